@@ -67,7 +67,7 @@ def post_worker_init(worker: Worker) -> None:
     running = worker.wsgi.running
     running.gate.watch(worker.sockets)
     running.counts.take_row(worker.age)
-    running.at_work.take_row(worker.age)
+    running.active_clients.take_row(worker.age)
     worker.wsgi.is_watched = True
 
 

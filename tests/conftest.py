@@ -3,6 +3,7 @@
 import copy
 import gc
 import shutil
+from collections.abc import Iterator
 from datetime import date
 from itertools import zip_longest
 from pathlib import Path
@@ -17,6 +18,7 @@ from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
 if TYPE_CHECKING:
     from flask import Flask
     from flask.testing import FlaskClient
+    from playwright.sync_api import Browser
 
 # The same cases on every machine and in every run; --long looks for new ones.
 settings.register_profile("every-run", deadline=None, derandomize=True)
@@ -35,6 +37,13 @@ BROWSERS = (
 
 # The example order of the README.
 EXAMPLE_ORDER = BENCH
+
+
+def pytest_addoption(parser: pytest.Parser) -> None:
+    """Add the option for the folder of a desk walk's pictures."""
+    parser.addoption(
+        "--pictures", type=Path, help="a folder for pictures of the desk, at each step"
+    )
 
 
 def pytest_ignore_collect(collection_path: Path, config: pytest.Config) -> bool | None:
@@ -124,3 +133,18 @@ def browser_launch() -> dict[str, Any]:
             "--disable-sync",
         ],
     }
+
+
+@pytest.fixture(scope="session")
+def chromium(browser_launch: dict[str, Any]) -> "Iterator[Browser]":
+    """One browser for all the tests."""
+    # Few tests have a browser.
+    from playwright.sync_api import expect, sync_playwright  # noqa: PLC0415
+
+    from support.page_waits import PATIENCE_MS  # noqa: PLC0415
+
+    expect.set_options(timeout=PATIENCE_MS)
+    with sync_playwright() as playwright:
+        browser = playwright.chromium.launch(**browser_launch)
+        yield browser
+        browser.close()

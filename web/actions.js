@@ -1,44 +1,47 @@
 /** What each button of the form does. */
 
 import { pointerOf } from "./form/fields.js";
-import { centredOnUnit } from "./form/places.js";
-import { addJoin, addSlab, copySlab, removeSlab, withoutRow, withRow } from "./form/rows.js";
+import { addJoin, inOnePiece, lOf } from "./form/joins.js";
+import { addSlab, centredOnUnit, copySlab, removeSlab, withoutRow, withRow } from "./form/rows.js";
 import { read, written } from "./lib/json.js";
 import { spoken } from "./lib/lengths.js";
-import { newCutout, newRelief, pieceFrom } from "./order/pieces.js";
-import { startingOrder } from "./order/slabs.js";
 import { elements, one, say, usualUnit } from "./show.js";
-import { clearDraft } from "./store.js";
 
 export class Actions {
-  /** @param {Page} page */
-  constructor(page) {
+  /** @param {import("./form/live.js").LiveForm} live */
+  constructor(live) {
+    const { page } = live;
+    this.live = live;
     this.page = page;
     /** @type {Record<string, (button: HTMLElement) => void>} */
     this.does = {
       undo: () => this.step("undo"),
       redo: () => this.step("redo"),
-      quick: (button) => this.quick(button),
-      "add-cutout": (button) => this.add(button, "cutouts", newCutout),
-      "add-relief": (button) => this.add(button, "reliefs", newRelief),
+      "add-cutout": (button) => void this.add(button, "cutouts"),
+      "add-relief": (button) => void this.add(button, "reliefs"),
       "add-join": () => this.addJoin(),
-      start: (button) => this.start(button),
+      start: (button) => void live.laying.start(button.dataset.start ?? ""),
+      "one-piece": () => this.onePiece(),
       "on-unit": (button) => this.onUnit(button),
       "add-row": (button) => this.addRow(button),
       "remove-row": (button) => this.removeRow(button),
       "add-slab": () => this.slab(() => addSlab(page.store, page.choices), "slabs.added"),
       "copy-slab": () => this.slab(() => copySlab(page.store), "slabs.added"),
       "remove-slab": () => this.slab(() => removeSlab(page.store), "slabs.removed"),
-      "clear-draft": () => this.clear(),
+      "clear-draft": () => page.clear(),
     };
   }
 
   listen() {
-    this.page.form.addEventListener("click", ({ target }) => {
-      const button = target instanceof Element ? target.closest("[data-do]") : null;
-      if (button instanceof HTMLElement) this.does[button.dataset.do ?? ""]?.(button);
-    });
+    for (const place of [this.page.form, one("#bar")]) place.addEventListener("click", (event) => this.press(event));
     document.addEventListener("keydown", (event) => this.key(event));
+    elements(this.page.form, "[role=toolbar]").forEach(rove);
+  }
+
+  /** @param {Event} event */
+  press({ target }) {
+    const button = target instanceof Element ? target.closest("[data-do]") : null;
+    if (button instanceof HTMLElement) this.does[button.dataset.do ?? ""]?.(button);
   }
 
   /** @param {KeyboardEvent} event */
@@ -56,34 +59,29 @@ export class Actions {
   }
 
   allow() {
-    const { form, store, choices } = this.page;
+    const { store, choices } = this.page;
     const full = (store.shown.cutouts?.length ?? 0) >= (choices.limits.cutouts ?? 20);
+    one("[data-do=redo]").hidden = store.future.length === 0; // nothing was undone yet
     const barred = { undo: store.past.length === 0, redo: store.future.length === 0, "add-cutout": full };
     for (const [action, bar] of Object.entries(barred))
-      for (const button of elements(form, `[data-do=${action}]`)) button.setAttribute("aria-disabled", String(bar));
+      for (const button of elements(document, `[data-do=${action}]`)) button.setAttribute("aria-disabled", String(bar));
   }
 
-  /** @param {HTMLElement} button */
-  quick(button) {
+  /** @param {Control} list */
+  quick(list) {
     const { store } = this.page;
-    store.change(written(store.order, `/slabs/${store.slab}/thickness`, spoken(Number(button.dataset.mm), usualUnit(), 16)));
+    const mm = Number(list.value); // 0: not known yet
+    store.change(written(store.order, `/slabs/${store.slab}/thickness`, mm ? spoken(mm, usualUnit(), 16) : undefined));
   }
 
-  /**
-   * @param {HTMLElement} button
-   * @param {"cutouts" | "reliefs"} list
-   * @param {(piece: string, label: string, slab: Slab, unit: Unit) => any} make
-   */
-  add(button, list, make) {
-    const { store } = this.page;
-    const slab = store.shown;
+  /** @param {HTMLElement} button @param {"cutouts" | "reliefs"} list */
+  async add(button, list) {
+    const { form, store } = this.page;
     if (button.getAttribute("aria-disabled") === "true") return;
-    const piece = button.dataset.piece ?? "";
-    const there = slab[list] ?? [];
-    const label = freeName(say(`piece.${piece}`), there.map((each) => each.label ?? ""));
-    store.change(written(store.order, `/slabs/${store.slab}/${list}`, [...there, make(piece, label, slab, store.unit)]));
-    this.page.announce(say("openings.added", { label }));
-    this.page.sketch.focus(`${list === "cutouts" ? "opening" : "relief"}-${there.length}`);
+    const there = store.shown[list]?.length ?? 0;
+    if (!(await this.live.laying.add(button.dataset.piece ?? ""))) return;
+    /** @type {HTMLDetailsElement} */ (one(`[data-list=${list}] > li:last-child > details`, form)).open = true;
+    this.live.sketch.focus(`${list === "cutouts" ? "opening" : "relief"}-${there}`);
   }
 
   addJoin() {
@@ -91,13 +89,10 @@ export class Actions {
     focusLast(this.page.form.querySelector("[data-list=joins]"));
   }
 
-  /** @param {HTMLElement} button */
-  start(button) {
-    const { store, choices } = this.page;
-    const name = button.dataset.start ?? "";
-    const slab = pieceFrom(name, store.shown, choices, store.unit);
-    store.change(written(store.order, `/slabs/${store.slab}`, slab));
-    this.page.announce(say("start.done", { name: say(`start.${name}`) }));
+  onePiece() {
+    const { store } = this.page;
+    const l = lOf(store);
+    if (l) store.change(inOnePiece(store.order, l, store.unit), { cause: "load", slab: store.order.slabs.indexOf(l.back) });
   }
 
   /** @param {HTMLElement} button */
@@ -136,14 +131,6 @@ export class Actions {
     one("#slabs [aria-current=true]", this.page.form)?.focus();
   }
 
-  clear() {
-    const { page } = this;
-    page.store.change(startingOrder(page.choices, page.store.unit), { slab: 0 });
-    clearDraft();
-    page.draftSays(say("draft.cleared"));
-    page.announce(say("draft.cleared"));
-  }
-
   /** @param {HTMLInputElement} box */
   tickSide(box) {
     const { store } = this.page;
@@ -153,14 +140,22 @@ export class Actions {
   }
 }
 
-/** @param {string} name @param {string[]} taken */
-function freeName(name, taken) {
-  let free = name;
-  for (let i = 2; taken.includes(free); i += 1) free = `${name} ${i}`;
-  return free;
+/** Tab comes to one of a row of buttons, arrows to the others. @param {HTMLElement} row */
+function rove(row) {
+  const buttons = elements(row, "button");
+  const enter = (/** @type {HTMLElement | undefined} */ one) => buttons.forEach((each) => (each.tabIndex = each === one ? 0 : -1));
+  enter(buttons[0]);
+  row.addEventListener("keydown", (event) => {
+    const step = /^Arrow(Right|Down)$/.test(event.key) ? 1 : /^Arrow(Left|Up)$/.test(event.key) ? buttons.length - 1 : 0;
+    if (!step) return;
+    event.preventDefault();
+    const next = buttons[(buttons.indexOf(/** @type {HTMLElement} */ (event.target)) + step) % buttons.length];
+    enter(next);
+    next?.focus();
+  });
 }
 
-/** Focus the first control of a list's last row; false where the list is empty. @param {Element | null} list */
+/** False where the list is empty. @param {Element | null} list */
 function focusLast(list) {
   const control = list?.lastElementChild?.querySelector("input, select");
   if (control instanceof HTMLElement) control.focus();

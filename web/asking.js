@@ -1,20 +1,13 @@
-/** Asks for prices as the order changes: at the first key, then at a pause, never out of turn, and again after a failure. */
+/** Asks for prices as the order changes, and again after a failure. */
 
-import { Trouble } from "./service.js";
+import { retryS, Trouble } from "./service.js";
 
 const PAUSE_MS = 150;
 const FOLLOW_MS = 150;
 const REST_MS = 700;
 const SLOW_MS = 4000;
 const LONGEST_MS = 15_000;
-const FIRST_RETRY_S = 2;
-const LONGEST_RETRY_S = 30;
 
-/**
- * Fires "asking", "slow", "answer" (an Answered), "trouble" ({kind, inS}) and "well".
- * A first answer leaves remedies out; when the order has rested, one that has everything follows.
- * Where that one fails, the first stands: "partial".
- */
 export class Asking extends EventTarget {
   /** @param {{quote: (order: Order, how: {minimal: boolean, signal: AbortSignal}) => Promise<Answer>}} service */
   constructor(service) {
@@ -35,10 +28,8 @@ export class Asking extends EventTarget {
   }
 
   /**
-   * Price this order: at the first key at once, at the keys after it once they pause; while
-   * something is dragged, now and then on the way; else at once.
-   * @param {Order} order
-   * @param {{typing: boolean, moving?: boolean}} how
+   * At the first key at once, then at a pause; in a drag now and then.
+   * @param {Order} order @param {{typing: boolean, moving?: boolean}} how
    */
   ask(order, { typing, moving = false }) {
     this.order = order;
@@ -48,20 +39,18 @@ export class Asking extends EventTarget {
     if (typing) this.typed();
   }
 
-  /** Note a key: those that follow within a pause wait for one. */
   typed() {
     if (this.typing) clearTimeout(this.typing);
     this.typing = setTimeout(() => (this.typing = null), PAUSE_MS);
   }
 
-  /** Price this order now, with everything; resolves to what was answered, or null. @param {Order} order */
+  /** With everything; resolves to what was answered, or null. @param {Order} order */
   now(order) {
     this.order = order;
     clearTimeout(this.timer);
     return this.go(order, false);
   }
 
-  /** Price what is being dragged, once the last such question has been answered. */
   follow() {
     if (this.following) return;
     this.following = true;
@@ -107,11 +96,7 @@ export class Asking extends EventTarget {
     }
   }
 
-  /**
-   * Whether nothing newer has been asked since: an older answer never takes a newer one's place.
-   * @param {AbortController} flight
-   * @param {Order} order
-   */
+  /** An older answer never takes a newer one's place. @param {AbortController} flight @param {Order} order */
   isLatest(flight, order) {
     return flight === this.flight && (order === this.order || this.following);
   }
@@ -129,8 +114,7 @@ export class Asking extends EventTarget {
   /** @param {unknown} fault */
   failed(fault) {
     const trouble = fault instanceof Trouble ? fault : new Trouble("failed");
-    const backoff = Math.min(FIRST_RETRY_S * 2 ** this.failures, LONGEST_RETRY_S);
-    const inS = Math.max(trouble.afterS ?? 0, backoff);
+    const inS = retryS(this.failures, trouble.afterS);
     this.failures += 1;
     this.tell("trouble", { kind: trouble.kind, inS });
     this.later(inS * 1000, () => this.again());

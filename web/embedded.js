@@ -1,12 +1,12 @@
-/** The page inside another site: its height is told, its looks follow the site's. */
+/** The page inside another site: its height, its looks, its links. */
 
 import { one } from "./show.js";
 
 /** @type {Readonly<Record<string, string>>} what each look must be good for */
-const LOOKS = { accent: "color", "accent-dark": "color", type: "font-family", radius: "border-radius" };
+const LOOKS = { accent: "color", "accent-dark": "color", ground: "color", "ground-dark": "color", type: "font-family", radius: "border-radius" };
 const LONGEST = 120;
 
-/** @param {Window} site the window that the page stands in */
+/** @param {Window} site */
 export function fitInto(site) {
   const root = document.documentElement;
   root.classList.add("embedded");
@@ -15,21 +15,33 @@ export function fitInto(site) {
     const value = asked.get(look) ?? "";
     if (value.length <= LONGEST && CSS.supports(property, value)) root.style.setProperty(`--slab-${look}`, value);
   }
-  // A height is no secret: whoever may frame the page is settled by the service's policy.
-  const tell = () => site.postMessage({ type: "ledgerstone:height", v: 1, px: document.body.offsetHeight, title: document.title }, "*");
-  new ResizeObserver(tell).observe(document.body);
+  const scheme = asked.get("scheme") ?? "";
+  if (/^(light|dark)$/.test(scheme)) force(scheme);
+  // No secret: the service's policy decides who may frame the page.
+  const tell = (/** @type {object} */ told) => site.postMessage({ v: 1, ...told }, "*");
+  const high = () => tell({ type: "ledgerstone:height", px: document.body.offsetHeight, title: document.title });
+  new ResizeObserver(high).observe(document.body);
   window.addEventListener("message", ({ source, data }) => {
     if (source === site && data?.type === "ledgerstone:seen" && Number.isFinite(data.bottom)) seen(data.bottom);
   });
+  document.addEventListener("click", (event) => {
+    const link = event.target instanceof Element ? event.target.closest("a[href^='#']") : null;
+    const target = event.defaultPrevented ? null : document.getElementById(link?.getAttribute("href")?.slice(1) ?? "");
+    if (target) tell({ type: "ledgerstone:go", px: target.getBoundingClientRect().top + window.scrollY });
+  });
 }
 
-/**
- * Keep the price at the foot of what is seen of the page.
- * @param {number} bottomPx of what is seen, from the page's top
- */
+/** @param {string} scheme */
+function force(scheme) {
+  document.documentElement.style.colorScheme = scheme;
+  for (const rule of Array.from(document.styleSheets).flatMap((sheet) => Array.from(sheet.cssRules)))
+    if (rule instanceof CSSMediaRule && /dark/.test(rule.media.mediaText)) rule.media.mediaText = scheme === "dark" ? "all" : "not all";
+}
+
+/** @param {number} bottomPx */
 function seen(bottomPx) {
-  const glance = one("#glance");
-  const high = glance.offsetHeight;
+  const bar = one("#bar");
+  const high = bar.offsetHeight;
   const most = document.body.offsetHeight - high;
-  glance.style.top = `${Math.max(0, Math.min(bottomPx - high, most))}px`;
+  bar.style.top = `${Math.max(0, Math.min(bottomPx - high, most))}px`;
 }

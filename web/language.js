@@ -1,18 +1,29 @@
-/** Which language the page speaks: the one asked for, else the visitor's, else the workshop's. */
+/** The page's language: the one asked for, else the visitor's, else the workshop's. */
 
-/** Each has its file of messages, and the place whose numbers and days go with it. */
 export const LOCALES = /** @type {Readonly<Record<string, string>>} */ ({ en: "en-GB", de: "de-DE" });
 
-/**
- * The first of these that the page speaks; undefined where it speaks none.
- * @param {readonly (string | null | undefined)[]} wanted language tags (RFC 5646), the best first
- */
+/** @param {readonly (string | null | undefined)[]} wanted language tags (RFC 5646), the best first */
 export function spokenOf(wanted) {
   const primary = wanted.map((tag) => (tag ?? "").toLowerCase().split("-")[0] ?? "");
   return primary.find((language) => Object.hasOwn(LOCALES, language));
 }
 
-/** Offer the page's other languages; what the address says beside its language stays. @param {HTMLElement} place */
+/** What a document says before any script runs, by the names of its messages. @param {Document} said @returns {Messages} */
+export function saidIn(said) {
+  const parts = [said, ...Array.from(said.querySelectorAll("template"), ({ content }) => content)];
+  const all = (/** @type {string} */ name) => parts.flatMap((part) => Array.from(part.querySelectorAll(`[${name}]`), (each) => /** @type {const} */ ([each.getAttribute(name), each])));
+  const texts = all("data-says").map(([name, { textContent }]) => [name, textContent]);
+  const names = all("data-says-label").map(([name, each]) => [name, each.getAttribute("aria-label")]);
+  return Object.fromEntries([...texts, ...names]);
+}
+
+/** @param {string} language @param {string} [from] */
+export async function documentIn(language, from = "") {
+  const answer = await fetch(`${from}index.${language === "en" ? "" : `${language}.`}html`);
+  return new DOMParser().parseFromString(await answer.text(), "text/html");
+}
+
+/** What the address says beside its language stays. @param {HTMLElement} place */
 export function offerLanguages(place) {
   for (const link of place.querySelectorAll("a")) {
     link.hidden = link.lang === spokenOf([document.documentElement.lang]);

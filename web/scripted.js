@@ -1,16 +1,16 @@
-/** Where scripts run, the plain form becomes the live one, once it is painted; where that fails it stays plain. */
+/** Makes the plain form live once it is painted; where that fails it stays plain. */
 (() => {
   const { classList } = document.documentElement;
-  classList.add("scripted");
+  classList.add("scripted", "starting");
   document.addEventListener("DOMContentLoaded", () => {
     const form = /** @type {HTMLElement} */ (document.querySelector("#order"));
-    form.inert = true; // until it is known what the workshop offers, an entry would be lost
+    form.inert = true; // else an entry would be lost
     const start = () =>
       import("./app.js").catch(() => {
-        classList.remove("scripted");
+        classList.remove("scripted", "starting");
         form.inert = false;
       });
     requestAnimationFrame(() => requestAnimationFrame(start));
-    setTimeout(start, 1000); // what nobody sees yet is not painted
+    setTimeout(start, 1000);
   });
 })();

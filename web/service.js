@@ -1,19 +1,21 @@
-/** The pricing service: its addresses, its answers, and the ways in which it can fail. */
+/** The pricing service: its calls, and the ways in which it can fail. */
 
 /** @typedef {"down" | "busy" | "failed" | "missing" | "refused"} Kind */
 
-/** The service gave no answer that the page can show. */
 export class Trouble extends Error {
-  /**
-   * @param {Kind} kind
-   * @param {number} [afterS] when it asked to be tried again, in seconds
-   * @param {string} [detail]
-   */
+  /** @param {Kind} kind @param {number} [afterS] @param {string} [detail] */
   constructor(kind, afterS, detail) {
     super(detail ?? kind);
     this.kind = kind;
     this.afterS = afterS;
   }
+}
+
+const [FIRST_S, LONGEST_S] = [2, 30];
+
+/** How long to wait after so many tries. @param {number} tries @param {number} [atLeastS] */
+export function retryS(tries, atLeastS = 0) {
+  return Math.max(atLeastS, Math.min(FIRST_S * 2 ** tries, LONGEST_S));
 }
 
 export class Service {
@@ -27,10 +29,7 @@ export class Service {
     return (await this.call("v1/choices", {})).json();
   }
 
-  /**
-   * @param {Order} order
-   * @param {{minimal: boolean, signal: AbortSignal}} how minimal leaves the search for remedies out
-   */
+  /** @param {Order} order @param {{minimal: boolean, signal: AbortSignal}} how */
   async quote(order, { minimal, signal }) {
     const headers = { "Content-Type": "application/json", ...(minimal && { Prefer: "return=minimal" }) };
     const body = JSON.stringify(order);
@@ -42,15 +41,18 @@ export class Service {
     return { kind: isOrders ? kind : /** @type {const} */ ("not-understood"), body: answer };
   }
 
+  /** @param {object} asked @returns {Promise<Placing | {detail: string}>} */
+  async placing(asked) {
+    const headers = { "Content-Type": "application/json" };
+    return (await this.call("v1/placings", { method: "POST", headers, body: JSON.stringify(asked) })).json();
+  }
+
   /** @param {string} token */
   async earlier(token) {
     return (await this.call(`v1/quotes/${encodeURIComponent(token)}`, {})).json();
   }
 
-  /**
-   * Ask the workshop for a quote: what became of that, in words, and each fault by its pointer.
-   * @param {Record<string, string>} asked
-   */
+  /** @param {Record<string, string>} asked */
   async request(asked) {
     const body = JSON.stringify(asked);
     const response = await this.call("v1/requests", { method: "POST", headers: { "Content-Type": "application/json" }, body });
@@ -58,7 +60,7 @@ export class Service {
     return { says: says ?? detail, faults: response.ok ? [] : (faults ?? []) };
   }
 
-  /** Where a drawing is, seen from this page: the service may call itself by another name. @param {string} link */
+  /** The service may call itself by another name. @param {string} link */
   drawing(link) {
     const at = link.indexOf("v1/drawings/");
     return at < 0 ? link : new URL(link.slice(at), this.base).href;

@@ -1,4 +1,4 @@
-/** What the page shows: words, from one file of messages a language; and elements, into which words go as text. */
+/** Words, from one file of messages a language; and elements, into which words go as text. */
 
 import { spoken, withMark } from "./lib/lengths.js";
 
@@ -23,7 +23,7 @@ export function setWords(all, lang) {
   formats.clear();
 }
 
-/** What the workshop says otherwise: its words, its numbers and days, its units. @param {Choices} choices */
+/** @param {Choices} choices */
 export function setPlace({ words, formats: place }) {
   units = { lengths: place.lengths, masses: place.masses };
   setWords({ ...messages, .../** @type {Messages} */ (words) }, place.locale);
@@ -34,11 +34,7 @@ export function knows(key) {
   return Object.hasOwn(messages, key);
 }
 
-/**
- * Say a message, its {names} filled in; `n` chooses between one and several.
- * @param {string} key
- * @param {Record<string, string | number>} [values]
- */
+/** `n` chooses between one and several. @param {string} key @param {Record<string, string | number>} [values] */
 export function say(key, values = {}) {
   const message = messages[key] ?? key;
   const text = typeof message === "string" ? message : (message[plural(Number(values.n))] ?? message.other);
@@ -50,13 +46,7 @@ function plural(n) {
   return once("plural", () => new Intl.PluralRules(language)).select(n);
 }
 
-/**
- * Formats are slow to make, so each is made once.
- * @template Format
- * @param {string} name
- * @param {() => Format} make
- * @returns {Format}
- */
+/** Formats are slow to make, so each is made once. @template Format @param {string} name @param {() => Format} make @returns {Format} */
 function once(name, make) {
   if (!formats.has(name)) formats.set(name, make());
   return formats.get(name);
@@ -67,7 +57,7 @@ export function money(amount, currency) {
   return once(currency, () => new Intl.NumberFormat(language, { style: "currency", currency })).format(Number(amount));
 }
 
-/** Write an ISO 8601 day out: Thursday 25 March 2027; Donnerstag, 25. März 2027. @param {string} iso @param {"long" | "short"} [how] */
+/** @param {string} iso @param {"long" | "short"} [how] */
 export function day(iso, how = "long") {
   const format = once(how, () => new Intl.DateTimeFormat(language, DAYS[how]));
   const text = format.format(new Date(`${iso}T00:00:00Z`));
@@ -79,7 +69,7 @@ export function number(amount, places = 0) {
   return once(`${places}`, () => new Intl.NumberFormat(language, { maximumFractionDigits: places })).format(amount);
 }
 
-/** A mass, in what the workshop weighs in. @param {number} kg @param {number} [places] */
+/** @param {number} kg @param {number} [places] */
 export function weight(kg, places = 0) {
   const pounds = units.masses === "lb";
   const options = { style: "unit", unit: pounds ? "pound" : "kilogram", maximumFractionDigits: pounds ? 0 : places };
@@ -91,7 +81,7 @@ export function typedMass(amount, back = false) {
   return Number((back ? amount / KG_PER[units.masses] : amount * KG_PER[units.masses]).toFixed(1));
 }
 
-/** Sizes beside one another, in the place's unit, which the last one carries. @param {number[]} mm @returns {string[]} */
+/** In the place's unit, which the last one carries. @param {number[]} mm @returns {string[]} */
 export function sizes(...mm) {
   const metric = units.lengths !== "in";
   const said = mm.map((each) => (metric ? number(each, 1) : spoken(each, "in", 16).slice(0, -3)));
@@ -99,12 +89,10 @@ export function sizes(...mm) {
   return said;
 }
 
-/** The unit that the workshop's customers measure in. */
 export function usualUnit() {
   return units.lengths;
 }
 
-/** What slabs are weighed in. */
 export function masses() {
   return units.masses;
 }
@@ -112,6 +100,11 @@ export function masses() {
 /** The mark between whole and tenth: 0.5, 0,5. @returns {Mark} */
 export function mark() {
   return number(0.5, 1).includes(",") ? "," : ".";
+}
+
+/** @param {string} telephone */
+export function telAddress(telephone) {
+  return `tel:${telephone.replace(/[^\d+]/g, "")}`;
 }
 
 /** A length, as it goes to the service, by the language's mark. @param {unknown} length */
@@ -124,10 +117,7 @@ export function listed(things) {
   return new Intl.ListFormat(language, { type: "conjunction" }).format(things);
 }
 
-/**
- * Fill in every element that names its message: `data-says` its text, `data-says-label` its name.
- * @param {ParentNode} root
- */
+/** @param {ParentNode} root */
 export function fillWords(root) {
   for (const element of elements(root, "[data-says]")) write(element, say(element.dataset.says ?? ""));
   for (const element of elements(root, "[data-says-label]"))
@@ -139,7 +129,7 @@ export function write(element, words) {
   if (element.textContent !== words) element.textContent = words;
 }
 
-/** The one element that is there. @param {string} selector @param {ParentNode} root @returns {HTMLElement} */
+/** @param {string} selector @param {ParentNode} root @returns {HTMLElement} */
 export function one(selector, root = document) {
   return /** @type {any} */ (root.querySelector(selector));
 }
@@ -151,10 +141,7 @@ export function elements(root, selector) {
 
 /**
  * @template {keyof HTMLElementTagNameMap} Name
- * @param {Name} name
- * @param {Record<string, string | (() => void)>} [attributes] a function listens for a press
- * @param {...Child} children
- * @returns {HTMLElementTagNameMap[Name]}
+ * @param {Name} name @param {Record<string, string | (() => void)>} [attributes] @param {...Child} children @returns {HTMLElementTagNameMap[Name]}
  */
 export function make(name, attributes = {}, ...children) {
   const element = document.createElement(name);
@@ -167,10 +154,7 @@ export function make(name, attributes = {}, ...children) {
 
 /**
  * @template {keyof SVGElementTagNameMap} Name
- * @param {Name} name
- * @param {Record<string, string | number>} [attributes]
- * @param {...Child} children
- * @returns {SVGElementTagNameMap[Name]}
+ * @param {Name} name @param {Record<string, string | number>} [attributes] @param {...Child} children @returns {SVGElementTagNameMap[Name]}
  */
 export function draw(name, attributes = {}, ...children) {
   const element = document.createElementNS("http://www.w3.org/2000/svg", name);

@@ -1,12 +1,8 @@
-/** The one place where the order is kept: what it is, what it was, which slab is looked at. */
+/** The order: what it is, what it was, which slab is looked at. */
 
 const TOGETHER_MS = 1500;
 const MOST_MOMENTS = 200;
 
-/**
- * Every change makes a new order, so an earlier one can be put back as it was.
- * Fires "change" with the cause, and "slab" when another slab is looked at.
- */
 export class Store extends EventTarget {
   /** @param {Order} order */
   constructor(order) {
@@ -14,6 +10,8 @@ export class Store extends EventTarget {
     /** @type {Order} */
     this.order = order;
     this.slab = 0;
+    /** @type {Set<string>} where the service has put things, as text */
+    this.placed = new Set();
     /** @type {Unit} */
     this.unit = "mm";
     /** @type {Moment[]} */
@@ -25,10 +23,8 @@ export class Store extends EventTarget {
   }
 
   /**
-   * Put a new order in place of this one. Changes of one group close together are undone as one;
-   * so is one drag, however long it takes.
-   * @param {Order} order
-   * @param {{cause?: Cause, group?: string, slab?: number}} [how]
+   * Changes of one group close together are undone as one; so is one drag.
+   * @param {Order} order @param {{cause?: Cause, group?: string, slab?: number}} [how]
    */
   change(order, { cause = "choice", group = "", slab = this.slab } = {}) {
     const now = Date.now();
@@ -68,7 +64,6 @@ export class Store extends EventTarget {
     this.dispatchEvent(new Event("slab"));
   }
 
-  /** The slab that is looked at: there is always one. */
   get shown() {
     return /** @type {Slab} */ (this.order.slabs[this.slab]);
   }
@@ -89,7 +84,6 @@ export class Store extends EventTarget {
 /** @type {"localStorage" | "sessionStorage"} */
 let shelf = "localStorage";
 
-/** Keep what is entered for this tab alone, so that two tabs hold two orders. */
 export function keepInTab() {
   shelf = "sessionStorage";
 }
@@ -108,6 +102,8 @@ export function keptDraft() {
   const whole = Array.isArray(draft?.order?.slabs) && draft.order.slabs.every((/** @type {any} */ slab) => slab?.outline);
   return whole && draft.order.slabs.length ? draft : null;
 }
+
+export const canKeep = () => keep("tried", true);
 
 export function clearDraft() {
   keep(DRAFT, null);
@@ -131,7 +127,7 @@ function keep(name, value) {
     else window[shelf].setItem(here, JSON.stringify(value));
     return true;
   } catch {
-    return false; // storage is switched off or full: the page says so
+    return false; // the page says so
   }
 }
 

@@ -6,14 +6,17 @@ that does not print as a dot, and ends by saying what would put it right.
 
 import re
 import unicodedata
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from collections.abc import Set as AbstractSet
+from dataclasses import dataclass
 from itertools import pairwise
 from typing import Final
 
-from ledgerstone.message import Listed, Message
+from ledgerstone.message import Listed, Message, Spelled, Spoken
 
 __all__ = [
+    "CANONICAL",
+    "Marks",
     "inches_past_a_foot",
     "mixed_units",
     "more_than_one",
@@ -39,12 +42,31 @@ _TWO_UNITS: Final = re.compile(
 
 
 def not_a_length() -> Message:
-    """Say what a length is, to who sent something else."""
+    """State what a length is, to who sent something else."""
     return Message("length-is-text-or-number")
 
 
+@dataclass(frozen=True, slots=True)
+class Marks:
+    """The decimal and thousands separators of typed numbers.
+
+    Attributes
+    ----------
+    point
+        Between whole and tenth.
+    groups
+        Each mark that is set between thousands there.
+    """
+
+    point: str = "."
+    groups: tuple[str, ...] = ()
+
+
+CANONICAL: Final = Marks()
+
+
 def why_unread(typed: str, tidy: str, units: AbstractSet[str]) -> Message:
-    """Say why the text is no length: ``typed`` as it came, ``tidy`` with its marks made plain."""
+    """Return why a text is no length; ``tidy`` is ``typed`` with its separators normalised."""
     shown = _shown(typed)
     for fault in _FAULTS:
         why = fault(shown, tidy, units)
@@ -54,22 +76,22 @@ def why_unread(typed: str, tidy: str, units: AbstractSet[str]) -> Message:
 
 
 def too_long(count: int, longest: int) -> Message:
-    """Say that the text has too many characters, repeating none of them."""
+    """State that the text has too many characters, repeating none of them."""
     return Message("length-too-long", count=count, longest=longest)
 
 
-def over_bound(bound_m: int) -> Message:
-    """Say that the length passes what any slab could be."""
-    return Message("length-over-bound", bound=bound_m)
+def over_bound(bound: Spoken) -> Message:
+    """State that the length passes what any slab could be."""
+    return Message("length-over-bound", bound=bound)
 
 
 def odd_fraction(tidy: str) -> Message:
-    """Say which fractions are read."""
+    """State which fractions are read."""
     return Message("length-odd-fraction", typed=_shown(tidy))
 
 
 def more_than_one(found: re.Match[str]) -> Message:
-    """Say every way in which a fraction of one or more could have been meant."""
+    """State every way in which a fraction of one or more could have been meant."""
     start = found.start("over") if found["whole"] is None else found.start("whole")
     head, tail = found.string[:start], found.string[found.end("under") :]
     readings = [f"{head}{mixed}{tail}" for mixed in _mixed_readings(found)]
@@ -80,28 +102,28 @@ def more_than_one(found: re.Match[str]) -> Message:
 
 
 def mixed_units(tidy: str) -> Message:
-    """Say that one length has one unit, feet and inches apart."""
+    """State that one length has one unit, feet and inches apart."""
     return Message("length-mixed-units", typed=_shown(tidy))
 
 
 def inches_past_a_foot(tidy: str) -> Message:
-    """Say that inches after feet stay under twelve."""
+    """State that inches after feet stay under twelve."""
     return Message("length-inches-past-a-foot", typed=_shown(tidy))
 
 
 def _shown(text: str) -> str:
-    """Give what was typed in characters that print."""
+    """Return what was typed in characters that print."""
     return "".join(
         " " if unicodedata.category(c) == "Zs" else c if c.isprintable() else "·" for c in text
     )
 
 
-def _either(readings: list[str]) -> Listed:
+def _either(readings: Sequence[str | Spelled]) -> Listed:
     return Listed(tuple(readings), joined="or")
 
 
 def _mixed_readings(found: re.Match[str]) -> list[str]:
-    """Give "5 3/8" and "6 5/8" for "53/8": a blank left out, or the fraction as it stands."""
+    """Return "5 3/8" and "6 5/8" for "53/8": a blank left out, or the fraction as it stands."""
     over, under = found["over"], int(found["under"])
     splits = [
         f"{over[:i]} {over[i:]}/{under}"
@@ -146,7 +168,7 @@ def _two_readings(shown: str, tidy: str, units: AbstractSet[str]) -> Message | N
     if found is None or found[3].lower() not in {*units, ""}:
         return None
     sign, digits, unit = found.groups()
-    said = [f"{sign}{number} {unit}".strip() for number in _readings(digits)]
+    said = [Spelled(f"{sign}{number} {unit}".strip()) for number in _readings(digits)]
     readings = _either(said)
     if not unit:
         return Message("length-two-readings-without-unit", typed=shown, readings=readings)
@@ -156,7 +178,7 @@ def _two_readings(shown: str, tidy: str, units: AbstractSet[str]) -> Message | N
 
 
 def _readings(digits: str) -> list[str]:
-    """Give two numbers for digits in groups: with a decimal point, and with another or none."""
+    """Return two numbers for digits in groups: with a decimal point, and with another or none."""
     groups = re.split("[ .,]+", digits)
     joined = "".join(groups)
     marks = re.findall("[ .,]+", digits)

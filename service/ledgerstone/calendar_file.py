@@ -1,7 +1,7 @@
-"""The maker's calendar file: read in its own time when it has changed, told of when it cannot be.
+"""The maker's calendar file: read in the background when it has changed.
 
 A child process reads it, so that however long that takes, and however it ends, nobody waits for it.
-What was read last stays until the file is read anew, for a day at most.
+The last reading is used until the file is read again, for a day at most.
 """
 
 from __future__ import annotations
@@ -14,23 +14,20 @@ from pathlib import Path
 from typing import Final
 
 from ledgerstone.child_process import ChildProcess, begin
+from ledgerstone.message import Message
 from ledgerstone.schedule.ical import LARGEST_TEXT, CalendarRead, read_bookings
 from ledgerstone.workshop.records import BookingRules, Workshop
 
 READ_S: Final = 10  # of processor time that a reading may take
 WAIT_S: Final = 1.0
 KEPT_S: Final = 24 * 3600.0
-_AWAY: Final = "The calendar file is not there, or cannot be opened."
-_BEING_READ: Final = "The calendar file is being read."
-_TOO_LONG: Final = "The calendar file takes too long to read. Export the coming years alone."
-_NOT_READ: Final = "Calendar not read: "
 
 _Stamp = tuple[int, int, date]
 
 
 @dataclass(slots=True)
 class CalendarFile:
-    """What is booked, by the last good reading of the file; None where the profile names no file.
+    """What is booked, by the last good reading of the file; None if the profile names no file.
 
     Every request looks at the file's time and size, and a reading is begun when one has changed, or
     the day.
@@ -50,7 +47,7 @@ class CalendarFile:
     _reading: ChildProcess[CalendarRead] | None = None
     _good: CalendarRead | None = None
     _good_at_s: float = 0.0
-    _fault: str = ""
+    _fault: Message | None = None
 
     def read(self, today: date) -> CalendarRead:
         """Return what is booked, or why that is not known."""
@@ -59,13 +56,13 @@ class CalendarFile:
         self._look(self.path, today)
         if self._good is not None and self.clock() - self._good_at_s < KEPT_S:
             return self._good
-        return CalendarRead(says=self._fault or _BEING_READ)
+        return CalendarRead(why_not=self._fault or Message("calendar-being-read"))
 
-    def fault(self, today: date) -> str:
-        """Return why the file as it lies there is not answered from; nothing where it is."""
+    def fault(self, today: date) -> Message | None:
+        """Return why the current file is not used; None if it is."""
         read = self.read(today)
-        says = self._fault or read.says
-        return f"{_NOT_READ}{says}" if says else ""
+        why = self._fault or read.why_not
+        return None if why is None else Message("calendar-fault", why=why)
 
     def _look(self, path: Path, today: date) -> None:
         """Begin a reading where the file has changed, and take one up that has ended."""
@@ -81,23 +78,23 @@ class CalendarFile:
             else:
                 self._take_up(0.0)
         except OSError:
-            self._stamp, self._reading, self._fault = None, None, _AWAY
+            self._stamp, self._reading, self._fault = None, None, Message("calendar-away")
         if not self._fault:
             self._good_at_s = self.clock()
 
     def _take_up(self, wait_s: float) -> None:
-        """Take up a reading once it has ended; one that failed changes nothing but what is said."""
+        """Use a reading once it has ended; one that failed changes only the reported state."""
         reading = self._reading
         if reading is None or not reading.has_ended(wait_s):
             return
         self._reading = None
-        read = reading.result() or CalendarRead(says=_TOO_LONG)
-        self._fault = read.says
-        if not read.says:
+        read = reading.result() or CalendarRead(why_not=Message("calendar-slow"))
+        self._fault = read.why_not
+        if read.why_not is None:
             self._good = read
 
     def age_hours(self, now_s: float) -> float | None:
-        """Return how long ago the file was last written; None where it is not there."""
+        """Return how long ago the file was last written; None if it is not there."""
         try:
             return None if self.path is None else (now_s - self.path.stat().st_mtime) / 3600
         except OSError:
@@ -109,7 +106,7 @@ class CalendarFile:
         try:
             text = content.decode("utf-8-sig")
         except UnicodeDecodeError:
-            return CalendarRead(says="The calendar file is not UTF-8. Export it again, as .ics.")
+            return CalendarRead(why_not=Message("calendar-not-utf8"))
         return read_bookings(text, self.rules, self.timezone, today)
 
 

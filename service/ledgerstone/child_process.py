@@ -1,4 +1,4 @@
-"""Work done in a child process with a deadline, while the one that asked for it goes on.
+"""Work in a child process with a deadline, while the parent continues.
 
 The child is a copy of its parent, so what it works with needs no loading; only its result is
 written, into memory that both share, and read once the child has ended.
@@ -21,8 +21,8 @@ from typing import Any, Final, Generic, TypeVar
 from ledgerstone.errors import ChildFailed
 
 Result = TypeVar("Result")
-MOST_BYTES: Final = 16 * 1024 * 1024  # of a result; memory is taken as it is written
-BY_THE_CLOCK: Final = 6  # where others want the processor too, work takes longer than it costs
+MAX_BYTES: Final = 16 * 1024 * 1024  # of a result; memory is taken as it is written
+BY_THE_CLOCK: Final = 6  # on a busy machine, elapsed time exceeds processor time by this factor
 _LENGTH_BYTES: Final = 8
 _LOOK_S: Final = 0.005
 _give_back: Final = getattr(ctypes.CDLL(None), "malloc_trim", None)  # the GNU C library's alone
@@ -48,7 +48,7 @@ class ChildProcess(Generic[Result]):
         return self.parent == os.getpid()
 
     def has_ended(self, wait_s: float = 0.0) -> bool:
-        """Say whether the work has ended, waiting for it for some time at most."""
+        """Return whether the work has ended, waiting for it for some time at most."""
         until_s = time.monotonic() + wait_s
         while not self._is_gone():
             if time.monotonic() >= until_s:
@@ -57,7 +57,7 @@ class ChildProcess(Generic[Result]):
         return True
 
     def result(self) -> Result | None:
-        """Return what came of it once it has ended; None where it failed or took too long."""
+        """Return the result once it has ended; None if it failed or took too long."""
         length = int.from_bytes(self._shared[:_LENGTH_BYTES], "big")
         if not length:
             return None
@@ -67,7 +67,7 @@ class ChildProcess(Generic[Result]):
         return result
 
     def give_up(self) -> None:
-        """End work that nobody waits for any more."""
+        """End work whose result is no longer needed."""
         if self.is_ours and not self._is_gone():
             os.kill(self._pid, signal.SIGKILL)
             os.waitpid(self._pid, 0)
@@ -122,7 +122,7 @@ def begin(work: Callable[[], Result], seconds: int) -> ChildProcess[Result]:
     OSError
         There is no room for another process.
     """
-    shared = mmap.mmap(-1, MOST_BYTES)
+    shared = mmap.mmap(-1, MAX_BYTES)
     parent = os.getpid()
     pid = os.fork()
     if pid == 0:

@@ -1,4 +1,4 @@
-"""Where a fault of ours is contained: it costs one part of an answer, never the answer.
+"""Where an internal fault is contained: it costs one part of an answer, never the answer.
 
 Who answers calls passes in what logs and counts such a fault and goes on. Without one a fault is
 let through, as tests and commands want it. An error that tells the caller something about what
@@ -11,7 +11,7 @@ from collections.abc import Callable
 from contextlib import AbstractContextManager, suppress
 from typing import Final, Literal, get_args
 
-__all__ = ["PARTS", "Contain", "Part", "let_through"]
+__all__ = ["PARTS", "Contain", "Part", "uncontained"]
 
 Part = Literal["check", "remedy", "saving", "drawing"]
 PARTS: Final[tuple[Part, ...]] = get_args(Part)
@@ -19,6 +19,6 @@ _NOTHING: Final[tuple[type[BaseException], ...]] = ()
 Contain = Callable[[Part], AbstractContextManager[object, bool]]
 
 
-def let_through(_part: Part) -> AbstractContextManager[object, bool]:
-    """Contain nothing: a fault reaches whoever asked."""
+def uncontained(_part: Part) -> AbstractContextManager[object, bool]:
+    """Contain nothing: a fault reaches the caller."""
     return suppress(*_NOTHING)

@@ -5,21 +5,21 @@ Errors carry data, so that a caller acts without reading their message::
 
     LedgerstoneError
     ├── QuantityError        a text is not a length (``message``)
-    ├── NotUnderstood        a request means no piece of concrete (``faults``)
+    ├── NotUnderstood        a request is not valid (``faults``)
     │   └── NotJSON          the body is not one JSON document
     ├── TooIntricate         an order is more work than one request may be (``slabs``)
     ├── ProfileError         a workshop's profile has faults (``faults``)
-    ├── LaneTaken            another heavy order is being worked out: it is to be asked again
-    ├── CallerGone           nobody waits for the answer any more
+    ├── LaneTaken            another heavy order is being computed: retry later
+    ├── CallerGone           the client has disconnected
     ├── TokenError           a link is not ours
-    │   └── DatedAhead       it is ours, of a day that our clock has not reached (``issued``)
+    │   └── DatedInFuture       it is ours, of a day that our clock has not reached (``issued``)
     ├── TemplateFault        a workshop's own template cannot be filled in (``name``, ``says``)
-    ├── WordingError         a catalogue cannot say what it is asked to (``name``, ``says``)
+    ├── WordingError         a catalogue cannot format a message (``name``, ``says``)
     ├── MailFault            the workshop's mail server did not take a letter
     │   ├── RequestNotSent   a customer's request did not reach the workshop (``message``)
-    │   └── MailboxFault     the maker's mailbox cannot be worked with (``is_away``)
+    │   └── MailboxFault     the maker's mailbox cannot be worked with (``is_unreachable``)
     ├── ChildFailed          work in a child process failed, or took too long
-    ├── SettingsFault        the environment tells what cannot be used
+    ├── SettingsFault        the environment has an invalid setting
     └── PlateError           a plate problem has no answer (``says``)
         ├── OutlineUnusableError   the outline cannot be meshed (``pieces``)
         ├── OffTheSlabError        a rest, a load or a place is not on it (``what``, ``where_mm``)
@@ -30,7 +30,7 @@ Errors carry data, so that a caller acts without reading their message::
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
 from typing import Self
 
@@ -38,7 +38,7 @@ from ledgerstone.message import Message
 
 
 class LedgerstoneError(Exception):
-    """The one base: catch this to catch all of ours."""
+    """Base of all our errors."""
 
 
 class QuantityError(LedgerstoneError):
@@ -66,7 +66,7 @@ class NotUnderstood(LedgerstoneError):
 
     @classmethod
     def whole(cls, message: Message) -> Self:
-        """Say one thing of a whole request."""
+        """Describe one thing of a whole request."""
         return cls((Fault("", message),))
 
     @classmethod
@@ -96,24 +96,26 @@ class LaneTaken(LedgerstoneError):
 
 
 class CallerGone(LedgerstoneError):
-    """Who asked has hung up; what is left of the work is not done."""
+    """The client has disconnected; the rest of the work is not done."""
 
 
-@dataclass(frozen=True, slots=True, order=True)
+@dataclass(frozen=True, slots=True)
 class ProfileFault:
     """One fault of a profile: its line (0: the whole file), its key path, what is wrong."""
 
     line: int
     key: str
-    says: str
+    message: Message
+    path: tuple[str | int, ...] = field(default=(), compare=False)
 
 
 class ProfileError(LedgerstoneError):
-    """A workshop's profile cannot be used; ``faults`` holds every one of them."""
+    """A workshop's profile is invalid: its ``faults``, and its ``language`` if it has one."""
 
-    def __init__(self, faults: tuple[ProfileFault, ...]) -> None:
-        super().__init__("; ".join(f"line {f.line}: {f.key}: {f.says}" for f in faults))
-        self.faults = faults
+    def __init__(self, faults: Iterable[ProfileFault], language: str = "") -> None:
+        self.faults = tuple(sorted(faults, key=lambda one: (one.line, one.key, one.message.name)))
+        super().__init__("; ".join(f"{f.line}: {f.key}: {f.message.name}" for f in self.faults))
+        self.language = language
 
 
 class TokenError(LedgerstoneError):
@@ -122,8 +124,8 @@ class TokenError(LedgerstoneError):
     message = Message("link-not-ours")
 
 
-class DatedAhead(TokenError):
-    """A link of ours is dated after the day it is: another clock is ahead, or ours was set back.
+class DatedInFuture(TokenError):
+    """A link of ours is dated in the future: another clock is ahead, or ours was set back.
 
     Parameters
     ----------
@@ -156,7 +158,7 @@ class TemplateFault(LedgerstoneError):
 
 
 class WordingError(LedgerstoneError):
-    """A catalogue cannot say a message: it is not there, or asks for what was not given.
+    """A catalogue cannot format a message: it is missing, or needs a value that was not given.
 
     Parameters
     ----------
@@ -197,22 +199,22 @@ class MailboxFault(MailFault):
     ----------
     says
         One or two plain sentences: what happened and what would put it right.
-    is_away
-        Whether the server was not reached or fell silent, so that it is worth trying again.
+    is_unreachable
+        Whether the server was not reached or stopped answering: a later try may succeed.
     """
 
-    def __init__(self, says: str, *, is_away: bool = False) -> None:
+    def __init__(self, says: str, *, is_unreachable: bool = False) -> None:
         super().__init__(says)
         self.says = says
-        self.is_away = is_away
+        self.is_unreachable = is_unreachable
 
 
 class ChildFailed(LedgerstoneError):
-    """Work that was given to a child process came to nothing: a fault of ours."""
+    """Work in a child process failed: an internal fault."""
 
 
 class SettingsFault(LedgerstoneError):
-    """What the environment tells the service cannot be used; nothing is started."""
+    """The environment has an invalid setting; the service does not start."""
 
 
 class PlateError(LedgerstoneError):
@@ -246,7 +248,7 @@ class OutlineUnusableError(PlateError):
 
 
 class OffTheSlabError(PlateError):
-    """A rest, a load or a place asked about lies where there is no concrete.
+    """A rest, a load or a queried place lies where there is no concrete.
 
     Parameters
     ----------
@@ -271,7 +273,7 @@ class SlabTipsError(PlateError):
     where_mm
         Where the resultant of all loads acts; the slab's middle where they sum to nothing.
     outside_mm
-        How far it lies outside the hull of the rests; 0 where the rests lie on one line.
+        How far it lies outside the hull of the rests; 0 if the rests lie on one line.
     """
 
     def __init__(self, where_mm: tuple[float, float], outside_mm: float) -> None:
@@ -282,7 +284,7 @@ class SlabTipsError(PlateError):
 
 
 class ContactNotSettledError(PlateError):
-    """The contact problem came out of balance: a fault of ours, never of the slab.
+    """The solution of the contact problem is not in equilibrium: an internal fault.
 
     Parameters
     ----------

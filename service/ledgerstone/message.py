@@ -1,4 +1,4 @@
-"""What is to be said, before it is said: a message's name and its values."""
+"""A message before it is formatted: its name in the catalogues, and its typed values."""
 
 from __future__ import annotations
 
@@ -18,7 +18,7 @@ class Spoken:
 
 @dataclass(frozen=True, slots=True)
 class Money(Spoken):
-    """An amount of a currency, said to the hundredth."""
+    """An amount of a currency, to the hundredth."""
 
     currency: str
     amount: Decimal
@@ -26,20 +26,20 @@ class Money(Spoken):
 
 @dataclass(frozen=True, slots=True)
 class Percent(Spoken):
-    """A share of a hundred, said with as many places as it has."""
+    """A percentage, with as many decimals as it has."""
 
     amount: Decimal
 
 
 @dataclass(frozen=True, slots=True)
 class Weight(Spoken):
-    """A mass, kg, said to a tenth of a kilogram."""
+    """A mass, kg, to 0.1 kg."""
 
     kg: float
 
 
 @dataclass(frozen=True, slots=True)
-class LineLoad(Spoken):
+class MassPerLength(Spoken):
     """A mass on a running length, kg on each metre: said as the mass on a metre, or on a foot."""
 
     kg_per_m: float
@@ -54,17 +54,118 @@ class Temperature(Spoken):
 
 @dataclass(frozen=True, slots=True)
 class Volume(Spoken):
-    """A volume, litres, said with two figures after the point under ten and one above."""
+    """A volume, litres, said with two figures after the point under ten and one above.
+
+    ``bare`` leaves its unit to the sentence.
+    """
 
     litres: float
+    places: int | None = None
+    bare: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class SmallVolume(Spoken):
+    """A volume that is measured in a beaker, millilitres: in fluid ounces beside gallons.
+
+    ``as_litres`` says it in litres with so many places, where litres are spoken.
+    """
+
+    ml: float
+    as_litres: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Strength(Spoken):
-    """A stress or a strength, MPa, said with so many places where it is told in MPa."""
+    """A stress or a strength, MPa, said with so many places where it is told in MPa.
+
+    ``bare`` leaves its unit to the sentence.
+    """
 
     mpa: float
     places: int = 0
+    bare: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Ruled(Spoken):
+    """A length, mm, as a rule shows it: to half a millimetre, or to 1/32 in. Its unit is beside.
+
+    ``down`` never says more than there is; ``coarse`` is a place to hold, to a quarter of an inch.
+    """
+
+    mm: float
+    down: bool = False
+    coarse: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class RunningLength(Spoken):
+    """So much of what is sold by length, m: in feet beside inches."""
+
+    metres: float
+
+
+@dataclass(frozen=True, slots=True)
+class Gauge(Spoken):
+    """A size of wire, bars or slabs, mm, as it is sold: up to three places. Its unit is beside."""
+
+    mm: float
+
+
+@dataclass(frozen=True, slots=True)
+class Mass(Spoken):
+    """A mass of material, kg, with so many places: under a pound it is in ounces."""
+
+    kg: float
+    places: int
+
+
+@dataclass(frozen=True, slots=True)
+class Weighed(Spoken):
+    """A mass, kg, as its scale shows it, whose step is told: in kg or lb without its unit.
+
+    Beside pounds a fine scale's are in ounces, with their unit.
+    """
+
+    kg: float
+    step_kg: float
+
+
+@dataclass(frozen=True, slots=True)
+class Area(Spoken):
+    """An area, m²."""
+
+    m2: float
+
+
+@dataclass(frozen=True, slots=True)
+class Density(Spoken):
+    """A density, kg/m³, or in pounds in a cubic yard beside pounds."""
+
+    kg_per_m3: float
+
+
+@dataclass(frozen=True, slots=True)
+class Force(Spoken):
+    """A force, N, or in pounds beside psi."""
+
+    newtons: float
+
+
+@dataclass(frozen=True, slots=True)
+class AreaLoad(Spoken):
+    """An even load, N/m², or in pounds on a square foot beside psi."""
+
+    n_per_m2: float
+
+
+@dataclass(frozen=True, slots=True)
+class Clock(Spoken):
+    """A time of day."""
+
+    hour: int
+    minute: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,7 +185,7 @@ class DayMonth(Spoken):
 
 
 @dataclass(frozen=True, slots=True)
-class Days(Spoken):
+class DateRange(Spoken):
     """Days from one to another, or one day where both are the same."""
 
     first: date
@@ -100,10 +201,17 @@ class WeekdayName(Spoken):
 
 @dataclass(frozen=True, slots=True)
 class Figure(Spoken):
-    """A number, said with so many places."""
+    """A number with a fixed number of decimals."""
 
     amount: float
     places: int
+
+
+@dataclass(frozen=True, slots=True)
+class Spelled(Spoken):
+    """A number with its unit, written with a point: said with the language's own mark."""
+
+    text: str
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,4 +1,4 @@
-"""What a customer asks for: frozen records of one order, with lengths as they were written.
+"""Frozen records of one order, with lengths as the customer wrote them.
 
 A slab's x runs right and its y back from its front-left corner; turns are anticlockwise.
 """
@@ -21,11 +21,12 @@ Corner = Literal["front-left", "front-right", "back-right", "back-left"]
 Profile = Literal["square", "bevel", "round", "wall"]
 Place = Literal["indoors", "wet-room", "outdoors"]
 UnitFor = Literal["base", "basin", "hob", "gap"]
+LeftOpen = Literal["thickness", "other-thickness", "shade", "surface", "sealer", "edges", "place"]
 
 USES: tuple[Use, ...] = get_args(Use)
 CORNERS: tuple[Corner, ...] = ("front-left", "front-right", "back-right", "back-left")
 PLACES: tuple[Place, ...] = ("indoors", "wet-room", "outdoors")
-MOST_SLABS = 8
+MAX_SLABS = 8
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,7 +100,7 @@ class Cutout:
     """An opening through the slab.
 
     ``kind`` names one of ``cutouts.CUTOUT_KINDS``, which says which of the sizes are set; a polygon
-    has its points and no centre.
+    has its points and no centre. ``rim_taken``: nobody told how its rim is.
     """
 
     kind: str
@@ -115,6 +116,7 @@ class Cutout:
     open_to: str | None = None
     heat: bool = False
     size_from: CutoutSizeFrom = "measured"
+    rim_taken: bool = field(default=False, metadata={"inside": True})
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,9 +130,6 @@ class Relief:
     label: str = ""
     grooves: int | None = None
     fall: Length | None = None
-
-
-# --- edges, look, place ---------------------------------------------------------------------
 
 
 @dataclass(frozen=True, slots=True)
@@ -211,7 +210,7 @@ class Rests:
 
 @dataclass(frozen=True, slots=True)
 class Slab:
-    """One cast piece, ``quantity`` times."""
+    """One cast piece, ``quantity`` times; ``taken`` names what was left out and assumed."""
 
     outline: Outline
     thickness: Length
@@ -226,6 +225,7 @@ class Slab:
     edges: Mapping[str, Edge] = field(default_factory=lambda: MappingProxyType({}))
     place: Place = "indoors"
     rests: Rests | None = None
+    taken: tuple[LeftOpen, ...] = field(default=(), metadata={"inside": True})
 
 
 @dataclass(frozen=True, slots=True)
@@ -285,7 +285,7 @@ class Join:
 
 @dataclass(frozen=True, slots=True)
 class Order:
-    """Everything a customer asks for at once, answered in one language; we may come to measure."""
+    """One order: slabs, joins, delivery and services, answered in one language."""
 
     slabs: tuple[Slab, ...]
     delivery: Delivery = Delivery()
@@ -296,3 +296,4 @@ class Order:
     heated_curing: bool = False
     since: str | None = None
     language: str = "en"
+    delivery_taken: bool = field(default=False, metadata={"inside": True})

@@ -10,6 +10,7 @@ from shapely.geometry import LineString, Polygon
 
 from ledgerstone.order import CORNERS, Outline, Rectangle, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
+from ledgerstone.quantities import Length
 
 ARC_STEP_DEGREES = 2.8125  # 128 chords to a circle: sagitta under 0.06 mm on a 400 mm opening
 XY = tuple[float, float]
@@ -24,6 +25,13 @@ class Side:
     name: str
     line: LineString
     length_mm: float
+
+
+def speaker(outline: Outline) -> Length:
+    """Return a length of an outline whose unit its customer used for it."""
+    if isinstance(outline, Round):
+        return outline.diameter
+    return outline.points[0].x if isinstance(outline, OrderPolygon) else outline.length
 
 
 def side_names(outline: Outline) -> tuple[str, ...]:
@@ -90,7 +98,7 @@ def sharp_corners(outline: Outline, length_mm: float, width_mm: float) -> tuple[
 
 
 def corner_radii_mm(outline: Outline, inside_radius_mm: float) -> tuple[float, ...]:
-    """Radius at each sharp corner; an inside corner nobody sized gets the former's smallest."""
+    """Return the radius at each sharp corner, mm; by default the smallest of the formers."""
     if isinstance(outline, Round):
         return ()
     every = outline.corner_radius.mm if outline.corner_radius is not None else 0.0
@@ -111,9 +119,9 @@ def corner_radii_mm(outline: Outline, inside_radius_mm: float) -> tuple[float, .
 
 
 def _inside_radii_mm(corners: tuple[XY, ...], radius_mm: float) -> tuple[float, ...]:
-    """Radii of an anticlockwise polygon nobody sized: its inside corners as the formers make them.
+    """Radii, mm, of a polygon without given ones: those of the formers at its inside corners.
 
-    Smaller where the sides hold no more.
+    Smaller where its sides are too short.
     """
     n, radius = len(corners), min(radius_mm, largest_radius_mm(corners))
     return tuple(
@@ -125,7 +133,7 @@ def _inside_radii_mm(corners: tuple[XY, ...], radius_mm: float) -> tuple[float, 
 def arc_points(centre: XY, radius_mm: float, start: float, sweep: float) -> list[XY]:
     """Points on an arc from angle ``start`` (radians) through ``sweep``, both ends included.
 
-    An even number of chords, so that a point stands in the middle.
+    An even number of chords, so that a point is in the middle.
     """
     steps = max(2, 2 * math.ceil(abs(math.degrees(sweep)) / ARC_STEP_DEGREES / 2 - 1e-9))
     x, y = centre
@@ -134,13 +142,17 @@ def arc_points(centre: XY, radius_mm: float, start: float, sweep: float) -> list
 
 
 def fillet(before: XY, corner: XY, after: XY, radius_mm: float) -> tuple[list[XY], float, float]:
-    """Round one corner.
+    """Round one corner, given by three points in mm.
 
     Returns
     -------
     points, tangent_mm, area_mm2
-        Points of the arc from the incoming to the outgoing side; how much of each side it takes;
-        the exact area between the arc and the sharp corner (positive).
+        Points of the arc, mm, from the incoming to the outgoing side; the length of each side that
+        it takes; the exact area between the arc and the sharp corner (positive).
+
+    Source
+    ------
+    Geometry: tangent ``r / tan(α/2)``.
     """
     ux, uy = unit_vector(corner, before)
     vx, vy = unit_vector(corner, after)
@@ -170,7 +182,7 @@ def largest_radius_mm(corners: Sequence[XY]) -> float:
 
 
 def unit_vector(origin: XY, towards: XY) -> XY:
-    """Return the direction from one point to another, length one."""
+    """Return the direction from one point to another as pure numbers, length one."""
     dx, dy = towards[0] - origin[0], towards[1] - origin[1]
     norm = math.hypot(dx, dy) or 1.0
     return dx / norm, dy / norm
@@ -186,7 +198,7 @@ def _turn(before: XY, corner: XY, after: XY) -> float:
 def rounded(
     corners: tuple[XY, ...], radii_mm: tuple[float, ...], names: tuple[str, ...]
 ) -> tuple[Polygon, tuple[Side, ...], float]:
-    """Round the corners of an outline given anticlockwise; they stay sharp where they can't be.
+    """Round the corners, mm, of an outline given anticlockwise; all stay sharp if they do not fit.
 
     Returns
     -------
@@ -210,7 +222,7 @@ def _arcs(corners: Sequence[XY], radii_mm: Sequence[float]) -> list[tuple[list[X
 
 
 def can_round(corners: Sequence[XY], radii_mm: Sequence[float]) -> bool:
-    """Whether every side holds the arcs at both its ends, and no arc runs into another side."""
+    """Return whether arcs at corners, mm, fit on their sides, and none crosses another side."""
     n, arcs = len(corners), _arcs(corners, radii_mm)
     for i, (_, takes, _) in enumerate(arcs):
         side = math.dist(corners[i], corners[(i + 1) % n])
@@ -233,14 +245,14 @@ def _side(name: str, first: list[XY], second: list[XY]) -> Side:
 
 
 def circle(centre: XY, radius_mm: float) -> Polygon:
-    """Return a disc as a polygon of 128 chords."""
+    """Return a disc, its centre in mm, as a polygon of 128 chords."""
     return Polygon(arc_points(centre, radius_mm, 0.0, 2 * math.pi)[:-1])
 
 
 def outline_shape(
     outline: Outline, length_mm: float, width_mm: float, inside_radius_mm: float
 ) -> tuple[Polygon, tuple[Side, ...], tuple[XY, ...], float]:
-    """Polygon, sides, sharp corners and exact area of a finished outline."""
+    """Polygon, sides, sharp corners, mm, and exact area, mm², of a finished outline."""
     if isinstance(outline, Round):
         radius = outline.diameter.mm / 2
         disc = circle((radius, radius), radius)

@@ -24,7 +24,7 @@ _COARSE_MM: Final = 1e-3  # the second grid: a sixtieth of the chords' own error
 def difference(
     one: BaseGeometry, other: BaseGeometry, *, grid_mm: float | None = None
 ) -> BaseGeometry:
-    """Return what of one geometry the other leaves; snapped to a grid where one is given."""
+    """Return the difference of two geometries, snapped to a grid if one is given."""
     return _tried(shapely.difference, one, other, grid_mm)
 
 
@@ -34,7 +34,7 @@ def intersection(one: BaseGeometry, other: BaseGeometry) -> BaseGeometry:
 
 
 def union(parts: Iterable[BaseGeometry], *, grid_mm: float | None = None) -> BaseGeometry:
-    """Return all geometries as one; snapped to a grid where one is given."""
+    """Return the union of geometries, snapped to a grid if one is given."""
     every = list(parts)
     try:
         return shapely.union_all(every, grid_size=grid_mm)
@@ -43,7 +43,7 @@ def union(parts: Iterable[BaseGeometry], *, grid_mm: float | None = None) -> Bas
 
 
 def buffer(shape: BaseGeometry, by_mm: float, **style: Any) -> Polygon:
-    """Return a geometry grown by so much, or drawn in where it is negative.
+    """Return a geometry offset outwards by a distance, or inwards if it is negative.
 
     One polygon, or several where a shape that is drawn in comes apart: typed as in shapely's stubs.
     """

@@ -1,6 +1,7 @@
 """Text and exact lengths that remember their unit; the only place that knows pint."""
 
 import math
+import re
 from dataclasses import dataclass, field
 from fractions import Fraction
 from types import MappingProxyType
@@ -9,11 +10,12 @@ from typing import Final, Literal, Self, get_args
 from pint import UnitRegistry
 
 from ledgerstone import _length_faults, _length_grammar
-from ledgerstone._length_grammar import Unit
+from ledgerstone._length_faults import CANONICAL, Marks
+from ledgerstone._length_grammar import THOUSANDS, UnitName
 from ledgerstone.errors import QuantityError
 from ledgerstone.message import Spoken
 
-__all__ = ["LONGEST_MM", "Length", "Origin", "Rounding", "Unit"]
+__all__ = ["CANONICAL", "LONGEST_MM", "Length", "Marks", "Origin", "Rounding", "UnitName"]
 
 Origin = Literal["text", "number", "worked"]
 Rounding = Literal["near", "up", "down"]
@@ -32,25 +34,30 @@ _DEFINITIONS: Final = (
 def _mm_per_unit() -> dict[str, Fraction]:
     """Work out exact millimetres in each unit by a registry that knows these five and no more.
 
-    Source: a yard is 0.9144 m exactly, so that an inch is 25.4 mm and a foot 304.8 mm: US Federal
+    Source
+    ------
+    A yard is 0.9144 m exactly, so that an inch is 25.4 mm and a foot 304.8 mm: US Federal
     Register 24 FR 5348 (1 July 1959), the same six nations' agreement as holds in Britain.
     """
     registry: UnitRegistry[Fraction] = UnitRegistry(None, non_int_type=Fraction)
     for definition in _DEFINITIONS:
         registry.define(definition)
-    return {unit: Fraction(registry.convert(Fraction(1), unit, "mm")) for unit in get_args(Unit)}
+    return {
+        unit: Fraction(registry.convert(Fraction(1), unit, "mm")) for unit in get_args(UnitName)
+    }
 
 
 _MM_PER: Final = MappingProxyType(_mm_per_unit())
 _TEXT_PLACES: Final = MappingProxyType({"mm": 2, "cm": 3, "m": 5, "in": 3, "ft": 3})
 _FINEST_INCH: Final = Fraction(1, 64)
 _USUAL_INCH: Final = Fraction(1, 16)
+_GROUPED_LIKE: Final = re.compile(r"(?<!\d)\d{1,3}\.\d{3}(?!\d)")
 _NOISE_PLACES: Final = 6  # of a millimetre: every 64th of an inch lies on this grid
 
 
 @dataclass(frozen=True, slots=True, order=True)
 class Length(Spoken):
-    """A length that keeps the unit in which it came.
+    """A length that keeps the unit in which it was given.
 
     Lengths are equal, ordered and hashed by how long they are: 1 m equals 1000 mm.
 
@@ -61,14 +68,14 @@ class Length(Spoken):
     unit
         The unit it is spoken in; ``ft`` speaks feet and inches.
     came
-        ``text`` as somebody typed it, ``number`` as millimetres in JSON, ``worked`` as a result.
+        ``text`` as someone typed it, ``number`` as millimetres in JSON, ``worked`` as a result.
     mm
         The length in millimetres, to the nearest float.
 
     """
 
     exact_mm: Fraction
-    unit: Unit = field(default="mm", compare=False)
+    unit: UnitName = field(default="mm", compare=False)
     came: Origin = field(default="worked", compare=False)
     mm: float = field(init=False, compare=False, repr=False)
 
@@ -76,8 +83,13 @@ class Length(Spoken):
         object.__setattr__(self, "mm", self.exact_mm.numerator / self.exact_mm.denominator)
 
     @classmethod
-    def parse(cls, value: object) -> Self:
+    def parse(cls, value: object, marks: Marks = CANONICAL) -> Self:
         """Read a length: a number is millimetres, a text carries its unit.
+
+        Parameters
+        ----------
+        marks
+            What stands between whole and tenth, and between thousands, where it was typed.
 
         Raises
         ------
@@ -86,30 +98,30 @@ class Length(Spoken):
 
         """
         if isinstance(value, str):
-            amount, unit = _length_grammar.read(value)
-            return cls(_within_bound(amount * _MM_PER[unit]), unit, "text")
+            amount, unit = _length_grammar.read(value, marks)
+            return cls(_within_bound(amount * _MM_PER[unit], unit), unit, "text")
         if isinstance(value, int | float) and not isinstance(value, bool):
             return cls(_within_bound(_exact(value)), "mm", "number")
         raise QuantityError(_length_faults.not_a_length())
 
     @classmethod
-    def of(cls, amount: Fraction, unit: Unit) -> Self:
-        """Make the length that somebody wrote as so many of a unit, exactly.
+    def of(cls, amount: Fraction, unit: UnitName) -> Self:
+        """Make the length that someone wrote as so many of a unit, exactly.
 
         Raises
         ------
         QuantityError
             Where it is longer than any slab could be.
         """
-        return cls(_within_bound(amount * _MM_PER[unit]), unit, "text")
+        return cls(_within_bound(amount * _MM_PER[unit], unit), unit, "text")
 
     @classmethod
-    def of_mm(cls, mm: float, unit: Unit = "mm") -> Self:
+    def of_mm(cls, mm: float, unit: UnitName = "mm") -> Self:
         """Make a length from a number of millimetres, to be spoken in ``unit``."""
         return cls(_exact(mm), unit)
 
     def text(self) -> str:
-        """Say the length in its own unit, as a person would write it.
+        """Format the length in its own unit, as a person would write it.
 
         What was typed is said exactly and parses back to the same length. A number or a result
         is rounded to 0.01 mm in metric units; in inches to a 64th where it is one, else to
@@ -125,9 +137,15 @@ class Length(Spoken):
         return sign + _said(abs(amount), self.unit)
 
     def wire(self) -> str | int | float:
-        """Give what goes back in JSON: a number where it came as a number, else the text."""
+        """Return what goes back in JSON: a number where it came as a number, else the text.
+
+        The text is read back as the same length whatever marks a language has: 1.125 mm goes as
+        1.1250 mm, which nobody means as 1125.
+        """
         if self.came != "number":
-            return self.text()
+            return (
+                _GROUPED_LIKE.sub(r"\g<0>0", self.text()) if self.unit in THOUSANDS else self.text()
+            )
         return self.exact_mm.numerator if self.exact_mm.denominator == 1 else self.mm
 
     def in_unit(self, mm: float) -> Self:
@@ -169,14 +187,15 @@ class Length(Spoken):
         return self.text()
 
 
-def _within_bound(mm: Fraction) -> Fraction:
+def _within_bound(mm: Fraction, unit: UnitName = "m") -> Fraction:
     if abs(mm) > LONGEST_MM:
-        raise QuantityError(_length_faults.over_bound(LONGEST_MM // 1000))
+        bound = Length(Fraction(LONGEST_MM), "ft" if unit in {"in", "ft"} else "m")
+        raise QuantityError(_length_faults.over_bound(bound.like(LONGEST_MM, "down")))
     return mm
 
 
 def _exact(number: float) -> Fraction:
-    """Give the decimal number that a float was written as: 0.1 is a tenth."""
+    """Return the decimal number that a float was written as: 0.1 is a tenth."""
     if isinstance(number, int):
         return Fraction(int(number))
     if not math.isfinite(number):
@@ -195,16 +214,16 @@ def _inch_grid_mm(to_mm: Fraction) -> Fraction:
     return grid * _MM_PER["in"]
 
 
-def _rounded(amount: Fraction, places: int, unit: Unit) -> str:
-    """Say an amount rounded to so many decimals, without trailing noughts."""
+def _rounded(amount: Fraction, places: int, unit: UnitName) -> str:
+    """Format an amount rounded to so many decimals, without trailing noughts."""
     tenths = round(amount * 10**places)
     whole, rest = divmod(abs(tenths), 10**places)
     said = f"{whole}.{rest:0{places}d}".rstrip("0").rstrip(".") if rest else f"{whole}"
     return f"{'-' if tenths < 0 else ''}{said} {unit}"
 
 
-def _said(amount: Fraction, unit: Unit) -> str:
-    """Say an amount that is not negative; for feet the amount is in inches."""
+def _said(amount: Fraction, unit: UnitName) -> str:
+    """Format an amount that is not negative; for feet the amount is in inches."""
     if unit not in {"in", "ft"}:
         return f"{_decimal(amount)} {unit}"
     feet, inches = divmod(amount, 12) if unit == "ft" else (0, amount)

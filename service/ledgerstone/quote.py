@@ -1,27 +1,15 @@
-"""The one orchestrator: an order, a workshop, its bookings and the day become a quote or a no."""
+"""The orchestrator: from an order, a workshop, its bookings and the day to a quote or send-back."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from contextlib import contextmanager, nullcontext
+from contextlib import nullcontext
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from functools import partial
 
-from ledgerstone.checks import (
-    STAGES,
-    Checked,
-    Finding,
-    Stage,
-    Timed,
-    WorkedOut,
-    check_plan,
-    check_promise,
-    check_strength,
-)
-from ledgerstone.checks.causes import with_causes
-from ledgerstone.checks.failed import check_failed
-from ledgerstone.containment import Contain, let_through
+from ledgerstone.checks import Checked, Finding, StageRecords, Timed
+from ledgerstone.containment import Contain, uncontained
 from ledgerstone.order import Order
 from ledgerstone.price import NO_TERMS, MakerTerms, Price
 from ledgerstone.reinforcement import SteelPlan
@@ -37,28 +25,19 @@ from ledgerstone.remedies import (
 )
 from ledgerstone.schedule import Booking, LeadTime, calendar_fingerprint
 from ledgerstone.shape import Shape
-from ledgerstone.stages import (
-    Planned,
-    StageCache,
-    StageContext,
-    Unassessed,
-    assess,
-    judge,
-    plan,
-    price_work,
-    schedule,
-)
+from ledgerstone.stages import Planned, StageCache, StageContext
 from ledgerstone.strength.slabs import SlabStrength
-from ledgerstone.terms import Standing, depends_on, standing_message, standing_of
+from ledgerstone.terms import OfferStanding, depends_on, standing_message, standing_of
 from ledgerstone.transport import lift_message, people_to_lift
 from ledgerstone.wording import Message
 from ledgerstone.work import Operation
-from ledgerstone.workshop.records import Area, Workshop
+from ledgerstone.working_out import run_stages, run_stages_as_left
+from ledgerstone.workshop.records import DeliveryArea, Workshop
 
 
 @dataclass(frozen=True, slots=True)
 class SlabWeight:
-    """What one slab weighs, how many lift it, and what is to be said of both."""
+    """The mass of one slab, the people to lift it, and a message about both."""
 
     label: str
     slab_kg: float
@@ -78,7 +57,7 @@ class Quote:
     order: Order
     issued: date
     valid_until: date
-    standing: Standing
+    standing: OfferStanding
     depends_on: tuple[Message, ...]
     price: Price
     lead_time: LeadTime
@@ -87,7 +66,7 @@ class Quote:
     findings: tuple[Finding, ...]
     shapes: tuple[Shape, ...]
     strength: tuple[SlabStrength, ...]
-    area: Area | None
+    area: DeliveryArea | None
     calendar: str
     work: tuple[Operation, ...]
     steel: tuple[SteelPlan, ...]
@@ -117,7 +96,7 @@ def quote(
     trial: Trial | None = None,
     savings: bool = True,
     timed: Timed = nullcontext,
-    contain: Contain = let_through,
+    contain: Contain = uncontained,
     budget: Budget | None = None,
     terms: MakerTerms = NO_TERMS,
 ) -> Quote | SentBack:
@@ -126,17 +105,17 @@ def quote(
     Parameters
     ----------
     bookings
-        All that is booked; None where no calendar is read.
+        All that is booked; None if no calendar is read.
     plates
-        Factored plates kept from earlier orders; they bear on when the answer comes, never on it.
+        Cached factored plates of earlier orders; they affect only how soon the answer comes.
     trial
         Tries changes on the order as it was sent; without it nothing is searched for.
     savings
         Whether ways to save are searched for too.
     timed, contain
-        Are entered for each stage by its name, for each part whose fault costs that part alone.
+        Context managers for each stage by name, and for each part that may fail on its own.
     budget, terms
-        What the request may still spend, a whole one where none is given; what the maker sets.
+        Units of work left to the request, by default a whole budget; the maker's terms.
 
     Raises
     ------
@@ -146,8 +125,8 @@ def quote(
     budget = budget if budget is not None else Budget()
     budget.begin(order, today)
     context = StageContext(workshop, bookings, today, plates or StageCache(), terms=terms)
-    checked = work_out(order, context, timed=timed, contain=contain)
-    if checked.worked_out is None:
+    order, checked = run_stages_as_left(order, context, budget.tries, timed=timed, contain=contain)
+    if checked.records is None:
         with timed("remedies"):
             found = _found(checked, context, trial, budget, contain)
         shapes = () if checked.planned is None else checked.planned.shapes
@@ -155,58 +134,7 @@ def quote(
     saving = trial if savings else None
     with timed("remedies"):
         ways = _ways(checked, saving, budget, contain)
-    return _quoted(checked.worked_out, context, checked.findings, ways, searched=saving is not None)
-
-
-def work_out(
-    order: Order,
-    context: StageContext,
-    *,
-    stages: tuple[Stage, ...] = STAGES,
-    timed: Timed = nullcontext,
-    contain: Contain = let_through,
-) -> Checked:
-    """Work an order out, each stage with its checks, until one stops it.
-
-    Where a fault of ours loses a stage, that is what is found.
-    """
-    findings: list[Finding] = []
-    planned = judged = priced = None
-    with timed("shape"), _or_failed("shape", findings, contain):
-        planned = plan(order, context)
-        findings += check_plan(planned, contain)
-    if planned is None or _stopped(findings):
-        return Checked(with_causes(findings), stages[1:], planned)
-    with timed("strength"), _or_failed("strength", findings, contain):
-        assessed = assess(planned, context)
-        if isinstance(assessed, Unassessed):
-            findings += check_strength(assessed, contain)
-        else:
-            scheduled = schedule(assessed, context)
-            judged = judge(assessed, scheduled)
-            findings += check_strength(judged, contain)
-    if judged is None or _stopped(findings) or "promise" not in stages:
-        return Checked(with_causes(findings), stages[2:], planned)
-    with timed("promise"), _or_failed("promise", findings, contain):
-        findings += check_promise(judged.scheduled, contain)
-        priced = None if _stopped(findings) else price_work(judged.scheduled, context.terms)
-    worked_out = None if priced is None else WorkedOut(planned, judged, priced)
-    return Checked(with_causes(findings), (), planned, worked_out)
-
-
-def _stopped(findings: Sequence[Finding]) -> bool:
-    return any(finding.level == "stops" for finding in findings)
-
-
-@contextmanager
-def _or_failed(stage: Stage, findings: list[Finding], contain: Contain) -> Iterator[None]:
-    """Find that a stage could not be checked where a fault of ours loses it."""
-    done = False
-    with contain("check"):
-        yield
-        done = True
-    if not done:
-        findings.append(check_failed("stops", stage, (stage,)))
+    return _quoted(checked.records, context, checked.findings, ways, searched=saving is not None)
 
 
 def _found(
@@ -216,12 +144,12 @@ def _found(
     budget: Budget,
     contain: Contain,
 ) -> Found | None:
-    """Search for remedies where a trial is given; none where a fault of ours lost them."""
+    """Search for remedies where a trial is given; none if an internal fault lost them."""
     if trial is None or checked.planned is None:
         return None
     if "strength" in checked.not_checked:
         budget.had_plans_alone(checked.planned.order)
-    alone = partial(work_out, context=context, stages=OF_A_SLAB)
+    alone = partial(run_stages, context=context, stages=OF_A_SLAB)
     with contain("remedy"):
         trials = Trials(trial, alone)
         return find(
@@ -240,7 +168,7 @@ def _ways(
 
 
 def _quoted(
-    worked_out: WorkedOut,
+    records: StageRecords,
     context: StageContext,
     findings: tuple[Finding, ...],
     ways: tuple[Saving, ...],
@@ -248,8 +176,8 @@ def _quoted(
     searched: bool,
 ) -> Quote:
     """Put together what is known of an order that nothing stops."""
-    planned, workshop, today = worked_out.planned, context.workshop, context.today
-    order, days, booked = planned.order, worked_out.lead_time, context.bookings or ()
+    planned, workshop, today = records.planned, context.workshop, context.today
+    order, days, booked = planned.order, records.lead_time, context.bookings or ()
     standing = standing_of(order, workshop)
     until = context.terms.valid_until or today + timedelta(days=workshop.offer.valid_days)
     return Quote(
@@ -257,17 +185,17 @@ def _quoted(
         issued=today,
         valid_until=until,
         standing=standing,
-        depends_on=tuple(depends_on(worked_out, today, standing, until)),
-        price=worked_out.priced.price,
+        depends_on=tuple(depends_on(records, today, standing, until)),
+        price=records.priced.price,
         lead_time=days,
         weights=tuple(_weights(planned)),
         packed_kg=planned.packed_kg,
         findings=findings,
         shapes=planned.shapes,
-        strength=worked_out.judged.strength,
+        strength=records.judged.strength,
         area=planned.area,
-        work=worked_out.scheduled.operations,
-        steel=worked_out.assessed.steel,
+        work=records.scheduled.operations,
+        steel=records.assessed.steel,
         calendar=calendar_fingerprint(workshop, booked, today, days.ready_on),
         searched=searched,
         ways=ways,
@@ -281,8 +209,8 @@ def _weights(planned: Planned) -> Iterator[SlabWeight]:
         yield SlabWeight(slab.label, kg, people, lift_message(kg, planned.workshop))
 
 
-def with_standing(answer: Quote, standing: Standing) -> Quote:
-    """Give a quote another standing, and say so in what it rests on."""
+def with_standing(answer: Quote, standing: OfferStanding) -> Quote:
+    """Change a quote's standing, and update the conditions that depend on it."""
     was, now = (standing_message(answer.order, s, answer.valid_until)
                 for s in (answer.standing, standing))  # fmt: skip
     rests_on = tuple(now if one == was else one for one in answer.depends_on)

@@ -1,4 +1,4 @@
-"""What a running service is told from outside: its profile, keys, clock and folders."""
+"""The service's settings from the environment: profile, keys, clock and folders."""
 
 from __future__ import annotations
 
@@ -19,10 +19,10 @@ from ledgerstone.workshop import DEMONSTRATION
 SHORTEST_MAKER_KEY = 16
 _NAMES = (
     "WORKSHOP", "MAKER_KEY", "SIGNING_KEYS", "BASE_URL", "WEB", "PROXIES", "RATE", "MOST_WAITING",
-    "SMTP_PASSWORD", "CALENDAR", "MAILBOX_PASSWORD",
+    "SMTP_PASSWORD", "CALENDAR", "MAILBOX_PASSWORD", "WORKSHOP_WRITABLE",
 )  # fmt: skip
 _USUAL_RATE = 10.0
-_MOST_FIGURES = 6
+_MAX_FIGURES = 6
 
 
 def today_in(timezone: str) -> date:
@@ -41,23 +41,25 @@ class Settings:
     Attributes
     ----------
     signing_keys
-        Secrets for links, oldest first; one is made for the run where none is given.
+        Secrets for links, oldest first; by default one is generated for the run.
     smtp_password
-        Of the profile's mail server, where somebody signs in there.
+        Of the profile's mail server, where someone signs in there.
     mailbox_password
         Of the profile's mailbox; drafts are put there where it is given.
     base_url
-        The service's own address, where it is not the profile's.
+        The service's base URL, if it differs from the profile's.
     web_folder
         The page's folder, where this service serves it too.
     proxies
-        How many proxies stand in front, each adding to ``X-Forwarded-For``; 0 trusts no header.
+        Number of trusted proxies, each adding to ``X-Forwarded-For``; 0 trusts no header.
     rate_per_s, burst
-        How often one client may ask, in each worker for itself; None where a proxy limits.
+        Requests per second of one client, for each worker; None if a proxy limits them.
     calendar_path
-        The iCalendar file of what is booked, where it is not the profile's.
+        The iCalendar file of bookings, if it differs from the profile's.
     most_waiting
         How many connections may wait to be accepted before who comes next is sent away.
+    is_workshop_writable
+        Whether the maker's form may write the profile's file.
     """
 
     workshop_path: Path = DEMONSTRATION
@@ -73,6 +75,7 @@ class Settings:
     burst: int = 60
     most_waiting: int = 16
     calendar_path: Path | None = None
+    is_workshop_writable: bool = False
 
     def is_makers(self, key: str) -> bool:
         """Compare a key with the maker's, in constant time."""
@@ -103,6 +106,7 @@ def settings_from(environment: Mapping[str, str] = os.environ) -> Settings:
         rate_per_s=rate_per_s or None,
         most_waiting=int(_number(given, "MOST_WAITING", 16, 1000)),
         calendar_path=Path(given["CALENDAR"]) if given["CALENDAR"] else None,
+        is_workshop_writable=_number(given, "WORKSHOP_WRITABLE", 0, 1) == 1,
     )
 
 
@@ -111,7 +115,7 @@ def _number(given: Mapping[str, str], name: str, usual: float, most: float) -> f
     said = given[name]
     if not said:
         return usual
-    plain = said.isascii() and said.isdigit() and len(said) <= _MOST_FIGURES
+    plain = said.isascii() and said.isdigit() and len(said) <= _MAX_FIGURES
     if not plain or int(said) > most:
         says = f"LEDGERSTONE_{name} is a whole number from 0 to {most:g}; “{said}” was given."
         raise SettingsFault(says)

@@ -1,4 +1,4 @@
-"""From a slab as asked for to its polygons, areas, edge lengths and strips, in plane millimetres.
+"""The plan of a slab: polygons, areas, edge lengths and strips, in plane millimetres.
 
 Arcs become short chords with their vertices on the true arc, so distances to a circle's four
 extreme points are exact; areas come from the exact formulae.
@@ -98,7 +98,7 @@ class Shape:
 def _opened(polygon: Polygon, side: Side, outline: Polygon) -> Polygon:
     """Extend an opening through a side, and leave off what lies outside the slab.
 
-    Empty where the opening lies outside to begin with. Where its way out crosses the slab twice,
+    Empty if the opening lies outside to begin with. Where its way out crosses the slab twice,
     the part that the opening stands in is kept.
     """
     x, y = _outward(side, polygon, outline)
@@ -198,7 +198,7 @@ def shape_of(slab: Slab, workshop: Workshop) -> Shape:
 
 
 def _left_of(outline: Polygon, openings: tuple[Opening, ...]) -> Polygon | MultiPolygon:
-    """Return the concrete that is left: one piece, or several, or none where openings take all."""
+    """Return the concrete that is left: one piece, or several; none if openings take all."""
     taken = plane.union(opening.polygon for opening in openings)
     # On the grid, so that no sliver is left at an open side.
     pieces = plane.polygons_in(plane.difference(outline, taken, grid_mm=plane.GRID_MM))
@@ -255,7 +255,7 @@ def _edge_volume_mm3(slab: Slab, sides: tuple[Side, ...], thickness_mm: float) -
 
 
 def edge_lengths_mm(slab: Slab, shape: Shape) -> dict[str, float]:
-    """Length of outline by edge profile, in mm; sides nobody described are square."""
+    """Return the length of outline by edge profile, mm; sides without a profile are square."""
     lengths: dict[str, float] = {}
     for side in shape.sides:
         edge = slab.edges.get(side.name)

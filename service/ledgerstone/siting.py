@@ -1,9 +1,9 @@
-"""Where an opening can go whose place nobody said: centred, a tap behind its basin."""
+"""Positions for openings without one: centred, or a tap behind its basin."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 import numpy as np
@@ -12,19 +12,20 @@ from numpy.typing import NDArray
 from shapely.geometry import Point, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
+from ledgerstone.arrays import FloatArray
 from ledgerstone.outline import XY
-from ledgerstone.workshop.records import StripRule
+from ledgerstone.workshop.records import StripRule, Workshop
 
-FloatArray = NDArray[np.float64]
 Shapes = NDArray[np.object_]
 _STEP_MM: Final = 5.0
 _SLACK_MM: Final = 1e-6
-_MOST_TRIED: Final = 60_000
+_MAX_TRIED: Final = 60_000
+_GRAINS_WIDE: Final = 5.0
 _TAP_CLEAR_MM: Final = 10.0  # beyond the rule, behind a basin; common practice, no source
 
 
 @dataclass(frozen=True, slots=True)
-class Sited:
+class PlacedOpening:
     """An opening as its box: its middle, its size and how its rim is, mm."""
 
     x_mm: float
@@ -36,11 +37,12 @@ class Sited:
 
 
 @dataclass(frozen=True, slots=True)
-class Unsited:
+class UnplacedOpening:
     """An opening without a place; either coordinate may be known.
 
     ``behind`` is the opening that it stands behind, ``room_behind_mm`` what a tap behind it takes,
-    ``between_mm`` the unit that it is over.
+    ``at_side`` the side that it is near, ``front`` or ``back``, ``between_mm`` the unit that it
+    is over, ``wish_mm`` where it would go best, if not there.
     """
 
     length_mm: float
@@ -49,15 +51,17 @@ class Unsited:
     rim: str = "shown"
     x_mm: float | None = None
     y_mm: float | None = None
-    behind: Sited | None = None
+    behind: PlacedOpening | None = None
     room_behind_mm: float = 0.0
+    at_side: str = ""
     between_mm: tuple[float, float] | None = None
+    wish_mm: XY | None = None
 
 
 def clear_mm(
     rules: Sequence[StripRule], longer_mm: float, rim: str, *, least: bool = False
 ) -> float:
-    """Give the strip that the workshop leaves beside an opening: the first rule that fits.
+    """Return the strip that the workshop leaves beside an opening: the first rule that fits.
 
     Parameters
     ----------
@@ -71,7 +75,13 @@ def clear_mm(
 
 
 def place_for(
-    outline: Polygon, placed: Sequence[Sited], wanted: Unsited, rules: Sequence[StripRule]
+    outline: Polygon,
+    placed: Sequence[PlacedOpening],
+    wanted: UnplacedOpening,
+    rules: Sequence[StripRule],
+    *,
+    keep_off: Sequence[Polygon] = (),
+    step_mm: float = _STEP_MM,
 ) -> XY | None:
     """Find the makeable place nearest to where the opening would usually be.
 
@@ -83,39 +93,55 @@ def place_for(
         Openings that have their place.
     rules
         The workshop's strips: wide enough to be made without care, else to be made at all.
+    keep_off
+        Obstacles that it must not overlap: a leg's pad, a unit's side.
+    step_mm
+        How fine its place is looked for.
 
     Returns
     -------
-    Middle of the opening, mm, or None where it fits nowhere.
+    Middle of the opening, mm; None if it fits nowhere.
     """
     for least in (False, True):
-        place = _place(outline, placed, wanted, rules, least=least)
+        clear = _Clear(rules, tuple(keep_off), step_mm, least)
+        place = _place(outline, placed, wanted, clear)
         if place is not None:
             return place
     return None
 
 
+@dataclass(frozen=True, slots=True)
+class _Clear:
+    """What an opening keeps clear of, and in which steps its place is looked for."""
+
+    rules: Sequence[StripRule]
+    keep_off: tuple[Polygon, ...]
+    step_mm: float
+    least: bool
+
+    def beside_mm(self, longer_mm: float, rim: str) -> float:
+        """Return the strip beside an opening."""
+        return clear_mm(self.rules, longer_mm, rim, least=self.least)
+
+    def keep_mm(self, wanted: UnplacedOpening) -> float:
+        """Return the strip beside what is to be placed."""
+        return self.beside_mm(max(wanted.length_mm, wanted.width_mm), wanted.rim)
+
+
 def _place(
     outline: Polygon,
-    placed: Sequence[Sited],
-    wanted: Unsited,
-    rules: Sequence[StripRule],
-    *,
-    least: bool,
+    placed: Sequence[PlacedOpening],
+    wanted: UnplacedOpening,
+    clear: _Clear,
 ) -> XY | None:
-    wish = wish_for(outline, wanted, rules)
-    xs, ys = _grid(outline, wanted, wish)
-    if xs.size == 0 or xs.size > _MOST_TRIED:
+    wish = wish_for(outline, wanted, clear.rules)
+    there = np.array([wish[0]]), np.array([wish[1]])
+    if _fits(outline, placed, wanted, clear, there).all():
+        return wish
+    xs, ys = _grid(outline, wanted, wish, clear)
+    if xs.size == 0 or xs.size > _MAX_TRIED:
         return None
-    keep = clear_mm(rules, max(wanted.length_mm, wanted.width_mm), wanted.rim, least=least)
-    radius, shapes = _tried(wanted, xs, ys)
-    fits = shapely.contains_xy(outline, xs, ys)
-    fits &= shapely.distance(outline.exterior, shapes) - radius >= keep - _SLACK_MM
-    for other in placed:
-        longer_mm = max(other.length_mm, other.width_mm)
-        apart = min(keep, clear_mm(rules, longer_mm, other.rim, least=least))
-        round_mm, body = _body(other)
-        fits &= shapely.distance(body, shapes) - radius - round_mm >= apart - _SLACK_MM
+    fits = _fits(outline, placed, wanted, clear, (xs, ys))
     if not fits.any():
         return None
     far = np.hypot(xs - wish[0], ys - wish[1])
@@ -123,29 +149,53 @@ def _place(
     return float(xs[best]), float(ys[best])
 
 
+def _fits(
+    outline: Polygon,
+    placed: Sequence[PlacedOpening],
+    wanted: UnplacedOpening,
+    clear: _Clear,
+    at: tuple[FloatArray, FloatArray],
+) -> NDArray[np.bool_]:
+    """Return whether an opening can be made at each of these places, ``(n,)`` and ``(n,)``."""
+    xs, ys = at
+    keep = clear.keep_mm(wanted)
+    radius, shapes = _tried(wanted, xs, ys)
+    fits = shapely.contains_xy(outline, xs, ys)
+    fits &= shapely.distance(outline.exterior, shapes) - radius >= keep - _SLACK_MM
+    for other in placed:
+        apart = min(keep, clear.beside_mm(max(other.length_mm, other.width_mm), other.rim))
+        round_mm, body = _body(other)
+        fits &= shapely.distance(body, shapes) - radius - round_mm >= apart - _SLACK_MM
+    for taken in clear.keep_off:
+        fits &= shapely.distance(taken, shapes) - radius > 0.0
+    return np.asarray(fits)
+
+
 def room_for_tap_mm(rules: Sequence[StripRule], tap_mm: float) -> float:
-    """Give the depth that a tap takes behind a basin: its hole and the strips about it."""
+    """Return the depth that a tap takes behind a basin: its hole and the strips about it."""
     return tap_mm + 2 * clear_mm(rules, tap_mm, "shown") + _TAP_CLEAR_MM
 
 
-def _tried(wanted: Unsited, xs: FloatArray, ys: FloatArray) -> tuple[float, Shapes]:
-    """Give the opening at every place: points and a radius where it is round, else boxes."""
+def _tried(wanted: UnplacedOpening, xs: FloatArray, ys: FloatArray) -> tuple[float, Shapes]:
+    """Return the opening at every place: points and a radius where it is round, else boxes."""
     if wanted.is_round:
         return wanted.length_mm / 2, np.asarray(shapely.points(xs, ys))
     half_x, half_y = wanted.length_mm / 2, wanted.width_mm / 2
     return 0.0, np.asarray(shapely.box(xs - half_x, ys - half_y, xs + half_x, ys + half_y))
 
 
-def _body(one: Sited) -> tuple[float, BaseGeometry]:
-    """Give a placed opening: its middle and its radius where it is round, else its box."""
+def _body(one: PlacedOpening) -> tuple[float, BaseGeometry]:
+    """Return a placed opening: its middle and its radius where it is round, else its box."""
     if one.is_round:
         return one.length_mm / 2, Point(one.x_mm, one.y_mm)
     half_x, half_y = one.length_mm / 2, one.width_mm / 2
     return 0.0, box(one.x_mm - half_x, one.y_mm - half_y, one.x_mm + half_x, one.y_mm + half_y)
 
 
-def wish_for(outline: Polygon, wanted: Unsited, rules: Sequence[StripRule]) -> XY:
-    """Give where it would go: behind its basin, in the middle of its unit, or of the slab."""
+def wish_for(outline: Polygon, wanted: UnplacedOpening, rules: Sequence[StripRule]) -> XY:
+    """Preferred place, mm: behind its basin, near its side, in its unit's middle or the slab's."""
+    if wanted.wish_mm is not None:
+        return wanted.wish_mm
     middle = outline.representative_point()
     if outline.convex_hull.area - outline.area < 1.0:
         middle = outline.centroid
@@ -154,24 +204,46 @@ def wish_for(outline: Polygon, wanted: Unsited, rules: Sequence[StripRule]) -> X
         x = sum(wanted.between_mm) / 2
     if wanted.room_behind_mm:
         y = min(y, outline.bounds[3] - wanted.room_behind_mm - wanted.width_mm / 2)
-    if wanted.behind is not None:
+    keep = clear_mm(rules, max(wanted.length_mm, wanted.width_mm), wanted.rim)
+    in_x, in_y = keep + wanted.length_mm / 2, keep + wanted.width_mm / 2
+    low_x, low_y, high_x, high_y = outline.bounds
+    if wanted.at_side:
+        y = low_y if wanted.at_side == "front" else high_y
+    if wanted.behind is not None and _is_behind(wanted, wanted.behind):
         basin = wanted.behind
-        keep = clear_mm(rules, max(wanted.length_mm, wanted.width_mm), wanted.rim)
         x = basin.x_mm
-        y = basin.y_mm + basin.width_mm / 2 + keep + wanted.width_mm / 2 + _TAP_CLEAR_MM
+        y = basin.y_mm + basin.width_mm / 2 + in_y + _TAP_CLEAR_MM
     return (
-        wanted.x_mm if wanted.x_mm is not None else x,
-        wanted.y_mm if wanted.y_mm is not None else y,
+        wanted.x_mm if wanted.x_mm is not None else _within(x, low_x + in_x, high_x - in_x),
+        wanted.y_mm if wanted.y_mm is not None else _within(y, low_y + in_y, high_y - in_y),
     )
 
 
-def _grid(outline: Polygon, wanted: Unsited, wish: XY) -> tuple[FloatArray, FloatArray]:
-    """Places to try: the wish, and a grid about it; a known coordinate stays."""
+def _within(mm: float, low_mm: float, high_mm: float) -> float:
+    """Bring a wish onto the slab; into its middle where the opening leaves no strip beside it."""
+    return min(max(mm, low_mm), high_mm) if low_mm <= high_mm else (low_mm + high_mm) / 2
+
+
+def _is_behind(wanted: UnplacedOpening, basin: PlacedOpening) -> bool:
+    """Return whether a tap's known coordinates allow a position behind its basin."""
+    x = basin.x_mm if wanted.x_mm is None else wanted.x_mm
+    return wanted.at_side != "front" and abs(x - basin.x_mm) <= basin.length_mm / 2
+
+
+def _grid(
+    outline: Polygon, wanted: UnplacedOpening, wish: XY, clear: _Clear
+) -> tuple[FloatArray, FloatArray]:
+    """Places to try: a grid about the wish, and the outermost; a known coordinate stays."""
+    keep = clear.keep_mm(wanted)
+    in_x, in_y = keep + wanted.length_mm / 2, keep + wanted.width_mm / 2
     low_x, low_y, high_x, high_y = outline.bounds
+    low_x, high_x = low_x + in_x, high_x - in_x
+    low_y, high_y = low_y + in_y, high_y - in_y
     if wanted.between_mm is not None:
-        low_x, high_x = max(low_x, wanted.between_mm[0]), min(high_x, wanted.between_mm[1])
-    step = _STEP_MM
-    while (high_x - low_x) * (high_y - low_y) / step**2 > _MOST_TRIED / 2:
+        low_x = max(low_x, wanted.between_mm[0])
+        high_x = min(high_x, wanted.between_mm[1])
+    step = clear.step_mm
+    while (high_x - low_x) * (high_y - low_y) / step**2 > _MAX_TRIED / 2:
         step *= 2
     along = _steps(low_x, high_x, wish[0], step) if wanted.x_mm is None else np.array([wish[0]])
     across = _steps(low_y, high_y, wish[1], step) if wanted.y_mm is None else np.array([wish[1]])
@@ -180,5 +252,27 @@ def _grid(outline: Polygon, wanted: Unsited, wish: XY) -> tuple[FloatArray, Floa
 
 
 def _steps(low: float, high: float, wish: float, step: float) -> FloatArray:
+    if high < low:
+        return np.empty(0)
     steps = np.arange(np.ceil((low - wish) / step), np.floor((high - wish) / step) + 1)
-    return wish + steps * step
+    inward = np.ceil(low / step) * step, np.floor(high / step) * step
+    ends = inward if inward[0] <= inward[1] else (low, high)
+    return np.concatenate([wish + steps * step, ends])
+
+
+def strips_of(workshop: Workshop) -> tuple[StripRule, ...]:
+    """Return the workshop's strips, each wide enough for the recipe's grains to get through.
+
+    Source
+    ------
+    ACI 318-19 26.4.2.1(a)(5): a grain is at most a fifth of the narrowest place.
+    """
+    grains_mm = _GRAINS_WIDE * workshop.recipe.largest_aggregate_mm
+    return tuple(
+        replace(
+            rule,
+            stops_mm=max(rule.stops_mm, grains_mm),
+            cautions_mm=max(rule.cautions_mm, grains_mm),
+        )
+        for rule in workshop.shaping.strips
+    )

@@ -1,6 +1,6 @@
 """Steel cut to a list: bars from stock lengths with least waste, mesh in pieces, and their mass.
 
-Which bars lie where is said elsewhere; here they are only cut and weighed.
+The positions of bars are in ``reinforcement``; here they are only cut and weighed.
 """
 
 from __future__ import annotations
@@ -9,14 +9,22 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from ledgerstone.mould.nesting import Cut, Nest, SheetPart, Stock, cut_lengths, fewest_stock, nest
+from ledgerstone.mould.nesting import (
+    CutLength,
+    Nest,
+    SheetPart,
+    Stock,
+    cut_lengths,
+    fewest_stock,
+    nest,
+)
 
 STEEL_KG_PER_M3 = 7850.0  # EN 1991-1-1 table A.4 has 77.0 to 78.5 kN/m³
 
 
 @dataclass(frozen=True, slots=True)
 class Bar:
-    """A straight bar by its mark, so many times."""
+    """A straight bar by its mark, and how many of it."""
 
     mark: str
     diameter_mm: float
@@ -31,7 +39,13 @@ class Bar:
 
 @dataclass(frozen=True, slots=True)
 class MeshPiece:
-    """A rectangle of welded mesh by its mark, so many times; the same wires both ways."""
+    """A rectangle of welded mesh by its mark, and how many; the same wires both ways.
+
+    Attributes
+    ----------
+    cut_away_mm2
+        Area cut out of each: openings, and what would lie outside the slab.
+    """
 
     mark: str
     wire_mm: float
@@ -39,11 +53,12 @@ class MeshPiece:
     length_mm: float
     width_mm: float
     count: int = 1
+    cut_away_mm2: float = 0.0
 
     @property
     def kg(self) -> float:
-        """Mass of all of them."""
-        area_m2 = self.length_mm * self.width_mm / 1e6
+        """Mass of all of them once they are cut."""
+        area_m2 = (self.length_mm * self.width_mm - self.cut_away_mm2) / 1e6
         return self.count * area_m2 * mesh_kg_per_m2(self.wire_mm, self.pitch_mm)
 
 
@@ -87,7 +102,9 @@ class CutList:
 def bar_kg_per_m(d_mm: float) -> float:
     """Mass of a metre of round bar.
 
-    Source: ``π d²/4 × 7850 kg/m³``, the basis of EN 10080's nominal masses.
+    Source
+    ------
+    ``π d²/4 × 7850 kg/m³``, the basis of EN 10080's nominal masses.
     """
     return math.pi * d_mm**2 / 4 * STEEL_KG_PER_M3 / 1e6
 
@@ -95,7 +112,9 @@ def bar_kg_per_m(d_mm: float) -> float:
 def mesh_kg_per_m2(wire_mm: float, pitch_mm: float) -> float:
     """Mass of a square metre of square mesh, two layers of wires.
 
-    Source: ``2 A × 7850``, A the steel of a metre's width one way; BS 4483's fabrics.
+    Source
+    ------
+    ``2 A × 7850``, A the steel of a metre's width one way; BS 4483's fabrics.
     """
     return 2 * bar_kg_per_m(wire_mm) * 1000 / pitch_mm
 
@@ -119,7 +138,7 @@ def _stock(
     diameter_mm: float, bars: Sequence[Bar], stock_length_mm: float, kerf_mm: float
 ) -> CutStock:
     same = [bar for bar in bars if bar.diameter_mm == diameter_mm]
-    cuts = [Cut(bar.mark, bar.length_mm) for bar in same for _ in range(bar.count)]
+    cuts = [CutLength(bar.mark, bar.length_mm) for bar in same for _ in range(bar.count)]
     lengths = cut_lengths(cuts, stock_length_mm, kerf_mm)
     return CutStock(diameter_mm, lengths, fewest_stock(cuts, stock_length_mm))
 

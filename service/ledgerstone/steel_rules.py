@@ -8,14 +8,14 @@ from dataclasses import dataclass
 from ledgerstone.message import Message
 from ledgerstone.order import Place, Slab
 from ledgerstone.shape import Shape
-from ledgerstone.strength.cracked import Stuff
+from ledgerstone.strength.cracked import BarMaterial
 from ledgerstone.workshop.records import Steel, Workshop
 
 # EN 1992-1-1 table 4.4N, structural class S4: XC1 inside, XC3 in a wet room, XC4 outdoors.
 PLAIN_STEEL_MM: dict[Place, float] = {"indoors": 15.0, "wet-room": 25.0, "outdoors": 30.0}
-LEAST_FOR_BOND_MM = 10.0  # EN 1992-1-1 (4.2): the bar's own diameter, and never under 10 mm
-LEAST_ANCHORAGE_MM = 100.0  # EN 1992-1-1 (8.6)
-LEAST_LAP_MM = 200.0  # EN 1992-1-1 (8.11)
+MIN_FOR_BOND_MM = 10.0  # EN 1992-1-1 (4.2): the bar's own diameter, and never under 10 mm
+MIN_ANCHORAGE_MM = 100.0  # EN 1992-1-1 (8.6)
+MIN_LAP_MM = 200.0  # EN 1992-1-1 (8.11)
 ALL_LAPPED = 1.5  # EN 1992-1-1 table 8.3: more than half of the bars lapped at one section
 
 
@@ -42,7 +42,7 @@ def cover_of(slab: Slab, steel: Steel, *, crossing: bool = False) -> Cover:
     bar = steel.bar_mm or steel.mesh_wire_mm
     stack = bar + (bar if crossing else steel.mesh_wire_mm)
     kept = 0.5 * (least_thickness_mm(slab) - stack)
-    bond = max(bar, LEAST_FOR_BOND_MM)
+    bond = max(bar, MIN_FOR_BOND_MM)
     if not steel.rusts:
         return Cover(bond, kept)
     return Cover(max(bond, steel.cover_mm, PLAIN_STEEL_MM[slab.place]), kept)
@@ -64,7 +64,7 @@ def anchorage_mm(workshop: Workshop, bar_mm: float) -> float:
     ------
     EN 1992-1-1 8.4.2(2), (8.3) and (8.6). Bond is good in any slab under 250 mm (8.4.2).
     """
-    return max(_bond_length_mm(workshop, bar_mm), 10.0 * bar_mm, LEAST_ANCHORAGE_MM)
+    return max(_bond_length_mm(workshop, bar_mm), 10.0 * bar_mm, MIN_ANCHORAGE_MM)
 
 
 def lap_mm(workshop: Workshop, bar_mm: float) -> float:
@@ -76,13 +76,13 @@ def lap_mm(workshop: Workshop, bar_mm: float) -> float:
     ------
     EN 1992-1-1 8.7.3 (8.10) and (8.11), table 8.3; of mesh 8.7.5.1(1).
     """
-    return max(ALL_LAPPED * _bond_length_mm(workshop, bar_mm), 15.0 * bar_mm, LEAST_LAP_MM)
+    return max(ALL_LAPPED * _bond_length_mm(workshop, bar_mm), 15.0 * bar_mm, MIN_LAP_MM)
 
 
 def lapped_parts(length_mm: float, most_mm: float, overlap_mm: float) -> tuple[int, float]:
-    """How many equal parts make up a length, each no longer than ``most_mm``, and how long each is.
+    """Number of equal lapped parts of a length, at most ``most_mm`` each, and their length, mm.
 
-    Parts overlap; by half of what is bought at most.
+    Parts overlap by at most half of ``most_mm``.
     """
     if length_mm <= most_mm:
         return 1, length_mm
@@ -93,7 +93,7 @@ def lapped_parts(length_mm: float, most_mm: float, overlap_mm: float) -> tuple[i
 
 def _bond_length_mm(workshop: Workshop, bar_mm: float) -> float:
     bond = 2.25 * 0.7 * _fctm_mpa(workshop.recipe.fck_mpa) / workshop.concrete.partial_factor
-    return bar_mm / 4.0 * Stuff.of(workshop.steel).design_mpa / bond
+    return bar_mm / 4.0 * BarMaterial.of(workshop.steel).design_mpa / bond
 
 
 def _fctm_mpa(fck_mpa: float) -> float:
@@ -124,7 +124,7 @@ def largest_aggregate_mm(slab: Slab, shape: Shape, steel: Steel | None) -> float
 
 
 def material_note(place: Place, steel: Steel) -> Message:
-    """Say what the steel is made of in this place."""
+    """State what the steel is made of in this place."""
     if place == "indoors":
         return Message("steel-indoors")
     return Message("steel-stainless" if not steel.rusts else "steel-would-rust", place=place)

@@ -1,4 +1,4 @@
-"""The surfaces that a slab may have: what each looks like, and what it asks of an edge.
+"""The surfaces of a slab: the appearance of each, and its requirements on an edge.
 
 Hours, consumables and days of a surface are the workshop's own, in its profile.
 """
@@ -11,7 +11,7 @@ from types import MappingProxyType
 from typing import Literal
 
 Surface = Literal["as-cast", "honed", "polished"]
-LEAST_FACE_MM = 5.0  # a thinner edge chips as the mould comes off; common practice, no source
+MIN_FACE_MM = 5.0  # a thinner edge chips as the mould comes off; common practice, no source
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,10 +33,10 @@ class SurfaceKind:
     least_face_mm: float
 
 
-# From the one that asks least of an edge to the one that asks most.
+# In order of their requirements on an edge, the least first.
 SURFACES: Mapping[Surface, SurfaceKind] = MappingProxyType(
     {
-        "as-cast": SurfaceKind(0.05, 240, LEAST_FACE_MM),
+        "as-cast": SurfaceKind(0.05, 240, MIN_FACE_MM),
         "honed": SurfaceKind(0.2, 120, 10.0),
         "polished": SurfaceKind(0.65, 60, 15.0),
     }

@@ -1,4 +1,4 @@
-"""What a price and a day rest on, and what an estimate or a quotation is, in sentences."""
+"""Messages about the conditions of a price and a day, and about estimates and quotations."""
 
 from __future__ import annotations
 
@@ -6,53 +6,50 @@ from collections.abc import Iterator
 from datetime import date
 from typing import Literal
 
-from ledgerstone.checks import WorkedOut
+from ledgerstone.checks import StageRecords
 from ledgerstone.checks.rails import rail_conditions
 from ledgerstone.order import Order
+from ledgerstone.price.customer_price import is_measured_by_workshop, is_unmeasured
 from ledgerstone.strength.strip_test import CONDITION_UNDER_DAYS
 from ledgerstone.wording import Message, Percent
 from ledgerstone.workshop.records import Workshop
 
-Standing = Literal["estimate", "quotation"]
+OfferStanding = Literal["estimate", "quotation"]
 NOT_LOOKED = ("calendar-not-read", "calendar-not-read-because")  # what a day is a guess by
 
 
 def waits_for_template(order: Order) -> bool:
-    """Say whether a slab or a cut-out is still to be measured, by a template or by us."""
-    return order.templating or any(
-        slab.size_from == "template-to-follow"
-        or any(cutout.size_from == "template-to-follow" for cutout in slab.cutouts)
-        for slab in order.slabs
-    )
+    """Return whether a slab or a cut-out is still to be measured, by a template or by us."""
+    return order.templating or any(map(is_unmeasured, order.slabs))
 
 
-def standing_of(order: Order, workshop: Workshop) -> Standing:
-    """Say whether an offer is an estimate or a quotation, as the profile has it."""
+def standing_of(order: Order, workshop: Workshop) -> OfferStanding:
+    """Return whether an offer is an estimate or a quotation, as the profile has it."""
     if waits_for_template(order) or workshop.standing.trial:
         return "estimate"
     return workshop.offer.standing
 
 
 def depends_on(
-    worked_out: WorkedOut, today: date, standing: Standing, valid_until: date
+    records: StageRecords, today: date, standing: OfferStanding, valid_until: date
 ) -> Iterator[Message]:
-    """Say what the price and the day rest on."""
-    order, workshop = worked_out.planned.order, worked_out.planned.workshop
+    """State what the price and the day rest on."""
+    order, workshop = records.planned.order, records.planned.workshop
     if workshop.standing.trial:
         yield Message("trial")
     yield Message(
         "day-is-for",
         by=today,
-        wanted=_wanted_first(order, workshop),
+        wanted=wanted_first(order, workshop),
         deposit=Percent(workshop.offer.deposit_percent),
     )
     yield standing_message(order, standing, valid_until)
-    if any(step.stage == "sample" for step in worked_out.scheduled.operations):
+    if any(step.stage == "sample" for step in records.scheduled.operations):
         yield Message("sample-first")
-    moved_at = (strength.handled.age_days for strength in worked_out.judged.strength)
+    moved_at = (strength.handled.age_days for strength in records.judged.strength)
     if min(moved_at) < CONDITION_UNDER_DAYS:
         yield Message("strip-first")
-    yield from rail_conditions(order, worked_out.judged.strength, workshop)
+    yield from rail_conditions(order, records.judged.strength, workshop)
     if order.delivery.kind == "collect":
         yield Message("you-collect")
     if not workshop.tax.registered:
@@ -60,20 +57,22 @@ def depends_on(
     yield Message("made-to-measure")
 
 
-def _wanted_first(order: Order, workshop: Workshop) -> str:
+def wanted_first(order: Order, workshop: Workshop) -> str:
     """What must be here on the day of the order: the deposit, templates, both or nothing."""
-    templates = waits_for_template(order) and not order.templating
+    templates = waits_for_template(order) and not is_measured_by_workshop(order)
     if workshop.offer.deposit_percent:
         return "deposit-and-templates" if templates else "deposit"
     return "templates" if templates else "nothing"
 
 
-def standing_message(order: Order, standing: Standing, valid_until: date) -> Message:
-    """Say in right words what an estimate or a quotation is: a best guess, or a fixed offer.
+def standing_message(order: Order, standing: OfferStanding, valid_until: date) -> Message:
+    """State in right words what an estimate or a quotation is: a best guess, or a fixed offer.
 
-    Source: sources §4, a quotation is a fixed offer within its scope, an estimate binds none.
+    Source
+    ------
+    sources §4, a quotation is a fixed offer within its scope, an estimate binds none.
     """
-    if order.templating:
+    if is_measured_by_workshop(order):
         return Message("estimate-until-measured")
     if waits_for_template(order):
         return Message("estimate-until-templates")

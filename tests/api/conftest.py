@@ -7,11 +7,11 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-import yaml
 from aiosmtpd.controller import Controller
 from flask import Flask
 from flask.testing import FlaskClient
 
+from api.documented import committed
 from api.schemas import Schemas
 from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
@@ -25,9 +25,7 @@ ORIGIN = "https://maker.example"
 @pytest.fixture(scope="session")
 def open_document() -> dict[str, Any]:
     """The committed OpenAPI document, as a YAML reader reads it."""
-    path = Path(__file__).resolve().parents[2] / "openapi" / "openapi.yaml"
-    document: dict[str, Any] = yaml.safe_load(path.read_text(encoding="utf-8"))
-    return document
+    return committed()
 
 
 @pytest.fixture(scope="session")

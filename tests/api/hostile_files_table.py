@@ -161,7 +161,7 @@ KINDS: dict[int, tuple[str, ...]] = {
          "test_problems.py::test_a_large_body_is_refused_by_the_server_too"),
     29: ("no type", "plain text", "a form", "parts", "UTF-16 by its own word"),
     30: ("images only", "nothing at all", "8 kB of other types"),
-    31: ("../faults/test_proxy.py::test_half_sent_bodies_hold_up_nobody",
+    31: ("../faults/test_proxy.py::test_half_sent_bodies_block_nobody",
          "../faults/test_proxy.py::test_one_byte_a_second_is_cut_off"),
     32: ("test_problems.py::test_method_not_offered",
          "test_problems.py::test_a_method_cannot_be_overridden",

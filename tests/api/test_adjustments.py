@@ -1,12 +1,12 @@
 """The maker's hand in one offer: lines, a margin, a note and a last day, through to every paper."""
 
 from decimal import Decimal
-from typing import Any
 
 import pytest
 
 from conftest import EXAMPLE_ORDER, SIGNING_KEYS
 from ledgerstone.codec.tokens import Tokens
+from support.documents import Json
 from support.offered import MAKER, service
 
 NOTE = "As agreed at the fair in Wethermoor."
@@ -20,7 +20,6 @@ TERMS = {
     "valid_until": "2027-01-31",
     "standing": "estimate",
 }
-Json = dict[str, Any]
 
 
 def quoted(document: Json, headers: dict[str, str] | None = None, status: int = 200) -> Json:
@@ -65,7 +64,7 @@ def test_lines_are_added_and_change_no_other() -> None:
 
 
 def test_a_margin_is_of_this_offer_alone() -> None:
-    """35 in place of 40 percent on every group of making; the maker is told, nobody else is."""
+    """35 in place of 40 percent on every group of making; the maker is told, nobody else."""
     plain, made = (quoted(EXAMPLE_ORDER | more, MAKER) for more in ({}, {"margin_percent": "35"}))
     for label in ("Materials", "Making and casting", "Finishing and sealing"):
         wanted = lines_of(plain)[label] / Decimal("1.40") * Decimal("1.35")
@@ -115,6 +114,7 @@ def test_letter_and_sheets_say_what_the_quote_says(*, by_token: bool) -> None:
     assert "Site visit" in approval
     assert "For a friend" in approval
     assert NOTE in approval
+    assert all("31 January 2027" in text for text in (" ".join(letter.split()), approval))
     for path in ("/v1/job-sheets", "/v1/sheets/fitting", "/v1/sheets/care"):
         assert NOTE in paper(path, ask)
 
@@ -133,7 +133,7 @@ def test_letter_and_sheets_say_what_the_quote_says(*, by_token: bool) -> None:
         ({"standing": "promise"}, "/standing"),
     ],
 )
-def test_terms_that_cannot_be_are_told_at_their_place(more: Json, pointer: str) -> None:
+def test_terms_that_cannot_be_are_reported_at_their_place(more: Json, pointer: str) -> None:
     """What would take the total below zero, is no amount, or lies out of reach."""
     refused = quoted(EXAMPLE_ORDER | more, MAKER, status=400)
     assert pointer in [fault["pointer"] for fault in refused["faults"]]

@@ -1,4 +1,4 @@
-"""Bad requests are answered in plain words, at once, and none of them by a fault of ours."""
+"""Bad requests are answered in plain words, at once, and none of them by an internal fault."""
 
 import time
 from typing import TYPE_CHECKING, Any
@@ -14,8 +14,8 @@ if TYPE_CHECKING:
     from werkzeug.test import TestResponse
 
 # A refusal is at once; a send-back may have had its strength worked out. On a busy machine.
-MOST_SECONDS = {422: 15.0}
-MOST_BYTES = 200_000
+MAX_SECONDS = {422: 15.0}
+MAX_BYTES = 200_000
 
 
 def _post(client: "FlaskClient", bad: Bad) -> "TestResponse":
@@ -39,10 +39,10 @@ def test_a_bad_request_gets_a_problem_in_plain_words(client: "FlaskClient", bad:
     """Each bad request is refused by its status, its pointer and a sentence, in bounded time."""
     began = time.perf_counter()
     answer = _post(client, bad)
-    assert time.perf_counter() - began < MOST_SECONDS.get(bad.status, 1.0)
+    assert time.perf_counter() - began < MAX_SECONDS.get(bad.status, 1.0)
     assert answer.status_code == bad.status, answer.text[:500]
     assert answer.mimetype == PROBLEM
-    assert len(answer.data) < MOST_BYTES
+    assert len(answer.data) < MAX_BYTES
     problem = answer.get_json()
     said = list(sentences(problem))
     assert said
@@ -76,7 +76,7 @@ def test_a_comb_of_200_points_is_answered(client: "FlaskClient") -> None:
 
 
 def test_every_fault_comes_at_once(client: "FlaskClient") -> None:
-    """Faults in different parts of an order are told in one answer."""
+    """Faults in different parts of an order are reported in one answer."""
     order = changed((f"{SLAB}/place", "moon"), ("/needed_by", "soon"), (f"{SLAB}/thickness", 0))
     problem = client.post("/v1/quotes", json=order).get_json()
     assert _pointers(problem) == {f"{SLAB}/place", "/needed_by", f"{SLAB}/thickness"}

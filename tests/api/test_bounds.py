@@ -7,14 +7,15 @@ from typing import TYPE_CHECKING, Any
 import pytest
 
 from api.schemas import Schemas
-from ledgerstone.application.answers import MOST_FINDINGS
+from ledgerstone.application.answers import MAX_FINDINGS
+from ledgerstone.wording import Message, english
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient
 
-MOST_BYTES = 400_000
-MOST_CUTOUTS = 20
-MOST_S = 12.0  # of processor time; the server ends a worker after 20 s, and the proxy waits 25
+MAX_BYTES = 400_000
+MAX_CUTOUTS = 20
+MAX_S = 12.0  # of processor time; the server ends a worker after 20 s, and the proxy waits 25
 
 
 def _gear(count: int) -> dict[str, Any]:
@@ -77,7 +78,7 @@ def test_the_costliest_orders_are_answered_in_bounded_work(
     began_s = time.process_time()
     answer = client.post("/v1/quotes", json={"slabs": slabs})
     assert answer.status_code in (200, 422)
-    assert time.process_time() - began_s < MOST_S
+    assert time.process_time() - began_s < MAX_S
 
 
 def _crowded(cutouts: list[dict[str, Any]]) -> dict[str, Any]:
@@ -94,24 +95,24 @@ def test_eight_slabs_of_coincident_cutouts_make_a_bounded_answer(
 ) -> None:
     """8 × 20 openings on top of one another are too intricate at once; one such slab is told of."""
     hole = {"kind": "circle", "diameter": 100, "centre": {"x": 500, "y": 300}}
-    crowded = _crowded([hole] * MOST_CUTOUTS)
+    crowded = _crowded([hole] * MAX_CUTOUTS)
     whole = client.post("/v1/quotes", json=crowded)
     assert (whole.status_code, whole.get_json()["type"]) == (422, "/problems/too-intricate")
-    assert len(whole.data) < MOST_BYTES
+    assert len(whole.data) < MAX_BYTES
     answer = client.post("/v1/quotes", json={**crowded, "slabs": crowded["slabs"][:1]})
     assert answer.status_code == 422
     told = answer.get_json()
-    assert len(told["findings"]) <= MOST_FINDINGS
-    assert len(answer.data) < MOST_BYTES
+    assert len(told["findings"]) <= MAX_FINDINGS
+    assert len(answer.data) < MAX_BYTES
     assert schemas.faults("SentBack", told) == []
 
 
-def test_more_findings_than_are_told_are_counted(
+def test_more_findings_than_are_reported_are_counted(
     client: "FlaskClient", schemas: Schemas, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    """Where findings are left out the gravest are told, and the number of the others."""
+    """Where findings are left out the gravest are reported, and the number of the others."""
     whole = client.post("/v1/quotes", json=_crowded([])).get_json()["findings"]
-    monkeypatch.setattr("ledgerstone.application.answers.MOST_FINDINGS", 3)
+    monkeypatch.setattr("ledgerstone.application.answers.MAX_FINDINGS", 3)
     told = client.post("/v1/quotes", json=_crowded([])).get_json()
     assert len(whole) > 3
     assert [one["id"] for one in told["findings"]] == [one["id"] for one in whole[:3]]
@@ -122,15 +123,16 @@ def test_more_findings_than_are_told_are_counted(
 @pytest.mark.parametrize(
     ("document", "count"),
     [
-        ({"slabs": [{"cutouts": [{} for _ in range(20)]} for _ in range(8)]}, 176),
+        # each of the eight lacks its outline, and each of its openings a kind
+        ({"slabs": [{"cutouts": [{} for _ in range(20)]} for _ in range(8)]}, 8 * 21),
         ({"slabs": [{"rests": {"kind": "legs", "at": [{}] * 20}} for _ in range(8)]}, None),
         ({"slabs": [{"outline": {"kind": "polygon", "points": [{}] * 200}}] * 8}, None),
     ],
 )
-def test_what_is_not_understood_is_told_in_its_first_fifty_faults(
+def test_what_is_not_understood_is_reported_in_its_first_fifty_faults(
     client: "FlaskClient", schemas: Schemas, document: dict[str, Any], count: int | None
 ) -> None:
-    """However many faults a request has, fifty are told, and the number of the others."""
+    """However many faults a request has, fifty are reported, and the number of the others."""
     answer = client.post("/v1/quotes", json=document)
     body = answer.get_json()
     assert answer.status_code == 400
@@ -138,5 +140,6 @@ def test_what_is_not_understood_is_told_in_its_first_fifty_faults(
     assert len(body["faults"]) == 50
     assert body["more_faults"] > 0
     assert count is None or body["more_faults"] == count - 50
-    assert body["detail"] == f"{50 + body['more_faults']} things could not be understood."
+    every = Message("things-not-understood", count=50 + body["more_faults"])
+    assert body["detail"] == english(every)
     assert len(answer.data) < 12_000

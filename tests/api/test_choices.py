@@ -1,5 +1,6 @@
 """GET /v1/choices: what the workshop offers in public, and nothing besides."""
 
+import re
 from typing import TYPE_CHECKING, Any
 
 import pytest
@@ -12,7 +13,7 @@ if TYPE_CHECKING:
 
     from ledgerstone.workshop import Workshop
 
-# Every key that the public may see. A new one is added here by somebody who has thought about it.
+# Every key that the public may see. A new one is added here by someone who has thought about it.
 PUBLIC = {
     "workshop", "name", "town", "country", "email", "telephone", "currency", "tax", "percent",
     "uses", "places", "corners", "thicknesses_mm", "shades", "hex", "by_eye", "cement", "matching",
@@ -21,7 +22,7 @@ PUBLIC = {
     "inside_radius_mm", "fitting_gap_mm", "slabs", "quantity", "cutouts", "rests", "points",
     "deliveries", "area", "postcodes", "kinds", "requests", "screens_say", "sample_tile", "price",
     "language", "templating", "visit", "each", "heated_curing", "warmth_c", "formats", "locale",
-    "lengths", "masses", "words", "demonstration",
+    "lengths", "masses", "words", "demonstration", "answering",
 }  # fmt: skip
 
 
@@ -65,3 +66,9 @@ def test_every_choice_is_understood(client: "FlaskClient", choices: dict[str, An
     for pointer, value in offered:
         answer = client.post("/v1/drawings", json=changed((pointer, value)))
         assert answer.status_code == 200, (pointer, value, answer.text[:300])
+
+
+def test_who_answers_and_by_when_is_the_profiles(choices: dict[str, Any]) -> None:
+    """The demonstration's people, within its two working days."""
+    assert "Wilf or Ottoline" in choices["answering"]
+    assert re.findall(r"\d+", choices["answering"]) == ["2"]

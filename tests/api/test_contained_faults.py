@@ -1,4 +1,4 @@
-"""A fault of ours in one part of an answer costs that part, and never the answer."""
+"""An internal fault in one part of an answer costs that part, and never the answer."""
 
 import json
 import logging
@@ -12,7 +12,7 @@ from flask import Flask
 from flask.testing import FlaskClient
 
 from conftest import EXAMPLE_ORDER, MAKER_KEY, demonstration_app
-from ledgerstone import checks, quote
+from ledgerstone import checks, quote, working_out
 from ledgerstone.api import containing, metrics
 from ledgerstone.api.logs import JSONLines
 from ledgerstone.application import answering, answers, drawings
@@ -106,13 +106,13 @@ def test_a_fault_in_one_trial_costs_that_change_alone(
     client: FlaskClient, lines: list[dict[str, Any]], monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """A change whose trial fails is not offered; others are tried, and are."""
-    real, asked = quote.work_out, list[object]()
+    real, asked = working_out.run_stages, list[object]()
 
     def first_fails(*given: Any, **more: Any) -> Any:  # noqa: ANN401  as the check of an order
         asked.append(given)
         return broken() if len(asked) == 1 else real(*given, **more)
 
-    monkeypatch.setattr(answering, "work_out", first_fails)
+    monkeypatch.setattr(answering, "run_stages", first_fails)
     body = client.post("/v1/quotes", json=SENT_BACK).get_json()
     assert len(asked) > 1
     assert body["findings"][0]["check"] == "strip-too-narrow"
@@ -203,7 +203,7 @@ def test_a_stage_that_fails_never_passes_an_order(
     client: FlaskClient, lines: list[dict[str, Any]], monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """Where a stage's own work fails, the order is sent back with what was found before it."""
-    monkeypatch.setattr(quote, "assess", broken)
+    monkeypatch.setattr(working_out, "assess", broken)
     answer = client.post("/v1/quotes", json=EXAMPLE_ORDER, headers={"Prefer": "return=minimal"})
     assert answer.status_code == 422
     body = answer.get_json()

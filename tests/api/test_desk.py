@@ -1,9 +1,8 @@
 """The maker's page and its key: how it is served, what a wrong key meets, what it alone tells."""
 
 import email.policy
-import json
+import gzip
 import re
-from collections.abc import Iterator
 from datetime import date, timedelta
 from decimal import Decimal
 from email.parser import BytesParser
@@ -14,18 +13,13 @@ import pytest
 
 from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
-from ledgerstone.contract.calls import CALLS
-from ledgerstone.contract.example_orders import ORDERS
 from ledgerstone.wording import day_text
-from support.asking import keys
+from ledgerstone.workshop import DEMONSTRATION
 from support.offered import MAKER, OFFERED, reworded, service
 
 WEB = Path(__file__).resolve().parents[2] / "web"
 ELSEWHERE = {"REMOTE_ADDR": "192.0.2.7"}
 WRONG = {"Authorization": "Bearer not the maker's key at all"}
-# Members, and words of labels, that belong to the maker alone.
-OURS = {"costs", "governing", "margin_percent", "hands_minutes", "operations", "deposit_round_to"}
-Json = dict[str, Any]
 
 
 def desk(path: str) -> Any:  # noqa: ANN401  a response
@@ -46,6 +40,15 @@ def test_the_desk_is_framed_by_nobody_and_listed_nowhere(path: str) -> None:
     assert answer.headers["X-Robots-Tag"] == "noindex, nofollow"
 
 
+def test_the_desk_packs_under_60_kb() -> None:
+    """All that it adds to the customers' page, in either language, packed file by file."""
+    for language, other in (("English", ".de."), ("German", ".en.")):
+        files = [f for f in (WEB / "desk").rglob("*") if f.is_file() and other not in f.name]
+        size = sum(len(gzip.compress(f.read_bytes(), 6)) for f in files)
+        print(f"the desk in {language}, the workshop's form with it: {size / 1000:.1f} kB")
+        assert 20_000 < size < 60_000
+
+
 def test_the_customers_page_leads_to_no_desk() -> None:
     """Nothing that a customer loads names it; its short address leads to the whole one."""
     theirs = [f for f in WEB.rglob("*") if f.is_file() and "desk" not in f.relative_to(WEB).parts]
@@ -54,7 +57,7 @@ def test_the_customers_page_leads_to_no_desk() -> None:
 
 
 def test_what_the_workshop_has_set_is_for_the_key_alone() -> None:
-    """The margin and the day are told with the key, and refused without one or with another."""
+    """The margin and the day are reported with the key, and refused without one or with another."""
     client = service()
     told = client.get("/v1/desk", headers=MAKER).get_json()
     assert told["margin_percent"] == "40"
@@ -77,48 +80,6 @@ def test_wrong_keys_are_slowed_down_by_address() -> None:
     assert 1 <= int(held.headers["Retry-After"]) <= 6
     assert tried(MAKER, environ_base={"REMOTE_ADDR": "198.51.100.9"}).status_code == 200
     assert client.get("/v1/choices", environ_base=ELSEWHERE).status_code == 200
-
-
-def answers_without_key() -> Iterator[tuple[str, Any]]:
-    """Every call's answer to somebody who has no key, and what its links lead to."""
-    client = service()
-    for name, (_, order) in ORDERS.items():
-        made = client.post("/v1/quotes", json=order)
-        yield f"quote of {name}", made
-        drawn = client.post("/v1/drawings", json=order)
-        yield f"drawings of {name}", drawn
-        links = [link for link in (drawn.get_json() or {}).values() if isinstance(link, str)]
-        for link in links:
-            if "/v1/" in link and link.endswith(".svg"):
-                yield link, client.get(link[link.index("/v1/") :])
-        token = made.get_json().get("token")
-        if token:
-            yield f"link of {name}", client.get(f"/v1/quotes/{token}")
-    for call in CALLS:
-        path = re.sub(r"\{\w+\}", "care", call.path)
-        if path == "/v1/openapi.yaml":
-            continue  # it names the members, and holds the examples of the demonstration
-        yield (
-            call.name,
-            client.open(path, method=call.method.upper(), json={"order": EXAMPLE_ORDER}),
-        )
-
-
-def test_costs_hours_and_margins_are_in_no_answer_without_the_key() -> None:
-    """No member of the maker's in any answer; a quote with the key has them, so they are known."""
-    seen = 0
-    for name, answer in answers_without_key():
-        seen += 1
-        body = answer.get_json(silent=True)
-        assert not OURS & set(keys(body)), name
-        if body is None:
-            assert "Hours: " not in answer.get_data(as_text=True), name
-        else:
-            assert "Hours: " not in json.dumps(body), name
-    assert seen > len(CALLS)
-    told = service().post("/v1/quotes", json=EXAMPLE_ORDER, headers=MAKER).get_json()
-    assert {"costs", "governing", "margin_percent"} <= set(keys(told))
-    assert "Hours: " in json.dumps(told)
 
 
 def test_what_it_costs_in_all_is_the_sum_of_its_lines() -> None:
@@ -167,6 +128,21 @@ def test_a_draft_answers_the_message_that_is_named() -> None:
     assert BytesParser(policy=email.policy.default).parsebytes(alone)["To"] is None
 
 
+def test_a_letter_asks_three_questions_at_most() -> None:
+    """Of five, those that price and feasibility hang on most; for the day nothing is taken."""
+    asked = {
+        "/delivery/postcode": "Where does it go, roughly?",
+        "/slabs/0/cutouts/0/centre": "Where is the basin, roughly?",
+        "/needed_by": "By when, roughly?",
+        "/slabs/0/thickness": "How thick, roughly?",
+        "/slabs/0/outline/length": "How long, roughly?",
+    }
+    missing = [{"at": at, "asks": says} for at, says in asked.items()]
+    ask = {"order": EXAMPLE_ORDER, "missing": missing}
+    text = service().post("/v1/replies", json=ask, headers=MAKER).get_json()["text"]
+    assert [at for at, says in asked.items() if says in text] == list(asked)[2:]
+
+
 def noted(kind: str, client: Any, **more: str) -> dict[str, str]:  # noqa: ANN401  a client
     """Ask for a short letter about the example's offer."""
     token = service().post("/v1/quotes", json=EXAMPLE_ORDER, headers=MAKER).get_json()["token"]
@@ -189,7 +165,7 @@ def test_a_reminder_names_the_offer_its_total_and_its_last_day() -> None:
 
 
 def test_a_deposit_is_asked_for_as_the_profile_says(tmp_path: Path) -> None:
-    """What is due now and later, how it is paid, and until when the day is held, or can be had."""
+    """What is due now and later, how it is paid, by when, and the day that is held until then."""
     paid = reworded(
         tmp_path,
         (
@@ -207,14 +183,31 @@ def test_a_deposit_is_asked_for_as_the_profile_says(tmp_path: Path) -> None:
     assert f"{Decimal(price['deposit']):,.2f}" in text
     assert f"{rest:,.2f}, is due before it leaves us" in text
     assert "account 00000000" in text
-    assert day_text(date.fromisoformat(lead["if_ordered_by"])) in text
-    later = noted("deposit", service(OFFERED + timedelta(days=9)))["text"]
-    assert day_text(date.fromisoformat(lead["if_ordered_by"])) not in later
-    assert day_text(OFFERED + timedelta(days=9)) in later
+    assert day_text(date(2026, 11, 30)) in text  # three working days after a Wednesday
+    assert day_text(date.fromisoformat(lead["ready_on"])) in text
+
+
+def test_a_deposit_is_never_asked_for_on_the_day_of_its_letter(tmp_path: Path) -> None:
+    """Whatever day that is: in some working days, before the work begins, and a day at least.
+
+    The demonstration works from Monday to Friday. With nothing ahead an order is begun on the
+    next working day, so that its deposit is due on that.
+    """
+    working = [OFFERED + timedelta(days=n) for n in range(60)]
+    working = [day for day in working if day.weekday() < 5]
+    begun_at_once = reworded(tmp_path, ("orders_ahead_days = 5", "orders_ahead_days = 0"))
+    for later in (0, 2, 3, 4):  # from a Wednesday: a Friday and its weekend are among them
+        today = OFFERED + timedelta(days=later)
+        third, following = (day_text([d for d in working if d > today][n]) for n in (2, 0))
+        for profile, due in ((DEMONSTRATION, third), (begun_at_once, following)):
+            text = noted("deposit", service(today, profile=profile))["text"]
+            days = re.findall(r"\b\d+ \w+ \d{4}\b", text)
+            assert due in days
+            assert day_text(today) not in days
 
 
 def test_without_a_mailbox_there_are_no_drafts() -> None:
-    """The desk is told so, and the call is not there."""
+    """The desk is reported so, and the call is not there."""
     client = service()
     assert client.get("/v1/desk", headers=MAKER).get_json()["drafts"] is False
     answer = client.post("/v1/drafts", json={"order": EXAMPLE_ORDER}, headers=MAKER)

@@ -11,6 +11,7 @@ from PIL import Image
 
 from api import mail_rules
 from conftest import EXAMPLE_ORDER
+from ledgerstone.wording import Message, english
 from support.asking import changed
 from support.offered import MAKER, detailed_order, slabs_order
 
@@ -82,7 +83,7 @@ def test_a_draft_without_a_link_has_the_order_beside_it(client: "FlaskClient") -
     assert again.status_code == 200
     body = mail.get_body(("plain",))
     assert body is not None
-    assert "too long for a link" in " ".join(body.get_content().split())
+    assert english(Message("letter-attached")) in " ".join(body.get_content().split())
 
 
 @pytest.mark.parametrize("label", ["=?utf-8?q?Bcc=3A_x?=", "a, b; c: <d@e.example>", "½ 台 Ünder"])

@@ -1,11 +1,14 @@
 """What else an order's drawings are: words, its pieces together, paper at true size."""
 
+import re
 from typing import TYPE_CHECKING
 from xml.etree import ElementTree as ET
 
 import pytest
 
 from conftest import EXAMPLE_ORDER
+from ledgerstone.drawing.tiling import MAX_SHEETS
+from ledgerstone.wording import Message, english
 from support.asking import PROBLEM, changed
 
 if TYPE_CHECKING:
@@ -106,7 +109,7 @@ def test_a_cutout_is_printed_at_true_size(client: "FlaskClient") -> None:
         ({"slab": "1"}, 404, "no such slab"),
     ],
 )
-def test_what_cannot_be_printed_is_told(
+def test_what_cannot_be_printed_is_reported(
     client: "FlaskClient", query: dict[str, str], status: int, says: str
 ) -> None:
     """A cut-out, a corner, a slab or a paper that is not there is a problem that names it."""
@@ -117,7 +120,7 @@ def test_what_cannot_be_printed_is_told(
     assert says in answer.get_json()["detail"]
 
 
-def test_what_is_too_large_to_print_is_told(client: "FlaskClient") -> None:
+def test_what_is_too_large_to_print_is_reported(client: "FlaskClient") -> None:
     """More sheets than anybody tapes together are counted, and larger paper is offered."""
     order = changed(
         ("/slabs/0/outline", {"kind": "rectangle", "length": "12 m", "width": "8 m"}),
@@ -127,7 +130,10 @@ def test_what_is_too_large_to_print_is_told(client: "FlaskClient") -> None:
     link = client.post("/v1/drawings", json=order).get_json()["true_size"]
     answer = client.get(link)
     assert answer.status_code == 400
-    assert "sheets of a4. Ask for it on a3." in answer.get_json()["detail"]
+    (sheets,) = re.findall(r"\d+(?= )", answer.get_json()["detail"])
+    assert int(sheets) > MAX_SHEETS
+    told = Message("too-many-sheets", sheets=int(sheets), paper="a4")
+    assert answer.get_json()["detail"] == english(told)
 
 
 def test_each_form_is_offered_to_those_who_take_it(client: "FlaskClient", plan: str) -> None:

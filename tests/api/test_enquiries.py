@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
+from ledgerstone.wording import Message, english
 from support.mails import ASKS, mailed
 from support.offered import MAKER
 
@@ -53,8 +54,11 @@ def test_a_reply_says_what_was_taken_and_is_an_estimate(client: "FlaskClient") -
     assert letter["subject"].startswith("Estimate")
     assert "We took it that" in letter["text"]
     assert letter["text"].count("?") <= 3
-    assert "To be sure, please tell us:" in letter["html"]
+    assert english(Message("letter-asks")) in letter["html"]
     chosen = {**ask, "standing": "quotation"}
+    asking = client.post("/v1/replies", json=chosen, headers=MAKER).get_json()
+    assert asking["subject"].startswith("Estimate")
+    chosen["missing"] = []
     assert (
         client.post("/v1/replies", json=chosen, headers=MAKER)
         .get_json()["subject"]
@@ -71,8 +75,7 @@ def test_three_questions_at_most_are_asked(client: "FlaskClient") -> None:
     text = client.post("/v1/replies", json=ask, headers=MAKER).get_json()["text"]
     asked = [line[2:] for line in text.split("\n") if line.startswith("- What of")]
     assert asked == [
-        f"What of {at}?"
-        for at in ("/slabs/0/outline/length", "/slabs/0/thickness", "/slabs/0/cutouts/0")
+        f"What of {at}?" for at in ("/slabs/0/outline/length", "/slabs/0/thickness", "/needed_by")
     ]
 
 
@@ -102,7 +105,7 @@ BAD: dict[str, tuple[Any, str, int]] = {
 
 @pytest.mark.parametrize("name", BAD)
 def test_what_is_no_message_is_refused_in_words(client: "FlaskClient", name: str) -> None:
-    """Each bad body has its status and a sentence, and none is a fault of ours."""
+    """Each bad body has its status and a sentence, and none is an internal fault."""
     body, form, status = BAD[name]
     data = body if isinstance(body, bytes) else json.dumps(body).encode()
     answer = client.post("/v1/enquiries", data=data, content_type=form, headers=MAKER)

@@ -7,7 +7,10 @@ from typing import Any, Final
 import jsonpatch
 from flask.testing import FlaskClient
 
-from support.remedied import Json, hole, rectangle
+from ledgerstone.quantities import Length
+from ledgerstone.wording import Message, english
+from support.documents import Json
+from support.remedied import hole, rectangle
 
 FRAME: Final = {"kind": "frame", "sides": ["front", "right", "back", "left"], "width": "40 mm"}
 HOB: Final = ("560 mm", "490 mm")
@@ -137,7 +140,7 @@ def test_a_long_run_with_a_hob_and_a_sink_keeps_both(client: FlaskClient) -> Non
 
 
 def test_the_legs_of_a_round_table_move_with_it(client: FlaskClient) -> None:
-    """A table of 1100 on four legs that became 1300: they move in with it, and it is said why.
+    """A table of 1100 on four legs that became 1300: they move in with it, and it is stated why.
 
     The casting table is 1200 mm wide, and a round top is not made in pieces.
     """
@@ -147,9 +150,14 @@ def test_the_legs_of_a_round_table_move_with_it(client: FlaskClient) -> None:
     order: Json = {
         "slabs": [{"use": "table", "outline": outline, "thickness": "40 mm", "rests": rests}]
     }
-    assert answered(client, order)["why_no_fix"] == (
-        "The slab is round and is cast in one piece; our table takes 2700 mm by 1200 mm."
+    why = Message(
+        "cast-in-one-piece",
+        slab=Message("slab-only"),
+        shape="round",
+        length=Length.of_mm(2700),
+        width=Length.of_mm(1200),
     )
+    assert answered(client, order)["why_no_fix"] == english(why)
     _, made, _ = fixed(client, order, "nearest_makeable")
     slab = made["slabs"][0]
     middle = float(slab["outline"]["diameter"].removesuffix(" mm")) / 2

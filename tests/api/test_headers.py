@@ -103,7 +103,7 @@ def test_the_profiles_site_may_ask(framed_app: "Flask") -> None:
     assert answer.headers["Content-Security-Policy"].endswith(f"frame-ancestors 'self' {ORIGIN}")
 
 
-def test_the_profiles_site_may_send_json_and_its_wish(framed_app: "Flask") -> None:
+def test_the_profiles_site_may_send_json_and_its_preference(framed_app: "Flask") -> None:
     """Before it asks, a browser is told that the site may send JSON and a preference."""
     answer = framed_app.test_client().options(
         "/v1/quotes",

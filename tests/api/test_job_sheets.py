@@ -2,6 +2,7 @@
 
 import json
 import subprocess
+from html import unescape
 from pathlib import Path
 from typing import Any
 
@@ -12,6 +13,8 @@ from flask.testing import FlaskClient
 
 from conftest import EXAMPLE_ORDER
 from ledgerstone.json_types import JSON
+from ledgerstone.message import Message
+from ledgerstone.wording import speech_in
 from support.asking import NEVER_SAID, PROBLEM, changed
 from support.offered import MAKER, service, slabs_order
 
@@ -118,7 +121,7 @@ def test_an_order_that_cannot_be_made_has_no_job_sheet() -> None:
 
 
 @pytest.mark.parametrize("sent", [{}, {"order": EXAMPLE_ORDER, "token": "x"}, {"token": "x"}, []])
-def test_what_is_not_understood_is_told(sent: JSON) -> None:
+def test_what_is_not_understood_is_reported(sent: JSON) -> None:
     """A token or an order, and not both."""
     answer = service().post("/v1/job-sheets", json=sent, headers=MAKER)
     assert answer.status_code == 400
@@ -141,3 +144,39 @@ def test_with_the_makers_key_a_quote_tells_its_costs() -> None:
     customers = client.post("/v1/quotes", json=EXAMPLE_ORDER).get_json()
     assert "costs" not in customers
     assert len(customers["price"]["lines"]) == 6  # three of making, cover, delivery, rounding
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_the_calendar_says_whose_it_is_and_when_it_leaves(language: str) -> None:
+    """Every title in the offer's language, with slab, customer and reference; the last day too."""
+    client = service()
+    order = {**EXAMPLE_ORDER, "language": language}
+    quoted = client.post("/v1/quotes", json=order, headers=MAKER).get_json()
+    answer = _asked("text/calendar", client=client, token=quoted["token"], customer="Odile")
+    events = icalendar.Calendar.from_ical(answer.get_data()).walk("VEVENT")
+    speech = speech_in(language)
+    named = speech.say(
+        Message("plan-whose", named="yes", slabs="Seed-tray bench", customer="Odile")
+    )
+    whose = f"{named}, {quoted['reference']}"
+    assert all(whose in str(event["SUMMARY"]) for event in events)
+    (last,) = (event for event in events if event.get("TRANSP") == "TRANSPARENT")
+    title = Message("plan-leaves", way=order["delivery"]["kind"], slabs=whose)
+    assert last["SUMMARY"] == speech.say(title)
+    assert last.decoded("DTSTART").isoformat() == quoted["lead_time"]["arrives"]["earliest"]
+    cast = speech.say(Message("stage", stage="cast"))
+    assert any(cast in str(event["SUMMARY"]) for event in events)
+
+
+def test_what_the_customer_has_not_answered_is_ticked_before_anything_is_cut() -> None:
+    """Each question stands on the sheet, of an offer as of an order; without any there is none."""
+    client = service()
+    token = client.post("/v1/quotes", json=EXAMPLE_ORDER).get_json()["token"]
+    asks = "Is the tap ours to bring?"
+    open_still = [{"at": "/slabs/0/cutouts/0", "asks": asks}]
+    says = speech_in("en").say(Message("job-answered", question=asks))
+    for asked in ({"token": token}, {"order": EXAMPLE_ORDER}):
+        assert says in unescape(
+            _asked("text/html", client=client, missing=open_still, **asked).text
+        )
+        assert asks not in unescape(_asked("text/html", client=client, **asked).text)

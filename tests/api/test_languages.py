@@ -1,5 +1,6 @@
 """An order is answered in its own language, in the header's, or in the workshop's."""
 
+from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -7,14 +8,17 @@ import pytest
 
 from conftest import EXAMPLE_ORDER
 from ledgerstone.api import Settings, create_app
+from ledgerstone.quantities import Length
+from ledgerstone.wording import Message, speech_in
 from ledgerstone.workshop import DEMONSTRATION
 from support.asking import changed
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient
 
-ENGLISH = "The slab is 20 mm thick; the thinnest we cast is 25 mm."
-GERMAN = "Die Platte ist 20 mm dick; dünner als 25 mm gießen wir nicht."
+TOO_THIN = Message(
+    "too-thin", slab=Message("slab-only"), thickness=Length.of_mm(20), limit=Length.of_mm(25)
+)
 THIN = changed(("/slabs/0/thickness", "20 mm"), ("/slabs/0/label", ""))
 
 
@@ -24,33 +28,33 @@ def _says(answer: Any) -> str:  # noqa: ANN401  a response of the client's
 
 
 @pytest.mark.parametrize(
-    ("header", "says", "language"),
+    ("header", "language"),
     [
-        ("de", GERMAN, "de"),
-        ("de-AT, en;q=0.5", GERMAN, "de"),
-        ("fr, de;q=0.7, en;q=0.3", GERMAN, "de"),
-        ("en-GB, de;q=0.9", ENGLISH, "en"),
-        ("fr", ENGLISH, "en"),
-        ("de;q=0", ENGLISH, "en"),
-        ("*", ENGLISH, "en"),
+        ("de", "de"),
+        ("de-AT, en;q=0.5", "de"),
+        ("fr, de;q=0.7, en;q=0.3", "de"),
+        ("en-GB, de;q=0.9", "en"),
+        ("fr", "en"),
+        ("de;q=0", "en"),
+        ("*", "en"),
     ],
 )
 def test_the_header_decides_where_the_order_says_nothing(
-    client: "FlaskClient", header: str, says: str, language: str
+    client: "FlaskClient", header: str, language: str
 ) -> None:
     """The most wanted language that is spoken here is used, and the answer says it varies."""
     answer = client.post("/v1/quotes", json=THIN, headers={"Accept-Language": header})
-    assert _says(answer) == says
+    assert _says(answer) == speech_in(language).say(TOO_THIN)
     assert answer.get_json()["order"]["language"] == language
     assert "Accept-Language" in answer.headers["Vary"]
 
 
-@pytest.mark.parametrize(("asked", "says"), [("de", GERMAN), ("en", ENGLISH), ("tlh", ENGLISH)])
-def test_the_order_s_own_language_comes_first(client: "FlaskClient", asked: str, says: str) -> None:
+@pytest.mark.parametrize(("asked", "used"), [("de", "de"), ("en", "en"), ("tlh", "en")])
+def test_the_order_s_own_language_comes_first(client: "FlaskClient", asked: str, used: str) -> None:
     """The order's language is used whatever the header says; an unknown one is the workshop's."""
     order = {**THIN, "language": asked}
     answer = client.post("/v1/quotes", json=order, headers={"Accept-Language": "de, en;q=0.1"})
-    assert _says(answer) == says
+    assert _says(answer) == speech_in(used).say(TOO_THIN)
     assert "Accept-Language" not in answer.headers["Vary"]
 
 
@@ -67,8 +71,10 @@ def test_a_link_reads_the_same_for_everyone(client: "FlaskClient") -> None:
     made = client.post("/v1/quotes", json=order, headers={"Accept-Language": "de"}).get_json()
     opened = client.get(f"/v1/quotes/{made['token']}", headers={"Accept-Language": "en"}).get_json()
     assert opened["order"]["language"] == "de"
-    told = [f["says"] for f in opened["today"]["body"]["findings"] if f["check"] == "in-time"]
-    assert told[0].startswith("Sie brauchen es bis zum 21. Dezember 2027; ")
+    (told,) = (f["says"] for f in opened["today"]["body"]["findings"] if f["check"] == "in-time")
+    arrives = date.fromisoformat(opened["today"]["body"]["lead_time"]["arrives"]["latest"])
+    in_time = Message("needed-by", way="pallet", needed_by=date(2027, 12, 21), arrives=arrives)
+    assert told == speech_in("de").say(in_time)
 
 
 def test_a_change_of_language_is_no_change_of_the_order(client: "FlaskClient") -> None:
@@ -82,53 +88,34 @@ def test_a_change_of_language_is_no_change_of_the_order(client: "FlaskClient") -
     assert again["changes"]["says"] == []
 
 
-NO_UNIT = "The slab's thickness: 40 has no unit. Write 40 mm, 40 cm or 40 in, whichever you mean."
-OHNE_EINHEIT = (
-    "Die Dicke der Platte: 40 hat keine Einheit. Schreiben Sie 40 mm, 40 cm oder 40 in,"
-    " je nachdem, was Sie meinen."
+NO_UNIT = Message(
+    "field-fault",
+    field=Message("field", field="slab-thickness"),
+    fault=Message("length-without-unit", typed="40", number="40"),
 )
 UNREAD = changed(("/slabs/0/thickness", "40"), ("/slabs/0/outline/length", "12 parsecs"))
 
 
 @pytest.mark.parametrize(
-    ("header", "member", "detail", "says"),
-    [
-        (
-            "en",
-            {},
-            "2 things could not be understood.",
-            NO_UNIT,
-        ),
-        (
-            "de",
-            {},
-            "2 Angaben waren nicht zu verstehen.",
-            OHNE_EINHEIT,
-        ),
-        (
-            "en",
-            {"language": "de"},
-            "2 Angaben waren nicht zu verstehen.",
-            OHNE_EINHEIT,
-        ),
-    ],
+    ("header", "member", "language"),
+    [("en", {}, "en"), ("de", {}, "de"), ("en", {"language": "de"}, "de")],
 )
-def test_what_was_not_understood_is_told_in_the_order_s_language(
-    client: "FlaskClient", header: str, member: dict[str, str], detail: str, says: str
+def test_what_was_not_understood_is_reported_in_the_order_s_language(
+    client: "FlaskClient", header: str, member: dict[str, str], language: str
 ) -> None:
-    """Each fault of an order is told in the language in which the order would be answered."""
+    """Each fault of an order is reported in the language in which the order would be answered."""
     order = {**UNREAD, **member}
     answer = client.post("/v1/quotes", json=order, headers={"Accept-Language": header})
     problem = answer.get_json()
-    assert problem["detail"] == detail
-    assert {fault["pointer"]: fault["says"] for fault in problem["faults"]}[
-        "/slabs/0/thickness"
-    ] == says
+    say = speech_in(language).say
+    assert problem["detail"] == say(Message("things-not-understood", count=2))
+    faults = {fault["pointer"]: fault["says"] for fault in problem["faults"]}
+    assert faults["/slabs/0/thickness"] == say(NO_UNIT)
     assert ("Accept-Language" in answer.headers["Vary"]) == (not member)
 
 
-def test_every_other_refusal_is_told_in_the_header_s_language(client: "FlaskClient") -> None:
-    """An address where nothing is, a body that is no JSON and a kind's own page are told so."""
+def test_every_other_refusal_is_reported_in_the_header_s_language(client: "FlaskClient") -> None:
+    """An address where nothing is, a body that is no JSON and a kind's own page are reported so."""
     german = {"Accept-Language": "de"}
     nothing = client.get("/nowhere", headers=german)
     assert nothing.get_json()["title"] == "Hier ist nichts"
@@ -136,11 +123,12 @@ def test_every_other_refusal_is_told_in_the_header_s_language(client: "FlaskClie
     broken = client.post(
         "/v1/quotes", data=b"{", headers={**german, "Content-Type": "application/json"}
     )
-    assert broken.get_json()["detail"].startswith("Der Inhalt ist kein JSON: In Zeile 1, Spalte 2")
+    no_name = Message("json-broken", why="key", line=1, column=2)
+    assert broken.get_json()["detail"] == speech_in("de").say(no_name)
     assert client.get("/problems/busy", headers=german).text.startswith("503 Ausgelastet\n")
 
 
-def test_what_is_offered_is_told_in_the_header_s_language(client: "FlaskClient") -> None:
+def test_what_is_offered_is_reported_in_the_header_s_language(client: "FlaskClient") -> None:
     """The choices' own sentences follow the header; names and words of the profile stay."""
     german = client.get("/v1/choices", headers={"Accept-Language": "de"})
     english = client.get("/v1/choices", headers={"Accept-Language": "en"})
@@ -151,7 +139,7 @@ def test_what_is_offered_is_told_in_the_header_s_language(client: "FlaskClient")
     assert "Accept-Language" in german.headers["Vary"]
 
 
-def test_an_old_link_is_told_in_its_own_language(client: "FlaskClient") -> None:
+def test_an_old_link_is_reported_in_its_own_language(client: "FlaskClient") -> None:
     """A quote opened again reads in the language in which it was offered, whoever opens it."""
     order = {**EXAMPLE_ORDER, "language": "de"}
     token = client.post("/v1/quotes", json=order).get_json()["token"]
@@ -160,7 +148,7 @@ def test_an_old_link_is_told_in_its_own_language(client: "FlaskClient") -> None:
     assert "annehmen" in opened["says"]
 
 
-def test_a_maker_s_own_sentence_is_said(tmp_path: Path) -> None:
+def test_a_maker_s_own_sentence_is_stated(tmp_path: Path) -> None:
     """A file of sentences beside the profile stands in the place of ours, in its language alone."""
     profile = tmp_path / "workshop.toml"
     profile.write_bytes(DEMONSTRATION.read_bytes())
@@ -171,11 +159,11 @@ def test_a_maker_s_own_sentence_is_said(tmp_path: Path) -> None:
     said = [
         _says(client.post("/v1/quotes", json={**THIN, "language": one})) for one in ("de", "en")
     ]
-    assert said == ["Die Platte ist uns mit 20 mm zu dünn.", ENGLISH]
+    assert said == ["Die Platte ist uns mit 20 mm zu dünn.", speech_in("en").say(TOO_THIN)]
 
 
 def test_drawings_are_written_in_the_order_s_language(client: "FlaskClient") -> None:
-    """The plan's labels, and what is said of it to who cannot see it, follow the order."""
+    """The plan's labels, and what is stated of it to who cannot see it, follow the order."""
     order = {**EXAMPLE_ORDER, "language": "de"}
     drawings = client.post("/v1/quotes", json=order).get_json()["drawings"]
     assert drawings["says"][0].startswith("Eine Platte 1450 mm mal 560 mm, 40 mm dick.")

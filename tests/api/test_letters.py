@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 import pytest
 
 from conftest import EXAMPLE_ORDER
-from ledgerstone.checks import WHENS
+from ledgerstone.checks import OCCASIONS
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.papers.advice import NEEDED, advice_of
 from ledgerstone.papers.views import QuoteView
@@ -19,7 +19,7 @@ from support.offered import MAKER, slabs_order
 if TYPE_CHECKING:
     from flask.testing import FlaskClient
 
-MOST_WORDS = {"full": 320, "short": 150}
+MAX_WORDS = {"full": 320, "short": 150}
 ON_EDGE_TOGETHER = changed(("/slabs/-", EXAMPLE_ORDER["slabs"][0] | {"label": "Second"}))
 STOPPED = changed(("/slabs/0/cutouts/0/centre/y", "218 mm"))
 GERMAN = {"language": "de"}
@@ -48,13 +48,13 @@ def _asked(order: dict[str, Any], workshop: Workshop, today: date) -> QuoteView:
     return QuoteView(quote=made, name="", link=None)
 
 
-@pytest.mark.parametrize("tone", MOST_WORDS)
+@pytest.mark.parametrize("tone", MAX_WORDS)
 def test_the_letter_of_the_example_is_half_as_long(client: "FlaskClient", tone: str) -> None:
     """320 words in full and 150 in short, whatever stands between two spaces being one."""
     made = _letter(client, EXAMPLE_ORDER, tone)
     counts = {"text": len(made["text"].split()), "html": len(_seen(made["html"]).split())}
     print(f"{tone}: {counts}; before: {'789' if tone == 'full' else '221'}")
-    assert max(counts.values()) <= MOST_WORDS[tone]
+    assert max(counts.values()) <= MAX_WORDS[tone]
 
 
 @pytest.mark.parametrize("order", [EXAMPLE_ORDER, ON_EDGE_TOGETHER, slabs_order(3)])
@@ -75,7 +75,7 @@ def test_no_finding_is_left_out(order: dict[str, Any], workshop: Workshop, today
         must = any(each.level == "caution" or each.check in NEEDED for each in of)
         assert must is (one.in_short is not None)
         assert {each.when for each in of} == {one.when}
-    assert {one.when for one in advice} <= set(WHENS)
+    assert {one.when for one in advice} <= set(OCCASIONS)
 
 
 def test_a_short_letter_has_the_lift_the_kerb_and_the_units(client: "FlaskClient") -> None:
@@ -104,7 +104,7 @@ def test_one_weight_and_one_number_of_people(client: "FlaskClient") -> None:
 
 
 @pytest.mark.parametrize("order", [EXAMPLE_ORDER, STOPPED, ON_EDGE_TOGETHER])
-@pytest.mark.parametrize("tone", MOST_WORDS)
+@pytest.mark.parametrize("tone", MAX_WORDS)
 def test_a_german_customers_letter_is_german(
     client: "FlaskClient", order: dict[str, Any], tone: str
 ) -> None:

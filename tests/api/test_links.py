@@ -1,4 +1,4 @@
-"""GET /v1/quotes/{token}: what was offered can be proved, and whether it stands is said."""
+"""GET /v1/quotes/{token}: what was offered can be proved, and whether it stands is stated."""
 
 from datetime import date
 from decimal import Decimal
@@ -10,6 +10,7 @@ import pytest
 from api.schemas import Schemas
 from conftest import EXAMPLE_ORDER, SIGNING_KEYS
 from ledgerstone.codec.tokens import LONGEST_LINK, LONGEST_TOKEN
+from ledgerstone.wording import Message, english
 from support.asking import NEVER_SAID, PROBLEM, changed, sentences, texts
 from support.offered import OFFERED, detailed_order, reworded, service, slabs_order
 
@@ -105,7 +106,7 @@ def test_a_quote_stands_to_the_end_of_its_last_day(offered: dict[str, Any]) -> N
 def test_a_quote_is_honoured_though_rates_have_changed(
     offered: dict[str, Any], tmp_path: Path
 ) -> None:
-    """With dearer hours since, the quote stands at its price; today's is told beside it."""
+    """With dearer hours since, the quote stands at its price; today's is reported beside it."""
     dearer = service(LATER, profile=reworded(tmp_path, ("\nhour = 38.00", "\nhour = 48.00")))
     opened = _opened(dearer, offered["token"])
     _is_as_offered(opened, offered)
@@ -129,7 +130,7 @@ def test_mistyped_prices_are_taken_back(offered: dict[str, Any], tmp_path: Path)
     assert _opened(kept, offered["token"])["stands"] is True
 
 
-def test_a_withdrawn_shade_is_told(client: "FlaskClient", tmp_path: Path) -> None:
+def test_a_withdrawn_shade_is_reported(client: "FlaskClient", tmp_path: Path) -> None:
     """A quote in a shade that is no longer cast says so, and why it is not quoted today."""
     order = changed(("/slabs/0/shade/name", "lichen"))
     token = client.post("/v1/quotes", json=order).get_json()["token"]
@@ -155,7 +156,7 @@ def test_a_future_date_is_refused(offered: dict[str, Any]) -> None:
     answer = service(date(2026, 11, 24)).get(f"/v1/quotes/{offered['token']}")
     assert answer.status_code == 404
     assert answer.mimetype == PROBLEM
-    assert answer.get_json()["detail"].startswith("This link is dated after our clock's day.")
+    assert answer.get_json()["detail"] == english(Message("link-dated-ahead"))
 
 
 def test_any_replica_with_the_key_answers_the_same(offered: dict[str, Any]) -> None:
@@ -183,7 +184,7 @@ def test_no_spoilt_link_opens(client: "FlaskClient", offered: dict[str, Any]) ->
         answer = client.get(f"/v1/quotes/{link}")
         assert answer.status_code == 404, link
         assert answer.mimetype == PROBLEM
-        assert answer.get_json()["detail"] == "This link is not one of ours."
+        assert answer.get_json()["detail"] == english(Message("link-not-ours"))
 
 
 def test_a_drawings_token_opens_no_quote(client: "FlaskClient", offered: dict[str, Any]) -> None:
@@ -214,7 +215,7 @@ def test_an_order_too_long_for_a_link_says_so(client: "FlaskClient", schemas: Sc
     assert "link" not in _opened(client, quote["token"])
 
 
-def test_what_is_said_is_plain(offered: dict[str, Any]) -> None:
+def test_what_is_written_is_plain(offered: dict[str, Any]) -> None:
     """No sentence of an opened quote uses words that we never say."""
     opened = _opened(service(LAPSED), offered["token"])
     said = list(sentences(opened))

@@ -49,7 +49,7 @@ def test_a_server_that_says_nothing_is_not_waited_for(
     mailing: "FlaskClient", free_port: int, token: str, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """A server that takes the call and says nothing is given up after our patience."""
-    monkeypatch.setattr(SMTP_DOOR, "PATIENCE_S", 0.2)
+    monkeypatch.setattr(SMTP_DOOR, "TIMEOUT_S", 0.2)
     with socket.socket() as silent:
         silent.bind(("127.0.0.1", free_port))
         silent.listen()
@@ -75,7 +75,7 @@ def test_a_server_that_drips_has_one_deadline(
     begins: bytes,
 ) -> None:
     """A byte now and then restarts no clock: the whole conversation is given up in time."""
-    monkeypatch.setattr(SMTP_DOOR, "PATIENCE_S", 0.6)
+    monkeypatch.setattr(SMTP_DOOR, "TIMEOUT_S", 0.6)
     is_over = threading.Event()
     with socket.create_server(("127.0.0.1", free_port)) as listener:
         threading.Thread(target=_drip, args=(listener, begins, is_over), daemon=True).start()
@@ -90,7 +90,7 @@ def test_a_server_that_drips_has_one_deadline(
 
 def test_the_patience_is_within_ten_seconds() -> None:
     """A request to a mail server that is away is answered within 10 s."""
-    assert SMTP_DOOR.PATIENCE_S + 1.0 < 10.0
+    assert SMTP_DOOR.TIMEOUT_S + 1.0 < 10.0
 
 
 def test_a_letter_taken_is_told_though_the_farewell_is_not(
@@ -109,7 +109,7 @@ def test_a_letter_taken_is_told_though_the_farewell_is_not(
 
 @pytest.mark.filterwarnings("ignore:Requiring AUTH while not requiring TLS:UserWarning")
 def test_the_password_opens_the_server(tmp_path: Path, free_port: int, token: str) -> None:
-    """Where somebody signs in, the password from the environment is what is given."""
+    """Where someone signs in, the password from the environment is what is given."""
     given: list[tuple[bytes, bytes]] = []
 
     def signed_in(

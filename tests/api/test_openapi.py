@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any
 import pytest
 from openapi_spec_validator import validate
 
+from api.documented import OPERATIONS, committed, operations
 from ledgerstone.codec import order_schemas
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.contract.document import document, document_text
@@ -22,17 +23,6 @@ if TYPE_CHECKING:
     from flask.testing import FlaskClient
 
     from ledgerstone.workshop import Workshop
-
-DOCUMENT = document()
-CALLS = [
-    (path, method, operation)
-    for path, item in DOCUMENT["paths"].items()
-    for method, operation in item.items()
-]
-
-
-def _call_id(call: object) -> str:
-    return str(call["operationId"]) if isinstance(call, dict) else ""
 
 
 def test_the_document_is_openapi_3_1(open_document: dict[str, Any]) -> None:
@@ -56,12 +46,12 @@ def test_what_is_committed_is_what_is_made_and_served(
 
 def test_a_yaml_reader_reads_what_was_meant(open_document: dict[str, Any]) -> None:
     """An independent YAML reader reads the committed text to the very data it was made from."""
-    assert open_document == DOCUMENT
+    assert open_document == document()
 
 
 def test_no_address_of_a_machine_is_named() -> None:
     """The document says where it is by a path alone."""
-    assert DOCUMENT["servers"][0]["url"] == "/"
+    assert committed()["servers"][0]["url"] == "/"
     assert re.findall(r"https?://|localhost|127\.0\.0\.1", document_text()) == []
 
 
@@ -73,17 +63,18 @@ def test_every_route_is_documented_and_no_other(app: "Flask") -> None:
         for method in rule.methods or ()
         if method not in ("HEAD", "OPTIONS")
     }
-    assert routes == {(path, method) for path, method, _ in CALLS}
+    assert routes == {(path, method) for path, method, _ in operations()} == {*OPERATIONS}
 
 
-@pytest.mark.parametrize(("path", "method", "operation"), CALLS, ids=_call_id)
-def test_every_call_is_whole(path: str, method: str, operation: dict[str, Any]) -> None:
+@pytest.mark.parametrize(("path", "method"), OPERATIONS, ids=str)
+def test_every_call_is_whole(open_document: dict[str, Any], path: str, method: str) -> None:
     """Each call has a name, a tag, a summary, an answer, and problems of both kinds."""
+    operation = open_document["paths"][path][method]
     assert method in ("get", "post")
     assert operation["operationId"]
     assert operation["summary"]
     [tag] = operation["tags"]
-    assert tag in {known["name"] for known in DOCUMENT["tags"]}
+    assert tag in {known["name"] for known in open_document["tags"]}
     statuses = set(operation["responses"])
     assert "200" in statuses, path
     assert any(status.startswith("4") for status in statuses)
@@ -92,7 +83,7 @@ def test_every_call_is_whole(path: str, method: str, operation: dict[str, Any]) 
 
 def test_names_of_calls_are_their_own() -> None:
     """No two calls share an operationId."""
-    names = [operation["operationId"] for _, _, operation in CALLS]
+    names = [operation["operationId"] for _, _, operation in operations()]
     assert len(names) == len(set(names))
 
 
@@ -112,7 +103,7 @@ def test_every_member_says_what_it_means() -> None:
     """A member is described in a sentence; one that may be absent says what it means then."""
     members = [
         (name, member, _says_what_it_means(member, schema))
-        for name, schema in DOCUMENT["components"]["schemas"].items()
+        for name, schema in committed()["components"]["schemas"].items()
         for member in schema.get("properties", {})
     ]
     assert len(members) > 400
@@ -153,7 +144,7 @@ def test_limits_are_the_schemas_own(open_document: dict[str, Any]) -> None:
 
 
 @pytest.mark.parametrize("family", ["OUTLINES", "CUTOUTS", "RELIEFS", "RESTS"])
-def test_kinds_are_told_apart(open_document: dict[str, Any], family: str) -> None:
+def test_kinds_are_distinguished(open_document: dict[str, Any], family: str) -> None:
     """Each kind of a family is one branch that its ``kind`` alone picks."""
     kinds = getattr(order_schemas, family)
     schemas = open_document["components"]["schemas"]
@@ -192,7 +183,7 @@ def test_the_pattern_of_lengths_is_never_narrower_than_the_reader(text: str) -> 
 
 def test_versions_and_farewells_are_promised_in_two_sentences() -> None:
     """The document says how it grows, and how a call is taken away."""
-    about = DOCUMENT["info"]["description"]
+    about = committed()["info"]["description"]
     [rule] = [part for part in about.split("\n\n") if part.startswith("Version 1")]
     assert len(re.findall(r"\.(?:\s|$)", rule)) == 2
     assert "Deprecation" in rule

@@ -1,15 +1,16 @@
 """The OpenAPI document is true in every example."""
 
 import copy
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, Final
 
 import jsonpatch
 import pytest
 
+from api.documented import OPERATIONS, committed, operations
 from api.schemas import Schemas
 from conftest import MAKER_KEY
 from ledgerstone.codec.problem_kinds import KINDS
-from ledgerstone.contract.document import document
+from ledgerstone.contract.calls import CALLS
 from ledgerstone.contract.example_orders import ORDERS
 from support.asking import NEVER_SAID, sentences
 
@@ -17,36 +18,12 @@ if TYPE_CHECKING:
     from flask.testing import FlaskClient
 
 PROBLEM = "application/problem+json"
-DOCUMENT = document()
-CALLS = [
-    (path, method, operation)
-    for path, item in DOCUMENT["paths"].items()
-    for method, operation in item.items()
-]
+POSTED: Final = [call.path for call in CALLS if call.takes is not None]
 
 
-def _call_id(call: object) -> str:
-    return str(call["operationId"]) if isinstance(call, dict) else ""
-
-
-def _short(value: object) -> str:
-    return value if isinstance(value, str) else ""
-
-
-def _posted() -> list[tuple[str, str, dict[str, Any]]]:
-    """Each example of a request's body: where it is sent, its name, its operation."""
-    return [
-        (path, name, operation)
-        for path, _, operation in CALLS
-        for media in operation.get("requestBody", {}).get("content", {}).values()
-        for name in media["examples"]
-    ]
-
-
-def _examples(
-    responses: dict[str, Any], components: dict[str, Any]
-) -> list[tuple[str, str, dict[str, Any], Any]]:
+def _examples(responses: dict[str, Any]) -> list[tuple[str, str, dict[str, Any], Any]]:
     """Each example of an answer: status, name, schema, value."""
+    components = committed()["components"]["responses"]
     found = []
     for status, answer in responses.items():
         name = answer.get("$ref", "").rpartition("/")[2]
@@ -59,32 +36,33 @@ def _examples(
     return found
 
 
-@pytest.mark.parametrize(("path", "name", "operation"), _posted(), ids=_short)
+@pytest.mark.parametrize("path", POSTED)
 def test_every_posted_example_gets_the_answer_it_is_listed_under(
-    client: "FlaskClient", schemas: Schemas, path: str, name: str, operation: dict[str, Any]
+    client: "FlaskClient", schemas: Schemas, path: str
 ) -> None:
     """Each example body gets the status under which its name is listed, in that status's schema."""
-    body = operation["requestBody"]["content"]["application/json"]["examples"][name]["value"]
+    operation = committed()["paths"][path]["post"]
     maker = {"Authorization": f"Bearer {MAKER_KEY}"}
     headers = maker if operation.get("security") == [{"makersKey": []}] else {}
     kind = "deposit" if "/notes/" in path else "care"
-    answer = client.post(path.replace("{kind}", kind), json=body, headers=headers)
-    listed = _examples(operation["responses"], DOCUMENT["components"]["responses"])
-    under = {status for status, example, _, _ in listed if example == name} or {"200"}
-    assert {str(answer.status_code)} == under, answer.text[:600]
-    told = operation["responses"][str(answer.status_code)]["content"]
-    assert schemas.faults_of(told[answer.mimetype]["schema"], answer.get_json()) == []
-    if answer.status_code != 400:
-        order = operation["requestBody"]["content"]["application/json"]["schema"]
-        assert schemas.faults_of(order, body) == []
+    listed = _examples(operation["responses"])
+    media = operation["requestBody"]["content"]["application/json"]
+    assert media["examples"]
+    for name, example in media["examples"].items():
+        body = example["value"]
+        answer = client.post(path.replace("{kind}", kind), json=body, headers=headers)
+        under = {status for status, other, _, _ in listed if other == name} or {"200"}
+        assert {str(answer.status_code)} == under, (name, answer.text[:600])
+        told = operation["responses"][str(answer.status_code)]["content"]
+        assert schemas.faults_of(told[answer.mimetype]["schema"], answer.get_json()) == [], name
+        if answer.status_code != 400:
+            assert schemas.faults_of(media["schema"], body) == [], name
 
 
-@pytest.mark.parametrize(("path", "method", "operation"), CALLS, ids=_call_id)
-def test_every_shown_answer_matches_its_schema(
-    schemas: Schemas, path: str, method: str, operation: dict[str, Any]
-) -> None:
+@pytest.mark.parametrize(("path", "method"), OPERATIONS, ids=str)
+def test_every_shown_answer_matches_its_schema(schemas: Schemas, path: str, method: str) -> None:
     """Each example of an answer is one that the call could give, by the schema beside it."""
-    shown = _examples(operation["responses"], DOCUMENT["components"]["responses"])
+    shown = _examples(committed()["paths"][path][method]["responses"])
     assert shown, (path, method)
     for status, name, schema, value in shown:
         assert schemas.faults_of(schema, value) == [], (status, name)
@@ -94,7 +72,7 @@ def test_every_shown_answer_matches_its_schema(
 
 
 def _shown(operation_id: str, status: str, name: str) -> dict[str, Any]:
-    [operation] = [op for _, _, op in CALLS if op["operationId"] == operation_id]
+    [operation] = [op for _, _, op in operations() if op["operationId"] == operation_id]
     [media] = operation["responses"][status]["content"].values()
     value: dict[str, Any] = copy.deepcopy(media["examples"][name]["value"])
     return value
@@ -141,10 +119,8 @@ def test_every_problem_is_shown(open_document: dict[str, Any]) -> None:
     """Every kind of problem that the service knows has its example."""
     shown = {
         value["type"].rpartition("/")[2]
-        for _, _, operation in CALLS
-        for _, _, _, value in _examples(
-            operation["responses"], open_document["components"]["responses"]
-        )
+        for _, _, operation in operations()
+        for _, _, _, value in _examples(operation["responses"])
         if "type" in value
     }
     kept = {

@@ -33,7 +33,7 @@ def test_the_recommended_rules_find_nothing() -> None:
 
 
 def _answers(document: dict[str, Any]) -> Iterator[tuple[str, str, dict[str, Any]]]:
-    """Every answer's content, by call and type; what is told by reference is looked up."""
+    """Every answer's content, by call and type; what is reported by reference is looked up."""
     shared = document["components"]["responses"]
     for path, item in document["paths"].items():
         for operation in item.values():

@@ -24,7 +24,7 @@ def visitor() -> "FlaskClient":
     return create_app(settings).test_client()
 
 
-@pytest.mark.parametrize("name", ["index.html", "app.js", "styles/form.css", "icon.svg"])
+@pytest.mark.parametrize("name", ["index.html", "app.js", "styles/page.css", "icon.svg"])
 def test_a_file_is_packed_for_who_takes_it_packed(visitor: "FlaskClient", name: str) -> None:
     """Unpacked it is the file to the byte; its length and tag are those of what is sent."""
     answer = visitor.get(f"/{name}", headers=PACKED, buffered=True)

@@ -159,7 +159,7 @@ def _failing(_zone: str) -> date:
 
 
 def test_our_fault(caplog: pytest.LogCaptureFixture) -> None:
-    """A fault of ours is logged under the answer's own id, and tells nothing of itself."""
+    """An internal fault is logged under the answer's own id, and tells nothing of itself."""
     app = create_app(Settings(maker_key=MAKER_KEY, signing_keys=SIGNING_KEYS, today=_failing))
     answer = app.test_client().post("/v1/quotes", json=EXAMPLE_ORDER)
     _is_a_problem(answer, "our-fault")
@@ -245,7 +245,7 @@ def _wait_for(port: int) -> None:
 
 @pytest.mark.parametrize("chunked", [False, True], ids=["Content-Length", "chunked"])
 def test_a_large_body_is_refused_by_the_server_too(port: int, *, chunked: bool) -> None:
-    """A body of 64 kB and one byte is ``too-large`` whether its length is said or not."""
+    """A body of 64 kB and one byte is ``too-large`` whether its length is stated or not."""
     body = body_of(EXAMPLE_ORDER).ljust(LARGEST_BYTES + 1)
     pieces = iter([body[:40_000], body[40_000:]])
     connection = HTTPConnection("127.0.0.1", port, timeout=20)

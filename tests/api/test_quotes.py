@@ -166,7 +166,7 @@ def test_a_send_back_says_what_and_where(sent_back: dict[str, Any], schemas: Sch
     assert "token" not in sent_back
 
 
-def test_what_was_not_checked_is_said(sent_back: dict[str, Any]) -> None:
+def test_what_was_not_checked_is_stated(sent_back: dict[str, Any]) -> None:
     """An order that its shape stops was not checked for strength, nor for what is promised."""
     assert sent_back["not_checked"] == ["strength", "promise"]
     assert {finding["check"] for finding in sent_back["findings"]}.isdisjoint({"area-not-served"})

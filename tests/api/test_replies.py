@@ -11,7 +11,7 @@ import pytest
 from api import mail_rules
 from conftest import EXAMPLE_ORDER, MAKER_KEY
 from ledgerstone.json_types import JSON
-from ledgerstone.wording import DayMonth, Days, day_text, speech_in
+from ledgerstone.wording import DateRange, DayMonth, day_text, speech_in
 from support.asking import NEVER_SAID, PROBLEM, changed
 from support.offered import MAKER, revised, reworded, service, slabs_order
 
@@ -52,7 +52,7 @@ def test_a_quote_in_a_letter_is_the_quote(client: "FlaskClient", tone: str) -> N
         "Hello Odile,",
         *(f"£{Decimal(price[name]):,.2f}" for name in ("total", "tax", "deposit")),
         *(day_text(date.fromisoformat(day)) for day in days),
-        speech_in("en").value(Days(first, last)),
+        speech_in("en").value(DateRange(first, last)),
         f"{quote['weight']['slabs'][0]['slab_kg']} kg",
         f"{quote['weight']['packed_kg']} kg",
     ]
@@ -102,7 +102,7 @@ def test_a_picture_says_what_it_shows(client: "FlaskClient") -> None:
     assert (picture.status_code, picture.mimetype) == (200, "image/png")
 
 
-def test_nothing_foreign_is_said(client: "FlaskClient") -> None:
+def test_nothing_foreign_is_stated(client: "FlaskClient") -> None:
     """No part of any letter uses words that we never say."""
     for order in (EXAMPLE_ORDER, STOPPED):
         made = _reply(client, order=order)
@@ -132,7 +132,7 @@ def test_an_offer_is_replied_to_as_it_was_made(client: "FlaskClient", tmp_path: 
     assert f"£{Decimal(quote['price']['lines'][0]['amount']):,.2f}" in whole["text"]
 
 
-def test_an_offer_that_is_over_is_quoted_anew(client: "FlaskClient") -> None:
+def test_an_offer_that_is_over_is_quoted_again(client: "FlaskClient") -> None:
     """A reply to an expired quote has today's day under the same reference, as revision A."""
     quote = _quote(client, EXAMPLE_ORDER)
     made = _reply(service(date(2027, 1, 25)), token=quote["token"])
@@ -153,7 +153,7 @@ def test_a_changed_order_says_what_changed(client: "FlaskClient") -> None:
 
 
 def test_a_send_back_links_each_remedy(client: "FlaskClient") -> None:
-    """What stops the order is told in plain words, and each way out is a link that quotes."""
+    """What stops the order is reported in plain words, and each way out is a link that quotes."""
     answer = client.post("/v1/quotes", json=STOPPED).get_json()
     made = _reply(client, order=STOPPED)
     said = " ".join(made["text"].split())
@@ -190,7 +190,7 @@ def test_a_thin_slab_with_a_basin_at_its_edge_is_answered(client: "FlaskClient")
 # --- several ways ---------------------------------------------------------------------------
 
 
-def test_ways_are_told_or_said_not_to_be_found(client: "FlaskClient") -> None:
+def test_ways_are_reported_or_said_not_to_be_found(client: "FlaskClient") -> None:
     """Asked for ways, a reply has the order as drawn first, and says which way was not found."""
     made = _reply(client, order=EXAMPLE_ORDER, ways=True)
     said = " ".join(made["text"].split())
@@ -281,7 +281,7 @@ def test_a_template_of_the_makers_own_is_used(tmp_path: Path) -> None:
     assert "Hello <Odile>," in made["text"]
 
 
-def test_a_template_that_asks_for_what_is_not_there_is_told(tmp_path: Path) -> None:
+def test_a_template_that_asks_for_what_is_not_there_is_reported(tmp_path: Path) -> None:
     """A template whose names are not known is a plain 409 that says which."""
     own = service(profile=_with_template(tmp_path, "reply.txt", "{{ totle }}"))
     answer = own.post("/v1/replies", json={"order": EXAMPLE_ORDER}, headers=MAKER)

@@ -16,13 +16,14 @@ THIN = {
 }
 
 
-def test_what_follows_is_said_once_and_has_no_number(client: FlaskClient) -> None:
+def test_what_follows_is_stated_once_and_has_no_number(client: FlaskClient) -> None:
     """A slab too thin is one thing to change, its edges and its steel said under that."""
     letter = client.post("/v1/replies", json={"order": THIN}, headers=KEY).get_json()
+    quote = client.post("/v1/quotes", json=THIN).get_json()
+    says = {one["check"]: one["says"] for one in quote["findings"]}
     for text in (letter["text"], letter["html"]):
         plain = " ".join(text.split())
-        assert plain.count("the thinnest we cast is 25 mm") == 1
-        assert plain.count("we need 15 mm of upright edge") == 1
-        assert plain.count("1 mm of concrete over its steel") == 1
+        for check in ("too-thin", "edge-too-thin-for-finish", "cover-too-thin"):
+            assert plain.count(says[check]) == 1
     assert "1. The slab is 12 mm thick" in letter["text"]
     assert "2. " not in letter["text"]

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
+from ledgerstone.wording import Message, english
 from support.asking import NEVER_SAID, PROBLEM
 from support.offered import service
 from support.postbox import ASKED, Postbox, mailing_profile
@@ -88,7 +89,7 @@ def test_no_header_can_be_slipped_in(
 def test_what_is_not_understood_sends_nothing(
     mailing: "FlaskClient", postbox: Postbox, token: str, changes: dict[str, Any], pointer: str
 ) -> None:
-    """Each fault is told at its pointer; nobody names another address; no letter goes."""
+    """Each fault is reported at its pointer; nobody names another address; no letter goes."""
     answer = mailing.post("/v1/requests", json={"token": token, **ASKED, **changes})
     assert answer.status_code == 400
     assert pointer in [fault["pointer"] for fault in answer.get_json()["faults"]]
@@ -129,14 +130,14 @@ def test_an_offer_that_is_over_says_so(
     assert "it no longer stands" in postbox.letter().get_content()
 
 
-def test_a_clock_set_back_is_told(
+def test_a_clock_set_back_is_reported(
     tmp_path: Path, free_port: int, postbox: Postbox, token: str
 ) -> None:
     """A request for a quote of tomorrow says that our clock is behind, and sends nothing."""
     early = service(date(2026, 11, 24), profile=mailing_profile(tmp_path, free_port))
     answer = early.post("/v1/requests", json={"token": token, **ASKED})
     assert answer.status_code == 400
-    assert "dated after our clock's day" in answer.get_json()["detail"]
+    assert answer.get_json()["detail"] == english(Message("link-dated-ahead"))
     assert postbox.taken == []
 
 

@@ -107,6 +107,6 @@ def test_a_profile_may_say_quotation(tmp_path: Path) -> None:
 
 
 def test_a_key_that_is_not_the_makers_is_refused(client: "FlaskClient") -> None:
-    """A mistyped key is told, so that no estimate passes for a quotation."""
+    """A mistyped key is reported, so that no estimate passes for a quotation."""
     wrong = {"Authorization": "Bearer not the key"}
     assert client.post("/v1/quotes", json=EXAMPLE_ORDER, headers=wrong).status_code == 401

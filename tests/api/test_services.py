@@ -9,11 +9,13 @@ import pytest
 
 from conftest import EXAMPLE_ORDER
 from ledgerstone.json_types import JSON
+from ledgerstone.wording import Message, english
 from support.asking import changed
 from support.offered import MAKER, reworded, service, slabs_order
 
-TILE = ("Sample tile, paid first", "Sample tile, taken off as you order")
-MEASURE = "Coming to measure"
+TILE = (english(Message("price-tile")), english(Message("price-tile-credit")))
+MEASURE = english(Message("price-measuring"))
+UNTIL_MEASURED = english(Message("estimate-until-measured"))
 
 
 def _quote(order: dict[str, JSON], profile: Path | None = None) -> JSON:
@@ -48,7 +50,7 @@ def test_the_tile_is_cast_and_waited_for_before_anything_else() -> None:
     assert waited.days == 9 + 5
     assert mould["starts"] >= yes["ends"]
     assert with_tile["lead_time"]["ready_on"] > plain["lead_time"]["ready_on"]
-    assert any("you approve a sample tile" in says for says in with_tile["depends_on"])
+    assert english(Message("sample-first")) in with_tile["depends_on"]
 
 
 def test_the_tile_is_the_one_list_in_price_days_and_job_sheet() -> None:
@@ -91,7 +93,7 @@ def test_coming_to_measure_is_a_service_of_its_own(kind: str) -> None:
     quoted = _quote(order)
     assert _lines(quoted)[MEASURE] == 70 + 25
     assert quoted["standing"] == "estimate"
-    assert any("until we have come and measured" in says for says in quoted["depends_on"])
+    assert UNTIL_MEASURED in quoted["depends_on"]
 
 
 def test_a_template_that_the_customer_sends_is_free() -> None:
@@ -105,7 +107,7 @@ def test_who_collects_can_have_it_measured_too() -> None:
     order = copy.deepcopy(EXAMPLE_ORDER) | {"delivery": {"kind": "collect"}, "templating": True}
     quoted = _quote(order)
     assert _lines(quoted)[MEASURE] == 95
-    assert any("anywhere in our delivery areas" in says for says in quoted["depends_on"])
+    assert UNTIL_MEASURED in quoted["depends_on"]
 
 
 def test_choices_say_what_they_cost() -> None:
@@ -124,6 +126,6 @@ def test_without_the_tile_it_is_ready_sooner() -> None:
     assert answer.status_code == 422
     (late,) = [f for f in answer.get_json()["findings"] if f["check"] == "needed-too-soon"]
     offered = {remedy["says"]: remedy for remedy in late["remedies"]}
-    without = offered["Leave the sample tile out, and the wait for your yes to it."]
+    without = offered[english(Message("leave-out-tile"))]
     assert without["patch"][-1] == {"op": "replace", "path": "/sample_tile", "value": False}
     assert without["verified"]

@@ -13,7 +13,8 @@ import pytest
 
 from conftest import EXAMPLE_ORDER
 from ledgerstone.json_types import JSON
-from ledgerstone.wording import day_text
+from ledgerstone.quantities import Length
+from ledgerstone.wording import Message, day_text, english
 from support.asking import NEVER_SAID, PROBLEM, changed
 from support.offered import MAKER, reworded, service, slabs_order
 
@@ -161,7 +162,8 @@ def test_the_approval_says_hand_and_source_of_sizes(client: "FlaskClient") -> No
     facts = {fact["what"]: fact["says"] for fact in told["sections"][-1]["facts"]}
     assert facts["Hand"].startswith("left hand")
     assert "front right corner is left out" in facts["Hand"]
-    assert "3 mm came off each wall side" in facts["Sizes from"]
+    walls = Message("approval-from", source="between-walls", gap=Length.of_mm(3))
+    assert english(walls) in facts["Sizes from"]
     assert facts["Finished size"].startswith("1997 mm × 997 mm")
     said = " ".join(_said(told))
     for what in ("pin holes", "Mottling", "Hairlines"):
@@ -170,7 +172,7 @@ def test_the_approval_says_hand_and_source_of_sizes(client: "FlaskClient") -> No
 
 
 @pytest.mark.parametrize("at", ["/slabs/0/size_from", "/slabs/0/cutouts/0/size_from"])
-def test_a_template_to_follow_is_told(client: "FlaskClient", at: str) -> None:
+def test_a_template_to_follow_is_reported(client: "FlaskClient", at: str) -> None:
     """A size that waits for a template says so beside it."""
     order = changed((at, "template-to-follow"))
     said = " ".join(_said(_sheet(client, "approval", "application/json", order=order)))
@@ -197,9 +199,11 @@ def test_a_hot_appliance_keeps_its_distance(client: "FlaskClient") -> None:
     """Where a hot appliance sits in a slab, it is to be left clear, by its maker's word."""
     order = changed(("/slabs/0/cutouts/0/heat", True), order=slabs_order(1))
     said = " ".join(_said(_sheet(client, "fitting", "application/json", order=order)))
-    assert "hot appliance hangs from its own frame" in said
+    hot = english(Message("fitting-hot", clear=Length.of_mm(10)))
+    assert hot in said
     plain = " ".join(_said(_sheet(client, "fitting", "application/json", order=slabs_order(1))))
-    assert "hangs from its own frame" not in plain
+    assert hot not in plain
+    assert "hot appliance" not in plain
 
 
 def test_care_follows_sealer_and_place(client: "FlaskClient") -> None:
@@ -209,7 +213,7 @@ def test_care_follows_sealer_and_place(client: "FlaskClient") -> None:
     assert "The matt sealer" in outdoors
     assert "120 °C" in outdoors
     assert "Salt and de-icer" in outdoors
-    assert "not declared for contact with food" in outdoors
+    assert english(Message("care-food")) in outdoors
     assert "The satin sealer" in indoors
     assert "70 °C" in indoors
     assert "de-icer" not in indoors

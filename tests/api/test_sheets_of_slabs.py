@@ -7,6 +7,7 @@ from flask.testing import FlaskClient
 
 from conftest import EXAMPLE_ORDER
 from ledgerstone.json_types import JSON
+from ledgerstone.wording import Message, english
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.asking import changed
 from support.offered import MAKER, slabs_order
@@ -37,11 +38,11 @@ def test_the_approval_says_the_whole_order(client: FlaskClient) -> None:
         fact["what"]: fact["says"] for fact in [*told["facts"], *told["sections"][-1]["facts"]]
     }
     assert facts["Shade and finish"] == "graphite, honed, matt sealer"
-    assert facts["Edge a: Front"] == "bevel 5 mm"
+    assert facts["Edge a: front"] == "bevel 5 mm"
     assert facts["A basin"].startswith("round, 360 mm across, centre 980 mm from left, 270 mm from")
     assert "35 mm across" in facts["B tap"]
     assert facts["Where it goes"] == "Outdoors, on base 650 mm, basin 800 mm."
-    assert facts["How it comes"].startswith("On a pallet, set down at the kerb, ")
+    assert facts["How it comes"].startswith(english(Message("paper-delivery-way", way="pallet")))
     assert "VAT" in facts["Price"]
 
 
@@ -57,7 +58,7 @@ def test_it_is_signed_under_the_last_drawing(client: FlaskClient, count: int) ->
     assert min(one.tall_mm for one in plan if one.text.isdigit()) >= 2.5
 
 
-def test_what_is_of_a_hearth_is_said_of_hearths_alone(client: FlaskClient) -> None:
+def test_what_is_of_a_hearth_is_stated_of_hearths_alone(client: FlaskClient) -> None:
     """Fire, ash and the installer by a hearth, never silicone; none of it for a plain shelf."""
     asked: tuple[tuple[str, JSON], ...] = (("/slabs/0/use", "hearth"), ("/slabs/0/cutouts", []))
     hearth = changed(*asked, order=slabs_order(1))

@@ -56,7 +56,7 @@ def test_it_is_the_same_each_time(client: "FlaskClient", example_order: dict[str
     assert again.status_code == 304
 
 
-def test_a_shape_that_cannot_be_made_is_said_so(client: "FlaskClient") -> None:
+def test_a_shape_that_cannot_be_made_is_stated_so(client: "FlaskClient") -> None:
     """Where the shape stops the slab, the picture says that nothing is worked out."""
     order = changed(("/slabs/0/cutouts/0/centre/x", "9 m"))
     answer = client.get(_path(client, order), headers=MAKER)

@@ -10,8 +10,11 @@ import pytest
 
 from conftest import EXAMPLE_ORDER, MAKER_KEY
 from ledgerstone.api import lane
+from ledgerstone.errors import TooIntricate
 from ledgerstone.remedies import budget
-from support.hardest import Json, crowded
+from ledgerstone.wording import english
+from support.documents import Json
+from support.hardest import crowded
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient
@@ -34,7 +37,7 @@ def test_every_call_refuses_it_by_its_own_type(client: "FlaskClient", path: str)
     body = answer.get_json()
     assert (answer.status_code, answer.mimetype) == (422, "application/problem+json")
     assert body["type"] == "/problems/too-intricate"
-    assert body["detail"] == "This order is too intricate to work out at once; split it."
+    assert body["detail"] == english(TooIntricate(8).message)
     assert "findings" not in body
     assert client.get(body["type"]).status_code == 200
 
@@ -78,7 +81,7 @@ def test_one_request_has_one_budget(
     headers = MAKER | {"Accept": accept}
     assert client.post(path, json=ask, headers=headers).status_code in (200, 422)
     assert sum(after < before - 1e-6 for before, after in pairwise(told)) <= bool(change)
-    assert 0.0 < told[-1] <= budget.MOST_UNITS
+    assert 0.0 < told[-1] <= budget.MAX_UNITS
 
 
 @pytest.mark.parametrize("name", [*SVG, *PNG, *PDF])

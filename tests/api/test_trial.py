@@ -8,6 +8,7 @@ from flask.testing import FlaskClient
 
 from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
+from ledgerstone.wording import Message, english
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from ledgerstone.workshop.starting import starting_profile
 from support.asking import sentences
@@ -55,7 +56,7 @@ def test_no_sentence_of_a_trial_claims_a_sample(tmp_path: Path, started: str) ->
     client = calling(tmp_path / "w.toml", started)
     said = " ".join((*sentences(asked(client)), *sentences(client.get("/v1/choices").get_json())))
     assert "had read" not in said
-    assert "no tile of ours has been cast" in said
+    assert english(Message("shade-without-tile")) in said
 
 
 def test_readiness_tells_whose_the_values_are(tmp_path: Path, started: str) -> None:
@@ -68,6 +69,6 @@ def test_readiness_tells_whose_the_values_are(tmp_path: Path, started: str) -> N
 
 
 def test_the_demonstration_is_no_trial(client: FlaskClient) -> None:
-    """The invented workshop quotes as if its prices were somebody's."""
+    """The invented workshop quotes as if its prices were someone's."""
     assert not asked(client)["depends_on"][0].startswith("This is a trial")
     assert not client.get("/v1/health/ready").get_json()["profile_values"]["trial"]

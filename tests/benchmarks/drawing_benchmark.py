@@ -17,6 +17,7 @@ HERE = Path(__file__).resolve().parents[1]
 sys.path[:0] = [str(HERE), str(HERE.parent / "service")]
 
 from ledgerstone.drawing import (
+    Piece,
     cutout_drawn,
     draw_plan,
     draw_view,
@@ -24,6 +25,7 @@ from ledgerstone.drawing import (
     true_size_pdf,
 )
 from ledgerstone.shape import shape_of
+from ledgerstone.wording import speech_in
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.drawn_slabs import GALLERY, TITLE, Drawn
 
@@ -52,7 +54,7 @@ def drawn_as_svg(name: str, drawn: Drawn) -> tuple[str, str]:
         return draw_plan(slab, shape, title=TITLE, pins=drawn.pins)
 
     def view() -> str:
-        return draw_view(slab, shape, colour="#5b5d5a", gloss=0.3, seed="x", title="View")
+        return draw_view([Piece(slab, shape, "#5b5d5a", 0.3, "x")], title="View")
 
     plan_ms, view_ms = median_ms(plan, RUNS), median_ms(view, RUNS)
     both = plan_ms + view_ms
@@ -79,7 +81,7 @@ def printed(name: str, drawn: Drawn) -> None:
     shape = shape_of(drawn.slab, WORKSHOP)
     paper = cutout_drawn(drawn.slab, shape, 0, WORKSHOP.shaping.inside_radius_mm)
     if paper is not None:
-        took = median_ms(lambda: true_size_pdf(paper, "a4", workshop="x"), PAINTED)
+        took = median_ms(lambda: true_size_pdf(paper, "a4", speech_in("en"), workshop="x"), PAINTED)
         print(f"{name:14s} first cut-out at true size on A4 {took:4.0f} ms")
 
 

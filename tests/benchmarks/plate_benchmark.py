@@ -30,7 +30,7 @@ from shapely.geometry import Point, Polygon, box
 HERE = Path(__file__).resolve().parents[1]
 sys.path[:0] = [str(HERE), str(HERE.parent / "service")]
 
-from ledgerstone.strength import Cases, LineSupport, Load, OwnWeight, PatchLoad, Plate
+from ledgerstone.strength import Cases, LineSupport, OwnWeight, PatchLoad, Plate, PlateLoad
 from ledgerstone.strength._loads import SIXTEEN
 from ledgerstone.strength._stress import corner_moments
 from ledgerstone.strength.mesh import Mesh, mesh_of
@@ -40,7 +40,7 @@ from support.oracles.morley import MorleyPlate
 THICKNESS, E, NU, WEIGHT = 40.0, 33_000.0, 0.2, 25e-6
 LENGTH, WIDTH = 2000.0, 650.0
 TIMES = 7
-Strip = tuple[float, float, float]  # x, and from which y to which
+StripSize = tuple[float, float, float]  # x, and from which y to which
 
 
 def circle(x: float, y: float, diameter: float) -> Polygon:
@@ -50,18 +50,18 @@ def circle(x: float, y: float, diameter: float) -> Polygon:
 
 BENCH = box(0, 0, LENGTH, WIDTH)
 BASINS = less(BENCH, circle(560, 300, 400), circle(1440, 300, 400))
-SLABS: dict[str, tuple[Polygon, Strip]] = {
+SLABS: dict[str, tuple[Polygon, StripSize]] = {
     "one 440 mm hole": (less(BENCH, circle(1000, 325, 440)), (1000.0, 0.0, 105.0)),
     "two basins and a tap": (less(BASINS, circle(1000, 530, 35)), (1440.0, 0.0, 100.0)),
 }
 PLACES = np.array([(80.0 + 97.0 * i, y) for y in (45.0, 605.0) for i in range(20)])
-LOADS: list[list[Load]] = [
+LOADS: list[list[PlateLoad]] = [
     [OwnWeight(WEIGHT)],
 ]
 LOADS += [[PatchLoad(x=x, y=y, length=60, width=60, newtons=1000)] for x, y in PLACES.tolist()]
 
 
-def rim_places(strip: Strip) -> np.ndarray:
+def rim_places(strip: StripSize) -> np.ndarray:
     """Nineteen places in a disc of 20 mm that touches the strip's rim."""
     turn = np.arange(12) * np.pi / 6.0
     ring = np.column_stack([np.cos(turn), np.sin(turn)])
@@ -78,7 +78,7 @@ def ours(slab: Polygon, size: float | None = None) -> Cases:
     return cases
 
 
-def our_results(cases: Cases, strip: Strip) -> list[np.ndarray]:
+def our_results(cases: Cases, strip: StripSize) -> list[np.ndarray]:
     """Sag, rim moment and mean strip moment of every case, each read as Morley's is."""
     model = cases.rested.plate.model
     corner = corner_moments(model, cases._found.u)[:, :, 0]
@@ -105,7 +105,7 @@ def morley(mesh: Mesh) -> tuple[MorleyPlate, np.ndarray, np.ndarray]:
 
 
 def morley_results(
-    found: tuple[MorleyPlate, np.ndarray, np.ndarray], strip: Strip
+    found: tuple[MorleyPlate, np.ndarray, np.ndarray], strip: StripSize
 ) -> list[np.ndarray]:
     """Sag, rim moment and mean strip moment of every case."""
     plate, u, m = found
@@ -145,7 +145,7 @@ def said(found: list[float]) -> str:
     return "sag {:.2%}, rim moment {:.2%}, mean strip moment {:.2%}".format(*found)
 
 
-def compare(name: str, slab: Polygon, strip: Strip) -> None:
+def compare(name: str, slab: Polygon, strip: StripSize) -> None:
     """Print our line and the baseline's, finer and finer until it is as good."""
     fine = our_results(ours(slab, 7.0), strip)
     mine = errors(our_results(ours(slab), strip), fine)

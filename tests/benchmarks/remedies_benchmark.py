@@ -13,6 +13,8 @@ from __future__ import annotations
 
 import os
 
+from support.documents import Json
+
 for name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS"):
     os.environ[name] = "1"
 
@@ -41,7 +43,6 @@ from support.oracles.placement import room
 from support.oracles.remedy_laws import patched
 from support.stages import Stages
 from support.strategies.orders import TODAY, modest_orders, orders
-from support.strategies.plans import Json
 from support.strategies.wrong_orders import wrong_order
 from support.written import write_fixes
 
@@ -51,7 +52,7 @@ WORKSHOP = load_profile(DEMONSTRATION)
 
 @dataclass
 class Tally:
-    """What came of the orders of one generator.
+    """The results of the orders of one generator.
 
     Attributes
     ----------
@@ -92,7 +93,7 @@ class Tally:
 
 
 def sample(count: int, number: int, kind: str = "any") -> list[Json]:
-    """Draw so many well-formed orders: ``any``, ``usual`` ones, or ``wrong`` ones.
+    """Draw ``count`` well-formed orders: ``any``, ``usual`` ones, or ``wrong`` ones.
 
     Hypothesis varies an order it has drawn; only the first of each set of outlines is kept.
     """
@@ -117,7 +118,7 @@ def sample(count: int, number: int, kind: str = "any") -> list[Json]:
 
 
 def tally(kind: str, count: int, number: int) -> Tally:
-    """Answer every order of a generator, and tally what came of it."""
+    """Answer every order of a generator, and tally the results."""
     made = Tally()
     for order in sample(count, number, kind):
         made.orders += 1

@@ -2,7 +2,7 @@
 
 Run ``python tests/benchmarks/schedule_benchmark.py``. Bar: 20 ms warm, bookings parsed.
 Time of the processor is what the work costs; time on the wall is longer on a machine in a crowd.
-The first run fills the public holidays of its years, and is told apart.
+The first run fills the public holidays of its years, and is distinguished.
 """
 
 from __future__ import annotations
@@ -17,12 +17,12 @@ HERE = Path(__file__).resolve().parents[1]
 sys.path[:0] = [str(HERE), str(HERE.parent / "service")]
 
 from ledgerstone.schedule import Booking, lead_time
-from ledgerstone.schedule.booking import Holds
+from ledgerstone.schedule.booking import BookedResource
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.slabs import box, order_of, slab_json, steps_of
 
 TODAY, TIMES = date(2026, 11, 25), 30
-HOLDS: tuple[Holds, ...] = ("table", "people")
+HOLDS: tuple[BookedResource, ...] = ("table", "people")
 
 
 def main() -> None:

@@ -1,7 +1,7 @@
 """Time of all strength cases of one slab, over the mesh and factor of 28 November 2026.
 
-That day's mesh and factor is frozen in ``reference.py``; the bar is 2.5 times as much. The ratio
-to today's own mesh and factor stands beside it.
+That day's mesh and factor is frozen in ``support.reference``; the bar is 2.5 times as much. The
+ratio to today's own mesh and factor stands beside it.
 
 Run ``python tests/benchmarks/strength_benchmark.py``. A dozen slabs, each from an empty store and
 again with its plate kept (other rests, another thickness). BLAS runs on one thread. Times are of
@@ -25,7 +25,6 @@ from statistics import median
 HERE = Path(__file__).resolve().parents[1]
 sys.path[:0] = [str(HERE), str(HERE.parent / "service")]
 
-from benchmarks.reference import reference_ms
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape, shape_of
@@ -33,6 +32,7 @@ from ledgerstone.strength.slabs import Plates, concrete_of, plate_of, slab_stren
 from ledgerstone.transport import slab_kg
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.calibration import JOBS, on_units
+from support.reference import reference_ms
 from support.slabs import box, cut, hole, slab_json
 
 TIMES = 5

@@ -38,13 +38,13 @@ from benchmarks import (
     remedies_benchmark,
     strength_benchmark,
 )
-from benchmarks.reference import reference_ms
 from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from support.drawn_slabs import GALLERY
+from support.reference import reference_ms
 from support.serving import Callers, ask, served
 
-Row = tuple[str, str, str, str]
+TableRow = tuple[str, str, str, str]
 QUOTES, AGAIN, SECONDS = 40, 20, 8.0
 REMEDY_ORDERS = 100
 BARS = {"usual": "95 %", "wrong": "95 %", "any": "75 %"}
@@ -70,7 +70,7 @@ def printed(work: Callable[[], object]) -> str:
     return said.getvalue()
 
 
-def strength_rows() -> Iterator[Row]:
+def strength_rows() -> Iterator[TableRow]:
     """All strength cases of one slab with two cut-outs, against the frozen mesh and factor."""
     slabs = strength_benchmark.TWO_CUTOUTS
     found: list[tuple[list[float], float]] = []
@@ -90,7 +90,7 @@ def strength_rows() -> Iterator[Row]:
     )
 
 
-def quote_rows() -> Iterator[Row]:
+def quote_rows() -> Iterator[TableRow]:
     """A quote never seen before with both drawings, and one whose geometry is known."""
     settings = Settings(
         maker_key=MAKER_KEY, signing_keys=SIGNING_KEYS, today=lambda _: date(2026, 11, 25)
@@ -135,7 +135,7 @@ def _dearer(number: int) -> dict[str, Any]:
     return order
 
 
-def remedy_rows() -> Iterator[Row]:
+def remedy_rows() -> Iterator[TableRow]:
     """How often a send-back carries a fix, and how soon: of usual orders, and of any.
 
     Orders that are got wrong count where an independent search finds room; of any order that the
@@ -156,7 +156,7 @@ def remedy_rows() -> Iterator[Row]:
         yield "… in", times, "p50 3, p95 9 full checks", checks
 
 
-def plate_rows() -> Iterator[Row]:
+def plate_rows() -> Iterator[TableRow]:
     """The plate against scikit-fem's Morley plate at the same or a better error."""
     for name, (outline, strip) in plate_benchmark.SLABS.items():
         said = printed(partial(plate_benchmark.compare, name, outline, strip))
@@ -168,7 +168,7 @@ def plate_rows() -> Iterator[Row]:
         yield f"plate: {name}", f"{ms} ms", "5 × at the same error", against
 
 
-def drawing_rows() -> Iterator[Row]:
+def drawing_rows() -> Iterator[TableRow]:
     """The plan and the view together, over the awkward gallery, as their own benchmark has them."""
     said = printed(
         lambda: [drawing_benchmark.drawn_as_svg(name, drawn) for name, drawn in GALLERY.items()]
@@ -183,7 +183,7 @@ def drawing_rows() -> Iterator[Row]:
     )
 
 
-def server_rows() -> Iterator[Row]:
+def server_rows() -> Iterator[TableRow]:
     """The running server: how soon it is ready, what it holds, what it answers beside an echo."""
     began_s = time.monotonic()
     with served(RATE="0") as service:
@@ -210,7 +210,7 @@ def _rate(port: int) -> float:
     return sum(a.status == 200 for a in callers.answers) / (time.monotonic() - began_s)
 
 
-def page_rows() -> Iterator[Row]:
+def page_rows() -> Iterator[TableRow]:
     """The customers' page in its first language, but its examples, packed one file at a time."""
     found = [path for path in (TESTS.parent / "web").rglob("*") if path.is_file()]
     apart = {"examples", "desk"}

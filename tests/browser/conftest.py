@@ -15,19 +15,25 @@ import pytest
 from axe_playwright_python.sync_playwright import (  # type: ignore[import-untyped]  # has no types
     Axe,
 )
-from playwright.sync_api import Browser, BrowserContext, Page, ViewportSize, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, ViewportSize, expect
+
+from ledgerstone.workshop import DEMONSTRATION
+from support.page_texts import desk_text
+from support.page_waits import PATIENCE_MS, settled
 
 MAKER_KEY = "the maker's key of the browser tests"
 ROOT = Path(__file__).resolve().parents[2]
 PHONE: ViewportSize = {"width": 360, "height": 740}
 DESK: ViewportSize = {"width": 1440, "height": 900}
-PATIENCE_MS = 20_000  # a bound on waiting, not a measure: the machine may be busy
+
+
+Settle = Callable[[Page], None]
 
 
 class Look(Protocol):
     """Looks at a page as it stands."""
 
-    def __call__(self, page: Page, state: str, *, contrast: bool = True) -> None:
+    def __call__(self, page: Page, state: str, *, contrast: bool = True, alone: str = "") -> None:
         """Fail where something is amiss."""
 
 
@@ -64,7 +70,7 @@ class Served:
             ],
             env={**os.environ, **told, **self.also},
         )
-        deadline = time.monotonic() + 30
+        deadline = time.monotonic() + 2 * PATIENCE_MS / 1000
         while not self._listens():
             if self.process.poll() is not None or time.monotonic() > deadline:
                 pytest.fail("The service did not start; its own words are above.")
@@ -99,6 +105,18 @@ def served() -> Iterator[Served]:
     service.stop()
 
 
+@pytest.fixture(scope="session")
+def matching(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Served]:
+    """The demonstration workshop, which matches any colour."""
+    profile = tmp_path_factory.mktemp("workshop") / "workshop.toml"
+    text = Path(DEMONSTRATION).read_text(encoding="utf-8")
+    profile.write_text(text.replace("matching = false", "matching = true", 1), encoding="utf-8")
+    service = Served(free_port(), {"LEDGERSTONE_WORKSHOP": str(profile)})
+    service.start()
+    yield service
+    service.stop()
+
+
 @pytest.fixture
 def address(served: Served) -> str:
     """Where the page is, with its last slash."""
@@ -111,15 +129,6 @@ def own_service() -> Iterator[Served]:
     service = Served(free_port())
     yield service
     service.stop()
-
-
-@pytest.fixture(scope="session")
-def chromium(browser_launch: dict[str, Any]) -> Iterator[Browser]:
-    """One browser for all the tests."""
-    with sync_playwright() as playwright:
-        browser = playwright.chromium.launch(**browser_launch)
-        yield browser
-        browser.close()
 
 
 def opened(
@@ -153,13 +162,9 @@ def desk(chromium: Browser, served: Served) -> Iterator[Page]:
 
 
 @pytest.fixture
-def settle() -> Callable[[Page], None]:
+def settle() -> Settle:
     """Wait until the answer on the page is the whole answer to the order on the page."""
-
-    def wait(page: Page) -> None:
-        page.locator("ledgerstone-answer[data-state=settled]").wait_for()
-
-    return wait
+    return settled
 
 
 @pytest.fixture
@@ -167,20 +172,25 @@ def no_violations() -> Look:
     """Let axe-core look at the page as it stands; ``state`` says in a failure how it stood.
 
     Contrast takes three quarters of its time, and is the same at every width, in every language
-    and for every piece: who looks at one state after another in those leaves it out.
+    and for every piece: who looks at one state after another in those leaves it out. Where one
+    rule ``alone`` can find something new, it is looked at by itself.
     """
     axe = Axe()
 
-    def look(page: Page, state: str, *, contrast: bool = True) -> None:
-        rules = {"color-contrast": {"enabled": contrast}}
-        found = axe.run(page, options={"resultTypes": ["violations"], "rules": rules})
+    def look(page: Page, state: str, *, contrast: bool = True, alone: str = "") -> None:
+        rules = {
+            "color-contrast": {"enabled": contrast},
+            "label-content-name-mismatch": {"enabled": True},
+        }
+        chosen = {"runOnly": [alone]} if alone else {"rules": rules}
+        found = axe.run(page, options={"resultTypes": ["violations"], **chosen})
         assert not found.violations_count, f"{state}: {found.generate_report()}"
 
     return look
 
 
 class Maker:
-    """Somebody at the desk, whose presses and pastes are counted."""
+    """Someone at the desk, whose presses and pastes are counted."""
 
     def __init__(self, page: Page) -> None:
         self.page = page
@@ -191,15 +201,35 @@ class Maker:
         self.actions += 1
         self.page.get_by_role("button", name=name, exact=True).click()
 
+    def press_first(self, name: str) -> None:
+        """Press the first of the buttons of this name."""
+        self.actions += 1
+        self.page.get_by_role("button", name=name, exact=True).first.click()
+
+    def replied(self, message: str) -> None:
+        """From a pasted message to its reply on the clipboard, noted as sent."""
+        self.paste(message)
+        self.settle()
+        self.press(desk_text("reply.write"))
+        self.page.locator("#letter .subject").wait_for()
+        self.press("Copy it")
+        self.press(desk_text("reply.sent"))
+
     def paste(self, text: str) -> None:
-        """Paste a text into the field that has focus, as from the clipboard."""
+        """Paste a message into its field, which has focus, as from the clipboard: it is asked for.
+
+        A view that is not shown yet takes no focus, and what is pasted meanwhile goes nowhere.
+        """
         self.actions += 1
         self.page.evaluate("text => navigator.clipboard.writeText(text)", text)
-        self.page.keyboard.press("ControlOrMeta+V")
+        expect(self.page.locator("#message")).to_be_focused()
+        with self.page.expect_request("**/v1/enquiries"):
+            self.page.keyboard.press("ControlOrMeta+V")
 
     def settle(self) -> None:
-        """Wait for the whole answer to the order as it stands."""
-        self.page.locator("ledgerstone-answer[data-state=settled]").wait_for()
+        """Wait for the message to be read, and for the whole answer to the order as it then is."""
+        self.page.locator("#message:not([readonly])").wait_for(state="attached")
+        settled(self.page)
 
 
 def at_desk(browser: Browser, served: Served, **options: object) -> tuple[BrowserContext, Page]:
@@ -225,7 +255,7 @@ def enter(page: Page, key: str) -> None:
 
 @pytest.fixture
 def maker(chromium: Browser, served: Served) -> Iterator[Maker]:
-    """Somebody at a laptop, the key entered."""
+    """Someone at a laptop, the key entered."""
     context, page = at_desk(chromium, served, viewport=DESK)
     faults: list[str] = []
     page.on("console", lambda message: faults.append(message.text))

@@ -1,6 +1,8 @@
 """What a person's hands do to the page: drag with a mouse, touch, tab, read what it costs."""
 
+import json
 import re
+from typing import Any
 
 import pytest
 from playwright.sync_api import Locator, Page
@@ -18,10 +20,16 @@ MIDDLE = """(key) => {
 
 
 def middle(page: Page, key: str) -> tuple[float, float]:
-    """Find the middle of what is pressed of a thing, on the screen; it may be drawn anew."""
+    """Find the middle of what is pressed of a thing, on the screen; it may be drawn again."""
     thing(page, key).scroll_into_view_if_needed()
     x, y = page.evaluate(MIDDLE, key)
     return x, y
+
+
+def unfold(page: Page, *names: str) -> None:
+    """Open what stands folded under these lines."""
+    for name in names:
+        page.locator("summary:visible", has_text=re.compile(rf"^\W*{name}")).first.click()
 
 
 def px_per_mm(page: Page, length_mm: float = 1500) -> float:
@@ -53,14 +61,14 @@ def touch(page: Page, key: str, dx_px: float, dy_px: float) -> None:
     client.detach()
 
 
-def tab_to(page: Page, label: str) -> None:
+def tab_to(page: Page, label: str, *, back: bool = False) -> None:
     """Press Tab until something of this name has focus."""
     name = """() => {
       const element = document.activeElement;
       return (element.labels?.[0]?.textContent ?? element.textContent).trim();
     }"""
     for _ in range(200):
-        page.keyboard.press("Tab")
+        page.keyboard.press("Shift+Tab" if back else "Tab")
         if page.evaluate(name).startswith(label):
             return
     pytest.fail(f"Tab never came to {label!r}.")
@@ -76,3 +84,15 @@ def pounds(text: str) -> float:
     found = re.search(r"([-−]?)£([\d,]+\.\d\d)", text)
     assert found is not None, text
     return float(f"{found[1] and '-'}{found[2].replace(',', '')}")
+
+
+def order_of(page: Page) -> dict[str, Any]:
+    """The order as it stands, as the draft keeps it."""
+    order: dict[str, Any] = json.loads(
+        str(
+            page.evaluate(
+                "() => Object.entries(localStorage).find(([name]) => name.includes('draft'))[1]"
+            )
+        )
+    )["order"]
+    return order

@@ -1,55 +1,55 @@
 """The desk's terms, its kept offers, a service that fails, and two tabs."""
 
 import re
-from collections.abc import Callable
+from datetime import datetime, timedelta
+from zoneinfo import ZoneInfo
 
 import pytest
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Route, expect
 
-from browser.conftest import MAKER_KEY, Maker, enter
+from browser.conftest import MAKER_KEY, Look, Maker, enter
 from ledgerstone.codec.tokens import Tokens
+from ledgerstone.wording import day_text
 from support.desk_messages import MESSAGES, POTTING
+from support.page_texts import desk_text, page_text
 
 pytestmark = pytest.mark.browser
-Look = Callable[[Page, str], None]
-
-
-def replied(maker: Maker, message: str) -> None:
-    """From a pasted message to its reply on the clipboard, noted as sent."""
-    maker.paste(message)
-    maker.settle()
-    maker.press("Write the reply")
-    maker.page.locator("#letter .subject").wait_for()
-    maker.press("Copy it")
-    maker.press("It is sent")
 
 
 def test_the_makers_terms_are_in_the_letter_and_in_no_token(maker: Maker) -> None:
-    """A line, a margin, a deposit in tens and a note; what cannot be read is told beside it."""
+    """A line, a margin, a deposit in tens and a note; what cannot be read is reported beside it."""
     page = maker.page
     maker.paste(POTTING)
     maker.settle()
     before = page.locator(".price .first").inner_text()
-    maker.press("Add a line to the price")
+    maker.press(desk_text("hand.add"))
     page.get_by_label("What for").fill("Site visit")
-    page.get_by_label("Amount before tax").fill("forty")
+    page.get_by_label(desk_text("hand.amount")).fill("forty")
     expect(page.locator("#terms .fault")).to_contain_text("40.00")
-    page.get_by_label("Amount before tax").fill("40")
-    page.get_by_label("Margin").fill("35")
-    page.get_by_label("Round the deposit to").fill("10")
-    page.get_by_label("A few words of yours").fill("As agreed at the fair.")
-    expect(page.locator("#margin")).to_contain_text("Margin 35%")
+    page.get_by_label(desk_text("hand.amount")).fill("40")
+    page.get_by_label(desk_text("hand.margin_percent")).fill("35")
+    page.get_by_label(desk_text("hand.deposit_round_to")).fill("10")
+    page.get_by_label(desk_text("hand.note")).fill("As agreed at the fair.")
+    last = datetime.now(ZoneInfo("Europe/London")).date() + timedelta(days=11)
+    page.get_by_label(desk_text("hand.valid_until")).fill(last.isoformat())
+    page.get_by_label("It is", exact=True).select_option("quotation")
+    expect(page.locator("#margin")).to_contain_text("35%")
+    for asked in page.get_by_role("button", name=desk_text("points.not-asked")).all():
+        asked.click()  # while anything is asked the letter is an estimate
     expect(page.locator(".price .first")).not_to_have_text(before)
     maker.settle()
-    maker.press("Write the reply")
+    maker.press(desk_text("reply.write"))
     letter = page.locator("#letter")
     expect(letter).to_contain_text("Site visit")
     expect(letter).to_contain_text("As agreed at the fair.")
     expect(letter).to_contain_text(re.compile(r"£\d+0\.00 deposit"))
+    expect(letter).to_contain_text(day_text(last))
+    expect(letter).to_contain_text("Quotation")
     maker.press("Copy it")
     kept = page.evaluate("JSON.parse(localStorage.getItem('ledgerstone.offers.1'))")
     content = Tokens(("a signing key for the browser tests",)).open("quote", kept[0]["token"])
     assert "Site visit" in str(content["own"])
+    assert (content["until"], content["standing"]) == (last.isoformat(), "quotation")
     assert "35" not in {str(value) for value in content.values()}
     assert not {"margin", "margin_percent", "costs", "hours"} & set(content)
 
@@ -57,10 +57,10 @@ def test_the_makers_terms_are_in_the_letter_and_in_no_token(maker: Maker) -> Non
 def test_an_offer_is_kept_opened_and_becomes_a_job(maker: Maker, no_violations: Look) -> None:
     """By its reference or its link, with its state; a yes gives job sheet, calendar and letter."""
     page = maker.page
-    replied(maker, POTTING)
+    maker.replied(POTTING)
     link = page.locator("#letter a[href*='#quote=']").first.get_attribute("href")
     page.get_by_role("link", name="Offers").click()
-    row = page.locator("#view-offers li")
+    row = page.locator("#view-offers li.entry")
     expect(row).to_have_count(1)
     expect(row.locator("select")).to_have_value("sent")
     reference = row.locator("strong").inner_text()
@@ -68,22 +68,23 @@ def test_an_offer_is_kept_opened_and_becomes_a_job(maker: Maker, no_violations: 
         page.locator("#offer-field").fill(text)
         maker.press("Open it")
         expect(page.locator("#opened .offered")).to_contain_text(reference)
-        maker.press("Close this quote")
+        maker.press(page_text("quote.close"))
     maker.press(f"Open {reference}")
     files: list[str] = []
     page.on("download", lambda file: files.append(file.suggested_filename))
-    maker.press("A yes: job sheet, calendar, deposit request")
+    maker.press(desk_text("papers.yes"))
+    page.locator("#note .letter-text").wait_for()
     expect(page.locator("#note .letter-text")).to_contain_text("deposit")
-    expect(row).to_contain_text("a yes whose deposit is not here")
+    expect(row).to_contain_text(desk_text("offers.why-unpaid"))
     assert files == [f"{reference}-job.pdf", f"{reference}-calendar.ics"]
-    for name in ("Approval sheet", "Moulds as DXF", "Moulds as SVG"):
+    for name in ("Approval sheet", desk_text("papers.dxf"), desk_text("papers.svg")):
         with page.expect_download():
             page.locator("#opened").get_by_role("button", name=name).click()
     no_violations(page, "an offer opened")
-    maker.press("The deposit is here")
-    expect(page.locator("#view-offers")).to_contain_text("Nothing waits for you.")
+    maker.press(desk_text("offers.paid"))
+    expect(page.locator("#view-offers")).to_contain_text(desk_text("offers.nothing-waits"))
     page.get_by_role("link", name="The week").click()
-    maker.press("Make the sheet")
+    maker.press(desk_text("week.make"))
     sheet = page.locator("#week-sheet")
     expect(sheet).to_contain_text("Casting: ")
     expect(sheet).to_contain_text("washed sand")
@@ -108,19 +109,64 @@ def test_a_failing_service_loses_nothing_that_was_typed(maker: Maker) -> None:
     maker.settle()
     page.route("**/v1/quotes", lambda route: route.fulfill(status=503, body="{}"))
     page.get_by_label("Width", exact=True).fill("575")
-    page.get_by_label("A few words of yours").fill("See you soon.")
+    page.get_by_label(desk_text("hand.note")).fill("See you soon.")
     expect(page.locator(".trouble .notice")).to_be_visible()
     page.unroute("**/v1/quotes")
     page.route("**/v1/replies", lambda route: route.abort())
-    maker.press("Write the reply")
+    maker.press(desk_text("reply.write"))
     expect(page.locator("#letter-fault")).to_be_visible()
     page.unroute("**/v1/replies")
     page.reload()
     maker.settle()
     expect(page.get_by_label("Width", exact=True)).to_have_value("575")
-    expect(page.get_by_label("A few words of yours")).to_have_value("See you soon.")
+    expect(page.get_by_label(desk_text("hand.note"))).to_have_value("See you soon.")
     expect(page.locator("#marked .phrase").first).to_be_visible()
-    maker.press("Write the reply")
+    maker.press(desk_text("reply.write"))
+    expect(page.locator("#letter")).to_contain_text("575 mm")
+
+
+def test_a_slow_service_is_stated_and_loses_nothing(maker: Maker) -> None:
+    """While a message is read it says so; terms stay when its words are changed, then go."""
+    page = maker.page
+    held: list[Route] = []
+
+    def hold(route: Route) -> None:
+        held.append(route)
+
+    page.route("**/v1/enquiries", hold)
+    maker.paste(POTTING)
+    slow = page.locator("#enquiry-fault.hint")
+    expect(slow).to_be_visible()
+    expect(page.locator("#message")).to_have_value(re.compile("potting bench"))
+    held.pop().continue_()
+    page.locator("#marked .phrase").first.wait_for()
+    expect(slow).to_be_hidden()
+    page.get_by_label(desk_text("hand.note")).fill("See you soon.")
+    maker.press(desk_text("enquiry.edit"))
+    page.locator("#message").press_sequentially(" In a hurry.")
+    maker.press("Read it")
+    expect(slow).to_be_visible()
+    held.pop().continue_()
+    expect(page.locator("#marked")).to_contain_text("In a hurry")
+    expect(page.get_by_label(desk_text("hand.note"))).to_have_value("See you soon.")
+    maker.press("Next enquiry")
+    expect(page.get_by_label(desk_text("hand.note"))).to_have_value("")
+
+
+def test_a_key_that_is_taken_back_is_asked_for_and_nothing_is_lost(maker: Maker) -> None:
+    """What stands on the page stays there, and goes on once a right key is entered."""
+    page = maker.page
+    maker.paste(POTTING)
+    maker.settle()
+    refused = {"status": 401, "content_type": "application/problem+json", "body": "{}"}
+    page.route("**/v1/quotes", lambda route: route.fulfill(**refused))
+    page.get_by_label("Width", exact=True).fill("575")
+    expect(page.locator("#key")).to_be_focused()
+    page.unroute("**/v1/quotes")
+    enter(page, MAKER_KEY)
+    maker.settle()
+    expect(page.get_by_label("Width", exact=True)).to_have_value("575")
+    maker.press(desk_text("reply.write"))
     expect(page.locator("#letter")).to_contain_text("575 mm")
 
 
@@ -136,16 +182,50 @@ def test_two_tabs_hold_two_enquiries_and_one_list_of_offers(maker: Maker) -> Non
     second.locator("#message").wait_for()
     second.get_by_role("link", name="Offers").click()
     first.bring_to_front()
-    maker.press("Write the reply")
+    maker.press(desk_text("reply.write"))
     first.locator("#letter .subject").wait_for()
     maker.press("Copy it")
-    expect(second.locator("#view-offers li")).to_have_count(1)
+    expect(second.locator("#view-offers li.entry")).to_have_count(1)
     second.bring_to_front()
-    second.get_by_role("link", name="Write an offer").click()
-    second.locator("#message").focus()
+    second.get_by_role("link", name=desk_text("view.offer")).click()
+    second.locator("#message").click()
     other.paste(MESSAGES[3])
     other.settle()
     first.reload()
     expect(first.locator("#marked")).to_contain_text("potting bench")
     expect(first.get_by_label("Width", exact=True)).to_have_value("560")
     expect(second.get_by_label("Width", exact=True)).to_have_value("900")
+
+
+def test_the_weeks_list_to_buy_holds_what_two_offers_use(maker: Maker) -> None:
+    """Each material once, as much of it as their job sheets add up to; both on their days."""
+    page = maker.page
+    maker.replied(POTTING)
+    maker.press("Next enquiry")
+    maker.replied(MESSAGES[3])
+    page.get_by_role("link", name="The week").click()
+    boxes = page.locator("#view-week input[type=checkbox]")
+    expect(boxes).to_have_count(2)
+    for box in boxes.all():
+        box.check()
+    maker.press(desk_text("week.make"))
+    expect(page.locator("#week-sheet table")).to_have_count(2)
+    days, bought = page.locator("#week-sheet table").all()
+    kept = page.evaluate("JSON.parse(localStorage.getItem('ledgerstone.offers.1'))")
+    expect(days).to_contain_text(kept[0]["reference"])
+    expect(days).to_contain_text(kept[1]["reference"])
+    jobs = [
+        page.request.post(
+            page.url.split("desk/")[0] + "v1/job-sheets",
+            data={"token": offer["token"]},
+            headers={"Authorization": f"Bearer {MAKER_KEY}", "Accept": "application/json"},
+        ).json()
+        for offer in kept
+    ]
+    used: dict[str, float] = {}
+    for material in (one for job in jobs for one in job["materials"]):
+        used[material["name"]] = used.get(material["name"], 0.0) + material["used"]
+    rows = [row.locator("td").all_inner_texts() for row in bought.locator("tbody tr").all()]
+    assert sorted(name for name, *_ in rows) == sorted(used)
+    for name, amount, _ in rows:
+        assert float(amount.split()[0].replace(",", "")) == pytest.approx(used[name], abs=0.005)

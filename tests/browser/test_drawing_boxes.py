@@ -5,7 +5,8 @@ from itertools import combinations
 import pytest
 from playwright.sync_api import Browser
 
-from ledgerstone.drawing import draw_plan, draw_view
+from ledgerstone.drawing import Piece, draw_plan, draw_view
+from ledgerstone.drawing.frame import PHONE_WIDTH, SHEET_WIDTH
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
 from support.drawn_slabs import GALLERY, TITLE
@@ -20,10 +21,10 @@ MEASURE = """() => {
 }"""
 WORDS = "() => [...document.querySelectorAll('text')].map((t) => t.textContent)"
 
-Box = tuple[float, float, float, float]
+DrawnBox = tuple[float, float, float, float]
 
 
-def measured(svg: str, chromium: Browser) -> tuple[Box, list[tuple[str, Box]]]:
+def measured(svg: str, chromium: Browser) -> tuple[DrawnBox, list[tuple[str, DrawnBox]]]:
     """Show a drawing and measure the sheet and every text on it, in pixels."""
     page = chromium.new_page(viewport={"width": WIDTH, "height": 900})
     page.set_content(f'<body style="margin:0">{svg}</body>')
@@ -38,7 +39,7 @@ def measured(svg: str, chromium: Browser) -> tuple[Box, list[tuple[str, Box]]]:
     return sheet, list(zip(words, boxes, strict=True))
 
 
-def overlap(one: Box, other: Box) -> float:
+def overlap(one: DrawnBox, other: DrawnBox) -> float:
     """How far two boxes reach into each other, px: the lesser of across and down."""
     across = min(one[2], other[2]) - max(one[0], other[0])
     down = min(one[3], other[3]) - max(one[1], other[1])
@@ -46,11 +47,14 @@ def overlap(one: Box, other: Box) -> float:
 
 
 @pytest.mark.browser
+@pytest.mark.parametrize("wide", [SHEET_WIDTH, PHONE_WIDTH])
 @pytest.mark.parametrize("name", GALLERY)
-def test_no_two_labels_of_a_plan_overlap(name: str, chromium: Browser, workshop: Workshop) -> None:
+def test_no_two_labels_of_a_plan_overlap(
+    name: str, wide: float, chromium: Browser, workshop: Workshop
+) -> None:
     """However crowded the slab, every figure and letter of its plan stands clear of the others."""
-    drawn = GALLERY[name]
-    svg = draw_plan(drawn.slab, shape_of(drawn.slab, workshop), title=TITLE, pins=drawn.pins)
+    drawn, shape = GALLERY[name], shape_of(GALLERY[name].slab, workshop)
+    svg = draw_plan(drawn.slab, shape, title=TITLE, pins=drawn.pins, wide=wide)
     sheet, labels = measured(svg, chromium)
     assert len(labels) > 8
     met = [
@@ -73,7 +77,7 @@ def test_a_views_words_are_on_its_sheet(name: str, chromium: Browser, workshop: 
     """The rule's length can be read whole."""
     slab = GALLERY[name].slab
     shape = shape_of(slab, workshop)
-    svg = draw_view(slab, shape, colour="#5b5d5a", gloss=0.3, seed=name, title=name)
+    svg = draw_view([Piece(slab, shape, "#5b5d5a", 0.3, name)], title=name)
     sheet, labels = measured(svg, chromium)
     assert len(labels) == 1
     (_, box) = labels[0]

@@ -8,10 +8,11 @@ import pytest
 from PIL import Image
 from playwright.sync_api import Browser
 
-from ledgerstone.drawing import draw_assembled, draw_plan, draw_view, rasterise
+from ledgerstone.drawing import Piece, draw_assembled, draw_plan, draw_view, rasterise
 from ledgerstone.drawing.raster import FONT_FOLDER
 from ledgerstone.order import Join, JoinEnd
 from ledgerstone.shape import shape_of
+from ledgerstone.wording import speech_in
 from ledgerstone.workshop import Workshop
 from support.drawn_slabs import GALLERY, TITLE, L, bench
 
@@ -22,10 +23,10 @@ PLAN_MEAN, VIEW_MEAN = 2.0, 1.0
 # A part of the picture 60 px square that one of them left out or moved differs by far more.
 PATCH_PX, PATCH_MEAN = 60, 20.0
 
-Picture = npt.NDArray[np.float64]
+Pixels = npt.NDArray[np.float64]
 
 
-def in_the_browser(svg: str, chromium: Browser) -> Picture:
+def in_the_browser(svg: str, chromium: Browser) -> Pixels:
     """Show a drawing in the browser, with the letters that we ship, and photograph it."""
     page = chromium.new_page(viewport={"width": WIDTH, "height": 900})
     page.route("**/*.ttf", lambda route: route.fulfill(
@@ -48,7 +49,7 @@ def in_the_browser(svg: str, chromium: Browser) -> Picture:
     return _on_white(shot)
 
 
-def _on_white(png: bytes) -> Picture:
+def _on_white(png: bytes) -> Pixels:
     shown = Image.open(io.BytesIO(png)).convert("RGBA")
     ground = Image.new("RGBA", shown.size, "#ffffff")
     return np.asarray(Image.alpha_composite(ground, shown).convert("RGB"), dtype=np.float64)
@@ -88,7 +89,7 @@ def test_a_views_png_is_the_browsers_picture(
     """Shade, light, shadow and mottling agree: mean difference within 1."""
     slab = GALLERY[name].slab
     shape = shape_of(slab, workshop)
-    svg = draw_view(slab, shape, colour="#7d6a58", gloss=0.5, seed=name, title=name)
+    svg = draw_view([Piece(slab, shape, "#7d6a58", 0.5, name)], title=name)
     mean, patch = difference(svg, chromium)
     print(f"{name}: mean {mean:.2f}, worst patch {patch:.1f}")
     assert mean <= VIEW_MEAN
@@ -101,6 +102,6 @@ def test_an_assembled_png_is_the_browsers_picture(chromium: Browser, workshop: W
     slabs = [bench(), bench()]
     shapes = [shape_of(slab, workshop) for slab in slabs]
     joins = [Join(JoinEnd(0, "front"), JoinEnd(1, "left"), L(2))]
-    mean, patch = difference(draw_assembled(slabs, shapes, joins, title="Together"), chromium)
+    mean, patch = difference(draw_assembled(slabs, shapes, joins, speech_in("en")), chromium)
     assert mean <= PLAN_MEAN
     assert patch <= PATCH_MEAN

@@ -8,11 +8,11 @@ from urllib.parse import unquote
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from browser.conftest import ROOT, Look, Served
-from browser.gestures import drag, pounds, price, tab_to, touch
+from browser.conftest import ROOT, Look, Served, Settle
+from browser.gestures import drag, pounds, price, tab_to, touch, unfold
+from support.page_texts import page_text
 
 pytestmark = pytest.mark.browser
-Settle = Callable[[Page], None]
 PROFILE = ROOT / "service/ledgerstone/workshop/demonstration.toml"
 
 
@@ -21,12 +21,13 @@ def test_a_basin_top_by_touch_on_a_phone(phone: Page, settle: Settle, no_violati
     settle(phone)
     phone.get_by_role("button", name="Basin top", exact=True).tap()
     settle(phone)
-    x = phone.get_by_label("Centre from the left end").first
+    unfold(phone, "basin")
+    x = phone.get_by_label(page_text("cutout.x")).first
     expect(x).to_have_value("600")
     touch(phone, "opening-0", 12, 0)
     expect(x).not_to_have_value("600")
     phone.locator("#shade-name label").nth(1).tap()
-    phone.get_by_text("On a pallet, to the kerb").tap()
+    phone.get_by_label(page_text("delivery.label")).select_option("pallet")
     phone.get_by_label("Postcode").fill("HR9 7XX")
     settle(phone)
     bar = phone.locator("#glance")
@@ -38,31 +39,33 @@ def test_a_basin_top_by_touch_on_a_phone(phone: Page, settle: Settle, no_violati
     )
     expect(phone.locator(".weight .first")).to_contain_text("people and a trolley")
     expect(phone.locator("figure img")).to_have_attribute("alt", re.compile(r"\(basin\).*\(tap\)"))
-    phone.get_by_text("What the price is made of").tap()
+    phone.get_by_text(page_text("answer.lines")).tap()
     table = phone.locator("details[open] table").first
     lines = [pounds(line) for line in table.locator("tbody tr").all_inner_texts()]
     net, tax, total = (pounds(line) for line in table.locator("tfoot tr").all_inner_texts())
     assert round(sum(lines), 2) == net
     assert round(net + tax, 2) == total == pounds(price(phone))
-    phone.get_by_text("Send it to Tarnside Casting").tap()
-    letter = phone.get_by_role("link", name="Write to us with it").get_attribute("href") or ""
+    letter = phone.get_by_role("link", name=page_text("ask.make")).get_attribute("href") or ""
     assert price(phone) in unquote(letter)
     no_violations(phone, "a basin top on a phone")
 
 
 def test_an_l_shaped_run_by_mouse(desk: Page, settle: Settle) -> None:
-    """The hand by its picture, both legs drawn by their handles, a hob set down and dragged."""
+    """One slab in an L, both legs drawn by their handles, a basin set down and dragged."""
     settle(desk)
-    desk.get_by_role("button", name="L, arm on the right", exact=True).click()
+    desk.get_by_label("Shape", exact=True).select_option("l-shape")
+    desk.get_by_label("Width", exact=True).fill("1200")
+    desk.get_by_label("Length", exact=True).fill("2000")
     settle(desk)
     before = pounds(price(desk))
     drag(desk, "handle-length", 200, 0, length_mm=2000)
     desk.mouse.up()
     long = int(desk.get_by_label("Length", exact=True).input_value())
     assert 2150 <= long <= 2250
-    drag(desk, "handle-notch", 60, 0, length_mm=long)
+    cut = int(desk.get_by_label(page_text("notch.length")).input_value())
+    drag(desk, "handle-notch", -60, 0, length_mm=long)
     desk.mouse.up()
-    assert int(desk.get_by_label("Its length, left to right").input_value()) > 1400
+    assert int(desk.get_by_label(page_text("notch.length")).input_value()) > cut
     settle(desk)
     assert pounds(price(desk)) != before
     desk.get_by_role("button", name="Basin", exact=True).click()
@@ -71,6 +74,7 @@ def test_an_l_shaped_run_by_mouse(desk: Page, settle: Settle) -> None:
     desk.mouse.up()
     settle(desk)
     expect(desk.locator("figure img")).to_have_attribute("alt", re.compile(r"\(basin\)"))
+    unfold(desk, "Edges")
     desk.get_by_role("group", name="Back", exact=True).get_by_label("Profile").select_option("wall")
     desk.get_by_role("group", name="Front", exact=True).get_by_label("Profile").select_option(
         "round"
@@ -82,27 +86,30 @@ def test_an_l_shaped_run_by_mouse(desk: Page, settle: Settle) -> None:
 
 
 def test_a_round_table_by_keyboard_alone(desk: Page, settle: Settle) -> None:
-    """Shape, diameter, use, legs, pallet and postcode; the answer takes focus and is said."""
+    """Shape, diameter, use, legs, pallet and postcode; the answer takes focus and is stated."""
     settle(desk)
-    tab_to(desk, "Rectangle")
-    desk.keyboard.press("ArrowRight")
-    desk.keyboard.press("ArrowRight")
-    expect(desk.get_by_role("radio", name="Round", exact=True)).to_be_checked()
+    tab_to(desk, page_text("label.more"))
+    desk.keyboard.press("Enter")
+    tab_to(desk, page_text("use.label"))
+    desk.keyboard.type("Table")
+    expect(desk.get_by_label(page_text("use.label"), exact=True)).to_have_value("table")
+    tab_to(desk, "Shape")
+    desk.keyboard.type("Round")
+    expect(desk.get_by_label("Shape", exact=True)).to_have_value("round")
     tab_to(desk, "Diameter")
     desk.keyboard.press("Control+a")
     desk.keyboard.type("90 cm")
-    tab_to(desk, "What it is")
-    desk.keyboard.type("Table")
-    expect(desk.get_by_label("What it is", exact=True)).to_have_value("table")
-    tab_to(desk, "It rests on")
+    tab_to(desk, page_text("rests.label"), back=True)
     desk.keyboard.type("Legs")
     settle(desk)
-    expect(desk.get_by_label("From the left end").first).to_have_value("205")
-    tab_to(desk, "I collect it")
-    desk.keyboard.press("ArrowDown")
+    tab_to(desk, "Legs")
+    desk.keyboard.press("Enter")
+    expect(desk.get_by_label(page_text("point.x")).first).to_have_value("205")
+    tab_to(desk, page_text("delivery.label"))
+    desk.keyboard.type("On a pallet")
     tab_to(desk, "Postcode")
     desk.keyboard.type("HR9 7XX")
-    tab_to(desk, "Check it all")
+    tab_to(desk, page_text("form.check"))
     desk.keyboard.press("Enter")
     expect(desk.locator("#answer")).to_be_focused()
     settle(desk)
@@ -129,8 +136,9 @@ def longer_than_the_table(page: Page) -> None:
 
 def thin_and_outdoors_with_a_hob(page: Page) -> None:
     """Ask for an outdoor top round an appliance as thin as it comes."""
-    page.get_by_role("button", name="Outdoor top round an appliance").click()
-    page.locator("[data-quick] button").first.click()
+    page.get_by_role("button", name=page_text("start.outdoor")).click()
+    expect(page.locator("[data-list=cutouts] > li")).to_have_count(1)
+    page.locator("[data-quick]").select_option(index=1)
 
 
 @pytest.mark.parametrize(
@@ -143,7 +151,7 @@ def test_what_cannot_be_made_is_fixed_by_pressing(
     settle(desk)
     asked(desk)
     settle(desk)
-    expect(desk.locator(".price .first")).to_have_text("No price yet")
+    expect(desk.locator(".price .first")).to_have_text(page_text("answer.no-price"))
     expect(desk.locator(".findings li.stops").first).to_be_visible()
     no_violations(desk, asked.__name__)
     for _ in range(3):
@@ -163,11 +171,11 @@ def test_what_cannot_be_made_is_fixed_by_pressing(
 def test_a_slab_in_inches(desk: Page, settle: Settle) -> None:
     """Fractions and feet as they are typed, findings and remedies in inches, millimetres exact."""
     settle(desk)
-    desk.get_by_text("inches", exact=True).click()
+    desk.get_by_label(page_text("unit.label")).select_option("in")
     desk.get_by_label("Length", exact=True).fill("60 1/2")
     desk.get_by_label("Width", exact=True).fill("2' 1\"")
     desk.get_by_role("button", name="Basin", exact=True).click()
-    desk.get_by_label("Centre from the front").fill("8 ½")
+    desk.get_by_label(page_text("cutout.y")).fill("8 ½")
     settle(desk)
     # 25.4 mm an inch exactly (US Federal Register 24 FR 5348, 1959)
     finding = desk.locator(".findings li.stops", has_text="the front edge").first
@@ -178,7 +186,7 @@ def test_a_slab_in_inches(desk: Page, settle: Settle) -> None:
     assert price(desk).startswith("£")
     expect(desk.get_by_label("Length", exact=True)).to_have_value("60 1/2")
     expect(desk.get_by_label("Width", exact=True)).to_have_value("2' 1\"")
-    expect(desk.get_by_label("Centre from the front")).not_to_have_value("8 ½")
+    expect(desk.get_by_label(page_text("cutout.y"))).not_to_have_value("8 ½")
     expect(desk.locator(".weight")).to_contain_text("1,536.7 × 635 × 40 mm")
 
 
@@ -198,8 +206,7 @@ def test_back_by_link_after_the_rates_have_changed(
     page.get_by_label("Length", exact=True).fill("1720")
     settle(page)
     offered = price(page)
-    page.get_by_text("Send it to Tarnside Casting").click()
-    letter = page.get_by_role("link", name="Write to us with it").get_attribute("href") or ""
+    letter = page.get_by_role("link", name=page_text("ask.make")).get_attribute("href") or ""
     link = unquote(letter).split()[-1]
     assert link.startswith(f"{own_service.url}#quote=")
     context.close()
@@ -225,7 +232,7 @@ def test_back_by_link_after_the_rates_have_changed(
 def test_the_service_goes_down_and_returns(
     chromium: Browser, own_service: Served, settle: Settle, no_violations: Look
 ) -> None:
-    """It is said plainly, nothing is lost, people can be reached, the price returns by itself."""
+    """It is stated plainly, nothing is lost, people can be reached, the price returns by itself."""
     own_service.start()
     context = chromium.new_context(locale="en-GB")
     page = context.new_page()
@@ -235,17 +242,20 @@ def test_the_service_goes_down_and_returns(
     own_service.stop()
     page.get_by_label("Length", exact=True).fill("1900")
     notice = page.locator(".trouble .notice")
-    expect(notice).to_contain_text("can’t be reached. What you entered is kept.")
+    expect(notice).to_contain_text(f"{page_text('trouble.down')} {page_text('trouble.kept')}")
     expect(notice.get_by_role("link", name="hello@tarnside.example.com")).to_be_visible()
     expect(notice.get_by_role("link", name="01632 960417")).to_be_visible()
-    expect(page.locator("#status")).to_contain_text("can’t be reached")
-    expect(page.locator(".live")).to_have_text("For the order before your last change")
+    expect(page.locator("#status")).to_contain_text(page_text("trouble.down"))
+    expect(page.locator(".live")).to_contain_text(
+        page_text("answer.last-answer", what="1500 mm × 600 mm")
+    )
+    expect(page.locator("#glance")).to_contain_text(f"Last answer: {before}")
     assert price(page) == before
     no_violations(page, "service away")
     own_service.start()
-    expect(page.locator(".price .first")).not_to_have_text(before, timeout=40_000)
+    expect(page.locator(".price .first")).not_to_have_text(before)
     expect(notice).to_have_count(0)
     expect(page.get_by_label("Length", exact=True)).to_have_value("1900")
     settle(page)
-    expect(page.get_by_role("heading", name="Keep this quote")).to_be_visible()
+    expect(page.get_by_text(page_text("keep.title"))).to_be_visible()
     context.close()

@@ -1,21 +1,23 @@
 """What the answer shows: the view and the plan, the weight in words, the weeks, the pins."""
 
 import re
-from collections.abc import Callable
 from datetime import date
 
 import pytest
 from playwright.sync_api import Page, expect
 
+from browser.conftest import Settle
+from browser.gestures import unfold
+from support.page_texts import page_text
+
 pytestmark = pytest.mark.browser
-Settle = Callable[[Page], None]
 
 
 def test_the_view_is_shown_large_and_the_plan_is_a_press_away(desk: Page, settle: Settle) -> None:
     """One picture at a time, each described in the service's own words; the choice is kept."""
     settle(desk)
     picture = desk.locator("figure img")
-    expect(picture).to_have_attribute("src", re.compile(r"/view\.svg\?slab=0$"))
+    expect(picture).to_have_attribute("src", re.compile(r"/view\.svg$"))
     expect(picture).to_have_attribute("alt", re.compile("^As it will look: A slab 1500 mm by 600"))
     assert picture.evaluate("picture => picture.naturalWidth") > 400
     plan = desk.get_by_role("button", name="Plan", exact=True)
@@ -28,7 +30,7 @@ def test_the_view_is_shown_large_and_the_plan_is_a_press_away(desk: Page, settle
     expect(picture).to_have_attribute("alt", re.compile(r"^Plan from above:.*\(basin\)"))
 
 
-def test_the_weight_is_said_with_the_hands_that_it_wants(desk: Page, settle: Settle) -> None:
+def test_the_weight_is_stated_with_the_hands_that_it_needs(desk: Page, settle: Settle) -> None:
     """Kilograms and people in one line, in the service's own words."""
     settle(desk)
     with desk.expect_response("**/v1/quotes") as asked:
@@ -40,9 +42,32 @@ def test_the_weight_is_said_with_the_hands_that_it_wants(desk: Page, settle: Set
     expect(desk.locator(".weight .first")).to_have_text(told["says"])
 
 
+def test_who_does_not_know_how_thick_reads_what_was_taken(desk: Page, settle: Settle) -> None:
+    """Not knowing leaves the thickness out: priced with the usual one, and a note says so."""
+    settle(desk)
+    usual = desk.get_by_label(page_text("thickness.usual"))
+    usual.select_option("50")
+    settle(desk)
+    with desk.expect_response("**/v1/quotes") as asked:
+        usual.select_option(label=page_text("rests.unknown"))
+    settle(desk)
+    answer = asked.value.json()
+    assert "thickness" not in (asked.value.request.post_data_json or {})["slabs"][0]
+    assert answer["order"]["slabs"][0]["thickness"] == "40 mm"
+    (note,) = [one for one in answer["findings"] if one["check"] == "thickness-taken"]
+    expect(desk.locator("ledgerstone-answer")).to_contain_text(note["says"])
+    expect(desk.locator("ledgerstone-answer .price .first")).to_contain_text("£")
+    expect(desk.locator("#thickness")).to_have_value("")
+    expect(usual).to_have_value("0")
+    usual.select_option("30")
+    settle(desk)
+    expect(usual).to_have_value("30")
+
+
 def test_the_weeks_are_drawn_and_said(desk: Page, settle: Settle) -> None:
     """Each stage is a bar from its first day to its last, and the picture says them all."""
     settle(desk)
+    unfold(desk, page_text("answer.stages"))
     strip = desk.get_by_role("img", name=re.compile(r"^From \w+ \d+ \w+ \d{4} to "))
     with desk.expect_response("**/v1/quotes") as asked:
         desk.get_by_label("Length", exact=True).fill("1480")

@@ -1,16 +1,15 @@
 """Drawing by hand: drag, touch, keys and buttons move one thing; undo takes it back."""
 
 import re
-from collections.abc import Callable
 
 import pytest
 from playwright.sync_api import Page, expect
 
-from browser.conftest import Look
+from browser.conftest import Look, Settle
 from browser.gestures import drag, middle, thing
+from support.page_texts import page_text
 
 pytestmark = pytest.mark.browser
-Settle = Callable[[Page], None]
 
 
 def test_an_opening_is_dragged_and_the_price_follows(desk: Page, settle: Settle) -> None:
@@ -19,26 +18,26 @@ def test_an_opening_is_dragged_and_the_price_follows(desk: Page, settle: Settle)
     settle(desk)
     drag(desk, "opening-0", -203, 0)
     expect(desk.locator("#plan .measure")).to_have_text(["545 mm", "300 mm"])
-    expect(desk.get_by_label("Centre from the left end")).to_have_value("545")
+    expect(desk.get_by_label(page_text("cutout.x"))).to_have_value("545")
     asked = desk.wait_for_event("response", lambda r: "/v1/quotes" in r.url)
     assert asked.request.header_value("prefer") == "return=minimal"
     desk.mouse.up()
     settle(desk)
     expect(desk.locator("#status")).to_contain_text("£")
     desk.get_by_role("button", name="Undo").click()
-    expect(desk.get_by_label("Centre from the left end")).to_have_value("750")
+    expect(desk.get_by_label(page_text("cutout.x"))).to_have_value("750")
     desk.get_by_role("button", name="Redo").click()
-    expect(desk.get_by_label("Centre from the left end")).to_have_value("545")
+    expect(desk.get_by_label(page_text("cutout.x"))).to_have_value("545")
 
 
 def test_a_drag_comes_to_rest_on_the_centre_line(desk: Page, settle: Settle) -> None:
     """Near the slab's middle the opening holds to it, and the line is drawn."""
     settle(desk)
     desk.get_by_role("button", name="Basin", exact=True).click()
-    desk.get_by_label("Centre from the left end").fill("700")
+    desk.get_by_label(page_text("cutout.x")).fill("700")
     drag(desk, "opening-0", 47, 0)
     expect(desk.locator("#plan .guide").first).to_be_attached()
-    expect(desk.get_by_label("Centre from the left end")).to_have_value("750")
+    expect(desk.get_by_label(page_text("cutout.x"))).to_have_value("750")
     desk.mouse.up()
     expect(desk.locator("#plan .guide")).to_have_count(0)
 
@@ -76,7 +75,7 @@ def test_a_finger_drags_without_scrolling_the_page(phone: Page, settle: Settle) 
         point = {"x": x - 5 * step, "y": y - step}
         client.send(touch, {"type": "touchMove", "touchPoints": [point]})
     client.send(touch, {"type": "touchEnd", "touchPoints": []})
-    expect(phone.get_by_label("Centre from the left end")).not_to_have_value("750")
+    expect(phone.get_by_label(page_text("cutout.x"))).not_to_have_value("750")
     assert sketch_top(phone) == pytest.approx(stood, abs=2)
     settle(phone)
 
@@ -89,14 +88,14 @@ def test_keys_move_by_one_and_by_ten_and_say_where(desk: Page, settle: Settle) -
     expect(thing(desk, "opening-0")).to_be_focused()
     desk.keyboard.press("ArrowRight")
     desk.keyboard.press("Shift+ArrowUp")
-    expect(desk.get_by_label("Centre from the left end")).to_have_value("751")
-    expect(desk.get_by_label("Centre from the front")).to_have_value("310")
+    expect(desk.get_by_label(page_text("cutout.x"))).to_have_value("751")
+    expect(desk.get_by_label(page_text("cutout.y"))).to_have_value("310")
     expect(desk.locator("#status")).to_have_text(
         "basin: centre 751 mm from the left, 310 mm from the front"
     )
     expect(thing(desk, "opening-0")).to_have_accessible_name(re.compile("751 mm from the left"))
     desk.keyboard.press("Control+z")
-    expect(desk.get_by_label("Centre from the left end")).to_have_value("750")
+    expect(desk.get_by_label(page_text("cutout.x"))).to_have_value("750")
     settle(desk)
 
 
@@ -107,10 +106,10 @@ def test_every_drag_has_its_buttons(phone: Page, settle: Settle) -> None:
     moves = phone.get_by_role("group", name="Move basin")
     moves.get_by_role("button", name="Left 5 mm").tap()
     moves.get_by_role("button", name="Back 5 mm").tap()
-    expect(phone.get_by_label("Centre from the left end")).to_have_value("745")
-    expect(phone.get_by_label("Centre from the front")).to_have_value("305")
-    moves.get_by_role("button", name="Centre left to right").tap()
-    expect(phone.get_by_label("Centre from the left end")).to_have_value("750")
+    expect(phone.get_by_label(page_text("cutout.x"))).to_have_value("745")
+    expect(phone.get_by_label(page_text("cutout.y"))).to_have_value("305")
+    moves.get_by_role("button", name=page_text("moves.centre-x")).tap()
+    expect(phone.get_by_label(page_text("cutout.x"))).to_have_value("750")
     thing(phone, "handle-width").locator("circle").first.tap()
     phone.get_by_role("group", name="Move width").get_by_role("button", name="5 mm more").tap()
     expect(phone.get_by_label("Width", exact=True)).to_have_value("605")
@@ -125,10 +124,10 @@ def test_every_drag_has_its_buttons(phone: Page, settle: Settle) -> None:
 def test_a_finding_is_a_numbered_pin_on_the_plan(
     desk: Page, settle: Settle, no_violations: Look
 ) -> None:
-    """The pin has the number of its sentence, is said with it, and a press leads to it."""
+    """The pin has the number of its sentence, is stated with it, and a press leads to it."""
     settle(desk)
     desk.get_by_role("button", name="Basin", exact=True).click()
-    desk.get_by_label("Centre from the front").fill("400")
+    desk.get_by_label(page_text("cutout.y")).fill("400")
     settle(desk)
     pin = desk.locator("#plan .pin.stops").first
     number = pin.locator("text").inner_html()
@@ -138,5 +137,17 @@ def test_a_finding_is_a_numbered_pin_on_the_plan(
     no_violations(desk, "pins on the plan")
     pin.click()
     expect(listed).to_be_focused()
-    desk.get_by_label("Centre from the front").fill("300")
+    desk.get_by_label(page_text("cutout.y")).fill("300")
     expect(desk.locator("#plan .pin.stops")).to_have_count(0)
+
+
+def test_what_is_moved_is_easily_hit_with_a_finger(phone: Page, settle: Settle) -> None:
+    """An opening's and a handle's place to press is 44 px across at least, however small it is."""
+    settle(phone)
+    phone.get_by_role("button", name="Tap", exact=True).tap()
+    expect(thing(phone, "opening-0")).to_be_visible()
+    for key in ("opening-0", "handle-length", "handle-width"):
+        box = thing(phone, key).locator(".target").bounding_box()
+        assert box is not None
+        assert min(box["width"], box["height"]) >= 44
+    settle(phone)

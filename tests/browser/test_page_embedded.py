@@ -5,11 +5,13 @@ from collections.abc import Iterator
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 from threading import Thread
+from typing import ClassVar
 
 import pytest
 from playwright.sync_api import Browser, Frame, Page, expect
 
 from browser.conftest import Look, Served, free_port
+from support.page_waits import settled
 
 pytestmark = pytest.mark.browser
 ROOT = Path(__file__).resolve().parents[2]
@@ -21,12 +23,14 @@ class Maker(BaseHTTPRequestHandler):
     """The maker's own server: the example, with the service's address where he would write it."""
 
     service = ""
+    pages: ClassVar[dict[str, str]] = {}
 
     def do_GET(self) -> None:
-        """Answer with one of the example's files."""
+        """Answer with a page of the test's own, or one of the example's files."""
         file = EXAMPLES / self.path.lstrip("/")
-        found = file.is_file()
-        text = file.read_text() if found else ""
+        own = self.pages.get(self.path, "")
+        found = bool(own) or file.is_file()
+        text = own or (file.read_text() if found else "")
         text = text.replace('src="../', f'src="{self.service}').replace(
             "'self'", f"'self' {self.service}"
         )
@@ -82,7 +86,7 @@ def site(chromium: Browser, framed: str, maker: str) -> Iterator[Page]:
 
 def inside(page: Page) -> Frame:
     """The pricing page in its frame, once it has answered."""
-    page.frame_locator("iframe").locator("ledgerstone-answer[data-state=settled]").wait_for()
+    settled(page.frame_locator("iframe"))
     return page.frames[1]
 
 
@@ -91,6 +95,7 @@ def test_one_line_puts_the_page_into_a_site(site: Page, no_violations: Look) -> 
     frame = inside(site)
     expect(frame.locator(".price .first")).to_contain_text("£")
     expect(site.locator("iframe")).to_have_attribute("title", "Price your slab")
+    expect(site.locator("iframe")).to_have_attribute("allow", "clipboard-write")
     no_violations(site, "a maker's site")
 
 
@@ -102,7 +107,7 @@ def test_the_frame_is_as_high_as_the_page(site: Page) -> None:
     assert frame.evaluate(scrolls) <= 1
     before = site.locator("iframe").bounding_box()
     frame.get_by_role("button", name="Basin", exact=True).click()
-    frame.locator("ledgerstone-answer[data-state=settled]").wait_for()
+    settled(frame)
     site.wait_for_timeout(300)
     after = site.locator("iframe").bounding_box()
     assert before is not None
@@ -117,7 +122,7 @@ def test_the_price_stays_in_sight_in_a_frame(site: Page) -> None:
     for y in (300, 1200):
         site.evaluate(f"window.scrollTo(0, {y})")
         site.wait_for_timeout(200)
-        box = frame.locator("#glance").bounding_box()
+        box = frame.locator("#bar").bounding_box()
         assert box is not None
         assert abs(box["y"] + box["height"] - 800) <= 2
 
@@ -131,7 +136,46 @@ def test_the_looks_follow_the_site(site: Page) -> None:
     expect(button).to_have_css("font-family", re.compile("^Georgia"))
 
 
-def test_a_height_from_anybody_else_is_not_heard(site: Page) -> None:
+WRAPPED = """<!doctype html><title>A site</title><head><script>
+const made = document.createElement("script");
+Object.assign(made.dataset, {into: "#here", scheme: "dark"});
+made.src = "%sembed.js";
+document.head.append(made);
+</script></head><p>Before</p>
+<div id="here" style="--slab-ground-dark: #102030"></div><p>After</p>"""
+LINE = "<div><script src='%sembed.js' data-scheme='light'></script></div>"
+GROUND = "getComputedStyle(document.documentElement).backgroundColor"
+
+
+def test_it_stands_where_a_wrapper_says_in_the_scheme_it_says(
+    site: Page, framed: str, maker: str
+) -> None:
+    """Put there by another script, and in a frame's srcdoc, it is priced, dark or light as told."""
+    Maker.pages["/wrapped.html"] = WRAPPED % framed
+    site.goto(f"{maker}/wrapped.html")
+    expect(site.locator("#here > iframe")).to_be_visible()
+    assert inside(site).evaluate(GROUND) == "rgb(16, 32, 48)"
+    line = f'<iframe srcdoc="{LINE % framed}" width="900" height="900"></iframe>'
+    site.emulate_media(color_scheme="dark")
+    Maker.pages["/framed.html"] = f"<!doctype html><title>A site</title>{line}"
+    site.goto(f"{maker}/framed.html")
+    inner = site.frame_locator("iframe").frame_locator("div > iframe")
+    settled(inner)
+    assert site.frames[2].evaluate(GROUND) == "rgb(250, 248, 242)"
+
+
+def test_a_link_in_the_frame_scrolls_the_site(site: Page) -> None:
+    """From the bar at the foot of what shows, the answer comes to the top of the window."""
+    frame = inside(site)
+    site.evaluate("window.scrollTo(0, 400)")
+    frame.locator("#glance").click()
+    site.wait_for_function("() => window.scrollY !== 400")
+    box = frame.locator("#answer").bounding_box()
+    assert box is not None
+    assert 0 <= box["y"] <= 80
+
+
+def test_a_height_from_anybody_else_is_ignored(site: Page) -> None:
     """Only the pricing page's own window at its own origin sets the frame's height."""
     inside(site)
     site.wait_for_timeout(300)
@@ -155,14 +199,16 @@ def test_looks_that_are_none_are_left_out(site: Page, framed: str, maker: str) -
 def test_a_site_that_the_profile_does_not_name_is_not_let_frame_it(
     chromium: Browser, address: str, maker: str
 ) -> None:
-    """The service's own policy says who may; elsewhere the frame stays empty."""
+    """The service's own policy says who may; elsewhere a link leads to the page itself."""
     context = chromium.new_context()
     Maker.service = address
     page = context.new_page()
     refused: list[str] = []
     page.on("console", lambda message: refused.append(message.text))
     page.goto(f"{maker}/workshop.html")
-    page.wait_for_timeout(1000)
-    assert page.frame_locator("iframe").locator("#order").count() == 0
+    link = page.get_by_role("link", name="Price your slab")
+    expect(link).to_have_attribute("href", re.compile(f"^{re.escape(address)}"))
+    assert page.locator("iframe").count() == 0
+    assert any(maker in words and "origins" in words for words in refused)
     assert any("frame-ancestors" in words for words in refused)
     context.close()

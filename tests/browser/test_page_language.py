@@ -2,30 +2,22 @@
 
 import json
 import re
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from typing import Any
 
 import pytest
 from playwright.sync_api import Browser, Page, Request, ViewportSize, expect
 
-from browser.conftest import DESK, PATIENCE_MS, PHONE, Look, Served
+from browser.conftest import DESK, PHONE, Look, Served, Settle
+from browser.states import BROKEN_WORDS
 from ledgerstone.wording.page import page_messages
+from support.page_texts import OPEN_ALL, SAID, page_text
+from support.page_waits import PATIENCE_MS, settled
 
 pytestmark = pytest.mark.browser
-Settle = Callable[[Page], None]
 
 SCREENS: Sequence[ViewportSize] = (PHONE, {"width": 390, "height": 844}, DESK)
 TOO_WIDE = "document.documentElement.scrollWidth - document.documentElement.clientWidth"
-OPEN_ALL = "for (const each of document.querySelectorAll('details')) each.open = true"
-SAID = """() => [
-  ...Array.from(document.querySelectorAll("body *"))
-    .filter((e) => !e.closest("template, script"))
-    .flatMap((e) => Array.from(e.childNodes))
-    .filter((node) => node.nodeType === Node.TEXT_NODE)
-    .map((node) => node.textContent.trim()),
-  ...Array.from(document.querySelectorAll("[aria-label]"), (e) => e.getAttribute("aria-label")),
-  document.title,
-].filter((text) => text !== "")"""
 CLIPPED = """() => Array
   .from(document.querySelectorAll("button, legend, label, dt, dd, th, td, summary"))
   .filter((e) => e.checkVisibility({visibilityProperty: true}) && !e.closest(".unseen"))
@@ -39,7 +31,7 @@ def visit(browser: Browser, url: str, locale: str, **options: Any) -> Iterator[P
     context.set_default_timeout(PATIENCE_MS)
     page = context.new_page()
     page.goto(url)
-    page.locator("ledgerstone-answer[data-state=settled]").wait_for()
+    settled(page)
     yield page
     context.close()
 
@@ -67,7 +59,7 @@ def asked(request: Request) -> dict[str, Any]:
 def test_a_german_visitor_reads_german(german: Page) -> None:
     """Words, amounts and days are German, no page's English is left, and the document says so."""
     expect(german.locator("html")).to_have_attribute("lang", "de-DE")
-    expect(german.get_by_role("heading", name="Was würde Ihre Platte kosten?")).to_be_visible()
+    expect(german.get_by_role("heading", name=page_text("page.title", "de"))).to_be_visible()
     price = german.locator(".price .first").inner_text()
     assert re.fullmatch(r"\d{1,3}(\.\d{3})*,\d\d\s£", price)
     expect(german.locator(".day .first")).to_have_text(
@@ -105,7 +97,7 @@ def test_one_language_is_loaded(
         ),
     )
     page.goto(f"{served.url}{query}")
-    page.locator("ledgerstone-answer[data-state=settled]").wait_for()
+    settled(page)
     assert [name for name in files if name.startswith("messages.")] == [f"messages.{loaded}.js"]
     assert set(spoken) == {loaded}
     expect(page.locator("html")).to_have_attribute("lang", re.compile(f"^{loaded}-"))
@@ -120,7 +112,7 @@ def test_a_link_leads_to_the_other_language(german: Page, settle: Settle) -> Non
     settle(german)
     expect(german.locator("#languages a:visible")).to_have_text("English")
     german.get_by_role("link", name="English").click()
-    expect(german.get_by_role("heading", name="What would your slab cost?")).to_be_visible()
+    expect(german.get_by_role("heading", name=page_text("page.title"))).to_be_visible()
     assert "radius=8px" in german.url
     expect(german.locator("#outline-length")).to_have_value("1440")
     expect(german.locator("#languages a:visible")).to_have_text("Deutsch")
@@ -155,8 +147,10 @@ def test_german_fits_every_screen(german: Page, settle: Settle, no_violations: L
             no_violations(page, f"German, {state}, {screen}", contrast=False)
             assert page.evaluate(TOO_WIDE) == 0, (state, screen)
             assert page.evaluate(CLIPPED) == [], (state, screen)
+            assert page.evaluate(BROKEN_WORDS) == [], (state, screen)
 
     page.locator("[data-start=hob]").click()
+    page.evaluate(OPEN_ALL)
     page.locator("[data-piece=drainer]").click()
     page.locator("[data-do=add-slab]").click()
     page.locator("[data-do=add-join]").click()
@@ -166,7 +160,7 @@ def test_german_fits_every_screen(german: Page, settle: Settle, no_violations: L
     settle(page)
     look("stopped")
     page.locator("#thickness").fill("dick")
-    page.locator("button[type=submit]").first.click()
+    page.locator("button[type=submit]:visible").first.click()
     page.locator("#problems").wait_for()
     settle(page)
     look("unread")

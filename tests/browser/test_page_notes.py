@@ -3,15 +3,14 @@
 import base64
 import json
 import re
-from collections.abc import Callable
 
 import pytest
 from playwright.sync_api import Page, expect
 
+from browser.conftest import Settle
 from conftest import EXAMPLE_ORDER
 
 pytestmark = pytest.mark.browser
-Settle = Callable[[Page], None]
 
 
 def test_notes_are_three_lines_until_they_are_opened(phone: Page, settle: Settle) -> None:

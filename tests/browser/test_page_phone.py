@@ -1,13 +1,15 @@
 """A customer with a phone in one hand and a tape measure in the other, by touch."""
 
 import re
-from collections.abc import Callable
 
 import pytest
 from playwright.sync_api import Page, expect
 
+from browser.conftest import Settle
+from browser.gestures import unfold
+from support.page_texts import page_text
+
 pytestmark = pytest.mark.browser
-Settle = Callable[[Page], None]
 
 
 def price(page: Page) -> str:
@@ -51,10 +53,10 @@ def test_the_price_stays_in_sight(phone: Page, settle: Settle) -> None:
 
 
 def test_a_size_in_inches_changes_price_and_weight(phone: Page, settle: Settle) -> None:
-    """Inches are read as typed, fractions too, and the finished size is said in millimetres."""
+    """Inches are read as typed, fractions too, and the finished size is stated in millimetres."""
     settle(phone)
     before = (price(phone), kilograms(phone))
-    phone.get_by_text("inches", exact=True).tap()
+    phone.get_by_label(page_text("unit.label")).select_option("in")
     fill(phone, "Length", "70 1/2")
     fill(phone, "Width", "2' 1\"")
     settle(phone)
@@ -66,24 +68,13 @@ def test_a_size_in_inches_changes_price_and_weight(phone: Page, settle: Settle) 
     expect(phone.get_by_label("Thickness", exact=True)).to_have_value("40 mm")
 
 
-def test_an_untouched_slab_starts_in_the_units_that_are_chosen(phone: Page, settle: Settle) -> None:
-    """Before anything is entered, inches bring a slab of round inches; later, entries are kept."""
-    settle(phone)
-    phone.get_by_text("inches", exact=True).tap()
-    expect(phone.get_by_label("Length", exact=True)).to_have_value("60")
-    fill(phone, "Width", "22 1/16")
-    phone.get_by_text("cm", exact=True).tap()
-    expect(phone.get_by_label("Length", exact=True)).to_have_value("60 in")
-    expect(phone.get_by_label("Width", exact=True)).to_have_value("22 1/16 in")
-
-
 @pytest.mark.parametrize("corner", ["front-left", "front-right", "back-right", "back-left"])
 def test_an_opening_added_to_an_l_lies_on_the_slab(
     phone: Page, settle: Settle, corner: str
 ) -> None:
     """Whichever corner is left out, a basin is first set down where there is concrete."""
     settle(phone)
-    phone.get_by_text("L-shape", exact=True).tap()
+    phone.get_by_label("Shape", exact=True).select_option("l-shape")
     phone.locator(f"[name=outline-notch-corner][value={corner}]").tap()
     phone.get_by_role("button", name="Basin", exact=True).tap()
     settle(phone)
@@ -117,44 +108,44 @@ def lost_kg() -> float:
     return area_mm2 * 40 * 2350e-9
 
 
-def test_what_cannot_be_made_is_said_plainly_and_fixed_by_its_field(
+def test_what_cannot_be_made_is_stated_plainly_and_fixed_by_its_field(
     phone: Page, settle: Settle
 ) -> None:
     """A basin too near the back: no price, a sentence with both numbers, a way to the field."""
     phone.get_by_role("button", name="Basin", exact=True).tap()
     settle(phone)
-    fill(phone, "Centre from the front", "400")
+    fill(phone, page_text("cutout.y"), "400")
     settle(phone)
-    assert price(phone) == "No price yet"
+    assert price(phone) == page_text("answer.no-price")
     finding = phone.locator(".findings li.stops", has_text="the back edge").first
-    expect(finding).to_contain_text("Can’t be made so")
+    expect(finding).to_contain_text(page_text("findings.stops"))
     expect(finding).to_contain_text("20 mm wide; it needs 60 mm")
     stops = phone.locator(".findings > ol > li.stops").count()
     expect(phone.locator("#glance")).to_contain_text(re.compile(f"^{stops} things? to change"))
     finding.get_by_role("link", name="Go to basin").tap()
     expect(phone.get_by_label("Name", exact=True)).to_be_focused()
-    fill(phone, "Centre from the front", "300")
+    fill(phone, page_text("cutout.y"), "300")
     settle(phone)
     expect(phone.locator(".findings li.stops")).to_have_count(0)
     assert price(phone).startswith("£")
 
 
-def test_a_nonsense_size_is_told_beside_its_field(phone: Page, settle: Settle) -> None:
+def test_a_nonsense_size_is_reported_beside_its_field(phone: Page, settle: Settle) -> None:
     """The service's sentence stands by the field, in the summary that takes focus, in the title."""
     settle(phone)
     before = price(phone)
     length = phone.get_by_label("Length", exact=True)
     length.fill("about so long")
-    phone.get_by_role("button", name="Check it all").tap()
-    summary = phone.get_by_role("group", name="There is a problem")
+    phone.get_by_role("button", name=page_text("form.check")).tap()
+    summary = phone.get_by_role("group", name=page_text("form.problem"))
     expect(summary).to_be_focused()
-    expect(summary).to_contain_text("does not read as a length")
+    expect(summary).to_contain_text("“about so long”")
     expect(phone).to_have_title(re.compile("^Error: "))
     expect(length).to_have_attribute("aria-invalid", "true")
     expect(length).to_have_accessible_description(re.compile("Error:.*“about so long”"))
     expect(length).to_have_value("about so long")
     assert price(phone) == before
-    expect(phone.locator(".live")).to_have_text("For the order before your last change")
+    expect(phone.locator(".live")).to_have_text(page_text("answer.stale"))
     summary.get_by_role("link").tap()
     expect(length).to_be_focused()
     length.fill("1500")
@@ -168,7 +159,8 @@ def test_two_slabs_are_weighed_and_priced_together(phone: Page, settle: Settle) 
     """A copy of the slab is a second slab with its own button; removing it gives the price back."""
     settle(phone)
     one = price(phone)
-    phone.get_by_role("button", name="Copy this slab").tap()
+    unfold(phone, "Another slab")
+    phone.get_by_role("button", name=page_text("slabs.copy")).tap()
     settle(phone)
     expect(phone.get_by_role("button", name="Slab 2", exact=True)).to_have_attribute(
         "aria-current", "true"
@@ -176,7 +168,7 @@ def test_two_slabs_are_weighed_and_priced_together(phone: Page, settle: Settle) 
     weighed = [re.compile(rf"^Slab {n}: \d+\.\d kg: ") for n in (1, 2)]
     expect(phone.locator(".weight dd")).to_contain_text(weighed)
     assert price(phone) != one
-    phone.get_by_role("button", name="Remove this slab").tap()
+    phone.get_by_role("button", name=page_text("slabs.remove")).tap()
     settle(phone)
     assert price(phone) == one
 
@@ -184,11 +176,13 @@ def test_two_slabs_are_weighed_and_priced_together(phone: Page, settle: Settle) 
 def test_a_pallet_asks_for_the_postcode_and_prices_it(phone: Page, settle: Settle) -> None:
     """Delivery without a postcode is asked for; with one it is priced and has a later day."""
     settle(phone)
-    phone.get_by_text("On a pallet, to the kerb").tap()
+    phone.get_by_label(page_text("delivery.label")).select_option("pallet")
     settle(phone)
     expect(phone.locator(".findings")).to_contain_text("Enter the postcode")
+    expect(phone.locator(".findings")).to_contain_text(page_text("findings.asked"))
+    expect(phone.locator(".findings")).not_to_contain_text(page_text("findings.stops"))
     phone.get_by_label("Postcode").fill("hr9 7xx")
     settle(phone)
     expect(phone.locator(".day .first")).to_contain_text("With you by")
-    phone.get_by_text("What the price is made of").tap()
+    phone.get_by_text(page_text("answer.lines")).tap()
     expect(phone.locator("details[open] table")).to_contain_text("Around Wethermoor")

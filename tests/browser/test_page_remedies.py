@@ -1,16 +1,16 @@
 """Remedies as buttons: what each will change, its press, its undoing."""
 
 import json
-from collections.abc import Callable
 from typing import Any
 
 import pytest
 from playwright.sync_api import Error, Page, Route, expect
 
-from browser.conftest import Look
+from browser.conftest import Look, Settle
+from browser.gestures import unfold
+from support.page_texts import page_text
 
 pytestmark = pytest.mark.browser
-Settle = Callable[[Page], None]
 Y = "/slabs/0/cutouts/0/centre/y"
 
 
@@ -57,7 +57,7 @@ def with_remedies(
 def too_near_the_back(page: Page, settle: Settle) -> None:
     """A basin 20 mm from the back edge."""
     page.get_by_role("button", name="Basin", exact=True).click()
-    page.get_by_label("Centre from the front").first.fill("400")
+    page.get_by_label(page_text("cutout.y")).first.fill("400")
     settle(page)
 
 
@@ -99,8 +99,8 @@ def test_a_remedy_says_what_it_changes_and_changes_it(
     )
     no_violations(desk, "a remedy")
     button.click()
-    expect(desk.locator("#status")).to_contain_text("Changed. Undo brings it back.")
-    expect(desk.get_by_label("Centre from the front").first).to_have_value("360")
+    expect(desk.locator("#status")).to_contain_text(page_text("remedy.done"))
+    expect(desk.get_by_label(page_text("cutout.y")).first).to_have_value("360")
     settle(desk)
     expect(desk.locator(".price .first")).to_contain_text("£")
     assert desk.evaluate("document.querySelector('#answer').contains(document.activeElement)")
@@ -112,7 +112,7 @@ def test_a_remedy_can_be_undone(desk: Page, settle: Settle) -> None:
     with_remedies(desk, {"strip-too-narrow": [remedy]})
     too_near_the_back(desk, settle)
     desk.get_by_role("button", name="Move it.").click()
-    field = desk.get_by_label("Centre from the front").first
+    field = desk.get_by_label(page_text("cutout.y")).first
     expect(field).to_have_value("360")
     desk.get_by_role("button", name="Undo").click()
     expect(field).to_have_value("400")
@@ -128,12 +128,12 @@ def test_a_remedy_for_another_order_changes_nothing(desk: Page, settle: Settle) 
     too_near_the_back(desk, settle)
     desk.get_by_role("button", name="Move it.").click()
     expect(desk.locator("#status")).to_contain_text("no longer fits")
-    expect(desk.get_by_label("Centre from the front").first).to_have_value("400")
+    expect(desk.get_by_label(page_text("cutout.y")).first).to_have_value("400")
 
 
 @pytest.mark.parametrize(
     ("member", "title"),
-    [("fix_all", "Make all these changes"), ("nearest_makeable", "The nearest we can make")],
+    [("fix_all", page_text("remedy.fix-all")), ("nearest_makeable", page_text("remedy.nearest"))],
 )
 def test_one_press_settles_everything(
     desk: Page, settle: Settle, no_violations: Look, member: str, title: str
@@ -170,11 +170,13 @@ def test_a_way_to_save_is_one_press(desk: Page, settle: Settle, no_violations: L
     settle(desk)
     desk.get_by_label("Length", exact=True).fill("1510")
     settle(desk)
+    unfold(desk, page_text("remedy.ways"))
     ways = desk.locator(".ways")
     expect(ways).to_contain_text("£24.00 less")
     expect(ways).to_contain_text("12.3 kg lighter")
     expect(ways).to_contain_text("1 day sooner")
     no_violations(desk, "ways to save")
     ways.get_by_role("button", name="Leave the corners square.").click()
+    unfold(desk, "Edges")
     expect(desk.get_by_label("Profile").first).to_have_value("wall")
     settle(desk)

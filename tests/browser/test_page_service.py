@@ -3,14 +3,15 @@
 import json
 import re
 import time
-from collections.abc import Callable
 from typing import Protocol
 
 import pytest
 from playwright.sync_api import Browser, Page, Route, expect
 
+from browser.conftest import Settle
+from support.page_texts import page_text
+
 pytestmark = pytest.mark.browser
-Settle = Callable[[Page], None]
 QUOTES = "**/v1/quotes"
 
 
@@ -74,7 +75,7 @@ def test_a_busy_service_is_left_alone_for_as_long_as_it_asks(desk: Page, settle:
     desk.route(QUOTES, busy)
     desk.get_by_label("Length", exact=True).fill("1600")
     expect(desk.locator(".trouble")).to_contain_text(
-        "busy. What you entered is kept. Trying again in 3 s."
+        f"{page_text('trouble.busy')} {page_text('trouble.kept')} {page_text('trouble.retry', n=3)}"
     )
     desk.wait_for_timeout(2500)
     assert len(asked) == 1
@@ -110,7 +111,7 @@ def test_an_older_answer_never_shows_over_a_newer_one(desk: Page, settle: Settle
     expect(desk.locator(".weight")).to_contain_text("1,200 × 600 × 40 mm")
 
 
-def test_a_fault_of_the_service_is_said_and_people_offered(desk: Page, settle: Settle) -> None:
+def test_a_fault_of_the_service_is_stated_and_people_offered(desk: Page, settle: Settle) -> None:
     """A 500 is owned up to, with the workshop's address beside it."""
     settle(desk)
     desk.route(QUOTES, lambda route: route.fulfill(status=500, body="{}"))
@@ -119,7 +120,7 @@ def test_a_fault_of_the_service_is_said_and_people_offered(desk: Page, settle: S
     expect(desk.locator(".trouble").get_by_role("link", name=re.compile("@"))).to_be_visible()
 
 
-def test_a_slow_service_is_said_to_be_slow(desk: Page, settle: Settle) -> None:
+def test_a_slow_service_is_reported_to_be_slow(desk: Page, settle: Settle) -> None:
     """After four seconds the page says that it takes longer than usual."""
     settle(desk)
     held: list[Route] = []
@@ -129,7 +130,7 @@ def test_a_slow_service_is_said_to_be_slow(desk: Page, settle: Settle) -> None:
 
     desk.route(QUOTES, hold)
     desk.get_by_label("Length", exact=True).fill("1660")
-    expect(desk.locator(".live")).to_have_text("This takes longer than usual. Nothing is lost.")
+    expect(desk.locator(".live")).to_have_text(page_text("answer.slow"))
     for route in held:
         route.continue_()
     desk.unroute(QUOTES)

@@ -7,8 +7,10 @@ from typing import Any
 import pytest
 from playwright.sync_api import Page, expect
 
+from browser.conftest import Settle
+from browser.gestures import unfold
+
 pytestmark = pytest.mark.browser
-Settle = Callable[[Page], None]
 
 
 def asked(desk: Page, settle: Settle, does: Callable[[], None]) -> dict[str, Any]:
@@ -24,7 +26,8 @@ def test_the_heated_tent_is_a_tick_that_cures_and_costs(desk: Page, settle: Sett
     """With the workshop's tent the weeks say so, and the price shows what it costs."""
     settle(desk)
     plain = asked(desk, settle, lambda: desk.get_by_label("Length", exact=True).fill("1470"))
-    tick = desk.get_by_label("Cure it in our heated tent")
+    unfold(desk, "A day, a sample")
+    tick = desk.locator("[data-at=heated_curing]")
     heated = asked(desk, settle, tick.check)
     assert float(heated["price"]["total"]) > float(plain["price"]["total"])
     (cover,) = (s for s in heated["lead_time"]["stages"] if s["name"] == "Curing under cover")
@@ -37,6 +40,7 @@ def test_a_day_too_soon_is_met_by_one_press(desk: Page, settle: Settle) -> None:
     plain = asked(desk, settle, lambda: desk.get_by_label("Length", exact=True).fill("1470"))
     arrives = date.fromisoformat(plain["lead_time"]["arrives"]["latest"])
     wanted = (arrives - timedelta(days=1)).isoformat()
+    unfold(desk, "A day, a sample")
     desk.get_by_label("Needed by").fill(wanted)
     settle(desk)
     offered = desk.locator(".for-all button").first

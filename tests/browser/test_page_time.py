@@ -2,18 +2,28 @@
 
 import statistics
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 
 import pytest
 from playwright.sync_api import Browser, Page, Response, expect
 
-from browser.conftest import Served, free_port
+from browser.conftest import Served, Settle, free_port
 from browser.gestures import middle, px_per_mm
+from support.page_texts import page_text
 
 pytestmark = pytest.mark.browser
-Settle = Callable[[Page], None]
 BAR_MS = 400
 CHANGES = 40
+BETWEEN_MS = 250  # longer than a pause in typing, shorter than what the whole answer waits for
+TRIES = 4  # the best counts: each is late by whatever else this machine does meanwhile
+SLOW_LINE: dict[str, dict[str, object]] = {
+    "Network.emulateNetworkConditions": {
+        "offline": False,
+        "latency": 20,
+        "downloadThroughput": 50_000,
+        "uploadThroughput": 50_000,
+    }
+}
 VISITOR = "203.0.113.7"  # an address for documentation (RFC 5737)
 
 # Types the last digit as a key press does, and waits for the price to be another; in the page, so
@@ -32,6 +42,13 @@ CHANGE = """(length) => new Promise((resolve) => {
   watch.observe(panel, {attributes: true, attributeFilter: ["data-state"]});
 })"""
 
+# How long the first question after a change waited for the service's first byte.
+WAITED = """() => {
+  const all = performance.getEntriesByType("resource");
+  const asked = all.find(({name}) => name.endsWith("/v1/quotes"));
+  return asked.responseStart - asked.requestStart;
+}"""
+
 
 @pytest.mark.alone
 def test_a_change_is_priced_within_400_ms(desk: Page, settle: Settle) -> None:
@@ -40,15 +57,52 @@ def test_a_change_is_priced_within_400_ms(desk: Page, settle: Settle) -> None:
     The service's own time is nearly all of it beside the pause that typing is given; both are in.
     """
     settle(desk)
-    times = []
+    times, waited = [], []
     for change in range(CHANGES):
+        desk.evaluate("performance.clearResourceTimings()")
         times.append(float(desk.evaluate(CHANGE, str(1203 + 7 * change))))
-        settle(desk)
+        waited.append(float(desk.evaluate(WAITED)))
+        desk.wait_for_timeout(BETWEEN_MS)
         assert "£" in desk.locator(".price .first").inner_text()
     median = statistics.median(times)
     late = statistics.quantiles(times, n=20)[-1]
     print(f"a change to its price: median {median:.0f} ms, p95 {late:.0f} ms, of {len(times)}")
+    print(f"of which the service is waited for: median {statistics.median(waited):.0f} ms")
     assert median <= BAR_MS
+
+
+@pytest.mark.alone
+@pytest.mark.parametrize(
+    ("what", "asks", "most_ms"),
+    [
+        ("a line of 400 kb/s", SLOW_LINE, 3000),
+        ("a processor four times as slow", {"Emulation.setCPUThrottlingRate": {"rate": 4}}, 1500),
+    ],
+)
+def test_the_first_price_comes_soon(
+    chromium: Browser,
+    served: Served,
+    what: str,
+    asks: dict[str, dict[str, object]],
+    most_ms: float,
+) -> None:
+    """From the address to the first price, nothing loaded before; one of a few tries is in time."""
+    times = []
+    for _ in range(TRIES):
+        context = chromium.new_context(locale="en-GB", viewport={"width": 390, "height": 844})
+        page = context.new_page()
+        client = context.new_cdp_session(page)
+        client.send("Network.enable")
+        for name, parameters in asks.items():
+            client.send(name, parameters)
+        page.goto(served.url, wait_until="commit")
+        page.locator(".price .first").wait_for()
+        times.append(float(page.evaluate("performance.now()")))
+        context.close()
+        if times[-1] <= most_ms:
+            break
+    print(f"{what}: the first price after", ", ".join(f"{ms:.0f} ms" for ms in times))
+    assert min(times) <= most_ms
 
 
 @pytest.fixture
@@ -111,8 +165,8 @@ def test_two_fingers_enlarge_the_plan(phone: Page, settle: Settle) -> None:
     x, y = middle(phone, "opening-0")
     pinch(phone, x, y)
     assert phone.evaluate("visualViewport.scale") > 1.2
-    expect(phone.get_by_label("Centre from the left end")).to_have_value("750")
-    expect(phone.get_by_label("Centre from the front")).to_have_value("300")
+    expect(phone.get_by_label(page_text("cutout.x"))).to_have_value("750")
+    expect(phone.get_by_label(page_text("cutout.y"))).to_have_value("300")
 
 
 def pinch(page: Page, x: float, y: float) -> None:

@@ -1,7 +1,7 @@
 """Whether anything in the locks has a known advisory: ``python tests/design/audit.py``.
 
 Asks OSV (osv.dev, the open database of advisories) for the pinned names and versions and nothing
-else. Ends with 0 where none is known, 1 where one is, and 75 where OSV cannot be reached: then
+else. Ends with 0 if none is known, 1 where one is, and 75 where OSV cannot be reached: then
 only `advisories.toml`, which the tests hold the locks to, speaks.
 """
 

@@ -5,6 +5,7 @@ import subprocess
 from functools import cache
 from pathlib import Path
 
+Function = ast.FunctionDef | ast.AsyncFunctionDef
 ROOT = Path(__file__).resolve().parents[2]
 PACKAGE = ROOT / "service" / "ledgerstone"
 

@@ -90,7 +90,7 @@ def test_help_says_how(command: Path) -> None:
         (("--workshop", "/"), "There is no workshop file at '/'"),
     ],
 )
-def test_a_wrong_argument_is_told(arguments: tuple[str, ...], says: str) -> None:
+def test_a_wrong_argument_is_reported(arguments: tuple[str, ...], says: str) -> None:
     """An argument that can't be meant is answered in one plain line."""
     status, said = _said(SERVE, *arguments)
     assert status == 1
@@ -98,7 +98,7 @@ def test_a_wrong_argument_is_told(arguments: tuple[str, ...], says: str) -> None
     assert said.count("\n") == 1
 
 
-def test_no_python_is_told(bare_clone: Path) -> None:
+def test_no_python_is_reported(bare_clone: Path) -> None:
     """Without a Python, serve says which is needed and how Debian brings it."""
     status, said = _said(bare_clone / "service" / "serve", path=str(bare_clone / "bin"))
     assert status == 1
@@ -106,7 +106,7 @@ def test_no_python_is_told(bare_clone: Path) -> None:
     assert "apt install python3 python3-venv" in said
 
 
-def test_an_old_python_is_told(bare_clone: Path) -> None:
+def test_an_old_python_is_reported(bare_clone: Path) -> None:
     """With a Python before 3.11, serve says which one it found."""
     _python_that(bare_clone, 'case "$1" in --version) echo Python 3.9.2 ;; *) exit 1 ;; esac')
     status, said = _said(bare_clone / "service" / "serve", path=str(bare_clone / "bin"))
@@ -114,7 +114,7 @@ def test_an_old_python_is_told(bare_clone: Path) -> None:
     assert "needs Python 3.11 or later; this machine has Python 3.9.2." in said
 
 
-def test_no_venv_is_told(bare_clone: Path) -> None:
+def test_no_venv_is_reported(bare_clone: Path) -> None:
     """With a Python that lacks venv or ensurepip, serve says so and how Debian brings it."""
     _python_that(
         bare_clone, f'case "$*" in *ensurepip*) exit 1 ;; *) exec {sys.executable} "$@" ;; esac'
@@ -125,7 +125,7 @@ def test_no_venv_is_told(bare_clone: Path) -> None:
     assert "apt install python3-venv" in said
 
 
-def test_a_port_that_is_taken_is_told(taken_port: int) -> None:
+def test_a_port_that_is_taken_is_reported(taken_port: int) -> None:
     """When something listens there already, serve names the port and proposes another."""
     status, said = _said(SERVE, "--port", taken_port)
     assert status == 1
@@ -133,7 +133,7 @@ def test_a_port_that_is_taken_is_told(taken_port: int) -> None:
     assert "service/serve --port" in said
 
 
-def test_a_workshop_file_with_faults_is_told(tmp_path: Path) -> None:
+def test_a_workshop_file_with_faults_is_reported(tmp_path: Path) -> None:
     """A profile's faults are printed with their lines, and nothing is started."""
     (tmp_path / "mine.toml").write_text("[table]\nlength_mm = -3\n", encoding="utf-8")
     status, said = _said(SERVE, "--workshop", tmp_path / "mine.toml")

@@ -30,7 +30,7 @@ def test_the_file_is_of_the_published_schema() -> None:
 
 
 def test_every_setting_reaches_the_service() -> None:
-    """What the service can be told from outside is passed to it."""
+    """Every setting of the service is passed to it."""
     passed = {name.removeprefix("LEDGERSTONE_") for name in SERVICES["service"]["environment"]}
     assert set(_NAMES) - _NOT_PASSED <= passed
 
@@ -52,16 +52,26 @@ def test_images_from_elsewhere_are_pinned() -> None:
         assert re.search(r":v?\d+\.\d+|@sha256:[0-9a-f]{64}$", image), image
 
 
-def test_the_makers_folder_is_written_by_init_alone() -> None:
-    """Only init mounts docker/shop to write in it, and it is not started with the rest."""
+def test_the_makers_folder_is_written_by_init_alone_unless_the_maker_says() -> None:
+    """Only init mounts docker/shop to write in it, but where docker/.env lets the form write."""
     mounts = {
         name: [mount for mount in one.get("volumes", ()) if mount.startswith("./shop:")]
         for name, one in SERVICES.items()
     }
     assert mounts["init"] == ["./shop:/shop"]
     assert SERVICES["init"]["profiles"] == ["init"]
-    assert mounts.pop("service") == ["./shop:/shop:ro"]
+    assert mounts.pop("service") == ["./shop:/shop:${SHOP_MODE:-ro}"]
     assert [name for name, found in mounts.items() if found] == ["init"]
+    assert re.search(r"(?m)^SHOP_MODE=ro$", EXAMPLE)
+    assert re.search(r"(?m)^LEDGERSTONE_WORKSHOP_WRITABLE=$", EXAMPLE)
+
+
+def test_nothing_serves_as_root() -> None:
+    """The service's user is the image's own, or the one that the maker names."""
+    image = re.findall(r"(?m)^USER (.*)$", (ROOT / "docker/Dockerfile").read_text("utf-8"))
+    assert image == ["10001:10001"]
+    assert SERVICES["service"]["user"] == "${SHOP_OWNER:-10001:10001}"
+    assert re.search(r"(?m)^SHOP_OWNER=10001:10001$", EXAMPLE)
 
 
 def test_kept_drawings_are_no_part_of_the_proxys_memory() -> None:
@@ -104,7 +114,7 @@ def test_the_limits_of_memory_add_up() -> None:
     conf = (ROOT / "docker/gunicorn.conf.py").read_text(encoding="utf-8")
     settled = float(re.search(r"(?m)^SETTLED_MB = ([\d.]+)", conf)[1])  # type: ignore[index]
     hardest = (ROOT / "tests/load/test_hardest.py").read_text(encoding="utf-8")
-    heaviest = float(re.search(r"(?m)^MOST_MB = ([\d.]+)", hardest)[1])  # type: ignore[index]
+    heaviest = float(re.search(r"(?m)^MAX_MB = ([\d.]+)", hardest)[1])  # type: ignore[index]
     workers, limit = int(_setting("WEB_CONCURRENCY")), _setting("SERVICE_MEMORY")
     heartbeats = _megabytes(SERVICES["service"]["shm_size"])
     assert heaviest + (workers - 1) * settled + heartbeats == _megabytes(limit)

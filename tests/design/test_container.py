@@ -37,7 +37,7 @@ def test_the_list_of_licences_is_that_of_the_lock() -> None:
 
 
 def test_no_licence_asks_more_than_we_allow() -> None:
-    """Every licence, of what is inside a library too, is among those that were looked at."""
+    """Every licence, vendored code included, is among those that were reviewed."""
     for name, licence, inside in licences.rows():
         found = licences.parts(licence) | licences.parts(inside)
         assert licence, name
@@ -79,7 +79,7 @@ def advisories() -> Iterator[tuple[str, list[str]]]:
     server.server_close()
 
 
-def test_an_advisory_is_told_and_fails_the_check(
+def test_an_advisory_is_reported_and_fails_the_check(
     advisories: tuple[str, list[str]], capsys: pytest.CaptureFixture[str]
 ) -> None:
     """The audit asks for every pinned library by name and version, and says what is known."""

@@ -33,6 +33,6 @@ def test_every_error_has_its_status(kind: type[Exception]) -> None:
 
 
 def test_a_request_not_understood_is_the_askers() -> None:
-    """A request that was not understood answers 400, and a fault of ours never does."""
+    """A request that was not understood answers 400, and an internal fault never does."""
     assert STATUS_OF[errors.NotUnderstood] == 400
     assert all(kind is not errors.LedgerstoneError for kind in STATUS_OF)

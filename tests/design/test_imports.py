@@ -11,6 +11,7 @@ from design.source import PACKAGE, modules
 
 # methods §3: a module imports only what stands before it in this list, or its own package.
 ORDER = (
+    "arrays",
     "json_types",
     "message",
     "errors",
@@ -25,6 +26,7 @@ ORDER = (
     "plane",
     "outline",
     "cutouts",
+    "goes_in",
     "wording",
     "shape",
     "siting",
@@ -42,12 +44,15 @@ ORDER = (
     "stages",
     "checks",
     "remedies",
+    "layout",
     "terms",
+    "working_out",
     "quote",
     "enquiry",
     "drawing",
     "papers",
     "codec",
+    "form_page",
     "application",
     "calendar_file",
     "settings",

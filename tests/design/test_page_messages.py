@@ -1,6 +1,7 @@
 """What the page says is made from the catalogues, and each language says all of it."""
 
 import re
+from pathlib import Path
 
 import pytest
 
@@ -8,9 +9,10 @@ from design.source import ROOT
 from ledgerstone.contract.page_document import document_in
 from ledgerstone.contract.page_messages import messages_script
 from ledgerstone.wording import LANGUAGES
-from ledgerstone.wording.page import DESK, PAGE, PageText, page_messages, texts_of
+from ledgerstone.wording.page import DESK, PAGE, WORKSHOP, PageText, page_messages, texts_of
+from support.page_texts import page_text
 
-FOLDERS = {PAGE: "web", DESK: "web/desk"}
+FOLDERS = {PAGE: "web", DESK: "web/desk", WORKSHOP: "web/desk/workshop"}
 OTHERS = [language for language in LANGUAGES if language != "en"]
 
 # What is written alike in both languages.
@@ -36,7 +38,8 @@ def values_in(text: PageText) -> list[set[str]]:
 def test_the_committed_file_is_the_one_that_is_made(folder: str, language: str) -> None:
     """The file of a language, of the page and of the desk, is what its catalogue makes."""
     file = ROOT / FOLDERS[folder] / f"messages.{language}.js"
-    assert file.read_text(encoding="utf-8") == messages_script(language, folder), (
+    document = (ROOT / "web/index.html").read_text(encoding="utf-8") if folder == PAGE else ""
+    assert file.read_text(encoding="utf-8") == messages_script(language, folder, document), (
         f"{file} is written by python -m ledgerstone.contract, as its first line says"
     )
 
@@ -50,18 +53,27 @@ def test_there_is_a_catalogue_for_each_language_and_no_more(folder: str) -> None
 
 def test_the_desk_says_nothing_again() -> None:
     """What the page says already is not said a second time for the desk, which loads both."""
-    assert not page_messages("en").keys() & page_messages("en", DESK).keys()
+    said_before: set[str] = set()
+    for folder in FOLDERS:
+        assert not said_before & set(page_messages("en", folder))
+        said_before |= set(page_messages("en", folder))
 
 
-def test_the_desk_asks_for_what_there_is() -> None:
-    """Each message of the desk is named in its files, and each that they name is there."""
-    known = page_messages("en") | page_messages("en", DESK)
-    files = [f for f in (ROOT / "web/desk").iterdir() if not f.name.startswith("messages.")]
-    text = "".join(file.read_text(encoding="utf-8") for file in files)
+def _files(folder: str) -> list[Path]:
+    held = (f for f in (ROOT / FOLDERS[folder]).iterdir() if f.is_file())
+    return [file for file in held if not file.name.startswith("messages.")]
+
+
+@pytest.mark.parametrize("folder", [DESK, WORKSHOP])
+def test_the_desk_asks_for_what_there_is(folder: str) -> None:
+    """Each message of the desk and of its form is named in their files, and each named is there."""
+    before = dict.fromkeys((PAGE, DESK, folder))
+    known = {key for each in before for key in page_messages("en", each)}
+    text = "".join(file.read_text(encoding="utf-8") for file in _files(folder))
     named = set(re.findall(r'(?:data-says(?:-label)?=|say\()"([^"]+)"', text))
-    assert named <= known.keys()
+    assert named <= known
     heads = set(re.findall(r"say\(`([^`$]+)\$\{", text))
-    for key in page_messages("en", DESK):
+    for key in page_messages("en", folder):
         assert f'"{key}"' in text or any(key.startswith(head) for head in heads), key
 
 
@@ -150,11 +162,11 @@ def test_the_committed_document_is_the_one_that_is_made(language: str) -> None:
 def test_a_document_says_its_texts_and_names_in_another_language() -> None:
     """Texts, names and the language go over, as HTML; markup and what is empty stay."""
     document = (
-        '<html lang="en-GB"><h1 data-says="page.title">What would your slab cost?</h1>'
+        f'<html lang="en-GB"><h1 data-says="page.title">{page_text("page.title")}</h1>'
         '<nav data-says-label="slabs.title" aria-label="Your slabs"><b data-says="slabs.add"></b>'
     )
     assert document_in("de", document) == (
-        '<html lang="de"><h1 data-says="page.title">Was würde Ihre Platte kosten?</h1>'
+        f'<html lang="de"><h1 data-says="page.title">{page_text("page.title", "de")}</h1>'
         '<nav data-says-label="slabs.title" aria-label="Ihre Platten"><b data-says="slabs.add"></b>'
     )
 

@@ -8,6 +8,7 @@ from typing import Any
 import pytest
 from flask.testing import FlaskClient
 
+from conftest import MAKER_KEY
 from design.source import ROOT
 from ledgerstone.json_types import JSON
 
@@ -63,3 +64,13 @@ def test_the_finding_shown_is_the_finding(client: FlaskClient, order: dict[str, 
     assert answer.status_code == 422
     findings = answer.get_json()["findings"]
     assert ANSWERS[1] in [_only(finding, ANSWERS[1]) for finding in findings]
+
+
+def test_the_email_shown_becomes_an_offer(client: FlaskClient) -> None:
+    """Pasted at the desk, the README's enquiry has a price, with a basin and a tap."""
+    (email,) = re.findall(r"```text\n(.*?)```", README, re.DOTALL)
+    maker = {"Authorization": f"Bearer {MAKER_KEY}"}
+    read = client.post("/v1/enquiries", json={"message": email}, headers=maker).get_json()
+    assert [one["label"] for one in read["order"]["slabs"][0]["cutouts"]] == ["basin", "tap"]
+    answer = client.post("/v1/quotes", json=read["proposal"])
+    assert answer.status_code == 200, answer.text

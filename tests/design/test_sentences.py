@@ -11,7 +11,6 @@ from design.source import module_name, python_files
 STILL_IN_ENGLISH: Final = frozenset(
     {
         "checks.place",
-        "schedule.ical",
     }
 )
 BELOW_THE_EDGE: Final = (

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from design.source import ROOT
+from design.source import ROOT, texts
 
 PAGES = {name: ROOT / "service" / "docs" / f"{name}.md" for name in ("methods", "sources")}
 CITED = re.compile(r"\b(methods|sources) §([0-9]+(?:\.[0-9]+)?)")
@@ -16,13 +16,10 @@ ELSEWHERE = re.compile(r"\bdesign\.md|\b(?:reference|handling|mix|strength) page
 
 
 def _texts() -> Iterator[tuple[Path, str]]:
-    for folder in ("service", "tests"):
-        for file in sorted((ROOT / folder).rglob("*")):
-            if file.suffix in {".py", ".toml", ".md"} and "node_modules" not in file.parts:
-                yield file.relative_to(ROOT), file.read_text(encoding="utf-8")
-
-
-TEXTS = dict(_texts())
+    """The project's code, profiles and pages."""
+    for name, text in texts().items():
+        if name.parts[0] in {"service", "tests"} and name.suffix in {".py", ".toml", ".md"}:
+            yield name, text
 
 
 @pytest.mark.parametrize("page", PAGES)
@@ -31,7 +28,7 @@ def test_every_section_that_is_cited_is_there(page: str) -> None:
     there = set(HEADING.findall(PAGES[page].read_text(encoding="utf-8")))
     cited = {
         (section, str(file))
-        for file, text in TEXTS.items()
+        for file, text in _texts()
         for name, section in CITED.findall(text)
         if name == page
     }
@@ -42,6 +39,4 @@ def test_every_section_that_is_cited_is_there(page: str) -> None:
 def test_nothing_cites_a_page_that_is_not_here() -> None:
     """No docstring, comment or answer names a document that this repository does not hold."""
     here = Path("tests/design/test_sources.py")
-    assert [
-        str(file) for file, text in TEXTS.items() if file != here and ELSEWHERE.search(text)
-    ] == []
+    assert [str(file) for file, text in _texts() if file != here and ELSEWHERE.search(text)] == []

@@ -10,7 +10,8 @@ from dataclasses import dataclass
 import pytest
 
 from conftest import EXAMPLE_ORDER, MAKER_KEY
-from support.hardest import Json, crowded
+from support.documents import Json
+from support.hardest import crowded
 from support.serving import ROOT, TYPE, Served, ask, served, wait_for
 
 pytestmark = pytest.mark.alone  # seconds are measured, with nothing beside it
@@ -18,7 +19,7 @@ ATTACKER, CUSTOMER = "203.0.113.7", "203.0.113.8"  # RFC 5737: addresses of no o
 HEAVY_AT_ONCE = 16
 ORDINARY_S, PAGE_S = 2.0, 0.5
 LONGEST_S = 20.0
-MOST_MB = 250.0  # of one worker, at its heaviest
+MAX_MB = 250.0  # of one worker, at its heaviest
 ORDER = json.dumps(EXAMPLE_ORDER).encode()
 
 
@@ -88,7 +89,7 @@ def _held(seen: Sequence[Seen]) -> None:
 
 
 def test_heavy_orders_at_once_from_one_address(service: Served) -> None:
-    """Of sixteen some are told when to come again; a customer has a price in 2 s, a page in 0.5."""
+    """Of sixteen some get Retry-After; a customer has a price in 2 s, a page in 0.5 s."""
     got: list[Seen] = []
     threads = [
         threading.Thread(
@@ -137,13 +138,13 @@ def test_two_who_never_stop(service: Served) -> None:
 
 
 def _counted(service: Served, status: int) -> float:
-    """How many orders have been answered with a status, whoever heard it."""
+    """Return how many orders have been answered with a status, by the service's counters."""
     text = ask(service.port, "/metrics", None).body.decode()
     named = f'route="/v1/quotes",status="{status}"'
     return sum(float(line.rpartition(" ")[2]) for line in text.splitlines() if named in line)
 
 
-def test_who_has_hung_up_is_worked_for_no_more(service: Served) -> None:
+def test_who_has_disconnected_is_worked_for_no_more(service: Served) -> None:
     """An order whose caller leaves at once is dropped before its work, and never quoted."""
     before = _counted(service, 200), _counted(service, 503)
     caller = http.client.HTTPConnection("127.0.0.1", service.port, timeout=LONGEST_S)
@@ -165,7 +166,7 @@ def test_papers_are_printed_apart(service: Served) -> None:
         caller.close()
     most = max(service.rss_mb("VmHWM"))
     print(f"most that a worker held: {most:.0f} MB")
-    assert most <= MOST_MB
+    assert most <= MAX_MB
 
 
 def test_a_worker_that_stays_large_hands_over(service: Served) -> None:

@@ -64,14 +64,14 @@ def test_the_curls_give_a_quote_a_reply_and_a_job_sheet(
 
 
 def test_the_python_mends_an_order_and_quotes_it(pasted: dict[str, str], tmp_path: Path) -> None:
-    """The first script is told of the strip, applies the change and prints a price and a day."""
+    """The first script prints the finding on the strip, applies the fix, and prints the price."""
     said = _python(AGAIN, tmp_path, pasted)
     assert "stops The strip" in said
     assert re.search(r"(?m)^200 [\d.]+ GBP \d{4}-\d\d-\d\d$", said)
 
 
 def test_the_mail_merge_writes_a_draft_each(pasted: dict[str, str], tmp_path: Path) -> None:
-    """Of three enquiries, two become drafts by name, and what is wrong with the third is told."""
+    """Of three enquiries, two become named drafts, and the third's fault is reported."""
     enquiries = tmp_path / "enquiries"
     enquiries.mkdir()
     for name in ("Ada", "Zoë"):

@@ -34,8 +34,8 @@ def _health(file: Path, port: int) -> subprocess.CompletedProcess[str]:
     )  # fmt: skip
 
 
-def _init(file: Path) -> None:
-    subprocess.run(["sh", START, "init"], env=_environment(file, 0), check=True)
+def _init(file: Path, *more: str) -> None:
+    subprocess.run(["sh", START, "init", *more], env=_environment(file, 0), check=True)
 
 
 @contextmanager
@@ -52,7 +52,7 @@ def started(file: Path, port: int, log: Path) -> Iterator[subprocess.Popen[bytes
         assert process.wait(timeout=30) == 0
 
 
-def test_a_missing_file_is_said_and_taken_up_once_it_is_there(tmp_path: Path) -> None:
+def test_a_missing_file_is_reported_and_taken_up_once_it_is_there(tmp_path: Path) -> None:
     """Log and health name the file that is missing; made by init, it is served with no restart."""
     file, log, port = tmp_path / "shop/workshop.toml", tmp_path / "log", free_port()
     file.parent.mkdir()
@@ -69,7 +69,7 @@ def test_a_missing_file_is_said_and_taken_up_once_it_is_there(tmp_path: Path) ->
 
 
 def test_what_init_writes_is_the_folders_owners(tmp_path: Path) -> None:
-    """The file belongs to whoever owns its folder, and is not written over."""
+    """The file has its folder's owner, and is not overwritten."""
     file = tmp_path / "workshop.toml"
     if os.getuid() == 0:
         os.chown(tmp_path, 12345, 12345)
@@ -80,8 +80,17 @@ def test_what_init_writes_is_the_folders_owners(tmp_path: Path) -> None:
         _init(file)
 
 
+def test_init_starts_from_a_country(tmp_path: Path) -> None:
+    """What stands after init goes to it: a German maker's file is in euros and in German."""
+    file = tmp_path / "workshop.toml"
+    _init(file, "--country", "DE")
+    text = file.read_text(encoding="utf-8")
+    assert 'country = "DE"' in text
+    assert 'language = "de"' in text
+
+
 def test_check_says_what_is_wrong_in_the_file(tmp_path: Path) -> None:
-    """A file as init writes it is gone through, and one with a fault is told of by its line."""
+    """A file as init writes it is checked, and a fault is reported with its line."""
     file = tmp_path / "workshop.toml"
     _init(file)
     check = ["sh", str(START), "check"]

@@ -23,7 +23,7 @@ ASK = {"order": EXAMPLE_ORDER, "customer": "Gemma", "answers": ANSWERS}
 
 @pytest.fixture
 def server() -> Iterator[ImapServer]:
-    """A server with an empty account; its sockets want a short path."""
+    """A server with an empty account; its sockets need a short path."""
     with tempfile.TemporaryDirectory(prefix="imap") as folder, imap_server(Path(folder)) as running:
         yield running
 
@@ -50,7 +50,7 @@ def test_a_reply_is_put_among_the_drafts(server: ImapServer, tmp_path: Path) -> 
     assert server.letters(server.sent) == []
 
 
-def test_a_password_that_is_refused_is_told(server: ImapServer, tmp_path: Path) -> None:
+def test_a_password_that_is_refused_is_reported(server: ImapServer, tmp_path: Path) -> None:
     """With 503, in words, and no draft is there."""
     settings = Settings(
         workshop_path=profile_for(server, tmp_path),

@@ -1,4 +1,4 @@
-"""The service alone, without a proxy: what is no request, what drips, and what the log tells."""
+"""The service without a proxy: malformed requests, slow requests, and its log."""
 
 import json
 import os
@@ -100,9 +100,7 @@ def _dripped(service: Served, begins: bytes, results: list[tuple[float, bytes]])
     ],
     ids=("headers", "a body", "chunks"),
 )  # fmt: skip
-def test_two_that_drip_hold_nobody_up_for_long(
-    service: Served, begins: bytes, most_s: float
-) -> None:
+def test_two_that_drip_block_nobody_for_long(service: Served, begins: bytes, most_s: float) -> None:
     """As many as there are workers drip a byte each third of a second: all are cut off in time."""
     before = set(service.workers)
     results: list[tuple[float, bytes]] = []
@@ -121,7 +119,7 @@ def test_two_that_drip_hold_nobody_up_for_long(
     assert set(service.workers) == before
 
 
-def test_who_reads_nothing_is_hung_up_on(service: Served) -> None:
+def test_who_reads_nothing_is_disconnected(service: Served) -> None:
     """A caller that takes no byte of a large answer does not keep a worker to itself."""
     before = set(service.workers)
     quote = json.loads(ask(service.port).body)
@@ -143,7 +141,7 @@ def test_who_reads_nothing_is_hung_up_on(service: Served) -> None:
 
 
 def test_an_answer_is_closed_soon_though_the_caller_does_not(service: Served) -> None:
-    """Two that keep their side open after the answer hold nobody up."""
+    """Two connections that stay open after the answer block no other."""
     callers = [socket.create_connection(("127.0.0.1", service.port)) for _ in range(2)]
     for caller in callers:
         caller.sendall(b"GET /v1/health/live HTTP/1.1\r\n" + HOST + b"\r\n")

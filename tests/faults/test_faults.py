@@ -1,4 +1,4 @@
-"""Workers are killed, the profile is spoilt, the disk is full: no wrong answer, soon well again."""
+"""Killed workers, faulty profiles, a full disk: no wrong answer, and quick recovery."""
 
 import json
 import os
@@ -18,7 +18,7 @@ from support.serving import Answer, Callers, Served, ask, served, told, wait_for
 
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")
 RECOVERY_S = 2.0
-SILENT_S = 1.5  # as the shipped settings have it
+IDLE_S = 1.5  # as the shipped settings have it
 FAULTY = TEXT + "\nnonsense = \n"
 
 
@@ -76,7 +76,7 @@ def _killed(service: Served, seconds: int) -> None:
 
 @pytest.mark.alone
 def test_a_killed_worker_loses_its_own_request_alone(service: Served) -> None:
-    """Three workers killed under load break three connections at most; two seconds mend all."""
+    """Three workers killed under load break three connections at most; recovery takes 2 s."""
     _killed(service, 3)
 
 
@@ -87,7 +87,7 @@ def test_a_worker_killed_each_second_for_half_a_minute(service: Served) -> None:
 
 
 def test_a_reload_under_load_drops_nothing(tmp_path: Path) -> None:
-    """A changed profile, a spoilt one and a mended one, all under load: no answer breaks."""
+    """A changed, a faulty and a corrected profile, all under load: no answer breaks."""
     path = tmp_path / "workshop.toml"
     path.write_text(TEXT, encoding="utf-8")
     with served(WORKSHOP=str(path)) as service:
@@ -106,21 +106,21 @@ def test_a_reload_under_load_drops_nothing(tmp_path: Path) -> None:
         assert len(totals) <= 2
 
 
-def test_silent_connections_hold_up_nobody_for_long(service: Served) -> None:
+def test_silent_connections_block_nobody_for_long(service: Served) -> None:
     """As many as there are workers are opened and say nothing, as browsers do: all is answered."""
     right = ask(service.port).body
     before = set(service.workers)
     silent = [socket.create_connection(("127.0.0.1", service.port)) for _ in range(4)]
     answer = ask(service.port)
     assert (answer.status, answer.body) == (200, right)
-    assert answer.took_s < 4 / 2 * SILENT_S + RECOVERY_S
+    assert answer.took_s < 4 / 2 * IDLE_S + RECOVERY_S
     assert all(one.recv(1) == b"" for one in silent)
     assert set(service.workers) == before
     for one in silent:
         one.close()
 
 
-def test_a_changed_profile_is_taken_up_though_nobody_asks(tmp_path: Path) -> None:
+def test_a_changed_profile_is_loaded_though_nobody_asks(tmp_path: Path) -> None:
     """The file changes and no call comes: new workers do, and the next answer has its price."""
     path = tmp_path / "workshop.toml"
     path.write_text(TEXT, encoding="utf-8")
@@ -155,7 +155,7 @@ def test_a_full_disk_for_logs_stops_no_answer() -> None:
 
 
 @pytest.mark.long
-def test_a_calendar_that_breaks_under_load_is_told_and_mends(tmp_path: Path) -> None:
+def test_a_calendar_that_breaks_under_load_is_reported_and_recovers(tmp_path: Path) -> None:
     """Spoilt, gone and back again, all under load: no answer breaks, and readiness says each."""
     path = tmp_path / "bookings.ics"
     path.write_text(calendar(), encoding="utf-8")

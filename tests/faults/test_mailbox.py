@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 
+from ledgerstone.wording import Message, english
 from support.imap_server import PASSWORD, USER, ImapServer, imap_server
 from support.mailboxes import ASKS, ENVIRONMENT, Draft, drafts, looked, post, profile_for
 from support.relay import relay_to
@@ -17,7 +18,7 @@ NOW = datetime.now().astimezone()
 
 @pytest.fixture
 def server() -> Iterator[ImapServer]:
-    """A server with an empty account; its sockets want a short path."""
+    """A server with an empty account; its sockets need a short path."""
     with tempfile.TemporaryDirectory(prefix="imap") as folder, imap_server(Path(folder)) as running:
         yield running
 
@@ -97,7 +98,7 @@ def test_a_form_on_our_own_site_is_the_customers(server: ImapServer, profile: Pa
 
 @pytest.mark.parametrize("flags", ["\\Answered", "\\Deleted", "LedgerstoneDone", "\\Draft"])
 def test_what_is_done_is_left_alone(flags: str, server: ImapServer, profile: Path) -> None:
-    """A message that is answered, deleted, ours already or a draft is not looked at."""
+    """A message that is answered, deleted, processed before or a draft is skipped."""
     server.deliver(post(1).as_bytes(), flags=flags)
     assert looked(profile) == (0, [], "")
     assert drafts(server) == []
@@ -116,7 +117,7 @@ def test_what_was_answered_by_hand_is_left_alone(
 
 
 def test_the_first_run_looks_back_seven_days(server: ImapServer, profile: Path) -> None:
-    """What came before stays as it is, and so does older mail that was moved in since."""
+    """Mail from before the first run is untouched, and so is older mail that was moved in since."""
     for number, days in ((1, 8), (2, 6)):
         server.deliver(post(number).as_bytes(), came=NOW - timedelta(days=days))
     moved = post(3, Date=format_datetime(NOW - timedelta(days=40)))
@@ -140,7 +141,7 @@ def _without_keywords(text: bytes) -> bytes:
 
 
 def test_where_no_keyword_is_kept_a_file_knows(server: ImapServer, tmp_path: Path) -> None:
-    """A server that keeps no keyword is asked for none, and nothing is looked at twice."""
+    """On a server without keywords none is set, and no message is processed twice."""
     server.deliver(post(1).as_bytes(), post(2, "Thanks, it's lovely. Gemma\n").as_bytes())
     with relay_to(server.port) as relay:
         relay.rewritten = _without_keywords
@@ -177,7 +178,7 @@ def test_every_kind_of_body_is_read(server: ImapServer, profile: Path) -> None:
     quoted.set_content(ASKS.replace("by", "×"), cte="quoted-printable")
     server.deliver(*(one.as_bytes() for one in (both, alone, quoted)))
     assert looked(profile)[1] == [f"{n}: a draft" for n in (1, 2, 3)]
-    assert ["1.83 m × 0.62 m, 40 mm thick" in one.text for one in drafts(server)] == [True] * 3
+    assert ["1830 mm × 620 mm, 40 mm thick" in one.text for one in drafts(server)] == [True] * 3
 
 
 def test_a_second_mail_in_a_thread_gets_a_new_draft(server: ImapServer, profile: Path) -> None:
@@ -194,8 +195,9 @@ def test_a_second_mail_in_a_thread_gets_a_new_draft(server: ImapServer, profile:
     ]
     _, second = drafts(server)
     assert second.mail["X-Ledgerstone-Replaces"] == first.mail["Message-ID"]
-    assert "This takes the place of our letter of" in second.text
-    assert "1.83 m × 0.64 m" in second.text
+    replaced = Message("letter-replaces", day=first.mail["Date"].datetime.date())
+    assert english(replaced) in " ".join(second.text.split())
+    assert "1830 mm × 640 mm" in second.text
 
 
 def test_one_run_at_a_time(server: ImapServer, profile: Path) -> None:
@@ -206,12 +208,12 @@ def test_one_run_at_a_time(server: ImapServer, profile: Path) -> None:
     with state_in(profile.with_suffix(".mailbox.json")):
         status, lines, errors = looked(profile)
     assert (status, lines) == (2, [])
-    assert "Another run is at work" in errors
+    assert "Another run is using this mailbox" in errors
     assert looked(profile)[1] == ["1: a draft"]
 
 
 def test_a_password_that_is_refused_names_app_passwords(profile: Path) -> None:
-    """What to do is said, and the password is not."""
+    """What to do is stated, and the password is not."""
     environment = {**ENVIRONMENT, "LEDGERSTONE_MAILBOX_PASSWORD": "not the one"}
     status, lines, errors = looked(profile, environment=environment)
     assert (status, lines) == (2, [])
@@ -258,7 +260,7 @@ CERTIFICATE = (
 def test_the_server_is_held_to_its_certificate(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    """With TLS a server whose certificate nobody vouches for gets no password."""
+    """With TLS a server without a trusted certificate gets no password."""
     with (
         tempfile.TemporaryDirectory(prefix="imap") as folder,
         imap_server(Path(folder), certificate=CERTIFICATE.split()) as server,

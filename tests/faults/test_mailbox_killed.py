@@ -1,17 +1,19 @@
 """The mailbox's command killed in the middle, on a real IMAP server: no draft lost, none twice."""
 
 import signal
+import subprocess
 import tempfile
 import time
 from collections.abc import Iterator
 from pathlib import Path
+from threading import Timer
 
 import pytest
 
 from support.imap_server import ImapServer, imap_server
 from support.mailboxes import drafts, looked, post, profile_for, started
 from support.relay import End, Relay, relay_to
-from support.serving import PATIENCE_S
+from support.serving import TIMEOUT_S
 
 A_DRAFT = b"Message-ID: <ledgerstone-"
 # In the order in which a run comes to them, each later than the one before.
@@ -31,17 +33,17 @@ ENDS = (
 
 @pytest.fixture
 def server() -> Iterator[ImapServer]:
-    """A server with an empty account; its sockets want a short path."""
+    """A server with an empty account; its sockets need a short path."""
     with tempfile.TemporaryDirectory(prefix="imap") as folder, imap_server(Path(folder)) as running:
         yield running
 
 
 def _killed(profile: Path, relay: Relay, end: End) -> bool:
-    """Run the command until it is killed; False where it came to its end before."""
+    """Run the command until it is killed; False if it ended before."""
     relay.ends_at(end)
     running = started(profile)
     relay.victim = running.pid
-    running.communicate(timeout=PATIENCE_S)
+    running.communicate(timeout=TIMEOUT_S)
     return running.returncode == -signal.SIGKILL
 
 
@@ -73,7 +75,7 @@ def test_killed_at_one_place_after_another(server: ImapServer, tmp_path: Path) -
 @pytest.mark.long
 @pytest.mark.parametrize("when", ["before", "after"])
 def test_killed_at_every_place(when: str, server: ImapServer, tmp_path: Path) -> None:
-    """A run is killed at each thing it sends in turn, then begun again: always one draft each."""
+    """A run that is killed at any command it sends, then restarted, leaves one draft each."""
     with relay_to(server.port) as relay:
         profile = profile_for(server, tmp_path, relay.port)
         place, wanted, is_killed = 0, set[str](), True
@@ -90,10 +92,22 @@ def test_killed_at_every_place(when: str, server: ImapServer, tmp_path: Path) ->
 
 
 def _until(server: ImapServer, count: int) -> None:
-    until = time.monotonic() + PATIENCE_S
+    until = time.monotonic() + TIMEOUT_S
     while len(server.written()) < count:
         assert time.monotonic() < until, "no draft came"
         time.sleep(0.2)
+
+
+def _said_until(running: subprocess.Popen[str], line: str) -> str:
+    """Give what a command says up to a line; it is ended where the line never comes."""
+    assert running.stdout is not None
+    said = ""
+    patience = Timer(TIMEOUT_S, running.kill)
+    patience.start()
+    while line not in said and (more := running.stdout.readline()):
+        said += more
+    patience.cancel()
+    return said
 
 
 def test_it_watches_and_comes_back(server: ImapServer, tmp_path: Path) -> None:
@@ -109,9 +123,10 @@ def test_it_watches_and_comes_back(server: ImapServer, tmp_path: Path) -> None:
             relay.cut()
             server.deliver(post(3).as_bytes())
             _until(server, 3)
+            said = _said_until(running, "3: a draft")  # the draft lies there before it is told
         finally:
             running.send_signal(signal.SIGTERM)
-            said, errors = running.communicate(timeout=PATIENCE_S)
+            _, errors = running.communicate(timeout=TIMEOUT_S)
     assert running.returncode == 0, errors
     assert [line for line in said.splitlines() if line[0].isdigit()] == [
         f"{number}: a draft" for number in (1, 2, 3)

@@ -48,7 +48,7 @@ def running(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Proxied]:
         yield one
 
 
-def test_half_sent_bodies_hold_up_nobody(running: Proxied) -> None:
+def test_half_sent_bodies_block_nobody(running: Proxied) -> None:
     """Beside a dozen bodies that never come whole, a good caller is answered as fast as alone."""
     began_s = time.monotonic()
     alone = running.quote()
@@ -90,7 +90,7 @@ def test_too_large_a_body_is_a_problem_of_the_proxys(running: Proxied) -> None:
 
 
 def test_counts_are_not_for_the_street(running: Proxied) -> None:
-    """The proxy lets nobody at the counts, and serves the page's files itself."""
+    """The proxy blocks the metrics, and serves the page's files itself."""
     assert running.get("/metrics").status == 404
     assert running.get("/").status == 200
     for style in (ROOT / "web").rglob("*.css"):
@@ -99,7 +99,7 @@ def test_counts_are_not_for_the_street(running: Proxied) -> None:
         assert (got.status, got.body) == (200, style.read_bytes()), address
 
 
-def test_a_rush_from_one_address_is_told_to_wait(running: Proxied) -> None:
+def test_a_rush_from_one_address_is_asked_to_wait(running: Proxied) -> None:
     """Of a hundred calls at once forty-odd are let through; the rest are problem documents."""
     time.sleep(5.0)
     answers = [running.get("/v1/choices") for _ in range(100)]
@@ -109,8 +109,8 @@ def test_a_rush_from_one_address_is_told_to_wait(running: Proxied) -> None:
     assert all(json.loads(body)["type"] == "/problems/too-many" for body in refused)
 
 
-def test_a_dead_replica_is_gone_round(tmp_path: Path) -> None:
-    """One of two servers is killed outright: nobody gets a wrong answer, or none."""
+def test_a_dead_replica_is_bypassed(tmp_path: Path) -> None:
+    """With one of two servers killed, every request gets a correct answer."""
     with _replicas(tmp_path, 2) as (two, servers):
         right = two.quote()
         workers = servers[0].workers

@@ -43,7 +43,7 @@ def pages() -> list[str]:
 def test_every_page_says_who_may_frame_it(running: Proxied, page: str) -> None:
     """Each HTML file has the service's policy, whichever of its addresses it is asked by.
 
-    The maker's own page is framed by nobody.
+    The maker's page cannot be framed.
     """
     policy = running.get("/").headers["content-security-policy"]
     got = running.get(page)
@@ -100,7 +100,7 @@ def test_without_tls_what_is_malformed_is_a_problem_too(running: Proxied) -> Non
 
 
 def test_a_bad_chunk_size_is_not_understood(running: Proxied) -> None:
-    """A body in chunks whose size is none is a problem, not a fault of ours."""
+    """A body in chunks whose size is none is a problem, not an internal fault."""
     head = b"POST /v1/quotes HTTP/1.1\r\nContent-Type: application/json\r\n" + HOST
     said = running.raw(head + b"Transfer-Encoding: chunked\r\n\r\nzz\r\n{}\r\n0\r\n\r\n")
     assert said.startswith(b"HTTP/1.1 400 ")
@@ -114,8 +114,8 @@ def known() -> Iterator[Names]:
         yield server
 
 
-def test_no_answer_and_none_in_time_are_told_apart(tmp_path: Path, known: Names) -> None:
-    """Nobody there is 502, silence is 504, and the body says so."""
+def test_no_answer_and_none_in_time_are_distinguished(tmp_path: Path, known: Names) -> None:
+    """A dead service is 502, a silent one 504, and the body says so."""
     port = free_port()
     hurried = {"proxy_read_timeout 25s": "proxy_read_timeout 1s"}
     with proxied(tmp_path, port, known, **hurried) as running:
@@ -128,7 +128,7 @@ def test_no_answer_and_none_in_time_are_told_apart(tmp_path: Path, known: Names)
 
 
 def test_a_request_is_given_to_one_server_alone(tmp_path: Path, known: Names) -> None:
-    """Where a server drops it, a quote is asked of the next; a letter is sent by nobody else."""
+    """A quote that a server drops goes to the next; a letter is not sent twice."""
     port = free_port()
     known.addresses.append("127.0.0.2")
     with (
@@ -142,7 +142,7 @@ def test_a_request_is_given_to_one_server_alone(tmp_path: Path, known: Names) ->
         assert (one.asked + other.asked).count("/v1/quotes") == 2
 
 
-def test_a_service_built_anew_is_found_again(tmp_path: Path, known: Names) -> None:
+def test_a_service_built_again_is_found_again(tmp_path: Path, known: Names) -> None:
     """The name moves to another address: within seconds the proxy asks there, not restarted."""
     port = free_port()
     with (
@@ -198,7 +198,7 @@ def test_no_stranger_fills_the_drawings_cache(tmp_path: Path, known: Names) -> N
 
 
 def test_the_page_waits_for_no_worker(tmp_path: Path, known: Names) -> None:
-    """Read once, the page is answered while the service answers nobody, with its policy."""
+    """Cached once, the page is served while the service is down, with its policy."""
     port = free_port()
     policy = ("Content-Security-Policy", "frame-ancestors 'self'")
     with proxied(tmp_path, port, known) as running:
@@ -249,7 +249,7 @@ def test_nothing_is_without_a_limit(tmp_path: Path, known: Names, address: str) 
 
 
 def test_who_sends_keys_is_slowed_down(tmp_path: Path, known: Names) -> None:
-    """Past what a page asks while somebody types, whoever sends a key waits; nobody else does."""
+    """Above the rate of a page being typed in, requests with a key are limited; others are not."""
     port = free_port()
     slower = {"rate=5r/s": "rate=1r/s", "rate=10r/s": "rate=10000r/s"}
     with upstream("127.0.0.1", port), proxied(tmp_path, port, known, **slower) as running:
@@ -269,7 +269,7 @@ def test_where_there_is_ipv6_it_is_listened_on(tmp_path: Path, known: Names) -> 
 
 
 def test_the_proxys_log_names_nobody(tmp_path: Path, known: Names) -> None:
-    """Of handshakes that fail, a cache that can't be written and servers away no line tells who."""
+    """Failed handshakes, an unwritable cache and dead servers leave no address in the log."""
     port = free_port()
     with upstream("127.0.0.1", port, KEPT), proxied(tmp_path, port, known) as running:
         for rubbish in (b"\x16\x03\x01\x02\x00\x01\x00" + b"\xff" * 600, b"GET / HTTP/1.1\r\n\r\n"):

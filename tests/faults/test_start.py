@@ -11,10 +11,11 @@ from urllib.parse import urlsplit
 import pytest
 
 from conftest import EXAMPLE_ORDER
+from support.reference import slowness
 from support.serving import Answer, Served, ask, served
 
 READY_S = 3.0
-MOST_MB = 180.0
+MAX_MB = 180.0
 OUTLINES: tuple[dict[str, Any], ...] = (
     {"kind": "rectangle", "length": 2400, "width": 640},
     {"kind": "round", "diameter": 900},
@@ -43,16 +44,22 @@ def test_it_is_ready_within_three_seconds() -> None:
     """From its start to its first answer a server works for three seconds at most.
 
     One process does all of it, one thing after another: processor time is what a machine takes
-    that has nothing else to do, and this one may be busy. Best of two.
+    that has nothing else to do, and this one may be busy. It is told as that of a quiet machine,
+    by a fixed piece of work that is timed before and after. Best of two.
     """
     found = []
     for _ in range(2):
-        began_s = time.monotonic()
+        before, began_s = slowness(), time.monotonic()
         with served() as running:
             took_s = time.monotonic() - began_s
             assert running.ready()["status"] == "ready"
-            found.append(running.processor_s())
-        print(f"ready after {took_s:.1f} s, of them {found[-1]:.1f} s of processor time")
+            used_s = running.processor_s()
+        slow = (before + slowness()) / 2
+        found.append(used_s / slow)
+        print(f"ready after {took_s:.1f} s, of them {used_s:.1f} s of processor time;"
+              f" {found[-1]:.1f} s on a quiet machine, {slow:.1f} times as fast")  # fmt: skip
+        if found[-1] <= READY_S:
+            break
     assert min(found) <= READY_S
 
 
@@ -91,4 +98,4 @@ def test_no_worker_holds_more_than_180_mb(service: Served) -> None:
     print(f"workers at the start {started} MB, after {held} MB, at most {most} MB; {statuses}")
     assert statuses <= {200, 400, 422}
     assert len(held) == 2
-    assert max(held) <= MOST_MB
+    assert max(held) <= MAX_MB

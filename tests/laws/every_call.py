@@ -22,8 +22,8 @@ from conftest import MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from ledgerstone.json_types import JSON
 from ledgerstone.workshop import DEMONSTRATION
+from support.documents import Json
 from support.strategies.orders import TODAY
-from support.strategies.plans import Json
 
 LONGEST_S: Final = 4.0  # of processor time, after which a call is listed as slow
 SHEETS: Final = ("approval", "fitting", "care", "carry")

@@ -5,10 +5,9 @@ from collections.abc import Callable, Iterator
 from typing import Any
 
 from ledgerstone.errors import QuantityError
+from ledgerstone.json_types import KeyPath
 from ledgerstone.quantities import Length
-from support.strategies.plans import Json
-
-Path = tuple[str | int, ...]
+from support.documents import Json
 
 
 def reduced(order: Json, shows: Callable[[Json], bool]) -> Json:
@@ -41,7 +40,7 @@ def _smaller(order: Json) -> Iterator[Json]:
             yield made
 
 
-def _paths(here: Any, path: Path = ()) -> Iterator[Path]:  # noqa: ANN401  JSON
+def _paths(here: Any, path: KeyPath = ()) -> Iterator[KeyPath]:  # noqa: ANN401  JSON
     keys = here.keys() if isinstance(here, dict) else range(len(here))
     for key in keys:
         yield (*path, key)
@@ -50,7 +49,7 @@ def _paths(here: Any, path: Path = ()) -> Iterator[Path]:  # noqa: ANN401  JSON
             yield from _paths(here[key], (*path, key))
 
 
-def _at(here: Any, path: Path) -> Any:  # noqa: ANN401  JSON
+def _at(here: Any, path: KeyPath) -> Any:  # noqa: ANN401  JSON
     for step in path:
         here = here[step]
     return here

@@ -24,10 +24,10 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.checks import STAGE_OF
 from ledgerstone.quote import Quote
 from support.contexts import context_of
+from support.documents import Json
 from support.oracles.remedy_laws import hold_the_laws
 from support.strategies.orders import TODAY, aimed_orders, modest_orders, orders
 from support.strategies.other_workshops import WORKSHOPS
-from support.strategies.plans import Json
 from support.strategies.tripping_orders import TRIPS
 
 ROOT: Final = Path(__file__).resolve().parents[2]

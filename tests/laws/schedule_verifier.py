@@ -112,11 +112,11 @@ def _within_counts(lead: LeadTime, shop: Workshop) -> Iterator[str]:
             yield f"{after.job.step.name} overtakes {before.job.step.name}"
 
 
-Rate = Callable[[float], float]
+CuringRate = Callable[[float], float]
 
 
 def _gained(
-    pour: ScheduledJob, end: int, by_month: Sequence[float], rate: Rate, tent_end: float
+    pour: ScheduledJob, end: int, by_month: Sequence[float], rate: CuringRate, tent_end: float
 ) -> float:
     """What is gained from a pour on at each day's rate; under a tent at no less than its warmth."""
     total = 0.0

@@ -18,6 +18,7 @@ from support.strategies.enquiry_changes import (
     shades_each,
 )
 from support.strategies.enquiry_families import dimensions
+from support.strategies.enquiry_sides import Sided, at_a_side
 
 WORKSHOP = load_profile(DEMONSTRATION)
 MANY = settings(max_examples=60, suppress_health_check=[HealthCheck.too_slow])
@@ -148,3 +149,21 @@ def test_sizes_alone_ask_for_nothing(text: str, size: str) -> None:
     read = read_enquiry(text.format(size), WORKSHOP)
     assert not read["is_enquiry"]
     assert read["order"]["slabs"] == []
+
+
+@MANY
+@given(at_a_side())
+def test_in_the_middle_of_a_side_is_so_along_the_slab_alone(told: Sided) -> None:
+    """How far from the front is asked, and proposed near that side; a basin stays in the middle."""
+    read = read_enquiry(told.text, WORKSHOP)
+    last = 1 if told.has_basin else 0
+    at = f"/slabs/0/cutouts/{last}/centre"
+    found = dimensions(read)
+    assert found.get(f"{at}/x") == told.length / 2, told.text
+    assert f"{at}/y" not in found, told.text
+    assert f"{at}/y" in {one["at"] for one in read["missing"]}, told.text
+    y = float(read["proposal"]["slabs"][0]["cutouts"][last]["centre"]["y"].removesuffix(" mm"))
+    assert (y > 0.8 * told.width) if told.side == "back" else (y < 0.2 * told.width), told.text
+    if told.has_basin:
+        basin = [found.get(f"/slabs/0/cutouts/0/centre/{axis}") for axis in "xy"]
+        assert basin == [told.length / 2, told.width / 2], told.text

@@ -5,14 +5,15 @@ from dataclasses import replace
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
+from hypothesis.strategies import DrawFn
 
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.mix import BatchPlan, Tint, batch_plan, batches, late_pours, mixes_of, weighing
-from ledgerstone.mix.batches import as_they_lie
+from ledgerstone.mix.batches import with_stored_moisture
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
 from ledgerstone.workshop.proportions import (
-    Part,
+    MixPart,
     filled_to_1_m3,
     fresh_kg_per_m3,
     mass_kg,
@@ -21,17 +22,16 @@ from ledgerstone.workshop.proportions import (
     with_air_m3,
 )
 from ledgerstone.workshop.records import Dose, Mixer, Recipe
+from support.documents import Json
 from support.mix_recipes import bag_of, mixing, part, recipe_of
 from support.strategies.orders import orders, thorough, usual
-from support.strategies.plans import Draw
 
 WORKSHOP = load_profile(DEMONSTRATION)
-Json = dict[str, object]
 EXACT = 1e-9
 
 
 @st.composite
-def part_lists(draw: Draw) -> tuple[Part, ...]:
+def part_lists(draw: DrawFn) -> tuple[MixPart, ...]:
     """Parts of a fine concrete, in whatever proportions leave room for sand."""
     cement = draw(st.floats(200, 800))
     water = cement * draw(st.floats(0.25, 0.6))
@@ -72,7 +72,7 @@ recipes = st.sampled_from(
 
 
 @given(part_lists(), airs)
-def test_a_closed_mix_fills_a_cubic_metre(parts: tuple[Part, ...], air: float) -> None:
+def test_a_closed_mix_fills_a_cubic_metre(parts: tuple[MixPart, ...], air: float) -> None:
     """Filled or scaled, parts and air are one cubic metre, and mass is volume × density."""
     room = 1 - air / 100 - volume_m3(p for p in parts if p.role != "aggregate")
     assume(room > 0.01)
@@ -82,7 +82,7 @@ def test_a_closed_mix_fills_a_cubic_metre(parts: tuple[Part, ...], air: float) -
 
 
 @given(part_lists(), st.floats(0.1, 10), airs)
-def test_density_knows_no_amount(parts: tuple[Part, ...], factor: float, air: float) -> None:
+def test_density_knows_no_amount(parts: tuple[MixPart, ...], factor: float, air: float) -> None:
     """More of everything is no denser."""
     more = tuple(replace(one, kg=one.kg * factor) for one in parts)
     assert fresh_kg_per_m3(more, air) == pytest.approx(fresh_kg_per_m3(parts, air), rel=EXACT)
@@ -90,9 +90,9 @@ def test_density_knows_no_amount(parts: tuple[Part, ...], factor: float, air: fl
 
 
 @given(part_lists())
-def test_moisture_moves_water_and_makes_none(parts: tuple[Part, ...]) -> None:
+def test_moisture_moves_water_and_makes_none(parts: tuple[MixPart, ...]) -> None:
     """However wet the heaps are, the batch weighs the same."""
-    assert mass_kg(as_they_lie(parts)) == pytest.approx(mass_kg(parts), rel=EXACT)
+    assert mass_kg(with_stored_moisture(parts)) == pytest.approx(mass_kg(parts), rel=EXACT)
 
 
 @given(tints, recipes, st.floats(1, 400), mixers)

@@ -7,10 +7,11 @@ from random import Random
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from hypothesis.strategies import DrawFn
 
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.mould import (
-    Cut,
+    CutLength,
     Nest,
     SheetPart,
     cut_lengths,
@@ -19,21 +20,20 @@ from ledgerstone.mould import (
     nest,
     runs,
 )
-from ledgerstone.mould.nesting import Placed
+from ledgerstone.mould.nesting import NestedPiece
 from ledgerstone.shape import shape_of
 from ledgerstone.steel import Bar, cut_list
 from ledgerstone.workshop import DEMONSTRATION, load_profile
+from support.documents import Json
 from support.strategies.orders import orders, thorough, usual
-from support.strategies.plans import Draw
 
 WORKSHOP = load_profile(DEMONSTRATION)
-Json = dict[str, object]
 SHEET, KERF = (2440.0, 1220.0), 3.0
 NEARLY = 2.5e-3  # the packer counts in thousandths of a millimetre
 
 
 @st.composite
-def piece_lists(draw: Draw) -> list[SheetPart]:
+def piece_lists(draw: DrawFn) -> list[SheetPart]:
     """Pieces that a sheet holds, some of them odd to a hundredth, some as large as the sheet."""
     sizes = st.tuples(
         st.floats(5, SHEET[0]) | st.integers(10, 2440) | st.just(SHEET[0]),
@@ -81,7 +81,7 @@ def test_no_piece_overlaps_another_or_leaves_its_sheet(pieces: list[SheetPart]) 
     assert found.sheets <= sum(piece.count for piece in pieces)
 
 
-def sawable(pieces: list[Placed]) -> bool:
+def sawable(pieces: list[NestedPiece]) -> bool:
     """Whether cuts from side to side part all of these, each of what a cut leaves by itself."""
     if len(pieces) < 2:
         return True
@@ -138,7 +138,7 @@ def test_more_pieces_than_are_nested_at_once_keep_the_law() -> None:
 @usual
 def test_cuts_and_waste_are_the_stock(lengths: list[float], kerf_mm: float) -> None:
     """Each length of stock is its cuts, their kerfs between them, and what is left of it."""
-    cuts = [Cut(f"bar {i}", float(length)) for i, length in enumerate(lengths)]
+    cuts = [CutLength(f"bar {i}", float(length)) for i, length in enumerate(lengths)]
     found = cut_lengths(cuts, 3000, kerf_mm)
     assert Counter(cut for stock in found for cut in stock.cuts) == Counter(cuts)
     for stock in found:
@@ -156,7 +156,7 @@ def test_no_two_lengths_are_half_empty(lengths: list[int]) -> None:
 
     Two such lengths would have been one: what is in the second would have gone into the first.
     """
-    found = cut_lengths([Cut("bar", float(length)) for length in lengths], 3000, 0)
+    found = cut_lengths([CutLength("bar", float(length)) for length in lengths], 3000, 0)
     half_empty = [stock for stock in found if stock.waste_mm > 1500]
     assert len(half_empty) <= 1
 

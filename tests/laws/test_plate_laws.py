@@ -17,12 +17,12 @@ from ledgerstone.strength import (
     CaseResult,
     Cases,
     LineSupport,
-    Load,
     OffTheSlabError,
     OutlineUnusableError,
     OwnWeight,
     PatchLoad,
     Plate,
+    PlateLoad,
     PointSupport,
     Pressure,
     Rested,
@@ -77,7 +77,7 @@ def _rest(x: float, y: float, rng: np.random.Generator) -> Support:
 
 
 def carried(footing: Footing, pull: np.ndarray) -> bool:
-    """Whether any pushes balance a load: a small linear programme of its own."""
+    """Return whether any pushes balance a load: a small linear programme of its own."""
     rows = footing.rests.rigid.T
     found = linprog(np.zeros(rows.shape[1]), A_eq=rows, b_eq=pull, bounds=(0, None))
     return found.status == 0
@@ -103,7 +103,7 @@ def test_on_hundreds_of_random_rests_reactions_push_and_balance(name: str) -> No
             PatchLoad(x=x, y=y, length=60, width=60, newtons=1500.0)
             for x, y in inside(outline, 3, rng).tolist()
         ]
-        cases: list[list[Load]] = [[G]]
+        cases: list[list[PlateLoad]] = [[G]]
         cases += [[G, load] for load in loads]
         gaps = rng.choice([0.0, 2.0], rested.support_count).tolist()
         for found in (rested.cases(cases), rested.cases(cases, gaps_mm=gaps)):
@@ -111,7 +111,7 @@ def test_on_hundreds_of_random_rests_reactions_push_and_balance(name: str) -> No
     assert settled > 100
 
 
-def balanced(rested: Rested, found: Cases, cases: list[list[Load]]) -> int:
+def balanced(rested: Rested, found: Cases, cases: list[list[PlateLoad]]) -> int:
     """Cases that rest, each held to its signs, its balance and the linear programme."""
     footing = rested.footing
     forces = np.column_stack([total(rested, case) for case in cases])
@@ -127,13 +127,13 @@ def balanced(rested: Rested, found: Cases, cases: list[list[Load]]) -> int:
     return found.tips.count(None)
 
 
-def total(rested: Rested, case: list[Load]) -> np.ndarray:
+def total(rested: Rested, case: list[PlateLoad]) -> np.ndarray:
     """Force and moments of a case, from the plate's own nodal forces."""
     footing, model = rested.footing, rested.plate.model
     pull = np.zeros(3)
     for load in case:
         unit, size = (OwnWeight(1.0), 25e-6 * 40) if load is G else (load, 1.0)
-        pull += size * (footing.motions.T @ model.carried([unit])[0])[:, 0]
+        pull += size * (model.carried([unit])[0] @ footing.motions)[0]
     return pull
 
 
@@ -210,11 +210,11 @@ def test_a_thicker_slab_never_sags_more_under_its_own_weight(name: str) -> None:
     assert sags[2] / sags[4] == pytest.approx(4.0, rel=1e-6)
 
 
-def work_done(answer: CaseResult, loads: list[Load]) -> float:
+def work_done(answer: CaseResult, loads: list[PlateLoad]) -> float:
     """Load times deflection, all loads: twice the energy that the loads have put in."""
     model = answer._plate.model
     units = [(OwnWeight(1.0), 25e-6 * 40) if u is G else (u, 1.0) for u in loads]
-    force = sum(size * model.carried([unit])[0][:, 0] for unit, size in units)
+    force = sum(size * model.carried([unit])[0][0] for unit, size in units)
     return float(force @ answer._u) / answer._plate.rigidity_nmm
 
 
@@ -228,7 +228,7 @@ def test_adding_a_rest_never_raises_load_times_deflection() -> None:
     seen = 0
     for _ in range(60):
         places = inside(HOB, 6, rng)
-        loads: list[Load] = [G, PatchLoad(x=300, y=500, length=80, width=80, newtons=800)]
+        loads: list[PlateLoad] = [G, PatchLoad(x=300, y=500, length=80, width=80, newtons=800)]
         rests = [PointSupport(x, y) for x, y in places.tolist()]
         few, more = (plate.on(rests[:n]).cases([loads]) for n in (5, 6))
         if few.tips[0] is None and more.tips[0] is None:

@@ -12,20 +12,18 @@ concrete and its area to be finished come back: a large opening is cheaper to le
 import copy
 from dataclasses import replace
 from decimal import Decimal
-from typing import Any
 
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.order import Order
-from ledgerstone.price import Line, Price, price, rounded_total, tax_in
+from ledgerstone.price import Price, PriceLine, price, rounded_total, tax_in
 from ledgerstone.shape import shape_of
 from ledgerstone.work import operations
 from ledgerstone.workshop import Workshop
+from support.documents import Json
 from support.strategies.orders import modest_orders, orders, slabs, usual
-
-Json = dict[str, Any]
 
 amounts = st.decimals(Decimal("0.01"), Decimal(20_000), places=2, allow_nan=False)
 steps = st.sampled_from(("0.01", "0.05", "0.50", "1.00", "5.00", "10.00")).map(Decimal)
@@ -77,7 +75,7 @@ def test_any_lines_settle_on_any_step(
     offer = replace(workshop.offer, round_to=step)
     tax = replace(workshop.tax, percent=percent, registered=registered)
     shop = replace(workshop, offer=offer, tax=tax)
-    found = rounded_total([Line(str(i), amount) for i, amount in enumerate(lines)], shop)
+    found = rounded_total([PriceLine(str(i), amount) for i, amount in enumerate(lines)], shop)
     assert_adds_up(found, step)
     asked = sum(lines) * (1 + (percent if registered else 0) / Decimal(100))
     assert abs(found.total - asked) <= step / 2 + Decimal("0.005")

@@ -9,10 +9,11 @@ from hypothesis import example, given
 from hypothesis import strategies as st
 
 from ledgerstone.errors import QuantityError
-from ledgerstone.quantities import LONGEST_MM, Length, Rounding, Unit
-from ledgerstone.wording import english
+from ledgerstone.quantities import LONGEST_MM, Length, Rounding, UnitName
+from ledgerstone.wording import english, number_marks, speech_in
+from ledgerstone.workshop.countries import COUNTRIES, usual_in
 
-UNITS: tuple[Unit, ...] = ("mm", "cm", "m", "in", "ft")
+UNITS: tuple[UnitName, ...] = ("mm", "cm", "m", "in", "ft")
 # The longest and most ambiguous texts for each repeated part of the grammar: 32 characters that
 # match for as long as they can and then fail.
 HOSTILE = (
@@ -67,7 +68,7 @@ steps_mm = st.sampled_from([0.5, 1, 5, 10, 25, 50])
 
 
 def answer(value: object) -> Length | str:
-    """Give the length that was read, or the sentence with which it was refused."""
+    """Return the length that was read, or the sentence with which it was refused."""
     try:
         return Length.parse(value)
     except QuantityError as refused:
@@ -88,7 +89,7 @@ def test_what_is_printed_parses_back_to_the_same_exact_length(typed: str) -> Non
 
 
 @given(st.integers(0, 39_000 * 64), st.sampled_from(["in", "ft"]))
-def test_every_64th_of_an_inch_is_printed_exactly(sixty_fourths: int, unit: Unit) -> None:
+def test_every_64th_of_an_inch_is_printed_exactly(sixty_fourths: int, unit: UnitName) -> None:
     """A result that is a 64th of an inch is printed as that fraction and parses back exactly."""
     exact_mm = Fraction(254, 640) * sixty_fourths
     length = Length.of_mm(float(exact_mm), unit)
@@ -97,7 +98,7 @@ def test_every_64th_of_an_inch_is_printed_exactly(sixty_fourths: int, unit: Unit
 
 
 @given(millimetres, st.sampled_from(UNITS))
-def test_a_printed_result_is_within_its_last_place(mm: float, unit: Unit) -> None:
+def test_a_printed_result_is_within_its_last_place(mm: float, unit: UnitName) -> None:
     """A result's text parses to within half of 0.01 mm, or of 0.001 in."""
     half_place_mm = Fraction("0.0127") if unit in {"in", "ft"} else Fraction("0.005")
     length = Length.of_mm(mm, unit)
@@ -186,7 +187,7 @@ def test_the_nearest_step_is_one_of_the_two_around_it(typed: str, mm: float, to_
 def test_a_rounded_length_goes_round_the_wire_unchanged(
     slot: object, mm: float, step: Rounding, to_mm: float
 ) -> None:
-    """What is said of a rounded length is exactly what it is, as text and as a number."""
+    """What is stated of a rounded length is exactly what it is, as text and as a number."""
     rounded = Length.parse(slot).like(mm, step, to_mm=to_mm)
     assert Length.parse(rounded.wire()) == rounded
     assert isinstance(rounded.wire(), str) == isinstance(slot, str)
@@ -199,3 +200,32 @@ def test_rounding_a_rounded_length_changes_nothing(typed: str, mm: float, to_mm:
     once = slot.like(mm, "up", to_mm=to_mm)
     assert slot.like(once.mm, "up", to_mm=to_mm) == once
     assert slot.like(once.mm, "down", to_mm=to_mm) == once
+
+
+@given(
+    st.sampled_from(["GB", "DE", "US", "AT", "CH", "ZA"]),
+    st.sampled_from(["en", "de"]),
+    typed_lengths,
+    st.floats(3, 5000),
+)
+def test_what_a_page_prints_is_read_there_as_the_same(
+    country: str, language: str, typed: str, mm: float
+) -> None:
+    """A length in any sentence, and the same on the wire, is read as it stands, place by place."""
+    place = usual_in(country)
+    marks = number_marks(language, place)
+    length = Length.parse(typed)
+    for one in (length, length.like(mm), Length.of_mm(round(mm))):
+        assert Length.parse(one.wire(), marks).exact_mm == Length.parse(one.wire()).exact_mm
+        said = speech_in(language, "", place).value(one)
+        most = 25.4 / 32 if place.lengths == "in" else 0.01
+        assert abs(Length.parse(said, marks).mm - one.mm) <= most, said
+
+
+def test_every_country_s_marks_are_listed() -> None:
+    """A language has one mark before tenths and none of them twice, wherever it is spoken."""
+    for country, place in COUNTRIES.items():
+        for language in ("en", "de"):
+            marks = number_marks(language, place)
+            assert marks.point in {".", ","}, country
+            assert marks.point not in marks.groups

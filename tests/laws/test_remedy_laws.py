@@ -9,10 +9,10 @@ from hypothesis import strategies as st
 
 from laws.remedy_run import Tally, run_part, show
 from support.contexts import context_of
+from support.documents import Json
 from support.oracles.remedy_laws import hold_the_laws
 from support.strategies.orders import TODAY, aimed_orders, modest_orders, orders
 from support.strategies.other_workshops import WORKSHOPS
-from support.strategies.plans import Json
 from support.strategies.tripping_orders import TRIPS
 
 CONTEXTS: Final = {name: context_of(workshop, TODAY) for name, workshop in WORKSHOPS.items()}

@@ -12,7 +12,7 @@ from dataclasses import replace
 from datetime import date
 from decimal import Decimal
 from itertools import pairwise, permutations
-from typing import Any, Literal
+from typing import Literal
 
 from hypothesis import assume, given
 from hypothesis import strategies as st
@@ -21,17 +21,17 @@ from ledgerstone.codec.order_in import read_order
 from ledgerstone.message import Message
 from ledgerstone.mix import batch_plan
 from ledgerstone.order import Order
-from ledgerstone.price import ROUNDING, Line, Price, costs, price, rounded_total
+from ledgerstone.price import ROUNDING, Price, PriceLine, costs, price, rounded_total
 from ledgerstone.price.costing import GROUPS
 from ledgerstone.schedule import cast_together
 from ledgerstone.shade import tint_of
 from ledgerstone.shape import shape_of
 from ledgerstone.work import Operation, operations
 from ledgerstone.workshop import Workshop
+from support.documents import Json
 from support.slabs import box, line_name, slab_json, stages_of
 from support.strategies.orders import modest_orders, orders, usual
 
-Json = dict[str, Any]
 PENNY = Decimal("0.01")
 MIXING = Message("step-mix")
 
@@ -190,9 +190,9 @@ def test_adding_a_line_never_changes_another(
     workshop: Workshop, amounts: list[Decimal], more: Decimal, data: st.DataObject
 ) -> None:
     """Wherever it is set in; what the step adds or takes is a line of its own."""
-    lines = [Line(f"{i}", amount) for i, amount in enumerate(amounts)]
+    lines = [PriceLine(f"{i}", amount) for i, amount in enumerate(amounts)]
     at = data.draw(st.integers(0, len(lines)))
-    longer = [*lines[:at], Line("more", more), *lines[at:]]
+    longer = [*lines[:at], PriceLine("more", more), *lines[at:]]
     found = rounded_total(longer, workshop)
     assert [line for line in found.lines if line.label not in ("more", ROUNDING)] == lines
     assert found.net + found.tax == found.total

@@ -45,7 +45,7 @@ from support.strategies.times import (
 
 NAMES = dict(zip(WORK_STAGES, ("Making the mould", "Casting", "Turning and finishing", "Sealing",
                                "Packing"), strict=True))  # fmt: skip
-Steps = tuple[Operation, ...]
+OperationSteps = tuple[Operation, ...]
 taken = st.lists(bookings(), max_size=4).map(tuple)
 
 
@@ -55,19 +55,19 @@ def days_of(lead: LeadTime) -> tuple[date, date, date]:
 
 
 def whole(booking: Booking) -> bool:
-    """Whether a booking holds whole days."""
+    """Return whether a booking holds whole days."""
     return booking.starts == time.min and booking.ends is None
 
 
 def not_earlier(later: LeadTime, sooner: LeadTime) -> bool:
-    """Whether each of a lead time's days is no earlier than another's."""
+    """Return whether each of a lead time's days is no earlier than another's."""
     return all(a >= b for a, b in zip(days_of(later), days_of(sooner), strict=True))
 
 
 @thorough
 @given(operation_lists(), days_of_two_years, st.integers(0, 60), taken, st.data())
 def test_a_later_start_is_never_ready_earlier(  # noqa: PLR0917  hypothesis passes by position
-    workshop: Workshop, steps: Steps, today: date, wait: int, busy: tuple[Booking, ...],
+    workshop: Workshop, steps: OperationSteps, today: date, wait: int, busy: tuple[Booking, ...],
     data: st.DataObject,
 ) -> None:  # fmt: skip
     """Ordering later, by any number of days, makes nothing ready sooner."""
@@ -80,8 +80,8 @@ def test_a_later_start_is_never_ready_earlier(  # noqa: PLR0917  hypothesis pass
 @thorough
 @given(operation_lists(), days_of_two_years, taken, bookings(), st.data())
 def test_a_booking_more_is_never_ready_earlier(  # noqa: PLR0917  hypothesis passes by position
-    workshop: Workshop, steps: Steps, today: date, busy: tuple[Booking, ...], more: Booking,
-    data: st.DataObject,
+    workshop: Workshop, steps: OperationSteps, today: date, busy: tuple[Booking, ...],
+    more: Booking, data: st.DataObject,
 ) -> None:  # fmt: skip
     """Taking days away makes nothing ready sooner."""
     shop = data.draw(calendars_of(workshop))
@@ -92,7 +92,7 @@ def test_a_booking_more_is_never_ready_earlier(  # noqa: PLR0917  hypothesis pas
 @usual
 @given(operation_lists(), days_of_two_years, st.data())
 def test_more_work_is_never_ready_earlier(
-    workshop: Workshop, steps: Steps, today: date, data: st.DataObject
+    workshop: Workshop, steps: OperationSteps, today: date, data: st.DataObject
 ) -> None:
     """Longer hands, a longer wait, an older concrete or one more operation: none brings it on."""
     shop = data.draw(calendars_of(workshop))
@@ -108,7 +108,11 @@ def test_more_work_is_never_ready_earlier(
 @thorough
 @given(operation_lists(), days_of_two_years, taken, st.data())
 def test_another_pair_of_hands_is_never_ready_later(
-    workshop: Workshop, steps: Steps, today: date, busy: tuple[Booking, ...], data: st.DataObject
+    workshop: Workshop,
+    steps: OperationSteps,
+    today: date,
+    busy: tuple[Booking, ...],
+    data: st.DataObject,
 ) -> None:
     """With one more to help nothing is ready later."""
     shop = data.draw(calendars_of(workshop))
@@ -121,7 +125,11 @@ def test_another_pair_of_hands_is_never_ready_later(
 @thorough
 @given(operation_lists(), days_of_two_years, taken, st.data())
 def test_a_colder_shed_is_never_ready_earlier(
-    workshop: Workshop, steps: Steps, today: date, busy: tuple[Booking, ...], data: st.DataObject
+    workshop: Workshop,
+    steps: OperationSteps,
+    today: date,
+    busy: tuple[Booking, ...],
+    data: st.DataObject,
 ) -> None:
     """Degrees less, in some months or all, hold up the cover and the strength or change nothing."""
     shop = data.draw(calendars_of(workshop))
@@ -136,7 +144,11 @@ def test_a_colder_shed_is_never_ready_earlier(
 @thorough
 @given(operation_lists(), days_of_two_years, taken, st.data())
 def test_a_heated_tent_is_never_ready_later(
-    workshop: Workshop, steps: Steps, today: date, busy: tuple[Booking, ...], data: st.DataObject
+    workshop: Workshop,
+    steps: OperationSteps,
+    today: date,
+    busy: tuple[Booking, ...],
+    data: st.DataObject,
 ) -> None:
     """With every cover in a tent that is warmer than the shed ever is, nothing is ready later."""
     shop = data.draw(calendars_of(workshop))
@@ -153,7 +165,11 @@ def test_a_heated_tent_is_never_ready_later(
 @thorough
 @given(operation_lists(), days_of_two_years, taken, st.data())
 def test_laid_work_is_work_that_can_be_done(
-    workshop: Workshop, steps: Steps, today: date, busy: tuple[Booking, ...], data: st.DataObject
+    workshop: Workshop,
+    steps: OperationSteps,
+    today: date,
+    busy: tuple[Booking, ...],
+    data: st.DataObject,
 ) -> None:
     """An independent verifier finds nothing: hours, counts, waits, tables, each step done once."""
     shop = data.draw(calendars_of(workshop))
@@ -164,7 +180,11 @@ def test_laid_work_is_work_that_can_be_done(
 @thorough
 @given(operation_lists(), days_of_two_years, taken, st.data())
 def test_stages_hold_the_work_they_tell(
-    workshop: Workshop, steps: Steps, today: date, busy: tuple[Booking, ...], data: st.DataObject
+    workshop: Workshop,
+    steps: OperationSteps,
+    today: date,
+    busy: tuple[Booking, ...],
+    data: st.DataObject,
 ) -> None:
     """A stage of work is from its first job's day to its last one's; the last ends as promised."""
     shop = data.draw(calendars_of(workshop))
@@ -186,7 +206,7 @@ def test_stages_hold_the_work_they_tell(
 @usual
 @given(operation_lists(), days_of_two_years, st.data())
 def test_no_reason_gives_hours_away(
-    workshop: Workshop, steps: Steps, today: date, data: st.DataObject
+    workshop: Workshop, steps: OperationSteps, today: date, data: st.DataObject
 ) -> None:
     """Reasons are whole sentences, and none tells how long hands work."""
     shop = data.draw(calendars_of(workshop))

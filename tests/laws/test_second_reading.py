@@ -1,15 +1,13 @@
 """The second reading itself: it accepts what is said rightly, and finds each thing that is not."""
 
 import copy
-from typing import Any
 
 import pytest
 
 from laws.reducing import reduced
+from support.documents import Json
 from support.oracles.patched_orders import kept_things, liberties, parts_of
 from support.oracles.said_changes import unsaid
-
-Json = dict[str, Any]
 
 
 def opening(x: object, label: str = "", length: object = 500, **more: object) -> Json:
@@ -123,14 +121,14 @@ WRONG: dict[str, tuple[Json, Json, list[str], str]] = {
 
 
 @pytest.mark.parametrize("name", RIGHT)
-def test_what_is_said_rightly_is_accepted(name: str) -> None:
+def test_what_is_stated_rightly_is_accepted(name: str) -> None:
     """Every member that changed is found in the sentences, and nothing else."""
     sent, made, says = RIGHT[name]
     assert unsaid(sent, made, says) == []
 
 
 @pytest.mark.parametrize("name", WRONG)
-def test_what_is_said_wrongly_is_found(name: str) -> None:
+def test_what_is_stated_wrongly_is_found(name: str) -> None:
     """A wrong way, name, length or piece, and whatever is not said, are each found."""
     sent, made, says, fault = WRONG[name]
     assert any(fault in one for one in unsaid(sent, made, says)), unsaid(sent, made, says)

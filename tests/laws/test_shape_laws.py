@@ -10,7 +10,6 @@ that shrinks in its place, but not for one that is given by a smaller corner rad
 import math
 from dataclasses import replace
 from itertools import combinations
-from typing import Any
 
 import pytest
 from hypothesis import assume, given
@@ -19,16 +18,14 @@ from shapely import affinity
 
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.order import Slab
-from ledgerstone.outline import rounded
+from ledgerstone.outline import XY, rounded
 from ledgerstone.price import price
 from ledgerstone.shape import Shape, edge_lengths_mm, shape_of
 from ledgerstone.work import operations
 from ledgerstone.workshop import Workshop
+from support.documents import Json
 from support.strategies.orders import orders, slabs, thorough, usual
 from support.strategies.plans import cutouts, points_of, rings
-
-Json = dict[str, Any]
-XY = tuple[float, float]
 
 whole = st.integers(-3000, 3000)
 ring = rings(1200)
@@ -50,7 +47,7 @@ def polygon_slab(points: list[XY], holes: list[list[XY]], radius: int | None = N
 
 
 def plain(shape: Shape) -> bool:
-    """Whether the openings lie inside and apart, so that areas are exact."""
+    """Return whether the openings lie inside and apart, so that areas are exact."""
     inside = all(shape.outline.contains(o.polygon) for o in shape.openings)
     pairs = combinations(shape.openings, 2)
     return inside and not any(a.polygon.intersects(b.polygon) for a, b in pairs)

@@ -2,7 +2,6 @@
 
 import json
 import math
-from typing import Any
 
 import pytest
 from hypothesis import given
@@ -13,11 +12,10 @@ from ledgerstone.quote import Quote, SentBack, quote
 from ledgerstone.stages import StageCache
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.workshop import Workshop
+from support.documents import Json
 from support.slabs import box, slab_json, stages_of
 from support.strategies.awkward_orders import AWKWARD
 from support.strategies.orders import TODAY, brief, modest_orders, orders, usual
-
-Json = dict[str, Any]
 
 
 def _answered(document: Json, workshop: Workshop) -> Quote | SentBack:

@@ -12,21 +12,23 @@ import pytest
 
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.shape import shape_of
-from ledgerstone.strength._lying import Lying
+from ledgerstone.strength._holding import Holding
+from ledgerstone.strength._placed import PlacedSlab
 from ledgerstone.strength._rails import on_levels
 from ledgerstone.strength._search import worst_seats
-from ledgerstone.strength._tried import Tried
+from ledgerstone.strength._tried import TriedCase
 from ledgerstone.strength.plate import Plate
 from ledgerstone.strength.rests import turning_places
-from ledgerstone.strength.slabs import Plates, SlabStrength, slab_strength
+from ledgerstone.strength.slabs import MESHED_AS_MM, Plates, SlabStrength, slab_strength
 from ledgerstone.strength.verdict import CAUTIONS
 from ledgerstone.transport import slab_kg
 from ledgerstone.workshop import Workshop
 from support.calibration import on_units
-from support.lying import lying_of
+from support.documents import Json
 from support.mirrored import mirrored
+from support.placed import placed_of
 from support.slabs import box, cut, slab_json
-from support.strategies.ordinary_slabs import Json, ordinary_slab
+from support.strategies.ordinary_slabs import ordinary_slab
 
 EVERYDAY, LONG = 8, 200
 WORKSHOP_TEMP_C = 10.0
@@ -128,41 +130,42 @@ def test_a_millimetre_more_flips_none_of_hundreds(workshop: Workshop) -> None:
 # --- the mesh ----------------------------------------------------------------------------------
 
 
-def _railed(lying: Lying) -> Lying:
-    units = {bearing.unit for bearing in lying.carrying if bearing.unit is not None}
-    return on_levels(lying, dict.fromkeys(units, "hardwood")) if units else lying
+def _railed(placed: PlacedSlab) -> PlacedSlab:
+    units = {bearing.unit for bearing in placed.carrying if bearing.unit is not None}
+    return on_levels(placed, dict.fromkeys(units, "hardwood")) if units else placed
 
 
-def _finer(lying: Lying) -> Lying:
+def _finer(placed: PlacedSlab) -> PlacedSlab:
     """The same slab on a mesh twice as fine."""
-    plate = lying.plate
+    plate = placed.plate
     size = 0.5 * plate.model.mesh.coarse_mm
-    turning = turning_places(lying.slab, lying.shape)
+    held = Holding(plate.outline).turned_at_mm
+    turning = (*turning_places(placed.slab, placed.shape), *held)
     fine = Plate(
         plate.outline,
-        thickness_mm=40,
+        thickness_mm=MESHED_AS_MM,
         e_mpa=plate.e_mpa,
         nu=plate.nu,
         mesh_mm=size,
         turning=turning,
     )
-    return replace(lying, plate=fine.at(thickness_mm=plate.thickness_mm))
+    return replace(placed, plate=fine.at(thickness_mm=plate.thickness_mm))
 
 
-def _worst_of(lying: Lying, tried: Sequence[Tried]) -> float:
+def _worst_of(placed: PlacedSlab, tried: Sequence[TriedCase]) -> float:
     """How far the worst of some cases uses the slab."""
-    found = lying.settled(tried).found if tried else ()
-    used = [one.mpa / lying.limit_mpa(t.case) for t, one in zip(tried, found, strict=True)]
+    found = placed.settled(tried).found if tried else ()
+    used = [one.mpa / placed.limit_mpa(t.case) for t, one in zip(tried, found, strict=True)]
     return max(used, default=0.0)
 
 
 def _fine_enough(seeds: Iterable[int], workshop: Workshop) -> None:
     unlike = {}
     for seed in seeds:
-        lying = lying_of(ordinary_slab(seed), workshop)
-        if lying is None:
+        placed = placed_of(ordinary_slab(seed), workshop)
+        if placed is None:
             continue
-        coarse, fine = _railed(lying), _railed(_finer(lying))
+        coarse, fine = _railed(placed), _railed(_finer(placed))
         batches = worst_seats(coarse, coarse.first)
         for tips in (False, True):
             some = [

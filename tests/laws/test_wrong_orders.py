@@ -11,12 +11,11 @@ from ledgerstone.codec.order_in import read_order
 from ledgerstone.quote import Quote
 from ledgerstone.workshop import Workshop
 from support.contexts import context_of
+from support.documents import Json
 from support.oracles.placement import no_room, room
 from support.strategies.orders import TODAY, brief
 from support.strategies.wrong_measures import WAYS
 from support.strategies.wrong_orders import wrong_order, wrong_orders
-
-Json = dict[str, Any]
 
 
 def slab(length: object, width: object, *cutouts: Json, **more: Any) -> Json:
@@ -123,7 +122,7 @@ def test_a_large_l_is_cut_from_its_inside_corner(workshop: Workshop) -> None:
     assert no_room({"outline": outline, "cutouts": [wide]}, workshop) != ""
 
 
-def test_a_side_panel_is_in_the_way_where_units_are_told(workshop: Workshop) -> None:
+def test_a_side_panel_is_in_the_way_where_units_are_given(workshop: Workshop) -> None:
     """A hob of 560 goes into its unit of 600, clear of panels of 18 mm; one of 570 does not."""
     units = [{"width": 600, "for": "hob"}, {"width": 600}, {"width": 600}]
     rests = {"kind": "units", "units": units}

@@ -7,10 +7,10 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.quote import Quote, SentBack
+from support.documents import Json
 from support.oracles.patched_orders import liberties
 from support.oracles.remedy_laws import hold_the_laws, patched, stops
 from support.oracles.said_changes import unsaid
-from support.strategies.plans import Json
 from support.written import write_fixes, write_remedies
 
 

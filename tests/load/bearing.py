@@ -1,7 +1,8 @@
 """What one request costs beside a fixed piece of work, and what it holds in memory.
 
 ``python -m load.bearing time|memory|papers SEED ROUNDS [few]`` prints the dearest request: of a
-customer's by the time it takes or by what it holds, or of the maker's by time.
+customer's by the time it takes or by what it holds, or of the maker's by time. Each that is dearer
+than all before it is reported on standard error as it is found.
 """
 
 from __future__ import annotations
@@ -13,10 +14,11 @@ import sys
 import time
 from collections.abc import Callable, Iterator
 from contextlib import suppress
-from dataclasses import dataclass, fields
+from dataclasses import asdict, dataclass, fields
 from datetime import date
 from functools import partial
 from pathlib import Path
+from statistics import median
 from typing import Final
 
 import numpy as np
@@ -39,13 +41,14 @@ from ledgerstone.papers.templates import templates_in
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.remedies import Budget
 from ledgerstone.workshop import DEMONSTRATION, load_profile
-from support.hardest import Json, beginnings, climb
+from support.documents import Json
+from support.hardest import beginnings, climb
 
 WORKSHOP = load_profile(DEMONSTRATION)
 TEMPLATES = templates_in(DEMONSTRATION.parent)
 TODAY = date(2026, 11, 25)
 TOKENS = Tokens(["k" * 32])
-MOST_ADDRESSED: Final = 3 * 2**30  # bytes: what would take more ends the search
+MAX_ADDRESSED: Final = 3 * 2**30  # bytes: what would take more ends the search
 FEW: Final = (0, 1, 3, 5)  # of the beginnings: one slab with much of everything
 
 
@@ -60,9 +63,6 @@ def fixed_work_s() -> float:
     return time.process_time() - began_s
 
 
-FIXED_S: Final = min(fixed_work_s() for _ in range(5))
-
-
 @dataclass(frozen=True, slots=True)
 class Cost:
     """What one order's answer and its drawings cost, the dearest request of them.
@@ -72,9 +72,9 @@ class Cost:
     request_s
         Processor time of the dearest request, s.
     works
-        The same over the fixed piece of work.
+        The same over the fixed piece of work, done just before it.
     peak_mb
-        The most that the process held meanwhile.
+        The largest memory of the process during it.
     """
 
     request_s: float
@@ -111,12 +111,13 @@ def _in_a_child(ask: Callable[[], object]) -> Cost | None:
     child = os.fork()
     if child == 0:
         with suppress(BaseException):
+            fixed_s = median(fixed_work_s() for _ in range(3))
             _forget_peak()
             began_s = _processor_s()
             with suppress(NotUnderstood, TooIntricate):
                 ask()
                 spent_s = _processor_s() - began_s
-                os.write(tells, json.dumps([spent_s, spent_s / FIXED_S, _peak_mb()]).encode())
+                os.write(tells, json.dumps([spent_s, spent_s / fixed_s, _peak_mb()]).encode())
             os._exit(0)
         os._exit(1)
     os.close(tells)
@@ -163,7 +164,7 @@ def _pictured(order: Json, name: str) -> None:
 
 
 def _forget_peak() -> None:
-    """Let the process's high-water mark begin anew (proc(5), clear_refs)."""
+    """Let the process's high-water mark begin again (proc(5), clear_refs)."""
     Path("/proc/self/clear_refs").write_text("5", encoding="ascii")
 
 
@@ -187,7 +188,7 @@ def _own_peak_mb() -> float:
 def main() -> None:
     """Search for the request that takes longest, or holds most, and print it as JSON."""
     what, seed, rounds = sys.argv[1], int(sys.argv[2]), int(sys.argv[3])
-    resource.setrlimit(resource.RLIMIT_AS, (MOST_ADDRESSED, MOST_ADDRESSED))
+    resource.setrlimit(resource.RLIMIT_AS, (MAX_ADDRESSED, MAX_ADDRESSED))
     begin = [beginnings()[k] for k in FEW] if "few" in sys.argv else beginnings()
     most = {"works": 0.0, "request_s": 0.0, "peak_mb": 0.0}
 
@@ -195,12 +196,16 @@ def main() -> None:
         found = cost_of(order, papers=what == "papers")
         if found is None:
             return None
+        value = found.peak_mb if what == "memory" else found.works
+        if value > most["peak_mb" if what == "memory" else "works"]:
+            told = {**asdict(found), "order": order}
+            print(json.dumps(told), file=sys.stderr, flush=True)
         most.update({name: max(value, getattr(found, name)) for name, value in most.items()})
-        return found.peak_mb if what == "memory" else found.works
+        return value
 
     _answered(BENCH)
     best = climb(cost, seed, rounds, begin)
-    json.dump({**most, "fixed_s": FIXED_S, "order": best[0].order}, sys.stdout)
+    json.dump({**most, "order": best[0].order}, sys.stdout)
 
 
 if __name__ == "__main__":

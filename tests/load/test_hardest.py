@@ -1,4 +1,4 @@
-"""No request that is answered costs more than a small server bears: searched for, not listed."""
+"""No request costs more than a small server can take: searched for, not listed."""
 
 import json
 import os
@@ -11,8 +11,8 @@ import pytest
 
 ROOT = Path(__file__).resolve().parents[2]
 # Four seconds where the fixed piece of work takes 36 ms, as it does on an ordinary machine.
-MOST_WORKS = 110.0
-MOST_MB = 250.0
+MAX_WORKS = 110.0
+MAX_MB = 250.0
 ONE_THREAD = {"OMP_NUM_THREADS": "1", "OPENBLAS_NUM_THREADS": "1"}
 
 
@@ -28,8 +28,8 @@ def _searched(what: str, seed: int, rounds: int, *few: str) -> dict[str, Any]:
     found: dict[str, Any] = json.loads(run.stdout)
     body = len(json.dumps(found["order"], separators=(",", ":")))
     print(
-        f"worst request of the search: {found['works']:.0f} × the fixed work"
-        f" ({found['fixed_s'] * 1e3:.0f} ms), {found['request_s']:.2f} s,"
+        f"worst request of the search: {found['works']:.0f} × the fixed work,"
+        f" {found['request_s']:.2f} s,"
         f" {found['peak_mb']:.0f} MB; {body} bytes"
     )
     return found
@@ -38,8 +38,8 @@ def _searched(what: str, seed: int, rounds: int, *few: str) -> dict[str, Any]:
 def test_no_request_costs_more_than_four_seconds() -> None:
     """A short search finds no answered request that costs over 110 fixed works, or over 250 MB."""
     found = _searched("time", 1, 3, "few")
-    assert found["works"] <= MOST_WORKS
-    assert found["peak_mb"] <= MOST_MB
+    assert found["works"] <= MAX_WORKS
+    assert found["peak_mb"] <= MAX_MB
 
 
 @pytest.mark.long
@@ -48,5 +48,5 @@ def test_no_request_costs_more_than_four_seconds() -> None:
 def test_nor_does_a_long_search_find_one(what: str, seed: int) -> None:
     """Two searches each for time, memory and the maker's papers, of some hundred orders: none."""
     found = _searched(what, seed, 150)
-    assert found["works"] <= MOST_WORKS
-    assert found["peak_mb"] <= MOST_MB
+    assert found["works"] <= MAX_WORKS
+    assert found["peak_mb"] <= MAX_MB

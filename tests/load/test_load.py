@@ -1,4 +1,4 @@
-"""More is asked than can be answered: what is let in is answered soon, the rest is told to wait."""
+"""Overload: accepted requests are answered soon, the rest are asked to retry."""
 
 import copy
 import json
@@ -13,14 +13,14 @@ import pytest
 from conftest import EXAMPLE_ORDER
 from support.serving import Answer, Callers, Served, ask, served, told
 
-MOST_WAITING = 8
+MAX_WAITING = 8
 WORKERS = 2
 
 
 @pytest.fixture(scope="module")
 def service() -> Iterator[Served]:
     """A server whose gate lets eight wait."""
-    with served(MOST_WAITING=str(MOST_WAITING)) as running:
+    with served(MOST_WAITING=str(MAX_WAITING)) as running:
         ask(running.port)
         yield running
 
@@ -69,8 +69,8 @@ def _turned_away_well(answers: list[Answer], right: bytes) -> None:
     assert all(a.headers["content-type"] == "application/problem+json" for a in refused)
 
 
-def test_a_short_rush_is_told_to_wait(service: Served) -> None:
-    """Forty at once: some are answered rightly, the others told when to come again, none broken."""
+def test_a_short_rush_is_asked_to_wait(service: Served) -> None:
+    """Of forty at once some are answered, the others get Retry-After, and none breaks."""
     right = ask(service.port).body
     with Callers(service.port, 40, pause_s=60.0) as rush:
         while len(rush.answers) < 40:
@@ -83,14 +83,14 @@ def test_a_short_rush_is_told_to_wait(service: Served) -> None:
 
 @pytest.mark.long
 def test_twice_the_capacity_for_a_minute(service: Served) -> None:
-    """At twice what it can do it still does four fifths of that, and nobody let in waits long."""
+    """At twice its capacity it still does four fifths of it, and accepted requests wait briefly."""
     right = ask(service.port).body
     capacity, goodput, answers = _overloaded(service, 10.0, 60.0)
     _turned_away_well(answers, right)
     good = sorted(a.took_s for a in answers if a.status == 200)
     assert goodput >= 0.8 * capacity
     # The gate lets eight wait and two be served: ten turns, and as many again for a busy machine.
-    assert good[int(0.99 * (len(good) - 1))] <= 2 * (MOST_WAITING + WORKERS + 1) / capacity
+    assert good[int(0.99 * (len(good) - 1))] <= 2 * (MAX_WAITING + WORKERS + 1) / capacity
 
 
 @pytest.mark.long

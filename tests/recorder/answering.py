@@ -17,8 +17,8 @@ from ledgerstone.api import Settings, create_app
 from ledgerstone.json_types import JSON
 from ledgerstone.workshop import DEMONSTRATION
 from recorder.profiles import WORKSHOPS, profile
+from support.documents import Json
 
-Json = dict[str, Any]
 DAY: Final = date(2026, 11, 25)
 _MAKER_KEY = "a maker's key for recordings"
 _SIGNING_KEYS = ("a signing key for recordings, of no use elsewhere",)
@@ -31,7 +31,7 @@ _PAPERS: Final[tuple[tuple[str, tuple[str, ...], Json], ...]] = (
     ("sheets/care", (_JSON, _HTML, _PDF), {}),
     ("job-sheets", (_JSON, _HTML, _PDF, "text/calendar"), {}),
 )
-_SENT_BACK_PAPERS = 5  # every so many-th paper is of an order that is sent back
+_SENT_BACK_PAPERS = 5  # one in this many papers is of an order that is sent back
 
 
 class Recorder:

@@ -10,11 +10,11 @@ from typing import Any, NamedTuple
 from ledgerstone.json_types import JSON
 
 _LONGEST = 100
-_MOST_NAMES = 3
+_MAX_NAMES = 3
 
 
 class Difference(NamedTuple):
-    """One member that differs: whose, where, and what it was and is; None where it is not there."""
+    """One member that differs: whose, where, and what it was and is; None if it is not there."""
 
     case: str
     path: str
@@ -44,7 +44,7 @@ def report(found: Sequence[Difference], cases: int) -> str:
     lines = [f"{len({one.case for one in found})} of {cases} cases differ"]
     for path, ones in sorted(groups.items(), key=lambda pair: -len(pair[1])):
         names = list(dict.fromkeys(one.case for one in ones))
-        lines.append(f"{len(ones):6d} {path}   in {', '.join(names[:_MOST_NAMES])}")
+        lines.append(f"{len(ones):6d} {path}   in {', '.join(names[:_MAX_NAMES])}")
         lines.append(f"       - {_short(ones[0].before)}")
         lines.append(f"       + {_short(ones[0].after)}")
     return "\n".join(lines)

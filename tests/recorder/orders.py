@@ -7,19 +7,19 @@ from hypothesis import HealthCheck, Phase, given, seed, settings
 from hypothesis import strategies as st
 
 from support.bad_input_table import ROWS
+from support.documents import Json
 from support.strategies.awkward_orders import AWKWARD
 from support.strategies.orders import aimed_orders, modest_orders, orders
 from support.strategies.tripping_orders import TRIPS
 
-Json = dict[str, Any]
-Case = dict[str, Any]
+RecordedOrder = dict[str, Any]
 
 EVERYDAY, ANY, BODIES = 240, 60, 60
 _AIMED_EACH: Final = 2
 _LARGEST_BODY = 4000
 
 
-def cases() -> list[Case]:
+def cases() -> list[RecordedOrder]:
     """Return what is sent, each with a name, a workshop and an order or a body."""
     return [
         *({"name": f"check {n}", "workshop": w, "order": o} for n, (w, o) in TRIPS.items()),
@@ -32,7 +32,7 @@ def cases() -> list[Case]:
 
 
 def drawn(drawn_from: st.SearchStrategy[Json], count: int) -> list[Json]:
-    """Draw so many orders, no two with the same outlines."""
+    """Draw ``count`` orders, no two with the same outlines."""
     found: dict[str, Json] = {}
 
     @seed(16)
@@ -51,18 +51,18 @@ def drawn(drawn_from: st.SearchStrategy[Json], count: int) -> list[Json]:
     return list(found.values())[:count]
 
 
-def _named(kind: str, found: list[Json]) -> Iterator[Case]:
+def _named(kind: str, found: list[Json]) -> Iterator[RecordedOrder]:
     for number, order in enumerate(found):
         yield {"name": f"{kind} {number}", "workshop": "usual", "order": order}
 
 
-def _aimed() -> Iterator[Case]:
+def _aimed() -> Iterator[RecordedOrder]:
     for check, (workshop, _) in TRIPS.items():
         for number, order in enumerate(drawn(aimed_orders(check), _AIMED_EACH)):
             yield {"name": f"aimed {check} {number}", "workshop": workshop, "order": order}
 
 
-def _bodies() -> Iterator[Case]:
+def _bodies() -> Iterator[RecordedOrder]:
     plain = [bad for bad in ROWS if len(bad.body) <= _LARGEST_BODY and bad.body.isascii()]
     for bad in plain[:BODIES]:
         yield {"name": f"body {bad.name}", "workshop": "usual", "body": bad.body.decode("ascii")}

@@ -24,8 +24,6 @@ TESTS = Path(__file__).resolve().parents[1]
 if str(TESTS) not in sys.path:
     sys.path.append(str(TESTS))
 
-from recorder.comparing import differences, report  # noqa: E402  found by the path above
-
 
 def _read(path: Path) -> list[dict[str, Any]]:
     with gzip.open(path, "rt", encoding="utf-8") as file:
@@ -56,6 +54,8 @@ def record(asked: argparse.Namespace) -> int:
     sys.path.insert(0, str(asked.tree / "service"))
     import ledgerstone  # noqa: PLC0415  that checkout's
 
+    if not Path(ledgerstone.__file__).is_relative_to(asked.tree.resolve()):
+        sys.exit(f"{ledgerstone.__file__} was imported before, and is not of {asked.tree}")
     ledgerstone.__version__ = "recorded"  # before the modules that copy it: links carry it
     from recorder.answering import Recorder  # noqa: PLC0415  imports that checkout's service
 
@@ -67,7 +67,9 @@ def record(asked: argparse.Namespace) -> int:
 
 
 def compare(asked: argparse.Namespace) -> int:
-    """List what differs between two recordings; 1 where anything does."""
+    """List what differs between two recordings; 1 if anything does."""
+    from recorder.comparing import differences, report  # noqa: PLC0415  needs the service
+
     before, after = _read(asked.before), _read(asked.after)
     found = differences(before, after)
     print(report(found, len(before)))

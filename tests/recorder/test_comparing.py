@@ -15,7 +15,7 @@ def test_a_recording_is_as_itself() -> None:
 
 
 def test_a_member_that_changed_is_named() -> None:
-    """What changed, went or came is told with its case, its path and both values."""
+    """What changed, went or came is reported with its case, its path and both values."""
     after = [
         {"name": "one", "quote": {"status": 200, "body": {"total": "9.00", "slabs": [{"kg": 2}]}}},
         {"name": "two", "quote": {"status": 422, "body": {"findings": ["a"], "more": 1}}},

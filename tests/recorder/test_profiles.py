@@ -25,7 +25,7 @@ def test_a_profile_loads(name: str, tmp_path: Path) -> None:
     assert (profile(name, TEXT) == TEXT) is (name == "usual")
 
 
-def test_a_profile_that_lost_a_key_is_said() -> None:
+def test_a_profile_that_lost_a_key_is_reported() -> None:
     """An edit that finds nothing to change is an error, never the usual workshop by mistake."""
     with pytest.raises(LookupError, match="pale"):
         profile("pale", TEXT.replace("most_percent = 10", "most_percent = 11"))

@@ -160,7 +160,6 @@ KEYS = (
     _slab("markup as a key", "/<script>", 1),
     _slab("a member of another shape", f"{SLAB}/outline/diameter", 5),
     Bad("no outline", body_of(without(f"{SLAB}/outline")), f"{SLAB}/outline"),
-    Bad("no thickness", body_of(without(f"{SLAB}/thickness")), f"{SLAB}/thickness"),
     Bad("no kind of outline", body_of(without(f"{SLAB}/outline/kind")), f"{SLAB}/outline/kind"),
 )
 

@@ -2,12 +2,11 @@
 
 from dataclasses import replace
 from datetime import date
-from typing import Any, Final
+from typing import Final
 
 from ledgerstone.workshop import Workshop
+from support.documents import Json
 from support.slabs import box, cut, hole, slab_json
-
-Json = dict[str, Any]
 
 TODAY: Final = date(2026, 11, 25)
 

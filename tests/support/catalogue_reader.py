@@ -16,7 +16,8 @@ from ledgerstone.wording import LANGUAGES, Listed, Message
 from ledgerstone.wording.catalogues import catalogue
 
 OF_THE_SPEECH = ("ledgerstone.message", "wording.speech")
-_GRAMMAR = {"case", "country", "masses"}  # the speech gives them to every message
+# The speech gives them to every message.
+_GRAMMAR = {"case", "country", "lengths", "masses", "volumes", "temperatures", "strengths"}
 _PLURALS = {"one": 1, "other": 5}
 
 
@@ -51,6 +52,17 @@ class Asked:
                 keys += [_key(variant.key) for variant in node.variants]
             case ast.TextElement():
                 self.text += str(node.value)
+
+
+def texts_of(part: object) -> Iterator[str]:
+    """The texts between the values of a message, its variants' too."""
+    if isinstance(part, list):
+        for one in part:
+            yield from texts_of(one)
+    elif isinstance(part, ast.TextElement):
+        yield str(part.value)
+    elif isinstance(part, ast.BaseNode):
+        yield from texts_of(list(vars(part).values()))
 
 
 def _nodes(part: object) -> Iterator[ast.BaseNode]:
@@ -122,7 +134,13 @@ def _sample(value: str, turn: int, chosen: dict[str, list[str | int]], named: se
     return Length.parse("12.5 cm")
 
 
-def made() -> Iterator[tuple[str, str | None, python.Call]]:
+@cache
+def made() -> tuple[tuple[str, str | None, python.Call], ...]:
+    """Return every message that the code makes: its place, its name where written out, the call."""
+    return tuple(_made())
+
+
+def _made() -> Iterator[tuple[str, str | None, python.Call]]:
     """Yield every message that the code makes: its place, its name where written out, the call."""
     for file in sorted(Path(ledgerstone.__file__).parent.rglob("*.py")):
         place = ".".join(file.with_suffix("").parts[-2:])
@@ -138,7 +156,7 @@ def made() -> Iterator[tuple[str, str | None, python.Call]]:
 
 
 def _knows_messages(tree: python.Module) -> bool:
-    """Whether a module imports our messages, and not a letter's."""
+    """Return whether a module imports our messages, and not a letter's."""
     return any(
         isinstance(node, python.ImportFrom)
         and (node.module or "").startswith(("ledgerstone.message", "ledgerstone.wording"))

@@ -7,8 +7,9 @@ from xml.etree import ElementTree as ET
 
 from shapely.geometry import Polygon as Area
 
+from ledgerstone.outline import XY
+
 SVG = "{http://www.w3.org/2000/svg}"
-XY = tuple[float, float]
 _WORD = re.compile(r"([MLAaZhv])|(-?\d*\.?\d+)")
 
 

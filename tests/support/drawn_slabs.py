@@ -35,11 +35,10 @@ TITLE = TitleBlock(
     workshop="Tarnside Casting",
 )
 L = Length.parse
-XY = tuple[float, float]
 
 
 def at(x: object, y: object) -> Point:
-    """Give a place in plan."""
+    """Return a place in plan."""
     return Point(L(x), L(y))
 
 

@@ -2,7 +2,7 @@
 
 from typing import Any, Final
 
-Json = dict[str, Any]
+from support.documents import Json
 
 
 def _box(length: str, width: str) -> Json:

@@ -17,10 +17,10 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from ledgerstone.contract.example_orders import BENCH
+from support.documents import Json
 from support.strategies.tripping_orders import TRIPS
 
-Json = dict[str, Any]
-Cost = Callable[[Json], float | None]
+CostOf = Callable[[Json], float | None]
 
 LARGEST_BYTES: Final = 64 * 1024
 FURTHEST_MM: Final = 20_000.0
@@ -52,7 +52,7 @@ def _slots(count: int, length: float, width: float) -> list[Json]:
 
 
 def many_sided(corners: int, length: float, width: float) -> Json:
-    """Return an outline of so many corners, every second one set in."""
+    """Return an outline with ``corners`` corners, every second one set in."""
     turns = [2 * math.pi * k / corners for k in range(corners)]
     points = [
         {"x": round(length / 2 * (1 + (1 - 0.02 * (k % 2)) * math.cos(t)), 2),
@@ -223,7 +223,7 @@ class Dear:
         return len(json.dumps(self.order, separators=(",", ":")))
 
 
-def climb(cost: Cost, seed: int, rounds: int, begin: list[Json] | None = None) -> list[Dear]:
+def climb(cost: CostOf, seed: int, rounds: int, begin: list[Json] | None = None) -> list[Dear]:
     """Search, and return the dearest orders found, the dearest first.
 
     Parameters

@@ -21,7 +21,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
-from support.serving import PATIENCE_S, free_port
+from support.serving import TIMEOUT_S, free_port
 
 USER = "post@tarnside.example.com"
 PASSWORD = "for-loopback-alone"  # noqa: S105 - of a server that lives for a test
@@ -89,7 +89,7 @@ namespace inbox {{
 
 @dataclass(frozen=True, slots=True)
 class Letter:
-    """A message as it lies in a folder."""
+    """A message in a folder."""
 
     uid: int
     flags: frozenset[str]
@@ -109,7 +109,7 @@ class ImapServer:
     @contextmanager
     def signed_in(self) -> Iterator[imaplib.IMAP4]:
         """Sign in with the standard library's client."""
-        with imaplib.IMAP4("127.0.0.1", self.port, timeout=PATIENCE_S) as client:
+        with imaplib.IMAP4("127.0.0.1", self.port, timeout=TIMEOUT_S) as client:
             client.login(USER, PASSWORD)
             yield client
 
@@ -128,7 +128,7 @@ class ImapServer:
                 assert status == "OK"
 
     def letters(self, folder: str = "INBOX") -> list[Letter]:
-        """Give what lies in a folder, without leaving a mark."""
+        """Return what lies in a folder, without leaving a mark."""
         with self.signed_in() as client:
             client.select(f'"{folder}"', readonly=True)
             _, found = client.uid("SEARCH", "ALL")
@@ -143,7 +143,7 @@ class ImapServer:
         return Letter(int(uid), frozenset(flag.decode() for flag in flags), content)
 
     def written(self) -> list[Letter]:
-        """Give the drafts."""
+        """Return the drafts."""
         return self.letters(self.drafts)
 
     def renew_uids(self) -> None:
@@ -213,11 +213,11 @@ def imap_server(
         yield server
     finally:
         running.send_signal(signal.SIGTERM)
-        running.communicate(timeout=PATIENCE_S)
+        running.communicate(timeout=TIMEOUT_S)
 
 
 def _await(server: ImapServer, running: subprocess.Popen[bytes]) -> None:
-    until = time.monotonic() + PATIENCE_S
+    until = time.monotonic() + TIMEOUT_S
     while time.monotonic() < until:
         assert running.poll() is None, running.communicate()[1].decode()
         with suppress(OSError), socket.create_connection(("127.0.0.1", server.port), timeout=1):

@@ -23,13 +23,13 @@ def job_of(document: dict[str, Any], workshop: Workshop, today: date) -> Job:
 
 
 def pages_of(job: Job) -> list[dict[str, Any]]:
-    """Every page of a job sheet, as it is said in English."""
+    """Every page of a job sheet, as it is stated in English."""
     pages: list[dict[str, Any]] = said(list(job_pages(job)), speech_in("en"))
     return pages
 
 
 def cards_of(job: Job) -> list[dict[str, Any]]:
-    """Every carry card and label of an order, as they are said in English."""
+    """Every carry card and label of an order, as they are stated in English."""
     records = PaperRecords(name=job.name, quote=job.quote, workshop=job.workshop)
     sections: list[dict[str, Any]] = said(carry_cards(records), speech_in("en"))["sections"]
     return sections

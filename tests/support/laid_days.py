@@ -1,4 +1,4 @@
-"""Operations laid into a calendar of nobody’s."""
+"""Operations scheduled in an empty calendar."""
 
 from dataclasses import replace
 from datetime import date, timedelta

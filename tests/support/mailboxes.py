@@ -29,7 +29,7 @@ ENVIRONMENT = {**KEYS, "LEDGERSTONE_MAILBOX_PASSWORD": PASSWORD}
 
 
 def post(number: int, text: str = ASKS, **headers: str) -> EmailMessage:
-    """A message that came just now; its number is in its Message-ID and its subject."""
+    """Return a new message; its number is in its Message-ID and its subject."""
     mail = EmailMessage()
     given = {
         "From": "Gemma Ridley <gemma@example.com>",
@@ -98,7 +98,7 @@ class Draft:
 
 
 def drafts(server: ImapServer) -> list[Draft]:
-    """Give the drafts on a server."""
+    """Return the drafts on a server."""
     parsed = [
         email.message_from_bytes(one.content, policy=email.policy.default)
         for one in server.written()

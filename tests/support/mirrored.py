@@ -1,20 +1,21 @@
-"""An order's slab as it would be written by somebody who looks at it in a mirror."""
+"""An order's slab mirrored left to right, as an oracle."""
 
 from __future__ import annotations
 
 from copy import deepcopy
-from typing import Any, Literal
+from typing import Literal
 
-Json = dict[str, Any]
-Axis = Literal["x", "y"]
+from support.documents import Json
 
-SIDES: dict[Axis, dict[str, str]] = {
+MirrorAxis = Literal["x", "y"]
+
+SIDES: dict[MirrorAxis, dict[str, str]] = {
     "x": {"left": "right", "right": "left"},
     "y": {"front": "back", "back": "front"},
 }
 
 
-def mirrored(slab: Json, axis: Axis) -> Json:
+def mirrored(slab: Json, axis: MirrorAxis) -> Json:
     """Mirror a rectangular slab, its openings and its rests, left and right or front and back."""
     made = deepcopy(slab)
     whole = made["outline"]["length" if axis == "x" else "width"]
@@ -27,11 +28,11 @@ def mirrored(slab: Json, axis: Axis) -> Json:
     return made
 
 
-def _moved(place: Json, axis: Axis, whole: float) -> Json:
+def _moved(place: Json, axis: MirrorAxis, whole: float) -> Json:
     return {**place, axis: whole - place[axis]}
 
 
-def _mirror_rests(rests: Json, axis: Axis, whole: float, swap: dict[str, str]) -> None:
+def _mirror_rests(rests: Json, axis: MirrorAxis, whole: float, swap: dict[str, str]) -> None:
     if "overhang" in rests:
         rests["overhang"] = {swap.get(side, side): by for side, by in rests["overhang"].items()}
     if "units" in rests and axis == "x":

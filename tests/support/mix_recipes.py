@@ -4,16 +4,16 @@ from dataclasses import replace
 from decimal import Decimal
 
 from ledgerstone.workshop import Workshop
-from ledgerstone.workshop.proportions import Part
+from ledgerstone.workshop.proportions import MixPart
 from ledgerstone.workshop.records import Bag, Constituent, FaceCoat, Mixer, Recipe
 
 FREE = Decimal(0)
 
 
-def part(role: str, kg: float, density: float, name: str = "", **more: float) -> Part:
+def part(role: str, kg: float, density: float, name: str = "", **more: float) -> MixPart:
     """Return one part of a mix."""
     cement = 100.0 if role == "cement" else 0.0
-    return Part(
+    return MixPart(
         name=name or role,
         role=role,  # type: ignore[arg-type]  # a test names roles that there are
         kg=kg,

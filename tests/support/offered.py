@@ -20,7 +20,7 @@ NAMES = ("Run by the range", "Island", "Sink side", "Larder shelf", "Window sill
 
 
 def slabs_order(count: int) -> dict[str, Any]:
-    """An order of so many different slabs, that quotes."""
+    """Return an order of ``count`` different slabs, which quotes."""
     slabs = []
     for i in range(count):
         hole = {"kind": "rectangle", "label": "hob", "length": f"{520 + 7 * i} mm",
@@ -63,11 +63,18 @@ def revised(token: str, order: dict[str, Any] = EXAMPLE_ORDER) -> dict[str, Any]
 
 
 def service(
-    today: date = OFFERED, keys: tuple[str, ...] = SIGNING_KEYS, profile: Path = DEMONSTRATION
+    today: date = OFFERED,
+    keys: tuple[str, ...] = SIGNING_KEYS,
+    profile: Path = DEMONSTRATION,
+    web_folder: Path | None = None,
 ) -> FlaskClient:
-    """A caller of one replica of the service."""
+    """A caller of one replica of the service, with the pages where their folder is given."""
     settings = Settings(
-        workshop_path=profile, maker_key=MAKER_KEY, signing_keys=keys, today=lambda _zone: today
+        workshop_path=profile,
+        maker_key=MAKER_KEY,
+        signing_keys=keys,
+        today=lambda _zone: today,
+        web_folder=web_folder,
     )
     return create_app(settings).test_client()
 

@@ -13,7 +13,7 @@ from typing import Literal
 
 from support.serving import free_port
 
-When = Literal["before", "half", "after"]
+RelayMoment = Literal["before", "half", "after"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,7 +29,7 @@ class End:
         What the client sends there; the first time, or so many times later.
     """
 
-    when: When
+    when: RelayMoment
     text: bytes
     later: int = 0
 

@@ -2,18 +2,18 @@
 
 import copy
 from datetime import date
-from typing import Any, Final
+from typing import Final
 
 import jsonpatch
 
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.quote import Quote, SentBack
+from support.documents import Json
 from support.written import write_fixes
 
 TODAY: Final = date(2026, 11, 25)
 FULL: Final = {"kind": "full"}
-Json = dict[str, Any]
 
 
 def rectangle(length: str, width: str, thickness: str = "40 mm", **more: object) -> Json:

@@ -23,7 +23,7 @@ ROOT = Path(__file__).resolve().parents[2]
 ORDER = json.dumps(EXAMPLE_ORDER).encode()
 TYPE = {"Content-Type": "application/json"}
 SIGNING_KEY = "a signing key for servers on loopback alone"
-PATIENCE_S = 60.0  # a bound on waiting, not a measure: the machine may be busy
+TIMEOUT_S = 60.0  # a bound on waiting, not a measure: the machine may be busy
 
 
 def free_port() -> int:
@@ -49,7 +49,7 @@ def ask(
 ) -> Answer:
     """Ask once, on a connection of its own."""
     began_s = time.monotonic()
-    caller = http.client.HTTPConnection(host, port, timeout=PATIENCE_S)
+    caller = http.client.HTTPConnection(host, port, timeout=TIMEOUT_S)
     try:
         caller.request("POST" if body is not None else "GET", path, body, TYPE if body else {})
         got = caller.getresponse()
@@ -76,7 +76,7 @@ class Served:
         return [int(child) for child in told.split()]
 
     def ready(self) -> dict[str, Any]:
-        """What readiness tells."""
+        """Return the answer of the readiness call."""
         told: dict[str, Any] = json.loads(ask(self.port, "/v1/health/ready", None).body)
         return told
 
@@ -147,7 +147,7 @@ def served(
 
 def wait_for(what: Callable[[], object]) -> None:
     """Wait until something is so."""
-    deadline_s = time.monotonic() + PATIENCE_S
+    deadline_s = time.monotonic() + TIMEOUT_S
     while not what():
         assert time.monotonic() < deadline_s, "it did not come about in time"
         time.sleep(0.05)

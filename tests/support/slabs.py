@@ -1,19 +1,17 @@
 """One slab, written as a customer's page writes it, and read."""
 
 from datetime import date
-from typing import Any
 
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.order import Order, Slab
-from ledgerstone.price import Line, Price, price
+from ledgerstone.price import Price, PriceLine, price
 from ledgerstone.schedule import Booking
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.stages import Planned, StageContext, plan
 from ledgerstone.work import Operation, operations
 from ledgerstone.workshop import Workshop
+from support.documents import Json
 from support.stages import Stages
-
-Json = dict[str, Any]
 
 
 def box(length: object, width: object, **more: object) -> Json:
@@ -85,7 +83,7 @@ def price_of(order: Order, workshop: Workshop) -> Price:
     return price(order, shapes_of(order, workshop), steps_of(order, workshop), workshop)
 
 
-def line_name(line: Line) -> str:
+def line_name(line: PriceLine) -> str:
     """Name a line by its message, the lines of making by their groups."""
     if isinstance(line.label, str):
         return line.label

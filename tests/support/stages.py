@@ -26,7 +26,7 @@ from ledgerstone.stages import (
 )
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.work import Operation
-from ledgerstone.workshop.records import Area, Workshop
+from ledgerstone.workshop.records import DeliveryArea, Workshop
 
 
 class Stages:
@@ -100,7 +100,7 @@ class Stages:
         return self.planned.slab_kg
 
     @property
-    def area(self) -> Area | None:
+    def area(self) -> DeliveryArea | None:
         """The delivery area, where one serves the postcode."""
         return self.planned.area
 

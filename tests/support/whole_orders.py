@@ -1,16 +1,16 @@
 """Whole orders of one slab or more, answered and looked into."""
 
 from datetime import date
-from typing import Any, Final
+from typing import Final
 
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.quote import Quote, SentBack, quote
 from ledgerstone.strength.verdict import Verdict
 from ledgerstone.workshop import Workshop
+from support.documents import Json
 from support.slabs import stages_of
 from support.stages import Stages
 
-Json = dict[str, Any]
 TODAY: Final = date(2026, 11, 25)
 COLLECT: Final = {"kind": "collect"}
 

@@ -12,7 +12,7 @@ from ledgerstone.price import Price
 from ledgerstone.remedies import Found, Saving
 from ledgerstone.wording import speech_in
 from ledgerstone.workshop import Workshop
-from support.slabs import Json
+from support.documents import Json
 
 _FIX, _REMEDIES, _SHADE = FixSchema(), RemedySchema(many=True), ShadeAnswerSchema()
 

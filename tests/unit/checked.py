@@ -1,6 +1,6 @@
 """One check of one order, without the rest of its stage."""
 
-from collections.abc import Collection, Mapping
+from collections.abc import Callable, Collection, Iterable, Mapping
 from datetime import date
 from typing import Any, Final
 
@@ -11,10 +11,13 @@ from ledgerstone.checks import (
     Finding,
 )
 from ledgerstone.message import Message, Value
+from ledgerstone.stages import Planned
 from ledgerstone.workshop import Workshop
-from support.slabs import Json, box, order_of, slab_json, stages_of
+from support.documents import Json
+from support.slabs import box, order_of, slab_json, stages_of
 from support.stages import Stages
 
+PlannedCheck = Callable[[Planned], Iterable[Finding]]
 TODAY: Final = date(2026, 11, 25)
 FITTED: Final[Json] = {"kind": "fitted", "postcode": "HR9 7XX"}
 PALLET: Final[Json] = {"kind": "pallet", "postcode": "HR9 7XX"}

@@ -133,3 +133,26 @@ REFUSED = {
     "(" * 5000: "This has 5000 characters",
     "1" * 30 + " mm": "This has 33 characters",
 }
+
+# By language and country: what people type there and how long it is, or that it is asked back.
+TYPED_IN: dict[tuple[str, str], dict[str, str | None]] = {
+    ("de", "DE"): {
+        "1,2 m": "1200", "1.200 mm": "1200", "1.800 mm": "1800", "1.2 m": "1200", "1.450 m": "1450",
+        "12.345,5 mm": "12345.5", "0,125 mm": "0.125", "120,5cm": "1205", "12,125 cm": "121.25",
+        "-1,5 cm": "-15", "47,25 Zoll": "1200.15", "47 1/4 Zoll": "1200.15",
+        "4 Fuß 9 Zoll": "1447.8", '47 1/4"': "1200.15",
+        "1,800 mm": None, "1,234.5 mm": None, "1 200 mm": None, "1.2.3 mm": None,
+        "1.200,5.5 mm": None, "1,2,3 m": None,
+    },
+    ("en", "GB"): {
+        "1,200 mm": "1200", "1,800 mm": "1800", "1,234.5 mm": "1234.5", "1.8 m": "1800",
+        "1.125 mm": "1.125",
+        "1,2 m": None, "1,200 m": None, "0,125 mm": None, "1.200,5 mm": None, "1,23,456 mm": None,
+    },
+    ("en", "US"): {
+        '47 1/4"': "1200.15", "47-1/4 in": "1200.15", "3' 11 1/4\"": "1200.15",
+        "1,200 mm": "1200",
+        "1,200 in": None, "47,25 in": None,
+    },
+    ("de", "CH"): {"1’200 mm": "1200", "1.2 m": "1200", "1,2 m": None},
+}  # fmt: skip

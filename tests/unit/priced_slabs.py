@@ -8,16 +8,8 @@ from typing import Any
 from ledgerstone.price import Price, costs
 from ledgerstone.wording import english
 from ledgerstone.workshop import Workshop
-from support.slabs import (
-    Json,
-    box,
-    line_name,
-    order_of,
-    price_of,
-    shapes_of,
-    slab_json,
-    steps_of,
-)
+from support.documents import Json
+from support.slabs import box, line_name, order_of, price_of, shapes_of, slab_json, steps_of
 
 materials_module = importlib.import_module("ledgerstone.price.materials")
 NEAR = {"kind": "pallet", "postcode": "HR9 7XX"}

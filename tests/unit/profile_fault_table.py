@@ -1,9 +1,9 @@
-"""Faults put into the demonstration profile, and what is said of each."""
+"""Faults put into the demonstration profile, and what is stated of each."""
 
 FAULTY: list[tuple[str, str, str, str]] = [
     # what is replaced, by what, the key, part of the sentence
     ('timezone = "Europe/London"', 'timezon = "Europe/London"', "workshop.timezon", '"timezone"'),
-    ("relief = 0.8", 'relief = "three"', "hours.per_mould.relief", "a number of hours, like 0.75"),
+    ("relief = 0.8", 'relief = "three"', "hours.per_mould.relief", "0.75 is in hours"),
     ("relief = 0.8", 'relief = "0.8"', "hours.per_mould.relief", "Take the quotation marks off"),
     ("relief = 0.8", "relief = true", "hours.per_mould.relief", "here stands true"),
     ("relief = 0.8", "relief = -0.6", "hours.per_mould.relief", "this is -0.6; it needs at"),
@@ -72,7 +72,7 @@ MISSING: list[tuple[str, str, str, str]] = [
         "relief = 0.8\n",
         "hours.per_mould.relief",
         "[hours.per_mould]",
-        "this key is missing: one relief's former",
+        "this key is missing: make one relief's former",
     ),
     ('name = "graphite"\n', "palette[1].name", "[[palette]]", "this key is missing"),
     ("first = 2026-12-24\n", "calendar.closures[1].first", "[[calendar.closures]]", "first day"),

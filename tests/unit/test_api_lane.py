@@ -13,7 +13,7 @@ from flask.testing import FlaskClient
 from conftest import EXAMPLE_ORDER, MAKER_KEY
 from ledgerstone.api import Settings, create_app, lane
 from ledgerstone.api.health import Running
-from ledgerstone.api.lane import LIGHT_UNITS, AtWork, Lane, Pace
+from ledgerstone.api.lane import LIGHT_UNITS, ActiveClients, Lane, Pace
 from ledgerstone.api.limits import Gate
 from ledgerstone.api.worker import TimedSocket
 from ledgerstone.errors import CallerGone, LaneTaken
@@ -79,7 +79,7 @@ def test_light_work_needs_no_lane() -> None:
             pace(LIGHT_UNITS + 0.1)
 
 
-def test_a_heavy_order_is_told_to_come_again(running: Running, caller: FlaskClient) -> None:
+def test_a_heavy_order_is_asked_to_retry(running: Running, caller: FlaskClient) -> None:
     """While a worker is in the lane heavy orders get 503 at once; small ones and health go on."""
     with _other_process(running.lane.enter):
         heavy = caller.post("/v1/quotes", json=HEAVY)
@@ -122,7 +122,7 @@ def test_while_others_wait_each_caller_is_priced_once_at_a_time(running: Running
     running.gate = Gate(most_waiting=16, waiting=lambda: 1)
     client = _app(running).test_client()
     other = {"REMOTE_ADDR": "203.0.113.8"}
-    work = running.at_work
+    work = running.active_clients
 
     def begins() -> None:
         work.take_row(1)
@@ -142,7 +142,7 @@ def test_while_others_wait_each_caller_is_priced_once_at_a_time(running: Running
 
 def test_a_row_of_a_process_that_died_counts_for_nobody() -> None:
     """What a killed worker left in its row names no caller."""
-    work = AtWork()
+    work = ActiveClients()
     with _other_process(lambda: work.begin("203.0.113.7")):
         work.take_row(1)
         assert work.elsewhere("203.0.113.7")

@@ -3,6 +3,7 @@
 import json
 import socket
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 from flask.testing import FlaskClient
@@ -13,8 +14,8 @@ from conftest import EXAMPLE_ORDER, MAKER_KEY
 from ledgerstone.api import Settings, create_app
 from ledgerstone.api.health import Running
 from ledgerstone.api.limits import (
-    MOST_CLIENTS,
-    UNTOLD,
+    MAX_CLIENTS,
+    UNDECLARED_PROXY,
     Buckets,
     Gate,
     client_of,
@@ -53,10 +54,10 @@ def test_no_more_is_let_in_than_the_rate_and_the_bucket_allow(
 def test_the_buckets_do_not_grow_without_end() -> None:
     """Of ever new clients only the latest are remembered."""
     buckets = Buckets(rate_per_s=1.0, most=1)
-    for number in range(MOST_CLIENTS + 100):
+    for number in range(MAX_CLIENTS + 100):
         assert buckets.wait_s(str(number), 0.0) == 0.0
-    assert len(buckets._left) == MOST_CLIENTS
-    assert buckets.wait_s(str(MOST_CLIENTS + 99), 0.0) > 0.0
+    assert len(buckets._left) == MAX_CLIENTS
+    assert buckets.wait_s(str(MAX_CLIENTS + 99), 0.0) > 0.0
 
 
 @pytest.mark.parametrize(
@@ -71,7 +72,7 @@ def test_the_buckets_do_not_grow_without_end() -> None:
         (None, "unknown"),
     ],
 )
-def test_a_client_is_told_by_its_address(address: str | None, client: str | None) -> None:
+def test_a_client_is_identified_by_its_address(address: str | None, client: str | None) -> None:
     """A whole /64 of IPv6 is one client, and this machine is none."""
     assert client_of(address) == client
 
@@ -90,6 +91,17 @@ def test_a_client_that_asks_too_often_waits() -> None:
     assert answers[2].get_json()["detail"].endswith("Ask again in 2 s.")
     assert client.get("/v1/health/live", environ_overrides=ELSEWHERE).status_code == 200
     assert client.get("/v1/choices", environ_overrides=ELSEWHERE).status_code == 200
+
+
+def test_a_form_sent_without_a_script_counts_too() -> None:
+    """The page's own form is an order, and is held up like one; the page itself never is."""
+    web = Path(__file__).resolve().parents[2] / "web"
+    client = _client(replace(SETTINGS, rate_per_s=0.5, burst=2, web_folder=web))
+    form = {"content_type": "application/x-www-form-urlencoded", "environ_overrides": ELSEWHERE}
+    answers = [client.post("/", data=b"label=x", **form).status_code for _ in range(3)]
+    assert answers == [400, 400, 429]
+    with client.get("/", environ_overrides=ELSEWHERE) as page:
+        assert page.status_code == 200
 
 
 def test_a_guess_at_the_makers_key_counts_too() -> None:
@@ -149,7 +161,7 @@ def test_a_proxy_that_nobody_told_of_is_logged_once(
     for _ in range(2):
         client.get("/v1/health/live", headers=headers, environ_overrides={"REMOTE_ADDR": address})
     said = [record.getMessage() for record in caplog.records]
-    assert said == [UNTOLD] * told
+    assert said == [UNDECLARED_PROXY] * told
 
 
 def test_a_full_queue_turns_away_before_any_work() -> None:

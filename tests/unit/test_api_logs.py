@@ -11,9 +11,9 @@ import pytest
 from flask.testing import FlaskClient
 
 from conftest import EXAMPLE_ORDER, MAKER_KEY, demonstration_app
-from ledgerstone.api.logs import JSONLines, StraightOut
+from ledgerstone.api.logs import JSONLines, UnbufferedHandler
 
-MOST_CHARS = 1000
+MAX_CHARS = 1000
 
 
 class _Kept(logging.Handler):
@@ -64,7 +64,7 @@ def test_no_line_holds_what_was_sent(client: FlaskClient, kept: list[str]) -> No
         assert secret not in log
 
 
-def test_a_fault_of_ours_is_told_without_its_words(today: date, kept: list[str]) -> None:
+def test_a_fault_of_ours_is_reported_without_its_words(today: date, kept: list[str]) -> None:
     """A failure is logged by kind, place and id; its message, which may quote an order, is not."""
     app = demonstration_app(today)
 
@@ -94,14 +94,14 @@ def test_a_long_method_is_not_logged(client: FlaskClient, kept: list[str]) -> No
     """A method that nobody knows is logged as other."""
     client.open("/v1/choices", method="X" * 200)
     assert json.loads(kept[-1])["method"] == "other"
-    assert len(kept[-1]) < MOST_CHARS
+    assert len(kept[-1]) < MAX_CHARS
 
 
 def test_a_full_disk_loses_lines_and_nothing_else() -> None:
     """A device without room takes no line; each is counted, and nothing is raised."""
     full = os.open("/dev/full", os.O_WRONLY)
     try:
-        handler = StraightOut(full)
+        handler = UnbufferedHandler(full)
         for _ in range(3):
             handler.emit(logging.LogRecord("a", 20, "b", 1, "says", None, None))
         assert handler.lost == 3
@@ -115,7 +115,7 @@ def test_lines_are_written_whole_and_at_once(tmp_path: Path) -> None:
     descriptor = os.open(path, os.O_WRONLY | os.O_CREAT)
     try:
         record = logging.LogRecord("a", 20, "b", 1, "says", None, None)
-        StraightOut(descriptor).emit(record)
+        UnbufferedHandler(descriptor).emit(record)
         assert json.loads(path.read_text(encoding="utf-8"))["says"] == "says"
     finally:
         os.close(descriptor)

@@ -48,7 +48,7 @@ def _write(running: Service, text: str) -> None:
     running.settings.workshop_path.write_text(text, encoding="utf-8")
 
 
-def test_a_changed_profile_is_taken_up(running: Service) -> None:
+def test_a_changed_profile_is_loaded(running: Service) -> None:
     """After a reload the answers are the new profile's, and readiness tells its fingerprint."""
     assert DEARER != TEXT
     before = _ready(running)["profile"]
@@ -119,7 +119,7 @@ def test_a_change_of_the_file_is_noticed_once_it_rests(
     assert _ready(running)["profile"] != before
 
 
-def test_a_template_that_changed_is_taken_up_like_the_profile(
+def test_a_template_that_changed_is_loaded_like_the_profile(
     running: Service, now_s: list[float]
 ) -> None:
     """The maker's own letter, put beside the profile while it serves, is what the next reply is."""
@@ -146,7 +146,7 @@ def test_a_template_that_changed_is_taken_up_like_the_profile(
 
 
 def test_a_file_is_looked_at_once_a_second_and_told_of_once(tmp_path: Path) -> None:
-    """Between looks nothing is read, and one change is told once."""
+    """Between looks nothing is read, and one change is reported once."""
     path = tmp_path / "file"
     path.write_text("one", encoding="utf-8")
     watch = Watch((path,))

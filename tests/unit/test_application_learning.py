@@ -11,17 +11,18 @@ import pytest
 
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.learning import (
-    LEAST_RATE_H,
+    MIN_RATE_H,
     RATE_SPREAD,
     STEP_SPREAD,
     LearnedRate,
     StepHours,
     learned,
     rates_of,
-    steps_told,
+    reported_steps,
 )
 from ledgerstone.cli.past_jobs import run
 from ledgerstone.quote import Quote
+from ledgerstone.wording import Message, english
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
 from support.contexts import context_of
 from support.slabs import box, hole, slab_json
@@ -62,10 +63,10 @@ def told(workshop: Workshop, count: int, scatter: float) -> list[list[StepHours]
     jobs = []
     for n in range(count):
         quote = jobs_of()[n % len(SIZES)]
-        right = steps_told(quote, dict.fromkeys(STEPS, 1.0), truth)
+        right = reported_steps(quote, dict.fromkeys(STEPS, 1.0), truth)
         strays = np.exp(random.normal(0.0, scatter, len(right)))
-        really = {s.name: s.would * stray for s, stray in zip(right, strays, strict=True)}
-        jobs.append(steps_told(quote, really, workshop))
+        actual = {s.name: s.expected * stray for s, stray in zip(right, strays, strict=True)}
+        jobs.append(reported_steps(quote, actual, workshop))
     return jobs
 
 
@@ -76,7 +77,9 @@ def rates_by_key(workshop: Workshop, count: int, scatter: float) -> dict[str, Le
 
 def test_what_a_rate_counts_is_what_the_job_has(workshop: Workshop) -> None:
     """Metres of outline, square metres and pieces of a slab of 1200 by 500, by hand."""
-    steps = {one.name: one for one in steps_told(jobs_of()[1], dict.fromkeys(STEPS, 1.0), workshop)}
+    steps = {
+        one.name: one for one in reported_steps(jobs_of()[1], dict.fromkeys(STEPS, 1.0), workshop)
+    }
     mould = steps["Make the mould"].counts
     assert mould == pytest.approx({"hours.per_mould.base": 1.0, SLOW_SIDES: 3.4})
     assert steps["Finish: honed"].counts == pytest.approx({SLOW_HONING: 0.6 / 2})
@@ -89,11 +92,11 @@ def test_the_fit_is_that_of_least_squares(workshop: Workshop) -> None:
     jobs, rates = told(workshop, 1, 0.1), rates_of(workshop)
     found = learned(jobs, rates)
     keys, steps = [one.key for one in found], [step for job in jobs for step in job]
-    spread = [STEP_SPREAD * step.would for step in steps]
-    prior = [max(RATE_SPREAD * rates[key], LEAST_RATE_H) for key in keys]
+    spread = [STEP_SPREAD * step.expected for step in steps]
+    prior = [max(RATE_SPREAD * rates[key], MIN_RATE_H) for key in keys]
     rows = [[step.counts.get(key, 0) for key in keys] for step in steps]
     a = np.vstack([np.array(rows) / np.array(spread)[:, None], np.diag(1 / np.array(prior))])
-    short = [(step.really - step.would) / s for step, s in zip(steps, spread, strict=True)]
+    short = [(step.actual - step.expected) / s for step, s in zip(steps, spread, strict=True)]
     moved = np.linalg.lstsq(a, np.array([*short, *[0.0] * len(keys)]), rcond=None)[0]
     assert len(steps) < 2 * len(keys)  # too few to tell how they scatter
     now = [one.now - rates[one.key] for one in found]
@@ -121,8 +124,8 @@ def test_more_jobs_are_surer(workshop: Workshop) -> None:
 
 def test_a_file_that_is_right_is_left_as_it_is(workshop: Workshop) -> None:
     """Jobs that took what the file says move no rate."""
-    jobs = [steps_told(quote, dict.fromkeys(STEPS, 1.0), workshop) for quote in jobs_of()]
-    right = [[replace(step, really=step.would) for step in job] for job in jobs]
+    jobs = [reported_steps(quote, dict.fromkeys(STEPS, 1.0), workshop) for quote in jobs_of()]
+    right = [[replace(step, actual=step.expected) for step in job] for job in jobs]
     assert not any(rate.is_off for rate in learned(right, rates_of(workshop)))
     assert all(rate.now == pytest.approx(rate.was) for rate in learned(right, rates_of(workshop)))
 
@@ -155,7 +158,7 @@ def test_the_command_says_which_rate_to_write(tmp_path: Path) -> None:
 @pytest.mark.parametrize(
     ("wrong", "line", "says"),
     [
-        ("hours = -1", 8, "hours is a number above nought"),
+        ("hours = -1", 8, english(Message("job-figure-wrong", key="hours"))),
         ("hours_by_step = 3", 8, "as a table"),
         ('hours_by_step = { "Demould" = -1 }', 8, "nought or more"),
         ('hours_by_step = { "Plastering" = 1 }', 8, "such step. It has"),

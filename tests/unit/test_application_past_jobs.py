@@ -34,7 +34,7 @@ def test_a_job_is_compared_by_what_really_happened(workshop: Workshop, today: An
     """A slab of 20 litres of chalk weighs 48.1 kg here; on the scale it was 52: 7 or 8 % under."""
     (job,) = read_jobs(told(weighed_kg=52.0, hours=4), never)
     one = try_job(job, context_of(workshop, today))
-    assert one.would["weighed_kg"] == pytest.approx(48.1)
+    assert one.expected["weighed_kg"] == pytest.approx(48.1)
     assert one.off_percent("weighed_kg") == pytest.approx(100 * (48.1 - 52) / 52)
     says = report([one], workshop)
     assert "would 48.1, really 52.0 kg" in says
@@ -42,7 +42,7 @@ def test_a_job_is_compared_by_what_really_happened(workshop: Workshop, today: An
     assert "charged" not in says.partition("In all")[0]
 
 
-def test_what_is_near_is_said_to_be(workshop: Workshop, today: Any) -> None:  # noqa: ANN401  a date
+def test_what_is_near_is_reported(workshop: Workshop, today: Any) -> None:  # noqa: ANN401  a date
     """Within 5 % in the middle nothing is to be looked at."""
     (job,) = read_jobs(told(weighed_kg=48.5), never)
     assert "near enough" in report([try_job(job, context_of(workshop, today))], workshop)
@@ -70,7 +70,7 @@ def test_a_job_that_would_be_sent_back_says_why(workshop: Workshop, today: Any) 
         ("[[jobs]]\nordered_on = 2026-03-02", "/jobs/0/order"),
     ],
 )
-def test_a_list_that_does_not_read_is_told_by_key(text: str, pointer: str) -> None:
+def test_a_list_that_does_not_read_is_reported_by_key(text: str, pointer: str) -> None:
     """Every fault has its place."""
     with pytest.raises(NotUnderstood) as caught:
         read_jobs(text, never)

@@ -8,15 +8,17 @@ import pytest
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.errors import TooIntricate
 from ledgerstone.order import Order
-from ledgerstone.quote import quote, work_out
+from ledgerstone.quote import quote
 from ledgerstone.remedies import OF_A_SLAB, Trials, find
-from ledgerstone.remedies.budget import MOST_UNITS, Budget, layout_units
+from ledgerstone.remedies.budget import MAX_UNITS, Budget, layout_units
 from ledgerstone.strength.effort import plate_effort, settling_effort
 from ledgerstone.wording import english
+from ledgerstone.working_out import run_stages
 from ledgerstone.workshop import Workshop
 from support.calibration import JOBS
+from support.documents import Json
 from support.hardest import crowded, many_sided
-from support.slabs import Json, box, hole, slab_json
+from support.slabs import box, hole, slab_json
 from support.stages import Stages
 
 TODAY = date(2026, 11, 25)
@@ -36,7 +38,7 @@ def _begun(order: Order) -> Budget:
 @pytest.mark.parametrize("name", list(JOBS))
 def test_an_ordinary_job_leaves_most_of_the_budget(name: str, workshop: Workshop) -> None:
     """The first check of a job as workshops make them costs under a third of what there is."""
-    assert _begun(read_order(JOBS[name], workshop)).left > 2 / 3 * MOST_UNITS
+    assert _begun(read_order(JOBS[name], workshop)).left > 2 / 3 * MAX_UNITS
 
 
 def test_an_order_past_the_budget_is_refused_before_any_work(workshop: Workshop) -> None:
@@ -77,10 +79,10 @@ def test_more_to_choose_among_is_more_to_lay_out(workshop: Workshop) -> None:
 
 def test_equal_slabs_are_paid_for_once(workshop: Workshop) -> None:
     """Eight alike cost little more than one; eight of their own sizes cost eight times as much."""
-    one = MOST_UNITS - _begun(_order(workshop, slab_json(box(900, 600)))).left
-    alike = MOST_UNITS - _begun(_order(workshop, *[slab_json(box(900, 600))] * 8)).left
+    one = MAX_UNITS - _begun(_order(workshop, slab_json(box(900, 600)))).left
+    alike = MAX_UNITS - _begun(_order(workshop, *[slab_json(box(900, 600))] * 8)).left
     own = [slab_json(box(900 + k, 600)) for k in range(8)]
-    each = MOST_UNITS - _begun(_order(workshop, *own)).left
+    each = MAX_UNITS - _begun(_order(workshop, *own)).left
     assert alike < 2.5 * one
     assert each > 7 * one
 
@@ -115,14 +117,14 @@ def test_a_check_that_ended_before_strength_is_charged_for_plans(workshop: Works
     budget.begin(order, TODAY)
     checked = budget.left
     budget.had_plans_alone(order)
-    assert checked < budget.left < MOST_UNITS - 10.0
+    assert checked < budget.left < MAX_UNITS - 10.0
 
 
-def test_another_day_is_worked_out_anew(workshop: Workshop) -> None:
+def test_another_day_is_worked_out_again(workshop: Workshop) -> None:
     """One order twice in one request costs its plan again; on a colder day all of it."""
     order = _order(workshop, slab_json(box(900, 600)))
     budget = _begun(order)
-    spent = [MOST_UNITS - budget.left]
+    spent = [MAX_UNITS - budget.left]
     for day in (TODAY, date(2026, 7, 25)):
         left = budget.left
         budget.begin(order, day)
@@ -132,7 +134,7 @@ def test_another_day_is_worked_out_anew(workshop: Workshop) -> None:
 
 
 def test_a_change_is_paid_for_by_each_who_tries_it(workshop: Workshop) -> None:
-    """What was tried is tried again for its plan alone; another search of the order pays anew."""
+    """What was tried is tried again for its plan alone; another search of the order pays again."""
     changed = _order(workshop, slab_json(box(905, 600)))
     budget = _begun(_order(workshop, slab_json(box(900, 600))))
     costs = []
@@ -149,9 +151,9 @@ def test_a_search_that_runs_out_says_so(workshop: Workshop, units: float) -> Non
     document = {"slabs": [slab_json(box(900, 600), thickness=20), slab_json(box(905, 600))]}
     order = read_order(document, workshop)
     stages = Stages(order, workshop, (), TODAY)
-    alone = partial(work_out, context=stages.context, stages=OF_A_SLAB)
+    alone = partial(run_stages, context=stages.context, stages=OF_A_SLAB)
     trials = Trials(lambda _state: None, alone)
-    stops = work_out(order, stages.context).stops
+    stops = run_stages(order, stages.context).stops
     found = find(stages.planned, stages.context, stops, trials, budget=Budget(units))
     assert found.fix_all is None
     assert found.why_not

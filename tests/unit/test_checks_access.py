@@ -5,9 +5,10 @@ from typing import Any
 
 import pytest
 
-from ledgerstone.wording import Listed, Message, People
+from ledgerstone.quantities import Length
+from ledgerstone.wording import Listed, Message, People, Weight
 from ledgerstone.workshop import Workshop
-from support.slabs import Json
+from support.documents import Json
 from unit.checked import FITTED, PALLET, found, levels, plain, values_of
 
 LIFT: Json = {"width": 1100, "depth": 1400, "height": 2200, "door": 800, "rated_kg": 630}
@@ -71,17 +72,18 @@ def test_a_turn_that_is_too_tight_says_what_would_pass(workshop: Workshop) -> No
     """The sentence gives the length that passes, and asks for the ceiling that was not told."""
     turn = {"from": "900 mm", "into": "900 mm"}
     (finding,) = found(workshop, "turn-too-tight", plain(2600), delivery=fitted(turn=turn))
-    assert finding.says == (
-        "The slab is 2600 mm long; level and on edge, no more than 2425 mm gets round the turn."
-        " Tell us the ceiling height: it may pass tilted."
-    )
+    lengths = {"length": Length.parse("2600 mm"), "most": Length.parse("2425 mm")}
+    values = values_of(finding, "turn-too-tight")
+    assert {name: values[name] for name in lengths} == lengths
+    assert values["ceiling_told"] == "no"
     told = fitted(turn=turn, ceiling=2000)
     (finding,) = found(workshop, "turn-too-tight", plain(2600), delivery=told)
-    assert finding.says.endswith("no more than 2425 mm gets round the turn.")
+    values = values_of(finding, "turn-too-tight")
+    assert (values["most"], values["ceiling_told"]) == (lengths["most"], "yes")
 
 
 def test_what_the_customer_carries_is_a_caution(workshop: Workshop) -> None:
-    """From the kerb, from our van or collected, the same turn is said and stops nothing."""
+    """From the kerb, from our van or collected, the same turn is stated and stops nothing."""
     turn = {"from": 900, "into": 900}
     van = {"kind": "own-van", "postcode": "HR9 7XX", "turn": turn}
     for delivery in (kerbside(turn=turn), van, {"kind": "collect", "turn": turn}):
@@ -121,7 +123,7 @@ def test_a_lift_with_a_narrow_door_takes_nothing(workshop: Workshop) -> None:
 
 
 @pytest.mark.parametrize(("rated", "expected"), [(320, []), (200, ["stops"])])
-def test_a_lift_bears_the_slab_and_two_people(
+def test_a_lift_carries_the_slab_and_two_people(
     workshop: Workshop, rated: int, expected: list[str]
 ) -> None:
     """A slab of 82 kg and two people of 75 weigh 232 kg."""
@@ -162,7 +164,7 @@ def test_six_people_carry_up_steps_what_they_may(workshop: Workshop) -> None:
     ("size", "people", "assess"),
     [((500, 500), 1, "no"), ((550, 600), 2, "no"), ((600, 700), 2, "yes"), ((1400, 600), 4, "yes")],
 )  # fmt: skip
-def test_who_must_be_there_is_said(
+def test_who_must_be_there_is_stated(
     workshop: Workshop, size: tuple[int, int], people: int, assess: str
 ) -> None:
     """Two carry 32 kg without assessing it, and 41 kg with; HSE has no factor for four."""
@@ -183,7 +185,7 @@ def test_too_few_hands_are_a_caution(workshop: Workshop) -> None:
 
 
 def test_the_heaviest_slab_is_the_one_that_counts(workshop: Workshop) -> None:
-    """An order's hands are said once, of its heaviest slab."""
+    """An order's hands are stated once, of its heaviest slab."""
     slabs = (plain(500, 500, label="Small"), plain(label="Large"))
     (finding,) = found(workshop, "hands-needed", *slabs, delivery=PALLET)
     assert (finding.slab, "“Large”" in finding.says) == (1, True)
@@ -252,12 +254,13 @@ def test_a_heavy_order_is_weighed_packed(workshop: Workshop) -> None:
         assert levels(findings) == expected
 
 
-def test_a_deep_piece_wants_a_pallet_that_is_high_enough(workshop: Workshop) -> None:
+def test_a_deep_piece_needs_a_pallet_that_is_high_enough(workshop: Workshop) -> None:
     """On edge a piece stands on the deck: 1100 mm less 150 takes 950, and no millimetre more."""
     low = with_lifting(workshop, pallets=workshop.lifting.pallets[:1])
     assert found(low, "too-long-for-pallet", plain(1400, 950), delivery=PALLET) == []
     (finding,) = found(low, "too-long-for-pallet", plain(1400, 951), delivery=PALLET)
-    assert finding.says.startswith("The slab is 951 mm deep; the carrier takes no more than 950 mm")
+    values = values_of(finding, "too-deep-for-pallet")
+    assert (values["size"], values["most"]) == (Length.of_mm(951), Length.of_mm(950))
 
 
 @pytest.mark.parametrize(("most", "expected"), [(100, ["caution"]), (150, [])])
@@ -268,7 +271,7 @@ def test_a_tail_lift_sets_down_so_much(workshop: Workshop, most: int, expected: 
     assert found(lift, "beyond-tail-lift", plain(), delivery=FITTED) == []
 
 
-def test_where_a_pallet_is_set_down_is_said(workshop: Workshop) -> None:
+def test_where_a_pallet_is_set_down_is_stated(workshop: Workshop) -> None:
     """At the kerb, on ground that a pallet truck rolls on; we carry in what we fit."""
     (note,) = found(workshop, "set-down-at-kerb", plain(), delivery=PALLET)
     assert (note.level, "kerb" in note.says) == ("note", True)
@@ -292,7 +295,6 @@ def test_our_van_takes_a_length_and_then_a_mass(
 def test_who_collects_is_told_what_to_come_with(workshop: Workshop) -> None:
     """The longest piece, rounded up, and the packed mass: 1420 mm and 83 kg."""
     (note,) = found(workshop, "vehicle-to-collect", plain(1420), delivery={"kind": "collect"})
-    assert note.says.startswith(
-        "To collect it, come with a van whose floor is clear for 1450 mm and that may carry 90 kg."
-    )
+    van = {"length": Length.of_mm(1450), "carries": Weight(90)}
+    assert note.message == Message("vehicle-to-collect", **van)
     assert found(workshop, "vehicle-to-collect", plain(), delivery=PALLET) == []

@@ -8,10 +8,14 @@ import pytest
 
 from ledgerstone.checks import STAGE_OF, Finding
 from ledgerstone.checks.causes import CAUSES, with_causes
-from ledgerstone.quote import work_out
+from ledgerstone.quantities import Length
+from ledgerstone.wording import Message
+from ledgerstone.working_out import run_stages
 from ledgerstone.workshop import Workshop
-from support.slabs import Json, box, cut, hole, order_of, slab_json
+from support.documents import Json
+from support.slabs import box, cut, hole, order_of, slab_json
 from support.stages import Stages
+from unit.checked import values_of
 
 TODAY: Final = date(2026, 11, 25)
 
@@ -19,7 +23,7 @@ TODAY: Final = date(2026, 11, 25)
 def told(workshop: Workshop, *slabs: Json) -> dict[str, str | None]:
     """What is found of an order: each check, with the check that it follows from."""
     stages = Stages(order_of(workshop, *slabs), workshop, None, TODAY)
-    found = work_out(stages.order, stages.context).findings
+    found = run_stages(stages.order, stages.context).findings
     names = {finding.id: finding.check for finding in found}
     return {f.check: None if f.follows_from is None else names[f.follows_from] for f in found}
 
@@ -30,7 +34,7 @@ def finding(check: str, *at: str, where_mm: Json | None = None) -> Finding:
 
 
 def test_a_strip_too_narrow_is_one_thing(workshop: Workshop) -> None:
-    """Beside a strip of 2 mm, that no grain passes there is told under it."""
+    """Beside a strip of 2 mm, that no grain passes there is reported under it."""
     slab = slab_json(box(1450, 560), hole(360, 980, 182, label="basin"))
     assert told(workshop, slab) == {
         "strip-too-narrow": None,
@@ -50,13 +54,13 @@ def test_a_slab_too_thin_is_one_thing(workshop: Workshop) -> None:
 
 
 def test_an_opening_that_takes_all_is_one_thing(workshop: Workshop) -> None:
-    """A hob larger than its slab is said as that, with the slab's size."""
+    """A hob larger than its slab is stated as that, with the slab's size."""
     slab = slab_json(box(600, 500), cut("rectangle", (900, 900), (300, 250), label="hob"))
     assert told(workshop, slab) == {"cutout-off-slab": None, "two-pieces": "cutout-off-slab"}
     stages = Stages(order_of(workshop, slab), workshop, None, TODAY)
-    assert work_out(stages.order, stages.context).findings[0].says == (
-        "The hob takes all of the slab, which is 600 mm by 500 mm: no concrete would be left."
-    )
+    values = values_of(run_stages(stages.order, stages.context).findings[0], "cutout-takes-all")
+    assert values["cutout"] == Message("cutout-labelled", label="hob")
+    assert (values["length"], values["width"]) == (Length.of_mm(600), Length.of_mm(500))
 
 
 def test_two_openings_that_take_all_are_understood(workshop: Workshop) -> None:
@@ -97,7 +101,7 @@ def test_a_place_elsewhere_is_another_thing() -> None:
         assert with_causes([strip, crack])[1].follows_from == expected
 
 
-def test_what_follows_from_what_follows_is_told_under_the_first() -> None:
+def test_what_follows_from_what_follows_is_reported_under_the_first() -> None:
     """Cover that follows from grains that follow from a thickness stands under the thickness."""
     at = "/slabs/0/thickness"
     names = ("cover-too-thin", "aggregate-too-large", "too-thin")

@@ -2,9 +2,11 @@
 
 import pytest
 
-from ledgerstone.message import LineLoad
+from ledgerstone.quantities import Length
+from ledgerstone.wording import MassPerLength, Message, side_name
 from ledgerstone.workshop import Workshop
-from support.slabs import Json, box, cut, hole, slab_json
+from support.documents import Json
+from support.slabs import box, cut, hole, slab_json
 from unit.checked import found, levels, plain, values_of
 
 
@@ -47,9 +49,14 @@ def test_along_an_l_the_customer_is_asked_where(workshop: Workshop) -> None:
     corner = join((0, "front"), (1, "left"))
     (finding,) = found(workshop, "join-of-unlike-sides", plain(2400), plain(1400), joins=corner)
     assert finding.level == "note"
-    assert finding.says == (
-        "The front edge of slab 1 is 2400 mm long, and the left edge of slab 2 is 600 mm. Tell us"
-        " where along the longer side the other one meets it."
+    assert finding.message == Message(
+        "join-along-a-side",
+        side=side_name("front"),
+        one=Message("slab-numbered", number=1),
+        length=Length.of_mm(2400),
+        other_side=side_name("left"),
+        other=Message("slab-numbered", number=2),
+        other_length=Length.of_mm(600),
     )
 
 
@@ -79,7 +86,7 @@ def test_a_join_of_two_looks_shows(workshop: Workshop, other: Json, what: str | 
     assert [f"not of one {what}" in f.says for f in findings] == [True] * (what is not None)
 
 
-def test_what_comes_to_a_join_is_said_to_be_unlined(workshop: Workshop) -> None:
+def test_what_comes_to_a_join_is_reported_as_unaligned(workshop: Workshop) -> None:
     """A drainer or a drop at the joined side is cautioned, one elsewhere is not."""
 
     def drainer(x: int) -> list[Json]:
@@ -97,7 +104,7 @@ def test_what_comes_to_a_join_is_said_to_be_unlined(workshop: Workshop) -> None:
         assert levels(findings) == expected
 
 
-def test_a_drops_corner_is_said_to_be_unchecked(workshop: Workshop) -> None:
+def test_a_drops_corner_is_reported_to_be_unchecked(workshop: Workshop) -> None:
     """One drop and two are spoken of as such; none is not."""
     drop = {"profile": "square", "drop": {"depth": 860}}
     (one,) = found(workshop, "drop-not-checked", plain(edges={"left": drop}))
@@ -137,7 +144,8 @@ def test_a_hob_over_a_side_says_how_far_to_move_it(workshop: Workshop) -> None:
     hob = cut("rectangle", HOB, (1000, 310), label="hob")
     slab = slab_json(box(1400, 620), hob, rests=TWO)
     (finding,) = found(workshop, "cutout-over-unit-side", slab)
-    assert finding.says == ("The hob lies over the side of unit 1, which it would cut into.")
+    (cutout, unit) = (Message("cutout-labelled", label="hob"), Message("unit-numbered", number=1))
+    assert finding.message == Message("cutout-over-unit-side", cutout=cutout, unit=unit)
     assert finding.measured == {"left_mm": 720.0, "right_mm": 1280.0}
     assert finding.limit == {"left_mm": 818.0, "right_mm": 1382.0}
 
@@ -192,6 +200,6 @@ def test_units_are_told_what_they_carry(workshop: Workshop) -> None:
     (finding,) = found(workshop, "load-on-units", slab)
     assert finding.measured == {"metre_kg": pytest.approx(0.6 * (0.04 * 2358 + 2.2), abs=0.05)}
     weight = values_of(finding, "load-on-units")["weight"]
-    assert isinstance(weight, LineLoad)
+    assert isinstance(weight, MassPerLength)
     assert weight.kg_per_m == pytest.approx(0.6 * (0.04 * 2358 + 2.2), abs=0.05)
     assert found(workshop, "load-on-units", plain()) == []

@@ -7,10 +7,12 @@ import pytest
 
 from ledgerstone.checks.place import air_percent, exposure_of
 from ledgerstone.order import Place, Use
-from ledgerstone.wording import Listed, Message
+from ledgerstone.quantities import Length
+from ledgerstone.wording import Figure, Listed, Message, Strength
 from ledgerstone.workshop import Recipe, Workshop
-from support.slabs import Json, box, cut, hole, slab_json, slab_of
-from unit.checked import found, levels, plain
+from support.documents import Json
+from support.slabs import box, cut, hole, slab_json, slab_of
+from unit.checked import found, levels, plain, values_of
 
 
 def with_recipe(workshop: Workshop, **more: Any) -> Workshop:
@@ -47,7 +49,7 @@ def test_a_place_has_its_exposure(  # noqa: PLR0917  a row of the standard's tab
 
 
 def test_indoors_asks_nothing_of_the_mix(workshop: Workshop) -> None:
-    """Dry inside, no exposure is told."""
+    """Dry inside, no exposure is reported."""
     assert exposure_of(slab_of(workshop, box(1400, 600))) is None
     assert found(workshop, "mix-for-place", plain()) == []
 
@@ -79,10 +81,15 @@ def test_one_finding_says_all_that_a_mix_lacks(workshop: Workshop) -> None:
     )
     slabs = [plain(place="outdoors"), plain(place="outdoors")]
     (finding,) = found(replace(workshop, recipe=weak), "mix-for-place", *slabs)
-    assert "our usual mix is not proven against frost" in finding.says
-    assert "strength 25 N/mm² (30 N/mm² or more)" in finding.says
-    assert "cement 290 kg/m³ (320 or more)" in finding.says
-    assert "water 0.66 of the cement (up to 0.50)" in finding.says
+    values = values_of(finding, "mix-for-place")
+    assert values["unproven"] == "yes"
+    assert isinstance(values["short"], Listed)
+    assert values["short"].things == (
+        Message("mix-has-water", water=Figure(0.66, 2), limit=Figure(0.5, 2)),
+        Message("mix-has-strength", strength=Strength(25), limit=Strength(30)),
+        # 488.8 and 539.4 lb in a cubic yard
+        Message("mix-has-cement", cement=290, limit=320, cement_lb=488, limit_lb=539),
+    )
     assert finding.at == ("/slabs/0/place", "/slabs/1/place")
 
 
@@ -113,10 +120,15 @@ def test_a_wrong_sealer_is_named(workshop: Workshop) -> None:
     """The sentence names the sealer and the place; where none is for it, the customer asks."""
     slab = sealed("hard wax oil", place="wet-room", label="Vanity")
     (finding,) = found(workshop, "sealer-not-for-place", slab)
-    assert finding.says == ("The sealer “hard wax oil” is not for a wet room, where “Vanity” goes.")
+    place = {"sealer": "hard wax oil", "place": "wet-room"}
+    assert {**values_of(finding, "sealer-not-for-place")} == {
+        **place,
+        "slab": Message("slab-labelled", label="Vanity"),
+        "others": "some",
+    }
     alone = replace(workshop, sealers=workshop.sealers[2:])
     (finding,) = found(alone, "sealer-not-for-place", slab)
-    assert finding.says.endswith("Ask us for one that is.")
+    assert values_of(finding, "sealer-not-for-place")["others"] == "none"
 
 
 def test_rain_is_led_off(workshop: Workshop) -> None:
@@ -158,9 +170,11 @@ def test_a_hot_appliance_is_its_fitters_matter(workshop: Workshop) -> None:
     oven = cut("rectangle", (500, 400), (700, 300), label="oven", heat=True)
     (finding,) = found(workshop, "hot-appliance", slab_json(box(1400, 600), oven))
     assert finding.level == "caution"
-    assert "10 mm or more all round the oven" in finding.says
-    assert "Follow its maker's clearances" in finding.says
-    assert "a registered gas engineer or electrician decides" in finding.says
+    assert finding.message == Message(
+        "hot-appliance",
+        cutout=Message("cutout-labelled", label="oven"),
+        gap=Length.of_mm(10),
+    )
     cold = {**oven, "heat": False}
     assert found(workshop, "hot-appliance", slab_json(box(1400, 600), cold)) == []
 
@@ -179,7 +193,7 @@ def test_a_sealer_beside_heat_stands_100_degrees(
     assert all("Choose matt" in finding.says for finding in findings)
 
 
-def test_every_indoor_top_is_told_of_acids_and_oil(workshop: Workshop) -> None:
+def test_every_indoor_top_has_a_note_on_acids_and_oil(workshop: Workshop) -> None:
     """Each sealer's words come once, a film's and one that soaks in; a splashback needs none."""
     films, soaked = sealed("satin"), sealed("matt")
     said = [f.message for f in found(workshop, "acids-and-oil", films, soaked, films)]

@@ -7,10 +7,12 @@ from decimal import Decimal
 import pytest
 
 from ledgerstone.checks import Finding, promise
-from ledgerstone.wording import day_text
+from ledgerstone.wording import Message, day_text, speech_in
 from ledgerstone.workshop import Workshop
-from support.slabs import Json, box, order_of, slab_json, stages_of
+from support.documents import Json
+from support.slabs import box, order_of, slab_json, stages_of
 from support.stages import Stages
+from unit.checked import values_of
 
 TODAY = date(2026, 11, 25)
 
@@ -64,7 +66,7 @@ def usual_stages(workshop: Workshop) -> Stages:
 
 
 def in_time(workshop: Workshop, needed_by: date | None) -> list[Finding]:
-    """What is said of that slab by the day it is needed."""
+    """What is stated of that slab by the day it is needed."""
     stages = usual_stages(workshop)
     needed = replace(stages.planned, order=replace(stages.order, needed_by=needed_by))
     assessed = replace(stages.known, planned=needed)
@@ -77,26 +79,40 @@ def test_a_day_is_kept_or_is_too_soon(workshop: Workshop) -> None:
     assert in_time(workshop, None) == []
     (kept,) = in_time(workshop, arrives)
     assert (kept.check, kept.level) == ("in-time", "note")
-    assert kept.says.endswith(f"ordered today it can be with you by {day_text(arrives)}.")
+    assert kept.message == Message("needed-by", way="collect", needed_by=arrives, arrives=arrives)
     (finding,) = in_time(workshop, arrives - timedelta(days=1))
     assert (finding.check, finding.level, finding.at) == (
         "needed-too-soon",
         "stops",
         ("/needed_by",),
     )
-    assert finding.says.endswith(f"it can be with you by {day_text(arrives)}.")
+    day_before = arrives - timedelta(days=1)
+    assert finding.message == Message(
+        "needed-by", way="collect", needed_by=day_before, arrives=arrives
+    )
     assert finding.measured == {"arrives_on": arrives.isoformat()}
-    assert "more day" not in finding.says
 
 
-def test_a_day_that_has_passed_is_told_as_that(workshop: Workshop) -> None:
+def test_a_day_that_has_passed_is_reported_as_that(workshop: Workshop) -> None:
     """Nobody is asked for a year more: the day has passed, and a later one is to be entered."""
     [late] = in_time(workshop, TODAY - timedelta(days=356))
-    assert late.says == "That date has passed. Enter a later one."
+    assert late.message == Message("needed-by-past")
     [today] = in_time(workshop, TODAY)
-    assert today.says.startswith("You need it by ")
+    assert values_of(today, "needed-by")["needed_by"] == TODAY
 
 
-def test_days_are_said_as_people_write_them() -> None:
+def test_days_are_stated_as_people_write_them() -> None:
     """Without a zero before the day."""
     assert day_text(date(2027, 3, 5)) == "5 March 2027"
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_what_is_collected_is_never_told_as_brought(language: str) -> None:
+    """The day is the one to fetch it from, in any language."""
+    days = {"needed_by": TODAY, "arrives": TODAY}
+    speech = speech_in(language)
+    fetched = speech.say(Message("needed-by", way="collect", **days))
+    brought = speech.say(Message("needed-by", way="pallet", **days))
+    with_you = {"en": "with you", "de": "bei Ihnen"}[language]
+    assert with_you in brought
+    assert with_you not in fetched

@@ -11,6 +11,7 @@ from ledgerstone.checks import STAGE_OF, Finding, check_plan
 from ledgerstone.order import Order
 from ledgerstone.price import costs
 from ledgerstone.shade import palette_shade_seen, shade_recipe
+from ledgerstone.shade.words import SCREENS_DIFFER
 from ledgerstone.wording import english, speech_in
 from ledgerstone.workshop import Dose, Workshop
 from support.slabs import box, order_of, plan_of, shapes_of, slab_json, steps_of
@@ -64,7 +65,7 @@ def test_a_match_within_reach_passes(matching: Workshop) -> None:
 
 
 def test_a_match_out_of_reach_is_cautioned(matching: Workshop) -> None:
-    """A pure red cannot be had in concrete: what can is named, and how far it stays is said."""
+    """A pure red cannot be had in concrete: what can is named, and how far it stays is stated."""
     (finding,) = found(matching, {"match": "#ff0000"})
     assert (finding.check, finding.level) == ("shade-out-of-reach", "caution")
     assert finding.measured["away_delta_e"] > finding.limit["away_delta_e"] == 5.0
@@ -107,7 +108,7 @@ def test_an_answer_says_the_models_colour_and_how_sure(workshop: Workshop) -> No
     assert members["uncertainty_delta_e"] > 0
     assert members["by_eye"] is False
     assert members["hex_wet"] < members["hex_sealed"] < members["hex"]
-    assert "ask for a cast sample" in members["says"]
+    assert members["says"].endswith(english(SCREENS_DIFFER))
 
 
 def test_an_answer_by_eye_claims_no_certainty(workshop: Workshop) -> None:

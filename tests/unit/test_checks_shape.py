@@ -1,19 +1,20 @@
 """Openings on the slab, apart, in one piece; strips and inside corners by the workshop's rules."""
 
-from collections.abc import Callable, Iterable
+from dataclasses import replace
 
 import pytest
 
 from ledgerstone.checks import Finding, shape
 from ledgerstone.checks.shape import strip_rule
-from ledgerstone.stages import Planned
+from ledgerstone.quantities import Length
+from ledgerstone.wording import MAX_NAMED, Listed, Message, side_name
 from ledgerstone.workshop import Workshop
-from support.slabs import Json, box, cut, hole, order_of, plan_of, polygon, slab_json
+from support.documents import Json
+from support.slabs import box, cut, hole, order_of, plan_of, polygon, slab_json
+from unit.checked import PlannedCheck, values_of
 
-Check = Callable[[Planned], Iterable[Finding]]
 
-
-def found(check: Check, workshop: Workshop, *slabs: Json) -> list[Finding]:
+def found(check: PlannedCheck, workshop: Workshop, *slabs: Json) -> list[Finding]:
     """Run one check on an order."""
     order = order_of(workshop, *slabs)
     return list(check(plan_of(order, workshop)))
@@ -56,7 +57,9 @@ def test_an_opening_off_the_slab_is_named_and_shown(workshop: Workshop) -> None:
     """The finding names the opening by its label, and its place is what lies outside."""
     slab = slab_json(box(900, 600), hole(100, 900, 300, label="tap"))
     (finding,) = found(shape.cutouts_on_the_slab, workshop, slab)
-    assert finding.says == "The tap reaches past the edge of the slab."
+    assert values_of(finding, "cutout-off-slab")["cutout"] == Message(
+        "cutout-labelled", label="tap"
+    )
     assert (finding.id, finding.at) == ("cutout-off-slab.0.0", ("/slabs/0/cutouts/0",))
     assert finding.where_mm is not None
     xs = [x for x, _ in finding.where_mm["coordinates"][0]]
@@ -142,10 +145,9 @@ def test_a_tap_beside_its_basin_keeps_the_taps_rule(workshop: Workshop) -> None:
 def test_a_cautioned_strip_is_made_with_care(workshop: Workshop) -> None:
     """Between the two limits it is made, and the customer knows."""
     (finding,) = found(shape.strips_wide_enough, workshop, beside(70, 400, "shown"))
-    assert finding.says == (
-        "The strip between the round cut-out and the front edge is 70 mm wide."
-        " We make it, with care; 80 mm would travel better."
-    )
+    values = values_of(finding, "strip-made-with-care")
+    assert (values["width"], values["limit"]) == (Length.of_mm(70), Length.of_mm(80))
+    assert values["faced"] == Listed((side_name("front"),), most=MAX_NAMED)
 
 
 def test_the_side_that_an_opening_is_open_to_has_no_strip(workshop: Workshop) -> None:
@@ -201,3 +203,18 @@ def test_a_strip_to_a_polygons_side_names_it_by_number(workshop: Workshop) -> No
     ring = polygon((0, 0), (1400, 0), (1400, 600), (0, 600))
     (finding,) = found(shape.strips_wide_enough, workshop, slab_json(ring, hole(200, 700, 140)))
     assert "between the round cut-out and side 1 is 40 mm wide" in finding.says
+
+
+@pytest.mark.parametrize("limit_in", [2.5, 3.0, 3.25, 3.3125, 4.0625])
+def test_a_strip_as_wide_as_its_limit_in_inches_is_wide_enough(
+    workshop: Workshop, limit_in: float
+) -> None:
+    """A limit that is no whole tenth of a millimetre is met by itself, and not by 0.2 mm less."""
+    limit_mm = limit_in * 25.4
+    rules = tuple(
+        replace(rule, stops_mm=limit_mm, cautions_mm=limit_mm) for rule in workshop.shaping.strips
+    )
+    there = replace(workshop, shaping=replace(workshop.shaping, strips=rules))
+    assert found(shape.strips_wide_enough, there, beside(limit_mm, 300, "shown")) == []
+    narrow = found(shape.strips_wide_enough, there, beside(limit_mm - 0.2, 300, "shown"))
+    assert [one.level for one in narrow] == ["stops"]

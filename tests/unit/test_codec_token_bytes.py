@@ -135,7 +135,7 @@ def test_even_a_bomb_of_our_own_opens_within_bounds(tokens: Tokens) -> None:
                module._packed(b"{}") + b"more", module._packed(b"\xff{}")],
 )  # fmt: skip
 def test_what_we_would_never_sign_opens_nothing(tokens: Tokens, packed: bytes) -> None:
-    """A good signature over what is no JSON object of ours is refused, not a fault of ours."""
+    """A good signature over what is no JSON object of ours is refused, not an internal fault."""
     assert not _opens(tokens, _signed(tokens, packed))
 
 

@@ -18,7 +18,7 @@ G = OwnWeight(25e-6)
 
 def rests(
     corners: Sequence[tuple[float, float]], pushes_only: Sequence[bool] | None = None
-) -> contact.Rests:
+) -> contact.SupportFlexibility:
     """Rests of a made-up slab whose flexibility falls with distance."""
     places = np.asarray(corners, dtype=float)
     away = np.hypot(*(places[:, None] - places[None]).transpose(2, 0, 1))
@@ -63,7 +63,7 @@ def test_rests_on_one_line_do_not_span() -> None:
     assert not rests([(0, 0), (1, 1), (2, 2), (3, 3)]).spans
 
 
-def test_held_rests_that_cannot_balance_a_load_are_told() -> None:
+def test_held_rests_that_cannot_balance_a_load_are_reported() -> None:
     """Rests that all hold down, on one line, have no answer to a load beside it, and say so."""
     line = np.array([[1.0, 0.0, 0.0], [1.0, 100.0, 0.0], [1.0, 200.0, 0.0]])
     rests = contact.rests_of(1e-3 * np.eye(3), line, np.zeros(3, dtype=bool))

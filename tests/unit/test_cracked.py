@@ -6,15 +6,15 @@ import pytest
 
 from ledgerstone.strength.concrete import Concrete
 from ledgerstone.strength.cracked import (
+    BarMaterial,
     SteelLayer,
-    Stuff,
     cracked_moment_nmm_per_mm,
     plain_limit_mpa,
 )
 from ledgerstone.workshop import Workshop
 
 C30 = {"fck_mpa": 30.0, "gamma_c": 1.5}
-B500 = Stuff(200_000.0, 500.0 / 1.15)
+B500 = BarMaterial(200_000.0, 500.0 / 1.15)
 
 
 def test_steel_carries_its_force_times_its_lever() -> None:
@@ -43,7 +43,7 @@ def test_glass_fibre_carries_by_its_strain() -> None:
     In a thin section they strain less: at d = 20 mm, x = 6.19 mm, ε = 0.0035 × 13.81 / 6.19 =
     0.00781, 351 MPa, 0.24 × 351 = 84.3 N/mm = 0.8 × 6.19 × 17; M = 84.3 × (20 - 2.48) = 1477.
     """
-    glass = Stuff(45_000.0, 0.7 * 1000 / 1.5)
+    glass = BarMaterial(45_000.0, 0.7 * 1000 / 1.5)
     deep = cracked_moment_nmm_per_mm([SteelLayer(0.565, 150.0)], glass, **C30)
     thin = cracked_moment_nmm_per_mm([SteelLayer(0.24, 20.0)], glass, **C30)
     assert deep == pytest.approx(37_500, rel=0.005)
@@ -53,10 +53,10 @@ def test_glass_fibre_carries_by_its_strain() -> None:
 def test_stuff_is_as_stiff_and_as_strong_as_its_material(workshop: Workshop) -> None:
     """Steel 200 GPa over 1.15; glass fibre 45 GPa, 0.7 of its strength over 1.5; or as written."""
     glass = replace(workshop.steel, material="glass-fibre", yield_mpa=1000.0)
-    assert Stuff.of(workshop.steel) == B500
-    assert Stuff.of(glass).e_mpa == 45_000.0
-    assert Stuff.of(glass).design_mpa == pytest.approx(466.7, abs=0.1)
-    assert Stuff.of(replace(glass, e_mpa=60_000.0)).e_mpa == 60_000.0
+    assert BarMaterial.of(workshop.steel) == B500
+    assert BarMaterial.of(glass).e_mpa == 45_000.0
+    assert BarMaterial.of(glass).design_mpa == pytest.approx(466.7, abs=0.1)
+    assert BarMaterial.of(replace(glass, e_mpa=60_000.0)).e_mpa == 60_000.0
 
 
 def test_plain_concrete_is_trusted_with_0_8_of_its_tension() -> None:

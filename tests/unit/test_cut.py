@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from shapely.geometry import Point, box
 
-from ledgerstone.strength import LineSupport, Load, OwnWeight, PatchLoad, Plate, Pressure
+from ledgerstone.strength import LineSupport, OwnWeight, PatchLoad, Plate, PlateLoad, Pressure
 from support.one_piece import less
 
 L, B, H, WEIGHT = 2000.0, 600.0, 40.0, 25e-6
@@ -28,7 +28,7 @@ def test_an_even_load_makes_w_x_l_minus_x_by_two(x: float) -> None:
 @pytest.mark.parametrize("x", [700.0, 730.0, 760.0, 1200.0])
 def test_a_load_beside_or_on_the_cut_is_counted_where_it_is(x: float) -> None:
     """1 kN over 60 mm about 730 mm: ``R x``, less what of it lies before the cut (statics)."""
-    load: Load = PatchLoad(x=730, y=450, length=60, width=60, newtons=1000)
+    load: PlateLoad = PatchLoad(x=730, y=450, length=60, width=60, newtons=1000)
     answer = SLAB.solve(supports=ENDS, loads=[load])
     left = 1000 * (L - 730) / L
     before = min(max((x - 700) / 60, 0.0), 1.0)

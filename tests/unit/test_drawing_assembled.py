@@ -1,4 +1,4 @@
-"""The assembled plan: joined sides meet at their gap, backs in line, and the hand is said."""
+"""The assembled plan: joined sides meet at their gap, backs in line, and the hand is stated."""
 
 import dataclasses
 import math
@@ -8,10 +8,10 @@ import pytest
 from shapely.geometry import Polygon
 
 from ledgerstone.drawing import describe, draw_assembled
-from ledgerstone.drawing.assembled import BACKS_IN_LINE
 from ledgerstone.drawing.joining import Assembly, assemble
 from ledgerstone.order import CORNERS, Corner, Edge, Join, JoinEnd, LShape, Notch, Rectangle, Slab
 from ledgerstone.shape import Shape, shape_of
+from ledgerstone.wording import Message, speech_in
 from ledgerstone.workshop import Workshop
 from support.drawing_reader import SVG, area_of, read, texts
 from support.drawn_slabs import L, disc, made
@@ -101,17 +101,17 @@ def test_unjoined_pieces_stand_apart(workshop: Workshop) -> None:
     assert not assembly.is_whole
 
 
-def test_joins_that_contradict_each_other_are_told(workshop: Workshop) -> None:
+def test_joins_that_contradict_each_other_are_reported(workshop: Workshop) -> None:
     """A second join of the same two pieces that cannot hold as well is not drawn but named."""
     slabs = [run(2000), run(1200)]
     shapes = [shape_of(slab, workshop) for slab in slabs]
     joins = [join((0, "right"), (1, "left")), join((0, "left"), (1, "front"))]
     assert assemble(shapes, joins).unshown == (2,)
-    said = texts(read(draw_assembled(slabs, shapes, joins, title="Together")))
+    said = texts(read(draw_assembled(slabs, shapes, joins, speech_in("en"))))
     assert any(text.startswith("Join b cannot be shown") for text in said)
 
 
-def test_a_join_of_a_slab_to_itself_is_told(workshop: Workshop) -> None:
+def test_a_join_of_a_slab_to_itself_is_reported(workshop: Workshop) -> None:
     """A join that names one slab twice is named as one that cannot be shown."""
     shapes = [shape_of(run(2000), workshop)]
     assert assemble(shapes, [join((0, "right"), (0, "left"))]).unshown == (1,)
@@ -128,12 +128,12 @@ def test_a_join_of_a_slab_to_itself_is_told(workshop: Workshop) -> None:
         ("back", "right", "goes back on the right of"),
     ],
 )
-def test_the_hand_is_said(one: str, other: str, says: str, workshop: Workshop) -> None:
-    """Each way to join a return is said as one sees it who stands at the first piece's front."""
+def test_the_hand_is_stated(one: str, other: str, says: str, workshop: Workshop) -> None:
+    """Each way to join a return is stated as one sees it who stands at the first piece's front."""
     slabs = [run(2000, label="Run"), run(1200, label="Return")]
     shapes = [shape_of(slab, workshop) for slab in slabs]
-    root = read(draw_assembled(slabs, shapes, [join((0, one), (1, other))], title="Together"))
-    sentence = f"“Return” {says} “Run”, as you stand at the front of “Run”."
+    root = read(draw_assembled(slabs, shapes, [join((0, one), (1, other))], speech_in("en")))
+    sentence = f"“Return” {says} “Run”, as"
     assert sentence in (root[1].text or "")
     assert says in " ".join(texts(root))
 
@@ -155,7 +155,7 @@ def test_pieces_read_back_with_their_openings(workshop: Workshop) -> None:
     """Every piece and opening is drawn to scale, with its own area."""
     slabs = [made(Rectangle(L(2000), L(600)), disc(300, 700, 280)), run(1200)]
     shapes = [shape_of(slab, workshop) for slab in slabs]
-    root = read(draw_assembled(slabs, shapes, [join((0, "front"), (1, "left"))], title="T"))
+    root = read(draw_assembled(slabs, shapes, [join((0, "front"), (1, "left"))], speech_in("en")))
     pieces = [n for n in root.iter(f"{SVG}path") if n.get("data-part") == "piece"]
     openings = [n for n in root.iter(f"{SVG}path") if n.get("data-part") == "opening"]
     assert [area_of(n).area for n in pieces] == pytest.approx([1.2e6, 0.72e6], rel=1e-4)
@@ -164,19 +164,20 @@ def test_pieces_read_back_with_their_openings(workshop: Workshop) -> None:
     assert line.attrib["d"]
 
 
-def test_what_the_order_does_not_say_is_said(workshop: Workshop) -> None:
+def test_what_the_order_does_not_say_is_stated(workshop: Workshop) -> None:
     """Where along a longer side a piece stands is our choice, and the sheet says so."""
     slabs = [run(2000), run(1200)]
     shapes = [shape_of(slab, workshop) for slab in slabs]
-    svg = draw_assembled(slabs, shapes, [join((0, "front"), (1, "left"))], title="T")
-    assert BACKS_IN_LINE[:40] in " ".join(texts(read(svg)))
+    svg = draw_assembled(slabs, shapes, [join((0, "front"), (1, "left"))], speech_in("en"))
+    told = speech_in("en").say(Message("together-backs"))
+    assert told in " ".join(texts(read(svg)))
 
 
-def test_how_many_of_a_piece_is_said(workshop: Workshop) -> None:
+def test_how_many_of_a_piece_is_stated(workshop: Workshop) -> None:
     """A piece that is wanted twice is drawn once, and its row says so."""
     slabs = [run(2000), dataclasses.replace(run(1200), quantity=2)]
     shapes = [shape_of(slab, workshop) for slab in slabs]
-    said = texts(read(draw_assembled(slabs, shapes, [], title="T")))
+    said = texts(read(draw_assembled(slabs, shapes, [], speech_in("en"))))
     assert [("2 of these" in row) for row in said if " mm by " in row] == [False, True]
 
 
@@ -184,7 +185,7 @@ def test_walls_are_hatched_where_the_pieces_stand(workshop: Workshop) -> None:
     """A turned piece's wall turns with it."""
     slabs = [run(2000), made(Rectangle(L(1200), L(600)), edges={"back": Edge("wall")})]
     shapes = [shape_of(slab, workshop) for slab in slabs]
-    root = read(draw_assembled(slabs, shapes, [join((0, "front"), (1, "left"))], title="T"))
+    root = read(draw_assembled(slabs, shapes, [join((0, "front"), (1, "left"))], speech_in("en")))
     (wall,) = (n for n in root.iter() if n.get("fill", "").endswith("-hatch)"))
     x0, y0, x1, y1 = area_of(wall).bounds
     assert y1 - y0 > 5 * (x1 - x0)
@@ -196,8 +197,8 @@ def test_an_assembled_plan_is_safe_and_small(label: str, workshop: Workshop) -> 
     slabs = [run(800 + 100 * i, label=f"{label}{i}"[-120:]) for i in range(8)]
     shapes = [shape_of(slab, workshop) for slab in slabs]
     joins = [join((i, "right"), (i + 1, "left")) for i in range(7)]
-    svg = draw_assembled(slabs, shapes, joins, title=label)
-    assert svg == draw_assembled(slabs, shapes, joins, title=label)
+    svg = draw_assembled(slabs, shapes, joins, speech_in("en"))
+    assert svg == draw_assembled(slabs, shapes, joins, speech_in("en"))
     assert len(svg.encode()) <= 60_000
     assert {n.tag.removeprefix(SVG) for n in read(svg).iter()} <= {
         "svg", "title", "desc", "defs", "pattern", "g", "path", "circle", "rect", "line", "text",

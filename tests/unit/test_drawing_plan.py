@@ -108,7 +108,7 @@ def test_places_without_room_for_a_figure_are_counted(workshop: Workshop) -> Non
 
 
 @pytest.mark.parametrize("corner", ["front-left", "front-right", "back-right", "back-left"])
-def test_an_inside_radius_is_told_at_the_notch(corner: str, workshop: Workshop) -> None:
+def test_an_inside_radius_is_reported_at_the_notch(corner: str, workshop: Workshop) -> None:
     """The radius given for an L's notched corner is shown by its inside corner."""
     slab = elbow(corner)  # type: ignore[arg-type]  # a corner's name
     assert "R 30" in texts(plan_of(slab, workshop))
@@ -206,6 +206,12 @@ def test_every_side_has_its_sections_letter(workshop: Workshop) -> None:
     assert [said.count(letter) for letter in "abc"] == [2, 2, 3]
 
 
+def test_of_many_sides_alike_one_is_lettered(workshop: Workshop) -> None:
+    """A cog of two hundred sides has its section's letter on one of them, and at the section."""
+    said = texts(plan_of(GALLERY["cog"], workshop))
+    assert said.count("a") == 2
+
+
 def test_a_gap_between_units_is_named_and_carries_nothing(workshop: Workshop) -> None:
     """Of three units and a gap, three are dotted."""
     assert len(list(parts(plan_of(GALLERY["long"], workshop), "rest"))) == 3
@@ -253,7 +259,7 @@ def test_rests_are_dotted_and_units_are_named(workshop: Workshop) -> None:
     assert {"base 650 mm", "basin 800 mm"} <= set(texts(root))
 
 
-def test_the_title_block_says_what_it_is_told(workshop: Workshop) -> None:
+def test_the_title_block_says_what_it_is_reported(workshop: Workshop) -> None:
     """Reference, date, shade and workshop stand as they were passed in."""
     root = plan_of(bench(), workshop)
     said = " | ".join(texts(root))

@@ -5,6 +5,7 @@ import dataclasses
 import pytest
 
 from ledgerstone.drawing import TitleBlock, describe, draw_plan
+from ledgerstone.drawing.frame import PHONE_WIDTH
 from ledgerstone.drawing.lettering import ACCENT, INK, PAPER, PENCIL, SLAB
 from ledgerstone.order import Edge, Slab
 from ledgerstone.quantities import Length
@@ -46,6 +47,14 @@ def test_customers_texts_are_text_and_nothing_else(workshop: Workshop) -> None:
     said = "".join("".join(node.itertext()) for node in root.iter())
     assert "<script>" in said
     assert not any(mark in said for mark in "\x00\x08\u202e\u202c")
+
+
+def test_a_phone_shows_letters_of_twelve_pixels(workshop: Workshop) -> None:
+    """On a phone 390 px wide, 16 px of margin at each side, no letter of a plan is under 12 px."""
+    slab = bench()
+    svg = draw_plan(slab, shape_of(slab, workshop), title=TITLE, wide=PHONE_WIDTH)
+    sizes = [float(node.attrib["font-size"]) for node in read(svg).iter(f"{SVG}text")]
+    assert min(sizes) * (390 - 2 * 16) / PHONE_WIDTH >= 12
 
 
 @pytest.mark.parametrize("name", [*GALLERY, "hostile"])
@@ -135,7 +144,7 @@ def test_the_description_stands_in_the_drawing(workshop: Workshop) -> None:
         ("inches", "A slab 57 in by 22 1/16 in, 1 1/2 in thick."),
     ],
 )
-def test_every_outline_is_said(name: str, begins: str, workshop: Workshop) -> None:
+def test_every_outline_is_stated(name: str, begins: str, workshop: Workshop) -> None:
     """Each kind of outline has its own first sentence."""
     slab = GALLERY[name].slab
     assert describe(slab, shape_of(slab, workshop)).startswith(begins)

@@ -12,15 +12,17 @@ from PIL import Image
 from ledgerstone.drawing import (
     NARROWEST_PX,
     WIDEST_PX,
+    Piece,
     draw_assembled,
     draw_plan,
     draw_view,
     rasterise,
 )
-from ledgerstone.drawing.lettering import STANDS_FOR, in_our_letters, text_width
-from ledgerstone.drawing.raster import FONT_FOLDER, MOST_PIXELS, painted_width_px
+from ledgerstone.drawing.lettering import GLYPH_NOTE, text_width, with_known_glyphs
+from ledgerstone.drawing.raster import FONT_FOLDER, MAX_PIXELS, painted_width_px
 from ledgerstone.order import Rectangle
 from ledgerstone.shape import shape_of
+from ledgerstone.wording import speech_in
 from ledgerstone.workshop import Workshop
 from support.drawn_slabs import GALLERY, TITLE, L, bench, disc, made
 
@@ -61,16 +63,14 @@ def test_a_width_is_kept_within_its_bounds(wished: int, painted: int) -> None:
 def test_no_picture_has_more_pixels_than_may_be(height_share: float) -> None:
     """A very tall sheet comes out narrower."""
     width = painted_width_px(WIDEST_PX, height_share)
-    assert width * width * height_share <= MOST_PIXELS
+    assert width * width * height_share <= MAX_PIXELS
     assert width == WIDEST_PX or height_share > 1.9
 
 
 def test_the_same_drawing_gives_the_same_bytes(workshop: Workshop) -> None:
     """Nothing in the picture hangs on the moment or on the machine's own fonts."""
     slab = bench()
-    view = draw_view(
-        slab, shape_of(slab, workshop), colour="#5b5d5a", gloss=0.3, seed="x", title="View"
-    )
+    view = draw_view([Piece(slab, shape_of(slab, workshop), "#5b5d5a", 0.3, "x")], title="View")
     for svg in (plan(workshop), view):
         assert rasterise(svg, 600) == rasterise(svg, 600)
 
@@ -160,8 +160,8 @@ def test_we_know_which_letters_our_font_has(weight: str) -> None:
     """A letter gets a star exactly where the font has none."""
     has = _in_the_font(FONT_FOLDER / f"sans-{weight}.ttf")
     wide = [c for c in range(32, 0x10000) if not 0xD800 <= c < 0xE000]
-    assert {c for c in wide if in_our_letters(chr(c)) == chr(c)} == has
-    assert in_our_letters("\U0001f600") == "*"
+    assert {c for c in wide if with_known_glyphs(chr(c)) == chr(c)} == has
+    assert with_known_glyphs("\U0001f600") == "*"
 
 
 @pytest.mark.parametrize(
@@ -181,11 +181,11 @@ def test_letters_that_we_do_not_have_are_starred_and_said(label: str, workshop: 
     starred, other = (picture(rasterise(svg, 600)) for svg in (told, plain))
     assert starred.width == 600
     assert starred.height - other.height in range(20, 40)
-    assert STANDS_FOR.startswith("* ")
+    assert GLYPH_NOTE.startswith("* ")
 
 
 def test_an_assembled_plan_in_other_letters_is_painted(workshop: Workshop) -> None:
     """Pieces named in any script are painted, and the size of the picture is still ours."""
     slabs = [made(Rectangle(L(900), L(600)), label="水槽" * 30)] * 2
-    svg = draw_assembled(slabs, [shape_of(slab, workshop) for slab in slabs], [], title="水槽")
+    svg = draw_assembled(slabs, [shape_of(slab, workshop) for slab in slabs], [], speech_in("en"))
     assert picture(rasterise(svg, 1200)).width == 1200

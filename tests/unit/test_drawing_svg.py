@@ -169,7 +169,7 @@ def test_spread_labels_keep_their_order_and_their_room(labels: list[tuple[float,
         assert places[-1] + widths[-1] / 2 <= 500 + 1e-6
 
 
-def test_labels_with_room_stand_where_they_were_wished() -> None:
+def test_labels_with_room_stand_where_they_were_requested() -> None:
     """Where nothing is near, a label is not moved."""
     assert spread([50.0, 200.0, 300.0], [40.0, 40.0, 40.0], 0.0, 500.0) == [50.0, 200.0, 300.0]
 

@@ -9,10 +9,10 @@ import pypdfium2
 import pytest
 
 from ledgerstone.drawing import TooManySheets, corner_drawn, cutout_drawn, true_size_pdf
-from ledgerstone.drawing.tiling import MOST_SHEETS, PAPERS, Paper, Tiling, tiling_of
-from ledgerstone.drawing.true_size import CHECK
+from ledgerstone.drawing.tiling import MAX_SHEETS, PAPERS, SheetSize, Tiling, tiling_of
 from ledgerstone.order import CORNERS, Cutout, Polygon, Rectangle, Slab
 from ledgerstone.shape import shape_of
+from ledgerstone.wording import Message, speech_in
 from ledgerstone.workshop import Workshop
 from support.drawn_slabs import GALLERY, L, at, bench, disc, elbow, made, oblong
 
@@ -22,13 +22,15 @@ PX_PER_MM = 10
 WITHIN_MM = 0.25
 Dark = npt.NDArray[np.bool_]
 
+ENGLISH = speech_in("en")
 
-def printed(slab: Slab, cutout: int, workshop: Workshop, paper: Paper = "a4") -> bytes:
+
+def printed(slab: Slab, cutout: int, workshop: Workshop, paper: SheetSize = "a4") -> bytes:
     """Print one cut-out."""
     radius = workshop.shaping.inside_radius_mm
     drawn = cutout_drawn(slab, shape_of(slab, workshop), cutout, radius)
     assert drawn is not None
-    pdf = true_size_pdf(drawn, paper, workshop="Tarnside Casting")
+    pdf = true_size_pdf(drawn, paper, ENGLISH, workshop="Tarnside Casting")
     assert isinstance(pdf, bytes)
     return pdf
 
@@ -56,7 +58,7 @@ def tile_of(page: Dark, tiling: Tiling) -> Dark:
 
 
 @pytest.mark.parametrize("paper", PAPERS)
-def test_pages_are_of_the_paper_asked_for(paper: Paper, workshop: Workshop) -> None:
+def test_pages_are_of_the_paper_asked_for(paper: SheetSize, workshop: Workshop) -> None:
     """Every page is A4 or A3 to a hundredth of a millimetre. Source: ISO 216."""
     document = pypdfium2.PdfDocument(printed(bench(), 0, workshop, paper))
     for page in document:
@@ -116,9 +118,9 @@ def test_it_says_to_check_the_print_and_what_it_is(workshop: Workshop) -> None:
     assert len(document) == 4
     for page, name in zip(document, ("A1", "B1", "A2", "B2"), strict=True):
         said = " ".join(page.get_textpage().get_text_range().split())
-        assert CHECK in said
+        assert ENGLISH.say(Message("true-size-check")) in said
         assert f"Sheet {name}" in said
-        assert "basin (A) of Seed-tray bench" in said
+        assert "basin (A) of “Seed-tray bench”" in said
         assert "round, 360 mm across" in said
 
 
@@ -147,8 +149,9 @@ def test_every_corner_of_an_l_is_drawn_with_its_radius(corner: str, workshop: Wo
     slab = elbow("front-right")
     drawn = corner_drawn(slab, shape_of(slab, workshop), corner, 10.0)
     assert drawn is not None
-    expected = "radius 30 mm" if corner == "front-right" else "sharp, its arris eased"
-    assert drawn.facts == expected
+    rounded = Message("true-size-radius", radius=L(30))
+    expected = rounded if corner == "front-right" else Message("true-size-sharp")
+    assert drawn.facts == (expected,)
     cut = next(course.line for course in drawn.courses if course.pen == "cut")
     near = {"front-left": (0, 0), "front-right": (700, 850), "back-right": (2100, 1500),
             "back-left": (0, 1500)}[corner]  # fmt: skip
@@ -178,14 +181,14 @@ def test_a_round_slab_has_no_corner(workshop: Workshop) -> None:
     assert corner_drawn(slab, shape_of(slab, workshop), "front-left", 10.0) is None
 
 
-def test_what_takes_too_many_sheets_is_told(workshop: Workshop) -> None:
+def test_what_takes_too_many_sheets_is_reported(workshop: Workshop) -> None:
     """More sheets than anybody tapes together are counted, not printed."""
     slab = made(Rectangle(L(12000), L(6000)), oblong("rectangle", (11000, 5000), (6000, 3000)))
     drawn = cutout_drawn(slab, shape_of(slab, workshop), 0, 10.0)
     assert drawn is not None
-    told = true_size_pdf(drawn, "a4", workshop="")
+    told = true_size_pdf(drawn, "a4", ENGLISH, workshop="")
     assert isinstance(told, TooManySheets)
-    assert told.sheets > MOST_SHEETS
+    assert told.sheets > MAX_SHEETS
 
 
 def test_sheets_without_a_line_are_left_out(workshop: Workshop) -> None:
@@ -206,7 +209,7 @@ def test_every_cutout_of_the_gallery_can_be_printed(name: str, workshop: Worksho
     for index in range(min(3, len(slab.cutouts))):
         drawn = cutout_drawn(slab, shape, index, workshop.shaping.inside_radius_mm)
         assert drawn is not None
-        assert isinstance(true_size_pdf(drawn, "a3", workshop="x"), bytes)
+        assert isinstance(true_size_pdf(drawn, "a3", ENGLISH, workshop="x"), bytes)
     assert cutout_drawn(slab, shape, len(slab.cutouts), 10.0) is None
 
 

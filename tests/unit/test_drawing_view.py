@@ -13,8 +13,8 @@ import pytest
 from shapely.affinity import affine_transform
 from shapely.geometry import Point, Polygon
 
-from ledgerstone.drawing import draw_view, mottle
-from ledgerstone.drawing.camera import brightness, facing
+from ledgerstone.drawing import Piece, draw_view, mottle
+from ledgerstone.drawing.camera import LEVEL
 from ledgerstone.drawing.svg import EMBEDDED_PNG
 from ledgerstone.drawing.tint import hex_of, rgb_of
 from ledgerstone.order import CORNERS, Corner, Edge, Rectangle, Slab
@@ -30,8 +30,10 @@ GREY = "#5b5d5a"
 
 def svg_of(slab: Slab, workshop: Workshop, **more: object) -> str:
     """Draw a slab's view."""
-    told = {"colour": GREY, "gloss": 0.3, "seed": "TC-4821-A", "title": "View", **more}
-    return draw_view(slab, shape_of(slab, workshop), **told)  # type: ignore[arg-type]  # as told
+    told = {"colour": GREY, "gloss": 0.3, "seed": "TC-4821-A", **more}
+    title = str(told.pop("title", "View"))
+    piece = Piece(slab, shape_of(slab, workshop), **told)  # type: ignore[arg-type]  # as told
+    return draw_view([piece], title=title)
 
 
 def top_of(root: ET.Element) -> list[Polygon]:
@@ -61,11 +63,11 @@ def test_openings_read_back_where_and_as_large_as_they_were_ordered(
 
 def test_the_top_is_as_bright_as_its_shade() -> None:
     """Light leaves the top's colour alone and darkens every upright face."""
-    assert brightness((0.0, 0.0, 1.0)) == pytest.approx(1.0)
-    assert facing((0.0, 0.0, 1.0)) > 0
+    assert LEVEL.brightness((0.0, 0.0, 1.0)) == pytest.approx(1.0)
+    assert LEVEL.facing((0.0, 0.0, 1.0)) > 0
     for turn in range(0, 360, 10):
         normal = (math.cos(math.radians(turn)), math.sin(math.radians(turn)), 0.0)
-        assert brightness(normal) < 1
+        assert LEVEL.brightness(normal) < 1
 
 
 def decoded(image: str) -> tuple[np.ndarray, np.ndarray]:
@@ -151,7 +153,7 @@ def test_every_fill_that_is_used_is_defined(workshop: Workshop) -> None:
 
 
 def test_customers_texts_are_text_and_nothing_else(workshop: Workshop) -> None:
-    """Markup in a label or a title is said, never obeyed."""
+    """Markup in a label or a title is stated, never obeyed."""
     hostile = '</desc><script>x</script>"\u202e\x00'
     slab = dataclasses.replace(bench(), cutouts=(disc(300, 700, 280, hostile),))
     root = read(svg_of(slab, workshop, title=hostile, seed=hostile))

@@ -10,6 +10,7 @@ from shapely.geometry.polygon import orient
 
 from ledgerstone.drawing import mottle, solid
 from ledgerstone.drawing.camera import Camera
+from ledgerstone.drawing.covering import back_to_front
 from ledgerstone.order import CORNERS, Edge, Rectangle, Slab
 from ledgerstone.outline import side_names
 from ledgerstone.quantities import Length
@@ -40,7 +41,7 @@ def painted(slab: Slab, shape: Shape) -> list[solid.Ribbon]:
         ribbons += solid.upright(ring, -thick)
         for hole in piece.interiors:
             ribbons += solid.hanging(hole.coords[:-1], 0.0, -thick)
-    return solid.back_to_front(ribbons)
+    return back_to_front(ribbons)
 
 
 def covered_by(face: solid.Face, camera: Camera) -> Polygon:

@@ -8,6 +8,9 @@ from typing import Any
 import pytest
 
 from ledgerstone.application.enquiries import read_message
+from ledgerstone.codec.order_in import read_order
+from ledgerstone.quantities import Length
+from ledgerstone.quote import Quote, quote
 from ledgerstone.workshop import Workshop
 from support.commands import ran
 from support.mails import mailed
@@ -36,6 +39,18 @@ def test_what_was_left_out_is_marked_with_why(workshop: Workshop) -> None:
     assert left["1800"] == "superseded"
     assert {"signature", "footer", "quoted"} <= set(left.values())
     assert left["> We are away until Monday."] == "quoted"
+
+
+def test_slabs_past_the_most_are_marked_and_change_none_before(workshop: Workshop) -> None:
+    """Eight slabs are read; what follows is marked as left out, and takes nothing from them."""
+    shelves = [f"- 1 shelf {800 + 10 * i} x 200 x 30\n" for i in range(12)]
+    text = "Could you price these shelves please?\n\n" + "".join(shelves) + "\nThanks, Gemma\n"
+    read = _read(workshop, text)
+    lengths = [slab["outline"]["length"] for slab in read["order"]["slabs"]]
+    assert lengths == [f"{800 + 10 * i} mm" for i in range(8)]
+    (rest,) = (words for words, why in _left(read).items() if why == "more slabs than are read")
+    assert "890 x 200" in rest
+    assert "870 x 200" not in rest
 
 
 def test_a_quote_that_the_newer_mail_leans_on_is_not_left_out(workshop: Workshop) -> None:
@@ -141,6 +156,24 @@ def test_an_answer_is_in_the_language_of_the_message(
     assert all(("Wir" in one["says"]) == (language == "de") for one in read["assumed"])
 
 
+def test_openings_are_named_in_the_language_of_the_message(workshop: Workshop) -> None:
+    """What is proposed goes into a German letter, so a sink and a tap have their German names."""
+    text = (
+        "Guten Tag, ich hätte gern eine Arbeitsplatte, 2350 x 630 x 40 mm, mit Spülenausschnitt 500"
+        " x 400 mm, Mitte 800 mm von links und 300 mm von vorn, und einem Hahnloch 35 mm dahinter."
+    )
+    cutouts = _read(workshop, text)["proposal"]["slabs"][0]["cutouts"]
+    assert [one["label"] for one in cutouts] == ["Spüle", "Hahnloch"]
+
+
+@pytest.mark.parametrize("said", ["Fossil, honed", "Thunder, matt sealed", "pewter, polished"])
+def test_a_shade_of_no_table_stands_before_a_finish(said: str, workshop: Workshop) -> None:
+    """A shade that our palette has not is read as written: "Fossil, honed."."""
+    read = _read(workshop, f"Worktop please, 2000 x 600 x 40 mm.\n\n{said}. We'd collect.\n")
+    values = {one["at"]: one.get("value") for one in read["read"]}
+    assert values["/slabs/0/shade/name"] == said.split(",", maxsplit=1)[0]
+
+
 def test_one_l_is_one_slab_and_edges_are_spread_over_sides(workshop: Workshop) -> None:
     """An L stays one slab; all visible edges are each side's, as worked out."""
     l_shape = _read(workshop, "Price for an L-shaped worktop please, 2400 x 1800, legs 600 deep, 40"
@@ -191,3 +224,25 @@ def test_a_doubtful_value_is_in_neither_order_nor_read(workshop: Workshop) -> No
     assert "width" not in outline
     assert [one["value"] for one in doubt["readings"]] == ["600 mm", "620 mm"]
     assert read["proposal"]["slabs"][0]["outline"]["width"] == "600 mm"
+
+
+@pytest.mark.parametrize(
+    ("sizes", "unit"),
+    [("1800 x 600 x 40 mm", "mm"), ("180 x 60 x 4 cm", "cm"), ("71 in x 24 in x 1 1/2 in", "in")],
+)
+def test_a_proposed_place_is_in_the_unit_of_the_slab(
+    workshop: Workshop, sizes: str, unit: str
+) -> None:
+    """On a grid that a person would measure by, on the slab, and such that it can be made."""
+    text = f"Could you price a worktop, {sizes}, in charcoal, with a sink and a tap? We'd collect."
+    proposal = _read(workshop, text)["proposal"]
+    cutouts = proposal["slabs"][0]["cutouts"]
+    places = [one["centre"][axis] for one in cutouts for axis in "xy"]
+    assert len(places) == 4
+    assert {place.split()[-1] for place in places} == {unit}
+    step_mm = 25.4 / 16 if unit == "in" else 1
+    for place in places:
+        steps = Length.parse(place).mm / step_mm
+        assert steps == pytest.approx(round(steps), abs=1e-6), place
+    order = read_order(proposal, workshop)
+    assert isinstance(quote(order, workshop=workshop, bookings=(), today=date(2026, 11, 25)), Quote)

@@ -42,6 +42,13 @@ HOSTILE = {
     "differences": "make it 20 longer ",
     "legs": "two pieces l shaped long leg 2000 x 600 ",
     "streets": "14 Mill Lane\n",
+    "sums": "units 600 + 600 + ",
+    "turns": "in the first a sink, in the second a hob, ",
+    "dashes": "the fridge - 600 x 600 - ",
+    "legs by sides": "l shaped back 2000, right 600, ",
+    "dots": "Length ..... 20 ",
+    "called by length": "1) 900 x 600\nthe 900 has a sink in the 900 one ",
+    "walls": "2000 long, the wall is 2100 exactly wall to wall ",
     "pairs": "two basins 400 from the left and 400 from the right ",
 }
 
@@ -54,7 +61,7 @@ def _seconds(text: str, workshop: Workshop) -> float:
 
 
 def _tries(holds: Callable[[], bool]) -> bool:
-    """Whether a bound on time holds, in the better of two tries: a machine may be busy."""
+    """Return whether a bound on time holds, in the better of two tries: a machine may be busy."""
     return holds() or holds()
 
 
@@ -62,8 +69,8 @@ def _tries(holds: Callable[[], bool]) -> bool:
 def test_hostile_repeats_are_read_in_linear_time(workshop: Workshop, name: str) -> None:
     """Four times as much text takes no more than about four times as long."""
     unit = HOSTILE[name]
-    few = "Quote for a worktop please " + unit * (4_000 // len(unit))
-    many = "Quote for a worktop please " + unit * (16_000 // len(unit))
+    few = "Quote for a worktop please " + unit * (2_500 // len(unit))
+    many = "Quote for a worktop please " + unit * (10_000 // len(unit))
     assert _tries(lambda: _seconds(many, workshop) < 8 * _seconds(few, workshop) + 0.15)
 
 

@@ -7,6 +7,10 @@ from typing import Any
 import pytest
 
 from ledgerstone.enquiry import read_enquiry
+from ledgerstone.enquiry.look import finishes_of, surface_in
+from ledgerstone.message import Message
+from ledgerstone.surfaces import SURFACES, Surface
+from ledgerstone.wording import LANGUAGES, speech_in
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.strategies.enquiry_families import dimensions
 
@@ -22,6 +26,15 @@ def _read(text: str) -> dict[str, Any]:
     mail["Message-ID"] = "<1@example.com>"
     mail.set_content(text)
     return read_enquiry(mail.as_bytes(), WORKSHOP)
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("surface", SURFACES)
+def test_every_surface_is_read_by_its_own_word(surface: Surface, language: str) -> None:
+    """As our own sentences call it, in either language."""
+    finish = Message("change-finish-name", surface=surface, sealer="wax")
+    (said, *_) = finishes_of(f"finish: {speech_in(language).say(finish)}", [(0, 80)])
+    assert surface_in(said.value) == surface
 
 
 @pytest.mark.parametrize("closing", ["Thanks", "Cheers", "Regards", "Thx", "Best"])
@@ -86,3 +99,62 @@ def test_what_is_no_slab_gives_no_size(aside: str, first: bool) -> None:
         "/slabs/0/outline/width": 220,
         "/slabs/0/thickness": 40,
     }
+
+
+@pytest.mark.parametrize(
+    "sent",
+    [
+        "Posting to HR0 2AB.",
+        "Could it be posted to HR0 2AB?",
+        "Post it to HR0 2AB please.",
+        "To be sent to HR0 2AB.",
+        "By courier, HR0 2AB.",
+        "Could you bring them to HR0 2AB?",
+        "Would you drop it off? We are at HR0 2AB.",
+        "Delivery to HR0 2AB.",
+        "Bitte verschicken Sie es nach HR0 2AB.",
+        "Versand nach HR0 2AB.",
+        "Es soll angeliefert werden, HR0 2AB.",
+    ],
+)
+def test_what_is_sent_is_not_collected(sent: str) -> None:
+    """Whatever word says that it is to come: with a postcode a pallet is proposed, and said so."""
+    read = _read(f"{ASKS} {sent}")
+    assert read["proposal"]["delivery"] == {"kind": "pallet", "postcode": "HR0 2AB"}
+    assert "/delivery/kind" in {one["at"] for one in read["assumed"]}
+
+
+@pytest.mark.parametrize(
+    "aside",
+    ["I sent the drawing to you.", "We live in HR0 2AB.", "It goes round a post to the left."],
+)
+def test_what_speaks_of_no_delivery_is_collected(aside: str) -> None:
+    """A drawing that was sent, an address, a post that it goes round."""
+    assert _read(f"{ASKS} {aside}")["proposal"]["delivery"]["kind"] == "collect"
+
+
+@pytest.mark.parametrize(
+    "day",
+    ["by the end of March", "by 14 February", "in six weeks", "by the 20th", "before 3 June"],
+)
+@pytest.mark.parametrize("today", [date(2027, 2, 3), date(2027, 3, 30), date(2027, 12, 28)])
+def test_of_a_text_without_a_date_the_day_is_a_reading_and_not_taken(day: str, today: date) -> None:
+    """It is the day that is taken where the same words stand in a message of today."""
+    text = f"{ASKS} We need it {day}."
+    mail = EmailMessage()
+    mail["From"] = "orders@elsewhere.example"
+    mail["Date"] = f"{today:%a, %d %b %Y} 09:00:00 +0000"
+    mail.set_content(text)
+    taken = read_enquiry(mail.as_bytes(), WORKSHOP)["order"]["needed_by"]
+    read = read_enquiry(text, WORKSHOP, today)
+    assert "needed_by" not in read["order"]
+    (doubt,) = [one for one in read["doubtful"] if one["at"] == "/needed_by"]
+    assert [one["value"] for one in doubt["readings"]] == [taken]
+    (undated,) = read_enquiry(text, WORKSHOP)["doubtful"]
+    assert [one["value"] for one in undated["readings"]] == [""]
+
+
+def test_a_day_in_numbers_is_offered_both_ways() -> None:
+    """Day first, or month first."""
+    (doubt,) = read_enquiry(f"{ASKS} We need it by 05/06/2027.", WORKSHOP)["doubtful"]
+    assert [one["value"] for one in doubt["readings"]] == ["2027-05-06", "2027-06-05"]

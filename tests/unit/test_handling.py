@@ -1,24 +1,21 @@
 """Moving a slab: two-line lifts by hand, the plainest way that suffices, outlines that tip."""
 
 from dataclasses import replace
-from functools import cache
-from typing import Any
 
 import pytest
 
 from ledgerstone.shape import shape_of
 from ledgerstone.strength._holding import Holding
-from ledgerstone.strength.handling import Curing, Handling
-from ledgerstone.strength.slabs import Plates, concrete_of, plate_of
+from ledgerstone.strength.handling import Handling
+from ledgerstone.strength.slabs import Plates, concrete_of, handling_of
 from ledgerstone.strength.tested import GRAVITY
 from ledgerstone.strength.verdict import Verdict
-from ledgerstone.strength.weight import weight_of
 from ledgerstone.transport import slab_kg
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import Way
+from support.documents import Json
 from support.slabs import box, cut, polygon, slab_of
 
-Json = dict[str, Any]
 HEAVY_C = 15.0
 L_SHAPE = {
     "kind": "l-shape",
@@ -37,13 +34,10 @@ def _handling(
 ) -> Handling:
     slab = slab_of(workshop, outline, *cutouts, **more)
     shape = shape_of(slab, workshop)
-    concrete, plates = concrete_of(workshop), Plates()
-    plate = plate_of(slab, shape, concrete, plates)
-    whole = cache(lambda: plates.of(shape.outline, slab.thickness.mm, concrete.ecm_mpa))
     kg = slab_kg(slab, shape, workshop)
-    cover = Curing(workshop.days.under_cover, workshop_temp_c)
-    weight = weight_of(slab, workshop)
-    return Handling(shape, plate, whole, concrete, workshop, kg, workshop_temp_c, cover, weight)
+    return handling_of(
+        slab, shape, workshop, slab_kg=kg, workshop_temp_c=workshop_temp_c, plates=Plates()
+    )
 
 
 def _by(workshop: Workshop, held: str) -> Workshop:
@@ -123,6 +117,18 @@ def test_a_rail_stands_in_for_the_opening(workshop: Workshop) -> None:
     with_hob = _case(_handling(railed, box(2400, 620), hob).chosen().verdicts, "turned")
     whole = _case(_handling(railed, box(2400, 620)).chosen().verdicts, "turned")
     assert with_hob.stress_mpa == pytest.approx(whole.stress_mpa, rel=0.02)
+
+
+@pytest.mark.parametrize("right", [200, 300])
+def test_a_rail_gains_nothing_where_there_is_no_opening(right: int, workshop: Workshop) -> None:
+    """Turned with a rail or without, it is the same plate: an overhang's finer mesh with it."""
+    rests = {"kind": "units", "units": [{"width": 700}] * 2, "overhang": {"right": right}}
+    handling = _handling(workshop, box(1400 + right, 600), rests=rests)
+    bare, railed = (
+        replace(workshop.handling.ways[0], rail=rail, most_kg=9999.0) for rail in (False, True)
+    )
+    turned = [_case(handling._handled(way).verdicts, "turned") for way in (bare, railed)]
+    assert turned[0] == turned[1]
 
 
 def test_what_no_way_can_lift_is_too_heavy(workshop: Workshop) -> None:

@@ -1,7 +1,6 @@
 """In place: statics by hand, rests of every kind, and rests that carry nothing."""
 
 from dataclasses import replace
-from typing import Any
 
 import pytest
 from shapely.geometry import Point
@@ -9,17 +8,17 @@ from shapely.geometry import Point
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.strength._judging import every_batch
-from ledgerstone.strength._lying import Lying
+from ledgerstone.strength._placed import PlacedSlab
 from ledgerstone.strength.in_place import InPlace, in_place
-from ledgerstone.strength.places import Place
+from ledgerstone.strength.places import LoadPlace
 from ledgerstone.strength.rests import bearings
 from ledgerstone.strength.slabs import Plates, concrete_of, plate_of
 from ledgerstone.strength.tested import GRAVITY
 from ledgerstone.strength.weight import weight_of
 from ledgerstone.workshop import Workshop
+from support.documents import Json
 from support.slabs import box, cut, hole, polygon, slab_of
 
-Json = dict[str, Any]
 ENDS = {"kind": "ends", "depth": 20}
 
 
@@ -31,13 +30,17 @@ def _lies(workshop: Workshop, outline: Json, *cutouts: Json, **more: object) -> 
     return in_place(slab, shape, plate, concrete, workshop)
 
 
-def _lying(workshop: Workshop, outline: Json, **more: object) -> tuple[Lying, Slab, Shape]:
+def _placed(workshop: Workshop, outline: Json, **more: object) -> tuple[PlacedSlab, Slab, Shape]:
     slab = slab_of(workshop, outline, **more)
     shape = shape_of(slab, workshop)
     concrete = concrete_of(workshop)
     plate = plate_of(slab, shape, concrete, Plates())
     weight = weight_of(slab, workshop)
-    return Lying(slab, shape, plate, concrete, workshop, bearings(slab, shape), weight), slab, shape
+    return (
+        PlacedSlab(slab, shape, plate, concrete, workshop, bearings(slab, shape), weight),
+        slab,
+        shape,
+    )
 
 
 def _stress(result: InPlace, case: str) -> float:
@@ -56,7 +59,7 @@ def test_a_shelf_between_two_ends_bends_as_a_beam(workshop: Workshop) -> None:
     assert _stress(result, "own-weight") == pytest.approx(by_hand, rel=0.03)
 
 
-def test_somebody_in_the_middle_makes_a_quarter_of_p_l(workshop: Workshop) -> None:
+def test_someone_in_the_middle_makes_a_quarter_of_p_l(workshop: Workshop) -> None:
     """1 kN over 100 mm at mid-span makes ``P (L - 50 mm) / 4`` and own weight's moment more.
 
     Strength of materials: P L/4 - P c/8 for a load spread over c. Across 150 mm the plate's own
@@ -196,11 +199,11 @@ def test_a_low_inner_rest_is_tried(workshop: Workshop) -> None:
     assert _stress(result, "low-rest") >= _stress(result, "even-load") - 1e-6
 
 
-def sat_upon(lying: Lying) -> float:
-    """The worst stress that somebody sitting makes on level rests, MPa."""
+def sat_upon(placed: PlacedSlab) -> float:
+    """The worst stress that someone sitting makes on level rests, MPa."""
     return max(
         one.mpa
-        for batch in every_batch(lying)
+        for batch in every_batch(placed)
         for tried, one in zip(batch.tried, batch.found, strict=True)
         if tried.case == "somebody-sitting"
     )
@@ -216,16 +219,16 @@ def sat_upon(lying: Lying) -> float:
     ids=lambda rests: rests["kind"],
 )
 def test_the_places_tried_find_the_worst_of_many(rests: Json, workshop: Workshop) -> None:
-    """Nowhere on a fine grid does somebody sitting make 8 % more than at the places tried."""
-    lying, _, shape = _lying(workshop, box(1500, 620), rests=rests)
-    tried = sat_upon(lying)
+    """Nowhere on a fine grid does someone sitting make 8 % more than at the places tried."""
+    placed, _, shape = _placed(workshop, box(1500, 620), rests=rests)
+    tried = sat_upon(placed)
     grid = [
-        Place((50 + 1400 * i / 18, 50 + 520 * j / 6), "anywhere")
+        LoadPlace((50 + 1400 * i / 18, 50 + 520 * j / 6), "anywhere")
         for i in range(19)
         for j in range(7)
     ]
     assert all(shape.net.contains(Point(place.xy)) for place in grid)
-    fine = replace(lying)
+    fine = replace(placed)
     fine.__dict__["places"] = tuple(grid)
     assert tried > sat_upon(fine) / 1.08
 
@@ -275,7 +278,7 @@ def test_a_strip_on_a_pedestal_hangs_over_as_two_cantilevers(workshop: Workshop)
 
 
 def test_a_loose_slab_on_a_pedestal_tips_under_a_person_at_its_edge(workshop: Workshop) -> None:
-    """A table's top is fixed to its plate: loose, somebody at the rim tips it."""
+    """A table's top is fixed to its plate: loose, someone at the rim tips it."""
     pedestal = {"kind": "pedestal", "plate": 300}
     assert _lies(workshop, box(1000, 1000), rests=pedestal).tips_under
     assert not _lies(workshop, box(1000, 1000), rests={**pedestal, "fixed": True}).tips_under

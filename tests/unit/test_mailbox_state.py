@@ -6,8 +6,8 @@ from pathlib import Path
 import pytest
 
 from ledgerstone.errors import MailboxFault
-from ledgerstone.mailbox.heads import draft_id, head_of
-from ledgerstone.mailbox.state import KEPT, state_in
+from ledgerstone.mailbox.heads import draft_id, parse_headers
+from ledgerstone.mailbox.state import KEPT_FOR, state_in
 
 TODAY = date(2026, 11, 25)
 WEEK = timedelta(days=7)
@@ -40,9 +40,9 @@ def test_what_is_long_past_is_forgotten(tmp_path: Path) -> None:
     """The file does not grow for ever."""
     with state_in(tmp_path / "state.json") as state:
         state.note("a", 7, TODAY)
-        state.finish(TODAY + KEPT)
+        state.finish(TODAY + KEPT_FOR)
         assert "a" in state.done
-        state.finish(TODAY + KEPT + timedelta(days=1))
+        state.finish(TODAY + KEPT_FOR + timedelta(days=1))
         assert state.done == {}
 
 
@@ -61,7 +61,7 @@ def test_a_draft_has_one_name() -> None:
     raw = b"From: a@example.com\r\nMessage-ID: <1@example.com>\r\nSubject: x\r\n\r\n"
     other = raw.replace(b"<1@", b"<2@")
     bare = raw.replace(b"Message-ID: <1@example.com>\r\n", b"")
-    names = [draft_id(head_of(one), "example.org") for one in (raw, raw, other, bare, bare)]
+    names = [draft_id(parse_headers(one), "example.org") for one in (raw, raw, other, bare, bare)]
     assert names[0] == names[1]
     assert names[3] == names[4]
     assert len(set(names)) == 3
@@ -74,7 +74,7 @@ def test_a_thread_is_what_a_message_refers_to() -> None:
         f"Message-ID: <me@example.com>\r\nReferences: {before} <me@example.com>\r\n"
         "In-Reply-To: <last@example.com>\r\n\r\n"
     ).encode()
-    head = head_of(raw)
+    head = parse_headers(raw)
     assert len(head.thread) == 10
     assert head.thread[-1] == "<last@example.com>"
     assert head.message_id == "<me@example.com>"

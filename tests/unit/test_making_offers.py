@@ -9,9 +9,11 @@ import pytest
 from ledgerstone.application.answering import answer_order
 from ledgerstone.codec.patch import write_patch
 from ledgerstone.quote import SentBack
+from ledgerstone.wording import Message, english, side_name
 from ledgerstone.workshop import Workshop
 from support.contexts import context_of
-from support.slabs import Json, box, cut, slab_json
+from support.documents import Json
+from support.slabs import box, cut, slab_json
 from unit.checked import FITTED, plain
 
 TODAY: Final = date(2026, 11, 25)
@@ -75,7 +77,7 @@ CASES: Final[dict[str, tuple[Json, Json, str, str]]] = {
         plain(**FULL, thickness=25, edges={"front": {"profile": "square", "drip": True}}),
         {"kind": "collect"},
         "too-thin-for-drip",
-        "Leave out the drip beneath the front edge of the slab.",
+        english(Message("edge-without-drip", side=side_name("front"), slab=Message("slab-only"))),
     ),
     "a turn that is too tight": (
         plain(2600, 600, **FULL),

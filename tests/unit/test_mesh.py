@@ -11,7 +11,7 @@ from shapely.affinity import rotate
 from shapely.geometry import LineString, Point, Polygon, box
 
 from ledgerstone.strength import OutlineUnusableError
-from ledgerstone.strength.mesh import MOST_NODES, mesh_of
+from ledgerstone.strength.mesh import MAX_NODES, mesh_of
 from support.one_piece import less, one_piece
 
 SMALLEST_ANGLE = 16.0  # degrees, stated; an outline that turns sharper itself is named below
@@ -78,7 +78,7 @@ def test_an_awkward_outline_gets_good_triangles_and_keeps_its_edges(name: str) -
     """No angle under 16 degrees, every boundary step an edge, the area covered, 2000 nodes."""
     mesh = mesh_of(GALLERY[name], thickness_mm=40)
     assert mesh.smallest_angle_degrees() >= SHARP.get(name, SMALLEST_ANGLE)
-    assert len(mesh.nodes) <= MOST_NODES
+    assert len(mesh.nodes) <= MAX_NODES
     corners = mesh.nodes[mesh.triangles]
     u, v = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]
     twice = u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]

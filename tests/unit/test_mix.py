@@ -21,12 +21,13 @@ from ledgerstone.mix import (
     weaker,
     weighing,
 )
-from ledgerstone.mix.batches import as_they_lie
+from ledgerstone.mix.batches import with_stored_moisture
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import Dose, FaceCoat, Mixer
+from support.documents import Json
 from support.mix_recipes import bag_of, constituent, mixing, part, recipe_of
-from support.slabs import Json, box, order_of, slab_json
+from support.slabs import box, order_of, slab_json
 
 GREY = Tint("grey")
 BLACK = Tint("grey", (Dose(pigment="black iron oxide", percent=4),))
@@ -179,7 +180,7 @@ def test_dry_sand_takes_more_water() -> None:
         part("water", 100, 1000),
         part("aggregate", 1010, 2650, absorption_percent=1, moisture_percent=0),
     )
-    water, sand = as_they_lie(parts)
+    water, sand = with_stored_moisture(parts)
     assert water.kg == pytest.approx(110)
     assert sand.kg == pytest.approx(1000)
 
@@ -286,8 +287,7 @@ def test_whole_packs_are_bought(workshop: Workshop) -> None:
     plan = plan_of(here, slab_json(box(1000, 1000)))
     cement = next(one for one in plan.purchases if one.role == "cement")
     assert cement.kg == pytest.approx(20)
-    assert cement.packs == 1
-    assert (cement.use_price, cement.packs_price) == (Decimal("8.0"), Decimal("10.0"))
+    assert (cement.packs, cement.use_price, cement.packs_price) == (1, Decimal(8), Decimal(10))
 
 
 def test_the_bags_are_bought_and_their_slurrys_cement_apart(workshop: Workshop) -> None:

@@ -5,11 +5,21 @@ from dataclasses import replace
 
 import pytest
 
-from ledgerstone.mould import Cut, Mould, SheetPart, cut_lengths, mould_of, mould_plan, nest, runs
+from ledgerstone.mould import (
+    CutLength,
+    Mould,
+    SheetPart,
+    cut_lengths,
+    mould_of,
+    mould_plan,
+    nest,
+    runs,
+)
 from ledgerstone.mould.forms import screws_for
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
-from support.slabs import Json, box, cut, hole, order_of, shape_from, slab_json
+from support.documents import Json
+from support.slabs import box, cut, hole, order_of, shape_from, slab_json
 
 BOARD_MM = 18
 BASIN = hole(360, 980, 270, label="basin", rim="shown")
@@ -164,7 +174,7 @@ def test_release_agent_covers_all_that_concrete_touches(plain: Workshop) -> None
 
 
 def test_boards_of_the_whole_order_share_sheets(plain: Workshop) -> None:
-    """Two small moulds come from one sheet; what is left of it is said."""
+    """Two small moulds come from one sheet; what is left of it is stated."""
     order = order_of(plain, slab_json(box(900, 400)), slab_json(box(800, 400)))
     plan = mould_plan(order, [shape_of(slab, plain) for slab in order.slabs], plain)
     assert plan.boards.sheets == 1
@@ -224,5 +234,5 @@ def test_a_piece_that_no_sheet_holds_is_named() -> None:
 
 def test_a_cut_that_is_the_whole_stock_fits() -> None:
     """A length of stock can be used whole."""
-    (stock,) = cut_lengths([Cut("A", 3000)], 3000, 2)
+    (stock,) = cut_lengths([CutLength("A", 3000)], 3000, 2)
     assert stock.waste_mm == 0

@@ -18,7 +18,8 @@ from ledgerstone.outline import (
     wall_sides,
 )
 from ledgerstone.workshop import Workshop
-from support.slabs import Json, box, polygon, shape_from, slab_of
+from support.documents import Json
+from support.slabs import box, polygon, shape_from, slab_of
 
 SQUARE = ((0.0, 0.0), (100.0, 0.0), (100.0, 100.0), (0.0, 100.0))
 # An L of 1000 by 600 with a notch of 300 by 200, by the notch's corner: each side's name and its

@@ -11,10 +11,11 @@ from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import hours, short_day
 from ledgerstone.papers.job_days import PIECE, day_rows
 from ledgerstone.papers.paper import said
-from ledgerstone.wording import speech_in
+from ledgerstone.wording import Message, english, speech_in
 from ledgerstone.workshop import Workshop
+from support.documents import Json
 from support.jobs import cards_of, job_of, pages_of
-from support.slabs import Json, box, cut, hole, shape_from, slab_json
+from support.slabs import box, cut, hole, shape_from, slab_json
 
 RAILED = slab_json(
     box(2400, 600),
@@ -29,7 +30,7 @@ ENGLISH = speech_in("en")
 
 
 def planned(job: Job) -> list[list[str]]:
-    """The lines of a day plan, without its sum, as they are said."""
+    """The lines of a day plan, without its sum, as they are stated."""
     rows: list[list[str]] = said(day_rows(job), ENGLISH)
     return rows
 
@@ -125,7 +126,7 @@ def test_the_repair_pot_is_weighed_and_labelled(workshop: Workshop, today: date)
     pages, cards = repr(pages_of(job)), repr(cards_of(job))
     assert "Repair pot: 0.24 kg cement 42.5 N, 0.01 kg black iron oxide, dry" in pages
     assert "0.25 kg of dry slurry" in cards
-    assert "It burns skin and eyes" in cards
+    assert english(Message("card-pot-skin", months=6)) in cards
     none = replace(workshop, slurry=replace(workshop.slurry, repair_pot_kg=0.0))
     without = job_of({"slabs": [slab]}, none, today)
     assert "pot" not in repr([pages_of(without), cards_of(without)])

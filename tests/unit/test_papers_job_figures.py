@@ -113,7 +113,7 @@ def _lifted(job: Job) -> Iterator[str]:
 def test_every_figure_of_the_sheet_is_the_records(
     workshop: Workshop, today: date, name: str
 ) -> None:
-    """What is mixed, built, reinforced and lifted is told in the records' own figures."""
+    """What is mixed, built, reinforced and lifted is reported in the records' own figures."""
     job = job_of(ORDERS[name], workshop, today)
     told = repr([page["blocks"] for page in pages_of(job)])
     for figures in (_mixed, _built, _reinforced, _lifted):

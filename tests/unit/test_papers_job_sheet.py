@@ -11,8 +11,9 @@ from shapely import affinity
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.paper_schemas import JOB_SHEET
 from ledgerstone.drawing.mirrored import mirrored
+from ledgerstone.message import Ruled
 from ledgerstone.papers.job import Job
-from ledgerstone.papers.job_blocks import half_mm, hours, kept_mm
+from ledgerstone.papers.job_blocks import hours
 from ledgerstone.papers.job_sheet import job_content
 from ledgerstone.papers.lifting import to_5_mm
 from ledgerstone.papers.paper import said
@@ -20,8 +21,9 @@ from ledgerstone.schedule import calendar_of
 from ledgerstone.shape import shape_of
 from ledgerstone.wording import speech_in
 from ledgerstone.workshop import Workshop
+from support.documents import Json
 from support.jobs import cards_of, job_of, pages_of
-from support.slabs import Json, box, hole, polygon, slab_json
+from support.slabs import box, hole, polygon, slab_json
 
 ENGLISH = speech_in("en")
 FEPA = {24, 30, 36, 40, 50, 60, 80, 100, 120, 150, 180, 220, 240, 280, 320, 360, 400, 500, 600,
@@ -149,13 +151,13 @@ def test_bars_lie_in_the_mould_as_they_do_in_the_slab(job: Job) -> None:
     """Each bar's place from the mould's left edge is the slab's right edge less its own place."""
     for bar in job.steel[0].bars:
         xs = sorted((1450 - bar.start_mm[0], 1450 - bar.end_mm[0]))
-        first, last = (ENGLISH.value(half_mm(x)) for x in xs)
+        first, last = (ENGLISH.value(Ruled(x)) for x in xs)
         stretch = f"{first} to {last}" if first != last else first
-        length = ENGLISH.value(half_mm(bar.length_mm))
+        length = ENGLISH.value(Ruled(bar.length_mm))
         assert f"['{bar.mark}', '{length}', '{stretch}', " in texts(job)
 
 
-def test_masses_are_told_wet_turned_and_cured(job: Job) -> None:
+def test_masses_are_reported_wet_turned_and_cured(job: Job) -> None:
     """Wet outweighs cured; turned adds the mould; all as the quote has them."""
     assert job.wet_kg(0) > job.cured_kg(0) == job.quote.weights[0].slab_kg
     mould = 1.45 * 0.56 * job.workshop.handling.mould_kg_per_m2
@@ -203,12 +205,13 @@ def test_cautions_stand_where_they_belong(job: Job) -> None:
     ("length", "rule", "grip", "kept"),
     [(300.3, "300.5", "300", "300"), (15.75, "16", "15", "15.5"), (20.0, "20", "20", "20")],
 )
-def test_lengths_are_told_as_a_rule_shows_them(
+def test_lengths_are_reported_as_a_rule_shows_them(
     length: float, rule: str, grip: str, kept: str
 ) -> None:
     """To half a millimetre; grips to 5 mm; cover never more than there is."""
-    told = (ENGLISH.value(half_mm(length)), str(to_5_mm(length)), ENGLISH.value(kept_mm(length)))
-    assert told == (rule, grip, kept)
+    assert ENGLISH.value(Ruled(length)) == rule
+    assert str(to_5_mm(length)) == grip
+    assert ENGLISH.value(Ruled(length, down=True)) == kept
 
 
 def test_board_pieces_are_named_as_the_mould_has_them(workshop: Workshop, today: date) -> None:

@@ -1,8 +1,8 @@
-"""What a PDF is told: stars for letters that our font lacks, and a word of it on every page."""
+"""What a PDF is reported: stars for letters that our font lacks, and a word of it on every page."""
 
 import json
 
-from ledgerstone.drawing.lettering import STANDS_FOR
+from ledgerstone.drawing.lettering import GLYPH_NOTE
 from ledgerstone.papers.printing import printed_content
 
 
@@ -17,7 +17,7 @@ def test_letters_that_we_lack_are_starred_and_said() -> None:
     content = {"workshop": "Tarnside Casting", "facts": [["水槽", "a \ud800 b"]], "n": 3}
     told = json.loads(printed_content(content))
     assert told["facts"] == [["**", "a * b"]]
-    assert told["workshop"] == f"Tarnside Casting · {STANDS_FOR}"
+    assert told["workshop"] == f"Tarnside Casting · {GLYPH_NOTE}"
     assert told["n"] == 3
 
 

@@ -86,7 +86,7 @@ def test_filling_in_is_never_filling_in_twice() -> None:
 @pytest.mark.parametrize(
     "text", ["{{ nothing }}", "{{ name.nothing }}", "{{ slabs | join(name.x) }}"]
 )
-def test_what_is_not_there_is_told(text: str) -> None:
+def test_what_is_not_there_is_reported(text: str) -> None:
     """A name that is not given is a fault that names the template."""
     with pytest.raises(TemplateFault, match=r"x\.txt"):
         Templates({"x.txt": text}).fill("x.txt", WIDE)
@@ -103,7 +103,7 @@ def test_without_a_folder_ours_are_used(tmp_path: Path) -> None:
     )  # fmt: skip
 
 
-def test_a_template_that_is_no_text_is_told(tmp_path: Path) -> None:
+def test_a_template_that_is_no_text_is_reported(tmp_path: Path) -> None:
     """A file that is not UTF-8, or far too long, is refused by its name."""
     (tmp_path / "templates").mkdir()
     for content in (b"\xff\xfe", b"a" * 100_001):

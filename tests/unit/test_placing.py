@@ -2,7 +2,7 @@
 
 from itertools import pairwise
 
-from ledgerstone.remedies.placeable import MOST_CHOICES, Limited, nearest_chosen
+from ledgerstone.remedies.placeable import MAX_CHOICES, Limited, nearest_chosen
 
 
 def _obstacles(count: int) -> list[list[Limited]]:
@@ -12,7 +12,7 @@ def _obstacles(count: int) -> list[list[Limited]]:
 
 def test_few_obstacles_leave_every_choice() -> None:
     """What is within the bound stays as it is, in its own sequence."""
-    few = _obstacles(MOST_CHOICES // 4)
+    few = _obstacles(MAX_CHOICES // 4)
     assert nearest_chosen(few, 1) == few
 
 
@@ -22,7 +22,7 @@ def test_of_many_the_nearest_leave_a_choice() -> None:
         kept = nearest_chosen(_obstacles(200), items)
         assert len(kept) == 200
         chosen = [rows for rows in kept if len(rows) > 1]
-        assert sum(map(len, chosen)) == MOST_CHOICES // items
+        assert sum(map(len, chosen)) == MAX_CHOICES // items
         assert all(after[0][1] >= before[0][1] for before, after in pairwise(kept))
         assert kept[: len(chosen)] == chosen
         assert all(row == {0: 1.0} for [(row, _)] in kept[len(chosen) :])

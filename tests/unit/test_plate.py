@@ -10,12 +10,12 @@ from ledgerstone.strength import (
     AreaSupport,
     LineLoad,
     LineSupport,
-    Load,
     OffTheSlabError,
     OutlineUnusableError,
     OwnWeight,
     PatchLoad,
     Plate,
+    PlateLoad,
     PointSupport,
     Pressure,
     SlabTipsError,
@@ -140,7 +140,7 @@ def test_a_patch_over_the_edge_puts_its_whole_load_on_the_slab(plate: Plate) -> 
     ],
 )
 def test_rests_and_loads_off_the_slab_are_named(
-    plate: Plate, supports: list[Support], loads: list[Load], what: str
+    plate: Plate, supports: list[Support], loads: list[PlateLoad], what: str
 ) -> None:
     """A typed error that says which, and where."""
     with pytest.raises(OffTheSlabError) as raised:

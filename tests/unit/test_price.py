@@ -9,22 +9,14 @@ import pytest
 
 from ledgerstone.message import Message
 from ledgerstone.mix import batch_plan
-from ledgerstone.price import costs, pennies
+from ledgerstone.price import costs, to_penny
 from ledgerstone.price import price as price_from
 from ledgerstone.price.costing import GROUPS, recast_percent
 from ledgerstone.wording import english
 from ledgerstone.work import Operation
 from ledgerstone.workshop import Workshop
-from support.slabs import (
-    Json,
-    box,
-    hole,
-    line_name,
-    order_of,
-    shapes_of,
-    slab_json,
-    stages_of,
-)
+from support.documents import Json
+from support.slabs import box, hole, line_name, order_of, shapes_of, slab_json, stages_of
 from unit.priced_slabs import (
     GRAPHITE,
     NEAR,
@@ -150,7 +142,7 @@ def test_bars_that_the_plate_asks_for_are_paid(workshop: Workshop, today: date) 
     stages = stages_of(order, workshop, today)
     bars = sum(bar.length_mm for plan in stages.known.steel for bar in plan.cut())
     every = costs(order, stages.shapes, stages.scheduled.operations, workshop, stages.known.steel)
-    paid = next(cost.amount for cost in every if cost.label == "Bars")
+    paid = next(cost.amount for cost in every if english(cost.label) == "Bars")
     assert bars > 0
     assert float(paid) == pytest.approx(bars / 3000 * 5.40 * 1.15, rel=1e-6)
 
@@ -194,16 +186,16 @@ def test_a_price_is_its_costs_and_the_margin(workshop: Workshop) -> None:
     shapes = shapes_of(order, workshop)
     every = costs(order, shapes, STEPS, workshop)
     asked = {
-        group: pennies(sum(c.amount for c in every if c.group == group) * Decimal("1.4"))
+        group: to_penny(sum(c.amount for c in every if c.group == group) * Decimal("1.4"))
         for group in GROUPS
     }
     total = (sum(asked.values()) * Decimal("1.2")).quantize(Decimal(1), ROUND_HALF_UP)
-    net = total - pennies(total / 6)
+    net = total - to_penny(total / 6)
     price = price_from(order, shapes, STEPS, workshop)
-    assert (price.total, price.net, price.tax) == (total, net, pennies(total / 6))
+    assert (price.total, price.net, price.tax) == (total, net, to_penny(total / 6))
     lines = {line_name(line): line.amount for line in price.lines}
     assert lines == asked | {"price-rounding": net - sum(asked.values())}
-    assert price.deposit == pennies(total * Decimal("0.4"))
+    assert price.deposit == to_penny(total * Decimal("0.4"))
     assert (price.currency, price.tax_percent) == ("GBP", Decimal(20))
 
 
@@ -214,7 +206,7 @@ def test_cover_is_paid_while_a_carrier_has_it(workshop: Workshop) -> None:
     assert "price-cover" not in amounts(own)
     worth = sum(line.amount for line in near.lines[:3])
     assert Decimal(amounts(near)["price-cover"]) == max(
-        Decimal(6), pennies(worth * Decimal("0.015"))
+        Decimal(6), to_penny(worth * Decimal("0.015"))
     )
 
 

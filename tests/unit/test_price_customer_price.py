@@ -7,9 +7,18 @@ from typing import Literal
 
 import pytest
 
-from ledgerstone.price import ROUNDING, Line, pennies, rounded_total, shown_amount, tax_in, tax_on
-from ledgerstone.price.costing import GROUPS
-from ledgerstone.wording import Message
+from ledgerstone.price import (
+    ROUNDING,
+    PriceLine,
+    rounded_total,
+    shown_amount,
+    tax_in,
+    tax_on,
+    to_penny,
+)
+from ledgerstone.price.costing import GROUPS, MATERIALS, Cost
+from ledgerstone.price.customer_price import making_lines
+from ledgerstone.wording import Message, english
 from ledgerstone.workshop import Workshop
 from support.slabs import (
     line_name,
@@ -17,6 +26,8 @@ from support.slabs import (
     shapes_of,
 )
 from unit.priced_slabs import NEAR, amounts, costed, plain, priced, with_offer
+
+WHITE_CEMENT = english(Message("cost-material", thing="white-cement"))
 
 materials_module = importlib.import_module("ledgerstone.price.materials")
 
@@ -26,7 +37,7 @@ def test_every_amount_is_a_decimal_to_the_penny(workshop: Workshop) -> None:
     price = priced(workshop, plain(quantity=3), delivery=NEAR)
     money = [price.net, price.tax, price.total, price.deposit]
     money += [line.amount for line in price.lines]
-    assert all(type(amount) is Decimal and amount == pennies(amount) for amount in money)
+    assert all(type(amount) is Decimal and amount == to_penny(amount) for amount in money)
     assert {type(amount) for amount in costed(workshop, plain()).values()} == {Decimal}
 
 
@@ -65,8 +76,8 @@ def test_a_small_order_pays_the_smallest_order(workshop: Workshop) -> None:
 def test_white_cement_and_pigments_cost_what_they_cost(workshop: Workshop) -> None:
     """Chalk has white cement and no pigment: 22.55 litres at 290 more in the cubic metre."""
     chalk = costed(workshop, plain(shade={"name": "chalk"}))
-    assert chalk["White cement, what it adds"] == Decimal("0.02255") * 290
-    assert "White cement, what it adds" not in costed(workshop, plain())
+    assert chalk[WHITE_CEMENT] == Decimal("0.02255") * 290
+    assert WHITE_CEMENT not in costed(workshop, plain())
     assert not any("oxide" in label for label in chalk)
 
 
@@ -119,7 +130,7 @@ def test_a_total_steps_as_the_profile_rounds(
     workshop: Workshop, net: str, step: str, after: tuple[str, str, str]
 ) -> None:
     """Half a step goes up; net and tax follow from the total, and the lines from the net."""
-    lines = [Line("a", Decimal("10.00")), Line("b", Decimal(net) - 10)]
+    lines = [PriceLine("a", Decimal("10.00")), PriceLine("b", Decimal(net) - 10)]
     price = rounded_total(lines, with_offer(workshop, round_to=Decimal(step)))
     assert (price.total, price.net, price.tax) == tuple(map(Decimal, after))
     assert sum(line.amount for line in price.lines) == price.net
@@ -135,7 +146,7 @@ def test_a_deposit_steps_as_the_profile_rounds(
 ) -> None:
     """40 % of 1086, to the nearest step and never more than the total."""
     offer = {"deposit_round_to": Decimal(step), "deposit_percent": Decimal(percent)}
-    price = rounded_total([Line("a", Decimal("905.00"))], with_offer(workshop, **offer))
+    price = rounded_total([PriceLine("a", Decimal("905.00"))], with_offer(workshop, **offer))
     assert (price.total, price.deposit) == (Decimal("1086.00"), Decimal(deposit))
 
 
@@ -143,7 +154,7 @@ def test_a_deposit_steps_as_the_profile_rounds(
     ("registered", "shown", "told"),
     [(True, "included", "54.00"), (True, "before-tax", "45.00"), (False, "included", "45.00")],
 )
-def test_an_amount_is_told_as_the_profile_shows_tax(
+def test_an_amount_is_reported_as_the_profile_shows_tax(
     workshop: Workshop, told: str, shown: Literal["included", "before-tax"], *, registered: bool
 ) -> None:
     """A tile of 45.00 costs a customer 54.00 with 20 % of tax, unless it is shown before it."""
@@ -153,7 +164,7 @@ def test_an_amount_is_told_as_the_profile_shows_tax(
 
 def test_half_a_penny_goes_up() -> None:
     """Money is rounded half up, as an invoice is, not to even."""
-    assert [pennies(Decimal(a)) for a in ("0.005", "0.015", "2.345")] == [
+    assert [to_penny(Decimal(a)) for a in ("0.005", "0.015", "2.345")] == [
         Decimal("0.01"),
         Decimal("0.02"),
         Decimal("2.35"),
@@ -166,3 +177,13 @@ def test_tax_on_and_in_an_amount_agree() -> None:
         net = Decimal(pence) / 100
         tax = tax_on(net, Decimal(20))
         assert tax_in(net + tax, Decimal(20)) == tax
+
+
+@pytest.mark.parametrize(
+    ("percent", "asked"), [("35", "135.00"), ("100", "200.00"), ("0", "100.00")]
+)
+def test_the_margin_is_a_markup_on_cost(workshop: Workshop, percent: str, asked: str) -> None:
+    """35 asks 135 for a cost of 100; 35 % of the price would have asked 153.85."""
+    cost = (Cost("concrete", MATERIALS, Decimal(100)),)
+    lines = making_lines(cost, workshop, Decimal(percent))
+    assert lines[0].amount == Decimal(asked)

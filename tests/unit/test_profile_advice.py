@@ -1,4 +1,4 @@
-"""What `check` advises of a profile that reads well, and how slips of writing are told."""
+"""What `check` advises of a profile that reads well, and how slips of writing are reported."""
 
 import io
 from pathlib import Path
@@ -7,6 +7,7 @@ import pytest
 
 from ledgerstone.cli import profiles
 from ledgerstone.errors import ProfileError
+from ledgerstone.wording import english
 from ledgerstone.workshop import DEMONSTRATION, load_profile, read_profile
 from ledgerstone.workshop.starting import starting_profile
 
@@ -25,15 +26,15 @@ TEXT = DEMONSTRATION.read_text(encoding="utf-8")
         ("first = 2026-12-24", "first = 24/12/2026", "Write the day as 2026-12-24."),
     ],
 )
-def test_a_value_written_as_at_home_is_told_as_meant(was: str, written: str, says: str) -> None:
-    """A decimal comma, a unit or a day as people write them is told with what to write."""
+def test_a_value_written_as_at_home_is_reported_as_meant(was: str, written: str, says: str) -> None:
+    """A decimal comma, a unit or a day as people write them is reported with what to write."""
     assert was in TEXT
     text = TEXT.replace(was, written, 1)
     with pytest.raises(ProfileError) as raised:
         read_profile(text)
     [fault] = raised.value.faults
     assert fault.line == TEXT[: TEXT.index(was)].count("\n") + 1
-    assert fault.says == says
+    assert english(fault.message) == says
 
 
 @pytest.mark.parametrize(
@@ -45,7 +46,7 @@ def test_a_region_by_its_name_is_told_its_letters(country: str, region: str, say
     text = TEXT.replace('country = "GB"', f'country = "{country}"', 1)
     with pytest.raises(ProfileError) as raised:
         read_profile(text.replace('region = "ENG"', f'region = "{region}"', 1))
-    assert says in " ".join(fault.says for fault in raised.value.faults)
+    assert says in " ".join(english(fault.message) for fault in raised.value.faults)
 
 
 def checked(text: str, tmp_path: Path, environment: dict[str, str]) -> str:

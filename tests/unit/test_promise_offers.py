@@ -10,15 +10,18 @@ import pytest
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.quote import Quote, SentBack
+from ledgerstone.wording import Message, english
 from ledgerstone.workshop import Workshop
 from support.contexts import context_of
-from support.slabs import Json
+from support.documents import Json
 from support.written import write_remedies
 from unit.checked import plain
 
 TODAY: Final = date(2026, 11, 25)
 FULL: Final = {"rests": {"kind": "full"}}
 PALLET: Final = {"kind": "pallet", "postcode": "HR9 7XX"}
+COLLECT: Final = english(Message("deliver-by", way="collect"))
+IN_TENT: Final = english(Message("cure-in-tent"))
 
 
 def offers(
@@ -54,10 +57,10 @@ def test_a_day_too_soon_is_met_by_collecting(context: QuoteContext) -> None:
     """The carrier's days are saved, and the piece stays as it was asked."""
     document = {"slabs": [plain(**FULL)], "delivery": PALLET}
     shown, answer = offers(context, document, 1)
-    assert "Collect the order from the workshop." in shown
+    assert COLLECT in shown
     assert answer.found is not None
     assert answer.found.fix_all is not None
-    assert answer.found.fix_all.says == ("Collect the order from the workshop.",)
+    assert answer.found.fix_all.says == (COLLECT,)
 
 
 def test_a_slow_sealer_gives_way_to_one_that_goes_on_sooner(context: QuoteContext) -> None:
@@ -111,12 +114,12 @@ def test_what_the_workshop_can_do_itself_is_offered_first(workshop: Workshop) ->
     context = context_of(replace(workshop, sealers=ageless), date(2027, 1, 11))
     document = {"slabs": [plain(**FULL)], "delivery": PALLET}
     shown, answer = offers(context, document, 1)
-    assert next(iter(shown)) == "Have it cured in our heated tent."
+    assert next(iter(shown)) == IN_TENT
     assert answer.found is not None
     assert answer.found.fix_all is not None
-    assert answer.found.fix_all.says == ("Have it cured in our heated tent.",)
+    assert answer.found.fix_all.says == (IN_TENT,)
     unheated = context_of(replace(workshop, sealers=ageless, tent=None), date(2027, 1, 11))
-    assert "Have it cured in our heated tent." not in offers(unheated, document, 1)[0]
+    assert IN_TENT not in offers(unheated, document, 1)[0]
 
 
 def test_the_tent_and_collection_are_offered_together(workshop: Workshop) -> None:
@@ -125,4 +128,4 @@ def test_the_tent_and_collection_are_offered_together(workshop: Workshop) -> Non
     context = context_of(replace(workshop, sealers=ageless), date(2027, 1, 11))
     document = {"slabs": [plain(**FULL)], "delivery": PALLET}
     shown, _ = offers(context, document, 6)
-    assert "Have it cured in our heated tent. Collect the order from the workshop." in shown
+    assert f"{IN_TENT} {COLLECT}" in shown

@@ -1,4 +1,4 @@
-"""Lengths: what is read, what is said back, and what is refused with which sentence."""
+"""Lengths: what is read, what is stated back, and what is refused with which sentence."""
 
 import json
 from collections.abc import Callable, Iterator
@@ -9,14 +9,15 @@ import pytest
 
 from ledgerstone.errors import QuantityError
 from ledgerstone.quantities import Length
-from ledgerstone.wording import english
-from unit.length_table import READ, REFUSED
+from ledgerstone.wording import english, number_marks, speech_in
+from ledgerstone.workshop.countries import usual_in
+from unit.length_table import READ, REFUSED, TYPED_IN
 
 UNWELCOME = ("please", "sorry", "invalid", "illegal", "forbidden", "oops", "required", "error")
 
 
 def refusal(value: object) -> str:
-    """Give the sentence with which a value is refused."""
+    """Return the sentence with which a value is refused."""
     with pytest.raises(QuantityError) as caught:
         Length.parse(value)
     return english(caught.value.message)
@@ -35,6 +36,20 @@ def test_a_typed_length_goes_back_as_text(typed: str) -> None:
     """What came as text goes back on the wire as text, and str gives the same."""
     length = Length.parse(typed)
     assert length.wire() == str(length) == READ[typed][2]
+
+
+@pytest.mark.parametrize(("language", "country"), TYPED_IN)
+def test_a_length_is_read_as_its_country_writes_it(language: str, country: str) -> None:
+    """Marks are the country's own; what could be two lengths there is asked back with both."""
+    marks = number_marks(language, usual_in(country))
+    for typed, exact_mm in TYPED_IN[language, country].items():
+        if exact_mm is not None:
+            assert Length.parse(typed, marks).exact_mm == Fraction(exact_mm), typed
+            continue
+        with pytest.raises(QuantityError) as caught:
+            Length.parse(typed, marks)
+        assert caught.value.message.name in {"length-two-readings", "length-with-comma"}, typed
+        assert speech_in(language, "", usual_in(country)).say(caught.value.message)
 
 
 @pytest.mark.parametrize("typed", REFUSED, ids=lambda typed: ascii(typed[:40]))
@@ -139,7 +154,7 @@ def test_lengths_compare_by_how_long_they_are() -> None:
         (-38.1, "in", "-1 1/2 in"),
     ],
 )
-def test_a_result_is_said_in_the_unit_asked_for(mm: float, unit: str, text: str) -> None:
+def test_a_result_is_stated_in_the_unit_asked_for(mm: float, unit: str, text: str) -> None:
     """A worked-out length is said to 0.01 mm or 0.001 in, or as a 64th where it is one."""
     assert Length.of_mm(mm, unit).text() == text  # type: ignore[arg-type]  # table of literals
 

@@ -12,9 +12,10 @@ from ledgerstone.mix import hardened_kg_per_m3, palette_tint
 from ledgerstone.order import Order
 from ledgerstone.quote import Quote, SentBack, quote, with_standing
 from ledgerstone.schedule import Booking
-from ledgerstone.wording import Percent, english
+from ledgerstone.wording import Message, Percent, english
 from ledgerstone.workshop import Workshop
-from support.slabs import Json, box, order_of, slab_json
+from support.documents import Json
+from support.slabs import box, order_of, slab_json
 
 TODAY = date(2026, 11, 25)
 SMALL = slab_json(box(600, 400), rests={"kind": "full"})
@@ -75,7 +76,7 @@ def test_what_waits_for_a_template_is_an_estimate(
 
 
 def test_the_day_depends_on_the_deposit(workshop: Workshop) -> None:
-    """The deposit is said in plain figures, and that a collected order is fetched."""
+    """The deposit is stated in plain figures, and that a collected order is fetched."""
     answer = asked(workshop, order_of(workshop, SMALL))
     first, *others = answer.depends_on
     assert first.name == "day-is-for"
@@ -92,21 +93,19 @@ def test_templates_that_are_to_follow_are_part_of_the_day(workshop: Workshop) ->
     """The day is for an order with deposit and templates; without a deposit, with templates."""
     to_follow = SMALL | {"size_from": "template-to-follow"}
     answer = asked(workshop, order_of(workshop, to_follow))
-    assert " with the deposit of 40% paid and the templates here. " in rests_on(answer)[0]
+    assert answer.depends_on[0].values["wanted"] == "deposit-and-templates"
     free = replace(workshop, offer=replace(workshop.offer, deposit_percent=Decimal(0)))
     answer = asked(free, order_of(free, to_follow))
-    assert "by 25 November 2026 with the templates here. " in rests_on(answer)[0]
-    assert " by 25 November 2026. " in rests_on(asked(free, order_of(free, SMALL)))[0]
+    assert answer.depends_on[0].values["wanted"] == "templates"
+    plain = asked(free, order_of(free, SMALL)).depends_on[0]
+    assert (plain.values["wanted"], plain.values["by"]) == ("nothing", date(2026, 11, 25))
 
 
-def test_another_standing_is_said_in_its_own_words(workshop: Workshop) -> None:
+def test_another_standing_is_stated_in_its_own_words(workshop: Workshop) -> None:
     """A quotation fixes its price until its last day; an estimate is a guess; each says one."""
     answer = asked(workshop, order_of(workshop, SMALL))
     quotation = with_standing(answer, "quotation")
-    assert rests_on(quotation)[1] == (
-        "This is a quotation: its price is fixed until 25 December 2026, for the order as it stands"
-        " here."
-    )
+    assert quotation.depends_on[1] == Message("quotation-fixed", until=date(2026, 12, 25))
     assert with_standing(quotation, "estimate") == answer
 
 
@@ -120,7 +119,7 @@ def test_what_stops_is_sent_back_with_what_was_not_checked(workshop: Workshop) -
     assert answer.shapes[0].length_mm == 9000
 
 
-def test_every_stop_of_a_stage_is_said_at_once(workshop: Workshop) -> None:
+def test_every_stop_of_a_stage_is_stated_at_once(workshop: Workshop) -> None:
     """A slab too large and too thin hears both."""
     slab = slab_json(box(9000, 500)) | {"thickness": 10}
     answer = quote(order_of(workshop, slab), workshop=workshop, bookings=None, today=TODAY)
@@ -133,7 +132,7 @@ def test_every_stop_of_a_stage_is_said_at_once(workshop: Workshop) -> None:
 
 
 def test_a_note_stops_nothing(workshop: Workshop) -> None:
-    """An odd thickness is told and quoted."""
+    """An odd thickness is reported and quoted."""
     answer = asked(workshop, order_of(workshop, SMALL | {"thickness": 35}))
     assert "odd-thickness" in {finding.check for finding in answer.findings}
 

@@ -1,4 +1,4 @@
-"""Tests of the plain reason: what can be shown to have no room is said, and nothing else is."""
+"""Tests of the plain reason: what can be shown to have no room is stated, and nothing else is."""
 
 import pytest
 
@@ -7,8 +7,9 @@ from ledgerstone.quantities import Length
 from ledgerstone.remedies.reasons import reason
 from ledgerstone.stages import StageContext, plan
 from ledgerstone.workshop import Workshop
+from support.documents import Json
 from support.oracles.placement import room
-from support.remedied import TODAY, Json, hole, rectangle
+from support.remedied import TODAY, hole, rectangle
 from support.strategies.wrong_orders import wrong_order
 
 
@@ -71,7 +72,7 @@ def test_what_has_no_room_is_named(
     assert named(order, workshop) == expected
 
 
-def test_an_opening_too_wide_for_its_units_is_said(workshop: Workshop) -> None:
+def test_an_opening_too_wide_for_its_units_is_stated(workshop: Workshop) -> None:
     """Where only the sides of the units are in the way, they are named."""
     rests = {"kind": "units", "units": [{"width": 500, "for": "hob"}, {"width": 500}]}
     cutouts = [opening("hob", "560 mm", "400 mm")]

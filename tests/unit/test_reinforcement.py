@@ -1,12 +1,14 @@
 """Where steel belongs: along narrow strips, across inside corners, under cover."""
 
+import math
 from dataclasses import replace
 from datetime import date
-from typing import Any
 
 import pytest
+import shapely
 from shapely.geometry import LineString
 
+from ledgerstone.order import CORNERS
 from ledgerstone.reinforcement import PlacedBar, SteelPlan
 from ledgerstone.shape import shape_of
 from ledgerstone.steel import bar_kg_per_m, mesh_kg_per_m2
@@ -20,9 +22,9 @@ from ledgerstone.steel_rules import (
 from ledgerstone.wording import english
 from ledgerstone.workshop import Workshop
 from support.calibration import JOBS
+from support.documents import Json
 from support.slabs import box, cut, hole, order_of, slab_json, slab_of, stages_of
 
-Json = dict[str, Any]
 UNITS = {"kind": "units", "units": [{"width": 600}] * 4}
 HOB = cut("rectangle", (560, 490), (1200, 310), label="hob", rim="covered")
 
@@ -122,7 +124,7 @@ def test_parts_of_a_longer_bar_overlap(length: float, count: int, each: float) -
 @pytest.mark.parametrize(
     ("place", "wanted"), [("indoors", 15.0), ("wet-room", 25.0), ("outdoors", 30.0)]
 )
-def test_plain_steel_wants_the_cover_of_its_place(
+def test_plain_steel_needs_the_cover_of_its_place(
     place: str, wanted: float, workshop: Workshop
 ) -> None:
     """EN 1992-1-1 table 4.4N, S4: XC1 15, XC3 25, XC4 30 mm. Stainless needs bond alone, 10 mm."""
@@ -157,14 +159,53 @@ def test_the_largest_grain_is_row_27_of_the_mix_page(
 
 
 def test_its_mass_is_that_of_its_parts(workshop: Workshop) -> None:
-    """Bars by their length and mesh by its area."""
+    """Bars by their length and mesh by its area less the opening's and the cover round it."""
     plan = _plan(workshop, box(2400, 620), HOB, rests=UNITS)
     steel = workshop.steel
     bars = sum(bar.length_mm for bar in plan.bars) / 1000 * bar_kg_per_m(6.0)
-    mesh = sum(one.length_mm * one.width_mm for one in plan.mesh) / 1e6
+    off, radius = 2 * steel.cover_mm, workshop.shaping.inside_radius_mm
+    opening = (560 + off) * (490 + off) - (4 - math.pi) * (radius + steel.cover_mm) ** 2
+    mesh = ((2400 - off) * (620 - off) - opening) / 1e6
     assert plan.kg == pytest.approx(
-        bars + mesh * mesh_kg_per_m2(steel.mesh_wire_mm, steel.mesh_pitch_mm)
+        bars + mesh * mesh_kg_per_m2(steel.mesh_wire_mm, steel.mesh_pitch_mm), rel=1e-3
     )
+
+
+@pytest.mark.parametrize("corner", CORNERS)
+def test_an_l_has_two_pieces_of_mesh_that_lap_at_its_inside_corner(
+    workshop: Workshop, corner: str
+) -> None:
+    """Both in the concrete less cover, all of which they cover; in common they have the lap."""
+    notch = {"corner": corner, "length": 1100, "width": 900}
+    outline = {"kind": "l-shape", "length": 1800, "width": 1500, "notch": notch}
+    steel, plan = workshop.steel, _plan(workshop, outline)
+    shape = shape_of(slab_of(workshop, outline), workshop)
+    inside = shape.outline.buffer(-steel.cover_mm, join_style="mitre")
+    pieces = [
+        shapely.box(x, y, x + one.length_mm, y + one.width_mm)
+        for one, (x, y) in zip(plan.mesh, plan.mesh_at_mm, strict=True)
+    ]
+    assert [one.mark for one in plan.mesh] == ["M1", "M2"]
+    every = shapely.union_all(pieces)
+    assert every.symmetric_difference(inside).area < 1e-3 * inside.area
+    lap = lap_mm(workshop, steel.mesh_wire_mm)
+    common = pieces[0].intersection(pieces[1])
+    x0, y0, x1, y1 = common.bounds
+    assert min(x1 - x0, y1 - y0) == pytest.approx(lap)
+    net_m2 = (inside.area + common.area) / 1e6
+    kg = sum(one.kg for one in plan.mesh)
+    a_m2 = mesh_kg_per_m2(steel.mesh_wire_mm, steel.mesh_pitch_mm)
+    assert kg == pytest.approx(net_m2 * a_m2, rel=2e-3)
+
+
+def test_of_a_disc_the_mesh_weighs_what_is_cut(workshop: Workshop) -> None:
+    """A circle less its cover, from a square of it."""
+    steel = workshop.steel
+    across = 900 - 2 * steel.cover_mm
+    (piece,) = _plan(workshop, {"kind": "round", "diameter": 900}).mesh
+    assert (piece.length_mm, piece.width_mm) == pytest.approx((across, across), abs=0.1)
+    a_m2 = mesh_kg_per_m2(steel.mesh_wire_mm, steel.mesh_pitch_mm)
+    assert piece.kg == pytest.approx(math.pi / 4 * across**2 / 1e6 * a_m2, rel=2e-3)
 
 
 def test_outdoors_the_steel_does_not_rust(workshop: Workshop) -> None:
@@ -185,7 +226,7 @@ def test_bars_are_listed_where_the_mesh_does_not_carry(workshop: Workshop) -> No
 
 
 def test_a_bar_that_is_too_short_to_be_anchored_says_so(workshop: Workshop) -> None:
-    """Beside a 65 mm strip a corner's bar has little room: its share is said on the sheet."""
+    """Beside a 65 mm strip a corner's bar has little room: its share is stated on the sheet."""
     plan = _plan(workshop, box(2400, 620), HOB, rests=UNITS)
     corner = [bar for bar in plan.bars if bar.why == "across an inside corner"]
     assert all(0.1 < bar.anchored < 0.9 for bar in corner), corner

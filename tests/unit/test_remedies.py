@@ -14,7 +14,8 @@ from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import Dose
 from ledgerstone.workshop.summary import second_looks
 from support.contexts import context_of
-from support.remedied import FULL, TODAY, Json, fixed, hole, rectangle, sent_back
+from support.documents import Json
+from support.remedied import FULL, TODAY, fixed, hole, rectangle, sent_back
 from support.stages import Stages
 from support.written import write_fixes, write_remedies
 
@@ -142,7 +143,10 @@ def test_black_on_white_cement_beyond_the_limit_becomes_the_nearest_shade_cast(
     quote = answer_order(order, context_of(bolder, TODAY), search=False)
     assert isinstance(quote, Quote)
     assert not any("C979" in finding.says + finding.source for finding in quote.findings)
-    assert any("C979" in line and "jet" in line for line in second_looks(bolder))
+    assert any(
+        look.name == "check-strong-shade" and look.values["shade"] == "jet"
+        for look in second_looks(bolder)
+    )
 
 
 def test_a_sink_is_never_turned_nor_made_smaller(context: QuoteContext) -> None:
@@ -167,7 +171,7 @@ def test_a_sink_is_never_turned_nor_made_smaller(context: QuoteContext) -> None:
     assert "turn_degrees" not in kept
 
 
-def test_two_sinks_and_three_taps_are_laid_out_anew(context: QuoteContext) -> None:
+def test_two_sinks_and_three_taps_are_laid_out_again(context: QuoteContext) -> None:
     """Openings that run into each other are moved apart, and all of them are kept."""
     openings = [
         hole("left sink", "350 mm", "300 mm", "250 mm"),

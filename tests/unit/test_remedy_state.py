@@ -1,4 +1,4 @@
-"""Changes are said and patched against the order as it then stands, by what each thing is."""
+"""Changes are stated and patched against the order as it then stands, by what each thing is."""
 
 import copy
 from typing import Any

@@ -1,12 +1,12 @@
 """What carries a slab: each kind of rest as lines and areas on the slab."""
 
-from typing import Any
-
+import numpy as np
 import pytest
 from shapely.geometry import Point
 from shapely.geometry import box as rectangle
 
 from ledgerstone.shape import shape_of
+from ledgerstone.strength._seat_area import SeatArea
 from ledgerstone.strength.places import load_places
 from ledgerstone.strength.plate import LineSupport
 from ledgerstone.strength.rests import (
@@ -16,11 +16,10 @@ from ledgerstone.strength.rests import (
     on_rails,
     turning_places,
 )
-from ledgerstone.strength.tipping import equilibrium_of, tipping_places, weight_at
+from ledgerstone.strength.tipping import equilibrium_of, weight_at
 from ledgerstone.workshop import Workshop
+from support.documents import Json
 from support.slabs import box, cut, hole, polygon, slab_of
-
-Json = dict[str, Any]
 
 
 def _rests(workshop: Workshop, outline: Json, rests: Json) -> tuple[Bearing, ...]:
@@ -105,7 +104,8 @@ def test_sixteen_places_or_more_are_tried(workshop: Workshop) -> None:
     for outline in (box(1200, 600), polygon((0, 0), (1200, 0), (300, 800))):
         slab = slab_of(workshop, outline, hole(200, 500, 300))
         shape = shape_of(slab, workshop)
-        places = load_places(shape, 100.0, [rectangle(0, 0, 1200, 20), rectangle(0, 300, 400, 320)])
+        rests = [rectangle(0, 0, 1200, 20), rectangle(0, 300, 400, 320)]
+        places = load_places(SeatArea(shape, 100.0, rests, lambda xy: xy))
         assert len(places) >= 16
         for place in places:
             assert shape.net.buffer(0.01).covers(Point(place.xy))
@@ -118,7 +118,8 @@ def test_the_tip_of_an_overhang_by_a_corner_is_a_free_corner(workshop: Workshop)
     """Beyond the rests and near the corner: told apart from the rest of the edge."""
     shape = shape_of(slab_of(workshop, box(1800, 900)), workshop)
     rests = [rectangle(0, 300, 1800, 320), rectangle(0, 880, 1800, 900)]
-    kinds = {place.xy: place.kind for place in load_places(shape, 100.0, rests)}
+    area = SeatArea(shape, 100.0, rests, lambda xy: xy)
+    kinds = {place.xy: place.kind for place in load_places(area)}
     assert kinds[(50.0, 50.0)] == "free-corner"
     assert kinds[(1750.0, 50.0)] == "free-corner"
     middle = [kind for (x, y), kind in kinds.items() if y < 100 and 700 < x < 1100]
@@ -151,7 +152,8 @@ def test_tipping_turns_at_the_hand_worked_load(
     slab = slab_of(workshop, box(1000, 500))
     shape = shape_of(slab, workshop)
     rests = rectangle(200, 0, 1000, 500)
-    found = tipping_places(equilibrium_of(slab, shape, rests, 25e-6), [((0.0, 250.0), newtons)])
+    balance = equilibrium_of(slab, shape, rests, 25e-6)
+    found = balance.tips_under(np.array([[0.0, 250.0]]), np.array([newtons]))
     assert bool(found) == tips
 
 

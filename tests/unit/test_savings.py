@@ -6,9 +6,11 @@ import pytest
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.quote import Quote
+from ledgerstone.wording import Message
 from ledgerstone.workshop import Workshop
 from support.contexts import context_of
-from support.remedied import FULL, TODAY, Json, rectangle
+from support.documents import Json
+from support.remedied import FULL, TODAY, rectangle
 from support.written import write_ways
 
 
@@ -66,5 +68,5 @@ def test_a_heated_tent_that_brings_nothing_forward_may_be_left_out(context: Quot
     assert isinstance(quote, Quote)
     assert isinstance(plain, Quote)
     later = plain.lead_time.arrives_latest > quote.lead_time.arrives_latest
-    offered = any(way.says == "Leave out the heated tent." for way in quote.ways)
+    offered = any(way.sentences == ((Message("leave-out-tent"),),) for way in quote.ways)
     assert offered != later

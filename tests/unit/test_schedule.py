@@ -51,7 +51,7 @@ def test_no_working_days_on_is_the_next_worked_day() -> None:
 
 
 def test_a_workshop_that_never_works_has_no_day() -> None:
-    """A closure without end is said, not searched for ever."""
+    """A closure without end is stated, not searched for ever."""
     calendar = WorkingCalendar("GB-ENG", closed=[(date(2000, 1, 1), date(2099, 1, 1))])
     with pytest.raises(ValueError, match="no day is worked"):
         calendar.first_worked(MONDAY)
@@ -171,7 +171,7 @@ def test_it_arrives_after_its_days_on_the_road(
     assert (lead.arrives_earliest, lead.arrives_latest) == (day(earliest), day(latest))
 
 
-def test_a_closure_is_said(shop: Workshop) -> None:
+def test_a_closure_is_stated(shop: Workshop) -> None:
     """A stage that waits for the workshop to open again says when it is closed."""
     shut = (Closure(first=day(1), last=day(11), why="a wedding"),)
     closed = replace(shop, calendar=replace(shop.calendar, closures=shut))

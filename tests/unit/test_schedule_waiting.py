@@ -5,8 +5,9 @@ from dataclasses import replace
 import pytest
 
 from ledgerstone.schedule import Booking, lead_time
+from ledgerstone.wording import Message, Weekday
 from ledgerstone.workshop import Workshop
-from support.laid_days import MONDAY, day, days_of, laid, on_an_empty_bench, step, why
+from support.laid_days import MONDAY, day, days_of, laid, on_an_empty_bench, step
 
 
 @pytest.fixture
@@ -20,7 +21,7 @@ def test_work_taken_on_comes_first(shop: Workshop) -> None:
     busy = replace(shop, calendar=replace(shop.calendar, orders_ahead_days=5))
     lead = laid(busy, step("mould", 1))
     assert days_of(lead) == [("Waiting its turn", 0, 7), ("Making the mould", 8, 8)]
-    assert why(lead.stages[0]) == "5 working days of work already taken on."
+    assert lead.stages[0].why == (Message("stage-queue", days=5),)
 
 
 def test_a_booking_is_passed_over_and_not_named(shop: Workshop) -> None:
@@ -28,11 +29,12 @@ def test_a_booking_is_passed_over_and_not_named(shop: Workshop) -> None:
     taken = (Booking(day(1), day(2), "Mrs Ashby's stairs"),)
     lead = lead_time([step("mould", 1)], shop, taken, MONDAY, 0)
     assert days_of(lead) == [("Waiting its turn", 1, 2), ("Making the mould", 3, 3)]
-    assert why(lead.stages[0]) == "Our hands are taken until Wednesday 4 November."
+    (taken_until,) = lead.stages[0].why
+    assert taken_until == Message("stage-hands-taken", until=Weekday(day(2), with_year=False))
     assert "Ashby" not in repr(lead.stages)
 
 
-def test_a_calendar_that_is_read_stands_in_the_place_of_days_ahead(shop: Workshop) -> None:
+def test_a_calendar_that_is_read_replaces_days_ahead(shop: Workshop) -> None:
     """What was taken on is in it: with nothing booked, five days ahead are not waited for twice."""
     queued = replace(shop, calendar=replace(shop.calendar, orders_ahead_days=5))
     steps = [step("mould", 1)]
@@ -40,7 +42,7 @@ def test_a_calendar_that_is_read_stands_in_the_place_of_days_ahead(shop: Worksho
     assert days_of(lead_time(steps, queued, (), MONDAY, 0)) == [("Making the mould", 1, 1)]
 
 
-def test_a_wait_for_the_table_is_told(shop: Workshop) -> None:
+def test_a_wait_for_the_table_is_reported(shop: Workshop) -> None:
     """With the mould made, the table taken until Friday is a stage of its own."""
     taken = (Booking(day(0), day(4), "other", "table"),)
     lead = lead_time([step("mould", 1), step("cast", 1, wait_hours=24)], shop, taken, MONDAY, 0)
@@ -49,7 +51,8 @@ def test_a_wait_for_the_table_is_told(shop: Workshop) -> None:
         ("Waiting for the table", 1, 4),
         ("Casting", 7, 7),
     ]
-    assert why(lead.stages[1]) == "The casting table is taken until Friday 6 November."
+    (taken_until,) = lead.stages[1].why
+    assert taken_until == Message("stage-table-taken", until=Weekday(day(4), with_year=False))
 
 
 def test_a_table_that_is_booked_puts_the_cast_off(shop: Workshop) -> None:

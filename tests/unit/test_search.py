@@ -13,13 +13,15 @@ from ledgerstone.codec.patch import trial_of
 from ledgerstone.quote import SentBack
 from ledgerstone.remedies import start
 from ledgerstone.remedies.budget import Budget
-from ledgerstone.remedies.cheapest import Tried
+from ledgerstone.remedies.cheapest import TriedStates
 from ledgerstone.remedies.offers import options
 from ledgerstone.strength.slabs import Plates, slab_strength
+from ledgerstone.wording import Message
 from ledgerstone.workshop import Workshop
 from support.calibration import BREAKERS, JOBS
 from support.contexts import context_of
-from support.slabs import Json, box, hole, polygon, slab_json
+from support.documents import Json
+from support.slabs import box, hole, polygon, slab_json
 from support.stages import Stages
 
 TODAY: Final = date(2026, 11, 25)
@@ -58,13 +60,13 @@ def test_what_is_spared_would_have_failed(name: str, workshop: Workshop) -> None
     stop = next(
         f for f in answer_order(document, context, search=False).findings if f.check == check
     )
-    trial = trial_of(document, partial(outcome_of, context=context))
+    trial = trial_of(document, partial(outcome_of, context=context, sought=False))
     spared = 0
     light, heavy = (
         options(stop, stages.planned, stages.context, heavy=which) for which in (False, True)
     )
     for option in (*light, *heavy):
-        tried = Tried(trial, stages.context, Budget(100.0), "whole")
+        tried = TriedStates(trial, stages.context, Budget(100.0), "whole")
         tried.full = 10
         state = start(stages.order).after(option.changes)
         if tried.cannot_fix(state, stop):
@@ -87,9 +89,7 @@ def test_a_plain_slab_keeps_no_join_at_a_side_that_is_gone(workshop: Workshop) -
     nearest = answer.found.nearest_makeable
     assert nearest is not None
     assert nearest.state.order.joins == ()
-    assert "Leave out the join whose side is gone: we agree with you how the pieces meet." in (
-        nearest.says
-    )
+    assert (Message("leave-out-joins", count=1),) in nearest.sentences
 
 
 def test_eight_hopeless_slabs_still_have_a_nearest(workshop: Workshop) -> None:

@@ -12,8 +12,9 @@ from ledgerstone.stages import Assessed, Scheduled, StageContext, plan
 from ledgerstone.strength.handling import Curing
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
 from support.calibration import BREAKERS, JOBS
+from support.documents import Json
 from support.reading import LONGEST, faults, read_aloud
-from support.slabs import Json, stages_of
+from support.slabs import stages_of
 from support.strategies.awkward_orders import AWKWARD
 from support.strategies.orders import cases, modest_orders, orders
 from unit.checked import TODAY, run_checks
@@ -69,7 +70,7 @@ def _bare(value: Any) -> Any:  # noqa: ANN401  any member of a slab
 
 
 @pytest.mark.parametrize("name", AWKWARD)
-def test_awkward_orders_are_spoken_of_plainly(name: str) -> None:
+def test_awkward_orders_are_described_plainly(name: str) -> None:
     """No sentence over the gallery is too long, unfinished or in words of our own."""
     read_aloud(said_without_the_plate(without_names(AWKWARD[name])))
     assert all(len(finding.says) <= LONGEST for finding in said_without_the_plate(AWKWARD[name]))
@@ -77,7 +78,7 @@ def test_awkward_orders_are_spoken_of_plainly(name: str) -> None:
 
 @settings(BARE, max_examples=cases(100))
 @given(orders())
-def test_any_order_is_spoken_of_plainly(document: Json) -> None:
+def test_any_order_is_described_plainly(document: Json) -> None:
     """Nor is any over a few hundred random orders, in any unit and with any label."""
     read_aloud(said_without_the_plate(without_names(document)))
     assert all(len(finding.says) <= LONGEST for finding in said_without_the_plate(document))
@@ -85,20 +86,20 @@ def test_any_order_is_spoken_of_plainly(document: Json) -> None:
 
 @settings(BARE, max_examples=8)
 @given(modest_orders())
-def test_strength_is_spoken_of_plainly(document: Json) -> None:
-    """What the plate finds in random orders is said as plainly."""
+def test_strength_is_described_plainly(document: Json) -> None:
+    """What the plate finds in random orders is stated as plainly."""
     if not any(finding.level == "stops" for finding in said_without_the_plate(document)):
         read_aloud(said(document, OF_STRENGTH))
 
 
 @pytest.mark.parametrize("name", ["a vanity with two bowls", "a hearth"])
-def test_ordinary_jobs_are_spoken_of_plainly(name: str) -> None:
+def test_ordinary_jobs_are_described_plainly(name: str) -> None:
     """Every check speaks plainly of jobs that are made every month."""
     read_aloud(said(JOBS[name], STAGE_OF))
 
 
 @pytest.mark.parametrize("name", ["25 mm over 2 m", "legs at the ends of 2.6 m, 30 mm thick"])
-def test_breakers_are_spoken_of_plainly(name: str) -> None:
+def test_breakers_are_described_plainly(name: str) -> None:
     """And of slabs that are known to break."""
     read_aloud(said(BREAKERS[name][0], STAGE_OF))
 
@@ -116,9 +117,9 @@ def test_breakers_are_spoken_of_plainly(name: str) -> None:
         ("It takes 1 people.", "counts 1 people"),
         ("It takes three person.", "counts three person"),
         ("It is 38.12345 mm wide.", "shows .12345"),
-        ("“please” is not one of our shades.", None),
+        ("“please” is no shade of ours.", None),
     ],
 )
-def test_a_badly_said_sentence_is_heard(text: str, fault: str | None) -> None:
+def test_a_badly_said_sentence_is_found(text: str, fault: str | None) -> None:
     """What this file listens for, it hears."""
     assert (fault in faults(text)) if fault else faults(text) == []

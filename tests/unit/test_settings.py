@@ -1,5 +1,6 @@
-"""What the environment tells is read, or its fault is told in one plain sentence."""
+"""What the environment tells is read, or its fault is reported in one plain sentence."""
 
+import hmac
 import os
 import subprocess
 import sys
@@ -30,7 +31,7 @@ def test_a_proxy_that_limits_spares_the_service() -> None:
         ("MAKER_KEY", "swordfish"),
     ],
 )  # fmt: skip
-def test_what_cannot_be_meant_is_told(name: str, said: str) -> None:
+def test_what_cannot_be_meant_is_reported(name: str, said: str) -> None:
     """A setting that can't be used is named, with what would put it right."""
     with pytest.raises(SettingsFault, match=f"LEDGERSTONE_{name} (is|has) .*[0-9]"):
         settings_from({f"LEDGERSTONE_{name}": said})
@@ -61,7 +62,7 @@ def test_keys_are_not_shown() -> None:
             "The key in LEDGERSTONE_SIGNING_KEYS is shorter than 32 letters.",
         ),
         ("MAKER_KEY", "short", "LEDGERSTONE_MAKER_KEY has at least 16 characters"),
-        ("WORKSHOP", "no/such.toml", "there is no such file."),
+        ("WORKSHOP", "no/such.toml", "no such file."),
     ],
 )
 def test_a_start_that_cannot_be_says_why(name: str, value: str, says: str) -> None:
@@ -78,3 +79,20 @@ def test_a_start_that_cannot_be_says_why(name: str, value: str, says: str) -> No
     assert says in done.stderr
     assert "Traceback" not in done.stderr
     assert done.stderr.count("\n") <= 2
+
+
+@pytest.mark.parametrize(("key", "right"), [("m" * 40, True), ("m" * 39, False), ("é", False)])
+def test_a_key_is_compared_in_constant_time(
+    monkeypatch: pytest.MonkeyPatch, key: str, *, right: bool
+) -> None:
+    """By the library's own comparison alone, of two hashes, so that no length is told either."""
+    seen: list[tuple[int, int]] = []
+    compare = hmac.compare_digest
+
+    def counted(mine: bytes, theirs: bytes) -> bool:
+        seen.append((len(mine), len(theirs)))
+        return compare(mine, theirs)
+
+    monkeypatch.setattr(hmac, "compare_digest", counted)
+    assert Settings(maker_key="m" * 40, signing_keys=("s" * 40,)).is_makers(key) is right
+    assert seen == [(32, 32)]

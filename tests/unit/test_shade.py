@@ -21,7 +21,7 @@ from ledgerstone.shade import (
     shade_seen,
 )
 from ledgerstone.shade.model import ShadeModel
-from ledgerstone.wording import english
+from ledgerstone.wording import Message, english
 from ledgerstone.workshop import (
     DEMONSTRATION,
     Dose,
@@ -78,7 +78,7 @@ def test_one_tile_is_met_and_the_rest_is_unproven(lab: Lab) -> None:
 
 
 def test_a_tile_left_out_lies_within_twice_the_uncertainty(workshop: Workshop) -> None:
-    """Of the demonstration's tiles, each in turn unknown, all lie within twice what is said.
+    """Of the demonstration's tiles, each in turn unknown, all lie within twice what is stated.
 
     Those at a pigment's weakest and strongest dose are left in: nothing is promised beyond them.
     """
@@ -199,12 +199,12 @@ def test_nearest_of_the_palette(workshop: Workshop) -> None:
         ("most_percent = 10\n", "most_percent = 16\n", "shade.most_percent", "15 at most"),
     ],
 )  # fmt: skip
-def test_faults_of_the_readings_are_told(old: str, new: str, key: str, says: str) -> None:
+def test_faults_of_the_readings_are_reported(old: str, new: str, key: str, says: str) -> None:
     """A cement told twice, a lightness past white and a limit past reason are faults."""
     assert old in TEXT
     with pytest.raises(ProfileError) as caught:
         read_profile(TEXT.replace(old, new, 1))
-    assert any(fault.key == key and says in fault.says for fault in caught.value.faults)
+    assert any(fault.key == key and says in english(fault.message) for fault in caught.value.faults)
 
 
 def test_tiles_need_their_cements_own_colour() -> None:
@@ -214,12 +214,12 @@ def test_tiles_need_their_cements_own_colour() -> None:
     with pytest.raises(ProfileError) as caught:
         read_profile(TEXT[:start] + TEXT[end:])
     assert caught.value.faults[0].key.startswith("pigments[1].samples[")
-    assert "colour of white cement alone" in caught.value.faults[0].says
+    assert caught.value.faults[0].message == Message("fault-no-base", cement="white")
 
 
-def test_more_than_six_percent_is_worth_a_second_look(workshop: Workshop) -> None:
+def test_more_than_six_percent_is_flagged(workshop: Workshop) -> None:
     """A palette shade past 6 % loads, and its maker is told that it hardly deepens."""
     strong = replace(workshop.palette[0], doses=(Dose(pigment="black iron oxide", percent=6.5),))
     looks = second_looks(replace(workshop, palette=(strong,)))
-    assert any("6.5 % pigment; past 6 %" in says for says in looks)
+    assert [look.name for look in looks] == ["check-deep-shade"]
     assert second_looks(workshop) == ()

@@ -124,7 +124,7 @@ def test_steps_follow_the_scale_and_the_batch(workshop: Workshop) -> None:
 @pytest.mark.parametrize(
     ("made", "wished", "says"),
     [
-        ((50, 0, 3), (50, 0, 3), "the same to the eye as the colour you asked for"),
+        ((50, 0, 3), (50, 0, 3), english(Message("shade-the-same"))),
         ((52.5, 0.5, 4.5), (50, 0, 1), "a little warmer and lighter than you asked for"),
         ((45, 0, 1), (50, 0, 1), "a little darker than you asked for"),
         ((50, 0, -3), (50, 0, 1), "a little cooler than you asked for"),
@@ -135,12 +135,12 @@ def test_steps_follow_the_scale_and_the_batch(workshop: Workshop) -> None:
     ],
 )
 def test_a_difference_in_plain_words(made: Lab, wished: Lab, says: str) -> None:
-    """How far a colour stays off, and in which direction, is said as one would say it."""
+    """How far a colour stays off, and in which direction, is stated as one would say it."""
     assert english(difference_message(made, wished)) == says
 
 
 def test_how_sure_in_plain_words() -> None:
-    """Less sure is said with less: a batch apart, seen side by side, clearly different."""
+    """Less sure is stated with less: a batch apart, seen side by side, clearly different."""
     sure = [certainty_of(delta_e) for delta_e in (1.2, 3.0, 8.0)]
     said = [english(Message("shade-worked-out", certainty=one)) for one in sure]
     assert [any(word in s for s in said) for word in ("batch", "side by side", "clearly")] == [

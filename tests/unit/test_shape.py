@@ -8,7 +8,8 @@ import pytest
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.shape import Shape, edge_lengths_mm, shape_of
 from ledgerstone.workshop import Workshop
-from support.slabs import Json, box, cut, hole, polygon, shape_from, slab_of
+from support.documents import Json
+from support.slabs import box, cut, hole, polygon, shape_from, slab_of
 
 BITE = 1 - math.pi / 4  # a corner of radius 1 less its arc
 

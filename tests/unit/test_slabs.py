@@ -1,7 +1,5 @@
 """Everything that strength says of a slab: the same, whatever was worked out before."""
 
-from typing import Any
-
 import pytest
 from shapely.geometry import Polygon
 
@@ -13,10 +11,10 @@ from ledgerstone.strength.slabs import Plates, concrete_of, plate_of
 from ledgerstone.strength.verdict import Verdict, worst
 from ledgerstone.workshop import Workshop
 from support.calibration import JOBS, TODAY
+from support.documents import Json
 from support.slabs import box, hole, slab_json, stages_of
 from support.stages import Stages
 
-Json = dict[str, Any]
 NAMES = ("a vanity with two bowls", "a 300 mm breakfast overhang", "a bench on legs")
 
 

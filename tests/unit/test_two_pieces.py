@@ -79,7 +79,7 @@ def test_a_run_is_cut_at_a_round_place_and_the_joint_comes_off_the_other_piece(
 def test_a_piece_that_is_cut_again_keeps_its_place(workshop: Workshop) -> None:
     """Of a small mixer a run is cut in two, and a piece in two once more: no order falls over.
 
-    Found by random orders: a piece that was made anew came after what had been changed in it.
+    Found by random orders: a piece that was made again came after what had been changed in it.
     """
     small = replace(workshop, mixer=replace(workshop.mixer, working_l=5.0))
     order = rectangle("2328 mm", "582 mm", rests={"kind": "full"}, shade={"name": "lichen"})

@@ -1,4 +1,4 @@
-"""Each kind of value is said in one way.
+"""Each kind of value is stated in one way.
 
 Amounts, days and shares are held to CLDR's patterns for British English: ¤#,##0.00, d MMMM y and
 #,##0%.
@@ -43,7 +43,7 @@ def test_an_amount_below_nought_has_a_minus_before_its_sign() -> None:
     assert money_text("CHF", Decimal(1967)) == "CHF 1,967.00"
 
 
-def test_a_day_is_said_with_its_month_in_letters() -> None:
+def test_a_day_is_stated_with_its_month_in_letters() -> None:
     """Day, month in letters, year."""
     assert day_text(date(2027, 3, 5)) == "5 March 2027"
     assert day_text(date(2028, 2, 29)) == "29 February 2028"
@@ -57,7 +57,7 @@ def test_a_share_has_its_sign_close() -> None:
 
 @pytest.mark.parametrize(("kg", "said"), [(68.46, "68.5 kg"), (83.04, "83 kg"), (0.25, "0.2 kg")])
 def test_a_weight_is_said_to_a_tenth(kg: float, said: str) -> None:
-    """One rounding, wherever a mass is said."""
+    """One rounding, wherever a mass is stated."""
     assert weight_text(kg) == said
 
 

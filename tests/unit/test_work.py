@@ -14,7 +14,8 @@ from ledgerstone.work import STAGES, Operation, operations, tiles_of
 from ledgerstone.work.mixing import shared
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import JobHours
-from support.slabs import Json, box, hole, order_of, slab_json, stages_of, steps_of
+from support.documents import Json
+from support.slabs import box, hole, order_of, slab_json, stages_of, steps_of
 from support.stages import Stages, step_name
 
 
@@ -169,7 +170,7 @@ def test_tiles_come_first_and_wait_for_a_yes(workshop: Workshop) -> None:
 
 
 def test_a_workshop_without_tiles_casts_none(workshop: Workshop) -> None:
-    """Without the profile's table there is no such step, whoever asks."""
+    """Without the profile's table there is no such step for any caller."""
     none = replace(workshop, sample=None)
     order = order_of(none, slab_json(box(900, 500)), sample_tile=True)
     shapes = tuple(shape_of(slab, none) for slab in order.slabs)
@@ -212,7 +213,7 @@ def test_quantity_multiplies_hands_but_not_the_job_nor_the_pour(workshop: Worksh
 
 
 def test_steps_stand_in_the_order_of_the_work(workshop: Workshop) -> None:
-    """Stages come one after another; within a stage, slab by slab."""
+    """Stages come one by one; within a stage, slab by slab."""
     steps = steps_of(order_of(workshop, *[slab_json(box(900, 500))] * 3), workshop)
     stages = [STAGES.index(step.stage) for step in steps]
     assert stages == sorted(stages)
@@ -278,12 +279,11 @@ def test_equal_pieces_take_the_fewest_moulds_that_meet_the_day(
     """
     slab = slab_json(box(900, 300), quantity=3)
     soonest = stages_of(order_of(workshop, slab), workshop, today)
-    late = soonest.lead_time.arrives_latest + timedelta(days=60)
+    soon = soonest.lead_time.arrives_latest
+    late = soon + timedelta(days=60)
     patient = stages_of(order_of(workshop, slab, needed_by=late.isoformat()), workshop, today)
-    soon = soonest.lead_time.arrives_latest.isoformat()
-    hurried = stages_of(order_of(workshop, slab, needed_by=soon), workshop, today)
-    made = [moulds_of(stages) for stages in (soonest, patient, hurried)]
-    assert made == [3, 1, 3]
+    hurried = stages_of(order_of(workshop, slab, needed_by=soon.isoformat()), workshop, today)
+    assert [moulds_of(stages) for stages in (soonest, patient, hurried)] == [3, 1, 3]
     assert patient.price.total < hurried.price.total
     assert patient.lead_time.ready_on > hurried.lead_time.ready_on
     assert patient.lead_time.arrives_latest <= late

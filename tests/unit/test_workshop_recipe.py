@@ -3,6 +3,7 @@
 import pytest
 
 from ledgerstone.errors import ProfileError
+from ledgerstone.wording import Figure, english
 from ledgerstone.workshop import DEMONSTRATION, Workshop, read_profile
 from ledgerstone.workshop.summary import second_looks
 
@@ -90,7 +91,7 @@ def test_a_yield_says_the_same_as_a_density() -> None:
         (
             changed(("kg_per_m3 = 480", "kg_per_m3 = 3000")),
             "recipe.constituents",
-            "Take a smaller part of everything",
+            "a smaller part",
         ),
         (
             changed(("density_kg_per_m3 = 2650", "density_kg_per_m3 = 26500")),
@@ -100,7 +101,7 @@ def test_a_yield_says_the_same_as_a_density() -> None:
         (
             changed(('role = "water"', 'role = "addition"')),
             "recipe.constituents",
-            'no part has the role "water"',
+            'the role "water"',
         ),
         (
             changed(('name = "grit 2-6"', 'name = "Washed sand 0-2"')),
@@ -125,12 +126,12 @@ def test_a_yield_says_the_same_as_a_density() -> None:
         (
             changed(("moisture_percent = 3.0", "moisture_percent = 25.0")),
             "recipe.constituents",
-            "kg of free water; the recipe has 189",
+            "the recipe has 189",
         ),
         (
             changed(("open_minutes = 60", "open_minutes = 5")),
             "mixer.open_minutes",
-            "less than one batch takes, 9 minutes",
+            "9 minutes",
         ),
         (
             changed(("fine_scale_step_kg = 0.001", "fine_scale_step_kg = 0.1")),
@@ -160,7 +161,7 @@ def test_a_yield_says_the_same_as_a_density() -> None:
         (
             by_the_bag(fresh_kg_per_m3="fresh_kg_per_m3 = 900"),
             "recipe.bag.fresh_kg_per_m3",
-            "weigh 900 kg a cubic metre; concrete weighs 1500 to 3000",
+            "weigh 900 kg",
         ),
         (
             by_the_bag(fresh_kg_per_m3="yield_l = 1.25"),
@@ -170,7 +171,7 @@ def test_a_yield_says_the_same_as_a_density() -> None:
         (
             by_the_bag(fresh_kg_per_m3=""),
             "recipe.bag",
-            "one of yield_l and fresh_kg_per_m3",
+            "fresh_kg_per_m3",
         ),
         (
             by_the_bag(price_per_bag="price_per_bag = 11.50\nwhole_bags = true").replace(
@@ -185,12 +186,12 @@ def test_a_yield_says_the_same_as_a_density() -> None:
                 ("kg_per_m3 = 1007", "kg_per_m3 = 1341"),
             ),
             "recipe.constituents",
-            "water over cement comes to 0.138; it is 0.2 to 1",
+            "comes to 0.138; it is",
         ),
         (
             TEXT.replace("# The mixer and the scales.", BAG + "\n# The mixer and the scales."),
             "recipe.bag",
-            "Keep the kind that is mixed here",
+            "Keep the kind",
         ),
     ],
 )  # fmt: skip
@@ -198,18 +199,24 @@ def test_what_cannot_be_is_refused_with_its_figure(text: str, key: str, says: st
     """A recipe, mixer or saw that cannot be is a fault at its key, with the figure."""
     with pytest.raises(ProfileError) as caught:
         read_profile(text)
-    assert [fault for fault in caught.value.faults if fault.key == key and says in fault.says]
+    assert [
+        fault
+        for fault in caught.value.faults
+        if fault.key == key and says in english(fault.message)
+    ]
 
 
-def test_too_much_plasticiser_is_worth_a_second_look() -> None:
-    """60 g of plasticiser on a kilogram of cement is told, and loads (EN 206, from memory)."""
+def test_too_much_plasticiser_is_flagged() -> None:
+    """60 g of plasticiser on a kilogram of cement is reported, and loads (EN 206, from memory)."""
     text = changed(
         ("kg_per_m3 = 4.8 ", "kg_per_m3 = 28.8 "),
         ("kg_per_m3 = 1007", "kg_per_m3 = 948"),
         ("water_cement_ratio = 0.42", "water_cement_ratio = 0.45"),
     )
     (look,) = second_looks(read_profile(text))
-    assert "60 g on a kilogram of cement" in look
+    found = look.values["found"]
+    assert isinstance(found, Figure)
+    assert found.amount == pytest.approx(60, abs=0.5)
 
 
 @pytest.mark.parametrize("name", ["cobalt blue", "Lake Country ochre", "non-organic red"])

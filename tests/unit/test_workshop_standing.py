@@ -1,15 +1,23 @@
 """Whose each value of a profile is: the maker's own, a usual one, or still the demonstration's."""
 
 import io
+import tomllib
+from decimal import Decimal
 from pathlib import Path
 
 import pytest
 
 from ledgerstone.cli import profiles
 from ledgerstone.errors import ProfileError
-from ledgerstone.workshop import DEMONSTRATION, load_profile, read_profile
-from ledgerstone.workshop.standing import PRICED, RESTS_ON
+from ledgerstone.json_types import KeyPath
+from ledgerstone.wording import english
+from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile, read_profile
+from ledgerstone.workshop.confirming import confirm
+from ledgerstone.workshop.editing import ProfileDraft
+from ledgerstone.workshop.loader import starting_tables
+from ledgerstone.workshop.standing import PRICED, RESTS_ON, is_priced, standings
 from ledgerstone.workshop.starting import starting_profile
+from ledgerstone.workshop.syntax import tables
 
 
 @pytest.fixture(scope="module")
@@ -23,7 +31,7 @@ def invented(text: str) -> dict[str, int]:
     return dict(read_profile(text).standing.tables)
 
 
-def test_the_demonstration_quotes_as_if_it_were_somebodys() -> None:
+def test_the_demonstration_quotes_as_if_it_were_someones() -> None:
     """The invented workshop is headed as one, and none of its values waits for a maker."""
     found = load_profile(DEMONSTRATION)
     assert found.workshop.demonstration
@@ -34,12 +42,40 @@ def test_the_demonstration_quotes_as_if_it_were_somebodys() -> None:
 def test_a_started_profile_is_a_trial(started: str) -> None:
     """Prices, hours and areas are nobody's yet; factors and waits may stand as they are."""
     found = read_profile(started).standing
-    tables = dict(found.tables)
+    by_table = dict(found.tables)
     assert found.trial
-    assert {"rates", "hours", "areas", "palette", "pigments", "recipe", "table"} <= set(tables)
-    assert not {"concrete", "loads", "tax", "shaping", "days"} & set(tables)
+    assert {"rates", "hours", "areas", "palette", "pigments", "recipe", "table"} <= set(by_table)
+    assert not {"concrete", "loads", "shaping", "days"} & set(by_table)
+    whose = standings(tables(started), *starting_tables())
+    assert whose[("workshop", "region")] == whose[("tax", "percent")] == "invented"
+    assert by_table["tax"] == 1
     assert found.yours + found.usual + found.invented > 300
     assert found.usual > 50
+
+
+def test_every_price_that_nobody_gave_is_invented(started: str) -> None:
+    """Whatever the profile keeps as an amount of money, but for shares and steps of rounding."""
+    profile, raw = load_profile(DEMONSTRATION), tomllib.loads(started, parse_float=Decimal)
+    found = standings(raw, *starting_tables())
+    amounts = {path: whose for path, whose in found.items() if _is_amount(profile, path)}
+    assert len(amounts) > 30
+    assert {path for path, whose in amounts.items() if whose != "invented"} <= {
+        ("tax", "percent"),
+        ("offer", "deposit_percent"),
+        ("offer", "round_to"),
+        ("offer", "deposit_round_to"),
+    }
+
+
+def _is_amount(profile: Workshop, path: KeyPath) -> bool:
+    """Return whether the record that a path leads to keeps a decimal there."""
+    value: object = profile
+    for step in path:
+        if isinstance(step, int):
+            value = value[step] if isinstance(value, tuple) and step < len(value) else None
+        else:
+            value = getattr(value, step, None)
+    return isinstance(value, Decimal)
 
 
 def test_a_value_that_differs_is_the_makers(started: str) -> None:
@@ -64,14 +100,24 @@ def test_a_value_of_a_confirmed_table_may_still_be_open(started: str) -> None:
 
 
 def test_a_profile_with_its_prices_confirmed_is_no_trial(started: str) -> None:
-    """What is left, such as the mixer's size, takes no offer its footing."""
-    text = started
+    """What is left, such as the mixer's size or a pigment's readings, takes no offer its footing.
+
+    Each other price, such as a pigment's or of white cement, does.
+    """
+    draft = ProfileDraft(started)
     for table in PRICED:
-        for head in (f"\n[{table}]\n", f"\n[[{table}]]\n"):
-            text = text.replace(head, f'{head}standing = "yours"\n')
-    found = read_profile(text).standing
-    assert not found.trial
-    assert "table" in dict(found.tables)
+        confirm(draft, (table,))
+    found = standings(tables(draft.text), *starting_tables())
+    prices = [path for path in found if _is_amount(load_profile(DEMONSTRATION), path)]
+    prices = [path for path in prices if found[path] == "invented"]
+    assert {path[0] for path in prices} >= {"pigments", "palette", "tent", "offer"}
+    assert set(read_profile(draft.text).standing.priced) >= {path[0] for path in prices}
+    for path in filter(is_priced, [path for path, word in found.items() if word == "invented"]):
+        confirm(draft, path)
+    left = read_profile(draft.text).standing
+    assert not left.trial
+    assert {"table", "mixer", "pigments", "reply"} <= set(dict(left.tables))
+    assert left.still_invented("pigments")  # so no shade is told as read from a tile
 
 
 @pytest.mark.parametrize(
@@ -91,7 +137,7 @@ def test_a_word_that_is_no_standing_is_a_fault(
     [fault] = raised.value.faults
     assert fault.key == key
     assert fault.line > 1
-    assert says in fault.says
+    assert says in english(fault.message)
 
 
 def test_check_lists_what_is_invented_and_what_rests_on_it(started: str, tmp_path: Path) -> None:
@@ -106,7 +152,7 @@ def test_check_lists_what_is_invented_and_what_rests_on_it(started: str, tmp_pat
     assert "headed as a trial" in said
 
 
-def test_what_rests_on_each_table_is_told(started: str) -> None:
+def test_what_rests_on_each_table_is_reported(started: str) -> None:
     """Every table that can hold an invented value has a line that says what it does to quotes."""
     assert set(invented(started)) <= set(RESTS_ON)
 

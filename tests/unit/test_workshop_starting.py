@@ -1,14 +1,29 @@
 """The profile's records, and the starting profile that is printed from them."""
 
 import dataclasses
+import io
+import re
 import types
 import typing
 from collections.abc import Iterator
 from dataclasses import replace
+from functools import partial
+from pathlib import Path
 
+import pytest
+from babel.core import get_global
+from babel.numbers import get_territory_currencies
+
+from ledgerstone.cli.profiles import run
+from ledgerstone.wording.profile import about_in, profile_texts
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile, read_profile
-from ledgerstone.workshop.starting import starting_profile
+from ledgerstone.workshop.countries import COUNTRIES, usual_in
+from ledgerstone.workshop.loader import EXAMPLES, example_for
+from ledgerstone.workshop.members import members_of
+from ledgerstone.workshop.standing import RESTS_ON
+from ledgerstone.workshop.starting import attribute_of, starting_profile
 from ledgerstone.workshop.summary import second_looks
+from ledgerstone.workshop.syntax import tables
 from ledgerstone.workshop.values import READERS
 
 STARTING = starting_profile(load_profile(DEMONSTRATION))
@@ -68,6 +83,8 @@ def test_starting_profile_says_what_the_demonstration_says() -> None:
     same = dataclasses.replace(
         started,
         workshop=example.workshop,
+        reply=replace(started.reply, who=example.reply.who, signature=example.reply.signature),
+        areas=(replace(started.areas[0], name=example.areas[0].name), *started.areas[1:]),
         standing=example.standing,
         fingerprint=example.fingerprint,
     )
@@ -106,12 +123,81 @@ def _headers(record: type, path: str) -> Iterator[tuple[str, type]]:
                 yield from _headers(inner, f"{path}.{name}".removeprefix("."))
 
 
-def test_what_customers_read_is_told_of_while_it_is_invented(workshop: Workshop) -> None:
+def test_what_customers_read_is_flagged_while_it_is_invented(workshop: Workshop) -> None:
     """A workshop of another name that still signs as the demonstration does is asked to look."""
     ours = replace(workshop, workshop=replace(workshop.workshop, name="Fell Slabs"))
     looks = second_looks(ours)
-    assert any("Tarnside Casting" in says and "[reply]" in says for says in looks)
-    assert any("example.com" in says for says in looks)
+    assert [look.name for look in looks] == ["check-signature", "check-email"]
     own = replace(ours.workshop, email="hello@fellslabs.test")
     signed = replace(ours.reply, signature=("Ada", "Fell Slabs"))
     assert second_looks(replace(ours, workshop=own, reply=signed)) == ()
+
+
+@pytest.mark.parametrize("record", dict.fromkeys(_records(Workshop)))
+def test_every_key_is_reported_in_german(record: type) -> None:
+    """What a key is stands in German for every record, and nothing for a key that is none."""
+    texts = profile_texts("de")
+    told = {key.partition(".")[2] for key in texts if key.partition(".")[0] == record.__name__}
+    assert told == {member.name for member in members_of(record)}
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_every_word_that_is_chosen_is_named(language: str) -> None:
+    """In each language, and nothing else is; a new file says beside a key what it chooses from."""
+    members = [one for record in dict.fromkeys(_records(Workshop)) for one in members_of(record)]
+    words = {word for one in members for word in one.choices}
+    texts = profile_texts(language)
+    assert {key.removeprefix("Choices.") for key in texts if key.startswith("Choices.")} == {
+        attribute_of(word) for word in words
+    }
+    written = starting_profile(load_profile(example_for("DE")), partial(about_in, language))
+    told = re.sub(r"\n#? +", " ", written)
+    for word in words - {"N/mm2", "gal"}:
+        assert re.search(rf"[(;] ?{word}(:|;|\))", re.sub(r"\n# ", " ", told)), word
+
+
+def test_a_german_file_is_in_german_and_reads_the_same() -> None:
+    """The comments of a new German file are German; its values are those of the English one."""
+    example = load_profile(example_for("DE"))
+    german = starting_profile(example, partial(about_in, "de"))
+    assert tables(german) == tables(starting_profile(example))
+    assert f"# {profile_texts('de')['Rates.hour']}" in german
+    shared = {line for line in german.splitlines() if line.startswith("# ")}
+    shared &= set(starting_profile(example).splitlines())
+    assert [line for line in shared if " = " not in line and "[" not in line] == []
+    assert set(RESTS_ON) == {
+        key.partition(".")[2] for key in profile_texts("de") if "RestsOn" in key
+    }
+
+
+@pytest.mark.parametrize("country", [*COUNTRIES, "BR", "JP"])
+def test_a_started_profile_is_of_its_country_and_of_no_invented_person(
+    tmp_path: Path, country: str
+) -> None:
+    """Its money, clock, tax and postcodes are the country's; nobody invented is named in it."""
+    file = tmp_path / "workshop.toml"
+    assert run(["init", str(file), "--country", country], io.StringIO(), io.StringIO(), {}) == 0
+    started = load_profile(file)
+    who = started.workshop
+    assert who.country == country
+    assert who.currency == next(iter(get_territory_currencies(country)))
+    assert who.timezone in get_global("territory_zones")[country]
+    assert started.tax.name == usual_in(country).tax_name
+    texts = list(_texts(tables(file.read_text(encoding="utf-8"))))
+    for example in map(load_profile, {DEMONSTRATION, *EXAMPLES.values()}):
+        people = re.findall(r"[A-Z]\w{2,}", example.reply.who)
+        assert len(people) > 1
+        names = {example.workshop.name, example.workshop.town, *people}
+        assert [text for text in texts if any(name in text for name in names)] == []
+    looks = {look.name for look in second_looks(started)}
+    assert ("check-law" in looks) == (country not in ("GB", "DE", "US"))
+    assert "check-postcodes" not in looks
+
+
+def _texts(value: object) -> Iterator[str]:
+    """Every text that a document holds."""
+    if isinstance(value, str):
+        yield value
+    elif isinstance(value, dict | list):
+        for one in value.values() if isinstance(value, dict) else value:
+            yield from _texts(one)

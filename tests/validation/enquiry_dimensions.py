@@ -14,12 +14,12 @@ from typing import Any
 ROOT = Path(__file__).resolve().parents[2]
 ENQUIRIES = ROOT.parent / "shared" / "enquiries"
 WITHIN_MM = 0.5
-Row = dict[str, Any]
+DimensionRow = dict[str, Any]
 Dimensions = dict[str, float]
 _OUTLINE = ("length", "width", "diameter")
 
 
-def rows(folder: Path = ENQUIRIES) -> list[Row]:
+def rows(folder: Path = ENQUIRIES) -> list[DimensionRow]:
     """Messages with their truths and notes.
 
     Raises
@@ -37,7 +37,7 @@ def rows(folder: Path = ENQUIRIES) -> list[Row]:
     return [{**row, "notes": notes.get(row["id"], {})} for row in _lines(file)]
 
 
-def _lines(file: Path) -> list[Row]:
+def _lines(file: Path) -> list[DimensionRow]:
     if not file.is_file():
         return []
     return [json.loads(line) for line in file.read_text("utf-8").splitlines() if line.strip()]
@@ -68,7 +68,7 @@ class Score:
         return self.counts[part] / self.counts[whole] if self.counts[whole] else 1.0
 
 
-def true_slabs(truth: Row) -> list[Slab]:
+def true_slabs(truth: DimensionRow) -> list[Slab]:
     """Dimensions that a truth has."""
     slabs = []
     for one in truth["slabs"]:
@@ -87,7 +87,7 @@ def true_slabs(truth: Row) -> list[Slab]:
     return slabs
 
 
-def read_slabs(answer: Row) -> list[Slab]:
+def read_slabs(answer: DimensionRow) -> list[Slab]:
     """Dimensions that an answer took, by the pointers of its ``read``."""
     slabs: dict[int, Slab] = {}
     openings: dict[tuple[int, int], Dimensions] = {}
@@ -134,7 +134,7 @@ def slab_score(one: Slab, other: Slab) -> float:
     )
 
 
-def score_dimensions(row: Row, answer: Row) -> Score:
+def score_dimensions(row: DimensionRow, answer: DimensionRow) -> Score:
     """Right, given, wanted, invented and trapped dimensions of one message."""
     truth, made = true_slabs(row["truth"]), read_slabs(answer)
     score = Score()

@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
-from validation.enquiry_dimensions import Row, Score, rows, score_dimensions
+from validation.enquiry_dimensions import DimensionRow, Score, rows, score_dimensions
 from validation.enquiry_words import score_asked, score_rest
 
-__all__ = ["Row", "Score", "Scored", "rows", "scored", "table", "total"]
+__all__ = ["DimensionRow", "Score", "Scored", "rows", "scored", "table", "total"]
 
-Scored = list[tuple[Row, Score]]
+Scored = list[tuple[DimensionRow, Score]]
 
 
-def scored(all_rows: Iterable[Row], read: Callable[[str], Row]) -> Scored:
+def scored(all_rows: Iterable[DimensionRow], read: Callable[[str], DimensionRow]) -> Scored:
     """Every message with its score."""
     found = []
     for row in all_rows:
@@ -32,11 +32,11 @@ def total(found: Scored) -> Score:
     return score
 
 
-def _kind(row: Row) -> str:
+def _kind(row: DimensionRow) -> str:
     return str(row["kind"])
 
 
-def _origin(row: Row) -> str:
+def _origin(row: DimensionRow) -> str:
     return str(row["notes"].get("origin", "-"))
 
 

@@ -7,7 +7,7 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from validation.enquiry_dimensions import (
-    Row,
+    DimensionRow,
     Score,
     Slab,
     pairs,
@@ -48,7 +48,7 @@ def _of_phrase(phrase: str) -> set[Named]:
     raise ValueError(phrase)
 
 
-def _of_pointer(at: str, answer: Row) -> set[Named]:
+def _of_pointer(at: str, answer: DimensionRow) -> set[Named]:
     """What an answer's entry is about."""
     place = re.fullmatch(r"/slabs/(\d+)(?:/cutouts/(\d+))?(?:/(.+))?", at)
     if place is None:
@@ -65,7 +65,7 @@ def _of_pointer(at: str, answer: Row) -> set[Named]:
     return {(slab, "size", what)}
 
 
-def score_asked(row: Row, answer: Row) -> Score:
+def score_asked(row: DimensionRow, answer: DimensionRow) -> Score:
     """Entries of the truth that are named, and entries about what is plainly said."""
     score = Score()
     truth = row["truth"]
@@ -93,7 +93,7 @@ def score_asked(row: Row, answer: Row) -> Score:
     return score
 
 
-def _aligned(answer: Row) -> list[Slab]:
+def _aligned(answer: DimensionRow) -> list[Slab]:
     """Slabs by their index in the order, those without sizes too."""
     made = {
         int(re.findall(r"/slabs/(\d+)", e["at"])[0]) for e in answer["read"] if "/slabs" in e["at"]
@@ -102,8 +102,8 @@ def _aligned(answer: Row) -> list[Slab]:
     return [by_index.get(i, Slab()) for i in range(len(answer["order"]["slabs"]))]
 
 
-def _plainly_said(one: Named, truth: Row) -> bool:
-    """Whether the truth has a value for what an entry is about."""
+def _plainly_said(one: Named, truth: DimensionRow) -> bool:
+    """Return whether the truth has a value for what an entry is about."""
     slab, thing, what = one
     if thing in ("postcode", "delivery", "needed_by"):
         said = {**truth["delivery"], "needed_by": truth["needed_by"]}
@@ -138,7 +138,7 @@ def _contains(one: str | None, other: str | None) -> bool:
     return a in b or b in a
 
 
-def score_rest(row: Row, answer: Row) -> Score:
+def score_rest(row: DimensionRow, answer: DimensionRow) -> Score:
     """Enquiry or not, customer, address, delivery, day, and each slab's words."""
     score = Score()
     truth = row["truth"]
@@ -168,7 +168,7 @@ def score_rest(row: Row, answer: Row) -> Score:
     return score
 
 
-def _values(answer: Row, slab: int) -> Mapping[str, Any]:
+def _values(answer: DimensionRow, slab: int) -> Mapping[str, Any]:
     start = f"/slabs/{slab}/"
     return {
         e["at"].removeprefix(start): e.get("value")
@@ -178,7 +178,7 @@ def _values(answer: Row, slab: int) -> Mapping[str, Any]:
 
 
 def _score_slab(
-    truth: Row, made: Row, values: Mapping[str, Any], check: Callable[..., None]
+    truth: DimensionRow, made: DimensionRow, values: Mapping[str, Any], check: Callable[..., None]
 ) -> None:
     outline = made.get("outline", {})
     check(

@@ -12,7 +12,8 @@ import pytest
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.quote import Quote, SentBack, quote
 from ledgerstone.workshop import Workshop
-from support.calibration import BREAKERS, JOBS, OUTDOOR, TODAY, Json, in_a_cold_shed
+from support.calibration import BREAKERS, JOBS, OUTDOOR, TODAY, in_a_cold_shed
+from support.documents import Json
 
 
 def answered(document: Json, workshop: Workshop) -> Quote | SentBack:

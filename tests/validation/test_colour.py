@@ -234,7 +234,7 @@ def _doses(**percents: float) -> tuple[Dose, ...]:
 def test_pigment_keeps_to_the_published_limits(
     workshop: Workshop, doses: tuple[Dose, ...], verdict: str
 ) -> None:
-    """Ten percent in all and two with carbon black pass, no more does; past six it is told."""
+    """Ten percent in all and two with carbon black pass, no more does; past six it is reported."""
     oxide = workshop.pigments[0]
     shelf: list[Pigment] = [replace(oxide, name=name) for name in ("red", "black")]
     shelf.append(replace(oxide, name="carbon", kind="carbon"))

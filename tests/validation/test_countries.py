@@ -23,7 +23,7 @@ from ledgerstone.wording import Money, Speech, Weekday, Weight, percent_of, spee
 from ledgerstone.wording.page import page_differences
 from ledgerstone.workshop._conventions import place_of
 from ledgerstone.workshop.countries import COUNTRIES, usual_in
-from ledgerstone.workshop.records import Conventions, Word
+from ledgerstone.workshop.records import Conventions, WordChoice
 
 # Country: the published pattern, and published examples.
 PUBLISHED = {
@@ -155,7 +155,7 @@ def test_what_an_american_reads_is_what_the_wire_says(kg: float, mm: int) -> Non
     assert length.mm == pytest.approx(mm, abs=25.4 / 32 + 1e-9)
 
 
-def test_what_somebody_typed_keeps_its_unit() -> None:
+def test_what_someone_typed_keeps_its_unit() -> None:
     """A length is spoken back as it was typed, whatever the place measures in."""
     assert speech_in("en", "", usual_in("US")).value(Length.parse("1.2 m")) == "1.2 m"
     assert speech_in("de", "", usual_in("DE")).value(Length.parse('47 1/4"')) == "47 1/4 Zoll"
@@ -163,7 +163,9 @@ def test_what_somebody_typed_keeps_its_unit() -> None:
 
 def test_a_workshop_s_own_conventions_stand_before_its_country_s() -> None:
     """A British workshop may tell inches and pounds, and say benchtop where we say worktop."""
-    own = Conventions(lengths="in", masses="lb", replaced=(Word(usual="kerb", here="roadside"),))
+    own = Conventions(
+        lengths="in", masses="lb", replaced=(WordChoice(usual="kerb", here="roadside"),)
+    )
     place = place_of("GB", own)
     assert (place.paper, place.lengths, place.masses) == ("A4", "in", "lb")
     speech = speech_in("en", "", place)

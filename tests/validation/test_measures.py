@@ -9,7 +9,7 @@ from decimal import Decimal
 import pytest
 
 from ledgerstone.workshop import DEMONSTRATION, read_profile
-from ledgerstone.workshop.measures import measured
+from ledgerstone.workshop.measures import measured, rated
 
 
 @pytest.mark.parametrize(
@@ -19,11 +19,10 @@ from ledgerstone.workshop.measures import measured
         ("8 ft", "length_mm", "2438.4"),
         ('3/4"', "thickness_mm", "19.05"),
         ("47 1/4 in", "length_mm", "1200.15"),
-        ("94 lb", "pack_kg", "42.6377"),
-        ("5 gal", "working_l", "18.9271"),
-        ("5800 psi", "fck_mpa", "39.9896"),
-        ("60 ksi", "yield_mpa", "413.6854"),
-        ("800 lb/yd³", "kg_per_m3", "474.6211"),
+        ("94 lb", "pack_kg", "42.637683"),
+        ("5 gal", "working_l", "18.927059"),
+        ("5800 psi", "fck_mpa", "39.989592"),
+        ("60 ksi", "yield_mpa", "413.685438"),
         ("50 MPa cube", "fck_mpa", "40"),
         ("37 N/mm² by cube", "fck_mpa", "30"),
         ("40 MPa", "fck_mpa", "40"),
@@ -32,6 +31,11 @@ from ledgerstone.workshop.measures import measured
 def test_a_measure_is_read_in_its_own_unit(text: str, key: str, metric: str) -> None:
     """It comes to what the published factor makes of it."""
     assert measured(text, key) == Decimal(metric)
+
+
+def test_a_rate_is_read_in_its_own_unit() -> None:
+    """Cement of 800 lb in a cubic yard comes to what the published factors make of it."""
+    assert rated("800 lb/yd³", "kg_per_m3") == Decimal("474.621137")
 
 
 @pytest.mark.parametrize(

@@ -10,10 +10,10 @@ from ledgerstone.mix import (
     Tint,
     mixes_of,
 )
-from ledgerstone.mix.batches import as_they_lie
+from ledgerstone.mix.batches import with_stored_moisture
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.proportions import (
-    Part,
+    MixPart,
     filled_to_1_m3,
     fresh_kg_per_m3,
     scaled_to_1_m3,
@@ -26,7 +26,7 @@ KG_PER_M3_OF_LB_PER_YD3 = 0.45359237 / 0.764554857984  # exact pound; 0.9144³ m
 KG_PER_M3_OF_LB_PER_FT3 = 27 * KG_PER_M3_OF_LB_PER_YD3
 
 
-def kg_of(parts: tuple[Part, ...], name: str) -> float:
+def kg_of(parts: tuple[MixPart, ...], name: str) -> float:
     """Mass of the part of that name."""
     return next(one.kg for one in parts if one.name == name)
 
@@ -115,7 +115,7 @@ def test_aci_211_1_moisture() -> None:
              moisture_percent=2),
         part("aggregate", 801 * 1.007, 2640, "sand", absorption_percent=0.7, moisture_percent=6),
     )  # fmt: skip
-    found = as_they_lie(parts)
+    found = with_stored_moisture(parts)
     assert kg_of(found, "coarse") == pytest.approx(1159, abs=0.5)
     assert kg_of(found, "sand") == pytest.approx(849, abs=0.5)
     assert kg_of(found, "water") == pytest.approx(121.5, abs=0.1)
@@ -153,7 +153,7 @@ def test_course_example_c_moisture() -> None:
         part("aggregate", 15.16, 2670, "fine", moisture_percent=2.37),
         part("aggregate", 12.51, 2680, "coarse", moisture_percent=-0.81),
     )
-    found = as_they_lie(parts)
+    found = with_stored_moisture(parts)
     assert kg_of(found, "fine") == pytest.approx(15.52, abs=0.01)
     assert kg_of(found, "coarse") == pytest.approx(12.41, abs=0.01)
     assert kg_of(found, "water") == pytest.approx(3.58, abs=0.015)

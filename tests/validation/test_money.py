@@ -12,8 +12,8 @@ from decimal import Decimal
 import pytest
 
 from ledgerstone.order import Delivery
-from ledgerstone.price import Line, Price, rounded_total, tax_in, tax_on, tax_percent_of
-from ledgerstone.workshop import Area, Workshop
+from ledgerstone.price import Price, PriceLine, rounded_total, tax_in, tax_on, tax_percent_of
+from ledgerstone.workshop import DeliveryArea, Workshop
 
 VAT = Decimal(20)
 
@@ -23,7 +23,7 @@ def invoice(workshop: Workshop, *lines: str, registered: bool = True) -> Price:
     offer = replace(workshop.offer, round_to=Decimal("0.01"))
     tax = replace(workshop.tax, registered=registered, percent=VAT)
     shop = replace(workshop, offer=offer, tax=tax)
-    return rounded_total([Line(str(i), Decimal(line)) for i, line in enumerate(lines)], shop)
+    return rounded_total([PriceLine(str(i), Decimal(line)) for i, line in enumerate(lines)], shop)
 
 
 def test_tax_on_a_net_amount(workshop: Workshop) -> None:
@@ -38,7 +38,7 @@ def test_tax_in_a_gross_amount(workshop: Workshop) -> None:
     """Row 29: in 1500.00 gross the tax is 250.00 and the net 1250.00."""
     assert tax_in(Decimal("1500.00"), VAT) == Decimal("250.00")
     offer = replace(workshop.offer, round_to=Decimal(1500))
-    price = rounded_total([Line("a", Decimal("1240.00"))], replace(workshop, offer=offer))
+    price = rounded_total([PriceLine("a", Decimal("1240.00"))], replace(workshop, offer=offer))
     assert price.total == 1500
     assert price.tax == 250
     assert price.net == 1250
@@ -104,9 +104,11 @@ def test_tax_goes_by_where_it_goes_and_whether_we_fit_it(
 ) -> None:
     """The sum before tax is rounded, and the place's tax is added at the end, to the cent."""
     there = {
-        "Seattle": Area(name="Seattle", postcodes=("981",), tax_percent=Decimal("10.35")),
-        "elsewhere": Area(name="elsewhere", postcodes=("98",)),
-        "Spokane": Area(name="Spokane", postcodes=("99",), fitted_tax_percent=Decimal("9.0")),
+        "Seattle": DeliveryArea(name="Seattle", postcodes=("981",), tax_percent=Decimal("10.35")),
+        "elsewhere": DeliveryArea(name="elsewhere", postcodes=("98",)),
+        "Spokane": DeliveryArea(
+            name="Spokane", postcodes=("99",), fitted_tax_percent=Decimal("9.0")
+        ),
     }
     tax = replace(
         workshop.tax, percent=Decimal("8.9"), shown="before-tax", fitted_percent=Decimal(0)
@@ -115,7 +117,7 @@ def test_tax_goes_by_where_it_goes_and_whether_we_fit_it(
     (kind, _, area), percent = delivered[0].partition(" "), delivered[1]
     delivery = Delivery(kind=kind)  # type: ignore[arg-type]
     rate = tax_percent_of(delivery, there.get(area), shop)
-    price = rounded_total([Line("a", Decimal("999.40"))], shop, rate)
+    price = rounded_total([PriceLine("a", Decimal("999.40"))], shop, rate)
     charged = Decimal(DELIVERIES[delivered])
     assert rate == Decimal(percent)
     assert (price.net, price.tax, price.total) == (Decimal(999), charged, 999 + charged)
@@ -124,6 +126,6 @@ def test_tax_goes_by_where_it_goes_and_whether_we_fit_it(
 
 def test_who_is_not_registered_charges_no_tax_anywhere(workshop: Workshop) -> None:
     """No rate of a place or of fitting stands where no tax is charged."""
-    area = Area(name="Seattle", postcodes=("981",), tax_percent=Decimal("10.35"))
+    area = DeliveryArea(name="Seattle", postcodes=("981",), tax_percent=Decimal("10.35"))
     shop = replace(workshop, tax=replace(workshop.tax, registered=False))
     assert tax_percent_of(Delivery(kind="fitted"), area, shop) == 0

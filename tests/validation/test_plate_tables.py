@@ -19,9 +19,9 @@ from ledgerstone.strength import (
     CaseResult,
     LineLoad,
     LineSupport,
-    Load,
     PatchLoad,
     Plate,
+    PlateLoad,
     PointSupport,
     Pressure,
 )
@@ -46,7 +46,7 @@ def solved(
     sides: tuple[int, ...] = (),
     clamped: bool = False,
     points: Sequence[tuple[float, float]] = (),
-    loads: list[Load] | None = None,
+    loads: list[PlateLoad] | None = None,
     h: float = H,
     e: float = E,
 ) -> CaseResult:
@@ -189,7 +189,7 @@ WEIGHT = 25e-6  # N/mm³
 STRIP = {"length": 2400.0, "width": 620.0}
 
 
-def lifted(at: float, loads: list[Load], e: float = 32_840.0) -> CaseResult:
+def lifted(at: float, loads: list[PlateLoad], e: float = 32_840.0) -> CaseResult:
     """A 2.4 by 0.62 m slab, 40 mm, lifted on two lines, nu = 0: a beam, so the strip formula."""
     length, width = STRIP["length"], STRIP["width"]
     plate = Plate(box(0, 0, length, width), thickness_mm=H, e_mpa=e, nu=0.0)

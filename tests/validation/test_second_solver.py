@@ -10,12 +10,13 @@ import pytest
 
 from ledgerstone.strength import PatchLoad
 from ledgerstone.strength._judging import every_batch
-from ledgerstone.strength._lying import Lying
+from ledgerstone.strength._placed import PlacedSlab
 from ledgerstone.strength.mesh import mesh_of
 from ledgerstone.workshop import Workshop
-from support.lying import lying_of
+from support.documents import Json
 from support.oracles.morley_rested import RestedPlate, springs_of
-from support.strategies.ordinary_slabs import Json, ordinary_slab
+from support.placed import placed_of
+from support.strategies.ordinary_slabs import ordinary_slab
 
 NEAR, SAFE = 0.05, 0.06  # one of nine reads 5.6 % high, where a slab turns over panels' ends
 STANDING_N, SITTING_N, SIDE_MM = 1500.0, 1000.0, 100.0
@@ -35,20 +36,20 @@ GIVEN = [
 @pytest.mark.parametrize("given", GIVEN, ids=lambda given: given["name"])
 def test_an_order_is_stressed_as_the_second_solver_found(given: Json, workshop: Workshop) -> None:
     """Standing and sitting at the worst place, rigid rails: within 5 %, or 6 % on the safe side."""
-    lying = lying_of(given["slab"], workshop)
-    assert lying is not None
+    placed = placed_of(given["slab"], workshop)
+    assert placed is not None
     for case, newtons in (("standing", STANDING_N), ("sitting", SITTING_N)):
         mpa, (x, y) = given[case]
         patch = PatchLoad(x=x, y=y, length=SIDE_MM, width=SIDE_MM, newtons=newtons)
-        found = lying.rested.cases([[lying.weight, patch]]).worst_stresses()[0]
+        found = placed.rested.cases([[placed.weight, patch]]).worst_stresses()[0]
         assert (1.0 - NEAR) * mpa <= found <= (1.0 + SAFE) * mpa, case
 
 
-def _governing(lying: Lying) -> tuple[float, list[float], float]:
-    """The largest stress of somebody on level rests, MPa, his place and his load."""
+def _governing(placed: PlacedSlab) -> tuple[float, list[float], float]:
+    """The largest stress of someone on level rests, MPa, his place and his load."""
     found = [
-        (one.mpa, tried.place.xy, lying.newtons(tried.case))
-        for batch in every_batch(lying)
+        (one.mpa, tried.place.xy, placed.newtons(tried.case))
+        for batch in every_batch(placed)
         for k, (tried, one) in enumerate(zip(batch.tried, batch.found, strict=True))
         if tried.place is not None and tried.low is None and k not in batch.tipped
     ]
@@ -56,24 +57,24 @@ def _governing(lying: Lying) -> tuple[float, list[float], float]:
     return mpa, list(xy), newtons
 
 
-def _by_morley(lying: Lying, xy: list[float], newtons: float) -> float:
+def _by_morley(placed: PlacedSlab, xy: list[float], newtons: float) -> float:
     """The same case by the second solver, MPa."""
-    plate = lying.plate
+    plate = placed.plate
     fine = mesh_of(plate.outline, thickness_mm=plate.thickness_mm, mesh_mm=FINE_MM)
     theirs = RestedPlate(fine.nodes, fine.triangles, plate.thickness_mm, plate.e_mpa, plate.nu)
-    own = theirs.plate.pressure(lying.weight.n_per_mm3 * plate.thickness_mm)
-    side = lying.workshop.loads.point_side_mm
+    own = theirs.plate.pressure(placed.weight.n_per_mm3 * plate.thickness_mm)
+    side = placed.workshop.loads.point_side_mm
     person = theirs.plate.patches(np.array([xy]), side, newtons)[:, 0]
-    springs = springs_of([bearing.support for bearing in lying.carrying], plate.outline)
+    springs = springs_of([bearing.support for bearing in placed.carrying], plate.outline)
     u = theirs.pushed(springs, own + person)
     return theirs.worst_stress(u, max(plate.thickness_mm / 2.0, 15.0))
 
 
 def _agree(seed: int, workshop: Workshop) -> None:
-    lying = lying_of(ordinary_slab(seed), workshop)
-    assert lying is not None
-    mpa, xy, newtons = _governing(lying)
-    assert mpa == pytest.approx(_by_morley(lying, xy, newtons), rel=NEAR)
+    placed = placed_of(ordinary_slab(seed), workshop)
+    assert placed is not None
+    mpa, xy, newtons = _governing(placed)
+    assert mpa == pytest.approx(_by_morley(placed, xy, newtons), rel=NEAR)
 
 
 @pytest.mark.long

@@ -6,7 +6,6 @@ here: with 128 chords a four-hundredth of a part in area, a third of a thousandt
 """
 
 import math
-from typing import Any
 
 import pytest
 import shapely
@@ -16,8 +15,8 @@ from shapely.geometry import Polygon as ShapelyPolygon
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.workshop import Workshop
+from support.documents import Json
 
-Json = dict[str, Any]
 CHORDS = 128
 AREA_OF_CHORDS = CHORDS / (2 * math.pi) * math.sin(2 * math.pi / CHORDS)  # of a disc's, 0.9996
 SAGITTA = 1 - math.cos(math.pi / CHORDS)  # of the radius, 0.0003

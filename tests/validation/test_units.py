@@ -62,7 +62,7 @@ def test_a_length_is_exactly_what_its_definition_gives(typed: str, mm: str) -> N
 
 @pytest.fixture(scope="module")
 def reference() -> pint.UnitRegistry[Fraction]:
-    """Give pint's default registry, with its own definitions, in exact fractions."""
+    """Return pint's default registry, with its own definitions, in exact fractions."""
     return pint.UnitRegistry(non_int_type=Fraction)
 
 

@@ -12,7 +12,6 @@ m/s², 3rd CGPM 1901, exact.
 
 import math
 from dataclasses import replace
-from typing import Any
 
 import pytest
 
@@ -20,8 +19,8 @@ from ledgerstone.codec.order_in import read_order
 from ledgerstone.shape import shape_of
 from ledgerstone.transport import people_to_lift, slab_kg
 from ledgerstone.workshop import Workshop
+from support.documents import Json
 
-Json = dict[str, Any]
 GRAVITY = 9.80665
 HOB = {"kind": "rectangle", "length": 560, "width": 490, "corner_radius": 0,
        "centre": {"x": 1000, "y": 325}}  # fmt: skip

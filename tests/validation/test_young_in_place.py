@@ -30,7 +30,7 @@ def test_a_shelf_of_1440_uses_most_of_it_under_an_even_load(workshop: Workshop) 
     assert 0.80 < used.utilisation <= 1.0
 
 
-def test_it_stays_in_the_workshop_until_it_bears_that(workshop: Workshop) -> None:
+def test_it_stays_in_the_workshop_until_it_carries_that(workshop: Workshop) -> None:
     """Ordered in November it waits beyond what its sealer asks: on the day it is strong enough."""
     answer = answered(workshop, SHELF)
     assert isinstance(answer, Quote)

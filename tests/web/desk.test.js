@@ -1,5 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import { Asked } from "../../web/desk/asked.js";
 import { openPoints, orderOf, pieces, pointsOf } from "../../web/desk/points.js";
 
 globalThis.window = /** @type {any} */ ({ addEventListener() {} });
@@ -12,6 +13,7 @@ const reading = {
   customer: { language: "de" },
   read: [{ at: "/slabs/0/thickness", mm: 40, how: "said", from: [{ start: 2, end: 6, text: "40mm" }] }],
   assumed: [{ at: "/slabs/0/place", value: "indoors", says: "We took it that it is for indoors." }],
+  unread: [{ kind: "size", start: 7, end: 8, text: "🙂" }],
   doubtful: [],
   missing: [{ at: "/slabs/0/outline/length", asks: "How long is it?" }],
 };
@@ -30,11 +32,11 @@ test("a point stands until it is confirmed or its value is another, and stands a
   const order = orderOf(reading, choices);
   const points = pointsOf(reading, order);
   const kinds = (/** @type {any} */ at) => openPoints(points, at).map(({ kind }) => kind);
-  assert.deepEqual(kinds(order), ["missing", "assumed", "said"]);
+  assert.deepEqual(kinds(order), ["unread", "missing", "assumed", "said"]);
   const changed = { ...order, slabs: [{ ...order.slabs[0], place: "outdoors" }] };
-  assert.deepEqual(kinds(changed), ["missing", "said"]);
-  assert.deepEqual(kinds(order), ["missing", "assumed", "said"]);
-  for (const point of points) point.settled = point.kind === "missing";
+  assert.deepEqual(kinds(changed), ["unread", "missing", "said"]);
+  assert.deepEqual(kinds(order), ["unread", "missing", "assumed", "said"]);
+  for (const point of points) point.settled = point.kind === "missing" || point.kind === "unread";
   assert.deepEqual(kinds(order), ["assumed", "said"]);
 });
 
@@ -46,7 +48,8 @@ test("a text falls into pieces by code points, however wide a letter is", () => 
     [
       ["🙂 ", 0],
       ["40mm", 1],
-      [" 🙂", 0],
+      [" ", 0],
+      ["🙂", 1],
     ],
   );
 });
@@ -92,4 +95,27 @@ test("the last fifty are kept, what is there stays in its state, and a file adds
   assert.equal(kept.add(file), 1);
   assert.equal(kept.all().length, 11);
   assert.throws(() => kept.add("no json"));
+});
+
+test("a fix is what the customer did not ask for; what the maker enters is the customer's, and what is undone never was", () => {
+  const slab = { thickness: "30 mm", outline: { kind: "rectangle", length: "2 m", width: "60 cm" }, cutouts: [{ centre: { x: "40 cm" } }] };
+  /** @type {any} */
+  const store = { order: { slabs: [slab] } };
+  const asked = new Asked(store);
+  const become = (/** @type {any} */ change, /** @type {any} */ cause) => {
+    store.order = { ...store.order, ...change };
+    asked.follow(cause);
+  };
+  become({ needed_by: "2027-01-04" }, "typing");
+  assert.equal(asked.sent(""), null);
+  const typed = store.order;
+  become({ slabs: [{ ...slab, thickness: "40 mm" }] }, "fix");
+  assert.deepEqual(asked.sent(""), typed);
+  become({ slabs: [{ ...slab, thickness: "40 mm", cutouts: [{ centre: { x: "50 cm" } }] }] }, "moving");
+  become({ needed_by: "2027-02-01" }, "fix");
+  const theirs = { slabs: [{ ...slab, cutouts: [{ centre: { x: "50 cm" } }] }], needed_by: "2027-01-04" };
+  assert.deepEqual(asked.sent(""), theirs);
+  assert.deepEqual(asked.sent("2027-01-03"), { ...theirs, needed_by: "2027-01-03" });
+  become(theirs, "undo");
+  assert.equal(asked.sent(""), null);
 });

@@ -1,7 +1,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { changeWords } from "../../web/answer/findings.js";
-import { messages } from "../../web/messages.en.js";
+import { messages } from "./said.js";
 import { setWords } from "../../web/show.js";
 
 const slab = { outline: { kind: "rectangle", length: "1.2 m" }, thickness: "50 mm", place: "indoors", finish: { sealer: "satin" } };
@@ -25,8 +25,18 @@ test("what is added, left out or only tested", () => {
   assert.equal(changeWords(order, { op: "add", path: "/slabs/0/place", value: "outdoors" }), "where it will live: “Outdoors”");
   const side = { op: "add", path: "/slabs/0/cutouts/0/open_to", value: "front" };
   assert.ok(changeWords(order, side).endsWith("open to a side: “Front”"));
-  assert.equal(changeWords(order, { op: "remove", path: "/slabs/0/rests" }), "what it rests on is left out");
-  assert.equal(changeWords(order, { op: "replace", path: "/slabs/0/rests", value: { kind: "full" } }), "what it rests on is changed");
-  assert.equal(changeWords(order, { op: "add", path: "/slabs/1", value: slab }), "");
+  assert.equal(changeWords(order, { op: "remove", path: "/slabs/0/rests" }), "what it rests on: left out");
+  assert.equal(changeWords(order, { op: "replace", path: "/slabs/0/rests", value: { kind: "full" } }), "");
+  assert.equal(changeWords(order, { op: "add", path: "/slabs/0/edges", value: { front: { profile: "square" } } }), "");
+  assert.equal(changeWords(order, { op: "add", path: "/needed_by", value: "2027-01-06" }), "needed by: Wednesday 6 January 2027");
   assert.equal(changeWords(order, { op: "test", path: "/slabs/0/place", value: "indoors" }), "");
+});
+
+test("one slab that becomes two is named piece by piece", () => {
+  setWords(messages, "en-GB");
+  const half = { outline: { kind: "rectangle", length: "2000 mm", width: "600 mm" } };
+  const whole = { ...order, slabs: [slab, half] };
+  assert.equal(changeWords(order, { op: "replace", path: "/slabs/0/outline/length", value: "2000 mm" }, whole), "slab 1, length: 1.2 m to 2000 mm");
+  assert.equal(changeWords(order, { op: "add", path: "/slabs/1", value: half }, whole), "slab 2: 2000 mm × 600 mm");
+  assert.equal(changeWords(order, { op: "add", path: "/joins", value: [] }, whole), "");
 });

@@ -61,7 +61,7 @@ test("a number typed with its language's marks goes to the service with a point 
 });
 
 test("what a mark could mean in two ways, or means nothing, goes as it was typed", () => {
-  for (const typed of ["1.45 m", "1.450 m", "1,450,5 mm", "1.45.2 mm", "22 1/16 in", "4' 9\"", "4 ft 9 in", "Küche", "1,5,2", ""])
+  for (const typed of ["1.45 m", "1.450 m", "1,450,5 mm", "1.45.2 mm", "22 1/16 in", "4' 9\"", "4 ft 9 in", "Küche", "1,5,2", "1,800 mm", "1,800", ""])
     assert.equal(withPoint(typed, "mm", ","), typed);
   for (const typed of ["1,5 m", "1,450 m", "1,45", "1.450 mm", "1.5"]) assert.equal(withPoint(typed, "mm", "."), typed);
 });

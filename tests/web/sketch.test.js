@@ -75,7 +75,7 @@ test("a pin stands in the middle of its place, whatever shape the place has", ()
   assert.equal(anchorOf(undefined), null);
 });
 
-test("a pin stands beside what is drawn by hand and beside other pins, on the paper", () => {
+test("a pin stands beside what is drawn by hand, beside words and other pins, on the paper", () => {
   const frame = frameFor({ from: { x: 0, y: 0 }, to: { x: 1000, y: 500 } }, 400);
   const drawn = [];
   globalThis.document = /** @type {any} */ ({
@@ -84,10 +84,14 @@ test("a pin stands beside what is drawn by hand and beside other pins, on the pa
   const finding = (/** @type {number} */ x) => ({ id: String(x), says: "", level: "note", slab: 0, at: [], where_mm: { type: "Point", coordinates: [x, 250] } });
   const handles = [{ x: 1000, y: 250 }, { x: 0, y: 250 }].map(frame.at);
   const all = [1000, 1000, 0].map(finding);
-  pins(/** @type {any} */ (all), 0, frame, [...handles]);
+  const [left, foot] = [frame.at({ x: 0, y: 250 }).x, frame.at({ x: 0, y: 250 }).y];
+  const word = { left: left + 5, right: left + 60, top: foot - 8, bottom: foot + 8 };
+  pins(/** @type {any} */ (all), 0, frame, [...handles], [/** @type {any} */ (word)]);
   const circles = drawn.map(([, inner]) => inner[0]).filter((each) => each?.name === "circle");
   assert.equal(circles.length, 3);
   const places = [...handles, ...circles.map(({ cx, cy }) => ({ x: Number(cx), y: Number(cy) }))];
   places.forEach((one, i) => places.slice(i + 1).forEach((other) => assert.ok(Math.hypot(one.x - other.x, one.y - other.y) >= 28)));
   assert.ok(places.every(({ x }) => x >= 13 && x <= 400 - 13));
+  const off = (/** @type {number} */ n, /** @type {number} */ from, /** @type {number} */ to) => Math.max(from - n, n - to, 0);
+  for (const { x, y } of places.slice(2)) assert.ok(Math.hypot(off(x, word.left, word.right), off(y, word.top, word.bottom)) >= 13);
 });

@@ -22,6 +22,7 @@
 /** @typedef {Contract.Relief} Relief */
 /** @typedef {Contract.SentBack} SentBack */
 /** @typedef {Contract.Slab} Slab */
+/** @typedef {Contract.Placing} Placing */
 /** @typedef {Contract.Point} Place */
 /** @typedef {Contract.OpenedQuote} Opened */
 /** @typedef {Contract.Remedy | (Contract.Fix & {price_change?: undefined, lighter_by_kg?: undefined, sooner_by_days?: undefined})} Remedy */
@@ -34,16 +35,23 @@
 /** @typedef {{says: string, faults?: Fault[]}} Requested what became of a request */
 /** @typedef {import("../../web/desk/desk.js").Desk} Desk */
 /** @typedef {import("../../web/desk/door.js").Door} Door */
+/** @typedef {import("../../web/desk/workshop/workshop.js").Workshop} Workshop */
+/** @typedef {Contract.WorkshopForm} Profile */
+/** @typedef {Contract.ProfileTable} ProfileTable */
+/** @typedef {Contract.ProfileValue} ProfileValue */
+/** @typedef {Contract.TypicalJob} TypicalJob */
+/** @typedef {Contract.Change} Change */
 /** @typedef {import("../../web/desk/service.js").DeskService} DeskService */
 /** @typedef {Pick<Contract.ReplyAsk, "adjustments" | "margin_percent" | "deposit_round_to" | "note" | "standing" | "valid_until">} Terms */
 /**
- * @typedef {{kind: "said" | "assumed" | "doubtful" | "missing", at: string, says: string,
+ * @typedef {{kind: "said" | "assumed" | "doubtful" | "missing" | "unread", at: string, says: string, asks?: string,
  *   readings: Contract.Reading[], from: Contract.Span[], was: any, settled: boolean}} Point
  * what an enquiry said or left open of one place in the order, and the value there when it was read
  */
 /**
  * @typedef {{token: string, reference: string, customer: string, to: string, total: string, currency: string,
- *   until: string, on: string, state: "draft" | "sent" | "yes" | "no", paid?: boolean}} KeptOffer
+ *   until: string, on: string, state: "draft" | "sent" | "yes" | "no", paid?: boolean,
+ *   asked?: {at: string, asks: string}[]}} KeptOffer what its letter asked and is not answered;
  * an offer that the desk keeps, in its state since the day `on`
  */
 /** @typedef {import("../../web/page.js").Page} Page */
@@ -53,24 +61,19 @@
 /** @typedef {"view" | "plan" | "assembled"} Drawn */
 /** @typedef {Partial<Record<Drawn, {address: string, alt: string}>>} Pictures */
 /** @typedef {{name: string, from: number, to: number}} Bar days since the first, ends not included */
-/** @typedef {{order: Order, go: (pointer: string) => void, apply: (remedy: Remedy) => void}} Context */
+/** @typedef {{order: Order, go: (pointer: string) => void, apply: (remedy: Remedy) => void, preview: (patch: Operation[] | null) => void}} Context */
 /**
  * @typedef {{choices: Choices, announce: (words: string) => void,
  *   request: (asked: Record<string, string>) => Promise<Requested>}} Keeping
  */
-/** @typedef {Context & {slab: number, tax: string, drawing: (link: string) => string, keep: HTMLElement | null}} Showing */
+/** @typedef {Partial<Record<"ask" | "keep", (quote: Quote, keeping: Keeping) => HTMLElement>>} Tools */
+/** @typedef {Context & {slab: number, tax: string, drawing: (link: string) => string, ask: HTMLElement | null, keep: HTMLElement | null, look: (view: {address: string, alt: string} | undefined) => void}} Showing */
 /** @typedef {{answer: Answer, order: Order, settled: boolean, partial?: boolean}} Answered */
 /** @typedef {HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement} Control */
 /** @typedef {"left" | "right" | "front" | "back"} Side */
 /** @typedef {{op: string, path: string, value?: any}} Operation */
 /** @typedef {"mm" | "cm" | "m" | "in"} Unit */
 /** @typedef {"." | ","} Mark between whole and tenth */
-/** @typedef {{kind: string, rim?: string, depth?: number, grooves?: number, fall?: number, diameter?: number, length?: number, width?: number, corner_radius?: number, heat?: boolean}} Piece */
-/**
- * @typedef {{size: [number, number], use?: string, place?: string, walls?: string[], notch?: string,
- *   round?: boolean, openings?: [name: string, x: number, y: number][], rests?: string,
- *   units?: [width: number, what: string][]}} Sheet
- */
 /** @typedef {string | ({other: string} & Record<string, string>)} Message one text, or one for each plural category */
 /** @typedef {Readonly<Record<string, Message>>} Messages */
 /** @typedef {Node | string | null | undefined | false} Child */
@@ -88,6 +91,6 @@
  * are where it stands in the order
  */
 /** @typedef {Movable["put"]} Put */
-/** @typedef {"typing" | "choice" | "moving" | "undo" | "load"} Cause */
+/** @typedef {"typing" | "choice" | "moving" | "undo" | "load" | "fix"} Cause */
 /** @typedef {{order: Order, slab: number}} Moment */
-/** @typedef {{order: Order, slab: number, unit: Unit}} Draft */
+/** @typedef {{order: Order, slab: number, unit: Unit, placed?: string[]}} Draft */

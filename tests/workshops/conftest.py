@@ -1,16 +1,26 @@
 """The three invented workshops, each with a caller and with an order as its customers type it."""
 
+import html
+import re
+from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
+from pathlib import Path
+from threading import Thread
 from typing import Any
 
 import pytest
 from flask.testing import FlaskClient
+from werkzeug.serving import make_server
+from werkzeug.test import TestResponse
 
 from conftest import MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
+from ledgerstone.quantities import Length
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
+from support.printed import page_texts
 
+WEB = Path(__file__).resolve().parents[2] / "web"
 KEY = {"Authorization": f"Bearer {MAKER_KEY}"}
 
 
@@ -44,6 +54,11 @@ class Shop:
         delivery = {"kind": "pallet", "postcode": say["postcode"]}
         return {"slabs": [{**top, **slab}], "delivery": delivery}
 
+    @staticmethod
+    def mm(length: str | float) -> float:
+        """How long a length of an answer is."""
+        return Length.parse(length).mm
+
     def asked(self, path: str, body: dict[str, Any]) -> Any:  # noqa: ANN401  any document
         """What the workshop's service answers a customer."""
         return self._answer(path, body, {})
@@ -52,10 +67,21 @@ class Shop:
         """What the workshop's service answers its maker."""
         return self._answer(path, body, KEY)
 
+    def papers(self, path: str, body: dict[str, Any]) -> list[Any]:
+        """A paper as a document, each text of its page, and each text of its print."""
+        page = self._sent(path, body, {**KEY, "Accept": "text/html"}).get_data(as_text=True)
+        bare = re.sub(r"<(style|script)\b.*?</\1>", "", page, flags=re.DOTALL)
+        printed = self._sent(path, body, {**KEY, "Accept": "application/pdf"}).get_data()
+        texts = [html.unescape(text) for text in re.split(r"<[^<>]+>", bare)]
+        return [self.asked_by_the_maker(path, body), texts, page_texts(printed)]
+
     def _answer(self, path: str, body: dict[str, Any], headers: dict[str, str]) -> Any:  # noqa: ANN401  as above
+        return self._sent(path, body, headers).get_json()
+
+    def _sent(self, path: str, body: dict[str, Any], headers: dict[str, str]) -> TestResponse:
         answer = self.client.post(path, json=body, headers=headers)
         assert answer.status_code == 200, answer.get_data(as_text=True)[:400]
-        return answer.get_json()
+        return answer
 
 
 TYPED: dict[str, dict[str, str]] = {
@@ -77,16 +103,35 @@ TYPED: dict[str, dict[str, str]] = {
 }  # fmt: skip
 
 
+FILES = {name: DEMONSTRATION.with_name(f"{name}.toml") for name in TYPED}
+
+
 @pytest.fixture(scope="module", params=sorted(TYPED))
 def shop(request: pytest.FixtureRequest) -> Shop:
     """Each of the three workshops in turn, on the tests' own day."""
-    name: str = request.param
-    path = DEMONSTRATION.with_name(f"{name}.toml")
+    return shop_of(request.param)
+
+
+def shop_of(name: str) -> Shop:
+    """One of the three workshops, on the tests' own day."""
+    path = FILES[name]
     settings = Settings(
         workshop_path=path,
         maker_key=MAKER_KEY,
         signing_keys=SIGNING_KEYS,
         today=lambda _zone: date(2026, 11, 25),
+        web_folder=WEB,
     )
     client = create_app(settings).test_client()
     return Shop(name, load_profile(path), client, TYPED[name])
+
+
+@pytest.fixture(scope="module")
+def address(shop: Shop) -> Iterator[str]:
+    """Where the workshop's page is, served on loopback."""
+    server = make_server("127.0.0.1", 0, shop.client.application, threaded=True)
+    thread = Thread(target=server.serve_forever)
+    thread.start()
+    yield f"http://127.0.0.1:{server.server_port}/"
+    server.shutdown()
+    thread.join()

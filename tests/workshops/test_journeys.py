@@ -4,56 +4,23 @@ What is written is compared with Babel's own data (Unicode's CLDR), never with w
 """
 
 import re
-from collections.abc import Iterator
 from datetime import date
 from decimal import Decimal
-from typing import Any, Final
+from typing import Any
 
 import pytest
 from babel.dates import format_date
 from babel.numbers import format_currency
 
 from workshops.conftest import Shop
+from workshops.reading import LOCALES, plain, read
 from workshops.strange_words import STRANGE
-
-LOCALES: Final = {"demonstration": "en_GB", "germany": "de_DE", "united_states": "en_US"}
-# Members that no person reads.
-UNREAD: Final = frozenset(
-    {"token", "link", "patch", "drawings", "order", "check", "id", "source", "language", "base"}
-    | {"type", "reference", "at", "worst_case", "fingerprint", "formats", "hex", "recipe", "kind"}
-    | {"currency", "postcodes", "by_eye", "cement", "html", "svg", "uses", "places", "corners"}
-    | {
-        "words",
-        "country",
-        "profile",
-        "surface",
-        "name",
-        "kinds",
-        "email",
-        "locale",
-        "instance",
-        "rests_on",
-    }
-)
-
-
-def read(document: Any, key: str = "") -> Iterator[str]:  # noqa: ANN401  any document
-    """Every text of an answer that a person reads."""
-    if isinstance(document, str) and " " in document:
-        yield document
-    elif isinstance(document, dict):
-        for name, part in document.items():
-            if name not in UNREAD:
-                yield from read(part, name)
-    elif isinstance(document, list):
-        for part in document:
-            yield from read(part, key)
 
 
 def strange(shop: Shop, *documents: Any) -> list[str]:
     """What a person reads in these that is another country's."""
-    pattern = re.compile(STRANGE[shop.name])
-    return [text for one in documents for text in read(one) if pattern.search(text)]
+    pattern = re.compile(f".{{0,40}}(?:{STRANGE[shop.name]}).{{0,40}}")
+    return [found[0] for one in documents for text in read(one) for found in pattern.finditer(text)]
 
 
 def test_a_customer_reads_the_country_s_words(shop: Shop) -> None:
@@ -83,11 +50,20 @@ def test_a_plan_is_drawn_in_the_country_s_words(shop: Shop) -> None:
     assert strange(shop, texts, links["says"]) == []
 
 
-@pytest.mark.parametrize("kind", ["approval", "fitting", "care"])
+@pytest.mark.parametrize("kind", ["approval", "fitting", "care", "carry"])
 def test_a_sheet_is_written_in_the_country_s_words(shop: Shop, kind: str) -> None:
-    """What a customer signs, lays it by and keeps it by."""
-    sheet = shop.asked_by_the_maker(f"/v1/sheets/{kind}", {"order": shop.order()})
-    assert strange(shop, sheet) == []
+    """What a customer signs, lays it by, keeps it by and carries it by; its PDF's every page."""
+    papers = shop.papers(f"/v1/sheets/{kind}", {"order": shop.order()})
+    assert strange(shop, *papers) == []
+    assert shop.workshop.workshop.reached
+    for texts in papers[1:]:
+        assert plain(shop.workshop.workshop.reached) in plain(" ".join(texts))
+
+
+def test_a_job_sheet_is_written_in_the_workshop_s_units(shop: Shop) -> None:
+    """Cut lists, batches, days, lifts and drawings, each in the units that it works in."""
+    papers = shop.papers("/v1/job-sheets", {"order": shop.order()})
+    assert strange(shop, *papers) == []
 
 
 def test_a_letter_is_written_in_the_country_s_words(shop: Shop) -> None:
@@ -95,6 +71,7 @@ def test_a_letter_is_written_in_the_country_s_words(shop: Shop) -> None:
     order = shop.order()
     reply = shop.asked_by_the_maker("/v1/replies", {"order": order})
     assert strange(shop, reply) == []
+    assert all(shop.workshop.workshop.reached in reply[part] for part in ("text", "html"))
     price = shop.asked("/v1/quotes", order)["price"]
     for amount in (price["total"], price["deposit"]):
         known = format_currency(Decimal(amount), price["currency"], locale=LOCALES[shop.name])
@@ -131,7 +108,7 @@ def test_amounts_and_days_are_babel_s_and_the_wire_s(shop: Shop) -> None:
 
 
 def test_weights_are_the_wire_s(shop: Shop) -> None:
-    """What a slab weighs is told in pounds in the United States, and is the wire's mass."""
+    """What a slab weighs is reported in pounds in the United States, and is the wire's mass."""
     weight = shop.asked("/v1/quotes", shop.order())["weight"]["slabs"][0]
     found = re.search(r"([\d.,]+) (kg|lb)", weight["says"])
     assert found is not None
@@ -151,8 +128,3 @@ def test_where_it_goes_sets_the_tax(shop: Shop) -> None:
     for postcode, rate in postcodes[shop.name].items():
         order = {**shop.order(), "delivery": {"kind": "pallet", "postcode": postcode}}
         assert shop.asked("/v1/quotes", order)["price"]["tax_percent"] == rate
-
-
-def plain(text: str) -> str:
-    """A text with plain blanks."""
-    return re.sub(r"\s", " ", text)

@@ -1,15 +1,16 @@
-/** What a quote comes to, ruled like a title block; and what stands behind it. */
+/** A quote's figures, ruled like a title block, and their details. */
 
 import { day, make, money, number, say, sizes, weight as mass } from "../show.js";
+import { weeks } from "./drawing.js";
 import { daySentence, named, ordered, taxWords } from "./sentences.js";
 
-/** @param {Quote} quote @param {string} taxName what the tax is called here */
+/** @param {Quote} quote @param {string} taxName */
 export function block(quote, taxName) {
   const cells = [priceCell(quote, taxName), dayCell(quote), weightCell(quote), standingCell(quote)];
   return make("dl", { class: "block" }, ...cells);
 }
 
-/** What is ordered, whole, on paper alone: on the screen the form says it. @param {Quote} quote */
+/** On paper alone: on the screen the form says it. @param {Quote} quote */
 export function onPaper(quote) {
   return make("ul", { class: "on-paper" }, ...ordered(quote).map((line) => make("li", {}, line)));
 }
@@ -75,7 +76,7 @@ function cell(kind, key, first, ...more) {
   return make("div", { class: `cell ${kind}` }, make("dt", {}, say(key)), make("dd", { class: "first" }, first), ...lines);
 }
 
-/** @param {Quote} quote @param {string} taxName what the tax is called here */
+/** @param {Quote} quote @param {string} taxName */
 export function madeOf(quote, taxName) {
   return [lines(quote, taxName), stages(quote), depends(quote)];
 }
@@ -98,7 +99,7 @@ function stages({ lead_time: lead }) {
     const when = starts === ends ? day(starts, "short") : span(starts, ends);
     return [why ? `${name}: ${why}` : name, when];
   });
-  return opening("stages", "answer.stages", table(["answer.what", "answer.when"], rows, []));
+  return opening("stages", "answer.stages", weeks(lead), table(["answer.what", "answer.when"], rows, []));
 }
 
 /** @param {string} starts @param {string} ends */
@@ -108,17 +109,12 @@ function span(starts, ends) {
 
 /** @param {Quote} quote */
 function depends({ depends_on: sentences }) {
-  return make(
-    "div",
-    { class: "depends" },
-    make("h3", {}, say("answer.depends")),
-    make("ul", {}, ...sentences.map((sentence) => make("li", {}, sentence))),
-  );
+  return opening("depends", "answer.depends", make("ul", { class: "depends" }, ...sentences.map((sentence) => make("li", {}, sentence))));
 }
 
-/** @param {string} name @param {string} key @param {HTMLElement} inner */
-function opening(name, key, inner) {
-  return make("details", { "data-key": name }, make("summary", { "data-key": `${name}-summary` }, say(key)), inner);
+/** @param {string} name @param {string} key @param {...(Element | null)} inner */
+function opening(name, key, ...inner) {
+  return make("details", { class: "fold", "data-key": name }, make("summary", { "data-key": `${name}-summary` }, say(key)), ...inner);
 }
 
 /** @param {string[]} heads @param {string[][]} rows @param {string[][]} sums */

@@ -1,20 +1,18 @@
-/** The service's drawings as pictures, and the weeks as a strip: one bar a stage, a line each Monday. */
+/** The service's drawings, and the weeks as a strip: one bar a stage, a line each Monday. */
 
 import { day, draw, make, number, say } from "../show.js";
 
 /** @type {Drawn[]} */
 const KINDS = ["view", "plan", "assembled"];
 
-/** A figure that shows one drawing at a time; the old one stands until the new is here. */
 export class Drawing {
   constructor() {
-    this.picture = make("img", { alt: "", width: "960", height: "720", decoding: "async" });
+    this.picture = make("img", { alt: "", width: "800", height: "419", decoding: "async" });
     this.missing = make("p", { class: "hint", hidden: "" }, say("drawing.missing"));
-    this.link = make("a", { href: "#plan", target: "_blank", rel: "noopener" }, say("drawing.large"));
     this.trueSize = make("a", { href: "#plan", target: "_blank", rel: "noopener", hidden: "" }, say("drawing.true-size"));
     this.buttons = KINDS.map((kind) => this.button(kind));
     const choose = make("div", { class: "choose", role: "group", "aria-label": say("drawing.name") }, ...this.buttons);
-    this.element = make("figure", { hidden: "" }, this.picture, this.missing, make("figcaption", {}, choose, this.link, this.trueSize));
+    this.element = make("figure", { hidden: "" }, this.picture, this.missing, make("figcaption", {}, choose, this.trueSize));
     /** @type {Pictures | undefined} */
     this.pictures = undefined;
     this.wanted = "";
@@ -35,7 +33,7 @@ export class Drawing {
     if (this.pictures) this.show(this.pictures);
   }
 
-  /** Show the drawing that is chosen once it has come; "" says that there is none. @param {Pictures} pictures */
+  /** "": there is none. @param {Pictures} pictures */
   show(pictures) {
     this.pictures = pictures;
     for (const button of this.buttons) button.hidden = button.dataset.key === "assembled" && !pictures.assembled;
@@ -60,7 +58,6 @@ export class Drawing {
       this.picture.width = next.naturalWidth;
       this.picture.height = next.naturalHeight;
     }
-    this.link.href = address;
     this.say(true);
   }
 
@@ -74,7 +71,6 @@ export class Drawing {
   /** @param {boolean} there */
   say(there) {
     this.picture.hidden = !there;
-    this.link.hidden = !there;
     this.missing.hidden = there;
   }
 }
@@ -92,13 +88,12 @@ export function weeks({ stages }) {
   const last = stages.reduce((late, { ends }) => (ends > late ? ends : late), first);
   const label = say("weeks.alt", { from: day(first), to: day(last), stages: stages.map(stageWords).join("; ") });
   const high = HEAD + bars.length * ROW + 4;
-  const svg = draw(
+  return draw(
     "svg",
-    { viewBox: `0 0 ${WIDE} ${high}`, role: "img", "aria-label": label },
+    { class: "weeks", viewBox: `0 0 ${WIDE} ${high}`, role: "img", "aria-label": label },
     ...mondays(first, days, high),
     ...bars.flatMap((bar, i) => row(bar, HEAD + i * ROW, days)),
   );
-  return make("section", { class: "weeks" }, make("h3", {}, say("weeks.title")), svg);
 }
 
 /** @param {string} first @param {string} iso */
@@ -112,17 +107,12 @@ function stageWords({ name, starts, ends }) {
   return say(key, { name, from: day(starts, "short"), to: day(ends, "short") });
 }
 
-/** @param {number} at a day @param {number} days */
+/** @param {number} at @param {number} days */
 function x(at, days) {
   return NAMES + ((WIDE - NAMES - 4) * at) / days;
 }
 
-/**
- * A line each Monday, its day where there is room.
- * @param {string} first
- * @param {number} days
- * @param {number} high
- */
+/** @param {string} first @param {number} days @param {number} high */
 function mondays(first, days, high) {
   const start = Date.parse(`${first}T00:00:00Z`);
   const all = Array.from({ length: days }, (_, i) => i).filter((i) => new Date(start + i * DAY_MS).getUTCDay() === 1);

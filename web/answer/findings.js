@@ -1,9 +1,8 @@
-/** What the checks have to say, numbered as on the drawing, what stops the order before what is folded by when it is
- * acted on; and changes that settle it, each one button. */
+/** What the checks say, numbered as on the drawing; and what settles it. */
 
 import { read } from "../lib/json.js";
-import { knows, lengthWords, listed, make, money, say, weight } from "../show.js";
-import { nameOf } from "./places.js";
+import { day, knows, lengthWords, listed, make, money, say, weight } from "../show.js";
+import { isAsked, nameOf, orderWords } from "./sentences.js";
 
 const WHENS = /** @type {const} */ (["before-order", "on-delivery", "in-use"]);
 
@@ -16,47 +15,36 @@ export function findingList(findings, context) {
   return make(
     "section",
     { class: "findings" },
-    make("h3", { tabindex: "-1", "data-key": "findings" }, say(stops.length ? "findings.stopped" : "findings.to-know")),
+    make("h3", { tabindex: "-1", "data-key": "findings" }, say(findings.some((one) => one.level === "stops" && !isAsked(one)) ? "findings.stopped" : "findings.to-know")),
     stops.length ? make("ol", {}, ...stops) : null,
     ...WHENS.map((when) => folded(when, of((finding) => finding.level !== "stops" && finding.when === when))),
   );
 }
 
-/** What is acted on at one time, in one line until it is opened. @param {Finding["when"]} when @param {HTMLElement[]} items */
+/** @param {Finding["when"]} when @param {HTMLElement[]} items */
 function folded(when, items) {
   if (items.length === 0) return null;
   const care = items.some(({ className }) => className === "caution");
   const words = [say(`findings.${when}`, { n: items.length }), care && say("findings.caution")].filter(Boolean).join(" · ");
   const summary = make("summary", { class: care ? "caution" : "", "data-key": `${when}-summary` }, words);
-  return make("details", { "data-key": when }, summary, make("ol", {}, ...items));
+  return make("details", { class: "fold", "data-key": when }, summary, make("ol", {}, ...items));
 }
 
-/**
- * Some findings, numbered as on their pins.
- * @param {(finding: Finding) => boolean} wanted
- * @param {Finding[]} findings
- * @param {Context} context
- * @returns {HTMLElement[]}
- */
+/** @param {(finding: Finding) => boolean} wanted @param {Finding[]} findings @param {Context} context @returns {HTMLElement[]} */
 function under(wanted, findings, context) {
   return findings.flatMap((finding, i) => (wanted(finding) ? [item(finding, i + 1, findings, context)] : []));
 }
 
-/**
- * @param {Finding} finding
- * @param {number} number
- * @param {Finding[]} findings
- * @param {Context} context
- * @returns {HTMLElement}
- */
+/** @param {Finding} finding @param {number} number @param {Finding[]} findings @param {Context} context @returns {HTMLElement} */
 function item(finding, number, findings, context) {
   const following = under(({ follows_from: cause }) => cause === finding.id, findings, context);
   const cause = findings.find(({ id }) => id === finding.follows_from);
   const places = finding.at.filter((pointer) => !cause?.at.includes(pointer));
-  const level = make("strong", { class: "level" }, say(`findings.${finding.level}`));
+  const asked = isAsked(finding);
+  const level = make("strong", { class: "level" }, say(`findings.${asked ? "asked" : finding.level}`));
   return make(
     "li",
-    { class: finding.level, id: `finding-${number}`, tabindex: "-1", "data-number": `${number}`, "data-key": `finding-${finding.id}` },
+    { class: asked ? "note" : finding.level, id: `finding-${number}`, tabindex: "-1", "data-number": `${number}`, "data-key": `finding-${finding.id}` },
     make("p", {}, level, " ", finding.says),
     make("p", { class: "links" }, ...places.flatMap((pointer) => link(finding, pointer, context))),
     remedyButtons(finding.remedies ?? [], finding.id, context),
@@ -72,82 +60,73 @@ function link(finding, pointer, context) {
   return [make("a", attributes, say("findings.go", { name })), " "];
 }
 
-/** Say which stages were left out because an earlier one stopped the order. @param {string[]} stages */
+/** @param {string[]} stages */
 export function notChecked(stages) {
   if (stages.length === 0) return null;
   const names = listed(stages.map((stage) => say(`stage.${stage}`)));
   return make("p", { class: "hint" }, say("findings.not-checked", { stages: names }));
 }
 
-/**
- * @param {Remedy[]} remedies
- * @param {string} key tells this list's buttons from another's
- * @param {Context} context
- */
+/** @param {Remedy[]} remedies @param {string} key @param {Context} context */
 export function remedyButtons(remedies, key, context) {
   if (remedies.length === 0) return null;
   return make("ul", { class: "remedies" }, ...remedies.map((remedy, i) => choice(remedy, `${key} ${i}`, context)));
 }
 
-/**
- * One change that settles everything, or the nearest that can be made.
- * @param {"remedy.fix-all" | "remedy.nearest"} title
- * @param {Remedy | undefined} remedy
- * @param {Context} context
- */
+/** @param {"remedy.fix-all" | "remedy.nearest"} title of several changes @param {Remedy | undefined} remedy @param {Context} context */
 export function oneForAll(title, remedy, context) {
   if (!remedy) return null;
   const list = make("ul", { class: "remedies" }, choice(remedy, title, context, say(title)));
-  return make("section", { class: "for-all" }, make("h3", {}, say(title)), list);
+  const one = title === "remedy.fix-all" && [remedy.says].flat().length < 2;
+  return make("section", { class: "for-all" }, one ? null : make("h3", {}, say(title)), list);
 }
 
 /** @param {Remedy[]} ways @param {Context} context */
 export function waysToSave(ways, context) {
   const buttons = remedyButtons(ways, "save", context);
-  return buttons && make("section", { class: "ways" }, make("h3", {}, say("remedy.ways")), buttons);
+  if (!buttons) return null;
+  const summary = make("summary", { "data-key": "ways-summary" }, make("span", {}, say("remedy.ways")), make("span", { class: "so" }, costWords(/** @type {Remedy} */ (ways[0])) ?? ""));
+  return make("details", { class: "fold ways", "data-key": "ways" }, summary, buttons);
 }
 
-/**
- * @param {Remedy} remedy
- * @param {string} key
- * @param {Context} context
- * @param {string} [title] on the button where the sentences are several
- */
+/** @param {Remedy} remedy @param {string} key @param {Context} context @param {string} [title] */
 function choice(remedy, key, context, title) {
   const sentences = [remedy.says].flat();
-  const changes = remedy.patch.map((operation) => changeWords(context.order, operation)).filter((words) => words !== "");
+  const { slabs } = context.order;
+  const whole = { ...context.order, slabs: [...slabs, ...remedy.patch.flatMap(({ path, value }) => (path === `/slabs/${slabs.length}` ? [value] : []))] };
+  const changes = remedy.patch.map((operation) => changeWords(context.order, operation, whole)).filter((words) => words !== "");
   const id = `remedy-${key.replace(/[^a-z0-9]+/gi, "-")}`;
   const press = () => context.apply(remedy);
   const words = sentences.length > 1 && title ? title : (sentences[0] ?? title ?? "");
   const button = make("button", { type: "button", "data-key": key, "aria-describedby": id, press }, words);
   const said = sentences.length > 1 ? sentences.map((sentence) => make("li", {}, sentence)) : [];
   const shown = changes.map((change) => make("li", {}, change));
-  const gained = [costWords(remedy), ...savedWords(remedy)].filter((one) => one);
+  const gained = [costWords(remedy) ?? say("remedy.unpriced"), ...savedWords(remedy)].filter((one) => one);
   const costs = gained.map((one) => make("li", { class: "cost" }, one));
   const what = make("ul", { class: "changes" }, ...said, ...shown, ...costs);
-  return make("li", {}, button, make("div", { id }, what));
+  for (const [event, patch] of /** @type {const} */ ([["pointerenter", remedy.patch], ["focus", remedy.patch], ["pointerleave", null], ["blur", null]]))
+    button.addEventListener(event, () => context.preview(patch));
+  const picture = make("div");
+  void import("../sketch/movables.js").then(({ ghost }) => picture.append(ghost(context.order, remedy.patch) ?? ""));
+  return make("li", {}, button, make("div", { id }, what), picture);
 }
 
-/**
- * Say what one operation changes, by the form's names; a test changes nothing.
- * @param {Order} order as it was sent
- * @param {Operation} operation
- */
-export function changeWords(order, { op, path, value }) {
-  if (/^\/(joins|slabs\/\d+)$/.test(path)) return ""; // a whole slab: the sentence says it
-  const name = nameOf(order, path);
+/** By the form's names; a test changes nothing. @param {Order} order @param {Operation} operation @param {Order} [whole] with its new slab */
+export function changeWords(order, { op, path, value }, whole = order) {
+  if (path === "/joins") return ""; // the sentence says it
+  const name = nameOf(whole, path);
+  if (/^\/slabs\/\d+$/.test(path)) return value ? say("remedy.added", { name, to: orderWords({ slabs: [value] }) }) : "";
   const [old, chosen] = [choiceWords(path, read(order, path)), choiceWords(path, value)];
   if (op === "replace" && old && chosen) return say("remedy.becomes", { name, from: old, to: chosen });
   if (op === "add" && chosen) return say("remedy.added-choice", { name, to: chosen });
   const from = valueWords(read(order, path));
   const to = valueWords(value);
   if (op === "remove") return say("remedy.removed", { name });
-  if (op === "replace") return from && to ? say("remedy.from-to", { name, from, to }) : say("remedy.changed", { name });
-  if (op === "add") return to ? say("remedy.added", { name, to }) : say("remedy.add", { name });
-  return "";
+  if (op === "replace" && from && to) return say("remedy.from-to", { name, from, to });
+  return op === "add" && to ? say("remedy.added", { name, to }) : ""; // the sentence says what has more to it
 }
 
-/** A choice by the words that stand on its form; null for what is no such choice. @param {string} path @param {unknown} value */
+/** A choice by the form's words. @param {string} path @param {unknown} value */
 function choiceWords(path, value) {
   const parts = path.split("/");
   const last = parts.at(-1) === "kind" ? parts.at(-2) : parts.at(-1);
@@ -157,10 +136,11 @@ function choiceWords(path, value) {
 
 /** @param {unknown} value */
 function valueWords(value) {
+  if (/^\d{4}-\d\d-\d\d$/.test(String(value))) return day(String(value));
   return typeof value === "number" || typeof value === "string" ? lengthWords(value) : "";
 }
 
-/** What a change costs or saves; where the order had no price, what it then has. @param {{price_change?: Money, price?: Price}} change */
+/** Where the order had no price, what it then has. @param {{price_change?: Money, price?: Price}} change */
 export function costWords({ price_change: change, price }) {
   if (!change) return price ? say("remedy.then", { price: money(price.total, price.currency) }) : null;
   const more = Number(change.amount);
@@ -168,7 +148,7 @@ export function costWords({ price_change: change, price }) {
   return say(more > 0 ? "remedy.more" : "remedy.less", { amount: money(Math.abs(more), change.currency) });
 }
 
-/** What a way to save saves beside money. @param {Remedy} remedy */
+/** @param {Remedy} remedy */
 function savedWords({ lighter_by_kg: kg, sooner_by_days: days }) {
   return [kg ? say("remedy.lighter", { weight: weight(kg, 1) }) : null, days ? say("remedy.sooner", { n: days }) : null];
 }

@@ -1,16 +1,11 @@
-/** Opens what the address names: a quote, #quote=TOKEN, as offered and as it stands today; or an order, #order=JSON. */
+/** Opens a quote, #quote=TOKEN, as offered and as it stands today; or an order, #order=JSON. */
 
-import { Trouble } from "../service.js";
+import { retryS, Trouble } from "../service.js";
 import { day, make, money, say } from "../show.js";
 
-const FIRST_RETRY_S = 2;
-const LONGEST_RETRY_S = 30;
-
 /**
- * Show an earlier quote as it was offered, and its order in the form; the draft that stood there
- * comes back by undo. While the service is away it is tried again.
- * @param {Page} page
- * @param {number} [tries]
+ * While the service is away it is tried again.
+ * @param {Page} page @param {number} [tries]
  */
 export async function openQuote(page, tries = 0) {
   const token = tokenOf(location.hash);
@@ -20,7 +15,7 @@ export async function openQuote(page, tries = 0) {
     show(page, await page.service.earlier(token));
   } catch (fault) {
     if (!(fault instanceof Trouble) || fault.kind === "missing") return tell(page, say("quote.missing"));
-    const wait = Math.max(fault.afterS ?? 0, Math.min(FIRST_RETRY_S * 2 ** tries, LONGEST_RETRY_S));
+    const wait = retryS(tries, fault.afterS);
     tell(page, `${say(`trouble.${fault.kind}`)} ${say("trouble.retry", { n: Math.round(wait) })}`);
     await new Promise((resolve) => setTimeout(resolve, wait * 1000));
     if (tokenOf(location.hash) === token) return openQuote(page, tries + 1);
@@ -44,14 +39,11 @@ function show(page, found) {
   answer?.scrollIntoView({ block: "start" });
 }
 
-/**
- * The offer's order with everything that it left unsaid, as a change to the offer; asked anew it is
- * answered in the page's language.
- * @param {Opened} found
- */
+/** As a change to the offer, in the page's language. @param {Opened} found */
 export function orderOf({ order, today, token }) {
   const { language: _offered, ...whole } = today?.kind === "quote" || today?.kind === "sent-back" ? today.body.order : order;
-  return { ...whole, since: token };
+  const slabs = whole.slabs.map((/** @type {Slab} */ slab) => ({ edges: {}, ...slab }));
+  return { ...whole, slabs, since: token };
 }
 
 /** @param {Page} page @param {string} words */
@@ -60,11 +52,7 @@ function tell(page, words) {
   page.announce(words);
 }
 
-/**
- * #order=JSON in base64url, as an email's links carry it.
- * What stood there comes back by undo; what is no order is said and changes nothing.
- * @param {Page} page
- */
+/** #order=JSON in base64url, as an email's links carry it. What is no order changes nothing. @param {Page} page */
 export function openOrder(page) {
   const packed = location.hash.slice("#order=".length).replaceAll("-", "+").replaceAll("_", "/");
   try {
@@ -107,7 +95,7 @@ function asOffered({ price, lead_time: lead }, { tax }) {
   return make("dl", {}, ...rows.flatMap(([what = "", value = ""]) => [make("dt", {}, what), make("dd", {}, value)]));
 }
 
-/** What the same order is answered today, beside what was offered. @param {Opened} found */
+/** @param {Opened} found */
 export function todayWords({ today, price, lead_time: lead }) {
   if (!today || today.kind === "not-understood") return say("quote.today-gone");
   if (today.kind === "too-intricate") return today.body.detail;

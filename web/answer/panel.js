@@ -1,11 +1,11 @@
-/** The answer, as one element whose parts are drawn anew; and what is said when there is none. */
+/** The answer, whose parts are drawn anew; and what is said when there is none. */
 
-import { make, say } from "../show.js";
+import { make, say, telAddress } from "../show.js";
 import { block, madeOf, noPrice, onPaper } from "./block.js";
-import { Drawing, weeks } from "./drawing.js";
+import { Drawing } from "./drawing.js";
+import { isAsked, toChange } from "./sentences.js";
 import { costWords, findingList, notChecked, oneForAll, waysToSave } from "./findings.js";
 
-/** Shows one answer at a time; focus and opened parts outlast a new answer. */
 export class AnswerPanel extends HTMLElement {
   constructor() {
     super();
@@ -15,25 +15,31 @@ export class AnswerPanel extends HTMLElement {
     this.unread = make("div", { class: "unread" });
     this.top = make("div", { class: "top" });
     this.drawing = new Drawing();
+    this.pictured = make("div", { class: "pictured" });
     this.rest = make("div", { class: "rest" });
   }
 
   connectedCallback() {
-    const body = make("div", { class: "body" }, this.top, this.drawing.element, this.rest);
+    const body = make("div", { class: "body" }, this.top, this.pictured, this.rest);
     this.replaceChildren(this.opened, this.live, this.trouble, this.unread, body);
   }
 
-  /** Show nothing: what comes next is of another order. */
   clear() {
     for (const part of [this.opened, this.trouble, this.unread, this.top, this.rest]) part.replaceChildren();
     this.drawing.element.hidden = true;
     delete this.dataset.state;
   }
 
-  /** Say in a word how the answer stands to the order. @param {string} words @param {boolean} stale */
+  /** @param {string} words @param {boolean} stale */
   standing(words, stale) {
     this.live.textContent = words;
     this.classList.toggle("stale", stale);
+    this.allow();
+  }
+
+  /** What is asked for is what stands in the form. */
+  allow() {
+    for (const ask of this.querySelectorAll(".ask")) ask.toggleAttribute("inert", this.classList.contains("stale"));
   }
 
   /** @param {Answer} answer @param {Showing} showing */
@@ -45,6 +51,7 @@ export class AnswerPanel extends HTMLElement {
     if (answer.kind === "quote") this.showQuote(answer.body, showing);
     if (answer.kind === "sent-back") this.showSentBack(answer.body, showing);
     for (const details of this.querySelectorAll("details")) details.open = opened.includes(keyOf(details));
+    this.allow();
     if (focused) this.refocus(focused);
   }
 
@@ -52,21 +59,21 @@ export class AnswerPanel extends HTMLElement {
   showQuote(quote, showing) {
     const findings = findingList(quote.findings, showing);
     const ways = waysToSave(quote.ways_to_save ?? [], showing);
-    this.top.replaceChildren(block(quote, showing.tax), onPaper(quote));
+    this.top.replaceChildren(...there(quote.trial ? make("p", { class: "notice" }, quote.trial) : null, block(quote, showing.tax), showing.ask, onPaper(quote)));
     const changed = quote.changes?.says?.length ? changesList(quote.changes) : null;
-    const strip = weeks(quote.lead_time);
-    this.rest.replaceChildren(...there(changed, showing.keep, findings, strip, ways, ...madeOf(quote, showing.tax)));
+    this.rest.replaceChildren(...there(changed, showing.keep, findings, ways, ...madeOf(quote, showing.tax)));
     this.draw(quote.drawings, showing);
   }
 
   /** @param {SentBack} sent @param {Showing} showing */
   showSentBack(sent, showing) {
+    const asked = toChange(sent.findings).every(isAsked);
     this.top.replaceChildren(
       ...there(
-        noPrice(say("answer.no-price-why")),
-        oneForAll("remedy.fix-all", sent.fix_all, showing),
-        oneForAll("remedy.nearest", sent.nearest_makeable, showing),
-        findingList(withoutTwice(sent), showing),
+        noPrice(asked ? "" : say("answer.no-price-why")),
+        asked ? null : oneForAll("remedy.fix-all", sent.fix_all, showing),
+        asked ? null : oneForAll("remedy.nearest", sent.nearest_makeable, showing),
+        findingList(asked ? sent.findings : withoutTwice(sent), showing),
         sent.why_no_fix ? make("p", {}, sent.why_no_fix) : null,
         notChecked(sent.not_checked),
       ),
@@ -75,17 +82,19 @@ export class AnswerPanel extends HTMLElement {
     this.draw(sent.drawings, showing);
   }
 
-  /** @param {Drawings} drawings without links where the slabs are too detailed @param {Showing} showing */
-  draw(drawings, { slab, drawing }) {
-    const says = drawings.says?.[slab] ?? "";
-    const picture = (/** @type {"view" | "plan" | "assembled"} */ kind, query = `?slab=${slab}`) => {
+  /** @param {Drawings} drawings @param {Showing} showing */
+  draw(drawings, { slab, drawing, look }) {
+    const picture = (/** @type {"view" | "plan" | "assembled"} */ kind, query = "") => {
       const link = drawings[kind];
+      const says = kind === "plan" ? (drawings.says?.[slab] ?? "") : (drawings.says?.join(" ") ?? "");
       return link === undefined ? undefined : { address: drawing(link) + query, alt: say(`drawing.${kind}-alt`, { says }) };
     };
+    const phone = matchMedia("(max-width: 500px)").matches ? "&width=390" : "";
     const { trueSize } = this.drawing;
     trueSize.hidden = !drawings.true_size;
     if (drawings.true_size) trueSize.href = drawing(drawings.true_size);
-    this.drawing.show({ view: picture("view"), plan: picture("plan"), assembled: picture("assembled", "") });
+    look(picture("view"));
+    this.drawing.show({ view: picture("view"), plan: picture("plan", `?slab=${slab}${phone}`), assembled: picture("assembled") });
   }
 
   /** @param {string} key */
@@ -96,7 +105,7 @@ export class AnswerPanel extends HTMLElement {
   }
 }
 
-/** Findings without the change that stands above them all: no change has two buttons. @param {SentBack} sent */
+/** No change has two buttons. @param {SentBack} sent */
 function withoutTwice({ findings, fix_all, nearest_makeable }) {
   const above = JSON.stringify((fix_all ?? nearest_makeable)?.patch);
   return findings.map((finding) => ({
@@ -105,7 +114,7 @@ function withoutTwice({ findings, fix_all, nearest_makeable }) {
   }));
 }
 
-/** What differs from the quote that this one changes. @param {Changes} changes */
+/** @param {Changes} changes */
 function changesList({ says, since, price_change, ready_later_days: days }) {
   const title = say("quote.changes", { reference: since.reference });
   const later = days ? say(days > 0 ? "quote.later" : "quote.sooner", { n: Math.abs(days) }) : null;
@@ -134,7 +143,6 @@ function unreadNotice(answer, showing) {
   return [make("p", {}, say("answer.unread", { n: faults.length })), make("ul", {}, ...links)];
 }
 
-/** Let the page's `<ledgerstone-answer>` become one, once there are words. */
 export function defineAnswer() {
   customElements.define("ledgerstone-answer", AnswerPanel);
 }
@@ -158,17 +166,13 @@ function reach() {
 
 /** @param {Choices["workshop"]} workshop */
 export function showWorkshop(workshop) {
-  const [email, telephone] = document.querySelectorAll("#reach a");
-  if (email instanceof HTMLAnchorElement) {
-    email.textContent = workshop.email;
-    email.href = `mailto:${workshop.email}`;
-  }
-  if (telephone instanceof HTMLAnchorElement) {
-    telephone.textContent = workshop.telephone;
-    telephone.href = `tel:${workshop.telephone.replace(/[^\d+]/g, "")}`;
-  }
+  const addresses = [`mailto:${workshop.email}`, telAddress(workshop.telephone)];
+  [workshop.email, workshop.telephone].forEach((words, i) => {
+    const link = /** @type {HTMLAnchorElement | undefined} */ (document.querySelectorAll("#reach a")[i]);
+    if (link) Object.assign(link, { textContent: words, href: addresses[i] });
+  });
   const maker = document.querySelector("#maker");
-  if (maker) maker.textContent = say("page.made-by", { name: workshop.name, town: workshop.town });
+  if (maker) maker.textContent = say(workshop.demonstration ? "page.made-up-by" : "page.made-by", { name: workshop.name, town: workshop.town });
   const invented = /** @type {HTMLElement | null} */ (document.querySelector("#invented"));
   if (!invented) return;
   invented.hidden = !workshop.demonstration;

@@ -1,6 +1,7 @@
-/** An answer in sentences: said aloud, in a line at the foot, as text to paste. */
+/** An answer in sentences; and what a place in the order is called there. */
 
-import { day, knows, money, number, say } from "../show.js";
+import { read } from "../lib/json.js";
+import { day, knows, lengthWords, money, number, say } from "../show.js";
 
 /** @param {Quote} quote */
 export function daySentence({ lead_time: lead, order }) {
@@ -9,25 +10,25 @@ export function daySentence({ lead_time: lead, order }) {
   return say("answer.arrives", { day: day(lead.arrives.latest) });
 }
 
-/** A quote's reference, with the letter of its revision. @param {Quote} quote */
+/** @param {Quote} quote */
 export function named({ reference, changes }) {
   return `${reference} ${changes?.revision ?? ""}`.trim();
 }
 
-/** What is ordered: each slab whole, and how it comes. @param {Quote} quote */
+/** @param {Quote} quote */
 export function ordered({ slabs, weight, order }) {
   const lines = slabs.map(({ says }, i) => [says, weight.slabs[i]?.says].filter(Boolean).join(" "));
   const way = `delivery.${order.delivery?.kind ?? "collect"}`;
   return [...lines, knows(way) ? `${say("delivery.label")}: ${say(way)}` : ""].filter(Boolean);
 }
 
-/** Whether tax is in a price, and how much. @param {Price} price @param {string} name of the tax */
+/** @param {Price} price @param {string} name */
 export function taxWords(price, name) {
   const taxed = Number(price.tax_percent) > 0;
   return taxed ? say("answer.with-tax", { percent: number(price.tax_percent, 2), name }) : say("answer.no-tax");
 }
 
-/** @param {Quote} quote @param {string} tax what it is called here */
+/** @param {Quote} quote @param {string} tax */
 export function asText(quote, tax) {
   const { price, valid_until: until, link } = quote;
   const lines = [
@@ -41,27 +42,26 @@ export function asText(quote, tax) {
   return lines.filter(Boolean).join("\n");
 }
 
-/**
- * Where something stops the order and the search for what would settle it failed, say so.
- * @param {Answered} answered
- */
+/** @param {Answered} answered */
 export function unsought({ answer, partial }) {
   return partial && answer.kind === "sent-back" ? say("answer.partial") : "";
 }
 
-/** How much of an order was not understood; or, where it was, why it is not worked out. @param {NotUnderstood} body */
+/** @param {NotUnderstood} body */
 function unread({ faults = [], more_faults: more = 0, detail }) {
   return faults.length ? say("answer.unread", { n: faults.length + more }) : detail;
 }
 
-/** The settled answer in one breath. @param {Answered} answered @param {string} name of the tax */
+/** @param {Answered} answered @param {string} name */
 export function sentence({ answer }, name) {
   if (answer.kind === "not-understood") {
     return unread(answer.body);
   }
   const { findings } = answer.body;
-  const stops = toChange(findings);
-  if (answer.kind === "sent-back") return say("answer.announce-stopped", { n: stops });
+  if (answer.kind === "sent-back") {
+    const stops = toChange(findings);
+    return stops.every(isAsked) ? `${say("answer.no-price")}. ${stops[0]?.says}` : say("answer.announce-stopped", { n: stops.length });
+  }
   const { price } = answer.body;
   const key = Number(price.tax_percent) > 0 ? "answer.announce" : "answer.announce-no-tax";
   const told = findings.length ? say("findings.count", { n: findings.length }) : "";
@@ -70,22 +70,62 @@ export function sentence({ answer }, name) {
 
 /** @param {Answered} answered */
 export function brief({ answer }) {
-  if (answer.kind === "quote") return priceAndDay(answer.body);
-  if (answer.kind === "not-understood") {
-    return unread(answer.body);
-  }
-  return say("findings.change-count", { n: toChange(answer.body.findings) });
+  if (answer.kind === "quote") return { first: money(answer.body.price.total, answer.body.price.currency), more: shortDay(answer.body), stopped: false };
+  if (answer.kind === "not-understood") return { first: unread(answer.body), more: answer.body.faults?.[0]?.says ?? "", stopped: true };
+  const stops = toChange(answer.body.findings);
+  const asked = stops.every(isAsked);
+  return { first: asked ? say("answer.no-price") : say("findings.change-count", { n: stops.length }), more: stops[0]?.says ?? "", stopped: !asked };
 }
 
-/** How many things stop it, what follows from another left out. @param {Finding[]} findings */
-function toChange(findings) {
-  return findings.filter(({ level, follows_from: cause }) => level === "stops" && cause === undefined).length;
+/** What stops it, what follows from another left out. @param {Finding[]} findings */
+export function toChange(findings) {
+  return findings.filter(({ level, follows_from: cause }) => level === "stops" && cause === undefined);
+}
+
+/** What is yet to be told; nothing of it can't be made. @param {Finding} finding */
+export function isAsked({ check }) {
+  return /^postcode-/.test(check);
 }
 
 /** @param {Quote} quote */
-function priceAndDay({ price, lead_time: lead, order }) {
+function shortDay({ lead_time: lead, order }) {
   const collected = order.delivery?.kind === "collect";
   const iso = collected ? lead.ready_on : lead.arrives.latest;
-  const when = say(collected ? "answer.glance-collect" : "answer.glance-arrives", { day: day(iso, "short") });
-  return `${money(price.total, price.currency)} · ${when}`;
+  return say(collected ? "answer.glance-collect" : "answer.glance-arrives", { day: day(iso, "short") });
+}
+
+/** Its size as it was typed, or how many slabs. @param {Order} order */
+export function orderWords({ slabs }) {
+  const { length, width, diameter } = slabs[0]?.outline ?? {};
+  if (slabs.length > 1) return say("slabs.count", { n: slabs.length });
+  const sizes = [length ?? diameter, width].filter((size) => size !== undefined);
+  return sizes.length ? sizes.map(lengthWords).join(" × ") : say("at.the-slab");
+}
+
+/** What a JSON Pointer into the order speaks of: "tap, centre from the front". @param {Order} order @param {string} pointer */
+export function nameOf(order, pointer) {
+  const [, , number, ...rest] = pointer.split("/");
+  if (!pointer.startsWith("/slabs/")) return partName(pointer.slice(1)) ?? say("at.order");
+  const inside = insideName(order, pointer, rest);
+  if (order.slabs.length < 2) return inside ?? say("at.the-slab");
+  const slab = say("at.slab", { number: Number(number) + 1 });
+  return inside ? say("at.of", { thing: slab, part: inside }) : slab;
+}
+
+/** @param {Order} order @param {string} pointer @param {string[]} rest */
+function insideName(order, pointer, rest) {
+  const kinds = /** @type {Record<string, string>} */ ({ cutouts: "at.opening", reliefs: "at.relief" });
+  const kind = kinds[rest[0] ?? ""];
+  if (!kind || rest[1] === undefined) return partName(rest.join("/"));
+  const at = pointer.split("/").slice(0, 5).join("/");
+  const thing = read(order, at)?.label || say(kind, { number: Number(rest[1]) + 1 });
+  const part = rest.length > 2 ? partName(rest.slice(2).join("/")) : null;
+  return part ? say("at.of", { thing, part }) : thing;
+}
+
+/** The nearest message for a part: itself, else what holds it. @param {string} part */
+function partName(part) {
+  for (let at = part.replaceAll("/", "-"); at; at = at.includes("-") ? at.slice(0, at.lastIndexOf("-")) : "")
+    if (knows(`at.${at}`)) return say(`at.${at}`);
+  return null;
 }

@@ -1,7 +1,7 @@
 /** Starts the desk: its words, the maker's key, the customers' own form; then one offer after the other. */
 
 import { defineAnswer, showWorkshop } from "../answer/panel.js";
-import { LOCALES, spokenOf } from "../language.js";
+import { documentIn, LOCALES, saidIn, spokenOf } from "../language.js";
 import { Page } from "../page.js";
 import { Trouble } from "../service.js";
 import { elements, fillWords, one, say, setPlace, setWords } from "../show.js";
@@ -17,6 +17,7 @@ import { Side } from "./side.js";
 import { Week } from "./week.js";
 
 const VIEWS = ["offer", "offers", "week"];
+const SLOW_MS = 700;
 
 export class Desk {
   /** @param {DeskService} service @param {Choices} choices @param {Contract.Desk} set @param {Door} door */
@@ -24,7 +25,7 @@ export class Desk {
     this.service = service;
     this.set = set;
     this.door = door;
-    this.page = new Page(service, choices, () => null);
+    this.page = new Page(service, choices, {});
     this.enquiry = new Enquiry(this);
     this.hand = new Hand(this);
     this.side = new Side(this);
@@ -36,9 +37,9 @@ export class Desk {
     service.terms = () => this.terms();
   }
 
-  open() {
-    this.page.begin();
+  async open() {
     this.watch();
+    await this.page.begin();
     this.hand.listen();
     this.side.listen();
     this.letter.listen();
@@ -54,7 +55,9 @@ export class Desk {
   watch() {
     const { asking } = this.page;
     asking.addEventListener("answer", (event) => {
-      this.readable = /** @type {CustomEvent} */ (event).detail.answer.kind !== "not-understood";
+      const { kind } = /** @type {CustomEvent} */ (event).detail.answer;
+      this.readable = kind !== "not-understood";
+      one("#stopped").hidden = kind !== "sent-back";
     });
     asking.addEventListener("trouble", (event) => {
       if (/** @type {CustomEvent} */ (event).detail.kind === "refused") this.shut();
@@ -76,25 +79,30 @@ export class Desk {
 
   /** @param {string} what */
   press(what) {
-    if (what === "read") void this.enquiry.read();
+    if (what === "read") this.enquiry.intake.read();
     if (what === "edit") this.enquiry.edit();
     if (what === "next") this.enquiry.next();
   }
 
-  /** Begin an offer: nothing of the one before it is set. @param {Contract.Enquiry | null} reading */
-  begin(reading) {
+  /**
+   * Begin an offer: nothing of the one before it is set. Of the same message, its words changed, what
+   * the maker set stays.
+   * @param {Contract.Enquiry | null} reading
+   * @param {{anew: boolean}} how
+   */
+  begin(reading, { anew }) {
     this.page.answers.forget();
-    this.hand.clear();
-    this.letter.begin(reading?.customer ?? null);
+    if (anew) this.hand.clear();
+    this.letter.begin(reading?.customer ?? null, { anew });
   }
 
-  /** What the maker set for this offer; while something is open it is an estimate. @returns {Partial<Terms>} */
+  /** What the maker set for this offer; while something is open, and where the profile says so, it is an estimate. @returns {Partial<Terms>} */
   terms() {
-    const guessed = this.enquiry.open("assumed").length + this.enquiry.open("missing").length > 0;
-    return { ...(guessed && { standing: "estimate" }), ...this.hand.terms };
+    const guessed = this.enquiry.open("assumed").length + this.enquiry.questions().length > 0;
+    return { ...((guessed || this.set.standing === "estimate") && { standing: "estimate" }), ...this.hand.terms };
   }
 
-  /** What is set for the offer has changed: it is answered anew, as an order of its own. */
+  /** The offer's terms have changed: it is answered again, as an order of its own. */
   changed() {
     const { store } = this.page;
     store.become({ order: { ...store.order }, slab: store.slab }, "typing");
@@ -107,42 +115,60 @@ export class Desk {
   }
 
   /**
-   * Do what may fail, and say in a place what is amiss; undefined where it failed.
+   * Run what may fail and show its fault in a place; undefined if it failed.
    * @template Done
    * @param {string} place
    * @param {() => Promise<Done>} does
    * @returns {Promise<Done | undefined>}
    */
   async tried(place, does) {
-    const fault = one(place);
-    fault.hidden = true;
+    one(place).hidden = true;
+    const slow = setTimeout(() => this.tell(place, say("desk.asking"), "hint"), SLOW_MS);
     try {
-      return await does();
+      const done = await does();
+      one(place).hidden = true;
+      return done;
     } catch (amiss) {
       if (!(amiss instanceof Trouble || amiss instanceof Refused)) throw amiss;
       if (amiss instanceof Trouble && amiss.kind === "refused") this.shut();
-      fault.textContent = amiss instanceof Trouble ? say(`trouble.${amiss.kind}`) : amiss.message;
-      fault.hidden = false;
-      this.page.announce(fault.textContent);
+      this.tell(place, wordsOf(amiss), "fault");
       return undefined;
+    } finally {
+      clearTimeout(slow);
     }
+  }
+
+  /** Say something in its place, and to whoever listens. @param {string} place @param {string} words @param {"fault" | "hint"} kind */
+  tell(place, words, kind) {
+    const said = one(place);
+    said.className = kind;
+    said.textContent = words;
+    said.hidden = false;
+    this.page.announce(words);
   }
 }
 
-/** @param {DeskService} service @returns {Promise<void>} */
+/** In the service's own words where it has some for what was asked. @param {Trouble | Refused} amiss */
+function wordsOf(amiss) {
+  if (amiss instanceof Refused || (amiss.kind === "missing" && amiss.message !== amiss.kind)) return amiss.message;
+  return say(`trouble.${amiss.kind}`);
+}
+
+/** Speak a language; returns the customers' own document in it. @param {DeskService} service */
 async function words(service) {
   const asked = new URLSearchParams(location.search).get("lang");
   const language = spokenOf([asked, ...navigator.languages]) ?? "en";
-  const [page, desk] = await Promise.all([import(`../messages.${language}.js`), import(`./messages.${language}.js`)]);
-  setWords({ ...page.messages, ...desk.messages }, LOCALES[language] ?? language);
+  const [page, desk, theirs] = await Promise.all([import(`../messages.${language}.js`), import(`./messages.${language}.js`), documentIn(language, "../")]);
+  setWords({ ...saidIn(theirs), ...page.messages, ...desk.messages }, LOCALES[language] ?? language);
   service.language = language;
   document.documentElement.lang = LOCALES[language] ?? language;
+  return theirs;
 }
 
-/** The customers' own form, answer and templates, put into their places here. */
-async function borrowed() {
-  const theirs = new DOMParser().parseFromString(await (await fetch("../index.html")).text(), "text/html");
-  const places = { "#form-place": ["#order"], "#answer-place": ["#answer", "#glance"] };
+/** The customers' own form, answer and templates, put into their places here. @param {Document} theirs */
+function borrow(theirs) {
+  const places = { "#form-place": ["#order"], "#answer-place": ["#bar", "#answer"] };
+  one("#picture", theirs).remove();
   for (const [place, selectors] of Object.entries(places))
     one(place).append(...selectors.map((selector) => document.adoptNode(one(selector, theirs))));
   document.body.append(...elements(theirs, "template").map((template) => document.adoptNode(template)));
@@ -150,16 +176,17 @@ async function borrowed() {
 
 keepInTab();
 const service = new DeskService();
-await words(service);
+const theirs = await words(service);
 fillWords(document);
 const door = new Door(service);
 const set = await door.open();
-const [choices] = await Promise.all([service.choices(), borrowed()]);
+const choices = await service.choices();
+borrow(theirs);
 setPlace(choices);
 fillWords(document);
 defineAnswer();
 showWorkshop(choices.workshop);
 for (const selector of [".skip", "#views"]) one(selector).hidden = false;
 /** @type {HTMLDetailsElement} */ (document.querySelector("#form-fold")).open = matchMedia("(min-width: 60rem)").matches;
-new Desk(service, choices, set, door).open();
+await new Desk(service, choices, set, door).open();
 if (!one("#view-offer").hidden) one("#message").focus();

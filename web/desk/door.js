@@ -26,7 +26,8 @@ export class Door {
     const key = kept();
     const set = key ? await this.tried(key) : null;
     if (set) return set;
-    this.show(key ? this.fault.textContent ?? "" : "");
+    this.field.value = kept(); // still there where the service is away: Enter tries it again
+    this.show(this.fault.textContent ?? "");
     return new Promise((resolve) => (this.opened = resolve));
   }
 

@@ -1,61 +1,46 @@
 /** The enquiry: read, its phrases marked, each tied to the field that it filled; and what it left open. */
 
-import { findField, goTo } from "../form/fields.js";
-import { elements, make, one, say, write } from "../show.js";
-import { kindOf, markFields, phrase } from "./marks.js";
+import { goTo } from "../form/fields.js";
+import { make, one, say, write } from "../show.js";
+import { Asked } from "./asked.js";
+import { Intake } from "./intake.js";
+import { aboutWords, enter, kindOf, markFields, phrase, spoken, toPhrase } from "./marks.js";
 import { openPoints, orderOf, pieces, pointsOf } from "./points.js";
 
-const MOST_BYTES = 500_000; // the text of a message stands before what is attached to it
 const NAME = "ledgerstone.enquiry.1";
 
 export class Enquiry {
   /** @param {Desk} desk */
   constructor(desk) {
     this.desk = desk;
-    this.message = /** @type {HTMLTextAreaElement} */ (document.querySelector("#message"));
+    this.intake = new Intake();
+    this.message = this.intake.field;
     /** @type {Contract.Enquiry | null} */
     this.reading = null;
     /** @type {Point[]} */
     this.points = [];
+    this.asked = new Asked(desk.page.store);
+    this.wished = ""; // the day that the customer asked for, whatever the order has since
+    this.turn = 0;
   }
 
   listen() {
-    const section = one("#enquiry");
-    this.message.addEventListener("paste", () => this.message.value === "" && setTimeout(() => void this.read()));
-    this.message.addEventListener("input", () => this.keep());
-    section.addEventListener("dragover", (event) => event.preventDefault());
-    section.addEventListener("drop", (event) => this.dropped(event));
-    one("#file").addEventListener("change", ({ target }) => {
-      const input = /** @type {HTMLInputElement} */ (target);
-      if (input.files?.[0]) void this.readFile(input.files[0]);
-      input.value = "";
-    });
+    this.intake.addEventListener("message", (event) => void this.take(/** @type {CustomEvent<Blob>} */ (event).detail));
+    this.intake.addEventListener("typed", () => this.keep());
+    this.intake.listen(one("#enquiry"));
     const { store } = this.desk.page;
+    store.addEventListener("change", (event) => this.follow(/** @type {CustomEvent} */ (event).detail.cause));
     for (const name of ["change", "slab"]) store.addEventListener(name, () => this.show());
     this.restore();
   }
 
-  /** @param {DragEvent} event */
-  dropped(event) {
-    event.preventDefault();
-    const [file] = event.dataTransfer?.files ?? [];
-    if (file) return void this.readFile(file);
-    this.message.value = event.dataTransfer?.getData("text/plain") ?? "";
-    void this.read();
-  }
-
-  /** @param {File} file */
-  readFile(file) {
-    return this.take(new Blob([file.slice(0, MOST_BYTES)], { type: /\.txt$/i.test(file.name) ? "text/plain; charset=utf-8" : "message/rfc822" }));
-  }
-
-  read() {
-    return this.take(new Blob([this.message.value], { type: "text/plain; charset=utf-8" }));
-  }
-
   /** Read a message; where that fails, what was pasted stays. @param {Blob} message */
   async take(message) {
+    const turn = ++this.turn;
+    this.message.readOnly = true; // what is typed meanwhile would not be read
     const reading = await this.desk.tried("#enquiry-fault", () => this.desk.service.read(message));
+    if (turn !== this.turn) return;
+    this.message.readOnly = false;
     if (!reading) return;
     this.reading = reading;
     this.message.value = reading.text;
@@ -64,9 +49,13 @@ export class Enquiry {
     const unit = String(order.slabs[0]?.outline.length ?? "").match(/\b(cm|m|in)$/)?.[1];
     page.store.unit = /** @type {Unit} */ (unit ?? "mm");
     this.points = pointsOf(reading, order);
-    this.desk.begin(reading);
+    this.wished = order.needed_by ?? "";
+    this.asked.order = null;
+    this.desk.begin(reading, { anew: !this.intake.edited });
+    this.intake.edited = false;
     page.store.change(order, { cause: "load", slab: 0 });
     this.keep();
+    one(".right").scrollTop = 0; // beside the message stands its answer
     one("#points").focus({ preventScroll: true });
     page.announce(one("#points-title").textContent ?? "");
   }
@@ -74,21 +63,25 @@ export class Enquiry {
   /** Back to an empty field: what was read, and all that was set for it, goes. */
   next() {
     this.clear();
-    this.desk.page.actions.clear();
+    this.desk.page.clear();
     this.message.focus();
   }
 
   clear() {
     this.message.value = "";
-    this.reading = null;
+    [this.wished, this.asked.order, this.reading] = ["", null, null];
     this.points = [];
-    this.desk.begin(null);
+    this.intake.edited = false;
+    this.turn++; // what is being read no longer matters
+    this.message.readOnly = false;
+    this.desk.begin(null, { anew: true });
     this.keep();
   }
 
   /** The text again, to change it; the order stays as it is until it is read again. */
   edit() {
     this.reading = null;
+    this.intake.edited = true;
     this.show();
     this.message.focus();
   }
@@ -96,6 +89,20 @@ export class Enquiry {
   /** What is open of this kind. @param {Point["kind"]} kind */
   open(kind) {
     return openPoints(this.points, this.desk.page.store.order).filter((point) => point.kind === kind);
+  }
+
+  /** What the letter asks: what is missing, and what is doubtful and not told. @returns {{at: string, asks: string}[]} */
+  questions() {
+    return [...this.open("missing"), ...this.open("doubtful")].flatMap(({ at, asks }) => (asks ? [{ at, asks }] : []));
+  }
+
+  /** A day that the maker enters where the customer's was doubtful is the one that was meant. @param {Cause} cause */
+  follow(cause) {
+    this.asked.follow(cause);
+    const { needed_by: day } = this.desk.page.store.order;
+    const doubt = this.points.find(({ kind, at }) => kind === "doubtful" && at === "/needed_by");
+    if (day && !this.wished && doubt && (cause === "typing" || cause === "choice")) this.wished = day;
+    this.keep();
   }
 
   /** @param {Point} point */
@@ -110,14 +117,9 @@ export class Enquiry {
 
   /** Enter one reading of what is doubtful, as if it were typed or chosen. @param {Point} point @param {string} value */
   choose(point, value) {
+    if (point.at === "/needed_by") this.wished = value;
     const { form, store } = this.desk.page;
-    const control = findField(form, store, point.at);
-    const radio = elements(form, `input[type=radio][value="${CSS.escape(value)}"]`).find((each) => control?.closest("fieldset")?.contains(each));
-    if (radio instanceof HTMLInputElement) radio.click();
-    else if (control instanceof HTMLInputElement || control instanceof HTMLSelectElement) {
-      control.value = value;
-      control.dispatchEvent(new Event("input", { bubbles: true }));
-    }
+    enter(form, store, point.at, value);
     this.settle(point);
   }
 
@@ -127,7 +129,7 @@ export class Enquiry {
     one("#unread").hidden = reading !== null;
     one("#reading").hidden = reading === null;
     if (reading) {
-      write(one("#reading-says"), this.about(reading));
+      write(one("#reading-says"), aboutWords(reading));
       this.showText(reading);
       this.showPoints();
     }
@@ -135,59 +137,63 @@ export class Enquiry {
   }
 
   /** @param {Contract.Enquiry} reading */
-  about({ is_enquiry: is, customer, rests_on_attachment: rests, attachments }) {
-    const from = customer.name ?? customer.reply_to;
-    const says = [is ? "" : say("enquiry.none"), from ? say("enquiry.from", { name: from }) : ""];
-    if (rests || attachments.length) says.push(say("enquiry.attached"));
-    if (customer.reply_to_differs) says.push(say("enquiry.reply-to", { address: customer.reply_to ?? "" }));
-    return says.filter(Boolean).join(" ");
-  }
-
-  /** @param {Contract.Enquiry} reading */
   showText({ text }) {
     const open = openPoints(this.points, this.desk.page.store.order);
-    const children = pieces(text, open).map((piece) => (piece.points.length ? phrase(piece, (point) => this.go(point)) : piece.text));
-    one("#marked").replaceChildren(...children);
+    one("#marked").replaceChildren(...pieces(text, open).flatMap((piece) => this.marked(piece)));
   }
 
-  /** To the field of a point. @param {Point} point */
-  go({ at }) {
+  /** A piece as it is shown; a phrase that goes over a line's end is a button on each. @param {{text: string, points: Point[]}} piece */
+  marked({ text, points }) {
+    if (!points.length) return [text];
+    return text.split(/(\n)/).map((line) => (line.trim() ? phrase({ text: line, points }, (point) => this.go(point)) : line));
+  }
+
+  /** To the field of a point; of what was not read, to the list. @param {Point} point */
+  go({ kind, at }) {
     const { form, store } = this.desk.page;
-    goTo(form, store, at);
+    if (kind === "unread") one("#points").focus();
+    else goTo(form, store, at);
   }
 
   showPoints() {
-    const open = ["doubtful", "missing", "assumed"].flatMap((kind) => this.open(/** @type {Point["kind"]} */ (kind)));
+    const open = ["unread", "doubtful", "missing", "assumed"].flatMap((kind) => this.open(/** @type {Point["kind"]} */ (kind)));
     write(one("#points-title"), open.length ? say("points.title", { n: open.length }) : say("points.none"));
     one("#points-list").replaceChildren(...open.map((point) => this.item(point)));
   }
 
   /** @param {Point} point */
   item(point) {
-    const link = make("a", { href: "#order", press: () => this.go(point) }, say("points.go"));
-    return make("li", { class: point.kind }, kindOf(point), " ", point.says, " ", link, this.buttons(point));
+    const link =
+      point.kind === "unread"
+        ? make("a", { href: "#marked", press: () => toPhrase(point) }, say("points.there"))
+        : make("a", { href: "#order", press: () => this.go(point) }, say("points.go"));
+    return make("li", { class: point.kind }, kindOf(point), " ", point.says, " ", link, " ", this.buttons(point));
   }
 
   /** @param {Point} point */
   buttons(point) {
-    const confirm = { assumed: "points.right", missing: "points.not-asked", doubtful: "points.as-it-is", said: "" }[point.kind];
+    const doubtful = point.asks ? "points.not-asked" : "points.as-it-is";
+    const confirm = { unread: "points.seen", assumed: "points.right", missing: "points.not-asked", doubtful, said: "" }[point.kind];
     return make(
       "span",
       { class: "choices" },
-      ...point.readings.map(({ value }) => make("button", { type: "button", class: "quiet", press: () => this.choose(point, value) }, value)),
+      ...point.readings.map(({ value }) => make("button", { type: "button", class: "quiet", press: () => this.choose(point, value) }, spoken(this.desk.page, point, value))),
       make("button", { type: "button", class: "quiet", press: () => this.settle(point) }, say(confirm)),
     );
   }
 
   keep() {
-    sessionStorage.setItem(NAME, JSON.stringify({ message: this.message.value, reading: this.reading, points: this.points }));
+    sessionStorage.setItem(NAME, JSON.stringify({ message: this.message.value, reading: this.reading, points: this.points, wished: this.wished, asked: this.asked.order, edited: this.intake.edited }));
   }
 
   restore() {
-    const { message = "", reading = null, points = [] } = JSON.parse(sessionStorage.getItem(NAME) ?? "{}");
+    const { message = "", reading = null, points = [], wished = "", asked = null, edited = false } = JSON.parse(sessionStorage.getItem(NAME) ?? "{}");
     this.message.value = message;
     this.reading = reading;
     this.points = points;
+    this.wished = wished;
+    this.asked.order = asked;
+    this.intake.edited = edited;
     this.show();
   }
 }

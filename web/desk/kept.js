@@ -1,4 +1,4 @@
-/** The last fifty offers, on this device alone: what became of each, and which of them wait. */
+/** The last fifty offers, on this device only: the state of each, and which of them wait. */
 
 const NAME = "ledgerstone.offers.1";
 const MOST = 50;
@@ -25,6 +25,13 @@ export class Kept extends EventTarget {
   /** @param {string} token */
   of(token) {
     return this.all().find((offer) => offer.token === token);
+  }
+
+  /** The offer whose reference a text names; of several revisions the one named in full. @param {string} text */
+  namedIn(text) {
+    const upper = text.toUpperCase();
+    const named = this.all().filter(({ reference }) => upper.includes(reference));
+    return named.sort((a, b) => b.reference.length - a.reference.length)[0];
   }
 
   /** Keep an offer; one that is there already stays in its state. @param {KeptOffer} offer */

@@ -1,9 +1,9 @@
 /** The reply as it will look: written, shown, copied, or taken as a draft. */
 
-import { named } from "../answer/sentences.js";
 import { elements, make, one, say } from "../show.js";
 import { copied, saved } from "./files.js";
 import { mailNodes } from "./mail.js";
+import { keepOffer, paperOf } from "./offering.js";
 import { paperButtons } from "./papers.js";
 
 const NAME = "ledgerstone.letter.1";
@@ -18,10 +18,13 @@ export class Letter {
     /** @type {Contract.Reply | null} */
     this.reply = null;
     this.wanted = false;
+    this.turn = 0;
     this.name = make("input", { id: "letter-name", autocomplete: "off" });
     this.paper = make("div", { id: "letter", tabindex: "-1", role: "group", "aria-label": say("reply.letter") });
     this.said = make("p", { class: "hint said" });
     this.tools = make("div", { id: "letter-tools", hidden: "" });
+    this.copyButton = make("button", { type: "button", class: "main", press: () => this.copyWhole() }, say("reply.copy"));
+    this.taken = ""; // the letter that left the desk last, as text
   }
 
   listen() {
@@ -32,7 +35,6 @@ export class Letter {
       make("p", {}, make("button", { type: "button", class: "main", press: () => void this.write() }, say("reply.write"))),
       make("p", { class: "fault", id: "letter-fault", hidden: "" }),
       this.tools,
-      this.said,
       this.paper,
     );
     this.fill();
@@ -43,14 +45,16 @@ export class Letter {
     this.desk.page.store.addEventListener("change", () => this.paper.classList.add("stale"));
   }
 
-  /** @param {Contract.Customer | null} customer */
-  begin(customer) {
-    this.set = { ...EMPTY, tone: this.set.tone, name: customer?.name ?? "", to: customer };
+  /** @param {Contract.Customer | null} customer @param {{anew: boolean}} how */
+  begin(customer, { anew }) {
+    const name = (anew ? "" : this.set.name) || (customer?.name ?? "");
+    this.set = { ...EMPTY, tone: this.set.tone, name, to: customer };
     this.reply = null;
     this.wanted = false;
     this.paper.replaceChildren();
     this.tools.hidden = true;
     this.said.textContent = "";
+    this.taken = "";
     this.fill();
   }
 
@@ -75,14 +79,16 @@ export class Letter {
   ask() {
     const { desk, set } = this;
     const { name, to, tone } = set;
-    const [assumed, missing] = [desk.enquiry.open("assumed"), desk.enquiry.open("missing")];
+    const [assumed, missing] = [desk.enquiry.open("assumed"), desk.enquiry.questions()];
     const asksOnly = !desk.readable && missing.length > 0;
     const { order } = desk.page.store;
+    const asked = desk.enquiry.asked.sent(desk.enquiry.wished);
     return {
-      ...(asksOnly ? order.language && { language: order.language } : { order, ...desk.hand.terms, tone }),
+      ...(asksOnly ? order.language && { language: order.language } : { order, ...desk.terms(), tone }),
       ...(name && { customer: name }),
       assumed: assumed.map(({ at, says }) => ({ at, says })),
-      missing: missing.map(({ at, says }) => ({ at, asks: says })),
+      missing,
+      ...(!asksOnly && asked && { asked }),
       ...(to && { answers: answersOf(to) }),
     };
   }
@@ -90,18 +96,20 @@ export class Letter {
   async write() {
     this.wanted = true;
     if (await this.again()) this.paper.focus({ preventScroll: true });
-    this.tools.scrollIntoView({ block: "nearest" });
+    this.tools.scrollIntoView({ block: "start" });
   }
 
-  /** Write it as the order now stands. */
+  /** Write it for the current order. */
   async again() {
     const asked = this.desk.page.store.order;
+    const turn = ++this.turn;
     const reply = await this.desk.tried("#letter-fault", () => this.desk.service.ask("v1/replies", this.ask()));
-    if (!reply || asked !== this.desk.page.store.order) return false;
+    if (!reply || turn !== this.turn || asked !== this.desk.page.store.order) return false;
     this.reply = reply;
     this.paper.replaceChildren(make("p", { class: "subject" }, reply.subject), ...mailNodes(reply.html, (link) => this.desk.service.drawing(link)));
     this.paper.classList.remove("stale");
     this.showTools();
+    this.compare(reply);
     return true;
   }
 
@@ -109,12 +117,21 @@ export class Letter {
     if (!this.tools.hasChildNodes()) {
       const button = (/** @type {string} */ key, /** @type {() => void} */ press, kind = "quiet") => make("button", { type: "button", class: kind, press }, say(key));
       this.tools.append(
-        make("div", { class: "keep" }, button("reply.copy", () => this.copyWhole(), "main"), button("reply.copy-text", () => this.copyText()), button("reply.draft", () => void this.download()), this.desk.set.drafts && button("reply.file", () => void this.file()), button("reply.sent", () => this.sent())),
+        make("div", { class: "keep" }, this.copyButton, button("reply.copy-text", () => this.copyText()), button("reply.draft", () => void this.download()), this.desk.set.drafts && button("reply.file", () => void this.file()), button("reply.sent", () => this.sent())),
+        this.said,
         make("h3", {}, say("papers.title")),
-        paperButtons(this.desk, () => this.paperOf(), "#letter-fault"),
+        paperButtons(this.desk, () => paperOf(this.desk, this.set.name), "#letter-fault"),
       );
     }
     this.tools.hidden = false;
+  }
+
+  /** What was copied, or taken as a draft, is no longer the letter that is shown. @param {Contract.Reply} reply */
+  compare({ text }) {
+    const isOther = this.taken !== "" && this.taken !== text;
+    this.copyButton.textContent = say(isOther ? "reply.copy-again" : "reply.copy");
+    if (isOther) this.tell(say("reply.anew"));
+    else if (this.taken === "") this.said.textContent = "";
   }
 
   copyWhole() {
@@ -127,7 +144,7 @@ export class Letter {
 
   /** @param {string} done @param {Record<string, string>} forms by media type */
   copy(done, forms) {
-    this.keepOffer();
+    this.leaves();
     if (copied(forms)) return this.tell(say(done));
     getSelection()?.selectAllChildren(this.paper);
     this.tell(say("reply.not-copied"));
@@ -137,45 +154,29 @@ export class Letter {
     const draft = await this.desk.tried("#letter-fault", () => this.desk.service.file("v1/replies", this.ask(), "message/rfc822"));
     if (!draft) return;
     saved(draft, "reply.eml");
-    this.keepOffer();
+    this.leaves();
   }
 
   /** Put the reply among the drafts of the maker's own mailbox. */
   async file() {
     const done = await this.desk.tried("#letter-fault", () => this.desk.service.ask("v1/drafts", this.ask()));
     if (!done) return;
-    this.keepOffer();
+    this.leaves();
     this.tell(done.says);
   }
 
   sent() {
-    const quote = this.keepOffer();
+    const quote = keepOffer(this.desk, this.set);
     if (quote?.token) this.desk.kept.set(quote.token, { state: "sent", on: this.desk.set.today });
     this.tell(say("reply.noted"));
   }
 
-  /** The quote that the letter is of, where it is one. */
-  quote() {
-    const answer = this.desk.page.answers.last?.answer;
-    return answer?.kind === "quote" ? answer.body : null;
-  }
-
-  /** What a paper of this offer is asked by. */
-  paperOf() {
-    const quote = this.quote();
-    const reference = quote ? named(quote) : "offer";
-    const order = { order: this.desk.page.store.order, ...this.desk.terms() };
-    return { reference, ask: quote?.token ? { token: quote.token } : order };
-  }
-
-  /** Keep the offer among the last fifty, once its letter leaves the desk. */
-  keepOffer() {
-    const quote = this.quote();
-    if (!quote?.token) return null;
-    const { token, price, valid_until: until } = quote;
-    const [customer, to] = [this.set.name, this.set.to?.reply_to ?? ""];
-    this.desk.kept.put({ token, reference: named(quote), customer, to, total: price.total, currency: price.currency, until, on: this.desk.set.today, state: "draft" });
-    return quote;
+  /** The letter leaves the desk as it is shown. */
+  leaves() {
+    this.taken = this.reply?.text ?? "";
+    this.copyButton.textContent = say("reply.copy");
+    this.said.textContent = "";
+    keepOffer(this.desk, this.set);
   }
 
   /** @param {string} words */

@@ -1,7 +1,7 @@
 /** Phrases of the enquiry and the fields that they filled, each a way to the other. */
 
 import { findField } from "../form/fields.js";
-import { elements, make, one, say } from "../show.js";
+import { day, elements, make, one, say } from "../show.js";
 
 /**
  * A phrase that was taken: each press goes to the next of the fields that it filled.
@@ -24,23 +24,53 @@ export function markFields(form, store, open) {
   for (const old of elements(form, ".mark")) old.remove();
   for (const point of open) {
     const slab = point.at.match(/^\/slabs\/(\d+)/)?.[1];
-    if (slab !== undefined && Number(slab) !== store.slab) continue;
+    if (point.kind === "unread" || (slab !== undefined && Number(slab) !== store.slab)) continue;
     const field = findField(form, store, point.at)?.closest(".field, fieldset");
     field?.append(point.kind === "said" ? back(point) : make("p", { class: `mark ${point.kind}` }, kindOf(point), " ", point.says));
   }
 }
 
+/** To the phrase that a point rests on. @param {Point} point */
+export function toPhrase(point) {
+  const found = elements(one("#marked"), ".phrase").find(({ dataset }) => dataset.at?.split(" ").includes(point.at));
+  found?.focus();
+  found?.scrollIntoView({ block: "center" });
+}
+
 /** A way back from a field to the phrase that filled it. @param {Point} point */
 function back(point) {
-  const press = () => {
-    const found = elements(one("#marked"), ".phrase").find(({ dataset }) => dataset.at?.split(" ").includes(point.at));
-    found?.focus();
-    found?.scrollIntoView({ block: "center" });
-  };
+  const press = () => toPhrase(point);
   return make("p", { class: "mark said" }, make("button", { type: "button", class: "link", press }, say("points.said", { text: point.says })));
 }
 
 /** @param {Point} point */
 export function kindOf({ kind }) {
   return make("strong", { class: "level" }, say(`points.${kind}`));
+}
+
+/** Enter a value as if it were typed or chosen. @param {HTMLFormElement} form @param {Store} store @param {string} at @param {string} value */
+export function enter(form, store, at, value) {
+  const control = findField(form, store, at);
+  const radio = elements(form, `input[type=radio][value="${CSS.escape(value)}"]`).find((each) => control?.closest("fieldset")?.contains(each));
+  if (radio instanceof HTMLInputElement) radio.click();
+  else if (control instanceof HTMLInputElement || control instanceof HTMLSelectElement) {
+    control.value = value;
+    control.dispatchEvent(new Event("input", { bubbles: true }));
+  }
+}
+
+/** A reading as its field says it. @param {{form: HTMLFormElement, store: Store}} page @param {Point} point @param {string} value */
+export function spoken({ form, store }, { at }, value) {
+  const control = findField(form, store, at);
+  if (control instanceof HTMLSelectElement) return Array.from(control.options).find((option) => option.value === value)?.text ?? value;
+  return control instanceof HTMLInputElement && control.type === "date" ? day(value) : value;
+}
+
+/** Whom a message is from, and what of it was not read. @param {Contract.Enquiry} reading */
+export function aboutWords({ is_enquiry: is, customer, rests_on_attachment: rests, attachments }) {
+  const from = customer.name ?? customer.reply_to;
+  const says = [is ? "" : say("enquiry.none"), from ? say("enquiry.from", { name: from }) : ""];
+  if (rests || attachments.length) says.push(say("enquiry.attached"));
+  if (customer.reply_to_differs) says.push(say("enquiry.reply-to", { address: customer.reply_to ?? "" }));
+  return says.filter(Boolean).join(" ");
 }

@@ -4,6 +4,7 @@ import { openedNotice, orderOf } from "../answer/opened.js";
 import { day, make, money, one, say } from "../show.js";
 import { copied, saved } from "./files.js";
 import { STATES, tokenIn, waits } from "./kept.js";
+import { drawn, offered, questions } from "./offered.js";
 import { fetchPaper, paperButtons } from "./papers.js";
 
 const PATIENCE = "ledgerstone.patience";
@@ -85,21 +86,23 @@ export class Offers {
     const select = make("select", { "aria-label": say("offers.state", { reference }) }, ...STATES.map((name) => make("option", { value: name, ...(name === state && { selected: "" }) }, say(`offers.${name}`))));
     select.addEventListener("change", () => this.desk.kept.set(token, { state: /** @type {KeptOffer["state"]} */ (select.value), on: this.desk.set.today }));
     const open = make("button", { type: "button", class: "quiet", press: () => void this.openToken(token) }, say("offers.open-row", { reference }));
-    const paid = state === "yes" && !offer.paid ? make("button", { type: "button", class: "quiet", press: () => this.desk.kept.set(token, { paid: true }) }, say("offers.paid")) : null;
-    const remind = state === "sent" ? make("button", { type: "button", class: "quiet", press: () => void this.note("reminder", offer) }, say("papers.reminder")) : null;
-    const words = [customer, money(total, currency), say("offers.until", { day: day(until, "short") })].filter(Boolean).join(" · ");
-    return make("li", { class: "entry" }, make("p", {}, make("strong", {}, reference), " ", words, why ? make("span", { class: "why" }, ` ${why}`) : null), make("div", { class: "keep" }, open, select, remind, paid));
+    const button = (/** @type {string} */ key, /** @type {() => void} */ press) => make("button", { type: "button", class: "quiet", press }, say(key));
+    const unpaid = state === "yes" && !offer.paid;
+    const request = unpaid ? button("papers.deposit", () => void this.note("deposit", offer)) : null;
+    const paid = unpaid ? button("offers.paid", () => this.desk.kept.set(token, { paid: true })) : null;
+    const remind = state === "sent" ? button("papers.reminder", () => void this.note("reminder", offer)) : null;
+    const [asked, isPaid] = [offer.asked?.length ?? 0, state === "yes" && offer.paid];
+    const facts = [customer, money(total, currency), say("offers.until", { day: day(until, "short") }), isPaid && say("offers.is-paid"), asked && state !== "no" && say("offers.asked-count", { n: asked })];
+    const words = facts.filter(Boolean).join(" · ");
+    return make("li", { class: "entry" }, make("p", {}, make("strong", {}, reference), " ", words, why ? make("span", { class: "why" }, ` ${why}`) : null), make("div", { class: "keep" }, open, select, remind, request, paid));
   }
 
   /** Open what was pasted or dropped: a link, a mail, or the reference of an offer kept here. @param {string} text */
   async open(text) {
-    const reference = text.trim().toUpperCase().match(/^[0-9A-Z]{4}-[0-9A-Z]{4}( [A-Z]+)?$/)?.[0];
-    const kept = reference && this.desk.kept.all().find((offer) => offer.reference === reference);
-    const token = kept ? kept.token : tokenIn(text);
+    const token = tokenIn(text) || this.desk.kept.namedIn(text)?.token;
     if (token) return this.openToken(token);
-    const fault = one(FAULT);
-    fault.textContent = reference ? say("offers.not-here", { reference }) : say("offers.no-link");
-    fault.hidden = false;
+    const [reference] = text.toUpperCase().match(/\b[0-9A-Z]{4}-[0-9A-Z]{4}\b( [A-Z]\b)?/) ?? [];
+    this.desk.tell(FAULT, reference ? say("offers.not-here", { reference }) : say("offers.no-link"), "fault");
   }
 
   /** @param {string} token */
@@ -114,8 +117,11 @@ export class Offers {
     const press = (/** @type {string} */ key, /** @type {() => void} */ does, kind = "quiet") => make("button", { type: "button", class: kind, press: does }, say(key));
     this.opened.replaceChildren(
       notice,
+      drawn(this.desk, found),
+      offered(found),
+      questions(this.desk, token),
       make("div", { class: "keep" }, press("papers.yes", () => void this.yes(offer), "main"), press("papers.reminder", () => void this.note("reminder", offer)), press("papers.deposit", () => void this.note("deposit", offer)), press("offers.change", () => this.change(found))),
-      paperButtons(this.desk, () => ({ reference, ask: { token } }), FAULT),
+      paperButtons(this.desk, () => ({ ...this.of(token, offer), order: found.order }), FAULT),
       make("div", { id: "note" }),
     );
     this.opened.focus({ preventScroll: true });
@@ -123,10 +129,15 @@ export class Offers {
     this.desk.page.announce(found.says);
   }
 
+  /** What an offer's papers are asked by: whose it is, and what is not answered. @param {string} token @param {KeptOffer} offer */
+  of(token, { reference, customer }) {
+    return { reference, ask: { token, ...(customer && { customer }) }, missing: this.desk.kept.of(token)?.asked ?? [] };
+  }
+
   /** A yes becomes a job: the job sheet, the calendar's entries, and the request for the deposit. @param {KeptOffer} offer */
   async yes(offer) {
     this.desk.kept.set(offer.token, { state: "yes", on: this.desk.set.today });
-    const of = { reference: offer.reference, ask: { token: offer.token } };
+    const of = this.of(offer.token, offer);
     await fetchPaper(this.desk, "job", of, FAULT);
     await fetchPaper(this.desk, "calendar", of, FAULT);
     await this.note("deposit", offer);
@@ -140,7 +151,9 @@ export class Offers {
     if (!note) return;
     const said = copied({ "text/plain": note.text }) ? say("offers.note-copied") : "";
     const mail = `mailto:${to}?subject=${encodeURIComponent(note.subject)}&body=${encodeURIComponent(note.text)}`;
-    const shown = make("div", { class: "notice" }, make("p", { class: "hint" }, said), make("p", { class: "letter-text" }, note.text), make("p", {}, make("a", { href: mail }, say("offers.mail"))));
+    const asked = kind === "deposit" ? (this.desk.kept.of(token)?.asked ?? []) : [];
+    const still = asked.length ? make("p", { class: "why" }, say("offers.asked-still", { questions: asked.map(({ asks }) => asks).join(" ") })) : null;
+    const shown = make("div", { class: "notice" }, still, note.lacks ? make("p", { class: "why" }, note.lacks) : null, make("p", { class: "hint" }, said), make("p", { class: "letter-text" }, note.text), make("p", {}, make("a", { href: mail }, say("offers.mail"))));
     (document.querySelector("#note") ?? this.opened).replaceChildren(shown);
     shown.scrollIntoView({ block: "nearest" });
     this.desk.page.announce(said);

@@ -1,10 +1,10 @@
-/** What an enquiry said and what it left open: each point stands until it is confirmed or its value changes. */
+/** The points of an enquiry, read and open: each stays until it is confirmed or its value changes. */
 
 import { read, same } from "../lib/json.js";
 import { startingSlab } from "../order/slabs.js";
 
 /**
- * The order that the form begins with: the one proposed, or what was said on a plain slab, its sizes left empty.
+ * The order that the form begins with: the proposal, or the values read on a plain slab without sizes.
  * @param {Contract.Enquiry} reading
  * @param {Choices} choices
  * @returns {Order}
@@ -28,19 +28,20 @@ function sized(outline) {
 }
 
 /** @param {Contract.Enquiry} reading @param {Order} order as the form began @returns {Point[]} */
-export function pointsOf({ doubtful, missing, assumed, read: taken }, order) {
+export function pointsOf({ unread, doubtful, missing, assumed, read: taken }, order) {
   const was = (/** @type {string} */ at) => read(order, at);
   return [
-    ...doubtful.map(({ at, says, readings }) => ({ kind: /** @type {const} */ ("doubtful"), at, says, readings: readings.filter(({ value }) => value), from: readings.flatMap(({ from }) => from) })),
-    ...missing.map(({ at, asks }) => ({ kind: /** @type {const} */ ("missing"), at, says: asks, readings: [], from: [] })),
+    ...unread.map((span) => ({ kind: /** @type {const} */ ("unread"), at: `${span.start}`, says: `“${span.text}”`, readings: [], from: [span] })),
+    ...doubtful.map(({ at, says, asks, readings }) => ({ kind: /** @type {const} */ ("doubtful"), at, says, asks, readings: readings.filter(({ value }) => value), from: readings.flatMap(({ from }) => from) })),
+    ...missing.map(({ at, asks }) => ({ kind: /** @type {const} */ ("missing"), at, says: asks, asks, readings: [], from: [] })),
     ...assumed.map(({ at, says }) => ({ kind: /** @type {const} */ ("assumed"), at, says, readings: [], from: [] })),
     ...taken.map(({ at, from }) => ({ kind: /** @type {const} */ ("said"), at, says: from.map(({ text }) => text).join(" … "), readings: [], from })),
-  ].map((point) => ({ ...point, was: was(point.at), settled: false }));
+  ].map((point) => ({ ...point, was: point.kind === "unread" ? null : was(point.at), settled: false }));
 }
 
 /** @param {Point[]} points @param {Order} order */
 export function openPoints(points, order) {
-  return points.filter(({ at, was, settled }) => !settled && same(read(order, at), was));
+  return points.filter(({ kind, at, was, settled }) => !settled && (kind === "unread" || same(read(order, at), was)));
 }
 
 /**

@@ -1,21 +1,29 @@
-/** The pricing service as the maker asks it: with the key, which goes to this page's own origin alone. */
+/** The pricing service with the maker's key, which goes to this page's own origin only. */
 
-import { Service } from "../service.js";
+import { Service, Trouble } from "../service.js";
 
 /** @typedef {"application/pdf" | "text/calendar" | "message/rfc822" | "image/vnd.dxf" | "image/svg+xml"} FileKind */
 
+const LONGEST_MS = 30_000; // a worker has twenty seconds for a request
+
 export class DeskService extends Service {
-  constructor() {
-    super("..");
+  /** @param {string} [address] where the service stands, seen from the page */
+  constructor(address = "..") {
+    super(address);
     this.key = "";
     /** @type {() => Partial<Terms>} what the maker sets for the offer at hand */
     this.terms = () => ({});
   }
 
   /** @override @param {string} path @param {RequestInit} options */
-  call(path, options) {
+  async call(path, options) {
     const headers = { .../** @type {Record<string, string>} */ (options.headers), Authorization: `Bearer ${this.key}` };
-    return super.call(path, { ...options, headers });
+    const signal = AbortSignal.any([AbortSignal.timeout(LONGEST_MS), ...(options.signal ? [options.signal] : [])]);
+    try {
+      return await super.call(path, { ...options, headers, signal });
+    } catch (fault) {
+      throw fault instanceof DOMException && fault.name === "TimeoutError" ? new Trouble("down") : fault;
+    }
   }
 
   /** @override @param {Order} order @param {{minimal: boolean, signal: AbortSignal}} how */
@@ -28,14 +36,19 @@ export class DeskService extends Service {
     return (await this.call("v1/desk", {})).json();
   }
 
+  /** The workshop's profile as a form. @returns {Promise<Profile>} */
+  async workshop() {
+    return (await this.call("v1/workshop", {})).json();
+  }
+
   /** @param {Blob} message @returns {Promise<Contract.Enquiry>} */
   async read(message) {
     return this.answered(await this.call("v1/enquiries", { method: "POST", headers: { "Content-Type": message.type }, body: message }));
   }
 
-  /** @param {string} path @param {object} ask */
-  async ask(path, ask) {
-    return this.answered(await this.post(path, ask, "application/json"));
+  /** @param {string} path @param {object} ask @param {AbortSignal} [signal] */
+  async ask(path, ask, signal) {
+    return this.answered(await this.post(path, ask, "application/json", signal));
   }
 
   /**
@@ -50,16 +63,18 @@ export class DeskService extends Service {
     return response.blob();
   }
 
-  /** @param {string} link of a drawing that is the maker's alone */
-  async picture(link) {
+  /** @param {string} link of a drawing @param {FileKind} kind */
+  async picture(link, kind) {
     const at = this.drawing(link).slice(this.base.href.length);
-    return (await this.call(at, { headers: { Accept: "image/svg+xml" } })).blob();
+    const response = await this.call(at, { headers: { Accept: `${kind}, application/problem+json;q=0.5` } });
+    if (!response.ok) await this.answered(response);
+    return response.blob();
   }
 
-  /** @param {string} path @param {object} ask @param {string} kind */
-  post(path, ask, kind) {
+  /** @param {string} path @param {object} ask @param {string} kind @param {AbortSignal} [signal] */
+  post(path, ask, kind, signal) {
     const headers = { "Content-Type": "application/json", Accept: `${kind}, application/problem+json;q=0.5` };
-    return this.call(path, { method: "POST", headers, body: JSON.stringify(ask) });
+    return this.call(path, { method: "POST", headers, body: JSON.stringify(ask), ...(signal && { signal }) });
   }
 
   /** @param {Response} response */
@@ -70,7 +85,7 @@ export class DeskService extends Service {
   }
 }
 
-/** The service says why it cannot: in words, and each fault by its pointer. */
+/** A refusal by the service: in words, and each fault by its pointer. */
 export class Refused extends Error {
   /** @param {{detail: string, faults?: Fault[], findings?: Finding[]}} body */
   constructor({ detail, faults = [], findings = [] }) {

@@ -64,7 +64,7 @@ export class Side {
       slabs.map(async ({ strength }, i) => {
         const facts = governing(strength);
         const link = drawings.plan?.replace(/plan\.svg.*$/, `stress.svg?slab=${i}`);
-        const picture = link ? await this.desk.service.picture(link) : null;
+        const picture = link ? await this.desk.service.picture(link, "image/svg+xml") : null;
         const label = order.slabs[i]?.label || say("slabs.one", { number: i + 1 });
         const image = picture && make("img", { src: URL.createObjectURL(picture), alt: say("side.stress", { label }) });
         return make("div", {}, slabs.length > 1 ? make("h3", {}, label) : null, table(facts), image && make("figure", {}, image));

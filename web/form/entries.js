@@ -2,7 +2,7 @@
 
 import { read, without, written } from "../lib/json.js";
 import { withPoint, withUnit } from "../lib/lengths.js";
-import { inKind, newRests, sealerFor, sidesOf } from "../order/slabs.js";
+import { inKind, sealerFor, sidesOf } from "../order/slabs.js";
 import { mark, typedMass } from "../show.js";
 import { pointerOf } from "./fields.js";
 
@@ -24,8 +24,10 @@ export function entered(control, store, choices) {
 /** @param {Control} control @param {string} as @param {Store} store */
 function valueOf(control, as, store) {
   if (control instanceof HTMLInputElement && as === "yes") return control.checked || "";
+  if (control instanceof HTMLInputElement && as === "unknown") return control.checked ? "" : {};
   if (control instanceof HTMLInputElement && as === "wall") return control.checked ? "wall" : "square";
   const text = control.value.trim();
+  if (as === "colour" && /^[0-9a-f]{6}$/i.test(text)) return `#${text}`;
   if (as === "length") return withUnit(withPoint(text, store.unit, mark()), store.unit);
   if (as === "whole" && /^\d{1,9}$/.test(text)) return Number(text);
   const number = mark() === "," ? text.replace(",", ".") : text;
@@ -35,12 +37,8 @@ function valueOf(control, as, store) {
 }
 
 /**
- * Set a member; an empty one is left out, and what held nothing else with it.
- * @param {Order} order
- * @param {string} pointer
- * @param {any} value
- * @param {boolean} keepEmpty
- * @returns {Order}
+ * An empty member is left out, and what held nothing else with it.
+ * @param {Order} order @param {string} pointer @param {any} value @param {boolean} keepEmpty @returns {Order}
  */
 export function set(order, pointer, value, keepEmpty) {
   if (value !== "" || keepEmpty) return written(order, pointer, value);
@@ -51,13 +49,7 @@ export function set(order, pointer, value, keepEmpty) {
   return empty && parent.split("/").length > 3 ? set(left, parent, "", false) : left;
 }
 
-/**
- * Where one of these is given, the others are asked for.
- * @param {Order} order
- * @param {string} pointer
- * @param {HTMLElement} control
- * @param {Store} store
- */
+/** Where one of these is given, the others are asked for. @param {Order} order @param {string} pointer @param {HTMLElement} control @param {Store} store */
 function together(order, pointer, control, store) {
   const group = pointer.slice(0, pointer.lastIndexOf("/"));
   const members = Array.from(control.closest("fieldset")?.querySelectorAll("[data-together]") ?? []);
@@ -70,6 +62,7 @@ function together(order, pointer, control, store) {
 function reshaped(pointer, value, store, choices) {
   const [, , number = "0", ...rest] = pointer.split("/");
   if (/^\/joins\/\d+\/(one|other)\/slab$/.test(pointer)) return inJoin(store, pointer, value);
+  if (pointer === "/delivery/kind" && value === "") return without(store.order, "/delivery");
   const at = `/slabs/${number}`;
   const slab = store.order.slabs[Number(number)];
   const part = rest.join("/");
@@ -79,10 +72,13 @@ function reshaped(pointer, value, store, choices) {
     const holder = pointer.slice(0, -"/kind".length);
     return written(store.order, holder, inKind(read(store.order, holder), value, store.unit));
   }
-  if (part === "rests/kind") return set(store.order, `${at}/rests`, newRests(value, slab, store.unit) ?? "", false);
+  if (part === "shade/name" && value) return written(store.order, `${at}/shade`, { name: value });
+  if (part === "shade/match") return written(store.order, `${at}/shade`, value ? { match: value } : { name: choices.shades[0]?.name ?? "" });
+  if (part === "rests/kind") return set(store.order, `${at}/rests`, value && { kind: value }, false); // the service lays them out
   if (part === "place") {
-    const sealer = sealerFor(choices, value, slab.finish?.sealer);
-    return written(written(store.order, `${at}/place`, value), `${at}/finish/sealer`, sealer);
+    const order = set(store.order, pointer, value, false);
+    const { sealer } = slab.finish ?? {};
+    return sealer ? written(order, `${at}/finish/sealer`, sealerFor(choices, value || "indoors", sealer)) : order;
   }
   if (rest[0] === "edges" && rest[2] === "profile") return squared(inProfile(store, pointer, value, choices), at);
   if (part === "outline/corner_radius") return squared(set(store.order, pointer, value, false), at);
@@ -107,12 +103,7 @@ function inJoin(store, pointer, number) {
   return written(store.order, at, { slab: number, side: sides.includes(side) ? side : sides[0] });
 }
 
-/**
- * What was said of sides that are gone goes with them.
- * @param {Store} store
- * @param {string} at
- * @param {Outline} outline
- */
+/** What was said of sides that are gone goes with them. @param {Store} store @param {string} at @param {Outline} outline */
 function inOutline(store, at, outline) {
   const sides = sidesOf(outline);
   const slab = { ...read(store.order, at), outline };
@@ -128,13 +119,7 @@ function inOutline(store, at, outline) {
   return written(store.order, at, slab);
 }
 
-/**
- * A bevel or a rounding has a size: start with a usual one.
- * @param {Store} store
- * @param {string} pointer
- * @param {string} profile
- * @param {Choices} choices
- */
+/** A bevel or a rounding has a size: start with a usual one. @param {Store} store @param {string} pointer @param {string} profile @param {Choices} choices */
 function inProfile(store, pointer, profile, choices) {
   const at = pointer.slice(0, pointer.lastIndexOf("/"));
   const offered = choices.edges.find((edge) => edge.profile === profile);

@@ -1,15 +1,12 @@
-/** Ties every control that has `data-at` to its place in the order, both ways. */
+/** Ties each control to its place in the order, both ways. */
 
 import { read } from "../lib/json.js";
 import { shownIn } from "../lib/lengths.js";
-import { elements, lengthWords, typedMass } from "../show.js";
+import { elements, lengthWords, typedMass, write } from "../show.js";
 
-/**
- * The JSON Pointer of an element, from what it and what holds it say.
- * @param {Element} element
- * @param {Store} store
- * @param {string} [at]
- */
+const MOST = 3;
+
+/** @param {Element} element @param {Store} store @param {string} [at] */
 export function pointerOf(element, store, at = /** @type {HTMLElement} */ (element).dataset.at ?? "") {
   let pointer = at === "" ? "" : `/${at}`;
   for (let up = element.parentElement; up; up = up.parentElement) {
@@ -21,16 +18,13 @@ export function pointerOf(element, store, at = /** @type {HTMLElement} */ (eleme
 }
 
 /**
- * Write the order into every control under a root; the one being typed into is left alone
- * unless `all`.
- * @param {HTMLElement} root
- * @param {Store} store
- * @param {{all: boolean}} how
+ * The control being typed into is left alone unless `all`.
+ * @param {HTMLElement} root @param {Store} store @param {{all: boolean}} how
  */
 export function refill(root, store, { all }) {
   for (const element of elements(root, "[data-at]")) {
     const value = read(store.order, pointerOf(element, store)) ?? element.dataset.default;
-    if (element instanceof HTMLFieldSetElement) refillRadios(element, value);
+    if (element instanceof HTMLFieldSetElement) refillRadios(element, value ?? "");
     else if (all || element !== document.activeElement) refillOne(element, value, store);
   }
   showWhen(root, store);
@@ -38,7 +32,7 @@ export function refill(root, store, { all }) {
 
 /** @param {HTMLElement} element @param {any} value @param {Store} store */
 function refillOne(element, value, store) {
-  if (element instanceof HTMLInputElement && element.type === "checkbox") element.checked = value === true || value === "wall";
+  if (element instanceof HTMLInputElement && element.type === "checkbox") element.checked = element.dataset.as === "unknown" ? value === undefined : value === true || value === "wall";
   else if (isControl(element)) {
     const { as = "text" } = element.dataset;
     const mass = as === "mass" && typeof value === "number" ? typedMass(value, true) : value;
@@ -54,24 +48,16 @@ function refillRadios(fieldset, value) {
     radio.checked = radio.value === value;
 }
 
-/**
- * Show only what has a meaning for this order: `data-when="outline/kind=round"`.
- * @param {HTMLElement} root
- * @param {Store} store
- */
+/** `data-when="outline/kind=round"` @param {HTMLElement} root @param {Store} store */
 export function showWhen(root, store) {
   for (const element of elements(root, "[data-when]")) {
     const [at = "", values = ""] = (element.dataset.when ?? "").split("=");
     element.hidden = !values.split(" ").includes(read(store.order, pointerOf(element, store, at)));
+    if (element instanceof HTMLOptionElement) element.disabled = element.hidden; // a list on a phone may show it all the same
   }
 }
 
-/**
- * Find what shows a pointer: its own control, else the nearest that holds it, else one inside.
- * @param {HTMLElement} root
- * @param {Store} store
- * @param {string} pointer
- */
+/** A pointer's own control, else the nearest that holds it, else one inside. @param {HTMLElement} root @param {Store} store @param {string} pointer */
 export function findField(root, store, pointer) {
   const places = elements(root, "[data-at], [data-scope], [data-list]").map((element) => ({
     element,
@@ -97,7 +83,8 @@ function placeOf(element, store) {
 function firstControl(element) {
   if (isControl(element)) return element;
   const inner = elements(element, "input, select, textarea, button").find((e) => !e.closest("[hidden]"));
-  return /** @type {HTMLElement} */ (element.querySelector("input:checked") ?? inner ?? element);
+  const chosen = inner?.matches("[type=radio]") ? element.querySelector("input:checked") : null;
+  return /** @type {HTMLElement} */ (chosen ?? inner ?? element);
 }
 
 /** @param {EventTarget | null} element */
@@ -109,12 +96,7 @@ export function isControl(element) {
   );
 }
 
-/**
- * Focus the field of a JSON Pointer, on whichever slab it is.
- * @param {HTMLElement} form
- * @param {Store} store
- * @param {string} pointer
- */
+/** @param {HTMLElement} form @param {Store} store @param {string} pointer */
 export function goTo(form, store, pointer) {
   const found = pointer.match(/^\/slabs\/(\d+)/);
   if (found && Number(found[1]) !== store.slab) store.lookAt(Number(found[1]));
@@ -124,4 +106,31 @@ export function goTo(form, store, pointer) {
     if (up instanceof HTMLDetailsElement) up.open = true;
   control.focus();
   control.scrollIntoView({ block: "center" });
+}
+
+/** A folded line says what stands in it. @param {HTMLElement} root @param {Unit} unit */
+export function syncFolds(root, unit) {
+  for (const place of elements(root, ".fold > summary > .so")) {
+    const fold = /** @type {HTMLElement} */ (place.closest("details"));
+    const said = elements(fold, "input, select").flatMap((control) => entryOf(/** @type {Control} */ (control), fold, unit));
+    write(place, [...said.slice(0, MOST), ...(said.length > MOST ? ["…"] : [])].join(", "));
+  }
+}
+
+/** @param {Control} control @param {HTMLElement} fold @param {Unit} unit @returns {string[]} */
+function entryOf(control, fold, unit) {
+  if (control.closest("[hidden]")) return [];
+  const { value, dataset } = control;
+  if (value === "" || value === dataset.default || value === dataset.usual || dataset.at === "label" || dataset.gap) return [];
+  if (control instanceof HTMLSelectElement) return [`${rowOf(control, fold)}${control.selectedOptions[0]?.textContent ?? ""}`];
+  if (dataset.as === "length" && /^[\d.,/ ]+$/.test(value)) return [`${value} ${unit}`];
+  if (!(control instanceof HTMLInputElement) || !/checkbox|radio/.test(control.type)) return [value];
+  const words = control.closest("label")?.querySelector("span:not(.chip)")?.firstChild?.textContent ?? "";
+  return control.checked ? [words.trim()] : [];
+}
+
+/** @param {Control} control @param {HTMLElement} fold */
+function rowOf(control, fold) {
+  const row = control.closest("li");
+  return row && fold.contains(row) ? `${row.querySelector("[data-row-name]")?.textContent}: ` : "";
 }

@@ -1,56 +1,58 @@
-/** What the workshop offers and what sides the slab has, put into the form. */
+/** What the workshop offers, the slab's sides, and rows from templates. */
 
 import { read } from "../lib/json.js";
 import { inMm, spoken } from "../lib/lengths.js";
 import { sidesOf } from "../order/slabs.js";
-import { elements, knows, lengthWords, make, masses, one, say, usualUnit, write } from "../show.js";
-import { fromTemplate } from "./templates.js";
+import { elements, fillWords, knows, lengthWords, make, masses, one, say, usualUnit, write } from "../show.js";
+
+let made = 0;
 
 /** @param {HTMLElement} form @param {Choices} choices */
 export function fillOptions(form, choices) {
-  fill(form, "#shade-name", choices.shades.map(({ name, hex }) => pick("shade-name", name, name, "", hex)));
+  const own = one("[for=shade-hex]", form).textContent ?? "";
+  fill(form, "#shade-name", [...choices.shades.map(({ name, hex }) => pick("shade-name", name, name, "", hex)), pick("shade-name", "#", own, "", "#")]);
   const surfaces = choices.finishes.map(({ surface, says }) => {
     const name = knows(`surface.${surface}`) ? say(`surface.${surface}`) : surface;
     return pick("finish-surface", surface, name, says);
   });
   fill(form, "#finish-surface", surfaces);
+  one("#shade-match", form).hidden = !choices.matching;
+  one("#shade-ask", form).hidden = choices.matching;
   fill(form, "#finish-sealer", choices.sealers.map(({ name, says }) => pick("finish-sealer", name, name, says)));
-  const usual = choices.thicknesses_mm.map((mm) =>
-    make("button", { type: "button", "data-do": "quick", "data-mm": String(mm) }, lengthWords(spoken(mm, usualUnit(), 16))),
-  );
-  fill(form, "[data-quick]", usual);
+  const usual = choices.thicknesses_mm.map((mm) => make("option", { value: String(mm) }, lengthWords(spoken(mm, usualUnit(), 16))));
+  offer(one("[data-quick]", form), [make("option", { value: "", disabled: "" }, say("thickness.other")), ...usual, make("option", { value: "0" }, say("rests.unknown"))]);
   if (masses() === "lb") write(one("[for=delivery-lift-rated-kg]", form), say("delivery.lift-rated-lb"));
   for (const field of elements(form, "[data-offer]")) {
     const offer = read(choices, `/${field.dataset.offer}`);
     field.hidden = !offer;
     one("span", field).textContent = offer?.says ?? "";
   }
-  const offered = new Set(["collect", ...choices.deliveries.flatMap(({ kinds }) => kinds)]);
-  for (const radio of elements(form, "[name=delivery-kind]"))
-    if (radio instanceof HTMLInputElement && !offered.has(radio.value)) radio.closest("label")?.remove();
+  const offered = new Set(["", "collect", ...choices.deliveries.flatMap(({ kinds }) => kinds)]);
+  for (const option of elements(form, "#delivery-kind option"))
+    if (option instanceof HTMLOptionElement && !offered.has(option.value)) option.remove();
 }
 
-/**
- * Show the sealers that suit the place, and which usual thickness is chosen.
- * @param {HTMLElement} form
- * @param {Choices} choices
- * @param {Slab} slab
- */
+/** @param {HTMLElement} form @param {Choices} choices @param {Slab} slab */
 export function syncOptions(form, choices, slab) {
   for (const radio of elements(form, "[name=finish-sealer]")) {
     const sealer = choices.sealers.find(({ name }) => name === /** @type {HTMLInputElement} */ (radio).value);
-    const suits = sealer?.places.includes(slab.place ?? "indoors") || slab.finish?.sealer === sealer?.name;
+    const suits = !sealer || sealer.places.includes(slab.place ?? "indoors") || slab.finish?.sealer === sealer.name;
     /** @type {HTMLElement} */ (radio.closest("label")).hidden = !suits;
   }
-  for (const button of elements(form, "[data-mm]"))
-    button.setAttribute("aria-pressed", String(Math.abs(Number(button.dataset.mm) - (inMm(slab.thickness) ?? 0)) < 0.5));
+  const own = one("#shade-name label:has([value='#'])", form);
+  const { match } = slab.shade ?? {};
+  own.hidden = match === undefined;
+  /** @type {HTMLInputElement} */ (one("input", own)).checked = !own.hidden;
+  one(".chip", own).style.backgroundColor = match ?? "";
+  const thick = choices.thicknesses_mm.find((mm) => Math.abs(mm - (inMm(slab.thickness) ?? 0)) < 0.5);
+  /** @type {HTMLSelectElement} */ (form.querySelector("[data-quick]")).value = String(thick ?? (slab.thickness === undefined ? 0 : ""));
 }
 
 /** @param {HTMLElement} form @param {string} selector @param {HTMLElement[]} picks */
 function fill(form, selector, picks) {
   const fieldset = form.querySelector(selector);
   for (const old of Array.from(fieldset?.querySelectorAll("label, button") ?? [])) old.remove();
-  fieldset?.append(...picks);
+  fieldset?.append(...picks, pick(selector.slice(1), "", say("rests.unknown"), ""));
 }
 
 /** @param {string} group @param {string} value @param {string} name @param {string} says @param {string} [hex] */
@@ -120,4 +122,30 @@ function showBoxes(fieldset, sides) {
 function tickSides(root, ticked) {
   for (const box of elements(root, "[data-side]"))
     if (box instanceof HTMLInputElement) box.checked = ticked.includes(box.value);
+}
+
+/** Every label is tied to its control. @param {string} id */
+export function fromTemplate(id) {
+  const template = document.getElementById(id);
+  if (!(template instanceof HTMLTemplateElement)) throw new Error(`There is no template ${id}.`);
+  const row = template.content.firstElementChild?.cloneNode(true);
+  if (!(row instanceof HTMLElement)) throw new Error(`The template ${id} is empty.`);
+  fillWords(row);
+  for (const field of elements(row, ".field")) tie(field);
+  for (const radio of elements(row, "[type=radio]")) radio.setAttribute("name", `rim-${made}`); // each row's choice is its own
+  return row;
+}
+
+/** @param {HTMLElement} field */
+function tie(field) {
+  const control = field.querySelector("input, select");
+  const label = field.querySelector("label");
+  const hint = field.querySelector(".hint");
+  if (!control || !label) return;
+  made += 1;
+  control.id = `field-${made}`;
+  if (!label.contains(control)) label.htmlFor = control.id;
+  if (!hint) return;
+  hint.id = `${control.id}-hint`;
+  control.setAttribute("aria-describedby", hint.id);
 }

@@ -1,12 +1,15 @@
-/** As many rows as the order has members, made from the page's templates; and the slabs. */
+/** Rows as the order has members; the slabs; other ways to say where an opening is. */
 
 import { read, without, written } from "../lib/json.js";
-import { spoken } from "../lib/lengths.js";
-import { sidesOf, startingSlab } from "../order/slabs.js";
-import { elements, make, one, say, write } from "../show.js";
+import { inMm, shownIn, spoken, withPoint, withUnit } from "../lib/lengths.js";
+import { sizeMm, startingSlab } from "../order/slabs.js";
+import { elements, lengthWords, make, mark, one, say, write } from "../show.js";
+import { unitMiddles } from "../sketch/drag.js";
+import { boxOf, cutoutOf } from "../sketch/geometry.js";
+import { movables } from "../sketch/movables.js";
 import { pointerOf } from "./fields.js";
-import { offer, sideOption } from "./options.js";
-import { fromTemplate } from "./templates.js";
+import { withSlabs } from "./joins.js";
+import { fromTemplate } from "./options.js";
 
 /** @param {HTMLElement} root @param {Store} store */
 export function syncRows(root, store) {
@@ -29,17 +32,12 @@ export function syncRows(root, store) {
 /** @param {Element} row @param {any} member @param {number} i @param {string} key */
 function name(row, member, i, key) {
   const words = member?.label || say(key, { number: i + 1 });
-  const legend = row.querySelector("[data-row-name]");
-  if (legend) write(legend, words);
-  const remove = row.querySelector(":scope > fieldset > [data-do=remove-row], :scope > fieldset > .row > [data-do=remove-row]");
-  remove?.setAttribute("aria-label", say("row.remove-named", { name: words }));
+  for (const place of elements(row, "[data-row-name]")) if (place.closest("li") === row) write(place, words);
+  const remove = elements(row, "[data-do=remove-row]").find((button) => button.closest("li") === row);
+  remove?.setAttribute("aria-label", `${remove.textContent}: ${words}`);
 }
 
-/**
- * The order with one more member in a list, like the last one or a plain one.
- * @param {HTMLElement} button
- * @param {Store} store
- */
+/** @param {HTMLElement} button @param {Store} store */
 export function withRow(button, store) {
   const pointer = pointerOf(button, store, button.dataset.to);
   const members = read(store.order, pointer) ?? [];
@@ -52,9 +50,7 @@ export function withoutRow(row, store) {
   return without(store.order, pointerOf(row, store, row.dataset.scope));
 }
 
-const JOIN_MM = 2;
-
-/** Show a button for each slab, and what can be done with them. @param {Store} store @param {Choices} choices */
+/** @param {Store} store @param {Choices} choices */
 export function showSlabs(store, choices) {
   const { slabs } = store.order;
   const list = one("#slabs");
@@ -72,13 +68,18 @@ export function showSlabs(store, choices) {
   one("[data-do=remove-slab]").hidden = slabs.length < 2;
 }
 
+/** @param {Store} store */
+export function slabOptions({ order }) {
+  return order.slabs.map((slab, i) => make("option", { value: String(i) }, slabName(slab, i)));
+}
+
 /** @param {{label?: string}} slab @param {number} i */
 function slabName(slab, i) {
   const number = i + 1;
   return slab.label ? say("slabs.called", { number, label: slab.label }) : say("slabs.one", { number });
 }
 
-/** One more slab: plain, of the same look as the one that is shown. @param {Store} store @param {Choices} choices */
+/** Plain, of the same look as the one that is shown. @param {Store} store @param {Choices} choices */
 export function addSlab(store, choices) {
   const { shade, finish, place, thickness } = structuredClone(store.shown);
   insert(store, { ...startingSlab(choices, store.unit), shade, finish, place, thickness });
@@ -95,41 +96,69 @@ function insert(store, slab) {
   store.change({ ...store.order, slabs }, { slab: slabs.length - 1 });
 }
 
-/**
- * A join names slabs by number: those of the slab that goes go with it, the others count anew.
- * @param {Store} store
- */
+/** @param {Store} store */
 export function removeSlab(store) {
-  const gone = store.slab;
-  const slabs = store.order.slabs.filter((_, i) => i !== gone);
-  const counted = (/** @type {JoinEnd} */ { slab, side }) => ({ slab: slab > gone ? slab - 1 : slab, side });
-  const { joins = [], ...rest } = store.order;
-  const left = joins.filter(({ one, other }) => one.slab !== gone && other.slab !== gone);
-  const again = left.map(({ one, other, gap }) => ({ one: counted(one), other: counted(other), gap }));
-  store.change({ ...rest, slabs, ...(again.length && { joins: again }) });
+  store.change(withSlabs(store.order, store.order.slabs.filter((slab) => slab !== store.shown)));
 }
 
-/** One more join: the slab that is shown to the one before it, or to the next. @param {Store} store */
-export function addJoin(store) {
-  const { order, slab, unit } = store;
-  const one = Math.max(0, slab - 1);
-  const end = (/** @type {number} */ number, /** @type {string} */ wanted) => {
-    const sides = sidesOf(order.slabs[number]?.outline ?? { kind: "rectangle" });
-    return { slab: number, side: sides.includes(wanted) ? wanted : (sides[0] ?? "") };
-  };
-  const join = { one: end(one, "right"), other: end(one + 1, "left"), gap: spoken(JOIN_MM, unit) };
-  store.change({ ...order, joins: [...(order.joins ?? []), join] });
+/** From an opening's near edge, in mm. @param {Cutout} cutout @param {Outline} outline */
+export function gapsOf(cutout, outline) {
+  const { from, to } = boxOf(cutoutOf(cutout));
+  const { lengthMm, widthMm } = sizeMm(outline);
+  return { left: from.x, front: from.y, right: lengthMm - to.x, back: widthMm - to.y };
+}
+
+/** Null where what was typed reads as no length. @param {HTMLInputElement} control @param {Store} store */
+export function placedByGap(control, store) {
+  const side = /** @type {Side} */ (control.dataset.gap);
+  const number = numberOf(control, store);
+  const { cutouts, outline } = store.shown;
+  const cutout = cutouts?.[number];
+  const gap = inMm(withUnit(withPoint(control.value, store.unit, mark()), store.unit));
+  if (!cutout || gap === null) return null;
+  const off = (gap - gapsOf(cutout, outline)[side]) * (side === "left" || side === "front" ? 1 : -1);
+  return moved(store, number, side === "left" || side === "right" ? { x: off, y: 0 } : { x: 0, y: off });
+}
+
+/** @param {HTMLElement} button @param {Store} store */
+export function centredOnUnit(button, store) {
+  const number = numberOf(button, store);
+  const middle = unitMiddles(store.shown)[Number(button.dataset.unitNumber)];
+  const there = movables(store.order, store.slab, store.unit)[number];
+  return middle === undefined || !there ? null : moved(store, number, { x: middle - there.x, y: 0 });
+}
+
+/** @param {Store} store @param {number} number @param {XY} by */
+function moved(store, number, by) {
+  const there = movables(store.order, store.slab, store.unit)[number];
+  return there ? there.put(store.order, { x: there.x + by.x, y: there.y + by.y }) : null;
+}
+
+/** @param {HTMLElement} element @param {Store} store */
+function numberOf(element, store) {
+  return Number(pointerOf(element, store, "place").split("/")[4]);
 }
 
 /** @param {HTMLElement} form @param {Store} store */
-export function syncJoins(form, store) {
-  const { slabs } = store.order;
-  one("#joins", form).hidden = slabs.length < 2;
-  const names = slabs.map((slab, i) => make("option", { value: String(i) }, slabName(slab, i)));
-  for (const select of elements(form, "[data-options=slabs]")) offer(select, names);
-  for (const select of elements(form, "[data-options=ends]")) {
-    const number = read(store.order, pointerOf(select, store).replace(/side$/, "slab"));
-    const sides = sidesOf(slabs[number]?.outline ?? { kind: "rectangle" });
-    offer(select, sides.map(sideOption));
+export function syncPlaces(form, store) {
+  const slab = store.shown;
+  for (const control of /** @type {HTMLInputElement[]} */ (elements(form, "[data-gap]"))) {
+    const cutout = slab.cutouts?.[numberOf(control, store)];
+    if (!cutout) continue;
+    const side = /** @type {Side} */ (control.dataset.gap);
+    const fromStart = side === "left" || side === "front";
+    /** @type {HTMLElement} */ (control.closest(".field")).hidden = !fromStart && (slab.size_from ?? "finished") !== "finished";
+    if (control === document.activeElement) continue;
+    const gap = gapsOf(cutout, slab.outline)[side];
+    control.value = lengthWords(shownIn(spoken(gap, store.unit), store.unit));
+  }
+  const { length } = read(slab, "/rests/units") ?? [];
+  for (const place of elements(form, "[data-on-units]")) {
+    place.hidden = !length;
+    if (place.childElementCount === length + 1) continue;
+    const buttons = Array.from({ length }, (_, i) =>
+      make("button", { type: "button", class: "quiet", "data-do": "on-unit", "data-unit-number": String(i) }, say("units.one", { number: i + 1 })),
+    );
+    place.replaceChildren(make("legend", {}, say("place.on-unit")), ...buttons);
   }
 }

@@ -12,13 +12,13 @@ function unescaped(part) {
   return part.replaceAll("~1", "/").replaceAll("~0", "~");
 }
 
-/** Whether a part names a member that is there; nothing inherited counts. @param {any} holder @param {string} part */
+/** Nothing inherited counts. @param {any} holder @param {string} part */
 export function holds(holder, part) {
   if (Array.isArray(holder)) return /^(0|[1-9]\d*)$/.test(part) && Number(part) < holder.length;
   return typeof holder === "object" && holder !== null && Object.hasOwn(holder, part);
 }
 
-/** Read what a pointer leads to; undefined where it leads nowhere. @param {any} document @param {string} pointer */
+/** @param {any} document @param {string} pointer */
 export function read(document, pointer) {
   let here = document;
   for (const part of partsOf(pointer)) {
@@ -28,12 +28,7 @@ export function read(document, pointer) {
   return here;
 }
 
-/**
- * A copy with one member set; missing objects on the way are made.
- * @param {any} document
- * @param {string} pointer
- * @param {any} value
- */
+/** A copy with one member set; missing objects on the way are made. @param {any} document @param {string} pointer @param {any} value */
 export function written(document, pointer, value) {
   return put(document, partsOf(pointer), value);
 }
@@ -47,7 +42,7 @@ function put(here, parts, value) {
   return { ...here, [part]: inner };
 }
 
-/** A copy without one member. @param {any} document @param {string} pointer */
+/** @param {any} document @param {string} pointer */
 export function without(document, pointer) {
   const parts = partsOf(pointer);
   const last = parts.pop();
@@ -68,12 +63,7 @@ export function escaped(part) {
 /** A patch that does not fit: the document has changed. */
 export class StalePatch extends Error {}
 
-/**
- * Apply a patch to a copy; all of it or, by throwing, nothing.
- * @param {any} document
- * @param {Operation[]} patch
- * @throws {StalePatch}
- */
+/** All of it or, by throwing, nothing. @param {any} document @param {Operation[]} patch @throws {StalePatch} */
 export function patched(document, patch) {
   return patch.reduce(applied, structuredClone(document));
 }
@@ -116,12 +106,7 @@ function tested(document, path, value) {
   return document;
 }
 
-/**
- * Whether two JSON values are equal (RFC 6902 §4.6): the order of members does not count.
- * @param {any} one
- * @param {any} other
- * @returns {boolean}
- */
+/** RFC 6902 §4.6: the order of members does not count. @param {any} one @param {any} other @returns {boolean} */
 export function same(one, other) {
   if (typeof one !== "object" || typeof other !== "object" || !one || !other) return one === other;
   if (Array.isArray(one) !== Array.isArray(other)) return false;

@@ -1,38 +1,31 @@
 /**
- * Lengths as customers type them. The text goes to the service as it is; the millimetres worked
- * out here only place starting openings and draw the sketch.
+ * Lengths as customers type them. Millimetres only draw the sketch.
  */
 
 /** @type {Unit[]} */
 export const UNITS = ["mm", "cm", "m", "in"];
 const MM_PER = new Map(
-  Object.entries({ mm: 1, cm: 10, m: 1000, in: 25.4, inch: 25.4, inches: 25.4, '"': 25.4 }),
+  Object.entries({ mm: 1, cm: 10, m: 1000, in: 25.4, inch: 25.4, inches: 25.4, zoll: 25.4, '"': 25.4 }),
 );
 const BARE = /^[-−]?[\d.,\s/½¼¾⅛⅜⅝⅞⁄-]*$/;
 const VULGAR = { "½": "1/2", "¼": "1/4", "¾": "3/4", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8" };
 
-/**
- * Give a typed number the chosen unit; a text that carries its own is left as it was typed.
- * @param {string} typed
- * @param {Unit} unit
- */
+/** A text that carries its own unit is left as it was typed. @param {string} typed @param {Unit} unit */
 export function withUnit(typed, unit) {
   const text = typed.trim();
   return /\d|[½¼¾⅛⅜⅝⅞]/.test(text) && BARE.test(text) ? `${text} ${unit}` : text;
 }
 
 /**
- * A typed number as the service reads it. In 1.450 mm and 1,450 mm the mark of thousands goes where
- * it is one in this language, which it is of millimetres and centimetres; elsewhere it stays as typed.
- * @param {string} typed
- * @param {Unit} unit that a number alone is in
- * @param {Mark} mark the language's decimal mark
+ * As the service reads it. This language’s mark of thousands goes (of mm and cm); of another’s the service asks what is meant.
+ * @param {string} typed @param {Unit} unit @param {Mark} mark the language's decimal mark
  */
 export function withPoint(typed, unit, mark) {
   const [, number = "", own = ""] = withUnit(typed, unit).match(/^([-−]?[\d.,]*\d)\s*(\S*)$/) ?? [];
-  const grouped = mark === "," ? /^[-−]?\d{1,3}(\.\d{3})+(,\d+)?$/ : /^[-−]?\d{1,3}(,\d{3})+(\.\d+)?$/;
+  const grouped = mark === "," ? /^[-−]?[1-9]\d{0,2}(\.\d{3})+(,\d+)?$/ : /^[-−]?[1-9]\d{0,2}(,\d{3})+(\.\d+)?$/;
   if (grouped.test(number) && /^(mm|cm)$/i.test(own))
     return typed.replace(number, number.replaceAll(mark === "," ? "." : ",", "").replace(",", "."));
+  if (mark === "," && /^[-−]?[1-9]\d{0,2}(,\d{3})+$/.test(number) && /^mm$/i.test(own)) return typed;
   return mark === "," ? typed.replace(/^([^.,]*),(\d[^.,]*)$/, "$1.$2") : typed;
 }
 
@@ -41,7 +34,7 @@ export function withMark(text, mark) {
   return mark === "," && !text.includes(",") ? text.replace(/^([^.]*\d)\.(\d[^.]*)$/, "$1,$2") : text;
 }
 
-/** @param {unknown} value a text with its unit, or a number of millimetres @param {Unit} unit */
+/** @param {unknown} value @param {Unit} unit */
 export function shownIn(value, unit) {
   if (value === undefined || value === null) return "";
   const text = typeof value === "number" ? `${value} mm` : String(value);
@@ -67,9 +60,9 @@ function plain(text) {
   return tidy.replace(/\s+/g, " ").trim();
 }
 
-/** @param {string} text one amount and its unit */
+/** @param {string} text */
 function amountInMm(text) {
-  const found = text.match(/^(-?)(?:(\d*\.?\d+|\d+)|(?:(\d+)[ -]+)?(\d+)\/(\d+)) ?(mm|cm|m|in|inch|inches|")\.?$/i);
+  const found = text.match(/^(-?)(?:(\d*\.?\d+|\d+)|(?:(\d+)[ -]+)?(\d+)\/(\d+)) ?(mm|cm|m|in|inch|inches|zoll|")\.?$/i);
   if (!found) return null;
   const [, sign, number, whole, over, under, unit] = found;
   const amount = number ? Number(number) : Number(whole ?? 0) + Number(over) / Number(under);
@@ -77,7 +70,7 @@ function amountInMm(text) {
   return Number.isFinite(amount) ? (sign ? -1 : 1) * amount * per : null;
 }
 
-/** Millimetres as people write them in this unit: whole ones, or eighths. @param {number} mm @param {Unit} unit @param {number} [parts] of an inch */
+/** Millimetres as people write them in this unit: whole ones, or eighths. @param {number} mm @param {Unit} unit @param {number} [parts] */
 export function spoken(mm, unit, parts = 8) {
   if (unit !== "in") return `${trimmed(Math.round(mm) / (MM_PER.get(unit) ?? 1))} ${unit}`;
   const all = Math.round((Math.abs(mm) / 25.4) * parts);
@@ -88,7 +81,7 @@ export function spoken(mm, unit, parts = 8) {
   return `${mm < 0 ? "-" : ""}${said.filter(Boolean).join(" ")} in`;
 }
 
-/** The step that a drawing is drawn to: 5 mm, or a quarter of an inch. @param {Unit} unit */
+/** 5 mm, or a quarter of an inch. @param {Unit} unit */
 export function fineStep(unit) {
   return unit === "in" ? 6.35 : 5;
 }

@@ -1,4 +1,4 @@
-/** A slab: its sides and rough size, what it starts with so that a price shows at once, each kind of rest. */
+/** A slab: its sides, its rough size, what it starts with. */
 
 import { inMm, spoken } from "../lib/lengths.js";
 
@@ -12,7 +12,7 @@ export function sidesOf(outline) {
   return outline.kind === "l-shape" ? [...BOX, "notch-x", "notch-y"] : BOX;
 }
 
-/** Length and width of the box round an outline, as far as they can be read, in mm. @param {Outline} outline */
+/** The box round an outline, as far as it can be read. @param {Outline} outline */
 export function sizeMm(outline) {
   if (outline.kind === "polygon") return spanMm(outline.points ?? []);
   const across = outline.kind === "round" ? outline.diameter : undefined;
@@ -27,18 +27,6 @@ function spanMm(points) {
   const xs = points.map((point) => inMm(point.x) ?? 0);
   const ys = points.map((point) => inMm(point.y) ?? 0);
   return { lengthMm: Math.max(0, ...xs), widthMm: Math.max(0, ...ys) };
-}
-
-/**
- * Where an opening may first be set down, in mm: of an L, the part that is as deep as the whole.
- * @param {Outline} outline
- */
-export function roomMm(outline) {
-  const { lengthMm, widthMm } = sizeMm(outline);
-  const { corner, length } = outline.notch ?? {};
-  const cut = outline.kind === "l-shape" ? Math.min(inMm(length) ?? 0, lengthMm) : 0;
-  const from = corner?.endsWith("left") ? cut : 0;
-  return { from, to: from + lengthMm - cut, widthMm };
 }
 
 /** @param {Outline} outline @param {string} kind @param {Unit} unit */
@@ -96,61 +84,8 @@ export function startingSlab(choices, unit) {
   };
 }
 
-/**
- * The sealer to start with in a place: the one asked for where it suits, else the first that does.
- * @param {Choices} choices
- * @param {string} place
- * @param {string} [wanted]
- */
+/** The one asked for where it suits the place, else the first that does. @param {Choices} choices @param {string} place @param {string} [wanted] */
 export function sealerFor(choices, place, wanted = "") {
   const suit = choices.sealers.filter((sealer) => sealer.places.includes(place));
   return (suit.find((sealer) => sealer.name === wanted) ?? suit[0] ?? choices.sealers[0])?.name ?? "";
-}
-
-const UNIT_MM = 600;
-const BEARING_MM = 50;
-const LEG_IN_MM = 100;
-const MOST_SIDES = 20;
-
-/**
- * Rests of this kind for a slab, or undefined where the customer does not know.
- * @param {string} kind
- * @param {Slab} slab
- * @param {Unit} unit
- */
-export function newRests(kind, slab, unit) {
-  const { lengthMm, widthMm } = sizeMm(slab.outline);
-  const said = (/** @type {number} */ mm) => spoken(mm, unit);
-  const count = Math.max(1, Math.round(lengthMm / UNIT_MM));
-  const each = Math.round(lengthMm / count / 5) * 5;
-  const starts = {
-    units: { units: Array.from({ length: count }, () => ({ width: said(each), for: "base" })) },
-    frame: { sides: sidesOf(slab.outline).slice(0, MOST_SIDES), width: said(BEARING_MM) },
-    ends: { depth: said(BEARING_MM * 2) },
-    legs: { at: legsAt(slab, lengthMm, widthMm, said), pad: said(BEARING_MM) },
-    ledges: { lines: [0, lengthMm].map((x) => ledge(said, x, widthMm)) },
-    pedestal: { plate: said(Math.round(Math.min(lengthMm, widthMm) / 20) * 10) },
-    full: {},
-  };
-  const start = starts[/** @type {keyof typeof starts} */ (kind)];
-  return start && { kind, ...start };
-}
-
-/**
- * Four legs, in from the corners; under a round slab in from its rim.
- * @param {Slab} slab
- * @param {number} lengthMm
- * @param {number} widthMm
- * @param {(mm: number) => string} said
- */
-function legsAt({ outline }, lengthMm, widthMm, said) {
-  const round = outline.kind === "round";
-  const exactMm = round ? LEG_IN_MM + (lengthMm / 2 - LEG_IN_MM) * (1 - Math.SQRT1_2) : LEG_IN_MM;
-  const inMm = Math.round(exactMm / 5) * 5;
-  return [inMm, lengthMm - inMm].flatMap((x) => [inMm, widthMm - inMm].map((y) => ({ x: said(x), y: said(y) })));
-}
-
-/** @param {(mm: number) => string} said @param {number} x @param {number} widthMm */
-function ledge(said, x, widthMm) {
-  return { start: { x: said(x), y: said(0) }, end: { x: said(x), y: said(widthMm) }, depth: said(BEARING_MM) };
 }

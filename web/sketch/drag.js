@@ -7,7 +7,6 @@ import { keyStep, mm, snapped } from "./geometry.js";
 const SLACK_PX = 4;
 const REACH_PX = 8;
 
-/** One drag at a time; each is undone as one change. */
 export class Drag {
   /** @param {Sketch} sketch */
   constructor(sketch) {
@@ -55,7 +54,6 @@ export class Drag {
     sketch.move(movable, this.rest(movable, to), { cause: "moving", group: `drag ${this.count}` });
   }
 
-  /** A second finger came: it was no drag, but the start of a pinch. */
   cancel() {
     const moved = this.now?.moved;
     this.now = null;
@@ -69,15 +67,11 @@ export class Drag {
     this.lines = { x: null, y: null };
     sketch.show();
     if (!now?.moved) return;
-    sketch.page.asking.ask(sketch.page.store.order, { typing: false });
+    sketch.page.price("choice");
     sketch.tell(now.key);
   }
 
-  /**
-   * Where a thing comes to rest, in mm: kept on the slab, on a line where one is near.
-   * @param {Movable} movable
-   * @param {XY} to
-   */
+  /** Kept on the slab, on a line where one is near. @param {Movable} movable @param {XY} to */
   rest(movable, to) {
     const { store } = this.sketch.page;
     const slab = store.shown;
@@ -104,7 +98,7 @@ export class Drag {
     this.nudge(movable, step);
   }
 
-  /** Move a thing by so much; presses close together are undone as one. @param {Movable} movable @param {XY} step */
+  /** Presses close together are undone as one. @param {Movable} movable @param {XY} step */
   nudge(movable, step) {
     const to = { x: movable.x + step.x, y: movable.y + step.y };
     this.sketch.move(movable, to, { cause: "typing", group: `nudge ${movable.key}` });
@@ -140,11 +134,7 @@ export class Drag {
   }
 }
 
-/**
- * What an opening comes to rest on: the middles of slab, units and other openings.
- * @param {Slab} slab
- * @param {number} opening
- */
+/** The middles of slab, units and other openings. @param {Slab} slab @param {number} opening */
 export function linesOf(slab, opening) {
   const { lengthMm, widthMm } = sizeMm(slab.outline);
   const others = (slab.cutouts ?? []).filter((cutout, i) => i !== opening && cutout.centre);

@@ -22,13 +22,7 @@ export function outlineOf(outline) {
   });
 }
 
-/**
- * Three corners in place of the one that an L leaves out.
- * @param {string} corner
- * @param {number} x
- * @param {number} y
- * @param {{length: any, width: any}} notch
- */
+/** Three corners in place of the one that an L leaves out. @param {string} corner @param {number} x @param {number} y @param {{length: any, width: any}} notch */
 function notched(corner, x, y, { length, width }) {
   const inX = x + (corner.endsWith("left") ? 1 : -1) * mm(length);
   const inY = y + (corner.startsWith("front") ? 1 : -1) * mm(width);
@@ -69,12 +63,7 @@ export function boxOf(shape) {
   return { from: { x: left, y: front }, to: { x: right, y: back } };
 }
 
-/**
- * The path of a shape, every point taken through `at` (which turns the paper over).
- * @param {Shape} shape
- * @param {(point: XY) => XY} at
- * @param {number} scale
- */
+/** Every point is taken through `at`, which turns the paper over. @param {Shape} shape @param {(point: XY) => XY} at @param {number} scale */
 export function pathOf(shape, at, scale) {
   if (!Array.isArray(shape)) {
     const { x, y } = at(shape);
@@ -89,13 +78,7 @@ export function pathOf(shape, at, scale) {
   return parts.length ? `M${parts.join("L")}z` : "";
 }
 
-/**
- * A corner of a path: the point, or a curve between its tangents.
- * @param {XY} before
- * @param {Corner} corner
- * @param {XY} after
- * @param {(point: XY) => XY} at
- */
+/** A corner of a path: the point, or a curve between its tangents. @param {XY} before @param {Corner} corner @param {XY} after @param {(point: XY) => XY} at */
 function bend(before, corner, after, at) {
   const [one, other] = [towards(corner, before), towards(corner, after)];
   const angle = Math.acos(Math.max(-1, Math.min(1, one.x * other.x + one.y * other.y)));
@@ -122,13 +105,7 @@ function round(n) {
   return Math.round(n * 10) / 10;
 }
 
-/**
- * The nearest line within reach, else the nearest step of the unit.
- * @param {number} atMm
- * @param {number[]} linesMm centre lines, and the places of other openings
- * @param {number} reachMm
- * @param {Unit} unit
- */
+/** The nearest line within reach, else the nearest step of the unit. @param {number} atMm @param {number[]} linesMm @param {number} reachMm @param {Unit} unit */
 export function snapped(atMm, linesMm, reachMm, unit) {
   const near = linesMm
     .filter((line) => Math.abs(line - atMm) <= reachMm)
@@ -138,12 +115,7 @@ export function snapped(atMm, linesMm, reachMm, unit) {
   return { mm: Math.round(atMm / step) * step, line: null };
 }
 
-/**
- * One press of an arrow key: 1 mm, with Shift 10; an eighth of an inch, with Shift a whole.
- * @param {string} key
- * @param {boolean} shift
- * @param {Unit} unit
- */
+/** 1 mm, with Shift 10; an eighth of an inch, with Shift a whole. @param {string} key @param {boolean} shift @param {Unit} unit */
 export function keyStep(key, shift, unit) {
   const ways = /** @type {Record<string, [number, number]>} */ ({
     ArrowLeft: [-1, 0],

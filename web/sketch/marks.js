@@ -1,7 +1,10 @@
-/** What is written on the plan: how it lies on the screen, its sizes, its numbered findings. */
+/** What is written on the plan: its sizes, its numbered findings; and the buttons under it. */
 
-import { spoken } from "../lib/lengths.js";
-import { draw, lengthWords, say } from "../show.js";
+import { goTo } from "../form/fields.js";
+import { without } from "../lib/json.js";
+import { fineStep, spoken } from "../lib/lengths.js";
+import { sizeMm } from "../order/slabs.js";
+import { draw, lengthWords, make, one, say } from "../show.js";
 
 const LEFT = 40;
 const RIGHT = 24;
@@ -9,7 +12,7 @@ const TOP = 30;
 const FOOT = 40;
 const HIGHEST = 340;
 
-/** @param {Box} box of the slab, in mm @param {number} wide of the screen's place @returns {Frame} */
+/** @param {Box} box of the slab, in mm @param {number} wide @returns {Frame} */
 export function frameFor(box, wide) {
   const [length, width] = [Math.max(1, box.to.x - box.from.x), Math.max(1, box.to.y - box.from.y)];
   const scale = Math.min((wide - LEFT - RIGHT) / length, HIGHEST / width);
@@ -36,13 +39,7 @@ export function overall({ kind, length, width, diameter }, { at, box }) {
   return parts;
 }
 
-/**
- * How far a thing is from the left and the front, and the lines it rests on.
- * @param {Movable} movable
- * @param {Frame} frame
- * @param {Unit} unit
- * @param {{x: number | null, y: number | null}} lines
- */
+/** @param {Movable} movable @param {Frame} frame @param {Unit} unit @param {{x: number | null, y: number | null}} lines */
 export function dimensions(movable, { at, box }, unit, lines) {
   const here = at(movable);
   const [foot, far] = [at(box.from), at(box.to)];
@@ -56,24 +53,19 @@ export function dimensions(movable, { at, box }, unit, lines) {
     ...guides,
     draw("path", { class: "dimension", d: `M${foot.x} ${here.y}H${here.x}V${foot.y}` }),
     draw("text", { x: (foot.x + here.x) / 2, y: here.y - 6, class: "measure" }, x),
-    draw("text", { x: here.x + 6, y: (here.y + foot.y) / 2 + 5, class: "measure beside" }, y),
+    draw("text", { x: here.x + 6, y: foot.y - 5, class: "measure beside" }, y),
   ];
 }
 
 const RADIUS = 13;
 const APART = 2 * RADIUS + 2;
 
-/**
- * @param {Finding[]} findings in the order of the answer's list
- * @param {number} slab
- * @param {Frame} frame
- * @param {XY[]} taken what is drawn by hand, which no pin may cover
- */
-export function pins(findings, slab, frame, taken) {
+/** @param {Finding[]} findings @param {number} slab @param {Frame} frame @param {XY[]} taken @param {DOMRect[]} words */
+export function pins(findings, slab, frame, taken, words) {
   return findings.flatMap((finding, i) => {
     const place = finding.slab === slab ? anchorOf(finding.where_mm) : null;
     if (!place) return [];
-    const there = free(kept(frame.at(place), frame), taken, frame.wide);
+    const there = free(frame.at(place), taken, words, frame);
     taken.push(there);
     return [pin(finding, i + 1, there)];
   });
@@ -98,12 +90,15 @@ function kept({ x, y }, { wide, high }) {
   return { x: inside(x, wide), y: inside(y, high) };
 }
 
-/** Beside what stands there, towards the middle. @param {XY} point @param {XY[]} taken @param {number} wide */
-function free({ x, y }, taken, wide) {
-  const step = x > wide / 2 ? -APART - 1 : APART + 1;
-  const met = () => taken.find((other) => Math.hypot(other.x - x, other.y - y) < APART);
-  for (let other = met(); other; other = met()) x = other.x + step;
-  return { x, y };
+/** As near as it covers nothing. @param {XY} point @param {XY[]} taken @param {DOMRect[]} words @param {Frame} frame */
+function free(point, taken, words, frame) {
+  for (let i = 0; i < 2000; i += 1) {
+    const [turn, far] = [2.4 * i, 4 * Math.sqrt(i)]; // a spiral
+    const { x, y } = kept({ x: point.x + far * Math.cos(turn), y: point.y + far * Math.sin(turn) }, frame);
+    const met = taken.some((other) => Math.hypot(other.x - x, other.y - y) < APART);
+    if (!met && !words.some(({ left, right, top, bottom }) => x > left - RADIUS && x < right + RADIUS && y > top - RADIUS && y < bottom + RADIUS)) return { x, y };
+  }
+  return point;
 }
 
 /** @param {Finding} finding @param {number} number @param {XY} at */
@@ -112,4 +107,77 @@ function pin({ says, level }, number, { x, y }) {
   const link = draw("a", { href: `#finding-${number}`, class: `pin ${level}`, "aria-label": label, "data-pin": number });
   link.append(draw("circle", { cx: x, cy: y, r: RADIUS }), draw("text", { x, y: y + 5 }, String(number)));
   return link;
+}
+
+export class Moves {
+  /** @param {Sketch} sketch @param {HTMLElement} place */
+  constructor(sketch, place) {
+    this.sketch = sketch;
+    this.place = place;
+    this.shown = "";
+  }
+
+  enter() {
+    this.place.querySelector("button")?.focus();
+  }
+
+  /** @param {Movable | undefined} movable */
+  show(movable) {
+    this.place.hidden = movable === undefined;
+    const step = fineStep(this.sketch.page.store.unit);
+    const shown = movable ? `${movable.key} ${movable.name} ${movable.axes} ${step}` : "";
+    if (shown === this.shown) return;
+    this.shown = shown;
+    if (!movable) return this.place.replaceChildren();
+    const name = say("moves.name", { name: movable.name });
+    this.place.setAttribute("aria-label", name);
+    const buttons = [...this.steps(movable, step), ...(movable.shape ? this.forOpening() : [])];
+    const field = this.button("moves.field", {}, (thing) => goTo(this.sketch.page.form, this.sketch.page.store, thing.field));
+    this.place.replaceChildren(make("p", { class: "chosen" }, movable.name), ...buttons, field, movable.shape ? this.removal() : "");
+  }
+
+  /** @param {Movable} movable @param {number} mm */
+  steps({ axes, shape }, mm) {
+    const sized = !shape && axes !== "xy";
+    const ways = [
+      { axis: "x", key: sized ? "moves.less" : "moves.left", by: { x: -mm, y: 0 } },
+      { axis: "x", key: sized ? "moves.more" : "moves.right", by: { x: mm, y: 0 } },
+      { axis: "y", key: sized ? "moves.less" : "moves.front", by: { x: 0, y: -mm } },
+      { axis: "y", key: sized ? "moves.more" : "moves.back", by: { x: 0, y: mm } },
+    ];
+    const step = lengthWords(spoken(mm, this.sketch.page.store.unit));
+    return ways
+      .filter(({ axis }) => axes.includes(axis))
+      .map(({ key, by }) => this.button(key, { step }, (movable) => this.sketch.drag.nudge(movable, by)));
+  }
+
+  forOpening() {
+    return /** @type {const} */ (["x", "y"]).map((axis) =>
+      this.button(`moves.centre-${axis}`, {}, (movable) => {
+        const { lengthMm, widthMm } = sizeMm(this.sketch.page.store.shown.outline);
+        const middle = axis === "x" ? lengthMm / 2 : widthMm / 2;
+        this.sketch.move(movable, { x: movable.x, y: movable.y, [axis]: middle }, { cause: "choice", group: "" });
+        this.sketch.tell(movable.key);
+      }),
+    );
+  }
+
+  removal() {
+    return this.button("moves.remove", {}, (movable) => {
+      const { store } = this.sketch.page;
+      this.sketch.chosen = "";
+      store.change(without(store.order, movable.field));
+      this.sketch.page.announce(say("openings.removed", { label: movable.name }));
+      one("[data-do=add-cutout]")?.focus();
+    });
+  }
+
+  /** @param {string} key @param {Record<string, string>} values @param {(movable: Movable) => void} does */
+  button(key, values, does) {
+    const press = () => {
+      const movable = this.sketch.find(this.sketch.chosen);
+      if (movable) does(movable);
+    };
+    return make("button", { type: "button", class: "quiet", press }, say(key, values));
+  }
 }

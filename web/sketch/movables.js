@@ -1,12 +1,12 @@
-/** What can be moved on the plan: openings by their centres, the outline by handles. */
+/** What can be moved on the plan; and what a change would draw otherwise. */
 
-import { written } from "../lib/json.js";
+import { patched, StalePatch, written } from "../lib/json.js";
 import { spoken } from "../lib/lengths.js";
 import { sizeMm } from "../order/slabs.js";
-import { say } from "../show.js";
-import { boxOf, cutoutOf, mm, reliefOf } from "./geometry.js";
+import { draw, say } from "../show.js";
+import { boxOf, cutoutOf, mm, outlineOf, pathOf, reliefOf } from "./geometry.js";
 
-/** @param {Order} order @param {number} number of the slab @param {Unit} unit */
+/** @param {Order} order @param {number} number @param {Unit} unit */
 export function movables(order, number, unit) {
   const slab = order.slabs[number];
   if (!slab) return [];
@@ -45,14 +45,7 @@ function middleOf(shape) {
   return { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
 }
 
-/**
- * @param {Order} order
- * @param {string} at
- * @param {Cutout} cutout
- * @param {number} dx
- * @param {number} dy
- * @param {Unit} unit
- */
+/** @param {Order} order @param {string} at @param {Cutout} cutout @param {number} dx @param {number} dy @param {Unit} unit */
 function shifted(order, at, cutout, dx, dy, unit) {
   const points = (cutout.points ?? []).map(({ x, y }) => ({ x: spoken(mm(x) + dx, unit), y: spoken(mm(y) + dy, unit) }));
   return written(order, `${at}/points`, points);
@@ -69,7 +62,7 @@ export function handles(outline, at, unit) {
   if (outline.kind === "round") return [handle("diameter", at, { x: length, y: length / 2 }, "x", size("diameter", "x"))];
   const { right, back, cutX, cutY } = cutOf(outline);
   const middleY = right ? (back ? (width - cutY) / 2 : (width + cutY) / 2) : width / 2;
-  const middleX = back ? (right ? (length - cutX) / 2 : (length + cutX) / 2) : length / 2;
+  const middleX = back ? (right ? (length - cutX) / 2 : (length + cutX) / 2) : (length * 3) / 4; // in the middle are taps
   const edges = [
     handle("length", at, { x: length, y: middleY }, "x", size("length", "x")),
     handle("width", at, { x: middleX, y: width }, "y", size("width", "y")),
@@ -89,12 +82,7 @@ function cutOf({ kind, notch }) {
   return { right: corner.endsWith("right"), back: corner.startsWith("back"), cutX: mm(length), cutY: mm(width) };
 }
 
-/**
- * The corner inside an L: it draws both sizes of what is left out.
- * @param {Outline} outline
- * @param {string} at
- * @param {Unit} unit
- */
+/** The corner inside an L: it draws both sizes of what is left out. @param {Outline} outline @param {string} at @param {Unit} unit */
 function insideCorner(outline, at, unit) {
   const { lengthMm: length, widthMm: width } = sizeMm(outline);
   const { right, back, cutX, cutY } = cutOf(outline);
@@ -120,15 +108,83 @@ function corners(outline, at, unit) {
 
 /**
  * Write a place; a coordinate that has not moved stays as it was typed.
- * @param {Order} order
- * @param {string} at
- * @param {XY} here
- * @param {XY} there
- * @param {Unit} unit
- * @param {string} [inX] the member that x is written to
- * @param {string} [inY]
+ * @param {Order} order @param {string} at @param {XY} here @param {XY} there @param {Unit} unit @param {string} [inX] @param {string} [inY]
  */
 export function placed(order, at, here, there, unit, inX = "x", inY = "y") {
   const first = Math.abs(there.x - here.x) < 0.01 ? order : written(order, `${at}/${inX}`, spoken(there.x, unit));
   return Math.abs(there.y - here.y) < 0.01 ? first : written(first, `${at}/${inY}`, spoken(there.y, unit));
+}
+
+const [WIDE, HIGH, ROOM, APART_MM] = [240, 110, 6, 60];
+
+/** Of the first slab that a change draws otherwise. @param {Order} order @param {Operation[]} patch */
+export function ghost(order, patch) {
+  const after = slabsAfter(order, patch);
+  const number = after.findIndex((slab, i) => !alike(shapesOf(slab), shapesOf(order.slabs[i])));
+  if (number < 0) return null;
+  const pieces = after.slice(number, after.length > order.slabs.length ? undefined : number + 1);
+  return picture(shapesOf(order.slabs[number]), besideOneAnother(pieces));
+}
+
+/** @param {Order} order @param {Operation[]} patch @param {number} number */
+export function comes(order, patch, number) {
+  return others(shapesOf(slabsAfter(order, patch)[number]), shapesOf(order.slabs[number]));
+}
+
+/** The slabs after a change; as they are where it no longer fits. @param {Order} order @param {Operation[]} patch @returns {Slab[]} */
+function slabsAfter(order, patch) {
+  try {
+    return patched(order, patch).slabs;
+  } catch (fault) {
+    if (!(fault instanceof StalePatch)) throw fault;
+    return order.slabs;
+  }
+}
+
+/** The outline first, then what is open or thinner in it, then its legs. @param {Slab | undefined} slab @returns {Shape[]} */
+function shapesOf(slab) {
+  if (!slab) return [];
+  const { outline, cutouts = [], reliefs = [], rests } = slab;
+  const legs = (rests?.at ?? []).map((/** @type {Place} */ { x, y }) => ({ x: mm(x), y: mm(y), radius: mm(rests?.pad) / 2 }));
+  return [outlineOf(outline), ...cutouts.map(cutoutOf), ...reliefs.map(reliefOf), ...legs];
+}
+
+/** @param {Slab[]} slabs @returns {Shape[]} */
+function besideOneAnother(slabs) {
+  let from = 0;
+  return slabs.flatMap((slab) => {
+    const shapes = shapesOf(slab);
+    const x = from;
+    from += boxOf(/** @type {Shape} */ (shapes[0])).to.x + APART_MM;
+    return shapes.map((shape) => (Array.isArray(shape) ? shape.map((point) => ({ ...point, x: point.x + x })) : { ...shape, x: shape.x + x }));
+  });
+}
+
+/** @param {Shape[]} old @param {Shape[]} made */
+function picture(old, made) {
+  const boxes = [...old, ...made].map(boxOf);
+  const [right, back] = [Math.max(...boxes.map(({ to }) => to.x)), Math.max(...boxes.map(({ to }) => to.y))];
+  const scale = Math.min(WIDE / right, HIGH / back);
+  const at = (/** @type {XY} */ { x, y }) => ({ x: x * scale, y: (back - y) * scale });
+  const path = (/** @type {string} */ look) => (/** @type {Shape} */ shape) => draw("path", { class: look, d: pathOf(shape, at, scale) });
+  const [width, height] = [right * scale + 2 * ROOM, back * scale + 2 * ROOM];
+  const gone = others(old, made);
+  const stays = old.filter((shape) => !gone.includes(shape));
+  return draw(
+    "svg",
+    { class: "ghost", viewBox: `${-ROOM} ${-ROOM} ${width} ${height}`, width, height, role: "img", "aria-label": say("remedy.ghost") },
+    ...stays.map(path("stays")),
+    ...gone.map(path("goes")),
+    ...others(made, old).map(path("comes")),
+  );
+}
+
+/** @param {Shape[]} some @param {Shape[]} there */
+function others(some, there) {
+  return some.filter((shape) => !there.some((each) => alike(each, shape)));
+}
+
+/** @param {unknown} one @param {unknown} other */
+function alike(one, other) {
+  return JSON.stringify(one) === JSON.stringify(other);
 }

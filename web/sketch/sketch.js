@@ -1,15 +1,14 @@
-/** The plan that is drawn at once and by hand; nothing in it is worked out but where things lie. */
+/** The plan that is drawn at once and by hand. */
 
 import { spoken } from "../lib/lengths.js";
-import { draw, lengthWords, one, say } from "../show.js";
+import { draw, elements, lengthWords, one, say } from "../show.js";
 import { Drag } from "./drag.js";
 import { boxOf, outlineOf, pathOf } from "./geometry.js";
-import { dimensions, frameFor, overall, pins } from "./marks.js";
-import { movables } from "./movables.js";
-import { Moves } from "./moves.js";
+import { dimensions, frameFor, Moves, overall, pins } from "./marks.js";
+import { comes, movables } from "./movables.js";
 
 const HANDLE_PX = 7;
-const TARGET_PX = 14;
+const TARGET_PX = 23;
 
 export class Sketch {
   /** @param {Page} page */
@@ -20,7 +19,8 @@ export class Sketch {
     this.notes = draw("g", { class: "notes", "aria-hidden": "true" });
     this.things = draw("g");
     this.marks = draw("g");
-    this.svg.append(this.stone, this.things, this.notes, this.marks);
+    this.ghosts = draw("g", { class: "notes", "aria-hidden": "true" });
+    this.svg.append(this.stone, this.things, this.notes, this.marks, this.ghosts);
     /** @type {Finding[]} */
     this.findings = [];
     /** @type {Frame | undefined} */
@@ -64,10 +64,18 @@ export class Sketch {
     one(`[data-key="${key}"]`, this.things)?.focus({ preventScroll: true });
   }
 
-  /** @param {Finding[]} findings of the answer to the order that is drawn */
+  /** @param {Finding[]} findings */
   pin(findings) {
     this.findings = findings;
     this.show();
+  }
+
+  /** Null for none. @param {Operation[] | null} patch */
+  preview(patch) {
+    const { order, slab } = this.page.store;
+    const { frame } = this;
+    const shapes = frame && patch ? comes(order, patch, slab) : [];
+    this.ghosts.replaceChildren(...shapes.map((shape) => draw("path", { class: "comes", d: pathOf(shape, /** @type {Frame} */ (frame).at, /** @type {Frame} */ (frame).scale) })));
   }
 
   show() {
@@ -87,23 +95,25 @@ export class Sketch {
     const line = this.drag.lines;
     this.notes.replaceChildren(...overall(slab.outline, frame), ...(chosen ? dimensions(chosen, frame, store.unit, line) : []));
     this.showPins(frame);
+    this.ghosts.replaceChildren();
     this.moves.show(chosen);
   }
 
   /** Pins stay as they are until they change: one that is being pressed must not go. @param {Frame} frame */
   showPins(frame) {
     const { slab } = this.page.store;
-    const shown = JSON.stringify([slab, frame, this.findings.map(({ id }) => id)]);
-    if (shown === this.pinned) return;
+    const { left, top } = this.svg.getBoundingClientRect();
+    const words = elements(this.svg, "text:not(.pin text)").map((text) => {
+      const box = text.getBoundingClientRect();
+      return new DOMRect(...[box.left - left, box.top - top, box.width, box.height].map(Math.round));
+    });
+    const shown = JSON.stringify([slab, frame, this.findings.map(({ id }) => id), words]);
+    if (shown === this.pinned || this.drag.now?.moved) return;
     this.pinned = shown;
-    this.marks.replaceChildren(...pins(this.findings, slab, frame, this.all().map(frame.at)));
+    this.marks.replaceChildren(...pins(this.findings, slab, frame, this.all().map(frame.at), words));
   }
 
-  /**
-   * Each thing keeps its element, so that focus and a drag outlast a new drawing.
-   * @param {Movable[]} all
-   * @param {Frame} frame
-   */
+  /** Each thing keeps its element, for focus and drags. @param {Movable[]} all @param {Frame} frame */
   showThings(all, frame) {
     const old = new Map(Array.from(this.things.children, (child) => [/** @type {SVGElement} */ (child).dataset.key, child]));
     const shown = all.map((movable) => {
@@ -128,7 +138,7 @@ export class Sketch {
     if (!shape) return [target, draw("circle", { class: "dot", cx: x, cy: y, r: HANDLE_PX })];
     const hole = draw("path", { class: movable.looks, d: pathOf(shape, frame.at, frame.scale) });
     const { from, to } = boxOf(shape);
-    const roomy = (to.x - from.x) * frame.scale > 9 * movable.name.length;
+    const roomy = (to.y - from.y) * frame.scale > 24; // else it stands above
     const name = draw("text", { x, y: roomy ? y + 4 : frame.at(to).y - 6, class: "name" }, movable.name);
     return [target, hole, name];
   }

@@ -1,4 +1,4 @@
-"""The HTTP service: ``create_app`` makes it from its settings. The only flask."""
+"""The HTTP service: ``create_app`` makes it. The only package that knows flask."""
 
 from __future__ import annotations
 
@@ -19,6 +19,7 @@ from ledgerstone.api.offer_routes import offer_routes
 from ledgerstone.api.page import page_routes
 from ledgerstone.api.paper_routes import paper_routes
 from ledgerstone.api.routes import routes
+from ledgerstone.api.workshop_routes import workshop_routes
 from ledgerstone.calendar_file import calendar_file_of
 from ledgerstone.codec.problem_kinds import KINDS
 from ledgerstone.codec.strict_json import LARGEST_BYTES
@@ -37,7 +38,7 @@ def create_app(settings: Settings | None = None, running: Running | None = None)
     Parameters
     ----------
     running
-        What outlasts this app, where another is made in its place when the profile changes.
+        State that is kept when a changed profile replaces this app by another one.
 
     Raises
     ------
@@ -55,23 +56,24 @@ def create_app(settings: Settings | None = None, running: Running | None = None)
     app = Flask("ledgerstone", static_folder=None)
     app.extensions[APP_CONTEXT] = context
     app.extensions[WORKSHOP] = workshop
-    # One byte more is let through to be counted: a chunked body is cut off here, not refused.
+    # One byte more is allowed so that it can be counted: a chunked body is truncated, not refused.
     app.config["MAX_CONTENT_LENGTH"] = LARGEST_BYTES + 1
     provider = DefaultJSONProvider(app)
-    provider.sort_keys = False  # members stand in the order in which people read them
+    provider.sort_keys = False  # members keep the order of their schema
     app.json = provider
     app.register_blueprint(routes(context))
     app.register_blueprint(offer_routes(context))
     app.register_blueprint(paper_routes(context))
     app.register_blueprint(enquiry_routes(context))
     app.register_blueprint(desk_routes(context))
+    app.register_blueprint(workshop_routes(context))
     app.register_blueprint(health_routes(context, running))
     _watched(app, settings, running)
     problems.register(app)
     guard.register(app, context.workshop)
     _problem_pages(app)
     if settings.web_folder is not None:
-        page_routes(app, settings.web_folder, workshop.workshop.language)
+        page_routes(app, settings.web_folder, context)
     if running.counts is None:
         running.counts = Counts(sorted({rule.rule for rule in app.url_map.iter_rules()}))
     metrics.register(app, running.counts)
@@ -79,10 +81,10 @@ def create_app(settings: Settings | None = None, running: Running | None = None)
 
 
 def _watched(app: Flask, settings: Settings, running: Running) -> None:
-    """Log every request, and hold up who asks too often; addresses come from trusted proxies."""
+    """Log every request and limit its rate; client addresses come from trusted proxies."""
     logs.register(app)
     lane.register(app, running.lane)
-    limits.register(app, settings, running.gate, running.at_work)
+    limits.register(app, settings, running.gate, running.active_clients)
     keys.register(app, settings)
     if settings.proxies:
         app.wsgi_app = ProxyFix(app.wsgi_app, x_for=settings.proxies)  # type: ignore[method-assign]  # as flask documents
@@ -97,7 +99,7 @@ def _workshop(settings: Settings) -> Workshop:
 
 
 def _problem_pages(app: Flask) -> None:
-    """Let every problem's ``type`` lead to a page that says what it is."""
+    """Serve a page about each problem at the address in its ``type``."""
 
     @app.get("/problems/<kind>")
     def problem_page(kind: str) -> Response:

@@ -1,4 +1,4 @@
-"""What every route works with."""
+"""The context that every route shares."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ from ledgerstone.settings import Settings
 from ledgerstone.stages import StageCache
 from ledgerstone.workshop.records import Workshop
 
-APP_CONTEXT: Final = "ledgerstone.context"  # where an app keeps it
+APP_CONTEXT: Final = "ledgerstone.context"  # key in ``app.extensions``
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,13 +29,14 @@ class AppContext:
     templates: Templates
     calendar: CalendarFile
     plates: StageCache = field(default_factory=StageCache)
+    trials: StageCache = field(default_factory=StageCache)  # for profiles that are being edited
 
     def today(self) -> date:
-        """Return the day it is at the workshop."""
+        """Return today in the workshop's time zone."""
         return self.settings.today(self.workshop.workshop.timezone)
 
     def quote_context(self, *, for_maker: bool = False) -> QuoteContext:
-        """Return what answers an order today; the maker's own answers are quotations."""
+        """Return the context of today's answers; the maker's answers are quotations."""
         today = self.today()
         read = self.calendar.read(today)
         return QuoteContext(
@@ -45,7 +46,7 @@ class AppContext:
             bookings=read.known,
             plates=self.plates,
             for_maker=for_maker,
-            calendar_fault=read.says,
+            calendar_fault=read.why_not,
             timed=metrics.stage,
             contain=contained,
             budget=lane.budget(),

@@ -1,4 +1,4 @@
-"""Faults of ours in one part of an answer: logged with their place, counted, and gone on from."""
+"""Containment of internal faults in one part of an answer: logged with their place, counted."""
 
 from __future__ import annotations
 
@@ -21,8 +21,8 @@ from ledgerstone.errors import (
 _log = logging.getLogger("ledgerstone.fault")
 
 
-# What tells the caller something about what was asked, what ends a request and not a part of it,
-# and the machine's own need.
+# Not contained: errors about the request, errors that end the whole request, and errors of the
+# machine.
 _LET_THROUGH = (
     NotUnderstood,
     TooIntricate,
@@ -35,7 +35,7 @@ _LET_THROUGH = (
 
 
 class _Contained:
-    """Takes an exception that tells the caller nothing; the log tells its kind and place alone."""
+    """Suppresses an internal exception; only its kind and place are logged."""
 
     def __init__(self, part: Part) -> None:
         self.part = part

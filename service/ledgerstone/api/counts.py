@@ -1,7 +1,7 @@
-"""Numbers that all workers count together, in memory that they share.
+"""Counters of all workers in shared memory.
 
-Each worker writes a row of its own, so none waits for another and a worker that is killed holds
-nothing up; what it counted stays. A label is a route's pattern, a status, a check's name or a
+Each worker writes a row of its own, so none waits for another and a killed worker blocks nothing;
+its counts remain. A label is a route's pattern, a status, a check's name or a
 stage: nothing a customer wrote. ``prometheus_client`` writes the text; its own multiprocess mode
 would leave a file for each process, and the container's file system is read-only.
 """
@@ -39,16 +39,16 @@ _COUNTERS: Final = {
     "ledgerstone_stage": ("Times a stage was gone through.", ("stage",)),
 }
 
-Key = tuple[str, tuple[str, ...]]
+SeriesKey = tuple[str, tuple[str, ...]]
 
 
 class Counts(Collector):
-    """Numbers by name and label values, shared by all processes that fork from their maker.
+    """Counters by name and label values, shared by the creating process and all its forks.
 
     Parameters
     ----------
     routes
-        The routes' patterns: with the statuses, checks and stages they fix all there is to count.
+        The routes' patterns: with statuses, checks and stages they determine all counters.
     """
 
     def __init__(self, routes: Sequence[str]) -> None:
@@ -60,30 +60,30 @@ class Counts(Collector):
         self.row = 0
 
     def take_row(self, number: int) -> None:
-        """Count in a worker's own row; a row that a worker left is counted on in."""
+        """Count in a worker's own row; the row of a worker that ended is continued."""
         self.row = number % ROWS
 
     def add(self, name: str, amount: float = 1.0, /, **labels: str) -> None:
-        """Add to one number; a label that is not known counts as ``other``."""
+        """Add to one counter; an unknown label counts as ``other``."""
         at = self._at.get((name, tuple(labels.values())))
         if at is None:
             at = self._at[name, (OTHER,) * len(labels)]
         self._cells[self.row * len(self._at) + at] += amount
 
     def took(self, seconds: float) -> None:
-        """Enter how long a request took."""
+        """Add the duration of a request to the histogram."""
         for bound in _BUCKETS:
             if seconds <= float(bound):
                 self.add(f"{_SECONDS}_bucket", le=bound)
         self.add(f"{_SECONDS}_sum", seconds)
 
     def total(self, name: str, *labels: str) -> float:
-        """Return one number, of all workers together."""
+        """Return one counter, summed over all workers."""
         at, width = self._at[name, labels], len(self._at)
         return float(sum(self._cells[row * width + at] for row in range(ROWS)))
 
     def collect(self) -> Iterator[Metric]:
-        """Yield every number that is not 0, and the histogram whole."""
+        """Yield every counter that is not 0, and the whole histogram."""
         for name, (says, labels) in _COUNTERS.items():
             family = CounterMetricFamily(name, says, labels=labels)
             for counted, values in self._at:
@@ -95,11 +95,11 @@ class Counts(Collector):
         yield HistogramMetricFamily(_SECONDS, _SAYS, buckets=buckets, sum_value=total_s)
 
     def text(self) -> str:
-        """Write what was counted in Prometheus' text format 0.0.4."""
+        """Return the counters in Prometheus' text format 0.0.4."""
         return generate_latest(self._registry).decode()
 
 
-def _keys(routes: Sequence[str]) -> Iterator[Key]:
+def _keys(routes: Sequence[str]) -> Iterator[SeriesKey]:
     for route in (*routes, OTHER):
         for status in (*map(str, STATUSES), OTHER):
             yield "ledgerstone_requests", (route, status)

@@ -1,4 +1,4 @@
-"""The desk's own routes: what it has to know, short letters, and drafts in the maker's mailbox."""
+"""The desk's routes: its starting values, short letters, and drafts in the maker's mailbox."""
 
 from __future__ import annotations
 
@@ -23,7 +23,7 @@ from ledgerstone.message import Message
 from ledgerstone.workshop.records import Mailbox
 
 _JSON = "application/json"
-PATIENCE_S = 8.0  # for each word of the mail server; a worker has 20 s for a request
+TIMEOUT_S = 8.0  # for each response of the mail server; a worker has 20 s for a request
 
 
 def desk_routes(context: AppContext) -> Blueprint:
@@ -35,8 +35,8 @@ def desk_routes(context: AppContext) -> Blueprint:
     def desk() -> Response:
         guard.must_be_maker(context.settings)
         guard.must_accept_json()
-        told = write_desk(context.workshop, context.today(), drafts=mailbox is not None)
-        return Response(json.dumps(told), mimetype=_JSON)
+        document = write_desk(context.workshop, context.today(), drafts=mailbox is not None)
+        return Response(json.dumps(document), mimetype=_JSON)
 
     @v1.post("/notes/<kind>")
     def notes(kind: str) -> Response:
@@ -59,14 +59,14 @@ def desk_routes(context: AppContext) -> Blueprint:
 
 
 def _draft(mailbox: Mailbox, context: AppContext) -> Response:
-    """Put the reply that is asked for among the drafts of the maker's own mailbox."""
+    """Store the requested reply as a draft in the maker's mailbox."""
     asked = context.quote_context(for_maker=True)
     letter = draft_letter(guard.json_body(), asked, context.templates)
-    mine = context.workshop.workshop
-    now = datetime.now(ZoneInfo(mine.timezone))
-    name = make_msgid(domain=mine.email.rpartition("@")[2])
+    identity = context.workshop.workshop
+    now = datetime.now(ZoneInfo(identity.timezone))
+    name = make_msgid(domain=identity.email.rpartition("@")[2])
     try:
-        with connected(mailbox, context.settings.mailbox_password, PATIENCE_S) as server:
+        with connected(mailbox, context.settings.mailbox_password, TIMEOUT_S) as server:
             server.add_draft(filed(letter, name, now))
     except MailboxFault as fault:
         return problem(503, Message("mailbox-fault", reason=fault.says))

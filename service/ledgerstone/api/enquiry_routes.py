@@ -1,4 +1,4 @@
-"""The route of enquiries: a message in, the draft order out; nothing is kept."""
+"""The route of enquiries: a message in, the draft order out; nothing is stored."""
 
 from __future__ import annotations
 
@@ -23,16 +23,17 @@ def enquiry_routes(context: AppContext) -> Blueprint:
         request.max_content_length = LARGEST_MESSAGE_BYTES + 1
         if request.mimetype in (_EML, _TEXT):
             body = guard.plain_body(LARGEST_MESSAGE_BYTES)
-            answer = read_message(_in_its_charset(body), context.workshop)
+            answer = read_message(_in_its_charset(body), context.workshop, context.today())
         else:
-            answer = read_asked(guard.json_body(LARGEST_MESSAGE_BYTES), context.workshop)
+            document = guard.json_body(LARGEST_MESSAGE_BYTES)
+            answer = read_asked(document, context.workshop, context.today())
         return Response(json.dumps(answer), mimetype=_JSON)
 
     return v1
 
 
 def _in_its_charset(body: bytes) -> bytes | str:
-    """Decode plain text by the charset that its type names; a message has its own."""
+    """Decode plain text by the charset of its content type; a message declares its own."""
     charset = request.mimetype_params.get("charset", "")
     if request.mimetype != _TEXT or not charset:
         return body

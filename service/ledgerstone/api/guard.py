@@ -1,4 +1,4 @@
-"""What is settled before any work: body, type, what is acceptable, headers, who may ask."""
+"""Checks before any work: body, content type, Accept, headers, authorisation."""
 
 from __future__ import annotations
 
@@ -22,10 +22,11 @@ from ledgerstone.settings import Settings
 from ledgerstone.workshop.records import Workshop
 
 _JSON_TYPES = ("application/json", "application/problem+json")
+_RULED_BY_THEIR_PAGE = ("text/javascript", "text/css")  # a policy of their own would say nothing
 
 
 def json_body(largest: int = LARGEST_BYTES) -> JSON:
-    """Read the request's body: strict JSON, at most 64 kB unless more is allowed, not packed.
+    """Read the request's body: strict JSON, at most 64 kB by default, without content encoding.
 
     Raises
     ------
@@ -40,7 +41,7 @@ def json_body(largest: int = LARGEST_BYTES) -> JSON:
 
 
 def plain_body(largest: int) -> bytes:
-    """Read the request's body as it came, at most so many bytes, not packed.
+    """Read the request's body as bytes, up to a limit, without content encoding.
 
     Raises
     ------
@@ -55,12 +56,12 @@ def plain_body(largest: int) -> bytes:
 
 
 def _body() -> bytes:
-    """Read all of the body.
+    """Read the whole body.
 
     Raises
     ------
     RequestTimeout, BadRequest
-        It did not come whole in time, or not as its headers say.
+        It was not complete in time, or does not match its headers.
     """
     try:
         return request.stream.read()
@@ -70,12 +71,12 @@ def _body() -> bytes:
         raise
     except HTTPException:
         raise
-    except Exception as unreadable:  # the server's own: a chunk without a size, say
+    except Exception as unreadable:  # raised by the server, such as for a chunk without a size
         raise BadRequest from unreadable
 
 
 def must_accept(*mimetypes: str) -> None:
-    """Refuse a request that would accept none of these.
+    """Refuse a request that accepts none of these media types.
 
     Raises
     ------
@@ -87,7 +88,7 @@ def must_accept(*mimetypes: str) -> None:
 
 
 def accepted(*mimetypes: str) -> str:
-    """Return which of these a request would rather have; the first, where it does not say.
+    """Return the media type that a request prefers; the first if it has no preference.
 
     Raises
     ------
@@ -116,7 +117,7 @@ def must_be_maker(settings: Settings) -> None:
 
 
 def is_maker(settings: Settings) -> bool:
-    """Say whether the request carries the maker's key."""
+    """Return whether the request carries the maker's key."""
     given = request.authorization
     return (
         given is not None
@@ -127,7 +128,7 @@ def is_maker(settings: Settings) -> bool:
 
 
 def claims_maker(settings: Settings) -> bool:
-    """Say whether the maker asks; a bearer token that is not the maker's key is refused.
+    """Return whether the request is the maker's; a bearer token that is not the key is refused.
 
     Raises
     ------
@@ -141,13 +142,13 @@ def claims_maker(settings: Settings) -> bool:
 
 
 def prefers_minimal() -> bool:
-    """Say whether the search for remedies may be left out (RFC 7240)."""
+    """Return whether the search for remedies may be left out (RFC 7240)."""
     preferences = request.headers.get("Prefer", "").replace(" ", "").lower().split(",")
     return "return=minimal" in preferences
 
 
 def register(app: Flask, workshop: Workshop) -> None:
-    """Put the usual headers on every answer; let the profile's sites ask."""
+    """Set the security headers on every answer, and CORS headers for the profile's sites."""
     origins = frozenset(workshop.web.origins)
     ancestors = " ".join(["'self'", *sorted(origins)])
     policy = (
@@ -158,7 +159,8 @@ def register(app: Flask, workshop: Workshop) -> None:
 
     @app.after_request
     def _headers(response: Response) -> Response:
-        response.headers.setdefault("Content-Security-Policy", policy)
+        if response.mimetype not in _RULED_BY_THEIR_PAGE:
+            response.headers.setdefault("Content-Security-Policy", policy)
         response.headers["X-Content-Type-Options"] = "nosniff"
         response.headers["Referrer-Policy"] = "no-referrer"
         response.headers["X-Request-Id"] = request_id()

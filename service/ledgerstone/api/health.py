@@ -1,4 +1,4 @@
-"""How the service is: alive, ready and with which profile, and what it has counted."""
+"""Liveness, readiness with the profile's state, and metrics."""
 
 from __future__ import annotations
 
@@ -14,16 +14,17 @@ from ledgerstone import __version__
 from ledgerstone.api import guard
 from ledgerstone.api.app_context import AppContext
 from ledgerstone.api.counts import Counts
-from ledgerstone.api.lane import AtWork, Lane
+from ledgerstone.api.lane import ActiveClients, Lane
 from ledgerstone.api.limits import Gate, is_forwarded
 from ledgerstone.codec.service_schemas import HEALTH
+from ledgerstone.wording import workshop_speech
 
 _TEXT = "text/plain; version=0.0.4; charset=utf-8"
 
 
 @dataclass(frozen=True, slots=True)
 class Refusal:
-    """A changed profile that was not taken up, because of its faults."""
+    """A changed profile that was not loaded because of its faults."""
 
     at: datetime
     faults: int
@@ -31,17 +32,17 @@ class Refusal:
 
 @dataclass(slots=True)
 class Running:
-    """What outlasts a reload of the profile: the gate, the lane, the counts, what was refused."""
+    """State that is kept when the profile is reloaded: gate, lane, counters, refused profile."""
 
     gate: Gate = field(default_factory=lambda: Gate(most_waiting=16))
     counts: Counts | None = None
     refused: Refusal | None = None
     lane: Lane = field(default_factory=Lane)
-    at_work: AtWork = field(default_factory=AtWork)
+    active_clients: ActiveClients = field(default_factory=ActiveClients)
 
 
 def health_routes(context: AppContext, running: Running) -> Blueprint:
-    """Make the routes that tell how the service is."""
+    """Make the routes that report the state of the service."""
     health = Blueprint("health", __name__)
 
     @health.get("/v1/health/live")
@@ -64,7 +65,7 @@ def health_routes(context: AppContext, running: Running) -> Blueprint:
 
 
 def _sources(context: AppContext) -> dict[str, Any]:
-    """Return what answers come from: the profile, and the calendar where one is read."""
+    """Return the state of the profile, and of the calendar if there is one."""
     values = context.workshop.standing
     sources: dict[str, Any] = {
         "profile": context.workshop.fingerprint,
@@ -80,7 +81,10 @@ def _sources(context: AppContext) -> dict[str, Any]:
         return sources
     today = context.today()
     fault, read = calendar.fault(today), calendar.read(today)
-    members = {"status": "not-read", "says": fault} if fault else {"status": "read"}
+    members = {"status": "read"}
+    if fault is not None:
+        says = workshop_speech(context.workshop.workshop.language, context.workshop).say(fault)
+        members = {"status": "not-read", "says": says}
     if read.fingerprint:
         members["bookings"] = read.fingerprint
     age_hours = calendar.age_hours(time.time())
@@ -96,7 +100,7 @@ def _refused(refusal: Refusal | None) -> dict[str, dict[str, str]]:
 
 
 def _asked_from_here() -> bool:
-    """Say whether this machine asks for itself: no proxy says that it asks for another."""
+    """Return whether the request comes from this machine itself, not forwarded by a proxy."""
     if is_forwarded():
         return False
     try:

@@ -1,4 +1,4 @@
-"""Wrong keys: each address has a few, and then waits, with a right one too."""
+"""Rate limit of wrong keys by address; while it applies, a correct key is refused too."""
 
 from __future__ import annotations
 
@@ -9,21 +9,21 @@ from typing import Final
 from flask import Flask, Response, request
 
 from ledgerstone.api import guard
-from ledgerstone.api.limits import Buckets, client_of, waits
+from ledgerstone.api.limits import Buckets, client_of, retry_later
 from ledgerstone.message import Message
 from ledgerstone.settings import Settings
 
-MOST_WRONG: Final = 10  # at once, in each worker for itself
+MAX_WRONG: Final = 10  # in a burst, for each worker
 EACH_S: Final = 6.0
 
 
 def register(app: Flask, settings: Settings) -> None:
-    """Count the wrong keys of each address, and slow down whoever has had too many.
+    """Count the wrong keys of each address, and refuse an address that has sent too many.
 
-    While an address waits its key is not looked at, so that trying on tells nothing. This machine
-    itself is not counted: behind a proxy that is not told of, every caller is at its address.
+    While an address is limited its key is not checked, so that more tries reveal nothing. This
+    machine is not counted: behind an undeclared proxy every caller has its address.
     """
-    wrong = Buckets(1 / EACH_S, MOST_WRONG)
+    wrong = Buckets(1 / EACH_S, MAX_WRONG)
 
     @app.before_request
     def _slowed_down() -> Response | None:
@@ -37,4 +37,4 @@ def register(app: Flask, settings: Settings) -> None:
                 wrong.wait_s(client, now_s)
             return None
         seconds = math.ceil((1.0 - wrong.left(client, now_s)) * EACH_S)
-        return waits(429, Message("wrong-keys", seconds=seconds), seconds)
+        return retry_later(429, Message("wrong-keys", seconds=seconds), seconds)

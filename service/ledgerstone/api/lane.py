@@ -1,7 +1,7 @@
-"""One lane for heavy work among all workers, and nothing worked out for callers who have gone.
+"""One heavy request at a time over all workers, and no work for callers who have disconnected.
 
-Workers are synchronous. While one of them is in the lane, every other answers what is light at
-once, and tells what is heavy when to come again: nobody waits behind two heavy orders.
+Workers are synchronous. While one holds the lane, the others answer light requests at once and
+refuse heavy ones with Retry-After, so that nobody waits behind two heavy orders.
 """
 
 from __future__ import annotations
@@ -21,16 +21,16 @@ from flask import Flask, g, has_request_context, request
 from ledgerstone.errors import CallerGone, LaneTaken
 from ledgerstone.remedies import Budget, unpaced
 
-LIGHT_UNITS: Final = 32.0  # about a second: an ordinary order and the search of its remedies
+LIGHT_UNITS: Final = 32.0  # about 1 s: an ordinary order and its search for remedies
 ROWS: Final = 64
-_ROW: Final = struct.Struct("=IIQ")  # a process, and what names the caller it works for
+_ROW: Final = struct.Struct("=IIQ")  # a process id, and a hash of its client
 
 
 class Connection(Protocol):
-    """What can say whether its other end is closed."""
+    """A connection that reports whether its peer has closed it."""
 
     def is_gone(self) -> bool:
-        """Say whether nobody waits for an answer any more."""
+        """Return whether the caller has disconnected."""
 
 
 def _unnamed_file() -> int:
@@ -41,15 +41,15 @@ def _unnamed_file() -> int:
 
 @dataclass(slots=True)
 class Lane:
-    """A place that one process at a time is in; one that dies is in it no longer.
+    """A lock that one process holds at a time, released when the process ends.
 
-    It is a record lock (fcntl(2)) on a file without a name, which forked processes share.
+    It is a record lock (fcntl(2)) on an unnamed file, which forked processes share.
     """
 
     _file: int = field(default_factory=_unnamed_file)
 
     def enter(self) -> bool:
-        """Enter, or say that another process is in it."""
+        """Take the lane; False if another process holds it."""
         try:
             fcntl.lockf(self._file, fcntl.LOCK_EX | fcntl.LOCK_NB)
         except OSError:
@@ -57,31 +57,31 @@ class Lane:
         return True
 
     def leave(self) -> None:
-        """Leave, whether in it or not."""
+        """Release the lane, if held."""
         fcntl.lockf(self._file, fcntl.LOCK_UN)
 
 
-class AtWork:
-    """For whom each worker works, in memory that all of them share."""
+class ActiveClients:
+    """The client that each worker serves, in shared memory."""
 
     def __init__(self) -> None:
         self._memory = mmap.mmap(-1, ROWS * _ROW.size)
         self._row = 0
 
     def take_row(self, number: int) -> None:
-        """Write in a worker's own row; what a worker that died left there is written over."""
+        """Use a worker's own row; it replaces that of a worker that ended."""
         self._row = number % ROWS
 
     def begin(self, client: str) -> None:
-        """Note that this process works for a caller."""
+        """Record that this process serves a client."""
         self._write(os.getpid(), zlib.crc32(client.encode()))
 
     def end(self) -> None:
-        """Note that it works for nobody."""
+        """Record that this process serves no client."""
         self._write(0, 0)
 
     def elsewhere(self, client: str) -> bool:
-        """Say whether another process works for a caller."""
+        """Return whether another process serves a client."""
         named = zlib.crc32(client.encode())
         rows = _ROW.iter_unpack(self._memory[:])
         return any(
@@ -102,14 +102,14 @@ def _lives(pid: int) -> bool:
 
 @dataclass(slots=True)
 class Pace:
-    """Says before each piece of a request's work whether it is still wanted, and has room."""
+    """Checks before each part of a request's work that the caller waits and the lane is free."""
 
     lane: Lane
     connection: Connection | None
     is_in: bool = False
 
     def __call__(self, units: float) -> None:
-        """Let a request go on to so many units of work in all.
+        """Allow a request up to a total of ``units`` of work.
 
         Raises
         ------
@@ -124,12 +124,12 @@ class Pace:
 
 
 def budget() -> Budget:
-    """Return a whole budget for the request that is being answered, at its pace."""
+    """Return a whole budget for the current request, checked by its pace."""
     return Budget(pace=g.pace if has_request_context() else unpaced)
 
 
 def register(app: Flask, lane: Lane) -> None:
-    """Give each request a pace, and leave the lane when it is answered."""
+    """Give each request a pace, and release the lane when it is answered."""
 
     @app.before_request
     def _begin() -> None:

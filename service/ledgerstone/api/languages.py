@@ -1,4 +1,4 @@
-"""Which language an order is answered in, where it does not say so itself."""
+"""The language of an answer, if the order does not name one."""
 
 from __future__ import annotations
 
@@ -10,14 +10,14 @@ from ledgerstone.json_types import JSON
 from ledgerstone.wording import LANGUAGES, Speech, known_language, workshop_speech
 from ledgerstone.workshop.records import Workshop
 
-WORKSHOP: Final = "ledgerstone.workshop"  # where an app keeps whose words it speaks
+WORKSHOP: Final = "ledgerstone.workshop"  # key of the workshop in ``app.extensions``
 
 
 def with_language(order: JSON) -> JSON:
-    """Write into an order the language that the request asks for by `Accept-Language`.
+    """Set an order's language from the request's `Accept-Language`.
 
-    An order that names a language keeps it; where the header names none that is spoken here, the
-    workshop's own is left to stand.
+    An order that names a language keeps it; if the header names no supported one, the workshop's
+    own applies.
     """
     if not isinstance(order, dict):
         return order
@@ -30,21 +30,21 @@ def with_language(order: JSON) -> JSON:
 
 
 def vary_by_language(response: Response, order: JSON) -> Response:
-    """Say that an answer would be another to who reads another language, where that is so."""
+    """Set `Vary: Accept-Language` on an answer whose order does not name its language."""
     if isinstance(order, dict) and "language" not in order:
         response.vary.add("Accept-Language")
     return response
 
 
 def asked_speech() -> Speech:
-    """Return what says the messages of the request at hand: its order's language, else its own."""
+    """Return the speech of the current request: its order's language, else its header's."""
     workshop: Workshop = current_app.extensions[WORKSHOP]
     own = workshop.workshop.language
     return workshop_speech(g.get("language") or accepted_language() or own, workshop)
 
 
 def accepted_language() -> str | None:
-    """The most wanted language that is spoken here (RFC 9110 §12.5.4)."""
+    """Return the preferred language of those supported (RFC 9110 §12.5.4)."""
     for tag, quality in request.accept_languages:
         language = known_language(tag, usual="")
         if quality > 0 and language in LANGUAGES:

@@ -1,4 +1,4 @@
-"""Who is asked to wait: a client that asks too often, and anyone while too many wait already."""
+"""Rate limits: a client that asks too often, and anyone while the queue is too long."""
 
 from __future__ import annotations
 
@@ -15,31 +15,31 @@ from typing import Final, Protocol
 
 from flask import Flask, Response, request
 
-from ledgerstone.api.lane import AtWork
+from ledgerstone.api.lane import ActiveClients
 from ledgerstone.api.problems import problem
 from ledgerstone.message import Message
 from ledgerstone.settings import Settings
 
-MOST_CLIENTS: Final = 4096
-# Calls that cost next to nothing, and that tell how the service is: they are never held up.
+MAX_CLIENTS: Final = 4096
+# Cheap calls that report the state of the service: never limited.
 FREE: Final = ("/v1/health/", "/v1/choices", "/v1/openapi.yaml", "/metrics")
 _BUSY_S = 2
 PRICED: Final = (("POST", "/v1/quotes"), ("POST", "/v1/drawings"))
 _ONE_EACH_S = 1
 _FORWARDED: Final = ("Forwarded", "X-Forwarded-For", "X-Real-IP", "Via")
-UNTOLD: Final = (
-    "A proxy on this machine forwards requests, and LEDGERSTONE_PROXIES does not say so:"
-    " its callers are not told apart, and none is limited by himself."
+UNDECLARED_PROXY: Final = (
+    "A proxy on this machine forwards requests, and LEDGERSTONE_PROXIES does not declare it:"
+    " its callers share one address, and have no rate limits of their own."
 )
 _log = logging.getLogger("ledgerstone")
 
 # struct tcp_info of Linux (include/uapi/linux/tcp.h): eight bytes, then 32-bit numbers. On a
-# socket that listens, tcpi_unacked is how many connections wait to be accepted.
+# listening socket, tcpi_unacked is the number of connections that wait to be accepted.
 _UNACKED_AT: Final = 8 + 4 * 4
 
 
 class Listener(Protocol):
-    """A socket that listens."""
+    """A listening socket."""
 
     def getsockopt(self, level: int, option: int, length: int, /) -> bytes:
         """Return a socket's option."""
@@ -47,14 +47,14 @@ class Listener(Protocol):
 
 @dataclass(slots=True)
 class Buckets:
-    """One bucket of tokens a client: a request takes one, and time brings them back.
+    """Token buckets, one a client: a request takes a token, and tokens return with time.
 
     Attributes
     ----------
     rate_per_s
-        How many come back each second.
+        Tokens that return each second.
     most
-        How many a bucket holds, which is how many may be asked at once.
+        Size of a bucket: the largest burst.
     """
 
     rate_per_s: float
@@ -62,47 +62,47 @@ class Buckets:
     _left: OrderedDict[str, tuple[float, float]] = field(default_factory=OrderedDict)
 
     def wait_s(self, client: str, now_s: float) -> float:
-        """Take a token and return 0, or return how long the client waits for one.
+        """Take a token and return 0, or return the seconds until there is one.
 
-        The client that was longest quiet is forgotten where there are too many: it is full again.
+        If there are too many clients, the one idle the longest is dropped: its bucket is full.
         """
         left = self.left(client, now_s)
         waits = left < 1.0
         self._left.pop(client, None)
         self._left[client] = (left if waits else left - 1.0, now_s)
-        if len(self._left) > MOST_CLIENTS:
+        if len(self._left) > MAX_CLIENTS:
             self._left.popitem(last=False)
         return (1.0 - left) / self.rate_per_s if waits else 0.0
 
     def left(self, client: str, now_s: float) -> float:
-        """Return how many tokens a client has, none of them taken."""
+        """Return how many tokens a client has, without taking one."""
         left, then_s = self._left.get(client, (float(self.most), now_s))
         return min(self.most, left + max(0.0, now_s - then_s) * self.rate_per_s)
 
 
 @dataclass(slots=True)
 class Gate:
-    """Turns requests away while more than ``most_waiting`` connections wait to be accepted.
+    """Refuses requests while more than ``most_waiting`` connections wait to be accepted.
 
-    What is turned away costs a millisecond, so the queue is short again at once, and what is let
-    in has waited no longer than the queue is. All workers accept from one queue, so it is one
-    gate for all of them.
+    A refusal costs a millisecond, so the queue is short again at once, and an accepted request has
+    waited no longer than the queue is long. All workers accept from one queue, so one gate serves
+    all of them.
     """
 
     most_waiting: int
     waiting: Callable[[], int] = lambda: 0
 
     def watch(self, listeners: Sequence[Listener]) -> None:
-        """Count from now on what waits at these sockets."""
+        """Count the connections that wait at these sockets from now on."""
         self.waiting = lambda: sum(map(waiting_at, listeners))
 
     def is_full(self) -> bool:
-        """Say whether too many wait."""
+        """Return whether too many wait."""
         return self.waiting() > self.most_waiting
 
 
 def waiting_at(listener: Listener) -> int:
-    """Return how many connections wait at a socket; 0 where the machine does not tell."""
+    """Return how many connections wait at a socket; 0 if the system does not report it."""
     option = getattr(socket, "TCP_INFO", None)
     if option is None:
         return 0
@@ -114,10 +114,10 @@ def waiting_at(listener: Listener) -> int:
 
 
 def client_of(address: str | None) -> str | None:
-    """Name the client at an address: a whole /64 of IPv6 is one; this machine itself is none.
+    """Return the client of an address: a whole /64 of IPv6 is one; None for this machine.
 
-    Whoever asks from this machine is who runs it, and is held up by what holds for all together
-    alone: the gate, the lane, a request's deadline and its budget.
+    A request from this machine is the operator's: only the gate, the lane, the request's deadline
+    and its budget limit it.
     """
     try:
         ip = ipaddress.ip_address(address or "")
@@ -133,67 +133,83 @@ def client_of(address: str | None) -> str | None:
 
 
 def is_forwarded() -> bool:
-    """Say whether the request names somebody it was forwarded for: a proxy stands before us."""
+    """Return whether a proxy has forwarded the request, by its headers."""
     return any(name in request.headers for name in _FORWARDED)
 
 
-def _tell_of_proxies(app: Flask) -> None:
-    """Log once that this machine forwards for others, of whom we were not told.
+def _warn_of_proxies(app: Flask) -> None:
+    """Log once that a proxy on this machine is not declared in the settings.
 
-    They all come from its own address, and so none of them is limited by himself.
+    All its callers then have this machine's address, and none has a rate limit of its own.
     """
-    told = False
+    warned = False
 
     @app.before_request
-    def _untold() -> None:
-        nonlocal told
-        if not told and client_of(request.remote_addr) is None and is_forwarded():
-            told = True
-            _log.warning("%s", UNTOLD)
+    def _warn_once() -> None:
+        nonlocal warned
+        if not warned and client_of(request.remote_addr) is None and is_forwarded():
+            warned = True
+            _log.warning("%s", UNDECLARED_PROXY)
 
 
-def register(app: Flask, settings: Settings, gate: Gate, at_work: AtWork) -> None:
-    """Ask to wait before anything of a request is read."""
+def register(app: Flask, settings: Settings, gate: Gate, active_clients: ActiveClients) -> None:
+    """Limit requests before anything of their body is read."""
     rate = settings.rate_per_s
     if not settings.proxies:
-        _tell_of_proxies(app)
+        _warn_of_proxies(app)
     buckets = Buckets(rate, settings.burst) if rate else None
 
     @app.before_request
-    def _held_up() -> Response | None:
-        if request.method == "OPTIONS" or not request.path.startswith("/v1/"):
-            return None
-        if request.path.startswith(FREE):
+    def _limited() -> Response | None:
+        if not _is_limited():
             return None
         client = client_of(request.remote_addr) if buckets else None
         wait_s = buckets.wait_s(client, time.monotonic()) if buckets and client else 0.0
         if wait_s > 0.0:
             seconds = math.ceil(wait_s)
-            return waits(429, Message("asked-too-often", seconds=seconds), seconds)
+            return retry_later(429, Message("asked-too-often", seconds=seconds), seconds)
         if gate.is_full():
-            return waits(503, Message("asked-by-too-many", seconds=_BUSY_S), _BUSY_S)
-        return _one_at_a_time(client_of(request.remote_addr), gate, at_work)
+            return retry_later(503, Message("asked-by-too-many", seconds=_BUSY_S), _BUSY_S)
+        return _one_at_a_time(client_of(request.remote_addr), gate, active_clients)
 
     @app.teardown_request
     def _done(_fault: BaseException | None) -> None:
-        at_work.end()
+        active_clients.end()
 
 
-def _one_at_a_time(client: str | None, gate: Gate, at_work: AtWork) -> Response | None:
-    """While others wait, price one order of each caller at a time; alone, it may have every worker.
+def _is_limited() -> bool:
+    """Return whether the rate limit applies: a costly call, or the page's form."""
+    if request.method == "OPTIONS":
+        return False
+    return _is_form() or (request.path.startswith("/v1/") and not request.path.startswith(FREE))
 
-    A page that asks again has hung up on what it asked before, and that is soon left off.
+
+def _is_priced() -> bool:
+    return (request.method, request.path) in PRICED or _is_form()
+
+
+def _is_form() -> bool:
+    """Return whether the request is the page's form, which is an order as well."""
+    return request.method == "POST" and not request.path.startswith("/v1/")
+
+
+def _one_at_a_time(
+    client: str | None, gate: Gate, active_clients: ActiveClients
+) -> Response | None:
+    """While others wait, price one order of each client at a time.
+
+    A page that asks again has closed its earlier request, which is soon abandoned.
     """
-    if client is None or (request.method, request.path) not in PRICED:
+    if client is None or not _is_priced():
         return None
-    if gate.waiting() and at_work.elsewhere(client):
-        return waits(429, Message("asked-one-at-a-time", seconds=_ONE_EACH_S), _ONE_EACH_S)
-    at_work.begin(client)
+    if gate.waiting() and active_clients.elsewhere(client):
+        return retry_later(429, Message("asked-one-at-a-time", seconds=_ONE_EACH_S), _ONE_EACH_S)
+    active_clients.begin(client)
     return None
 
 
-def waits(status: int, why: Message, wait_s: int) -> Response:
-    """Answer that a client should wait, and how long."""
+def retry_later(status: int, why: Message, wait_s: int) -> Response:
+    """Answer that a client should retry later, with Retry-After in seconds."""
     answer = problem(status, why)
     answer.headers["Retry-After"] = str(wait_s)
     return answer

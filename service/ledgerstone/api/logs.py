@@ -1,8 +1,8 @@
-"""Logs: one line of JSON a request, by its id; never a body, a link, a name or a place.
+"""Logs: one line of JSON a request, by its id; never a body, a link, a name or an address.
 
-A line tells the route's pattern and not the path, for a path can be a link. What went wrong in
-us is told by its kind and where in the code, never by its message, for that can quote an order.
-Of what a library logs, the server's own among them, only its fixed words and numbers are kept.
+A line has the route's pattern, not the path, since a path can be a link. An internal fault is
+logged by its kind and place in the code, never its message, since that can quote an order. Of a
+library's records, the server's included, only the fixed words and numbers are kept.
 """
 
 from __future__ import annotations
@@ -21,11 +21,11 @@ from flask import Flask, Response, g, request
 
 from ledgerstone.api.problems import request_id
 
-OURS: Final = "ledgerstone"
+LOGGER_NAME: Final = "ledgerstone"
 REQUESTS: Final = "ledgerstone.request"
 _log = logging.getLogger(REQUESTS)
 _STDERR: Final = 2
-_MOST_FRAMES: Final = 12
+_MAX_FRAMES: Final = 12
 
 
 class JSONLines(logging.Formatter):
@@ -43,8 +43,8 @@ class JSONLines(logging.Formatter):
 
 
 def _words(record: logging.LogRecord) -> str:
-    """Return a message; of a library's, its own words and the numbers in them alone."""
-    if record.name.partition(".")[0] == OURS:
+    """Return a record's message; of a library's, only its format and the numbers in it."""
+    if record.name.partition(".")[0] == LOGGER_NAME:
         return record.getMessage()
     said = record.args if isinstance(record.args, tuple) else ()
     shown = tuple(one if isinstance(one, int | float) else "…" for one in said)
@@ -55,14 +55,14 @@ def _words(record: logging.LogRecord) -> str:
 
 
 def _what_failed(fault: BaseException) -> dict[str, Any]:
-    """Tell the kind of a fault and where it arose, without its message."""
-    frames = traceback.extract_tb(fault.__traceback__)[-_MOST_FRAMES:]
+    """Return the kind of a fault and where it arose, without its message."""
+    frames = traceback.extract_tb(fault.__traceback__)[-_MAX_FRAMES:]
     at = [f"{os.path.basename(f.filename)}:{f.lineno} {f.name}" for f in frames]  # noqa: PTH119  a name, no path to walk
     return {"error": type(fault).__name__, "at": at}
 
 
-class StraightOut(logging.Handler):
-    """Writes each line whole and at once to a file descriptor; a full disk loses the line alone."""
+class UnbufferedHandler(logging.Handler):
+    """Writes each line unbuffered to a file descriptor; a full disk loses only that line."""
 
     def __init__(self, descriptor: int = _STDERR) -> None:
         super().__init__()
@@ -71,7 +71,7 @@ class StraightOut(logging.Handler):
         self.setFormatter(JSONLines())
 
     def emit(self, record: logging.LogRecord) -> None:
-        """Write one record; what cannot be written is counted and let go."""
+        """Write one record; one that cannot be written is counted and dropped."""
         try:
             os.write(self.descriptor, f"{self.format(record)}\n".encode())
         except OSError:
@@ -79,16 +79,16 @@ class StraightOut(logging.Handler):
 
 
 def start() -> None:
-    """Send what we log, and what libraries and the interpreter say, to the standard error stream.
+    """Send our records, and those of libraries and the interpreter, to standard error.
 
-    What no part of the program has caught is logged like any other fault: by kind and place.
+    An uncaught exception is logged like any other fault: by kind and place.
     """
-    handler = StraightOut()
-    for name in ("", OURS, "gunicorn.error"):
+    handler = UnbufferedHandler()
+    for name in ("", LOGGER_NAME, "gunicorn.error"):
         logger = logging.getLogger(name)
         logger.handlers = [handler]
         logger.propagate = False
-    logging.getLogger(OURS).setLevel(logging.INFO)
+    logging.getLogger(LOGGER_NAME).setLevel(logging.INFO)
     sys.unraisablehook = _uncaught
     threading.excepthook = _uncaught
 
@@ -96,7 +96,9 @@ def start() -> None:
 def _uncaught(what: sys.UnraisableHookArgs | threading.ExceptHookArgs) -> None:
     fault = what.exc_value
     where = (type(fault), fault, what.exc_traceback) if fault is not None else None
-    logging.getLogger(OURS).error("something failed where nothing waits for it", exc_info=where)
+    logging.getLogger(LOGGER_NAME).error(
+        "something failed where nothing waits for it", exc_info=where
+    )
 
 
 def register(app: Flask) -> None:

@@ -1,4 +1,4 @@
-"""What a request counts: its answer, its findings, and the seconds of its stages."""
+"""The metrics of a request: its answer, its findings, and the seconds of its stages."""
 
 from __future__ import annotations
 
@@ -22,7 +22,7 @@ def _counts() -> Counts:
 
 @contextmanager
 def stage(name: str) -> Iterator[None]:
-    """Time one stage of the answer that is being made."""
+    """Time one stage of the current answer."""
     began_s = time.perf_counter()
     try:
         yield

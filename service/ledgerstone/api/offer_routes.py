@@ -1,4 +1,4 @@
-"""The routes of an offer once made: its link, and the request."""
+"""The routes of an existing offer: its link, and the customer's request."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ from flask import Blueprint, Response, json, request
 from ledgerstone.api import guard
 from ledgerstone.api.app_context import AppContext
 from ledgerstone.api.languages import asked_speech
-from ledgerstone.api.limits import Buckets, client_of, waits
+from ledgerstone.api.limits import Buckets, client_of, retry_later
 from ledgerstone.api.problems import problem
 from ledgerstone.api.smtp import post_of
 from ledgerstone.application.opening import write_opened
@@ -20,11 +20,11 @@ from ledgerstone.codec.links import open_offer
 from ledgerstone.message import Message
 
 _JSON = "application/json"
-_MOST_OF_ONE, _MOST_OF_ALL = 5, 30  # at once; then one a minute, in each worker for itself
+_MAX_OF_ONE, _MAX_OF_ALL = 5, 30  # in a burst, then one a minute, for each worker
 
 
-class TooOften(Exception):
-    """A caller has no letter left for now."""
+class RateLimited(Exception):
+    """A client has sent too many letters."""
 
     def __init__(self, wait_s: float) -> None:
         super().__init__(wait_s)
@@ -32,7 +32,7 @@ class TooOften(Exception):
 
 
 def offer_routes(context: AppContext) -> Blueprint:
-    """Make the ``/v1`` routes of offers that one workshop has made."""
+    """Make the ``/v1`` routes of one workshop's offers."""
     v1 = Blueprint("offers", __name__, url_prefix="/v1")
 
     @v1.get("/quotes/<token>")
@@ -49,12 +49,12 @@ def offer_routes(context: AppContext) -> Blueprint:
 
 
 def _take_requests(v1: Blueprint, context: AppContext) -> None:
-    """Carry a customer's request to the workshop, where the profile names a mail server.
+    """Make the route of customers' requests, if the profile names a mail server.
 
-    A letter takes from a caller's allowance; what is not understood makes none, and takes nothing.
+    Each letter counts against a client's limit; a request that is not understood does not.
     """
     post = post_of(context.workshop, context.settings.smtp_password)
-    one, all_of_them = Buckets(1 / 60, _MOST_OF_ONE), Buckets(1 / 60, _MOST_OF_ALL)
+    one, all_of_them = Buckets(1 / 60, _MAX_OF_ONE), Buckets(1 / 60, _MAX_OF_ALL)
 
     @v1.post("/requests")
     def requests() -> Response:
@@ -69,12 +69,12 @@ def _take_requests(v1: Blueprint, context: AppContext) -> None:
             now_s = time.monotonic()
             wait_s = one.wait_s(client, now_s) or all_of_them.wait_s("", now_s)
             if wait_s:
-                raise TooOften(wait_s)
+                raise RateLimited(wait_s)
             post(letter)
 
         try:
             sent = send_request(guard.json_body(), context.quote_context(), allowed, asked_speech())
-        except TooOften as often:
+        except RateLimited as often:
             seconds = math.ceil(often.wait_s)
-            return waits(429, Message("requested-too-often", seconds=seconds), seconds)
+            return retry_later(429, Message("requested-too-often", seconds=seconds), seconds)
         return Response(json.dumps(sent), mimetype=_JSON)

@@ -1,17 +1,28 @@
-"""The folder of the page and the desk, served as it lies there, and packed for who takes it so."""
+"""The folder of the page and the desk, served unchanged, compressed where accepted."""
 
 from __future__ import annotations
 
 import gzip
-from functools import lru_cache
+from collections.abc import Iterator
+from functools import lru_cache, partial
 from pathlib import Path
 from typing import Final
+from urllib.parse import parse_qsl
 
 from flask import Flask, Response, redirect, request, send_from_directory
-from werkzeug.wrappers import Response as Redirection
+from werkzeug.exceptions import UnsupportedMediaType
+
+from ledgerstone.api import guard
+from ledgerstone.api.app_context import AppContext
+from ledgerstone.application.form_answers import answer_form
+from ledgerstone.codec.strict_json import LARGEST_BYTES
+from ledgerstone.form_page import MAX_FIELDS, Pairs
+from ledgerstone.wording import LANGUAGES
 
 DESK: Final = "desk/"
-# No form of the desk is sent as one, so that no key is ever written into an address.
+FORM: Final = "desk/workshop/"
+SENT: Final = "application/x-www-form-urlencoded"
+# The desk's forms are never submitted, so that no key is ever written into an address.
 DESK_POLICY: Final = (
     "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:;"
     " connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
@@ -19,22 +30,21 @@ DESK_POLICY: Final = (
 _PACKED = {"text/html", "text/css", "text/javascript", "image/svg+xml"}
 
 
-def page_routes(app: Flask, folder: Path, language: str) -> None:
+def page_routes(app: Flask, folder: Path, context: AppContext) -> None:
     """Answer the page's address in the workshop's language, and each of its files by name."""
-    own = f"index.{language}.html"
+    own = f"index.{context.workshop.workshop.language}.html"
     document = own if (folder / own).is_file() else "index.html"
+    for address, answering in _forms(folder, document):
+        _answer_form(app, address, folder / answering, context)
 
     @app.get("/")
     def index() -> Response:
         return _file(document)
 
-    @app.get("/desk")
-    def to_desk() -> Redirection:
-        return redirect(f"/{DESK}", 308)
-
-    @app.get(f"/{DESK}")
-    def desk() -> Response:
-        return _file(f"{DESK}index.html")
+    for apart in (DESK, FORM):
+        at = f"/{apart.rstrip('/')}"
+        app.add_url_rule(at, f"to {apart}", partial(redirect, f"/{apart}", 308))
+        app.add_url_rule(f"/{apart}", apart, lambda apart=apart: _file(f"{apart}index.html"))
 
     @app.get("/<path:name>")
     def file(name: str) -> Response:
@@ -53,8 +63,39 @@ def page_routes(app: Flask, folder: Path, language: str) -> None:
         return response
 
 
+def _forms(folder: Path, document: str) -> Iterator[tuple[str, str]]:
+    """Yield each address of the page, and its document."""
+    yield "/", document
+    for name in ("index.html", *(f"index.{language}.html" for language in LANGUAGES)):
+        if (folder / name).is_file():
+            yield f"/{name}", name
+
+
+def _answer_form(app: Flask, address: str, document: Path, context: AppContext) -> None:
+    """Answer the page's form, which a browser without scripts submits to the page's address."""
+
+    @app.post(address, endpoint=f"form {address}")
+    def form() -> Response:
+        if request.mimetype != SENT:
+            raise UnsupportedMediaType
+        guard.must_accept("text/html")
+        pairs = _pairs(guard.plain_body(LARGEST_BYTES))
+        page = document.read_text(encoding="utf-8")
+        answer = answer_form(pairs, page, context.quote_context(), context.templates)
+        return Response(answer.html, status=answer.status, mimetype="text/html")
+
+
+def _pairs(body: bytes) -> Pairs | None:
+    """Read a submitted form; None if it is not UTF-8, or too large."""
+    try:
+        text = body.decode("utf-8")
+        return parse_qsl(text, keep_blank_values=True, errors="strict", max_num_fields=MAX_FIELDS)
+    except ValueError:
+        return None
+
+
 def _pack(response: Response) -> None:
-    """Pack what is answered. Its tag is weak: the file is the same, the bytes are not."""
+    """Compress a response. Its ETag becomes weak: the file is the same, the bytes are not."""
     response.direct_passthrough = False
     response.set_data(_packed(response.get_data()))
     response.headers["Content-Encoding"] = "gzip"

@@ -1,4 +1,4 @@
-"""The maker's routes: replies, sheets and the job sheet, each in the form that is asked for."""
+"""The maker's routes: replies, sheets and the job sheet, in the requested format."""
 
 from __future__ import annotations
 
@@ -30,7 +30,7 @@ _POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'"
 
 
 def paper_routes(context: AppContext) -> Blueprint:
-    """Make the ``/v1`` routes of what one workshop writes."""
+    """Make the ``/v1`` routes of one workshop's papers."""
     v1 = Blueprint("papers", __name__, url_prefix="/v1")
 
     @v1.post("/replies")

@@ -1,4 +1,4 @@
-"""The drawings of a signed link as SVG, PNG and PDF; what the caller holds is not drawn again."""
+"""The drawings of a signed link as SVG, PNG and PDF, with conditional requests."""
 
 from __future__ import annotations
 
@@ -22,7 +22,7 @@ from ledgerstone.drawing import (
     missing_pdf,
     rasterise,
 )
-from ledgerstone.drawing.tiling import PAPERS, Paper
+from ledgerstone.drawing.tiling import PAPERS, SheetSize
 from ledgerstone.message import Message
 from ledgerstone.workshop.records import Workshop
 
@@ -31,10 +31,10 @@ PNG: Final = "image/png"
 PDF: Final = "application/pdf"
 
 _A_YEAR = 31_536_000
-# A PDF is left out of the sandbox: a browser's own reader does not open within one.
+# A PDF has no sandbox policy: a browser's own viewer does not open within one.
 _POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'"
 _USUAL_PX = 600
-_MOST_FIGURES = 9
+_MAX_FIGURES = 9
 NO_SLAB: Final = Message("no-such-slab-drawn")
 
 
@@ -46,36 +46,28 @@ def drawing(
     Parameters
     ----------
     content
-        What the token holds.
+        The token's content.
     """
-    number = slab_number(content)
-    if number is None:
+    together = name == "view" and "slab" not in request.args
+    number = None if together else slab_number(content)
+    if number is None and not together:
         return problem(404, NO_SLAB)
     if name not in DRAWN:
         return problem(404, Message("no-such-drawing"))
-    if kind == SVG:
-
-        def draw() -> str | Response:
-            svg = _drawer(content, workshop).drawn(name, number)
-            return missing(svg, kind) if svg == MISSING else svg
-
-        return cached_drawing((name, kind, number, token), workshop, kind, draw)
-    return _painted(name, number, token, content, workshop)
-
-
-def _painted(
-    name: str, number: int, token: str, content: Mapping[str, Any], workshop: Workshop
-) -> Response:
-    """Answer one drawing as PNG."""
     width_px = _width_px()
     if width_px is None:
         return problem(400, Message("picture-width", least=NARROWEST_PX, most=WIDEST_PX))
+
+    def draw() -> str | Response:
+        svg = _drawer(content, workshop).drawn(name, number, width_px)
+        return missing(svg, kind) if svg == MISSING else svg
 
     def paint() -> bytes | Response:
         painted = _drawer(content, workshop).painted(name, number, width_px)
         return painted or missing(rasterise(MISSING, width_px), PNG)
 
-    return cached_drawing((name, PNG, number, width_px, token), workshop, PNG, paint)
+    made_of = (name, kind, number, width_px, token)
+    return cached_drawing(made_of, workshop, kind, draw if kind == SVG else paint)
 
 
 def _drawer(content: Mapping[str, Any], workshop: Workshop) -> Drawings:
@@ -83,7 +75,7 @@ def _drawer(content: Mapping[str, Any], workshop: Workshop) -> Drawings:
 
 
 def missing(drawn: str | bytes, kind: str) -> Response:
-    """Answer with what stands in a drawing's place: nobody keeps it."""
+    """Answer with a drawing's placeholder, which is not cached."""
     response = Response(drawn, mimetype=kind)
     response.headers["Cache-Control"] = "no-store"
     response.headers["Content-Security-Policy"] = _policy(kind)
@@ -98,7 +90,7 @@ def true_size(token: str, content: Mapping[str, Any], workshop: Workshop) -> Res
     said = request.args.get("paper", workshop.place.paper).lower()
     if said not in PAPERS:
         return problem(400, Message("paper-of-drawing"))
-    paper = cast("Paper", said)
+    paper = cast("SheetSize", said)
     is_corner = "corner" in request.args
     part = request.args["corner"] if is_corner else request.args.get("cutout", "0")
 
@@ -117,7 +109,7 @@ def true_size(token: str, content: Mapping[str, Any], workshop: Workshop) -> Res
     return cached_drawing(("true-size", number, part, is_corner, paper, token), workshop, PDF, draw)
 
 
-def _too_many(sheets: int, paper: Paper) -> Response:
+def _too_many(sheets: int, paper: SheetSize) -> Response:
     return problem(400, Message("too-many-sheets", sheets=sheets, paper=paper))
 
 
@@ -126,18 +118,18 @@ def _policy(kind: str) -> str:
 
 
 def slab_number(content: Mapping[str, Any]) -> int | None:
-    """Read which slab is asked for; none where the token holds no such slab."""
+    """Return the index of the requested slab; None if the token has no such slab."""
     said = request.args.get("slab", "0")
     number = _whole(said, 2)
     return number if number is not None and number < len(content.get("slabs", ())) else None
 
 
 def _width_px() -> int | None:
-    """Read a picture's width, brought within what is painted; none where it is no number."""
+    """Return a picture's width, px, clamped to what is painted; None if it is no number."""
     said = request.args.get("width")
     if said is None:
         return _USUAL_PX
-    number = _whole(said, _MOST_FIGURES)
+    number = _whole(said, _MAX_FIGURES)
     return None if number is None or number == 0 else min(max(number, NARROWEST_PX), WIDEST_PX)
 
 
@@ -154,14 +146,14 @@ def cached_drawing(
     *,
     how: str = "public",
 ) -> Response:
-    """Answer a drawing that never changes under its link; one that the caller holds is not drawn.
+    """Answer a drawing that is immutable under its link; a matching ETag saves drawing it.
 
     Parameters
     ----------
     made_of
-        All that it depends on beside the program and the profile.
+        Everything it depends on except the program and the profile.
     how
-        ``public``, or ``private`` for what is the maker's alone.
+        ``public``, or ``private`` for the maker only.
     """
     named = "|".join(map(str, (__version__, workshop.fingerprint, *workshop.sentences, *made_of)))
     etag = hashlib.sha256(named.encode()).hexdigest()[:32]

@@ -16,7 +16,7 @@ from ledgerstone.codec.problem_schemas import NOT_UNDERSTOOD, PROBLEM
 from ledgerstone.errors import (
     CallerGone,
     ChildFailed,
-    DatedAhead,
+    DatedInFuture,
     LaneTaken,
     LedgerstoneError,
     MailFault,
@@ -36,9 +36,9 @@ from ledgerstone.message import Message
 
 log = logging.getLogger("ledgerstone")
 
-LANE_S: Final = 4  # what is in the lane has left it by then
+LANE_S: Final = 4  # Retry-After, s: the lane is free again by then
 
-# Every error of ours and the status it leaves by; the design tests hold this complete.
+# Every error of ours and its HTTP status; the design tests hold this complete.
 STATUS_OF: dict[type[LedgerstoneError], int] = {
     NotUnderstood: 400,
     NotJSON: 400,
@@ -47,7 +47,7 @@ STATUS_OF: dict[type[LedgerstoneError], int] = {
     LaneTaken: 503,
     CallerGone: 503,
     TokenError: 404,
-    DatedAhead: 404,
+    DatedInFuture: 404,
     TemplateFault: 409,
     MailFault: 503,
     RequestNotSent: 503,
@@ -62,7 +62,7 @@ STATUS_OF: dict[type[LedgerstoneError], int] = {
 def problem(
     status: int, detail: Message | None = None, not_understood: NotUnderstood | None = None
 ) -> Response:
-    """Make a problem answer of one status, with what was not understood where that is why."""
+    """Return a problem response of one status, with the faults if it was not understood."""
     kind = BY_STATUS.get(status, BY_STATUS[400 if status < 500 else 500])
     body = {**_members(kind, detail), "status": status}
     if not_understood is not None:
@@ -72,7 +72,7 @@ def problem(
 
 
 def _varied(response: Response) -> Response:
-    """Say that a problem would be told otherwise to who reads another language."""
+    """Set `Vary: Accept-Language` on a problem response."""
     if not g.get("language"):
         response.vary.add("Accept-Language")
     return response
@@ -89,7 +89,7 @@ def _members(kind: ProblemKind, detail: Message | None) -> dict[str, Any]:
 
 
 def problem_response(body: dict[str, Any]) -> Response:
-    """Answer with a problem body; its instance is this request."""
+    """Return a response with a problem body; its instance is this request."""
     g.problem = body["type"].rpartition("/")[2]
     whole = {**body, "instance": f"urn:uuid:{request_id()}"}
     response = Response(
@@ -101,14 +101,14 @@ def problem_response(body: dict[str, Any]) -> Response:
 
 
 def request_id() -> str:
-    """Name this request, the same in its answer and in the log."""
+    """Return this request's id, the same in its answer and in the log."""
     if "request_id" not in g:
         g.request_id = str(uuid.uuid4())
     return str(g.request_id)
 
 
 def register(app: Flask) -> None:
-    """Make every error of a request leave as a problem."""
+    """Answer every error of a request as a problem document."""
     app.register_error_handler(NotUnderstood, _not_understood)
     app.register_error_handler(TooIntricate, _too_intricate)
     for busy in (LaneTaken, CallerGone):

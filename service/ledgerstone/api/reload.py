@@ -1,4 +1,4 @@
-"""The running service: its app is made anew when the profile changes, whole or not at all."""
+"""The running service, whose app is replaced as a whole when the profile changes."""
 
 from __future__ import annotations
 
@@ -21,6 +21,7 @@ from ledgerstone.errors import LedgerstoneError, ProfileError
 from ledgerstone.papers.templates import FOLDER, NAMES
 from ledgerstone.settings import Settings
 from ledgerstone.wording.own import FILES
+from ledgerstone.wording.profile_faults import fault_lines
 
 _log = logging.getLogger("ledgerstone")
 LOOK_EVERY_S = 1.0
@@ -30,10 +31,10 @@ Signature = tuple[tuple[int, int, int] | None, ...]
 
 @dataclass(slots=True)
 class Watch:
-    """Looks at files now and then, and says when one has changed and all have come to rest.
+    """Polls files, and reports when one has changed and all are stable.
 
-    Two looks that find the same change, a second apart, are needed: a file half written is not
-    taken for a whole one.
+    The same change must be seen twice, a second apart: a file half written is not taken for a
+    whole one.
     """
 
     paths: tuple[Path, ...]
@@ -45,11 +46,11 @@ class Watch:
         self.note()
 
     def note(self) -> None:
-        """Take the files as they lie there for known."""
+        """Take the files' current state as known."""
         self.known = self._seen = self._signature()
 
     def has_changed(self, now_s: float) -> bool:
-        """Say, once for each change, whether a file has changed and all are at rest again."""
+        """Return, once for each change, whether a file has changed and all are stable."""
         if now_s < self._next_s:
             return False
         self._next_s = now_s + LOOK_EVERY_S
@@ -74,13 +75,13 @@ def _stat(path: Path) -> tuple[int, int, int] | None:
 
 @dataclass(slots=True)
 class Service:
-    """What a WSGI server calls. A request is answered by one app from its beginning to its end.
+    """The WSGI application. Each request is answered by one app throughout.
 
     Attributes
     ----------
     is_watched
-        Whether the server looks at the profile's files by itself, with ``has_changed``; else each
-        request does, and what has changed is taken up before it is answered.
+        Whether the server polls the profile's files with ``has_changed``; else each request does,
+        and a change is loaded before it is answered.
     """
 
     settings: Settings
@@ -102,11 +103,11 @@ class Service:
         return answer
 
     def has_changed(self) -> bool:
-        """Say, once for each change, whether one of the profile's files has changed."""
+        """Return, once for each change, whether one of the profile's files has changed."""
         return self._watch.has_changed(self.clock())
 
     def reload(self) -> bool:
-        """Read the profile and all that goes with it again; a faulty one changes nothing.
+        """Reload the profile and the files beside it; a faulty one changes nothing.
 
         Links that were signed before still open: the keys stay, and a link carries its offer.
         """
@@ -131,12 +132,14 @@ class Service:
         self.running.refused = Refusal(datetime.now(UTC), max(1, len(faults)))
         ours = isinstance(fault, LedgerstoneError)
         why = str(fault) if ours else "something of ours failed"
+        if isinstance(fault, ProfileError):
+            why = "; ".join(line.strip() for line in fault_lines(fault, "line"))
         says = "The changed profile was not taken up; the one before it goes on: %s"
         _log.error(says, why, exc_info=None if ours else fault)
 
 
 def _files(profile: Path) -> tuple[Path, ...]:
-    """All that is read when an app is made: the profile, the maker's templates and sentences."""
+    """Return the files that an app is made from: the profile, templates and sentences."""
     templates = (profile.parent / FOLDER / name for name in NAMES)
     return profile, *templates, *(profile.parent / name for name in FILES.values())
 

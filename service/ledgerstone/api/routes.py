@@ -1,4 +1,4 @@
-"""The routes: read, call one function, write."""
+"""The public ``/v1`` routes: each parses the request, calls one function, writes the answer."""
 
 from __future__ import annotations
 
@@ -16,7 +16,8 @@ from ledgerstone.application.answering import answer_order, offer_changed_by
 from ledgerstone.application.answers import write_drawings, write_quote, write_sent_back
 from ledgerstone.application.choices import write_choices
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.application.maker_terms import taken_apart
+from ledgerstone.application.maker_terms import split_maker_terms
+from ledgerstone.application.placings import write_placing
 from ledgerstone.application.utilisation import draw_utilisation
 from ledgerstone.drawing import MISSING
 from ledgerstone.quote import Quote, SentBack
@@ -40,7 +41,7 @@ def routes(context: AppContext) -> Blueprint:
         guard.must_accept_json()
         asked = context.quote_context(for_maker=guard.claims_maker(context.settings))
         sent = guard.json_body()
-        document, asked = taken_apart(with_language(sent), asked)
+        document, asked = split_maker_terms(with_language(sent), asked)
         minimal = guard.prefers_minimal()
         answer = answer_order(document, asked, search=not minimal)
         metrics.count_findings([finding.check for finding in answer.findings])
@@ -49,6 +50,12 @@ def routes(context: AppContext) -> Blueprint:
         if minimal:
             response.headers["Preference-Applied"] = "return=minimal"
         return vary_by_language(response, sent)
+
+    @v1.post("/placings")
+    def placings() -> Response:
+        guard.must_accept_json()
+        body = write_placing(guard.json_body(), context.quote_context(), asked_speech())
+        return vary_by_language(jsonify(body), {})
 
     _drawing_routes(v1, context)
 

@@ -1,4 +1,4 @@
-"""The one way out: a letter to the workshop's own mail server, within one deadline."""
+"""Sending a letter through the workshop's mail server, within one deadline."""
 
 from __future__ import annotations
 
@@ -14,37 +14,37 @@ from socket import SHUT_RDWR
 from typing import Final
 
 from ledgerstone.errors import RequestNotSent
-from ledgerstone.workshop.records import Mail, Workshop
+from ledgerstone.workshop.records import MailSettings, Workshop
 
-PATIENCE_S: Final = 8.0  # for the whole conversation; a worker has 20 s for a request
+TIMEOUT_S: Final = 8.0  # for the whole SMTP session; a worker has 20 s for a request
 
 
 def post_of(workshop: Workshop, password: str) -> Callable[[EmailMessage], None] | None:
-    """Return what sends a letter to the workshop's own address; None where no server is named."""
-    server, mine = workshop.mail, workshop.workshop
+    """Return the function that sends a letter to the workshop's address; None without a server."""
+    server, identity = workshop.mail, workshop.workshop
     if server is None:
         return None
 
     def post(mail: EmailMessage) -> None:
         mail["Date"] = formatdate()
-        mail["Message-ID"] = make_msgid(domain=mine.email.rpartition("@")[2])
-        reason = Conversation(server, password, mail.as_bytes(), mine.email).within(PATIENCE_S)
+        mail["Message-ID"] = make_msgid(domain=identity.email.rpartition("@")[2])
+        reason = Conversation(server, password, mail.as_bytes(), identity.email).within(TIMEOUT_S)
         if reason is not None:
-            raise RequestNotSent(mine.email, mine.telephone) from reason
+            raise RequestNotSent(identity.email, identity.ring) from reason
 
     return post
 
 
 @dataclass(slots=True)
 class Conversation:
-    """One letter handed to one server, to one address by name: its headers name nobody else.
+    """One SMTP session: one letter to one recipient, the only address in its headers.
 
-    It is held in a thread of its own, for a name that does not resolve and a server that drips have
-    no deadline by themselves. Past the deadline the connection is cut, and what the server has not
-    taken by then it does not get.
+    It runs in a thread, since neither name resolution nor a slow server has a deadline of its own.
+    At the deadline the connection is closed, and a letter that is not accepted by then is not
+    sent.
     """
 
-    server: Mail
+    server: MailSettings
     password: str
     letter: bytes
     address: str
@@ -55,7 +55,7 @@ class Conversation:
     _failed: Exception | None = None
 
     def within(self, seconds: float) -> Exception | None:
-        """Send the letter; return why it was not taken in time, or None where it was."""
+        """Send the letter; return why it was not accepted in time, or None if it was."""
         threading.Thread(target=self._run, args=(seconds,), daemon=True).start()
         if self._is_settled.wait(seconds):
             return None if self._is_taken else self._failed
@@ -67,7 +67,7 @@ class Conversation:
         return TimeoutError("the mail server took longer than we wait for")
 
     def _run(self, seconds: float) -> None:
-        """Hold the conversation; it is settled once the letter is taken, before the farewells."""
+        """Run the session; its result is final once the letter is accepted, before QUIT."""
         try:
             self._send(seconds)
         except (OSError, smtplib.SMTPException) as reason:
@@ -81,7 +81,7 @@ class Conversation:
             self._connection = smtplib.SMTP_SSL(timeout=seconds, context=trusted)
         else:
             self._connection = smtplib.SMTP(timeout=seconds)
-        # What the certificate is held to. Given above, it would be called before it can be cut off.
+        # The host name for the certificate. As a constructor argument it would connect at once.
         self._connection._host = server.host  # type: ignore[attr-defined]  # noqa: SLF001
         with self._connection as connection:
             self._go_on()
@@ -96,7 +96,7 @@ class Conversation:
             self._is_settled.set()
 
     def _go_on(self) -> None:
-        """Stop where the deadline has passed meanwhile.
+        """Stop if the deadline has passed.
 
         Raises
         ------

@@ -1,8 +1,8 @@
-"""What a server does before its first request, once for all its workers.
+"""Warm-up of a server before its first request, once for all its workers.
 
-What is loaded late or worked out once for a profile (shades' curves, holidays, a plate's parts) is
-then there already when the workers fork: the first customer, and the first after a worker died,
-waits no longer than the next one.
+Lazy imports and results cached for a profile (shades' curves, holidays, a plate's parts) are then
+in memory when the workers fork: the first customer, and the first after a worker died, waits no
+longer than the next one.
 """
 
 from __future__ import annotations
@@ -25,7 +25,7 @@ _HOLE: Final = {"kind": "circle", "diameter": 200, "centre": {"x": 500, "y": 275
 
 
 def warm(context: AppContext) -> None:
-    """Answer one plain order as a customer's is answered, and draw it; keep nothing of it."""
+    """Answer one plain order as a customer's, and draw it; discard the answer."""
     write_choices(context.workshop, speech_in(context.workshop.workshop.language))
     quoting = replace(context.quote_context(), timed=nullcontext)
     document = _plain_order(context.workshop)
@@ -40,7 +40,7 @@ def warm(context: AppContext) -> None:
 
 
 def _plain_order(workshop: Workshop) -> dict[str, Any]:
-    """A rectangle with a hole, of the last thickness this workshop names, on two ends."""
+    """Return an order of a rectangle with a hole, of the last thickness offered, on two ends."""
     slab = {
         "outline": {"kind": "rectangle", **_SIZE_MM},
         "thickness": workshop.shaping.thicknesses_mm[-1],

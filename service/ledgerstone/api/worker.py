@@ -1,8 +1,8 @@
-"""The server's worker: deadlines for what comes in, problems for what is no request, no names.
+"""The server's worker: deadlines for reading, problem documents for bad requests, private logs.
 
-gunicorn's own synchronous worker waits for each byte as long as it takes, answers what it cannot
-read in HTML, and logs addresses with it. A quote is all arithmetic, and threads only queue behind
-one another; so it stays synchronous.
+gunicorn's own synchronous worker has no deadline for reading, answers bad requests in HTML, and
+logs client addresses. A quote is bound by the processor, where threads gain nothing; so the worker
+stays synchronous.
 """
 
 from __future__ import annotations
@@ -24,20 +24,20 @@ from ledgerstone.api.logs import REQUESTS, start
 from ledgerstone.codec.problem_kinds import BY_STATUS, PROBLEMS
 from ledgerstone.wording import english
 
-# Browsers open connections ahead and say nothing on them. Whoever asks does so at once, across the
-# world in less than half a second.
-SILENT_S: Final = 1.5
+# Browsers open connections in advance and leave them idle. A real request follows at once, across
+# the world in less than half a second.
+IDLE_S: Final = 1.5
 HEADERS_S: Final = 3.0  # for 8 kB
 WHOLE_S: Final = 6.0  # for 64 kB of body too
 SEND_S: Final = 8.0  # for one piece of an answer
-LINGER_S: Final = 0.3  # for what was sent and not read, so that the answer is not cut off
-_MOST_LINGERED: Final = 65536
+LINGER_S: Final = 0.3  # to read the rest of a request, so that the answer is not reset
+_MAX_LINGERED: Final = 65536
 _log = logging.getLogger("ledgerstone")
 _requests = logging.getLogger(REQUESTS)
 
 
 class TooSlow(TimeoutError):
-    """A request has not come whole by its last moment."""
+    """A request was not complete by its deadline."""
 
 
 _STATUS: Final = (
@@ -51,12 +51,12 @@ _STATUS: Final = (
 
 
 class TimedSocket:
-    """A connection that gives up reading at a moment, however slowly the bytes drip.
+    """A connection with a deadline for the whole request, however slowly the bytes arrive.
 
     Parameters
     ----------
     connection
-        The connection, of which this is used in the place.
+        The connection to wrap.
     """
 
     def __init__(self, connection: socket.socket) -> None:
@@ -65,16 +65,16 @@ class TimedSocket:
         self._until_s = self._began_s + HEADERS_S
 
     def allow_body(self) -> None:
-        """Give the request until its last moment, now that its headers are read."""
+        """Extend the deadline to that of the whole request, once its headers are read."""
         self._until_s = self._began_s + WHOLE_S
 
     def recv(self, size: int) -> bytes:
-        """Read what has come.
+        """Read what has arrived.
 
         Raises
         ------
         TooSlow
-            The moment has come first.
+            The deadline has passed.
         """
         try:
             self._connection.settimeout(max(1e-3, self._until_s - time.monotonic()))
@@ -85,7 +85,7 @@ class TimedSocket:
             self._connection.settimeout(SEND_S)
 
     def is_gone(self) -> bool:
-        """Say whether its other end is closed: nobody waits for the answer."""
+        """Return whether the peer has closed the connection: no caller waits for the answer."""
         try:
             self._connection.settimeout(0.0)
             return not self._connection.recv(1, socket.MSG_PEEK)
@@ -101,7 +101,7 @@ class TimedSocket:
 
 
 class ServerLog(Logger):  # type: ignore[misc]  # gunicorn has no types
-    """gunicorn's log in the service's form, after a reload too, which sets it up anew."""
+    """gunicorn's log in the service's format, also after a reload, which configures it again."""
 
     def setup(self, cfg: object) -> None:
         """Have gunicorn set its log up, and take it over."""
@@ -110,11 +110,11 @@ class ServerLog(Logger):  # type: ignore[misc]  # gunicorn has no types
 
 
 class AnsweringWorker(SyncWorker):  # type: ignore[misc]  # gunicorn has no types
-    """Answers one request of each connection, or says what was wrong with it, and hangs up."""
+    """Answers one request of each connection, or reports its fault, and closes it."""
 
     def handle(self, listener: object, client: socket.socket, addr: object) -> None:
-        """Answer the one request of a connection, or hang up on a silent one."""
-        ready, _, _ = select.select([client], [], [], SILENT_S)
+        """Answer the one request of a connection; close an idle one."""
+        ready, _, _ = select.select([client], [], [], IDLE_S)
         if not ready:
             client.close()
             return
@@ -126,7 +126,7 @@ class AnsweringWorker(SyncWorker):  # type: ignore[misc]  # gunicorn has no type
             timed.allow_body()
             self.handle_request(listener, request, timed, addr)
         except (errors.NoMoreData, StopIteration):
-            pass  # they hung up, or what failed was told within an answer already begun
+            pass  # the client disconnected, or the answer had begun when it failed
         except BaseException as fault:  # noqa: BLE001 - an abort by the arbiter is one
             self.handle_error(request, client, addr, fault)
         finally:
@@ -139,9 +139,9 @@ class AnsweringWorker(SyncWorker):  # type: ignore[misc]  # gunicorn has no type
         addr: object,  # noqa: ARG002
         exc: BaseException,
     ) -> None:
-        """Answer with a problem document, and log what failed by its kind and place alone."""
+        """Answer with a problem document, and log the fault by its kind and place only."""
         if isinstance(exc, OSError) and not isinstance(exc, TooSlow):
-            return  # they have hung up, or read too slowly
+            return  # the client has disconnected, or reads too slowly
         status = next((status for kind, status in _STATUS if isinstance(exc, kind)), 500)
         number = str(uuid.uuid4())
         if status == 500:
@@ -182,7 +182,7 @@ def _close(client: socket.socket) -> None:
     until_s, read = time.monotonic() + LINGER_S, 0
     with suppress(OSError):
         client.shutdown(socket.SHUT_WR)
-        while read < _MOST_LINGERED and (left_s := until_s - time.monotonic()) > 0:
+        while read < _MAX_LINGERED and (left_s := until_s - time.monotonic()) > 0:
             client.settimeout(left_s)
             part = client.recv(4096)
             if not part:

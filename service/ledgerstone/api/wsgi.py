@@ -1,28 +1,33 @@
-"""What gunicorn loads: ``ledgerstone.api.wsgi:app``."""
+"""The entry point of gunicorn: ``ledgerstone.api.wsgi:app``."""
 
 import os
 import sys
+from collections.abc import Iterator
 from contextlib import suppress
 
 from ledgerstone.api import logs
 from ledgerstone.api.reload import Service, service
 from ledgerstone.errors import LedgerstoneError, ProfileError
 from ledgerstone.settings import settings_from
+from ledgerstone.wording.profile_faults import fault_lines
 
 
 def _started() -> Service:
-    """Make the service from the environment, or say in plain words why it cannot start."""
+    """Make the service from the environment, or exit with the reason why it cannot start."""
     logs.start()
     try:
         return service(settings_from())
     except ProfileError as fault:
-        lines = [f"  line {f.line}: {f.key}: {f.says}" for f in fault.faults]
-        says = "\n".join(["The workshop's file has faults; nothing was started.", *lines])
+        says = "".join(["The workshop's file has faults; nothing was started.\n", *_lines(fault)])
     except LedgerstoneError as fault:
         says = f"{fault} Nothing was started."
     with suppress(OSError):
-        os.write(2, f"{says}\n".encode())
+        os.write(2, f"{says.rstrip()}\n".encode())
     sys.exit(3)
+
+
+def _lines(fault: ProfileError) -> Iterator[str]:
+    return (f"  {line}" for line in fault_lines(fault, "line"))
 
 
 app = _started()

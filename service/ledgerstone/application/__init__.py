@@ -1,1 +1,1 @@
-"""What answers a call: functions over one context, each usable without flask."""
+"""Answers to calls: functions over one context, each usable without flask."""

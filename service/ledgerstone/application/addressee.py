@@ -1,4 +1,4 @@
-"""Whom a draft is addressed to, and which message it answers."""
+"""The addressee of a draft, and the message that it answers."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from ledgerstone.papers.message import Answered
 
 
 def answered_in(ask: Mapping[str, Any]) -> Answered | None:
-    """Return the message that an ask names as the one it answers."""
+    """Return the message that a request names as the one to answer, if any."""
     named = ask.get("answers")
     if named is None:
         return None

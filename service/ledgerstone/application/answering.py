@@ -1,4 +1,4 @@
-"""From a document as it was sent to the answer: read, quote, and search for remedies."""
+"""From a JSON document to its answer: read the order, quote it, and search for remedies."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from functools import partial
 from typing import Any
 
 from ledgerstone.application.context import QuoteContext
+from ledgerstone.codec.left_open import left_open_as_in
 from ledgerstone.codec.links import LinkedOffer, offer_named_at
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.patch import trial_of
@@ -20,11 +21,11 @@ from ledgerstone.quote import (
     SentBack,
     quote,
     with_standing,
-    work_out,
 )
 from ledgerstone.remedies import Outcome, State, Trial
 from ledgerstone.stages import StageContext
 from ledgerstone.terms import waits_for_template
+from ledgerstone.working_out import run_stages, run_stages_as_left
 
 _NOT_OURS = Message("no-quote-to-change")
 
@@ -39,18 +40,18 @@ def answer_order(
     *,
     search: bool = True,
     savings: bool = True,
-    made_of_it: Callable[[Order], float] = _nothing,
+    effort_of: Callable[[Order], float] = _nothing,
 ) -> Quote | SentBack:
-    """Answer an order as it was sent.
+    """Answer an order given as a JSON document.
 
     Parameters
     ----------
     search
-        Whether to search for remedies where it is sent back.
+        Whether to search for remedies if it is sent back.
     savings
-        Whether to search for ways to save too, where it is not.
-    made_of_it
-        How many units of work all takes that the request makes of the answer.
+        Whether to search for ways to save if it quotes.
+    effort_of
+        Units of work that the rest of the request will take, such as drawings of the answer.
 
     Raises
     ------
@@ -58,7 +59,7 @@ def answer_order(
     """
     with context.timed("parse"):
         order = read_sent_order(document, context)
-    context.set_aside(made_of_it(order), len(order.slabs))
+    context.set_aside(effort_of(order), len(order.slabs))
     answer = quote(
         order,
         workshop=context.workshop,
@@ -78,7 +79,7 @@ def answer_order(
 
 
 def _with_what_the_maker_sets(answer: Quote, context: QuoteContext) -> Quote:
-    """Give a quote its standing, and say where its day is a guess."""
+    """Set a quote's standing, and note if its ready day is a guess."""
     if answer.price.total < 0:
         raise NotUnderstood((Fault("/adjustments", Message("adjustments-below-nought")),))
     if context.calendar_fault:
@@ -93,7 +94,9 @@ def _with_what_the_maker_sets(answer: Quote, context: QuoteContext) -> Quote:
 
 
 def read_sent_order(document: JSON, context: QuoteContext) -> Order:
-    """Read an order as it was sent; where it changes an offer, that lends its delivery area.
+    """Read an order.
+
+    One that changes an earlier offer takes its delivery area from it, and what was left open in it.
 
     Raises
     ------
@@ -101,9 +104,21 @@ def read_sent_order(document: JSON, context: QuoteContext) -> Order:
     """
     order = read_order(document, context.workshop)
     since, delivery = offer_changed_by(order, context), order.delivery
-    if since is None or delivery.kind == "collect" or delivery.postcode is not None:
+    if since is None:
+        return order
+    order = _left_open_as_in(order, since, context)
+    if delivery.kind == "collect" or delivery.postcode is not None:
         return order
     return replace(order, delivery=replace(delivery, area=since.area))
+
+
+def _left_open_as_in(order: Order, offer: LinkedOffer, context: QuoteContext) -> Order:
+    """Say what nobody told of a changed offer; where that is no longer read, as it was sent."""
+    try:
+        offered = read_order(offer.order, context.workshop)
+    except NotUnderstood:
+        return order
+    return left_open_as_in(order, offered, offer.left_open)
 
 
 def offer_changed_by(order: Order, context: QuoteContext) -> LinkedOffer | None:
@@ -112,7 +127,7 @@ def offer_changed_by(order: Order, context: QuoteContext) -> LinkedOffer | None:
     Raises
     ------
     NotUnderstood
-        It is none of ours.
+        Its token was not signed by this workshop.
     """
     if order.since is None:
         return None
@@ -120,30 +135,40 @@ def offer_changed_by(order: Order, context: QuoteContext) -> LinkedOffer | None:
 
 
 def _without_bookings(answer: Quote, context: QuoteContext) -> Quote:
-    """Say that the day is a guess; the maker is told why."""
+    """State in a quote that its ready day is a guess, and to the maker why."""
     message = Message("calendar-not-read")
-    if context.for_maker:
+    if context.for_maker and context.calendar_fault is not None:
         message = Message("calendar-not-read-because", why=context.calendar_fault)
     guess = with_standing(answer, "estimate")
     return replace(guess, depends_on=(message, *guess.depends_on))
 
 
 def _contained_trial(document: dict[str, Any], context: QuoteContext) -> Trial:
-    """Make what tries changes on an order; a fault of ours costs that one change."""
-    trial = trial_of(document, partial(outcome_of, context=context))
+    """Return the function that tries a change; an internal fault loses that change only."""
 
     def contained(state: State) -> Outcome | None:
+        sought = any("other-thickness" in slab.taken for slab in state.sent.slabs)
+        check = partial(outcome_of, context=context, sought=sought)
         with context.contain("remedy"):
-            return trial(state)
+            return trial_of(document, check)(state)
         return None
 
     return contained
 
 
-def outcome_of(document: dict[str, Any], context: QuoteContext) -> Outcome:
-    """Read a patched document anew and check it whole."""
+def outcome_of(document: dict[str, Any], context: QuoteContext, *, sought: bool) -> Outcome:
+    """Parse a patched document and run every check on it.
+
+    Parameters
+    ----------
+    sought
+        Whether the order as sent needed another thickness than the usual; else the search for one
+        would be repeated for every change.
+    """
     order = read_sent_order(document, context)
     stages = StageContext(
         context.workshop, context.bookings, context.today, context.plates, terms=context.terms
     )
-    return Outcome(order, work_out(order, stages))
+    if sought:
+        return Outcome(*run_stages_as_left(order, stages, lambda _: True))
+    return Outcome(order, run_stages(order, stages))

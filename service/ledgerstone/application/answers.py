@@ -1,9 +1,9 @@
-"""Quotes and send-backs as their schemas write them."""
+"""Quotes and send-backs as JSON members, by their schemas."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any, Final
+from typing import Final
 
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.drawings import Annotations, drawing_members
@@ -19,6 +19,7 @@ from ledgerstone.codec.problem_kinds import PROBLEMS, SENT_BACK
 from ledgerstone.codec.problem_schemas import SENT_BACK_ANSWER
 from ledgerstone.codec.quote_schemas import QUOTE
 from ledgerstone.codec.remedies_out import fix_members, remedy_members, saving_members
+from ledgerstone.json_types import Members
 from ledgerstone.message import Message
 from ledgerstone.order import Slab
 from ledgerstone.papers.costs import costs_content
@@ -29,11 +30,9 @@ from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
 from ledgerstone.wording import Speech, speech_of
 from ledgerstone.workshop.records import Workshop
 
-Members = dict[str, Any]
-
 MM2_PER_M2: Final = 1e6
 MM3_PER_L: Final = 1e6
-MOST_FINDINGS = 100  # the gravest; an order that has more is not read to its end
+MAX_FINDINGS = 100  # of one answer, the gravest ones
 _OF_A_FINDING: Final = tuple(name for name in FINDING.fields if name not in ("remedies", "says"))
 
 
@@ -51,7 +50,7 @@ def write_quote(
     since
         The offer that this one changes.
     document
-        The order as it was sent: the patches of ways to save apply to it.
+        The order's JSON document, to which the patches of ways to save apply.
     """
     written: Members = QUOTE.dump(quote_members(quote, context, since, document=document))
     return written
@@ -76,6 +75,7 @@ def quote_members(
         "valid_until": quote.valid_until,
         "standing": quote.standing,
         "note": quote.terms.note or None,
+        "trial": speech.say(Message("trial")) if workshop.standing.trial else None,
         "depends_on": [speech.say(one) for one in quote.depends_on],
         "changes": None if since is None else change_members(since, offer, speech),
         "price": price_members(quote.price, speech),
@@ -85,9 +85,7 @@ def quote_members(
             "slabs": [weight_members(one, speech) for one in quote.weights],
             "packed_kg": quote.packed_kg,
         },
-        "findings": [
-            finding_members(finding, speech) for finding in quote.findings[:MOST_FINDINGS]
-        ],
+        "findings": [finding_members(finding, speech) for finding in quote.findings[:MAX_FINDINGS]],
         "more_findings": _more(quote.findings),
         "drawings": _contained_drawings(quote, context, offer),
         "slabs": _slabs(quote, workshop, speech, for_maker=context.for_maker),
@@ -103,7 +101,7 @@ def write_sent_back(sent: SentBack, document: Members, context: QuoteContext) ->
     Parameters
     ----------
     document
-        The order as it was sent: patches apply to it.
+        The order's JSON document, to which patches apply.
     """
     written: Members = SENT_BACK_ANSWER.dump(sent_back_members(sent, document, context))
     return written
@@ -122,7 +120,7 @@ def sent_back_members(sent: SentBack, document: Members, context: QuoteContext) 
         "order": write_order(sent.order),
         "findings": [
             finding_members(finding, speech, _remedies(document, sent, finding, context))
-            for finding in sent.findings[:MOST_FINDINGS]
+            for finding in sent.findings[:MAX_FINDINGS]
         ],
         "more_findings": _more(sent.findings),
         "not_checked": sent.not_checked,
@@ -152,7 +150,7 @@ def _fixes(
 def write_drawings(
     answer: Quote | SentBack, context: QuoteContext, since: LinkedOffer | None = None
 ) -> Members:
-    """Write the drawings' links alone, as the whole answer gives them."""
+    """Return the links of the drawings, as the whole answer has them."""
     offer = offer_of(answer, context.workshop, since) if isinstance(answer, Quote) else None
     written: Members = DRAWINGS.dump(_contained_drawings(answer, context, offer))
     return written
@@ -161,7 +159,7 @@ def write_drawings(
 def _contained_drawings(
     answer: Quote | SentBack, context: QuoteContext, offer: LinkedOffer | None = None
 ) -> Members:
-    """Link an answer's drawings; none where a fault of ours lost them."""
+    """Return the links of an answer's drawings; none if an internal fault lost them."""
     with context.contain("drawing"):
         return _drawings(answer, context, offer)
     return {}
@@ -170,7 +168,7 @@ def _contained_drawings(
 def _drawings(
     answer: Quote | SentBack, context: QuoteContext, offer: LinkedOffer | None
 ) -> Members:
-    """Link an answer's drawings, its findings pinned on them; an offer has a name and a day."""
+    """Return the links of an answer's drawings, with its findings as pins."""
     annotations = Annotations(
         reference=offer.name if offer is not None else "",
         issued=offer.issued if offer is not None else None,
@@ -182,18 +180,18 @@ def _drawings(
 
 
 def _more(findings: Sequence[Finding]) -> int | None:
-    """Count how many findings are left out of an answer, where they are too many."""
-    return len(findings) - MOST_FINDINGS if len(findings) > MOST_FINDINGS else None
+    """Return the number of findings left out of an answer; None if all are in."""
+    return len(findings) - MAX_FINDINGS if len(findings) > MAX_FINDINGS else None
 
 
 def finding_members(finding: Finding, speech: Speech, remedies: Sequence[Members] = ()) -> Members:
-    """Return one finding as ``FindingSchema`` writes it, with what would settle it."""
+    """Return one finding as ``FindingSchema`` writes it, with its remedies."""
     members = {name: getattr(finding, name) for name in _OF_A_FINDING}
     return members | {"says": speech.say(finding.message), "remedies": remedies}
 
 
 def lead_time_members(lead_time: LeadTime, speech: Speech) -> Members:
-    """Return when an order is ready as its schema writes it."""
+    """Return a lead time as ``LeadTimeSchema`` writes it."""
     return {
         "ready_on": lead_time.ready_on,
         "if_ordered_by": lead_time.if_ordered_by,
@@ -212,7 +210,7 @@ def lead_time_members(lead_time: LeadTime, speech: Speech) -> Members:
 
 
 def weight_members(weight: SlabWeight, speech: Speech) -> Members:
-    """Return what one slab weighs as its schema writes it."""
+    """Return a slab's weight as ``SlabWeightSchema`` writes it."""
     return {
         "label": weight.label,
         "slab_kg": weight.slab_kg,
@@ -242,7 +240,7 @@ def _slabs(quote: Quote, workshop: Workshop, speech: Speech, *, for_maker: bool)
 
 
 def shade_members(slab: Slab, workshop: Workshop, speech: Speech) -> Members:
-    """Return how a slab's shade looks dry, wet and sealed, how sure that is, and its dose."""
+    """Return a slab's shade: colour dry, wet and sealed, their uncertainty, and the dose."""
     seen = shade_seen(slab.shade, workshop)
     if seen is None:
         return {}

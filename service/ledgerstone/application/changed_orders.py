@@ -1,4 +1,4 @@
-"""An order with a change applied: answered anew, and the links by which a customer opens it."""
+"""An order with a change applied: its new answer, and the link that opens it."""
 
 from __future__ import annotations
 
@@ -15,33 +15,34 @@ from ledgerstone.codec.links import link_of, offer_of, write_offer
 from ledgerstone.codec.patch import apply, write_patch
 from ledgerstone.codec.tokens import LONGEST_LINK
 from ledgerstone.errors import NotUnderstood, TooIntricate
+from ledgerstone.json_types import Members
 from ledgerstone.papers import ChangeView, QuoteView
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.remedies import Fix, Remedy, State
 from ledgerstone.wording import Money
 
-Json = dict[str, Any]
 
-
-def answer_changed(document: Json, state: State, context: QuoteContext) -> Quote | SentBack | None:
-    """Answer an order as changes leave it; None where that is not worked out."""
+def answer_changed(
+    document: Members, state: State, context: QuoteContext
+) -> Quote | SentBack | None:
+    """Answer a changed order; None if it is not worked out."""
     try:
-        return answer_order(_patched(document, state), context, search=False)
+        return answer_order(patched(document, state), context, search=False)
     except (NotUnderstood, TooIntricate):
         return None
 
 
 def view_of(quote: Quote, context: QuoteContext, title: str, changes: tuple[str, ...]) -> QuoteView:
-    """Name and link the quote of a changed order."""
+    """Return the quote of a changed order with its title and its link."""
     offer = offer_of(quote, context.workshop)
     link = link_of(context.tokens.sign("quote", write_offer(offer)), context.workshop)
     return QuoteView(quote=quote, name=offer.name, link=link, title=title, changes=changes)
 
 
 def order_link(document: Mapping[str, Any], context: QuoteContext) -> str | None:
-    """Return the address at which the page opens an order that has no quote, if short enough.
+    """Return the address at which the page opens an order without a quote; None if too long.
 
-    ``#order=`` is the order's JSON in base64url: what it holds is only ever read as an order.
+    ``#order=`` is the order's JSON in base64url; its content is parsed as an order only.
     """
     text = json.dumps(document, separators=(",", ":"), ensure_ascii=False).encode()
     packed = base64.urlsafe_b64encode(text).rstrip(b"=").decode()
@@ -50,17 +51,17 @@ def order_link(document: Mapping[str, Any], context: QuoteContext) -> str | None
 
 
 class ChangeLinks:
-    """Links of the changes to one order: at most so many of them as quotes, the others as orders.
+    """Links of the changes to one order: ``most_quoted`` of them as quotes, the others as orders.
 
-    A change linked before keeps its link.
+    A change that is linked twice has the same link.
     """
 
-    def __init__(self, document: Json, context: QuoteContext, most_quoted: int) -> None:
+    def __init__(self, document: Members, context: QuoteContext, most_quoted: int) -> None:
         self._document, self._context, self._left = document, context, most_quoted
         self._made: dict[str, ChangeView] = {}
 
     def view(self, message: str, change: Remedy | Fix) -> ChangeView:
-        """Link one change, which has a price only where nothing else stops the order."""
+        """Return one change with its link; it has a price only if nothing else stops the order."""
         key = change.state.key
         if key not in self._made:
             self._made[key] = self._quoted(message, change) or self._ordered(message, change)
@@ -80,11 +81,12 @@ class ChangeLinks:
     def _ordered(self, message: str, change: Remedy | Fix) -> ChangeView:
         price = change.price
         total = None if price is None else Money(price.currency, price.total)
-        patched = _patched(self._document, change.state)
-        return ChangeView(message, total, order_link(patched, self._context))
+        changed = patched(self._document, change.state)
+        return ChangeView(message, total, order_link(changed, self._context))
 
 
-def _patched(document: Json, state: State) -> Json:
-    patched = copy.deepcopy(document)
-    apply(patched, write_patch(document, state))
-    return patched
+def patched(document: Members, state: State) -> Members:
+    """Return an order's document with a change applied."""
+    changed = copy.deepcopy(document)
+    apply(changed, write_patch(document, state))
+    return changed

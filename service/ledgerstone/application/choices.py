@@ -1,4 +1,4 @@
-"""What a workshop offers in public: no costs, no hours, no margins."""
+"""A workshop's public choices: no costs, no hours, no margins."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ from ledgerstone.workshop.records import PaletteShade, Workshop
 
 
 def write_choices(workshop: Workshop, speech: Speech) -> dict[str, Any]:
-    """Write what ``GET /v1/choices`` answers."""
+    """Return the answer of ``GET /v1/choices``."""
     identity = workshop.workshop
     written: dict[str, Any] = CHOICES.dump(
         {
@@ -45,6 +45,7 @@ def write_choices(workshop: Workshop, speech: Speech) -> dict[str, Any]:
             "sample_tile": _sample_tile(workshop, speech),
             "templating": _templating(workshop, speech),
             "heated_curing": _heated_curing(workshop, speech),
+            "answering": speech.say(_answering(workshop)),
             "requests": workshop.mail is not None,
         }
     )
@@ -91,7 +92,7 @@ def _shown(net: Decimal, workshop: Workshop) -> Money:
 
 
 def _tax_word(workshop: Workshop) -> str:
-    """Return the catalogues' word for whether tax comes on top of an amount that is told."""
+    """Return the catalogues' word for whether tax is added to a shown amount."""
     on_top = workshop.tax.registered and workshop.tax.shown == "before-tax"
     return "before-tax" if on_top else "in-all"
 
@@ -104,6 +105,15 @@ def _heated_curing(workshop: Workshop, speech: Speech) -> dict[str, Any] | None:
     return {"warmth_c": tent.warmth_c, "says": speech.say(message)}
 
 
+def _answering(workshop: Workshop) -> Message:
+    reply = workshop.reply
+    return Message(
+        "request-answered",
+        who=reply.who or workshop.workshop.name,
+        days=reply.within_days or 0,
+    )
+
+
 def _limits(workshop: Workshop) -> dict[str, Any]:
     shaping = workshop.shaping
     return {
@@ -114,11 +124,11 @@ def _limits(workshop: Workshop) -> dict[str, Any]:
         "smallest_side_mm": shaping.smallest_side_mm,
         "inside_radius_mm": shaping.inside_radius_mm,
         "fitting_gap_mm": shaping.fitting_gap_mm,
-        "slabs": bounds.MOST_SLABS,
-        "quantity": bounds.MOST_QUANTITY,
-        "cutouts": bounds.MOST_CUTOUTS,
-        "rests": bounds.MOST_RESTS,
-        "points": bounds.MOST_POINTS,
+        "slabs": bounds.MAX_SLABS,
+        "quantity": bounds.MAX_QUANTITY,
+        "cutouts": bounds.MAX_CUTOUTS,
+        "rests": bounds.MAX_RESTS,
+        "points": bounds.MAX_POINTS,
     }
 
 

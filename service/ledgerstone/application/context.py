@@ -1,4 +1,4 @@
-"""What the answer to a call depends on beside what was sent."""
+"""The context of an answer: everything it depends on except the request."""
 
 from __future__ import annotations
 
@@ -10,7 +10,8 @@ from typing import Self
 
 from ledgerstone.checks import Timed
 from ledgerstone.codec.tokens import Tokens
-from ledgerstone.containment import Contain, let_through
+from ledgerstone.containment import Contain, uncontained
+from ledgerstone.message import Message
 from ledgerstone.price import NO_TERMS, MakerTerms
 from ledgerstone.remedies import Budget
 from ledgerstone.schedule import Booking
@@ -25,24 +26,24 @@ class QuoteContext:
     Attributes
     ----------
     tokens
-        Signs links, and opens the one that an order names as its ``since``.
+        Signs links, and opens the one in an order's ``since``.
     bookings
-        All that is booked; None where no calendar is read.
+        The bookings; None if there is no calendar.
     plates
-        What stages worked out before, shared between calls.
+        Cached results of the stages, shared between calls.
     for_maker
-        Whether the maker asks: what needs no template is then a quotation, and costs are told.
+        Whether the maker asks: the answer has costs, and is a quotation unless it needs a template.
     terms
-        What the maker sets for the offer that is asked for.
+        What the maker sets for this offer.
     calendar_fault
-        Why the calendar cannot be read; no day is then promised, and nothing is a quotation.
+        Why the calendar cannot be read: no day is then promised, and every price is an estimate.
     timed
-        Is entered for each stage of an answer by its name.
+        Context manager entered for each stage of an answer, by name.
     contain
-        Is entered for each part of an answer whose fault costs that part alone.
+        Context manager entered for each part of an answer that may fail on its own.
     budget
-        What the request may still have worked out. None where an answer is all that is asked for:
-        each has then a whole one.
+        Units of work that are left to the request. None if the request is for answers only: each
+        answer then has a whole budget.
     """
 
     workshop: Workshop
@@ -52,17 +53,17 @@ class QuoteContext:
     plates: StageCache = field(default_factory=StageCache)
     for_maker: bool = False
     terms: MakerTerms = NO_TERMS
-    calendar_fault: str = ""
+    calendar_fault: Message | None = None
     timed: Timed = nullcontext
-    contain: Contain = let_through
+    contain: Contain = uncontained
     budget: Budget | None = None
 
     def of_one_request(self) -> Self:
-        """Return what gives all that one request asks for one budget together."""
+        """Return the context with one budget for everything that one request asks for."""
         return self if self.budget is not None else replace(self, budget=Budget())
 
     def set_aside(self, units: float, slabs: int) -> None:
-        """Pay, before an order is answered, for what is made of its answer.
+        """Reserve units of work for what is made of an answer, before the order is answered.
 
         Raises
         ------

@@ -1,4 +1,4 @@
-"""An order's moulds as a file for whoever cuts by machine: DXF, or SVG in millimetres."""
+"""An order's moulds as a cut file: DXF, or SVG in millimetres."""
 
 from __future__ import annotations
 
@@ -20,7 +20,7 @@ SVG: Final = "image/svg+xml"
 
 
 def make_cut_file(document: object, form: str, context: QuoteContext) -> str | ResolvedRequest:
-    """Write the lines to cut an order's moulds by; the resolved request where it cannot be made.
+    """Write the cut lines of an order's moulds; return the resolved request if it is sent back.
 
     Raises
     ------

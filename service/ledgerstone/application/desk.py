@@ -1,4 +1,4 @@
-"""What the desk has to know of its workshop before it writes an offer."""
+"""The desk's starting values: today, and the defaults of an offer."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from ledgerstone.workshop.records import Workshop
 
 
 def write_desk(workshop: Workshop, today: date, *, drafts: bool) -> dict[str, Any]:
-    """Write the day at the workshop, and what an offer has where the maker sets nothing."""
+    """Return the workshop's day, and the defaults of an offer."""
     offer = workshop.offer
     written: dict[str, Any] = DESK.dump(
         {

@@ -1,4 +1,4 @@
-"""From a drawing token's content to a drawing of one of its slabs, or of all of them together."""
+"""Drawings from a token's content: of one slab, or of all slabs assembled."""
 
 from __future__ import annotations
 
@@ -12,13 +12,15 @@ from typing import Any, Final
 import shapely
 from shapely.geometry import MultiPoint, Polygon
 
+from ledgerstone.application.seen import NO_COLOUR, gloss_of, seen_colour
 from ledgerstone.checks import Finding
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.codec.tokens import Tokens
-from ledgerstone.containment import Contain, let_through
+from ledgerstone.containment import Contain, uncontained
 from ledgerstone.drawing import (
     MISSING,
+    Piece,
     Pin,
     TitleBlock,
     TooManySheets,
@@ -36,30 +38,28 @@ from ledgerstone.drawing import (
     rasterise,
     true_size_pdf,
 )
-from ledgerstone.drawing.tiling import Paper
+from ledgerstone.drawing.frame import PHONE_WIDTH, SHEET_WIDTH
+from ledgerstone.drawing.tiling import SheetSize
 from ledgerstone.order import Order, Slab
 from ledgerstone.remedies import Budget
-from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
+from ledgerstone.shade import shade_seen
 from ledgerstone.shape import Shape, shape_of
-from ledgerstone.surfaces import SURFACES
 from ledgerstone.wording import Speech, speech_of
-from ledgerstone.workshop.records import Sealer, Workshop
+from ledgerstone.workshop.records import Workshop
 
 DRAWN: Final = ("plan", "view", "assembled")  # each as SVG and as PNG
 TITLE: Final = "Slab"
 _OF_AN_ORDER: Final = ("slabs", "joins", "language")
 
-_PIN_FINE_MM = 2.0  # how far a pinned area's edge may stray, to keep links short
-_NO_COLOUR = "#9a9a95"
-# What a sealer's film adds to how far a surface mirrors: by eye, no source.
-_FILM_GLOSS = 0.3
+_PHONE_PX = 500  # below this width a plan is drawn on a phone's sheet
+_PIN_FINE_MM = 2.0  # tolerance of a pinned area's outline, to keep links short
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Annotations:
-    """What stands beside a drawing: the offer's name and day, and a numbered list of findings.
+    """The annotations of a drawing: the offer's name and day, and its numbered findings.
 
-    ``findings`` are those of the list, in its order: each has its number there.
+    A finding's number is its position in ``findings``, from 1.
     """
 
     reference: str = ""
@@ -77,14 +77,14 @@ def drawing_members(
     tokens: Tokens,
     annotations: Annotations = NO_ANNOTATIONS,
 ) -> dict[str, Any]:
-    """Sign what an order's drawings need, link them, and say each slab's in words.
+    """Return the signed links of an order's drawings, and each slab's plan in words.
 
-    Empty where the links would be too long to open.
+    Empty if the links would be too long to open.
 
     Parameters
     ----------
     shapes
-        The slabs', where they have been worked out.
+        The slabs' shapes, if they are known already.
     """
     token = drawing_token(order, tokens, annotations)
     if token is None:
@@ -106,7 +106,7 @@ def drawing_members(
 def drawing_token(
     order: Order, tokens: Tokens, annotations: Annotations = NO_ANNOTATIONS
 ) -> str | None:
-    """Sign what an order's drawings need; without its pins where those would make it too long."""
+    """Sign the data of an order's drawings, without its pins if they make the token too long."""
     token = tokens.sign("drawing", drawing_content(order, annotations))
     if token is None:
         token = tokens.sign("drawing", drawing_content(order, replace(annotations, findings=())))
@@ -114,7 +114,7 @@ def drawing_token(
 
 
 def drawing_content(order: Order, annotations: Annotations = NO_ANNOTATIONS) -> dict[str, Any]:
-    """Take what drawings need: slabs, joins, a language, a name and a day to title it, and pins."""
+    """Return the data of an order's drawings: slabs, joins, language, title and pins."""
     written = write_order(order, compact=True)
     content: dict[str, Any] = {k: written[k] for k in _OF_AN_ORDER if k in written}
     if annotations.reference:
@@ -128,7 +128,7 @@ def drawing_content(order: Order, annotations: Annotations = NO_ANNOTATIONS) -> 
 
 
 def _written_pins(findings: Sequence[Finding]) -> Iterable[list[Any]]:
-    """Write the findings that have a place as pins: number, slab, level, points."""
+    """Yield the findings that have a place as pins: number, slab, level, points."""
     for number, finding in enumerate(findings, start=1):
         pin = pin_at(number, finding.level, finding.where_mm)
         if finding.slab is None or pin is None:
@@ -139,17 +139,17 @@ def _written_pins(findings: Sequence[Finding]) -> Iterable[list[Any]]:
 
 @dataclass(frozen=True)
 class Drawings:
-    """Draws what one token holds.
+    """The drawings of one token.
 
     Attributes
     ----------
     budget
-        What each drawing is paid from, where that was not done before.
+        Units of work for the drawings; None if they are reserved already.
     """
 
     content: Mapping[str, Any]
     workshop: Workshop
-    contain: Contain = let_through
+    contain: Contain = uncontained
     budget: Budget | None = None
 
     @cached_property
@@ -159,29 +159,37 @@ class Drawings:
         Raises
         ------
         NotUnderstood
-            The workshop no longer offers what they name.
+            The workshop no longer offers a shade or finish that they name.
         """
         held = {key: self.content[key] for key in _OF_AN_ORDER if key in self.content}
         return read_order(held, self.workshop)
 
     @cached_property
     def speech(self) -> Speech:
-        """What says the drawings' words, in the order's language."""
+        """Formats the drawings' messages in the order's language."""
         return speech_of(self.order, self.workshop)
 
     @cached_property
     def shapes(self) -> tuple[Shape, ...]:
-        """The slabs, shaped."""
+        """The slabs' shapes."""
         return tuple(shape_of(slab, self.workshop) for slab in self.order.slabs)
 
     def _pay(self, units: float) -> None:
         if self.budget is not None:
             self.budget.pay(units, len(self.order.slabs))
 
-    def drawn(self, name: str, number: int) -> str:
+    def drawn(self, name: str, number: int | None, width_px: int | None = None) -> str:
         """Draw a plan or a view of one slab, or all slabs assembled.
 
-        ``MISSING`` where a fault of ours lost it.
+        ``MISSING`` if an internal fault lost it.
+
+        Parameters
+        ----------
+        number
+            Index of the slab; None for a view of all slabs.
+        width_px
+            Display width, if known: a plan for a phone has a narrower sheet, so that its letters
+            are as large.
 
         Raises
         ------
@@ -189,18 +197,19 @@ class Drawings:
         """
         with self.contain("drawing"):
             slabs = self.order.slabs
-            self._pay(drawing_effort(slabs if name == "assembled" else [slabs[number]]))
-            return self._drawn(name, number)
+            together = name == "assembled" or number is None
+            self._pay(drawing_effort(slabs if together else [slabs[number or 0]]))
+            return self._drawn(name, number, width_px)
         return MISSING
 
-    def painted(self, name: str, number: int, width_px: int) -> bytes | None:
-        """Draw, and paint it as a PNG; None where a fault of ours lost it.
+    def painted(self, name: str, number: int | None, width_px: int) -> bytes | None:
+        """Draw as ``drawn`` does, as a PNG; None if an internal fault lost it.
 
         Raises
         ------
         NotUnderstood, TooIntricate
         """
-        svg = self.drawn(name, number)
+        svg = self.drawn(name, number, width_px)
         if svg == MISSING:
             return None
         self._pay(painting_effort(name, million_pixels(svg, width_px), len(svg) / 1e3))
@@ -208,21 +217,21 @@ class Drawings:
             return rasterise(svg, width_px)
         return None
 
-    def _drawn(self, name: str, number: int) -> str:
+    def _drawn(self, name: str, number: int | None, width_px: int | None) -> str:
         if name == "assembled":
-            order, title = self.order, "The pieces together, from above"
-            return draw_assembled(order.slabs, self.shapes, order.joins, title=title)
-        slab = self.order.slabs[number]
-        shape = shape_of(slab, self.workshop)
-        draw = self._view if name == "view" else self._plan
-        return draw(slab, shape, number)
+            return draw_assembled(self.order.slabs, self.shapes, self.order.joins, self.speech)
+        if name == "view":
+            return self._view(range(len(self.order.slabs)) if number is None else [number])
+        slab = self.order.slabs[number or 0]
+        wide = PHONE_WIDTH if width_px is not None and width_px < _PHONE_PX else SHEET_WIDTH
+        return self._plan(slab, shape_of(slab, self.workshop), number or 0, wide)
 
     def true_size(
-        self, number: int, part: str, paper: Paper, *, is_corner: bool
+        self, number: int, part: str, paper: SheetSize, *, is_corner: bool
     ) -> bytes | TooManySheets | None:
-        """Print a cut-out, by its number, or a corner, by its name, at true size as a PDF.
+        """Print a cut-out (by number) or a corner (by name) at true size as a PDF.
 
-        None where the slab has no such part.
+        None if the slab has no such part.
 
         Raises
         ------
@@ -237,9 +246,9 @@ class Drawings:
             drawn = cutout_drawn(slab, shape, _number(part), radius)
         if drawn is None:
             return None
-        return true_size_pdf(drawn, paper, workshop=self.workshop.workshop.name)
+        return true_size_pdf(drawn, paper, self.speech, workshop=self.workshop.workshop.name)
 
-    def _plan(self, slab: Slab, shape: Shape, number: int) -> str:
+    def _plan(self, slab: Slab, shape: Shape, number: int, wide: float) -> str:
         seen = shade_seen(slab.shade, self.workshop)
         issued = self.content.get("on")
         title = TitleBlock(
@@ -247,7 +256,7 @@ class Drawings:
             label=slab.label,
             date="" if issued is None else self.speech.value(date.fromisoformat(issued)),
             shade=slab.shade.name or slab.shade.match or "",
-            colour=seen.hex if seen is not None else _NO_COLOUR,
+            colour=seen.hex if seen is not None else NO_COLOUR,
             workshop=self.workshop.workshop.name,
         )
         pins = [
@@ -255,33 +264,26 @@ class Drawings:
             for said, on, level, at_mm in self.content.get("pins", ())
             if on == number
         ]
-        return draw_plan(slab, shape, title=title, pins=pins, speech=self.speech)
+        return draw_plan(slab, shape, title=title, pins=pins, speech=self.speech, wide=wide)
 
-    def _view(self, slab: Slab, shape: Shape, number: int) -> str:
+    def _view(self, numbers: Sequence[int]) -> str:
+        pieces = [self._piece(number) for number in numbers]
+        joins = self.order.joins if len(pieces) > 1 else ()
+        title = ", ".join(piece.slab.label for piece in pieces if piece.slab.label)
+        return draw_view(pieces, joins, title=title or TITLE, speech=self.speech)
+
+    def _piece(self, number: int) -> Piece:
+        slab = self.order.slabs[number]
         sealer = next(one for one in self.workshop.sealers if one.name == slab.finish.sealer)
-        return draw_view(
+        return Piece(
             slab,
-            shape,
+            shape_of(slab, self.workshop),
             colour=seen_colour(slab, sealer, self.workshop),
             gloss=gloss_of(slab, sealer),
             seed=json.dumps(self.content["slabs"][number], sort_keys=True),
-            title=slab.label or TITLE,
-            speech=self.speech,
         )
 
 
-def seen_colour(slab: Slab, sealer: Sealer, workshop: Workshop) -> str:
-    """Return the colour that a slab has once it is sealed and dry; grey where none is known."""
-    seen = shade_seen(slab.shade, workshop)
-    return _NO_COLOUR if seen is None else lab_to_srgb(appearance(seen.lab, sealed_as(sealer)))
-
-
-def gloss_of(slab: Slab, sealer: Sealer) -> float:
-    """Return how far a slab's top mirrors, by its surface and by a film on it."""
-    film = _FILM_GLOSS if sealer.kind == "film" else 0.0
-    return min(1.0, SURFACES[slab.finish.surface].gloss + film)
-
-
 def _number(part: str) -> int:
-    """Read a cut-out's number; -1 for what is none."""
+    """Read a cut-out's number; -1 if it is not a number."""
     return int(part) if part.isascii() and part.isdigit() and len(part) < 3 else -1

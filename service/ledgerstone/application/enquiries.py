@@ -1,4 +1,4 @@
-"""A message becomes a draft order, as JSON members."""
+"""An enquiry's message read into a draft order, as JSON members."""
 
 from __future__ import annotations
 
@@ -27,7 +27,7 @@ from ledgerstone.workshop.records import Workshop
 _SCHEMA: Final = EnquiryAskSchema()
 
 
-def read_asked(document: object, workshop: Workshop) -> dict[str, Any]:
+def read_asked(document: object, workshop: Workshop, today: date | None = None) -> dict[str, Any]:
     """Read the message in a JSON document.
 
     Raises
@@ -40,20 +40,22 @@ def read_asked(document: object, workshop: Workshop) -> dict[str, Any]:
         ask: dict[str, Any] = _SCHEMA.load(document)
     except ValidationError as fault:
         raise NotUnderstood.of(walk("", fault.messages)) from None
-    return read_message(ask["message"], workshop)
+    return read_message(ask["message"], workshop, today)
 
 
-def read_message(message: bytes | str, workshop: Workshop) -> dict[str, Any]:
-    """Read a whole message, or its body.
+def read_message(
+    message: bytes | str, workshop: Workshop, today: date | None = None
+) -> dict[str, Any]:
+    """Read a whole message, or its body, received today.
 
     Raises
     ------
     NotUnderstood
-        It is empty.
+        The message is empty.
     """
     if not message.strip():
         raise NotUnderstood.whole(Message("message-empty"))
-    written: dict[str, Any] = ENQUIRY.dump(read_enquiry(message, workshop))
+    written: dict[str, Any] = ENQUIRY.dump(read_enquiry(message, workshop, today))
     return written
 
 
@@ -70,7 +72,7 @@ def make_answer(
     read
         The message, as ``read_message`` gives it.
     replaces
-        The day of an earlier letter in the thread, whose place this one takes.
+        The day of an earlier letter in the thread, which this one replaces.
 
     Raises
     ------
@@ -91,11 +93,11 @@ def make_answer(
             "order": read["proposal"],
             "customer": name,
             "assumed": [{"at": one["at"], "says": one["says"]} for one in read["assumed"]],
-            "missing": read["missing"],
+            "missing": _questions(read),
         }
-        with suppress(NotUnderstood):  # no piece of concrete could be meant: it only asks
+        with suppress(NotUnderstood):  # the proposal is no valid order: the letter only asks
             return make_draft(ask, context, templates, answered)
-    questions = chosen_questions(read["missing"])
+    questions = chosen_questions(_questions(read))
     language = known_language(customer["language"], usual=context.workshop.workshop.language)
     letter = Letter(
         workshop=context.workshop,
@@ -106,3 +108,9 @@ def make_answer(
         replaces=replaces,
     )
     return message(questions_alone(letter, templates), context.workshop, (), answered)
+
+
+def _questions(read: Mapping[str, Any]) -> list[dict[str, Any]]:
+    """Return the questions to the customer: what is missing, and what is doubtful."""
+    doubts = [{"at": one["at"], "asks": one["asks"]} for one in read["doubtful"] if one.get("asks")]
+    return [*read["missing"], *doubts]

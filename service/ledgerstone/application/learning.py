@@ -1,7 +1,7 @@
-"""What jobs already done say of the profile's hours: which rate is off, by how much, how sure.
+"""Fit the profile's hourly rates to reported jobs: which rate is off, by how much, how surely.
 
-Each step's hours are linear in the profile's rates, so what a rate counts in a job (metres, square
-metres, pieces, batches) is what the list of work grows by where that rate is an hour more.
+Each step's hours are linear in the profile's rates, so a rate's coefficient in a job (metres,
+square metres, pieces, batches) is the growth of its hours when that rate is one hour larger.
 """
 
 from __future__ import annotations
@@ -11,35 +11,33 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, fields, replace
 
 import numpy as np
-from numpy.typing import NDArray
 
+from ledgerstone.arrays import FloatArray
 from ledgerstone.price.costing import mould_counts
 from ledgerstone.quote import Quote
 from ledgerstone.wording import workshop_speech
-from ledgerstone.work import operations
+from ledgerstone.work import Operation, operations
 from ledgerstone.workshop.records import Workshop
 
-Floats = NDArray[np.float64]
-
-RATE_SPREAD, LEAST_RATE_H = 0.5, 0.02  # a rate of the file is taken to be right within half
-STEP_SPREAD, LEAST_STEP_H = 0.2, 0.03  # a step of one job strays by a fifth; both our judgement
-SURE_SPREADS = 2.0  # a rate is off where it has moved by more than twice its spread
+RATE_SPREAD, MIN_RATE_H = 0.5, 0.02  # standard deviation of a rate: half of its value
+STEP_SPREAD, MIN_STEP_H = 0.2, 0.03  # of a step's hours: a fifth; both by judgement
+SURE_SPREADS = 2.0  # a rate is off if it moved by more than two standard deviations
 _GROUPS = ("per_job", "per_pour", "per_mould", "per_piece")
 
 
 @dataclass(frozen=True, slots=True)
 class StepHours:
-    """One step of one job: its hours by the profile, what each rate counts in it, and really."""
+    """One step of one job: hours by the profile, reported hours, and each rate's coefficient."""
 
     name: str
-    would: float
-    really: float
+    expected: float
+    actual: float
     counts: Mapping[str, float]
 
 
 @dataclass(frozen=True, slots=True)
 class LearnedRate:
-    """One rate of the profile, as the file has it and as the jobs have it."""
+    """One rate of the profile: its value in the file and its value fitted to the jobs."""
 
     key: str
     was: float
@@ -49,17 +47,17 @@ class LearnedRate:
 
     @property
     def spreads_off(self) -> float:
-        """How far it has moved, in its own spreads."""
+        """Change of the rate over its standard deviation, a pure number."""
         return abs(self.now - self.was) / self.spread
 
     @property
     def is_off(self) -> bool:
-        """Whether the jobs say that it is another one."""
+        """Whether the jobs contradict the file's value."""
         return self.spreads_off > SURE_SPREADS
 
 
 def rates_of(workshop: Workshop) -> dict[str, float]:
-    """Return every rate of hours in a profile, by its key."""
+    """Return every hourly rate of a profile, by its key."""
     rates = {
         f"hours.{group}.{f.name}": float(getattr(getattr(workshop.hours, group), f.name))
         for group in _GROUPS
@@ -71,41 +69,65 @@ def rates_of(workshop: Workshop) -> dict[str, float]:
     return rates
 
 
-def steps_told(quote: Quote, really: Mapping[str, float], workshop: Workshop) -> list[StepHours]:
-    """Set the steps whose hours were told beside what the profile says of them.
+def reported_steps(
+    quote: Quote, actual: Mapping[str, float], workshop: Workshop
+) -> list[StepHours]:
+    """Compare the steps whose hours were reported with the profile's hours for them.
 
-    A step is named as the job sheet names it, or by how its name begins.
+    A step has the job sheet's name, or the beginning of it.
     """
-    would = _hours_by_step(quote, workshop)
+    expected = _hours_by_step(quote, workshop)
     more = {key: _hours_by_step(quote, changed) for key, changed in _one_hour_more(workshop)}
     found = []
-    for told, hours in really.items():
-        names = _steps_named(told, would)
+    for reported, hours in actual.items():
+        names = _steps_named(reported, expected)
         counts = {
-            key: sum(by_step.get(name, 0.0) - would[name] for name in names)
+            key: sum(by_step.get(name, 0.0) - expected[name] for name in names)
             for key, by_step in more.items()
         }
         used = {key: count for key, count in counts.items() if count > 1e-9}
-        found.append(StepHours(told, sum(would[name] for name in names), hours, used))
+        found.append(StepHours(reported, sum(expected[name] for name in names), hours, used))
     return found
 
 
-def unknown_steps(quote: Quote, really: Mapping[str, float], workshop: Workshop) -> list[str]:
-    """Return the steps told that the job has none of."""
-    would = _hours_by_step(quote, workshop)
-    return [told for told in really if not _steps_named(told, would)]
+def hours_by_rate(quote: Quote, workshop: Workshop) -> dict[str, float]:
+    """Return the labour hours of a job by rate of the profile, by its key."""
+    expected, rates = _hours_in_all(quote, workshop), rates_of(workshop)
+    return {
+        key: rates[key] * (_hours_in_all(quote, changed) - expected)
+        for key, changed in _one_hour_more(workshop)
+    }
 
 
-def _steps_named(told: str, would: Mapping[str, float]) -> list[str]:
-    wanted = told.casefold()
-    exact = [name for name in would if name.casefold() == wanted]
-    return exact or [name for name in would if name.casefold().startswith(wanted)]
+def _hours_in_all(quote: Quote, workshop: Workshop) -> float:
+    return sum(step.hands_hours for step in _work_listed(quote, workshop))
+
+
+def unknown_steps(quote: Quote, actual: Mapping[str, float], workshop: Workshop) -> list[str]:
+    """Return the reported steps that are not in the job."""
+    expected = _hours_by_step(quote, workshop)
+    return [reported for reported in actual if not _steps_named(reported, expected)]
+
+
+def _steps_named(reported: str, expected: Mapping[str, float]) -> list[str]:
+    wanted = reported.casefold()
+    exact = [name for name in expected if name.casefold() == wanted]
+    return exact or [name for name in expected if name.casefold().startswith(wanted)]
 
 
 def _hours_by_step(quote: Quote, workshop: Workshop) -> dict[str, float]:
-    """List a quote's work anew by a profile's hours, and add it up by step."""
+    """List a quote's work by a profile's rates, and return its hours by step."""
+    speech = workshop_speech(workshop.workshop.language, workshop)
+    hours: dict[str, float] = defaultdict(float)
+    for step in _work_listed(quote, workshop):
+        hours[speech.say(step.name)] += step.hands_hours
+    return hours
+
+
+def _work_listed(quote: Quote, workshop: Workshop) -> Sequence[Operation]:
+    """List a quote's operations by a profile's rates."""
     handled = [one.handled for one in quote.strength]
-    steps = operations(
+    return operations(
         quote.order,
         quote.shapes,
         workshop,
@@ -116,15 +138,10 @@ def _hours_by_step(quote: Quote, workshop: Workshop) -> dict[str, float]:
         bars=tuple(len(steel.bars) for steel in quote.steel),
         with_tiles=any(step.stage == "sample" for step in quote.work),
     )
-    speech = workshop_speech(workshop.workshop.language, workshop)
-    hours: dict[str, float] = defaultdict(float)
-    for step in steps:
-        hours[speech.say(step.name)] += step.hands_hours
-    return hours
 
 
 def _one_hour_more(workshop: Workshop) -> Iterator[tuple[str, Workshop]]:
-    """Yield the profile with one rate an hour more, for each."""
+    """Yield each rate's key, and the profile with that rate one hour larger."""
     hours = workshop.hours
     for group in _GROUPS:
         record = getattr(hours, group)
@@ -145,30 +162,32 @@ def _one_hour_more(workshop: Workshop) -> Iterator[tuple[str, Workshop]]:
 # --- least squares --------------------------------------------------------------------------
 
 
-def learned(told: Sequence[Sequence[StepHours]], rates: Mapping[str, float]) -> list[LearnedRate]:
-    """Fit the rates to what each job's steps really took.
+def learned(
+    reported: Sequence[Sequence[StepHours]], rates: Mapping[str, float]
+) -> list[LearnedRate]:
+    """Fit the rates to the reported hours of each job's steps.
 
     Parameters
     ----------
-    told
-        Of each job, its steps.
+    reported
+        The steps of each job.
     rates
-        The file's values, which count as much as one observation of each rate.
+        The file's values, weighted as one observation of each rate.
 
-    Notes
-    -----
-    Source: regularised least squares, the estimate ``x̂ = x₀ + Λ⁻¹ AᵀW (y − A x₀)`` with
+    Source
+    ------
+    Regularised least squares, the estimate ``x̂ = x₀ + Λ⁻¹ AᵀW (y − A x₀)`` with
     ``Λ = AᵀWA + P₀``; its covariance is ``Λ⁻¹``, from memory. The scatter of steps is taken from
-    the residuals once there are as many steps again as rates.
+    the residuals once there are at least twice as many steps as rates.
     """
-    steps = [step for job in told for step in job if step.counts]
+    steps = [step for job in reported for step in job if step.counts]
     keys = [key for key in rates if any(key in step.counts for step in steps)]
     if not keys:
         return []
     a = np.array([[step.counts.get(key, 0.0) for key in keys] for step in steps])
     before = np.array([rates[key] for key in keys])
-    missing = np.array([step.really - step.would for step in steps])
-    size = np.maximum([step.would for step in steps], LEAST_STEP_H)
+    missing = np.array([step.actual - step.expected for step in steps])
+    size = np.maximum([step.expected for step in steps], MIN_STEP_H)
     found, covariance = _solved(a, missing, STEP_SPREAD * size, before)
     if len(steps) >= 2 * len(keys):
         left = (missing - a @ found) / size
@@ -181,17 +200,19 @@ def learned(told: Sequence[Sequence[StepHours]], rates: Mapping[str, float]) -> 
             rates[key],
             max(0.0, float(before[k] + found[k])),
             float(spreads[k]),
-            sum(any(key in step.counts for step in job) for job in told),
+            sum(any(key in step.counts for step in job) for job in reported),
         )
         for k, key in enumerate(keys)
     ]
 
 
-def _solved(a: Floats, missing: Floats, spread: Floats, before: Floats) -> tuple[Floats, Floats]:
-    """Return what the rates have moved by, and their covariance."""
+def _solved(
+    a: FloatArray, missing: FloatArray, spread: FloatArray, before: FloatArray
+) -> tuple[FloatArray, FloatArray]:
+    """Return the changes of the rates, shape (n,), and their covariance, shape (n, n)."""
     weight = 1 / spread**2
-    prior = 1 / np.maximum(RATE_SPREAD * before, LEAST_RATE_H) ** 2
+    prior = 1 / np.maximum(RATE_SPREAD * before, MIN_RATE_H) ** 2
     precision = a.T @ (weight[:, None] * a) + np.diag(prior)
-    covariance: Floats = np.linalg.inv(precision).astype(np.float64)
-    moved: Floats = covariance @ (a.T @ (weight * missing))
+    covariance: FloatArray = np.linalg.inv(precision).astype(np.float64)
+    moved: FloatArray = covariance @ (a.T @ (weight * missing))
     return moved, covariance

@@ -1,4 +1,4 @@
-"""The pictures of a letter: at the service's own addresses or inside it, and a file beside it."""
+"""A letter's pictures, linked or enclosed, and the order as an attached file."""
 
 from __future__ import annotations
 
@@ -15,23 +15,23 @@ from ledgerstone.order import Order
 from ledgerstone.papers import Enclosed
 from ledgerstone.quote import SentBack
 
-PICTURE_PX: Final = 1120  # shown 560 wide, sharp on a fine screen
-FOR_PICTURES: Final = 40.0  # units of work, for all pictures in a draft
+PICTURE_PX: Final = 1120  # shown 560 px wide; twice that for high-density screens
+PICTURE_UNITS: Final = 40.0  # units of work, for all pictures in a draft
 
 
 def picture_px(order: Order) -> int:
-    """How wide the plans in a draft are: less sharp where there are many; 0 where too many."""
+    """Return the width of a draft's plans, px: less for many slabs, 0 for too many."""
     widths = (PICTURE_PX, PICTURE_PX // 2)
-    return next((px for px in widths if pictures_effort(order, px) <= FOR_PICTURES), 0)
+    return next((px for px in widths if pictures_effort(order, px) <= PICTURE_UNITS), 0)
 
 
 def pictures_effort(order: Order, width_px: int) -> float:
-    """Units of work to paint every plan so wide."""
+    """Return the units of work to paint every plan at a width."""
     return sum(plan_picture_effort(slab, width_px) for slab in order.slabs) if width_px else 0.0
 
 
 def picture_addresses(resolved: ResolvedRequest, context: QuoteContext) -> list[str]:
-    """Return where the service shows each slab's plan; nothing where they are too detailed."""
+    """Return the address of each slab's plan; none if they are too detailed for a link."""
     order = resolved.answer.order
     token = drawing_token(order, context.tokens, _annotations(resolved))
     if token is None:
@@ -41,7 +41,7 @@ def picture_addresses(resolved: ResolvedRequest, context: QuoteContext) -> list[
 
 
 def pictures_of(resolved: ResolvedRequest, context: QuoteContext) -> Iterator[Enclosed]:
-    """Yield each slab's plan, to stand inside a draft."""
+    """Yield each slab's plan as an enclosed picture."""
     order = resolved.answer.order
     width_px = picture_px(order)
     content = drawing_content(order, _annotations(resolved))
@@ -53,7 +53,7 @@ def pictures_of(resolved: ResolvedRequest, context: QuoteContext) -> Iterator[En
 
 
 def _annotations(resolved: ResolvedRequest) -> Annotations:
-    """Annotate a letter's plans: a letter numbers what stops, and nothing else."""
+    """Return the annotations of a letter's plans: only stopping findings have numbers."""
     stops = tuple(
         finding
         for finding in resolved.answer.findings
@@ -65,7 +65,7 @@ def _annotations(resolved: ResolvedRequest) -> Annotations:
 
 
 def order_file(resolved: ResolvedRequest) -> list[Enclosed]:
-    """Put the order beside a letter whose link would be too long."""
+    """Return the order as an attachment, if its link would be too long."""
     if isinstance(resolved.answer, SentBack) or resolved.link is not None:
         return []
     order = json.dumps(write_order(resolved.answer.order), indent=2, ensure_ascii=False)

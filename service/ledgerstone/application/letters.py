@@ -1,4 +1,4 @@
-"""The letter that answers what is asked: a reply to an order or an offer, or questions alone."""
+"""A letter to a customer: a reply about an order or an offer, or questions only."""
 
 from __future__ import annotations
 
@@ -46,7 +46,7 @@ def draft_letter(document: object, context: QuoteContext, templates: Templates) 
 
 
 def _only_asks(document: object) -> bool:
-    """Say whether there is nothing to price yet, and something to ask."""
+    """Return whether there is nothing to price yet, and something to ask."""
     return (
         isinstance(document, Mapping)
         and not {"token", "order"} & document.keys()

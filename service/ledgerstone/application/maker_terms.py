@@ -1,4 +1,4 @@
-"""What the maker sets for one offer: read from a request, and refused to everybody else."""
+"""The maker's terms for one offer: read from a request, refused without the maker's key."""
 
 from __future__ import annotations
 
@@ -20,16 +20,16 @@ LONGEST_DAYS: Final = 366
 _SCHEMA = MakerTermsSchema()
 
 
-def taken_apart(document: JSON, context: QuoteContext) -> tuple[JSON, QuoteContext]:
-    """Part an order as it was sent from what the maker sets beside it.
+def split_maker_terms(document: JSON, context: QuoteContext) -> tuple[JSON, QuoteContext]:
+    """Split a document into the order and the maker's terms.
 
     Raises
     ------
     NotUnderstood
-        Somebody else sets it, or it is not understood.
+        The maker's key is missing, or the terms are not understood.
     """
     if not isinstance(document, dict):
-        return document, context  # what reads the order says so
+        return document, context  # reported when the order is read
     given = {key: document[key] for key in sorted(TERMS & document.keys())}
     if not given:
         return document, context
@@ -45,12 +45,12 @@ def taken_apart(document: JSON, context: QuoteContext) -> tuple[JSON, QuoteConte
 
 
 def with_terms(read: Mapping[str, Any], context: QuoteContext) -> QuoteContext:
-    """Set what was read for the offer that is answered.
+    """Return the context with the terms that were read.
 
     Raises
     ------
     NotUnderstood
-        Its last day is past, or too far off.
+        The offer's last day is past, or too far off.
     """
     terms = maker_terms(read)
     last = context.today + timedelta(days=LONGEST_DAYS)
@@ -61,7 +61,7 @@ def with_terms(read: Mapping[str, Any], context: QuoteContext) -> QuoteContext:
 
 
 def refuse_beside_token(ask: Mapping[str, Any]) -> None:
-    """Refuse terms for an offer that is made already: its token has its own.
+    """Refuse terms beside a token: an offer that is made has its own terms.
 
     Raises
     ------

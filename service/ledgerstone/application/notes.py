@@ -1,8 +1,9 @@
-"""The short letters about an offer, from its token: a reminder, and the request for the deposit."""
+"""Short letters about an offer, from its token: a reminder, and the request for the deposit."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from datetime import date
 from types import MappingProxyType
 from typing import Any, Final
 
@@ -15,6 +16,8 @@ from ledgerstone.errors import NotUnderstood, TooIntricate
 from ledgerstone.message import Message
 from ledgerstone.papers.notes import Note, NoteFacts, deposit_request, reminder
 from ledgerstone.quote import Quote
+from ledgerstone.schedule import LeadTime, calendar_of
+from ledgerstone.schedule.booking import day_at
 from ledgerstone.wording import Speech, workshop_speech
 from ledgerstone.workshop.records import Workshop
 
@@ -31,7 +34,7 @@ def write_note(kind: str, document: object, context: QuoteContext) -> dict[str, 
     Raises
     ------
     NotUnderstood
-        The token is no offer of ours.
+        The token is not of an offer of this workshop.
     """
     ask = read_members(_SCHEMA, document)
     offer = offer_named_at(
@@ -46,10 +49,10 @@ def write_note(kind: str, document: object, context: QuoteContext) -> dict[str, 
 
 
 def _facts(offer: LinkedOffer, token: str, customer: str, context: QuoteContext) -> NoteFacts:
-    ready_on, order_by = offer.ready_on, offer.if_ordered_by
-    held: tuple[Any, Any] = (ready_on, order_by)
-    if order_by < context.today:
-        held = _held_today(offer, token, context)
+    lead = _lead_time_today(offer, token, context)
+    ready_on = lead.ready_on if lead is not None else None
+    if offer.if_ordered_by >= context.today:
+        ready_on = offer.ready_on
     return NoteFacts(
         reference=offer.name,
         standing=offer.standing,
@@ -57,19 +60,30 @@ def _facts(offer: LinkedOffer, token: str, customer: str, context: QuoteContext)
         total=offer.total,
         deposit=offer.deposit,
         valid_until=offer.valid_until,
-        ready_on=held[0],
-        order_by=held[1],
+        ready_on=ready_on,
+        pay_by=_pay_by(offer, lead, context),
         link=link_of(token, context.workshop) or "",
         customer=customer,
     )
 
 
-def _held_today(offer: LinkedOffer, token: str, context: QuoteContext) -> tuple[Any, Any]:
-    """Return the day that can still be had, and until when; none where the order stops today."""
+def _pay_by(offer: LinkedOffer, lead: LeadTime | None, context: QuoteContext) -> date:
+    """Return the day by which the deposit is due: in some working days, before the work begins.
+
+    It is never the day of the letter: the customer has one working day at least.
+    """
+    workshop, today = context.workshop, context.today
+    calendar = calendar_of(workshop, ())
+    days = [calendar.add_working_days(today, workshop.offer.deposit_days)]
+    if lead is not None and lead.work:
+        days.append(day_at(min(one.starts for one in lead.work)))
+    return max(min(days), calendar.add_working_days(today, 1), offer.if_ordered_by)
+
+
+def _lead_time_today(offer: LinkedOffer, token: str, context: QuoteContext) -> LeadTime | None:
+    """Return the lead time if the order is placed today; None if the order is sent back."""
     try:
         answer = answer_order({**offer.order, "since": token}, context, search=False)
     except (NotUnderstood, TooIntricate):
-        return None, None
-    if not isinstance(answer, Quote):
-        return None, None
-    return answer.lead_time.ready_on, answer.lead_time.if_ordered_by
+        return None
+    return answer.lead_time if isinstance(answer, Quote) else None

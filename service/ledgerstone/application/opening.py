@@ -1,4 +1,4 @@
-"""A quote opened again from its link: as offered, whether it stands, and what it is today."""
+"""A quote opened from its link: as offered, whether it is still valid, and today's answer."""
 
 from __future__ import annotations
 
@@ -20,14 +20,14 @@ from ledgerstone.schedule import KNOWN_FOR, calendar_fingerprint
 from ledgerstone.wording import Speech, workshop_speech
 from ledgerstone.workshop.records import Workshop
 
-# What takes an offer back; changed rates do not, before its last day.
+# Reasons that withdraw an offer; changed rates do not, before its last day.
 _ENDS = ("expired", "revoked", "no-longer-offered")
 
 
 def write_opened(offer: LinkedOffer, token: str, context: QuoteContext) -> dict[str, Any]:
-    """Write an offer as it was made, whether it still stands, and what it would be today.
+    """Write an offer as it was made, whether it is still valid, and what it would be today.
 
-    An offer stands until its last day even where rates have changed since.
+    An offer is valid until its last day even if rates have changed since.
     """
     still = stands(offer, context)
     own = context.workshop.workshop.language
@@ -59,7 +59,7 @@ def write_opened(offer: LinkedOffer, token: str, context: QuoteContext) -> dict[
 
 
 def stands(offer: LinkedOffer, context: QuoteContext) -> bool:
-    """Say whether an offer is still to be had at its price."""
+    """Return whether an offer is still valid at its price."""
     return not any(reason in _ENDS for reason, _ in _because(offer, context))
 
 
@@ -72,7 +72,7 @@ def _opened(offer: LinkedOffer, *, stands: bool) -> Message:
 
 
 def _because(offer: LinkedOffer, context: QuoteContext) -> Iterable[tuple[str, Message]]:
-    """Everything that has happened to an offer since it was made, each with its reason."""
+    """Yield what has changed since an offer was made, by reason."""
     revoked = context.workshop.offer.revoke_before
     if context.today > offer.valid_until:
         days = (context.today - offer.valid_until) // timedelta(days=1)
@@ -88,7 +88,7 @@ def _because(offer: LinkedOffer, context: QuoteContext) -> Iterable[tuple[str, M
 
 
 def _calendar_changed(offer: LinkedOffer, context: QuoteContext) -> bool:
-    """Whether something else is booked up to the day offered, as far back as that is known."""
+    """Return whether the bookings up to the offered day have changed, as far as they are known."""
     if not offer.calendar or context.calendar_fault or context.today - offer.issued > KNOWN_FOR:
         return False
     now = calendar_fingerprint(
@@ -98,7 +98,7 @@ def _calendar_changed(offer: LinkedOffer, context: QuoteContext) -> bool:
 
 
 def withdrawn(offer: LinkedOffer, workshop: Workshop) -> Iterable[tuple[str, str]]:
-    """Name what an offer is made of that the workshop offers no more: of what kind, and which."""
+    """Yield the kind and name of everything in an offer that the workshop no longer offers."""
     shades = {shade.name for shade in workshop.palette}
     sealers = {sealer.name for sealer in workshop.sealers}
     surfaces = {finish.surface for finish in workshop.finishes}
@@ -119,7 +119,7 @@ def withdrawn(offer: LinkedOffer, workshop: Workshop) -> Iterable[tuple[str, str
 
 
 def _today(offer: LinkedOffer, token: str, context: QuoteContext, speech: Speech) -> dict[str, Any]:
-    """Write what the same order is answered today, as a change to the offer."""
+    """Write today's answer to the same order, as a change to the offer."""
     document = {**offer.order, "since": token}
     try:
         answer = answer_order(document, context, search=False)
@@ -145,7 +145,7 @@ def _today(offer: LinkedOffer, token: str, context: QuoteContext, speech: Speech
 def todays(
     answer: Quote | SentBack, document: dict[str, Any], offer: LinkedOffer, context: QuoteContext
 ) -> dict[str, Any]:
-    """Write one answer of today with its kind beside it."""
+    """Write today's answer with its kind."""
     if isinstance(answer, Quote):
         body = quote_members(answer, context, offer)
         return {"kind": "quote", "body": body}

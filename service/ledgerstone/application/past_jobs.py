@@ -1,4 +1,4 @@
-"""A profile tried on jobs already done: what it would have said, against what really happened."""
+"""A profile tried on past jobs: its figures against the reported ones."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ from ledgerstone.application.learning import (
     StepHours,
     learned,
     rates_of,
-    steps_told,
+    reported_steps,
     unknown_steps,
 )
 from ledgerstone.codec.order_in import escape
@@ -28,7 +28,7 @@ from ledgerstone.wording import english, workshop_speech
 from ledgerstone.workshop.lines import KeyLines
 from ledgerstone.workshop.records import Workshop
 
-# What a job may say that really happened, its unit, and where in the profile to look.
+# The figures that a job may report, their unit, and the profile's tables that they depend on.
 MEASURES: Final[Mapping[str, tuple[str, str]]] = MappingProxyType(
     {
         "charged": ("", "[rates], and the prices beside each material"),
@@ -44,37 +44,37 @@ _KEYS: Final = frozenset({"name", "ordered_on", "order", _STEPS, *MEASURES})
 
 @dataclass(frozen=True, slots=True)
 class PastJob:
-    """One job done: the order, the day it was taken on, and what really happened."""
+    """One past job: the order, the day it was placed, and its reported figures."""
 
     name: str
     ordered_on: date
     order: Any
-    really: Mapping[str, float]
+    actual: Mapping[str, float]
     by_step: Mapping[str, float] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
-class Tried:
-    """What the profile says of a past job; ``stops`` says why it would not have made it."""
+class TriedJob:
+    """The profile's figures for a past job; ``stops`` says why it would have been sent back."""
 
     job: PastJob
-    would: Mapping[str, float]
+    expected: Mapping[str, float]
     stops: str = ""
     steps: tuple[StepHours, ...] = ()
 
     def off_percent(self, measure: str) -> float:
-        """How far the profile is off, in percent of what really happened: positive is over."""
-        really = self.job.really[measure]
-        return 100 * (self.would[measure] - really) / really
+        """Deviation of the profile, percent of the reported figure: positive is too high."""
+        actual = self.job.actual[measure]
+        return 100 * (self.expected[measure] - actual) / actual
 
     @property
     def measures(self) -> list[str]:
-        """What can be compared."""
-        return [name for name in MEASURES if name in self.would and name in self.job.really]
+        """The figures that can be compared."""
+        return [name for name in MEASURES if name in self.expected and name in self.job.actual]
 
 
 def read_jobs(text: str, opened: Callable[[str], Any]) -> tuple[PastJob, ...]:
-    """Read past jobs from TOML; an order stands there as a table, or as a JSON file's name.
+    """Read past jobs from TOML; an order is a table, or the name of a JSON file.
 
     Raises
     ------
@@ -95,7 +95,7 @@ def read_jobs(text: str, opened: Callable[[str], Any]) -> tuple[PastJob, ...]:
 
 
 def line_of(text: str, fault: Fault) -> int:
-    """Return the line of the list on which a fault stands, or that of the table around it."""
+    """Return the line of a fault in the list, or that of the table around it."""
     parts = [part.replace("~1", "/").replace("~0", "~") for part in fault.pointer.split("/")[1:]]
     path = tuple(int(part) if part.isdigit() else part for part in parts)
     return KeyLines(text).line(path)
@@ -123,20 +123,20 @@ def _faults(i: int, job: Mapping[str, Any]) -> Iterator[Fault]:
 
 def _job(i: int, job: Mapping[str, Any], opened: Callable[[str], Any]) -> PastJob:
     order = job["order"]
-    really = {key: float(job[key]) for key in MEASURES if key in job}
+    actual = {key: float(job[key]) for key in MEASURES if key in job}
     name = str(job.get("name", f"job {i + 1}"))
     by_step = {step: float(hours) for step, hours in job.get(_STEPS, {}).items()}
     document = opened(order) if isinstance(order, str) else order
-    return PastJob(name, job["ordered_on"], document, really, by_step)
+    return PastJob(name, job["ordered_on"], document, actual, by_step)
 
 
-def try_job(job: PastJob, context: QuoteContext, i: int = 0) -> Tried:
-    """Ask the profile about a past job, the ``i``-th listed, as on the day it was ordered.
+def try_job(job: PastJob, context: QuoteContext, i: int = 0) -> TriedJob:
+    """Quote a past job, the ``i``-th listed, by the profile on the day it was ordered.
 
     Raises
     ------
     NotUnderstood
-        Its order is not, or a step is told that it has none of.
+        The order is not understood, or a step is reported that is not in it.
     """
     then = replace(context, today=job.ordered_on)
     try:
@@ -146,13 +146,13 @@ def try_job(job: PastJob, context: QuoteContext, i: int = 0) -> Tried:
         faults = (Fault(f"{at}{one.pointer}", one.message) for one in fault.faults)
         raise NotUnderstood(tuple(faults)) from None
     except TooIntricate as fault:
-        return Tried(job, {}, english(fault.message))
+        return TriedJob(job, {}, english(fault.message))
     if isinstance(answer, SentBack):
         stops = next(f.says for f in answer.findings if f.level == "stops")
-        return Tried(job, {}, stops)
-    _know_steps(job, answer, context.workshop, f"/jobs/{i}/{_STEPS}")
+        return TriedJob(job, {}, stops)
+    _check_steps(job, answer, context.workshop, f"/jobs/{i}/{_STEPS}")
     pieces = zip(answer.order.slabs, answer.weights, strict=True)
-    return Tried(
+    return TriedJob(
         job,
         {
             "charged": float(answer.price.total),
@@ -160,12 +160,12 @@ def try_job(job: PastJob, context: QuoteContext, i: int = 0) -> Tried:
             "hours": sum(step.hands_minutes for step in answer.work) / 60,
             "days": float((answer.lead_time.ready_on - job.ordered_on).days),
         },
-        steps=tuple(steps_told(answer, job.by_step, context.workshop)),
+        steps=tuple(reported_steps(answer, job.by_step, context.workshop)),
     )
 
 
-def _know_steps(job: PastJob, answer: Quote, workshop: Workshop, at: str) -> None:
-    """Refuse hours of a step that the job has none of.
+def _check_steps(job: PastJob, answer: Quote, workshop: Workshop, at: str) -> None:
+    """Refuse reported hours of a step that is not in the job.
 
     Raises
     ------
@@ -179,8 +179,8 @@ def _know_steps(job: PastJob, answer: Quote, workshop: Workshop, at: str) -> Non
         raise NotUnderstood(tuple(Fault(f"{at}/{escape(step)}", says) for step in unknown))
 
 
-def report(tried: Sequence[Tried], workshop: Workshop) -> str:
-    """Say job by job, and in all, how far the profile is off, and which of its rates."""
+def report(tried: Sequence[TriedJob], workshop: Workshop) -> str:
+    """Report the profile's deviation by job and in all, and which of its rates are off."""
     currency = workshop.workshop.currency
     lines: list[str] = []
     for one in tried:
@@ -191,17 +191,17 @@ def report(tried: Sequence[Tried], workshop: Workshop) -> str:
     return "\n".join([*lines[1:], "", *_in_all(tried), *_by_step(tried, workshop), ""])
 
 
-def _compared(one: Tried, name: str, currency: str) -> str:
+def _compared(one: TriedJob, name: str, currency: str) -> str:
     unit = MEASURES[name][0] or currency
-    would, really = one.would[name], one.job.really[name]
+    expected, actual = one.expected[name], one.job.actual[name]
     places = 0 if name == "days" else 1 if name != "charged" else 2
     off = one.off_percent(name)
-    told = f"would {Decimal(would):.{places}f}, really {Decimal(really):.{places}f} {unit}"
-    return f"  {name:<11} {told:<44} {off:+.0f} %"
+    figures = f"would {Decimal(expected):.{places}f}, really {Decimal(actual):.{places}f} {unit}"
+    return f"  {name:<11} {figures:<44} {off:+.0f} %"
 
 
-def _in_all(tried: Sequence[Tried]) -> Iterator[str]:
-    """Yield each measure's middle, and where the profile should be looked at."""
+def _in_all(tried: Sequence[TriedJob]) -> Iterator[str]:
+    """Yield each figure's median deviation, and the profile's tables to check."""
     yield "In all"
     for name, (_, where) in MEASURES.items():
         offs = [one.off_percent(name) for one in tried if name in one.measures]
@@ -214,19 +214,19 @@ def _in_all(tried: Sequence[Tried]) -> Iterator[str]:
         yield f"  {name:<11} {middle:+.0f} % in the middle of {jobs} ({wide}): {verdict}"
 
 
-def _by_step(tried: Sequence[Tried], workshop: Workshop) -> Iterator[str]:
-    """Yield each step's hours in all jobs, and the rates that they say are others."""
-    told: dict[str, list[StepHours]] = {}
+def _by_step(tried: Sequence[TriedJob], workshop: Workshop) -> Iterator[str]:
+    """Yield each step's hours in all jobs, and the rates that they contradict."""
+    steps_by_name: dict[str, list[StepHours]] = {}
     for one in tried:
         for step in one.steps:
-            told.setdefault(step.name, []).append(step)
-    if not told:
+            steps_by_name.setdefault(step.name, []).append(step)
+    if not steps_by_name:
         return
     yield from ("", "By step")
-    for name, steps in told.items():
-        would, really = sum(step.would for step in steps), sum(step.really for step in steps)
-        off = f"{100 * (would - really) / really:+.0f} %" if really else ""
-        counted = f"would {would:.1f}, really {really:.1f} h in {_jobs(len(steps))}"
+    for name, steps in steps_by_name.items():
+        expected, actual = sum(step.expected for step in steps), sum(step.actual for step in steps)
+        off = f"{100 * (expected - actual) / actual:+.0f} %" if actual else ""
+        counted = f"would {expected:.1f}, really {actual:.1f} h in {_jobs(len(steps))}"
         yield f"  {name:<34} {counted:<44} {off}".rstrip()
     rates = learned([one.steps for one in tried], rates_of(workshop))
     off_rates = sorted((rate for rate in rates if rate.is_off), key=lambda rate: -rate.spreads_off)

@@ -1,4 +1,4 @@
-"""A reply to a customer, as JSON members or as a draft: what it tells, its links and pictures."""
+"""A reply to a customer, as JSON members or as a draft: its content, links and pictures."""
 
 from __future__ import annotations
 
@@ -19,9 +19,12 @@ from ledgerstone.application.letter_pictures import (
 )
 from ledgerstone.application.resolving import ResolvedRequest, Wanted, read_ask, resolve
 from ledgerstone.codec.changes import say_differences
+from ledgerstone.codec.order_in import read_order
+from ledgerstone.codec.order_out import write_order
 from ledgerstone.codec.paper_schemas import REPLY
 from ledgerstone.codec.request_schemas import ReplyAskSchema
 from ledgerstone.drawing import drawing_effort
+from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.order import Order
 from ledgerstone.papers import (
     ChangeView,
@@ -34,15 +37,15 @@ from ledgerstone.papers import (
     message,
     reply,
 )
-from ledgerstone.papers.asking import chosen_questions, taken_text
+from ledgerstone.papers.asking import chosen_questions, taken_text, told
 from ledgerstone.papers.message import Answered
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.remedies import Fix, Found, Remedy
 from ledgerstone.wording import Message, Speech, speech_of
 
-A_LETTER: Final = 1.0  # units of work
-MOST_QUOTED: Final = 12  # slabs quoted anew for links in one reply; the other links carry an order
-MOST_WAYS: Final = 4
+LETTER_UNITS: Final = 1.0  # units of work
+MAX_QUOTED: Final = 12  # slabs quoted for links in one reply; the other links carry an order
+MAX_WAYS: Final = 4
 SCHEMA: Final = ReplyAskSchema()
 _NO_LIGHTER: Final = Message("letter-no-lighter")
 _NO_CHEAPER: Final = Message("letter-no-cheaper")
@@ -56,7 +59,7 @@ def make_reply(document: object, context: QuoteContext, templates: Templates) ->
     NotUnderstood, TooIntricate, TemplateFault
     """
     context = context.of_one_request()
-    ask, resolved = _resolved(document, context, _a_letter)
+    ask, resolved = _resolved(document, context, letter_effort)
     pictures = picture_addresses(resolved, context)
     written: dict[str, str] = REPLY.dump(_reply(ask, resolved, pictures, context, templates))
     return written
@@ -73,7 +76,7 @@ def make_draft(
     Parameters
     ----------
     answered
-        The message that it answers, where there is one.
+        The message that it answers, if any.
 
     Raises
     ------
@@ -90,21 +93,21 @@ def make_draft(
 
 
 def _resolved(
-    document: object, context: QuoteContext, made_of_it: Callable[[Order], float]
+    document: object, context: QuoteContext, effort_of: Callable[[Order], float]
 ) -> tuple[dict[str, Any], ResolvedRequest]:
     ask = read_ask(SCHEMA, document)
-    wanted = Wanted(made_of_it, savings=ask.get("ways", False))
+    wanted = Wanted(effort_of, savings=ask.get("ways", False))
     return ask, resolve(ask, context, wanted)
 
 
-def _a_letter(order: Order) -> float:
-    """Units of work to write a letter: its words, and the links of what might be changed."""
-    return A_LETTER + sum(drawing_effort([slab]) for slab in order.slabs)
+def letter_effort(order: Order) -> float:
+    """Return the units of work to write a letter: its text, and the links of its changes."""
+    return LETTER_UNITS + sum(drawing_effort([slab]) for slab in order.slabs)
 
 
 def _with_pictures(order: Order) -> float:
-    """Units of work to write a letter with its pictures inside."""
-    return _a_letter(order) + pictures_effort(order, picture_px(order))
+    """Return the units of work to write a letter with enclosed pictures."""
+    return letter_effort(order) + pictures_effort(order, picture_px(order))
 
 
 def _reply(
@@ -118,20 +121,24 @@ def _reply(
 ) -> Reply:
     is_full = ask.get("tone", "full") == "full"
     speech = speech_of(resolved.answer.order, context.workshop)
+    asked = _asked(ask, context)
     letter = Letter(
         workshop=context.workshop,
         speech=speech,
         today=context.today,
         customer=ask.get("customer", ""),
         is_full=is_full,
-        taken=taken_text([one["says"] for one in ask.get("assumed", ())], speech),
+        taken=taken_text(told(ask.get("assumed", ()), ask.get("missing", ())), speech),
         questions=chosen_questions(ask.get("missing", ())),
         replaces=replaces,
+        wished=None if asked is None else asked.needed_by,
     )
     if isinstance(resolved.answer, SentBack):
-        view = _sent_back_view(resolved.document, resolved.answer, pictures, context)
+        view = sent_back_view(resolved.document, resolved.answer, pictures, context)
         return reply(view, letter, templates)
-    drawn = _quote_view(resolved, resolved.answer, pictures, speech)
+    drawn = quote_view(resolved, resolved.answer, pictures, speech)
+    if asked is not None and not drawn.changes:
+        drawn = replace(drawn, changes=_changed_since(asked, resolved.answer.order, speech))
     if not ask.get("ways", False):
         return reply([drawn], letter, templates)
     ways, missing = _ways(resolved.document, resolved.answer, context)
@@ -139,12 +146,33 @@ def _reply(
     return reply([drawn, *ways], letter, templates, missing)
 
 
+def _asked(ask: Mapping[str, Any], context: QuoteContext) -> Order | None:
+    """The order as the customer asked for it, where it is another."""
+    if "asked" not in ask:
+        return None
+    try:
+        return read_order(ask["asked"], context.workshop)
+    except NotUnderstood as fault:
+        faults = (Fault(f"/asked{one.pointer}", one.message) for one in fault.faults)
+        raise NotUnderstood(tuple(faults)) from None
+
+
+def _changed_since(asked: Order, now: Order, speech: Speech) -> tuple[str, ...]:
+    """State what the workshop changed of what was asked for; of its day the days tell."""
+    was, made = (
+        write_order(replace(order, needed_by=None), compact=True) for order in (asked, now)
+    )
+    says = tuple(map(speech.say, say_differences(was, made)))
+    return (speech.say(Message("letter-changed")), *says) if says else ()
+
+
 # --- a quote, and other ways to have it ---------------------------------------------------
 
 
-def _quote_view(
+def quote_view(
     resolved: ResolvedRequest, quote: Quote, pictures: Sequence[str], speech: Speech
 ) -> QuoteView:
+    """Return a quote with its name, its link and its changes."""
     offer, since = resolved.offer, resolved.since
     changes: tuple[str, ...] = ()
     if since is not None and offer is not None:
@@ -167,7 +195,7 @@ def _ways(
     speech = speech_of(drawn.order, context.workshop)
     found = [
         (tuple(map(speech.say_all, way.sentences)), quote)
-        for way in drawn.ways[:MOST_WAYS]
+        for way in drawn.ways[:MAX_WAYS]
         if isinstance(quote := answer_changed(document, way.state, context), Quote)
     ]
     lighter = min(found, key=lambda one: _slabs_kg(one[1]), default=None)
@@ -191,7 +219,7 @@ def _ways(
 
 
 def _slabs_kg(quote: Quote) -> float:
-    """All slabs together, to the tenth of a kilogram that is told; packing is no part of them."""
+    """Return the mass of all slabs without packing, kg, rounded to 0.1 kg as shown."""
     slabs = zip(quote.order.slabs, quote.weights, strict=True)
     return sum(slab.quantity * round(weight.slab_kg, 1) for slab, weight in slabs)
 
@@ -199,12 +227,13 @@ def _slabs_kg(quote: Quote) -> float:
 # --- a send-back ---------------------------------------------------------------------------
 
 
-def _sent_back_view(
+def sent_back_view(
     document: dict[str, Any], sent: SentBack, pictures: Sequence[str], context: QuoteContext
 ) -> SentBackView:
-    links = ChangeLinks(document, context, max(2, MOST_QUOTED // len(sent.order.slabs)))
+    """Return a send-back with a link to each change that settles something."""
+    links = ChangeLinks(document, context, max(2, MAX_QUOTED // len(sent.order.slabs)))
     speech = speech_of(sent.order, context.workshop)
-    fix = _fix(sent)
+    fix = fix_of(sent)
     at_once = None
     if fix is not None:
         at_once = next(_contained_links([fix], speech, links, context), None)
@@ -239,7 +268,7 @@ def _why_not(sent: SentBack, speech: Speech) -> str | None:
 def _contained_links(
     changes: Iterable[Remedy | Fix], speech: Speech, links: ChangeLinks, context: QuoteContext
 ) -> Iterator[ChangeView]:
-    """Link changes; one that a fault of ours lost is left out."""
+    """Yield changes with their links; one that an internal fault lost is left out."""
     for one in changes:
         says = " ".join(map(speech.say_all, one.sentences))
         view: ChangeView | None = None
@@ -249,6 +278,7 @@ def _contained_links(
             yield view
 
 
-def _fix(sent: SentBack) -> Fix | None:
+def fix_of(sent: SentBack) -> Fix | None:
+    """Return the one change that settles everything, or the nearest that can be made."""
     found = sent.found
     return None if found is None else found.fix_all or found.nearest_makeable

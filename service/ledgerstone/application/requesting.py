@@ -30,7 +30,7 @@ _SCHEMA = RequestSchema()
 def send_request(
     document: object, context: QuoteContext, post: Post, speech: Speech
 ) -> dict[str, str]:
-    """Send one letter to the workshop's own address; nothing of it is kept.
+    """Send one letter to the workshop's address; nothing of it is stored.
 
     Raises
     ------

@@ -1,4 +1,4 @@
-"""What the maker asks of an offer: a reply or a sheet, of a quote's token or of an order."""
+"""Resolve a request for a reply or a sheet: a quote's token, or an order, to its answer."""
 
 from __future__ import annotations
 
@@ -21,31 +21,31 @@ from ledgerstone.message import Listed, Message
 from ledgerstone.order import Order
 from ledgerstone.price import MakerTerms, Price
 from ledgerstone.quote import Quote, SentBack, with_standing
-from ledgerstone.terms import Standing
+from ledgerstone.terms import OfferStanding
 
 _NO_QUOTE = Message("no-quote-to-write-of")
 
 
 @dataclass(frozen=True, slots=True)
 class Wanted:
-    """How far an order is answered, and what is then made of it.
+    """Options of the answer that a request needs.
 
     Attributes
     ----------
     search
-        Whether remedies are searched for where it is sent back.
+        Whether remedies are searched for if it is sent back.
     savings
-        Whether ways to save are searched for too.
-    made_of_it
-        How many units of work all takes that is made of the answer.
+        Whether ways to save are searched for.
+    effort_of
+        Units of work that the request takes after the answer.
     """
 
-    made_of_it: Callable[[Order], float]
+    effort_of: Callable[[Order], float]
     search: bool = True
     savings: bool = False
 
     def answer(self, document: JSON, context: QuoteContext) -> Quote | SentBack:
-        """Answer an order so far.
+        """Answer an order with these options.
 
         Raises
         ------
@@ -56,20 +56,20 @@ class Wanted:
             context,
             search=self.search,
             savings=self.savings,
-            made_of_it=self.made_of_it,
+            effort_of=self.effort_of,
         )
 
 
 @dataclass(frozen=True, slots=True)
 class ResolvedRequest:
-    """What a request is about: the order as JSON, its answer, and its offer with its link.
+    """A resolved request: the order as JSON, its answer, and its offer with its link.
 
     Attributes
     ----------
     whole
-        Whether all of the quote is as it was offered, or only what the link carries.
+        Whether the whole quote is as it was offered, or only what the link carries.
     since
-        The offer that the quote changes, where there is one.
+        The offer that the quote changes, if any.
     """
 
     document: dict[str, Any]
@@ -81,7 +81,7 @@ class ResolvedRequest:
 
 
 def read_ask(schema: Strict, document: object) -> dict[str, Any]:
-    """Read what is asked of an order or of a token, with every fault at its pointer.
+    """Read a request about an order or a token, with every fault at its pointer.
 
     Raises
     ------
@@ -94,7 +94,7 @@ def read_ask(schema: Strict, document: object) -> dict[str, Any]:
 
 
 def read_members(schema: Strict, document: object) -> dict[str, Any]:
-    """Read what is asked, with every fault at its pointer.
+    """Read a request's members, with every fault at its pointer.
 
     Raises
     ------
@@ -110,7 +110,7 @@ def read_members(schema: Strict, document: object) -> dict[str, Any]:
 
 
 def resolve(ask: Mapping[str, Any], context: QuoteContext, wanted: Wanted) -> ResolvedRequest:
-    """Answer what is asked about: an order anew, an offer as it was made while it stands.
+    """Resolve a request: answer its order, or open its offer as it was made while it is valid.
 
     Raises
     ------
@@ -131,19 +131,24 @@ def resolve(ask: Mapping[str, Any], context: QuoteContext, wanted: Wanted) -> Re
         raise NotUnderstood(faults) from None
 
 
-def _standing(ask: Mapping[str, Any]) -> Standing | None:
-    """Give the standing that is asked for; nothing guessed is a fixed price unasked."""
+def _standing(ask: Mapping[str, Any]) -> OfferStanding | None:
+    """Return the standing that is asked for; an estimate while the customer is asked anything.
+
+    With assumed values alone it is an estimate unless the maker chooses.
+    """
+    if ask.get("missing"):
+        return "estimate"
     if "standing" in ask:
-        chosen: Standing = ask["standing"]
+        chosen: OfferStanding = ask["standing"]
         return chosen
-    return "estimate" if ask.get("assumed") or ask.get("missing") else None
+    return "estimate" if ask.get("assumed") else None
 
 
 def _of_order(
     sent: JSON,
     context: QuoteContext,
     wanted: Wanted,
-    standing: Standing | None,
+    standing: OfferStanding | None,
 ) -> ResolvedRequest:
     try:
         answer = wanted.answer(sent, context)
@@ -160,7 +165,7 @@ def _of_order(
 def _of_offer(
     offer: LinkedOffer, document: dict[str, Any], context: QuoteContext, wanted: Wanted
 ) -> ResolvedRequest:
-    """Answer an offer as on its own day; where it no longer stands, today, as a change to it."""
+    """Answer an offer as on its own day; if it is no longer valid, today, as a change to it."""
     if stands(offer, context):
         day = replace(context, today=offer.issued, for_maker=False)
         then = wanted.answer(document, day)
@@ -185,9 +190,9 @@ def _named(
 
 
 def as_offered(quote: Quote, offer: LinkedOffer) -> tuple[Quote, bool]:
-    """Put an offer's own price and days on a quote of its order, and say if they were the same.
+    """Set an offer's price and days on a quote of its order; return whether they were the same.
 
-    They differ where rates have changed since: then the lines of the price are not known.
+    They differ if rates have changed since: then the lines of the price are not known.
     """
     in_time = quote.lead_time.ready_on == offer.ready_on
     same = in_time and (bool(offer.lines) or quote.price.total == offer.total)

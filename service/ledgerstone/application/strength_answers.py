@@ -1,25 +1,22 @@
-"""What an answer says of one slab's strength: a sentence for all, numbers for the maker."""
+"""One slab's strength as members of an answer: a sentence, and numbers for the maker."""
 
 from __future__ import annotations
-
-from typing import Any
 
 from shapely.geometry import Point
 
 from ledgerstone.checks.finding import geojson
+from ledgerstone.json_types import Members
 from ledgerstone.order import Slab
 from ledgerstone.strength.slabs import SlabStrength, concrete_of
 from ledgerstone.strength.verdict import Verdict
 from ledgerstone.wording import Message, Speech, percent_of
 from ledgerstone.workshop.records import Workshop
 
-Members = dict[str, Any]
-
 
 def strength_members(
     strength: SlabStrength, slab: Slab, workshop: Workshop, speech: Speech, *, for_maker: bool
 ) -> Members:
-    """Return the case nearest to its limit; nothing where no case has stress."""
+    """Return the case nearest to its limit; empty if no case has a stress."""
     worst = strength.worst
     if worst is None:
         return {}
@@ -36,7 +33,7 @@ def strength_members(
 
 
 def _governing(verdict: Verdict, slab: Slab, workshop: Workshop) -> Members:
-    """Return what governs in numbers, with the load at which it cracks in the mean."""
+    """Return the governing case in numbers, with the mean cracking load."""
     mean = concrete_of(workshop).mean_bending_mpa(slab.thickness.mm, verdict.age_days)
     times = verdict.cracks_at_times(mean)
     members: Members = {

@@ -1,4 +1,4 @@
-"""How far a slab of a drawing's token is used, painted: for the maker alone."""
+"""The utilisation map of a slab of a drawing's token: for the maker only."""
 
 from __future__ import annotations
 
@@ -19,15 +19,15 @@ from ledgerstone.strength.utilisation_map import UtilisationMap, utilisation_map
 from ledgerstone.strength.verdict import Verdict
 from ledgerstone.workshop.records import Workshop
 
-_NO_DAY = date(2000, 1, 1)  # no check of a shape looks at the day
+_NO_DAY = date(2000, 1, 1)  # shape checks do not depend on the day
 
 
 def draw_utilisation(
     slabs: Sequence[Any], number: int, workshop: Workshop, cache: StageCache, budget: Budget
 ) -> str:
-    """Paint how far one slab of a drawing's token is used: for the maker alone.
+    """Draw the utilisation map of one slab of a drawing's token: for the maker only.
 
-    The shed is taken as cold as in its coldest month, so that the picture hangs on no day.
+    The temperature is that of the workshop's coldest month, so the map does not depend on the day.
 
     Raises
     ------
@@ -43,7 +43,7 @@ def draw_utilisation(
         return draw_stress(slab, shape, None, None, title=title)
     try:
         field, worst = _utilised(slab, shape, workshop, planned.slab_kg[number], cache.plates)
-    except PlateError:  # a quote of it says that its strength is not known
+    except PlateError:  # a quote of it reports that its strength is not known
         return draw_stress(slab, shape, None, None, title=title)
     return draw_stress(slab, shape, field, worst, title=title)
 
@@ -51,7 +51,7 @@ def draw_utilisation(
 def _utilised(
     slab: Slab, shape: Shape, workshop: Workshop, slab_kg: float, plates: Plates
 ) -> tuple[UtilisationMap, Verdict | None]:
-    """How far a slab is used everywhere, and its worst verdict."""
+    """Return the utilisation all over a slab, and its worst verdict."""
     coldest, concrete = min(workshop.handling.workshop_c), concrete_of(workshop)
     found = slab_strength(
         slab, shape, workshop, slab_kg=slab_kg, workshop_temp_c=coldest, plates=plates

@@ -26,13 +26,13 @@ from ledgerstone.wording import Message, People, Weight, slab_name
 HANDS_MM = 300.0  # room for a carrier at an end: 300 to 400 mm, from memory
 RIDER_KG = 75.0  # a person in a lift: EN 81-20, from memory
 RIDERS = 2
-FEW_STEPS = 3  # so many are ramped over; common practice, no source
+FEW_STEPS = 3  # as few as this are ramped over; common practice, no source
 _GEOMETRY = "geometry alone: the slab on edge, with foam on both its faces"
 
 
 @dataclass(frozen=True, slots=True)
-class Carried:
-    """One slab on its way in, and the level at which it is said that it does not pass."""
+class CarriedSlab:
+    """One slab on its way in, and the level of a finding that it does not pass."""
 
     index: int
     name: Message
@@ -41,16 +41,16 @@ class Carried:
     level: Level
 
 
-def carried(planned: Planned) -> Iterable[Carried]:
+def carried(planned: Planned) -> Iterable[CarriedSlab]:
     """Go through the slabs as they are carried in."""
     order = planned.order
     level: Level = "stops" if order.delivery.kind == "fitted" else "caution"
     for i, slab, shape in planned.slabs():
         name = slab_name(slab, i, len(order.slabs))
-        yield Carried(i, name, on_edge(slab, shape), planned.slab_kg[i], level)
+        yield CarriedSlab(i, name, on_edge(slab, shape), planned.slab_kg[i], level)
 
 
-def through_the_doorway(scheduled: Scheduled) -> Iterable[Finding]:
+def fits_doorway(scheduled: Scheduled) -> Iterable[Finding]:
     """Each slab passes the doorway on edge."""
     planned = scheduled.planned
     order = planned.order
@@ -71,7 +71,7 @@ def through_the_doorway(scheduled: Scheduled) -> Iterable[Finding]:
             )
 
 
-def round_the_turn(scheduled: Scheduled) -> Iterable[Finding]:
+def fits_turn(scheduled: Scheduled) -> Iterable[Finding]:
     """Each slab gets round the turn, level or tilted beneath the ceiling."""
     planned = scheduled.planned
     order = planned.order
@@ -99,23 +99,23 @@ def _passes(piece: CarriedBox, longest_mm: float, ceiling: Length | None) -> boo
     return least_tilt_degrees(piece, longest_mm, height) is not None
 
 
-def _does_not_turn(one: Carried, turn: Turn, most_mm: float, ceiling: Length | None) -> Message:
-    said, told = turn.before, "no" if ceiling is None else "yes"
+def _does_not_turn(one: CarriedSlab, turn: Turn, most_mm: float, ceiling: Length | None) -> Message:
+    said, ceiling_given = turn.before, "no" if ceiling is None else "yes"
     if most_mm == 0.0:
-        return Message("turn-narrower-than-slab", slab=one.name, ceiling_told=told)
+        return Message("turn-narrower-than-slab", slab=one.name, ceiling_told=ceiling_given)
     return Message(
         "turn-too-tight",
         slab=one.name,
         length=said.like(one.piece.length_mm, "up"),
         most=said.like(most_mm, "down"),
-        ceiling_told=told,
+        ceiling_told=ceiling_given,
     )
 
 
-def into_the_lift(scheduled: Scheduled) -> Iterable[Finding]:
+def fits_lift(scheduled: Scheduled) -> Iterable[Finding]:
     """Each slab goes into the lift, level or tilted, with people to hold it, at its rated load.
 
-    Where steps were told too, what the lift does not take goes up those: a caution.
+    Where steps are given too, what does not fit the lift goes up those: a caution.
     """
     planned = scheduled.planned
     order = planned.order
@@ -128,7 +128,7 @@ def into_the_lift(scheduled: Scheduled) -> Iterable[Finding]:
             yield replace(found, level="caution") if order.delivery.steps else found
 
 
-def _lift_finding(one: Carried, lift: Lift) -> Finding | None:
+def _lift_finding(one: CarriedSlab, lift: Lift) -> Finding | None:
     if tilt_in_lift_degrees(one.piece, lift) is None:
         message = Message("lift-too-small", slab=one.name)
         numbers = ("length_mm", one.piece.length_mm, _diagonal_mm(lift))
@@ -146,12 +146,12 @@ def _diagonal_mm(lift: Lift) -> float:
     return math.hypot(lift.width.mm, lift.depth.mm)
 
 
-def goes_by_lift(one: Carried, lift: Lift | None) -> bool:
-    """Whether there is a lift and it takes a slab."""
+def goes_by_lift(one: CarriedSlab, lift: Lift | None) -> bool:
+    """Return whether there is a lift and it takes a slab."""
     return lift is not None and _lift_finding(one, lift) is None
 
 
-def up_the_steps(scheduled: Scheduled) -> Iterable[Finding]:
+def carried_up_steps(scheduled: Scheduled) -> Iterable[Finding]:
     """What goes up steps is carried: by no more hands than the workshop has round a slab."""
     planned = scheduled.planned
     order, workshop = planned.order, planned.workshop
@@ -173,7 +173,7 @@ def up_the_steps(scheduled: Scheduled) -> Iterable[Finding]:
 
 
 def _finding(
-    one: Carried, check: str, message: Message, pointer: str, numbers: tuple[str, float, float]
+    one: CarriedSlab, check: str, message: Message, pointer: str, numbers: tuple[str, float, float]
 ) -> Finding:
     key, measured, limit = numbers
     return Finding(

@@ -1,4 +1,4 @@
-"""Check of a slab's age on the day it is ready: what it may not bear yet, and from which day on."""
+"""Check of a slab's age on its ready day: loads it may not carry yet, and until when."""
 
 from __future__ import annotations
 
@@ -16,9 +16,9 @@ _PEOPLE: tuple[Case, ...] = ("somebody-standing", "somebody-sitting", "somebody-
 
 
 def old_enough_in_place(scheduled: Scheduled) -> Iterable[Finding]:
-    """Ready before 28 days of 20 °C, a slab that bears people then may not bear them yet.
+    """A slab ready before 28 days at 20 °C may not carry a person yet.
 
-    What it would not bear for long stays in the workshop until it does.
+    A slab that could not carry its permanent loads stays in the workshop until it can.
     """
     order, days = scheduled.planned.order, scheduled.lead_time
     if days is None:

@@ -15,7 +15,7 @@ _VAN = "the workshop's own van"
 
 
 def fits_a_pallet(scheduled: Scheduled) -> Iterable[Finding]:
-    """What goes by pallet is no longer, no deeper and no heavier than the carrier takes.
+    """A pallet delivery is within the carrier's length, depth and mass.
 
     Size is looked at before mass: a long light piece is refused too (sources §2).
     """
@@ -72,8 +72,8 @@ def _too_heavy(packed_kg: float, most_kg: float) -> Finding:
     )
 
 
-def tail_lift_takes_it(scheduled: Scheduled) -> Iterable[Finding]:
-    """A pallet that is heavier than a tail lift sets down wants a fork-lift at the door."""
+def fits_tail_lift(scheduled: Scheduled) -> Iterable[Finding]:
+    """A pallet heavier than the tail lift's limit needs a fork-lift at the destination."""
     planned = scheduled.planned
     order, workshop = planned.order, planned.workshop
     most, packed = workshop.lifting.tail_lift_kg, planned.packed_kg
@@ -89,7 +89,7 @@ def tail_lift_takes_it(scheduled: Scheduled) -> Iterable[Finding]:
         )
 
 
-def set_down_at_the_kerb(scheduled: Scheduled) -> Iterable[Finding]:
+def delivered_to_kerb(scheduled: Scheduled) -> Iterable[Finding]:
     """A pallet is set down at the kerb, on ground that a pallet truck rolls on."""
     order = scheduled.planned.order
     if order.delivery.kind == "pallet":
@@ -143,7 +143,7 @@ def fits_our_van(scheduled: Scheduled) -> Iterable[Finding]:
 
 
 def vehicle_to_collect(scheduled: Scheduled) -> Iterable[Finding]:
-    """Who collects is told what the vehicle must take, and how a slab travels in it."""
+    """For collection: what the vehicle must take, and how a slab is carried in it."""
     planned = scheduled.planned
     order = planned.order
     if order.delivery.kind != "collect":

@@ -1,6 +1,6 @@
-"""Which findings follow from another at the same place, and are told under it.
+"""Which findings follow from another at the same place, and are shown under it.
 
-A strip of 2 mm lets no grain in, keeps no steel covered and cracks. That is one thing to settle.
+A strip of 2 mm lets no grain in, has no cover for steel, and cracks: one fault to settle.
 """
 
 from __future__ import annotations
@@ -17,7 +17,7 @@ from ledgerstone.checks.finding import LEVELS, Finding
 NEAR_MM: Final = 100.0  # so far apart two places are one to who looks at the plan
 _OPENING: Final = ("cutout-off-slab", "cutouts-overlap")
 _NARROW: Final = ("sliver", "neck-too-narrow", *_OPENING, "strip-too-narrow")
-# What a finding may follow from, the first that is found: nothing follows from what follows it.
+# The checks that a finding may follow from; the first one found counts. No chain is a circle.
 CAUSES: Final[Mapping[str, tuple[str, ...]]] = MappingProxyType(
     {
         "strip-too-narrow": _OPENING,
@@ -47,15 +47,15 @@ def with_causes(findings: Sequence[Finding]) -> tuple[Finding, ...]:
     """
     found = {finding.id: _followed(finding, findings) for finding in findings}
     roots = {name: _root(name, found) for name in found}
-    told = [
+    linked = [
         replace(finding, follows_from=None if (root := roots[finding.id]) == finding.id else root)
         for finding in findings
     ]
     following: dict[str, list[Finding]] = {}
-    for one in told:
+    for one in linked:
         if one.follows_from is not None:
             following.setdefault(one.follows_from, []).append(one)
-    first = [one for one in told if one.follows_from is None]
+    first = [one for one in linked if one.follows_from is None]
     first.sort(key=lambda one: LEVELS.index(one.level))
     return tuple(one for cause in first for one in (cause, *following.pop(cause.id, ())))
 
@@ -79,7 +79,7 @@ def _as_grave(cause: Finding, finding: Finding) -> bool:
 
 
 def _same_place(cause: Finding, finding: Finding) -> bool:
-    """Whether both speak of one part of one slab, and where both have a place, of one place."""
+    """Return whether both are about one part of one slab, and about one place if both have one."""
     if cause.slab != finding.slab:
         return False
     parts = any(_within(a, b) or _within(b, a) for a in cause.at for b in finding.at)

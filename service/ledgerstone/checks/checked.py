@@ -1,4 +1,4 @@
-"""What the checks of an order have to say, and the records of the stages that they looked at."""
+"""The findings of an order's checks, and the records of its stages."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from ledgerstone.stages import Assessed, Judged, Planned, Priced, Scheduled
 
 
 @dataclass(frozen=True, slots=True)
-class WorkedOut:
+class StageRecords:
     """The records of every stage, of an order that nothing stops."""
 
     planned: Planned
@@ -29,26 +29,26 @@ class WorkedOut:
 
     @property
     def lead_time(self) -> LeadTime:
-        """When it is ready and when it arrives; an error where there is no such day."""
+        """The ready and arrival days; an error if there are none."""
         return self.scheduled.promised
 
 
 @dataclass(frozen=True, slots=True)
 class Checked:
-    """What all checks that ran have to say, and the stages that did not run.
+    """The findings of all checks that ran, and the stages that did not run.
 
     Attributes
     ----------
     planned
-        The slabs' plans; None where a fault of ours lost them.
-    worked_out
-        None where something stops the order, or not every stage was run.
+        The slabs' plans; None if an internal fault lost them.
+    records
+        None if something stops the order, or not every stage was run.
     """
 
     findings: tuple[Finding, ...]
     not_checked: tuple[str, ...] = ()
     planned: Planned | None = None
-    worked_out: WorkedOut | None = None
+    records: StageRecords | None = None
 
     @property
     def stops(self) -> tuple[Finding, ...]:

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from ledgerstone.checks.finding import Finding
 from ledgerstone.order import Edge, Order, Slab
 from ledgerstone.stages import Planned
-from ledgerstone.surfaces import LEAST_FACE_MM, SURFACES
+from ledgerstone.surfaces import MIN_FACE_MM, SURFACES
 from ledgerstone.wording import Message, side_name, slab_name
 
 _OURS = "the workshop's own rule"
@@ -54,11 +54,11 @@ def edges_thick_enough(planned: Planned) -> Iterable[Finding]:
         faces = [(face_mm(slab, edge), side) for side, edge in slab.edges.items()]
         thinned = [(left, side) for left, side in faces if left < slab.thickness.mm]
         for left, side in thinned:
-            if left < LEAST_FACE_MM:
+            if left < MIN_FACE_MM:
                 yield _too_deep(i, slab, side, left)
         least, side = min(thinned, default=(slab.thickness.mm, ""))
         needs = SURFACES[slab.finish.surface].least_face_mm
-        if LEAST_FACE_MM <= least < needs:
+        if MIN_FACE_MM <= least < needs:
             yield _too_thin(order, i, side, least)
 
 
@@ -72,7 +72,7 @@ def face_mm(slab: Slab, edge: Edge) -> float:
 def _too_deep(i: int, slab: Slab, side: str, left: float) -> Finding:
     edge = slab.edges[side]
     size = edge.size if edge.size is not None else slab.thickness
-    least = slab.thickness.like(LEAST_FACE_MM, "up")
+    least = slab.thickness.like(MIN_FACE_MM, "up")
     return Finding(
         "edge-too-deep",
         "stops",
@@ -90,7 +90,7 @@ def _too_deep(i: int, slab: Slab, side: str, left: float) -> Finding:
         slab=i,
         at=(f"/slabs/{i}/edges/{side}/size",),
         measured={"left_mm": round(left, 1)},
-        limit={"left_mm": LEAST_FACE_MM},
+        limit={"left_mm": MIN_FACE_MM},
         key=side,
     )
 

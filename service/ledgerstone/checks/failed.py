@@ -1,4 +1,4 @@
-"""What is found where a check of ours failed: the order is neither passed nor refused by it."""
+"""The finding that replaces those of a check that failed with an internal fault."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ CHECK_FAILED: Final = "check-failed"
 
 
 def check_failed(level: Level, stage: str, names: Sequence[str]) -> Finding:
-    """Say that not all of an order could be checked.
+    """Return the finding that an order could not be checked completely.
 
     Parameters
     ----------

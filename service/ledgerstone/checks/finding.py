@@ -1,4 +1,4 @@
-"""What a check has to say, and the words it says it in."""
+"""A finding: the result of a check, with its message."""
 
 from __future__ import annotations
 
@@ -12,19 +12,19 @@ from shapely.geometry import LineString, mapping
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
-from ledgerstone.checks.occasions import When, when_of
+from ledgerstone.checks.occasions import Occasion, occasion_of
 from ledgerstone.json_types import JSON
+from ledgerstone.outline import XY
 from ledgerstone.wording import Message, english
 
 Level = Literal["stops", "caution", "note"]
 LEVELS: tuple[Level, ...] = ("stops", "caution", "note")
-XY = tuple[float, float]
 _NOTHING: Mapping[str, float] = MappingProxyType({})
 
 
 @dataclass(frozen=True, slots=True)
 class Finding:
-    """One thing that one check says of an order.
+    """One result of one check of an order.
 
     ``at`` holds JSON Pointers into the order; ``measured`` and ``limit`` have unit-bearing keys;
     ``where_mm`` is GeoJSON-shaped in plane slab millimetres (RFC 7946 §4); ``follows_from`` is the
@@ -45,13 +45,13 @@ class Finding:
 
     @property
     def says(self) -> str:
-        """What it says in English: for papers that have no catalogue yet, logs and tests."""
+        """The message in English, for logs and tests."""
         return english(self.message)
 
     @property
-    def when(self) -> When:
+    def when(self) -> Occasion:
         """When the customer acts on it."""
-        return when_of(self.check, self.level)
+        return occasion_of(self.check, self.level)
 
     @property
     def id(self) -> str:
@@ -63,7 +63,7 @@ class Finding:
 def geojson(shape: BaseGeometry) -> Mapping[str, Any]:
     """Write a place in GeoJSON's shape, rounded to 0.1 mm.
 
-    Of what meets at a corner as well as over an area, the area alone is the place.
+    Of a place that is an area and a point, only the area is kept.
     """
     parts = shapely.get_parts(shape)
     most = shapely.get_dimensions(parts).max(initial=-1)
@@ -85,5 +85,5 @@ def line_mm(line: tuple[XY, XY]) -> Mapping[str, Any]:
 
 
 def only(indices: Sequence[int]) -> int | None:
-    """Return the one slab that a finding is about, or None where there are several."""
+    """Return the slab that a finding is about; None if there are several."""
     return indices[0] if len(indices) == 1 else None

@@ -16,7 +16,7 @@ _ENDS = ("left", "right")
 
 
 def joins_as_suggested(scheduled: Scheduled) -> Iterable[Finding]:
-    """A join is priced as it was asked, and its place is looked at before anything is cast."""
+    """A join is priced as ordered; its place is a suggestion until it is agreed."""
     order = scheduled.planned.order
     for k, join in enumerate(order.joins):
         if join.one.slab == join.other.slab and order.slabs[join.one.slab].quantity == 1:
@@ -33,7 +33,7 @@ def joins_as_suggested(scheduled: Scheduled) -> Iterable[Finding]:
 
 
 def sides_meet(scheduled: Scheduled) -> Iterable[Finding]:
-    """The two sides of a join are as long, and the slabs as thick, or the customer is told."""
+    """The two sides of a join have the same length, and the slabs the same thickness."""
     planned = scheduled.planned
     order = planned.order
     for k, join in _real_joins(order):
@@ -82,7 +82,7 @@ def _unlike_sides(order: Order, k: int, join: Join, one: float, other: float) ->
 
 
 def looks_meet(scheduled: Scheduled) -> Iterable[Finding]:
-    """Joined slabs are of one shade and one finish, or the customer is told."""
+    """Joined slabs have the same shade and finish."""
     order = scheduled.planned.order
     for k, join in _real_joins(order):
         one, other = (order.slabs[end.slab] for end in (join.one, join.other))
@@ -102,8 +102,8 @@ def looks_meet(scheduled: Scheduled) -> Iterable[Finding]:
         )
 
 
-def carried_through(scheduled: Scheduled) -> Iterable[Finding]:
-    """A drop or a relief that comes to a join is cast in each slab; nobody has lined them up."""
+def detail_at_join(scheduled: Scheduled) -> Iterable[Finding]:
+    """A drop or a relief at a join is cast in each slab; their alignment is not checked."""
     planned = scheduled.planned
     order = planned.order
     for k, join in _real_joins(order):
@@ -133,8 +133,8 @@ def _at_the_join(planned: Planned, end: JoinEnd) -> Message | None:
     return None
 
 
-def drops_hang(scheduled: Scheduled) -> Iterable[Finding]:
-    """A drop is priced and weighed; what its own corner bears is not worked out."""
+def drops_not_checked(scheduled: Scheduled) -> Iterable[Finding]:
+    """A drop is priced and weighed; the strength of its corner is not checked."""
     order = scheduled.planned.order
     for i, slab in enumerate(order.slabs):
         sides = [name for name, edge in slab.edges.items() if edge.drop is not None]

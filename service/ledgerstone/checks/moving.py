@@ -15,7 +15,7 @@ from ledgerstone.strength.verdict import worst
 from ledgerstone.wording import Message, Weight, slab_name, slabs_name
 
 
-def moved_whole(judged: Judged) -> Iterable[Finding]:
+def survives_handling(judged: Judged) -> Iterable[Finding]:
     """Each slab leaves its mould, stands on edge and reaches its pallet without cracking."""
     order = judged.planned.order
     for i, slab, shape, strength in judged.slabs():
@@ -74,7 +74,7 @@ def carried_on_edge(judged: Judged) -> Iterable[Finding]:
 
 
 def tested_first(judged: Judged) -> Iterable[Finding]:
-    """Concrete that is moved while very young is tested first: said once, of the youngest."""
+    """Concrete that is moved very young is tested first: one finding, of the youngest slab."""
     order = judged.planned.order
     ages = [strength.handled.age_days for strength in judged.strength]
     young = [i for i, age in enumerate(ages) if age < TEST_UNDER_DAYS]

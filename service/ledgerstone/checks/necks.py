@@ -37,12 +37,12 @@ def necks_wide_enough(planned: Planned) -> Iterable[Finding]:
 
 
 def _is_plain(slab: Slab) -> bool:
-    """Whether an outline has no neck but its whole width, which another check looks at."""
+    """Return whether an outline has no neck but its whole width, which another check looks at."""
     return isinstance(slab.outline, Rectangle | Round)
 
 
 def thin_parts(outline: Polygon, narrowest_mm: float) -> list[Polygon]:
-    """Return the parts of an outline that are narrower than so much, without corners' dust.
+    """Return the parts of an outline that are narrower than a width, without slivers at corners.
 
     What is lost when it is drawn in by half and let out again with mitred corners.
     """

@@ -1,11 +1,11 @@
-"""When a customer acts on what a check says: before the order, as it comes, or in use."""
+"""When a customer acts on a finding: before the order, on delivery, or in use."""
 
 from __future__ import annotations
 
 from typing import Final, Literal
 
-When = Literal["before-order", "on-delivery", "in-use"]
-WHENS: tuple[When, ...] = ("before-order", "on-delivery", "in-use")
+Occasion = Literal["before-order", "on-delivery", "in-use"]
+OCCASIONS: tuple[Occasion, ...] = ("before-order", "on-delivery", "in-use")
 # What is done as the order comes and is laid. What is in neither set is settled before the order.
 ON_DELIVERY: Final = frozenset(
     {
@@ -26,7 +26,7 @@ ON_DELIVERY: Final = frozenset(
 IN_USE: Final = frozenset({"acids-and-oil", "cracks-in-place", "food-surface", "young-in-place"})
 
 
-def when_of(check: str, level: str) -> When:
+def occasion_of(check: str, level: str) -> Occasion:
     """Return when a finding is acted on; what stops an order is settled before it."""
     if level == "stops":
         return "before-order"

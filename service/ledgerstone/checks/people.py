@@ -1,4 +1,4 @@
-"""Checks of who carries: people at the other end, what is beyond them, and what was not told."""
+"""Checks of carrying: people at the other end, what is beyond them, and what is not given."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ _SHARE = "the workshop's own share for one person; HSE L23 says when a lift is t
 
 
 def hands_at_the_other_end(scheduled: Scheduled) -> Iterable[Finding]:
-    """Where the customer carries it in, they are told how many people the heaviest slab takes."""
+    """Where the customer carries it in: how many people the heaviest slab takes."""
     planned = scheduled.planned
     order, workshop = planned.order, planned.workshop
     delivery = order.delivery
@@ -53,13 +53,13 @@ def hands_at_the_other_end(scheduled: Scheduled) -> Iterable[Finding]:
 
 
 def _to_be_assessed(people: int, kg: float) -> bool:
-    """Whether a lift is above the filter of so many, or there is no filter for them."""
+    """Return whether a mass is above the filter for a number of people, or has no filter."""
     filtered = team_lift_kg(men=people)
     return filtered is None or kg > filtered
 
 
 def beyond_hands(scheduled: Scheduled) -> Iterable[Finding]:
-    """A slab heavier than the workshop's hands carry goes by trolley or gear: a caution."""
+    """A slab too heavy for the workshop's people goes by trolley or gear: a caution."""
     planned = scheduled.planned
     order, workshop = planned.order, planned.workshop
     lifting = workshop.lifting
@@ -89,11 +89,11 @@ def beyond_hands(scheduled: Scheduled) -> Iterable[Finding]:
         )
 
 
-def way_in_told(scheduled: Scheduled) -> Iterable[Finding]:
-    """What was not told of the way in is asked, and is never taken as passing."""
+def way_in_given(scheduled: Scheduled) -> Iterable[Finding]:
+    """A missing dimension of the way in is asked for, never assumed to be enough."""
     order = scheduled.planned.order
     delivery = order.delivery
-    missing = () if delivery.kind == "collect" else tuple(_untold(delivery))
+    missing = () if delivery.kind == "collect" else tuple(_missing_access(delivery))
     if missing:
         yield Finding(
             "way-in-not-told",
@@ -104,7 +104,7 @@ def way_in_told(scheduled: Scheduled) -> Iterable[Finding]:
         )
 
 
-def _untold(delivery: Delivery) -> Iterable[Message]:
+def _missing_access(delivery: Delivery) -> Iterable[Message]:
     if delivery.doorway is None:
         yield Message("way-in-part", part="doorway")
     if delivery.turn is None:

@@ -16,12 +16,13 @@ from ledgerstone.workshop.records import Workshop
 
 UPRIGHT = ("upstand", "splashback", "end-panel")
 DARK_LIGHTNESS = 45.0  # L*; that darker ones show bloom most is common practice, no source
+LB_PER_YD3 = 0.45359237 / 0.764554857984  # kg/m³: NIST SP 811 appendix B.8
 FALL = 60.0  # 1 in 60: the safe general figure of two that sources give
 
 
 @dataclass(frozen=True, slots=True)
 class Exposure:
-    """What EN 206 asks of a mix in one place (CEM I, 50 years)."""
+    """Requirements of EN 206 on a mix in one exposure (CEM I, 50 years)."""
 
     name: str
     most_water_cement: float
@@ -31,17 +32,17 @@ class Exposure:
 
 
 # EN 206-1:2000 table F.1 (informative); national provisions go before it. Outdoors a flat top is
-# XF3, wet and frozen, and an upright one XF1; both are XC4 too, and the stricter value stands.
+# XF3, wet and frozen, and an upright one XF1; both are XC4 too, and the stricter value applies.
 FLAT_OUTDOORS = Exposure("XF3 and XC4", 0.50, 30.0, 320.0, frost=True)
 UPRIGHT_OUTDOORS = Exposure("XF1 and XC4", 0.50, 30.0, 300.0)
 WET_ROOM = Exposure("XC4", 0.50, 30.0, 300.0)
-# Air by the largest grain, up to so many mm: finer mixes hold more paste, and need more.
+# Air by the largest grain, mm (upper bounds): finer mixes have more paste, and need more.
 # DIN 1045-2 table F.2.2, from memory; EN 206 has 4.0 % for grains of 20 to 32 mm.
 AIR_PERCENT: tuple[tuple[float, float], ...] = ((8.0, 5.5), (16.0, 4.5), (float("inf"), 4.0))
 
 
 def exposure_of(slab: Slab) -> Exposure | None:
-    """Say what a slab's place asks of its mix; nothing indoors."""
+    """Return the exposure of a slab's place; None indoors."""
     if slab.place == "indoors":
         return None
     if slab.place == "wet-room":
@@ -50,12 +51,12 @@ def exposure_of(slab: Slab) -> Exposure | None:
 
 
 def air_percent(largest_aggregate_mm: float) -> float:
-    """Air that frost asks for in the fresh mix, by its largest grain."""
+    """Air content of the fresh mix required for frost, percent, by its largest grain."""
     return next(air for up_to_mm, air in AIR_PERCENT if largest_aggregate_mm <= up_to_mm)
 
 
 def mix_for_the_place(scheduled: Scheduled) -> Iterable[Finding]:
-    """The house mix is what EN 206 asks for in this place: where it is short, a caution."""
+    """The mix meets EN 206 in this exposure; if it falls short, a caution."""
     order, workshop = scheduled.planned.order, scheduled.planned.workshop
     asked = {exposure_of(slab): slab.place for slab in order.slabs}
     for exposure, place in asked.items():
@@ -83,13 +84,13 @@ def mix_for_the_place(scheduled: Scheduled) -> Iterable[Finding]:
 
 
 def _unproven(exposure: Exposure, workshop: Workshop) -> bool:
-    """Whether frost is to be stood by air that the mix does not hold."""
+    """Return whether frost needs entrained air that the mix lacks."""
     recipe = workshop.recipe
     return exposure.frost and recipe.air_percent < air_percent(recipe.largest_aggregate_mm)
 
 
 def _short(exposure: Exposure, workshop: Workshop) -> Iterable[Message]:
-    """What a mix falls short of, with what the standard asks."""
+    """Yield the requirements that a mix does not meet, with the required values."""
     recipe = workshop.recipe
     mixes = mixes_of(Tint(recipe.cement), workshop)
     water = round(max(mix.water_cement_ratio for mix in mixes), 2)
@@ -102,7 +103,14 @@ def _short(exposure: Exposure, workshop: Workshop) -> Iterable[Message]:
             "mix-has-strength", strength=Strength(recipe.fck_mpa), limit=Strength(exposure.fck_mpa)
         )
     if cement < exposure.cement_kg_per_m3:
-        yield Message("mix-has-cement", cement=int(cement), limit=exposure.cement_kg_per_m3)
+        least = exposure.cement_kg_per_m3
+        yield Message(
+            "mix-has-cement",
+            cement=int(cement),
+            limit=least,
+            cement_lb=int(cement / LB_PER_YD3),
+            limit_lb=round(least / LB_PER_YD3),
+        )
 
 
 def sealer_for_the_place(planned: Planned) -> Iterable[Finding]:

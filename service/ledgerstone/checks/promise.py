@@ -42,7 +42,7 @@ def _stopped(check: str, message: Message, pointer: str) -> Finding:
     return Finding(check, "stops", message, _OURS, at=(pointer,))
 
 
-def has_a_day(scheduled: Scheduled) -> Iterable[Finding]:
+def day_available(scheduled: Scheduled) -> Iterable[Finding]:
     """There is a day by which it can be made."""
     if scheduled.lead_time is not None:
         return
@@ -61,7 +61,9 @@ def in_time(scheduled: Scheduled) -> Iterable[Finding]:
         return
     arrives = scheduled.lead_time.arrives_latest
     late = (arrives - order.needed_by).days
-    message = Message("needed-by", needed_by=order.needed_by, arrives=arrives)
+    message = Message(
+        "needed-by", way=order.delivery.kind, needed_by=order.needed_by, arrives=arrives
+    )
     if order.needed_by < scheduled.lead_time.if_ordered_by:
         message = Message("needed-by-past")
     yield Finding(

@@ -11,7 +11,7 @@ from ledgerstone.checks.units import standing_units
 from ledgerstone.order import Order, Slab
 from ledgerstone.price.rails import unit_price
 from ledgerstone.stages import Judged
-from ledgerstone.strength.rests import Level, crowded_units
+from ledgerstone.strength.rests import RestKind, crowded_units
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.wording import Listed, Message, slab_name
 from ledgerstone.workshop.records import Workshop
@@ -88,10 +88,10 @@ def rails_to_fit(
 
 
 def _fitted(
-    order: Order, slab: Slab, needed: Sequence[tuple[int, Level]], workshop: Workshop
+    order: Order, slab: Slab, needed: Sequence[tuple[int, RestKind]], workshop: Workshop
 ) -> Iterator[tuple[bool, str, str, Listed]]:
-    """Each rail to fit: whether we do, what it is, if a post stands under it, and across what."""
-    levels: tuple[Level, ...] = ("hardwood", "steel", "post")
+    """Yield each rail: whether we fit it, what it is, whether it has a post, and across what."""
+    levels: tuple[RestKind, ...] = ("hardwood", "steel", "post")
     for level in levels:
         units = [unit for unit, kind in needed if kind == level]
         if units:

@@ -1,4 +1,4 @@
-"""Repeated findings of one kind on one slab, said once."""
+"""Repeated findings of one kind on one slab, merged into one."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from dataclasses import replace
 from ledgerstone.checks.finding import Finding, Level
 from ledgerstone.wording import Message
 
-MOST_ALIKE = 6  # so many are read one by one
+MAX_ALIKE = 6  # up to this many are listed separately
 _Kind = tuple[str, Level, int | None]
 
 
@@ -20,7 +20,7 @@ def collapse_repeats(findings: Iterable[Finding]) -> list[Finding]:
     return [
         one
         for alike in kinds.values()
-        for one in (alike if len(alike) <= MOST_ALIKE else [_first_of(alike)])
+        for one in (alike if len(alike) <= MAX_ALIKE else [_first_of(alike)])
     ]
 
 

@@ -22,7 +22,7 @@ _DIFFERENCE = "colour difference CIEDE2000; that 5 is seen at once is common pra
 
 
 def matching_offered(planned: Planned) -> Iterable[Finding]:
-    """A colour to match is asked only where the workshop matches colours."""
+    """The workshop offers matching, if a colour is to be matched."""
     order, workshop = planned.order, planned.workshop
     for i, slab in enumerate(order.slabs):
         wished = slab.shade.match
@@ -42,7 +42,7 @@ def matching_offered(planned: Planned) -> Iterable[Finding]:
 
 
 def within_reach(planned: Planned) -> Iterable[Finding]:
-    """A matched colour comes near the one that was asked for."""
+    """The nearest recipe is close enough to the colour to match."""
     order, workshop = planned.order, planned.workshop
     for i, slab in enumerate(order.slabs):
         wished = slab.shade.match

@@ -14,10 +14,11 @@ from ledgerstone.order import Cutout, LShape, Polygon, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.shape import Opening, Shape, Strip
 from ledgerstone.stages import Planned
-from ledgerstone.wording import MOST_NAMED, Listed, Message, cutout_name, side_name, slab_name
+from ledgerstone.wording import MAX_NAMED, Listed, Message, cutout_name, side_name, slab_name
 from ledgerstone.workshop.records import StripRule, Workshop
 
 _TOUCH_MM = 0.05
+_NOISE_MM = 0.05 + 1e-6  # half of the tenth to which a strip is taken: 3 1/4 in are 82.55 mm
 _SLIGHT_MM2 = 1.0
 _CHORD_MM = 0.15  # how far the chords of a 1 m disc lie inside its rim
 _OURS = "the workshop's own rule; common practice, no source"
@@ -53,10 +54,10 @@ def _outside(opening: Opening, shape: Shape) -> BaseGeometry:
 
 
 def cutouts_apart(planned: Planned) -> Iterable[Finding]:
-    """No two cut-outs overlap or touch; those that run into one another are said together."""
+    """No two cut-outs overlap or touch; one finding for each connected group."""
     for i, slab, shape in planned.slabs():
         for group in _run_together(shape.openings):
-            names = Listed(tuple(cutout_name(slab, o.index) for o in group), most=MOST_NAMED)
+            names = Listed(tuple(cutout_name(slab, o.index) for o in group), most=MAX_NAMED)
             polygons = [opening.polygon for opening in group]
             yield Finding(
                 "cutouts-overlap",
@@ -100,14 +101,14 @@ def one_piece(planned: Planned) -> Iterable[Finding]:
 
 
 def _pieces(shape: Shape, name: Message) -> Message:
-    """Say into how many pieces the cut-outs cut a slab, or that they leave nothing of it."""
+    """Return the finding that cut-outs divide a slab into pieces, or leave nothing of it."""
     if not shape.net.is_empty:
         return Message("two-pieces", slab=name, pieces=len(plane.polygons_in(shape.net)))
     return Message("nothing-left", slab=name)
 
 
 def _swallows(what: Message, name: Message, slab: Slab, shape: Shape) -> Message:
-    """Say that a cut-out is as large as its slab."""
+    """Return the finding that a cut-out is as large as its slab."""
     said = slab.thickness
     return Message(
         "cutout-takes-all",
@@ -135,11 +136,11 @@ def strips_wide_enough(planned: Planned) -> Iterable[Finding]:
         for strip in shape.strips:
             rule = _rule_of(strip, rules)
             if rule is None or _crosses(strip, shape):
-                continue  # crossing is another check's matter
+                continue  # another check reports crossing
             width = round(strip.width_mm + (_CHORD_MM if strip.faces == "rim" else 0.0), 1)
-            if width < rule.stops_mm:
+            if width < rule.stops_mm - _NOISE_MM:
                 yield _strip_finding(i, slab, [strip], rule.stops_mm, "stops")
-            elif width < rule.cautions_mm:
+            elif width < rule.cautions_mm - _NOISE_MM:
                 careful.setdefault((strip.opening, rule.cautions_mm), []).append(strip)
         for (_, limit_mm), strips in careful.items():
             yield _strip_finding(i, slab, strips, limit_mm, "caution")
@@ -156,18 +157,18 @@ def _crosses(strip: Strip, shape: Shape) -> bool:
 
 
 def _rule_of(strip: Strip, rules: list[StripRule | None]) -> StripRule | None:
-    """The rule of a strip: between two openings, the milder of theirs (a tap beside its basin)."""
-    mine = rules[strip.opening]
-    theirs = rules[strip.faces] if isinstance(strip.faces, int) else mine
-    if mine is None or theirs is None:
-        return mine or theirs
-    return min(mine, theirs, key=lambda rule: rule.stops_mm)
+    """Return the rule of a strip: between two openings the milder one (a tap beside its basin)."""
+    own = rules[strip.opening]
+    other = rules[strip.faces] if isinstance(strip.faces, int) else own
+    if own is None or other is None:
+        return own or other
+    return min(own, other, key=lambda rule: rule.stops_mm)
 
 
 def _strip_finding(
     i: int, slab: Slab, strips: Sequence[Strip], limit_mm: float, level: Level
 ) -> Finding:
-    """What is said of strips beside one opening; its place and numbers are the narrowest one's."""
+    """Return the finding about strips beside an opening, at the narrowest one."""
     strip = min(strips, key=lambda one: one.width_mm)
     return Finding(
         "strip-too-narrow",
@@ -184,7 +185,7 @@ def _strip_finding(
 
 
 def _facing(faces: str | int) -> str:
-    """Name what a strip faces, so that side 2 and cut-out 2 are told apart."""
+    """Name what a strip faces, so that side 2 and cut-out 2 are distinct."""
     if isinstance(faces, int):
         return str(faces)
     return f"side-{faces}" if faces.isdigit() else faces
@@ -193,7 +194,7 @@ def _facing(faces: str | int) -> str:
 def _strip_message(slab: Slab, strips: Sequence[Strip], limit_mm: float, level: Level) -> Message:
     strip = min(strips, key=lambda one: one.width_mm)
     said = _speaker(slab, strip)
-    faced = Listed(tuple(_faced_name(slab, one) for one in strips), most=MOST_NAMED)
+    faced = Listed(tuple(_faced_name(slab, one) for one in strips), most=MAX_NAMED)
     cutout = cutout_name(slab, strip.opening)
     width, limit = said.like(strip.width_mm, "down"), said.like(limit_mm, "up")
     if level == "stops":
@@ -238,19 +239,19 @@ def inside_corners(planned: Planned) -> Iterable[Finding]:
                 )
                 pointer = f"/slabs/{i}/cutouts/{opening.index}/corner_radius"
                 yield _corner_finding(i, message, radius, limit, pointer)
-        told = _inside_radius_told(slab, shape)
-        if told is not None and told.mm < limit:
+        given = _given_inside_radius(slab, shape)
+        if given is not None and given.mm < limit:
             shaped = "l" if isinstance(slab.outline, LShape) else "polygon"
             message = Message(
                 "inside-corner-too-tight",
                 shape=shaped,
-                radius=told,
-                limit=told.like(limit, "up"),
+                radius=given,
+                limit=given.like(limit, "up"),
             )
-            yield _corner_finding(i, message, told, limit, f"/slabs/{i}/outline")
+            yield _corner_finding(i, message, given, limit, f"/slabs/{i}/outline")
 
 
-def _inside_radius_told(slab: Slab, shape: Shape) -> Length | None:
+def _given_inside_radius(slab: Slab, shape: Shape) -> Length | None:
     """The radius that the customer gave the outline's inside corners, or None."""
     outline = slab.outline
     if isinstance(outline, LShape):

@@ -7,8 +7,7 @@ from collections.abc import Iterable
 from shapely.geometry import Polygon as ShapelyPolygon
 
 from ledgerstone.checks.finding import Finding, only
-from ledgerstone.order import Polygon, Round, Slab
-from ledgerstone.quantities import Length
+from ledgerstone.outline import speaker
 from ledgerstone.stages import Planned
 from ledgerstone.wording import Listed, Message, slab_name
 
@@ -24,7 +23,7 @@ def fits_the_table(planned: Planned) -> Iterable[Finding]:
         longer, shorter = _box_mm(shape.outline)
         if longer <= table.length_mm and shorter <= table.width_mm:
             continue
-        said = _speaker(slab)
+        said = speaker(slab.outline)
         yield Finding(
             "too-big-for-table",
             "stops",
@@ -103,7 +102,7 @@ def wide_enough(planned: Planned) -> Iterable[Finding]:
         _, shorter = _box_mm(shape.outline)
         if shorter >= limit_mm:
             continue
-        said = _speaker(slab)
+        said = speaker(slab.outline)
         limit = said.like(limit_mm, "up")
         name = slab_name(slab, i, len(order.slabs))
         yield Finding(
@@ -116,14 +115,6 @@ def wide_enough(planned: Planned) -> Iterable[Finding]:
             measured={"width_mm": round(shorter, 1)},
             limit={"width_mm": limit_mm},
         )
-
-
-def _speaker(slab: Slab) -> Length:
-    """The length whose unit the customer used for the outline."""
-    outline = slab.outline
-    if isinstance(outline, Round):
-        return outline.diameter
-    return outline.points[0].x if isinstance(outline, Polygon) else outline.length
 
 
 def _box_mm(outline: ShapelyPolygon) -> tuple[float, float]:

@@ -8,6 +8,7 @@ from dataclasses import replace
 
 from ledgerstone.checks.finding import Finding, line_mm
 from ledgerstone.order import Slab
+from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape, Strip
 from ledgerstone.stages import Planned
 from ledgerstone.steel_rules import Cover, cover_of, largest_aggregate_mm
@@ -22,20 +23,20 @@ def grains_pass(planned: Planned) -> Iterable[Finding]:
     for i, slab, shape in planned.slabs():
         limit = math.floor(10.0 * largest_aggregate_mm(slab, shape, workshop.steel)) / 10.0
         if largest <= limit or limit <= 0.0:
-            continue  # where nothing at all is left, the checks of shape say so
+            continue  # if nothing is left, the shape checks report it
         yield _grains_stick(planned, i, largest, limit)
 
 
 def _grains_stick(planned: Planned, i: int, largest_mm: float, limit_mm: float) -> Finding:
-    """Say where the concrete does not flow: in a strip, or in all of a slab."""
+    """Return the finding where the concrete does not flow: in a strip, or the whole slab."""
     slab, shape = planned.order.slabs[i], planned.shapes[i]
     strip = _tightest(slab, shape, planned.workshop.steel)
     at: tuple[str, ...] = (f"/slabs/{i}/thickness",)
     message = Message(
         "grains-stick",
         slab=slab_name(slab, i, len(planned.order.slabs)),
-        limit_mm=limit_mm,
-        largest_mm=largest_mm,
+        limit=Length.of_mm(limit_mm),
+        largest=Length.of_mm(largest_mm),
     )
     if strip is not None:
         message = Message(
@@ -59,7 +60,7 @@ def _grains_stick(planned: Planned, i: int, largest_mm: float, limit_mm: float) 
 
 
 def _tightest(slab: Slab, shape: Shape, steel: Steel) -> Strip | None:
-    """The strip beside an opening that lets the least grain in; none where all is as tight."""
+    """The strip beside an opening that lets the least grain in; none if all is as tight."""
     strips = [strip for strip in shape.strips if strip.width_mm > 0.0]
     tightest = min(strips, key=lambda strip: strip.width_mm, default=None)
     alone = largest_aggregate_mm(slab, replace(shape, strips=()), steel)
@@ -69,7 +70,7 @@ def _tightest(slab: Slab, shape: Shape, steel: Steel) -> Strip | None:
 
 
 def steel_covered(planned: Planned) -> Iterable[Finding]:
-    """Steel keeps its cover in this thickness; where it would rust for want of it, it stops."""
+    """Steel has its cover in this thickness; where it would rust without it, it stops."""
     order, workshop = planned.order, planned.workshop
     for i, slab in enumerate(order.slabs):
         cover = cover_of(slab, workshop.steel)

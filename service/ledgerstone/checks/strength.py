@@ -39,7 +39,7 @@ _SIT: tuple[Case, ...] = ("free-corner", "low-rest-and-sitting")
 
 
 def not_worked_out(unassessed: Unassessed) -> Iterable[Finding]:
-    """Say of which slabs nobody knows whether they crack."""
+    """List the slabs of which it is not known whether they crack."""
     order = unassessed.planned.order
     for i in unassessed.slabs:
         yield Finding(
@@ -52,22 +52,22 @@ def not_worked_out(unassessed: Unassessed) -> Iterable[Finding]:
         )
 
 
-def rests_told(judged: Judged) -> Iterable[Finding]:
-    """What a slab rests on was told, or the customer is asked: once for all of them."""
+def rests_given(judged: Judged) -> Iterable[Finding]:
+    """Each slab's rests are given; if not, one finding asks for all slabs."""
     order = judged.planned.order
-    untold = [
+    missing = [
         i
         for i, slab in enumerate(order.slabs)
         if slab.rests is None and slab.use in ("worktop", "table", "shelf", "sill")
     ]
-    if untold:
+    if missing:
         yield Finding(
             "rests-not-told",
             "caution",
-            Message("rests-not-told", slabs=slabs_name(order, untold)),
+            Message("rests-not-told", slabs=slabs_name(order, missing)),
             "nothing was told",
-            slab=only(untold),
-            at=tuple(f"/slabs/{i}" for i in untold),
+            slab=only(missing),
+            at=tuple(f"/slabs/{i}" for i in missing),
         )
 
 
@@ -93,7 +93,7 @@ def rests_under_the_slab(judged: Judged) -> Iterable[Finding]:
 
 
 def _must_stop(slab: Slab, strength: SlabStrength) -> bool:
-    """A unit that stands beside the slab is only of no use, unless none carries it."""
+    """Return whether rests off the slab stop it; spare units do only if no other carries it."""
     units = slab.rests is not None and slab.rests.kind == "units"
     return not units or strength.in_place.nothing_carries
 
@@ -117,11 +117,11 @@ def _off_the_slab(i: int, slab: Slab, name: Message, bearing: Bearing, *, stops:
     )
 
 
-def lies_whole(judged: Judged) -> Iterable[Finding]:
+def holds_in_place(judged: Judged) -> Iterable[Finding]:
     """On its rests each slab carries its own weight, an even load, and a person anywhere."""
     order = judged.planned.order
     for i, slab, shape, strength in judged.slabs():
-        verdict = _told(strength.in_place.verdicts)
+        verdict = _decisive(strength.in_place.verdicts)
         if verdict is None or verdict.utilisation <= CAUTION_UTILISATION:
             continue
         name, where = slab_name(slab, i, len(order.slabs)), spot(slab, shape, verdict.where_mm)
@@ -136,8 +136,8 @@ def lies_whole(judged: Judged) -> Iterable[Finding]:
         yield finding_of("cracks-in-place", i, verdict, message)
 
 
-def _told(verdicts: Sequence[Verdict]) -> Verdict | None:
-    """The worst before a crack; what follows one is told where it alone does not suffice."""
+def _decisive(verdicts: Sequence[Verdict]) -> Verdict | None:
+    """Return the worst verdict before cracking; one after cracking only if the others pass."""
     before = worst([v for v in verdicts if v.case in _LYING and v.case != "after-a-crack"])
     after = worst([v for v in verdicts if v.case == "after-a-crack"])
     if before is None or before.utilisation > 1.0 or after is None or after.utilisation <= 1.0:
@@ -146,7 +146,7 @@ def _told(verdicts: Sequence[Verdict]) -> Verdict | None:
 
 
 def still_cracks(check: str, i: int, planned: Planned, context: StageContext) -> bool:
-    """Whether a slab cracks where one of ``CRACKS`` looks, without a look at anything else."""
+    """Return whether a slab cracks in a case of ``CRACKS``, without computing anything else."""
     try:
         if check == "cracks-in-place":
             verdicts = assess_in_place(planned, i, context).verdicts
@@ -159,7 +159,7 @@ def still_cracks(check: str, i: int, planned: Planned, context: StageContext) ->
 
 
 def corners_and_level(judged: Judged) -> Iterable[Finding]:
-    """A free corner wants a bracket, and uneven rests want packing: cautions, never stops."""
+    """A free corner needs a bracket, and uneven rests need packing: cautions, never stops."""
     order = judged.planned.order
     checks = {"free-corner": "free-corner", "low-rest-and-sitting": "level-the-rests"}
     for i, slab, shape, strength in judged.slabs():
@@ -174,7 +174,7 @@ def corners_and_level(judged: Judged) -> Iterable[Finding]:
             yield finding_of(checks[verdict.case], i, verdict, message, level="caution")
 
 
-def stays_down(judged: Judged) -> Iterable[Finding]:
+def does_not_tip(judged: Judged) -> Iterable[Finding]:
     """A loose slab that a person would tip is to be fixed down: a caution."""
     order = judged.planned.order
     for i, slab, shape, strength in judged.slabs():

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
@@ -10,22 +9,21 @@ from shapely.geometry import Polygon, box
 
 from ledgerstone import plane
 from ledgerstone.checks.finding import Finding, geojson, only
-from ledgerstone.order import Cutout, Rests, Slab, UnitFor
+from ledgerstone.goes_in import unit_for
+from ledgerstone.order import Rests, Slab, UnitFor
 from ledgerstone.shape import Opening, Shape
 from ledgerstone.stages import Planned, Scheduled
 from ledgerstone.strength.rests import PANEL_MM
-from ledgerstone.wording import LineLoad, Message, cutout_name, slabs_name
+from ledgerstone.wording import MassPerLength, Message, cutout_name, slabs_name
 
 _SMALL_MM = 60.0  # a tap's tail is led past a panel; a bowl is not
 _TOUCH_MM = 0.5
-_HOB = re.compile(r"\bhob\b", re.IGNORECASE)
-_BOWL = re.compile(r"\b(?:basin|sink|bowl)\b", re.IGNORECASE)
 _SOURCE = "a unit's side is 18 mm: common practice, no source"
 
 
 @dataclass(frozen=True, slots=True)
 class StandingUnit:
-    """One unit: its place in the list, and where it stands, in mm from the slab's left and front.
+    """One unit: its index, and its position, in mm from the slab's left and front.
 
     ``start`` and ``end`` are its outer faces; ``front`` and ``back`` its depth.
     """
@@ -53,7 +51,7 @@ class StandingUnit:
 
 
 def standing_units(rests: Rests, shape: Shape) -> tuple[StandingUnit, ...]:
-    """Say where each unit stands beneath a slab, gaps left out."""
+    """Return the position of each unit beneath a slab, without gaps."""
     over = {side: length.mm for side, length in rests.overhang.items()}
     start, units = over.get("left", 0.0), []
     front, back = over.get("front", 0.0), shape.width_mm - over.get("back", 0.0)
@@ -74,11 +72,11 @@ def clear_of_unit_sides(planned: Planned) -> Iterable[Finding]:
         if slab.rests is None or slab.rests.kind != "units":
             continue
         units = standing_units(slab.rests, shape)
-        told = any(unit.use in ("basin", "hob") for unit in units)
+        uses_given = any(unit.use in ("basin", "hob") for unit in units)
         for opening in shape.openings:
             if opening.longer_mm > _SMALL_MM and _fouled(opening, units):
                 found = _over_a_side(i, slab, opening, units)
-                yield found if told else replace(found, level="caution")
+                yield found if uses_given else replace(found, level="caution")
 
 
 def _fouled(opening: Opening, units: Iterable[StandingUnit]) -> list[StandingUnit]:
@@ -99,7 +97,7 @@ def _fouled(opening: Opening, units: Iterable[StandingUnit]) -> list[StandingUni
 def _over_a_side(i: int, slab: Slab, opening: Opening, units: tuple[StandingUnit, ...]) -> Finding:
     fouled = _fouled(opening, units)
     x0, _, x1, _ = opening.polygon.bounds
-    use = _use_of(slab.cutouts[opening.index])
+    use = unit_for(slab.cutouts[opening.index])
     meant = [unit for unit in units if unit.use == use] or units
     home = max(meant, key=lambda unit: min(x1, unit.end_mm) - max(x0, unit.start_mm))
     left, right = home.inside_mm
@@ -123,13 +121,6 @@ def _over_a_side(i: int, slab: Slab, opening: Opening, units: tuple[StandingUnit
     )
 
 
-def _use_of(cutout: Cutout) -> UnitFor | None:
-    """Say which kind of unit an opening is meant for, where it is told or named."""
-    if cutout.heat or _HOB.search(cutout.label):
-        return "hob"
-    return "basin" if _BOWL.search(cutout.label) else None
-
-
 def _unit_name(slab: Slab, unit: StandingUnit) -> Message:
     """Name a unit by what it is for and its width, or by its number."""
     if slab.rests is None or unit.use not in ("basin", "hob"):
@@ -138,7 +129,7 @@ def _unit_name(slab: Slab, unit: StandingUnit) -> Message:
 
 
 def load_on_units(scheduled: Scheduled) -> Iterable[Finding]:
-    """What the units carry on each metre, at most: one note, with what they must be."""
+    """The largest load on the units, per metre: one note, with what they must be."""
     planned = scheduled.planned
     order = planned.order
     per_m = {
@@ -156,7 +147,7 @@ def load_on_units(scheduled: Scheduled) -> Iterable[Finding]:
         Message(
             "load-on-units",
             slabs=slabs_name(order, on_units),
-            weight=LineLoad(heaviest),
+            weight=MassPerLength(heaviest),
             level=level,
         ),
         "mass by volume; solid sides and 3 mm: from memory",

@@ -9,13 +9,13 @@ from ledgerstone.strength.verdict import Verdict
 from ledgerstone.wording import Message
 
 _PLATE = "thin plate against EN 1992-1-1 3.1.8 and 2.4.2.4"
-CAUTION_UTILISATION = 0.8  # from this utilisation on the customer is told: methods §1.4
+CAUTION_UTILISATION = 0.8  # from this utilisation on the customer is warned: methods §1.4
 
 
 def finding_of(
     check: str, i: int, verdict: Verdict, message: Message, level: Level | None = None
 ) -> Finding:
-    """Say of one verdict what it means; over 1.0 it stops, unless a level is given."""
+    """Return the finding of a verdict; above 1.0 it stops, unless a level is given."""
     return Finding(
         check,
         level or ("stops" if verdict.utilisation > 1.0 else "caution"),

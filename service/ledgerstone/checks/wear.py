@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable
 
 from ledgerstone.checks.finding import Finding
+from ledgerstone.goes_in import is_live, is_wet
 from ledgerstone.order import Order, Slab
 from ledgerstone.stages import Scheduled
 from ledgerstone.wording import Listed, Message, Temperature, cutout_name, slab_name
@@ -13,10 +13,8 @@ from ledgerstone.workshop.records import Sealer, Workshop
 
 TOPS = ("worktop", "table", "shelf", "sill")
 FOOD = ("worktop", "table")
-BESIDE_HEAT_C = 100.0  # what is beside a hob is to stand, by one hob's manual
+BESIDE_HEAT_C = 100.0  # temperature beside a hob, by one hob's manual
 GAP_MM = 10.0
-_WET = re.compile(r"\b(?:basin|sink|bowl|taps?|shower|bath)\b", re.IGNORECASE)
-_LIVE = re.compile(r"\b(?:sockets?|switch|switches|cables?|lights?|hob|oven)\b", re.IGNORECASE)
 _HEAT = "the sealer's own sheet, as the workshop gives it; 100 °C beside a hob: one hob's manual"
 _FOOD_RULE = (
     "Regulation (EC) 1935/2004, article 3; the sealer's own sheet, as the workshop gives it"
@@ -87,7 +85,7 @@ def acids_and_oil(scheduled: Scheduled) -> Iterable[Finding]:
 
 
 def food_surfaces(scheduled: Scheduled) -> Iterable[Finding]:
-    """Whether a food surface's sealer is declared for food is said: a note for each sealer."""
+    """A note for each sealer of a food surface: whether it is declared for food."""
     order, workshop = scheduled.planned.order, scheduled.planned.workshop
     for sealer in _sealers_of([s for s in order.slabs if s.use in FOOD], workshop):
         message = Message("food-declared", sealer=sealer.name)
@@ -129,8 +127,8 @@ def electrics_near_water(scheduled: Scheduled) -> Iterable[Finding]:
     """Electrics in a slab with a basin, or in a wet room, are an electrician's: a caution."""
     order = scheduled.planned.order
     for i, slab in enumerate(order.slabs):
-        live = [k for k, cutout in enumerate(slab.cutouts) if _LIVE.search(cutout.label)]
-        wet = slab.place == "wet-room" or any(_WET.search(c.label) for c in slab.cutouts)
+        live = [k for k, cutout in enumerate(slab.cutouts) if is_live(cutout)]
+        wet = slab.place == "wet-room" or any(is_wet(c) for c in slab.cutouts)
         if live and wet:
             yield Finding(
                 "electrics-near-water",

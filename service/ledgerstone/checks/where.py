@@ -1,4 +1,4 @@
-"""Places on a slab, as a person would name them."""
+"""Names of places on a slab, such as a corner or beside a cut-out."""
 
 from __future__ import annotations
 
@@ -28,9 +28,9 @@ def spot(slab: Slab, shape: Shape, xy: XY) -> Message:
 
 
 def _beside(slab: Slab, shape: Shape, index: int) -> Message:
-    """Beside an opening; how wide the narrowest strip there is, where that is narrow enough."""
-    mine = [s.width_mm for s in shape.strips if index in (s.opening, s.faces)]
-    narrowest = min(mine, default=float("inf"))
+    """Return a place beside an opening, with the width of its narrowest strip if that is narrow."""
+    widths = [s.width_mm for s in shape.strips if index in (s.opening, s.faces)]
+    narrowest = min(widths, default=float("inf"))
     cutout = cutout_name(slab, index)
     if not 1.0 <= narrowest <= _NAMED_STRIP_MM:
         return Message("spot-beside", cutout=cutout)

@@ -1,1 +1,1 @@
-"""The command lines: an order without a server, the profile, past jobs, shades, test strips."""
+"""The command lines: orders, enquiries, profiles, past jobs, shades, test strips, the mailbox."""

@@ -1,110 +1,129 @@
-"""``init --ask``: each question is asked until its answer reads, and becomes a profile's value."""
+"""``init --ask``: asks each question until the answer is valid, and sets the profile's value."""
 
 from __future__ import annotations
 
 import re
+from dataclasses import dataclass
 from typing import Any, Final, TextIO
 
-from ledgerstone.cli.starting_questions import QUESTIONS, Question, in_country
+from ledgerstone.cli.moving import in_country
+from ledgerstone.cli.starting_questions import NONE, QUESTIONS, Question
+from ledgerstone.json_types import KeyPath
+from ledgerstone.message import Message
+from ledgerstone.wording import Speech
 from ledgerstone.workshop.consistency import inconsistencies
-from ledgerstone.workshop.lines import Path
 from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.schemas import written
+from ledgerstone.workshop.values import ValueRejected
 
 _COUNT: Final = 1 + len(QUESTIONS)
 
 
 class Unanswered(Exception):
-    """The answers ended before the questions did."""
+    """The input ended before the last question was answered."""
 
 
-def ask_country(usual: str, answers: TextIO, out: TextIO) -> str:
-    """Ask in which country the workshop stands: much of the rest is usual there.
+@dataclass(frozen=True, slots=True)
+class Prompter:
+    """Asks questions on one stream and reads the answers from another, in one language."""
+
+    answers: TextIO
+    out: TextIO
+    speech: Speech
+
+    def answer(self, number: int, question: str, now: str) -> str:
+        """Ask one question and return the answer.
+
+        Raises
+        ------
+        Unanswered
+        """
+        asks = self.speech.say(Message("init-asks", question=question))
+        brackets = f" [{now}]" if now else ""
+        self.out.write(f"{number}/{_COUNT} {asks}{brackets}: ")
+        self.out.flush()
+        line = self.answers.readline()
+        if not line:
+            raise Unanswered
+        return line.strip()
+
+    def say(self, why: Message) -> None:
+        """Print why an answer was rejected."""
+        self.out.write(f"    {self.speech.say(why)}\n")
+
+
+def ask_country(usual: str, answers: TextIO, out: TextIO, speech: Speech) -> str:
+    """Ask for the workshop's country, which sets the default of most other answers.
 
     Raises
     ------
     Unanswered
     """
+    asking = Prompter(answers, out, speech)
     while True:
-        asks = f"1/{_COUNT} Country, by its two letters (GB, DE, US) [{usual}]"
-        answer = _asked(asks, answers, out)
-        country = (answer or usual).upper()
+        country = (asking.answer(1, "country", usual) or usual).upper()
         if re.fullmatch("[A-Z]{2}", country):
             return country
-        out.write("    Write two letters, like GB.\n")
+        asking.say(Message("init-two-letters"))
 
 
 def answered(
-    example: Workshop, country: str, answers: TextIO, out: TextIO
-) -> tuple[Workshop, frozenset[Path]]:
-    """Ask every other question, each again until its answer reads, and return what was answered.
+    example: Workshop, country: str, asking: Prompter
+) -> tuple[Workshop, frozenset[KeyPath]]:
+    """Ask every other question, each until the answer is valid, and return the result.
 
     Returns
     -------
     workshop
-        The example with the answers in it.
+        The example with the answers set.
     confirmed
-        The keys that were asked for: they are the maker's, whatever was answered.
+        The keys that were asked for: they count as the maker's own, also if the default was kept.
 
     Raises
     ------
     Unanswered
     """
     workshop = in_country(example, country)
-    confirmed: frozenset[Path] = frozenset({("workshop", "country")})
+    confirmed: frozenset[KeyPath] = frozenset({("workshop", "country")})
     for number, question in enumerate(QUESTIONS, 2):
-        asks = f"{number}/{_COUNT} {question.asks}{_brackets(question, workshop)}"
         changed: Workshop | None = None
         while changed is None:
-            changed, why = _tried(question, workshop, _asked(asks, answers, out))
-            if changed is None:
-                out.write(f"    {why}\n")
+            now = question.now(workshop)
+            shown = asking.speech.say(Message("init-none")) if now == NONE else now
+            given = asking.answer(number, question.asks, shown)
+            changed, why = _tried(question, workshop, given or now)
+            if why is not None:
+                asking.say(why)
         workshop = changed
         confirmed |= set(question.paths)
     return workshop, confirmed
 
 
-def _asked(asks: str, answers: TextIO, out: TextIO) -> str:
-    out.write(f"{asks}: ")
-    out.flush()
-    line = answers.readline()
-    if not line:
-        raise Unanswered
-    return line.strip()
-
-
-def _brackets(question: Question, workshop: Workshop) -> str:
-    now = question.now(workshop)
-    return f" [{now}]" if now else ""
-
-
-def _tried(question: Question, workshop: Workshop, text: str) -> tuple[Workshop | None, str]:
-    """Put an answer in and look at what it does: the workshop, or the reason why not."""
-    text = text or question.now(workshop)
+def _tried(
+    question: Question, workshop: Workshop, text: str
+) -> tuple[Workshop | None, Message | None]:
+    """Set an answer and check the profile: return the workshop, or the reason why not."""
     try:
         changed = question.put(workshop, text)
-    except ValueError as reason:
-        return None, str(reason)
+    except ValueRejected as reason:
+        return None, reason.message
     sections = {f.name: getattr(changed, f.name) for f in written(Workshop)}
-    for path, says in inconsistencies(sections):
+    for path, why in inconsistencies(sections):
         if any(path[: len(asked)] == asked for asked in question.paths):
-            return None, says
-    return changed, ""
+            return None, why
+    return changed, None
 
 
-def confirmed_keys(workshop: Workshop, confirmed: frozenset[Path]) -> dict[str, list[str]]:
-    """Give the keys that were asked for and are there, by their tables.
-
-    An offer's own ``standing`` is another thing, so that its values are confirmed by none.
-    """
+def confirmed_keys(workshop: Workshop, confirmed: frozenset[KeyPath]) -> dict[str, list[str]]:
+    """Return the keys that were asked for and exist, by table."""
     tables: dict[str, list[str]] = {}
     for path in sorted(confirmed, key=str):
-        if path[0] != "offer" and _value_at(workshop, path) is not None:
+        if _value_at(workshop, path) is not None:
             tables.setdefault(str(path[0]), []).append(str(path[-1]))
     return tables
 
 
-def _value_at(workshop: Workshop, path: Path) -> object:
+def _value_at(workshop: Workshop, path: KeyPath) -> object:
     part: Any = workshop
     for step in path:
         part = part[step] if isinstance(step, int) else getattr(part, step)

@@ -1,4 +1,4 @@
-"""What a command works with, opened as the environment says."""
+"""The context of a command, opened by its arguments and the environment."""
 
 from __future__ import annotations
 
@@ -13,24 +13,36 @@ from ledgerstone.calendar_file import READ_S, calendar_file_of
 from ledgerstone.child_process import BY_THE_CLOCK
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.settings import Settings, settings_from
+from ledgerstone.wording import Speech, known_language, workshop_speech
 from ledgerstone.wording.own import load_workshop
 
 
 @dataclass(frozen=True, slots=True)
 class CliContext:
-    """What a command works with: the context of answers, the settings, where it writes."""
+    """The context of a command: the quote context, the settings, the output stream."""
 
     quoting: QuoteContext
     settings: Settings
     out: TextIO
 
+    @property
+    def speech(self) -> Speech:
+        """Formats messages to the maker in the workshop's language."""
+        workshop = self.quoting.workshop
+        return workshop_speech(workshop.workshop.language, workshop)
+
+
+def spoken(environment: Mapping[str, str]) -> str:
+    """Return the language of the environment's locale (POSIX), else the default one."""
+    return known_language(*(environment.get(name) for name in ("LC_ALL", "LC_MESSAGES", "LANG")))
+
 
 def context_for(
     path: Path | None, out: TextIO, environment: Mapping[str, str], today: date | None
 ) -> CliContext:
-    """Open the workshop that the command names, or the environment, or the demonstration."""
-    told = {**environment, **({"LEDGERSTONE_WORKSHOP": str(path)} if path else {})}
-    settings = settings_from(told)
+    """Open the workshop named by the command, else by the environment, else the demonstration."""
+    settings_given = {**environment, **({"LEDGERSTONE_WORKSHOP": str(path)} if path else {})}
+    settings = settings_from(settings_given)
     workshop = load_workshop(settings.workshop_path)
     tokens = Tokens(settings.signing_keys)
     day = today if today is not None else settings.today(workshop.workshop.timezone)
@@ -43,6 +55,6 @@ def context_for(
         tokens,
         bookings=calendar.known,
         for_maker=True,
-        calendar_fault=calendar.says,
+        calendar_fault=calendar.why_not,
     )
     return CliContext(quoting, settings, out)

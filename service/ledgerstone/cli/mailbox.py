@@ -1,4 +1,4 @@
-"""The maker's command ``mailbox``: a draft reply in the maker's own mailbox to each new enquiry."""
+"""The command ``mailbox``: a draft reply in the maker's mailbox to each new enquiry."""
 
 from __future__ import annotations
 
@@ -15,15 +15,16 @@ from zoneinfo import ZoneInfo
 
 from ledgerstone.cli.context import CliContext, context_for
 from ledgerstone.errors import LedgerstoneError, MailboxFault, ProfileError
-from ledgerstone.mailbox.passes import Looked, MailboxRun, look_through
+from ledgerstone.mailbox.passes import MailboxRun, PassResult, run_pass
 from ledgerstone.mailbox.server import PASSWORD, Server, connected
-from ledgerstone.mailbox.state import State, state_in
+from ledgerstone.mailbox.state import MailboxState, state_in
 from ledgerstone.papers.templates import templates_in
+from ledgerstone.wording.profile_faults import fault_lines
 from ledgerstone.workshop.records import Mailbox
 
 COMMAND: Final = "mailbox"
 DONE, NOT_ALL_ANSWERED, NOT_DONE = 0, 1, 2
-IDLE_S: Final = 300.0  # RFC 2177 wants IDLE begun anew within 29 minutes
+IDLE_S: Final = 300.0  # RFC 2177: IDLE is to be restarted within 29 minutes
 POLL_S: Final = 60.0
 FIRST_PAUSE_S: Final = 2.0
 LONGEST_PAUSE_S: Final = 300.0
@@ -39,14 +40,14 @@ _DOES: Final = (
 
 @dataclass(frozen=True, slots=True)
 class _Command:
-    """One command line: how its context is opened anew, where it writes, how it waits."""
+    """One command line: how its context is opened, where it writes, how it waits."""
 
     opened: Callable[[], CliContext]
     password: str
     out: TextIO
 
     def tell(self, line: str) -> None:
-        """Write one line, at once."""
+        """Write one line and flush it."""
         self.out.write(f"{line}\n")
         self.out.flush()
 
@@ -58,10 +59,10 @@ def run(
     environment: Mapping[str, str],
     today: date | None = None,
 ) -> int:
-    """Carry out one command line and return its exit status.
+    """Run one command line and return its exit status.
 
-    0: every new message was dealt with. 1: some could not be answered. 2: the profile, the mailbox
-    or its password is at fault. Wrong arguments leave by ``SystemExit`` with 2.
+    0: every new message was processed. 1: some could not be answered. 2: the profile, the mailbox
+    or its password is at fault. Wrong arguments raise ``SystemExit`` with 2.
     """
     asked = _parser().parse_args(arguments)
     command = _Command(
@@ -78,7 +79,7 @@ def run(
         with state_in(path) as state:
             return (_watch if asked.watch else _once)(command, state)
     except ProfileError as fault:
-        err.write("".join(f"profile:{one.line}: {one.key}: {one.says}\n" for one in fault.faults))
+        err.writelines(fault_lines(fault, "profile"))
     except LedgerstoneError as fault:
         err.write(f"{fault}\n")
     except OSError as fault:
@@ -91,25 +92,25 @@ def run(
 def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(prog="python -m ledgerstone mailbox", description=_DOES)
     when = parser.add_mutually_exclusive_group(required=True)
-    when.add_argument("--once", action="store_true", help="look through it once")
-    when.add_argument("--watch", action="store_true", help="stay, and answer what comes")
+    when.add_argument("--once", action="store_true", help="process the new messages once")
+    when.add_argument("--watch", action="store_true", help="keep running, and answer new messages")
     parser.add_argument("--workshop", type=Path, metavar="FILE", help="the profile, TOML")
     parser.add_argument(
-        "--state", type=Path, metavar="FILE", help="what was done; else beside the profile"
+        "--state", type=Path, metavar="FILE", help="processed messages; default: beside the profile"
     )
     return parser
 
 
-def _once(command: _Command, state: State) -> int:
+def _once(command: _Command, state: MailboxState) -> int:
     context = command.opened()
     with _server(context, command) as server:
         return NOT_ALL_ANSWERED if _pass(server, context, command, state).failed else DONE
 
 
-def _watch(command: _Command, state: State) -> int:
-    """Look through the mailbox whenever something comes, until the command is ended.
+def _watch(command: _Command, state: MailboxState) -> int:
+    """Process the mailbox whenever a message arrives, until the command is interrupted.
 
-    A server that is away is tried again, after longer and longer pauses.
+    A server that cannot be reached is tried again after growing pauses.
     """
     signal.signal(signal.SIGTERM, signal.default_int_handler)  # ends it as Ctrl-C does
     pause_s = FIRST_PAUSE_S
@@ -122,7 +123,7 @@ def _watch(command: _Command, state: State) -> int:
                     if server.open_arrivals().uid_next == looked.uid_next:
                         _wait(server)
         except MailboxFault as fault:
-            if not fault.is_away:
+            if not fault.is_unreachable:
                 raise
             command.tell(f"{fault} It is tried again in {pause_s:.0f} s.")
         time.sleep(pause_s)
@@ -130,7 +131,7 @@ def _watch(command: _Command, state: State) -> int:
 
 
 def _wait(server: Server) -> None:
-    if server.tells_of_changes():
+    if server.announces_changes():
         server.wait(IDLE_S)
     else:
         time.sleep(POLL_S)
@@ -147,7 +148,9 @@ def _mailbox(context: CliContext) -> Mailbox:
     return mailbox
 
 
-def _pass(server: Server, context: CliContext, command: _Command, state: State) -> Looked:
+def _pass(
+    server: Server, context: CliContext, command: _Command, state: MailboxState
+) -> PassResult:
     zone = ZoneInfo(context.quoting.workshop.workshop.timezone)
     run = MailboxRun(
         quoting=context.quoting,
@@ -157,4 +160,4 @@ def _pass(server: Server, context: CliContext, command: _Command, state: State) 
         now=datetime.now(zone),
         tell=command.tell,
     )
-    return look_through(server, run)
+    return run_pass(server, run)

@@ -1,4 +1,4 @@
-"""The maker's own command: an order's quote, reply or job sheet, from a file, without a server."""
+"""The command for an order: its quote, reply or job sheet from a file, without a server."""
 
 from __future__ import annotations
 
@@ -18,7 +18,7 @@ from ledgerstone.application.papers import make_paper, paper_members
 from ledgerstone.application.replying import make_draft, make_reply
 from ledgerstone.application.resolving import ResolvedRequest
 from ledgerstone.cli import mailbox
-from ledgerstone.cli.context import CliContext, context_for
+from ledgerstone.cli.context import CliContext, context_for, spoken
 from ledgerstone.cli.enquiries import enquiry_text, read_file
 from ledgerstone.codec.links import link_members, offer_of
 from ledgerstone.codec.strict_json import LARGEST_BYTES, read_json
@@ -35,13 +35,11 @@ from ledgerstone.papers.paper import paper_print
 from ledgerstone.papers.plain import pages_text, quote_text, sent_back_text
 from ledgerstone.papers.templates import templates_in
 from ledgerstone.quote import Quote
-from ledgerstone.wording import english
+from ledgerstone.wording import Message, Speech, speech_in, speech_of
+from ledgerstone.wording.profile_faults import fault_lines
 
 QUOTED, SENT_BACK, NOT_READ = 0, 1, 2
 _KEYS = "LEDGERSTONE_SIGNING_KEYS"
-_NO_KEYS: Final = (
-    f"{_KEYS} is not set, so links made here open nowhere. Set it as the service has it.\n"
-)
 
 
 def run(
@@ -51,31 +49,32 @@ def run(
     environment: Mapping[str, str],
     today: date | None = None,
 ) -> int:
-    """Carry out one command line and return its exit status.
+    """Run one command line and return its exit status.
 
     0: the order quotes. 1: it is sent back. 2: a file, the order or the profile was not
-    understood. Wrong arguments leave by ``SystemExit`` with 2.
+    understood. Wrong arguments raise ``SystemExit`` with 2.
 
     Parameters
     ----------
     today
-        The day, where it is not the workshop's own.
+        The day to quote on; by default today in the workshop's time zone.
     """
     if arguments[:1] == [mailbox.COMMAND]:
         return mailbox.run(arguments[1:], out, err, environment, today)
-    asked = _parser().parse_args(arguments)
+    asked, speech = _parser().parse_args(arguments), speech_in(spoken(environment))
     try:
         context = context_for(asked.workshop, out, environment, today)
+        speech = context.speech
         if not environment.get(_KEYS, "").strip():
-            err.write(_NO_KEYS)
+            err.write(f"{context.speech.say(Message('terminal-no-keys', name=_KEYS))}\n")
         return _COMMANDS[asked.command](context, asked)
     except (LedgerstoneError, OSError) as fault:
-        err.write(_fault_text(fault, asked.order))
+        err.write(_fault_text(fault, asked.order, speech))
         return NOT_READ
 
 
 def main() -> int:
-    """Carry out the command line of this process."""
+    """Run the command line of this process."""
     return run(sys.argv[1:], sys.stdout, sys.stderr, os.environ)
 
 
@@ -103,13 +102,13 @@ def _parser() -> argparse.ArgumentParser:
         command.add_argument("--json", action="store_true", help="write JSON, as the service does")
     reply = commands.choices["reply"]
     reply.add_argument("--to", default="", metavar="NAME", help="the customer's name")
-    reply.add_argument("--short", action="store_true", help="price, day and cautions alone")
-    reply.add_argument("--ways", action="store_true", help="a lighter and a cheaper way beside it")
+    reply.add_argument("--short", action="store_true", help="price, day and cautions only")
+    reply.add_argument("--ways", action="store_true", help="also a lighter and a cheaper way")
     job = commands.choices["job-sheet"]
     job.add_argument("--pdf", type=Path, metavar="FILE", help="write the sheet as a PDF")
     reply.add_argument("--draft", type=Path, metavar="FILE", help="write an .eml with pictures")
     answer = commands.choices["answer"]
-    answer.add_argument("--draft", type=Path, metavar="FILE", help="where; else beside the message")
+    answer.add_argument("--draft", type=Path, metavar="FILE", help="default: beside the message")
     return parser
 
 
@@ -129,14 +128,17 @@ def _quote(context: CliContext, asked: argparse.Namespace) -> int:
             _write_json(context, write_quote(answer, quoting, since, document=document))
         else:
             offer = offer_of(answer, quoting.workshop, since)
+            speech = speech_of(answer.order, quoting.workshop)
             members = link_members(offer, quoting.workshop, quoting.tokens)
             link = members.get("link") or members["no_link"]["says"]
-            context.out.write(quote_text(answer, offer.name, link, quoting.workshop.tax.name))
+            context.out.write(
+                quote_text(answer, offer.name, link, quoting.workshop.tax.name, speech)
+            )
         return QUOTED
     if asked.json:
         _write_json(context, write_sent_back(answer, document, quoting))
     else:
-        context.out.write(sent_back_text(answer))
+        context.out.write(sent_back_text(answer, speech_of(answer.order, quoting.workshop)))
     return SENT_BACK
 
 
@@ -151,13 +153,14 @@ def _reply(context: CliContext, asked: argparse.Namespace) -> int:
     if asked.draft is not None:
         with asked.draft.open("xb") as file:
             file.write(make_draft(ask, context.quoting, templates))
-        context.out.write(f"Wrote {asked.draft}. Open it in a mail program.\n")
+        _wrote_draft(context, asked.draft)
         return QUOTED
     made = make_reply(ask, context.quoting, templates)
     if asked.json:
         _write_json(context, made)
     else:
-        context.out.write(f"Subject: {made['subject']}\n\n{made['text']}")
+        subject = context.speech.say(Message("terminal-subject", subject=made["subject"]))
+        context.out.write(f"{subject}\n\n{made['text']}")
     return QUOTED
 
 
@@ -169,11 +172,12 @@ def _job_sheet(context: CliContext, asked: argparse.Namespace) -> int:
     if asked.pdf is not None:
         with asked.pdf.open("xb") as file:
             file.write(paper_print(paper))
-        context.out.write(f"Wrote {asked.pdf}.\n")
+        said = context.speech.say(Message("terminal-wrote", file=str(asked.pdf)))
+        context.out.write(f"{said}\n")
     elif asked.json:
         _write_json(context, paper_members(paper))
     else:
-        context.out.write(pages_text(paper.content["pages"]))
+        context.out.write(pages_text(paper.content["pages"], context.speech))
     return QUOTED
 
 
@@ -182,20 +186,21 @@ def _enquiry(context: CliContext, asked: argparse.Namespace) -> int:
     if asked.json:
         _write_json(context, read)
     else:
-        context.out.write(enquiry_text(read))
+        context.out.write(enquiry_text(read, context.speech))
     return QUOTED if read["is_enquiry"] else SENT_BACK
 
 
 def _answer(context: CliContext, asked: argparse.Namespace) -> int:
     read = read_file(asked.order, context.quoting.workshop)
-    context.out.write(enquiry_text(read))
+    context.out.write(enquiry_text(read, context.speech))
     if not read["is_enquiry"]:
         return SENT_BACK
     templates = templates_in(context.settings.workshop_path.parent)
     path = asked.draft or Path("answer.eml" if asked.order == "-" else f"{asked.order}.answer.eml")
     with path.open("xb") as file:
         file.write(make_answer(read, context.quoting, templates))
-    context.out.write(f"\nWrote {path}. Open it in a mail program.\n")
+    context.out.write("\n")
+    _wrote_draft(context, path)
     return QUOTED
 
 
@@ -208,22 +213,27 @@ _COMMANDS: Final = {
 }
 
 
+def _wrote_draft(context: CliContext, file: Path) -> None:
+    said = context.speech.say(Message("terminal-wrote-draft", file=str(file)))
+    context.out.write(f"{said}\n")
+
+
 def _write_json(context: CliContext, members: Mapping[str, Any]) -> None:
     json.dump(members, context.out, indent=2, ensure_ascii=False)
     context.out.write("\n")
 
 
-def _fault_text(fault: Exception, order: str) -> str:
-    """Say what was not understood, one a line."""
+def _fault_text(fault: Exception, order: str, speech: Speech) -> str:
+    """Return what was not understood, one fault a line."""
     if isinstance(fault, NotUnderstood):
         faults = [
-            (one.pointer.removeprefix("/order") or "/", english(one.message))
+            (one.pointer.removeprefix("/order") or "/", speech.say(one.message))
             for one in fault.faults
         ]
         return "".join(f"{order}: {pointer}: {says}\n" for pointer, says in faults)
     if isinstance(fault, ProfileError):
-        return "".join(f"profile:{one.line}: {one.key}: {one.says}\n" for one in fault.faults)
+        return "".join(fault_lines(fault, "profile"))
     if isinstance(fault, OSError):
         return f"{fault.filename or order}: {fault.strerror or fault}.\n"
-    said = english(fault.message) if isinstance(fault, TooIntricate | TokenError) else fault
+    said = speech.say(fault.message) if isinstance(fault, TooIntricate | TokenError) else fault
     return f"{said}\n"

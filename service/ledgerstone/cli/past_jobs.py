@@ -1,4 +1,4 @@
-"""The maker's command ``python -m ledgerstone.workshop try FILE``: a profile against past jobs."""
+"""The command ``python -m ledgerstone.workshop try FILE``: a profile against past jobs."""
 
 from __future__ import annotations
 
@@ -16,10 +16,11 @@ from ledgerstone.errors import NotUnderstood, ProfileError
 from ledgerstone.json_types import JSON
 from ledgerstone.settings import Settings
 from ledgerstone.wording import english
+from ledgerstone.wording.profile_faults import fault_lines
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 
 COMMAND = "try"
-_NO_DAY = date(2000, 1, 1)  # each job brings its own
+_NO_DAY = date(2000, 1, 1)  # each job has its own
 _FORM = """\
 FILE has one table for each job; what you do not know is left out:
 
@@ -37,9 +38,9 @@ FILE has one table for each job; what you do not know is left out:
 
 
 def run(arguments: Sequence[str], out: TextIO, err: TextIO) -> int:
-    """Carry out one command line and return its exit status: 0 done, 1 not understood, 2 no file.
+    """Run one command line and return its exit status: 0 done, 1 not understood, 2 no file.
 
-    Wrong arguments leave by ``SystemExit`` with 2.
+    Wrong arguments raise ``SystemExit`` with 2.
     """
     asked, text = _parser().parse_args(arguments), ""
     try:
@@ -55,9 +56,7 @@ def run(arguments: Sequence[str], out: TextIO, err: TextIO) -> int:
         )
         return 1
     except ProfileError as fault:
-        err.writelines(
-            f"{asked.workshop}:{one.line}: {one.key}: {one.says}\n" for one in fault.faults
-        )
+        err.writelines(fault_lines(fault, str(asked.workshop)))
         return 1
     except (OSError, UnicodeDecodeError) as fault:
         err.write(f"{asked.file}: the file cannot be read: {fault}.\n")
@@ -69,7 +68,7 @@ def run(arguments: Sequence[str], out: TextIO, err: TextIO) -> int:
 def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
         prog="python -m ledgerstone.workshop try",
-        description="Say what a profile would have charged, weighed and taken for jobs done.",
+        description="Compare a profile's price, mass and hours with those of past jobs.",
         epilog=_FORM,
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
@@ -80,7 +79,7 @@ def _parser() -> argparse.ArgumentParser:
 
 
 def _beside(file: Path) -> Any:  # noqa: ANN401  a reader of orders
-    """Return what reads an order's JSON from a file beside the list."""
+    """Return a function that reads an order's JSON from a file beside the list."""
 
     def opened(name: str) -> JSON:
         return read_json((file.parent / name).read_bytes())

@@ -1,4 +1,4 @@
-"""The maker's command: check a profile, start one, or try one on past jobs."""
+"""The command for a profile: check it, start one, or try it on past jobs."""
 
 from __future__ import annotations
 
@@ -6,24 +6,41 @@ import argparse
 import os
 import sys
 from collections.abc import Iterator, Mapping, Sequence
+from functools import partial
 from pathlib import Path
 from typing import TextIO
 
 from ledgerstone.cli import past_jobs
 from ledgerstone.cli.asking import (
+    Prompter,
     Unanswered,
     answered,
     ask_country,
     confirmed_keys,
 )
+from ledgerstone.cli.context import spoken
+from ledgerstone.cli.moving import in_country
 from ledgerstone.errors import ProfileError, ProfileFault
+from ledgerstone.message import Message
+from ledgerstone.wording import Speech, bench_speech, known_language, speech_in
 from ledgerstone.wording.own import FILES, sentences_in
+from ledgerstone.wording.profile import about_in
+from ledgerstone.wording.profile_faults import maker_speech
 from ledgerstone.workshop import Workshop
-from ledgerstone.workshop.loader import example_for, load_profile, profile_text, read_profile
+from ledgerstone.workshop.advice import law_not_known
+from ledgerstone.workshop.countries import usual_in
+from ledgerstone.workshop.loader import (
+    example_for,
+    language_of,
+    load_profile,
+    profile_text,
+    read_profile,
+)
 from ledgerstone.workshop.starting import as_started, profile_text_of, starting_profile
-from ledgerstone.workshop.summary import summary
+from ledgerstone.workshop.summary import open_values, second_looks, summary
 
 DONE, NOT_DONE, NO_FILE = 0, 1, 2
+_USUAL_COUNTRY = "GB"
 
 
 def run(
@@ -33,18 +50,19 @@ def run(
     environment: Mapping[str, str] | None = None,
     answers: TextIO | None = None,
 ) -> int:
-    """Carry out one command line and return its exit status.
+    """Run one command line and return its exit status.
 
-    0: done. 1: the profile has faults, or the file to start stands there already.
+    0: done. 1: the profile has faults, or the file to start exists already.
     2: the file cannot be read or written, or the answers ended before the questions. Wrong
-    arguments leave by ``SystemExit`` with 2.
+    arguments raise ``SystemExit`` with 2.
     """
     if arguments[:1] == [past_jobs.COMMAND]:
         return past_jobs.run(arguments[1:], out, err)
     asked = _parser().parse_args(arguments)
+    environment = os.environ if environment is None else environment
     if asked.command == "check":
-        return _check(asked.file, out, err, os.environ if environment is None else environment)
-    return _init(asked, answers or sys.stdin, out, err)
+        return _check(asked.file, out, err, environment)
+    return _init(asked, answers or sys.stdin, out, err, environment)
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -59,12 +77,11 @@ def _parser() -> argparse.ArgumentParser:
     ):
         command = commands.add_parser(name, help=does, description=f"{does.capitalize()}.")
         command.add_argument("file", type=Path, metavar="FILE", help="the profile, a TOML file")
-    command.add_argument("--ask", action="store_true", help="ask the questions that matter first")
+    command.add_argument("--ask", action="store_true", help="ask the most important questions")
     command.add_argument(
         "--country",
-        default="GB",
         metavar="XX",
-        help="whose usual values it starts with",
+        help="the country whose default values it starts with",
     )
     return parser
 
@@ -73,81 +90,114 @@ def _check(file: Path, out: TextIO, err: TextIO, environment: Mapping[str, str])
     try:
         text = profile_text(file)
     except ProfileError as error:
-        err.write(_printed(file, error.faults))
+        err.writelines(_printed(file, error, maker_speech(error, spoken(environment))))
         return NO_FILE
     try:
         workshop = read_profile(text)
         sentences_in(file.parent)
     except ProfileError as error:
-        out.write(_printed(file, error.faults))
-        out.write(f"{_counted(len(error.faults))} in {file}.\n")
+        speech = maker_speech(error, language_of(text), spoken(environment))
+        out.writelines(_printed(file, error, speech))
+        counted = Message("check-faults", count=len(error.faults), file=str(file))
+        out.write(f"{speech.say(counted)}\n")
         return NOT_DONE
-    out.write(f"{summary(workshop)}\n")
+    speech = bench_speech(workshop.workshop.language, workshop)
+    out.writelines(f"{line}\n" for line in _report(workshop, speech))
     missing = [*_keys_not_set(environment), *_calendar_not_there(file, workshop)]
     if missing and not workshop.workshop.demonstration:
-        listed = "".join(f"- {says}\n" for says in missing)
-        out.write(f"\nBefore it serves customers:\n{listed}")
+        out.write(f"\n{speech.say(Message('check-before'))}\n")
+        out.writelines(f"- {speech.say(one)}\n" for one in missing)
     return DONE
 
 
-def _keys_not_set(environment: Mapping[str, str]) -> Iterator[str]:
-    """Say which keys the environment does not have, and what comes of it."""
+def _report(workshop: Workshop, speech: Speech) -> Iterator[str]:
+    """Yield a summary of a profile: its values, likely mistakes, and invented values."""
+    rows = [("" if t is None else speech.say(t), speech.value(row)) for t, row in summary(workshop)]
+    width = max(len(title) for title, _ in rows)
+    yield from (f"{title:<{width}} {says}" for title, says in rows)
+    looks = second_looks(workshop)
+    if looks:
+        yield from ("", speech.say(Message("check-looks")))
+        yield from (f"- {speech.say(one)}" for one in looks)
+    for i, one in enumerate(open_values(workshop)):
+        yield from () if i else ("",)
+        mark = "- " if one.name == "check-invented-table" else ""
+        yield f"{mark}{speech.say(one)}"
+
+
+def _keys_not_set(environment: Mapping[str, str]) -> Iterator[Message]:
+    """Yield which keys are missing from the environment, and the consequences."""
     if not environment.get("LEDGERSTONE_SIGNING_KEYS"):
-        yield (
-            "LEDGERSTONE_SIGNING_KEYS is not set: one is made for each run, and links will stop"
-            " opening when it ends."
-        )
+        yield Message("check-no-signing-keys")
     if not environment.get("LEDGERSTONE_MAKER_KEY"):
-        yield "LEDGERSTONE_MAKER_KEY is not set: another one is made and shown at each start."
+        yield Message("check-no-maker-key")
 
 
-def _calendar_not_there(file: Path, workshop: Workshop) -> Iterator[str]:
-    """Say that the calendar file is not where the profile says."""
+def _calendar_not_there(file: Path, workshop: Workshop) -> Iterator[Message]:
+    """Yield a message if the profile's calendar file does not exist."""
     bookings = workshop.bookings
     if bookings is not None and not (file.parent / bookings.file).is_file():
-        yield (
-            f"{bookings.file} is not there: without the calendar file every day is called a guess."
-        )
+        yield Message("check-no-calendar", file=bookings.file)
 
 
-def _init(asked: argparse.Namespace, answers: TextIO, out: TextIO, err: TextIO) -> int:
+def _init(
+    asked: argparse.Namespace,
+    answers: TextIO,
+    out: TextIO,
+    err: TextIO,
+    environment: Mapping[str, str],
+) -> int:
     file: Path = asked.file
+    there = usual_in(asked.country.upper()).languages if asked.country else ()
+    speech = speech_in(known_language(*there, spoken(environment)))
     try:
-        content = _started(asked, answers, out)
+        content, speech = _started(asked, answers, out, speech)
     except Unanswered:
-        err.write("\nThe answers ended before the questions, so nothing was written.\n")
+        err.write(f"\n{speech.say(Message('init-unanswered'))}\n")
         return NO_FILE
     try:
         with file.open("x", encoding="utf-8", newline="\n") as started:
             started.write(content)
     except FileExistsError:
-        err.write(f"{file}: this stands there already, so nothing was written. Name a new file.\n")
+        err.write(f"{file}: {speech.say(Message('init-there'))}\n")
         return NOT_DONE
     except (OSError, ValueError) as reason:
-        err.write(f"{file}: the file cannot be written: {_reason(reason)}.\n")
+        err.write(f"{file}: {speech.say(Message('init-unwritable', reason=_reason(reason)))}\n")
         return NO_FILE
-    out.write(f"Wrote {file}. Fill it in, then run: python -m ledgerstone.workshop check {file}\n")
+    out.write(f"{speech.say(Message('init-wrote', file=str(file)))}\n")
+    started_in = read_profile(content)
+    if any(law_not_known(started_in)):
+        elsewhere = Message("init-elsewhere", land=started_in.workshop.country)
+        out.write(f"{speech.say(elsewhere)}\n")
     return DONE
 
 
-def _started(asked: argparse.Namespace, answers: TextIO, out: TextIO) -> str:
-    """The text of a new profile, with the answers in it where they are asked for."""
-    example = load_profile(example_for(asked.country.upper()))
+def _started(
+    asked: argparse.Namespace, answers: TextIO, out: TextIO, speech: Speech
+) -> tuple[str, Speech]:
+    """Return the text of a new profile with the answers set, and the maker's language.
+
+    Once the country is known, messages are in a language that is spoken there.
+    """
+    country = (asked.country or _USUAL_COUNTRY).upper()
     if not asked.ask:
-        return starting_profile(example)
-    country = ask_country(asked.country, answers, out)
+        example = in_country(load_profile(example_for(country)), country)
+        return starting_profile(example, partial(about_in, example.workshop.language)), speech
+    country = ask_country(asked.country or _USUAL_COUNTRY, answers, out, speech)
+    speech = speech_in(known_language(*usual_in(country).languages), "", usual_in(country))
     example = as_started(load_profile(example_for(country)))
-    workshop, confirmed = answered(example, country, answers, out)
-    return profile_text_of(workshop, confirmed_keys(workshop, confirmed))
+    workshop, confirmed = answered(example, country, Prompter(answers, out, speech))
+    about = partial(about_in, workshop.workshop.language)
+    return profile_text_of(workshop, confirmed_keys(workshop, confirmed), about), speech
 
 
 def _reason(reason: Exception) -> str:
     return getattr(reason, "strerror", None) or str(reason)
 
 
-def _printed(file: Path, faults: Sequence[ProfileFault]) -> str:
-    """Return the faults, one a line, as ``FILE:LINE: key: sentence``."""
-    return "".join(f"{_place(file, fault)}: {fault.says}\n" for fault in faults)
+def _printed(file: Path, error: ProfileError, speech: Speech) -> Iterator[str]:
+    """Yield the faults, one a line, as ``FILE:LINE: key: sentence``."""
+    return (f"{_place(file, fault)}: {speech.say(fault.message)}\n" for fault in error.faults)
 
 
 def _place(file: Path, fault: ProfileFault) -> str:
@@ -155,7 +205,3 @@ def _place(file: Path, fault: ProfileFault) -> str:
     file = file.with_name(fault.key) if is_apart else file
     line = f"{file}:{fault.line}" if fault.line else f"{file}"
     return f"{line}: {fault.key}" if fault.key and not is_apart else line
-
-
-def _counted(faults: int) -> str:
-    return "One fault" if faults == 1 else f"{faults} faults"

@@ -1,6 +1,6 @@
-"""The maker's command: readings of cast tiles become lines of a profile, the misses shown.
+"""The command for shades: fits readings of cast tiles to lines of a profile, with residuals.
 
-The file has a heading and one tile a line::
+The file has a header and one tile a line::
 
     pigment,cement,dose_percent,lightness,a,b
     ,grey,0,66.2,-0.8,3.1
@@ -24,7 +24,7 @@ from ledgerstone.workshop.records import PigmentSample
 DONE, NOT_DONE, NO_FILE = 0, 1, 2
 COLUMNS = ("pigment", "cement", "dose_percent", "lightness", "a", "b")
 _BOUNDS = {"dose_percent": (0, 15), "lightness": (0, 100), "a": (-128, 128), "b": (-128, 128)}
-LARGE_MISS_DELTA_E = 3.0  # seen side by side: the tile or its reading wants another look
+LARGE_MISS_DELTA_E = 3.0  # visible side by side: check the tile or its reading
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,14 +36,14 @@ class _Reading:
 
 
 class _ReadingFault(ValueError):
-    """One line of the file does not read; the sentence says why."""
+    """One line of the file cannot be read; the text says why."""
 
 
 def run(arguments: Sequence[str], out: TextIO, err: TextIO) -> int:
-    """Carry out one command line and return its exit status.
+    """Run one command line and return its exit status.
 
     0: the lines were printed. 1: the readings have faults. 2: the file cannot be read. Wrong
-    arguments leave by ``SystemExit`` with 2.
+    arguments raise ``SystemExit`` with 2.
     """
     file = _parser().parse_args(arguments).file
     try:
@@ -85,7 +85,7 @@ def _rows(file: Path) -> list[dict[str, str]]:
 
 
 def _readings(rows: Sequence[Mapping[str, str]]) -> tuple[list[_Reading], list[str]]:
-    """The readings, and a sentence with its line for each that does not read."""
+    """Return the readings, and for each line that cannot be read its number and the reason."""
     if not rows or not set(COLUMNS) <= rows[0].keys():
         return [], [f":1: the first line is the heading {','.join(COLUMNS)}, and tiles follow."]
     readings, faults = [], []
@@ -119,7 +119,7 @@ def _number(text: str, name: str) -> float:
 
 
 def _lacking(readings: Sequence[_Reading]) -> Iterator[str]:
-    """Say which cement has no tile without pigment."""
+    """Yield which cements have no tile without pigment."""
     bare = {reading.cement for reading in readings if not reading.dose_percent}
     for cement in sorted({reading.cement for reading in readings} - bare):
         yield f": no tile of {cement} cement is without pigment. Add one with the dose 0."
@@ -144,7 +144,7 @@ def _profile_lines(readings: Sequence[_Reading]) -> Iterator[str]:
 
 
 def _bases(readings: Iterable[_Reading]) -> Iterator[tuple[str, Lab]]:
-    """Each cement with the mean of its tiles without pigment, to a hundredth."""
+    """Yield each cement and the mean of its tiles without pigment, to 0.01."""
     for cement in ("grey", "white"):
         labs = [r.lab for r in readings if r.cement == cement and not r.dose_percent]
         if labs:
@@ -165,7 +165,7 @@ def _written(sample: PigmentSample) -> str:
 
 
 def _comments(curve: PigmentCurve) -> Iterator[str]:
-    """How well the curve goes through the readings, as comments."""
+    """Yield the residuals of the fitted curve as comments."""
     yield f"# The curve misses the tiles by ΔE00 {curve.residual_delta_e:.1f} in the mean:"
     for sample, miss in zip(curve.samples, curve.misses, strict=True):
         look = "  <- look at this tile again" if miss > LARGE_MISS_DELTA_E else ""

@@ -1,4 +1,4 @@
-"""The questions of ``init --ask`` that matter most, and where their answers go in a profile."""
+"""The questions of ``init --ask``, and the keys of a profile that their answers set."""
 
 from __future__ import annotations
 
@@ -9,14 +9,16 @@ from dataclasses import dataclass
 from decimal import Decimal
 from typing import Any, Final
 
-from ledgerstone.wording.places import currency_of, time_zones_of
-from ledgerstone.workshop.countries import usual_in
-from ledgerstone.workshop.lines import Path
-from ledgerstone.workshop.records import Area, Workshop
+from ledgerstone.json_types import KeyPath
+from ledgerstone.message import Message
+from ledgerstone.wording import workshop_speech
+from ledgerstone.workshop.records import DeliveryArea, Workshop
 from ledgerstone.workshop.schemas import read_value
+from ledgerstone.workshop.values import ValueRejected
 
 _NUMBER: Final = re.compile(r"[0-9]+(?:[.,][0-9]+)?")
-_NONE: Final = frozenset({"no", "none", "nein", "-", "0"})
+NONE: Final = "none"
+_NONE: Final = frozenset({NONE, "no", "nein", "keine", "keiner", "kein", "-", "0"})
 _TIMES: Final = re.compile(r"\s*[x×*]\s*|\s+by\s+", re.IGNORECASE)
 
 
@@ -27,17 +29,17 @@ class Question:
     Attributes
     ----------
     asks
-        What is asked, one line.
+        Name of the question in the catalogues.
     paths
         The keys that an answer sets.
     put
-        Returns the workshop with an answer put in; raises ``ValueError`` with the reason.
+        Returns the workshop with an answer set; raises ``ValueRejected`` with the reason.
     now
-        What stands where nothing is answered; an empty text must be answered.
+        The default answer; if it is empty, the question must be answered.
     """
 
     asks: str
-    paths: tuple[Path, ...]
+    paths: tuple[KeyPath, ...]
     put: Callable[[Workshop, str], Workshop]
     now: Callable[[Workshop], str]
 
@@ -46,21 +48,21 @@ class Question:
 
 
 def _raw(text: str) -> object:
-    """A number where the text is one, with a point or a comma; else the text."""
+    """Return a number if the text is one, with a point or a comma; else the text."""
     if _NUMBER.fullmatch(text):
         return Decimal(text.replace(",", "."))
     return text
 
 
 def _with(workshop: Workshop, table: str, **answers: object) -> Workshop:
-    """Return the workshop with values of one table read and put in."""
+    """Return the workshop with values of one table read and set."""
     record = getattr(workshop, table)
     read = {key: read_value(type(record), key, value) for key, value in answers.items()}
     return dataclasses.replace(workshop, **{table: dataclasses.replace(record, **read)})
 
 
-def _one(table: str, key: str, asks: str, *, default: bool = True, text: bool = False) -> Question:
-    """Ask for the value of one key."""
+def _one(table: str, key: str, *, default: bool = True, text: bool = False) -> Question:
+    """Return the question for the value of one key."""
 
     def put(workshop: Workshop, answer: str) -> Workshop:
         return _with(workshop, table, **{key: answer if text else _raw(answer)})
@@ -68,31 +70,15 @@ def _one(table: str, key: str, asks: str, *, default: bool = True, text: bool = 
     def now(workshop: Workshop) -> str:
         return _shown(getattr(getattr(workshop, table), key)) if default else ""
 
-    return Question(asks, ((table, key),), put, now)
+    return Question(key, ((table, key),), put, now)
 
 
 def _shown(value: object) -> str:
     return format(value, "g") if isinstance(value, float) else str(value)
 
 
-def in_country(workshop: Workshop, country: str) -> Workshop:
-    """Move a workshop to a country: its money, its clocks where it has one, its tax's name."""
-    if country == workshop.workshop.country:
-        return workshop
-    zones = time_zones_of(country)
-    moved = dataclasses.replace(
-        workshop.workshop,
-        country=country,
-        region="",
-        currency=currency_of(country) or workshop.workshop.currency,
-        timezone=zones[0] if len(zones) == 1 else workshop.workshop.timezone,
-    )
-    tax = dataclasses.replace(workshop.tax, name=usual_in(country).tax_name)
-    return dataclasses.replace(workshop, workshop=moved, tax=tax)
-
-
 def _region(workshop: Workshop, answer: str) -> Workshop:
-    """Move the workshop to a part of its country, where other days are kept."""
+    """Set the workshop's region, which has public holidays of its own."""
     region = answer.upper() if len(answer) <= 3 else answer
     if region == workshop.workshop.region:
         return workshop
@@ -104,7 +90,7 @@ def _region(workshop: Workshop, answer: str) -> Workshop:
 def _table(workshop: Workshop, answer: str) -> Workshop:
     sizes = [part.strip() for part in _TIMES.split(answer) if part.strip()]
     if len(sizes) != 2:
-        raise ValueError("Write its length and its width, like 2700 x 1200 or 120 in x 48 in.")
+        raise ValueRejected(Message("init-two-sizes"))
     return _with(workshop, "table", length_mm=_raw(sizes[0]), width_mm=_raw(sizes[1]))
 
 
@@ -135,35 +121,34 @@ def _tax(workshop: Workshop, answer: str) -> Workshop:
 
 
 def _tax_now(workshop: Workshop) -> str:
-    return f"{workshop.tax.percent:f}" if workshop.tax.registered else "none"
+    return f"{workshop.tax.percent:f}" if workshop.tax.registered else NONE
 
 
 def _postcodes(workshop: Workshop, answer: str) -> Workshop:
     codes = tuple(part.upper() for part in re.split(r"[,;\s]+", answer) if part)
-    first = workshop.areas[0] if workshop.areas else Area(name="", postcodes=())
-    name = f"Around {workshop.workshop.town}"
-    if workshop.workshop.language == "de":
-        name = f"Rund um {workshop.workshop.town}"
+    first = workshop.areas[0] if workshop.areas else DeliveryArea(name="", postcodes=())
+    speech = workshop_speech(workshop.workshop.language, workshop)
+    name = speech.say(Message("init-around", town=workshop.workshop.town))
     one = dataclasses.replace(
         first, name=name, postcodes=codes, tax_percent=None, fitted_tax_percent=None
     )
     return dataclasses.replace(workshop, areas=(one,))
 
 
-def _in_area(key: str, asks: str) -> Question:
-    """Ask what a delivery costs in the one area; none is a way that is not offered."""
+def _in_area(key: str) -> Question:
+    """Return the question for a delivery's price in the one area; "none" leaves it out."""
 
     def put(workshop: Workshop, answer: str) -> Workshop:
         none = answer.casefold() in _NONE
-        value: Any = None if none else read_value(Area, key, _raw(answer))
+        value: Any = None if none else read_value(DeliveryArea, key, _raw(answer))
         changed = dataclasses.replace(workshop.areas[0], **{key: value})
         return dataclasses.replace(workshop, areas=(changed,))
 
     def now(workshop: Workshop) -> str:
         value = getattr(workshop.areas[0], key)
-        return "none" if value is None else f"{value:f}"
+        return NONE if value is None else f"{value:f}"
 
-    return Question(asks, (("areas", 0, key),), put, now)
+    return Question(key, (("areas", 0, key),), put, now)
 
 
 def _address(workshop: Workshop, answer: str) -> Workshop:
@@ -173,50 +158,50 @@ def _address(workshop: Workshop, answer: str) -> Workshop:
 
 QUESTIONS: Final[tuple[Question, ...]] = (
     Question(
-        "State or part, for public holidays (ENG, BY, WA)",
+        "region",
         (("workshop", "region"),),
         _region,
         lambda w: w.workshop.region,
     ),
-    _one("workshop", "timezone", "Time zone", text=True),
-    _one("workshop", "name", "Your workshop's name", default=False, text=True),
-    _one("workshop", "town", "Your town", default=False, text=True),
-    _one("workshop", "email", "Where customers write", default=False, text=True),
-    _one("workshop", "telephone", "Where customers call", default=False, text=True),
-    _one("workshop", "language", "Language of customers who ask for no other (en, de)", text=True),
+    _one("workshop", "timezone", text=True),
+    _one("workshop", "name", default=False, text=True),
+    _one("workshop", "town", default=False, text=True),
+    _one("workshop", "email", default=False, text=True),
+    _one("workshop", "telephone", default=False, text=True),
+    _one("workshop", "language", text=True),
     Question(
-        "Your casting table, length x width in mm (or 120 in x 48 in)",
+        "table",
         (("table", "length_mm"), ("table", "width_mm")),
         _table,
         _table_now,
     ),
     Question(
-        "Thicknesses you cast, in mm, with commas",
+        "thicknesses",
         (("shaping", "thicknesses_mm"), ("shaping", "thinnest_mm"), ("shaping", "thickest_mm")),
         _thicknesses,
         _thicknesses_now,
     ),
-    _one("recipe", "fck_mpa", "Your concrete's strength at 28 days, in MPa (or 5000 psi)"),
-    _one("rates", "hour", "One hour of hands costs"),
-    _one("rates", "margin_percent", "Margin on what it costs you, in percent"),
+    _one("recipe", "fck_mpa"),
+    _one("rates", "hour"),
+    _one("rates", "margin_percent"),
     Question(
-        "Tax you charge, in percent; none where you are not registered",
+        "tax",
         (("tax", "registered"), ("tax", "name"), ("tax", "percent")),
         _tax,
         _tax_now,
     ),
-    _one("offer", "deposit_percent", "Deposit, in percent of the total"),
+    _one("offer", "deposit_percent"),
     Question(
-        "Postcodes you deliver to, by their beginnings, with commas",
+        "postcodes",
         (("areas", 0, "name"), ("areas", 0, "postcodes")),
         _postcodes,
         lambda _: "",
     ),
-    _in_area("pallet", "A pallet set down there costs; none if you send none"),
-    _in_area("own_van", "Your own van there costs; none if you have none"),
-    _in_area("fitted", "Delivered and fitted costs; none if you do not fit"),
+    _in_area("pallet"),
+    _in_area("own_van"),
+    _in_area("fitted"),
     Question(
-        "The address that customers will open (https://slabs.example.com)",
+        "address",
         (("web", "base_url"), ("web", "page_url")),
         _address,
         lambda w: w.web.base_url,

@@ -1,4 +1,4 @@
-"""The maker's command ``python -m ledgerstone.strength.strips FILE.csv``: broken strips."""
+"""The command ``python -m ledgerstone.strength.strips FILE.csv``: fits broken test strips."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ from ledgerstone.strength.strips import report
 
 
 def run(arguments: Sequence[str], out: TextIO, err: TextIO) -> int:
-    """Write what the strips show; 2 where the table cannot be read."""
+    """Write the fitted strength and return the exit status: 2 if the table cannot be read."""
     parser = argparse.ArgumentParser(prog="strips", description="Fit broken strips.")
     parser.add_argument("file", type=Path, help="CSV table of strips")
     chosen = parser.parse_args(arguments)

@@ -1,1 +1,1 @@
-"""JSON to records and back, patches, signed tokens, problem bodies: usable without flask."""
+"""Conversion of JSON to records and back, patches, signed tokens, problem bodies; no flask."""

@@ -29,23 +29,23 @@ class LiftSchema(Record):
     """A passenger lift."""
 
     about, record = "a-lift", records.Lift
-    width = LengthField("lift-width", required=True, about="The lift's width inside.")
+    width = LengthField("lift-width", required=True, about="The car's clear width inside.")
     depth = LengthField(
-        "lift-depth", required=True, about="The lift's depth inside, from its door."
+        "lift-depth", required=True, about="The car's clear depth inside, from its door."
     )
-    height = LengthField("lift-height", required=True, about="The lift's height inside.")
+    height = LengthField("lift-height", required=True, about="The car's clear height inside.")
     door = LengthField("lift-door", required=True, about="The clear width of the lift's door.")
     rated_kg = NumberField(
         "lift-rated-load-in-kg",
         at_least=1,
         at_most=20_000,
         required=True,
-        about="What the lift may carry, in kg, people and all.",
+        about="The lift's rated load, in kg, with people.",
     )
 
 
 class DeliverySchema(Record):
-    """How the order leaves, and what is known of the way in."""
+    """How the order is delivered, and the known dimensions of the way in."""
 
     about, record = "a-delivery", records.Delivery
     kind = ChoiceField(
@@ -60,11 +60,11 @@ class DeliverySchema(Record):
     postcode = TextField(
         "postcode",
         longest=12,
-        about="Where it goes. Left out, it is collected, or `since` lends its area.",
+        about="The destination's postcode. Left out, collected, or to the area of `since`.",
     )
     doorway = LengthField(
         "doorway-clear-width",
-        about="The narrowest clear width of the doors on the way in. Left out, it is asked.",
+        about="The narrowest clear width of the doors. Left out, the customer is asked.",
     )
     turn = ObjectField(
         TurnSchema,
@@ -88,19 +88,19 @@ class DeliverySchema(Record):
         at_least=0,
         at_most=500,
         whole=True,
-        about="How many steps it is carried up. Left out, it is asked.",
+        about="How many steps it is carried up. Left out, the customer is asked.",
     )
     floor = NumberField(
         "floor",
         at_least=-5,
         at_most=100,
         whole=True,
-        about="Which floor it goes to; 0 is the ground floor. Left out, it is not known.",
+        about="Which floor it goes to; 0 is the ground floor. Left out, unknown.",
     )
     people = NumberField(
         "how-many-people-will-carry",
         at_least=0,
         at_most=50,
         whole=True,
-        about="How many people will be there to carry. Left out, it is not known.",
+        about="How many people will be there to carry. Left out, unknown.",
     )

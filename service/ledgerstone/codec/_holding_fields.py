@@ -1,4 +1,4 @@
-"""Fields that hold others: objects, objects by kind, lists, and members by side."""
+"""Composite marshmallow fields: objects, objects by kind, lists, members by side."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from typing import Any
 from marshmallow import Schema, ValidationError, fields
 
 from ledgerstone.codec._strict import (
-    MOST_NAMED,
+    MAX_NAMED,
     Labelled,
     Strict,
     field_metadata,
@@ -23,7 +23,7 @@ from ledgerstone.message import Message
 
 
 class ObjectField(fields.Nested):
-    """A nested object, with sentences of ours."""
+    """A nested object, with our messages for its faults."""
 
     def __init__(self, schema: type[Schema], label: str, *, about: str = "", **more: Any) -> None:
         super().__init__(
@@ -38,7 +38,7 @@ class ObjectField(fields.Nested):
 
 
 class KindField(Labelled, fields.Field[Any]):
-    """An object whose ``kind`` says which schema it follows."""
+    """An object whose ``kind`` selects its schema."""
 
     def __init__(
         self, label: str, kinds: Mapping[str, type[Strict]], *, about: str = "", **more: Any
@@ -67,7 +67,7 @@ class KindField(Labelled, fields.Field[Any]):
 
 
 class ListField(fields.List[Any]):
-    """A list of at most so many."""
+    """A list with bounds on its length."""
 
     def __init__(
         self,
@@ -105,7 +105,7 @@ class ListField(fields.List[Any]):
 
 
 class BySideField(Labelled, fields.Field[Any]):
-    """An object with a member for each side it speaks of."""
+    """An object with a member for each side that it names."""
 
     def __init__(
         self,
@@ -129,7 +129,7 @@ class BySideField(Labelled, fields.Field[Any]):
         faults: dict[str, Any] = {}
         sides: dict[str, Any] = {}
         for name, member in value.items():
-            if len(faults) >= MOST_NAMED:
+            if len(faults) >= MAX_NAMED:
                 break
             if not self.known(name):
                 faults[name] = [Message("field-not-side", value=shown(name), field=self.called)]

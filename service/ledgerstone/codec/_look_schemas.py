@@ -22,12 +22,10 @@ from ledgerstone.message import Message
 
 
 class DropSchema(Record):
-    """A downstand or waterfall end."""
+    """A downstand or waterfall end, below one side of the slab."""
 
     about, record = "a-drop", records.Drop
-    depth = LengthField(
-        "drop-depth", required=True, about="How far it hangs down, from the slab's top."
-    )
+    depth = LengthField("drop-depth", required=True, about="Its height from the slab's top down.")
     mitred = YesNoField("mitred", about="Whether its corner is mitred. Left out, it is butted.")
 
 
@@ -44,9 +42,7 @@ class EdgeSchema(Record):
         "edge-size",
         about="The bevel's width, or the round's radius. Left out, the smallest that is made.",
     )
-    drip = YesNoField(
-        "drip", about="Whether a groove under the edge lets water fall off. Left out, none does."
-    )
+    drip = YesNoField("drip", about="Whether there is a drip groove under the edge. Left out, no.")
     drop = ObjectField(
         DropSchema, "drop", about="A downstand or a waterfall end. Left out, there is none."
     )
@@ -75,16 +71,16 @@ class ShadeSchema(Record):
 
 
 class FinishSchema(Strict):
-    """The surface and what seals it; what is left out is the workshop's usual."""
+    """The surface and the sealer; a member left out is the workshop's usual."""
 
     about = "a-finish"
     surface = TextField(
         "surface",
         longest=40,
-        about="How the top is finished, by the workshop's name. Left out, its usual.",
+        about="The surface of the top, by the workshop's name. Left out, the workshop's usual.",
     )
     sealer = TextField(
         "sealer",
         longest=40,
-        about="What it is sealed with, by the workshop's name. Left out, its usual for the place.",
+        about="The sealer, by the workshop's name. Left out, the workshop's usual for the place.",
     )

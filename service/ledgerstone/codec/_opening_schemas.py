@@ -27,7 +27,7 @@ class _CutoutSchema(Kinded):
     label = TextField(
         "cut-out-label",
         about=(
-            "What the opening is for; sentences and drawings call it that. Left out, it has a"
+            "What the opening is for, its name in sentences and drawings. Left out, it has a"
             " number."
         ),
     )
@@ -35,7 +35,7 @@ class _CutoutSchema(Kinded):
         "turn-in-degrees",
         at_least=-360,
         at_most=360,
-        about="How far it is turned about its centre, anticlockwise, in degrees. Left out, 0.",
+        about="Its rotation about its centre, anticlockwise, in degrees. Left out, 0.",
     )
     rim = ChoiceField(
         "rim",
@@ -53,7 +53,7 @@ class _CutoutSchema(Kinded):
             " closed all round."
         ),
     )
-    heat = YesNoField("heat", about="Whether a hot appliance sits in it. Left out, none does.")
+    heat = YesNoField("heat", about="Whether a hot appliance sits in it. Left out, no.")
     size_from = ChoiceField(
         "where-the-size-came-from",
         ("measured", "template-to-follow"),
@@ -67,18 +67,18 @@ class _CutoutSchema(Kinded):
     def _make(self, data: dict[str, Any], **_: object) -> Any:  # noqa: ANN401  a Cutout
         if "points" in data:
             data["points"] = tuple(data["points"])
-        return records.Cutout(**data)
+        return records.Cutout(**data, rim_taken="rim" not in data)
 
 
 _SIZES: dict[str, str] = {
     "length": "The opening's length, along x before it is turned.",
     "width": "The opening's width, along y before it is turned.",
-    "points": "Its corners, in turn, either way round.",
+    "points": "Its corners in order, in either direction.",
 }
 
 
 def _size_fields(kind: CutoutKind) -> dict[str, Any]:
-    """The fields that give the size and the place of a kind of cut-out."""
+    """Return the fields of a cut-out kind's size and position."""
     fields: dict[str, Any] = {}
     for name in kind.sizes:
         make = points_field if name == "points" else LengthField
@@ -86,7 +86,7 @@ def _size_fields(kind: CutoutKind) -> dict[str, Any]:
         fields[name] = make(f"cut-out-{name}", required=True, about=about)
     if "points" not in kind.sizes:
         fields["centre"] = ObjectField(
-            PointSchema, "cut-out-centre", required=True, about="Where its middle is."
+            PointSchema, "cut-out-centre", required=True, about="The position of its centre."
         )
     if kind.has_corners:
         fields["corner_radius"] = LengthField(
@@ -98,7 +98,7 @@ def _size_fields(kind: CutoutKind) -> dict[str, Any]:
 
 
 def _schema_of(kind: CutoutKind) -> type[Strict]:
-    """Make the schema of a kind of cut-out."""
+    """Return the schema of a kind of cut-out."""
     name = f"{kind.name.capitalize()}CutoutSchema"
     members = {"about": f"a-{kind.name}-cut-out", "__doc__": kind.docstring, **_size_fields(kind)}
     return type(name, (_CutoutSchema,), members)
@@ -115,15 +115,13 @@ class _ReliefSchema(Kinded):
         PointSchema,
         "where-the-relief-outline-is-set-down",
         required=True,
-        about="Where the front-left corner of its outline's box is set down.",
+        about="The position of the front-left corner of its outline's bounding box.",
     )
-    depth = LengthField(
-        "relief-depth", required=True, about="How deep it is, from the top of the slab."
-    )
+    depth = LengthField("relief-depth", required=True, about="Its depth from the top of the slab.")
 
 
 class DrainerSchema(_ReliefSchema):
-    """Grooves that lead water off."""
+    """A drainer: grooves that drain water."""
 
     about = "a-drainer"
     grooves = NumberField(

@@ -16,7 +16,7 @@ class _Outlined(Kinded):
     corner_radius = LengthField(
         "corner-radius",
         zero=True,
-        about="One radius for every corner. Left out, inside corners have the workshop's least.",
+        about="One radius for every corner. Left out, inside corners have the workshop's smallest.",
     )
 
     @post_load(pass_original=False)
@@ -35,7 +35,7 @@ class _Cornered(_Outlined):
         "corner-radii",
         LengthField("radius", zero=True),
         is_corner,
-        about="A radius by corner, before `corner_radius`. Left out, that one holds.",
+        about="Radii by corner, which override `corner_radius`. Left out, `corner_radius` applies.",
     )
 
 
@@ -46,11 +46,14 @@ class RectangleSchema(_Cornered):
 
 
 class NotchSchema(Record):
-    """What an L leaves out."""
+    """The notch of an L."""
 
     about, record = "a-notch", records.Notch
     corner = ChoiceField(
-        "notch-corner", records.CORNERS, required=True, about="Which corner the L leaves out."
+        "notch-corner",
+        records.CORNERS,
+        required=True,
+        about="The corner of the box that is cut out.",
     )
     length = LengthField("notch-length", required=True, about="The notch's length along the front.")
     width = LengthField(
@@ -63,7 +66,7 @@ class LShapeSchema(_Cornered):
 
     about, record = "an-l-shape", records.LShape
     notch = ObjectField(
-        NotchSchema, "l-notch", required=True, about="What the L leaves out of its box."
+        NotchSchema, "l-notch", required=True, about="The notch that is cut out of the L's box."
     )
 
 
@@ -81,7 +84,7 @@ class PolygonSchema(_Outlined):
     points = points_field(
         "outline-points",
         required=True,
-        about="Its corners, in turn, either way round; side 1 runs from the first to the second.",
+        about="Its corners in order, either way round; side 1 runs from the first to the second.",
     )
 
 

@@ -1,4 +1,4 @@
-"""Fields of one value: lengths that keep their unit, texts, choices, numbers, yes or no."""
+"""Scalar marshmallow fields: lengths that keep their unit, texts, choices, numbers, booleans."""
 
 from __future__ import annotations
 
@@ -10,6 +10,7 @@ from fractions import Fraction
 from typing import Any
 
 from marshmallow import fields
+from marshmallow.experimental.context import Context
 
 from ledgerstone.codec._strict import (
     Labelled,
@@ -25,15 +26,18 @@ from ledgerstone.codec.plain_text import text_fault
 from ledgerstone.errors import QuantityError
 from ledgerstone.json_types import JSON
 from ledgerstone.message import Message
-from ledgerstone.quantities import Length
+from ledgerstone.quantities import CANONICAL, Length
 
 LONGEST_TEXT = 120
 FURTHEST_MM = 20_000.0
-_NOISE_MM = Fraction(1, 1000)  # under this a length is what someone's arithmetic left over
+_NOISE_MM = Fraction(1, 1000)  # a smaller length is a rounding error of the caller
 
 
 class LengthField(Labelled, fields.Field[Length]):
-    """A length: a number of millimetres, or a text with its unit."""
+    """A length: a number of millimetres, or a text with its unit.
+
+    The context may hold the decimal and thousands separators of the caller's language.
+    """
 
     def __init__(
         self,
@@ -54,24 +58,24 @@ class LengthField(Labelled, fields.Field[Length]):
 
     def _deserialize(self, value: JSON, *_: Any, **__: Any) -> Length:
         try:
-            length = Length.parse(value)
+            length = Length.parse(value, Context.get(CANONICAL))
         except QuantityError as fault:
             raise refused(Message("field-fault", field=self.called, fault=fault.message)) from None
         if abs(length.exact_mm) < _NOISE_MM:
             length = replace(length, exact_mm=Fraction(0))
         low_enough = length.mm >= self.above_mm if self.zero else length.mm > self.above_mm
         if not low_enough or length.mm > self.at_most_mm:
-            raise refused(self._out_of_range(value))
+            raise refused(self._out_of_range(value, length))
         return length
 
-    def _out_of_range(self, value: JSON) -> Message:
-        between = self.above_mm < 0
+    def _out_of_range(self, value: JSON, length: Length) -> Message:
+        """Return the bounds in the unit that was written, rounded inwards."""
         return Message(
             "length-out-of-range",
             field=self.called,
-            low="between" if between else "at-least" if self.zero else "more-than",
-            least=float(self.above_mm / 1000 if between else self.above_mm),
-            most=float(self.at_most_mm / 1000),
+            low="between" if self.above_mm < 0 else "at-least" if self.zero else "more-than",
+            least=length.like(self.above_mm, "up"),
+            most=length.like(self.at_most_mm, "down"),
             value=shown(value),
         )
 
@@ -162,7 +166,7 @@ class NumberField(Labelled, fields.Field[float]):
 
 
 class YesNoField(Labelled, fields.Field[bool]):
-    """True or false, and nothing that merely looks like it."""
+    """True or false; no other value is coerced."""
 
     def __init__(self, label: str, *, about: str = "", **more: Any) -> None:
         super().__init__(

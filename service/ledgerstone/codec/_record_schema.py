@@ -1,4 +1,4 @@
-"""What the order's schemas share: bounds, names of sides, records made of their data, points."""
+"""Base schemas and bounds shared by the order's schemas."""
 
 from __future__ import annotations
 
@@ -10,26 +10,26 @@ from marshmallow import fields, post_load
 from ledgerstone import order as records
 from ledgerstone.codec.fields import CoordinateField, ListField, ObjectField, Strict
 
-MOST_QUANTITY = 24
-MOST_CUTOUTS = 20
-MOST_RESTS = 20
-MOST_POINTS = 200
+MAX_QUANTITY = 24
+MAX_CUTOUTS = 20
+MAX_RESTS = 20
+MAX_POINTS = 200
 SIDE_PATTERN = "front|back|left|right|notch-x|notch-y|rim|[1-9][0-9]{0,2}"
 _SIDE = re.compile(SIDE_PATTERN)
 
 
 def is_side(name: str) -> bool:
-    """Whether a name can be a side's of any outline."""
+    """Return whether a name can be a side of an outline."""
     return _SIDE.fullmatch(name) is not None
 
 
 def is_corner(name: str) -> bool:
-    """Whether a name is a corner's."""
+    """Return whether a name is that of a corner."""
     return name in records.CORNERS
 
 
 class Record(Strict):
-    """A schema that makes one record of its data."""
+    """A schema whose data is loaded into a record."""
 
     record: type[Any]
 
@@ -47,15 +47,15 @@ class PointSchema(Record):
 
 
 def points_field(label: str, **more: Any) -> ListField:
-    """Make a field of the corners of a straight-sided shape."""
+    """Return a field for the corners of a polygon."""
     return ListField(
-        ObjectField(PointSchema, "a-point"), label, at_least=3, at_most=MOST_POINTS, **more
+        ObjectField(PointSchema, "a-point"), label, at_least=3, at_most=MAX_POINTS, **more
     )
 
 
 class Kinded(Record):
-    """A schema chosen by ``kind``; the record is told which it was."""
+    """A schema selected by ``kind``, which is passed on to the record."""
 
     kind = fields.String(
-        required=True, metadata={"description": "Which kind it is; its other members go by that."}
+        required=True, metadata={"description": "The kind, which determines the other members."}
     )

@@ -1,4 +1,4 @@
-"""What carries a slab, as JSON."""
+"""Schemas of a slab's rests."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from typing import Any
 from marshmallow import post_load
 
 from ledgerstone import order as records
-from ledgerstone.codec._record_schema import MOST_RESTS, Kinded, PointSchema, Record, is_side
+from ledgerstone.codec._record_schema import MAX_RESTS, Kinded, PointSchema, Record, is_side
 from ledgerstone.codec.fields import (
     BySideField,
     ChoiceField,
@@ -30,7 +30,7 @@ class UnitSchema(Record):
         "what-the-unit-is-for",
         ("base", "basin", "hob", "gap"),
         data_key="for",
-        about="What stands there: `gap` carries nothing. Left out, `base`.",
+        about="The kind of unit; a `gap` carries nothing. Left out, `base`.",
     )
 
 
@@ -43,17 +43,17 @@ class LedgeSchema(Record):
     )
     end = ObjectField(PointSchema, "where-the-ledge-ends", required=True, about="Where it ends.")
     depth = LengthField(
-        "ledge-depth", required=True, about="How wide a strip of the slab it carries."
+        "ledge-depth", required=True, about="The width of its bearing under the slab."
     )
 
 
 def _at_least_one(schema: type[Strict], one: str, several: str, about: str) -> ListField:
-    """A list of rests that must hold one, and no more than a slab may have."""
+    """Return a field for a list of one to ``MAX_RESTS`` rests."""
     return ListField(
         ObjectField(schema, one),
         several,
         at_least=1,
-        at_most=MOST_RESTS,
+        at_most=MAX_RESTS,
         required=True,
         about=about,
     )
@@ -61,7 +61,9 @@ def _at_least_one(schema: type[Strict], one: str, several: str, about: str) -> L
 
 class _RestsSchema(Kinded):
     record = records.Rests
-    fixed = YesNoField("fixed", about="Whether the slab is fixed down. Left out, it lies loose.")
+    fixed = YesNoField(
+        "fixed", about="Whether the slab is fixed down. Left out, it is loose on its rests."
+    )
 
     @post_load
     def _make(self, data: dict[str, Any], **_: object) -> Any:  # noqa: ANN401  a Rests
@@ -100,9 +102,11 @@ class FrameSchema(_RestsSchema):
         "frame-sides",
         at_least=1,
         at_most=20,
-        about="Which sides it carries. Left out, all of them.",
+        about="The sides that the frame carries. Left out, all of them.",
     )
-    width = LengthField("frame-width", required=True, about="How wide the frame is.")
+    width = LengthField(
+        "frame-width", required=True, about="The width of the frame's bearing under the slab."
+    )
 
 
 class EndsSchema(_RestsSchema):

@@ -1,4 +1,4 @@
-"""What every part of a request has: unknown keys refused by name, and a label to speak by."""
+"""Base of the request schemas: unknown keys are refused by name, and each part has a label."""
 
 from __future__ import annotations
 
@@ -13,46 +13,46 @@ from marshmallow import EXCLUDE, Schema, ValidationError, validates_schema
 from ledgerstone.codec.plain_text import dotted
 from ledgerstone.message import Message
 
-MOST_NAMED = 50
+MAX_NAMED = 50
 
 
 def shown(value: object) -> str:
-    """Return what was sent, short enough to say back."""
+    """Return a sent value, shortened for a message."""
     text = dotted(value if isinstance(value, str) else json.dumps(value, ensure_ascii=False))
     return text if len(text) <= 40 else text[:39] + "…"
 
 
 def nearest(name: str, known: Sequence[str]) -> dict[str, str]:
-    """Return the values of a message's ``nearest``: a known name that is near, else all known."""
+    """Return the values of a message's ``nearest``: the closest known name, else all of them."""
     close = difflib.get_close_matches(name[:80], known, n=1, cutoff=0.6)
     near = "guess" if close else "known" if known else "none"
     return {"near": near, "guess": "".join(close), "known": ", ".join(known)}
 
 
 def field_name(field: str) -> Message:
-    """Name a part of a request, as a value of another message."""
+    """Return the name of a part of a request, as a value of another message."""
     return Message("field", field=field)
 
 
 def missing(field: str, verb: Literal["enter", "choose", "say"]) -> dict[str, Any]:
-    """Return what marshmallow says of a part that is left out, or null."""
+    """Return marshmallow's error messages for a part that is missing or null."""
     message = Message("field-missing", field=field_name(field), verb=verb)
     return {"required": [message], "null": [message]}
 
 
 def null_refused(message: Message) -> dict[str, Any]:
-    """Return what marshmallow says of a null."""
+    """Return marshmallow's error messages for a null."""
     return {"null": [message]}
 
 
 def refused(message: Message) -> ValidationError:
-    """Make marshmallow's error of a message."""
+    """Return a message as marshmallow's error."""
     faults: list[Any] = [message]
     return ValidationError(faults)
 
 
 class Strict(Schema):
-    """A JSON object whose unknown keys are refused by name; ``about`` is what it is called."""
+    """A JSON object whose unknown keys are refused by name; ``about`` is its label."""
 
     about = "this"
 
@@ -75,7 +75,7 @@ class Strict(Schema):
         if not isinstance(original, Mapping):
             return
         keys = set(self._keys)
-        unknown = list(islice((key for key in original if key not in keys), MOST_NAMED))
+        unknown = list(islice((key for key in original if key not in keys), MAX_NAMED))
         if unknown:
             raise ValidationError({key: [self._says_unknown(key)] for key in unknown})
 
@@ -85,16 +85,16 @@ class Strict(Schema):
 
 
 def field_metadata(label: str, about: str) -> dict[str, str]:
-    """Return a field's metadata: what it is called in a sentence, and what it means."""
+    """Return a field's metadata: its label in a sentence, and its description."""
     return {"label": label, "description": about} if about else {"label": label}
 
 
 class Labelled:
-    """A field that speaks of itself by its label, one of the catalogues' ``field``."""
+    """A field with a label, one of the catalogues' ``field``."""
 
     metadata: Mapping[str, Any]
 
     @property
     def called(self) -> Message:
-        """What the field is called in a sentence."""
+        """The field's name in a sentence."""
         return field_name(str(self.metadata.get("label", "this")))

@@ -1,8 +1,8 @@
-"""Marshmallow fields of answers: each writes one member and says what it means.
+"""Marshmallow fields of answers: each writes one member and has its description.
 
-A field's first argument says what the member is and its unit. ``absent`` says what it means that
-the member is not there; without it the member is always there. A value of None leaves a member
-out, unless ``or_null`` says that it is written as null.
+A field's first argument describes the member and its unit. ``absent`` describes when the member
+is absent; without it the member is always present. A value of None leaves a member out, unless
+``or_null`` has it written as null.
 """
 
 from __future__ import annotations
@@ -20,21 +20,21 @@ COLOUR_PATTERN = "^#[0-9a-fA-F]{6}$"
 
 
 class AnswerSchema(Schema):
-    """An answer or a part of one, written from a record or from members, in its fields' order."""
+    """An answer or a part of one, written from a record or a mapping in its fields' order."""
 
     class Meta:
-        """Answers may gain members, so that a reader ignores what it does not know."""
+        """Answers may gain members: a reader ignores those that it does not know."""
 
         unknown = EXCLUDE
 
 
-class Member(fields.Field[Any]):
-    """What every field of an answer has: what it means, and what it means where it is absent.
+class AnswerMember(fields.Field[Any]):
+    """Base of every field of an answer: its description, and when it is absent.
 
     Attributes
     ----------
     keywords
-        JSON Schema's own, beside those that the field's kind has.
+        JSON Schema keywords beside those of the field's kind.
     """
 
     def __init__(
@@ -58,20 +58,20 @@ class Member(fields.Field[Any]):
         self.keywords = keywords or {}
 
     def serialize(self, attr: str, obj: Any, accessor: Any = None, **more: Any) -> Any:  # noqa: ANN401  marshmallow
-        """Write the member; one that is None and may not be null is left out."""
+        """Write the member; None is left out, unless it is written as null."""
         value = super().serialize(attr, obj, accessor, **more)
         return missing if value is None and not self.allow_none else value
 
 
-class Text(Member, fields.String):
+class Text(AnswerMember, fields.String):
     """A text."""
 
 
-class Day(Member, fields.Date):
+class Day(AnswerMember, fields.Date):
     """A day, ISO 8601."""
 
 
-class Amount(Member, fields.String):
+class Amount(AnswerMember, fields.String):
     """An amount of money, as a decimal text."""
 
     def __init__(self, about: str, **more: Any) -> None:
@@ -81,8 +81,8 @@ class Amount(Member, fields.String):
         return None if value is None else f"{value:.2f}"
 
 
-class Number(Member, fields.Float):
-    """A number, rounded to so many places where that is said."""
+class Number(AnswerMember, fields.Float):
+    """A number, rounded to ``places`` if given."""
 
     def __init__(self, about: str, places: int | None = None, **more: Any) -> None:
         super().__init__(about, **more)
@@ -94,29 +94,29 @@ class Number(Member, fields.Float):
         return value if value is None or self.places is None else round(value, self.places)
 
 
-class Whole(Member, fields.Integer):
+class Whole(AnswerMember, fields.Integer):
     """A whole number."""
 
     def _serialize(self, value: int | None, *_: object, **__: object) -> int | None:
         return value
 
 
-class YesNo(Member, fields.Boolean):
+class YesNo(AnswerMember, fields.Boolean):
     """True or false."""
 
 
-class OneOf(Member, fields.String):
+class OneOf(AnswerMember, fields.String):
     """One of a few words."""
 
     def __init__(self, about: str, choices: Sequence[str], **more: Any) -> None:
         super().__init__(about, validate=validate.OneOf(list(choices)), **more)
 
 
-class Free(Member, fields.Raw):
-    """Anything that JSON holds, written as it is; ``keywords`` say more."""
+class AnyJson(AnswerMember, fields.Raw):
+    """Any JSON value, written as it is; ``keywords`` describe it."""
 
 
-class Quantities(Member, fields.Dict):
+class Quantities(AnswerMember, fields.Dict):
     """Named quantities; each key ends in its unit, or names a day."""
 
     def __init__(self, about: str, **more: Any) -> None:
@@ -124,22 +124,22 @@ class Quantities(Member, fields.Dict):
         super().__init__(about, keywords=said, **more)
 
 
-class Part(Member, fields.Nested):
-    """An object of its own."""
+class NestedPart(AnswerMember, fields.Nested):
+    """A nested object."""
 
     def __init__(self, about: str, schema: type[Schema], **more: Any) -> None:
         super().__init__(about, schema, **more)
 
 
-class Facet(Part):
-    """An object of its own, written from the record that it is a part of."""
+class Facet(NestedPart):
+    """A nested object, written from attributes of the enclosing record."""
 
     def get_value(self, obj: Any, *_: object, **__: object) -> Any:  # noqa: ANN401  marshmallow
         """Return the record itself."""
         return obj
 
 
-class Many(Member, fields.List[Any]):
+class Many(AnswerMember, fields.List[Any]):
     """A list of objects, or of plain values."""
 
     def __init__(
@@ -151,16 +151,16 @@ class Many(Member, fields.List[Any]):
         super().__init__(about, fields.Nested(of) if isinstance(of, type) else of, **more)
 
 
-class Described(Member, fields.Raw):
-    """Members that are written already, described by the schema of a request."""
+class Described(AnswerMember, fields.Raw):
+    """Members that are JSON already, described by the schema of a request."""
 
     def __init__(self, about: str, schema: type[Schema], **more: Any) -> None:
         super().__init__(about, **more)
         self.schema_class = schema
 
 
-class ByKind(Member, fields.Field[Any]):
-    """An object whose ``kind`` says which schema it follows."""
+class ByKind(AnswerMember, fields.Field[Any]):
+    """An object whose ``kind`` selects its schema."""
 
     def __init__(self, about: str, kinds: dict[str, type[Schema]], **more: Any) -> None:
         super().__init__(about, **more)

@@ -1,4 +1,4 @@
-"""JSON written the one way that is hashed."""
+"""Canonical JSON, for hashes and signatures."""
 
 from __future__ import annotations
 
@@ -9,12 +9,12 @@ from decimal import Decimal
 
 
 def canonical(content: object) -> bytes:
-    """Write JSON the one way that is hashed: sorted keys, no spaces."""
+    """Return canonical JSON as bytes: sorted keys, no spaces."""
     return json.dumps(content, sort_keys=True, separators=(",", ":"), default=_plain).encode()
 
 
 def _plain(value: object) -> object:
-    """Write what JSON does not know: decimals as text, days in ISO 8601, mappings as objects."""
+    """Convert types that JSON lacks: decimals to text, days to ISO 8601, mappings to objects."""
     if isinstance(value, Mapping):
         return dict(value)
     if isinstance(value, Decimal):

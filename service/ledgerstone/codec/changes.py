@@ -1,19 +1,23 @@
-"""What has changed between an earlier offer and this one: in words, in price and in days."""
+"""The differences between an earlier offer and this one: in words, in price and in days."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from datetime import date, timedelta
-from typing import Any, Final
+from typing import Any
 
+from ledgerstone.codec.changed_parts import (
+    changed_cutouts,
+    changed_edges,
+    changed_joins,
+    changed_reliefs,
+    changed_rests,
+)
 from ledgerstone.codec.links import LinkedOffer
-from ledgerstone.json_types import JSON
+from ledgerstone.json_types import Members
 from ledgerstone.order import CORNERS
 from ledgerstone.quantities import Length
 from ledgerstone.wording import Listed, Message, Speech, Value, cut_short
-
-Members = Mapping[str, Any]
-_SIZES: Final = ("length", "width", "diameter")
 
 
 def change_members(before: LinkedOffer, now: LinkedOffer, speech: Speech) -> dict[str, Any]:
@@ -31,10 +35,10 @@ def change_members(before: LinkedOffer, now: LinkedOffer, speech: Speech) -> dic
 def say_differences(
     before: Members, now: Members, area_before: str | None = None, area_now: str | None = None
 ) -> Iterator[Message]:
-    """Say what differs between two orders as JSON, one thing a sentence."""
+    """Yield the differences between two orders (JSON), one message each."""
     yield from _slabs(before["slabs"], now["slabs"])
-    if before.get("joins") != now.get("joins"):
-        yield Message("change-joins")
+    names = [_name(slab, i, len(now["slabs"])) for i, slab in enumerate(now["slabs"])]
+    yield from changed_joins(before.get("joins", []), now.get("joins", []), names)
     yield from _delivery(before.get("delivery", {}), now.get("delivery", {}))
     if area_before != area_now and area_now is not None:
         yield Message("change-area", area=area_now)
@@ -85,14 +89,15 @@ def _slab(before: Members, now: Members, name: Message) -> Iterator[Message]:
         count, old_count = now.get("quantity", 1), before.get("quantity", 1)
         yield Message("change-quantity", slab=name, now=count, was=old_count)
     yield from _chosen(before, now, name)
-    for key in ("edges", "reliefs", "rests"):
-        if before.get(key) != now.get(key):
-            yield Message("change-part", part=key, slab=name)
-    yield from _cutouts(before.get("cutouts", []), now.get("cutouts", []), name)
+    yield from changed_edges(before.get("edges", {}), now.get("edges", {}), name)
+    yield from changed_reliefs(before.get("reliefs", []), now.get("reliefs", []), name)
+    if before.get("rests") != now.get("rests"):
+        yield from changed_rests(before.get("rests"), now.get("rests"), name)
+    yield from changed_cutouts(before.get("cutouts", []), now.get("cutouts", []), name)
 
 
 def _chosen(before: Members, now: Members, name: Message) -> Iterator[Message]:
-    """Say which choices of a slab differ."""
+    """Yield which choices of a slab differ."""
     for key, usual in (("use", "worktop"), ("size_from", "finished"), ("place", "indoors")):
         was, chosen = str(before.get(key, usual)), str(now.get(key, usual))
         if was != chosen and key == "use":
@@ -169,48 +174,6 @@ def _sized(outline: Members) -> Message:
         notch_width=Length.parse(notch["width"]),
         corner=notch["corner"],
     )
-
-
-def _cutouts(before: list[Any], now: list[Any], slab: Message) -> Iterator[Message]:
-    for i in range(max(len(before), len(now))):
-        if i >= len(now):
-            yield Message("change-cutout-left-out", cutout=_opening(before[i], i), slab=slab)
-        elif i >= len(before):
-            yield Message("change-cutout-added", cutout=_opening(now[i], i), slab=slab)
-        elif before[i] != now[i]:
-            yield from _cutout(before[i], now[i], _opening(now[i], i))
-
-
-def _opening(cutout: Members, index: int) -> Message:
-    if cutout.get("label"):
-        return Message("cutout-labelled", label=cut_short(cutout["label"]))
-    return Message("change-cutout-numbered", number=index + 1)
-
-
-def _cutout(before: Members, now: Members, name: Message) -> Iterator[Message]:
-    said = False
-    old, new = ([c.get(part) for part in _SIZES] for c in (before, now))
-    if old != new and before["kind"] == now["kind"]:
-        said = True
-        yield Message("change-cutout-size", cutout=name, now=_across(new), was=_across(old))
-    if before.get("centre") != now.get("centre") and now.get("centre"):
-        said = True
-        x, y = (Length.parse(now["centre"][axis]) for axis in ("x", "y"))
-        yield Message("change-cutout-place", cutout=name, x=x, y=y)
-    if not said or _apart(before) != _apart(now):
-        yield Message("change-cutout-else", cutout=name)
-
-
-def _across(sizes: list[JSON]) -> Message:
-    told = [Length.parse(size) for size in sizes if size is not None]
-    if len(told) > 1:
-        return Message("size-both", length=told[0], width=told[1])
-    return Message("change-across", across=told[0])
-
-
-def _apart(cutout: Members) -> dict[str, Any]:
-    """A cut-out less what has sentences of its own."""
-    return {k: v for k, v in cutout.items() if k not in (*_SIZES, "centre", "label")}
 
 
 def _delivery(before: Members, now: Members) -> Iterator[Message]:

@@ -1,4 +1,4 @@
-"""What a workshop offers in public: no costs, no hours, no margins."""
+"""Schema of a workshop's public choices: no costs, no hours, no margins."""
 
 from __future__ import annotations
 
@@ -9,11 +9,11 @@ from marshmallow import fields, validate
 from ledgerstone.codec.answer_fields import (
     Amount,
     AnswerSchema,
-    Free,
+    AnyJson,
     Many,
+    NestedPart,
     Number,
     OneOf,
-    Part,
     Text,
     YesNo,
 )
@@ -23,36 +23,38 @@ _PERCENT_PATTERN = "^[0-9]+(\\.[0-9]+)?$"
 
 
 class WorkshopSchema(AnswerSchema):
-    """Whose workshop it is."""
+    """The workshop's name and address."""
 
     name = Text("The workshop's name.")
-    town = Text("Where it is.")
+    town = Text("The town it is in.")
     country = Text("The country, as its ISO 3166 code.")
-    email = Text("Where to write to.")
-    telephone = Text("Where to ring.")
-    demonstration = YesNo("Whether it is an invented workshop, for show.")
+    email = Text("The workshop's email address.")
+    telephone = Text("The workshop's telephone number.")
+    demonstration = YesNo("Whether it is the invented demonstration workshop.")
 
 
 class FormatsSchema(AnswerSchema):
-    """How the workshop's place writes values, for a page that writes some itself."""
+    """Formats of values in the workshop's country, for a page that formats some itself."""
 
-    locale = Text("Whose numbers, amounts and days: a language tag (RFC 5646), like `en-US`.")
-    lengths = OneOf("The unit of lengths that nobody typed.", ("mm", "cm", "m", "in"))
-    masses = OneOf("What slabs are weighed in.", ("kg", "lb"))
+    locale = Text(
+        "The locale of numbers, amounts and days: a language tag (RFC 5646), like `en-US`."
+    )
+    lengths = OneOf("The unit of lengths that the service sets itself.", ("mm", "cm", "m", "in"))
+    masses = OneOf("The unit of slabs' masses.", ("kg", "lb"))
 
 
 class TaxSchema(AnswerSchema):
     """The tax that the workshop charges."""
 
-    name = Text("What the tax is called there.")
-    percent = Text("Its rate, a decimal number of percent.", keywords={"pattern": _PERCENT_PATTERN})
+    name = Text("The tax's name.")
+    percent = Text("Its rate, in percent, as decimal text.", keywords={"pattern": _PERCENT_PATTERN})
 
 
 class ShadeChoiceSchema(AnswerSchema):
     """One shade of the palette."""
 
-    name = Text("What an order calls it.")
-    hex = Text("The colour dry and unsealed, sRGB.")
+    name = Text("Its name in an order.")
+    hex = Text("The colour dry and unsealed, sRGB as `#rrggbb`.")
     by_eye = YesNo("Whether the colour is judged by eye, and not from readings of tiles.")
     cement = OneOf("The cement it is made with.", ("grey", "white"), attribute="recipe.cement")
     says = Text("How sure the colour is, for the customer.")
@@ -61,22 +63,22 @@ class ShadeChoiceSchema(AnswerSchema):
 class FinishChoiceSchema(AnswerSchema):
     """One surface."""
 
-    surface = Text("What an order calls it.")
-    says = Text("What it is, for the customer.")
+    surface = Text("Its name in an order.")
+    says = Text("A description for the customer.")
 
 
 class SealerChoiceSchema(AnswerSchema):
     """One sealer."""
 
-    name = Text("What an order calls it.")
-    says = Text("What it is, for the customer.")
-    places = Many("Where it may be used.", fields.String())
+    name = Text("Its name in an order.")
+    says = Text("A description for the customer.")
+    places = Many("The places it is suitable for.", fields.String())
 
 
 class EdgeChoiceSchema(AnswerSchema):
     """One edge profile that is made."""
 
-    profile = Text("What an order calls it.")
+    profile = Text("Its name in an order.")
     smallest_mm = Number("The smallest size that is made, in mm.")
     largest_mm = Number("The largest size that is made, in mm.")
 
@@ -90,7 +92,7 @@ class LimitsSchema(AnswerSchema):
     thickest_mm = Number("The thickest slab, in mm.")
     smallest_side_mm = Number("The narrowest slab, in mm.")
     inside_radius_mm = Number("The smallest radius of an inside corner, in mm.")
-    fitting_gap_mm = Number("What comes off at each wall between walls, in mm.")
+    fitting_gap_mm = Number("The fitting gap that is deducted at each wall, in mm.")
     slabs = Number("The most slabs in an order.")
     quantity = Number("The most pieces of one slab.")
     cutouts = Number("The most cut-outs in a slab, and the most reliefs.")
@@ -101,42 +103,42 @@ class LimitsSchema(AnswerSchema):
 class AreaSchema(AnswerSchema):
     """One area that the workshop delivers to."""
 
-    area = Text("What the area is called.", attribute="name")
-    postcodes = Many("How the postcodes in it begin.", fields.String())
-    kinds = Many("How it delivers there; everywhere an order may be collected.", fields.String())
+    area = Text("The area's name.", attribute="name")
+    postcodes = Many("The beginnings of its postcodes.", fields.String())
+    kinds = Many("The kinds of delivery there; collection is always possible.", fields.String())
 
 
 class SampleTileSchema(AnswerSchema):
     """A sample tile, cast first."""
 
-    price = Amount("What one costs, before tax.")
-    says = Text("The same for the customer.")
+    price = Amount("The price of one tile, before tax.")
+    says = Text("The same as a sentence for the customer.")
 
 
 class TemplatingSchema(AnswerSchema):
-    """Coming to measure."""
+    """Measuring on site."""
 
-    visit = Amount("What the visit costs, before tax.")
-    each = Amount("What each piece costs beside it, before tax.")
-    says = Text("The same for the customer.")
+    visit = Amount("The price of the visit, before tax.")
+    each = Amount("The additional price of each piece, before tax.")
+    says = Text("The same as a sentence for the customer.")
 
 
 class HeatedCuringSchema(AnswerSchema):
-    """The heated tent."""
+    """Curing in the heated tent."""
 
-    warmth_c = Number("How warm it is in it, in °C.")
-    says = Text("What it does, for the customer.")
+    warmth_c = Number("The temperature in the tent, in °C.")
+    says = Text("Its effect, for the customer.")
 
 
 class ChoicesSchema(AnswerSchema):
     """What this workshop offers in public."""
 
-    workshop = Part("Whose workshop it is.", WorkshopSchema)
-    language = Text("The language of whoever asks for none that is spoken here: `en` or `de`.")
-    formats = Part("How values are written there, in the language asked for.", FormatsSchema)
-    words = Free(
-        "What the page says otherwise, in the language asked for, by the names of its messages:"
-        " words of the country, and the maker's own sentences.",
+    workshop = NestedPart("The workshop's name and address.", WorkshopSchema)
+    language = Text("The language of answers to requests that name no supported one: `en` or `de`.")
+    formats = NestedPart("How values are formatted, in the requested language.", FormatsSchema)
+    words = AnyJson(
+        "Texts that replace the page's own, in the requested language, by message name: the"
+        " country's words, and the maker's own sentences.",
         keywords={
             "type": "object",
             "additionalProperties": {
@@ -148,33 +150,36 @@ class ChoicesSchema(AnswerSchema):
         },
     )
     currency = Text("The currency of every price, as its ISO 4217 code.")
-    tax = Part("The tax; null where the workshop charges none.", TaxSchema, or_null=True)
-    uses = Many("What a slab can be used as.", fields.String(validate=validate.OneOf(USES)))
-    places = Many("Where a slab can go.", fields.String(validate=validate.OneOf(PLACES)))
+    tax = NestedPart("The tax; null if the workshop charges none.", TaxSchema, or_null=True)
+    uses = Many("The uses that a slab can have.", fields.String(validate=validate.OneOf(USES)))
+    places = Many(
+        "The places that a slab can be made for.", fields.String(validate=validate.OneOf(PLACES))
+    )
     corners = Many(
-        "How the corners of a box are called.", fields.String(validate=validate.OneOf(CORNERS))
+        "The names of the corners of a box.", fields.String(validate=validate.OneOf(CORNERS))
     )
     thicknesses_mm = Many(
         "The thicknesses that are stocked, in mm.", fields.Raw(metadata={"type": "number"})
     )
     shades = Many("The shades of the palette.", ShadeChoiceSchema)
     matching = YesNo("Whether a colour can be matched.")
-    screens_say = Text("What to say beside every swatch.")
+    screens_say = Text("The caution to show beside every swatch.")
     finishes = Many("The surfaces that a slab can have.", FinishChoiceSchema)
     sealers = Many("The sealers that a slab can have.", SealerChoiceSchema)
     edges = Many("The edge profiles.", EdgeChoiceSchema)
-    limits = Part("What can be cast, and what one order may hold.", LimitsSchema)
-    deliveries = Many("The areas that it delivers to.", AreaSchema)
-    sample_tile = Part(
-        "A sample tile; null where the workshop casts none.", SampleTileSchema, or_null=True
+    limits = NestedPart("What can be cast, and what one order may hold.", LimitsSchema)
+    deliveries = Many("The areas that the workshop delivers to.", AreaSchema)
+    sample_tile = NestedPart(
+        "A sample tile; null if the workshop casts none.", SampleTileSchema, or_null=True
     )
-    templating = Part(
-        "Coming to measure; null where the workshop does not come.", TemplatingSchema, or_null=True
+    templating = NestedPart(
+        "Measuring on site; null if the workshop does not offer it.", TemplatingSchema, or_null=True
     )
-    heated_curing = Part(
-        "The heated tent; null where there is none.", HeatedCuringSchema, or_null=True
+    heated_curing = NestedPart(
+        "Heated curing; null if the workshop has no heated tent.", HeatedCuringSchema, or_null=True
     )
-    requests = YesNo("Whether a quote can be asked for here, by `POST /v1/requests`.")
+    answering = Text("Who answers a request, by when, and that a request is not binding.")
+    requests = YesNo("Whether `POST /v1/requests` is available.")
 
 
 CHOICES: Final = ChoicesSchema()

@@ -10,29 +10,29 @@ from ledgerstone.codec.tokens import LONGEST_TOKEN
 
 
 class DeskSchema(AnswerSchema):
-    """What an offer has where the maker sets nothing, and the day that it is."""
+    """The day at the workshop, and the defaults of an offer."""
 
-    today = Day("The day that it is at the workshop.")
-    margin_percent = Text("The profile's margin, in percent.")
-    standing = Text("What an offer is of which nothing is assumed or missing.")
-    valid_days = Whole("For how many days an offer stands.")
+    today = Day("Today in the workshop's time zone.")
+    margin_percent = Text("The profile's markup on cost, in percent.")
+    standing = Text("The standing of an offer without assumed or missing values.")
+    valid_days = Whole("For how many days an offer is valid.")
     drafts = YesNo("Whether `POST /v1/drafts` puts drafts into the maker's own mailbox.")
 
 
 class DraftSchema(AnswerSchema):
-    """That a draft is in the mailbox."""
+    """Confirmation that a draft is in the mailbox."""
 
-    says = Text("That it is there.")
+    says = Text("A sentence that it is stored.")
 
 
 class NoteAskSchema(Strict):
-    """Which offer a short letter is about."""
+    """The offer that a short letter is about."""
 
     about = "what-is-asked"
     token = TextField(
         "quote-token", longest=LONGEST_TOKEN, required=True, about="The offer's token."
     )
-    customer = TextField("customer-name", about="Whom it is for. Left out, nobody is named.")
+    customer = TextField("customer-name", about="The addressee's name. Left out, nobody is named.")
 
 
 class NoteSchema(AnswerSchema):
@@ -40,6 +40,10 @@ class NoteSchema(AnswerSchema):
 
     subject = Text("The email's subject.")
     text = Text("The letter as plain text, in the language of the offer.")
+    lacks = Text(
+        "Values of the letter that the profile lacks, for the maker.",
+        absent="Absent if it lacks none.",
+    )
 
 
 DESK: Final = DeskSchema()

@@ -8,11 +8,11 @@ from marshmallow import fields
 
 from ledgerstone.codec.answer_fields import AnswerSchema, Many, Text
 
-_TOO_LONG = "Absent where the slabs are too detailed for a link."
+_TOO_LONG = "Absent if the slabs are too detailed for a link."
 
 
 class DrawingsSchema(AnswerSchema):
-    """Links to the drawings; an empty object where the slabs are too detailed for a link."""
+    """Links to the drawings; an empty object if the slabs are too detailed for a link."""
 
     plan = Text(
         "The dimensioned plan, an SVG. With `.png` in place of `.svg`, a picture; `slab` picks the"
@@ -25,7 +25,9 @@ class DrawingsSchema(AnswerSchema):
     )
     true_size = Text("A cut-out on paper at 1 : 1, a PDF.", absent="Absent without a cut-out.")
     says = Many(
-        "Each slab's drawings in words, in the order's order.", fields.String(), absent=_TOO_LONG
+        "A description of each slab's drawing, in the order of the slabs.",
+        fields.String(),
+        absent=_TOO_LONG,
     )
 
 

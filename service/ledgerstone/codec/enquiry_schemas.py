@@ -8,12 +8,12 @@ from marshmallow import fields
 
 from ledgerstone.codec.answer_fields import (
     AnswerSchema,
+    AnyJson,
     Day,
-    Free,
     Many,
+    NestedPart,
     Number,
     OneOf,
-    Part,
     Text,
     Whole,
 )
@@ -51,118 +51,131 @@ class EnquiryAskSchema(Strict):
     """A message to read."""
 
     about = "an-enquiry"
-    message = MessageField(about="A whole message with its headers (RFC 5322), or its body alone.")
+    message = MessageField(about="A whole message with its headers (RFC 5322), or its body only.")
 
 
 class SpanSchema(AnswerSchema):
-    """A place in the text, in Unicode code points."""
+    """A span of the text, as offsets in Unicode code points."""
 
-    start = Whole("Where it begins.", keywords={"minimum": 0})
-    end = Whole("Where it ends.", keywords={"minimum": 0})
-    text = Text("The words that stand there.")
+    start = Whole("Offset of its first character.", keywords={"minimum": 0})
+    end = Whole("Offset after its last character.", keywords={"minimum": 0})
+    text = Text("The words of the span.")
 
 
 class SpansField(Many):
-    """The words that something rests on, under the key ``from``."""
+    """The words that a value was read from, under the key ``from``."""
 
     def __init__(self) -> None:
-        super().__init__("The words it rests on.", SpanSchema, attribute="from")
+        super().__init__("The words that it was read from.", SpanSchema, attribute="from")
         self.data_key = "from"
 
 
 class IgnoredSchema(AnswerSchema):
-    """A part of the text that was not read for sizes."""
+    """A part of the text that was left out of the reading."""
 
-    start = Whole("Where it begins.", keywords={"minimum": 0})
-    end = Whole("Where it ends.", keywords={"minimum": 0})
+    start = Whole("Offset of its first character.", keywords={"minimum": 0})
+    end = Whole("Offset after its last character.", keywords={"minimum": 0})
     why = Text(
-        "Why: a signature, a footer, quoted, superseded, struck out, the header of an earlier"
-        " message, or longer than is read."
+        "The reason: a signature, a footer, quoted, superseded, repeated, struck out, off topic,"
+        " existing work, the header of an earlier message, beyond the longest text, and so on."
     )
+
+
+class UnreadSchema(SpanSchema):
+    """Words about a size, an opening or a slab that were neither read nor ignored for a reason."""
+
+    kind = OneOf("What the words are about.", ("size", "opening", "slab"))
 
 
 class ReadSchema(AnswerSchema):
-    """One value that the message states, or that follows from it by arithmetic."""
+    """One value that the message states, or that was computed from such values."""
 
-    at = Text("Where in `order` it stands (RFC 6901).")
-    mm = Number("The length, mm.", absent="Absent where it is no length.")
-    value = Free(
-        "The value, in the writer's own words where those are outside our lists.",
-        absent="Absent where it is a length.",
+    at = Text("JSON Pointer to it in `order` (RFC 6901).")
+    mm = Number("The value in mm, if it is a length.", absent="Absent for any other value.")
+    value = AnyJson(
+        "The value; in the writer's own words if they are not in our lists.",
+        absent="Absent for a length.",
         keywords=_ANY,
     )
-    how = OneOf("Whether it was said, or worked out from what was.", ("said", "worked-out"))
+    how = OneOf("Whether it was stated, or computed from stated values.", ("said", "worked-out"))
     spans = SpansField()
 
 
 class AssumedSchema(AnswerSchema):
-    """One value that the message does not state, taken for `proposal`."""
+    """One value that the message does not state, assumed for `proposal`."""
 
-    at = Text("Where in `proposal` it stands (RFC 6901).")
-    value = Free("The value that was taken.", keywords=_ANY)
-    says = Text("What was taken, as a sentence to the customer.")
+    at = Text("JSON Pointer to it in `proposal` (RFC 6901).")
+    value = AnyJson("The assumed value.", keywords=_ANY)
+    says = Text("The assumption, as a sentence to the customer.")
 
 
 class ReadingSchema(AnswerSchema):
-    """One way to read what is doubtful."""
+    """One reading of ambiguous words."""
 
-    value = Text("The value; empty where none can be named.")
+    value = Text("The value; empty if the words name none.")
     spans = SpansField()
 
 
 class DoubtfulSchema(AnswerSchema):
-    """What is said in two ways, or in a way that names no value."""
+    """A statement with several readings, or without a definite value."""
 
-    at = Text("Where in `order` it would stand (RFC 6901).")
-    says = Text("What is doubtful.")
-    readings = Many("The ways to read it.", ReadingSchema)
+    at = Text("JSON Pointer to its place in `order` (RFC 6901).")
+    says = Text("The doubt, as a sentence to the maker.")
+    asks = Text(
+        "The question to the customer.",
+        absent="Absent if one reading was assumed: see `assumed`.",
+    )
+    readings = Many("The possible readings.", ReadingSchema)
 
 
 class MissingSchema(AnswerSchema):
-    """What has to be settled and is not said."""
+    """A value that is needed and that the message does not state."""
 
-    at = Text("Where in `order` it would stand (RFC 6901).")
+    at = Text("JSON Pointer to its place in `order` (RFC 6901).")
     asks = Text("The question to the customer.")
 
 
 class CustomerSchema(AnswerSchema):
-    """Who asks, as far as the message says; null where it does not."""
+    """The sender, as far as the message says; a member is null if it does not."""
 
-    name = Text("The name of whom it is from.", or_null=True)
-    reply_to = Text("The address that they want the answer at.", or_null=True)
-    reply_to_differs = YesOrNo("Whether that is not the address it was sent from.")
-    phone = Text("The telephone number given.", or_null=True)
-    address = Text("Their postal address.", or_null=True)
+    name = Text("The sender's name.", or_null=True)
+    reply_to = Text("The email address to answer to.", or_null=True)
+    reply_to_differs = YesOrNo("Whether `reply_to` differs from the address it was sent from.")
+    phone = Text("The sender's telephone number.", or_null=True)
+    address = Text("The sender's postal address.", or_null=True)
     language = OneOf("The language of the message.", ("en", "de"))
     subject = Text("The message's subject.", or_null=True)
-    message_id = Text("The message's own identifier.", or_null=True)
-    references = Text("The identifiers that an answer to it refers to.", or_null=True)
-    written = Day("The day on which it was written.", or_null=True)
+    message_id = Text("The message's Message-ID.", or_null=True)
+    references = Text("The References header of an answer to it.", or_null=True)
+    written = Day("The day of its Date header.", or_null=True)
 
 
 class EnquirySchema(AnswerSchema):
-    """A message, read."""
+    """A message, read into a draft order."""
 
-    is_enquiry = YesOrNo("Whether somebody asks for a slab.")
+    is_enquiry = YesOrNo("Whether the message asks for a slab.")
     text = Text("The whole text, decoded, without markup. Escape it before it is shown.")
-    ignored = Many("Parts of the text that were left out, each with why.", IgnoredSchema)
-    order = Free(
-        "What the message states, as members of an order; it may be incomplete.",
+    ignored = Many("Parts of the text that were left out, each with the reason.", IgnoredSchema)
+    unread = Many(
+        "Words that were neither read nor left out with a reason: check these.", UnreadSchema
+    )
+    order = AnyJson(
+        "The stated values, as members of an order; it may be incomplete.",
         keywords=_OBJECT,
     )
-    read = Many("Every value taken into `order`, with the words it rests on.", ReadSchema)
-    assumed = Many("Every value taken into `proposal` beside those.", AssumedSchema)
-    doubtful = Many("What is said in two ways.", DoubtfulSchema)
-    missing = Many("What is to be asked.", MissingSchema)
-    proposal = Free(
-        "The order completed, as `POST /v1/quotes` takes it; null where the sizes of an outline"
-        " are unsaid.",
+    read = Many("Every value in `order`, with the words that it was read from.", ReadSchema)
+    assumed = Many("Every value in `proposal` that is not in `order`.", AssumedSchema)
+    doubtful = Many("Statements with several readings.", DoubtfulSchema)
+    missing = Many("Questions to the customer.", MissingSchema)
+    proposal = AnyJson(
+        "The completed order, as `POST /v1/quotes` takes it; null if the sizes of an outline"
+        " are missing.",
         or_null=True,
         keywords=_OR_NULL,
     )
-    attachments = Many("Names of what is attached; none of it is read.", fields.String())
-    rests_on_attachment = YesOrNo("Whether the message speaks of what is attached.")
-    customer = Part("Who asks for it.", CustomerSchema)
+    attachments = Many("The attachments' names; attachments are not read.", fields.String())
+    rests_on_attachment = YesOrNo("Whether the message refers to an attachment.")
+    customer = NestedPart("The sender's details.", CustomerSchema)
 
 
 ENQUIRY: Final = EnquirySchema()

@@ -14,7 +14,7 @@ from ledgerstone.codec._plain_fields import (
     YesNoField,
 )
 from ledgerstone.codec._strict import (
-    MOST_NAMED,
+    MAX_NAMED,
     Strict,
     field_name,
     missing,
@@ -27,7 +27,7 @@ from ledgerstone.codec._strict import (
 __all__ = [
     "FURTHEST_MM",
     "LONGEST_TEXT",
-    "MOST_NAMED",
+    "MAX_NAMED",
     "BySideField",
     "ChoiceField",
     "CoordinateField",

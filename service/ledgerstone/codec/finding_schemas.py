@@ -1,4 +1,4 @@
-"""Findings in answers, and the changes that settle them."""
+"""Schemas of findings, and of the changes that settle them."""
 
 from __future__ import annotations
 
@@ -6,14 +6,14 @@ from typing import Final
 
 from marshmallow import fields
 
-from ledgerstone.checks.occasions import WHENS
+from ledgerstone.checks.occasions import OCCASIONS
 from ledgerstone.codec.answer_fields import (
     AnswerSchema,
-    Free,
+    AnyJson,
     Many,
+    NestedPart,
     Number,
     OneOf,
-    Part,
     Quantities,
     Text,
     Whole,
@@ -32,7 +32,7 @@ class PlaceSchema(AnswerSchema):
     """A place in GeoJSON's shape (RFC 7946 §4), in plane slab millimetres."""
 
     type = OneOf("The kind of place.", ("Point", "LineString", "Polygon", "MultiPolygon"))
-    coordinates = Free(
+    coordinates = AnyJson(
         "Millimetres from the slab's front-left corner, x to the right, y to the back.",
         keywords={"type": "array"},
     )
@@ -41,11 +41,11 @@ class PlaceSchema(AnswerSchema):
 class OperationSchema(AnswerSchema):
     """One operation of a JSON Patch (RFC 6902)."""
 
-    op = OneOf("What is done at the path.", ("test", "replace", "add", "remove"))
-    path = Text(
-        "Where in the order, as a JSON Pointer (RFC 6901).", keywords={"format": "json-pointer"}
+    op = OneOf("The kind of operation.", ("test", "replace", "add", "remove"))
+    path = Text("JSON Pointer into the order (RFC 6901).", keywords={"format": "json-pointer"})
+    value = AnyJson(
+        "The value that is tested for or written.", absent="Absent if `op` is `remove`."
     )
-    value = Free("What is tested for, or written there.", absent="Absent where `op` is `remove`.")
 
 
 class RemedySchema(AnswerSchema):
@@ -54,74 +54,75 @@ class RemedySchema(AnswerSchema):
     says = Text("The change, in the customer's words and units.")
     patch = Many(_PATCH, OperationSchema)
     settles = Many(_SETTLES, fields.String())
-    verified = Free(
-        "The patched order was read again and passed by every check.", keywords={"const": True}
+    verified = AnyJson(
+        "True: the patched order was parsed again and passes every check.", keywords={"const": True}
     )
-    price = Part(
-        "What the patched order would cost.",
+    price = NestedPart(
+        "The price of the patched order.",
         PriceSchema,
-        absent="Absent where something else still stops it.",
+        absent="Absent if another finding still stops it.",
     )
-    price_change = Part(
-        "How much the total changes by.", MoneySchema, absent="Absent but for ways to save."
+    price_change = NestedPart(
+        "The change of the total.", MoneySchema, absent="Only for ways to save."
     )
     lighter_by_kg = Number(
-        "Of a way to save: how much lighter all slabs together are, in kg.",
-        absent="Absent where they are no lighter.",
+        "For a way to save: the mass saved over all slabs, in kg.",
+        absent="Absent if none is saved.",
     )
     sooner_by_days = Whole(
-        "Of a way to save: how many days sooner it arrives.", absent="Absent where it is no sooner."
+        "For a way to save: how many days earlier it arrives.",
+        absent="Absent if it is not earlier.",
     )
 
 
 class FixSchema(AnswerSchema):
-    """One patch after which the order quotes, and what it would then cost."""
+    """One patch after which the order quotes, and the price it would have."""
 
     says = Many("Each change, in the customer's words and units.", fields.String())
     patch = Many(_PATCH, OperationSchema)
     settles = Many(_SETTLES, fields.String())
-    price = Part("What the patched order would cost.", PriceSchema)
-    verified = Free(
-        "The patched order was read again and passed by every check.", keywords={"const": True}
+    price = NestedPart("The price of the patched order.", PriceSchema)
+    verified = AnyJson(
+        "True: the patched order was parsed again and passes every check.", keywords={"const": True}
     )
 
 
 class FindingSchema(AnswerSchema):
-    """One thing that a check has to say."""
+    """One result of a check."""
 
-    id = Text("Stays the same while the finding does: its check, slab and part.")
-    check = Text("Which check says it, in kebab-case.")
+    id = Text("Identifier, the same for the same check, slab and part.")
+    check = Text("The check's name, in kebab-case.")
     level = OneOf(
         "`stops`: it cannot be made as asked; `caution`: it can, and the customer should know;"
-        " `note`: the rest.",
+        " `note`: for information.",
         LEVELS,
     )
     when = OneOf(
         "When the customer acts on it: `before-order`, `on-delivery` (as it comes and is laid) or"
         " `in-use`.",
-        WHENS,
+        OCCASIONS,
     )
     slab = Whole(
-        "The slab's number in the order, from 0.",
-        absent="Absent where it is about the whole order.",
+        "The slab's index in the order, from 0.",
+        absent="Absent if it is about the whole order.",
     )
     at = Many(
         "The parts of the order that it is about, as JSON Pointers (RFC 6901).",
         fields.String(metadata={"format": "json-pointer"}),
     )
-    says = Text("What happened, and by how much, for the customer; remedies say what settles it.")
+    says = Text("The finding as a sentence for the customer; the remedies say what settles it.")
     follows_from = Text(
-        "The id of the finding that it follows from at the same place, and is settled with.",
-        absent="Absent where it follows from none.",
+        "The id of the finding at the same place that causes this one.",
+        absent="Absent if there is none.",
     )
-    measured = Quantities("What was measured; each key ends in its unit, or names a day.")
-    limit = Quantities("What it is held against, under the same keys.")
-    where_mm = Part(
-        "Where on the slab it is.", PlaceSchema, absent="Absent where it has no one place."
+    measured = Quantities("The measured quantities; each key ends in its unit, or names a day.")
+    limit = Quantities("The limits, under the same keys.")
+    where_mm = NestedPart(
+        "Its place on the slab.", PlaceSchema, absent="Absent if it has no single place."
     )
-    source = Text("The rule behind it: a standard, the workshop's own limit, or common practice.")
+    source = Text("The source of the rule: a standard, the workshop's limit, or common practice.")
     remedies = Many(
-        "What would settle it, the cheapest first; empty where nothing was looked for or found.",
+        "Changes that settle it, the cheapest first; empty if none was searched for or found.",
         RemedySchema,
     )
 

@@ -1,7 +1,7 @@
-"""Faults of what is too small or too sharp to be concrete at all, whatever a workshop casts.
+"""Faults of shapes that are too small or too sharp to be concrete in any workshop.
 
-What a workshop does not cast (a sliver, a thin strip) is a finding with its remedies. What lies
-below these bounds is no piece of concrete: mostly a unit went wrong.
+A shape that a workshop does not cast (a sliver, a thin strip) is a finding with its remedies. One
+below these bounds is a fault of the request: mostly a wrong unit.
 """
 
 from __future__ import annotations
@@ -20,23 +20,23 @@ from ledgerstone.order import Cutout, LShape, Outline, Point, Relief, Round, Sla
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.quantities import Length
 
-LEAST_SLAB_MM: Final = 10.0  # across, in every direction; common practice, no source
-LEAST_THICKNESS_MM: Final = 5.0  # finer than the thinnest sprayed skin; the same
-LEAST_OPENING_MM: Final = 3.0  # a knockout thinner than a nail does not come out; the same
-LEAST_NOTCH_MM: Final = 1.0
-LEAST_ANGLE_DEGREES: Final = 5.0  # no grain of 6 mm goes into its last 69 mm
-LEAST_APART_MM: Final = 1.0
+MIN_SLAB_MM: Final = 10.0  # width in every direction; common practice, no source
+MIN_THICKNESS_MM: Final = 5.0  # finer than the thinnest sprayed skin; the same
+MIN_OPENING_MM: Final = 3.0  # a knockout thinner than a nail does not come out; the same
+MIN_NOTCH_MM: Final = 1.0
+MIN_ANGLE_DEGREES: Final = 5.0  # no grain of 6 mm goes into its last 69 mm
+MIN_APART_MM: Final = 1.0
 _FINE_MM: Final = 1e-6
 
 Points = npt.NDArray[np.float64]
 
 
-def least_slab_faults(slab: Slab, size_mm: tuple[float, float] | None) -> Iterable[Fault]:
-    """Faults of a slab, its openings and its reliefs, by pointer from the slab.
+def min_size_faults(slab: Slab, size_mm: tuple[float, float] | None) -> Iterable[Fault]:
+    """Yield the faults of a slab, its openings and its reliefs, by pointer from the slab.
 
-    ``size_mm`` is its finished length and width, where its outline has them.
+    ``size_mm`` is its finished length and width, if its outline has them.
     """
-    yield from _outline_faults(slab.outline, "/outline", LEAST_SLAB_MM, "slab", size_mm)
+    yield from _outline_faults(slab.outline, "/outline", MIN_SLAB_MM, "slab", size_mm)
     for i, cutout in enumerate(slab.cutouts):
         yield from _cutout_faults(cutout, f"/cutouts/{i}")
     for i, relief in enumerate(slab.reliefs):
@@ -67,14 +67,14 @@ def _outline_faults(
 def _notch_faults(
     outline: LShape, pointer: str, least_mm: float, size_mm: tuple[float, float]
 ) -> Iterable[Fault]:
-    """Faults of an L: a notch of next to nothing, or one that leaves next to nothing."""
+    """Yield the faults of an L: a notch that is almost nothing, or leaves almost nothing."""
     notch = outline.notch
     for name, cut, whole in (
         ("length", notch.length, size_mm[0]),
         ("width", notch.width, size_mm[1]),
     ):
         here = f"{pointer}/notch/{name}"
-        yield from _too_small(cut, LEAST_NOTCH_MM, here, "notch")
+        yield from _too_small(cut, MIN_NOTCH_MM, here, "notch")
         left = whole - cut.mm
         if 0.0 < left < least_mm - _FINE_MM:
             least = cut.like(least_mm, "up")
@@ -85,15 +85,15 @@ def _cutout_faults(cutout: Cutout, pointer: str) -> Iterable[Fault]:
     what = "cutout"
     if cutout.kind == "polygon":
         points = _points(cutout.points)
-        yield from polygon_faults(points, f"{pointer}/points", LEAST_OPENING_MM, what)
+        yield from polygon_faults(points, f"{pointer}/points", MIN_OPENING_MM, what)
     for name in ("diameter", "length", "width"):
         size: Length | None = getattr(cutout, name)
         if size is not None:
-            yield from _too_small(size, LEAST_OPENING_MM, f"{pointer}/{name}", what)
+            yield from _too_small(size, MIN_OPENING_MM, f"{pointer}/{name}", what)
 
 
 def _relief_faults(relief: Relief, pointer: str) -> Iterable[Fault]:
-    yield from _outline_faults(relief.outline, f"{pointer}/outline", LEAST_OPENING_MM, "relief")
+    yield from _outline_faults(relief.outline, f"{pointer}/outline", MIN_OPENING_MM, "relief")
 
 
 def _too_small(
@@ -109,38 +109,41 @@ def _too_small(
 
 
 def polygon_faults(points: Points, pointer: str, least_mm: float, what: str) -> Iterable[Fault]:
-    """Faults of a ring of points that encloses an area: too slim, too sharp, or nearly closed.
+    """Yield the faults of a ring that encloses an area: too slim, too sharp, or nearly touching.
 
     Parameters
     ----------
     points
         Corners in plane mm, shape (n, 2), the first not repeated.
     """
-    if least_width_mm(points) < least_mm - _FINE_MM:
+    if min_width_mm(points) < least_mm - _FINE_MM:
         yield Fault(
             pointer,
-            Message("least-across-everywhere", what=what, least=least_mm),
+            Message("least-across-everywhere", what=what, least=Length.of_mm(least_mm)),
         )
         return
-    sharp = np.flatnonzero(corner_degrees(points) < LEAST_ANGLE_DEGREES)
+    sharp = np.flatnonzero(corner_degrees(points) < MIN_ANGLE_DEGREES)
     for i in sharp:
         yield Fault(
             f"{pointer}/{i}",
-            Message("corner-too-sharp", least=LEAST_ANGLE_DEGREES),
+            Message("corner-too-sharp", least=MIN_ANGLE_DEGREES),
         )
-    close = next(iter(np.flatnonzero(_nearest_side_mm(points) < LEAST_APART_MM)), None)
+    close = next(iter(np.flatnonzero(_nearest_side_mm(points) < MIN_APART_MM)), None)
     if not sharp.size and close is not None:
         yield Fault(
             f"{pointer}/{close}",
-            Message("point-near-a-side", least=LEAST_APART_MM),
+            Message("point-near-a-side", least=Length.of_mm(MIN_APART_MM)),
         )
 
 
-def least_width_mm(points: Points) -> float:
+def min_width_mm(points: Points) -> float:
     """Return the least distance between two parallel lines that a ring lies between, in mm.
 
     It lies along a side of the convex hull.
-    Source: Houle and Toussaint, Computing the Width of a Set, IEEE PAMI 10 (1988), theorem 1.
+
+    Source
+    ------
+    Houle and Toussaint, Computing the Width of a Set, IEEE PAMI 10 (1988), theorem 1.
     """
     hull = shapely.get_coordinates(shapely.convex_hull(shapely.multipoints(points)))
     if len(hull) < 4:

@@ -1,4 +1,4 @@
-"""What a quote's link carries: the offer as it was made, to be proved later without a store."""
+"""The offer in a quote's link: signed, so that it can be verified without a database."""
 
 from __future__ import annotations
 
@@ -8,13 +8,14 @@ from decimal import Decimal, InvalidOperation
 from typing import Any
 
 from ledgerstone.codec.canonical import canonical
+from ledgerstone.codec.left_open import names_left_open
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.codec.tokens import LONGEST_LINK, Tokens, reference
-from ledgerstone.errors import DatedAhead, Fault, NotUnderstood, TokenError
+from ledgerstone.errors import DatedInFuture, Fault, NotUnderstood, TokenError
 from ledgerstone.message import Message
-from ledgerstone.price import Line
+from ledgerstone.price import PriceLine
 from ledgerstone.quote import Quote
-from ledgerstone.terms import Standing
+from ledgerstone.terms import OfferStanding
 from ledgerstone.wording import speech_of
 from ledgerstone.workshop.records import Workshop
 
@@ -26,24 +27,26 @@ TOO_LONG = (
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LinkedOffer:
-    """One offer as its link carries it.
+    """The data of an offer in its link.
 
     Attributes
     ----------
     order
-        The order as JSON, without the postcode and without what it was a change to.
+        The order as JSON, without its postcode and its ``since``.
     area
-        The delivery's area, which stands in place of the postcode.
+        The delivery's area, which replaces the postcode.
     if_ordered_by
         The day until which ``ready_on`` holds.
     fingerprint
-        The profile's, on the day of the offer.
+        The profile's fingerprint on the day of the offer.
     note, adjustments
-        What the maker set for it and the customer reads.
+        The maker's note and lines, as the customer reads them.
     lines
-        Of a price that the maker set; else they follow from the order. A margin is never carried.
+        The lines of a price that the maker set; else they follow from the order. Never a margin.
     calendar
         The fingerprint of the calendar up to ``ready_on``; old links have none.
+    left_open
+        What nobody told of the order, by name (``left_open.py``).
     """
 
     order: dict[str, Any]
@@ -57,23 +60,24 @@ class LinkedOffer:
     deposit: Decimal
     if_ordered_by: date
     ready_on: date
-    standing: Standing
+    standing: OfferStanding
     fingerprint: str
     calendar: str = ""
     revision: str = ""
     reference: str = ""
     note: str = ""
-    adjustments: tuple[Line, ...] = ()
-    lines: tuple[Line, ...] = ()
+    adjustments: tuple[PriceLine, ...] = ()
+    lines: tuple[PriceLine, ...] = ()
+    left_open: tuple[str, ...] = ()
 
     @property
     def name(self) -> str:
-        """The reference with its revision's letter, as it is said on the telephone."""
+        """The reference with its revision's letter."""
         return f"{self.reference} {self.revision}".strip()
 
     @property
-    def own_lines(self) -> tuple[Line, ...] | None:
-        """What the net is made of, where the workshop set the price itself."""
+    def own_lines(self) -> tuple[PriceLine, ...] | None:
+        """The lines of the net, if the workshop set the price itself."""
         return self.lines or None
 
 
@@ -88,12 +92,12 @@ _WORDS = {
 
 
 def offer_of(quote: Quote, workshop: Workshop, since: LinkedOffer | None = None) -> LinkedOffer:
-    """Take from a quote what its link carries.
+    """Return the data of a quote for its link.
 
     Parameters
     ----------
     since
-        The offer that this one changes: it lends its reference, and the next letter.
+        The offer that this one changes, which gives its reference and the next letter.
     """
     order = write_order(quote.order, compact=True)
     order.get("delivery", {}).pop("postcode", None)
@@ -116,18 +120,19 @@ def offer_of(quote: Quote, workshop: Workshop, since: LinkedOffer | None = None)
         note=quote.terms.note,
         adjustments=quote.terms.adjustments,
         lines=_said_lines(quote, workshop) if quote.terms.sets_price else (),
+        left_open=tuple(names_left_open(quote.order)),
     )
     return _named(offer, since)
 
 
-def _said_lines(quote: Quote, workshop: Workshop) -> tuple[Line, ...]:
-    """Lines of a price in the order's language: a link keeps the words that were sent."""
+def _said_lines(quote: Quote, workshop: Workshop) -> tuple[PriceLine, ...]:
+    """Return a price's lines in the order's language: a link keeps the words that were sent."""
     speech = speech_of(quote.order, workshop)
-    return tuple(Line(speech.say(line.label), line.amount) for line in quote.price.lines)
+    return tuple(PriceLine(speech.say(line.label), line.amount) for line in quote.price.lines)
 
 
 def _named(offer: LinkedOffer, since: LinkedOffer | None) -> LinkedOffer:
-    """Give an offer its own reference, or that of the offer it changes with the next letter."""
+    """Set an offer's own reference, or that of the offer it changes with the next letter."""
     if since is None:
         return replace(offer, reference=reference(canonical(write_offer(offer))))
     same = _without_language(since.order) == _without_language(offer.order) and (
@@ -139,7 +144,7 @@ def _named(offer: LinkedOffer, since: LinkedOffer | None) -> LinkedOffer:
 
 
 def _without_language(order: dict[str, Any]) -> dict[str, Any]:
-    """An order but for the language it is answered in: the same piece in another is no change."""
+    """Return an order without its language, which does not count as a change."""
     return {key: member for key, member in order.items() if key != "language"}
 
 
@@ -156,7 +161,7 @@ def next_letter(letter: str) -> str:
 
 
 def write_offer(offer: LinkedOffer) -> dict[str, Any]:
-    """Write an offer as a token's content."""
+    """Return an offer as the content of a token."""
     return {
         "order": offer.order,
         **{key: getattr(offer, name) for key, name in _WORDS.items() if getattr(offer, name)},
@@ -167,6 +172,7 @@ def write_offer(offer: LinkedOffer) -> dict[str, Any]:
             for key, name in _LINES.items()
             if (lines := getattr(offer, name))
         },
+        **({"left": ",".join(offer.left_open)} if offer.left_open else {}),
     }
 
 
@@ -176,13 +182,13 @@ def open_offer(token: str, tokens: Tokens, today: date) -> LinkedOffer:
     Raises
     ------
     TokenError
-        It is none of ours.
-    DatedAhead
+        It was not signed by this workshop.
+    DatedInFuture
         It is dated after today.
     """
     offer = _read_offer(tokens.open("quote", token))
     if offer.issued > today:
-        raise DatedAhead(offer.issued)
+        raise DatedInFuture(offer.issued)
     return offer
 
 
@@ -194,18 +200,18 @@ def offer_named_at(
     Parameters
     ----------
     pointer
-        Where in the request it stands.
+        JSON Pointer to it in the request.
     not_ours
-        What to say of a token that is none of ours.
+        The message for a token that this workshop did not sign.
 
     Raises
     ------
     NotUnderstood
-        It is none of ours, or is dated after today.
+        It was not signed by this workshop, or is dated after today.
     """
     try:
         return open_offer(token, tokens, today)
-    except DatedAhead as ahead:
+    except DatedInFuture as ahead:
         why = ahead.message
     except TokenError:
         why = not_ours
@@ -219,15 +225,18 @@ def _read_offer(content: dict[str, Any]) -> LinkedOffer:
         members |= {name: Decimal(content[key]) for key, name in _MONEY.items()}
         members |= {name: content[key] for key, name in _WORDS.items() if key in content}
         for key, name in _LINES.items():
-            told = content.get(key, ())
-            members[name] = tuple(Line(str(label), Decimal(amount)) for label, amount in told)
+            written = content.get(key, ())
+            members[name] = tuple(
+                PriceLine(str(label), Decimal(amount)) for label, amount in written
+            )
+        members["left_open"] = tuple(filter(None, str(content.get("left", "")).split(",")))
         return LinkedOffer(**members)
     except (KeyError, TypeError, ValueError, InvalidOperation):
         raise TokenError("This link is not one of ours.") from None
 
 
 def link_of(token: str | None, workshop: Workshop) -> str | None:
-    """Return the address at which the page opens a quote, where it is short enough to send."""
+    """Return the address at which the page opens a quote; None if it is too long to send."""
     if token is None:
         return None
     link = f"{workshop.web.page_url}#quote={token}"
@@ -235,7 +244,7 @@ def link_of(token: str | None, workshop: Workshop) -> str | None:
 
 
 def link_members(offer: LinkedOffer, workshop: Workshop, tokens: Tokens) -> dict[str, Any]:
-    """Write an offer's token and link, or why there is no link."""
+    """Return an offer's token and link, or why there is no link."""
     token = tokens.sign("quote", write_offer(offer))
     link = link_of(token, workshop)
     members: dict[str, Any] = {"token": token, "link": link}

@@ -19,14 +19,14 @@ from ledgerstone.codec.note_field import NoteField
 from ledgerstone.codec.order_schemas import DayField, OrderSchema
 from ledgerstone.json_types import JSON
 from ledgerstone.message import Message
-from ledgerstone.price import Line, MakerTerms
+from ledgerstone.price import MakerTerms, PriceLine
 
-MOST_ADJUSTMENTS: Final = 20
-_ALONE: Final = "The workshop's alone: refused without the maker's key."
+MAX_ADJUSTMENTS: Final = 20
+_ALONE: Final = "Refused without the maker's key."
 
 
 class MoneyField(TextField):
-    """An amount as text, to the penny; below zero it is taken off."""
+    """An amount as text, to the penny; negative for a deduction."""
 
     def _deserialize(self, value: JSON, *args: Any, **more: Any) -> Any:  # noqa: ANN401  marshmallow
         text = super()._deserialize(value, *args, **more)
@@ -36,7 +36,7 @@ class MoneyField(TextField):
 
 
 class MarginField(TextField):
-    """A margin in percent as text, zero to 500."""
+    """A markup in percent as text, zero to 500."""
 
     def _deserialize(self, value: JSON, *args: Any, **more: Any) -> Any:  # noqa: ANN401  marshmallow
         text = super()._deserialize(value, *args, **more)
@@ -47,7 +47,7 @@ class MarginField(TextField):
 
 
 class StepField(MoneyField):
-    """An amount above zero that another steps by."""
+    """An amount above zero, to whose multiples another is rounded."""
 
     def _deserialize(self, value: JSON, *args: Any, **more: Any) -> Any:  # noqa: ANN401  marshmallow
         step = super()._deserialize(value, *args, **more)
@@ -61,54 +61,54 @@ class AdjustmentSchema(Strict):
 
     about = "an-adjustment"
     text = TextField(
-        "adjustment-text", required=True, about="What it is for, as customers read it."
+        "adjustment-text", required=True, about="The reason for it, as the customer reads it."
     )
     amount = MoneyField(
         "adjustment-amount",
         longest=12,
         required=True,
-        about='Before tax, like `"40.00"`; below zero, like `"-25.00"`, it is taken off.',
+        about='The amount before tax, like `"40.00"`; negative, like `"-25.00"`, for a deduction.',
     )
 
 
 class MakerTermsSchema(Strict):
-    """What the maker sets for one offer alone."""
+    """What the maker sets for one offer."""
 
     about = "the-makers-terms"
     adjustments = ListField(
         ObjectField(AdjustmentSchema, "adjustment", about="One line."),
         "adjustments",
-        at_most=MOST_ADJUSTMENTS,
+        at_most=MAX_ADJUSTMENTS,
         about=f"Lines added to the price, after all others. Left out, none is. {_ALONE}",
     )
     margin_percent = MarginField(
         "margin",
         longest=8,
-        about=f'The margin of this offer, like `"35"`. Left out, the profile\'s. {_ALONE}',
+        about=f"The offer's markup on cost in percent: `\"35\"`. Left out, the profile's. {_ALONE}",
     )
     deposit_round_to = StepField(
         "deposit-step",
         longest=12,
-        about=f'What the deposit steps by, like `"10"`. Left out, as the profile says. {_ALONE}',
+        about=f'What the deposit is rounded to, like `"10"`. Left out, the profile\'s. {_ALONE}',
     )
     note = NoteField(about=f"A few sentences to the customer. Left out, there are none. {_ALONE}")
     standing = ChoiceField(
         "standing",
         ("estimate", "quotation"),
         about=(
-            "What the offer is. Left out, an estimate while anything is assumed or missing, else"
-            f" as the workshop's file says. {_ALONE}"
+            "The offer's standing. Left out, an estimate while anything is assumed, else as the"
+            f" profile says; an estimate while anything is missing. {_ALONE}"
         ),
     )
     valid_until = DayField(
         "valid-until",
         longest=20,
-        about=f"The last day on which it stands. Left out, as the profile says. {_ALONE}",
+        about=f"The last day on which the offer is valid. Left out, as the profile says. {_ALONE}",
     )
 
 
 class QuoteAskSchema(MakerTermsSchema, OrderSchema):
-    """A whole order, and with the maker's key what is set for this offer alone."""
+    """A whole order, and with the maker's key the terms of this offer."""
 
     about = "an-order"
 
@@ -119,7 +119,9 @@ TERMS: Final = frozenset(MakerTermsSchema().fields)
 def maker_terms(read: Mapping[str, Any]) -> MakerTerms:
     """Return the terms among the members that a schema has read."""
     return MakerTerms(
-        adjustments=tuple(Line(one["text"], one["amount"]) for one in read.get("adjustments", ())),
+        adjustments=tuple(
+            PriceLine(one["text"], one["amount"]) for one in read.get("adjustments", ())
+        ),
         margin_percent=read.get("margin_percent"),
         deposit_round_to=read.get("deposit_round_to"),
         note=read.get("note", ""),

@@ -6,12 +6,12 @@ from typing import Final
 
 from ledgerstone.codec.answer_fields import (
     AnswerSchema,
+    AnyJson,
     ByKind,
     Day,
-    Free,
     Many,
+    NestedPart,
     OneOf,
-    Part,
     Text,
     YesNo,
 )
@@ -30,82 +30,84 @@ REASONS: Final = (
 
 
 class OfferLeadTimeSchema(AnswerSchema):
-    """The day that was offered."""
+    """The offered day."""
 
-    ready_on = Day("The day on which it was to be ready.")
-    if_ordered_by = Day("The last day to order for that.")
+    ready_on = Day("The day on which it would be ready.")
+    if_ordered_by = Day("The last day to order for `ready_on`.")
 
 
 class ReasonSchema(AnswerSchema):
-    """One thing that has happened to an offer since it was made."""
+    """One change since an offer was made."""
 
     reason = OneOf(
-        "Which it is; `rates-changed` and `calendar-changed` take no offer back.", REASONS
+        "The kind of change; `rates-changed` and `calendar-changed` do not withdraw an offer.",
+        REASONS,
     )
-    says = Text("The same for the customer.")
+    says = Text("The same as a sentence for the customer.")
 
 
 class QuoteTodaySchema(AnswerSchema):
-    """Today it quotes."""
+    """Today's answer is a quote."""
 
-    kind = OneOf("That it quotes.", ("quote",))
-    body = Part("The quote of today, as a change to the offer.", QuoteSchema)
+    kind = OneOf("The kind of answer.", ("quote",))
+    body = NestedPart("Today's quote, as a change to the offer.", QuoteSchema)
 
 
 class SentBackTodaySchema(AnswerSchema):
-    """Today something stops it."""
+    """Today's answer is a send-back."""
 
-    kind = OneOf("That it is sent back.", ("sent-back",))
-    body = Part("What stops it today.", SentBackSchema)
+    kind = OneOf("The kind of answer.", ("sent-back",))
+    body = NestedPart("The send-back of today.", SentBackSchema)
 
 
 class NotUnderstoodTodaySchema(AnswerSchema):
-    """Today the workshop no longer offers what it is made of."""
+    """Today the order is not understood: the workshop no longer offers something in it."""
 
-    kind = OneOf("That it is not understood any more.", ("not-understood",))
-    body = Part("What is no longer understood.", FaultsSchema)
+    kind = OneOf("The kind of answer.", ("not-understood",))
+    body = NestedPart("The faults found today.", FaultsSchema)
 
 
 class DetailSchema(AnswerSchema):
-    """What happened, in words."""
+    """The problem in words."""
 
-    detail = Text("What happened, and what would put it right.")
+    detail = Text("The problem, and how to correct it.")
 
 
 class TooIntricateTodaySchema(AnswerSchema):
-    """Today it is more than one request may have worked out."""
+    """Today the order is more work than one request may take."""
 
-    kind = OneOf("That it is too intricate today.", ("too-intricate",))
-    body = Part("What would put it right.", DetailSchema)
+    kind = OneOf("The kind of answer.", ("too-intricate",))
+    body = NestedPart("The problem found today.", DetailSchema)
 
 
 class OpenedQuoteSchema(AnswerSchema):
-    """A quote as it was offered, whether it stands, and what it would be today."""
+    """A quote as it was offered, whether it is still valid, and today's answer."""
 
     reference = Text("The offer's short name.")
     revision = Text("The letter of a changed order.", absent="Absent before the first change.")
-    token = Text("The offer, signed, as it was sent here.")
-    link = Text("The page that opens it.", absent="Absent where it is too long for a link.")
-    note = Text("A few sentences of the workshop's.", absent="Absent where there are none.")
-    order = Free(
-        "The order as it was offered; the postcode is not kept.", keywords={"type": "object"}
+    token = Text("The offer's token, as it was sent.")
+    link = Text(
+        "The address that opens it on the page.", absent="Absent if it is too long for a link."
+    )
+    note = Text("A note from the workshop to the customer.", absent="Absent if there are none.")
+    order = AnyJson(
+        "The order as it was offered, without its postcode.", keywords={"type": "object"}
     )
     delivery_area = Text(
-        "The delivery's area, in the postcode's place.", absent="Absent where it is collected."
+        "The delivery area, in place of the postcode.", absent="Absent if it is collected."
     )
     issued = Day("The day of the offer.")
-    valid_until = Day("The last day on which the offer stands.")
+    valid_until = Day("The last day on which the offer is valid.")
     standing = OneOf("What was offered.", STANDINGS)
-    price = Part("What was offered.", OfferPriceSchema)
-    lead_time = Part("The day that was offered.", OfferLeadTimeSchema)
+    price = NestedPart("What was offered.", OfferPriceSchema)
+    lead_time = NestedPart("The day that was offered.", OfferLeadTimeSchema)
     stands = YesNo(
-        "Whether it is still to be had at its price: until `valid_until`, even where rates have"
-        " changed since."
+        "Whether it is still valid at its price: until `valid_until`, even if rates have changed."
     )
-    says = Text("Whether it stands, for the customer.")
-    because = Many("All that has happened to it since; empty where nothing has.", ReasonSchema)
+    says = Text("Whether it is valid, as a sentence for the customer.")
+    because = Many("What has changed since; empty if nothing has.", ReasonSchema)
     today = ByKind(
-        "What the same order is answered today, as a change to the offer.",
+        "Today's answer to the same order, as a change to the offer.",
         {
             "quote": QuoteTodaySchema,
             "sent-back": SentBackTodaySchema,
@@ -113,7 +115,7 @@ class OpenedQuoteSchema(AnswerSchema):
             "too-intricate": TooIntricateTodaySchema,
         },
     )
-    drawings = Part("Links to its drawings.", DrawingsSchema)
+    drawings = NestedPart("Links to its drawings.", DrawingsSchema)
 
 
 OPENED_QUOTE: Final = OpenedQuoteSchema()

@@ -1,45 +1,56 @@
-"""A JSON document becomes an order, or every fault in it by JSON Pointer."""
+"""Reading an order from a JSON document, or all its faults by JSON Pointer."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from types import MappingProxyType
 from typing import Any
 
 from marshmallow import ValidationError
+from marshmallow.experimental.context import Context
 
 from ledgerstone.codec.fields import field_name, nearest, shown
 from ledgerstone.codec.order_schemas import OrderSchema
 from ledgerstone.codec.semantic_validation import slab_faults
 from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.message import Message
-from ledgerstone.order import Finish, Order, Shade, Slab
-from ledgerstone.outline import side_names
-from ledgerstone.wording import known_language
+from ledgerstone.order import Finish, LeftOpen, Order, Place, Shade, Slab
+from ledgerstone.outline import side_names, speaker
+from ledgerstone.quantities import Marks
+from ledgerstone.wording import known_language, number_marks
 from ledgerstone.workshop.records import Workshop
+from ledgerstone.workshop.usual import usual_sealer, usual_thickness_mm
 
 _SCHEMA = OrderSchema()
 
 
 def read_order(document: object, workshop: Workshop) -> Order:
-    """Turn a JSON document into an order.
+    """Read an order from a JSON document.
 
     Raises
     ------
     NotUnderstood
-        With every fault at once: wrong types and unknown keys first; where there are none, shapes
-        that no concrete could have and names that this workshop does not know.
+        With every fault at once: wrong types and unknown keys; if there are none, impossible
+        shapes and names that this workshop does not know.
     """
     if not isinstance(document, Mapping):
         raise NotUnderstood.whole(Message("order-not-object"))
     try:
-        data = _SCHEMA.load(document)
+        with Context(_marks(document, workshop)):
+            data = _SCHEMA.load(document)
     except ValidationError as fault:
         raise NotUnderstood.of(walk("", fault.messages)) from None
     order, faults = _settle(data, workshop)
     if faults:
         raise NotUnderstood.of(faults)
     return order
+
+
+def _marks(document: Mapping[str, Any], workshop: Workshop) -> Marks:
+    """Return the decimal and thousands separators of an order's language."""
+    named, own = document.get("language"), workshop.workshop.language
+    language = known_language(named, own) if isinstance(named, str) else own
+    return number_marks(language, workshop.place)
 
 
 def walk(pointer: str, messages: object) -> Iterable[Fault]:
@@ -63,7 +74,7 @@ def escape(key: str) -> str:
 
 
 def _settle(data: dict[str, Any], workshop: Workshop) -> tuple[Order, list[Fault]]:
-    """Fill in what was left to the workshop, and look for what no concrete could mean."""
+    """Fill in the workshop's defaults, and collect the faults that a schema cannot see."""
     faults: list[Fault] = []
     slabs = []
     for i, raw in enumerate(data["slabs"]):
@@ -77,6 +88,7 @@ def _settle(data: dict[str, Any], workshop: Workshop) -> tuple[Order, list[Fault
             "slabs": tuple(slabs),
             "joins": tuple(data.get("joins", ())),
             "language": known_language(data.get("language"), workshop.workshop.language),
+            "delivery_taken": "delivery" not in data,
         }
     )
     faults += _join_faults(order)
@@ -91,10 +103,13 @@ def _slab(raw: dict[str, Any], workshop: Workshop) -> tuple[Slab, list[Fault]]:
     names = [offered.name for offered in workshop.palette]
     if shade.name is not None and shade.name not in names:
         faults.append(Fault("/shade/name", _unknown("shade", shade.name, names)))
-    finish, finish_faults = _finish(raw.get("finish", {}), workshop)
+    finish, finish_faults = _finish(raw.get("finish", {}), raw.get("place", "indoors"), workshop)
+    usual_mm = usual_thickness_mm(workshop, raw.get("use", "worktop"))
     slab = Slab(
         **{
+            "thickness": speaker(raw["outline"]).like(usual_mm),
             **raw,
+            "taken": tuple(_taken(raw)),
             "shade": shade,
             "finish": finish,
             "cutouts": tuple(raw.get("cutouts", ())),
@@ -105,11 +120,18 @@ def _slab(raw: dict[str, Any], workshop: Workshop) -> tuple[Slab, list[Fault]]:
     return slab, [*faults, *finish_faults, *slab_faults(slab, workshop)]
 
 
-def _finish(raw: dict[str, str], workshop: Workshop) -> tuple[Finish, list[Fault]]:
+def _taken(raw: Mapping[str, Any]) -> Iterator[LeftOpen]:
+    """Yield what nobody told of a slab."""
+    told = raw.keys() | raw.get("finish", {}).keys()
+    left_open: tuple[LeftOpen, ...] = ("thickness", "shade", "surface", "sealer", "edges", "place")
+    yield from (name for name in left_open if name not in told)
+
+
+def _finish(raw: dict[str, str], where: Place, workshop: Workshop) -> tuple[Finish, list[Fault]]:
     surfaces = {str(offered.surface): offered.surface for offered in workshop.finishes}
     sealers = [offered.name for offered in workshop.sealers]
     surface = raw.get("surface", next(iter(surfaces)))
-    sealer = raw.get("sealer", sealers[0])
+    sealer = raw.get("sealer", usual_sealer(workshop, where))
     faults = []
     if surface not in surfaces:
         faults.append(Fault("/finish/surface", _unknown("surface", surface, list(surfaces))))

@@ -1,4 +1,4 @@
-"""An order becomes JSON again: as understood for the answer, compact for a token."""
+"""Writing an order as JSON: complete for an answer, compact for a token."""
 
 from __future__ import annotations
 
@@ -21,7 +21,7 @@ def write_order(order: Order, *, compact: bool = False) -> dict[str, Any]:
     Parameters
     ----------
     compact
-        Leave out members that stand at their default; the result reads back to the same order.
+        Leave out members that have their default; the result reads back to the same order.
     """
     written: dict[str, Any] = write_member(order, compact)
     return written
@@ -41,12 +41,12 @@ def write_member(value: JSON, compact: bool) -> JSON:
         return {
             _ON_THE_WIRE.get((type(value), field.name), field.name): write_member(member, compact)
             for field in fields(value)
-            if _is_said(field, member := getattr(value, field.name), compact)
+            if _is_written(field, member := getattr(value, field.name), compact)
         }
     return value
 
 
-def _is_said(field: Field[Any], value: object, compact: bool) -> bool:
+def _is_written(field: Field[Any], value: object, compact: bool) -> bool:
     if field.metadata.get("inside"):
         return False
     if field.name in _ALWAYS:

@@ -12,10 +12,10 @@ from ledgerstone.codec._look_schemas import EdgeSchema, FinishSchema, ShadeSchem
 from ledgerstone.codec._opening_schemas import CUTOUTS, RELIEFS
 from ledgerstone.codec._outline_schemas import OUTLINES
 from ledgerstone.codec._record_schema import (
-    MOST_CUTOUTS,
-    MOST_POINTS,
-    MOST_QUANTITY,
-    MOST_RESTS,
+    MAX_CUTOUTS,
+    MAX_POINTS,
+    MAX_QUANTITY,
+    MAX_RESTS,
     SIDE_PATTERN,
     Record,
     is_side,
@@ -34,21 +34,21 @@ from ledgerstone.codec.fields import (
     YesNoField,
     refused,
 )
-from ledgerstone.codec.least_sizes import LEAST_THICKNESS_MM
+from ledgerstone.codec.least_sizes import MIN_THICKNESS_MM
 from ledgerstone.codec.tokens import LONGEST_TOKEN
 from ledgerstone.json_types import JSON
 from ledgerstone.message import Message
-from ledgerstone.order import MOST_SLABS
+from ledgerstone.order import MAX_SLABS
 
 LONGEST_LANGUAGE_TAG = 35  # RFC 5646 §4.4.1
 
 __all__ = [
     "CUTOUTS",
-    "MOST_CUTOUTS",
-    "MOST_POINTS",
-    "MOST_QUANTITY",
-    "MOST_RESTS",
-    "MOST_SLABS",
+    "MAX_CUTOUTS",
+    "MAX_POINTS",
+    "MAX_QUANTITY",
+    "MAX_RESTS",
+    "MAX_SLABS",
     "OUTLINES",
     "RELIEFS",
     "RESTS",
@@ -59,19 +59,19 @@ __all__ = [
 
 
 class SlabSchema(Strict):
-    """One slab, and how many pieces alike."""
+    """One slab, cast ``quantity`` times."""
 
     about = "a-slab"
     label = TextField(
         "slab-label",
-        about="What the slab is called in sentences and drawings. Left out, it has a number.",
+        about="The slab's name in sentences and drawings. Left out, it has a number.",
     )
     quantity = NumberField(
         "quantity",
         at_least=1,
-        at_most=MOST_QUANTITY,
+        at_most=MAX_QUANTITY,
         whole=True,
-        about="How many pieces alike. Left out, 1.",
+        about="How many identical pieces. Left out, 1.",
     )
     use = ChoiceField("use", records.USES, about="What the slab is used as. Left out, `worktop`.")
     size_from = ChoiceField(
@@ -86,22 +86,24 @@ class SlabSchema(Strict):
     outline = KindField("slab-outline", OUTLINES, required=True, about="Its shape in plan.")
     thickness = LengthField(
         "slab-thickness",
-        required=True,
-        above_mm=LEAST_THICKNESS_MM,
+        above_mm=MIN_THICKNESS_MM,
         zero=True,
         at_most_mm=1000.0,
-        about="How thick it is, from its top to its underside.",
+        about=(
+            "How thick it is, from its top to its underside. Left out, the workshop's usual, which"
+            " a note then says."
+        ),
     )
     cutouts = ListField(
         KindField("cut-out", CUTOUTS),
         "cut-outs",
-        at_most=MOST_CUTOUTS,
+        at_most=MAX_CUTOUTS,
         about="Openings through it. Left out, there are none.",
     )
     reliefs = ListField(
         KindField("relief", RELIEFS),
         "reliefs",
-        at_most=MOST_CUTOUTS,
+        at_most=MAX_CUTOUTS,
         about="Places that are thinner, and not open. Left out, there are none.",
     )
     edges = BySideField(
@@ -116,11 +118,13 @@ class SlabSchema(Strict):
         "finish",
         about="Its surface and what seals it. Left out, the workshop's usual.",
     )
-    place = ChoiceField("place", records.PLACES, about="Where it goes. Left out, `indoors`.")
+    place = ChoiceField(
+        "place", records.PLACES, about="The place it is made for. Left out, `indoors`."
+    )
     rests = KindField(
         "what-the-slab-rests-on",
         RESTS,
-        about="What carries it in place. Left out, the answer cautions that nothing was told.",
+        about="What carries it in place. Left out, the answer cautions that this is not known.",
     )
 
 
@@ -131,10 +135,10 @@ class JoinEndSchema(Record):
     slab = NumberField(
         "slab-number",
         at_least=0,
-        at_most=MOST_SLABS - 1,
+        at_most=MAX_SLABS - 1,
         whole=True,
         required=True,
-        about="The slab's number in the order, from 0.",
+        about="The slab's index in the order, from 0.",
     )
     side = TextField(
         "side", longest=20, required=True, about="The side of it that meets the other."
@@ -142,17 +146,17 @@ class JoinEndSchema(Record):
 
 
 class JoinSchema(Record):
-    """Two sides that meet."""
+    """A join between the sides of two slabs."""
 
     about, record = "a-join", records.Join
     one = ObjectField(
-        JoinEndSchema, "one-side-of-the-join", required=True, about="One side of the join."
+        JoinEndSchema, "one-side-of-the-join", required=True, about="The first side of the join."
     )
     other = ObjectField(
-        JoinEndSchema, "other-side-of-the-join", required=True, about="The other side."
+        JoinEndSchema, "other-side-of-the-join", required=True, about="The second side of the join."
     )
     gap = LengthField(
-        "join-gap", zero=True, required=True, about="The width of the joint between them."
+        "join-gap", zero=True, required=True, about="The width of the joint between the two sides."
     )
 
 
@@ -177,34 +181,34 @@ class OrderSchema(Strict):
         ObjectField(SlabSchema, "a-slab"),
         "slabs",
         at_least=1,
-        at_most=MOST_SLABS,
+        at_most=MAX_SLABS,
         required=True,
-        about="What is cast.",
+        about="The slabs to cast.",
     )
     joins = ListField(
         ObjectField(JoinSchema, "a-join"),
         "joins",
-        at_most=MOST_SLABS * 2,
+        at_most=MAX_SLABS * 2,
         about="Which sides of which slabs meet. Left out, none do.",
     )
     delivery = ObjectField(
         DeliverySchema,
         "delivery",
-        about="How it leaves, and what is known of the way in. Left out, it is collected.",
+        about="The delivery, and the known dimensions of the way in. Left out, it is collected.",
     )
     needed_by = DayField(
         "needed-by-day",
         longest=20,
-        about="The day by which it must be there, ISO 8601. Left out, any day will do.",
+        about="The day by which it must arrive, ISO 8601. Left out, any day.",
     )
     sample_tile = YesNoField(
-        "a-sample-tile", about="Whether a sample tile comes first. Left out, none does."
+        "a-sample-tile", about="Whether a sample tile is cast first. Left out, no."
     )
     templating = YesNoField(
-        "coming-to-measure", about="Whether the workshop comes to measure. Left out, it does not."
+        "coming-to-measure", about="Whether the workshop measures on site. Left out, no."
     )
     heated_curing = YesNoField(
-        "heated-curing", about="Whether it cures in the heated tent. Left out, it does not."
+        "heated-curing", about="Whether it cures in the heated tent. Left out, no."
     )
     language = TextField(
         "language",

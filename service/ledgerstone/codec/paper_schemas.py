@@ -1,4 +1,4 @@
-"""Papers as plain lists and texts: replies, sheets, and the job sheet."""
+"""Schemas of papers as plain lists and texts: replies, sheets, and the job sheet."""
 
 from __future__ import annotations
 
@@ -8,11 +8,11 @@ from marshmallow import fields
 
 from ledgerstone.codec.answer_fields import (
     AnswerSchema,
-    Free,
+    AnyJson,
     Many,
+    NestedPart,
     Number,
     OneOf,
-    Part,
     Text,
     Whole,
 )
@@ -34,96 +34,104 @@ class ReplySchema(AnswerSchema):
 class SheetFactSchema(AnswerSchema):
     """One line of a table of facts."""
 
-    what = Text("What is told.")
-    says = Text("What it is.")
+    what = Text("The fact's name, such as `Thickness`.")
+    says = Text("The fact's value, in words.")
 
 
 class SheetSectionSchema(AnswerSchema):
     """One part of a sheet."""
 
-    heading = Text("What it is about.")
-    facts = Many("What is set as a table; empty where nothing is.", SheetFactSchema)
-    says = Many("Lines to read, or to tick where the sheet is signed.", fields.String())
-    words = Text("What the section's drawing shows; empty where it has none.")
+    heading = Text("The section's heading.")
+    facts = Many("Facts that are set as a table; empty if there are none.", SheetFactSchema)
+    says = Many(
+        "Lines of text; on a sheet that is signed, each has a box to tick.", fields.String()
+    )
+    words = Text("The section's drawing, described in words; empty if it has none.")
 
 
 class SheetSchema(AnswerSchema):
-    """A sheet of paper, its drawings left out."""
+    """A sheet of paper; its drawings are described in words."""
 
-    title = Text("What the sheet is.")
-    workshop = Text("Whose it is, and where.")
-    reach = Text("How to reach the workshop.")
-    facts = Many("What stands under the title.", SheetFactSchema)
-    sections = Many("Its parts, in turn.", SheetSectionSchema)
-    signs = Text("What is signed at the foot; empty where nothing is.")
+    title = Text("The sheet's title.")
+    workshop = Text("The workshop's name and address.")
+    reach = Text("The workshop's email address and telephone number.")
+    facts = Many("The facts under the title.", SheetFactSchema)
+    sections = Many("The sections, in order.", SheetSectionSchema)
+    signs = Text("The declaration that is signed at the foot; empty if the sheet is not signed.")
 
 
 class OperationTimeSchema(AnswerSchema):
-    """One step of the work."""
+    """One operation of the work."""
 
-    name = Text("What is done.")
-    stage = Text("Which stage of the work it is a part of.")
+    name = Text("The operation's name.")
+    stage = Text("The stage of the work that it belongs to.")
     slab = Whole(
-        "The slab's number, from 0; null where it is of the whole order.",
+        "The slab's index, from 0; null for an operation of the whole order.",
         or_null=True,
         keywords={"minimum": 0},
     )
-    hands_minutes = Whole("Minutes of hands.", keywords={"minimum": 0})
-    machine_minutes = Whole("Minutes of a machine.", keywords={"minimum": 0})
-    wait_hours = Number("Hours of waiting afterwards.", 3, keywords={"minimum": 0})
+    hands_minutes = Whole("Labour, in minutes.", keywords={"minimum": 0})
+    machine_minutes = Whole("Machine time, in minutes.", keywords={"minimum": 0})
+    wait_hours = Number("Waiting time after it, in hours.", 3, keywords={"minimum": 0})
 
 
 class JobBlockSchema(AnswerSchema):
     """One block of a page; `kind` says which members it has."""
 
-    kind = OneOf("What it is.", BLOCKS)
-    says = Free(
-        "A sentence, or several.",
-        absent="Not in `facts`, `table` and `drawing`.",
+    kind = OneOf("The kind of block, which determines its members.", BLOCKS)
+    says = AnyJson(
+        "The text: one sentence, or a list of lines.",
+        absent="Absent in `facts`, `table` and `drawing`.",
         keywords={"type": ["string", "array"], "items": {"type": "string"}},
     )
-    columns = Free("A table's heads.", absent="Only in `table`.", keywords=_TEXTS)
-    rows = Free("Lines of cells.", absent=_ONLY_TABLES, keywords={"type": "array", "items": _TEXTS})
-    words = Text("What a drawing shows.", absent="Only in `drawing`.")
+    columns = AnyJson("The column headings of a table.", absent="Only in `table`.", keywords=_TEXTS)
+    rows = AnyJson(
+        "The rows, each a list of cells.",
+        absent=_ONLY_TABLES,
+        keywords={"type": "array", "items": _TEXTS},
+    )
+    words = Text("The drawing, described in words.", absent="Only in `drawing`.")
 
 
 class JobPageSchema(AnswerSchema):
     """One page of a job sheet."""
 
-    title = Text("What the page is.")
-    blocks = Many("What stands on it, in turn; drawings by their words.", JobBlockSchema)
+    title = Text("The page's title.")
+    blocks = Many("The blocks of the page, in order.", JobBlockSchema)
 
 
 class JobDaySchema(AnswerSchema):
-    """What is done at one slab on one day."""
+    """The work at one slab on one day."""
 
-    day = Text("The day on which it is done.", keywords={"format": "date"})
-    label = Text("The slab; empty for what is done for the whole order.")
-    says = Text("What is done.")
+    day = Text("The day of the work, ISO 8601.", keywords={"format": "date"})
+    label = Text("The slab's name; empty for work on the whole order.")
+    says = Text("The work of that day.")
     hours = Text(
-        "From when to when, by the workshop's clock.", absent="Absent of the day it leaves."
+        "Start and end of the work, local time.", absent="Absent for the day the order leaves."
     )
 
 
 class MaterialSchema(AnswerSchema):
-    """What the order uses of one material."""
+    """The amount of one material that the order uses."""
 
-    name = Text("What it is.")
-    used = Number("How much of it.", 3)
-    unit = Text("In which unit.")
-    pack = Number("How much one pack holds, in the same unit.", absent="Absent where it is loose.")
+    name = Text("The material's name.")
+    used = Number("The amount used, in `unit`.", 3)
+    unit = Text("The unit of `used` and `pack`.")
+    pack = Number("The content of one pack, in `unit`.", absent="Absent if sold loose.")
 
 
 class JobSheetSchema(AnswerSchema):
-    """What the workshop works from."""
+    """The job sheet that the workshop works from."""
 
     reference = Text("The quote's reference, with its revision's letter.")
-    workshop = Text("Whose it is, and where.")
-    operations = Many("The work, step by step: what price and days come from.", OperationTimeSchema)
-    costs = Part("What it costs the workshop.", CostsSchema)
-    days = Many("The work by day and slab, and the day it leaves.", JobDaySchema)
-    materials = Many("Everything that the order uses.", MaterialSchema)
-    pages = Many("Every page, in the order in which the workshop needs them.", JobPageSchema)
+    workshop = Text("The workshop's name and address.")
+    operations = Many(
+        "The operations, in order, from which price and days are computed.", OperationTimeSchema
+    )
+    costs = NestedPart("The workshop's costs.", CostsSchema)
+    days = Many("The work by day and slab, and the day the order leaves.", JobDaySchema)
+    materials = Many("Every material that the order uses.", MaterialSchema)
+    pages = Many("The pages, in the order in which they are needed.", JobPageSchema)
 
 
 REPLY: Final = ReplySchema()

@@ -1,4 +1,4 @@
-"""Changes as RFC 6902 JSON Patch against an order exactly as it was sent."""
+"""Changes as JSON Patch (RFC 6902) against an order exactly as it was sent."""
 
 from __future__ import annotations
 
@@ -16,10 +16,10 @@ Patch = list[dict[str, Any]]
 
 
 def write_patch(sent: dict[str, Any], state: State) -> Patch:
-    """Write what turns an order into a state of it as a patch of the document that was sent.
+    """Return the patch of a sent document that turns its order into a state of it.
 
-    It begins by testing what it changes, so that a stale patch fails loudly: the member itself
-    where it was sent, else what stands around it.
+    It begins with tests of what it changes, so that a stale patch fails: the member itself if it
+    was sent, else the object around it.
     """
     document = copy.deepcopy(sent)
     tests: Patch = []
@@ -37,7 +37,7 @@ def write_patch(sent: dict[str, Any], state: State) -> Patch:
 
 
 def _piece(sent: dict[str, Any], state: State, k: int) -> dict[str, JSON]:
-    """The operation that adds a piece: the slab as it was sent, with what is its own."""
+    """Return the operation that adds a piece: the slab as it was sent, with the piece's changes."""
     document = {"slabs": [copy.deepcopy(sent["slabs"][state.pieces[k].of])]}
     for change in state.of_piece(k, 0):
         apply(document, [_step(document, change)])
@@ -45,7 +45,7 @@ def _piece(sent: dict[str, Any], state: State, k: int) -> dict[str, JSON]:
 
 
 def _step(document: JSON, change: Change) -> dict[str, JSON]:
-    """The operation that makes one change: a member replaced, taken away, or added."""
+    """Return the operation of one change: replace, remove or add."""
     path = list(change.path)
     known = _known(document, path)
     if known == len(path):
@@ -59,9 +59,9 @@ def _step(document: JSON, change: Change) -> dict[str, JSON]:
 
 
 def _test(sent: JSON, path: Sequence[str | int]) -> dict[str, JSON]:
-    """Test the member that a change takes the place of, or what stands around it.
+    """Return the test of the member that a change replaces, or of the object around it.
 
-    Around it, small things are tested whole and a slab by its outline.
+    A small object is tested whole, and a slab by its outline.
     """
     around = list(path[: _known(sent, path)])
     if len(around) < len(path) and len(around) <= 2:
@@ -75,7 +75,7 @@ def _value(new: JSON) -> JSON:
 
 
 def _known(document: JSON, path: Sequence[str | int]) -> int:
-    """How many steps of a path exist in a document."""
+    """Return how many steps of a path exist in a document."""
     here = document
     for depth, step in enumerate(path):
         inside = range(len(here)) if isinstance(here, list) else here
@@ -97,9 +97,9 @@ def _pointer(path: Sequence[str | int]) -> str:
 
 
 def apply(document: JSON, patch: Patch) -> None:
-    """Apply a patch of ours to a document in place; its tests are for others to make.
+    """Apply one of our patches to a document in place, without its tests.
 
-    The document gets values of its own: what a later operation does in them is not the patch's.
+    Values are copied, so that later operations do not change the patch.
     """
     for operation in copy.deepcopy(patch):
         if operation["op"] == "test":
@@ -123,7 +123,7 @@ def _apply_one(here: JSON, last: str, operation: dict[str, JSON]) -> None:
 
 
 def trial_of(sent: dict[str, Any], check: Callable[[dict[str, Any]], Outcome]) -> Trial:
-    """Make the trial of an order as sent: patch it, read it anew, check it whole.
+    """Return the trial of an order: patch its document, parse it, run every check.
 
     Parameters
     ----------

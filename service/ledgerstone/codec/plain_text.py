@@ -11,14 +11,14 @@ __all__ = ["dotted", "text_fault"]
 
 # Controls, format and direction marks, surrogates, unassigned, private, line separators.
 _HIDDEN_CATEGORIES = {"Cc", "Cf", "Cs", "Cn", "Co", "Zl", "Zp"}
-_JOINERS = {"\u200c", "\u200d"}  # the two format characters that some scripts cannot do without
+_JOINERS = {"\u200c", "\u200d"}  # the two format characters that some scripts need
 _BLANK_LETTERS = {"\u115f", "\u1160", "\u3164", "\uffa0"}  # letters that print as nothing
 _TALLEST = 4  # marks on one letter; no script's everyday spelling needs more: from memory
 _STACK = re.compile(f"m{{{_TALLEST + 1},}}")
 
 
 def text_fault(text: str, field: Message) -> Message | None:
-    """Say what the text of a field must not include, or None where it prints as it reads."""
+    """Return what the text of a field must not include; None if it prints as it reads."""
     if any(_is_hidden(c) for c in text):
         return Message("text-with-hidden", field=field)
     marks = "".join("m" if unicodedata.category(c) in ("Mn", "Me") else "." for c in text)
@@ -34,5 +34,5 @@ def _is_hidden(c: str) -> bool:
 
 
 def dotted(text: str) -> str:
-    """Return a text with a dot for everything in it that does not print."""
+    """Return a text with a dot for every character that does not print."""
     return "".join(c if c.isprintable() else "·" for c in text)

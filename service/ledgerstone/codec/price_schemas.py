@@ -1,4 +1,4 @@
-"""Money in answers: prices, their lines, and what an order costs the workshop."""
+"""Schemas of money in answers: prices, their lines, and the workshop's costs."""
 
 from __future__ import annotations
 
@@ -13,14 +13,14 @@ class MoneySchema(AnswerSchema):
     """An amount of money."""
 
     currency = Text("The amount's currency, as its ISO 4217 code.")
-    amount = Amount("The amount; below zero it is that much less.")
+    amount = Amount("The amount; negative for a decrease.")
 
 
 class PriceLineSchema(AnswerSchema):
     """One line of a price."""
 
-    label = Text("What is charged for, in the customer's words.")
-    amount = Amount("What is charged, before tax; below zero it is taken off.")
+    label = Text("What is charged for, as the customer reads it.")
+    amount = Amount("The amount before tax; negative for a deduction.")
 
 
 class PriceSchema(AnswerSchema):
@@ -32,10 +32,10 @@ class PriceSchema(AnswerSchema):
         PriceLineSchema,
     )
     net = Amount("The sum of the lines, before tax.")
-    tax = Amount("The tax on the net; 0.00 where the workshop charges none.")
+    tax = Amount("The tax on the net; 0.00 if the workshop charges none.")
     tax_percent = Number("The rate of the tax, in percent of the net.")
-    total = Amount("What the customer pays in all, tax and all.")
-    deposit = Amount("What is paid of the total when the order is placed.")
+    total = Amount("What the customer pays in all, with tax.")
+    deposit = Amount("The part of the total that is due with the order.")
 
 
 class OfferPriceSchema(AnswerSchema):
@@ -43,30 +43,32 @@ class OfferPriceSchema(AnswerSchema):
 
     currency = Text(_CURRENCY)
     lines = Many(
-        "What the net is made of.",
+        "The lines that add up to the net.",
         PriceLineSchema,
         attribute="own_lines",
-        absent="Absent where the workshop did not set the price itself.",
+        absent="Absent if the workshop did not set the price itself.",
     )
     net = Amount("The price before tax.")
     tax = Amount("The tax on the net.")
-    total = Amount("What the customer was to pay in all.")
-    deposit = Amount("What was to be paid of the total with the order.")
+    total = Amount("What the customer pays in all, with tax.")
+    deposit = Amount("The part of the total that is due with the order.")
 
 
 class CostLineSchema(AnswerSchema):
     """One line of what an order costs the workshop."""
 
-    label = Text("What it is spent on.")
-    group = Text("The line of the price that it is charged under.")
-    amount = Amount("What it costs the workshop, to the penny, before its margin and tax.")
+    label = Text("What the cost is for.")
+    group = Text("The line of the price that includes it.")
+    amount = Amount("The cost to the workshop, to the penny, before markup and tax.")
 
 
 class CostsSchema(AnswerSchema):
-    """What an order costs the workshop, each line to the penny."""
+    """The costs of an order to the workshop, each line to the penny."""
 
     currency = Text(_CURRENCY)
-    margin_percent = Text("The margin added to every group but sample tiles, in percent.")
+    margin_percent = Text(
+        "The markup on the cost of every group but sample tiles, in percent: at 40, 100 asks 140."
+    )
     lines = Many("Every cost, in the order in which the work is done.", CostLineSchema)
     total = Amount("The sum of the lines.")
 

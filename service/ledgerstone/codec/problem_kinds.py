@@ -1,4 +1,4 @@
-"""Every kind of problem an answer can be (RFC 9457): its name, its status, and what it says."""
+"""Every kind of problem (RFC 9457): its name, its status and its texts."""
 
 from __future__ import annotations
 
@@ -24,12 +24,12 @@ class ProblemKind:
 
     @property
     def title(self) -> Message:
-        """What every problem of this kind is called."""
+        """The title of every problem of this kind."""
         return Message("problem-title", kind=self.name)
 
     @property
     def usual(self) -> Message:
-        """Its detail, where none is given."""
+        """The default detail."""
         return Message("problem-usual", kind=self.name)
 
 

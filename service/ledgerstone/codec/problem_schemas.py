@@ -1,4 +1,4 @@
-"""Problem documents (RFC 9457): plain ones, what was not understood, and the send-back."""
+"""Schemas of problem documents (RFC 9457): plain, not understood, and the send-back."""
 
 from __future__ import annotations
 
@@ -6,9 +6,9 @@ from typing import Final
 
 from marshmallow import fields, validate
 
-from ledgerstone.codec.answer_fields import AnswerSchema, Described, Many, Part, Text, Whole
+from ledgerstone.codec.answer_fields import AnswerSchema, Described, Many, NestedPart, Text, Whole
 from ledgerstone.codec.drawing_schemas import DrawingsSchema
-from ledgerstone.codec.faults_out import MOST_FAULTS
+from ledgerstone.codec.faults_out import MAX_FAULTS
 from ledgerstone.codec.finding_schemas import FindingSchema, FixSchema
 from ledgerstone.codec.order_schemas import OrderSchema
 from ledgerstone.codec.quote_schemas import ALL_LISTED, MORE_FINDINGS
@@ -20,10 +20,12 @@ STAGES: Final = ("shape", "strength", "promise")
 class ProblemSchema(AnswerSchema):
     """A problem (RFC 9457)."""
 
-    type = Text("Leads to a page that says what it is.", keywords={"format": "uri-reference"})
-    title = Text("The same for every problem of this type.")
+    type = Text(
+        "The address of a page about this kind of problem.", keywords={"format": "uri-reference"}
+    )
+    title = Text("The title, the same for every problem of this type.")
     status = Whole("The HTTP status.")
-    detail = Text("What happened this time.")
+    detail = Text("The details of this occurrence.")
     instance = Text("This request, as `X-Request-Id` names it.", keywords={"format": "uri"})
 
 
@@ -31,23 +33,27 @@ class FaultSchema(AnswerSchema):
     """One thing that was not understood."""
 
     pointer = Text(
-        "Where in the request it is, as a JSON Pointer (RFC 6901).",
+        "JSON Pointer to it in the request (RFC 6901).",
         keywords={"format": "json-pointer"},
     )
-    says = Text("What was not understood, and what would be.")
+    says = Text("What was not understood, and what would be valid.")
 
 
 class FaultsSchema(AnswerSchema):
     """The first 50 faults at once, and how many more there are."""
 
-    faults = Many("Each fault, at its place.", FaultSchema, keywords={"maxItems": MOST_FAULTS})
+    faults = Many(
+        "The faults, each at its JSON Pointer.", FaultSchema, keywords={"maxItems": MAX_FAULTS}
+    )
     more_faults = Whole(_MORE_FAULTS, absent=ALL_LISTED, keywords={"minimum": 1})
 
 
 class NotUnderstoodSchema(ProblemSchema):
     """The first 50 faults at once, each at its JSON Pointer, and how many more there are."""
 
-    faults = Many("Each fault, at its place.", FaultSchema, keywords={"maxItems": MOST_FAULTS})
+    faults = Many(
+        "The faults, each at its JSON Pointer.", FaultSchema, keywords={"maxItems": MAX_FAULTS}
+    )
     more_faults = Whole(_MORE_FAULTS, absent=ALL_LISTED, keywords={"minimum": 1})
 
 
@@ -59,27 +65,27 @@ class SentBackSchema(ProblemSchema):
         absent="Absent within an opened quote.",
         keywords={"format": "uri"},
     )
-    order = Described("The order as it was understood, what was left out filled in.", OrderSchema)
-    findings = Many("What stops it, cautions and notes, the gravest first.", FindingSchema)
+    order = Described("The order as understood, with defaults filled in.", OrderSchema)
+    findings = Many("All findings: stops, cautions and notes, the gravest first.", FindingSchema)
     more_findings = Whole(MORE_FINDINGS, absent=ALL_LISTED, keywords={"minimum": 1})
     not_checked = Many(
-        "Stages that did not run, because an earlier one stopped the order.",
+        "Stages that were not run because an earlier one stopped the order.",
         fields.String(validate=validate.OneOf(STAGES)),
     )
-    drawings = Part("Links to its drawings.", DrawingsSchema)
-    fix_all = Part(
-        "The smallest change after which it quotes.",
+    drawings = NestedPart("Links to its drawings.", DrawingsSchema)
+    fix_all = NestedPart(
+        "The smallest change after which the order quotes.",
         FixSchema,
-        absent="Absent where none was found, or none looked for.",
+        absent="Absent if none was found or searched for.",
     )
-    nearest_makeable = Part(
-        "A larger change after which it quotes.",
+    nearest_makeable = NestedPart(
+        "A larger change after which the order quotes.",
         FixSchema,
-        absent="Absent where `fix_all` is there, or none was found.",
+        absent="Absent if `fix_all` is present or none was found.",
     )
     why_no_fix = Text(
         "Why nothing keeps all that was asked for: what has no room; or that nothing was found.",
-        absent="Absent where a fix was found, where the nearest says enough, or none looked for.",
+        absent="Absent if a fix was found, where the nearest says enough, or none looked for.",
     )
 
 

@@ -1,4 +1,4 @@
-"""The quote: the answer when nothing stops the order."""
+"""Schema of the quote: the answer when nothing stops the order."""
 
 from __future__ import annotations
 
@@ -14,9 +14,9 @@ from ledgerstone.codec.answer_fields import (
     Described,
     Facet,
     Many,
+    NestedPart,
     Number,
     OneOf,
-    Part,
     Text,
     Whole,
     YesNo,
@@ -28,52 +28,52 @@ from ledgerstone.codec.price_schemas import CostsSchema, MoneySchema, PriceSchem
 
 STANDINGS: Final = ("estimate", "quotation")
 MORE_FINDINGS: Final = "How many more findings there are; the gravest are listed."
-ALL_LISTED: Final = "Absent where all are listed."
+ALL_LISTED: Final = "Absent if all are listed."
 
 
 class StageSchema(AnswerSchema):
-    """One stage of the work."""
+    """One stage of the lead time."""
 
-    name = Text("What is done, or waited for.")
+    name = Text("The work or the wait.")
     starts = Day("Its first day.")
     ends = Day("Its last day.")
-    why = Text("Why it takes so long; empty where that is plain.")
+    why = Text("Why it takes so long; empty if that is obvious.")
 
 
 class ArrivalSchema(AnswerSchema):
-    """The days on which the order can arrive; the ready day itself where it is collected."""
+    """The first and last day on which the order can arrive; the ready day if it is collected."""
 
-    earliest = Day("The first of them.", attribute="arrives_earliest")
-    latest = Day("The last of them.", attribute="arrives_latest")
+    earliest = Day("The first possible day.", attribute="arrives_earliest")
+    latest = Day("The last possible day.", attribute="arrives_latest")
 
 
 class LeadTimeSchema(AnswerSchema):
     """Days in the workshop's time zone. The day is held once the workshop books it."""
 
     ready_on = Day("The day on which it is ready to leave the workshop.")
-    if_ordered_by = Day("The last day to order for that.")
+    if_ordered_by = Day("The last day to order for `ready_on`.")
     arrives = Facet("When it arrives.", ArrivalSchema)
-    stages = Many("What happens until it is ready, in turn.", StageSchema)
+    stages = Many("The stages until it is ready, in order.", StageSchema)
 
 
 class SlabWeightSchema(AnswerSchema):
-    """What one slab weighs."""
+    """The weight of one slab."""
 
-    label = Text("The slab's label; empty where it has none.")
+    label = Text("The slab's label; empty if it has none.")
     slab_kg = Number("The mass of one piece with its steel, in kg, to 0.1 kg.", 1)
-    people_to_lift = Whole("How many people lift it: the workshop's own share of mass for each.")
-    says = Text("The mass with the hands that it wants, for the customer; no safe limit.")
+    people_to_lift = Whole("How many people lift it, by the workshop's own mass for each.")
+    says = Text("Its mass and the people to lift it, for the customer; no safe limit.")
 
 
 class WeightSchema(AnswerSchema):
-    """What the order weighs."""
+    """The weight of the order."""
 
-    slabs = Many("Each slab, in the order's order.", SlabWeightSchema)
-    packed_kg = Number("The whole order as it leaves, packing and all, in kg, to 0.1 kg.", 1)
+    slabs = Many("Each slab, in the order of the order.", SlabWeightSchema)
+    packed_kg = Number("The mass of the whole order with its packing, in kg, to 0.1 kg.", 1)
 
 
 class FinishedSchema(AnswerSchema):
-    """The slab's box, as it is made, to 0.1 mm."""
+    """The finished size of the slab's bounding box, to 0.1 mm."""
 
     length_mm = Number("From its left end to its right, in mm.", 1)
     width_mm = Number("From its front to its back, in mm.", 1)
@@ -83,55 +83,66 @@ class FinishedSchema(AnswerSchema):
 class GoverningSchema(AnswerSchema):
     """The governing case in numbers, for the maker."""
 
-    load_n = Number("A person's load, in N.", 0, absent="Absent where nobody is on it.")
-    load_n_per_m2 = Number(
-        "What is spread over it, in N/m².", 0, absent="Absent where nothing is spread."
+    load_n = Number(
+        "The concentrated load of a person, in N.", 0, absent="Absent if there is none."
     )
+    load_n_per_m2 = Number("The distributed load, in N/m².", 0, absent="Absent if there is none.")
     stress_mpa = Number("The stress, in MPa.", 2)
-    limit_mpa = Number("What is trusted at that age, in MPa.", 2)
+    limit_mpa = Number("The allowed stress at that age, in MPa.", 2)
     age_days = Number("The concrete's age, adjusted to 20 °C, in days.", 2)
     cracks_at_n = Number(
-        "A person's load at which it cracks in the mean, in N.", 0, absent="Absent likewise."
+        "The concentrated load that cracks it at mean strength, in N.",
+        0,
+        absent="Absent under the same condition.",
     )
     cracks_at_n_per_m2 = Number(
-        "What is spread at which it cracks in the mean, in N/m².", 0, absent="Absent likewise."
+        "The distributed load that cracks it at mean strength, in N/m².",
+        0,
+        absent="Absent under the same condition.",
     )
     cracks_at_own_weights = Number(
-        "How many times its own weight cracks it in the mean.",
+        "The multiple of its own weight that cracks it at mean strength.",
         1,
-        absent="Absent where there is a load beside it.",
+        absent="Absent if there is another load.",
     )
 
 
 class StrengthSchema(AnswerSchema):
-    """The case that comes nearest to what the slab is trusted with."""
+    """The load case with the highest utilisation."""
 
-    worst_case = Text("What is done to the slab then.", absent="Absent where no case has stress.")
+    worst_case = Text("The load case.", absent="Absent if no case has a stress.")
     utilisation = Number(
-        "Stress over what is allowed: over 1 stops the order.", absent="Absent likewise."
+        "Stress over the allowed stress; above 1 the order stops.",
+        absent="Absent under the same condition.",
     )
-    where_mm = Part("Where the stress is highest.", PlaceSchema, absent="Absent likewise.")
-    says = Text("How far that uses it, for the customer.", absent="Absent likewise.")
-    governing = Part(
-        "The same case in numbers.", GoverningSchema, absent="Absent without the maker's key."
+    where_mm = NestedPart(
+        "The place of the highest stress.", PlaceSchema, absent="Absent under the same condition."
+    )
+    says = Text(
+        "The utilisation as a sentence for the customer.", absent="Absent under the same condition."
+    )
+    governing = NestedPart(
+        "The load case in numbers.", GoverningSchema, absent="Absent without the maker's key."
     )
 
 
 class ShadeAnswerSchema(AnswerSchema):
-    """How a slab's shade looks, and how sure that is; empty where the workshop cannot tell."""
+    """The appearance of a slab's shade, and its uncertainty; empty if it is not known."""
 
-    name = Text("The shade's name.", absent="Absent where a colour is to be matched.")
-    match = Text("The colour to match.", absent="Absent where the shade has a name.")
+    name = Text("The shade's name.", absent="Absent if a colour is to be matched.")
+    match = Text("The colour to match.", absent="Absent if the shade has a name.")
     hex = Text(
-        "The colour dry and unsealed, sRGB.",
+        "The colour dry and unsealed, sRGB as `#rrggbb`.",
         absent="Absent with all that follows where it is not known.",
         keywords={"pattern": COLOUR_PATTERN},
     )
     hex_wet = Text(
-        "The colour wet.", absent="Absent as `hex` is.", keywords={"pattern": COLOUR_PATTERN}
+        "The colour when wet, sRGB as `#rrggbb`.",
+        absent="Absent as `hex` is.",
+        keywords={"pattern": COLOUR_PATTERN},
     )
     hex_sealed = Text(
-        "The colour under the sealer asked for.",
+        "The colour under the chosen sealer, sRGB as `#rrggbb`.",
         absent="Absent as `hex` is.",
         keywords={"pattern": COLOUR_PATTERN},
     )
@@ -150,27 +161,27 @@ class ShadeAnswerSchema(AnswerSchema):
         absent="Absent as `hex` is.",
     )
     uncertainty_delta_e = Number(
-        "How far a piece may lie from `lab`, CIEDE2000.",
+        "The uncertainty of `lab`, CIEDE2000.",
         1,
-        absent="Absent where it is judged by eye.",
+        absent="Absent if it is judged by eye.",
     )
     away_delta_e = Number(
-        "How far `lab` stays from the colour to match, CIEDE2000.",
+        "The distance of `lab` from the colour to match, CIEDE2000.",
         1,
-        absent="Absent where the shade has a name.",
+        absent="Absent if the shade has a name.",
     )
     says = Text("How sure the colour is, for the customer.", absent="Absent as `hex` is.")
 
 
 class SlabAnswerSchema(AnswerSchema):
-    """What is made of one slab of the order."""
+    """The result for one slab of the order."""
 
-    says = Text("What it is, whole: size, look, openings, edges, place and rests, in a line.")
-    finished_mm = Part("The slab's box.", FinishedSchema)
+    says = Text("A description: size, look, openings, edges, place and rests, in one line.")
+    finished_mm = NestedPart("The finished size of the slab's bounding box.", FinishedSchema)
     area_m2 = Number("Its area net of cut-outs, in m², to 1 cm².", 4)
     volume_l = Number("Its volume net of cut-outs and bevels, in litres, to 10 ml.", 2)
-    strength = Part("How near it comes to what it is trusted with.", StrengthSchema)
-    shade = Part("How its shade looks.", ShadeAnswerSchema)
+    strength = NestedPart("Its utilisation in the governing load case.", StrengthSchema)
+    shade = NestedPart("The appearance of its shade.", ShadeAnswerSchema)
 
 
 class SinceSchema(AnswerSchema):
@@ -178,65 +189,71 @@ class SinceSchema(AnswerSchema):
 
     reference = Text("Its reference with its revision's letter.", attribute="name")
     issued = Day("The day it was made.")
-    total = Amount("What it came to, tax and all, in the same currency.")
-    ready_on = Day("The day on which it was to be ready.")
+    total = Amount("Its total with tax, in the same currency.")
+    ready_on = Day("The day on which it would be ready.")
 
 
 class ChangesSchema(AnswerSchema):
-    """Against the quote that the order names as its `since`."""
+    """The differences from the quote in the order's `since`."""
 
-    since = Part("The earlier offer.", SinceSchema)
-    revision = Text("A, B, … under the same reference; empty where nothing has changed.")
-    says = Many("What has changed in the order, one thing a sentence.", fields.String())
-    price_change = Part("How much more it costs now; below zero, less.", MoneySchema)
-    ready_later_days = Whole("How many days later it is ready; below zero, sooner.")
+    since = NestedPart("The earlier offer.", SinceSchema)
+    revision = Text("A, B, … under the same reference; empty if nothing has changed.")
+    says = Many("The changes of the order, one sentence each.", fields.String())
+    price_change = NestedPart("The change of the total; negative for a lower price.", MoneySchema)
+    ready_later_days = Whole("How many days later it is ready; negative for earlier.")
 
 
 class NoLinkSchema(AnswerSchema):
     """Why there is no link."""
 
-    reason = OneOf("What is in the way of it.", ("too-long",))
-    says = Text("What to do in its place: the order itself can be kept as a file.")
+    reason = OneOf("The reason that there is no link.", ("too-long",))
+    says = Text("What to do instead: the order can be saved as a file.")
 
 
 class QuoteSchema(AnswerSchema):
     """The answer when nothing stops the order."""
 
-    reference = Text("A short name of the offer, to say on the telephone.")
+    reference = Text("A short name of the offer, easy to say on the telephone.")
     token = Text(
-        "The offer, signed: all that opens it again.",
-        absent="Absent where it is longer than any address can be.",
+        "The signed offer, which opens it again.",
+        absent="Absent if it is too long for an address.",
     )
-    link = Text("The page that opens the offer.", absent="Absent where it is too long for a link.")
-    no_link = Part("Why there is no link.", NoLinkSchema, absent="Absent where there is one.")
-    order = Described("The order as it was understood, what was left out filled in.", OrderSchema)
+    link = Text("The page that opens the offer.", absent="Absent if it is too long for a link.")
+    no_link = NestedPart("Why there is no link.", NoLinkSchema, absent="Absent if there is one.")
+    order = Described("The order as understood, with defaults filled in.", OrderSchema)
     issued = Day("The day of the offer.")
-    valid_until = Day("The last day on which the offer stands.")
+    valid_until = Day("The last day on which the offer is valid.")
     standing = OneOf(
-        "`quotation`: the price is promised; `estimate`: a best guess, looked over first.",
+        "`quotation`: the price is binding; `estimate`: the workshop checks it first.",
         STANDINGS,
     )
-    note = Text("A few sentences of the workshop's.", absent="Absent where there are none.")
-    depends_on = Many("What the price and the day rest on, each a sentence.", fields.String())
-    changes = Part(
-        "What differs from an earlier offer.",
+    note = Text("A note from the workshop to the customer.", absent="Absent if there are none.")
+    trial = Text(
+        "A sentence that it is a trial: prices, hours or areas are still invented.",
+        absent="Absent if they are not.",
+    )
+    depends_on = Many(
+        "The conditions of the price and the day, one sentence each.", fields.String()
+    )
+    changes = NestedPart(
+        "The differences from an earlier offer.",
         ChangesSchema,
-        absent="Absent where the order names none.",
+        absent="Absent if the order names none.",
     )
-    price = Part("What it costs.", PriceSchema)
-    costs = Part(
-        "What it costs the workshop.", CostsSchema, absent="Absent without the maker's key."
+    price = NestedPart("The price and its lines.", PriceSchema)
+    costs = NestedPart(
+        "The workshop's costs.", CostsSchema, absent="Absent without the maker's key."
     )
-    lead_time = Part("When it is ready, and when it arrives.", LeadTimeSchema)
-    weight = Part("What it weighs.", WeightSchema)
+    lead_time = NestedPart("The days on which it is ready and arrives.", LeadTimeSchema)
+    weight = NestedPart("The mass of each slab and of the whole.", WeightSchema)
     findings = Many("Cautions and notes, the gravest first.", FindingSchema)
     more_findings = Whole(MORE_FINDINGS, absent=ALL_LISTED, keywords={"minimum": 1})
-    drawings = Part("Links to its drawings.", DrawingsSchema)
-    slabs = Many("What is made of each slab, in the order's order.", SlabAnswerSchema)
+    drawings = NestedPart("Links to its drawings.", DrawingsSchema)
+    slabs = Many("The result for each slab, in the order of the order.", SlabAnswerSchema)
     ways_to_save = Many(
         "Changes that make it cheaper, lighter or sooner.",
         RemedySchema,
-        absent="Absent where they were not looked for.",
+        absent="Absent if they were not searched for.",
     )
 
 

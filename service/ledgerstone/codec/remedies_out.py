@@ -3,21 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any
 
 from ledgerstone.codec.patch import write_patch
 from ledgerstone.codec.price_out import price_members
+from ledgerstone.json_types import Members
 from ledgerstone.price import Price
 from ledgerstone.remedies import Fix, Found, Remedy, Saving
 from ledgerstone.wording import Speech
-
-Members = dict[str, Any]
 
 
 def remedy_members(
     document: Members, found: Found | None, finding: str, speech: Speech
 ) -> list[Members]:
-    """Return what settles one finding."""
+    """Return the remedies of one finding."""
     remedies = found.remedies.get(finding, ()) if found is not None else ()
     return [
         {
@@ -68,7 +66,7 @@ def _fix(
 def saving_members(
     document: Members, ways: Sequence[Saving], now: Price, speech: Speech
 ) -> list[Members]:
-    """Return ways to save, each with what it changes the total by, and what else it saves."""
+    """Return ways to save, each with its change of the total, and its saved mass and days."""
     return [_saving(document, way, now, speech) for way in ways]
 
 

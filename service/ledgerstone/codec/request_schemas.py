@@ -1,4 +1,4 @@
-"""What the calls beside an order take: what a paper is of, and what a customer requests."""
+"""Schemas of requests other than an order: for papers, and a customer's request."""
 
 from __future__ import annotations
 
@@ -6,6 +6,7 @@ from typing import Final
 
 from marshmallow import Schema, fields
 
+from ledgerstone.codec._strict import field_metadata
 from ledgerstone.codec.fields import (
     ChoiceField,
     ListField,
@@ -22,16 +23,18 @@ from ledgerstone.codec.order_schemas import LONGEST_LANGUAGE_TAG, OrderSchema
 from ledgerstone.codec.tokens import LONGEST_TOKEN
 from ledgerstone.message import Message
 
-MOST_TAKEN: Final = 400
-_AT: Final = "Where in the order it stands (RFC 6901). Left out, it is of the whole order."
+MAX_TAKEN: Final = 400
+_AT: Final = (
+    "JSON Pointer to its place in the order (RFC 6901). Left out, it is about the whole order."
+)
 
 
-class AsSentField(fields.Raw):
-    """Members that are read later, as what is described by another schema."""
+class UnparsedField(fields.Raw):
+    """Members that are parsed later, described by another schema."""
 
     def __init__(self, label: str, schema: type[Schema], *, about: str) -> None:
         super().__init__(
-            metadata={"description": about},
+            metadata=field_metadata(label, about),
             error_messages=null_refused(
                 Message("field-missing", field=field_name(label), verb="say")
             ),
@@ -40,32 +43,34 @@ class AsSentField(fields.Raw):
 
 
 class AskSchema(MakerTermsSchema):
-    """What a paper is of: a quote's token, or an order."""
+    """The subject of a paper: a quote's token, or an order."""
 
     about = "what-is-asked"
     token = TextField(
         "quote-token",
         longest=LONGEST_TOKEN,
         about=(
-            "A quote's token: it is written as it was offered, while it stands. Left out, an order"
+            "A quote's token: the paper is as it was offered while it is valid. Left out if `order`"
             " is given."
         ),
     )
-    order = AsSentField(
-        "order", OrderSchema, about="An order, answered anew. Left out, a token is given."
+    order = UnparsedField(
+        "order", OrderSchema, about="An order, which is quoted today. Left out if `token` is given."
     )
-    customer = TextField("customer-name", about="Whom it is for. Left out, nobody is named.")
+    customer = TextField("customer-name", about="The addressee's name. Left out, nobody is named.")
 
 
 class TakenSchema(Strict):
-    """One value that was taken without being said: an entry of an enquiry's `assumed`."""
+    """One assumed value: an entry of an enquiry's `assumed`."""
 
     about = "what-was-assumed"
     at = TextField("its-place", longest=200, about=_AT)
     value = fields.Raw(
-        metadata={"description": "The value. It is not read here, and may be left out."}
+        metadata={"description": "The value. It is not used here, and may be left out."}
     )
-    says = TextField("what-was-taken", longest=400, required=True, about="What the letter says.")
+    says = TextField(
+        "what-was-taken", longest=400, required=True, about="The sentence in the letter."
+    )
 
 
 class QuestionSchema(Strict):
@@ -73,43 +78,70 @@ class QuestionSchema(Strict):
 
     about = "what-is-missing"
     at = TextField("its-place", longest=200, about=_AT)
-    asks = TextField("question", longest=400, required=True, about="What the letter asks.")
+    asks = TextField("question", longest=400, required=True, about="The question in the letter.")
 
 
 class AnsweredSchema(Strict):
     """The message that a draft answers: members of an enquiry's `customer`."""
 
     about = "the-message-answered"
-    to = TextField("its-sender", longest=320, about="The address to answer to. Left out, none is.")
+    to = TextField(
+        "its-sender",
+        longest=320,
+        about="The address to answer to. Left out, the draft has no addressee.",
+    )
     subject = TextField(
-        "its-subject", longest=998, about="Its subject. Left out, the reply has its own."
+        "its-subject",
+        longest=998,
+        about="Its subject. Left out, the reply has a subject of its own.",
     )
     message_id = TextField(
-        "its-identifier", longest=420, about="Its identifier. Left out, the draft starts anew."
+        "its-identifier", longest=420, about="Its Message-ID. Left out, the draft starts a thread."
     )
     references = TextField(
         "its-references",
         longest=8000,
-        about="The identifiers that an answer refers to. Left out, its own alone.",
+        about="Its References header. Left out, only its Message-ID is referred to.",
+    )
+
+
+class JobAskSchema(AskSchema):
+    """The subject of a job sheet, and the questions that are still open."""
+
+    about = "what-is-asked"
+    missing = ListField(
+        ObjectField(QuestionSchema, "what-is-missing", about="One question."),
+        "what-is-missing",
+        at_most=MAX_TAKEN,
+        about="Open questions, each to be ticked off before anything is cut. Left out, none.",
     )
 
 
 class ReplyAskSchema(AskSchema):
-    """What a reply is of, and how it is written."""
+    """The subject of a reply, and how it is written."""
 
     about = "a-reply"
     tone = ChoiceField(
         "tone",
         ("short", "full"),
-        about="`short`: price, day and cautions alone. Left out, `full`.",
+        about="`short`: price, day and cautions only. Left out, `full`.",
     )
     answers = ObjectField(
         AnsweredSchema,
         "the-message-answered",
-        about="The message that a draft answers. Left out, the draft is addressed to nobody.",
+        about="The message that a draft answers. Left out, the draft has no addressee.",
+    )
+    asked = UnparsedField(
+        "order-asked-for",
+        OrderSchema,
+        about=(
+            "The order as the customer asked for it, where the workshop has changed it since: the"
+            " letter says what was changed, and where the day asked for cannot be met. Left out,"
+            " nothing was changed."
+        ),
     )
     ways = YesNoField(
-        "ways", about="Whether to offer a lighter and a cheaper way beside it. Left out, neither."
+        "ways", about="Whether to offer a lighter and a cheaper alternative. Left out, no."
     )
     language = TextField(
         "language",
@@ -122,31 +154,30 @@ class ReplyAskSchema(AskSchema):
     assumed = ListField(
         ObjectField(TakenSchema, "what-was-assumed", about="One value."),
         "what-was-assumed",
-        at_most=MOST_TAKEN,
+        at_most=MAX_TAKEN,
         about=(
-            "What was taken that nobody said: the letter tells it, and is an estimate. Left out,"
-            " nothing was."
+            "Values that were assumed: the letter states them, and is an estimate. Left out, none."
         ),
     )
     missing = ListField(
         ObjectField(QuestionSchema, "what-is-missing", about="One question."),
         "what-is-missing",
-        at_most=MOST_TAKEN,
+        at_most=MAX_TAKEN,
         about=(
-            "What is to be asked: the letter asks the three that move price and feasibility most,"
-            " and is an estimate. Left out, nothing is asked."
+            "Open questions: the letter asks the three that matter most for price and feasibility,"
+            " and is an estimate. Left out, none."
         ),
     )
 
 
 class RequestSchema(Strict):
-    """Which quote a customer would like, who asks, and how to answer."""
+    """A customer's request: the quote, the name, and how to answer."""
 
     about = "a-request"
     token = TextField(
         "quote-token", longest=LONGEST_TOKEN, required=True, about="The quote's token."
     )
-    name = TextField("your-name", required=True, about="The name of whoever asks.")
+    name = TextField("your-name", required=True, about="The customer's name.")
     reach = TextField(
         "an-email-address-or-a-telephone-number",
         required=True,

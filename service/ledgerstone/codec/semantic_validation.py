@@ -1,4 +1,4 @@
-"""Faults of shape and naming that a schema cannot see: what no piece of concrete could mean."""
+"""Faults of shape and naming that a schema cannot see: an order that has no possible meaning."""
 
 from __future__ import annotations
 
@@ -8,44 +8,46 @@ import shapely
 from shapely.geometry import Polygon
 
 from ledgerstone.codec.fields import nearest, shown
-from ledgerstone.codec.least_sizes import least_slab_faults
+from ledgerstone.codec.least_sizes import min_size_faults
 from ledgerstone.cutouts import cutout_size_mm
 from ledgerstone.errors import Fault
 from ledgerstone.message import Message
 from ledgerstone.order import Cutout, LShape, Outline, Point, Rectangle, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.outline import (
+    XY,
     can_round,
     corner_radii_mm,
     finished_size_mm,
     sharp_corners,
     side_names,
 )
+from ledgerstone.quantities import Length
 from ledgerstone.workshop.records import Workshop
 
-XY = tuple[float, float]
+_MIN_STEP_MM = 1.0  # least distance between consecutive points
 
 
 def slab_faults(slab: Slab, workshop: Workshop) -> Iterable[Fault]:
-    """Faults of one slab, by pointer from the slab."""
+    """Yield the faults of one slab, by pointer from the slab."""
     faults = list(_shape_faults(slab, workshop))
     yield from faults
     wrong = {_part(fault.pointer) for fault in faults}
     size = finished_size_mm(slab, workshop.shaping.fitting_gap_mm)
     plain = isinstance(slab.outline, Rectangle | LShape)
-    for fault in least_slab_faults(slab, size if plain else None):
+    for fault in min_size_faults(slab, size if plain else None):
         if _part(fault.pointer) not in wrong:
             yield fault
 
 
 def _part(pointer: str) -> str:
-    """Name the part of a slab that a fault is about: its outline, one cut-out, one relief."""
+    """Return the part of a slab that a fault is about: its outline, one cut-out, one relief."""
     words = pointer.split("/")[1:]
     return "/".join(words[:1] if words[0] == "outline" else words[:2])
 
 
 def _shape_faults(slab: Slab, workshop: Workshop) -> Iterable[Fault]:
-    """Faults of a slab's shapes and of the names of its sides."""
+    """Yield the faults of a slab's shapes and of the names of its sides."""
     faults = list(_size_faults(slab, workshop))
     yield from faults
     if all(fault.pointer != "/outline" for fault in faults):
@@ -71,7 +73,7 @@ def _size_faults(slab: Slab, workshop: Workshop) -> Iterable[Fault]:
 
 
 def outline_faults(outline: Outline, pointer: str, size_mm: XY | None) -> Iterable[Fault]:
-    """Faults of an outline: crossing itself, a notch too large, a radius too large.
+    """Yield the faults of an outline: self-crossing, a notch too large, a radius too large.
 
     ``size_mm`` is its length and width as cast, where that differs from what was asked.
     """
@@ -99,20 +101,25 @@ def outline_faults(outline: Outline, pointer: str, size_mm: XY | None) -> Iterab
 
 
 def ring_faults(points: Sequence[Point], pointer: str) -> Iterable[Fault]:
-    """Faults of a ring of points: no area, a point twice, sides that cross or touch."""
+    """Yield the faults of a ring: no area, a repeated point, sides that cross or touch."""
     ring = [(point.x.mm, point.y.mm) for point in points]
     if len(ring) > 1 and ring[0] == ring[-1]:
         yield Fault(f"{pointer}/{len(ring) - 1}", Message("point-repeats-first"))
         return
     for i in range(len(ring)):
-        if _apart(ring[i - 1], ring[i]) < 1.0:
-            yield Fault(f"{pointer}/{i}", Message("point-near-the-one-before"))
+        if _apart(ring[i - 1], ring[i]) < _MIN_STEP_MM:
+            yield Fault(
+                f"{pointer}/{i}",
+                Message("point-near-the-one-before", least=Length.of_mm(_MIN_STEP_MM)),
+            )
             return
     polygon = Polygon(ring)
     if not polygon.is_valid:
         where = shapely.is_valid_reason(polygon).partition("[")[2].rstrip("]").split()
         x, y = (round(float(mm), 1) + 0.0 for mm in where)
-        yield Fault(pointer, Message("outline-crosses-itself", x=x, y=y))
+        yield Fault(
+            pointer, Message("outline-crosses-itself", x=Length.of_mm(x), y=Length.of_mm(y))
+        )
     elif polygon.area < 1.0:
         yield Fault(pointer, Message("outline-without-area"))
 

@@ -1,70 +1,80 @@
-"""How the service is, and that a request was sent."""
+"""Schemas of the service's state, and of the confirmation of a request."""
 
 from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.codec.answer_fields import AnswerSchema, Number, OneOf, Part, Text, Whole, YesNo
+from ledgerstone.codec.answer_fields import (
+    AnswerSchema,
+    NestedPart,
+    Number,
+    OneOf,
+    Text,
+    Whole,
+    YesNo,
+)
 
 
 class ProfileValuesSchema(AnswerSchema):
-    """Whose the values of the profile are."""
+    """The profile's values by origin."""
 
-    yours = Whole("How many are the maker's own, changed or confirmed.")
-    usual = Whole("How many are usual ones that may stand.")
-    invented = Whole("How many are still the demonstration's.")
-    trial = YesNo("Whether prices, hours or areas are among those: nothing is then an offer.")
+    yours = Whole("How many values are the maker's own, changed or confirmed.")
+    usual = Whole("How many are defaults that may be kept.")
+    invented = Whole("How many are still those of the demonstration workshop.")
+    trial = YesNo("Whether those include prices, hours or areas: every answer is then a trial.")
 
 
 class RefusedProfileSchema(AnswerSchema):
-    """A changed profile with faults, which was not taken up."""
+    """A changed profile with faults, which was not loaded."""
 
-    at = Text("When it was refused.", keywords={"format": "date-time"})
-    says = Text("How many faults it has.")
+    at = Text("When it was rejected, ISO 8601.", keywords={"format": "date-time"})
+    says = Text("The number of its faults, as a sentence.")
 
 
 class CalendarStateSchema(AnswerSchema):
-    """The file of what is booked."""
+    """The state of the calendar file."""
 
-    status = OneOf("Whether it was read.", ("read", "not-read"))
-    says = Text("Calendar not read: and why.", absent="Absent where it was.")
+    status = OneOf("Whether the file was read.", ("read", "not-read"))
+    says = Text("Why it was not read.", absent="Absent if it was read.")
     bookings = Text(
-        "The fingerprint of what is booked: of what was read last, for a day.",
-        absent="Absent where nothing was read since.",
+        "The fingerprint of the bookings: of the last good reading, kept for a day.",
+        absent="Absent if there is no such reading.",
     )
     age_hours = Number(
-        "How long ago the file was last written, in hours.", 1, absent="Absent where it is gone."
+        "How long ago the file was last written, in hours.",
+        1,
+        absent="Absent if the file does not exist.",
     )
 
 
 class HealthSchema(AnswerSchema):
-    """How the service is."""
+    """The state of the service."""
 
-    status = OneOf("That it runs, or that it can answer.", ("live", "ready"))
+    status = OneOf("`live`: the process runs; `ready`: it can answer.", ("live", "ready"))
     version = Text("The service's version.", absent="Only of `/v1/health/ready`.")
     profile = Text(
         "The fingerprint of the profile that is in use.", absent="Only of `/v1/health/ready`."
     )
-    calendar = Part(
-        "The file of what is booked.", CalendarStateSchema, absent="Absent where there is none."
+    calendar = NestedPart(
+        "The calendar file.", CalendarStateSchema, absent="Absent if the profile names none."
     )
-    profile_values = Part(
-        "Whose the values of the profile are.",
+    profile_values = NestedPart(
+        "The profile's values by origin.",
         ProfileValuesSchema,
         absent="Only of `/v1/health/ready`.",
     )
-    profile_refused = Part(
-        "A changed profile that was not taken up.",
+    profile_refused = NestedPart(
+        "A changed profile that was not loaded.",
         RefusedProfileSchema,
-        absent="Absent where none was refused.",
+        absent="Absent if there is none.",
     )
 
 
 class RequestedSchema(AnswerSchema):
-    """That a request was sent."""
+    """Confirmation that a request was sent."""
 
     reference = Text("The offer's reference, with its revision's letter.")
-    says = Text("That the workshop has it, for the customer.")
+    says = Text("A sentence to the customer that the workshop has it.")
 
 
 HEALTH: Final = HealthSchema()

@@ -1,4 +1,4 @@
-"""One strict JSON loader for every body: nothing is guessed, nothing is dropped."""
+"""The strict JSON parser of every request body: it guesses nothing and drops nothing."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ from ledgerstone.message import Message
 DEEPEST = 32
 LARGEST_BYTES = 64 * 1024
 LONGEST_KEY = 120
-# How the standard library's decoder begins its messages, and what they mean.
+# The beginnings of the standard library's messages, and our message for each.
 _LOOKED_FOR = {
     "Expecting value": "value",
     "Expecting property name": "key",
@@ -36,8 +36,8 @@ def read_json(body: bytes) -> JSON:
     Raises
     ------
     NotJSON
-        Not UTF-8, not JSON, a key twice in one object, a number that is not finite, or deeper
-        than ``DEEPEST``.
+        Not UTF-8, not JSON, a repeated key in an object, a number that is not finite, or nested
+        deeper than ``DEEPEST``.
     """
     if not body.strip():
         raise NotJSON(Message("json-empty"))
@@ -59,14 +59,14 @@ def read_json(body: bytes) -> JSON:
 
 
 def _why_not_json(fault: json.JSONDecodeError) -> Message:
-    """Say where the text stops being JSON, and what was looked for there."""
+    """Return where the text stops being JSON, and what was expected there."""
     missing = (why for begins, why in _LOOKED_FOR.items() if fault.msg.startswith(begins))
     why, line, column = next(missing, "unknown"), fault.lineno, fault.colno
     return Message("json-broken", why=why, line=line, column=column)
 
 
 def _check_depth(text: str) -> None:
-    """Count brackets outside strings before anything recurses."""
+    """Check the nesting depth by counting brackets outside strings, before parsing recurses."""
     depth = 0
     for bracket in _BRACKETS_OUTSIDE_STRINGS.findall(text):
         depth += {"[": 1, "{": 1, "]": -1, "}": -1}.get(bracket, 0)

@@ -1,7 +1,7 @@
-"""What stands in most tokens: the compressor begins with it, so that links stay short.
+"""The preset dictionary of the tokens' compressor (zlib), which keeps links short.
 
-A token can only be opened with the very words it was packed with. So nothing here is ever
-changed: another text gets another salt in ``tokens``. What is likeliest stands last.
+A token can only be opened with the dictionary it was compressed with, so this text never changes:
+another dictionary would need another salt in ``tokens``. The likeliest words are last.
 """
 
 from __future__ import annotations

@@ -16,13 +16,13 @@ from ledgerstone.codec.token_words import WORDS
 from ledgerstone.errors import TokenError
 
 LONGEST_TOKEN = 8000  # with its path and method it fits the 8190 bytes of gunicorn's longest line
-LONGEST_LINK = 2000  # what mail programs, chats and QR codes carry whole
+LONGEST_LINK = 2000  # mail programs, chats and QR codes carry this much
 LONGEST_CONTENT = 256 * 1024  # what a token may open to, in bytes
 SHORTEST_KEY = 32
 _SALTS = {"quote": b"ledgerstone/quote/v1", "drawing": b"ledgerstone/drawing/v1"}
 _TOKEN = re.compile(r"[A-Za-z0-9_-]+\.[A-Za-z0-9_-]{43}", re.ASCII)
 _RAW_DEFLATE = -15
-# No letter or figure that is mistaken for another over the telephone or in a bad typeface.
+# No letter or digit that is mistaken for another on the telephone or in a bad typeface.
 _LETTERS = "ACDEFHJKMNPQRTUVWXY34679"
 _NOT_OURS = "This link is not one of ours."
 
@@ -45,7 +45,7 @@ class Tokens:
         }
 
     def sign(self, kind: str, content: Mapping[str, Any]) -> str | None:
-        """Sign content as one kind of token; None where it would be too long to open."""
+        """Sign content as one kind of token; None if it would be too long to open."""
         text = json.dumps(content, separators=(",", ":"), ensure_ascii=False).encode()
         token = self._signers[kind].sign(base64_encode(_packed(text))).decode()
         return token if len(token) <= LONGEST_TOKEN and len(text) <= LONGEST_CONTENT else None
@@ -56,7 +56,7 @@ class Tokens:
         Raises
         ------
         TokenError
-            It is not one of ours, to the letter.
+            It is not exactly a token of ours.
         """
         if len(token) > LONGEST_TOKEN or not _TOKEN.fullmatch(token):
             raise TokenError(_NOT_OURS)
@@ -72,7 +72,7 @@ class Tokens:
 
 
 def _check_spelling(token: str) -> None:
-    """Refuse a second spelling of a signature: base64 leaves two bits of its last letter over."""
+    """Refuse a second spelling of a signature: base64 does not use two bits of its last letter."""
     signature = token.rpartition(".")[2]
     if base64_encode(base64_decode(signature)).decode() != signature:
         raise TokenError(_NOT_OURS)
@@ -84,7 +84,7 @@ def _packed(text: bytes) -> bytes:
 
 
 def _unpacked(packed: bytes) -> bytes:
-    """Inflate what we packed, never past ``LONGEST_CONTENT``."""
+    """Inflate a token's content, at most ``LONGEST_CONTENT`` bytes."""
     inflater = zlib.decompressobj(_RAW_DEFLATE, WORDS)
     text = inflater.decompress(packed, LONGEST_CONTENT)
     if not inflater.eof or inflater.unused_data:
@@ -93,7 +93,7 @@ def _unpacked(packed: bytes) -> bytes:
 
 
 def reference(canonical: bytes) -> str:
-    """Make a short name that can be read over the telephone, from what it names: ``K7QW-3MTA``."""
+    """Return a short name derived from content, easy to say on the telephone: ``K7QW-3MTA``."""
     number = int.from_bytes(hashlib.sha256(canonical).digest()[:8], "big")
     letters = []
     for _ in range(8):

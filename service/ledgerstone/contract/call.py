@@ -10,7 +10,7 @@ from marshmallow import Schema
 
 JSON_TYPE, PROBLEM = "application/json", "application/problem+json"
 PDF, HTML = "application/pdf", "text/html"
-Form = type[Schema] | Literal["text", "bytes", "document"]
+BodyForm = type[Schema] | Literal["text", "bytes", "document"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -18,7 +18,7 @@ class Response:
     """One answer beside the plain problems: in words, and its form by media type."""
 
     about: str
-    forms: Mapping[str, Form | tuple[Form, ...]]
+    forms: Mapping[str, BodyForm | tuple[BodyForm, ...]]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -50,6 +50,6 @@ class Call:
     headers: tuple[str, ...] = ()
 
 
-def problem_answer(about: str, *forms: Form) -> Response:
+def problem_answer(about: str, *forms: BodyForm) -> Response:
     """Describe an answer that is a problem."""
     return Response(about, {PROBLEM: forms if len(forms) > 1 else forms[0]})

@@ -12,11 +12,12 @@ from ledgerstone.codec.order_schemas import OrderSchema
 from ledgerstone.codec.paper_schemas import JobSheetSchema, ReplySchema, SheetSchema
 from ledgerstone.codec.problem_schemas import NotUnderstoodSchema, ProblemSchema, SentBackSchema
 from ledgerstone.codec.quote_schemas import QuoteSchema
-from ledgerstone.codec.request_schemas import AskSchema, ReplyAskSchema, RequestSchema
+from ledgerstone.codec.request_schemas import AskSchema, JobAskSchema, ReplyAskSchema, RequestSchema
 from ledgerstone.codec.service_schemas import HealthSchema, RequestedSchema
-from ledgerstone.contract.call import HTML, JSON_TYPE, PDF, Call, Form, Response, problem_answer
+from ledgerstone.contract.call import HTML, JSON_TYPE, PDF, BodyForm, Call, Response, problem_answer
 from ledgerstone.contract.desk_call import DESK_CALLS
 from ledgerstone.contract.enquiry_call import ENQUIRY_CALL
+from ledgerstone.contract.placing_call import PLACING_CALL
 
 _NO_ORDER = "What is asked, or the order in it, was not understood."
 _READ = (406, 408, 413, 415)  # what any body can be refused for
@@ -39,9 +40,9 @@ _ASKED: Final = (
         path="/v1/choices",
         name="getChoices",
         tag="workshop",
-        summary="What this workshop offers",
+        summary="The workshop's public choices",
         about="Shades, finishes, sealers, thicknesses, limits, delivery areas. No costs.",
-        answers={200: Response("What it offers.", {JSON_TYPE: ChoicesSchema})},
+        answers={200: Response("The choices.", {JSON_TYPE: ChoicesSchema})},
         refusals=(406,),
     ),
     Call(
@@ -70,13 +71,14 @@ _ASKED: Final = (
         refusals=(401, *_READ),
         maker="may",
     ),
+    PLACING_CALL,
     Call(
         path="/v1/drawings",
         method="post",
         name="createDrawings",
         tag="drawings",
         summary="Links to an order's drawings",
-        about="Whether it quotes or not.",
+        about="For any order that is understood, whether it quotes or not.",
         takes=OrderSchema,
         takes_about=_ORDER_ABOUT,
         answers={
@@ -109,7 +111,7 @@ _ASKED: Final = (
         ),
         takes=RequestSchema,
         answers={
-            200: Response("It is sent.", {JSON_TYPE: RequestedSchema}),
+            200: Response("The request was sent.", {JSON_TYPE: RequestedSchema}),
             400: problem_answer(
                 "A field was not understood, or the token is no quote of ours.",
                 NotUnderstoodSchema,
@@ -171,7 +173,7 @@ _PAPERS: Final = (
             " crate: as plain lists with hours and costs, as a page, as a PDF, its plan as entries"
             " of a calendar, or the lines to cut its moulds by as DXF or SVG in mm, by Accept."
         ),
-        takes=AskSchema,
+        takes=JobAskSchema,
         answers={
             200: Response(
                 "The job sheet.",
@@ -196,7 +198,7 @@ def _drawing(
     path: str,
     name: str,
     summary: str,
-    form: tuple[str, Form],
+    form: tuple[str, BodyForm],
     parameters: tuple[str, ...],
     *,
     maker: Literal["no", "may"] = "no",
@@ -206,13 +208,13 @@ def _drawing(
         name=name,
         tag="drawings",
         summary=summary,
-        about="It never changes under its link, so that it may be kept for a year.",
+        about="Immutable under its link: it may be cached for a year.",
         parameters=("DrawingToken", *parameters, "IfNoneMatch"),
         answers={
             200: Response("The drawing.", dict([form])),
-            304: Response("It is as you hold it.", {}),
+            304: Response("Not modified: the caller's copy is current.", {}),
             400: problem_answer(
-                "The workshop no longer offers what the link names, or it cannot be drawn so.",
+                "The workshop no longer offers what the link names, or that cannot be drawn.",
                 NotUnderstoodSchema,
                 ProblemSchema,
             ),
@@ -229,7 +231,7 @@ _DRAWINGS: Final = (
         "getDrawing",
         "One drawing",
         ("image/svg+xml", "text"),
-        ("DrawingName", "SlabNumber"),
+        ("DrawingName", "SlabNumber", "PictureWidth"),
         maker="may",
     ),
     _drawing(
@@ -254,14 +256,14 @@ _SERVICE: Final = (
         name="getLive",
         tag="service",
         summary="Whether the service runs",
-        answers={200: Response("It is.", {JSON_TYPE: HealthSchema})},
+        answers={200: Response("It does.", {JSON_TYPE: HealthSchema})},
     ),
     Call(
         path="/v1/health/ready",
         name="getReady",
         tag="service",
         summary="Whether the service can answer",
-        answers={200: Response("It is.", {JSON_TYPE: HealthSchema})},
+        answers={200: Response("It does.", {JSON_TYPE: HealthSchema})},
     ),
     Call(
         path="/v1/openapi.yaml",
@@ -275,7 +277,7 @@ _SERVICE: Final = (
         path="/metrics",
         name="getMetrics",
         tag="service",
-        summary="What was answered and how long it took",
+        summary="Counters and durations, for Prometheus",
         about=(
             "Prometheus' text format, of all workers together. Answered to the machine itself, and"
             " elsewhere to the maker's key. No label is of a person."

@@ -8,6 +8,7 @@ from ledgerstone.codec.desk_schemas import DeskSchema, DraftSchema, NoteAskSchem
 from ledgerstone.codec.problem_schemas import NotUnderstoodSchema, ProblemSchema
 from ledgerstone.codec.request_schemas import ReplyAskSchema
 from ledgerstone.contract.call import JSON_TYPE, Call, Response, problem_answer
+from ledgerstone.contract.workshop_call import WORKSHOP_CALLS
 
 _BODY: Final = (406, 408, 413, 415)
 _NOT_UNDERSTOOD: Final = "What is asked, or the order in it, was not understood."
@@ -16,12 +17,12 @@ _DESK: Final = Call(
     path="/v1/desk",
     name="getDesk",
     tag="maker",
-    summary="What the workshop has set for its offers",
+    summary="The defaults of an offer",
     about=(
         "For the maker's own page, at `/desk/`: it asks this first, and so learns whether its key"
         " is right."
     ),
-    answers={200: Response("What is set.", {JSON_TYPE: DeskSchema})},
+    answers={200: Response("The defaults.", {JSON_TYPE: DeskSchema})},
     refusals=(401, 406),
     maker="must",
 )
@@ -59,7 +60,7 @@ _DRAFTS: Final = Call(
     ),
     takes=ReplyAskSchema,
     answers={
-        200: Response("It is there.", {JSON_TYPE: DraftSchema}),
+        200: Response("The draft is stored.", {JSON_TYPE: DraftSchema}),
         400: problem_answer(_NOT_UNDERSTOOD, NotUnderstoodSchema),
         404: problem_answer("This workshop has no mailbox here.", ProblemSchema),
         422: problem_answer(
@@ -70,4 +71,4 @@ _DRAFTS: Final = Call(
     maker="must",
 )
 
-DESK_CALLS: Final = (_DESK, _NOTES, _DRAFTS)
+DESK_CALLS: Final = (_DESK, _NOTES, _DRAFTS, *WORKSHOP_CALLS)

@@ -11,7 +11,7 @@ import yaml
 from ledgerstone.codec.problem_kinds import BY_STATUS, PROBLEMS
 from ledgerstone.codec.problem_schemas import PROBLEM as PROBLEM_ANSWER
 from ledgerstone.codec.problem_schemas import ProblemSchema
-from ledgerstone.contract.call import JSON_TYPE, PROBLEM, Call, Form, Response
+from ledgerstone.contract.call import JSON_TYPE, PROBLEM, BodyForm, Call, Response
 from ledgerstone.contract.calls import CALLS
 from ledgerstone.contract.examples import INSTANCE, Example, examples
 from ledgerstone.contract.parameters import HEADERS, PARAMETERS
@@ -141,7 +141,7 @@ def _response(
     status: int, answer: Response, call: Call, shown: list[Example], components: Components
 ) -> dict[str, Any]:
     headers = {name: {"$ref": f"#/components/headers/{name}"} for name in call.headers}
-    told = {
+    response = {
         "description": answer.about,
         "headers": {**_REQUEST_ID, **(headers if status == 200 else {})},
     }
@@ -153,20 +153,20 @@ def _response(
         for mimetype, form in answer.forms.items()
     }
     if call.name == "createQuote" and status == 200:
-        told["links"] = _AGAIN
-    return {**told, **({"content": content} if content else {})}
+        response["links"] = _AGAIN
+    return {**response, **({"content": content} if content else {})}
 
 
 _AGAIN: Final = {
     "again": {
         "operationId": "openQuote",
         "parameters": {"token": "$response.body#/token"},
-        "description": "The same quote from its link.",
+        "description": "The same quote, from its link.",
     }
 }
 
 
-def _schema(form: Form | tuple[Form, ...], components: Components) -> JSONSchema:
+def _schema(form: BodyForm | tuple[BodyForm, ...], components: Components) -> JSONSchema:
     if isinstance(form, tuple):
         return {"anyOf": [_schema(one, components) for one in form]}
     return _FORMS[form] if isinstance(form, str) else components.ref(form)

@@ -24,8 +24,8 @@ ENQUIRY_CALL: Final = Call(
     takes=EnquiryAskSchema,
     takes_about="A message of at most 512 kB, its attachments taken off.",
     answers={
-        200: Response("What was read.", {JSON_TYPE: EnquirySchema}),
-        400: problem_answer("There is no message in it.", NotUnderstoodSchema),
+        200: Response("The draft order.", {JSON_TYPE: EnquirySchema}),
+        400: problem_answer("There is no message in the request.", NotUnderstoodSchema),
     },
     refusals=(401, 406, 408, 413, 415),
     maker="must",

@@ -4,21 +4,21 @@ from __future__ import annotations
 
 import json
 from importlib.resources import files
-from typing import Any, Final
+from typing import Final
 
-Example = dict[str, Any]
+from ledgerstone.json_types import Members
 
 
-def _order(name: str) -> Example:
+def _order(name: str) -> Members:
     text = (files("ledgerstone.contract") / "orders" / f"{name}.json").read_text(encoding="utf-8")
-    found: Example = json.loads(text)
+    found: Members = json.loads(text)
     return found
 
 
 BENCH: Final = _order("bench")
 BASIN_NEAR_THE_FRONT: Final = _order("basin_near_the_front")
 THREE_FAULTS: Final = _order("three_faults")
-ORDERS: Final[dict[str, tuple[str, Example]]] = {
+ORDERS: Final[dict[str, tuple[str, Members]]] = {
     "bench": ("A bench with a basin and a tap hole", BENCH),
     "shelf": ("A shelf in feet and inches, the rest as the workshop does it", _order("shelf")),
     "l_run": ("Two slabs that meet, in millimetres", _order("l_run")),

@@ -17,6 +17,7 @@ from werkzeug.test import TestResponse
 from ledgerstone.api import create_app
 from ledgerstone.api.app_context import APP_CONTEXT
 from ledgerstone.application.requesting import send_request
+from ledgerstone.application.workshop_form import version_of
 from ledgerstone.codec.desk_schemas import DRAFT
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.contract.call import JSON_TYPE, PROBLEM
@@ -31,16 +32,18 @@ from ledgerstone.contract.example_orders import (
 from ledgerstone.errors import NotUnderstood, TooIntricate
 from ledgerstone.json_types import JSON
 from ledgerstone.message import Message
-from ledgerstone.order import MOST_SLABS
+from ledgerstone.order import MAX_SLABS
 from ledgerstone.settings import Settings
 from ledgerstone.wording import speech_in
+from ledgerstone.workshop import DEMONSTRATION
+from ledgerstone.workshop.loader import profile_text
 
 DAY: Final = date(2026, 11, 25)
 INSTANCE: Final = "urn:uuid:6f1c3a52-6f0e-4f7e-9d63-0c8a5b1d2e34"
 MAKER_KEY: Final = "the maker's key of the examples"
 SIGNING_KEYS: Final = ("the signing key of the examples, of no use elsewhere",)
 _SIGNED: Final = re.compile(r"[A-Za-z0-9_-]{24,}\.[A-Za-z0-9_-]{43}")
-_SIGN_SHOWN, _LONGEST_TEXT, _MOST_PAGES, _MOST_LINES = 16, 400, 2, 3
+_SIGN_SHOWN, _LONGEST_TEXT, _MAX_PAGES, _MAX_LINES = 16, 400, 2, 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,11 +82,18 @@ def _asked(token: str, drawing: str, tokens: Tokens) -> Iterator[Example]:
     yield from _posted(
         "createDrawings", "/v1/drawings", "bench", "basin_near_the_front", "three_faults"
     )
+    yield from _placed()
     yield Example("openQuote", "bench", f"/v1/quotes/{token}")
     asked = {"token": token, "name": "Odile", "reach": "odile@example.com"}
     note = "Could it be a week later?"
     yield Example("createRequest", "no_mail_server", "/v1/requests", {**asked, "note": note})
     yield Example("getDesk", "desk", "/v1/desk")
+    yield Example("getWorkshop", "workshop", "/v1/workshop")
+    changes = [{"op": "set", "pointer": "/rates/hour", "value": "42.00"}]
+    tried = {"version": version_of(profile_text(DEMONSTRATION)), "changes": changes}
+    yield Example("tryWorkshop", "an_hour_costs_more", "/v1/workshop", tried)
+    stale = {**tried, "version": "0123456789abcdef"}
+    yield Example("tryWorkshop", "another_version", "/v1/workshop", stale)
     yield Example("createNote", "deposit", "/v1/notes/deposit", {"token": token}, is_posted=False)
     yield Example("createNote", "no_quote", "/v1/notes/reminder", {"token": "none-of-ours"})
     thanks = {"token": token}
@@ -111,6 +121,17 @@ def _asked(token: str, drawing: str, tokens: Tokens) -> Iterator[Example]:
     yield Example("getProblem", "too_many", "/problems/too-many")
 
 
+def _placed() -> Iterator[Example]:
+    """A basin added, one that fits nowhere, a start, and a slab that is not understood."""
+    path, slab = "/v1/placings", {**BENCH["slabs"][0], "cutouts": []}
+    yield Example("createPlacing", "basin", path, {"slab": slab, "add": "basin"})
+    small = {"outline": {"kind": "rectangle", "length": 800, "width": 400}, "thickness": 40}
+    yield Example("createPlacing", "no_room", path, {"slab": small, "add": "hob"})
+    yield Example("createPlacing", "start", path, {"slab": small, "start": "basin"})
+    unsaid = {"slab": {**small, "thickness": ""}}
+    yield Example("createPlacing", "no_thickness", path, unsaid, is_posted=False)
+
+
 @cache
 def examples() -> tuple[Example, ...]:
     """Ask the demonstration workshop everything that the document shows."""
@@ -124,10 +145,11 @@ def examples() -> tuple[Example, ...]:
     tokens = app.extensions[APP_CONTEXT].tokens
     answered = [_answered(one, client) for one in _asked(quote["token"], drawing, tokens)]
     intricate = Example("createQuote", "too_intricate", "/v1/quotes", is_posted=False)
-    told = _problem_of(TooIntricate(MOST_SLABS), app)
-    refused = replace(intricate, status=422, mimetype=PROBLEM, answer=told)
+    document = _problem_of(TooIntricate(MAX_SLABS), app)
+    refused = replace(intricate, status=422, mimetype=PROBLEM, answer=document)
     others = (
         ("createDrawings", "/v1/drawings"),
+        ("createPlacing", "/v1/placings"),
         ("createReply", "/v1/replies"),
         ("createDraft", "/v1/drafts"),
     )
@@ -148,8 +170,8 @@ def _problem_of(fault: Exception, app: Flask) -> dict[str, Any]:
     """What a fault is answered by."""
     with app.test_request_context():
         answer = app.make_response(app.handle_user_exception(fault))
-    told: dict[str, Any] = json.loads(answer.get_data()) | {"instance": INSTANCE}
-    return told
+    document: dict[str, Any] = json.loads(answer.get_data()) | {"instance": INSTANCE}
+    return document
 
 
 def _requested(token: str, app: Flask) -> Iterator[Example]:
@@ -199,12 +221,13 @@ def _is_makers(call: str) -> bool:
 
 def _read(answer: TestResponse) -> JSON:
     if not (answer.mimetype or "").endswith("json"):
-        return "".join(answer.get_data(as_text=True).splitlines(keepends=True)[:_MOST_LINES])
+        return "".join(answer.get_data(as_text=True).splitlines(keepends=True)[:_MAX_LINES])
     members = answer.get_json()
     if "instance" in members:
         members["instance"] = INSTANCE
-    if "pages" in members:
-        members["pages"] = members["pages"][:_MOST_PAGES]
+    for name in ("pages", "tables", "values", "invented"):
+        if isinstance(members.get(name), list):
+            members[name] = members[name][:_MAX_PAGES]
     return members
 
 

@@ -1,4 +1,4 @@
-"""The page's document in another language, for whoever reads it without a script."""
+"""The page's document in another language, for the person who reads it without a script."""
 
 from __future__ import annotations
 
@@ -7,15 +7,20 @@ from html import escape, unescape
 
 from ledgerstone.wording.page import page_messages
 
-__all__ = ["document_in"]
+__all__ = ["document_in", "said_in"]
 
 _SAID = re.compile(r'(<[^<>]*\bdata-says="([^"]+)"[^<>]*>)([^<]+)(?=<)')
 _LABEL = re.compile(r'(\bdata-says-label="([^"]+)" aria-label=")[^"]*(?=")')
 _LANGUAGE = re.compile(r'(?<=<html lang=")[^"]*(?=")')
 
 
+def said_in(document: str) -> set[str]:
+    """Name the messages that a document says itself, in its templates too."""
+    return {found[2] for pattern in (_SAID, _LABEL) for found in pattern.finditer(document)}
+
+
 def document_in(language: str, document: str) -> str:
-    """Say in a language all that a document says before any script runs.
+    """State in a language all that a document says before any script runs.
 
     Parameters
     ----------

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 
+from ledgerstone.contract.page_document import said_in
 from ledgerstone.wording.page import PAGE, page_messages
 
 __all__ = ["messages_script"]
@@ -16,11 +17,19 @@ export const messages = {{
 """
 
 
-def messages_script(language: str, folder: str = PAGE) -> str:
-    """Write the module of one language, as it lies in ``web/``, or in ``web/desk/``."""
+def messages_script(language: str, folder: str = PAGE, document: str = "") -> str:
+    """Write the module of one language, as it lies in ``web/``, or in ``web/desk/``.
+
+    Parameters
+    ----------
+    document
+        The page's own. What it says itself is read from it, and stands in no file again.
+    """
+    there = said_in(document)
     made = "messages" if folder == PAGE else f"{folder}-messages"
     lines = [
         f"  {json.dumps(key)}: {json.dumps(text, ensure_ascii=False)},\n"
         for key, text in page_messages(language, folder).items()
+        if key not in there
     ]
     return _HEAD.format(file=language, folder=folder, made=made) + "".join(lines) + "};\n"

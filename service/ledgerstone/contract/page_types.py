@@ -9,11 +9,10 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator, Mapping
-from typing import Any, Final
+from typing import Final
 
+from ledgerstone.contract.schemas import JSONSchema
 from ledgerstone.json_types import JSON
-
-JSONSchema = Mapping[str, Any]
 
 _HEAD: Final = """\
 // What goes to the service and comes back: python -m ledgerstone.contract types

@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from typing import Any, Final
+from typing import Final
 
 from ledgerstone.application.notes import KINDS as NOTES
-from ledgerstone.codec.order_schemas import MOST_CUTOUTS, MOST_SLABS
+from ledgerstone.codec.order_schemas import MAX_CUTOUTS, MAX_SLABS
 from ledgerstone.codec.tokens import LONGEST_TOKEN
+from ledgerstone.contract.schemas import JSONSchema
 from ledgerstone.drawing import NARROWEST_PX, WIDEST_PX
 from ledgerstone.papers.kinds import SHEETS
-
-JSONSchema = dict[str, Any]
 
 _NAMES = ["plan", "view", "assembled"]
 _TOKEN: JSONSchema = {"type": "string", "minLength": 1, "maxLength": LONGEST_TOKEN}
@@ -18,14 +17,14 @@ _TEXT: JSONSchema = {"type": "string"}
 
 HEADERS: Final[dict[str, JSONSchema]] = {
     "RequestId": {
-        "description": "Names this request in the workshop's log.",
+        "description": "The request's id, the same in the service's log.",
         "schema": {"type": "string", "format": "uuid"},
     },
     "RetryAfter": {
         "description": "Seconds to wait.",
         "schema": {"type": "integer", "minimum": 1},
     },
-    "ETag": {"description": "Changes with what is drawn.", "schema": _TEXT},
+    "ETag": {"description": "Changes with the drawing's content.", "schema": _TEXT},
 }
 
 
@@ -53,10 +52,10 @@ PARAMETERS: Final[dict[str, JSONSchema]] = {
         " again when the typing stops.",
         {**_TEXT, "examples": ["return=minimal"]},
     ),
-    "SheetKind": _path("kind", "Which sheet.", {"enum": list(SHEETS)}),
-    "NoteKind": _path("kind", "Which letter.", {"enum": list(NOTES)}),
-    "ProblemKind": _path("kind", "The end of a problem's `type`.", _TEXT),
-    "DrawingToken": _path("token", "From a link that the service gave.", _TOKEN),
+    "SheetKind": _path("kind", "The kind of sheet.", {"enum": list(SHEETS)}),
+    "NoteKind": _path("kind", "The kind of letter.", {"enum": list(NOTES)}),
+    "ProblemKind": _path("kind", "The last segment of a problem's `type`.", _TEXT),
+    "DrawingToken": _path("token", "The token of a drawing's link, from an answer.", _TOKEN),
     "DrawingName": _path(
         "name",
         "The dimensioned plan; the view; all pieces together from above; or how far the concrete"
@@ -66,14 +65,19 @@ PARAMETERS: Final[dict[str, JSONSchema]] = {
     "PictureName": _path(
         "name", "The dimensioned plan, the view, or all pieces from above.", {"enum": _NAMES}
     ),
-    "SlabNumber": _query("slab", "Which slab, from 0.", _whole(0, MOST_SLABS - 1, 0)),
+    "SlabNumber": _query(
+        "slab",
+        "Which slab, from 0. A view without it shows all slabs of the order together.",
+        _whole(0, MAX_SLABS - 1, 0),
+    ),
     "PictureWidth": _query(
         "width",
-        f"In pixels, brought within {NARROWEST_PX} to {WIDEST_PX}. A very tall sheet comes out"
-        " narrower.",
+        f"How wide it is shown, in pixels, brought within {NARROWEST_PX} to {WIDEST_PX}. A very"
+        " tall sheet comes out narrower; a plan shown under 500 has a phone's sheet, its letters"
+        " as large.",
         _whole(1, 999_999_999, 600),
     ),
-    "CutoutNumber": _query("cutout", "Which cut-out, from 0.", _whole(0, MOST_CUTOUTS - 1, 0)),
+    "CutoutNumber": _query("cutout", "The cut-out's index, from 0.", _whole(0, MAX_CUTOUTS - 1, 0)),
     "CornerName": _query(
         "corner",
         "A corner in place of a cut-out: `front-left` and so on, where an L's notched corner is"
@@ -86,6 +90,6 @@ PARAMETERS: Final[dict[str, JSONSchema]] = {
         {"enum": ["a4", "a3", "letter", "tabloid"]},
     ),
     "IfNoneMatch": _header(
-        "If-None-Match", "An ETag that you hold; what it names is not drawn again.", _TEXT
+        "If-None-Match", "The ETag of the caller's copy; a current one is not drawn again.", _TEXT
     ),
 }

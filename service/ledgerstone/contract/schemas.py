@@ -9,7 +9,7 @@ from apispec.ext.marshmallow import MarshmallowPlugin
 from marshmallow import Schema, fields
 
 from ledgerstone.codec import order_schemas as schemas
-from ledgerstone.codec.answer_fields import ByKind, Described, Member
+from ledgerstone.codec.answer_fields import AnswerMember, ByKind, Described
 from ledgerstone.codec.fields import (
     BySideField,
     ChoiceField,
@@ -23,7 +23,7 @@ from ledgerstone.codec.fields import (
     YesNoField,
 )
 from ledgerstone.codec.note_field import NoteField
-from ledgerstone.codec.request_schemas import AsSentField
+from ledgerstone.codec.request_schemas import UnparsedField
 from ledgerstone.order import CORNERS
 
 JSONSchema = dict[str, Any]
@@ -158,7 +158,7 @@ def _yes_no(_self: object, field: fields.Field[Any], **_: object) -> JSONSchema:
 
 
 def _member(_self: object, field: fields.Field[Any], **_: object) -> JSONSchema:
-    return dict(field.keywords) if isinstance(field, Member) else {}
+    return dict(field.keywords) if isinstance(field, AnswerMember) else {}
 
 
 def _list(_self: object, field: fields.Field[Any], **_: object) -> JSONSchema:
@@ -194,7 +194,7 @@ def _kind(self: Any, field: fields.Field[Any], **_: object) -> JSONSchema:  # no
 
 
 def _described(self: Any, field: fields.Field[Any], **_: object) -> JSONSchema:  # noqa: ANN401  apispec's converter
-    if not isinstance(field, AsSentField | Described):
+    if not isinstance(field, UnparsedField | Described):
         return {}
     pointer: JSONSchema = self.resolve_nested_schema(field.schema_class)
     return pointer

@@ -7,7 +7,6 @@ from shapely.geometry import Polygon
 
 from ledgerstone.order import Cutout
 from ledgerstone.outline import XY, rounded
-from ledgerstone.quantities import Length
 
 
 def centre_mm(cutout: Cutout) -> XY:
@@ -16,7 +15,7 @@ def centre_mm(cutout: Cutout) -> XY:
 
 
 def boxed_size_mm(cutout: Cutout) -> XY:
-    """Return the length and width that were told."""
+    """Return the length and width in the order."""
     length, width = cutout.length, cutout.width
     return (length.mm if length else 0.0, width.mm if width else 0.0)
 
@@ -30,9 +29,3 @@ def placed_box(cutout: Cutout, radius_mm: float) -> tuple[Polygon, float]:
     centre = centre_mm(cutout)
     placed = affinity.translate(polygon, centre[0] - length / 2, centre[1] - width / 2)
     return affinity.rotate(placed, cutout.turn_degrees, origin=centre), area
-
-
-def boxed_text(noun: str, cutout: Cutout) -> str:
-    """Say a length and a width in their own units: “rectangle 560 mm by 490 mm”."""
-    length, width = cutout.length or Length.of_mm(0.0), cutout.width or Length.of_mm(0.0)
-    return f"{noun} {length.text()} by {width.text()}"

@@ -22,10 +22,6 @@ def _placed(cutout: Cutout, _inside_radius_mm: float) -> tuple[Polygon, float]:
     return circle(centre_mm(cutout), diameter / 2), math.pi * diameter**2 / 4
 
 
-def _described(cutout: Cutout) -> str:
-    return f"round, {cutout.diameter.text() if cutout.diameter else ''} across"
-
-
 def _corner_radius_mm(_cutout: Cutout, _inside_radius_mm: float) -> None:
     return None
 
@@ -37,7 +33,6 @@ CIRCLE = CutoutKind(
     has_corners=False,
     size_mm=_size_mm,
     placed=_placed,
-    described=_described,
     corner_radius_mm=_corner_radius_mm,
     centre_lines=True,
     is_circle=True,

@@ -20,20 +20,18 @@ class CutoutKind:
     name
         Its name on the wire.
     sizes
-        The members of an order that give its size; all of them must be told.
+        The members of an order that give its size; all of them are required.
     docstring
         What it is in a sentence, for the contract.
     has_corners
-        Whether a corner radius may be told.
+        Whether a corner radius may be given.
     size_mm
         Length and width of its own box, before it is turned, mm.
     placed
         Its polygon as placed, and its exact area in mm²; given the radius in mm of inside corners
-        whose own is not told.
-    described
-        Its shape and size in words, for the plan: “round, 360 mm across”.
+        whose own is not given.
     corner_radius_mm
-        Radius of its former's corners, given that of inside corners; None where its ends are round.
+        Radius of its former's corners, given that of inside corners; None if its ends are round.
     centre_lines
         Whether it is crossed out along its centre lines, else from corner to corner.
     is_circle
@@ -46,7 +44,6 @@ class CutoutKind:
     has_corners: bool
     size_mm: Callable[[Cutout], XY]
     placed: Callable[[Cutout, float], tuple[Polygon, float]]
-    described: Callable[[Cutout], str]
     corner_radius_mm: Callable[[Cutout, float], float | None]
     centre_lines: bool = False
     is_circle: bool = False

@@ -1,4 +1,4 @@
-"""A cut-out with straight sides, told by its corners."""
+"""A cut-out with straight sides, given by its corners."""
 
 from __future__ import annotations
 
@@ -28,10 +28,6 @@ def _placed(cutout: Cutout, inside_radius_mm: float) -> tuple[Polygon, float]:
     return polygon, area
 
 
-def _described(cutout: Cutout) -> str:
-    return f"{len(cutout.points)} sides"
-
-
 def _corner_radius_mm(cutout: Cutout, inside_radius_mm: float) -> float:
     return cutout.corner_radius.mm if cutout.corner_radius is not None else inside_radius_mm
 
@@ -43,6 +39,5 @@ POLYGON = CutoutKind(
     has_corners=True,
     size_mm=_size_mm,
     placed=_placed,
-    described=_described,
     corner_radius_mm=_corner_radius_mm,
 )

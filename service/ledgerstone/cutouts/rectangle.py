@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from shapely.geometry import Polygon
 
-from ledgerstone.cutouts._boxed import boxed_size_mm, boxed_text, placed_box
+from ledgerstone.cutouts._boxed import boxed_size_mm, placed_box
 from ledgerstone.cutouts.kind import CutoutKind
 from ledgerstone.order import Cutout
 
@@ -17,10 +17,6 @@ def _placed(cutout: Cutout, inside_radius_mm: float) -> tuple[Polygon, float]:
     return placed_box(cutout, _corner_radius_mm(cutout, inside_radius_mm))
 
 
-def _described(cutout: Cutout) -> str:
-    return boxed_text("rectangle", cutout)
-
-
 RECTANGLE = CutoutKind(
     name="rectangle",
     sizes=("length", "width"),
@@ -28,6 +24,5 @@ RECTANGLE = CutoutKind(
     has_corners=True,
     size_mm=boxed_size_mm,
     placed=_placed,
-    described=_described,
     corner_radius_mm=_corner_radius_mm,
 )

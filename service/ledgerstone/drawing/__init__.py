@@ -1,4 +1,4 @@
-"""Drawings of a slab: a dimensioned plan and a lit view, as SVG that is safe to show anywhere."""
+"""Drawings of slabs: a dimensioned plan and a lit view, as SVG that is safe to show anywhere."""
 
 from ledgerstone.drawing.assembled import draw_assembled
 from ledgerstone.drawing.effort import (
@@ -12,6 +12,7 @@ from ledgerstone.drawing.plan import draw_plan
 from ledgerstone.drawing.raster import NARROWEST_PX, WIDEST_PX, million_pixels, rasterise
 from ledgerstone.drawing.records import Pin, TitleBlock, pin_at
 from ledgerstone.drawing.saying import describe
+from ledgerstone.drawing.standing import Piece
 from ledgerstone.drawing.true_size import (
     TooManySheets,
     corner_drawn,
@@ -24,6 +25,7 @@ __all__ = [
     "MISSING",
     "NARROWEST_PX",
     "WIDEST_PX",
+    "Piece",
     "Pin",
     "TitleBlock",
     "TooManySheets",

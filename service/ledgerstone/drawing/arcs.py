@@ -1,4 +1,4 @@
-"""Path data with true arcs: a course whose chords stand on circles is written as those circles.
+"""Path data with true arcs: chords that are on a circle are written as that circle.
 
 A shape's arcs come as short chords of one length that turn by one angle. Written as arcs they are
 exact again, and short.
@@ -23,19 +23,19 @@ _SLIGHTEST: Final = math.radians(0.05)
 _WIDEST: Final = math.radians(100.0)
 _SAME: Final = 1e-4
 
-Course = Sequence[Sequence[float]] | npt.NDArray[np.float64]
+PointRows = Sequence[Sequence[float]] | npt.NDArray[np.float64]
 Stretch = tuple[
     XY, float, bool
 ]  # to where; round which radius, 0 if straight; whether it turns left
 Curved = tuple[XY, list[Stretch]]  # where it starts, and how it goes round
 
 
-def curved_path(points: Course, places: int = 2) -> str:
+def curved_path(points: PointRows, places: int = 2) -> str:
     """Write a closed course, its first point not repeated, with true arcs."""
     return written(curved(points), places)
 
 
-def curved(points: Course) -> Curved:
+def curved(points: PointRows) -> Curved:
     """Find the true arcs of a closed course, its first point not repeated."""
     at = np.asarray(points, dtype=np.float64)[:, :2]
     xs, ys = at.T.tolist()
@@ -65,7 +65,7 @@ def written(course: Curved, places: int = 2, camera: Camera | None = None) -> st
     """Write a course as path data: in plane mm, or on the sheet as a camera sees the top.
 
     The projection turns the plane, which leaves a circle as it is, and then squashes it: on the
-    sheet an arc is one of an ellipse that stands upright.
+    sheet an arc is one of an ellipse, whose wider axis is level where the plane is.
     """
 
     def at(point: XY) -> str:
@@ -73,13 +73,15 @@ def written(course: Curved, places: int = 2, camera: Camera | None = None) -> st
         return f"{number(x, places)} {number(y, places)}"
 
     wide, high = (1.0, 1.0) if camera is None else camera.circle
+    way = (1.0, 0.0) if camera is None else camera.across
+    turn = number(math.degrees(math.atan2(way[1], way[0])))
     start, stretches = course
     data = [f"M{at(start)}"]
     for end, radius, is_left in stretches:
         if radius:
             sweep = int(is_left is (camera is None))
             radii = f"{number(radius * wide)} {number(radius * high)}"
-            data.append(f"A{radii} 0 0 {sweep} {at(end)}")
+            data.append(f"A{radii} {turn} 0 {sweep} {at(end)}")
         else:
             data.append(f"L{at(end)}")
     return "".join(data) + "Z"

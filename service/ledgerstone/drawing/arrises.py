@@ -6,7 +6,7 @@ import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from ledgerstone.drawing.camera import brightness, facing, seen
+from ledgerstone.drawing.camera import LEVEL, Pose
 from ledgerstone.drawing.solid import Ring, Worked
 from ledgerstone.outline import XY
 
@@ -19,9 +19,8 @@ class EdgeFacet:
     light: float
 
 
-def worked_edges(ring: Ring) -> list[list[EdgeFacet]]:
+def worked_edges(ring: Ring, pose: Pose = LEVEL) -> list[list[EdgeFacet]]:
     """Return the strips that make up the worked edges, in runs whose light changes smoothly."""
-    normals = ring.normals()
     most = max(len(edge.steps) for edge in ring.edges)
     runs: list[list[EdgeFacet]] = []
     kinds = set(ring.edges)
@@ -31,13 +30,13 @@ def worked_edges(ring: Ring) -> list[list[EdgeFacet]]:
         inward = {edge: _inward(edge, down) for edge in kinds}
         contours[down] = ring.inset([inward[edge] for edge in ring.edges])
     for step in range(most - 1):
-        strips = [_strip(ring, i, step, contours, normals[i]) for i in range(len(ring.points))]
-        runs += _strip_runs(strips)
+        strips = [_strip(ring, i, step, contours, pose) for i in range(len(ring.points))]
+        runs += _strip_runs(strips, pose)
     return runs
 
 
 def _inward(edge: Worked, down_mm: float) -> float:
-    """How far in an edge stands so far below the top, mm: where its neighbours meet it."""
+    """Distance of a worked edge from the face at a depth below the top, mm."""
     for step in range(len(edge.steps) - 1):
         (in0, down0), (in1, down1) = _step(edge, step), _step(edge, step + 1)
         if down1 <= down_mm <= down0 and down0 > down1:
@@ -52,16 +51,16 @@ def _step(edge: Worked, step: int) -> XY:
 
 
 def _strip(
-    ring: Ring, i: int, step: int, contours: Mapping[float, list[XY]], normal: XY
+    ring: Ring, i: int, step: int, contours: Mapping[float, list[XY]], pose: Pose
 ) -> EdgeFacet | None:
     edge = ring.edges[i]
     if step + 1 >= len(edge.steps):
         return None
     (in0, down0), (in1, down1) = _step(edge, step), _step(edge, step + 1)
-    rise, run = down0 - down1, in1 - in0
+    rise, run, normal = down0 - down1, in1 - in0, ring.normal(i)
     length = math.hypot(rise, run) or 1.0
     slope = (normal[0] * rise / length, normal[1] * rise / length, run / length)
-    if facing(slope) <= 0:
+    if pose.facing(slope) <= 0:
         return None
     outer, inner = contours[down0], contours[down1]
     j = (i + 1) % len(ring.points)
@@ -71,10 +70,10 @@ def _strip(
         (*inner[j], -down1),
         (*inner[i], -down1),
     )
-    return EdgeFacet(corners, brightness(slope))
+    return EdgeFacet(corners, pose.brightness(slope))
 
 
-def _strip_runs(strips: Sequence[EdgeFacet | None]) -> list[list[EdgeFacet]]:
+def _strip_runs(strips: Sequence[EdgeFacet | None], pose: Pose) -> list[list[EdgeFacet]]:
     """Break strips into runs that go one way across the sheet."""
     runs: list[list[EdgeFacet]] = [[]]
     way = 0.0
@@ -83,7 +82,7 @@ def _strip_runs(strips: Sequence[EdgeFacet | None]) -> list[list[EdgeFacet]]:
             runs.append([])
             continue
         (x0, y0, _), (x1, y1, _) = strip.corners[0], strip.corners[1]
-        ahead = math.copysign(1.0, seen((x1, y1))[0] - seen((x0, y0))[0])
+        ahead = math.copysign(1.0, pose.seen((x1, y1))[0] - pose.seen((x0, y0))[0])
         if runs[-1] and ahead != way:
             runs.append([])
         way = ahead
@@ -92,5 +91,5 @@ def _strip_runs(strips: Sequence[EdgeFacet | None]) -> list[list[EdgeFacet]]:
 
 
 def top_ring(ring: Ring) -> list[XY]:
-    """Return the flat top's own outline, inside its worked edges."""
+    """Return the flat top's outline, plane mm, inside its worked edges."""
     return ring.inset([_step(edge, len(edge.steps) - 1)[0] for edge in ring.edges])

@@ -1,4 +1,4 @@
-"""The assembled plan: an order's pieces from above as they will stand, joined, with their hand."""
+"""The assembled plan: an order's joined pieces from above, with the hand of an L."""
 
 from __future__ import annotations
 
@@ -13,6 +13,7 @@ from shapely.geometry import LineString, Polygon
 from ledgerstone import plane
 from ledgerstone.drawing import dimensions
 from ledgerstone.drawing.arcs import curved_path
+from ledgerstone.drawing.assembled_rows import letter, rows_of
 from ledgerstone.drawing.frame import (
     MARGIN,
     PLAIN,
@@ -22,11 +23,10 @@ from ledgerstone.drawing.frame import (
     course_of,
     leading_length,
     ring_points,
-    spoken,
     unit_note,
 )
-from ledgerstone.drawing.handedness import hand_sentences, piece_name
-from ledgerstone.drawing.joining import Assembly, Meeting, assemble, overlapping
+from ledgerstone.drawing.handedness import hands
+from ledgerstone.drawing.joining import Assembly, DrawnJoin, assemble
 from ledgerstone.drawing.lettering import (
     ACCENT,
     FAMILY,
@@ -34,32 +34,27 @@ from ledgerstone.drawing.lettering import (
     PAPER,
     PENCIL,
     SLAB,
-    fitted,
     lettered,
     wrapped,
 )
 from ledgerstone.drawing.placing import Box, Places, rings
 from ledgerstone.drawing.plan import patterns
-from ledgerstone.drawing.svg import Element, document, element, path_of, render
+from ledgerstone.drawing.svg import SvgElement, document, element, path_of, render
 from ledgerstone.order import Join, Slab
 from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape
-from ledgerstone.wording import english
+from ledgerstone.wording import Message, Speech
 
 _ABOVE: Final = 40.0
 _TALLEST: Final = 560.0
 _TAG: Final = 12.5
 _LINE: Final = 21.0
 _WALL: Final = 10.0
-BACKS_IN_LINE: Final = (
-    "Where one side is longer, the pieces are shown with their backs in line: the order says only"
-    " which sides meet."
-)
 
 
 def draw_assembled(
-    slabs: Sequence[Slab], shapes: Sequence[Shape], joins: Sequence[Join], *, title: str
+    slabs: Sequence[Slab], shapes: Sequence[Shape], joins: Sequence[Join], speech: Speech
 ) -> str:
     """Draw an order's pieces together as an SVG document.
 
@@ -67,12 +62,12 @@ def draw_assembled(
     ----------
     shapes
         The slabs', from ``shape_of``.
-    title
-        The picture's name.
+    speech
+        Formats messages in the order's language.
 
     """
     assembly = assemble(shapes, joins)
-    frame = _frame(shapes, assembly)
+    frame = replace(_frame(shapes, assembly), point=speech.formats.point)
     prefix = f"together-{hashlib.blake2b(repr((slabs, joins)).encode(), digest_size=4).hexdigest()}"
     like = leading_length(slabs[0])
     drawn = [
@@ -82,30 +77,31 @@ def draw_assembled(
     ]
     foot = frame.slab.y1 + 30
     if assembly.is_whole:
-        overalls, foot = _overalls(frame, like)
+        overalls, foot = _overalls(frame, like, speech)
         drawn += overalls
-    drawn += _front(frame, foot)
-    says = hand_sentences(slabs, shapes, assembly, joins)
-    words, end = _words(slabs, shapes, assembly, says, foot + 46)
+    drawn += _front(frame, foot, speech)
+    says = [speech.say(one) for one in hands(slabs, shapes, assembly, joins)]
+    rows = [(tag, speech.say(row)) for tag, row in rows_of(slabs, shapes, assembly)]
+    words, end = _words(says, rows, foot + 46)
     height = float(math.ceil(end + MARGIN))
     paper = element("rect", x=0, y=0, width=SHEET_WIDTH, height=height, fill=PAPER)
     return render(
         document(
             (SHEET_WIDTH, height),
             prefix,
-            title=title,
-            says=" ".join([f"{len(slabs)} pieces from above.", *says]),
+            title=speech.say(Message("together-title")),
+            says=" ".join([speech.say(Message("together-pieces", count=len(slabs))), *says]),
             children=[patterns(prefix), paper, element("g", *drawn, *words, font_family=FAMILY)],
         )
     )
 
 
-def _overalls(frame: Frame, like: Length) -> tuple[list[Element], float]:
-    """Dimension the whole, and say where that ends."""
+def _overalls(frame: Frame, like: Length, speech: Speech) -> tuple[list[SvgElement], float]:
+    """Draw the overall dimensions, and return their lower end."""
     below = dimensions.along_front(frame, [], like, MARGIN, SHEET_WIDTH - MARGIN)
     foot = frame.slab.y1 + below.depth + 18
     at = (SHEET_WIDTH - MARGIN, foot + 13)
-    note = lettered(english(unit_note(like)), at, SMALL, anchor="end", fill=PENCIL)
+    note = lettered(speech.say(unit_note(like)), at, SMALL, anchor="end", fill=PENCIL)
     return [*below.drawn, *dimensions.overall_right(frame, like), note], foot
 
 
@@ -128,7 +124,7 @@ def _frame(shapes: Sequence[Shape], assembly: Assembly) -> Frame:
 
 def _pieces(
     slabs: Sequence[Slab], shapes: Sequence[Shape], assembly: Assembly, frame: Frame
-) -> list[Element]:
+) -> list[SvgElement]:
     """Draw every piece with its openings, to scale, and a broad line along its front."""
     drawn = []
     pen = frame.units(1.0)
@@ -158,8 +154,8 @@ def _pieces(
                         data_part="opening",
                     )
                 )
-    for meeting in assembly.meetings:
-        line = path_of(meeting.line, closed=False)
+    for drawn_join in assembly.drawn_joins:
+        line = path_of(drawn_join.line, closed=False)
         drawn.append(element("path", d=line, stroke=ACCENT, stroke_width=4 * pen, data_part="join"))
     return [element("g", *drawn, transform=frame.transform, data_unit="mm")]
 
@@ -176,7 +172,7 @@ def _walls(
     assembly: Assembly,
     frame: Frame,
     prefix: str,
-) -> list[Element]:
+) -> list[SvgElement]:
     """Hatch the walls that pieces stand against."""
     drawn = []
     for slab, shape, stand in zip(slabs, shapes, assembly.stands, strict=True):
@@ -192,7 +188,7 @@ def _walls(
     return drawn
 
 
-def _tags(shapes: Sequence[Shape], assembly: Assembly, frame: Frame) -> list[Element]:
+def _tags(shapes: Sequence[Shape], assembly: Assembly, frame: Frame) -> list[SvgElement]:
     """Number the pieces and letter the joins, clear of each other and of openings."""
     places = Places(Box(2, 2, SHEET_WIDTH - 2, frame.slab.y1 + 24))
     for shape, stand in zip(shapes, assembly.stands, strict=True):
@@ -201,7 +197,7 @@ def _tags(shapes: Sequence[Shape], assembly: Assembly, frame: Frame) -> list[Ele
             for opening in shape.openings
             if not opening.polygon.is_empty
         )
-    lines = [_line_box(meeting, frame) for meeting in assembly.meetings]
+    lines = [_line_box(drawn_join, frame) for drawn_join in assembly.drawn_joins]
     places.avoid(lines)
     drawn = []
     for i, (shape, stand) in enumerate(zip(shapes, assembly.stands, strict=True), start=1):
@@ -213,8 +209,8 @@ def _tags(shapes: Sequence[Shape], assembly: Assembly, frame: Frame) -> list[Ele
         at = places.place(spots, 2 * _TAG, 2 * _TAG) or near[1]
         drawn.append(element("circle", cx=at[0], cy=at[1], r=_TAG, fill=INK))
         drawn.append(_written(str(i), at, PAPER))
-    for meeting in assembly.meetings:
-        (x0, y0), (x1, y1) = (frame.at(p) for p in meeting.line)
+    for drawn_join in assembly.drawn_joins:
+        (x0, y0), (x1, y1) = (frame.at(p) for p in drawn_join.line)
         middle_at = ((x0 + x1) / 2, (y0 + y1) / 2)
         at = places.place(rings(middle_at, (18.0, 26.0, 38.0, 55.0, 80.0)), 22, 22) or middle_at
         drawn.append(
@@ -223,77 +219,45 @@ def _tags(shapes: Sequence[Shape], assembly: Assembly, frame: Frame) -> list[Ele
                 stroke=ACCENT, stroke_width=1.8,
             )
         )  # fmt: skip
-        drawn.append(_written(letter(meeting.number), at, ACCENT))
+        drawn.append(_written(letter(drawn_join.number), at, ACCENT))
     return drawn
 
 
-def _line_box(meeting: Meeting, frame: Frame) -> Box:
-    (x0, y0), (x1, y1) = (frame.at(p) for p in meeting.line)
+def _line_box(drawn_join: DrawnJoin, frame: Frame) -> Box:
+    (x0, y0), (x1, y1) = (frame.at(p) for p in drawn_join.line)
     return Box(min(x0, x1) - 4, min(y0, y1) - 4, max(x0, x1) + 4, max(y0, y1) + 4)
 
 
-def _written(text: str, at: XY, ink: str) -> Element:
+def _written(text: str, at: XY, ink: str) -> SvgElement:
     return lettered(
         text, (at[0], at[1] + SMALL * 0.36), SMALL, anchor="middle", fill=ink, bold=True
     )
 
 
-def letter(number: int) -> str:
-    """Letter of a join: the first is a."""
-    return chr(ord("a") + (number - 1) % 26)
-
-
-def _front(frame: Frame, y: float) -> list[Element]:
-    """Mark from where it is seen: the front of the first piece is at the bottom."""
+def _front(frame: Frame, y: float, speech: Speech) -> list[SvgElement]:
+    """Draw the mark of the front: that of the first piece is at the bottom."""
     middle = (frame.slab.x0 + frame.slab.x1) / 2
     arrow = f"M{middle - 46:.2f} {y + 13:.2f}l7 -13l7 13z"
     return [
         element("path", d=arrow, fill=INK),
-        lettered("FRONT", (middle - 26, y + 13), PLAIN, bold=True),
+        lettered(speech.say(Message("together-front")), (middle - 26, y + 13), PLAIN, bold=True),
     ]
 
 
 def _words(
-    slabs: Sequence[Slab],
-    shapes: Sequence[Shape],
-    assembly: Assembly,
-    says: Sequence[str],
-    top: float,
-) -> tuple[list[Element], float]:
-    """Write the hand, large, then each piece and each join; say where the words end."""
-    drawn: list[Element] = []
+    says: Sequence[str], rows: Sequence[tuple[str, str]], top: float
+) -> tuple[list[SvgElement], float]:
+    """Write the hand, large, then each row beside its tag; return their lower end."""
+    drawn: list[SvgElement] = []
     at = top
     for sentence in says:
         for row in wrapped(sentence, (SHEET_WIDTH - 2 * MARGIN) / 1.12, PLAIN + 1, 3):
             drawn.append(lettered(row, (MARGIN, at), PLAIN + 1, bold=True))
             at += _LINE + 2
     at += 6
-    rows = [(str(i), _piece_row(slab, shapes[i - 1])) for i, slab in enumerate(slabs, start=1)]
-    rows += [
-        (letter(meeting.number), _join_row(meeting.join, slabs)) for meeting in assembly.meetings
-    ]
-    rows += [("!", f"Join {letter(k)} cannot be shown: its two sides do not come together here.")
-             for k in assembly.unshown]  # fmt: skip
-    if overlapping(shapes, assembly.stands):
-        rows.append(("!", "As these sides meet, two pieces would stand in one place."))
-    if assembly.meetings:
-        rows.append(("", BACKS_IN_LINE))
     for tag, text in rows:
         drawn.append(lettered(tag, (MARGIN + 2, at), SMALL, bold=True))
         for row in wrapped(text, SHEET_WIDTH - 2 * MARGIN - 26, SMALL, 3):
             drawn.append(lettered(row, (MARGIN + 26, at), SMALL))
             at += _LINE
     return drawn, at
-
-
-def _piece_row(slab: Slab, shape: Shape) -> str:
-    like = leading_length(slab)
-    length, width = spoken(like, shape.length_mm), spoken(like, shape.width_mm)
-    name = fitted(slab.label or "Slab", 300, SMALL)
-    many = f"{slab.quantity} of these, each " if slab.quantity > 1 else ""
-    return f"{name}: {many}{length} by {width}, {slab.thickness.text()} thick"
-
-
-def _join_row(join: Join, slabs: Sequence[Slab]) -> str:
-    one, other = (f"{end.side} of {piece_name(slabs, end.slab)}" for end in (join.one, join.other))
-    return f"Join: {one} meets {other}, gap {join.gap.text()}"

@@ -10,7 +10,7 @@ from ledgerstone import plane
 from ledgerstone.drawing.frame import SMALL, TALL, Frame, course_of
 from ledgerstone.drawing.lettering import PENCIL, fitted, lettered, text_width
 from ledgerstone.drawing.placing import Places
-from ledgerstone.drawing.svg import Element, element, path_of
+from ledgerstone.drawing.svg import SvgElement, element, path_of
 from ledgerstone.message import Message
 from ledgerstone.order import Rests, Slab
 from ledgerstone.outline import XY
@@ -18,18 +18,18 @@ from ledgerstone.shape import Shape
 from ledgerstone.strength.rests import pedestal_plate
 from ledgerstone.wording import Speech
 
-_PAD_MM = 60.0  # a leg's pad where nobody said
+_PAD_MM = 60.0  # a leg's pad where the order gives none
 _BED = 9.0
 
 
-def rests_group(slab: Slab, shape: Shape, frame: Frame) -> list[Element]:
+def rests_group(slab: Slab, shape: Shape, frame: Frame) -> list[SvgElement]:
     """Dot the rests, on the sheet."""
     if slab.rests is None:
         return []
     return [_dotted(piece, frame) for piece in rest_polygons(slab.rests, shape, frame.units(_BED))]
 
 
-def _dotted(polygon: Polygon, frame: Frame) -> Element:
+def _dotted(polygon: Polygon, frame: Frame) -> SvgElement:
     rings = [polygon.exterior, *polygon.interiors]
     path = "".join(path_of(frame.at((p[0], p[1])) for p in course_of(ring)) for ring in rings)
     return element(
@@ -45,7 +45,7 @@ def _dotted(polygon: Polygon, frame: Frame) -> Element:
 
 
 def rest_polygons(rests: Rests, shape: Shape, bed_mm: float) -> list[Polygon]:
-    """Outlines of what carries the slab, in plane mm; a full bed is shown so far inside."""
+    """Outlines of what carries the slab, plane mm; a full bed is drawn ``bed_mm`` inside it."""
     if rests.kind == "units":
         boxes = unit_boxes(rests, shape)
         return [box(*bounds) for bounds, name in boxes if name.values["use"] != "gap"]
@@ -125,7 +125,7 @@ def _back_mm(shape: Shape, x_mm: float) -> float:
 
 def unit_labels(
     slab: Slab, shape: Shape, frame: Frame, places: Places, speech: Speech
-) -> list[Element]:
+) -> list[SvgElement]:
     """Name each unit within it, low down, where its name has room."""
     if slab.rests is None or slab.rests.kind != "units":
         return []
@@ -147,6 +147,6 @@ def unit_labels(
     return drawn
 
 
-def _named(text: str, place: XY) -> Element:
+def _named(text: str, place: XY) -> SvgElement:
     at = (place[0], place[1] + SMALL * 0.36)
     return lettered(text, at, SMALL, anchor="middle", fill=PENCIL, halo="#ebe7dd")

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from ledgerstone.drawing.frame import LARGE, MARGIN, SHEET_WIDTH, SMALL, Frame
-from ledgerstone.drawing.lettering import INK, PAPER, PENCIL, fitted, lettered, text_width
+from ledgerstone.drawing.frame import LARGE, MARGIN, SMALL, Frame
+from ledgerstone.drawing.lettering import INK, PAPER, PENCIL, fitted, lettered, text_width, wrapped
 from ledgerstone.drawing.records import TitleBlock
 from ledgerstone.drawing.saying import rests_facts
-from ledgerstone.drawing.svg import Element, clean, element
+from ledgerstone.drawing.svg import SvgElement, clean, element
 from ledgerstone.message import Figure, Message
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
@@ -20,14 +20,15 @@ _PRINTED_IN = 7.5  # across US letter within margins of 1/2 in
 _METRIC_MM = (10, 20, 50, 100, 200, 500, 1000, 2000, 5000)
 _INCHES = (1, 2, 3, 6, 12, 24, 36, 60, 120)
 _INCH_MM = 25.4
-_ROUGH = 10.0  # a scale's denominator from which on tenths say nothing
+_ROUGH = 10.0  # a scale's denominator above which tenths are not written
 
 
 def title_block(
-    slab: Slab, title: TitleBlock, scale: Message, top: float, speech: Speech
-) -> tuple[list[Element], float]:
-    """Draw the block and say where it ends."""
-    left, right = MARGIN + 12, SHEET_WIDTH - MARGIN - 12
+    slab: Slab, title: TitleBlock, scale: Message, at: XY, speech: Speech
+) -> tuple[list[SvgElement], float]:
+    """Draw the block and return its lower end; ``at`` is top and width, sheet units."""
+    top, wide = at
+    left, right = MARGIN + 12, wide - MARGIN - 12
     head = fitted(
         title.label or slab.label or speech.say(Message("plan-slab")),
         right - left,
@@ -35,24 +36,25 @@ def title_block(
         bold=True,
     )
     drawn = [lettered(head, (left, top + 29), LARGE, bold=True)]
-    at = top + 54
+    foot = top + 54
     swatch = _swatch(title, (right, top + 45))
     for text in _facts(slab, title, scale, speech):
-        room = right - left - (0.0 if at > top + 54 + 2 * _LINE else _swatch_room(title))
-        drawn.append(lettered(fitted(text, room, SMALL), (left, at), SMALL))
-        at += _LINE
-    at = max(at, top + 54 + (_LINE + _SWATCH if swatch else 0.0))
+        room = right - left - (0.0 if foot > top + 54 + 2 * _LINE else _swatch_room(title))
+        for line in wrapped(text, room, SMALL, 2):
+            drawn.append(lettered(line, (left, foot), SMALL))
+            foot += _LINE
+    foot = max(foot, top + 54 + (_LINE + _SWATCH if swatch else 0.0))
     frame = element(
         "rect",
         x=MARGIN,
         y=top,
-        width=SHEET_WIDTH - 2 * MARGIN,
-        height=at - top,
+        width=wide - 2 * MARGIN,
+        height=foot - top,
         fill=PAPER,
         stroke=INK,
         stroke_width=1.4,
     )
-    return [frame, *drawn, *swatch], at
+    return [frame, *drawn, *swatch], foot
 
 
 def _facts(slab: Slab, title: TitleBlock, scale: Message, speech: Speech) -> list[str]:
@@ -79,7 +81,7 @@ def _swatch_room(title: TitleBlock) -> float:
     return max(_SWATCH, min(text_width(clean(title.shade), SMALL), 130.0)) + 16
 
 
-def _swatch(title: TitleBlock, corner: XY) -> list[Element]:
+def _swatch(title: TitleBlock, corner: XY) -> list[SvgElement]:
     """Draw the shade's colour with its name beneath, hung from the right."""
     if title.colour is None:
         return []
@@ -101,16 +103,16 @@ def _swatch(title: TitleBlock, corner: XY) -> list[Element]:
 
 
 def scale_note(frame: Frame, like: Length) -> Message:
-    """Say how much smaller than the slab the sheet is on paper, and that the figures decide."""
+    """State how much smaller than the slab the sheet is on paper, and that the figures decide."""
     inches = like.unit in {"in", "ft"}
     wide_mm = _PRINTED_IN * _INCH_MM if inches else _PRINTED_MM
-    smaller = SHEET_WIDTH / (wide_mm * frame.per_mm)
+    smaller = frame.sheet_width / (wide_mm * frame.per_mm)
     said = Figure(smaller, 1 if smaller < _ROUGH else 0)
     return Message("plan-scale", smaller=said, paper="letter" if inches else "a4")
 
 
-def scale_bar(frame: Frame, like: Length, at: XY, speech: Speech) -> list[Element]:
-    """Draw a bar of a round length, black and white by halves."""
+def scale_bar(frame: Frame, like: Length, at: XY, speech: Speech) -> list[SvgElement]:
+    """Draw a bar of a round length, half black, its left end at ``at``, sheet units."""
     inches = like.unit in {"in", "ft"}
     sizes = [(n * _INCH_MM, f"{n} in") for n in _INCHES] if inches else _metric_bars(like)
     fitting = [(mm, text) for mm, text in sizes if mm * frame.per_mm <= 130]

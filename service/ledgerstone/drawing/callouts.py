@@ -1,10 +1,10 @@
-"""Letters of openings and sides, and radii, set down where nothing else stands."""
+"""Letters of openings and sides, and radii, placed clear of other labels."""
 
 from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from itertools import chain, islice, pairwise
+from itertools import chain, groupby, islice, pairwise
 
 import numpy as np
 import shapely
@@ -15,7 +15,7 @@ from ledgerstone.drawing.lettering import INK, PAPER, PENCIL, fitted, lettered, 
 from ledgerstone.drawing.placing import Box, Places, rings
 from ledgerstone.drawing.schedule import letter_of
 from ledgerstone.drawing.sections import details
-from ledgerstone.drawing.svg import Element, element, path_of
+from ledgerstone.drawing.svg import SvgElement, element, path_of
 from ledgerstone.message import Message
 from ledgerstone.order import LShape, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
@@ -26,11 +26,12 @@ from ledgerstone.wording import Speech
 
 _NEAR = (15.0, 22.0, 30.0, 42.0, 58.0, 78.0, 100.0)
 _TAG = 9.5
+_MANY_SIDES = 12
 _ALONG = (0.5, 0.38, 0.62, 0.26, 0.74, 0.15, 0.85)  # where along a side its letter may stand
 
 
-def told_places(slab: Slab) -> list[XY]:
-    """Places in the order that should be seen though they may lie off the slab: legs, ledges."""
+def given_places(slab: Slab) -> list[XY]:
+    """Places of legs and ledges, plane mm, that should be seen though they may be off the slab."""
     if slab.rests is None:
         return []
     points = [*slab.rests.at, *(p for ledge in slab.rests.lines for p in (ledge.start, ledge.end))]
@@ -73,7 +74,7 @@ def _points_on(
     return (list(islice(found, count)) for count in counts)
 
 
-def letters(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list[Element]:
+def letters(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list[SvgElement]:
     """Letter every opening and relief: with its name inside where there is room, else beside."""
     drawn, beside = [], []
     for opening in shape.openings:
@@ -95,7 +96,7 @@ def letters(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list[Elem
     return drawn
 
 
-def _inside(letter: str, label: str, box: Box, places: Places) -> list[Element] | None:
+def _inside(letter: str, label: str, box: Box, places: Places) -> list[SvgElement] | None:
     """Letter an opening within its box, off the crossing of its lines, its name too if it fits."""
     wide, high = box.x1 - box.x0, box.y1 - box.y0
     middle = (box.x0 + box.x1) / 2
@@ -113,7 +114,7 @@ def _inside(letter: str, label: str, box: Box, places: Places) -> list[Element] 
     return None
 
 
-def _plated(text: str, place: XY, width: float) -> list[Element]:
+def _plated(text: str, place: XY, width: float) -> list[SvgElement]:
     """Write a text on a plate of paper that hides the lines behind it."""
     plate = Box.round(place, width + 8, SMALL + 4)
     return [
@@ -129,7 +130,7 @@ def _plated(text: str, place: XY, width: float) -> list[Element]:
     ]
 
 
-def _beside(opening: Opening, frame: Frame, places: Places) -> list[Element]:
+def _beside(opening: Opening, frame: Frame, places: Places) -> list[SvgElement]:
     box = frame.box(opening.polygon.bounds)
     centre = ((box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2)
     text = letter_of(opening.index)
@@ -146,18 +147,25 @@ def _beside(opening: Opening, frame: Frame, places: Places) -> list[Element]:
     return drawn
 
 
-def _leader(start: XY, end: XY) -> Element:
+def _leader(start: XY, end: XY) -> SvgElement:
     ux, uy = unit_vector(start, end)
     begun = (start[0] + 9 * ux, start[1] + 9 * uy)
     line = path_of([begun, end], closed=False)
     return element("path", d=line, stroke=PENCIL, stroke_width=0.9)
 
 
-def side_letters(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list[Element]:
-    """Letter every side with its section's letter, just outside the side."""
+def side_letters(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list[SvgElement]:
+    """Letter every side with its section's letter, just outside the side.
+
+    Of an outline with many sides, one of each run of neighbours that are made alike.
+    """
     by_side = {name: detail.letter for detail in details(slab, shape) for name in detail.names}
     drawn = []
-    lettered_sides = [s for s in shape.sides if s.length_mm * frame.per_mm >= 2 * _TAG]
+    sides: Sequence[Side] = shape.sides
+    if len(sides) > _MANY_SIDES:
+        runs = groupby(sides, key=lambda side: by_side[side.name])
+        sides = [max(run, key=lambda side: side.length_mm) for _, run in runs]
+    lettered_sides = [s for s in sides if s.length_mm * frame.per_mm >= 2 * _TAG]
     for side, outside in zip(lettered_sides, _outside(lettered_sides, frame, 17.0), strict=True):
         letter = by_side[side.name]
         place = places.place(outside, 2 * _TAG, 2 * _TAG)
@@ -190,8 +198,8 @@ def _beside_points(points: Sequence[XY], frame: Frame, away: float) -> Iterator[
 
 def radii(
     slab: Slab, shape: Shape, frame: Frame, places: Places, *, like: Length, speech: Speech
-) -> list[Element]:
-    """Say the radius at each rounded corner, or once where all are alike."""
+) -> list[SvgElement]:
+    """Describe the radius at each rounded corner, or once where all are alike."""
     drawn = []
     for corner, radius, all_alike in _rounded_corners(slab, shape):
         anchor = frame.at(_on_arc(corner, shape))
@@ -221,15 +229,15 @@ def _rounded_corners(slab: Slab, shape: Shape) -> list[tuple[XY, Length, bool]]:
         "back-left": (x0, y1),
     }
     by_name = {} if isinstance(outline, OrderPolygon) else outline.corner_radii
-    told = [
+    lines = [
         (_corner_named(name, slab, shape, places[name]), radius, False)
         for name, radius in by_name.items()
         if name in places and radius.mm > 0
     ]
     every = outline.corner_radius
-    if every is not None and every.mm > 0 and not told:
+    if every is not None and every.mm > 0 and not lines:
         return [(_nearest(shape.corners, places["back-right"]), every, True)]
-    return told
+    return lines
 
 
 def _corner_named(name: str, slab: Slab, shape: Shape, place: XY) -> XY:
@@ -261,7 +269,7 @@ def _on_arc(corner: XY, shape: Shape) -> XY:
     return on[0], on[1]
 
 
-def _leader_to(place: XY, anchor: XY, wide: float) -> Element:
+def _leader_to(place: XY, anchor: XY, wide: float) -> SvgElement:
     side = place[0] - wide / 2 if anchor[0] < place[0] else place[0] + wide / 2
     line = path_of([(side, place[1]), anchor], closed=False)
     return element("path", d=line, stroke=PENCIL, stroke_width=0.9)

@@ -11,7 +11,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
 from ledgerstone.drawing.lettering import FAMILY, INK, PENCIL, lettered, wrapped
-from ledgerstone.drawing.svg import Element, document, element, path_of, render
+from ledgerstone.drawing.svg import SvgElement, document, element, path_of, render
 from ledgerstone.mould import Nest
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
@@ -78,9 +78,9 @@ def draw_steel(
     Parameters
     ----------
     wide
-        Units across; letters have 15 of them, so that the narrower, the larger they are on paper.
+        Width in sheet units. Letters are 15 high, so a narrower sheet has larger ones on paper.
     tallest
-        Units that the slab itself is drawn high, at the most.
+        Greatest height of the slab itself, sheet units.
     """
     x0, y0, x1, y1 = shape.outline.bounds
     room = wide - 2 * (_EDGE + 24)
@@ -100,12 +100,12 @@ def draw_steel(
     return _drawn("steel", (wide, height), title, says, drawn)
 
 
-def _drawn(prefix: str, size: XY, title: str, says: str, drawn: Sequence[Element]) -> str:
+def _drawn(prefix: str, size: XY, title: str, says: str, drawn: Sequence[SvgElement]) -> str:
     group = element("g", *drawn, font_family=FAMILY)
     return render(document(size, prefix, title=title, says=says, children=[group]))
 
 
-def _concrete(shape: Shape, scale: _Scale) -> list[Element]:
+def _concrete(shape: Shape, scale: _Scale) -> list[SvgElement]:
     parts = [p for p in shapely.get_parts(shape.net) if isinstance(p, Polygon)]
     drawn = []
     for part in parts:
@@ -117,7 +117,7 @@ def _concrete(shape: Shape, scale: _Scale) -> list[Element]:
 
 def _mesh(
     box: tuple[float, float, float, float], room: BaseGeometry, scale: _Scale
-) -> list[Element]:
+) -> list[SvgElement]:
     """Draw a mesh by its edge and every fourth wire, cut back from edges and openings."""
     x0, y0, x1, y1 = box
     area = plane.intersection(shapely.box(x0, y0, x1, y1), room)
@@ -145,11 +145,11 @@ def _mesh(
     ]
 
 
-def _bar(bar: DrawnBar, scale: _Scale) -> list[Element]:
+def _bar(bar: DrawnBar, scale: _Scale) -> list[SvgElement]:
     start, end = scale.at(bar.start_mm), scale.at(bar.end_mm)
     along_x = abs(end[0] - start[0]) >= abs(end[1] - start[1])
     number = int("".join(c for c in bar.mark if c.isdigit()) or 0)
-    share = (0.12, 0.3, 0.48, 0.66, 0.84)[number % 5]  # neighbours' marks stand apart
+    share = (0.12, 0.3, 0.48, 0.66, 0.84)[number % 5]  # so that neighbours' marks do not overlap
     at = (start[0] + share * (end[0] - start[0]), start[1] + share * (end[1] - start[1]))
     at = (at[0], at[1] + 5) if along_x else (at[0], at[1])
     line = path_of([start, end], closed=False)
@@ -159,7 +159,7 @@ def _bar(bar: DrawnBar, scale: _Scale) -> list[Element]:
     ]
 
 
-def _grips(shape: Shape, layer: Layer, scale: _Scale) -> list[Element]:
+def _grips(shape: Shape, layer: Layer, scale: _Scale) -> list[SvgElement]:
     """Mark the two best places to lift by arrows outside the slab."""
     x0, y0, x1, y1 = shape.outline.bounds
     drawn = []
@@ -179,10 +179,10 @@ def _grips(shape: Shape, layer: Layer, scale: _Scale) -> list[Element]:
 
 
 def rail_of(shape: Shape, *, along_y: bool) -> tuple[XY, XY]:
-    """Return the ends of a rail across all openings, along the long side.
+    """Return the ends of a rail across all openings, plane mm, along the long side.
 
     It runs through the middle of the largest, and onto the concrete beyond the outermost as far as
-    a clamp wants, where there is so much (common practice, no source).
+    a clamp needs, where there is enough (common practice, no source).
     """
     openings = [one.polygon for one in shape.openings if not one.polygon.is_empty]
     largest = max(openings, key=lambda one: one.area)
@@ -194,8 +194,8 @@ def rail_of(shape: Shape, *, along_y: bool) -> tuple[XY, XY]:
     return (max(a + 20.0, x0 - _RAIL_HOLDS_MM), y), (min(c - 20.0, x1 + _RAIL_HOLDS_MM), y)
 
 
-def _rail(start: XY, end: XY, scale: _Scale, says: str) -> list[Element]:
-    """Draw a rail as a bar with a clamp at each end, and what stands on it."""
+def _rail(start: XY, end: XY, scale: _Scale, says: str) -> list[SvgElement]:
+    """Draw a rail as a bar with a clamp at each end, and its label."""
     (x0, y0), (x1, y1) = scale.at(start), scale.at(end)
     upright = abs(x1 - x0) < abs(y1 - y0)
     left, top = min(x0, x1), min(y0, y1)
@@ -219,25 +219,20 @@ def _rail(start: XY, end: XY, scale: _Scale, says: str) -> list[Element]:
 
 
 @dataclass(frozen=True, slots=True)
-class Section:
-    """What is said in a section through the mould.
-
-    Attributes
-    ----------
-    bars
-        Whether bars are drawn beside the mesh.
-    """
+class MouldSection:
+    """The labels of a section through the mould, and whether mesh and bars are drawn."""
 
     thickness: str
     back: str
     cover: str
     face: str
     steel: str
+    mesh: bool
     bars: bool
 
 
-def draw_section(section: Section, *, title: str, says: str) -> str:
-    """Draw a section through the mould, face down, not to scale; every length is told in words."""
+def draw_section(section: MouldSection, *, title: str, says: str) -> str:
+    """Draw a section through the mould, face down, not to scale; lengths are written beside it."""
     wide, left, right = 255.0, 76.0, 232.0
     back, face = (wrapped(text, wide - 8, _SMALL, 2) for text in (section.back, section.face))
     top = 26.0 + 18 * (len(back) - 1)
@@ -252,10 +247,11 @@ def draw_section(section: Section, *, title: str, says: str) -> str:
         element("rect", x=left, y=top, width=right - left, height=foot - top, fill="#ebe7dd",
                 stroke=INK, stroke_width=1.6),
         element("path", d=f"M{left} {foot - 14}H{right}", stroke=PENCIL, stroke_dasharray="5 3"),
-        element("path", d=f"M{left + 8} {middle}H{right - 8}", stroke=_STEEL, stroke_width=2),
+        *(element("path", d=f"M{left + 8} {middle}H{right - 8}", stroke=_STEEL, stroke_width=2)
+          for _ in range(section.mesh)),
         *(element("circle", cx=left + 22 + 28 * i, cy=middle - 4, r=3.4, fill=_STEEL)
-          for i in range(5 if section.bars else 0)),
-        *_up_down(left + 18, foot, middle + 2, section.cover),
+          for i in range(5 * section.bars)),
+        *(_up_down(left + 18, foot, middle + 2, section.cover) if section.steel else ()),
         *_up_down(left - 44, foot, top, ""),
         lettered(section.thickness, (left - 52, middle), _SMALL, anchor="middle", turn=-90),
         *(lettered(row, (4, 13 + 18 * n), _SMALL) for n, row in enumerate(back)),
@@ -265,7 +261,7 @@ def draw_section(section: Section, *, title: str, says: str) -> str:
     return _drawn("mould-section", (wide, foot + 18 + 18 * len(named)), title, says, drawn)
 
 
-def _up_down(x: float, foot: float, top: float, says: str) -> list[Element]:
+def _up_down(x: float, foot: float, top: float, says: str) -> list[SvgElement]:
     """Dimension from one height to another, its figure beside it."""
     ticks = f"M{x} {foot}V{top}M{x - 4} {foot}h8M{x - 4} {top}h8"
     at = (x + 8, (foot + top) / 2 + 5)
@@ -287,7 +283,7 @@ def draw_sheet(nest: Nest, sheet: int, marks: Sequence[str], *, title: str) -> s
                 fill="#ffffff", stroke=INK, stroke_width=1.6)
     ]  # fmt: skip
     for number, (placed, mark) in enumerate(zip(nest.placed, marks, strict=True)):
-        share = (0.5, 0.35, 0.65, 0.2, 0.8)[number % 5]  # neighbours' marks stand apart
+        share = (0.5, 0.35, 0.65, 0.2, 0.8)[number % 5]  # so that neighbours' marks do not overlap
         if placed.sheet != sheet:
             continue
         x, wide = _EDGE + per_mm * placed.x_mm, per_mm * placed.length_mm

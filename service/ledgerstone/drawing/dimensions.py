@@ -1,4 +1,4 @@
-"""Dimension chains: running figures from the front left, and the overall beyond them.
+"""Dimension chains: running dimensions from the front left, and the overall beyond them.
 
 Figures are spread along their line, each tied to its tick by a bent leader, so that no two
 collide however close the ticks are.
@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from ledgerstone.drawing.frame import PLAIN, SMALL, Frame, figures
 from ledgerstone.drawing.lettering import INK, PAPER, PENCIL, lettered, text_width
 from ledgerstone.drawing.placing import Box, spread
-from ledgerstone.drawing.svg import Element, element, path_of
+from ledgerstone.drawing.svg import SvgElement, element, path_of
 from ledgerstone.order import Slab
 from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape
@@ -26,7 +26,7 @@ LINE = SMALL + 4
 OVERALL = 26.0
 _SAME_MM = 0.5
 _EDGES_UP_TO = 9
-_OFF_END = 3.0  # how far figures keep from the lines at the slab's ends, where they can
+_OFF_END = 3.0  # preferred distance of figures from the lines at the slab's ends
 _FLAT_SHIFT = 46.0  # figures are turned upright where lying flat would push one farther
 
 
@@ -42,7 +42,7 @@ class Station:
 class Chain:
     """What is drawn for one axis, how deep it reaches from the slab, and how many had no room."""
 
-    drawn: tuple[Element, ...]
+    drawn: tuple[SvgElement, ...]
     depth: float
     unmarked: int
     lines: tuple[Box, ...]
@@ -73,11 +73,11 @@ def stations(slab: Slab, shape: Shape, axis: int) -> list[Station]:
     return more if len(more) <= _EDGES_UP_TO else kept
 
 
-def _once(wished: Iterable[Station], low: float, high: float) -> list[Station]:
+def _once(preferred: Iterable[Station], low: float, high: float) -> list[Station]:
     """Leave out what is at an end, off the slab or there already."""
     kept: list[Station] = []
     near: dict[int, list[float]] = {}
-    for station in wished:
+    for station in preferred:
         cell = math.floor(station.at_mm / _SAME_MM)
         others = (mm for by in (-1, 0, 1) for mm in near.get(cell + by, ()))
         if not low + _SAME_MM < station.at_mm < high - _SAME_MM:
@@ -89,13 +89,13 @@ def _once(wished: Iterable[Station], low: float, high: float) -> list[Station]:
 
 
 def along_front(
-    frame: Frame, wished: list[Station], like: Length, low: float, high: float
+    frame: Frame, preferred: list[Station], like: Length, low: float, high: float
 ) -> Chain:
-    """Draw the chain below the slab, its figures kept between two places across the sheet."""
+    """Draw the chain below the slab, its figures between x ``low`` and ``high``, sheet units."""
     x0, x1, y = frame.slab.x0, frame.slab.x1, frame.slab.y1
     line = y + FIRST
     room = int((high - low) / LINE) - 1
-    shown = sorted(wished[:room], key=lambda station: station.at_mm)
+    shown = sorted(preferred[:room], key=lambda station: station.at_mm)
     ticks = [frame.at((station.at_mm, 0.0))[0] for station in shown]
     texts = [figures(like, station.at_mm - frame.start_mm[0], frame.point) for station in shown]
     wide = [text_width(text, SMALL) + 10 for text in texts]
@@ -115,7 +115,7 @@ def along_front(
                 lettered(text, (place, line + BEND + 10), SMALL, anchor="middle", halo=PAPER)
             )
     lines = tuple(Box(t - 0.5, y, t + 0.5, line) for t in ticks)
-    return Chain(tuple(drawn), overall - y + 8, len(wished) - len(shown), lines)
+    return Chain(tuple(drawn), overall - y + 8, len(preferred) - len(shown), lines)
 
 
 def _set_out(
@@ -143,12 +143,14 @@ def _set_out(
     return spread(ticks, narrow, *ends[1]), True
 
 
-def along_left(frame: Frame, wished: list[Station], like: Length, low: float, high: float) -> Chain:
-    """Draw the chain left of the slab, its figures kept between two places down the sheet."""
+def along_left(
+    frame: Frame, preferred: list[Station], like: Length, low: float, high: float
+) -> Chain:
+    """Draw the chain left of the slab, its figures between y ``low`` and ``high``, sheet units."""
     x, y0, y1 = frame.slab.x0, frame.slab.y0, frame.slab.y1
     line = x - FIRST
     room = int((high - low) / LINE) - 1
-    shown = sorted(wished[:room], key=lambda station: -station.at_mm)
+    shown = sorted(preferred[:room], key=lambda station: -station.at_mm)
     ticks = [frame.at((0.0, station.at_mm))[1] for station in shown]
     texts = [figures(like, station.at_mm - frame.start_mm[1], frame.point) for station in shown]
     places = spread(ticks, [LINE] * len(texts), low, high)
@@ -159,10 +161,10 @@ def along_left(frame: Frame, wished: list[Station], like: Length, low: float, hi
         at = (line - BEND, place + SMALL * 0.36)
         drawn.append(lettered(text, at, SMALL, anchor="end"))
     lines = tuple(Box(line, t - 0.5, x, t + 0.5) for t in ticks)
-    return Chain(tuple(drawn), x - line + BEND, len(wished) - len(shown), lines)
+    return Chain(tuple(drawn), x - line + BEND, len(preferred) - len(shown), lines)
 
 
-def overall_right(frame: Frame, like: Length) -> list[Element]:
+def overall_right(frame: Frame, like: Length) -> list[SvgElement]:
     """Draw the overall from front to back, right of the slab."""
     x, y0, y1 = frame.slab.x1, frame.slab.y0, frame.slab.y1
     line, text = x + BESIDE, overall_text(frame, like, 1)
@@ -179,18 +181,18 @@ def overall_right(frame: Frame, like: Length) -> list[Element]:
 
 
 def overall_text(frame: Frame, like: Length, axis: int) -> str:
-    """Say the overall along an axis, with the sign of a diameter where the slab is round."""
+    """Describe the overall along an axis, with the sign of a diameter where the slab is round."""
     said = figures(like, frame.end_mm[axis] - frame.start_mm[axis], frame.point)
     return f"Ø {said}" if frame.is_round else said
 
 
-def left_depth(wished: Iterable[Station], start_mm: float, like: Length) -> float:
-    """Return how much room the left chain takes, before its scale is known."""
-    texts = [figures(like, station.at_mm - start_mm) for station in wished]
+def left_depth(preferred: Iterable[Station], start_mm: float, like: Length) -> float:
+    """Return the width of the left chain, sheet units, before its scale is known."""
+    texts = [figures(like, station.at_mm - start_mm) for station in preferred]
     return FIRST + BEND + max((text_width(text, SMALL) for text in texts), default=0.0)
 
 
-def _running(start: float, end: float, line: float, *, across: bool) -> list[Element]:
+def _running(start: float, end: float, line: float, *, across: bool) -> list[SvgElement]:
     """Draw a running line with its zero and its far end."""
     points = [(line, start), (line, end)] if across else [(start, line), (end, line)]
     zero = (line, end) if across else (start, line)
@@ -200,7 +202,7 @@ def _running(start: float, end: float, line: float, *, across: bool) -> list[Ele
     ]
 
 
-def _extension(start: tuple[float, float], end: tuple[float, float], kind: str) -> Element:
+def _extension(start: tuple[float, float], end: tuple[float, float], kind: str) -> SvgElement:
     return element(
         "line",
         x1=start[0],
@@ -213,20 +215,20 @@ def _extension(start: tuple[float, float], end: tuple[float, float], kind: str) 
     )
 
 
-def _leader(points: list[tuple[float, float]]) -> Element:
+def _leader(points: list[tuple[float, float]]) -> SvgElement:
     return element(
         "path", d=path_of(points, closed=False), fill="none", stroke=PENCIL, stroke_width=0.8
     )
 
 
-def _slash(x: float, y: float) -> Element:
+def _slash(x: float, y: float) -> SvgElement:
     """Draw the short slanting stroke that ends an overall dimension."""
     return element(
         "line", x1=x - TICK, y1=y + TICK, x2=x + TICK, y2=y - TICK, stroke=INK, stroke_width=1.4
     )
 
 
-def _overall_flat(x0: float, x1: float, slab_y: float, y: float, text: str) -> list[Element]:
+def _overall_flat(x0: float, x1: float, slab_y: float, y: float, text: str) -> list[SvgElement]:
     points = [(x0, y), (x1, y)]
     return [
         _extension((x0, slab_y + 3), (x0, y + TICK), "corner"),

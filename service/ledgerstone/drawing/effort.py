@@ -1,6 +1,6 @@
-"""How much work a drawing is, told before any of it is done: a count, never a time.
+"""How much work a drawing is, estimated before any of it is done: a count, never a time.
 
-A unit is that of the strength of a plain slab, about a thirtieth of a second. The figures were
+A unit is the strength of a plain slab, about a thirtieth of a second. The figures were
 fitted to the awkward drawings of the tests and to crowded orders.
 """
 
@@ -14,10 +14,10 @@ from ledgerstone.order import Polygon, Slab
 _A_SHEET: Final = 0.3
 _AN_OPENING, _A_RELIEF, _A_POINT = 0.06, 0.06, 0.012
 _PAINTING: Final = 1.0
-_A_MILLION_PIXELS: Final = {"view": 6.5}  # its light and its mottle are painted all over
+_A_MILLION_PIXELS: Final = {"view": 6.5}  # its light and its mottling cover all of it
 _OF_LINES: Final = 3.0
 _A_KILOBYTE: Final = 0.12
-# What a sheet is like before it is drawn: how high for its width, and how long as SVG.
+# Estimates of a sheet before it is drawn: height over width, and size as SVG.
 _HIGH_FOR_WIDE: Final = 0.75
 _A_SHEET_KB, _AN_OPENING_KB, _A_POINT_KB = 12.0, 1.5, 0.2
 _A_PAPER, _A_SLAB_ON_PAPER = 6.0, 3.0
@@ -34,12 +34,12 @@ def drawing_effort(slabs: Sequence[Slab]) -> float:
 
 
 def painting_effort(name: str, million_pixels: float, kilobytes: float) -> float:
-    """Units of work to paint a drawing of so many pixels.
+    """Units of work to paint a drawing.
 
     Parameters
     ----------
     kilobytes
-        How long the drawing is as SVG.
+        Size of the drawing as SVG.
     """
     a_million = _A_MILLION_PIXELS.get(name, _OF_LINES)
     return _PAINTING + a_million * million_pixels + _A_KILOBYTE * kilobytes
@@ -53,7 +53,7 @@ def plan_picture_effort(slab: Slab, width_px: int) -> float:
 
 
 def paper_effort(slabs: Sequence[Slab]) -> float:
-    """Units of work to write a paper of these slabs, in whichever form, and to print it."""
+    """Units of work to write a paper of these slabs, in any format, and to print it."""
     each = sum(_A_SLAB_ON_PAPER + 2.0 * drawing_effort([slab]) for slab in slabs)
     return _A_PAPER + each
 

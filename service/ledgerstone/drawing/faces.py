@@ -6,27 +6,30 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from shapely.geometry import LineString, Polygon
+from shapely.geometry import LinearRing, LineString, Polygon
 from shapely.geometry.polygon import orient
 
 from ledgerstone import plane
-from ledgerstone.drawing import arrises, mottle, rebates, solid
+from ledgerstone.drawing import arrises, fittings, mottle, rebates, solid
 from ledgerstone.drawing.arcs import curved, curved_path, written
+from ledgerstone.drawing.camera import LEVEL
+from ledgerstone.drawing.covering import back_to_front
 from ledgerstone.drawing.frame import course_of, ring_points
 from ledgerstone.drawing.joining import straight
 from ledgerstone.drawing.painting import Paint, edge_path, ribbon_path
 from ledgerstone.drawing.scene import Scene
-from ledgerstone.drawing.svg import Element, element, number, path_of
-from ledgerstone.drawing.tint import DARK, depths, hex_of, lit, mixed
+from ledgerstone.drawing.svg import SvgElement, element, path_of
+from ledgerstone.drawing.tint import DARK, hex_of, lit, mixed
 from ledgerstone.drawing.to_scale import groove_lines
 from ledgerstone.order import Relief
+from ledgerstone.shape import Opening
 
 _SHADED: Final = 0.82  # a face within a hollow, against the same face outside
 
 
-def drops(scene: Scene, paint: Paint) -> list[Element]:
+def drops(scene: Scene, paint: Paint) -> list[SvgElement]:
     """Paint what hangs below the slab: downstands and waterfall ends."""
-    thick = scene.shape.thickness_mm
+    thick, pose = scene.shape.thickness_mm, scene.camera.pose
     ribbons = []
     for side in scene.shape.sides:
         edge = scene.slab.edges.get(side.name)
@@ -36,13 +39,13 @@ def drops(scene: Scene, paint: Paint) -> list[Element]:
         band = plane.intersection(plane.buffer(line, thick, single_sided=True), scene.shape.outline)
         for piece in plane.polygons_in(band):
             ring = course_of(orient(piece).exterior)
-            ribbons += solid.hanging(ring, -thick + 1.0, -thick - edge.drop.depth.mm)
-    return [ribbon_path(ribbon, scene, paint) for ribbon in solid.back_to_front(ribbons)]
+            ribbons += solid.hanging(ring, -thick + 1.0, -thick - edge.drop.depth.mm, pose=pose)
+    return [ribbon_path(ribbon, scene, paint) for ribbon in back_to_front(ribbons, pose)]
 
 
-def slab(scene: Scene, paint: Paint) -> list[Element]:
+def slab(scene: Scene, paint: Paint) -> list[SvgElement]:
     """Paint the slab from its foot up: what rebates at its edges leave, then the rest of it."""
-    drawn: list[Element] = []
+    drawn: list[SvgElement] = []
     foot_mm = -scene.shape.thickness_mm
     shelves = rebates.shelves(scene)
     for shelf in shelves:
@@ -51,24 +54,30 @@ def slab(scene: Scene, paint: Paint) -> list[Element]:
     return drawn + _upper(scene, paint, foot_mm)
 
 
-def _upper(scene: Scene, paint: Paint, foot_mm: float) -> list[Element]:
+def _upper(scene: Scene, paint: Paint, foot_mm: float) -> list[SvgElement]:
     """Paint the upmost of the slab: upright faces from back to front, worked edges, its top."""
     pieces = [orient(piece) for piece in plane.polygons_in(rebates.whole(scene))]
     rings = [solid.ring_of(_outer(piece, scene), scene.slab, scene.shape) for piece in pieces]
     hollows = _hollows(scene, pieces)
-    ribbons = [r for ring in rings for r in solid.upright(ring, foot_mm)]
+    pose = scene.camera.pose
+    ribbons = [r for ring in rings for r in solid.upright(ring, foot_mm, pose)]
     for i, hollow in enumerate(hollows):
-        ribbons += solid.hanging(hollow.course, 0.0, -hollow.depth_mm, i)
-    drawn: list[Element] = []
+        ribbons += solid.hanging(hollow.course, 0.0, -hollow.depth_mm, i, pose=pose)
+    drawn: list[SvgElement] = []
     begun: set[int] = set()
-    for ribbon in solid.back_to_front(ribbons):
+    for ribbon in back_to_front(ribbons, pose):
         if ribbon.hole is not None and ribbon.hole not in begun:
             begun.add(ribbon.hole)
-            drawn.append(_bottom(hollows[ribbon.hole], scene))
+            drawn += _bottom(hollows[ribbon.hole], scene, paint)
         drawn.append(ribbon_path(ribbon, scene, paint, 1.0 if ribbon.hole is None else _SHADED))
     for ring in rings:
-        drawn += [edge_path(run, scene, paint) for run in arrises.worked_edges(ring)]
+        drawn += [edge_path(run, scene, paint) for run in arrises.worked_edges(ring, pose)]
     return [*drawn, *_top(scene, rings, pieces), *_arrises(scene, ribbons)]
+
+
+def _how_near(opening: Opening) -> float:
+    middle = opening.polygon.centroid
+    return -LEVEL.seen((middle.x, middle.y))[1]
 
 
 def _outer(piece: Polygon, scene: Scene) -> list[list[float]]:
@@ -77,53 +86,97 @@ def _outer(piece: Polygon, scene: Scene) -> list[list[float]]:
 
 @dataclass(frozen=True, slots=True)
 class _Hollow:
-    """What one looks down into: an opening, or a relief with its floor; its course clockwise."""
+    """A hollow seen from above: an opening, or a relief with its floor; its course clockwise."""
 
     course: Sequence[Sequence[float]]
     depth_mm: float
+    opening: Opening | None = None
     sunk: tuple[Polygon, Relief] | None = None
 
 
 def _hollows(scene: Scene, pieces: Sequence[Polygon]) -> list[_Hollow]:
     fine, thick = scene.fine_mm, scene.shape.thickness_mm
     openings = [
-        _Hollow(course_of(hole.simplify(fine)), thick)
+        _Hollow(course_of(hole.simplify(fine)), thick, opening)
         for piece in pieces
         for hole in piece.interiors
+        for opening in [_opening_of(hole, scene)]
+        if opening is None or not _is_under_glass(opening, scene)
     ]
     reliefs = [
         _Hollow(
             polygon.exterior.simplify(fine).coords[:0:-1],
             min(relief.depth.mm, thick),
-            (polygon, relief),
+            sunk=(polygon, relief),
         )
         for polygon, relief in rebates.sunk(scene)
     ]
     return openings + reliefs
 
 
-def _bottom(hollow: _Hollow, scene: Scene) -> Element:
-    """Paint what is seen down a hollow: the dark, or a relief's floor."""
+def _opening_of(hole: LinearRing, scene: Scene) -> Opening | None:
+    """Return the opening that a hole is; None if several have run into one."""
+    at = hole.bounds
+    for opening in scene.shape.openings:
+        if not opening.polygon.is_empty and opening.polygon.bounds == at:
+            return opening
+    return None
+
+
+def _is_under_glass(opening: Opening, scene: Scene) -> bool:
+    covered = scene.slab.cutouts[opening.index].rim == "covered"
+    return covered and scene.fittings.get(opening.index) == "hob"
+
+
+def _bottom(hollow: _Hollow, scene: Scene, paint: Paint) -> list[SvgElement]:
+    """Paint what is seen down a hollow: a bowl, what lies in the shade, or a relief's floor."""
     if hollow.sunk is not None:
-        return _floor(*hollow.sunk, scene)
+        return [_floor(*hollow.sunk, scene)]
+    opening = hollow.opening
+    if opening is not None and scene.fittings.get(opening.index) == "bowl":
+        name = f"{scene.prefix}-bowl-{opening.index}"
+        drawn, shared = fittings.bowl(opening.polygon, scene.camera, hollow.depth_mm, name)
+        paint.gradients += shared
+        return drawn
     points = [scene.camera.at(p[0], p[1], 0.0) for p in hollow.course]
-    return element("path", d=path_of(points, places=1), fill=depths(scene.colour))
+    path = path_of(points, places=1)
+    return [element("path", d=path, fill=f"url(#{scene.prefix}-deep)")]
 
 
-def _floor(polygon: Polygon, relief: Relief, scene: Scene) -> Element:
+def fitted(scene: Scene, paint: Paint) -> list[SvgElement]:
+    """Paint what stands on the top: rims of bowls, hobs and taps, from back to front."""
+    drawn: list[SvgElement] = []
+    shown = [o for o in scene.shape.openings if o.index in scene.fittings]
+    for opening in sorted(shown, key=_how_near):
+        cutout, fitting = scene.slab.cutouts[opening.index], scene.fittings[opening.index]
+        if fitting == "hob":
+            name = f"{scene.prefix}-hob-{opening.index}"
+            glass, gradient = fittings.hob(
+                opening.polygon, scene.camera, name, is_flush=cutout.rim != "covered"
+            )
+            paint.gradients.append(gradient)
+            drawn += glass
+        elif fitting == "tap":
+            drawn += fittings.tap(scene.slab, scene.shape, opening.index, scene.camera)
+        elif cutout.rim == "covered":
+            drawn += fittings.rim(opening.polygon, scene.camera)
+    return drawn
+
+
+def _floor(polygon: Polygon, relief: Relief, scene: Scene) -> SvgElement:
     """Paint the bottom of a relief, and its grooves."""
     path = curved_path(ring_points(polygon.exterior))
-    drawn = [element("path", d=path, fill=lit(scene.colour, 0.93))]
+    drawn = [element("path", d=path, fill=lit(scene.face, 0.93))]
     lines = groove_lines(polygon, relief)
     if lines:
         path = "".join(path_of(line, closed=False) for line in lines)
         wide = 2.4 / scene.camera.per_mm
-        drawn.append(element("path", d=path, stroke=lit(scene.colour, 0.66), stroke_width=wide))
+        drawn.append(element("path", d=path, stroke=lit(scene.face, 0.66), stroke_width=wide))
     transform = scene.camera.plane(-min(relief.depth.mm, scene.shape.thickness_mm))
     return element("g", *drawn, transform=transform)
 
 
-def _top(scene: Scene, rings: list[solid.Ring], pieces: list[Polygon]) -> list[Element]:
+def _top(scene: Scene, rings: list[solid.Ring], pieces: list[Polygon]) -> list[SvgElement]:
     """Paint the top: its shade, its mottling, its voids and its sheen.
 
     The mottling alone is painted in the sheet's own units: a renderer lays a pattern that is not
@@ -137,27 +190,27 @@ def _top(scene: Scene, rings: list[solid.Ring], pieces: list[Polygon]) -> list[E
     seen = "".join(written(course, places, scene.camera) for course in courses)
     top = {"d": path, "fill_rule": "evenodd"}
     over = _voids(scene)
-    if scene.gloss > 0.05 and scene.is_plain:
+    if scene.gloss > 0.05 and scene.is_plain and scene.is_level:
         over.append(element("path", fill=f"url(#{scene.prefix}-sheen)", **top))
     plane = {"transform": scene.camera.plane(0.0), "data_unit": "mm"}
-    base = element("path", fill=hex_of(scene.colour), data_part="top", **top)
+    base = element("path", fill=hex_of(scene.face), data_part="top", **top)
     face = element("path", d=seen, fill=f"url(#{scene.prefix}-face)", fill_rule="evenodd")
     return [element("g", base, **plane), face, element("g", *over, **plane)]
 
 
-def _voids(scene: Scene) -> list[Element]:
+def _voids(scene: Scene) -> list[SvgElement]:
     """Dot the voids, as round-ended strokes of no length, by size."""
     edges = scene.slab.edges.values()
     worked_mm = max((edge.size.mm for edge in edges if edge.size is not None), default=0.0)
     net, surface = rebates.untouched(scene), scene.slab.finish.surface
     thrown = mottle.voids(net, surface, scene.seed, worked_mm)
-    dark = mixed(scene.colour, DARK, 0.5)
+    dark = mixed(scene.face, DARK, 0.5)
     least = 1.1 / scene.camera.per_mm
     drawn = []
     for low, high in ((0.0, 2.2), (2.2, 3.4), (3.4, 9.0)):
         sized = [place for place, width in thrown if low <= width < high]
         if sized:
-            path = "".join(f"M{number(round(x, 1))} {number(round(y, 1))}h0" for x, y in sized)
+            path = "".join(f"M{x:.0f}{'' if round(y) < 0 else ' '}{y:.0f}h0" for x, y in sized)
             drawn.append(
                 element(
                     "path",
@@ -172,9 +225,9 @@ def _voids(scene: Scene) -> list[Element]:
     return drawn
 
 
-def _arrises(scene: Scene, ribbons: Sequence[solid.Ribbon]) -> list[Element]:
+def _arrises(scene: Scene, ribbons: Sequence[solid.Ribbon]) -> list[SvgElement]:
     """Run a thin light along each arris of an opening's rim that catches it."""
-    light = mixed(scene.colour, (255, 255, 255), 0.4)
+    light = mixed(scene.face, (255, 255, 255), 0.4)
     path = ""
     for ribbon in ribbons:
         if ribbon.hole is None:

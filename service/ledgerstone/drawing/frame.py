@@ -1,4 +1,4 @@
-"""Where a slab's millimetres lie on the sheet, and how its lengths are spoken there."""
+"""Mapping from a slab's millimetres to the sheet, and how its lengths are written there."""
 
 from __future__ import annotations
 
@@ -18,9 +18,10 @@ from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape
 
-SHEET_WIDTH = 600.0  # units; a phone 320 px wide shows 15 of them as 8 px letters
+SHEET_WIDTH = 600.0  # units
+PHONE_WIDTH = 440.0  # so that a phone 390 px wide shows small letters 12 px high
 SMALL = 15.0
-TALL = 1.2 * SMALL  # a line of small letters from the top of its tallest to the foot of its lowest
+TALL = 1.2 * SMALL  # height of a line of small letters, ascenders and descenders included
 PLAIN = 16.0
 LARGE = 21.0
 MARGIN = 16.0
@@ -45,7 +46,9 @@ class Frame:
     is_round
         Whether the overall is a diameter.
     point
-        What stands between whole and tenth in its figures.
+        The decimal separator of its figures.
+    sheet_width
+        Units that the whole sheet is across.
 
     """
 
@@ -57,13 +60,14 @@ class Frame:
     end_mm: XY
     is_round: bool
     point: str = "."
+    sheet_width: float = SHEET_WIDTH
 
     def at(self, point: XY) -> XY:
-        """Return a plane point's place on the sheet."""
+        """Return a plane point, mm, in sheet units, y down."""
         return self.origin[0] + self.per_mm * point[0], self.origin[1] - self.per_mm * point[1]
 
     def box(self, bounds: tuple[float, float, float, float]) -> Box:
-        """Return a plane box on the sheet."""
+        """Return a box in plane mm (x0, y0, x1, y1) as one in sheet units."""
         (x0, y1), (x1, y0) = self.at((bounds[0], bounds[1])), self.at((bounds[2], bounds[3]))
         return Box(x0, y0, x1, y1)
 
@@ -74,12 +78,12 @@ class Frame:
         return f"matrix({self.per_mm:.6f} 0 0 {-self.per_mm:.6f} {x:.3f} {y:.3f})"
 
     def units(self, sheet: float) -> float:
-        """Return how many millimetres a sheet length spans, for pens inside the scaled group."""
+        """Return a length in sheet units in mm, for pens inside the scaled group."""
         return sheet / self.per_mm
 
 
 def fit(shape: Shape, others: Iterable[XY], room: Box) -> Frame:
-    """Fit a slab and what lies a little off it into a box, hung from its top."""
+    """Fit a slab, and points a little off it (plane mm), into a box of the sheet, at its top."""
     x0, y0, x1, y1 = shape.outline.bounds
     reach = _BEYOND * max(x1 - x0, y1 - y0)
     near_x = [min(max(x, x0 - reach), x1 + reach) for x, _ in others_of(shape, others)]
@@ -95,14 +99,14 @@ def fit(shape: Shape, others: Iterable[XY], room: Box) -> Frame:
 
 
 def others_of(shape: Shape, others: Iterable[XY]) -> list[XY]:
-    """Corners of everything but the outline that should be seen."""
+    """Corners, plane mm, of everything but the outline that should be seen."""
     boxes = [o.polygon.bounds for o in shape.openings if not o.polygon.is_empty]
     boxes += [relief.bounds for relief in shape.reliefs if not relief.is_empty]
     return [*others, *((b[0], b[1]) for b in boxes), *((b[2], b[3]) for b in boxes)]
 
 
 def leading_length(slab: Slab) -> Length:
-    """Return the length whose unit the whole sheet speaks: the outline's first."""
+    """Return the length whose unit the whole sheet uses: the outline's first."""
     outline = slab.outline
     if isinstance(outline, Round):
         return outline.diameter
@@ -112,7 +116,7 @@ def leading_length(slab: Slab) -> Length:
 
 
 def shown(like: Length, mm: float) -> Length:
-    """Take a worked-out length in another's unit: 0.1 mm, or a 64th of an inch where it is one."""
+    """Round a computed length, mm, in another's unit: to 0.1 mm, or to a 64th of an inch."""
     if like.unit not in {"in", "ft"}:
         return like.in_unit(round(mm, 1))
     exact = like.in_unit(round(mm, 6))
@@ -120,12 +124,12 @@ def shown(like: Length, mm: float) -> Length:
 
 
 def spoken(like: Length, mm: float, point: str = ".") -> str:
-    """Say a worked-out length in another's unit."""
+    """Write a computed length, mm, in another's unit."""
     return shown(like, mm).text().replace(".", point)
 
 
 def figures(like: Length, mm: float, point: str = ".") -> str:
-    """Say a length on a dimension line: no unit, which the sheet states once; feet as 4' 9"."""
+    """Write a length, mm, for a dimension line, without the unit; feet as 4' 9"."""
     said = spoken(like, mm, point)
     if like.unit != "ft":
         return said.removesuffix(f" {like.unit}")
@@ -135,12 +139,12 @@ def figures(like: Length, mm: float, point: str = ".") -> str:
 
 
 def unit_note(like: Length) -> Message:
-    """Say in which unit the figures are."""
+    """State in which unit the figures are."""
     return Message("plan-figures", unit=like.unit)
 
 
 def course_of(ring: shapely.Geometry) -> list[list[float]]:
-    """Return a closed ring's points, the first not repeated."""
+    """Return a closed ring's points, plane mm, the first not repeated."""
     points: list[list[float]] = ring_points(ring).tolist()
     return points
 

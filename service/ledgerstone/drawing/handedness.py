@@ -1,8 +1,8 @@
-"""Which way round an L goes, in words that say from where it is seen."""
+"""The hand of an L, in words that name the point of view."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from typing import Final
 
 from ledgerstone.drawing.joining import Assembly
@@ -10,47 +10,42 @@ from ledgerstone.drawing.saying import hand_of_l
 from ledgerstone.order import Join, LShape, Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
-from ledgerstone.wording import capital
+from ledgerstone.wording import Message
 
 _SQUARE_DEGREES: Final = 1.0
 
 
-def hand_sentences(
+def hands(
     slabs: Sequence[Slab], shapes: Sequence[Shape], assembly: Assembly, joins: Sequence[Join]
-) -> list[str]:
-    """Say how each join sets its pieces, and to which hand each L goes."""
-    said = [
-        f"{capital(piece_name(slabs, i))}: {hand_of_l(slab.outline)}."
-        for i, slab in enumerate(slabs)
-        if isinstance(slab.outline, LShape)
-    ]
-    for meeting in assembly.meetings:
-        one, other = joins[meeting.number - 1].one.slab, joins[meeting.number - 1].other.slab
-        said.append(_sentence(one, other, slabs, shapes, assembly))
-    return said
+) -> Iterator[Message]:
+    """State how each join sets its pieces, and to which hand each L goes."""
+    for i, slab in enumerate(slabs):
+        if isinstance(slab.outline, LShape):
+            hand = hand_of_l(slab.outline)
+            yield Message("together-hand", piece=piece_name(slabs, i), hand=hand)
+    for drawn_join in assembly.drawn_joins:
+        one, other = joins[drawn_join.number - 1].one.slab, joins[drawn_join.number - 1].other.slab
+        way, side = _way(one, other, shapes, assembly)
+        name, that = piece_name(slabs, other), piece_name(slabs, one)
+        yield Message("together-meeting", piece=name, that=that, way=way, side=side)
 
 
-def _sentence(
-    one: int, other: int, slabs: Sequence[Slab], shapes: Sequence[Shape], assembly: Assembly
-) -> str:
-    """Say where the second piece of a join goes, as one stands at the front of the first."""
+def _way(one: int, other: int, shapes: Sequence[Shape], assembly: Assembly) -> tuple[str, str]:
+    """State where the second piece of a join goes, as one stands at the front of the first."""
     stand = assembly.stands[one]
     turn = (assembly.stands[other].turn_degrees - stand.turn_degrees) % 360
     here, there = (_middle(i, shapes, assembly) for i in (one, other))
     dx, dy = there[0] - here[0], there[1] - here[1]
     right, away = (stand.along(way) for way in ((1.0, 0.0), (0.0, 1.0)))
     across, back = dx * right[0] + dy * right[1], dx * away[0] + dy * away[1]
-    hand = "right" if across > 0 else "left"
-    name, that = capital(piece_name(slabs, other)), piece_name(slabs, one)
-    seen = f"as you stand at the front of {that}"
+    side = "right" if across > 0 else "left"
     if abs((turn + 180) % 360 - 180) < _SQUARE_DEGREES:
         if abs(back) > abs(across):
-            return f"{name} stands {'behind' if back > 0 else 'before'} {that}, {seen}."
-        return f"{name} carries on to the {hand} of {that}, {seen}."
+            return "behind" if back > 0 else "before", side
+        return "along", side
     if min(abs(turn - 90), abs(turn - 270)) < _SQUARE_DEGREES:
-        way = "goes back" if back > 0 else "comes forward"
-        return f"{name} {way} on the {hand} of {that}, {seen}."
-    return f"{name} stands on the {hand} of {that}, {seen}."
+        return "back" if back > 0 else "forward", side
+    return "beside", side
 
 
 def _middle(i: int, shapes: Sequence[Shape], assembly: Assembly) -> XY:
@@ -58,8 +53,9 @@ def _middle(i: int, shapes: Sequence[Shape], assembly: Assembly) -> XY:
     return (x0 + x1) / 2, (y0 + y1) / 2
 
 
-def piece_name(slabs: Sequence[Slab], i: int) -> str:
+def piece_name(slabs: Sequence[Slab], i: int) -> Message:
     """Name a piece by its label where no other has it, else by its number."""
     label = slabs[i].label
-    alone = label and sum(slab.label == label for slab in slabs) == 1
-    return f"“{label}”" if alone else f"slab {i + 1}"
+    if label and sum(slab.label == label for slab in slabs) == 1:
+        return Message("slab-labelled", label=label)
+    return Message("slab-numbered", number=i + 1)

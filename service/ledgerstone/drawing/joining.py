@@ -1,4 +1,4 @@
-"""Where joined slabs stand to each other: pieces turned and set side to side, backs in line.
+"""Relative positions of joined slabs: turned and set side to side, with backs in line.
 
 An order says which sides meet, not where along a longer side. Worktops stand with their backs to
 the walls, so of the two ways to set a short side flush on a long one that is taken in which
@@ -26,36 +26,36 @@ _APART: Final = 0.12  # of the larger piece: how far unjoined groups stand from 
 
 
 @dataclass(frozen=True, slots=True)
-class Stand:
+class PlanTransform:
     """How one slab's plane lies in the assembled one: turned about its origin, then moved."""
 
     turn_degrees: float = 0.0
     move_mm: XY = (0.0, 0.0)
 
     def of(self, geometry: BaseGeometry) -> BaseGeometry:
-        """Return a slab's geometry where it stands."""
+        """Return a slab's geometry in the assembled plane."""
         turned = affinity.rotate(geometry, self.turn_degrees, origin=(0.0, 0.0))
         return affinity.translate(turned, *self.move_mm)
 
     def at(self, point: XY) -> XY:
-        """Return where a slab's point stands."""
+        """Return a slab's point, mm, in the assembled plane."""
         x, y = self.along(point)
         return x + self.move_mm[0], y + self.move_mm[1]
 
     def along(self, direction: XY) -> XY:
-        """Return which way a slab's direction points."""
+        """Return a direction of a slab in the assembled plane; its length, a pure number, stays."""
         turn = math.radians(self.turn_degrees)
         (x, y), c, s = direction, math.cos(turn), math.sin(turn)
         return x * c - y * s, x * s + y * c
 
-    def moved(self, by: XY) -> Stand:
-        """Return this stand, moved."""
-        return Stand(self.turn_degrees, (self.move_mm[0] + by[0], self.move_mm[1] + by[1]))
+    def moved(self, by: XY) -> PlanTransform:
+        """Return this transform moved by a vector, mm."""
+        return PlanTransform(self.turn_degrees, (self.move_mm[0] + by[0], self.move_mm[1] + by[1]))
 
 
 @dataclass(frozen=True, slots=True)
-class Meeting:
-    """One join as it is drawn: the line between the two sides where they meet."""
+class DrawnJoin:
+    """One drawn join: the line between its two sides."""
 
     number: int
     join: Join
@@ -64,20 +64,20 @@ class Meeting:
 
 @dataclass(frozen=True, slots=True)
 class Assembly:
-    """Every slab's stand, the joins that are shown, and the numbers of those that cannot be.
+    """Every slab's transform, the joins that are drawn, and the indices of those that cannot be.
 
-    ``is_whole`` says whether joins hold all of it together.
+    ``is_whole``: whether the joins connect all slabs.
     """
 
-    stands: tuple[Stand, ...]
-    meetings: tuple[Meeting, ...]
+    stands: tuple[PlanTransform, ...]
+    drawn_joins: tuple[DrawnJoin, ...]
     unshown: tuple[int, ...]
     is_whole: bool
 
 
 def assemble(shapes: Sequence[Shape], joins: Sequence[Join]) -> Assembly:
     """Set slabs together by their joins, and groups that nothing joins side by side."""
-    stands: dict[int, Stand] = {}
+    stands: dict[int, PlanTransform] = {}
     right, groups = 0.0, 0
     for first in range(len(shapes)):
         if first in stands:
@@ -89,16 +89,16 @@ def assemble(shapes: Sequence[Shape], joins: Sequence[Join]) -> Assembly:
         stands |= {i: stand.moved(shift) for i, stand in group.items()}
         right += (high_x - low_x) + _APART * max(max(s.length_mm, s.width_mm) for s in shapes)
     placed = tuple(stands[i] for i in range(len(shapes)))
-    met = [_meeting(k, join, shapes, placed) for k, join in enumerate(joins, start=1)]
-    shown = tuple(meeting for meeting in met if meeting is not None)
-    numbers = {meeting.number for meeting in shown}
+    met = [_drawn_join(k, join, shapes, placed) for k, join in enumerate(joins, start=1)]
+    shown = tuple(drawn_join for drawn_join in met if drawn_join is not None)
+    numbers = {drawn_join.number for drawn_join in shown}
     unshown = tuple(k for k in range(1, len(joins) + 1) if k not in numbers)
     return Assembly(placed, shown, unshown, groups == 1)
 
 
-def _group(first: int, shapes: Sequence[Shape], joins: Sequence[Join]) -> dict[int, Stand]:
+def _group(first: int, shapes: Sequence[Shape], joins: Sequence[Join]) -> dict[int, PlanTransform]:
     """Stands of all that is joined to one slab, that slab as it was drawn."""
-    stands, added = {first: Stand()}, True
+    stands, added = {first: PlanTransform()}, True
     while added:
         added = False
         for join in joins:
@@ -125,7 +125,9 @@ def _side(shapes: Sequence[Shape], slab: int, name: str) -> Side | None:
     return found if found is not None and not found.line.is_ring else None
 
 
-def _beside(one: tuple[Shape, Side, Stand], other: tuple[Shape, Side], gap_mm: float) -> Stand:
+def _beside(
+    one: tuple[Shape, Side, PlanTransform], other: tuple[Shape, Side], gap_mm: float
+) -> PlanTransform:
     """Stand a slab's side against another's, so that neither reaches out behind the other."""
     shape, side, stand = one
     start, end = (stand.at(point) for point in straight(side, shape))
@@ -133,7 +135,7 @@ def _beside(one: tuple[Shape, Side, Stand], other: tuple[Shape, Side], gap_mm: f
     a, b = straight(other[1], other[0])
     vx, vy = _unit(a, b)
     turn = math.degrees(math.atan2(-uy, -ux) - math.atan2(vy, vx))
-    turned = Stand(round(turn % 360, 6))
+    turned = PlanTransform(round(turn % 360, 6))
     tries = []
     for mine, its in ((end, turned.along(a)), (start, turned.along(b))):
         corner = (mine[0] + uy * gap_mm, mine[1] - ux * gap_mm)
@@ -142,7 +144,7 @@ def _beside(one: tuple[Shape, Side, Stand], other: tuple[Shape, Side], gap_mm: f
 
 
 def straight(side: Side, shape: Shape) -> tuple[XY, XY]:
-    """Ends of a side before its corners are rounded, anticlockwise."""
+    """Ends of a side, plane mm, before its corners are rounded, anticlockwise."""
     ends = side.line.coords[0], side.line.coords[-1]
     start, end = (min(shape.corners, key=lambda c: math.dist(c, e)) for e in ends)
     return start, end
@@ -153,7 +155,7 @@ def _unit(start: XY, end: XY) -> XY:
     return (end[0] - start[0]) / length, (end[1] - start[1]) / length
 
 
-def _behind(one: tuple[Shape, Stand], other: tuple[Shape, Stand]) -> float:
+def _behind(one: tuple[Shape, PlanTransform], other: tuple[Shape, PlanTransform]) -> float:
     """How far each of two slabs reaches out behind the other's back, in mm, together."""
     total = 0.0
     for (shape, stand), (that_shape, that_stand) in ((one, other), (other, one)):
@@ -163,22 +165,24 @@ def _behind(one: tuple[Shape, Stand], other: tuple[Shape, Stand]) -> float:
     return round(total, 3)
 
 
-def _most(shape: Shape, stand: Stand, way: XY) -> float:
+def _most(shape: Shape, stand: PlanTransform, way: XY) -> float:
     """How far a slab reaches along a direction."""
     points = (stand.at((p[0], p[1])) for p in shape.outline.exterior.coords)
     return max(x * way[0] + y * way[1] for x, y in points)
 
 
-def _bounds(group: dict[int, Stand], shapes: Sequence[Shape]) -> tuple[float, float, float, float]:
+def _bounds(
+    group: dict[int, PlanTransform], shapes: Sequence[Shape]
+) -> tuple[float, float, float, float]:
     boxes = [stand.of(shapes[i].outline).bounds for i, stand in group.items()]
     low_x, low_y, high_x, high_y = zip(*boxes, strict=True)
     return min(low_x), min(low_y), max(high_x), max(high_y)
 
 
-def _meeting(
-    number: int, join: Join, shapes: Sequence[Shape], stands: Sequence[Stand]
-) -> Meeting | None:
-    """Return where two sides meet; None where they do not, as when a join closes a ring wrongly."""
+def _drawn_join(
+    number: int, join: Join, shapes: Sequence[Shape], stands: Sequence[PlanTransform]
+) -> DrawnJoin | None:
+    """Return where two sides meet; None if they do not, as when a join closes a ring wrongly."""
     sides = [_side(shapes, end.slab, end.side) for end in (join.one, join.other)]
     if sides[0] is None or sides[1] is None or join.one.slab == join.other.slab:
         return None
@@ -195,11 +199,11 @@ def _meeting(
         return None
     half = join.gap.mm / 2
     ends = [(a[0] + ux * t + uy * half, a[1] + uy * t - ux * half) for t in (low, high)]
-    return Meeting(number, join, (ends[0], ends[1]))
+    return DrawnJoin(number, join, (ends[0], ends[1]))
 
 
-def overlapping(shapes: Sequence[Shape], stands: Sequence[Stand]) -> bool:
-    """Whether two pieces would stand in one place."""
+def overlapping(shapes: Sequence[Shape], stands: Sequence[PlanTransform]) -> bool:
+    """Return whether two pieces overlap."""
     placed = [stand.of(shape.outline) for shape, stand in zip(shapes, stands, strict=True)]
     return any(
         plane.intersection(placed[i], placed[j]).area > 1.0

@@ -7,7 +7,7 @@ import unicodedata
 from types import MappingProxyType
 from typing import Final, Literal
 
-from ledgerstone.drawing.svg import Element, clean, element
+from ledgerstone.drawing.svg import SvgElement, clean, element
 
 FAMILY: Final = "Liberation Sans, Arial, Helvetica, sans-serif"
 INK: Final = "#282621"
@@ -48,12 +48,12 @@ _NOT_OURS: Final = re.compile(
     "\u2264\u2265]"
 )
 STAND_IN: Final = "*"
-STANDS_FOR: Final = "* stands for a letter that we cannot show here."
+GLYPH_NOTE: Final = "* stands for a letter that we cannot show here."
 _MARKS: Final = frozenset("–—·×°±…‘’“”Ø")
 
 
 def text_width(text: str, size: float, *, bold: bool = False) -> float:
-    """Width of a line of text as it will be drawn, in the unit of ``size``."""
+    """Width of a line of text as it will be drawn, in sheet units if ``size`` is."""
     known = _KNOWN_BOLD if bold else _KNOWN
     return sum(known.get(char) or _letter(char) for char in text) * size / 1000
 
@@ -66,13 +66,13 @@ def _letter(char: str) -> int:
     return 1000
 
 
-def in_our_letters(text: str) -> str:
+def with_known_glyphs(text: str) -> str:
     """Put a star for every letter that the font we ship does not have."""
     return _NOT_OURS.sub(STAND_IN, text)
 
 
 def fitted(text: str, room: float, size: float, *, bold: bool = False) -> str:
-    """Shorten a text with an ellipsis so that it is no wider than ``room``."""
+    """Shorten a text with an ellipsis to at most ``room``, sheet units as ``size`` is."""
     shown = clean(text)
     if text_width(shown, size, bold=bold) <= room:
         return shown
@@ -82,7 +82,7 @@ def fitted(text: str, room: float, size: float, *, bold: bool = False) -> str:
 
 
 def wrapped(text: str, room: float, size: float, lines: int) -> tuple[str, ...]:
-    """Break a text at spaces into at most so many lines of a width."""
+    """Break a text at spaces into at most ``lines`` lines of width ``room``, sheet units."""
     words, rows = _GLUED.sub("\N{NO-BREAK SPACE}", clean(text)).split(" "), [""]
     for at, word in enumerate(words):
         longer = f"{rows[-1]} {word}".strip()
@@ -106,10 +106,10 @@ def lettered(
     bold: bool = False,
     halo: str | None = None,
     turn: float | None = None,
-) -> Element:
-    """Write a line of text, its baseline at a point; a halo keeps lines behind it off it.
+) -> SvgElement:
+    """Write a line of text, its baseline at a point, sheet units; a halo covers lines behind it.
 
-    A text in letters whose width we do not know is squeezed into the width we kept for it.
+    A text in letters of unknown width is compressed into the width that was reserved for it.
     """
     x, y = at
     shown = clean(text)

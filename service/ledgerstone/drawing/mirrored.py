@@ -1,4 +1,4 @@
-"""A slab as it lies in its mould, face down: left and right changed over, in the record itself."""
+"""A slab mirrored, as it lies face down in its mould."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from types import MappingProxyType
 
 from ledgerstone.order import Cutout, LShape, Outline, Point, Rectangle, Relief, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
-from ledgerstone.quantities import Length
+from ledgerstone.quantities import Length, UnitName
 from ledgerstone.shape import Shape
 
 _OTHER = {"left": "right", "right": "left"}
@@ -39,6 +39,23 @@ def mirrored(slab: Slab, shape: Shape) -> Slab:
         size_from="finished",
         rests=None,
     )
+
+
+def in_unit(slab: Slab, unit: UnitName) -> Slab:
+    """Return a slab whose outline, and so its whole plan, is in a unit."""
+
+    def spoken(length: Length) -> Length:
+        return replace(length, unit=unit, came="worked")
+
+    outline = slab.outline
+    if isinstance(outline, Round):
+        outline = replace(outline, diameter=spoken(outline.diameter))
+    elif isinstance(outline, OrderPolygon):
+        points = (replace(p, x=spoken(p.x), y=spoken(p.y)) for p in outline.points)
+        outline = replace(outline, points=tuple(points))
+    else:
+        outline = replace(outline, length=spoken(outline.length), width=spoken(outline.width))
+    return replace(slab, outline=outline)
 
 
 def side_names_mirrored(outline: Outline) -> Mapping[str, str]:

@@ -1,4 +1,4 @@
-"""What stands in the place of a drawing that could not be made."""
+"""The placeholder for a drawing that could not be made."""
 
 from __future__ import annotations
 
@@ -19,7 +19,7 @@ _HIGH: Final = 2 * MARGIN + PLAIN + 2 * SMALL
 
 
 def _missing() -> str:
-    """Write the sheet that stands there instead, as an SVG document."""
+    """Write the placeholder as an SVG document."""
     return render(
         document(
             (SHEET_WIDTH, _HIGH),
@@ -39,5 +39,5 @@ MISSING: Final = _missing()
 
 
 def missing_pdf() -> bytes:
-    """Print the same on one sheet, in the place of a paper at true size."""
+    """Print the placeholder for a paper at true size, on one sheet."""
     return typeset(_TEMPLATE, {"title": _TITLE, "says": _SAYS})

@@ -1,4 +1,4 @@
-"""The concrete's own face: a small tile of mottling, and voids where the order's seed puts them.
+"""The concrete's surface: a small tile of mottling, and voids at places from the order's seed.
 
 The tile's pattern is worked out once from a hash, not drawn; only its sixteen colours change with
 the shade, about a mean that is the shade itself. It is stored, not compressed, so that it has the
@@ -15,28 +15,26 @@ from functools import cache
 from typing import Final
 
 import numpy as np
-import numpy.typing as npt
 import shapely
 from shapely.geometry import MultiPolygon, Polygon
 
+from ledgerstone.arrays import FloatArray
 from ledgerstone.drawing.svg import EMBEDDED_PNG
 from ledgerstone.drawing.tint import RGB, hex_of
 from ledgerstone.outline import XY
 from ledgerstone.surfaces import SURFACES, Surface
 
 SIDE_PX: Final = 80
-TILE_MM: Final = 430.0  # less on a small slab, which shows finer mottling as it is seen from nearer
+TILE_MM: Final = 430.0  # less on a small slab, which is drawn at a larger scale
 _LEVELS: Final = 16
 _OCTAVES: Final = ((4, 1.0), (9, 0.5), (20, 0.42), (40, 0.5), (80, 0.55))
 _DEPTH: Final = 0.042  # how far mottling strays from the mean, as a share of full brightness
-_MOST_VOIDS: Final = 260
+_MAX_VOIDS: Final = 260
 _CLEAR_MM: Final = 4.0  # how far voids keep from an edge, at the least
 
-Floats = npt.NDArray[np.float64]
 
-
-def numbers(seed: str, count: int) -> Floats:
-    """Numbers from 0 to 1 that a seed always gives, shape ``(count,)``."""
+def numbers(seed: str, count: int) -> FloatArray:
+    """Pseudo-random numbers from 0 to 1 by a seed, shape ``(count,)``."""
     stream = hashlib.shake_256(seed.encode("utf-8", "replace")).digest(4 * count)
     return np.frombuffer(stream, dtype="<u4").astype(np.float64) / 2**32
 
@@ -48,9 +46,9 @@ def tile_mm(longest_mm: float) -> float:
 
 def tile(colour: RGB) -> str:
     """Return the mottled tile in a shade, as a ``data:`` PNG."""
-    indices, strays = _pattern()
+    indices, deviations = _pattern()
     reach = 255 * _DEPTH
-    shades = [hex_of(_moved(colour, reach * stray)) for stray in strays]
+    shades = [hex_of(_moved(colour, reach * deviation)) for deviation in deviations]
     palette = bytes.fromhex("".join(shade[1:] for shade in shades))
     header = struct.pack(">IIBBBBB", SIDE_PX, SIDE_PX, 4, 3, 0, 0, 0)
     chunks = [(b"IHDR", header), (b"PLTE", palette), (b"IDAT", indices), (b"IEND", b"")]
@@ -81,8 +79,8 @@ def _pattern() -> tuple[bytes, tuple[float, ...]]:
     return zlib.compress(rows, 0), tuple(float(level) for level in levels)
 
 
-def _octave(cells: int) -> Floats:
-    """One scale of noise that meets itself at the tile's edges, shape ``(SIDE_PX, SIDE_PX)``."""
+def _octave(cells: int) -> FloatArray:
+    """One scale of noise, periodic over the tile, shape ``(SIDE_PX, SIDE_PX)``."""
     lattice = numbers(f"mottle {cells}", cells * cells).reshape(cells, cells)
     at = np.arange(SIDE_PX) * cells / SIDE_PX
     low = at.astype(int)
@@ -90,7 +88,7 @@ def _octave(cells: int) -> Floats:
     share = share * share * (3 - 2 * share)
     high = (low + 1) % cells
     rows = lattice[low] * (1 - share)[:, None] + lattice[high] * share[:, None]
-    noise: Floats = rows[:, low] * (1 - share) + rows[:, high] * share
+    noise: FloatArray = rows[:, low] * (1 - share) + rows[:, high] * share
     return noise
 
 
@@ -101,7 +99,7 @@ def voids(
 
     They keep clear of the rim by as much as ``edge_mm``, the size of its worked edge, and a little.
     """
-    count = min(_MOST_VOIDS, round(SURFACES[surface].voids_per_m2 * net.area / 1e6))
+    count = min(_MAX_VOIDS, round(SURFACES[surface].voids_per_m2 * net.area / 1e6))
     if count == 0:
         return []
     thrown = numbers(f"voids {seed}", 6 * count).reshape(2 * count, 3)

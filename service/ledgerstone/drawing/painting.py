@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from ledgerstone.drawing import solid
 from ledgerstone.drawing.arrises import EdgeFacet
 from ledgerstone.drawing.scene import Scene
-from ledgerstone.drawing.svg import Element, element, path_of
+from ledgerstone.drawing.svg import SvgElement, element, path_of
 from ledgerstone.drawing.tint import lit
 from ledgerstone.outline import XY
 
@@ -17,18 +17,18 @@ class Paint:
 
     def __init__(self, prefix: str) -> None:
         self.prefix = prefix
-        self.gradients: list[Element] = []
+        self.gradients: list[SvgElement] = []
 
-    def across(self, stops: Sequence[tuple[float, str]]) -> str:
-        """Fill that changes from left to right at places on the sheet; plain where it can be."""
+    def across(self, stops: Sequence[tuple[float, str]], way: XY) -> str:
+        """Fill that changes along a way, at places in sheet units; one colour where it can be."""
         if len({colour for _, colour in stops}) == 1:
             return stops[0][1]
-        (x0, _), (x1, _) = stops[0], stops[-1]
-        span = (x1 - x0) or 1.0
+        (first, _), (last, _) = stops[0], stops[-1]
+        span = (last - first) or 1.0
         name = f"{self.prefix}-{len(self.gradients)}"
         marks = [
-            element("stop", offset=f"{(x - x0) / span:.4f}", stop_color=colour)
-            for x, colour in stops
+            element("stop", offset=f"{(place - first) / span:.4f}", stop_color=colour)
+            for place, colour in stops
         ]
         self.gradients.append(
             element(
@@ -36,29 +36,38 @@ class Paint:
                 *marks,
                 id=name,
                 gradientUnits="userSpaceOnUse",
-                x1=x0,
-                y1=0,
-                x2=x1,
-                y2=0,
+                x1=first * way[0],
+                y1=first * way[1],
+                x2=last * way[0],
+                y2=last * way[1],
             )
         )
         return f"url(#{name})"
 
 
-def ribbon_path(ribbon: solid.Ribbon, scene: Scene, paint: Paint, shade: float = 1.0) -> Element:
-    """Paint a run of upright faces as one piece, its light changing along it."""
+def ribbon_path(ribbon: solid.Ribbon, scene: Scene, paint: Paint, shade: float = 1.0) -> SvgElement:
+    """Paint a run of upright faces as one path, its light changing along it.
+
+    ``shade`` multiplies that light, a pure number.
+    """
     tops: list[XY] = []
     feet: list[XY] = []
     stops: list[tuple[float, str]] = []
+    way = scene.camera.across
     for face in ribbon.faces:
         for place, top_mm in zip((face.start, face.end), face.tops_mm, strict=True):
             tops.append(scene.camera.at(*place, top_mm))
             feet.append(scene.camera.at(*place, face.foot_mm))
         colour = lit(scene.colour, face.light * shade)
-        stops += [(tops[-2][0], colour), (tops[-1][0], colour)]
-    fill = paint.across(_thinned(stops, scene.stops))
+        stops += [(_along(place, way), colour) for place in tops[-2:]]
+    fill = paint.across(_thinned(stops, scene.stops), way)
     path = path_of(_once([*tops, *feet[::-1]]), places=1)
     return element("path", d=path, fill=fill, stroke=fill, stroke_width=0.6)
+
+
+def _along(point: XY, way: XY) -> float:
+    """How far along a way on the sheet a point lies."""
+    return point[0] * way[0] + point[1] * way[1]
 
 
 def _thinned(stops: list[tuple[float, str]], most: int) -> list[tuple[float, str]]:
@@ -80,18 +89,19 @@ def _once(points: list[XY]) -> list[XY]:
     return [p for i, p in enumerate(points) if i == 0 or p != points[i - 1]]
 
 
-def edge_path(run: Sequence[EdgeFacet], scene: Scene, paint: Paint) -> Element:
+def edge_path(run: Sequence[EdgeFacet], scene: Scene, paint: Paint) -> SvgElement:
     """Paint a run of worked edge; a sheen makes it catch the light."""
     lower, upper, stops = [], [], []
+    way = scene.camera.across
     for strip in run:
         a, b, c, d = (scene.camera.at(*corner) for corner in strip.corners)
         lower += [a, b]
         upper += [d, c]
         light = strip.light * (1.0 + 0.28 * scene.gloss * strip.light) + 0.04
         colour = lit(scene.colour, light)
-        stops += [(a[0], colour), (b[0], colour)]
+        stops += [(_along(a, way), colour), (_along(b, way), colour)]
     if stops[0][0] > stops[-1][0]:
         stops.reverse()
-    fill = paint.across(_thinned(stops, scene.stops))
+    fill = paint.across(_thinned(stops, scene.stops), way)
     path = path_of(_once([*lower, *upper[::-1]]), places=1)
     return element("path", d=path, fill=fill, stroke=fill, stroke_width=0.5)

@@ -1,4 +1,4 @@
-"""Pins: a finding's number where it is, its strip, its line or its area marked in the plan."""
+"""Pins: a finding's number at its place in the plan, with its strip, line or area marked."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from ledgerstone.drawing.frame import SMALL, Frame, spoken
 from ledgerstone.drawing.lettering import ACCENT, INK, PAPER, lettered, text_width
 from ledgerstone.drawing.placing import Box, Places, rings
 from ledgerstone.drawing.records import Pin
-from ledgerstone.drawing.svg import Element, Value, element, path_of
+from ledgerstone.drawing.svg import AttributeValue, SvgElement, element, path_of
 from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
 
@@ -17,7 +17,7 @@ _RADIUS = 12.0
 _AWAY = (30.0, 44.0, 60.0, 80.0, 104.0, 134.0, 170.0, 215.0, 270.0)
 
 
-def marks(pins: Sequence[Pin], frame: Frame) -> list[Element]:
+def marks(pins: Sequence[Pin], frame: Frame) -> list[SvgElement]:
     """Draw what the pins point at, under every label."""
     drawn = []
     for pin in pins:
@@ -58,7 +58,7 @@ def _kept(point: XY, zone: Box) -> XY:
     return min(max(x, zone.x0), zone.x1), min(max(y, zone.y0), zone.y1)
 
 
-def _strip(points: Sequence[XY], colour: str) -> list[Element]:
+def _strip(points: Sequence[XY], colour: str) -> list[SvgElement]:
     """Draw a strip's width: a stroke across it with a bar at each end."""
     (x0, y0), (x1, y1) = points
     length = math.hypot(x1 - x0, y1 - y0)
@@ -70,7 +70,7 @@ def _strip(points: Sequence[XY], colour: str) -> list[Element]:
     ]
 
 
-def numbers(pins: Sequence[Pin], frame: Frame, places: Places, like: Length) -> list[Element]:
+def numbers(pins: Sequence[Pin], frame: Frame, places: Places, like: Length) -> list[SvgElement]:
     """Set each pin's number down by its place, a strip's width beside it."""
     drawn = []
     for pin in pins:
@@ -94,7 +94,7 @@ def _anchor(pin: Pin, frame: Frame) -> XY:
     return frame.at((x, y))
 
 
-def _number(pin: Pin, anchor: XY, place: XY, text: str, size: float) -> list[Element]:
+def _number(pin: Pin, anchor: XY, place: XY, text: str, size: float) -> list[SvgElement]:
     """Draw one pin: its leader, its mark (square when it stops, round else) and its number."""
     colour = INK if pin.level == "note" else ACCENT
     filled = pin.level == "stops"
@@ -127,11 +127,11 @@ def _towards(centre: XY, anchor: XY) -> XY:
     )
 
 
-def _mark(pin: Pin, centre: XY, colour: str, *, filled: bool) -> Element:
-    """Shape says the level to those who do not see colour: square stops, round goes on."""
+def _mark(pin: Pin, centre: XY, colour: str, *, filled: bool) -> SvgElement:
+    """The shape shows the level without colour: a square stops, a circle does not."""
     x, y = centre
-    pen: dict[str, Value] = {"fill": colour if filled else PAPER, "stroke": colour}
-    named: dict[str, Value] = {"data_pin": str(pin.number), "data_level": pin.level}
+    pen: dict[str, AttributeValue] = {"fill": colour if filled else PAPER, "stroke": colour}
+    named: dict[str, AttributeValue] = {"data_pin": str(pin.number), "data_level": pin.level}
     pen["stroke_width"] = 1.8
     if filled:
         side = 2 * _RADIUS - 2

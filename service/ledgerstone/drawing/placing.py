@@ -21,12 +21,12 @@ class Box(NamedTuple):
 
     @classmethod
     def round(cls, centre: XY, width: float, height: float) -> Box:
-        """Return a box about a centre."""
+        """Return a box about a centre, sheet units."""
         x, y = centre
         return cls(x - width / 2, y - height / 2, x + width / 2, y + height / 2)
 
     def overlaps(self, other: Box, gap: float = 0.0) -> bool:
-        """Whether two boxes come nearer than a gap."""
+        """Return whether two boxes are closer than a gap, sheet units."""
         return (
             self.x0 < other.x1 + gap
             and other.x0 < self.x1 + gap
@@ -35,7 +35,7 @@ class Box(NamedTuple):
         )
 
     def holds(self, other: Box) -> bool:
-        """Whether another box lies wholly within."""
+        """Return whether another box lies wholly within."""
         return (
             self.x0 <= other.x0
             and self.y0 <= other.y0
@@ -50,8 +50,8 @@ class _Cells:
     Parameters
     ----------
     sheet
-        Nothing off it is ever asked about, so what reaches past it is kept only on it: there are
-        no more cells than the sheet has, whatever an order places far away.
+        Only places on it are looked up, so boxes are stored only where they are on it: the number
+        of cells is bounded, however far away an order places things.
     """
 
     def __init__(self, sheet: Box) -> None:
@@ -69,7 +69,7 @@ class _Cells:
                 self._by_cell.setdefault((x, y), []).append(box)
 
     def meets(self, box: Box, gap: float = 0.0) -> bool:
-        """Whether any box comes nearer than a gap."""
+        """Return whether any box is closer than a gap, sheet units."""
         x0, y0, x1, y1 = box.x0 - gap, box.y0 - gap, box.x1 + gap, box.y1 + gap
         for x in range(int(x0 // _CELL), int(x1 // _CELL) + 1):
             for y in range(int(y0 // _CELL), int(y1 // _CELL) + 1):
@@ -80,7 +80,7 @@ class _Cells:
 
 
 class Places:
-    """What is taken on a sheet so far; labels are set down in turn, the most bound first.
+    """Occupied boxes on a sheet; labels are placed one by one, the most constrained first.
 
     Parameters
     ----------
@@ -96,7 +96,7 @@ class Places:
         self._lines = _Cells(sheet)
 
     def take(self, box: Box) -> None:
-        """Keep a place from every later label."""
+        """Exclude a box from all later labels."""
         self._taken.add(box)
 
     def avoid(self, boxes: Iterable[Box]) -> None:
@@ -107,12 +107,14 @@ class Places:
     def place(
         self, centres: Iterable[XY], width: float, height: float, *, clear: bool = False
     ) -> XY | None:
-        """Take the first of some places where a label fits: clear of lines, else of labels.
+        """Take the first of some centres where a label fits: clear of lines, else only of labels.
+
+        Centres and sizes are in sheet units.
 
         Parameters
         ----------
         clear
-            Take no place that crosses a line, though there be no other.
+            Take no place that crosses a line, even if there is no other.
 
         """
         free: XY | None = None
@@ -144,24 +146,24 @@ def rings(anchor: XY, distances: Iterable[float], *, first: float = 45.0) -> lis
 
 
 def spread(
-    wished: Sequence[float], widths: Sequence[float], low: float, high: float
+    preferred: Sequence[float], widths: Sequence[float], low: float, high: float
 ) -> list[float]:
-    """Set labels along a line, each as near its wished place as the others allow.
+    """Centres of labels along a line, sheet units, each as near its preferred place as possible.
 
     Neighbours are pooled until none overlap (isotonic regression by pooling), then moved within
     ``low`` to ``high``; labels that are wider than the room run over ``high``.
 
     Parameters
     ----------
-    wished
-        Centres wished for, ascending.
+    preferred
+        Preferred centres, ascending.
     widths
         Room that each needs, gaps included.
 
     """
     before = [sum(widths[:i]) + widths[i] / 2 for i in range(len(widths))]
     pools: list[tuple[float, int]] = []
-    for wish, offset in zip(wished, before, strict=True):
+    for wish, offset in zip(preferred, before, strict=True):
         mean, count = wish - offset, 1
         while pools and pools[-1][0] > mean:
             above, many = pools.pop()

@@ -23,10 +23,11 @@ from ledgerstone.drawing.lettering import FAMILY, INK, PAPER, PENCIL, lettered
 from ledgerstone.drawing.placing import Box, Places
 from ledgerstone.drawing.records import Pin, TitleBlock
 from ledgerstone.drawing.saying import UPRIGHT, describe
-from ledgerstone.drawing.svg import Element, document, element, render
+from ledgerstone.drawing.svg import SvgElement, document, element, render
 from ledgerstone.drawing.to_scale import slab_group, wall_group
 from ledgerstone.message import Message
 from ledgerstone.order import Slab
+from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape
 from ledgerstone.wording import Speech, speech_in
@@ -35,6 +36,8 @@ __all__ = ["describe", "draw_plan"]
 
 _ABOVE = 62.0  # room over the slab for radii, letters and pins
 _BESIDE = dimensions.BESIDE + PLAIN + 4.0
+_NOTE_DROP = 22.0
+_CROWDED = 10  # openings, reliefs and pins from which on labels need the whole sheet
 _TALLEST = 520.0
 
 
@@ -42,7 +45,7 @@ _TALLEST = 520.0
 class _Part:
     """A stretch of the sheet and where it ends."""
 
-    drawn: tuple[Element, ...]
+    drawn: tuple[SvgElement, ...]
     end: float
 
 
@@ -55,6 +58,7 @@ def draw_plan(
     alone: bool = False,
     speech: Speech | None = None,
     tallest: float = _TALLEST,
+    wide: float = SHEET_WIDTH,
     sections: bool = True,
 ) -> str:
     """Draw a slab's dimensioned plan as an SVG document.
@@ -64,42 +68,44 @@ def draw_plan(
     shape
         The slab's, from ``shape_of``.
     title
-        What the title block says.
+        The content of the title block.
     pins
         Findings to mark, by number.
     alone
         Leave out the table of openings and the title block: the sheet has its own.
     speech
-        What says its words; English where none is given.
+        Formats messages; English by default.
     tallest
-        Units that the slab itself is drawn high, at the most; the sheet is 600 across.
+        Greatest height of the slab itself, sheet units.
+    wide
+        Width of the sheet, sheet units: 600, or ``PHONE_WIDTH`` for a narrow screen; a crowded
+        slab has no room there and keeps 600.
     sections
         Whether the edges' sections stand beneath.
     """
     speech = speech or speech_in("en")
     prefix = _prefix(slab, title)
-    frame = replace(_frame(slab, shape, tallest), point=speech.formats.point)
+    wide = SHEET_WIDTH if _is_crowded(slab, pins) else wide
+    frame = replace(_frame(slab, shape, tallest, wide), point=speech.formats.point)
     plan = _plan(slab, shape, frame, pins=pins, prefix=prefix, speech=speech)
-    rows, end = list[Element](), plan.end
+    rows, end = list[SvgElement](), plan.end
     if sections:
-        rows, end = edge_sections.section_rows(slab, shape, plan.end + 10, prefix, speech)
-    told, end = ((), end) if alone else _told(slab, frame, title, end, speech)
-    height = float(math.ceil(end + MARGIN))
-    paper = _paper(height, "#ffffff" if alone else PAPER)
-    drawn = element("g", *plan.drawn, *rows, *told, font_family=FAMILY)
-    return render(
-        document(
-            (SHEET_WIDTH, height),
-            prefix,
-            title=_title(title.label or slab.label, speech),
-            says=describe(slab, shape, speech),
-            children=[patterns(prefix), paper, drawn],
-        )
-    )
+        rows, end = edge_sections.section_rows(slab, shape, (plan.end + 10, wide), prefix, speech)
+    described, end = ((), end) if alone else _tables(slab, frame, title, end, speech)
+    size = (wide, float(math.ceil(end + MARGIN)))
+    paper = _paper(size, "#ffffff" if alone else PAPER)
+    drawn = element("g", *plan.drawn, *rows, *described, font_family=FAMILY)
+    named, says = _title(title.label or slab.label, speech), describe(slab, shape, speech)
+    children = [patterns(prefix), paper, drawn]
+    return render(document(size, prefix, title=named, says=says, children=children))
 
 
-def _paper(height: float, fill: str) -> Element:
-    return element("rect", x=0, y=0, width=SHEET_WIDTH, height=height, fill=fill)
+def _is_crowded(slab: Slab, pins: Sequence[Pin]) -> bool:
+    return len(slab.cutouts) + len(slab.reliefs) + len(pins) > _CROWDED
+
+
+def _paper(size: XY, fill: str) -> SvgElement:
+    return element("rect", x=0, y=0, width=size[0], height=size[1], fill=fill)
 
 
 def _title(label: str, speech: Speech) -> str:
@@ -107,40 +113,41 @@ def _title(label: str, speech: Speech) -> str:
     return speech.say(named if label else Message("plan-title"))
 
 
-def _told(
+def _tables(
     slab: Slab, frame: Frame, title: TitleBlock, top: float, speech: Speech
-) -> tuple[tuple[Element, ...], float]:
-    """Draw the table of openings and the title block, and say where they end."""
+) -> tuple[tuple[SvgElement, ...], float]:
+    """Draw the table of openings and the title block, and return their lower end."""
     like = leading_length(slab)
-    table, end = schedule.table(schedule.entries(slab, frame, like, speech), top)
-    foot, end = block.title_block(slab, title, block.scale_note(frame, like), end + 14, speech)
+    table, end = schedule.table(schedule.entries(slab, frame, like, speech), top, frame.sheet_width)
+    at = (end + 14, frame.sheet_width)
+    foot, end = block.title_block(slab, title, block.scale_note(frame, like), at, speech)
     return (*table, *foot), end
 
 
 def _prefix(slab: Slab, title: TitleBlock) -> str:
-    """Name this drawing's ids so that two drawings can stand in one page."""
-    told = repr((slab, title)).encode()
-    return f"plan-{hashlib.blake2b(told, digest_size=4).hexdigest()}"
+    """Prefix of this drawing's ids, so that two drawings can be on one page."""
+    seed = repr((slab, title)).encode()
+    return f"plan-{hashlib.blake2b(seed, digest_size=4).hexdigest()}"
 
 
-def _frame(slab: Slab, shape: Shape, tallest: float) -> Frame:
+def _frame(slab: Slab, shape: Shape, tallest: float, wide: float) -> Frame:
     """Fit the slab between its chains."""
     up, start_mm = dimensions.stations(slab, shape, 1), shape.outline.bounds[1]
     left = MARGIN + dimensions.left_depth(up, start_mm, leading_length(slab))
-    room = Box(left, _ABOVE, SHEET_WIDTH - MARGIN - _BESIDE, _ABOVE + tallest)
-    return fit(shape, callouts.told_places(slab), room)
+    room = Box(left, _ABOVE, wide - MARGIN - _BESIDE, _ABOVE + tallest)
+    return replace(fit(shape, callouts.given_places(slab), room), sheet_width=wide)
 
 
 def _plan(
     slab: Slab, shape: Shape, frame: Frame, *, pins: Sequence[Pin], prefix: str, speech: Speech
 ) -> _Part:
-    like = leading_length(slab)
+    like, wide = leading_length(slab), frame.sheet_width
     front = dimensions.along_front(
         frame,
         dimensions.stations(slab, shape, 0),
         like,
         frame.slab.x0 - 36,
-        SHEET_WIDTH - MARGIN,
+        frame.sheet_width - MARGIN,
     )
     left = dimensions.along_left(
         frame,
@@ -150,12 +157,12 @@ def _plan(
         frame.slab.y1 + front.depth,
     )
     below = max(frame.zone.y1, frame.slab.y1 + front.depth)
-    places = Places(Box(MARGIN, MARGIN, SHEET_WIDTH - MARGIN, frame.slab.y1 + dimensions.FIRST - 2))
+    places = Places(Box(MARGIN, MARGIN, wide - MARGIN, frame.slab.y1 + dimensions.FIRST - 2))
     places.avoid([*front.lines, *left.lines, *callouts.line_boxes(shape, frame)])
     places.avoid(pinned.strip_boxes(pins, frame))
     beyond = frame.slab.y1 + dimensions.FIRST
     places.take(Box(0, 0, frame.slab.x0 - dimensions.FIRST, beyond))
-    places.take(Box(frame.slab.x1 + dimensions.BESIDE - 2, frame.slab.y0, SHEET_WIDTH, beyond))
+    places.take(Box(frame.slab.x1 + dimensions.BESIDE - 2, frame.slab.y0, wide, beyond))
     labels = callouts.letters(slab, shape, frame, places)
     labels += pinned.numbers(pins, frame, places, like)
     labels += callouts.side_letters(slab, shape, frame, places)
@@ -174,19 +181,20 @@ def _plan(
         *_below(slab, frame, below + 14, note, speech),
         *block.scale_bar(frame, like, (MARGIN + 8, below + 40), speech),
     ]
-    return _Part(tuple(drawn), below + 64)
+    return _Part(tuple(drawn), below + 64 + _note_drop(frame))
 
 
 def _note(like: Length, unmarked: int) -> Message:
-    """Say the unit of the figures, and that some places had no room for one."""
+    """Describe the unit of the figures, and that some places had no room for one."""
     if unmarked:
         return Message("plan-figures-and-more", figures=unit_note(like), count=unmarked)
     return unit_note(like)
 
 
-def _below(slab: Slab, frame: Frame, y: float, note: str, speech: Speech) -> list[Element]:
-    """Mark the front, the foot of a piece that stands, and say the unit of every figure."""
+def _below(slab: Slab, frame: Frame, y: float, note: str, speech: Speech) -> list[SvgElement]:
+    """Mark the front, or the foot of an upright piece, and state the unit of the figures."""
     middle = (frame.slab.x0 + frame.slab.x1) / 2
+    at = y + 34 + _note_drop(frame)
     arrow = f"M{middle - 46:.2f} {y + 13:.2f}l7 -13l7 13z"
     return [
         element("path", d=arrow, fill=INK),
@@ -196,12 +204,17 @@ def _below(slab: Slab, frame: Frame, y: float, note: str, speech: Speech) -> lis
             PLAIN,
             bold=True,
         ),
-        lettered(note, (SHEET_WIDTH - MARGIN, y + 34), SMALL, anchor="end", fill=PENCIL),
+        lettered(note, (frame.sheet_width - MARGIN, at), SMALL, anchor="end", fill=PENCIL),
     ]
 
 
-def patterns(prefix: str) -> Element:
-    """Give the hatch of a wall and the grain of a section, in pencil."""
+def _note_drop(frame: Frame) -> float:
+    """How far the note stands below the scale bar's line: on a narrow sheet both do not fit."""
+    return 0.0 if frame.sheet_width >= SHEET_WIDTH else _NOTE_DROP
+
+
+def patterns(prefix: str) -> SvgElement:
+    """Return the hatch of a wall and the grain of a section, in pencil."""
     hatch = element(
         "pattern",
         element("path", d="M-1 1l2 -2M0 7l7 -7M6 8l2 -2", stroke=PENCIL, stroke_width=1),

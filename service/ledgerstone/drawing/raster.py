@@ -9,17 +9,19 @@ from typing import Final
 import resvg_py
 
 from ledgerstone.drawing.frame import MARGIN, SMALL
-from ledgerstone.drawing.lettering import PAPER, STANDS_FOR, in_our_letters, lettered
+from ledgerstone.drawing.lettering import GLYPH_NOTE, PAPER, lettered, with_known_glyphs
 from ledgerstone.drawing.svg import element, number, render
 
 NARROWEST_PX: Final = 320
 WIDEST_PX: Final = 1600
-MOST_PIXELS: Final = 5_000_000  # a sheet with very many sections is as tall as twenty of its widths
+MAX_PIXELS: Final = 5_000_000  # a sheet with very many sections is as tall as twenty of its widths
 
 FONT_FOLDER: Final = Path(__file__).with_name("fonts")
 FONT_NAME: Final = "Ledgerstone Sans"
 _FONTS: Final = [str(FONT_FOLDER / f"sans-{weight}.ttf") for weight in ("regular", "bold")]
-_LEADS_OUT = re.compile(r'href="(?!data:image/png;base64,)')
+_LEADS_OUT = re.compile(
+    r'<(?!pattern\b)[^<>]*href="(?!data:image/png;base64,)|<pattern\b[^<>]*href="(?!#)'
+)
 _TEXT = re.compile(r"(<text[^>]*>)([^<]*)</text>")
 _SQUEEZED = re.compile(r' (?:textLength|lengthAdjust)="[^"]*"')
 _STRIP: Final = SMALL + 13.0  # beneath a drawing, for one line
@@ -29,7 +31,7 @@ _SIZE = re.compile(r'<svg [^>]*viewBox="0 0 ([0-9.]+) ([0-9.]+)"')
 def rasterise(svg: str, width_px: int) -> bytes:
     """Paint one of our own drawings as a PNG, the same bytes on every server.
 
-    A letter that our font does not have becomes a star, and a line at the foot says so.
+    A star replaces a missing glyph, and a line at the foot notes it.
 
     Parameters
     ----------
@@ -42,13 +44,13 @@ def rasterise(svg: str, width_px: int) -> bytes:
     Raises
     ------
     ValueError
-        It is no drawing of ours: it has no size, or shows something that lies outside it.
+        It is not one of our drawings: it has no size, or refers to external content.
 
     """
     size = _SIZE.match(svg)
     if size is None or _LEADS_OUT.search(svg):
         raise ValueError("only a drawing of ours is painted")
-    svg = _in_our_letters(svg)
+    svg = _with_known_glyphs(svg)
     wide, high = map(float, _SIZE.findall(svg)[0])
     return bytes(
         resvg_py.svg_to_bytes(
@@ -63,7 +65,7 @@ def rasterise(svg: str, width_px: int) -> bytes:
 
 
 def million_pixels(svg: str, width_px: int) -> float:
-    """Return how many million pixels a drawing of ours has at a width; 0 where it has no size."""
+    """Millions of pixels (px) of a drawing of ours at a width; 0 if it has no size."""
     size = _SIZE.match(svg)
     if size is None:
         return 0.0
@@ -71,8 +73,8 @@ def million_pixels(svg: str, width_px: int) -> float:
     return share * painted_width_px(width_px, share) ** 2 / 1e6
 
 
-def _in_our_letters(svg: str) -> str:
-    """Put stars for letters that we do not have, and say so on a strip beneath the drawing."""
+def _with_known_glyphs(svg: str) -> str:
+    """Replace missing glyphs by stars, and note it on a strip beneath the drawing."""
     size = _SIZE.match(svg)
     shown = _TEXT.sub(_starred, svg)
     if size is None or shown == svg:
@@ -80,7 +82,7 @@ def _in_our_letters(svg: str) -> str:
     wide, high = float(size[1]), float(size[2])
     at = (MARGIN, high + _STRIP - 8)
     strip = element("rect", x=0, y=high, width=wide, height=_STRIP, fill=PAPER)
-    says = lettered(STANDS_FOR, at, SMALL)
+    says = lettered(GLYPH_NOTE, at, SMALL)
     taller = number(high + _STRIP)
     shown = shown.replace(f' {size[2]}"', f' {taller}"', 1)
     shown = shown.replace(f' height="{size[2]}"', f' height="{taller}"', 1)
@@ -90,13 +92,13 @@ def _in_our_letters(svg: str) -> str:
 def _starred(text: re.Match[str]) -> str:
     """Put stars in one text; it is then as wide as its letters are."""
     opened, letters = text.groups()
-    shown = in_our_letters(letters)
+    shown = with_known_glyphs(letters)
     if shown == letters:
         return text[0]
     return f"{_SQUEEZED.sub('', opened)}{shown}</text>"
 
 
 def painted_width_px(wished_px: int, height_share: float) -> int:
-    """Return the width that is painted for a wished one, given height over width."""
+    """Return the width painted for a wished one, pixels, by the ratio of height to width."""
     width_px = min(max(wished_px, NARROWEST_PX), WIDEST_PX)
-    return int(min(width_px, (MOST_PIXELS / height_share) ** 0.5))
+    return int(min(width_px, (MAX_PIXELS / height_share) ** 0.5))

@@ -15,14 +15,15 @@ from shapely.geometry.polygon import orient
 from ledgerstone import plane
 from ledgerstone.drawing import solid
 from ledgerstone.drawing.arcs import curved_path
+from ledgerstone.drawing.covering import back_to_front
 from ledgerstone.drawing.frame import course_of, ring_points
 from ledgerstone.drawing.painting import Paint, ribbon_path
 from ledgerstone.drawing.scene import Scene
-from ledgerstone.drawing.svg import Element, element, path_of
+from ledgerstone.drawing.svg import SvgElement, element, path_of
 from ledgerstone.drawing.tint import depths, lit
 from ledgerstone.order import Relief
 
-_LEAST_MM2: Final = 1.0
+_MIN_MM2: Final = 1.0
 _FLOOR: Final = 0.93  # a lower face's light, against the top's
 
 
@@ -49,7 +50,7 @@ def _at_edges(scene: Scene) -> list[tuple[Polygon, float]]:
     return [
         (polygon, min(relief.depth.mm, thick))
         for relief, polygon in zip(scene.slab.reliefs, scene.shape.reliefs, strict=True)
-        if not net.contains_properly(polygon) and plane.intersection(polygon, net).area > _LEAST_MM2
+        if not net.contains_properly(polygon) and plane.intersection(polygon, net).area > _MIN_MM2
     ]
 
 
@@ -75,24 +76,24 @@ def untouched(scene: Scene) -> MultiPolygon:
 
 def _without(scene: Scene, cut: list[Polygon]) -> MultiPolygon:
     left = plane.difference(scene.shape.net, plane.union(cut)) if cut else scene.shape.net
-    return MultiPolygon([piece for piece in plane.polygons_in(left) if piece.area > _LEAST_MM2])
+    return MultiPolygon([piece for piece in plane.polygons_in(left) if piece.area > _MIN_MM2])
 
 
-def painted(shelf: Shelf, foot_mm: float, scene: Scene, paint: Paint) -> list[Element]:
+def painted(shelf: Shelf, foot_mm: float, scene: Scene, paint: Paint) -> list[SvgElement]:
     """Paint what stands from a foot up to a shelf, holes and all."""
     pieces = [orient(piece) for piece in shelf.left.geoms]
-    drawn, ribbons = [], []
+    drawn, ribbons, pose = [], [], scene.camera.pose
     for piece in pieces:
         courses = [course_of(ring.simplify(scene.fine_mm)) for ring in _rings(piece)]
         for hole in courses[1:]:
             points = [scene.camera.at(p[0], p[1], shelf.level_mm) for p in hole]
             path = path_of(points, places=1)
             drawn.append(element("path", d=path, fill=depths(scene.colour)))
-            ribbons += solid.hanging(hole, shelf.level_mm, -scene.shape.thickness_mm)
-        ribbons += solid.hanging(courses[0], shelf.level_mm, foot_mm)
-    drawn += [ribbon_path(ribbon, scene, paint) for ribbon in solid.back_to_front(ribbons)]
+            ribbons += solid.hanging(hole, shelf.level_mm, -scene.shape.thickness_mm, pose=pose)
+        ribbons += solid.hanging(courses[0], shelf.level_mm, foot_mm, pose=pose)
+    drawn += [ribbon_path(ribbon, scene, paint) for ribbon in back_to_front(ribbons, pose)]
     path = "".join(curved_path(ring_points(ring)) for piece in pieces for ring in _rings(piece))
-    floor = element("path", d=path, fill=lit(scene.colour, _FLOOR), fill_rule="evenodd")
+    floor = element("path", d=path, fill=lit(scene.face, _FLOOR), fill_rule="evenodd")
     plane = scene.camera.plane(shelf.level_mm)
     return [*drawn, element("g", floor, transform=plane, data_part="shelf")]
 

@@ -1,20 +1,19 @@
-"""What a drawing is told beside the slab itself: its title block and its pins."""
+"""Records that a drawing takes beside the slab: its title block and its pins."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
-from typing import Any, Literal
+from typing import Any
 
+from ledgerstone.checks.finding import Level
 from ledgerstone.outline import XY
-
-Level = Literal["stops", "caution", "note"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TitleBlock:
-    """What stands in the corner of a sheet; an empty text leaves its place out.
+    """Contents of the title block; an empty text is left out.
 
     Attributes
     ----------
@@ -59,7 +58,7 @@ class Pin:
 
 
 def pin_at(number: int, level: Level, where_mm: Mapping[str, Any] | None) -> Pin | None:
-    """Make a pin of a finding's GeoJSON-shaped place; None where it has none that can be shown."""
+    """Make a pin of a finding's GeoJSON-shaped place; None if it has none that can be shown."""
     if where_mm is None:
         return None
     coordinates = where_mm.get("coordinates", ())

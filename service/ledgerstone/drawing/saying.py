@@ -1,4 +1,4 @@
-"""A drawing in words, for those who cannot see it and for those who check it."""
+"""A drawing in words, for people who cannot see it and for checking it."""
 
 from __future__ import annotations
 
@@ -17,13 +17,13 @@ UPRIGHT = frozenset({"upstand", "splashback", "end-panel"})
 
 
 def hand_of_l(outline: LShape) -> Message:
-    """Say to which hand an L's arm goes: where it is whole beside its notch."""
+    """State to which hand an L's arm goes: where it is whole beside its notch."""
     depth, side = outline.notch.corner.split("-")
     return Message("plan-hand", depth=depth, arm="right" if side == "left" else "left")
 
 
 def describe(slab: Slab, shape: Shape, speech: Speech | None = None) -> str:
-    """Say a slab's plan in plain sentences, in the customer's own units."""
+    """Describe a slab's plan in plain sentences, in the customer's own units."""
     say = english if speech is None else speech.say
     return " ".join(say(message) for message in described(slab, shape))
 
@@ -73,14 +73,14 @@ def _cutout_sentence(cutout: Cutout, shape: Shape, like: Length) -> Message:
     if cutout.centre is not None:
         x, y = shown(like, cutout.centre.x.mm - x0), shown(like, cutout.centre.y.mm - y0)
         facts.append(Message("plan-centre", x=x, y=y))
-    told = Listed((*facts, *cutout_facts(cutout)), joined="comma")
+    facts_listed = Listed((*facts, *cutout_facts(cutout)), joined="comma")
     if cutout.label:
-        return Message("plan-opening-labelled", label=cutout.label, facts=told)
-    return Message("plan-opening", facts=told)
+        return Message("plan-opening-labelled", label=cutout.label, facts=facts_listed)
+    return Message("plan-opening", facts=facts_listed)
 
 
 def cutout_size(cutout: Cutout) -> Message:
-    """Say a cut-out's shape and size."""
+    """Describe a cut-out's shape and size."""
     if cutout.diameter is not None:
         return Message("plan-size-round", across=cutout.diameter)
     if cutout.length is not None and cutout.width is not None:
@@ -90,24 +90,19 @@ def cutout_size(cutout: Cutout) -> Message:
 
 
 def cutout_facts(cutout: Cutout) -> list[Message]:
-    """Say what else there is to a cut-out."""
+    """State what else there is to a cut-out."""
     facts = []
     if cutout.heat:
         facts.append(Message("plan-hot"))
     if cutout.turn_degrees:
         facts.append(Message("plan-turned", degrees=float(cutout.turn_degrees)))
     if cutout.open_to is not None:
-        facts.append(Message("plan-open-to", side=_side(cutout.open_to)))
+        facts.append(Message("plan-open-to", side=side_named(cutout.open_to)))
     if cutout.rim == "covered":
         facts.append(Message("plan-rim-covered"))
     if cutout.size_from == "template-to-follow":
         facts.append(Message("plan-template-to-follow"))
     return facts
-
-
-def cutout_notes(cutout: Cutout) -> list[str]:
-    """Say what else there is to a cut-out, in English: for what has no language yet."""
-    return [english(fact) for fact in cutout_facts(cutout)]
 
 
 def _relief_sentence(relief: Relief) -> Message:
@@ -133,20 +128,21 @@ def edges_alike(slab: Slab) -> dict[tuple[str, ...], Edge]:
     return {tuple(names): edge for edge, names in alike}
 
 
-def _side(name: str) -> Message:
+def side_named(name: str) -> Message:
+    """Name one side as a part of the slab: the left, side 3."""
     if name.isdigit():
         return Message("plan-side-numbered", number=int(name))
     return Message("plan-side", side=name)
 
 
-def sides_named(names: tuple[str, ...]) -> Message:
-    """Name some sides: a polygon's by number, many of them by the first few."""
+def sides_named(names: tuple[str, ...]) -> Value:
+    """Name some sides, in small letters: a polygon's by number, many of them by the first few."""
     first = names[:_SIDES_SHOWN]
     if all(name.isdigit() for name in names):
         numbers = ", ".join(first) + (" …" if len(names) > len(first) else "")
         return Message("plan-sides-numbered", count=len(names), numbers=numbers)
     parts = (Message("plan-side-word", side=name) for name in first)
-    return Message("plan-sides", sides=Listed(tuple(parts), joined="comma"))
+    return Listed(tuple(parts), joined="comma")
 
 
 def side_word(name: str) -> Message:
@@ -157,7 +153,7 @@ def side_word(name: str) -> Message:
 
 
 def edge_facts(edge: Edge) -> Listed:
-    """Say how an edge is made."""
+    """State how an edge is made."""
     facts = [_profile(edge)]
     if edge.drop is not None:
         facts.append(Message("plan-edge-drop", depth=edge.drop.depth))
@@ -177,7 +173,7 @@ def _profile(edge: Edge) -> Message:
 
 
 def rests_facts(rests: Rests) -> Listed:
-    """Say what carries the slab."""
+    """State what carries the slab."""
     facts: list[Value] = [
         Message("plan-rest-unit", use=unit.use, width=unit.width) for unit in rests.units
     ]

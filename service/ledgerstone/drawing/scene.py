@@ -1,14 +1,19 @@
-"""One view's scene: what is drawn, from where, in which light and how finely."""
+"""One view's scene: what is drawn, its camera, light and fineness."""
 
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Final
 
+from shapely.geometry import Point
+
 from ledgerstone.drawing import surroundings
-from ledgerstone.drawing.camera import Camera
+from ledgerstone.drawing.camera import LEVEL, Camera
+from ledgerstone.drawing.fittings import TAP_HIGH_MM, Fitting, fittings_of
 from ledgerstone.drawing.frame import leading_length
+from ledgerstone.drawing.standing import Piece, Standing
 from ledgerstone.drawing.tint import RGB
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape
@@ -16,14 +21,12 @@ from ledgerstone.shape import Shape
 WIDTH: Final = 800.0
 _TALLEST: Final = 600.0
 _MARGIN: Final = 44.0
-_REST_SHARE: Final = 0.16
-_REST_MOST_MM: Final = 380.0
-_BED_MM: Final = 40.0
 _BUSY: Final = 12  # hollows from which on they are drawn coarser, to keep the picture light
 _FULL: Final = 17  # hollows from which on each is lit evenly
 _FRILLS: Final = 260  # points of an outline above which its faces are drawn flat
 _FINE: Final = 0.32  # how far, in units, a drawn course may stray from a round one
 _STOPS: Final = 16
+_CONTRAST: Final = 0.7  # of an upright face, which is large: the room throws light back on it
 _FEW_STOPS: Final = 5
 
 
@@ -39,6 +42,19 @@ class Scene:
     gloss: float
     seed: str
     prefix: str
+    fittings: Mapping[int, Fitting]
+
+    @property
+    def face(self) -> RGB:
+        """The shade as the room lights the slab's face: as it is where the face is level."""
+        share = 1.0 - _CONTRAST * (1.0 - min(1.0, self.camera.pose.brightness((0.0, 0.0, 1.0))))
+        red, green, blue = (round(part * share) for part in self.colour)
+        return red, green, blue
+
+    @property
+    def is_level(self) -> bool:
+        """Whether the slab lies as worktops do."""
+        return self.camera.pose == LEVEL
 
     @property
     def is_frilly(self) -> bool:
@@ -61,7 +77,7 @@ class Scene:
 
     @property
     def fine_mm(self) -> float:
-        """How far a drawn course may stray from a round one."""
+        """Greatest distance of a drawn course from the true curve, mm."""
         coarser = 1.0 if self.is_plain else 2.0 if self.is_full else 1.25
         return _FINE * coarser / self.camera.per_mm
 
@@ -73,26 +89,25 @@ class Scene:
         return _STOPS if self.is_plain else _FEW_STOPS
 
 
-def floor_of(slab: Slab, shape: Shape) -> float:
-    """Height of the floor: as low as the deepest drop, and under short rests."""
-    depths = [edge.drop.depth.mm for edge in slab.edges.values() if edge.drop is not None]
-    if slab.rests is not None:
-        longest = max(shape.length_mm, shape.width_mm)
-        tall = min(_REST_MOST_MM, _REST_SHARE * longest)
-        depths.append(_BED_MM if slab.rests.kind == "full" else tall)
-    return -shape.thickness_mm - max(depths, default=0.0)
+def camera_for(standings: Sequence[Standing]) -> tuple[Camera, float]:
+    """Fit slabs, shadows and the rule into the picture; return its height too, sheet units.
 
-
-def camera_for(slab: Slab, shape: Shape, floor_mm: float) -> tuple[Camera, float]:
-    """Fit the slab, its shadow and the rule into the picture; say how tall it comes out."""
-    bare = Camera()
-    x0, y0, x1, y1 = shape.outline.bounds
-    longest = max(x1 - x0, y1 - y0)
-    rod_mm, _, _ = surroundings.rod_of(leading_length(slab), longest)
-    near, far = surroundings.rod_corners(shape, rod_mm, 0.03 * max(longest, rod_mm))
-    points = [bare.at(x, y, z) for x in (x0, x1) for y in (y0, y1) for z in (0.0, floor_mm)]
-    points += [bare.at(x, y, floor_mm) for x, y in (near, far, (far[0], near[1]))]
-    points += surroundings.shadow_ends(shape, bare, floor_mm)
+    Heights are below and above the first slab's top.
+    """
+    bare, first = Camera(), standings[0]
+    floor = -first.height_mm
+    longest = longest_mm(standings)
+    rod_mm, _, _ = surroundings.rod_of(leading_length(first.piece.slab), longest)
+    near, far = surroundings.rod_corners(bounds_of(standings), rod_mm, 0.03 * max(longest, rod_mm))
+    points = [bare.at(x, y, floor) for x, y in (near, far, (far[0], near[1]))]
+    for standing in standings:
+        x0, y0, x1, y1 = standing.bounds
+        points += [bare.at(x, y, floor) for x in (x0, x1) for y in (y0, y1)]
+        points += [bare.at(x, y, floor + z) for x, y, z in standing.corners()]
+        if standing.upright is None:
+            points += surroundings.shadow_ends(standing.piece.shape, bare, floor)
+            tall = floor + standing.height_mm + TAP_HIGH_MM
+            points += [bare.at(place.x, place.y, tall) for place in taps_of(standing.piece)]
     low_x, high_x = min(p[0] for p in points), max(p[0] for p in points)
     low_y, high_y = min(p[1] for p in points), max(p[1] for p in points)
     per_mm = min((WIDTH - 2 * _MARGIN) / (high_x - low_x), _TALLEST / (high_y - low_y))
@@ -100,3 +115,22 @@ def camera_for(slab: Slab, shape: Shape, floor_mm: float) -> tuple[Camera, float
     camera = Camera(per_mm, (left - per_mm * low_x, _MARGIN - per_mm * low_y))
     tall = per_mm * (high_y - low_y) + 2 * _MARGIN + surroundings.LETTERS
     return camera, float(math.ceil(tall))
+
+
+def taps_of(piece: Piece) -> list[Point]:
+    """Return where taps stand on a slab, plane mm."""
+    found = fittings_of(piece.slab, piece.shape)
+    return [o.polygon.centroid for o in piece.shape.openings if found.get(o.index) == "tap"]
+
+
+def bounds_of(standings: Sequence[Standing]) -> surroundings.Bounds:
+    """Box about all slabs, in the room's plane, mm."""
+    every = [standing.bounds for standing in standings]
+    low_x, low_y, high_x, high_y = zip(*every, strict=True)
+    return min(low_x), min(low_y), max(high_x), max(high_y)
+
+
+def longest_mm(standings: Sequence[Standing]) -> float:
+    """Longest side of any slab's outline, mm."""
+    every = [standing.piece.shape.outline.bounds for standing in standings]
+    return max(max(x1 - x0, y1 - y0) for x0, y0, x1, y1 in every)

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from ledgerstone.drawing.frame import MARGIN, SHEET_WIDTH, SMALL, Frame, shown
+from ledgerstone.drawing.frame import MARGIN, SMALL, Frame, shown
 from ledgerstone.drawing.lettering import INK, PENCIL, fitted, lettered, text_width, wrapped
 from ledgerstone.drawing.saying import cutout_facts, cutout_size
-from ledgerstone.drawing.svg import Element, element
+from ledgerstone.drawing.svg import SvgElement, element
 from ledgerstone.message import Message
 from ledgerstone.order import Cutout, Relief, Slab
 from ledgerstone.outline import XY
@@ -59,7 +59,7 @@ def entries(slab: Slab, frame: Frame, like: Length, speech: Speech) -> list[Entr
 
 
 def opening_notes(cutout: Cutout, start_mm: XY, like: Length) -> list[Message]:
-    """Say where a cut-out is from the outline's corner, its corners, and what else it has."""
+    """State where a cut-out is from the outline's corner, its corners, and what else it has."""
     notes = []
     if cutout.centre is not None:
         x = shown(like, cutout.centre.x.mm - start_mm[0])
@@ -71,13 +71,13 @@ def opening_notes(cutout: Cutout, start_mm: XY, like: Length) -> list[Message]:
 
 
 def relief_size(relief: Relief) -> Message:
-    """Say what a relief is and how deep."""
+    """State what a relief is and how deep."""
     grooves = relief.grooves or 0
     return Message("plan-size-relief", kind=relief.kind, grooves=grooves, depth=relief.depth)
 
 
 def relief_notes(relief: Relief, like: Length) -> list[Message]:
-    """Say where a relief's corner is, and its fall."""
+    """State where a relief's corner is, and its fall."""
     x, y = shown(like, relief.at.x.mm), shown(like, relief.at.y.mm)
     corner = Message("plan-note-corner", x=x, y=y)
     return (
@@ -85,28 +85,26 @@ def relief_notes(relief: Relief, like: Length) -> list[Message]:
     )
 
 
-def table(rows: list[Entry], top: float) -> tuple[list[Element], float]:
-    """Draw the table and say where it ends."""
-    drawn: list[Element] = []
+def table(rows: list[Entry], top: float, wide: float) -> tuple[list[SvgElement], float]:
+    """Draw the table and return its lower end; ``top`` and ``wide`` are in sheet units."""
+    drawn: list[SvgElement] = []
     at = top
     for row in rows:
-        drawn.append(_rule(at))
-        lines, at = _entry(row, at)
+        drawn.append(_rule(at, wide))
+        lines, at = _entry(row, at, wide)
         drawn += lines
     if rows:
-        drawn.append(_rule(at))
+        drawn.append(_rule(at, wide))
     return drawn, at
 
 
-def _rule(y: float) -> Element:
-    return element(
-        "line", x1=MARGIN, y1=y, x2=SHEET_WIDTH - MARGIN, y2=y, stroke=PENCIL, stroke_width=0.7
-    )
+def _rule(y: float, wide: float) -> SvgElement:
+    return element("line", x1=MARGIN, y1=y, x2=wide - MARGIN, y2=y, stroke=PENCIL, stroke_width=0.7)
 
 
-def _entry(row: Entry, top: float) -> tuple[list[Element], float]:
-    left, right = MARGIN + _INDENT, SHEET_WIDTH - MARGIN
-    size = fitted(row.size, 300, SMALL)
+def _entry(row: Entry, top: float, wide: float) -> tuple[list[SvgElement], float]:
+    left, right = MARGIN + _INDENT, wide - MARGIN
+    size = fitted(row.size, wide / 2, SMALL)
     room = right - left - text_width(size, SMALL) - 16
     name = fitted(row.name, room, SMALL, bold=True)
     drawn = [

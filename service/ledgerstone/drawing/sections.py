@@ -8,14 +8,14 @@ from dataclasses import dataclass
 from ledgerstone.drawing.frame import MARGIN, SHEET_WIDTH, SMALL
 from ledgerstone.drawing.lettering import INK, PENCIL, SLAB, lettered, wrapped
 from ledgerstone.drawing.saying import edge_facts, edges_alike, sides_named
-from ledgerstone.drawing.svg import Element, element, path_of
+from ledgerstone.drawing.svg import SvgElement, element, path_of
 from ledgerstone.message import Message
 from ledgerstone.order import Edge, Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
 from ledgerstone.wording import Speech
 
-CELL = (SHEET_WIDTH - 2 * MARGIN) / 3
+CELL = (SHEET_WIDTH - 2 * MARGIN) / 3  # units; a narrower sheet has fewer to a row
 _THICK = 34.0  # how thick the slab is drawn in a section
 _REACH = 84.0
 _DROP = 58.0  # a drop deeper than this is broken off
@@ -33,7 +33,7 @@ class Detail:
 
 
 def details(slab: Slab, shape: Shape) -> list[Detail]:
-    """Sections to draw; sides nobody described are square and come last."""
+    """Sections to draw; sides that the order does not describe are square, and last."""
     alike = edges_alike(slab)
     named = {name for names in alike for name in names}
     known = {side.name for side in shape.sides}
@@ -51,29 +51,30 @@ def details(slab: Slab, shape: Shape) -> list[Detail]:
 
 
 def section_rows(
-    slab: Slab, shape: Shape, top: float, prefix: str, speech: Speech
-) -> tuple[list[Element], float]:
-    """Draw every section, three to a row, and say where they end."""
-    drawn: list[Element] = []
+    slab: Slab, shape: Shape, at: XY, prefix: str, speech: Speech
+) -> tuple[list[SvgElement], float]:
+    """Draw every section and return their lower end; ``at`` is width and top, sheet units."""
+    drawn: list[SvgElement] = []
     shown = details(slab, shape)
-    at = top
-    for first in range(0, len(shown), 3):
-        row = shown[first : first + 3]
+    top, wide = at
+    beside = round((wide - 2 * MARGIN) / CELL)
+    for first in range(0, len(shown), beside):
+        row = shown[first : first + beside]
         deepest = max(_drop(detail.edge) for detail in row)
         for i, detail in enumerate(row):
             caption = _caption(detail, speech)
-            drawn += _section(detail, slab, (MARGIN + i * CELL, at), prefix)
-            drawn += _captioned(caption, (MARGIN + i * CELL, at), deepest)
+            drawn += _section(detail, slab, (MARGIN + i * CELL, top), prefix)
+            drawn += _captioned(caption, (MARGIN + i * CELL, top), deepest)
         lines = max(len(_caption(detail, speech)) for detail in row)
-        at += _TITLE + _THICK + deepest + 27 + max(2, lines) * _LINE
-    return drawn, at
+        top += _TITLE + _THICK + deepest + 27 + max(2, lines) * _LINE
+    return drawn, top
 
 
 def _drop(edge: Edge) -> float:
     return _DROP if edge.drop is not None else 0.0
 
 
-def _section(detail: Detail, slab: Slab, corner: XY, prefix: str) -> list[Element]:
+def _section(detail: Detail, slab: Slab, corner: XY, prefix: str) -> list[SvgElement]:
     x, y = corner[0] + 4, corner[1] + _TITLE
     profile = [(x + px, y + py) for px, py in _profile(detail.edge, slab.thickness.mm)]
     start, end = profile[0], profile[-1]
@@ -93,7 +94,7 @@ def _section(detail: Detail, slab: Slab, corner: XY, prefix: str) -> list[Elemen
     return drawn
 
 
-def _captioned(lines: tuple[str, ...], corner: XY, deepest: float) -> list[Element]:
+def _captioned(lines: tuple[str, ...], corner: XY, deepest: float) -> list[SvgElement]:
     x, foot = corner[0] + 4, corner[1] + _TITLE + _THICK + deepest + 24
     return [lettered(line, (x, foot + i * _LINE), SMALL) for i, line in enumerate(lines)]
 
@@ -134,7 +135,7 @@ def _break(top: XY, foot: XY) -> str:
     return path_of([*zigzag, (x, middle + 5), (x, y1 + 5)], closed=False)
 
 
-def _marks(edge: Edge, corner: XY) -> list[Element]:
+def _marks(edge: Edge, corner: XY) -> list[SvgElement]:
     """Draw the mitre of a drop, and the break where it is longer than drawn."""
     if edge.drop is None:
         return []

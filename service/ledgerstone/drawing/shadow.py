@@ -12,11 +12,11 @@ from shapely.geometry.base import BaseGeometry
 from ledgerstone import plane
 from ledgerstone.drawing.camera import Camera, behind, shadow_of
 from ledgerstone.drawing.frame import course_of
-from ledgerstone.drawing.svg import Element, element, path_of
+from ledgerstone.drawing.svg import SvgElement, element, path_of
 from ledgerstone.shape import Shape
 
 _FEW_LAYERS: Final = 8  # of a jagged outline, whose shadow is painted whole
-_LAYERS: Final = 16  # so many that no step between two is seen; an image costs a renderer more
+_LAYERS: Final = 12  # enough that no step is seen; an image would cost the renderer more
 _DARKEST: Final = 0.3
 _FALL_MOST: Final = 0.12  # a shadow from high up is kept near, so that it stays in the picture
 _FRILLS: Final = 160  # points of an outline above which its hull throws the shadow
@@ -28,7 +28,7 @@ def drop_of(shape: Shape, floor_mm: float) -> float:
     return min(-floor_mm, _FALL_MOST * max(shape.length_mm, shape.width_mm))
 
 
-def shadow(shape: Shape, camera: Camera, floor_mm: float) -> list[Element]:
+def shadow(shape: Shape, camera: Camera, floor_mm: float) -> list[SvgElement]:
     """Lay the shadow on the floor, but for most of what the slab hides: that is not painted."""
     drop, fine_mm = drop_of(shape, floor_mm), _FINE / camera.per_mm
     pieces = plane.polygons_in(shape.net)
@@ -40,13 +40,14 @@ def shadow(shape: Shape, camera: Camera, floor_mm: float) -> list[Element]:
     soft = [plane.buffer(cast, float(mm), quad_segs=3).simplify(fine_mm) for mm in reaches]
     hidden = plane.union([_hidden(piece, -floor_mm, fine_mm) for piece in pieces])
     opacity = f"{1 - (1 - _DARKEST) ** (1 / layers):.4f}"
-    paths = (_path(plane.difference(layer, hidden), camera, floor_mm) for layer in soft)
+    shown = soft if hidden.is_empty else [plane.difference(layer, hidden) for layer in soft]
+    paths = (_path(layer, camera, floor_mm) for layer in shown)
     drawn = [element("path", d=path, fill_rule="evenodd") for path in paths if path]
     return [element("g", *drawn, fill="#000000", fill_opacity=opacity, data_part="shadow")]
 
 
 def _is_frilly(piece: Polygon, fine_mm: float) -> bool:
-    """Whether an outline is too jagged to throw its own shadow; a smooth curve is not."""
+    """Return whether an outline is too jagged to throw its own shadow; a smooth curve is not."""
     return len(piece.exterior.simplify(fine_mm, preserve_topology=False).coords) > _FRILLS
 
 

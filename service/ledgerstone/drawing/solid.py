@@ -1,4 +1,4 @@
-"""The slab as a solid: which of its faces are seen, in what order, and how each is lit.
+"""The slab as a solid: its visible faces, their order of painting and their light.
 
 Every upright face that turns to the eye runs from left to right, so a run of such faces is one
 ribbon that never covers itself. Ribbons are painted from the farthest to the nearest, what is
@@ -8,15 +8,13 @@ seen down an opening with the opening's own ribbon, and the top last: nothing st
 from __future__ import annotations
 
 import math
-from bisect import bisect_right
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from heapq import heapify, heappop, heappush
 
 import numpy as np
 import shapely
 
-from ledgerstone.drawing.camera import brightness, facing, seen
+from ledgerstone.drawing.camera import LEVEL, Pose
 from ledgerstone.order import Edge, Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
@@ -51,14 +49,14 @@ class Face:
 
 @dataclass(frozen=True, slots=True)
 class Ribbon:
-    """A run of faces that meet, from left to right; ``hole`` names the opening it stands in."""
+    """A run of faces that meet, from left to right; ``hole`` names the opening it is in."""
 
     faces: tuple[Face, ...]
     hole: int | None = None
 
-    def places(self) -> list[XY]:
+    def places(self, pose: Pose) -> list[XY]:
         """Return the ends of its faces, as (across, away) in mm."""
-        return [*(seen(face.start) for face in self.faces), seen(self.faces[-1].end)]
+        return [*(pose.seen(face.start) for face in self.faces), pose.seen(self.faces[-1].end)]
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,7 +74,7 @@ _PLAIN = Worked(0.0, ((0.0, 0.0),))
 
 
 def worked(edge: Edge | None, thickness_mm: float) -> Worked:
-    """Say how an edge meets the top: sharp at a wall, eased, bevelled or rounded elsewhere."""
+    """State how an edge meets the top: sharp at a wall, eased, bevelled or rounded elsewhere."""
     if edge is not None and edge.profile == "wall":
         return _PLAIN
     if edge is None or edge.profile == "square" or edge.size is None:
@@ -97,18 +95,20 @@ class Ring:
 
     def normals(self) -> list[XY]:
         """Unit normals out of the concrete, one a stretch."""
-        normals = []
-        for (x0, y0), (x1, y1) in self.stretches():
-            length = math.hypot(x1 - x0, y1 - y0) or 1.0
-            normals.append(((y1 - y0) / length, (x0 - x1) / length))
-        return normals
+        return [self.normal(i) for i in range(len(self.points))]
+
+    def normal(self, i: int) -> XY:
+        """Unit normal out of the concrete on one stretch, a pure number an axis."""
+        (x0, y0), (x1, y1) = self.points[i], self.points[(i + 1) % len(self.points)]
+        length = math.hypot(x1 - x0, y1 - y0) or 1.0
+        return (y1 - y0) / length, (x0 - x1) / length
 
     def stretches(self) -> Iterator[tuple[XY, XY]]:
-        """Ends of each stretch."""
+        """Ends of each stretch, plane mm."""
         return zip(self.points, self.points[1:] + self.points[:1], strict=True)
 
     def inset(self, at: Sequence[float]) -> list[XY]:
-        """Points of the ring with each stretch moved inwards by its own distance, mitred."""
+        """Points of the ring, plane mm, each stretch moved inwards by its own distance, mitred."""
         normals = self.normals()
         return [
             _mitre(point, normals[i - 1], at[i - 1], normals[i], at[i])
@@ -133,9 +133,9 @@ def _mitre(point: XY, before: XY, by_before: float, after: XY, by_after: float) 
 
 
 def ring_of(points: Sequence[Sequence[float]], slab: Slab, shape: Shape) -> Ring:
-    """Make a ring of an outline's points, each stretch worked as the side it lies on.
+    """Make a ring of an outline's points, plane mm, each stretch worked as its side is.
 
-    The edges of an outline of very many stretches are left sharp, to keep the picture light.
+    The edges of an outline of very many stretches are left sharp, to keep the file small.
     """
     ring = tuple((float(p[0]), float(p[1])) for p in points)
     if len(ring) > _MANY:
@@ -160,8 +160,8 @@ def graded(ring: Ring) -> Ring:
     lengths = [math.dist(*ends) for ends in ring.stretches()]
 
     def goes_on(i: int) -> bool:
-        before, after = normals[i - 1], normals[i % n]
-        short = max(lengths[i - 1], lengths[i % n]) <= _CHORD_MM
+        before, after = normals[(i - 1) % n], normals[i % n]
+        short = max(lengths[(i - 1) % n], lengths[i % n]) <= _CHORD_MM
         return short and before[0] * after[0] + before[1] * after[1] > _CURVED
 
     for i in range(n):
@@ -180,16 +180,16 @@ def graded(ring: Ring) -> Ring:
     return Ring(ring.points, tuple(edges))
 
 
-def upright(ring: Ring, foot_mm: float) -> list[Ribbon]:
+def upright(ring: Ring, foot_mm: float, pose: Pose = LEVEL) -> list[Ribbon]:
     """Ribbons of a ring's upright faces, from under its worked edge to a foot."""
     faces: list[Face | None] = []
     edges = ring.edges
     for i, ((start, end), normal) in enumerate(zip(ring.stretches(), ring.normals(), strict=True)):
-        if facing((*normal, 0.0)) <= 1e-6:
+        if pose.facing((*normal, 0.0)) <= 1e-6:
             faces.append(None)
             continue
         sizes = (edges[i - 1].size_mm, edges[i].size_mm, edges[(i + 1) % len(edges)].size_mm)
-        light = brightness((*normal, 0.0))
+        light = pose.brightness((*normal, 0.0))
         faces += _under_arrises((start, end), sizes, foot_mm, light)
     return [Ribbon(tuple(run)) for run in _runs(faces)]
 
@@ -218,14 +218,19 @@ def _along(start: XY, end: XY, share: float) -> XY:
 
 
 def hanging(
-    points: Sequence[Sequence[float]], top_mm: float, foot_mm: float, hole: int | None = None
+    points: Sequence[Sequence[float]],
+    top_mm: float,
+    foot_mm: float,
+    hole: int | None = None,
+    *,
+    pose: Pose = LEVEL,
 ) -> list[Ribbon]:
-    """Ribbons of a plain ring's upright faces, between two heights."""
+    """Ribbons of the upright faces of a ring, plane mm, between two heights."""
     ring = tuple((float(p[0]), float(p[1])) for p in points)
     course = Ring(ring, (_PLAIN,) * len(ring))
     faces = [
-        Face(start, end, top_mm, foot_mm, brightness((*normal, 0.0)))
-        if facing((*normal, 0.0)) > 1e-6
+        Face(start, end, top_mm, foot_mm, pose.brightness((*normal, 0.0)))
+        if pose.facing((*normal, 0.0)) > 1e-6
         else None
         for (start, end), normal in zip(course.stretches(), course.normals(), strict=True)
     ]
@@ -243,58 +248,3 @@ def _runs(faces: Sequence[Face | None]) -> list[list[Face]]:
     if len(runs) > 1 and faces and faces[0] is not None and faces[-1] is not None:
         runs[0] = runs.pop() + runs[0]
     return [run for run in runs if run]
-
-
-def back_to_front(ribbons: Sequence[Ribbon]) -> list[Ribbon]:
-    """Order ribbons so that each is painted after all that it covers."""
-    courses = [ribbon.places() for ribbon in ribbons]
-    over = _covering(courses)
-    waits = [0] * len(ribbons)
-    for covers in over:
-        for i in covers:
-            waits[i] += 1
-    # A ribbon that waits for fewer is put in again; what it was put in as before is passed over.
-    left, ordered = [(wait, i) for i, wait in enumerate(waits)], []
-    heapify(left)
-    painted: set[int] = set()
-    while left:
-        _, first = heappop(left)
-        if first not in painted:
-            painted.add(first)
-            ordered.append(ribbons[first])
-            for i in over[first]:
-                waits[i] -= 1
-                heappush(left, (waits[i], i))
-    return ordered
-
-
-def _covering(courses: Sequence[Sequence[XY]]) -> list[list[int]]:
-    """For each course, those that may cover it: nearer where both are seen."""
-    over: list[list[int]] = [[] for _ in courses]
-    by_start = sorted(range(len(courses)), key=lambda i: courses[i][0][0])
-    for rank, i in enumerate(by_start):
-        for j in by_start[rank + 1 :]:
-            if courses[j][0][0] >= courses[i][-1][0]:
-                break
-            farther = _farther(courses[i], courses[j])
-            if farther > 0:
-                over[i].append(j)
-            elif farther < 0:
-                over[j].append(i)
-    return over
-
-
-def _farther(one: Sequence[XY], other: Sequence[XY]) -> float:
-    """How much farther away the first course lies where both are seen, mm; 0 where none is."""
-    low, high = max(one[0][0], other[0][0]), min(one[-1][0], other[-1][0])
-    if high - low < 1e-6:
-        return 0.0
-    at = (low + high) / 2
-    return _away(one, at) - _away(other, at)
-
-
-def _away(course: Sequence[XY], across: float) -> float:
-    """Return how far away a course is at a place across."""
-    i = min(max(bisect_right(course, (across, math.inf)), 1), len(course) - 1)
-    (x0, y0), (x1, y1) = course[i - 1], course[i]
-    return y0 if x1 == x0 else y0 + (y1 - y0) * (across - x0) / (x1 - x0)

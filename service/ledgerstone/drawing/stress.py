@@ -23,7 +23,7 @@ from ledgerstone.drawing.frame import (
 )
 from ledgerstone.drawing.lettering import FAMILY, INK, PAPER, lettered, wrapped
 from ledgerstone.drawing.placing import Box
-from ledgerstone.drawing.svg import Element, document, element, path_of, render
+from ledgerstone.drawing.svg import SvgElement, document, element, path_of, render
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape
 from ledgerstone.strength.utilisation_map import UtilisationMap
@@ -66,8 +66,8 @@ def draw_stress(
 
     Parameters
     ----------
-    painted
-        Utilisation over the slab; None where its shape cannot be worked out.
+    utilisation_map
+        Utilisation over the slab; None if its shape cannot be computed.
     worst
         The case nearest to its limit, which is marked and named.
     """
@@ -113,7 +113,9 @@ def _says(slab: Slab, utilisation_map: UtilisationMap | None, worst: Verdict | N
     )
 
 
-def _slab(shape: Shape, frame: Frame, utilisation_map: UtilisationMap | None) -> Iterable[Element]:
+def _slab(
+    shape: Shape, frame: Frame, utilisation_map: UtilisationMap | None
+) -> Iterable[SvgElement]:
     """Paint the bands, then draw the edges over them."""
     if utilisation_map is not None:
         for (_, colour), area in zip(_BANDS, _areas(utilisation_map), strict=True):
@@ -141,7 +143,7 @@ def _ring(ring: shapely.LinearRing) -> str:
     return path_of(ring.coords[:-1], places=1)
 
 
-def _marked(frame: Frame, worst: Verdict | None) -> Iterable[Element]:
+def _marked(frame: Frame, worst: Verdict | None) -> Iterable[SvgElement]:
     """A cross in a circle on the worst place."""
     if worst is None:
         return
@@ -159,8 +161,8 @@ def _marked(frame: Frame, worst: Verdict | None) -> Iterable[Element]:
             yield element("path", d=data, stroke=colour, stroke_width=width, data_part="worst")
 
 
-def _key(top: float) -> Iterable[Element]:
-    """What each colour means, in per cent of what is trusted."""
+def _key(top: float) -> Iterable[SvgElement]:
+    """Draw the key of the colours, in percent of the allowed stress."""
     step = (SHEET_WIDTH - 2 * MARGIN) / len(_BANDS)
     low = 0.0
     for k, (upper, colour) in enumerate(_BANDS):

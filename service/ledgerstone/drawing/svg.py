@@ -22,7 +22,7 @@ TAGS = frozenset(
         *("linearGradient", "radialGradient", "stop", "pattern", "clipPath"),
     }
 )
-Value = str | float | None
+AttributeValue = str | float | None
 
 _BIDI = frozenset("\u061c\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069")
 _DROPPED = frozenset({"Cc", "Cs", "Cn", "Co"})
@@ -34,15 +34,15 @@ _PLAIN = re.compile(r"[ !#-%'-;=?-~]*")  # printable ASCII that XML takes as it 
 
 
 @dataclass(frozen=True, slots=True)
-class Element:
+class SvgElement:
     """One element: its tag, its attributes as they will be written, what it holds."""
 
     tag: str
     attributes: tuple[tuple[str, str], ...]
-    children: tuple[Element | str, ...]
+    children: tuple[SvgElement | str, ...]
 
 
-def element(tag: str, *children: Element | str, **attributes: Value) -> Element:
+def element(tag: str, *children: SvgElement | str, **attributes: AttributeValue) -> SvgElement:
     """Make an element; ``stroke_width`` is written ``stroke-width`` and None is left out.
 
     Raises
@@ -55,11 +55,11 @@ def element(tag: str, *children: Element | str, **attributes: Value) -> Element:
     if tag not in TAGS:
         raise ValueError(f"{tag} is not drawn here")
     written = tuple(
-        (_safe_name(name), number(value) if not isinstance(value, str) else _safe(name, value))
+        (_safe_name(name), number(value) if not isinstance(value, str) else _safe(tag, name, value))
         for name, value in attributes.items()
         if value is not None
     )
-    return Element(tag, written, children)
+    return SvgElement(tag, written, children)
 
 
 @lru_cache(maxsize=256)  # the names that our own code writes
@@ -70,16 +70,17 @@ def _safe_name(name: str) -> str:
     return name.replace("_", "-")
 
 
-def _safe(name: str, value: str) -> str:
-    if "href" in name.lower() and not value.startswith(EMBEDDED_PNG):
-        raise ValueError("only a picture inside the document may be shown")
+def _safe(tag: str, name: str, value: str) -> str:
+    inside = "#" if tag == "pattern" else EMBEDDED_PNG
+    if "href" in name.lower() and not value.startswith(inside):
+        raise ValueError("only what is inside the document may be shown")
     if "url(" in value and not value.startswith("url(#"):
         raise ValueError("only what the document defines may be used")
     return value
 
 
 def number(value: float, places: int = 2) -> str:
-    """Write a number to 0.01, or to fewer places, without trailing noughts.
+    """Write a pure number to 0.01, or to fewer places, without trailing zeros.
 
     Raises
     ------
@@ -96,13 +97,25 @@ def number(value: float, places: int = 2) -> str:
 
 
 def path_of(points: Iterable[Sequence[float]], *, closed: bool = True, places: int = 2) -> str:
-    """Write straight lines through points as path data."""
-    data = "L".join([f"{number(p[0], places)} {number(p[1], places)}" for p in points])
+    """Write straight lines through points, in mm or sheet units, as path data.
+
+    Raises
+    ------
+    ValueError
+        A number is not finite.
+    """
+    if places == 1:
+        data = "L".join([f"{p[0]:.1f} {p[1]:.1f}" for p in points])  # quicker than one by one
+        if "n" in data:
+            raise ValueError("a drawing needs finite numbers")
+        data = data.replace(".0 ", " ").replace(".0L", "L").removesuffix(".0")
+    else:
+        data = "L".join([f"{number(p[0], places)} {number(p[1], places)}" for p in points])
     return f"M{data}Z" if closed else f"M{data}"
 
 
 def clean(text: str) -> str:
-    """Leave out what no drawing can show or what would turn the text round it about.
+    """Leave out characters that cannot be drawn or that change the direction of text.
 
     Controls, lone surrogates, non-characters and direction marks go; breaks become spaces; of a
     pile of combining marks two stay.
@@ -128,14 +141,14 @@ def escaped(text: str) -> str:
     )
 
 
-def render(root: Element) -> str:
+def render(root: SvgElement) -> str:
     """Write a tree as text; every text and attribute value is cleaned and escaped here."""
     parts: list[str] = []
     _write(root, parts)
     return "".join(parts)
 
 
-def _write(node: Element, parts: list[str]) -> None:
+def _write(node: SvgElement, parts: list[str]) -> None:
     attributes = "".join([f' {name}="{_attribute(value)}"' for name, value in node.attributes])
     if not node.children:
         parts.append(f"<{node.tag}{attributes}/>")
@@ -154,9 +167,9 @@ def _attribute(value: str) -> str:
 
 
 def document(
-    size: XY, prefix: str, *, title: str, says: str, children: Iterable[Element]
-) -> Element:
-    """Make a whole picture that says itself: a title, a description, then what is drawn."""
+    size: XY, prefix: str, *, title: str, says: str, children: Iterable[SvgElement]
+) -> SvgElement:
+    """Make a whole picture of a size in sheet units: title, description, then what is drawn."""
     width, height = size
     return element(
         "svg",

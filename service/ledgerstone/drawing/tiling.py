@@ -13,7 +13,7 @@ from shapely.geometry import LineString, box
 
 from ledgerstone import plane
 
-Paper = Literal["a4", "a3", "letter", "tabloid"]
+SheetSize = Literal["a4", "a3", "letter", "tabloid"]
 Pen = Literal["cut", "edge", "centre"]
 # ISO 216; ANSI/ASME Y14.1, sizes A and B: 8 1/2 by 11 in, and 11 by 17 in.
 PAPERS: Final[Mapping[str, tuple[float, float]]] = MappingProxyType(
@@ -24,7 +24,7 @@ PAPERS: Final[Mapping[str, tuple[float, float]]] = MappingProxyType(
         "tabloid": (279.4, 431.8),
     }
 )
-MOST_SHEETS: Final = 60
+MAX_SHEETS: Final = 60
 
 _LEFT: Final = 13.0  # room for the cut marks beyond what a printer leaves blank
 _TOP: Final = 21.0
@@ -32,7 +32,7 @@ _FOOT: Final = 42.0
 _BLEED: Final = 2.0  # lines run on a little past the cut, so that a slip of the knife shows none
 _KEY: Final = (30.0, 26.0)
 
-Bounds = tuple[float, float, float, float]
+Window = tuple[float, float, float, float]
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +44,7 @@ class Course:
 
 
 @dataclass(frozen=True, slots=True)
-class Word:
+class SheetWord:
     """A word and the place in the plane where it begins, in mm."""
 
     at: tuple[float, float]
@@ -55,13 +55,13 @@ class Word:
 class Tiling:
     """Columns and rows of sheets over a window of the plane, the window in their middle."""
 
-    paper: Paper
+    paper: SheetSize
     columns: int
     rows: int
     low: tuple[float, float]
 
     @property
-    def tile(self) -> Bounds:
+    def tile(self) -> Window:
         """Where a sheet's part of the plane lies on its page: x0, y0, x1, y1 from the top left."""
         wide, high = PAPERS[self.paper]
         return _LEFT, _TOP, wide - _LEFT, high - _FOOT
@@ -72,7 +72,7 @@ class Tiling:
         x0, y0, x1, y1 = self.tile
         return x1 - x0, y1 - y0
 
-    def bounds(self, column: int, row: int) -> Bounds:
+    def bounds(self, column: int, row: int) -> Window:
         """Part of the plane on one sheet; the first row is at the back."""
         wide, high = self.step
         x = self.low[0] + column * wide
@@ -91,7 +91,7 @@ def _letters(column: int) -> str:
     return (chr(ord("A") + first - 1) if first else "") + chr(ord("A") + last)
 
 
-def tiling_of(window: Bounds, paper: Paper) -> Tiling:
+def tiling_of(window: Window, paper: SheetSize) -> Tiling:
     """Lay sheets over a window of the plane."""
     x0, y0, x1, y1 = window
     wide, high = Tiling(paper, 1, 1, (0.0, 0.0)).step
@@ -101,7 +101,7 @@ def tiling_of(window: Bounds, paper: Paper) -> Tiling:
 
 
 def sheets(
-    tiling: Tiling, courses: Sequence[Course], words: Sequence[Word] = ()
+    tiling: Tiling, courses: Sequence[Course], words: Sequence[SheetWord] = ()
 ) -> list[dict[str, Any]]:
     """Write what is drawn on each sheet that has a line to cut by, in the page's own mm."""
     written = []
@@ -115,7 +115,7 @@ def sheets(
     return written
 
 
-def _drawn(tiling: Tiling, part: Bounds, courses: Sequence[Course]) -> list[dict[str, Any]]:
+def _drawn(tiling: Tiling, part: Window, courses: Sequence[Course]) -> list[dict[str, Any]]:
     """Courses within one sheet's part of the plane and a little beyond, y down the page."""
     left, top, _, _ = tiling.tile
     window = plane.buffer(box(*part), _BLEED, join_style="mitre")
@@ -133,7 +133,9 @@ def _drawn(tiling: Tiling, part: Bounds, courses: Sequence[Course]) -> list[dict
     return drawn
 
 
-def _said(tiling: Tiling, part: Bounds, words: Sequence[Word]) -> list[tuple[float, float, str]]:
+def _said(
+    tiling: Tiling, part: Window, words: Sequence[SheetWord]
+) -> list[tuple[float, float, str]]:
     """Words that begin within one sheet's part of the plane."""
     left, top, _, _ = tiling.tile
     x0, y0, x1, y1 = part

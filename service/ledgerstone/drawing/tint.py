@@ -23,12 +23,12 @@ def rgb_of(colour: str) -> RGB:
 
 
 def hex_of(rgb: tuple[float, float, float]) -> str:
-    """Write a colour, each part kept within its range."""
+    """Write three parts, pure numbers clipped to 0 to 255, as ``#rrggbb``."""
     return "#" + "".join(f"{min(255, max(0, round(part))):02x}" for part in rgb)
 
 
 def lit(colour: RGB, brightness: float) -> str:
-    """Return a colour in more or less light; 1 leaves it as it is."""
+    """Return a colour times a brightness, a pure number; above 1, mixed with white."""
     if brightness > 1:
         return mixed(colour, (255, 255, 255), min(1.0, brightness - 1))
     return hex_of((colour[0] * brightness, colour[1] * brightness, colour[2] * brightness))

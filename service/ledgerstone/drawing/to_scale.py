@@ -15,19 +15,19 @@ from ledgerstone.cutouts import kind_of
 from ledgerstone.drawing.arcs import curved_path
 from ledgerstone.drawing.frame import Frame, course_of, ring_points
 from ledgerstone.drawing.lettering import ACCENT, INK, PAPER, PENCIL, SLAB
-from ledgerstone.drawing.svg import Element, element, number, path_of
+from ledgerstone.drawing.svg import SvgElement, element, number, path_of
 from ledgerstone.order import Cutout, Relief, Slab
 from ledgerstone.outline import XY, Side
 from ledgerstone.shape import Opening, Shape
 
-_FLANGE = 7.0  # sheet units: a flange's reach is not told, so it is not to scale
+_FLANGE = 7.0  # sheet units: the order gives no width of a flange, so it is not to scale
 _HEAT = 11.0
 _DRIP_MM = 15.0  # a drip's groove stands about this far in, common practice
 
 
-def slab_group(slab: Slab, shape: Shape, frame: Frame) -> Element:
+def slab_group(slab: Slab, shape: Shape, frame: Frame) -> SvgElement:
     """Draw the slab to scale."""
-    drawn: list[Element] = [_outline(shape, frame)]
+    drawn: list[SvgElement] = [_outline(shape, frame)]
     for i, relief in enumerate(shape.reliefs):
         drawn += [_relief(relief, frame, slab, i), *_grooves(relief, frame, slab, i)]
     for opening in shape.openings:
@@ -39,14 +39,14 @@ def slab_group(slab: Slab, shape: Shape, frame: Frame) -> Element:
 
 
 def _pen(frame: Frame, width: float, dashes: str | None = None) -> dict[str, str | float]:
-    """Give a pen's width and dashes in mm, so that they come out in sheet units."""
+    """Return a pen's width and dashes in mm, so that they come out in sheet units."""
     pen: dict[str, str | float] = {"stroke_width": frame.units(width)}
     if dashes:
         pen["stroke_dasharray"] = " ".join(number(frame.units(float(d))) for d in dashes.split())
     return pen
 
 
-def _outline(shape: Shape, frame: Frame) -> Element:
+def _outline(shape: Shape, frame: Frame) -> SvgElement:
     return element(
         "path",
         d=curved_path(ring_points(shape.outline.exterior)),
@@ -58,7 +58,7 @@ def _outline(shape: Shape, frame: Frame) -> Element:
     )
 
 
-def _relief(relief: Polygon, frame: Frame, slab: Slab, index: int) -> Element:
+def _relief(relief: Polygon, frame: Frame, slab: Slab, index: int) -> SvgElement:
     return element(
         "path",
         d=curved_path(ring_points(relief.exterior)),
@@ -71,7 +71,7 @@ def _relief(relief: Polygon, frame: Frame, slab: Slab, index: int) -> Element:
     )
 
 
-def _grooves(relief: Polygon, frame: Frame, slab: Slab, index: int) -> list[Element]:
+def _grooves(relief: Polygon, frame: Frame, slab: Slab, index: int) -> list[SvgElement]:
     return [
         element("path", d=path_of(line, closed=False), stroke=PENCIL, **_pen(frame, 0.8))
         for line in groove_lines(relief, slab.reliefs[index])
@@ -88,7 +88,7 @@ def groove_lines(polygon: Polygon, relief: Relief) -> list[list[XY]]:
     ]
 
 
-def _opening(opening: Opening, cutout: Cutout, frame: Frame) -> list[Element]:
+def _opening(opening: Opening, cutout: Cutout, frame: Frame) -> list[SvgElement]:
     """Draw an opening, what crosses it, and what hides or heats its rim."""
     drawn = []
     if cutout.heat:
@@ -102,12 +102,12 @@ def _opening(opening: Opening, cutout: Cutout, frame: Frame) -> list[Element]:
     return drawn
 
 
-def _dashed(ring: Polygon, frame: Frame, colour: str, dashes: str, width: float) -> Element:
+def _dashed(ring: Polygon, frame: Frame, colour: str, dashes: str, width: float) -> SvgElement:
     path = path_of(course_of(ring.exterior.simplify(frame.units(0.1))))
     return element("path", d=path, fill="none", stroke=colour, **_pen(frame, width, dashes))
 
 
-def _rim(opening: Opening, cutout: Cutout, frame: Frame) -> Element:
+def _rim(opening: Opening, cutout: Cutout, frame: Frame) -> SvgElement:
     pen: dict[str, str | float] = {"fill": PAPER, "stroke": INK, **_pen(frame, 1.6)}
     pen |= {"data_part": "opening", "data_index": str(opening.index), "data_kind": cutout.kind}
     if opening.radius_mm is not None and cutout.centre is not None:
@@ -116,7 +116,7 @@ def _rim(opening: Opening, cutout: Cutout, frame: Frame) -> Element:
     return element("path", d=curved_path(ring_points(opening.polygon.exterior)), **pen)
 
 
-def _cross(opening: Opening, cutout: Cutout, frame: Frame) -> list[Element]:
+def _cross(opening: Opening, cutout: Cutout, frame: Frame) -> list[SvgElement]:
     """Cross an opening out: corner to corner, or along the centre lines of a round one."""
     x0, y0, x1, y1 = opening.polygon.bounds
     middle = ((x0 + x1) / 2, (y0 + y1) / 2)
@@ -152,7 +152,7 @@ def _within(line: LineString, polygon: Polygon) -> LineString:
     return longest if isinstance(longest, LineString) else LineString()
 
 
-def _under_edge(side: Side, slab: Slab, shape: Shape, frame: Frame) -> list[Element]:
+def _under_edge(side: Side, slab: Slab, shape: Shape, frame: Frame) -> list[SvgElement]:
     """Dash what hangs beneath a side: the back of a drop, the groove of a drip."""
     edge = slab.edges.get(side.name)
     if edge is None:
@@ -173,7 +173,7 @@ def _under_edge(side: Side, slab: Slab, shape: Shape, frame: Frame) -> list[Elem
     return drawn
 
 
-def wall_group(slab: Slab, shape: Shape, frame: Frame, prefix: str) -> list[Element]:
+def wall_group(slab: Slab, shape: Shape, frame: Frame, prefix: str) -> list[SvgElement]:
     """Hatch the wall outside each side that meets one."""
     drawn = []
     for side in shape.sides:

@@ -6,6 +6,7 @@ import json
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 from pathlib import Path
 from typing import Any, Final
 
@@ -14,18 +15,18 @@ from shapely.geometry import LineString, Polygon, box
 
 from ledgerstone import plane
 from ledgerstone.cutouts import kind_of
-from ledgerstone.drawing.frame import leading_length, spoken
-from ledgerstone.drawing.lettering import STANDS_FOR, in_our_letters
-from ledgerstone.drawing.saying import cutout_notes
+from ledgerstone.drawing.frame import leading_length, shown
+from ledgerstone.drawing.lettering import GLYPH_NOTE, with_known_glyphs
+from ledgerstone.drawing.saying import cutout_facts, cutout_size
 from ledgerstone.drawing.schedule import letter_of
 from ledgerstone.drawing.svg import clean
 from ledgerstone.drawing.tiling import (
-    MOST_SHEETS,
+    MAX_SHEETS,
     PAPERS,
-    Bounds,
     Course,
-    Paper,
-    Word,
+    SheetSize,
+    SheetWord,
+    Window,
     key,
     sheets,
     tiling_of,
@@ -34,39 +35,38 @@ from ledgerstone.drawing.typesetting import typeset
 from ledgerstone.order import CORNERS, LShape, Slab
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.outline import XY, corner_radii_mm
+from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape
+from ledgerstone.wording import Message, Speech
 
 _TEMPLATE: Final = Path(__file__).with_name("true_size.typ")
 _ROOM_MM: Final = 4.0  # round what is cut
 _CROSS_MM: Final = 12.0  # a centre's cross runs past the cut by this
 _CORNER_MM: Final = (70.0, 240.0)  # least and most that is shown of the sides at a corner
+_RULERS: Final = (Length.of(Fraction(100), "mm"), Length.of(Fraction(4), "in"))
 _CHORD_DEGREES: Final = 1.0  # a circle's chords: 0.04 mm inside an arc of 1 m radius
-CHECK: Final = (
-    "Measure both rulers before you cut. If they are not 100 mm and 4 in long, print again at"
-    " 100 %, not fitted to the page. Trim along the marks and tape edge to edge."
-)
 
 
 @dataclass(frozen=True, slots=True)
 class Drawn:
-    """What is drawn at true size: its lines, what it is called, and what there is to know of it."""
+    """A drawing at true size: its lines, its name and its facts."""
 
     courses: tuple[Course, ...]
-    window: Bounds
-    title: str
-    facts: str
-    words: tuple[Word, ...]
+    window: Window
+    title: Message
+    facts: tuple[Message, ...]
+    word: tuple[XY, Message]
 
 
 @dataclass(frozen=True, slots=True)
 class TooManySheets:
-    """What is told in place of more sheets than anybody tapes together: how many it would take."""
+    """Returned where a drawing would take too many sheets to tape together: how many."""
 
     sheets: int
 
 
 def cutout_drawn(slab: Slab, shape: Shape, index: int, inside_radius_mm: float) -> Drawn | None:
-    """Take a cut-out as its former is cut, and the edges near it; None where there is none."""
+    """Take a cut-out as its former is cut, and the edges near it; None if there is none."""
     if not 0 <= index < len(slab.cutouts):
         return None
     cutout = slab.cutouts[index]
@@ -78,26 +78,27 @@ def cutout_drawn(slab: Slab, shape: Shape, index: int, inside_radius_mm: float) 
         ring = _circle((whole.centroid.x, whole.centroid.y), cutout.diameter.mm / 2)
     courses = [Course(LineString(ring), "cut")]
     like = leading_length(slab)
-    facts = [kind_of(cutout).described(cutout), *cutout_notes(cutout)]
+    facts = [cutout_size(cutout), *cutout_facts(cutout)]
     if cutout.centre is not None:
         x, y = cutout.centre.x.mm, cutout.centre.y.mm
         courses += [Course(line, "centre") for line in _cross((x, y), whole)]
         left, front = shape.outline.bounds[:2]
-        facts.append(
-            f"centre {spoken(like, x - left)} from left, {spoken(like, y - front)} from front"
-        )
+        across, back = shown(like, x - left), shown(like, y - front)
+        facts.append(Message("plan-note-centre", x=across, y=back))
     window = plane.buffer(box(*whole.bounds), _ROOM_MM, join_style="mitre")
     edge = plane.intersection(shape.outline.exterior, window)
     courses += [Course(part, "edge") for part in _lines(edge)]
-    name = cutout.label or "cut-out"
-    title = f"True size: {name} ({letter_of(index)}) of {slab.label or 'the slab'}"
+    by, of = letter_of(index), _name(slab)
+    title = Message("true-size-cutout-unnamed", letter=by, slab=of)
+    if cutout.label:
+        title = Message("true-size-cutout", name=cutout.label, letter=by, slab=of)
     inside = whole.representative_point()
-    words = (Word((inside.x + 4, inside.y + 7), "cut out"),)
-    return Drawn(tuple(courses), window.bounds, title, ", ".join(facts), words)
+    word = ((inside.x + 4, inside.y + 7), Message("true-size-cut-out"))
+    return Drawn(tuple(courses), window.bounds, title, tuple(facts), word)
 
 
 def corner_drawn(slab: Slab, shape: Shape, name: str, inside_radius_mm: float) -> Drawn | None:
-    """Take one corner, a box's by name, a polygon's by its number from 1; None where there is none.
+    """Take one corner, a box's by name, a polygon's by its number from 1; None if there is none.
 
     An L's notched corner is the one inside the notch.
     """
@@ -115,15 +116,21 @@ def corner_drawn(slab: Slab, shape: Shape, name: str, inside_radius_mm: float) -
     before, after = shape.corners[i - 1], shape.corners[(i + 1) % len(shape.corners)]
     sharp = plane.intersection(LineString([before, (x, y), after]), window)
     courses += [Course(part, "centre") for part in _lines(sharp)]
-    said = spoken(leading_length(slab), radius)
-    facts = f"radius {said}" if radius > 0 else "sharp, its arris eased"
-    where = name.replace("-", " ") if not name.isdigit() else name
-    title = f"True size: corner {where} of {slab.label or 'the slab'}"
+    facts = Message("true-size-sharp")
+    if radius > 0:
+        facts = Message("true-size-radius", radius=shown(leading_length(slab), radius))
+    number = int(name) if name.isdigit() else 0
+    which = "numbered" if number else name
+    title = Message("true-size-corner", corner=which, number=number, slab=_name(slab))
     bounds = plane.intersection(shape.outline.exterior, window).bounds
     concrete = plane.intersection(shape.outline, box(*bounds)).representative_point()
-    words = (Word((concrete.x, concrete.y), "slab"),)
+    word = ((concrete.x, concrete.y), Message("true-size-slab"))
     room = plane.buffer(box(*bounds), _ROOM_MM, join_style="mitre").bounds
-    return Drawn(tuple(courses), room, title, facts, words)
+    return Drawn(tuple(courses), room, title, (facts,), word)
+
+
+def _name(slab: Slab) -> Message:
+    return Message("slab-labelled", label=slab.label) if slab.label else Message("slab-only")
 
 
 def _corner(slab: Slab, shape: Shape, name: str) -> int | None:
@@ -149,7 +156,7 @@ def _nearest(corners: tuple[XY, ...], place: XY) -> int:
 
 
 def _is_inside(corners: tuple[XY, ...], i: int) -> bool:
-    """Whether an anticlockwise outline turns right here: an L's inner corner."""
+    """Return whether an anticlockwise outline turns right here: an L's inner corner."""
     (ax, ay), (bx, by), (cx, cy) = corners[i - 1], corners[i], corners[(i + 1) % len(corners)]
     return (bx - ax) * (cy - by) - (by - ay) * (cx - bx) < 0
 
@@ -193,25 +200,36 @@ def _lines(geometry: Any) -> list[LineString]:  # noqa: ANN401  what an intersec
     ]
 
 
-def true_size_pdf(drawn: Drawn, paper: Paper, *, workshop: str) -> bytes | TooManySheets:
+def true_size_pdf(
+    drawn: Drawn, paper: SheetSize, speech: Speech, *, workshop: str
+) -> bytes | TooManySheets:
     """Print what is drawn at true size on sheets of a paper, as a PDF; always the same bytes."""
     tiling = tiling_of(drawn.window, paper)
-    printed = sheets(tiling, drawn.courses, drawn.words)
-    if len(printed) > MOST_SHEETS:
+    at, word = drawn.word
+    printed = sheets(tiling, drawn.courses, (SheetWord(at, speech.say(word)),))
+    if len(printed) > MAX_SHEETS:
         return TooManySheets(len(printed))
     x0, _, x1, _ = tiling.tile
     small = key(tiling, drawn.courses, (sheet["name"] for sheet in printed))
-    title = in_our_letters(clean(drawn.title))
-    starred = title != clean(drawn.title)
-    told = {
+    named = clean(speech.say(drawn.title))
+    title = with_known_glyphs(named)
+    facts = ", ".join(speech.say(fact) for fact in drawn.facts)
+    count = len(printed)
+    for i, sheet in enumerate(printed, start=1):
+        sheet["named"] = speech.say(Message("true-size-sheet", name=sheet["name"]))
+        sheet["counted"] = speech.say(Message("true-size-sheets", number=i, count=count))
+    content = {
         "page_mm": PAPERS[paper],
         "tile_mm": tiling.tile,
         "words_mm": x1 - x0 - small["wide_mm"] - 4,
         "title": title,
-        "facts": clean(drawn.facts) + (f" {STANDS_FOR}" if starred else ""),
-        "workshop": in_our_letters(clean(workshop)),
-        "check": CHECK,
+        "facts": clean(facts) + (f" {GLYPH_NOTE}" if title != named else ""),
+        "workshop": with_known_glyphs(clean(workshop)),
+        "check": speech.say(Message("true-size-check")),
+        "front": speech.say(Message("true-size-front")),
+        "language": speech.formats.locale.language,
+        "rulers": [speech.value(length) for length in _RULERS],
         "sheets": printed,
         "key": small,
     }
-    return typeset(_TEMPLATE, {"told": json.dumps(told)})
+    return typeset(_TEMPLATE, {"told": json.dumps(content)})

@@ -1,4 +1,4 @@
-"""The one call of the typesetter: a template of ours, filled in, as a PDF.
+"""Typesetting of a PDF from one of our templates; the only module that calls the typesetter.
 
 It is called in a child process alone. It keeps each page that it has ever set, tens of megabytes
 of them, and starts threads, of which a copy of a process made later would have none.

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from ledgerstone.drawing.lettering import FAMILY, PENCIL, fitted, lettered, text_width
-from ledgerstone.drawing.svg import Element, document, element, render
+from ledgerstone.drawing.svg import SvgElement, document, element, render
 from ledgerstone.schedule import LeadTime
 from ledgerstone.schedule.stages import WORK
 from ledgerstone.wording import DayMonth, Message, Speech, Weekday
@@ -30,7 +30,7 @@ class _Bar:
 
 
 def draw_weeks(lead: LeadTime, speech: Speech) -> str:
-    """Draw a plan as an SVG document: filled where hands are at work, an outline where it waits."""
+    """Draw a schedule as an SVG document: work is filled, waiting is outlined."""
     bars = _bars(lead, speech)
     if not bars:
         return ""
@@ -49,7 +49,7 @@ def draw_weeks(lead: LeadTime, speech: Speech) -> str:
 
 
 def say_weeks(lead: LeadTime, speech: Speech) -> str:
-    """Say a plan: every stage with its days."""
+    """Describe a plan: every stage with its days."""
     bars = _bars(lead, speech)
     if not bars:
         return ""
@@ -80,7 +80,7 @@ class _DaySpan:
         left = _EDGE + _NAMES
         return left + (_WIDE - _EDGE - left) * (day - self.first).days / days
 
-    def mondays(self, foot: float, speech: Speech) -> Iterator[Element]:
+    def mondays(self, foot: float, speech: Speech) -> Iterator[SvgElement]:
         """Rule a line at the first day and at Mondays, a date beside it where there is room."""
         free = 0.0
         for day in self._ruled():
@@ -98,7 +98,7 @@ class _DaySpan:
             yield monday + 7 * week * _ONE
 
 
-def _drawn(bar: _Bar, at: int, strip: _DaySpan) -> Sequence[Element]:
+def _drawn(bar: _Bar, at: int, strip: _DaySpan) -> Sequence[SvgElement]:
     """Draw one row: its name, and its bar."""
     top = _HEAD + at * _ROW
     x0, x1 = strip.x(bar.starts), strip.x(bar.ends + _ONE)
@@ -107,7 +107,7 @@ def _drawn(bar: _Bar, at: int, strip: _DaySpan) -> Sequence[Element]:
     return element("g", name, font_family=FAMILY), _box(x0, top + 4, x1 - x0, hands=bar.hands)
 
 
-def _box(x: float, y: float, wide: float, *, hands: bool) -> Element:
+def _box(x: float, y: float, wide: float, *, hands: bool) -> SvgElement:
     return element(
         "rect",
         x=x,
@@ -120,9 +120,9 @@ def _box(x: float, y: float, wide: float, *, hands: bool) -> Element:
     )
 
 
-def _key(foot: float, speech: Speech) -> Element:
-    """Say what a filled bar is, and an outline."""
-    parts, x, y = list[Element](), _EDGE + _NAMES, foot + 8
+def _key(foot: float, speech: Speech) -> SvgElement:
+    """State what a filled bar is, and an outline."""
+    parts, x, y = list[SvgElement](), _EDGE + _NAMES, foot + 8
     for hands in (True, False):
         says = speech.say(Message("weeks-hands" if hands else "weeks-waits"))
         parts += [_box(x, y, 24, hands=hands), lettered(says, (x + 32, y + 10), _SMALL)]

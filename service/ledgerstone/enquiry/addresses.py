@@ -35,11 +35,11 @@ _ROAD: Final = re.compile(
 )
 _POSTCODE: Final = re.compile(r"\b[A-Z]{1,2}\d{1,2}[A-Z]? ?\d[A-Z]{2}\b|\b\d{5}\b")
 _PLACE: Final = re.compile(r"[ \t]*[\w'’., -]{2,60}\Z")
-_MOST_LINES: Final = 5
+_MAX_LINES: Final = 5
 
 
 def address_of(lines: Sequence[str]) -> str:
-    """Give the address that a message's lines hold, its lines parted by commas; "" for none."""
+    """Return the address that a message's lines hold, its lines parted by commas; "" for none."""
     for line in lines:
         found = _FIELD.match(line)
         if found:
@@ -52,13 +52,13 @@ def address_of(lines: Sequence[str]) -> str:
 
 
 def _under_a_name(lines: Sequence[str]) -> str:
-    """Give the lines from a street to a postcode, near the end of a message."""
+    """Return the lines from a street to a postcode, near the end of a message."""
     filled = [line for line in lines if line.strip()][-12:]
     for i, line in enumerate(filled):
         if not (_STREET.match(line) and _ROAD.search(line)):
             continue
         block = [line]
-        for following in filled[i + 1 : i + _MOST_LINES]:
+        for following in filled[i + 1 : i + _MAX_LINES]:
             if "@" in following or not _PLACE.match(following):
                 break
             block.append(following)

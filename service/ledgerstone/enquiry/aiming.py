@@ -5,15 +5,20 @@ from __future__ import annotations
 from typing import Final
 
 from ledgerstone.enquiry import anchoring, pairing, relations, scope
-from ledgerstone.enquiry.focus import Focus, Heard, Target
+from ledgerstone.enquiry.focus import Focus, ParsedSentence, Target
 from ledgerstone.enquiry.lexicon import mark
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.word_sets import word_set
 
 _LONGEST_OPENING_MM: Final = 1250.0
-_IGNORED: Final = frozenset({"apart", "radius", "piece", "cutouts", "quantity"})
+_IGNORED: Final = frozenset({"behind", "apart", "radius", "piece", "cutouts", "quantity"})
 _NEAR: Final = 5
+_HOLLOW: Final = word_set(
+    "unit units cupboard cupboards cabinet cabinets carcass carcasses drawers fridge freezer oven"
+    " cooker range dishwasher washer dryer machine alcove recess niche nische schrank schränke"
+    " schränken unterschrank unterschränke unterschränken kühlschrank spülmaschine waschmaschine"
+)
 _ROUNDED: Final = word_set(
     "edge edges corner corners rounded rounding round-over kante kanten ecke"
 )
@@ -22,12 +27,12 @@ _OWN_KEYS: Final = {"long": "length", "deep": "width", "wide": "width"}
 
 def target_of(
     focus: Focus,
-    heard: Heard,
+    parsed: ParsedSentence,
     measure: Measure,
     active: Mention | None,
     targets: dict[int, Target],
 ) -> Target:
-    """Give what a size is of, or None where it is none of ours.
+    """Give what a size is of; None if it is none of ours.
 
     Parameters
     ----------
@@ -36,47 +41,66 @@ def target_of(
     targets
         What the sizes before it in the sentence are of, by their places.
     """
-    sentence = heard.sentence
-    if scope.is_old_scope(sentence, measure):
+    sentence = parsed.sentence
+    measure.aside = _why_none(parsed, measure)
+    if measure.aside:
         return None
     if measure.side:
-        return _placed(focus, heard, measure, active)
+        return _placed(focus, parsed, measure, active, targets)
     if measure.role == "quantity":
         relations.take_quantity(focus.subjects.current(), measure, sentence)
-    if measure.role == "radius" and _is_round_ones(focus, heard, measure, active):
+    if measure.role == "radius" and _is_round_ones(focus, parsed, measure, active):
         return focus.subjects.piece
-    if (
-        measure.role in _IGNORED
-        or scope.is_beside(sentence, measure)
-        or scope.is_limit(sentence, measure)
-        or scope.is_feature(sentence, measure, heard.found)
-    ):
+    if measure.role in _IGNORED or scope.is_beside(sentence, measure):
         return None
     if measure.of > 1 and measure.place > 1:
         return targets.get(measure.members[0].at)
-    return _of_noun(focus, heard, measure, active)
+    return _of_noun(focus, parsed, measure, active)
 
 
-def _is_round_ones(focus: Focus, heard: Heard, measure: Measure, active: Mention | None) -> bool:
-    """Whether a radius is of a round slab and not of its edge or of a hole."""
+def _why_none(parsed: ParsedSentence, measure: Measure) -> str:
+    """Give why a size is no slab's and no opening's, as the words about it say; else ""."""
+    sentence = parsed.sentence
+    if scope.is_old_scope(sentence, measure):
+        return scope.OLD
+    if measure.side or measure.role in _IGNORED or scope.is_beside(sentence, measure):
+        return ""
+    is_none = scope.is_limit(sentence, measure)
+    is_none = is_none or scope.is_feature(sentence, measure, parsed.found)
+    return scope.NO_SIZE if is_none else ""
+
+
+def _is_round_ones(
+    focus: Focus, parsed: ParsedSentence, measure: Measure, active: Mention | None
+) -> bool:
+    """Return whether a radius is of a round slab and not of its edge or of a hole."""
     piece = focus.subjects.piece
-    near = set(heard.sentence.words[max(0, measure.at - _NEAR) : measure.at + _NEAR])
+    near = set(parsed.sentence.words[max(0, measure.at - _NEAR) : measure.at + _NEAR])
     on_hole = active is not None and active.kind in ("open", "hole", "feature")
     return piece is not None and piece.shape == "round" and not on_hole and not near & _ROUNDED
 
 
-def _of_noun(focus: Focus, heard: Heard, measure: Measure, active: Mention | None) -> Target:
+def _of_noun(
+    focus: Focus, parsed: ParsedSentence, measure: Measure, active: Mention | None
+) -> Target:
     """Go by what is named after a size, then by what was named before it."""
     subjects = focus.subjects
-    following = _noun_after(measure, heard)
+    following = _noun_after(measure, parsed)
     if following is not None and following.kind in ("thing", "feature"):
+        measure.aside = scope.OF_ANOTHER
         return None
     amounts = focus.settler.amounts
     is_triple = measure.of == 3 and bool(amounts.length(measure.members[2], "thickness"))
     on_hole = following is not None and following.kind in ("open", "hole")
-    if active is not None and active.kind in ("thing", "room") and not on_hole:
-        return subjects.current() if is_triple and active.kind == "room" else None
+    is_none = active is not None and active.kind in ("thing", "room") and not on_hole
+    if active is not None and is_none and not _is_where_item_is(parsed, measure, active):
+        measure.aside = scope.OF_ANOTHER
+        is_hollow = active.kind == "room" or _is_hollow(parsed, active)
+        is_ours = is_triple and active.kind == "room"
+        is_ours = is_ours or (is_hollow and measure.role == "thick") or measure.is_sum
+        return subjects.current() if is_ours else None
     if active is not None and active.kind == "slab" and active.is_old:
+        measure.aside = scope.OLD
         return None
     is_its_hole = (
         following is not None
@@ -84,12 +108,36 @@ def _of_noun(focus: Focus, heard: Heard, measure: Measure, active: Mention | Non
         and active is not None
         and active.kind == "open"
     )
+    slab = _slab_after_for(measure, parsed)
+    if slab is not None and (following is None or is_its_hole):
+        focus.on_opening, following, is_its_hole = False, slab, False
     if following is not None and not is_its_hole:
-        return _of_following(focus, heard, following)
+        return _of_following(focus, parsed, following)
     if is_triple or measure.role == "thick":
         focus.on_opening = False
         return subjects.current()
     return _of_focus(focus, measure, active)
+
+
+def _is_where_item_is(parsed: ParsedSentence, measure: Measure, active: Mention) -> bool:
+    """Whether a thing only tells where an item is, its sizes next: "- run under window 3 x 1 m"."""
+    is_led = bool(active.preposition) and measure.of > 1 and active.kind == "thing"
+    return is_led and parsed.sentence.is_item and measure.members[0].at == active.end
+
+
+def _is_hollow(parsed: ParsedSentence, active: Mention) -> bool:
+    """Whether a thing is a cupboard or an appliance, of which nobody tells how thick it is."""
+    return parsed.sentence.words[active.end - 1] in _HOLLOW
+
+
+def _slab_after_for(measure: Measure, parsed: ParsedSentence) -> Mention | None:
+    """Return the slab in "1200 x 500 for the top"."""
+    last = measure.members[-1].at if measure.members else measure.at
+    for mention in parsed.found if measure.of > 1 else ():
+        led = mention.kind == "slab" and mention.preposition in ("for", "für")
+        if led and not mention.is_old and last < mention.start <= last + _NEAR:
+            return mention
+    return None
 
 
 def _of_focus(focus: Focus, measure: Measure, active: Mention | None) -> Target:
@@ -113,28 +161,38 @@ def _of_focus(focus: Focus, measure: Measure, active: Mention | None) -> Target:
     return openings
 
 
-def _placed(focus: Focus, heard: Heard, measure: Measure, active: Mention | None) -> Target:
+def _placed(
+    focus: Focus,
+    parsed: ParsedSentence,
+    measure: Measure,
+    active: Mention | None,
+    targets: dict[int, Target],
+) -> Target:
     """What is so far from a side is the opening in hand, or the window that it is under."""
     subjects = focus.subjects
     of_thing = active is not None and active.kind == "thing" and not active.preposition
-    if of_thing and "window" not in heard.sentence.words:
+    if of_thing and "window" not in parsed.sentence.words:
+        measure.aside = scope.OF_ANOTHER
         return None
     if focus.is_l() and active is not None and active.kind == "leg":
         return subjects.piece
     several = len(subjects.openings) > 1
-    member = subjects.pair_member(heard.sentence, measure.at) if several else None
+    member = subjects.pair_member(parsed.sentence, measure.at) if several else None
     if member is not None:
         return (member,)
+    same = pairing.same_member(parsed, measure, targets) if several else None
+    if same is not None:
+        return same
     in_hand = tuple(one for one in subjects.openings if not one.is_refused)
     if not in_hand and not focus.on_opening and subjects.piece is not None:
         return subjects.piece
-    if len(in_hand) == 1 and pairing.is_of_both(heard.sentence, measure):
+    if len(in_hand) == 1 and pairing.is_of_both(parsed.sentence, measure):
         in_hand = tuple(pairing.whole_row(subjects.current(), in_hand))
     return in_hand or None
 
 
-def _of_following(focus: Focus, heard: Heard, mention: Mention) -> Target:
-    subjects, sentence = focus.subjects, heard.sentence
+def _of_following(focus: Focus, parsed: ParsedSentence, mention: Mention) -> Target:
+    subjects, sentence = focus.subjects, parsed.sentence
     if mention.kind == "slab":
         piece = subjects.piece_for(mention, sentence, [], free=False)
         return piece if piece is not None else subjects.current()
@@ -152,19 +210,21 @@ def _of_following(focus: Focus, heard: Heard, mention: Mention) -> Target:
     return None
 
 
-def _noun_after(measure: Measure, heard: Heard) -> Mention | None:
-    """Give the noun that a size stands before: "35 hole", "5mm chamfer", "the 30 mm ones"."""
+def _noun_after(measure: Measure, parsed: ParsedSentence) -> Mention | None:
+    """Return the noun that a size stands before: "35 hole", "5mm chamfer", "the 30 mm ones"."""
     last = measure.members[-1] if measure.members else measure
     if last.role and last.role not in ("dia", "across"):
         return None
     start = last.cue[1] if last.cue and last.cue[0] > last.at else last.at + 1
-    for mention in heard.found:
+    for mention in parsed.found:
         if mention.kind in ("leg", "room") or not start <= mention.start <= start + 2:
             continue
-        if mention.kind == "thing" and scope.has_own_sizes(heard.sentence, mention.end):
+        if mention.kind == "thing" and scope.has_own_sizes(parsed.sentence, mention.end):
             continue
-        between = heard.sentence.atoms[start : mention.start]
-        if {"and", "und", "plus", "with", "mit"} & {atom.word for atom in between}:
+        between = parsed.sentence.atoms[start : mention.start]
+        if {"and", "und", "plus", "with", "mit", "including", "incl", "inklusive"} & {
+            atom.word for atom in between
+        }:
             continue
         is_joined = all(
             atom.kind == "word" and mark("not").at([atom.word], 0) is None for atom in between

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.enquiry.focus import Heard
+from ledgerstone.enquiry.focus import ParsedSentence
 from ledgerstone.enquiry.lexicon import LABELS, ROLES
 from ledgerstone.enquiry.measures import Measure
-from ledgerstone.enquiry.scene import AGREE_MM, Claim, Piece, newest, say
+from ledgerstone.enquiry.scene import AGREE_MM, Claim, SaidPiece, newest, say
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
 from ledgerstone.quantities import Length
@@ -40,26 +40,26 @@ _ALONG: Final = word_set("left right links rechts end ends")
 _NEAR: Final = 4
 
 
-def alter(heard: Heard, piece: Piece | None) -> None:
+def alter(parsed: ParsedSentence, piece: SaidPiece | None) -> None:
     """Add each difference that a sentence asks for to the size that it is of.
 
     The differences are marked, so that they are no sizes of their own.
     """
-    words = heard.sentence.words
+    words = parsed.sentence.words
     if piece is None or not _WISHES & set(words) or _COMPARES & set(words):
         return
-    for measure in heard.sizes:
-        found = None if measure.side or measure.of > 1 else _difference(heard.sentence, measure)
+    for measure in parsed.sizes:
+        found = None if measure.side or measure.of > 1 else _difference(parsed.sentence, measure)
         if found is None:
             continue
-        key = _key_of(found[0], piece, heard, measure, found[1])
+        key = _key_of(found[0], piece, parsed, measure, found[1])
         known = newest(piece.claims.get(key, []))
-        if len(known) == 1 and _altered(piece, key, measure, sign=found[1], rank=heard.rank[0]):
+        if len(known) == 1 and _altered(piece, key, measure, sign=found[1], rank=parsed.rank[0]):
             measure.replaced = True
 
 
 def _difference(sentence: Sentence, measure: Measure) -> tuple[str, int] | None:
-    """Give which size a measure is a difference of, and whether it adds or takes away."""
+    """Return which size a measure is a difference of, and whether it adds or takes away."""
     words = sentence.words
     after = words[measure.at + 1 : measure.at + 3]
     for word in after:
@@ -94,7 +94,9 @@ def _sign(words: list[str]) -> int:
     return 1 if _MORE & set(words) else 0
 
 
-def _key_of(said: str, piece: Piece, heard: Heard, measure: Measure, sign: int) -> str:
+def _key_of(
+    said: str, piece: SaidPiece, parsed: ParsedSentence, measure: Measure, sign: int
+) -> str:
     """Tell what "wider" means: what a size beside it confirms, else the depth of a table."""
     if said != "wide":
         return "diameter" if said == "length" and "diameter" in piece.claims else said
@@ -103,24 +105,24 @@ def _key_of(said: str, piece: Piece, heard: Heard, measure: Measure, sign: int) 
             new = one.mm + sign * _mm(measure, one.length)
             if any(
                 abs(_mm(other, one.length) - new) <= AGREE_MM
-                for other in heard.sizes
+                for other in parsed.sizes
                 if other is not measure
             ):
                 return key
     if "diameter" in piece.claims and not piece.claims.get("width"):
         return "diameter"
-    near = set(heard.sentence.words[measure.at + 1 : measure.at + 7])
+    near = set(parsed.sentence.words[measure.at + 1 : measure.at + 7])
     return "length" if _ALONG & near or piece.use == "hearth" else "width"
 
 
 def _mm(measure: Measure, like: Length) -> float:
-    """Give a difference, mm; a bare one is in the unit of what it changes, metres aside."""
+    """Return a difference, mm; a bare one is in the unit of what it changes, metres aside."""
     usual = like.unit if like.unit in ("mm", "cm", "in") else "mm"
     return Length.of(measure.size.amount, measure.size.unit or usual).mm
 
 
-def _altered(piece: Piece, key: str, measure: Measure, *, sign: int, rank: int) -> bool:
-    """Add a difference to the size that stands; False where that is not one, or nothing is left."""
+def _altered(piece: SaidPiece, key: str, measure: Measure, *, sign: int, rank: int) -> bool:
+    """Add a difference to the size that stands; False if that is not one, or nothing is left."""
     known = next(iter(newest(piece.claims[key])))
     difference_mm = _mm(measure, known.length)
     if not 0 < difference_mm < known.mm:

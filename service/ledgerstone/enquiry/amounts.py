@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
 from fractions import Fraction
+from functools import lru_cache
 from types import MappingProxyType
 from typing import Final, cast
 
@@ -14,7 +15,7 @@ from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.sizes import Size
 from ledgerstone.errors import QuantityError
-from ledgerstone.quantities import Length, Unit
+from ledgerstone.quantities import Length, UnitName
 
 # What a size of each role may be on a slab cast to order, mm. Common practice, no source: wide
 # enough for any piece, close enough to tell 60 cm from 60 mm.
@@ -44,7 +45,14 @@ LIKELY_MM: Final = MappingProxyType(
     }
 )
 _USUAL: Final = {key: LIKELY_MM[key] for key in ("length", "width", "thickness")}
+_OUTLINE: Final = {key: LIKELY_MM[key] for key in ("length", "deep")}
+# No slab's size is written as so many: common practice, no source.
+_TOO_MANY: Final[Mapping[UnitName, int]] = MappingProxyType({"in": 150, "cm": 400})
+_ONLY_MM: Final = 1000  # in any other unit no slab's size is so many: common practice, no source
+_MAX_MM: Final = 9000  # a larger number is no size
+_COUNTS: Final = 10  # a smaller number without a unit may count something
 _NARROWEST_MM: Final = 15.0  # of a pair, a socket's or a slot's: common practice, no source
+_SIDES: Final = ("length", "width")
 _RULING_SHARE: Final = 0.7
 _DECLARED: Final = re.compile(
     r"\b(?:all|sizes?|measures|measurements|dimensions|everything|maße|angaben|dims|figures)\b"
@@ -53,8 +61,10 @@ _DECLARED: Final = re.compile(
     r"|(?<=\()(centimetres|centimeters|millimetres|millimeters|zentimeter)(?=\))",
     re.IGNORECASE,
 )
+Ratio = tuple[int, int]  # a number as a fraction in its lowest terms: quicker to look up
+Meant = tuple[Length, Length | None]  # the length meant, and another that it may mean
 _BY: Final = frozenset({"x", "×", "by", "mal", "*"})
-_NAMES: Final = MappingProxyType[str, Unit](
+_NAMES: Final = MappingProxyType[str, UnitName](
     {
         "mm": "mm",
         "millimetres": "mm",
@@ -71,24 +81,93 @@ _NAMES: Final = MappingProxyType[str, Unit](
 )
 
 
-def _told_unit(size: Size) -> Unit | None:
-    """Give the unit that a size tells: its own, or inches where it has a fraction."""
+def _sizes(measure: Measure) -> Iterator[Size]:
+    """Give what a size's length depends on: itself and the sizes of its group."""
+    yield measure.size
+    for member in measure.members:
+        yield member.size
+
+
+def _written_as(size: Size) -> tuple[object, ...]:
+    """Return what tells sizes apart, wherever they stand."""
+    return *size.amount.as_integer_ratio(), size.unit, size.grouped, size.has_fraction
+
+
+def _told_unit(size: Size) -> UnitName | None:
+    """Return the unit that a size tells: its own, or inches where it has a fraction."""
     return size.unit or ("in" if size.has_fraction else None)
 
 
-def _written(sentences: Iterable[Sentence]) -> dict[Fraction, set[Unit]]:
-    """Give the units with which each amount is written: said again, it has the same."""
-    found: dict[Fraction, set[Unit]] = {}
+def _written(sentences: Iterable[Sentence]) -> dict[Ratio, set[UnitName]]:
+    """Return the units with which each amount is written: said again, it has the same."""
+    found: dict[Ratio, set[UnitName]] = {}
     for sentence in sentences:
-        unit: Unit | None = None
+        unit: UnitName | None = None
         for atom in reversed(sentence.atoms):
             if atom.kind == "size" and atom.size is not None:
                 unit = atom.size.unit or unit
                 if unit is not None:
-                    found.setdefault(atom.size.amount, set()).add(unit)
+                    found.setdefault(atom.size.amount.as_integer_ratio(), set()).add(unit)
             elif atom.word not in _BY:
                 unit = None
     return found
+
+
+def _length(amount: Fraction, unit: UnitName) -> Length | None:
+    """Return the length that a number is in a unit; None if that is longer than any slab."""
+    return _length_of(amount.as_integer_ratio(), unit)
+
+
+@lru_cache(maxsize=4096)
+def _length_of(ratio: Ratio, unit: UnitName) -> Length | None:
+    try:
+        return Length.of(Fraction(*ratio), unit)
+    except QuantityError:
+        return None
+
+
+@lru_cache(maxsize=4096)
+def _slab_unit(ratios: tuple[Ratio, Ratio, Ratio], units: tuple[UnitName, ...]) -> UnitName | None:
+    """Return the first unit in which three numbers are a usual slab's length, width, thickness."""
+    for unit in units:
+        sizes = [length.mm for ratio in ratios if (length := _length_of(ratio, unit)) is not None]
+        if len(sizes) < len(ratios):
+            continue
+        low, high = PLAUSIBLE_MM["thickness"] if unit == "mm" else _USUAL["thickness"]
+        is_usual = all(
+            _USUAL[key][0] <= size <= _USUAL[key][1]
+            for key, size in zip(_SIDES, sorted(sizes[:2], reverse=True), strict=True)
+        )
+        if low <= sizes[2] <= high and is_usual:
+            return unit
+    return None
+
+
+@lru_cache(maxsize=4096)
+def _outline_unit(ratios: tuple[Ratio, Ratio], units: tuple[UnitName, ...]) -> UnitName | None:
+    """Return the first unit in which two numbers are a slab's length and depth."""
+    for unit in units:
+        sizes = [length.mm for ratio in ratios if (length := _length_of(ratio, unit)) is not None]
+        if len(sizes) < len(ratios):
+            continue
+        named = dict(zip(("deep", "length"), sorted(sizes), strict=True))
+        if all(low <= named[key] <= high for key, (low, high) in _OUTLINE.items()):
+            return unit
+    return None
+
+
+def _has_bare_millimetres(sentences: Iterable[Sentence], unit: UnitName) -> bool:
+    """Whether most numbers without a unit are too many for the unit of those that have one."""
+    bare = [
+        atom.size.amount
+        for sentence in sentences
+        for atom in sentence.atoms
+        if atom.size is not None
+        and _told_unit(atom.size) is None
+        and _COUNTS <= atom.size.amount <= _MAX_MM
+    ]
+    large = [amount for amount in bare if amount >= _TOO_MANY.get(unit, 0)]
+    return len(large) > len(bare) / 2 or max(bare, default=0) >= _ONLY_MM
 
 
 class Amounts:
@@ -98,19 +177,30 @@ class Amounts:
         every = list(sentences)
         found = _DECLARED.search(text)
         self.declared = _NAMES.get((found[1] or found[2]).lower()) if found else None
-        counted: Counter[Unit] = Counter(
-            unit
+        counted: Counter[UnitName] = Counter(
+            "in" if unit == "ft" else unit
             for sentence in every
             for atom in sentence.atoms
             if atom.size is not None and (unit := _told_unit(atom.size)) is not None
         )
         usual, count = counted.most_common(1)[0] if counted else (None, 0)
         is_rule = count >= _RULING_SHARE * counted.total()
-        self.usual: Unit | None = usual if usual in ("cm", "in") and is_rule else None
+        is_rule = is_rule and usual is not None and usual in _TOO_MANY
+        is_bare = usual is not None and _has_bare_millimetres(every, usual)
+        self.usual: UnitName | None = usual if is_rule and not is_bare else None
         self.written = _written(every)
+        self._known: dict[tuple[object, ...], Meant | None] = {}
 
-    def length(self, measure: Measure, role: str) -> tuple[Length, Length | None] | None:
-        """Give the length meant in a role, and another that it may mean; None where none fits."""
+    def length(self, measure: Measure, role: str) -> Meant | None:
+        """Return the length meant in a role, and another that it may mean; None if none fits."""
+        roles = tuple(one.role for one in measure.members)
+        written = tuple(map(_written_as, _sizes(measure)))
+        key = (role, measure.place, measure.unit_from_label, roles, written)
+        if key not in self._known:
+            self._known[key] = self._length(measure, role)
+        return self._known[key]
+
+    def _length(self, measure: Measure, role: str) -> Meant | None:
         size = measure.size
         if size.unit is not None:
             fits = self._fitting(measure, [size.unit], "width" if role == "deep" else role)
@@ -124,7 +214,7 @@ class Amounts:
         said = self._fitting(measure, self._said_units(measure), as_said)
         guessed = self._fitting(measure, self._guessed_units(measure), role)
         likely = [one for one in guessed if least <= one.mm <= most]
-        ruled = [one for one in guessed if one.unit == self.usual == "in"]
+        ruled = [one for one in likely if one.unit == self.usual == "in"]
         return next(((one, None) for one in (*said, *ruled, *likely, *guessed)), None)
 
     def _coherent(self, measure: Measure, role: str) -> Length | None:
@@ -136,42 +226,50 @@ class Amounts:
             return self._as_pair(measure, role)
         if len(group) != 3:
             return None
-        if self._said_units(measure) or role not in ("length", "width", "deep", "thickness"):
+        if role not in ("length", "width", "deep", "thickness") or self._said_units(measure):
             return None
-        for unit in self._guessed_units(measure):
-            lengths = [Length.of(one.size.amount, unit) for one in group]
-            across, along = sorted(one.mm for one in lengths[:2])
-            sizes = {"length": along, "width": across, "thickness": lengths[2].mm}
-            if all(low <= sizes[key] <= high for key, (low, high) in _USUAL.items()):
-                return lengths[measure.place - 1]
-        return None
+        first, second, third = (one.size.amount.as_integer_ratio() for one in group)
+        unit = _slab_unit((first, second, third), tuple(self._guessed_units(measure)))
+        return _length(measure.size.amount, unit) if unit is not None else None
 
     def _as_pair(self, measure: Measure, role: str) -> Length | None:
         """Read a pair's smaller number in the unit of its larger: "150 x 90" is no 90 cm."""
+        is_outline = not any(one.role in ("thick", "high", "dia") for one in measure.members)
+        if is_outline and role in ("length", "deep") and not self._said_units(measure):
+            outline = self._as_outline(measure)
+            if outline is not None:
+                return outline
         larger = max(measure.members, key=lambda one: one.size.amount)
         if larger is measure or role not in ("opening", "hole", "length", "width", "deep"):
             return None
         found = self.length(replace(larger, members=[]), "deep" if role == "deep" else role)
         if found is None or found[1] is not None:
             return None
-        length = Length.of(measure.size.amount, found[0].unit)
-        return length if length.mm >= _NARROWEST_MM else None
+        length = _length(measure.size.amount, found[0].unit)
+        return length if length is not None and length.mm >= _NARROWEST_MM else None
 
-    def _fitting(self, measure: Measure, units: Iterable[Unit], role: str) -> list[Length]:
-        """Give the lengths that a number may mean in these units and that a slab may have."""
+    def _as_outline(self, measure: Measure) -> Length | None:
+        """Read a pair in the one unit in which it is a slab's length and depth: "160 x 90"."""
+        first, second = (one.size.amount.as_integer_ratio() for one in measure.members)
+        unit = _outline_unit((first, second), tuple(self._guessed_units(measure)))
+        return _length(measure.size.amount, unit) if unit is not None else None
+
+    def _fitting(self, measure: Measure, units: Iterable[UnitName], role: str) -> list[Length]:
+        """Return the lengths that a number may mean in these units and that a slab may have."""
         low, high = PLAUSIBLE_MM[role]
         fits: list[Length] = []
         for amount, unit in self._readings(measure, units):
-            try:
-                length = Length.of(amount, unit)
-            except QuantityError:
+            length = _length(amount, unit)
+            if length is None:
                 continue
             if low <= length.mm <= high and not any(abs(length.mm - one.mm) < 0.5 for one in fits):
                 fits.append(length)
         return fits
 
     @staticmethod
-    def _readings(measure: Measure, units: Iterable[Unit]) -> Iterable[tuple[Fraction, Unit]]:
+    def _readings(
+        measure: Measure, units: Iterable[UnitName]
+    ) -> Iterable[tuple[Fraction, UnitName]]:
         size = measure.size
         for unit in units:
             if size.grouped is not None and unit == "mm":
@@ -180,21 +278,23 @@ class Amounts:
             if size.grouped is not None and unit not in ("mm", "m"):
                 yield size.grouped, unit
 
-    def _said_units(self, measure: Measure) -> list[Unit]:
+    def _said_units(self, measure: Measure) -> list[UnitName]:
         """Units that a label, the end of the group or the message as a whole gives a number."""
-        said: list[Unit | None] = []
-        if measure.unit_from_label:
-            said.append(_NAMES.get(measure.unit_from_label, cast("Unit", measure.unit_from_label)))
+        said: list[UnitName | None] = []
+        if label := measure.unit_from_label:
+            said.append(_NAMES.get(label, cast("UnitName", label)))
         said += [one.size.unit for one in measure.members[measure.place :] if one.size.unit][-1:]
         said.append(self.declared)
         return [unit for unit in said if unit is not None]
 
-    def _guessed_units(self, measure: Measure) -> list[Unit]:
+    def _guessed_units(self, measure: Measure) -> list[UnitName]:
         """Units that a bare number may have, the likeliest first."""
-        known = self.written.get(measure.size.amount, set())
+        known = self.written.get(measure.size.amount.as_integer_ratio(), set())
         again = next(iter(known)) if len(known) == 1 and measure.of == 1 else None
-        first: list[Unit | None] = [again, self.usual, "in" if measure.size.has_fraction else None]
-        others: tuple[Unit, ...] = ("mm", "cm", "m", "in")
+        fraction: list[UnitName] = ["in"] * measure.size.has_fraction
+        others: tuple[UnitName, ...] = ("mm", "cm", "m", "in")
+        if measure.of == 1 and measure.size.amount.denominator == 1:
+            others = ("mm", "cm", "in")  # a number alone: nobody writes 2 for 2 m
         if measure.size.amount.denominator != 1:  # nobody writes 42.5 mm without its unit
             others = ("cm", "m", "in", "mm")
-        return list(dict.fromkeys(unit for unit in (*first, *others) if unit is not None))
+        return list(dict.fromkeys(filter(None, (again, self.usual, *fraction, *others))))

@@ -6,38 +6,39 @@ from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.enquiry.mention import Mention
-from ledgerstone.enquiry.scene import Opening, Piece
+from ledgerstone.enquiry.scene import SaidOpening, SaidPiece
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
 
 _INSIDE: Final = frozenset({"in", "on", "of", "im", "in der", "auf", "into"})
 _WITHOUT: Final = frozenset({"upstand", "splashback", "shelf", "sill", "end-panel"})
+_BIG: Final = frozenset({"sink", "basin", "hob"})
 _EACH: Final = word_set("each all both jede jeder alle beide")
 _EARLY: Final = 3
 
 
 def of_each(sentence: Sentence, mention: Mention) -> bool:
-    """Whether a hole is in every slab: "Each has a 45 mm waste hole"."""
+    """Return whether a hole is in every slab: "Each has a 45 mm waste hole"."""
     led = sentence.words[: min(_EARLY, mention.start)]
     return bool(_EACH & set(led)) and mention.kind in ("open", "hole") and not mention.is_denied
 
 
 def in_each(
-    pieces: Sequence[Piece], current: Piece | None, openings: Sequence[Opening]
-) -> list[Opening]:
-    """Give an opening of each slab that has sizes and none yet, alike to the one in hand."""
+    pieces: Sequence[SaidPiece], current: SaidPiece | None, openings: Sequence[SaidOpening]
+) -> list[SaidOpening]:
+    """Return an opening of each slab that has sizes and none yet, alike to the one in hand."""
     made = list(openings)
     group = current.group if current is not None else frozenset()
     for piece in pieces if not group else [one for one in pieces if one.names & group]:
         outlined = piece.claims.get("length") or piece.claims.get("diameter")
         if piece is not current and outlined and not piece.openings:
-            piece.openings.append(Opening(made[0].what, made[0].kind))
+            piece.openings.append(SaidOpening(made[0].what, made[0].kind))
             made.append(piece.openings[-1])
     return made
 
 
-def _first_of_each(pieces: Sequence[Piece], sentence: Sentence) -> Piece | None:
-    """Give the first of those that a name before "each" tells from the others."""
+def _first_of_each(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | None:
+    """Return the first of those that a name before "each" tells from the others."""
     led = frozenset(sentence.words[:_EARLY]) - {""}
     named = [one for one in pieces if led & one.names]
     if not 0 < len(named) < len(pieces):
@@ -46,10 +47,21 @@ def _first_of_each(pieces: Sequence[Piece], sentence: Sentence) -> Piece | None:
     return named[0]
 
 
+def needs_flat(
+    piece: SaidPiece | None, pieces: Sequence[SaidPiece], found: Sequence[Mention]
+) -> bool:
+    """Whether a sink or a hob is told while an upright slab is in hand, beside one that is flat."""
+    is_upright = piece is not None and piece.use in _WITHOUT
+    big = [one for one in found if one.kind == "open" and one.name in _BIG and not one.is_denied]
+    named = [one for one in found if one.kind == "slab"]
+    flat = [one for one in pieces if one.use not in _WITHOUT and one.has_size()]
+    return is_upright and bool(big) and not named and len(flat) == 1
+
+
 def piece_of_opening(
-    pieces: Sequence[Piece], sentence: Sentence, found: Sequence[Mention]
-) -> Piece | None:
-    """Give the one slab that an opening's sentence names, or that can only be meant.
+    pieces: Sequence[SaidPiece], sentence: Sentence, found: Sequence[Mention]
+) -> SaidPiece | None:
+    """Return the one slab that an opening's sentence names, or that can only be meant.
 
     Parameters
     ----------

@@ -4,19 +4,21 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from datetime import date
 from typing import Any, Final
 
 from ledgerstone.enquiry.asking import Asking, language_of
 from ledgerstone.enquiry.drafting import drafted
-from ledgerstone.enquiry.entries import Draft, Entries
+from ledgerstone.enquiry.entries import Entries, OrderDraft
 from ledgerstone.enquiry.gather import Gathered, gather
+from ledgerstone.enquiry.leftover import unread
 from ledgerstone.enquiry.mail import Mail, read_mail
 from ledgerstone.enquiry.people import Own
 from ledgerstone.enquiry.proposal import Proposal
 from ledgerstone.enquiry.unread import left_out
 from ledgerstone.workshop.records import Workshop
 
-MOST_READ: Final = 16_000  # characters; an enquiry with all it quotes has a few thousand
+MAX_READ: Final = 10_000  # characters; an enquiry with all it quotes has a few thousand
 _ATTACHED: Final = re.compile(
     r"\b(?:attached|attachment|see (?:the )?(?:sketch|drawing|photo|plan|picture)"
     r"|as per (?:the )?(?:sketch|drawing|plan)|anbei|im anhang"
@@ -25,7 +27,9 @@ _ATTACHED: Final = re.compile(
 )
 
 
-def read_enquiry(message: bytes | str, workshop: Workshop) -> dict[str, Any]:
+def read_enquiry(
+    message: bytes | str, workshop: Workshop, today: date | None = None
+) -> dict[str, Any]:
     """Read a message and give its draft order with all that stands beside it, as JSON members.
 
     Parameters
@@ -34,24 +38,30 @@ def read_enquiry(message: bytes | str, workshop: Workshop) -> dict[str, Any]:
         A whole message, or its body.
     workshop
         Whose palette, thicknesses and name the draft goes by.
+    today
+        The day on which a message that has no date is handed in: by it the day that is needed is
+        offered as a reading, and never taken.
     """
     whole = read_mail(message)
     mail, left = _as_far_as_read(whole)
     own = Own(workshop.workshop.name, workshop.workshop.email)
-    found = gather(mail, own, [shade.name for shade in workshop.palette])
+    found = gather(mail, own, workshop, today)
     asking = Asking(language_of(mail.text), workshop)
     entries = Entries(found, workshop, asking)
-    draft = drafted(entries) if found.is_enquiry else Draft()
+    draft = drafted(entries) if found.is_enquiry else OrderDraft()
     completing = Proposal(entries)
     proposal = completing.completed() if found.is_enquiry else None
+    told = [*draft.read, *draft.doubtful]
+    ignored = [*left_out(found, told), *left]
     return {
         "is_enquiry": found.is_enquiry,
         "text": whole.text,
-        "ignored": [*left_out(found, [*draft.read, *draft.doubtful]), *left],
+        "ignored": ignored,
+        "unread": unread(found, told, ignored) if found.is_enquiry else [],
         "order": draft.order,
         "read": draft.read,
         "assumed": completing.assumed,
-        "doubtful": draft.doubtful,
+        "doubtful": [_untold(one, completing.assumed) for one in draft.doubtful],
         "missing": draft.missing,
         "proposal": proposal,
         "attachments": list(mail.attachments),
@@ -60,12 +70,18 @@ def read_enquiry(message: bytes | str, workshop: Workshop) -> dict[str, Any]:
     }
 
 
+def _untold(doubt: dict[str, Any], assumed: list[dict[str, Any]]) -> dict[str, Any]:
+    """Return what is doubtful with its question, or without where the reading taken is told."""
+    told = any(one["at"] == doubt["at"] for one in assumed)
+    return {key: value for key, value in doubt.items() if not (told and key == "asks")}
+
+
 def _as_far_as_read(mail: Mail) -> tuple[Mail, list[dict[str, Any]]]:
     """Give a message whose text ends at a line's end where it is too long to read, and the rest."""
-    if len(mail.text) <= MOST_READ:
+    if len(mail.text) <= MAX_READ:
         return mail, []
-    end = mail.text.rfind("\n", MOST_READ // 2, MOST_READ)
-    end = MOST_READ if end < 0 else end
+    end = mail.text.rfind("\n", MAX_READ // 2, MAX_READ)
+    end = MAX_READ if end < 0 else end
     struck = tuple(span for span in mail.struck if span[1] <= end)
     left = {"start": end, "end": len(mail.text), "why": "longer than is read"}
     return replace(mail, text=mail.text[:end], struck=struck), [left]

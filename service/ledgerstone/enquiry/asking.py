@@ -24,7 +24,7 @@ _ENGLISH: Final = re.compile(
 
 
 def language_of(text: str) -> str:
-    """Give ``de`` where a text has more German than English small words, else ``en``."""
+    """Return ``de`` where a text has more German than English small words, else ``en``."""
     sample = text[:20_000]
     return "de" if len(_GERMAN.findall(sample)) > len(_ENGLISH.findall(sample)) else "en"
 
@@ -37,19 +37,19 @@ class Asking:
         self._speech = workshop_speech(language, workshop)
 
     def say(self, key: str, **values: Value) -> str:
-        """Give a sentence with its values."""
+        """Return a sentence with its values."""
         return self._speech.say(MESSAGES[key](**values))
 
     def spoken(self, message: Message) -> str:
-        """Give a message as a sentence."""
+        """Return a message as a sentence."""
         return self._speech.say(message)
 
     def listed(self, texts: Sequence[str]) -> str:
-        """Give several things in one sentence."""
+        """Return several things in one sentence."""
         return self._speech.value(Listed(tuple(texts)))
 
     def name(self, what: str) -> str:
-        """Give a thing's name in this language."""
+        """Return a thing's name in this language."""
         return self._speech.say(Message("enquiry-name", key=what, what=what.replace("-", " ")))
 
     def slab(self, use: str, index: int, count: int) -> str:

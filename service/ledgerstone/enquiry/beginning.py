@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from ledgerstone.enquiry import telling
-from ledgerstone.enquiry.focus import Focus, Heard
+from ledgerstone.enquiry.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.lexicon import LABELS, NUMBERS
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
@@ -16,49 +16,84 @@ from ledgerstone.enquiry.word_sets import word_set
 _ANNOUNCED: Final = word_set("pieces items things parts bits slabs tops teile stücke platten sizes")
 _DEFINITE: Final = frozenset({"the", "die", "der", "das", "this"})
 _PLACES: Final = ("slab", "room", "thing", "leg")
+_NEXT: Final = word_set("second third fourth other next zweite dritte vierte andere nächste")
+_NOW: Final = word_set("now new revised updated neu jetzt nun")
+_MAX_OF_ONE: Final = 24
 _TRIPLE: Final = 3
+_HEADING: Final = 7  # atoms
+_LED: Final = 3
 _SIZE_ROLES: Final = frozenset({"long", "deep", "thick", "wide", "high"})
 
 
-def begin(focus: Focus, heard: Heard) -> None:
+def begin(focus: Focus, parsed: ParsedSentence) -> None:
     """Begin a new piece where the sentence turns to one."""
-    sentence, subjects = heard.sentence, focus.subjects
-    _await(focus, heard)
+    sentence, subjects = parsed.sentence, focus.subjects
+    if sentence.starts_line and sentence.words[0] in _NOW and _labels_pair(parsed):
+        focus.is_correcting, parsed.rank = True, (parsed.rank[0], 1)
+    _await(focus, parsed)
     summing_up = telling.is_summing_up(sentence)
     focus.is_summary = summing_up or (focus.is_summary and not sentence.starts_paragraph)
     subjects.repeats = focus.is_correcting or focus.is_summary or focus.is_split
-    if _labels_pair(heard):
+    if _labels_pair(parsed):
         subjects.keep_for_all()
-    if _is_another_line(focus, heard):
+    is_line, is_item = _is_another_line(focus, parsed), _is_item(focus, parsed)
+    if is_line:
         focus.start_piece(label="line")
-    if _is_item(focus, heard):
+    if is_item:
         current = subjects.piece
-        if current is not None and (current.has_size() or current.label or current.openings):
+        begun = current is not None and (current.has_size() or current.label or current.openings)
+        if begun and not is_line:
             focus.start_piece()
         item = subjects.current()
+        _count_item(focus, parsed)
         item.label = sentence.item or "line"
-        first = min((one.at for one in heard.sizes), default=len(sentence.atoms))
+        first = min((one.at for one in parsed.sizes), default=len(sentence.atoms))
         item.names = {word for word in sentence.words[:first] if word}
-    count = telling.how_many(sentence)
-    piece = subjects.piece
-    if count is not None and piece is not None and piece.quantity == 1:
-        piece.quantity, piece.quantity_spans = count[0], (count[1],)
+    if _is_next_announced(focus, parsed):
+        focus.start_piece(subjects.current().use)
     called = named_in(subjects.scene.pieces, sentence)
     if called is not None:
         subjects.piece, subjects.openings, focus.on_opening = called, [], False
 
 
-def _await(focus: Focus, heard: Heard) -> None:
+def _is_next_announced(focus: Focus, parsed: ParsedSentence) -> bool:
+    """Whether a sentence begins with "the second", and two sizes, where slabs are still to come."""
+    subjects, words = focus.subjects, parsed.sentence.words
+    piece = subjects.piece
+    outlined = [one for one in subjects.scene.pieces if one.claims.get("length")]
+    if piece is None or not piece.claims.get("length") or subjects.repeats or focus.is_l():
+        return False
+    is_led = len(words) > 1 and words[0] in _DEFINITE and words[1] in _NEXT
+    holes = [one.start for one in parsed.found if one.kind in ("open", "hole")]
+    sized = [one.at for one in parsed.sizes if one.of > 1 or one.role in ("long", "wide")]
+    early = bool(sized) and (not holes or sized[0] < holes[0])
+    return is_led and early and (subjects.awaited > len(outlined) or focus.several)
+
+
+def _count_item(focus: Focus, parsed: ParsedSentence) -> None:
+    """Take the number of "bedside shelves x 2" for how many are wanted."""
+    words = parsed.sentence.words
+    for measure in parsed.sizes:
+        is_count = measure.size.unit is None and measure.of == 1 and not measure.role
+        led = words[max(0, measure.at - 1)] in ("x", "×") and measure.at > 1
+        alone = not any(other is not measure for other in parsed.sizes)
+        if is_count and led and alone and 1 < measure.size.amount <= _MAX_OF_ONE:
+            piece, size = focus.subjects.current(), measure.size
+            piece.quantity, piece.quantity_spans = int(size.amount), ((size.start, size.end),)
+            measure.role = "=quantity"
+
+
+def _await(focus: Focus, parsed: ParsedSentence) -> None:
     """Note that several pieces are announced: "these two", "three pieces"."""
-    words, sizes = heard.sentence.words, heard.sizes
+    words, sizes = parsed.sentence.words, parsed.sizes
     for i, word in enumerate(words):
         counts = [NUMBERS.get(near, 0) for near in words[max(0, i - 3) : i]]
         if word in _ANNOUNCED and max(counts, default=0) > 1:
             focus.subjects.awaited = int(max(counts))
-    for mention in heard.found:
+    for mention in parsed.found:
         is_plain = mention.kind == "slab" and (mention.is_plural or not mention.name)
         sized = [one for one in sizes if one.at > mention.end or one.of > 1]
-        if telling.is_of_all(heard.sentence):  # "two counters, both 25 in deep and 1 1/2 thick"
+        if telling.is_of_all(parsed.sentence):  # "two counters, both 25 in deep and 1 1/2 thick"
             sized = [one for one in sized if one.of > 1 or one.role not in ("deep", "thick")]
         if is_plain and mention.count > 1 and not sized:
             focus.subjects.awaited = mention.count
@@ -69,18 +104,34 @@ def _await(focus: Focus, heard: Heard) -> None:
             focus.subjects.awaited = max(focus.subjects.awaited, 2)
 
 
-def _is_item(focus: Focus, heard: Heard) -> bool:
-    """Whether a sentence is an item of those announced."""
-    if heard.sentence.is_item and _begins_with_pair(heard, is_l=focus.is_l()):
+def _is_item(focus: Focus, parsed: ParsedSentence) -> bool:
+    """Return whether a sentence is an item of those announced."""
+    if parsed.sentence.is_item and _begins_with_pair(parsed, is_l=focus.is_l()):
         return True
-    if _is_labelled_pair(focus, heard):
+    if _is_labelled_pair(focus, parsed) or _is_heading(focus, parsed):
         return True
-    return focus.subjects.awaited > 1 and _is_announced(heard)
+    return focus.subjects.awaited > 1 and _is_announced(parsed)
 
 
-def _is_announced(heard: Heard) -> bool:
-    """Whether a sentence is one of several pieces that were announced."""
-    sentence, sizes = heard.sentence, heard.sizes
+def _is_heading(focus: Focus, parsed: ParsedSentence) -> bool:
+    """Return whether a line only names one more slab, whose sizes follow on lines of their own."""
+    sentence, piece = parsed.sentence, focus.subjects.piece
+    first = parsed.found[0] if parsed.found else None
+    if piece is None or first is None or focus.is_l() or sentence.is_quoted:
+        return False
+    if any(one.size.unit is not None or one.size.amount > _MAX_OF_ONE for one in parsed.sizes):
+        return False
+    is_first = sentence.is_item or sentence.starts_paragraph or sentence.atoms[-1].word == ":"
+    is_first = is_first or (sentence.starts_line and bool(piece.claims.get("thickness")))
+    is_short = len(sentence.atoms) <= _HEADING and first.kind == "slab" and first.start <= _LED
+    known = piece.claims.get("length") and piece.claims.get("width")
+    repeats = focus.is_correcting or focus.is_summary
+    return bool(known) and is_first and is_short and _is_new(first) and not repeats
+
+
+def _is_announced(parsed: ParsedSentence) -> bool:
+    """Return whether a sentence is one of several pieces that were announced."""
+    sentence, sizes = parsed.sentence, parsed.sizes
     if sentence.is_item and any(c.isalnum() for c in sentence.item):
         return True
     own = [one for one in sizes if one.role in _SIZE_ROLES or one.of > 1]
@@ -90,46 +141,46 @@ def _is_announced(heard: Heard) -> bool:
         return False  # "both 25 in deep and 1 1/2 in thick"
     slab = any(
         one.kind == "slab" and not (one.is_denied or one.is_old or one.determiner in _DEFINITE)
-        for one in heard.found[:2]
+        for one in parsed.found[:2]
     )
     labelled = any(atom.word == ":" for atom in sentence.atoms[:14])
     return _is_label_of_sizes(sentence, sizes) or (sentence.starts_line and (slab or labelled))
 
 
-def _is_labelled_pair(focus: Focus, heard: Heard) -> bool:
+def _is_labelled_pair(focus: Focus, parsed: ParsedSentence) -> bool:
     """Whether a line is a label of few words and a slab's own sizes: "Island: 1500 x 900"."""
     piece = focus.subjects.piece
     if piece is None or not piece.claims.get("length"):
         return False
     if focus.is_correcting or focus.is_summary or focus.is_l():
         return False
-    return _labels_pair(heard)
+    return _labels_pair(parsed)
 
 
-def _labels_pair(heard: Heard) -> bool:
-    """Whether a line begins with a name of no hole, a colon and two sizes."""
-    sentence = heard.sentence
+def _labels_pair(parsed: ParsedSentence) -> bool:
+    """Return whether a line begins with a name of no hole, a colon and two sizes."""
+    sentence = parsed.sentence
     if sentence.is_quoted or not sentence.starts_line:
         return False
-    pair = next((one for one in heard.sizes if one.of > 1 and one.place == 1), None)
+    pair = next((one for one in parsed.sizes if one.of > 1 and one.place == 1), None)
     if pair is not None and pair.at == 0 and pair.of == _TRIPLE:
         return True  # a line of its own under a heading
     colon = next((i for i, atom in enumerate(sentence.atoms[:10]) if atom.word == ":"), None)
     if pair is None or colon is None or pair.at != colon + 1:
         return False
-    others = [one for one in heard.found if one.start < colon and one.kind not in _PLACES]
+    others = [one for one in parsed.found if one.start < colon and one.kind not in _PLACES]
     labels = [LABELS.at(sentence.words, i) for i in range(colon) if sentence.words[i]]
     return not others and not any(one and one[0] in ("size", "cutouts") for one in labels)
 
 
-def _begins_with_pair(heard: Heard, *, is_l: bool) -> bool:
+def _begins_with_pair(parsed: ParsedSentence, *, is_l: bool) -> bool:
     """Whether an item's own two sizes come before any hole or thing: "- left of it, 940 x 650"."""
-    pair = [one.at for one in heard.sizes if one.of > 1 and one.place == 1][:1]
+    pair = [one.at for one in parsed.sizes if one.of > 1 and one.place == 1][:1]
     kinds = ("open", "hole", "leg") if is_l else ("open", "hole")
-    others = [one for one in heard.found if one.kind in kinds]
-    things = [one for one in heard.found if one.kind == "thing" and not one.preposition]
+    others = [one for one in parsed.found if one.kind in kinds]
+    things = [one for one in parsed.found if one.kind == "thing" and not one.preposition]
     early = [one for one in (*others, *things) if pair and one.start < pair[0]]
-    return bool(pair) and not early and not heard.sentence.is_quoted
+    return bool(pair) and not early and not parsed.sentence.is_quoted
 
 
 def _is_label_of_sizes(sentence: Sentence, sizes: list[Measure]) -> bool:
@@ -138,18 +189,18 @@ def _is_label_of_sizes(sentence: Sentence, sizes: list[Measure]) -> bool:
     return bool(grouped) and grouped[0] <= 6 and sentence.atoms[grouped[0] - 1].word == ":"
 
 
-def _is_another_line(focus: Focus, heard: Heard) -> bool:
+def _is_another_line(focus: Focus, parsed: ParsedSentence) -> bool:
     """Whether a line begins with a slab's name and its own two sizes, other than those known."""
-    piece, sentence = focus.subjects.piece, heard.sentence
-    first = heard.found[0] if heard.found else None
+    piece, sentence = focus.subjects.piece, parsed.sentence
+    first = parsed.found[0] if parsed.found else None
     if piece is None or first is None or not piece.claims.get("length") or sentence.is_quoted:
         return False
     if first.kind != "slab" or first.start > 4 or not sentence.starts_line:
         return False
     if focus.is_correcting or focus.is_summary or not _is_new(first):
         return False
-    pair = [one for one in heard.sizes if one.of > 1 and one.place <= 2][:2]
-    holes = [one for one in heard.found if one.kind in ("open", "hole")]
+    pair = [one for one in parsed.sizes if one.of > 1 and one.place <= 2][:2]
+    holes = [one for one in parsed.found if one.kind in ("open", "hole")]
     if len(pair) < 2 or any(first.end <= one.start < pair[0].at for one in holes):
         return False
     lengths = [focus.settler.claim(one, "width", (0, 0)) for one in pair]
@@ -162,7 +213,7 @@ def _is_new(mention: Mention) -> bool:
 
 
 def is_next_piece(focus: Focus, mention: Mention, sizes: list[Measure]) -> bool:
-    """Whether a slab is named with two sizes of its own after another had its sizes."""
+    """Return whether a slab is named with two sizes of its own after another had its sizes."""
     pair = any(
         one.of > 1 and one.place == 1 and mention.end <= one.at <= mention.end + 3 for one in sizes
     )

@@ -6,7 +6,8 @@ import re
 from collections.abc import Sequence
 from typing import Final
 
-from ledgerstone.enquiry.scene import NOWHERE, Piece, Span, Word
+from ledgerstone.enquiry.scene import NOWHERE, SaidPiece, SaidWord
+from ledgerstone.enquiry.tokens import TextSpan
 
 _OF_ALL: Final = re.compile(
     r"\b(?:all|both|everything|same|every|lot|alle|alles|beide|beides|sämtliche|each piece)\b",
@@ -15,8 +16,10 @@ _OF_ALL: Final = re.compile(
 _SENTENCE_END: Final = re.compile(r"[.!?;]\s|\n\s*\n|\n[ \t]*(?:[-*•]|\(?\w{1,2}[.)])")
 
 
-def said_of(piece: Piece, pieces: Sequence[Piece], said: Sequence[Word], text: str) -> Word | None:
-    """Give what is said of one slab: in its own stretch, else of all, else before the first.
+def said_of(
+    piece: SaidPiece, pieces: Sequence[SaidPiece], said: Sequence[SaidWord], text: str
+) -> SaidWord | None:
+    """Return what is said of one slab: in its own stretch, else of all, else before the first.
 
     Parameters
     ----------
@@ -42,10 +45,10 @@ def said_of(piece: Piece, pieces: Sequence[Piece], said: Sequence[Word], text: s
     return next(iter((*of_all, *before, *after)), None)
 
 
-def _stretches(pieces: Sequence[Piece], text: str) -> dict[int, Span]:
-    """Give where in the text each slab is told: up to the next, or its sentence's end."""
+def _stretches(pieces: Sequence[SaidPiece], text: str) -> dict[int, TextSpan]:
+    """Return where in the text each slab is told: up to the next, or its sentence's end."""
     starts = sorted((_start(piece), id(piece)) for piece in pieces if _start(piece) >= 0)
-    found: dict[int, Span] = {}
+    found: dict[int, TextSpan] = {}
     for i, (start, key) in enumerate(starts):
         low = _sentence_start(text, start) if i == 0 else start
         if i + 1 < len(starts):
@@ -57,12 +60,12 @@ def _stretches(pieces: Sequence[Piece], text: str) -> dict[int, Span]:
     return found
 
 
-def _start(piece: Piece) -> int:
+def _start(piece: SaidPiece) -> int:
     spans = [span for claims in piece.claims.values() for one in claims for span in one.spans]
     return min((low for low, _ in (*spans, *piece.spans) if (low, _) != NOWHERE), default=-1)
 
 
-def _end(pieces: Sequence[Piece], key: int) -> int:
+def _end(pieces: Sequence[SaidPiece], key: int) -> int:
     piece = next(one for one in pieces if id(one) == key)
     spans = [span for claims in piece.claims.values() for one in claims for span in one.spans]
     spans += [
@@ -80,6 +83,6 @@ def _sentence_start(text: str, at: int) -> int:
     return ends[-1] if ends else max(0, at - 400)
 
 
-def _sentence(text: str, span: Span) -> Span:
+def _sentence(text: str, span: TextSpan) -> TextSpan:
     end = _SENTENCE_END.search(text, span[1])
     return _sentence_start(text, span[0]), end.start() if end else len(text)

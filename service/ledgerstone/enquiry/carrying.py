@@ -7,21 +7,30 @@ from itertools import pairwise
 from typing import Final
 
 from ledgerstone.enquiry import scope
-from ledgerstone.enquiry.focus import Heard, Target
+from ledgerstone.enquiry.focus import Focus, ParsedSentence, Target
 from ledgerstone.enquiry.measure import Measure
 from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.subjects import has_mark
 from ledgerstone.enquiry.word_sets import word_set
 
 _CHOOSES: Final = word_set("rather say prefer call choose settle plenty lieber nehmen")
 
 
 _SETTLES: Final = frozenset(
-    {("going", "with"), ("go", "with"), ("going", "for"), ("go", "for"), ("gone", "for")}
+    {
+        ("uns", "auf"),
+        ("agreed", "on"),
+        ("going", "with"),
+        ("go", "with"),
+        ("going", "for"),
+        ("go", "for"),
+        ("gone", "for"),
+    }
     | {("settled", "on"), ("settle", "on"), ("let", "'s"), ("went", "for"), ("let's", "say")}
 )
 _LEAVES: Final = frozenset({"leaves", "leaving", "bleiben", "leave"})
-_LEAST_BARE: Final = 100  # a bare number of a length: common practice, no source
+_MIN_BARE: Final = 100  # a bare number of a length: common practice, no source
 _ARTICLES: Final = frozenset({"a", "an", "the", "eine", "einen"})
 _CHOSEN: Final = frozenset({"thick", "long", "deep", "wide", "dia"})
 
@@ -33,6 +42,27 @@ _IS_ONLY: Final = word_set(
 )
 
 
+_DASHES: Final = frozenset({"-", "–", "—"})
+_ITS: Final = frozenset({("'s",), ("its",), ("is",)})
+_LABEL_LONG: Final = 2  # atoms: "The fridge - 600 wide" is of the fridge
+_SO: Final = frozenset({"so", "hence", "therefore", "daher"})
+_CALLS: Final = frozenset({("call", "it"), ("say", "it"), ("sagen", "wir")})
+_WANTS_IT: Final = frozenset({("wants", "it"), ("want", "it"), ("like", "it"), ("have", "it")})
+_THICK: Final = 120  # mm, the most that a slab is thick: common practice, no source
+_MAKES_IT: Final = frozenset({("make", "it"), ("call", "it"), ("making", "it")})
+_STOPS: Final = frozenset({("stop", "at"), ("finish", "at"), ("end", "at"), ("come", "to")})
+_STOPS_FAR: Final = 7
+_TO_BE_FAR: Final = 8
+_NEW: Final = word_set("new replacement one top worktop slab hearth neue neuer")
+_SHOULD: Final = word_set("should must needs need wants has ought will can to would soll muss")
+_ALL_FAR: Final = 4
+_ALL: Final = word_set("both all each alle beide everything alles jeweils")
+_OF_ALL: Final = word_set(
+    "sides pieces tops slabs of them it in at to be is are bits parts runs the lot made zwei drei"
+    " two three four platten teile stücke"
+)
+
+
 _REACHES: Final = word_set("out comes projects extends sticks reaches")
 
 
@@ -41,49 +71,109 @@ def reaches_out(sentence: Sentence, measure: Measure) -> bool:
     return bool(_REACHES & set(sentence.words[max(0, measure.at - 4) : measure.at]))
 
 
-def carry_on(heard: Heard, measure: Measure, active: Mention | None) -> None:
+def carry_on(parsed: ParsedSentence, measure: Measure, active: Mention | None) -> None:
     """Let a bare size be what the size before it was: "…, the shelf 20", "but I'd rather 30"."""
-    sizes, at = heard.sizes, heard.sizes.index(measure)
     bare = measure.of == 1 and not measure.role and not measure.side and not measure.axis
-    before = sizes[at - 1] if at else None
-    named = active is not None and active.kind == "slab" and active.end == measure.at
-    if bare and named and before is not None and before.role == "thick":
-        measure.role = "thick"
-    words = heard.sentence.words
-    of_all = measure.at and words[measure.at - 1] in ("both", "all", "each", "alle", "beide")
-    if bare and of_all and measure.size.unit in ("mm", "cm", "in") and not roles_said(heard, at):
-        measure.role = "thick"
-    near = words[max(0, measure.at - 3) : measure.at] + words[measure.at + 1 : measure.at + 3]
-    roles = [one.role for one in sizes[:at] if one.role in _CHOSEN and not one.side]
-    roles = roles or [
-        role for role in (heard.before,) if role in _CHOSEN and chosen_now(words, measure)
-    ]
-    if bare and roles and (_CHOOSES & set(near) or chosen_now(words, measure)):
-        measure.role = roles[-1]
-    if bare and words[measure.at + 1 : measure.at + 3] == ["it", "is"] and roles:
-        measure.role = roles[-1]
-        for one in sizes[:at]:
-            one.replaced = one.replaced or (one.of == 1 and not one.side)
+    if bare:
+        at = next(i for i, one in enumerate(parsed.sizes) if one is measure)
+        _as_thickness(parsed, measure, active, at)
+        _as_chosen(parsed, measure, at)
+        _as_conclusion(parsed, measure, at)
     if active is not None and active.kind == "slab" and active.end <= measure.at:
-        between = heard.sentence.atoms[active.end : measure.at]
-        is_size = measure.size.unit is not None or measure.size.amount >= _LEAST_BARE
+        between = parsed.sentence.atoms[active.end : measure.at]
+        is_size = measure.size.unit is not None or measure.size.amount >= _MIN_BARE
         led = all(atom.word in _IS_ONLY for atom in between)
         measure.is_subject = led and is_size and bool(between)  # "Worktop 1" is its number
-    if bare and _LEAVES & set(words[max(0, measure.at - 2) : measure.at]):
+    if bare:
+        _as_subject(parsed.sentence.words, measure, active)
+
+
+def _as_thickness(
+    parsed: ParsedSentence, measure: Measure, active: Mention | None, at: int
+) -> None:
+    """Take a thickness from a slab's name after another's, or from "all", "both" before it."""
+    before = parsed.sizes[at - 1] if at else None
+    named = active is not None and active.kind == "slab" and active.end == measure.at
+    if named and before is not None and before.role == "thick":
+        measure.role = "thick"
+    of_all = _is_led_by_all(parsed.sentence.words, measure.at)
+    if of_all and measure.size.unit in ("mm", "cm", "in") and not roles_said(parsed, at):
+        measure.role = "thick"
+
+
+def _as_conclusion(parsed: ParsedSentence, measure: Measure, at: int) -> None:
+    """Take a bare size for what follows from the one before: "for a 48 mm pole, so 52 please"."""
+    before = parsed.sizes[at - 1] if at else None
+    led = parsed.sentence.words[max(0, measure.at - 1)] in ("so", "also")
+    if led and before is not None and before.of == 1 and not (before.role or before.side):
+        before.replaced = True
+
+
+def _as_chosen(parsed: ParsedSentence, measure: Measure, at: int) -> None:
+    """Take the role of the size before where a sentence settles on this one instead."""
+    words, sizes = parsed.sentence.words, parsed.sizes
+    near = words[max(0, measure.at - 3) : measure.at] + words[measure.at + 1 : measure.at + 3]
+    roles = [one.role for one in sizes[:at] if one.role in _CHOSEN and not one.side]
+    if not roles and parsed.before in _CHOSEN and chosen_now(words, measure):
+        roles = [parsed.before]
+    if not roles:
+        return
+    is_called = tuple(words[max(0, measure.at - 2) : measure.at]) in _CALLS
+    is_it = words[measure.at + 1 : measure.at + 3] == ["it", "is"]
+    if not (is_called or is_it or _CHOOSES & set(near) or chosen_now(words, measure)):
+        return
+    measure.role = roles[-1]
+    for one in sizes[:at]:  # "so 1800 long, call it 1860"
+        is_same = is_it or one.role == measure.role
+        one.replaced = one.replaced or (is_same and one.of == 1 and not one.side)
+
+
+def _as_subject(words: list[str], measure: Measure, active: Mention | None) -> None:
+    """Note that a size without a word is a slab's own: "it has to stop at 49 1/2 inches"."""
+    led = tuple(words[max(0, measure.at - 2) : measure.at])
+    if led in _STOPS and "it" in words[max(0, measure.at - _STOPS_FAR) : measure.at]:
+        measure.is_subject = True
+    is_slab = active is not None and active.kind == "slab"
+    if is_slab and words[max(0, measure.at - 1)] == "in" and measure.size.unit:
+        measure.is_attribute = True  # "the worktop in 4 cm"
+    if led in _WANTS_IT and measure.size.unit in ("mm", None) and measure.size.amount <= _THICK:
+        measure.role = "thick"  # "top 1600 x 400, wants it 60"
+    if led in _MAKES_IT or _is_to_be(words, measure):
+        measure.is_subject = True
+    if _LEAVES & set(led):
         measure.is_subject = True  # "that leaves 2200 for the top"
 
 
-def roles_said(heard: Heard, at: int) -> set[str]:
-    """Give the roles of a sentence's single sizes before one of them."""
-    return {one.role for one in heard.sizes[:at] if one.of == 1 and one.role}
+def _is_to_be(words: list[str], measure: Measure) -> bool:
+    """Return whether a size is what the new slab is to be: "the new one should only be 2950"."""
+    before = words[max(0, measure.at - _TO_BE_FAR) : measure.at]
+    if not before or before[-1] not in ("be", "measure", "is"):
+        return False
+    led = before[-5:]
+    return bool(_NEW & set(before)) and (bool(_SHOULD & set(led)) or before[-1] == "is")
+
+
+def _is_led_by_all(words: list[str], at: int) -> bool:
+    """Whether "all", "both" or the like leads to a size: "all in 30mm", "both sides 40mm"."""
+    for word in reversed(words[max(0, at - _ALL_FAR) : at]):
+        if word in _ALL:
+            return True
+        if word not in _OF_ALL:
+            return False
+    return False
+
+
+def roles_said(parsed: ParsedSentence, at: int) -> set[str]:
+    """Return the roles of a sentence's single sizes before one of them."""
+    return {one.role for one in parsed.sizes[:at] if one.of == 1 and one.role}
 
 
 def chosen_now(words: list[str], measure: Measure) -> bool:
-    """Whether a sentence settles on a size: "I'm going with 60"."""
+    """Return whether a sentence settles on a size: "I'm going with 60"."""
     return bool(_SETTLES & set(pairwise(words[max(0, measure.at - 3) : measure.at])))
 
 
-def comes_first(heard: Heard, mention: Mention, measure: Measure) -> bool:
+def comes_first(parsed: ParsedSentence, mention: Mention, measure: Measure) -> bool:
     """Whether a name is read before a size: it stands before, or is what the size is said of.
 
     In "a 40 thick worktop, 1800 x 600" the worktop is named when its thickness is taken.
@@ -92,7 +182,7 @@ def comes_first(heard: Heard, mention: Mention, measure: Measure) -> bool:
         return True
     if mention.kind != "slab" or mention.preposition or measure.of > 1:
         return False
-    words = heard.sentence.words
+    words = parsed.sentence.words
     led = measure.size.unit is not None or words[max(0, measure.at - 1)] in _ARTICLES
     if not measure.role and led and mention.start == measure.at + 1:
         measure.is_attribute = True
@@ -101,10 +191,35 @@ def comes_first(heard: Heard, mention: Mention, measure: Measure) -> bool:
     return named and measure.cue is not None and mention.start == measure.cue[1] > measure.at
 
 
-def is_left(sentence: Sentence, active: Mention, measure: Measure) -> bool:
-    """Whether a sentence has turned from a thing that is none of ours to what is wanted."""
+def is_left(focus: Focus, parsed: ParsedSentence, active: Mention, measure: Measure) -> bool:
+    """Return whether a sentence has turned from a thing that is none of ours to what is wanted."""
+    sentence = parsed.sentence
+    if measure.is_sum or is_resumed(focus, parsed, active, measure):
+        return True
     is_ours = active.kind not in ("thing", "room") and not active.is_old
-    return not is_ours and scope.is_renewed(sentence, active.end, measure.at)
+    concludes = bool(_SO & set(sentence.words[active.end : measure.at])) and bool(measure.role)
+    return not is_ours and (concludes or scope.is_renewed(sentence, active.end, measure.at))
+
+
+def is_resumed(focus: Focus, parsed: ParsedSentence, active: Mention, measure: Measure) -> bool:
+    """Return whether a sentence goes on with what is wanted after an aside about a thing.
+
+    A dash ends the aside where sizes of a slab follow that still has none of them, and "it's" does
+    in a correction: "we moved the fridge - 2320 x 630"; "found the box, it's 560 x 490".
+    """
+    if active.kind not in ("thing", "room") or active.start <= _LABEL_LONG:
+        return False
+    atoms, words = parsed.sentence.atoms, parsed.sentence.words
+    since = atoms[active.end : measure.at]
+    if has_mark(parsed.sentence, "correct") and tuple(words[measure.at - 1 : measure.at]) in _ITS:
+        return any(atom.word == "," for atom in since)
+    if not any(atom.word in _DASHES for atom in since):
+        return False
+    piece = focus.subjects.piece
+    claims = piece.claims if piece is not None else {}
+    if measure.role == "thick":
+        return "thickness" not in claims
+    return measure.of > 1 and "length" not in claims and "diameter" not in claims
 
 
 def note_hole(

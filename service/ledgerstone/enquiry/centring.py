@@ -2,99 +2,132 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from ledgerstone.enquiry import scope
-from ledgerstone.enquiry.focus import Focus, Heard, Held
+from ledgerstone.enquiry.focus import Focus, HeldOpenings, ParsedSentence
 from ledgerstone.enquiry.lexicon import AXES, NOUNS
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
-from ledgerstone.enquiry.scene import Opening, Piece, Span
+from ledgerstone.enquiry.scene import SaidOpening, SaidPiece, say
 from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.sided import side_of_middle
 from ledgerstone.enquiry.subjects import ROUND_HOLES
+from ledgerstone.enquiry.tokens import TextSpan
 from ledgerstone.enquiry.word_sets import word_set
 
 _SMALL: Final = frozenset({*ROUND_HOLES, "hole"})
 _BASINS: Final = frozenset({"sink", "basin"})
+_ARTICLES: Final = frozenset({"the", "its", "der", "slab", "top", "worktop"})
 _NO_AXIS: Final = word_set("wide long deep lang breit tief quer")
-_SLABS: Final = word_set("width depth side run slab top worktop length table shelf island counter")
+_SLABS: Final = word_set(
+    "width depth side run slab top worktop length table shelf island counter edge back rear"
+)
 _AND: Final = frozenset({"and", "und", ",", "/", "&"})
 _DENIED: Final = frozenset(["nothing", "no", "nichts", "without"])
 _ALL: Final = frozenset(["both", "all", "each", "beide", "alle"])
+_PAIR: Final = 2
+_VORN_HINTEN: Final = re.compile(r"\bvorne? (?:und|nach|bis) hinten\b")
 _SIDES: Final = {"x": ("left", "right"), "y": ("front", "back")}
+_ANOTHER: Final = word_set("and a an one two und ein eine einem einen zwei")
 _IT: Final = frozenset(["it", "this", "davon", "daneben", "first", "other", "ersten"])
 
 
-def read_places(focus: Focus, heard: Heard) -> None:
+def read_places(focus: Focus, parsed: ParsedSentence) -> None:
     """Read where a sentence puts openings without a number."""
-    named = [one for one in heard.found if one.kind in ("open", "hole") and not one.is_denied]
-    _read_centred(focus, heard)
+    named = [one for one in parsed.found if one.kind in ("open", "hole") and not one.is_denied]
+    _read_over_cupboards(focus, parsed)
+    _read_centred(focus, parsed)
     if focus.subjects.piece is not None:
-        _read_behind(focus, heard, focus.subjects.piece, named)
-        _read_sideways(focus, heard)
-        _read_beside(focus, heard, focus.subjects.piece, named)
+        _read_behind(focus, parsed, focus.subjects.piece, named)
+        _read_sideways(focus, parsed)
+        _read_beside(focus, parsed, focus.subjects.piece, named)
 
 
-def span_of(sentence: Sentence, start: int, end: int) -> Span:
-    """Give where in the text a run of atoms stands."""
+def span_of(sentence: Sentence, start: int, end: int) -> TextSpan:
+    """Return where in the text a run of atoms stands."""
     atoms = sentence.atoms
     return atoms[start].start, atoms[min(end, len(atoms)) - 1].end
 
 
-def held_at(held: Held, at: int) -> list[Opening]:
-    """Give the openings taken up last before a word, or right after it."""
+def held_at(held: HeldOpenings, at: int) -> list[SaidOpening]:
+    """Return the openings taken up last before a word, or right after it."""
     before = [openings for start, openings in held if start <= at]
     after = [openings for start, openings in held if at < start <= at + 4]
     return before[-1] if before else after[0] if after else []
 
 
+# --- over a cupboard ----------------------------------------------------------------------------
+
+
+def _read_over_cupboards(focus: Focus, parsed: ParsedSentence) -> None:
+    """Put an opening over the middle of a cupboard, where it is said how far that is."""
+    for i, cupboard in parsed.middles.items():
+        middle = cupboard.middle()
+        for opening in _whose(focus, parsed, i) if middle is not None else ():
+            if middle is not None and opening.what not in ROUND_HOLES:
+                say(opening.claims, cupboard.side, middle)
+
+
 # --- in the middle ------------------------------------------------------------------------------
 
 
-def _read_centred(focus: Focus, heard: Heard) -> None:
-    sentence = heard.sentence
+def _read_centred(focus: Focus, parsed: ParsedSentence) -> None:
+    sentence = parsed.sentence
     for i, count in sentence.marks("centred"):
         end = i + count
-        whose = _whose(focus, heard, i)
-        if (
-            not whose
-            or not _is_on_slab(heard, i, end)
-            or sentence.words[end : end + 1] == ["behind"]
-        ):
+        if parsed.middles.keys() & set(range(i, end)):
             continue
+        whose = _whose(focus, parsed, i)
         other = _named_after(focus, sentence, end, whose)
-        axis = _axis_after(sentence, end) or _axis_before(sentence, i)
+        is_about = other is not None or _is_on_slab(parsed, i, end)
+        if not whose or not is_about or any(begin == end for begin, _ in sentence.marks("behind")):
+            continue
+        axis = parsed.ways.get(end) or _axis_after(sentence, end) or _axis_before(sentence, i)
         axis = "x" if "along" in sentence.words[i:end] else axis
+        axis = "y" if {"front", "back"} <= set(sentence.words[i:end]) else axis
         span = span_of(sentence, i, end + 3 if axis else end)
+        of_side = side_of_middle(sentence, i, end) if axis != "y" else None
         for opening in whose:
+            if of_side is not None:
+                opening.at_side = of_side.side
             if other is not None:
                 opening.level_with, opening.level_spans = other, (span,)
             elif axis:
                 opening.centred[axis] = (span,)
                 for side in _SIDES[axis]:  # an older message's places no longer count
                     claims = opening.claims.get(side, [])
-                    claims[:] = [one for one in claims if one.rank[0] >= heard.rank[0]]
+                    claims[:] = [one for one in claims if one.rank[0] >= parsed.rank[0]]
+            elif of_side is not None:
+                whole = span_of(sentence, of_side.start, of_side.end)
+                opening.loosely_centred["x"] = (whole,)
             else:
-                _centre_loosely(opening, span, [one for one in heard.sizes if one.at < i])
+                _centre_loosely(opening, span, [one for one in parsed.sizes if one.at < i])
 
 
-def _is_on_slab(heard: Heard, start: int, end: int) -> bool:
+def _is_on_slab(parsed: ParsedSentence, start: int, end: int) -> bool:
     """Whether "centred" is about the slab: not so far from an end, not on a window, not denied."""
-    words = heard.sentence.words
-    near = [one.at for one in heard.sizes if one.side and end <= one.at <= end + 2]
-    if near and not _AND & {atom.word for atom in heard.sentence.atoms[end : near[0]]}:
+    words = parsed.sentence.words
+    near = [one.at for one in parsed.sizes if one.side and end <= one.at <= end + 2]
+    if near and not _AND & {atom.word for atom in parsed.sentence.atoms[end : near[0]]}:
         return False
+    if any(one.kind == "slab" and end <= one.start <= end + 3 for one in parsed.found):
+        return not _DENIED & set(words[start : end + 2])
     on_other = {"on", "window", "fenster"} & set(words[end : end + 2])
     if (on_other and not _SLABS & set(words[end : end + 4])) or "window" in words[end : end + 5]:
         return False
     return not _DENIED & set(words[start : end + 2])
 
 
-def _whose(focus: Focus, heard: Heard, at: int) -> list[Opening]:
+def _whose(focus: Focus, parsed: ParsedSentence, at: int) -> list[SaidOpening]:
     piece, held = focus.subjects.piece, focus.held
     if piece is None:
         return []
-    if not held and focus.on_opening and _ALL & set(heard.sentence.words):
+    words = parsed.sentence.words
+    if _ALL & set(words[max(0, at - 2) : at]) and len(piece.openings) > 1:
+        return [one for one in piece.openings if one.what not in ROUND_HOLES and not one.is_refused]
+    if not held and focus.on_opening and _ALL & set(parsed.sentence.words):
         return [one for one in piece.openings if one.what not in ROUND_HOLES]
     in_hand = focus.subjects.openings if held or focus.on_opening else []
     return [one for one in held_at(held, at) or in_hand if not one.is_refused]
@@ -102,11 +135,14 @@ def _whose(focus: Focus, heard: Heard, at: int) -> list[Opening]:
 
 def _axis_after(sentence: Sentence, start: int) -> str:
     words = sentence.words
+    named = _axis_named(words, start)
+    if named:
+        return named
     axis = AXES.at(words, start) if words[start : start + 1] and words[start] else None
     if axis is not None and words[start] not in _NO_AXIS:
         return axis[0]
     joined = " ".join(words[start : start + 9])
-    if "front and back" in joined or "front to back" in joined or "vorn" in joined:
+    if "front and back" in joined or "front to back" in joined or _VORN_HINTEN.search(joined):
         return "y"
     for i in range(start, min(start + 6, len(words))):
         if sentence.atoms[i].kind == "size":
@@ -117,6 +153,16 @@ def _axis_after(sentence: Sentence, start: int) -> str:
     return ""
 
 
+def _axis_named(words: list[str], start: int) -> str:
+    """Return the way of "in the middle of the depth"; a width after a place along is the depth."""
+    if words[start : start + 1] not in (["of"], ["der"], ["on"], ["across"]):
+        return ""
+    after = next((word for word in words[start + 1 : start + 4] if word not in _ARTICLES), "")
+    if after in ("width", "breite"):
+        return "y" if {"left", "right", "links", "rechts"} & set(words[:start]) else ""
+    return {"depth": "y", "tiefe": "y", "length": "x", "länge": "x"}.get(after, "")
+
+
 def _axis_before(sentence: Sentence, at: int) -> str:
     joined = " ".join(sentence.words[max(0, at - 5) : at]).removesuffix(" and")
     if joined.endswith("front to back"):
@@ -125,11 +171,13 @@ def _axis_before(sentence: Sentence, at: int) -> str:
 
 
 def _named_after(
-    focus: Focus, sentence: Sentence, end: int, whose: list[Opening]
-) -> Opening | None:
-    """Give the opening in "central to the sink", other than the one that is central."""
+    focus: Focus, sentence: Sentence, end: int, whose: list[SaidOpening]
+) -> SaidOpening | None:
+    """Return the opening in "central to the sink", other than the one that is central."""
     piece = focus.subjects.piece
     for i in range(end, min(end + 4, len(sentence.words))):
+        if sentence.atoms[i].kind == "mark" or sentence.words[i] in _ANOTHER:
+            return None  # the words in brackets are about the one that they stand behind
         found = NOUNS.at(sentence.words, i) if sentence.words[i] else None
         if found is not None and found[0].startswith("open:") and piece is not None:
             what = found[0].removeprefix("open:")
@@ -138,7 +186,7 @@ def _named_after(
     return None
 
 
-def _centre_loosely(opening: Opening, span: Span, before: list[Measure]) -> None:
+def _centre_loosely(opening: SaidOpening, span: TextSpan, before: list[Measure]) -> None:
     """In the middle, both ways; it contradicts only the distance that it is said to follow from."""
     opening.loosely_centred |= {"x": (span,), "y": (span,)}
     for one in before:
@@ -151,9 +199,11 @@ def _centre_loosely(opening: Opening, span: Span, before: list[Measure]) -> None
 # --- behind and beside another ------------------------------------------------------------------
 
 
-def _read_behind(focus: Focus, heard: Heard, piece: Piece, named: list[Mention]) -> None:
+def _read_behind(
+    focus: Focus, parsed: ParsedSentence, piece: SaidPiece, named: list[Mention]
+) -> None:
     """Put a tap on the centre line of the basin that it stands behind."""
-    sentence = heard.sentence
+    sentence = parsed.sentence
     standing = [one for one in piece.openings if not one.is_refused]
     for i, count in sentence.marks("behind"):
         big = [one for one in standing if one.what not in _SMALL or one.claims.get("length")]
@@ -171,21 +221,24 @@ def _read_behind(focus: Focus, heard: Heard, piece: Piece, named: list[Mention])
             if "each" in sentence.words:
                 _repeat(piece, small, len(whose))
             _level(small, whose, span_of(sentence, i, i + count + 2))
+            by = [one for one in parsed.sizes if one.role == "behind" and one.at + 1 == i]
+            for one in small if by else ():
+                one.behind_by = by[0].size
             focus.subjects.openings = [one for one in piece.openings if one.what == small[0].what]
 
 
-def _repeat(piece: Piece, small: list[Opening], count: int) -> None:
+def _repeat(piece: SaidPiece, small: list[SaidOpening], count: int) -> None:
     """Make as many of an opening as there are basins: "one behind each"."""
     first = small[0]
     while len(small) < count:
-        more = Opening(first.what, first.kind, rim=first.rim, is_asked=True)
+        more = SaidOpening(first.what, first.kind, rim=first.rim, is_asked=True)
         more.names_hole = first.names_hole
         more.claims = {key: list(claims) for key, claims in first.claims.items()}
         piece.openings.append(more)
         small.append(more)
 
 
-def _level(small: list[Opening], whose: list[Opening], span: Span) -> None:
+def _level(small: list[SaidOpening], whose: list[SaidOpening], span: TextSpan) -> None:
     for one in small:
         one.loosely_centred.pop("y", None)
     if len(small) == len(whose):
@@ -196,11 +249,13 @@ def _level(small: list[Opening], whose: list[Opening], span: Span) -> None:
         middle.level_with, middle.level_spans = whose[-1], (span,)
 
 
-def _read_sideways(focus: Focus, heard: Heard) -> None:
+def _read_sideways(focus: Focus, parsed: ParsedSentence) -> None:
     """Set a row of taps about a middle one: "the others 4 in to either side of it"."""
     row = focus.subjects.openings
-    for measure in heard.sizes:
-        if len(row) < 3 or len(row) % 2 == 0 or not scope.is_beside(heard.sentence, measure):
+    if len(row) == _PAIR:
+        _read_both_sides(focus, parsed, row)
+    for measure in parsed.sizes:
+        if len(row) < 3 or len(row) % 2 == 0 or not scope.is_beside(parsed.sentence, measure):
             continue
         middle = len(row) // 2
         for i, opening in enumerate(row):
@@ -210,10 +265,26 @@ def _read_sideways(focus: Focus, heard: Heard) -> None:
                 opening.level_spans = ((measure.size.start, measure.size.end),)
 
 
-def _read_beside(focus: Focus, heard: Heard, piece: Piece, named: list[Mention]) -> None:
+def _read_both_sides(focus: Focus, parsed: ParsedSentence, row: list[SaidOpening]) -> None:
+    """Set two taps so far to either side of a basin's middle, or of the slab's where none is."""
+    piece = focus.subjects.current()
+    others = [one for one in piece.openings if one.what in _BASINS and one not in row]
+    for measure in parsed.sizes:
+        if not scope.is_beside(parsed.sentence, measure) or len(others) > 1:
+            continue
+        for opening, sign in zip(row, (-1, 1), strict=True):
+            opening.offset, opening.offset_sign = measure.size, sign
+            opening.level_with = others[0] if others else None
+            opening.level_spans = ((measure.size.start, measure.size.end),)
+            opening.loosely_centred.pop("x", None)
+
+
+def _read_beside(
+    focus: Focus, parsed: ParsedSentence, piece: SaidPiece, named: list[Mention]
+) -> None:
     """Put an opening so far to the right or the left of the slab's middle or of another one."""
-    words = heard.sentence.words
-    for measure in heard.sizes:
+    words = parsed.sentence.words
+    for measure in parsed.sizes:
         if not measure.beside or measure.cue is None:
             continue
         end = measure.cue[1]

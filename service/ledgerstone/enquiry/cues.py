@@ -5,32 +5,27 @@ from __future__ import annotations
 from itertools import pairwise
 from typing import Final
 
+from ledgerstone.enquiry.letters import letter_after, name_group
 from ledgerstone.enquiry.lexicon import AXES, FROM, LABELS, ROLES, SIDES
 from ledgerstone.enquiry.measure import Measure
 from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.strips import each_way, is_behind_by, left_beside, of_side, set_back
 from ledgerstone.enquiry.word_sets import word_set
 
-CONNECTORS: Final = word_set("x × * by mal auf on ✕ ╳ ⨯")
 FILLERS: Final = word_set(
     "in clear exactly full overall about thereabouts approx or so altogether total finished "
     "the max maximum min minimum of and is it ( ) - to going all over wide deep long nominal "
     "dead precisely just only mm also both each ' \" genau insgesamt gesamt ca"
 )
-SINGLE: Final = word_set("l w d t h b th")
 NAMED: Final = word_set("long wide deep thick high dia radius size quantity")
 ADJECTIVES: Final = word_set("long wide deep thick high tall lang breit tief stark dick hoch front")
-_EDGES: Final = word_set("edge side rim start front near cut cutout hole opening")
-_CENTRES: Final = frozenset({"centre", "center", "middle"})
-_BREAKS: Final = frozenset({",", ";", "/", "|", "("})
-_ENDS_BACK: Final = frozenset({",", ".", ";", ")", "and"})
-_AN_END: Final = (["end"], ["ends"])
-_ANY_END: Final = (
-    ["the", "end"],
-    ["each", "end"],
-    ["its", "end"],
-    ["the", "ends"],
-    ["that", "end"],
+_EDGES: Final = word_set(
+    "edge side rim start front near cut cutout hole opening ausschnitt rand kante loch öffnung"
 )
+_CENTRES: Final = frozenset({"centre", "center", "middle", "mitte"})
+_BREAKS: Final = frozenset({",", ";", "/", "|", "("})
+_AN_END: Final = (["end"], ["ends"])
+_ANY_END: Final = (*([led, "end"] for led in ("the", "each", "its", "that")), ["the", "ends"])
 _EACH_END: Final = frozenset({("each", "end"), ("either", "end"), ("both", "ends")})
 _LEADING: Final = frozenset({":", "=", "of", "is", "von", "("})
 _ENDS_SIDE: Final = frozenset({",", ";", "(", ")", "and", "und"})
@@ -42,6 +37,8 @@ _ENDS: Final = frozenset({"end", "side", "ende", "seite", "edge"})
 _FAR: Final = 7
 _STEPS: Final = 3
 _SMALL_MM: Final = 60
+_BY_LETTER: Final = {"l": "left", "r": "right", "f": "front", "b": "back"}
+_VIEWED: Final = word_set("seen viewed looking looked facing gesehen betrachtet geschaut")
 
 
 def read_after(
@@ -57,14 +54,20 @@ def read_after(
         Whether names of sizes stand before them here, as in "Länge 2,40 m, Tiefe 62 cm".
     """
     start = measure.at + 1
+    if name_group(sentence, measure, used):
+        return
     limit = min(end, start + _FAR)
-    side = _side_after(sentence, start, limit) or _set_back(sentence, start)
+    side = _side_after(sentence, start, limit) or set_back(sentence, start)
+    side = side or left_beside(sentence, measure) or each_way(sentence, measure)
     if side is not None:
         measure.side = side[0]
-        measure.to_edge = _ends_at_edge(sentence, side[1])
+        measure.to_edge = measure.to_edge or _ends_at_edge(sentence, side[1])
         take_cue(measure, start, side[1], used)
+    elif is_behind_by(sentence, measure):
+        measure.role = "behind"  # "a tap hole 100 behind it"
+        take_cue(measure, start, start + 1, used)
     elif not _beside(sentence, measure, start):
-        letter = _letter_after(sentence, start)
+        letter = letter_after(sentence, start)
         if letter:
             measure.role, measure.cue = letter, (start, start + 1)
         else:
@@ -87,10 +90,12 @@ def _role_after(
             measure.role = named[0]
             take_cue(measure, i, named[1], used)
             return
-        if atoms[i].word in _BREAKS:
-            return
+        is_next = i > measure.at + 1 and words[i] in ADJECTIVES and _is_size(sentence, i + 1)
         axis = AXES.at(words, i) if words[i] else None
         role = ROLES.at(words, i) if words[i] else None
+        is_next = is_next or (role is not None and role[0] == "apart" and words[i - 1] == "the")
+        if atoms[i].word in _BREAKS or is_next:
+            return  # "long 3,40 m and wide 55 cm", "2200 and the shorter arm"
         label = LABELS.at(words, i) if words[i] else None
         is_noun = label is not None and role is not None and label[1] >= role[1]
         is_led = words[i - 1] == "the"  # "65 cm and the thick 4 cm"
@@ -114,14 +119,8 @@ def _role_after(
             return
 
 
-def _letters_lead(sentence: Sentence) -> bool:
-    """Whether letters stand before their sizes: "W 900 D 460"."""
-    first = next(i for i, atom in enumerate(sentence.atoms) if atom.kind == "size")
-    return any(atom.word in SINGLE for atom in sentence.atoms[max(0, first - 2) : first])
-
-
 def _leads_on(sentence: Sentence, i: int, *, beside: bool) -> bool:
-    """Whether a size follows a name at once, so that the name is that size's.
+    """Return whether a size follows a name at once, so that the name is that size's.
 
     Right beside a size, before a colon, a name is its own: "300 mm diameter: 320 from the left".
     """
@@ -134,7 +133,7 @@ def _leads_on(sentence: Sentence, i: int, *, beside: bool) -> bool:
 
 
 def _bracketed(sentence: Sentence, i: int) -> tuple[str, int] | None:
-    """Give the role in brackets right after a size, and where they end: "1800 (length)"."""
+    """Return the role in brackets right after a size, and where they end: "1800 (length)"."""
     words, atoms = sentence.words, sentence.atoms
     if atoms[i].word != "(" or i + 2 >= len(words):
         return None
@@ -147,7 +146,7 @@ def _bracketed(sentence: Sentence, i: int) -> tuple[str, int] | None:
 
 
 def _named_as(sentence: Sentence, i: int) -> tuple[str, int] | None:
-    """Give the role in "40 for the thickness" or "600 as its depth", and where that ends."""
+    """Return the role in "40 for the thickness" or "600 as its depth", and where that ends."""
     words = sentence.words
     if words[i] not in _AS:
         return None
@@ -181,19 +180,15 @@ def _side_after(sentence: Sentence, start: int, limit: int) -> tuple[str, int] |
     for i in range(start, limit):
         if atoms[i].word in _ENDS_SIDE or is_span(words, i) or _runs_along(words, i):
             return None
+        if any(i <= begin < i + 2 for begin, _ in sentence.marks("centred")):
+            return None  # "510 x 400 in the middle of the back leg"
         found = FROM.at(words, i) if words[i] else None
+        if found is None and i == start and words[i] == "of":
+            found = of_side(words, i)  # "120 cm of left side"
         if found is None:
             continue
         return _side_at(sentence, i + found[1], start)
     return None
-
-
-def _set_back(sentence: Sentence, start: int) -> tuple[str, int] | None:
-    """Take "700 from the left, 300 back" for so far from the front."""
-    atoms, words = sentence.atoms, sentence.words
-    ends = start + 1 >= len(atoms) or atoms[start + 1].word in _ENDS_BACK
-    led = any(FROM.at(words, i) is not None for i in range(start) if words[i])
-    return ("front", start + 1) if words[start : start + 1] == ["back"] and ends and led else None
 
 
 def _runs_along(words: list[str], i: int) -> bool:
@@ -205,7 +200,15 @@ def _runs_along(words: list[str], i: int) -> bool:
 
 def _side_at(sentence: Sentence, first: int, start: int) -> tuple[str, int] | None:
     """Find the side that is named from a word on, before another size, and where it ends."""
-    words, atoms = sentence.words, sentence.atoms
+    words = sentence.words
+    by_letter = _BY_LETTER.get("".join(words[first : first + 1]))
+    if by_letter is not None and not _is_size(sentence, first + 1):
+        return by_letter, first + 1
+    return _end_at(words, first, start) or _side_ahead(sentence, first)
+
+
+def _end_at(words: list[str], first: int, start: int) -> tuple[str, int] | None:
+    """Find both ends, or "that end", which is the side that was named last."""
     if words[first : first + 1] in (["both"], ["each"], ["either"]):
         is_end = words[first + 1 : first + 2] in (["end"], ["ends"])
         return "ends" if is_end else "corner", first + 1
@@ -215,6 +218,12 @@ def _side_at(sentence: Sentence, first: int, start: int) -> tuple[str, int] | No
     if words[first : first + 2] in (["that", "end"], ["this", "end"], ["that", "side"]):
         said = _side_named(words[:start])
         return (said, first + 2) if said else None
+    return None
+
+
+def _side_ahead(sentence: Sentence, first: int) -> tuple[str, int] | None:
+    """Find a side's name before another size or a comma."""
+    words, atoms = sentence.words, sentence.atoms
     for j in range(first, min(first + 6, len(atoms))):
         if atoms[j].kind == "size" or atoms[j].word in {",", ";"}:
             return None
@@ -224,7 +233,7 @@ def _side_at(sentence: Sentence, first: int, start: int) -> tuple[str, int] | No
 
 
 def _side_named(words: list[str]) -> str:
-    """Give the side that was named last: "at the right-hand end, 350 from that end"."""
+    """Return the side that was named last: "at the right-hand end, 350 from that end"."""
     for i in range(len(words) - 1, -1, -1):
         side = SIDES.at(words, i) if words[i] else None
         if side is not None and _ENDS & set(words[i + side[1] : i + side[1] + 2]):
@@ -233,30 +242,41 @@ def _side_named(words: list[str]) -> str:
 
 
 def is_span(words: list[str], i: int) -> bool:
-    """Whether "from front to back" begins here, which names a size and no side."""
+    """Whether "from front to back" or "seen from the front" begins here, which name no side."""
     if words[i] not in ("from", "von", "vom"):
         return False
+    if _VIEWED & {*words[max(0, i - 2) : i], *words[i + 1 : i + 5]}:
+        return True
     said = [word for word in words[i + 1 : i + 7] if word not in ("the", "der", "dem", "side")][:3]
     if len(said) < 3 or said[1] not in ("to", "nach", "zur", "bis"):
         return False
+    if said[0] == said[2]:
+        return True  # "from end to end"
     return SIDES.at(said, 2) is not None if said[2] else False
 
 
 def _ends_at_edge(sentence: Sentence, start: int) -> bool:
-    """Whether a distance runs to a hole's edge and not to its middle."""
+    """Return whether a distance runs to a hole's edge and not to its middle."""
     words = sentence.words
     for i in range(start, min(start + 4, len(words))):
-        if words[i] == "to":
-            following = set(words[i + 1 : i + 5])
+        if words[i] in ("to", "bis"):
+            ahead = words[i + 1 : i + 5]
+            following = set(ahead[: ahead.index("")] if "" in ahead else ahead)
             return bool(_EDGES & following) and not _CENTRES & following
         if sentence.atoms[i].kind != "word":
             return False
     return False
 
 
+def _is_size(sentence: Sentence, i: int) -> bool:
+    return i < len(sentence.atoms) and sentence.atoms[i].kind == "size"
+
+
 def _beside(sentence: Sentence, measure: Measure, start: int) -> bool:
     """Take a distance to the left or the right of something: "150 mm to the right of it"."""
-    following = sentence.words[start : start + 5]
+    ahead = sentence.atoms[start : start + 5]
+    until = next((i for i, atom in enumerate(ahead) if atom.word in _BREAKS), len(ahead))
+    following = sentence.words[start : start + until]
     if measure.size.unit in ("mm", None) and measure.size.amount <= _SMALL_MM:
         return False
     for word, sign in (("right", 1), ("left", -1), ("rechts", 1), ("links", -1)):
@@ -270,19 +290,3 @@ def _beside(sentence: Sentence, measure: Measure, start: int) -> bool:
             measure.cue = (start, start + at + 2)
             return True
     return False
-
-
-def _letter_after(sentence: Sentence, i: int) -> str:
-    """Give the role of a single letter after a size: "2200 (L)", "750 W x 490 D"."""
-    atoms = sentence.atoms
-    bracketed = i + 2 < len(atoms) and atoms[i].word == "(" and atoms[i + 2].word == ")"
-    at = i + 1 if bracketed else i
-    if at >= len(atoms) or atoms[at].word not in SINGLE:
-        return ""
-    follows = atoms[at + 1].word if at + 1 < len(atoms) else ","
-    is_size = at + 1 < len(atoms) and atoms[at + 1].kind == "size"
-    is_size = is_size and not _letters_lead(sentence)
-    if not bracketed and not is_size and follows not in {",", ".", ";", ")"} | CONNECTORS:
-        return ""
-    found = LABELS.at(sentence.words, at)
-    return found[0] if found is not None else ""

@@ -5,7 +5,8 @@ from __future__ import annotations
 from itertools import pairwise
 from typing import Final
 
-from ledgerstone.enquiry.cues import ADJECTIVES, NAMED, SINGLE, is_span, take_cue
+from ledgerstone.enquiry.cues import ADJECTIVES, NAMED, is_span, take_cue
+from ledgerstone.enquiry.letters import SINGLE
 from ledgerstone.enquiry.lexicon import FROM, LABELS, ROLES, SIDES, mark
 from ledgerstone.enquiry.measure import Measure
 from ledgerstone.enquiry.sentences import Sentence
@@ -17,10 +18,16 @@ _BEFORE_FILLERS: Final = word_set(
     "sollte beträgt auf betragen need it being roughly around full make either stays remains"
     " still was m "
     "ft 's it's total finished overall we i you they brauchen ich wir i'd we'd like changed"
-    " change wise thought think increased reduced now"
+    " change je jeweils each jetzt nun überall everywhere throughout durchgehend wise thought"
+    " think increased"
+    " reduced now say maybe perhaps ideally"
 )
 
 
+_ALL: Final = word_set("all both each alle beide aller")
+_OF_ALL: Final = word_set(
+    "all both each alle beide aller for worktops tops slabs pieces shelves sills worktop platten"
+)
 _UNITS: Final = word_set("mm cm m in inch inches ft")
 
 
@@ -29,6 +36,8 @@ _SIDE_NEAR: Final = 5
 _BEING: Final = word_set("is was are would looks seems ist war sind wäre mm cm")
 
 
+_NOUN_ROLES: Final = frozenset({"long", "wide", "deep", "thick"})
+_NOUNS_OF_SIZE: Final = word_set("length depth width thickness länge tiefe breite stärke dicke")
 _TOO: Final = frozenset({"too", "zu"})
 
 
@@ -60,16 +69,51 @@ def read_before(sentence: Sentence, measure: Measure, start: int, used: set[int]
     for steps, i in enumerate(range(measure.at - 1, max(start, measure.at - 8) - 1, -1)):
         if i in used or _label_before(sentence, measure, start, i, used):
             return
-        if _edge_before(sentence, measure, i, used):
+        if _edge_before(sentence, measure, i, used) or not _is_passed(sentence, i, steps, start):
             return
-        is_struck = atoms[i].kind == "other" and steps < 2
-        is_role = bool(words[i]) and ROLES.at(words, i) is not None
-        if atoms[i].word not in _BEFORE_FILLERS and not is_struck and not is_role:
-            return
+
+
+def _is_passed(sentence: Sentence, i: int, steps: int, start: int) -> bool:
+    """Whether the name of a size may stand before an atom: a filler, a role, a number struck."""
+    words, atoms = sentence.words, sentence.atoms
+    if atoms[i].word == "," and _names_first(sentence, i, start):
+        return True  # "Thickness, say 2 inches"
+    is_struck = atoms[i].kind == "other" and steps < 2
+    is_role = bool(words[i]) and ROLES.at(words, i) is not None
+    is_all = atoms[i].word in _OF_ALL and bool(_ALL & set(words[start : i + 1]))
+    return atoms[i].word in _BEFORE_FILLERS or is_struck or is_role or is_all
+
+
+def _names_first(sentence: Sentence, i: int, start: int) -> bool:
+    """Return whether a comma comes right after the name of a size with which its clause begins."""
+    words, atoms = sentence.words, sentence.atoms
+    if i <= start or not words[i - 1] or words[i - 1] in ADJECTIVES or words[i - 1] in SINGLE:
+        return False
+    named = LABELS.at(words, i - 1)
+    begins = i - 1 == 0 or atoms[i - 2].word in ",;(" or words[i - 2] in ("the", "for", "as")
+    return named is not None and named[0] in NAMED and begins
+
+
+def read_lone(sentence: Sentence, found: list[Measure]) -> None:
+    """Give a sentence's only size the role of the only noun of size before it.
+
+    "In der Tiefe hätte ich gern etwas mehr als bisher, nämlich 65 cm."
+    """
+    alone = [one for one in found if one.of == 1 and not (one.role or one.side)]
+    if len(found) != 1 or not alone or alone[0].size.unit is None:
+        return
+    words = sentence.words[: alone[0].at]
+    named = [
+        tag
+        for start, count, tag in LABELS.all_in(words)
+        if tag in _NOUN_ROLES and words[start + count - 1] in _NOUNS_OF_SIZE
+    ]
+    if len(named) == 1:
+        alone[0].role = named[0]
 
 
 def read_question(sentence: Sentence, sizes: list[Measure], asked: str) -> str:
-    """Give the first size the role that a form asked for on its line; give what is asked now.
+    """Set the first size's role to the one a form asked for on its line; return what is asked now.
 
     "How long is it? 1250 mm"
     """
@@ -80,7 +124,7 @@ def read_question(sentence: Sentence, sizes: list[Measure], asked: str) -> str:
 
 
 def _asked_before(words: list[str]) -> str:
-    """Give the role of "how thick", if that is said."""
+    """Return the role of "how thick", if that is said."""
     at = words.index("how") + 1 if "how" in words else len(words)
     role = ROLES.at(words, at) if at < len(words) and words[at] else None
     return role[0] if role is not None else ""
@@ -93,10 +137,11 @@ def _label_before(
     words = sentence.words
     if words[end] in SINGLE and measure.at - end > 2:
         return False
-    for count in range(1, 7):
+    for count in range(6, 0, -1):  # "L x D x T" before "T"
         first = end - count + 1
         label = LABELS.at(words, first) if first >= start and words[first] else None
-        if label is not None and label[0] in NAMED and label[1] == count:
+        counts = label is not None and label[0] == "quantity" and measure.of > 1
+        if label is not None and label[0] in NAMED and label[1] == count and not counts:
             measure.role = label[0]
             _label_unit(sentence, measure, end + 1)
             take_cue(measure, first, end + 1, used)

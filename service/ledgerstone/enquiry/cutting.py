@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.enquiry.focus import Heard
+from ledgerstone.enquiry.focus import ParsedSentence
 from ledgerstone.enquiry.lexicon import SIDES
 from ledgerstone.enquiry.measures import Measure
-from ledgerstone.enquiry.scene import Claim, Piece, say
+from ledgerstone.enquiry.scene import Claim, SaidPiece, say
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.settle import Settler
 from ledgerstone.enquiry.word_sets import word_set
@@ -23,17 +23,17 @@ _BEHIND: Final = 5
 _AHEAD: Final = 12
 
 
-def cut_corners(heard: Heard, piece: Piece | None, settler: Settler) -> None:
+def cut_corners(parsed: ParsedSentence, piece: SaidPiece | None, settler: Settler) -> None:
     """Take how far a corner is cut back along each of its sides; those sizes are no others."""
-    words = heard.sentence.words
+    words = parsed.sentence.words
     for i, word in enumerate(words):
         near = words[max(0, i - _BEHIND) : i + _BEHIND + 1]
         if word not in _CORNER or piece is None or not _CUT & set(near):
             continue
-        corner = _corner(heard.sentence, i)
-        free = [one for one in heard.sizes if i < one.at <= i + _AHEAD and _is_free(one)]
+        corner = _corner(parsed.sentence, i)
+        free = [one for one in parsed.sizes if i < one.at <= i + _AHEAD and _is_free(one)]
         if corner and free:
-            _note(piece, corner, free, settler, heard)
+            _note(piece, corner, free, settler, parsed)
 
 
 def _corner(sentence: Sentence, at: int) -> str:
@@ -48,11 +48,13 @@ def _is_free(measure: Measure) -> bool:
     return not measure.side and measure.role in ("", "apart", "size") and not measure.replaced
 
 
-def _note(piece: Piece, corner: str, free: list[Measure], settler: Settler, heard: Heard) -> None:
+def _note(
+    piece: SaidPiece, corner: str, free: list[Measure], settler: Settler, parsed: ParsedSentence
+) -> None:
     along = free[0]
     across = free[0].members[1] if free[0].of == 2 else free[0]
     for axis, measure in (("x", along), ("y", across)):
-        claim = settler.claim(measure, "place", heard.rank)
+        claim = settler.claim(measure, "place", parsed.rank)
         if claim is not None:
             say(piece.claims, f"cut:{corner}:{axis}", claim)
     for measure in {id(along): along, id(across): across}.values():
@@ -62,7 +64,7 @@ def _note(piece: Piece, corner: str, free: list[Measure], settler: Settler, hear
 def outline_points(
     claims: dict[str, list[Claim]], length: Claim, width: Claim
 ) -> list[tuple[Length, Length]]:
-    """Give the outline of a rectangle with its corners cut off; none where that cannot be.
+    """Return the outline of a rectangle with its corners cut off; none if that cannot be.
 
     Points run anticlockwise from the front-left corner.
     """
@@ -84,7 +86,7 @@ def outline_points(
 
 
 def tapered_points(length: Claim, left: Claim, right: Claim) -> list[tuple[Length, Length]]:
-    """Give the outline of a slab whose ends differ, its back straight and square to both."""
+    """Return the outline of a slab whose ends differ, its back straight and square to both."""
     deepest = max(left.mm, right.mm)
     corners = ((0.0, deepest - left.mm), (length.mm, deepest - right.mm))
     ends = ((length.mm, deepest), (0.0, deepest))

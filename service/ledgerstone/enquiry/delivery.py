@@ -7,8 +7,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import Final
 
-from ledgerstone.enquiry.lexicon import NUMBERS
-from ledgerstone.enquiry.scene import Span, Word
+from ledgerstone.enquiry.scene import SaidWord
+from ledgerstone.enquiry.tokens import TextSpan
+from ledgerstone.enquiry.way_in import climb_in, steps_in
 
 _KINDS: Final = (
     (
@@ -27,6 +28,7 @@ _KINDS: Final = (
         "own-van",
         re.compile(
             r"\b(?:your|you[^.\n]{0,24}?your) (?:own )?(?:van|vehicle|truck|transport)\b"
+            r"|(?:dropped|delivered|brought|sent) (?:\w+ )?(?:by|in|with) our van"
             r"|with (?:the |your )?own van|\b(?:own|by) van\b|\bvan (?:is )?(?:ok(?:ay)?|fine)\b"
             r"|\b(?:ihrem|eurem|ihr|euer) (?:eigenen )?"
             r"(?:fahrzeug|transporter|lkw|wagen)\b",
@@ -44,10 +46,13 @@ _KINDS: Final = (
     (
         "collect",
         re.compile(
-            r"\b(?:collect(?:s|ed|ing|ion)?\b|pick(?:ed|ing)? (?:it |them |everything "
-            r"|the \w+ |all )?up|pick ?up\b(?! truck)|fetch(?:ed|es)? |fetch it|abhol\w*"
+            r"\b(?:collect(?:s|ed|ing|ion)?\b|pick(?:ed|ing|s)? (?:it |them |everything "
+            r"|the \w+ |all )?up|pick ?up\b(?! truck)|fetch(?:ed|es)? |fetch it|abhol\w*|abgeholt"
+            r"|\bcoll(?=\.)"
+            r"|\bfetching\b|\bkommen mit (?:dem|unserem|einem) (?:auto|anhänger|transporter)"
             r"|holen (?:\w+ ){0,3}(?:selbst )?ab\b"
-            r"|come to (?:take|get|fetch)|come (?:myself|with (?:my|our|a) (?:own )?(?:car|van"
+            r"|come (?:to|and) (?:take|get|fetch)|come (?:myself|with (?:my|our"
+            r"|a) (?:own )?(?:car|van"
             r"|trailer|truck))|take (?:it |them )?(?:away )?from you\b"
             r"|take it (?:by )?(?:myself|with (?:my|a|the) (?:car|van|trailer))"
             r"|take it (?:away )?(?:with us|ourselves"
@@ -58,53 +63,53 @@ _KINDS: Final = (
 )
 _DELIVERED: Final = re.compile(
     r"\bdeliver(?:y|ed|ing)?\b|\bship(?:ped|ping)?\b|\blieferung\b|\bliefern\b|\bgeliefert\b"
-    r"|\bbring it\b|\bsend it\b(?! to me)|hold delivery",
+    r"|\bbring (?:it|them)\b|\bsend (?:it|them)\b(?! to me)|hold delivery|\bby courier\b"
+    r"|\b(?:post(?:ed|ing)?|courier(?:ed)?|shipping|sent) (?:it |them |over )?to\b(?! (?:me|you)\b)"
+    r"|\bdrop(?:ped)? (?:it |them )?off\b|\b(?:ver|zu)(?:schick|send|stell)\w+|\bversand\b"
+    r"|\b(?:zugeschickt|zugestellt|verschickt)\b|\bangeliefert\b|\banlief\w+",
     re.IGNORECASE,
 )
 _NOT_FITTED: Final = re.compile(
     r"(?:our|my|the|own|a|kitchen) (?:\w+ )?fitter|we(?:'ll|’ll| will| can)? (?:fit"
     r"|install) (?:it|them)|fit (?:it|them) (?:ourselves|myself)|plot \d+ fits|so it fits"
     r"|it fits\b|no fitting|without fitting|fitter has|fits on|if it fits|(?:i|we)(?:'ll|’ll"
-    r"| will| can| shall) (?:be )?(?:fitting|installing)|outfit|fits in|fitted kitchen"
-    r"|selbst ein|fitted wardrobe|have (?:it|them) fitted by our|to fit (?:the|our|my|in"
+    r"| will| can| shall) (?:be )?(?:fitting|installing)|outfit|fit(?:ting)?[ -]out|fits in"
+    r"|fitted kitchen"
+    r"|selbst ein|fitt\w* (?:required|needed|wanted)?\W{0,4}(?:no|nein)\b"
+    r"|(?:fit|install) (?:it |them )?(?:ourselves|myself|themselves)|(?:fit|install)\w* by (?:our"
+    r"|my|others)|(?:einbau|montage) (?:macht|übernimmt|übernehmen|durch|machen)"
+    r"|(?:spüle|becken|kochfeld|armatur)\b[^.\n]{0,40}eingebaut|(?:von unten|bündig) eingebaut"
+    r"|fitted wardrobe|have (?:it|them) fitted by our|to fit (?:the|our|my|in"
     r"|between|under|over|round|a|on|an|onto)",
     re.IGNORECASE,
 )
 _UNSURE: Final = re.compile(
     r"(?:deliver\w*|\bpost(?:ed)?\b)[^.\n]{0,60}\bor\b[^.\n]{0,30}(?:collect|pick|fetch)"
     r"|(?:collect|pick"
-    r"|fetch)[^.\n]{0,50}\bor\b[^.\n]{0,40}deliver|not decided|haven't decided how"
+    r"|fetch)[^.\n]{0,50}\bor\b[^.\n]{0,40}deliver\w*|not decided|haven't decided how"
     r"|lieferung oder abholung|abholung oder lieferung",
     re.IGNORECASE,
 )
 _LABEL: Final = re.compile(
-    r"(?:delivery|collection|abholung|lieferung)[ \t]*(?:or|/|oder)[ \t]*(?:delivery|collection"
-    r"|abholung|lieferung)"
-    r"[ \t]*[:|\t]",
+    r"(?:delivery|delivered|collection|collected|collect|pick-?up|abholung|lieferung)[ \t]*"
+    r"(?:or|/|oder)[ \t]*(?:delivery|delivered|collection|collected|collect|pick-?up|abholung"
+    r"|lieferung)[ \t]*[:|\t]",
     re.IGNORECASE,
 )
 _POSTCODE: Final = re.compile(r"\b[A-Z]{1,2}\d{1,2}[A-Z]?[ \u00a0]?\d[A-Z]{2}\b")
+_EIRCODE: Final = re.compile(r"\b[A-Z]\d[\dW][ \u00a0]?[A-Z0-9]{4}\b")
+_PLACED: Final = re.compile(
+    r"\b(?:at|to|in|near|nach|in|zu|an)[ \t](\d{5})\b(?![ \t]?(?:mm|cm|x|×))"
+    r"|^[ \t]*(?:[^\W\d]{1,30},?[ \t]+)?(\d{5})[ \t]+[A-ZÄÖÜ]"
+    r"|,[ \t]*[A-Z]{2}[ \t]+(\d{5})\b"
+    r"|[.,:][ \t]+(?:D-)?(\d{5})[ \t]+(?!Euro|EUR|St\u00fcck|Teile|Platten)[A-ZÄÖÜ][a-zäöüß]{2}",
+    re.MULTILINE,
+)
 _POSTCODE_LABEL: Final = re.compile(
     r"\b(?:post ?code|plz|zip(?: code)?"
-    r"|code postal)\b[^\w\n]{0,4}(?:is )?([A-Z]{0,2}-?\d{4,5}\b"
+    r"|code postal)(?:[ \t]?[/,+&][ \t]?(?:ort|town|city"
+    r"|stadt))?\b[^\w\n]{0,4}(?:is )?([A-Z]{0,2}-?\d{4,5}\b"
     r"|[A-Z]{1,2}\d{1,2}[A-Z]?[ \u00a0]?\d[A-Z]{2}\b)",
-    re.IGNORECASE,
-)
-_NUMBER_WORDS: Final = "|".join(
-    sorted(
-        (w for w in NUMBERS if w not in ("a", "an", "half", "zero", "null", "halben", "halber")),
-        key=len,
-        reverse=True,
-    )
-)
-_STEPS: Final = re.compile(
-    rf"\b(?P<count>\d{{1,3}}|{_NUMBER_WORDS}|a|no)\s(?:\w{{1,12}}\s)?(?:steps?|stairs"
-    rf"|stufen?)\b(?! \d)|(?P<one>\bone step\b)|(?P<ohne>\bkeine stufen\b)",
-    re.IGNORECASE,
-)
-_FLAT: Final = re.compile(
-    r"\bflat access\b|\blevel (?:access|from|throughout)\b|\bno steps\b|,\s?level\b|step-free"
-    r"|ebenerdig|level all the way|all on the level",
     re.IGNORECASE,
 )
 _FLOORS: Final = (
@@ -118,7 +123,8 @@ _FLOORS: Final = (
     (
         0,
         re.compile(
-            r"\bground floor\b|\bmain floor\b|\berdgeschoss\b|\bground level\b|\bim eg\b",
+            r"\bground floor\b|\bmain floor\b|\berdgeschoss\b|\bground level\b|\bim eg\b"
+            r"|(?-i:\bEG\b)",
             re.IGNORECASE,
         ),
     ),
@@ -148,17 +154,21 @@ _FLOORS: Final = (
 
 @dataclass(slots=True)
 class DeliveryFound:
-    """What was said of the delivery; each value with its words."""
+    """What was said of the delivery; each value with its words.
 
-    kind: Word | None = None
-    postcode: Word | None = None
-    steps: Word | None = None
-    floor: Word | None = None
+    ``climb``: stairs that are told without the number of their steps.
+    """
+
+    kind: SaidWord | None = None
+    postcode: SaidWord | None = None
+    steps: SaidWord | None = None
+    floor: SaidWord | None = None
+    climb: SaidWord | None = None
     is_delivered: bool = False
-    unsure: tuple[Span, ...] = field(default_factory=tuple)
+    unsure: tuple[TextSpan, ...] = field(default_factory=tuple)
 
 
-def delivery_of(text: str, spans: Sequence[Span], whole: Sequence[Span]) -> DeliveryFound:
+def delivery_of(text: str, spans: Sequence[TextSpan], whole: Sequence[TextSpan]) -> DeliveryFound:
     """Read the newest words first, then older ones for what they leave unsaid.
 
     Parameters
@@ -188,11 +198,12 @@ def _read(text: str, start: int, end: int, found: DeliveryFound) -> None:
         found.kind = _kind(text, start, end)
     found.is_delivered = found.is_delivered or bool(_DELIVERED.search(text, start, end))
     if found.steps is None:
-        found.steps = _steps(text, start, end)
+        found.steps = steps_in(text, start, end)
+        found.climb = found.climb or climb_in(text, start, end)
     if found.floor is None:
         found.floor = next(
             (
-                Word(str(level), (one.span(),))
+                SaidWord(str(level), (one.span(),))
                 for level, pattern in _FLOORS
                 if (one := pattern.search(text, start, end))
             ),
@@ -200,7 +211,7 @@ def _read(text: str, start: int, end: int, found: DeliveryFound) -> None:
         )
 
 
-def _kind(text: str, start: int, end: int) -> Word | None:
+def _kind(text: str, start: int, end: int) -> SaidWord | None:
     for kind, pattern in _KINDS:
         for one in pattern.finditer(text, start, end):
             around = text[max(start, one.start() - 40) : min(end, one.end() + 24)]
@@ -214,34 +225,27 @@ def _kind(text: str, start: int, end: int) -> Word | None:
                 continue
             if _in_label(text, start, one):
                 continue
-            return Word(kind, (one.span(),))
+            return SaidWord(kind, (one.span(),))
     return None
 
 
 def _in_label(text: str, start: int, found: re.Match[str]) -> bool:
-    """Whether words stand in a field's name: "Delivery or collection:"."""
+    """Return whether words stand in a field's name: "Delivery or collection:"."""
     return any(
         one.start() <= found.start() < one.end()
         for one in _LABEL.finditer(text, max(start, found.start() - 24), found.end() + 24)
     )
 
 
-def _steps(text: str, start: int, end: int) -> Word | None:
-    for found in _STEPS.finditer(text, start, end):
-        said = (found["count"] or "").lower()
-        if found["ohne"] or said == "no":
-            return Word("0", (found.span(),))
-        if found["one"] or said in ("a", "one"):
-            return Word("1", (found.span(),))
-        count = int(said) if said.isdigit() else int(NUMBERS.get(said, 0))
-        return Word(str(count), (found.span(),))
-    flat = _FLAT.search(text, start, end)
-    return Word("0", (flat.span(),)) if flat else None
-
-
-def _postcode(text: str, start: int, end: int) -> Word | None:
+def _postcode(text: str, start: int, end: int) -> SaidWord | None:
     labelled = _POSTCODE_LABEL.search(text, start, end)
     if labelled:
-        return Word(labelled[1], (labelled.span(1),))
-    found = _POSTCODE.search(text, start, end)
-    return Word(" ".join(found[0].split()), (found.span(),)) if found else None
+        return SaidWord(labelled[1], (labelled.span(1),))
+    found = _POSTCODE.search(text, start, end) or _EIRCODE.search(text, start, end)
+    if found is not None:
+        return SaidWord(" ".join(found[0].split()), (found.span(),))
+    placed = _PLACED.search(text, start, end)
+    if placed is None:
+        return None
+    group = placed.lastindex or 0
+    return SaidWord(placed[group], (placed.span(group),))

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from ledgerstone.enquiry.entries import Entries, Members
+from ledgerstone.enquiry.entries import Entries
 from ledgerstone.enquiry.pieces import OpeningFound, PieceFound
+from ledgerstone.json_types import Members
 
 
 def draft_cutout(entries: Entries, at: str, found: PieceFound, one: OpeningFound) -> Members:
@@ -55,12 +56,12 @@ def _ask_opening(
 
 
 def is_sized(one: OpeningFound) -> bool:
-    """Whether an opening's size is known."""
+    """Return whether an opening's size is known."""
     return "diameter" in one.values or {"length", "width"} <= one.values.keys()
 
 
 def _waits(found: PieceFound, one: OpeningFound, axis: str) -> bool:
-    """Whether a place was said that only a size of the slab keeps from being known."""
+    """Return whether a place was said that only a size of the slab keeps from being known."""
     if found.extent(axis) is not None:
         return False
     sides = {"x": ("right",), "y": ("back",)}[axis]

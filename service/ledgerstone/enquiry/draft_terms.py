@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from ledgerstone.enquiry.belonging import said_of
-from ledgerstone.enquiry.entries import Entries, Members
+from ledgerstone.enquiry.entries import Entries
 from ledgerstone.enquiry.look import sealer_in, surface_in
 from ledgerstone.enquiry.pieces import PieceFound
-from ledgerstone.enquiry.scene import Word
+from ledgerstone.enquiry.scene import SaidWord
 from ledgerstone.enquiry.whereabouts import place_of
+from ledgerstone.json_types import Members
 
 
 def draft_look(entries: Entries, at: str, found: PieceFound) -> Members:
@@ -39,7 +40,7 @@ def draft_look(entries: Entries, at: str, found: PieceFound) -> Members:
     return made
 
 
-def _finish(entries: Entries, finish: Word) -> Mapping[str, str]:
+def _finish(entries: Entries, finish: SaidWord) -> Mapping[str, str]:
     surface = surface_in(finish.value)
     sealer = sealer_in(finish.value)
     sealers = [one.name for one in entries.workshop.sealers if sealer and sealer in one.name]
@@ -67,12 +68,28 @@ def _edges(entries: Entries, at: str, found: PieceFound) -> Members:
     return made
 
 
+def draft_rests(entries: Entries) -> None:
+    """Note that a slab lies on units whose widths, which its strength depends on, are unsaid."""
+    said = entries.found.on_units
+    if said is None:
+        return
+    words = entries.words(said.spans)
+    entries.draft.doubtful.append(
+        {
+            "at": "/slabs/0/rests",
+            "says": entries.asking.say("on_units", said=" ".join(words[0]["text"].split())),
+            "asks": entries.asking.say("ask_units"),
+            "readings": [{"value": "", "from": words}],
+        }
+    )
+
+
 def draft_delivery(entries: Entries) -> None:
     """Write how it is to come."""
     said = entries.found.delivery
     made: Members = {}
     for key in ("kind", "postcode", "steps", "floor"):
-        word: Word | None = getattr(said, key)
+        word: SaidWord | None = getattr(said, key)
         if word is not None:
             value = int(word.value) if key in ("steps", "floor") else word.value
             made[key] = value
@@ -80,9 +97,26 @@ def draft_delivery(entries: Entries) -> None:
     if made:
         entries.draft.order["delivery"] = made
     if said.unsure:
-        readings = [{"value": "", "from": entries.words(said.unsure)}]
+        words = entries.words(said.unsure)
+        readings = [{"value": kind, "from": words} for kind in ("collect", "pallet")]
         entries.draft.doubtful.append(
-            {"at": "/delivery/kind", "says": entries.asking.say("delivery"), "readings": readings}
+            {
+                "at": "/delivery/kind",
+                "says": entries.asking.say("delivery"),
+                "asks": entries.asking.say("ask_delivery"),
+                "readings": readings,
+            }
+        )
+    is_collected = said.kind is not None and said.kind.value == "collect"
+    if said.climb is not None and said.steps is None and not is_collected:
+        stairs = said.climb.value
+        entries.draft.doubtful.append(
+            {
+                "at": "/delivery/steps",
+                "says": entries.asking.say("some_steps", said=stairs),
+                "asks": entries.asking.say("steps", said=stairs),
+                "readings": [{"value": "", "from": entries.words(said.climb.spans)}],
+            }
         )
     if said.postcode is None and said.kind is not None and said.kind.value != "collect":
         entries.miss("/delivery/postcode", "postcode")
@@ -95,12 +129,14 @@ def draft_needed(entries: Entries) -> None:
         entries.draft.order["needed_by"] = needed.day.isoformat()
         entries.value("/needed_by", needed.day.isoformat(), needed.spans, "worked-out")
     if needed.doubt:
-        readings = [
-            {
-                "value": needed.day.isoformat() if needed.day else "",
-                "from": entries.words(needed.spans),
-            }
-        ]
+        days = [day.isoformat() for day in needed.readings()] or [""]
+        readings = [{"value": day, "from": entries.words(needed.spans)} for day in days]
+        said = " ".join(one["text"] for one in entries.words(needed.spans))
         entries.draft.doubtful.append(
-            {"at": "/needed_by", "says": entries.asking.spoken(needed.doubt), "readings": readings}
+            {
+                "at": "/needed_by",
+                "says": entries.asking.spoken(needed.doubt),
+                "asks": entries.asking.say("ask_day", said=" ".join(said.split()).strip(" .,;:!?")),
+                "readings": readings,
+            }
         )

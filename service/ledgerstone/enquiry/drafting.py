@@ -6,10 +6,11 @@ from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.enquiry.draft_openings import draft_cutout
-from ledgerstone.enquiry.draft_terms import draft_delivery, draft_look, draft_needed
-from ledgerstone.enquiry.entries import Draft, Entries, Members
+from ledgerstone.enquiry.draft_terms import draft_delivery, draft_look, draft_needed, draft_rests
+from ledgerstone.enquiry.entries import Entries, OrderDraft
 from ledgerstone.enquiry.pieces import PieceFound
 from ledgerstone.enquiry.scene import Claim
+from ledgerstone.json_types import Members
 from ledgerstone.order import USES
 
 _SIZES: Final = {
@@ -21,11 +22,12 @@ _SIZES: Final = {
 _WHATS: Final = frozenset({"what_length", "what_width", "what_diameter", "what_thickness"})
 
 
-def drafted(entries: Entries) -> Draft:
+def drafted(entries: Entries) -> OrderDraft:
     """Write every slab, then the delivery and the day."""
     for i, piece in enumerate(entries.found.pieces):
         entries.draft.order["slabs"].append(_slab(entries, i, piece))
     _join(entries)
+    draft_rests(entries)
     draft_delivery(entries)
     draft_needed(entries)
     return entries.draft
@@ -74,7 +76,7 @@ def _join(entries: Entries) -> None:
 
 
 def join_of(side: str) -> Members:
-    """Give the join of an L's legs: the shorter one's near end meets the longer one's front."""
+    """Return the join of an L's legs: the shorter one's near end meets the longer one's front."""
     end = {"right": "left", "left": "right"}[side]
     return {"one": {"slab": 0, "side": "front"}, "other": {"slab": 1, "side": end}}
 

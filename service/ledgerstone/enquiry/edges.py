@@ -9,9 +9,9 @@ from fractions import Fraction
 from itertools import pairwise
 from typing import Final
 
-from ledgerstone.enquiry.scene import Span
+from ledgerstone.enquiry.tokens import TextSpan
 from ledgerstone.errors import QuantityError
-from ledgerstone.quantities import Length, Unit
+from ledgerstone.quantities import Length, UnitName
 
 _PROFILES: Final = (
     (
@@ -21,7 +21,8 @@ _PROFILES: Final = (
     (
         "round",
         re.compile(
-            r"\bround(?:ed)?(?: over| off)?\b|\bradius(?:ed)?\b|\bpencil round\b|\bbullnose\w*"
+            r"(?<!all )(?<!way )\bround(?:ed)?(?: over| off)?\b|\bradius(?:ed)?\b"
+            r"|\bpencil round\b|\bbullnose\w*"
             r"|\babgerundet\w*|\bgerundet\w*|\brundung\b",
             re.IGNORECASE,
         ),
@@ -88,12 +89,12 @@ class EdgeSaid:
     side: str
     profile: str
     size: Length | None
-    spans: tuple[Span, ...]
+    spans: tuple[TextSpan, ...]
     how: str = "said"
 
 
-def edges_of(text: str, spans: Sequence[Span]) -> list[EdgeSaid]:
-    """Give what is said of edges, by side; what is said of all or of visible ones is spread."""
+def edges_of(text: str, spans: Sequence[TextSpan]) -> list[EdgeSaid]:
+    """Return what is said of edges, by side; what is said of all or of visible ones is spread."""
     said: dict[str, EdgeSaid] = {}
     for start, end in spans:
         walls: dict[str, EdgeSaid] = {}
@@ -107,11 +108,11 @@ def edges_of(text: str, spans: Sequence[Span]) -> list[EdgeSaid]:
     return [said[side] for side in (*_MORE, "rim") if side in said]
 
 
-def _clauses(text: str, start: int, end: int) -> list[Span]:
+def _clauses(text: str, start: int, end: int) -> list[TextSpan]:
     cuts = [start, *(found.start() for found in re.finditer(r",", text[start:end]))]
     bounds = [start, *(start + cut for cut in cuts[1:]), end]
     spans = list(pairwise(bounds))
-    merged: list[Span] = []
+    merged: list[TextSpan] = []
     for span in spans:
         words = text[slice(*span)]
         alone = any(pattern.search(words) for _, pattern in _PROFILES)
@@ -122,7 +123,7 @@ def _clauses(text: str, start: int, end: int) -> list[Span]:
     return merged
 
 
-def _in_clause(text: str, clause: Span, known: dict[str, EdgeSaid]) -> list[EdgeSaid]:
+def _in_clause(text: str, clause: TextSpan, known: dict[str, EdgeSaid]) -> list[EdgeSaid]:
     words = text[slice(*clause)]
     profile = next(
         ((name, found) for name, pattern in _PROFILES if (found := pattern.search(words))), None
@@ -166,10 +167,10 @@ def _sides(words: str, known: dict[str, EdgeSaid]) -> tuple[list[str], str]:
     return named, "said"
 
 
-def _size(words: str, near: Span) -> Length | None:
+def _size(words: str, near: TextSpan) -> Length | None:
     sizes = sorted(_SIZE.finditer(words), key=lambda found: abs(found.start() - near[0]))
     for found in sizes:
-        unit: Unit = (
+        unit: UnitName = (
             "in"
             if (found["u"] or "").lower().startswith(("in", '"'))
             else "cm"

@@ -8,11 +8,14 @@ from typing import Final
 # Words that give a size its role: what stands after it, and what names it before.
 ROLES: Final = MappingProxyType(
     {
-        "long": "long, length, in length, of length, lengthways, lengthwise, end to end, overall"
+        "long": "long, lg, from end to end, from left to right, from side to side, length, in"
+        " length,"
+        " of length, lengthways, lengthwise, end to end, overall"
         " length",
-        "wide": "wide, width, in width, of width, width ways, broad",
-        "deep": "deep, profound, depth, projection, front to back, in depth, of depth,"
-        " front-to-back, from front to"
+        "wide": "wide, wd, width, in width, of width, width ways, broad",
+        "deep": "deep, dp, profound, depth, projection, front to back, in depth, of depth,"
+        " front-to-back, wall to front, from wall to front, from the wall to the front, from"
+        " front to"
         " back, back to front, from back to front",
         "thick": "thick, thk, in thickness, of thickness, thickness, thick all over",
         "high": "high, tall, in height, of height, upright",
@@ -20,7 +23,8 @@ ROLES: Final = MappingProxyType(
         "across": "across, round, across the middle, circular",
         "radius": "radius, rad",
         "square": "sq, square",
-        "apart": "past, beyond, apart, between, clear, inside, centres apart, over each end,"
+        "apart": "centres, centers, past, beyond, apart, between, clear, inside, centres apart,"
+        " over each end,"
         " each end, off the"
         " floor, off the ground, spare, overhang, away, below, down the road, miles, of space,"
         " overlap, each side, either end, bigger, smaller, longer, wider, thicker, shorter, deeper,"
@@ -41,16 +45,21 @@ ROLES: Final = MappingProxyType(
 )
 LABELS: Final = MappingProxyType(
     {
-        "long": "length, lenght, long, lengths, l, run, len, total length, overall length, left"
+        "long": "length, lg, lenght, long, lengths, l, run, len, total length, overall length, left"
         " to right"
         ", from left to right, side to side, end to end",
-        "wide": "width, wide, widths, w, breadth",
-        "deep": "profound, depth, deep, d, depths, projection, projecting, projects, comes"
-        " forward, comes out, sticks out, stands out, front to back, from front to back, back to"
+        "wide": "width, wd, wide, widths, w, breadth",
+        "deep": "profound, profundity, depth, deep, d, depths, projection, projecting, projects,"
+        " comes"
+        " forward, comes out, sticks out, stands out, how far it comes out, how far out it comes,"
+        " how far it sticks out, how deep it is, front to back, from front to back, back to"
         " front, from"
-        " back to front, from the wall to the front, from wall to front, wall to front, from the"
+        " back to front, from the wall to the front, from the frame to the front, from the window"
+        " to the front, from the"
+        " glass to the front, from the plaster to the front, frame to front, from wall to front,"
+        " wall to front, from the"
         " back to the front, from the front to the back",
-        "thick": "thickness, thick, thk, thicknes, t, thckness, th",
+        "thick": "how thick it is, thickness, thick, thk, thicknes, t, thckness, th",
         "high": "height, high, tall, h",
         "dia": "diameter, dia, diam, ø, diametre",
         "radius": "radius",
@@ -69,9 +78,9 @@ FROM: Final = (
 )
 SIDES: Final = MappingProxyType(
     {
-        "left": "left, lh, lhs, left-hand, lefthand, l/h",
-        "right": "right, rh, rhs, right-hand, righthand, r/h",
-        "front": "front, near edge, front edge",
+        "left": "left, lh, lhs, lhe, left-hand, lefthand, l/h",
+        "right": "right, rh, rhs, rhe, right-hand, righthand, r/h",
+        "front": "front, near edge, front edge, bottom, bottom edge",
         "back": "back, rear, wall, behind",
     }
 )
@@ -82,18 +91,20 @@ MARKS: Final = MappingProxyType(
         " won't, didn't, wouldn't, neither, nor, don’t, doesn’t, isn’t, aren’t, shan’t, won’t,"
         " didn’t, needn't, needn’t, nowt, dont, nil, haven't, haven’t, can't, can’t",
         "instead": "instead of, rather than, and not, in place of, as opposed to",
-        "correct": "sorry, correction, actually, meant, i mean, should read,"
+        "correct": "won't take it, won’t take it, won't fit, won’t fit, sorry, correction,"
+        " actually, meant, i mean, should read,"
         " revised, revision, changed, change, rang back, hang on, excuse me, wrong, mistake"
         ", update,"
         " updated, oops, scrap that, scrap, instead, go with, no longer, measured again"
         ", remeasured,"
-        " re-measured, re measured, in fact, ps, p.s, apologies, typo, my error, i mistyped, make"
+        " re-measured, re measured, in fact, apologies, typo, my error, i mistyped, make"
         " that, wait, on second thoughts, second thoughts, again properly, properly this"
         " time, it turns out, turns out, amend, amended, amendment, new size, now measures, i look"
         " now, has measured, called back, phoned back, correct that, on reflection, edit",
         "old": "old, existing, current, present one, previous, former, neighbour's, neighbor's,"
         " sister's, friend's, mum's, brother's, tiled one, last one, last lot",
-        "gone": "i'd said, i had said, i'd written, i had written, i'd given, i'd told you,"
+        "gone": "quote was for, price was for, estimate was for, quoted for, i'd said, i had"
+        " said, i'd written, i had written, i'd given, i'd told you,"
         " previously, that was the, that was a, which was a, it was a, that was an, that was"
         " only, original enquiry"
         " was, originally, original order was, first plan was,"
@@ -103,33 +114,50 @@ MARKS: Final = MappingProxyType(
         " being replaced,"
         " replaces, replacing, to be replaced, coming out, coming off, at present, we have now,"
         " already there, already have, already has, got now, used to be, ripped out, next door,"
-        " that's there, going in the skip, go in the skip, that we have, in place now"
+        " i have now, have now, we've got now, i've got now, has gone yellow,"
+        " that's there, that is there, which is there, that's in, one we have, one i have, one we"
+        " had, going in the skip, go in the skip, that we have, in place now"
         ", in at present",
         "new": "new, new one, a concrete one, one in concrete, with concrete, by concrete,"
         " replacement, i want, we want, i'd like, we'd like, would like, need,"
         " make it",
         "also": "also, another, second, as well, plus, other, further, additional, extra, a"
         " matching, matching, third, and a, and one, one more",
-        "about": "about, roughly, approx, approximately, around, circa, ca, or so, ish, give or"
-        " take, nearly, some, say",
+        "about": "imagine, i guess, suppose, presumably, perhaps, maybe, probably, something like,"
+        " in the region of, somewhere around, about, roughly, approx, approximately, around,"
+        " circa, ca, or so, ish, give or"
+        " take, nearly, some",
         "middle": "middle, centre, center, centres, centers, mid point, midpoint, ctr, c/l, mid",
         "centred": "centred, centered, central, centrally, dead centre, dead center, in the centre,"
         " in the center, in the exact centre, in the exact center, in the middle, in the exact"
-        " middle, the very middle, very middle, very centre, very center,"
+        " middle, on the centre line front to back, on the center line front to back, on the"
+        " centreline front to back, on the centerline front to back, the very middle, very"
+        " middle, very centre, very center,"
         " exactly in the middle, exact centre, exact center, dead central, bang in the"
         " middle, through the centre, through the center, through the middle, halfway, half way,"
         " halfway along, half way along, right in the middle, smack in the middle, exactly central,"
-        " in the dead centre, in centre, in middle, mid way, midway, center it, centre it"
+        " in the dead centre, that's the middle, that is the middle, which is the middle,"
+        " so the middle, in centre, in middle, mid way, midway, center it, centre it"
         ", slap bang"
-        " in the middle, centring, in its centre, in its center, in its middle",
-        "behind": "middle of the sink, centre of the sink, center of the sink, middle of the"
+        " in the middle, centring, in its centre, in its center, in its middle, back centre, back"
+        " center, rear centre, rear center, centre back, center back, centre rear, center rear,"
+        " middle of the top, middle of the slab, middle of the worktop, centre of the top,"
+        " centre of the slab, centre of the worktop, center of the top, center of the slab,"
+        " middle of the back, centre of the back, center of the back, middle of the rear, centre"
+        " of the rear, center of the rear, middle of the front, centre of the front, center of the"
+        " front",
+        "behind": "level with, level w, middle of the sink, centre of the sink,"
+        " center of the sink, middle of the"
         " basin, centre of the basin, center of the basin, middle of the bowl, centre of the"
         " bowl, center of the bowl, behind, in line with, same centre line, same center line, on"
         " its centre line,"
         " on its center line, on the same centre line, on the same center line, in line, centre"
         " line, center line, centreline, centerline, on the centreline of, lined up with, same line"
         " as, aligned with, same line, on the same line",
-        "sideways": "either side, to either side, each side of it, both sides of it",
+        "sideways": "either side, to either side, each side of the basin, each side of the sink,"
+        " each side of"
+        " centre, each side of center, each side of the centre, each side of the center,"
+        " each side of it, both sides of it",
         "both": "both, each, all, both of them, all of them, all three",
         "shown": "undermount, undermounted, under mount, under-mount, under mounted, set under,"
         " goes underneath, sits underneath, mounted from under, from under,"
@@ -143,7 +171,8 @@ MARKS: Final = MappingProxyType(
         " hangs from its rim, self rimming, self-rimming, countertop basin, on top of it, lay-on,"
         " standing on, rests on its rim, lies on, stands on it, sit on top, sitting on top, inset"
         " type, glass sits on, drop-ins, hides the edge, covers the edge, flange covers,"
-        " dropped in, from above, let in, with a lip, sits in, set on top, built in,"
+        " dropped in, from above, let in, with a lip, set on top, built in,"
+        " vessel, counter top bowl, countertop bowl, counter-top bowl, counter-top basin,"
         " hangs over, rim sits over, sits over, goes on top",
         "round": "round, circular, circle, disc, oval",
         "lshape": "l shaped, l shape, l-shaped, l-shape, lshape, an l, it's an l, it’s an l, l"

@@ -7,11 +7,13 @@ from typing import Final
 
 NOUNS: Final = MappingProxyType(
     {
+        "idiom:": "wall to wall, back to back, wall mounted, wall hung, floor to ceiling",
         "slab:worktop": "worktop, work top, worktops, work tops, wktop, wktp, worksurface, work"
         " surface, countertop, counter top, countertops, counter tops, counter, counters, kitchen"
         " top, kitchen worktop, kitchen plate, kitchen counter, laundry counter, vanity top,"
         " vanity tops, vanity, vanity unit top, vanity counter, basin top, basin tops, washbasin"
-        " top, sink top, sink run, hob run, washstand top, washstand, bathroom top, island top,"
+        " top, sink top, sink run, hob run, range run, cooker run, fridge run, oven run, tap run,"
+        " wall run, washstand top, washstand, bathroom top, island top,"
         " island, island worktop, island slab, bar top, bar tops, bar counter, breakfast bar,"
         " breakfast bar top, counter slab, bench top, benchtop, utility top, utility worktop,"
         " kitchen bench top, server, servery top, serving top, bar",
@@ -35,15 +37,22 @@ NOUNS: Final = MappingProxyType(
         "slab:end-panel": "end panel, end panels, waterfall panel, gable panel, side panel",
         "slab:bench": "bench, benches, bench seat, bench seats, garden bench, seat slab, bench"
         " slab, seat, garden seat, sitting bench",
-        "slab:": "slip, slips, jamb, jambs, left run, right run, left-hand run, right-hand run,"
+        "slab:": "shower tray, shower trays, shower base, bath surround, tub surround, bath"
+        " panel, slip, slips, jamb, jambs, left run, right run, left-hand run, right-hand run,"
         " left hand run,"
         " right hand run,"
-        " slab, slabs, top, tops, concrete plate, cover slab, plate, coping",
-        "open:sink": "sink, sinks, belfast, belfast sink, butler sink, kitchen sink, sink bowl,"
+        " doorstep, door step, front step, entrance step, stair tread, tread,"
+        " threshold, lid, slab, slabs, top, tops,"
+        " concrete plate, cover slab, plate, coping",
+        "open:sink": "bowl undermount, half bowl, double bowl, single bowl, twin bowl, bowl sink,"
+        " bowl and a"
+        " half, sink, sinks, belfast, belfast sink, butler sink, kitchen sink, sink bowl,"
         " sink unit cut out, inset sink",
         "open:basin": "basin, basins, washbasin, wash basin, washbasins, hand basin, bowl, bowls,"
+        " vessel sink, vessel sinks, vessel basin, vessel bowl, counter-top bowl, countertop bowl,"
         " vanity basin, vessel, washbowl, vanity bowl",
-        "open:hob": "hob, hobs, cooktop, cook top, cooktops, cooking field, induction hob, gas"
+        "open:hob": "cooker top, stove top, hob, hobs, cooktop, cook top, cooktops, cooking field,"
+        " induction hob, gas"
         " hob, ceramic hob, induction cooktop, induction, gas ring, gas cooktop, cooking plate,"
         " rangetop, teppanyaki",
         "open:tap": "spigot, pot filler hole, swan neck tap, lab tap, tap, taps, faucet,"
@@ -51,7 +60,7 @@ NOUNS: Final = MappingProxyType(
         " monobloc, spout, water tap, taphole, tapholes, mixer taps",
         "open:waste": "waste, wastes, waste pipe, waste outlet, plug hole, plughole",
         "open:drain": "drain, drains, drainage",
-        "open:parasol": "parasol, parasols, umbrella, sunshade, parasol pole",
+        "open:parasol": "parasol, brolly, parasols, umbrella, sunshade, parasol pole",
         "open:cable": "cable, cables, cable grommet, grommet, grommets, wires, cable outlet, cable"
         " tidy, cord, cords, flex, wiring",
         "open:grill": "grill, ceramic grill, barbecue, bbq, kamado, smoker, pizza oven, fire bowl,"
@@ -62,11 +71,13 @@ NOUNS: Final = MappingProxyType(
         "open:flue": "flue, flue pipe, chimney pipe, stove pipe, chute, laundry chute",
         "open:bin": "bin, bin chute, compost chute, waste chute, knife slot, knife block",
         "hole:circle": "bore, drilling",
-        "hole:": "hole, holes, cutout, cutouts, cut out, cut outs, cut-out, cut-outs, opening,"
+        "hole:": "ovals, hole, holes, cutout, cutouts, cut out, cut outs, cut-out, cut-outs,"
+        " opening,"
         " openings, aperture, apertures, knockout",
         "hole:slot": "slot, slots",
         "thing:old": "old top, old one, existing one, existing, old slab, old stone, sample",
-        "thing:": "cable reel, sink unit, sink base, sink cabinet, basin unit, basin cabinet,"
+        "thing:": "drain pipe, drainpipe, drain pipes, drainer, draining board,"
+        " cable reel, sink unit, sink base, sink cabinet, basin unit, basin cabinet,"
         " hob hood, cooker hood, extractor, sewing machine, glass washer, piece where, space"
         " where, door, doors, doorway, doorways, gate, gates, lane,"
         " passage, passageway,"
@@ -85,7 +96,7 @@ NOUNS: Final = MappingProxyType(
         " drive, worktop saw, parasol base, carpet, rug, bed, bath, bathtub, shower, toilet, loo,"
         " cistern, pan, pans, trolley, wheelbarrow, crate, plinths, lining,"
         " photo, photos, microwave, kettle, coffee machine, monitor, printer, tv,"
-        " piano, trestles, trestle, supports, support, splash, tread, sideboard, hallway, stone"
+        " piano, trestles, trestle, supports, support, splash, sideboard, hallway, stone"
         " trough, socket, sockets, outlet, outlets, switch, pot filler, soil pipe, boiler, meter",
         "room:indoors": "kitchen, bathroom, living room, sitting room, lounge, hall, hallway,"
         " utility, utility room, study, office, studio, conservatory, bedroom, cloakroom, powder"
@@ -98,7 +109,8 @@ NOUNS: Final = MappingProxyType(
         "room:": "room, rooms, hut, house, cottage, shed, potting shed, barn, plot, flat,"
         " apartment,"
         " building, garage, workshop, space, place",
-        "leg:back": "back run, back leg, long leg, longer leg, long side, longer side, long part,"
+        "leg:back": "along the wall, back run, back leg, long leg, longer leg, long side, longer"
+        " side, long part,"
         " long arm, longer run, main run, main leg, back part, part along the back, back section,"
         " long run, longer arm, along the back wall, along the back, wall opposite you, one leg,"
         " first leg, rear run, window run",

@@ -4,19 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
-from typing import Any
 
 from ledgerstone.enquiry.asking import Asking
 from ledgerstone.enquiry.gather import Gathered
-from ledgerstone.enquiry.scene import NOWHERE, Claim, Span
+from ledgerstone.enquiry.scene import NOWHERE, Claim
+from ledgerstone.enquiry.tokens import TextSpan
+from ledgerstone.json_types import Members
 from ledgerstone.message import Value
 from ledgerstone.workshop.records import Workshop
 
-Members = dict[str, Any]
-
 
 @dataclass(slots=True)
-class Draft:
+class OrderDraft:
     """The order as far as it was said, and what stands beside it."""
 
     order: Members = field(default_factory=lambda: {"slabs": []})
@@ -33,10 +32,10 @@ class Entries:
         self.text = found.mail.text
         self.workshop = workshop
         self.asking = asking
-        self.draft = Draft()
+        self.draft = OrderDraft()
 
-    def words(self, spans: Iterable[Span]) -> list[Members]:
-        """Give spans with the words in them, in their order, each once."""
+    def words(self, spans: Iterable[TextSpan]) -> list[Members]:
+        """Return spans with the words in them, in their order, each once."""
         return [
             {"start": start, "end": end, "text": self.text[start:end]}
             for start, end in sorted(set(spans) - {NOWHERE})
@@ -49,7 +48,7 @@ class Entries:
         )
         return claim.length.text()
 
-    def value(self, at: str, value: object, spans: Sequence[Span], how: str = "said") -> None:
+    def value(self, at: str, value: object, spans: Sequence[TextSpan], how: str = "said") -> None:
         """Note a value as read."""
         self.draft.read.append({"at": at, "value": value, "how": how, "from": self.words(spans)})
 
@@ -57,10 +56,11 @@ class Entries:
         """Note that readings remain of which none is plainly meant."""
         values = self.asking.listed([claim.length.text() for claim in readings])
         says = self.asking.say(key, what=what, readings=values)
+        asks = self.asking.say(f"ask_{key}", what=what, readings=values)
         listed = [
             {"value": claim.length.text(), "from": self.words(claim.spans)} for claim in readings
         ]
-        self.draft.doubtful.append({"at": at, "says": says, "readings": listed})
+        self.draft.doubtful.append({"at": at, "says": says, "asks": asks, "readings": listed})
 
     def miss(self, at: str, key: str, **values: Value) -> None:
         """Note what has to be asked."""

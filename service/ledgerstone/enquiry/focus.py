@@ -4,19 +4,20 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
+from ledgerstone.enquiry.cupboards import Cupboard
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
-from ledgerstone.enquiry.scene import Opening, Piece
+from ledgerstone.enquiry.scene import SaidOpening, SaidPiece
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.settle import Settler
 from ledgerstone.enquiry.subjects import Subjects
 
-Held = list[tuple[int, list[Opening]]]
-Target = Piece | tuple[Opening, ...] | None
+HeldOpenings = list[tuple[int, list[SaidOpening]]]
+Target = SaidPiece | tuple[SaidOpening, ...] | None
 
 
 @dataclass(slots=True)
-class Heard:
+class ParsedSentence:
     """One sentence with what it names, its sizes, and how new it is."""
 
     sentence: Sentence
@@ -24,6 +25,11 @@ class Heard:
     sizes: list[Measure]
     rank: tuple[int, int]
     before: str = ""  # the role of the last size of the sentence before
+    corrected: list[SaidOpening] = field(default_factory=list)  # whose size it corrects
+    ways: dict[int, str] = field(default_factory=dict)  # "central in the 900" by its word
+    middles: dict[int, Cupboard] = field(default_factory=dict)  # where it says "its middle"
+    turns: dict[int, SaidPiece] = field(default_factory=dict)  # where it turns to which slab
+    is_question: bool = False  # whether the workshop asks it
 
 
 @dataclass(slots=True)
@@ -37,15 +43,17 @@ class Focus:
     leg
         Which leg of an L was named last.
     leg_before
-        Which was, when the sentence in hand began.
+        Which was, when the current sentence began.
     held
-        Where in the sentence in hand which openings were taken up.
+        Where in the current sentence which openings were taken up.
     is_told
         Whether the paragraph in hand has said which slab it tells of.
     several
         Whether the slab named last was named as several.
     is_split, parts
         Whether an L is told as two slabs, and which is which leg.
+    cupboard
+        Which was named last by its width.
     """
 
     settler: Settler
@@ -54,28 +62,29 @@ class Focus:
     on_opening: bool = False
     leg: str = ""
     leg_before: str = ""
-    held: Held = field(default_factory=list)
+    held: HeldOpenings = field(default_factory=list)
     several: bool = False
-    group: list[Piece] = field(default_factory=list)
+    group: list[SaidPiece] = field(default_factory=list)
     is_correcting: bool = False
     is_summary: bool = False
     is_told: bool = True
     is_split: bool = False
-    parts: dict[str, Piece] = field(default_factory=dict)
+    parts: dict[str, SaidPiece] = field(default_factory=dict)
+    cupboard: Cupboard | None = None
 
     def is_l(self) -> bool:
-        """Whether the piece in hand is an L."""
+        """Return whether the current piece is an L."""
         piece = self.subjects.piece
         return piece is not None and piece.shape == "l-shape"
 
-    def start_piece(self, use: str = "", label: str = "") -> Piece:
+    def start_piece(self, use: str = "", label: str = "") -> SaidPiece:
         """Begin a new piece and put the hole in hand away."""
         piece = self.subjects.start_piece(use)
         piece.label = label or piece.label
         self.on_opening, self.leg = False, ""
         return piece
 
-    def take_up(self, start: int, openings: list[Opening]) -> None:
+    def take_up(self, start: int, openings: list[SaidOpening]) -> None:
         """Put openings in hand, from a place in the sentence on."""
         self.subjects.openings, self.on_opening = openings, True
         self.held.append((start, openings))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 
 from ledgerstone.enquiry.dates import day_in_note
@@ -12,15 +12,18 @@ from ledgerstone.enquiry.delivery import DeliveryFound, delivery_of
 from ledgerstone.enquiry.edges import EdgeSaid, edges_of
 from ledgerstone.enquiry.look import finishes_of
 from ledgerstone.enquiry.mail import Mail
-from ledgerstone.enquiry.parts import Part, Parts, parts_of
+from ledgerstone.enquiry.parts import MailPart, Parts, parts_of
 from ledgerstone.enquiry.people import Customer, Own, customer_of
 from ledgerstone.enquiry.pieces import PieceFound
 from ledgerstone.enquiry.reading import read_scene
 from ledgerstone.enquiry.resolve import resolve
-from ledgerstone.enquiry.scene import Scene, Span, Word
+from ledgerstone.enquiry.scene import SaidOrder, SaidWord
 from ledgerstone.enquiry.sentences import flattened
 from ledgerstone.enquiry.shades import shades_of
+from ledgerstone.enquiry.stands_on import stands_on
+from ledgerstone.enquiry.tokens import TextSpan
 from ledgerstone.enquiry.verdict import COMMERCIAL, verdict
+from ledgerstone.workshop.records import Workshop
 
 
 @dataclass(slots=True)
@@ -31,17 +34,18 @@ class Gathered:
     parts: Parts
     pieces: list[PieceFound]
     customer: Customer
-    scene: Scene
+    scene: SaidOrder
     is_enquiry: bool = False
-    shades: list[Word] = field(default_factory=list)
-    finishes: list[Word] = field(default_factory=list)
+    shades: list[SaidWord] = field(default_factory=list)
+    finishes: list[SaidWord] = field(default_factory=list)
     edges: list[EdgeSaid] = field(default_factory=list)
     delivery: DeliveryFound = field(default_factory=DeliveryFound)
     needed: Needed = field(default_factory=Needed)
+    on_units: SaidWord | None = None
 
 
-def gather(mail: Mail, own: Own, palette: Sequence[str]) -> Gathered:
-    """Read a decoded message."""
+def gather(mail: Mail, own: Own, workshop: Workshop, today: date | None) -> Gathered:
+    """Read a decoded message; of one without a date ``today`` says what day may be meant."""
     parts = parts_of(mail.text, mail.sender)
     owned = [own.is_own(part.author) for part in parts.parts]
     scene = read_scene(mail.text, mail.subject, parts, mail.struck, owned)
@@ -53,6 +57,7 @@ def gather(mail: Mail, own: Own, palette: Sequence[str]) -> Gathered:
         has_pieces=bool(scene.pieces),
         has_sizes=any(one.has_size() for one in scene.pieces),
         is_whole=any({"length", "width", "thickness"} <= one.claims.keys() for one in scene.pieces),
+        names_ours=any(one.use for one in scene.pieces),
         is_automatic=mail.is_automatic,
     )
     if not found.is_enquiry:
@@ -60,11 +65,13 @@ def gather(mail: Mail, own: Own, palette: Sequence[str]) -> Gathered:
         if why_not in COMMERCIAL:
             found.customer = Customer()
         return found
-    _gather_words(found, owned, palette)
+    _gather_words(found, owned, workshop, today)
     return found
 
 
-def _gather_words(found: Gathered, owned: Sequence[bool], palette: Sequence[str]) -> None:
+def _gather_words(
+    found: Gathered, owned: Sequence[bool], workshop: Workshop, today: date | None
+) -> None:
     """Read what is said in words, from what is not the workshop's own, the newest first."""
     text = flattened(found.mail.text, [line for part in found.parts.parts for line in part.lines])
     theirs = [part for part, is_own in zip(found.parts.parts, owned, strict=True) if not is_own]
@@ -72,15 +79,22 @@ def _gather_words(found: Gathered, owned: Sequence[bool], palette: Sequence[str]
     spans += [span for part in theirs[:1] for span in _spans(part, is_own_quote=True)]
     every = [span for part in found.parts.parts for span in _spans(part)]
     signed = [(line.start, line.end) for part in theirs for line in part.signature]
+    palette = [shade.name for shade in workshop.palette]
     found.shades = shades_of(text, spans, palette) or shades_of(text, every, palette)
     found.finishes = finishes_of(text, spans)
     found.edges = edges_of(text, spans)
     found.delivery = delivery_of(text, spans, [*signed, *every])
-    found.needed = needed_by(text, spans, found.mail.written or _dated(found))
+    found.on_units = stands_on(text, spans)
+    written = found.mail.written or _dated(found)
+    month_first = workshop.place.is_month_first
+    found.needed = needed_by(text, spans, written, month_first=month_first)
+    if written is None and today is not None and found.needed.day is None:
+        of_today = tuple(needed_by(text, spans, today, month_first=month_first).readings())
+        found.needed = replace(found.needed, if_today=of_today)
 
 
 def _dated(found: Gathered) -> date | None:
-    """Give the day that the newest message gives itself, or the one it passes on."""
+    """Return the day that the newest message gives itself, or the one it passes on."""
     for part in found.parts.parts:
         day = day_in_note(part.dated) if part.dated else None
         if day is not None:
@@ -88,15 +102,15 @@ def _dated(found: Gathered) -> date | None:
     return day_in_note(found.mail.text)
 
 
-def _spans(part: Part, *, is_own_quote: bool = False) -> list[Span]:
-    """Give the runs of a part's lines that follow one another, quoted lines left out of a reply.
+def _spans(part: MailPart, *, is_own_quote: bool = False) -> list[TextSpan]:
+    """Return the runs of a part's lines that follow one another, quoted lines left out of a reply.
 
     Parameters
     ----------
     is_own_quote
         Whether to give what a reply quotes of a quote instead: the writer's own words before.
     """
-    runs: list[Span] = []
+    runs: list[TextSpan] = []
     before = None
     for line in part.lines:
         is_left_out = line.depth < 2 if is_own_quote else bool(line.depth)
@@ -111,5 +125,5 @@ def _spans(part: Part, *, is_own_quote: bool = False) -> list[Span]:
     return runs
 
 
-def _words(part: Part) -> str:
+def _words(part: MailPart) -> str:
     return "\n".join(line.words for line in part.lines if not line.depth)

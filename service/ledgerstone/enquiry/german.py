@@ -7,7 +7,8 @@ from typing import Final
 
 NOUNS: Final = MappingProxyType(
     {
-        "slab:worktop": "arbeitsplatte, arbeitsplatten, küchenplatte, küchenarbeitsplatte,"
+        "slab:worktop": "zeile, küchenzeile, arbeitsplatte, arbeitsplatten, küchenplatte,"
+        " küchenarbeitsplatte,"
         " waschtischplatte, waschtischplatten, waschtisch, inselplatte, kücheninsel, insel,"
         " thekenplatte, theke, tresenplatte, tresen, kücheninselplatte, waschplatte, barplatte,"
         " abdeckplatte",
@@ -55,10 +56,13 @@ NOUNS: Final = MappingProxyType(
         "room:outdoors": "garten, terrasse, balkon, draußen, draussen, außen, aussen, hof,"
         " außenküche, outdoorküche, freien",
         "room:": "raum, zimmer, haus, ferienhaus, wohnung, keller, garage, gartenhaus",
-        "leg:back": "hinten an der wand, an der wand entlang, langer schenkel, lange schenkel,"
+        "leg:back": "an der rückwand, rückseite, hintere seite, hinten an der wand,"
+        " an der wand entlang, langer schenkel, lange schenkel,"
         " langen schenkel, lange seite, längere"
         " schenkel, langer seite, lange schenkels",
-        "leg:side": "kurzer schenkel, kurze schenkel, kurzen schenkel, kurze seite, kürzere"
+        "leg:side": "rechter schenkel, linker schenkel, rechten schenkel, linken schenkel,"
+        " rechte schenkel,"
+        " linke schenkel, kurzer schenkel, kurze schenkel, kurzen schenkel, kurze seite, kürzere"
         " schenkel, kurzer seite",
         "leg:both": "beide schenkel, beider schenkel, beide seiten, beiden schenkel, beide teile",
         "leg:notch": "ausklinkung, fehlende ecke, fehlt",
@@ -98,7 +102,9 @@ LABELS: Final = MappingProxyType(
     {
         "long": "länge, lang, laenge, l",
         "wide": "breite, breit, b",
-        "deep": "tiefe, tief, ausladung",
+        "deep": "tiefe, tief, ausladung, von der wand bis vorne, von der wand bis vorn, von der"
+        " wand"
+        " bis zur vorderkante, vom rahmen bis zur vorderkante, vom fenster bis zur vorderkante",
         "thick": "stärke, dicke, stark, dick, staerke, materialstärke, plattenstärke",
         "high": "höhe, hoch, hoehe",
         "dia": "durchmesser",
@@ -109,7 +115,7 @@ LABELS: Final = MappingProxyType(
         "cutouts": "ausschnitte, löcher, ausschnitt, aussparungen",
     }
 )
-FROM: Final = "von, vom, von der, zur, ab"
+FROM: Final = "v, von, vom, von der, zur, ab"
 SIDES: Final = MappingProxyType(
     {
         "left": "links, linken, linke, linker, linkem",
@@ -132,10 +138,13 @@ MARKS: Final = MappingProxyType(
         ", wird ersetzt",
         "new": "neue, neuen, neuer, neues",
         "also": "noch, weitere, weiteren, zweite, zweites, außerdem, dazu, ebenfalls, zusätzlich",
-        "about": "ca, circa, etwa, ungefähr, rund um, zirka, knapp",
+        "about": "vielleicht, wohl, schätzungsweise, in etwa, ca, circa, etwa, ungefähr, rund"
+        " um, zirka, knapp",
         "middle": "mitte, mittelpunkt, zentrum, mittig bei",
-        "centred": "in der mitte, genau in der mitte, mittig, zentriert, zentral, genau mittig, in"
-        " der plattenmitte, exakt mittig, in mitte",
+        "centred": "in die mitte, genau in die mitte, exakt in die mitte, in der mitte, genau in"
+        " der mitte, mittig, zentriert, zentral, genau mittig, in"
+        " der plattenmitte, exakt mittig, in mitte, mitte hinten, hinten mitte, mitte vorn, mitte"
+        " vorne",
         "behind": "dahinter, hinter, mittelachse, in einer flucht, gleiche achse, auf der"
         " mittelachse, gleicher achse, auf gleicher achse, in der achse, hinter dem, hinter der",
         "sideways": "links und rechts davon, beiderseits",
@@ -146,7 +155,8 @@ MARKS: Final = MappingProxyType(
         " aufliegend, auflage, einbau von oben, aufgesetzt, von oben, aufsatzbecken,"
         " einbauspüle, auflageversion, aufgelegt",
         "round": "rund, runde, runden, runder, rundes, kreisrund",
-        "lshape": "l form, l-form, l förmig, l-förmig, l-förmige, l förmige, über eck, winkelform,"
+        "lshape": "l platte, l form, l-form, l förmig, l-förmig, l-förmige, l förmige, über eck,"
+        " winkelform,"
         " l-förmigen, eckplatte",
         "pieces": "in zwei teilen, zwei gleichen teilen, zwei gleiche teile, zweiteilig",
         "price": "preis, kosten, kostet, angebot, preisangebot, preise, kostenvoranschlag, was"
@@ -155,6 +165,7 @@ MARKS: Final = MappingProxyType(
         " benötigen, benötige, hätte gerne, hätten gerne, bestellen, interessieren, wünschen",
     }
 )
+CASES: Final = ("n", "s", "en", "es", "er", "e")
 # The ends of compound nouns, so that "Thermomixplatte" is a slab and "Duschloch" a hole.
 ENDINGS: Final = MappingProxyType(
     {
@@ -164,9 +175,16 @@ ENDINGS: Final = MappingProxyType(
         "kabelloch": "open:cable",
         "schirmloch": "open:parasol",
         "loch": "hole:",
+        "fensterbank": "slab:sill",
+        "fensterbänke": "slab:sill",
         "tischplatte": "slab:table",
         "arbeitsplatte": "slab:worktop",
         "platte": "slab:",
+        "theke": "slab:worktop",
+        "bank": "slab:bench",
+        "regal": "slab:shelf",
+        "schrank": "thing:",
+        "kochfeld": "open:hob",
         "becken": "open:basin",
         "spüle": "open:sink",
     }

@@ -30,8 +30,8 @@ _ANY_TAG: Final = re.compile(r"<[^<>]*>")
 _BLANKS: Final = re.compile(r"[ \t\r\n\f]+")
 _HIDDEN_STYLE: Final = re.compile(r"display\s{0,9}:\s{0,9}none", re.IGNORECASE)
 _STRUCK_STYLE: Final = re.compile(r"line-through", re.IGNORECASE)
-MOST_NESTED: Final = 400  # mail programs nest tables a few dozen deep
-MOST_FORMATTED: Final = 100
+MAX_NESTED: Final = 400  # mail programs nest tables a few dozen deep
+MAX_FORMATTED: Final = 100
 
 
 @dataclass(slots=True)
@@ -44,7 +44,7 @@ class HtmlText:
 
 
 def text_of_html(markup: str) -> HtmlText:
-    """Give a page's text. Markup nested deeper than any mail's is read as bare text.
+    """Return a page's text. Markup nested deeper than any mail's is read as bare text.
 
     Notes
     -----
@@ -66,7 +66,7 @@ def _is_nested_too_deep(markup: str) -> bool:
         depth = max(0, depth + step)
         if _IS_FORMATTING.match(found[2]):
             formatted = max(0, formatted + step)
-        if depth > MOST_NESTED or formatted > MOST_FORMATTED:
+        if depth > MAX_NESTED or formatted > MAX_FORMATTED:
             return True
     return False
 
@@ -165,6 +165,6 @@ class _Writer:
         self.blank = text[-1] in " \n\t"
 
     def finished(self) -> HtmlText:
-        """Give what was gathered."""
+        """Return what was gathered."""
         self.made.text = "".join(self.parts)
         return self.made

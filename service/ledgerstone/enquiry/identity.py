@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from types import MappingProxyType
 from typing import Final
 
 from ledgerstone.enquiry.measure import Measure
 from ledgerstone.enquiry.mention import Mention
-from ledgerstone.enquiry.scene import Piece
+from ledgerstone.enquiry.scene import SaidPiece
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
 
@@ -27,11 +28,23 @@ _QUALIFIERS: Final = (
     ),
     word_set("long short longer shorter big small large bigger smaller lange kurze große kleine"),
 )
+# One word for a side, however it is said.
+CANON: Final = MappingProxyType(
+    dict.fromkeys(
+        ("links", "linke", "linken", "linker", "linkes", "lh", "lhs", "left-hand"), "left"
+    )
+    | dict.fromkeys(
+        ("rechts", "rechte", "rechten", "rechter", "rechtes", "rh", "rhs", "right-hand"), "right"
+    )
+)
+_OWNERS: Final = word_set("mine his hers theirs meine seine ihre")
 _PLAIN: Final = word_set(
     "work counter top slab concrete kitchen bathroom table basin wash sink cover plate round window"
     " splash back up end garden outdoor patio worktop dining coffee utility laundry hob bench"
 )
 _LED: Final = 3
+_EARLY: Final = 2
+_ANY: Final = frozenset({"long", "wide", "deep", "thick", "high"})
 _SIDES: Final = frozenset({"long", "wide", "dia"})
 
 
@@ -42,12 +55,19 @@ def called(mention: Mention, sentence: Sentence) -> frozenset[str]:
     own = words[mention.start] if mention.end - mention.start > 1 else ""
     if own and own not in _PLAIN:
         nouns |= {own}  # "the servery top"
-    led = set(words[max(0, mention.start - _LED) : mention.end])
+    led = {CANON.get(word, word) for word in words[max(0, mention.start - _LED) : mention.end + 1]}
     return frozenset(nouns | {word for kind in _QUALIFIERS for word in led & kind})
 
 
-def is_other(piece: Piece, mention: Mention, names: frozenset[str]) -> bool:
-    """Whether a name means another slab than the one in hand."""
+def telling_words(words: Sequence[str]) -> frozenset[str]:
+    """Return those of some words that tell slabs apart."""
+    kinds = (_OWN_NOUNS, _OWNERS, *_QUALIFIERS)
+    said = {CANON.get(word, word) for word in words}
+    return frozenset(word for kind in kinds for word in said & kind)
+
+
+def is_other(piece: SaidPiece, mention: Mention, names: frozenset[str]) -> bool:
+    """Return whether a name means another slab than the one in hand."""
     if mention.name and piece.use and mention.name != piece.use:
         return True
     for kind in _QUALIFIERS:
@@ -59,13 +79,20 @@ def is_other(piece: Piece, mention: Mention, names: frozenset[str]) -> bool:
 
 
 def is_whole(mention: Mention, sizes: Sequence[Measure]) -> bool:
-    """Whether a slab's outline follows its name: a pair, or its length and another size."""
+    """Return whether a slab's outline follows its name: a pair, or its length and another size."""
     after = [one for one in sizes if one.at >= mention.end and not one.side]
     roles = {one.role for one in after if one.of == 1}
     return any(one.of > 1 for one in after) or (bool(roles & _SIDES) and len(roles - {""}) > 1)
 
 
-def named_so(pieces: Sequence[Piece], names: frozenset[str]) -> Piece | None:
-    """Give the one slab that was called by the same words."""
+def is_other_kind(piece: SaidPiece, mention: Mention, sizes: Sequence[Measure]) -> bool:
+    """Return whether a slab of another use is named first, and two of its sizes follow."""
+    roles = {one.role for one in sizes if one.at >= mention.end and not one.side and one.of == 1}
+    differs = bool(mention.name and piece.use) and mention.name != piece.use
+    return differs and len(roles & _ANY) > 1 and mention.start <= _EARLY and not mention.preposition
+
+
+def named_so(pieces: Sequence[SaidPiece], names: frozenset[str]) -> SaidPiece | None:
+    """Return the one slab that was called by the same words."""
     alike = [piece for piece in pieces if names and names <= piece.called]
     return alike[0] if len(alike) == 1 else None

@@ -29,7 +29,7 @@ def joined_names(sentence: Sentence, found: list[Mention]) -> list[Mention]:
 
 
 def _is_one(sentence: Sentence, before: Mention, mention: Mention) -> bool:
-    """Whether two names that follow one another name one thing."""
+    """Return whether two names that follow one another name one thing."""
     kinds = (before.kind, mention.kind)
     if kinds == ("hole", "open"):
         return _is_for(sentence, before, mention)
@@ -51,7 +51,7 @@ def _make_hole(sentence: Sentence, before: Mention, hole: Mention) -> None:
 
 
 def _led_by(before: Mention, mention: Mention) -> Mention:
-    """Give the second name with the article, the number and the preposition of the first."""
+    """Return the second name with the article, the number and the preposition of the first."""
     mention.start, mention.determiner = before.start, before.determiner
     mention.count = before.count or mention.count
     mention.preposition = before.preposition

@@ -3,27 +3,40 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
+from types import MappingProxyType
 from typing import Final
 
-from ledgerstone.enquiry.focus import Heard
-from ledgerstone.enquiry.lexicon import mark
+from ledgerstone.enquiry.focus import ParsedSentence
+from ledgerstone.enquiry.lexicon import FROM, SIDES, mark
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
-from ledgerstone.enquiry.scene import Piece, Word, say
+from ledgerstone.enquiry.scene import SaidPiece, SaidWord, say
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.settle import Settler
 
 _FAR: Final = 9
+_LED: Final = 3
+_LEG_OF: Final = MappingProxyType({"back": "back", "left": "side", "right": "side"})
+_ALONG: Final = frozenset({"along", "down", "on", "against", "an", "entlang"})
+_WALLS: Final = (["wall"], ["side"], ["end"], ["hand"], ["wand"], ["seite"])
+_MARKS: Final = frozenset({":", "=", "-", "–"})
 _DEEPEST: Final = 900.0
 _LEFT: Final = frozenset(["left", "links", "linken", "lh", "linke"])
 _RIGHT: Final = frozenset(["right", "rechts", "rechten", "rh", "rechte"])
 _BACK: Final = frozenset({"back", "rear", "hinten"})
 _BOTH: Final = frozenset({"both", "each", "beide", "beiden"})
-_THROUGHOUT: Final = frozenset({"throughout", "everywhere", "überall"})
+_OUTER_SIDES: Final = frozenset({"edge:back", "edge:left", "edge:right"})
+_THROUGHOUT: Final = frozenset({"throughout", "everywhere", "überall", "durchgehend"})
+_ALL_OVER: Final = frozenset(
+    {("all", "round"), ("all", "around"), ("all", "over"), ("all", "along")}
+)
+_THAT: Final = frozenset({"that", "this", "diese", "dieser"})
+_ONE: Final = frozenset({"side", "arm", "leg", "one", "run", "seite", "schenkel"})
 
 
-def leg_of(measure: Measure, legs: list[Mention], until: int, since: int, before: str) -> str:
-    """Give which leg a size is of: named since the last size, else right after it, else before.
+def _leg_of(measure: Measure, legs: list[Mention], until: int, since: int, before: str) -> str:
+    """Return which leg a size is of: named since the last size, else right after it, else before.
 
     A leg that is named after a size is that size's and no other's.
     """
@@ -31,7 +44,13 @@ def leg_of(measure: Measure, legs: list[Mention], until: int, since: int, before
     if near:
         return near[-1].name
     last = measure.members[-1].at if measure.members else measure.at
-    after = [leg for leg in legs if measure.at < leg.start < min(until, last + _FAR)]
+    is_group = measure.of > 1  # what both legs are follows it: "2400 x 1600, both legs 600"
+    after = [
+        leg
+        for leg in legs
+        if measure.at < leg.start < min(until, last + _FAR)
+        and not (is_group and leg.name == "both")
+    ]
     if after:
         legs.remove(after[0])
         return after[0].name
@@ -39,64 +58,142 @@ def leg_of(measure: Measure, legs: list[Mention], until: int, since: int, before
     return ahead[-1].name if ahead else before
 
 
+def legs_by_side(parsed: ParsedSentence) -> list[Mention]:
+    """Return the legs of an L that only a side or a wall names: "hinten 2800, rechts 1900".
+
+    A side names a leg where a size follows it at once and no distance is counted from it, and
+    where a wall or an end of it is run along: "along the left-hand wall".
+    """
+    words, atoms = parsed.sentence.words, parsed.sentence.atoms
+    taken = {i for one in parsed.found for i in range(one.start, one.end) if one.kind == "leg"}
+    taken |= {i for one in parsed.sizes if one.cue for i in range(*one.cue)}
+    holes = [one.start for one in parsed.found if one.kind in ("open", "hole")]
+    made: list[Mention] = []
+    for i in range(len(words)):
+        side = SIDES.at(words, i) if words[i] and i not in taken else None
+        if side is None or (holes and holes[0] < i) or side[0] not in _LEG_OF:
+            continue
+        end = i + side[1]
+        led = words[max(0, i - _LED) : i]
+        is_along = bool(_ALONG & set(led)) and words[end : end + 1] in _WALLS
+        follows = end + int(end < len(atoms) and atoms[end].word in _MARKS)
+        is_sized = follows < len(atoms) and atoms[follows].kind == "size"
+        is_from = any(word and FROM.at(led, k) for k, word in enumerate(led))
+        if is_along or (is_sized and not is_from):
+            made.append(Mention(i, end + int(is_along), "leg", _LEG_OF[side[0]]))
+    return made
+
+
+def legs_named(
+    sizes: Sequence[Measure], legs: Sequence[Mention], before: str, parsed: ParsedSentence
+) -> dict[int, str]:
+    """Return which leg each size belongs to, by the word it begins at.
+
+    ``before`` is the leg in hand when the sentence began: it counts where the sentence names
+    another, or "that side".
+    """
+    named: dict[int, str] = {}
+    pairs = pairwise(parsed.sentence.words)
+    if not legs and not any(one in _THAT and two in _ONE for one, two in pairs):
+        before = ""
+    free = list(legs)
+    for i, measure in enumerate(sizes):
+        if measure.of > 1 and measure.place > 1:
+            named[measure.at] = named.get(measure.members[0].at, "")
+            continue
+        last = measure.members[-1].at if measure.members else measure.at
+        after = [one.at for one in sizes[i + 1 :] if one.at > last]
+        until = after[0] if after else len(parsed.sentence.atoms)
+        since = sizes[i - 1].at if i else 0
+        named[measure.at] = _leg_of(measure, free, until, since, before)
+    return named
+
+
 def read_legs(
-    piece: Piece,
+    piece: SaidPiece,
     measures: Sequence[Measure],
     named: dict[int, str],
-    heard: Heard,
+    parsed: ParsedSentence,
     settler: Settler,
 ) -> None:
     """Give an L its sizes of one sentence: outside lengths, depths of its legs, its notch."""
     notch = [one for one in measures if named.get(one.at) == "notch" and one.role != "thick"]
     pairs = [one for one in measures if one.of > 1 and one not in notch]
     if notch:
-        _notch(piece, notch, heard, settler)
-    if len(pairs) >= 2 and not _leg_pair(piece, pairs, named, heard, settler):
-        settler.piece(piece, pairs, heard.rank)
-    throughout = bool(_THROUGHOUT & set(heard.sentence.words))
+        _notch(piece, notch, parsed, settler)
+    if len(pairs) >= 2 and not _leg_pairs(piece, pairs, named, parsed, settler):
+        settler.piece(piece, pairs, parsed.rank)
+    words = parsed.sentence.words
+    throughout = bool(_THROUGHOUT & set(words)) or bool(_ALL_OVER & set(pairwise(words)))
     for measure in measures:
         if measure in notch or measure in pairs:
             continue
         leg = named.get(measure.at, "")
         is_bare = measure.of == 1 and not measure.role and not leg
         if measure.role == "thick" or (is_bare and settler.is_thin(measure)):
-            settler.piece(piece, [measure], heard.rank)
-        elif measure.role in ("deep", "wide") and _BOTH & set(
-            heard.sentence.words[measure.at + 1 : measure.at + 3]
-        ):
-            _depth(piece, measure, "both", heard, settler)
-        elif measure.role in ("deep", "wide") or measure.axis == "y":
-            _depth(piece, measure, "" if throughout else leg, heard, settler)
+            settler.piece(piece, [measure], parsed.rank)
+        elif measure.role in _OUTER_SIDES:
+            _outer(piece, measure, parsed, settler)
+        elif measure.role in ("deep", "wide") and _BOTH & {
+            *words[max(0, measure.at - 2) : measure.at],
+            *words[measure.at + 1 : measure.at + 3],
+        }:
+            _depth(piece, measure, "both", parsed, settler)
+        elif measure.role in ("deep", "wide") or measure.axis == "y" or leg == "both":
+            _depth(piece, measure, "" if throughout else leg, parsed, settler)
         else:
-            _reach(piece, measure, leg, heard, settler)
+            _reach(piece, measure, leg, parsed, settler)
 
 
-def _leg_pair(
-    piece: Piece, pairs: Sequence[Measure], named: dict[int, str], heard: Heard, settler: Settler
+def _outer(piece: SaidPiece, measure: Measure, parsed: ParsedSentence, settler: Settler) -> None:
+    """Take the length of an outer side: of the back, or of the side that the short leg is on."""
+    claim = settler.claim(measure, "length", parsed.rank)
+    is_depth = claim is not None and claim.mm <= _DEEPEST and measure.role != "edge:back"
+    if claim is not None and not is_depth:
+        say(piece.claims, "length" if measure.role == "edge:back" else "width", claim)
+
+
+def _leg_pairs(
+    piece: SaidPiece,
+    pairs: Sequence[Measure],
+    named: dict[int, str],
+    parsed: ParsedSentence,
+    settler: Settler,
 ) -> bool:
-    """Take how long one leg is and how deep: "back run 3100 x 620"."""
-    leg = named.get(pairs[0].at, "")
-    depth = settler.claim(pairs[1], "deep", heard.rank)
-    if leg not in ("back", "side") or len(pairs) != 2 or depth is None or depth.mm > _DEEPEST:
-        return False
-    _reach(piece, pairs[0], leg, heard, settler)
-    _depth(piece, pairs[1], leg, heard, settler)
+    """Take how long each leg is and how deep: "back run 3100 x 620, left 1800 x 620"."""
+    groups = [one.members for one in pairs if one.place == 1]
+    for group in groups:
+        depth = settler.claim(group[1], "deep", parsed.rank)
+        is_leg = named.get(group[0].at, "") in ("back", "side") and len(group) == 2
+        if not is_leg or depth is None or depth.mm > _DEEPEST:
+            return False
+    for along, across in groups:
+        leg = named[along.at]
+        _reach(piece, along, leg, parsed, settler)
+        _depth(piece, across, leg, parsed, settler)
     return True
 
 
-def _reach(piece: Piece, measure: Measure, leg: str, heard: Heard, settler: Settler) -> None:
+def _reach(
+    piece: SaidPiece, measure: Measure, leg: str, parsed: ParsedSentence, settler: Settler
+) -> None:
     """Take an outside length: along the back, or how far the shorter leg comes forward."""
     key = {"back": "length", "side": "width"}.get(leg, "")
     if not key and measure.role == "long":
         key = "length" if "length" not in piece.claims else "width"
-    claim = settler.claim(measure, "length", heard.rank)
+    claim = settler.claim(measure, "length", parsed.rank)
     if key and claim is not None:
         say(piece.claims, key, claim)
 
 
-def _depth(piece: Piece, measure: Measure, leg: str, heard: Heard, settler: Settler) -> None:
-    claim = settler.claim(measure, "deep", heard.rank)
+def _depth(
+    piece: SaidPiece, measure: Measure, leg: str, parsed: ParsedSentence, settler: Settler
+) -> None:
+    claim = settler.claim(measure, "deep", parsed.rank)
     if claim is None:
+        return
+    if claim.mm > _DEEPEST and leg in ("back", "side"):
+        _reach(piece, measure, leg, parsed, settler)  # "the return comes forward to 1900"
         return
     if leg in ("back", "both", ""):
         say(piece.claims, "back_depth", claim)
@@ -104,15 +201,17 @@ def _depth(piece: Piece, measure: Measure, leg: str, heard: Heard, settler: Sett
         say(piece.claims, "side_depth", claim)
 
 
-def _notch(piece: Piece, notch: Sequence[Measure], heard: Heard, settler: Settler) -> None:
+def _notch(
+    piece: SaidPiece, notch: Sequence[Measure], parsed: ParsedSentence, settler: Settler
+) -> None:
     """The first of two is along, unless words say otherwise; a size said again only turns them."""
     for measure in [one for one in notch if one.of > 1][:2] or notch[:2]:
-        claim = settler.claim(measure, "length", heard.rank)
+        claim = settler.claim(measure, "length", parsed.rank)
         if claim is not None:
             say(piece.claims, "notch_length" if measure.place <= 1 else "notch_width", claim)
     claims = piece.claims
     for measure in notch:
-        claim = settler.claim(measure, "length", heard.rank) if measure.of == 1 else None
+        claim = settler.claim(measure, "length", parsed.rank) if measure.of == 1 else None
         if claim is None or not measure.axis:
             continue
         along, across = claims.get("notch_length", []), claims.get("notch_width", [])
@@ -121,8 +220,8 @@ def _notch(piece: Piece, notch: Sequence[Measure], heard: Heard, settler: Settle
             claims["notch_length"], claims["notch_width"] = across, along
 
 
-def corner_said(sentence: Sentence, legs: Sequence[Mention]) -> Word | None:
-    """Give the corner that the L leaves out, from where its shorter leg or the gap is."""
+def corner_said(sentence: Sentence, legs: Sequence[Mention]) -> SaidWord | None:
+    """Return the corner that the L leaves out, from where its shorter leg or the gap is."""
     words = sentence.words
     for leg in legs:
         if leg.name not in ("side", "notch"):
@@ -133,14 +232,14 @@ def corner_said(sentence: Sentence, legs: Sequence[Mention]) -> Word | None:
             continue
         span = (sentence.atoms[leg.start].start, sentence.atoms[high - 1].end)
         if leg.name == "side":
-            return Word("front-left" if side == "right" else "front-right", (span,))
+            return SaidWord("front-left" if side == "right" else "front-right", (span,))
         depth = "back" if _BACK & set(words[low:high]) else "front"
-        return Word(f"{depth}-{side}", (span,))
+        return SaidWord(f"{depth}-{side}", (span,))
     return None
 
 
 def side_said(words: Sequence[str], low: int, high: int) -> str:
-    """Give left or right as said, leaving out what is denied."""
+    """Return left or right as said, leaving out what is denied."""
     for i in range(low, high):
         before = range(max(0, i - 3), i)
         if any(words[j] and mark("not").at(words, j) is not None for j in before):

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 
 @dataclass(frozen=True, slots=True)
-class Line:
+class TextLine:
     """One line: its place in the text, how deep it is quoted, and its own words."""
 
     start: int

@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from types import MappingProxyType
 from typing import Final
 
-from ledgerstone.enquiry.scene import Span, Word
+from ledgerstone.enquiry.scene import SaidWord
+from ledgerstone.enquiry.tokens import TextSpan
+from ledgerstone.surfaces import Surface
 
 _FINISH_LABEL: Final = re.compile(
     r"(?:^|[\s(.])(?:finish|seal(?:er)?|surface|oberfläche|versiegelung"
@@ -21,21 +24,21 @@ FINISHES: Final = (
     "|smooth|as cast|as-cast|brushed|low sheen|oiled|no sealer|unsealed|not shiny|not glossy"
     "|nothing glossy|not polished|nothing shiny"
     "|geschliffen und versiegelt|matt versiegelt|geschliffen|versiegelt|poliert|gewachst|geölt"
-    "|glatt|unbehandelt|nicht poliert|seidenmatt"
+    "|schalungsglatt|glatt|unbehandelt|nicht poliert|seidenmatt"
 )
 _FINISH: Final = re.compile(
     rf"\b(?:{FINISHES})\b(?:,? (?:and|und|&) (?:{FINISHES})\b)?(?: finish)?", re.IGNORECASE
 )
-_SURFACES: Final = (
-    ("honed", re.compile(r"\bhoned\b|\bgeschliffen\b|\bsmooth\b", re.IGNORECASE)),
-    (
-        "polished",
-        re.compile(r"(?<!not )(?<!nicht )\bpolished\b|(?<!nicht )\bpoliert\b", re.IGNORECASE),
-    ),
-    (
-        "as-cast",
-        re.compile(r"\bas[ -]cast\b|\bstraight from the mould\b|\bschalungsglatt\b", re.IGNORECASE),
-    ),
+SURFACE_WORDS: Final[Mapping[Surface, re.Pattern[str]]] = MappingProxyType(
+    {
+        "honed": re.compile(r"\bhoned\b|\bgeschliffen\b|\bsmooth\b", re.IGNORECASE),
+        "polished": re.compile(
+            r"(?<!not )(?<!nicht )\bpolished\b|(?<!nicht )\bpoliert\b", re.IGNORECASE
+        ),
+        "as-cast": re.compile(
+            r"\bas[ -]cast\b|\bstraight from the mould\b|\bschalungsglatt\b", re.IGNORECASE
+        ),
+    }
 )
 _SEALERS: Final = (
     ("matt", re.compile(r"\bmatte?\b|\bmat\b|\bmatt versiegelt\b", re.IGNORECASE)),
@@ -44,8 +47,8 @@ _SEALERS: Final = (
 )
 
 
-def finishes_of(text: str, spans: Sequence[Span]) -> list[Word]:
-    """Give the finishes in the writer's words; the first is of the newest part and the surest."""
+def finishes_of(text: str, spans: Sequence[TextSpan]) -> list[SaidWord]:
+    """Return the finishes in the writer's words; the first is of the newest part and the surest."""
     for start, end in spans:
         said = list(_finishes(text, start, end))
         if said:
@@ -53,27 +56,27 @@ def finishes_of(text: str, spans: Sequence[Span]) -> list[Word]:
     return []
 
 
-def _finishes(text: str, start: int, end: int) -> Iterator[Word]:
+def _finishes(text: str, start: int, end: int) -> Iterator[SaidWord]:
     labelled = _FINISH_LABEL.finditer(text, start, end)
     for found in labelled:
         if _FINISH.search(found["value"]):
             value = found["value"].strip(" \t,:-")
             at = text.index(value, found.start())
-            yield Word(" ".join(value.split()), ((at, at + len(value)),))
+            yield SaidWord(" ".join(value.split()), ((at, at + len(value)),))
     for found in _FINISH.finditer(text, start, end):
         before = text[max(start, found.start() - 24) : found.start()]
         named = found[0][:1].isupper() and re.match(r"\s[A-Z]", text[found.end() : found.end() + 2])
         if not named and not re.search(
             r"(?:door|place|welcome|bath)[ -]?\Z|if it(?:'s| is) \Z", before, re.IGNORECASE
         ):
-            yield Word(" ".join(found[0].split()), (found.span(),))
+            yield SaidWord(" ".join(found[0].split()), (found.span(),))
 
 
 def surface_in(words: str) -> str:
-    """Give the surface of the contract that words name, or nothing."""
-    return next((name for name, pattern in _SURFACES if pattern.search(words)), "")
+    """Return the surface of the contract that words name, or nothing."""
+    return next((name for name, pattern in SURFACE_WORDS.items() if pattern.search(words)), "")
 
 
 def sealer_in(words: str) -> str:
-    """Give the beginning of the sealer's name that words name, or nothing."""
+    """Return the beginning of the sealer's name that words name, or nothing."""
     return next((name for name, pattern in _SEALERS if pattern.search(words)), "")

@@ -15,8 +15,8 @@ from typing import Final
 
 from ledgerstone.enquiry.html_text import HtmlText, text_of_html
 
-MOST_TEXT: Final = 262_144  # characters of text; an enquiry has a few thousand
-MOST_PARTS: Final = 300
+MAX_TEXT: Final = 262_144  # characters of text; an enquiry has a few thousand
+MAX_PARTS: Final = 300
 _FEW_WORDS: Final = 16
 _HEADERS: Final = re.compile(
     rb"(?:message-id|mime-version|received|return-path|from|to|subject|date|content-type)[ \t]*:",
@@ -63,13 +63,13 @@ def read_mail(message: bytes | str) -> Mail:
     """
     raw = message.encode("utf-8", "replace") if isinstance(message, str) else message
     if not _is_whole(raw):
-        return Mail(_tidied(_decoded(raw, None))[:MOST_TEXT])
+        return Mail(_tidied(_decoded(raw, None))[:MAX_TEXT])
     parsed = BytesParser(policy=email.policy.default).parsebytes(raw)
     return _mail_of(parsed)
 
 
 def _is_whole(raw: bytes) -> bool:
-    """Whether it begins with mail headers, one of them such as no form writes."""
+    """Return whether it begins with mail headers, one of them such as no form writes."""
     head = raw.lstrip(b"\xef\xbb\xbf\r\n").replace(b"\r\n", b"\n").partition(b"\n\n")[0][:65_536]
     lines = [line for line in head.split(b"\n") if line[:1] not in (b" ", b"\t")]
     if not lines or lines[0].startswith(b"From "):
@@ -110,7 +110,7 @@ def _with_subject(found: HtmlText, subject: str) -> None:
 
 
 def _header(parsed: Message, name: str) -> str:
-    """Give a header as plain text, whatever is wrong with it."""
+    """Return a header as plain text, whatever is wrong with it."""
     try:
         value = str(parsed.get(name, ""))
     except (ValueError, LookupError, IndexError, AttributeError, TypeError):
@@ -144,10 +144,10 @@ def _is_automatic(parsed: Message) -> bool:
 
 
 def _parts(parsed: Message) -> list[Message]:
-    """Give leaf parts in order, not those of attached messages, at most so many."""
+    """Return leaf parts in order, not those of attached messages, at most a fixed number."""
     leaves: list[Message] = []
     waiting: list[Message] = [parsed]
-    while waiting and len(leaves) < MOST_PARTS:
+    while waiting and len(leaves) < MAX_PARTS:
         part = waiting.pop()
         inner = part.get_payload() if part.get_content_maintype() == "multipart" else None
         if isinstance(inner, list):
@@ -186,8 +186,8 @@ def _body(parsed: Message) -> HtmlText:
             continue
         text = _part_text(part)
         (pages if part.get_content_subtype() == "html" else plain).append(text)
-    page = text_of_html("\n".join(pages)[:MOST_TEXT]) if pages else HtmlText("")
-    words = _tidied("\n".join(plain))[:MOST_TEXT]
+    page = text_of_html("\n".join(pages)[:MAX_TEXT]) if pages else HtmlText("")
+    words = _tidied("\n".join(plain))[:MAX_TEXT]
     says_more = len(words.split()) < _FEW_WORDS or page.struck or page.has_table
     if page.text.strip() and says_more:
         return page
@@ -202,7 +202,7 @@ def _part_text(part: Message) -> str:
     if not isinstance(raw, bytes):
         inner = part.get_payload()
         return inner if isinstance(inner, str) else ""
-    return _decoded(raw[: 4 * MOST_TEXT], part.get_content_charset())
+    return _decoded(raw[: 4 * MAX_TEXT], part.get_content_charset())
 
 
 def _decoded(raw: bytes, charset: str | None) -> str:

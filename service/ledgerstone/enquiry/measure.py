@@ -3,8 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from types import MappingProxyType
+from typing import Final
 
 from ledgerstone.enquiry.sizes import Size
+from ledgerstone.quantities import Length, UnitName
+
+_OTHER: Final = MappingProxyType[UnitName, UnitName]({"cm": "mm", "mm": "cm", "in": "mm"})
 
 
 @dataclass(slots=True)
@@ -32,9 +37,17 @@ class Measure:
     is_attribute
         Whether it stands right before a slab's name: "a 40 mm worktop".
     opinion
-        Whether it is only what somebody thinks: "my brother reckons 30 would do".
+        Whether it is only what someone thinks: "my brother reckons 30 would do".
+    member
+        Which of several openings in hand it is of.
     cue
         The atoms that say its role.
+    counted
+        How many pieces are of it, as written: "2 @ 610".
+    aside
+        Why it is of no slab, where its words say so.
+    is_sum
+        Whether it is the sum of what is written: "600 + 800".
     """
 
     at: int
@@ -53,5 +66,15 @@ class Measure:
     unit_from_label: str = ""
     cue: tuple[int, int] | None = None
     opinion: bool = False
+    member: int | None = None
     is_subject: bool = False
     is_attribute: bool = False
+    counted: Size | None = None
+    aside: str = ""
+    is_sum: bool = False
+
+
+def in_other_unit(measure: Measure, length: Length) -> Length | None:
+    """Give what a number without a unit is in another one than it was taken for; else None."""
+    other = _OTHER.get(length.unit) if measure.size.unit is None else None
+    return Length.of(measure.size.amount, other) if other is not None else None

@@ -5,13 +5,9 @@ from __future__ import annotations
 from itertools import pairwise
 from typing import Final
 
-from ledgerstone.enquiry.cues import (
-    CONNECTORS,
-    FILLERS,
-    SINGLE,
-    read_after,
-)
-from ledgerstone.enquiry.cues_before import read_before, read_marks
+from ledgerstone.enquiry.cues import FILLERS, read_after
+from ledgerstone.enquiry.cues_before import read_before, read_lone, read_marks
+from ledgerstone.enquiry.letters import CONNECTORS, SINGLE
 from ledgerstone.enquiry.lexicon import AXES, FROM, LABELS, ROLES, SIDES
 from ledgerstone.enquiry.measure import Measure
 from ledgerstone.enquiry.sentences import Sentence
@@ -27,17 +23,29 @@ _CENTRES: Final = frozenset({"centre", "center", "middle"})
 _OR: Final = (["or"], ["oder"], ["to"], ["bis"], ["-"], ["–"], ["/"])
 _SHARED: Final = frozenset(["thick", "long", "deep", "wide", "high", "dia"])
 _NO_ROLES: Final = frozenset({"size", "cutouts", "quantity", "piece"})
-_MOST_OF_ONE: Final = 9
-_LEAST_MM: Final = 30  # what follows a number of pieces: common practice, no source
-_LEAST_LIKE: Final = 2
-_MOST_BETWEEN: Final = 5
+_MAX_OF_ONE: Final = 9
+_MIN_MM: Final = 30  # what follows a number of pieces: common practice, no source
+_MIN_LIKE: Final = 2
+_EACH_SIDE: Final = frozenset({("each", "side"), ("a", "side"), ("each", "way"), ("all", "sides")})
+_SQUARE: Final = frozenset({"square", "quadratisch", "quadratische"})
+_MAX_BETWEEN: Final = 5
+_THICK: Final = word_set("thick thickness thk dick dicke stark stärke")
+_MIN_ACROSS: Final = 150  # no thickness is as much, in any unit: common practice, no source
+_CHANGE_FAR: Final = 12
+_CHANGES: Final = word_set(
+    "up down goes go comes come changes change changed rises drops reduced increased grows raise"
+    " lower increase reduce erhöht verringert geändert ändert steigt sinkt"
+)
+_TIMES: Final = frozenset({"x", "×", "*"})
+_BY: Final = (["by"], ["x"], ["×"], ["mal"])
 
 
 def measures_of(sentence: Sentence) -> list[Measure]:
-    """Give the sizes of a sentence, each with what its neighbouring words say of it."""
+    """Return the sizes of a sentence, each with what its neighbouring words say of it."""
     atoms = sentence.atoms
     found = [Measure(i, atom.size) for i, atom in enumerate(atoms) if atom.size is not None]
     _group(sentence, found)
+    found = [one for one in found if not _follows_no_size(sentence, one)]
     used: set[int] = set()
     label_first = _begins_with_label(sentence, found)
     for i, measure in enumerate(found):
@@ -48,9 +56,23 @@ def measures_of(sentence: Sentence) -> list[Measure]:
         if not measure.role and not measure.side:
             read_before(sentence, measure, start, used)
         read_marks(sentence, measure, start)
+    for measure in found:
+        is_led = measure.of > 1 and measure.place == 1 and measure.replaced
+        for one in measure.members if is_led else ():
+            one.replaced = True
+        _read_square(sentence, measure)
+    read_lone(sentence, found)
     _share_alternatives(sentence, found)
     _mark_starts(sentence, found)
+    _mark_changes(sentence, found)
     return found
+
+
+def _follows_no_size(sentence: Sentence, measure: Measure) -> bool:
+    """Whether a size's group begins with what is none, so that none of it is sure: "1e9 x 600"."""
+    first = measure.members[0].at if measure.members else measure.at
+    before = sentence.atoms[max(0, first - 2) : first]
+    return [one.kind for one in before[:1]] == ["other"] and before[-1].word in _TIMES
 
 
 def _group(sentence: Sentence, found: list[Measure]) -> None:
@@ -72,12 +94,16 @@ def _group(sentence: Sentence, found: list[Measure]) -> None:
 
 def _is_connected(sentence: Sentence, before: Measure, after: Measure) -> bool:
     words = [atom.word for atom in sentence.atoms[before.at + 1 : after.at]]
-    if not words or len(words) > _MOST_BETWEEN:
+    if not words or len(words) > _MAX_BETWEEN:
+        return False
+    if words == ["/"] and _is_either(sentence, before, after):
         return False
     if words == ["/"]:
         joined = sentence.atoms[before.at].end + 1 == sentence.atoms[after.at].start
         following = sentence.words[after.at + 1 : after.at + 2]
         return joined or not (following and following[0] and FROM.at(following, 0))
+    if words[0] == "," and words[1:2] in _BY:  # "so 2380, by 610"
+        words = words[1:]
     connecting = [word for word in words if word in CONNECTORS]
     if not connecting:
         return False
@@ -92,22 +118,29 @@ def _is_connected(sentence: Sentence, before: Measure, after: Measure) -> bool:
     return set(words) <= CONNECTORS | FILLERS | SINGLE | roles
 
 
+def _is_either(sentence: Sentence, before: Measure, after: Measure) -> bool:
+    """Return whether a stroke parts two readings of a thickness: "thickness 40/30"."""
+    near = {*sentence.words[max(0, before.at - 2) : before.at], *sentence.words[after.at + 1 :][:2]}
+    return bool(near & _THICK) and max(before.size.amount, after.size.amount) < _MIN_ACROSS
+
+
 def _counts(members: list[Measure]) -> bool:
-    """Whether the first of a group is how many: "1 x 35 mm", "2 x 1200 x 600"."""
+    """Return whether the first of a group is how many: "1 x 35 mm", "2 x 1200 x 600"."""
     first, second = members[0].size, members[1].size
-    is_small = first.unit is None and first.amount.denominator == 1 and first.amount <= _MOST_OF_ONE
-    return is_small and second.amount >= _LEAST_MM and second.unit in ("mm", None)
+    is_whole = first.unit is None and first.grouped is None and first.amount.denominator == 1
+    is_small = is_whole and first.amount <= _MAX_OF_ONE  # "3.000 x 650" counts nothing
+    return is_small and second.amount >= _MIN_MM and second.unit in ("mm", None)
 
 
 def _is_weak_pair(before: Measure, after: Measure) -> bool:
     """Whether two sizes with "on" between them are a pair: both with units, or "180 on 90 cm"."""
     if before.size.unit is None and after.size.unit is not None:
-        return bool(after.size.amount / _LEAST_LIKE <= before.size.amount)
+        return bool(after.size.amount / _MIN_LIKE <= before.size.amount)
     return before.size.unit is not None and after.size.unit is not None
 
 
 def _begins_with_label(sentence: Sentence, found: list[Measure]) -> bool:
-    """Whether names of sizes stand before them: "Länge 2,40 m, Tiefe 62 cm"."""
+    """Return whether names of sizes stand before them: "Länge 2,40 m, Tiefe 62 cm"."""
     if not found:
         return False
     words = sentence.words[: found[0].at]
@@ -115,6 +148,14 @@ def _begins_with_label(sentence: Sentence, found: list[Measure]) -> bool:
         start + count >= len(words) - 3 and tag not in _NO_ROLES
         for start, count, tag in LABELS.all_in(words)
     )
+
+
+def _read_square(sentence: Sentence, measure: Measure) -> None:
+    """Take "a square slab, 800 mm each side" for both of its sizes."""
+    words = sentence.words
+    is_each = tuple(words[measure.at + 1 : measure.at + 3]) in _EACH_SIDE
+    if is_each and measure.of == 1 and _SQUARE & set(words[: measure.at]):
+        measure.role, measure.side = "square", ""
 
 
 def _mark_starts(sentence: Sentence, found: list[Measure]) -> None:
@@ -140,6 +181,25 @@ def _mark_starts(sentence: Sentence, found: list[Measure]) -> None:
             measure.to_edge = True
 
 
+def _mark_changes(sentence: Sentence, found: list[Measure]) -> None:
+    """Take "the length goes up from 2600 to 2750" for the second size instead of the first.
+
+    "The thickness comes down to 30" has only the new one.
+    """
+    words = sentence.words
+    for i, measure in enumerate(found):
+        led = words[max(0, measure.at - _CHANGE_FAR) : measure.at]
+        if led[-1:] not in (["to"], ["auf"]) or measure.of > 1 or not _CHANGES & set(led):
+            continue
+        named = [tag for _, _, tag in LABELS.all_in(led) if tag in _SHARED]
+        before = found[i - 1] if i else None
+        is_pair = before is not None and measure.at - before.at <= 2 and not before.side
+        if named and (not measure.role or measure.role == "apart"):
+            measure.role, measure.side = named[-1], ""
+            if is_pair and before is not None:
+                before.replaced, before.side = True, ""
+
+
 def _is_holes_edge(words: list[str], i: int) -> bool:
     """Whether "its left edge" or "the left-hand edge" is a hole's, from which a distance runs."""
     if words[i] not in ("edge", "kante") or i == 0 or not words[i - 1]:
@@ -155,6 +215,8 @@ def _share_alternatives(sentence: Sentence, found: list[Measure]) -> None:
         between = [atom.word for atom in sentence.atoms[before.at + 1 : after.at]]
         role = after.role or before.role
         is_or = between in _OR or (len(between) <= 4 and {"or", "oder"} & set(between))
+        led = sentence.words[max(0, before.at - 1) : before.at]
+        is_or = is_or or (led in (["between"], ["zwischen"]) and between in (["and"], ["und"]))
         if is_or and before.of == 1 and role in _SHARED and after.role in ("", role):
             before.role = after.role = role
             if before.size.unit is None and after.size.unit is not None:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.enquiry.joining import joined_names
+from ledgerstone.enquiry.kinds import by_rim, is_asked_for, is_of_premises
 from ledgerstone.enquiry.lexicon import LABELS, NOUNS, NUMBERS, SIDES, mark, noun_ending
 from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.sentences import Atom, Sentence
@@ -15,18 +16,24 @@ _PREPOSITIONS: Final = word_set(
     "for in of to at under over behind beside against between on along with into from by near "
     "onto cover covers covering replace replacing match matching suit support supports fit above"
     " below underneath around inside off beneath fits past through für im am an auf "
-    "unter über hinter neben zwischen mit bei zum zur vom von aus ins vor"
+    "unter über hinter neben zwischen mit bei zum zur vom von aus ins vor ab gegen"
 )
 _DETERMINERS: Final = word_set(
     "a an the this that these those my our your his her its their one another each every some "
     "any ein eine einen einem einer der die das den dem des unser unsere unserem unserer mein "
     "meine diese dieser dieses"
 )
+_LET: Final = frozenset({"drop", "let", "built", "set", "sit", "lay"})
 _VERBS: Final = word_set(
     "is are has have be goes go wants needs need want should would will can sits stands ist "
     "sind hat wird soll muss and or und oder but so then please like sure price quote "
     "quotation make"
 )
+_AT_WALL: Final = frozenset({"an", "am", "von", "vom", "ab", "zur", "gegen"})
+_CLAUSE: Final = 8
+_MAX_STEPS: Final = 5
+_NEEDS_DE: Final = word_set("brauche brauchen brauchts gibt benötige benötigen möchte will")
+_NOT_EN: Final = word_set("not no isn't aren't never")
 _MEASURES: Final = word_set("is are measures measure ist sind misst hat")
 _NO_SUBJECT: Final = word_set(
     "template leaflet instructions paper drawing plan sketch spec datasheet datenblatt brochure"
@@ -38,6 +45,7 @@ _NO_SUBJECT: Final = word_set(
     " dimension dimensions edge end side run outside inside finish colour color shade dies das"
     " alles beide welche alle ganze kante"
     " seite one's something anything figure figures answer correct"
+    " centreline centerline centrelines"
     " new right thing things it's his her whatever where here how wish only now"
 )
 _ROUND: Final = word_set("round circular rund runde runden runder rundes")
@@ -62,8 +70,8 @@ def mentions_of(sentence: Sentence) -> list[Mention]:
         tag, count = taken if taken is not None else (noun_ending(words[i]) or "", 1)
         if taken is None and tag:
             tag = _whole_word(words[i], tag)
-        if not tag:
-            i += 1
+        if not tag or tag == "idiom:":
+            i += count
             continue
         kind, _, name = tag.partition(":")
         mention = Mention(i, i + count, kind, name)
@@ -75,14 +83,18 @@ def mentions_of(sentence: Sentence) -> list[Mention]:
         before = found[-1] if found else None
         if kind == "thing" and before is not None and before.kind == "leg" and before.end == i:
             mention.preposition = "along"  # "down the left wall"
+        if kind == "thing" and is_asked_for(sentence, mention):
+            mention.kind, mention.name = "slab", ""
+        if is_of_premises(sentence, mention):
+            mention.kind, mention.name = "thing", "premises"
         found.append(mention)
         i += count
-    found += _unknown(sentence, found)
+    found += _unknown(sentence, found) + by_rim(sentence, found)
     return joined_names(sentence, sorted(found, key=lambda one: one.start))
 
 
 def _unknown(sentence: Sentence, found: list[Mention]) -> list[Mention]:
-    """Give things that no table knows: the subject of a size, and what is called old."""
+    """Return things that no table knows: the subject of a size, and what is called old."""
     words, atoms = sentence.words, sentence.atoms
     taken = {i for mention in found for i in range(mention.start, mention.end)}
     last = max((i for i, atom in enumerate(atoms) if atom.kind == "size"), default=-1)
@@ -146,15 +158,32 @@ def _count_before(sentence: Sentence, mention: Mention, i: int, steps: int) -> N
     whole = size.unit is None and size.amount.denominator == 1
     if not mention.determiner and whole and 0 < size.amount < 13 and steps <= 3:
         mention.count = mention.count or int(size.amount)
-    elif size.unit is not None and i and words[i - 1] in _COUNTS:
+    elif i and words[i - 1] in _COUNTS:
         mention.count = mention.count or int(NUMBERS[words[i - 1]])
+
+
+def _is_determiner(word: str, mention: Mention) -> bool:
+    """Return whether a word is an article; "an" before another one is the German preposition."""
+    return word in _DETERMINERS and not (word == "an" and bool(mention.determiner))
 
 
 def _describe(sentence: Sentence, mention: Mention) -> None:
     """Look back over adjectives for an article, a number, a preposition, a denial."""
-    words, atoms = sentence.words, sentence.atoms
+    words = sentence.words
+    _look_back(sentence, mention)
+    _describe_kind(words, mention)
+    if mention.preposition in _AT_WALL and "rückwand" in words[mention.start : mention.end]:
+        mention.kind, mention.name = "thing", ""  # the wall at the back
+    mention.is_denied = _is_denied(sentence, mention) or _is_denied_after(sentence, mention)
+    near = words[max(0, mention.start - 3) : mention.start]
+    mention.is_old = any(tag == "old" for _, _, tag in mark("old").all_in(near))
+
+
+def _look_back(sentence: Sentence, mention: Mention) -> None:
+    """Look back over adjectives for an article, a number and a preposition."""
+    atoms = sentence.atoms
     i, steps = mention.start - 1, 0
-    while i >= 0 and steps < 5:
+    while i >= 0 and steps < _MAX_STEPS:
         atom = atoms[i]
         if atom.kind == "size" and atom.size is not None:
             _count_before(sentence, mention, i, steps)
@@ -168,7 +197,7 @@ def _describe(sentence: Sentence, mention: Mention) -> None:
             and word not in ("a", "an", "one", "half", "ein", "eine", "einen", "einem")
         ):
             mention.count = mention.count or int(NUMBERS[word])
-        elif word in _DETERMINERS:
+        elif _is_determiner(word, mention):
             mention.determiner = mention.determiner or word
         elif word in ("off", "no", "nr", "pcs", "x") and i and atoms[i - 1].kind == "size":
             i -= 1  # "3 off shelves", "2 no. shelves"
@@ -176,17 +205,21 @@ def _describe(sentence: Sentence, mention: Mention) -> None:
         elif _is_number_of(atoms, i):
             i -= 1
             continue
-        elif word in _PREPOSITIONS:
+        elif word in _PREPOSITIONS and not _is_adjective(atoms, i):
             mention.preposition = word
             break
         elif word in _VERBS and steps:
             break
         i -= 1
         steps += 1
-    _describe_kind(words, mention)
-    mention.is_denied = _is_denied(sentence, mention)
-    near = words[max(0, mention.start - 3) : mention.start]
-    mention.is_old = any(tag == "old" for _, _, tag in mark("old").all_in(near))
+
+
+def _is_adjective(atoms: Sequence[Atom], i: int) -> bool:
+    """Whether a preposition is part of a word: "a matching splashback", "two drop-in basins"."""
+    before = atoms[i - 1].word if i else ""
+    if atoms[i].word in ("in", "on"):
+        return before in _LET
+    return atoms[i].word == "matching" and before in _DETERMINERS
 
 
 def _describe_kind(words: Sequence[str], mention: Mention) -> None:
@@ -199,13 +232,28 @@ def _describe_kind(words: Sequence[str], mention: Mention) -> None:
 
 
 def _is_number_of(atoms: Sequence[Atom], i: int) -> bool:
-    """Whether a full stop ends "2 no."."""
+    """Return whether a full stop ends "2 no."."""
     return (
         atoms[i].word == "."
         and i > 1
         and atoms[i - 1].word in ("no", "nr", "pcs")
         and (atoms[i - 2].kind == "size")
     )
+
+
+def _is_denied_after(sentence: Sentence, mention: Mention) -> bool:
+    """Whether an opening is denied by the end of its clause: "eine Armatur gibt es nicht"."""
+    if mention.kind not in ("open", "hole"):
+        return False
+    for i in range(mention.end, min(mention.end + _CLAUSE, len(sentence.atoms))):
+        atom, words = sentence.atoms[i], sentence.words[mention.end : i + 1]
+        if atom.kind == "size" or atom.word in ",;:(":
+            return False
+        if atom.word in ("nicht", "entfällt"):
+            return atom.word == "entfällt" or bool(_NEEDS_DE & set(words))
+        if atom.word in ("needed", "required", "necessary", "wanted"):
+            return bool(_NOT_EN & set(words))
+    return False
 
 
 def _is_denied(sentence: Sentence, mention: Mention) -> bool:

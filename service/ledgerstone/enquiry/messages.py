@@ -5,7 +5,18 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import Final
 
-from ledgerstone.message import Message
+from ledgerstone.errors import QuantityError
+from ledgerstone.message import Message, Value
+from ledgerstone.quantities import Length
+
+
+def _length(written: Value) -> Value:
+    """A length as the draft order has it, to be said as the language does; what is none stays."""
+    try:
+        return Length.parse(written)
+    except QuantityError:
+        return written
+
 
 MESSAGES: Final[Mapping[str, Callable[..., Message]]] = {
     "length": lambda *, slab, **_: Message("enquiry-length", slab=slab),
@@ -20,12 +31,27 @@ MESSAGES: Final[Mapping[str, Callable[..., Message]]] = {
     "x": lambda *, opening, **_: Message("enquiry-x", opening=opening),
     "y": lambda *, opening, **_: Message("enquiry-y", opening=opening),
     "postcode": lambda **_: Message("enquiry-postcode"),
+    "on_units": lambda *, said, **_: Message("enquiry-on-units", said=said),
+    "ask_units": lambda **_: Message("enquiry-ask-units"),
+    "steps": lambda *, said, **_: Message("enquiry-steps", said=said),
+    "some_steps": lambda *, said, **_: Message("enquiry-some-steps", said=said),
     "two": lambda *, what, readings, **_: Message("enquiry-two", what=what, readings=readings),
     "impossible": lambda *, what, readings, **_: Message(
         "enquiry-impossible", what=what, readings=readings
     ),
     "about": lambda *, what, readings, **_: Message("enquiry-about", what=what, readings=readings),
     "delivery": lambda **_: Message("enquiry-delivery"),
+    "ask_two": lambda *, what, readings, **_: Message(
+        "enquiry-ask-two", what=what, readings=readings
+    ),
+    "ask_impossible": lambda *, what, readings, **_: Message(
+        "enquiry-ask-impossible", what=what, readings=readings
+    ),
+    "ask_about": lambda *, what, readings, **_: Message(
+        "enquiry-ask-about", what=what, readings=readings
+    ),
+    "ask_delivery": lambda **_: Message("enquiry-ask-delivery"),
+    "ask_day": lambda *, said, **_: Message("enquiry-ask-day", said=said),
     "what_length": lambda *, slab, **_: Message("enquiry-what-length", slab=slab),
     "what_width": lambda *, slab, **_: Message("enquiry-what-width", slab=slab),
     "what_diameter": lambda *, slab, **_: Message("enquiry-what-diameter", slab=slab),
@@ -34,7 +60,7 @@ MESSAGES: Final[Mapping[str, Callable[..., Message]]] = {
     "what_x": lambda *, opening, **_: Message("enquiry-what-x", opening=opening),
     "what_y": lambda *, opening, **_: Message("enquiry-what-y", opening=opening),
     "took_thickness": lambda *, slab, value, **_: Message(
-        "enquiry-took-thickness", slab=slab, value=value
+        "enquiry-took-thickness", slab=slab, value=_length(value)
     ),
     "took_shade": lambda *, value, **_: Message("enquiry-took-shade", value=value),
     "took_nearest": lambda *, value, said, **_: Message(
@@ -44,17 +70,17 @@ MESSAGES: Final[Mapping[str, Callable[..., Message]]] = {
     "took_sealer": lambda *, value, **_: Message("enquiry-took-sealer", value=value),
     "took_place": lambda *, slab, **_: Message("enquiry-took-place", slab=slab),
     "took_collect": lambda **_: Message("enquiry-took-collect"),
-    "took_delivery": lambda **_: Message("enquiry-took-delivery"),
+    "took_delivery": lambda **v: Message("enquiry-took-delivery", way=v["way"]),
     "took_corner": lambda *, value, **_: Message("enquiry-took-corner", value=value),
     "took_site": lambda *, opening, x, y, **_: Message(
-        "enquiry-took-site", opening=opening, x=x, y=y
+        "enquiry-took-site", opening=opening, x=_length(x), y=_length(y)
     ),
     "took_size": lambda *, opening, value, **_: Message(
-        "enquiry-took-size", opening=opening, value=value
+        "enquiry-took-size", opening=opening, value=_length(value)
     ),
     "took_turn": lambda **_: Message("enquiry-took-turn"),
-    "took_gap": lambda *, value, **_: Message("enquiry-took-gap", value=value),
-    "took_edge": lambda *, value, **_: Message("enquiry-took-edge", value=value),
+    "took_gap": lambda *, value, **_: Message("enquiry-took-gap", value=_length(value)),
+    "took_edge": lambda *, value, **_: Message("enquiry-took-edge", value=_length(value)),
     "took_edges": lambda **_: Message("enquiry-took-edges"),
     "took_no_postcode": lambda **_: Message("enquiry-took-no-postcode"),
     "took_doubtful": lambda *, value, what, **_: Message(

@@ -6,16 +6,16 @@ from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.enquiry.measures import Measure
-from ledgerstone.enquiry.scene import Claim, Opening
+from ledgerstone.enquiry.scene import Claim, SaidOpening
 from ledgerstone.enquiry.subjects import ROUND_HOLES
 
-_NO_SIZES: Final = frozenset({"radius", "thick", "apart", "quantity", "beside"})
+_NO_SIZES: Final = frozenset({"behind", "radius", "thick", "apart", "quantity", "beside", "square"})
 
 
 def opening_key(
-    opening: Opening, measure: Measure, roles: set[str], measures: Sequence[Measure]
+    opening: SaidOpening, measure: Measure, roles: set[str], measures: Sequence[Measure]
 ) -> str:
-    """Give what of an opening a size is: a first bare one of two runs along the slab."""
+    """Return what of an opening a size is: a first bare one of two runs along the slab."""
     role = measure.role
     if measure.place > 2 or role in _NO_SIZES:
         return ""
@@ -32,17 +32,20 @@ def opening_key(
     return key
 
 
-def _is_bore(opening: Opening, measure: Measure, measures: Sequence[Measure]) -> bool:
-    """Whether a size without a word is a round hole's."""
+def _is_bore(opening: SaidOpening, measure: Measure, measures: Sequence[Measure]) -> bool:
+    """Return whether a size without a word is a round hole's."""
     if any(one.of > 1 for one in measures) or "length" in opening.claims:
         return False
+    if any(one.role == "dia" for one in measures if one is not measure):
+        return False
     size = measure.size
-    is_count = size.unit is None and size.amount < 8 and not size.has_fraction
+    is_whole = size.amount.denominator == 1 and not size.has_fraction
+    is_count = size.unit is None and size.amount < 8 and is_whole
     is_hole = opening.what in ROUND_HOLES or opening.kind == "circle" or opening.names_hole
     return is_hole and not is_count
 
 
-def turn(opening: Opening, claim: Claim, axis: str) -> None:
+def turn(opening: SaidOpening, claim: Claim, axis: str) -> None:
     """Lay an opening so that the size spoken of runs along the slab, or from front to back."""
     key = "length" if axis == "x" else "width"
     if any(claim.agrees(one) for one in opening.claims.get(key, [])):
@@ -51,7 +54,7 @@ def turn(opening: Opening, claim: Claim, axis: str) -> None:
     opening.claims["length"], opening.claims["width"] = width, length
 
 
-def longest_along(opening: Opening, axis: str) -> None:
+def longest_along(opening: SaidOpening, axis: str) -> None:
     """Lay an opening with its long side along the slab, or from front to back."""
     length, width = opening.claims.get("length", []), opening.claims.get("width", [])
     if length and width:

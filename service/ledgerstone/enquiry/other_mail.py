@@ -11,10 +11,9 @@ AGAINST: Final = (
         5,
         re.compile(
             r"\b(?:invoice|rechnung|statement|remittance|credit note"
-            r"|receipt)\b[^.\n]{0,40}\b(?:\d{3,}|attached|below|for your"
-            r"|overdue|due)|payment (?:is )?(?:due|overdue)|total with vat|amount due|zahlbar"
-            r"|fällig|statement of account|(?:your|our) statement\b|balance (?:due|outstanding"
-            r"|owing)",
+            r"|receipt)\b[^.\n]{0,40}\b(?:\d{3,}|attached|below|for your|overdue|due)"
+            r"|payment (?:is )?(?:due|overdue)|total with vat|amount due|zahlbar|fällig"
+            r"|statement of account|(?:your|our) statement\b|balance (?:due|outstanding|owing)",
             re.IGNORECASE,
         ),
     ),
@@ -22,10 +21,11 @@ AGAINST: Final = (
         "news",
         5,
         re.compile(
-            r"unsubscribe|newsletter|abbestellen|view (?:this|it) in (?:your )?browser"
-            r"|you (?:get|are receiving|received) this"
-            r"|% off\b|trade stands?|early bird|special offer|our (?:range|new range|latest)"
-            r"|black friday",
+            r"\bin this issue\b|\breader projects?\b|\bissue (?:no\.? ?|#)\d+"
+            r"|unsubscribe|newsletter(?![^\n]{0,12}:\s*(?:no|yes|nein|ja|false|true)\b)"
+            r"|abbestellen|view (?:this|it) in (?:your )?browser|you (?:get|are receiving"
+            r"|received) this|\babmelden\b|prospekt\b|gültig bis|% off\b|trade stands?|early bird"
+            r"|special offer|our (?:range|new range|latest)|black friday",
             re.IGNORECASE,
         ),
     ),
@@ -34,13 +34,12 @@ AGAINST: Final = (
         4,
         re.compile(
             r"\bnot happy\b|come and (?:look at it|pack|grind|fix|sort|repair|put it right)"
-            r"|\brocks\b"
-            r"|i(?:'ve|’ve| have) been ringing|\bnot good enough\b|put (?:it|this) right"
-            r"|\bunhappy\b|\bdisappointed\b|(?:i|we) (?:want|wish|have|need) to complain"
-            r"|\bcomplaint (?:about|regarding)|\brefund\b|(?:has|have|is"
-            r"|got|a) (?:a )?(?:chip|chipped|crack|cracked"
-            r"|stain|stained|scratch|scratched|damaged|broken)\b|white bloom|beschädigt"
-            r"|reklamation|mangel|gerissen",
+            r"|\brocks\b|i(?:'ve|’ve| have) been ringing|\bnot good enough\b|put (?:it"
+            r"|this) right|\bunhappy\b|\bdisappointed\b|(?:i|we) (?:want|wish|have"
+            r"|need) to complain|\bcomplaint (?:about|regarding)|\brefund\b|(?:has|have|is|got"
+            r"|a) (?:a )?(?:chip|chipped|crack|cracked|stain|stained|scratch|scratched|damaged"
+            r"|broken)\b|white bloom|beschädigt|reklamation|mangel|gerissen"
+            r"|\b(?:has|have|got) a \w+ (?:chip|crack|scratch)\b",
             re.IGNORECASE,
         ),
     ),
@@ -49,12 +48,13 @@ AGAINST: Final = (
         3,
         re.compile(
             r"(?:table|top|worktop|hearth|slab|bench|shelf|order) (?:came|arrived|is in"
-            r"|was delivered)"
-            r"|bezahlt habe ich|\bauftrag \d|krankmeldung|terminabsage|where is my order"
-            r"|you (?:delivered|made|fitted|installed|cast|brought|sent) (?:us |me |for us "
-            r"|it )?(?:on|last|in|the|us|me|a)\b|\b(?:i|we) paid (?:you|for (?:it|this|them"
-            r"|these)|(?:£|€|\$)[\d.,]+ for (?:it|this|them))\b"
-            r"|that you (?:made|fitted|delivered)|sie (?:geliefert|eingebaut)|geliefert haben",
+            r"|was delivered)|bezahlt habe ich|\bauftrag \d|krankmeldung|terminabsage"
+            r"|where is my order|\byou did (?:our|my)\b|you (?:delivered|made|fitted|installed"
+            r"|cast|brought|sent) (?:us |me |for us |it )?(?:on|last|in|the|us|me|a)\b|\b(?:i"
+            r"|we) paid (?:you|for (?:it|this|them|these)|(?:£|€|\$)[\d.,]+ for (?:it|this"
+            r"|them))\b|that you (?:made|fitted|delivered)|sie (?:geliefert|eingebaut)"
+            r"|geliefert haben|\byour (?:chaps|lads|boys|team|men|fitters|guys|driver)"
+            r" (?:fitted|delivered|installed|brought|put|dropped)\b",
             re.IGNORECASE,
         ),
     ),
@@ -63,21 +63,33 @@ AGAINST: Final = (
         5,
         re.compile(
             r"just (?:to say|wanted to say|a note to)|exactly what we (?:hoped|wanted)"
-            r"|thank you from"
-            r"|thanks again for (?:the|our|your)|very happy (?:kitchen|customer)|decided against"
-            r"|i'll tell everyone|told (?:my|our) (?:neighbour|neighbor|friend)s?"
-            r"|no reply needed|thank you for the (?:lovely|beautiful|great)|(?:it"
-            r"|they)(?:'s|’s| is| are)"
-            r" (?:beautiful|lovely|gorgeous|perfect|fantastic|wonderful)|so pleased with"
-            r"|delighted with|vielen dank für die schöne"
-            r"|(?:looks?|is|are) (?:absolutely |really |just |so )?(?:fantastic|amazing|great"
-            r"|stunning|superb|brilliant)\b"
-            r"|thank (?:you|tom|pat|them) (?:both |all )?(?:so much|for (?:carrying|fitting"
-            r"|bringing|all))"
-            r"|(?:sieht|sehen) (?:\w+ ){0,2}(?:großartig|toll|super|wunderbar|klasse|fantastisch"
-            r"|schön)"
-            r"(?: \w+)? aus|(?:ist|sind) (?:\w+ ){0,3}angekommen|vielen dank auch|danke noch ?mal"
-            r"|keep up the good|love(?:ly)? job|very happy with|thrilled with",
+            r"|thank you from|thanks again for (?:the|our|your)|very happy (?:kitchen|customer)"
+            r"|decided against|i'll tell everyone|told (?:my|our) (?:neighbour|neighbor|friend)s?"
+            r"|no reply needed|thank you for the (?:lovely|beautiful|great)|(?:it|they)(?:'s|’s"
+            r"| is| are) (?:beautiful|lovely|gorgeous|perfect|fantastic|wonderful)"
+            r"|so pleased with|delighted with|vielen dank für die schöne|(?:looks?|is"
+            r"|are) (?:absolutely |really |just |so )?(?:fantastic|amazing|great|stunning|superb"
+            r"|brilliant)\b|thank (?:you|tom|pat|them) (?:both |all )?(?:so much|for (?:carrying"
+            r"|fitting|bringing|all))|(?:sieht|sehen) (?:\w+ ){0,2}(?:großartig|toll|super"
+            r"|wunderbar|klasse|fantastisch|schön)(?: \w+)? aus|(?:ist"
+            r"|sind) (?:\w+ ){0,3}angekommen|vielen dank auch|danke noch ?mal|keep up the good"
+            r"|love(?:ly)? job|very happy with|thrilled with|\b(?:went|gone|slid|dropped|fitted"
+            r"|sits) (?:straight )?(?:in |into place )?(?:a treat|perfectly|beautifully"
+            r"|like a dream|like a glove)|\bturned out (?:\w+ )?(?:well|lovely|beautifully"
+            r"|perfect(?:ly)?)|\b(?:arrived|came|got here) (?:safe(?:ly| and sound)|in one piece)"
+            r"|\bover the moon with|\bchuffed\b|could(?:n['’]t| not) be happier"
+            r"|\bworth (?:every penny|the wait)|(?:sitzt|passt) (?:perfekt|wunderbar"
+            r"|wie angegossen)|(?:sind|bin) (?:\w+ )?begeistert\b|heil angekommen",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "praise",
+        2,
+        re.compile(
+            r"\b(?:four|five|[45])[ -]stars?\b|\bwhat a (?:joy|delight|beauty)\b"
+            r"|\b(?:nicest|finest|best) (?:\w+ ){1,4}(?:i|he|she|they|we)(?:['’]d|['’]ve|['’]s"
+            r"| had| has| have)(?: ever)? seen\b",
             re.IGNORECASE,
         ),
     ),
@@ -86,13 +98,10 @@ AGAINST: Final = (
         6,
         re.compile(
             r"(?:please )?go ahead\b(?! and (?:price|quote|cost|work))|happy to (?:go ahead"
-            r"|proceed)|please proceed|we(?:'d|’d|"
-            r" would) like to"
-            r" (?:go ahead|proceed)|send (?:me |us )?(?:the|your|a|an) (?:deposit )?invoice"
-            r"|deposit (?:is )?(?:paid"
+            r"|proceed)|please proceed|we(?:'d|’d| would) like to (?:go ahead|proceed)"
+            r"|send (?:me |us )?(?:the|your|a|an) (?:deposit )?invoice|deposit (?:is )?(?:paid"
             r"|sent)|i accept|we accept|accept (?:the|your) (?:estimate|quote|quotation)"
-            r"|bestätigen (?:wir|ich)"
-            r"|hiermit (?:bestelle|beauftrage)",
+            r"|bestätigen (?:wir|ich)|hiermit (?:bestelle|beauftrage)",
             re.IGNORECASE,
         ),
     ),
@@ -100,19 +109,17 @@ AGAINST: Final = (
         "ordered",
         4,
         re.compile(
-            r"\b(?:my|our) (?:\w+ ){0,2}order\b[^.?\n]{0,80}\b(?:due|late|ready|overdue|placed"
-            r"|coming"
-            r"|delayed)|haven['’]t heard (?:a thing|anything|back)|when (?:it |they "
-            r"|she )?(?:will|'ll|’ll)"
-            r" (?:it |they )?be (?:ready|finished|delivered)\b[^.\n]{0,40}(?:order|ref)"
-            r"|\b(?:just )?"
-            r"confirm(?:ing)? (?:that )?(?:you['’]?(?:re| are)|your visit|the visit"
-            r"|our appointment|the"
-            r" appointment)|you['’]?(?:re| are) (?:still )?(?:coming|fitting|delivering"
-            r"|templating) (?:on"
-            r"|at|this|next|today|tomorrow)|see you (?:on|at|tomorrow|next)|wann (?:kommt"
-            r"|wird) (?:die"
-            r"|meine|unsere) (?:bestell|platte)|meine bestellung|termin (?:am|bestätigen)",
+            r"\bstill (?:on|all right|alright|ok|okay|good|fine) (?:for|to)\b|for bringing (?:the"
+            r"|our|my)\b|\b(?:my|our) deposit\b|deposit (?:for|on) (?:the|my|our)\b|\b(?:my"
+            r"|our) (?:\w+ ){0,2}order\b[^.?\n]{0,80}\b(?:due|late|ready|overdue|placed|coming"
+            r"|delayed)|haven['’]t parsed (?:a thing|anything|back)|when (?:it |they "
+            r"|she )?(?:will|'ll|’ll) (?:it |they )?be (?:ready|finished"
+            r"|delivered)\b[^.\n]{0,40}(?:order|ref)"
+            r"|\b(?:just )?confirm(?:ing)? (?:that )?(?:you['’]?(?:re| are)|your visit|the visit"
+            r"|our appointment|the appointment)|you['’]?(?:re| are) (?:still )?(?:coming|fitting"
+            r"|delivering|templating) (?:on|at|this|next|today|tomorrow)|see you (?:on|at"
+            r"|tomorrow|next)|wann (?:kommt|wird) (?:die|meine|unsere) (?:bestell|platte)"
+            r"|meine bestellung|termin (?:am|bestätigen)",
             re.IGNORECASE,
         ),
     ),
@@ -120,10 +127,10 @@ AGAINST: Final = (
         "past",
         3,
         re.compile(
-            r"(?:thanks|thank you|cheers) for (?:fitting|delivering|bringing|making"
-            r"|coming (?:out|over|round)|installing"
-            r"|the (?:visit|worktop|top|table|hearth))|\bit was the \d|mislaid|care sheet"
-            r"|\byou (?:showed|fitted|made|installed|brought) (?:at|on|for|us|me|last)",
+            r"(?:thanks|thank you|cheers) for (?:fitting|delivering|bringing|making|coming (?:out"
+            r"|over|round)|installing|the (?:visit|worktop|top|table|hearth))|\bit was the \d"
+            r"|mislaid|care sheet|\byou (?:showed|fitted|made|installed|brought) (?:at|on|for|us"
+            r"|me|last)",
             re.IGNORECASE,
         ),
     ),
@@ -142,12 +149,11 @@ AGAINST: Final = (
         5,
         re.compile(
             r"\b(?:got|received|had|have) (?:your|the) (?:quot\w*|estimate|price"
-            r"|email)\b[^.\n]{0,80}"
-            r"(?:thanks|thank you|cheers)|(?:will|['’]ll) (?:let you know|get back to you"
-            r"|be in touch"
-            r"|think (?:about|it) over)|need to (?:talk|speak|think)\b|\bcourier\b|unwrapped"
-            r"|corner of the crate"
-            r"|the slab inside|turned up (?:today|this|yesterday)",
+            r"|email)\b[^.\n]{0,80}(?:thanks|thank you|cheers)|(?:will|['’]ll) (?:let you know"
+            r"|get back to you|be in touch|think (?:about|it) over|come back to you)"
+            r"|\bhave a think\b|\bsleep on it\b|need to (?:talk|speak|think)\b"
+            r"|(?<!by )(?<!by a )\bcourier\b|unwrapped|corner of the crate|the slab inside"
+            r"|turned up (?:today|this|yesterday)",
             re.IGNORECASE,
         ),
     ),
@@ -155,14 +161,46 @@ AGAINST: Final = (
         "declined",
         5,
         re.compile(
-            r"(?:decided|opted|chosen|going|gone) (?:to go )?(?:with|for) (?:timber|wood|oak|quartz"
-            r"|granite|marble|laminate|another|someone|somebody|a different|the other)"
-            r"|not (?:be )?(?:going ahead|proceeding)|won['’]t be (?:going ahead|needing|taking"
-            r"|proceeding)|\bno longer (?:need|want|require) (?:it|your|the (?:quot|work|slab|top"
-            r"|hearth|table))|(?:have|had|need) to cancel|please cancel|(?:went|go) elsewhere"
-            r"|(?:quot\w*|estimate|offer|price)\b[^.\n]{0,60}\.?\s[^.]{0,60}(?:i['’]m|we['’]re|am"
-            r"|are) afraid|haben uns (?:für|gegen|anders)|anderweitig vergeben|stornier\w*"
-            r"|leider (?:doch )?nicht",
+            r"(?:bit|little|way|far|well) (?:beyond|over|above|outside|out of|more than)"
+            r"|more than (?:we|i)(?:['’]d)? (?:bargained|budgeted|can|could|want|had|were|was"
+            r"|hoped|planned|expected|thought)|\btoo (?:dear|expensive|pricey|much for us)\b"
+            r"|(?:we|i)(?:'ll|’ll| will) leave it\b|\bzu teuer\b|(?:found|got) (?:someone"
+            r"|somebody|it|one) (?:else|elsewhere|cheaper)|(?:decided|opted|chosen|going"
+            r"|gone) (?:to go )?(?:with|for) (?:timber|wood|oak|quartz|granite|marble|laminate"
+            r"|another|someone|somebody|a different|the other)|not (?:be )?(?:going ahead"
+            r"|proceeding)|won['’]t be (?:going ahead|needing|taking|proceeding)"
+            r"|\bno longer (?:need|want|require) (?:it|your|the (?:quot|work|slab|top|hearth"
+            r"|table))|(?:have|had|need) to cancel|please cancel (?!the (?:upstand|splash|sink"
+            r"|hob|tap|hole|shelf))|(?:went|go) elsewhere|(?:quot\w*|estimate|offer"
+            r"|price)\b[^.\n]{0,60}\.?\s[^.]{0,60}(?:i['’]m|we['’]re|am|are) afraid"
+            r"|haben uns (?:für|gegen|anders)|anderweitig vergeben|stornier\w*"
+            r"|leider (?:doch )?nicht|(?:decided|going|chosen) to (?:stay|stick)|sticking with"
+            r"|staying with|sorry for (?:your|the|any) (?:trouble|bother)|thanks anyway",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "trade",
+        6,
+        re.compile(
+            r"\bplaster(?:ing|er)?\b|\bskim(?:ming|med)?\b|\bdrive(?:way)?s?\b|\bscreed\w*"
+            r"|\bfoundations?\b|\bfootings?\b|\bready[ -]?mix\w*|\b(?:shed|garage|barn|stable"
+            r"|workshop|cellar|concrete) (?:base|floor)s?\b|\bpaving\b|\bgroundwork\w*"
+            r"|\bfence posts?\b|\bbags of\b|\btarmac\b|\broof(?:ing|er)?\b|\bretaining wall"
+            r"|\bcubic (?:met|yard)|\bm³|\b\d m3\b|\btonnes? of\b|\bto (?:lay|pour) (?:a"
+            r"|the) (?:\w+ ){0,2}(?:floor|path|patio|base|drive)|\bestrich\b|\bfundament\b"
+            r"|\beinfahrt\b|\bbodenplatte für (?:die|eine|unsere) (?:garage|halle)"
+            r"|\bfertigbeton\b|\bsäcke\b",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "bought",
+        4,
+        re.compile(
+            r"\b(?:bought|purchased|got|had) (?:\w+ ){1,6}from you\b|\byou (?:made|cast|supplied"
+            r"|sold) (?:us|me)\b[^.?\n]{0,80}\b(?:ago|last year|20\d\d)|\b(?:bei"
+            r"|von) ihnen (?:gekauft|bestellt|bezogen|erworben)\b",
             re.IGNORECASE,
         ),
     ),
@@ -171,13 +209,10 @@ AGAINST: Final = (
         4,
         re.compile(
             r"how (?:do|can|should|would) (?:i|we|you) (?:best )?(?:clean|remove|re-?seal"
-            r"|look after"
-            r"|get (?:rid|it off|it out))|can (?:i|we) (?:use|clean|put) \w+"
-            r"|(?:ring|stain|mark|limescale|scratch\w*)\b[^.?\n]{0,60}(?:\."
-            r"|,)?[^.?\n]{0,40}get (?:it"
-            r"|them|that) (?:off|out)|what (?:should|do) (?:i|we) (?:clean|use)|\b(?:i"
-            r"|we) (?:got|had"
-            r"|bought|ordered) (?:it |this |them )?from you\b|re-?seal (?:it|ours|the one)"
+            r"|look after|get (?:rid|it off|it out))|can (?:i|we) (?:use|clean|put) \w+|(?:ring"
+            r"|stain|mark|limescale|scratch\w*)\b[^.?\n]{0,60}(?:\.|,)?[^.?\n]{0,40}get (?:it"
+            r"|them|that) (?:off|out)|what (?:should|do) (?:i|we) (?:clean|use)|\b(?:i|we) (?:got"
+            r"|had|bought|ordered) (?:it |this |them )?from you\b|re-?seal (?:it|ours|the one)"
             r"|wie (?:reinige|pflege|bekomme)|\bfleck(?:en)?\b",
             re.IGNORECASE,
         ),
@@ -186,10 +221,10 @@ AGAINST: Final = (
         "offered",
         5,
         re.compile(
-            r"going spare|for sale\b|want (?:some|any|them|one)\?|are you (?:about|around|free) on"
-            r"|interested in buying|a (?:tenner|fiver) each|fachmesse|jetzt (?:ticket|sichern"
-            r"|bestellen|anmelden)"
-            r"|aussteller\b|trade fair|exhibitors?\b|book your (?:stand|ticket)",
+            r"going spare|for sale\b|want (?:some|any|them|one)\?|are you (?:about|around"
+            r"|free) on|interested in buying|a (?:tenner|fiver) each|fachmesse|jetzt (?:ticket"
+            r"|sichern|bestellen|anmelden)|aussteller\b|trade fair|exhibitors?\b"
+            r"|book your (?:stand|ticket)",
             re.IGNORECASE,
         ),
     ),
@@ -197,10 +232,8 @@ AGAINST: Final = (
         "absence",
         5,
         re.compile(
-            r"\bprice list\b|our prices|orders over|minimum order|out of (?:the )?office"
-            r"|automatic reply|auto-?reply|abwesenheits"
-            r"|on (?:annual )?leave until|delivery status notification"
-            r"|undeliverable",
+            r"out of (?:the )?office|\bim urlaub\b|automatic reply|auto-?reply|abwesenheits"
+            r"|on (?:annual )?leave until|delivery status notification|undeliverable",
             re.IGNORECASE,
         ),
     ),
@@ -208,15 +241,26 @@ AGAINST: Final = (
         "pitch",
         5,
         re.compile(
-            r"wir bieten ihnen|bieten wir ihnen|sonderpreis|sonderangebot|aktionspreis|frei haus"
-            r"|we (?:can )?offer you|special price|per sheet|per tonne|minimum quantity"
-            r"|\bseo\b|your website (?:is|has|could|does|ranks|needs)|your competitors"
-            r"|your google|clicks a month|money back"
-            r"|free (?:audit|trial|demo)|per month\b|/month|search ranking|website traffic"
-            r"|first page of|lead generation|web design"
-            r"|guest post|our services|we (?:supply|offer"
-            r"|manufacture|stock|distribute)\b|price list attached|we are a (?:leading"
-            r"|supplier|manufacturer)|wholesale",
+            r"\b(?:find|attached|below)[^.\n]{0,24}our quot(?:e|ation)\b|\bour quotation for\b"
+            r"|\bservicing your\b|\b(?:you|you['’]d|you would) be interested in\b"
+            r"|(?<!your )(?<!(?:have|send) a )(?<!(?:got|see) a )(?<!there a )\bprice list\b"
+            r"|our prices|orders over|minimum order|\bmoq\b|\bwe are (?:an? )?(?:\w+ )?(?:factory"
+            r"|manufactur\w*|exporter)|\bour catalogue\b|price from (?:usd|eur|\$|€|£)"
+            r"|dear (?:purchasing|sales) (?:manager|dep)|wir bieten ihnen|bieten wir ihnen"
+            r"|sonderaktion|\bab \d+ stück\b|sehr geehrte kund(?:en|innen)\b|solange der vorrat"
+            r"|\bgratis dazu\b|\b(?:send|offer|give) (?:you|your (?:\w+ )?(?:team|shop|company"
+            r"|workshop))(?: a)? free\b|\b(?:shops|workshops|fabricators|casters) tell us\b"
+            r"|\bmakes? [^.\n]{3,40} for (?:\w+ ){0,2}(?:shops|workshops|fabricators|casters)\b"
+            r"|\bnur im (?:januar|februar|märz|april|mai|juni|juli|august"
+            r"|september|oktober|november|dezember)\b"
+            r"|sonderpreis|sonderangebot|aktionspreis|(?:preis|eur|€|ab \d)[^.\n]{0,30}frei haus"
+            r"|we (?:can )?offer you|special price|per sheet|per tonne|minimum quantity|\bseo\b"
+            r"|your website (?:is|has|could|does|ranks|needs)|your competitors|your google"
+            r"|clicks a month|money back|free (?:audit|trial|demo)|per month\b|/month"
+            r"|search ranking|website traffic|first page of|page one\b|\branking\b|\bleads\b"
+            r"|lead generation|web design|guest post|our services|we (?:supply|offer|manufacture"
+            r"|stock|distribute)\b|price list attached|we are a (?:leading|supplier|manufacturer)"
+            r"|wholesale",
             re.IGNORECASE,
         ),
     ),
@@ -224,8 +268,18 @@ AGAINST: Final = (
         "application",
         5,
         re.compile(
-            r"\b(?:my|attached) cv\b|\bvacanc|apprentice|work experience|job application"
-            r"|bewerbung|resume attached|internship",
+            r"\b(?:apply(?:ing)?|application) for (?:the|a|your|any)\b|\b(?:job|position|role"
+            r"|post) (?:as|that you|you) |\b(?:job|position|role|post)\b[^.\n]{0,40}\badvert"
+            r"|looking for (?:work|a job|employment)|years['’]? experience|\b(?:work|school"
+            r"|college|student) placement|\bdissertation\b|\bthesis\b|(?:i am|i'm"
+            r"|i’m) an? (?:\w+ ){0,4}(?:student|apprentice|trainee)\b|\bstelle als\b"
+            r"|\bausbildungs?\w*|\bpraktikum\w*|\b\w*lehr(?:e|stelle|ling)\b|\bmy references\b"
+            r"|\b(?:my|attached) cv\b|\bvacanc|apprentice|work experience|job application"
+            r"|\bcv (?:is )?attached\b|\bcan start (?:any ?time|on|from|immediately|straight|now"
+            r"|work)\b|(?:looking for|need|want|taking on) (?:someone|somebody|people|staff|hands)"
+            r" (?:in|to work|for) (?:the|your)|\bdone \w+ years? (?:on|of|in|at)\b"
+            r"|\b(?:forklift|fork ?lift) (?:ticket|licen[cs]e)\b|\bany work going\b"
+            r"|\bbewerbe\b|\blebenslauf\b|bewerbung|resume attached|internship",
             re.IGNORECASE,
         ),
     ),
@@ -233,10 +287,13 @@ AGAINST: Final = (
         "notice",
         4,
         re.compile(
-            r"tracking number|your parcel|has been dispatched|out for delivery|delivery note"
-            r"|your (?:appointment|booking|subscription)"
-            r"|password|verify your account|meter reading|your (?:insurance|policy|renewal)"
-            r"|minutes of the",
+            r"\bhas (?:now )?(?:been )?(?:shipped|despatched|dispatched)\b|\btrack (?:it|your)\b"
+            r"|(?:you(?:'re|’re| are)|are you) open (?:on|at|this|over|all)|opening (?:hours"
+            r"|times)|wurde (?:heute |soeben )?versandt|sendungsnummer|öffnungszeiten"
+            r"|tracking number|your parcel|has been dispatched|out for delivery|delivery note"
+            r"|your (?:appointment|booking|subscription)|password|verify your account"
+            r"|meter reading|your (?:insurance|policy|renewal)|\bminutes (?:of|item)\b"
+            r"|\bcouncil minutes\b",
             re.IGNORECASE,
         ),
     ),

@@ -7,11 +7,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import Final, Literal
 
-from ledgerstone.enquiry.lines import Line
+from ledgerstone.enquiry.lines import TextLine
 from ledgerstone.enquiry.mail import Person
 from ledgerstone.enquiry.signing import CLOSING, POSTSCRIPT, signed_from
+from ledgerstone.enquiry.tokens import TextSpan
 
-Span = tuple[int, int]
 PartKind = Literal["newest", "quoted", "forwarded"]
 
 _ADDRESS: Final = re.compile(r"[\w.+%-]{1,64}@[\w-]{1,63}(?:\.[\w-]{1,63}){1,8}")
@@ -54,21 +54,21 @@ _FOOTER: Final = re.compile(
 )
 _DELIMITER: Final = re.compile(r"(?:--|__+|—)[ \t]*\Z")
 _LONGEST_HEAD: Final = 400
-MOST_LINES: Final = 20_000
+MAX_LINES: Final = 20_000
 
 
 @dataclass(slots=True)
-class Part:
+class MailPart:
     """A stretch of one message: newest first in the text, who wrote it, when it says it was."""
 
     kind: PartKind
-    lines: list[Line]
+    lines: list[TextLine]
     author: Person = field(default_factory=Person)
     dated: str = ""
-    signature: list[Line] = field(default_factory=list)
+    signature: list[TextLine] = field(default_factory=list)
 
     @property
-    def span(self) -> Span:
+    def span(self) -> TextSpan:
         """From its first line to the end of its last."""
         return (self.lines[0].start, self.lines[-1].end) if self.lines else (0, 0)
 
@@ -80,20 +80,20 @@ class Parts:
     ``is_inline``: replies stand between the quoted lines.
     """
 
-    parts: list[Part]
+    parts: list[MailPart]
     ignored: list[tuple[int, int, str]]
     is_inline: bool = False
 
 
-def lines_of(text: str) -> list[Line]:
-    """Give the lines of a text, at most so many."""
+def lines_of(text: str) -> list[TextLine]:
+    """Return the lines of a text, at most a fixed number."""
     lines, at = [], 0
     barred = False
-    for raw in text.split("\n")[:MOST_LINES]:
+    for raw in text.split("\n")[:MAX_LINES]:
         marks = "> \t|" if barred and raw.startswith("|") else "> \t"
         stripped = raw.lstrip(marks) if _QUOTE.match(raw) or "|" in marks else raw
         prefix = raw[: len(raw) - len(stripped)]
-        lines.append(Line(at, at + len(raw), prefix.count(">") + prefix.count("|"), stripped))
+        lines.append(TextLine(at, at + len(raw), prefix.count(">") + prefix.count("|"), stripped))
         barred = "|" in marks or (len(raw) < _LONGEST_HEAD and bool(_ATTRIBUTION.match(raw)))
         at += len(raw) + 1
     return lines
@@ -118,8 +118,8 @@ def parts_of(text: str, sender: Person | None = None) -> Parts:
     return found
 
 
-def _is_inline(lines: Sequence[Line]) -> bool:
-    """Whether new words stand after a quoted line more than once, or before and after it."""
+def _is_inline(lines: Sequence[TextLine]) -> bool:
+    """Return whether new words stand after a quoted line more than once, or before and after it."""
     turns = 0
     last = 0
     for line in lines:
@@ -131,8 +131,8 @@ def _is_inline(lines: Sequence[Line]) -> bool:
     return turns >= 2
 
 
-def _divide(lines: list[Line], found: Parts) -> None:
-    part = Part("newest", [])
+def _divide(lines: list[TextLine], found: Parts) -> None:
+    part = MailPart("newest", [])
     found.parts.append(part)
     is_forward = False
     i = 0
@@ -141,21 +141,21 @@ def _divide(lines: list[Line], found: Parts) -> None:
         if _SEPARATOR.match(line.words):
             is_forward = bool(_FORWARDS.search(line.words))
             found.ignored.append((line.start, line.end, "separator"))
-            part = Part("forwarded" if is_forward else "quoted", [])
+            part = MailPart("forwarded" if is_forward else "quoted", [])
             found.parts.append(part)
             i += 1
             continue
         taken = _header_block(lines, i)
         if taken:
             if part.lines or part.kind == "newest":
-                part = Part("quoted", [])
+                part = MailPart("quoted", [])
                 found.parts.append(part)
             i = _enter(part, lines, i, taken, found)
             continue
         taken = _attribution(lines, i)
         if taken:
             if not found.is_inline:
-                part = Part("quoted", [])
+                part = MailPart("quoted", [])
                 found.parts.append(part)
             part.author = _person_in(" ".join(one.words for one in lines[i : i + taken]))
             found.ignored.append((line.start, lines[i + taken - 1].end, "attribution"))
@@ -165,7 +165,7 @@ def _divide(lines: list[Line], found: Parts) -> None:
         i += 1
 
 
-def _enter(part: Part, lines: list[Line], i: int, taken: int, found: Parts) -> int:
+def _enter(part: MailPart, lines: list[TextLine], i: int, taken: int, found: Parts) -> int:
     header = _FIRST_HEADER.match(lines[i].words)
     part.author = _person_in(header[1]) if header else Person()
     for line in lines[i : i + taken]:
@@ -175,8 +175,8 @@ def _enter(part: Part, lines: list[Line], i: int, taken: int, found: Parts) -> i
     return i + taken
 
 
-def _header_block(lines: list[Line], i: int) -> int:
-    """Give how many lines of headers begin here: a From line and at least two that follow it."""
+def _header_block(lines: list[TextLine], i: int) -> int:
+    """Return how many lines of headers begin here: a From line and at least two that follow it."""
     if not _FIRST_HEADER.match(lines[i].words):
         return 0
     taken, j = 1, i + 1
@@ -185,8 +185,8 @@ def _header_block(lines: list[Line], i: int) -> int:
     return taken if taken >= 3 else 0
 
 
-def _attribution(lines: list[Line], i: int) -> int:
-    """Give how many lines an attribution takes: "On … wrote:" over one or two of them."""
+def _attribution(lines: list[TextLine], i: int) -> int:
+    """Return how many lines an attribution takes: "On … wrote:" over one or two of them."""
     for count in (1, 2):
         if i + count > len(lines):
             break
@@ -199,7 +199,7 @@ def _attribution(lines: list[Line], i: int) -> int:
 
 
 def _person_in(text: str) -> Person:
-    """Give the name and address that a header or an attribution holds."""
+    """Return the name and address that a header or an attribution holds."""
     found = _ADDRESS.search(text)
     before = text[: found.start()] if found else text
     name = re.split(r"[<\[(\"]|mailto:", before)[0].strip(" ,:*\"'")
@@ -214,9 +214,9 @@ def _person_in(text: str) -> Person:
     return Person(name.strip(), found[0] if found else "")
 
 
-def _leave_out(part: Part, found: Parts, name: str) -> None:
+def _leave_out(part: MailPart, found: Parts, name: str) -> None:
     """Set the signature and the footers of a part apart from its lines."""
-    kept: list[Line] = []
+    kept: list[TextLine] = []
     why = ""
     signed_at = signed_from(part.lines, name)
     for i, line in enumerate(part.lines):

@@ -8,20 +8,14 @@ from dataclasses import dataclass
 from typing import Final
 
 from ledgerstone.enquiry.addresses import address_of
-from ledgerstone.enquiry.lines import Line
+from ledgerstone.enquiry.lines import TextLine
 from ledgerstone.enquiry.mail import Mail, Person
-from ledgerstone.enquiry.parts import Part, Parts
-from ledgerstone.enquiry.signing import is_closing
+from ledgerstone.enquiry.notes import is_note, name_in_note
+from ledgerstone.enquiry.parts import MailPart, Parts
+from ledgerstone.enquiry.signing import bare, is_closing, name_before_comma
 from ledgerstone.enquiry.word_sets import word_set
 
 _ADDRESS: Final = re.compile(r"[\w.+%-]{1,64}@[\w-]{1,63}(?:\.[\w-]{1,63}){1,8}")
-_ADDRESS_LAST: Final = re.compile(r"[\w.+%-]{1,64}@[\w.-]{1,120}\Z")
-_DEVICE_LAST: Final = re.compile(r"[.!?]?[ \t]*\bsent from my\b.{0,80}\Z", re.IGNORECASE)
-_PHONE_LAST: Final = re.compile(
-    r"[ \t,]*(?:\b(?:tel|phone|mob|mobile|ph)\b[.:]?[ \t]*)?\+?\d[\d ()/-]{7,20}\Z", re.IGNORECASE
-)
-_FIRM_LAST: Final = re.compile(r"[ \t]*\([^()\n]{2,40}\)\Z")
-_KISSES_LAST: Final = re.compile(r"(?<=\w)[ \t]+[xX]{1,4}\Z")
 _PHONE: Final = re.compile(
     r"(?<![\w.])(?:\+\d{1,3}[ -]?)?\(?0?\d{2,5}\)?[ /-]?\d{3,8}(?:[ -]?\d{2,6}){0,3}(?!\w)"
 )
@@ -34,33 +28,40 @@ _ASKS: Final = re.compile(
 _FIELD: Final = re.compile(
     r"[ \t]*(?P<label>full name|your name|customer name|contact name|name|customer|client"
     r"|contact|kunde|from"
-    r"|vor- und nachname|ansprechpartner|caller|nom)[ \t]*[:|\t][ \t]*(?P<value>\S[^\n|\t]{0,80})",
+    r"|vor- und nachname|ansprechpartner|caller|nom)[ \t]*(?:[:|\t]|\.{2,})[ \t]*(?P<value>\S[^\n"
+    r"|\t]{0,80})",
     re.IGNORECASE,
+)
+_HALVES: Final = tuple(
+    re.compile(
+        rf"^[ \t]*(?:{label})[ \t]*(?:[:|\t]|\.{{2,}})[ \t]*(?P<value>[^\s:|]{{1,40}})",
+        re.IGNORECASE | re.MULTILINE,
+    )
+    for label in (
+        "first name|forename|given name|vorname",
+        "last name|surname|family name|nachname",
+    )
 )
 _MAIL_FIELD: Final = re.compile(
     r"[ \t]*(?:your )?e-?mail(?:[ -]?(?:address"
-    r"|adresse))?[ \t]*[:|\t][ \t]*(?P<value>\S[^\n]{0,120})",
+    r"|adresse))?[ \t]*(?:[:|\t]|\.{2,})[ \t]*(?P<value>\S[^\n]{0,120})",
     re.IGNORECASE,
-)
-_TITLED: Final = (
-    r"(?:Mr|Mrs|Ms|Miss|Dr|Herr|Frau|Mx)\.?\s(?:[A-Z]\.?\s?){0,2}(?:[A-Z][\w'’-]+\s?){1,2}"
-)
-_RANG: Final = re.compile(
-    rf"(?P<name>{_TITLED}|[A-Z][\w'’-]+(?:\s[A-Z][\w'’-]+){{0,2}})\s(?:rang|phoned|called"
-    rf"|telephoned|came in|popped in)\b"
-)
-_ON_PHONE: Final = re.compile(
-    rf"\b(?:tel|phone|call from|caller|from|message from)\s?:?\s(?P<name>{_TITLED})", re.IGNORECASE
-)
-_ANYBODY: Final = re.compile(rf"(?P<name>\b{_TITLED})(?=[\s,;:)(.]|\Z)")
-_IS_NOTE: Final = re.compile(
-    r"phone note|phone message|message taken|\brang\b|\bcaller\b|^tel\b|telephoned",
-    re.IGNORECASE | re.MULTILINE,
 )
 _DIRECT: Final = re.compile(
     r"(?:direct(?:ly)? (?:with|to)|contact|reply to|write to|answer|price it to|quote) (?:her"
     r"|him|them|the customer"
     r"|the client)\b",
+    re.IGNORECASE,
+)
+_PASSES_ON: Final = re.compile(
+    r"\bone for you\b|\bdeal(?:s|ing)? with (?:him|her|them)\b|\bover to you\b|\bcopy me in\b"
+    r"|\b(?:quote|price|help|answer|ring|call|ask) (?:mrs?|ms|miss|dr|him|her|them)\b"
+    r"|\b(?:quote|price|help) (?:this |it )?(?:for )?my (?:neighbour|neighbor|friend|customer"
+    r"|client"
+    r"|sister|brother|mother|mum|father|dad|daughter|son|aunt|uncle|colleague|cousin|tenant)\b"
+    r"|\b(?:i|we) (?:only|don['’]t) do\b|\bnot (?:my|our) (?:line|trade|thing)\b"
+    r"|\bpass(?:ing|ed)? (?:this |it )?on\b|\bdirekt an (?:sie|ihn)\b|\b(?:ihr|ihm) direkt\b"
+    r"|\bdirectly? (?:to|with) (?:him|her|them)\b|\b(?:him|her|them) direct(?:ly)?\b",
     re.IGNORECASE,
 )
 _TO_ME: Final = re.compile(r"(?:to|back to) me\b|to us\b", re.IGNORECASE)
@@ -86,13 +87,14 @@ _LAST_WORDS: Final = re.compile(
     r"(?P<name>[A-Z](?:[\w'’-]*|\.)(?:[ \t][A-Z][\w'’.-]*){0,2})\.?[ \t]*\Z"
 )
 _LOWER_CLOSED: Final = re.compile(
-    r"\b(?:thanks|cheers|ta|thx|regards|lg|vg)[ \t]+(?P<name>[a-zà-ÿ]{2,14})[ \t]*\Z"
+    r"\b(?:thanks|cheers|ta|thx|regards|lg|vg|mfg|gruß|gruss|danke)[ \t]+(?P<name>[a-zà-ÿ]{2,14})"
+    r"[ \t]*\Z"
 )
 _FOR: Final = re.compile(r"[ \t]*(?:i\. ?a\.|i\. ?v\.|p\.? ?p\.|per pro)[ \t]*", re.IGNORECASE)
 _NAME_LINE: Final = re.compile(
     r"[ \t]*(?:i\. ?[AV]\.[ \t]*)?(?:(?:Dr|Mr|Mrs|Ms|Miss|Herr|Frau|Familie|Prof)\.?\s)?"
     r"[A-ZÀ-Ý][\w'’.-]*"
-    r"(?:[ \t](?:&|and|und|von|van|de|der"
+    r"(?:[ \t](?:&|\+|and|und|von|van|de|der"
     r"|[A-ZÀ-Ý][\w'’.-]*)){0,5}(?:[ \t]\([^)\n]{1,12}\))?[ \t]*,?[ \t]*\Z"
 )
 _NOT_NAMES: Final = word_set(
@@ -121,7 +123,7 @@ class Own:
     address: str
 
     def is_own(self, person: Person) -> bool:
-        """Whether a name or an address is the workshop's own."""
+        """Return whether a name or an address is the workshop's own."""
         wanted = _letters(self.name)
         domain = person.address.rpartition("@")[2].lower()
         own_domain = self.address.rpartition("@")[2].lower()
@@ -137,11 +139,12 @@ def _letters(text: str) -> str:
 
 
 def customer_of(mail: Mail, parts: Parts, own: Own) -> Customer:
-    """Give who asks, where they want the answer, and their telephone."""
-    newest = parts.parts[0] if parts.parts else Part("newest", [])
+    """Return who asks, where they want the answer, and their telephone."""
+    newest = parts.parts[0] if parts.parts else MailPart("newest", [])
     inner = _inner(parts, own)
     body = _text(newest)
-    passed_on = inner is not None and bool(_DIRECT.search(body)) and not _TO_ME.search(body)
+    is_passed = bool(_DIRECT.search(body) or _PASSES_ON.search(body))
+    passed_on = inner is not None and is_passed and not _TO_ME.search(body)
     if passed_on and inner is not None:
         name = _signed(inner, inner.author) or inner.author.name
         words = _text(inner)
@@ -152,8 +155,8 @@ def customer_of(mail: Mail, parts: Parts, own: Own) -> Customer:
         if own.is_own(mail.sender) or _NO_PERSON.search(mail.sender.address)
         else mail.sender
     )
-    is_note = bool(_IS_NOTE.search(body)) and not sender.address
-    name = _field(body) or (_rang(body) if is_note else "")
+    is_from_note = is_note(body) and not sender.address
+    name = _field(body) or (name_in_note(body) if is_from_note else "")
     name = name or _signed(newest, sender) or sender.name
     reply_to = _asked(mail, body, own, sender)
     return Customer(
@@ -165,20 +168,23 @@ def customer_of(mail: Mail, parts: Parts, own: Own) -> Customer:
     )
 
 
-def _inner(parts: Parts, own: Own) -> Part | None:
-    """Give the first earlier message that is not the workshop's."""
+def _inner(parts: Parts, own: Own) -> MailPart | None:
+    """Return the first earlier message that is not the workshop's."""
     for part in parts.parts[1:]:
         if part.author.address and not own.is_own(part.author):
             return part
     return None
 
 
-def _text(part: Part) -> str:
+def _text(part: MailPart) -> str:
     lines = sorted([*part.lines, *part.signature], key=lambda line: line.start)
     return "\n".join(line.words for line in lines if line.depth == 0 or part.kind != "newest")
 
 
 def _field(body: str) -> str:
+    halves = [found["value"] for half in _HALVES if (found := half.search(body))]
+    if len(halves) == len(_HALVES):
+        return _tidy(" ".join(halves))
     for line in body.split("\n"):
         found = _FIELD.match(line)
         if found:
@@ -186,47 +192,32 @@ def _field(body: str) -> str:
     return ""
 
 
-def _rang(body: str) -> str:
-    for pattern in (_RANG, _ON_PHONE, _ANYBODY):
-        found = pattern.search(body)
-        if found:
-            return found["name"].strip()
-    return ""
-
-
-def _signed(part: Part, sender: Person) -> str:
-    """Give the name under a message: after its closing words, on a line alone, or at its end."""
+def _signed(part: MailPart, sender: Person) -> str:
+    """Return the name under a message: after its closing words, on a line alone, or at its end."""
     for line in part.signature:
-        words = _bare(line)
+        words = bare(line)
         closed = _CLOSED.search(words) or _CLOSED_BARE.search(words)
         if closed and closed["name"].split()[0].lower() not in _NOT_NAMES:
             return closed["name"]
-    signed = [_bare(line) for line in part.signature if not is_closing(line.words)]
+    signed = [bare(line) for line in part.signature if not is_closing(line.words)]
     named = [words for words in signed if words and _is_name(words)]
     if named:
         return _FOR.sub("", _like_sender(named, sender) or named[0])
     filled = [line for line in part.lines if line.words.strip() and line.depth == 0]
     if not filled:
         return ""
-    alone = [words for words in map(_bare, filled[-6:]) if words and _is_name(words)]
+    alone = [words for words in map(bare, filled[-6:]) if words and _is_name(words)]
     if alone and (found := _like_sender(alone, sender)):
         return found
-    if alone and alone[-1] == _bare(filled[-1]):
+    last = next((words for line in reversed(filled) if (words := bare(line))), "")
+    if alone and alone[-1] == last:
         return alone[-1]
     return _at_the_end(filled, sender) or (alone[-1] if alone else "")
 
 
-def _bare(line: Line) -> str:
-    """Give a line without what stands after a name: kisses, a firm, a number, an address."""
-    words = line.words.rstrip()
-    for pattern in (_DEVICE_LAST, _ADDRESS_LAST, _PHONE_LAST, _FIRM_LAST, _KISSES_LAST):
-        words = pattern.sub("", words).rstrip(" ,;\t")
-    return words
-
-
-def _at_the_end(filled: Sequence[Line], sender: Person) -> str:
+def _at_the_end(filled: Sequence[TextLine], sender: Person) -> str:
     for line in reversed(filled[-3:]):
-        words = _bare(line)
+        words = bare(line)
         for pattern in (_CLOSED, _CLOSED_BARE, _LAST_WORDS, _LOWER_CLOSED):
             found = pattern.search(words)
             if not found or found["name"].split()[0].lower() in _NOT_NAMES:
@@ -234,6 +225,10 @@ def _at_the_end(filled: Sequence[Line], sender: Person) -> str:
             if pattern is _LAST_WORDS and sender.name and not _like_sender([found["name"]], sender):
                 continue
             return found["name"]
+    for line in filled[1:][-2:] if not sender.name else ():
+        name = name_before_comma(line)
+        if name and name.split()[0].lower() not in _NOT_NAMES:
+            return name
     for line in filled:
         found = _LAST_WORDS.search(line.words.rstrip())
         if found and _like_sender([found["name"]], sender):
@@ -260,7 +255,7 @@ def _like_sender(lines: Iterable[str], sender: Person) -> str:
 
 
 def _asked(mail: Mail, body: str, own: Own, sender: Person) -> str:
-    """Give the address that the message asks for, else the headers', else one that it has."""
+    """Return the address that the message asks for, else the headers', else one that it has."""
     for found in _ASKS.finditer(body):
         if not own.is_own(Person("", found["address"])) and not _MAIL_FIELD.match(found[0]):
             return found["address"].rstrip(".")
@@ -289,5 +284,5 @@ def _phone(body: str) -> str:
 
 
 def _tidy(name: str) -> str:
-    name = re.sub(r"\s*\([^)]*\)", "", name).strip(" ,.-*\t")
+    name = re.sub(r"\s*\([^)]*\)|\s*<[^>]*>?|\S+@\S+", "", name).strip(' ,.-*\t"')
     return " ".join(name.split())[:80]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from ledgerstone.enquiry.scene import Claim, Opening, Piece
+from ledgerstone.enquiry.scene import Claim, SaidOpening, SaidPiece
 from ledgerstone.quantities import Length
 
 
@@ -20,7 +20,7 @@ class Doubt:
 class OpeningFound:
     """An opening's sizes and place by name (``diameter``, ``x``, …)."""
 
-    opening: Opening
+    opening: SaidOpening
     kind: str
     values: dict[str, Claim] = field(default_factory=dict)
     doubts: list[Doubt] = field(default_factory=list)
@@ -30,7 +30,7 @@ class OpeningFound:
 class PieceFound:
     """A slab's sizes by name (``length``, ``notch_width``, …), its openings and its doubts."""
 
-    piece: Piece
+    piece: SaidPiece
     kind: str
     values: dict[str, Claim] = field(default_factory=dict)
     doubts: list[Doubt] = field(default_factory=list)
@@ -38,10 +38,10 @@ class PieceFound:
     points: list[tuple[Length, Length]] = field(default_factory=list)
 
     def doubted(self, at: str) -> bool:
-        """Whether two readings of a value remain."""
+        """Return whether two readings of a value remain."""
         return any(doubt.at == at for doubt in self.doubts)
 
     def extent(self, axis: str) -> Claim | None:
-        """Give the size of the box round the slab along x or y."""
+        """Return the size of the box round the slab along x or y."""
         name = "diameter" if self.kind == "round" else {"x": "length", "y": "width"}[axis]
         return self.values.get(name)

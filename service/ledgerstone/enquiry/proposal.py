@@ -8,7 +8,6 @@ from typing import Any, Final
 from ledgerstone.enquiry.belonging import said_of
 from ledgerstone.enquiry.draft_openings import is_sized
 from ledgerstone.enquiry.drafting import join_of
-from ledgerstone.enquiry.entries import Members
 from ledgerstone.enquiry.pieces import OpeningFound, PieceFound
 from ledgerstone.enquiry.proposed_places import site_all
 from ledgerstone.enquiry.taken import Taken
@@ -16,11 +15,12 @@ from ledgerstone.enquiry.usual import (
     nearest_shade,
     usual_edge_mm,
     usual_opening,
-    usual_sealer,
-    usual_thickness_mm,
 )
-from ledgerstone.quantities import Length
+from ledgerstone.json_types import Members
+from ledgerstone.message import Message
+from ledgerstone.transport import area_for, prices_of
 from ledgerstone.wording.catalogues import USUAL
+from ledgerstone.workshop.usual import usual_sealer, usual_thickness_mm
 
 _CORNER: Final = "front-right"
 _GAP_MM: Final = 3.0  # a joint between two tops: common practice, no source
@@ -35,7 +35,7 @@ class Proposal(Taken):
     """Completes a draft, noting each thing taken."""
 
     def completed(self) -> Members | None:
-        """Give the order completed, or None where the sizes of an outline are unsaid."""
+        """Return the order completed; None if the sizes of an outline are unsaid."""
         found = self.entries.found.pieces
         if not found or not all(self._has_outline(piece) for piece in found):
             return None
@@ -46,6 +46,7 @@ class Proposal(Taken):
         self._delivery(order)
         if self.asking.language != USUAL:
             order["language"] = self.asking.language
+        order["slabs"] = self.one_unit.of(order["slabs"])
         return order
 
     def _has_outline(self, found: PieceFound) -> bool:
@@ -62,8 +63,8 @@ class Proposal(Taken):
         name = self.asking.slab(piece.use, i, len(self.entries.found.pieces))
         self._doubtful(at, found, slab, name)
         if "thickness" not in slab:
-            thickness = Length.of_mm(usual_thickness_mm(self.workshop, piece.use))
-            slab["thickness"] = thickness.text()
+            usual_mm = usual_thickness_mm(self.workshop, piece.use)
+            slab["thickness"] = self.one_unit.ours(usual_mm)
             self.take(f"{at}/thickness", slab["thickness"], "took_thickness", slab=name)
         outline = slab["outline"]
         if found.kind == "l-shape" and "corner" not in outline["notch"]:
@@ -110,15 +111,17 @@ class Proposal(Taken):
             finish["sealer"] = usual_sealer(self.workshop, slab["place"])
             self.take(f"{at}/finish/sealer", finish["sealer"], "took_sealer")
         if "edges" not in slab:
+            slab["edges"] = {}
             self.take(f"{at}/edges", "square", "took_edges")
         for side, edge in slab.get("edges", {}).items():
             if edge["profile"] in ("bevel", "round") and "size" not in edge:
-                edge["size"] = Length.of_mm(usual_edge_mm(self.workshop, edge["profile"])).text()
+                edge["size"] = self.one_unit.ours(usual_edge_mm(self.workshop, edge["profile"]))
                 self.take(f"{at}/edges/{side}/size", edge["size"], "took_edge")
 
     def _opening(self, at: str, one: OpeningFound, made: Members) -> None:
         """Give an opening a kind and a size; until its template comes where neither was said."""
         name = self.asking.opening(one.opening.what)
+        made["label"] = self.asking.name(one.opening.what)
         for doubt in one.doubts:
             if doubt.at in "xy":
                 text = doubt.readings[0].length.text()
@@ -131,11 +134,11 @@ class Proposal(Taken):
         kind, length_mm, width_mm = usual_opening(one.opening.what, one.kind)
         if said is not None:
             kind, length_mm, width_mm = "circle", said.mm, said.mm
-        sizes: dict[str, Any] = {"diameter": Length.of_mm(length_mm).text()}
+        sizes: dict[str, Any] = {"diameter": self.one_unit.ours(length_mm)}
         if kind != "circle":
             sizes = {
-                "length": Length.of_mm(length_mm).text(),
-                "width": Length.of_mm(width_mm).text(),
+                "length": self.one_unit.ours(length_mm),
+                "width": self.one_unit.ours(width_mm),
             }
             for key in ("length", "width"):
                 sizes[key] = made.get(key, sizes[key])
@@ -144,7 +147,7 @@ class Proposal(Taken):
         made |= {"kind": kind, **sizes}
         if said is None:
             made["size_from"] = "template-to-follow"
-        value = " × ".join(str(size) for size in sizes.values())
+        value = " × ".join(str(self.one_unit.of(size)) for size in sizes.values())
         self.take(at, value, "took_size", opening=name)
 
     def _join(self, order: Members) -> None:
@@ -154,7 +157,7 @@ class Proposal(Taken):
         if "joins" not in order:
             order["joins"] = [join_of("right")]
             self.take("/joins/0", order["joins"][0], "took_turn")
-        gap = Length.of_mm(_GAP_MM).text()
+        gap = self.one_unit.ours(_GAP_MM)
         order["joins"][0]["gap"] = gap
         self.take("/joins/0/gap", gap, "took_gap")
 
@@ -165,9 +168,15 @@ class Proposal(Taken):
         delivery = order["delivery"] = dict(order.get("delivery", {}))
         if "kind" not in delivery:
             delivered = said.is_delivered and "postcode" in delivery
-            delivery["kind"] = "pallet" if delivered else "collect"
+            kind = delivery["kind"] = self._way(delivery["postcode"]) if delivered else "collect"
             key = "took_delivery" if delivered else "took_collect"
-            self.take("/delivery/kind", delivery["kind"], key)
+            self.take("/delivery/kind", kind, key, way=Message("change-way-name", way=kind))
         elif delivery["kind"] != "collect" and "postcode" not in delivery:
             delivery["kind"] = "collect"
             self.take("/delivery/kind", "collect", "took_no_postcode")
+
+    def _way(self, postcode: str) -> str:
+        """Choose the plainest way in which the workshop delivers there; a pallet where in none."""
+        area = area_for(postcode, self.workshop)
+        prices = {} if area is None else prices_of(area)
+        return next((way for way, price in prices.items() if price is not None), "pallet")

@@ -4,60 +4,141 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from dataclasses import dataclass, replace
 from typing import Final
 
 from shapely.geometry import Polygon, box
 
-from ledgerstone.enquiry.entries import Members
 from ledgerstone.enquiry.pieces import PieceFound
+from ledgerstone.enquiry.scene import SaidOpening
 from ledgerstone.enquiry.taken import Taken
+from ledgerstone.json_types import Members
+from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
-from ledgerstone.siting import Sited, Unsited, place_for, room_for_tap_mm, wish_for
+from ledgerstone.siting import (
+    PlacedOpening,
+    UnplacedOpening,
+    place_for,
+    room_for_tap_mm,
+    strips_of,
+    wish_for,
+)
 from ledgerstone.workshop.records import StripRule
 
 _BASINS: Final = frozenset({"sink", "basin"})
 _SMALL: Final = frozenset({"tap", "soap"})
 _CHORDS: Final = 128
+_STEP_MM: Final = 5.0  # in which a basin is moved towards the front
+_ROUNDED_MM: Final = 1.0  # what a place may move by where it is said in 1 mm, or in 1/16 in
+
+
+@dataclass(frozen=True, slots=True)
+class _Ground:
+    """A slab in plan, the workshop's strips, and the length in whose unit places are said."""
+
+    outline: Polygon
+    rules: tuple[StripRule, ...]
+    like: Length
 
 
 def site_all(taken: Taken, at: str, found: PieceFound, slab: Members) -> None:
     """Give every opening of a slab a place."""
     cutouts = slab.get("cutouts", [])
-    outline = outline_of(found, slab)
-    placed: dict[int, Sited] = {}
+    ground = _ground(taken, found, slab)
+    placed: dict[int, PlacedOpening] = {}
     waiting = []
     for j, made in enumerate(cutouts):
-        one = _box(made)
-        centre = made.get("centre", {})
-        if {"x", "y"} <= centre.keys():
-            placed[j] = _sited(made, one, _mm(centre["x"]), _mm(centre["y"]))
+        if {"x", "y"} <= made.get("centre", {}).keys():
+            placed[j] = _sited(made)
         else:
             waiting.append(j)
     waiting.sort(key=lambda j: found.openings[j].opening.what in _SMALL)
     for j in waiting:
-        known = _known(found, j, placed)
+        basin = _basin_of(found, j, placed)
         taps = [k for k in waiting if found.openings[k].opening.what in _SMALL and k != j]
         is_basin = found.openings[j].opening.what in _BASINS
         behind_mm = max((_box(cutouts[k])[0] for k in taps), default=0.0) if is_basin else 0.0
-        wanted = _wanted(cutouts[j], known, behind_mm, taken.workshop.shaping.strips)
-        placed[j] = _site(
-            taken, f"{at}/cutouts/{j}", cutouts[j], wanted, list(placed.values()), on=outline
+        side = found.openings[j].opening.at_side
+        known = None if basin is None else placed[basin]
+        wanted = _wanted(cutouts[j], known, behind_mm, ground.rules, at_side=side)
+        place = _place(ground, wanted, list(placed.values()))
+        if place is None and basin is not None and _may_move(found.openings[basin].opening):
+            others = [one for k, one in placed.items() if k != basin]
+            y_mm = _room_behind(ground, placed[basin], wanted, others)
+            if y_mm is not None:
+                cutouts[basin]["centre"]["y"] = ground.like.like(y_mm).text()
+                placed[basin] = _note(taken, f"{at}/cutouts/{basin}", cutouts[basin])
+                wanted = replace(wanted, behind=placed[basin])
+                place = _place(ground, wanted, list(placed.values()))
+        if place is None:
+            place = _narrow_place(ground, wanted, list(placed.values()))
+        for axis, mm in zip("xy", place, strict=True):
+            cutouts[j]["centre"].setdefault(axis, ground.like.like(mm).text())
+        placed[j] = _note(taken, f"{at}/cutouts/{j}", cutouts[j])
+
+
+def _note(taken: Taken, at: str, made: Members) -> PlacedOpening:
+    """Note an opening's place as taken, and give the opening there."""
+    taken.take_place(at, str(made["label"]), made["centre"])
+    return _sited(made)
+
+
+def _may_move(basin: SaidOpening) -> bool:
+    """Whether a basin is "in the middle", with no word of how far it is from the front or back."""
+    told = basin.centred.get("y") or basin.claims.get("front") or basin.claims.get("back")
+    return bool(basin.loosely_centred.get("y")) and not told
+
+
+def _room_behind(
+    ground: _Ground, basin: PlacedOpening, tap: UnplacedOpening, others: Sequence[PlacedOpening]
+) -> float | None:
+    """Return how far from the front the basin stands whose tap has room behind it, mm.
+
+    It is still about the middle: a tenth of the slab's depth before it at most, common practice,
+    no source.
+    """
+    low_y, high_y = ground.outline.bounds[1], ground.outline.bounds[3]
+    for step in range(1, int((high_y - low_y) / 10 / _STEP_MM) + 1):
+        moved = replace(basin, y_mm=basin.y_mm - step * _STEP_MM)
+        kept = UnplacedOpening(
+            basin.length_mm,
+            basin.width_mm,
+            is_round=basin.is_round,
+            rim=basin.rim,
+            x_mm=moved.x_mm,
+            y_mm=moved.y_mm,
         )
+        if _place(ground, kept, others) is None:
+            return None
+        if _place(ground, replace(tap, behind=moved), [*others, moved]) is not None:
+            return moved.y_mm
+    return None
 
 
-def _known(found: PieceFound, j: int, placed: dict[int, Sited]) -> Sited | None:
-    """Give the basin that a tap stands behind."""
-    basins = [placed[k] for k in placed if found.openings[k].opening.what in _BASINS]
+def _ground(taken: Taken, found: PieceFound, slab: Members) -> _Ground:
+    extent = found.extent("x")
+    like = extent.length if extent is not None else Length.of_mm(0)
+    return _Ground(outline_of(found, slab), strips_of(taken.workshop), like)
+
+
+def _basin_of(found: PieceFound, j: int, placed: dict[int, PlacedOpening]) -> int | None:
+    """Return the number of the basin that a tap stands behind."""
+    basins = [k for k in placed if found.openings[k].opening.what in _BASINS]
     return basins[-1] if found.openings[j].opening.what in _SMALL and basins else None
 
 
 def _wanted(
-    made: Members, behind: Sited | None, tap_mm: float, rules: Sequence[StripRule]
-) -> Unsited:
+    made: Members,
+    behind: PlacedOpening | None,
+    tap_mm: float,
+    rules: Sequence[StripRule],
+    *,
+    at_side: str,
+) -> UnplacedOpening:
     """Say what is to be placed: a basin that a tap stands behind leaves it room."""
     length_mm, width_mm = _box(made)
     centre = made.setdefault("centre", {})
-    return Unsited(
+    return UnplacedOpening(
         length_mm,
         width_mm,
         is_round=made["kind"] == "circle",
@@ -65,33 +146,32 @@ def _wanted(
         x_mm=_mm(centre["x"]) if "x" in centre else None,
         y_mm=_mm(centre["y"]) if "y" in centre else None,
         behind=behind,
+        at_side=at_side,
         room_behind_mm=room_for_tap_mm(rules, tap_mm) if tap_mm else 0.0,
     )
 
 
-def _site(
-    taken: Taken,
-    at: str,
-    made: Members,
-    wanted: Unsited,
-    others: Sequence[Sited],
-    *,
-    on: Polygon,
-) -> Sited:
-    """Give one opening its place on a slab in plan."""
-    outline, rules = on, taken.workshop.shaping.strips
-    place = place_for(outline, others, wanted, rules)
-    if place is None:  # what is said leaves it no makeable place: the checks say so, and why
-        place = wish_for(outline, wanted, rules)
-    for axis, mm in zip("xy", place, strict=True):
-        made["centre"].setdefault(axis, Length.of_mm(round(mm)).text())
-    taken.take_place(at, str(made["label"]), made["centre"])
-    size = (wanted.length_mm, wanted.width_mm)
-    return _sited(made, size, _mm(made["centre"]["x"]), _mm(made["centre"]["y"]))
+def _place(ground: _Ground, wanted: UnplacedOpening, others: Sequence[PlacedOpening]) -> XY | None:
+    """Return one opening a place where it can be made when its place is rounded too."""
+    rules = tuple(
+        replace(
+            rule,
+            stops_mm=rule.stops_mm + _ROUNDED_MM,
+            cautions_mm=rule.cautions_mm + _ROUNDED_MM,
+        )
+        for rule in ground.rules
+    )
+    return place_for(ground.outline, others, wanted, rules)
+
+
+def _narrow_place(ground: _Ground, wanted: UnplacedOpening, others: Sequence[PlacedOpening]) -> XY:
+    """Return the place nearest to where it can be made: the checks say what it lacks, and why."""
+    place = place_for(ground.outline, others, wanted, ground.rules)
+    return place if place is not None else wish_for(ground.outline, wanted, ground.rules)
 
 
 def outline_of(found: PieceFound, slab: Members) -> Polygon:
-    """Give a proposed slab in plan, mm."""
+    """Return a proposed slab in plan, mm."""
     outline = slab["outline"]
     if found.kind == "round":
         radius = _mm(outline["diameter"]) / 2
@@ -123,9 +203,10 @@ def _box(made: Members) -> tuple[float, float]:
     return _mm(made["length"]), _mm(made["width"])
 
 
-def _sited(made: Members, size: tuple[float, float], x_mm: float, y_mm: float) -> Sited:
+def _sited(made: Members) -> PlacedOpening:
     is_round, rim = made["kind"] == "circle", str(made.get("rim", "shown"))
-    return Sited(x_mm, y_mm, size[0], size[1], is_round=is_round, rim=rim)
+    x_mm, y_mm = (_mm(made["centre"][axis]) for axis in "xy")
+    return PlacedOpening(x_mm, y_mm, *_box(made), is_round=is_round, rim=rim)
 
 
 def _mm(text: object) -> float:

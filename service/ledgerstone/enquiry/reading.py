@@ -3,20 +3,21 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Final
 
 from ledgerstone.enquiry.amounts import Amounts
-from ledgerstone.enquiry.lines import Line
+from ledgerstone.enquiry.lines import TextLine
 from ledgerstone.enquiry.measures import measures_of
-from ledgerstone.enquiry.parts import Part, Parts, lines_of
-from ledgerstone.enquiry.scene import NOWHERE, Scene
-from ledgerstone.enquiry.sentences import MOST_ATOMS, Sentence, sentences_of
+from ledgerstone.enquiry.parts import MailPart, Parts, lines_of
+from ledgerstone.enquiry.scene import NOWHERE, SaidOrder
+from ledgerstone.enquiry.sentences import MAX_ATOMS, Sentence, sentences_of
 from ledgerstone.enquiry.settle import Settler
+from ledgerstone.enquiry.sizes import Size
 from ledgerstone.enquiry.splitting import is_split
 from ledgerstone.enquiry.tables import read_table, tables_in
-from ledgerstone.enquiry.tokens import Span, not_sizes
+from ledgerstone.enquiry.tokens import TextSpan, not_sizes
 from ledgerstone.enquiry.walk import Walker
 
 _INCHES: Final = re.compile(
@@ -25,6 +26,21 @@ _INCHES: Final = re.compile(
     r"|grey|black)\b))"
     r"|\binches\b|[½¼¾⅛⅜⅝⅞]\s?in\b"
 )
+_WISHES: Final = re.compile(
+    r"\b(?:could|can|would) you (?:please )?(?:do|make|cast|price|quote|give)\b|\bplease (?:price"
+    r"|quote)\b|\b(?:could|can|may) (?:i|we) (?:please )?(?:get|have|order)\b|\b(?:price|quote)"
+    r" (?:for|on)\b|\bwant it (?:here|by|in|for)\b|\bi['’]?d like (?:a|an|to|two|some)\b|\b(?:i"
+    r"|we) (?:need|want)\b|\blooking for\b"
+    r"|\bhow much (?:would|for|is)\b|\bhätten? (?:ich |wir )?gern|\b(?:brauche|suche|möchte)n?\b",
+    re.IGNORECASE,
+)
+_OFFERS: Final = re.compile(
+    r"\bwe can (?:do|make|cast)\b|\bour usual\b|\blet (?:us|me) know\b|\bthank(?:s| you) for your"
+    r" (?:enquiry|inquiry|mail|email|message)\b|\bshall i price\b|\bvielen dank für ihre\b",
+    re.IGNORECASE,
+)
+_COUNTS: Final = 10
+_TIMES: Final = frozenset({"x", "×", "by", "mal", "+"})
 _QUOTED: Final = re.compile(r"(?<![\d\w])[\"“„](?=[^\W\d])[^\"“”„\n]{2,120}[\"”“]")
 _ANSWERS: Final = re.compile(r"\s*(?:re|aw|fw|fwd|wg|antw)\s*:", re.IGNORECASE)
 
@@ -43,19 +59,25 @@ _LEANS: Final = re.compile(
 )
 
 
+_BELOW: Final = frozenset(
+    {"below", "following", "underneath", "unten", "untenstehende", "folgende"}
+)
+
+
 @dataclass(slots=True)
 class Layered:
     """A part's sentences and tables, and how new it is."""
 
-    part: Part
+    part: MailPart
     layer: int
     is_own: bool
     sentences: list[Sentence] = field(default_factory=list)
+    is_quote_theirs: bool = False
 
 
 def read_scene(
-    text: str, subject: str, parts: Parts, struck: Sequence[Span], own: Sequence[bool]
-) -> Scene:
+    text: str, subject: str, parts: Parts, struck: Sequence[TextSpan], own: Sequence[bool]
+) -> SaidOrder:
     """Read all parts, the oldest first, the subject before the newest."""
     masked = _masked(text, struck)
     has_inches = bool(_INCHES.search(_QUOTED.sub(" ", text)))
@@ -63,13 +85,16 @@ def read_scene(
         Layered(part, layer, is_own)
         for layer, (part, is_own) in enumerate(reversed(list(zip(parts.parts, own, strict=True))))
     ]
-    left = MOST_ATOMS
+    left = MAX_ATOMS
     for one in reversed(layered):  # the newest words first, where there are too many
         lines = one.part.lines
         one.sentences = sentences_of(text, lines, masked, has_inches=has_inches, most=left)
         left -= sum(len(sentence.atoms) for sentence in one.sentences)
+        is_passed_on = _is_below(one.sentences) or _points_below(one.sentences)
+        one.is_quote_theirs = is_passed_on and _asks(one.part.lines)
         one.sentences = _quoted_first(one.sentences)
     every = [sentence for one in layered for sentence in one.sentences]
+    sizes = [size for sentence in every for size in _sizes_in(sentence)]
     settler = Settler(Amounts(text, every))
     newest = "\n".join(line.words for one in layered[-1:] for line in one.part.lines)
     walker = Walker(
@@ -83,20 +108,39 @@ def read_scene(
     for one in layered:
         _read_part(text, one, masked, walker, has_inches=has_inches)
     scene = walker.subjects.scene
+    scene.sizes = [(size.start, size.end) for size in sizes]
     scene.is_split = walker.focus.is_split and len(walker.focus.parts) > 1
     return scene
 
 
 def _quoted_first(sentences: list[Sentence]) -> list[Sentence]:
-    """Give what is quoted under all of a message before it: the newer words change the older."""
+    """Return what is quoted under all of a message before it: the newer words change the older."""
     quoted = [sentence for sentence in sentences if sentence.is_quoted]
     own = [sentence for sentence in sentences if not sentence.is_quoted]
-    is_below = bool(quoted and own) and own[-1].atoms[0].start < quoted[0].atoms[0].start
-    return [*quoted, *own] if is_below else sentences
+    return [*quoted, *own] if _is_below(sentences) else sentences
+
+
+def _is_below(sentences: Sequence[Sentence]) -> bool:
+    """Return whether all that is quoted stands under all of a message's own words."""
+    quoted = [sentence for sentence in sentences if sentence.is_quoted]
+    own = [sentence for sentence in sentences if not sentence.is_quoted]
+    return bool(quoted and own) and own[-1].atoms[0].start < quoted[0].atoms[0].start
+
+
+def _points_below(sentences: Sequence[Sentence]) -> bool:
+    """Return whether a message begins with words that pass on what stands quoted: "the below"."""
+    first = next((i for i, one in enumerate(sentences) if one.is_quoted), 0)
+    return any(_BELOW & set(one.words) for one in sentences[:first])
+
+
+def _asks(lines: Sequence[TextLine]) -> bool:
+    """Return whether quoted words ask a workshop for a slab, and are not its own offer."""
+    words = "\n".join(line.words for line in lines if line.depth)
+    return bool(_WISHES.search(words)) and not _OFFERS.search(words)
 
 
 def _has_sizes(sentences: Sequence[Sentence]) -> bool:
-    """Whether any size has a word that names it, or stands in a group."""
+    """Return whether any size has a word that names it, or stands in a group."""
     named = {"long", "wide", "deep", "thick", "dia"}
     return any(
         measure.of > 1 or measure.role in named
@@ -105,8 +149,21 @@ def _has_sizes(sentences: Sequence[Sentence]) -> bool:
     )
 
 
-def _masked(text: str, struck: Sequence[Span]) -> list[Span]:
-    merged: list[Span] = []
+def _sizes_in(sentence: Sentence) -> Iterator[Size]:
+    """Yield a sentence's sizes; a small bare number that stands alone counts or names something."""
+    atoms = sentence.atoms
+    for i, atom in enumerate(atoms):
+        size = atom.size
+        if size is None:
+            continue
+        near = {one.word for one in (*atoms[max(0, i - 1) : i], *atoms[i + 1 : i + 2])}
+        is_small = size.unit is None and not size.has_fraction and size.amount < _COUNTS
+        if not is_small or near & _TIMES:
+            yield size
+
+
+def _masked(text: str, struck: Sequence[TextSpan]) -> list[TextSpan]:
+    merged: list[TextSpan] = []
     for start, end in sorted([*not_sizes(text), *struck]):
         if merged and start < merged[-1][1]:
             merged[-1] = (merged[-1][0], max(merged[-1][1], end))
@@ -135,14 +192,14 @@ def _read_subject(subject: str, walker: Walker, layer: int) -> None:
 
 
 def _read_part(
-    text: str, one: Layered, masked: Sequence[Span], walker: Walker, *, has_inches: bool
+    text: str, one: Layered, masked: Sequence[TextSpan], walker: Walker, *, has_inches: bool
 ) -> None:
     """Read a part's sentences and its tables in the order in which they stand."""
     tables = tables_in(text, one.part.lines)
     taken = {line.start for table in tables for line in table.lines}
     for table in tables:
         table.sentences = []
-    walker.focus.on_opening = False
+    walker.focus.on_opening, walker.subjects.is_full = False, False
     waiting = sorted(tables, key=lambda table: table.lines[0].start)
     for sentence in one.sentences:
         start = sentence.atoms[0].start
@@ -155,11 +212,11 @@ def _read_part(
 
 
 def _is_own_quote(sentence: Sentence, one: Layered) -> bool:
-    """Between the lines of a reply, what is quoted is the workshop's."""
-    return sentence.is_quoted and one.part.kind == "newest"
+    """Between the lines of a reply, what is quoted is the workshop's, unless it asks for a slab."""
+    return sentence.is_quoted and one.part.kind == "newest" and not one.is_quote_theirs
 
 
-def _is_inside(start: int, lines: Sequence[Line], taken: set[int]) -> bool:
+def _is_inside(start: int, lines: Sequence[TextLine], taken: set[int]) -> bool:
     if not taken:
         return False
     line = next((line for line in lines if line.start <= start <= line.end), None)

@@ -5,12 +5,12 @@ from __future__ import annotations
 from typing import Final
 
 from ledgerstone.enquiry.centring import held_at, read_places, span_of
-from ledgerstone.enquiry.focus import Focus, Heard
+from ledgerstone.enquiry.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.lexicon import AXES, mark
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.openings_settled import longest_along
-from ledgerstone.enquiry.scene import Opening, Piece, Word
+from ledgerstone.enquiry.scene import SaidOpening, SaidPiece, SaidWord
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.subjects import ROUND_HOLES, Subjects, has_mark
 
@@ -28,9 +28,11 @@ _EACH: Final = frozenset({"each", "je", "jeweils"})
 _SAMES: Final = frozenset({"same", "gleich", "ebenso"})
 _IT: Final = frozenset({"it", "that", "this", "those", "them", "das"})
 _MOST: Final = 24
+_TIMES: Final = (["x"], ["×"])
+_ONLY: Final = frozenset({"only", "just", "nur"})
 
 
-def read_shape(piece: Piece, mention: Mention, sentence: Sentence) -> None:
+def read_shape(piece: SaidPiece, mention: Mention, sentence: Sentence) -> None:
     """Take the slab's shape from the words about its name."""
     near = sentence.words[max(0, mention.start - 4) : mention.end + 4]
     before = sentence.words[max(0, mention.start - 3) : mention.end]
@@ -44,17 +46,17 @@ def read_shape(piece: Piece, mention: Mention, sentence: Sentence) -> None:
 
 
 def read_l(subjects: Subjects, sentence: Sentence) -> None:
-    """Take the piece in hand for an L where a sentence calls it one."""
+    """Take the current piece for an L where a sentence calls it one."""
     if has_mark(sentence, "lshape"):
         subjects.current().shape = "l-shape"
 
 
-def read_round(subjects: Subjects, heard: Heard) -> None:
-    """Take the piece in hand for a round one where a sentence says so of it."""
-    piece, words = subjects.piece, heard.sentence.words
+def read_round(subjects: Subjects, parsed: ParsedSentence) -> None:
+    """Take the current piece for a round one where a sentence says so of it."""
+    piece, words = subjects.piece, parsed.sentence.words
     if piece is None or piece.claims.get("length") or piece.shape:
         return
-    if any(one.kind in ("open", "hole", "feature") for one in heard.found):
+    if any(one.kind in ("open", "hole") or _is_worked(words, one) for one in parsed.found):
         return
     for i, word in enumerate(words):
         is_way = words[i - 1 : i] == ["all"] or set(words[i + 1 : i + 2]) & _ROUND_WHAT
@@ -62,7 +64,12 @@ def read_round(subjects: Subjects, heard: Heard) -> None:
             piece.shape = "round"
 
 
-def read_quantity(piece: Piece, mention: Mention, sentence: Sentence) -> None:
+def _is_worked(words: list[str], mention: Mention) -> bool:
+    """Return whether a name is of an edge that is worked; a radius may be the slab's own."""
+    return mention.kind == "feature" and "radius" not in words[mention.start : mention.end]
+
+
+def read_quantity(piece: SaidPiece, mention: Mention, sentence: Sentence) -> None:
     """Take how many of a piece are wanted."""
     if piece.quantity == 1:
         piece.quantity = min(mention.count, _MOST)
@@ -70,11 +77,12 @@ def read_quantity(piece: Piece, mention: Mention, sentence: Sentence) -> None:
         piece.quantity_spans = (span_of(sentence, low, mention.end),)
 
 
-def take_quantity(piece: Piece, measure: Measure, sentence: Sentence) -> None:
-    """Take a field's number of pieces: "Anzahl: 2"."""
+def take_quantity(piece: SaidPiece, measure: Measure, sentence: Sentence) -> None:
+    """Take a field's number of pieces, or a group's: "Anzahl: 2", "3 x 650 x 400"."""
     size = measure.size
     before = [atom.word for atom in sentence.atoms[: measure.at]]
     is_field = sentence.starts_line and bool({":", "|"} & set(before))
+    is_field = is_field or [one.word for one in sentence.atoms[measure.at + 1 :][:1]] in _TIMES
     is_whole = size.unit is None and size.amount.denominator == 1
     if is_field and is_whole and 1 <= size.amount <= _MOST:
         piece.quantity = int(size.amount)
@@ -97,41 +105,56 @@ def refuse(subjects: Subjects, mention: Mention, sentence: Sentence, layer: int)
             opening.is_refused = True
 
 
-def read(focus: Focus, heard: Heard) -> None:
+def read(focus: Focus, parsed: ParsedSentence) -> None:
     """Read what a sentence says of places, rims and shapes without a number."""
-    _read_rims(focus, heard.sentence)
+    _read_rims(focus, parsed.sentence)
+    _read_bowls(parsed, focus.subjects.piece)
     if focus.on_opening:
-        _read_same_ways(heard.sentence, focus.subjects.openings)
-        _read_turns(heard.sentence, focus.subjects.openings)
-    read_places(focus, heard)
+        _read_same_ways(parsed.sentence, focus.subjects.openings)
+        _read_turns(parsed.sentence, focus.subjects.openings)
+    read_places(focus, parsed)
     if focus.on_opening:
-        _read_rounds(heard.sentence, focus.subjects.openings)
+        _read_rounds(parsed, focus.subjects.openings)
     if not focus.is_split:
-        _read_halves(heard.sentence, focus.subjects.piece)
+        _read_halves(parsed.sentence, focus.subjects.piece)
 
 
 def _read_rims(focus: Focus, sentence: Sentence) -> None:
     words, piece = sentence.words, focus.subjects.piece
-    if piece is None:
+    asks = sentence.ends == "?" and {"or", "oder"} & set(words)
+    if piece is None or (asks and sentence.marks("shown") and sentence.marks("covered")):
         return
     for tag in ("shown", "covered"):
         for i, count in sentence.marks(tag):
             if i and words[i - 1] and mark("not").at(words, i - 1):
                 continue
             for opening in _rimmed(focus, piece, i, i + count):
-                opening.rim = opening.rim or Word(tag, (span_of(sentence, i, i + count),))
+                opening.rim = opening.rim or SaidWord(tag, (span_of(sentence, i, i + count),))
 
 
-def _rimmed(focus: Focus, piece: Piece, start: int, end: int) -> list[Opening]:
+def _read_bowls(parsed: ParsedSentence, piece: SaidPiece | None) -> None:
+    """Refuse the cut-out of a bowl that only needs its waste; how it sits is the waste's."""
+    named = {one.name for one in parsed.found if one.kind == "open" and not one.is_denied}
+    if piece is None or "waste" not in named or not _ONLY & set(parsed.sentence.words):
+        return
+    for opening in piece.openings:
+        if opening.what in named & _RIMMED and not opening.has_size():
+            opening.is_refused = True
+            for waste in piece.openings:
+                waste.rim = waste.rim or (opening.rim if waste.what == "waste" else None)
+
+
+def _rimmed(focus: Focus, piece: SaidPiece, start: int, end: int) -> list[SaidOpening]:
     """Give what a kind of rim is said of: the basin named right after, or taken up before."""
-    after = [openings for at, openings in focus.held if end <= at <= end + 1]
+    named = [openings for at, openings in focus.held if start <= at < end]  # "vessel", the basin
+    after = named or [openings for at, openings in focus.held if end <= at <= end + 1]
     in_hand = after[0] if after else held_at(focus.held, start) or focus.subjects.openings
     whose = [one for one in in_hand if one.what not in _NO_RIM]
     whose = whose or [one for one in piece.openings if one.what in _RIMMED][-1:]
     return whose or (piece.openings if len(piece.openings) == 1 else [])
 
 
-def _read_same_ways(sentence: Sentence, openings: list[Opening]) -> None:
+def _read_same_ways(sentence: Sentence, openings: list[SaidOpening]) -> None:
     """Give a hole its other size where it is the same: "410 wide, and the same front to back"."""
     words = sentence.words
     for i, word in enumerate(words):
@@ -144,7 +167,7 @@ def _read_same_ways(sentence: Sentence, openings: list[Opening]) -> None:
                 opening.claims[other] = list(opening.claims[known])
 
 
-def _read_turns(sentence: Sentence, openings: list[Opening]) -> None:
+def _read_turns(sentence: Sentence, openings: list[SaidOpening]) -> None:
     """Lay a hole as said: "with the long side along the worktop"."""
     words = sentence.words
     for i, word in enumerate(words):
@@ -158,10 +181,11 @@ def _read_turns(sentence: Sentence, openings: list[Opening]) -> None:
                 break
 
 
-def _read_rounds(sentence: Sentence, openings: list[Opening]) -> None:
-    words = sentence.words
+def _read_rounds(parsed: ParsedSentence, openings: list[SaidOpening]) -> None:
+    words = parsed.sentence.words
     is_round = any(
-        word in _ROUND and words[i + 1 : i + 2] != ["ends"] for i, word in enumerate(words)
+        word in _ROUND and words[i + 1 : i + 2] != ["ends"] and _is_of_hole(parsed, i)
+        for i, word in enumerate(words)
     )
     for opening in openings:
         across = opening.claims.get("width")
@@ -171,7 +195,15 @@ def _read_rounds(sentence: Sentence, openings: list[Opening]) -> None:
             opening.kind = "circle"
 
 
-def _read_halves(sentence: Sentence, piece: Piece | None) -> None:
+def _is_of_hole(parsed: ParsedSentence, at: int) -> bool:
+    """Whether "round" is said of a hole and not of the slab: of what follows it, else before it."""
+    after = [one for one in parsed.found if at < one.end and one.start <= at + 2]
+    before = [one for one in parsed.found if one.end <= at]
+    whose = after[:1] or before[-1:]
+    return not whose or whose[0].kind != "slab"
+
+
+def _read_halves(sentence: Sentence, piece: SaidPiece | None) -> None:
     words = sentence.words
     for i, count in sentence.marks("pieces"):
         if piece is not None and not _EACH & set(words):

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 from typing import Final
 
-from ledgerstone.enquiry.lexicon import LABELS, ROLES
+from ledgerstone.enquiry.lexicon import LABELS, NOUNS, ROLES
 from ledgerstone.enquiry.measures import Measure
-from ledgerstone.enquiry.scene import AGREE_MM, Claim, Claims, say
+from ledgerstone.enquiry.scene import AGREE_MM, Claim, Claims, SaidOpening, say
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.settle import Settler
 from ledgerstone.enquiry.subjects import Subjects, has_mark
@@ -29,6 +30,8 @@ _ROLE_OF: Final = {
     "front": "place",
     "back": "place",
 }
+_MM_PER: Final = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "in": 25.4, "ft": 304.8}
+_OF_HOLES: Final = {"diameter": "hole", "length": "opening", "width": "opening"}
 _KEY_OF: Final = {
     "thick": "thickness",
     "long": "length",
@@ -38,6 +41,7 @@ _KEY_OF: Final = {
 }
 _STATES: Final = frozenset({"it", "is", "es", "should", "comes"})
 _SHORT: Final = 14
+_NO: Final = frozenset({"no", "nein", "nope", "nee"})
 _NEAR: Final = 1.6
 _MAKES: Final = frozenset(
     {
@@ -64,6 +68,7 @@ class Replacing:
         self.subjects = subjects
         self.asked = ""
         self.offered: list[tuple[str, Measure]] = []
+        self.corrected: list[SaidOpening] = []  # whose size the current sentence corrects
 
     def note_offer(self, sentence: Sentence, sizes: list[Measure]) -> None:
         """Keep what the workshop offered, until the customer takes it up."""
@@ -80,30 +85,48 @@ class Replacing:
 
     def settled(self, sentence: Sentence, sizes: list[Measure], rank: tuple[int, int]) -> bool:
         """Settle what a sentence corrects or answers; its sizes are then marked."""
-        done = self._corrects(sizes, rank) or self.makes(sentence, sizes, rank)
+        self.corrected = []
+        done = self._corrects(sentence, sizes, rank) or self.makes(sentence, sizes, rank)
         return self._answers(sentence, sizes, rank) or done
 
-    def _corrects(self, sizes: list[Measure], rank: tuple[int, int]) -> bool:
+    def _corrects(self, sentence: Sentence, sizes: list[Measure], rank: tuple[int, int]) -> bool:
         any_done = False
         for old in [one for one in sizes if one.replaced]:
-            new = [one for one in sizes if not one.replaced and one.at < old.at][-1:] or [
-                one for one in sizes if not one.replaced and one.at > old.at
+            standing = [one for one in sizes if not one.replaced]
+            if old.of > 1:  # "1900 x 900 rather than 1800 x 850": each for its own place
+                standing = [one for one in standing if (one.of, one.place) == (old.of, old.place)]
+            new = [one for one in standing if one.at < old.at][-1:] or [
+                one for one in standing if one.at > old.at
             ][:1]
             if not new or new[0].side:
                 continue
-            for claims, key in self._known(old):
-                claim = self.settler.claim(new[0], _ROLE_OF.get(key, "place"), (rank[0], 1))
+            wanted = _KEY_OF.get(new[0].role)
+            for claims, key, known in self._known(sentence, old):
+                if wanted == "thickness" and key != wanted:
+                    continue
+                like = new[0] if new[0].size.unit else _in_unit(new[0], old, known)
+                claim = self.settler.claim(like, self._role(claims, key), (rank[0], 1))
                 if claim is not None:
                     say(claims, key, claim)
                     new[0].role = f"={key}"
                     any_done = True
+                    self.corrected += self._owners(claims)
                 break
         return any_done
+
+    def _owners(self, claims: Claims) -> list[SaidOpening]:
+        """Return the opening whose sizes these are, and those like it."""
+        for piece in self.subjects.scene.pieces:
+            for opening in piece.openings:
+                if opening.claims is claims:
+                    return [opening]
+        return []
 
     def makes(self, sentence: Sentence, sizes: list[Measure], rank: tuple[int, int]) -> bool:
         """Take "make that 1050" for whichever size of the piece is nearest to it."""
         words = sentence.words
         led = [i for i in range(len(words) - 1) if tuple(words[i : i + 2]) in _MAKES]
+        led = led or [0 for _ in (0,) if words[0] in _NO and not sentence.is_quoted]
         if led and words[led[-1]] in _STATES and not has_mark(sentence, "correct"):
             return False
         piece = self.subjects.piece
@@ -132,25 +155,45 @@ class Replacing:
         after[0].role = f"={near[0][1]}"
         return True
 
-    def _known(self, old: Measure) -> Iterable[tuple[Claims, str]]:
-        """Find what has the size that is replaced, the pieces' own first."""
+    def _role(self, claims: Claims, key: str) -> str:
+        """Give what a size of a slab, or of an opening, may be."""
+        if key in _OF_HOLES and self._owners(claims):
+            return _OF_HOLES[key]
+        return _ROLE_OF.get(key, "place")
+
+    def _known(self, sentence: Sentence, old: Measure) -> Iterable[tuple[Claims, str, Claim]]:
+        """Find what has the size that is replaced: of what is named, as it was written first."""
+        for is_same in (self._is_as_written, self._is):
+            for claims in self._groups(sentence):
+                pairs = [(key, one) for key, listed in claims.items() for one in listed]
+                if not all(any(is_same(two, *pair) for pair in pairs) for two in old.members):
+                    continue  # a pair replaces a pair
+                known = [pair for pair in pairs if is_same(old, *pair)]
+                yield from ((claims, key, one) for key, one in known[:1])
+
+    def _groups(self, sentence: Sentence) -> list[Claims]:
+        """Give the sizes of what a sentence may correct: the openings it names, slabs, the rest."""
         pieces = self.subjects.scene.pieces
         current = self.subjects.piece
         order = [*([current] if current else []), *(one for one in pieces if one is not current)]
-        groups: list[Claims] = [piece.claims for piece in order]
-        groups += [opening.claims for piece in order for opening in piece.openings]
-        for claims in groups:
-            for key, listed in claims.items():
-                if any(self._is(old, key, claim) for claim in listed):
-                    yield claims, key
+        openings = [opening for piece in order for opening in piece.openings]
+        names = {tag for _, _, tag in NOUNS.all_in(sentence.words)}
+        is_hole = any(tag.startswith(("open:", "hole:")) for tag in names)
+        named = [one for one in openings if f"open:{one.what}" in names]
+        first = named or (openings if is_hole else [])
+        return [
+            *(one.claims for one in first),
+            *(piece.claims for piece in order),
+            *(one.claims for one in openings if one not in first),
+        ]
+
+    def _is_as_written(self, measure: Measure, _key: str, claim: Claim) -> bool:
+        per = _MM_PER[measure.size.unit or claim.length.unit]
+        return abs(float(measure.size.amount) * per - claim.mm) <= AGREE_MM
 
     def _is(self, measure: Measure, key: str, claim: Claim) -> bool:
-        same = measure.size.unit or claim.length.unit
         found = self.settler.amounts.length(measure, _ROLE_OF.get(key, "opening"))
-        if found is not None and abs(found[0].mm - claim.mm) <= AGREE_MM:
-            return True
-        per = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "in": 25.4, "ft": 304.8}[same]
-        return abs(float(measure.size.amount) * per - claim.mm) <= AGREE_MM
+        return found is not None and abs(found[0].mm - claim.mm) <= AGREE_MM
 
     def _answers(self, sentence: Sentence, sizes: list[Measure], rank: tuple[int, int]) -> bool:
         alone = [one for one in sizes if not one.role and not one.side and one.of == 1]
@@ -174,6 +217,11 @@ class Replacing:
         say(self.subjects.current().claims, key, claim)
         measure.role = f"={key}"
         return True
+
+
+def _in_unit(measure: Measure, old: Measure, known: Claim) -> Measure:
+    """Return a bare number in the unit of what it replaces: "60 not 80" of a hole of 80 mm."""
+    return replace(measure, unit_from_label=old.size.unit or known.length.unit)
 
 
 def _key_in(sentence: Sentence) -> str:

@@ -3,21 +3,25 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import Final
 
 from ledgerstone.enquiry.cutting import outline_points, tapered_points
+from ledgerstone.enquiry.levels import level_openings
 from ledgerstone.enquiry.pieces import Doubt, OpeningFound, PieceFound
-from ledgerstone.enquiry.scene import Claim, Opening, Piece, Scene, newest
+from ledgerstone.enquiry.scene import Claim, SaidOpening, SaidOrder, SaidPiece, newest
 from ledgerstone.enquiry.settle import worked_out
-from ledgerstone.quantities import Length
+from ledgerstone.enquiry.standing import share_thickness, standing, told_apart
 
 _THIN_MM: Final = 120.0  # what is called so high lying flat is its thickness
 _AXES: Final = {"x": ("left", "right"), "y": ("front", "back")}
 
+_OUTLETS: Final = frozenset({"waste", "drain"})
 
-def resolve(scene: Scene) -> list[PieceFound]:
-    """Give the pieces with their values; what has no size is left out beside what has."""
-    pieces = _standing(scene)
+
+def resolve(scene: SaidOrder) -> list[PieceFound]:
+    """Return the pieces with their values; what has no size is left out beside what has."""
+    pieces = standing(scene)
     for piece in pieces:
         for key in sorted(piece.like_in):
             known = piece.like.claims.get(key) if piece.like is not None else None
@@ -28,33 +32,13 @@ def resolve(scene: Scene) -> list[PieceFound]:
             if not piece.claims.get(key):
                 piece.claims[key] = claims
     if scene.is_split:
-        _share_thickness(pieces)
+        share_thickness(pieces)
+    for piece in pieces:
+        told_apart(piece, pieces)
     return [_piece(one) for one in pieces]
 
 
-def _standing(scene: Scene) -> list[Piece]:
-    """Give the pieces that are asked for; a thickness said of none of them is of all."""
-    pieces = [one for one in scene.pieces if one.use or one.spans or one.has_size() or one.openings]
-    if any(one.has_size() for one in pieces):
-        pieces = [one for one in pieces if one.has_size()]
-        outlined = [one for one in pieces if one.openings or set(one.claims) - {"thickness"}]
-        for one in pieces if outlined else ():
-            if one not in outlined and len(outlined) > 1:
-                scene.common.setdefault("thickness", []).extend(one.claims["thickness"])
-        pieces = outlined or pieces
-    elif any(one.spans for one in pieces):  # what only the subject names is left out
-        pieces = [one for one in pieces if one.spans]
-    return pieces
-
-
-def _share_thickness(pieces: Sequence[Piece]) -> None:
-    """Give the legs of one L the thickness that is said of either."""
-    said = next((one.claims["thickness"] for one in pieces if one.claims.get("thickness")), None)
-    for piece in pieces if said else ():
-        piece.claims.setdefault("thickness", list(said or ()))
-
-
-def _piece(piece: Piece) -> PieceFound:
+def _piece(piece: SaidPiece) -> PieceFound:
     found = PieceFound(piece, _kind(piece))
     claims = dict(piece.claims)
     high = claims.pop("high", [])
@@ -78,7 +62,9 @@ def _piece(piece: Piece) -> PieceFound:
         _notch(found, claims)
     _settle_points(found, claims)
     found.openings = [_opening(found, one) for one in _wanted(piece)]
-    _level(found)
+    for made in found.openings if found.kind == "l-shape" else ():
+        _onto_run(found, made)
+    level_openings(found)
     return found
 
 
@@ -95,7 +81,7 @@ def _settle_points(found: PieceFound, claims: dict[str, list[Claim]]) -> None:
         found.kind = "polygon" if found.points else found.kind
 
 
-def _kind(piece: Piece) -> str:
+def _kind(piece: SaidPiece) -> str:
     claims = piece.claims
     if piece.shape == "l-shape":
         return "l-shape"
@@ -171,7 +157,7 @@ def _notch(found: PieceFound, claims: dict[str, list[Claim]]) -> None:
             found.doubts.append(Doubt(key, depths))
 
 
-def _wanted(piece: Piece) -> list[Opening]:
+def _wanted(piece: SaidPiece) -> list[SaidOpening]:
     """Leave out what is refused, a bowl that only stands on the slab, a name without a size."""
     kept = []
     for one in piece.openings:
@@ -179,17 +165,17 @@ def _wanted(piece: Piece) -> list[Opening]:
             continue
         sized = one.has_size()
         stands = one.rim is not None and one.rim.value == "covered" and one.what == "basin"
-        has_waste = any(other.what == "waste" and other is not one for other in piece.openings)
+        has_waste = any(other.what in _OUTLETS and other is not one for other in piece.openings)
         named = one.what not in ("hole", "post", "bin") and (one.is_asked or one.rim is not None)
         if stands and not sized:
             for other in piece.openings:
-                other.rim = other.rim or (one.rim if other.what == "waste" else None)
+                other.rim = other.rim or (one.rim if other.what in _OUTLETS else None)
         if sized or (not (stands and (has_waste or not one.names_hole)) and named):
             kept.append(one)
     return kept
 
 
-def _opening(found: PieceFound, opening: Opening) -> OpeningFound:
+def _opening(found: PieceFound, opening: SaidOpening) -> OpeningFound:
     made = OpeningFound(opening, "")
     claims = opening.claims
     for key in ("length", "width", "diameter"):
@@ -220,10 +206,10 @@ def _place(found: PieceFound, made: OpeningFound, axis: str) -> None:
     claims = made.opening.claims
     extent = found.extent(axis)
     half = _half(made, axis)
-    places = list(claims.get(near, []))
-    far_off = list(claims.get(far, []))
+    places = [_on_slab(claim, extent) for claim in claims.get(near, [])]
+    far_off = [_on_slab(claim, extent) for claim in claims.get(far, [])]
     for side, listed in ((near, places), (far, far_off)):
-        for claim in claims.get(f"{side}_edge", []):
+        for claim in (_on_slab(one, extent) for one in claims.get(f"{side}_edge", [])):
             if half is not None:
                 reached = worked_out(claim.length, claim.mm + half.mm / 2, [claim, half])
                 listed.append(_ranked(reached, claim))
@@ -237,7 +223,8 @@ def _place(found: PieceFound, made: OpeningFound, axis: str) -> None:
     if middle and extent is not None:
         rank = max((claim.rank for claim in places), default=(0, 0))
         spans = (*middle, *extent.spans)
-        places.append(Claim(extent.length.in_unit(extent.mm / 2), spans, rank, how="worked-out"))
+        mm = (extent.mm + _before_run(found, axis)) / 2
+        places.append(Claim(extent.length.in_unit(mm), spans, rank, how="worked-out"))
     _value(made.values, made.doubts, axis, places)
     value = made.values.get(axis)
     if value is not None and extent is not None and not 0 < value.mm < extent.mm:
@@ -245,8 +232,36 @@ def _place(found: PieceFound, made: OpeningFound, axis: str) -> None:
         made.doubts.append(Doubt(axis, [value]))
 
 
+def _before_run(found: PieceFound, axis: str) -> float:
+    """Give how far before an L's long run its front is, mm: its middle is behind the notch."""
+    corner, gone = found.piece.corner, found.values.get("notch_width")
+    if found.kind != "l-shape" or axis != "y" or corner is None or gone is None:
+        return 0.0
+    return gone.mm if corner.value.startswith("front") else 0.0
+
+
+def _on_slab(claim: Claim, extent: Claim | None) -> Claim:
+    """Take a number without a unit for what lies on the slab: "300 from the front" beside 60 cm."""
+    other = claim.elsewhere
+    if extent is None or other is None or claim.mm < extent.mm or not 0 < other.mm < extent.mm:
+        return claim
+    return replace(claim, length=other, elsewhere=None)
+
+
+def _onto_run(found: PieceFound, made: OpeningFound) -> None:
+    """Count a place that would lie in an L's notch from the front of the run behind it."""
+    corner = found.piece.corner.value if found.piece.corner is not None else ""
+    along, across = found.values.get("notch_length"), found.values.get("notch_width")
+    x, y, extent = made.values.get("x"), made.values.get("y"), found.extent("x")
+    if along is None or across is None or x is None or y is None or extent is None:
+        return
+    gone = {"front-left": x.mm < along.mm, "front-right": x.mm > extent.mm - along.mm}
+    if gone.get(corner) and y.mm < across.mm and made.opening.claims.get("front"):
+        made.values["y"] = worked_out(y.length, y.mm + across.mm, [y, across])
+
+
 def _half(made: OpeningFound, axis: str) -> Claim | None:
-    """Give an opening's size along an axis, half of which lies before its middle."""
+    """Return an opening's size along an axis, half of which lies before its middle."""
     return made.values.get("diameter") or made.values.get({"x": "length", "y": "width"}[axis])
 
 
@@ -254,35 +269,3 @@ def _ranked(claim: Claim, like: Claim) -> Claim:
     return Claim(
         claim.length, claim.spans, like.rank, like.order, like.strong, like.about, "worked-out"
     )
-
-
-def _middle(found: PieceFound) -> Claim | None:
-    """Give the middle of a slab's length."""
-    extent = found.extent("x")
-    return worked_out(extent.length, extent.mm / 2, [extent]) if extent is not None else None
-
-
-def _level(found: PieceFound) -> None:
-    """Put what stands behind something on its centre line, and a row of taps about its middle."""
-    by_opening = {id(one.opening): one for one in found.openings}
-    for _ in range(2):
-        for made in found.openings:
-            if "x" in made.values or any(doubt.at == "x" for doubt in made.doubts):
-                continue
-            other = by_opening.get(id(made.opening.level_with))
-            if other is None and not (made.opening.offset_sign and made.opening.level_with is None):
-                continue
-            centre = other.values.get("x") if other is not None else _middle(found)
-            if centre is None:
-                continue
-            spans = (*made.opening.level_spans, *centre.spans)
-            offset = made.opening.offset
-            per = Length.of(offset.amount, offset.unit or centre.length.unit).mm if offset else 0.0
-            mm = centre.mm + per * made.opening.offset_sign
-            extent = found.extent("x")
-            if mm <= 0 or (extent is not None and mm >= extent.mm):
-                continue
-            made.values["x"] = Claim(centre.length.in_unit(mm), spans, how="worked-out")
-            level = other.values.get("y") if other is not None and offset is not None else None
-            if level is not None and not made.doubts:
-                made.values.setdefault("y", worked_out(level.length, level.mm, [level]))

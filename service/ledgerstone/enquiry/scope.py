@@ -5,13 +5,31 @@ from __future__ import annotations
 from itertools import pairwise
 from typing import Final
 
-from ledgerstone.enquiry.lexicon import mark
+from ledgerstone.enquiry.lexicon import LABELS, mark
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
+from ledgerstone.enquiry.workings import without_workings
+
+# Why a size is of no slab.
+OLD: Final = "what is there now"
+OF_ANOTHER: Final = "something else"
+NO_SIZE: Final = "an edge, a limit or an overhang"
+SUM: Final = "worked out from"
+NAMES: Final = "which slab it is"
+REPLACED: Final = "superseded"
+COUNT: Final = "a number of pieces"
+OWN: Final = "the workshop's own words"
 
 _OFFERS: Final = word_set("we our us wir unser unsere longest")
+_RESTATES: Final = word_set("have gave said asked mentioned wrote noted haben hatten schrieben")
+_OFFERED: Final = word_set("could can would suggest recommend usual können würden empfehlen up")
+_YES: Final = word_set("yes yep yeah yup correct right exactly ja genau stimmt richtig korrekt")
+_STANDS: Final = word_set("passt stimmt bleibt stays fits right correct fine ok okay same good")
+_SIZED: Final = frozenset({"long", "deep", "wide", "thick"})
+_IT_IS: Final = frozenset({("it", "is"), ("they", "are"), ("that", "is"), ("das", "ist")})
+_NO: Final = word_set("no not nope nein nicht isn't")
 _EDGES: Final = word_set(
     "edge edges corner corners kante kanten vorderkante ecke ecken rim arris sides"
 )
@@ -20,10 +38,10 @@ _SHAPED: Final = word_set(
     "rund abgerundet gerundet cut off cropped"
 )
 _REFERENCE: Final = word_set("behind beside under above hinter neben between near past over vor")
+_EACH: Final = frozenset({"each", "every"})
 _AWAY_FROM: Final = frozenset({"left", "right", "side", "sides"})
 _LINES: Final = frozenset({"centreline", "centerline"})
-_SINKS: Final = frozenset(["sink", "basin", "itself", "spüle", "becken"])
-_ENDS_CLAUSE: Final = frozenset({",", ";", "(", ")"})
+_ENDS_CLAUSE: Final = frozenset({",", ";", "(", ")", "-", "–", "—"})
 _MEASURES: Final = frozenset({"is", "was", "are", "measures", "measured", "ist", "war", "misst"})
 _SPEAKERS: Final = frozenset({"i", "we", "ich", "wir"})
 _LIMITS: Final = frozenset(
@@ -58,6 +76,8 @@ _OVERHANGS: Final = word_set(
 )
 _OVER: Final = frozenset({("hang", "over"), ("hangs", "over"), ("sails", "over"), ("stick", "out")})
 _OPINION_FAR: Final = 9
+_SUBJECT_EARLY: Final = 3
+_SHORTEST: Final = 3  # atoms
 _NEAR: Final = 5
 
 
@@ -66,7 +86,7 @@ def _has(kind: str, words: list[str]) -> bool:
 
 
 def is_offer(sentence: Sentence, sizes: list[Measure]) -> bool:
-    """Whether the workshop speaks of what it does, not of what was asked.
+    """Return whether the workshop speaks of what it does, not of what was asked.
 
     A slab's two sizes before that are what was asked: "a bench of 1200 x 380: we can do that".
     """
@@ -75,6 +95,26 @@ def is_offer(sentence: Sentence, sizes: list[Measure]) -> bool:
         return False
     asked = [one.at for one in sizes if one.of > 1 and one.at < first]
     return not asked or not any(atom.word == ":" for atom in sentence.atoms[asked[-1] : first])
+
+
+def is_restated(sentence: Sentence, sizes: list[Measure]) -> bool:
+    """Return whether a quoted sentence says again what was asked: "Length we have as 1550"."""
+    said = _RESTATES & set(sentence.words)
+    return bool(said and sizes) and sentence.is_quoted and not _OFFERED & set(sentence.words)
+
+
+def affirms(sentence: Sentence) -> bool:
+    """Return whether an answer begins with a yes, and with no size of its own."""
+    led = set(sentence.words[:3])
+    has_size = any(atom.kind == "size" for atom in sentence.atoms)
+    says_yes = bool(led & _YES) or tuple(sentence.words[:2]) in _IT_IS
+    return says_yes and not led & _NO and not has_size
+
+
+def affirms_in_part(sentence: Sentence) -> bool:
+    """Whether an answer changes one size and lets another stand: "depth now 52, length ok"."""
+    roles = {tag for _, _, tag in LABELS.all_in(sentence.words)} & _SIZED
+    return bool(_STANDS & set(sentence.words)) and len(roles) > 1
 
 
 def is_whole_offer(sizes: list[Measure], found: list[Mention]) -> bool:
@@ -90,12 +130,13 @@ def without_offers(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
 
 
 def is_old_scope(sentence: Sentence, measure: Measure) -> bool:
-    """Whether a size is of what is there now, or of somebody else's."""
+    """Return whether a size is of what is there now, or of someone else's."""
     renewed = [i for i, _ in sentence.marks("new")]
     for i, count in sentence.marks("gone"):
         if i < measure.at and not any(i + count <= j < measure.at for j in renewed):
             return True
-        apart = any(atom.word in _ENDS_CLAUSE for atom in sentence.atoms[measure.at : i])
+        after = sentence.atoms[_past_bracket(sentence, measure.at, i) : i]
+        apart = any(atom.word in _ENDS_CLAUSE for atom in after)
         if i > measure.at and not apart and not any(j < measure.at for j in renewed):
             return True
     for i, count in sentence.marks("old"):
@@ -107,14 +148,30 @@ def is_old_scope(sentence: Sentence, measure: Measure) -> bool:
     return False
 
 
+def _past_bracket(sentence: Sentence, at: int, until: int) -> int:
+    """Return where a bracket about a size ends: "the kitchen (a top 2200 x 560) is coming out"."""
+    words = [atom.word for atom in sentence.atoms[:until]]
+    is_within = "(" in words[:at] and ")" not in words[:at] and ")" in words[at:]
+    return at + words[at:].index(")") + 1 if is_within else at
+
+
 def tells_of_old(sentence: Sentence) -> bool:
-    """Whether a sentence is about what is there now, so that "it" after it is that too."""
+    """Return whether a sentence is about what is there now, so that "it" after it is that too."""
     said = bool(sentence.marks("gone")) or bool(sentence.marks("old"))
     return said and not sentence.marks("new")
 
 
+def tells_of_thing(sentence: Sentence, found: list[Mention]) -> bool:
+    """Whether a sentence is about a thing that is none of ours: "The stove stands on feet"."""
+    first = found[0] if found and not sentence.marks("new") else None
+    is_thing = first is not None and first.kind == "thing" and not first.preposition
+    is_led = is_thing and first is not None and first.start <= _SUBJECT_EARLY
+    is_led = is_led and len(sentence.atoms) > _SHORTEST  # "Wrong wall!" tells of nothing
+    return is_led and not any(one.kind in ("slab", "open", "leg") for one in found)
+
+
 def is_opinion(sentence: Sentence, measure: Measure) -> bool:
-    """Whether somebody else only thinks so: "my husband reckons 25 would do"."""
+    """Return whether someone else only thinks so: "my husband reckons 25 would do"."""
     words = sentence.words
     for i in range(measure.at - 1, max(0, measure.at - _OPINION_FAR), -1):
         if sentence.atoms[i].word in ("but", "so", "aber", "and", ";", ":"):
@@ -129,7 +186,7 @@ def is_opinion(sentence: Sentence, measure: Measure) -> bool:
 
 
 def is_of_others(sentence: Sentence) -> bool:
-    """Whether a sentence without sizes tells what somebody else has: "my sister has a sink"."""
+    """Whether a sentence without sizes tells what someone else has: "my sister has a sink"."""
     words = set(sentence.words)
     if any(atom.kind == "size" for atom in sentence.atoms):
         return False
@@ -138,6 +195,7 @@ def is_of_others(sentence: Sentence) -> bool:
 
 def without_premises(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
     """Leave out what a conclusion follows from: "the base is 1.95 x 0.95, so 2 x 1"."""
+    sizes = without_workings(sentence, sizes)
     for i in range(1, len(sentence.atoms)):
         if sentence.atoms[i - 1].word != "," or sentence.atoms[i].word not in _CONCLUDES:
             continue
@@ -165,12 +223,13 @@ def has_own_sizes(sentence: Sentence, start: int) -> bool:
 
 
 def is_renewed(sentence: Sentence, since: int, until: int) -> bool:
-    """Whether words between two places turn from what is there to what is wanted."""
-    return any(since <= i < until for i, _ in sentence.marks("new"))
+    """Return whether words between two places turn from what is there to what is wanted."""
+    turns = [i for i, _ in sentence.marks("new") if since <= i < until]
+    return any(sentence.words[i - 1] != "filled" for i in turns)  # "a pipe filled with concrete"
 
 
 def is_feature(sentence: Sentence, measure: Measure, found: list[Mention]) -> bool:
-    """Whether a size is of a chamfer, a rounding, a drip or an overhang."""
+    """Return whether a size is of a chamfer, a rounding, a drip or an overhang."""
     if measure.of > 1 or measure.role or measure.side:
         return False
     near = sentence.words[max(0, measure.at - 4) : measure.at + 4]
@@ -196,7 +255,7 @@ def is_feature(sentence: Sentence, measure: Measure, found: list[Mention]) -> bo
 
 
 def is_beside(sentence: Sentence, measure: Measure) -> bool:
-    """Whether a size is the distance of a row's openings from its middle."""
+    """Return whether a size is the distance of a row's openings from its middle."""
     following = range(measure.at + 1, min(measure.at + 6, len(sentence.atoms)))
     until = next((i for i in following if sentence.atoms[i].kind == "size"), measure.at + 6)
     return _has("sideways", sentence.words[measure.at + 1 : until])
@@ -205,8 +264,9 @@ def is_beside(sentence: Sentence, measure: Measure) -> bool:
 def is_reference(mention: Mention, sentence: Sentence) -> bool:
     """Whether a hole is named only to say where another is: behind the sink, in line with it."""
     words = sentence.words
-    if mention.preposition in _REFERENCE:
-        return True
+    is_to_each = mention.preposition in ("to", "at", "per") and mention.determiner in _EACH
+    if mention.preposition in _REFERENCE or is_to_each:
+        return True  # "taps to each basin"
     near = words[max(0, mention.start - 6) : mention.start]
     if mention.preposition == "of" and _MIDDLES & set(near) and _AT_MIDDLE & set(near[:-3]):
         return mention.determiner == "the"
@@ -227,26 +287,7 @@ def is_reference(mention: Mention, sentence: Sentence) -> bool:
 
 
 def is_at_each_end(mention: Mention, sentence: Sentence) -> bool:
-    """Whether a hole is one of two: "a 60 mm hole at each end"."""
+    """Return whether a hole is one of two: "a 60 mm hole at each end"."""
     after = sentence.words[mention.end : mention.end + _NEAR + 1]
     is_new = mention.determiner not in ("the", "der", "die", "das")
     return bool(_EACH_END & set(pairwise(after))) and is_new
-
-
-def is_fitted_elsewhere(mention: Mention, sentence: Sentence) -> bool:
-    """Whether a tap comes out of the wall or stands on the sink, so that it needs no hole."""
-    words = sentence.words
-    already = {"already", "itself", "schon", "bereits"} & set(words)
-    if mention.name == "tap" and already and _SINKS & set(words[mention.end : mention.end + 5]):
-        return True
-    if mention.name != "tap" or mention.names_hole:
-        return False
-    has_size = any(atom.kind == "size" for atom in sentence.atoms)
-    if {"wall", "wand"} & set(words) and not has_size:
-        return True
-    after = words[mention.end : mention.end + 8]
-    on_sink = any(
-        word in ("in", "on", "auf", "im", "into") and _SINKS & set(after[i + 1 : i + 3])
-        for i, word in enumerate(after)
-    )
-    return on_sink or (mention.start > 0 and words[mention.start - 1] in ("wall", "mounted"))

@@ -5,18 +5,21 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from fractions import Fraction
 from itertools import islice, pairwise
 from typing import Final, Literal
 
-from ledgerstone.enquiry.lexicon import mark
-from ledgerstone.enquiry.lines import Line
+from ledgerstone.enquiry.lexicon import NOUNS, mark
+from ledgerstone.enquiry.lines import TextLine
 from ledgerstone.enquiry.sizes import Size, SizeReader
-from ledgerstone.enquiry.tokens import Span, Token, tokens_of
+from ledgerstone.enquiry.tokens import TextSpan, Token, tokens_of
 from ledgerstone.enquiry.word_sets import word_set
 
 _BULLET: Final = re.compile(
-    r"[ \t]*(?:[-*•·–+▪●]|\(?\d{1,2}[.):](?!\d)|\(?[A-Ha-h][.)](?=\s)|#\d{1,2}\b[.:)]?"
-    r"|(?:pos|piece|item|part|slab|top|worktop|teil|platte)\.?\s?(?:\d{1,2}|[A-Ha-h])\b[.:,)]?"
+    r"[ \t]*(?:[-*•·–+▪●]|\(?\d{1,2}[.):](?!\d)|\d{1,2}[ \t][-–](?=[ \t])|\(?[A-Ha-h][.)](?=\s)"
+    r"|#\d{1,2}\b[.:)]?"
+    r"|(?:pos|piece|item|part|slab|top|worktop|teil|platte)\.?\s?(?:\d{1,2}|(?-i:[A-H]|[a-h](?=[.:,)])))\b"
+    r"(?!\s?(?:m|mm|cm|met\w+|ft|feet|foot|in|inch\w*|off|x|×|by)\b|\s?[\"”″'’/])[.:,)]?"
     r"|(?:first|second|third|fourth|firstly|secondly|erstens|zweitens|drittens)[,:])[ \t]+",
     re.IGNORECASE,
 )
@@ -30,10 +33,15 @@ _LAST_WORDS: Final = word_set(
     "thick thickness deep depth long length wide width high across diameter thanks please dick tief"
     " lang stark"
 )
-MOST_ATOMS: Final = 12_000  # words and sizes that are read; an enquiry has a few hundred
+_COUNTS: Final = word_set("qty quantity quantities anzahl menge pcs stück count")
+_PLURALS: Final = ("s", "en", "bänke", "regale")
+_APART: Final = re.compile(r"[2-9] \d{3}")
+MAX_ATOMS: Final = 12_000  # words and sizes that are read; an enquiry has a few hundred
 LONGEST: Final = 300  # atoms: what looks about in a sentence looks at no more
 _WIDEST_WRAP: Final = 90
 _NARROWEST_WRAP: Final = 56
+_NARROWEST_FLOW: Final = 40
+_ENDS_LINE: Final = frozenset(".!?:;")
 _DANGLING: Final = frozenset(
     {"and", "from", "the", "at", "x", "by", "of", "a", "und", "von", "vom", "der", "die", "mal"}
 )
@@ -89,11 +97,11 @@ class Sentence:
 
 def sentences_of(
     text: str,
-    lines: Sequence[Line],
-    masked: Sequence[Span],
+    lines: Sequence[TextLine],
+    masked: Sequence[TextSpan],
     *,
     has_inches: bool,
-    most: int = MOST_ATOMS,
+    most: int = MAX_ATOMS,
 ) -> list[Sentence]:
     """Divide lines into sentences of at most so many atoms in all; wrapped lines are joined."""
     sentences: list[Sentence] = []
@@ -119,8 +127,8 @@ def sentences_of(
     return sentences
 
 
-def flattened(text: str, lines: Sequence[Line]) -> str:
-    """Give a text of the same length whose wrapped lines are one line each, quote marks blank."""
+def flattened(text: str, lines: Sequence[TextLine]) -> str:
+    """Return a text of the same length whose wrapped lines are one line each, quote marks blank."""
     chars = list(text)
     for block in _blocks(lines):
         for joined in _unwrapped(block):
@@ -130,9 +138,9 @@ def flattened(text: str, lines: Sequence[Line]) -> str:
     return "".join(chars)
 
 
-def _blocks(lines: Sequence[Line]) -> list[list[Line]]:
+def _blocks(lines: Sequence[TextLine]) -> list[list[TextLine]]:
     """Paragraphs: runs of lines without a blank one, of one depth."""
-    blocks: list[list[Line]] = [[]]
+    blocks: list[list[TextLine]] = [[]]
     for line in lines:
         if not line.words.strip():
             blocks.append([])
@@ -143,7 +151,7 @@ def _blocks(lines: Sequence[Line]) -> list[list[Line]]:
     return [block for block in blocks if block]
 
 
-def _unwrapped(block: list[Line]) -> list[list[Line]]:
+def _unwrapped(block: list[TextLine]) -> list[list[TextLine]]:
     """Join lines that a program wrapped; others stay apart."""
     widest = max(len(line.words) for line in block)
     is_wrapped = _is_wrapped(block, widest)
@@ -152,6 +160,7 @@ def _unwrapped(block: list[Line]) -> list[list[Line]]:
         words = line.words.split(None, 1)
         filled = len(before.words.rstrip()) + 1 + len(words[0])
         wraps = (is_wrapped and filled > widest - 4) or _dangles(before.words, words[0])
+        wraps = wraps or _flows(before.words, words[0])
         if (
             wraps
             and not _BULLET.match(line.words)
@@ -165,14 +174,24 @@ def _unwrapped(block: list[Line]) -> list[list[Line]]:
 
 
 def _dangles(before: str, word: str) -> bool:
-    """Whether a line ends in the middle of a phrase: "… and 240" before "from the front"."""
+    """Return whether a line ends in the middle of a phrase: "… and 240" before "from the front"."""
     last = before.rstrip().rpartition(" ")[2].lower()
     is_long = len(before) >= _NARROWEST_WRAP
     return is_long and (last in _DANGLING or (last[-1:].isdigit() and word.lower() in _FOLLOWING))
 
 
-def _is_wrapped(block: list[Line], widest: int) -> bool:
-    """Whether most lines of a paragraph end where the next word had no room."""
+def _flows(before: str, word: str) -> bool:
+    """Return whether a line runs on: it ends in a blank (RFC 3676), or the next begins small."""
+    if len(before) < _NARROWEST_FLOW:
+        return False
+    is_soft = before.endswith(" ") and not before.endswith("  ")
+    is_open = before.rstrip()[-1:] not in _ENDS_LINE
+    runs_on = word[:1].islower() and len(before) >= _NARROWEST_WRAP
+    return is_open and (is_soft or runs_on)
+
+
+def _is_wrapped(block: list[TextLine], widest: int) -> bool:
+    """Return whether most lines of a paragraph end where the next word had no room."""
     if not _NARROWEST_WRAP <= widest <= _WIDEST_WRAP:
         return False
     full = sum(
@@ -183,12 +202,46 @@ def _is_wrapped(block: list[Line], widest: int) -> bool:
 
 
 def _read(
-    text: str, lines: list[Line], masked: Sequence[Span], *, has_inches: bool, skip: int
+    text: str, lines: list[TextLine], masked: Sequence[TextSpan], *, has_inches: bool, skip: int
 ) -> list[Sentence]:
     start = lines[0].end - len(lines[0].words) + skip
     read = tokens_of(text, min(start, lines[-1].end), lines[-1].end, masked)
-    tokens = list(islice(read, MOST_ATOMS))
-    return _split(text, _atoms(tokens, has_inches=has_inches))
+    tokens = list(islice(read, MAX_ATOMS))
+    made = _split(text, _atoms(tokens, has_inches=has_inches))
+    for sentence in made:
+        _join_thousands(text, sentence)
+    return made
+
+
+def _join_thousands(text: str, sentence: Sentence) -> None:
+    """Read "2 400 x 600" as one number, unless two are asked for; where either may be, as none."""
+    atoms = sentence.atoms
+    for i in range(len(atoms) - 3):
+        if i + 3 >= len(atoms) or not _may_be_thousands(text, atoms[i : i + 4]):
+            continue
+        words = sentence.words
+        if (i and words[i - 1] in _COUNTS) or _names_several(words[i + 4 : i + 9]):
+            continue
+        start, end = atoms[i].start, atoms[i + 1].end
+        joined = Atom("other", start, end, "")
+        if not _names_several(words[:i]):
+            amount = Fraction(text[start:end].replace(" ", ""))
+            joined = Atom("size", start, end, "", Size(start, end, amount, None))
+        atoms[i : i + 2] = [joined]
+
+
+def _may_be_thousands(text: str, four: Sequence[Atom]) -> bool:
+    """Return whether a digit, a blank and three digits lead to "x" and a size."""
+    one, three, times, _ = four
+    written = text[one.start : three.end]
+    are_sizes = all(four[k].kind == "size" for k in (0, 1, 3))
+    return are_sizes and times.word in ("x", "×") and bool(_APART.fullmatch(written))
+
+
+def _names_several(words: Sequence[str]) -> bool:
+    """Return whether words name slabs in the plural."""
+    named = [NOUNS.at(words, i) for i, word in enumerate(words) if word.endswith(_PLURALS)]
+    return any(tag is not None and tag[0].startswith("slab:") for tag in named)
 
 
 def _atoms(tokens: list[Token], *, has_inches: bool) -> list[Atom]:

@@ -6,9 +6,9 @@ from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.enquiry.amounts import Amounts
-from ledgerstone.enquiry.measures import Measure
+from ledgerstone.enquiry.measure import Measure, in_other_unit
 from ledgerstone.enquiry.openings_settled import opening_key, turn
-from ledgerstone.enquiry.scene import Claim, Opening, Piece, say
+from ledgerstone.enquiry.scene import Claim, SaidOpening, SaidPiece, say
 from ledgerstone.enquiry.subjects import ROUND_HOLES
 from ledgerstone.quantities import Length
 
@@ -17,6 +17,7 @@ _PLAUSIBLE_AS: Final = {key: key for key in ("thickness", "diameter", "width")} 
     ("edge:left", "edge:right"), "width"
 )
 _THIN_MM: Final = 130.0
+_TIMES_DEEPER: Final = 4.0  # how much a width known is more than "depth of the slab two inches"
 _LENGTH_MM: Final = 400.0
 _UPRIGHT: Final = frozenset({"upstand", "splashback", "end-panel"})
 _LEG_KEYS: Final = {"back": "back_depth", "side": "side_depth"}
@@ -30,38 +31,34 @@ class Settler:
         self.order = 0
 
     def claim(
-        self,
-        measure: Measure,
-        role: str,
-        rank: tuple[int, int],
-        *,
-        strong: bool = True,
+        self, measure: Measure, role: str, rank: tuple[int, int], *, strong: bool = True
     ) -> Claim | None:
-        """Make the claim of one size in one role; None where it could not be that."""
+        """Make the claim of one size in one role; None if it could not be that."""
         found = self.amounts.length(measure, role)
         if found is None:
             return None
         self.order += 1
-        start, end = measure.size.start, measure.size.end
         return Claim(
             found[0],
-            ((start, end),),
+            ((measure.size.start, measure.size.end),),
             rank,
             self.order,
             strong=strong,
             about=measure.about,
             opinion=measure.opinion,
+            how="worked-out" if measure.is_sum else "said",
             alternative=found[1],
+            elsewhere=in_other_unit(measure, found[0]),
         )
 
     def is_thin(self, measure: Measure) -> bool:
-        """Whether a size with a unit can only be a thickness."""
+        """Return whether a size with a unit can only be a thickness."""
         found = self.amounts.length(measure, "thickness") if measure.size.unit else None
         return found is not None and found[0].mm <= _THIN_MM
 
     # --- pieces -----------------------------------------------------------------------------
 
-    def piece(self, piece: Piece, measures: Sequence[Measure], rank: tuple[int, int]) -> None:
+    def piece(self, piece: SaidPiece, measures: Sequence[Measure], rank: tuple[int, int]) -> None:
         """Give a slab its sizes of one sentence."""
         roles = {one.role for one in measures}
         pairs: list[Measure] = []
@@ -89,7 +86,7 @@ class Settler:
 
     def _say(
         self,
-        piece: Piece,
+        piece: SaidPiece,
         key: str,
         measure: Measure,
         role: str,
@@ -101,7 +98,7 @@ class Settler:
         if claim is not None:
             say(piece.claims, key, claim)
 
-    def _doubled(self, piece: Piece, measure: Measure, rank: tuple[int, int], key: str) -> None:
+    def _doubled(self, piece: SaidPiece, measure: Measure, rank: tuple[int, int], key: str) -> None:
         """A round slab is twice its radius across; a square's sides are one size."""
         if key == "square":
             for side in ("length", "width"):
@@ -116,20 +113,20 @@ class Settler:
                 Claim(whole, half.spans, rank, half.order, how="worked-out"),
             )
 
-    def _deep(self, piece: Piece, measure: Measure, rank: tuple[int, int]) -> None:
+    def _deep(self, piece: SaidPiece, measure: Measure, rank: tuple[int, int]) -> None:
         """Front to back; where that is far too little it is the thickness: 1200 x 500 x 50 deep."""
         claim = self.claim(measure, "deep", rank)
-        if claim is None and measure.place == 3:
+        wide = [one.mm for one in piece.claims.get("width", [])[-1:]]
+        is_first = bool(wide) and "thickness" not in piece.claims
+        if is_first and claim is not None and wide[0] >= _TIMES_DEEPER * claim.mm:
+            claim = None
+        if claim is None and (measure.place == 3 or is_first):
             self._say(piece, "thickness", measure, "thickness", rank)
         elif claim is not None:
             say(piece.claims, "width", claim)
 
     def _wide(
-        self,
-        piece: Piece,
-        measure: Measure,
-        roles: set[str],
-        rank: tuple[int, int],
+        self, piece: SaidPiece, measure: Measure, roles: set[str], rank: tuple[int, int]
     ) -> None:
         """The length where the depth or the height is told apart from it, else the width."""
         known = piece.claims
@@ -152,7 +149,7 @@ class Settler:
 
     def _pair(
         self,
-        piece: Piece,
+        piece: SaidPiece,
         pairs: list[Measure],
         rank: tuple[int, int],
     ) -> None:
@@ -170,7 +167,11 @@ class Settler:
             self._say(piece, key, pairs[0], key, rank)
             return
         sizes = [
-            (self.claim(one, "width" if piece.use in _UPRIGHT else "deep", rank), one)
+            (
+                self.claim(one, "width" if piece.use in _UPRIGHT else "deep", rank)
+                or self.claim(one, "length", rank),
+                one,
+            )
             for one in pairs[:2]
         ]
         both = [(claim, one) for claim, one in sizes if claim is not None]
@@ -181,7 +182,9 @@ class Settler:
         for key, measure in zip(keys, (one, other), strict=True):
             self._say(piece, key, measure, key, rank)
 
-    def _unnamed(self, piece: Piece, measures: Sequence[Measure], rank: tuple[int, int]) -> None:
+    def _unnamed(
+        self, piece: SaidPiece, measures: Sequence[Measure], rank: tuple[int, int]
+    ) -> None:
         """In a list of sizes the one without a word, beside a depth, is the length."""
         bare = [one for one in measures if one.of == 1 and one.role == "" and not one.axis]
         others = {one.role for one in measures if one.of == 1} & {"deep", "thick"}
@@ -198,7 +201,7 @@ class Settler:
 
     def _alone(
         self,
-        piece: Piece,
+        piece: SaidPiece,
         measure: Measure,
         measures: Sequence[Measure],
         rank: tuple[int, int],
@@ -210,7 +213,7 @@ class Settler:
                 say(piece.claims, "length", whole)
                 return
         if measure.is_attribute and not piece.claims.get("length") and piece.shape != "round":
-            whole = self.claim(measure, "length", rank)
+            whole = self.claim(measure, "length", rank, strong=False)
             if whole is not None and whole.mm >= 2 * _LENGTH_MM:
                 say(piece.claims, "length", whole)  # "a 3 metre worktop"
                 return
@@ -231,7 +234,7 @@ class Settler:
 
     def openings(
         self,
-        openings: Sequence[Opening],
+        openings: Sequence[SaidOpening],
         measures: Sequence[Measure],
         rank: tuple[int, int],
     ) -> None:
@@ -239,6 +242,8 @@ class Settler:
         for opening in openings:
             roles = {one.role for one in measures}
             for measure in measures:
+                if measure.role == "square":
+                    self._square(opening, measure, rank)
                 key = opening_key(opening, measure, roles, measures)
                 if not key:
                     continue
@@ -255,9 +260,18 @@ class Settler:
                 else:
                     say(opening.claims, key, claim)
 
+    def _square(self, opening: SaidOpening, measure: Measure, rank: tuple[int, int]) -> None:
+        """Give a square hole its two sides: "14 1/4 square"."""
+        strong = measure.on_hole if measure.on_hole is not None else opening.names_hole
+        claim = self.claim(measure, "opening", rank, strong=strong)
+        if claim is None:
+            return
+        for key in ("length", "width"):
+            say(opening.claims, key, claim)
 
-def _piece_key(piece: Piece, measure: Measure) -> str:
-    """Give what of a slab a size is, by its words and its place in a group."""
+
+def _piece_key(piece: SaidPiece, measure: Measure) -> str:
+    """Return what of a slab a size is, by its words and its place in a group."""
     role = measure.role
     if role == "thick" or (measure.place == 3 and not role):
         key = "thickness"
@@ -266,7 +280,8 @@ def _piece_key(piece: Piece, measure: Measure) -> str:
     elif role in ("radius", "square"):
         key = role
     elif role == "high":
-        key = "width" if piece.use in _UPRIGHT else "high"
+        is_face = not piece.use and measure.place == 2  # "bath panel 1700 x 555 high"
+        key = "width" if is_face or piece.use in _UPRIGHT else "high"
     elif role in _KEYS or role.startswith("edge:"):
         key = _KEYS.get(role, role)
     elif measure.axis:

@@ -9,15 +9,22 @@ from typing import Final
 from ledgerstone.enquiry.colours import COLOURS, TONES
 from ledgerstone.enquiry.lexicon import AXES, LABELS, NOUNS, PLACES, ROLES, SIDES, plain
 from ledgerstone.enquiry.look import FINISHES
-from ledgerstone.enquiry.scene import Span, Word
+from ledgerstone.enquiry.scene import SaidWord
+from ledgerstone.enquiry.tokens import TextSpan
 from ledgerstone.enquiry.word_sets import word_set
 
-MOST_SHADES: Final = 40
+MAX_SHADES: Final = 40
 # A shade of no table: after the size of a slab, "… x 30 in oatmeal", and then a mark or no more.
 _IN_SHADE: Final = re.compile(
-    r"(?:\d|\b(?:mm|cm|m|inch|inches|thick|thk|deep|wide|long|each|dick|stark|one))"
+    r"(?:\d|\b(?:mm|cm|m|inch|inches|thick|thk|deep|wide|long|each|dick|stark|one|all|both|everything|alles))"
     r"(?: each)?,? in (?:a |an |our |your )?(?P<value>[a-zäöüß]{3,14}(?:[ -][a-zäöüß]{3,12})?)"
-    r"(?=\s*(?:[.,;!?)\n]|\Z|and\b|please\b|too\b|or\b|und\b))",
+    r"(?=\s*(?:[.,:;!?)\n]|\Z|and\b|please\b|too\b|or\b|und\b))",
+    re.IGNORECASE,
+)
+# A shade of no table that begins a sentence, a finish or a way of delivery after it.
+_BEFORE_FINISH: Final = re.compile(
+    rf"(?:^|[.\n][ \t]*)(?P<value>[a-zäöüß]{{3,14}}),[ ]"
+    rf"(?:{FINISHES}|fitted|delivered|collect\w*|to be (?:fitted|delivered|collected))\b",
     re.IGNORECASE,
 )
 _NO_SHADE: Final = word_set(
@@ -29,9 +36,9 @@ _NO_SHADE: Final = word_set(
     " october november december shape"
 )
 _SHADE: Final = re.compile(
-    rf"\b(?:(?:{TONES})[ -]){{0,3}}(?:{COLOURS})\b(?:[ -](?:{COLOURS})\b)?(?: colou?r\b)?(?:,?"
-    rf" (?:eher"
-    rf"|rather|quite|but|though) \w+)?|\b(?:concrete|cement|natural) colou?r\b",
+    rf"\b(?=[^\W\d_]{{3}})(?:(?:{TONES})[ -]){{0,3}}(?:{COLOURS})\b(?:[ -](?:{COLOURS})\b)?"
+    rf"(?: colou?r\b)?(?:,? (?:eher|rather|quite|but|though) \w+)?"
+    r"|\b(?:concrete|cement|natural) colou?r\b",
     re.IGNORECASE,
 )
 _SHADE_LABEL: Final = re.compile(
@@ -54,7 +61,7 @@ _TILE: Final = re.compile(
 )
 # What is also a thing: a shade only where it is led to and stands alone.
 _AMBIGUOUS: Final = re.compile(
-    r"(?:(?:concrete|natural|plain|any|ordinary|usual|standard|very|same) )?"
+    r"(?=[^\W\d_]{3})(?:(?:concrete|natural|plain|any|ordinary|usual|standard|very|same) )?"
     r"(?:sand|stone|clay|ash|lead|slate|smoke|honey|linen|granite|limestone|sandstone|oil|rust"
     r"|chalk|pearl|silver|flint|almond|bronze|butter|camel|chestnut|chocolate|cinnamon|coffee"
     r"|copper|coral|denim|eggshell|fern|forest|ginger|gold|heather|ink|jade|lavender|lemon|lime"
@@ -65,15 +72,20 @@ _AMBIGUOUS: Final = re.compile(
 )
 _ONLY_DARK: Final = re.compile(
     r"(?:^|[.\n,][ \t]*)(?P<value>(?:probably |quite |something |fairly )?(?:dark|light|pale"
-    r"|dunkel|hell))(?=[,.\n]|$)",
+    r"|dunkel|hell)(?: colou?r| shade| one)?)(?=[,.\n]|$)"
+    r"|\b(?:(?:something|anything|etwas) (?:very |quite |rather |fairly |really )?(?:dark|light"
+    r"|pale|dunkles|helles))\b",
     re.IGNORECASE,
 )
 
 
-def shades_of(text: str, spans: Sequence[Span], palette: Sequence[str]) -> list[Word]:
-    """Give the shades in the writer's words; the first is of the newest part and the surest."""
+def shades_of(text: str, spans: Sequence[TextSpan], palette: Sequence[str]) -> list[SaidWord]:
+    """Return the shades in the writer's words; the first is of the newest part and the surest."""
     names = [re.compile(rf"\b{re.escape(name)}\b", re.IGNORECASE) for name in palette]
-    patterns = (_SHADE_LABEL, _QUOTED, *names, _SHADE, _SHADE_LOOSE, _IN_SHADE, _ONLY_DARK)
+    patterns = (
+        *(_SHADE_LABEL, _QUOTED, *names, _SHADE, _SHADE_LOOSE, _IN_SHADE),
+        *(_BEFORE_FINISH, _ONLY_DARK),
+    )
     for start, end in spans:
         said = [word for pattern in patterns for word in _found(text, start, end, pattern)]
         if said:
@@ -82,14 +94,15 @@ def shades_of(text: str, spans: Sequence[Span], palette: Sequence[str]) -> list[
     return [sampled] if sampled is not None else []
 
 
-def _found(text: str, start: int, end: int, pattern: re.Pattern[str]) -> Iterator[Word]:
+def _found(text: str, start: int, end: int, pattern: re.Pattern[str]) -> Iterator[SaidWord]:
     for found in pattern.finditer(text, start, end):
-        value = _trimmed(found["value"] if "value" in found.re.groupindex else found[0])
-        is_named = found.re is not _IN_SHADE or _may_be_shade(value)
+        named = found["value"] if "value" in found.re.groupindex else None
+        value = _trimmed(named or found[0])
+        is_named = found.re not in (_IN_SHADE, _BEFORE_FINISH) or _may_be_shade(value)
         if value and is_named and not _is_of_another(text, start, found):
             inside = value in text[found.start() : found.end()]
             at = text.index(value, found.start()) if inside else found.start()
-            yield Word(" ".join(value.split()), ((at, at + len(value)),))
+            yield SaidWord(" ".join(value.split()), ((at, at + len(value)),))
 
 
 def _may_be_shade(value: str) -> bool:
@@ -102,18 +115,18 @@ def _may_be_shade(value: str) -> bool:
     )
 
 
-def _apart(said: Sequence[Word]) -> list[Word]:
+def _apart(said: Sequence[SaidWord]) -> list[SaidWord]:
     """Leave out what stands inside what was found before it."""
-    kept: list[Word] = []
-    for word in said[:MOST_SHADES]:
+    kept: list[SaidWord] = []
+    for word in said[:MAX_SHADES]:
         (low, high) = word.spans[0]
         if not any(low < other.spans[0][1] and other.spans[0][0] < high for other in kept):
             kept.append(word)
     return kept
 
 
-def _sampled(text: str, spans: Sequence[Span]) -> Word | None:
-    """Give a shade that is said to be like something else's."""
+def _sampled(text: str, spans: Sequence[TextSpan]) -> SaidWord | None:
+    """Return a shade that is said to be like something else's."""
     for start, end in spans:
         tile = _TILE.search(text, start, end)
         if tile and re.search(
@@ -121,7 +134,7 @@ def _sampled(text: str, spans: Sequence[Span]) -> Word | None:
             text[max(start, tile.start() - 60) : tile.end() + 20],
             re.IGNORECASE,
         ):
-            return Word(" ".join(tile[0].split()), (tile.span(),))
+            return SaidWord(" ".join(tile[0].split()), (tile.span(),))
     return None
 
 
@@ -144,7 +157,7 @@ def _trimmed(value: str) -> str:
 
 
 def _is_of_another(text: str, start: int, found: re.Match[str]) -> bool:
-    """Whether a colour is of the legs, a sink or a cupboard, or part of another word."""
+    """Return whether a colour is of the legs, a sink or a cupboard, or part of another word."""
     after = text[found.end() : found.end() + 24]
     before = text[max(start, found.start() - 30) : found.start()]
     if re.match(

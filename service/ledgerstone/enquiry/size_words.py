@@ -8,9 +8,9 @@ from types import MappingProxyType
 from typing import Final
 
 from ledgerstone.enquiry.word_sets import word_set
-from ledgerstone.quantities import Unit
+from ledgerstone.quantities import UnitName
 
-UNITS: Final = MappingProxyType[str, Unit](
+UNITS: Final = MappingProxyType[str, UnitName](
     {
         **dict.fromkeys(
             [
@@ -45,6 +45,7 @@ UNITS: Final = MappingProxyType[str, Unit](
                 "centimeters",
                 "zentimeter",
                 "zentimetern",
+                "er",
             ],
             "cm",
         ),
@@ -73,20 +74,23 @@ AFTER_INCH: Final = word_set(
     "long wide deep thick thk high tall across dia diam diameter length width depth thickness"
     " round square x by from off "
     "back front and or to of is are at hole apart clear centres centers radius in overall max "
-    "min"
+    "min with please that which has but plus including"
 )
 NOUN_OF_SIZE: Final = word_set("diameter length width depth thickness height dia diam")
 QUOTES: Final = frozenset({'"', "”", "“", "„"})
-MOST_QUOTED: Final = 16  # tokens
+MAX_QUOTED: Final = 16  # tokens
 LONGEST_DIGITS: Final = 9
-MOST_SPOKEN: Final = 8
+MAX_SPOKEN: Final = 8
 TIMES: Final = {"hundred": 100, "hundert": 100, "thousand": 1000, "tausend": 1000}
 ARTICLES: Final = frozenset(["a", "an", "half", "one", "ein", "eine", "einen", "einem", "halben"])
+_APART: Final = re.compile(r"[\s'’]")
 GROUPED: Final = re.compile(r"\d{1,3}(?:[.,]\d{3})+\Z")
 
 
 def number(written: str) -> tuple[Fraction, Fraction | None]:
-    """Give a number with its mark read as the decimal's, and as a thousands separator."""
+    """Return a number with its mark read as the decimal's, and as a thousands separator."""
+    if apart := _APART.sub("", written) if _APART.search(written) else "":
+        return Fraction(int(apart)), None
     digits = re.sub(r"[.,]", "", written)
     marks = [c for c in written if c in ".,"]
     grouped = Fraction(int(digits)) if marks and GROUPED.match(written) else None

@@ -20,8 +20,8 @@ from ledgerstone.enquiry.size_words import (
     AFTER_INCH,
     ARTICLES,
     LONGEST_DIGITS,
-    MOST_QUOTED,
-    MOST_SPOKEN,
+    MAX_QUOTED,
+    MAX_SPOKEN,
     NOUN_OF_SIZE,
     PARTS,
     QUOTES,
@@ -32,7 +32,7 @@ from ledgerstone.enquiry.size_words import (
     number,
 )
 from ledgerstone.enquiry.tokens import Token
-from ledgerstone.quantities import Unit
+from ledgerstone.quantities import UnitName
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +45,7 @@ class Size:
     start: int
     end: int
     amount: Fraction
-    unit: Unit | None
+    unit: UnitName | None
     grouped: Fraction | None = None
     has_fraction: bool = False
 
@@ -85,7 +85,7 @@ class SizeReader:
         return self.tokens[i].kind if i < len(self.tokens) else ""
 
     def _joined(self, i: int) -> bool:
-        """Whether a token follows the one before it with nothing between."""
+        """Return whether a token follows the one before it with nothing between."""
         return 0 < i < len(self.tokens) and self.tokens[i].start == self.tokens[i - 1].end
 
     # --- amounts ----------------------------------------------------------------------------
@@ -136,7 +136,7 @@ class SizeReader:
     def _spoken(self, i: int) -> tuple[Fraction, int] | None:
         """Read number words: ``forty``, ``forty-five``, ``six hundred and twenty``."""
         total, j = Fraction(0), i
-        while j < i + MOST_SPOKEN and self._kind(j) == "word":
+        while j < i + MAX_SPOKEN and self._kind(j) == "word":
             added = self._spoken_on(total, j, is_first=j == i)
             if added is None:
                 break
@@ -150,7 +150,7 @@ class SizeReader:
             return total + part[0], part[1]
         if self._word(i) == "half" and self._word(j) in ("a", "an"):
             j += 1
-        is_article = self._word(i) in ARTICLES
+        is_article = j == i + 1 and self._word(i) in ARTICLES
         if is_article and (self._word(j) not in UNITS or len(self._word(j)) < 4):
             return None
         return total, j
@@ -159,6 +159,8 @@ class SizeReader:
         """Read a part after a whole: "and a half", "and three quarters", "und ein halb"."""
         if self._word(i) not in ("and", "und"):
             return None
+        if self._word(i + 1) in PARTS:  # "an inch and half"
+            return PARTS[self._word(i + 1)], i + 2
         part = PARTS.get(self._word(i + 2))
         count = NUMBERS.get(self._word(i + 1))
         if part is None or count is None or count != int(count):
@@ -166,10 +168,10 @@ class SizeReader:
         return int(count) * part, i + 3
 
     def _spoken_on(self, total: Fraction, j: int, *, is_first: bool) -> Fraction | None:
-        """Give a number with one more word of it; None where the word is not of it."""
+        """Return a number with one more word of it; None if the word is not of it."""
         word = self._word(j)
         if word in TIMES and not is_first:
-            return total * TIMES[word]
+            return total + total % 1000 * (TIMES[word] - 1)  # "one thousand two hundred"
         if word in ("and", "und") and total >= 100 and self._word(j + 1) in NUMBERS:
             return total
         if word not in NUMBERS:
@@ -180,13 +182,13 @@ class SizeReader:
 
     # --- units ------------------------------------------------------------------------------
 
-    def _unit(self, i: int, amount: Fraction, *, has_fraction: bool) -> tuple[Unit | None, int]:
+    def _unit(self, i: int, amount: Fraction, *, has_fraction: bool) -> tuple[UnitName | None, int]:
         j = i + 1 if self._word(i) == "-" and self._word(i + 1) in UNITS else i
         if self._kind(j) == "line" and self._word(j + 1) in UNITS and self._kind(j + 1) == "word":
             j += 1
         word = self._word(j)
         unit = UNITS.get(word)
-        if unit is None:
+        if unit is None or (word == "er" and not self._joined(j)):
             return None, i
         if word in {'"', "'", "’", "”", "″", "′"}:
             if not self._joined(j) or self._closes_quote(j):
@@ -195,18 +197,21 @@ class SizeReader:
                 return "in", j + 2
         if word == "in" and not self._is_inch(j, amount, has_fraction=has_fraction):
             return None, i
-        if word in ("in", "ft", "cm", "mm") and self._word(j + 1) == "." and self._joined(j + 1):
-            nxt = self.tokens[j + 2] if j + 2 < len(self.tokens) else None
-            if nxt is not None and nxt.kind == "word" and word in ("in", "ft"):
-                return unit, j + 1
-        return unit, j + 1
+        return unit, j + 2 if self._is_abbreviated(j) else j + 1
+
+    def _is_abbreviated(self, j: int) -> bool:
+        """Return whether a full stop only ends a unit: "21 1/2 in. deep"."""
+        if self._word(j) not in ("in", "ft", "cm", "mm") or self._word(j + 1) != ".":
+            return False
+        following = self._word(j + 2) in AFTER_INCH or self._kind(j + 2) in ("mark", "number")
+        return self._joined(j + 1) and following
 
     def _closes_quote(self, j: int) -> bool:
         """Whether a mark after a number ends words in quotation marks: "cut-out 510 x 350"."""
         if self._word(j) not in QUOTES:
             return False
         is_open = False
-        for k in range(max(0, j - MOST_QUOTED), j):
+        for k in range(max(0, j - MAX_QUOTED), j):
             if self._word(k) in QUOTES:
                 after_number = self._joined(k) and self._kind(k - 1) in ("number", "vulgar")
                 is_open = not is_open and not after_number
@@ -227,17 +232,34 @@ class SizeReader:
         return self.has_inches or has_fraction or amount <= 150
 
     def _rest(
-        self, amount: Fraction, grouped: Fraction | None, unit: Unit, i: int
+        self, amount: Fraction, grouped: Fraction | None, unit: UnitName, i: int
     ) -> tuple[Fraction, Fraction | None, int]:
         """Read what belongs to the unit: inches, hundredths of a metre, a half."""
         part = self._and_part(i)
         if part is not None:
             return amount + part[0], None, part[1]
+        if self._word(i) in ("and", "und") and unit in ("m", "ft") and amount.denominator == 1:
+            smaller = self._smaller(amount, unit, i + 1)
+            if smaller is not None:
+                return smaller
         if unit == "ft":
             return self._inches(amount, i)
         if unit == "m" and amount.denominator == 1 and amount < 20:
             return self._hundredths(amount, i)
         return amount, grouped, i
+
+    def _smaller(
+        self, amount: Fraction, unit: UnitName, i: int
+    ) -> tuple[Fraction, None, int] | None:
+        """Read "two metres and thirty five centimetres", "six feet and two inches"."""
+        found = self._amount(i)
+        if found is None or found[0].denominator != 1:
+            return None
+        part, after = self._unit(found[3], found[0], has_fraction=False)
+        per = {("m", "cm"): 100, ("m", "mm"): 1000, ("ft", "in"): 12}.get((unit, part or unit))
+        if per is None or not 0 < found[0] < per:
+            return None
+        return amount + found[0] / per, None, after
 
     def _inches(self, feet: Fraction, i: int) -> tuple[Fraction, Fraction | None, int]:
         j = i + 1 if self._word(i) == "-" and self._kind(i + 1) in ("number", "vulgar") else i

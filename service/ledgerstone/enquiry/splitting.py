@@ -6,10 +6,10 @@ import re
 from collections.abc import Sequence
 from typing import Final
 
-from ledgerstone.enquiry.focus import Focus, Heard
+from ledgerstone.enquiry.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.legs import side_said
 from ledgerstone.enquiry.mention import Mention
-from ledgerstone.enquiry.scene import Piece, Word
+from ledgerstone.enquiry.scene import SaidPiece, SaidWord
 from ledgerstone.enquiry.word_sets import word_set
 
 _IS_L: Final = re.compile(
@@ -37,69 +37,69 @@ _FAR: Final = 11
 
 
 def is_split(text: str) -> bool:
-    """Whether a message asks for an L as two slabs and a join."""
+    """Return whether a message asks for an L as two slabs and a join."""
     return bool(_IS_L.search(text) and _IN_TWO.search(text) and not _NOT_IN_TWO.search(text))
 
 
-def legs_apart(focus: Focus, heard: Heard) -> None:
+def legs_apart(focus: Focus, parsed: ParsedSentence) -> None:
     """Make each leg's name a slab's, and begin the slab of each that has two sizes of its own."""
-    for mention in heard.found:
+    for mention in parsed.found:
         if mention.kind == "leg" and mention.name in ("back", "side"):
             mention.kind = "part"
-            _note_side(focus, heard, mention)
-    heard.found += _lettered(heard)
-    heard.found.sort(key=lambda one: one.start)
-    for mention in [one for one in heard.found if one.kind == "part"]:
+            _note_side(focus, parsed, mention)
+    parsed.found += _lettered(parsed)
+    parsed.found.sort(key=lambda one: one.start)
+    for mention in [one for one in parsed.found if one.kind == "part"]:
         known = focus.parts.get(mention.name)
-        if known is not None and _is_inside(heard.sentence.words, mention):
+        if known is not None and _is_inside(parsed.sentence.words, mention):
             focus.subjects.piece, focus.subjects.openings, focus.on_opening = known, [], False
-            heard.found.remove(mention)  # "the sink in A": what the sentence tells is in that one
+            parsed.found.remove(mention)  # "the sink in A": what the sentence tells is in that one
 
 
-def _note_side(focus: Focus, heard: Heard, mention: Mention) -> None:
+def _note_side(focus: Focus, parsed: ParsedSentence, mention: Mention) -> None:
     """Note at which end of the long leg the short one is."""
-    words, scene = heard.sentence.words, focus.subjects.scene
+    words, scene = parsed.sentence.words, focus.subjects.scene
     high = min(len(words), mention.end + _FAR)
     side = side_said(words, mention.start, high) if mention.name == "side" else ""
     if side and scene.turns is None:
-        atoms = heard.sentence.atoms
-        scene.turns = Word(side, ((atoms[mention.start].start, atoms[high - 1].end),))
+        atoms = parsed.sentence.atoms
+        scene.turns = SaidWord(side, ((atoms[mention.start].start, atoms[high - 1].end),))
 
 
 def take_part(
-    focus: Focus, heard: Heard, mention: Mention, active: Mention | None
+    focus: Focus, parsed: ParsedSentence, mention: Mention, active: Mention | None
 ) -> Mention | None:
     """Take up the slab that a leg's name means; begin it where its two sizes follow."""
     known = focus.parts.get(mention.name)
     if known is not None:
         focus.subjects.piece, focus.subjects.openings, focus.on_opening = known, [], False
         return _slab(mention, known)
-    pair = [one for one in heard.sizes if one.of > 1 and one.place == 1]
+    pair = [one for one in parsed.sizes if one.of > 1 and one.place == 1]
     if not any(mention.end <= one.at <= mention.end + _FAR for one in pair):
         return active
     piece = focus.subjects.piece
     if piece is None or piece.claims.get("length") or focus.subjects.pending:
         piece = focus.start_piece(piece.use if piece else "", label="part")
     piece.label = "part"
-    atoms = heard.sentence.atoms
+    atoms = parsed.sentence.atoms
     piece.spans.append((atoms[mention.start].start, atoms[mention.end - 1].end))
     focus.parts[mention.name] = piece
     return _slab(mention, piece)
 
 
 def _is_inside(words: Sequence[str], mention: Mention) -> bool:
-    """Whether something is in the leg that is named, or on it."""
+    """Return whether something is in the leg that is named, or on it."""
     return bool(_INSIDE & set(words[max(0, mention.start - 2) : mention.start]))
 
 
-def _slab(mention: Mention, piece: Piece) -> Mention:
+def _slab(mention: Mention, piece: SaidPiece) -> Mention:
     return Mention(mention.start, mention.end, "slab", piece.use, determiner="the")
 
 
-def _lettered(heard: Heard) -> list[Mention]:
-    """Give "section A", "leg 2", and a letter alone that names one: "sink in A"."""
-    words, atoms = heard.sentence.words, heard.sentence.atoms
-    taken = {i for one in heard.found for i in range(one.start, one.end)}
+def _lettered(parsed: ParsedSentence) -> list[Mention]:
+    """Return "section A", "leg 2", and a letter alone that names one: "sink in A"."""
+    words, atoms = parsed.sentence.words, parsed.sentence.atoms
+    taken = {i for one in parsed.found for i in range(one.start, one.end)}
     found = []
     for i, word in enumerate(words):
         is_alone = len(word) == 1 and word in "abcd" and words[i + 1 : i + 2] in ([""], [])

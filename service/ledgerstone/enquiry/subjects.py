@@ -7,17 +7,22 @@ from typing import Final
 from ledgerstone.enquiry import identity
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
-from ledgerstone.enquiry.scene import Opening, Piece, Scene
+from ledgerstone.enquiry.scene import SaidOpening, SaidOrder, SaidPiece
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
+from ledgerstone.order import MAX_SLABS
 
 ROUND_HOLES: Final = word_set("tap waste drain parasol cable socket soap post")
 _SINKS: Final = frozenset({"sink", "basin"})
 _UPRIGHT: Final = frozenset({"upstand", "splashback", "end-panel"})
-_MOST = 8
-_MOST_OPENINGS = 20
+_MAX_NAMED: Final = 2 * MAX_SLABS
+_MAX_OPENINGS = 20
 _AWAY: Final = word_set("von from off to along behind at vom zur zum under over")
 _EARLY: Final = 5  # words
+_DROPS: Final = word_set("ignore forget scrap cancel drop skip without")
+_MEMBERS: Final = word_set("one linke rechte erste zweite hole basin")
+_SECOND: Final = word_set("second zweite zweites")
+_ORDINALS: Final = word_set("first second other")
 _ALSO: Final = word_set("also plus additionally außerdem dazu zusätzlich finally lastly then")
 _ANOTHER: Final = word_set("another second other third further weitere weiteren zweite")
 
@@ -26,20 +31,21 @@ class Subjects:
     """Keeps what is spoken of: the pieces so far, the one in hand, the openings in hand."""
 
     def __init__(self) -> None:
-        self.scene = Scene()
-        self.piece: Piece | None = None
-        self.openings: list[Opening] = []
+        self.scene = SaidOrder()
+        self.piece: SaidPiece | None = None
+        self.openings: list[SaidOpening] = []
         self.awaited = 0
-        self.row: list[Opening] = []
+        self.row: list[SaidOpening] = []
         self.sizes: list[Measure] = []
         self.outlines: list[Measure] = []  # the sizes that follow a slab's name before any hole
+        self.is_full = False  # whether more pieces are told than are read, so that the rest is left
         self.repeats = False  # whether what is read corrects or sums up what was said
-        self.pending = False  # whether the sentence in hand gave the piece in hand a size
+        self.pending = False  # whether the current sentence gave the current piece a size
 
     # --- pieces -----------------------------------------------------------------------------
 
-    def start_piece(self, use: str = "") -> Piece:
-        """Begin a new piece, or take up the one that has nothing yet."""
+    def start_piece(self, use: str = "") -> SaidPiece:
+        """Begin a new piece, or take up the one that has nothing yet; one too many is nobody's."""
         pieces = self.scene.pieces
         if self.awaited > 1:
             self.keep_for_all()
@@ -50,10 +56,12 @@ class Subjects:
             and not pieces[-1].openings
             and not pieces[-1].label
             and (not use or pieces[-1].use in ("", use))
-        ) or len(pieces) >= _MOST:
+        ):
             piece = pieces[-1]
+        elif sum(one.has_size() for one in pieces) >= MAX_SLABS or len(pieces) >= _MAX_NAMED:
+            self.is_full, piece = True, SaidPiece()
         else:
-            piece = Piece()
+            piece = SaidPiece()
             pieces.append(piece)
         if use and not piece.use:
             piece.use = use
@@ -69,14 +77,14 @@ class Subjects:
             self.scene.common |= last.claims
             last.claims, last.quantity = {}, 1
 
-    def current(self) -> Piece:
-        """Give the piece in hand; the first is begun where none is."""
+    def current(self) -> SaidPiece:
+        """Return the current piece; the first is begun where none is."""
         return self.piece if self.piece is not None else self.start_piece()
 
     def piece_for(
         self, mention: Mention, sentence: Sentence, sizes: list[Measure], *, free: bool
-    ) -> Piece | None:
-        """Give the piece that a slab's name means; None where it is only spoken of in passing.
+    ) -> SaidPiece | None:
+        """Return the piece that a slab's name means; None if it is only spoken of in passing.
 
         Parameters
         ----------
@@ -89,7 +97,7 @@ class Subjects:
         own, self.sizes = _own_sizes(mention, sizes), sizes
         names = identity.called(mention, sentence)
         if not pieces or self.piece is None:
-            piece: Piece | None = self.start_piece(mention.name)
+            piece: SaidPiece | None = self.start_piece(mention.name)
         elif self._is_other(mention, names) or self._is_further(
             mention, sentence, own=own, free=free
         ):
@@ -100,11 +108,23 @@ class Subjects:
             piece.called |= names
         return piece
 
+    def drop(self, mention: Mention, sentence: Sentence) -> bool:
+        """Take back a slab that is no longer wanted, where another is: "Ignore the upstand"."""
+        near = sentence.words[max(0, mention.start - 4) : mention.start]
+        named = [one for one in self.scene.pieces if mention.name and one.use == mention.name]
+        if not _DROPS & set(near) or len(named) != 1 or len(self.scene.pieces) == 1:
+            return False
+        self.scene.pieces.remove(named[0])
+        self.piece, self.openings = self.scene.pieces[-1], []
+        return True
+
     def _is_other(self, mention: Mention, names: frozenset[str]) -> bool:
-        """Whether a slab other than those known is named, with its own outline."""
+        """Return whether a slab other than those known is named, with its own outline."""
         current = self.current()
         begun = bool(current.claims.get("length") or current.claims.get("diameter")) or self.pending
-        if not begun or self.repeats or not identity.is_whole(mention, self.outlines):
+        is_whole = identity.is_whole(mention, self.outlines)
+        is_whole = is_whole or identity.is_other_kind(current, mention, self.outlines)
+        if not begun or self.repeats or not is_whole:
             return False
         if identity.named_so(self.scene.pieces, names) is not None:
             return False
@@ -127,16 +147,17 @@ class Subjects:
         if same or not current.use:
             return False
         if free:
-            return mention.is_indefinite and mention.preposition in ("", "for", "für", "of")
+            led = ("", "for", "für", "of", *(("with", "mit") if mention.name in _UPRIGHT else ()))
+            return mention.is_indefinite and mention.preposition in led
         return own and mention.preposition in ("", "for") and begun and mention.is_indefinite
 
     def _is_also(self, mention: Mention, sentence: Sentence, *, own: bool) -> bool:
-        """Whether a sentence begins with one more slab: "Also one bar, 1400 x 400"."""
+        """Return whether a sentence begins with one more slab: "Also one bar, 1400 x 400"."""
         led = set(sentence.words[: mention.start]) & _ALSO
         pair = any(one.of > 1 and one.at >= mention.end for one in self.sizes)
         return bool(led) and own and pair and mention.is_indefinite and mention.start <= _EARLY
 
-    def _known(self, mention: Mention, names: frozenset[str], *, own: bool) -> Piece | None:
+    def _known(self, mention: Mention, names: frozenset[str], *, own: bool) -> SaidPiece | None:
         pieces = self.scene.pieces
         fresh = self.current()
         if fresh.label and not fresh.use and not fresh.has_size():
@@ -162,8 +183,8 @@ class Subjects:
 
     # --- openings ---------------------------------------------------------------------------
 
-    def openings_for(self, mention: Mention, sentence: Sentence) -> list[Opening]:
-        """Give the openings that a hole's name means, begun where they are new."""
+    def openings_for(self, mention: Mention, sentence: Sentence) -> list[SaidOpening]:
+        """Return the openings that a hole's name means, begun where they are new."""
         piece = self.current()
         what = "" if mention.kind == "hole" else mention.name
         alike = self._alike(piece, what)
@@ -191,15 +212,20 @@ class Subjects:
             return [unnamed[-1]]
         return self._new(piece, what, mention, max(1, mention.count))
 
-    def _alike(self, piece: Piece, what: str) -> list[Opening]:
+    def _alike(self, piece: SaidPiece, what: str) -> list[SaidOpening]:
         same = [one for one in piece.openings if one.what == what]
         if not same and what in _SINKS:
             same = [one for one in piece.openings if one.what in _SINKS]
         return same
 
-    def _hole(self, piece: Piece, mention: Mention, *, more: bool) -> list[Opening]:
+    def _hole(self, piece: SaidPiece, mention: Mention, *, more: bool) -> list[SaidOpening]:
         """A hole with no name is the one in hand, or one that has no size yet, or a new one."""
         in_hand = [one for one in self.openings if one in piece.openings and not one.is_refused]
+        if 0 < len(in_hand) < mention.count and not any(one.has_size() for one in in_hand):
+            more_of = self._new(piece, in_hand[0].what, mention, mention.count - len(in_hand))
+            for one in more_of:
+                one.is_asked, one.rim = in_hand[0].is_asked, in_hand[0].rim
+            return in_hand + more_of
         if mention.is_plural and not mention.count:
             return in_hand if len(in_hand) > 1 else []
         if (
@@ -215,19 +241,20 @@ class Subjects:
             return list(piece.openings)
         return self._new(piece, "hole", mention, max(1, mention.count))
 
-    def _new(self, piece: Piece, what: str, mention: Mention, count: int) -> list[Opening]:
-        count = min(count, _MOST_OPENINGS - len(piece.openings))
-        made = [Opening(what, kind=mention.hole_kind) for _ in range(count)]
+    def _new(self, piece: SaidPiece, what: str, mention: Mention, count: int) -> list[SaidOpening]:
+        count = min(count, _MAX_OPENINGS - len(piece.openings))
+        made = [SaidOpening(what, kind=mention.hole_kind) for _ in range(count)]
         piece.openings += made
         self.row = list(made) if count > 1 else self.row
         return made
 
-    def next_in_row(self) -> Opening | None:
-        """Give the next of several holes that are told one by one: "one …, the other …"."""
-        return self.row.pop(0) if self.row else None
+    def next_in_row(self, name: str) -> SaidOpening | None:
+        """Return the next of several holes that are told one by one: "one …, the other …"."""
+        is_second = name in _SECOND and len(self.row) == 2
+        return self.row.pop(int(is_second)) if self.row else None
 
-    def pair_member(self, sentence: Sentence, at: int) -> Opening | None:
-        """Give the left or the right one of several openings in hand: "the left one"."""
+    def pair_member(self, sentence: Sentence, at: int) -> SaidOpening | None:
+        """Return the left or the right one of several openings in hand: "the left one"."""
         if len(self.openings) < 2:
             return None
         start = at
@@ -238,7 +265,7 @@ class Subjects:
         ):
             start -= 1
         near = sentence.words[start:at]
-        if not {"one", "linke", "rechte", "erste", "zweite", "hole", "basin"} & set(near[:4]):
+        if not _MEMBERS & set(near[:4]) and not _ORDINALS & set(near[:1]):
             return None
         near = near[:4]
         for word, place in (
@@ -269,5 +296,5 @@ def _own_sizes(mention: Mention, sizes: list[Measure]) -> bool:
 
 
 def has_mark(sentence: Sentence, tag: str) -> bool:
-    """Whether a sentence has a phrase of one kind."""
+    """Return whether a sentence has a phrase of one kind."""
     return bool(sentence.marks(tag))

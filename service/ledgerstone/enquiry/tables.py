@@ -4,19 +4,23 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Final
 
 from ledgerstone.enquiry.lexicon import LABELS, mark
-from ledgerstone.enquiry.lines import Line
+from ledgerstone.enquiry.lines import TextLine
 from ledgerstone.enquiry.measures import measures_of
 from ledgerstone.enquiry.scene import say
 from ledgerstone.enquiry.sentences import Sentence, sentences_of
-from ledgerstone.enquiry.tokens import Span
+from ledgerstone.enquiry.size_words import UNITS
+from ledgerstone.enquiry.tokens import TextSpan
 from ledgerstone.enquiry.walk import Walker
+from ledgerstone.quantities import UnitName
 
 _BARS: Final = re.compile(r"[ \t]*\|[ \t]*")
 _TABS: Final = re.compile(r"\t")
+_DASHES: Final = re.compile(r"(?<=\S)[ \t]{1,9}[-–—/;][ \t]{1,9}(?=\S)")
+_FEWEST_DASHES: Final = 2
 _BLANKS: Final = re.compile(r" {2,}")
 _WORDS: Final = re.compile(r"[^\W\d_]+")
 _UNIT: Final = re.compile(r"\b(mm|cm|in|inches|m)\b", re.IGNORECASE)
@@ -36,6 +40,7 @@ _ROLE: Final = {
     "high": "width",
     "diameter": "diameter",
 }
+_BY_LENGTH: Final = {"long": "long", "longer": "long", "short": "wide", "shorter": "wide"}
 _NUMBERED: Final = frozenset({*_KEYS, "size", "quantity"})
 
 
@@ -43,14 +48,14 @@ _NUMBERED: Final = frozenset({*_KEYS, "size", "quantity"})
 class Table:
     """Its lines, the label of each column, and each row's cells by column."""
 
-    lines: list[Line]
+    lines: list[TextLine]
     labels: list[str]
     units: list[str]
     rows: list[list[tuple[int, int]]]
     sentences: list[Sentence] = field(default_factory=list)
 
 
-def tables_in(text: str, lines: Sequence[Line]) -> list[Table]:
+def tables_in(text: str, lines: Sequence[TextLine]) -> list[Table]:
     """Find tables: a line with two or more labels, one of them a size's, and the rows below it."""
     tables: list[Table] = []
     i = 0
@@ -68,7 +73,9 @@ def tables_in(text: str, lines: Sequence[Line]) -> list[Table]:
     return tables
 
 
-def _rows(lines: Sequence[Line], i: int, columns: int) -> tuple[list[list[tuple[int, int]]], int]:
+def _rows(
+    lines: Sequence[TextLine], i: int, columns: int
+) -> tuple[list[list[tuple[int, int]]], int]:
     rows = []
     end = i
     while i < len(lines):
@@ -84,12 +91,14 @@ def _rows(lines: Sequence[Line], i: int, columns: int) -> tuple[list[list[tuple[
     return rows, end
 
 
-def cells_of(line: Line) -> list[tuple[int, int]]:
-    """Give the spans of a line's cells."""
+def cells_of(line: TextLine) -> list[tuple[int, int]]:
+    """Return the spans of a line's cells."""
     start = line.end - len(line.words)
     cells: list[tuple[int, int]] = []
     at = 0
     pattern = _BARS if "|" in line.words else _TABS if "\t" in line.words else _BLANKS
+    if pattern is _BLANKS and len(_DASHES.findall(line.words)) >= _FEWEST_DASHES:
+        pattern = _DASHES
     for found in pattern.finditer(line.words):
         if found.start() > at or (cells and pattern is not _BLANKS):
             cells.append((start + at, start + found.start()))
@@ -100,17 +109,28 @@ def cells_of(line: Line) -> list[tuple[int, int]]:
 
 
 def _label(cell: str) -> str:
-    """Give what a column holds."""
+    """Give what a column holds; a number stands in no label: "150h" is a row's."""
+    if any(char.isdigit() for char in cell):
+        return ""
     words = [word.lower() for word in _WORDS.findall(cell)]
+    if words[-1:] == ["side"] and words[0] in _BY_LENGTH:
+        return _BY_LENGTH[words[0]]
     for _, _, tag in LABELS.all_in(words[:4]):
         return tag
     return ""
 
 
 def read_table(
-    text: str, table: Table, masked: Sequence[Span], walker: Walker, layer: int, *, has_inches: bool
+    text: str,
+    table: Table,
+    masked: Sequence[TextSpan],
+    walker: Walker,
+    layer: int,
+    *,
+    has_inches: bool,
 ) -> None:
     """Make a piece of each row that has a size."""
+    shared = _shared_unit(table)
     for row in table.rows:
         cells = dict(zip(range(len(table.labels)), row, strict=False))
         sized = [
@@ -139,6 +159,8 @@ def read_table(
         for i in order:
             label = table.labels[i]
             for sentence in _cell(text, cells[i], masked, has_inches=has_inches):
+                if label not in _NUMBERED:
+                    _in_columns_unit(sentence, shared)
                 if label in _KEYS or label == "quantity":
                     _number_cell(sentence, label, table.units[i], walker, layer)
                 else:
@@ -148,8 +170,26 @@ def read_table(
     walker.focus.is_told = False
 
 
-def _cell(text: str, cell: Span, masked: Sequence[Span], *, has_inches: bool) -> list[Sentence]:
-    line = Line(cell[0], cell[1], 0, text[cell[0] : cell[1]])
+def _shared_unit(table: Table) -> UnitName | None:
+    """Return the one unit that the labels of a table's sizes have; None where they differ."""
+    said = {one.lower() for i, one in enumerate(table.units) if one and table.labels[i] in _KEYS}
+    return UNITS.get(said.pop()) if len(said) == 1 else None
+
+
+def _in_columns_unit(sentence: Sentence, unit: UnitName | None) -> None:
+    """Give bare sizes in a cell of words the unit of the columns: not a count that leads it."""
+    for i, atom in enumerate(sentence.atoms):
+        if atom.size is None or atom.size.unit is not None or unit is None:
+            continue
+        follows = sentence.atoms[i + 1 : i + 2]
+        if i or not follows or follows[0].kind == "mark":
+            atom.size = replace(atom.size, unit=unit)
+
+
+def _cell(
+    text: str, cell: TextSpan, masked: Sequence[TextSpan], *, has_inches: bool
+) -> list[Sentence]:
+    line = TextLine(cell[0], cell[1], 0, text[cell[0] : cell[1]])
     return sentences_of(text, [line], masked, has_inches=has_inches)
 
 

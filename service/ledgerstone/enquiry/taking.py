@@ -6,9 +6,11 @@ from typing import Final
 
 from ledgerstone.enquiry import anchoring, relations, scope, splitting, telling
 from ledgerstone.enquiry.beginning import is_next_piece
-from ledgerstone.enquiry.focus import Focus, Heard
+from ledgerstone.enquiry.elsewhere import is_fitted_elsewhere
+from ledgerstone.enquiry.focus import Focus, ParsedSentence
+from ledgerstone.enquiry.identity import called
 from ledgerstone.enquiry.mention import Mention
-from ledgerstone.enquiry.scene import Opening, Piece
+from ledgerstone.enquiry.scene import SaidOpening, SaidPiece
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
 
@@ -19,40 +21,75 @@ _STOPS: Final = frozenset({",", ".", ";", "(", "and", "und", "so"})
 _LEGS: Final = frozenset({"legs", "arms", "wings"})
 _SAME: Final = frozenset({"same", "gleich"})
 _HOLES: Final = ("open", "hole")
+_BELONGS: Final = frozenset({"of", "from", "vom", "von", "than"})
+_ONES: Final = frozenset({"one", "another", "other", "eine", "einen", "andere"})
+_CLAUSE: Final = 8
 _WALLS: Final = frozenset({"wall", "walls", "wand"})
 _UNDER: Final = frozenset({"for", "on", "over", "onto", "für", "auf"})
-_TO_FOLLOW: Final = frozenset({"template", "templates", "schablone", "tbc"})
+_OF_ALL: Final = frozenset({"deep", "thick"})
+_TO_FOLLOW: Final = frozenset({"template", "templates", "schablone", "tbc", "confirmed"})
+_AFTER_LISTED: Final = frozenset({".", ",", "under", "undermount", "behind", "inset", "dahinter"})
+
+_IS_OR_HAS: Final = word_set("it's it 's have has")
+_ABOUT: Final = word_set("some about roughly around approximately only just")
+_SITS: Final = word_set("sits stands rests sit stand rest")
+_FILLED: Final = 5
 
 
-def take(focus: Focus, heard: Heard, mention: Mention, active: Mention | None) -> Mention | None:
+def take(
+    focus: Focus, parsed: ParsedSentence, mention: Mention, active: Mention | None
+) -> Mention | None:
     """Take up what is named; give what the sizes after it are of."""
-    takes = {"count": _counted, "part": splitting.take_part, "one": _next_one}.get(mention.kind)
+    takes = {
+        "count": _counted,
+        "part": splitting.take_part,
+        "one": _next_one,
+        "turn": _turned,
+    }.get(mention.kind)
     if takes is not None:
-        return takes(focus, heard, mention, active)
+        return takes(focus, parsed, mention, active)
     if (
         mention.kind == "slab"
         and focus.is_l()
-        and "run" in heard.sentence.words[mention.start : mention.end]
+        and "run" in parsed.sentence.words[mention.start : mention.end]
     ):
         mention.kind, mention.name = "leg", "side"  # "the left run" of an L
+    is_run = mention.kind == "leg" and "run" in parsed.sentence.words[mention.start : mention.end]
+    if is_run and not focus.is_l() and mention.is_indefinite:
+        mention.kind, mention.name = "slab", "worktop"  # "a long run under the window"
     if mention.kind == "slab":
-        return _slab(focus, heard, mention, active)
+        return _slab(focus, parsed, mention, active)
     if mention.kind in _HOLES:
-        return _opening(focus, heard, mention, active)
+        return _opening(focus, parsed, mention, active)
     if mention.kind == "thing" and focus.is_l():
-        _as_leg(mention, heard.sentence)
+        _as_leg(mention, parsed.sentence)
     if mention.kind == "leg":
         on_hole = active is not None and active.kind in _HOLES and mention.name != "both"
         if focus.is_l() and not on_hole:
             focus.on_opening, focus.leg = False, mention.name
             return mention
     elif mention.kind in ("thing", "room"):
-        return mention if _takes_sizes(mention, heard.sentence) else active
+        is_passing = _is_passing(mention, parsed)
+        return mention if not is_passing and _takes_sizes(mention, parsed.sentence) else active
     return active
 
 
+def _is_passing(mention: Mention, parsed: ParsedSentence) -> bool:
+    """Whether a thing or a room only says where a slab is: "a shelf over the bath, 700 x 200"."""
+    if not mention.preposition or mention.preposition in _BELONGS:
+        return False
+    pair = [one for one in parsed.sizes if one.of > 1 and one.place == 1 and one.at >= mention.end]
+    if not pair or pair[0].at > mention.end + _CLAUSE:
+        return False
+    since = max((one.at for one in parsed.sizes if one.at < mention.start), default=-1)
+    words = parsed.sentence.words[since + 1 : mention.start]
+    heads = [one for one in parsed.found if since < one.start < mention.start]
+    is_headed = any(one.kind in ("slab", "leg") and not one.is_old for one in heads)
+    return is_headed or (mention.kind == "room" and bool(_ONES & set(words)))
+
+
 def _counted(
-    focus: Focus, heard: Heard, mention: Mention, active: Mention | None
+    focus: Focus, parsed: ParsedSentence, mention: Mention, active: Mention | None
 ) -> Mention | None:
     """Take so many of a size of their own: "4 at 1080 x 190 and 1 at 1620 x 190"."""
     if active is not None and active.kind in _HOLES:
@@ -61,10 +98,19 @@ def _counted(
     piece = subjects.current()
     if subjects.pending or piece.claims.get("length"):
         piece = focus.start_piece(piece.use)
-    atoms = heard.sentence.atoms
+    atoms = parsed.sentence.atoms
     span = (atoms[mention.start].start, atoms[mention.end - 1].end)
     piece.quantity, piece.quantity_spans = mention.count, (span,) if mention.count > 1 else ()
     return Mention(mention.start, mention.end, "slab", piece.use)
+
+
+def _turned(
+    focus: Focus, parsed: ParsedSentence, mention: Mention, _: Mention | None
+) -> Mention | None:
+    """Go on in the slab that a sentence turns to."""
+    focus.subjects.piece, focus.subjects.openings = parsed.turns[mention.start], []
+    focus.on_opening = False
+    return Mention(mention.start, mention.end, "slab", parsed.turns[mention.start].use)
 
 
 def _as_leg(mention: Mention, sentence: Sentence) -> None:
@@ -83,24 +129,26 @@ def _as_leg(mention: Mention, sentence: Sentence) -> None:
 
 
 def _next_one(
-    focus: Focus, heard: Heard, mention: Mention, active: Mention | None
+    focus: Focus, parsed: ParsedSentence, mention: Mention, active: Mention | None
 ) -> Mention | None:
     """Go on to the next of several holes or pieces that are told one by one."""
     subjects = focus.subjects
-    opening = subjects.next_in_row() if focus.on_opening else None
+    opening = subjects.next_in_row(mention.name) if focus.on_opening else None
     if opening is not None:
         opening.is_asked = True
         focus.take_up(mention.start, [opening])
         return Mention(mention.start, mention.end, "hole", "", names_hole=True)
+    if subjects.awaited > 1:
+        subjects.keep_for_all()
     piece = subjects.piece
     further = mention.name in telling.FURTHER and not focus.on_opening
     if further and piece is not None and (piece.has_size() or subjects.pending):
         new = focus.start_piece(piece.use)
-        words = heard.sentence.words[mention.end :]
+        words = parsed.sentence.words[mention.end :]
         if new is not piece and _SAME & set(words):
             telling.take_over(new, piece, words)
         return Mention(mention.start, mention.end, "slab", piece.use)
-    if focus.several and piece is not None and telling.is_group_next(mention, heard.sizes):
+    if focus.several and piece is not None and telling.is_group_next(mention, parsed.sizes):
         if piece.has_size() or subjects.pending:
             piece = focus.start_piece(piece.use)
         piece.quantity, piece.quantity_spans = 1, ()
@@ -108,21 +156,27 @@ def _next_one(
     return active
 
 
-def _slab(focus: Focus, heard: Heard, mention: Mention, active: Mention | None) -> Mention | None:
+def _slab(
+    focus: Focus, parsed: ParsedSentence, mention: Mention, active: Mention | None
+) -> Mention | None:
     if mention.is_old:  # what a new top goes on does not make it old
         return active if mention.preposition in _UNDER and active is not None else mention
-    sentence, subjects = heard.sentence, focus.subjects
+    sentence, subjects = parsed.sentence, focus.subjects
     if scope.is_of_others(sentence):
         return active
-    if is_next_piece(focus, mention, heard.sizes):
-        focus.start_piece(mention.name, label="named")
+    if is_next_piece(focus, mention, parsed.sizes):
+        named = focus.start_piece(mention.name, label="named")
+        named.called |= called(mention, sentence)
     definite = mention.preposition in _ALONG and mention.determiner not in _INDEFINITE
     on_hole = active is not None and active.kind in _HOLES
     within = (mention.preposition and on_hole) or (definite and focus.on_opening)
-    later = [one.start for one in heard.found if one.kind == "slab" and one.start > mention.end]
-    sizes = [one for one in heard.sizes if not later or one.at < later[0]]
-    holes = [one.start for one in heard.found if one.kind in _HOLES and one.start >= mention.end]
+    later = [one.start for one in parsed.found if one.kind == "slab" and one.start > mention.end]
+    sizes = [one for one in parsed.sizes if not later or one.at < later[0]]
+    holes = [one.start for one in parsed.found if one.kind in _HOLES and one.start >= mention.end]
     subjects.outlines = [one for one in sizes if not holes or one.at < holes[0]]
+    if subjects.drop(mention, sentence):
+        focus.on_opening, focus.is_correcting = False, True
+        return active
     piece = subjects.piece_for(mention, sentence, sizes, free=not focus.has_sizes)
     focus.group = []
     if piece is None:
@@ -133,7 +187,9 @@ def _slab(focus: Focus, heard: Heard, mention: Mention, active: Mention | None) 
     piece.spans.append((atoms[mention.start].start, atoms[mention.end - 1].end))
     if not focus.is_split:
         relations.read_shape(piece, mention, sentence)
-    announces = subjects.awaited == mention.count and not piece.has_size() and not heard.sizes
+    of_all = telling.is_of_all(sentence) and all(one.role in _OF_ALL for one in sizes)
+    announces = subjects.awaited == mention.count and not piece.has_size()
+    announces = announces and (of_all or not parsed.sizes)
     if mention.count > 1 and not announces:
         relations.read_quantity(piece, mention, sentence)
     if within:
@@ -143,8 +199,8 @@ def _slab(focus: Focus, heard: Heard, mention: Mention, active: Mention | None) 
     return mention
 
 
-def _named_so(focus: Focus, mention: Mention) -> list[Piece]:
-    """Give the pieces that a plural means: those of its use, or all that lie flat."""
+def _named_so(focus: Focus, mention: Mention) -> list[SaidPiece]:
+    """Return the pieces that a plural means: those of its use, or all that lie flat."""
     pieces = focus.subjects.scene.pieces
     named = [piece for piece in pieces if mention.name and piece.use == mention.name]
     flat = [piece for piece in pieces if piece.use not in ("upstand", "splashback", "end-panel")]
@@ -152,43 +208,56 @@ def _named_so(focus: Focus, mention: Mention) -> list[Piece]:
 
 
 def _opening(
-    focus: Focus, heard: Heard, mention: Mention, active: Mention | None
+    focus: Focus, parsed: ParsedSentence, mention: Mention, active: Mention | None
 ) -> Mention | None:
-    sentence, subjects = heard.sentence, focus.subjects
+    sentence, subjects = parsed.sentence, focus.subjects
     is_reference = scope.is_reference(mention, sentence)
     if mention.is_denied and not is_reference:
-        relations.refuse(subjects, mention, sentence, heard.rank[0])
-    is_elsewhere = scope.is_fitted_elsewhere(mention, sentence) or scope.is_of_others(sentence)
+        relations.refuse(subjects, mention, sentence, parsed.rank[0])
+    is_elsewhere = is_fitted_elsewhere(mention, sentence) or scope.is_of_others(sentence)
     if is_reference or mention.is_denied or is_elsewhere:
         return active
-    if _is_of_building(mention, sentence, subjects.piece):
+    is_itself = sentence.words[mention.end : mention.end + 1] == ["itself"]
+    if is_itself or _is_of_building(mention, sentence, subjects.piece):
         mention.kind = "thing"
         return mention
     if scope.is_at_each_end(mention, sentence):
         mention.count = mention.count or 2
-    openings = subjects.openings_for(mention, sentence)
+    is_corrected = bool(parsed.corrected) and mention.kind == "hole"
+    openings = parsed.corrected if is_corrected else subjects.openings_for(mention, sentence)
     if openings and anchoring.of_each(sentence, mention):
         openings = anchoring.in_each(subjects.scene.pieces, subjects.piece, openings)
     for opening in openings:
-        _note(opening, mention, sentence)
+        _note(opening, mention, parsed)
     if not openings:
         return active
     focus.take_up(mention.start, openings)
     return mention
 
 
-def _note(opening: Opening, mention: Mention, sentence: Sentence) -> None:
-    """Note of an opening what its name says of it."""
+def _note(opening: SaidOpening, mention: Mention, parsed: ParsedSentence) -> None:
+    """Note of an opening what its name says of it; who only asks of one asks for none."""
+    if parsed.is_question:
+        return
+    sentence = parsed.sentence
     opening.names_hole = opening.names_hole or mention.names_hole
     opening.kind = opening.kind or mention.hole_kind
     asked = mention.is_indefinite or mention.names_hole or bool(_TO_FOLLOW & set(sentence.words))
+    asked = asked or _is_listed(mention, sentence)
     opening.is_asked = opening.is_asked or asked
     atoms = sentence.atoms
     opening.spans.append((atoms[mention.start].start, atoms[mention.end - 1].end))
 
 
-def _is_of_building(mention: Mention, sentence: Sentence, piece: Piece | None) -> bool:
-    """Whether an opening is a fireplace's or a window's, or the stove's own pipe."""
+def _is_listed(mention: Mention, sentence: Sentence) -> bool:
+    """Whether a note only names what goes in: "Sink under, size to follow. Tap behind it."."""
+    bare = mention.start == 0 and not (mention.determiner or mention.preposition)
+    after = sentence.atoms[mention.end : mention.end + 1]
+    return bare and bool(after) and after[0].word in _AFTER_LISTED
+
+
+def _is_of_building(mention: Mention, sentence: Sentence, piece: SaidPiece | None) -> bool:
+    """Return whether an opening is a fireplace's or a window's, or the stove's own pipe."""
     if mention.name == "flue":
         return not (mention.names_hole or mention.is_indefinite)
     led = mention.determiner == "the" or (piece is not None and piece.use == "hearth")
@@ -201,8 +270,9 @@ def _takes_sizes(mention: Mention, sentence: Sentence) -> bool:
     """Whether a thing is what the sizes after it are of: a subject, or right before a size."""
     words = [atom.word for atom in sentence.atoms[mention.end : mention.end + 8]]
     sizes = [i for i, atom in enumerate(sentence.atoms[mention.end : mention.end + 8]) if atom.size]
-    if ":" in words[: sizes[0] if sizes else 2]:
-        return False  # it stands in a label
+    led = words[: sizes[0]] if sizes else words[:2]
+    if ":" in led or (mention.name == "unknown" and {",", ";"} & set(led)):
+        return False  # it stands in a label, or in a clause of its own
     i = 0
     while words[i : i + 1] and words[i] in ("(", "that", "which", "ends"):
         i += 2 if words[i + 1 : i + 2] in (["is"], ["are"]) and words[i] != "(" else 1
@@ -210,9 +280,12 @@ def _takes_sizes(mention: Mention, sentence: Sentence) -> bool:
     if atoms and atoms[0].kind == "size":
         return mention.preposition != "along"
     before = sentence.words[max(0, mention.start - 4) : mention.start]
-    is_nominal = {"it's", "it", "'s"} & set(before) and {"a", "an"} & set(before)
+    is_nominal = _IS_OR_HAS & set(before) and {"a", "an"} & set(before)
     if mention.kind == "room" and is_nominal and words[:1] == [","]:
-        return bool(sizes) and sizes[0] == 1  # "it's a narrow room, 1.75 m across"
+        is_about = not {"have", "has"} & set(before) or bool(set(led[1:]) & _ABOUT)
+        return is_about and set(led[1:]) <= _ABOUT  # "it's a narrow room, 1.75 m across"
+    if led[-1:] == ["("] and len(led) <= _FILLED and _SITS & set(before):
+        return mention.preposition == "on"  # "it sits on a pipe filled with concrete (450 across)"
     following = words[i : i + 3]
     stop = next((k for k, word in enumerate(following) if word in _STOPS), 3)
     is_subject = bool(_MEASURES & set(following[:stop]))

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
-from ledgerstone.enquiry.lexicon import NUMBERS
+from ledgerstone.enquiry.lexicon import NUMBERS, ROLES
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
-from ledgerstone.enquiry.scene import Piece, Span
-from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.scene import SaidPiece
+from ledgerstone.enquiry.sentences import Atom, Sentence
+from ledgerstone.enquiry.tokens import TextSpan
 from ledgerstone.enquiry.word_sets import word_set
 
 _ONES: Final = word_set(
@@ -20,7 +21,7 @@ _WHICH: Final = word_set(
 )
 _BETWEEN: Final = word_set(
     "is at of be them these for a the needs measures , : ( ist mit für same but identical like"
-    " it aber gleich"
+    " it aber gleich which that measuring"
 )
 _SAME: Final = {
     "depth": "width",
@@ -34,17 +35,22 @@ _SAME: Final = {
     "dicke": "thickness",
 }
 _EACH_AT: Final = word_set("at @ of no off nr stück pcs pieces mit zu à je measuring")
-_MOST_OF_ONE: Final = 24
+_MAX_OF_ONE: Final = 24
 FURTHER: Final = word_set("another second third zweite dritte")
 _ALL: Final = word_set("both all each beide alle jeweils everything")
+_PIECES: Final = frozenset({"stück"})
+_SECTIONS: Final = frozenset({"sections", "lengths", "pieces"})
+_MOST: Final = 24
+_PAIR: Final = 2
 _THEM: Final = frozenset(["them", "these", "those", "davon"])
 _SUMMING_UP: Final = word_set(
-    "summary recap sum short conclusion zusammenfassung zusammengefasst again"
+    "summary summarise summarize summarising summing recap sum conclusion zusammenfassung"
+    " zusammengefasst again"
 )
 
 
 def ones_of(sentence: Sentence, sizes: list[Measure]) -> list[Mention]:
-    """Give "one", "the other" where a size or what it is for follows."""
+    """Return "one", "the other" where a size or what it is for follows."""
     found = []
     for i, word in enumerate(sentence.words):
         if word not in _ONES or (i and sentence.words[i - 1] in _WHICH):
@@ -59,7 +65,7 @@ def ones_of(sentence: Sentence, sizes: list[Measure]) -> list[Mention]:
 
 
 def counted(sentence: Sentence, sizes: list[Measure]) -> list[tuple[Mention, Measure | None]]:
-    """Give each "4 at" or "two of" that two sizes follow, with the size that it was taken for."""
+    """Return each "4 at" or "two of" that two sizes follow, with the size that it was taken for."""
     found: list[tuple[Mention, Measure | None]] = []
     for group in sizes:
         if group.of < 2 or group.place != 1 or group.at < 2:
@@ -72,46 +78,75 @@ def counted(sentence: Sentence, sizes: list[Measure]) -> list[tuple[Mention, Mea
         taken = next((one for one in sizes if one.at == led - 1), None)
         if taken is not None and taken.size.unit is None and taken.size.amount.denominator == 1:
             count = int(taken.size.amount)
-        if 1 <= count <= _MOST_OF_ONE:
+        if 1 <= count <= _MAX_OF_ONE:
             found.append((Mention(led - 1, led + 1, "count", str(count), count=count), taken))
     return found
 
 
 def is_group_next(mention: Mention, sizes: list[Measure]) -> bool:
-    """Whether two sizes in a group follow, as a slab has them."""
+    """Return whether two sizes in a group follow, as a slab has them."""
     return any(one.of > 1 and mention.end <= one.at <= mention.end + 3 for one in sizes)
 
 
 def is_of_all(sentence: Sentence) -> bool:
-    """Whether a sentence speaks of all pieces at once."""
+    """Return whether a sentence speaks of all pieces at once."""
     return bool(_ALL & set(sentence.words))
 
 
-def how_many(sentence: Sentence) -> tuple[int, Span] | None:
-    """Give the number in "two of them"."""
+def how_many(sentence: Sentence) -> tuple[int, TextSpan] | None:
+    """Return the number in "two of them", or "zwei Stück"."""
     words, atoms = sentence.words, sentence.atoms
+    for i in range(1, len(atoms)):
+        count = _count_at(atoms[i - 1])
+        is_named = words[i] in _PIECES or (words[i] in _SECTIONS and "each" in words[i:])
+        if is_named and 1 < count <= _MOST:
+            return count, (atoms[i - 1].start, atoms[i].end)
     for i in range(1, len(atoms) - 1):
         if words[i] != "of" or words[i + 1] not in _THEM:
             continue
         before = atoms[i - 1]
-        count = int(NUMBERS.get(before.word, 0))
-        if (
-            before.size is not None
-            and before.size.unit is None
-            and before.size.amount.denominator == 1
-        ):
-            count = int(before.size.amount)
-        if 1 < count <= 24:
+        count = _count_at(before)
+        if 1 < count <= _MOST:
             return count, (before.start, atoms[i + 1].end)
     return None
 
 
+def _count_at(atom: Atom) -> int:
+    """Return the number of pieces that an atom is, 0 if it is none."""
+    size = atom.size
+    if size is not None and size.unit is None and size.amount.denominator == 1:
+        return int(size.amount)
+    return int(NUMBERS.get(atom.word, 0))
+
+
+def count_pieces(piece: SaidPiece | None, sentence: Sentence) -> None:
+    """Take how many of the current slab are wanted: "two of them", "x3" at a sentence's end."""
+    count = how_many(sentence) or _times_at_the_end(sentence)
+    if count is not None and piece is not None and piece.quantity == 1:
+        piece.quantity, piece.quantity_spans = count[0], (count[1],)
+
+
+def _times_at_the_end(sentence: Sentence) -> tuple[int, TextSpan] | None:
+    """Return the number in "window board 1480 x 260 x 25 off white x3"."""
+    atoms = sentence.atoms
+    end = len(atoms) - 1 if atoms[-1].kind == "mark" else len(atoms)
+    if end < _PAIR + 1 or atoms[end - 2].word not in ("x", "×") or atoms[end - 3].kind != "word":
+        return None
+    if ROLES.at(sentence.words, end - 3) is not None:
+        return None  # "700 high x 20"
+    size = atoms[end - 1].size
+    is_count = size is not None and size.unit is None and size.amount.denominator == 1
+    if size is None or not is_count or not 1 < size.amount <= _MOST:
+        return None
+    return int(size.amount), (atoms[end - 2].start, atoms[end - 1].end)
+
+
 def is_summing_up(sentence: Sentence) -> bool:
-    """Whether a sentence says again what was said before."""
-    return bool(_SUMMING_UP & set(sentence.words))
+    """Return whether a sentence says again what was said before."""
+    return bool(_SUMMING_UP & set(sentence.words)) or sentence.words[:2] == ["in", "short"]
 
 
-def take_over(piece: Piece, before: Piece, words: Sequence[str]) -> None:
+def take_over(piece: SaidPiece, before: SaidPiece, words: Sequence[str]) -> None:
     """Note which sizes a piece has in common with the one before: "same depth"."""
     said = {key for word, key in _SAME.items() if word in words}
     piece.like, piece.like_in = before, frozenset(said or set(_SAME.values()) - {"length"})

@@ -2,43 +2,47 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import Any
 
 from ledgerstone.enquiry.gather import Gathered
-from ledgerstone.enquiry.lines import Line
-from ledgerstone.enquiry.scene import NOWHERE, Claims, Piece, Span
+from ledgerstone.enquiry.lines import TextLine
+from ledgerstone.enquiry.scene import NOWHERE, Claim, Claims, SaidPiece, newest
+from ledgerstone.enquiry.tokens import TextSpan
 
 Left = tuple[int, int, str]
 
 
 def left_out(found: Gathered, entries: Iterable[Mapping[str, Any]]) -> list[dict[str, Any]]:
-    """Give the parts of a message's text that were left out, in order, each with why.
+    """Return the parts of a message's text that were left out, in order, each with why.
 
     Parameters
     ----------
     entries
         What was read and what is doubtful, with the words that each rests on.
     """
-    used = [(span["start"], span["end"]) for entry in entries for span in _spans_of(entry)]
+    used = [(span["start"], span["end"]) for entry in entries for span in spans_of(entry)]
     marked: list[Left] = [
         *found.parts.ignored,
         *((start, end, "struck out") for start, end in found.mail.struck),
         *_quoted(found, used),
-        *((start, end, "superseded") for start, end in _superseded(found, used)),
+        *((start, end, "more slabs than are read") for start, end in _joined(found.scene.left)),
+        *_replaced(found, used),
+        *((*span, why) for span, why in found.scene.aside.items() if not _is_in(span, used)),
     ]
     return [{"start": start, "end": end, "why": why} for start, end, why in sorted(set(marked))]
 
 
-def _spans_of(entry: Mapping[str, Any]) -> Iterator[Mapping[str, int]]:
+def spans_of(entry: Mapping[str, Any]) -> Iterator[Mapping[str, int]]:
+    """Yield the words that an entry rests on, those of each of its readings too."""
     yield from entry.get("from", ())
     for reading in entry.get("readings", ()):
         yield from reading["from"]
 
 
-def _quoted(found: Gathered, used: list[Span]) -> Iterator[Left]:
-    """Give runs of quoted lines that nothing rests on."""
-    run: list[Line] = []
+def _quoted(found: Gathered, used: list[TextSpan]) -> Iterator[Left]:
+    """Yield runs of quoted lines that nothing rests on."""
+    run: list[TextLine] = []
     for i, part in enumerate(found.parts.parts):
         for line in part.lines:
             is_old = line.depth > 0 or (i > 0 and part.kind == "quoted")
@@ -51,23 +55,46 @@ def _quoted(found: Gathered, used: list[Span]) -> Iterator[Left]:
     yield from _whole(run)
 
 
-def _whole(run: list[Line]) -> Iterator[Left]:
+def _whole(run: list[TextLine]) -> Iterator[Left]:
     if any(line.words.strip() for line in run):
         yield run[0].start, run[-1].end, "quoted"
 
 
-def _superseded(found: Gathered, used: list[Span]) -> Iterator[Span]:
-    """Give sizes that a newer message, or a correction, took the place of."""
+def _joined(spans: Sequence[TextSpan]) -> Iterator[TextSpan]:
+    """Yield one span from the first to the last of sentences that follow one another."""
+    if spans:
+        yield min(spans)[0], max(spans)[1]
+
+
+def _replaced(found: Gathered, used: Sequence[TextSpan]) -> Iterator[Left]:
+    """Yield sizes of which others took the place, or that only say again what was said."""
+    pieces = {id(one.piece) for one in found.pieces}
     for piece in found.scene.pieces:
-        for claims in _claims_of(piece):
+        for claims in _claims_of(piece) if id(piece) in pieces else ():
             for listed in claims.values():
-                top = max((one.rank for one in listed), default=(0, 0))
+                kept = newest(listed)
                 for one in listed:
-                    spans = [span for span in one.spans if span != NOWHERE]
-                    if one.rank < top:
-                        yield from (span for span in spans if span not in used)
+                    why = _why_not(one, kept)
+                    spans = [span for span in one.spans if span != NOWHERE and why]
+                    yield from ((*span, why) for span in spans if not _is_in(span, used))
 
 
-def _claims_of(piece: Piece) -> Iterator[Claims]:
+def _why_not(one: Claim, kept: Sequence[Claim]) -> str:
+    """Give why a size that was said is not one of those that stand; "" where it is."""
+    if any(one is other for other in kept):
+        return ""
+    if any(one.agrees(other) for other in kept):
+        return "said again"
+    if one.opinion:
+        return "somebody's opinion"
+    is_hole = one.strong or not any(other.strong for other in kept)
+    return "superseded" if is_hole else "what goes into the hole"
+
+
+def _is_in(span: TextSpan, used: Sequence[TextSpan]) -> bool:
+    return any(start < span[1] and span[0] < end for start, end in used)
+
+
+def _claims_of(piece: SaidPiece) -> Iterator[Claims]:
     yield piece.claims
     yield from (opening.claims for opening in piece.openings)

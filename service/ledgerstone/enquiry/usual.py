@@ -6,13 +6,10 @@ from types import MappingProxyType
 from typing import Final
 
 from ledgerstone.enquiry.colours import colour_of
-from ledgerstone.order import Place
 from ledgerstone.shade.colour import delta_e_2000, srgb_to_lab
 from ledgerstone.workshop.records import Workshop
 
-_THICKNESS_MM: Final = 40.0  # common practice, no source
 _EDGE_MM: Final = 5.0  # common practice, no source
-_UPRIGHT: Final = frozenset({"upstand", "splashback"})
 # Sizes of openings until a template comes: common practice, no source.
 _OPENINGS: Final = MappingProxyType(
     {
@@ -31,16 +28,8 @@ _OPENINGS: Final = MappingProxyType(
 _ANY_HOLE: Final = ("circle", 35.0, 35.0)
 
 
-def usual_thickness_mm(workshop: Workshop, use: str) -> float:
-    """Give the thickness usual for a use, of those that the workshop stocks sides for."""
-    stocked = sorted(workshop.shaping.thicknesses_mm)
-    if use in _UPRIGHT:
-        return stocked[0]
-    return min(stocked, key=lambda mm: abs(mm - _THICKNESS_MM))
-
-
 def usual_edge_mm(workshop: Workshop, profile: str) -> float:
-    """Give the size usual for a bevel or a round, of those that the workshop makes."""
+    """Return the size usual for a bevel or a round, of those that the workshop makes."""
     for edge in workshop.edges:
         if edge.profile == profile:
             return min(max(_EDGE_MM, edge.smallest_mm), edge.largest_mm)
@@ -48,7 +37,7 @@ def usual_edge_mm(workshop: Workshop, profile: str) -> float:
 
 
 def usual_opening(what: str, kind: str) -> tuple[str, float, float]:
-    """Give kind and size, mm, of an opening whose size nobody said."""
+    """Return kind and size, mm, of an opening whose size nobody said."""
     usual = _OPENINGS.get(what, _ANY_HOLE)
     if kind == "circle" and usual[0] != "circle":
         return "circle", usual[2], usual[2]
@@ -66,11 +55,3 @@ def nearest_shade(workshop: Workshop, said: str) -> str:
     return min(
         workshop.palette, key=lambda shade: delta_e_2000(wished, srgb_to_lab(shade.colour))
     ).name
-
-
-def usual_sealer(workshop: Workshop, place: Place) -> str:
-    """Give the first sealer that is for a place."""
-    for sealer in workshop.sealers:
-        if place in sealer.places:
-            return sealer.name
-    return workshop.sealers[0].name

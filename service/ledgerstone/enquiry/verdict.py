@@ -10,7 +10,8 @@ from ledgerstone.enquiry.other_mail import AGAINST
 _ASKS: Final = re.compile(
     r"\bquot(?:e|ation|ing)\b(?! (?:the|our|your) (?:invoice|reference|order|number))"
     r"|\bpric(?:e|es|ing)\b"
-    r"|how much|rough idea|some idea of|idea of (?:the )?(?:cost|price)|what's the damage"
+    r"|how much|set (?:me|us) back|what would (?:\w+ ){1,8}(?:be|come (?:to|in at)|run (?:me|us))\b"
+    r"|rough idea|some idea of|idea of (?:the )?(?:cost|price)|what's the damage"
     r"|what’s the damage|whats the (?:damage|dmg)|\bcosts?\b"
     r"|\bestimate\b|\bangebot\b|\bwas kostet\b|\bpreis\b|\bkosten\b"
     r"|\banfrage\b|\benquiry\b"
@@ -20,7 +21,7 @@ _ASKS: Final = re.compile(
 _WANTS: Final = re.compile(
     r"(?:i|we)(?:'d|’d| would| should)? (?:like|love|want|need)|looking for|i'm after"
     r"|we're after|i’m after|we’re after|\\bafter (?:a|some) \\w+ for\\b"
-    r"|\bafter an?\b|could you (?:make|do|price|cast)|can you (?:make|do|price|cast|give)"
+    r"|\bafter an?\b|(?:could|can) (?:you|u) (?:make|do|price|cast|give)"
     r"|please (?:make|price|calculate"
     r"|quote)|interested in|hätten? (?:ich |wir )?gerne?|\bbrauchen?\b|\bbenötigen?\b"
     r"|\bsuchen?\b|\bmöchten?\b|we want"
@@ -46,7 +47,14 @@ _RESTORED: Final = re.compile(
 )
 
 
-COMMERCIAL: Final = frozenset({"invoice", "news", "pitch", "absence", "notice"})
+_OURS_TOO: Final = "trade"  # speaks against only where no slab of ours is named
+# What was made for someone else speaks neither for nor against: "Joyce, whose hearth you made".
+_OF_OTHERS: Final = re.compile(
+    r"\b(?:whose|neighbou?r\w*|friends?|sister\w*|brother\w*|parents|mum\w*|colleague\w*)\b"
+    r"[^.;(\n]{0,60}?\byou (?:\w+ )?(?:made|fitted|cast|installed|delivered|did)\b[^.;(\n]{0,60}",
+    re.IGNORECASE,
+)
+COMMERCIAL: Final = frozenset({"invoice", "news", "notice", "pitch"})
 
 
 def verdict(
@@ -56,9 +64,10 @@ def verdict(
     has_pieces: bool,
     has_sizes: bool,
     is_whole: bool,
+    names_ours: bool,
     is_automatic: bool,
 ) -> tuple[bool, str]:
-    """Give whether somebody asks for a slab, and what the message is where nobody does.
+    """Return whether someone asks for a slab, and what the message is where nobody does.
 
     Parameters
     ----------
@@ -68,8 +77,15 @@ def verdict(
         These and the messages that they quote or pass on.
     is_whole
         Whether length, width and thickness of a slab are all said.
+    names_ours
+        Whether it names what we make: a worktop, a hearth, and not only a slab.
     """
-    against = [(weight, name) for name, weight, pattern in AGAINST if pattern.search(newest)]
+    newest = _OF_OTHERS.sub(" ", newest)
+    against = [
+        (weight, name)
+        for name, weight, pattern in AGAINST
+        if pattern.search(newest) and not (names_ours and name == _OURS_TOO)
+    ]
     ranked = sorted(against, key=lambda one: (one[1] not in COMMERCIAL, -one[0]))
     why = ranked[0][1] if ranked else ""
     asks = 2 * bool(_ASKS.search(whole)) + bool(_WANTS.search(whole)) + bool(_FIELDS.search(whole))

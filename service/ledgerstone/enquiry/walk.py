@@ -3,10 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from typing import Final
 
-from ledgerstone.enquiry import anchoring, pairing, relations, scope, splitting, telling
+from ledgerstone.enquiry import (
+    anchoring,
+    further,
+    pairing,
+    referring,
+    relations,
+    sameness,
+    scope,
+    sharing,
+    splitting,
+    telling,
+)
 from ledgerstone.enquiry import legs as l_shapes
 from ledgerstone.enquiry.aiming import target_of
 from ledgerstone.enquiry.altering import alter
@@ -16,17 +26,19 @@ from ledgerstone.enquiry.carrying import (
     comes_first,
     is_left,
     note_hole,
-    reaches_out,
     without_counts,
 )
 from ledgerstone.enquiry.cues_before import read_question
 from ledgerstone.enquiry.cutting import cut_corners
-from ledgerstone.enquiry.focus import Focus, Heard, Target
+from ledgerstone.enquiry.fitting import note_walls
+from ledgerstone.enquiry.focus import Focus, ParsedSentence, Target
 from ledgerstone.enquiry.measures import Measure, measures_of
 from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.mentions import mentions_of
+from ledgerstone.enquiry.middles import note_cupboards, note_ways
+from ledgerstone.enquiry.placing import place
 from ledgerstone.enquiry.replacing import Replacing
-from ledgerstone.enquiry.scene import Claim, Opening, Piece, say
+from ledgerstone.enquiry.scene import SaidOpening, SaidPiece
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.settle import Settler
 from ledgerstone.enquiry.subjects import has_mark
@@ -35,7 +47,7 @@ from ledgerstone.enquiry.whereabouts import note_places
 from ledgerstone.enquiry.word_sets import word_set
 
 _MODAL: Final = word_set("should wants needs must will would want need has ought soll muss sollte")
-_SEVERAL: Final = 2
+_IN_THE: Final = (["in", "the"], ["across", "the"], ["on", "the"], ["of", "the"], ["along", "the"])
 _IT: Final = frozenset({"it", "it's", "they", "es", "sie"})
 
 
@@ -49,6 +61,7 @@ class Walker:
         self.last_role = ""
         self.asked = ""
         self.is_old_told = False
+        self.restated: tuple[Sentence, int] | None = None
         self.focus = Focus(settler, has_sizes, is_split=is_split)
         self.settler, self.subjects = settler, self.focus.subjects
         self.replacing = Replacing(settler, self.subjects)
@@ -64,6 +77,9 @@ class Walker:
             Whether the workshop wrote it: what it offers counts only once it is taken up.
         """
         focus = self.focus
+        if self.subjects.is_full:
+            self.subjects.scene.left.append((sentence.atoms[0].start, sentence.atoms[-1].end))
+            return
         if sentence.starts_paragraph:
             focus.is_correcting, focus.is_told = False, False
         focus.is_correcting = focus.is_correcting or has_mark(sentence, "correct")
@@ -71,217 +87,199 @@ class Walker:
         newer = 2 * layer + int(not sentence.is_quoted)  # an answer is newer than what it answers
         rank = (newer, int(focus.is_correcting))
         is_on = self.is_old_told and bool(_IT & set(sentence.words[:1]))
-        self.is_old_told = scope.tells_of_old(sentence) or is_on
+        self.is_old_told = (
+            scope.tells_of_old(sentence) or scope.tells_of_thing(sentence, found) or is_on
+        )
         if is_on and not has_mark(sentence, "new") and not _MODAL & set(sentence.words[:4]):
-            sizes = []
+            sizes = self._aside(sizes, [], scope.OLD)
         self.asked = read_question(sentence, sizes, self.asked)
-        sizes = scope.without_premises(sentence, without_counts(found, sizes))
-        heard = Heard(sentence, found, sizes, rank, self.last_role)
-        is_taken_up = self.leans and scope.is_whole_offer(heard.sizes, found)
-        if is_own and not is_taken_up and scope.is_offer(sentence, heard.sizes):
-            self.replacing.note_offer(sentence, heard.sizes)
+        sizes = self._aside(sizes, without_counts(found, sizes), scope.COUNT)
+        sizes = self._aside(sizes, scope.without_premises(sentence, sizes), scope.SUM)
+        parsed = ParsedSentence(sentence, found, sizes, rank, self.last_role)
+        parsed.is_question = is_own and sentence.ends == "?"
+        is_taken_up = self.leans and scope.is_whole_offer(parsed.sizes, found)
+        self._confirm(sentence)
+        if is_own and not is_taken_up and scope.is_restated(sentence, parsed.sizes):
+            self.restated = (sentence, layer)
+            self._aside(parsed.sizes, [], scope.OWN)
+            return
+        if is_own and not is_taken_up and scope.is_offer(sentence, parsed.sizes):
+            self.replacing.note_offer(sentence, parsed.sizes)
+            self._aside(parsed.sizes, [], scope.OWN)
             return
         if is_own and not is_taken_up:
-            heard.sizes = scope.without_offers(sentence, heard.sizes)
-        self._read(heard)
-        roles = [one.role for one in heard.sizes if one.role and not one.side]
+            left = scope.without_offers(sentence, parsed.sizes)
+            parsed.sizes = self._aside(parsed.sizes, left, scope.OWN)
+        self._read(parsed)
+        roles = [one.role for one in parsed.sizes if one.role and not one.side]
         self.last_role = roles[-1] if roles else ""
         self.replacing.note_question(sentence)
 
-    def _read(self, heard: Heard) -> None:
-        focus, sentence = self.focus, heard.sentence
-        if self.replacing.settled(sentence, heard.sizes, heard.rank):
-            heard.sizes = [
-                one for one in heard.sizes if not (one.replaced or one.role.startswith("="))
+    def _aside(self, sizes: list[Measure], left: list[Measure], why: str) -> list[Measure]:
+        """Return the sizes that are left, and note why the others are no slab's."""
+        gone = [one.size for one in sizes if not any(one is two for two in left)]
+        self.subjects.scene.set_aside(gone, why)
+        return left
+
+    def _confirm(self, sentence: Sentence) -> None:
+        """Take what the workshop said again, once the customer says that it is right."""
+        if self.restated is None or sentence.is_quoted:
+            return
+        (restated, layer), self.restated = self.restated, None
+        if scope.affirms(sentence) or scope.affirms_in_part(sentence):
+            self.focus.on_opening, self.subjects.openings = False, []
+            self.read(restated, layer)
+
+    def _read(self, parsed: ParsedSentence) -> None:
+        focus, sentence = self.focus, parsed.sentence
+        if self.replacing.settled(sentence, parsed.sizes, parsed.rank):
+            parsed.sizes = [
+                one for one in parsed.sizes if not (one.replaced or one.role.startswith("="))
             ]
+        parsed.corrected = self.replacing.corrected
         focus.held, focus.subjects.pending = [], False
         focus.leg_before = focus.leg
-        begin(focus, heard)
+        begin(focus, parsed)
         if focus.is_split:
-            splitting.legs_apart(focus, heard)
-        alter(heard, self.subjects.piece)
+            splitting.legs_apart(focus, parsed)
+        alter(parsed, self.subjects.piece)
         if not focus.is_split:
             relations.read_l(focus.subjects, sentence)
-        relations.read_round(focus.subjects, heard)
-        self._anchor(heard)
-        said = self._aimed(heard)
-        cut_corners(heard, self.subjects.piece, self.settler)
-        self._settle([one for one in said if not one[1].replaced], heard)
-        self.replacing.makes(sentence, heard.sizes, heard.rank)
+        if focus.is_l() and not focus.is_split:
+            parsed.found = sorted(
+                [*parsed.found, *l_shapes.legs_by_side(parsed)], key=lambda one: one.start
+            )
+        relations.read_round(focus.subjects, parsed)
+        self._anchor(parsed)
+        note_cupboards(focus, parsed)
+        note_ways(focus, parsed)
+        said = self._aimed(parsed)
+        cut_corners(parsed, self.subjects.piece, self.settler)
+        self._settle([one for one in said if not one[1].replaced], parsed)
+        telling.count_pieces(self.subjects.piece, sentence)
+        self.replacing.makes(sentence, parsed.sizes, parsed.rank)
         focus.subjects.pending = False
-        relations.read(focus, heard)
-        tells = sentence.is_item or bool(heard.sizes)
-        tells = tells or any(one.kind == "slab" for one in heard.found)
+        note_walls(focus, parsed)
+        relations.read(focus, parsed)
+        sameness.read_same(focus, parsed)
+        tells = sentence.is_item or bool(parsed.sizes)
+        tells = tells or any(one.kind == "slab" for one in parsed.found)
         note_places(sentence, self.subjects.scene, self.subjects.piece if tells else None)
 
-    def _anchor(self, heard: Heard) -> None:
+    def _anchor(self, parsed: ParsedSentence) -> None:
         """Go back to the slab that an opening is in, where its paragraph has not named one."""
         focus, subjects = self.focus, self.subjects
-        slabs = [one for one in heard.found if one.kind == "slab"]
-        openings = [one for one in heard.found if one.kind in ("open", "hole")]
-        if heard.sentence.is_item or (slabs and not openings):
-            focus.is_told = True
-        if focus.is_told or not openings or focus.is_l():
+        slabs = [one for one in parsed.found if one.kind == "slab"]
+        openings = [one for one in parsed.found if one.kind in ("open", "hole")]
+        referred = referring.referred(subjects.scene.pieces, parsed.sentence, parsed.found)
+        own = [one for one in parsed.sizes if one.of > 1 and not openings]
+        called = [i for i, _ in referring.references(subjects.scene.pieces, parsed.sentence, [])]
+        names = [one for one in parsed.sizes if one.at in called and one.of == 1]
+        self.subjects.scene.set_aside((one.size for one in names), scope.NAMES)
+        parsed.sizes = [one for one in parsed.sizes if not any(one is two for two in names)]
+        own = [one for one in own if not any(one is two for two in names)]
+        if referred is not None and not (focus.is_l() or focus.is_split or own):
+            subjects.piece, subjects.openings = referred, []
+            focus.is_told, focus.on_opening = True, False
             return
-        piece = anchoring.piece_of_opening(subjects.scene.pieces, heard.sentence, heard.found)
+        turns = referring.references(subjects.scene.pieces, parsed.sentence, parsed.found)
+        if len({id(piece) for _, piece in turns}) > 1 and openings and not focus.is_l():
+            parsed.turns = dict(turns)  # "in the first a hob, in the second a sink"
+            parsed.found = sorted(
+                [*parsed.found, *(Mention(i, i + 1, "turn", "") for i in parsed.turns)],
+                key=lambda one: one.start,
+            )
+            focus.is_told = True
+        if parsed.sentence.is_item or (slabs and not openings):
+            focus.is_told = True
+        is_told = focus.is_told and not focus.is_correcting
+        if anchoring.needs_flat(subjects.piece, subjects.scene.pieces, parsed.found):
+            is_told = False
+        if is_told or not openings or focus.is_l():
+            return
+        piece = anchoring.piece_of_opening(subjects.scene.pieces, parsed.sentence, parsed.found)
         if piece is not None:
             subjects.piece, subjects.openings = piece, []
             focus.is_told, focus.on_opening = True, False
 
-    def _aimed(self, heard: Heard) -> list[tuple[Target, Measure]]:
+    def _aimed(self, parsed: ParsedSentence) -> list[tuple[Target, Measure]]:
         """Go through what is named and what is measured in order; give each size its thing."""
         focus = self.focus
         targets: dict[int, Target] = {}
         said: list[tuple[Target, Measure]] = []
         active: Mention | None = None
-        counted = telling.counted(heard.sentence, heard.sizes)
-        heard.sizes = [one for one in heard.sizes if not any(one is two for _, two in counted)]
-        pairing.read_coordinates(heard.sentence, heard.sizes)
-        mentions = [*heard.found, *telling.ones_of(heard.sentence, heard.sizes)]
+        sharing.count_lengths(parsed)
+        counted = telling.counted(parsed.sentence, parsed.sizes)
+        parsed.sizes = [one for one in parsed.sizes if not any(one is two for _, two in counted)]
+        pairing.read_coordinates(parsed.sentence, parsed.sizes)
+        mentions = [*parsed.found, *telling.ones_of(parsed.sentence, parsed.sizes)]
         mentions += [mention for mention, _ in counted]
-        lead = pairing.led_by_place(heard.sentence, mentions)
+        lead = pairing.led_by_place(parsed.sentence, mentions, parsed.sizes)
+        rows = pairing.rows_of(parsed.sentence, parsed.sizes)
+        cues = {i for one in parsed.sizes if one.cue for i in range(*one.cue)}
+        mentions = [one for one in mentions if one.kind != "thing" or one.start not in cues]
         waiting = sorted(mentions, key=lambda one: -1 if one is lead else one.start)
-        for measure in heard.sizes:
-            while waiting and (waiting[0] is lead or comes_first(heard, waiting[0], measure)):
-                active = take(focus, heard, waiting.pop(0), active)
+        for measure in parsed.sizes:
+            while waiting and (waiting[0] is lead or comes_first(parsed, waiting[0], measure)):
+                active = take(focus, parsed, waiting.pop(0), active)
             if measure.replaced:
+                self.subjects.scene.set_aside([measure.size], scope.REPLACED)
                 continue
-            if active is not None and is_left(heard.sentence, active, measure):
+            pairing.take_row(rows.get(measure.at, ()), self.subjects.openings)
+            if active is not None and is_left(focus, parsed, active, measure):
                 active = None
-            carry_on(heard, measure, active)
-            if self._is_of_group(measure, heard):
+            carry_on(parsed, measure, active)
+            if sharing.is_of_group(focus, measure, parsed):
                 continue
-            target = targets[measure.at] = target_of(focus, heard, measure, active, targets)
-            focus.subjects.pending = focus.subjects.pending or isinstance(target, Piece)
+            aimed = target_of(focus, parsed, measure, active, targets)
+            target = further.aimed_at(focus, parsed, measure, (active, aimed), said)
+            self._note_aside(measure, target)
+            targets[measure.at] = target
+            focus.subjects.pending = focus.subjects.pending or isinstance(target, SaidPiece)
             note_hole(measure, active, target, waiting)
-            measure.opinion = scope.is_opinion(heard.sentence, measure)
+            measure.opinion = scope.is_opinion(parsed.sentence, measure)
             if target is None:
                 measure.beside = 0  # so far beside something that is none of ours
             if target is not None and measure.side:
-                self._place(target, measure, heard)
+                place(focus, target, measure, parsed)
             elif target is not None:
                 said.append((target, measure))
         for mention in waiting:
-            active = take(focus, heard, mention, active)
+            active = take(focus, parsed, mention, active)
         return said
 
-    def _place(self, target: Target, measure: Measure, heard: Heard) -> None:
-        """Give openings their distance from a side; an L its reach from the wall."""
-        claim = self.settler.claim(measure, "place", heard.rank)
-        if claim is None:
-            return
-        if isinstance(target, Piece):
-            self._reach(target, measure, claim, heard)
-            return
-        sides = [measure.side]
-        if measure.side == "ends":
-            row = pairing.whole_row(self.subjects.current(), target or ())
-            for opening, side in zip(row, ("left", "right"), strict=False):
-                say(opening.claims, side, claim)
-            return
-        target = pairing.member_at(target or (), measure, heard.sizes)
-        if measure.side == "corner":
-            words = heard.sentence.words
-            sides = [side for side in ("left", "right", "front", "back") if side in words]
-        for opening in target or ():
-            for side in sides:
-                say(opening.claims, f"{side}_edge" if measure.to_edge else side, claim)
+    def _note_aside(self, measure: Measure, target: Target) -> None:
+        """Note why a size, and those of its group, are of nothing that is asked for."""
+        if target is None and measure.aside:
+            sizes = [one.size for one in measure.members or [measure]]
+            self.subjects.scene.set_aside(sizes, measure.aside)
 
-    def _reach(self, piece: Piece, measure: Measure, claim: Claim, heard: Heard) -> None:
-        """Take how far a slab reaches from a wall."""
-        if measure.side == "back" and self.focus.leg == "side":
-            say(piece.claims, "width", claim)
-        elif measure.side in ("left", "right") and self.focus.leg == "back":
-            say(piece.claims, "length", claim)
-        elif measure.side == "back" and reaches_out(heard.sentence, measure):
-            self.settler.piece(piece, [replace(measure, side="", role="deep")], heard.rank)
-
-    def _settle(self, said: list[tuple[Target, Measure]], heard: Heard) -> None:
-        legs = [mention for mention in heard.found if mention.kind == "leg"]
+    def _settle(self, said: list[tuple[Target, Measure]], parsed: ParsedSentence) -> None:
+        legs = [mention for mention in parsed.found if mention.kind == "leg"]
         for target in _distinct([target for target, _ in said]):
             sizes = [measure for whose, measure in said if whose is target]
-            if isinstance(target, Piece):
-                sizes = self._each_length(target, sizes, heard)
-                self._share(target, sizes, heard)
+            if isinstance(target, SaidPiece):
+                sizes = sharing.each_length(self.focus, target, sizes, parsed)
+                sharing.share_thickness(self.focus, target, sizes, parsed)
                 if target.shape == "l-shape":
-                    self._settle_l(target, sizes, legs, heard)
+                    named = l_shapes.legs_named(sizes, legs, self.focus.leg_before, parsed)
+                    l_shapes.read_legs(target, sizes, named, parsed, self.settler)
                 else:
-                    self.settler.piece(target, sizes, heard.rank)
+                    self.settler.piece(target, sizes, parsed.rank)
             elif target:
-                self._settle_openings(target, sizes, heard)
+                self._settle_openings(target, sizes, parsed)
         piece = self.subjects.piece
         if piece is not None and self.focus.is_l():
-            piece.corner = l_shapes.corner_said(heard.sentence, legs) or piece.corner
-
-    def _each_length(self, piece: Piece, sizes: list[Measure], heard: Heard) -> list[Measure]:
-        """Make a slab of each length: "3 sills, 220 deep: 1200, 1500 and 1800 long"."""
-        long = [one for one in sizes if one.role == "long" and one.of == 1]
-        if (
-            len(long) < _SEVERAL
-            or piece.quantity not in (1, len(long))
-            or piece.claims.get("length")
-        ):
-            return sizes
-        if piece.quantity == 1 and self.subjects.awaited != len(long):
-            return sizes
-        piece.quantity, piece.quantity_spans = 1, ()
-        for measure in long[1:]:
-            more = self.focus.start_piece(piece.use)
-            more.like, more.like_in = piece, frozenset({"width", "thickness"})
-            self.settler.piece(more, [measure], heard.rank)
-        return [one for one in sizes if one not in long[1:]]
-
-    def _share(self, piece: Piece, sizes: list[Measure], heard: Heard) -> None:
-        """Give all pieces the thickness that is said of all, those to come too."""
-        thick = [one for one in sizes if one.role == "thick"]
-        if not thick or not telling.is_of_all(heard.sentence):
-            return
-        claim = self.settler.claim(thick[0], "thickness", (0, 0))
-        scene = self.subjects.scene
-        if claim is None:
-            return
-        if not piece.claims.get("length") and len(sizes) == len(thick):
-            scene.common.setdefault("thickness", []).append(claim)
-        for other in scene.pieces if len(scene.pieces) > 1 else ():
-            if other is not piece and not other.claims.get("thickness"):
-                say(other.claims, "thickness", claim)
-
-    def _is_of_group(self, measure: Measure, heard: Heard) -> bool:
-        """Give a thickness to every piece of the kind that was named: "the tops 40 thick"."""
-        group = self.focus.group
-        if not group or measure.role != "thick":
-            return False
-        claim = self.settler.claim(measure, "thickness", heard.rank)
-        for piece in group:
-            if claim is not None and not piece.claims.get("thickness"):
-                say(piece.claims, "thickness", claim)
-        return True
-
-    def _settle_l(
-        self, piece: Piece, sizes: Sequence[Measure], legs: list[Mention], heard: Heard
-    ) -> None:
-        named: dict[int, str] = {}
-        free = list(legs)
-        for i, measure in enumerate(sizes):
-            if measure.of > 1 and measure.place > 1:
-                named[measure.at] = named.get(measure.members[0].at, "")
-                continue
-            last = measure.members[-1].at if measure.members else measure.at
-            after = [one.at for one in sizes[i + 1 :] if one.at > last]
-            until = after[0] if after else len(heard.sentence.atoms)
-            since = sizes[i - 1].at if i else 0
-            before = self.focus.leg_before if legs else ""
-            named[measure.at] = l_shapes.leg_of(measure, free, until, since, before)
-        l_shapes.read_legs(piece, sizes, named, heard, self.settler)
+            piece.corner = l_shapes.corner_said(parsed.sentence, legs) or piece.corner
 
     def _settle_openings(
-        self, openings: tuple[Opening, ...], sizes: Sequence[Measure], heard: Heard
+        self, openings: tuple[SaidOpening, ...], sizes: Sequence[Measure], parsed: ParsedSentence
     ) -> None:
         thick = [one for one in sizes if one.role == "thick"]
         if thick:
-            self.settler.piece(self.subjects.current(), thick, heard.rank)
+            self.settler.piece(self.subjects.current(), thick, parsed.rank)
         others = [one for one in sizes if one.role != "thick"]
-        self.settler.openings(openings, others, heard.rank)
+        self.settler.openings(openings, others, parsed.rank)
 
 
 def _distinct(targets: Sequence[Target]) -> list[Target]:

@@ -6,8 +6,9 @@ from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.enquiry.lexicon import PLACES
-from ledgerstone.enquiry.scene import NOWHERE, Piece, Scene, Span
+from ledgerstone.enquiry.scene import NOWHERE, SaidOrder, SaidPiece
 from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.tokens import TextSpan
 from ledgerstone.enquiry.word_sets import word_set
 
 _NOT_A_PLACE: Final = word_set("outside outsides")
@@ -19,8 +20,8 @@ _UNLISTED: Final = ("", "named", "part", "line")
 _OWNED: Final = word_set("the our my a back your for in at on from his her their this der im unser")
 
 
-def note_places(sentence: Sentence, scene: Scene, piece: Piece | None) -> None:
-    """Note the rooms that a sentence names, with the piece in hand."""
+def note_places(sentence: Sentence, scene: SaidOrder, piece: SaidPiece | None) -> None:
+    """Note the rooms that a sentence names, with the current piece."""
     words = sentence.words
     is_field = "indoor" in words and "outdoor" in words
     for i, count, name in PLACES.all_in(words):
@@ -44,7 +45,7 @@ def _is_measured(words: Sequence[str], start: int, end: int) -> bool:
     )
 
 
-def _is_one_place(scene: Scene) -> bool:
+def _is_one_place(scene: SaidOrder) -> bool:
     """Whether all rooms named are alike, and none stands in an item's or a row's own line."""
     labelled = any(
         whose is not None and whose.label not in _UNLISTED for _, _, whose in scene.rooms
@@ -52,7 +53,7 @@ def _is_one_place(scene: Scene) -> bool:
     return len({name for name, _, _ in scene.rooms}) == 1 and not labelled
 
 
-def place_of(scene: Scene, piece: Piece) -> tuple[str, Span] | None:
+def place_of(scene: SaidOrder, piece: SaidPiece) -> tuple[str, TextSpan] | None:
     """Give where a piece is to be: by its own rooms, else by any that are named."""
     own = [(name, span) for name, span, whose in scene.rooms if whose is piece]
     several = len(scene.pieces) > 1 and not _is_one_place(scene)

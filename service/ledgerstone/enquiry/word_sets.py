@@ -4,5 +4,5 @@ from __future__ import annotations
 
 
 def word_set(listed: str) -> frozenset[str]:
-    """Give the words of a text that are apart by blanks."""
+    """Return the words of a text that are apart by blanks."""
     return frozenset(listed.split())

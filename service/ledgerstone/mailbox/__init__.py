@@ -1,5 +1,5 @@
-"""The maker's own mailbox: a draft reply to each new enquiry, and nothing sent, deleted or read."""
+"""The maker's mailbox (IMAP): a draft reply to each new enquiry, nothing sent or deleted."""
 
-from ledgerstone.mailbox.passes import Looked, MailboxRun, look_through
+from ledgerstone.mailbox.passes import MailboxRun, PassResult, run_pass
 
-__all__ = ["Looked", "MailboxRun", "look_through"]
+__all__ = ["MailboxRun", "PassResult", "run_pass"]

@@ -1,6 +1,6 @@
-"""A message put together again from its headers and text parts, attachments by their names alone.
+"""Rebuild a message from its headers and fetched text parts, attachments by name only.
 
-What was not fetched is named and empty, so that it is read as any message is.
+A part that was not fetched is left empty under its name, so that the parser sees a whole message.
 """
 
 from __future__ import annotations
@@ -10,25 +10,25 @@ import re
 from collections.abc import Iterator, Sequence
 from typing import Final
 
-from ledgerstone.mailbox.structure import Leaf
+from ledgerstone.mailbox.structure import LeafPart
 
 _BOUNDARY: Final = "=_part_of_a_fetched_message_="
 _OF_CONTENT: Final = re.compile(rb"(?:content-[!-9;-~]*|mime-version)[ \t]*:", re.IGNORECASE)
 
 
 def message_of(
-    header: bytes, texts: Sequence[tuple[Leaf, bytes]], attached: Sequence[Leaf]
+    header: bytes, texts: Sequence[tuple[LeafPart, bytes]], attached: Sequence[LeafPart]
 ) -> bytes:
-    """Put a message together.
+    """Return a message as RFC 5322 bytes.
 
     Parameters
     ----------
     header
-        Its headers, as they came.
+        The headers as received.
     texts
-        Its text parts with what they hold, still encoded.
+        The text parts and their content, still in transfer encoding.
     attached
-        Parts that were left where they are.
+        Parts that were not fetched.
     """
     kept = b"\r\n".join(_without_content(header))
     parts = [_part(leaf, content) for leaf, content in texts]
@@ -40,7 +40,7 @@ def message_of(
 
 
 def _without_content(header: bytes) -> Iterator[bytes]:
-    """Give the header's lines but for those that say what the whole message holds."""
+    """Yield the header lines except Content-* and MIME-Version."""
     is_kept = True
     for line in header.replace(b"\r\n", b"\n").split(b"\n"):
         if line[:1] not in (b" ", b"\t"):
@@ -49,7 +49,7 @@ def _without_content(header: bytes) -> Iterator[bytes]:
             yield line
 
 
-def _part(leaf: Leaf, content: bytes) -> bytes:
+def _part(leaf: LeafPart, content: bytes) -> bytes:
     head = email.message.Message()
     charset = {"charset": leaf.charset} if leaf.charset and not leaf.is_attached else {}
     head.add_header("Content-Type", f"{_token(leaf.kind)}/{_token(leaf.subtype)}", **charset)

@@ -1,4 +1,4 @@
-"""A message becomes a draft for the maker's mailbox: threaded, and named so that it comes once."""
+"""The draft that answers a message: threaded, with a Message-ID derived from the message's own."""
 
 from __future__ import annotations
 
@@ -11,24 +11,26 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.enquiries import make_answer, read_message
 from ledgerstone.errors import NotUnderstood
 from ledgerstone.mailbox.assembling import message_of
-from ledgerstone.mailbox.server import Seen, Server
-from ledgerstone.mailbox.threads import Written
+from ledgerstone.mailbox.server import FetchedMessage, Server
+from ledgerstone.mailbox.threads import SentLetter
 from ledgerstone.papers.templates import Templates
 from ledgerstone.workshop.records import Workshop
 
-MOST_PART_BYTES: Final = 1_048_576  # of one text part, encoded; an enquiry has a few thousand
-MOST_PARTS: Final = 8
-_FOR_FILES: Final = b"X-Unsent: 1\r\n"  # a file's mark; in a mailbox the flag \Draft says it
+MAX_PART_BYTES: Final = 1_048_576  # of one encoded text part; an enquiry has a few thousand
+MAX_PARTS: Final = 8
+_FOR_FILES: Final = b"X-Unsent: 1\r\n"  # marks a draft file; a mailbox has the \Draft flag
 
 
-def read_seen(server: Server, seen: Seen, workshop: Workshop) -> Mapping[str, Any] | None:
-    """Read a message's text parts into a draft order; None where it asks for no slab.
+def read_fetched(
+    server: Server, seen: FetchedMessage, workshop: Workshop
+) -> Mapping[str, Any] | None:
+    """Fetch a message's text parts and read a draft order; None if it asks for no slab.
 
-    What is attached stays on the server: only its name is told.
+    Attachments stay on the server: only their names are read.
     """
-    texts = [leaf for leaf in seen.parts if not leaf.is_attached][:MOST_PARTS]
+    texts = [leaf for leaf in seen.parts if not leaf.is_attached][:MAX_PARTS]
     attached = [leaf for leaf in seen.parts if leaf.is_attached]
-    fetched = [(leaf, server.part(seen.uid, leaf.section, MOST_PART_BYTES)) for leaf in texts]
+    fetched = [(leaf, server.part(seen.uid, leaf.section, MAX_PART_BYTES)) for leaf in texts]
     try:
         read = read_message(message_of(seen.header, fetched, attached), workshop)
     except NotUnderstood:
@@ -43,9 +45,9 @@ def draft_of(
     message_id: str,
     *,
     now: datetime,
-    replaced: Written | None,
+    replaced: SentLetter | None,
 ) -> bytes:
-    """Write the draft that answers a message, with what a mailbox wants in its headers.
+    """Return the draft that answers a message, with the headers that a mailbox needs.
 
     Raises
     ------
@@ -57,7 +59,7 @@ def draft_of(
 
 
 def filed(letter: bytes, message_id: str, now: datetime, replaces: str = "") -> bytes:
-    """Return a draft with what a mailbox wants in its headers, and no file's mark."""
+    """Return a draft with the headers that a mailbox needs, without the draft-file mark."""
     own = {"Message-ID": message_id, "Date": format_datetime(now)}
     if replaces:
         own["X-Ledgerstone-Replaces"] = replaces

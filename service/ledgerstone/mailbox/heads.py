@@ -1,4 +1,4 @@
-"""A message's headers: who it is from, which thread it belongs to, and whether it is answered."""
+"""A message's headers: its sender, its thread, and whether it is to be answered."""
 
 from __future__ import annotations
 
@@ -12,26 +12,26 @@ from typing import Final, Literal
 
 from ledgerstone.enquiry.mail import Mail, read_mail
 
-MOST_THREAD: Final = 10
-PREFIX: Final = "ledgerstone-"  # our drafts' Message-IDs begin so
+MAX_THREAD: Final = 10
+PREFIX: Final = "ledgerstone-"  # of our drafts' Message-IDs
 _IDENTIFIER: Final = re.compile(r"<[^<>\s@]{1,200}@[^<>\s@]{1,200}>")
 
 Skipped = Literal["our own", "a list's", "automatic"]
 
 
 @dataclass(frozen=True, slots=True)
-class Head:
-    """What a message's headers say.
+class MessageHeaders:
+    """The parsed headers of a message.
 
     Attributes
     ----------
     message_id
-        Empty where it has none that an answer could name.
+        Empty if it has no valid one.
     thread
-        The messages before it in its thread, the last one last.
+        Message-IDs of the earlier messages in its thread, oldest first.
     key
-        The same for the same message, wherever it lies: a hash of its Message-ID, or of all its
-        headers where it has none.
+        The same for one message in any folder: a hash of its Message-ID, or of all its headers
+        if it has none.
     """
 
     raw: bytes
@@ -42,36 +42,36 @@ class Head:
 
     @property
     def written(self) -> date | None:
-        """The day on which it was written, where it says."""
+        """The day of its Date header, if it has one."""
         return self.mail.written
 
 
-def head_of(raw: bytes) -> Head:
+def parse_headers(raw: bytes) -> MessageHeaders:
     """Read a message's headers."""
     parsed = BytesHeaderParser(policy=email.policy.compat32).parsebytes(raw)
     own = _IDENTIFIER.findall(str(parsed.get("Message-ID", "")))[:1]
     before = " ".join(str(parsed.get(name, "")) for name in ("References", "In-Reply-To"))
     known = dict.fromkeys(one for one in _IDENTIFIER.findall(before[-20_000:]) if [one] != own)
     rests_on = own[0].encode() if own else b" ".join(raw.split())
-    return Head(
+    return MessageHeaders(
         raw=raw,
         mail=read_mail(b"MIME-Version: 1.0\r\n" + raw),
         message_id=own[0] if own else "",
-        thread=tuple(known)[-MOST_THREAD:],
+        thread=tuple(known)[-MAX_THREAD:],
         key=hashlib.sha256(rests_on).hexdigest()[:32],
     )
 
 
-def draft_id(head: Head, domain: str) -> str:
-    """Give the Message-ID of the draft that answers a message: always the same one."""
+def draft_id(head: MessageHeaders, domain: str) -> str:
+    """Return the Message-ID of the draft that answers a message; it depends on it alone."""
     return f"<{PREFIX}{head.key}@{domain}>"
 
 
-def skipped(head: Head, own_addresses: frozenset[str]) -> Skipped | None:
-    """Say why a message gets no draft; None where it may get one.
+def skip_reason(head: MessageHeaders, own_addresses: frozenset[str]) -> Skipped | None:
+    """Return why a message gets no draft; None if it may get one.
 
-    A form on the workshop's own site writes from its own address and names the customer's to
-    answer to: that is the customer's message.
+    A form on the workshop's site sends from the workshop's address with the customer's in
+    Reply-To: it counts as the customer's message.
     """
     mail = head.mail
     if mail.sender.address.lower() in own_addresses and (

@@ -1,7 +1,7 @@
-"""One pass over the new messages: a draft for each enquiry, once, wherever the last pass ended.
+"""One pass over the new messages: one draft for each enquiry, also after an interrupted pass.
 
-A draft is there before anything says that its message is done. What is killed in between finds the
-draft by its Message-ID, which is the same each time, and only notes it.
+A draft is stored before its message is marked as done. A pass killed in between finds the draft
+by its Message-ID, which depends on the message alone, and then only marks the message.
 """
 
 from __future__ import annotations
@@ -13,21 +13,21 @@ from typing import Any, Final
 
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.errors import MailboxFault, TemplateFault
-from ledgerstone.mailbox.drafting import draft_of, read_seen
-from ledgerstone.mailbox.heads import Head, draft_id, head_of, skipped
-from ledgerstone.mailbox.server import Opened, Seen, Server
-from ledgerstone.mailbox.state import State
+from ledgerstone.mailbox.drafting import draft_of, read_fetched
+from ledgerstone.mailbox.heads import MessageHeaders, draft_id, parse_headers, skip_reason
+from ledgerstone.mailbox.server import FetchedMessage, OpenedFolder, Server
+from ledgerstone.mailbox.state import MailboxState
 from ledgerstone.mailbox.threads import is_answered, replaced_by
 from ledgerstone.papers.templates import Templates
 from ledgerstone.workshop.records import Mailbox
 
-_CHANGED: Final = "The folder was made anew while it was looked through."
-_A_DAY: Final = timedelta(days=1)  # a message may cross a border of time zones on its way
+_CHANGED: Final = "The folder was replaced while its messages were read."
+_A_DAY: Final = timedelta(days=1)  # sender and server may be in different time zones
 
 
 @dataclass(frozen=True, slots=True)
-class Looked:
-    """What a pass came to: how many messages could not be answered, and how far it looked."""
+class PassResult:
+    """The result of a pass: how many messages could not be answered, and the next UID."""
 
     failed: int
     uid_next: int
@@ -35,38 +35,38 @@ class Looked:
 
 @dataclass(frozen=True, slots=True)
 class MailboxRun:
-    """What a pass works with.
+    """The context of a pass.
 
     Attributes
     ----------
     state
-        What earlier passes did.
+        The record of earlier passes.
     now
-        The time that stands on drafts.
+        The date of the drafts.
     tell
-        Is given one line for each message, without a name or an address.
+        Called with one log line for each message, which holds no name and no address.
     """
 
     quoting: QuoteContext
     templates: Templates
     mailbox: Mailbox
-    state: State
+    state: MailboxState
     now: datetime
     tell: Callable[[str], None]
 
     @property
     def own_addresses(self) -> frozenset[str]:
-        """Addresses that are the workshop's own."""
+        """The workshop's own email addresses."""
         return frozenset({self.quoting.workshop.workshop.email.lower(), self.mailbox.user.lower()})
 
     @property
     def domain(self) -> str:
-        """What our drafts' Message-IDs end with."""
+        """The domain of our drafts' Message-IDs."""
         return self.quoting.workshop.workshop.email.rpartition("@")[2]
 
 
-def look_through(server: Server, run: MailboxRun) -> Looked:
-    """Look through the new messages.
+def run_pass(server: Server, run: MailboxRun) -> PassResult:
+    """Process the new messages.
 
     Raises
     ------
@@ -82,21 +82,21 @@ def look_through(server: Server, run: MailboxRun) -> Looked:
         if uid in known:
             continue
         oldest = None if is_continued else since - _A_DAY
-        failed += not _dealt_with(server, run, uid, opened, oldest)
+        failed += not _process_message(server, run, uid, opened, oldest)
     if not failed:
         state.finish(today)
-    return Looked(failed, opened.uid_next)
+    return PassResult(failed, opened.uid_next)
 
 
-def _dealt_with(
-    server: Server, run: MailboxRun, uid: int, opened: Opened, oldest: date | None
+def _process_message(
+    server: Server, run: MailboxRun, uid: int, opened: OpenedFolder, oldest: date | None
 ) -> bool:
-    """Deal with one message and say so in a line; False where it could not be answered."""
+    """Process one message and report it; False if it could not be answered."""
     seen = server.message(uid)
     if seen is None:
         run.tell(f"{uid}: gone")
         return True
-    head = head_of(seen.header)
+    head = parse_headers(seen.header)
     try:
         outcome = _outcome(server, run, seen, head, oldest)
     except (MailboxFault, OSError):
@@ -108,7 +108,7 @@ def _dealt_with(
         run.tell(f"{uid}: not answered: a fault of ours ({type(fault).__name__})")
         return False
     if server.open_arrivals().uidvalidity != opened.uidvalidity:
-        raise MailboxFault(_CHANGED, is_away=True)
+        raise MailboxFault(_CHANGED, is_unreachable=True)
     if opened.may_keep_keyword:
         server.mark_done(uid)
     run.state.note(head.key, uid, run.quoting.today)
@@ -116,21 +116,25 @@ def _dealt_with(
     return True
 
 
-def _outcome(server: Server, run: MailboxRun, seen: Seen, head: Head, oldest: date | None) -> str:
-    """Write the draft that a message wants, where it wants one, and say what was done."""
+def _outcome(
+    server: Server, run: MailboxRun, seen: FetchedMessage, head: MessageHeaders, oldest: date | None
+) -> str:
+    """Store the draft for a message, if it needs one, and return the outcome as a log line."""
     if head.key in run.state.done:
         return "done before"
     if oldest is not None and head.written is not None and head.written < oldest:
         return "from before the first run"
-    why = skipped(head, run.own_addresses)
+    why = skip_reason(head, run.own_addresses)
     if why is not None:
         return f"no draft, {why}"
-    read = read_seen(server, seen, run.quoting.workshop)
+    read = read_fetched(server, seen, run.quoting.workshop)
     return "no enquiry" if read is None else _answered(server, run, head, read)
 
 
-def _answered(server: Server, run: MailboxRun, head: Head, read: Mapping[str, Any]) -> str:
-    """Put the draft that answers an enquiry among the drafts, unless an answer is there."""
+def _answered(
+    server: Server, run: MailboxRun, head: MessageHeaders, read: Mapping[str, Any]
+) -> str:
+    """Store the draft that answers an enquiry, unless it is answered already."""
     message_id = draft_id(head, run.domain)
     if is_answered(server, head, message_id):
         return "answered before"

@@ -1,4 +1,4 @@
-"""The mail server, over IMAP (RFC 3501, 6154): the only module that knows imapclient."""
+"""The mail server over IMAP (RFC 3501, RFC 6154): the only module that imports imapclient."""
 
 from __future__ import annotations
 
@@ -16,20 +16,20 @@ from imapclient.exceptions import IMAPClientError, LoginError
 from imapclient.imapclient import DRAFTS, SENT
 
 from ledgerstone.errors import MailboxFault
-from ledgerstone.mailbox.structure import Leaf, leaves
+from ledgerstone.mailbox.structure import LeafPart, leaf_parts
 from ledgerstone.workshop.records import Mailbox
 
 PASSWORD: Final = "LEDGERSTONE_MAILBOX_PASSWORD"  # noqa: S105 - the variable's name
 KEYWORD: Final = "LedgerstoneDone"
-PATIENCE_S: Final = 60.0
-MOST_HEADER_BYTES: Final = 65_536
-MOST_FOUND: Final = 20
+TIMEOUT_S: Final = 60.0
+MAX_HEADER_BYTES: Final = 65_536
+MAX_FOUND: Final = 20
 _DONE: Final = ["UNANSWERED", "UNDELETED", "UNDRAFT", "UNKEYWORD", KEYWORD]
 _REFUSED: Final = (
     f"The mail server refused the user, or the password in {PASSWORD}. Many providers take no"
     " everyday password here: make an app password in the account's settings, and put that there."
 )
-_AWAY: Final = "The mail server could not be reached, or fell silent ({reason})."
+_UNREACHABLE: Final = "The mail server could not be reached, or stopped answering ({reason})."
 _NO_FOLDER: Final = "The mail server has no folder named in [mailbox] as {key}. Check its name."
 _NO_DRAFTS: Final = (
     "The mail server does not say which folder is for drafts. Name it in [mailbox] as drafts."
@@ -37,15 +37,15 @@ _NO_DRAFTS: Final = (
 
 
 @dataclass(frozen=True, slots=True)
-class Opened:
-    """A folder as it was opened.
+class OpenedFolder:
+    """An opened folder.
 
     Attributes
     ----------
     uidvalidity
-        For which its UIDs hold.
+        The UIDVALIDITY for which its UIDs hold.
     uid_next
-        Which the next message to come will have.
+        The UID that the next new message will have.
     """
 
     uidvalidity: int
@@ -54,25 +54,25 @@ class Opened:
 
 
 @dataclass(frozen=True, slots=True)
-class Seen:
-    """One message in a folder, as far as it was fetched."""
+class FetchedMessage:
+    """The fetched parts of one message in a folder."""
 
     uid: int
     header: bytes
-    parts: tuple[Leaf, ...] = ()
+    parts: tuple[LeafPart, ...] = ()
 
 
 @contextmanager
-def connected(mailbox: Mailbox, password: str, patience_s: float = PATIENCE_S) -> Iterator[Server]:
-    """Sign in at the maker's mailbox, and leave it at the end.
+def connected(mailbox: Mailbox, password: str, timeout_s: float = TIMEOUT_S) -> Iterator[Server]:
+    """Log in to the maker's mailbox, and log out at the end.
 
     Raises
     ------
     MailboxFault
-        The server is away, refuses, or answers what cannot be used.
+        The server cannot be reached, refuses the login, or gives an unusable answer.
     """
-    with _told():
-        client = _signed_in(mailbox, password, patience_s)
+    with _as_mailbox_fault():
+        client = _signed_in(mailbox, password, timeout_s)
     try:
         yield Server(client, mailbox)
     except BaseException:
@@ -83,11 +83,11 @@ def connected(mailbox: Mailbox, password: str, patience_s: float = PATIENCE_S) -
         client.logout()
 
 
-def _signed_in(mailbox: Mailbox, password: str, patience_s: float) -> IMAPClient:
+def _signed_in(mailbox: Mailbox, password: str, timeout_s: float) -> IMAPClient:
     trusted = ssl.create_default_context()
     is_tls = mailbox.security == "tls"
     client = IMAPClient(
-        mailbox.host, mailbox.port, ssl=is_tls, ssl_context=trusted, timeout=patience_s
+        mailbox.host, mailbox.port, ssl=is_tls, ssl_context=trusted, timeout=timeout_s
     )
     try:
         if mailbox.security == "starttls":
@@ -100,20 +100,22 @@ def _signed_in(mailbox: Mailbox, password: str, patience_s: float) -> IMAPClient
 
 
 @contextmanager
-def _told() -> Iterator[None]:
-    """Tell what goes wrong with the server as a fault of ours that says what to do."""
+def _as_mailbox_fault() -> Iterator[None]:
+    """Raise a fault of the server as ``MailboxFault``, with what the maker can do about it."""
     try:
         yield
     except LoginError as reason:
         raise MailboxFault(_REFUSED) from reason
     except (OSError, IMAPClientError) as reason:
-        raise MailboxFault(_AWAY.format(reason=type(reason).__name__), is_away=True) from reason
+        raise MailboxFault(
+            _UNREACHABLE.format(reason=type(reason).__name__), is_unreachable=True
+        ) from reason
 
 
 class Server:
-    """A mailbox that was signed in to. Nothing in it is sent, deleted or marked as read."""
+    """A logged-in mailbox. No message is sent, deleted or marked as read."""
 
-    @_told()
+    @_as_mailbox_fault()
     def __init__(self, client: IMAPClient, mailbox: Mailbox) -> None:
         self._client = client
         self._mailbox = mailbox
@@ -122,17 +124,17 @@ class Server:
         if not self.drafts:
             raise MailboxFault(_NO_DRAFTS)
 
-    @_told()
-    def open_arrivals(self) -> Opened:
-        """Open the folder that enquiries arrive in, so that a keyword can be set there."""
+    @_as_mailbox_fault()
+    def open_arrivals(self) -> OpenedFolder:
+        """Open the folder of incoming enquiries for writing, so that a keyword can be set."""
         opened = self._open("folder", self._mailbox.folder, is_to_read=False)
         kept = opened.get(b"PERMANENTFLAGS", ())
         may = b"READ-WRITE" in opened and (b"\\*" in kept or KEYWORD.encode() in kept)
-        return Opened(int(opened[b"UIDVALIDITY"]), int(opened.get(b"UIDNEXT", 0)), may)
+        return OpenedFolder(int(opened[b"UIDVALIDITY"]), int(opened.get(b"UIDNEXT", 0)), may)
 
-    @_told()
+    @_as_mailbox_fault()
     def open_written(self, folder: str) -> None:
-        """Open the drafts, or what was sent, to look only."""
+        """Open the folder of drafts or of sent messages, read-only."""
         self._open("drafts" if folder == self.drafts else "sent", folder, is_to_read=True)
 
     def _open(self, key: str, folder: str, *, is_to_read: bool) -> dict[bytes, Any]:
@@ -144,71 +146,71 @@ class Server:
             raise MailboxFault(_NO_FOLDER.format(key=key)) from reason
         return opened
 
-    @_told()
+    @_as_mailbox_fault()
     def arrived_since(self, day: date) -> list[int]:
-        """Give the UIDs of messages that came on or after a day, are unanswered and not done."""
+        """Return the UIDs of unanswered messages since a day that are not marked as done."""
         return sorted(self._client.search(["SINCE", day, *_DONE]))
 
-    @_told()
+    @_as_mailbox_fault()
     def uids_with(self, header: str, value: str) -> list[int]:
-        """Give the UIDs in the open folder whose header is exactly so; the server looks loosely."""
+        """Return the UIDs whose header equals a value; the server itself matches substrings."""
         found = self._client.search(["UNDELETED", "HEADER", header, value])
-        return [one.uid for one in self.headers(found[-MOST_FOUND:]) if _says(one, header, value)]
+        return [one.uid for one in self.headers(found[-MAX_FOUND:]) if _says(one, header, value)]
 
-    @_told()
-    def headers(self, uids: Sequence[int]) -> list[Seen]:
-        """Fetch headers, with no mark left that they were."""
-        item = f"BODY.PEEK[HEADER]<0.{MOST_HEADER_BYTES}>"
+    @_as_mailbox_fault()
+    def headers(self, uids: Sequence[int]) -> list[FetchedMessage]:
+        """Fetch headers without setting the seen flag."""
+        item = f"BODY.PEEK[HEADER]<0.{MAX_HEADER_BYTES}>"
         fetched = self._client.fetch(uids, [item])
-        return [Seen(uid, _body(got)) for uid, got in sorted(fetched.items())]
+        return [FetchedMessage(uid, _body(got)) for uid, got in sorted(fetched.items())]
 
-    @_told()
-    def message(self, uid: int) -> Seen | None:
-        """Fetch a message's headers and what parts it has; None where it is gone meanwhile."""
-        items = [f"BODY.PEEK[HEADER]<0.{MOST_HEADER_BYTES}>", "BODYSTRUCTURE"]
+    @_as_mailbox_fault()
+    def message(self, uid: int) -> FetchedMessage | None:
+        """Fetch a message's headers and structure; None if it has been deleted since."""
+        items = [f"BODY.PEEK[HEADER]<0.{MAX_HEADER_BYTES}>", "BODYSTRUCTURE"]
         got = self._client.fetch([uid], items).get(uid)
         if got is None or b"BODYSTRUCTURE" not in got:
             return None
-        return Seen(uid, _body(got), tuple(leaves(got[b"BODYSTRUCTURE"])))
+        return FetchedMessage(uid, _body(got), tuple(leaf_parts(got[b"BODYSTRUCTURE"])))
 
-    @_told()
+    @_as_mailbox_fault()
     def part(self, uid: int, section: str, most_bytes: int) -> bytes:
-        """Fetch the beginning of one part, still encoded."""
+        """Fetch at most ``most_bytes`` of one part, still encoded."""
         got = self._client.fetch([uid], [f"BODY.PEEK[{section}]<0.{most_bytes}>"]).get(uid, {})
         return _body(got)
 
-    @_told()
+    @_as_mailbox_fault()
     def add_draft(self, draft: bytes) -> None:
-        """Put a draft into the folder for drafts; it is there once this returns."""
+        """Append a draft to the folder of drafts; it is stored once this returns."""
         self._client.append(self.drafts, draft, flags=[b"\\Draft", b"\\Seen"])
 
-    @_told()
+    @_as_mailbox_fault()
     def mark_done(self, uid: int) -> None:
         """Set our keyword on a message of the open folder."""
         self._client.add_flags([uid], [KEYWORD], silent=True)
 
-    @_told()
+    @_as_mailbox_fault()
     def wait(self, seconds: float) -> None:
-        """Return once something changes in the folder of arrivals, or after so many seconds.
+        """Return when the folder of incoming messages changes, or after a time-out in seconds.
 
-        A server without IDLE (RFC 2177) is asked again after that time.
+        A server without IDLE (RFC 2177) is polled after that time.
         """
         self._client.idle()
         self._client.idle_check(timeout=seconds)
         self._client.idle_done()
 
-    @_told()
-    def tells_of_changes(self) -> bool:
-        """Whether the server tells of new messages by itself."""
+    @_as_mailbox_fault()
+    def announces_changes(self) -> bool:
+        """Return whether the server announces new messages (IDLE)."""
         return bool(self._client.has_capability("IDLE"))
 
 
-def _says(seen: Seen, header: str, value: str) -> bool:
+def _says(seen: FetchedMessage, header: str, value: str) -> bool:
     parsed = BytesHeaderParser(policy=email.policy.compat32).parsebytes(seen.header)
     return value in str(parsed.get(header, "")).split()
 
 
 def _body(got: dict[bytes, Any]) -> bytes:
-    """Give the one body section among what was fetched."""
+    """Return the one body section of a FETCH response."""
     found = next((value for key, value in got.items() if key.startswith(b"BODY[")), b"")
     return found if isinstance(found, bytes) else b""

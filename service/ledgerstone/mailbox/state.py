@@ -1,4 +1,4 @@
-"""What was looked through, in one small file: no name, address or word of a message."""
+"""The state of the mailbox passes in one small file, which holds no text of any message."""
 
 from __future__ import annotations
 
@@ -15,9 +15,9 @@ from typing import Any, Final
 from ledgerstone.errors import MailboxFault
 
 LOOK_BACK: Final = timedelta(days=7)
-KEPT: Final = timedelta(days=60)  # a message done longer ago is never looked at again
+KEPT_FOR: Final = timedelta(days=60)  # after which a processed message's record is dropped
 _VERSION: Final = 1
-_TAKEN: Final = "Another run is at work on this mailbox. It is left to that one."
+_TAKEN: Final = "Another run is using this mailbox. This one has stopped."
 _UNREADABLE: Final = (
     "The file {path} is not one of ours, so it is not clear what was done. Move it away; the last"
     " seven days are then looked through again, and no draft is written twice."
@@ -26,24 +26,24 @@ _UNREADABLE: Final = (
 
 @dataclass(slots=True)
 class Done:
-    """One message that was dealt with: where it lay, and on which day."""
+    """One processed message: its UID, and the day."""
 
     uid: int
     day: date
 
 
 @dataclass(slots=True)
-class State:
-    """What was dealt with in the folder of arrivals.
+class MailboxState:
+    """The processed messages of the folder of incoming messages.
 
     Attributes
     ----------
     uidvalidity
-        For which the UIDs hold (RFC 3501, 2.3.1.1); None before the first run.
+        The UIDVALIDITY of the UIDs (RFC 3501, 2.3.1.1); None before the first run.
     finished
-        The day of the last run that came to its end.
+        The day of the last complete run.
     done
-        By the message's key, which holds wherever it lies.
+        By the message's key, which is the same in every folder.
     """
 
     path: Path
@@ -52,11 +52,11 @@ class State:
     done: dict[str, Done] = field(default_factory=dict)
 
     def since(self, today: date) -> date:
-        """Give the day from which messages are looked at: seven days before the last whole run."""
+        """Return the first day to search from: seven days before the last complete run."""
         return (self.finished or today) - LOOK_BACK
 
     def open_folder(self, uidvalidity: int) -> bool:
-        """Take the folder's UIDs as valid; False where what was noted of them holds no longer."""
+        """Set the UIDVALIDITY; False if it has changed, so that the recorded UIDs are stale."""
         is_same = self.uidvalidity == uidvalidity
         if not is_same:
             for one in self.done.values():
@@ -65,23 +65,23 @@ class State:
         return is_same
 
     def known_uids(self) -> set[int]:
-        """Give the UIDs of messages that were dealt with."""
+        """Return the UIDs of processed messages."""
         return {one.uid for one in self.done.values()}
 
     def note(self, key: str, uid: int, today: date) -> None:
-        """Note that a message was dealt with."""
+        """Record a processed message."""
         known = self.done.get(key)
         self.done[key] = Done(uid, known.day if known else today)
         self.save()
 
     def finish(self, today: date) -> None:
-        """Note that a run came to its end, and forget what is long past."""
+        """Record a complete run, and drop records that are out of date."""
         self.finished = today
-        self.done = {key: one for key, one in self.done.items() if today - one.day <= KEPT}
+        self.done = {key: one for key, one in self.done.items() if today - one.day <= KEPT_FOR}
         self.save()
 
     def save(self) -> None:
-        """Write the file whole or not at all."""
+        """Write the file atomically."""
         done = {key: [one.uid, one.day.isoformat()] for key, one in self.done.items()}
         finished = self.finished.isoformat() if self.finished else None
         members = {"version": _VERSION, "uidvalidity": self.uidvalidity, "finished": finished}
@@ -94,13 +94,13 @@ class State:
 
 
 @contextmanager
-def state_in(path: Path) -> Iterator[State]:
-    """Read the state, and keep every other run away from it meanwhile.
+def state_in(path: Path) -> Iterator[MailboxState]:
+    """Read the state and lock it against other runs.
 
     Raises
     ------
     MailboxFault
-        Another run has it, or the file is not ours.
+        Another run holds the lock, or the file is not one of ours.
     OSError
     """
     with path.with_name(f"{path.name}.lock").open("a") as lock:
@@ -111,21 +111,21 @@ def state_in(path: Path) -> Iterator[State]:
         yield _read(path)
 
 
-def _read(path: Path) -> State:
+def _read(path: Path) -> MailboxState:
     try:
         members = json.loads(path.read_text(encoding="utf-8"))
         return _state(path, members)
     except FileNotFoundError:
-        return State(path)
+        return MailboxState(path)
     except (ValueError, TypeError, KeyError, AttributeError) as reason:
         raise MailboxFault(_UNREADABLE.format(path=path.name)) from reason
 
 
-def _state(path: Path, members: dict[str, Any]) -> State:
+def _state(path: Path, members: dict[str, Any]) -> MailboxState:
     if members["version"] != _VERSION:
         raise ValueError(members["version"])
     finished = members["finished"]
-    return State(
+    return MailboxState(
         path,
         uidvalidity=members["uidvalidity"],
         finished=date.fromisoformat(finished) if finished else None,

@@ -1,4 +1,4 @@
-"""A message's BODYSTRUCTURE: which of its parts are text to fetch, and what is only attached."""
+"""A message's BODYSTRUCTURE: its text parts, which are fetched, and its attachments."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from email.header import decode_header, make_header
 from email.utils import collapse_rfc2231_value, decode_params, unquote
 from typing import Any, Final
 
-MOST_LEAVES: Final = 300
+MAX_LEAVES: Final = 300
 _EXTENSION: Final = {
     "text": 8,
     "message/rfc822": 10,
@@ -17,17 +17,17 @@ _OTHER_EXTENSION: Final = 7
 
 
 @dataclass(frozen=True, slots=True)
-class Leaf:
-    """One part that holds no others.
+class LeafPart:
+    """A part that is not a multipart.
 
     Attributes
     ----------
     section
-        Its number, as ``BODY[…]`` takes it: ``1.2``.
+        Its part number for ``BODY[…]``, such as ``1.2``.
     name
-        Its file's name, where one is given.
+        Its file name, if one is given.
     is_attached
-        Whether it is a file beside the text, and never fetched.
+        Whether it is an attachment, which is never fetched.
     """
 
     section: str
@@ -41,21 +41,21 @@ class Leaf:
 
     @property
     def shown(self) -> str:
-        """What it is called: its file's name, else its kind."""
+        """Its file name, else its media type."""
         return self.name or f"{self.kind}/{self.subtype}"
 
 
-def leaves(structure: Sequence[Any]) -> list[Leaf]:
-    """Give a message's parts in order, at most so many; those of attached messages are not told.
+def leaf_parts(structure: Sequence[Any]) -> list[LeafPart]:
+    """Return up to ``MAX_LEAVES`` parts in order; attached messages are not descended into.
 
     Parameters
     ----------
     structure
-        As imapclient gives it: of a multipart, a list of its parts comes first.
+        As imapclient returns it: for a multipart, a list of its parts comes first.
     """
-    found: list[Leaf] = []
+    found: list[LeafPart] = []
     waiting: list[tuple[str, Sequence[Any]]] = [("", structure)]
-    while waiting and len(found) < MOST_LEAVES:
+    while waiting and len(found) < MAX_LEAVES:
         section, part = waiting.pop()
         if part and isinstance(part[0], list):
             inner = [(f"{section}.{i}".lstrip("."), one) for i, one in enumerate(part[0], start=1)]
@@ -65,12 +65,12 @@ def leaves(structure: Sequence[Any]) -> list[Leaf]:
     return found
 
 
-def _leaf(section: str, part: Sequence[Any]) -> Leaf:
+def _leaf(section: str, part: Sequence[Any]) -> LeafPart:
     kind, subtype = (_text(one).lower() for one in (*part[:2], b"", b"")[:2])
     parameters = _parameters(part[2]) if len(part) > 2 else {}
     disposition, given = _disposition(part, kind, subtype)
     name = _file_name({**parameters, **given})
-    return Leaf(
+    return LeafPart(
         section,
         kind,
         subtype,
@@ -83,7 +83,7 @@ def _leaf(section: str, part: Sequence[Any]) -> Leaf:
 
 
 def _disposition(part: Sequence[Any], kind: str, subtype: str) -> tuple[str, Mapping[str, str]]:
-    """Give the disposition and its parameters; ``""`` where the server does not say."""
+    """Return the disposition and its parameters; ``""`` if the server gives none."""
     extension = _EXTENSION.get(kind, _EXTENSION.get(f"{kind}/{subtype}", _OTHER_EXTENSION))
     said = part[extension + 1] if len(part) > extension + 1 else None
     if not isinstance(said, tuple) or not said:
@@ -92,7 +92,7 @@ def _disposition(part: Sequence[Any], kind: str, subtype: str) -> tuple[str, Map
 
 
 def _parameters(listed: object) -> dict[str, str]:
-    """Read ``("charset" "utf-8" …)``; those that are split or encoded (RFC 2231) become whole."""
+    """Read ``("charset" "utf-8" …)``; split or encoded parameters (RFC 2231) are decoded."""
     if not isinstance(listed, tuple):
         return {}
     names, values = listed[::2], listed[1::2]

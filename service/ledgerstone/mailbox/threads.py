@@ -1,4 +1,4 @@
-"""What was written already in a thread: in the drafts and among what was sent."""
+"""The workshop's earlier letters in a thread: among its drafts and its sent messages."""
 
 from __future__ import annotations
 
@@ -9,25 +9,25 @@ from datetime import date
 from email.parser import BytesHeaderParser
 from email.utils import parsedate_to_datetime
 
-from ledgerstone.mailbox.heads import Head
-from ledgerstone.mailbox.server import Seen, Server
+from ledgerstone.mailbox.heads import MessageHeaders
+from ledgerstone.mailbox.server import FetchedMessage, Server
 
 
 @dataclass(frozen=True, slots=True)
-class Written:
-    """A letter of ours: its Message-ID, and the day that stands on it."""
+class SentLetter:
+    """An earlier letter of the workshop: its Message-ID and its date."""
 
     message_id: str
     day: date | None
 
 
-def is_answered(server: Server, head: Head, draft: str) -> bool:
-    """Whether the drafts, or what was sent, hold an answer to a message.
+def is_answered(server: Server, head: MessageHeaders, draft: str) -> bool:
+    """Return whether the drafts or the sent messages hold an answer to a message.
 
     Parameters
     ----------
     draft
-        The Message-ID that our own draft for it has.
+        The Message-ID that the draft for it would have.
     """
     for _ in _opened(server):
         if server.uids_with("Message-ID", draft):
@@ -37,9 +37,9 @@ def is_answered(server: Server, head: Head, draft: str) -> bool:
     return False
 
 
-def replaced_by(server: Server, head: Head) -> Written | None:
-    """Find the last letter of ours that a new message in its thread makes stale."""
-    found: list[Written] = []
+def replaced_by(server: Server, head: MessageHeaders) -> SentLetter | None:
+    """Return the workshop's last letter in the thread, which a new message makes out of date."""
+    found: list[SentLetter] = []
     for _ in _opened(server):
         for one in head.thread:
             uids = {*server.uids_with("In-Reply-To", one), *server.uids_with("Message-ID", one)}
@@ -48,17 +48,17 @@ def replaced_by(server: Server, head: Head) -> Written | None:
 
 
 def _opened(server: Server) -> Iterator[str]:
-    """Open the drafts, then what was sent, where there is such a folder."""
+    """Open the drafts, then the sent messages if there is such a folder."""
     for folder in (server.drafts, server.sent):
         if folder:
             server.open_written(folder)
             yield folder
 
 
-def _written(seen: Seen) -> Written:
+def _written(seen: FetchedMessage) -> SentLetter:
     parsed = BytesHeaderParser(policy=email.policy.compat32).parsebytes(seen.header)
     try:
         day = parsedate_to_datetime(str(parsed.get("Date", ""))).date()
     except (ValueError, TypeError, IndexError):
         day = None
-    return Written(str(parsed.get("Message-ID", "")).strip(), day)
+    return SentLetter(str(parsed.get("Message-ID", "")).strip(), day)

@@ -7,15 +7,15 @@ from dataclasses import dataclass, replace
 
 from ledgerstone.mix.mixes import Coat, Mix
 from ledgerstone.workshop import proportions
-from ledgerstone.workshop.proportions import Part, Role
+from ledgerstone.workshop.proportions import MixPart, Role
 from ledgerstone.workshop.records import Mixer, Recipe
 
-NEARLY = 1e-9  # a litre over the mixer by rounding alone is no litre over
+NEARLY = 1e-9  # relative; a volume above the mixer's by rounding only is not above it
 
 
 @dataclass(frozen=True, slots=True)
 class Weighing:
-    """One thing to weigh: exactly, and as the scale can show it."""
+    """One constituent to weigh: its exact mass, and rounded to the scale's step."""
 
     name: str
     role: Role
@@ -31,7 +31,7 @@ class Weighing:
 
 @dataclass(frozen=True, slots=True)
 class Batch:
-    """One filling of the mixer, in the order in which things go in.
+    """One batch of the mixer, its constituents in the order of mixing.
 
     ``cement_kg`` and ``water_cement_ratio`` are of the exact masses; ``bags`` where it is mixed by
     the bag.
@@ -46,24 +46,24 @@ class Batch:
 
     @property
     def kg(self) -> float:
-        """Mass of the fresh batch."""
+        """Mass of the fresh batch, kg."""
         return sum(weighing.kg for weighing in self.weighings)
 
 
 @dataclass(frozen=True, slots=True)
 class Batches:
-    """The same batch so many times."""
+    """One batch, and how many times it is made."""
 
     count: int
     batch: Batch
 
     @property
     def litres(self) -> float:
-        """Litres of them all."""
+        """Volume of all batches, litres."""
         return self.count * self.batch.litres
 
 
-def weighing(part: Part, mixer: Mixer) -> Weighing:
+def weighing(part: MixPart, mixer: Mixer) -> Weighing:
     """Return the part as weighed: on the small scale as far as that goes, else on the large."""
     fine = part.kg <= mixer.fine_scale_most_kg and part.role in ("pigment", "plasticiser", "fibre")
     step = mixer.fine_scale_step_kg if fine else mixer.scale_step_kg
@@ -71,32 +71,34 @@ def weighing(part: Part, mixer: Mixer) -> Weighing:
     return Weighing(part.name, part.role, part.kg, round(steps * step, 9), step)
 
 
-def as_they_lie(parts: tuple[Part, ...]) -> tuple[Part, ...]:
-    """Return the parts as they lie in the shed: aggregate moist, and the less water added.
+def with_stored_moisture(parts: tuple[MixPart, ...]) -> tuple[MixPart, ...]:
+    """Return the parts, kg, with the aggregate as moist as it is stored and the water corrected.
 
-    Aggregate at SSD holds its absorption; what the heap holds beyond that is water that is not
-    added, what it lacks is. The mass of all stays.
+    Aggregate at SSD holds its absorption. Moisture beyond that is taken off the added water, and
+    moisture short of it is added. The total mass does not change.
 
-    Source: moisture correction of ACI 211.1, on the oven-dry mass.
+    Source
+    ------
+    Moisture correction of ACI 211.1, on the oven-dry mass.
     """
     moist = tuple(_moist(part) for part in parts)
     surplus = proportions.mass_kg(moist) - proportions.mass_kg(parts)
     return tuple(_less(part, surplus) if part.role == "water" else part for part in moist)
 
 
-def _moist(part: Part) -> Part:
+def _moist(part: MixPart) -> MixPart:
     if part.role != "aggregate":
         return part
     dry_kg = part.kg / (1 + part.absorption_percent / 100)
     return _less(part, part.kg - dry_kg * (1 + part.moisture_percent / 100))
 
 
-def _less(part: Part, kg: float) -> Part:
+def _less(part: MixPart, kg: float) -> MixPart:
     return replace(part, kg=part.kg - kg)
 
 
 def batches(mix: Mix, litres: float, recipe: Recipe, mixer: Mixer) -> Batches:
-    """Split so many litres of a mix evenly over as few batches as the mixer can do.
+    """Split a volume, litres, of a mix evenly over the fewest batches that the mixer holds.
 
     Where the recipe takes whole bags, each batch takes as many of them, and makes a little more.
     """
@@ -105,7 +107,7 @@ def batches(mix: Mix, litres: float, recipe: Recipe, mixer: Mixer) -> Batches:
 
 
 def split(mix: Mix, litres: float, recipe: Recipe, mixer: Mixer) -> tuple[int, float]:
-    """Return how many batches so many litres take, and the litres of each."""
+    """Return the number of batches that a volume, litres, takes, and the litres of each."""
     if recipe.bag is not None and recipe.bag.whole_bags:
         return _whole_bags(mix, litres, recipe.bag.bag_kg, mixer)
     count = max(1, math.ceil(litres / mixer.working_l - NEARLY))
@@ -129,7 +131,7 @@ def _batch(mix: Mix, litres: float, recipe: Recipe, mixer: Mixer) -> Batch:
     return Batch(
         coat=mix.coat,
         litres=litres,
-        weighings=tuple(weighing(part, mixer) for part in as_they_lie(parts)),
+        weighings=tuple(weighing(part, mixer) for part in with_stored_moisture(parts)),
         cement_kg=proportions.cement_kg(parts),
         water_cement_ratio=mix.water_cement_ratio,
         bags=_bag_kg_per_m3(mix) * litres / 1000 / recipe.bag.bag_kg if recipe.bag else None,
@@ -137,17 +139,17 @@ def _batch(mix: Mix, litres: float, recipe: Recipe, mixer: Mixer) -> Batch:
 
 
 def batch_minutes(count: int, mixer: Mixer) -> float:
-    """Minutes to weigh, mix and place so many batches, one after the other."""
+    """Minutes to weigh, mix and place ``count`` batches, one after the other."""
     return count * mixer.minutes_per_batch
 
 
 def pour_minutes(face: int, backing: int, mixer: Mixer) -> float:
-    """Minutes of one pour, from the first thing weighed to the last batch placed."""
+    """Return the minutes of one pour, from the first weighing to the last batch placed."""
     return batch_minutes(face + backing, mixer)
 
 
 def open_minutes(face: int, backing: int, mixer: Mixer) -> float:
-    """Minutes that the first concrete placed waits until the last is placed on it or against it.
+    """Minutes from placing the first concrete of a pour to placing the last on or against it.
 
     Compare it with the mixer's ``open_minutes``: a longer wait leaves a cold joint.
     """

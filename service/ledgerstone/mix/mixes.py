@@ -8,7 +8,7 @@ from typing import Literal
 
 from ledgerstone.order import Slab
 from ledgerstone.workshop import proportions
-from ledgerstone.workshop.proportions import Part
+from ledgerstone.workshop.proportions import MixPart
 from ledgerstone.workshop.records import Dose, FaceCoat, Pigment, Recipe, Workshop
 
 Coat = Literal["face", "backing", "body"]
@@ -30,22 +30,22 @@ class Mix:
     """
 
     coat: Coat
-    parts: tuple[Part, ...]
+    parts: tuple[MixPart, ...]
     air_percent: float
 
     @property
     def fresh_kg_per_m3(self) -> float:
-        """Density freshly mixed."""
+        """Density of the fresh mix, kg/m³."""
         return proportions.fresh_kg_per_m3(self.parts, self.air_percent)
 
     @property
     def cement_kg_per_m3(self) -> float:
-        """Cement in a cubic metre."""
+        """Cement, kg in a cubic metre."""
         return proportions.cement_kg(self.parts)
 
     @property
     def water_cement_ratio(self) -> float:
-        """Free water over cement, admixtures' water counted as EN 206 5.2.6 has it."""
+        """Free water over cement by mass, a pure number; admixtures' water by EN 206 5.2.6."""
         return proportions.water_cement_ratio(self.parts, self.air_percent)
 
 
@@ -59,11 +59,11 @@ def palette_tint(slab: Slab, workshop: Workshop) -> Tint:
 
 def pigment_parts(
     doses: Iterable[Dose], cement_kg: float, pigments: Sequence[Pigment]
-) -> tuple[Part, ...]:
-    """Return the pigments for so much cement: a dose is percent of the cement's mass."""
+) -> tuple[MixPart, ...]:
+    """Return the pigments, kg, for ``cement_kg``: a dose is percent of the cement's mass."""
     shelf = {pigment.name: pigment for pigment in pigments}
     return tuple(
-        Part(
+        MixPart(
             name=dose.pigment,
             role="pigment",
             kg=cement_kg * dose.percent / 100,
@@ -89,7 +89,7 @@ def mixes_of(tint: Tint, workshop: Workshop) -> tuple[Mix, ...]:
     return _face(backing, recipe.face_coat), backing
 
 
-def _coloured(tint: Tint, recipe: Recipe, pigments: Sequence[Pigment]) -> tuple[Part, ...]:
+def _coloured(tint: Tint, recipe: Recipe, pigments: Sequence[Pigment]) -> tuple[MixPart, ...]:
     plain = recipe.parts
     colour = pigment_parts(tint.doses, proportions.cement_kg(plain), pigments)
     at = next(i for i, part in enumerate(plain) if part.cement_percent) + 1
@@ -129,9 +129,13 @@ def weaker(mixes: Sequence[Mix]) -> Mix:
 
 
 def hardened_kg_per_m3(tint: Tint, workshop: Workshop) -> float:
-    """Density of the hardened concrete, pigment in it, without steel.
+    """Density of the hardened concrete with its pigment, without steel, kg/m³.
 
-    The recipe's own hardened density, heavier as pigment makes the fresh mix heavier.
+    The recipe's own hardened density times the ratio by which pigment raises the fresh density.
+
+    Source
+    ------
+    The profile's densities; the scaling is our own.
     """
     recipe = workshop.recipe
     return recipe.density_kg_per_m3 * (
@@ -142,7 +146,7 @@ def hardened_kg_per_m3(tint: Tint, workshop: Workshop) -> float:
 def largest_aggregate_mm(
     narrowest_mm: float | None, depth_mm: float | None, clear_spacing_mm: float | None = None
 ) -> float:
-    """Return the largest grain that still flows into a form.
+    """Return the largest grain, mm, that still flows into a form.
 
     Parameters
     ----------
@@ -156,11 +160,11 @@ def largest_aggregate_mm(
     Raises
     ------
     ValueError
-        Nothing is told.
+        None of the three is given.
 
-    Notes
-    -----
-    Source: ACI 318-19 26.4.2.1(a)(5): the least of 1/5 of the narrowest distance between the sides
+    Source
+    ------
+    ACI 318-19 26.4.2.1(a)(5): the least of 1/5 of the narrowest distance between the sides
     of forms, 1/3 of a slab's depth and 3/4 of the clear spacing.
     """
     rules = ((narrowest_mm, 1 / 5), (depth_mm, 1 / 3), (clear_spacing_mm, 3 / 4))

@@ -36,7 +36,7 @@ class SlabConcrete:
 
 @dataclass(frozen=True, slots=True)
 class Pour:
-    """Pieces that are poured together, by slab index, and so many times over.
+    """Pieces that are poured together, by slab index, and how many times.
 
     ``face`` is absent where the recipe has no face coat. ``minutes`` runs from the first thing
     weighed; ``open_minutes`` is how long the first concrete placed waits for the last.
@@ -57,15 +57,15 @@ class Pour:
 
     @property
     def litres(self) -> float:
-        """Litres mixed for the pour once."""
+        """Volume mixed for one repetition of the pour, litres."""
         return sum(one.litres for one in self.batches)
 
 
 @dataclass(frozen=True, slots=True)
 class Purchase:
-    """One thing that the order uses: exactly, in whole packs, and at either price.
+    """One material of the order: the exact amount, the whole packs, and the price by either.
 
-    ``packs`` is None where it is bought loose; ``packs_price`` is then the price by use.
+    ``packs`` is None if it is bought loose; ``packs_price`` is then the price by use.
     ``pack_kg`` is what one pack holds.
     """
 
@@ -194,9 +194,11 @@ def _purchases(
 ) -> Iterator[Purchase]:
     """Yield what the order uses up, in the order of mixing; mains water is not bought in packs."""
     used: dict[str, tuple[Role, float]] = {}
+    water = next((c.name for c in workshop.recipe.constituents if c.role == "water"), "water")
     for weighing, times in (*_mixed(pours), *_filled(slurries)):
-        kg = used.get(weighing.name, (weighing.role, 0.0))[1] + times * weighing.kg
-        used[weighing.name] = (weighing.role, kg)
+        name = water if weighing.role == "water" else weighing.name
+        kg = used.get(name, (weighing.role, 0.0))[1] + times * weighing.kg
+        used[name] = (weighing.role, kg)
     bought = _prices(workshop)
     for name, (role, kg) in used.items():
         price, pack_kg = bought.get(name, (Decimal(0), None))

@@ -22,7 +22,7 @@ class CoatLitres:
 
     @property
     def total(self) -> float:
-        """Both together."""
+        """Both together, litres."""
         return self.face + self.backing
 
 
@@ -44,7 +44,7 @@ class PourGroup:
 
 
 def placed_l(shape: Shape, workshop: Workshop) -> float:
-    """Litres in the mould of one piece: the slab, and what is sanded off its back."""
+    """Volume in the mould of one piece, litres: the slab, and what is sanded off its back."""
     proud_mm3 = shape.net_area_mm2 * workshop.boards.sanding_mm
     return (shape.volume_mm3 + proud_mm3) / MM3_PER_L
 
@@ -70,13 +70,13 @@ def pour_groups(
     Parameters
     ----------
     litres, tints, areas_mm2
-        Of one piece of each slab; with its area, the tables' bounds what is poured together, else
-        the pieces lie on them at once already.
+        Of one piece of each slab: volume, litres, colour and area, mm². With areas, the tables'
+        area limits what is poured together; without, all pieces are on the tables at once already.
 
     Notes
     -----
-    What has the same mix is poured together as long as its last batch is placed within the open
-    time. A single piece is one pour however long it takes.
+    Pieces of one mix are poured together as long as the last batch is placed within the open time.
+    A single piece is one pour however long it takes.
     """
     by_tint: dict[Tint, list[int]] = {}
     for i in pieces:
@@ -97,7 +97,7 @@ def pour_groups(
 
 
 def batches_alone(litres: CoatLitres, tint: Tint, workshop: Workshop) -> int:
-    """How often the mixer is filled for a piece that is poured by itself."""
+    """Number of batches of a piece that is poured by itself; ``litres`` as `coat_litres`."""
     return _group((0,), tint, mixes_of(tint, workshop), (litres,), workshop).batches
 
 

@@ -1,4 +1,4 @@
-"""What goes on after the concrete: slurry into the voids, sealer onto the face."""
+"""Slurry for the voids and sealer for the face."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from ledgerstone.mix.batches import Weighing, weighing
 from ledgerstone.mix.mixes import Tint, neat_cement, pigment_parts
 from ledgerstone.surfaces import Surface
 from ledgerstone.workshop import proportions
-from ledgerstone.workshop.proportions import Part
+from ledgerstone.workshop.proportions import MixPart
 from ledgerstone.workshop.records import Workshop
 
 
@@ -20,17 +20,19 @@ class Slurry:
     weighings: tuple[Weighing, ...]
 
     def kg(self, role: str) -> float:
-        """Exact mass of what has this role: cement, water or pigment."""
+        """Exact mass of what has this role (cement, water or pigment), kg."""
         return sum(one.kg for one in self.weighings if one.role == role)
 
 
 def slurry_of(surface: Surface, area_m2: float, tint: Tint, workshop: Workshop) -> Slurry:
-    """Return the slurry that fills the voids of so much face: water, cement, pigment.
+    """Return the slurry that fills the voids of a face, ``area_m2``: water, cement, pigment.
 
     The dose is that of the body, on the neat cement (common practice, no source); what a square
     metre takes is the profile's.
 
-    Source: absolute volumes: a litre holds ``1 / (1/ρ + w/c)`` of cement.
+    Source
+    ------
+    Absolute volumes: a litre holds ``1 / (1/ρ + w/c)`` of cement.
     """
     litres = area_m2 * sum(o.l_per_m2 for o in workshop.slurry.amounts if o.surface == surface)
     parts = _parts(tint, workshop)
@@ -39,7 +41,7 @@ def slurry_of(surface: Surface, area_m2: float, tint: Tint, workshop: Workshop) 
 
 
 def repair_pot(tint: Tint, workshop: Workshop) -> Slurry | None:
-    """Return the pot of dry slurry that goes with a piece, or none where the profile has none.
+    """Return the pot of dry slurry that goes with a piece; none if the profile has none.
 
     Its litres are those it makes with the water that is stirred in later.
     """
@@ -53,12 +55,12 @@ def repair_pot(tint: Tint, workshop: Workshop) -> Slurry | None:
     return Slurry(litres, tuple(weighing(part, workshop.mixer) for part in dry))
 
 
-def _parts(tint: Tint, workshop: Workshop) -> tuple[Part, ...]:
+def _parts(tint: Tint, workshop: Workshop) -> tuple[MixPart, ...]:
     """Return slurry of a kilogram of neat cement: water, cement, the slab's own dose."""
     rule = workshop.slurry
     return (
-        Part(name="water", role="water", kg=rule.water_cement_ratio, density_kg_per_m3=1000.0),
-        Part(
+        MixPart(name="water", role="water", kg=rule.water_cement_ratio, density_kg_per_m3=1000.0),
+        MixPart(
             name=neat_cement(tint, workshop.recipe),
             role="cement",
             kg=1.0,
@@ -70,5 +72,5 @@ def _parts(tint: Tint, workshop: Workshop) -> tuple[Part, ...]:
 
 
 def sealer_l(area_m2: float, coats: int, coverage_m2_per_l: float) -> float:
-    """Litres of sealer for so much face in so many coats."""
+    """Sealer for a face in some coats, litres: area times coats over coverage."""
     return area_m2 * coats / coverage_m2_per_l

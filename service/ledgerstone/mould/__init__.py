@@ -1,10 +1,10 @@
 """What goes into the mould: boards and their nesting, formers, beads, screws, release agent."""
 
-from ledgerstone.mould.forms import Bead, Curve, Former, Run, runs, screws_for, takes_plug
+from ledgerstone.mould.forms import Bead, Curve, Former, SideRun, runs, screws_for, takes_plug
 from ledgerstone.mould.nesting import (
-    Cut,
+    CutLength,
     Nest,
-    Placed,
+    NestedPiece,
     SheetPart,
     Stock,
     cut_lengths,
@@ -16,14 +16,14 @@ from ledgerstone.mould.plan import Mould, MouldPlan, Supply, mould_of, mould_pla
 __all__ = [
     "Bead",
     "Curve",
-    "Cut",
+    "CutLength",
     "Former",
     "Mould",
     "MouldPlan",
     "Nest",
-    "Placed",
-    "Run",
+    "NestedPiece",
     "SheetPart",
+    "SideRun",
     "Stock",
     "Supply",
     "cut_lengths",

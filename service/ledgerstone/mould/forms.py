@@ -16,7 +16,7 @@ from ledgerstone.outline import XY, Side
 from ledgerstone.shape import Opening, Shape
 from ledgerstone.workshop.records import Boards, EdgeOffered, Workshop
 
-ON_THE_SIDE_MM = 1e-3  # a point so near a side's own line lies on it: its straight part
+ON_THE_SIDE_MM = 1e-3  # a point nearer than this to a side's line is on its straight part
 _PLAIN = Edge()
 
 
@@ -57,8 +57,8 @@ class Bead:
 
 
 @dataclass(frozen=True, slots=True)
-class Run:
-    """The straight part of one side, and the arc that follows it; zero where there is none.
+class SideRun:
+    """The straight part of one side, and the arc that follows it; zero if there is none.
 
     ``turn_radians`` is the turn at its far end: positive at an outside corner.
     """
@@ -69,17 +69,17 @@ class Run:
     turn_radians: float
 
 
-def runs(shape: Shape) -> tuple[Run, ...]:
+def runs(shape: Shape) -> tuple[SideRun, ...]:
     """Return each side's straight part and the arc at its far end; a round is one arc."""
     if not shape.corners:
-        return tuple(Run(side.name, 0.0, side.length_mm, math.tau) for side in shape.sides)
+        return tuple(SideRun(side.name, 0.0, side.length_mm, math.tau) for side in shape.sides)
     n = len(shape.corners)
     ends = [(shape.corners[i], shape.corners[(i + 1) % n]) for i in range(n)]
     straight = [_straight_mm(side, *end) for side, end in zip(shape.sides, ends, strict=True)]
     return tuple(_run(shape, straight, i) for i in range(n))
 
 
-def _run(shape: Shape, straight: list[tuple[float, float]], i: int) -> Run:
+def _run(shape: Shape, straight: list[tuple[float, float]], i: int) -> SideRun:
     n = len(shape.corners)
     at = (i + 1) % n
     turn = _turn(shape.corners[i], shape.corners[at], shape.corners[(at + 1) % n])
@@ -87,7 +87,7 @@ def _run(shape: Shape, straight: list[tuple[float, float]], i: int) -> Run:
     tangent = math.dist(shape.corners[i], shape.corners[at]) - ends
     half = abs(turn) / 2
     arc = 2 * half * tangent / math.tan(half) if tangent > ON_THE_SIDE_MM and half > 0 else 0.0
-    return Run(shape.sides[i].name, max(0.0, ends - starts), arc, turn)
+    return SideRun(shape.sides[i].name, max(0.0, ends - starts), arc, turn)
 
 
 def _straight_mm(side: Side, first: XY, last: XY) -> tuple[float, float]:
@@ -167,7 +167,7 @@ def formers(slab: Slab, shape: Shape, boards: Boards) -> Iterator[Former]:
 
 
 def takes_plug(cutout: Cutout, opening: Opening, boards: Boards) -> bool:
-    """Whether an opening is a small round one, formed by a turned plug and not by foam."""
+    """Return whether an opening is a small round one, formed by a turned plug and not by foam."""
     return kind_of(cutout).is_circle and opening.longer_mm <= boards.plug_up_to_mm
 
 
@@ -227,7 +227,7 @@ def _smallest_mm(offered: dict[Profile, EdgeOffered], profile: Profile) -> float
 
 
 def drips_mm(slab: Slab, shape: Shape, boards: Boards) -> dict[str, float]:
-    """Length of the drip former by side: the side, less a stop at each end."""
+    """Length of the drip former by side, mm: the side, less a stop at each end."""
     return {
         side.name: max(0.0, side.length_mm - 2 * boards.drip_stop_mm)
         for side in shape.sides

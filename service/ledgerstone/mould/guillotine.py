@@ -2,10 +2,12 @@
 
 A sheet is a list of free rectangles. A piece goes into the one whose shorter side it leaves least
 of, at the corner nearest the origin, and a cut along one of the piece's sides divides what is left
-in two. Offcuts are never joined again: two that lie on either side of an earlier cut can make a
+in two. Offcuts are never merged: two that lie on either side of an earlier cut can make a
 pinwheel, which no saw cuts.
 
-Source: Jylänki, A Thousand Ways to Pack the Bin (2010), 2.2: the guillotine algorithm, best short
+Source
+------
+Jylänki, A Thousand Ways to Pack the Bin (2010), 2.2: the guillotine algorithm, best short
 side fit, and the splits by shorter leftover axis and by shorter axis.
 """
 
@@ -19,7 +21,7 @@ Split = Literal["shorter leftover", "shorter side"]
 SPLITS: tuple[Split, ...] = ("shorter leftover", "shorter side")
 
 
-class Rectangle(NamedTuple):
+class SheetRectangle(NamedTuple):
     """A rectangle on a sheet, in whole steps, from the sheet's corner."""
 
     x: int
@@ -30,7 +32,7 @@ class Rectangle(NamedTuple):
 
 @dataclass(slots=True)
 class Packing:
-    """Pieces placed one after another, each on the first sheet that takes it.
+    """Pieces placed one by one, each on the first sheet that takes it.
 
     Attributes
     ----------
@@ -41,9 +43,9 @@ class Packing:
     length: int
     width: int
     split: Split
-    free: list[list[Rectangle]] = field(default_factory=list)
+    free: list[list[SheetRectangle]] = field(default_factory=list)
 
-    def place(self, length: int, width: int) -> tuple[int, Rectangle]:
+    def place(self, length: int, width: int) -> tuple[int, SheetRectangle]:
         """Place one piece; return which sheet it is on, and where.
 
         Raises
@@ -56,14 +58,16 @@ class Packing:
             placed = self._placed(free, ways)
             if placed is not None:
                 return number, placed
-        fresh = [Rectangle(0, 0, self.length, self.width)]
+        fresh = [SheetRectangle(0, 0, self.length, self.width)]
         placed = self._placed(fresh, ways)
         if placed is None:
             raise ValueError(f"{length} × {width} steps is larger than a sheet")
         self.free.append(fresh)
         return len(self.free) - 1, placed
 
-    def _placed(self, free: list[Rectangle], ways: Sequence[tuple[int, int]]) -> Rectangle | None:
+    def _placed(
+        self, free: list[SheetRectangle], ways: Sequence[tuple[int, int]]
+    ) -> SheetRectangle | None:
         """Place a piece on one sheet, taking what it leaves into what is free."""
         fits = (
             (min(one.length - a, one.width - b), turned, number)
@@ -77,22 +81,24 @@ class Packing:
         _, turned, number = best
         one, (a, b) = free.pop(number), ways[turned]
         free += [rest for rest in self._offcuts(one, a, b) if rest.length and rest.width]
-        return Rectangle(one.x, one.y, a, b)
+        return SheetRectangle(one.x, one.y, a, b)
 
-    def _offcuts(self, one: Rectangle, a: int, b: int) -> tuple[Rectangle, Rectangle]:
+    def _offcuts(
+        self, one: SheetRectangle, a: int, b: int
+    ) -> tuple[SheetRectangle, SheetRectangle]:
         """Return what is left beyond, and beside, a piece at the corner of a free rectangle."""
         beside, beyond = one.length - a, one.width - b
         leftover = self.split == "shorter leftover"
         along = beside < beyond if leftover else one.length < one.width
         return (
-            Rectangle(one.x, one.y + b, one.length if along else a, beyond),
-            Rectangle(one.x + a, one.y, beside, b if along else one.width),
+            SheetRectangle(one.x, one.y + b, one.length if along else a, beyond),
+            SheetRectangle(one.x + a, one.y, beside, b if along else one.width),
         )
 
 
 def packed(
     sides: Sequence[tuple[int, int]], sheet: tuple[int, int], split: Split
-) -> list[tuple[int, Rectangle]]:
+) -> list[tuple[int, SheetRectangle]]:
     """Pack rectangles, which may be turned, in the given order; return each one's sheet and place.
 
     Raises

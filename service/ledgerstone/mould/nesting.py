@@ -6,16 +6,16 @@ import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from ledgerstone.mould.guillotine import SPLITS, Rectangle, Split, packed
+from ledgerstone.mould.guillotine import SPLITS, SheetRectangle, Split, packed
 
 STEPS_PER_MM = 1000  # nests count in whole steps; what fits in mm still fits when rounded
-MANY_PIECES = 120  # up to so many, each way of splitting is tried and the best nest kept
+MANY_PIECES = 120  # up to this many, each way of splitting is tried and the best nest kept
 AT_ONCE = 200  # more are nested in lots, each on sheets of its own: time grows with the square
 
 
 @dataclass(frozen=True, slots=True)
 class SheetPart:
-    """A rectangle to cut, so many times; it may be turned."""
+    """A rectangle to cut, and how many; it may be turned."""
 
     name: str
     length_mm: float
@@ -24,7 +24,7 @@ class SheetPart:
 
 
 @dataclass(frozen=True, slots=True)
-class Placed:
+class NestedPiece:
     """One piece where it lies on its sheet, from the sheet's corner, as turned."""
 
     name: str
@@ -42,27 +42,27 @@ class Nest:
     length_mm: float
     width_mm: float
     sheets: int
-    placed: tuple[Placed, ...]
+    placed: tuple[NestedPiece, ...]
 
     @property
     def used_mm2(self) -> float:
-        """Area of the pieces."""
+        """Area of the pieces, mm²."""
         return sum(one.length_mm * one.width_mm for one in self.placed)
 
     @property
     def waste_mm2(self) -> float:
-        """Area of the sheets that no piece takes, saw cuts in it."""
+        """Area of the sheets that no piece covers, saw cuts included, mm²."""
         return self.sheets * self.length_mm * self.width_mm - self.used_mm2
 
     @property
     def waste_percent(self) -> float:
-        """Waste in percent of the sheets; zero where there is no sheet."""
+        """Waste in percent of the sheets; zero if there is no sheet."""
         bought = self.sheets * self.length_mm * self.width_mm
         return 100 * self.waste_mm2 / bought if bought else 0.0
 
 
 @dataclass(frozen=True, slots=True)
-class Cut:
+class CutLength:
     """One length to cut."""
 
     mark: str
@@ -74,16 +74,16 @@ class Stock:
     """One length as bought, and what is cut from it."""
 
     length_mm: float
-    cuts: tuple[Cut, ...]
+    cuts: tuple[CutLength, ...]
 
     @property
     def waste_mm(self) -> float:
-        """What no cut takes, saw cuts in it."""
+        """Length that no cut takes, saw cuts included, mm."""
         return self.length_mm - sum(cut.length_mm for cut in self.cuts)
 
 
 def equal_parts(length_mm: float, most_mm: float) -> tuple[float, ...]:
-    """Return a length in as few equal parts as stock of ``most_mm`` gives: one where it fits."""
+    """Divide a length into the fewest equal parts, mm, that are at most ``most_mm`` long."""
     parts = max(1, math.ceil(length_mm / most_mm - 1e-9))
     return (length_mm / parts,) * parts
 
@@ -99,8 +99,8 @@ def nest(pieces: Iterable[SheetPart], length_mm: float, width_mm: float, kerf_mm
     each = [piece for piece in pieces for _ in range(piece.count)]
     sheet = (_steps(length_mm) + _steps(kerf_mm), _steps(width_mm) + _steps(kerf_mm))
     sides = [_with_kerf(piece, kerf_mm) for piece in each]
-    for piece, mine in zip(each, sides, strict=True):
-        if min(mine) > min(sheet) or max(mine) > max(sheet):
+    for piece, extent in zip(each, sides, strict=True):
+        if min(extent) > min(sheet) or max(extent) > max(sheet):
             size = f"{piece.length_mm:g} × {piece.width_mm:g} mm"
             raise ValueError(f"{piece.name}, {size}, is larger than a sheet")
     if not each:
@@ -112,7 +112,7 @@ def nest(pieces: Iterable[SheetPart], length_mm: float, width_mm: float, kerf_mm
     return Nest(length_mm, width_mm, _sheets(found), placed)
 
 
-def cut_lengths(cuts: Iterable[Cut], stock_mm: float, kerf_mm: float) -> tuple[Stock, ...]:
+def cut_lengths(cuts: Iterable[CutLength], stock_mm: float, kerf_mm: float) -> tuple[Stock, ...]:
     """Cut lengths from stock, longest first, each from the first length that still holds it.
 
     Raises
@@ -123,7 +123,7 @@ def cut_lengths(cuts: Iterable[Cut], stock_mm: float, kerf_mm: float) -> tuple[S
     each = sorted(cuts, key=lambda cut: -cut.length_mm)
     kerf, room = _steps(kerf_mm), _steps(stock_mm) + _steps(kerf_mm)
     least = _steps(each[-1].length_mm) + kerf if each else 0
-    stocks: list[list[Cut]] = []
+    stocks: list[list[CutLength]] = []
     left: dict[int, int] = {}  # of each length that holds another cut, by its place in the list
     for cut in each:
         takes = _steps(cut.length_mm) + kerf
@@ -140,13 +140,13 @@ def cut_lengths(cuts: Iterable[Cut], stock_mm: float, kerf_mm: float) -> tuple[S
     return tuple(Stock(stock_mm, tuple(one)) for one in stocks)
 
 
-def fewest_stock(cuts: Iterable[Cut], stock_mm: float) -> int:
-    """Lengths that no way of cutting can do without: all cuts end to end, without kerf."""
+def fewest_stock(cuts: Iterable[CutLength], stock_mm: float) -> int:
+    """Lower bound on the number of stock lengths: all cuts end to end, without kerf."""
     return math.ceil(sum(cut.length_mm for cut in cuts) / stock_mm - 1e-9)
 
 
 _Sides = tuple[int, int]
-_Where = tuple[int, Rectangle]  # which sheet, and where on it
+_Where = tuple[int, SheetRectangle]  # which sheet, and where on it
 
 
 def _in_lots(sides: Sequence[_Sides], sheet: _Sides, split: Split) -> list[_Where]:
@@ -174,11 +174,11 @@ def _steps(length_mm: float) -> int:
     return round(length_mm * STEPS_PER_MM)
 
 
-def _lying(piece: SheetPart, sheet: int, where: Rectangle) -> Placed:
+def _lying(piece: SheetPart, sheet: int, where: SheetRectangle) -> NestedPiece:
     """Return the piece where it lies, without its kerf, turned where the packing turned it."""
     turned = (where.length > where.width) != (piece.length_mm > piece.width_mm)
     length, width = piece.length_mm, piece.width_mm
     if turned and where.length != where.width:
         length, width = width, length
     x, y = where.x / STEPS_PER_MM, where.y / STEPS_PER_MM
-    return Placed(piece.name, sheet, x, y, length, width)
+    return NestedPiece(piece.name, sheet, x, y, length, width)

@@ -9,7 +9,15 @@ from decimal import Decimal
 
 from ledgerstone.mould import forms
 from ledgerstone.mould.forms import Bead, Curve, Former
-from ledgerstone.mould.nesting import Cut, Nest, SheetPart, Stock, cut_lengths, equal_parts, nest
+from ledgerstone.mould.nesting import (
+    CutLength,
+    Nest,
+    SheetPart,
+    Stock,
+    cut_lengths,
+    equal_parts,
+    nest,
+)
 from ledgerstone.order import Order, Slab
 from ledgerstone.shape import Shape
 from ledgerstone.workshop.records import Boards, Workshop
@@ -44,13 +52,13 @@ class Mould:
 
     @property
     def bead_mm(self) -> float:
-        """Length of all beads."""
+        """Length of all beads, mm."""
         return sum(bead.length_mm for bead in self.beads)
 
 
 @dataclass(frozen=True, slots=True)
 class Supply:
-    """One thing the moulds use up: how much, the whole packs that hold it, either price."""
+    """One consumable of the moulds: the amount, the whole packs, and the price by either."""
 
     name: str
     used: float
@@ -64,7 +72,7 @@ class Supply:
 class MouldPlan:
     """The moulds of a whole order, ``counts`` of each, and their boards nested together.
 
-    ``foam`` is for every casting: knockouts seldom come out whole.
+    ``foam`` is for every casting: knockouts seldom survive demoulding.
     """
 
     moulds: tuple[Mould, ...]
@@ -144,10 +152,10 @@ def _times(name: str, pieces: Sequence[SheetPart], times: int) -> Iterator[Sheet
         yield SheetPart(f"{name}: {one.name}", one.length_mm, one.width_mm, one.count * times)
 
 
-def _bent(name: str, mould: Mould, moulds: int, boards: Boards) -> Iterator[Cut]:
+def _bent(name: str, mould: Mould, moulds: int, boards: Boards) -> Iterator[CutLength]:
     for curve in mould.curves:
         for part in equal_parts(curve.length_mm, boards.flexible_length_mm) * moulds:
-            yield Cut(f"{name}: {curve.name}", part)
+            yield CutLength(f"{name}: {curve.name}", part)
 
 
 def _supplies(

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Final
 
-from ledgerstone.checks import Finding, When
+from ledgerstone.checks import Finding, Occasion
 from ledgerstone.papers.views import QuoteView
 from ledgerstone.quote import Quote
 from ledgerstone.wording import Listed, Message, People, Value, Weight
@@ -16,7 +16,7 @@ from ledgerstone.wording import Listed, Message, People, Value, Weight
 NEEDED: Final = frozenset(
     {"hands-needed", "load-on-units", "set-down-at-kerb", "vehicle-to-collect"}
 )
-_MOST_NAMED: Final = 3
+_MAX_NAMED: Final = 3
 _ARRIVES: Final = ("set-down-at-kerb", "vehicle-to-collect")  # before how it is carried on
 # Conditions that a letter says in its own sentences, or that one of its findings says already.
 _SAID_ELSEWHERE: Final = frozenset({"day-is-for", "quotation-fixed", "rails-before", "you-collect"})
@@ -32,10 +32,10 @@ class Advice:
     findings
         The ids of what it says.
     in_short
-        What a short letter says of it; nothing where it is left out there.
+        What a short letter says of it; nothing if it is left out there.
     """
 
-    when: When
+    when: Occasion
     message: Message | str
     findings: tuple[str, ...]
     in_short: Message | str | None = None
@@ -44,7 +44,7 @@ class Advice:
 def advice_of(view: QuoteView) -> tuple[Advice, ...]:
     """Return what to advise of a quote, in the order of its findings.
 
-    Where the letter tells the days it says that they are in time, and that a strip is tested.
+    Where the letter gives the days it says that they are in time, and that a strip is tested.
     """
     quote = view.quote
     elsewhere = ("in-time", "young-concrete") if view.whole else ()
@@ -52,13 +52,13 @@ def advice_of(view: QuoteView) -> tuple[Advice, ...]:
     merged = [*_kerb(findings, quote), *_carried(findings, quote), *_people(findings)]
     by_id = {name: one for one in merged for name in one.findings}
     alone = len(quote.order.slabs) == 1
-    told = dict.fromkeys(by_id.get(finding.id) or _of(finding) for finding in findings)
-    first = sorted(told, key=lambda one: one.findings[0] not in _ARRIVES)
+    briefs = dict.fromkeys(by_id.get(finding.id) or _of(finding) for finding in findings)
+    first = sorted(briefs, key=lambda one: one.findings[0] not in _ARRIVES)
     return tuple(_plainly(one) if alone else one for one in first)
 
 
 def conditions_of(view: QuoteView) -> Iterator[Message]:
-    """Yield what the price and the day rest on, but for what a letter says elsewhere."""
+    """Yield the conditions of the price and the day, except those stated elsewhere in a letter."""
     said = {*_SAID_ELSEWHERE, *(["strip-first"] if view.whole else [])}
     yield from (one for one in view.quote.depends_on if one.name not in said)
 
@@ -70,29 +70,29 @@ def _of(finding: Finding) -> Advice:
 
 
 def _briefly(finding: Finding) -> Message | str:
-    """Say what to do, and leave the reason to the page."""
-    told = _values(finding)
+    """Return what to do, without the reason, which is on the page."""
+    values = _values(finding)
     brief: Message | None = None
     if _is(finding, "way-in-not-told"):
-        brief = Message("advice-way-in", missing=told["missing"])
-    elif _is(finding, "mix-for-place") and told["unproven"] == "yes" and not _short(told):
-        brief = Message("advice-mix", frost=told["frost"])
+        brief = Message("advice-way-in", missing=values["missing"])
+    elif _is(finding, "mix-for-place") and values["unproven"] == "yes" and not _short(values):
+        brief = Message("advice-mix", frost=values["frost"])
     elif _is(finding, "rails-needed"):
-        brief = Message("advice-rails", fitted=told["fitted"], slab=told["slab"])
+        brief = Message("advice-rails", fitted=values["fitted"], slab=values["slab"])
     elif _is(finding, "drip-advised"):
         brief = Message("advice-drip")
     elif _is(finding, "fall-advised"):
-        brief = Message("advice-fall", slabs=told["slabs"], fall=told["fall"])
+        brief = Message("advice-fall", slabs=values["slabs"], fall=values["fall"])
     elif _is(finding, "dark-outdoors"):
-        brief = Message("advice-dark", shades=told["shades"])
+        brief = Message("advice-dark", shades=values["shades"])
     elif _is(finding, "food-not-declared"):
         brief = Message("advice-food")
     return brief or finding.message
 
 
-def _short(told: Mapping[str, Value]) -> bool:
-    """Whether a mix falls short of its standard by other things than frost."""
-    short = told["short"]
+def _short(values: Mapping[str, Value]) -> bool:
+    """Return whether a mix falls short of its standard by other things than frost."""
+    short = values["short"]
     return isinstance(short, Listed) and bool(short.things)
 
 
@@ -114,20 +114,20 @@ def _carried(findings: Sequence[Finding], quote: Quote) -> Iterator[Advice]:
         yield Advice("on-delivery", carried, (*ids, hands.id), carried)
     elif len(edges) > 1:
         names = tuple(_values(one)["slab"] for one in edges)
-        message = Message("advice-on-edge", slabs=Listed(names, most=_MOST_NAMED))
+        message = Message("advice-on-edge", slabs=Listed(names, most=_MAX_NAMED))
         yield Advice("on-delivery", message, ids, message)
 
 
 def _on_edge(hands: Finding) -> Message:
-    told = _values(hands)
-    people = told["people"]
+    values = _values(hands)
+    people = values["people"]
     return Message(
         "advice-carry",
-        slab=told["slab"],
-        weight=told["weight"],
+        slab=values["slab"],
+        weight=values["weight"],
         people=people,
         count=people.count if isinstance(people, People) else 1,
-        assess=told["assess"],
+        assess=values["assess"],
     )
 
 
@@ -140,10 +140,12 @@ def _people(findings: Sequence[Finding]) -> Iterator[Advice]:
             continue
         if not str(_values(near)["load"]).startswith("somebody-"):
             continue
-        told = _values(finding)
-        message = Message("advice-people", doing=told["doing"], slab=told["slab"], day=told["day"])
+        values = _values(finding)
+        message = Message(
+            "advice-people", doing=values["doing"], slab=values["slab"], day=values["day"]
+        )
         short = Message(
-            "advice-people-young", doing=told["doing"], slab=told["slab"], day=told["day"]
+            "advice-people-young", doing=values["doing"], slab=values["slab"], day=values["day"]
         )
         yield Advice("in-use", message, (near.id, finding.id), short)
 
@@ -157,7 +159,7 @@ def _values(finding: Finding) -> Mapping[str, Value]:
 
 
 def _plainly(advice: Advice) -> Advice:
-    """Say “the slab” of an order's only one."""
+    """Describe “the slab” of an order's only one."""
     short = None if advice.in_short is None else _unnamed(advice.in_short)
     return replace(advice, message=_unnamed(advice.message), in_short=short)
 
@@ -166,8 +168,8 @@ def _unnamed(message: Message | str) -> Message | str:
     if isinstance(message, str):
         return message
     if message.name == "load-on-units":
-        told = message.values
-        return Message("advice-units", level=told["level"], weight=told["weight"])
+        values = message.values
+        return Message("advice-units", level=values["level"], weight=values["weight"])
     return message.with_values({name: _without(one) for name, one in message.values.items()})
 
 

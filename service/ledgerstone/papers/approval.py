@@ -1,6 +1,6 @@
 """The approval sheet: what the customer agrees to before anything is cast.
 
-What is signed stands last, on the same page as the last slab's drawing.
+The declaration to sign is last, on the same page as the last slab's drawing.
 """
 
 from __future__ import annotations
@@ -98,7 +98,7 @@ def _offer_facts(records: PaperRecords) -> Iterator[Fact]:
 
 
 def _price_facts(records: PaperRecords) -> Iterator[Fact]:
-    """Say the price with its tax, and the lines that the maker added."""
+    """Describe the price with its tax, and the lines that the maker added."""
     price = records.quote.price
     yield Message("approval-price"), price_of(price, records.workshop)
     for line in records.quote.terms.adjustments:
@@ -107,7 +107,7 @@ def _price_facts(records: PaperRecords) -> Iterator[Fact]:
 
 
 def price_of(price: Price, workshop: Workshop) -> Value:
-    """Say a price with the tax that it holds, where it holds any."""
+    """Describe a price, with the tax that it includes, if any."""
     total = Money(price.currency, price.total)
     if not price.tax:
         return total
@@ -121,7 +121,7 @@ def price_of(price: Price, workshop: Workshop) -> Value:
 
 
 def _weeks(records: PaperRecords) -> Iterator[Content]:
-    """Say the weeks, stage by stage, where their days are as they were offered."""
+    """Describe the weeks, stage by stage, where their days are as they were offered."""
     lead = records.quote.lead_time
     if records.whole and lead.stages:
         yield section(
@@ -133,7 +133,7 @@ def _weeks(records: PaperRecords) -> Iterator[Content]:
 
 
 def stage_of(stage: StageDays) -> Message:
-    """Say a stage's days, then its reasons."""
+    """Describe a stage's days, then its reasons."""
     why = Listed(stage.why, joined="sentences")
     first, last = (Weekday(day, with_year=False) for day in (stage.starts, stage.ends))
     if stage.starts == stage.ends:
@@ -145,7 +145,7 @@ def stage_of(stage: StageDays) -> Message:
 
 
 def _slab(records: PaperRecords, i: int) -> Content:
-    """Say one slab: all that was asked of it, and its drawing."""
+    """Describe one slab as ordered, with its drawing."""
     order, shape = records.quote.order, records.quote.shapes[i]
     slab = order.slabs[i]
     return section(
@@ -184,7 +184,7 @@ def _slab_facts(slab: Slab, shape: Shape, workshop: Workshop) -> Iterator[Fact]:
 
 
 def hand_of(outline: LShape) -> Message:
-    """Say which hand an L is, seen from above with its front towards the reader."""
+    """State which hand an L is, seen from above with its front towards the reader."""
     depth, side = outline.notch.corner.split("-")
     return Message("approval-hand-of", arm="left" if side == "right" else "right", depth=depth)
 

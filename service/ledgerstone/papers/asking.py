@@ -1,4 +1,4 @@
-"""What a reply says was taken, and what it asks: one short paragraph, three questions at most."""
+"""A reply's assumptions and questions: one short paragraph, three questions at most."""
 
 from __future__ import annotations
 
@@ -8,21 +8,21 @@ from typing import Any, Final
 
 from ledgerstone.wording import Listed, Message, Speech
 
-MOST_ASKED: Final = 3
+MAX_ASKED: Final = 3
 # What moves price and feasibility most comes first; by the end of its place in the order.
 _WEIGHTS: Final = (
     re.compile(r"/outline(?:/(?:kind|length|width|diameter))?\Z"),
     re.compile(r"/thickness\Z"),
     re.compile(r"/notch(?:/\w+)?\Z"),
+    re.compile(r"/needed_by\Z"),  # it has no default, and may stop the whole order
     re.compile(r"/cutouts/\d+(?:/(?:length|width|diameter))?\Z"),
     re.compile(r"/cutouts/\d+/centre(?:/[xy])?\Z"),
     re.compile(r"/delivery(?:/\w+)?\Z"),
-    re.compile(r"/needed_by\Z"),
 )
 
 
 def taken_text(sentences: Sequence[str], speech: Speech) -> str:
-    """Give what was taken as one paragraph: "We took it that …, that … and that …."."""
+    """Return what was taken as one paragraph: "We took it that …, that … and that …."."""
     lead = f"{speech.say(Message('letter-took-lead'))} "
     each = list(dict.fromkeys(sentence.strip() for sentence in sentences))
     led = [one.removeprefix(lead).rstrip(".") for one in each if one.startswith(lead)]
@@ -34,9 +34,25 @@ def taken_text(sentences: Sequence[str], speech: Speech) -> str:
 
 
 def chosen_questions(missing: Iterable[Mapping[str, Any]]) -> tuple[str, ...]:
-    """Give the three questions that move price and feasibility most, in that order."""
-    ranked = sorted(missing, key=lambda one: _weight(str(one.get("at", ""))))
-    return tuple(dict.fromkeys(str(one["asks"]) for one in ranked))[:MOST_ASKED]
+    """Return the three questions that move price and feasibility most, in that order."""
+    return tuple(dict.fromkeys(str(one["asks"]) for one in _ranked(missing)))[:MAX_ASKED]
+
+
+def told(
+    assumed: Iterable[Mapping[str, Any]], missing: Sequence[Mapping[str, Any]]
+) -> tuple[str, ...]:
+    """Return the sentences of what was taken, without that of which the letter asks."""
+    asks = chosen_questions(missing)
+    asked = [str(one.get("at", "")) for one in missing if one["asks"] in asks]
+    return tuple(
+        one["says"]
+        for one in assumed
+        if not any(f"{at}/".startswith(f"{one['at']}/") for at in asked if at)
+    )
+
+
+def _ranked(missing: Iterable[Mapping[str, Any]]) -> list[Mapping[str, Any]]:
+    return sorted(missing, key=lambda one: _weight(str(one.get("at", ""))))
 
 
 def _weight(at: str) -> int:

@@ -7,15 +7,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ledgerstone.message import Figure, Listed, Message, People, Value, Weight
+from ledgerstone.message import Listed, Message, People, Ruled, Value, Weight
 from ledgerstone.mix import repair_pot
 from ledgerstone.papers.descriptions import Fact, look_of, slab_titles
-from ledgerstone.papers.job_blocks import half_mm
-from ledgerstone.papers.lifting import Holds, holds_drawing, holds_of
+from ledgerstone.papers.lifting import Holds, held_at, holds_drawing, holds_of
 from ledgerstone.papers.records import PaperRecords
 from ledgerstone.papers.repair_pot import pot_label, pot_skin
 from ledgerstone.papers.sheet import Content, section, sheet
-from ledgerstone.quantities import Length
 from ledgerstone.shade import tint_of
 from ledgerstone.work import packing_way
 
@@ -49,17 +47,19 @@ def _card(records: PaperRecords, i: int) -> Content:
 
 
 def _large(records: PaperRecords, i: int, holds: Holds) -> Iterator[Value]:
-    """Say what is read from some steps away."""
+    """Return the facts in large type, to be read from a distance."""
     weight = records.quote.weights[i]
     yield Weight(weight.slab_kg)
-    yield Message("card-hands", people=People(weight.people_to_lift))
+    people = weight.people_to_lift
+    gear = "yes" if people > records.workshop.lifting.most_people else "no"
+    yield Message("card-hands", people=People(people), gear=gear)
     yield Message("card-up")
     yield Message("card-flat" if holds.bearers_mm else "card-edge")
     first, last = holds.from_ends_mm
-    yield Message("card-grip", first=Length.of_mm(first), last=Length.of_mm(last))
+    yield Message("card-grip", first=held_at(first), last=held_at(last))
     if holds.bearers_mm:
         side = "front" if holds.along_y else "left"
-        places = Listed(tuple(Figure(at, 0) for at in holds.bearers_mm))
+        places = Listed(tuple(Ruled(at, coarse=True) for at in holds.bearers_mm))
         yield Message("card-bearers", side=side, places=places)
     if holds.rail_mm is not None:
         yield Message("card-rail")
@@ -68,7 +68,7 @@ def _large(records: PaperRecords, i: int, holds: Holds) -> Iterator[Value]:
 def _facts(records: PaperRecords, i: int) -> Iterator[Fact]:
     quote, shape = records.quote, records.quote.shapes[i]
     slab, bare_kg = quote.order.slabs[i], quote.weights[i].slab_kg
-    length, width, thickness = map(half_mm, (shape.length_mm, shape.width_mm, slab.thickness.mm))
+    length, width, thickness = map(Ruled, (shape.length_mm, shape.width_mm, slab.thickness.mm))
     size = Message("card-size", length=length, width=width, thickness=thickness)
     yield Message("card-is"), size
     yield Message("card-look"), look_of(slab)

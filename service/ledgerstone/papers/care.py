@@ -55,7 +55,7 @@ def _head(records: PaperRecords) -> Iterator[Fact]:
 
 
 def is_for_food(slabs: Sequence[Slab]) -> bool:
-    """Whether food is prepared or set down on one of these."""
+    """Return whether food is prepared or set down on one of these."""
     return any(slab.use in _FOR_FOOD and slab.place != "wet-room" for slab in slabs)
 
 
@@ -129,6 +129,6 @@ def _renewed(sealer: Sealer) -> Iterator[Value]:
 
 
 def _pot(records: PaperRecords) -> list[Value]:
-    """Say how the repair pot is used, by its label's own figures; nothing where there is none."""
+    """State how the repair pot is used, by its label's own figures; nothing if there is none."""
     pot = repair_pot(tint_of(records.quote.order.slabs[0], records.workshop), records.workshop)
     return [] if pot is None else pot_care(pot, records.workshop)

@@ -1,4 +1,4 @@
-"""What an order costs the workshop, line by line: for the maker's eyes alone."""
+"""The costs of an order, line by line: for the maker only."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ from decimal import Decimal
 from typing import Any
 
 from ledgerstone.price import costs
-from ledgerstone.price.rounding import pennies
+from ledgerstone.price.rounding import to_penny
 from ledgerstone.quote import Quote
 from ledgerstone.wording import Message, workshop_speech
 from ledgerstone.workshop.records import Workshop
@@ -29,6 +29,6 @@ def costs_content(quote: Quote, workshop: Workshop) -> dict[str, Any]:
     own = quote.terms.margin_percent
     margin = workshop.rates.margin_percent if own is None else own
     percent = f"{margin.normalize():f}"
-    total = sum((pennies(line["amount"]) for line in lines), Decimal(0))
+    total = sum((to_penny(line["amount"]) for line in lines), Decimal(0))
     currency = quote.price.currency
     return {"currency": currency, "margin_percent": percent, "lines": lines, "total": total}

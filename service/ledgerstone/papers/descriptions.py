@@ -1,4 +1,4 @@
-"""What papers say of an order alike: a slab's name, size and look, its openings and edges."""
+"""Descriptions shared by all papers: a slab's name, size, look, openings and edges."""
 
 from __future__ import annotations
 
@@ -30,7 +30,7 @@ def slab_titles(order: Order) -> tuple[Value, ...]:
 
 
 def size_of(slab: Slab, shape: Shape) -> Message:
-    """Say a slab's finished size in the customer's own units."""
+    """Describe a slab's finished size in the customer's own units."""
     like, thickness = leading_length(slab), slab.thickness
     length, width = shown(like, shape.length_mm), shown(like, shape.width_mm)
     if isinstance(slab.outline, Round):
@@ -41,7 +41,7 @@ def size_of(slab: Slab, shape: Shape) -> Message:
 
 
 def look_of(slab: Slab) -> Message:
-    """Say a slab's shade, surface and sealer."""
+    """Describe a slab's shade, surface and sealer."""
     surface, sealer = slab.finish.surface, slab.finish.sealer
     if slab.shade.match is not None:
         colour = slab.shade.match
@@ -50,7 +50,7 @@ def look_of(slab: Slab) -> Message:
 
 
 def opening_facts(slab: Slab, shape: Shape) -> Iterator[Fact]:
-    """Say each opening and relief by its letter: its size, its place, and what else it has."""
+    """Describe each opening and relief by its letter: its size, its place, and what else it has."""
     like = leading_length(slab)
     x0, y0, _, _ = shape.outline.bounds
     for i, cutout in enumerate(slab.cutouts):
@@ -58,10 +58,10 @@ def opening_facts(slab: Slab, shape: Shape) -> Iterator[Fact]:
         name = Message("paper-opening-unnamed", letter=letter)
         if cutout.label:
             name = Message("paper-opening", letter=letter, label=cutout.label)
-        told = [cutout_size(cutout), *opening_notes(cutout, (x0, y0), like)]
+        notes = [cutout_size(cutout), *opening_notes(cutout, (x0, y0), like)]
         if cutout.size_from != "template-to-follow":
-            told.append(Message("approval-measured"))
-        yield name, Listed(tuple(told), joined="comma")
+            notes.append(Message("approval-measured"))
+        yield name, Listed(tuple(notes), joined="comma")
     for i, relief in enumerate(slab.reliefs, start=len(slab.cutouts)):
         letter = letter_of(i)
         name = Message("paper-relief-unnamed", letter=letter, kind=relief.kind)
@@ -71,21 +71,21 @@ def opening_facts(slab: Slab, shape: Shape) -> Iterator[Fact]:
 
 
 def edges_of(slab: Slab, shape: Shape) -> Iterator[Fact]:
-    """Say how each side is made, by the letter that it has on the plan."""
+    """State how each side is made, by the letter that it has on the plan."""
     for detail in details(slab, shape):
         sides = sides_named(detail.names)
         yield Message("paper-edge", letter=detail.letter, sides=sides), edge_facts(detail.edge)
 
 
 def place_of(slab: Slab) -> Message:
-    """Say where a slab goes and what it rests on."""
+    """State where a slab goes and what it rests on."""
     if slab.rests is None:
         return Message("paper-place-untold", place=slab.place)
     return Message("paper-place-on", place=slab.place, rests=rests_facts(slab.rests))
 
 
 def delivery_of(order: Order, lead: LeadTime, *, whole: bool) -> Message:
-    """Say how an order comes, and when where its days on the road are as they were offered."""
+    """State how an order comes, and when where its days on the road are as they were offered."""
     way = order.delivery.kind
     if not whole:
         return Message("paper-delivery-open", way=way)

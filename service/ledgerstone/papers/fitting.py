@@ -1,8 +1,8 @@
-"""The receiving and fitting sheet: for whoever takes the slabs in and lays them.
+"""The receiving and fitting sheet, for the people who receive and lay the slabs.
 
-What it says is common practice where no source stands beside it; it defers to the rules of the
-place and to licensed people, and calls no load safe. It speaks of what there is: of fires where
-there is a hearth, of gas where there is something hot.
+Statements without a source are common practice; the sheet defers to local rules and licensed
+people, and calls no load safe. It has only the sections that apply: fires for a hearth, gas for
+a hot appliance.
 """
 
 from __future__ import annotations
@@ -14,7 +14,7 @@ from ledgerstone.drawing.saying import rests_facts
 from ledgerstone.message import Message, People, Value, Weight
 from ledgerstone.order import Order, Slab
 from ledgerstone.papers.descriptions import Fact, size_of, slab_titles
-from ledgerstone.papers.lifting import holds_drawing, holds_of
+from ledgerstone.papers.lifting import held_at, holds_drawing, holds_of
 from ledgerstone.papers.records import PaperRecords
 from ledgerstone.papers.sheet import Content, section, sheet
 from ledgerstone.quantities import Length
@@ -28,7 +28,7 @@ SEEN_MM = 2.0  # a bow that the eye sees along an edge; common practice, no sour
 
 
 def fitting_sheet(records: PaperRecords) -> Content:
-    """Write what whoever receives and fits the slabs needs to know."""
+    """Return the content of the sheet."""
     quote, workshop = records.quote, records.workshop
     cautions = [finding.message for finding in quote.findings if finding.level == "caution"]
     way = quote.order.delivery.kind
@@ -37,7 +37,7 @@ def fitting_sheet(records: PaperRecords) -> Content:
         _head(records),
         [
             section(Message("fitting-signing", way=way), says=_before_signing(way)),
-            section(Message("fitting-weights"), facts=_weights(quote)),
+            section(Message("fitting-weights"), facts=_weights(records)),
             section(Message("fitting-carrying"), says=[*_carrying(), *_drying(quote)]),
             *_holds(records),
             section(
@@ -82,14 +82,15 @@ def _carrying() -> Iterator[Value]:
 
 
 def _cutting() -> Iterator[Value]:
-    """Say what cutting does. From memory: HSE, COSHH essentials CN6, of kerbs: silica dust."""
+    """State what cutting does. From memory: HSE, COSHH essentials CN6, of kerbs: silica dust."""
     yield Message("fitting-cut-dry")
     yield Message("fitting-cut-ask")
     yield Message("fitting-cut-wet")
     yield Message("fitting-cut-strip")
 
 
-def _weights(quote: Quote) -> Iterator[Fact]:
+def _weights(records: PaperRecords) -> Iterator[Fact]:
+    quote, most = records.quote, records.workshop.lifting.most_people
     names = slab_titles(quote.order)
     for name, slab, shape, weight in zip(
         names, quote.order.slabs, quote.shapes, quote.weights, strict=True
@@ -99,6 +100,7 @@ def _weights(quote: Quote) -> Iterator[Fact]:
             weight=Weight(weight.slab_kg),
             size=size_of(slab, shape),
             people=People(weight.people_to_lift),
+            gear="yes" if weight.people_to_lift > most else "no",
         )
         many = Message("paper-many", count=slab.quantity, name=name)
         yield name if slab.quantity == 1 else many, says
@@ -112,14 +114,14 @@ def _holds(records: PaperRecords) -> Iterator[Content]:
         holds = holds_of(shape, strength)
         svg, words = holds_drawing(shape, holds, name, records.speech, records.contain)
         first, last = holds.from_ends_mm
-        grip = Message("fitting-grip", first=Length.of_mm(first), last=Length.of_mm(last))
+        grip = Message("fitting-grip", first=held_at(first), last=held_at(last))
         facts = [(Message("fitting-grip-at", name=name), grip)]
         heading = Message("paper-grips-picture")
         yield section(heading, facts=facts, drawing=svg, words=words, wide_mm=76)
 
 
 def _drying(quote: Quote) -> Iterator[Value]:
-    """Say how far a long thin slab bows that dries on one face, where it would be seen."""
+    """State how far a long thin slab bows that dries on one face, where it would be seen."""
     pairs = zip(quote.order.slabs, quote.shapes, strict=True)
     bow = max(drying_bow_mm(slab, shape) for slab, shape in pairs)
     if bow >= SEEN_MM:
@@ -191,7 +193,7 @@ def _who_decides(order: Order) -> Iterator[Value]:
 
 
 def is_hot(order: Order) -> bool:
-    """Whether a hot appliance sits in a slab, or a unit is a hob's."""
+    """Return whether a hot appliance sits in a slab, or a unit is a hob's."""
     return any(
         any(cutout.heat for cutout in slab.cutouts)
         or (slab.rests is not None and any(unit.use == "hob" for unit in slab.rests.units))

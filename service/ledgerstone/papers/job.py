@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from functools import cached_property
 
-from ledgerstone.containment import Contain, let_through
+from ledgerstone.containment import Contain, uncontained
 from ledgerstone.drawing.casting import rail_of
 from ledgerstone.drawing.mirrored import mirrored
 from ledgerstone.message import Value
@@ -38,16 +38,19 @@ class Job:
     name
         The quote's reference with its revision.
     speech
-        What says its drawings' words.
+        Formats the drawings' messages.
     contain
-        Is entered for each drawing, whose fault costs that drawing alone.
+        Context manager for each drawing: an internal fault loses that drawing only.
+    unanswered
+        Questions that the customer has not answered yet.
     """
 
     name: str
     quote: Quote
     workshop: Workshop
     speech: Speech = field(default_factory=lambda: speech_in("en"))
-    contain: Contain = let_through
+    contain: Contain = uncontained
+    unanswered: tuple[str, ...] = ()
 
     @property
     def steps(self) -> tuple[Operation, ...]:
@@ -135,7 +138,7 @@ class Job:
         return fresh + self.steel_kg(i)
 
     def steel_kg(self, i: int) -> float:
-        """Mass of steel in one piece, by the allowance that its weight was told with."""
+        """Mass of steel in one piece, kg, by the allowance in its reported mass."""
         return self.quote.shapes[i].net_area_mm2 / 1e6 * self.workshop.rates.steel_kg_per_m2
 
     def cured_kg(self, i: int) -> float:

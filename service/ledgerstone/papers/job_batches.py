@@ -4,15 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from ledgerstone.message import Figure, Listed, Message, Value
+from ledgerstone.message import Figure, Gauge, Listed, Mass, Message, Ruled, Value, Volume, Weighed
 from ledgerstone.mix import Batches, Pour, Weighing, batches, mixes_of
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import (
     NAME,
-    Block,
-    Content,
+    SheetBlock,
     facts,
-    half_mm,
     heading,
     page,
     plain,
@@ -22,10 +20,11 @@ from ledgerstone.papers.job_blocks import (
     table,
 )
 from ledgerstone.papers.printing import TICK
+from ledgerstone.papers.sheet import Content
 from ledgerstone.shade import tint_of
 from ledgerstone.work import tiles_of
 
-MOST_BOXES = 6
+MAX_BOXES = 6
 
 
 def batch_page(job: Job) -> Content:
@@ -33,7 +32,7 @@ def batch_page(job: Job) -> Content:
     return page(Message("job-batches-title"), *pour_blocks(job))
 
 
-def pour_blocks(job: Job) -> Iterator[Block]:
+def pour_blocks(job: Job) -> Iterator[SheetBlock]:
     """Yield the cautions, then each tile's and each pour's cards."""
     glass = [Message("job-glass")] if _has_glass(job) else []
     cautions = (Message("job-cement"), Message("job-dust"), *glass)
@@ -43,7 +42,7 @@ def pour_blocks(job: Job) -> Iterator[Block]:
         yield from _pour(job, number, pour)
 
 
-def _tiles(job: Job) -> Iterator[Block]:
+def _tiles(job: Job) -> Iterator[SheetBlock]:
     """Yield a card for each sample tile: mixed by hand, with the same recipe and dose."""
     sample, workshop = job.workshop.sample, job.workshop
     if sample is None or not any(step.stage == "sample" for step in job.steps):
@@ -59,13 +58,13 @@ def _tiles(job: Job) -> Iterator[Block]:
         yield _card(batches(mix, sample.litres, workshop.recipe, workshop.mixer))
 
 
-def _pour(job: Job, number: int, pour: Pour) -> Iterator[Block]:
+def _pour(job: Job, number: int, pour: Pour) -> Iterator[SheetBlock]:
     names = Listed(tuple(shortened(job.names[i], NAME) for i in pour.slabs), joined="comma")
     yield heading(Message("job-pour", number=number, names=names, times=pour.times))
     yield says(
         Message(
             "job-pour-minutes",
-            litres=Figure(pour.litres, 1),
+            litres=Volume(pour.litres, 1, bare=True),
             minutes=Figure(pour.minutes, 0),
             open=Figure(pour.open_minutes, 0),
             limit=Figure(job.workshop.mixer.open_minutes, 0),
@@ -89,7 +88,7 @@ def _pour(job: Job, number: int, pour: Pour) -> Iterator[Block]:
     )
 
 
-def _cards(every: Sequence[Batches]) -> Iterator[Block]:
+def _cards(every: Sequence[Batches]) -> Iterator[SheetBlock]:
     """Set the batches of a pour, face coat and backing side by side."""
     for at in range(0, len(every), 2):
         pair = [_card(one) for one in every[at : at + 2]]
@@ -100,28 +99,28 @@ def _cards(every: Sequence[Batches]) -> Iterator[Block]:
 
 
 def _coarse_face(job: Job) -> Iterator[Value]:
-    """Say that a face coat's grains are coarse for it, where the profile leaves none out."""
+    """State that a face coat's grains are coarse for it, where the profile leaves none out."""
     recipe = job.workshop.recipe
     coat, largest_mm = recipe.face_coat, recipe.largest_aggregate_mm
     if coat is not None and not coat.without and largest_mm > coat.largest_grain_mm:
-        grain = Figure(coat.largest_grain_mm, 1)
-        yield Message("job-sieve", grain=grain, coat=half_mm(coat.thickness_mm))
+        grain = Gauge(round(coat.largest_grain_mm, 1))
+        yield Message("job-sieve", grain=grain, coat=Ruled(coat.thickness_mm))
 
 
 def _has_glass(job: Job) -> bool:
-    """Whether the recipe has glass fibre."""
+    """Return whether the recipe has glass fibre."""
     fibres = (part.name for part in job.workshop.recipe.parts if part.role == "fibre")
     return any("glass" in name.casefold() for name in fibres)
 
 
-def _card(one: Batches) -> Block:
+def _card(one: Batches) -> SheetBlock:
     """Set one batch, with a box to tick for each time that it is mixed."""
     boxes: list[Value] = [f"{n}" for n in range(1, one.count + 1)]
     shown = boxes
-    if len(boxes) > MOST_BOXES:
-        shown = [*boxes[: MOST_BOXES - 1], Message("job-to-count", count=one.count)]
+    if len(boxes) > MAX_BOXES:
+        shown = [*boxes[: MAX_BOXES - 1], Message("job-to-count", count=one.count)]
     rows = [
-        [part_name(w), Figure(w.weighed_kg, _places(w.step_kg)), "", *(TICK for _ in shown)]
+        [part_name(w), Weighed(w.weighed_kg, w.step_kg), "", *(TICK for _ in shown)]
         for w in one.batch.weighings
     ]
     share = max(6, 24 // max(1, len(shown)))
@@ -132,7 +131,7 @@ def _card(one: Batches) -> Block:
 
 def _batch_named(one: Batches) -> Message:
     batch = one.batch
-    litres, ratio = Figure(batch.litres, 1), Figure(batch.water_cement_ratio, 2)
+    litres, ratio = Volume(batch.litres, 1), Figure(batch.water_cement_ratio, 2)
     if batch.bags is None:
         return Message("job-batch", coat=batch.coat, count=one.count, litres=litres, ratio=ratio)
     return Message(
@@ -151,15 +150,15 @@ def part_name(weighing: Weighing) -> Value:
 
 
 def parts_of(weighings: Sequence[Weighing], times: float = 1.0) -> Listed:
-    """Say so many things with their masses, each so many times over."""
+    """Return names with their masses, each multiplied by a count."""
     return Listed(
         tuple(
-            Message("job-part", kg=plain(times * w.weighed_kg), name=part_name(w))
+            Message("job-part", mass=_mass(times * w.weighed_kg), name=part_name(w))
             for w in weighings
         ),
         joined="comma",
     )
 
 
-def _places(step_kg: float) -> int:
-    return 3 if step_kg < 0.01 else 2
+def _mass(kg: float) -> Mass:
+    return Mass(kg, plain(kg).places)

@@ -1,41 +1,40 @@
-"""The building blocks of a job sheet: what a page holds, as plain lists and values to be said."""
+"""The blocks of a job sheet's page, as plain lists and values that are formatted later."""
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterable, Iterator, Sequence
-from datetime import date
+from datetime import date, datetime
 from typing import Any
 
-from ledgerstone.message import DayMonth, Figure, Message, Value
+from ledgerstone.message import Clock, DayMonth, Figure, Message, Value
+from ledgerstone.papers.sheet import Content
 
-Block = dict[str, Any]
-Content = dict[str, Any]
-MOST_ROWS = 30  # lines of a list on a slab's own sheet, in two columns
-NAME = 28  # letters of a name, where it heads a sheet or stands in a table
+SheetBlock = dict[str, Any]
+MAX_ROWS = 30  # lines of a list on a slab's own sheet, in two columns
+NAME = 28  # letters of a name in a title or a table
 
 
-def heading(says: Value) -> Block:
+def heading(says: Value) -> SheetBlock:
     """Head a part of a page."""
     return _block("heading", says=says)
 
 
-def says(*sentences: Value) -> Block:
-    """Say some sentences, one a line."""
+def says(*sentences: Value) -> SheetBlock:
+    """Return a block of sentences, one a line."""
     return _block("says", says=list(sentences)) if sentences else {}
 
 
-def ticks(*steps: Value) -> Block:
+def ticks(*steps: Value) -> SheetBlock:
     """List what is ticked off as it is done."""
     return _block("ticks", says=list(steps))
 
 
-def flag(text: Value) -> Block:
-    """Say what must not be overlooked, in a frame."""
+def flag(text: Value) -> SheetBlock:
+    """Return a framed block for what must not be overlooked."""
     return _block("flag", says=text)
 
 
-def facts(*pairs: tuple[Value, Value]) -> Block:
+def facts(*pairs: tuple[Value, Value]) -> SheetBlock:
     """Set pairs of what and how as a table."""
     return _block("facts", rows=[[what, told] for what, told in pairs])
 
@@ -47,7 +46,7 @@ def table(
     right: Sequence[int] = (),
     *,
     large: bool = False,
-) -> Block:
+) -> SheetBlock:
     """Set a table: its columns' shares of the width, and which of them hold figures.
 
     ``large`` is for what is read and ticked at the mixer, with wet gloves.
@@ -62,18 +61,18 @@ def table(
     )
 
 
-def drawing(svg: str, words: str, wide_mm: float) -> Block:
-    """Show a drawing of ours, so wide on paper."""
+def drawing(svg: str, words: str, wide_mm: float) -> SheetBlock:
+    """Return a block with a drawing, of a width on paper."""
     return _block("drawing", svg=svg, words=words, wide_mm=wide_mm)
 
 
-def _block(kind: str, **members: Any) -> Block:
+def _block(kind: str, **members: Any) -> SheetBlock:
     return {"kind": kind, "column": 0, "shares": [], **members}
 
 
 def side_by_side(
-    left: Iterable[Block], right: Iterable[Block], shares: tuple[int, int] = (1, 1)
-) -> Iterator[Block]:
+    left: Iterable[SheetBlock], right: Iterable[SheetBlock], shares: tuple[int, int] = (1, 1)
+) -> Iterator[SheetBlock]:
     """Set some blocks beside others on paper; elsewhere they follow one another."""
     for column, blocks in ((1, left), (2, right)):
         for block in blocks:
@@ -81,8 +80,8 @@ def side_by_side(
                 yield {**block, "column": column, "shares": list(shares)}
 
 
-def in_two(listed: Block) -> Iterator[Block]:
-    """Set a list in two columns, the first half on the left, where it has more than a few lines."""
+def in_two(listed: SheetBlock) -> Iterator[SheetBlock]:
+    """Return a list in two columns if it has more than a few lines."""
     rows = listed["rows"]
     half = (len(rows) + 1) // 2
     if half < 2:
@@ -92,42 +91,28 @@ def in_two(listed: Block) -> Iterator[Block]:
     yield from side_by_side([next(halves)], [next(halves)])
 
 
-def is_long(listed: Block) -> bool:
-    """Whether a list, where there is one, would not leave its sheet's drawing legible."""
-    return bool(listed) and len(listed["rows"]) > MOST_ROWS
+def is_long(listed: SheetBlock) -> bool:
+    """Return whether a list is so long that its sheet's drawing would be illegible."""
+    return bool(listed) and len(listed["rows"]) > MAX_ROWS
 
 
-def page(title: Value, *blocks: Block) -> Content:
-    """Begin a page; it runs on to more sheets where one does not hold it at 9 points."""
+def page(title: Value, *blocks: SheetBlock) -> Content:
+    """Return a page, which continues on more sheets if one does not hold it at 9 pt."""
     return {"title": title, "blocks": [block for block in blocks if block]}
 
 
-# --- how figures are said -------------------------------------------------------------------
+# --- formatting of figures ------------------------------------------------------------------
 
 
 def shortened(name: Value, most: int) -> Value:
-    """Cut a label to so many letters, and show that it was cut; a name of ours stays whole."""
+    """Shorten a label to a number of letters, with an ellipsis; our own names stay whole."""
     if not isinstance(name, str) or len(name) <= most:
         return name
     return f"{name[: most - 1].rstrip()}…"
 
 
-def half_mm(length_mm: float) -> Figure:
-    """Say a length to the nearest half millimetre, as a rule shows it."""
-    return _halves(round(2 * length_mm) / 2)
-
-
-def kept_mm(length_mm: float) -> Figure:
-    """Say what is kept, never more than there is: to the half millimetre below."""
-    return _halves(math.floor(2 * length_mm + 1e-9) / 2)
-
-
-def _halves(length_mm: float) -> Figure:
-    return Figure(length_mm, 0 if length_mm.is_integer() else 1)
-
-
 def plain(number: float, places: int = 3) -> Figure:
-    """Say a number with as many places as it has, up to so many."""
+    """Format a number without trailing zeros, up to a number of places."""
     for fewer in range(places):
         if abs(round(number, fewer) - number) < 0.5 * 10.0**-places:
             return Figure(number, fewer)
@@ -135,12 +120,17 @@ def plain(number: float, places: int = 3) -> Figure:
 
 
 def short_day(day: date) -> DayMonth:
-    """Say a day in a narrow column: Thu 3 Dec."""
+    """Format a day for a narrow column: Thu 3 Dec."""
     return DayMonth(day, short=True)
 
 
+def about(at: datetime) -> Clock:
+    """Format a time of day, rounded to five minutes."""
+    return Clock(at.hour, 5 * (at.minute // 5))
+
+
 def hours(minutes: int) -> Message:
-    """Say minutes as hours and minutes."""
+    """Format minutes as hours and minutes."""
     whole, rest = divmod(minutes, 60)
     if whole:
         return Message("job-hours-minutes", hours=whole, minutes=f"{rest:02d}")

@@ -1,27 +1,35 @@
 """The day plan: which step on which day, with its hours, as the schedule laid them.
 
-Pieces that have the same step on the same day stand in one line.
+Pieces that have the same step on the same day are on one line.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from datetime import date, datetime, timedelta
+from datetime import date, timedelta
 
-from ledgerstone.message import Listed, Message, Value, WeekdayName
+from ledgerstone.message import Clock, Listed, Message, Value, WeekdayName
 from ledgerstone.papers.job import Job
-from ledgerstone.papers.job_blocks import Block, hours, short_day, shortened, side_by_side, table
+from ledgerstone.papers.job_blocks import (
+    SheetBlock,
+    about,
+    hours,
+    short_day,
+    shortened,
+    side_by_side,
+    table,
+)
 from ledgerstone.schedule import ScheduledJob
 from ledgerstone.schedule.jobs import moment
 
-STEP, FITS_LETTERS = 2, 27  # letters of a step on one line of a narrow column
-PIECE = 3  # of one single slab it is not said in every line
-WORTH_TELLING_MINUTES = 6 * 60  # a wait as long as this is told; a shorter one is a break
-_WIDTHS = (26, 12, 52, 30, 16, 12)
+STEP, FITS_LETTERS, FITS_CLOCK = 2, 27, 5  # letters of a step on one line of a narrow column
+PIECE = 3  # for a single slab it is not repeated in every line
+WORTH_TELLING_MINUTES = 6 * 60  # a wait as long as this is listed; a shorter one is a break
+_WIDTHS, _WIDTHS_AM_PM = (26, 12, 52, 30, 16, 12), (24, 17, 49, 30, 16, 12)
 _SHORT = 14  # letters of a name
 
 
-def day_plan(job: Job) -> Iterator[Block]:
+def day_plan(job: Job) -> Iterator[SheetBlock]:
     """Set the work as a table, day by day, with room for what it really took.
 
     The plan's hour is to five minutes; hands are to the minute, and those that are priced. Of one
@@ -30,24 +38,25 @@ def day_plan(job: Job) -> Iterator[Block]:
     rows = day_rows(job)
     rows.append(["", "", Message("job-in-all"), "", hours(job.minutes_in_all()), ""])
     if len(job.slabs) > 1:
-        yield _table(rows, whole=True)
+        yield _table(job, rows, whole=True)
         return
     half = _half(job, rows)
     first, second = rows[:half], rows[half:]
     if not second[0][0]:
         second[0][0] = next(row[0] for row in reversed(first) if row[0])
     whole = job.slabs[0].quantity > 1
-    yield from side_by_side([_table(first, whole=whole)], [_table(second, whole=whole)])
+    halves = ([_table(job, part, whole=whole)] for part in (first, second))
+    yield from side_by_side(next(halves), next(halves))
 
 
 def _half(job: Job, rows: Sequence[Sequence[Value]]) -> int:
-    """Return how many rows stand in the first of two columns of about the same height."""
+    """Return the number of rows in the first of two columns of about the same height."""
     lines = [1 + (len(job.speech.value(row[STEP])) > FITS_LETTERS) for row in rows]
     return next(n for n in range(len(rows) + 1) if 2 * sum(lines[:n]) >= sum(lines))
 
 
 def day_rows(job: Job) -> list[list[Value]]:
-    """List every step of every day; the day itself stands in its first line."""
+    """List every step of every day; the day itself is on its first line."""
     days: dict[date, list[ScheduledJob]] = {}
     for one in job.quote.lead_time.work:
         if one.people or one.wait_ends > one.ends:
@@ -55,7 +64,9 @@ def day_rows(job: Job) -> list[list[Value]]:
     return [row for day in sorted(days) for row in _day(job, day, days[day])]
 
 
-def _table(rows: Sequence[Sequence[Value]], *, whole: bool) -> Block:
+def _table(job: Job, rows: Sequence[Sequence[Value]], *, whole: bool) -> SheetBlock:
+    short = len(job.speech.value(Clock(20, 0))) <= FITS_CLOCK
+    widths = _WIDTHS if short else _WIDTHS_AM_PM
     columns: tuple[Value, ...] = (
         Message("job-day"),
         Message("job-from"),
@@ -65,9 +76,9 @@ def _table(rows: Sequence[Sequence[Value]], *, whole: bool) -> Block:
         Message("job-really"),
     )
     if whole:
-        return table(columns, rows, _WIDTHS, right=(4,))
+        return table(columns, rows, widths, right=(4,))
     few = [[*row[:PIECE], *row[PIECE + 1 :]] for row in rows]
-    narrower = (*_WIDTHS[:PIECE], *_WIDTHS[PIECE + 1 :])
+    narrower = (*widths[:PIECE], *widths[PIECE + 1 :])
     return table((*columns[:PIECE], *columns[PIECE + 1 :]), few, narrower, right=(3,))
 
 
@@ -76,29 +87,24 @@ def _day(job: Job, day: date, laid: Sequence[ScheduledJob]) -> Iterator[list[Val
     same: dict[object, list[ScheduledJob]] = {}
     for one in sorted(laid, key=lambda one: one.starts):
         same.setdefault(one.job.step.name, []).append(one)
-    for number, mine in enumerate(same.values()):
-        yield ["" if number else short_day(day), *_line(job, mine), ""]
+    for number, jobs in enumerate(same.values()):
+        yield ["" if number else short_day(day), *_line(job, jobs), ""]
 
 
 def _line(job: Job, laid: Sequence[ScheduledJob]) -> Iterator[Value]:
-    """Say one step of so many pieces: when, what, which and how long."""
+    """Describe one step of so many pieces: when, what, which and how long."""
     first, last = laid[0], max(laid, key=lambda one: one.wait_ends)
-    yield _about(first.begins_at) if any(one.people for one in laid) else ""
+    yield about(first.begins_at) if any(one.people for one in laid) else ""
     yield _step(last)
     yield _pieces(job, laid)
     minutes = sum(one.job.step.minutes_of(one.job.piece.number) for one in laid)
     yield hours(minutes) if minutes else ""
 
 
-def _about(at: datetime) -> str:
-    """Say the hour to five minutes: a plan is no stopwatch."""
-    return f"{at.hour:02d}:{5 * (at.minute // 5):02d}"
-
-
 def _step(one: ScheduledJob) -> Value:
-    """Say a step, and until when a piece is left alone after it."""
+    """Describe a step, and until when a piece is left alone after it."""
     step = one.job.step.name
-    if step.name == "step-turn-way":  # how it is turned stands with the lifts
+    if step.name == "step-turn-way":  # the way of turning is stated with the lifts
         step = Message("step-turn")
     if one.wait_ends - one.ends < WORTH_TELLING_MINUTES:
         return step
@@ -108,7 +114,7 @@ def _step(one: ScheduledJob) -> Value:
         "job-then-wait-week" if within_a_week else "job-then-wait",
         step=step,
         until=WeekdayName(until.date()) if within_a_week else short_day(until.date()),
-        at=_about(until),
+        at=about(until),
     )
 
 

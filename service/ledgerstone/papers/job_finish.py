@@ -4,21 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ledgerstone.message import Figure, Message, Value
+from ledgerstone.message import Area, Message, Ruled, SmallVolume, Value
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_batches import parts_of
-from ledgerstone.papers.job_blocks import Block, half_mm, plain, ticks
+from ledgerstone.papers.job_blocks import SheetBlock, plain, ticks
 from ledgerstone.work import finish_of, grits_before_fills
 from ledgerstone.workshop.records import Sealer
 
 
-def finish_ticks(job: Job, i: int) -> Block:
+def finish_ticks(job: Job, i: int) -> SheetBlock:
     """Set the steps to tick."""
     return ticks(*_freed(job, i), *_ground(job, i), *_sealed(job, i, sealer_of(job, i)))
 
 
 def finish_cautions(job: Job) -> Iterator[Value]:
-    """Yield what the finish can do to whoever does it, once for all slabs."""
+    """Yield the hazards of finishing, once for all slabs."""
     if any(finish_of(slab, job.workshop).grits for slab in job.slabs):
         yield Message("job-grinding")
     yield Message("job-fumes")
@@ -32,25 +32,25 @@ def sealer_of(job: Job, i: int) -> Sealer:
 
 
 def _freed(job: Job, i: int) -> Iterator[Value]:
-    """Say how it comes out of its mould: formers stay in wherever the lift counts on them."""
+    """State how it comes out of its mould: formers stay in wherever the lift counts on them."""
     proud_mm, way = job.workshop.boards.sanding_mm, job.quote.strength[i].handled.way
     if proud_mm > 0:
-        yield Message("job-sand", proud=half_mm(proud_mm))
+        yield Message("job-sand", proud=Ruled(proud_mm))
     knockouts = "yes" if job.slabs[i].cutouts else "no"
     yield Message("job-turn-in-mould" if way.sides_on else "job-turn-free", knockouts=knockouts)
 
 
 def _ground(job: Job, i: int) -> Iterator[Value]:
-    """Say each grit, and each filling of voids after the grit that opens them."""
+    """Describe each grit, and each filling of voids after the grit that opens them."""
     finish, slurry = finish_of(job.slabs[i], job.workshop), job.batches.slabs[i].slurry
     fills = grits_before_fills(finish, job.workshop) if slurry.litres else ()
     fill = Message(
         "job-fill",
-        litres=Figure(slurry.litres / max(1, len(fills)), 2),
+        litres=SmallVolume(1000 * slurry.litres / max(1, len(fills)), as_litres=2),
         parts=parts_of(slurry.weighings, 1 / max(1, len(fills))),
         hours=plain(job.workshop.days.slurry_hours),
     )
-    area = Figure(job.quote.shapes[i].net_area_mm2 / 1e6, 2)
+    area = Area(job.quote.shapes[i].net_area_mm2 / 1e6)
     again = Message("job-fill-again", hours=plain(job.workshop.days.slurry_hours))
     if None in fills:
         yield fill
@@ -62,7 +62,7 @@ def _ground(job: Job, i: int) -> Iterator[Value]:
 
 def _sealed(job: Job, i: int, sealer: Sealer) -> Iterator[Value]:
     yield _dried(job, sealer)
-    each = Figure(1000 * job.sealer_l(i) / sealer.coats, 0)
+    each = SmallVolume(1000 * job.sealer_l(i) / sealer.coats)
     for n in range(1, sealer.coats + 1):
         yield _coat(sealer, n, each)
     yield Message("job-harden", days=plain(job.workshop.days.after_sealing))
@@ -81,9 +81,9 @@ def _dried(job: Job, sealer: Sealer) -> Message:
     return Message("job-dry", days=days, age=age)
 
 
-def _coat(sealer: Sealer, n: int, each: Figure) -> Message:
+def _coat(sealer: Sealer, n: int, each: SmallVolume) -> Message:
     name, coats = sealer.name, sealer.coats
     if sealer.recoat_hours and n < coats:
         hours = plain(sealer.recoat_hours)
-        return Message("job-coat-wait", sealer=name, coat=n, coats=coats, ml=each, hours=hours)
-    return Message("job-coat-of", sealer=name, coat=n, coats=coats, ml=each)
+        return Message("job-coat-wait", sealer=name, coat=n, coats=coats, each=each, hours=hours)
+    return Message("job-coat-of", sealer=name, coat=n, coats=coats, each=each)

@@ -8,9 +8,23 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ledgerstone.checks.where import spot
-from ledgerstone.message import Figure, Listed, Message, People, Value, Weight
+from ledgerstone.message import (
+    AreaLoad,
+    Figure,
+    Force,
+    Gauge,
+    Listed,
+    Mass,
+    Message,
+    People,
+    Ruled,
+    Strength,
+    Value,
+    Weight,
+)
+from ledgerstone.papers.descriptions import Fact
 from ledgerstone.papers.job import Job
-from ledgerstone.papers.job_blocks import Block, facts, plain
+from ledgerstone.papers.job_blocks import SheetBlock, facts, plain
 from ledgerstone.papers.lifting import to_5_mm
 from ledgerstone.strength.grips import best_grips_mm
 from ledgerstone.strength.slabs import concrete_of
@@ -18,11 +32,9 @@ from ledgerstone.strength.strip_test import SPAN_MM, WIDTH_MM, strip_test_of
 from ledgerstone.strength.verdict import Verdict
 from ledgerstone.wording import capital
 
-Fact = tuple[Value, Value]
 
-
-def lift_facts(job: Job, i: int) -> Block:
-    """Say one slab's lifts."""
+def lift_facts(job: Job, i: int) -> SheetBlock:
+    """Describe one slab's lifts."""
     handled, people = job.quote.strength[i].handled, job.quote.weights[i].people_to_lift
     mould, weight = "on" if handled.way.sides_on else "off", Weight(job.turned_kg(i))
     turned_by = Message(
@@ -49,9 +61,9 @@ def _how(job: Job, i: int) -> Value:
     rail = "no"
     if way.rail:
         rail = "clamped" if job.in_mould[i][1].openings else "none-needed"
-    told = [Message("job-how-way", way=capital(way.name), rail=rail)]
-    told += [Message("job-sides-stay")] if way.sides_on else []
-    return Listed(tuple(told), joined="sentences")
+    sentences = [Message("job-how-way", way=capital(way.name), rail=rail)]
+    sentences += [Message("job-sides-stay")] if way.sides_on else []
+    return Listed(tuple(sentences), joined="sentences")
 
 
 def _grips(job: Job, i: int) -> Message:
@@ -59,7 +71,7 @@ def _grips(job: Job, i: int) -> Message:
     x0, y0, _, _ = shape.outline.bounds
     grips, along_y = best_grips_mm(shape.outline)
     start, side = (y0, "front") if along_y else (x0, "left")
-    first, second = to_5_mm(grips[0] - start), to_5_mm(grips[1] - start)
+    first, second = (Ruled(to_5_mm(grip - start), coarse=True) for grip in grips)
     return Message("job-grip-at", first=first, last=second, side=side)
 
 
@@ -67,15 +79,15 @@ def _grips(job: Job, i: int) -> Message:
 
 
 def _strength(job: Job, i: int) -> Iterator[Fact]:
-    """Say which case governs one slab, where, how far it is used, and at what it would crack."""
+    """State which case governs one slab, where, how far it is used, and at what it would crack."""
     governing = job.quote.strength[i].worst
     if governing is not None and not governing.tips:
         governs = Message(
             "job-governs-by",
             doing=_doing(governing),
             where=spot(job.slabs[i], job.quote.shapes[i], governing.where_mm),
-            stress=Figure(governing.stress_mpa, 2),
-            limit=Figure(governing.limit_mpa, 2),
+            stress=Strength(governing.stress_mpa, 2, bare=True),
+            limit=Strength(governing.limit_mpa, 2, bare=True),
             utilisation=Figure(governing.utilisation, 2),
         )
         yield Message("job-governs"), _and_cracks(job, i, governing, governs)
@@ -91,11 +103,11 @@ def _strength(job: Job, i: int) -> Iterator[Fact]:
             Message(
                 "job-strip-test",
                 condition="yes" if test.is_condition else "no",
-                width=Figure(WIDTH_MM, 0),
-                thickness=plain(test.thickness_mm),
-                span=Figure(SPAN_MM, 0),
-                load=Figure(test.load_n, 0),
-                mass=Figure(test.load_kg, 0),
+                width=Ruled(WIDTH_MM),
+                thickness=Gauge(test.thickness_mm),
+                span=Ruled(SPAN_MM),
+                load=Force(test.load_n),
+                mass=Mass(test.load_kg, 0),
             ),
         )
 
@@ -106,17 +118,17 @@ def _doing(verdict: Verdict) -> Message:
     return doing if load is None else Message("job-doing-load", doing=doing, load=load)
 
 
-def _load(verdict: Verdict, times: float) -> Message | None:
-    """Say a case's load, so many times over; none where it is the slab's own weight."""
+def _load(verdict: Verdict, times: float) -> Value | None:
+    """Describe a case's load, so many times over; none if it is the slab's own weight."""
     if verdict.load_n:
-        return Message("job-newtons", load=Figure(times * verdict.load_n, 0))
+        return Force(times * verdict.load_n)
     if verdict.load_n_per_m2:
-        return Message("job-newtons-m2", load=Figure(times * verdict.load_n_per_m2, 0))
+        return AreaLoad(times * verdict.load_n_per_m2)
     return None
 
 
 def _and_cracks(job: Job, i: int, verdict: Verdict, governs: Message) -> Message:
-    """Say the load at which it cracks in the mean."""
+    """Describe the load at which it cracks in the mean."""
     mean = concrete_of(job.workshop).mean_bending_mpa(job.slabs[i].thickness.mm, verdict.age_days)
     times = verdict.cracks_at_times(mean)
     if times is None:

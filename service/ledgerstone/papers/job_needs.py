@@ -16,7 +16,8 @@ def job_days(job: Job) -> Iterator[dict[str, Any]]:
     speech = workshop_speech(job.workshop.workshop.language, job.workshop)
     for one in work_by_day(job.quote.lead_time):
         stages = ", ".join(speech.say(Message("stage", stage=stage)) for stage in one.stages)
-        name = "" if one.slab is None else job.names[one.slab]
+        whole = speech.say(Message("job-whole-order"))
+        name = whole if one.slab is None else job.names[one.slab]
         yield {
             "day": one.day.isoformat(),
             "label": name,

@@ -7,16 +7,14 @@ from typing import Final
 
 from ledgerstone.checks import Finding
 from ledgerstone.drawing.casting import draw_sheet
-from ledgerstone.message import Figure, Listed, Message, Value
+from ledgerstone.message import Figure, Listed, Message, Ruled, Temperature, Value
 from ledgerstone.papers.descriptions import look_of, size_of
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import (
     NAME,
-    Block,
-    Content,
+    SheetBlock,
     drawing,
     facts,
-    half_mm,
     heading,
     page,
     says,
@@ -28,9 +26,10 @@ from ledgerstone.papers.job_days import day_plan
 from ledgerstone.papers.job_finish import finish_cautions, finish_ticks
 from ledgerstone.papers.job_lifts import lift_facts
 from ledgerstone.papers.job_stock import boards_table, formers, stock_blocks, uses_table
+from ledgerstone.papers.sheet import Content
 from ledgerstone.terms import NOT_LOOKED
 
-# What the workshop heeds while it makes a slab; what is of its place stands on the fitting sheet.
+# Cautions for the workshop while it makes a slab; those about its place are on the fitting sheet.
 HEEDED: Final = frozenset(
     {
         "strip-too-narrow",
@@ -48,6 +47,7 @@ HEEDED: Final = frozenset(
 )
 
 
+_AGED_AT_C = 20.0  # what ages are adjusted to: EN 1992-1-1 (B.10)
 NEST_WIDE_MM = 190  # across the page, so that a strip's number has 9 points
 
 
@@ -56,7 +56,7 @@ def order_page(job: Job) -> Content:
     return page(
         Message("job-title", reference=job.name),
         facts(*_head(job)),
-        *_told(job),
+        *_order_facts(job),
         heading(Message("job-before")),
         ticks(*_in_hand(job)),
         heading(Message("job-care")),
@@ -80,7 +80,7 @@ def _head(job: Job) -> Iterator[tuple[Value, Value]]:
     yield Message("job-ready"), ready
 
 
-def _told(job: Job) -> Iterator[Block]:
+def _order_facts(job: Job) -> Iterator[SheetBlock]:
     if job.quote.terms.note:
         yield says(Message("job-told", note=job.quote.terms.note))
 
@@ -89,6 +89,8 @@ def _in_hand(job: Job) -> Iterator[Value]:
     """Yield what must be here first: nothing is cut until all of it is ticked."""
     if any(step.stage == "sample" for step in job.steps):
         yield Message("job-yes")
+    for question in job.unanswered:
+        yield Message("job-answered", question=question)
     yield Message("job-signed")
     yield Message("job-templates")
 
@@ -103,24 +105,24 @@ def _cautions(job: Job) -> Iterator[Value]:
 
 
 def _heeded(finding: Finding) -> Value:
-    """Say a caution, and of young concrete how strong it is."""
+    """Describe a caution, and of young concrete how strong it is."""
     age = finding.measured.get("age_days")
     if finding.check != "young-concrete" or age is None:
         return finding.message
-    strong = Message("job-strong-as", days=Figure(age, 1))
+    strong = Message("job-strong-as", days=Figure(age, 1), warmth=Temperature(_AGED_AT_C))
     return Listed((finding.message, strong), joined="sentences")
 
 
 def _how_to_read(job: Job) -> Iterator[Value]:
     """Yield what must be known of the day plan to work by it."""
     yield from (one for one in job.quote.depends_on if one.name in NOT_LOOKED)
-    told: list[Value] = [Message("job-days-read", pairs=job.workshop.calendar.hands)]
+    sentences: list[Value] = [Message("job-days-read", pairs=job.workshop.calendar.hands)]
     if any(len(pour.slabs) > 1 for pour in job.batches.pours):
-        told.append(Message("job-days-shared"))
-    yield Listed(tuple(told), joined="sentences")
+        sentences.append(Message("job-days-shared"))
+    yield Listed(tuple(sentences), joined="sentences")
 
 
-def _finish(job: Job) -> Iterator[Block]:
+def _finish(job: Job) -> Iterator[SheetBlock]:
     """Set each slab's finish; a single one's with its lifts, its stock and what it uses."""
     if job.is_alone:
         yield from side_by_side(
@@ -151,30 +153,30 @@ def boards_page(job: Job) -> Content:
     )
 
 
-def _nests(job: Job) -> Iterator[Block]:
+def _nests(job: Job) -> Iterator[SheetBlock]:
     """Draw each sheet that several pieces are cut from."""
     nest = job.moulds.boards
     marks = [f"{n}" for n in range(1, len(nest.placed) + 1)]
     for sheet in range(nest.sheets):
         if sum(placed.sheet == sheet for placed in nest.placed) < 2:
             continue
-        told = {"number": sheet + 1, "sheets": nest.sheets}
-        title = job.speech.say(Message("job-sheet-of", **told))
-        words = job.speech.say(Message("job-sheet-words", **told))
+        values = {"number": sheet + 1, "sheets": nest.sheets}
+        title = job.speech.say(Message("job-sheet-of", **values))
+        words = job.speech.say(Message("job-sheet-words", **values))
         svg = draw_sheet(nest, sheet, marks, title=title)
         yield heading(title)
         yield drawing(svg, words, NEST_WIDE_MM)
 
 
-def _boards(job: Job) -> Iterator[Block]:
+def _boards(job: Job) -> Iterator[SheetBlock]:
     """List the boards and formers that are cut."""
     nest, boards = job.moulds.boards, job.workshop.boards
     kerf = Message(
         "job-kerf",
         sheets=nest.sheets,
-        length=half_mm(boards.length_mm),
-        width=half_mm(boards.width_mm),
-        kerf=half_mm(boards.kerf_mm),
+        length=Ruled(boards.length_mm),
+        width=Ruled(boards.width_mm),
+        kerf=Ruled(boards.kerf_mm),
         waste=Figure(nest.waste_percent, 0),
     )
     yield heading(Message("job-boards-title"))
@@ -182,6 +184,6 @@ def _boards(job: Job) -> Iterator[Block]:
     yield says(Listed((kerf, Message("job-mirrored-boards")), joined="sentences"))
 
 
-def _uses(job: Job) -> Iterator[Block]:
+def _uses(job: Job) -> Iterator[SheetBlock]:
     yield heading(Message("job-uses"))
     yield uses_table(job)

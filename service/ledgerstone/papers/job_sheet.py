@@ -11,12 +11,11 @@ from ledgerstone.message import Message
 from ledgerstone.papers.costs import costs_content
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_batches import batch_page
-from ledgerstone.papers.job_blocks import Content
 from ledgerstone.papers.job_needs import job_days, job_materials
 from ledgerstone.papers.job_order import boards_page, order_page
 from ledgerstone.papers.job_slab import list_pages, slab_page
 from ledgerstone.papers.records import PaperRecords
-from ledgerstone.papers.sheet import workshop_named
+from ledgerstone.papers.sheet import Content, workshop_named
 from ledgerstone.work import Operation
 
 
@@ -34,17 +33,24 @@ def job_pages(job: Job) -> Iterator[Content]:
 
 def job_sheet(records: PaperRecords) -> Content:
     """Write a job sheet: its pages, the work step by step, and what it costs."""
-    job = Job(records.name, records.quote, records.workshop, records.speech, records.contain)
+    job = Job(
+        records.name,
+        records.quote,
+        records.workshop,
+        records.speech,
+        records.contain,
+        records.unanswered,
+    )
     return job_content(job)
 
 
 def job_content(job: Job) -> Content:
     """Write the job sheet of a job that is worked out."""
-    mine = job.workshop.workshop
+    identity = job.workshop.workshop
     return {
         "title": Message("job-title", reference=job.name),
         "reference": job.name,
-        "workshop": workshop_named(mine),
+        "workshop": workshop_named(identity),
         "operations": [_operation(step) for step in job.steps],
         "costs": costs_content(job.quote, job.workshop),
         "days": list(job_days(job)),

@@ -8,24 +8,20 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ledgerstone.drawing.casting import DrawnBar, Layer, Section, draw_section, draw_steel
-from ledgerstone.message import Listed, Message, Value
+from ledgerstone.drawing.casting import DrawnBar, Layer, MouldSection, draw_section, draw_steel
+from ledgerstone.message import Gauge, Listed, Message, Ruled, Value
 from ledgerstone.outline import XY
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_batches import pour_blocks
 from ledgerstone.papers.job_blocks import (
     NAME,
-    Block,
-    Content,
+    SheetBlock,
     drawing,
     flag,
-    half_mm,
     heading,
     in_two,
     is_long,
-    kept_mm,
     page,
-    plain,
     says,
     shortened,
     side_by_side,
@@ -33,7 +29,8 @@ from ledgerstone.papers.job_blocks import (
 )
 from ledgerstone.papers.job_lifts import lift_facts
 from ledgerstone.papers.job_mould import PLAN_WIDE_MM, knockouts, mould_facts, mould_plan
-from ledgerstone.quantities import Length
+from ledgerstone.papers.job_stock import mesh_named
+from ledgerstone.papers.sheet import Content
 from ledgerstone.strength.grips import best_grips_mm
 
 BESIDE_MM = 55  # beside the plan
@@ -53,7 +50,7 @@ def slab_page(job: Job, i: int) -> Content:
         ),
         *_knockouts(job, i),
         *([_later("steel", bars)] if is_long(bars) else in_two(bars)),
-        says(Listed((_legend(job, i), *job.steel[i].notes), joined="sentences")),
+        says(Listed((*_legend(job, i), *job.steel[i].notes), joined="sentences")),
         *(
             pour_blocks(job)
             if job.is_alone
@@ -73,7 +70,7 @@ def _title(job: Job, i: int) -> Message:
 
 def list_pages(job: Job) -> Iterator[Content]:
     """Write the lists that are too long for their slab's sheet, all slabs' together."""
-    blocks: list[Block] = []
+    blocks: list[SheetBlock] = []
     for i, name in enumerate(job.names):
         for kind, long in (("knockouts", knockouts(job, i)), ("steel", _bars(job, i))):
             if is_long(long):
@@ -83,7 +80,7 @@ def list_pages(job: Job) -> Iterator[Content]:
         yield page(Message("job-lists-title"), flag(Message("job-mirrored")), *blocks)
 
 
-def _knockouts(job: Job, i: int) -> Iterator[Block]:
+def _knockouts(job: Job, i: int) -> Iterator[SheetBlock]:
     listed = knockouts(job, i)
     if is_long(listed):
         yield _later("knockouts", listed)
@@ -92,15 +89,15 @@ def _knockouts(job: Job, i: int) -> Iterator[Block]:
         yield listed
 
 
-def _later(kind: str, listed: Block) -> Block:
-    """Say where a list stands that is too long for the slab's own sheet."""
+def _later(kind: str, listed: SheetBlock) -> SheetBlock:
+    """State where a list stands that is too long for the slab's own sheet."""
     return says(Message("job-list-later", list=kind, rows=len(listed["rows"])))
 
 
 # --- steel ----------------------------------------------------------------------------------
 
 
-def _steel_drawing(job: Job, i: int) -> Block:
+def _steel_drawing(job: Job, i: int) -> SheetBlock:
     _, shape = job.in_mould[i]
     steel = job.steel[i]
     before = job.quote.shapes[i].outline.bounds
@@ -125,50 +122,60 @@ def _steel_drawing(job: Job, i: int) -> Block:
     return drawing(svg, words, PLAN_WIDE_MM)
 
 
-def _section(job: Job, i: int) -> Block:
+def _section(job: Job, i: int) -> SheetBlock:
     slab, steel, say = job.slabs[i], job.steel[i], job.speech.say
     coat = job.workshop.recipe.face_coat
-    thickness = _mm(slab.thickness.mm)
-    kept = Length.of_mm(kept_mm(steel.cover.kept_mm).amount)
+    thickness = _long(slab.thickness.mm)
+    kept = _long(steel.cover.kept_mm, down=True)
     face = Message("job-section-face")
     if coat is not None:
-        face = Message("job-section-face-coat", coat=_mm(coat.thickness_mm))
-    words = say(Message("job-section-words", thickness=thickness, cover=kept))
-    height = _mm(job.moulds.moulds[i].height_mm)
-    section = Section(
+        face = Message("job-section-face-coat", coat=_long(coat.thickness_mm))
+    named = _steel_named(job, i)
+    words = say(Message("job-section-words", thickness=thickness, cover=kept, steel=_yes(named)))
+    height = _long(job.moulds.moulds[i].height_mm)
+    section = MouldSection(
         thickness=job.speech.value(thickness),
         back=say(Message("job-section-back", height=height)),
         cover=say(Message("job-section-cover", cover=kept)),
         face=say(face),
-        steel=say(_steel_named(job, i)),
+        steel="" if named is None else say(named),
+        mesh=bool(steel.mesh),
         bars=bool(steel.bars),
     )
     title = say(Message("job-section-title"))
     return drawing(draw_section(section, title=title, says=words), words, BESIDE_MM)
 
 
-def _mm(length_mm: float) -> Length:
-    return Length.of_mm(half_mm(length_mm).amount)
+def _yes(one: Message | None) -> str:
+    return "no" if one is None else "yes"
 
 
-def _steel_named(job: Job, i: int) -> Message:
-    rack, bars = job.workshop.steel, job.steel[i].bars
-    wire, pitch = plain(rack.mesh_wire_mm), plain(rack.mesh_pitch_mm)
-    if not bars:
-        return Message("job-section-mesh", wire=wire, pitch=pitch)
-    return Message("job-section-bars", bar=plain(bars[0].diameter_mm), wire=wire, pitch=pitch)
+def _long(length_mm: float, *, down: bool = False) -> Message:
+    return Message("job-ruled", length=Ruled(length_mm, down))
 
 
-def _legend(job: Job, i: int) -> Message:
-    """Say what the marks stand for."""
-    rack, bars = job.workshop.steel, job.steel[i].bars
-    wire, pitch = plain(rack.mesh_wire_mm), plain(rack.mesh_pitch_mm)
-    if not bars:
-        return Message("job-legend-mesh", wire=wire, pitch=pitch)
-    return Message("job-legend", bar=plain(bars[0].diameter_mm), wire=wire, pitch=pitch)
+def _steel_named(job: Job, i: int) -> Message | None:
+    rack, plan = job.workshop.steel, job.steel[i]
+    mesh = mesh_named(rack.mesh_wire_mm, rack.mesh_pitch_mm)
+    if not plan.bars:
+        return Message("job-section-mesh", mesh=mesh) if plan.mesh else None
+    bar = Gauge(plan.bars[0].diameter_mm)
+    if not plan.mesh:
+        return Message("job-section-bars-alone", bar=bar)
+    return Message("job-section-bars", bar=bar, mesh=mesh)
 
 
-def _bars(job: Job, i: int) -> Block:
+def _legend(job: Job, i: int) -> Iterator[Value]:
+    """State what the marks stand for, where there are any."""
+    rack, plan = job.workshop.steel, job.steel[i]
+    if plan.bars:
+        yield Message("job-legend-bars", bar=Gauge(plan.bars[0].diameter_mm))
+    if plan.mesh:
+        mesh = mesh_named(rack.mesh_wire_mm, rack.mesh_pitch_mm)
+        yield Message("job-legend-mesh", mesh=mesh)
+
+
+def _bars(job: Job, i: int) -> SheetBlock:
     """List every bar and piece of mesh: its mark, its cut length, and where it lies."""
     steel = job.steel[i]
     over = sum(job.quote.shapes[i].outline.bounds[::2])
@@ -176,11 +183,11 @@ def _bars(job: Job, i: int) -> Block:
     for bar in steel.bars:
         left = _stretch(over - bar.start_mm[0], over - bar.end_mm[0])
         front = _stretch(bar.start_mm[1], bar.end_mm[1])
-        rows.append([bar.mark, half_mm(bar.length_mm), left, front, ""])
+        rows.append([bar.mark, Ruled(bar.length_mm), left, front, ""])
     for piece, (x, y) in zip(steel.mesh, steel.mesh_at_mm, strict=True):
-        cut = Message("job-two", one=half_mm(piece.length_mm), other=half_mm(piece.width_mm))
-        left = half_mm(over - x - piece.length_mm)
-        rows.append([piece.mark, cut, left, half_mm(y), ""])
+        cut = Message("job-two", one=Ruled(piece.length_mm), other=Ruled(piece.width_mm))
+        left = Ruled(over - x - piece.length_mm)
+        rows.append([piece.mark, cut, left, Ruled(y), ""])
     columns = (
         Message("job-mark"),
         Message("job-cut-mm"),
@@ -188,10 +195,10 @@ def _bars(job: Job, i: int) -> Block:
         Message("job-from-front"),
         Message("job-cut"),
     )
-    return table(columns, rows, (12, 24, 28, 28, 10))
+    return table(columns, rows, (11, 31, 27, 25, 8))
 
 
 def _stretch(one_mm: float, other_mm: float) -> Value:
-    """Say a stretch, or a place where it has no length."""
-    first, last = half_mm(min(one_mm, other_mm)), half_mm(max(one_mm, other_mm))
+    """Describe a stretch, or a place where it has no length."""
+    first, last = Ruled(min(one_mm, other_mm)), Ruled(max(one_mm, other_mm))
     return first if first == last else Message("job-stretch", first=first, last=last)

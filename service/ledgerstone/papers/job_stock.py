@@ -6,12 +6,19 @@ import math
 from collections.abc import Iterator
 
 from ledgerstone.drawing.saying import side_word
-from ledgerstone.message import Figure, Listed, Message, Value
+from ledgerstone.message import (
+    Figure,
+    Gauge,
+    Listed,
+    Mass,
+    Message,
+    Ruled,
+    Value,
+)
 from ledgerstone.mould import Former
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import (
-    Block,
-    half_mm,
+    SheetBlock,
     heading,
     plain,
     says,
@@ -20,17 +27,18 @@ from ledgerstone.papers.job_blocks import (
     ticks,
 )
 
+LITRES_PER_QUART = 0.946352946  # a quarter of a gallon: NIST Handbook 44, appendix C
 _SHORT = 16  # letters of a name in a narrow column
 
 
-def boards_table(job: Job) -> Block:
+def boards_table(job: Job) -> SheetBlock:
     """List every board piece by the number that it has on its sheet."""
     rows: list[list[Value]] = [
         [
             f"{n}",
             _piece_named(job, p.name),
-            half_mm(max(p.length_mm, p.width_mm)),
-            half_mm(min(p.length_mm, p.width_mm)),
+            Ruled(max(p.length_mm, p.width_mm)),
+            Ruled(min(p.length_mm, p.width_mm)),
             "",
         ]
         for n, p in enumerate(job.moulds.boards.placed, start=1)
@@ -47,9 +55,9 @@ def boards_table(job: Job) -> Block:
 
 def _piece_named(job: Job, name: str) -> Value:
     """Name a board piece; of several slabs, its slab's name in short before it."""
-    slab, _, told = name.rpartition(": ")
-    part, _, side = told.removeprefix("curve after").strip().partition(" ")
-    if told.startswith("curve after"):
+    slab, _, label = name.rpartition(": ")
+    part, _, side = label.removeprefix("curve after").strip().partition(" ")
+    if label.startswith("curve after"):
         part, side = "curve", part
     named = side_word(side) if side else ""
     if len(job.slabs) == 1:
@@ -57,7 +65,7 @@ def _piece_named(job: Job, name: str) -> Value:
     return Message("job-board-of", name=shortened(slab, _SHORT), part=part, side=named)
 
 
-def formers(job: Job) -> Iterator[Block]:
+def formers(job: Job) -> Iterator[SheetBlock]:
     """List every former: plugs that are turned, knockouts and reliefs that are of foam."""
     lines = [_former(former) for mould in job.moulds.moulds for former in mould.formers]
     if lines:
@@ -67,7 +75,7 @@ def formers(job: Job) -> Iterator[Block]:
 
 def _former(former: Former) -> Message:
     name, kind = shortened(former.name, _SHORT), former.kind
-    one, other, height = map(half_mm, (former.length_mm, former.width_mm, former.height_mm))
+    one, other, height = map(Ruled, (former.length_mm, former.width_mm, former.height_mm))
     if not former.layers:
         return Message(
             "job-former-turns", name=name, kind=kind, one=one, other=other, height=height
@@ -86,16 +94,16 @@ def _former(former: Former) -> Message:
 # --- bars, mesh, strip ----------------------------------------------------------------------
 
 
-def stock_blocks(job: Job) -> Iterator[Block]:
+def stock_blocks(job: Job) -> Iterator[SheetBlock]:
     """List bars and bent strip, each length with what is cut from it, to tick as it is cut."""
     cut, _, mesh = job.cut
     lines = [*_bars(job), *_mesh(job), *_strips(job)]
     if not lines:
         return
     yield heading(Message("job-stock"))
-    mesh_kg = Figure(sum(piece.kg for piece in mesh), 2)
+    mesh_kg = Mass(sum(piece.kg for piece in mesh), 2)
     if cut.stocks:
-        bars, bought = Figure(cut.kg, 2), Figure(cut.bought_kg, 2)
+        bars, bought = Mass(cut.kg, 2), Mass(cut.bought_kg, 2)
         yield says(Message("job-stock-kg", bars=bars, bought=bought, mesh=mesh_kg))
     elif mesh:
         yield says(Message("job-stock-mesh", mesh=mesh_kg))
@@ -104,7 +112,7 @@ def stock_blocks(job: Job) -> Iterator[Block]:
 
 def _bars(job: Job) -> Iterator[Value]:
     for stock in job.cut[0].stocks:
-        bar = plain(stock.diameter_mm)
+        bar = Gauge(stock.diameter_mm)
         for n, one in enumerate(stock.lengths, start=1):
             cuts = tuple(_cut_named(c.mark, c.length_mm) for c in one.cuts)
             named = Message("job-bar-number", bar=bar, number=n)
@@ -115,18 +123,23 @@ def _mesh(job: Job) -> Iterator[Value]:
     for m in job.cut[2]:
         yield Message(
             "job-mesh-piece",
-            mesh=Message("job-mesh", wire=plain(m.wire_mm), pitch=plain(m.pitch_mm)),
+            mesh=mesh_named(m.wire_mm, m.pitch_mm),
             mark=m.mark,
             count=m.count,
-            length=half_mm(m.length_mm),
-            width=half_mm(m.width_mm),
+            length=Ruled(m.length_mm),
+            width=Ruled(m.width_mm),
         )
+
+
+def mesh_named(wire_mm: float, pitch_mm: float) -> Message:
+    """Return the name of a mesh by its wire's diameter and spacing."""
+    return Message("job-mesh", wire=Gauge(wire_mm), pitch=Gauge(pitch_mm))
 
 
 def _strips(job: Job) -> Iterator[Value]:
     for strip in job.moulds.strips:
         cuts = tuple(
-            Message("job-cut-piece", mark=_piece_named(job, c.mark), length=half_mm(c.length_mm))
+            Message("job-cut-piece", mark=_piece_named(job, c.mark), length=Ruled(c.length_mm))
             for c in strip.cuts
         )
         yield _cut_from(Message("job-strip-flexible"), cuts, strip.waste_mm)
@@ -134,17 +147,17 @@ def _strips(job: Job) -> Iterator[Value]:
 
 def _cut_from(named: Message, cuts: tuple[Message, ...], waste_mm: float) -> Message:
     listed = Listed(cuts, joined="comma")
-    return Message("job-cut-from", stock=named, cuts=listed, left=half_mm(waste_mm))
+    return Message("job-cut-from", stock=named, cuts=listed, left=Ruled(waste_mm))
 
 
 def _cut_named(mark: str, length_mm: float) -> Message:
-    return Message("job-cut-piece", mark=mark, length=half_mm(length_mm))
+    return Message("job-cut-piece", mark=mark, length=Ruled(length_mm))
 
 
 # --- what is used ---------------------------------------------------------------------------
 
 
-def uses_table(job: Job) -> Block:
+def uses_table(job: Job) -> SheetBlock:
     """List what goes into the moulds, the concrete and onto it, and the packs that hold it."""
     columns = (Message("job-thing"), Message("job-used"), Message("job-to-have"))
     rows = [*_supplies(job), *_purchases(job), *_sealers(job)]
@@ -155,6 +168,9 @@ def _supplies(job: Job) -> Iterator[list[Value]]:
     for supply in job.moulds.supplies:
         if supply.packs:
             named = Message("job-supply", supply=supply.name.replace(" ", "-"))
+            if supply.unit == "litres":
+                yield [named, *_liquid(supply.used)]
+                continue
             used = _amount(plain(round(supply.used, 2), 2), supply.unit)
             yield [named, used, _amount(Figure(supply.packs, 0), supply.unit)]
 
@@ -165,7 +181,7 @@ def _purchases(job: Job) -> Iterator[list[Value]]:
         packs: Value = Message("job-loose")
         if bought.packs is not None:
             packs = _amount(Figure(bought.packs, 0), "packs")
-        yield [name, _amount(Figure(bought.kg, 2), "kg"), packs]
+        yield [name, Mass(bought.kg, 2), packs]
 
 
 def _sealers(job: Job) -> Iterator[list[Value]]:
@@ -175,9 +191,18 @@ def _sealers(job: Job) -> Iterator[list[Value]]:
         name = slab.finish.sealer
         litres[name] = litres.get(name, 0.0) + slab.quantity * job.sealer_l(i)
     for name, used in litres.items():
-        whole = Figure(math.ceil(used), 0)
-        named = Message("job-sealer", sealer=name)
-        yield [named, _amount(Figure(used, 2), "litres"), _amount(whole, "litres")]
+        yield [Message("job-sealer", sealer=name), *_liquid(used)]
+
+
+def _liquid(litres: float) -> tuple[Message, Message]:
+    """State what is used of a liquid and what to have of it: whole litres, or whole quarts."""
+    quarts = litres / LITRES_PER_QUART
+    return _of_liquid(litres, quarts, 2), _of_liquid(math.ceil(litres), math.ceil(quarts), 0)
+
+
+def _of_liquid(litres: float, quarts: float, places: int) -> Message:
+    amount = _amount(Figure(litres, places), "litres")
+    return Message("job-liquid", litres=amount, quarts=Figure(quarts, places))
 
 
 def _amount(amount: Figure, unit: str) -> Message:

@@ -1,4 +1,4 @@
-"""Every paper there is: what its content is made from, its layout, and whose language it speaks.
+"""Every kind of paper: the source of its content, its layout, and its language.
 
 A new paper is one entry here: a function from records to content, which is lists and texts with
 messages in them, and the layout that sets it, ``texts/LAYOUT.html`` and ``texts/LAYOUT.typ``.
@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
-from typing import Any, Final, Literal
+from typing import Final, Literal
 
 from ledgerstone.papers.approval import approval_sheet
 from ledgerstone.papers.cards import carry_cards
@@ -17,9 +17,9 @@ from ledgerstone.papers.care import care_sheet
 from ledgerstone.papers.fitting import fitting_sheet
 from ledgerstone.papers.job_sheet import job_sheet
 from ledgerstone.papers.records import PaperRecords
+from ledgerstone.papers.sheet import Content
 
-Content = dict[str, Any]
-Layout = Literal["sheet", "cards", "job_sheet"]
+PaperLayout = Literal["sheet", "cards", "job_sheet"]
 JOB: Final = "job-sheet"
 
 
@@ -34,13 +34,13 @@ class PaperKind:
     layout
         How it is set, and which schema writes it as JSON.
     reader
-        Whose language it speaks.
+        Whether it is in the customer's language or the workshop's.
     search
         Whether remedies are searched for where the order is sent back.
     """
 
     content: Callable[[PaperRecords], Content]
-    layout: Layout = "sheet"
+    layout: PaperLayout = "sheet"
     reader: Literal["customer", "workshop"] = "customer"
     search: bool = False
 

@@ -6,27 +6,27 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
-from typing import Any, Final
+from typing import Final
 
 from ledgerstone.order import Order
 from ledgerstone.papers.advice import advice_of, conditions_of
 from ledgerstone.papers.descriptions import size_of, slab_title, slab_titles
-from ledgerstone.papers.letter_days import day_sentences
+from ledgerstone.papers.letter_days import day_sentences, sent_back_day
 from ledgerstone.papers.letter_slabs import slab_facts
+from ledgerstone.papers.sheet import Content
 from ledgerstone.papers.views import ChangeView, QuoteView, SentBackView
 from ledgerstone.price import Price
 from ledgerstone.shape import Shape
 from ledgerstone.wording import Listed, Message, Money, Percent, Speech
 from ledgerstone.workshop.records import Workshop
 
-Content = dict[str, Any]
 # Conditions that a short letter has too.
 _ALWAYS: Final = ("trial", "estimate-", "calendar-")
 
 
 @dataclass(frozen=True, slots=True)
 class Letter:
-    """Whose letter it is, to whom, in which language, and how much it says.
+    """A letter: its sender, addressee, language and length.
 
     Attributes
     ----------
@@ -35,11 +35,13 @@ class Letter:
     today
         The day on which it is written.
     taken
-        What was taken that the customer did not say, as one paragraph.
+        The assumptions, as one paragraph.
     questions
-        What the customer is asked.
+        The questions to the customer.
     replaces
         The day of an earlier letter whose place this one takes.
+    wished
+        The day that the customer asked for, where the order has another since.
     """
 
     workshop: Workshop
@@ -50,19 +52,20 @@ class Letter:
     taken: str = ""
     questions: tuple[str, ...] = ()
     replaces: date | None = None
+    wished: date | None = None
 
     def content(self) -> Content:
-        """Say what stands in every letter."""
-        mine, reply, say = self.workshop.workshop, self.workshop.reply, self.speech.say
+        """Write what is in every letter."""
+        identity, reply, say = self.workshop.workshop, self.workshop.reply, self.speech.say
         return {
             "language": self.speech.language,
             "greeting": self._greeting(),
-            "signature": list(reply.signature) or [mine.name, mine.town],
+            "signature": list(reply.signature) or [identity.name, identity.town],
             "terms": [*self._terms_language(), *reply.terms] if reply.terms else [],
-            "workshop": mine.name,
-            "town": mine.town,
-            "email": mine.email,
-            "telephone": mine.telephone,
+            "workshop": identity.name,
+            "town": identity.town,
+            "email": identity.email,
+            "telephone": identity.ring,
             "full": self.is_full,
             "taken": self.taken,
             "asks": say(Message("letter-asks")),
@@ -81,7 +84,7 @@ class Letter:
         return self.speech.language == self.workshop.workshop.language
 
     def _terms_language(self) -> Iterator[str]:
-        """Say in which language the maker's own terms are, where that is not the customer's."""
+        """State in which language the maker's own terms are, where that is not the customer's."""
         if not self._is_own_language():
             language = self.workshop.workshop.language
             yield self.speech.say(Message("letter-terms-in", language=language))
@@ -89,7 +92,7 @@ class Letter:
     # --- a quote ---------------------------------------------------------------------------
 
     def option(self, view: QuoteView) -> Content:
-        """Say one quote."""
+        """Describe one quote."""
         quote, price, say = view.quote, view.quote.price, self.speech.say
         return {
             "title": view.title,
@@ -98,20 +101,23 @@ class Letter:
             "total": self._money(price, price.total),
             "tax": self._tax(price),
             "net": self._money(price, price.net),
-            "net_label": say(Message("letter-net")),
+            "net_label": say(Message("letter-net", taxed="yes" if price.tax else "no")),
             "deposit": self._money(price, price.deposit),
             "lines": [
                 {"label": say(line.label), "amount": self._money(price, line.amount)}
                 for line in (price.lines if view.whole else ())
             ],
             "note": quote.terms.note,
-            "days": [say(one) for one in day_sentences(view, self.today, is_full=self.is_full)],
+            "days": [say(one) for one in self._days(view)],
             "slabs": list(self._slabs(view)),
             "conditions": list(self._conditions(view)),
             "advice": list(self._advice(view)),
             "see": say(Message("letter-link" if view.link else "letter-attached")),
             **self._linked(view.link),
         }
+
+    def _days(self, view: QuoteView) -> Iterator[Message]:
+        return day_sentences(view, self.today, is_full=self.is_full, wished=self.wished)
 
     def offer(self, view: QuoteView) -> Message:
         """Name an offer by what it is and its reference."""
@@ -162,10 +168,11 @@ class Letter:
     # --- a send-back -----------------------------------------------------------------------
 
     def sent_back(self, view: SentBackView) -> Content:
-        """Say a send-back."""
+        """Describe a send-back."""
         say = self.speech.say
         slabs = self.slabs(view.sent.order, view.sent.shapes, view.pictures)
         change = Message("letter-bigger-change" if view.is_bigger else "letter-one-change")
+        day = sent_back_day(view, self.today, self.wished)
         return {
             "slabs": [{**slab, "alt": say(_no_price(slab))} for slab in slabs],
             "findings": [
@@ -181,6 +188,7 @@ class Letter:
             "all_at_once": self._way(view.all_at_once) if view.all_at_once else None,
             "change": say(change),
             "why_not": view.why_not or "",
+            "day": say(day) if day is not None else "",
         }
 
     def _other_cautions(self, view: SentBackView) -> list[str]:
@@ -190,7 +198,7 @@ class Letter:
         return [says for f in findings if (says := self.speech.say(f.message)) not in said]
 
     def _way(self, way: ChangeView) -> Content:
-        """Say one way out of a send-back."""
+        """Describe one way out of a send-back."""
         costs = self.speech.say(Message("letter-then-costs", price=way.price)) if way.price else ""
         linked = self._linked(way.link)
         see = Message("letter-see-change")
@@ -208,7 +216,7 @@ class Letter:
     def slabs(
         self, order: Order, shapes: Sequence[Shape], pictures: Sequence[str]
     ) -> Iterable[Content]:
-        """Say each slab: its name, size, what it is, and its picture."""
+        """Describe each slab: its name, size, what it is, and its picture."""
         many = len(order.slabs)
         for i, (slab, shape) in enumerate(zip(order.slabs, shapes, strict=True)):
             facts = Listed(tuple(slab_facts(slab, shape)), joined="semicolon")
@@ -221,7 +229,7 @@ class Letter:
             }
 
     def _linked(self, link: str | None) -> Content:
-        """Give a link, the host that stands in its visible words, and these."""
+        """Return a link, the host that stands in its visible words, and these."""
         host = (link or "").partition("#")[0].rstrip("/")
         see_at = self.speech.say(Message("letter-link-at", host=host)) if link else ""
         return {"link": link or "", "host": host, "see_at": see_at}

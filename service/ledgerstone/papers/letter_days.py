@@ -1,24 +1,34 @@
-"""What a letter says of the days: ready, there, ordered by, started on; and how long a price is."""
+"""A letter's days: wanted, ready, arriving, to order by; and the price's last day."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from datetime import date
+from typing import Final
 
-from ledgerstone.papers.views import QuoteView
+from ledgerstone.papers.views import QuoteView, SentBackView
 from ledgerstone.quote import Quote
 from ledgerstone.schedule import LeadTime
-from ledgerstone.wording import DayMonth, Days, Message, Money, Value
+from ledgerstone.wording import DateRange, DayMonth, Message, Money, Value
+
+_ABOUT_THE_DAY: Final = frozenset({"needed-too-soon", "no-day-free"})
 
 
-def day_sentences(view: QuoteView, today: date, *, is_full: bool) -> Iterator[Message]:
+def day_sentences(
+    view: QuoteView, today: date, *, is_full: bool, wished: date | None = None
+) -> Iterator[Message]:
     """Yield when it is ready and there, what the day is for, until when the price, and the weeks.
+
+    Where the customer wished for another day than the order now has, says if it cannot be met.
 
     Of an offer made at other rates the days of the work and on the road are not known any more.
     """
     quote = view.quote
+    is_met = wished is None or quote.lead_time.arrives_latest <= wished
+    if wished is not None and not is_met:
+        yield Message("letter-day-not-met", wished=wished)
     if view.whole:
-        yield _ready(quote)
+        yield _ready(quote, in_time=is_met and (wished or quote.order.needed_by) is not None)
     else:
         yield Message("letter-ready", ready=quote.lead_time.ready_on)
     yield _ordered(quote, today) if is_full else _in_short(quote)
@@ -26,14 +36,33 @@ def day_sentences(view: QuoteView, today: date, *, is_full: bool) -> Iterator[Me
         yield from _weeks(quote)
 
 
-def _ready(quote: Quote) -> Message:
-    lead, needed = quote.lead_time, quote.order.needed_by
+def sent_back_day(view: SentBackView, today: date, wished: date | None) -> Message | None:
+    """State what is known of the day asked for: kept with the change, missed, or not known yet.
+
+    None if no day was asked for, or what stops the order is the day itself.
+    """
+    order, checks = view.sent.order, {finding.check for finding in view.sent.findings}
+    asked = wished or order.needed_by
+    if asked is None or checks & _ABOUT_THE_DAY:
+        return None
+    found = view.sent.found
+    fix = found.fix_all or found.nearest_makeable if found is not None else None
+    if asked < today:
+        return Message("letter-day-not-met", wished=asked)
+    if fix is None or view.all_at_once is None or order.needed_by != asked:
+        return Message("letter-day-open", wished=asked)
+    is_kept = fix.state.order.needed_by == asked
+    return Message("letter-day-kept" if is_kept else "letter-day-not-met", wished=asked)
+
+
+def _ready(quote: Quote, *, in_time: bool) -> Message:
+    lead = quote.lead_time
     return Message(
         "letter-day",
         way=quote.order.delivery.kind,
         ready=lead.ready_on,
-        arrives=Days(lead.arrives_earliest, lead.arrives_latest),
-        asked="no" if needed is None else "yes",
+        arrives=DateRange(lead.arrives_earliest, lead.arrives_latest),
+        asked="yes" if in_time else "no",
     )
 
 
@@ -61,8 +90,8 @@ def _in_short(quote: Quote) -> Message:
 
 def _wanted(quote: Quote) -> Value:
     """What must be here on the day of the order."""
-    told = (one.values["wanted"] for one in quote.depends_on if one.name == "day-is-for")
-    return next(told, "nothing")
+    conditions = (one.values["wanted"] for one in quote.depends_on if one.name == "day-is-for")
+    return next(conditions, "nothing")
 
 
 def _deposit(quote: Quote) -> Money:
@@ -70,7 +99,7 @@ def _deposit(quote: Quote) -> Money:
 
 
 def _weeks(quote: Quote) -> Iterator[Message]:
-    """Say the weeks of the work in one sentence; their days, one by one, are behind the link."""
+    """State the weeks of the work in one sentence; their days, one by one, are behind the link."""
     casts, starts = _first(quote.lead_time, "cast"), _first(quote.lead_time, "mould")
     if casts is None:
         return

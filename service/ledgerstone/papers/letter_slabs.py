@@ -1,4 +1,4 @@
-"""What a letter says of each slab: its name, size, look, openings, edges and rests, in a line."""
+"""A letter's description of each slab: name, size, look, openings, edges and rests, in a line."""
 
 from __future__ import annotations
 
@@ -53,13 +53,13 @@ def slabs_in_a_line(order: Order, shapes: Sequence[Shape]) -> Iterator[Message]:
 
 def _opening(cutout: Cutout, shape: Shape, like: Length) -> Message:
     name: Value = cutout.label or Message("letter-opening-unnamed")
-    told: list[Value] = [cutout_size(cutout)]
+    parts: list[Value] = [cutout_size(cutout)]
     if cutout.diameter is not None:
-        told = [Message("change-across", across=cutout.diameter)]
+        parts = [Message("change-across", across=cutout.diameter)]
     if cutout.centre is not None:
         x0, y0, _, _ = shape.outline.bounds
         x, y = shown(like, cutout.centre.x.mm - x0), shown(like, cutout.centre.y.mm - y0)
-        told.append(Message("letter-centre", x=x, y=y))
-    told += [fact for fact in cutout_facts(cutout) if fact.name not in _LEFT_OUT]
-    facts = Listed(tuple(told), joined="comma")
+        parts.append(Message("letter-centre", x=x, y=y))
+    parts += [fact for fact in cutout_facts(cutout) if fact.name not in _LEFT_OUT]
+    facts = Listed(tuple(parts), joined="comma")
     return Message("letter-opening", name=name, facts=facts)

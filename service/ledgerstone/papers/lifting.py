@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from ledgerstone.containment import Contain
 from ledgerstone.drawing import MISSING
 from ledgerstone.drawing.casting import Layer, draw_steel, rail_of
-from ledgerstone.message import Message, Value
+from ledgerstone.message import Message, Ruled, Value
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
 from ledgerstone.strength.grips import best_grips_mm
@@ -72,6 +72,11 @@ def holds_drawing(
             shape, layer, title=words, says=words, wide=CARD_WIDE, tallest=CARD_TALLEST
         ), words
     return MISSING, words
+
+
+def held_at(at_mm: float) -> Message:
+    """Format a place to hold a slab at: to 5 mm, or to a quarter of an inch."""
+    return Message("job-ruled", length=Ruled(at_mm, coarse=True))
 
 
 def to_5_mm(length_mm: float) -> int:

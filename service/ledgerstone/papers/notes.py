@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from decimal import Decimal
 from typing import Literal
 
 from ledgerstone.message import Message, Money
-from ledgerstone.wording import Speech
+from ledgerstone.wording import Speech, workshop_speech
 from ledgerstone.workshop.records import Workshop
 
 
@@ -18,8 +18,10 @@ class NoteFacts:
 
     Attributes
     ----------
-    ready_on, order_by
-        The day, and the last day on which ordering still holds it; None where none is to be had.
+    ready_on
+        The day that is kept for the order; None if none is to be had.
+    pay_by
+        By when its deposit is to be here, and until when the day is kept.
     """
 
     reference: str
@@ -29,21 +31,22 @@ class NoteFacts:
     deposit: Decimal
     valid_until: date
     ready_on: date | None
-    order_by: date | None
+    pay_by: date
     link: str
     customer: str
 
 
 @dataclass(frozen=True, slots=True)
 class Note:
-    """A short letter as plain text."""
+    """A short letter as plain text, and the values that the profile lacks, for the maker."""
 
     subject: str
     text: str
+    lacks: str | None = None
 
 
 def reminder(facts: NoteFacts, workshop: Workshop, speech: Speech) -> Note:
-    """Write two lines to whoever has not answered an offer."""
+    """Write a reminder of two lines about an offer without an answer."""
     total = Money(facts.currency, facts.total)
     asks = Message(
         "note-reminder",
@@ -62,19 +65,33 @@ def deposit_request(facts: NoteFacts, workshop: Workshop, speech: Speech) -> Not
     deposit = Money(facts.currency, facts.deposit)
     lines: list[Message | str] = [
         Message("note-thanks", reference=facts.reference),
-        Message("note-deposit", deposit=deposit, reference=facts.reference),
+        Message("note-deposit", deposit=deposit, by=facts.pay_by, reference=facts.reference),
     ]
     if offer.payment is not None:
         lines.append(offer.payment)
-    if facts.ready_on is not None and facts.order_by is not None:
-        lines.append(Message("note-held", ready=facts.ready_on, by=facts.order_by))
+    if facts.ready_on is not None:
+        lines.append(Message("note-held", ready=facts.ready_on))
+    else:
+        lines.append(Message("note-day-open"))
     balance = Money(facts.currency, facts.total - facts.deposit)
     if facts.total > facts.deposit:
         due = offer.balance_due or ""
-        told = "told" if due else "not-told"
-        lines.append(Message("note-balance", balance=balance, told=told, due=due))
+        when = "told" if due else "not-told"
+        lines.append(Message("note-balance", balance=balance, told=when, due=due))
     subject = Message("note-deposit-subject", reference=facts.reference)
-    return _note(subject, lines, facts, workshop, speech)
+    note = _note(subject, lines, facts, workshop, speech)
+    return replace(note, lacks=_lacks(workshop))
+
+
+def _lacks(workshop: Workshop) -> str | None:
+    """State what a request for a deposit needs and the profile lacks, in its language."""
+    wanted = {"payment": workshop.offer.payment, "balance_due": workshop.offer.balance_due}
+    names = [name for name, value in wanted.items() if value is None]
+    if not names:
+        return None
+    both = "both" if len(names) > 1 else names[0]
+    speech = workshop_speech(workshop.workshop.language, workshop)
+    return speech.say(Message("note-lacks", what=both))
 
 
 def _note(
@@ -86,7 +103,7 @@ def _note(
 ) -> Note:
     name = " ".join(facts.customer.split())
     greeting = Message("note-greeting", named="yes" if name else "no", name=name)
-    told = "\n".join(speech.say(line) for line in lines)
-    mine = workshop.workshop
-    parts = [speech.say(greeting), told, facts.link, f"{mine.name}\n{mine.telephone}"]
+    body = "\n".join(speech.say(line) for line in lines)
+    identity = workshop.workshop
+    parts = [speech.say(greeting), body, facts.link, f"{identity.name}\n{identity.ring}"]
     return Note(speech.say(subject), "\n\n".join(part for part in parts if part) + "\n")

@@ -13,14 +13,16 @@ from markupsafe import Markup
 from ledgerstone.drawing.typesetting import typeset
 from ledgerstone.json_types import JSON
 from ledgerstone.message import Message, Spoken
-from ledgerstone.papers.kinds import KINDS, Content, Layout
+from ledgerstone.papers.kinds import KINDS, PaperLayout
 from ledgerstone.papers.printing import printed_content
 from ledgerstone.papers.records import PaperRecords
+from ledgerstone.papers.sheet import Content
 from ledgerstone.papers.templates import Templates
-from ledgerstone.wording import Speech, speech_of, workshop_speech
-from ledgerstone.workshop.countries import Paper as Size
+from ledgerstone.wording import Speech, bench_speech, speech_of
+from ledgerstone.workshop.countries import PaperFormat
 
-_PAPERS: Final[Mapping[Size, str]] = {"A4": "a4", "Letter": "us-letter"}  # the typesetter's names
+# The typesetter's names.
+_PAPERS: Final[Mapping[PaperFormat, str]] = {"A4": "a4", "Letter": "us-letter"}
 _FOLDER: Final = Path(__file__).with_name("texts")
 _NOT_SHOWN: Final = frozenset(
     ("operations", "costs", "days", "materials")
@@ -30,7 +32,7 @@ _DRAWINGS: Final = frozenset(("drawing", "svg"))  # members that hold an SVG of 
 
 @dataclass(frozen=True, slots=True)
 class Paper:
-    """A paper, said in its language, its drawings as SVG in it.
+    """A paper in its language, with its drawings as SVG.
 
     Attributes
     ----------
@@ -40,16 +42,16 @@ class Paper:
         What it is printed on.
     """
 
-    layout: Layout
+    layout: PaperLayout
     content: Content
-    size: Size = "A4"
+    size: PaperFormat = "A4"
 
 
 def paper_of(kind: str, records: PaperRecords) -> Paper:
-    """Work a paper out, and say it in the language of whoever reads it."""
+    """Make a paper in its reader's language."""
     made = KINDS[kind]
     if made.reader == "workshop":
-        speech = workshop_speech(records.workshop.workshop.language, records.workshop)
+        speech = bench_speech(records.workshop.workshop.language, records.workshop)
     else:
         speech = speech_of(records.quote.order, records.workshop)
     content = made.content(replace(records, speech=speech))
@@ -79,7 +81,7 @@ def paper_print(paper: Paper) -> bytes:
 
 
 def said(content: Any, speech: Speech) -> Any:  # noqa: ANN401  lists, members and values, nested
-    """Say every message and value of a content; all else stays as it is."""
+    """Format every message and value of a content; everything else stays as it is."""
     if isinstance(content, Mapping):
         return {name: said(part, speech) for name, part in content.items()}
     if isinstance(content, list | tuple):
@@ -94,7 +96,7 @@ def _shown(paper: Paper) -> Content:
 
 
 def _in_a_row(content: Content) -> Content:
-    """Set the blocks of all pages one after another, each page headed: a template loops once."""
+    """Set the blocks of all pages one by one, each page headed: a template loops once."""
     blocks: list[Content] = []
     pages = content.get("pages", [])
     for number, one in enumerate(pages, start=1):

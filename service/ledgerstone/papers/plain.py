@@ -6,102 +6,159 @@ from collections.abc import Iterable, Iterator, Sequence
 from typing import Any
 
 from ledgerstone.checks import Finding
-from ledgerstone.papers.words import arrives_text, size_text, slab_name, tax_text
+from ledgerstone.drawing.frame import leading_length, shown
+from ledgerstone.order import Round, Slab
+from ledgerstone.price import Price
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.remedies import Fix, Found, Saving
-from ledgerstone.wording import day_text, english, money_text, weight_text
+from ledgerstone.schedule import LeadTime
+from ledgerstone.shape import Shape
+from ledgerstone.wording import Message, Money, Percent, Speech, Value, Weight, slab_name
+
+_INDENT = " " * 10
 
 
-def quote_text(quote: Quote, name: str, link: str, tax_name: str) -> str:
-    """Say a quote."""
-    price, lead, many = quote.price, quote.lead_time, len(quote.order.slabs)
-    slabs = zip(quote.order.slabs, quote.shapes, quote.weights, strict=True)
-    rows = [
-        (quote.standing.capitalize(), f"{name}, until {day_text(quote.valid_until)}"),
-        ("Price", money_text(price.currency, price.total)),
-        ("", tax_text(price, tax_name)),
-        *((f"  {line.label}", money_text(price.currency, line.amount)) for line in price.lines),
-        ("Deposit", money_text(price.currency, price.deposit)),
-        ("Ready", f"{day_text(lead.ready_on)}, if ordered by {day_text(lead.if_ordered_by)}"),
-        ("", arrives_text(lead, quote.order.delivery.kind)),
-        *(
-            (slab_name(slab, i, many), f"{size_text(slab, shape)}; {weight_text(weight.slab_kg)}")
-            for i, (slab, shape, weight) in enumerate(slabs)
-        ),
-        ("Packed", weight_text(quote.packed_kg)),
-        ("Link", link),
-    ]
+def quote_text(quote: Quote, name: str, link: str, tax_name: str, speech: Speech) -> str:
+    """Describe a quote."""
+    rows = [(speech.value(row), speech.value(says)) for row, says in _rows(quote, name, tax_name)]
+    rows.append((speech.say(Message("terminal-label", row="link")), link))
     wide = max(len(label) for label, _ in rows) + 2
-    told = "".join(f"{label:<{wide}}{says}\n" for label, says in rows if says)
-    rests_on = "".join(f"          - {english(one)}\n" for one in quote.depends_on)
-    rests_on = f"\nThe price and the day rest on this:\n{rests_on}" if rests_on else ""
-    return told + rests_on + _findings_text(quote.findings) + _ways_text(quote)
+    text = "".join(f"{label:<{wide}}{says}\n" for label, says in rows)
+    rests_on = _items(speech.say(one) for one in quote.depends_on)
+    rests_on = f"\n{speech.say(Message('terminal-rests'))}\n{rests_on}" if rests_on else ""
+    return text + rests_on + _findings_text(quote.findings, speech) + _ways_text(quote, speech)
 
 
-def _ways_text(quote: Quote) -> str:
-    told = "".join(f"          - {way.says} ({', '.join(_saved(way))})\n" for way in quote.ways)
-    return f"\nWays to save:\n{told}" if told else ""
+def _rows(quote: Quote, name: str, tax_name: str) -> Iterator[tuple[Value, Value]]:
+    """Yield the rows of a quote, label and text; an empty label continues the row above."""
+    price, lead = quote.price, quote.lead_time
+    until = Message("terminal-until", name=name, day=quote.valid_until)
+    yield Message("terminal-label", row=quote.standing), until
+    yield Message("terminal-label", row="price"), Money(price.currency, price.total)
+    if price.tax:
+        yield "", _tax(price, tax_name)
+    for line in price.lines:
+        yield line.label, Money(price.currency, line.amount)
+    yield Message("terminal-label", row="deposit"), Money(price.currency, price.deposit)
+    ready = Message("terminal-ready", ready=lead.ready_on, by=lead.if_ordered_by)
+    yield Message("terminal-label", row="ready"), ready
+    yield "", _arrives(lead, quote.order.delivery.kind)
+    slabs = zip(quote.order.slabs, quote.shapes, quote.weights, strict=True)
+    for i, (slab, shape, weight) in enumerate(slabs):
+        named = slab_name(slab, i, len(quote.order.slabs))
+        yield named, _size(slab, shape, Weight(weight.slab_kg))
+    yield Message("terminal-label", row="packed"), Weight(quote.packed_kg)
 
 
-def _saved(way: Saving) -> Iterator[str]:
-    """What is then asked, and what else is saved."""
-    yield money_text(way.price.currency, way.price.total)
+def _tax(price: Price, name: str) -> Message:
+    amount, percent = Money(price.currency, price.tax), Percent(price.tax_percent)
+    return Message("terminal-tax", amount=amount, tax=name, percent=percent)
+
+
+def _arrives(lead: LeadTime, kind: str) -> Message:
+    """State when an order arrives, or that it is collected."""
+    first, last = lead.arrives_earliest, lead.arrives_latest
+    if kind == "collect":
+        return Message("terminal-arrives", way="collect", first=lead.ready_on, last=lead.ready_on)
+    way = "day" if first == last else "days"
+    return Message("terminal-arrives", way=way, first=first, last=last)
+
+
+def _size(slab: Slab, shape: Shape, weight: Weight) -> Message:
+    """Describe a slab's finished size in the customer's own units, and what it weighs."""
+    like, thickness = leading_length(slab), slab.thickness
+    length, width = shown(like, shape.length_mm), shown(like, shape.width_mm)
+    if isinstance(slab.outline, Round):
+        return Message("terminal-across", length=length, thickness=thickness, weight=weight)
+    sides = {"length": length, "width": width, "thickness": thickness}
+    return Message("terminal-size", **sides, weight=weight)
+
+
+def _items(said: Iterable[str]) -> str:
+    return "".join(f"{_INDENT}- {one}\n" for one in said)
+
+
+def _ways_text(quote: Quote, speech: Speech) -> str:
+    text = _items(
+        f"{speech.say_all(_flat(way.sentences))} ({', '.join(_saved(way, speech))})"
+        for way in quote.ways
+    )
+    return f"\n{speech.say(Message('terminal-ways'))}\n{text}" if text else ""
+
+
+def _flat(sentences: Iterable[Iterable[Message]]) -> list[Message]:
+    return [one for part in sentences for one in part]
+
+
+def _saved(way: Saving, speech: Speech) -> Iterator[str]:
+    """Return the price of a way to save, and what else it saves."""
+    yield speech.value(Money(way.price.currency, way.price.total))
     if way.lighter_kg:
-        yield f"{weight_text(way.lighter_kg)} lighter"
+        yield speech.say(Message("terminal-lighter", weight=Weight(way.lighter_kg)))
     if way.sooner_days:
-        days = "1 day" if way.sooner_days == 1 else f"{way.sooner_days} days"
-        yield f"{days} sooner"
+        yield speech.say(Message("terminal-sooner", count=way.sooner_days))
 
 
-def sent_back_text(sent: SentBack) -> str:
-    """Say a send-back: what stops it, what settles it, and what settles all."""
-    lines = ["Not to be made as asked.\n"]
+def sent_back_text(sent: SentBack, speech: Speech) -> str:
+    """Describe a send-back: what stops it, what settles it, and what settles all."""
+    lines = [f"{speech.say(Message('terminal-not-made'))}\n"]
     found = sent.found if sent.found is not None else Found()
     for finding in sent.findings:
         if finding.level == "stops" and finding.follows_from is not None:
-            lines.append(f"          {finding.says}\n")
+            lines.append(f"{_INDENT}{speech.value(finding.message)}\n")
         elif finding.level == "stops":
-            lines.append(f"\nstops     {finding.says}\n")
-            lines += [f"          - {remedy.says}\n" for remedy in found.beside_the_fix(finding.id)]
-    lines += list(_fix_lines("All at once", found.fix_all))
-    lines += list(_fix_lines("Nearest makeable", found.nearest_makeable))
-    lines += [f"\n{english(found.why_not)}\n"] if found.why_not else []
+            lines.append(f"\n{_finding_text(finding, speech)}")
+            beside = found.beside_the_fix(finding.id)
+            lines.append(_items(speech.say_all(_flat(one.sentences)) for one in beside))
+    lines += _fix_lines("terminal-fix", found.fix_all, speech)
+    lines += _fix_lines("terminal-nearest", found.nearest_makeable, speech)
+    lines += [f"\n{speech.value(found.why_not)}\n"] if found.why_not else []
     others = [finding for finding in sent.findings if finding.level != "stops"]
-    return "".join(lines) + _findings_text(others)
+    return "".join(lines) + _findings_text(others, speech)
 
 
-def _fix_lines(title: str, fix: Fix | None) -> Sequence[str]:
+def _fix_lines(name: str, fix: Fix | None, speech: Speech) -> Iterator[str]:
     if fix is None:
-        return ()
-    total = money_text(fix.price.currency, fix.price.total)
-    return (f"\n{title}, for {total}:\n", *(f"          - {says}\n" for says in fix.says))
+        return
+    total = Money(fix.price.currency, fix.price.total)
+    titles = {
+        "terminal-fix": Message("terminal-fix", total=total),
+        "terminal-nearest": Message("terminal-nearest", total=total),
+    }
+    yield f"\n{speech.say(titles[name])}\n"
+    yield _items(speech.say_all(part) for part in fix.sentences)
 
 
-def _findings_text(findings: Sequence[Finding]) -> str:
-    told = "".join(f"{finding.level:<10}{finding.says}\n" for finding in findings)
-    return f"\n{told}" if told else ""
+def _findings_text(findings: Sequence[Finding], speech: Speech) -> str:
+    text = "".join(_finding_text(finding, speech) for finding in findings)
+    return f"\n{text}" if text else ""
 
 
-def pages_text(pages: Iterable[dict[str, Any]]) -> str:
-    """Say a job sheet's pages, its drawings by their words."""
-    return "\n".join("\n".join(_page_lines(page)) + "\n" for page in pages)
+def _finding_text(finding: Finding, speech: Speech) -> str:
+    level = speech.say(Message("terminal-level", level=finding.level))
+    return f"{level:<{len(_INDENT)}}{speech.value(finding.message)}\n"
 
 
-def _page_lines(page: dict[str, Any]) -> Iterator[str]:
+def pages_text(pages: Iterable[dict[str, Any]], speech: Speech) -> str:
+    """Describe a job sheet's pages, its drawings by their words."""
+    return "\n".join("\n".join(_page_lines(page, speech)) + "\n" for page in pages)
+
+
+def _page_lines(page: dict[str, Any], speech: Speech) -> Iterator[str]:
     yield page["title"]
     yield "=" * len(page["title"])
     for block in page["blocks"]:
-        yield from _block_lines(block)
+        yield from _block_lines(block, speech)
 
 
-def _block_lines(block: dict[str, Any]) -> Iterator[str]:
+def _block_lines(block: dict[str, Any], speech: Speech) -> Iterator[str]:
     said = block.get("says", [])
     lines = [said] if isinstance(said, str) else said
     if block["kind"] == "heading":
         yield ""
         yield from lines
     elif block["kind"] == "drawing":
-        yield f"(drawing) {block['words']}"
+        yield speech.say(Message("terminal-drawing", words=block["words"]))
     elif "rows" in block:
         yield from _table_lines(
             [*([block["columns"]] if "columns" in block else []), *block["rows"]]

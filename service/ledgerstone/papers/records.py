@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from ledgerstone.containment import Contain, let_through
+from ledgerstone.containment import Contain, uncontained
 from ledgerstone.quote import Quote
 from ledgerstone.wording import Speech, speech_in
 from ledgerstone.workshop.records import Workshop
@@ -19,19 +19,22 @@ class PaperRecords:
     name
         The quote's reference with its revision.
     customer
-        Whom it is for; empty where nobody said.
+        Whom it is for; empty if not given.
+    unanswered
+        Questions that the customer has not answered yet, in the words they were asked.
     whole
         Whether the days on the road are as they were offered.
     speech
-        What says its drawings' words; the paper's own language.
+        Formats the drawings' messages, in the paper's language.
     contain
-        Is entered for each drawing, whose fault costs that drawing alone.
+        Context manager for each drawing: an internal fault loses that drawing only.
     """
 
     name: str
     quote: Quote
     workshop: Workshop
     customer: str = ""
+    unanswered: tuple[str, ...] = ()
     whole: bool = True
     speech: Speech = field(default_factory=lambda: speech_in("en"))
-    contain: Contain = let_through
+    contain: Contain = uncontained

@@ -25,32 +25,29 @@ def water_g(pot: Slurry, workshop: Workshop) -> float:
 
 
 def pot_label(reference: str, shade: str, pot: Slurry, workshop: Workshop) -> Message:
-    """Say what stands on the pot."""
+    """State what stands on the pot."""
     whole_g, kg = water_g(pot, workshop), workshop.slurry.repair_pot_kg
     return Message(
         "card-pot-label",
         reference=reference,
         shade=shade,
         kg=kg,
-        water_g=round(whole_g),
-        spoon_g=round(_TEASPOON_G),
-        powder_g=_powder_g(whole_g, kg),
+        oz=round(kg / _OUNCE_KG),
+        **_mixed(whole_g, kg),
         minutes=USE_WITHIN_MINUTES,
         days=DAMP_DAYS,
     )
 
 
 def pot_care(pot: Slurry, workshop: Workshop) -> list[Value]:
-    """Say how a pot is used: the label's figures again."""
+    """State how a pot is used: the label's figures again."""
     whole_g, kg = water_g(pot, workshop), workshop.slurry.repair_pot_kg
     return [
         Message("care-pot-holds", kg=kg, oz=round(kg / _OUNCE_KG)),
         Message("care-pot-skin"),
         Message(
             "care-pot-mix",
-            water_g=round(whole_g),
-            spoon_g=round(_TEASPOON_G),
-            powder_g=_powder_g(whole_g, kg),
+            **_mixed(whole_g, kg),
             minutes=USE_WITHIN_MINUTES,
         ),
         Message("care-pot-rub", days=DAMP_DAYS),
@@ -60,8 +57,20 @@ def pot_care(pot: Slurry, workshop: Workshop) -> list[Value]:
 
 
 def pot_skin() -> Message:
-    """Say what the label warns of."""
+    """State what the label warns of."""
     return Message("card-pot-skin", months=KEEPS_MONTHS)
+
+
+def _mixed(whole_g: float, kg: float) -> dict[str, Value]:
+    """Water for the whole pot and powder for a teaspoon of it, in grams and in ounces."""
+    powder_g = _powder_g(whole_g, kg)
+    return {
+        "water_g": round(whole_g),
+        "water_oz": round(whole_g / 1000 / _OUNCE_KG, 1),
+        "spoon_g": round(_TEASPOON_G),
+        "powder_g": powder_g,
+        "powder_oz": round(powder_g / 1000 / _OUNCE_KG, 1),
+    }
 
 
 def _powder_g(whole_g: float, kg: float) -> int:

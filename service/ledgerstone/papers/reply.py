@@ -8,6 +8,7 @@ from typing import Any, Final, Literal
 
 from ledgerstone.errors import TemplateFault
 from ledgerstone.papers.letter import Letter, names_of
+from ledgerstone.papers.sheet import Content
 from ledgerstone.papers.templates import Templates
 from ledgerstone.papers.views import QuoteView, SentBackView
 from ledgerstone.wording import Message, Money
@@ -23,6 +24,14 @@ class Reply:
 
     subject: str
     text: str
+    html: str
+
+
+@dataclass(frozen=True, slots=True)
+class PageAnswer:
+    """An answer as a part of the page, and the title of a page that holds it."""
+
+    title: str
     html: str
 
 
@@ -57,7 +66,30 @@ def reply(
 def questions_alone(letter: Letter, templates: Templates) -> Reply:
     """Write a reply that only asks, where nothing can be priced yet."""
     thanks, subject = Message("letter-only-asks"), Message("letter-subject-questions")
-    return _filled({"sent_back": None, "options": []}, (thanks, subject), letter, templates)
+    return _filled(_whole({"sent_back": None, "options": []}, (thanks, subject), letter), templates)
+
+
+def answer_in_page(
+    views: Sequence[QuoteView] | SentBackView,
+    letter: Letter,
+    templates: Templates,
+    *,
+    may_fix: bool = False,
+) -> PageAnswer:
+    """Write a reply as a part of the page, for a browser without scripts.
+
+    Parameters
+    ----------
+    may_fix
+        Whether the page's form can make the one change that settles everything.
+
+    Raises
+    ------
+    TemplateFault
+    """
+    make_change = letter.speech.say(Message("letter-make-change")) if may_fix else ""
+    content = {**_content(views, letter), "make_change": make_change}
+    return PageAnswer(content["subject"], templates.fill("answer.html", content))
 
 
 def _reply(
@@ -66,45 +98,56 @@ def _reply(
     templates: Templates,
     missing_ways: Sequence[Message],
 ) -> Reply:
+    return _filled(_content(views, letter, missing_ways), templates)
+
+
+def _content(
+    views: Sequence[QuoteView] | SentBackView,
+    letter: Letter,
+    missing_ways: Sequence[Message] = (),
+) -> Content:
+    """Describe all of an answer: of a send-back, or of the ways to have it."""
     if isinstance(views, SentBackView):
-        content: dict[str, Any] = {"sent_back": letter.sent_back(views), "options": []}
+        content: Content = {"sent_back": letter.sent_back(views), "options": []}
         said = (
             Message("letter-stands-in-the-way"),
             Message("letter-subject-sent-back", slabs=names_of(views.sent.order)),
         )
-        return _filled(content, said, letter, templates)
+        return _whole(content, said, letter)
     options = [letter.option(one) for one in views]
     content = {"sent_back": None, "options": [options[0], *_apart(options)]}
     thanks = Message("letter-can-make" if len(views) == 1 else "letter-options")
-    return _filled(content, (thanks, _subject(views, letter)), letter, templates, missing_ways)
+    return _whole(content, (thanks, _subject(views, letter)), letter, missing_ways)
 
 
-def _filled(
-    content: dict[str, Any],
+def _whole(
+    content: Content,
     said: tuple[Message, Message],
     letter: Letter,
-    templates: Templates,
     missing_ways: Sequence[Message] = (),
-) -> Reply:
+) -> Content:
     thanks, subject = map(letter.speech.say, said)
     if letter.workshop.workshop.demonstration:
         subject = letter.speech.say(Message("letter-subject-invented", subject=subject))
-    whole = {
+    return {
         **letter.content(),
         **content,
         "thanks": thanks,
         "subject": _short(subject),
         "missing_ways": [letter.speech.say(one) for one in missing_ways],
     }
+
+
+def _filled(content: Content, templates: Templates) -> Reply:
     return Reply(
-        subject=_short(subject),
-        text=templates.fill("reply.txt", whole),
-        html=templates.fill("reply.html", whole),
+        subject=content["subject"],
+        text=templates.fill("reply.txt", content),
+        html=templates.fill("reply.html", content),
     )
 
 
 def _apart(options: Sequence[dict[str, Any]]) -> list[dict[str, Any]]:
-    """Say of each further way only what is other than as drawn."""
+    """Return for each further way only its differences from the drawn one."""
     first = options[0]
     lists = ("conditions", "advice")
     return [
@@ -118,7 +161,7 @@ def _apart(options: Sequence[dict[str, Any]]) -> list[dict[str, Any]]:
 
 
 def _subject(views: Sequence[QuoteView], letter: Letter) -> Message:
-    """Say the answer in a line: what it is, of what, its price and day."""
+    """Describe the answer in a line: what it is, of what, its price and day."""
     quote = views[0].quote
     offer, slabs = letter.offer(views[0]), names_of(quote.order)
     if len(views) > 1:

@@ -12,7 +12,7 @@ from ledgerstone.papers.message import sender
 from ledgerstone.wording import Message, Money, workshop_speech
 from ledgerstone.workshop.records import Workshop
 
-# A plain address, as most are; any other stands in the letter's text alone. RFC 5321 4.5.3.1.
+# A plain address, as most are; any other is only in the letter's text. RFC 5321 4.5.3.1.
 _ADDRESS = re.compile(
     r"([A-Za-z0-9._%+-]{1,64})@((?:[A-Za-z0-9](?:[A-Za-z0-9-]{0,61}[A-Za-z0-9])?\.)+[A-Za-z]{2,63})"
 )

@@ -47,10 +47,10 @@ def section(
     }
 
 
-def workshop_named(mine: Identity) -> Message:
+def workshop_named(identity: Identity) -> Message:
     """Name the workshop at the head of a paper; one for show says that it is."""
-    invented = "yes" if mine.demonstration else "no"
-    return Message("paper-workshop", name=mine.name, town=mine.town, invented=invented)
+    invented = "yes" if identity.demonstration else "no"
+    return Message("paper-workshop", name=identity.name, town=identity.town, invented=invented)
 
 
 def sheet(
@@ -67,13 +67,13 @@ def sheet(
     facts
         What stands under the title: the reference, the day, whom it is for.
     signs
-        What is signed at the foot, in a sentence; empty where nothing is.
+        What is signed at the foot, in a sentence; empty if nothing is.
     """
-    mine = records.workshop.workshop
+    identity = records.workshop.workshop
     return {
         "title": title,
-        "workshop": workshop_named(mine),
-        "reach": f"{mine.email} · {mine.telephone}",
+        "workshop": workshop_named(identity),
+        "reach": f"{identity.email} · {identity.ring}",
         "facts": _pairs(facts),
         "sections": [one for one in sections if _holds(one)],
         "signs": signs,
@@ -87,5 +87,5 @@ def _pairs(pairs: Iterable[Fact]) -> list[dict[str, Value]]:
 
 
 def _holds(part: Content) -> bool:
-    """Whether a section has anything to show: an empty one is left out."""
+    """Return whether a section has anything to show: an empty one is left out."""
     return bool(part["facts"] or part["says"] or part["drawing"])

@@ -18,15 +18,18 @@ from jinja2.sandbox import ImmutableSandboxedEnvironment
 from markupsafe import Markup
 
 from ledgerstone.errors import ProfileError, ProfileFault, TemplateFault
+from ledgerstone.message import Message
 
-NAMES: Final = ("reply.txt", "reply.html", "sheet.html", "cards.html", "job_sheet.html")
+NAMES: Final = (
+    "reply.txt", "reply.html", "answer.html", "sheet.html", "cards.html", "job_sheet.html",
+)  # fmt: skip
 FOLDER: Final = "templates"  # beside the profile
 LARGEST_TEMPLATE: Final = 100_000
 DEEPEST_LOOP: Final = 3
 _TEXTS: Final = Path(__file__).with_name("texts")
 _FILTERS: Final = (
     "capitalize", "default", "e", "escape", "first", "join", "last", "length", "lower", "title",
-    "trim", "upper",
+    "trim", "upper", "urlencode",
 )  # fmt: skip
 _ALLOWED: Final = (
     nodes.Template, nodes.Output, nodes.TemplateData, nodes.Name, nodes.Getattr, nodes.Getitem,
@@ -53,7 +56,7 @@ class Templates:
         Raises
         ------
         TemplateFault
-            It asks for what there is not.
+            It uses a variable that does not exist.
         """
         try:
             return self._environment.get_template(name).render(**content)
@@ -96,7 +99,7 @@ BUILT_IN: Final = MappingProxyType(built_in())
 def templates_in(folder: Path) -> Templates:
     """Return the templates of the workshop whose profile lies in a folder.
 
-    A file of the same name in its folder ``templates`` takes the place of one of ours.
+    A file of the same name in its folder ``templates`` replaces one of ours.
 
     Raises
     ------
@@ -109,24 +112,24 @@ def templates_in(folder: Path) -> Templates:
         path = folder / FOLDER / name
         if path.is_file():
             text, found = _read(path)
-            faults += [ProfileFault(line, f"{FOLDER}/{name}", says) for line, says in found]
+            faults += [ProfileFault(line, f"{FOLDER}/{name}", why) for line, why in found]
             sources[name] = text
     if faults:
-        raise ProfileError(tuple(sorted(faults)))
+        raise ProfileError(faults)
     return Templates(sources)
 
 
-def _read(path: Path) -> tuple[str, list[tuple[int, str]]]:
+def _read(path: Path) -> tuple[str, list[tuple[int, Message]]]:
     try:
         text = path.read_text(encoding="utf-8")
     except (OSError, UnicodeDecodeError):
-        return "", [(0, "the template cannot be read as UTF-8 text.")]
+        return "", [(0, Message("fault-own-not-utf8"))]
     if len(text) > LARGEST_TEMPLATE:
-        return "", [(0, "the template is longer than 100 000 characters.")]
+        return "", [(0, Message("fault-own-too-long", most=LARGEST_TEMPLATE))]
     return text, list(template_faults(text))
 
 
-def template_faults(text: str) -> Iterator[tuple[int, str]]:
+def template_faults(text: str) -> Iterator[tuple[int, Message]]:
     """Yield what a template does that it may not, each with its line."""
     environment = _environment({})
     try:
@@ -134,28 +137,28 @@ def template_faults(text: str) -> Iterator[tuple[int, str]]:
         if not found:  # compiling works out what is constant, so that it comes last
             environment.compile(text)
     except TemplateSyntaxError as fault:
-        found = [(fault.lineno, f"the template does not read: {fault.message}")]
+        found = [(fault.lineno, Message("fault-template-unread", reason=str(fault.message)))]
     except RecursionError:
-        found = [(1, "the template holds things in one another too deep to be read.")]
+        found = [(1, Message("fault-template-deep"))]
     yield from found
 
 
-def _faults(node: nodes.Node, depth: int) -> Iterator[tuple[int, str]]:
+def _faults(node: nodes.Node, depth: int) -> Iterator[tuple[int, Message]]:
     if not isinstance(node, _ALLOWED):
-        yield node.lineno, f"a template here may not use “{type(node).__name__.lower()}”."
+        yield node.lineno, Message("fault-template-may-not", what=type(node).__name__.lower())
         return
     if isinstance(node, nodes.For):
         depth += 1
         if depth > DEEPEST_LOOP or node.recursive or not _is_given(node.iter):
-            yield node.lineno, "a loop goes over what is given, and three deep at most."
+            yield node.lineno, Message("fault-template-loop")
     if isinstance(node, nodes.Getattr) and node.attr.startswith("_"):
-        yield node.lineno, "names that begin with _ are not given."
+        yield node.lineno, Message("fault-template-hidden")
     for child in node.iter_child_nodes():
         yield from _faults(child, depth)
 
 
 def _is_given(node: nodes.Node) -> bool:
-    """Whether a loop goes over a name, or a member of one."""
+    """Return whether a loop goes over a name, or a member of one."""
     if isinstance(node, nodes.Getattr | nodes.Getitem):
         return _is_given(node.node)
     return isinstance(node, nodes.Name)

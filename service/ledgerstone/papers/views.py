@@ -17,7 +17,7 @@ class QuoteView:
     name
         The reference, with its revision's letter.
     link
-        Where the page opens it; None where the order is too long for one.
+        Where the page opens it; None if the order is too long for one.
     pictures
         Where each slab's picture is, in their order; fewer where there are none.
     title, changes
@@ -38,7 +38,7 @@ class QuoteView:
 
 @dataclass(frozen=True, slots=True)
 class ChangeView:
-    """One way out of a send-back: what it changes, its price where one is known, its link."""
+    """One change of a sent-back order: its text, its price if known, its link."""
 
     says: str
     price: Money | None
@@ -47,7 +47,7 @@ class ChangeView:
 
 @dataclass(frozen=True, slots=True)
 class FindingView:
-    """One thing that stops an order, what would settle it, and what follows from it."""
+    """One finding that stops an order, its remedies, and the findings that follow from it."""
 
     says: str
     ways: tuple[ChangeView, ...]
@@ -56,7 +56,7 @@ class FindingView:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SentBackView:
-    """A send-back: every thing that stops it, and the one change that settles all.
+    """A send-back: every finding that stops it, and the one change that settles all.
 
     Attributes
     ----------

@@ -1,4 +1,4 @@
-"""What an order costs to make, and what the customer is asked for it. Decimal throughout."""
+"""The cost of making an order, and its price to the customer. Decimal throughout."""
 
 from ledgerstone.price.costing import Cost, costs
 from ledgerstone.price.customer_price import making_lines, price, subtotal
@@ -6,28 +6,27 @@ from ledgerstone.price.maker_terms import NO_TERMS, MakerTerms
 from ledgerstone.price.materials import Material, materials, steel_pieces
 from ledgerstone.price.rounding import (
     ROUNDING,
-    Line,
     Price,
-    pennies,
+    PriceLine,
     rounded_total,
     shown_amount,
     tax_in,
     tax_on,
     tax_percent_of,
+    to_penny,
 )
 
 __all__ = [
     "NO_TERMS",
     "ROUNDING",
     "Cost",
-    "Line",
     "MakerTerms",
     "Material",
     "Price",
+    "PriceLine",
     "costs",
     "making_lines",
     "materials",
-    "pennies",
     "price",
     "rounded_total",
     "shown_amount",
@@ -36,4 +35,5 @@ __all__ = [
     "tax_in",
     "tax_on",
     "tax_percent_of",
+    "to_penny",
 ]

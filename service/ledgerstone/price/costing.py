@@ -28,6 +28,10 @@ MATERIALS, MAKING, FINISHING = "materials", "making", "finishing"
 GROUPS = (MATERIALS, MAKING, FINISHING)
 TILES = "tiles"  # paid by their own price, or paid by the workshop: no margin on them
 _FINISHING_STAGES = frozenset({"finish", "dry", "seal"})
+_OURS = frozenset(
+    {"mould-board", "foam", "flexible-strip", "screws", "sealant-bead", "release-agent"}
+    | {"bars", "mesh", "water", "white-cement"}
+)
 MM2_PER_M2, L_PER_M3 = 1e6, 1000
 
 
@@ -54,13 +58,26 @@ def costs(
     loads = cast_together(steps, workshop.table)
     taken = materials(order, shapes, workshop, steel, mould_counts(order, steps), loads=loads)
     return (
-        *(Cost(m.name, MATERIALS, m.amount) for m in taken),
+        *(Cost(_material_named(m.name), MATERIALS, m.amount) for m in taken),
         *_by_area(order, shapes, workshop),
-        *(Cost(m.name, FINISHING, m.amount) for m in sealers(order, shapes, workshop)),
+        *(
+            Cost(_sealer_named(m.name), FINISHING, m.amount)
+            for m in sealers(order, shapes, workshop)
+        ),
         *_hands(steps, workshop),
         *_tiles(order, steps, workshop),
         Cost(Message("cost-recasts"), MAKING, _recasts(order, shapes, steps, workshop)),
     )
+
+
+def _material_named(name: str) -> Message | str:
+    """Name what is ours to name; a constituent has the maker's own word."""
+    known = name.partition(",")[0].lower().replace(" ", "-")
+    return Message("cost-material", thing=known) if known in _OURS else name
+
+
+def _sealer_named(name: str) -> Message:
+    return Message("cost-sealer", sealer=name.removeprefix("Sealer: "))
 
 
 def _tiles(order: Order, steps: Iterable[Operation], workshop: Workshop) -> Iterator[Cost]:
@@ -82,9 +99,9 @@ def _by_area(order: Order, shapes: Sequence[Shape], workshop: Workshop) -> Itera
     """Yield what is charged by the square metre, by the piece and by the crate."""
     area, pads = Decimal(0), Decimal(0)
     for slab, shape in zip(order.slabs, shapes, strict=True):
-        mine = slab.quantity * decimal(shape.net_area_mm2 / MM2_PER_M2)
-        area += mine
-        pads += mine * finish_of(slab, workshop).consumables_per_m2
+        net_area = slab.quantity * decimal(shape.net_area_mm2 / MM2_PER_M2)
+        area += net_area
+        pads += net_area * finish_of(slab, workshop).consumables_per_m2
     yield Cost(Message("cost-consumables"), MATERIALS, workshop.rates.consumables_per_m2 * area)
     yield Cost(Message("cost-packing"), MATERIALS, _packing(order, workshop))
     yield Cost(Message("cost-pads"), FINISHING, pads)
@@ -135,18 +152,18 @@ def _recasts(
 ) -> Decimal:
     """What is kept for pieces that are cast twice: that share of a slab's hours and concrete.
 
-    A piece that is cast again is a pour by itself, whatever it shared the first one with.
+    A piece that is cast again is a pour by itself, also where it shared its first pour.
     """
     kept = Decimal(0)
     for i, (slab, shape) in enumerate(zip(order.slabs, shapes, strict=True)):
         own = (s for s in steps if s.slab == i and not s.minutes_each)
-        mine = sum((wages(step, workshop) for step in own), Decimal(0))
+        net_area = sum((wages(step, workshop) for step in own), Decimal(0))
         alone = slab.quantity * mixing_alone_minutes(slab, shape, workshop)
-        mine += Decimal(alone) / 60 * workshop.rates.hour
+        net_area += Decimal(alone) / 60 * workshop.rates.hour
         litres = slab.quantity * placed_l(shape, workshop)
         concrete = workshop.recipe.price_per_m3 * decimal(litres / L_PER_M3)
         share = decimal(recast_percent(slab, shape, workshop)) / HUNDRED
-        kept += share * (mine + concrete)
+        kept += share * (net_area + concrete)
     return kept
 
 

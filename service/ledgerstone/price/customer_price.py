@@ -1,4 +1,4 @@
-"""What the customer is asked: four or five lines, with margin, services and delivery."""
+"""The customer's price: four or five lines, with margin, services and delivery."""
 
 from __future__ import annotations
 
@@ -9,8 +9,15 @@ from ledgerstone.message import Message
 from ledgerstone.order import Order, Slab
 from ledgerstone.price.costing import GROUPS, Cost, costs
 from ledgerstone.price.maker_terms import NO_TERMS, MakerTerms
-from ledgerstone.price.rails import Needed, rails_price
-from ledgerstone.price.rounding import HUNDRED, Line, Price, pennies, rounded_total, tax_percent_of
+from ledgerstone.price.rails import RailsNeeded, rails_price
+from ledgerstone.price.rounding import (
+    HUNDRED,
+    Price,
+    PriceLine,
+    rounded_total,
+    tax_percent_of,
+    to_penny,
+)
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.shape import Shape
 from ledgerstone.transport import area_of, delivery_price, pallet_for
@@ -27,7 +34,7 @@ def price(
     *,
     terms: MakerTerms = NO_TERMS,
     costed: Sequence[Cost] | None = None,
-    rails: Sequence[Needed] | None = None,
+    rails: Sequence[RailsNeeded] | None = None,
 ) -> Price:
     """Ask a price: costs and margin in three lines, services, delivery, the maker's, tax, steps.
 
@@ -36,9 +43,9 @@ def price(
     steel
         Of each slab, where it has been advised.
     terms
-        What the maker sets for this offer alone.
+        The maker's terms for this offer.
     costed
-        What these steps cost, where that is known already.
+        The costs of these steps, if known already.
     rails
         What each slab needs across its units, where that has been worked out.
     """
@@ -54,10 +61,10 @@ def price(
 
 def making_lines(
     every: Iterable[Cost], workshop: Workshop, margin_percent: Decimal | None = None
-) -> tuple[Line, ...]:
+) -> tuple[PriceLine, ...]:
     """Ask for the making: three lines with their margin, and what is short of the smallest order.
 
-    Sample tiles are in none of them: their own price pays them, or the workshop bears them.
+    Sample tiles are in none of them: they have a price of their own, or the workshop pays them.
     """
     margin = workshop.rates.margin_percent if margin_percent is None else margin_percent
     charge = 1 + margin / HUNDRED
@@ -66,34 +73,34 @@ def making_lines(
         if cost.group in amounts:
             amounts[cost.group] += cost.amount
     lines = tuple(
-        Line(Message("price-making", group=group), pennies(amount * charge))
+        PriceLine(Message("price-making", group=group), to_penny(amount * charge))
         for group, amount in amounts.items()
     )
     short = workshop.offer.smallest_order - subtotal(lines)
-    return (*lines, Line(Message("price-smallest-order"), short)) if short > 0 else lines
+    return (*lines, PriceLine(Message("price-smallest-order"), short)) if short > 0 else lines
 
 
-def subtotal(lines: Iterable[Line]) -> Decimal:
-    """What lines come to, before tax."""
+def subtotal(lines: Iterable[PriceLine]) -> Decimal:
+    """Sum of lines before tax."""
     return sum((line.amount for line in lines), Decimal(0))
 
 
-def _services(order: Order, subtotal: Decimal, workshop: Workshop) -> Iterator[Line]:
+def _services(order: Order, subtotal: Decimal, workshop: Workshop) -> Iterator[PriceLine]:
     """Yield tiles and their credit, measuring, cover and delivery, where there are any."""
     tiles = tiles_price(order, workshop)
     if tiles:
-        yield Line(Message("price-tile"), pennies(tiles))
-        yield Line(Message("price-tile-credit"), pennies(-tiles))
+        yield PriceLine(Message("price-tile"), to_penny(tiles))
+        yield PriceLine(Message("price-tile-credit"), to_penny(-tiles))
     measuring = templating_price(order, workshop)
     if measuring:
-        yield Line(Message("price-measuring"), pennies(measuring))
+        yield PriceLine(Message("price-measuring"), to_penny(measuring))
     cover = cover_price(order, subtotal, workshop)
     if cover:
-        yield Line(Message("price-cover"), cover)
+        yield PriceLine(Message("price-cover"), cover)
 
 
-def _delivery(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> Iterator[Line]:
-    """Yield the delivery, by its area and by the pallet that size and mass ask for."""
+def _delivery(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> Iterator[PriceLine]:
+    """Yield the delivery's line, by its area and by the pallet for its size and mass."""
     area = area_of(order.delivery, workshop)
     pallet = pallet_for(order, shapes, workshop)
     delivery = delivery_price(order, area, pallet)
@@ -101,17 +108,17 @@ def _delivery(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> It
         label = Message("price-delivery", way=order.delivery.kind, area=area.name)
         if pallet is not None and pallet.price_percent != HUNDRED:
             label = Message("price-delivery-on", pallet=pallet.name, area=area.name)
-        yield Line(label, pennies(delivery))
+        yield PriceLine(label, to_penny(delivery))
 
 
-def _rails(order: Order, rails: Sequence[Needed], workshop: Workshop) -> Iterator[Line]:
+def _rails(order: Order, rails: Sequence[RailsNeeded], workshop: Workshop) -> Iterator[PriceLine]:
     amount = rails_price(order, rails, workshop)
     if amount:
-        yield Line(Message("price-rails"), pennies(amount))
+        yield PriceLine(Message("price-rails"), to_penny(amount))
 
 
 def tiles_price(order: Order, workshop: Workshop) -> Decimal:
-    """Price of the sample tiles that are asked for, one for each shade and surface."""
+    """Return the price of the ordered sample tiles, one for each shade and surface."""
     if not order.sample_tile or workshop.sample is None:
         return Decimal(0)
     return workshop.sample.price * len(tiles_of(order))
@@ -122,23 +129,31 @@ def templating_price(order: Order, workshop: Workshop) -> Decimal:
 
     Ordered without anything marked as still to be measured, it is for every piece.
     """
-    unmeasured = sum(slab.quantity for slab in order.slabs if _unmeasured(slab))
-    if not order.templating and (order.delivery.kind != "fitted" or not unmeasured):
+    unmeasured = sum(slab.quantity for slab in order.slabs if is_unmeasured(slab))
+    if not is_measured_by_workshop(order):
         return Decimal(0)
     pieces = unmeasured or sum(slab.quantity for slab in order.slabs)
     services = workshop.services
     return services.templating_visit + services.templating_per_slab * pieces
 
 
-def _unmeasured(slab: Slab) -> bool:
+def is_measured_by_workshop(order: Order) -> bool:
+    """Return whether the workshop comes to measure: as ordered, or where it fits the unmeasured."""
+    return order.templating or (
+        order.delivery.kind == "fitted" and any(map(is_unmeasured, order.slabs))
+    )
+
+
+def is_unmeasured(slab: Slab) -> bool:
+    """Return whether a slab or an opening of it is still to be measured."""
     return slab.size_from == "template-to-follow" or any(
         cutout.size_from == "template-to-follow" for cutout in slab.cutouts
     )
 
 
 def cover_price(order: Order, subtotal: Decimal, workshop: Workshop) -> Decimal:
-    """Price of cover while a carrier has the order, of what it is worth before tax."""
+    """Price of insurance in transit, by the order's value before tax."""
     services = workshop.services
     if order.delivery.kind != "pallet" or not services.cover_percent:
         return Decimal(0)
-    return pennies(max(services.cover_least, subtotal * services.cover_percent / HUNDRED))
+    return to_penny(max(services.cover_least, subtotal * services.cover_percent / HUNDRED))

@@ -1,4 +1,4 @@
-"""What the maker sets for one offer alone, beside what the profile and the order say."""
+"""The maker's terms for one offer, which override the profile's."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from datetime import date
 from decimal import Decimal
 from typing import Final, Literal
 
-from ledgerstone.price.rounding import Line
+from ledgerstone.price.rounding import PriceLine
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,7 +29,7 @@ class MakerTerms:
         In place of what they would be.
     """
 
-    adjustments: tuple[Line, ...] = ()
+    adjustments: tuple[PriceLine, ...] = ()
     margin_percent: Decimal | None = None
     deposit_round_to: Decimal | None = None
     note: str = ""

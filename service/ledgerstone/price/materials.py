@@ -1,6 +1,6 @@
 """What an order takes: concrete, mould and steel by the plans that the workshop works from.
 
-By use, an order pays for what goes into it and for the offcuts that nobody keeps; by whole packs,
+By use, an order pays for what goes into it and for offcuts that are not kept; by whole packs,
 for every pack it opens. Slabs of one order share batches, sheets and lengths either way.
 """
 
@@ -23,12 +23,12 @@ from ledgerstone.steel_rules import lap_mm, lapped_parts
 from ledgerstone.workshop.records import Workshop
 
 MM2_PER_M2 = 1e6
-MANY_PIECES = 160  # beyond so many, packs are counted by area and length: nesting them takes long
+MANY_PIECES = 160  # above this, packs are counted by area and length: nesting takes too long
 
 
 @dataclass(frozen=True, slots=True)
 class Material:
-    """One thing that an order takes: how much of it is paid for, and its price."""
+    """One material of an order: the amount that is charged, and its price."""
 
     name: str
     used: float
@@ -212,7 +212,9 @@ def steel_pieces(
             rows, across = lapped_parts(short, rack.mesh_sheet_width_mm, overlap)
             count = piece.count * slab.quantity * columns * rows
             mark = f"{i}-{piece.mark}"
-            mesh.append(MeshPiece(mark, piece.wire_mm, piece.pitch_mm, along, across, count))
+            wire, pitch = piece.wire_mm, piece.pitch_mm
+            cut_mm2 = piece.cut_away_mm2 / (columns * rows)
+            mesh.append(MeshPiece(mark, wire, pitch, along, across, count, cut_mm2))
     return bars, mesh
 
 

@@ -6,14 +6,15 @@ from collections.abc import Sequence
 from decimal import Decimal
 
 from ledgerstone.order import Order
-from ledgerstone.strength.rests import Level
+from ledgerstone.strength.rests import RestKind
 from ledgerstone.workshop.records import Workshop
 
-Needed = Sequence[tuple[int, Level]]  # units by their place in the list, and what each needs
+# Units by their place in the list, and what each needs.
+RailsNeeded = Sequence[tuple[int, RestKind]]
 PER_UNIT = 2  # one across the front and one across the back
 
 
-def rails_price(order: Order, needed: Sequence[Needed], workshop: Workshop) -> Decimal:
+def rails_price(order: Order, needed: Sequence[RailsNeeded], workshop: Workshop) -> Decimal:
     """Price of all rails that we fit under the slabs of an order, before tax.
 
     Parameters
@@ -31,8 +32,8 @@ def rails_price(order: Order, needed: Sequence[Needed], workshop: Workshop) -> D
     )
 
 
-def unit_price(order: Order, level: Level, workshop: Workshop) -> Decimal | None:
-    """Price of what we fit across one unit; None where the customer has it fitted."""
+def unit_price(order: Order, level: RestKind, workshop: Workshop) -> Decimal | None:
+    """Price of what we fit across one unit; None if the customer has it fitted."""
     rails = workshop.rails
     each = rails.steel.fitted if level == "steel" else rails.hardwood.fitted
     post = rails.post_fitted if level == "post" else Decimal(0)

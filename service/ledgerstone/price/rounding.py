@@ -9,7 +9,7 @@ from typing import Final
 
 from ledgerstone.message import Message
 from ledgerstone.order import Delivery
-from ledgerstone.workshop.records import Area, Workshop
+from ledgerstone.workshop.records import DeliveryArea, Workshop
 
 PENNY = Decimal("0.01")
 HUNDRED = Decimal(100)
@@ -17,8 +17,8 @@ ROUNDING: Final = Message("price-rounding")
 
 
 @dataclass(frozen=True, slots=True)
-class Line:
-    """One line of a price, before tax: its label is ours to say, or the maker's own words."""
+class PriceLine:
+    """One line of a price, before tax; its label is a message, or the maker's own words."""
 
     label: Message | str
     amount: Decimal
@@ -29,7 +29,7 @@ class Price:
     """The price: lines add up to ``net``; ``net`` and ``tax`` add up to ``total``."""
 
     currency: str
-    lines: tuple[Line, ...]
+    lines: tuple[PriceLine, ...]
     net: Decimal
     tax: Decimal
     tax_percent: Decimal
@@ -42,7 +42,7 @@ def decimal(value: float) -> Decimal:
     return Decimal(repr(round(value, 9)))
 
 
-def pennies(amount: Decimal) -> Decimal:
+def to_penny(amount: Decimal) -> Decimal:
     """Round to the penny, half up."""
     return amount.quantize(PENNY, ROUND_HALF_UP)
 
@@ -50,31 +50,33 @@ def pennies(amount: Decimal) -> Decimal:
 def tax_on(net: Decimal, percent: Decimal) -> Decimal:
     """Tax on a net amount, once for the whole invoice, to the nearest penny.
 
-    Source: HMRC VATREC12010 (nearest penny is accepted; once at invoice level).
+    Source
+    ------
+    HMRC VATREC12010 (nearest penny is accepted; once at invoice level).
     """
-    return pennies(net * percent / HUNDRED)
+    return to_penny(net * percent / HUNDRED)
 
 
 def tax_in(gross: Decimal, percent: Decimal) -> Decimal:
     """Tax contained in a gross amount, to the nearest penny: 1/6 at 20 %."""
-    return pennies(gross * percent / (HUNDRED + percent))
+    return to_penny(gross * percent / (HUNDRED + percent))
 
 
 def rounded_to_step(amount: Decimal, step: Decimal) -> Decimal:
     """Round an amount to a step, half up."""
-    return pennies((amount / step).quantize(Decimal(1), ROUND_HALF_UP) * step)
+    return to_penny((amount / step).quantize(Decimal(1), ROUND_HALF_UP) * step)
 
 
 def shown_amount(net: Decimal, workshop: Workshop) -> Decimal:
-    """Return an amount as customers are told it: with tax, but where the profile shows none in."""
+    """Return an amount as customers see it: with tax, unless the profile shows prices without."""
     tax = workshop.tax
     if not tax.registered or tax.shown == "before-tax":
-        return pennies(net)
-    return pennies(net) + tax_on(pennies(net), tax.percent)
+        return to_penny(net)
+    return to_penny(net) + tax_on(to_penny(net), tax.percent)
 
 
-def tax_percent_of(delivery: Delivery, area: Area | None, workshop: Workshop) -> Decimal:
-    """Return the rate of an order: by where it goes and whether we fit it, where these differ.
+def tax_percent_of(delivery: Delivery, area: DeliveryArea | None, workshop: Workshop) -> Decimal:
+    """Return the tax rate of an order: by destination and by fitting, if they differ.
 
     What is collected is taxed as the workshop's own place has it.
     """
@@ -88,22 +90,22 @@ def tax_percent_of(delivery: Delivery, area: Area | None, workshop: Workshop) ->
 
 
 def rounded_total(
-    lines: Sequence[Line],
+    lines: Sequence[PriceLine],
     workshop: Workshop,
     percent: Decimal | None = None,
     deposit_step: Decimal | None = None,
 ) -> Price:
     """Add tax, step the total as the profile rounds, and keep every sum exact to the penny.
 
-    What stepping adds or takes is a line of its own, so that no line changes for another. Where
-    customers are told amounts before tax the sum before tax is rounded, and the tax added to it.
+    The rounding difference is a line of its own, so that no other line changes. If prices are
+    shown before tax, the sum before tax is rounded, and the tax is added to it.
 
     Parameters
     ----------
     percent
-        The rate of the order; the workshop's usual one where none is given.
+        The tax rate of the order; by default the workshop's usual one.
     deposit_step
-        What the deposit steps by; as the profile says where none is given.
+        The step that the deposit is rounded to; by default the profile's.
     """
     if percent is None:
         percent = workshop.tax.percent if workshop.tax.registered else Decimal(0)
@@ -116,7 +118,7 @@ def rounded_total(
         total = rounded_to_step(net + tax_on(net, percent), workshop.offer.round_to)
         tax = tax_in(total, percent)
     moved = total - tax - net
-    settled = (*lines, Line(ROUNDING, moved)) if moved else tuple(lines)
+    settled = (*lines, PriceLine(ROUNDING, moved)) if moved else tuple(lines)
     share = total * workshop.offer.deposit_percent / HUNDRED
     deposit = min(total, rounded_to_step(share, deposit_step or workshop.offer.deposit_round_to))
     return Price(

@@ -34,14 +34,14 @@ class SteelPlan:
     bars
         Where each lies.
     mesh
-        Rectangles of mesh over the whole slab, openings to be cut out; ``mesh_at_mm`` are their
-        lower left corners.
+        Rectangles of mesh over the whole slab, openings to be cut out, of an L two that lap;
+        ``mesh_at_mm`` are their lower left corners.
     beside_mm
         Cover of bars and mesh in plan, from edges and openings.
     cover
         What lies over the steel, wanted and kept.
     after
-        What holds the slab once it has cracked; None where nobody is on it.
+        What carries the slab once it has cracked; None if no person is tried on it.
     notes
         What the workshop should know, in sentences.
     """
@@ -60,7 +60,7 @@ class SteelPlan:
 
     @property
     def kg(self) -> float:
-        """Mass of bars and mesh, the mesh before its openings are cut out."""
+        """Mass of bars and mesh as cut, kg."""
         return sum(one.kg for one in self.cut()) + sum(piece.kg for piece in self.mesh)
 
 
@@ -71,10 +71,10 @@ def advise(
     after: AfterCrack | None,
     workshop: Workshop,
 ) -> SteelPlan:
-    """Say where bars and mesh belong in a slab that can be made, given what holds it cracked."""
+    """State where bars and mesh belong in a slab that can be made, given what holds it cracked."""
     single = without_doubles(_every_bar(shape, strength, workshop, after))
     bars = tuple(replace(bar, mark=f"B{n}") for n, bar in enumerate(single, start=1))
-    mesh, places = mesh_of(shape, workshop, workshop.steel.cover_mm)
+    mesh, places = mesh_of(slab, shape, workshop, workshop.steel.cover_mm)
     cover = cover_of(slab, workshop.steel, crossing=after is not None and after.crossing)
     says = tuple(notes(slab, cover, bars, after, workshop))
     return SteelPlan(bars, mesh, places, workshop.steel.cover_mm, cover, after, says)
@@ -83,7 +83,7 @@ def advise(
 def _every_bar(
     shape: Shape, strength: SlabStrength, workshop: Workshop, after: AfterCrack | None
 ) -> Iterator[PlacedBar]:
-    """Those for a crack first: one of them in a strip stands in place of the strip's own."""
+    """Bars for a crack first: one of them in a strip replaces the strip's own."""
     stock = BarStock.of(workshop)
     if stock is None:
         return

@@ -1,8 +1,8 @@
-"""What holds a slab once it has cracked: bars that are listed for it, its mesh, or plain concrete.
+"""What carries a slab once it has cracked: bars listed for it, its mesh, or plain concrete.
 
-Each way by itself. Where the loads ask for no more than plain concrete is trusted with, nothing is
-laid for them. Beyond that, steel must carry the loads and no less than the moment at which the
-section cracks, or it breaks as it cracks.
+Each direction is judged by itself. Where the loads need no more than plain concrete is trusted
+with, no steel is laid for them. Beyond that, steel must carry the loads and at least the moment at
+which the section cracks, or the slab breaks as it cracks.
 """
 
 from __future__ import annotations
@@ -24,7 +24,7 @@ from ledgerstone.reinforcement._bars import (
     clipped,
     without_doubles,
 )
-from ledgerstone.reinforcement._sections import FAR_MM, Cut, Section, cuts_of
+from ledgerstone.reinforcement._sections import FAR_MM, CrossSection, ReinforcedSection, cuts_of
 from ledgerstone.reinforcement._strips import strip_bars
 from ledgerstone.shape import Shape
 from ledgerstone.strength.cracked import IN_USE_DAYS
@@ -69,7 +69,7 @@ class AfterCrack:
 
     @property
     def worst(self) -> Held:
-        """The way that comes nearest to its limit."""
+        """The direction with the largest utilisation."""
         return max((self.along, self.across), key=lambda one: one.demand.mpa / one.limit_mpa)
 
     @property
@@ -79,9 +79,11 @@ class AfterCrack:
 
     @property
     def verdict(self) -> Verdict:
-        """How near it comes to it.
+        """Its verdict: the worst direction's demand over its limit.
 
-        Source: EN 1992-1-1 6.1 and 9.2.1.1 read directly (``M_Rd >= M_cr``); plain, 12.3.1.
+        Source
+        ------
+        EN 1992-1-1 6.1 and 9.2.1.1 read directly (``M_Rd >= M_cr``); plain, 12.3.1.
         """
         worst = self.worst
         where = worst.demand.where_mm
@@ -89,14 +91,17 @@ class AfterCrack:
 
 
 def room_for_bars(shape: Shape, workshop: Workshop, bar_mm: float) -> BaseGeometry:
-    """Where the middle of a bar may lie in plan, its cover from edges and openings."""
+    """Return where a bar's axis may lie in plan, with its cover from edges and openings."""
     beside = workshop.steel.cover_mm + 0.5 * bar_mm
     return plane.buffer(shape.net, -beside, join_style="mitre")
 
 
 def after_a_crack(slab: Slab, shape: Shape, cracking: Cracking, workshop: Workshop) -> AfterCrack:
-    """List the bars that hold a slab once it has cracked, or say that plain concrete must."""
-    section, demands = Section.of(slab, workshop), (cracking.along, cracking.across)
+    """List the bars that carry a slab once it has cracked; none if plain concrete must."""
+    section, demands = (
+        ReinforcedSection.of(slab, shape, workshop),
+        (cracking.along, cracking.across),
+    )
     wanted = [max(cracking.cracks_at_mpa, demand.mpa) for demand in demands]
     mesh = section.limit_mpa(0.0, crossing=False)
     needed = [
@@ -124,12 +129,12 @@ class _Laying:
     """Bars one way at an even spacing, until every section that they must cross has enough."""
 
     shape: Shape
-    section: Section
+    section: ReinforcedSection
     stock: BarStock
     axis: int
     crossing: bool
     room: BaseGeometry
-    cuts: tuple[Cut, ...]
+    cuts: tuple[CrossSection, ...]
     beside_mm: float
     narrow: tuple[PlacedBar, ...]
 
@@ -137,14 +142,14 @@ class _Laying:
     def of(
         cls,
         shape: Shape,
-        section: Section,
+        section: ReinforcedSection,
         workshop: Workshop,
         axis: int,
         demand: Demand,
         *,
         crossing: bool,
     ) -> _Laying | None:
-        """Take what may be laid; None where no bars are kept."""
+        """Return the available bars and mesh; None if no bars are stocked."""
         stock = BarStock.of(workshop)
         if stock is None:
             return None
@@ -155,7 +160,7 @@ class _Laying:
         return cls(shape, section, stock, axis, crossing, room, cuts, beside, narrow)
 
     def bars(self, wanted_mpa: float) -> tuple[tuple[float, float], list[PlacedBar]] | None:
-        """The limit and the spacing, and the bars; None where no spacing suffices."""
+        """The limit and the spacing, and the bars; None if no spacing suffices."""
         spacing = self.section.widest_spacing_mm(
             wanted_mpa, CLOSEST_BARS_MM, crossing=self.crossing
         )

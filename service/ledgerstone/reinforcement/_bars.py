@@ -1,4 +1,4 @@
-"""A straight bar where it lies, and how far its ends anchor it."""
+"""A straight bar by its position, and its anchorage."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ from ledgerstone.workshop.records import Workshop
 
 CLEAR_MM = 25.0  # between a pair of bars; EN 1992-1-1 8.2(2) with grains up to 16 mm: 21 mm
 SHORTEST_BAR_MM = 150.0
-INSIDE_MM = 0.05  # a bar is laid so far within its cover
+INSIDE_MM = 0.05  # how far inside its cover a bar is laid
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,7 +55,7 @@ class BarStock:
 
     @classmethod
     def of(cls, workshop: Workshop) -> BarStock | None:
-        """Read it from a profile; None where no bars are kept."""
+        """Read it from a profile; None if no bars are kept."""
         bar = workshop.steel.bar_mm
         return None if bar is None else cls(bar, anchorage_mm(workshop, bar))
 

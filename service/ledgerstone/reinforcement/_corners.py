@@ -16,7 +16,7 @@ from ledgerstone.reinforcement._bars import BarStock, PlacedBar, clipped
 from ledgerstone.shape import Shape
 from ledgerstone.workshop.records import Workshop
 
-SHARP_RADIANS = 0.6  # a rim that turns so much at one place has a corner there
+SHARP_RADIANS = 0.6  # a rim that turns more than this at one place has a corner there
 ROUNDING_MM = 40.0  # a corner rounded less than this is a corner
 
 

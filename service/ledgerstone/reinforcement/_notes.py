@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from decimal import Decimal
 
-from ledgerstone.message import Figure, Listed, Message, Percent
+from ledgerstone.message import Gauge, Listed, Message, Percent, Ruled, Strength
 from ledgerstone.order import Slab
 from ledgerstone.reinforcement._after_crack import AfterCrack, Held
 from ledgerstone.reinforcement._bars import PlacedBar
@@ -29,11 +29,11 @@ def notes(
         yield Message(
             "steel-cover-short",
             thickness=slab.thickness,
-            kept=Figure(cover.kept_mm, 0),
-            wanted=Figure(cover.wanted_mm, 0),
+            kept=Ruled(cover.kept_mm, down=True),
+            wanted=Ruled(cover.wanted_mm),
         )
     if bar is not None and bar > THICK_BAR_MM:
-        yield Message("steel-thick-bar", bar=float(bar))
+        yield Message("steel-thick-bar", bar=Gauge(bar))
     yield Message("steel-hang")
     if slab.cutouts:
         yield Message("steel-cut-back")
@@ -47,8 +47,8 @@ def _lap_notes(bars: Sequence[PlacedBar], workshop: Workshop) -> Iterator[Messag
     most = workshop.steel.stock_length_mm
     long = [bar for bar in bars if bar.length_mm > most]
     if long:
-        lap = Figure(lap_mm(workshop, long[0].diameter_mm), 0)
-        yield Message("steel-laps", most=Figure(most, 0), lap=lap)
+        lap = Ruled(lap_mm(workshop, long[0].diameter_mm))
+        yield Message("steel-laps", most=Ruled(most), lap=lap)
 
 
 def _after_notes(after: AfterCrack, bar_mm: float | None) -> Iterator[Message]:
@@ -56,11 +56,11 @@ def _after_notes(after: AfterCrack, bar_mm: float | None) -> Iterator[Message]:
     by_bars = [(way, held) for way, held in ways if held.by == "bars"]
     if by_bars and bar_mm is not None:
         apart = tuple(
-            Message("steel-way-apart", way=way, spacing=Figure(held.spacing_mm or 0.0, 0))
+            Message("steel-way-apart", way=way, spacing=Ruled(held.spacing_mm or 0.0))
             for way, held in by_bars
         )
-        limit = Figure(min(held.limit_mpa for _, held in by_bars), 1)
-        yield Message("steel-bars-hold", bar=float(bar_mm), ways=Listed(apart), limit=limit)
+        limit = Strength(min(held.limit_mpa for _, held in by_bars), 1, bare=True)
+        yield Message("steel-bars-hold", bar=Gauge(bar_mm), ways=Listed(apart), limit=limit)
     by_mesh = [way for way, held in ways if held.by == "mesh"]
     if by_mesh:
         yield Message("steel-mesh-holds", ways=_ways(by_mesh))
@@ -77,15 +77,15 @@ def _plain_note(plain: Sequence[tuple[str, Held]]) -> Message:
     return Message(
         "steel-plain",
         ways=_ways(way for way, _ in plain),
-        asked=Figure(max(held.demand.mpa for _, held in plain), 1),
-        limit=Figure(plain[0][1].limit_mpa, 1),
+        asked=Strength(max(held.demand.mpa for _, held in plain), 1, bare=True),
+        limit=Strength(plain[0][1].limit_mpa, 1, bare=True),
     )
 
 
 def _anchorage_notes(bars: Sequence[PlacedBar]) -> Iterator[Message]:
     short = [bar for bar in bars if bar.anchored < 1.0]
     if short:
-        told = tuple(
+        short_bars = tuple(
             Message(
                 "steel-short-bar",
                 mark=bar.mark,
@@ -93,4 +93,4 @@ def _anchorage_notes(bars: Sequence[PlacedBar]) -> Iterator[Message]:
             )
             for bar in short
         )
-        yield Message("steel-short", bars=Listed(told, joined="comma"))
+        yield Message("steel-short", bars=Listed(short_bars, joined="comma"))

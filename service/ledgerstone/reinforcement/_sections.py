@@ -13,11 +13,12 @@ from ledgerstone import plane
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.reinforcement._bars import BarStock, PlacedBar
+from ledgerstone.reinforcement._mesh import mesh_of
 from ledgerstone.shape import Shape
 from ledgerstone.steel_rules import least_thickness_mm
 from ledgerstone.strength.cracked import (
+    BarMaterial,
     SteelLayer,
-    Stuff,
     cracked_moment_nmm_per_mm,
     round_mm2,
 )
@@ -28,7 +29,7 @@ FAR_MM = 1e5
 
 
 @dataclass(frozen=True, slots=True)
-class Cut:
+class CrossSection:
     """One section through concrete: across bars that run along x (axis 0) or y (axis 1).
 
     ``at_mm`` is its place along the bars, ``low_mm`` and ``high_mm`` where the concrete ends.
@@ -41,7 +42,7 @@ class Cut:
 
     @property
     def width_mm(self) -> float:
-        """Its width."""
+        """Its width, mm."""
         return self.high_mm - self.low_mm
 
     def bars_mm2(self, bars: Sequence[PlacedBar], stock: BarStock) -> float:
@@ -59,7 +60,9 @@ class Cut:
         return min(max(beyond / stock.anchorage_mm, 0.0), 1.0)
 
 
-def cuts_of(shape: Shape, axis: int, governing_mm: XY, narrowest_mm: float) -> tuple[Cut, ...]:
+def cuts_of(
+    shape: Shape, axis: int, governing_mm: XY, narrowest_mm: float
+) -> tuple[CrossSection, ...]:
     """The sections that bars one way must cross: the governing one, and beside each opening."""
     beside_openings = [
         opening.polygon.centroid.coords[0][axis]
@@ -75,60 +78,65 @@ def cuts_of(shape: Shape, axis: int, governing_mm: XY, narrowest_mm: float) -> t
     return tuple(cut for cut in (*here[:1], *found) if cut.width_mm >= narrowest_mm)
 
 
-def _cuts_at(shape: Shape, axis: int, place: float) -> Iterator[Cut]:
+def _cuts_at(shape: Shape, axis: int, place: float) -> Iterator[CrossSection]:
     ends = [(place, -FAR_MM), (place, FAR_MM)]
     line = LineString(ends if axis == 0 else [(y, x) for x, y in ends])
     for part in shapely.get_parts(plane.intersection(line, shape.net)):
         reach = [xy[1 - axis] for xy in part.coords]
         if reach:  # a line beside the slab meets nothing of it
-            yield Cut(axis, place, min(reach), max(reach))
+            yield CrossSection(axis, place, min(reach), max(reach))
 
 
 @dataclass(frozen=True, slots=True)
-class Section:
-    """A slab's thickness with what may be laid in it."""
+class ReinforcedSection:
+    """A slab's thickness with its bars and mesh; without mesh, the spacing of wires is infinite."""
 
     thickness_mm: float
     wire_mm: float
     pitch_mm: float
     bar_mm: float | None
-    stuff: Stuff
+    material: BarMaterial
     fck_mpa: float
     gamma_c: float
 
     @classmethod
-    def of(cls, slab: Slab, workshop: Workshop) -> Section:
-        """Take a slab at its thinnest."""
+    def of(cls, slab: Slab, shape: Shape, workshop: Workshop) -> ReinforcedSection:
+        """Take a slab at its thinnest, with its mesh where it has room for one."""
         steel = workshop.steel
+        meshes, _ = mesh_of(slab, shape, workshop, steel.cover_mm)
         return cls(
             least_thickness_mm(slab),
             steel.mesh_wire_mm,
-            steel.mesh_pitch_mm,
+            steel.mesh_pitch_mm if meshes else math.inf,
             steel.bar_mm,
-            Stuff.of(steel),
+            BarMaterial.of(steel),
             workshop.recipe.fck_mpa,
             workshop.concrete.partial_factor,
         )
 
     def limit_mpa(self, bars_mm2_per_mm: float, *, crossing: bool) -> float:
-        """Stress of the whole section under the moment that mesh and bars carry, MPa.
+        """Stress of the uncracked section, MPa, under the moment that mesh and bars carry.
 
-        The steel is in mid-depth, so that it serves both faces: the level that lies nearer to one
-        of them is taken. A bar lies on a wire, or, where bars cross, on a bar.
+        The steel is in mid-depth and serves both faces: the smaller of the two effective depths is
+        taken. A bar is on top of a wire or, where bars cross, of a bar.
+
+        Source
+        ------
+        ``cracked_moment_nmm_per_mm`` (EN 1992-1-1 6.1).
         """
         middle = 0.5 * self.thickness_mm
         wires = SteelLayer(round_mm2(self.wire_mm) / self.pitch_mm, middle - 0.5 * self.wire_mm)
         lies_on = self.bar_mm if crossing and self.bar_mm is not None else self.wire_mm
         bars = SteelLayer(bars_mm2_per_mm, middle - 0.5 * lies_on)
         moment = cracked_moment_nmm_per_mm(
-            [wires, bars], self.stuff, fck_mpa=self.fck_mpa, gamma_c=self.gamma_c
+            [wires, bars], self.material, fck_mpa=self.fck_mpa, gamma_c=self.gamma_c
         )
         return 6.0 * moment / self.thickness_mm**2
 
     def widest_spacing_mm(
         self, wanted_mpa: float, closest_mm: float, *, crossing: bool
     ) -> float | None:
-        """Widest spacing of bars that carries a stress; None where the closest does not."""
+        """Widest spacing of bars that carries a stress; None if the closest does not."""
         if self.bar_mm is None:
             return None
         area = round_mm2(self.bar_mm)

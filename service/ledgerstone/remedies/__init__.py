@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ledgerstone.remedies.budget import Budget, Pace, unpaced
+from ledgerstone.remedies.budget import Budget, Pacing, unpaced
 from ledgerstone.remedies.change import Change, Changes
 from ledgerstone.remedies.found import Fix, Found, Remedy
 from ledgerstone.remedies.search import OF_A_SLAB, find
@@ -18,7 +18,7 @@ __all__ = [
     "Fix",
     "Found",
     "Outcome",
-    "Pace",
+    "Pacing",
     "Remedy",
     "Saving",
     "State",

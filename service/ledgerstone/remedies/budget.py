@@ -1,9 +1,9 @@
-"""How much one request may have worked out: counted and never timed, so that answers repeat.
+"""How much work one request may cost: counted and never timed, so that answers repeat.
 
-One budget serves a request whole, whatever it asks for: the first check and what is made of the
-answer, pictures and papers, are paid for before any of it is done, from what the order holds. An
-order that cannot pay for that is too intricate. What is left goes to the search of remedies or of
-ways to save, and what that leaves to the quotes of changed orders.
+One budget serves a whole request. The first check and what is made of the answer (pictures and
+papers) are paid for before any of it is done, by an estimate from the order. An order that costs
+more than there is is too intricate. What is left pays for the search of remedies or of ways to
+save, and after that for the quotes of changed orders.
 """
 
 from __future__ import annotations
@@ -14,47 +14,48 @@ from datetime import date
 from typing import Final
 
 from ledgerstone.errors import TooIntricate
-from ledgerstone.order import Order, Polygon, Shade, Slab
-from ledgerstone.remedies.placeable import MOST_CHOICES, MOST_TOGETHER
+from ledgerstone.order import Order, Polygon, Rests, Shade, Slab
+from ledgerstone.remedies.placeable import MAX_CHOICES, MAX_TOGETHER
 from ledgerstone.strength.effort import is_large, plate_effort, settling_effort
 
-MOST_UNITS: Final = 100.0  # a unit is the strength of a plain slab: strength/effort.py
+MAX_UNITS: Final = 100.0  # a unit is the strength of a plain slab: strength/effort.py
 AS_SENT: Final = ""
 # Fitted to plain and frilled slabs of no to twenty cut-outs.
 _A_PLAN, _A_PAIR, _A_CORNER, _ITS_CUTOUT = 0.05, 0.002, 0.0055, 0.0008
 _LAYING_OUT, _A_CHOICE = 0.6, 0.025
+_A_PROOF: Final = 0.015
 _FITTED = ("basin", "hob")  # the sides of such units are in the way
 _A_SLAB_OF_AN_ORDER: Final = 0.2  # its mass, its work, its steel, its price
 
 
-Pace = Callable[[float], None]
+Pacing = Callable[[float], None]
 
 
 def unpaced(_units: float) -> None:
-    """Let any work go on."""
+    """Allow any number of units of work."""
 
 
 @dataclass(slots=True)
 class Budget:
-    """What is left to spend, what of it is kept for later, and what has been paid for.
+    """Units of work of one request: what is left, what of it is kept for later, what was paid for.
 
-    Before anything is spent ``pace`` is told how much that comes to in all; it may raise.
+    Before anything is spent ``pace`` is called with the total spent after it; it may raise.
 
-    A slab that comes again is worked out no more: whatever the service has kept from other
-    requests, one request counts by itself alone.
+    A slab that comes again in the request costs nothing. What the service has cached from other
+    requests does not count, so that a request always costs the same.
     """
 
-    left: float = MOST_UNITS
+    left: float = MAX_UNITS
     kept: float = 0.0
-    pace: Pace = unpaced
+    pace: Pacing = unpaced
     _paid: set[tuple[str, str]] = field(default_factory=set)
     _plan: str = ""
     _day: date | None = None
-    _before: float = MOST_UNITS
+    _before: float = MAX_UNITS
     _aside: float = 0.0
 
     def begin(self, order: Order, today: date) -> None:
-        """Pay for an order's first check, strength and all; on another day it is worked out anew.
+        """Pay for an order's first check with its strength; on another day, for all of it again.
 
         Raises
         ------
@@ -68,54 +69,54 @@ class Budget:
             raise TooIntricate(len(order.slabs))
 
     def had_plans_alone(self, order: Order) -> None:
-        """Take back what was paid for strength: the first check ended before any."""
+        """Refund the units for strength, if an earlier check stopped the order."""
         self.left = self._before - sum(map(plan_units, order.slabs))
         self._paid, self._plan = set(), ""
 
     def set_aside(self, units: float, slabs: int) -> None:
-        """Pay for what is made of the answer; told so again, for no more than that.
+        """Pay units of work for what is made of the answer; called again, only for the excess.
 
         Raises
         ------
         TooIntricate
-            It is no longer there.
+            So many units are not left.
         """
         self.pay(max(0.0, units - self._aside), slabs)
         self._aside = max(self._aside, units)
 
     def pay(self, units: float, slabs: int) -> None:
-        """Spend so much, all that is kept with it.
+        """Spend units of work, from what is kept too.
 
         Raises
         ------
         TooIntricate
-            It is no longer there.
+            So many units are not left.
         """
         self.kept = 0.0
         if not self.spends(units):
             raise TooIntricate(slabs)
 
     def keep(self, units: float, share: float = 1.0, among: int = 1) -> None:
-        """Keep so much for later; of the rest leave a share, divided among so many, to be spent."""
+        """Keep units of work for later; of the rest leave ``share / among`` to be spent."""
         self.kept = self.left - max(0.0, self.left - units) * share / among
 
     def spends(self, units: float) -> bool:
-        """Spend so much, or say that it is no longer there."""
+        """Spend units of work; False, with nothing spent, if fewer are left."""
         if units > self.left - self.kept:
             return False
-        self.pace(MOST_UNITS - self.left + units)
+        self.pace(MAX_UNITS - self.left + units)
         self.left -= units
         return True
 
     def tries(self, order: Order, share: float = 1.0, by: str = AS_SENT) -> bool:
-        """Spend what checking an order whole costs, or say that it is no longer there.
+        """Spend the units of a whole check of an order; False if fewer are left.
 
         Parameters
         ----------
         share
-            How much of its strength is looked at; what is not looked at whole is not paid for.
+            Share of its strength that is computed; a slab is marked as paid for only at 1.
         by
-            Who tries it: a slab that was changed is worked out for each, but for one as sent.
+            Who tries it: a changed slab is paid for by each, one as sent once for all.
         """
         paid, plan, units = set(self._paid), self._plan, 0.0
         for slab in order.slabs:
@@ -123,7 +124,9 @@ class Budget:
             key = repr((_without_looks(slab), order.heated_curing))
             if (AS_SENT, key) in paid or (by, key) in paid:
                 continue
-            here = repr((slab.outline, slab.cutouts, [r.outline for r in slab.reliefs]))
+            here = repr(
+                (slab.outline, slab.cutouts, [r.outline for r in slab.reliefs], _turns_on(slab))
+            )
             is_anew = here != plan or (by == AS_SENT and is_large(slab))
             units += share * (settling_effort(slab) + plate_effort(slab) * is_anew)
             plan = here
@@ -136,22 +139,27 @@ class Budget:
 
 
 def plan_units(slab: Slab) -> float:
-    """What a slab's plan costs to read, to work out and to check: by corners and by cut-outs."""
+    """Units of work to read, compute and check a slab's plan: by its corners and cut-outs."""
     corners, cutouts = _points(slab), len(slab.cutouts)
     return _A_PLAN + _A_PAIR * cutouts**2 + (_A_CORNER + _ITS_CUTOUT * cutouts) * corners
 
 
 def layout_units(slab: Slab) -> float:
-    """What it costs to look for room for a slab's openings: by what each has to choose among."""
-    openings = min(len(slab.cutouts), MOST_TOGETHER)
+    """Units of work to look for room for a slab's openings: by the choices that each has."""
+    openings = min(len(slab.cutouts), MAX_TOGETHER)
     rests, pockets = slab.rests, _points(slab) // 2
     panels = legs = 0
     if rests is not None:
         panels = 2 * len(rests.units) if any(one.use in _FITTED for one in rests.units) else 0
         legs = len(rests.at)
-    past = min(MOST_CHOICES, openings * (2 * panels + 4 * (legs + pockets)))
+    past = min(MAX_CHOICES, openings * (2 * panels + 4 * (legs + pockets)))
     apart = 2 * openings * (openings - 1)
     return _LAYING_OUT + _A_CHOICE * (past + apart)
+
+
+def proof_units(slab: Slab) -> float:
+    """Units of work to prove which of a slab's openings have no room: each is looked at by all."""
+    return _A_PROOF * len(slab.cutouts) ** 2
 
 
 def _points(slab: Slab) -> int:
@@ -159,6 +167,11 @@ def _points(slab: Slab) -> int:
     return around + sum(len(cutout.points) for cutout in slab.cutouts)
 
 
+def _turns_on(slab: Slab) -> Rests | None:
+    """What a slab may turn on, where its mesh is finer: its rests, whatever their rails are."""
+    return slab.rests and replace(slab.rests, rails=None, fixed=False)
+
+
 def _without_looks(slab: Slab) -> Slab:
-    """A slab without what does not bear on its strength."""
+    """A slab without what its strength does not depend on."""
     return replace(slab, label="", shade=Shade(), quantity=1)

@@ -7,21 +7,21 @@ from collections.abc import Mapping, Sequence
 from ledgerstone.checks import Finding
 from ledgerstone.remedies.found import Remedy
 
-MOST_FOR_ONE_THING = 3
+MAX_FOR_ONE_THING = 3
 _TO_AN_OPENING = 5  # parts of a pointer: "", "slabs", which, "cutouts", which
 Remedies = Mapping[str, tuple[Remedy, ...]]
 
 
 def shown_once(remedies: Remedies, stops: Sequence[Finding]) -> dict[str, tuple[Remedy, ...]]:
-    """Keep the best of every finding first, each change where it is met first."""
+    """Return the remedies to show: the best of every finding first, each change once."""
     things = _things([stop for stop in stops if stop.id in remedies])
     seen: set[str] = set()
     shown: dict[int, int] = {}
     kept: dict[str, list[Remedy]] = {name: [] for name in remedies}
-    for rank in range(MOST_FOR_ONE_THING):
+    for rank in range(MAX_FOR_ONE_THING):
         for name, each in remedies.items():
             thing = things.get(name, -1)
-            if rank >= len(each) or shown.get(thing, 0) >= MOST_FOR_ONE_THING:
+            if rank >= len(each) or shown.get(thing, 0) >= MAX_FOR_ONE_THING:
                 continue
             if each[rank].state.key not in seen:
                 seen.add(each[rank].state.key)
@@ -31,7 +31,7 @@ def shown_once(remedies: Remedies, stops: Sequence[Finding]) -> dict[str, tuple[
 
 
 def _things(stops: Sequence[Finding]) -> dict[str, int]:
-    """Number findings by the thing they are about: those that share an opening are about one."""
+    """Return a group number for each finding: findings that share an opening are in one group."""
     groups: list[tuple[set[str], set[str]]] = []
     for k, stop in enumerate(stops):
         about = _openings(stop) or {f"finding {k}"}

@@ -1,4 +1,4 @@
-"""A step from one order to the next: where, from what, to what; and orders with steps taken."""
+"""A change of one member of an order, and orders with changes applied."""
 
 from __future__ import annotations
 
@@ -7,21 +7,21 @@ from dataclasses import dataclass, fields, is_dataclass, replace
 from types import MappingProxyType
 from typing import Any
 
+from ledgerstone.json_types import KeyPath
 from ledgerstone.order import Order, Shade
 from ledgerstone.quantities import Length
 
-Path = tuple[str | int, ...]
-_BY_KIND = ("outline", "rests")  # their kind says which members they have
+_BY_KIND = ("outline", "rests")  # members whose kind determines their members
 
 
 @dataclass(frozen=True, slots=True)
 class Change:
     """One member of an order becomes another: lengths, words, numbers or whole records.
 
-    ``new`` is None where the member is taken away. The path's names are the records' own.
+    ``new`` is None if the member is taken away. The path's names are the records' own.
     """
 
-    path: Path
+    path: KeyPath
     new: Any
 
 
@@ -29,14 +29,14 @@ Changes = tuple[Change, ...]
 
 
 def changed(order: Order, changes: Sequence[Change]) -> Order:
-    """Apply changes to an order, one after another, each to the order as it then stands."""
+    """Apply changes to an order one by one, each to the result of the one before."""
     for change in changes:
         order = _with(order, change.path, change.new)
     return order
 
 
-def differences(path: Path, old: Any, new: Any) -> Iterator[Change]:  # noqa: ANN401  any member
-    """Yield what turns one member of an order into another, as finely as it can be told."""
+def differences(path: KeyPath, old: Any, new: Any) -> Iterator[Change]:  # noqa: ANN401  any member
+    """Yield the changes that turn one member of an order into another, as small as possible."""
     if old == new:
         return
     if is_dataclass(old) and type(old) is type(new) and not _another_kind(path, old, new):
@@ -51,13 +51,13 @@ def differences(path: Path, old: Any, new: Any) -> Iterator[Change]:  # noqa: AN
         yield Change(path, new)
 
 
-def _another_kind(path: Path, old: Any, new: Any) -> bool:  # noqa: ANN401  records of one type
-    """Whether a member is replaced whole: a length, a shade, rests of another kind."""
+def _another_kind(path: KeyPath, old: Any, new: Any) -> bool:  # noqa: ANN401  records of one type
+    """Return whether a member is replaced whole: a length, a shade, rests of another kind."""
     kinds = [getattr(one, "kind", None) for one in (old, new)]
     return isinstance(old, Length | Shade) or (kinds[0] != kinds[1] and path[-1] in _BY_KIND)
 
 
-def _with(here: Any, path: Path, new: Any) -> Any:  # noqa: ANN401  any record of an order
+def _with(here: Any, path: KeyPath, new: Any) -> Any:  # noqa: ANN401  any record of an order
     if not path:
         return new
     step, rest = path[0], path[1:]

@@ -18,7 +18,7 @@ from ledgerstone.remedies.policy import (
     HEAVY,
     NOTHING,
     SIZES_WITHIN,
-    Weight,
+    ChangeWeight,
     added,
     kind_of,
     weight,
@@ -27,15 +27,15 @@ from ledgerstone.remedies.state import State
 from ledgerstone.remedies.trial import Outcome, Trial
 from ledgerstone.stages import Planned, StageContext, plan
 
-MOST_STATES = 32
-MOST_TRIED = 100
-# What does not settle a thing by itself is tried after what does, thickness and all.
-PARTIAL: Final[Weight] = weight("thicker", 4.0)
-LOOK = 0.5  # of a slab's strength: it is moved, or it lies
+MAX_STATES = 32
+MAX_TRIED = 100
+# An option that does not settle a finding by itself is tried after all that do.
+PARTIAL: Final[ChangeWeight] = weight("thicker", 4.0)
+LOOK = 0.5  # of a slab's strength: its handling, or in place
 
 
-class Tried:
-    """What states of an order came to, each tried once, within what may be spent."""
+class TriedStates:
+    """Outcomes of states of an order, each tried once, within the budget."""
 
     def __init__(self, trial: Trial, context: StageContext, budget: Budget, by: str) -> None:
         self._trial = trial
@@ -48,10 +48,10 @@ class Tried:
         self.verified = 0
 
     def outcome(self, state: State) -> Outcome | None:
-        """Try a state; None where it is not understood, or all is spent."""
+        """Try a state; None if it is not understood, or all is spent."""
         key = state.key
         if key not in self._known:
-            if self.full <= 0 or len(self._known) >= MOST_TRIED:
+            if self.full <= 0 or len(self._known) >= MAX_TRIED:
                 return None
             if not self.budget.tries(state.order, by=self.by):
                 return None
@@ -62,7 +62,7 @@ class Tried:
         return self._known[key]
 
     def cannot_fix(self, state: State, stop: Finding) -> bool:
-        """Say whether a state leaves a crack as it is: a look at that alone, before a whole trial.
+        """Return whether a state leaves a crack as it is, computed before a whole trial.
 
         Only a look that spares the trial is counted.
         """
@@ -80,30 +80,30 @@ class Tried:
         return self._looks.get((key, stop.check), False)
 
     def planned(self, state: State) -> Planned:
-        """The plans of the order as it now stands."""
+        """The plans of the current order."""
         return plan(state.order, self.context)
 
     def then(self, state: State, option: Option) -> State | None:
-        """Return the order after an option; None where a cut can't be told."""
+        """Return the order after an option; None if a cut cannot be described."""
         return option.after(state, self.context.workshop.shaping.fitting_gap_mm)
 
     def stops(self, state: State) -> bool:
-        """Say whether something stops a state, or it cannot be tried."""
+        """Return whether something stops a state, or it cannot be tried."""
         outcome = self.outcome(state)
         return outcome is None or bool(outcome.stops)
 
 
-def cheapest(tried: Tried, start: State, most_share: float) -> State | None:
-    """The order found by the least changes after which nothing stops it.
+def cheapest(tried: TriedStates, start: State, most_share: float) -> State | None:
+    """The state of least weight that no finding stops, or None.
 
-    A state is left by the options of the first thing that stops it, and again, once nothing
-    lighter is left, by the heavier ones. The first state taken that nothing stops is the least one
-    found.
+    ``most_share`` is the largest share by which a size may change. A state is expanded by the
+    lighter options of its first stopping finding, and later, once no lighter state is left, by the
+    heavier ones. The first state taken from the queue that no finding stops is the least.
     """
     ticket = count()
-    queue: list[tuple[Weight, int, State, bool]] = [(NOTHING, next(ticket), start, False)]
+    queue: list[tuple[ChangeWeight, int, State, bool]] = [(NOTHING, next(ticket), start, False)]
     seen: set[tuple[str, bool]] = set()
-    while queue and len(seen) < MOST_STATES:
+    while queue and len(seen) < MAX_STATES:
         weighs, _, state, heavy = heapq.heappop(queue)
         known = (state.key, heavy)
         if known in seen or (most_share <= SIZES_WITHIN and not keeps(state)):
@@ -126,7 +126,7 @@ def cheapest(tried: Tried, start: State, most_share: float) -> State | None:
     return None
 
 
-def _first_stop(tried: Tried, state: State) -> tuple[Finding | None, Planned | None]:
+def _first_stop(tried: TriedStates, state: State) -> tuple[Finding | None, Planned | None]:
     """What first stops a changed order, with its plans; no plans where all is spent."""
     planned = tried.planned(state)
     stop = stop_of_plans(planned)
@@ -139,7 +139,13 @@ def _first_stop(tried: Tried, state: State) -> tuple[Finding | None, Planned | N
 
 
 def _options(
-    tried: Tried, stop: Finding, planned: Planned, state: State, most_share: float, *, heavy: bool
+    tried: TriedStates,
+    stop: Finding,
+    planned: Planned,
+    state: State,
+    most_share: float,
+    *,
+    heavy: bool,
 ) -> Iterable[Option]:
     """What may settle a stop: every option of a plan; of a ladder its least good rung.
 
@@ -149,8 +155,8 @@ def _options(
     if stage_of(stop) == "shape":
         yield from every
         return
-    best: Weight | None = None
-    settled: Weight | None = None
+    best: ChangeWeight | None = None
+    settled: ChangeWeight | None = None
 
     def settles(option: Option) -> bool:
         then = tried.then(state, option)

@@ -1,6 +1,6 @@
 """A slab too large to cast or to carry, made of pieces: where a sensible join lies.
 
-Clear of every opening by 100 mm, and over the side of a unit where it stands on units; else at an
+Clear of every opening by 100 mm, and over the side of a unit if it is on units; else at an
 L's inside corner; else, last, through the middle of a hob or of a covered sink. Common practice, no
 source.
 """
@@ -15,28 +15,29 @@ import numpy as np
 
 from ledgerstone.checks import Finding
 from ledgerstone.checks.units import standing_units
-from ledgerstone.order import CORNERS, MOST_SLABS, LShape
+from ledgerstone.goes_in import is_bowl, is_hob
+from ledgerstone.order import CORNERS, MAX_SLABS, LShape
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.cut_outlines import Axis, Plan, plan_of
-from ledgerstone.remedies.cutting import GAP_MM, Cut
+from ledgerstone.remedies.cutting import GAP_MM, SlabCut
 from ledgerstone.remedies.laid_out import placed
 from ledgerstone.remedies.option import Option
 from ledgerstone.remedies.placeable import Obstacle
-from ledgerstone.remedies.policy import NOTHING, is_bowl, is_hob
+from ledgerstone.remedies.policy import NOTHING
 from ledgerstone.remedies.rooms import Freedom
 from ledgerstone.shape import Shape
 from ledgerstone.stages import Planned, StageContext
 
 IN_TWO = "two-pieces"
 CLEAR_MM = 100.0
-MOST_PLACES = 2
-MOST_TRIED = 6
+MAX_PLACES = 2
+MAX_TRIED = 6
 _ONE_MORE = 2.0  # a piece more than the fewest
 _CLOSE = 4.0  # a join closer to an opening than it should be, by no less than the rule
 _TABLE = "too-big-for-table"
-_MID = (0.25, 0.75)  # where neither casting nor carrying says how long a piece may be
+_MID = (0.25, 0.75)  # if neither casting nor carrying limits the length
 _ROUND_MM = ((100.0, 50.0, 10.0, 5.0, 1.0), (304.8, 152.4, 25.4, 12.7, 6.35, 1.5875))
-_ROUNDER_BY_MM = 30.0  # so far from the best place a rounder number is worth it
+_ROUNDER_BY_MM = 30.0  # greatest distance from the best place for the sake of a rounder number
 _OVER_A_SIDE, _CORNER, _CLEAR, _OVER_A_UNIT, _HALVED = 1.0, 1.5, 2.0, 3.0, 10.0
 _UNEVEN = 0.1  # a first piece in no round number, where both arms of an L leave the choice
 
@@ -46,18 +47,18 @@ def in_pieces(
 ) -> Iterable[Option]:
     """Cast a slab in two; a piece that is still too large is then cut again.
 
-    Openings that are in the way of a join, or do not lie right, are placed anew before the cut.
+    Openings in the way of a joint, or badly placed, are placed again before the cut.
     """
     order = planned.order
     i = finding.slab
-    if i is None or len(order.slabs) >= MOST_SLABS:
+    if i is None or len(order.slabs) >= MAX_SLABS:
         return
     slab, shape = order.slabs[i], planned.shapes[i]
     plan = plan_of(slab, planned.workshop.shaping.fitting_gap_mm)
     if plan is None:
         return
     wished = [
-        (cost, Cut(i, axis, at))
+        (cost, SlabCut(i, axis, at))
         for axis in _axes(finding, plan, planned)
         for cost, at in _places(finding, plan, shape, planned, axis)
     ]
@@ -66,24 +67,24 @@ def in_pieces(
         for option in _cut(count, cost, cut, planned, context):
             yield option
             count += 1
-        if count >= MOST_PLACES:
+        if count >= MAX_PLACES:
             return
     yield from _through(finding, plan, shape, planned, count)
 
 
-def _first_of_each(wished: list[tuple[float, Cut]]) -> Iterator[tuple[float, Cut]]:
+def _first_of_each(wished: list[tuple[float, SlabCut]]) -> Iterator[tuple[float, SlabCut]]:
     """Places by what they cost, each once."""
-    seen: set[Cut] = set()
-    for cost, cut in sorted(wished, key=lambda one: one[0])[:MOST_TRIED]:
+    seen: set[SlabCut] = set()
+    for cost, cut in sorted(wished, key=lambda one: one[0])[:MAX_TRIED]:
         if cut not in seen:
             seen.add(cut)
             yield cost, cut
 
 
 def _cut(
-    k: int, cost: float, cut: Cut, planned: Planned, context: StageContext
+    k: int, cost: float, cut: SlabCut, planned: Planned, context: StageContext
 ) -> Iterator[Option]:
-    """One cut, with the openings placed clear of it, by 100 mm or by as much as their rule asks."""
+    """Return one cut, with the openings placed clear of it by 100 mm or by their rule."""
     order = planned.order
     every = frozenset(range(len(order.slabs[cut.slab].cutouts)))
     if not every:
@@ -98,7 +99,7 @@ def _cut(
             return
 
 
-def _joint(cut: Cut, clear_mm: float | None) -> Obstacle:
+def _joint(cut: SlabCut, clear_mm: float | None) -> Obstacle:
     """The joint as a place that openings keep clear of."""
     far, at = 1e5, (cut.at_mm, cut.at_mm + GAP_MM)
     ring = [(x, y) for y in (-far, far) for x in at]
@@ -124,7 +125,7 @@ def _through(
             middle = (bounds[k] + bounds[k + 2] - GAP_MM) / 2
             if i is not None and low <= middle <= high:
                 at = _round_place(plan, axis, middle, (middle - 2.6, middle + 2.6))
-                cut = Cut(i, axis, middle if at is None else at, opening.index)
+                cut = SlabCut(i, axis, middle if at is None else at, opening.index)
                 cost = _HALVED + abs(middle - best) / plan.along(axis)
                 yield Option(f"{IN_TWO}-{count + opening.index}", (), cost, cut)
 
@@ -149,11 +150,11 @@ def _is_l(plan: Plan) -> bool:
 def _count(plan: Plan, planned: Planned, axis: Axis) -> int:
     """How many pieces a cut across an axis makes before each fits the table; many if none does."""
     most = _most_mm(plan, planned, axis)
-    return math.ceil((plan.along(axis) + GAP_MM) / (most + GAP_MM)) if most else MOST_SLABS
+    return math.ceil((plan.along(axis) + GAP_MM) / (most + GAP_MM)) if most else MAX_SLABS
 
 
 def _most_mm(plan: Plan, planned: Planned, axis: Axis) -> float:
-    """How long a piece may be that is as deep as the slab, or 0 where it is too deep."""
+    """Return the greatest length of a piece as deep as the slab, mm; 0 if it is too deep."""
     table, other = planned.workshop.table, plan.along("y" if axis == "x" else "x")
     sizes = ((table.length_mm, table.width_mm), (table.width_mm, table.length_mm))
     return max((most for most, deep in sizes if other <= deep), default=0.0)
@@ -162,7 +163,7 @@ def _most_mm(plan: Plan, planned: Planned, axis: Axis) -> float:
 def _places(
     finding: Finding, plan: Plan, shape: Shape, planned: Planned, axis: Axis
 ) -> Iterator[tuple[float, float]]:
-    """Where a join may lie across an axis, each with what it costs."""
+    """Yield possible positions of a join along an axis, each with its cost."""
     low, high, best = _range(finding, plan, planned, axis)
     least = _least_mm(finding, plan, planned, axis, low)
     whole, on_units = plan.along(axis), list(_bays(plan, shape)) if axis == "x" else []
@@ -191,7 +192,7 @@ def _away(at: float, best: float, low: float, whole: float) -> float:
 
 
 def _least_mm(finding: Finding, plan: Plan, planned: Planned, axis: Axis, low: float) -> float:
-    """From where on the first piece may end, where there may be one piece more than the fewest."""
+    """Return the least end of the first piece, if there may be one piece more than the fewest."""
     most = _most_mm(plan, planned, axis)
     if finding.check != _TABLE or not most or _is_l(plan):
         return low
@@ -199,7 +200,7 @@ def _least_mm(finding: Finding, plan: Plan, planned: Planned, axis: Axis, low: f
 
 
 def _bays(plan: Plan, shape: Shape) -> Iterator[tuple[float, float]]:
-    """Where units stand beneath a slab: nothing carries a joint over a gap."""
+    """Return the extents of the units beneath a slab: a joint over a gap is not carried."""
     rests = plan.slab.rests
     if rests is not None and rests.kind == "units":
         for unit in standing_units(rests, shape):
@@ -209,7 +210,7 @@ def _bays(plan: Plan, shape: Shape) -> Iterator[tuple[float, float]]:
 def _range(
     finding: Finding, plan: Plan, planned: Planned, axis: Axis
 ) -> tuple[float, float, float]:
-    """From where to where the first piece may end, and where it had best do."""
+    """Return the range in which the first piece may end, and the preferred end."""
     whole = plan.along(axis)
     count, most = _count(plan, planned, axis), _most_mm(plan, planned, axis)
     if finding.check != _TABLE or not most or _is_l(plan):
@@ -220,7 +221,7 @@ def _range(
 
 
 def _taken(shape: Shape, axis: Axis) -> Iterator[tuple[float, float]]:
-    """Where along an axis openings lie, with what is to be clear of them, and reliefs."""
+    """Return the spans of openings along an axis with their clearance, and of reliefs."""
     k = 0 if axis == "x" else 1
     for opening in shape.openings:
         if not opening.polygon.is_empty:
@@ -270,7 +271,7 @@ def _inner_corners(plan: Plan, axis: Axis) -> Iterator[float]:
 def _round_place(
     plan: Plan, axis: Axis, best: float, span: tuple[float, float], least_mm: float = 0.0
 ) -> float | None:
-    """The place nearest to the best at which the first piece has a round size as it is told.
+    """The place nearest to the best at which the first piece has a round size in its unit.
 
     Parameters
     ----------
@@ -278,10 +279,10 @@ def _round_place(
         No finer grid than this counts as round.
     """
     name, side = ("length", "left") if axis == "x" else ("width", "front")
-    told: Length = getattr(plan.slab.outline, name, plan.slab.thickness)
+    given: Length = getattr(plan.slab.outline, name, plan.slab.thickness)
     more = plan.added_mm.get(side, 0.0)
     near: float | None = None
-    for grid in (one for one in _ROUND_MM[told.unit in ("in", "ft")] if one >= least_mm):
+    for grid in (one for one in _ROUND_MM[given.unit in ("in", "ft")] if one >= least_mm):
         for steps in (math.floor((best + more) / grid), math.ceil((best + more) / grid)):
             at = steps * grid - more
             if span[0] - 1e-6 <= at <= span[1] + 1e-6 and at > 0.0:

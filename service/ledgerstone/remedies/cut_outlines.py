@@ -18,7 +18,7 @@ from ledgerstone.quantities import Length
 Axis = Literal["x", "y"]
 Sides = Mapping[str, tuple[str, float]]  # by side of the whole: a piece's own, and how long of it
 _FINE_MM = 0.1
-_ON_MM = 0.6  # a piece is spoken to the millimetre, so its sides may lie half of one off
+_ON_MM = 0.6  # sizes of pieces are whole millimetres, so their sides may be half of one off
 _SHORTEST_MM = 1.0
 _L_CORNERS = 6
 
@@ -27,7 +27,7 @@ _L_CORNERS = 6
 class Plan:
     """A slab's finished plan: its sharp corners anticlockwise, the side after each, its walls.
 
-    ``added_mm`` is what a side adds to the size that is told over the size that is cast.
+    ``added_mm`` is, by side, the size in the order less the size that is cast.
     """
 
     slab: Slab
@@ -58,7 +58,7 @@ def plan_of(slab: Slab, fitting_gap_mm: float) -> Plan | None:
 
 
 def clipped(plan: Plan, axis: Axis, span: tuple[float, float]) -> tuple[XY, ...] | None:
-    """Corners of what lies in a span of the plan; None where that falls apart."""
+    """Corners, mm, of the part of the plan within a span, mm; None if it is not one piece."""
     far = 1.0 + max(plan.size_mm)
     low, high = (-far, -far), (2 * far, 2 * far)
     low, high = (
@@ -85,9 +85,9 @@ def _without_straight(ring: Sequence[XY]) -> tuple[XY, ...]:
 
 
 def outline_of(plan: Plan, ring: Sequence[XY]) -> Rectangle | LShape | None:
-    """The outline of a piece as the order would tell it, or None where the contract has no word.
+    """Return the outline of a piece as an order has it; None if no kind of outline fits.
 
-    Its sizes are as cast; ``told`` makes them those that are told.
+    ``ring`` is its corners, mm. Its sizes are as cast; ``with_given_sizes`` makes them the order's.
     """
     xs, ys = [x for x, _ in ring], [y for _, y in ring]
     box_corners = ((min(xs), min(ys)), (max(xs), min(ys)), (max(xs), max(ys)), (min(xs), max(ys)))
@@ -116,13 +116,13 @@ def _among(place: XY, ring: Sequence[XY]) -> bool:
 
 
 def _is_inner(place: XY, box_corners: Sequence[XY]) -> bool:
-    """Whether a corner lies on no side of the box around its piece."""
+    """Return whether a corner lies on no side of the box around its piece."""
     (x0, y0), (x1, y1) = box_corners[0], box_corners[2]
     return x0 + _FINE_MM < place[0] < x1 - _FINE_MM and y0 + _FINE_MM < place[1] < y1 - _FINE_MM
 
 
-def told(plan: Plan, outline: Rectangle | LShape, sides: Sides) -> Rectangle | LShape:
-    """An outline with the sizes that are told: wall gaps in them, overhangs not."""
+def with_given_sizes(plan: Plan, outline: Rectangle | LShape, sides: Sides) -> Rectangle | LShape:
+    """An outline with sizes as in an order: with wall gaps, without overhangs."""
     more = {mine: plan.added_mm.get(side, 0.0) for side, (mine, _) in sides.items()}
     sizes: list[Length] = []
     for name, ends in (("length", ("left", "right")), ("width", ("front", "back"))):
@@ -133,7 +133,7 @@ def told(plan: Plan, outline: Rectangle | LShape, sides: Sides) -> Rectangle | L
 
 
 def sides_on(plan: Plan, outline: Rectangle | LShape, at_mm: XY) -> Sides:
-    """Say which sides of the whole a piece has, by the longest of its own that lies on each."""
+    """State which sides of the whole a piece has, by the longest of its own that lies on each."""
     found: dict[str, tuple[str, float]] = {}
     ring = sharp_corners(outline, outline.length.mm, outline.width.mm)
     for name, line in _lines(ring, side_names(outline), at_mm):
@@ -174,7 +174,7 @@ def _is_rounded(outline: Outline) -> bool:
 
 
 def _spoken(plan: Plan, mm: float) -> Length:
-    """A size in the customer's unit: the very one that was told where nothing was cut off it."""
+    """Return a size in the customer's unit: the order's own if it was not cut."""
     outline = plan.slab.outline
     known: list[Length] = [
         getattr(record, name)
@@ -191,14 +191,14 @@ def _radii(plan: Plan, corners: Sequence[XY]) -> dict[str, Length]:
     """Radii of those corners of a piece that were corners of the whole."""
     found: dict[str, Length] = {}
     for name, place in zip(CORNERS, corners, strict=True):
-        for whole, radius in zip(plan.corners, _radii_told(plan.slab.outline), strict=True):
+        for whole, radius in zip(plan.corners, _given_radii(plan.slab.outline), strict=True):
             if radius is not None and _among(place, [whole]):
                 found[name] = radius
     return found
 
 
-def _radii_told(outline: Outline) -> Sequence[Length | None]:
-    """The radius that was told for each sharp corner, in the order of the corners."""
+def _given_radii(outline: Outline) -> Sequence[Length | None]:
+    """The order's radius for each sharp corner, in the order of the corners."""
     every = getattr(outline, "corner_radius", None)
     if isinstance(outline, OrderPolygon):
         return [every] * len(outline.points)

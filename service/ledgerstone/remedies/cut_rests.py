@@ -14,14 +14,14 @@ from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.cut_outlines import Axis, Sides
 
-BESIDE_MM = 60.0  # a leg or a bearer so far from the joint; common practice, no source
+BESIDE_MM = 60.0  # distance of a leg or a bearer from the joint; common practice, no source
 _NEAR_MM = 150.0
 _TOUCH_MM = 1.5
 _SHORTEST_MM = 30.0
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
+class PiecePlace:
     """Where one piece lies in the slab that was cut, and where its joint is."""
 
     axis: Axis
@@ -45,22 +45,22 @@ class Place:
 
 
 @dataclass(frozen=True, slots=True)
-class Carried:
+class PieceRests:
     """The rests of a piece, and what of them is new at the joint: rail, legs, bearer or nothing."""
 
     rests: Rests | None
     beneath: str = ""
 
 
-def cut_rests(rests: Rests | None, place: Place) -> Carried | None:
-    """Return what carries one piece; None where that cannot be told apart."""
+def cut_rests(rests: Rests | None, place: PiecePlace) -> PieceRests | None:
+    """Return what carries one piece; None if the rests cannot be divided."""
     if rests is None or rests.kind == "full":
-        return Carried(rests)
+        return PieceRests(rests)
     cut = _KINDS.get(rests.kind)
     return cut(rests, place) if cut is not None else None
 
 
-def _units(rests: Rests, place: Place) -> Carried | None:
+def _units(rests: Rests, place: PiecePlace) -> PieceRests | None:
     """The units of one piece; one that the joint runs through has a rail across it there."""
     if place.axis != "x":
         return None
@@ -82,25 +82,25 @@ def _units(rests: Rests, place: Place) -> Carried | None:
     if not units:
         return None
     own = replace(rests, units=tuple(units), overhang=MappingProxyType(over))
-    return Carried(own, beneath)
+    return PieceRests(own, beneath)
 
 
-def _frame(rests: Rests, place: Place) -> Carried:
+def _frame(rests: Rests, place: PiecePlace) -> PieceRests:
     """A frame under the same sides, and under the joint."""
     if not rests.sides:
-        return Carried(rests)
+        return PieceRests(rests)
     kept = [place.sides[side][0] for side in rests.sides if side in place.sides]
     sides = tuple(dict.fromkeys([*kept, place.joint]))
-    return Carried(replace(rests, sides=sides), "bearer" if place.joint not in kept else "")
+    return PieceRests(replace(rests, sides=sides), "bearer" if place.joint not in kept else "")
 
 
-def _ends(rests: Rests, place: Place) -> Carried:
+def _ends(rests: Rests, place: PiecePlace) -> PieceRests:
     """A bearing at both ends; the one at the joint is new."""
-    return Carried(rests, "bearer" if place.axis == "x" else "")
+    return PieceRests(rests, "bearer" if place.axis == "x" else "")
 
 
-def _legs(rests: Rests, place: Place) -> Carried:
-    """The legs beneath a piece, and two beside the joint where none stands near."""
+def _legs(rests: Rests, place: PiecePlace) -> PieceRests:
+    """Return the legs beneath a piece, and two beside the joint if none is near."""
     k = 0 if place.axis == "x" else 1
     low, high = place.span_mm
     own = [leg for leg in rests.at if low <= (leg.x.mm, leg.y.mm)[k] <= high]
@@ -113,10 +113,10 @@ def _legs(rests: Rests, place: Place) -> Carried:
         if not near:
             added.append(_point(rests.at[0], x, y))
     every = tuple(place.own(leg) for leg in (*own, *added))
-    return Carried(replace(rests, at=every), "legs" if added else "")
+    return PieceRests(replace(rests, at=every), "legs" if added else "")
 
 
-def _ledges(rests: Rests, place: Place) -> Carried | None:
+def _ledges(rests: Rests, place: PiecePlace) -> PieceRests | None:
     """The ledges beneath a piece, and a bearer beside the joint."""
     low, high = place.span_mm
     far = 2 * max(place.size_mm)
@@ -132,10 +132,10 @@ def _ledges(rests: Rests, place: Place) -> Carried | None:
     across = place.size_mm[1] if place.axis == "x" else place.size_mm[0]
     ends = [(at, 0.0), (at, across)] if place.axis == "x" else [(0.0, at), (across, at)]
     lines.append(_ledge(rests.lines[0], ends, place))
-    return Carried(replace(rests, lines=tuple(lines)), "bearer")
+    return PieceRests(replace(rests, lines=tuple(lines)), "bearer")
 
 
-def _ledge(like: Ledge, ends: Iterable[XY], place: Place) -> Ledge:
+def _ledge(like: Ledge, ends: Iterable[XY], place: PiecePlace) -> Ledge:
     start, end = (place.own(_point(like.start, x, y)) for x, y in ends)
     return Ledge(start, end, like.depth)
 
@@ -148,7 +148,7 @@ def _length(like: Length, mm: float) -> Length:
     return like if abs(like.mm - mm) < _TOUCH_MM / 10 else like.like(mm)
 
 
-_KINDS: Mapping[str, Callable[[Rests, Place], Carried | None]] = {
+_KINDS: Mapping[str, Callable[[Rests, PiecePlace], PieceRests | None]] = {
     "units": _units,
     "frame": _frame,
     "ends": _ends,

@@ -12,7 +12,7 @@ from ledgerstone.wording import Listed, Message, Value, cutout_name
 def cut_messages(
     sent: Slab, name: Message, pieces: Sequence[tuple[SlabOrigin, Slab]]
 ) -> Iterator[Message]:
-    """Say how many pieces a slab is made of, how large they are, and how they are joined."""
+    """State how many pieces a slab is made of, how large they are, and how they are joined."""
     ordered = sorted(pieces, key=lambda one: one[0].at_mm)
     sizes, told = _sizes(ordered)
     yield Message("cut-in-pieces", slab=name, count=len(ordered), sizes=Listed(sizes), told=told)
@@ -36,7 +36,7 @@ def _sizes(pieces: Sequence[tuple[SlabOrigin, Slab]]) -> tuple[tuple[Value, ...]
 
 
 def piece_name(name: Message, pieces: Sequence[tuple[SlabOrigin, Slab]], k: int) -> Message:
-    """Name one piece of a slab by where it lies in it."""
+    """Return the name of a piece by its position in the slab."""
     if len(pieces) == 1:
         return name
     places = sorted(piece.at_mm for piece, _ in pieces)

@@ -1,4 +1,4 @@
-"""A slab cut in two along a straight joint: what each piece is, and where it came from."""
+"""A slab cut in two along a straight joint: its pieces, and their origin in the slab."""
 
 from __future__ import annotations
 
@@ -19,19 +19,19 @@ from ledgerstone.remedies.cut_outlines import (
     plan_of,
     side_at,
     sides_on,
-    told,
+    with_given_sizes,
 )
-from ledgerstone.remedies.cut_rests import Place, cut_rests
+from ledgerstone.remedies.cut_rests import PiecePlace, cut_rests
 
 GAP_MM = 2.0  # a filled joint; common practice, no source
-_MIDDLE_MM = 6.0  # a joint so near to an opening's middle runs through it
+_MIDDLE_MM = 6.0  # a joint nearer than this to an opening's middle runs through it
 _LONGEST_LABEL = 120
 _FINE_MM = 0.1
 _NAMES: Mapping[Axis, tuple[str, str]] = {"x": ("left", "right"), "y": ("front", "back")}
 
 
 @dataclass(frozen=True, slots=True)
-class Cut:
+class SlabCut:
     """Which slab is cut, across which axis, and where in its finished plan the first piece ends.
 
     ``through`` is the opening that the joint runs through, if any; others go with their middle.
@@ -44,7 +44,7 @@ class Cut:
 
 
 @dataclass(frozen=True, slots=True)
-class Part:
+class CutPiece:
     """One of the two pieces.
 
     Attributes
@@ -71,8 +71,10 @@ class Part:
     beneath: str
 
 
-def apart(slab: Slab, cut: Cut, fitting_gap_mm: float) -> tuple[Part, Part, Length] | None:
-    """Cut a slab: its two pieces and the joint between them, or None where it can't be told.
+def apart(
+    slab: Slab, cut: SlabCut, fitting_gap_mm: float
+) -> tuple[CutPiece, CutPiece, Length] | None:
+    """Cut a slab: its two pieces and their joint; None if the contract cannot describe them.
 
     Parameters
     ----------
@@ -94,7 +96,7 @@ def apart(slab: Slab, cut: Cut, fitting_gap_mm: float) -> tuple[Part, Part, Leng
     return one, other, say.like(whole - rest - cut.at_mm, to_mm=_FINE_MM)
 
 
-def _is_all(slab: Slab, one: Part, other: Part) -> bool:
+def _is_all(slab: Slab, one: CutPiece, other: CutPiece) -> bool:
     """Whether every opening and relief is in one of two parts, and in both only if it is halved."""
     twice = set(one.cutouts) & set(other.cutouts)
     return (
@@ -104,7 +106,7 @@ def _is_all(slab: Slab, one: Part, other: Part) -> bool:
     )
 
 
-def _part(plan: Plan, cut: Cut, span: tuple[float, float], *, second: bool) -> Part | None:
+def _part(plan: Plan, cut: SlabCut, span: tuple[float, float], *, second: bool) -> CutPiece | None:
     slab, axis = plan.slab, cut.axis
     ring = clipped(plan, axis, span)
     outline = outline_of(plan, ring) if ring is not None else None
@@ -115,7 +117,7 @@ def _part(plan: Plan, cut: Cut, span: tuple[float, float], *, second: bool) -> P
     joint = side_at(outline, axis, span[0] if second else span[1], at_mm)
     if joint is None:
         return None
-    place = Place(axis, span, second, plan.size_mm, sides, joint)
+    place = PiecePlace(axis, span, second, plan.size_mm, sides, joint)
     carried, openings = cut_rests(slab.rests, place), _openings(slab, place, at_mm, cut.through)
     if carried is None or openings is None:
         return None
@@ -123,7 +125,7 @@ def _part(plan: Plan, cut: Cut, span: tuple[float, float], *, second: bool) -> P
     piece = replace(
         slab,
         label=f"{slab.label} {_NAMES[axis][second]}".strip()[:_LONGEST_LABEL],
-        outline=told(plan, outline, sides),
+        outline=with_given_sizes(plan, outline, sides),
         size_from=_size_from(slab, sides),
         cutouts=tuple(openings.values()),
         reliefs=tuple(
@@ -134,13 +136,15 @@ def _part(plan: Plan, cut: Cut, span: tuple[float, float], *, second: bool) -> P
     )
     halved = frozenset(k for k, own in openings.items() if own.open_to == joint)
     halved -= {k for k, cutout in enumerate(slab.cutouts) if cutout.open_to is not None}
-    return Part(
+    return CutPiece(
         piece, at_mm, tuple(openings), tuple(reliefs), halved, sides, joint, carried.beneath
     )
 
 
-def _openings(slab: Slab, place: Place, at_mm: XY, through: int | None) -> dict[int, Cutout] | None:
-    """The cut-outs of one piece in its own plan; None where the joint cannot run through one."""
+def _openings(
+    slab: Slab, place: PiecePlace, at_mm: XY, through: int | None
+) -> dict[int, Cutout] | None:
+    """The cut-outs of one piece in its own plan; None if the joint cannot run through one."""
     found: dict[int, Cutout] = {}
     k = 0 if place.axis == "x" else 1
     middle = place.joint_mm + (-GAP_MM / 2 if place.second else GAP_MM / 2)
@@ -165,7 +169,7 @@ def _openings(slab: Slab, place: Place, at_mm: XY, through: int | None) -> dict[
 
 
 def _seen(place: Point, from_mm: XY) -> Point:
-    """Return a place as seen from a corner that lies so far to the right and to the back."""
+    """Return a place relative to a corner ``from_mm`` to the right and to the back."""
     x, y = place.x, place.y
     return Point(
         x.in_unit(x.mm - from_mm[0]) if from_mm[0] else x,
@@ -183,8 +187,8 @@ def _extent(relief: Relief, axis: Axis) -> tuple[float, float]:
     return bounds[k] + at, bounds[k + 2] + at
 
 
-def _holds(place: Place, extent: tuple[float, float]) -> bool:
-    """Whether a relief lies on a piece's own side of the joint."""
+def _holds(place: PiecePlace, extent: tuple[float, float]) -> bool:
+    """Return whether a relief lies on a piece's own side of the joint."""
     if place.second:
         return extent[0] >= place.joint_mm
     return extent[1] <= place.joint_mm
@@ -198,7 +202,7 @@ def _size_from(slab: Slab, sides: Sides) -> SizeFrom:
 
 
 def _edges(slab: Slab, sides: Sides, joint: str) -> Mapping[str, Edge]:
-    """Edges as the slab's own sides have them; nobody sees the one at the joint.
+    """Return a piece's edges as on the slab's sides; the one at the joint is unseen.
 
     Between walls every wall is named, so that the joint is taken for none.
     """

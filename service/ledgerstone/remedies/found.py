@@ -1,4 +1,4 @@
-"""What the search of changes comes to: remedies of findings, and one fix of the whole order."""
+"""Results of the search of changes: remedies of findings, and one fix of the whole order."""
 
 from __future__ import annotations
 
@@ -35,13 +35,13 @@ class Fix:
 
     @property
     def says(self) -> tuple[str, ...]:
-        """Each thing that it changes, in English: likewise."""
+        """The changes in English, for logs and tests."""
         return tuple(" ".join(map(english, part)) for part in self.sentences)
 
 
 @dataclass(frozen=True, slots=True)
 class Found:
-    """Everything the search came to.
+    """All results of the search.
 
     Attributes
     ----------
@@ -50,7 +50,7 @@ class Found:
     fix_all
         Keeps every opening and, within a twentieth, each size that nothing fixes.
     nearest_makeable
-        A bigger change, only where there is no ``fix_all``.
+        A bigger change, only if there is no ``fix_all``.
     why_not
         The plain reason why no ``fix_all`` was found: always where nothing was, and beside a
         nearest makeable where something is shown to have no room.
@@ -69,7 +69,7 @@ class Found:
         return self.remedies.get(finding_id, ())
 
     def beside_the_fix(self, finding_id: str) -> tuple[Remedy, ...]:
-        """Return a finding's remedies but for the change that is told for everything at once."""
+        """Return a finding's remedies except the change that is shown for the whole order."""
         fix = self.fix_all or self.nearest_makeable
         above = None if fix is None else fix.state.key
         return tuple(one for one in self.remedies.get(finding_id, ()) if one.state.key != above)

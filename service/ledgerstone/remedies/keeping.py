@@ -17,7 +17,7 @@ _BETTER = {
 
 
 def keeps(state: State) -> bool:
-    """Whether a state keeps every opening and every size, within what a fix may change."""
+    """Return whether a state keeps every opening and every size, within what a fix may change."""
     for i, sent in enumerate(state.sent.slabs):
         pieces = state.of_slab(i)
         if {k for piece, _ in pieces for k in piece.cutouts} != {*range(len(sent.cutouts))}:
@@ -37,7 +37,7 @@ def _keeps_piece(sent: Slab, piece: SlabOrigin, slab: Slab) -> bool:
 
 
 def _keeps_rests(piece: SlabOrigin, slab: Slab) -> bool:
-    """Whether a slab is carried as it was, or better: on a frame, or all over on a board."""
+    """Return whether a slab is carried as it was, or better: on a frame, or all over on a board."""
     if piece.was.rests is None or slab.rests is None or piece.was.rests.kind == slab.rests.kind:
         return True
     return (piece.was.rests.kind, slab.rests.kind) in _BETTER
@@ -55,7 +55,7 @@ def _keeps_size(sent: Slab, piece: SlabOrigin, slab: Slab) -> bool:
 
 
 def _cast_sizes(slab: Slab) -> tuple[float, ...]:
-    """The sizes that a slab is cast in, whatever it is told from."""
+    """The sizes that a slab is cast in, however the order gives them."""
     return (*finished_size_mm(slab, 0.0), *_outline_sizes(slab.outline)[2:])
 
 

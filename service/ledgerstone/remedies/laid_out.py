@@ -1,15 +1,16 @@
-"""Openings placed anew on a slab, as changes: each over its own unit or with it, if it has one."""
+"""Openings placed again on a slab, as changes: each over its own unit, or moved with it."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
 
+from ledgerstone.json_types import KeyPath
 from ledgerstone.order import Cutout, Order, Point, Slab, Unit
 from ledgerstone.quantities import Length
-from ledgerstone.remedies.change import Change, Changes, Path, changed
+from ledgerstone.remedies.change import Change, Changes, changed
 from ledgerstone.remedies.option import Option, resized_cutout
-from ledgerstone.remedies.placeable import MOST_TOGETHER, Obstacle, Placed
+from ledgerstone.remedies.placeable import MAX_TOGETHER, Obstacle, Placement
 from ledgerstone.remedies.rooms import COARSE_MM, FINE_MM, Freedom, Layout
 from ledgerstone.stages import Planned, StageContext
 from ledgerstone.stages.cache import SlabKey
@@ -18,7 +19,7 @@ _MOVE_COSTS = 0.01  # a movement of a hundred millimetres weighs 1
 _RESIZE_COSTS = 20.0
 _EACH_COSTS = 0.1
 _UNITS_COST = 2.0  # of two that change places
-_EXACT_PLACES = 4  # of a millimetre: every sixteenth of an inch is told exactly
+_EXACT_PLACES = 4  # decimals of a millimetre: every sixteenth of an inch is exact
 
 
 def placed(
@@ -39,11 +40,11 @@ def placed(
     slab, shape = order.slabs[i], planned.shapes[i]
     fixed = frozenset(k for k, cutout in enumerate(slab.cutouts) if _is_halved(order, i, cutout))
     freedom = replace(freedom, moves=freedom.moves - fixed, shrinks=freedom.shrinks - fixed)
-    if len(freedom.moves) > MOST_TOGETHER:
+    if len(freedom.moves) > MAX_TOGETHER:
         return
     layout = Layout(slab, shape, planned.workshop, freedom, COARSE_MM, keeps_off)
     found = _found(layout, context)
-    if found is None and layout.homes():
+    if found is None and layout.kept_units():
         together = _with_units(order, i, layout, context) if keeps_off is None else None
         if together is not None:
             yield replace(together, effect=effect)
@@ -55,21 +56,21 @@ def placed(
             yield Option(effect, changes, cost + _EACH_COSTS * len(changes))
 
 
-def _found(layout: Layout, context: StageContext) -> Placed | None:
+def _found(layout: Layout, context: StageContext) -> Placement | None:
     """Where the openings of a layout have room, in coarse steps, else in fine ones."""
     for to_mm in (COARSE_MM, FINE_MM):
         each = replace(layout, to_mm=to_mm)
         key = (SlabKey.of(each.slab), each.freedom, to_mm, repr(each.keeps_off))
-        found: Placed | None = context.cache.layouts.get_or_compute(key, each.placed)
+        found: Placement | None = context.cache.layouts.get_or_compute(key, each.placed)
         if found is not None:
             return found
     return None
 
 
 def _with_units(order: Order, i: int, layout: Layout, context: StageContext) -> Option | None:
-    """The least movement after one unit that is told for something has changed places."""
+    """The least movement after one unit with a given use has changed places."""
     options = []
-    for units in _exchanged(layout.slab, layout.homes()):
+    for units in _exchanged(layout.slab, layout.kept_units()):
         own = (Change(("slabs", i, "rests", "units"), units),)
         after = changed(order, own)
         found = _found(replace(layout, slab=after.slabs[i]), context)
@@ -79,25 +80,25 @@ def _with_units(order: Order, i: int, layout: Layout, context: StageContext) -> 
     return min(options, key=lambda option: option.cost, default=None)
 
 
-def _exchanged(slab: Slab, homes: frozenset[int]) -> Iterator[tuple[Unit, ...]]:
-    """Units after one that is told for something has changed places with a neighbour."""
+def _exchanged(slab: Slab, kept_units: frozenset[int]) -> Iterator[tuple[Unit, ...]]:
+    """Units after one with a given use has changed places with a neighbour."""
     units = slab.rests.units if slab.rests is not None else ()
     for k in range(len(units) - 1):
-        if {k, k + 1} & homes and "gap" not in (units[k].use, units[k + 1].use):
+        if {k, k + 1} & kept_units and "gap" not in (units[k].use, units[k + 1].use):
             yield (*units[:k], units[k + 1], units[k], *units[k + 2 :])
 
 
 def _is_halved(order: Order, i: int, cutout: Cutout) -> bool:
-    """Whether a joint runs through an opening, which then stays where it is."""
+    """Return whether a joint runs through an opening, which then is not moved."""
     ends = [end for join in order.joins for end in (join.one, join.other)]
     return cutout.open_to in {end.side for end in ends if end.slab == i}
 
 
-def _changes(order: Order, i: int, found: Placed) -> tuple[Changes, float]:
+def _changes(order: Order, i: int, found: Placement) -> tuple[Changes, float]:
     """Write a placing as changes in the customer's units, and weigh it."""
     slab, changes, cost = order.slabs[i], list[Change](), 0.0
     for k in sorted({*found.moved_mm, *found.shrunk}):
-        base: Path = ("slabs", i, "cutouts", k)
+        base: KeyPath = ("slabs", i, "cutouts", k)
         cutout, by = slab.cutouts[k], found.moved_mm.get(k, (0.0, 0.0))
         share = found.shrunk.get(k, 0.0)
         if share > 0.0:
@@ -112,7 +113,7 @@ def _changes(order: Order, i: int, found: Placed) -> tuple[Changes, float]:
     return tuple(changes), cost
 
 
-def _moved(base: Path, cutout: Cutout, by_mm: tuple[float, float]) -> Iterator[Change]:
+def _moved(base: KeyPath, cutout: Cutout, by_mm: tuple[float, float]) -> Iterator[Change]:
     if cutout.points and by_mm != (0.0, 0.0):
         points = tuple(
             Point(moved_by(p.x, by_mm[0]), moved_by(p.y, by_mm[1])) for p in cutout.points

@@ -1,4 +1,4 @@
-"""What a good maker would offer where an edge, a relief or a finish cannot be made as asked."""
+"""Options where an edge, a relief or a finish cannot be made as ordered."""
 
 from __future__ import annotations
 
@@ -8,9 +8,10 @@ from dataclasses import replace
 
 from ledgerstone.checks import Finding
 from ledgerstone.checks.thickness import GRAINS
+from ledgerstone.json_types import KeyPath
 from ledgerstone.order import Rectangle, Relief, Slab
 from ledgerstone.quantities import Length
-from ledgerstone.remedies.change import Change, Path
+from ledgerstone.remedies.change import Change
 from ledgerstone.remedies.option import ROUND_TO_MM, Option, named
 from ledgerstone.remedies.policy import SIZES_WITHIN
 from ledgerstone.remedies.promise_offers import other_delivery
@@ -51,7 +52,7 @@ def _nearest_size(slab: Slab, side: str, planned: Planned) -> Length | None:
 def plainer_finish(
     finding: Finding, planned: Planned, _context: StageContext, _most: float
 ) -> Iterable[Option]:
-    """A surface that asks less of a thin edge, the nearest first."""
+    """Yield surfaces that a thinner edge can take, the nearest first."""
     order = planned.order
     if finding.slab is None:
         return
@@ -104,7 +105,7 @@ def shallower_relief(
 def relief_within(
     finding: Finding, planned: Planned, _context: StageContext, most_share: float
 ) -> Iterable[Option]:
-    """Move a relief onto its slab, smaller where it must be; far off what was asked, leave it."""
+    """Yield a relief moved onto its slab, smaller if necessary; nothing if it is far off."""
     order = planned.order
     i = finding.slab
     if i is None:
@@ -135,7 +136,7 @@ def relief_within(
         yield Option("relief-out", (Change(base, None),), 8.0)
 
 
-def _relief_centred(relief: Relief, base: Path, shape: Shape, k: int) -> Iterable[Option]:
+def _relief_centred(relief: Relief, base: KeyPath, shape: Shape, k: int) -> Iterable[Option]:
     """Move a relief to the slab's middle, where a round or rounded slab has most room for it."""
     middle, (x0, y0, x1, y1) = shape.outline.centroid, shape.reliefs[k].bounds
     by = (middle.x - (x0 + x1) / 2, middle.y - (y0 + y1) / 2)
@@ -152,7 +153,7 @@ def _relief_centred(relief: Relief, base: Path, shape: Shape, k: int) -> Iterabl
 def carried_by_others(
     finding: Finding, planned: Planned, context: StageContext, most_share: float
 ) -> Iterable[Option]:
-    """Leave it at the door or have it collected: how it gets in is then the customer's matter.
+    """Yield delivery to the door, or collection: the way in is then the customer's.
 
     Offered after what makes it pass, for it only turns a stop into a caution.
     """

@@ -16,12 +16,12 @@ _SIZES = ("length", "width", "diameter", "thickness")
 def member_messages(
     part: str, was: Slab, now: Slab, changes: Sequence[Change], name: Message
 ) -> tuple[Message, ...]:
-    """Say what changed about one part of a slab of that name."""
+    """State what changed about one part of a slab of that name."""
     return tuple(dict.fromkeys(_SAYS[part](was, now, changes, name)))
 
 
 def _outline(was: Slab, now: Slab, changes: Sequence[Change], name: Message) -> Iterator[Message]:
-    """Radii that shrink with their outline go without saying."""
+    """Return whether radii only shrink with their outline, which is not stated."""
     if was.outline.kind != now.outline.kind:
         yield _shaped(now.outline, name)
         return
@@ -29,7 +29,7 @@ def _outline(was: Slab, now: Slab, changes: Sequence[Change], name: Message) -> 
     if not sized and any(change.path[-1] == "points" for change in changes):
         yield Message("make-smaller", thing=name)
     for change in sized:
-        old = _told(was.outline, change)
+        old = _given_size(was.outline, change)
         what = Message("notch-of", slab=name) if "notch" in change.path else name
         yield _sized(what, str(change.path[-1]), change.new, old)
     rounder = [change.new for change in changes if str(change.path[1]).startswith("corner")]
@@ -38,7 +38,7 @@ def _outline(was: Slab, now: Slab, changes: Sequence[Change], name: Message) -> 
 
 
 def _shaped(now: Outline, name: Message) -> Message:
-    """Say an outline that a cut leaves otherwise once sizes have changed too."""
+    """Describe an outline that a cut leaves otherwise once sizes have changed too."""
     if isinstance(now, Rectangle | LShape):
         shape = "rectangle" if isinstance(now, Rectangle) else "l"
         return Message("reshape", slab=name, shape=shape, length=now.length, width=now.width)
@@ -52,7 +52,7 @@ def _size_from(
 
 
 def _sized(name: Message, size: str, now: Length, was: Length | None) -> Message:
-    """Say a new size; after a name that ends in a number the size stands apart from it."""
+    """Describe a new size; after a name that ends in a number the size stands apart from it."""
     old = now if was is None else was
     if _ends_in_a_number(name):
         return Message("resize-numbered", thing=name, size=size, now=now, was=old)
@@ -64,10 +64,10 @@ def _ends_in_a_number(name: Message) -> bool:
     return _ends_in_a_number(inner) if isinstance(inner, Message) else name.name == "slab-numbered"
 
 
-def _told(outline: Outline, change: Change) -> Length | None:
+def _given_size(outline: Outline, change: Change) -> Length | None:
     record = getattr(outline, "notch", None) if "notch" in change.path else outline
-    told: Length | None = getattr(record, str(change.path[-1]), None)
-    return told
+    given: Length | None = getattr(record, str(change.path[-1]), None)
+    return given
 
 
 def _thickness(

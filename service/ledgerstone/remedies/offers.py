@@ -17,17 +17,17 @@ from ledgerstone.remedies.plain import plain_slab
 from ledgerstone.remedies.policy import KINDS, SIZES_WITHIN, Kind
 from ledgerstone.stages import Planned, StageContext
 
-Offer = Callable[[Finding, Planned, StageContext, float], Iterable[Option]]
+OptionSource = Callable[[Finding, Planned, StageContext, float], Iterable[Option]]
 
-_PLAN: tuple[Offer, ...] = (places.moved, places.resized, places.opened)
-_WHOLE_PLAN: tuple[Offer, ...] = (
+_PLAN: tuple[OptionSource, ...] = (places.moved, places.resized, places.opened)
+_WHOLE_PLAN: tuple[OptionSource, ...] = (
     places.placed_anew,
     places.resized,
     places.opened,
     places.turned,
     places.fewer,
 )
-_BEARING: tuple[Offer, ...] = (
+_BEARING: tuple[OptionSource, ...] = (
     strength.other_rests,
     strength.centred,
     places.roomier,
@@ -38,7 +38,7 @@ _BEARING: tuple[Offer, ...] = (
     places.fewer,
 )
 
-OFFERS: dict[str, tuple[Offer, ...]] = {
+OFFERS: dict[str, tuple[OptionSource, ...]] = {
     "too-big-for-table": (in_pieces, sizes.to_the_table),
     "aggregate-too-large": (places.moved, making.shallower_relief, sizes.other_thickness),
     "steel-rusts": (sizes.other_thickness,),
@@ -97,8 +97,8 @@ OFFERS: dict[str, tuple[Offer, ...]] = {
 }
 
 
-# What is only worked out where all that is lighter leads nowhere: it takes long to work out.
-_HEAVY: frozenset[Offer] = frozenset(
+# Options that are tried only if no lighter one works, since they take long to compute.
+_HEAVY: frozenset[OptionSource] = frozenset(
     (
         in_pieces,
         places.resized,
@@ -134,7 +134,7 @@ def steps(
     return [option for option in every if _is_a_fix(option) or most_share > SIZES_WITHIN]
 
 
-def _weighing(offers: tuple[Offer, ...], *, heavy: bool) -> tuple[Offer, ...]:
+def _weighing(offers: tuple[OptionSource, ...], *, heavy: bool) -> tuple[OptionSource, ...]:
     return tuple(offer for offer in offers if (offer in _HEAVY) == heavy)
 
 
@@ -148,7 +148,7 @@ def last_resort(finding: Finding, planned: Planned, context: StageContext) -> li
 
 
 def _sorted(
-    offers: tuple[Offer, ...],
+    offers: tuple[OptionSource, ...],
     finding: Finding,
     planned: Planned,
     context: StageContext,

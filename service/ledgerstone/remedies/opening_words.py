@@ -10,7 +10,7 @@ from ledgerstone.order import Cutout, Point, Slab
 from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.state import SlabOrigin
-from ledgerstone.remedies.step_words import Steps, moves_messages, steps_between
+from ledgerstone.remedies.step_words import Steps, describe_steps, moves_messages
 from ledgerstone.wording import Listed, Message, cutout_name, side_name
 
 
@@ -25,7 +25,7 @@ class _Now:
 
 
 def opening_messages(sent: Slab, pieces: Sequence[tuple[SlabOrigin, Slab]]) -> Iterator[Message]:
-    """Say what happened to the openings of one slab: movements all in one sentence."""
+    """State what happened to the openings of one slab: movements all in one sentence."""
     here: dict[int, _Now] = {}
     for piece, slab in pieces:
         for k, now in zip(piece.cutouts, slab.cutouts, strict=True):
@@ -44,12 +44,12 @@ def opening_messages(sent: Slab, pieces: Sequence[tuple[SlabOrigin, Slab]]) -> I
 
 def _steps(one: _Now) -> Steps:
     if one.was.centre is not None and one.now.centre is not None:
-        return steps_between(one.was.centre, one.now.centre, one.piece.at_mm)
+        return describe_steps(one.was.centre, one.now.centre, one.piece.at_mm)
     if not one.was.points or len(one.was.points) != len(one.now.points):
         return ()
     was, now = (_middle(cutout.points) for cutout in (one.was, one.now))
     like = one.was.points[0]
-    return steps_between(_place(like, was), _place(like, now), one.piece.at_mm)
+    return describe_steps(_place(like, was), _place(like, now), one.piece.at_mm)
 
 
 def _place(like: Point, at_mm: XY) -> Point:

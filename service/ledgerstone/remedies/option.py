@@ -1,4 +1,4 @@
-"""One thing that might settle a finding: changes, what kind of effect, and how much it changes."""
+"""An option that might settle a finding: its changes, their kind and their size."""
 
 from __future__ import annotations
 
@@ -7,11 +7,12 @@ from dataclasses import dataclass
 from typing import Any
 
 from ledgerstone.checks import Finding
+from ledgerstone.json_types import KeyPath
 from ledgerstone.order import Cutout, LShape, Point, Polygon, Rectangle, Round, Slab
 from ledgerstone.quantities import Length
-from ledgerstone.remedies.change import Change, Changes, Path
-from ledgerstone.remedies.cutting import Cut
-from ledgerstone.remedies.policy import NOTHING, NUMBERS, Weight, added, weight
+from ledgerstone.remedies.change import Change, Changes
+from ledgerstone.remedies.cutting import SlabCut
+from ledgerstone.remedies.policy import NOTHING, NUMBERS, ChangeWeight, added, weight
 from ledgerstone.remedies.state import State
 
 ROUND_TO_MM = 5.0
@@ -29,8 +30,8 @@ class Option:
     effect: str
     changes: Changes
     cost: float
-    cut: Cut | None = None
-    beside: Weight = NOTHING
+    cut: SlabCut | None = None
+    beside: ChangeWeight = NOTHING
 
     @property
     def name(self) -> str:
@@ -38,12 +39,12 @@ class Option:
         return self.effect.rstrip(NUMBERS)
 
     @property
-    def weight(self) -> Weight:
-        """What it weighs, by its kind, and what is done beside it."""
+    def weight(self) -> ChangeWeight:
+        """The cost of the option, by its kind and the changes with it."""
         return added(weight(self.name, self.cost), self.beside)
 
     def after(self, state: State, fitting_gap_mm: float) -> State | None:
-        """Return the order after this option; None where a cut can't be told."""
+        """Return the order after this option; None if a cut cannot be described."""
         changed = state.after(self.changes)
         return changed if self.cut is None else changed.cut(self.cut, fitting_gap_mm)
 
@@ -57,7 +58,7 @@ def named(finding: Finding, part: str) -> Iterable[str]:
 
 
 def resized_cutout(
-    base: Path, cutout: Cutout, scale: float, to_mm: float = ROUND_TO_MM
+    base: KeyPath, cutout: Cutout, scale: float, to_mm: float = ROUND_TO_MM
 ) -> Iterable[Change]:
     """Make an opening smaller in proportion; its corners keep their radius where they can."""
     if cutout.kind == "polygon":
@@ -123,7 +124,7 @@ def resized_outline(
 
 
 def _smaller_radii(
-    base: Path, outline: Rectangle | LShape | Polygon, scale: float
+    base: KeyPath, outline: Rectangle | LShape | Polygon, scale: float
 ) -> Iterable[Change]:
     """Corner radii that shrink with their outline: a smaller one may not hold them."""
     if scale >= 1.0:

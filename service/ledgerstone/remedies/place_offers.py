@@ -1,4 +1,4 @@
-"""What a good maker would offer where a plan cannot be made: openings placed anew, all together."""
+"""Options where a plan cannot be made: openings placed again, all together."""
 
 from __future__ import annotations
 
@@ -8,20 +8,22 @@ from shapely.geometry import shape as geometry
 
 from ledgerstone.checks import Finding
 from ledgerstone.cutouts import cutout_size_mm
+from ledgerstone.goes_in import is_bowl
+from ledgerstone.json_types import KeyPath
 from ledgerstone.order import Cutout, LShape, Rectangle, Slab
-from ledgerstone.remedies.belonging import belongings
-from ledgerstone.remedies.change import Change, Path, changed
+from ledgerstone.remedies.belonging import companions
+from ledgerstone.remedies.change import Change, changed
 from ledgerstone.remedies.laid_out import placed
 from ledgerstone.remedies.option import Option, named
-from ledgerstone.remedies.placeable import MOST_TOGETHER
-from ledgerstone.remedies.policy import FAR, SIZES_WITHIN, has_its_room, has_its_size, is_bowl
+from ledgerstone.remedies.placeable import MAX_TOGETHER
+from ledgerstone.remedies.policy import FAR, SIZES_WITHIN, has_its_room, has_its_size
 from ledgerstone.remedies.rooms import Freedom
 from ledgerstone.shape import Shape
 from ledgerstone.stages import Planned, StageContext, plan
 
 _ALIKE_MM = 5.0  # turned a quarter, it is as it was
 _QUARTER, _HALF = 90.0, 180.0
-MOST_AT_ONCE = 2
+MAX_AT_ONCE = 2
 _ROOMIER = (3.0, 2.0, 1.5)
 _BESIDE_MM = 100.0
 
@@ -29,7 +31,7 @@ _BESIDE_MM = 100.0
 def moved(
     finding: Finding, planned: Planned, context: StageContext, _most: float
 ) -> Iterable[Option]:
-    """Move the openings that a finding speaks of, with what belongs to them; else all."""
+    """Move the openings that a finding names, with what belongs to them; else all."""
     order = planned.order
     i = finding.slab
     if i is None or not order.slabs[i].cutouts:
@@ -40,20 +42,20 @@ def moved(
     every = frozenset(range(len(order.slabs[i].cutouts)))
     first = list(placed("move", i, planned, context, Freedom(moves=spoken_of or every)))
     yield from first
-    if not first and spoken_of and spoken_of != every and len(every) <= MOST_TOGETHER:
+    if not first and spoken_of and spoken_of != every and len(every) <= MAX_TOGETHER:
         yield from placed("move-all", i, planned, context, Freedom(moves=every))
 
 
 def placed_anew(
     finding: Finding, planned: Planned, context: StageContext, _most: float
 ) -> Iterable[Option]:
-    """Place all openings of a slab anew; of many, those that a finding speaks of."""
+    """Place all openings of a slab again; of many, those that a finding names."""
     order = planned.order
     i = finding.slab
     if i is None or not order.slabs[i].cutouts:
         return
     every = frozenset(range(len(order.slabs[i].cutouts)))
-    if len(every) > MOST_TOGETHER:
+    if len(every) > MAX_TOGETHER:
         spoken_of = map(int, named(finding, "cutouts"))
         every = _with_belongings(order.slabs[i], planned.shapes[i], spoken_of)
     yield from placed("move-all", i, planned, context, Freedom(moves=every))
@@ -62,12 +64,12 @@ def placed_anew(
 def roomier(
     finding: Finding, planned: Planned, context: StageContext, _most: float
 ) -> Iterable[Option]:
-    """Place all openings anew with wider strips about a tap, where a slab cracks beside one."""
+    """Place all openings again with wider strips about a tap, where a slab cracks beside one."""
     i, order = finding.slab, planned.order
     if i is None or finding.where_mm is None:
         return
     shape, spot = planned.shapes[i], geometry(dict(finding.where_mm))
-    taps = belongings(order.slabs[i], shape)
+    taps = companions(order.slabs[i], shape)
     if all(shape.openings[k].polygon.distance(spot) > _BESIDE_MM for k in taps):
         return
     every = frozenset(range(len(order.slabs[i].cutouts)))
@@ -106,7 +108,7 @@ def resized(
 
 def _with_belongings(slab: Slab, shape: Shape, spoken_of: Iterable[int]) -> frozenset[int]:
     """Openings, the bowls that they belong to, and the taps that belong to those."""
-    follows, named_ones = belongings(slab, shape), set(spoken_of)
+    follows, named_ones = companions(slab, shape), set(spoken_of)
     heads = {follows.get(k, k) for k in named_ones}
     return frozenset(named_ones | heads | {k for k, bowl in follows.items() if bowl in heads})
 
@@ -136,7 +138,7 @@ def turned(
     """Turn an opening a quarter round, and place all: only for the nearest that can be made."""
     order = planned.order
     i, spoken_of = finding.slab, [int(k) for k in named(finding, "cutouts")]
-    if i is None or most <= SIZES_WITHIN or len(spoken_of) > MOST_AT_ONCE:
+    if i is None or most <= SIZES_WITHIN or len(spoken_of) > MAX_AT_ONCE:
         return
     for k in spoken_of:
         cutout = order.slabs[i].cutouts[k]
@@ -176,7 +178,7 @@ def fewer(
 def rounder(
     finding: Finding, planned: Planned, _context: StageContext, _most: float
 ) -> Iterable[Option]:
-    """Give an inside corner the smallest radius that the formers make."""
+    """Set an inside corner to the smallest radius that the formers make."""
     order = planned.order
     if finding.slab is None:
         return
@@ -186,14 +188,14 @@ def rounder(
         changes += _rounded_opening(("slabs", i, "cutouts", k), order.slabs[i].cutouts[k], limit)
     if isinstance(outline, LShape) and f"/slabs/{i}/outline" in finding.at:
         corner = outline.notch.corner
-        told = outline.corner_radii.get(corner) or outline.corner_radius or outline.length
+        given = outline.corner_radii.get(corner) or outline.corner_radius or outline.length
         path = ("slabs", i, "outline", "corner_radii", corner)
-        changes.append(Change(path, told.like(limit, "up")))
+        changes.append(Change(path, given.like(limit, "up")))
     if changes:
         yield Option("round", tuple(changes), 0.2)
 
 
-def _rounded_opening(base: Path, cutout: Cutout, limit_mm: float) -> Iterable[Change]:
+def _rounded_opening(base: KeyPath, cutout: Cutout, limit_mm: float) -> Iterable[Change]:
     """A larger radius; round ends where an opening is too narrow for it."""
     if cutout.corner_radius is None:
         return

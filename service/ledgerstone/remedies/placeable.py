@@ -1,4 +1,4 @@
-"""What is placed and where it may go: openings, the room about them, and what came of it."""
+"""Records of a placing: openings, the slab as their room, and the placement found."""
 
 from __future__ import annotations
 
@@ -6,21 +6,19 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 import numpy as np
-from numpy.typing import NDArray
 
+from ledgerstone.arrays import FloatArray
 from ledgerstone.outline import XY
-
-FloatArray = NDArray[np.float64]
 
 _EIGHTH = float(np.sqrt(0.5))
 _AXES = ((1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0))
 _SLANTED = tuple((x * _EIGHTH, y * _EIGHTH) for x in (1.0, -1.0) for y in (1.0, -1.0))
 _ROUND_POINTS = 12  # a hull of more corners is round, or has round corners
-MOST_TOGETHER = 6  # openings placed together: more take too long to choose among
-MOST_CHOICES = 96  # ways past obstacles, of all openings together
+MAX_TOGETHER = 6  # openings placed together: more take too long to choose among
+MAX_CHOICES = 96  # ways past obstacles, of all openings together
 
-Row = dict[int, float]
-Limited = tuple[Row, float]  # the sum over a row is at most so much
+Coefficients = dict[int, float]
+Limited = tuple[Coefficients, float]  # a row, and the bound on its sum
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,7 +30,7 @@ class Item:
     points
         Corners of its hull, in mm from its centre.
     clear_mm
-        Concrete that its rule asks beside it.
+        The width of concrete that its rule requires beside it.
     step_mm
         What it moves by, along and across.
     moves, shrinks
@@ -60,11 +58,11 @@ class Item:
     most_out_mm: float = 0.0
 
     def support(self, n: FloatArray) -> float:
-        """How far it reaches along a direction, from its centre."""
+        """Support function: reach from its centre along ``n``, shape (2,), of length one, mm."""
         return float((self.points @ n).max())
 
     def support_between(self, n: XY) -> float:
-        """How much it takes along a direction, from side to side."""
+        """Its extent along a direction of length one, mm."""
         along = np.array(n)
         return self.support(along) + self.support(-along)
 
@@ -82,7 +80,7 @@ class Plane:
 class Obstacle:
     """A convex place where no opening may lie, and the directions in which one may pass it.
 
-    An opening keeps its own clearance from an edge, or ``clear_mm`` where that is told.
+    An opening keeps its own clearance from an edge, or ``clear_mm`` where that is given.
     """
 
     points: FloatArray
@@ -109,7 +107,7 @@ class Room:
 
 
 @dataclass(frozen=True, slots=True)
-class Placed:
+class Placement:
     """What was found: movements by item, shares by item, and growth along and across."""
 
     moved_mm: Mapping[int, XY]
@@ -127,7 +125,7 @@ def nearest_chosen(beside: list[list[Limited]], freed: int) -> list[list[Limited
     freed
         How many items share the choices.
     """
-    most = MOST_CHOICES // max(1, freed)
+    most = MAX_CHOICES // max(1, freed)
     if sum(map(len, beside)) <= most:
         return beside
     kept = []
@@ -138,7 +136,7 @@ def nearest_chosen(beside: list[list[Limited]], freed: int) -> list[list[Limited
 
 
 def directions(one: Item, other: Item, few: bool) -> Iterable[FloatArray]:
-    """Directions in which two openings may be kept apart; slanted ones where one is round."""
+    """Unit vectors, shape (2,), along which two openings may be kept apart; slanted if round."""
     slanted = few and min(len(one.points), len(other.points)) > _ROUND_POINTS
     for n in (*_AXES, *(_SLANTED if slanted else ())):
         yield np.array(n)

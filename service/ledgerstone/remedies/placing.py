@@ -8,7 +8,9 @@ convex shapes are apart by at least ``c`` where for one of some directions ``n``
 with their support functions ``h``: a choice of one linear row among several, so the whole is a
 mixed-integer linear programme. Movements, and how far a tap strays from its bowl, are least.
 
-Source: support functions and separating directions of convex bodies; big-M disjunctions (textbook
+Source
+------
+Support functions and separating directions of convex bodies; big-M disjunctions (textbook
 methods), with ``M`` no larger than the room lets a row become. The programme is solved by HiGHS
 through scipy, on one thread and by a count of nodes, so that an answer repeats.
 """
@@ -23,24 +25,24 @@ import numpy as np
 from scipy.optimize import Bounds, LinearConstraint, milp
 from scipy.sparse import csr_array
 
+from ledgerstone.arrays import FloatArray
 from ledgerstone.outline import XY
 from ledgerstone.remedies.placeable import (
-    FloatArray,
+    Coefficients,
     Item,
     Limited,
     Obstacle,
-    Placed,
+    Placement,
     Plane,
     Room,
-    Row,
     directions,
     nearest_chosen,
 )
 
-SLACK_MM = -0.04  # widths are rounded to a tenth before they are held to their rule
-MOST_NODES = 60
+SLACK_MM = -0.04  # widths are rounded to 0.1 mm before they are compared with their rule
+MAX_NODES = 60
 _INFEASIBLE = 2  # the status of scipy.optimize.milp
-_A_MOVE_COSTS_MM = 12.0  # what moves at all, and along each axis, weighs like so much more
+_A_MOVE_COSTS_MM = 12.0  # cost, as movement, of moving at all, and along each axis
 _STRAYS_COST = 4.0  # a tap that strays from its bowl by a millimetre
 _FOLLOWS_COSTS = 0.05
 _SHRINK_COSTS_MM = 2000.0
@@ -50,15 +52,15 @@ _RIGHT, _LEFT, _BACK, _FRONT, _SMALLER, _ALONG, _ACROSS = range(_COLUMNS)
 _NEAR_MM, _MANY, _FEW = 600.0, 8, 2
 
 
-def place(items: Sequence[Item], room: Room) -> Placed | None:
-    """Find the least movement after which every item keeps clear, or None where none is found."""
+def place(items: Sequence[Item], room: Room) -> Placement | None:
+    """Return the least movement after which every item is clear; None if none is found."""
     programme = _Programme(items, room)
     programme.build()
     return programme.solve()
 
 
 def has_no_room(items: Sequence[Item], room: Room) -> bool:
-    """Say whether it is shown that items cannot all be placed."""
+    """Return whether it is shown that items cannot all be placed."""
     programme = _Programme(items, room)
     programme.build()
     return programme.is_infeasible()
@@ -67,12 +69,12 @@ def has_no_room(items: Sequence[Item], room: Room) -> bool:
 class _Programme:
     """The mixed-integer programme: columns of each item, two of growth, then of choices.
 
-    ``as_they_lie`` is whether every row holds while nothing moves.
+    ``are_met_unmoved`` is whether every row holds while nothing moves.
     """
 
     def __init__(self, items: Sequence[Item], room: Room) -> None:
         self.items, self.room = items, room
-        self.as_they_lie = True
+        self.are_met_unmoved = True
         self.far = 1.5 * max(room.size_mm) + max(
             (float(np.abs(item.centre).max()) for item in items), default=0.0
         )
@@ -140,12 +142,12 @@ class _Programme:
         for i, plane in enumerate(self.room.planes):
             if i not in item.passes:
                 self.rows.append(self._within(k, item, plane))
-                self.as_they_lie &= self.rows[-1][1] >= 0.0
+                self.are_met_unmoved &= self.rows[-1][1] >= 0.0
         if item.within_mm is not None:
             for plane in (Plane((-1.0, 0.0), -item.within_mm[0], is_edge=False),
                           Plane((1.0, 0.0), item.within_mm[1], is_edge=False)):  # fmt: skip
                 self.rows.append(self._within(k, item, plane))
-                self.as_they_lie &= self.rows[-1][1] >= 0.0
+                self.are_met_unmoved &= self.rows[-1][1] >= 0.0
         beside = [
             list(self._beside(k, item, obstacle))
             for i, obstacle in enumerate(self.room.obstacles, len(self.room.planes))
@@ -154,11 +156,11 @@ class _Programme:
         for rows in nearest_chosen(beside, sum(one.moves or one.shrinks for one in self.items)):
             self._choose(rows)
 
-    def _reach(self, k: int, n: FloatArray) -> Row:
+    def _reach(self, k: int, n: FloatArray) -> Coefficients:
         """How far item ``k`` reaches along ``n`` as its columns change."""
         return self._reach_of(self.items[k], k, n)
 
-    def _reach_of(self, item: Item, k: int, n: FloatArray) -> Row:
+    def _reach_of(self, item: Item, k: int, n: FloatArray) -> Coefficients:
         first = _COLUMNS * k
         x, y = n[0] * item.step_mm[0], n[1] * item.step_mm[1]
         row = {first + _RIGHT: x, first + _LEFT: -x, first + _BACK: y, first + _FRONT: -y}
@@ -202,7 +204,7 @@ class _Programme:
             rows.append((row, float(n @ (other.centre - one.centre)) - reach - clear))
             gaps.append(float(n @ inside) - reach)
         if max(gaps) > _NEAR_MM or len(self.items) > _MANY:
-            return [rows[int(np.argmax(gaps))]]  # apart, or too many to choose: as they stand
+            return [rows[int(np.argmax(gaps))]]  # apart already, or too many to choose from
         return rows
 
     def _inside(self, item: Item) -> FloatArray:
@@ -211,9 +213,9 @@ class _Programme:
         return np.clip(item.centre, box[:2], box[2:]) if item.moves else item.centre
 
     def _choose(self, rows: Iterable[Limited]) -> None:
-        """At least one of some rows holds: of those that can, where none holds in any case."""
+        """Require one of some rows: of the feasible ones, unless one holds already."""
         every = list(rows)
-        self.as_they_lie &= not every or any(limit >= 0.0 for _, limit in every)
+        self.are_met_unmoved &= not every or any(limit >= 0.0 for _, limit in every)
         spans = [self._span(row) for row, _ in every]
         pairs = list(zip(every, spans, strict=True))
         if not every or any(most <= limit for (_, limit), (_, most) in pairs):
@@ -231,13 +233,13 @@ class _Programme:
             self.rows.append(({**row, column: most - limit}, most))
         self.rows.append((dict.fromkeys(chosen, -1.0), -1.0))
 
-    def _span(self, row: Row) -> XY:
-        """The least and the most that a row can come to."""
+    def _span(self, row: Coefficients) -> XY:
+        """Lower and upper bound of a row."""
         each = [value * self.upper[column] for column, value in row.items()]
         return sum(min(0.0, one) for one in each), sum(max(0.0, one) for one in each)
 
     def _follow(self, k: int, j: int) -> None:
-        """What strays from what it belongs to costs more than what moves with it."""
+        """Penalise an opening that moves apart from the one it belongs to."""
         one, other = self.items[k], self.items[j]
         for axis in (0, 1):
             first, second = _COLUMNS * k + 2 * axis, _COLUMNS * j + 2 * axis
@@ -251,18 +253,18 @@ class _Programme:
             self.rows.append(({**strays, ahead: -1.0}, 0.0))
             self.rows.append(({**{c: -v for c, v in strays.items()}, behind: -1.0}, 0.0))
 
-    def solve(self) -> Placed | None:
+    def solve(self) -> Placement | None:
         """Solve it, and read what was found."""
-        if self.as_they_lie:
-            return Placed({}, {}, (0.0, 0.0))
+        if self.are_met_unmoved:
+            return Placement({}, {}, (0.0, 0.0))
         if self.impossible:
             return None
         solved = self._solved()
         return None if solved.x is None else self._read(np.asarray(solved.x))
 
     def is_infeasible(self) -> bool:
-        """Say whether no placement is shown to exist: a search cut short shows nothing."""
-        if self.as_they_lie or self.impossible:
+        """Return whether no placement is shown to exist: a search cut short shows nothing."""
+        if self.are_met_unmoved or self.impossible:
             return self.impossible
         return bool(self._solved().status == _INFEASIBLE)
 
@@ -277,10 +279,10 @@ class _Programme:
             constraints=LinearConstraint(matrix, ub=np.array([limit for _, limit in self.rows])),
             bounds=Bounds(0.0, np.array(self.upper)),
             integrality=np.array(self.whole),
-            options={"node_limit": MOST_NODES, "mip_rel_gap": 0.1},
+            options={"node_limit": MAX_NODES, "mip_rel_gap": 0.1},
         )
 
-    def _read(self, x: FloatArray) -> Placed:
+    def _read(self, x: FloatArray) -> Placement:
         moved: dict[int, tuple[float, float]] = {}
         shrunk: dict[int, float] = {}
         for k, item in enumerate(self.items):
@@ -292,4 +294,4 @@ class _Programme:
             if own[_SMALLER] > 1e-6:
                 shrunk[k] = float(own[_SMALLER])
         grown = [round(x[self.grows + a]) * self.room.grow_step_mm[a] for a in (0, 1)]
-        return Placed(moved, shrunk, (grown[0], grown[1]))
+        return Placement(moved, shrunk, (grown[0], grown[1]))

@@ -1,18 +1,18 @@
 """What a fix may change, in which order: the one table of it, and what is never changed.
 
-A fix is weighed by the kinds of change in it, the gravest kind first, so that a graver kind is only
-used where none before it does. Nothing from ``FAR`` on is ever in a ``fix_all``: it is only said as
-the nearest that can be made.
+A fix is weighed by the kinds of change in it, the gravest kind first, so that a graver kind is
+only used where no lighter one suffices. Nothing from ``FAR`` on is ever in a ``fix_all``: it is
+only shown as the nearest that can be made.
 """
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 from enum import IntEnum
 from types import MappingProxyType
 from typing import Final
 
+from ledgerstone.goes_in import is_bowl, is_hob, is_tap
 from ledgerstone.order import Cutout, Slab
 
 SIZES_WITHIN: Final = 0.05  # a slab's own size, where neither walls nor units fix it
@@ -90,66 +90,38 @@ KINDS: Final[Mapping[str, Kind]] = MappingProxyType(
     }
 )
 
-Weight = tuple[float, ...]
-NOTHING: Final[Weight] = (0.0,) * len(Kind)
+ChangeWeight = tuple[float, ...]
+NOTHING: Final[ChangeWeight] = (0.0,) * len(Kind)
 NUMBERS: Final = "-.0123456789"  # options that are tried one by one are numbered
 
 
-def weight(effect: str, cost: float) -> Weight:
-    """Weigh one change: by its kind, and among its kind by what it costs."""
+def weight(effect: str, cost: float) -> ChangeWeight:
+    """Weigh one change: by its kind, and within its kind by its cost, a pure number."""
     at = len(Kind) - 1 - KINDS[effect]
     return tuple(cost if k == at else 0.0 for k in range(len(Kind)))
 
 
-HEAVY: Final[Weight] = weight("two-pieces", 0.001)  # as much as any change from there on, or less
+HEAVY: Final[ChangeWeight] = weight(
+    "two-pieces", 0.001
+)  # no more than any change of this kind or a graver one
 
 
-def added(one: Weight, other: Weight) -> Weight:
+def added(one: ChangeWeight, other: ChangeWeight) -> ChangeWeight:
     """Weigh two changes together."""
     return tuple(a + b for a, b in zip(one, other, strict=True))
 
 
-def kind_of(weighed: Weight) -> Kind:
+def kind_of(weighed: ChangeWeight) -> Kind:
     """Return the gravest kind of change in a weight."""
     return next((Kind(len(Kind) - 1 - k) for k, part in enumerate(weighed) if part), Kind.HANDLING)
 
 
-# Names as customers write them, in English, German, French, Spanish and Italian.
-_BOWLS = (
-    "sinks?|basins?|bowls?|washbasins?|tub|trough|sp[üu]e?le|becken|waschbecken|sp[üu]e?lbecken|"
-    "[ée]vier|vasque|lavabo|fregadero|lavello|lavandino"
-)
-_HOBS = (
-    "hobs?|cooktops?|cooker|stove|range|burner|fire|kochfeld|herd|plaque|table de cuisson|"
-    "placa|piano cottura"
-)
-_TAPS = "taps?|faucets?|mixer|spout|wasserhahn|armatur|robinet|mitigeur|grifo|rubinetto"
-_BOWL, _HOB, _TAP = (
-    re.compile(rf"\b({names})\b", re.IGNORECASE) for names in (_BOWLS, _HOBS, _TAPS)
-)
-
-
 def has_its_size(cutout: Cutout) -> bool:
-    """Whether an opening's size is that of what goes into it, and is not ours to change."""
+    """Return whether an opening's size is that of what goes into it, and is not ours to change."""
     return is_hob(cutout) or is_bowl(cutout) or is_tap(cutout)
 
 
-def is_hob(cutout: Cutout) -> bool:
-    """Whether a hob or another hot appliance goes into an opening."""
-    return cutout.heat or _HOB.search(cutout.label) is not None
-
-
-def is_bowl(cutout: Cutout) -> bool:
-    """Whether a basin or a sink goes into an opening, by its name."""
-    return _BOWL.search(cutout.label) is not None
-
-
-def is_tap(cutout: Cutout) -> bool:
-    """Whether a tap goes into an opening, by its name."""
-    return _TAP.search(cutout.label) is not None
-
-
 def has_its_room(slab: Slab) -> bool:
-    """Whether walls or units fix a slab's own size."""
+    """Return whether walls or units fix a slab's own size."""
     on_units = slab.rests is not None and slab.rests.kind == "units"
     return slab.size_from in ("between-walls", "over-units") or on_units

@@ -1,4 +1,4 @@
-"""What can be offered where a place is not served, or a choice is not had here."""
+"""Options where a place is not served, or a choice is not available."""
 
 from __future__ import annotations
 
@@ -30,7 +30,7 @@ def other_delivery(
 def other_shade(
     finding: Finding, planned: Planned, _context: StageContext, _most: float
 ) -> Iterable[Option]:
-    """A shade of the palette in place of one that is not had, the nearest in colour first."""
+    """A shade of the palette in place of an unavailable one, the nearest in colour first."""
     order = planned.order
     if finding.slab is None:
         return

@@ -1,4 +1,4 @@
-"""The plain reason why no fix keeps all that was asked for: what can be shown to have no room."""
+"""The reason why no fix keeps everything that was ordered: parts that provably have no room."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from dataclasses import replace
 from ledgerstone.order import Cutout, Rectangle, Round, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.cut_outlines import plan_of
-from ledgerstone.remedies.placeable import MOST_TOGETHER
+from ledgerstone.remedies.placeable import MAX_TOGETHER
 from ledgerstone.remedies.placing import has_no_room
 from ledgerstone.remedies.policy import SIZES_WITHIN, has_its_room, has_its_size
 from ledgerstone.remedies.rooms import FINE_MM, Freedom, Layout
@@ -19,7 +19,7 @@ from ledgerstone.workshop.records import Workshop
 
 
 def reason(planned: Planned, workshop: Workshop) -> Message | None:
-    """Say what has no room, whatever a fix may change; None where nothing is shown to."""
+    """State what has no room with any change that a fix may make; None if none is proved."""
     return next(_reasons(planned, workshop), None)
 
 
@@ -31,7 +31,7 @@ def _reasons(planned: Planned, workshop: Workshop) -> Iterator[Message]:
         alone = [k for k in range(len(slab.cutouts)) if _full(slab, shape, workshop, (k,))]
         yield from (_alone(slab, shape, k, name, workshop) for k in alone)
         every = tuple(range(len(slab.cutouts)))
-        if not alone and 1 < len(every) <= MOST_TOGETHER and _full(slab, shape, workshop, every):
+        if not alone and 1 < len(every) <= MAX_TOGETHER and _full(slab, shape, workshop, every):
             names = Listed(tuple(cutout_name(slab, k) for k in every))
             yield Message("no-room-together", cutouts=names, slab=name)
 
@@ -72,7 +72,7 @@ def _freedom(slab: Slab, which: tuple[int, ...]) -> Freedom:
 
 
 def _alone(slab: Slab, shape: Shape, k: int, name: Message, workshop: Workshop) -> Message:
-    """Say how much one opening takes, and how much there is."""
+    """State how much one opening takes, and how much there is."""
     layout = Layout(slab, shape, workshop, Freedom(frozenset((k,))), FINE_MM)
     item = layout.items(layout.room())[k]
     spans = (("long", (1.0, 0.0), shape.length_mm), ("deep", (0.0, 1.0), shape.width_mm))
@@ -94,5 +94,5 @@ def _alone(slab: Slab, shape: Shape, k: int, name: Message, workshop: Workshop) 
 
 
 def _like(cutout: Cutout) -> Length:
-    told = cutout.diameter or cutout.length
-    return told if told is not None else cutout.points[0].x
+    given = cutout.diameter or cutout.length
+    return given if given is not None else cutout.points[0].x

@@ -7,14 +7,14 @@ from collections.abc import Iterator, Sequence
 from ledgerstone.order import Slab
 from ledgerstone.remedies.change import differences
 from ledgerstone.remedies.state import SlabOrigin
-from ledgerstone.remedies.step_words import moves_messages, steps_between
+from ledgerstone.remedies.step_words import describe_steps, moves_messages
 from ledgerstone.wording import Listed, Message, relief_name
 
 _SIZES = ("length", "width", "diameter")
 
 
 def relief_messages(sent: Slab, pieces: Sequence[tuple[SlabOrigin, Slab]]) -> Iterator[Message]:
-    """Say what happened to the reliefs of one slab."""
+    """State what happened to the reliefs of one slab."""
     every = [
         (k, now, piece)
         for piece, slab in pieces
@@ -26,7 +26,7 @@ def relief_messages(sent: Slab, pieces: Sequence[tuple[SlabOrigin, Slab]]) -> It
         yield Message("leave-out", things=Listed(gone))
     yield from moves_messages(
         [
-            (relief_name(sent, k), steps_between(sent.reliefs[k].at, now.at, piece.at_mm))
+            (relief_name(sent, k), describe_steps(sent.reliefs[k].at, now.at, piece.at_mm))
             for k, now, piece in every
         ]
     )

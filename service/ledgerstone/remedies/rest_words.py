@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ledgerstone.order import Rests
-from ledgerstone.remedies.step_words import moves_messages, steps_between
+from ledgerstone.remedies.step_words import describe_steps, moves_messages
 from ledgerstone.wording import Listed, Message, side_name
 
 _FOUR = 4
@@ -14,7 +14,7 @@ _ON_A_FRAME = ("legs", "ends", "ledges", "pedestal")
 
 
 def rest_messages(was: Rests | None, now: Rests | None, name: Message) -> Iterator[Message]:
-    """Say what changed about the rests of a slab of that name."""
+    """State what changed about the rests of a slab of that name."""
     if now is None:
         return
     if was is None or was.kind != now.kind:
@@ -47,7 +47,7 @@ def _carried(was: Rests | None, now: Rests, name: Message) -> Message:
 
 
 def _exchanged(was: Rests, now: Rests, name: Message) -> Iterator[Message]:
-    """Say which units have changed places."""
+    """State which units have changed places."""
     pairs = zip(was.units, now.units, strict=False)
     moved = tuple(k + 1 for k, (old, new) in enumerate(pairs) if old != new)
     if len(now.units) == len(was.units) and moved:
@@ -55,7 +55,7 @@ def _exchanged(was: Rests, now: Rests, name: Message) -> Iterator[Message]:
 
 
 def _panels(was: Rests, now: Rests, name: Message) -> Iterator[Message]:
-    """Say which ends have a side panel now."""
+    """State which ends have a side panel now."""
     if len(now.units) > len(was.units):
         ends = [
             side
@@ -68,12 +68,12 @@ def _panels(was: Rests, now: Rests, name: Message) -> Iterator[Message]:
 
 
 def _legs(was: Rests, now: Rests, name: Message) -> Iterator[Message]:
-    """Say where legs go: one by one, or all of them alike."""
+    """State where legs go: one by one, or all of them alike."""
     if was.at == now.at[: len(was.at)]:
         yield Message("two-more-legs", slab=name)
         return
     steps = [
-        (Message("leg", nth=k + 1), steps_between(old, new, (0.0, 0.0)))
+        (Message("leg", nth=k + 1), describe_steps(old, new, (0.0, 0.0)))
         for k, (old, new) in enumerate(zip(was.at, now.at, strict=False))
     ]
     xs, ys = ({getattr(leg, axis): None for leg in now.at} for axis in ("x", "y"))
@@ -82,5 +82,5 @@ def _legs(was: Rests, now: Rests, name: Message) -> Iterator[Message]:
         yield Message("legs-at", slab=name, left=left, front=front)
         return
     alike = len({step for _, step in steps}) == 1
-    told = [(Message("legs"), steps[0][1])] if alike else steps
-    yield from moves_messages(told, None if name.name == "slab-only" else name)
+    moves = [(Message("legs"), steps[0][1])] if alike else steps
+    yield from moves_messages(moves, None if name.name == "slab-only" else name)

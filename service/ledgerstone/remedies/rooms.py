@@ -16,11 +16,12 @@ from ledgerstone import plane
 from ledgerstone.checks.shape import strip_rule
 from ledgerstone.checks.units import StandingUnit, standing_units
 from ledgerstone.cutouts import kind_of
+from ledgerstone.goes_in import unit_for
 from ledgerstone.order import Cutout, Slab
 from ledgerstone.outline import XY, unit_vector
 from ledgerstone.quantities import Length
-from ledgerstone.remedies.belonging import belongings, unit_for
-from ledgerstone.remedies.placeable import Item, Obstacle, Placed, Plane, Room
+from ledgerstone.remedies.belonging import companions
+from ledgerstone.remedies.placeable import Item, Obstacle, Placement, Plane, Room
 from ledgerstone.remedies.placing import place
 from ledgerstone.shape import Opening, Shape
 from ledgerstone.workshop.records import Workshop
@@ -30,7 +31,7 @@ COARSE_MM, FINE_MM = 5.0, 1.0
 _PANELS_FROM_MM = 60.0  # a tap's tail is led past a unit's side; a bowl is not
 _TIDY_MM = 0.5
 _ON_EDGE_MM = 0.8
-_LEAST_POCKET_MM2 = 1.0
+_MIN_POCKET_MM2 = 1.0
 _AXES: tuple[XY, ...] = ((1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0))
 
 
@@ -38,8 +39,8 @@ _AXES: tuple[XY, ...] = ((1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0))
 class Freedom:
     """What a layout may change: which openings move or shrink, and by what share sizes may.
 
-    Small openings keep so many ``times`` as far from all else as their rule asks. What has a unit
-    of its own keeps ``at_home`` over it.
+    Small openings keep ``times`` their rule's distance from everything else. With ``at_home``, an
+    opening with a unit of its own stays over it.
     """
 
     moves: frozenset[int] = frozenset()
@@ -61,8 +62,8 @@ class Layout:
     to_mm: float
     keeps_off: Obstacle | None = None
 
-    def placed(self) -> Placed | None:
-        """Where the openings then lie, or None where they are not found room."""
+    def placed(self) -> Placement | None:
+        """Return the openings' new positions; None if no room was found for them."""
         room = self.room()
         return place(self.items(room), room)
 
@@ -70,19 +71,19 @@ class Layout:
         """The slab as a room: the sides of units are its last obstacles."""
         box = self.shape.outline.bounds
         share = self.freedom.most_share if self.freedom.grows else 0.0
-        told = [getattr(self.slab.outline, n, self.slab.thickness) for n in ("length", "width")]
+        given = [getattr(self.slab.outline, n, self.slab.thickness) for n in ("length", "width")]
         return Room(
             planes=tuple(_planes(self.shape.outline)),
             obstacles=(*self._in_plan(), *self._joint(), *self._panels()),
             box_mm=box,
             grows_mm=(share * (box[2] - box[0]), share * (box[3] - box[1])),
-            grow_step_mm=(step_mm(told[0], self.to_mm), step_mm(told[1], self.to_mm)),
+            grow_step_mm=(step_mm(given[0], self.to_mm), step_mm(given[1], self.to_mm)),
             most_share=self.freedom.most_share,
         )
 
     def items(self, room: Room) -> list[Item]:
         """The slab's openings as items to be placed in its room."""
-        follows = belongings(self.slab, self.shape)
+        follows = companions(self.slab, self.shape)
         panels = range(
             len(room.planes) + len(room.obstacles) - len(list(self._panels())),
             len(room.planes) + len(room.obstacles),
@@ -103,7 +104,7 @@ class Layout:
         if opening.longer_mm <= _PANELS_FROM_MM:
             passes |= set(panels)
         x, y = _spoken(cutout)
-        home = self._home(opening)
+        home = self._own_unit(opening)
         return Item(
             centre=centre,
             points=np.asarray(hull.exterior.coords)[:-1] - centre,
@@ -118,33 +119,33 @@ class Layout:
             most_out_mm=opening.longer_mm / 4,
         )
 
-    def homes(self) -> frozenset[int]:
+    def kept_units(self) -> frozenset[int]:
         """The units, by their number, that openings which may move keep over."""
-        own = (self._home(self.shape.openings[k]) for k in self.freedom.moves)
+        own = (self._own_unit(self.shape.openings[k]) for k in self.freedom.moves)
         return frozenset(unit.index for unit in own if unit is not None)
 
-    def _home(self, opening: Opening) -> StandingUnit | None:
-        """The only unit that is told to be for an opening, unless that lies well over another."""
+    def _own_unit(self, opening: Opening) -> StandingUnit | None:
+        """The only unit whose use is an opening's, unless the opening is well over another."""
         rests, use = self.slab.rests, unit_for(self.slab.cutouts[opening.index])
         if rests is None or use is None or not self.freedom.at_home:
             return None
         units = standing_units(rests, self.shape)
-        homes = [unit for unit in units if unit.use == use]
-        if len(homes) != 1 or opening.polygon.is_empty:
+        kept_units = [unit for unit in units if unit.use == use]
+        if len(kept_units) != 1 or opening.polygon.is_empty:
             return None
         x0, _, x1, _ = opening.polygon.bounds
         insides = [unit.inside_mm for unit in units if unit.use != use]
-        return None if any(a <= x0 and x1 <= b for a, b in insides) else homes[0]
+        return None if any(a <= x0 and x1 <= b for a, b in insides) else kept_units[0]
 
     def _open_side(self, opening: Opening, cutout: Cutout) -> BaseGeometry | None:
-        """The side that an opening is open to, where it gets there."""
+        """Return the side that an opening is open to, if it reaches it."""
         if cutout.open_to is None or opening.polygon.is_empty:
             return None
         side = self.shape.side(cutout.open_to).line
         return side if opening.polygon.distance(side) <= _TIDY_MM else None
 
     def _clear_mm(self, opening: Opening) -> float:
-        """What an opening's rule asks beside it, and what the grains need to get there."""
+        """Return the clearance that an opening's rule and the grains require."""
         cutout = self.slab.cutouts[opening.index]
         rule = strip_rule(cutout, opening.longer_mm, self.workshop)
         grains = GRAINS_WIDE * self.workshop.recipe.largest_aggregate_mm
@@ -155,7 +156,7 @@ class Layout:
         """Pockets of the outline, and legs beneath it."""
         outline = self.shape.outline
         for pocket in shapely.get_parts(plane.difference(outline.convex_hull, outline)):
-            if isinstance(pocket, Polygon) and pocket.area > _LEAST_POCKET_MM2:
+            if isinstance(pocket, Polygon) and pocket.area > _MIN_POCKET_MM2:
                 yield from _convex_obstacles(pocket.simplify(_TIDY_MM))
         rests = self.slab.rests
         if rests is not None and rests.kind == "legs":
@@ -169,7 +170,7 @@ class Layout:
             yield self.keeps_off
 
     def _panels(self) -> Iterator[Obstacle]:
-        """The sides of units, where one of them is told to be a basin's or a hob's."""
+        """The sides of units, where the use of one is a basin or a hob."""
         rests = self.slab.rests
         if rests is None or not any(unit.use in ("basin", "hob") for unit in rests.units):
             return
@@ -178,9 +179,9 @@ class Layout:
                 yield Obstacle(np.asarray(panel.exterior.coords), _AXES[:2], is_edge=False)
 
 
-def step_mm(told: Length, to_mm: float) -> float:
+def step_mm(given: Length, to_mm: float) -> float:
     """Return the step that is round in a length's unit: 5 mm or a quarter of an inch; or fine."""
-    if told.unit in ("in", "ft"):
+    if given.unit in ("in", "ft"):
         return 25.4 / 4 if to_mm >= COARSE_MM else 25.4 / 16
     return to_mm
 
@@ -212,7 +213,7 @@ def _planes(outline: Polygon) -> Iterator[Plane]:
 
 def _convex_obstacles(pocket: BaseGeometry) -> Iterator[Obstacle]:
     parts = [pocket]
-    if pocket.convex_hull.area - pocket.area > _LEAST_POCKET_MM2:
+    if pocket.convex_hull.area - pocket.area > _MIN_POCKET_MM2:
         parts = list(shapely.get_parts(shapely.constrained_delaunay_triangles(pocket)))
     for part in parts:
         if isinstance(part, Polygon):

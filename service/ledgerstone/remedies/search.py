@@ -1,20 +1,21 @@
 """Finding changes that are proved to work: for one finding, and for the whole order at once.
 
-Slabs stand apart in the checks of shape and strength, so each is put right by itself; what they
-then come to together is put right as a whole, and only the whole, read anew, counts as proof.
+The checks of shape and strength treat slabs separately, so each slab is corrected by itself. What
+the slabs then fail together is corrected on the whole order, and only the whole order, read and
+checked again, counts as proof.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
-from ledgerstone.checks import Finding, Stage
-from ledgerstone.containment import Contain, let_through
-from ledgerstone.order import MOST_SLABS, Order
-from ledgerstone.remedies.budget import Budget, layout_units, plan_units
+from ledgerstone.checks import CheckStage, Finding
+from ledgerstone.containment import Contain, uncontained
+from ledgerstone.order import MAX_SLABS, Order
+from ledgerstone.remedies.budget import Budget, layout_units, plan_units, proof_units
 from ledgerstone.remedies.buttons import shown_once
 from ledgerstone.remedies.change import Change
-from ledgerstone.remedies.cheapest import Tried, cheapest, ladders, least
+from ledgerstone.remedies.cheapest import TriedStates, cheapest, ladders, least
 from ledgerstone.remedies.found import Fix, Found, Remedy
 from ledgerstone.remedies.keeping import keeps
 from ledgerstone.remedies.offers import last_resort, options
@@ -27,17 +28,17 @@ from ledgerstone.remedies.words import say
 from ledgerstone.stages import Planned, StageContext, plan
 from ledgerstone.wording import Message
 
-OF_A_SLAB: tuple[Stage, ...] = ("shape", "strength")
-MOST_REMEDIES = 3
-FULL_FOR_A_SLAB = 14  # strength worked out so often, at most, for one slab
+OF_A_SLAB: tuple[CheckStage, ...] = ("shape", "strength")
+MAX_REMEDIES = 3
+FULL_FOR_A_SLAB = 14  # strength computations for one slab, at most
 FULL_FOR_ALL = 8  # whole orders verified
 FULL_FOR_REMEDIES = 2  # and for the remedies of all findings together
-KEPT_FOR_REMEDIES, KEPT_FOR_FAR = 0.2, 0.5  # of what is left when each thing is begun
+KEPT_FOR_REMEDIES, KEPT_FOR_FAR = 0.2, 0.5  # shares of the units left at the start of each
 # Units kept until the last resort, a plain slab in its place: for each slab, and for all of them.
 PLAIN_SLAB, PLAIN_SLABS = 9.0, 32.0
-FOR_THE_SLABS = 0.85  # the rest is for what they come to together
-LOOKS = 3  # what all ways to lay one plan out anew cost, beside a look at it
-MOST_FINDINGS = 12  # remedies are sought for so many findings
+FOR_THE_SLABS = 0.85  # of the budget; the rest is for the order as a whole
+LOOKS = 3  # cost of all layouts of one plan, in looks at it
+MAX_FINDINGS = 12  # most findings that remedies are searched for
 
 
 def find(
@@ -47,24 +48,25 @@ def find(
     trials: Trials,
     *,
     budget: Budget,
-    contain: Contain = let_through,
+    contain: Contain = uncontained,
 ) -> Found:
     """Search for remedies of every stopping finding, and for one change that settles all."""
     search = _Search(planned, context, findings, trials, budget=budget, contain=contain)
+    may_prove = budget.spends(sum(map(proof_units, planned.order.slabs)))
     plain = _kept_for_a_plain(planned.order) * len(planned.order.slabs)
     fix = search.contained_fix(SIZES_WITHIN, max(KEPT_FOR_REMEDIES * budget.left, plain))
     budget.keep(max(KEPT_FOR_FAR * budget.left, plain) if fix is None else 0.0)
     search.whole.full = FULL_FOR_REMEDIES
     remedies = {
         finding.id: search.contained_remedies(finding)
-        for finding in [one for one in search.stops if one.follows_from is None][:MOST_FINDINGS]
+        for finding in [one for one in search.stops if one.follows_from is None][:MAX_FINDINGS]
     }
     remedies = shown_once(remedies, search.stops)
     fix = fix or _of_a_remedy(remedies)
     nearest = None if fix is not None else search.contained_fix(FAR, 0.0)
     if nearest is not None and keeps(nearest.state):  # it was there, further than was looked before
         fix, nearest = nearest, None
-    why_not = None if fix is not None else search.why_not(nearest)
+    why_not = None if fix is not None else search.why_not(nearest, may_prove)
     return Found(remedies, fix, nearest, why_not, search.verified)
 
 
@@ -82,7 +84,7 @@ def _of_a_remedy(remedies: dict[str, tuple[Remedy, ...]]) -> Fix | None:
 
 
 class _Search:
-    """The search of one order, and what whole orders came to when they were tried."""
+    """The search of one order, and the outcomes of whole orders that were tried."""
 
     def __init__(
         self,
@@ -100,18 +102,18 @@ class _Search:
         self.stops = [finding for finding in findings if finding.level == "stops"]
         self.before = frozenset(stop.id for stop in self.stops)
         self.budget = budget
-        self.whole = Tried(trials.whole, context, budget, "whole")
-        self._alone: dict[int, Tried] = {}
+        self.whole = TriedStates(trials.whole, context, budget, "whole")
+        self._alone: dict[int, TriedStates] = {}
         self._mended: dict[int, State] = {}
 
     def contained_fix(self, most_share: float, kept: float) -> Fix | None:
-        """The least change after which nothing stops; none where a fault of ours lost it."""
+        """The least change after which nothing stops; none if an internal fault lost it."""
         with self.contain("remedy"):
             return self.fix(most_share, kept)
         return None
 
     def contained_remedies(self, finding: Finding) -> tuple[Remedy, ...]:
-        """What settles a finding; a fault of ours costs what was not found before it."""
+        """What settles a finding; an internal fault costs what was not found before it."""
         shown: list[Remedy] = []
         with self.contain("remedy"):
             for remedy in self.remedies(finding):
@@ -135,7 +137,7 @@ class _Search:
             self._mended[i] = mended  # what does here does where more is allowed
             state = state.with_slab(i, mended)
         self.budget.keep(kept)
-        if len(state.order.slabs) > MOST_SLABS:
+        if len(state.order.slabs) > MAX_SLABS:
             return None
         starts = [state.without_loose_joins()]
         if most_share > SIZES_WITHIN:
@@ -143,11 +145,11 @@ class _Search:
         return next(filter(None, (self._whole(one, most_share) for one in starts)), None)
 
     def _is_stopped(self, i: int) -> bool:
-        """Whether something is known to stop a slab: what others leave is then for it."""
+        """Return whether something is known to stop a slab: what others leave is then for it."""
         return any(stop.slab == i for stop in self.stops)
 
     def _whole(self, begin: State, most_share: float) -> Fix | None:
-        """Put right what the slabs, each put right by itself, come to together."""
+        """Correct what the slabs, each corrected by itself, fail together."""
         self.whole.full = FULL_FOR_ALL
         found = cheapest(self.whole, begin, most_share)
         outcome = self.whole.outcome(found) if found is not None else None
@@ -162,7 +164,7 @@ class _Search:
         def trial(state: State) -> Outcome:
             return Outcome(state.order, self.trials.alone(state.order))
 
-        tried = self._alone.setdefault(i, Tried(trial, self.context, self.budget, "alone"))
+        tried = self._alone.setdefault(i, TriedStates(trial, self.context, self.budget, "alone"))
         tried.full = FULL_FOR_A_SLAB
         begin = start(alone)
         if most_share <= SIZES_WITHIN:
@@ -186,10 +188,10 @@ class _Search:
         """How many full verifications were spent."""
         return self.whole.verified + sum(tried.verified for tried in self._alone.values())
 
-    def why_not(self, nearest: Fix | None) -> Message | None:
+    def why_not(self, nearest: Fix | None, may_prove: bool) -> Message | None:
         """Say why no fix keeps all that was asked for: what has no room, or that none was found."""
         with self.contain("remedy"):
-            shown = reason(self.planned, self.context.workshop)
+            shown = reason(self.planned, self.context.workshop) if may_prove else None
             if shown is not None or nearest is not None:
                 return shown
         return Message("no-fix-found", stop=self.stops[0].message)
@@ -214,7 +216,7 @@ class _Search:
             shown.append(frozenset(map(repr, state.changes())))
             settled = tuple(stop.id for stop in self.stops if stop.id not in outcome.stops)
             yield Remedy(say(state), state, settled, outcome.price)
-            if len(shown) == MOST_REMEDIES:
+            if len(shown) == MAX_REMEDIES:
                 return
 
     def _ladders(self, finding: Finding) -> Iterable[list[Option]]:
@@ -240,6 +242,6 @@ class _Search:
 
 
 def _held(state: State, shown: list[frozenset[str]]) -> bool:
-    """Whether a change holds one that was shown."""
+    """Return whether a change holds one that was shown."""
     parts = frozenset(map(repr, state.changes()))
     return any(parts >= other for other in shown)

@@ -1,4 +1,4 @@
-"""What a good maker would offer where a slab is too large, too small, too thick or too thin."""
+"""Options where a slab is too large, too small, too thick or too thin."""
 
 from __future__ import annotations
 
@@ -6,13 +6,15 @@ from collections.abc import Iterable, Iterator
 
 from ledgerstone.checks import Finding
 from ledgerstone.order import LShape, Order, Point, Round
+from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Changes
 from ledgerstone.remedies.option import ROUND_TO_MM, Option, resized_outline
 from ledgerstone.remedies.policy import SIZES_WITHIN, has_its_room
 from ledgerstone.remedies.strength_helps import helps, lightens
 from ledgerstone.stages import Planned, StageContext
+from ledgerstone.workshop.records import Shaping
 
-_ALIKE_MM = 2.0  # within the cast tolerance
+ALIKE_MM = 2.0  # within the cast tolerance
 _COSTS = 20.0
 _WANTS_THICKER = frozenset(
     (
@@ -110,7 +112,7 @@ def smaller_slab(
 def short_enough(
     finding: Finding, planned: Planned, _context: StageContext, most: float
 ) -> Iterable[Option]:
-    """Make the slab just as short as passes, where that is not far from what was asked for."""
+    """Yield the longest slab that passes, if it is close to the ordered length."""
     order = planned.order
     long, limit = (numbers.get("length_mm") for numbers in (finding.measured, finding.limit))
     if finding.slab is None or not isinstance(long, float) or not isinstance(limit, float):
@@ -155,11 +157,9 @@ def other_thickness(
     if finding.slab is None:
         return
     old, shaping = order.slabs[finding.slab].thickness, planned.workshop.shaping
-    alike_mm = 0.0 if finding.check in _TOO else _ALIKE_MM
+    alike_mm = 0.0 if finding.check in _TOO else ALIKE_MM
     for usual in shaping.thicknesses_mm:
-        new = old.like(usual)
-        if new.mm > shaping.thickest_mm:  # a sixteenth of an inch over
-            new = old.like(usual, "down")
+        new = stocked_thickness(old, usual, shaping)
         made = shaping.thinnest_mm <= new.mm <= shaping.thickest_mm
         useful = helps(finding, old.mm / new.mm) and lightens(finding, new.mm / old.mm)
         useful = useful and (new.mm > old.mm or finding.check not in _WANTS_THICKER)
@@ -169,6 +169,13 @@ def other_thickness(
                 tuple(Change(("slabs", k, "thickness"), new) for k in joined(order, finding.slab)),
                 1.0 + abs(new.mm - old.mm) / 10,
             )
+
+
+def stocked_thickness(old: Length, mm: float, shaping: Shaping) -> Length:
+    """Give one of the stocked thicknesses in the unit of another."""
+    new = old.like(mm)
+    over = new.mm > shaping.thickest_mm  # a sixteenth of an inch
+    return old.like(mm, "down") if over else new
 
 
 def joined(order: Order, i: int) -> list[int]:

@@ -1,4 +1,4 @@
-"""What can be offered where an order would come too late: ours first, then the customer's."""
+"""Options where an order would be late: those of the workshop first, then the customer's."""
 
 from __future__ import annotations
 
@@ -47,7 +47,7 @@ def later_day(
 
 
 def hours_to_seal(sealer: Sealer) -> float:
-    """Hours from the pour that a sealer's own sheet asks: the concrete's age, and between coats."""
+    """Hours from the pour by a sealer's data sheet: the concrete's age, and between coats."""
     return 24 * sealer.youngest_days + sealer.recoat_hours * (sealer.coats - 1)
 
 

@@ -1,7 +1,7 @@
-"""An order while changes to it are sought: as it then stands, and where each thing in it came from.
+"""An order with changes, and the origin of each of its parts in the order as sent.
 
-Slabs, cut-outs, reliefs and joins keep the place that they have in the order as sent, whatever is
-moved, cut or left out meanwhile. What changed is worked out at the end, by comparing the two.
+Slabs, cut-outs, reliefs and joins keep their index in the order as sent, also when some are moved,
+cut or left out. The changes are found at the end, by comparing the two orders.
 """
 
 from __future__ import annotations
@@ -10,18 +10,18 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from types import MappingProxyType
 
-from ledgerstone.order import MOST_SLABS, Join, JoinEnd, Order, Slab
+from ledgerstone.order import MAX_SLABS, Join, JoinEnd, Order, Slab
 from ledgerstone.outline import XY, side_names
 from ledgerstone.remedies.change import Change, Changes, changed, differences
 from ledgerstone.remedies.cut_outlines import Sides
-from ledgerstone.remedies.cutting import Cut, Part, apart
+from ledgerstone.remedies.cutting import CutPiece, SlabCut, apart
 
 _PARTS = ("cutouts", "reliefs")
 
 
 @dataclass(frozen=True, slots=True)
 class SlabOrigin:
-    """Where one slab came from.
+    """Origin of one slab in the order as sent.
 
     Attributes
     ----------
@@ -55,7 +55,7 @@ class SlabOrigin:
 
 @dataclass(frozen=True, slots=True)
 class State:
-    """An order as sent, the same order as it now stands, and where its parts came from.
+    """An order as sent, the order with changes, and the origin of its parts.
 
     The first slabs are those that were sent, in their order; further pieces come after them.
     """
@@ -71,17 +71,17 @@ class State:
         return repr(self.order)
 
     def after(self, changes: Changes) -> State:
-        """Return the state after changes, each made to the order as it then stands."""
+        """Return the state after changes, each applied to the result of the one before."""
         here = self
         for change in changes:
             order = changed(here.order, (change,))
             here = replace(here, order=order, pieces=_kept(here, change))
         return here
 
-    def cut(self, cut: Cut, fitting_gap_mm: float) -> State | None:
-        """Return the state after a slab is cut in two; None where it can't be told.
+    def cut(self, cut: SlabCut, fitting_gap_mm: float) -> State | None:
+        """Return the state after a slab is cut in two; None if the cut cannot be described.
 
-        A plain slab in the place of another is not cut: it is as small as it need be.
+        A plain slab that replaces another is not cut: it is already small enough.
         """
         slab, piece = self.order.slabs[cut.slab], self.pieces[cut.slab]
         if piece.plain:
@@ -89,7 +89,7 @@ class State:
         parts = apart(slab, cut, fitting_gap_mm)
         plain = replace(cut, through=None)
         was = apart(piece.was, plain, fitting_gap_mm) if parts is not None else None
-        if parts is None or was is None or len(self.order.slabs) >= MOST_SLABS:
+        if parts is None or was is None or len(self.order.slabs) >= MAX_SLABS:
             return None
         pieces = tuple(
             _piece(piece, part, old.slab) for part, old in zip(parts[:2], was[:2], strict=True)
@@ -112,7 +112,7 @@ class State:
         joins: Sequence[Join],
         sides: Sequence[Sides | None],
     ) -> State:
-        """Put slabs and their joins in the place of one: the first there, the others at the end."""
+        """Replace a slab by others with their joins: one at its index, the rest at the end."""
         n = len(self.order.slabs)
         moved = (i, *range(n, n + len(slabs) - 1))
         pairs = zip(self.order.joins, self.joins, strict=True)
@@ -159,7 +159,7 @@ class State:
             yield Change(("slabs", k), self.order.slabs[k])
 
     def of_piece(self, k: int, at: int) -> Iterator[Change]:
-        """Changes to slab ``k``, as changes to the slab it came from, which stands at ``at``."""
+        """Changes to slab ``k``, as changes to its original, which is at ``at``."""
         piece, slab = self.pieces[k], self.order.slabs[k]
         was, base = self.sent.slabs[piece.of], ("slabs", at)
         yield from differences(base, bare(was), bare(slab))
@@ -193,7 +193,7 @@ def bare(slab: Slab) -> Slab:
 
 
 def _kept(state: State, change: Change) -> tuple[SlabOrigin, ...]:
-    """Where each slab came from, after one change: what is taken away is no longer known."""
+    """Origins of the slabs after one change, without what was taken away."""
     path = change.path
     if path[0] != "slabs" or not isinstance(path[1], int):
         return state.pieces
@@ -208,8 +208,8 @@ def _kept(state: State, change: Change) -> tuple[SlabOrigin, ...]:
     return (*state.pieces[:i], piece, *state.pieces[i + 1 :])
 
 
-def _piece(old: SlabOrigin, part: Part, was: Slab) -> SlabOrigin:
-    """Where a part came from, through the piece that was cut."""
+def _piece(old: SlabOrigin, part: CutPiece, was: Slab) -> SlabOrigin:
+    """Origin of a part, through the piece that was cut."""
     return SlabOrigin(
         of=old.of,
         was=was,
@@ -235,7 +235,7 @@ def _through(outer: Sides | None, inner: Sides) -> Sides:
 
 
 def _refound(join: Join, i: int, moved: Sequence[int], sides: Sequence[Sides | None]) -> Join:
-    """A join as it was asked, at the piece that has most of its side now."""
+    """Return an ordered join, now at the piece that has most of its side."""
 
     def end_of(end: JoinEnd) -> JoinEnd:
         if end.slab != i:

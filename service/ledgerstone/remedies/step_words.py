@@ -20,36 +20,36 @@ _WAYS: Final = (("left", "right"), ("front", "back"))
 def moves_messages(
     moves: Sequence[tuple[Message, Steps]], on: Message | None = None
 ) -> Iterator[Message]:
-    """Say all movements in one sentence, what moves alike together; in more where it gets long.
+    """State all movements in one sentence, what moves alike together; in more where it gets long.
 
     Parameters
     ----------
     on
-        The slab, where what moves does not say which one it is on.
+        The slab, if the moved part's name does not include it.
     """
     by_steps: dict[Steps, list[Message]] = {}
     for name, steps in moves:
         if steps:
             by_steps.setdefault(steps, []).append(name)
-    told: list[Message] = []
+    messages: list[Message] = []
     long = 0
     for steps, names in by_steps.items():
-        if told and long + len(names) + len(steps) > _LONGEST:
-            yield _moved(told, on)
-            told, long = [], 0
-        told.append(Message("move-each", things=Listed(tuple(names)), steps=Listed(steps)))
+        if messages and long + len(names) + len(steps) > _LONGEST:
+            yield _moved(messages, on)
+            messages, long = [], 0
+        messages.append(Message("move-each", things=Listed(tuple(names)), steps=Listed(steps)))
         long += len(names) + len(steps)
-    if told:
-        yield _moved(told, on)
+    if messages:
+        yield _moved(messages, on)
 
 
-def _moved(told: Sequence[Message], on: Message | None) -> Message:
-    moves = Listed(tuple(told), joined="semicolon")
+def _moved(messages: Sequence[Message], on: Message | None) -> Message:
+    moves = Listed(tuple(messages), joined="semicolon")
     return Message("move", moves=moves) if on is None else Message("move-on", slab=on, moves=moves)
 
 
-def steps_between(was: Point, now: Point, from_mm: XY) -> Steps:
-    """Say how far and which way a place moved; the new one is told from a corner of its own."""
+def describe_steps(was: Point, now: Point, from_mm: XY) -> Steps:
+    """State how far and which way a place moved; the new one is relative to its own corner."""
     steps = []
     for k, (old, new) in enumerate(((was.x, now.x), (was.y, now.y))):
         by = new.exact_mm - old.exact_mm + old.in_unit(from_mm[k]).exact_mm

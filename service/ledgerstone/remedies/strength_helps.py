@@ -1,4 +1,4 @@
-"""Whether a change may settle what a slab's strength or weight stops: said without a trial."""
+"""Whether a change may settle a finding on strength or weight: a bound, without a trial."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ _CLOSE = 1.02  # what a finding writes is rounded
 
 
 def lightens(finding: Finding, scale: float) -> bool:
-    """Whether a slab of so much less concrete may settle what it weighs, or takes to pour."""
+    """Return whether ``scale`` times the concrete may settle a finding on mass or pouring time."""
     if finding.check == "pour-too-slow":
         hours, most = finding.measured["open_hours"], finding.limit["open_hours"]
         return bool(hours * scale <= most * _BATCHES)
@@ -19,10 +19,14 @@ def lightens(finding: Finding, scale: float) -> bool:
 
 
 def helps(finding: Finding, scale: float) -> bool:
-    """Whether a crack may be avoided by a span, or by one over a thickness, so much smaller.
+    """Whether a crack may be avoided by a span, or a ratio of span to thickness, ``scale`` times.
 
-    Stress goes down by the square at the very most (a strip under its own weight, of one
-    thickness); what that does not settle need not be tried.
+    Stress falls by the square at most (a strip under its own weight, of one thickness); a change
+    that this does not settle need not be tried.
+
+    Source
+    ------
+    Strength of materials: ``σ = 3 ρ g L² / 4 h`` of a strip on its ends.
     """
     stress, limit = finding.measured.get("stress_mpa"), finding.limit.get("stress_mpa")
     if not isinstance(stress, float) or not isinstance(limit, float):

@@ -1,4 +1,4 @@
-"""What a good maker would offer where a slab would crack, tip or stand on nothing."""
+"""Options where a slab would crack, tip or have no support."""
 
 from __future__ import annotations
 
@@ -11,10 +11,11 @@ from shapely.geometry import shape as geometry
 
 from ledgerstone import plane
 from ledgerstone.checks import Finding
+from ledgerstone.json_types import KeyPath
 from ledgerstone.order import LShape, Order, Point, Rectangle, Rests, Round, Slab, Unit
 from ledgerstone.outline import XY, finished_size_mm, side_names
 from ledgerstone.quantities import Length
-from ledgerstone.remedies.change import Change, Path
+from ledgerstone.remedies.change import Change
 from ledgerstone.remedies.laid_out import moved_by
 from ledgerstone.remedies.option import ROUND_TO_MM, Option, resized_cutout
 from ledgerstone.remedies.policy import has_its_size
@@ -32,7 +33,7 @@ _LEG_IN_MM = 80.0
 _BEST_LEG_SHARE = 0.22  # near 0.207 of the length from each end, where the moments are least
 _LEG_SHARES = (_BEST_LEG_SHARE, 0.1)
 _RIM_SHARES = (0.7, 0.8)  # of the radius; near 0.7 of it, the moments of a round are least
-_MOST_LEGS = 18
+_MAX_LEGS = 18
 _RAILS = ("cabinet", "hardwood", "steel")  # each stiffer than the one before
 _SIZES = ("length", "width")
 _HANGS_MM = 100.0  # what hangs over further is not bedded
@@ -132,7 +133,7 @@ def other_rests(
     yield from _more_rests(finding.slab, order, shape)
 
 
-def _shorter_overhangs(finding: Finding, slab: Slab, base: Path) -> Iterator[Option]:
+def _shorter_overhangs(finding: Finding, slab: Slab, base: KeyPath) -> Iterator[Option]:
     """Overhangs that a slab of its own size may have less of: its units then come further out."""
     for side, overhang in slab.rests.overhang.items() if slab.rests is not None else ():
         for share in (0.9, 0.75, 0.6, 0.5, 0.35, 0.2):
@@ -144,7 +145,7 @@ def _shorter_overhangs(finding: Finding, slab: Slab, base: Path) -> Iterator[Opt
                 yield Option("overhang", (change,), 2.0 + 8 * (1 - share))
 
 
-def _legs(finding: Finding, slab: Slab, shape: Shape, base: Path) -> Iterator[Option]:
+def _legs(finding: Finding, slab: Slab, shape: Shape, base: KeyPath) -> Iterator[Option]:
     """The leg under nothing moved; all of them to the middle, or to the best places; two more."""
     rests = slab.rests
     if rests is None:
@@ -158,7 +159,7 @@ def _legs(finding: Finding, slab: Slab, shape: Shape, base: Path) -> Iterator[Op
         )
         if at != rests.at:
             yield Option(f"legs-{k}", (Change((*base, "at"), at),), cost)
-    if len(rests.at) <= _MOST_LEGS and not isinstance(slab.outline, Round):
+    if len(rests.at) <= _MAX_LEGS and not isinstance(slab.outline, Round):
         x0, _, x1, _ = shape.outline.bounds
         ys = sorted(leg.y.mm for leg in rests.at)
         x = rests.at[0].x.like((x0 + x1) / 2, to_mm=ROUND_TO_MM)
@@ -197,17 +198,17 @@ def _places(slab: Slab, rests: Rests, shape: Shape) -> Iterator[tuple[float, lis
             yield cost, order if len(set(order)) == count else corners
 
 
-def _stiffer_rails(rests: Rests, base: Path) -> Iterator[Option]:
-    """Stiffer rails across the units than were told, the next stiffer first.
+def _stiffer_rails(rests: Rests, base: KeyPath) -> Iterator[Option]:
+    """Stiffer rails across the units than the order's, the next stiffer first.
 
-    Where none were told, those that suffice are a condition already.
+    Where the order gives none, those that suffice are a condition already.
     """
     stiffer = _RAILS[_RAILS.index(rests.rails) + 1 :] if rests.rails is not None else ()
     for k, rail in enumerate(stiffer):
         yield Option("rails", (Change((*base, "rails"), rail),), 0.5 + 0.1 * k)
 
 
-def _end_panels(rests: Rests, base: Path) -> Iterator[Option]:
+def _end_panels(rests: Rests, base: KeyPath) -> Iterator[Option]:
     """A side panel under each end at which a gap stands: nothing else carries it there."""
     units = list(rests.units)
     for at in (0, -1):
@@ -220,8 +221,8 @@ def _end_panels(rests: Rests, base: Path) -> Iterator[Option]:
         yield Option("end-panels", (Change((*base, "units"), tuple(units)),), 0.8)
 
 
-def _moved_leg(finding: Finding, rests: Rests, shape: Shape, base: Path) -> Iterator[Option]:
-    """The leg that stands under nothing, moved to the nearest concrete with room for its pad."""
+def _moved_leg(finding: Finding, rests: Rests, shape: Shape, base: KeyPath) -> Iterator[Option]:
+    """Return a leg under no concrete, moved to the nearest concrete with room for its pad."""
     if finding.check != "rest-under-nothing" or "/at/" not in finding.at[0]:
         return
     k = int(finding.at[0].rpartition("/")[2])
@@ -269,13 +270,13 @@ def _more_rests(i: int, order: Order, shape: Shape) -> Iterator[Option]:
 
 
 def _bedded(k: int, slab: Slab, rests: Rests) -> Iterator[Change]:
-    """Bed a slab all over; one that has its size from its units is then told it outright."""
+    """Bed a slab all over; one sized by its units then has its size in the order."""
     yield Change(("slabs", k, "rests"), Rests("full", fixed=rests.fixed))
     outline = slab.outline
     if slab.size_from != "over-units" or not isinstance(outline, Rectangle | LShape):
         return
     yield Change(("slabs", k, "size_from"), "finished")
-    told = (outline.length, outline.width)
-    for name, old, now_mm in zip(_SIZES, told, finished_size_mm(slab, 0.0), strict=True):
+    as_ordered = (outline.length, outline.width)
+    for name, old, now_mm in zip(_SIZES, as_ordered, finished_size_mm(slab, 0.0), strict=True):
         if now_mm != old.mm:
             yield Change(("slabs", k, "outline", name), moved_by(old, now_mm - old.mm))

@@ -1,4 +1,4 @@
-"""What a changed order comes to when it is read anew and checked whole."""
+"""The outcome of a changed order that is read and checked whole."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ from ledgerstone.remedies.state import State
 
 @dataclass(frozen=True, slots=True)
 class Outcome:
-    """What a changed order came to: the order as understood, and its checks."""
+    """Outcome of a changed order: the order as understood, and its checks."""
 
     order: Order
     checked: Checked
@@ -25,12 +25,12 @@ class Outcome:
 
     @property
     def price(self) -> Price | None:
-        """What the customer would be asked, where nothing stops it."""
-        whole = self.checked.worked_out
+        """The price, if nothing stops the order."""
+        whole = self.checked.records
         return None if whole is None else whole.priced.price
 
 
-# Tries a state as a patch of the order as it was sent: None where that is not understood.
+# Tries a state as a patch of the order as it was sent: None if that is not understood.
 Trial = Callable[[State], Outcome | None]
 
 
@@ -43,7 +43,7 @@ class Trials:
     whole
         On the order as it was sent, by every check: the proof.
     alone
-        Works an order of one slab out, as far as its shape and strength.
+        An order of one slab, by the checks of shape and strength.
     """
 
     whole: Trial

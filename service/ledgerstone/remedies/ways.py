@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from decimal import Decimal
 
-from ledgerstone.checks import Checked, WorkedOut
+from ledgerstone.checks import Checked, StageRecords
 from ledgerstone.order import Order, Shade
 from ledgerstone.price import Price
 from ledgerstone.remedies.budget import Budget
@@ -17,16 +17,16 @@ from ledgerstone.remedies.words import Sentences, say
 from ledgerstone.strength.concrete import flexural_factor
 from ledgerstone.wording import english
 
-MOST_WAYS = 3
-LEAST_SHARE = Decimal("0.015")  # what saves less is not worth a customer's while
-LIGHTER_SHARE, SOONER_DAYS = 0.1, 3  # but it may be worth it for these, where it costs less
-# Not where a rest is low: a thinner slab follows that more easily.
+MAX_WAYS = 3
+MIN_SHARE = Decimal("0.015")  # of the price: a smaller saving is not offered
+LIGHTER_SHARE, SOONER_DAYS = 0.1, 3  # lighter or sooner by this, any saving is offered
+# Not with a low rest: a thinner slab bends down to it more easily.
 _BY_LOAD = ("own-weight", "even-load", "somebody-sitting", "somebody-standing", "somebody-leaning")
 
 
 @dataclass(frozen=True, slots=True)
 class Saving:
-    """A change that saves, proved by every check: what is then asked, and what else it saves.
+    """A change that saves, verified by every check: its price, and the mass and days saved.
 
     Attributes
     ----------
@@ -54,7 +54,7 @@ def ways_to_save(checked: Checked, trial: Trial, budget: Budget) -> tuple[Saving
     Each is proved by every check, adds no caution, costs less, comes no later, and keeps sizes in
     plan, cut-outs and finish.
     """
-    now = checked.worked_out
+    now = checked.records
     if now is None:
         return ()
     order, total = now.planned.order, now.priced.price.total
@@ -63,7 +63,7 @@ def ways_to_save(checked: Checked, trial: Trial, budget: Budget) -> tuple[Saving
     for changes in _candidates(order, now):
         state = start(order).after(changes)
         outcome = trial(state) if budget.tries(state.order, by="ways") else None
-        then = outcome.checked.worked_out if outcome is not None else None
+        then = outcome.checked.records if outcome is not None else None
         if outcome is None or then is None or _adds_a_caution(outcome, known):
             continue
         price = then.priced.price
@@ -72,13 +72,13 @@ def ways_to_save(checked: Checked, trial: Trial, budget: Budget) -> tuple[Saving
         if sooner < 0:
             continue
         much = lighter >= LIGHTER_SHARE * _kg(now) or sooner >= SOONER_DAYS
-        if total - price.total >= total * LEAST_SHARE or (much and price.total < total):
+        if total - price.total >= total * MIN_SHARE or (much and price.total < total):
             found.append(Saving(say(state), state, price, lighter, sooner))
-    return tuple(sorted(found, key=lambda way: way.price.total)[:MOST_WAYS])
+    return tuple(sorted(found, key=lambda way: way.price.total)[:MAX_WAYS])
 
 
-def _kg(worked_out: WorkedOut) -> float:
-    planned = worked_out.planned
+def _kg(records: StageRecords) -> float:
+    planned = records.planned
     pairs = zip(planned.slab_kg, planned.order.slabs, strict=True)
     return sum(kg * slab.quantity for kg, slab in pairs)
 
@@ -88,7 +88,7 @@ def _adds_a_caution(outcome: Outcome, known: set[str]) -> bool:
     return not cautions <= known
 
 
-def _candidates(order: Order, now: WorkedOut) -> Iterable[Changes]:
+def _candidates(order: Order, now: StageRecords) -> Iterable[Changes]:
     yield from _thinner(order, now)
     yield from _other_delivery(order, now)
     yield from _ordinary_shade(order, now)
@@ -96,8 +96,8 @@ def _candidates(order: Order, now: WorkedOut) -> Iterable[Changes]:
         yield (Change(("heated_curing",), new=False),)
 
 
-def _thinner(order: Order, now: WorkedOut) -> Iterable[Changes]:
-    """Every slab at the next thinner stocked thickness, where none is sure to crack."""
+def _thinner(order: Order, now: StageRecords) -> Iterable[Changes]:
+    """Yield every slab at the next thinner stocked thickness, unless one surely cracks."""
     changes = []
     for i, slab in enumerate(order.slabs):
         stocked = now.planned.workshop.shaping.thicknesses_mm
@@ -111,11 +111,15 @@ def _thinner(order: Order, now: WorkedOut) -> Iterable[Changes]:
         yield tuple(changes)
 
 
-def _cracks_for_sure(now: WorkedOut, i: int, thickness_mm: float) -> bool:
-    """Whether a slab of less thickness cracks in its place: this needs no trial.
+def _cracks_for_sure(now: StageRecords, i: int, thickness_mm: float) -> bool:
+    """Return whether a slab of less thickness cracks in its place: this needs no trial.
 
-    Its stress rises as it gets thinner at the least: so much under its own weight, which goes down
-    with it, and by the square under what stands on it. Its strength is trusted a little more.
+    A lower bound of its stress: it rises as ``1 / h`` under its own weight, which falls with ``h``,
+    and as ``1 / h²`` under other loads. The trusted strength rises by the flexural factor.
+
+    Source
+    ------
+    Strength of materials; EN 1992-1-1 (3.23) for the factor.
     """
     old_mm = now.planned.order.slabs[i].thickness.mm
     trusted = flexural_factor(thickness_mm) / flexural_factor(old_mm)
@@ -123,7 +127,7 @@ def _cracks_for_sure(now: WorkedOut, i: int, thickness_mm: float) -> bool:
     return any(v.utilisation * old_mm / thickness_mm > trusted for v in verdicts)
 
 
-def _other_delivery(order: Order, now: WorkedOut) -> Iterable[Changes]:
+def _other_delivery(order: Order, now: StageRecords) -> Iterable[Changes]:
     """Collection; or a pallet to the kerb in place of a van."""
     if order.delivery.kind == "collect":
         return
@@ -133,7 +137,7 @@ def _other_delivery(order: Order, now: WorkedOut) -> Iterable[Changes]:
         yield (Change(("delivery", "kind"), "pallet"),)
 
 
-def _ordinary_shade(order: Order, now: WorkedOut) -> Iterable[Changes]:
+def _ordinary_shade(order: Order, now: StageRecords) -> Iterable[Changes]:
     """The palette's first shade, where a slab asked for one that costs extra."""
     palette = {shade.name: shade for shade in now.planned.workshop.palette}
     usual = next((shade for shade in palette.values() if not shade.extra_per_m3), None)

@@ -1,7 +1,7 @@
-"""What changed, as messages: one sentence for everything that changes about one thing.
+"""The changes of an order as messages: one sentence for all changes of one part.
 
-Everything is said by comparing the order as sent with the order as it stands, each thing under the
-name that the customer gave it, wherever it has got to meanwhile.
+The messages come from comparing the order as sent with the changed order; each part keeps the
+name that the customer gave it, wherever it is now.
 """
 
 from __future__ import annotations
@@ -24,9 +24,9 @@ Sentences = tuple[Message, ...]
 
 
 def say(state: State) -> tuple[Sentences, ...]:
-    """Say what turns the order as sent into this one: slab by slab, then what is of all of them.
+    """State what turns the order as sent into this one: slab by slab, then what is of all of them.
 
-    Each part is what changed about one thing, in one or more sentences.
+    Each item is the change of one part, in one or more sentences.
     """
     said: list[Sentences] = []
     for i, sent in enumerate(state.sent.slabs):
@@ -71,8 +71,8 @@ def _members(piece: SlabOrigin, slab: Slab) -> dict[str, list[Change]]:
         groups.setdefault(str(change.path[0]), []).append(change)
     cast = (finished_size_mm(piece.was, 0.0), finished_size_mm(slab, 0.0))
     if "size_from" in groups and math.dist(*cast) < _ALIKE_MM:
-        groups.pop("outline", None)  # told outright now, it is as large as it was
-        groups["size_from"] = groups.pop("size_from")  # said last
+        groups.pop("outline", None)  # now given in the order, at the size it had
+        groups["size_from"] = groups.pop("size_from")  # stated last
     return groups
 
 

@@ -1,6 +1,6 @@
-"""From hours of hands and hours of waiting to days: the workshop's calendar and one order in it.
+"""From hours of work and of waiting to days: the workshop's calendar and one order in it.
 
-Hands work in working hours alone and waits run all the time. Jobs are begun in a fixed order in
+Hands work in working hours only; waits run all the time. Jobs are begun in a fixed order in
 which no start overtakes another, so that what takes longer, comes later or is booked never makes
 an order ready sooner.
 """
@@ -13,7 +13,7 @@ from datetime import date
 
 from ledgerstone.schedule.booking import Booking, last_day, minute_at
 from ledgerstone.schedule.clock import WorkingTime, calendar_of, hours_of_day, place_of
-from ledgerstone.schedule.days import WEEKDAYS, NeverWorked, WorkingCalendar
+from ledgerstone.schedule.days import WEEKDAYS, NoWorkingDay, WorkingCalendar
 from ledgerstone.schedule.fingerprint import KNOWN_FOR, calendar_fingerprint
 from ledgerstone.schedule.jobs import Resources, ScheduledJob, TableLoad, schedule_jobs
 from ledgerstone.schedule.loads import cast_together, loads_of, moulds_to_try
@@ -30,7 +30,7 @@ __all__ = [
     "WEEKDAYS",
     "Booking",
     "LeadTime",
-    "NeverWorked",
+    "NoWorkingDay",
     "ScheduledJob",
     "StageDays",
     "TableLoad",
@@ -75,8 +75,8 @@ def lead_time(
     Parameters
     ----------
     bookings
-        All that is booked: it stands in the place of the workshop's ``orders_ahead_days``, which
-        count where no calendar is read, and so None is given.
+        All that is booked. It replaces the workshop's ``orders_ahead_days``, which count where no
+        calendar is read: None.
     days_on_the_road
         Working days, at most; with 0 it is there when it is ready.
     by_carrier
@@ -85,7 +85,7 @@ def lead_time(
 
     Raises
     ------
-    NeverWorked
+    NoWorkingDay
         There is no day by which it can be ready.
     """
     ahead = days_ahead(workshop, bookings)
@@ -107,24 +107,24 @@ def lead_time(
     stages += _in_hand(workshop.days.buffer, done, ready)
     road = WorkingCalendar(place_of(workshop)) if by_carrier else calendar
     first, last = _arrives(ready, days_on_the_road, road)
-    told, laid, on = tuple(stages), tuple(work), tuple(on_table)
-    return LeadTime(ready, today, first, last, stages=told, work=laid, on_table=on)
+    laid, on = tuple(work), tuple(on_table)
+    return LeadTime(ready, today, first, last, stages=tuple(stages), work=laid, on_table=on)
 
 
 def _arrives(ready: date, days: int, road: WorkingCalendar) -> tuple[date, date]:
-    """Say from which day until which it may be there."""
+    """Return the first and last possible day of arrival."""
     if days == 0:
         return ready, ready
     return road.add_working_days(ready, 1), road.add_working_days(ready, days)
 
 
 def days_ahead(workshop: Workshop, bookings: Sequence[Booking] | None) -> int:
-    """Working days of work already taken on, where no calendar tells of it."""
+    """Working days of work already taken on, where no calendar is read."""
     return workshop.calendar.orders_ahead_days if bookings is None else 0
 
 
 def _queue(ahead: int, today: date, queued: date, summary: StageSummary) -> StageDays:
-    """Tell the wait for the work that was taken on before."""
+    """Return the wait for work that was accepted before."""
     why = Message("stage-queue", days=ahead)
     return StageDays("queue", today, queued, (why, *summary.shut(today, queued)))
 

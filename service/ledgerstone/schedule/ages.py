@@ -9,24 +9,33 @@ from ledgerstone.schedule.booking import day_at
 from ledgerstone.strength.concrete import ageing_rate
 from ledgerstone.workshop.records import Workshop
 
-MOST_DAYS = 400
+MAX_DAYS = 400
+A_DAY = timedelta(days=1)
 
 
 def ages_of(days: LeadTime, slab: int, workshop: Workshop) -> dict[date, float]:
-    """A slab's age at each day's beginning, adjusted to 20 °C, as warm as the workshop goes on.
+    """A slab's age in days, adjusted to 20 °C, at the start of each day.
 
-    Source: EN 1992-1-1 (B.10). Of several pieces the last one's; in a heated tent, as warm as it.
+    Of several pieces it is the last one's. The temperature is the workshop's by month; in a heated
+    tent, the tent's.
+
+    Source
+    ------
+    EN 1992-1-1 (B.10).
     """
     cast = [one for one in days.work if one.job.step.slab == slab and one.job.step.stage == "cast"]
     if not cast:
         return {}
     poured = day_at(max(one.ends for one in cast))
-    tents = [(day_at(one.wait_ends), one.job.step.warm_c) for one in cast]
-    ages, age = {}, 0.0
-    for number in range(MOST_DAYS):
-        day = poured + timedelta(days=number)
+    rates = [ageing_rate(celsius) for celsius in workshop.handling.workshop_c]
+    tents = [
+        (day_at(one.wait_ends), ageing_rate(one.job.step.warm_c))
+        for one in cast
+        if one.job.step.warm_c is not None
+    ]
+    ages, age, day = {}, 0.0, poured
+    for _ in range(MAX_DAYS):
         ages[day] = age
-        celsius = workshop.handling.workshop_c[day.month - 1]
-        warm = [c for until, c in tents if c is not None and day < until]
-        age += ageing_rate(max([celsius, *warm]))
+        age += max([rates[day.month - 1], *(rate for until, rate in tents if day < until)])
+        day += A_DAY
     return ages

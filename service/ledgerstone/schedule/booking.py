@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import date, time
 from typing import Literal
 
-Holds = Literal["people", "table", "both"]
+BookedResource = Literal["people", "table", "both"]
 MINUTES_A_DAY = 1440
 
 
@@ -21,7 +21,7 @@ class Booking:
     first: date
     last: date
     why: str
-    holds: Holds = "people"
+    holds: BookedResource = "people"
     starts: time = time.min
     ends: time | None = None
 

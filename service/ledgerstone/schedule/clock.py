@@ -1,4 +1,4 @@
-"""Working time to the minute: where hands begin and how far they come."""
+"""Working time to the minute: when work begins and when it is done."""
 
 from __future__ import annotations
 
@@ -7,13 +7,13 @@ from collections.abc import Iterable, Sequence
 from datetime import date
 
 from ledgerstone.schedule.booking import MINUTES_A_DAY, Booking, minute_at
-from ledgerstone.schedule.days import ONE_DAY, NeverWorked, Span, WorkingCalendar, merged
+from ledgerstone.schedule.days import ONE_DAY, MinuteSpan, NoWorkingDay, WorkingCalendar, merged
 from ledgerstone.workshop.records import Workshop
 
 _LONGEST_PLAN_DAYS = 36_600
 
 
-def hours_of_day(workshop: Workshop) -> Span:
+def hours_of_day(workshop: Workshop) -> MinuteSpan:
     """Return the minutes of a day between which hands work; at least one of them."""
     minutes = max(1, round(workshop.calendar.hours_per_day * 60))
     start = min(round(workshop.bench.day_starts_at * 60), MINUTES_A_DAY - minutes)
@@ -41,7 +41,7 @@ def place_of(workshop: Workshop) -> str:
     return f"{identity.country}-{identity.region}" if identity.region else identity.country
 
 
-def _whole_days(booking: Booking, hours: Span) -> tuple[date, date] | None:
+def _whole_days(booking: Booking, hours: MinuteSpan) -> tuple[date, date] | None:
     """First and last of the days whose working hours a booking of people takes whole."""
     if booking.holds == "table":
         return None
@@ -54,14 +54,14 @@ def _whole_days(booking: Booking, hours: Span) -> tuple[date, date] | None:
 
 
 class WorkingTime:
-    """The minutes in which hands work, from a day on; laid out as far as they are asked for.
+    """The minutes in which hands work, from a day on, computed as far as they are needed.
 
     Both ``begin`` and ``after`` keep moments in order: a later one never leads to an earlier one,
     and nor does working time with minutes left out.
     """
 
     def __init__(
-        self, calendar: WorkingCalendar, hours: Span, bookings: Iterable[Booking], first: date
+        self, calendar: WorkingCalendar, hours: MinuteSpan, bookings: Iterable[Booking], first: date
     ) -> None:
         self._calendar, self._hours, self._day = calendar, hours, first
         self._last = first.toordinal() + _LONGEST_PLAN_DAYS
@@ -76,7 +76,7 @@ class WorkingTime:
 
         Raises
         ------
-        NeverWorked
+        NoWorkingDay
         """
         while not self._ends or self._ends[-1] <= at:
             self._lay_a_day()
@@ -84,13 +84,13 @@ class WorkingTime:
         return max(at, self._starts[found])
 
     def begin_unbroken(self, at: int, minutes: int) -> int:
-        """Return the first moment from which so many minutes are worked on end.
+        """Return the first minute from which ``minutes`` are worked without a break.
 
-        More than a day's hours begin with a day that has them all.
+        Where that is more than a day's hours, the first of a day with all its hours.
 
         Raises
         ------
-        NeverWorked
+        NoWorkingDay
         """
         least = min(minutes, self._hours[1] - self._hours[0])
         self.begin(at)
@@ -102,11 +102,11 @@ class WorkingTime:
         return max(at, self._starts[found])
 
     def after(self, at: int, minutes: int) -> int:
-        """Return when so many minutes of work are done that begin at a working minute.
+        """Return the minute at which ``minutes`` of work are done that begin at a working minute.
 
         Raises
         ------
-        NeverWorked
+        NoWorkingDay
         """
         found = bisect_right(self._starts, at) - 1
         done = self._before[found] + at - self._starts[found] + minutes
@@ -123,7 +123,7 @@ class WorkingTime:
         """Lay out the next worked day, less what is booked of it."""
         day = self._calendar.first_worked(self._day)
         if day.toordinal() > self._last:
-            raise NeverWorked("the work is not done within a hundred years")
+            raise NoWorkingDay("the work is not done within a hundred years")
         self._day = day + ONE_DAY
         start, end = (minute_at(day) + minute for minute in self._hours)
         for taken_start, taken_end in self._taken_within(start, end):
@@ -131,7 +131,7 @@ class WorkingTime:
             start = taken_end
         self._stretch(start, end)
 
-    def _taken_within(self, start: int, end: int) -> list[Span]:
+    def _taken_within(self, start: int, end: int) -> list[MinuteSpan]:
         taken, at = self._taken, self._at_taken
         while at < len(taken) and taken[at][1] <= start:
             at += 1

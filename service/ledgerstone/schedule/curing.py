@@ -1,4 +1,4 @@
-"""How long concrete stays damp and when it has the age it needs, by the warmth of the shed."""
+"""How long concrete stays damp and when it has the age it needs, by the workshop's temperature."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from datetime import date
 from types import MappingProxyType
 
 from ledgerstone.schedule.booking import MINUTES_A_DAY, day_at, minute_at
-from ledgerstone.schedule.days import NeverWorked
+from ledgerstone.schedule.days import NoWorkingDay
 from ledgerstone.strength.concrete import CementClass, ageing_rate
 
 # Days of damp cover of EN 13670's class 2 (table F.1) by the warmth of the face: at 25 °C and
@@ -24,21 +24,20 @@ Rate = Callable[[float], float]
 
 
 def damp_days(celsius: float, cement: CementClass) -> float | None:
-    """Return the days of damp cover that class 2 asks at a temperature; None where none count.
+    """Return the days of damp cover that class 2 requires at a temperature; None below 5 °C.
 
-    Notes
-    -----
-    Source: EN 13670 8.5 and table F.1, class 2, values from memory. Time below 5 °C counts for
-    nothing.
+    Source
+    ------
+    EN 13670 8.5 and table F.1, class 2, values from memory. Time below 5 °C does not count.
     """
     return next((days for least, days in CLASS_2[cement] if celsius >= least), None)
 
 
 @dataclass(frozen=True, slots=True)
 class Warmth:
-    """How warm a piece is: the shed's warmth by month, or a heated tent's while it is under it.
+    """A piece's temperature, °C: the workshop's by month, or a heated tent's while it is in it.
 
-    ``tent_until`` is the minute at which it leaves the tent; None is that it stays there.
+    ``tent_until`` is the minute at which it leaves the tent; None if it stays there.
     """
 
     by_month: Sequence[float]
@@ -46,7 +45,7 @@ class Warmth:
     tent_until: int | None = None
 
     def at(self, minute: int) -> tuple[float, int]:
-        """Return the warmth at a minute, and the minute until which it stays as it is."""
+        """Return the temperature, °C, at a minute, and the minute at which it next changes."""
         day = day_at(minute)
         celsius, end = self.by_month[day.month - 1], _next_month(day)
         if self.tent_c is None or (self.tent_until is not None and minute >= self.tent_until):
@@ -73,11 +72,11 @@ def aged_by(poured: int, age_days: float, warmth: Warmth) -> int:
 
 
 def _gained(start: int, wanted: float, rate: Rate, warmth: Warmth) -> int:
-    """Return the minute at which so much is gained, at each warmth's own rate for a day.
+    """Return the minute at which ``wanted`` is gained, at each temperature's own rate per day.
 
     Raises
     ------
-    NeverWorked
+    NoWorkingDay
         Nothing is gained in a whole year.
     """
     at, still, idle = start, wanted, 0
@@ -86,7 +85,7 @@ def _gained(start: int, wanted: float, rate: Rate, warmth: Warmth) -> int:
         gain = rate(celsius)
         idle = 0 if gain > 0.0 else idle + 1
         if idle > len(warmth.by_month):
-            raise NeverWorked("the shed is too cold for concrete to cure in any month")
+            raise NoWorkingDay("the shed is too cold for concrete to cure in any month")
         within = gain * (end - at) / MINUTES_A_DAY
         if within >= still:
             return at + math.ceil(still / gain * MINUTES_A_DAY - 1e-6)

@@ -15,7 +15,7 @@ class DayWork:
     Attributes
     ----------
     slab
-        Its number from 0; None for what is done for the whole order.
+        Its number from 0; None for what is done for all slabs of an order of several.
     stages
         Which stages of the work, in the order in which they are begun.
     people
@@ -31,11 +31,17 @@ class DayWork:
 
 
 def work_by_day(lead: LeadTime) -> tuple[DayWork, ...]:
-    """Gather the jobs that take hands by day and slab, in the order in which they begin."""
+    """Gather the jobs that take hands by day and slab, in the order in which they begin.
+
+    What is done for an order of one slab is done at that slab.
+    """
+    slabs = {one.job.piece.slab for one in lead.work} - {None}
+    whole = slabs.pop() if len(slabs) == 1 else None
     together: dict[tuple[date, int | None], list[ScheduledJob]] = {}
     for one in sorted(lead.work, key=lambda job: job.starts):
         if one.people:
-            key = (one.begins_at.date(), one.job.piece.slab)
+            slab = one.job.piece.slab
+            key = (one.begins_at.date(), whole if slab is None else slab)
             together.setdefault(key, []).append(one)
     return tuple(_day_work(day, slab, jobs) for (day, slab), jobs in together.items())
 

@@ -1,4 +1,4 @@
-"""Which days are worked, and working days counted."""
+"""Which days are worked, and counting of working days."""
 
 from __future__ import annotations
 
@@ -11,10 +11,10 @@ from ledgerstone.workshop.public_holidays import public_holidays
 WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 LONGEST_SEARCH_DAYS = 3660
 ONE_DAY = timedelta(days=1)
-Span = tuple[int, int]
+MinuteSpan = tuple[int, int]
 
 
-class NeverWorked(ValueError):
+class NoWorkingDay(ValueError):
     """No day is worked within ten years, or the work would not be done in a lifetime."""
 
 
@@ -57,7 +57,7 @@ class WorkingCalendar:
         self._starts = [first for first, _ in self._closed]
 
     def is_worked(self, day: date) -> bool:
-        """Say whether hands work on a day."""
+        """Return whether hands work on a day."""
         if day.weekday() not in self._worked or self.holiday(day) is not None:
             return False
         return not _lies_in(day.toordinal(), self._closed, self._starts)
@@ -70,7 +70,7 @@ class WorkingCalendar:
         return f"{day:%m-%d}" if (day.month, day.day) in self._added else None
 
     def _is_worked_holiday(self, name: str) -> bool:
-        """Whether hands work on it; of two holidays on one day both must be worked."""
+        """Return whether hands work on it; of two holidays on one day both must be worked."""
         return all(one.strip().casefold() in self._worked_holidays for one in name.split(";"))
 
     def first_worked(self, day: date) -> date:
@@ -78,7 +78,7 @@ class WorkingCalendar:
 
         Raises
         ------
-        NeverWorked
+        NoWorkingDay
             None is worked within ten years.
         """
         try:
@@ -88,14 +88,14 @@ class WorkingCalendar:
                     return candidate
         except OverflowError:
             pass
-        raise NeverWorked("no day is worked within ten years")
+        raise NoWorkingDay("no day is worked within ten years")
 
     def add_working_days(self, day: date, n: int) -> date:
         """Return the n-th worked day after ``day``; with 0, ``first_worked(day)``.
 
         Raises
         ------
-        NeverWorked
+        NoWorkingDay
             None is worked within ten years.
         """
         if n == 0:
@@ -105,9 +105,9 @@ class WorkingCalendar:
         return day
 
 
-def merged(spans: Iterable[Span]) -> list[Span]:
+def merged(spans: Iterable[MinuteSpan]) -> list[MinuteSpan]:
     """Sort spans ``[start, end)`` and join those that touch or overlap; empty ones are left out."""
-    joined: list[Span] = []
+    joined: list[MinuteSpan] = []
     for start, end in sorted(span for span in spans if span[0] < span[1]):
         if joined and start <= joined[-1][1]:
             joined[-1] = (joined[-1][0], max(end, joined[-1][1]))
@@ -116,6 +116,6 @@ def merged(spans: Iterable[Span]) -> list[Span]:
     return joined
 
 
-def _lies_in(at: int, spans: Sequence[Span], starts: Sequence[int]) -> bool:
+def _lies_in(at: int, spans: Sequence[MinuteSpan], starts: Sequence[int]) -> bool:
     found = bisect_right(starts, at) - 1
     return found >= 0 and at < spans[found][1]

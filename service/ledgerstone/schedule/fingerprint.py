@@ -1,4 +1,4 @@
-"""What a promised day rests on: what is booked, and the public holidays, up to that day."""
+"""Fingerprint of what a promised day depends on: bookings and public holidays up to that day."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ from ledgerstone.schedule.clock import place_of
 from ledgerstone.schedule.days import ONE_DAY, WorkingCalendar
 from ledgerstone.workshop.records import Workshop
 
-# How long what is over is still known: a calendar file is read from so long before the day.
+# A calendar file is read from this long before the day.
 KNOWN_FOR = timedelta(days=62)
 
 
@@ -20,8 +20,8 @@ def calendar_fingerprint(
 ) -> str:
     """Return 8 hexadecimal digits for what is taken between two days, both ends included.
 
-    Whose work it is does not bear on them, nor does anything before or after. Closures are the
-    profile's, which has a fingerprint of its own.
+    They do not depend on whose work it is, nor on anything before or after. Closures are in the
+    profile, which has its own fingerprint.
     """
     start, end = minute_at(first), minute_at(last) + 24 * 60
     taken = set()

@@ -1,4 +1,4 @@
-"""The text of an iCalendar file becomes bookings (RFC 5545): nothing of it is guessed."""
+"""Bookings read from the text of an iCalendar file (RFC 5545), without guesses."""
 
 from __future__ import annotations
 
@@ -14,87 +14,90 @@ from zoneinfo import ZoneInfo
 import icalendar
 import recurring_ical_events
 
-from ledgerstone.schedule.booking import Booking, Holds
+from ledgerstone.message import Message
+from ledgerstone.schedule.booking import BookedResource, Booking
 from ledgerstone.schedule.fingerprint import KNOWN_FOR
-from ledgerstone.schedule.occurrences import is_within_days, most_occurrences, stands_still
+from ledgerstone.schedule.occurrences import (
+    has_zero_interval,
+    is_within_days,
+    most_occurrences,
+    without_empty_rules,
+)
 from ledgerstone.workshop.records import BookingRules
 
 LARGEST_TEXT = 4_000_000
-MOST_EVENTS = 20_000
+MAX_EVENTS = 20_000
 AHEAD = timedelta(days=3 * 366)
 A_YEAR = timedelta(days=366)
 _FOREVER = date(9000, 1, 1)
-_NOT_DAILY = (
-    "An entry of the calendar file recurs more often than daily. Write it as hours of each day."
-)
-_STANDS_STILL = "An entry of the calendar file recurs at an interval of zero. Write at least 1."
-_TOO_MANY_ENTRIES = "The calendar file has more entries than we read: 20 000."
-_TOO_MANY_DAYS = (
-    "The calendar file's entries recur on more days than we read: 20 000 in all. End those that are"
-    " over, or export the coming years alone."
-)
 _BAD = (ValueError, KeyError, TypeError, AttributeError, IndexError, OverflowError)
 
 
 @dataclass(frozen=True, slots=True)
 class CalendarRead:
-    """What became of a calendar file: its bookings, or in ``says`` why there are none to trust.
+    """What became of a calendar file: its bookings, or in ``why_not`` why there are none to trust.
 
-    ``fingerprint`` is of the bookings alone: a file exported anew without a change has the same.
+    ``fingerprint`` is of the bookings only: a file exported again without a change has the same.
     """
 
     bookings: tuple[Booking, ...] = ()
-    says: str = ""
+    why_not: Message | None = None
     fingerprint: str = ""
 
     @property
     def known(self) -> tuple[Booking, ...] | None:
-        """All that is booked; None where no calendar was read."""
+        """All that is booked; None if no calendar was read."""
         return self.bookings if self.fingerprint else None
 
 
 def read_bookings(text: str, rules: BookingRules, timezone: str, today: date) -> CalendarRead:
     """Read what is booked from an iCalendar text, from two months ago to three years ahead.
 
-    Where entries go on for a year beyond, all of that is held: nothing is promised there.
+    Where entries recur for a year beyond, all time after it is booked: no day is promised there.
     """
     fault = _fault(text)
-    if fault:
-        return CalendarRead(says=fault)
+    if fault is not None:
+        return CalendarRead(why_not=fault)
     try:
         calendar = icalendar.Calendar.from_ical(text)
         fault = _kept_to_what_holds(calendar, rules, today)
-        if fault:
-            return CalendarRead(says=fault)
+        if fault is not None:
+            return CalendarRead(why_not=fault)
         taken = tuple(_taken(calendar, rules, ZoneInfo(timezone), today))
     except _BAD:
-        return CalendarRead(says="The calendar file does not read as a calendar. Export it again.")
-    if len(taken) > MOST_EVENTS:
-        return CalendarRead(says=_TOO_MANY_ENTRIES)
+        return CalendarRead(why_not=Message("calendar-unread"))
+    if len(taken) > MAX_EVENTS:
+        return CalendarRead(why_not=_too_many_entries())
     taken = tuple(sorted(set(taken), key=lambda one: (one.minutes, one.holds, one.why)))
-    return CalendarRead(taken, "", fingerprint_of(taken))
+    return CalendarRead(taken, None, fingerprint_of(taken))
 
 
 def fingerprint_of(bookings: tuple[Booking, ...]) -> str:
-    """Return 16 hexadecimal digits for what is booked; whose work it is does not bear on them."""
-    told = "\n".join(f"{one.minutes} {one.holds}" for one in bookings)
-    return hashlib.sha256(told.encode()).hexdigest()[:16]
+    """Return 16 hexadecimal digits for what is booked, independent of whose work it is."""
+    text = "\n".join(f"{one.minutes} {one.holds}" for one in bookings)
+    return hashlib.sha256(text.encode()).hexdigest()[:16]
 
 
-def _fault(text: str) -> str:
-    """Say what keeps a text from being a whole calendar, or nothing."""
+def _fault(text: str) -> Message | None:
+    """Return why a text is no complete calendar; None if it is one."""
     if len(text) > LARGEST_TEXT:
-        return "The calendar file is larger than 4 MB. Export the coming years alone."
+        return Message("calendar-too-large")
     lines = text.strip().upper()
     if not lines.startswith("BEGIN:VCALENDAR"):
-        return "The calendar file is not an iCalendar file. Export it again, as .ics."
+        return Message("calendar-not-ics")
     begun, ended = lines.count("BEGIN:VEVENT"), lines.count("END:VEVENT")
     if not lines.endswith("END:VCALENDAR") or begun != ended:
-        return "The calendar file breaks off before its end. Export it again."
-    return _TOO_MANY_ENTRIES if begun > MOST_EVENTS else ""
+        return Message("calendar-cut")
+    return _too_many_entries() if begun > MAX_EVENTS else None
 
 
-def _kept_to_what_holds(calendar: icalendar.Calendar, rules: BookingRules, today: date) -> str:
+def _too_many_entries() -> Message:
+    return Message("calendar-too-many-entries", most=MAX_EVENTS)
+
+
+def _kept_to_what_holds(
+    calendar: icalendar.Calendar, rules: BookingRules, today: date
+) -> Message | None:
     """Leave entries that hold nothing out of a calendar; say why the others are too much to read.
 
     An entry and the exceptions to it have one UID, and stay together.
@@ -105,12 +108,14 @@ def _kept_to_what_holds(calendar: icalendar.Calendar, rules: BookingRules, today
     calendar.subcomponents = [one for one in calendar.subcomponents if id(one) not in idle]
     kept = [event for event in events if id(event) not in idle]
     if any(is_within_days(event) for event in kept):
-        return _NOT_DAILY
-    if any(stands_still(event) for event in kept):
-        return _STANDS_STILL
+        return Message("calendar-not-daily")
+    if any(has_zero_interval(event) for event in kept):
+        return Message("calendar-stands-still")
     first, last = today - KNOWN_FOR, today + AHEAD + A_YEAR
-    many = sum(most_occurrences(event, first, last) for event in kept) > MOST_EVENTS
-    return _TOO_MANY_DAYS if many else ""
+    for event in kept:
+        without_empty_rules(event, first, last)
+    many = sum(most_occurrences(event, first, last) for event in kept) > MAX_EVENTS
+    return Message("calendar-too-many-days", most=MAX_EVENTS) if many else None
 
 
 def _taken(
@@ -120,7 +125,7 @@ def _taken(
     first, last = today - KNOWN_FOR, today + AHEAD
     query = recurring_ical_events.of(calendar)
     held = (event for event in query.between(first, last) if _holds(event, rules) is not None)
-    for event in islice(held, MOST_EVENTS + 1):
+    for event in islice(held, MAX_EVENTS + 1):
         booking = _booking(event, rules, zone)
         if booking is not None:
             yield booking
@@ -129,14 +134,16 @@ def _taken(
         yield Booking(last, _FOREVER, "further ahead than the calendar is read", "both")
 
 
-def _holds(event: icalendar.Component, rules: BookingRules) -> Holds | None:
+def _holds(event: icalendar.Component, rules: BookingRules) -> BookedResource | None:
     """What an entry holds, by its categories and the words of its title; None is nothing."""
     if str(event.get("STATUS", "")).upper() == "CANCELLED":
         return None
     if str(event.get("TRANSP", "")).upper() == "TRANSPARENT":
         return None
-    told = " ".join((str(event.get("SUMMARY", "")), *_categories(event)))
-    table, people = _has(told, rules.table_words), _has(told, rules.people_words)
+    is_ours = str(event.get("UID", "")).endswith("@ledgerstone")  # titles name customers and slabs
+    title = "" if is_ours else str(event.get("SUMMARY", ""))
+    text = " ".join((title, *_categories(event)))
+    table, people = _has(text, rules.table_words), _has(text, rules.people_words)
     if table and people:
         return "both"
     if table:
@@ -144,9 +151,9 @@ def _holds(event: icalendar.Component, rules: BookingRules) -> Holds | None:
     return "people" if people or rules.others_hold_people else None
 
 
-def _has(told: str, words: Iterable[str]) -> bool:
-    """Whether a text has a word that begins with one of some; a timetable is no table."""
-    return any(re.search(rf"\b{re.escape(word)}", told, re.IGNORECASE) for word in words)
+def _has(text: str, words: Iterable[str]) -> bool:
+    """Return whether a text has a word that begins with one of some; a timetable is no table."""
+    return any(re.search(rf"\b{re.escape(word)}", text, re.IGNORECASE) for word in words)
 
 
 def _categories(event: icalendar.Component) -> list[str]:

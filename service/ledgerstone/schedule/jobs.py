@@ -1,4 +1,4 @@
-"""Jobs laid one after another into working time, on hands, machines and tables that are free.
+"""Jobs laid one by one into working time, on hands, machines and tables that are free.
 
 Jobs are begun in one fixed order and no start overtakes the one before it. So a job's start is the
 greatest of its own piece's readiness, the start before it, and the moment from which enough hands,
@@ -16,8 +16,8 @@ from datetime import datetime, time
 from ledgerstone.schedule.booking import MINUTES_A_DAY, day_at
 from ledgerstone.schedule.clock import WorkingTime
 from ledgerstone.schedule.curing import Warmth, aged_by, damp_until
-from ledgerstone.schedule.days import Span, WorkingCalendar
-from ledgerstone.schedule.loads import CastPiece, Job, Load, in_order
+from ledgerstone.schedule.days import MinuteSpan, WorkingCalendar
+from ledgerstone.schedule.loads import CastPiece, Load, PendingJob, in_order
 from ledgerstone.schedule.tables import Tables
 from ledgerstone.strength.concrete import CementClass
 from ledgerstone.work import Operation
@@ -30,17 +30,17 @@ class ScheduledJob:
 
     Attributes
     ----------
-    came
-        When its piece and its place were ready for it.
+    ready_at
+        When its piece and its place are ready for it.
     starts, ends
         When hands begin, and when its piece is done with it; hands leave at ``hands_end``.
     people
         Pairs of hands at it.
-    until
+    wait_ends
         When the wait after it is over.
     """
 
-    job: Job
+    job: PendingJob
     ready_at: int
     starts: int
     hands_end: int
@@ -117,7 +117,7 @@ def schedule_jobs(
 
     Raises
     ------
-    NeverWorked
+    NoWorkingDay
     """
     laying = _Scheduler(resources, start)
     jobs = list(in_order(steps, loads))
@@ -126,7 +126,7 @@ def schedule_jobs(
     return laying.laid, laying.on_table
 
 
-def _blocks(jobs: Sequence[Job]) -> list[tuple[int | None, list[Job]]]:
+def _blocks(jobs: Sequence[PendingJob]) -> list[tuple[int | None, list[PendingJob]]]:
     """Cut jobs into those of a load on the table, first pour to last demoulding, and the others."""
     first: dict[int, int] = {}
     last: dict[int, int] = {}
@@ -136,7 +136,7 @@ def _blocks(jobs: Sequence[Job]) -> list[tuple[int | None, list[Job]]]:
             last[job.load] = at
         elif job.frees and job.load in first:
             last[job.load] = at
-    blocks: list[tuple[int | None, list[Job]]] = []
+    blocks: list[tuple[int | None, list[PendingJob]]] = []
     done = 0
     for load, start in first.items():
         blocks.append((None, list(jobs[done:start])))
@@ -154,7 +154,7 @@ class _Scheduler:
         self.laid: list[ScheduledJob] = []
         self.on_table: list[TableLoad] = []
 
-    def lay_block(self, jobs: Sequence[Job], load: Load | None, number: int | None) -> None:
+    def lay_block(self, jobs: Sequence[PendingJob], load: Load | None, number: int | None) -> None:
         """Lay jobs; those of a load start over, later, while a booking has their table."""
         if load is None or number is None:
             self.laid += self._lay_all(jobs)
@@ -174,18 +174,18 @@ class _Scheduler:
         self._state.table_free = held[1]
         self.on_table.append(TableLoad(number, load.tables, *held))
 
-    def _held(self, laid: Sequence[ScheduledJob]) -> Span:
+    def _held(self, laid: Sequence[ScheduledJob]) -> MinuteSpan:
         """From the first pour to when the last piece is off the table."""
         casts = [one for one in laid if one.job.step.stage == "cast"]
         freed = {one.job.piece: one.ends for one in laid if one.job.frees}
         ends = [max(freed.get(one.job.piece, one.wait_ends), one.ends) for one in casts]
         return min(one.starts for one in casts), max(ends)
 
-    def _lay_all(self, jobs: Sequence[Job]) -> list[ScheduledJob]:
-        """Lay jobs one after another; what goes on unbroken begins where it can be done on end."""
+    def _lay_all(self, jobs: Sequence[PendingJob]) -> list[ScheduledJob]:
+        """Schedule jobs in order; unbroken work begins where it can be done without a break."""
         run, runs = 0, list[int]()
         for at in range(len(jobs) - 1, -1, -1):
-            follows = at + 1 < len(jobs) and _goes_on(jobs[at], jobs[at + 1])
+            follows = at + 1 < len(jobs) and _is_continued(jobs[at], jobs[at + 1])
             run = self._minutes(jobs[at]) + (run if follows else 0)
             runs.append(run if follows or jobs[at].step.unbroken else 0)
         return [self._lay(job, run) for job, run in zip(jobs, reversed(runs), strict=True)]
@@ -194,11 +194,11 @@ class _Scheduler:
         hands = self._bench.workshop.calendar.hands
         return min(step.people or hands, hands)
 
-    def _minutes(self, job: Job) -> int:
+    def _minutes(self, job: PendingJob) -> int:
         """Minutes that hands are at a job, all that share it together."""
         return math.ceil(job.step.minutes_of(job.piece.number) / self._people(job.step))
 
-    def _lay(self, job: Job, on_end: int) -> ScheduledJob:
+    def _lay(self, job: PendingJob, on_end: int) -> ScheduledJob:
         """Lay one job; ``on_end`` are the minutes that it and what follows take unbroken."""
         state, step = self._state, job.step
         ready_at = self._came(job)
@@ -216,7 +216,7 @@ class _Scheduler:
             job, ready_at, start, hands_end, ends, wait_ends, people if minutes else 0
         )
 
-    def _came(self, job: Job) -> int:
+    def _came(self, job: PendingJob) -> int:
         """When a job's piece is ready for it."""
         state = self._state
         if job.piece.slab is None:
@@ -250,13 +250,13 @@ class _Scheduler:
         return {"mixer": resources.mixers, "polisher": resources.polishers}.get(machine or "", 1)
 
     def _least(self, start: int, days: int) -> int:
-        """When a step that lasts so many working days is over, from the minute of its start."""
+        """The minute at which a step that lasts ``days`` working days is over."""
         if days <= 1:
             return start
         last = self._bench.calendar.add_working_days(day_at(start), days - 1)
         return self._bench.clock.end_of(last)
 
-    def _waits(self, job: Job, ends: int) -> int:
+    def _waits(self, job: PendingJob, ends: int) -> int:
         """When the wait after a job is over: its hours, the age that is needed, the damp cover."""
         step, state, by_month = job.step, self._state, self._bench.workshop.handling.workshop_c
         wait_ends = ends + _minutes(step.wait_hours)
@@ -274,8 +274,8 @@ class _Scheduler:
             wait_ends = max(wait_ends, damp)
         return wait_ends
 
-    def _note(self, job: Job, ends: int, wait_ends: int) -> None:
-        """Note how far a job's piece has come."""
+    def _note(self, job: PendingJob, ends: int, wait_ends: int) -> None:
+        """Record the progress of a job's piece."""
         state, piece = self._state, job.piece
         if piece.slab is None:
             state.order_ready = max(state.order_ready, wait_ends)
@@ -287,11 +287,11 @@ class _Scheduler:
                 state.poured[piece] = max(state.poured.get(piece, 0), ends)
 
 
-def _goes_on(job: Job, following: Job) -> bool:
+def _is_continued(job: PendingJob, following: PendingJob) -> bool:
     return following.step.unbroken and following.piece == job.piece
 
 
-def _shortest_hold(jobs: Sequence[Job]) -> int:
+def _shortest_hold(jobs: Sequence[PendingJob]) -> int:
     """Minutes that a load is on the table at least: its longest cover."""
     return max(_minutes(job.step.wait_hours) for job in jobs if job.step.stage == "cast")
 

@@ -1,4 +1,4 @@
-"""Which pieces lie on the casting tables together, and the fixed order in which work is done."""
+"""Loads of the casting tables, and the fixed order in which work is done."""
 
 from __future__ import annotations
 
@@ -7,9 +7,8 @@ from dataclasses import dataclass, field, replace
 from itertools import dropwhile, takewhile, zip_longest
 
 from ledgerstone.work import CastSlab, Operation, Stage, table_loads, tables_for
+from ledgerstone.work.loading import Footprint
 from ledgerstone.workshop.records import CastingTable
-
-Box = tuple[float, float]
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,7 +20,7 @@ class CastPiece:
 
 
 @dataclass(frozen=True, slots=True)
-class Job:
+class PendingJob:
     """One step done once: for a piece, or for the order; ``load`` is the table load it is of.
 
     ``frees`` is set where its end frees the piece's place on the table.
@@ -47,13 +46,13 @@ def loads_of(steps: Sequence[Operation], table: CastingTable) -> list[Load]:
     """Share an order's pieces among loads of the casting tables, each as full as it goes.
 
     A load has no more pieces of one slab than there are moulds of it. A mould that no load needs is
-    made before the last one: it stands in the list of work.
+    made before the last one: it is in the list of work.
     """
     slabs = _cast_slabs(steps)
     cast, made = [0] * len(slabs), [0] * len(slabs)
     loads: list[Load] = []
     for counts in table_loads(slabs, table):
-        load, boxes = Load(), list[Box]()
+        load, boxes = Load(), list[Footprint]()
         for at, (slab, taken) in enumerate(zip(slabs, counts, strict=True)):
             boxes += [slab.table_mm] * taken
             load.pieces += [(CastPiece(slab.slab, cast[at] + k), k) for k in range(taken)]
@@ -75,7 +74,7 @@ def cast_together(steps: Sequence[Operation], table: CastingTable) -> tuple[tupl
 
 
 def moulds_to_try(steps: Sequence[Operation], table: CastingTable) -> tuple[tuple[int, ...], ...]:
-    """How many moulds of each slab may be made: one for all its pieces, or as many as lie at once.
+    """Return the numbers of moulds to try for each slab, from one up to all cast at once.
 
     The fewest first. At once is beside the order's other slabs, so that no mould is made for
     nothing. An order without equal pieces has one way.
@@ -105,7 +104,7 @@ def _cast_slab(steps: Sequence[Operation], index: int) -> CastSlab:
     return CastSlab(index, box, pieces, max(moulds, default=pieces))
 
 
-def in_order(steps: Sequence[Operation], loads: Sequence[Load]) -> Iterator[Job]:
+def in_order(steps: Sequence[Operation], loads: Sequence[Load]) -> Iterator[PendingJob]:
     """List the jobs in the one order in which they are begun.
 
     The moulds of a load, then its casting; while it cures the next one's moulds are made and the
@@ -142,53 +141,53 @@ class _Plan:
         for step in steps:
             self._of.setdefault((step.slab, step.stage), []).append(step)
 
-    def once(self, *stages: Stage) -> Iterator[Job]:
+    def once(self, *stages: Stage) -> Iterator[PendingJob]:
         """Steps of the order itself, of these stages."""
         for step in self._steps:
             if step.slab is None and step.stage in stages:
-                yield Job(step, CastPiece(None, 0))
+                yield PendingJob(step, CastPiece(None, 0))
 
-    def before_casting(self) -> Iterator[Job]:
+    def before_casting(self) -> Iterator[PendingJob]:
         """Steps of the order itself at the table, that the list has before every piece's."""
         for step in takewhile(lambda step: step.slab is None, self._casting()):
-            yield Job(step, CastPiece(None, 0))
+            yield PendingJob(step, CastPiece(None, 0))
 
-    def after_casting(self, load: int) -> Iterator[Job]:
+    def after_casting(self, load: int) -> Iterator[PendingJob]:
         """Those that it has after a piece's, once the last load is cast."""
         for step in dropwhile(lambda step: step.slab is None, self._casting()):
             if step.slab is None:
-                yield Job(step, CastPiece(None, 0), load=load)
+                yield PendingJob(step, CastPiece(None, 0), load=load)
 
     def _casting(self) -> list[Operation]:
         return [step for step in self._steps if step.stage == "cast"]
 
-    def moulds(self, loads: Sequence[Load], at: int) -> Iterator[Job]:
+    def moulds(self, loads: Sequence[Load], at: int) -> Iterator[PendingJob]:
         """Moulds that a load is the first to need."""
         if at < len(loads):
             yield from _in_rounds(
                 [
-                    Job(step, piece, piece.number, at)
+                    PendingJob(step, piece, piece.number, at)
                     for step in self._of.get((piece.slab, "mould"), ())
                 ]
                 for piece in loads[at].new_moulds
             )
 
-    def casts(self, load: Load, at: int) -> Iterator[Job]:
+    def casts(self, load: Load, at: int) -> Iterator[PendingJob]:
         """Pour every piece of a load."""
         for piece, mould in load.pieces:
             for step in self._of.get((piece.slab, "cast"), ()):
-                yield Job(step, piece, mould, at)
+                yield PendingJob(step, piece, mould, at)
 
-    def demoulds(self, load: Load, at: int) -> Iterator[Job]:
-        """Take every piece of a load out of its mould: the steps up to the one that frees it."""
+    def demoulds(self, load: Load, at: int) -> Iterator[PendingJob]:
+        """Demould every piece of a load: the steps up to the one that frees its mould."""
         for piece, mould in load.pieces:
             for step in self._finish(piece)[0]:
-                yield Job(step, piece, mould, at, frees=step.frees)
+                yield PendingJob(step, piece, mould, at, frees=step.frees)
 
-    def finishes(self, load: Load, at: int) -> Iterator[Job]:
+    def finishes(self, load: Load, at: int) -> Iterator[PendingJob]:
         """Everything else that a piece's surface needs."""
         yield from _in_rounds(
-            [Job(step, piece, mould, at) for step in self._finish(piece)[1]]
+            [PendingJob(step, piece, mould, at) for step in self._finish(piece)[1]]
             for piece, mould in load.pieces
         )
 
@@ -198,17 +197,19 @@ class _Plan:
         after = 1 + max((at for at, step in enumerate(steps) if step.frees), default=-1)
         return steps[:after], steps[after:]
 
-    def rounds(self, stage: Stage) -> Iterator[Job]:
+    def rounds(self, stage: Stage) -> Iterator[PendingJob]:
         """Do one stage of all pieces, step by step: every first coat before any second."""
         mine = [steps for (slab, of), steps in self._of.items() if of == stage and slab is not None]
         for coats in zip_longest(*mine):
             for step in coats:
                 if step is not None:
-                    yield from (Job(step, CastPiece(step.slab, k)) for k in range(step.pieces))
+                    yield from (
+                        PendingJob(step, CastPiece(step.slab, k)) for k in range(step.pieces)
+                    )
 
 
-def _in_rounds(each: Iterable[list[Job]]) -> Iterator[Job]:
-    """Do what every piece needs up to where it pauses before any goes on."""
+def _in_rounds(each: Iterable[list[PendingJob]]) -> Iterator[PendingJob]:
+    """Advance every piece to its next wait before any continues."""
     left = list(each)
     while any(left):
         after = []

@@ -4,74 +4,132 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Iterator, Sequence
-from datetime import UTC, datetime, time
+from dataclasses import dataclass
+from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 import icalendar
 
 from ledgerstone.message import Message
-from ledgerstone.order import Order
 from ledgerstone.schedule import LeadTime
 from ledgerstone.schedule.day_work import work_by_day
 from ledgerstone.schedule.jobs import moment
-from ledgerstone.wording import Speech, workshop_speech
+from ledgerstone.wording import Speech
 from ledgerstone.workshop.records import BookingRules, Workshop
 
+OURS = "@ledgerstone"  # how the identifier of an entry ends that was written here
 
-def plan_ics(lead: LeadTime, order: Order, workshop: Workshop) -> str:
+
+@dataclass(frozen=True, slots=True)
+class PlanNames:
+    """What a plan's titles name, in the order's language.
+
+    Attributes
+    ----------
+    slabs
+        What each slab is called.
+    customer, reference
+        The customer's name and the quote's reference; empty if not known.
+    way
+        How it leaves: collected, or brought in one of the ways there are.
+    arrives_known
+        Whether the days on the road are as they were offered.
+    """
+
+    slabs: tuple[str, ...]
+    speech: Speech
+    way: str
+    customer: str = ""
+    reference: str = ""
+    arrives_known: bool = True
+
+    def of(self, slabs: str) -> str:
+        """Name slabs with whose they are."""
+        named = "yes" if self.customer else "no"
+        whose = Message("plan-whose", slabs=slabs, named=named, customer=self.customer)
+        return ", ".join(part for part in (self.speech.say(whose), self.reference) if part)
+
+    def label(self, slab: int | None) -> str:
+        """Name one slab, or the whole order."""
+        return self.speech.say(Message("job-whole-order")) if slab is None else self.slabs[slab]
+
+
+def plan_ics(lead: LeadTime, workshop: Workshop, names: PlanNames) -> str:
     """Write a plan: each load on the casting tables, one entry a table; hands by day and slab.
 
-    Titles carry the profile's own words for what holds a table and what holds people, so that the
-    calendar the service reads is the one it writes for: hands are held from the first job of a
-    slab on a day to its last. The same plan gives the same text.
+    Categories carry the profile's own words for what holds a table and what holds people, so that
+    the calendar the service reads is the one it writes for: hands are held from the first job of a
+    slab on a day to its last. The day it leaves or arrives holds nothing. The same plan gives the
+    same text.
     """
     calendar = icalendar.Calendar()
     calendar.add("VERSION", "2.0")
     calendar.add("PRODID", "-//Ledgerstone//Plan//EN")
     stamp = datetime.combine(lead.if_ordered_by, time.min, UTC)
     zone = ZoneInfo(workshop.workshop.timezone)
-    for title, category, starts, ends in _entries(lead, order, workshop):
-        event = icalendar.Event()
-        told = f"{title} {starts} {ends} {len(calendar.subcomponents)}"
-        event.add("UID", f"{hashlib.sha256(told.encode()).hexdigest()[:24]}@ledgerstone")
-        event.add("DTSTAMP", stamp)
+    for title, category, starts, ends in _entries(lead, workshop, names):
+        event = _event(calendar, stamp, title, starts, ends)
         event.add("DTSTART", starts.replace(tzinfo=zone).astimezone(UTC))
         event.add("DTEND", ends.replace(tzinfo=zone).astimezone(UTC))
-        event.add("SUMMARY", title)
         event.add("CATEGORIES", [category])
         calendar.add_component(event)
+    title, first, last = _leaving(lead, names)
+    event = _event(calendar, stamp, title, first, last)
+    event.add("DTSTART", first)
+    event.add("DTEND", last + timedelta(days=1))  # not included: RFC 5545 3.6.1
+    event.add("TRANSP", "TRANSPARENT")
+    calendar.add_component(event)
     return str(calendar.to_ical().decode())
 
 
+def _event(
+    calendar: icalendar.Calendar, stamp: datetime, title: str, starts: date, ends: date
+) -> icalendar.Event:
+    """Begin an entry with its title and an identifier that is the same for the same entry."""
+    event = icalendar.Event()
+    text = f"{title} {starts} {ends} {len(calendar.subcomponents)}"
+    event.add("UID", f"{hashlib.sha256(text.encode()).hexdigest()[:24]}{OURS}")
+    event.add("DTSTAMP", stamp)
+    event.add("SUMMARY", title)
+    return event
+
+
+def _leaving(lead: LeadTime, names: PlanNames) -> tuple[str, date, date]:
+    """Return the day it is collected, or the days between which it arrives."""
+    slabs = names.of(", ".join(names.slabs))
+    if names.way == "collect" or not names.arrives_known:
+        way = "collect" if names.way == "collect" else "ready"
+        title = Message("plan-leaves", way=way, slabs=slabs)
+        return names.speech.say(title), lead.ready_on, lead.ready_on
+    title = Message("plan-leaves", way=names.way, slabs=slabs)
+    return names.speech.say(title), lead.arrives_earliest, lead.arrives_latest
+
+
 def _entries(
-    lead: LeadTime, order: Order, workshop: Workshop
+    lead: LeadTime, workshop: Workshop, names: PlanNames
 ) -> Iterator[tuple[str, str, datetime, datetime]]:
-    speech = workshop_speech(workshop.workshop.language, workshop)
+    say = names.speech.say
     rules = workshop.bookings if workshop.bookings is not None else BookingRules(file="")
     table, people = _word(rules.table_words, "table"), _word(rules.people_words, "hands")
     for held in lead.on_table:
         for number in range(held.tables):
-            lying = _lying(held.load, lead, order, speech)
-            title = speech.say(Message("plan-table", number=number + 1, slabs=lying))
+            lying = names.of(_lying(held.load, lead, names))
+            title = say(Message("plan-table", number=number + 1, slabs=lying))
             yield title, table, moment(held.starts), moment(held.ends)
     for one in work_by_day(lead):
-        stages = ", ".join(speech.say(Message("stage", stage=stage)) for stage in one.stages)
-        what = stages if one.slab is None else f"{stages}: {_label(one.slab, order, speech)}"
+        stages = ", ".join(say(Message("stage", stage=stage)) for stage in one.stages)
+        at = names.of(names.label(one.slab))
         hours = f"{one.begins:%H:%M}–{one.ends:%H:%M}"
-        yield f"{what}, {hours}", people, one.begins, one.ends
+        yield f"{stages}: {at}, {hours}", people, one.begins, one.ends
 
 
 def _word(words: Sequence[str], usual: str) -> str:
-    """Choose the word by which an entry is read back: the usual one where it is among them."""
+    """Return the word that marks an entry when it is read back: the usual one if it is allowed."""
     return usual if usual in words or not words else words[0]
 
 
-def _lying(load: int, lead: LeadTime, order: Order, speech: Speech) -> str:
+def _lying(load: int, lead: LeadTime, names: PlanNames) -> str:
     """Name what lies in a load: each slab once."""
     casts = (one for one in lead.work if one.job.step.stage == "cast" and one.job.load == load)
     slabs = dict.fromkeys(one.job.piece.slab for one in casts)
-    return ", ".join(_label(slab, order, speech) for slab in slabs if slab is not None)
-
-
-def _label(slab: int, order: Order, speech: Speech) -> str:
-    return order.slabs[slab].label or speech.say(Message("plan-slab-number", number=slab + 1))
+    return ", ".join(names.label(slab) for slab in slabs if slab is not None)

@@ -1,4 +1,4 @@
-"""What a customer is told of the work: its stages, each with its days and a reason."""
+"""The work as a customer reads it: its stages, each with its days and a reason."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ from ledgerstone.wording import Message, Temperature, Weekday
 from ledgerstone.work import Stage
 from ledgerstone.workshop.records import Workshop
 
-# What is done and what is waited for, as a customer is told of it.
+# Work and waits, as a customer reads them.
 WORK: tuple[Stage, ...] = ("sample", "mould", "cast", "finish", "seal", "pack")
 Wait = Literal["queue", "table", "yes", "cover", "rack", "dry", "harden", "in-hand"]
 
@@ -35,7 +35,7 @@ class StageDays:
 
 
 class StageSummary:
-    """Laid work, told as stages. No hours and nobody else's work are told."""
+    """Scheduled work as stages, without hours and without other orders' work."""
 
     def __init__(
         self, laid: Sequence[ScheduledJob], loads: int, workshop: Workshop, today: date
@@ -43,7 +43,7 @@ class StageSummary:
         self._laid, self._loads, self._workshop, self._today = laid, loads, workshop, today
 
     def stages(self) -> Iterable[StageDays]:
-        """Tell every stage in the order of the work."""
+        """Yield every stage in the order of the work."""
         yield from self._work("sample")
         yield from self._yes()
         yield from self._work("mould")
@@ -96,7 +96,7 @@ class StageSummary:
                 yield StageDays("cover", starts, ends, (why,))
 
     def _rack(self) -> Iterable[StageDays]:
-        """The damp cover beyond the mould, where it holds up what is to be done next."""
+        """Yield the damp curing after demoulding, if it delays the next step."""
         later = {one.job.piece for one in self._laid if one.job.step.stage in ("seal", "pack")}
         damp = [
             one
@@ -111,7 +111,7 @@ class StageSummary:
             yield StageDays("rack", starts, ends, (why,))
 
     def _drying(self) -> Iterable[StageDays]:
-        """From the finish to the first coat: for drying, or for the age that the sealer asks."""
+        """Yield the wait before the first coat: for drying, or for the sealer's least age."""
         seals = self._first_coats()
         if not seals:
             finished = [one for one in self._of("finish") if one.job.step.wait_hours]
@@ -145,21 +145,21 @@ class StageSummary:
             yield StageDays("harden", starts, ends, (why,))
 
     def _keeping(self) -> Iterable[StageDays]:
-        """The wait for an age at which a slab may lie on its rests, where it holds it up."""
+        """Yield the wait for the age at which a slab can lie on its rests, if it delays it."""
         for starts, ends in self._waited(self._of("pack")):
             why = Message("stage-kept", until=self.weekday(ends))
             yield StageDays("harden", starts, ends, (why,))
 
     @staticmethod
     def _waited(before: Sequence[ScheduledJob]) -> Iterable[tuple[date, date]]:
-        """Yield first and last day of the wait after some jobs, where there is one."""
+        """Yield the first and last day of the wait after some jobs, if there is one."""
         waits = [one for one in before if one.wait_ends > one.ends]
         if waits:
             first = last_day(min(one.ends for one in waits))
             yield first, last_day(max(one.wait_ends for one in waits))
 
     def shut(self, after: date, last: date) -> tuple[Message, ...]:
-        """Say which of the workshop's own closures fall between two days."""
+        """Return the workshop's closures between two days, as a message."""
         closures = self._workshop.calendar.closures
         return tuple(
             Message("stage-closed", first=self.weekday(c.first), last=self.weekday(c.last))
@@ -168,7 +168,7 @@ class StageSummary:
         )
 
     def weekday(self, day: date) -> Weekday:
-        """A day as people say it: Tuesday 8 December, with its year where that is another."""
+        """Return a day as text: Tuesday 8 December, with its year if that is another."""
         return Weekday(day, with_year=day.year != self._today.year)
 
 

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from itertools import pairwise
 
 from ledgerstone.schedule.booking import Booking
-from ledgerstone.schedule.days import Span
+from ledgerstone.schedule.days import MinuteSpan
 
 
 class Tables:
@@ -36,7 +36,7 @@ class Tables:
                 self._taken.append((at, later, taken))
         self._ends = [end for _, end, _ in self._taken]
 
-    def clash(self, span: Span, tables: int) -> int | None:
+    def clash(self, span: MinuteSpan, tables: int) -> int | None:
         """Return when the first booking ends that leaves too few tables within a time, or None."""
         for at in range(bisect_right(self._ends, span[0]), len(self._taken)):
             start, end, taken = self._taken[at]
@@ -47,7 +47,7 @@ class Tables:
         return None
 
     def free_for(self, at: int, minutes: int, tables: int) -> int:
-        """Return the first moment, not before ``at``, from which tables are free for so long."""
+        """Return the first minute from ``at`` on when tables are free for ``minutes``."""
         while (clash := self.clash((at, at + minutes), tables)) is not None:
             at = clash
         return at

@@ -1,4 +1,4 @@
-"""What a customer is told of waiting for what is booked: for hands, and for the casting table."""
+"""Waits for what is booked, as a customer reads them: for hands and for the casting table."""
 
 from __future__ import annotations
 

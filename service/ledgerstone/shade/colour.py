@@ -1,4 +1,4 @@
-"""Colours as screens write them, as light, and as the eye counts them: sRGB, XYZ and CIELAB (D65).
+"""Colours in sRGB, XYZ and CIELAB (D65), and their difference by CIEDE2000.
 
 Arrays of colours have shape ``(..., 3)``; the single-colour functions take and give three floats.
 """
@@ -62,9 +62,11 @@ def srgb_to_lab(written: str) -> Lab:
 
 
 def lab_to_srgb(lab: Lab) -> str:
-    """The nearest ``#rrggbb`` to a CIELAB colour; what a screen cannot show is cut off by channel.
+    """The nearest ``#rrggbb`` to a CIELAB colour, clipped by channel to what a screen can show.
 
-    Source: IEC 61966-2-1:1999.
+    Source
+    ------
+    IEC 61966-2-1:1999.
     """
     linear = np.clip(_XYZ_TO_SRGB @ lab_to_xyz(np.array(lab)), 0.0, 1.0)
     code = np.where(linear <= 0.0031308, linear * 12.92, 1.055 * linear ** (1 / 2.4) - 0.055)
@@ -75,7 +77,9 @@ def lab_to_srgb(lab: Lab) -> str:
 def delta_e_2000(first: Lab, second: Lab) -> float:
     """Colour difference CIEDE2000 with all weights 1; 1 is about the least that eyes notice.
 
-    Source: Sharma, Wu and Dalal, Color Res. Appl. 30(1) 21-30, 2005, equations 2-22.
+    Source
+    ------
+    Sharma, Wu and Dalal, Color Res. Appl. 30(1) 21-30, 2005, equations 2-22.
     """
     return float(delta_e_2000_all(np.array(first, float), np.array(second, float)))
 
@@ -83,13 +87,15 @@ def delta_e_2000(first: Lab, second: Lab) -> float:
 def lightness(luminance: float) -> float:
     """CIE lightness L* of a luminance factor Y (white 1).
 
-    Source: CIE 15, ISO/CIE 11664-4.
+    Source
+    ------
+    CIE 15, ISO/CIE 11664-4.
     """
     return float(116.0 * _root(np.array(luminance)) - 16.0)
 
 
 def one(colour: Colours) -> Lab:
-    """Three plain floats from an array of three, a negative zero made zero."""
+    """Three plain floats from an array of shape ``(3,)``, a negative zero made zero."""
     first, second, third = (float(part) + 0.0 for part in colour)
     return first, second, third
 
@@ -107,35 +113,54 @@ def _cube(f: Colours) -> Colours:
 
 
 def xyz_to_lab(xyz: Colours) -> Colours:
-    """CIELAB of XYZ (white Y = 1), shapes ``(..., 3)``. Source: CIE 15."""
+    """CIELAB of XYZ (white Y = 1), shape ``(..., 3)`` each.
+
+    Source
+    ------
+    CIE 15.
+    """
     f = _root(xyz / _WHITE)
     x, y, z = f[..., 0], f[..., 1], f[..., 2]
     return np.stack([116.0 * y - 16.0, 500.0 * (x - y), 200.0 * (y - z)], axis=-1)
 
 
 def lab_to_xyz(lab: Colours) -> Colours:
-    """XYZ (white Y = 1) of CIELAB, shapes ``(..., 3)``. Source: CIE 15."""
+    """XYZ (white Y = 1) of CIELAB, shape ``(..., 3)`` each.
+
+    Source
+    ------
+    CIE 15.
+    """
     y = (lab[..., 0] + 16.0) / 116.0
     f = np.stack([y + lab[..., 1] / 500.0, y, y - lab[..., 2] / 200.0], axis=-1)
     return np.asarray(_cube(f) * _WHITE, dtype=np.float64)
 
 
 def lab_to_bands(lab: Colours) -> Colours:
-    """Share of light sent back in a red, a green and a blue band, shapes ``(..., 3)``.
+    """Reflectance, 0 to 1, in a red, a green and a blue band from CIELAB, shape ``(..., 3)`` each.
 
-    The bands are the linear ITU-R BT.2020 primaries, which hold every colour of a mineral pigment
-    and whose luminance weights are all positive: darker in every band is darker to the eye.
+    The bands are the linear ITU-R BT.2020 primaries. They contain every colour of a mineral
+    pigment, and their luminance weights are positive: darker in every band is darker to the eye.
+
+    Source
+    ------
+    ITU-R BT.2020-2.
     """
     return lab_to_xyz(lab) @ _XYZ_TO_WIDE.T
 
 
 def bands_to_lab(bands: Colours) -> Colours:
-    """CIELAB of what `lab_to_bands` gives, shapes ``(..., 3)``."""
+    """CIELAB of reflectance in three bands, shape ``(..., 3)`` each: undoes `lab_to_bands`."""
     return xyz_to_lab(bands @ _WIDE_TO_XYZ.T)
 
 
 def delta_e_2000_all(first: Colours, second: Colours) -> Colours:
-    """CIEDE2000 between colours of shapes ``(..., 3)`` that broadcast; see `delta_e_2000`."""
+    """CIEDE2000 between CIELAB colours, shape ``(..., 3)`` each, that broadcast; shape ``(...)``.
+
+    Source
+    ------
+    As `delta_e_2000`.
+    """
     L1, a1, b1 = first[..., 0], first[..., 1], first[..., 2]
     L2, a2, b2 = second[..., 0], second[..., 1], second[..., 2]
     stretch = 1.5 - 0.5 * _seventh((np.hypot(a1, b1) + np.hypot(a2, b2)) / 2)

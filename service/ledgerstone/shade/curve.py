@@ -1,9 +1,9 @@
-"""What one pigment does, fitted to the workshop's own readings of cast tiles.
+"""The effect of one pigment, fitted to the workshop's own readings of cast tiles.
 
-In each band a pigment pulls the mix's K/S from the cement's towards its own (its masstone), as
-hard as it scatters beside the cement. Past a few percent more pigment does less, so a dose ``c``
-counts as ``c_s (1 - exp(-c / c_s))``; and on white cement it counts more or less than on grey, for
-the two do not scatter alike.
+In each band a pigment moves the mix's K/S from the cement's towards its own (its masstone), in
+proportion to its scattering beside the cement's. Beyond a few percent more pigment has less effect,
+so a dose ``c`` counts as ``c_s (1 - exp(-c / c_s))``; and on white cement it counts by another
+factor than on grey, as the two scatter differently.
 """
 
 from __future__ import annotations
@@ -20,8 +20,8 @@ from ledgerstone.shade.colour import Colours, Lab, delta_e_2000_all
 from ledgerstone.shade.layer import lab_of_ratio, ratio_of_lab
 from ledgerstone.workshop.records import PigmentSample
 
-# Where few readings are, the fit leans on these; all are our judgement. A dose that saturates about
-# 3-4 % fits what suppliers say ("little further change beyond 5-8 %").
+# Prior of the fit, which counts where readings are few; all are our judgement. A dose that
+# saturates about 3-4 % fits what suppliers say ("little further change beyond 5-8 %").
 USUAL_SATURATION_PERCENT = 3.5
 USUAL_SCATTER_PER_PERCENT = 0.3
 _LEANING = np.array([0.2, 0.2, 0.2, 1.0, 1.0])  # ΔE that a factor e away from the usual counts as
@@ -53,34 +53,43 @@ class PigmentCurve:
     misses: tuple[float, ...]
 
     def counted(self, cement: str, dose_percent: Colours) -> Colours:
-        """What doses count as on a cement, in percent."""
+        """Effective dose on a cement, percent, of a dose in percent."""
         factor = self.on_white if cement == "white" else 1.0
         return factor * effective(dose_percent, self.saturation_percent)
 
     def dose_counting(self, cement: str, counted: float) -> float:
-        """The dose that counts as so much, in percent; 100 where none does."""
+        """Dose whose effective dose is ``counted``, both in percent; 100 where there is none."""
         share = counted / float(self.counted(cement, np.array(np.inf)))
         return -self.saturation_percent * math.log1p(-share) if share < 1.0 else 100.0
 
 
 def effective(dose_percent: Colours, saturation_percent: float) -> Colours:
-    """What a dose counts as, once more pigment does less and less, in percent."""
+    """Effective dose ``c_s (1 - exp(-c / c_s))``, percent of the cement.
+
+    Source
+    ------
+    Our own choice of a saturating curve.
+    """
     return np.asarray(
         -saturation_percent * np.expm1(-dose_percent / saturation_percent), dtype=np.float64
     )
 
 
 def mixed_ratio(base: Colours, counted: Colours, scatter: Colours, masstone: Colours) -> Colours:
-    """K/S of cement with pigments, by band: two-constant Kubelka and Munk.
+    """K/S of cement with pigments, by band, shape ``(..., 3)``: two-constant Kubelka and Munk.
 
     Parameters
     ----------
     base
-        K/S of the cement, ``(..., 3)``.
+        K/S of the cement, shape ``(..., 3)``.
     counted
-        Effective doses, ``(..., p)``.
+        Effective doses, percent, shape ``(..., p)``.
     scatter, masstone
-        S per percent and K/S of each pigment, ``(p, 3)``.
+        S per percent, the cement's own being 1, and K/S of each pigment, shape ``(p, 3)`` each.
+
+    Source
+    ------
+    Allen 1980.
     """
     absorbed = base + counted @ (scatter * masstone)
     return np.asarray(absorbed / (1.0 + counted @ scatter), dtype=np.float64)
@@ -135,7 +144,7 @@ def _start(read: Colours) -> Colours:
 
 
 def _leaning(x: Colours) -> Colours:
-    """How far the numbers lie from the usual ones, in ΔE."""
+    """Return the penalty for numbers far from typical ones, in ΔE."""
     usual = np.log([*[USUAL_SCATTER_PER_PERCENT] * 3, USUAL_SATURATION_PERCENT, 1.0])
     return np.asarray((x[[0, 1, 2, 6, 7]] - usual) * _LEANING, dtype=np.float64)
 

@@ -1,4 +1,4 @@
-"""How an opaque layer sends light back: Kubelka and Munk's ratio, and what a film over it does."""
+"""Reflectance of an opaque layer by Kubelka and Munk, and of one under a film."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from ledgerstone.shade.colour import Colours, Lab, bands_to_lab, lab_to_bands, o
 
 Appearance = Literal["dry", "wet", "sealed-matt", "sealed-satin"]
 
-# Light kept out and light kept in by the surface: (K1, K2) of `through_film`.
+# Shares of light reflected by the surface from outside and from inside: (K1, K2) of `through_film`.
 # wet: water over it, refractive index 1.333: K1 = ((n - 1)/(n + 1))^2, K2 = the part of diffuse
 #   light from inside that the surface turns back (Fresnel; a test integrates it).
 # sealed-satin: a resin film, n = 1.5; K2 is the lower end of Allen's (1980) 0.4 to 0.6.
@@ -25,32 +25,38 @@ DARKEST, LIGHTEST = 1e-4, 0.9999
 
 
 def absorption_ratio(reflectance: Colours) -> Colours:
-    """K/S of an opaque layer from its reflectance R: (1 - R)² / 2R.
+    """K/S of an opaque layer from its reflectance R, 0 to 1: (1 - R)² / 2R, any shape ``(...)``.
 
-    Source: Kubelka and Munk, as in Allen 1980.
+    Source
+    ------
+    Kubelka and Munk, as in Allen 1980.
     """
     return np.asarray((1.0 - reflectance) ** 2 / (2.0 * reflectance), dtype=np.float64)
 
 
 def reflectance(ratio: Colours) -> Colours:
-    """Reflectance of an opaque layer from its K/S: 1 + K/S - √((K/S)² + 2 K/S).
+    """Reflectance, 0 to 1, of an opaque layer: 1 + K/S - √((K/S)² + 2 K/S), any shape ``(...)``.
 
-    Written as one over the other root, for their product is 1 and nothing cancels.
+    Computed as the reciprocal of the other root: their product is 1, and no digits cancel.
+
+    Source
+    ------
+    As `absorption_ratio`.
     """
     return np.asarray(1.0 / (1.0 + ratio + np.sqrt(ratio**2 + 2.0 * ratio)), dtype=np.float64)
 
 
 def through_film(inner: Colours, outside: float, inside: float) -> Colours:
-    """Reflectance measured over a film, its mirrored light counted in.
+    """Reflectance, 0 to 1, measured over a film, specular reflection included.
 
     Parameters
     ----------
     inner
-        Reflectance of the layer beneath.
+        Reflectance of the layer beneath, any shape ``(...)``.
     outside
-        K1, the part of the light that the film mirrors before any enters.
+        K1, the share of the light that the film reflects at its outer face.
     inside
-        K2, the part of the layer's diffuse light that the film turns back in.
+        K2, the share of the layer's diffuse light that the film reflects back into the layer.
 
     Source
     ------
@@ -61,26 +67,33 @@ def through_film(inner: Colours, outside: float, inside: float) -> Colours:
 
 
 def beneath_film(measured: Colours, outside: float, inside: float) -> Colours:
-    """Reflectance of the layer beneath a film: the inverse of `through_film`."""
+    """Reflectance of the layer beneath a film, a share of 1: the inverse of `through_film`.
+
+    Parameters and source as ``through_film``; ``measured`` may have any shape ``(...)``.
+    """
     entered = measured - outside
     whole = (1.0 - outside) * (1.0 - inside) + inside * entered
     return np.asarray(entered / whole, dtype=np.float64)
 
 
 def ratio_of_lab(lab: Colours) -> Colours:
-    """K/S in three bands of a CIELAB colour, shapes ``(..., 3)``."""
+    """K/S in three bands of a CIELAB colour, shape ``(..., 3)`` each."""
     return absorption_ratio(np.clip(lab_to_bands(lab), DARKEST, LIGHTEST))
 
 
 def lab_of_ratio(ratio: Colours) -> Colours:
-    """CIELAB of K/S in three bands, shapes ``(..., 3)``."""
+    """CIELAB of K/S in three bands, shape ``(..., 3)`` each."""
     return bands_to_lab(reflectance(ratio))
 
 
 def appearance(lab: Lab, kind: Appearance) -> Lab:
-    """How a colour read dry and unsealed looks wet or sealed, its mirrored light left out.
+    """CIELAB, wet or sealed, of a colour read dry and unsealed, specular reflection left out.
 
     An indication: the film's numbers are general, not those of one sealer. Never lighter than dry.
+
+    Source
+    ------
+    `through_film` with the numbers of `FILMS`.
     """
     if kind == "dry":
         return lab

@@ -14,8 +14,8 @@ from ledgerstone.shade.curve import PigmentCurve, fit_curve, mixed_ratio
 from ledgerstone.shade.layer import lab_of_ratio, ratio_of_lab
 from ledgerstone.workshop.records import Colouring, Dose, Pigment, Workshop
 
-# Our judgement: two batches of one recipe differ by about ΔE00 1, which eyes just notice; and of
-# the way to the nearest tile that was read, a quarter may be wrong.
+# Our judgement: two batches of one recipe differ by about ΔE00 1, which is just noticeable; and a
+# quarter of the distance to the nearest tile that was read may be wrong.
 BATCH_DELTA_E = 1.0
 WRONG_PART_OF_THE_WAY = 0.25
 
@@ -28,7 +28,7 @@ class ShadeModel:
     curves: Mapping[str, PigmentCurve]
 
     def knows(self, cement: str, doses: Sequence[Dose]) -> bool:
-        """Whether this cement, and every pigment in the doses, has been read."""
+        """Return whether this cement, and every pigment in the doses, has been read."""
         return cement in self.bases and all(dose.pigment in self.curves for dose in doses)
 
     def lab(self, cement: str, doses: Sequence[Dose]) -> Lab:
@@ -53,10 +53,14 @@ class ShadeModel:
         return lab_of_ratio(mixed_ratio(base, counted, scatter, masstone))
 
     def uncertainty_delta_e(self, cement: str, doses: Sequence[Dose]) -> float:
-        """How far the cast piece may lie from `lab`, in CIEDE2000, about one time in three.
+        """Uncertainty of `lab`, CIEDE2000: the piece is farther off about one time in three.
 
-        Batch to batch, the worst of the pigments' residuals, and a quarter of the way (in colour)
-        to the nearest tile that was read on this cement, added in squares. Our judgement.
+        The root of the sum of squares of the batch-to-batch difference, the largest of the
+        pigments' residuals, and a quarter of the distance to the nearest tile read on this cement.
+
+        Source
+        ------
+        Our judgement.
         """
         here = np.array(self.lab(cement, doses))
         used = [self.curves[dose.pigment] for dose in doses if dose.percent]

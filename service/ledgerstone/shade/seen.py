@@ -28,7 +28,7 @@ class ShadeRecipe:
 
     @property
     def dose_percent(self) -> float:
-        """All pigments together, in percent of the cement."""
+        """All pigments together, percent of the cement."""
         return round(math.fsum(dose.percent for dose in self.doses), 6)
 
 
@@ -36,7 +36,7 @@ class ShadeRecipe:
 class SeenShade:
     """How a shade looks, dry and unsealed, and how sure that is.
 
-    ``uncertainty_delta_e`` is none where the colour was judged by eye, for nobody can say;
+    ``uncertainty_delta_e`` is None if the colour was judged by eye: it is not known;
     ``away_delta_e`` how far a matched colour stays from the wish, none for the palette's.
     """
 
@@ -76,9 +76,9 @@ def palette_shade_seen(shade: PaletteShade, workshop: Workshop) -> SeenShade:
     return SeenShade(shade.name, lab, shade.by_eye, recipe, None, None, message)
 
 
-def matched_shade_seen(wished: str, workshop: Workshop) -> SeenShade | None:
-    """What the nearest recipe to a wished ``#rrggbb`` makes; none where matching is not offered."""
-    goal = srgb_to_lab(wished)
+def matched_shade_seen(target: str, workshop: Workshop) -> SeenShade | None:
+    """What the nearest recipe to a target ``#rrggbb`` makes; none if matching is not offered."""
+    goal = srgb_to_lab(target)
     match = _match(goal, workshop)
     if match is None:
         return None
@@ -94,7 +94,7 @@ def matched_shade_seen(wished: str, workshop: Workshop) -> SeenShade | None:
 
 
 def _certainty(uncertainty_delta_e: float, workshop: Workshop) -> Certainty:
-    """Name how sure a worked-out colour is; where the readings are nobody's, no tile was cast."""
+    """Name how sure a computed colour is; with invented readings, as if no tile was cast."""
     readings = ("pigments", "shade")
     if any(workshop.standing.still_invented(table) for table in readings):
         return "no-tile"
@@ -130,7 +130,7 @@ def shade_recipe(shade: Shade, workshop: Workshop) -> ShadeRecipe | None:
 
 
 def nearest_palette_shade(colour: str, workshop: Workshop) -> tuple[SeenShade, float]:
-    """The palette's shade nearest to ``#rrggbb``, and how far it is by CIEDE2000."""
+    """The palette's shade nearest to ``#rrggbb``, and its distance by CIEDE2000."""
     goal = srgb_to_lab(colour)
     every: Sequence[SeenShade] = [palette_shade_seen(one, workshop) for one in workshop.palette]
     away = [delta_e_2000(seen.lab, goal) for seen in every]
@@ -139,7 +139,7 @@ def nearest_palette_shade(colour: str, workshop: Workshop) -> tuple[SeenShade, f
 
 
 def sealed_as(sealer: Sealer) -> Appearance:
-    """How a sealer changes a colour: one that soaks in hardly, a film as satin."""
+    """Appearance under a sealer: matt where it soaks in, satin where it leaves a film."""
     return "sealed-satin" if sealer.kind == "film" else "sealed-matt"
 
 

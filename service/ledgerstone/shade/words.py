@@ -1,4 +1,4 @@
-"""How far a colour stays from a wished one, and how sure a colour is, in plain words."""
+"""How far a colour stays from a target, and how sure a colour is, in plain words."""
 
 from __future__ import annotations
 
@@ -17,31 +17,31 @@ _GREYISH_CHROMA = 10.0
 _WORTH_A_WORD = 0.4  # of the largest part of the difference
 
 
-def difference_message(made: Lab, wished: Lab) -> Message:
-    """Say how the colour made differs from the colour wished: "a little warmer and lighter"."""
-    away = delta_e_2000(made, wished)
+def difference_message(made: Lab, target: Lab) -> Message:
+    """State how the colour made differs from the target colour: "a little warmer and lighter"."""
+    away = delta_e_2000(made, target)
     if away < NOTICED:
         return Message("shade-the-same")
     amount = "touch" if away < GOOD else "little" if away < SEEN else "clearly"
     if away >= 2 * SEEN:
         amount = "far"
-    ways = (Message("shade-direction", direction=way) for way in _directions(made, wished))
+    ways = (Message("shade-direction", direction=way) for way in _directions(made, target))
     return Message("shade-difference", amount=amount, directions=Listed(tuple(ways)))
 
 
-def _directions(made: Lab, wished: Lab) -> list[str]:
+def _directions(made: Lab, target: Lab) -> list[str]:
     """The two largest parts of a difference, by name; the second only if it counts."""
-    parts = [*_tint(made, wished), (made[0] - wished[0], "lighter", "darker")]
+    parts = [*_tint(made, target), (made[0] - target[0], "lighter", "darker")]
     largest = max(abs(size) for size, *_ in parts)
     parts.sort(key=lambda part: -abs(part[0]))
     return [more if size > 0 else less for size, more, less in parts[:2]
             if abs(size) >= _WORTH_A_WORD * largest]  # fmt: skip
 
 
-def _tint(made: Lab, wished: Lab) -> list[tuple[float, str, str]]:
+def _tint(made: Lab, target: Lab) -> list[tuple[float, str, str]]:
     """What differs beside lightness, as amounts with a word for more and a word for less."""
-    da, db = made[1] - wished[1], made[2] - wished[2]
-    chroma = math.hypot(*wished[1:])
+    da, db = made[1] - target[1], made[2] - target[2]
+    chroma = math.hypot(*target[1:])
     if chroma < _GREYISH_CHROMA and math.hypot(*made[1:]) < 2 * _GREYISH_CHROMA:
         return [_warmth(da, db)]
     stronger = math.hypot(*made[1:]) - chroma
@@ -61,7 +61,7 @@ def _warmth(da: float, db: float) -> tuple[float, str, str]:
 
 
 def certainty_of(uncertainty_delta_e: float) -> Certainty:
-    """Name how sure a worked-out colour is."""
+    """Name how sure a computed colour is, from its uncertainty in CIEDE2000."""
     if uncertainty_delta_e < GOOD:
         return "as-batches"
     return "side-by-side" if uncertainty_delta_e < SEEN else "not-read"

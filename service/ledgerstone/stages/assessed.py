@@ -9,7 +9,7 @@ from functools import partial
 from ledgerstone.errors import PlateError
 from ledgerstone.order import Shade, Slab
 from ledgerstone.reinforcement import SteelPlan, advise, after_a_crack
-from ledgerstone.schedule import NeverWorked, calendar_of, days_ahead
+from ledgerstone.schedule import NoWorkingDay, calendar_of, days_ahead
 from ledgerstone.stages.cache import HandlingKey, InPlaceKey, OnItsRests, SlabKey, SteelKey
 from ledgerstone.stages.context import StageContext
 from ledgerstone.stages.planned import Planned
@@ -33,7 +33,7 @@ class Assessed:
     steel
         Where steel belongs in each slab.
     cover
-        How long the slabs lie in their moulds at least, and how warm it is there.
+        The least time in the mould, and the temperature there.
     workshop_temp_c
         Mean temperature of the workshop in the month of casting.
     """
@@ -79,7 +79,7 @@ def _strength_or_none(planned: Planned, i: int, context: StageContext) -> SlabSt
 def assess_handling(planned: Planned, i: int, context: StageContext) -> SlabStrength:
     """Work out one slab's stresses until it lies on its rests.
 
-    They bear on it by where it turns on them alone: the mesh is finer there.
+    They affect the strength only by where the slab is turned on them: the mesh is finer there.
 
     Raises
     ------
@@ -148,7 +148,7 @@ def _steel_of(planned: Planned, i: int, strength: SlabStrength, context: StageCo
 
 
 def _without_appearance(slab: Slab) -> Slab:
-    """A slab without its looks, which bear on strength through its mass alone."""
+    """Return a slab without its appearance, which affects strength only through its mass."""
     return replace(slab, label="", shade=Shade(), quantity=1)
 
 
@@ -158,7 +158,7 @@ def _casting_day(context: StageContext) -> date:
     try:
         calendar = calendar_of(context.workshop, context.bookings or ())
         return calendar.add_working_days(context.today, ahead)
-    except NeverWorked:
+    except NoWorkingDay:
         return context.today
 
 
@@ -167,7 +167,7 @@ def _workshop_temp_c(context: StageContext) -> float:
 
 
 def _cover(planned: Planned, context: StageContext) -> Curing:
-    """How the slabs lie in their moulds: in the heated tent where it is asked for."""
+    """Return the curing conditions in the mould: in the heated tent if it is ordered."""
     workshop, temp_c = context.workshop, _workshop_temp_c(context)
     tent = workshop.tent
     if tent is None or not planned.order.heated_curing:

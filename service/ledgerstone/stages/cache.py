@@ -1,14 +1,14 @@
 """What is kept between orders and trials of one workshop: factored plates and results by slab.
 
-It bears on how soon an answer comes, never on the answer.
+It affects how soon an answer comes, never the answer.
 """
 
 from __future__ import annotations
 
 from collections import OrderedDict
 from collections.abc import Callable, Hashable
-from dataclasses import dataclass
-from typing import Any, Generic, TypeVar
+from dataclasses import dataclass, fields
+from typing import Any, Final, Generic, TypeVar
 
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
@@ -19,15 +19,20 @@ from ledgerstone.strength.in_place import InPlace
 from ledgerstone.strength.slabs import Plates, SlabStrength
 from ledgerstone.workshop.records import Workshop
 
-MOST_SHAPES = 48
-MOST_RESULTS = 32  # of each kind, a few kilobytes each
+MAX_SHAPES = 48
+MAX_RESULTS = 32  # of each kind, a few kilobytes each
+# What none of the results depends on, so that a maker who tries another price keeps them.
+_SET_ASIDE: Final = frozenset(
+    {"rates", "tax", "offer", "services", "sample", "areas", "hours", "web", "reply", "mail"}
+    | {"mailbox", "standing", "fingerprint"}
+)
 
 K = TypeVar("K", bound=Hashable)
 V = TypeVar("V")
 
 
 class BoundedStore(Generic[K, V]):
-    """The results seen last, by their inputs; the longest unused one gives way."""
+    """A least-recently-used store of results by their inputs."""
 
     def __init__(self, most: int) -> None:
         self._most = most
@@ -49,7 +54,7 @@ class BoundedStore(Generic[K, V]):
 
 @dataclass(frozen=True, slots=True)
 class SlabKey:
-    """A slab by its value: two slabs that are asked for alike have equal keys."""
+    """A slab by value: two identical slabs have equal keys."""
 
     value: str
 
@@ -107,16 +112,24 @@ class StageCache:
 
     def __init__(self, plates: Plates | None = None) -> None:
         self.plates = plates if plates is not None else Plates()
-        self.shapes: BoundedStore[SlabKey, Shape] = BoundedStore(MOST_SHAPES)
-        self.handling: BoundedStore[HandlingKey, SlabStrength] = BoundedStore(MOST_RESULTS)
-        self.in_place: BoundedStore[InPlaceKey, OnItsRests] = BoundedStore(MOST_RESULTS)
-        self.steel: BoundedStore[SteelKey, SteelPlan] = BoundedStore(MOST_RESULTS)
-        self.layouts: BoundedStore[Hashable, Any] = BoundedStore(MOST_SHAPES)  # of openings
+        self.shapes: BoundedStore[SlabKey, Shape] = BoundedStore(MAX_SHAPES)
+        self.handling: BoundedStore[HandlingKey, SlabStrength] = BoundedStore(MAX_RESULTS)
+        self.in_place: BoundedStore[InPlaceKey, OnItsRests] = BoundedStore(MAX_RESULTS)
+        self.steel: BoundedStore[SteelKey, SteelPlan] = BoundedStore(MAX_RESULTS)
+        self.layouts: BoundedStore[Hashable, Any] = BoundedStore(MAX_SHAPES)  # of openings
         self._workshop: Workshop | None = None
 
     def use_for(self, workshop: Workshop) -> None:
-        """Empty the stores where they hold results of another profile."""
-        if workshop is not self._workshop:
+        """Clear the stores if they hold results of another profile."""
+        if workshop is self._workshop:
+            return
+        if self._workshop is None or _bearing(workshop) != _bearing(self._workshop):
             for store in (self.shapes, self.handling, self.in_place, self.steel, self.layouts):
                 store.clear()
-            self._workshop = workshop
+        self._workshop = workshop
+
+
+def _bearing(workshop: Workshop) -> list[Any]:
+    """Return the tables of a profile that affect the results."""
+    names = [f.name for f in fields(workshop) if f.name not in _SET_ASIDE]
+    return [getattr(workshop, name) for name in names]

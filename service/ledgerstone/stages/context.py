@@ -19,9 +19,9 @@ class StageContext:
     Attributes
     ----------
     bookings
-        All that is booked; None where no calendar is read.
+        All that is booked; None if no calendar is read.
     terms
-        What the maker sets for this offer alone.
+        The maker's terms for this offer.
     cache
         Results kept from earlier orders and trials.
     """

@@ -34,8 +34,10 @@ class Judged:
 
 
 def judge(assessed: Assessed, scheduled: Scheduled) -> Judged:
-    """Give the verdicts in place: at the age that concrete is trusted at in use.
+    """Return the verdicts in place: at the age that concrete is trusted at in use.
 
-    Source: EN 1992-1-1 3.1.2(5), strength is specified at 28 days.
+    Source
+    ------
+    EN 1992-1-1 3.1.2(5), strength is specified at 28 days.
     """
     return Judged(assessed, scheduled, assessed.strength)

@@ -11,7 +11,7 @@ from ledgerstone.shape import Shape, shape_of
 from ledgerstone.stages.cache import SlabKey
 from ledgerstone.stages.context import StageContext
 from ledgerstone.transport import area_of, packed_kg, slab_kg
-from ledgerstone.workshop.records import Area, Workshop
+from ledgerstone.workshop.records import DeliveryArea, Workshop
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,7 +27,7 @@ class Planned:
     packed_kg
         Mass of the order as it leaves.
     area
-        The delivery area; None where none serves the postcode.
+        The delivery area; None if none serves the postcode.
     """
 
     order: Order
@@ -35,7 +35,7 @@ class Planned:
     shapes: tuple[Shape, ...]
     slab_kg: tuple[float, ...]
     packed_kg: float
-    area: Area | None
+    area: DeliveryArea | None
 
     def slabs(self) -> Iterator[tuple[int, Slab, Shape]]:
         """Each slab by its index, with its plan."""

@@ -1,4 +1,4 @@
-"""Last stage: what the customer is asked."""
+"""Last stage: the price."""
 
 from __future__ import annotations
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from ledgerstone.price import Cost, costs, making_lines, subtotal
-from ledgerstone.schedule import LeadTime, NeverWorked, lead_time, moulds_to_try
+from ledgerstone.schedule import LeadTime, NoWorkingDay, lead_time, moulds_to_try
 from ledgerstone.schedule.ages import ages_of
 from ledgerstone.stages.assessed import Assessed
 from ledgerstone.stages.context import StageContext
@@ -25,9 +25,9 @@ class Scheduled:
     operations
         The one list of work that price, lead time and job sheet are made from.
     lead_time
-        None where there is no day by which it can be ready.
+        None if there is no day by which it can be ready.
     costed
-        What these operations cost, where that was worked out to choose them.
+        The costs of these operations, if they were computed to choose them.
     """
 
     assessed: Assessed
@@ -46,11 +46,11 @@ class Scheduled:
 
         Raises
         ------
-        NeverWorked
+        NoWorkingDay
             There is no such day.
         """
         if self.lead_time is None:
-            raise NeverWorked("no day can be promised")
+            raise NoWorkingDay("no day can be promised")
         return self.lead_time
 
 
@@ -66,7 +66,7 @@ def schedule(assessed: Assessed, context: StageContext) -> Scheduled:
     lists = _lists_of_work(assessed, without_tiles, costed)
     try:
         laid = [(steps, _lead_time(steps, assessed, context)) for steps in lists]
-    except NeverWorked:
+    except NoWorkingDay:
         return Scheduled(assessed, lists[0], None)
     by = assessed.planned.order.needed_by
     in_time = [one for one in laid if by is not None and one[1].arrives_latest <= by]
@@ -76,14 +76,16 @@ def schedule(assessed: Assessed, context: StageContext) -> Scheduled:
         return Scheduled(assessed, steps, days, costed if steps == without_tiles else None)
     try:
         return Scheduled(assessed, (*steps, *kept), _lead_time((*steps, *kept), assessed, context))
-    except NeverWorked:
+    except NoWorkingDay:
         return Scheduled(assessed, (*steps, *kept), None)
 
 
 def _kept(assessed: Assessed, days: LeadTime) -> Iterator[Operation]:
-    """Yield the wait of every slab that is too young, when ready, for what it bears for long.
+    """Yield the wait of every slab that is too young, when ready, for its permanent loads.
 
-    Source: EN 1992-1-1 (3.4) and (B.10).
+    Source
+    ------
+    EN 1992-1-1 (3.4) and (B.10).
     """
     planned = assessed.planned
     cement = planned.workshop.recipe.cement_class
@@ -132,7 +134,7 @@ def _list_of_work(
 def _costs_that_decide(
     assessed: Assessed, without_tiles: tuple[Operation, ...]
 ) -> tuple[Cost, ...] | None:
-    """What the work costs, where that decides whether sample tiles are cast; else none."""
+    """Return the costs of the work if they decide whether sample tiles are cast; else none."""
     planned = assessed.planned
     order, workshop = planned.order, planned.workshop
     if workshop.sample is None or order.sample_tile or workshop.sample.always_from is None:
@@ -141,7 +143,7 @@ def _costs_that_decide(
 
 
 def _tiles_are_cast(planned: Planned, costed: tuple[Cost, ...] | None) -> bool:
-    """Whether sample tiles are cast first: they are asked for, or the subtotal is as high."""
+    """Return whether sample tiles are cast first: ordered, or required by the subtotal."""
     sample = planned.workshop.sample
     if sample is None or costed is None or sample.always_from is None:
         return sample is not None and planned.order.sample_tile
@@ -153,7 +155,7 @@ def _lead_time(steps: tuple[Operation, ...], assessed: Assessed, context: StageC
 
     Raises
     ------
-    NeverWorked
+    NoWorkingDay
         There is no day by which it can be ready.
     """
     planned = assessed.planned

@@ -7,8 +7,8 @@ import math
 import numpy as np
 from scipy.sparse import csr_array
 
-from ledgerstone.strength._element import Elements, rigidity
-from ledgerstone.strength._outline import FloatArray, IntArray
+from ledgerstone.arrays import FloatArray, IntArray
+from ledgerstone.strength._element import NEXT, Elements, rigidity
 from ledgerstone.strength.mesh import Mesh
 
 RINGS = ((0.41, 8), (0.82, 16))  # radius over the disc's, places: twenty-four equal shares
@@ -62,18 +62,45 @@ def _gathered(node: IntArray, corners: IntArray, values: FloatArray, count: int)
 
 
 def _met(mesh: Mesh, radius_mm: float) -> tuple[IntArray, IntArray, FloatArray]:
-    """Every pair of a node (p,) and a triangle (p,) near it, and its corners' shares (p, 3)."""
-    offsets = _disc() * radius_mm
-    nodes = mesh.nodes
-    points = (nodes[:, None, :] + offsets[None]).reshape(-1, 2)
-    node = np.repeat(np.arange(len(nodes)), len(offsets))
-    triangle, share = mesh.located(points)
-    on = triangle >= 0
-    node, triangle, share = node[on], triangle[on], share[on]
-    share /= np.bincount(node, minlength=len(nodes))[node, None]
-    pair, index = np.unique(node * len(mesh.triangles) + triangle, return_inverse=True)
-    sums = [np.bincount(index, share[:, k], len(pair)) for k in range(3)]
-    return *np.divmod(pair, len(mesh.triangles)), np.column_stack(sums)
+    """Every pair of a node (p,) and a triangle (p,) near it, and its corners' shares (p, 3).
+
+    Most places lie in the triangles at the node itself; the others are looked for.
+    """
+    offsets, count = _disc() * radius_mm, len(mesh.nodes)
+    node, (second, third) = mesh.triangles.T.ravel(), _at_the_node(mesh, offsets)
+    inside = np.minimum(np.minimum(second, third), 1.0 - second - third) >= 0.0
+    pairs = np.arange(len(node))
+    at = csr_array((np.ones(len(node)), (node, pairs)), shape=(count, len(node)))
+    found = at @ inside.astype(float)
+    weight = inside / np.maximum(found, 1.0)[node]
+    parts = [np.einsum("pd,pd->p", weight, each) for each in (second, third)]
+    near = np.array([weight.sum(axis=1), *parts])
+    near[0] -= near[1] + near[2]
+    turned = (np.repeat(np.arange(3), len(mesh.triangles)) + np.arange(3)[:, None]) % 3
+    share = np.empty((len(node), 3))
+    share[pairs, turned] = near
+    other, place = np.nonzero(found == 0.0)
+    triangle, far = mesh.located(mesh.nodes[other] + offsets[place])
+    on, met = triangle >= 0, near.any(axis=0)
+    node = np.concatenate([node[met], other[on]])
+    share = np.concatenate([share[met], far[on]])
+    met_by = np.count_nonzero(found, axis=1) + np.bincount(other[on], minlength=count)
+    owner = np.concatenate([(pairs % len(mesh.triangles))[met], triangle[on]])
+    return node, owner, share / met_by[node, None]
+
+
+def _at_the_node(mesh: Mesh, offsets: FloatArray) -> tuple[FloatArray, FloatArray]:
+    """Shares of a triangle's next two corners in places off each of its corners, (3 m, d) each.
+
+    The places are the corner plus ``offsets`` (d, 2); a negative share is of a place outside the
+    triangle. First come the first corners of all triangles.
+    """
+    corners = mesh.nodes[mesh.triangles].transpose(1, 0, 2)
+    u = (corners[NEXT] - corners).reshape(-1, 2)
+    v = (corners[[2, 0, 1]] - corners).reshape(-1, 2)
+    twice = (u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0])[:, None]
+    second = (v[:, ::-1] * [1.0, -1.0] / twice) @ offsets.T
+    return second, (u[:, ::-1] * [-1.0, 1.0] / twice) @ offsets.T
 
 
 def _disc() -> FloatArray:

@@ -7,7 +7,7 @@ from itertools import pairwise
 
 import numpy as np
 
-from ledgerstone.strength._outline import FloatArray
+from ledgerstone.arrays import FloatArray
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,9 +53,18 @@ class Beam:
 
 
 def crushing(rate_n_per_mm2: float, at_mm: FloatArray) -> FloatArray:
-    """Compliance (k, k), mm/N, of a line that gives at a rate, at places (k,) along it.
+    """Compliance of a line that gives at a rate, mm/N, shape (k, k): diagonal.
 
-    Each place stands for half the way to its neighbours.
+    Parameters
+    ----------
+    rate_n_per_mm2
+        Force for each mm of the line and mm of sinking, N/mm².
+    at_mm
+        Places along the line, mm, shape (k,). Each takes half the distance to its neighbours.
+
+    Source
+    ------
+    A Winkler foundation, its springs lumped at the places; from memory.
     """
     order = np.argsort(at_mm, kind="stable")
     gaps = np.diff(at_mm[order])

@@ -1,4 +1,4 @@
-"""What a plate's cases come to: sag, moments, stress and reactions."""
+"""Results of a plate's cases: sag, moments, stress and reactions."""
 
 from __future__ import annotations
 
@@ -9,14 +9,13 @@ from typing import Protocol, Self
 
 import numpy as np
 
+from ledgerstone.arrays import BoolArray, FloatArray
 from ledgerstone.errors import OffTheSlabError, SlabTipsError
 from ledgerstone.strength import _cut, _recovery, _stress
 from ledgerstone.strength._element import deflection_row
-from ledgerstone.strength._exchange import BoolArray
 from ledgerstone.strength._influence import Peak, stress_columns
-from ledgerstone.strength._loads import Load
+from ledgerstone.strength._loads import PlateLoad
 from ledgerstone.strength._model import Model
-from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._rested import Footing, Settled
 from ledgerstone.strength._supports import REACH_MM
 
@@ -77,14 +76,16 @@ class Stress(float):
 class Cases:
     """Cases of one slab on one set of rests; see ``Rested.cases``."""
 
-    def __init__(self, rested: OnRests, loads: Sequence[Sequence[Load]], found: Settled) -> None:
+    def __init__(
+        self, rested: OnRests, loads: Sequence[Sequence[PlateLoad]], found: Settled
+    ) -> None:
         self.rested = rested
         self.loads = loads
         self._found = found
 
     @property
     def tips(self) -> tuple[SlabTipsError | None, ...]:
-        """For each case how the slab tips, or None where it rests."""
+        """For each case how the slab tips; None if it rests."""
         return self._found.tips
 
     @cached_property
@@ -95,11 +96,11 @@ class Cases:
 
     @cached_property
     def faces(self) -> tuple[FloatArray, FloatArray]:
-        """Averaged stress of the bottom and of the top around every node, MPa, (n, k) each."""
+        """Averaged tension of bottom and top around every node, MPa, shape (n, k) each."""
         return _stress.principal_stress(self.components)
 
     def worst_stresses(self) -> list[Stress]:
-        """Worst averaged stress of each case; nothing where the slab tips."""
+        """Worst averaged stress of each case, MPa; 0 if the slab tips."""
         return [self._worst(k) for k in range(len(self.tips))]
 
     def _worst(self, case: int) -> Stress:
@@ -110,7 +111,7 @@ class Cases:
         return Stress(max(bottom[low], top[high]), x_mm=x, y_mm=y, face=face)
 
     def stress_columns(self, peaks: Sequence[Peak]) -> FloatArray:
-        """Columns ``s`` (3 n, k) with ``s'u`` the stress of each peak, MPa."""
+        """Columns ``s`` with ``s'u`` the stress of each peak, MPa, shape (3 n, k)."""
         plate = self.rested.plate
         return stress_columns(plate.model, plate.thickness_mm, self._found.u, peaks)
 
@@ -170,7 +171,13 @@ class CaseResult:
         return int(triangle[0]), share
 
     def deflection_at(self, x: float, y: float) -> float:
-        """Deflection at a place, mm, down positive."""
+        """Deflection at a place, in mm as the place is; down positive.
+
+        Raises
+        ------
+        OffTheSlabError
+            If the place is not on the slab.
+        """
         triangle, share = self._located(x, y)
         mesh = self._plate.model.mesh
         row = deflection_row(mesh.nodes[mesh.triangles[[triangle]]], share)
@@ -182,14 +189,22 @@ class CaseResult:
         return _stress.corner_moments(self._plate.model, self._u[:, None])[..., 0]
 
     def moments_at(self, x: float, y: float) -> tuple[float, float, float]:
-        """Moments ``(mx, my, mxy)`` at a place, N·mm/mm; ``mx`` bends the slab along x."""
+        """Moments ``(mx, my, mxy)`` at a place in mm, N·mm/mm; ``mx`` bends the slab along x.
+
+        Sagging is positive.
+
+        Raises
+        ------
+        OffTheSlabError
+            If the place is not on the slab.
+        """
         triangle, share = self._located(x, y)
         return _recovery.moments_at(self._plate.model, self._corner, triangle, share[0])
 
     def moment_across(self, start: tuple[float, float], end: tuple[float, float]) -> float:
-        """Mean moment across a straight cut from edge to edge of the concrete, N·mm/mm.
+        """Mean moment across a straight cut between two edges of the concrete, N·mm/mm.
 
-        It bends the slab square to the cut, sagging positive.
+        It bends the slab square to the cut, sagging positive; the cut's ends are in mm.
         """
         plate, loads = self._plate, self._cases.loads[self._case]
         found = _cut.moment_across(plate.model, self._u, loads, plate.thickness_mm, (start, end))

@@ -7,8 +7,8 @@ from collections.abc import Sequence
 
 import numpy as np
 
+from ledgerstone.arrays import FloatArray
 from ledgerstone.strength._beams import crushing
-from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._supports import (
     AreaSupport,
     LineSupport,
@@ -21,7 +21,7 @@ ON_THE_EDGE_MM = 1.0
 
 
 def compliance_of(supports: Sequence[Support], stations: Stations) -> FloatArray | None:
-    """How the supports give under unit reactions, mm/N, shape (k, k); None where all are stiff."""
+    """How the supports give under unit reactions, mm/N, shape (k, k); None if all are stiff."""
     if not any(_gives(support) for support in supports):
         return None
     found = np.zeros((len(stations.owner), len(stations.owner)))
@@ -53,7 +53,7 @@ def _gives(support: Support) -> bool:
 def _bedding(support: AreaSupport, places: FloatArray) -> FloatArray:
     """Compliance of an area at each place (k, 2) of a grid over it, mm/N, shape (k,).
 
-    A place on an edge stands for half as much as one inside, one on a corner for a quarter.
+    A place on an edge has half the tributary area of one inside, one on a corner a quarter.
     """
     low, high = places.min(axis=0), places.max(axis=0)
     edge = (places - low < ON_THE_EDGE_MM) | (high - places < ON_THE_EDGE_MM)

@@ -19,20 +19,19 @@ import numpy as np
 import shapely
 from shapely.geometry import LineString
 
+from ledgerstone.arrays import FloatArray
+from ledgerstone.outline import XY
 from ledgerstone.strength._element import Elements, deflection_row, stiffness
-from ledgerstone.strength._loads import Load, OwnWeight, points_in
+from ledgerstone.strength._loads import OwnWeight, PlateLoad, points_in
 from ledgerstone.strength._model import Model
-from ledgerstone.strength._outline import FloatArray
-
-Place = tuple[float, float]
 
 
 def moment_across(
     model: Model,
     u: FloatArray,
-    loads: Sequence[Load],
+    loads: Sequence[PlateLoad],
     thickness_mm: float,
-    cut: tuple[Place, Place],
+    cut: tuple[XY, XY],
 ) -> float:
     """Moment across a straight cut, N·mm, sagging positive.
 

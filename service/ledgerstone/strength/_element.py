@@ -17,7 +17,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from ledgerstone.strength._outline import FloatArray, IntArray
+from ledgerstone.arrays import FloatArray, IntArray
 
 NEXT = np.array([1, 2, 0])
 # Rate of each quadratic shape function (three corners, three mid-sides 01, 12, 20) with the area
@@ -55,7 +55,13 @@ class Elements:
 
 
 def elements_of(nodes: FloatArray, triangles: IntArray) -> Elements:
-    """Operators of the triangles of a mesh; nodes (n, 2), triangles (m, 3)."""
+    """Geometry and curvature operators of a mesh.
+
+    Parameters
+    ----------
+    nodes, triangles
+        Places, shape (n, 2), mm, and node numbers, anticlockwise, shape (m, 3).
+    """
     corners = nodes[triangles]
     side = corners[:, NEXT] - corners
     twice = side[:, 0, 0] * -side[:, 2, 1] + side[:, 2, 0] * side[:, 0, 1]
@@ -148,7 +154,7 @@ def deflection_row(corners: FloatArray, share: FloatArray) -> FloatArray:
 
 
 def pressure_rows(elements: Elements) -> FloatArray:
-    """Nodal forces of unit pressure on every triangle, shape (m, 9): exact for the cubic."""
+    """Nodal forces of 1 N/mm² on every triangle, N and N·mm, shape (m, 9): exact for the cubic."""
     corners, area = elements.corners, elements.area
     rows = np.empty((len(area), 9))
     for i in range(3):

@@ -2,72 +2,95 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 import numpy as np
-from numpy.lib.stride_tricks import as_strided
 from scipy.linalg import LinAlgError, cholesky_banded
 from scipy.linalg.lapack import dtrtri
 from scipy.sparse import csr_array
 from scipy.sparse.csgraph import reverse_cuthill_mckee
 
+from ledgerstone.arrays import FloatArray, IntArray
 from ledgerstone.errors import OutlineUnusableError
-from ledgerstone.strength._outline import FloatArray, IntArray
+
+BLOCK = 48  # rows, or the band where that is less
 
 
 @dataclass(frozen=True, slots=True)
 class Factor:
-    """Lower Cholesky factor of the pinned stiffness, in blocks.
+    """Lower Cholesky factor ``L`` of the pinned stiffness, in blocks of rows.
 
     Parameters
     ----------
     place
-        Row of each unknown in the factor's order, shape (N,).
+        Row of each unknown in the factor's order, shape (3 n,).
     pinned
-        Rows (in the factor's order) that are held at nothing.
-    inverse, below
-        Inverses of the factor's blocks on its diagonal, and its blocks just under them.
+        Rows (in the factor's order) that are held at zero.
+    blocks
+        What solves for each block of rows, from the first to the last.
     """
 
     place: IntArray
     pinned: IntArray
-    inverse: tuple[FloatArray, ...]
-    below: tuple[FloatArray, ...]
+    blocks: tuple[FactorBlock, ...]
 
     def forward(self, columns: FloatArray) -> FloatArray:
-        """``Y`` of ``L Y = columns``; both of shape (N, k), columns in the mesh's order."""
-        size = len(self.inverse[0])
+        """``Y`` of ``L Y = columns`` (3 n, k), shape (3 n, k), the columns in the mesh's order."""
         placed = np.empty(columns.shape)
         placed[self.place] = columns
         placed[self.pinned] = 0.0
-        first = (placed != 0.0).argmax(axis=0) // size  # nothing before it but noughts
-        order = np.argsort(first, kind="stable")
+        begins = (placed != 0.0).argmax(axis=0)  # all before it are zeros
+        order = np.argsort(begins, kind="stable")
         rows = placed[:, order]
-        begun = np.searchsorted(first[order], np.arange(len(self.inverse)), side="right")
-        for k, (inverse, many) in enumerate(zip(self.inverse, begun.tolist(), strict=True)):
-            if many == 0:
-                continue
-            part = rows[k * size : (k + 1) * size, :many]
-            if k:
-                part -= self.below[k - 1] @ rows[(k - 1) * size : k * size, :many]
-            part[:] = inverse @ part
+        ends = [block.end for block in self.blocks]
+        begun = np.searchsorted(begins[order], ends, side="left")
+        for block, many in zip(self.blocks, begun.tolist(), strict=True):
+            if many:
+                part = rows[block.first : block.end, :many]
+                part[block.start - block.first :] = block.solves @ part
         placed[:, order] = rows
         return placed
 
     def backward(self, rows: FloatArray) -> FloatArray:
-        """``X`` of ``L' X = rows``, back in the mesh's order; both of shape (N, k)."""
+        """``X`` of ``L' X = rows`` for rows (3 n, k), in the mesh's order, shape (3 n, k)."""
         found = np.array(rows, order="C")
-        size = len(self.inverse[0])
-        for k in range(len(self.inverse) - 1, -1, -1):
-            part = found[k * size : (k + 1) * size]
-            if k + 1 < len(self.inverse):
-                part -= self.below[k].T @ found[(k + 1) * size : (k + 2) * size]
-            part[:] = self.inverse[k].T @ part
+        for block in reversed(self.blocks):
+            here = found[block.start : block.end]
+            adds = block.solves.T @ here
+            width = block.start - block.first
+            here[:] = adds[width:]
+            found[block.first : block.start] += adds[:width]
         return found[self.place]
 
 
+@dataclass(frozen=True, slots=True)
+class FactorBlock:
+    """Some rows of the factor.
+
+    Parameters
+    ----------
+    first, start, end
+        The first column in which any of its rows is not zero; its first row, and the one after
+        its last.
+    solves
+        From the unknowns before it and its own right sides to its unknowns: ``-L_kk^-1 L_k`` and
+        ``L_kk^-1`` side by side, shape (end - start, end - first).
+    """
+
+    first: int
+    start: int
+    end: int
+    solves: FloatArray
+
+
 def order_of(triangles: IntArray, count: int) -> IntArray:
-    """Position of each node in reverse Cuthill-McKee order, shape (n,)."""
+    """Position of each node in reverse Cuthill-McKee order, shape (n,), from triangles (m, 3).
+
+    Source
+    ------
+    scipy's ``reverse_cuthill_mckee``; methods §1.1.
+    """
     i = triangles[:, [0, 1, 2]].ravel()
     j = triangles[:, [1, 2, 0]].ravel()
     graph = csr_array((np.ones(len(i)), (i, j)), shape=(count, count))
@@ -92,7 +115,7 @@ def factored(stiffness: FloatArray, triangles: IntArray, nodes: FloatArray) -> F
     Raises
     ------
     OutlineUnusableError
-        If a part of the plate hangs on nothing.
+        If a part of the plate is connected to no pinned node.
     """
     position = order_of(triangles, len(nodes))
     place = (3 * position[:, None] + np.arange(3)).ravel()
@@ -104,7 +127,9 @@ def factored(stiffness: FloatArray, triangles: IntArray, nodes: FloatArray) -> F
         lower = cholesky_banded(band, lower=True, overwrite_ab=True, check_finite=False)
     except LinAlgError as fault:
         raise OutlineUnusableError("The plate of this outline has no stiffness.") from fault
-    return Factor(place, pinned, *_blocks(lower))
+    reach = np.arange(len(nodes))
+    np.minimum.at(reach, position[triangles], position[triangles].min(axis=1, keepdims=True))
+    return Factor(place, pinned, tuple(_blocks(lower, 3 * np.repeat(reach, 3))))
 
 
 def _far_apart(nodes: FloatArray) -> IntArray:
@@ -118,14 +143,13 @@ def _far_apart(nodes: FloatArray) -> IntArray:
 
 def _band(stiffness: FloatArray, rows: IntArray, count: int) -> FloatArray:
     """Lower band storage ``band[i - j, j]``, Fortran order."""
-    i = np.repeat(rows, 9, axis=1).ravel()
-    j = np.tile(rows, 9).ravel()
-    lower = i >= j
-    depth = int((i - j).max()) + 1
-    flat = (i - j + j * depth)[lower]
-    band: FloatArray = np.bincount(
-        flat, stiffness.reshape(-1)[lower], minlength=depth * count
-    ).astype(float, copy=False)
+    below = rows[:, :, None] - rows[:, None, :]
+    lower = below >= 0
+    depth = int(below.max()) + 1
+    flat = (below + rows[:, None, :] * depth)[lower]
+    band: FloatArray = np.bincount(flat, stiffness[lower], minlength=depth * count).astype(
+        float, copy=False
+    )
     return band.reshape(count, depth).T
 
 
@@ -139,24 +163,30 @@ def _pin(band: FloatArray, pinned: IntArray) -> None:
         band[0, p] = 1.0
 
 
-def _blocks(lower: FloatArray) -> tuple[tuple[FloatArray, ...], tuple[FloatArray, ...]]:
-    """Dense blocks of a banded factor, read through its storage: A[i, j] lies at i + j (d-1).
+def _blocks(lower: FloatArray, reach: IntArray) -> Iterator[FactorBlock]:
+    """Blocks of a banded factor, read through its storage: A[i, j] lies at i + j (d - 1).
 
-    Those on the diagonal are inverted: what follows is matrix products alone.
+    Parameters
+    ----------
+    reach
+        The first column that is not zero in each row of the matrix and so of its factor, (3 n,).
     """
     depth, count = lower.shape
-    size = max(depth - 1, 1)
-    inverses, below = [], []
-    padded = np.zeros((depth, count + size), order="F")
-    padded[:, :count] = lower
-    s0, s1 = padded.strides
-    upper = np.triu(np.ones((size, size)))
-    for start in range(0, count, size):
-        here = min(size, count - start)
-        dense = as_strided(padded[0:, start:], (2 * size, here), (s0, s1 - s0))
-        inverse, _ = dtrtri(dense[:here] * upper.T[:here, :here], lower=1)
-        inverses.append(np.ascontiguousarray(inverse))
-        if start + size < count:
-            after = min(size, count - start - size)
-            below.append(dense[size : size + after] * upper[:after, :here])
-    return tuple(inverses), tuple(below)
+    flat = np.concatenate([lower.T.ravel(), np.zeros(depth * depth)])
+    rows = min(BLOCK, depth)
+    strides, under = (8, 8 * (depth - 1)), np.tri(rows)
+    for start in range(0, count, rows):
+        end, first = min(start + rows, count), int(reach[start : start + rows].min())
+        size, width = end - start, start - first
+        offset = 8 * (start + first * (depth - 1))
+        whole = np.ndarray((size, end - first), float, flat, offset, strides)
+        before = whole[:, :width]
+        if end - first > depth:  # outside the band the storage holds other entries
+            before = before * (
+                np.subtract.outer(np.arange(start, end), np.arange(first, start)) < depth
+            )
+        inverse, _ = dtrtri(whole[:, width:] * under[:size, :size], lower=1)
+        solves = np.empty((size, end - first))
+        solves[:, width:] = inverse
+        np.matmul(-inverse, before, out=solves[:, :width])
+        yield FactorBlock(first, start, end, solves)

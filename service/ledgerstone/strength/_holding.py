@@ -20,7 +20,8 @@ HANDS_AT_THE_ENDS = 0.05
 OTHER_BEARERS = (0.12, 0.28)  # shares of its length where bearers may lie instead
 IN_FROM_THE_EDGE_MM = 10.0
 BEARER_MM = 100.0  # how wide a pallet's bearer is; common practice, no source
-SIMPLER_MM = 0.3  # an arc's chords are joined until they leave it by so much
+SHORT_BY_MM = 1.0
+SIMPLER_MM = 0.3  # greatest deviation of the simplified arcs
 
 Supports = Sequence[Support]
 
@@ -45,14 +46,15 @@ class Holding:
 
     @property
     def depth_mm(self) -> float:
-        """Across its long side."""
+        """Its size across its long side, mm."""
         x0, y0, x1, y1 = self.outline.bounds
         return float(x1 - x0 if self.along_y else y1 - y0)
 
     def places_mm(self, share: float) -> XY:
-        """Two places along its length, so far from its ends, with the weight between them.
+        """Two places along its length, mm, with the centre of its area between them.
 
-        Where the weight lies nearer to an end than that, the place there moves out, half-way.
+        They are ``share`` of its length from its ends, but at most half-way from an end to the
+        centre.
         """
         x0, y0, x1, y1 = self.outline.bounds
         start, end = (y0, y1) if self.along_y else (x0, x1)
@@ -62,26 +64,29 @@ class Holding:
         return first, max(end - share * (end - start), 0.5 * (end + weight))
 
     def lines(self, share: float) -> Iterable[Supports]:
-        """Two lines across it; then two more at its ends, for a plan that tips off the two."""
+        """Two lines across it, ``share`` of its length from its ends; then two more at its ends.
+
+        The four are for a plan that tips off the two.
+        """
         two = [self._across(place) for place in self.places_mm(share)]
         yield two
         yield [*two, *(self._across(place) for place in self.places_mm(HANDS_AT_THE_ENDS))]
 
     def bearers_mm(self) -> Iterable[tuple[float, ...]]:
-        """Places along it for a pallet's bearers, clear of openings: two or three of them."""
+        """Places along it for a pallet's bearers, mm, clear of openings: two or three of them."""
         for share in (BEST_LIFT, *OTHER_BEARERS):
             yield tuple(self._clear(place) for place in self.places_mm(share))
         first, last = self.places_mm(HANDS_AT_THE_ENDS)
         yield tuple(self._clear(place) for place in (first, 0.5 * (first + last), last))
 
     def on(self, places_mm: Sequence[float]) -> Supports:
-        """Lines across it at places along it."""
+        """Lines across it at places along its length, mm."""
         return [self._across(place) for place in places_mm]
 
     def _clear(self, place: float) -> float:
-        """The place nearest to a wished one where a bearer lies clear of every opening.
+        """The place nearest to a given one where a bearer is clear of every opening, mm.
 
-        Where openings take all its length, the wished place stays.
+        Where openings take the whole length, the place stays.
         """
         axis = 1 if self.along_y else 0
         half = BEARER_MM / 2
@@ -111,6 +116,23 @@ class Holding:
             ends = [(at, y0), (at, y1)] if self.along_y else [(x0, at), (x1, at)]
             hands = [self._hand(self._xy(p, edge), self._xy(p, other)) for p in places]
             yield [LineSupport(ends), *hands]
+
+    @property
+    def turned_at_mm(self) -> tuple[XY, ...]:
+        """Places about which it is turned over, mm: hands, and ends of the table's edge.
+
+        Ends of that edge at a corner of the slab's box are left out: a straight side's corners
+        carry next to nothing. At the other places the reaction is nearly a point load.
+        """
+        held = [support for supports in self.hinges() for support in supports]
+        hands = [(s.x, s.y) for s in held if isinstance(s, PointSupport)]
+        edges = [LineString(s.points) for s in held if isinstance(s, LineSupport)]
+        return (*hands, *(end for edge in edges for end in self._short_ends(edge)))
+
+    def _short_ends(self, edge: LineString) -> list[XY]:
+        met = shapely.get_parts(plane.intersection(edge, self.outline))
+        ends = [end for part in met for end in (part.coords[0], part.coords[-1])]
+        return [end for end in ends if edge.boundary.distance(shapely.Point(end)) > SHORT_BY_MM]
 
     def _xy(self, along: float, across: float) -> XY:
         return (across, along) if self.along_y else (along, across)

@@ -19,14 +19,13 @@ from dataclasses import dataclass
 import numpy as np
 from scipy.sparse import csr_array
 
+from ledgerstone.arrays import BoolArray, FloatArray
 from ledgerstone.strength._element import deflection_row
-from ledgerstone.strength._exchange import BoolArray
-from ledgerstone.strength._loads import Load, unit_of
+from ledgerstone.strength._loads import PlateLoad, unit_of
 from ledgerstone.strength._model import Model
-from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._rested import Footing
 
-HALF_GAUSS = 0.5 / 3.0**0.5  # two Gauss places in a side of length one lie so far from its middle
+HALF_GAUSS = 0.5 / 3.0**0.5  # distance of two Gauss points from the middle of a side of length one
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,7 +40,7 @@ class Peak:
 def stress_columns(
     model: Model, thickness_mm: float, u: FloatArray, peaks: Sequence[Peak]
 ) -> FloatArray:
-    """Columns ``s`` (3 n, k) with ``s'u`` the averaged principal stress of each peak, MPa.
+    """Columns ``s`` with ``s'u`` the averaged principal stress of each peak, MPa, shape (3 n, k).
 
     Parameters
     ----------
@@ -50,27 +49,30 @@ def stress_columns(
         stress lies, which is then kept.
     """
     count, at = len(model.mesh.nodes), np.array([peak.node for peak in peaks])
-    rows = [model.averaged(thickness_mm)[at + k * count].toarray() for k in range(3)]
+    every = model.averaged(thickness_mm)[np.concatenate([at + k * count for k in range(3)])]
+    rows = every.toarray().reshape(3, len(at), -1)
     picked = u[:, [peak.case for peak in peaks]]
-    x, y, xy = (np.einsum("kd,dk->k", row, picked) for row in rows)
+    x, y, xy = np.einsum("ikd,dk->ik", rows, picked)
     turn = 0.5 * np.arctan2(2.0 * xy, x - y)
     top = np.array([peak.face == "top" for peak in peaks])
     turn = np.where(top, turn + 0.5 * np.pi, turn)
     sign = np.where(top, -1.0, 1.0)
     sign /= thickness_mm**2
     share = sign * np.array([np.cos(turn) ** 2, np.sin(turn) ** 2, np.sin(2.0 * turn)])
-    return np.asarray(sum(s[:, None] * row for s, row in zip(share, rows, strict=True)).T)
+    return np.asarray(np.einsum("ik,ikd->dk", share, rows))
 
 
 def influence(
-    model: Model, footing: Footing, columns: FloatArray, touching: BoolArray, own: Load
+    model: Model, footing: Footing, columns: FloatArray, touching: BoolArray, own: PlateLoad
 ) -> Influence:
     """Influence surfaces of some stresses.
 
     Parameters
     ----------
     columns
-        As ``stress_columns``, for a slab whose own weight is ``own`` on each mm² of it.
+        As ``stress_columns`` gives them, shape (3 n, k).
+    own
+        The slab's own weight.
     touching
         Which stations touch in each peak's case, shape (stations, k).
     """
@@ -79,7 +81,7 @@ def influence(
     u = model.factor.backward(rows - footing.rows @ reactions) + footing.motions @ motions
     unit, size = unit_of(own)
     forces, _ = model.carried([unit])
-    return Influence(model, u, size * (forces[:, 0] @ u))
+    return Influence(model, u, size * (forces[0] @ u))
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,14 +101,22 @@ class Influence:
     own_mpa: FloatArray
 
     def of_squares(self, squares: csr_array) -> FloatArray:
-        """What a newton spread over each square adds to each stress, MPa, shape (p, k)."""
+        """What 1 N spread over each square adds to each stress, MPa, shape (p, k).
+
+        ``squares`` are the rows of ``squares_at``, shape (p, 3 n).
+        """
         return np.asarray(squares @ self.u)
 
 
 def squares_at(model: Model, places: FloatArray, side_mm: float) -> csr_array:
-    """Mean deflection of squares centred at places (p, 2), by two by two Gauss places: (p, 3 n).
+    """Rows that give the mean deflection of squares from the unknowns, shape (p, 3 n).
 
-    What hangs over an edge goes on the places that do not.
+    Two by two Gauss points a square; the weight of a point off the slab goes to those on it.
+
+    Parameters
+    ----------
+    places
+        Centres of the squares, mm, shape (p, 2).
     """
     step = side_mm * HALF_GAUSS * np.array([[-1.0, -1.0], [1.0, -1.0], [-1.0, 1.0], [1.0, 1.0]])
     points = (places[:, None, :] + step[None]).reshape(-1, 2)

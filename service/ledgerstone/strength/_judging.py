@@ -1,7 +1,8 @@
-"""Every case that is tried on a slab in place, and what is said of each."""
+"""Every case that is solved for a slab in place, and its verdict."""
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Sequence
 
 import numpy as np
@@ -9,53 +10,59 @@ from shapely.geometry import Point
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
+from ledgerstone.arrays import FloatArray
 from ledgerstone.strength import _search
-from ledgerstone.strength._lying import Lying
-from ledgerstone.strength._outline import FloatArray
-from ledgerstone.strength._tried import Batch, Tried
+from ledgerstone.strength._placed import PlacedSlab
+from ledgerstone.strength._tried import CaseBatch, TriedCase
 from ledgerstone.strength.cracked import IN_USE_DAYS
 from ledgerstone.strength.creep import creep_coefficient
 from ledgerstone.strength.governing import Governing, worst_of
-from ledgerstone.strength.places import Place
+from ledgerstone.strength.places import LoadPlace
 from ledgerstone.strength.plate import Cases
 from ledgerstone.strength.verdict import Case, Verdict
 
-MOST_LOW_RESTS = 4
+MAX_LOW_RESTS = 4
 NEAREST_TO_A_LOW_REST = 4
+HARDEST_WITH_A_LOW_REST = 6
+APART_MM = 250.0  # between the hardest places
 FOR_GOOD = 0.3  # psi_2 of a dwelling's load, EN 1990 table A1.1
 # EN 1992-1-1 figure 3.1: 50 % inside, 80 % outside.
 HUMIDITY_PERCENT: dict[str, float] = {"indoors": 50.0, "wet-room": 80.0, "outdoors": 80.0}
 
 
-def every_batch(lying: Lying) -> tuple[Batch, ...]:
-    """Every case that is tried, in the batches that were settled together; the first one first."""
-    searched = _search.worst_seats(lying, lying.first)
-    others = list(_search.others_at_the_worst(lying, searched))
-    low = list(_low_rests(lying, searched))
+def every_batch(placed: PlacedSlab) -> tuple[CaseBatch, ...]:
+    """Every case, in the batches that were solved together; the first one first."""
+    return with_the_rest(placed, _search.worst_seats(placed, placed.first))
+
+
+def with_the_rest(placed: PlacedSlab, searched: tuple[CaseBatch, ...]) -> tuple[CaseBatch, ...]:
+    """The batches searched for the worst place, and those of all other cases."""
+    others = list(_search.others_at_the_worst(placed, searched))
+    low = list(_low_rests(placed, searched))
     if not others and not low:
         return searched
-    more = lying.settled([*others, *low])
-    lower = _search.worse_seats_over_low_rests(lying, more)
-    return (*searched, more, *([lying.settled(lower)] if lower else []))
+    return (*searched, placed.settled([*others, *low]))
 
 
-def live_load_cases(lying: Lying, batches: Sequence[Batch]) -> Iterator[tuple[Cases, FloatArray]]:
-    """Every case, loose and held, and the stress that is trusted in it, MPa.
+def live_load_cases(
+    placed: PlacedSlab, batches: Sequence[CaseBatch]
+) -> Iterator[tuple[Cases, FloatArray]]:
+    """Every batch of cases, loose and held, and the stress trusted in each, MPa, shape (k,).
 
-    With a rest low, what is trusted has no bound: that is a caution to level it.
+    With a rest low it is infinite: such a case is a caution to level the rest, and stops nothing.
     """
     for batch in batches:
         limits = np.array(
-            [lying.limit_mpa(t.case) if t.low is None else np.inf for t in batch.tried]
+            [placed.limit_mpa(t.case) if t.low is None else np.inf for t in batch.tried]
         )
         yield batch.loose, limits
         if batch.held is not None:
             yield batch.held, limits[list(batch.tipped)]
 
 
-def verdicts(lying: Lying, batches: Sequence[Batch]) -> Iterator[Verdict]:
+def verdicts(placed: PlacedSlab, batches: Sequence[CaseBatch]) -> Iterator[Verdict]:
     """Judge every case."""
-    of: dict[Case, list[tuple[Governing, Tried]]] = {}
+    of: dict[Case, list[tuple[Governing, TriedCase]]] = {}
     for batch in batches:
         for tried, one in zip(batch.tried, batch.found, strict=True):
             of.setdefault(tried.case, []).append((one, tried))
@@ -64,24 +71,24 @@ def verdicts(lying: Lying, batches: Sequence[Batch]) -> Iterator[Verdict]:
         one = worst_of(governing for governing, _ in found)
         tried = next(tried for governing, tried in found if governing is one)
         own = 0.0 if one.tips else round(float(faces[one.face][one.node, 0]), 6)
-        loads = lying.workshop.loads
+        loads = placed.workshop.loads
         yield Verdict(
             case,
             one.mpa,
-            lying.limit_mpa(case),
+            placed.limit_mpa(case),
             one.where_mm,
             IN_USE_DAYS,
             one.tips,
-            load_n=lying.newtons(case) if tried.place is not None else 0.0,
-            load_n_per_m2=loads.even_n_per_m2 if lying.even in tried.loads else 0.0,
+            load_n=placed.newtons(case) if tried.place is not None else 0.0,
+            load_n_per_m2=loads.even_n_per_m2 if placed.even in tried.loads else 0.0,
             own_mpa=own,
         )
 
 
-def sag_of(lying: Lying, batches: Sequence[Batch]) -> tuple[float, float]:
-    """Largest sag in the end, mm, and the span that it is of: twice the way to the nearest rest.
+def sag_of(placed: PlacedSlab, batches: Sequence[CaseBatch]) -> tuple[float, float]:
+    """Largest final sag, mm, and its span, mm: twice the distance to the nearest rest.
 
-    Own weight creeps whole, the even load by what of it is there for good; a cantilever counts as
+    Own weight creeps in full, the even load by its quasi-permanent share; a cantilever counts as
     half of its span.
 
     Source
@@ -90,39 +97,66 @@ def sag_of(lying: Lying, batches: Sequence[Batch]) -> tuple[float, float]:
     """
     first = batches[0].loose.deflections_mm
     own, live = first[:, 0], first[:, 1] - first[:, 0]
-    thickness, place = lying.slab.thickness.mm, lying.slab.place
+    thickness, place = placed.slab.thickness.mm, placed.slab.place
     creep = creep_coefficient(
-        lying.concrete.fcm_mpa, thickness, HUMIDITY_PERCENT[place], IN_USE_DAYS
+        placed.concrete.fcm_mpa, thickness, HUMIDITY_PERCENT[place], IN_USE_DAYS
     )
     field = own * (1.0 + creep) + live * (1.0 + FOR_GOOD * creep)
     at = int(np.argmax(np.round(field, 9)))
-    where = Point(*lying.plate.model.mesh.nodes[at].tolist())
-    span = 2.0 * plane.union(lying.footprints).distance(where)
+    where = Point(*placed.plate.model.mesh.nodes[at].tolist())
+    span = 2.0 * plane.union(placed.footprints).distance(where)
     return round(float(field[at]), 6), round(span, 3)
 
 
-def _low_rests(lying: Lying, searched: Sequence[Batch]) -> Iterator[Tried]:
+def _low_rests(placed: PlacedSlab, searched: Sequence[CaseBatch]) -> Iterator[TriedCase]:
     """Inner rests that lie low, one at a time: evenly loaded, and sat upon near by.
 
     Of many, the ones that carry along the longest lines are tried.
     """
-    groups = {b.group: 0.0 for b in lying.carrying if b.group is not None}
-    for bearing in lying.carrying:
+    groups = {b.group: 0.0 for b in placed.carrying if b.group is not None}
+    for bearing in placed.carrying:
         if bearing.group is not None:
             groups[bearing.group] += bearing.footprint.length
     low = sorted(groups, key=lambda group: (-round(groups[group], 3), group))
     if not low:
         return
-    tipped = {one.tried[k].place for one in searched for k in one.tipped}
-    stays = [p for p in lying.places if p.kind == "anywhere" and p not in tipped]
-    for group in low[:MOST_LOW_RESTS]:
-        footprints = [b.footprint for b in lying.carrying if b.group == group]
-        yield Tried("low-rest", (lying.weight, lying.even), group)
-        for place in _nearest(stays, plane.union(footprints)):
-            yield lying.over_a_low_rest(place, group)
+    stays = _hardest_first(placed, searched)
+    hardest = _apart(stays)
+    for group in low[:MAX_LOW_RESTS]:
+        footprints = [b.footprint for b in placed.carrying if b.group == group]
+        yield TriedCase("low-rest", (placed.weight, placed.even), group)
+        for place in dict.fromkeys([*_nearest(stays, plane.union(footprints)), *hardest]):
+            yield placed.over_a_low_rest(place, group)
 
 
-def _nearest(stays: Sequence[Place], over: BaseGeometry) -> list[Place]:
+def _hardest_first(placed: PlacedSlab, searched: Sequence[CaseBatch]) -> list[LoadPlace]:
+    """The places where the slab stays down with somebody sitting, the worst in other cases first.
+
+    A narrow strip or a free corner is none of them: nobody sits there.
+    """
+    used = {
+        tried.place: -round(batch.found[k].mpa / placed.limit_mpa(tried.case), 6)
+        for batch in searched
+        for k, tried in enumerate(batch.tried)
+        if tried.place is not None and tried.place.kind == "anywhere"
+    }
+    places = sorted(used, key=used.__getitem__)
+    tips = placed.rested.tips([placed.with_person(p, "somebody-sitting").loads for p in places])
+    return [place for place, tip in zip(places, tips, strict=True) if tip is None]
+
+
+def _apart(places: Sequence[LoadPlace]) -> list[LoadPlace]:
+    """The first of some places that lie apart from each other."""
+    kept: list[LoadPlace] = []
+    for place in places:
+        if all(math.dist(place.xy, other.xy) >= APART_MM for other in kept):
+            kept.append(place)
+        if len(kept) == HARDEST_WITH_A_LOW_REST:
+            break
+    return kept
+
+
+def _nearest(stays: Sequence[LoadPlace], over: BaseGeometry) -> list[LoadPlace]:
     """The places nearest to a rest, its middle first, of those where the slab stays down."""
     hull, middle = over.convex_hull, over.centroid
     away = [

@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
 
 import numpy as np
 
+from ledgerstone.arrays import FloatArray, IntArray
 from ledgerstone.errors import OffTheSlabError
 from ledgerstone.strength._element import Elements, deflection_row, pressure_rows
-from ledgerstone.strength._outline import FloatArray, IntArray
 from ledgerstone.strength.mesh import Mesh
 
 # The centres of the sixteen equal triangles that cut a triangle's sides in four.
@@ -28,7 +28,7 @@ GAUSS_AT, GAUSS_WEIGHT = (np.array(a) for a in np.polynomial.legendre.leggauss(2
 
 @dataclass(frozen=True, slots=True)
 class Pressure:
-    """Even load over the whole slab, down positive."""
+    """Even load over the whole slab, N/mm², down positive."""
 
     n_per_mm2: float
 
@@ -87,24 +87,24 @@ class LineLoad:
         object.__setattr__(self, "points", tuple((float(x), float(y)) for x, y in self.points))
 
 
-Load = Pressure | OwnWeight | PatchLoad | LineLoad
+PlateLoad = Pressure | OwnWeight | PatchLoad | LineLoad
 
 
-def unit_of(load: Load) -> tuple[Load, float]:
+def unit_of(load: PlateLoad) -> tuple[PlateLoad, float]:
     """The same load of size one, and its size: loads that differ in size share one solution."""
     match load:
         case Pressure(n_per_mm2=size):
             return Pressure(1.0), size
         case OwnWeight(n_per_mm3=size):
             return OwnWeight(1.0), size
-        case PatchLoad(newtons=size):
-            return replace(load, newtons=1.0), size
+        case PatchLoad(x=x, y=y, length=length, width=width, newtons=size):
+            return PatchLoad(x=x, y=y, length=length, width=width, newtons=1.0), size
         case LineLoad(points=points, n_per_mm=size):
             return LineLoad(points, 1.0), size
 
 
 def nodal_forces(
-    loads: Sequence[Load], mesh: Mesh, elements: Elements, depth: FloatArray
+    loads: Sequence[PlateLoad], mesh: Mesh, elements: Elements, depth: FloatArray
 ) -> FloatArray:
     """Forces on the unknowns, shape (3 n, k), consistent with the element's cubic.
 
@@ -140,7 +140,7 @@ def nodal_forces(
 class _Placed:
     """A load as point loads: where (p, 2) and how much (p,), and the place that names it.
 
-    ``whole`` is what they must come to on the slab, or None where parts off it carry nothing.
+    ``whole`` is their sum on the slab, N; None if parts off it carry nothing.
     """
 
     places: FloatArray
@@ -208,12 +208,23 @@ def _points(mesh: Mesh, placed: Sequence[_Placed]) -> PointLoads:
 
 
 def points_in(
-    load: Load, mesh: Mesh, elements: Elements, depth: FloatArray, triangles: IntArray
+    load: PlateLoad, mesh: Mesh, elements: Elements, depth: FloatArray, triangles: IntArray
 ) -> PointLoads:
-    """One load as points, of which those in the given triangles (t,) are kept.
+    """One load as point loads, N, of which those in the given triangles are kept.
 
-    A load all over is sixteen points of equal share in each triangle. ``depth`` is as for
-    ``nodal_forces``.
+    A load over the whole slab is sixteen equal points in each triangle.
+
+    Parameters
+    ----------
+    depth
+        As ``nodal_forces`` takes it, shape (m,).
+    triangles
+        Numbers of triangles, shape (t,).
+
+    Raises
+    ------
+    OffTheSlabError
+        If no part of the load meets the slab.
     """
     match load:
         case Pressure(n_per_mm2=size):

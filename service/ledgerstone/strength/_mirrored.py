@@ -13,22 +13,22 @@ import shapely
 from shapely.geometry import Polygon
 from shapely.geometry.base import BaseGeometry
 
-from ledgerstone.strength._outline import FloatArray, IntArray
+from ledgerstone.arrays import FloatArray, IntArray
 
-SAME_MM = 1e-3  # corners of images that lie so near to each other are the same
+SAME_MM = 1e-3  # corners of images nearer to each other than this are the same
 DIGITS = 6  # of coordinates in mm that are meshed: what else differs is rounding
-OFF_A_STEP = 0.317  # added before rounding down: no length that people name lies so far off a step
+OFF_A_STEP = 0.317  # added before rounding down: no usual length ends in this fraction of a step
 IMAGES = ((1.0, 1.0), (-1.0, 1.0), (1.0, -1.0), (-1.0, -1.0))
 
 
 @dataclass(frozen=True, slots=True)
 class Image:
-    """Where a plan's mirror image lies that is meshed.
+    """The mirror image of a plan that is meshed.
 
     Parameters
     ----------
     middle
-        Of the box around the plan, mm, shape (2,): the image has its middle at nothing.
+        Of the box around the plan, mm, shape (2,): the image has its middle at the origin.
     sign
         What is mirrored, along x and along y, shape (2,).
     alike
@@ -40,18 +40,18 @@ class Image:
     alike: tuple[bool, bool]
 
     def of(self, shape: Polygon) -> Polygon:
-        """Image of a plan, its rings begun at the same corners whatever they were begun at."""
+        """Image of a plan, mm, its rings normalised to begin at the same corners."""
         seen = shapely.transform(
             shape, lambda p: np.round((p - self.middle) * self.sign, DIGITS) + 0.0
         )
         return shapely.normalize(seen)
 
     def points(self, points: FloatArray) -> FloatArray:
-        """Images of points, shape (k, 2)."""
+        """Images of points, mm, shape (k, 2) each."""
         return np.asarray((points - self.middle) * self.sign)
 
     def back(self, points: FloatArray) -> FloatArray:
-        """Points of the plan from their images, shape (k, 2)."""
+        """Points of the plan from their images, mm, shape (k, 2) each."""
         return np.asarray(points * self.sign + self.middle)
 
     @property

@@ -10,18 +10,18 @@ import shapely
 from scipy.sparse import csr_array
 from shapely.geometry import Polygon
 
+from ledgerstone.arrays import FloatArray, IntArray
 from ledgerstone.errors import OutlineUnusableError
 from ledgerstone.outline import XY
 from ledgerstone.strength._averaging import averaged_rows
 from ledgerstone.strength._element import Elements, elements_of, stiffness
 from ledgerstone.strength._factor import Factor, factored
-from ledgerstone.strength._loads import Load, nodal_forces
-from ledgerstone.strength._outline import FloatArray, IntArray
+from ledgerstone.strength._loads import PlateLoad, nodal_forces
 from ledgerstone.strength.mesh import Mesh, mesh_of
 
-MOST_COLUMNS_KEPT = 160
-MOST_AVERAGINGS_KEPT = 4
-LEAST_RADIUS_MM = 15.0  # methods §1.4
+MAX_COLUMNS_KEPT = 160
+MAX_AVERAGINGS_KEPT = 4
+MIN_RADIUS_MM = 15.0  # methods §1.4
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,14 +46,14 @@ class Model:
     factor: Factor
     nu: float
     depth: FloatArray
-    kept: dict[Load, tuple[FloatArray, FloatArray]] = field(default_factory=dict)
+    kept: dict[PlateLoad, tuple[FloatArray, FloatArray]] = field(default_factory=dict)
     averagings: dict[float, csr_array] = field(default_factory=dict)
 
     def averaged(self, thickness_mm: float) -> csr_array:
-        """``averaged_rows`` over half of a thickness, at least 15 mm, around every node."""
-        radius = max(thickness_mm / 2.0, LEAST_RADIUS_MM)
+        """``averaged_rows`` over half a thickness, at least 15 mm, sparse, shape (3 n, 3 n)."""
+        radius = max(thickness_mm / 2.0, MIN_RADIUS_MM)
         if radius not in self.averagings:
-            if len(self.averagings) >= MOST_AVERAGINGS_KEPT:
+            if len(self.averagings) >= MAX_AVERAGINGS_KEPT:
                 self.averagings.clear()
             self.averagings[radius] = averaged_rows(
                 self.mesh, self.elements, self.nu, self.depth, radius
@@ -76,18 +76,26 @@ class Model:
         motions[:, 2, 2] = 1.0
         return motions.reshape(-1, 3)
 
-    def carried(self, loads: Sequence[Load]) -> tuple[FloatArray, FloatArray]:
-        """Forces (3 n, k) of unit loads and their forward substitutions, each worked out once."""
+    def carried(self, loads: Sequence[PlateLoad]) -> tuple[FloatArray, FloatArray]:
+        """Forces of unit loads and their forward substitutions, N and N·mm, shape (k, 3 n) each.
+
+        Each load is worked out once and kept.
+
+        Raises
+        ------
+        OffTheSlabError
+            If no part of a load meets the slab.
+        """
         new = [u for u in dict.fromkeys(loads) if u not in self.kept]
-        if len(self.kept) + len(new) > MOST_COLUMNS_KEPT:
+        if len(self.kept) + len(new) > MAX_COLUMNS_KEPT:
             self.kept.clear()
             new = list(dict.fromkeys(loads))
         if new:
             forces = nodal_forces(new, self.mesh, self.elements, self.depth)
-            rows = self.factor.forward(forces)
-            self.kept.update((u, (forces[:, k], rows[:, k])) for k, u in enumerate(new))
+            rows = np.ascontiguousarray(self.factor.forward(forces).T)
+            self.kept.update(zip(new, zip(forces.T, rows, strict=True), strict=True))
         pairs = [self.kept[u] for u in loads]
-        return np.column_stack([p[0] for p in pairs]), np.column_stack([p[1] for p in pairs])
+        return np.array([p[0] for p in pairs]), np.array([p[1] for p in pairs])
 
 
 def model_of(
@@ -99,14 +107,28 @@ def model_of(
     zones: Sequence[tuple[Polygon, float]],
     turning: Sequence[XY] = (),
 ) -> Model:
-    """Model of a slab; ``zones`` are areas of another thickness, the later one on top."""
+    """Mesh and factor a slab; the parameters, in mm, are those of ``Plate``.
+
+    Raises
+    ------
+    OutlineUnusableError
+        If the outline is no single piece, or cannot be meshed.
+    """
     mesh = _meshed(outline, thickness_mm, mesh_mm, [zone for zone, _ in zones], turning)
     elements = elements_of(mesh.nodes, mesh.triangles)
     return _factored(mesh, elements, nu, _depth(mesh, thickness_mm, zones))
 
 
 def as_deep(model: Model, thickness_mm: float, zones: Sequence[tuple[Polygon, float]]) -> Model:
-    """Model of the same plan with other thicknesses in the same zones: the mesh is shared."""
+    """Model of the same plan with other thicknesses in the same zones: the mesh is shared.
+
+    ``zones`` are areas and thicknesses, mm.
+
+    Raises
+    ------
+    OutlineUnusableError
+        If a part of the plate has no stiffness.
+    """
     depth = _depth(model.mesh, thickness_mm, zones)
     return _factored(model.mesh, model.elements, model.nu, depth)
 

@@ -7,24 +7,21 @@ from itertools import pairwise
 
 import numpy as np
 import shapely
-from numpy.typing import NDArray
 from shapely.geometry import Polygon
 
 from ledgerstone import plane
+from ledgerstone.arrays import FloatArray, IntArray
 from ledgerstone.errors import OutlineUnusableError
 
-FloatArray = NDArray[np.float64]
-IntArray = NDArray[np.intp]
-
-THINNEST_STRIP_MM = 10.0  # below this a strip carries nothing; the shape checks speak about it
+THINNEST_STRIP_MM = 10.0  # a narrower strip is taken to carry nothing; the shape checks stop it
 SMALLEST_HOLE_MM = 8.0  # equivalent diameter; the verdict is averaged over more than this
 TAP_HOLE_MM = 60.0  # round holes up to this become octagons
 SHARPENED_RADIUS_MM = 60.0  # corner radii up to this become sharp corners
-MOST_VERTICES = 600
-STRAIGHT_MM = 0.05  # vertices this near a line through their neighbours say nothing
+MAX_VERTICES = 600
+STRAIGHT_MM = 0.05  # vertices this near a line through their neighbours are left out
 SLIVER_ROUGHNESS_MM = 0.5
 GRID_MM = 0.01
-LEAST_SIDE_MM = 2.5  # shorter sides of any outline say nothing that bending would notice
+MIN_SIDE_MM = 2.5  # shorter sides of any outline do not change its bending
 SHORTEST_SIDE_MM = 5.0  # shorter sides go too, where slivers go
 BEVELLED_LIMIT = 1.6  # where slivers go, corners sharper than about 77 degrees lose their tips
 
@@ -48,10 +45,10 @@ def tidied(outline: Polygon) -> Polygon:
         raise OutlineUnusableError("The outline does not enclose one plain piece.")
     tolerance = STRAIGHT_MM
     tidy = _simplified(outline, tolerance)
-    while shapely.get_num_coordinates(tidy) > MOST_VERTICES and tolerance < 50.0:
+    while shapely.get_num_coordinates(tidy) > MAX_VERTICES and tolerance < 50.0:
         tolerance *= 3.0
         tidy = _simplified(outline, tolerance)
-    return _without_slivers(_without_short_sides(tidy, LEAST_SIDE_MM))
+    return _without_slivers(_without_short_sides(tidy, MIN_SIDE_MM))
 
 
 def _simplified(outline: Polygon, tolerance_mm: float) -> Polygon:
@@ -136,7 +133,7 @@ def _arc_length(order: list[int], turns: FloatArray, lengths: FloatArray) -> int
 
 
 def _corner(ring: FloatArray, arc: list[int]) -> FloatArray | None:
-    """Corner that an arc rounds off, or None where the arc turns too little or too much."""
+    """Corner that an arc rounds off; None if the arc turns too little or too much."""
     count = len(ring)
     before, first = ring[arc[0] - 1], ring[arc[0]]
     last, after = ring[arc[-1]], ring[(arc[-1] + 1) % count]
@@ -169,14 +166,14 @@ def _without_slivers(polygon: Polygon) -> Polygon:
 
 
 def _without_short_sides(polygon: Polygon, shortest_mm: float) -> Polygon:
-    """Polygon without corners nearer than that to the last one, where that spoils nothing."""
+    """Polygon without corners nearer than ``shortest_mm`` to the last, if it stays valid."""
     plain = shapely.remove_repeated_points(polygon, tolerance=shortest_mm)
     close = abs(plain.area - polygon.area) < 0.02 * polygon.area
     return plain if plain.is_valid and close else polygon
 
 
 def segments_of(polygon: Polygon) -> tuple[FloatArray, FloatArray]:
-    """Ends of the boundary's segments, slab on the left of each; two arrays of shape (m, 2)."""
+    """Starts and ends of the boundary's segments, mm, shape (m, 2) each; the slab on their left."""
     oriented = shapely.orient_polygons(polygon)
     rings = [oriented.exterior, *oriented.interiors]
     coords = [np.asarray(r.coords)[:, :2] for r in rings]
@@ -186,14 +183,14 @@ def segments_of(polygon: Polygon) -> tuple[FloatArray, FloatArray]:
 def widths_mm(
     points: FloatArray, inward: FloatArray, starts: FloatArray, ends: FloatArray
 ) -> FloatArray:
-    """Concrete's width straight ahead of boundary points, shape (n,); infinite where nothing ahead.
+    """Width of the concrete along the normal at boundary points, shape (n,), mm; inf where none.
 
     Parameters
     ----------
     points, inward
-        Places on the boundary and the unit normals into the slab, shape (n, 2) each.
+        Places on the boundary, mm, and the unit normals into the slab, shape (n, 2) each.
     starts, ends
-        Segments of the boundary, shape (m, 2) each.
+        Segments of the boundary, shape (m, 2) each, mm.
     """
     side = ends - starts
     dx = starts[None, :, 0] - points[:, None, 0]
@@ -219,9 +216,14 @@ def narrowest_mm(polygon: Polygon) -> float:
 
 
 def noded(polygon: Polygon, zones: list[Polygon]) -> tuple[FloatArray, IntArray, Polygon]:
-    """Vertices (n, 2) and segments (m, 2) of the boundary and the zones' edges, crossings cut.
+    """Boundary and zones' edges as a planar graph: cut wherever two of them cross.
 
-    The polygon comes back with the crossings among its corners, to the last digit.
+    Returns
+    -------
+    vertices, segments
+        Shape (n, 2), mm, and pairs of vertex numbers, shape (m, 2).
+    polygon
+        The same polygon with the crossings among its corners, to the last digit.
     """
     if not zones:
         starts, _ = segments_of(polygon)

@@ -1,9 +1,9 @@
-"""What must carry across units for a slab to hold: the first kind of rail that suffices.
+"""The rails across units: the first kind with which the slab does not crack.
 
 Where the order does not say, each unit begins with the cabinet's own rails. Units over which the
 slab would crack get a hardwood rail, a steel one, or a hardwood one with a post under its middle:
-the first with which every case that failed holds. The places that are tried first settle most of
-that; the worst place is searched for on the rails that hold under those.
+the first with which every case that failed passes. The places tried first decide most of that; the
+worst place is then searched for on the rails that pass under those.
 """
 
 from __future__ import annotations
@@ -13,94 +13,107 @@ from dataclasses import replace
 
 from ledgerstone.order import Rests
 from ledgerstone.outline import XY
-from ledgerstone.strength._judging import every_batch
-from ledgerstone.strength._lying import Lying
-from ledgerstone.strength._tried import Batch, Tried
-from ledgerstone.strength.places import Place
-from ledgerstone.strength.rests import Level, crowded_units, on_rails
+from ledgerstone.strength._judging import every_batch, with_the_rest
+from ledgerstone.strength._placed import PlacedSlab
+from ledgerstone.strength._search import worst_seats
+from ledgerstone.strength._tried import CaseBatch, TriedCase
+from ledgerstone.strength.places import LoadPlace
+from ledgerstone.strength.rests import RestKind, crowded_units, on_rails
 from ledgerstone.strength.verdict import CAUTIONS
 
-LEVELS: tuple[Level, ...] = ("cabinet", "hardwood", "steel", "post")
-MOST_ROUNDS = 6
-MOST_FAILING = 8
-MOST_AGAIN = 24  # worst places so far that are tried first on other rails
+LEVELS: tuple[RestKind, ...] = ("cabinet", "hardwood", "steel", "post")
+MAX_ROUNDS = 9
+WHOLE = 2  # the stage at which every case was tried; before it the worst place was searched for
+MAX_FAILING = 8
+USED_MUCH = 0.6  # utilisation on weaker rails from which a place is tried first on stronger ones
+FEWEST_AGAIN = 12  # places that are, whatever their utilisation
 
-Levels = dict[int, Level]
+Levels = dict[int, RestKind]
 
 
-def settled_on_rails(lying: Lying) -> tuple[Lying, tuple[Batch, ...], Levels]:
+def settled_on_rails(placed: PlacedSlab) -> tuple[PlacedSlab, tuple[CaseBatch, ...], Levels]:
     """Settle every case of a slab on the rails that its units have, or must be given.
 
     Returns
     -------
-    The slab on its rails, its cases, and what carries across each unit. Where nothing that could
-    be fitted suffices, on the strongest, and then nothing is asked for across any unit.
+    The slab on its rails, its cases, and what carries across each unit. Where no rail suffices,
+    the slab is on the strongest and the last is empty.
     """
-    rests = lying.slab.rests
-    units = sorted({b.unit for b in lying.carrying if b.unit is not None})
+    rests = placed.slab.rests
+    units = sorted({b.unit for b in placed.carrying if b.unit is not None})
     if rests is None or not units:
-        return lying, every_batch(lying), {}
+        return placed, every_batch(placed), {}
     levels: Levels = dict.fromkeys(units, rests.rails or "cabinet")
-    railed = on_levels(lying, levels)
-    batches: tuple[Batch, ...] = (railed.first,)
-    for _ in range(MOST_ROUNDS if rests.rails is None else 0):
+    railed = on_levels(placed, levels)
+    batches: tuple[CaseBatch, ...] = (railed.first,)
+    stage = 0
+    for _ in range(MAX_ROUNDS if rests.rails is None else 0):
         failing = list(_failing(railed, batches))
-        raised = _raised(lying, rests, levels, [where for _, where in failing])
+        raised = _raised(placed, rests, levels, [where for _, where in failing])
         if failing and raised is not None:
-            tried = [one for one, _ in failing[:MOST_FAILING]]
-            worst = _worst_places(railed, batches)
+            tried = [one for one, _ in failing[:MAX_FAILING]]
+            places = _places_again(railed, tried)
             for levels in raised:
-                railed = on_levels(lying, levels, worst)
+                railed = on_levels(placed, levels, places)
                 if _holds(railed, tried):
                     break
-            batches = (railed.first,)
-        elif failing or len(batches) > 1:
+            batches, stage = (railed.first,), 0
+        elif failing or stage == WHOLE:
             break
         else:
-            batches = every_batch(railed)
-    batches = batches if len(batches) > 1 else every_batch(railed)
+            batches, stage = _further(railed, batches, stage), stage + 1
+    for later in range(stage, WHOLE):
+        batches = _further(railed, batches, later)
     if any(True for _ in _failing(railed, batches)):
         return railed, batches, {}
     return railed, batches, levels
 
 
+def _further(
+    placed: PlacedSlab, batches: tuple[CaseBatch, ...], stage: int
+) -> tuple[CaseBatch, ...]:
+    """The worst place searched for, from the first batch; then all else tried."""
+    return worst_seats(placed, placed.first) if stage == 0 else with_the_rest(placed, batches)
+
+
 def on_levels(
-    lying: Lying, levels: Mapping[int, Level], places: tuple[Place, ...] | None = None
-) -> Lying:
+    placed: PlacedSlab, levels: Mapping[int, RestKind], places: tuple[LoadPlace, ...] | None = None
+) -> PlacedSlab:
     """Return the slab with other rails at the same places, and where a person is tried first."""
-    rests = lying.slab.rests
+    rests = placed.slab.rests
     if rests is None:
-        return lying
-    rails = lying.workshop.rails
-    upright = crowded_units(rests, lying.shape, rails)
-    carrying = on_rails(lying.carrying, rests, rails, levels, upright=upright)
-    other = replace(lying, carrying=carrying)
-    for shared in ("hull", "places", "seats", "equilibrium"):
-        other.__dict__[shared] = getattr(lying, shared)
+        return placed
+    rails = placed.workshop.rails
+    upright = crowded_units(rests, placed.shape, rails)
+    carrying = on_rails(placed.carrying, rests, rails, levels, upright=upright)
+    other = replace(placed, carrying=carrying)
+    for shared in ("seat_area", "places", "seats", "equilibrium"):
+        other.__dict__[shared] = getattr(placed, shared)
     if places is not None:
         other.__dict__["places"] = places
-    other.__dict__["rested"] = lying.rested.giving_way([one.support for one in carrying])
+    other.__dict__["rested"] = placed.rested.giving_way([one.support for one in carrying])
     return other
 
 
-def _worst_places(lying: Lying, batches: Sequence[Batch]) -> tuple[Place, ...]:
-    """The places where a person used the slab most; narrow strips and free corners among them."""
-    found = [
-        (-round(one.mpa / lying.limit_mpa(tried.case), 6), tried.place)
-        for batch in batches
-        for tried, one in zip(batch.tried, batch.found, strict=True)
-        if tried.place is not None and tried.low is None
-    ]
-    found.sort(key=lambda row: row[0])
-    anywhere = [place for _, place in found if place.kind == "anywhere"]
-    others = [place for _, place in found if place.kind != "anywhere"]
-    return tuple(dict.fromkeys([*anywhere[:MOST_AGAIN], *others]))
+def _places_again(placed: PlacedSlab, failing: Sequence[TriedCase]) -> tuple[LoadPlace, ...]:
+    """Where a person is tried first on stronger rails: where the slab is used much on these."""
+    first = placed.first
+    used = {
+        tried.place: one.mpa / placed.limit_mpa(tried.case)
+        for tried, one in zip(first.tried, first.found, strict=True)
+        if tried.place is not None
+    }
+    most = sorted(used.values(), reverse=True)
+    least = min(most[min(FEWEST_AGAIN, len(most) - 1)], USED_MUCH) if most else 0.0
+    again = [p for p in placed.places if p.kind != "anywhere" or used[p] >= least]
+    worst = [one.place for one in failing if one.place is not None]
+    return tuple(dict.fromkeys([*again, *worst]))
 
 
-def _failing(lying: Lying, batches: Sequence[Batch]) -> Iterable[tuple[Tried, XY]]:
+def _failing(placed: PlacedSlab, batches: Sequence[CaseBatch]) -> Iterable[tuple[TriedCase, XY]]:
     """Cases in which the slab would crack, and where, the worst first."""
     found = [
-        (one.mpa / lying.limit_mpa(tried.case), tried, one.where_mm)
+        (one.mpa / placed.limit_mpa(tried.case), tried, one.where_mm)
         for batch in batches
         for tried, one in zip(batch.tried, batch.found, strict=True)
         if tried.case not in CAUTIONS and not one.tips
@@ -109,10 +122,12 @@ def _failing(lying: Lying, batches: Sequence[Batch]) -> Iterable[tuple[Tried, XY
     return ((tried, where) for used, tried, where in found if used > 1.0)
 
 
-def _raised(lying: Lying, rests: Rests, levels: Levels, where: Sequence[XY]) -> list[Levels] | None:
-    """Stronger rails, kind by kind, under the places that fail; None where none is stronger."""
+def _raised(
+    placed: PlacedSlab, rests: Rests, levels: Levels, where: Sequence[XY]
+) -> list[Levels] | None:
+    """Stronger rails, kind by kind, under the places that fail; None if none is stronger."""
     spans: dict[int, tuple[float, float]] = {}
-    for bearing in lying.carrying:
+    for bearing in placed.carrying:
         if bearing.unit is not None:
             x0, _, x1, _ = bearing.footprint.bounds
             low, high = spans.get(bearing.unit, (x0, x1))
@@ -136,9 +151,19 @@ def _raised(lying: Lying, rests: Rests, levels: Levels, where: Sequence[XY]) -> 
     ]
 
 
-def _holds(lying: Lying, tried: Sequence[Tried]) -> bool:
-    batch = lying.settled(tried)
+def _holds(placed: PlacedSlab, tried: Sequence[TriedCase]) -> bool:
+    """Whether cases pass on the slab's rails: the worst by itself first, as it mostly decides."""
+    if not _pass(placed, placed.settled(tried[:1])):
+        return False
+    first = placed.first
+    again = [one for one in tried[1:] if one not in first.tried]
+    return _pass(placed, first, tried) and (not again or _pass(placed, placed.settled(again)))
+
+
+def _pass(placed: PlacedSlab, batch: CaseBatch, among: Sequence[TriedCase] | None = None) -> bool:
+    """Return whether all cases of a batch pass, or those of them that are ``among`` some."""
     return all(
-        one.mpa <= lying.limit_mpa(each.case)
-        for each, one in zip(batch.tried, batch.found, strict=True)
+        one.mpa <= placed.limit_mpa(tried.case)
+        for tried, one in zip(batch.tried, batch.found, strict=True)
+        if among is None or tried in among
     )

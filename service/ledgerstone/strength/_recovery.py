@@ -14,9 +14,9 @@ from __future__ import annotations
 
 import numpy as np
 
+from ledgerstone.arrays import FloatArray, IntArray
 from ledgerstone.strength._element import NEXT
 from ledgerstone.strength._model import Model
-from ledgerstone.strength._outline import FloatArray, IntArray
 
 FEWEST = 5  # triangles whose mid-sides a quadratic is fitted through
 

@@ -3,19 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 
 import numpy as np
 import shapely
 from shapely.geometry import MultiPoint
 from shapely.geometry.base import BaseGeometry
 
+from ledgerstone.arrays import FloatArray
 from ledgerstone.errors import SlabTipsError
 from ledgerstone.strength import contact
 from ledgerstone.strength._compliance import compliance_of
-from ledgerstone.strength._loads import Load, OwnWeight, unit_of
+from ledgerstone.strength._loads import OwnWeight, PlateLoad, unit_of
 from ledgerstone.strength._model import Model
-from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._supports import (
     Stations,
     Support,
@@ -45,21 +45,25 @@ class Footing:
         The point they turn about, mm, and the length that scales the slopes, mm.
     hull
         Of the reactions' pulls on the two slopes.
+    loaded
+        What unit loads do to the pinned slab at the stations, for unit ``D``, shape (k,), and
+        their pulls on the rigid motions, shape (3,), as far as they were asked for.
     slab_flexibility, compliance
         The slab's own flexibility at the stations for unit ``D``, and how the supports themselves
-        give, mm/N, shapes (k, k); None where they are stiff.
+        give, mm/N, shapes (k, k); None if they are stiff.
     """
 
     stations: Stations
     rows: FloatArray
     slab_flexibility: FloatArray
     compliance: FloatArray | None
-    rests: contact.Rests
+    rests: contact.SupportFlexibility
     contact: Contact
     motions: FloatArray
     middle: tuple[float, float]
     reach: float
     hull: BaseGeometry
+    loaded: dict[PlateLoad, tuple[FloatArray, FloatArray]] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,11 +73,11 @@ class Settled:
     Parameters
     ----------
     u
-        Unknowns for unit ``D``, shape (3 n, k); nothing where the slab tips.
+        Unknowns for unit ``D``, shape (3 n, k); zeros where the slab tips.
     reactions
         Of every station, N, up positive, shape (stations, k).
     tips
-        For each case, how it tips, or None where it rests.
+        For each case, how it tips; None if it rests.
     """
 
     u: FloatArray
@@ -82,7 +86,18 @@ class Settled:
 
 
 def footing_of(model: Model, supports: Sequence[Support], rigidity: float) -> Footing:
-    """Footing of a model of some rigidity on supports: one forward substitution, no factor."""
+    """Footing of a model on supports: one forward substitution, no new factor.
+
+    Parameters
+    ----------
+    rigidity
+        ``D`` of the slab, N·mm.
+
+    Raises
+    ------
+    OffTheSlabError
+        If no part of a support meets the slab.
+    """
     stations = stations_of(supports, model.mesh)
     columns = stations.columns(model.mesh)
     rows = model.factor.forward(columns)
@@ -105,9 +120,14 @@ def footing_of(model: Model, supports: Sequence[Support], rigidity: float) -> Fo
 def given_way(
     footing: Footing, rigidity: float, supports: Sequence[Support] | None = None
 ) -> Footing:
-    """Same footing under a slab of another rigidity, or on supports that give otherwise.
+    """Same footing under a slab of another rigidity, or on supports of another compliance.
 
-    ``supports`` stand where the footing's own do.
+    Parameters
+    ----------
+    rigidity
+        ``D`` of the slab, N·mm.
+    supports
+        Supports at the places of the footing's own; None keeps those.
     """
     compliance = footing.compliance
     if supports is not None:
@@ -132,7 +152,7 @@ def held_down(footing: Footing) -> Footing:
 def settled_cases(
     model: Model,
     footing: Footing,
-    cases: Sequence[Sequence[Load]],
+    cases: Sequence[Sequence[PlateLoad]],
     *,
     thickness_mm: float,
     rigidity: float,
@@ -145,35 +165,55 @@ def settled_cases(
     cases
         Loads of each case; they act together.
     thickness_mm, rigidity
-        The slab's own, mm and N·mm.
+        The slab's own thickness, mm, and ``D``, N·mm.
     gaps_mm
-        How low each support lies, shape (supports,) or (supports, cases); None puts all level.
+        How low each support lies, mm, shape (supports,) or (supports, cases); None is all level.
+
+    Raises
+    ------
+    OffTheSlabError
+        If a load does not meet the slab.
+    ContactNotSettledError
+        If a case's contact does not balance.
     """
     units, shares = _shares(cases, thickness_mm)
-    forces, rows = model.carried(units)
-    pulls = (footing.motions.T @ forces) @ shares
-    free = (footing.rows.T @ rows) @ shares
+    _, rows = model.carried(units)
+    free, pulls = _free_and_pulls(model, footing, units, shares)
     if gaps_mm is not None:
         low = np.asarray(gaps_mm, dtype=float)[footing.stations.owner] * rigidity
         low[~footing.stations.is_force] = 0.0
         free -= low.reshape(len(low), -1)
     reactions, motions, tips = _each(footing, free, pulls)
-    alive = np.array([t is None for t in tips])
-    u = model.factor.backward(rows @ (shares * alive) - footing.rows @ reactions)
-    u += footing.motions @ motions
-    return Settled(u, reactions, tips)
+    rests = np.array([tip is None for tip in tips])
+    found = model.factor.backward(rows.T @ (shares * rests) - footing.rows @ reactions)
+    return Settled(found + footing.motions @ motions, reactions, tips)
 
 
 def tips_of(
-    model: Model, footing: Footing, cases: Sequence[Sequence[Load]], *, thickness_mm: float
+    model: Model, footing: Footing, cases: Sequence[Sequence[PlateLoad]], *, thickness_mm: float
 ) -> tuple[SlabTipsError | None, ...]:
-    """How the slab tips in each case, or None where it rests."""
+    """How the slab tips in each case; None if it rests."""
     units, shares = _shares(cases, thickness_mm)
-    forces, _ = model.carried(units)
-    return _tips(footing, (footing.motions.T @ forces) @ shares)
+    return _tips(footing, _free_and_pulls(model, footing, units, shares)[1])
 
 
-def _shares(cases: Sequence[Sequence[Load]], thickness_mm: float) -> tuple[list[Load], FloatArray]:
+def _free_and_pulls(
+    model: Model, footing: Footing, units: Sequence[PlateLoad], shares: FloatArray
+) -> tuple[FloatArray, FloatArray]:
+    """Deflections of the pinned slab at the stations and pulls, (k, c) and (3, c), of cases."""
+    new = [unit for unit in units if unit not in footing.loaded]
+    if new:
+        forces, rows = model.carried(new)
+        both = zip(rows @ footing.rows, forces @ footing.motions, strict=True)
+        footing.loaded.update(zip(new, both, strict=True))
+    known = [footing.loaded[unit] for unit in units]
+    free, pulls = (np.array([one[k] for one in known]).T for k in (0, 1))
+    return free @ shares, pulls @ shares
+
+
+def _shares(
+    cases: Sequence[Sequence[PlateLoad]], thickness_mm: float
+) -> tuple[list[PlateLoad], FloatArray]:
     """Distinct unit loads, and how much of each is in each case, shape (loads, cases)."""
     sized = [[unit_of(load) for load in case] for case in cases]
     units = list(dict.fromkeys(unit for case in sized for unit, _ in case))
@@ -192,11 +232,11 @@ def _each(
     """Reactions (stations, k), rigid motions (3, k) and tips of every case."""
     tips = _tips(footing, pulls)
     reactions, motions = np.zeros_like(free), np.zeros((3, free.shape[1]))
-    alive = [k for k, tip in enumerate(tips) if tip is None]
-    if alive:
-        found = footing.contact.settled(free[:, alive], pulls[:, alive])
-        reactions[:, alive] = np.column_stack([one.reactions for one in found])
-        motions[:, alive] = np.column_stack([one.motion for one in found])
+    resting = [k for k, tip in enumerate(tips) if tip is None]
+    if resting:
+        found = footing.contact.settled(free[:, resting], pulls[:, resting])
+        reactions[:, resting] = np.column_stack([one.reactions for one in found])
+        motions[:, resting] = np.column_stack([one.motion for one in found])
     return reactions, motions, tips
 
 

@@ -6,16 +6,16 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from ledgerstone.strength.governing import DIGITS, Governing, governing, worst_of
-from ledgerstone.strength.plate import Load, Plate, Rested, Support
+from ledgerstone.strength.plate import Plate, PlateLoad, Rested, Support
 
 
 def scaled(one: Governing, factor: float) -> Governing:
-    """Return a stress under so many times the load."""
+    """Return a stress, MPa, under ``factor`` times its load."""
     return replace(one, mpa=round(factor * one.mpa, DIGITS))
 
 
 def gentlest(one: Governing) -> tuple[bool, float]:
-    """What sorts stresses, the gentlest first; what tips comes last."""
+    """Sort key of stresses, MPa: the least first, and tipping last."""
     return one.tips, one.mpa
 
 
@@ -24,8 +24,8 @@ def each_on(plate: Plate, holds: Iterable[Sequence[Support]]) -> Iterable[Rested
     return (plate.on(supports) for supports in holds)
 
 
-def first_settled(holds: Iterable[Rested], cases: Sequence[Sequence[Load]]) -> Governing:
-    """The worst case on the first set of supports that the slab does not tip off."""
+def first_settled(holds: Iterable[Rested], cases: Sequence[Sequence[PlateLoad]]) -> Governing:
+    """The worst case, MPa, on the first set of supports that the slab does not tip off."""
     for rested in holds:
         found = worst_of(governing(rested.cases(cases)))
         if not found.tips:

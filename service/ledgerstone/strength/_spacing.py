@@ -10,8 +10,9 @@ import numpy as np
 from scipy.spatial.distance import cdist
 from shapely.geometry import Polygon
 
-from ledgerstone.strength._outline import FloatArray, IntArray, widths_mm
-from ledgerstone.strength._turning import TURNING_MM
+from ledgerstone.arrays import FloatArray, IntArray
+from ledgerstone.strength._outline import widths_mm
+from ledgerstone.strength._turning import SHARPLY, TURNING_MM
 
 GROWTH = 0.3  # element size gained per millimetre of distance
 COARSEST_MM = 45.0
@@ -19,16 +20,18 @@ ELEMENTS_ACROSS = 14.0
 ELEMENTS_IN_STRIP = 3.0
 FINEST_STRIP_MM = 12.0
 ELEMENTS_ROUND_HOLE = 32.0
-CHORD_ERROR_MM = 0.4  # how far a curve may lie from the chord that stands for it
+CHORD_ERROR_MM = 0.4  # greatest distance of a curve from its chord
 COVERED = 1.2  # a source that another one brings within this of its size is left out
-MOST_SOURCES = 500
+MAX_SOURCES = 500
 SMOOTH_TURN = 0.6  # radians; a vertex that turns more is a corner
-SHORTEST_STEP_MM = 2.5  # no boundary is cut finer than this, whatever comes in
+SHORTEST_STEP_MM = 2.5  # no boundary step is shorter than this
 
 
 @dataclass(frozen=True, slots=True)
 class Spacing:
     """Element size over the plane: a coarse size, finer near sources and growing away from them.
+
+    Away from a source the size grows by `GROWTH` of the distance, up to the coarse one.
 
     Parameters
     ----------
@@ -54,7 +57,7 @@ class Spacing:
         return np.asarray(np.minimum(wanted.min(axis=0), self.coarse_mm))
 
     def scaled(self, factor: float) -> Spacing:
-        """Spacing with every size multiplied by ``factor``."""
+        """Spacing with every size multiplied by ``factor``, a pure number."""
         return Spacing(self.coarse_mm * factor, self.sources_mm, self.sizes_mm * factor)
 
 
@@ -72,7 +75,7 @@ def spacing_for(
     Parameters
     ----------
     starts, ends
-        Ends of the boundary's segments, slab on the left, shape (m, 2) each.
+        Ends of the boundary's segments, mm, slab on the left, shape (m, 2) each.
     width_mm
         Shorter side of the smallest upright rectangle around the slab.
     thickness_mm
@@ -80,7 +83,11 @@ def spacing_for(
     mesh_mm
         Coarse size wanted instead of the rule's, or None.
     turning
-        Places about which an overhang turns, shape (k, 2).
+        Places about which an overhang turns, mm, shape (k, 2).
+
+    Source
+    ------
+    methods §1.2: trials against the tables of §1.6.
     """
     rule = min(width_mm / ELEMENTS_ACROSS, COARSEST_MM)
     coarse = rule if mesh_mm is None else mesh_mm
@@ -132,7 +139,7 @@ def _corner_sources(
         2.0 * math.pi * radius / ELEMENTS_ROUND_HOLE, np.sqrt(8.0 * CHORD_ERROR_MM * radius)
     )
     curve = np.maximum(curve, FINEST_STRIP_MM)
-    sizes = np.where(turn < -0.87, half, curve)
+    sizes = np.where(turn < -SHARPLY, half, curve)
     inward_turn = known & (turn < -0.02)
     return starts[inward_turn], sizes[inward_turn]
 
@@ -142,7 +149,7 @@ def _thinned(places: FloatArray, sizes: FloatArray) -> tuple[FloatArray, FloatAr
     order = np.lexsort((places[:, 1], places[:, 0], sizes))
     places, sizes = places[order], sizes[order]
     share = 0.5
-    while len(sizes) > MOST_SOURCES:
+    while len(sizes) > MAX_SOURCES:
         cell = np.floor(places / (share * sizes[:, None])).astype(np.int64)
         _, first = np.unique(cell, axis=0, return_index=True)
         places, sizes = places[np.sort(first)], sizes[np.sort(first)]
@@ -153,7 +160,13 @@ def _thinned(places: FloatArray, sizes: FloatArray) -> tuple[FloatArray, FloatAr
 
 
 def refined_at(spacing: Spacing, points: FloatArray, cut: IntArray) -> Spacing:
-    """Spacing that also grows from boundary steps shorter than it asked for."""
+    """Spacing that also grows from boundary steps shorter than it asked for.
+
+    Parameters
+    ----------
+    points, cut
+        Points of the boundary, shape (n, 2), mm, and its steps as pairs of them, shape (m, 2).
+    """
     ends = points[cut]
     length = np.linalg.norm(ends[:, 1] - ends[:, 0], axis=1)
     middle = ends.mean(axis=1)
@@ -166,17 +179,28 @@ def refined_at(spacing: Spacing, points: FloatArray, cut: IntArray) -> Spacing:
 def affordable(spacing: Spacing, area_mm2: float, places: FloatArray, most: int) -> Spacing:
     """Spacing made coarser all over until about ``most`` nodes would do.
 
+    An equilateral mesh of size ``s`` has an area of ``0.866 s²`` per node.
+
     Parameters
     ----------
     places
-        Places spread evenly over the slab, shape (k, 2).
+        Places spread evenly over the slab, shape (k, 2), mm.
     """
     wanted = area_mm2 * float(np.mean(spacing.at(places) ** -2.0)) / 0.866
     return spacing if wanted <= most else spacing.scaled(math.sqrt(wanted / most))
 
 
 def rounded_off(ring: FloatArray, spacing: Spacing) -> FloatArray:
-    """Ring (n, 2) with its curves cut afresh into even steps of the wanted size."""
+    """Ring with its curves divided into even steps of the wanted size, mm, shape (p, 2).
+
+    A corner is a vertex that turns by more than `SMOOTH_TURN`, or ends a side longer than the
+    size wanted there; it stays. A ring without one keeps the area that it encloses.
+
+    Parameters
+    ----------
+    ring
+        Vertices, mm, shape (n, 2), the first not repeated.
+    """
     forward = np.roll(ring, -1, axis=0) - ring
     length = np.linalg.norm(forward, axis=1)
     back = np.roll(forward, 1, axis=0)
@@ -216,7 +240,18 @@ def _even(chain: FloatArray, spacing: Spacing, *, least: int) -> FloatArray:
 def divided(
     vertices: FloatArray, segments: IntArray, spacing: Spacing
 ) -> tuple[FloatArray, IntArray]:
-    """Boundary cut into steps of the wanted size; the first points are ``vertices`` unchanged."""
+    """Boundary divided into steps of the wanted size.
+
+    Parameters
+    ----------
+    vertices, segments
+        Corners of the boundary, mm, shape (n, 2), and its segments as pairs of them, shape (m, 2).
+
+    Returns
+    -------
+    points, steps
+        Shape (p, 2), mm, of which the first n are ``vertices``; and pairs of them, shape (q, 2).
+    """
     starts, ends = vertices[segments[:, 0]], vertices[segments[:, 1]]
     length = np.linalg.norm(ends - starts, axis=1)
     samples = np.linspace(0.0, 1.0, 9)
@@ -230,13 +265,22 @@ def divided(
         ],
         axis=1,
     )
-    points, total = [vertices], len(vertices)
-    cut: list[tuple[int, int]] = []
-    for (a, b), along in zip(segments.tolist(), done, strict=True):
-        count = max(1, math.ceil(along[-1] - 0.15))
-        steps = np.interp(np.arange(1, count) / count * along[-1], along, samples)
-        points.append(vertices[a] + steps[:, None] * (vertices[b] - vertices[a]))
-        chain = [a, *range(total, total + count - 1), b]
-        cut.extend(pairwise(chain))
-        total += count - 1
-    return np.concatenate(points), np.array(cut, dtype=np.intp)
+    whole = done[:, -1]
+    count = np.maximum(np.ceil(whole - 0.15), 1.0).astype(np.intp)
+    owner, nth = _counted(count - 1)
+    wanted, reached = (nth + 1) / count[owner] * whole[owner], done[owner]
+    last = np.minimum((reached[:, 1:] <= wanted[:, None]).sum(axis=1), len(samples) - 2)
+    low, high = (reached[np.arange(len(last)), last + k] for k in (0, 1))
+    share = (last + (wanted - low) / (high - low)) * samples[1]
+    inner = starts[owner] + share[:, None] * (ends - starts)[owner]
+    first_inner = len(vertices) + np.cumsum(count - 1) - (count - 1)
+    owner, nth = _counted(count)
+    begin = np.where(nth == 0, segments[owner, 0], first_inner[owner] + nth - 1)
+    end = np.where(nth == count[owner] - 1, segments[owner, 1], first_inner[owner] + nth)
+    return np.concatenate([vertices, inner]), np.column_stack([begin, end]).astype(np.intp)
+
+
+def _counted(many: IntArray) -> tuple[IntArray, IntArray]:
+    """For so many things of each owner (m,): whose each is, and which of the owner's, (k,) each."""
+    owner = np.repeat(np.arange(len(many)), many)
+    return owner, np.arange(len(owner)) - np.repeat(np.cumsum(many) - many, many)

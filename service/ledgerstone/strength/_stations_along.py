@@ -1,4 +1,4 @@
-"""Stations along a line: at its nodes where it has them, filled up where it has none."""
+"""Stations along a line: at the nodes on it, with others added where there are none."""
 
 from __future__ import annotations
 
@@ -6,13 +6,21 @@ from itertools import pairwise
 
 import numpy as np
 
-from ledgerstone.strength._outline import FloatArray
+from ledgerstone.arrays import FloatArray
 
 
 def spaced(along: FloatArray, closest: float) -> FloatArray:
-    """Distances without those nearer than ``closest`` to the last one kept, from both ends alike.
+    """Distances without those nearer than ``closest`` to the last one kept, mm, shape (k,).
 
-    Both ends stay; where the two halves meet, one in the middle stands for two that are too near.
+    It goes from both ends alike, and keeps both. Where the two halves meet, one distance in the
+    middle replaces two that are too near.
+
+    Parameters
+    ----------
+    along
+        Distances along a line from 0 to its length, rising, shape (n,), mm.
+    closest
+        mm.
     """
     length = float(along[-1])
     first = _thinned(along[along < 0.5 * length], closest)
@@ -33,7 +41,15 @@ def _thinned(along: FloatArray, closest: float) -> list[float]:
 
 
 def filled(along: FloatArray, step: float) -> FloatArray:
-    """Distances with more between those that lie further apart than about a step."""
+    """Distances with others added where two are further apart than about a step, mm, shape (k,).
+
+    Parameters
+    ----------
+    along
+        Distances along a line, rising, shape (n,), mm.
+    step
+        mm.
+    """
     found: list[float] = []
     for a, b in pairwise(along.tolist()):
         count = max(1, round((b - a) / step))

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import numpy as np
 
+from ledgerstone.arrays import FloatArray
 from ledgerstone.strength._element import rigidity
 from ledgerstone.strength._model import Model
-from ledgerstone.strength._outline import FloatArray
 
 
 def corner_moments(model: Model, u: FloatArray) -> FloatArray:
@@ -22,7 +22,10 @@ def corner_moments(model: Model, u: FloatArray) -> FloatArray:
 
 
 def averaged_components(model: Model, u: FloatArray, thickness_mm: float) -> FloatArray:
-    """Averaged stresses ``(x, y, xy)`` of the bottom face around every node, MPa, (3, n, k)."""
+    """Averaged stresses ``(x, y, xy)`` of the bottom face around every node, MPa, shape (3, n, k).
+
+    Tension is positive; ``u`` is for unit ``D``, shape (3 n, k).
+    """
     mean = model.averaged(thickness_mm) @ u
     mean /= thickness_mm**2
     return np.asarray(mean.reshape(3, -1, u.shape[1]))
@@ -31,7 +34,12 @@ def averaged_components(model: Model, u: FloatArray, thickness_mm: float) -> Flo
 def principal_stress(components: FloatArray) -> tuple[FloatArray, FloatArray]:
     """Largest tensile stress at the bottom and at the top around every node, MPa, (n, k) each.
 
-    It is the principal value of the averaged stress.
+    It is the principal value of the averaged stress components ``(x, y, xy)``, shape (3, n, k):
+    ``(σx + σy) / 2 ± sqrt(((σx - σy) / 2)² + τ²)``, on the top with the signs changed.
+
+    Source
+    ------
+    Mohr's circle: strength of materials.
     """
     x, y, xy = components
     middle, half = 0.5 * (x + y), 0.5 * (x - y)

@@ -14,20 +14,20 @@ from shapely.geometry import LineString, MultiPoint, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
+from ledgerstone.arrays import FloatArray, IntArray
 from ledgerstone.errors import OffTheSlabError
 from ledgerstone.strength._beams import Beam
 from ledgerstone.strength._element import deflection_row
-from ledgerstone.strength._outline import FloatArray, IntArray
 from ledgerstone.strength._stations_along import filled, spaced
 from ledgerstone.strength.mesh import Mesh
 
 STATION_SHARE = 1.33  # stations of push-only rests, over the coarse element size
 CLOSEST_SHARE = 0.6  # stations nearer than this share of a step are one
-MOST_STATIONS_AREA = 120
+MAX_STATIONS_AREA = 120
 FEWEST_ACROSS = 3  # a pad presses in its middle too
 # Of all rests together, where they only push: a slab on rests of usual sizes has 30 to 250. What is
 # settled costs their cube, so a frame along 200 sides, or ledges all over, are taken more sparsely.
-MOST_STATIONS = 320
+MAX_STATIONS = 320
 SAME_MM = 1e-6
 REACH_MM = 6.0  # a rest this little outside the meshed outline still meets it
 
@@ -47,7 +47,7 @@ class LineSupport:
     beam
         What carries along the line, from its first point to its last, where that bends.
     crushes_n_per_mm2
-        How the line gives, N for each mm of it and mm of sinking; None where it is stiff.
+        How the line gives, N for each mm of it and mm of sinking; None if it is stiff.
     """
 
     points: Sequence[tuple[float, float]]
@@ -76,7 +76,7 @@ class AreaSupport:
     Parameters
     ----------
     crushes_n_per_mm3
-        How it gives, N for each mm² of it and mm of sinking; None where it is stiff.
+        How it gives, N for each mm² of it and mm of sinking; None if it is stiff.
     """
 
     polygon: Polygon
@@ -148,10 +148,10 @@ def stations_of(supports: Sequence[Support], mesh: Mesh) -> Stations:
 
 
 def _not_too_many(wished: list[FloatArray], supports: Sequence[Support]) -> list[FloatArray]:
-    """Every so many places of rests that only push; each keeps one, or its first and last."""
+    """Every n-th place of rests that only push; each keeps one, or its first and last."""
     held = [s.holds_down or (isinstance(s, LineSupport) and s.clamped) for s in supports]
     pushing = sum(len(w) for w, is_held in zip(wished, held, strict=True) if not is_held)
-    stride = -(-pushing // MOST_STATIONS)
+    stride = -(-pushing // MAX_STATIONS)
     if stride <= 1:
         return wished
     return [
@@ -252,7 +252,7 @@ def _area_places(polygon: Polygon, mesh: Mesh) -> FloatArray:
     if met.is_empty or met.area < 1e-6:
         near = shapely.get_coordinates(shapely.shortest_line(mesh.polygon, polygon))[1]
         return np.array([near])
-    step = max(STATION_SHARE * mesh.coarse_mm, float(np.sqrt(met.area / MOST_STATIONS_AREA)))
+    step = max(STATION_SHARE * mesh.coarse_mm, float(np.sqrt(met.area / MAX_STATIONS_AREA)))
     x0, y0, x1, y1 = met.bounds
     nx, ny = (max(FEWEST_ACROSS, round(d / step) + 1) for d in (x1 - x0, y1 - y0))
     gx, gy = np.meshgrid(np.linspace(x0, x1, nx), np.linspace(y0, y1, ny))
@@ -271,5 +271,5 @@ def _apart(places: FloatArray, closest: float) -> FloatArray:
 
 
 def hull_distance_mm(places: FloatArray, point: tuple[float, float]) -> float:
-    """How far a point lies outside the hull of places (k, 2), mm."""
+    """Distance of a point outside the hull of places, mm, shape (k, 2); 0 inside it."""
     return float(MultiPoint(places).convex_hull.distance(shapely.Point(point)))

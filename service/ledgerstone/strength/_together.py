@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
+
 import numpy as np
 from scipy.linalg import LinAlgError
 
+from ledgerstone.arrays import BoolArray, FloatArray
 from ledgerstone.strength import contact
-from ledgerstone.strength._exchange import BoolArray, Exchange, Together, exchange_of
-from ledgerstone.strength._outline import FloatArray
+from ledgerstone.strength._exchange import Exchange, middle_of, settled
 
-MOST_TOGETHER = 2_500_000  # cases times rests squared: what one portion may hold, in numbers
-FAR = 10  # rests in which a case may differ from the nearest base before it gets one of its own
-MOST_BASES = 6
+MAX_TOGETHER = 2_500_000  # cases times rests squared: what one portion may hold, in numbers
 SHARPENINGS = 2
+FAR, HALF = 32, 0.5  # a new base, where more of the cases than this differ in more rests than that
 
 
 class Contact:
@@ -23,12 +24,12 @@ class Contact:
     equilibrium, signs and gaps. One that does not meet them is settled by itself.
     """
 
-    def __init__(self, rests: contact.Rests, like: Contact | None = None) -> None:
+    def __init__(self, rests: contact.SupportFlexibility, like: Contact | None = None) -> None:
         self._rests = rests
         self._like = like
         self._flexibility = rests.flexibility / rests.stiffening
-        self._exchanges: list[Exchange] = []
-        self._seen: list[tuple[FloatArray, BoolArray]] = []
+        self._exchange: Exchange | None = None
+        self._settled: list[tuple[FloatArray, BoolArray]] = []
 
     def settled(self, free: FloatArray, pulls: FloatArray) -> list[contact.Balance]:
         """Balance of every case.
@@ -44,23 +45,27 @@ class Contact:
             As ``settled``.
         """
         found: list[contact.Balance | None] = [None] * free.shape[1]
-        try:
-            self._make_ready(free[:, 0], pulls[:, 0])
-            portion = max(1, MOST_TOGETHER // len(free) ** 2)
-            for k in range(0, len(found), portion):
+        if not self._seen or len(found) == 1:
+            found[0] = self._alone(free[:, 0], pulls[:, 0])
+        with suppress(LinAlgError):
+            portion = max(1, MAX_TOGETHER // len(free) ** 2)
+            for k in range(1 if found[0] else 0, len(found), portion):
                 some = slice(k, k + portion)
                 found[some] = self._together(free[:, some].T, pulls[:, some].T)
-        except LinAlgError:
-            pass
         return [
             one or contact.settled(self._rests, free[:, k], pulls[:, k])
             for k, one in enumerate(found)
         ]
 
     @property
-    def known(self) -> tuple[list[tuple[FloatArray, BoolArray]], list[BoolArray]]:
-        """Settled cases with the rests that touch in them, and the bases solved for."""
-        return list(self._seen), [one.base for one in self._exchanges]
+    def _seen(self) -> list[tuple[FloatArray, BoolArray]]:
+        """Settled cases with the rests that touch in them, shape (c, k) each.
+
+        A case is its ``wanted`` row divided by its length.
+        """
+        if self._like is not None:
+            self._settled, self._like = list(self._like._seen), None  # noqa: SLF001 - its own kind
+        return self._settled
 
     def on_the_same(self, free: FloatArray, touching: BoolArray) -> tuple[FloatArray, FloatArray]:
         """Reactions (k, c) and motions (3, c) of self-balanced loads on rests that stay in touch.
@@ -74,43 +79,37 @@ class Contact:
         """
         rests = self._rests
         scaled, none = free.T / rests.stiffening, np.zeros((free.shape[1], 3))
-        self._add_bases(touching.T)
         reactions, motions = self._solved(scaled, none, touching.T)
-        found = self._sharper(scaled, none, touching.T, reactions, motions)
-        return found[0].T, rests.stiffening * found[1].T
+        sunk = np.where(touching.T, self._sunk(scaled, reactions, motions), 0.0)
+        if np.abs(sunk).max() > contact.OPENS * np.abs(scaled).max():
+            reactions, motions = self._sharper(scaled, none, touching.T, reactions, motions)
+        return reactions.T, rests.stiffening * motions.T
 
-    def _make_ready(self, free: FloatArray, pull: FloatArray) -> None:
-        """Solve for a first base: what touched under the same slab before, or in the first case."""
-        rests = self._rests
-        if self._seen:
-            return
-        bases: list[BoolArray] = []
-        if self._like is not None:
-            self._seen, bases = self._like.known
-        if not self._seen:
-            base = contact.settled(rests, free, pull).touching
-            wanted = free / rests.stiffening + rests.rigid @ pull
-            self._seen, bases = [(_unit(wanted[None]), base[None])], [base]
-        self._exchanges = [exchange_of(self._flexibility, rests.rigid, base) for base in bases]
+    def _alone(self, free: FloatArray, pull: FloatArray) -> contact.Balance:
+        """Balance of one case, from the rests that touch in the one most like it."""
+        rests, wanted = self._rests, self._wanted(free[None], pull[None])
+        begin = (self._most_like(wanted) | ~rests.pushes_only)[0] if self._seen else None
+        found = contact.settled(rests, free, pull, begin)
+        self._seen.append((_unit(wanted), found.touching[None]))
+        return found
 
     def _together(self, free: FloatArray, pulls: FloatArray) -> list[contact.Balance | None]:
-        """Balance of each row's case, None where it is not met."""
+        """Balance of each row's case, None if it is not met."""
         rests = self._rests
-        scaled, load = free / rests.stiffening, np.abs(pulls).max(axis=1)
-        opening = contact.OPENS * (np.abs(scaled).max(axis=1) + load)
-        wanted = scaled + pulls @ rests.rigid.T
+        load, wanted = np.abs(pulls).max(axis=1), self._wanted(free, pulls)
+        opening = contact.OPENS * (np.abs(free).max(axis=1) / rests.stiffening + load)
         begin = self._most_like(wanted) | ~rests.pushes_only
-        self._add_bases(begin)
-        cases = Together.of(self._exchanges, wanted, pulls, begin)
         nothing = np.column_stack([contact.PULLS * load, opening])
-        touching, values = cases.settled(rests.pushes_only, nothing, begin)
+        exchange = self._near(begin)
+        start = exchange.start(wanted, pulls)
+        touching, values = settled(exchange, start, rests.pushes_only, nothing, begin)
         self._seen.append((_unit(wanted), touching))
-        reactions, motions = np.where(touching, values[:, :-3], 0.0), values[:, -3:]
-        for _ in range(SHARPENINGS):
+        reactions, motions = _parted(values, touching)
+        for done in range(SHARPENINGS):
             sunk = self._sunk(wanted, reactions, motions)
             close = np.where(touching, np.abs(sunk), 0.0).max(axis=1) <= opening
             off = np.abs(reactions @ rests.rigid - pulls).max(axis=1)
-            if (close & (off <= contact.BALANCE * load)).all():
+            if done and (close & (off <= contact.BALANCE * load)).all():
                 break
             reactions, motions = self._sharper(wanted, pulls, touching, reactions, motions)
         pushes = np.where(rests.pushes_only, reactions, 0.0).min(axis=1) >= -contact.PULLS * load
@@ -123,6 +122,10 @@ class Contact:
             for k, good in enumerate((pushes & clear & balanced).tolist())
         ]
 
+    def _wanted(self, free: FloatArray, pulls: FloatArray) -> FloatArray:
+        """Overlaps of cases on the rests with no reactions, over the stiffening, shape (c, k)."""
+        return np.asarray(free / self._rests.stiffening + pulls @ self._rests.rigid.T)
+
     def _sunk(self, wanted: FloatArray, reactions: FloatArray, motions: FloatArray) -> FloatArray:
         """Overlaps, shape (c, k)."""
         return wanted - reactions @ self._flexibility + motions @ self._rests.rigid.T
@@ -131,9 +134,16 @@ class Contact:
         self, wanted: FloatArray, pulls: FloatArray, touching: BoolArray
     ) -> tuple[FloatArray, FloatArray]:
         """Reactions (c, k) and motions (c, 3) with the given rests in touch in each case."""
-        cases = Together.of(self._exchanges, wanted, pulls, touching)
-        values = cases.values(np.arange(len(wanted)), touching)
-        return np.where(touching, values[:, :-3], 0.0), values[:, -3:]
+        exchange = self._near(touching)
+        return _parted(exchange.values(exchange.start(wanted, pulls), touching), touching)
+
+    def _near(self, sets: BoolArray) -> Exchange:
+        """The exchange that was solved for, or a new one where most sets are far from its base."""
+        found = self._exchange
+        if found is None or ((sets ^ found.base).sum(axis=1) > FAR).mean() > HALF:
+            found = Exchange.of(self._flexibility, self._rests.rigid, middle_of(sets))
+            self._exchange = found
+        return found
 
     def _sharper(
         self,
@@ -154,17 +164,10 @@ class Contact:
         touching = np.concatenate([touching for _, touching in self._seen])
         return np.asarray(touching[(_unit(wanted) @ seen.T).argmax(axis=1)])
 
-    def _add_bases(self, begin: BoolArray) -> None:
-        """Solve for more bases where several cases begin far from those there are."""
-        while len(self._exchanges) < MOST_BASES:
-            differs = [(begin ^ one.base).sum(axis=1) for one in self._exchanges]
-            far = begin[np.min(differs, axis=0) > FAR] if differs else begin
-            if differs and len(far) < 3:
-                return
-            apart = far.astype(float) @ (1.0 - far.T) + (1.0 - far) @ far.T.astype(float)
-            base = far[int(apart.sum(axis=1).argmin())]
-            made = exchange_of(self._flexibility, self._rests.rigid, base)
-            self._exchanges.append(made)
+
+def _parted(values: FloatArray, touching: BoolArray) -> tuple[FloatArray, FloatArray]:
+    """Reactions (c, k), zero if nothing touches, and motions (c, 3) of values (c, k + 4)."""
+    return np.where(touching, values[:, :-4], 0.0), values[:, -3:]
 
 
 def _unit(rows: FloatArray) -> FloatArray:

@@ -1,27 +1,27 @@
-"""Cases that are tried on a slab in place, and what the plate says of them together."""
+"""Cases of a slab in place, and their results."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 
 from ledgerstone.strength.governing import Governing
-from ledgerstone.strength.places import Place
-from ledgerstone.strength.plate import Cases, Load
+from ledgerstone.strength.places import LoadPlace
+from ledgerstone.strength.plate import Cases, PlateLoad
 from ledgerstone.strength.verdict import Case
 
 
 @dataclass(frozen=True, slots=True)
-class Tried:
-    """One case: its loads, the group of rests that lies low in it, and where a person is."""
+class TriedCase:
+    """One case: its loads, the group of rests that is low in it, and the person's place."""
 
     case: Case
-    loads: tuple[Load, ...]
+    loads: tuple[PlateLoad, ...]
     low: int | None = None
-    place: Place | None = None
+    place: LoadPlace | None = None
 
 
 @dataclass(frozen=True, slots=True)
-class Batch:
+class CaseBatch:
     """Cases settled together.
 
     Attributes
@@ -34,7 +34,7 @@ class Batch:
         The stress of every case.
     """
 
-    tried: tuple[Tried, ...]
+    tried: tuple[TriedCase, ...]
     loose: Cases
     tipped: tuple[int, ...]
     held: Cases | None

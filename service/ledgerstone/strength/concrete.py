@@ -18,7 +18,7 @@ CementClass = Literal["R", "N", "S"]
 CEMENT_S: dict[CementClass, float] = {"R": 0.20, "N": 0.25, "S": 0.38}
 
 # Share of the standard's strength that an untested bagged, fibre or heavily pigmented mix is
-# trusted with. Judgement, no source: such a mix often does better, but nobody has broken a strip.
+# trusted with. Judgement, no source: such a mix is often stronger, but no strip has been broken.
 UNTESTED_SHARE = 0.70
 
 
@@ -58,7 +58,7 @@ class Concrete:
     share
         Share of the standard's tensile strength that this mix is trusted with.
     tested
-        What strips of this recipe have shown; it stands in place of the standard's value.
+        Results of broken strips of this recipe; they replace the standard's value.
     basis
         The design basis for lasting situations.
     """
@@ -155,7 +155,7 @@ class Concrete:
     def age_days_for(
         self, wanted_mpa: float, thickness_mm: float, *, basis: DesignBasis | None = None
     ) -> float | None:
-        """Age at which ``design_bending_mpa`` reaches a stress; None where it never does."""
+        """Age at which ``design_bending_mpa`` reaches a stress, days; None if it never does."""
         return age_days_of(wanted_mpa / self._at_28_days_mpa(thickness_mm, basis), self.cement)
 
     def plain_tension_mpa(self, age_days: float, *, basis: DesignBasis | None = None) -> float:
@@ -166,12 +166,22 @@ class Concrete:
 
 
 def flexural_factor(thickness_mm: float) -> float:
-    """Bending over pure tension, ``max(1.6 - h/1000, 1)`` (EN 1992-1-1 (3.23))."""
+    """Bending strength over that in pure tension, ``max(1.6 - h/1000, 1)``, a pure number.
+
+    Source
+    ------
+    EN 1992-1-1 (3.23).
+    """
     return max(1.6 - thickness_mm / 1000.0, 1.0)
 
 
 def beta_cc(age_days: float, cement: CementClass) -> float:
-    """Strength at an age over that at 28 days (EN 1992-1-1 (3.2)); nothing at age zero."""
+    """Compressive strength at an age over that at 28 days, a pure number; 0 at age zero.
+
+    Source
+    ------
+    EN 1992-1-1 (3.2).
+    """
     if age_days <= 0.0:
         return 0.0
     return math.exp(CEMENT_S[cement] * (1.0 - math.sqrt(28.0 / age_days)))
@@ -189,7 +199,7 @@ def tensile_growth(age_days: float, cement: CementClass) -> float:
 
 
 def age_days_of(growth: float, cement: CementClass) -> float | None:
-    """Age at which ``tensile_growth`` reaches a value; None where it never does.
+    """Age at which ``tensile_growth`` reaches a value, days; None if it never does.
 
     The inverse of EN 1992-1-1 (3.2): ``t = 28 / (1 - ln(beta) / s)²``.
     """
@@ -205,8 +215,8 @@ def ageing_rate(celsius: float) -> float:
 
     Source
     ------
-    EN 1992-1-1 (B.10), for 0 to 80 °C. At 20 °C it is 0.998, as the standard has it. Below
-    nothing degrees no age is gained here.
+    EN 1992-1-1 (B.10), for 0 to 80 °C. At 20 °C it is 0.998, as in the standard. Below 0 °C we
+    take 0.
     """
     return math.exp(13.65 - 4000.0 / (273.0 + celsius)) if celsius >= 0.0 else 0.0
 

@@ -3,7 +3,7 @@
 The slab's own flexibility between the rests is ``F`` (deflection at rest i for a unit force at
 rest j, three nodes pinned). The unknowns are the reactions ``r`` and three rigid motions ``a``:
 
-    minimise  r'F r / 2 - r'(d - g)   with  R'r = b,  r >= 0 where the rest only pushes
+    minimise  r'F r / 2 - r'(d - g)   with  R'r = b,  r >= 0 if the rest only pushes
 
 ``d`` is what the loads alone would do at the rests, ``g`` how low each rest lies, ``R`` each
 reaction's pull on the rigid motions and ``b`` the loads'. The multipliers of ``R'r = b`` are ``a``.
@@ -24,21 +24,21 @@ from scipy.linalg import LinAlgError, cholesky, solve_triangular
 from scipy.linalg.lapack import dposv
 from scipy.optimize import nnls
 
+from ledgerstone.arrays import BoolArray, FloatArray
 from ledgerstone.errors import ContactNotSettledError
-from ledgerstone.strength._exchange import BoolArray
-from ledgerstone.strength._outline import FloatArray
 
-RIDGE = 1e-8  # of the mean flexibility: makes rests that coincide share, and changes nothing else
-TIPS = 1e-9  # of the load: out-of-balance that no push can mend
-PULLS = 1e-10  # of the load: reaction still called a push
-OPENS = 1e-8  # of the largest deflection: overlap still called contact
+RIDGE = 1e-8  # of the mean flexibility: rests that coincide then share their load
+TIPS = 1e-9  # of the load: imbalance above which the slab tips
+PULLS = 1e-10  # of the load: tension still counted as zero
+OPENS = 1e-8  # of the largest deflection: overlap still counted as zero
 BALANCE = 1e-8
-INWARD = 2e-9  # how far a load is drawn towards the rests' middle, so that no two carry it alone
+MAX_BLOCKS = 12  # rounds in which blocks of rests change before least squares restart
+INWARD = 2e-9  # relative shift of a load towards the rests' middle, so that no two carry it alone
 
 
 @dataclass(frozen=True, slots=True)
-class Rests:
-    """Flexibility of a slab at its rests, made ready for any number of cases.
+class SupportFlexibility:
+    """Flexibility of a slab at its rests, prepared for any number of cases.
 
     Parameters
     ----------
@@ -71,12 +71,24 @@ class Balance:
     touching: BoolArray
 
 
-def rests_of(flexibility: FloatArray, rigid: FloatArray, pushes_only: BoolArray) -> Rests:
-    """Rests from their flexibility ``F`` (k, k) and pull on the rigid motions ``R`` (k, 3)."""
+def rests_of(
+    flexibility: FloatArray, rigid: FloatArray, pushes_only: BoolArray
+) -> SupportFlexibility:
+    """Prepare rests to be settled under any number of loads.
+
+    Parameters
+    ----------
+    flexibility
+        ``F``: deflection of the pinned slab at each rest for a unit reaction at each, mm/N, (k, k).
+    rigid
+        ``R``: pull of a unit reaction at each rest on the three rigid motions, shape (k, 3).
+    pushes_only
+        Which rests cannot hold the slab down, shape (k,).
+    """
     mean = float(np.trace(flexibility)) / max(len(flexibility), 1)
     stiffening = mean if mean > 0.0 else 1.0
     ready = flexibility + stiffening * (rigid @ rigid.T) + RIDGE * stiffening * np.eye(len(rigid))
-    return Rests(ready, rigid, pushes_only, stiffening, _spans(rigid))
+    return SupportFlexibility(ready, rigid, pushes_only, stiffening, _spans(rigid))
 
 
 def _spans(rigid: FloatArray) -> bool:
@@ -84,16 +96,26 @@ def _spans(rigid: FloatArray) -> bool:
     return bool(len(size) == 3 and size[-1] > 1e-12 * max(size[0], 1e-30))
 
 
-def imbalance(rests: Rests, pull: FloatArray) -> float:
-    """Part of the loads ``pull`` (3,) that no allowed reactions can hold, over the whole of it.
+def imbalance(rests: SupportFlexibility, pull: FloatArray) -> float:
+    """Share of a load that no allowed reactions can balance, a pure number, 0 to 1.
 
-    This is the hull test: nothing is left over just where the resultant lies in the rests' hull.
+    This is the hull test: it is 0 exactly where the resultant is in the rests' hull.
+
+    Parameters
+    ----------
+    pull
+        ``b`` of the load, shape (3,).
     """
     left = pull - rests.rigid.T @ _pushed(rests, rests.rigid.T, pull)
     return float(np.linalg.norm(left)) / max(float(np.linalg.norm(pull)), 1e-300)
 
 
-def settled(rests: Rests, free: FloatArray, pull: FloatArray) -> Balance:
+def settled(
+    rests: SupportFlexibility,
+    free: FloatArray,
+    pull: FloatArray,
+    begin: BoolArray | None = None,
+) -> Balance:
     """Reactions and rigid motions under one load.
 
     Parameters
@@ -102,18 +124,22 @@ def settled(rests: Rests, free: FloatArray, pull: FloatArray) -> Balance:
         ``d - g``: deflection of the pinned slab at each rest, less the rest's gap, shape (k,).
     pull
         ``b``, shape (3,).
+    begin
+        The rests that are first taken to touch, shape (k,); None is all of them.
 
     Raises
     ------
     ContactNotSettledError
         If equilibrium, the signs of the reactions or the gaps are not met in the end.
     """
-    found = _on_all(rests, free, pull) or _from_least_squares(rests, free, pull)
+    found = _by_blocks(rests, free, pull, begin) or _from_least_squares(rests, free, pull)
     _assert_settled(rests, free, pull, found)
     return found
 
 
-def _solved(rests: Rests, free: FloatArray, pull: FloatArray, touching: BoolArray) -> Balance:
+def _solved(
+    rests: SupportFlexibility, free: FloatArray, pull: FloatArray, touching: BoolArray
+) -> Balance:
     """Balance with exactly the given rests in touch."""
     at = np.flatnonzero(touching)
     R = rests.rigid[at]
@@ -129,15 +155,25 @@ def _solved(rests: Rests, free: FloatArray, pull: FloatArray, touching: BoolArra
     return Balance(reactions, motion, touching)
 
 
-def _on_all(rests: Rests, free: FloatArray, pull: FloatArray) -> Balance | None:
-    """Balance with every rest in touch, as most slabs lie while they are handled, if it holds."""
-    try:
-        found = _solved(rests, free, pull, np.ones(len(free), dtype=bool))
-    except LinAlgError:
-        return None
-    pulls, _ = _tolerances(free, pull, rests)
-    pushes = float(found.reactions[rests.pushes_only].min(initial=0.0)) >= -pulls
-    return found if pushes and _off_balance(rests, pull, found) <= BALANCE else None
+def _by_blocks(
+    rests: SupportFlexibility, free: FloatArray, pull: FloatArray, begin: BoolArray | None
+) -> Balance | None:
+    """Balance by exchanging all violated rests at once; None if it fails.
+
+    Most slabs touch all their rests while they are handled; in place a few rounds are enough.
+    """
+    touching = np.ones(len(free), dtype=bool) if begin is None else begin
+    pulls, opens = _tolerances(free, pull, rests)
+    with suppress(LinAlgError):
+        for _ in range(MAX_BLOCKS):
+            found = _solved(rests, free, pull, touching)
+            overlap = _overlap(rests, free, pull, found)
+            parts = touching & rests.pushes_only & (found.reactions < -pulls)
+            swaps = parts | (~touching & (overlap > opens))
+            if not swaps.any():
+                return found if _off_balance(rests, pull, found) <= BALANCE else None
+            touching = touching ^ swaps
+    return None
 
 
 def _motion(S: FloatArray, left: FloatArray) -> FloatArray:
@@ -150,19 +186,23 @@ def _motion(S: FloatArray, left: FloatArray) -> FloatArray:
     return motion
 
 
-def _overlap(rests: Rests, free: FloatArray, pull: FloatArray, balance: Balance) -> FloatArray:
+def _overlap(
+    rests: SupportFlexibility, free: FloatArray, pull: FloatArray, balance: Balance
+) -> FloatArray:
     """Deflection at each rest less its gap, shape (k,): positive where the slab sinks into it."""
     raised = rests.flexibility @ balance.reactions
     pushed = rests.rigid @ (rests.stiffening * pull + balance.motion)
     return np.asarray(free - raised + pushed)
 
 
-def _tolerances(free: FloatArray, pull: FloatArray, rests: Rests) -> tuple[float, float]:
+def _tolerances(
+    free: FloatArray, pull: FloatArray, rests: SupportFlexibility
+) -> tuple[float, float]:
     load = float(np.abs(pull).max())
     return PULLS * load, OPENS * (float(np.abs(free).max()) + rests.stiffening * load)
 
 
-def _from_least_squares(rests: Rests, free: FloatArray, pull: FloatArray) -> Balance:
+def _from_least_squares(rests: SupportFlexibility, free: FloatArray, pull: FloatArray) -> Balance:
     """Balance by a primal active set begun at the non-negative least-squares point."""
     pulls, opens = _tolerances(free, pull, rests)
     if rests.pushes_only.any():
@@ -188,7 +228,7 @@ def _from_least_squares(rests: Rests, free: FloatArray, pull: FloatArray) -> Bal
 def _step(
     here: FloatArray, there: FloatArray, touching: BoolArray, falling: BoolArray
 ) -> tuple[FloatArray, BoolArray]:
-    """Move towards ``there`` until the first reaction reaches nothing, and let that rest go."""
+    """Move towards ``there`` until the first reaction reaches zero, and release that rest."""
     at = np.flatnonzero(falling)
     share = np.maximum(here[at], 0.0) / (np.maximum(here[at], 0.0) - there[at])
     first = int(np.argmin(share))
@@ -199,11 +239,11 @@ def _step(
     return moved, left
 
 
-def _starting_point(rests: Rests, free: FloatArray, pull: FloatArray) -> FloatArray:
+def _starting_point(rests: SupportFlexibility, free: FloatArray, pull: FloatArray) -> FloatArray:
     """Reactions near the answer that balance the load, (k,): they push, to the last digit.
 
     Non-negative least squares meets the balance only nearly. Where the set it picks cannot meet
-    it exactly, the corner of the hull test stands in: at most three rests that carry the load.
+    it exactly, the vertex of the hull test is used: at most three rests that carry the load.
     """
     lower = cholesky(rests.flexibility, lower=True, check_finite=False)
     wanted = free + rests.stiffening * (rests.rigid @ pull)
@@ -219,7 +259,7 @@ def _starting_point(rests: Rests, free: FloatArray, pull: FloatArray) -> FloatAr
     return _pushed(rests, rests.rigid.T, pull)
 
 
-def _pushed(rests: Rests, rows: FloatArray, right: FloatArray) -> FloatArray:
+def _pushed(rests: SupportFlexibility, rows: FloatArray, right: FloatArray) -> FloatArray:
     """Least-squares reactions that do not pull where they may not, shape (k,)."""
     both = ~rests.pushes_only
     columns = np.column_stack([rows, -rows[:, both]])
@@ -229,12 +269,14 @@ def _pushed(rests: Rests, rows: FloatArray, right: FloatArray) -> FloatArray:
     return np.asarray(reactions)
 
 
-def _off_balance(rests: Rests, pull: FloatArray, found: Balance) -> float:
+def _off_balance(rests: SupportFlexibility, pull: FloatArray, found: Balance) -> float:
     left = float(np.abs(rests.rigid.T @ found.reactions - pull).max())
     return left / max(float(np.abs(pull).max()), 1e-300)
 
 
-def _assert_settled(rests: Rests, free: FloatArray, pull: FloatArray, found: Balance) -> None:
+def _assert_settled(
+    rests: SupportFlexibility, free: FloatArray, pull: FloatArray, found: Balance
+) -> None:
     load = max(float(np.abs(pull).max()), 1e-300)
     off = _off_balance(rests, pull, found)
     if not off <= BALANCE:

@@ -1,4 +1,4 @@
-"""What a section carries once it has cracked: by its steel or glass fibre, or as plain concrete."""
+"""Strength of a cracked section: by its steel or glass fibre, or as plain concrete."""
 
 from __future__ import annotations
 
@@ -22,14 +22,14 @@ DEEPEST = 0.45  # x / d, EN 1992-1-1 5.5(4)
 
 
 @dataclass(frozen=True, slots=True)
-class Stuff:
+class BarMaterial:
     """What bars and wires are of: stiffness, and the stress that is trusted, MPa."""
 
     e_mpa: float
     design_mpa: float
 
     @classmethod
-    def of(cls, steel: Steel) -> Stuff:
+    def of(cls, steel: Steel) -> BarMaterial:
         """Read it from a profile.
 
         Source
@@ -64,13 +64,13 @@ def round_mm2(diameter_mm: float) -> float:
 
 
 def cracked_moment_nmm_per_mm(
-    layers: Sequence[SteelLayer], stuff: Stuff, *, fck_mpa: float, gamma_c: float
+    layers: Sequence[SteelLayer], material: BarMaterial, *, fck_mpa: float, gamma_c: float
 ) -> float:
     """Moment that steel or glass fibre carries across a crack, N·mm on each mm of width.
 
     Plane sections: with the pressed face at its crushing strain a layer strains by
     ``ε_cu (d - x) / x`` and carries ``min(E ε, f_d)``; the concrete's block is ``λ x`` of
-    ``α_cc f_ck / γ_c``. What would press it deeper than 0.45 of the least ``d`` adds nothing.
+    ``α_cc f_ck / γ_c``. ``x`` is at most 0.45 of the least ``d``; more steel adds no moment.
 
     Source
     ------
@@ -79,26 +79,52 @@ def cracked_moment_nmm_per_mm(
     used = [layer for layer in layers if layer.mm2_per_mm > 0.0]
     if not used:
         return 0.0
-    f_cd = FULL_STRESS * fck_mpa / gamma_c
-    low, high = 0.0, DEEPEST * min(layer.depth_mm for layer in used)
-    for _ in range(50):
-        x = 0.5 * (low + high)
-        pulls = sum(_pulls(layer, x, stuff) for layer in used)
-        low, high = (x, high) if pulls > STRESS_BLOCK * x * f_cd else (low, x)
-    x = 0.5 * (low + high)
-    forces = [_pulls(layer, x, stuff) for layer in used]
-    pressed = STRESS_BLOCK * x * f_cd
+    block = STRESS_BLOCK * FULL_STRESS * fck_mpa / gamma_c
+    x = min(_pressed_depth_mm(used, material, block), DEEPEST * min(one.depth_mm for one in used))
+    forces = [_pulls(layer, x, material) for layer in used]
     lever = sum(f * layer.depth_mm for f, layer in zip(forces, used, strict=True)) / sum(forces)
-    return min(sum(forces), pressed) * (lever - 0.5 * STRESS_BLOCK * x)
+    return min(sum(forces), block * x) * (lever - 0.5 * STRESS_BLOCK * x)
 
 
-def _pulls(layer: SteelLayer, x_mm: float, stuff: Stuff) -> float:
+def _pressed_depth_mm(
+    layers: Sequence[SteelLayer], material: BarMaterial, block_n_per_mm2: float
+) -> float:
+    """Depth ``x`` at which the layers pull as hard as the concrete's block presses.
+
+    A layer carries its full stress up to ``x = ε_cu d / (ε_cu + f_d / E)``. Between two such depths
+    the balance is a quadratic equation in ``x``.
+    """
+    yields_at = [
+        CRUSHES_AT * layer.depth_mm / (CRUSHES_AT + material.design_mpa / material.e_mpa)
+        for layer in layers
+    ]
+    for up_to in (*sorted(yields_at), math.inf):
+        full = sum(
+            layer.mm2_per_mm * material.design_mpa
+            for layer, at in zip(layers, yields_at, strict=True)
+            if at >= up_to
+        )
+        strained = [
+            (layer.mm2_per_mm * material.e_mpa * CRUSHES_AT, layer.depth_mm)
+            for layer, at in zip(layers, yields_at, strict=True)
+            if at < up_to
+        ]
+        less = sum(force for force, _ in strained) - full
+        turned = sum(force * depth for force, depth in strained)
+        root = math.sqrt(less**2 + 4.0 * block_n_per_mm2 * turned)
+        x = (root - less) / (2.0 * block_n_per_mm2)
+        if x <= up_to:
+            break
+    return x
+
+
+def _pulls(layer: SteelLayer, x_mm: float, material: BarMaterial) -> float:
     strain = CRUSHES_AT * (layer.depth_mm - x_mm) / x_mm
-    return layer.mm2_per_mm * min(stuff.e_mpa * strain, stuff.design_mpa)
+    return layer.mm2_per_mm * min(material.e_mpa * strain, material.design_mpa)
 
 
 def plain_limit_mpa(concrete: Concrete, thickness_mm: float) -> float:
-    """What plain concrete is trusted with where nothing carries across a crack, in bending, MPa.
+    """Bending stress that plain concrete is trusted with where no steel crosses a crack, MPa.
 
     Source
     ------

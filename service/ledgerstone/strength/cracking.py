@@ -2,18 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+import math
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 import numpy as np
+from shapely.geometry.polygon import orient
 
+from ledgerstone.arrays import FloatArray
 from ledgerstone.outline import XY
-from ledgerstone.strength._lying import Lying
-from ledgerstone.strength._outline import FloatArray
-from ledgerstone.strength._tried import Batch
+from ledgerstone.strength._placed import PlacedSlab
+from ledgerstone.strength._tried import CaseBatch
 from ledgerstone.strength.cracked import plain_limit_mpa
+from ledgerstone.strength.places import LoadPlace
 
 LASTING, CHANGING = 1.35, 1.5  # EN 1990 table A1.2(B)
+NEAR, FAR = 0.4, 1.5  # of a person's square: from a corner, and from the worst place so far
+MAY_NEED_BARS = 0.75  # share of what plain concrete is trusted with from which a demand is searched
+CLOSEST_MM = 15.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,51 +50,133 @@ class Cracking:
     cracks_at_mpa: float
 
 
-def cracking_of(lying: Lying, batches: Sequence[Batch], in_use_days: float) -> Cracking | None:
-    """Find the demand on bars each way under 1.35 G + 1.5 Q; None where nobody is on the slab.
+def cracking_of(
+    placed: PlacedSlab, batches: Sequence[CaseBatch], in_use_days: float
+) -> Cracking | None:
+    """Find the demand on bars each way under 1.35 G + 1.5 Q, MPa; None if no person is tried.
 
     Source
     ------
     EN 1990 (6.10) and table A1.2(B). Bars one way carry ``|m| + |m_xy|`` (Wood and Armer, 1968).
     """
-    along: list[Demand] = []
-    across: list[Demand] = []
-    for needed in _fields(lying, batches):
-        for found, field in zip((along, across), needed, strict=True):
-            found.append(_worst(lying, field))
-    if not along:
+    tried = [one for batch in batches for one in _demands(placed, batch, batches[0])]
+    if not tried:
         return None
-    thickness, concrete = lying.slab.thickness.mm, lying.concrete
+    thickness, concrete = placed.slab.thickness.mm, placed.concrete
+    plain_mpa = plain_limit_mpa(concrete, thickness)
+    for wished in (_seeds, _beside_the_worst, _beside_the_worst):
+        new = _apart(wished(placed, tried, plain_mpa), tried)
+        if new:
+            people = [placed.with_person(one, placed.hardest_case(one)) for one in new]
+            tried += _demands(placed, placed.settled(people), batches[0])
     return Cracking(
-        max(along, key=lambda one: one.mpa),
-        max(across, key=lambda one: one.mpa),
-        plain_limit_mpa(concrete, thickness),
+        max((one.along for one in tried), key=lambda one: one.mpa),
+        max((one.across for one in tried), key=lambda one: one.mpa),
+        plain_mpa,
         concrete.mean_bending_mpa(thickness, in_use_days),
     )
 
 
-def _worst(lying: Lying, field: FloatArray) -> Demand:
-    at = int(np.argmax(field))
-    x, y = lying.plate.model.mesh.nodes[at].tolist()
+@dataclass(frozen=True, slots=True)
+class _Demands:
+    """What a person at a place demands each way."""
+
+    place: LoadPlace
+    along: Demand
+    across: Demand
+
+
+def _demands(placed: PlacedSlab, batch: CaseBatch, first: CaseBatch) -> list[_Demands]:
+    """The demands of each person in a batch; ``first`` holds own weight alone."""
+    own = first.loose.components[:, :, 0]
+    found = []
+    for k, tried in enumerate(batch.tried):
+        place = tried.place
+        if place is None or tried.low is not None or batch.found[k].tips:
+            continue
+        if place.kind != "free-corner":
+            cases, at = batch.solved(k)
+            done = placed.newtons(placed.sitting_case(place))
+            factor = CHANGING * done / placed.newtons(tried.case)
+            live = factor * (cases.components[:, :, at] - own)
+            x, y, xy = np.maximum(np.abs(live + own), np.abs(live + LASTING * own))
+            found.append(_Demands(place, _worst(placed, x + xy), _worst(placed, y + xy)))
+    return found
+
+
+def _worst(placed: PlacedSlab, field: FloatArray) -> Demand:
+    at = int(np.argmax(np.round(field, 9)))
+    x, y = placed.plate.model.mesh.nodes[at].tolist()
     return Demand(round(float(field[at]), 6), (x, y))
 
 
-def _fields(lying: Lying, batches: Sequence[Batch]) -> Iterator[tuple[FloatArray, FloatArray]]:
-    """The demand along and across at every node, (n,) each, of each batch's worst person there."""
-    own = batches[0].loose.components[:, :, 0]
-    for batch in batches:
-        columns, factors = [], []
-        for k, tried in enumerate(batch.tried):
-            place = tried.place
-            if place is None or tried.low is not None or batch.found[k].tips:
-                continue
-            if place.kind != "free-corner":
-                cases, at = batch.solved(k)
-                columns.append(cases.components[:, :, at])
-                done = lying.newtons(lying.sitting_case(place))
-                factors.append(CHANGING * done / lying.newtons(tried.case))
-        if columns:
-            live = (np.stack(columns, axis=-1) - own[:, :, None]) * np.array(factors)
-            lasting = (live + share * own[:, :, None] for share in (1.0, LASTING))
-            x, y, xy = np.maximum(*(np.abs(one) for one in lasting))
-            yield (x + xy).max(axis=1), (y + xy).max(axis=1)
+def _seeds(placed: PlacedSlab, _: Sequence[_Demands], __: float) -> Iterator[LoadPlace]:
+    """Places at the ends of the slab, near their corners and midway, and beside its openings.
+
+    The search for the largest stress follows the stress of the whole section, which seldom
+    governs one way only: a free end bends most across under a person near its corner.
+    """
+    step = placed.workshop.loads.point_side_mm
+    x0, y0, x1, y1 = placed.seat_area.room.bounds
+    at_ends = [
+        (x, y) for x in (x0, x1) for y in (y0 + NEAR * step, 0.5 * (y0 + y1), y1 - NEAR * step)
+    ]
+    at_sides = [
+        (x, y) for y in (y0, y1) for x in (x0 + NEAR * step, 0.5 * (x0 + x1), x1 - NEAR * step)
+    ]
+    beside = []
+    for opening in placed.plate.outline.interiors:
+        a, b, c, d = opening.bounds
+        if max(c - a, d - b) > step:
+            x, y, half = 0.5 * (a + c), 0.5 * (b + d), 0.5 * step
+            beside += [(a - half, y), (c + half, y), (x, b - half), (x, d + half)]
+    yield from _nearest(
+        placed, [*at_ends, *at_sides, *beside, *_about_inward_corners(placed, step)]
+    )
+
+
+def _about_inward_corners(placed: PlacedSlab, side_mm: float) -> Iterator[XY]:
+    """Places about each inward corner of an outline such as an L's, as far as its legs reach."""
+    without_fillets = orient(placed.plate.outline).exterior.simplify(0.2 * side_mm)
+    ring = np.array(without_fillets.coords)[:-1]
+    before, after = ring - np.roll(ring, 1, axis=0), np.roll(ring, -1, axis=0) - ring
+    turns = before[:, 0] * after[:, 1] - before[:, 1] * after[:, 0]
+    long = 2.0 * side_mm
+    far = (np.hypot(*before.T) > long) & (np.hypot(*after.T) > long)
+    for x, y in ring[(turns < 0.0) & far].tolist():
+        for a, b in ((2.0, 0.5), (2.0, -0.5), (0.5, 2.0), (-0.5, 2.0)):
+            yield x + a * side_mm, y + b * side_mm
+            yield x - a * side_mm, y - b * side_mm
+
+
+def _beside_the_worst(
+    placed: PlacedSlab, tried: Sequence[_Demands], plain_mpa: float
+) -> Iterator[LoadPlace]:
+    """The places beside that of the largest demand each way, where it may need bars."""
+    side = placed.workshop.loads.point_side_mm
+    for way in ("along", "across"):
+        worst = max(tried, key=lambda one: float(getattr(one, way).mpa))
+        if getattr(worst, way).mpa >= MAY_NEED_BARS * plain_mpa:
+            x, y = worst.place.xy
+            for step in (NEAR * side, FAR * side):
+                around = [(x - step, y), (x + step, y), (x, y - step), (x, y + step)]
+                yield from _nearest(placed, around)
+
+
+def _nearest(placed: PlacedSlab, wished: Sequence[XY]) -> Iterator[LoadPlace]:
+    """The seats nearest to some places."""
+    seats = placed.seats
+    for x, y in wished if len(seats.xy) else ():
+        away = np.hypot(seats.xy[:, 0] - x, seats.xy[:, 1] - y).round(3)
+        yield seats.place(int(np.argmin(away)))
+
+
+def _apart(wished: Iterable[LoadPlace], tried: Sequence[_Demands]) -> list[LoadPlace]:
+    """Those of some places that lie apart from each other and from those tried."""
+    taken = [one.place.xy for one in tried]
+    kept: list[LoadPlace] = []
+    for place in wished:
+        if all(math.dist(place.xy, xy) >= CLOSEST_MM for xy in taken):
+            kept.append(place)
+            taken.append(place.xy)
+    return kept

@@ -1,4 +1,4 @@
-"""How much more concrete gives as it lies loaded: creep."""
+"""Creep: how concrete's strain grows under a lasting load."""
 
 from __future__ import annotations
 
@@ -6,12 +6,18 @@ from __future__ import annotations
 def creep_coefficient(
     fcm_mpa: float, notional_mm: float, humidity_percent: float, loaded_at_days: float
 ) -> float:
-    """Creep over the elastic strain at 28 days, in the end: ``φ(∞, t0) = φ_RH β(f_cm) β(t0)``.
+    """Final creep strain over the elastic strain at 28 days, a pure number.
+
+    ``φ(∞, t0) = φ_RH β(f_cm) β(t0)``.
 
     Parameters
     ----------
+    fcm_mpa
+        Mean compressive strength at 28 days.
     notional_mm
         ``h_0 = 2 A_c / u``: the thickness of a slab that dries on both faces.
+    humidity_percent
+        Relative humidity of the air.
     loaded_at_days
         Age at loading, adjusted to 20 °C, cement of class N.
 

@@ -14,8 +14,8 @@ import numpy as np
 import shapely
 from shapely.geometry import Polygon
 
+from ledgerstone.arrays import FloatArray
 from ledgerstone.errors import OutlineUnusableError, SlabTipsError
-from ledgerstone.strength._outline import FloatArray
 
 SECTIONS = 240
 _TINY = 1e-9  # least area, mm², and second moment, mm⁴, that is divided by
@@ -64,7 +64,7 @@ def on_edge_stress(
     more_n_per_mm: float = 0.0,
     along_y: bool = False,
 ) -> EdgeStress:
-    """Largest tension in a slab that stands on a long edge, held at two places along it.
+    """Largest tension, MPa, in a slab on its long edge, held at two places along it.
 
     Either long edge may be the lower one: the greater answer of the two is given.
 
@@ -77,7 +77,7 @@ def on_edge_stress(
     n_per_mm3
         Weight of a unit of concrete, times the handling factor.
     held_mm
-        Where it is held: two coordinates along its length.
+        Where it is held: two coordinates along its length, mm.
     more_n_per_mm
         Weight of mould, sides and formers on each millimetre of its length, times the factor.
     along_y
@@ -86,7 +86,13 @@ def on_edge_stress(
     Raises
     ------
     SlabTipsError
-        If the weight does not lie between the two places.
+        If the weight's resultant is not between the two places.
+    OutlineUnusableError
+        If an opening goes from one long edge to the other.
+
+    Source
+    ------
+    Beam theory with chord bending: strength of materials; the rim's factor of 2 as `RIM_FACTOR`.
     """
     coarse = shapely.simplify(outline, CHORD_ERROR_MM)
     turned = shapely.transform(coarse, lambda p: p[:, ::-1]) if along_y else coarse

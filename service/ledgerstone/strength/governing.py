@@ -1,4 +1,4 @@
-"""The stress that decides in each case, rounded before it is compared: the same however it came."""
+"""The governing stress of each case, rounded before it is compared, so that it is reproducible."""
 
 from __future__ import annotations
 
@@ -10,8 +10,8 @@ import numpy as np
 from ledgerstone.outline import XY
 from ledgerstone.strength.plate import Cases
 
-# Digits of a stress in MPa that are compared. A factor that other loads went through before
-# differs in the twelfth digit; of two places that are alike, the first must win all the same.
+# Decimals of a stress in MPa that are compared. Results differ in the twelfth digit by the loads
+# solved before; of two places with equal stress, the first must still be taken.
 DIGITS = 6
 
 

@@ -9,10 +9,14 @@ from ledgerstone.strength._holding import BEST_LIFT, Holding
 
 
 def best_grips_mm(outline: Polygon) -> tuple[XY, bool]:
-    """Return the two best places along a slab's long side to lift it, and whether that lies on y.
+    """Return the two best places along a slab's long side to lift it, mm, and whether that is y.
 
-    Source: at ``(sqrt(2) - 1) / 2`` of the length from each end the moments over the grips and
-    between them are equal; with the weight between them in any plan.
+    The centre of its area is between them in any plan.
+
+    Source
+    ------
+    At ``(sqrt(2) - 1) / 2`` of the length from each end the moments over the grips and between
+    them are equal: strength of materials; methods §1.6.
     """
     held = Holding(outline)
     return held.places_mm(BEST_LIFT), held.along_y

@@ -1,4 +1,4 @@
-"""Out of the mould, over on its edge, carried and on the pallet: the plainest way that suffices."""
+"""Demoulding, turning, carrying and the pallet: the simplest way of handling that suffices."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ from ledgerstone.strength.concrete import Concrete, adjusted_age_days
 from ledgerstone.strength.cracked import IN_USE_DAYS
 from ledgerstone.strength.edge import on_edge_stress
 from ledgerstone.strength.governing import DIGITS, Governing
-from ledgerstone.strength.plate import Load, OwnWeight, Plate, Pressure
+from ledgerstone.strength.plate import OwnWeight, Plate, PlateLoad, Pressure
 from ledgerstone.strength.tested import GRAVITY
 from ledgerstone.strength.verdict import Case, Verdict, worst
 from ledgerstone.workshop.records import Way, Workshop
@@ -26,7 +26,7 @@ TEST_UNDER_DAYS = 3.0
 
 @dataclass(frozen=True, slots=True)
 class Handled:
-    """One way of handling one slab, and what the plate says of it.
+    """One way of handling one slab, and its verdicts.
 
     Attributes
     ----------
@@ -35,12 +35,12 @@ class Handled:
     age_days
         The concrete's age then, adjusted to 20 °C.
     needs_age_days
-        The adjusted age at which every step that happens at demoulding is trusted; None where
+        The adjusted age at which every step that happens at demoulding is trusted; None if
         none is.
     turned_over
-        The slab's long side that it is turned over on to stand on edge; None where it stays flat.
+        The long side that the slab is turned up on; None if it stays flat.
     bearers_mm
-        Places along its length of the bearers that it lies and rides on; none where it stands.
+        Places of the bearers of its pallet along its length; none if it stands on edge.
     """
 
     way: Way
@@ -59,7 +59,7 @@ class Handled:
 
 @dataclass(frozen=True, slots=True)
 class Curing:
-    """How long a slab lies in its mould at least, and how warm it is there."""
+    """Least time of a slab in its mould, days, and the temperature there, °C."""
 
     least_days: float
     celsius: float
@@ -72,8 +72,8 @@ class Handling:
     Attributes
     ----------
     plate, braced
-        The slab as it is; and as it is with a rail across its openings, which stands in for the
-        concrete that is not there (common practice, no source).
+        The slab as it is; and with a rail across its openings, which is taken to replace the
+        concrete of the openings (common practice, no source).
     slab_kg
         Its mass.
     workshop_temp_c
@@ -123,7 +123,7 @@ class Handling:
         return all(way.most_kg < self.turned_kg(way) for way in self.workshop.handling.ways)
 
     def turned_kg(self, way: Way) -> float:
-        """Mass at turning: the slab, and its mould where sides and formers stay in."""
+        """Mass at turning, kg: the slab, and its mould where sides and formers stay in."""
         if not way.sides_on:
             return self.slab_kg
         area_m2 = self.shape.outline_area_mm2 / 1e6
@@ -147,9 +147,9 @@ class Handling:
         return Handled(way, verdicts, cover_days, age, self._needed_days(young), None)
 
     def _on_bearers(self, way: Way) -> Iterable[Verdict]:
-        """Judge a slab that lies on its pallet, as old as it then is.
+        """Judge a slab flat on its pallet, at its age then.
 
-        What is turned on edge stays on edge: it is packed so, and rides so.
+        A slab that is turned on edge is packed and transported on edge.
         """
         if way.held == "on-edge":
             return
@@ -164,8 +164,8 @@ class Handling:
         handling = self.workshop.handling
         if way.held == "flat":
             yield "lifted-out", self._lifted(way)
-            lying = self._braced_on_lines if way.rail else self._on_lines
-            yield "carried", scaled(lying, handling.carried_factor)
+            placed = self._braced_on_lines if way.rail else self._on_lines
+            yield "carried", scaled(placed, handling.carried_factor)
             return
         yield "turned", self._turned(way)
         held = self._braced_held if way.rail else self._held
@@ -230,8 +230,8 @@ class Handling:
         """Level out of the mould at the best lines: 1.3 G, or G and the mould's pull."""
         handling = self.workshop.handling
         plate, held = self._as_moved(way)
-        heavy: list[Load] = [self._heavier(handling.out_of_mould_factor)]
-        stuck: list[Load] = [self.weight, Pressure(handling.adhesion_n_per_m2 * 1e-6)]
+        heavy: list[PlateLoad] = [self._heavier(handling.out_of_mould_factor)]
+        stuck: list[PlateLoad] = [self.weight, Pressure(handling.adhesion_n_per_m2 * 1e-6)]
         return first_settled(each_on(plate, held.lines(BEST_LIFT)), [heavy, stuck])
 
     def _turned(self, way: Way) -> Governing:
@@ -263,14 +263,14 @@ class Handling:
 
     @cached_property
     def _turns(self) -> dict[tuple[bool, bool], list[Governing]]:
-        """What each way of turning asks, as far as they were tried."""
+        """Stress of each way of turning that was tried."""
         return {}
 
-    def _young(self, way: Way) -> list[list[Load]]:
+    def _young(self, way: Way) -> list[list[PlateLoad]]:
         """Loads on a slab that is turned out of its mould, or with its sides on."""
         handling = self.workshop.handling
         factor = handling.out_of_mould_factor
-        heavy: list[Load] = [self._heavier(factor)]
+        heavy: list[PlateLoad] = [self._heavier(factor)]
         if way.sides_on:
             mould = factor * handling.mould_kg_per_m2 * GRAVITY * 1e-6
             return [[*heavy, Pressure(mould)]]

@@ -8,13 +8,13 @@ from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
 from ledgerstone.strength._judging import sag_of, verdicts
-from ledgerstone.strength._lying import Lying, hold_down
+from ledgerstone.strength._placed import PlacedSlab, hold_down
 from ledgerstone.strength._rails import settled_on_rails
 from ledgerstone.strength.concrete import Concrete
 from ledgerstone.strength.cracked import IN_USE_DAYS
 from ledgerstone.strength.cracking import Cracking, cracking_of
 from ledgerstone.strength.plate import Plate
-from ledgerstone.strength.rests import Bearing, Level, bearings
+from ledgerstone.strength.rests import Bearing, RestKind, bearings
 from ledgerstone.strength.verdict import Verdict
 from ledgerstone.strength.weight import weight_of
 from ledgerstone.workshop.records import Workshop
@@ -24,7 +24,7 @@ NOBODY_SITS = ("upstand", "splashback", "end-panel")
 
 @dataclass(frozen=True, slots=True)
 class InPlace:
-    """What the plate says of a slab on its rests.
+    """The verdicts of a slab on its rests.
 
     Attributes
     ----------
@@ -33,7 +33,7 @@ class InPlace:
     off_the_slab
         Bearings no part of which meets the slab.
     nothing_carries
-        Whether rests were told and none of them meets the slab.
+        Whether rests are given and none of them meets the slab.
     tips_alone
         The place of the weight's resultant, where it lies outside the rests.
     tips_under
@@ -44,7 +44,7 @@ class InPlace:
         Units, by their place in the list, across which something stronger than the cabinet's own
         rails must carry, where the order does not say what does.
     cracking
-        What must carry it once cracked; None where nobody is on it.
+        Demand once it has cracked; None if no person is tried on it.
     """
 
     verdicts: tuple[Verdict, ...] = ()
@@ -54,16 +54,16 @@ class InPlace:
     tips_under: tuple[XY, ...] = ()
     sag_mm: float = 0.0
     span_mm: float = 0.0
-    rails: tuple[tuple[int, Level], ...] = ()
+    rails: tuple[tuple[int, RestKind], ...] = ()
     cracking: Cracking | None = None
 
 
 def in_place(
     slab: Slab, shape: Shape, plate: Plate, concrete: Concrete, workshop: Workshop
 ) -> InPlace:
-    """Try every load of the profile on a slab's rests.
+    """Solve every load case of the profile on a slab's rests.
 
-    Nothing is tried where nothing was told of the rests, or the slab is bedded all over, or it
+    No case is solved where no rests are given, where the slab is bedded all over, or where it
     stands against a wall.
     """
     if slab.use in NOBODY_SITS:
@@ -73,8 +73,8 @@ def in_place(
     off = tuple(bearing for bearing in told if bearing not in carrying)
     if not carrying:
         return InPlace(off_the_slab=off, nothing_carries=bool(told))
-    lying = Lying(slab, shape, plate, concrete, workshop, carrying, weight_of(slab, workshop))
-    return replace(_lies(lying), off_the_slab=off)
+    placed = PlacedSlab(slab, shape, plate, concrete, workshop, carrying, weight_of(slab, workshop))
+    return replace(_lies(placed), off_the_slab=off)
 
 
 def under(told: tuple[Bearing, ...], plate: Plate) -> tuple[Bearing, ...]:
@@ -82,27 +82,27 @@ def under(told: tuple[Bearing, ...], plate: Plate) -> tuple[Bearing, ...]:
     return tuple(bearing for bearing in told if bearing.footprint.intersects(plate.outline))
 
 
-def _lies(lying: Lying) -> InPlace:
+def _lies(placed: PlacedSlab) -> InPlace:
     """Settle every case, then judge it.
 
     Rests that are fixed clear tipping, whether under the slab's own weight or under a person. A
     loose slab that tips by itself is judged as it would be once fixed, where it can lie at all.
     """
-    fixed = lying.slab.rests is not None and lying.slab.rests.fixed
-    tips_alone = None if fixed else lying.tips_alone
-    if lying.cannot_lie is not None:
-        lying = replace(lying, carrying=hold_down(lying.carrying)) if fixed else lying
-        if lying.cannot_lie is not None:
-            return InPlace(tips_alone=lying.cannot_lie)
-    lying, batches, levels = settled_on_rails(lying)
-    told = lying.slab.rests is not None and lying.slab.rests.rails is not None
-    sag, span = sag_of(lying, batches)
+    fixed = placed.slab.rests is not None and placed.slab.rests.fixed
+    tips_alone = None if fixed else placed.tips_alone
+    if placed.tips_alone_at is not None:
+        placed = replace(placed, carrying=hold_down(placed.carrying)) if fixed else placed
+        if placed.tips_alone_at is not None:
+            return InPlace(tips_alone=placed.tips_alone_at)
+    placed, batches, levels = settled_on_rails(placed)
+    told = placed.slab.rests is not None and placed.slab.rests.rails is not None
+    sag, span = sag_of(placed, batches)
     return InPlace(
-        verdicts=tuple(verdicts(lying, batches)),
+        verdicts=tuple(verdicts(placed, batches)),
         tips_alone=tips_alone,
-        tips_under=() if fixed or tips_alone is not None else lying.tips_under,
+        tips_under=() if fixed or tips_alone is not None else placed.tips_under,
         sag_mm=sag,
         span_mm=span,
         rails=() if told else tuple((k, v) for k, v in levels.items() if v != "cabinet"),
-        cracking=cracking_of(lying, batches, IN_USE_DAYS),
+        cracking=cracking_of(placed, batches, IN_USE_DAYS),
     )

@@ -8,13 +8,14 @@ from typing import Literal
 
 import numpy as np
 import shapely
-from scipy.spatial import Delaunay
 from shapely.geometry import MultiPoint, Polygon
 
+from ledgerstone.arrays import FloatArray, IntArray
 from ledgerstone.outline import XY
 from ledgerstone.strength import _outline, _refine
+from ledgerstone.strength._lattice import lattice
+from ledgerstone.strength._locating import Locator, locator_of
 from ledgerstone.strength._mirrored import Image, image_of
-from ledgerstone.strength._outline import FloatArray, IntArray
 from ledgerstone.strength._spacing import (
     Spacing,
     affordable,
@@ -25,8 +26,8 @@ from ledgerstone.strength._spacing import (
 )
 from ledgerstone.strength._turning import are_clear_of, ringed, with_ends_at_the_edge
 
-MOST_NODES = 2000  # three unknowns each: methods §1.2
-MOST_NODES_ASKED = 40_000  # where the caller names the element size
+MAX_NODES = 2000  # three unknowns each: methods §1.2
+MAX_NODES_ASKED = 40_000  # where the caller names the element size
 
 
 def _cross(u: FloatArray, v: FloatArray) -> FloatArray:
@@ -57,21 +58,22 @@ class Mesh:
     polygon: Polygon
     coarse_mm: float
     _image: Image
-    _delaunay: Delaunay
-    _triangle_of: IntArray
+    _locator: Locator
 
     def located(self, points: FloatArray) -> tuple[IntArray, FloatArray]:
-        """Triangle that holds each of ``points`` (k, 2), and area coordinates in it (k, 3).
+        """Triangle that holds each of ``points``, shape (k, 2), mm, and area coordinates in it.
 
-        The triangle is -1 where a point lies outside the mesh.
+        Returns
+        -------
+        triangle, shares
+            Shape (k,), -1 where a point lies outside the mesh; and (k, 3), by corner, sum 1.
         """
         points = np.asarray(points, dtype=float).reshape(-1, 2)
-        simplex = self._delaunay.find_simplex(self._image.points(points), tol=1e-9)
-        triangle = np.where(simplex >= 0, self._triangle_of[simplex], -1)
+        triangle = self._locator.triangle_at(points)
         return triangle, self.shares(triangle, points)
 
     def shares(self, triangle: IntArray, points: FloatArray) -> FloatArray:
-        """Area coordinates of ``points`` (k, 2) in the given triangles (k,), shape (k, 3)."""
+        """Area coordinates of ``points``, shape (k, 2), mm, in triangles (k,); shape (k, 3)."""
         a, b, c = (self.nodes[self.triangles[triangle, k]] for k in range(3))
         twice = _cross(b - a, c - a)
         second = _cross(points - a, c - a) / twice
@@ -79,7 +81,15 @@ class Mesh:
         return np.column_stack([1.0 - second - third, second, third])
 
     def nearest(self, points: FloatArray) -> tuple[IntArray, FloatArray, FloatArray]:
-        """Like ``located``, places just outside moved on to the mesh, and how far they moved."""
+        """Like ``located``, with points outside moved to the nearest place on the mesh.
+
+        Points are in mm, shape (k, 2).
+
+        Returns
+        -------
+        triangle, shares, moved_mm
+            Shapes (k,), (k, 3) and (k,): how far each point lay outside, 0 for those within.
+        """
         points = np.asarray(points, dtype=float).reshape(-1, 2)
         triangle, share = self.located(points)
         moved = np.zeros(len(points))
@@ -95,12 +105,16 @@ class Mesh:
             triangle[k], share[k], moved[k] = best, clipped[best], distance[best]
         return triangle, share, moved
 
+    def seen(self, points: FloatArray) -> FloatArray:
+        """Points in the one of the plan's mirror images that was meshed, mm, shape (k, 2) each."""
+        return self._image.points(points)
+
     def is_even(self, axis: Literal["x", "y"]) -> bool:
-        """Whether the plan is its own mirror image along an axis."""
+        """Return whether the plan is its own mirror image along an axis."""
         return self._image.alike["xy".index(axis)]
 
     def smallest_angle_degrees(self) -> float:
-        """Smallest angle of any triangle."""
+        """Smallest angle of any triangle, degrees."""
         return float(_refine.angles_degrees(self.nodes, self.triangles).min())
 
 
@@ -125,7 +139,7 @@ def mesh_of(
     zones
         Areas whose edges must be edges of triangles.
     turning
-        Places about which an overhang turns, mm: the mesh is finer there.
+        Places about which a slab turns, on its rests or in hands, mm: the mesh is finer there.
 
     Raises
     ------
@@ -135,7 +149,7 @@ def mesh_of(
     about = MultiPoint(turning)
     image = image_of(outline, [*zones, about])
     seen = _outline.tidied(image.of(outline))
-    most = MOST_NODES if mesh_mm is None else MOST_NODES_ASKED
+    most = MAX_NODES if mesh_mm is None else MAX_NODES_ASKED
     turned = image.points(np.array(turning).reshape(-1, 2))
     ends = ringed(turned)
     spacing = _spacing_of(seen, thickness_mm, mesh_mm, most, ends)
@@ -146,7 +160,7 @@ def mesh_of(
     for _ in range(4):
         if len(mesh.nodes) <= most:
             break
-        spacing = spacing.scaled(1.1 * (len(mesh.nodes) / most) ** 0.5)
+        spacing = spacing.scaled(1.1 * (len(mesh.nodes) / most) ** 1.5)
         mesh = _meshed(image, boundary, spacing, ends)
     return mesh
 
@@ -171,7 +185,7 @@ def _spacing_of(
 
 
 def _rounded_off(polygon: Polygon, spacing: Spacing) -> Polygon:
-    """Polygon with its curves cut afresh, or as it is where that would spoil it."""
+    """Polygon with its curves divided evenly; as it is where that would change its area."""
     shell, *holes = (
         rounded_off(np.asarray(ring.coords)[:-1, :2], spacing)
         for ring in (polygon.exterior, *polygon.interiors)
@@ -194,19 +208,19 @@ def _meshed(
     starts, ends = border[cut[:, 0]], border[cut[:, 1]]
     kept = kept[shapely.contains_xy(polygon, kept[:, 0], kept[:, 1])]
     kept = _refine.clear_of(kept, starts, ends, _refine.PROTECTED)
-    inner = _refine.clear_of(_refine.lattice(polygon, spacing), starts, ends, _refine.PROTECTED)
+    inner = _refine.clear_of(lattice(polygon, spacing), starts, ends, _refine.PROTECTED)
     inner = inner[are_clear_of(kept, inner)]
     border = np.concatenate([border, kept])
-    delaunay = _refine.at_rest(polygon, border, inner, cut, spacing, close=len(kept))
-    delaunay, cut = _refine.recovered(polygon, border, cut, delaunay)
-    triangles, triangle_of = _refine.triangles_of(delaunay, polygon)
+    covered = _refine.at_rest(polygon, border, inner, cut, spacing, close=len(kept))
+    covered, cut = _refine.recovered(polygon, border, cut, covered)
+    nodes = image.back(covered.nodes)
+    triangles = covered.triangles[:, ::-1] if image.turns_over else covered.triangles
     return Mesh(
-        image.back(delaunay.points),
-        triangles[:, ::-1] if image.turns_over else triangles,
+        nodes,
+        triangles,
         cut,
         shapely.transform(polygon, image.back),
         spacing.coarse_mm,
         image,
-        delaunay,
-        triangle_of,
+        locator_of(nodes, triangles),
     )

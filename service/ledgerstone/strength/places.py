@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from dataclasses import dataclass
-from itertools import pairwise
 from typing import Literal
 
 import numpy as np
@@ -14,35 +13,28 @@ from shapely.geometry import LineString, MultiPolygon, Point, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
+from ledgerstone.arrays import BoolArray, FloatArray
 from ledgerstone.outline import XY, unit_vector
 from ledgerstone.shape import Shape
-from ledgerstone.strength._exchange import BoolArray
-from ledgerstone.strength._outline import FloatArray
+from ledgerstone.strength._seat_area import NEAR_A_CORNER_MM, NEARLY, SeatArea
 
-MOST_PLACES = 44
+MAX_PLACES = 44
 APART_SHARE = 0.75  # of a seat's side: places nearer to each other than that are one
-RIM_STEP_MM = 220.0  # between places along edges, where nothing else brought one
-MOST_STRIPS = 8
+RIM_STEP_MM = 220.0  # between places along edges where no other rule gives one
+MAX_STRIPS = 8
 SEAT_STEP_MM = 40.0
-FINE_STEP_MM = 15.0  # where what a person does changes
-MOST_SEATS = 1500  # of all: a larger slab's lie further apart
-PANEL_MM = 18.0  # a hull runs through the middle of a unit's side panel
-CORNER_OUT_MM = 300.0  # a corner that hangs out further, or both ways, is sat and stood on
-NEAR_A_CORNER_MM = 100.0  # a corner's places reach so much further along the edge than it is out
-CORNER_ASIDE_MM = 50.0  # an overhang of so much is a worktop's front edge, not a second way out
-MOST_FARTHEST = 12
-RIM_SMOOTH_MM = 10.0
-NEARLY = 0.925  # of a seat's side: a strip at least so wide is sat and stood on
+FINE_STEP_MM = 15.0  # grid step where a person's case changes
+MAX_SEATS = 1500  # in all; a larger slab has a coarser grid
+MAX_FARTHEST = 12
 AT_THE_HULL_MM = 40.0
 EDGE_STEP_MM = 40.0  # places along an edge that are compared by how far they lie from the rests
 
 
-Kind = Literal["free-corner", "anywhere", "strip"]
-KINDS: tuple[Kind, ...] = ("free-corner", "anywhere", "strip")
+PlaceKind = Literal["free-corner", "anywhere", "strip"]
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
+class LoadPlace:
     """One place for a load, and what kind: a free corner, an ordinary place, or a narrow strip.
 
     A free corner is the corner of an overhang in one direction, at most 300 mm out: it is leant
@@ -50,185 +42,146 @@ class Place:
     """
 
     xy: XY
-    kind: Kind
+    kind: PlaceKind
 
 
-def load_places(shape: Shape, side_mm: float, rests: Sequence[BaseGeometry]) -> tuple[Place, ...]:
+@dataclass(frozen=True, slots=True)
+class Seats:
+    """Places where a person may be, mm, shape (n, 2), and which are a free corner's, (n,)."""
+
+    xy: FloatArray
+    at_a_corner: BoolArray
+
+    def __len__(self) -> int:
+        """How many places there are."""
+        return len(self.xy)
+
+    def place(self, k: int) -> LoadPlace:
+        """Place number ``k``."""
+        x, y = self.xy[k].tolist()
+        return LoadPlace((x, y), "free-corner" if self.at_a_corner[k] else "anywhere")
+
+
+def load_places(area: SeatArea) -> tuple[LoadPlace, ...]:
     """List where a person is tried, at least sixteen places on any slab with room for them.
 
-    Every place keeps a square of ``side_mm`` on the slab where the slab is wide enough. The
+    Every place keeps a square of the person's size on the slab where the slab is wide enough. The
     outline's corners come first; then the narrow concrete beside openings; the edges, and the rims
     of openings, where they lie farthest from what carries them; the tips of overhangs, opposite
     the ends of each rest; every 220 mm along the edges; and a grid.
-
-    Parameters
-    ----------
-    rests
-        What carries the slab, in plane mm.
     """
-    room = _room(shape, side_mm)
-    under = plane.union(rests)
-    hull = _hull(under, shape)
-    wished = (
-        *shape.corners,
-        *_beside_openings(shape, room, side_mm),
-        *_farthest_from(under, room, side_mm),
-        *_overhang_tips(rests, hull, room),
-    )
-    filling = (*_along_rims(room), *_grid(shape))
-    shapely.prepare(room)
-    rim = room.boundary
-    places: list[XY] = []
-    for apart, some in ((APART_SHARE * side_mm, wished), (0.5 * RIM_STEP_MM, filling)):
-        for xy in some:
-            near = _onto(room, rim, xy)
-            if all(math.dist(near, other) > apart for other in places):
-                places.append(near)
-    places = places[:MOST_PLACES]
-    strips = [Place(xy, "strip") for xy in _narrow_strips(shape, side_mm)]
-    return (*of_their_kinds(np.array(places), shape, hull), *strips[:MOST_STRIPS])
+    shape, side_mm, room = area.shape, area.side_mm, area.room
+    wished = [
+        *(
+            area.in_order(np.array(list(some)).reshape(-1, 2))
+            for some in (shape.corners, _beside_openings(shape, room, side_mm))
+        ),
+        _farthest_from_rests(area),
+        area.in_order(np.array(list(_overhang_tips(area))).reshape(-1, 2)),
+    ]
+    along = np.concatenate([rim.places(RIM_STEP_MM) for rim in area.rims])
+    filling = [area.in_order(along), area.in_order(np.array(list(_grid(shape))))]
+    many = [sum(len(some) for some in group) for group in (wished, filling)]
+    apart = np.repeat([APART_SHARE * side_mm, 0.5 * RIM_STEP_MM], many)
+    places = _onto(room, np.concatenate([*wished, *filling]))
+    kept: list[int] = []
+    for k, away in enumerate(apart.tolist()):
+        if len(kept) == MAX_PLACES:
+            break
+        if (np.hypot(*(places[kept] - places[k]).T) > away).all():
+            kept.append(k)
+    strips = [LoadPlace(xy, "strip") for xy in _narrow_strips(shape, side_mm)]
+    return (*of_their_kinds(places[kept], area), *strips[:MAX_STRIPS])
 
 
-def seats(shape: Shape, side_mm: float, rests: Sequence[BaseGeometry]) -> tuple[Place, ...]:
+def seats(area: SeatArea) -> Seats:
     """List a grid of places all over a slab, and along every edge: where a person may be.
 
     They are ``SEAT_STEP_MM`` apart, the same from the left as from the right and from the front
     as from the back.
     """
-    room = _room(shape, side_mm)
-    x0, y0, x1, y1 = room.bounds
-    step = max(SEAT_STEP_MM, math.sqrt((x1 - x0) * (y1 - y0) / MOST_SEATS))
+    x0, y0, x1, y1 = area.room.bounds
+    step = max(SEAT_STEP_MM, math.sqrt((x1 - x0) * (y1 - y0) / MAX_SEATS))
     nx, ny = (math.ceil(d / step - 1e-9) + 1 for d in (x1 - x0, y1 - y0))
-    gx, gy = np.meshgrid(np.linspace(x0, x1, max(nx, 2)), np.linspace(y0, y1, max(ny, 2)))
-    grid = np.column_stack([gx.ravel(), gy.ravel()])
-    grid = grid[shapely.intersects_xy(plane.buffer(room, 1e-6), grid[:, 0], grid[:, 1])]
-    hull = _hull(plane.union(rests), shape)
-    rings = shapely.get_rings(shapely.get_parts(room))
-    rims = [_around(ring, 0.5 * step) for ring in rings]
-    leant_on = [at for at in shape.corners if _is_leant_on(Point(at), hull)]
-    beside = [_beside_leant_on(at, room, hull) for at in leant_on]
-    every = np.concatenate([grid, *rims, *beside])
-    return of_their_kinds(np.unique(np.round(every, 3), axis=0), shape, hull)
+    grid = _in(area.room_and_rim, np.linspace(x0, x1, max(nx, 2)), np.linspace(y0, y1, max(ny, 2)))
+    rims = [rim.places(0.5 * step) for rim in area.rims]
+    beside = [_beside_leant_on(corner, area) for corner in area.leant_on]
+    every = np.unique(np.round(np.concatenate([grid, *rims, *beside]), 3), axis=0)
+    places = area.in_order(every)
+    return Seats(places, area.is_near_a_free_corner(places))
 
 
-def _around(ring: LineString, step: float) -> FloatArray:
-    count = max(math.ceil(ring.length / step), 4)
-    points = shapely.line_interpolate_point(ring, np.arange(count) / count, normalized=True)
-    return np.asarray(shapely.get_coordinates(points))
+def _in(room: BaseGeometry, x: FloatArray, y: FloatArray) -> FloatArray:
+    """Places of a grid that are in a room, mm, shape (n, 2)."""
+    gx, gy = np.meshgrid(x, y)
+    xy = np.column_stack([gx.ravel(), gy.ravel()])
+    return np.asarray(xy[shapely.intersects_xy(room, xy[:, 0], xy[:, 1])])
 
 
-def _beside_leant_on(corner: XY, room: BaseGeometry, hull: BaseGeometry) -> FloatArray:
-    """Places just too far from a corner to be leant on only, shape (n, 2)."""
-    reach = hull.distance(Point(corner)) + NEAR_A_CORNER_MM + FINE_STEP_MM
-    near = plane.intersection(room, plane.buffer(Point(corner), reach))
-    if near.is_empty:  # the slab is so narrow there that nobody sits so near
+def _beside_leant_on(corner: FloatArray, area: SeatArea) -> FloatArray:
+    """Places just too far from a corner (2,) to be leant on only, shape (n, 2), mm."""
+    at = Point(corner)
+    reach = area.hull.distance(at) + NEAR_A_CORNER_MM + FINE_STEP_MM
+    near = plane.intersection(area.room, plane.buffer(at, reach))
+    if near.is_empty:  # the slab is too narrow there to sit on
         return np.empty((0, 2))
     x0, y0, x1, y1 = near.bounds
     nx, ny = (max(math.ceil(d / FINE_STEP_MM), 1) + 1 for d in (x1 - x0, y1 - y0))
-    gx, gy = np.meshgrid(np.linspace(x0, x1, nx), np.linspace(y0, y1, ny))
-    xy = np.column_stack([gx.ravel(), gy.ravel()])
-    xy = xy[shapely.intersects_xy(plane.buffer(room, 1e-6), xy[:, 0], xy[:, 1])]
-    out = shapely.distance(shapely.points(xy), hull)
+    xy = _in(area.room_and_rim, np.linspace(x0, x1, nx), np.linspace(y0, y1, ny))
+    out = shapely.distance(shapely.points(xy), area.hull)
     beyond = np.hypot(*(xy - corner).T) - (out + NEAR_A_CORNER_MM)
     return np.asarray(xy[(out > 1.0) & (beyond > 0.0) & (beyond <= FINE_STEP_MM)])
 
 
-def _room(shape: Shape, side_mm: float) -> Polygon | MultiPolygon:
-    """Where the middle of a person may be: so that the whole square, or nearly so, is on the slab.
+def of_their_kinds(xy: FloatArray, area: SeatArea) -> tuple[LoadPlace, ...]:
+    """Load places of each kind at some points, mm, shape (n, 2)."""
+    some = Seats(xy, area.is_near_a_free_corner(xy))
+    return tuple(some.place(k) for k in range(len(some)))
 
-    A strip that is narrower than the square by no more than a few millimetres counts as wide.
+
+def _farthest_from_rests(area: SeatArea) -> FloatArray:
+    """Places along every edge that lie farther from the rests than those on either side of them.
+
+    The farthest come first, shape (n, 2), mm.
     """
-    whole = plane.buffer(shape.net, -side_mm / 2, join_style="mitre")
-    nearly = plane.buffer(shape.net, -NEARLY * side_mm / 2, join_style="mitre")
-    around = plane.buffer(whole, side_mm * (1.0 - NEARLY), join_style="mitre")
-    parts = plane.polygons_in(plane.union([whole, plane.difference(nearly, around)]))
-    return MultiPolygon(parts) if parts else shape.net
+    found, far = [np.empty((0, 2))], [np.empty(0)]
+    for rim in area.rims:
+        places = rim.places(EDGE_STEP_MM)
+        away = np.round(shapely.distance(shapely.points(places), area.under), 1)
+        before, after = away - np.roll(away, 1), away - np.roll(away, -1)
+        level = (before >= 0.0) & (after >= 0.0)
+        top = level & ((before > 0.0) | (after > 0.0)) & (away > area.side_mm / 2)
+        found.append(places[top])
+        far.append(away[top])
+    every, away = np.concatenate(found), np.concatenate(far)
+    keys = np.round(area.seen(every), 1) + 0.0
+    return np.asarray(every[np.lexsort((*keys.T, -away))][:MAX_FARTHEST])
 
 
-def _hull(rests: BaseGeometry, shape: Shape) -> BaseGeometry:
-    """The hull of what meets the slab."""
-    return plane.intersection(rests, plane.buffer(shape.net, 1.0, join_style="mitre")).convex_hull
-
-
-def of_their_kinds(xy: FloatArray, shape: Shape, hull: BaseGeometry) -> tuple[Place, ...]:
-    """Places (n, 2) with what each is."""
-    corner = _near_a_free_corner(xy, shape, hull)
-    kinds: list[Kind] = ["free-corner" if free else "anywhere" for free in corner.tolist()]
-    return tuple(Place((x, y), kind) for (x, y), kind in zip(xy.tolist(), kinds, strict=True))
-
-
-def _near_a_free_corner(xy: FloatArray, shape: Shape, hull: BaseGeometry) -> BoolArray:
-    """Whether places (n, 2) on an overhang are near a corner that is leant on, shape (n,)."""
-    near = np.zeros(len(xy), dtype=bool)
-    leant_on = [at for at in shape.corners if _is_leant_on(Point(at), hull)]
-    if not leant_on:
-        return near
-    out = shapely.distance(shapely.points(xy), hull)
-    for at in leant_on:
-        near |= (out > 1.0) & (np.hypot(*(xy - at).T) <= out + NEAR_A_CORNER_MM)
-    return near
-
-
-def _is_leant_on(corner: Point, hull: BaseGeometry) -> bool:
-    """Whether a corner hangs out in one direction only, and no further than 300 mm."""
-    if hull.is_empty:
-        return False
-    (x0, y0), (x1, y1) = shapely.shortest_line(hull, corner).coords
-    aside, out = sorted([abs(x1 - x0), abs(y1 - y0)])
-    return 1.0 < out <= CORNER_OUT_MM + PANEL_MM and aside <= CORNER_ASIDE_MM
-
-
-def _farthest_from(rests: BaseGeometry, room: BaseGeometry, side_mm: float) -> Iterable[XY]:
-    """Places along every edge that lie farther from the rests than those on either side of them."""
-    found: list[tuple[float, XY]] = []
-    for ring in shapely.get_rings(shapely.get_parts(room)):
-        count = max(math.ceil(ring.length / EDGE_STEP_MM), 8)
-        points = shapely.line_interpolate_point(ring, np.arange(count) / count, normalized=True)
-        away = np.round(shapely.distance(points, rests), 1)
-        top = (away >= np.roll(away, 1)) & (away > np.roll(away, -1)) & (away > side_mm / 2)
-        found += [(float(away[k]), (points[k].x, points[k].y)) for k in np.flatnonzero(top)]
-    return (xy for _, xy in sorted(found, key=lambda row: -row[0])[:MOST_FARTHEST])
-
-
-def _overhang_tips(
-    rests: Sequence[BaseGeometry], hull: BaseGeometry, room: BaseGeometry
-) -> Iterable[XY]:
+def _overhang_tips(area: SeatArea) -> Iterable[XY]:
     """The places on an overhang nearest to the ends of each rest."""
+    hull, room = area.hull, area.room
     over = plane.difference(room, plane.buffer(hull, 1.0))
     if over.is_empty:
         return
     rim = plane.intersection(over, room.boundary)
-    ends = {
-        (round(x, 1), round(y, 1))
-        for rest in rests
-        for x, y in shapely.get_coordinates(rest).tolist()
-    }
-    edge = hull.boundary
-    for end in sorted(ends):
-        point = Point(end)
-        if rim.is_empty or edge.distance(point) > AT_THE_HULL_MM:
-            continue
-        near = shapely.shortest_line(point, rim)
-        yield near.coords[-1][0], near.coords[-1][1]
+    if rim.is_empty:
+        return
+    coords = shapely.get_coordinates(list(area.rests))
+    ends = shapely.points(np.unique(np.round(coords, 1), axis=0))
+    near = np.asarray(ends)[shapely.distance(ends, hull.boundary) <= AT_THE_HULL_MM]
+    lines = shapely.get_coordinates(shapely.shortest_line(near, rim))
+    yield from ((x, y) for x, y in lines[1::2].tolist())
 
 
-def _onto(room: Polygon | MultiPolygon, rim: BaseGeometry, xy: XY) -> XY:
-    """The place in ``room`` nearest to a wished one."""
-    point = Point(xy)
-    if not room.contains(point):
-        point = rim.interpolate(rim.project(point))
-    return round(point.x, 3), round(point.y, 3)
-
-
-def _along_rims(room: Polygon | MultiPolygon) -> Iterable[XY]:
-    """Places along every edge, the longest first, its corners among them."""
-    rings = shapely.get_rings(shapely.get_parts(room))
-    for ring in sorted(rings, key=lambda ring: -ring.length):
-        corners = shapely.get_coordinates(ring.simplify(RIM_SMOOTH_MM))
-        for a, b in pairwise(corners.tolist()):
-            count = max(math.ceil(math.dist(a, b) / RIM_STEP_MM), 1)
-            for k in range(count):
-                yield (a[0] + (b[0] - a[0]) * k / count, a[1] + (b[1] - a[1]) * k / count)
+def _onto(room: Polygon | MultiPolygon, places: FloatArray) -> FloatArray:
+    """The places in ``room`` nearest to given ones, mm, shape (n, 2) each."""
+    out = ~shapely.contains_xy(room, places[:, 0], places[:, 1])
+    points, rim = shapely.points(places[out]), room.boundary
+    near = shapely.line_interpolate_point(rim, shapely.line_locate_point(rim, points))
+    found = places.copy()
+    found[out] = shapely.get_coordinates(near)
+    return np.asarray(np.round(found, 3))
 
 
 def _beside_openings(shape: Shape, room: BaseGeometry, side_mm: float) -> Iterable[XY]:

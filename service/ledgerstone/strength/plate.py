@@ -1,4 +1,4 @@
-"""A slab as a thin plate: put any rests and loads to it and read off sag, moments and stress.
+"""A slab as a thin plate: sag, moments and stress under any loads on any rests.
 
 >>> from shapely.geometry import box
 >>> plate = Plate(box(0, 0, 600, 600), thickness_mm=40, e_mpa=33_000, nu=0.2)
@@ -14,15 +14,14 @@ from collections.abc import Sequence
 
 from shapely.geometry import Polygon
 
+from ledgerstone.arrays import BoolArray, FloatArray
 from ledgerstone.errors import SlabTipsError
 from ledgerstone.outline import XY
 from ledgerstone.strength import _rested
 from ledgerstone.strength._cases import CaseResult, Cases, Stress
-from ledgerstone.strength._exchange import BoolArray
 from ledgerstone.strength._influence import Influence, influence
-from ledgerstone.strength._loads import LineLoad, Load, OwnWeight, PatchLoad, Pressure
+from ledgerstone.strength._loads import LineLoad, OwnWeight, PatchLoad, PlateLoad, Pressure
 from ledgerstone.strength._model import Model, as_deep, model_of
-from ledgerstone.strength._outline import FloatArray
 from ledgerstone.strength._supports import (
     AreaSupport,
     LineSupport,
@@ -36,10 +35,10 @@ __all__ = [
     "Cases",
     "LineLoad",
     "LineSupport",
-    "Load",
     "OwnWeight",
     "PatchLoad",
     "Plate",
+    "PlateLoad",
     "PointSupport",
     "Pressure",
     "Rested",
@@ -66,7 +65,7 @@ class Plate:
     zones
         Areas of another thickness (what is left under a relief), mm; the later one on top.
     turning
-        Ends of rests about which an overhang turns, mm: the mesh is finer there.
+        Places about which it turns, ends of rests and hands, mm: the mesh is finer there.
 
     Raises
     ------
@@ -112,7 +111,13 @@ class Plate:
         return other
 
     def with_zones(self, zones: Sequence[tuple[Polygon, float]]) -> Plate:
-        """Same geometry with other thicknesses in the same zones: the mesh is shared."""
+        """Same geometry with other thicknesses in the same zones, mm: the mesh is shared.
+
+        Raises
+        ------
+        OutlineUnusableError
+            If a part of the plate has no stiffness.
+        """
         other = self.at()
         other.model = as_deep(self.model, self.thickness_mm, zones)
         return other
@@ -133,7 +138,7 @@ class Plate:
         footing = _rested.footing_of(self.model, supports, self.rigidity_nmm)
         return Rested(self, footing, len(supports))
 
-    def solve(self, *, supports: Sequence[Support], loads: Sequence[Load]) -> CaseResult:
+    def solve(self, *, supports: Sequence[Support], loads: Sequence[PlateLoad]) -> CaseResult:
         """Answer for one set of rests and the loads together.
 
         Raises
@@ -163,17 +168,25 @@ class Rested:
         return Rested(other, footing, self.support_count)
 
     def giving_way(self, supports: Sequence[Support]) -> Rested:
-        """Same plate on supports at the same places that give otherwise."""
+        """Same plate on supports at the same places, of another compliance."""
         footing = _rested.given_way(self.footing, self.plate.rigidity_nmm, supports)
         return Rested(self.plate, footing, self.support_count)
 
     def influence(self, columns: FloatArray, touching: BoolArray, weight: OwnWeight) -> Influence:
-        """Influence surfaces of stresses (3 n, k), while the stations (s, k) that touch stay so."""
+        """Influence surfaces of stresses, MPa/N, while the stations that touch stay the same.
+
+        Parameters
+        ----------
+        columns
+            The stresses as ``Cases.stress_columns`` gives them, shape (3 n, k).
+        touching
+            As ``Cases.touching`` gives it, shape (stations, k).
+        """
         own = OwnWeight(weight.n_per_mm3 * self.plate.thickness_mm)
         return influence(self.plate.model, self.footing, columns, touching, own)
 
-    def tips(self, cases: Sequence[Sequence[Load]]) -> tuple[SlabTipsError | None, ...]:
-        """For each case how the slab tips, or None where it rests.
+    def tips(self, cases: Sequence[Sequence[PlateLoad]]) -> tuple[SlabTipsError | None, ...]:
+        """For each case how the slab tips; None if it rests.
 
         Raises
         ------
@@ -186,26 +199,26 @@ class Rested:
 
     def cases(
         self,
-        cases: Sequence[Sequence[Load]],
+        cases: Sequence[Sequence[PlateLoad]],
         *,
         gaps_mm: Sequence[float] | FloatArray | None = None,
     ) -> Cases:
-        """Every case worked out.
+        """Solve every case.
 
         Parameters
         ----------
         cases
             Loads of each case; they act together.
         gaps_mm
-            How low each support lies, in the order of the supports: in every case alike, or in
-            each, shape (supports, cases). None puts all level.
+            How low each support lies, mm, in the order of the supports: shape (supports,) for all
+            cases, or (supports, cases). None is all level.
 
         Raises
         ------
         OffTheSlabError
             If a load does not meet the slab.
         ContactNotSettledError
-            If the contact problem does not balance (a fault of ours).
+            If the contact problem does not balance (an internal fault).
         """
         found = _rested.settled_cases(
             self.plate.model,

@@ -23,14 +23,14 @@ from ledgerstone.workshop.records import Rails
 PANEL_MM = 18.0  # a base unit's side panel; common practice, no source
 SHORTEST_MM = 1.0
 # A pad, ledge or bearer of timber 25 mm deep, across the grain: 370 MPa (EN 338, C24, mean; from
-# memory). On one that gave nothing, a slab turning about its corner would have no end of stress
-# there, the more the finer it is meshed.
+# memory). On a rigid one, the stress of a slab turning about its corner is singular: it grows
+# without bound as the mesh is refined.
 BEDDING_N_PER_MM3 = 370.0 / 25.0
-# A rail lies flush with the fronts of the panels; a slab that is loaded over its overhang turns
-# about that edge, and one that is loaded between the rails spans the more. Taken 25 mm in, where a
-# rail has its middle, the ends of the panels would carry it alone and crack it: they do not.
+# A rail is taken flush with the fronts of the panels: a slab loaded on its overhang turns about
+# that edge, and one loaded between the rails has the longer span. With the rail at its centre line,
+# 25 mm in, the panels' ends alone would carry the slab and crack it, which they do not.
 
-Level = Literal["rigid", "cabinet", "hardwood", "steel", "post"]
+RestKind = Literal["rigid", "cabinet", "hardwood", "steel", "post"]
 
 
 AN_OVERHANG_MM = 50.0  # less is a worktop's front edge
@@ -41,8 +41,8 @@ A_PAD_MM = 100.0  # a rest no longer than this presses most in its middle
 class Bearing:
     """One thing that carries the slab.
 
-    ``pointer`` is where the order asks for it, from the slab. What stands between others and
-    may turn out to be low has a ``group``: the bearings of one group lie low together.
+    ``pointer`` is its place in the order, from the slab. Inner bearings, which may be low, have a
+    ``group``: those of one group are low together.
     """
 
     support: Support
@@ -53,7 +53,7 @@ class Bearing:
 
 
 def bearings(slab: Slab, shape: Shape) -> tuple[Bearing, ...]:
-    """List what carries a slab, all of it stiff; empty where nothing was told or it is bedded."""
+    """List what carries a slab, all rigid; empty if no rests are given or it is bedded."""
     if slab.rests is None or slab.rests.kind == "full":
         return ()
     return tuple(_KINDS[slab.rests.kind](slab.rests, shape))
@@ -63,7 +63,7 @@ def on_rails(
     carrying: Sequence[Bearing],
     rests: Rests,
     rails: Rails,
-    levels: Mapping[int, Level],
+    levels: Mapping[int, RestKind],
     *,
     upright: Container[int] = (),
 ) -> tuple[Bearing, ...]:
@@ -76,7 +76,7 @@ def on_rails(
         a hob's or a basin's stand upright, clear of the opening. At ``post`` a hardwood rail has a
         post under its middle.
     upright
-        Base units whose own rails stand upright all the same.
+        Base units whose own rails are upright too.
     """
     return tuple(
         bearing
@@ -94,7 +94,7 @@ def on_rails(
     )
 
 
-def _giving_way(support: Support, rails: Rails, level: Level, *, upright: bool) -> Support:
+def _giving_way(support: Support, rails: Rails, level: RestKind, *, upright: bool) -> Support:
     """A panel or a rail of a unit, as it gives."""
     if not isinstance(support, LineSupport):
         return support
@@ -131,7 +131,7 @@ def crowded_units(rests: Rests, shape: Shape, rails: Rails) -> tuple[int, ...]:
 
 
 def turning_places(slab: Slab, shape: Shape) -> tuple[XY, ...]:
-    """List the ends and corners of rests about which an overhang turns, in order."""
+    """List the ends and corners of rests about which an overhang turns, plane mm, in order."""
     footprints = [bearing.footprint for bearing in bearings(slab, shape)]
     if not footprints:
         return ()
@@ -199,7 +199,7 @@ def _frame(rests: Rests, shape: Shape) -> Iterable[Bearing]:
 
 
 def _inside(side: Side, in_mm: float, shape: Shape) -> list[LineString]:
-    """The lines beside a side, so far inside the slab; the side itself where there is no room."""
+    """The lines inside the slab parallel to a side; the side itself where there is no room."""
     if side.name == "rim":
         drawn_in = plane.buffer(shape.outline, -in_mm)
         beside: BaseGeometry = drawn_in.boundary
@@ -233,7 +233,7 @@ def _pedestal(rests: Rests, shape: Shape) -> Iterable[Bearing]:
 
 
 def pedestal_plate(rests: Rests, shape: Shape) -> Polygon:
-    """The plate of a pedestal, in plane mm: under the slab's middle where no place was told."""
+    """The plate of a pedestal, plane mm: under the slab's middle where no place is given."""
     middle = shape.outline.centroid
     x, y = (middle.x, middle.y) if rests.centre is None else (rests.centre.x.mm, rests.centre.y.mm)
     half = (rests.plate.mm if rests.plate is not None else PANEL_MM) / 2

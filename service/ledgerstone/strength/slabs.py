@@ -1,4 +1,4 @@
-"""Everything that strength says of one slab, with plates kept for slabs of the same plan."""
+"""All strength results of one slab, with plates kept for slabs of the same plan."""
 
 from __future__ import annotations
 
@@ -12,6 +12,7 @@ from ledgerstone.errors import OutlineUnusableError
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
+from ledgerstone.strength._holding import Holding
 from ledgerstone.strength.concrete import Concrete, DesignBasis
 from ledgerstone.strength.handling import Curing, Handled, Handling
 from ledgerstone.strength.in_place import InPlace, in_place
@@ -22,23 +23,24 @@ from ledgerstone.strength.verdict import CAUTIONS, Verdict, worst
 from ledgerstone.strength.weight import weight_of
 from ledgerstone.workshop.records import Workshop
 
-MOST_PLATES = 4
-MOST_NODES_KEPT = 3000  # of all plates together: about 8 kB each, with what is kept of its loads
-MOST_UNUSABLE = 96
-# Every plate is meshed as if it were so thick. Thickness only sets the elements at corners that
-# turn inward, and the verdict varies less than 5 % while these go from 4 to 20 mm; so one mesh
-# does for every thickness, and no answer hangs on which thickness was asked for first.
-MESHED_AS_MM = 40.0
+MAX_PLATES = 4
+MAX_NODES_KEPT = 3000  # of all plates together: about 8 kB each, with what is kept of its loads
+MAX_UNUSABLE = 96
+# Every plate is meshed as if it were so thick. Thickness only sets the element size at corners that
+# turn inward, 12 mm here: at 20 mm the stress about an L's corner is up to 14 % low, at 12 mm less
+# than 5 % (tests/laws/test_handling_laws.py). So one mesh serves every thickness, and no answer
+# depends on which thickness was asked for first.
+MESHED_AS_MM = 24.0
 POISSON = 0.2  # uncracked concrete, EN 1992-1-1 3.1.3(4)
 
 
-Plan = tuple[tuple[bytes, ...], tuple[XY, ...]]  # an outline with its reliefs; where it turns
-Key = tuple[Plan, tuple[float, ...]]  # a plan, and what its reliefs leave
+PlanKey = tuple[tuple[bytes, ...], tuple[XY, ...]]  # an outline with its reliefs; where it turns
+PlateKey = tuple[PlanKey, tuple[float, ...]]  # a plan, and what its reliefs leave
 
 
 @dataclass(frozen=True, slots=True)
 class SlabStrength:
-    """What strength says of one slab: how it is handled, how it lies, how it may not be carried."""
+    """Strength results of one slab: its handling, flat carrying by the ends, and in place."""
 
     handled: Handled
     too_heavy: bool
@@ -47,7 +49,7 @@ class SlabStrength:
 
     @property
     def worst(self) -> Verdict | None:
-        """The case nearest to its limit, of those that stop an order before it cracks."""
+        """The case with the largest utilisation, cautions and cracked sections left out."""
         every = [*self.handled.verdicts, *self.in_place.verdicts]
         aside = (*CAUTIONS, "after-a-crack")
         return worst([verdict for verdict in every if verdict.case not in aside])
@@ -59,25 +61,32 @@ class Plates:
     It changes how soon an answer comes, never the answer.
     """
 
-    def __init__(self, most: int = MOST_PLATES) -> None:
+    def __init__(self, most: int = MAX_PLATES) -> None:
         self._most = most
-        self._kept: OrderedDict[Key, Plate] = OrderedDict()
-        self._unusable: OrderedDict[Key, tuple[str, int]] = OrderedDict()
+        self._kept: OrderedDict[PlateKey, Plate] = OrderedDict()
+        self._unusable: OrderedDict[PlateKey, tuple[str, int]] = OrderedDict()
 
     def of(
         self,
         outline: Polygon,
         thickness_mm: float,
         e_mpa: float,
-        reliefs: tuple[Relief, ...] = (),
+        reliefs: tuple[ThinnerZone, ...] = (),
         turning: tuple[XY, ...] = (),
     ) -> Plate:
         """Return a plate of this plan: one that is kept, at another thickness, or a new one.
 
+        Parameters
+        ----------
+        outline, turning
+            Plan, and places where the mesh is finer, mm.
+        reliefs
+            Areas, and the thickness left under each, mm.
+
         Raises
         ------
         OutlineUnusableError
-            There is none: that is remembered too, for it takes long to find out.
+            The plan cannot be meshed. That is kept too: it takes long to find out.
         """
         ratios = [(area, round(left / thickness_mm, 9)) for area, left in reliefs]
         plan = ((outline.wkb, *(area.wkb for area, _ in ratios)), turning)
@@ -93,14 +102,16 @@ class Plates:
                 self._kept[key] = self._made(plan, outline, e_mpa, zones)
             except OutlineUnusableError as fault:
                 self._unusable[key] = fault.says, fault.pieces
-                if len(self._unusable) > MOST_UNUSABLE:
+                if len(self._unusable) > MAX_UNUSABLE:
                     self._unusable.popitem(last=False)
                 raise
             while len(self._kept) > 1 and self._too_many():
                 self._kept.popitem(last=False)
         return self._kept[key].at(thickness_mm=thickness_mm, e_mpa=e_mpa)
 
-    def _made(self, plan: Plan, outline: Polygon, e_mpa: float, zones: list[Relief]) -> Plate:
+    def _made(
+        self, plan: PlanKey, outline: Polygon, e_mpa: float, zones: list[ThinnerZone]
+    ) -> Plate:
         """A new plate; where a plan is kept whose reliefs are of other depths, on its mesh."""
         alike = next((plate for (kept, _), plate in self._kept.items() if kept == plan), None)
         if alike is not None:
@@ -116,10 +127,10 @@ class Plates:
 
     def _too_many(self) -> bool:
         nodes = sum(len(plate.model.mesh.nodes) for plate in self._kept.values())
-        return len(self._kept) > self._most or nodes > MOST_NODES_KEPT
+        return len(self._kept) > self._most or nodes > MAX_NODES_KEPT
 
 
-Relief = tuple[Polygon, float]
+ThinnerZone = tuple[Polygon, float]
 
 
 def concrete_of(workshop: Workshop) -> Concrete:
@@ -155,29 +166,63 @@ def slab_strength(
     cover: Curing | None = None,
     turning: tuple[XY, ...] | None = None,
 ) -> SlabStrength:
-    """Try one slab in every position it is ever in.
+    """Compute one slab's stresses in every position, from the mould to its rests.
 
     Parameters
     ----------
     cover
-        How it lies in its mould; None is for the usual days, as warm as the shed.
+        Days and temperature in the mould; None takes the profile's days at workshop temperature.
     turning
-        Where it will turn on its rests, so that one mesh does for all; None is for its own rests.
+        Places where it will turn on its rests, mm; None takes its own rests. With it a slab has
+        one mesh for handling and in place.
 
     Raises
     ------
     PlateError
         The plan cannot be meshed; the checks of its shape come first and stop such a slab.
     """
+    ways = handling_of(
+        slab,
+        shape,
+        workshop,
+        slab_kg=slab_kg,
+        workshop_temp_c=workshop_temp_c,
+        plates=plates,
+        cover=cover,
+        turning=turning,
+    )
+    return SlabStrength(
+        handled=ways.chosen(),
+        too_heavy=ways.too_heavy,
+        flat_by_the_ends=ways.flat_by_the_ends(),
+        in_place=in_place(slab, shape, ways.plate, ways.concrete, workshop),
+    )
+
+
+def handling_of(
+    slab: Slab,
+    shape: Shape,
+    workshop: Workshop,
+    *,
+    slab_kg: float,
+    workshop_temp_c: float,
+    plates: Plates,
+    cover: Curing | None = None,
+    turning: tuple[XY, ...] | None = None,
+) -> Handling:
+    """Return a slab's ways through the workshop; parameters (kg, °C, mm) as ``slab_strength``.
+
+    Raises
+    ------
+    PlateError
+        The plan cannot be meshed.
+    """
     concrete = concrete_of(workshop)
-    thickness, reliefs = slab.thickness.mm, _reliefs(slab, shape)
     plate = plate_of(slab, shape, concrete, plates, turning)
-    openings = any(not opening.polygon.is_empty for opening in shape.openings)
-    whole = shape.outline if openings else plate.outline
-    ways = Handling(
+    return Handling(
         shape,
         plate,
-        cache(lambda: plates.of(whole, thickness, concrete.ecm_mpa, reliefs)),
+        cache(lambda: _braced(slab, shape, plate, plates)),
         concrete,
         workshop,
         slab_kg,
@@ -185,12 +230,15 @@ def slab_strength(
         cover if cover is not None else Curing(workshop.days.under_cover, workshop_temp_c),
         weight_of(slab, workshop),
     )
-    return SlabStrength(
-        handled=ways.chosen(),
-        too_heavy=ways.too_heavy,
-        flat_by_the_ends=ways.flat_by_the_ends(),
-        in_place=in_place(slab, shape, plate, concrete, workshop),
-    )
+
+
+def _braced(slab: Slab, shape: Shape, plate: Plate, plates: Plates) -> Plate:
+    """The slab with a rail across its openings: its plate without them, if it has any."""
+    if all(opening.polygon.is_empty for opening in shape.openings):
+        return plate
+    whole, reliefs = shape.outline, _reliefs(slab, shape)
+    turned = Holding(whole).turned_at_mm
+    return plates.of(whole, plate.thickness_mm, plate.e_mpa, reliefs, turned)
 
 
 def plate_of(
@@ -200,13 +248,23 @@ def plate_of(
     plates: Plates,
     turning: tuple[XY, ...] | None = None,
 ) -> Plate:
-    """Return the plate of a slab: its net plan, thinner under its reliefs, finer where it turns."""
-    thickness, reliefs = slab.thickness.mm, _reliefs(slab, shape)
+    """Return the plate of a slab: its net plan, thinner under its reliefs.
+
+    The mesh is finer about ``turning`` (places in mm; None takes the slab's own rests) and about
+    the places where it is held to be turned over.
+
+    Raises
+    ------
+    OutlineUnusableError
+        The plan cannot be meshed.
+    """
+    outline, thickness, reliefs = _polygon(shape), slab.thickness.mm, _reliefs(slab, shape)
     at = turning_places(slab, shape) if turning is None else turning
-    return plates.of(_polygon(shape), thickness, concrete.ecm_mpa, reliefs, at)
+    finer = (*at, *Holding(outline).turned_at_mm)
+    return plates.of(outline, thickness, concrete.ecm_mpa, reliefs, finer)
 
 
-def _reliefs(slab: Slab, shape: Shape) -> tuple[Relief, ...]:
+def _reliefs(slab: Slab, shape: Shape) -> tuple[ThinnerZone, ...]:
     """What is left under each relief; a fifth of the thickness where it would be less."""
     thickness = slab.thickness.mm
     return tuple(

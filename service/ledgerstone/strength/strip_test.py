@@ -1,4 +1,4 @@
-"""The test strip that is broken before young concrete is moved, and the load that it must carry."""
+"""The test strip that is loaded before young concrete is moved, and the load it must carry."""
 
 from __future__ import annotations
 
@@ -21,9 +21,9 @@ class StripTest:
     Attributes
     ----------
     stress_mpa
-        The mean strength that the hardest step of moving rests on.
+        Mean strength that the step with the largest stress needs, MPa.
     load_n
-        What to hang for it; nothing, where its own weight makes as much.
+        Load to hang for it, N; 0 if its own weight makes as much.
     is_condition
         Whether the slab is moved only after it has passed.
     """
@@ -35,14 +35,19 @@ class StripTest:
 
     @property
     def load_kg(self) -> float:
-        """What to hang, as a mass."""
+        """Mass to hang for it, kg."""
         return self.load_n / GRAVITY
 
 
 def strip_test_of(
     handled: Handled, concrete: Concrete, thickness_mm: float, density_kg_per_m3: float
 ) -> StripTest | None:
-    """Work out the strip's load; None where the concrete is not so young when it is moved."""
+    """Compute the strip's test; None if the concrete is three days old or more when moved.
+
+    Source
+    ------
+    ``hung_load_n`` and ``Concrete.mean_behind_mpa``; methods §1.5.
+    """
     young = [v for v in handled.verdicts if v.age_days == handled.age_days and not v.tips]
     hardest = worst(young)
     if hardest is None or handled.age_days >= TEST_UNDER_DAYS:

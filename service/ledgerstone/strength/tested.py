@@ -10,10 +10,10 @@ from dataclasses import dataclass, replace
 GRAVITY = 9.80665  # m/s²
 # EN 1990 table D1, 5 % fractile, V_X unknown: t of n - 1 times sqrt(1 + 1/n), worked out afresh.
 MARGIN_UNKNOWN = {3: 3.37, 4: 2.63, 5: 2.33, 6: 2.18, 8: 2.00, 10: 1.92, 20: 1.77, 30: 1.73}
-# The same table, V_X known. One or two strips say nothing of their scatter: it is then declared.
+# The same table, V_X known. One or two strips give no scatter: it is then declared.
 MARGIN_KNOWN = {1: 2.31, 2: 2.01}
 DECLARED_SCATTER = 0.15  # of the mean; common practice, no source
-LEAST_SCATTER = 0.05  # of the mean; three alike strips are luck; common practice, no source
+MIN_SCATTER = 0.05  # of the mean; three alike strips are luck; common practice, no source
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -27,7 +27,7 @@ class StripSample:
     span_mm
         Between the two rests.
     load_n
-        Hung or stood at the middle when it broke, bucket and all: kg times 9.81.
+        Load at the middle when it broke, N, with its container: kg times 9.81.
     age_days
         Its age, at 20 °C.
     length_mm, density_kg_per_m3
@@ -44,7 +44,7 @@ class StripSample:
 
     @property
     def stress_mpa(self) -> float:
-        """Bending stress at which it broke, ``3 P L / 2 b h²``, its own weight counted.
+        """Bending stress at which it broke, ``3 P L / 2 b h²``, MPa, its own weight counted.
 
         EN 12390-5 loads a prism at its third points (``F L / b h²``) and allows the middle in
         annex A; the middle reads higher, by about 13 % it says (from memory). The margin is
@@ -80,7 +80,7 @@ def hung_load_n(strip: StripSample, stress_mpa: float) -> float:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TestedStrength:
-    """What strips of one recipe have shown.
+    """Test results of strips of one recipe.
 
     Parameters
     ----------
@@ -92,7 +92,7 @@ class TestedStrength:
         Of the strips, their means.
     """
 
-    __test__ = False  # a record, not a test, whatever a test runner makes of its name
+    __test__ = False  # a record, not a test: pytest collects names that begin with Test
 
     mean_mpa: float
     scatter_mpa: float
@@ -112,18 +112,18 @@ class TestedStrength:
             margin, scatter = MARGIN_KNOWN[max(self.strips, 1)], DECLARED_SCATTER * self.mean_mpa
         else:
             margin = MARGIN_UNKNOWN[max(n for n in MARGIN_UNKNOWN if n <= self.strips)]
-            scatter = max(self.scatter_mpa, LEAST_SCATTER * self.mean_mpa)
+            scatter = max(self.scatter_mpa, MIN_SCATTER * self.mean_mpa)
         return max(self.mean_mpa - margin * scatter, 0.0)
 
 
 def tested_strength_of(strips: Sequence[StripSample]) -> TestedStrength:
-    """Tested strength of one or more strips of the same recipe and age.
+    """Tested strength of one or more strips of the same recipe and age, MPa.
 
     Raises
     ------
     ValueError
-        If there are none, a size is not more than nothing, or ages or thicknesses differ by more
-        than a tenth.
+        If there are none, a size is not positive, or ages or thicknesses differ by more than a
+        tenth.
     """
     if not strips:
         raise ValueError("Enter at least one strip.")

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -11,10 +10,10 @@ from shapely.geometry import Polygon
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
+from ledgerstone.arrays import FloatArray
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
-from ledgerstone.strength._outline import FloatArray
 
 # EN 1990 table A1.2(A), equilibrium: what stabilises, own weight and a variable load that overturn.
 STABILISING, OVERTURNING, VARIABLE = 0.9, 1.1, 1.5
@@ -49,7 +48,13 @@ class Equilibrium:
         return bool((self.spare_nmm < -SAME_NMM * np.abs(self.spare_nmm).max(initial=0.0)).any())
 
     def tips_under(self, places: FloatArray, newtons: FloatArray) -> FloatArray:
-        """Whether a load at each place (p, 2) of so many N (p,) overturns the slab, shape (p,)."""
+        """Whether a load at each place overturns the slab, shape (p,).
+
+        Parameters
+        ----------
+        places, newtons
+            Where, mm, shape (p, 2), and how much, N, down positive, shape (p,).
+        """
         if not len(self.start):
             return np.zeros(len(places), dtype=bool)
         away = np.einsum("pki,ki->pk", places[:, None] - self.start, self.outward)
@@ -89,17 +94,8 @@ def equilibrium_of(slab: Slab, shape: Shape, rests: BaseGeometry, n_per_mm3: flo
     return Equilibrium(start, outward, spare, middle)
 
 
-def tipping_places(equilibrium: Equilibrium, people: Sequence[tuple[XY, float]]) -> tuple[XY, ...]:
-    """Places where a person, of so many N each, makes a loose slab tip off its rests."""
-    if not people:
-        return ()
-    places, newtons = np.array([xy for xy, _ in people]), np.array([n for _, n in people])
-    tips = equilibrium.tips_under(places, newtons)
-    return tuple(xy for (xy, _), tip in zip(people, tips.tolist(), strict=True) if tip)
-
-
 def weight_at(slab: Slab, shape: Shape, n_per_mm3: float) -> tuple[float, XY]:
-    """Weight of a slab, N, and the place of its resultant; reliefs are thinner."""
+    """Weight of a slab, N, and the place of its resultant, mm; reliefs are thinner."""
     whole = x = y = 0.0
     for area, n_per_mm2 in _parts(slab, shape, n_per_mm3):
         newtons, middle = n_per_mm2 * area.area, area.centroid

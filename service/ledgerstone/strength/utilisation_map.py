@@ -1,4 +1,4 @@
-"""How far the concrete is used at every place of a slab, for the maker's picture."""
+"""Utilisation of the concrete at every node of a slab, for the maker's picture."""
 
 from __future__ import annotations
 
@@ -6,12 +6,12 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from ledgerstone.arrays import FloatArray, IntArray
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape
 from ledgerstone.strength._holding import BEST_LIFT, Holding
 from ledgerstone.strength._judging import live_load_cases
-from ledgerstone.strength._lying import Lying
-from ledgerstone.strength._outline import FloatArray, IntArray
+from ledgerstone.strength._placed import PlacedSlab
 from ledgerstone.strength._rails import settled_on_rails
 from ledgerstone.strength.concrete import Concrete
 from ledgerstone.strength.cracked import IN_USE_DAYS
@@ -45,7 +45,7 @@ class UtilisationMap:
 def utilisation_map(
     slab: Slab, shape: Shape, plate: Plate, concrete: Concrete, workshop: Workshop
 ) -> UtilisationMap:
-    """Work out how far a slab is used: on its pallet, and in place where its rests were told."""
+    """Compute the utilisation of a slab: on its pallet, and in place where rests are given."""
     mesh = plate.model.mesh
     used = np.zeros(len(mesh.nodes))
     trusted = concrete.design_bending_mpa(slab.thickness.mm, IN_USE_DAYS)
@@ -57,10 +57,10 @@ def utilisation_map(
             used = np.maximum(used, _used(cases, np.array([trusted])))
             break
     carrying = () if slab.use in NOBODY_SITS else under(bearings(slab, shape), plate)
-    lying = Lying(slab, shape, plate, concrete, workshop, carrying, weight)
-    lies = bool(carrying) and lying.tips_alone is None
+    placed = PlacedSlab(slab, shape, plate, concrete, workshop, carrying, weight)
+    lies = bool(carrying) and placed.tips_alone is None
     if lies:
-        railed, batches, _ = settled_on_rails(lying)
+        railed, batches, _ = settled_on_rails(placed)
         for cases, limits in live_load_cases(railed, batches):
             used = np.maximum(used, _used(cases, limits))
     return UtilisationMap(mesh.nodes, mesh.triangles, used, lies)

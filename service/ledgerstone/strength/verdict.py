@@ -1,4 +1,4 @@
-"""What the plate says of one case: a stress, what is trusted, and where."""
+"""The verdict on one case: a stress, the stress that is trusted, and where."""
 
 from __future__ import annotations
 
@@ -25,9 +25,9 @@ Case = Literal[
     "low-rest-and-sitting",
     "after-a-crack",
 ]
-# What would crack a slab in these is said, and stops nothing.
+# Cracking in these cases is reported, and does not stop an order.
 CAUTIONS: tuple[Case, ...] = ("free-corner", "low-rest-and-sitting")
-# What a slab bears for as long as it lies there.
+# Cases that act for as long as the slab is in place.
 LASTING: tuple[Case, ...] = ("own-weight", "even-load", "low-rest")
 NEVER = 99.0  # utilisation of what tips, or of concrete that has no strength yet
 
@@ -66,13 +66,13 @@ class Verdict:
 
     @property
     def utilisation(self) -> float:
-        """Stress over what is trusted, to 0.001: over 1 it may crack."""
+        """Stress over what is trusted, a pure number to 0.001: over 1 it may crack."""
         if self.tips or self.limit_mpa <= 0.0:
             return NEVER
         return round(min(self.stress_mpa / self.limit_mpa, NEVER), 3)
 
     def cracks_at_times(self, mean_mpa: float) -> float | None:
-        """How many times its load a section of a mean strength cracks at; None where it cannot.
+        """How many times its load cracks a section of a mean strength, MPa; None if none does.
 
         Own weight stays as it is, where there is a load beside it; else it is the load.
         """

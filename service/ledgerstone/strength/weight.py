@@ -1,4 +1,4 @@
-"""What a slab's concrete weighs: the density that its mass is worked out with."""
+"""Weight of a slab's concrete, from the density that its mass is computed with."""
 
 from __future__ import annotations
 
@@ -11,5 +11,5 @@ from ledgerstone.workshop.records import Workshop
 
 
 def weight_of(slab: Slab, workshop: Workshop) -> OwnWeight:
-    """Return the weight of a slab's concrete, its pigment in it."""
+    """Return the weight of a slab's concrete with its pigment, N/mm³."""
     return OwnWeight(hardened_kg_per_m3(tint_of(slab, workshop), workshop) * 1e-9 * GRAVITY)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ledgerstone.transport.areas import area_for, area_of, delivery_price, tidy_postcode
+from ledgerstone.transport.areas import area_for, area_of, delivery_price, prices_of, tidy_postcode
 from ledgerstone.transport.masses import crated_kg, slab_kg
 from ledgerstone.transport.pallets import packed_kg, pallet_for, pallets_by_size
 from ledgerstone.transport.people import (
@@ -46,6 +46,7 @@ __all__ = [
     "pallet_for",
     "pallets_by_size",
     "people_to_lift",
+    "prices_of",
     "push_kg",
     "slab_kg",
     "stands_up",

@@ -7,7 +7,7 @@ from decimal import Decimal
 
 from ledgerstone.order import Delivery, Order
 from ledgerstone.workshop.countries import usual_in
-from ledgerstone.workshop.records import Area, Pallet, Place, Workshop
+from ledgerstone.workshop.records import DeliveryArea, Pallet, RegionalSettings, Workshop
 
 _UK_RANGE = re.compile(r"([A-Z]{1,2})([0-9]{1,2})(?:-([0-9]{1,2}))?")
 _FIGURES = re.compile(r"([0-9]+)-([0-9]+)")
@@ -15,7 +15,7 @@ LONGEST_POSTCODE = 20
 _BRITAIN = usual_in("GB")
 
 
-def _read(text: str, place: Place) -> tuple[str, str] | None:
+def _read(text: str, place: RegionalSettings) -> tuple[str, str] | None:
     """Read a postcode as it is usually written, and the part that says where it is.
 
     Where nothing is known of a country's postcodes any short text passes.
@@ -28,13 +28,13 @@ def _read(text: str, place: Place) -> tuple[str, str] | None:
     return place.postcodes.read(text)
 
 
-def tidy_postcode(text: str, place: Place = _BRITAIN) -> str | None:
-    """Write a postcode as it is usually written in a country, or None where it is none."""
+def tidy_postcode(text: str, place: RegionalSettings = _BRITAIN) -> str | None:
+    """Return a postcode in its country's format; None if it is not one."""
     found = _read(text, place)
     return found[0] if found is not None else None
 
 
-def area_for(postcode: str, workshop: Workshop) -> Area | None:
+def area_for(postcode: str, workshop: Workshop) -> DeliveryArea | None:
     """Find the first delivery area that a postcode falls in."""
     found = _read(postcode, workshop.place)
     if found is None:
@@ -43,7 +43,7 @@ def area_for(postcode: str, workshop: Workshop) -> Area | None:
 
 
 def _begins(where: str, pattern: str) -> bool:
-    """Whether a postcode's place falls under one of an area's beginnings.
+    """Return whether a postcode's place falls under one of an area's beginnings.
 
     ``HR`` (an area of letters), ``LD1`` or ``LD1-6`` (districts), ``83`` (figures that it begins
     with) or ``83000-83739`` (from one such to another).
@@ -67,8 +67,8 @@ def _among_figures(where: str, pattern: str) -> bool:
     return len(begins) == len(ends[1]) and ends[1] <= begins <= ends[2]
 
 
-def area_of(delivery: Delivery, workshop: Workshop) -> Area | None:
-    """Find the area of a delivery, or None where it is collected, unsaid or not served."""
+def area_of(delivery: Delivery, workshop: Workshop) -> DeliveryArea | None:
+    """Return the area of a delivery; None if it is collected, not given or not served."""
     if delivery.kind == "collect":
         return None
     if delivery.postcode is None:
@@ -76,20 +76,27 @@ def area_of(delivery: Delivery, workshop: Workshop) -> Area | None:
     return area_for(delivery.postcode, workshop)
 
 
-def delivery_price(order: Order, area: Area | None, pallet: Pallet | None = None) -> Decimal | None:
-    """Price of the delivery asked for, before tax, or None where it is not offered.
+def prices_of(area: DeliveryArea) -> dict[str, Decimal | None]:
+    """Return what each way of delivering there costs, the plainest first; None if not offered."""
+    return {"pallet": area.pallet, "own-van": area.own_van, "fitted": area.fitted}
+
+
+def delivery_price(
+    order: Order, area: DeliveryArea | None, pallet: Pallet | None = None
+) -> Decimal | None:
+    """Return the price of a delivery before tax; None if it is not offered.
 
     Parameters
     ----------
     pallet
-        What it goes on, where one has been chosen: longer and heavier ones cost more.
+        The pallet, if one has been chosen: longer and heavier ones cost more.
     """
     kind = order.delivery.kind
     if kind == "collect":
         return Decimal(0)
     if area is None:
         return None
-    price = {"pallet": area.pallet, "own-van": area.own_van, "fitted": area.fitted}[kind]
+    price = prices_of(area)[kind]
     if price is not None and pallet is not None:
         return price * pallet.price_percent / 100
     if price is None or kind != "fitted":

@@ -21,7 +21,7 @@ def slab_kg(slab: Slab, shape: Shape, workshop: Workshop) -> float:
 
 
 def crated_kg(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> float:
-    """Mass of all slabs as they are packed, in their crates where they have some."""
+    """Return the mass of all slabs as packed, with their crates if any, kg."""
     pieces = sum(slab.quantity for slab in order.slabs)
     slabs = sum(
         slab.quantity * slab_kg(slab, shape, workshop)

@@ -24,7 +24,7 @@ def pallets_by_size(order: Order, shapes: Sequence[Shape], workshop: Workshop) -
 
 
 def pallet_for(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> Pallet | None:
-    """Choose a pallet, or None where the order does not go by pallet or on none of them."""
+    """Choose a pallet; None if the order does not go by pallet or on none of them."""
     if order.delivery.kind != "pallet":
         return None
     crated = crated_kg(order, shapes, workshop)
@@ -33,7 +33,7 @@ def pallet_for(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> P
 
 
 def packed_kg(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> float:
-    """Mass of the whole order as it leaves: slabs, crates, and its pallet where it has one.
+    """Return the mass of the whole order as it leaves, kg: slabs, crates, and its pallet.
 
     Where no pallet takes it, it is weighed with the last of those that its size allows.
     """

@@ -29,7 +29,7 @@ _FILTER_KG: Mapping[tuple[Who, Zone], tuple[float, float]] = MappingProxyType(
     }
 )
 TWO = 2
-FARTHEST_OUT_CM, FARTHEST_MOVED_CM, HIGHEST_CM, MOST_TURNED_DEGREES = 63.0, 175.0, 175.0, 135.0
+FARTHEST_OUT_CM, FARTHEST_MOVED_CM, HIGHEST_CM, MAX_TURNED_DEGREES = 63.0, 175.0, 175.0, 135.0
 _TEAM_FACTORS: Mapping[int, float] = MappingProxyType({1: 1.0, 2: 2 / 3, 3: 1 / 2})
 
 
@@ -39,10 +39,14 @@ def people_to_lift(kg: float, workshop: Workshop) -> int:
 
 
 def lift_message(kg: float, workshop: Workshop) -> Message:
-    """Say a slab's mass and the hands it wants: “71.0 kg: three people and a trolley”.
+    """Return a message of a slab's mass and its handling: “71.0 kg: three people and a trolley”.
 
-    No number here is a safe limit. Source: tiers of sources §1.4, drawn from the HSE's
-    team factors, by the workshop's own share for one person.
+    No number here is a safe limit.
+
+    Source
+    ------
+    Tiers of sources §1.4, drawn from the HSE's team factors, by the workshop's own share for one
+    person.
     """
     people = people_to_lift(kg, workshop)
     if people == 1:
@@ -57,7 +61,9 @@ def lift_message(kg: float, workshop: Workshop) -> Message:
 def push_kg(kg: float, *, rough: bool = False) -> float:
     """Force that keeps a trolley rolling, as a mass: more is wanted to start it.
 
-    Source: HSE, pushing and pulling: at least 2 % of the load on a level floor with good wheels,
+    Source
+    ------
+    HSE, pushing and pulling: at least 2 % of the load on a level floor with good wheels,
     up to 10 % on an uneven one; sources §1.1.
     """
     return kg * (0.10 if rough else 0.02)
@@ -72,7 +78,7 @@ def niosh_kg(
     frequency: float = 1.0,
     coupling: float = 1.0,
 ) -> float:
-    """Recommended weight limit of one person's two-handed lift, for an engineer who assesses one.
+    """Recommended weight limit, kg, of one person's two-handed lift, for an engineer's assessment.
 
     Not for teams, stairs or loads that swing, and no safe limit.
 
@@ -85,9 +91,9 @@ def niosh_kg(
     frequency, coupling
         The tables' multipliers; 1 is seldom, and a good grip.
 
-    Notes
-    -----
-    Source: NIOSH 94-110 (rev. 9/2021), the exact factors and not their table's rounded ones;
+    Source
+    ------
+    NIOSH 94-110 (rev. 9/2021), the exact factors and not their table's rounded ones;
     sources §1.3.
     """
     if out_cm > FARTHEST_OUT_CM or moved_cm > FARTHEST_MOVED_CM or height_cm > HIGHEST_CM:
@@ -95,7 +101,7 @@ def niosh_kg(
     horizontal = min(1.0, 25.0 / max(out_cm, 25.0))
     vertical = 1.0 - 0.003 * abs(height_cm - 75.0)
     distance = min(1.0, 0.82 + 4.5 / max(moved_cm, 25.0))
-    turn = 1.0 - 0.0032 * turned_degrees if turned_degrees <= MOST_TURNED_DEGREES else 0.0
+    turn = 1.0 - 0.0032 * turned_degrees if turned_degrees <= MAX_TURNED_DEGREES else 0.0
     return 23.0 * horizontal * vertical * distance * turn * frequency * coupling
 
 
@@ -104,13 +110,15 @@ def filter_kg(who: Who, *zones: Zone, far: bool = False) -> float:
 
     A sign that a lift must be assessed, never that it is safe.
 
-    Source: HSE L23 and INDG143, the lifting filter; sources §1.1.
+    Source
+    ------
+    HSE L23 and INDG143, the lifting filter; sources §1.1.
     """
     return min(_FILTER_KG[who, zone][far] for zone in zones)
 
 
 def team_lift_kg(*, men: int = 0, women: int = 0) -> float | None:
-    """Mass above which a team's lift is to be assessed, or None where there is no factor for it.
+    """Return the mass above which a team's lift is to be assessed, kg; None without a factor.
 
     Hands close to the body between knuckle and elbow, the filter's best zone. Two people have 2/3
     of what each has, three have 1/2. The HSE gives no factor for four or more, so none is made up.
@@ -119,11 +127,11 @@ def team_lift_kg(*, men: int = 0, women: int = 0) -> float | None:
     Raises
     ------
     ValueError
-        Nobody lifts, or fewer than nobody.
+        A number is negative, or both are 0.
 
-    Notes
-    -----
-    Source: HSE L23, team handling; sources §1.2.
+    Source
+    ------
+    HSE L23, team handling; sources §1.2.
     """
     if min(men, women) < 0 or men + women == 0:
         raise ValueError(f"a team of {men} men and {women} women lifts nothing")

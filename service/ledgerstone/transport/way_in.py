@@ -1,4 +1,4 @@
-"""The way in: corners, lifts and ceilings that a slab on edge gets past. Geometry alone."""
+"""The way in: corners, lifts and ceilings that a slab on edge passes, by geometry only."""
 
 from __future__ import annotations
 
@@ -43,14 +43,16 @@ def longest_round_corner(a_mm: float, b_mm: float, w_mm: float) -> float:
     Returns
     -------
     float
-        In mm, by geometry alone: the people at its ends need room too. Zero where the piece is
+        In mm, by geometry alone: the people at its ends need room too. Zero if the piece is
         wider than either way; never less than the wider of them, into which it slides sideways.
 
     Notes
     -----
     The least of ``(a sin t + b cos t - w) / (sin t cos t)`` over a quarter turn.
 
-    Source: derived and checked numerically, sources §3; at ``w = 0`` the ladder formula
+    Source
+    ------
+    Derived and checked numerically, sources §3; at ``w = 0`` the ladder formula
     ``(a^(2/3) + b^(2/3))^(3/2)``.
     """
     if w_mm > min(a_mm, b_mm):
@@ -80,7 +82,11 @@ def _greatest(of: Callable[[float], float]) -> float:
 def longest_across(width_mm: float, depth_mm: float, w_mm: float) -> float:
     """Longest piece of a width in plan that lies in a rectangle of floor, askew or not, in mm.
 
-    Zero where it lies there no way round. Source: geometry; at ``w = 0`` the diagonal.
+    Zero if it fits no way round.
+
+    Source
+    ------
+    Geometry; at ``w = 0`` the diagonal.
     """
     if w_mm > min(width_mm, depth_mm):
         return 0.0
@@ -94,27 +100,29 @@ def longest_across(width_mm: float, depth_mm: float, w_mm: float) -> float:
 
 
 def stands_up(length_mm: float, depth_mm: float, height_mm: float) -> bool:
-    """Whether a piece on edge can be stood up on its end beneath a ceiling.
+    """Return whether a piece on edge can be turned up on its end under a ceiling.
 
-    Source: geometry: its diagonal passes the vertical on the way; sources §3.
+    Source
+    ------
+    Geometry: its diagonal passes the vertical on the way; sources §3.
     """
     return math.hypot(length_mm, depth_mm) <= height_mm + 1e-9
 
 
 def least_tilt_degrees(piece: CarriedBox, plan_mm: float, height_mm: float) -> float | None:
-    """Least tilt, in its own upright plane, at which a piece is so short in plan, or None.
+    """Least tilt in degrees, in its own upright plane, at which a piece fits in plan, or None.
 
     Parameters
     ----------
     plan_mm
-        How long it may be in plan: ``L cos t + D sin t``.
+        Greatest length in plan, ``L cos t + D sin t``.
     height_mm
-        Clear height all the while it is tilted: ``L sin t + D cos t``, and its diagonal once it
-        has to stand steeper than that.
+        Clear height while it is tilted: ``L sin t + D cos t``, and its diagonal once it is steeper
+        than that.
 
-    Notes
-    -----
-    Source: geometry, sources §3.
+    Source
+    ------
+    Geometry, sources §3.
     """
     long, deep = piece.length_mm, piece.depth_mm
     if long <= plan_mm:
@@ -130,9 +138,13 @@ def least_tilt_degrees(piece: CarriedBox, plan_mm: float, height_mm: float) -> f
 
 
 def tilt_in_lift_degrees(piece: CarriedBox, lift: Lift) -> float | None:
-    """Least tilt at which a piece stands in a lift's car, or None where it does not go in.
+    """Return the least tilt in degrees at which a piece fits in a lift's car; None if none does.
 
-    Its door must be as wide as the piece is across; the door's height is not asked.
+    The door must be as wide as the piece is thick across; its height is not in the order.
+
+    Source
+    ------
+    As ``least_tilt_degrees``.
     """
     if piece.across_mm > lift.door.mm:
         return None

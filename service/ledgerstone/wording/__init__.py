@@ -1,4 +1,4 @@
-"""Every sentence that a person reads: named below the edge, said at the edge, kept in catalogues.
+"""All sentences that people read: named in the core, formatted at the edge from catalogues.
 
 Below the edge (checks, remedies, schedule, price, quote) nothing makes a sentence. It yields a
 ``Message``: a name and its values, each of its own type, in no language::
@@ -35,11 +35,11 @@ A maker's own sentences stand in ``sentences.LANGUAGE.ftl`` beside the profile.
 from __future__ import annotations
 
 from ledgerstone.message import (
+    DateRange,
     DayMonth,
-    Days,
     Figure,
-    LineLoad,
     Listed,
+    MassPerLength,
     Message,
     Money,
     People,
@@ -54,7 +54,7 @@ from ledgerstone.message import (
 from ledgerstone.wording.catalogues import LANGUAGES, known_language
 from ledgerstone.wording.formats import percent_of
 from ledgerstone.wording.naming import (
-    MOST_NAMED,
+    MAX_NAMED,
     cut_short,
     cutout_name,
     relief_name,
@@ -62,7 +62,15 @@ from ledgerstone.wording.naming import (
     slab_name,
     slabs_name,
 )
-from ledgerstone.wording.speech import Speech, english, speech_in, speech_of, workshop_speech
+from ledgerstone.wording.speech import (
+    Speech,
+    bench_speech,
+    english,
+    number_marks,
+    speech_in,
+    speech_of,
+    workshop_speech,
+)
 from ledgerstone.wording.vocabulary import (
     capital,
     day_text,
@@ -75,12 +83,12 @@ from ledgerstone.wording.vocabulary import (
 
 __all__ = [
     "LANGUAGES",
-    "MOST_NAMED",
+    "MAX_NAMED",
+    "DateRange",
     "DayMonth",
-    "Days",
     "Figure",
-    "LineLoad",
     "Listed",
+    "MassPerLength",
     "Message",
     "Money",
     "People",
@@ -92,6 +100,7 @@ __all__ = [
     "Volume",
     "Weekday",
     "Weight",
+    "bench_speech",
     "capital",
     "cut_short",
     "cutout_name",
@@ -100,6 +109,7 @@ __all__ = [
     "known_language",
     "listed",
     "money_text",
+    "number_marks",
     "people_text",
     "percent_of",
     "percent_text",

@@ -30,13 +30,13 @@ def catalogue(language: str) -> ast.Resource:
 
 @cache
 def page_catalogue(language: str, folder: str = "page") -> str:
-    """Return what the page, or the desk, says in a language, in Fluent's format."""
+    """Return the page's or the desk's messages in a language, in Fluent's format."""
     return (_FOLDER / folder / f"{language}.ftl").read_text(encoding="utf-8")
 
 
 @cache
 def variant(words: str, of: str = "service") -> str:
-    """Return the messages that stand in the place of ours in one country's English."""
+    """Return the messages that replace ours in one country's English."""
     file = _FOLDER / "variants" / f"{words}-{of}.ftl"
     return file.read_text(encoding="utf-8") if file.is_file() else ""
 
@@ -55,9 +55,9 @@ def bundle(
     locale
         The place whose plurals are used.
     own
-        The maker's own messages, which stand in place of ours.
+        The maker's own messages, which replace ours.
     words
-        Words of the place, in the place of those that our messages use.
+        Words of the country, which replace those of our messages.
     """
     made = FluentBundle([locale], functions=functions, use_isolating=False)
     made.add_resource(words.in_place(catalogue(language)))
@@ -75,7 +75,7 @@ def _of_the_service(own: ast.Resource) -> ast.Resource:
 
 
 def known_language(*asked: str | None, usual: str = USUAL) -> str:
-    """Return the first language asked for that there is a catalogue of; else the usual one.
+    """Return the first requested language with a catalogue; else the default one.
 
     Parameters
     ----------

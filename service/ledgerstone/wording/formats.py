@@ -15,12 +15,13 @@ from babel.dates import format_date, format_interval
 from babel.numbers import format_currency, format_decimal
 
 from ledgerstone.message import (
+    DateRange,
     DayMonth,
-    Days,
     Figure,
-    LineLoad,
+    MassPerLength,
     Money,
     Percent,
+    Spelled,
     Strength,
     Temperature,
     Volume,
@@ -29,18 +30,19 @@ from ledgerstone.message import (
     Weight,
 )
 from ledgerstone.quantities import Length
-from ledgerstone.workshop.countries import Place
+from ledgerstone.workshop.countries import RegionalSettings
 
 # CLDR sets thin spaces round the dash of a span; none between two numbers.
 _BETWEEN_NUMBERS: Final = re.compile(r"(?<=[0-9.])\N{THIN SPACE}–\N{THIN SPACE}(?=[0-9])")
 _INCHES: Final = {"de": (" in", " Zoll"), "en": (" in", " in")}
 _FEET: Final = {"de": (" ft", " Fuß"), "en": (" ft", " ft")}
-_KG_PER_LB: Final = 0.45359237  # the pound's definition: 24 FR 5348 (1 July 1959)
-_FOOT_M: Final = 0.3048
-_LITRES_PER_GALLON: Final = 3.785411784  # of 231 cubic inches: NIST Handbook 44, appendix C
+KG_PER_LB: Final = 0.45359237  # the pound's definition: 24 FR 5348 (1 July 1959)
+FOOT_M: Final = 0.3048
+LITRES_PER_GALLON: Final = 3.785411784  # of 231 cubic inches: NIST Handbook 44, appendix C
 _SIXTEENTH_MM: Final = 25.4 / 16
 _HARDLY_MM: Final = 3.0
-_MPA_PER_PSI: Final = _KG_PER_LB * 9.80665 / 25.4**2
+_COARSE_PSI: Final = 1000
+MPA_PER_PSI: Final = KG_PER_LB * 9.80665 / 25.4**2
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +58,7 @@ class Formats:
     """
 
     locale: Locale
-    place: Place
+    place: RegionalSettings
 
     def written(self, value: object) -> str:
         """Write a value of any kind that is no message; a text and a whole number as they are."""
@@ -65,12 +67,16 @@ class Formats:
 
     @property
     def point(self) -> str:
-        """What stands between whole and tenth."""
+        """The decimal separator."""
         return self._symbol("decimal")
 
     def number(self, text: str) -> str:
-        """Write a number that stands in figures with a point and no groups."""
+        """Write a number that is given with a point and without groups."""
         return text.replace(".", self.point)
+
+    def spelled(self, spelled: Spelled) -> str:
+        """Write a number that is spelled out with its unit."""
+        return self.number(spelled.text)
 
     def fixed(self, figure: Figure) -> str:
         """Write a number with its own number of places."""
@@ -81,7 +87,7 @@ class Formats:
         return self.number(f"{number:g}")
 
     def money(self, money: Money) -> str:
-        """Write an amount as Unicode has it; a currency's letters stand apart from its figures."""
+        """Write an amount in the locale's format; a space follows a currency's letters."""
         said = format_currency(abs(money.amount), money.currency, locale=self.locale)
         said = re.sub("[\N{NO-BREAK SPACE}\N{NARROW NO-BREAK SPACE}]", " ", said)
         return ("−" if money.amount < 0 else "") + re.sub(r"(?<=[A-Z]{3})(?=\d)", " ", said)
@@ -95,12 +101,12 @@ class Formats:
         """Write a mass to a tenth of a kilogram, or to a pound from ten pounds on."""
         if self.place.masses == "kg":
             return f"{self.figure(round(weight.kg, 1))} kg"
-        pounds = weight.kg / _KG_PER_LB
+        pounds = weight.kg / KG_PER_LB
         return f"{self.grouped(round(pounds, 0 if pounds >= 10 else 1))} lb"
 
-    def line_load(self, load: LineLoad) -> str:
+    def line_load(self, load: MassPerLength) -> str:
         """Write the mass on each metre, or on each foot where masses are in pounds."""
-        each_m = 1.0 if self.place.masses == "kg" else _FOOT_M
+        each_m = 1.0 if self.place.masses == "kg" else FOOT_M
         return self.weight(Weight(load.kg_per_m * each_m))
 
     def temperature(self, temperature: Temperature) -> str:
@@ -111,16 +117,23 @@ class Formats:
 
     def volume(self, volume: Volume) -> str:
         """Write a volume in litres or in US gallons."""
-        if self.place.volumes == "l":
-            return f"{self.grouped(_to_figures(volume.litres))} l"
-        return f"{self.grouped(_to_figures(volume.litres / _LITRES_PER_GALLON))} gal"
+        unit, per = ("l", 1.0) if self.place.volumes == "l" else ("gal", LITRES_PER_GALLON)
+        amount = volume.litres / per
+        said = self.grouped(_to_figures(amount))
+        if volume.places is not None:
+            places = volume.places + (unit == "gal")  # a gallon is nearly four litres
+            said = self.number(f"{amount:.{places}f}")
+        return said if volume.bare else f"{said} {unit}"
 
     def strength(self, strength: Strength) -> str:
-        """Write a strength in MPa or N/mm², or to ten pounds on a square inch."""
+        """Write a strength in MPa or N/mm², or in psi: to ten of them from a thousand on."""
         if self.place.strengths != "psi":
             unit = "N/mm²" if self.place.strengths == "N/mm2" else "MPa"
-            return f"{self.number(f'{strength.mpa:.{strength.places}f}')} {unit}"
-        return f"{self.grouped(round(strength.mpa / _MPA_PER_PSI, -1))} psi"
+            said = self.number(f"{strength.mpa:.{strength.places}f}")
+        else:
+            unit, psi = "psi", strength.mpa / MPA_PER_PSI
+            said = self.grouped(round(psi, -1 if psi >= _COARSE_PSI else 0))
+        return said if strength.bare else f"{said} {unit}"
 
     def grouped(self, number: float) -> str:
         """Write a number with its groups of thousands."""
@@ -152,8 +165,8 @@ class Formats:
             pattern = pattern.replace("EEEE, ", "").replace("EEEE ", "")
         return format_date(day.day, pattern, locale=self.locale)
 
-    def days(self, days: Days) -> str:
-        """Write a span of days, what both ends share said once: ``22–23 Dec 2026``."""
+    def days(self, days: DateRange) -> str:
+        """Write a range of days, with their common part once: ``22–23 Dec 2026``."""
         if days.first == days.last:
             return self.day(days.first)
         said = str(format_interval(days.first, days.last, "yMMMMd", locale=self.locale))
@@ -164,14 +177,14 @@ class Formats:
         return format_date(day.day, "EEE", locale=self.locale)
 
     def length(self, length: Length) -> str:
-        """Write a length in the unit in which somebody typed it, else in the place's own."""
+        """Write a length in the unit in which someone typed it, else in the place's own."""
         said = self.number(self._in_place(length).text())
         for unit in (_INCHES, _FEET):
             said = said.replace(*unit[self.locale.language])
         return said
 
     def _in_place(self, length: Length) -> Length:
-        """Speak a length of millimetres that nobody typed in the unit of the place.
+        """Convert a length in millimetres that was not typed to the unit of the country.
 
         In inches it goes to a sixteenth, and what is hardly longer to a hundredth.
         """
@@ -195,14 +208,15 @@ _WRITE: Final[Mapping[type, Callable[[Formats, Any], str]]] = MappingProxyType(
         Money: Formats.money,
         Percent: Formats.percent,
         Weight: Formats.weight,
-        LineLoad: Formats.line_load,
+        MassPerLength: Formats.line_load,
         Temperature: Formats.temperature,
         Volume: Formats.volume,
         Strength: Formats.strength,
         Figure: Formats.fixed,
+        Spelled: Formats.spelled,
         Weekday: Formats.weekday,
         DayMonth: Formats.day_month,
-        Days: Formats.days,
+        DateRange: Formats.days,
         WeekdayName: Formats.weekday_name,
         Length: Formats.length,
         date: Formats.day,

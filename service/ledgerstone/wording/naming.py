@@ -9,7 +9,7 @@ from ledgerstone.message import Listed, Message
 from ledgerstone.order import Cutout, Order, Relief, Slab
 
 LONGEST_LABEL = 40  # a longer label is cut in a sentence, so that the sentence stays one
-MOST_NAMED = 3
+MAX_NAMED = 3
 _ARTICLE = re.compile(r"^(?:the|an?)\s+", re.IGNORECASE)
 
 
@@ -25,7 +25,7 @@ def slabs_name(order: Order, indices: Sequence[int]) -> Listed:
     if len(indices) > 1 and len(indices) == len(order.slabs):
         return Listed((Message("slabs-all"),), count=len(indices))
     names = (slab_name(order.slabs[i], i, len(order.slabs)) for i in indices)
-    return Listed(tuple(names), most=MOST_NAMED)
+    return Listed(tuple(names), most=MAX_NAMED)
 
 
 def cutout_name(slab: Slab, index: int) -> Message:

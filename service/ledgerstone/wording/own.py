@@ -1,9 +1,9 @@
-"""A maker's own sentences, in the place of ours: files beside the profile, looked at before use."""
+"""A maker's own sentences, which replace ours: files beside the profile, checked before use."""
 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from pathlib import Path
 from typing import Final
@@ -11,6 +11,7 @@ from typing import Final
 from fluent.syntax import FluentParser, FluentSerializer, ast
 
 from ledgerstone.errors import ProfileError, ProfileFault
+from ledgerstone.message import Message
 from ledgerstone.wording.catalogues import LANGUAGES, catalogue
 from ledgerstone.wording.page import COUNTED, PageText, page_messages, texts_of
 from ledgerstone.workshop import load_profile
@@ -37,15 +38,15 @@ def sentences_in(folder: Path) -> tuple[OwnSentences, ...]:
         path = folder / name
         if path.is_file():
             text, found = _read(path, language)
-            faults += [ProfileFault(line, name, says) for line, says in found]
+            faults += [ProfileFault(line, name, why) for line, why in found]
             own.append(OwnSentences(language=language, text=text))
     if faults:
-        raise ProfileError(tuple(sorted(faults)))
+        raise ProfileError(faults)
     return tuple(own)
 
 
 def load_workshop(path: Path) -> Workshop:
-    """Return the workshop whose profile stands in a file, with the maker's own sentences.
+    """Return the workshop of a profile in a file, with the maker's own sentences.
 
     Raises
     ------
@@ -55,64 +56,70 @@ def load_workshop(path: Path) -> Workshop:
     return replace(load_profile(path), sentences=sentences_in(path.parent))
 
 
-def _read(path: Path, language: str) -> tuple[str, list[tuple[int, str]]]:
+def _read(path: Path, language: str) -> tuple[str, list[tuple[int, Message]]]:
     try:
         text = path.read_text(encoding="utf-8")
     except (OSError, UnicodeDecodeError):
-        return "", [(0, "the sentences cannot be read as UTF-8 text.")]
+        return "", [(0, Message("fault-own-not-utf8"))]
     if len(text) > LARGEST_FILE:
-        return "", [(0, "the file of sentences is longer than 200 000 characters.")]
+        return "", [(0, Message("fault-own-too-long", most=LARGEST_FILE))]
     return text, list(sentence_faults(text, language))
 
 
-def sentence_faults(text: str, language: str) -> Iterator[tuple[int, str]]:
+def sentence_faults(text: str, language: str) -> Iterator[tuple[int, Message]]:
     """Yield what is wrong in a maker's sentences of one language, each with its line."""
     ours = {m.id.name: m for m in catalogue(language).body if isinstance(m, ast.Message)}
     for entry in FluentParser().parse(text).body:
         start = entry.span.start if entry.span is not None else 0
         line = text.count("\n", 0, start) + 1
         if isinstance(entry, ast.Junk):
-            yield line, "this is no sentence. Write it as: name = The sentence."
+            yield line, Message("fault-own-no-sentence")
         elif isinstance(entry, ast.Message) and entry.value is None and entry.attributes:
-            yield from ((line, says) for says in _page_faults(entry, language))
+            yield from ((line, why) for why in _page_faults(entry, language))
         elif isinstance(entry, ast.Message):
-            yield from ((line, says) for says in _message_faults(entry, ours))
+            yield from ((line, why) for why in _message_faults(entry, ours))
         elif isinstance(entry, ast.Term):
-            yield line, f"there is no term -{entry.id.name} to put another in the place of."
+            yield line, Message("fault-own-no-term", name=f"-{entry.id.name}")
 
 
-def _message_faults(message: ast.Message, ours: dict[str, ast.Message]) -> Iterator[str]:
+def _message_faults(message: ast.Message, ours: dict[str, ast.Message]) -> Iterator[Message]:
     name = message.id.name
     if name not in ours:
-        yield f"there is no sentence {name}."
+        yield Message("fault-own-unknown", name=name)
         return
     if message.value is None:
-        yield f"{name} has no text."
+        yield Message("fault-own-empty", name=name)
         return
     known = _values(ours[name], ours)
     for value in sorted(_values(message, ours) - known):
-        given = ", ".join(f"${one}" for one in sorted(known)) or "none"
-        yield f"{name} is not given ${value}. Its values are: {given}."
+        yield _not_given(name, value, known)
     for function in sorted(_named(message, ast.FunctionReference) - FUNCTIONS):
-        yield f"{name} asks for {function}(), which there is not."
+        yield Message("fault-own-function", name=name, function=f"{function}()")
     for other in sorted(_named(message, ast.MessageReference) - ours.keys()):
-        yield f"{name} asks for the sentence {other}, which there is not."
+        yield Message("fault-own-reference", name=name, other=other)
 
 
-def _page_faults(message: ast.Message, language: str) -> Iterator[str]:
+def _not_given(name: str, value: str, known: Iterable[str]) -> Message:
+    """State that a sentence has no such value, and which it has."""
+    given = ", ".join(f"${one}" for one in sorted(known))
+    if not given:
+        return Message("fault-own-no-values", name=name, value=f"${value}")
+    return Message("fault-own-value", name=name, value=f"${value}", given=given)
+
+
+def _page_faults(message: ast.Message, language: str) -> Iterator[Message]:
     """Yield what is wrong in a maker's sentences of the page, such as ``slabs.added``."""
     ours = page_messages(language)
     try:
         texts = texts_of(FluentSerializer().serialize_entry(message))
     except ValueError as reason:
-        yield f"{reason}."
+        yield Message("fault-own-page", reason=f"{reason}.")
         return
     for key, text in texts.items():
         if key not in ours:
-            yield f"the page says no {key}."
+            yield Message("fault-own-page-unsaid", name=key)
         elif strange := _braced(text) - _braced(ours[key]):
-            given = ", ".join(f"${one}" for one in sorted(_braced(ours[key]))) or "none"
-            yield f"{key} is not given ${min(strange)}. Its values are: {given}."
+            yield _not_given(key, min(strange), _braced(ours[key]))
 
 
 def _braced(text: PageText) -> set[str]:

@@ -1,4 +1,4 @@
-"""The page's messages by the names it asks with, and what a workshop says in their place.
+"""The page's messages by name, and the workshop's own in their place.
 
 A message's attribute ``.added`` under ``slabs`` is the page's ``"slabs.added"``: a text with its
 ``{names}``, or one text for each plural category of ``n`` (Unicode TR 35 part 3, as
@@ -15,23 +15,24 @@ from fluent.syntax import FluentParser, ast
 
 from ledgerstone.wording.catalogues import page_catalogue, variant
 from ledgerstone.wording.variants import Words, words_of
-from ledgerstone.workshop.countries import Place
+from ledgerstone.workshop.countries import RegionalSettings
 
 PageText = str | dict[str, str]
 COUNTED: Final = "n"
 PAGE: Final = "page"
 DESK: Final = "desk"
+WORKSHOP: Final = "workshop"
 
 
 @lru_cache(maxsize=8)
 def page_messages(language: str, folder: str = PAGE) -> dict[str, PageText]:
-    """Read what the page or the desk says in a language, by the names that they ask with."""
+    """Return the page's or the desk's messages in a language, by name."""
     return texts_of(page_catalogue(language, folder))
 
 
 @lru_cache(maxsize=8)
-def page_differences(language: str, place: Place, own: str = "") -> dict[str, PageText]:
-    """Return what the page says otherwise than its file has it: a place's words, a maker's own.
+def page_differences(language: str, place: RegionalSettings, own: str = "") -> dict[str, PageText]:
+    """Return the page's messages that differ from its file: the country's, and the maker's own.
 
     Parameters
     ----------

@@ -17,11 +17,13 @@ from ledgerstone.message import (
     Value,
 )
 from ledgerstone.order import Order
+from ledgerstone.quantities import Marks
+from ledgerstone.wording.bench import written
 from ledgerstone.wording.catalogues import USUAL, bundle, variant
 from ledgerstone.wording.formats import Formats
 from ledgerstone.wording.variants import words_of
 from ledgerstone.wording.vocabulary import capital
-from ledgerstone.workshop.countries import Place, usual_in
+from ledgerstone.workshop.countries import RegionalSettings, usual_in
 from ledgerstone.workshop.records import Workshop
 
 _PLACES: Final = 6  # of a number that has no unit of its own, at most
@@ -45,12 +47,12 @@ class Speech:
     language
         One that there is a catalogue of.
     own
-        The maker's own messages of that language, which stand in place of ours.
+        The maker's own messages of that language, which replace ours.
     place
-        Where the workshop stands: its units, its formats and its English words.
+        The workshop's country: its units, its formats and its English words.
     """
 
-    def __init__(self, language: str, own: str = "", place: Place = _BRITAIN) -> None:
+    def __init__(self, language: str, own: str = "", place: RegionalSettings = _BRITAIN) -> None:
         self.language = language
         self.own = own
         self.place = place
@@ -59,10 +61,17 @@ class Speech:
         functions = {"NAME": self._name, "START": _start, "HOWMANY": _how_many}
         words = words_of(language, place, variant(place.words))
         self._bundle = bundle(language, self.locale, functions, own, words)
-        self._always: Final = {"country": place.country, "masses": place.masses}
+        self._always: Final = {
+            "country": place.country,
+            "lengths": "in" if place.lengths == "in" else "mm",
+            "masses": place.masses,
+            "volumes": place.volumes,
+            "temperatures": place.temperatures,
+            "strengths": place.strengths,
+        }
 
     def say(self, message: Message | str) -> str:
-        """Say a message.
+        """Format a message.
 
         A text is given back as it is: what is not yet in the catalogues.
 
@@ -74,18 +83,18 @@ class Speech:
         return message if isinstance(message, str) else self.value(message)
 
     def say_all(self, sentences: Iterable[Message | str]) -> str:
-        """Say sentences one after another."""
+        """Format sentences one by one."""
         return " ".join(map(self.say, sentences))
 
     def value(self, value: Value, case: str = "nominative") -> str:
-        """Say one value as it stands in a sentence."""
+        """Write one value as it is in a sentence."""
         if isinstance(value, People):
             value = Message("people", count=value.count)
         if isinstance(value, Message):
             return self._filled(value, {"case": case})
         if isinstance(value, Listed):
             return self._listed(value, case)
-        return self.formats.written(value)
+        return written(self.formats, value)
 
     def _filled(self, message: Message, more: Mapping[str, str]) -> str:
         if not self._bundle.has_message(message.name):
@@ -162,30 +171,52 @@ def _how_many(given: Any) -> _Count:  # noqa: ANN401  whatever stands in a catal
 
 
 def speech_of(order: Order, workshop: Workshop) -> Speech:
-    """Return what says messages in the language of an order, in the workshop's own words."""
+    """Return the speech of an order's language, in the workshop's own words."""
     return workshop_speech(order.language, workshop)
 
 
 def workshop_speech(language: str, workshop: Workshop) -> Speech:
-    """Return what says messages in a language, in the workshop's own words."""
+    """Return the speech of a language, in the workshop's own words."""
     own = (one.text for one in workshop.sentences if one.language == language)
     return speech_in(language, next(own, ""), workshop.place)
 
 
+def bench_speech(language: str, workshop: Workshop) -> Speech:
+    """Return the speech in the units that the workshop works in."""
+    own = (one.text for one in workshop.sentences if one.language == language)
+    return speech_in(language, next(own, ""), workshop.place.at_work())
+
+
 @lru_cache(maxsize=8)
-def speech_in(language: str, own: str = "", place: Place = _BRITAIN) -> Speech:
-    """Return what says messages in a language, made once; as in Britain where no place is told."""
+def speech_in(language: str, own: str = "", place: RegionalSettings = _BRITAIN) -> Speech:
+    """Return the speech of a language, cached; with British formats by default."""
     return Speech(language, own, place)
 
 
-def locale_in(language: str, place: Place) -> str:
-    """Return whose numbers and days a language is written with: the place's own, if spoken there.
+def locale_in(language: str, place: RegionalSettings) -> str:
+    """Return the locale of numbers and days: the country's own, if the language is spoken there.
 
     Elsewhere English is written as in Britain and German as in Germany.
     """
     return f"{language}-{place.country}" if language in place.languages else _LOCALES[language]
 
 
+@lru_cache(maxsize=8)
+def number_marks(language: str, place: RegionalSettings) -> Marks:
+    """Return what people set in numbers in a language and a place; Unicode's (CLDR) by Babel.
+
+    Where a comma stands before tenths, a point is one of thousands beside the place's own mark.
+    """
+    symbols = Locale.parse(locale_in(language, place), sep="-").number_symbols
+    latin = symbols.get("latn", symbols)
+    point, group = (
+        str(latin["decimal"]),
+        str(latin["group"]).replace("\N{RIGHT SINGLE QUOTATION MARK}", "'"),
+    )
+    groups = dict.fromkeys((group, ".") if point == "," else (group,))
+    return Marks(point, tuple(one for one in groups if not one.isspace()))
+
+
 def english(message: Message | str) -> str:
-    """Say a message in English, with our own words: for logs, and for who has no customer."""
+    """Format a message in English, with our own words: for logs, and for who has no customer."""
     return speech_in(USUAL).say(message)

@@ -1,4 +1,4 @@
-"""English as it is spoken in other countries: words in the place of British ones.
+"""English of other countries: words that replace British ones.
 
 A variant is no third catalogue: our English messages are said with these words exchanged, and only
 where that does not do stands a message of its own, in ``catalogues/variants/``.
@@ -17,10 +17,10 @@ from typing import Final
 from fluent.syntax import ast
 from fluent.syntax.visitor import Visitor
 
-from ledgerstone.workshop.countries import English, Place
+from ledgerstone.workshop.countries import English, RegionalSettings
 
-# British word: the other. A word's plural follows it; a beginning that ends in a hyphen changes
-# whatever follows: "colour-" is colour, colours, coloured.
+# British word or words: the other. A word's plural follows it, but where it has a row of its own; a
+# beginning that ends in a hyphen changes whatever follows: "colour-" is colour, colours, coloured.
 _SPELLING: Final = {
     "colour-": "color",
     "grey-": "gray",
@@ -60,19 +60,42 @@ _NORTH_AMERICAN: Final = {
     "washing-up liquid": "dish soap",
     "methylated spirit": "denatured alcohol",
     "white spirit": "mineral spirits",
-    "tin": "can",
+    "lidded tin": "lidded can",
     "polythene": "polyethylene",
     "timber": "lumber",
     "pin hole": "pinhole",
     "straight edge": "straightedge",
     "nought": "zero",
-    "bin": "can",
+    "metal bin": "metal can",
+    "waste bin": "trash",
     "trolley": "dolly",
     "batten": "cleat",
     "drainer": "drainboard",
     "rebate": "rabbet",
     "upstand": "low backsplash",
     "ground floor": "first floor",
+    "an rcd-protected": "a GFCI-protected",
+    "ear defenders": "hearing protection",
+    "shed": "shop",
+    "collect it": "pick it up",
+    "ready to collect": "ready for pickup",
+    "collected": "picked up",
+    "collect": "pick up",
+    "fit": "install",
+    "fits": "fits",
+    "fitted": "installed",
+    "fitting": "installation",
+    "anticlockwise": "counterclockwise",
+    "tick each": "check off each",
+    "or ring": "or call",
+    "all round": "all around",
+    "round it": "around it",
+    "round each": "around each",
+    "round a hearth": "around a hearth",
+    "gets round": "gets around",
+    "way round": "way around",
+    "order round": "order around",
+    "a quarter round": "a quarter turn",
 }
 _AMERICAN: Final = {
     **_SPELLING,
@@ -94,7 +117,7 @@ _WORDS: Final[Mapping[English, Mapping[str, str]]] = MappingProxyType(
 
 @dataclass(frozen=True)
 class Words:
-    """Words in the place of others, and messages in the place of others.
+    """Words that replace others, and messages that replace others.
 
     Attributes
     ----------
@@ -108,11 +131,11 @@ class Words:
     messages: str = ""
 
     def exchanged(self, text: str) -> str:
-        """Exchange the words of a text; a capital stays one."""
+        """Exchange the words of a text, each with its article; a capital stays one."""
         return _pattern(self.pairs).sub(self._other, text) if self.pairs else text
 
     def _other(self, found: re.Match[str]) -> str:
-        said = found[0]
+        article, said = found["article"] or "", found["word"]
         word, plural = said.lower(), ""
         known = dict(self.pairs)
         begins = next((w for w in known if w.endswith("-") and word.startswith(w[:-1])), None)
@@ -122,7 +145,9 @@ class Words:
             other = known[word]
         else:
             other, plural = known[word[:-1]], "s"
-        return (other[0].upper() + other[1:] if said[0].isupper() else other) + plural
+        if article and (word[0] in _VOWELS) != (other[0] in _VOWELS):
+            article = f"{article[0]}{'n' if other[0] in _VOWELS else ''} "
+        return article + (other[0].upper() + other[1:] if said[0].isupper() else other) + plural
 
     def in_place(self, resource: ast.Resource) -> ast.Resource:
         """Return a catalogue with the words of its texts exchanged."""
@@ -133,6 +158,7 @@ class Words:
         return other
 
 
+_VOWELS: Final = "aeiou"
 NO_WORDS: Final = Words()
 
 
@@ -153,16 +179,16 @@ def _pattern(pairs: tuple[tuple[str, str], ...]) -> re.Pattern[str]:
         rf"{re.escape(w[:-1])}[a-z]*" if w.endswith("-") else rf"{re.escape(w)}s?"
         for w in longest_first
     )
-    return re.compile(rf"\b(?:{'|'.join(parts)})\b", re.IGNORECASE)
+    return re.compile(rf"\b(?P<article>an? )?(?P<word>{'|'.join(parts)})\b", re.IGNORECASE)
 
 
-def words_of(language: str, place: Place, messages: str = "") -> Words:
+def words_of(language: str, place: RegionalSettings, messages: str = "") -> Words:
     """Return the words of a place, in the place of those of a language; English ones alone.
 
     Parameters
     ----------
     messages
-        Whole messages that stand in the place of ours there, in Fluent's format.
+        Whole messages that replace ours there, in Fluent's format.
     """
     if language != "en":
         return NO_WORDS

@@ -17,33 +17,33 @@ _NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight"
 
 
 def money_text(currency: str, amount: Decimal) -> str:
-    """Say an amount: ``£1,021.00``, or ``CHF 967.00`` where the sign is not known everywhere."""
+    """Format an amount: ``£1,021.00``, or ``CHF 967.00`` where the sign is not known everywhere."""
     return _ENGLISH.money(Money(currency, amount))
 
 
 def percent_text(percent: Decimal) -> str:
-    """Say a share: ``20%``."""
+    """Format a share: ``20%``."""
     return _ENGLISH.percent(Percent(percent))
 
 
 def day_text(day: date) -> str:
-    """Say a day: ``25 March 2027``."""
+    """Format a day: ``25 March 2027``."""
     return _ENGLISH.day(day)
 
 
 def weight_text(kg: float) -> str:
-    """Say a mass to a tenth of a kilogram, as the quote gives it: ``68.5 kg``, ``75 kg``."""
+    """Format a mass to a tenth of a kilogram, as the quote gives it: ``68.5 kg``, ``75 kg``."""
     return _ENGLISH.weight(Weight(kg))
 
 
 def people_text(number: int) -> str:
-    """Say how many people: ``one person``, ``three people``, ``12 people``."""
+    """State how many people: ``one person``, ``three people``, ``12 people``."""
     said = _NUMBERS[number] if number < len(_NUMBERS) else str(number)
     return f"{said} {'person' if number == 1 else 'people'}"
 
 
 def listed(things: Sequence[str], *, most: int | None = None) -> str:
-    """Join things as in a sentence: “one, two and three”.
+    """Join items as in a sentence: “one, two and three”.
 
     Parameters
     ----------

@@ -9,7 +9,7 @@ from ledgerstone.order import Order
 from ledgerstone.shape import Shape
 from ledgerstone.workshop.records import CastingTable, Workshop
 
-Box = tuple[float, float]
+Footprint = tuple[float, float]
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,7 +17,7 @@ class CastSlab:
     """One slab as it is cast: what a piece takes of a table, its pieces and its moulds."""
 
     slab: int
-    table_mm: Box
+    table_mm: Footprint
     pieces: int
     moulds: int
 
@@ -39,14 +39,14 @@ def casting_sequence(order: Order, shapes: Sequence[Shape]) -> tuple[int, ...]:
     return tuple(sorted(range(len(shapes)), key=key))
 
 
-def on_table_mm(shape: Shape, workshop: Workshop) -> Box:
+def on_table_mm(shape: Shape, workshop: Workshop) -> Footprint:
     """Return what one piece takes of a table, its mould's margin with it, the longer side first."""
     x0, y0, x1, y1 = shape.outline.bounds
     margin = 2 * workshop.boards.margin_mm
     return max(x1 - x0, y1 - y0) + margin, min(x1 - x0, y1 - y0) + margin
 
 
-def tables_for(boxes: Sequence[Box], table: CastingTable) -> int:
+def tables_for(boxes: Sequence[Footprint], table: CastingTable) -> int:
     """Return how many tables pieces lie on, laid in rows along each table, the deepest rows first.
 
     Plain rows, not the best packing: what they say fits does fit. A piece that is longer than a
@@ -81,7 +81,7 @@ def table_loads(slabs: Sequence[CastSlab], table: CastingTable) -> tuple[tuple[i
     left = [one.pieces for one in slabs]
     loads: list[tuple[int, ...]] = []
     while any(left):
-        boxes: list[Box] = []
+        boxes: list[Footprint] = []
         counts: list[int] = []
         for slab, pieces in zip(slabs, left, strict=True):
             counts.append(_taken(slab.table_mm, min(pieces, slab.moulds), boxes, table))
@@ -91,7 +91,7 @@ def table_loads(slabs: Sequence[CastSlab], table: CastingTable) -> tuple[tuple[i
     return tuple(loads)
 
 
-def _taken(box: Box, most: int, boxes: Sequence[Box], table: CastingTable) -> int:
+def _taken(box: Footprint, most: int, boxes: Sequence[Footprint], table: CastingTable) -> int:
     """Count the pieces that go beside those already there; the first of all always does."""
     taken = 0
     while taken < most and (

@@ -20,7 +20,7 @@ MM2_PER_M2 = 1e6
 def moulding(
     i: int, slab: Slab, shape: Shape, workshop: Workshop, moulds: int
 ) -> Iterator[Operation]:
-    """Yield the steps of so many moulds: board and sides, knockouts, bead, release agent."""
+    """Yield the steps of making ``count`` moulds: board and sides, knockouts, bead, release."""
     hours = workshop.hours.per_mould
     around_m = sum(side.length_mm for side in shape.sides) / 1000
     board = hours.base + hours.side_per_m * around_m + hours.drop_per_m * _drops_m(slab, shape)

@@ -52,7 +52,7 @@ def mixing_minutes(
 
 
 def pour_hands_minutes(batches: int, workshop: Workshop) -> int:
-    """Whole minutes of hands at the mixer for a pour of so many batches."""
+    """Return the labour at the mixer for a pour, whole minutes, by its number of batches."""
     rule = workshop.hours.per_pour
     return minutes(rule.ready + batches * rule.each_batch)
 
@@ -64,7 +64,7 @@ def mixing_alone_minutes(slab: Slab, shape: Shape, workshop: Workshop) -> int:
 
 
 def shared(whole: int, weights: Sequence[float]) -> Iterator[int]:
-    """Share a whole number by weights: whole shares that add up to it, each within one of its own.
+    """Divide a whole number by weights: whole shares that add up to it, each rounded by under 1.
 
     What is given so far is rounded, and a share is what it grew by. Where nothing weighs anything,
     as where an opening is as large as its slab, all share alike.

@@ -9,10 +9,10 @@ from ledgerstone.order import Order
 from ledgerstone.work.operation import Operation, Stage
 from ledgerstone.workshop.records import Workshop
 
-Look = tuple[str, str]
+ShadeAndFinish = tuple[str, str]
 
 
-def tiles_of(order: Order) -> tuple[Look, ...]:
+def tiles_of(order: Order) -> tuple[ShadeAndFinish, ...]:
     """Return the looks that an order's sample tiles show: a shade and its surface, each once."""
     looks = ((s.shade.name or s.shade.match or "", str(s.finish.surface)) for s in order.slabs)
     return tuple(dict.fromkeys(looks))

@@ -44,7 +44,7 @@ class Operation:
     frees
         Its end frees the piece's place on the table, and its mould.
     warm_c
-        How warm a heated tent keeps the piece while it waits; None is the shed's own warmth.
+        Temperature of the heated tent that it waits in, °C; None for the workshop's own.
     warm_hours
         For how long the tent does so at least: that much of it counts as damp cover too.
     pauses
@@ -93,5 +93,5 @@ class Operation:
 
 
 def minutes(hours: float) -> int:
-    """Whole minutes of so many hours."""
+    """Return hours as whole minutes."""
     return round(hours * 60)

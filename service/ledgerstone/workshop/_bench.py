@@ -14,7 +14,9 @@ class Bench:
 
     day_starts_at: float = field(
         default=8.0,
-        metadata=about("hour at which hands begin: 8.5 is half past eight", at_least=0, at_most=23),
+        metadata=about(
+            "hour at which work begins; half past eight is 8½ as a decimal", at_least=0, at_most=23
+        ),
     )
     mixers: int = field(
         default=1, metadata=about("mixers that run at once", at_least=1, at_most=10)
@@ -25,8 +27,7 @@ class Bench:
     damp_days: float | None = field(
         default=None,
         metadata=about(
-            "damp cover from the pour, on the rack too; without it EN 13670 class 2 by warmth,"
-            " from memory",
+            ("days of damp cover from the pour; left out: EN 13670 class 2 by warmth, from memory"),
             at_least=0,
             at_most=90,
         ),
@@ -38,15 +39,15 @@ class Tent:
     """A heated tent over the casting tables, under which concrete gains its strength sooner."""
 
     warmth_c: float = field(
-        metadata=about("held in it while a slab is under it", at_least=15, at_most=50)
+        metadata=about("warmth in it while a slab is under it", at_least=15, at_most=50)
     )
     under_cover_days: float = field(
-        metadata=about("in it, from pouring to demoulding, at least", above=0, at_most=30)
+        metadata=about("time in it from pouring to demoulding, at least", above=0, at_most=30)
     )
     hours_per_order: float = field(
-        metadata=about("hands, to put it up and take it down", at_least=0, at_most=24)
+        metadata=about("hours to put it up and take it down", at_least=0, at_most=24)
     )
-    price_per_day: Decimal = at_least_0("warmth, each piece and day under it")
+    price_per_day: Decimal = at_least_0("price of its warmth, each piece and day")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

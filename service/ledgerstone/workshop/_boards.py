@@ -14,9 +14,9 @@ class Foam:
 
     length_mm: float = above_0("longer side of a sheet")
     width_mm: float = above_0("shorter side of a sheet")
-    thickness_mm: float = above_0("one layer")
-    kerf_mm: float = at_least_0("what the saw or the wire takes away")
-    price_per_sheet: Decimal = at_least_0("one sheet")
+    thickness_mm: float = above_0("thickness of a sheet")
+    kerf_mm: float = at_least_0("width of the cut of saw or wire")
+    price_per_sheet: Decimal = at_least_0("price of a sheet")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -25,25 +25,25 @@ class Boards:
 
     length_mm: float = above_0("longer side of a sheet")
     width_mm: float = above_0("shorter side of a sheet")
-    thickness_mm: float = above_0("of the board")
-    kerf_mm: float = at_least_0("what the saw takes away")
-    price_per_sheet: Decimal = at_least_0("one sheet")
+    thickness_mm: float = above_0("thickness of the board")
+    kerf_mm: float = at_least_0("width of the saw's cut")
+    price_per_sheet: Decimal = at_least_0("price of a sheet")
     margin_mm: float = at_least_0("base board beyond the slab on every side")
     sanding_mm: float = field(
         default=0.0,
         metadata=about(
-            "sides stand higher by this, and the back is sanded down", at_least=0, at_most=10
+            "how much thicker it is cast, to sand the back flat", at_least=0, at_most=10
         ),
     )
-    flexible_length_mm: float = above_0("thin strip for curved sides, as bought")
-    flexible_price: Decimal = at_least_0("one length of it")
-    plug_up_to_mm: float = at_least_0("round holes up to this take a turned plug, not foam")
-    screw_pitch_mm: float = above_0("screws along a side strip")
+    flexible_length_mm: float = above_0("length of the thin strip for curved sides")
+    flexible_price: Decimal = at_least_0("price of such a strip")
+    plug_up_to_mm: float = at_least_0("largest round hole with a turned plug in place of foam")
+    screw_pitch_mm: float = above_0("distance between screws along a side")
     pilot_mm: float = above_0("pilot hole for a screw")
-    screw_price: Decimal = at_least_0("one screw")
-    bead_m_per_tube: float = above_0("sealant bead from one tube")
-    bead_price_per_tube: Decimal = at_least_0("one tube")
-    drip_stop_mm: float = at_least_0("a drip stops short of each end of its side")
-    release_m2_per_l: float = above_0("release agent: a litre covers")
-    release_price_per_l: Decimal = at_least_0("a litre")
+    screw_price: Decimal = at_least_0("price of a screw")
+    bead_m_per_tube: float = above_0("length of sealant bead from a tube")
+    bead_price_per_tube: Decimal = at_least_0("price of a tube")
+    drip_stop_mm: float = at_least_0("how far a drip stops short of the ends of its side")
+    release_m2_per_l: float = above_0("area that a litre of release agent covers")
+    release_price_per_l: Decimal = at_least_0("price of release agent")
     foam: Foam = documented("stiff foam for knockouts and relief formers")

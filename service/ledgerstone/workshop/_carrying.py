@@ -13,20 +13,21 @@ from ledgerstone.workshop._keys import about, above_0, at_least_0, documented, m
 class Pallet:
     """One kind of pallet that the carrier takes, with pieces standing on it on edge."""
 
-    name: str = documented("what the carrier calls it")
-    length_mm: float = above_0("the pallet's own length")
+    name: str = documented("name that the carrier uses")
+    length_mm: float = above_0("length of the pallet itself")
     overhang_mm: float = field(
         default=0.0,
         metadata=about("how far a piece may stand out at each end", at_least=0, at_most=1000),
     )
-    highest_mm: float = above_0("the pallet and what stands on it")
+    highest_mm: float = above_0("greatest height, with what stands on it")
     deck_mm: float = field(
         default=150.0, metadata=about("height of the pallet alone", at_least=0, at_most=400)
     )
-    most_kg: float = above_0("packed, the pallet with it")
-    kg: float = at_least_0("the pallet alone")
+    most_kg: float = above_0("most it may weigh packed")
+    kg: float = at_least_0("mass of the pallet alone")
     price_percent: Decimal = field(
-        default=Decimal(100), metadata=about("of the area's pallet price", above=0, at_most=1000)
+        default=Decimal(100),
+        metadata=about("price, of the area's price of a pallet", above=0, at_most=1000),
     )
 
     @property
@@ -45,17 +46,17 @@ class Van:
     """The workshop's own van."""
 
     length_mm: float = above_0("clear length of its floor")
-    most_kg: float = above_0("what it may carry")
+    most_kg: float = above_0("most it may carry")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Crate:
-    """A crate on the pallet, shared by several pieces that stand in it on edge."""
+    """A crate on the pallet for several pieces on edge."""
 
-    pieces: int = field(metadata=about("pieces in one crate", at_least=1, at_most=24))
-    materials: Decimal = at_least_0("timber, bearers and straps of one crate")
-    hours: float = at_least_0("hands, to build and close one crate")
-    kg: float = at_least_0("one crate alone")
+    pieces: int = field(metadata=about("pieces in a crate", at_least=1, at_most=24))
+    materials: Decimal = at_least_0("timber, bearers and straps of a crate")
+    hours: float = at_least_0("hours to build and close a crate")
+    kg: float = at_least_0("mass of an empty crate")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -63,17 +64,17 @@ class PackingWay:
     """How pieces are packed that leave in one way."""
 
     materials_per_piece: Decimal = at_least_0("film, foam and edge protection, each piece")
-    hours_per_piece: float = at_least_0("hands, to wrap and load one piece")
-    kg_per_piece: float = may_be_0("what is wrapped round one piece")
-    crate: Crate | None = field(default=None, metadata=about("where pieces stand in a crate"))
+    hours_per_piece: float = at_least_0("hours to wrap and load a piece")
+    kg_per_piece: float = may_be_0("mass of the wrapping of a piece")
+    crate: Crate | None = field(default=None, metadata=about("crate that pieces stand in"))
 
     def crates(self, pieces: int) -> int:
-        """How many crates so many pieces stand in."""
+        """Number of crates for a number of pieces."""
         return math.ceil(pieces / self.crate.pieces) if self.crate is not None else 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Packing:
+class PackingSettings:
     """Packing by how an order leaves."""
 
     collected: PackingWay = documented("the customer collects it")

@@ -11,34 +11,34 @@ from ledgerstone.workshop._keys import about, at_least_0, documented, may_be_0
 class JobHours:
     """Hours of hands once an order, however many slabs it has."""
 
-    set_up: float = at_least_0("boards and tools brought, the bench cleared")
-    in_hand: float = may_be_0("templates, sinks and the signed drawing looked over")
-    level: float = may_be_0("the casting table levelled and wiped")
-    clean_up: float = may_be_0("mixer, tools and floor washed down after casting")
+    set_up: float = at_least_0("bring boards and tools, clear the bench")
+    in_hand: float = may_be_0("look over templates, sinks and the signed drawing")
+    level: float = may_be_0("level and wipe the casting table")
+    clean_up: float = may_be_0("wash mixer, tools and floor after casting")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PourHours:
     """Hours of hands for what is mixed and placed together, shared by its pieces' litres."""
 
-    each_batch: float = at_least_0("one filling of the mixer, weighed out and mixed")
-    ready: float = may_be_0("scales and mixer made ready, and rinsed after")
+    each_batch: float = at_least_0("weigh out and mix one filling of the mixer")
+    ready: float = may_be_0("make scales and mixer ready, and rinse after")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class MouldHours:
     """Hours of hands for each mould that is built; cast again, it is cleaned and oiled alone."""
 
-    base: float = at_least_0("base board and squaring up")
+    base: float = at_least_0("base board, squared up")
     side_per_m: float = at_least_0("side strips, each metre of outline")
-    cutout: float = at_least_0("one knockout former, made and fixed")
-    plug: float = at_least_0("one turned plug, for a tap or a cable")
-    relief: float = at_least_0("one relief's former")
-    drop_per_m: float = at_least_0("a downstand, each metre")
-    bead_per_m: float = may_be_0("bead, each metre of outline")
-    release: float = may_be_0("release agent wiped on")
+    cutout: float = at_least_0("make and fix one knockout former")
+    plug: float = at_least_0("turn and fix one plug, for a tap or a cable")
+    relief: float = at_least_0("make one relief's former")
+    drop_per_m: float = at_least_0("build a downstand, each metre")
+    bead_per_m: float = may_be_0("run the bead, each metre of outline")
+    release: float = may_be_0("wipe on release agent")
     again: float = field(
-        default=0.5, metadata=about("cleaned and oiled for another cast", at_least=0, at_most=24)
+        default=0.5, metadata=about("clean and oil it for another cast", at_least=0, at_most=24)
     )
 
 
@@ -46,21 +46,21 @@ class MouldHours:
 class PieceHours:
     """Hours of hands for each piece, from its steel until it is ready to pack."""
 
-    steel_per_m2: float = at_least_0("mesh, cut and tied")
-    place_per_m2: float = at_least_0("steel laid, back-fill")
-    cutout_trim: float = at_least_0("knockout out, arris dressed, each")
-    demould: float = at_least_0("sides off, base off")
+    steel_per_m2: float = at_least_0("cut and tie mesh")
+    place_per_m2: float = at_least_0("lay steel and fill the back")
+    cutout_trim: float = at_least_0("take out a knockout and dress its arris, each")
+    demould: float = at_least_0("take off sides and base")
     bar: float = field(
-        default=0.05, metadata=about("each bar beside the mesh, cut and tied", at_least=0)
+        default=0.05, metadata=about("cut and tie a bar beside the mesh, each", at_least=0)
     )
-    face_coat_per_m2: float = may_be_0("face coat, where the recipe has one")
-    strike_off_per_m2: float = may_be_0("struck off and vibrated")
-    cover: float = may_be_0("damp cover laid on")
-    sand_back_per_m2: float = may_be_0("the back sanded flat, where it is cast proud")
-    turn: float = may_be_0("turned over, the plainest way")
-    wash: float = may_be_0("face washed")
-    fill_per_m2: float = may_be_0("voids filled once, where the finish takes slurry")
-    test: float = may_be_0("tested with water, weighed")
+    face_coat_per_m2: float = may_be_0("lay the face coat, where the recipe has one")
+    strike_off_per_m2: float = may_be_0("strike off and vibrate")
+    cover: float = may_be_0("lay on the damp cover")
+    sand_back_per_m2: float = may_be_0("sand the back flat, where it is cast proud")
+    turn: float = may_be_0("turn it over, the plainest way")
+    wash: float = may_be_0("wash the face")
+    fill_per_m2: float = may_be_0("fill voids once, where the finish takes slurry")
+    test: float = may_be_0("test with water and weigh")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

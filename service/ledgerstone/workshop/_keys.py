@@ -22,7 +22,7 @@ def at_least_0(about: str) -> Any:  # noqa: ANN401  as above
 
 
 def may_be_0(about: str) -> Any:  # noqa: ANN401  as above
-    """A key whose numbers are zero or more, and zero where it is left out."""
+    """A key whose numbers are zero or more, and zero if it is left out."""
     return field(default=0.0, metadata={"about": about, "at_least": 0})
 
 
@@ -31,6 +31,6 @@ def percentage(about: str) -> Any:  # noqa: ANN401  as above
     return field(metadata={"about": about, "at_least": 0, "at_most": 100})
 
 
-def documented(about: str) -> Any:  # noqa: ANN401  as above
-    """A key without bounds."""
-    return field(metadata={"about": about})
+def documented(about: str, **more: Any) -> Any:  # noqa: ANN401  as above
+    """A key without bounds; ``kind`` where its type does not say how a form writes it."""
+    return field(metadata={"about": about, **more})

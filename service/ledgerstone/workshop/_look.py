@@ -16,26 +16,27 @@ from ledgerstone.workshop._shade import PigmentSample
 class Dose:
     """How much of one pigment a shade takes."""
 
-    pigment: str = documented("a name from [[pigments]]")
-    percent: float = field(metadata=about("of the cement's mass", above=0, at_most=15))
+    pigment: str = documented("the pigment, by its name")
+    percent: float = field(metadata=about("dose, of the cement's mass", above=0, at_most=15))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PaletteShade:
     """One shade of the palette."""
 
-    name: str = documented("what customers call it")
-    colour: str = documented("as a cast tile looks, #rrggbb")
+    name: str = documented("name for customers")
+    colour: str = documented("colour of a cast tile, #rrggbb", kind="colour")
     by_eye: bool = field(
-        default=True, metadata=about("the colour was judged by eye from a cast tile")
+        default=True, metadata=about("whether the colour was judged by eye from a cast tile")
     )
-    cement: Literal["grey", "white"] = documented("grey or white")
+    cement: Literal["grey", "white"] = documented("the cement's colour")
     doses: tuple[Dose, ...] = field(default=(), metadata=about("pigments in it"))
     extra_per_m3: Decimal = field(
-        default=Decimal(0), metadata=about("what white cement adds to a cubic metre", at_least=0)
+        default=Decimal(0), metadata=about("added for white cement", at_least=0)
     )
     recast_percent: float = field(
-        default=0.0, metadata=about("more of its pieces are cast twice", at_least=0, at_most=100)
+        default=0.0,
+        metadata=about("pieces of it that are cast twice besides", at_least=0, at_most=100),
     )
 
 
@@ -43,11 +44,11 @@ class PaletteShade:
 class Pigment:
     """One pigment on the shelf."""
 
-    name: str = documented("what the tin says it is")
-    density_kg_per_m3: float = above_0("for the volume it takes up")
-    price_per_kg: Decimal = at_least_0("bought loose")
+    name: str = documented("name on the tin")
+    density_kg_per_m3: float = above_0("density")
+    price_per_kg: Decimal = at_least_0("price")
     kind: Literal["oxide", "carbon"] = field(
-        default="oxide", metadata=about("oxide; carbon for carbon black, which has its own limit")
+        default="oxide", metadata=about("what it is made of; carbon black has a limit of its own")
     )
     samples: tuple[PigmentSample, ...] = field(
         default=(), metadata=about("tiles cast with this pigment alone and read, dry and unsealed")
@@ -58,16 +59,16 @@ class Pigment:
 class FinishOffered:
     """One surface the workshop makes."""
 
-    surface: Surface = documented("as-cast, honed or polished")
-    says: str = documented("one line for customers")
-    hours_per_m2: float = at_least_0("hands, all grits together")
+    surface: Surface = documented("the surface")
+    says: str = documented("a line for customers")
+    hours_per_m2: float = at_least_0("hours, all grits together")
     consumables_per_m2: Decimal = at_least_0("pads and discs")
     days: int = field(metadata=about("working days between demoulding and sealing", at_least=0))
     grits: tuple[int, ...] = field(
-        default=(), metadata=about("grits in the order used, as on the disc", at_least=16)
+        default=(), metadata=about("grits in their order, as on the disc", at_least=16)
     )
     recast_percent: float = field(
-        default=0.0, metadata=about("more of its pieces are cast twice", at_least=0, at_most=100)
+        default=0.0, metadata=about("pieces that are cast twice besides", at_least=0, at_most=100)
     )
 
 
@@ -75,30 +76,31 @@ class FinishOffered:
 class Sealer:
     """One sealer the workshop uses."""
 
-    name: str = documented("what customers choose")
-    says: str = documented("one line for customers")
-    kind: Literal["penetrating", "film"] = documented("penetrating or film")
-    places: tuple[Place, ...] = documented("where its own sheet allows it")
-    coats: int = field(metadata=about("coats", at_least=1, at_most=10))
-    coverage_m2_per_l: float = above_0("a litre covers, one coat")
-    price_per_l: Decimal = at_least_0("bought by the litre")
-    hours_per_m2_coat: float = at_least_0("hands, each coat")
-    youngest_days: int = field(metadata=about("concrete's age before the first coat", at_least=0))
+    name: str = documented("name for customers")
+    says: str = documented("a line for customers")
+    kind: Literal["penetrating", "film"] = documented("how it seals")
+    places: tuple[Place, ...] = documented("places that its data sheet allows")
+    coats: int = field(metadata=about("number of coats", at_least=1, at_most=10))
+    coverage_m2_per_l: float = above_0("area that a litre covers in one coat")
+    price_per_l: Decimal = at_least_0("price")
+    hours_per_m2_coat: float = at_least_0("hours, each coat")
+    youngest_days: int = field(metadata=about("age of the concrete at the first coat", at_least=0))
     recoat_hours: float = field(
-        default=0.0, metadata=about("from one coat to the next; zero: wet on wet", at_least=0)
+        default=0.0, metadata=about("time from one coat to the next; zero: wet on wet", at_least=0)
     )
     rags_ignite: bool = field(
-        default=False, metadata=about("oily: rags with it on heat up and catch fire by themselves")
+        default=False,
+        metadata=about("whether oily rags with it heat up and catch fire by themselves"),
     )
-    heat_limit_c: float = above_0("hottest its own sheet allows")
-    food_declared: bool = documented("its maker declares it for food contact")
+    heat_limit_c: float = above_0("hottest that its data sheet allows")
+    food_declared: bool = documented("whether its maker declares it for food contact")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class EdgeOffered:
     """One edge profile the workshop makes."""
 
-    profile: Profile = documented("square, bevel, round or wall")
-    hours_per_m: float = at_least_0("hands")
+    profile: Profile = documented("which profile it is")
+    hours_per_m: float = at_least_0("hours")
     smallest_mm: float = field(default=0.0, metadata=about("smallest size", at_least=0))
     largest_mm: float = field(default=0.0, metadata=about("largest size", at_least=0))

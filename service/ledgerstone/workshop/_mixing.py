@@ -13,19 +13,19 @@ from ledgerstone.workshop._keys import about, above_0, at_least_0, documented
 class Mixer:
     """What is mixed at once, how fast, and how finely it is weighed."""
 
-    working_l: float = above_0("placed concrete from one batch: the mixer's working capacity")
-    minutes_per_batch: float = above_0("weigh, mix, empty and place one batch")
-    open_minutes: float = above_0("the face coat takes the backing for so long")
-    scale_step_kg: float = above_0("the scale shows steps of this")
-    fine_scale_step_kg: float = above_0("the small scale, for pigment and plasticiser")
-    fine_scale_most_kg: float = at_least_0("the small scale weighs up to this")
+    working_l: float = above_0("placed concrete from one batch")
+    minutes_per_batch: float = above_0("time to weigh, mix, empty and place one batch")
+    open_minutes: float = above_0("how long the face coat takes the backing")
+    scale_step_kg: float = above_0("step of the scale")
+    fine_scale_step_kg: float = above_0("step of the small scale, for pigment and plasticiser")
+    fine_scale_most_kg: float = at_least_0("the most that the small scale weighs")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SlurryFor:
     """How much slurry fills the voids of one surface."""
 
-    surface: Surface = documented("as-cast, honed or polished")
+    surface: Surface = documented("the surface")
     l_per_m2: float = at_least_0("slurry for a square metre, all passes together")
 
 
@@ -37,18 +37,21 @@ class SlurryRule:
         metadata=about("water over cement", at_least=0.2, at_most=1.0)
     )
     cement_density_kg_per_m3: float = field(
-        default=3150.0, metadata=about("of the cement's grains", at_least=2700, at_most=3300)
+        default=3150.0,
+        metadata=about("density of the cement's grains", at_least=2700, at_most=3300),
     )
     cement_price_per_kg: Decimal = field(
-        default=Decimal(0), metadata=about("where the recipe is a bag: neat cement", at_least=0)
+        default=Decimal(0),
+        metadata=about("price of neat cement, where the recipe is a bag", at_least=0),
     )
     cement_pack_kg: float | None = field(
-        default=None, metadata=about("where the recipe is a bag: neat cement as bought", above=0)
+        default=None,
+        metadata=about("neat cement in a bag as bought, where the recipe is a bag", above=0),
     )
     repair_pot_kg: float = field(
         default=0.0,
         metadata=about(
-            "dry slurry, weighed and labelled, packed with each slab for later repairs",
+            "dry slurry packed with each slab for later repairs",
             at_least=0,
         ),
     )

@@ -10,22 +10,19 @@ from ledgerstone.workshop._keys import about, above_0, documented
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RailSection:
-    """One rail's section and stuff, as it lies."""
+    """One rail's section and material, as it lies."""
 
-    name: str = documented("what the customer has fitted, in a few words")
-    e_mpa: float = above_0("its stiffness in bending")
-    g_mpa: float = above_0("its stiffness in shear")
-    width_mm: float = above_0("across, seen from above")
-    depth_mm: float = above_0("top to bottom")
-    wall_mm: float | None = field(
-        default=None, metadata=about("of a hollow section, its wall", above=0)
-    )
+    name: str = documented("name for customers, in a few words")
+    e_mpa: float = above_0("stiffness in bending")
+    g_mpa: float = above_0("stiffness in shear")
+    width_mm: float = above_0("width, seen from above")
+    depth_mm: float = above_0("depth, top to bottom")
+    wall_mm: float | None = field(default=None, metadata=about("wall of a hollow section", above=0))
 
     fitted: Decimal | None = field(
         default=None,
         metadata=about(
-            "net price of one that you fit between two side panels, work and all; left out, the"
-            " customer has it fitted",
+            ("net price of one that you fit, with the work; left out, the customer has it fitted"),
             at_least=0,
         ),
     )
@@ -88,17 +85,18 @@ class Rails:
     """Rails of base units, and the side panels that carry them."""
 
     flat: RailSection = field(
-        default_factory=_flat, metadata=about("a base unit's own; common cabinets, from memory")
+        default_factory=_flat,
+        metadata=about("flat rail of a base unit; common cabinets, from memory"),
     )
     upright: RailSection = field(
         default_factory=_upright,
-        metadata=about("a hob's or basin's unit's own; common cabinets, from memory"),
+        metadata=about("upright rail of a hob's or basin's unit; common cabinets, from memory"),
     )
     hardwood: RailSection = field(
-        default_factory=_hardwood, metadata=about("the first that is fitted; EN 338 D30")
+        default_factory=_hardwood, metadata=about("first rail that is fitted; EN 338 D30")
     )
     steel: RailSection = field(
-        default_factory=_steel, metadata=about("the next; EN 1993-1-1 3.2.6")
+        default_factory=_steel, metadata=about("next rail that is fitted; EN 1993-1-1 3.2.6")
     )
     panel_n_per_mm2: float = field(
         default=60.0,
@@ -111,8 +109,10 @@ class Rails:
     post_fitted: Decimal | None = field(
         default=None,
         metadata=about(
-            "net price of a post that you fit under the middle of a rail; left out, the customer"
-            " has it fitted",
+            (
+                "net price of a post under the middle of a rail; left out, the customer "
+                "has it fitted"
+            ),
             at_least=0,
         ),
     )

@@ -8,7 +8,7 @@ from typing import Literal
 
 from ledgerstone.workshop import proportions
 from ledgerstone.workshop._keys import about, above_0, at_least_0, documented, percentage
-from ledgerstone.workshop.proportions import Part
+from ledgerstone.workshop.proportions import MixPart
 
 ConstituentRole = Literal[
     "cement", "addition", "water", "aggregate", "plasticiser", "polymer", "fibre"
@@ -20,15 +20,16 @@ WATER_KG_PER_M3 = 1000.0
 class _Bought:
     """What every part of a recipe says of itself."""
 
-    name: str = documented("what the batch card calls it")
-    density_kg_per_m3: float = above_0("of the grains or the liquid itself, for its volume")
-    price_per_kg: Decimal = at_least_0("as bought")
+    name: str = documented("name on the batch card")
+    density_kg_per_m3: float = above_0("density of its grains or of the liquid")
+    price_per_kg: Decimal = at_least_0("price as bought")
     pack_kg: float | None = field(
-        default=None, metadata=about("a bag or drum as bought; left out: bought loose", above=0)
+        default=None,
+        metadata=about("contents of a bag or drum as bought; left out: bought loose", above=0),
     )
     solids_percent: float = field(
         default=100.0,
-        metadata=about("of a liquid admixture, what is not water", at_least=0, at_most=100),
+        metadata=about("solids of a liquid admixture: what is not water", at_least=0, at_most=100),
     )
 
 
@@ -36,23 +37,23 @@ class _Bought:
 class Constituent(_Bought):
     """One part of a recipe by volume; they go into the mixer in the order in which they stand."""
 
-    role: ConstituentRole = documented(
-        "cement, addition (fly ash, filler), water, aggregate, plasticiser, polymer or fibre"
-    )
-    kg_per_m3: float = above_0("in a cubic metre placed; aggregate saturated and surface-dry")
+    role: ConstituentRole = documented("what it is in the concrete")
+    kg_per_m3: float = above_0("mass in a cubic metre placed; aggregate saturated and surface-dry")
     absorption_percent: float = field(
         default=0.0,
-        metadata=about("aggregate takes up, of its oven-dry mass", at_least=0, at_most=30),
+        metadata=about(
+            "water that aggregate takes up, of its oven-dry mass", at_least=0, at_most=30
+        ),
     )
     moisture_percent: float = field(
         default=0.0,
-        metadata=about("in the heap, of its oven-dry mass", at_least=0, at_most=30),
+        metadata=about("water in the heap, of its oven-dry mass", at_least=0, at_most=30),
     )
 
     @property
-    def part(self) -> Part:
+    def part(self) -> MixPart:
         """The part as its share of a cubic metre."""
-        return Part(
+        return MixPart(
             name=self.name,
             role=self.role,
             kg=self.kg_per_m3,
@@ -69,14 +70,14 @@ class Added(_Bought):
     """Something that goes into the mixer with each bag."""
 
     role: Literal["cement", "addition", "plasticiser", "polymer", "fibre"] = documented(
-        "cement, addition, plasticiser, polymer or fibre"
+        "what it is in the concrete"
     )
-    kg_per_bag: float = above_0("with each bag")
+    kg_per_bag: float = above_0("mass to each bag")
 
     @property
-    def part(self) -> Part:
+    def part(self) -> MixPart:
         """The part as its share of one bag's batch."""
-        return Part(
+        return MixPart(
             name=self.name,
             role=self.role,
             kg=self.kg_per_bag,
@@ -90,29 +91,32 @@ class Added(_Bought):
 class Bag:
     """A recipe by the bag: dry mix as bought, and water."""
 
-    name: str = documented("what the bag says it is")
+    name: str = documented("name on the bag")
     bag_kg: float = above_0("dry mix in one bag")
     cement_percent: float = field(
-        metadata=about("of the dry mix that is cement; ask who makes it", above=0, at_most=100)
+        metadata=about("cement in the dry mix; ask its maker", above=0, at_most=100)
     )
     water_l_per_bag: float = above_0("water to one bag")
     yield_l: float | None = field(
         default=None, metadata=about("litres placed from one bag, as the bag says", above=0)
     )
     fresh_kg_per_m3: float | None = field(
-        default=None, metadata=about("or its density freshly mixed", above=0)
+        default=None, metadata=about("density freshly mixed, in place of the yield", above=0)
     )
     whole_bags: bool = field(
-        default=False, metadata=about("a batch takes whole bags: dry mix settles in its bag")
+        default=False,
+        metadata=about("whether a batch takes whole bags: dry mix settles in its bag"),
     )
-    price_per_bag: Decimal = at_least_0("as bought")
-    added: tuple[Added, ...] = field(default=(), metadata=about("what else goes in with each bag"))
+    price_per_bag: Decimal = at_least_0("price of a bag")
+    added: tuple[Added, ...] = field(default=(), metadata=about("what goes in with each bag"))
 
     @property
     def litres(self) -> float:
         """Litres from one bag and its water, before anything is added.
 
-        Source: yield = (bag + water) / fresh density; a litre of water weighs a kilogram.
+        Source
+        ------
+        Yield = (bag + water) / fresh density; a litre of water weighs a kilogram.
         """
         if self.yield_l is not None:
             return self.yield_l
@@ -120,12 +124,12 @@ class Bag:
         return 1000 * (self.bag_kg + self.water_l_per_bag) / fresh if fresh else 0.0
 
     @property
-    def parts(self) -> tuple[Part, ...]:
+    def parts(self) -> tuple[MixPart, ...]:
         """Bag, water and additions; the bag's density is such that its air is in it."""
         solid_m3 = self.litres / 1000 - self.water_l_per_bag / WATER_KG_PER_M3
         return (
             water(self.water_l_per_bag),
-            Part(
+            MixPart(
                 name=self.name,
                 role="bag",
                 kg=self.bag_kg,
@@ -136,16 +140,16 @@ class Bag:
         )
 
 
-def water(kg: float) -> Part:
+def water(kg: float) -> MixPart:
     """Return so much water."""
-    return Part(name="water", role="water", kg=kg, density_kg_per_m3=WATER_KG_PER_M3)
+    return MixPart(name="water", role="water", kg=kg, density_kg_per_m3=WATER_KG_PER_M3)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FaceCoat:
     """The first, wetter coat against the mould: its own dry parts, with water of their own."""
 
-    thickness_mm: float = above_0("laid over the whole face")
+    thickness_mm: float = above_0("thickness over the whole face")
     water_cement_ratio: float = field(
         metadata=about("free water over cement", at_least=0.2, at_most=1.0)
     )
@@ -166,10 +170,10 @@ class FaceCoat:
 class Recipe:
     """The concrete, as it is mixed here: ``constituents`` by volume, or ``bag`` by the bag."""
 
-    name: str = documented("what the batch card calls it")
-    cement: Literal["grey", "white"] = documented("grey or white")
+    name: str = documented("name on the batch card")
+    cement: Literal["grey", "white"] = documented("the cement's colour")
     cement_class: Literal["R", "N", "S"] = documented(
-        "EN 1992-1-1 3.1.2(6): R rapid, N normal, S slow"
+        "how fast the cement hardens; EN 1992-1-1 3.1.2(6)"
     )
     fck_mpa: float = field(
         metadata=about(
@@ -184,25 +188,27 @@ class Recipe:
             "air in the fresh concrete; by the bag it is in the yield", at_least=0, at_most=15
         )
     )
-    waste_percent: float = percentage("left in the mixer and on the boots")
+    waste_percent: float = percentage("concrete lost in the mixer and on tools")
     weighed_kg_per_m3: float | None = field(
         default=None,
         metadata=about(
-            "hardened, as a slab of it was weighed, without steel; left out: as heavy as fresh",
+            "density hardened, as weighed on a slab, without steel; left out: as fresh",
             at_least=1500,
             at_most=3000,
         ),
     )
     constituents: tuple[Constituent, ...] = field(
-        default=(), metadata=about("by volume: the parts of a cubic metre")
+        default=(), metadata=about("recipe by volume: what is in a cubic metre")
     )
-    bag: Bag | None = field(default=None, metadata=about("or by the bag"))
+    bag: Bag | None = field(
+        default=None, metadata=about("recipe from the bag, in place of one by volume")
+    )
     face_coat: FaceCoat | None = field(
         default=None, metadata=about("the wetter coat against the mould, where one is laid")
     )
 
     @property
-    def parts(self) -> tuple[Part, ...]:
+    def parts(self) -> tuple[MixPart, ...]:
         """The parts of one cubic metre, closed exactly; without pigment."""
         if self.bag is not None:
             return proportions.scaled_to_1_m3(self.bag.parts, 0.0)

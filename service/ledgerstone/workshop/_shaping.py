@@ -14,32 +14,32 @@ class CastingTable:
 
     length_mm: float = above_0("longest side that can be cast")
     width_mm: float = above_0("shorter side that can be cast")
-    count: int = field(default=1, metadata=about("tables of this size", at_least=1))
+    count: int = field(default=1, metadata=about("how many tables of this size", at_least=1))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StripRule:
     """How wide the concrete beside an opening must stay; the first rule that fits is used."""
 
-    beside: str = documented("what the opening is, in words: a tap hole")
+    beside: str = documented("which opening it is for, in words: a tap hole")
     opening_up_to_mm: float = field(
-        default=20_000.0, metadata=about("the opening's longer side, at most", above=0)
+        default=20_000.0, metadata=about("longer side of the opening, at most", above=0)
     )
     rim: Literal["shown", "covered", "any"] = field(
-        default="any", metadata=about("shown, covered or any")
+        default="any", metadata=about("which rims it is for")
     )
-    stops_mm: float = at_least_0("narrower than this is not made")
-    cautions_mm: float = at_least_0("narrower than this is made with care")
+    stops_mm: float = at_least_0("least width of concrete beside it")
+    cautions_mm: float = at_least_0("width below which it is cast with care")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Shaping:
     """What shapes the workshop makes."""
 
-    thicknesses_mm: tuple[float, ...] = above_0("thicknesses the mould sides are stocked in")
-    thinnest_mm: float = above_0("thinner is not made")
-    thickest_mm: float = above_0("thicker is not made")
-    smallest_side_mm: float = above_0("a slab's shorter side, at least")
+    thicknesses_mm: tuple[float, ...] = above_0("thicknesses that mould sides are in stock for")
+    thinnest_mm: float = above_0("the thinnest slab that is cast")
+    thickest_mm: float = above_0("the thickest slab that is cast")
+    smallest_side_mm: float = above_0("the least width of a slab")
     inside_radius_mm: float = at_least_0("smallest radius a former gives an inside corner")
-    fitting_gap_mm: float = at_least_0("taken off each wall side of a slab between walls")
+    fitting_gap_mm: float = at_least_0("gap taken off each side of a slab that meets a wall")
     strips: tuple[StripRule, ...] = documented("widths of concrete beside openings")

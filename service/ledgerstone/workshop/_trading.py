@@ -15,35 +15,52 @@ class Identity:
     """Whose workshop it is."""
 
     name: str = documented("the name customers know")
-    town: str = documented("where it stands")
-    country: str = documented("ISO 3166-1 letters, for public holidays and postcodes: GB")
-    region: str = documented("ISO 3166-2 part, for public holidays: ENG, SCT, WLS, NIR")
-    timezone: str = documented("IANA name: Europe/London")
-    currency: str = documented("ISO 4217 letters: GBP")
-    email: str = documented("where customers write")
-    telephone: str = documented("where customers ring")
+    town: str = documented("the town it stands in")
+    country: str = documented("two letters of your country, for holidays and postcodes: GB")
+    region: str = field(
+        default="",
+        metadata=about(
+            "letters of your part of it, for holidays: ENG, SCT, WLS, NIR; left out, those of the"
+            " whole country"
+        ),
+    )
+    timezone: str = documented("your clock, by continent and city: Europe/London")
+    currency: str = documented("three letters of your currency: GBP")
+    email: str = documented("email address that customers write to")
+    telephone: str = documented("telephone number that customers ring")
+    reached: str = field(
+        default="",
+        metadata=about("when you can be reached, as customers read it: Monday to Friday, 8 to 17"),
+    )
     language: Literal["en", "de"] = field(
-        default="en", metadata=about("what customers read where they ask for no other")
+        default="en", metadata=about("language for customers who ask for no other")
     )
     demonstration: bool = field(
         default=False, metadata=about("whether this is the invented workshop, for show")
     )
+
+    @property
+    def ring(self) -> str:
+        """Where customers ring, and when."""
+        return f"{self.telephone} ({self.reached})" if self.reached else self.telephone
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Tax:
     """What tax is shown."""
 
-    registered: bool = documented("a workshop that is not registered shows and charges none")
-    name: str = documented("VAT")
-    percent: Decimal = percentage("the rate for slabs and their delivery, and of what is collected")
+    registered: bool = documented(
+        "whether tax is charged: a workshop that is not registered charges none"
+    )
+    name: str = documented("name of the tax")
+    percent: Decimal = percentage("rate for slabs and their delivery, and for what is collected")
     shown: Literal["included", "before-tax"] = field(
         default="included",
-        metadata=about("amounts in customers' sentences: with the tax in them, or before it"),
+        metadata=about("amounts in customers' sentences"),
     )
     fitted_percent: Decimal | None = field(
         default=None,
-        metadata=about("the rate of what we deliver and fit, if another", at_least=0, at_most=100),
+        metadata=about("rate for what you deliver and fit, if another", at_least=0, at_most=100),
     )
 
 
@@ -52,12 +69,18 @@ class Offer:
     """How a price is offered."""
 
     standing: Literal["estimate", "quotation"] = documented("what a price from the page is")
-    valid_days: int = field(metadata=about("days it stands", at_least=1, at_most=365))
-    deposit_percent: Decimal = percentage("of the total")
-    round_to: Decimal = above_0("the total steps by this")
-    smallest_order: Decimal = at_least_0("of the goods: before delivery, services and tax")
+    valid_days: int = field(metadata=about("days that a price stands", at_least=1, at_most=365))
+    deposit_percent: Decimal = percentage("deposit, of the total")
+    round_to: Decimal = above_0("step that the total is rounded to")
+    smallest_order: Decimal = at_least_0("smallest order: before delivery, services and tax")
     deposit_round_to: Decimal = field(
-        default=Decimal("0.01"), metadata=about("the deposit steps by this", above=0)
+        default=Decimal("0.01"), metadata=about("step that the deposit is rounded to", above=0)
+    )
+    deposit_days: int = field(
+        default=3,
+        metadata=about(
+            "working days to pay the deposit in, while its day is kept", at_least=1, at_most=30
+        ),
     )
     payment: str | None = field(
         default=None, metadata=about("how a deposit is paid, as customers read it")
@@ -66,30 +89,36 @@ class Offer:
         default=None, metadata=about("when the rest is due: before it leaves us")
     )
     revoke_before: date | None = field(
-        default=None, metadata=about("links issued before this day no longer stand")
+        default=None, metadata=about("day before which links no longer stand")
     )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Area:
+class DeliveryArea:
     """Where the workshop delivers, and for how much; the first area that fits is used."""
 
-    name: str = documented("what customers call it")
-    postcodes: tuple[str, ...] = documented("beginnings: HR, LD1, LD1-6")
-    pallet: Decimal | None = field(default=None, metadata=about("to the kerb", at_least=0))
-    own_van: Decimal | None = field(default=None, metadata=about("to the door", at_least=0))
-    fitted: Decimal | None = field(default=None, metadata=about("carried in", at_least=0))
+    name: str = documented("name for customers")
+    postcodes: tuple[str, ...] = documented("beginnings of its postcodes: HR, LD1, LD1-6")
+    pallet: Decimal | None = field(
+        default=None, metadata=about("price of a pallet, to the kerb", at_least=0)
+    )
+    own_van: Decimal | None = field(
+        default=None, metadata=about("price of your own van, to the door", at_least=0)
+    )
+    fitted: Decimal | None = field(
+        default=None, metadata=about("price delivered and fitted", at_least=0)
+    )
     fitting_per_slab: Decimal = field(
         default=Decimal(0), metadata=about("added for fitting, each slab", at_least=0)
     )
     days: int = field(default=2, metadata=about("working days on the road", at_least=0))
     tax_percent: Decimal | None = field(
         default=None,
-        metadata=about("the tax of what is sent there, if another", at_least=0, at_most=100),
+        metadata=about("tax on what is sent there, if another", at_least=0, at_most=100),
     )
     fitted_tax_percent: Decimal | None = field(
         default=None,
-        metadata=about("the tax of what is fitted there, if another", at_least=0, at_most=100),
+        metadata=about("tax on what is fitted there, if another", at_least=0, at_most=100),
     )
 
 
@@ -99,19 +128,17 @@ class Services:
 
     templating_visit: Decimal = field(
         default=Decimal(0),
-        metadata=about("a visit to measure, where one is ordered or we fit", at_least=0),
+        metadata=about("visit to measure, where one is ordered or you fit", at_least=0),
     )
     templating_per_slab: Decimal = field(
         default=Decimal(0), metadata=about("added for each piece measured", at_least=0)
     )
     cover_percent: Decimal = field(
         default=Decimal(0),
-        metadata=about(
-            "cover while a carrier has it, of what it is worth", at_least=0, at_most=100
-        ),
+        metadata=about("cover while a carrier has it, of its value", at_least=0, at_most=100),
     )
     cover_least: Decimal = field(
-        default=Decimal(0), metadata=about("the least that cover costs", at_least=0)
+        default=Decimal(0), metadata=about("least that cover costs", at_least=0)
     )
 
 
@@ -119,15 +146,15 @@ class Services:
 class Sample:
     """A tile of the recipe, cast before the order: sold, and credited when the order goes ahead."""
 
-    price: Decimal = at_least_0("one tile, before tax, without a margin")
-    hours: float = at_least_0("hands, to cast, finish and send one")
-    litres: float = above_0("concrete for one")
-    ready_days: float = at_least_0("from its pour until it is with the customer")
+    price: Decimal = at_least_0("price of a tile, before tax, without a markup")
+    hours: float = at_least_0("hours to cast, finish and send one")
+    litres: float = above_0("litres of concrete in one")
+    ready_days: float = at_least_0("days from its pour until it is with the customer")
     yes_days: float = at_least_0("days that the customer is given to say yes")
     always_from: Decimal | None = field(
         default=None,
         metadata=about(
-            "an order worth this much, before delivery and tax, has tiles whether asked for or not",
+            "value of an order, before delivery and tax, from which tiles are always made",
             above=0,
         ),
     )
@@ -137,6 +164,6 @@ class Sample:
 class Web:
     """Where the page stands and who may ask."""
 
-    base_url: str = documented("the service's own address, for links")
-    page_url: str = documented("the page that opens a link")
-    origins: tuple[str, ...] = field(default=(), metadata=about("sites whose pages may ask"))
+    base_url: str = documented("address of the service itself, for links")
+    page_url: str = documented("page that a link opens")
+    origins: tuple[str, ...] = field(default=(), metadata=about("other sites whose pages may ask"))

@@ -9,18 +9,29 @@ from ledgerstone.workshop._keys import about, documented
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Reply:
+class ReplySettings:
     """What the maker's own replies and sheets say in the maker's own words."""
 
-    greeting: str = field(default="Hello", metadata=about("before the customer's name"))
-    signature: tuple[str, ...] = field(default=(), metadata=about("lines under a reply"))
+    greeting: str = field(default="Hello", metadata=about("greeting before the customer's name"))
+    signature: tuple[str, ...] = field(
+        default=(),
+        metadata=about("lines under a reply; without any, your name and town", kind="lines"),
+    )
     terms: tuple[str, ...] = field(
-        default=(), metadata=about("what holds for every order, one sentence or two a line")
+        default=(),
+        metadata=about("terms of every order, a sentence or two a line", kind="lines"),
+    )
+    who: str = field(
+        default="", metadata=about("who answers requests from the page; left out, the workshop")
+    )
+    within_days: int | None = field(
+        default=None,
+        metadata=about("working days until a request is answered", at_least=1, at_most=30),
     )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Mail:
+class MailSettings:
     """The server that carries a customer's request to the workshop's own address.
 
     Its password is no part of the profile: it is ``LEDGERSTONE_SMTP_PASSWORD`` in the
@@ -29,13 +40,15 @@ class Mail:
 
     host: str = documented("the server's name: smtp.example.com")
     port: int = field(
-        default=587, metadata=about("most take letters at 587", at_least=1, at_most=65535)
+        default=587, metadata=about("port: most take letters at 587", at_least=1, at_most=65535)
     )
     security: Literal["starttls", "tls", "none"] = field(
         default="starttls",
-        metadata=about("none is for a server on the same machine alone"),
+        metadata=about("how the connection is encrypted"),
     )
-    user: str | None = field(default=None, metadata=about("who signs in, where anybody does"))
+    user: str | None = field(
+        default=None, metadata=about("name to sign in with, where it is asked")
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -48,12 +61,13 @@ class Mailbox:
 
     host: str = documented("the server's name: imap.example.com")
     port: int = field(
-        default=993, metadata=about("most take mail programs at 993", at_least=1, at_most=65535)
+        default=993,
+        metadata=about("port: most take mail programs at 993", at_least=1, at_most=65535),
     )
     security: Literal["tls", "starttls", "none"] = field(
-        default="tls", metadata=about("none is for a server on the same machine alone")
+        default="tls", metadata=about("how the connection is encrypted")
     )
-    user: str = documented("who signs in")
+    user: str = documented("name to sign in with")
     folder: str = field(default="INBOX", metadata=about("the folder that enquiries arrive in"))
     drafts: str | None = field(
         default=None, metadata=about("the folder for drafts, where the server does not say")

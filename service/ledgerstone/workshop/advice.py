@@ -6,25 +6,54 @@ import re
 from collections.abc import Iterator
 from typing import Final
 
+from ledgerstone.message import Listed, Message, Percent
+from ledgerstone.workshop.public_holidays import holiday_names, is_holiday, parts_of
 from ledgerstone.workshop.records import Workshop
 
+_KNOWN: Final = frozenset({"DE", "GB", "US"})  # where sentences on law were written for
 _HERE: Final = ("localhost", "127.0.0.1", "::1")
 
 
-def address_of_this_machine(workshop: Workshop) -> Iterator[str]:
-    """Say that links lead to the machine itself, where the profile gives no other address."""
+def address_of_this_machine(workshop: Workshop) -> Iterator[Message]:
+    """State that links lead to the machine itself, where the profile gives no other address."""
     if workshop.workshop.demonstration:
         return
     host = re.match(r"https?://(?:\[([^]]*)\]|([^/:]*))", workshop.web.base_url)
     if host is not None and (host[1] or host[2]) in _HERE:
-        yield (
-            f"Links lead to {workshop.web.base_url}, which opens only on this machine: write the"
-            " address that customers reach into web.base_url."
-        )
+        yield Message("check-loopback", address=workshop.web.base_url)
 
 
-def postcodes_of_another_country(workshop: Workshop) -> Iterator[str]:
-    """Say which areas have beginnings that no postcode of the country has."""
+def law_not_known(workshop: Workshop) -> Iterator[Message]:
+    """State that words on law and tax are to be checked in a country that none was written for."""
+    country = workshop.workshop.country
+    if country not in _KNOWN:
+        tax = Percent(workshop.tax.percent)
+        yield Message("check-law", land=country, tax=workshop.tax.name, percent=tax)
+
+
+def region_not_told(workshop: Workshop) -> Iterator[Message]:
+    """State that regional holidays are not known, if the profile names no region."""
+    country, parts = workshop.workshop.country, parts_of(workshop.workshop.country)
+    if parts and not workshop.workshop.region:
+        yield Message("check-region", land=country, regions=Listed(parts, joined="comma"))
+
+
+def holidays_of_another_part(workshop: Workshop) -> Iterator[Message]:
+    """State which holidays worked are none in the maker's part of the country."""
+    country, region = workshop.workshop.country, workshop.workshop.region
+    if region not in ("", *parts_of(country)):
+        return
+    place = "-".join(filter(None, (country, region)))
+    known = holiday_names(place) if workshop.calendar.holidays_worked else ()
+    strange = tuple(
+        n for n in workshop.calendar.holidays_worked if known and not is_holiday(n, known)
+    )
+    if strange:
+        yield Message("check-holidays", land=place, names=Listed(strange, joined="comma"))
+
+
+def postcodes_of_another_country(workshop: Workshop) -> Iterator[Message]:
+    """State which areas have beginnings that no postcode of the country has."""
     postcodes = workshop.place.postcodes
     if postcodes is None:
         return
@@ -32,8 +61,10 @@ def postcodes_of_another_country(workshop: Workshop) -> Iterator[str]:
     for area in workshop.areas:
         strange = [b for b in area.postcodes if b[:1].isdigit() != figures]
         if strange and postcodes.example:
-            yield (
-                f'The area "{area.name}" begins with {strange[0]}: no postcode of'
-                f" {workshop.workshop.country} begins so, and it serves nobody. One is written like"
-                f" {postcodes.example}."
+            yield Message(
+                "check-postcodes",
+                area=area.name,
+                beginning=strange[0],
+                land=workshop.workshop.country,
+                example=postcodes.example,
             )

@@ -14,11 +14,12 @@ from types import MappingProxyType
 from typing import Final, Literal
 
 LengthUnit = Literal["mm", "cm", "m", "in"]
+WorkLengthUnit = Literal["mm", "in"]
 MassUnit = Literal["kg", "lb"]
 TemperatureUnit = Literal["C", "F"]
 VolumeUnit = Literal["l", "gal"]
 StrengthUnit = Literal["N/mm2", "MPa", "psi"]
-Paper = Literal["A4", "Letter"]
+PaperFormat = Literal["A4", "Letter"]
 English = Literal["british", "american", "canadian", "australian"]
 
 
@@ -47,9 +48,9 @@ class Postcodes:
     lead: tuple[str, ...] = ()
 
     def read(self, text: str) -> tuple[str, str] | None:
-        """Give a postcode as it is usually written, and the part that says where it is.
+        """Return a postcode as it is usually written, and the part that says where it is.
 
-        Blanks, hyphens and dots are passed over; None where it is no postcode of the country.
+        Blanks, hyphens and dots are passed over; None if it is no postcode of the country.
         """
         letters = re.sub(r"[\s.\-–]", "", text).upper()
         for lead in self.lead:
@@ -64,8 +65,8 @@ class Postcodes:
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
-    """What is usual where a workshop stands, or what it says in the place of that.
+class RegionalSettings:
+    """What is usual in a workshop's country, or what its profile says instead.
 
     Attributes
     ----------
@@ -75,6 +76,9 @@ class Place:
         Of ours, those that are spoken there: they are written as that country writes them.
     words
         Whose English words are used, and ``replaced``, the workshop's own in the place of some.
+    work_lengths
+        And the other units beginning so: what the workshop works in, where it is not what its
+        customers read.
     """
 
     country: str
@@ -86,9 +90,34 @@ class Place:
     temperatures: TemperatureUnit = "C"
     volumes: VolumeUnit = "l"
     strengths: StrengthUnit = "MPa"
-    paper: Paper = "A4"
+    paper: PaperFormat = "A4"
     words: English = "british"
     replaced: tuple[tuple[str, str], ...] = ()
+    work_lengths: WorkLengthUnit | None = None
+    work_masses: MassUnit | None = None
+    work_volumes: VolumeUnit | None = None
+    work_temperatures: TemperatureUnit | None = None
+    work_strengths: StrengthUnit | None = None
+
+    @property
+    def is_month_first(self) -> bool:
+        """Whether 3/5 is March 5: CLDR's yMd of en-US, and of no other English here."""
+        return self.country == "US"
+
+    def at_work(self) -> RegionalSettings:
+        """Return the same with the units that the workshop works in: by default its customers'.
+
+        A workshop whose customers read centimetres works in millimetres.
+        """
+        lengths = self.work_lengths or ("in" if self.lengths == "in" else "mm")
+        return replace(
+            self,
+            lengths=lengths,
+            masses=self.work_masses or self.masses,
+            volumes=self.work_volumes or self.volumes,
+            temperatures=self.work_temperatures or self.temperatures,
+            strengths=self.work_strengths or self.strengths,
+        )
 
 
 # The BS 7666 v2.0 schema's pattern, with P added to the third letter of A9A districts (N1P and W1P
@@ -111,16 +140,18 @@ _NEWTONS: Final = frozenset({"GB", "IE", "DE", "AT", "CH", "LI"})  # strengths i
 _FOUR, _FIVE = r"([0-9]{4})", r"([0-9]{5})"
 
 
-def _of(country: str, postcodes: Postcodes, tax_name: str = "VAT", *languages: str) -> Place:
-    place = Place(country, languages, postcodes, tax_name)
+def _of(
+    country: str, postcodes: Postcodes, tax_name: str = "VAT", *languages: str
+) -> RegionalSettings:
+    place = RegionalSettings(country, languages, postcodes, tax_name)
     return replace(place, strengths="N/mm2") if country in _NEWTONS else place
 
 
-_UNITED_STATES = Place(
+_UNITED_STATES = RegionalSettings(
     *("US", ("en",), _ZIP, "sales tax", "in", "lb", "F", "gal", "psi", "Letter", "american")
 )
 
-COUNTRIES: Final[Mapping[str, Place]] = MappingProxyType(
+COUNTRIES: Final[Mapping[str, RegionalSettings]] = MappingProxyType(
     {
         place.country: place
         for place in (
@@ -152,7 +183,19 @@ COUNTRIES: Final[Mapping[str, Place]] = MappingProxyType(
     }
 )
 
+# Standard rates of each country's tax in 2026, from memory: the maker is told to check them.
+# Canada's is the federal part alone.
+TAX_PERCENT: Final[Mapping[str, str]] = MappingProxyType({
+    "AT": "20", "BE": "21", "NL": "21", "FR": "20", "IT": "22", "ES": "21", "PT": "23", "DK": "25",
+    "SE": "25", "NO": "25", "FI": "25.5", "PL": "23", "CZ": "21", "LU": "17", "IE": "23",
+    "CH": "8.1", "LI": "8.1", "ZA": "15", "NZ": "15", "AU": "10", "CA": "5",
+})  # fmt: skip
 
-def usual_in(country: str) -> Place:
+
+# Where the tax is each part's own and no rate is the country's: a profile starts without one.
+TAXED_BY_PART: Final = frozenset({"US"})
+
+
+def usual_in(country: str) -> RegionalSettings:
     """Return what is usual in a country; of one that is not known here, what most of them do."""
-    return COUNTRIES.get(country, Place(country))
+    return COUNTRIES.get(country, RegionalSettings(country))

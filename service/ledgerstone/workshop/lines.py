@@ -1,40 +1,63 @@
-"""Where each key of a TOML text stands: its path, such as ``("palette", 1, "name")``, to its line.
+"""Where each key of a TOML text stands: its path, such as ``("palette", 1, "name")``, to its place.
 
-``tomllib`` judges the text; this reader only finds its way, and always comes to the end.
+``tomllib`` judges the text; this reader only finds positions, and always reaches the end.
 """
 
 from __future__ import annotations
 
 from bisect import bisect_right
 from contextlib import suppress
+from dataclasses import dataclass
 
-Path = tuple[str | int, ...]
+from ledgerstone.json_types import KeyPath
+
+LineSpan = tuple[int, int]
 
 _BLANK = " \t\r"
 _BARE_END = ",]}#\n"
 
 
+@dataclass(frozen=True, slots=True)
+class Header:
+    """One ``[table]`` or ``[[item]]``: its path, and from where to where its brackets stand."""
+
+    path: KeyPath
+    span: LineSpan
+
+
 class KeyLines:
-    """The lines of every key, table and item of one TOML text.
+    """The places of every key, table and item of one TOML text.
 
     Parameters
     ----------
     text
         The whole TOML document.
+
+    Attributes
+    ----------
+    headers
+        In their order.
+    values
+        Of each key and each item of a list, the span of its value.
+    pairs
+        Of each key, the span of the key with its value.
     """
 
     def __init__(self, text: str) -> None:
         self._text = text
         self._at = 0
         self._breaks = [i for i, c in enumerate(text) if c == "\n"]
-        self._lines: dict[Path, int] = {}
-        self._tables: dict[Path, int] = {}  # how many times each [[name]] has stood
+        self._lines: dict[KeyPath, int] = {}
+        self._tables: dict[KeyPath, int] = {}  # occurrences of each [[name]] so far
+        self.headers: list[Header] = []
+        self.values: dict[KeyPath, LineSpan] = {}
+        self.pairs: dict[KeyPath, LineSpan] = {}
         self.last_statement = 1  # the line on which the last statement begins
         with suppress(RecursionError):  # as deep as the parser goes; the lines found so far do
             self._document()
 
-    def line(self, path: Path) -> int:
-        """Line of the key, else of the nearest table around it; 0 where none is written."""
+    def line(self, path: KeyPath) -> int:
+        """Line of the key, else of the nearest table around it; 0 if none is written."""
         for length in range(len(path), 0, -1):
             if path[:length] in self._lines:
                 return self._lines[path[:length]]
@@ -43,7 +66,7 @@ class KeyLines:
     # --- statements -------------------------------------------------------------------------
 
     def _document(self) -> None:
-        inside: Path = ()
+        inside: KeyPath = ()
         self._skip_blank()
         while self._peek():
             self.last_statement = self._line_now()
@@ -53,7 +76,8 @@ class KeyLines:
                 self._pair(inside)
             self._skip_blank()
 
-    def _header(self) -> Path:
+    def _header(self) -> KeyPath:
+        start = self._at
         double = self._text.startswith("[[", self._at)
         self._at += 2 if double else 1
         parts = self._key()
@@ -66,11 +90,12 @@ class KeyLines:
             self._tables[path] = count + 1
             path = (*path, count)
             self._note(path)
+        self.headers.append(Header(path, (start, self._at)))
         return path
 
-    def _placed(self, parts: Path) -> Path:
+    def _placed(self, parts: KeyPath) -> KeyPath:
         """Path of a header's parts, each list of tables standing for its latest item."""
-        path: Path = ()
+        path: KeyPath = ()
         for part in parts:
             path = (*path, part)
             self._note(path)
@@ -78,7 +103,7 @@ class KeyLines:
                 path = (*path, self._tables[path] - 1)
         return path
 
-    def _pair(self, inside: Path) -> None:
+    def _pair(self, inside: KeyPath) -> None:
         start = self._at
         path = inside
         for part in self._key():
@@ -87,11 +112,12 @@ class KeyLines:
         if self._peek() == "=":
             self._at += 1
         self._value(path)
-        self._at = max(self._at, start + 1)  # always onwards, whatever the text
+        self.pairs[path] = (start, self.values[path][1])
+        self._at = max(self._at, start + 1)  # always forwards, for any text
 
     # --- keys -------------------------------------------------------------------------------
 
-    def _key(self) -> Path:
+    def _key(self) -> KeyPath:
         parts: list[str] = []
         while True:
             self._skip(_BLANK)
@@ -111,10 +137,10 @@ class KeyLines:
 
     # --- values -----------------------------------------------------------------------------
 
-    def _value(self, path: Path) -> None:
+    def _value(self, path: KeyPath) -> None:
         self._skip(_BLANK)
         self._note(path)
-        first = self._peek()
+        start, first = self._at, self._peek()
         if first in ('"', "'"):
             self._string()
         elif first == "[":
@@ -124,8 +150,9 @@ class KeyLines:
         else:
             while self._peek() and self._peek() not in _BARE_END:
                 self._at += 1
+        self.values[path] = (start, start + len(self._text[start : self._at].rstrip(_BLANK)))
 
-    def _list(self, path: Path) -> None:
+    def _list(self, path: KeyPath) -> None:
         self._at += 1
         index = 0
         self._skip_blank()
@@ -136,7 +163,7 @@ class KeyLines:
             self._comma(start)
         self._at += 1
 
-    def _inline_table(self, path: Path) -> None:
+    def _inline_table(self, path: KeyPath) -> None:
         self._at += 1
         self._skip_blank()
         while self._peek() not in ("}", ""):
@@ -185,5 +212,5 @@ class KeyLines:
     def _line_now(self) -> int:
         return bisect_right(self._breaks, self._at - 1) + 1
 
-    def _note(self, path: Path) -> None:
+    def _note(self, path: KeyPath) -> None:
         self._lines.setdefault(path, self._line_now())

@@ -5,6 +5,7 @@ from __future__ import annotations
 import dataclasses
 import hashlib
 import json
+import re
 from collections.abc import Iterable
 from decimal import Decimal
 from functools import cache
@@ -12,8 +13,11 @@ from pathlib import Path
 from typing import Any
 
 from ledgerstone.errors import ProfileError, ProfileFault
+from ledgerstone.json_types import KeyPath
+from ledgerstone.message import Message
 from ledgerstone.workshop import lines, values
 from ledgerstone.workshop.consistency import inconsistencies
+from ledgerstone.workshop.countries import usual_in
 from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.schemas import loaded
 from ledgerstone.workshop.standing import (
@@ -35,7 +39,7 @@ LARGEST_FILE_BYTES = 1_000_000
 
 
 def load_profile(path: Path) -> Workshop:
-    """Return the workshop whose profile stands in a file.
+    """Return the workshop of a profile in a file.
 
     Raises
     ------
@@ -58,8 +62,7 @@ def profile_text(path: Path) -> str:
         return content.decode("utf-8-sig")
     except UnicodeDecodeError as reason:
         line = content.count(b"\n", 0, reason.start) + 1
-        says = "a character here is not UTF-8. Save the file with the encoding UTF-8."
-        raise ProfileError((ProfileFault(line, "", says),)) from reason
+        raise ProfileError([ProfileFault(line, "", Message("fault-not-utf8"))]) from reason
 
 
 def read_profile(text: str) -> Workshop:
@@ -71,22 +74,43 @@ def read_profile(text: str) -> Workshop:
         With every fault, sorted by line. Where the text is not TOML, with that alone; whether
         a table's keys agree is looked at once each of them reads well by itself.
     """
-    raw = tables(text)
+    language = language_of(text)
+    try:
+        raw = tables(text)
+    except ProfileError as error:
+        raise ProfileError(error.faults, language) from error
     profile = loaded(without_standing(raw))
     found = [*profile.found, *inconsistencies(profile.sections), *standing_faults(raw)]
     if profile.workshop is None or found:
-        raise ProfileError(_faults(found, lines.KeyLines(text)))
+        raise ProfileError(_faults(found, lines.KeyLines(text)), language)
     workshop = profile.workshop
     if not is_demonstration(raw):
-        examples = dict.fromkeys((DEMONSTRATION, *EXAMPLES.values()))
-        standing = standing_of_profile(raw, *map(_started, examples))
+        standing = standing_of_profile(raw, *starting_tables())
         workshop = dataclasses.replace(workshop, standing=standing)
     return dataclasses.replace(workshop, fingerprint=fingerprint(workshop))
+
+
+def language_of(text: str) -> str:
+    """Return a profile's language, else its country, even from a faulty text.
+
+    An empty text if it has neither.
+    """
+    found = re.search(r"""(?m)^\s*language\s*=\s*["'](\w+)""", text)
+    if found is not None:
+        return found[1]
+    country = re.search(r"""(?m)^\s*country\s*=\s*["'](\w+)""", text)
+    spoken = usual_in(country[1]).languages if country is not None else ()
+    return "".join(spoken[:1])
 
 
 def example_for(country: str) -> Path:
     """Return the file of the invented workshop that a profile of a country starts from."""
     return EXAMPLES.get(country, DEMONSTRATION)
+
+
+def starting_tables() -> tuple[dict[str, Any], ...]:
+    """Return the tables of each country's profile as it is started."""
+    return tuple(map(_started, dict.fromkeys((DEMONSTRATION, *EXAMPLES.values()))))
 
 
 @cache
@@ -96,7 +120,7 @@ def _started(example: Path) -> dict[str, Any]:
 
 
 def fingerprint(workshop: Workshop) -> str:
-    """Return 16 hexadecimal digits for what a profile says, however it is laid out.
+    """Return the fingerprint of a profile's values, 16 hexadecimal digits, whatever its layout.
 
     They are the first of the SHA-256 of the records as JSON with sorted keys: comments, spacing,
     the order of tables and the way a number is written (``1.50`` or ``1.5``) change nothing.
@@ -115,33 +139,31 @@ def _canonical(value: object) -> str:
     return format(value.normalize(), "f") if isinstance(value, Decimal) else str(value)
 
 
-def key_text(path: lines.Path) -> str:
+def key_text(path: KeyPath) -> str:
     """Return a key's path in print: ``palette[2].name`` is in the second ``[[palette]]``."""
     parts = (f"[{p + 1}]" if isinstance(p, int) else f".{values.shortened(p)}" for p in path)
     return "".join(parts).removeprefix(".")
 
 
-def _faults(
-    found: Iterable[tuple[lines.Path, str]], where: lines.KeyLines
-) -> tuple[ProfileFault, ...]:
-    return tuple(sorted({ProfileFault(where.line(p), key_text(p), says) for p, says in found}))
+def _faults(found: Iterable[tuple[KeyPath, Message]], where: lines.KeyLines) -> set[ProfileFault]:
+    return {ProfileFault(where.line(path), key_text(path), why, path) for path, why in found}
 
 
-def _whole_file(says: str) -> ProfileError:
-    return ProfileError((ProfileFault(0, "", says),))
+def _whole_file(message: Message) -> ProfileError:
+    return ProfileError([ProfileFault(0, "", message)])
 
 
 def _content(path: Path) -> bytes:
     if path.is_dir():
-        raise _whole_file("this is a folder. Name the profile's own file.")
+        raise _whole_file(Message("fault-folder"))
     try:
         with path.open("rb") as file:
             content = file.read(LARGEST_FILE_BYTES + 1)
     except FileNotFoundError:
-        raise _whole_file("there is no such file. Check its name and folder.") from None
+        raise _whole_file(Message("fault-no-file")) from None
     except (OSError, ValueError) as reason:
-        why = getattr(reason, "strerror", None) or reason
-        raise _whole_file(f"the file cannot be read: {why}.") from reason
+        why = str(getattr(reason, "strerror", None) or reason)
+        raise _whole_file(Message("fault-unreadable", reason=why)) from reason
     if len(content) > LARGEST_FILE_BYTES:
-        raise _whole_file("the file is larger than 1 MB, which no profile is.")
+        raise _whole_file(Message("fault-too-large"))
     return content

@@ -1,6 +1,9 @@
 """A measure written with its unit, at a key whose name has another: ``length_mm = "96 in"``.
 
-A number alone is in the unit of its key; a text carries its own, as things are sold there.
+A number alone is in the unit of its key; a text carries its own, as things are sold there. So may
+a price, hours or a yield by a measure: ``price_per_kg = "$0.19/lb"``, ``hours_per_m2 = "0.3/ft²"``,
+``coverage_m2_per_l = "370 ft² per gal"``. A length is written as a customer writes one:
+``10 ft 2 in``, ``10' 2"``.
 """
 
 from __future__ import annotations
@@ -12,43 +15,89 @@ from fractions import Fraction
 from types import MappingProxyType
 from typing import Final
 
-_INCH: Final = Fraction("25.4")
+from ledgerstone.errors import QuantityError
+from ledgerstone.quantities import Length
+
+_FOOT_M: Final = Fraction("0.3048")
 _POUND: Final = Fraction("0.45359237")
 _GALLON: Final = Fraction("3.785411784")
 _GRAVITY: Final = Fraction("9.80665")
-# A US gauge's number says nothing of its size, so none is read. Sources: 24 FR 5348 (inch, pound);
+_CUBIC_FOOT_L: Final = 1000 * _FOOT_M**3
+_PSI: Final = _POUND * _GRAVITY / Fraction("25.4") ** 2
+_Units = Mapping[str, Fraction]
+
+
+def _named(**units: Fraction | int) -> _Units:
+    return {name.replace("_", " "): Fraction(per) for name, per in units.items()}
+
+
+_MASS: Final = {**_named(kg=1, g=Fraction(1, 1000), lb=_POUND, oz=_POUND / 16)}
+_VOLUME_L: Final = {
+    **_named(l=1, ml=Fraction(1, 1000), gal=_GALLON, qt=_GALLON / 4, pt=_GALLON / 8),
+    "fl oz": _GALLON / 128,
+    "m³": Fraction(1000),
+    "ft³": _CUBIC_FOOT_L,
+    "yd³": 27 * _CUBIC_FOOT_L,
+}
+_AREA: Final = {"m²": Fraction(1), "ft²": _FOOT_M**2, "yd²": 9 * _FOOT_M**2}
+_HOURS: Final = _named(h=1, min=Fraction(1, 60), s=Fraction(1, 3600))
+# A US gauge's number says nothing of its size, so none is read. Sources: 24 FR 5348 (foot, pound);
 # NIST SP 811 appendix B.8 (the others).
-_UNITS: Final[Mapping[str, Mapping[str, Fraction]]] = MappingProxyType(
+_UNITS: Final[Mapping[str, _Units]] = MappingProxyType(
     {
-        "_mm": {
-            "mm": Fraction(1),
-            "cm": Fraction(10),
-            "m": Fraction(1000),
-            "in": _INCH,
-            '"': _INCH,
-            "ft": 12 * _INCH,
-            "'": 12 * _INCH,
-        },
-        "_kg": {"kg": Fraction(1), "lb": _POUND, "oz": _POUND / 16},
-        "_l": {"l": Fraction(1), "gal": _GALLON, "qt": _GALLON / 4, "fl oz": _GALLON / 128},
+        "_kg": _MASS,
+        "_l": _VOLUME_L,
+        "_m": _named(m=1, ft=_FOOT_M),
+        "_m2": _AREA,
+        "_m3": {name: per / 1000 for name, per in _VOLUME_L.items()},
         "_mpa": {
-            "mpa": Fraction(1),
-            "n/mm²": Fraction(1),
-            "psi": _POUND * _GRAVITY / _INCH**2,
-            "ksi": 1000 * _POUND * _GRAVITY / _INCH**2,
+            **dict.fromkeys(("mpa", "n/mm²"), Fraction(1)),
+            **_named(gpa=1000, psi=_PSI, ksi=1000 * _PSI),
         },
-        "_kg_per_m3": {
-            "kg/m³": Fraction(1),
-            "kg/m3": Fraction(1),
-            "lb/yd³": _POUND / Fraction("0.764554857984"),
-            "lb/yd3": _POUND / Fraction("0.764554857984"),
-            "lb/ft³": _POUND / Fraction("0.028316846592"),
-            "lb/ft3": _POUND / Fraction("0.028316846592"),
-        },
+        "_n": _named(n=1, kn=1000, lb=_POUND * _GRAVITY, lbf=_POUND * _GRAVITY),
+        "_hours": _HOURS,
+        "_hour": _HOURS,
+        "_minutes": {name: 60 * per for name, per in _HOURS.items()},
+        "_days": _named(d=1, h=Fraction(1, 24)),
+        "_percent": {"%": Fraction(1)},
     }
 )
-_PLACES: Final = Decimal("0.0001")
-_AMOUNT: Final = re.compile(r"(?:(\d+)[ -])?(\d+)/(\d+)|(\d+(?:\.\d+)?)", re.ASCII)
+# What a rate is by, in the unit of its key's ending.
+_PER: Final[Mapping[str, _Units]] = MappingProxyType(
+    {f"_per{ending}": _UNITS[ending] for ending in ("_kg", "_l", "_m", "_m2", "_m3")}
+)
+# Other ways of writing a unit, in small letters; the first that is found is exchanged.
+_NAMES: Final[Mapping[str, str]] = MappingProxyType(
+    {
+        r"\bpsf\b": "lb/ft²",
+        r"\bpcf\b": "lb/ft³",
+        r"\bpcy\b": "lb/yd³",
+        r"\b(?:pounds?|lbs)\b\.?": "lb",
+        r"\bounces?\b": "oz",
+        r"\b(?:kilograms?|kilos?|kgs)\b": "kg",
+        r"\b(?:gallons?|gals)\b\.?": "gal",
+        r"\b(?:quarts?|qts)\b\.?": "qt",
+        r"\bpints?\b": "pt",
+        r"\b(?:litres?|liters?)\b": "l",
+        r"\b(?:feet|foot)\b": "ft",
+        r"\byards?\b": "yd",
+        r"\b(?:metres?|meters?)\b": "m",
+        r"\b(?:minutes?|mins)\b": "min",
+        r"\b(?:hours?|hrs?)\b": "h",
+        r"\b(?:days?|tage?n?)\b": "d",
+        r"\b(?:square|sq)\b\.? *(m|ft|yd)\b\.?": r"\1²",
+        r"\b(?:cubic|cu)\b\.? *(m|ft|yd)\b\.?": r"\1³",
+        r"\b(m|ft|yd|mm)\^?2(?!\d)": r"\1²",
+        r"\b(m|ft|yd|mm)\^?3(?!\d)": r"\1³",
+        r"[°º] *c\b": "°c",
+        r"[°º] *f\b": "°f",
+    }
+)
+# A thing that something is by, whose number has no unit of its own: ``water_l_per_bag``.
+_BY_THING: Final = re.compile(r"_per_(?!(?:kg|l|m|m2|m3)$)[a-z]+$")
+_RATE: Final = re.compile(r"(.*[^\s/])\s*(?:\bper\b|/)\s*(\S.*)")
+_PLACES: Final = Decimal("0.000001")
+_AMOUNT: Final = re.compile(r"(?:(\d+)[ -])?(\d+)/(\d+)|(-?\d+(?:\.\d+)?|\.\d+)", re.ASCII)
 # By cubes of 150 mm: the cylinder's strength, MPa. EN 206 table 12 (from memory).
 _BY_CUBE: Final = (
     (15, 12), (20, 16), (25, 20), (30, 25), (37, 30), (45, 35), (50, 40), (55, 45), (60, 50),
@@ -57,23 +106,84 @@ _BY_CUBE: Final = (
 
 
 def measured(text: str, key: str) -> Decimal | None:
-    """Give what a text measures in the unit of a key's name, or None where it says nothing such.
+    """Return a text's measure in the unit of a key's name; None if it is no such measure.
 
-    ``5800 psi``, ``47 1/4 in``, ``94 lb``, ``50 MPa cube``: to four decimals.
+    ``5800 psi``, ``10 ft 2 in``, ``94 lbs``, ``150 lb/cu ft``, ``60 °F``: to six decimals.
     """
-    told = f"_{key.removesuffix('_per_person')}"
-    ending = max((e for e in _UNITS if told.endswith(e)), key=len, default=None)
-    found = _AMOUNT.match(text.strip())
+    name = f"_{_BY_THING.sub('', key)}"
+    if name.endswith("_mm"):
+        return _length_mm(text)
+    plain = _plain(text)
+    if name.endswith("_c"):
+        return _celsius(plain)
+    ending = max((e for e in _UNITS if name.endswith(e)), key=len, default=None)
+    if ending is None or name.endswith(f"_per{ending}"):
+        return None
+    by_cube = ending == "_mpa" and plain.endswith("cube")
+    amount = _in(plain.removesuffix("cube").removesuffix("by ").strip(), _UNITS[ending])
+    return None if amount is None else _decimal(_of_cylinder(amount) if by_cube else amount)
+
+
+def rated(text: str, key: str) -> Decimal | None:
+    """Return a text's rate in the units of a key's name; None if it is no such rate.
+
+    ``$0.19/lb`` at ``price_per_kg``, ``370 sq ft per gal`` at ``coverage_m2_per_l``: to six
+    decimals, in the profile's currency, in hours, or in the unit before ``per``.
+    """
+    name = f"_{key.removesuffix('_coat')}"
+    ending = max((e for e in _PER if name.endswith(e)), key=len, default=None)
+    found = _RATE.fullmatch(_plain(text))
     if ending is None or found is None:
         return None
-    unit = text.strip()[found.end() :].strip().lower()
-    by_cube = ending == "_mpa" and unit.endswith("cube")
-    per = _UNITS[ending].get(unit.removesuffix("cube").removesuffix("by ").strip())
-    if per is None:
+    per = _PER[ending].get(found[2].strip())
+    of = _amount_of(found[1].strip(), name.removesuffix(ending))
+    return None if per is None or of is None else _decimal(of / per)
+
+
+def _length_mm(text: str) -> Decimal | None:
+    try:
+        return _decimal(Length.parse(text).exact_mm)
+    except QuantityError:
         return None
-    amount = _exact(found) * per
-    if by_cube:
-        amount = _of_cylinder(amount)
+
+
+def _celsius(plain: str) -> Decimal | None:
+    """A temperature in °C, of one in °C or °F."""
+    found = re.fullmatch(r"(-?\d+(?:\.\d+)?) ?°?([cf])", plain, re.ASCII)
+    if found is None:
+        return None
+    warmth = Fraction(found[1])
+    return _decimal(warmth if found[2] == "c" else (warmth - 32) * Fraction(5, 9))
+
+
+def _plain(text: str) -> str:
+    """The text in small letters with one name for each unit, without signs of currency."""
+    plain = re.sub(r"[$£€]", "", text).strip().lower()
+    for written, name in _NAMES.items():
+        plain = re.sub(written, name, plain)
+    return plain
+
+
+def _amount_of(text: str, name: str) -> Fraction | None:
+    """Return the amount before ``per``: with a unit where its name ends in one, else without.
+
+    Hours may be without: their key says so.
+    """
+    ending = f"_{name.rpartition('_')[2]}"
+    bare = _in(text, {"": Fraction(1)})
+    if ending not in _UNITS or (ending == "_hours" and bare is not None):
+        return bare
+    return _in(text, _UNITS[ending])
+
+
+def _in(text: str, units: _Units) -> Fraction | None:
+    """Return an amount with one of some units in the unit whose factor is 1."""
+    found = _AMOUNT.match(text)
+    per = units.get(text[found.end() :].strip()) if found is not None else None
+    return None if found is None or per is None else _exact(found) * per
+
+
+def _decimal(amount: Fraction) -> Decimal:
     exact = Decimal(amount.numerator) / Decimal(amount.denominator)
     return exact.quantize(_PLACES, ROUND_HALF_EVEN).normalize()
 

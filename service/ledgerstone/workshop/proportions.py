@@ -18,7 +18,7 @@ ADMIXTURE_L_PER_M3 = 3.0  # EN 206 5.2.6, from memory: above this their water co
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Part:
+class MixPart:
     """One part of a mix: aggregate as saturated and surface-dry (SSD), admixtures as poured.
 
     ``cement_percent`` is what of its own mass is cement; ``solids_percent`` what of an admixture
@@ -51,45 +51,47 @@ class Part:
         return self.kg * (1 - self.solids_percent / 100) if self.role in ADMIXTURES else 0.0
 
 
-def volume_m3(parts: Iterable[Part]) -> float:
+def volume_m3(parts: Iterable[MixPart]) -> float:
     """Volume of the parts together, without air."""
     return sum(part.volume_m3 for part in parts)
 
 
-def mass_kg(parts: Iterable[Part]) -> float:
+def mass_kg(parts: Iterable[MixPart]) -> float:
     """Mass of the parts together."""
     return sum(part.kg for part in parts)
 
 
-def cement_kg(parts: Iterable[Part]) -> float:
+def cement_kg(parts: Iterable[MixPart]) -> float:
     """Cement in the parts together: the mass on which a dose is reckoned."""
     return sum(part.cement_kg for part in parts)
 
 
-def with_air_m3(parts: Iterable[Part], air_percent: float) -> float:
+def with_air_m3(parts: Iterable[MixPart], air_percent: float) -> float:
     """Volume of the parts together with the air in the fresh concrete."""
     return volume_m3(parts) / (1 - air_percent / 100)
 
 
-def fresh_kg_per_m3(parts: Sequence[Part], air_percent: float) -> float:
+def fresh_kg_per_m3(parts: Sequence[MixPart], air_percent: float) -> float:
     """Density of the fresh concrete.
 
-    Source: absolute volumes, ``Σ m / (Σ m/ρ + air)`` (ACI 211.1).
+    Source
+    ------
+    Absolute volumes, ``Σ m / (Σ m/ρ + air)`` (ACI 211.1).
     """
     return mass_kg(parts) / with_air_m3(parts, air_percent)
 
 
-def scaled(parts: Iterable[Part], factor: float) -> tuple[Part, ...]:
+def scaled(parts: Iterable[MixPart], factor: float) -> tuple[MixPart, ...]:
     """Return the parts with every mass multiplied."""
     return tuple(replace(part, kg=part.kg * factor) for part in parts)
 
 
-def scaled_to_1_m3(parts: Sequence[Part], air_percent: float) -> tuple[Part, ...]:
+def scaled_to_1_m3(parts: Sequence[MixPart], air_percent: float) -> tuple[MixPart, ...]:
     """Return the parts of one cubic metre in the proportions given: the yield of a batch."""
     return scaled(parts, 1 / with_air_m3(parts, air_percent))
 
 
-def filled_to_1_m3(parts: Sequence[Part], air_percent: float) -> tuple[Part, ...]:
+def filled_to_1_m3(parts: Sequence[MixPart], air_percent: float) -> tuple[MixPart, ...]:
     """Return the parts of one cubic metre, aggregate filling what the others leave.
 
     The aggregates keep their volumes' ratio to one another.
@@ -99,9 +101,9 @@ def filled_to_1_m3(parts: Sequence[Part], air_percent: float) -> tuple[Part, ...
     ValueError
         No part is aggregate with a mass of its own, or the others leave no room for any.
 
-    Notes
-    -----
-    Source: absolute volume method, ACI 211.1: aggregate is one cubic metre less the rest.
+    Source
+    ------
+    Absolute volume method, ACI 211.1: aggregate is one cubic metre less the rest.
     """
     stone = [part for part in parts if part.role == "aggregate"]
     room = 1 - air_percent / 100 - volume_m3(p for p in parts if p.role != "aggregate")
@@ -113,12 +115,14 @@ def filled_to_1_m3(parts: Sequence[Part], air_percent: float) -> tuple[Part, ...
     return tuple(replace(p, kg=p.kg * factor) if p.role == "aggregate" else p for p in parts)
 
 
-def counted_admixture_water_kg(parts: Sequence[Part], air_percent: float) -> float:
+def counted_admixture_water_kg(parts: Sequence[MixPart], air_percent: float) -> float:
     """Water of the liquid admixtures, as far as it counts towards the water-cement ratio.
 
     It counts as soon as the admixtures together exceed 3 litres in a cubic metre.
 
-    Source: EN 206 5.2.6, from memory.
+    Source
+    ------
+    EN 206 5.2.6, from memory.
     """
     litres = 1000 * volume_m3(p for p in parts if p.role in ADMIXTURES and p.solids_percent < 100)
     if litres / with_air_m3(parts, air_percent) <= ADMIXTURE_L_PER_M3 + 1e-9:
@@ -126,18 +130,18 @@ def counted_admixture_water_kg(parts: Sequence[Part], air_percent: float) -> flo
     return sum(part.admixture_water_kg for part in parts)
 
 
-def water_kg(parts: Iterable[Part]) -> float:
+def water_kg(parts: Iterable[MixPart]) -> float:
     """Water that is added as water: free water, aggregate being at SSD."""
     return sum(part.kg for part in parts if part.role == "water")
 
 
-def water_cement_ratio(parts: Sequence[Part], air_percent: float) -> float:
+def water_cement_ratio(parts: Sequence[MixPart], air_percent: float) -> float:
     """Free water over cement by mass, admixtures' water counted as EN 206 5.2.6 has it."""
     counted = counted_admixture_water_kg(parts, air_percent)
     return (water_kg(parts) + counted) / cement_kg(parts)
 
 
-def admixture_g_per_kg(parts: Sequence[Part]) -> float:
+def admixture_g_per_kg(parts: Sequence[MixPart]) -> float:
     """Plasticiser on cement; EN 206 5.2.6 allows 50 g/kg in all (from memory)."""
     plasticiser = sum(part.kg for part in parts if part.role == "plasticiser")
     return 1000 * plasticiser / cement_kg(parts)

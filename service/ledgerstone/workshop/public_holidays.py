@@ -30,8 +30,25 @@ def _names_in(nation: str) -> str | None:
     return next((language for language in ("en_GB", "en_US") if language in known), None)
 
 
+def parts_of(country: str) -> tuple[str, ...]:
+    """Return the letters of a country's parts whose holidays are known."""
+    return tuple(holidays.list_supported_countries(include_aliases=True).get(country, ()))
+
+
 def holiday_names(country: str) -> tuple[str, ...]:
     """Return the names of a place's public holidays; of two on one day both."""
     every = (public_holidays(country, year).values() for year in _YEARS)
     names = {name.strip() for year in every for both in year for name in both.split(";")}
     return tuple(sorted(names))
+
+
+def is_holiday(name: str, known: tuple[str, ...]) -> bool:
+    """Return whether a name is that of a known holiday, in capital or small letters."""
+    return name.casefold() in {one.casefold() for one in known}
+
+
+@lru_cache(maxsize=64)
+def is_kept_elsewhere(name: str, country: str) -> bool:
+    """Return whether some part of a country, or the whole, has a holiday of this name."""
+    places = (country, *(f"{country}-{part}" for part in parts_of(country)))
+    return any(is_holiday(name, holiday_names(place)) for place in places)

@@ -11,9 +11,17 @@ from dataclasses import dataclass, field
 
 from ledgerstone.workshop._bench import Bench, BookingRules, Tent
 from ledgerstone.workshop._boards import Boards, Foam
-from ledgerstone.workshop._carrying import Crate, Packing, PackingWay, Pallet, Van
-from ledgerstone.workshop._conventions import Conventions, Word, place_of
-from ledgerstone.workshop._handling import Concrete, Handling, Lifting, Loads, Steel, StripTest, Way
+from ledgerstone.workshop._carrying import Crate, PackingSettings, PackingWay, Pallet, Van
+from ledgerstone.workshop._conventions import Conventions, WordChoice, place_of
+from ledgerstone.workshop._handling import (
+    BrokenStrip,
+    ConcreteSettings,
+    HandlingSettings,
+    Lifting,
+    Loads,
+    Steel,
+    Way,
+)
 from ledgerstone.workshop._hours import Hours, JobHours, MouldHours, PieceHours, PourHours
 from ledgerstone.workshop._keys import about, documented
 from ledgerstone.workshop._look import (
@@ -29,60 +37,61 @@ from ledgerstone.workshop._rails import Rails, RailSection
 from ledgerstone.workshop._recipe import Added, Bag, Constituent, FaceCoat, Recipe
 from ledgerstone.workshop._shade import CementBase, Colouring, PigmentSample
 from ledgerstone.workshop._shaping import CastingTable, Shaping, StripRule
-from ledgerstone.workshop._trading import Area, Identity, Offer, Sample, Services, Tax, Web
-from ledgerstone.workshop._working import Calendar, Closure, Days, Rates
-from ledgerstone.workshop._writing import Mail, Mailbox, OwnSentences, Reply
-from ledgerstone.workshop.countries import Place
+from ledgerstone.workshop._trading import DeliveryArea, Identity, Offer, Sample, Services, Tax, Web
+from ledgerstone.workshop._working import Calendar, Closure, DaySettings, Rates
+from ledgerstone.workshop._writing import Mailbox, MailSettings, OwnSentences, ReplySettings
+from ledgerstone.workshop.countries import RegionalSettings
 from ledgerstone.workshop.standing import ProfileStanding
 
 __all__ = [
     "Added",
-    "Area",
     "Bag",
     "Bench",
     "Boards",
     "BookingRules",
+    "BrokenStrip",
     "Calendar",
     "CastingTable",
     "CementBase",
     "Closure",
     "Colouring",
-    "Concrete",
+    "ConcreteSettings",
     "Constituent",
     "Conventions",
     "Crate",
-    "Days",
+    "DaySettings",
+    "DeliveryArea",
     "Dose",
     "EdgeOffered",
     "FaceCoat",
     "FinishOffered",
     "Foam",
-    "Handling",
+    "HandlingSettings",
     "Hours",
     "Identity",
     "JobHours",
     "Lifting",
     "Loads",
-    "Mail",
+    "MailSettings",
     "Mailbox",
     "Mixer",
     "MouldHours",
     "Offer",
     "OwnSentences",
-    "Packing",
+    "PackingSettings",
     "PackingWay",
     "PaletteShade",
     "Pallet",
     "PieceHours",
     "Pigment",
     "PigmentSample",
-    "Place",
     "PourHours",
     "RailSection",
     "Rails",
     "Rates",
     "Recipe",
-    "Reply",
+    "RegionalSettings",
+    "ReplySettings",
     "Sample",
     "Sealer",
     "Services",
@@ -91,13 +100,12 @@ __all__ = [
     "SlurryRule",
     "Steel",
     "StripRule",
-    "StripTest",
     "Tax",
     "Tent",
     "Van",
     "Way",
     "Web",
-    "Word",
+    "WordChoice",
     "Workshop",
 ]
 
@@ -107,12 +115,12 @@ class Workshop:
     """The whole profile of one maker."""
 
     workshop: Identity = documented("whose workshop it is")
-    table: CastingTable = documented("what one piece may measure")
-    shaping: Shaping = documented("what shapes are made")
+    table: CastingTable = documented("the casting table")
+    shaping: Shaping = documented("shapes that are made")
     recipe: Recipe = documented("the concrete")
     mixer: Mixer = documented("the mixer and the scales")
     slurry: SlurryRule = documented("the slurry that fills voids")
-    boards: Boards = documented("what moulds are made of")
+    boards: Boards = documented("boards and small things for moulds")
     palette: tuple[PaletteShade, ...] = documented("shades offered")
     pigments: tuple[Pigment, ...] = documented("pigments on the shelf")
     shade: Colouring = documented("how pigment is weighed and limited")
@@ -120,26 +128,28 @@ class Workshop:
     sealers: tuple[Sealer, ...] = documented("sealers offered")
     edges: tuple[EdgeOffered, ...] = documented("edge profiles offered")
     hours: Hours = documented("rules for hours of hands")
-    days: Days = documented("waits")
-    rates: Rates = documented("what things cost")
+    days: DaySettings = documented("waits")
+    rates: Rates = documented("rates: hours and small things")
     tax: Tax = documented("tax")
     offer: Offer = documented("how a price is offered")
-    areas: tuple[Area, ...] = documented("delivery areas")
-    calendar: Calendar = documented("when hands work")
-    concrete: Concrete = documented("how far the concrete is trusted")
-    handling: Handling = documented("how a young slab is moved")
+    areas: tuple[DeliveryArea, ...] = field(
+        default=(), metadata=about("delivery areas; without any, customers collect")
+    )
+    calendar: Calendar = documented("working days")
+    concrete: ConcreteSettings = documented("how far the concrete is trusted")
+    handling: HandlingSettings = documented("how a young slab is moved")
     loads: Loads = documented("what a slab must bear in place")
     steel: Steel = documented("the reinforcement on the rack")
-    packing: Packing = documented("packing, by how an order leaves")
+    packing: PackingSettings = documented("packing, by how an order leaves")
     lifting: Lifting = documented("what people carry")
     web: Web = documented("where the page stands")
     services: Services = field(
-        default_factory=Services, metadata=about("what is done beside the making")
+        default_factory=Services, metadata=about("services beside the making")
     )
     sample: Sample | None = field(
         default=None, metadata=about("sample tiles; without this table none are cast")
     )
-    bench: Bench = field(default_factory=Bench, metadata=about("what the bench works with at once"))
+    bench: Bench = field(default_factory=Bench, metadata=about("what runs at once in the workshop"))
     tent: Tent | None = field(default=None, metadata=about("a heated tent, where there is one"))
     bookings: BookingRules | None = field(
         default=None, metadata=about("the calendar file of what is booked")
@@ -151,8 +161,10 @@ class Workshop:
         default_factory=Conventions,
         metadata=about("units, paper and words that are not the usual ones of the country"),
     )
-    reply: Reply = field(default_factory=Reply, metadata=about("what replies say"))
-    mail: Mail | None = field(default=None, metadata=about("the server that sends requests"))
+    reply: ReplySettings = field(default_factory=ReplySettings, metadata=about("what replies say"))
+    mail: MailSettings | None = field(
+        default=None, metadata=about("the server that sends requests")
+    )
     sentences: tuple[OwnSentences, ...] = field(default=(), metadata={"computed": True})
     mailbox: Mailbox | None = field(
         default=None, metadata=about("the mailbox that drafts are put into")
@@ -161,6 +173,6 @@ class Workshop:
     fingerprint: str = field(default="", metadata={"computed": True})
 
     @property
-    def place(self) -> Place:
+    def place(self) -> RegionalSettings:
         """What is usual where the workshop stands, and what it says otherwise."""
         return place_of(self.workshop.country, self.conventions)

@@ -14,9 +14,11 @@ from typing import Any, ClassVar, Literal, cast
 
 from marshmallow import EXCLUDE, Schema, ValidationError, fields, post_load, validates_schema
 
+from ledgerstone.json_types import KeyPath
+from ledgerstone.message import Message
 from ledgerstone.workshop import values
-from ledgerstone.workshop.lines import Path
 from ledgerstone.workshop.records import Workshop
+from ledgerstone.workshop.values import ValueRejected
 
 _Read = Callable[[object], Any]
 
@@ -31,7 +33,7 @@ class Loaded:
 
     workshop: Workshop | None
     sections: Mapping[str, Any]
-    found: tuple[tuple[Path, str], ...]
+    found: tuple[tuple[KeyPath, Message], ...]
 
 
 def loaded(raw: Mapping[str, Any]) -> Loaded:
@@ -56,13 +58,14 @@ def read_value(record: type, key: str, value: object) -> Any:  # noqa: ANN401  a
 
     Raises
     ------
-    ValueError
-        With the sentence that the loader would say.
+    ValueRejected
+        With what the loader would say.
     """
     try:
         return schema(record)().fields[key].deserialize(value)
     except ValidationError as error:
-        raise ValueError(" ".join(map(str, error.messages))) from error
+        (message,) = error.messages
+        raise ValueRejected(cast("Message", message)) from error
 
 
 @cache
@@ -73,8 +76,8 @@ def schema(record: type) -> type[Schema]:
     return type(f"{record.__name__}Schema", (_RecordSchema,), {"record": record, **members})
 
 
-def _flat(messages: object, path: Path = ()) -> Iterator[tuple[Path, str]]:
-    """Yield every sentence of a tree of marshmallow messages with its path."""
+def _flat(messages: object, path: KeyPath = ()) -> Iterator[tuple[KeyPath, Message]]:
+    """Yield every message of a tree of marshmallow messages with its path."""
     if isinstance(messages, dict):
         for part, inner in messages.items():
             yield from _flat(inner, (*path, part))
@@ -98,7 +101,7 @@ class _RecordSchema(Schema):
     def _known_keys(self, _data: object, original: Mapping[str, Any], **_: object) -> None:
         known = tuple(self.fields)
         unknown = {
-            key: [f"there is no such key. {values.nearest(key, known)}".strip()]
+            key: [Message("fault-no-key", **values.nearest(key, known))]
             for key in original
             if key not in known
         }
@@ -111,7 +114,7 @@ class _RecordSchema(Schema):
 
 
 class _Value(fields.Field[Any]):
-    """One value, read by a function that raises ``ValueError`` with the sentence."""
+    """One value, read by a function that raises ``ValueRejected``."""
 
     def __init__(self, read: _Read, **options: Any) -> None:
         super().__init__(**options)
@@ -120,8 +123,8 @@ class _Value(fields.Field[Any]):
     def _deserialize(self, value: object, *_: object, **__: object) -> Any:  # noqa: ANN401  any value
         try:
             return self._read(value)
-        except ValueError as reason:
-            raise ValidationError(str(reason)) from reason
+        except ValueRejected as reason:
+            raise _refused(reason.message) from reason
 
 
 class _Table(fields.Nested):
@@ -129,9 +132,9 @@ class _Table(fields.Nested):
 
     def _deserialize(self, value: object, *args: Any, **more: Any) -> Any:  # noqa: ANN401  as above
         if isinstance(value, list):
-            raise ValidationError("this is one table: write its name in single brackets, once.")
+            raise _refused(Message("fault-one-table"))
         if not isinstance(value, dict):
-            raise ValidationError(f"this is a table; here stands {values.described(value)}.")
+            raise _refused(values.unfit(value, "table"))
         return super()._deserialize(value, *args, **more)
 
 
@@ -144,13 +147,18 @@ class _Items(fields.List[Any]):
 
     def _deserialize(self, value: object, *args: Any, **more: Any) -> Any:  # noqa: ANN401  as above
         if isinstance(value, dict):
-            raise ValidationError("this is a list of tables: write its name in double brackets.")
+            raise _refused(Message("fault-list-of-tables"))
         if not isinstance(value, list):
-            here = values.described(value)
-            raise ValidationError(f"this is a list in square brackets; here stands {here}.")
+            raise _refused(values.unfit(value, "list"))
         if self._count not in (None, len(value)):
-            raise ValidationError(f"this is a list of {self._count}; here stand {len(value)}.")
+            raise _refused(Message("fault-list-count", count=self._count, here=len(value)))
         return tuple(super()._deserialize(value, *args, **more))
+
+
+def _refused(message: Message) -> ValidationError:
+    """Make marshmallow's error of a message."""
+    faults: list[Any] = [message]
+    return ValidationError(faults)
 
 
 # --- from a record's field to a marshmallow field -------------------------------------------
@@ -159,15 +167,15 @@ class _Items(fields.List[Any]):
 def _field(f: dataclasses.Field[Any], hint: object, record: type) -> fields.Field[Any]:
     needed = f.default is dataclasses.MISSING and f.default_factory is dataclasses.MISSING
     key = values.Key(f.name, record.__name__, f.metadata)
-    return _field_of(hint, key, required=needed, error_messages={"required": _missing(hint, key)})
+    missing = [_missing(hint, key)]
+    return _field_of(hint, key, required=needed, error_messages={"required": missing})
 
 
-def _missing(hint: object, key: values.Key) -> str:
-    about = key.metadata.get("about", "")
+def _missing(hint: object, key: values.Key) -> Message:
     if key.record == Workshop.__name__:
         table = f"[[{key.name}]]" if typing.get_origin(hint) is tuple else f"[{key.name}]"
-        return f"the table {table} is missing: {about}."
-    return f"this key is missing: {about}."
+        return Message("fault-table-missing", table=table, about=key.about)
+    return Message("fault-key-missing", about=key.about)
 
 
 def _field_of(hint: Any, key: values.Key, **options: Any) -> fields.Field[Any]:  # noqa: ANN401  a type

@@ -1,9 +1,10 @@
-"""Whose each value of a profile is: the maker's, a usual one that may stand, or still invented.
+"""The standing of each value of a profile: the maker's own, a usual default, or invented.
 
 A value is *yours* where it differs from the demonstration's or where the profile confirms it
 (``standing = "yours"`` in its table, or ``standing = {all = "yours", hour = "invented"}``), *usual*
 where it is a sensible default that may stand as it is, such as a code's factor or a board's size,
 and else *invented*: the demonstration's price, hour, area, shade, reading or strength.
+In ``[offer]``, where ``standing`` says what a price is, the key that confirms is ``whose``.
 """
 
 from __future__ import annotations
@@ -14,12 +15,15 @@ from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import Any, Final, Literal, get_args
 
-from ledgerstone.workshop.lines import Path
+from ledgerstone.json_types import KeyPath
+from ledgerstone.message import Message
 from ledgerstone.workshop.values import nearest
 
-Standing = Literal["yours", "usual", "invented"]
-WORDS: Final[tuple[Standing, ...]] = get_args(Standing)
-KEY: Final = "standing"
+ValueStanding = Literal["yours", "usual", "invented"]
+WORDS: Final[tuple[ValueStanding, ...]] = get_args(ValueStanding)
+_KEY: Final = "standing"
+_OFFERS_KEY: Final = "whose"
+KEYS: Final = frozenset({_KEY, _OFFERS_KEY})
 DEEPEST: Final = 8  # tables in one another; no record has more
 # Tables whose values another maker may leave as they are; prices in them are still invented.
 USUAL: Final = frozenset(
@@ -28,17 +32,21 @@ USUAL: Final = frozenset(
 )
 # Keys of other tables that may stand, and keys of usual tables that may not.
 _USUAL_KEYS: Final = frozenset(
-    {"country", "region", "timezone", "currency", "language", "demonstration"}
+    {"country", "timezone", "currency", "language", "demonstration"}
     | {"most_percent", "carbon_most_percent", "batch_cement_kg", "matching"}
+    | {"signature", "who", "reached"}
 )
 _OPEN_KEYS: Final = frozenset({"closures", "hands", "orders_ahead_days", "ways", "van", "base_url"})
-_PRICES: Final = ("price", "smallest_order")
+_TAX_RATE: Final = ("tax", "percent")  # by state in some countries, by what is sold in others
+_PRICES: Final = ("price", "smallest_order", "fitted")
 # Without these of the maker's own no price is an offer.
 PRICED: Final = (
-    *("recipe", "boards", "pigments", "finishes", "sealers", "edges", "hours", "rates", "areas"),
-    *("services", "sample", "steel", "packing"),
+    *("recipe", "boards", "finishes", "sealers", "edges", "hours", "rates", "areas"),
+    *("services", "sample", "steel", "packing", "rails"),
 )
-# What customers are told rests on each table, for the maker.
+# Of every other table its prices and hours alone, as of a pigment, whose readings are no price.
+_PRICED_ANYWHERE: Final = (*_PRICES, "extra_per", "hours", "minutes_per")
+# For the maker: what of a customer's answer depends on each table.
 RESTS_ON: Final[Mapping[str, str]] = MappingProxyType(
     {
         "workshop": "customers write to it, and letters are signed by it",
@@ -55,6 +63,7 @@ RESTS_ON: Final[Mapping[str, str]] = MappingProxyType(
         "edges": "customers pay for their hours",
         "hours": "every price and every day rests on it",
         "rates": "every price rests on it",
+        "tax": "every total rests on it",
         "services": "templates and cover are charged by it",
         "sample": "sample tiles are charged by it",
         "areas": "it decides where you deliver, and for how much",
@@ -63,6 +72,7 @@ RESTS_ON: Final[Mapping[str, str]] = MappingProxyType(
         "tent": "days in the warm rest on it",
         "handling": "it decides what you can lift and turn",
         "steel": "the price of bars and mesh rests on it",
+        "rails": "the price of rails and posts that you fit rests on it",
         "packing": "the price of packing and its hours rest on it",
         "lifting": "it decides how a slab travels",
         "offer": "the least order rests on it",
@@ -79,25 +89,28 @@ class ProfileStanding:
     ----------
     tables
         Each table that holds invented values, and how many.
+    priced
+        Of those, each on whose invented values a price, a day or an area rests.
     """
 
     yours: int = 0
     usual: int = 0
     invented: int = 0
     tables: tuple[tuple[str, int], ...] = field(default=())
+    priced: tuple[str, ...] = field(default=())
 
     @property
     def trial(self) -> bool:
-        """Whether prices, hours or areas are invented still: then nothing is an offer."""
-        return any(name in PRICED for name, _ in self.tables)
+        """Whether a price, a day or an area rests on invented values: then nothing is an offer."""
+        return bool(self.priced)
 
     def still_invented(self, table: str) -> bool:
-        """Whether a table holds invented values."""
+        """Return whether a table holds invented values."""
         return any(name == table for name, _ in self.tables)
 
 
 def is_demonstration(raw: Mapping[str, Any]) -> bool:
-    """Whether a parsed profile says that it is the invented workshop's."""
+    """Return whether a parsed profile is the demonstration workshop's."""
     identity = raw.get("workshop")
     return isinstance(identity, dict) and identity.get("demonstration") is True
 
@@ -107,28 +120,49 @@ def standing_of_profile(raw: Mapping[str, Any], *examples: Mapping[str, Any]) ->
 
     A value that is the same in any of them is not the maker's by itself.
     """
-    count: Counter[Standing] = Counter()
-    tables: Counter[str] = Counter()
-    for leaf in zip(*(_leaves(raw, example, None, ()) for example in examples), strict=True):
-        path = leaf[0][0]
-        word = max((word for _, word in leaf), key=WORDS.index)
-        count[word] += 1
-        if word == "invented":
-            tables[str(path[0])] += 1
-    return ProfileStanding(count["yours"], count["usual"], count["invented"], tuple(tables.items()))
+    found = standings(raw, *examples)
+    count = Counter(found.values())
+    invented = [path for path, word in found.items() if word == "invented"]
+    tables = Counter(str(path[0]) for path in invented)
+    priced = dict.fromkeys(str(path[0]) for path in invented if is_priced(path))
+    return ProfileStanding(
+        count["yours"], count["usual"], count["invented"], tuple(tables.items()), tuple(priced)
+    )
 
 
-def without_standing(value: Any, depth: int = 0) -> Any:  # noqa: ANN401  any part of a document
+def is_priced(path: KeyPath) -> bool:
+    """Whether a price, a day or an area rests on a value: while it is invented, all is a trial."""
+    return (
+        path[0] in PRICED
+        or path == _TAX_RATE
+        or any(part in str(path[-1]) for part in _PRICED_ANYWHERE)
+    )
+
+
+def standings(raw: Mapping[str, Any], *examples: Mapping[str, Any]) -> dict[KeyPath, ValueStanding]:
+    """Return whose each value of a parsed profile is, by its path."""
+    leaves = zip(*(_leaves(raw, example, None, ()) for example in examples), strict=True)
+    return {leaf[0][0]: max((word for _, word in leaf), key=WORDS.index) for leaf in leaves}
+
+
+def key_of(table: KeyPath) -> str:
+    """Return the key that confirms a table; in ``[offer]``, ``standing`` has another meaning."""
+    return _OFFERS_KEY if table == ("offer",) else _KEY
+
+
+def without_standing(value: Any, path: KeyPath = ()) -> Any:  # noqa: ANN401  any part of a document
     """Return a document without the words that confirm its tables: what its records hold."""
-    if depth > DEEPEST:
+    if len(path) > DEEPEST:
         return value
     if isinstance(value, dict):
-        kept = {key: part for key, part in value.items() if not _is_word(key, part)}
-        return {key: without_standing(part, depth + 1) for key, part in kept.items()}
-    return [without_standing(one, depth + 1) for one in value] if isinstance(value, list) else value
+        kept = {key: part for key, part in value.items() if key != key_of(path)}
+        return {key: without_standing(part, (*path, key)) for key, part in kept.items()}
+    if isinstance(value, list):
+        return [without_standing(one, (*path, k)) for k, one in enumerate(value)]
+    return value
 
 
-def standing_faults(value: object, path: Path = ()) -> Iterator[tuple[Path, str]]:
+def standing_faults(value: object, path: KeyPath = ()) -> Iterator[tuple[KeyPath, Message]]:
     """Yield the path and the fault of each word that is none of the three."""
     if isinstance(value, list) and len(path) <= DEEPEST:
         for k, part in enumerate(value):
@@ -136,31 +170,28 @@ def standing_faults(value: object, path: Path = ()) -> Iterator[tuple[Path, str]
     if not isinstance(value, dict) or len(path) > DEEPEST:
         return
     for key, part in value.items():
-        if _is_word(key, part) and path and path != ("offer",):
+        if path and key == key_of(path):
             yield from _word_faults(part, (*path, key), tuple(k for k in value if k != key))
         else:
             yield from standing_faults(part, (*path, key))
 
 
-def _word_faults(told: object, path: Path, keys: tuple[str, ...]) -> Iterator[tuple[Path, str]]:
+def _word_faults(
+    written: object, path: KeyPath, keys: tuple[str, ...]
+) -> Iterator[tuple[KeyPath, Message]]:
     """Faults of a table's word, or of its words by key."""
-    words = told.items() if isinstance(told, dict) else [(None, told)]
+    words = written.items() if isinstance(written, dict) else [(None, written)]
     for key, word in words:
         where = path if key is None else (*path, key)
         if key not in (None, "all", *keys):
-            yield where, f"this table has no such key. {nearest(key, keys)}".strip()
+            yield where, Message("fault-no-word", **nearest(key, keys))
         elif word not in WORDS:
-            yield where, 'Write "yours", "usual" or "invented" here.'
-
-
-def _is_word(key: object, value: object) -> bool:
-    """Whether a key confirms its table; an offer's own ``standing`` is another thing."""
-    return key == KEY and value not in ("estimate", "quotation")
+            yield where, Message("fault-standing-word")
 
 
 def _leaves(
-    mine: Mapping[str, Any], example: object, given: Standing | None, path: Path
-) -> Iterator[tuple[Path, Standing]]:
+    mine: Mapping[str, Any], example: object, given: ValueStanding | None, path: KeyPath
+) -> Iterator[tuple[KeyPath, ValueStanding]]:
     """Every value of a table by its path, with whose it is.
 
     Parameters
@@ -168,12 +199,12 @@ def _leaves(
     given
         What the tables around it say of all of their values.
     """
-    told = mine.get(KEY) if _is_word(KEY, mine.get(KEY, "estimate")) else None
-    words = told if isinstance(told, dict) else {}
-    all_of_it = told if isinstance(told, str) else words.get("all", given)
+    written = mine.get(key_of(path))
+    words = written if isinstance(written, dict) else {}
+    all_of_it = written if isinstance(written, str) else words.get("all", given)
     theirs = example if isinstance(example, Mapping) else {}
     for key, value in mine.items():
-        if _is_word(key, value):
+        if key == key_of(path):
             continue
         word, at, twin = words.get(key, all_of_it), (*path, key), theirs.get(key)
         if isinstance(value, dict):
@@ -194,10 +225,14 @@ def _twin(item: Mapping[str, Any], k: int, items: object) -> object:
     return named[0] if named else (items[k] if k < len(items) else None)
 
 
-def _whose(path: Path, *, same: bool) -> Standing:
+def _whose(path: KeyPath, *, same: bool) -> ValueStanding:
     if not same:
         return "yours"
     keys = [part for part in path if isinstance(part, str)]
-    if any(price in keys[-1] for price in _PRICES) or any(key in _OPEN_KEYS for key in keys):
+    if (
+        path == _TAX_RATE
+        or any(price in keys[-1] for price in _PRICES)
+        or any(key in _OPEN_KEYS for key in keys)
+    ):
         return "invented"
     return "usual" if keys[0] in USUAL or keys[-1] in _USUAL_KEYS else "invented"

@@ -11,38 +11,40 @@ import re
 import textwrap
 import types
 import typing
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from datetime import date
 from decimal import Decimal
+from functools import partial
 from types import MappingProxyType
 from typing import Any, Literal
 
+from ledgerstone.workshop.countries import TAXED_BY_PART
 from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.schemas import written
+from ledgerstone.workshop.standing import key_of
 
 WIDTH = 98
 _NONE: Mapping[str, Sequence[str]] = MappingProxyType({})
 
 _HEAD = """\
-# The profile of a workshop: what it can make, charges and stocks.
-#
-# Every figure below comes from an invented workshop. Replace them all, table by table, with your
-# own; then run:  python -m ledgerstone.workshop check FILE
-#
-# What stands after a # is a comment. Text stands in quotation marks, numbers without; a point
-# separates decimals. Lengths are in millimetres, masses in kilograms, money is before tax; a text
-# with its unit does as well: "96 in", "94 lb", "5000 psi".
-# Double brackets, such as [[palette]], start one more item of a list: write as many as you have.
-# A line that begins with # and a key is something that may be left out; take the # away to use it.
+The profile of a workshop: what it can make, charges and stocks.
+
+Every figure below comes from an invented workshop. Replace them all, table by table, with your
+own; then run:  python -m ledgerstone.workshop check FILE
+
+What stands after a # is a comment. Text stands in quotation marks, numbers without; a point
+separates decimals. Lengths are in millimetres, masses in kilograms, money is before tax; a text
+with its unit does as well: "96 in", "94 lb", "5000 psi".
+Double brackets, such as [[palette]], start one more item of a list: write as many as you have.
+A line that begins with # and a key is something that may be left out; take the # away to use it.
 """
 
-_PLACEHOLDERS: dict[str, Any] = {
-    "name": "Your workshop",
-    "town": "Your town",
-    "email": "you@example.com",
-    "telephone": "01632 960000",
-    "demonstration": False,
+# By the language of who begins: what stands where a maker's own name and town will.
+_PLACEHOLDERS: dict[str, dict[str, Any]] = {
+    "en": {"name": "Your workshop", "town": "Your town", "email": "you@example.com"},
+    "de": {"name": "Ihre Werkstatt", "town": "Ihr Ort", "email": "sie@example.com"},
 }
+_NEARBY = {"en": "Nearby", "de": "In der Nähe"}
 
 _SAMPLES: dict[type, object] = {
     str: "…",
@@ -54,37 +56,92 @@ _SAMPLES: dict[type, object] = {
 }
 
 
-def starting_profile(example: Workshop) -> str:
-    """Return a whole profile as TOML, its identity left for the maker to fill in."""
-    return profile_text_of(as_started(example))
+About = Callable[[str, str, str], str]  # what a record's key is, of what it is in English
+
+
+CHOICES = "Choices"  # the record that ``About`` is asked with for a word that is chosen
+
+
+def attribute_of(word: str) -> str:
+    """Return a word that is chosen as a key of a catalogue."""
+    return word.replace("/", "-")
+
+
+def _in_english(_record: str, _key: str, english: str) -> str:
+    return english
+
+
+def starting_profile(example: Workshop, about: About = _in_english) -> str:
+    """Return a whole profile as TOML, its identity left for the maker to fill in.
+
+    Parameters
+    ----------
+    about
+        Says what each key is, in the language of the file's comments.
+    """
+    return profile_text_of(as_started(example), about=about)
 
 
 def as_started(example: Workshop) -> Workshop:
-    """Return an invented workshop with its identity left for the maker to fill in."""
-    identity = dataclasses.replace(example.workshop, **_PLACEHOLDERS)
-    return dataclasses.replace(example, workshop=identity)
+    """Return an invented workshop with its identity left for the maker to fill in.
+
+    Where the tax is by parts of the country, nothing is left of the part that it is in.
+    """
+    example = _in_no_part(example) if example.workshop.country in TAXED_BY_PART else example
+    theirs = example.workshop
+    mine = {**_PLACEHOLDERS[theirs.language], "reached": "", "demonstration": False}
+    identity = dataclasses.replace(theirs, **mine)
+    areas = tuple(
+        dataclasses.replace(area, name=_NEARBY[theirs.language])
+        if theirs.town in area.name
+        else area
+        for area in example.areas
+    )
+    reply = dataclasses.replace(example.reply, signature=(), who="")
+    return dataclasses.replace(example, workshop=identity, areas=areas, reply=reply)
 
 
-def profile_text_of(workshop: Workshop, confirmed: Mapping[str, Sequence[str]] = _NONE) -> str:
+def _in_no_part(example: Workshop) -> Workshop:
+    """Return a workshop without its part of the country: no region, tax or holidays of its own."""
+    return dataclasses.replace(
+        example,
+        workshop=dataclasses.replace(example.workshop, region=""),
+        tax=dataclasses.replace(example.tax, registered=False, percent=Decimal(0)),
+        calendar=dataclasses.replace(example.calendar, holidays_added=(), holidays_worked=()),
+        areas=example.areas[:1],
+    )
+
+
+def profile_text_of(
+    workshop: Workshop,
+    confirmed: Mapping[str, Sequence[str]] = _NONE,
+    about: About = _in_english,
+) -> str:
     """Return a whole profile as TOML, with the comments of the records.
 
     Parameters
     ----------
     confirmed
         By table, the keys whose values the maker has confirmed.
+    about
+        Says what each key is, in the language of the file's comments.
     """
-    text = _HEAD + "\n".join(_Writer().table(Workshop, "", workshop)) + "\n"
+    head = "".join(
+        f"# {line}".rstrip() + "\n" for line in about("File", "head", _HEAD).splitlines()
+    )
+    text = head + "\n".join(_ProfileWriter(about).table(Workshop, "", workshop)) + "\n"
     for table, keys in confirmed.items():
         words = ", ".join(f'{key} = "yours"' for key in keys)
         header = re.compile(rf"^(\[\[?{re.escape(table)}\]\]?)$", re.MULTILINE)
-        text = header.sub(rf"\1\nstanding = {{ {words} }}", text, count=1)
+        text = header.sub(rf"\1\n{key_of((table,))} = {{ {words} }}", text, count=1)
     return text
 
 
-class _Writer:
+class _ProfileWriter:
     """Writes tables, and each key's comment where the key first stands."""
 
-    def __init__(self) -> None:
+    def __init__(self, about: About) -> None:
+        self._about = about
         self._said: set[tuple[type, str]] = set()
 
     def table(self, record: type, name: str, value: object | None) -> Iterator[str]:
@@ -123,7 +180,7 @@ class _Writer:
         if (record, f.name) not in self._said:
             if record is Workshop:
                 yield ""
-            about = _comment(f)
+            about = self._comment(record, f)
             yield f"# {about[0].upper()}{about[1:]}."
 
     def _key(
@@ -132,18 +189,42 @@ class _Writer:
         """Yield the lines of one key; its comment beside it, or above where it is too long."""
         first = (record, f.name) not in self._said
         content = getattr(value, f.name, None)
+        if content == "":  # as good as left out, and no text that may be written
+            content = None
         if content is None and not first:
             return
         self._said.add((record, f.name))
         mark = "# " if content is None else ""
         written_out = _lines(mark + f.name, _sample(hint) if content is None else content)
-        comment = f"# {_comment(f)}" if first else ""
+        comment = f"# {self._comment(record, f)}" if first else ""
         beside = f"{written_out[0]}  {comment}".rstrip()
         if len(written_out) == 1 and len(beside) <= WIDTH:
             yield beside
             return
         yield from textwrap.wrap(comment, WIDTH, subsequent_indent="# ")
         yield from written_out
+
+    def _choice(self, word: str) -> str:
+        """A word that is chosen, and what it means where that is another one."""
+        means = self._about(CHOICES, attribute_of(word), word)
+        return word if means == word else f"{word}: {means}"
+
+    def _comment(self, record: type, f: dataclasses.Field[Any]) -> str:
+        """What a key is, what it is chosen from, and its bounds."""
+        bounds, word = f.metadata, partial(self._about, "Bounds")
+        about = self._about(record.__name__, f.name, str(bounds.get("about", f.name)))
+        choices = _choices(typing.get_type_hints(record)[f.name])
+        if choices:
+            return f"{about} ({'; '.join(map(self._choice, choices))})"
+        if "at_least" in bounds and "at_most" in bounds:
+            return f"{about} ({bounds['at_least']} {word('to', 'to')} {bounds['at_most']})"
+        if bounds.keys() & {"above", "at_most"} == set() and bounds.get("at_least") == 0:
+            return about
+        words = {"above": "above", "at_least": "at least", "at_most": "at most"}
+        said = ", ".join(
+            f"{word(k, is_so)} {bounds[k]}" for k, is_so in words.items() if k in bounds
+        )
+        return f"{about} ({said})" if said else about
 
 
 # --- types ----------------------------------------------------------------------------------
@@ -158,6 +239,12 @@ def _bare(hint: Any) -> Any:  # noqa: ANN401  a type
 
 def _is_list(hint: object) -> bool:
     return typing.get_origin(_bare(hint)) is tuple
+
+
+def _choices(hint: object) -> tuple[str, ...]:
+    """Return the words that a key, or each of its list, is chosen from."""
+    item = typing.get_args(_bare(hint))[0] if _is_list(hint) else _bare(hint)
+    return typing.get_args(item) if typing.get_origin(item) is Literal else ()
 
 
 def _record_in(hint: object) -> type | None:
@@ -177,18 +264,6 @@ def _sample(hint: object) -> object:
 
 
 # --- text -----------------------------------------------------------------------------------
-
-
-def _comment(f: dataclasses.Field[Any]) -> str:
-    about = str(f.metadata.get("about", f.name))
-    bounds = f.metadata
-    if "at_least" in bounds and "at_most" in bounds:
-        return f"{about} ({bounds['at_least']} to {bounds['at_most']})"
-    words = {"at_least": "at least", "above": "above", "at_most": "at most"}
-    said = ", ".join(
-        f"{words[k]} {bounds[k]}" for k in ("above", "at_least", "at_most") if k in bounds
-    )
-    return f"{about} ({said})" if said and said != "at least 0" else about
 
 
 def _lines(key: str, value: object) -> list[str]:

@@ -1,53 +1,74 @@
-"""A profile in words, for the maker who wants to see that it says what was meant."""
+"""A profile in words, for the maker to check."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from decimal import Decimal
 
+from ledgerstone.message import (
+    AreaLoad,
+    DateRange,
+    Density,
+    Figure,
+    Force,
+    Listed,
+    Message,
+    Money,
+    Percent,
+    Strength,
+    Value,
+    Weight,
+)
+from ledgerstone.quantities import Length
 from ledgerstone.workshop import proportions
 from ledgerstone.workshop.advice import (
     address_of_this_machine,
+    holidays_of_another_part,
+    law_not_known,
     postcodes_of_another_country,
+    region_not_told,
 )
 from ledgerstone.workshop.doses import ADVISED_PERCENT, HARDLY_DEEPER_PERCENT
-from ledgerstone.workshop.records import Area, PaletteShade, Sealer, Workshop
+from ledgerstone.workshop.records import DeliveryArea, PaletteShade, Sealer, Workshop
 from ledgerstone.workshop.standing import RESTS_ON
+from ledgerstone.workshop.values import AboutKey
 
 ADVISED_ADMIXTURE_G_PER_KG = 50.0  # EN 206 5.2.6, from memory
+_INVENTED = ("Tarnside Casting", "Hollerwerk Betonguss", "Sawbuck Concrete")
+
+SummaryRow = tuple[Message | None, Message | str]
+_Rows = Iterator[SummaryRow]
 
 
-def summary(workshop: Workshop) -> str:
-    """Return what a profile says as lines of text, with what is worth a second look at the end."""
-    rows = [row for part in _PARTS for row in part(workshop)]
-    text = "\n".join(f"{title:<13} {says}" for title, says in rows)
-    looks = "".join(f"\n- {says}" for says in second_looks(workshop))
-    looks = f"\n\nWorth a second look:{looks}" if looks else ""
-    return f"{text}{looks}{_open_values(workshop)}"
+def summary(workshop: Workshop) -> Iterator[SummaryRow]:
+    """Yield a profile in rows of a title and a text; an empty title continues the one above."""
+    for part in _PARTS:
+        yield from part(workshop)
 
 
-def _open_values(workshop: Workshop) -> str:
-    """Tell which values are still the demonstration's, table by table, and what rests on them."""
+def open_values(workshop: Workshop) -> Iterator[Message]:
+    """Yield which values are still the demonstration's, table by table, and what rests on them."""
     found = workshop.standing
     if not found.tables:
-        return ""
-    every = found.yours + found.usual + found.invented
-    others = f"{found.usual} others are usual ones that may stand, {found.yours} are yours"
-    lines = [
-        "\n",
-        f"Still invented: {found.invented} of {every} values; {others}.",
-        *(f"- [{table}], {count}: {RESTS_ON[table]}." for table, count in found.tables),
-        'Change them, or write standing = "yours" in a table once what stands there is right.',
-    ]
+        return
+    yield Message(
+        "check-invented",
+        invented=found.invented,
+        every=found.yours + found.usual + found.invented,
+        usual=found.usual,
+        yours=found.yours,
+    )
+    for table, count in found.tables:
+        rests = AboutKey("RestsOn", table, RESTS_ON[table])
+        yield Message("check-invented-table", table=table, count=count, rests=rests)
+    yield Message("check-confirm")
     if found.trial:
-        lines.append(
-            "Until your prices, hours and areas are, every answer is an estimate headed as a trial."
-        )
-    return "\n".join(lines)
+        tables = Listed(tuple(f"[{table}]" for table in found.priced))
+        yield Message("check-trial", tables=tables)
 
 
-def second_looks(workshop: Workshop) -> tuple[str, ...]:
-    """Return sentences for what can stand as it is and may be a slip."""
+def second_looks(workshop: Workshop) -> tuple[Message, ...]:
+    """Return messages for values that are valid and may be mistakes."""
     return (
         *_strong_shades(workshop),
         *_unsealed_places(workshop),
@@ -57,181 +78,216 @@ def second_looks(workshop: Workshop) -> tuple[str, ...]:
         *_still_invented(workshop),
         *address_of_this_machine(workshop),
         *postcodes_of_another_country(workshop),
+        *law_not_known(workshop),
+        *region_not_told(workshop),
+        *holidays_of_another_part(workshop),
     )
 
 
 # --- the parts of the summary ---------------------------------------------------------------
 
-_INVENTED = "Tarnside Casting"
-_Rows = Iterator[tuple[str, str]]
+
+def _row(part: str, message: Message | str) -> SummaryRow:
+    return Message("check-title", part=part), message
 
 
 def _who(w: Workshop) -> _Rows:
     who = w.workshop
-    yield "Workshop", f"{who.name}, {who.town} ({who.country}-{who.region}, {who.currency})"
-    yield "", f"{who.email}, {who.telephone}"
+    country = "-".join(filter(None, (who.country, who.region)))
+    values = {"name": who.name, "town": who.town, "land": country, "currency": who.currency}
+    yield _row("who", Message("check-who", **values))
+    yield None, Message("check-reach", email=who.email, telephone=who.ring)
 
 
 def _makes(w: Workshop) -> _Rows:
-    table, shaping = w.table, w.shaping
-    yield "Table", f"{table.count} of {table.length_mm:g} × {table.width_mm:g} mm"
-    sizes = ", ".join(f"{size:g}" for size in shaping.thicknesses_mm)
-    yield "Thicknesses", f"{sizes} mm"
-    for rule in shaping.strips:
-        widths = f"made from {rule.stops_mm:g} mm"
-        if rule.cautions_mm > rule.stops_mm:
-            widths += f", with care up to {rule.cautions_mm:g} mm"
-        yield "Strip beside", f"{rule.beside}: {widths}"
-    mix = w.recipe
-    cement = f"{mix.cement_kg_per_m3:.0f} kg/m³ of {mix.cement} cement"
-    ratio = f"w/c {mix.water_cement_ratio:.2f}"
-    weighs = f"{mix.density_kg_per_m3:.0f} kg/m³"
-    yield "Concrete", f"{mix.name}: {mix.fck_mpa:g} MPa, {cement}, {ratio}, {weighs}"
+    table, mix = w.table, w.recipe
+    sides = {"length": _mm(table.length_mm), "width": _mm(table.width_mm)}
+    yield _row("table", Message("check-tables", count=table.count, **sides))
+    sizes = Listed(tuple(_mm(size) for size in w.shaping.thicknesses_mm), joined="comma")
+    yield _row("thicknesses", Message("check-listed", things=sizes))
+    for rule in w.shaping.strips:
+        care = "yes" if rule.cautions_mm > rule.stops_mm else "no"
+        widths = {"stops": _mm(rule.stops_mm), "cautions": _mm(rule.cautions_mm)}
+        yield _row("strips", Message("check-strip", beside=rule.beside, care=care, **widths))
+    concrete = Message(
+        "check-concrete",
+        name=mix.name,
+        strength=Strength(mix.fck_mpa),
+        cement=Density(mix.cement_kg_per_m3),
+        kind=mix.cement,
+        ratio=Figure(mix.water_cement_ratio, 2),
+        density=Density(mix.density_kg_per_m3),
+    )
+    yield _row("concrete", concrete)
 
 
 def _offers(w: Workshop) -> _Rows:
-    yield from _listed("Palette", (_shade(shade) for shade in w.palette))
-    yield from _listed("Finishes", (f"{f.surface}: {f.says}" for f in w.finishes))
-    yield from _listed("Sealers", (_sealer(sealer) for sealer in w.sealers))
-    edges = (f"{e.profile} {e.smallest_mm:g}-{e.largest_mm:g} mm" for e in w.edges)
-    yield "Edges", ", ".join(edges)
+    yield from _listed("palette", (_shade(shade) for shade in w.palette))
+    yield from _listed("finishes", (Message("check-finish", says=f.says) for f in w.finishes))
+    yield from _listed("sealers", (_sealer(sealer) for sealer in w.sealers))
+    edges = (
+        Message(
+            "check-edge", profile=e.profile, smallest=_mm(e.smallest_mm), largest=_mm(e.largest_mm)
+        )
+        for e in w.edges
+    )
+    yield from _listed("edges", edges)
 
 
-def _tax(w: Workshop) -> str:
+def _tax(w: Workshop) -> Message:
     if not w.tax.registered:
-        return "none is charged"
-    rates = {w.tax.percent, w.tax.fitted_percent}
-    rates |= {rate for a in w.areas for rate in (a.tax_percent, a.fitted_tax_percent)}
-    others = sorted(rates - {None, w.tax.percent}, key=lambda rate: rate or 0)
-    by_place = "".join(f", or {rate:f} %" for rate in others)
-    return f"{w.tax.name} {w.tax.percent:f} %{by_place}"
+        return Message("check-no-tax")
+    others = {w.tax.fitted_percent}
+    others |= {rate for a in w.areas for rate in (a.tax_percent, a.fitted_tax_percent)}
+    rates = [w.tax.percent, *sorted(rate for rate in others - {w.tax.percent} if rate is not None)]
+    said = Listed(tuple(map(Percent, rates)), joined="or")
+    return Message("check-tax", name=w.tax.name, rates=said)
 
 
 def _delivers(w: Workshop) -> _Rows:
-    yield from _listed("Delivery", (_area(area, w.workshop.currency) for area in w.areas))
-    yield from () if w.areas else (("Delivery", "none: customers collect"),)
+    yield from _listed("delivery", (_area(area, w.workshop.currency) for area in w.areas))
+    if not w.areas:
+        yield _row("delivery", Message("check-no-delivery"))
 
 
 def _charges(w: Workshop) -> _Rows:
     rates, offer, unit = w.rates, w.offer, w.workshop.currency
-    yield "Rates", f"{_money(rates.hour, unit)} an hour; margin {rates.margin_percent:f} %"
-    yield "Tax", _tax(w)
-    deposit = f"deposit {offer.deposit_percent:f} %"
-    yield "Offer", f"{offer.standing}, stands {offer.valid_days} days, {deposit}"
-    yield "", f"smallest order {_money(offer.smallest_order, unit)} before delivery and tax"
+    hour, margin = Money(unit, rates.hour), Percent(rates.margin_percent)
+    yield _row("rates", Message("check-rates", hour=hour, margin=margin))
+    yield _row("tax", _tax(w))
+    values = {"standing": offer.standing, "count": offer.valid_days}
+    yield _row("offer", Message("check-offer", **values, deposit=Percent(offer.deposit_percent)))
+    yield None, Message("check-smallest", amount=Money(unit, offer.smallest_order))
     if w.sample is not None:
-        tile = f"{_money(w.sample.price, unit)}, taken off as the order goes ahead"
-        value = w.sample.always_from
-        always = "" if value is None else f"; always from {_money(value, unit)} on"
-        yield "Sample tile", f"{tile}{always}"
+        price, value = Money(unit, w.sample.price), w.sample.always_from
+        if value is None:
+            yield _row("tile", Message("check-tile", price=price))
+        else:
+            yield _row("tile", Message("check-tile-always", price=price, above=Money(unit, value)))
 
 
 def _moves(w: Workshop) -> _Rows:
+    ways = w.handling.ways
     yield from _listed(
-        "Handling", (f"{way.name}, up to {way.most_kg:g} kg" for way in w.handling.ways)
+        "handling", (Message("check-way", name=way.name, most=Weight(way.most_kg)) for way in ways)
     )
-    loads = w.loads
-    yield "Bears", f"{loads.even_n_per_m2:g} N/m² all over, {loads.point_n:g} N anywhere"
-    strips = len(w.concrete.tested)
-    trusted = (
-        f"{strips} strips tested" if strips else f"{w.concrete.untested_percent:g} % of EN 1992"
-    )
-    yield "Trusted", trusted
+    loads, strips = w.loads, len(w.concrete.tested)
+    even, point = AreaLoad(loads.even_n_per_m2), Force(loads.point_n)
+    yield _row("bears", Message("check-bears", even=even, point=point))
+    untested = Percent(Decimal(str(w.concrete.untested_percent)))
+    trusted = Message("check-untested", percent=untested)
+    yield _row("trusted", Message("check-strips-tested", count=strips) if strips else trusted)
 
 
 def _works(w: Workshop) -> _Rows:
     calendar = w.calendar
-    hands = "one pair of hands" if calendar.hands == 1 else f"{calendar.hands} pairs of hands"
-    yield "Hours", f"{hands}, {calendar.hours_per_day:g} hours on {', '.join(calendar.weekdays)}"
-    shut = (f"{c.first} to {c.last} ({c.why})" for c in calendar.closures)
-    yield from _listed("Shut", shut)
-    yield "Fingerprint", w.fingerprint
+    days = tuple(Message("check-weekday", day=day) for day in calendar.weekdays)
+    values = {"count": calendar.hands, "hours": calendar.hours_per_day}
+    yield _row("hours", Message("check-hours", **values, days=Listed(days, joined="comma")))
+    closures = ((DateRange(c.first, c.last), c.why) for c in calendar.closures)
+    shut = (Message("check-closure", days=days, why=why) for days, why in closures)
+    yield from _listed("shut", shut)
+    yield _row("fingerprint", w.fingerprint)
 
 
 _PARTS = (_who, _makes, _offers, _moves, _delivers, _charges, _works)
 
 
-def _listed(title: str, items: Iterable[str]) -> _Rows:
+def _listed(part: str, items: Iterable[Message]) -> _Rows:
     """Yield the items in rows, the title beside the first alone."""
     for i, item in enumerate(items):
-        yield ("" if i else title), item
+        yield (None, item) if i else _row(part, item)
 
 
-def _shade(shade: PaletteShade) -> str:
-    doses = ", ".join(f"{dose.pigment} {dose.percent:g} %" for dose in shade.doses)
-    return f"{shade.name} {shade.colour}: {shade.cement} cement, {doses or 'no pigment'}"
+def _shade(shade: PaletteShade) -> Message:
+    doses = tuple(
+        Message("check-dose", pigment=dose.pigment, percent=_percent(dose.percent))
+        for dose in shade.doses
+    )
+    return Message(
+        "check-shade",
+        name=shade.name,
+        colour=shade.colour,
+        cement=shade.cement,
+        doses="some" if doses else "none",
+        pigments=Listed(doses, joined="comma"),
+    )
 
 
-def _sealer(sealer: Sealer) -> str:
-    return f"{sealer.name}: {sealer.kind}, {sealer.coats} coats, {', '.join(sealer.places)}"
+def _sealer(sealer: Sealer) -> Message:
+    places = tuple(Message("check-place", place=place) for place in sealer.places)
+    values: dict[str, Value] = {"name": sealer.name, "kind": sealer.kind, "coats": sealer.coats}
+    return Message("check-sealer", **values, places=Listed(places, joined="comma"))
 
 
-def _area(area: Area, unit: str) -> str:
-    ways = {"pallet": area.pallet, "own van": area.own_van, "fitted": area.fitted}
-    prices = ", ".join(f"{way} {_money(p, unit)}" for way, p in ways.items() if p is not None)
-    return f"{area.name} ({len(area.postcodes)} beginnings of postcodes): {prices}"
+def _area(area: DeliveryArea, unit: str) -> Message:
+    ways = {"pallet": area.pallet, "own_van": area.own_van, "fitted": area.fitted}
+    prices = tuple(
+        Message("check-delivery", way=way, price=Money(unit, price))
+        for way, price in ways.items()
+        if price is not None
+    )
+    listed = Listed(prices, joined="comma")
+    return Message("check-area", name=area.name, count=len(area.postcodes), prices=listed)
 
 
-def _money(amount: Decimal, unit: str) -> str:
-    return f"{unit} {amount:.2f}"
+def _mm(length: float) -> Length:
+    return Length.of_mm(length)
 
 
-# --- what is worth a second look ------------------------------------------------------------
+def _percent(share: float) -> Percent:
+    return Percent(Decimal(repr(share)))
 
 
-def _strong_shades(w: Workshop) -> Iterator[str]:
+# --- what should be checked again -----------------------------------------------------------
+
+
+def _strong_shades(w: Workshop) -> Iterator[Message]:
     for shade in w.palette:
         total = sum(dose.percent for dose in shade.doses)
+        values: dict[str, Value] = {"shade": shade.name, "total": _percent(total)}
         if total > ADVISED_PERCENT:
-            yield (
-                f"{shade.name} takes {total:g} % pigment; ASTM C979 clause 1.4 allows "
-                f"{ADVISED_PERCENT:g} % of the cement in all."
-            )
+            yield Message("check-strong-shade", **values, most=_percent(ADVISED_PERCENT))
         elif total > HARDLY_DEEPER_PERCENT:
-            yield (
-                f"{shade.name} takes {total:g} % pigment; past {HARDLY_DEEPER_PERCENT:g} % a shade "
-                "hardly deepens and the mix wants more water."
-            )
+            yield Message("check-deep-shade", **values, most=_percent(HARDLY_DEEPER_PERCENT))
 
 
-def _unsealed_places(w: Workshop) -> Iterator[str]:
+def _unsealed_places(w: Workshop) -> Iterator[Message]:
     for place in ("indoors", "wet-room", "outdoors"):
         if not any(place in sealer.places for sealer in w.sealers):
-            yield f"No sealer is for {place}, so no order for that place can be made."
+            yield Message("check-place-unsealed", place=place)
 
 
-def _still_invented(w: Workshop) -> Iterator[str]:
+def _still_invented(w: Workshop) -> Iterator[Message]:
     """What customers read and still is the demonstration's. No letter reaches an example.com."""
-    if w.workshop.name == _INVENTED:
+    if w.workshop.name in _INVENTED:
         return
-    if any(_INVENTED in line for line in w.reply.signature):
-        yield f"Replies are still signed by {_INVENTED}, which is invented: see [reply]."
+    lines = "\n".join(w.reply.signature)
+    yield from (Message("check-signature", name=name) for name in _INVENTED if name in lines)
     if w.workshop.email.endswith("example.com"):
-        yield f"No letter reaches {w.workshop.email}: write an address of yours there."
+        yield Message("check-email", email=w.workshop.email)
 
 
-def _coarse(w: Workshop) -> Iterator[str]:
+def _coarse(w: Workshop) -> Iterator[Message]:
     largest, thinnest = w.recipe.largest_aggregate_mm, w.shaping.thinnest_mm
     if largest > thinnest / 3:
-        yield (
-            f"The largest grain, {largest:g} mm, is more than a third of the thinnest slab, "
-            f"{thinnest:g} mm (ACI 318-19 26.4.2.1)."
-        )
+        yield Message("check-coarse", grain=_mm(largest), thinnest=_mm(thinnest))
 
 
-def _coarse_face(w: Workshop) -> Iterator[str]:
+def _coarse_face(w: Workshop) -> Iterator[Message]:
     coat, grain_mm = w.recipe.face_coat, w.recipe.largest_aggregate_mm
     if coat is not None and not coat.without and grain_mm > coat.largest_grain_mm:
-        yield (
-            f"Grains of {grain_mm:g} mm are coarse for {coat.thickness_mm:g} mm of face coat,"
-            f" a third of which is {coat.largest_grain_mm:.1f} mm. Name what it is mixed without."
-        )
+        third = _mm(round(coat.largest_grain_mm, 1))
+        values: dict[str, Value] = {
+            "grain": _mm(grain_mm),
+            "coat": _mm(coat.thickness_mm),
+            "third": third,
+        }
+        yield Message("check-coarse-face", **values)
 
 
-def _admixtures(w: Workshop) -> Iterator[str]:
+def _admixtures(w: Workshop) -> Iterator[Message]:
     found = proportions.admixture_g_per_kg(w.recipe.parts)
     if found > ADVISED_ADMIXTURE_G_PER_KG:
-        yield (
-            f"Plasticiser comes to {found:.0f} g on a kilogram of cement; EN 206 5.2.6 allows "
-            f"{ADVISED_ADMIXTURE_G_PER_KG:g} g of admixtures in all."
-        )
+        most = ADVISED_ADMIXTURE_G_PER_KG
+        yield Message("check-admixtures", found=Figure(found, 0), most=most)

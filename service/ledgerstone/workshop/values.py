@@ -1,7 +1,7 @@
 """What may stand at one key of a profile: TOML value in; value, or the reason why not, out.
 
-Every reader takes ``(value, key)`` and raises ``ValueError`` with a plain sentence where the value
-does not fit; the sentence follows the key in print, so it speaks of "this".
+Every reader takes ``(value, key)`` and raises ``ValueRejected`` if the value does not fit; its text
+follows the key in print, so it says "this".
 """
 
 from __future__ import annotations
@@ -15,31 +15,49 @@ from decimal import Decimal
 from difflib import get_close_matches
 from typing import Any
 
-from ledgerstone.workshop.measures import measured
+from ledgerstone.message import Message, Spoken, Value
+from ledgerstone.workshop.measures import measured, rated
 
 LONGEST_TEXT = 300
 LARGEST_NUMBER = 10**9
-MOST_DECIMALS = 6
+MAX_DECIMALS = 6
+MAX_LISTED = 12
+LONGEST_BITS = 200
+
+
+class ValueRejected(Exception):
+    """A value that does not fit its place in a profile."""
+
+    def __init__(self, message: Message) -> None:
+        super().__init__(message.name)
+        self.message = message
+
 
 _BY_ENDING: tuple[tuple[str, str], ...] = (
-    ("_mm", "a length in millimetres, like 40"),
-    ("percent", "a percentage, like 12.5"),
-    ("hours", "a number of hours, like 0.75"),
-    ("days", "a number of days, like 2"),
-    ("_kg_per_m3", "kilograms in a cubic metre, like 480"),
-    ("_kg_per_m2", "kilograms on a square metre, like 2.5"),
-    ("_kg", "a mass in kilograms, like 25"),
-    ("_mpa", "megapascals, like 40"),
-    ("_c", "a temperature in degrees Celsius, like 60"),
-    ("_m2_per_l", "square metres from a litre, like 10"),
+    ("_mm", "length"),
+    ("percent", "percent"),
+    ("hours", "hours"),
+    ("days", "days"),
+    ("_kg_per_m3", "density"),
+    ("_kg_per_m2", "spread"),
+    ("_kg", "mass"),
+    ("_mpa", "stress"),
+    ("_c", "warmth"),
+    ("_m2_per_l", "yield"),
 )
 _BY_RECORD: Mapping[str, str] = {
-    "JobHours": "a number of hours, like 0.75",
-    "PourHours": "a number of hours, like 0.75",
-    "MouldHours": "a number of hours, like 0.75",
-    "PieceHours": "a number of hours, like 0.75",
-    "Days": "a number of days, like 1.5",
+    **dict.fromkeys(("JobHours", "PourHours", "MouldHours", "PieceHours"), "hours"),
+    "DaySettings": "days",
 }
+
+
+@dataclass(frozen=True, slots=True)
+class AboutKey(Spoken):
+    """What a key of a profile's record is; in English as the record has it."""
+
+    record: str
+    key: str
+    english: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,71 +68,76 @@ class Key:
     record: str
     metadata: Mapping[str, Any]
 
+    @property
+    def about(self) -> AboutKey:
+        """A description of the key, as a message."""
+        return AboutKey(self.record, self.name, str(self.metadata.get("about", "")))
 
-def described(value: object) -> str:
-    """Words for a TOML value that stands where it does not belong."""
+
+def found(value: object) -> dict[str, Value]:
+    """Return the values of a message's ``fault-found``: what is in the wrong place."""
     if isinstance(value, bool):
-        return "true" if value else "false"
+        return {"found": "yes" if value else "no", "text": ""}
     if isinstance(value, str):
-        return f'the text "{shortened(value)}"'
-    if isinstance(value, list):
-        return "a list"
-    if isinstance(value, dict):
-        return "a table"
+        return {"found": "text", "text": shortened(value)}
+    if isinstance(value, list | dict):
+        return {"found": "list" if isinstance(value, list) else "table", "text": ""}
     if isinstance(value, date):
-        return f"the date {value}"
-    return f"the number {shortened(value)}" if isinstance(value, int | Decimal) else "a time of day"
+        return {"found": "day", "text": str(value)}
+    if isinstance(value, int | Decimal):
+        return {"found": "number", "text": number_value(value)}
+    return {"found": "time", "text": ""}
+
+
+def number_value(value: int | Decimal) -> Value:
+    """Return a number as a value of a message: as written, if it can be printed."""
+    if isinstance(value, int) and value.bit_length() > LONGEST_BITS:
+        return Message("fault-long-number")
+    return shortened(value)
 
 
 def shortened(value: object) -> str:
     """Return the value as one printable line of at most 40 characters."""
-    if isinstance(value, int) and abs(value) >= LARGEST_NUMBER:
-        return "too long to print" if value.bit_length() > 200 else str(value)
     text = "".join(c if c.isprintable() else "·" for c in str(value))
     return text if len(text) <= 40 else text[:39] + "…"
 
 
-def nearest(word: object, known: tuple[str, ...]) -> str:
-    """Return the words that offer the nearest known name, or all of them where few are known."""
+def nearest(word: object, known: tuple[str, ...]) -> dict[str, str]:
+    """Return the values of ``fault-nearest``: the nearest known name, or all where few are."""
     close = get_close_matches(str(word).casefold(), known, n=1, cutoff=0.6)
-    if close:
-        return f'Perhaps "{close[0]}" was meant.'
-    return f"Known here: {', '.join(known)}." if 0 < len(known) <= 12 else ""
+    near = "guess" if close else "known" if 0 < len(known) <= MAX_LISTED else "none"
+    return {"near": near, "guess": "".join(close), "known": ", ".join(known)}
 
 
 def wanted(kind: type, key: Key) -> str:
-    """Words for what belongs at this key, with an example."""
-    if kind is str:
-        return "a text in quotation marks"
-    if kind is bool:
-        return "true or false, without quotation marks"
-    if kind is date:
-        return "a day without quotation marks, like 2027-03-25"
-    if kind is int:
-        return "a whole number, like 3"
-    return _measure(kind, key)
+    """Return the word of ``fault-wanted`` for what belongs at this key."""
+    plain = {str: "text", bool: "flag", date: "day", int: "whole"}
+    return plain[kind] if kind in plain else _measure(kind, key)
 
 
 def _measure(kind: type, key: Key) -> str:
-    for ending, words in _BY_ENDING:
+    for ending, word in _BY_ENDING:
         if key.name.endswith(ending) or (key.name + "_").startswith(f"{ending}_per_"):
-            return words
+            return word
     if key.name.startswith("hours_per_"):
-        return _BY_RECORD["Hours"]
-    if kind is Decimal:
-        return "an amount of money, like 12.50"
-    return _BY_RECORD.get(key.record, "a number, like 1.5")
+        return "hours"
+    return "money" if kind is Decimal else _BY_RECORD.get(key.record, "number")
 
 
-def _unfit(value: object, kind: type, key: Key) -> ValueError:
-    says = f"this is {wanted(kind, key)}; here stands {described(value)}."
-    if isinstance(value, str) and kind in (int, float, Decimal, bool, date) and _bare(value):
-        says += " Take the quotation marks off."
-    return ValueError(says)
+def unfit(value: object, belongs: str, *, quoted: bool = False) -> Message:
+    """Return the error of a wrong value: what is valid there, and what was found."""
+    in_quotes = "yes" if quoted else "no"
+    return Message("fault-unfit", wanted=belongs, quoted=in_quotes, **found(value))
+
+
+def _unfit(value: object, kind: type, key: Key) -> ValueRejected:
+    numbers = (int, float, Decimal, bool, date)
+    quoted = isinstance(value, str) and kind in numbers and _bare(value)
+    return ValueRejected(unfit(value, wanted(kind, key), quoted=quoted))
 
 
 def _bare(text: str) -> bool:
-    """Whether the text would be a number, a flag or a day without its quotation marks."""
+    """Return whether the text would be a number, a flag or a day without its quotation marks."""
     if text in ("true", "false"):
         return True
     for read in (float, date.fromisoformat):
@@ -127,74 +150,124 @@ def _bare(text: str) -> bool:
 
 
 def text(value: object, key: Key) -> str:
-    """Read one line of printable text."""
+    """Read one line of printable text.
+
+    Raises
+    ------
+    ValueRejected
+        It is no text, empty, too long or unprintable.
+    """
     if not isinstance(value, str):
         raise _unfit(value, str, key)
     stripped = value.strip()
     if not stripped:
-        raise ValueError(f"this is empty. Write {key.metadata.get('about', 'what it is')}.")
+        raise ValueRejected(Message("fault-empty", about=key.about))
     if len(stripped) > LONGEST_TEXT:
-        raise ValueError(f"this has {len(stripped)} characters; it holds {LONGEST_TEXT}.")
+        raise ValueRejected(Message("fault-too-long", count=len(stripped), longest=LONGEST_TEXT))
     if any(unicodedata.category(c) in ("Cc", "Cf", "Zl", "Zp") for c in stripped):
-        raise ValueError("this holds a character that does not print. Write it on one line.")
+        raise ValueRejected(Message("fault-unprintable"))
     return stripped
 
 
 def flag(value: object, key: Key) -> bool:
-    """Read true or false."""
+    """Read true or false.
+
+    Raises
+    ------
+    ValueRejected
+        It is neither.
+    """
     if not isinstance(value, bool):
         raise _unfit(value, bool, key)
     return value
 
 
 def day(value: object, key: Key) -> date:
-    """Read a day, without a time."""
+    """Read a day, without a time.
+
+    Raises
+    ------
+    ValueRejected
+        It is no day.
+    """
     if isinstance(value, datetime) or not isinstance(value, date):
         raise _unfit(value, date, key)
     return value
 
 
 def whole(value: object, key: Key) -> int:
-    """Read a whole number within the key's bounds."""
+    """Read a whole number within the key's bounds.
+
+    Raises
+    ------
+    ValueRejected
+        It is no whole number, or out of bounds.
+    """
     if isinstance(value, bool) or not isinstance(value, int):
         raise _unfit(value, int, key)
     return int(_bounded(Decimal(value), key))
 
 
 def number(value: object, key: Key) -> float:
-    """Read a finite number within the key's bounds."""
+    """Read a finite number within the key's bounds.
+
+    Raises
+    ------
+    ValueRejected
+        It is no number, or out of bounds.
+    """
     return float(_bounded(_decimal(value, float, key), key))
 
 
 def money(value: object, key: Key) -> Decimal:
-    """Read an exact number within the key's bounds, with at most six decimals."""
+    """Read an exact number within the key's bounds, with at most six decimals.
+
+    Raises
+    ------
+    ValueRejected
+        It is no number, out of bounds, or has more decimals.
+    """
     amount = _bounded(_decimal(value, Decimal, key), key)
     exponent = amount.as_tuple().exponent
-    if isinstance(exponent, int) and -exponent > MOST_DECIMALS:
-        raise ValueError(f"this has {-exponent} decimals; write at most {MOST_DECIMALS}.")
+    if isinstance(exponent, int) and -exponent > MAX_DECIMALS:
+        raise ValueRejected(Message("fault-decimals", count=-exponent, most=MAX_DECIMALS))
     return amount
 
 
 def _decimal(value: object, kind: type, key: Key) -> Decimal:
-    if isinstance(value, str) and kind is float:
-        value = measured(value, key.name) or value
+    if isinstance(value, str):
+        read = measured(value, _name_with_unit(kind, key)) if kind is float else None
+        read = rated(value, key.name) if read is None else read
+        value = value if read is None else read
     if isinstance(value, bool) or not isinstance(value, int | Decimal):
         raise _unfit(value, kind, key)
     return Decimal(value)
 
 
+def _name_with_unit(kind: type, key: Key) -> str:
+    is_time = "_per_" not in key.name and (unit := wanted(kind, key)) in ("hours", "days")
+    return unit if is_time else key.name
+
+
 def _bounded(value: Decimal, key: Key) -> Decimal:
     """Check the value against the metadata's ``at_least``, ``above`` and ``at_most``."""
     if not value.is_finite() or abs(value) > LARGEST_NUMBER:
-        raise ValueError(f"this is {shortened(value)}; write a number up to {LARGEST_NUMBER}.")
+        raise _out_of_bound(value, "finite", LARGEST_NUMBER)
     bounds = key.metadata
     if "above" in bounds and not value > _exact(bounds["above"]):
-        raise ValueError(f"this is {shortened(value)}; it needs to be above {bounds['above']}.")
+        raise _out_of_bound(value, "above", bounds["above"])
     if "at_least" in bounds and not value >= _exact(bounds["at_least"]):
-        raise ValueError(f"this is {shortened(value)}; it needs at least {bounds['at_least']}.")
+        raise _out_of_bound(value, "least", bounds["at_least"])
     if "at_most" in bounds and not value <= _exact(bounds["at_most"]):
-        raise ValueError(f"this is {shortened(value)}; it can be {bounds['at_most']} at most.")
+        raise _out_of_bound(value, "most", bounds["at_most"])
     return value if math.isfinite(value) else Decimal(0)
+
+
+def _out_of_bound(value: Decimal, bound: str, limit: float) -> ValueRejected:
+    whole = int(value) if value.is_finite() and value == value.to_integral_value() else value
+    return ValueRejected(
+        Message("fault-bound", value=number_value(whole), bound=bound, limit=str(limit))
+    )
 
 
 def _exact(bound: object) -> Decimal:
@@ -202,12 +275,18 @@ def _exact(bound: object) -> Decimal:
 
 
 def choice(value: object, options: tuple[str, ...]) -> str:
-    """Read one of a few words."""
+    """Read one of a few words.
+
+    Raises
+    ------
+    ValueRejected
+        It is none of them.
+    """
     if not isinstance(value, str) or value not in options:
-        near = get_close_matches(str(value).casefold(), options, n=1, cutoff=0.7)
-        perhaps = f' Perhaps "{near[0]}" was meant.' if near else ""
         listed = ", ".join(f'"{option}"' for option in options)
-        raise ValueError(f"this is one of {listed}; here stands {described(value)}.{perhaps}")
+        near = nearest(value, options)
+        near["near"] = "guess" if near["guess"] else "none"  # they are listed already
+        raise ValueRejected(Message("fault-choice", options=listed, **found(value), **near))
     return value
 
 

@@ -10,14 +10,14 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
-from typing import Any, Final
+from typing import Final
 
 from ledgerstone.quantities import Length
+from support.documents import Json
 
-Json = dict[str, Any]
 SIZES: Final = ("length", "width", "diameter", "corner_radius")
 _APPLIANCES: Final = ("hob", "sink", "basin", "bowl", "kochfeld", "spüle")
-_MOST_SHARE: Final = 0.05
+_MAX_SHARE: Final = 0.05
 _SEEN_MM: Final = 0.06
 _LONGEST_NAME: Final = 40
 WHICH: Final = (
@@ -141,7 +141,7 @@ def _beside(
 def kept_things(
     sent: Json, parts: list[Part], member: str
 ) -> tuple[list[Kept], list[str], list[str]]:
-    """What became of openings or reliefs of one slab; the names of those lost; what came anew."""
+    """What became of openings or reliefs of one slab; the names of those lost; what came again."""
     things = sent.get(member, [])
     names = thing_names(things, OPENING_WORDS if member == "cutouts" else {})
     place = "centre" if member == "cutouts" else "at"
@@ -164,7 +164,7 @@ def kept_things(
 
 
 def _same(one: Json, other: Json) -> bool:
-    """Whether two things may be one: of a label and a kind, and alike in size."""
+    """Return whether two things may be one: of a label and a kind, and alike in size."""
     alike = one.get("label") == other.get("label") and one["kind"] == other["kind"]
     sizes = [one.get(s) for s in SIZES[:3]], [other.get(s) for s in SIZES[:3]]
     near = all(
@@ -223,7 +223,7 @@ def _opening_liberties(one: Kept) -> Iterator[str]:
         yield "is of another kind"
         return
     for was, now, name in sizes_of(one.was, one.now):
-        if abs(now - was) > (_SEEN_MM if fixed else _MOST_SHARE * was + _SEEN_MM):
+        if abs(now - was) > (_SEEN_MM if fixed else _MAX_SHARE * was + _SEEN_MM):
             yield f"is {now:g} instead of {was:g} mm in {name}"
 
 
@@ -260,9 +260,7 @@ def _slab_liberties(slab: Json, parts: list[Part]) -> Iterator[str]:
     else:
         pairs = [*_reached(was, parts)]
     for before, after, name in pairs:
-        most = (
-            8.0 if fixed and len(parts) > 1 else _SEEN_MM if fixed else _MOST_SHARE * before + 1.0
-        )
+        most = 8.0 if fixed and len(parts) > 1 else _SEEN_MM if fixed else _MAX_SHARE * before + 1.0
         if abs(after - before) > most:
             yield f"is {after:g} instead of {before:g} mm in {name}"
 

@@ -4,10 +4,10 @@ It knows the limits that the workshop publishes and nothing of how a remedy is f
 keeps its size and its turn; it may be set down anywhere on a grid of 20 mm, or hard against what
 limits it, a tap together with its basin; a slab larger than the table may be cut across, an L from
 its inside corner. There is room where every strip is as wide as the workshop's rule asks, joints
-are 100 mm clear of openings, and nothing large lies over the side of a unit that is told.
+are 100 mm clear of openings, and nothing large lies over the side of a unit that is reported.
 
 Openings are taken as their boxes, slabs as rectangles, discs or L's with sharp corners. What it
-finds is room; what it does not find within ``MOST_TRIALS`` placements a cut is called none, so
+finds is room; what it does not find within ``MAX_TRIALS`` placements a cut is called none, so
 that it errs towards none.
 """
 
@@ -16,15 +16,16 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from itertools import product
-from typing import Any, Final
+from typing import Final
 
 import numpy as np
 from numpy.typing import NDArray
 
 from ledgerstone.workshop import Workshop
+from support.documents import Json
 from support.oracles.plans import (
     SIDES,
-    Box,
+    Extent,
     Hole,
     Piece,
     read_hole,
@@ -33,11 +34,10 @@ from support.oracles.plans import (
     ways_to_cut,
 )
 
-Json = dict[str, Any]
-Places = NDArray[np.float64]
+PlacePoints = NDArray[np.float64]
 GRID_MM: Final = 20.0
 JOINT_CLEAR_MM: Final = 100.0
-MOST_TRIALS: Final = 300
+MAX_TRIALS: Final = 300
 _NEAR_MM: Final = 250.0  # a small hole so near to a bowl is its tap
 _SMALL_MM: Final = 60.0
 
@@ -45,12 +45,12 @@ Group = list[Hole]  # a bowl with its taps, or one opening alone
 
 
 def room(order: Json, workshop: Workshop) -> str:
-    """Say why there is no room on some slab of an order; nothing where every slab has room."""
+    """Say why there is no room on some slab of an order; nothing if every slab has room."""
     return next(filter(None, (no_room(slab, workshop) for slab in order["slabs"])), "")
 
 
 def no_room(slab: Json, workshop: Workshop) -> str:
-    """Say why one slab has no room for what it is to hold; nothing where it has."""
+    """Say why one slab has no room for what it is to hold; nothing if it has."""
     whole = read_outline(slab, workshop)
     groups = groups_of([read_hole(cutout, workshop) for cutout in slab.get("cutouts", [])])
     panels = read_panels(slab, whole)
@@ -86,14 +86,14 @@ def _apart_mm(one: Hole, other: Hole) -> float:
 # --- placing --------------------------------------------------------------------------------
 
 
-def _placed(groups: Sequence[Group], pieces: Sequence[Piece], panels: Sequence[Box]) -> bool:
-    """Whether all groups can be placed on the pieces, each in a place of its own."""
+def _placed(groups: Sequence[Group], pieces: Sequence[Piece], panels: Sequence[Extent]) -> bool:
+    """Return whether all groups can be placed on the pieces, each in a place of its own."""
     choices = [_choices(group, pieces, panels) for group in groups]
-    trials = iter(range(MOST_TRIALS))
+    trials = iter(range(MAX_TRIALS))
     return all(len(each) for each in choices) and _fits(groups, choices, trials)
 
 
-def _fits(groups: Sequence[Group], choices: list[Places], trials: Iterable[int]) -> bool:
+def _fits(groups: Sequence[Group], choices: list[PlacePoints], trials: Iterable[int]) -> bool:
     if not groups:
         return True
     for place, _ in zip(choices[0], trials, strict=False):
@@ -106,7 +106,9 @@ def _fits(groups: Sequence[Group], choices: list[Places], trials: Iterable[int])
     return False
 
 
-def _clear(group: Group, place: Places, other: Group, choices: Places) -> NDArray[np.bool_]:
+def _clear(
+    group: Group, place: PlacePoints, other: Group, choices: PlacePoints
+) -> NDArray[np.bool_]:
     """Which places of another group, shape ``(n, holes, 4)``, are clear of one where it was put."""
     good = np.ones(len(choices), bool)
     for hole, here in zip(group, place, strict=True):
@@ -118,7 +120,7 @@ def _clear(group: Group, place: Places, other: Group, choices: Places) -> NDArra
     return good
 
 
-def _choices(group: Group, pieces: Sequence[Piece], panels: Sequence[Box]) -> Places:
+def _choices(group: Group, pieces: Sequence[Piece], panels: Sequence[Extent]) -> PlacePoints:
     """Every place of a group on a grid where the slab lets it be, shape ``(n, holes, 4)``."""
     found = np.empty((0, len(group), 4))
     for arranged in _arrangements(group):
@@ -135,7 +137,7 @@ def _choices(group: Group, pieces: Sequence[Piece], panels: Sequence[Box]) -> Pl
     return found
 
 
-def _moves(hole: Hole, piece: Piece) -> Places:
+def _moves(hole: Hole, piece: Piece) -> PlacePoints:
     steps = []
     for axis in (0, 1):
         own, low, high = hole.box[axis], piece.box[axis], piece.box[axis + 2]
@@ -152,7 +154,9 @@ def _clear_of_side(hole: Hole, piece: Piece, side: str) -> float:
     return JOINT_CLEAR_MM if side in piece.joints else hole.clear_mm
 
 
-def _allowed(hole: Hole, places: Places, piece: Piece, panels: Sequence[Box]) -> NDArray[np.bool_]:
+def _allowed(
+    hole: Hole, places: PlacePoints, piece: Piece, panels: Sequence[Extent]
+) -> NDArray[np.bool_]:
     """Where a hole keeps its strip from every side, notch and joint, and is clear of panels."""
     good = np.ones(len(places), bool)
     for k, side in enumerate(SIDES):
@@ -171,7 +175,7 @@ def _allowed(hole: Hole, places: Places, piece: Piece, panels: Sequence[Box]) ->
     return good
 
 
-def _meets(places: Places, box: Box, within_mm: float) -> NDArray[np.bool_]:
+def _meets(places: PlacePoints, box: Extent, within_mm: float) -> NDArray[np.bool_]:
     """Which boxes come nearer to another than so far along both axes."""
     x = (places[:, 0] < box[2] + within_mm) & (places[:, 2] > box[0] - within_mm)
     y = (places[:, 1] < box[3] + within_mm) & (places[:, 3] > box[1] - within_mm)

@@ -6,15 +6,15 @@ import math
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from itertools import pairwise, product
-from typing import Any, Final
+from typing import Final
 
 import numpy as np
 
 from ledgerstone.quantities import Length
 from ledgerstone.workshop import Workshop
+from support.documents import Json
 
-Json = dict[str, Any]
-Box = tuple[float, float, float, float]  # left, front, right, back
+Extent = tuple[float, float, float, float]  # left, front, right, back
 SIDES: Final = ("left", "front", "right", "back")
 _JOINTS_EVERY_MM: Final = 50.0
 _SHORTEST_PIECE_MM: Final = 300.0
@@ -25,8 +25,8 @@ _PANEL_MM: Final = 18.0
 class Piece:
     """A rectangle, a disc in its box, or an L: its box less a notch; and which sides are joints."""
 
-    box: Box
-    notch: Box | None = None
+    box: Extent
+    notch: Extent | None = None
     disc: bool = False
     joints: frozenset[str] = frozenset()
 
@@ -35,7 +35,7 @@ class Piece:
 class Hole:
     """One opening as asked for, the strip that it needs, and the side that it is open to."""
 
-    box: Box
+    box: Extent
     clear_mm: float
     open_to: str | None = None
 
@@ -103,7 +103,7 @@ def read_hole(cutout: Json, workshop: Workshop) -> Hole:
     return Hole(box, next(fits, 0.0), cutout.get("open_to"))
 
 
-def read_panels(slab: Json, whole: Piece) -> list[Box]:
+def read_panels(slab: Json, whole: Piece) -> list[Extent]:
     """Side panels of units, where the order says which is a basin's or a hob's."""
     rests = slab.get("rests", {})
     units = rests.get("units", [])

@@ -12,9 +12,9 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.wording import cut_short
 from support.contexts import context_of
+from support.documents import Json
 from support.oracles.patched_orders import liberties
 from support.reading import faults
-from support.strategies.plans import Json
 from support.written import write_fixes, write_remedies
 
 

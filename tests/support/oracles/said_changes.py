@@ -13,9 +13,9 @@ from datetime import date
 from typing import Any, Final
 
 from ledgerstone.errors import QuantityError
+from support.documents import Json
 from support.oracles.patched_orders import (
     WHICH,
-    Json,
     Kept,
     Part,
     cast_outline,
@@ -87,7 +87,7 @@ def _left_out(name: str, says: Sequence[str], text: str) -> bool:
 def _moves_unsaid(
     moves: list[Move], says: Sequence[str], near_mm: float, seen_mm: float
 ) -> Iterator[str]:
-    """Each movement is said once, and none is said that was not made."""
+    """Each movement is stated once, and none is stated that was not made."""
     names = {name for name, _, _ in moves}
     said = _said_moves(says, names)
     left = [m for m in said if m[0] in names or not re.search(r"\blegs?$", m[0])]  # of a piece
@@ -108,7 +108,7 @@ def _said_moves(says: Sequence[str], names: set[str]) -> Iterator[Move]:
 
 
 def _legs_moved(slab: Json, parts: list[Part], text: str) -> list[Move]:
-    """How far each leg moved, unless they are said by where they stand."""
+    """How far each leg moved, unless they are stated by where they stand."""
     was, now = (one.get("rests", {}) for one in (slab, parts[0].slab))
     same = len(parts) == 1 and was.get("kind") == now.get("kind") == "legs"
     if not same or len(was["at"]) != len(now["at"]) or "Stand the legs of" in text:
@@ -177,7 +177,7 @@ def _thing_unsaid(kept: Kept, text: str) -> Iterator[str]:
 
 
 def _members_unsaid(slab: Json, parts: list[Part], name: str, says: Sequence[str]) -> Iterator[str]:
-    """Members of a slab beside its openings: each that changed is said of it, or of its piece."""
+    """Members of a slab beside its openings: each that changed is stated of it, or of its piece."""
     text = " ".join(says)
     if f"{name} a plain slab" in text:
         return
@@ -194,7 +194,7 @@ def _members_unsaid(slab: Json, parts: list[Part], name: str, says: Sequence[str
 
 
 def _like(was: Any, now: Any) -> bool:  # noqa: ANN401  JSON
-    """Whether two members are the same, lengths in whatever unit."""
+    """Return whether two members are the same, lengths in whatever unit."""
     if isinstance(was, dict) and isinstance(now, dict):
         return set(was) == set(now) and all(_like(was[k], now[k]) for k in was)
     if isinstance(was, list) and isinstance(now, list):

@@ -1,8 +1,8 @@
 """A gallery of awkward orders, each understood and each at some edge of what the code expects."""
 
-from typing import Any, Final
+from typing import Final
 
-Json = dict[str, Any]
+from support.documents import Json
 
 
 def _slab(outline: Json, *cutouts: Json, **more: object) -> Json:

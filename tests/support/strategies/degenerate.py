@@ -9,11 +9,14 @@ from datetime import timedelta
 from typing import Final
 
 from hypothesis import strategies as st
+from hypothesis.strategies import DrawFn
 
-from ledgerstone.quantities import Unit
+from ledgerstone.quantities import UnitName
+from ledgerstone.surfaces import SURFACES
+from support.documents import Json
 from support.strategies.degenerate_rings import rings
 from support.strategies.orders import POSTCODES, SEALERS, SHADES, TODAY
-from support.strategies.plans import UNITS, Draw, Json, points_of, sides_of, written
+from support.strategies.plans import UNITS, points_of, sides_of, written
 
 # Bounds of the contract, of the demonstration workshop and of what can be concrete at all, in mm,
 # each met, missed by a hair and passed by one; then usual ones, and what no bound stops.
@@ -29,7 +32,7 @@ INCH: Final = 25.4
 
 
 @st.composite
-def lengths(draw: Draw, usual: Sequence[float], *, refused: bool) -> str | int | float:
+def lengths(draw: DrawFn, usual: Sequence[float], *, refused: bool) -> str | int | float:
     """A length of a list: in any unit, seldom 25 times off or refused."""
     mm = float(draw(st.sampled_from(usual)))
     off = draw(st.integers(0, 99))
@@ -39,7 +42,7 @@ def lengths(draw: Draw, usual: Sequence[float], *, refused: bool) -> str | int |
         mm = round(mm * INCH, 3)
     elif off == 72:
         mm = round(mm / INCH, 3)
-    unit: Unit | None = draw(st.sampled_from(UNITS))
+    unit: UnitName | None = draw(st.sampled_from(UNITS))
     return written(mm, unit) if unit in (None, "mm", "cm", "m") else written(round(mm, 1), unit)
 
 
@@ -47,7 +50,7 @@ def lengths(draw: Draw, usual: Sequence[float], *, refused: bool) -> str | int |
 
 
 @st.composite
-def outlines(draw: Draw, sizes: Sequence[float], *, refused: bool) -> Json:
+def outlines(draw: DrawFn, sizes: Sequence[float], *, refused: bool) -> Json:
     """An outline of any kind, of sizes from a list."""
     kind = draw(st.sampled_from(("rectangle", "rectangle", "l-shape", "round", "polygon")))
     size = lengths(sizes, refused=refused)
@@ -73,7 +76,7 @@ def outlines(draw: Draw, sizes: Sequence[float], *, refused: bool) -> Json:
 
 
 @st.composite
-def usual_outlines(draw: Draw) -> Json:
+def usual_outlines(draw: DrawFn) -> Json:
     """An outline of a size that is often asked for, so that what is odd lies elsewhere."""
     length, width = draw(st.sampled_from(((1450, 560), ("0.9 m", 500), (2000, "24 in"))))
     outline: Json = {"kind": "rectangle", "length": length, "width": width}
@@ -84,7 +87,7 @@ def usual_outlines(draw: Draw) -> Json:
 
 
 @st.composite
-def cutouts(draw: Draw, sides: list[str], *, refused: bool) -> Json:
+def cutouts(draw: DrawFn, sides: list[str], *, refused: bool) -> Json:
     """An opening of any kind and size, anywhere."""
     kind = draw(st.sampled_from(("circle", "rectangle", "slot", "polygon")))
     size, place = lengths(OPENING, refused=refused), lengths(PLACES, refused=False)
@@ -112,7 +115,7 @@ def cutouts(draw: Draw, sides: list[str], *, refused: bool) -> Json:
 
 
 @st.composite
-def reliefs(draw: Draw, *, refused: bool) -> Json:
+def reliefs(draw: DrawFn, *, refused: bool) -> Json:
     """A drainer, a recess or a rebate of any size and depth, anywhere."""
     kind, place = (
         draw(st.sampled_from(("drainer", "recess", "rebate"))),
@@ -131,7 +134,7 @@ def reliefs(draw: Draw, *, refused: bool) -> Json:
 
 
 @st.composite
-def edges(draw: Draw, sides: list[str], *, refused: bool) -> Json:
+def edges(draw: DrawFn, sides: list[str], *, refused: bool) -> Json:
     """Edges of some sides, with a size, a drip or a drop of any amount."""
     small, made = lengths(SMALL[1:], refused=refused), {}
     for side in draw(st.lists(st.sampled_from(sides), unique=True, max_size=3)):
@@ -147,7 +150,7 @@ def edges(draw: Draw, sides: list[str], *, refused: bool) -> Json:
 
 
 @st.composite
-def rests(draw: Draw, sides: list[str], *, refused: bool) -> Json:
+def rests(draw: DrawFn, sides: list[str], *, refused: bool) -> Json:
     """What carries a slab, of next to nothing or far too much, anywhere."""
     kind = draw(st.sampled_from(("units", "frame", "ends", "legs", "ledges", "pedestal", "full")))
     small = lengths(SMALL[1:], refused=refused)
@@ -187,7 +190,7 @@ def rests(draw: Draw, sides: list[str], *, refused: bool) -> Json:
 
 
 @st.composite
-def slabs(draw: Draw, *, refused: bool) -> Json:
+def slabs(draw: DrawFn, *, refused: bool) -> Json:
     """One slab: usual in most, and out of the way in some of what it has."""
     usual, thin = draw(st.integers(0, 2)) > 0, draw(st.integers(0, 3)) == 0
     outline = draw(usual_outlines() if usual else outlines(PLAN, refused=refused))
@@ -218,7 +221,7 @@ _WORDS: Final[dict[str, st.SearchStrategy[object]]] = {
     "size_from": st.sampled_from(("finished", "between-walls", "over-units", "template-to-follow")),
     "shade": st.sampled_from(({"name": SHADES[0]}, {"match": "#000000"}, {"match": "#ffffff"})),
     "finish": st.fixed_dictionaries(
-        {"surface": st.sampled_from(("as-cast", "honed", "polished"))},
+        {"surface": st.sampled_from(tuple(SURFACES))},
         optional={"sealer": st.sampled_from(SEALERS)},
     ),
     "place": st.sampled_from(("indoors", "wet-room", "outdoors")),
@@ -226,7 +229,7 @@ _WORDS: Final[dict[str, st.SearchStrategy[object]]] = {
 
 
 @st.composite
-def deliveries(draw: Draw, *, refused: bool) -> Json:
+def deliveries(draw: DrawFn, *, refused: bool) -> Json:
     """A delivery, its way in of next to nothing or wide open."""
     small = lengths((0.001, 1, 600, 762, 20_000), refused=refused)
     lift = dict.fromkeys(("width", "depth", "height", "door"), small)
@@ -247,7 +250,7 @@ def deliveries(draw: Draw, *, refused: bool) -> Json:
 
 
 @st.composite
-def degenerate_orders(draw: Draw) -> Json:
+def degenerate_orders(draw: DrawFn) -> Json:
     """A whole order at the edges of the contract; one in eight with numbers that are refused."""
     refused = draw(st.integers(0, 7)) == 0
     count = draw(st.sampled_from((1, 1, 1, 1, 2, 3, 8)))

@@ -4,18 +4,17 @@ import math
 from collections.abc import Sequence
 
 from hypothesis import strategies as st
+from hypothesis.strategies import DrawFn
 
-from support.strategies.plans import Draw
-
-Ring = list[tuple[float, float]]
+RingPoints = list[tuple[float, float]]
 
 
 @st.composite
-def rings(draw: Draw, long_mm: float, wide_mm: float) -> Ring:
+def rings(draw: DrawFn, long_mm: float, wide_mm: float) -> RingPoints:
     """A ring of points that is no ordinary polygon, in a box of about that size."""
     a, b = long_mm, wide_mm
     tiny = draw(st.sampled_from((0.0, 0.0004, 0.001, 0.003, 0.9, 1.0, 1.1, 5.0, 10.0, 40.0)))
-    kinds: dict[str, Ring] = {
+    kinds: dict[str, RingPoints] = {
         "needle": [(0, 0), (a, 0), (a / 2, max(tiny, 0.003))],
         "long wedge": [(0, 0), (a, 0), (a, a * math.tan(math.radians(4.9 + tiny)))],
         "sloping needle": [(0, 0), (a, b), (a - 0.7 * tiny, b + 0.7 * tiny)],
@@ -41,19 +40,19 @@ def _steps(long_mm: float, count: int) -> list[float]:
     return [long_mm * (i // 2) / (count // 2) for i in range(count)]
 
 
-def _spiral(across_mm: float, count: int) -> Ring:
+def _spiral(across_mm: float, count: int) -> RingPoints:
     """A band that winds round its middle."""
     out = [(0.1 + 0.4 * i / count, 0.5 * i) for i in range(count)]
     both = out + [(share + 0.09, turn) for share, turn in reversed(out)]
     return _polar(across_mm, both)
 
 
-def _star(across_mm: float, count: int) -> Ring:
+def _star(across_mm: float, count: int) -> RingPoints:
     spikes = [(0.5 if i % 2 else 0.35, 2 * math.pi * i / count) for i in range(count)]
     return _polar(across_mm, spikes)
 
 
-def _polar(across_mm: float, places: Sequence[tuple[float, float]]) -> Ring:
+def _polar(across_mm: float, places: Sequence[tuple[float, float]]) -> RingPoints:
     half = across_mm / 2
     return [
         (

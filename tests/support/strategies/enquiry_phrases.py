@@ -29,7 +29,7 @@ Say = Callable[[float], str]
 
 
 def ways_of_units(rng: Random) -> tuple[str, Say, float]:
-    """Give a name, how a size is written, and the step, mm, of sizes that it can say."""
+    """Return a name, how a size is written, and the step, mm, of sizes that it can say."""
     way = rng.choice(("bare", "mm", " mm", "cm", " cm", "cm,", "in", '"', "inches", "m"))
     if way == "bare":
         return way, lambda mm: f"{mm:g}", 5.0

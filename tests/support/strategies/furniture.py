@@ -5,9 +5,9 @@ Sizes of cut-outs are those of appliances' sheets and of cabinet makers: common 
 
 from dataclasses import dataclass
 from random import Random
-from typing import Any, Final
+from typing import Final
 
-Json = dict[str, Any]
+from support.documents import Json
 
 
 @dataclass(frozen=True, slots=True)

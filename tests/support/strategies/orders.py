@@ -11,14 +11,15 @@ from typing import Any, Final
 
 from hypothesis import HealthCheck, settings
 from hypothesis import strategies as st
+from hypothesis.strategies import DrawFn
 
 from ledgerstone.json_types import JSON
-from ledgerstone.quantities import Unit
+from ledgerstone.quantities import UnitName
+from ledgerstone.surfaces import SURFACES
+from support.documents import Json
 from support.strategies.plans import (
     BOX_SIDES,
     UNITS,
-    Draw,
-    Json,
     cutouts,
     maybe,
     outlines,
@@ -31,7 +32,7 @@ from support.strategies.plans import (
 from support.strategies.tripping_orders import TRIPS
 
 TODAY: Final = date(2026, 11, 25)
-_METRIC: Final[tuple[Unit | None, ...]] = (None, "mm", "cm", "m")
+_METRIC: Final[tuple[UnitName | None, ...]] = (None, "mm", "cm", "m")
 _COUNTS: Final = frozenset(("quantity", "grooves", "turn_degrees"))
 _NOT_IN_PLAN: Final = frozenset(("thickness", "depth", "size", "corner_radius"))
 SHADES: Final = ("graphite", "chalk", "tarn slate", "fell clay", "lichen")
@@ -58,7 +59,7 @@ brief = settings(max_examples=cases(10), deadline=None, suppress_health_check=_q
 
 
 @st.composite
-def edges(draw: Draw, unit: Unit | None, sides: list[str]) -> Json:
+def edges(draw: DrawFn, unit: UnitName | None, sides: list[str]) -> Json:
     """Edges of some of the sides."""
     made: Json = {}
     for side in draw(st.lists(st.sampled_from(sides), unique=True, max_size=4)):
@@ -75,7 +76,7 @@ def edges(draw: Draw, unit: Unit | None, sides: list[str]) -> Json:
 
 
 @st.composite
-def rests(draw: Draw, unit: Unit | None, length: int, width: int, sides: list[str]) -> Json:
+def rests(draw: DrawFn, unit: UnitName | None, length: int, width: int, sides: list[str]) -> Json:
     """What carries a slab: each of the seven kinds."""
     kind = draw(st.sampled_from(("units", "frame", "ends", "legs", "ledges", "pedestal", "full")))
     rest: Json = {"kind": kind}
@@ -120,7 +121,7 @@ def _cells(length: int, width: int, n: int) -> list[tuple[int, int, int, int]]:
 
 
 @st.composite
-def slabs(draw: Draw, *, modest: bool = False) -> Json:
+def slabs(draw: DrawFn, *, modest: bool = False) -> Json:
     """One slab, spoken in one unit."""
     unit = draw(st.sampled_from(UNITS))
     length = draw(st.integers(400, 2400) if modest else st.integers(60, 4000))
@@ -152,7 +153,7 @@ def slabs(draw: Draw, *, modest: bool = False) -> Json:
         finish=st.fixed_dictionaries(
             {},
             optional={
-                "surface": st.sampled_from(("as-cast", "honed", "polished")),
+                "surface": st.sampled_from(tuple(SURFACES)),
                 "sealer": st.sampled_from(SEALERS),
             },
         ),
@@ -162,7 +163,7 @@ def slabs(draw: Draw, *, modest: bool = False) -> Json:
 
 
 @st.composite
-def deliveries(draw: Draw) -> Json:
+def deliveries(draw: DrawFn) -> Json:
     """A delivery of any kind, with any part of what is known of the way in."""
     unit = draw(st.sampled_from(UNITS))
     wide = st.integers(600, 1400).map(lambda mm: written(mm, unit))
@@ -184,7 +185,7 @@ def deliveries(draw: Draw) -> Json:
 
 
 @st.composite
-def joins(draw: Draw, made: list[Json]) -> Json:
+def joins(draw: DrawFn, made: list[Json]) -> Json:
     """Which side of which slab meets which."""
     ends = []
     for _ in range(2):
@@ -194,7 +195,7 @@ def joins(draw: Draw, made: list[Json]) -> Json:
 
 
 @st.composite
-def orders(draw: Draw, *, modest: bool = False) -> Json:
+def orders(draw: DrawFn, *, modest: bool = False) -> Json:
     """A whole order, anything that the contract knows."""
     most = draw(st.sampled_from((1, 1, 2, 3, 8)))
     kinds = slabs(modest=True) if modest else slabs(modest=True) | slabs() | slabs()
@@ -226,7 +227,7 @@ def modest_orders() -> st.SearchStrategy[Json]:
 
 
 @st.composite
-def aimed_orders(draw: Draw, name: str) -> Json:
+def aimed_orders(draw: DrawFn, name: str) -> Json:
     """The order that trips one check, varied: in another unit, of another size, among others."""
     order: Json = copy.deepcopy(TRIPS[name][1])
     scale = draw(st.sampled_from((1.0, 1.0, 0.97, 1.04)))
@@ -246,7 +247,7 @@ def aimed_orders(draw: Draw, name: str) -> Json:
     return order
 
 
-def _varied(part: JSON, scale: float, unit: Unit | None, key: str = "") -> JSON:
+def _varied(part: JSON, scale: float, unit: UnitName | None, key: str = "") -> JSON:
     """Lengths in plan at a scale, in a unit; what was written with a unit stays as it is."""
     if isinstance(part, dict):
         return {name: _varied(value, scale, unit, name) for name, value in part.items()}

@@ -3,11 +3,9 @@
 from __future__ import annotations
 
 import random
-from typing import Any
 
+from support.documents import Json
 from support.slabs import box, cut, hole, slab_json
-
-Json = dict[str, Any]
 
 
 def ordinary_slab(seed: int) -> Json:

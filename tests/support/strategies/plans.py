@@ -5,20 +5,19 @@ from fractions import Fraction
 from typing import Any, Final
 
 from hypothesis import strategies as st
+from hypothesis.strategies import DrawFn
 
-from ledgerstone.quantities import Unit
+from ledgerstone.quantities import UnitName
+from support.documents import Json
 
-Json = dict[str, Any]
-Draw = st.DrawFn
-
-UNITS: Final[tuple[Unit | None, ...]] = (None, "mm", "cm", "m", "in", "ft")
+UNITS: Final[tuple[UnitName | None, ...]] = (None, "mm", "cm", "m", "in", "ft")
 BOX_SIDES: Final = ("front", "right", "back", "left")
 
 
 # --- lengths --------------------------------------------------------------------------------
 
 
-def written(mm: float, unit: Unit | None) -> str | int | float:
+def written(mm: float, unit: UnitName | None) -> str | int | float:
     """Write a length on the wire; inches and feet go to the nearest sixteenth of an inch."""
     if unit is None:
         return int(mm) if float(mm).is_integer() else mm
@@ -32,7 +31,7 @@ def _decimal(amount: Fraction) -> str:
     return f"{float(amount):.6f}".rstrip("0").rstrip(".") or "0"
 
 
-def _imperial(mm: float, unit: Unit) -> str:
+def _imperial(mm: float, unit: UnitName) -> str:
     sixteenths = round(abs(mm) / 25.4 * 16)
     sign = "-" if mm < 0 and sixteenths else ""
     feet, inches = divmod(Fraction(sixteenths, 16), 12) if unit == "ft" else (0, None)
@@ -42,17 +41,17 @@ def _imperial(mm: float, unit: Unit) -> str:
     return f"{sign}{feet} ft {words} in" if feet else f"{sign}{words} in"
 
 
-def points_of(ring: list[tuple[float, float]], unit: Unit | None) -> list[Json]:
+def points_of(ring: list[tuple[float, float]], unit: UnitName | None) -> list[Json]:
     """Write a ring of points on the wire."""
     return [point_of(x, y, unit) for x, y in ring]
 
 
-def point_of(x: float, y: float, unit: Unit | None) -> Json:
+def point_of(x: float, y: float, unit: UnitName | None) -> Json:
     """Write one place on the wire."""
     return {"x": written(x, unit), "y": written(y, unit)}
 
 
-def maybe(draw: Draw, document: Json, **members: st.SearchStrategy[Any]) -> Json:
+def maybe(draw: DrawFn, document: Json, **members: st.SearchStrategy[Any]) -> Json:
     """Add each member to a document, or leave it out."""
     for name, values in members.items():
         if draw(st.booleans()):
@@ -64,7 +63,7 @@ def maybe(draw: Draw, document: Json, **members: st.SearchStrategy[Any]) -> Json
 
 
 @st.composite
-def rings(draw: Draw, largest_mm: int) -> list[tuple[float, float]]:
+def rings(draw: DrawFn, largest_mm: int) -> list[tuple[float, float]]:
     """A ring that does not cross itself: its points stand round a centre, either way round."""
     n = draw(st.integers(3, 9))
     radii = [draw(st.integers(largest_mm // 4, largest_mm // 2)) for _ in range(n)]
@@ -90,7 +89,7 @@ FAMILIAR_RINGS: Final[dict[str, list[tuple[float, float]]]] = {
 
 
 @st.composite
-def rectangles(draw: Draw, unit: Unit | None, length: int, width: int) -> Json:
+def rectangles(draw: DrawFn, unit: UnitName | None, length: int, width: int) -> Json:
     """A rectangle, some with rounded corners: all alike, or by corner."""
     outline: Json = {
         "kind": "rectangle",
@@ -100,7 +99,7 @@ def rectangles(draw: Draw, unit: Unit | None, length: int, width: int) -> Json:
     return _rounded(draw, outline, min(length, width) // 2 - 10, unit)
 
 
-def _rounded(draw: Draw, outline: Json, most_mm: int, unit: Unit | None) -> Json:
+def _rounded(draw: DrawFn, outline: Json, most_mm: int, unit: UnitName | None) -> Json:
     radius = st.integers(0, max(0, most_mm)).map(lambda mm: written(mm, unit))
     corners = st.sampled_from(("front-left", "front-right", "back-right", "back-left"))
     how = draw(st.sampled_from(("sharp", "sharp", "one", "by corner")))
@@ -112,7 +111,7 @@ def _rounded(draw: Draw, outline: Json, most_mm: int, unit: Unit | None) -> Json
 
 
 @st.composite
-def l_shapes(draw: Draw, unit: Unit | None, length: int, width: int) -> Json:
+def l_shapes(draw: DrawFn, unit: UnitName | None, length: int, width: int) -> Json:
     """An L: the notch at any corner, either leg from stout to slim."""
     notch_length = draw(st.integers(30, length - 40))
     notch_width = draw(st.integers(30, width - 40))
@@ -132,7 +131,7 @@ def l_shapes(draw: Draw, unit: Unit | None, length: int, width: int) -> Json:
 
 
 @st.composite
-def polygons(draw: Draw, unit: Unit | None, largest_mm: int) -> Json:
+def polygons(draw: DrawFn, unit: UnitName | None, largest_mm: int) -> Json:
     """A polygon: any ring, or a familiar one, which may have rounded corners."""
     if draw(st.booleans()):
         return {"kind": "polygon", "points": points_of(draw(rings(largest_mm)), unit)}
@@ -142,7 +141,7 @@ def polygons(draw: Draw, unit: Unit | None, largest_mm: int) -> Json:
 
 
 @st.composite
-def outlines(draw: Draw, unit: Unit | None, length: int, width: int) -> Json:
+def outlines(draw: DrawFn, unit: UnitName | None, length: int, width: int) -> Json:
     """An outline of any kind, within a box of that length and width."""
     kind = draw(st.sampled_from(("rectangle", "rectangle", "l-shape", "round", "polygon")))
     if kind == "rectangle":
@@ -168,7 +167,7 @@ def sides_of(outline: Json) -> list[str]:
 
 @st.composite
 def cutouts(
-    draw: Draw, unit: Unit | None, box: tuple[int, int, int, int], sides: list[str]
+    draw: DrawFn, unit: UnitName | None, box: tuple[int, int, int, int], sides: list[str]
 ) -> Json:
     """An opening of any kind whose own size and centre lie in a box ``(x, y, length, width)``."""
     x0, y0, wide, deep = box
@@ -204,7 +203,7 @@ def cutouts(
 
 @st.composite
 def reliefs(
-    draw: Draw, unit: Unit | None, length: int, width: int, *, modest: bool = False
+    draw: DrawFn, unit: UnitName | None, length: int, width: int, *, modest: bool = False
 ) -> Json:
     """A drainer, a recess or a rebate; a modest one lies on its slab, or nearly."""
     kind = draw(st.sampled_from(("drainer", "recess", "rebate")))

@@ -5,21 +5,21 @@ from datetime import date, time, timedelta
 from typing import Final
 
 from hypothesis import strategies as st
+from hypothesis.strategies import DrawFn
 
 from ledgerstone.message import Message
 from ledgerstone.schedule import Booking
-from ledgerstone.schedule.booking import Holds
+from ledgerstone.schedule.booking import BookedResource
 from ledgerstone.work import Machine, Operation, Stage
 from ledgerstone.workshop import Workshop
 
-Draw = st.DrawFn
 WORK_STAGES: Final[tuple[Stage, ...]] = ("mould", "cast", "finish", "seal", "pack")
 HOURS: Final = st.sampled_from((0.0, 0.2, 0.75, 3.4, 7.0, 14.0)) | st.floats(0, 40)
 MACHINES: Final[dict[Stage, Machine]] = {"cast": "mixer", "finish": "polisher"}
 
 
 @st.composite
-def operation_lists(draw: Draw) -> tuple[Operation, ...]:
+def operation_lists(draw: DrawFn) -> tuple[Operation, ...]:
     """The steps of an order of up to three slabs: equal pieces, moulds, machines, sizes, waits."""
     steps = [Operation(Message("set-up"), "mould", None, draw(HOURS))]
     for slab in range(draw(st.integers(1, 3))):
@@ -29,7 +29,7 @@ def operation_lists(draw: Draw) -> tuple[Operation, ...]:
 
 
 @st.composite
-def slab_steps(draw: Draw, slab: int, pieces: int, moulds: int) -> list[Operation]:
+def slab_steps(draw: DrawFn, slab: int, pieces: int, moulds: int) -> list[Operation]:
     """The steps of one slab: turned out of its mould first, then finished, coated and packed."""
     waits = {"cast": draw(st.integers(0, 14)), "seal": draw(st.integers(0, 4))}
     age, days = 24.0 * draw(st.sampled_from((0, 7, 14, 28))), draw(st.integers(0, 3))
@@ -79,17 +79,17 @@ times: Final = st.integers(0, 24 * 60 - 1).map(lambda m: time(*divmod(m, 60)))
 
 
 @st.composite
-def bookings(draw: Draw) -> Booking:
+def bookings(draw: DrawFn) -> Booking:
     """Time that is taken already: of people or of a table, whole days or hours of them."""
     first = draw(days_of_two_years)
     last = first + timedelta(days=draw(st.integers(0, 40)))
-    holds: Holds = draw(st.sampled_from(("people", "table", "both")))
+    holds: BookedResource = draw(st.sampled_from(("people", "table", "both")))
     starts, ends = draw(times), draw(st.none() | times)
     return Booking(first, last, "taken", holds, starts, ends)
 
 
 @st.composite
-def calendars_of(draw: Draw, workshop: Workshop) -> Workshop:
+def calendars_of(draw: DrawFn, workshop: Workshop) -> Workshop:
     """The workshop with other working hours, weekdays, hands, machines, tables and warmth."""
     week = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
     bench = replace(

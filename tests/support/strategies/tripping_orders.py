@@ -1,10 +1,10 @@
 """For every check an order that trips it, a hair past its limit where it has one."""
 
-from typing import Any, Final
+from typing import Final
 
+from support.documents import Json
 from support.slabs import box, cut, hole, slab_json
 
-Json = dict[str, Any]
 FITTED: Final = {"kind": "fitted", "postcode": "HR9 7XX"}
 PALLET: Final = {"kind": "pallet", "postcode": "HR9 7XX"}
 BED: Final = {"kind": "full"}
@@ -14,6 +14,11 @@ LIFT: Final = {"width": 1100, "depth": 1400, "height": 2200, "door": 800, "rated
 def plain(length: object = 1400, width: object = 600, *cutouts: Json, **more: object) -> Json:
     """Write a slab 40 mm thick that is bedded all over."""
     return slab_json(box(length, width), *cutouts, **({"rests": BED} | more))
+
+
+def untold(slab: Json) -> Json:
+    """Leave a slab's thickness to the workshop."""
+    return {key: value for key, value in slab.items() if key != "thickness"}
 
 
 def of(*slabs: Json, **more: object) -> Json:
@@ -58,6 +63,8 @@ TRIPS: Final[dict[str, tuple[str, Json]]] = {
     "too-thin": ("usual", of(plain(thickness="24.8 mm"))),
     "too-thick": ("usual", of(plain(thickness="2 3/8 in"))),
     "odd-thickness": ("usual", of(plain(thickness=35))),
+    "thickness-taken": ("usual", of(untold(plain()))),
+    "left-to-us": ("usual", of(slab_json(box(1400, 600), rests=BED))),
     "sliver": ("usual", of(plain(900, "59.7 mm"))),
     "cutout-off-slab": ("usual", of(plain(1400, 600, hole(200, 1330, 300)))),
     "cutouts-overlap": (

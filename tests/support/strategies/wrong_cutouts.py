@@ -1,23 +1,23 @@
 """Openings as people write them down: furniture with a rough size, at a rough place."""
 
 from random import Random
-from typing import Any, Final
+from typing import Final
 
+from support.documents import Json
 from support.strategies.furniture import POSTS, TAP, Item
 from support.strategies.wrong_measures import Speaker, Spot, roughly
 
-Json = dict[str, Any]
-LEAST_MM: Final = 5.0  # smaller openings are not understood
+MIN_MM: Final = 5.0  # smaller openings are not understood
 
 
 def cutout(rng: Random, say: Speaker, item: Item, spot: Spot, sides: list[str]) -> Json:
     """One opening as a customer writes it: its size, its place and what they call it."""
     written: Json = {"kind": item.kind, "centre": say.place(spot.x, spot.y)}
     if item.kind == "circle":
-        written["diameter"] = say.say(max(spot.length, LEAST_MM))
+        written["diameter"] = say.say(max(spot.length, MIN_MM))
     else:
         written["length"], written["width"] = (
-            say.say(max(s, LEAST_MM)) for s in (spot.length, spot.width)
+            say.say(max(s, MIN_MM)) for s in (spot.length, spot.width)
         )
     if item in POSTS and rng.random() < 0.6:
         written["open_to"] = "back" if "back" in sides else sides[0]

@@ -2,27 +2,27 @@
 
 from dataclasses import dataclass
 from random import Random
-from typing import Any, Final
+from typing import Final
 
-from ledgerstone.quantities import Unit
+from ledgerstone.quantities import UnitName
+from support.documents import Json
 from support.strategies.plans import written
 
-Json = dict[str, Any]
-Said = str | int | float
+WrittenLength = str | int | float
 _MM_PER: Final[dict[str, float]] = {"cm": 10.0, "in": 25.4}
 _FARTHEST_MM: Final = 19_900.0
-_MIXED: Final[tuple[Unit | None, ...]] = (None, "mm", "cm", "m", "in", "ft")
+_MIXED: Final[tuple[UnitName | None, ...]] = (None, "mm", "cm", "m", "in", "ft")
 
 
 @dataclass(frozen=True, slots=True)
 class Speaker:
-    """Somebody who says lengths: in one unit, or in any that comes to mind."""
+    """Someone who says lengths: in one unit, or in any that comes to mind."""
 
     rng: Random
-    unit: Unit | None
+    unit: UnitName | None
     mixed: bool = False
 
-    def say(self, mm: float) -> Said:
+    def say(self, mm: float) -> WrittenLength:
         """Write a length, to the nearest millimetre."""
         unit = self.rng.choice(_MIXED) if self.mixed else self.unit
         return written(round(mm), unit)
@@ -34,8 +34,8 @@ class Speaker:
 
 
 def a_speaker(rng: Random) -> Speaker:
-    """Somebody who speaks millimetres mostly, or another unit, or all of them in one order."""
-    unit: Unit | None = rng.choices((None, "mm", "cm", "m", "in", "ft"), (6, 2, 2, 1, 3, 1))[0]
+    """Someone who speaks millimetres mostly, or another unit, or all of them in one order."""
+    unit: UnitName | None = rng.choices((None, "mm", "cm", "m", "in", "ft"), (6, 2, 2, 1, 3, 1))[0]
     return Speaker(rng, unit, rng.random() < 0.15)
 
 

@@ -8,17 +8,18 @@ understood; a law says so.
 
 from datetime import timedelta
 from random import Random
-from typing import Any, Final
+from typing import Final
 
 from hypothesis import strategies as st
 
+from ledgerstone.surfaces import SURFACES
+from support.documents import Json
 from support.strategies import furniture, wrong_cutouts
 from support.strategies.orders import POSTCODES, SEALERS, SHADES, TODAY
 from support.strategies.plans import BOX_SIDES, sides_of
 from support.strategies.wrong_measures import Speaker, Spot, a_speaker, misplace, roughly
 
-Json = dict[str, Any]
-Size = tuple[float, float]
+SizePair = tuple[float, float]
 _ROUGH_MM: Final = 40.0
 _CAREFUL: Final = 0.35  # so many measure roughly, and make no other mistake
 _OF_UNITS: Final = ("units", "units", "frame", "ledges", "full", "")
@@ -133,7 +134,7 @@ SCENES: Final = {
 # --- slabs ----------------------------------------------------------------------------------
 
 
-def _box(say: Speaker, size: Size) -> Json:
+def _box(say: Speaker, size: SizePair) -> Json:
     return {"kind": "rectangle", "length": say.say(size[0]), "width": say.say(size[1])}
 
 
@@ -141,10 +142,10 @@ def _slab(  # noqa: PLR0917  one call from each scene
     rng: Random,
     say: Speaker,
     outline: Json,
-    size: Size,
+    size: SizePair,
     items: list[furniture.Item],
     rests: str,
-    lies: Size | None = None,
+    lies: SizePair | None = None,
 ) -> Json:
     """One slab: things spread along it where they were meant to be, then got wrong."""
     front, back = lies or (0.0, size[1])
@@ -181,7 +182,7 @@ def _sized(rng: Random, slab: Json) -> None:
         slab["size_from"] = "over-units"
 
 
-def _dressed(rng: Random, say: Speaker, slab: Json, size: Size) -> Json:
+def _dressed(rng: Random, say: Speaker, slab: Json, size: SizePair) -> Json:
     """Edges, drops, reliefs, shade and finish, each on some slabs."""
     sides = sides_of(slab["outline"])
     edges: Json = {}
@@ -200,17 +201,17 @@ def _dressed(rng: Random, say: Speaker, slab: Json, size: Size) -> Json:
     if rng.random() < 0.4:
         slab["shade"] = {"name": rng.choice(SHADES)}
     if rng.random() < 0.3:
-        surface = rng.choice(("as-cast", "honed", "polished"))
+        surface = rng.choice(tuple(SURFACES))
         slab["finish"] = {"surface": surface, "sealer": rng.choice(SEALERS)}
     return slab
 
 
 # --- rests and ways in ----------------------------------------------------------------------
 
-Meant = list[tuple[furniture.Item, float]]
+MeantSizes = list[tuple[furniture.Item, float]]
 
 
-def _units(rng: Random, say: Speaker, size: Size, sides: list[str], meant: Meant) -> Json:
+def _units(rng: Random, say: Speaker, size: SizePair, sides: list[str], meant: MeantSizes) -> Json:
     kept = [(item, x) for item, x in meant if item.unit != "base"]
     told = furniture.unit_widths(rng, size[0], kept if rng.random() < 0.7 else [])
     units = [unit | {"width": say.say(unit["width"])} for unit in told]
@@ -220,12 +221,16 @@ def _units(rng: Random, say: Speaker, size: Size, sides: list[str], meant: Meant
     return rests
 
 
-def _frame(rng: Random, say: Speaker, _size: Size, sides: list[str], _meant: Meant) -> Json:
+def _frame(
+    rng: Random, say: Speaker, _size: SizePair, sides: list[str], _meant: MeantSizes
+) -> Json:
     under = [s for s in sides if s in BOX_SIDES and (s != "front" or rng.random() < 0.5)]
     return {"kind": "frame", "sides": under or sides, "width": say.say(rng.choice((30, 40, 50)))}
 
 
-def _ledges(_rng: Random, say: Speaker, size: Size, _sides: list[str], _meant: Meant) -> Json:
+def _ledges(
+    _rng: Random, say: Speaker, size: SizePair, _sides: list[str], _meant: MeantSizes
+) -> Json:
     lines = [
         {"start": say.place(0, y), "end": say.place(size[0], y), "depth": say.say(40)}
         for y in (20.0, size[1] - 20.0)
@@ -233,7 +238,7 @@ def _ledges(_rng: Random, say: Speaker, size: Size, _sides: list[str], _meant: M
     return {"kind": "ledges", "lines": lines}
 
 
-def _legs(rng: Random, say: Speaker, size: Size, sides: list[str], _meant: Meant) -> Json:
+def _legs(rng: Random, say: Speaker, size: SizePair, sides: list[str], _meant: MeantSizes) -> Json:
     """Four legs, measured for the table as it was before it grew."""
     share = rng.choice((1.0, 1.0, 0.85, 1.15))
     inset = 0.2 if sides == ["rim"] else 0.08
@@ -245,11 +250,15 @@ def _legs(rng: Random, say: Speaker, size: Size, sides: list[str], _meant: Meant
     return {"kind": "legs", "pad": say.say(60), "at": at}
 
 
-def _ends(_rng: Random, say: Speaker, _size: Size, _sides: list[str], _meant: Meant) -> Json:
+def _ends(
+    _rng: Random, say: Speaker, _size: SizePair, _sides: list[str], _meant: MeantSizes
+) -> Json:
     return {"kind": "ends", "depth": say.say(50)}
 
 
-def _full(_rng: Random, _say: Speaker, _size: Size, _sides: list[str], _meant: Meant) -> Json:
+def _full(
+    _rng: Random, _say: Speaker, _size: SizePair, _sides: list[str], _meant: MeantSizes
+) -> Json:
     return {"kind": "full"}
 
 

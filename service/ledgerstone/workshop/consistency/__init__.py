@@ -1,7 +1,7 @@
 """Checks across a profile's keys, each on the sections that read well.
 
 A check is a generator whose parameters are named for the sections it looks at; it runs when all of
-them are there, and yields ``(path, sentence)`` for everything that does not agree.
+them are there, and yields ``(path, message)`` for everything that does not agree.
 """
 
 from __future__ import annotations
@@ -11,7 +11,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from ledgerstone.workshop.consistency import making, mixing, moulding, timing, trading
-from ledgerstone.workshop.consistency.shared import Found
+from ledgerstone.workshop.consistency.shared import FoundFaults
 
 __all__ = ["inconsistencies"]
 
@@ -24,7 +24,7 @@ _CHECKS = (
 )
 
 
-def inconsistencies(sections: Mapping[str, Any]) -> Found:
+def inconsistencies(sections: Mapping[str, Any]) -> FoundFaults:
     """Yield what does not agree among the sections that are there."""
     for check in _CHECKS:
         needs = inspect.signature(check).parameters

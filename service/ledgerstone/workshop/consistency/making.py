@@ -5,15 +5,16 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Sequence
 
-from ledgerstone.workshop.consistency.shared import Found, at_least_one, each_once, named_once
-from ledgerstone.workshop.lines import Path
+from ledgerstone.json_types import KeyPath
+from ledgerstone.message import Message
+from ledgerstone.workshop.consistency.shared import FoundFaults, at_least_one, each_once, named_once
 from ledgerstone.workshop.records import (
     CastingTable,
     Colouring,
-    Days,
+    DaySettings,
     EdgeOffered,
     FinishOffered,
-    Handling,
+    HandlingSettings,
     PaletteShade,
     Pigment,
     Sealer,
@@ -22,7 +23,7 @@ from ledgerstone.workshop.records import (
 )
 from ledgerstone.workshop.values import nearest
 
-MOST_PIGMENT_PERCENT = 15.0  # in all: more than this is a slip of the pen
+MAX_PIGMENT_PERCENT = 15.0  # in all: more than this is a slip of the pen
 # Ultramarine fades in lime and Portland cement (Color Res. Appl. 32(1), 2007, 65-70). Organic
 # pigments do not bond to the paste (BFT International on faded blocks), and iron blue breaks down
 # in alkali (from memory). Phthalocyanine is left to the maker: EN 12878 clause 1 names it.
@@ -33,154 +34,141 @@ _NOT_FAST = re.compile(
 )
 
 
-def _table_sides(table: CastingTable) -> Found:
+def _table_sides(table: CastingTable) -> FoundFaults:
     if table.width_mm > table.length_mm:
-        yield ("table", "width_mm"), "this is the shorter side; it is longer than length_mm."
+        yield ("table", "width_mm"), Message("fault-shorter-side", key="length_mm")
 
 
-def _thicknesses(shaping: Shaping) -> Found:
+def _thicknesses(shaping: Shaping) -> FoundFaults:
     here = shaping.thicknesses_mm
     if shaping.thinnest_mm > shaping.thickest_mm:
-        yield ("shaping", "thinnest_mm"), "this is more than thickest_mm."
+        yield ("shaping", "thinnest_mm"), Message("fault-more-than", key="thickest_mm")
     if not here:
-        yield ("shaping", "thicknesses_mm"), "name at least one thickness."
+        yield ("shaping", "thicknesses_mm"), Message("fault-thickness-missing")
     if list(here) != sorted(set(here)):
-        yield ("shaping", "thicknesses_mm"), "write each thickness once, the thinnest first."
+        yield ("shaping", "thicknesses_mm"), Message("fault-thickness-order")
     for i, one in enumerate(here):
         if not shaping.thinnest_mm <= one <= shaping.thickest_mm:
-            limits = (
-                f"thinnest_mm, {shaping.thinnest_mm:g}, and thickest_mm, {shaping.thickest_mm:g}"
-            )
-            yield ("shaping", "thicknesses_mm", i), f"{one:g} does not lie between {limits}."
+            least, most = shaping.thinnest_mm, shaping.thickest_mm
+            says = Message("fault-thickness-between", size=one, least=least, most=most)
+            yield ("shaping", "thicknesses_mm", i), says
 
 
-def _strips(shaping: Shaping) -> Found:
-    if not shaping.strips:
-        yield ("shaping", "strips"), "write at least one [[shaping.strips]]."
+def _strips(shaping: Shaping) -> FoundFaults:
+    yield from at_least_one(shaping.strips, ("shaping", "strips"), "strip")
     for i, rule in enumerate(shaping.strips):
         if rule.cautions_mm < rule.stops_mm:
-            says = f"this is {rule.cautions_mm:g}; it needs at least stops_mm, {rule.stops_mm:g}."
+            cautions, stops = rule.cautions_mm, rule.stops_mm
+            says = Message("fault-caution-under-stop", cautions=cautions, stops=stops)
             yield ("shaping", "strips", i, "cautions_mm"), says
 
 
-def _smallest_side(shaping: Shaping, table: CastingTable) -> Found:
+def _smallest_side(shaping: Shaping, table: CastingTable) -> FoundFaults:
     if shaping.smallest_side_mm > table.width_mm:
-        yield ("shaping", "smallest_side_mm"), "this is more than the table's width_mm."
+        yield ("shaping", "smallest_side_mm"), Message("fault-more-than-table")
 
 
-def _palette(palette: Sequence[PaletteShade]) -> Found:
-    yield from at_least_one(palette, "palette", "shade")
+def _palette(palette: Sequence[PaletteShade]) -> FoundFaults:
+    yield from at_least_one(palette, ("palette",), "shade")
     yield from named_once([shade.name for shade in palette], "palette", "name")
     for i, shade in enumerate(palette):
         if not re.fullmatch("#[0-9a-fA-F]{6}", shade.colour):
-            yield ("palette", i, "colour"), "this is # and six digits or letters a-f, like #5b5d5a."
+            yield ("palette", i, "colour"), Message("fault-colour")
         total = sum(dose.percent for dose in shade.doses)
-        if total > MOST_PIGMENT_PERCENT:
-            says = f"the doses come to {total:g} %; they can be {MOST_PIGMENT_PERCENT:g} % at most."
+        if total > MAX_PIGMENT_PERCENT:
+            says = Message("fault-doses", total=total, most=MAX_PIGMENT_PERCENT)
             yield ("palette", i, "doses"), says
 
 
-def _pigments_known(palette: Sequence[PaletteShade], pigments: Sequence[Pigment]) -> Found:
+def _pigments_known(palette: Sequence[PaletteShade], pigments: Sequence[Pigment]) -> FoundFaults:
     known = tuple(pigment.name for pigment in pigments)
     for i, shade in enumerate(palette):
         here = [dose.pigment for dose in shade.doses]
         for j, name in enumerate(here):
-            path: Path = ("palette", i, "doses", j, "pigment")
+            path: KeyPath = ("palette", i, "doses", j, "pigment")
             if name not in known:
-                yield path, f'no [[pigments]] is named "{name}". {nearest(name, known)}'.strip()
+                yield path, Message("fault-no-pigment", name=name, **nearest(name, known))
             if name in here[:j]:
-                yield path, f'"{name}" stands twice in this shade. Write one dose.'
+                yield path, Message("fault-pigment-twice", name=name)
 
 
-def _pigment_names(pigments: Sequence[Pigment]) -> Found:
+def _pigment_names(pigments: Sequence[Pigment]) -> FoundFaults:
     yield from named_once([pigment.name for pigment in pigments], "pigments", "name")
 
 
-def _pigments_fast(pigments: Sequence[Pigment]) -> Found:
+def _pigments_fast(pigments: Sequence[Pigment]) -> FoundFaults:
     for i, pigment in enumerate(pigments):
         found = _NOT_FAST.search(pigment.name)
         if found is not None:
-            says = f"{found[0].lower()} does not last in cement, which is alkaline."
-            use = "Use a mineral oxide: cobalt blue for blue, chromium oxide for green."
-            yield ("pigments", i, "name"), f"{says} {use}"
+            yield ("pigments", i, "name"), Message("fault-not-fast", name=found[0])
         if "carbon" in pigment.name.lower() and pigment.kind != "carbon":
-            says = 'carbon black has a limit of its own. Write kind = "carbon".'
-            yield ("pigments", i, "kind"), says
+            yield ("pigments", i, "kind"), Message("fault-carbon")
 
 
-def _colours_read(pigments: Sequence[Pigment], shade: Colouring) -> Found:
+def _colours_read(pigments: Sequence[Pigment], shade: Colouring) -> FoundFaults:
     cements = [base.cement for base in shade.bases]
     for i, cement in enumerate(cements):
         if cement in cements[:i]:
-            yield (
-                ("shade", "bases", i, "cement"),
-                f"{cement} stands twice. Each cement stands once.",
-            )
+            yield ("shade", "bases", i, "cement"), Message("fault-cement-twice", cement=cement)
     for i, pigment in enumerate(pigments):
         for j, sample in enumerate(pigment.samples):
             if sample.cement not in cements:
-                says = f"no [[shade.bases]] tells the colour of {sample.cement} cement alone."
+                says = Message("fault-no-base", cement=sample.cement)
                 yield ("pigments", i, "samples", j, "cement"), says
     if shade.matching and not any(pigment.samples for pigment in pigments):
-        says = "matching needs tiles that were read. Add samples to your pigments, or write false."
-        yield ("shade", "matching"), says
+        yield ("shade", "matching"), Message("fault-no-samples")
 
 
-def _finishes(finishes: Sequence[FinishOffered]) -> Found:
-    yield from at_least_one(finishes, "finishes", "surface")
+def _finishes(finishes: Sequence[FinishOffered]) -> FoundFaults:
+    yield from at_least_one(finishes, ("finishes",), "surface")
     yield from named_once([finish.surface for finish in finishes], "finishes", "surface")
 
 
-def _sealers(sealers: Sequence[Sealer]) -> Found:
-    yield from at_least_one(sealers, "sealers", "sealer")
+def _sealers(sealers: Sequence[Sealer]) -> FoundFaults:
+    yield from at_least_one(sealers, ("sealers",), "sealer")
     yield from named_once([sealer.name for sealer in sealers], "sealers", "name")
     for i, sealer in enumerate(sealers):
         if not sealer.places:
-            yield ("sealers", i, "places"), "name at least one place where it may be used."
+            yield ("sealers", i, "places"), Message("fault-no-place")
         yield from each_once(sealer.places, ("sealers", i, "places"))
 
 
-def _edges(edges: Sequence[EdgeOffered]) -> Found:
-    yield from at_least_one(edges, "edges", "edge profile")
+def _edges(edges: Sequence[EdgeOffered]) -> FoundFaults:
+    yield from at_least_one(edges, ("edges",), "edge")
     yield from named_once([edge.profile for edge in edges], "edges", "profile")
     for i, edge in enumerate(edges):
         if edge.smallest_mm > edge.largest_mm:
-            yield ("edges", i, "smallest_mm"), "this is more than largest_mm."
+            yield ("edges", i, "smallest_mm"), Message("fault-more-than", key="largest_mm")
 
 
-def _shed_by_month(handling: Handling) -> Found:
+def _shed_by_month(handling: HandlingSettings) -> FoundFaults:
     months = len(handling.workshop_c)
     if months != 12:
-        says = f"write twelve temperatures, January to December; here stand {months}."
-        yield ("handling", "workshop_c"), says
+        yield ("handling", "workshop_c"), Message("fault-months", months=months)
 
 
-def _ways(handling: Handling) -> Found:
-    if not handling.ways:
-        yield ("handling", "ways"), "write at least one [[handling.ways]]."
+def _ways(handling: HandlingSettings) -> FoundFaults:
+    yield from at_least_one(handling.ways, ("handling", "ways"), "way")
     for i, way in enumerate(handling.ways):
         if way.name.casefold() in (other.name.casefold() for other in handling.ways[:i]):
-            says = f'"{way.name}" stands twice in [[handling.ways]]. Each stands once.'
+            says = Message("fault-twice-in", name=way.name, table="[[handling.ways]]")
             yield ("handling", "ways", i, "name"), says
 
 
-def _shortest_cover(handling: Handling, days: Days) -> Found:
+def _shortest_cover(handling: HandlingSettings, days: DaySettings) -> FoundFaults:
     if handling.longest_cover_days < days.under_cover:
-        says = f"this is less than under_cover in [days], {days.under_cover:g}."
+        says = Message("fault-cover-days", days=days.under_cover)
         yield ("handling", "longest_cover_days"), says
 
 
-def _mesh(steel: Steel) -> Found:
+def _mesh(steel: Steel) -> FoundFaults:
     if steel.mesh_pitch_mm <= steel.mesh_wire_mm:
-        yield ("steel", "mesh_pitch_mm"), "this is no more than the wire, mesh_wire_mm."
+        yield ("steel", "mesh_pitch_mm"), Message("fault-mesh")
     if steel.bar_mm is not None and not steel.bar_price:
-        yield (
-            ("steel", "bar_price"),
-            "write what a bar costs, or leave bar_mm out: no bars are kept.",
-        )
+        yield ("steel", "bar_price"), Message("fault-bar-price")
 
 
-CHECKS: tuple[Callable[..., Found], ...] = (
+CHECKS: tuple[Callable[..., FoundFaults], ...] = (
     _table_sides,
     _thicknesses,
     _strips,

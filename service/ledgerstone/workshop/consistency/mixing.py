@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 
+from ledgerstone.json_types import KeyPath
+from ledgerstone.message import Figure, Listed, Message
 from ledgerstone.workshop import proportions
-from ledgerstone.workshop.consistency.shared import Found
-from ledgerstone.workshop.lines import Path
-from ledgerstone.workshop.proportions import Part
+from ledgerstone.workshop.consistency.shared import FoundFaults
+from ledgerstone.workshop.proportions import MixPart
 from ledgerstone.workshop.records import (
     Added,
     Constituent,
@@ -21,7 +22,7 @@ from ledgerstone.workshop.values import nearest
 
 CLOSES_WITHIN_M3 = 0.005
 LIGHTEST_KG_PER_M3, HEAVIEST_KG_PER_M3 = 1500.0, 3000.0
-LEAST_RATIO, MOST_RATIO = 0.2, 1.0
+MIN_RATIO, MAX_RATIO = 0.2, 1.0
 # Densities that a part can have, kg/m³, wide of the reference values; common practice, no source.
 DENSITIES: Mapping[str, tuple[float, float]] = {
     "cement": (2700, 3300),
@@ -34,31 +35,25 @@ DENSITIES: Mapping[str, tuple[float, float]] = {
 }
 
 
-def _one_kind(recipe: Recipe) -> Found:
+def _one_kind(recipe: Recipe) -> FoundFaults:
     if recipe.bag is None and not recipe.constituents:
-        yield (
-            ("recipe",),
-            "write the parts of a cubic metre as [[recipe.constituents]], or [recipe.bag].",
-        )
+        yield ("recipe",), Message("fault-no-recipe")
     if recipe.bag is not None and recipe.constituents:
-        yield (
-            ("recipe", "bag"),
-            "here stand [[recipe.constituents]] too. Keep the kind that is mixed here.",
-        )
+        yield ("recipe", "bag"), Message("fault-two-recipes")
 
 
-def _parts_there(recipe: Recipe) -> Found:
+def _parts_there(recipe: Recipe) -> FoundFaults:
     roles = [constituent.role for constituent in recipe.constituents]
     if recipe.bag is not None or not roles:
         return
     for role in ("cement", "water", "aggregate"):
         if role not in roles:
-            yield ("recipe", "constituents"), f'no part has the role "{role}". Write it too.'
+            yield ("recipe", "constituents"), Message("fault-no-role", role=role)
     if roles.count("water") > 1:
-        yield ("recipe", "constituents"), "water stands twice. Write it once."
+        yield ("recipe", "constituents"), Message("fault-water-twice")
 
 
-def _names_once(recipe: Recipe) -> Found:
+def _names_once(recipe: Recipe) -> FoundFaults:
     added = recipe.bag.added if recipe.bag is not None else ()
     for where, names in (
         (("recipe", "constituents"), [c.name.casefold() for c in recipe.constituents]),
@@ -66,79 +61,93 @@ def _names_once(recipe: Recipe) -> Found:
     ):
         for i, name in enumerate(names):
             if name in names[:i]:
-                yield (*where, i, "name"), f'"{name}" stands twice. Each part stands once.'
+                yield (*where, i, "name"), Message("fault-part-twice", name=name)
 
 
-def _densities(recipe: Recipe) -> Found:
+def _densities(recipe: Recipe) -> FoundFaults:
     added = recipe.bag.added if recipe.bag is not None else ()
-    bought: list[tuple[Path, Constituent | Added]] = [
+    bought: list[tuple[KeyPath, Constituent | Added]] = [
         *((("recipe", "constituents", i), one) for i, one in enumerate(recipe.constituents)),
         *((("recipe", "bag", "added", i), one) for i, one in enumerate(added)),
     ]
     for path, one in bought:
         least, most = DENSITIES[one.role]
         if not least <= one.density_kg_per_m3 <= most:
-            says = f"{one.role} has {least:g} to {most:g}; here stands {one.density_kg_per_m3:g}."
+            here = one.density_kg_per_m3
+            says = Message("fault-density", role=one.role, least=least, most=most, here=here)
             yield (*path, "density_kg_per_m3"), says
 
 
-def _closes(recipe: Recipe) -> Found:
+def _closes(recipe: Recipe) -> FoundFaults:
     if recipe.bag is not None or not recipe.constituents:
         return
     parts = [constituent.part for constituent in recipe.constituents]
     found = proportions.volume_m3(parts) + recipe.air_percent / 100
     if abs(found - 1) <= CLOSES_WITHIN_M3:
         return
-    off = f"{abs(found - 1) * 1000:.0f} litres too {'much' if found > 1 else 'little'}"
-    says = f"with {recipe.air_percent:g} % air the parts fill {found:.4f} m³, and not 1: {off}."
-    yield ("recipe", "constituents"), f"{says} {_what_would_close(parts, recipe)}".strip()
+    closes = _what_would_close(parts, recipe)
+    says = Message(
+        "fault-not-closed",
+        air=recipe.air_percent,
+        fill=Figure(found, 4),
+        litres=Figure(abs(found - 1) * 1000, 0),
+        off="much" if found > 1 else "little",
+        stone="some" if closes.things else "none",
+        closes=closes,
+    )
+    yield ("recipe", "constituents"), says
 
 
-def _what_would_close(parts: Sequence[Part], recipe: Recipe) -> str:
+def _what_would_close(parts: Sequence[MixPart], recipe: Recipe) -> Listed:
     """Name the aggregate that would close it, where aggregate can."""
     try:
         closed = proportions.filled_to_1_m3(parts, recipe.air_percent)
     except ValueError:
-        return "Take a smaller part of everything."
-    stone = ", ".join(f"{p.name} {p.kg:.0f} kg" for p in closed if p.role == "aggregate")
-    return f"It closes with {stone}."
+        return Listed(())
+    stone = (part for part in closed if part.role == "aggregate")
+    values = (Message("fault-part-of", name=p.name, mass=Figure(p.kg, 0)) for p in stone)
+    return Listed(tuple(values), joined="comma")
 
 
-def _bag_yields(recipe: Recipe) -> Found:
+def _bag_yields(recipe: Recipe) -> FoundFaults:
     bag = recipe.bag
     if bag is None:
         return
     path = ("recipe", "bag")
     if (bag.yield_l is None) == (bag.fresh_kg_per_m3 is None):
-        yield path, "write one of yield_l and fresh_kg_per_m3: the other follows from it."
+        yield path, Message("fault-yield", given="none" if bag.yield_l is None else "both")
         return
     density = 1000 * (bag.bag_kg + bag.water_l_per_bag) / bag.litres
     if not LIGHTEST_KG_PER_M3 <= density <= HEAVIEST_KG_PER_M3:
         key = "yield_l" if bag.yield_l is not None else "fresh_kg_per_m3"
-        says = (
-            f"{bag.bag_kg:g} kg and {bag.water_l_per_bag:g} litres of water in {bag.litres:.4g} "
-            f"litres weigh {density:.0f} kg a cubic metre; concrete weighs "
-            f"{LIGHTEST_KG_PER_M3:g} to {HEAVIEST_KG_PER_M3:g}."
+        says = Message(
+            "fault-bag-density",
+            bag=bag.bag_kg,
+            water=bag.water_l_per_bag,
+            litres=Figure(bag.litres, 1),
+            density=Figure(density, 0),
+            least=LIGHTEST_KG_PER_M3,
+            most=HEAVIEST_KG_PER_M3,
         )
         yield (*path, key), says
 
 
 def _closed(recipe: Recipe) -> bool:
-    """Whether the recipe's derived figures can be trusted: no fault above."""
+    """Return whether the recipe's derived figures can be trusted: no fault above."""
     faults = (_one_kind, _parts_there, _closes, _bag_yields)
     return not any(True for check in faults for _ in check(recipe))
 
 
-def _ratio(recipe: Recipe) -> Found:
+def _ratio(recipe: Recipe) -> FoundFaults:
     if not _closed(recipe):
         return
     ratio = recipe.water_cement_ratio
-    if not LEAST_RATIO <= ratio <= MOST_RATIO:
-        says = f"water over cement comes to {ratio:.3f}; it is {LEAST_RATIO:g} to {MOST_RATIO:g}."
+    if not MIN_RATIO <= ratio <= MAX_RATIO:
+        says = Message("fault-ratio", ratio=Figure(ratio, 3), least=MIN_RATIO, most=MAX_RATIO)
         yield _kind_path(recipe), says
     coat = recipe.face_coat
     if coat is not None and coat.water_cement_ratio < ratio - 5e-4:
-        says = f"the face coat is the wetter one: it needs at least the backing's {ratio:.3f}."
+        says = Message("fault-face-wetter", ratio=Figure(ratio, 3))
         yield ("recipe", "face_coat", "water_cement_ratio"), says
 
 
@@ -146,24 +155,23 @@ def _kind_path(recipe: Recipe) -> tuple[str, str]:
     return "recipe", "bag" if recipe.bag is not None else "constituents"
 
 
-def _weighs(recipe: Recipe) -> Found:
+def _weighs(recipe: Recipe) -> FoundFaults:
     if not _closed(recipe):
         return
     fresh = recipe.fresh_kg_per_m3
     if not LIGHTEST_KG_PER_M3 <= fresh <= HEAVIEST_KG_PER_M3:
-        says = f"the parts weigh {fresh:.0f} kg a cubic metre; concrete weighs 1500 to 3000."
+        least, most = LIGHTEST_KG_PER_M3, HEAVIEST_KG_PER_M3
+        says = Message("fault-weighs", fresh=Figure(fresh, 0), least=least, most=most)
         yield _kind_path(recipe), says
     weighed = recipe.weighed_kg_per_m3
     dry = fresh - proportions.water_kg(recipe.parts)
     if weighed is not None and not dry <= weighed <= fresh * 1.01:
-        says = (
-            f"this is {weighed:g}; fresh it weighs {fresh:.0f}, and {dry:.0f} if it lost all its "
-            "water. Weigh a slab again, or leave this out."
-        )
+        values = {"fresh": Figure(fresh, 0), "dry": Figure(dry, 0)}
+        says = Message("fault-weighed", weighed=weighed, **values)
         yield ("recipe", "weighed_kg_per_m3"), says
 
 
-def _sand_too_wet(recipe: Recipe) -> Found:
+def _sand_too_wet(recipe: Recipe) -> FoundFaults:
     if recipe.bag is not None or not _closed(recipe):
         return
     held = sum(
@@ -173,25 +181,25 @@ def _sand_too_wet(recipe: Recipe) -> Found:
     )
     water = proportions.water_kg(recipe.parts)
     if held > water:
-        says = f"the heaps hold {held:.0f} kg of free water; the recipe has {water:.0f}."
+        says = Message("fault-wet-heaps", held=Figure(held, 0), water=Figure(water, 0))
         yield ("recipe", "constituents"), says
 
 
-def _bag_in_mixer(recipe: Recipe, mixer: Mixer) -> Found:
+def _bag_in_mixer(recipe: Recipe, mixer: Mixer) -> FoundFaults:
     bag = recipe.bag
     if bag is not None and bag.whole_bags and bag.litres > mixer.working_l:
-        says = f"a whole bag makes {bag.litres:.3g} litres; the mixer takes {mixer.working_l:g}."
+        says = Message("fault-bag-mixer", makes=Figure(bag.litres, 1), takes=mixer.working_l)
         yield ("recipe", "bag", "whole_bags"), says
 
 
-def _face_coat_fits(recipe: Recipe, shaping: Shaping) -> Found:
+def _face_coat_fits(recipe: Recipe, shaping: Shaping) -> FoundFaults:
     coat = recipe.face_coat
     if coat is not None and coat.thickness_mm >= shaping.thinnest_mm:
-        says = f"this is no less than the thinnest slab, {shaping.thinnest_mm:g} mm."
+        says = Message("fault-face-thick", thinnest=shaping.thinnest_mm)
         yield ("recipe", "face_coat", "thickness_mm"), says
 
 
-def _left_out_of_face(recipe: Recipe) -> Found:
+def _left_out_of_face(recipe: Recipe) -> FoundFaults:
     """What a face coat leaves out is one of the recipe's aggregates, and some is left."""
     coat = recipe.face_coat
     if coat is None or not coat.without:
@@ -199,32 +207,31 @@ def _left_out_of_face(recipe: Recipe) -> Found:
     grains = [one.name for one in recipe.constituents if one.role == "aggregate"]
     for i, name in enumerate(coat.without):
         if name not in grains:
-            says = f'"{name}" is no aggregate of the recipe. {nearest(name, tuple(grains))}'
-            yield ("recipe", "face_coat", "without", i), says.strip()
+            says = Message("fault-no-aggregate", name=name, **nearest(name, tuple(grains)))
+            yield ("recipe", "face_coat", "without", i), says
     if grains and set(grains) <= set(coat.without):
-        yield ("recipe", "face_coat", "without"), "nothing but cement would be left: keep the sand."
+        yield ("recipe", "face_coat", "without"), Message("fault-nothing-left")
 
 
-def _mixer(mixer: Mixer) -> Found:
+def _mixer(mixer: Mixer) -> FoundFaults:
     if mixer.open_minutes < mixer.minutes_per_batch:
-        says = f"this is less than one batch takes, {mixer.minutes_per_batch:g} minutes."
+        says = Message("fault-open-time", minutes=mixer.minutes_per_batch)
         yield ("mixer", "open_minutes"), says
     if mixer.fine_scale_step_kg > mixer.scale_step_kg:
-        yield ("mixer", "fine_scale_step_kg"), "this is coarser than scale_step_kg."
+        yield ("mixer", "fine_scale_step_kg"), Message("fault-coarse-scale")
 
 
-def _slurry(slurry: SlurryRule, finishes: Sequence[FinishOffered]) -> Found:
+def _slurry(slurry: SlurryRule, finishes: Sequence[FinishOffered]) -> FoundFaults:
     here = [amount.surface for amount in slurry.amounts]
     for i, surface in enumerate(here):
         if surface in here[:i]:
-            yield ("slurry", "amounts", i, "surface"), f'"{surface}" stands twice.'
+            yield ("slurry", "amounts", i, "surface"), Message("fault-twice", name=surface)
     for finish in finishes:
         if finish.surface not in here:
-            says = f'no amount is for the surface "{finish.surface}". Write 0 where none is used.'
-            yield ("slurry", "amounts"), says
+            yield ("slurry", "amounts"), Message("fault-no-slurry", surface=finish.surface)
 
 
-CHECKS: tuple[Callable[..., Found], ...] = (
+CHECKS: tuple[Callable[..., FoundFaults], ...] = (
     _one_kind,
     _parts_there,
     _names_once,

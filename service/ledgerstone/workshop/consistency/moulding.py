@@ -4,25 +4,25 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from ledgerstone.workshop.consistency.shared import Found
+from ledgerstone.message import Message
+from ledgerstone.workshop.consistency.shared import FoundFaults
 from ledgerstone.workshop.records import Boards
 
 
-def _sheets(boards: Boards) -> Found:
+def _sheets(boards: Boards) -> FoundFaults:
     if boards.width_mm > boards.length_mm:
-        yield ("boards", "width_mm"), "this is the shorter side; it is longer than length_mm."
+        yield ("boards", "width_mm"), Message("fault-shorter-side", key="length_mm")
     if boards.foam.width_mm > boards.foam.length_mm:
-        says = "this is the shorter side; it is longer than length_mm."
-        yield ("boards", "foam", "width_mm"), says
+        yield ("boards", "foam", "width_mm"), Message("fault-shorter-side", key="length_mm")
 
 
-def _saw(boards: Boards) -> Found:
+def _saw(boards: Boards) -> FoundFaults:
     for path, kerf, side in (
         (("boards", "kerf_mm"), boards.kerf_mm, boards.width_mm),
         (("boards", "foam", "kerf_mm"), boards.foam.kerf_mm, boards.foam.width_mm),
     ):
         if kerf >= side / 10:
-            yield path, f"the saw takes {kerf:g} mm of a sheet {side:g} mm wide. Measure it again."
+            yield path, Message("fault-saw", kerf=kerf, side=side)
 
 
-CHECKS: tuple[Callable[..., Found], ...] = (_sheets, _saw)
+CHECKS: tuple[Callable[..., FoundFaults], ...] = (_sheets, _saw)

@@ -4,28 +4,29 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from ledgerstone.workshop.lines import Path
+from ledgerstone.json_types import KeyPath
+from ledgerstone.message import Message
 
-Found = Iterator[tuple[Path, str]]
+FoundFaults = Iterator[tuple[KeyPath, Message]]
 
 
-def at_least_one(items: Sequence[object], section: str, word: str) -> Found:
-    """Yield a sentence where a list is empty."""
+def at_least_one(items: Sequence[object], path: KeyPath, thing: str) -> FoundFaults:
+    """Yield a message where a list of some thing is empty."""
     if not items:
-        yield (section,), f"write at least one {word}."
+        yield path, Message("fault-at-least-one", thing=thing)
 
 
-def named_once(names: Sequence[str], section: str, key: str) -> Found:
-    """Yield a sentence for every name that stood before, in capitals or not."""
+def named_once(names: Sequence[str], section: str, key: str) -> FoundFaults:
+    """Yield a message for every repeated name, in capitals or not."""
     seen: set[str] = set()
     for i, name in enumerate(names):
         if name.casefold() in seen:
-            yield (section, i, key), f'"{name}" stands twice in [[{section}]]. Each stands once.'
+            yield (section, i, key), Message("fault-twice-in", name=name, table=f"[[{section}]]")
         seen.add(name.casefold())
 
 
-def each_once(words: Sequence[str], path: Path) -> Found:
-    """Yield a sentence for every word that stood before."""
+def each_once(words: Sequence[str], path: KeyPath) -> FoundFaults:
+    """Yield a message for every repeated word."""
     for i, word in enumerate(words):
         if word in words[:i]:
-            yield (*path, i), f'"{word}" stands twice.'
+            yield (*path, i), Message("fault-twice", name=word)

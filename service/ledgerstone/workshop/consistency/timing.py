@@ -4,66 +4,67 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from ledgerstone.workshop.consistency.shared import Found, each_once
-from ledgerstone.workshop.records import Bench, BookingRules, Calendar, Days, Handling, Tent
+from ledgerstone.message import Message
+from ledgerstone.workshop.consistency.shared import FoundFaults, each_once
+from ledgerstone.workshop.records import (
+    Bench,
+    BookingRules,
+    Calendar,
+    DaySettings,
+    HandlingSettings,
+    Tent,
+)
 
 DAY_HOURS = 24
 COLDEST_C = 5.0  # below it no damp cover counts, EN 13670 8.5, from memory
 SHORTEST_WORD = 3  # "in" begins too many words
 
 
-def _within_a_day(bench: Bench, calendar: Calendar) -> Found:
+def _within_a_day(bench: Bench, calendar: Calendar) -> FoundFaults:
     ends = bench.day_starts_at + calendar.hours_per_day
     if ends > DAY_HOURS:
-        says = (
-            f"hands that begin at {bench.day_starts_at:g} and work {calendar.hours_per_day:g} hours"
-            " would work past midnight. Begin earlier."
-        )
+        starts, hours = bench.day_starts_at, calendar.hours_per_day
+        says = Message("fault-midnight", starts=starts, hours=hours)
         yield ("bench", "day_starts_at"), says
 
 
-def _warm_enough(bench: Bench, handling: Handling) -> Found:
+def _warm_enough(bench: Bench, handling: HandlingSettings) -> FoundFaults:
     if bench.damp_days is None and handling.workshop_c and max(handling.workshop_c) < COLDEST_C:
-        says = f"no month reaches {COLDEST_C:g} °C, so no damp cover would ever end."
-        yield ("handling", "workshop_c"), f"{says} Heat the shed, or write damp_days in [bench]."
+        yield ("handling", "workshop_c"), Message("fault-too-cold", coldest=COLDEST_C)
 
 
-def _tent_is_sooner(tent: Tent | None, days: Days, handling: Handling) -> Found:
+def _tent_is_sooner(
+    tent: Tent | None, days: DaySettings, handling: HandlingSettings
+) -> FoundFaults:
     if tent is None:
         return
     if tent.under_cover_days >= days.under_cover:
-        says = (
-            f"this is no less than under_cover in [days], {days.under_cover:g}: it saves nothing."
-        )
-        yield ("tent", "under_cover_days"), says
+        yield ("tent", "under_cover_days"), Message("fault-tent-slow", days=days.under_cover)
     if handling.workshop_c and tent.warmth_c <= max(handling.workshop_c):
         warmest = max(handling.workshop_c)
-        says = f"the shed itself reaches {warmest:g} °C. Write what the tent holds above that."
-        yield ("tent", "warmth_c"), says
+        yield ("tent", "warmth_c"), Message("fault-tent-cold", warmest=warmest)
 
 
-def _words(bookings: BookingRules | None) -> Found:
+def _words(bookings: BookingRules | None) -> FoundFaults:
     if bookings is None:
         return
     for key in ("table_words", "people_words"):
         words = getattr(bookings, key)
         for i, word in enumerate(words):
             if len(word) < SHORTEST_WORD:
-                says = f'"{word}" begins too many words. Write {SHORTEST_WORD} letters or more.'
+                says = Message("fault-short-word", word=word, letters=SHORTEST_WORD)
                 yield ("bookings", key, i), says
         yield from each_once([word.casefold() for word in words], ("bookings", key))
     if not (bookings.table_words or bookings.people_words or bookings.others_hold_people):
-        says = "no entry would hold anything. Name a word, or write others_hold_people = true."
-        yield ("bookings", "table_words"), says
+        yield ("bookings", "table_words"), Message("fault-holds-nothing")
 
 
-def _file(bookings: BookingRules | None) -> Found:
+def _file(bookings: BookingRules | None) -> FoundFaults:
     if bookings is not None and not bookings.file.casefold().endswith((".ics", ".ical")):
-        says = f'"{bookings.file}" is not an iCalendar file by its name. Export it as .ics.'
-        yield ("bookings", "file"), says
+        yield ("bookings", "file"), Message("fault-not-ics", file=bookings.file)
 
 
-CHECKS: tuple[Callable[..., Found], ...] = (
+CHECKS: tuple[Callable[..., FoundFaults], ...] = (
     _within_a_day,
     _warm_enough,
     _tent_is_sooner,

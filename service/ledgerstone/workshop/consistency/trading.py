@@ -10,16 +10,17 @@ from typing import Final
 
 import holidays
 
-from ledgerstone.workshop.consistency.shared import Found, each_once, named_once
-from ledgerstone.workshop.lines import Path
-from ledgerstone.workshop.public_holidays import holiday_names
+from ledgerstone.json_types import KeyPath
+from ledgerstone.message import Message
+from ledgerstone.workshop.consistency.shared import FoundFaults, each_once, named_once
+from ledgerstone.workshop.public_holidays import holiday_names, is_holiday, is_kept_elsewhere
 from ledgerstone.workshop.records import (
-    Area,
     Calendar,
     Conventions,
+    DeliveryArea,
     Identity,
-    Mail,
     Mailbox,
+    MailSettings,
     Offer,
     Tax,
     Web,
@@ -30,74 +31,73 @@ _SERVER: Final = r"[A-Za-z0-9][A-Za-z0-9.-]*|\[?[0-9A-Fa-f:]+\]?"
 _HERE: Final = ("localhost", "127.0.0.1", "::1")
 
 
-def _place_known(workshop: Identity) -> Found:
+def _place_known(workshop: Identity) -> FoundFaults:
     countries = holidays.list_supported_countries(include_aliases=True)
     if workshop.country not in countries:
-        says = f'no public holidays are known for "{workshop.country}". Write two letters, like GB.'
-        yield ("workshop", "country"), says
+        yield ("workshop", "country"), Message("fault-country", land=workshop.country)
         return
     regions = tuple(countries[workshop.country])
-    if regions and workshop.region not in regions:
+    if regions and workshop.region and workshop.region not in regions:
         named = getattr(holidays.country_holidays(workshop.country), "subdivisions_aliases", {})
         letters = {name.casefold(): code for name, code in named.items()}
         code = letters.get(workshop.region.casefold())
-        near = f'Perhaps "{code}" was meant.' if code else nearest(workshop.region.upper(), regions)
-        says = f'"{workshop.region}" is not a region of {workshop.country}. {near}'
-        yield ("workshop", "region"), says.strip()
+        near = nearest(workshop.region.upper(), regions)
+        if code:
+            near |= {"near": "guess", "guess": code}
+        values = {"region": workshop.region, "land": workshop.country}
+        yield ("workshop", "region"), Message("fault-region", **values, **near)
 
 
-def _clock_known(workshop: Identity) -> Found:
+def _clock_known(workshop: Identity) -> FoundFaults:
     known = zoneinfo.available_timezones()
     if workshop.timezone not in known:
         near = nearest(workshop.timezone, tuple(sorted(known)))
-        says = f'"{workshop.timezone}" is no time zone known here. Write it like Europe/London.'
-        yield ("workshop", "timezone"), f"{says} {near}".strip()
+        yield ("workshop", "timezone"), Message("fault-clock", zone=workshop.timezone, **near)
 
 
-def _currency_letters(workshop: Identity) -> Found:
+def _currency_letters(workshop: Identity) -> FoundFaults:
     if not re.fullmatch("[A-Z]{3}", workshop.currency):
-        yield ("workshop", "currency"), "this is three capital letters, like GBP."
+        yield ("workshop", "currency"), Message("fault-currency")
 
 
-def _email_shape(workshop: Identity) -> Found:
+def _email_shape(workshop: Identity) -> FoundFaults:
     if not re.fullmatch(r"[^@\s]+@[^@\s]+\.[^@\s.]+", workshop.email):
-        yield ("workshop", "email"), "this is one email address, like hello@example.com."
+        yield ("workshop", "email"), Message("fault-email")
 
 
-def _tax_rate(tax: Tax) -> Found:
+def _tax_rate(tax: Tax) -> FoundFaults:
     if tax.registered and tax.percent == 0:
-        says = "a registered workshop has a rate. Write it, or registered = false."
-        yield ("tax", "percent"), says
+        yield ("tax", "percent"), Message("fault-no-rate")
 
 
-def _tax_by_place(tax: Tax, areas: Sequence[Area]) -> Found:
+def _tax_by_place(tax: Tax, areas: Sequence[DeliveryArea]) -> FoundFaults:
     if tax.registered and tax.shown == "included":
         for i, area in enumerate(areas):
             for key in ("tax_percent", "fitted_tax_percent"):
                 if getattr(area, key) not in (None, tax.percent):
-                    says = 'where the tax hangs on the place, write shown = "before-tax" in [tax].'
-                    yield ("areas", i, key), says
+                    yield ("areas", i, key), Message("fault-tax-by-place")
 
 
-def _step_and_smallest(offer: Offer) -> Found:
+def _step_and_smallest(offer: Offer) -> FoundFaults:
     if offer.smallest_order and offer.round_to > offer.smallest_order:
-        yield ("offer", "round_to"), "this is more than smallest_order."
+        yield ("offer", "round_to"), Message("fault-more-than", key="smallest_order")
 
 
-def _areas(areas: Sequence[Area], workshop: Identity) -> Found:
+def _areas(areas: Sequence[DeliveryArea], workshop: Identity) -> FoundFaults:
     yield from named_once([area.name for area in areas], "areas", "name")
     taken: dict[str, str] = {}
     for i, area in enumerate(areas):
         if (area.pallet, area.own_van, area.fitted) == (None, None, None):
-            yield ("areas", i), "this area has no price. Write pallet, own_van or fitted."
+            yield ("areas", i), Message("fault-area-free")
         if not area.postcodes:
-            yield ("areas", i, "postcodes"), "name at least one beginning of a postcode."
+            yield ("areas", i, "postcodes"), Message("fault-no-postcode")
         for j, beginning in enumerate(area.postcodes):
-            path: Path = ("areas", i, "postcodes", j)
+            path: KeyPath = ("areas", i, "postcodes", j)
             if not _is_beginning(beginning, workshop.country):
-                yield path, f'"{beginning}" is not like HR, LD1, LD1-6, 83 or 83000-83739.'
+                yield path, Message("fault-postcode", beginning=beginning)
             elif beginning in taken:
-                yield path, f'"{beginning}" already belongs to the area "{taken[beginning]}".'
+                area_name = taken[beginning]
+                yield path, Message("fault-postcode-taken", beginning=beginning, area=area_name)
             taken.setdefault(beginning, area.name)
 
 
@@ -112,37 +112,36 @@ def _is_beginning(text: str, country: str) -> bool:
     return match[1] is None or int(match[1]) < int(match[2])
 
 
-def _postcode_pattern(conventions: Conventions) -> Found:
+def _postcode_pattern(conventions: Conventions) -> FoundFaults:
     if conventions.postcodes is None:
         return
     try:
         parts = re.compile(conventions.postcodes).groups
     except re.error as reason:
-        yield ("conventions", "postcodes"), f"this is no regular expression: {reason}."
+        yield ("conventions", "postcodes"), Message("fault-pattern", reason=str(reason))
         return
     if parts == 0:
-        yield ("conventions", "postcodes"), "put what areas begin with in brackets: ([0-9]{5})."
+        yield ("conventions", "postcodes"), Message("fault-pattern-brackets")
 
 
-def _working_days(calendar: Calendar) -> Found:
+def _working_days(calendar: Calendar) -> FoundFaults:
     if not calendar.weekdays:
-        yield ("calendar", "weekdays"), "name at least one day on which hands work."
+        yield ("calendar", "weekdays"), Message("fault-no-weekday")
     yield from each_once(calendar.weekdays, ("calendar", "weekdays"))
     for i, closure in enumerate(calendar.closures):
         if closure.first > closure.last:
-            says = f"this is {closure.last}, before the first day, {closure.first}."
+            says = Message("fault-closure", last=closure.last, first=closure.first)
             yield ("calendar", "closures", i, "last"), says
 
 
-def _own_holidays(calendar: Calendar, workshop: Identity) -> Found:
+def _own_holidays(calendar: Calendar, workshop: Identity) -> FoundFaults:
     for i, day in enumerate(calendar.holidays_added):
         if not _is_month_and_day(day):
-            says = "this is a month and a day, like 08-15."
-            yield ("calendar", "holidays_added", i), says
+            yield ("calendar", "holidays_added", i), Message("fault-month-day")
     known = _holiday_names(workshop)
     for i, name in enumerate(calendar.holidays_worked):
-        if known and name.casefold() not in {one.casefold() for one in known}:
-            says = f'no public holiday here is called "{name}". Known here: {", ".join(known)}.'
+        if known and not is_holiday(name, known) and not is_kept_elsewhere(name, workshop.country):
+            says = Message("fault-holiday", name=name, known=", ".join(known))
             yield ("calendar", "holidays_worked", i), says
 
 
@@ -162,36 +161,34 @@ def _holiday_names(workshop: Identity) -> tuple[str, ...]:
     return holiday_names("-".join(filter(None, (workshop.country, workshop.region))))
 
 
-def _addresses(web: Web) -> Found:
+def _addresses(web: Web) -> FoundFaults:
     for name in ("base_url", "page_url"):
         if not re.fullmatch(r"https?://[^\s/?#]+(/[^\s?#]*)?", getattr(web, name)):
-            yield ("web", name), "this is a web address, like https://slabs.example.com."
+            yield ("web", name), Message("fault-address")
     for i, origin in enumerate(web.origins):
         if not re.fullmatch(r"https?://[^\s/?#]+", origin):
-            says = "this is a site without a path, like https://www.example.com."
-            yield ("web", "origins", i), says
+            yield ("web", "origins", i), Message("fault-origin")
 
 
-def _mail_server(mail: Mail | None) -> Found:
+def _mail_server(mail: MailSettings | None) -> FoundFaults:
     if mail is None:
         return
     if not re.fullmatch(_SERVER, mail.host):
-        yield ("mail", "host"), "this is a server's name alone, like smtp.example.com."
+        yield ("mail", "host"), Message("fault-server", like="smtp.example.com")
     if mail.security == "none" and mail.user is not None and mail.host not in _HERE:
-        says = "a password is only sent in secret. Write starttls or tls, or leave user out."
-        yield ("mail", "security"), says
+        yield ("mail", "security"), Message("fault-secret", box="mail")
 
 
-def _mailbox_server(mailbox: Mailbox | None) -> Found:
+def _mailbox_server(mailbox: Mailbox | None) -> FoundFaults:
     if mailbox is None:
         return
     if not re.fullmatch(_SERVER, mailbox.host):
-        yield ("mailbox", "host"), "this is a server's name alone, like imap.example.com."
+        yield ("mailbox", "host"), Message("fault-server", like="imap.example.com")
     if mailbox.security == "none" and mailbox.host not in _HERE:
-        yield ("mailbox", "security"), "a password is only sent in secret. Write tls or starttls."
+        yield ("mailbox", "security"), Message("fault-secret", box="mailbox")
 
 
-CHECKS: tuple[Callable[..., Found], ...] = (
+CHECKS: tuple[Callable[..., FoundFaults], ...] = (
     _place_known,
     _clock_known,
     _currency_letters,

@@ -73,11 +73,17 @@ change-place-name = { $place ->
     [wet-room] im Nassraum
    *[indoors] innen
 }
-change-part = { $part ->
-    [edges] Die Kanten { NAME($slab, case: "genitive") } sind geändert.
-    [reliefs] Die Abtropfflächen und Vertiefungen { NAME($slab, case: "genitive") } sind geändert.
-   *[rests] Die Auflager { NAME($slab, case: "genitive") } sind geändert.
-}
+change-edge = Die Kante { NAME($slab, case: "genitive") } ({ $sides }) ist jetzt: { $now } (vorher: { $was }).
+change-rests = Auflage { NAME($slab, case: "genitive") }: { $now } (vorher: { $was }).
+change-rests-else = Die Auflager { NAME($slab, case: "genitive") } sind geändert.
+change-not-told = nicht genannt
+change-overhang = { NAME($slab, start: "yes") } steht an { NAME($side, case: "dative") } { $now } über; vorher { $was }.
+change-rails = Vorn und hinten über den Unterschränken { NAME($slab, case: "genitive") } { $rails ->
+    [hardwood] sind Traversen aus Hartholz eingebaut
+    [steel] sind Traversen aus Stahl eingebaut
+   *[cabinet] tragen die Traversen der Schränke
+}.
+change-legs = Die Beine { NAME($slab, case: "genitive") } stehen an anderer Stelle.
 change-cutout-numbered = { $case ->
     [genitive] des Ausschnitts { $number }
     [dative] dem Ausschnitt { $number }
@@ -88,12 +94,27 @@ change-cutout-left-out = { NAME($cutout, start: "yes") } in { NAME($slab, case: 
 change-cutout-added = { NAME($cutout, start: "yes") } kommt in { NAME($slab, case: "dative") } hinzu.
 change-cutout-size = { NAME($cutout, start: "yes") } misst { $now }; vorher { $was }.
 change-across = { $across } im Durchmesser
-change-cutout-place = Die Mitte { NAME($cutout, case: "genitive") } liegt { $x } von links und { $y } von vorn.
+change-cutout-place = { NAME($cutout, start: "yes") } ist um { $steps } verschoben: die Mitte liegt { $x } von links und { $y } von vorn.
+change-cutout-corners = Die Ecken { NAME($cutout, case: "genitive") } sind auf { $radius } gerundet.
+change-cutout-turned = { NAME($cutout, start: "yes") } ist { $degrees ->
+    [0] nicht mehr gedreht
+   *[other] um { $degrees }° gedreht
+}.
+change-cutout-open = { NAME($cutout, start: "yes") } läuft durch { NAME($side, case: "accusative") } aus.
+change-cutout-rim = { $rim ->
+    [covered] Der Rand { NAME($cutout, case: "genitive") } ist verdeckt.
+   *[shown] Der Rand { NAME($cutout, case: "genitive") } ist sichtbar und wird bearbeitet.
+}
 change-cutout-else = { NAME($cutout, start: "yes") } wird anders ausgeführt.
+change-relief-place = { NAME($relief, start: "yes") } ist um { $steps } verschoben.
+change-relief-depth = { NAME($relief, start: "yes") } ist { $now } tief; vorher waren es { $was }.
+change-relief-size = { NAME($relief, start: "yes") } misst { $now }; vorher { $was }.
+change-relief-else = { NAME($relief, start: "yes") } wird anders ausgeführt.
+change-joined = { NAME($one, start: "yes") } und { NAME($other) } stoßen mit einer Fuge aneinander.
 change-delivery = Der Auftrag wird { $now }, nicht mehr { $was }.
 change-way-name = { $way ->
     [pallet] auf Palette geliefert
-    [own-van] mit unserem Wagen geliefert
+    [own-van] mit unserem Transporter geliefert
     [fitted] geliefert und eingebaut
    *[collect] in der Werkstatt abgeholt
 }

@@ -1,7 +1,7 @@
 # Prüfungen, wie eine Platte bewegt wird.
 
 cracks-when-moved = { moved-when } würde { NAME($slab) } { $where } reißen.
-near-cracking-when-moved = { moved-when } wäre { NAME($slab) } { $where } nahe daran zu reißen. Wir sorgen dafür; niemand sonst sollte sie flach heben.
+near-cracking-when-moved = { moved-when } wäre { NAME($slab) } { $where } nahe daran zu reißen. Wir heben sie so, dass sie nicht reißt; niemand sonst sollte sie flach heben.
 moved-when = { $moved ->
     [lifted-out] Beim Ausschalen { days-after-casting }
     [turned] Beim Aufrichten { days-after-casting }
@@ -22,6 +22,6 @@ young-concrete = { HOWMANY($slabs) ->
    *[other] { NAME($slabs, start: "yes") } werden jung ausgeschalt. Wir brechen vorher einen Probestreifen, um sicher zu sein, dass sie fest genug sind.
 }
 young-concrete-waits = { HOWMANY($slabs) ->
-    [1] { NAME($slabs, start: "yes") } verlässt die Form erst, wenn ein Probestreifen aus demselben Beton gehalten hat.
-   *[other] { NAME($slabs, start: "yes") } verlassen ihre Formen erst, wenn ein Probestreifen aus demselben Beton gehalten hat.
+    [1] { NAME($slabs, start: "yes") } wird erst ausgeschalt, wenn ein Probestreifen aus demselben Beton gehalten hat.
+   *[other] { NAME($slabs, start: "yes") } werden erst ausgeschalt, wenn ein Probestreifen aus demselben Beton gehalten hat.
 }

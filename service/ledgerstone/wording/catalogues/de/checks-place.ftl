@@ -19,7 +19,10 @@ mix-is = { $unproven ->
 }
 mix-has-water = Wasser { $water } des Zements (höchstens { $limit })
 mix-has-strength = Druckfestigkeit { $strength } (mindestens { $limit })
-mix-has-cement = Zement { $cement } kg/m³ (mindestens { $limit })
+mix-has-cement = { $masses ->
+    [lb] Zement { $cement_lb } lb/yd³ (mindestens { $limit_lb })
+   *[kg] Zement { $cement } kg/m³ (mindestens { $limit })
+}
 sealer-not-for-place = { $others ->
     [some] Die Versiegelung „{ $sealer }“ ist nicht für { sealer-place } bestimmt, wo { NAME($slab) } hinkommt.
    *[none] Die Versiegelung „{ $sealer }“ ist nicht für { sealer-place } bestimmt, wo { NAME($slab) } hinkommt. Fragen Sie uns nach einer geeigneten.

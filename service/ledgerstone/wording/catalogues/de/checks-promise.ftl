@@ -10,5 +10,8 @@ delivery-way = { $way ->
    *[fitted] mit Einbau
 }
 no-day-free = In unserem Kalender ist kein Tag frei, bis zu dem das fertig sein könnte; wir nennen deshalb keinen Termin. Schreiben Sie uns, dann sehen wir gemeinsam nach.
-needed-by = Sie brauchen es bis zum { $needed_by }; bei Bestellung heute kann es bis zum { $arrives } bei Ihnen sein.
+needed-by = { $way ->
+    [collect] Sie brauchen es bis zum { $needed_by }; bei Bestellung heute können Sie es ab dem { $arrives } abholen.
+   *[other] Sie brauchen es bis zum { $needed_by }; bei Bestellung heute kann es bis zum { $arrives } bei Ihnen sein.
+}
 needed-by-past = Dieser Tag ist vorbei. Geben Sie einen späteren ein.

@@ -1,6 +1,6 @@
 # Prüfungen der Bewehrung und der Gesteinskörnung.
 
-grains-stick = { NAME($slab, start: "yes") } lässt an der dünnsten oder schmalsten Stelle Körner bis { $limit_mm } mm hinein; unser Beton hat Körner bis { $largest_mm } mm.
+grains-stick = { NAME($slab, start: "yes") } lässt an der dünnsten oder schmalsten Stelle Körner bis { $limit } hinein; unser Beton hat Körner bis { $largest }.
 grains-stick-in-strip = Der { $width } breite Steg neben { NAME($cutout, case: "dative") } ist zu schmal, als dass unser Beton hineinfließt.
 steel-rusts = { $thicker ->
     [helps] { steel-place } würde die Bewehrung in { NAME($slab, case: "dative") } rosten: Sie hat { $kept } Betondeckung und braucht { $wanted }.

@@ -29,8 +29,8 @@ running-length = { $masses ->
    *[kg] Meter
 }
 load-on-units = { HOWMANY($slabs) ->
-    [1] Die Unterschränke unter { NAME($slabs, case: "dative") } müssen geschlossene Seitenwände haben, befestigt und auf { $level } ausgerichtet sein und je { running-length } { $weight } tragen: Fragen Sie deren Hersteller.
-   *[other] Die Unterschränke unter { NAME($slabs, case: "dative") } müssen geschlossene Seitenwände haben, befestigt und auf { $level } ausgerichtet sein und je { running-length } bis zu { $weight } tragen: Fragen Sie deren Hersteller.
+    [1] Die Unterschränke unter { NAME($slabs, case: "dative") } müssen geschlossene Seitenwände haben, befestigt und auf { $level } genau ausgerichtet sein und je { running-length } { $weight } tragen: Fragen Sie deren Hersteller.
+   *[other] Die Unterschränke unter { NAME($slabs, case: "dative") } müssen geschlossene Seitenwände haben, befestigt und auf { $level } genau ausgerichtet sein und je { running-length } bis zu { $weight } tragen: Fragen Sie deren Hersteller.
 }
 rails-needed = { $fitted } Auf den eigenen Traversen des Schranks könnte { NAME($slab) } reißen. Hinten genügt auch eine Leiste an der Wand.
 rails-fit = { $post ->

@@ -25,9 +25,9 @@ field-kind-cannot-be = { NAME($field, start: "yes") }: Die Art „{ $value }“ 
 field-too-many = { NAME($field, start: "yes") }: Es sind zwischen { $least } und { $most } möglich; hier sind es { $count }.
 field-not-side = „{ $value }“ ist keine Seite oder Ecke, die hier stehen kann ({ NAME($field) }).
 length-out-of-range = { NAME($field, start: "yes") }: { $low ->
-    [between] Möglich sind { $least } m bis { $most } m
-    [at-least] Möglich sind mindestens { $least } mm und höchstens { $most } m
-   *[more-than] Möglich sind mehr als { $least } mm und höchstens { $most } m
+    [between] Möglich sind { $least } bis { $most }
+    [at-least] Möglich sind mindestens { $least } und höchstens { $most }
+   *[more-than] Möglich sind mehr als { $least } und höchstens { $most }
 }; das sind { $value }.
 text-not-text = { NAME($field, start: "yes") }: Hier steht ein Text.
 text-too-long = { NAME($field, start: "yes") }: Hier stehen höchstens { $longest } Zeichen.
@@ -41,6 +41,15 @@ number-out-of-range = { NAME($field, start: "yes") }: Möglich sind { $least } b
 yes-or-no = { NAME($field, start: "yes") }: Hier steht true oder false.
 
 field = { $field ->
+    [a-placing] was platziert werden soll
+    [free-cut-outs] die Ausschnitte, die platziert werden sollen
+    [free-reliefs] die Vertiefungen, die platziert werden sollen
+    [free-rests] ob die Auflager ausgelegt werden
+    [number-in-the-slab] die Nummer in der Platte
+    [piece] das Stück
+    [start] der Anfang
+    [unit] die Einheit
+    [what-is-free] was noch keinen Platz hat
     [a-delivery] eine Lieferung
     [a-drainer] eine Abtropffläche
     [a-drop] eine herabgezogene Kante
@@ -148,8 +157,18 @@ field = { $field ->
     [its-subject] ihr Betreff
     [its-identifier] ihre Kennung
     [its-references] ihre Verweise
+    [order-asked-for] der Auftrag, den der Kunde wollte
     [valid-until] der letzte Tag des Angebots
     [quote-token] das Token des Angebots
+    [a-profile-change] eine Änderung
+    [profile-changes] die Änderungen
+    [profile-operation] die Art der Änderung
+    [profile-pointer] die Stelle der Änderung
+    [profile-value] der Wert
+    [profile-values] die Werte
+    [profile-version] die Version der Datei
+    [profile-save] die Angabe, ob geschrieben wird
+    [profile-described] die Angabe, ob beschrieben wird
     [radius] der Radius
     [rails] die Traversen
     [relief] die Vertiefung

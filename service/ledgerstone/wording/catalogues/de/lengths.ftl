@@ -1,10 +1,10 @@
 # Warum eine getippte Länge nicht gelesen wurde, und wie sie zu schreiben ist. $typed ist das Getippte.
 
-length-like = zum Beispiel 1450 mm, 145 cm oder 4 ft 9 in
+length-like = zum Beispiel 1450 mm, 1,45 m oder 145 cm
 length-is-text-or-number = Geben Sie eine Länge als Zahl in Millimetern an, zum Beispiel 1450, oder als Text mit ihrer Einheit, zum Beispiel 145 cm.
 length-unread = „{ $typed }“ ist nicht als Länge zu lesen. Schreiben Sie eine Zahl mit ihrer Einheit, { length-like }.
 length-too-long = Das sind { $count } Zeichen; eine Länge hat höchstens { $longest }. Schreiben Sie sie kürzer, { length-like }.
-length-over-bound = Das sind mehr als { $bound } m. Prüfen Sie die Zahl und ihre Einheit.
+length-over-bound = Das sind mehr als { $bound }. Prüfen Sie die Zahl und ihre Einheit.
 length-odd-fraction = Im Bruch in { $typed } muss 2, 4, 8, 16, 32 oder 64 unter dem Strich stehen. Schreiben Sie ihn so oder als Dezimalzahl.
 length-fraction-over-one = Der Bruch in { $typed } ergibt eins oder mehr. Schreiben Sie ihn als { $meant }.
 length-several-fractions = { $typed } kann { $readings } heißen. Schreiben Sie, was Sie meinen, mit einem Leerzeichen.

@@ -5,10 +5,10 @@ letter-greeting = { $named ->
    *[no] Guten Tag
 }
 letter-replaces = Dieser Brief ersetzt unseren vom { $day }.
-letter-can-make = Vielen Dank für Ihre Anfrage: Das können wir fertigen.
-letter-options = Vielen Dank für Ihre Anfrage. Sie haben mehrere Möglichkeiten, jede mit Preis, Termin und Link.
-letter-stands-in-the-way = Vielen Dank für Ihre Anfrage. So wie gezeichnet können wir das noch nicht fertigen. Hier steht, was dem im Weg ist und was es behebt.
-letter-only-asks = Vielen Dank für Ihre Anfrage. Bevor wir einen Preis nennen können, müssen wir noch etwas wissen.
+letter-can-make = vielen Dank für Ihre Anfrage: Das können wir fertigen.
+letter-options = vielen Dank für Ihre Anfrage. Sie haben mehrere Möglichkeiten, jede mit Preis, Termin und Link.
+letter-stands-in-the-way = vielen Dank für Ihre Anfrage. So wie gezeichnet können wir das noch nicht fertigen. Unten steht, woran es liegt und was es behebt.
+letter-only-asks = vielen Dank für Ihre Anfrage. Bevor wir einen Preis nennen können, müssen wir noch etwas wissen.
 letter-asks = Bitte sagen Sie uns zur Sicherheit noch:
 letter-took-lead = Wir gehen davon aus, dass
 letter-took = Wir gehen davon aus, { $facts }.
@@ -22,7 +22,7 @@ letter-offer = { $standing ->
     [estimate] Kostenvoranschlag
    *[quotation] Angebot
 } { $offer }
-letter-tax = darin { $tax } { $name } ({ $percent })
+letter-tax = inkl. { $tax } { $name } ({ $percent })
 letter-day = { $way ->
     [collect] Abholbereit ab { $ready }{ letter-in-time }.
    *[other] Fertig am { $ready }; bei Ihnen { $arrives }{ letter-in-time }.
@@ -31,6 +31,10 @@ letter-in-time = { $asked ->
     [yes] , rechtzeitig
    *[no] { "" }
 }
+letter-day-not-met = Sie haben es bis { $wished } gewünscht. Diesen Tag können wir nicht einhalten.
+letter-changed = Gegenüber Ihrer Anfrage haben wir geändert:
+letter-day-kept = Mit dieser Änderung können Sie es wie gewünscht bis { $wished } haben.
+letter-day-open = Gewünscht haben Sie es bis { $wished }. Ist das geklärt, können wir sagen, ob der Termin zu halten ist.
 letter-ready = Fertig am { $ready }.
 letter-order-today = { $wanted ->
     [deposit] Bestellen Sie heute, mit { $deposit } Anzahlung; der Termin ist fest, sobald er eingetragen ist, { letter-price-of } gilt bis zum { $until }.
@@ -58,16 +62,16 @@ letter-weeks = { $cast ->
    *[later] Wir beginnen am { $starts } und gießen am { $casts }; danach { letter-then }.
 }
 letter-then = { $pieces ->
-    [1] erhärtet die Platte, { letter-test }wird bearbeitet{ letter-sealed }
-   *[other] erhärten die Platten, { letter-test-several }werden bearbeitet{ letter-sealed }
+    [1] erhärtet die Platte, { letter-test }bearbeitet{ letter-sealed }
+   *[other] erhärten die Platten, { letter-test-several }bearbeitet{ letter-sealed }
 }
 letter-test = { $tests ->
-    [yes] verlässt nach der Probe eines Streifens ihre Form,{ " " }
-   *[no] { "" }
+    [yes] wird nach bestandener Festigkeitsprobe ausgeschalt,{ " " }
+   *[no] wird{ " " }
 }
 letter-test-several = { $tests ->
-    [yes] verlassen nach der Probe eines Streifens ihre Formen,{ " " }
-   *[no] { "" }
+    [yes] werden nach bestandener Festigkeitsprobe ausgeschalt,{ " " }
+   *[no] werden{ " " }
 }
 letter-sealed = { $seals ->
     [yes] { " " }und versiegelt
@@ -76,7 +80,10 @@ letter-sealed = { $seals ->
 letter-link = Ansehen und ändern:
 letter-link-at = Ansehen und ändern bei { $host }
 letter-attached = Die Bestellung liegt bei; für einen Link ist sie zu lang.
-letter-net = Netto
+letter-net = { $taxed ->
+    [yes] Netto
+   *[no] Gesamt
+}
 
 slab-in-a-line = { $count ->
     [1] { $name }: { $facts }.
@@ -109,7 +116,7 @@ advice-carry = { $count ->
 advice-on-edge = Tragen Sie { NAME($slabs, case: "accusative") } hochkant, nie flach.
 advice-people = Vor dem { $day } soll niemand auf { NAME($slab, case: "dative") } { $doing }; danach hält sie, mit wenig Reserve.
 
-advice-units = Die Unterschränke müssen geschlossene Seitenwände haben, befestigt und auf { $level } ausgerichtet sein und je { running-length } { $weight } tragen: Fragen Sie deren Hersteller.
+advice-units = Die Unterschränke müssen geschlossene Seitenwände haben, befestigt und auf { $level } genau ausgerichtet sein und je { running-length } { $weight } tragen: Fragen Sie deren Hersteller.
 advice-food = Bereiten Sie Speisen auf einem Brett zu.
 advice-people-young = Vor dem { $day } soll niemand auf { NAME($slab, case: "dative") } { $doing }.
 advice-mix = Auf Frost ist unsere übliche Mischung nicht geprüft: Fragen Sie nach einer anderen, oder { mix-until }.
@@ -142,3 +149,4 @@ letter-subject-options = { $offer }: { $slabs }, { $count } Möglichkeiten
 letter-subject-sent-back = Was vor der Fertigung zu ändern ist: { $slabs }
 letter-subject-questions = Einige Fragen zu Ihrer Anfrage
 letter-subject-invented = { $subject } (erfundene Werkstatt, zur Ansicht)
+letter-make-change = So ändern

@@ -6,16 +6,22 @@ note-greeting = { $named ->
 }
 note-reminder-subject = Unser Angebot { $reference }
 note-reminder = { $standing ->
-    [quotation] Unser Angebot
-   *[estimate] Unsere Kostenschätzung
+    [quotation] unser Angebot
+   *[estimate] unser Kostenvoranschlag
 } { $reference } über { $total } gilt bis zum { $until }. Möchten Sie die Platten haben, oder sollen wir etwas ändern?
-note-thanks = Vielen Dank für Ihre Zusage zu { $reference }.
+note-thanks = vielen Dank für Ihre Zusage zu { $reference }.
 note-deposit-subject = Die Anzahlung für { $reference }
-note-deposit = Bitte zahlen Sie { $deposit } an, mit { $reference } als Verwendungszweck.
-note-held = Wir halten den Termin für Sie frei, fertig am { $ready }, wenn die Anzahlung bis zum { $by } hier ist.
+note-deposit = Bitte zahlen Sie bis zum { $by } { $deposit } an, mit { $reference } als Verwendungszweck.
+note-held = Bis dahin halten wir den Termin für Sie frei: fertig am { $ready }.
+note-day-open = Den Termin stimmen wir mit Ihnen ab, sobald die Anzahlung hier ist.
 note-balance = { $told ->
     [told] Der Rest von { $balance } ist fällig: { $due }.
    *[not-told] Der Rest beträgt { $balance }.
+}
+note-lacks = { $what ->
+    [both] In Ihrer Datei steht weder, wie gezahlt wird, noch, wann der Rest fällig ist: Tragen Sie beides unter „Ihre Werkstatt“, Geld ein: „Wie eine Anzahlung gezahlt wird, wie Kunden es lesen“ und „Wann der Rest fällig ist“.
+    [payment] In Ihrer Datei steht nicht, wie gezahlt wird: Tragen Sie es unter „Ihre Werkstatt“, Geld ein: „Wie eine Anzahlung gezahlt wird, wie Kunden es lesen“.
+   *[balance_due] In Ihrer Datei steht nicht, wann der Rest fällig ist: Tragen Sie es unter „Ihre Werkstatt“, Geld ein: „Wann der Rest fällig ist“.
 }
 no-such-note = Diesen Brief gibt es nicht. Es gibt: { $kinds }.
 no-mailbox = Die Datei dieser Werkstatt nennt kein Postfach, oder sein Passwort ist nicht gesetzt.

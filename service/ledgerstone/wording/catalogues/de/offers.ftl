@@ -5,11 +5,16 @@ choice-sample-tile = { $tax ->
    *[in-all] Zuerst eine Musterplatte: { $price } für jedes Aussehen; bei einer Bestellung wird das wieder abgezogen.
 }
 choice-templating = { $tax ->
-    [before-tax] Kommen Sie zum Aufmaß: { $visit } und { $each } je Stück, vor Steuer.
-   *[in-all] Kommen Sie zum Aufmaß: { $visit } und { $each } je Stück.
+    [before-tax] Aufmaß vor Ort: { $visit } und { $each } je Stück, vor Steuer.
+   *[in-all] Aufmaß vor Ort: { $visit } und { $each } je Stück.
 }
 choice-heated-curing = In unserem beheizten Zelt bei { $warmth } nachbehandeln, damit es früher fertig ist; das ist im Preis enthalten.
-request-sent = Ihre Anfrage zu { $offer } ist bei { $workshop }. Man wird Ihnen antworten.
+request-sent = Ihre Anfrage zu { $offer } ist bei { $workshop }.
+request-answered = { $days ->
+    [0] Die Antwort kommt von { $who }.
+    [one] Die Antwort kommt von { $who }, innerhalb eines Werktags.
+   *[other] Die Antwort kommt von { $who }, innerhalb von { $days } Werktagen.
+} Noch ist nichts bestellt und niemand gebunden: Das geschieht erst mit Ihrem Ja zu dieser Antwort.
 offer-made = Angeboten am { $issued } als { $standing ->
     [estimate] Kostenvoranschlag
    *[quotation] festes Angebot

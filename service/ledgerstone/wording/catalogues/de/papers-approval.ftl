@@ -3,12 +3,12 @@
 approval-title = Zur Freigabe vor dem Guss
 approval-standing = { $standing ->
     [quotation] Angebot
-   *[estimate] Richtpreis
+   *[estimate] Kostenvoranschlag
 }
 approval-offered = Angeboten am
 approval-stands = { $issued }; gültig bis { $until }
 approval-price = Preis
-approval-price-taxed = { $total }, darin { $tax } { $name } zu { $percent }
+approval-price-taxed = { $total }, inkl. { $tax } { $name } ({ $percent })
 approval-line = { $amount }, im Preis vor Steuer
 approval-deposit = Anzahlung
 approval-ready = { $day } bei Bestellung bis { $by }
@@ -19,8 +19,8 @@ approval-stage = { $first } bis { $last }. { $why }
 approval-stage-day = { $first }. { $why }
 approval-expect = Was vom Werkstoff zu erwarten ist
 approval-expect-holes = Kleine Poren und Lunker: Luft hinterlässt sie in jedem Guss, und manche öffnen sich später.
-approval-expect-mottling = Wolken: Eine Platte ist in sich heller und dunkler, und zwei gleichen einander nie ganz.
-approval-expect-hairlines = Haarrisse: Feine Linien in der Haut können in manchem Licht zu sehen sein. Die Festigkeit mindern sie nicht.
+approval-expect-mottling = Wolkigkeit: Eine Platte ist in sich heller und dunkler, und zwei gleichen einander nie ganz.
+approval-expect-hairlines = Haarrisse: Feine Linien in der Oberfläche können in manchem Licht zu sehen sein. Die Festigkeit mindern sie nicht.
 approval-expect-paler = Ein Farbton, der in den ersten Monaten beim Trocknen heller wird und versiegelt wieder satter.
 approval-expect-bloom = Weiße Ausblühungen, wo im ersten Winter Wasser gestanden hat; sie lassen sich abwaschen.
 approval-expect-edges = Kanten sind gebrochen, nie messerscharf.
@@ -63,7 +63,7 @@ approval-check-sizes = Die Maße und ihre Herkunft stimmen.
 approval-check-openings = Jeder Ausschnitt sitzt, wo er soll, und hat die Größe, die seine eigene Schablone verlangt.
 approval-check-round = Vorn und hinten, links und rechts stimmen, von oben gesehen.
 approval-check-look = { $tile ->
-    [yes] Farbton, Oberfläche und Versiegelung sind, wie Sie sie gewählt haben; zuvor wird das Muster für Ihr Ja gegossen.
+    [yes] Farbton, Oberfläche und Versiegelung sind, wie Sie sie gewählt haben; zuvor gießen wir das Muster zu Ihrer Freigabe.
    *[no] Farbton, Oberfläche und Versiegelung sind, wie Sie sie gewählt haben.
 }
 approval-check-place = Wir wissen, wohin die Platte kommt, worauf sie liegt und wie sie hineinkommt.

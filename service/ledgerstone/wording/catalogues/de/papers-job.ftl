@@ -1,5 +1,20 @@
 # Das Werkstattblatt: wonach die Werkstatt arbeitet, in ihrer eigenen Sprache.
 
+# Einheiten, die einmal für viele Zahlen stehen.
+job-unit = { $lengths ->
+    [in] Zoll
+   *[mm] mm
+}
+job-mass-unit = { $masses ->
+    [lb] lb
+   *[kg] kg
+}
+job-stress-unit = { $strengths ->
+    [psi] psi
+   *[mpa] MPa
+}
+job-ruled = { $length } { job-unit }
+
 job-title = Werkstattblatt { $reference }
 job-slab-title = { $name }: Schalung, Bewehrung und Guss
 job-slab-title-shared = { $name }: Schalung, Bewehrung, Heben
@@ -19,20 +34,24 @@ job-steel-words = { $bars ->
 }
 job-steel-title = Bewehrung in der Schalung
 job-section-title = Schnitt durch die Schalung
-job-section-words = Schnitt: { $thickness } dick, Bewehrung in der Mitte, Deckung { $cover }
-job-section-back = Rücken offen, abgezogen bei { $height }
+job-section-words = { $steel ->
+    [yes] Schnitt: { $thickness } dick, Bewehrung in der Mitte, Deckung { $cover }
+   *[no] Schnitt: { $thickness } dick, ohne Bewehrung
+}
+job-section-back = Rückseite offen, abgezogen auf { $height }
 job-section-cover = Deckung { $cover }
 job-section-face = SICHTSEITE auf der Platte
-job-section-face-coat = SICHTSEITE; zuerst { $coat } Vorsatz
-job-section-mesh = Matte { $wire } alle { $pitch }
-job-section-bars = Stäbe { $bar } mm auf Matte { $wire } alle { $pitch }
+job-section-face-coat = SICHTSEITE; zuerst { $coat } Vorsatzbeton
+job-section-mesh = { START($mesh) }
+job-section-bars = Stäbe { $bar } { job-unit } auf { $mesh }
+job-section-bars-alone = Stäbe { $bar } { job-unit }
 job-list-later = Die Liste der { $list ->
     [knockouts] Aussparungskörper
    *[steel] Stäbe und Matten
 }, { $rows } Zeilen, steht auf der Seite „Lange Listen“.
 job-list-of = { $list ->
-    [knockouts] { $name }: Aussparungskörper, von den Innenkanten der Schalung, mm
-   *[steel] { $name }: Bewehrung, von den Innenkanten der Schalung, mm
+    [knockouts] { $name }: Aussparungskörper, von den Innenkanten der Schalung, { job-unit }
+   *[steel] { $name }: Bewehrung, von den Innenkanten der Schalung, { job-unit }
 }
 
 # Der Kopf des Blatts.
@@ -40,22 +59,23 @@ job-begin = Beginn
 job-ready = Fertig
 job-slab = { $count } × { $name }
 job-slab-is = { $size }; { $look }
-job-told = Dem Kunden zugesagt: { $note }
+job-told = Dem Kunden mitgeteilt: { $note }
 job-before = Bevor etwas zugeschnitten wird
 job-yes = Der Kunde hat dem Muster zugestimmt
+job-answered = Noch nicht beantwortet: { $question }
 job-signed = Zeichnung unterschrieben, datiert, mit diesem Stand
-job-templates = Becken, Kochfeld, Schablonen sind hier und gemessen
+job-templates = Becken, Kochfeld, Schablonen sind da und vermessen
 job-care = Achtung
 job-cement = Nasser Zement verätzt, und man spürt es zuerst nicht: Handschuhe, Schutzbrille, Ärmel; sofort abwaschen.
 job-dust = Staub von Zement, Sand und Beton enthält Quarz: eine dafür zugelassene, dichte Maske; nass schleifen.
-job-masses = Massen hier sind Massen, und keine ist eine sichere Grenze: jedes Heben vorher beurteilen.
+job-masses = Keine Masse auf diesem Blatt ist eine sichere Grenze: jedes Heben vorher beurteilen.
 job-glass = Glasfasern stechen und jucken: Handschuhe, lange Ärmel, Schutzbrille; waschen, bevor man ins Gesicht greift.
 job-tent = Das Zelt elektrisch oder mit warmem Wasser heizen und feucht halten: Eine Flamme im geschlossenen Raum gibt Kohlenmonoxid ab, das niemand riecht. Eine Platte vor dem Ausschalen abkühlen lassen.
-job-strong-as = Sie ist so fest wie Beton von { $days } Tagen bei 20 °C.
+job-strong-as = Sie ist so fest wie Beton von { $days } Tagen bei { $warmth }.
 job-days = Tag für Tag
 job-days-read = { $pairs ->
-    [one] Hände: Minuten aller Hände zusammen, ein Paar bei der Arbeit; → bis wann ein Stück ruht. Aufschreiben, was jeder Schritt wirklich dauert.
-   *[other] Hände: Minuten aller Hände zusammen, { $pairs } Paare bei der Arbeit; → bis wann ein Stück ruht. Aufschreiben, was jeder Schritt wirklich dauert.
+    [one] Hände: Minuten aller Hände zusammen, ein Paar bei der Arbeit; → bis wann ein Stück ruht. Ist: die wirkliche Dauer.
+   *[other] Hände: Minuten aller Hände zusammen, { $pairs } Paare bei der Arbeit; → bis wann ein Stück ruht. Ist: die wirkliche Dauer.
 }
 job-days-shared = Stücke eines Gusses auf den Mischkarten werden zusammen gemischt und eingebracht, Schicht für Schicht; ihre Zeilen hier geben jedem seinen Anteil.
 job-day = Tag
@@ -67,13 +87,13 @@ job-really = Ist
 job-in-all = Zusammen
 job-minutes = { $minutes } min
 job-hours-minutes = { $hours }:{ $minutes } h
-job-then-wait = { $step } → bis { $until }, { $at }
-job-then-wait-week = { $step } → bis { $until } { $at }
+job-then-wait = { $step } → { $until }, { $at }
+job-then-wait-week = { $step } → { $until } { $at }
 job-whole-order = der Auftrag
 job-some-of = { $some } von { $all } { $name }
 
 # Die Schalung.
-job-knockouts = Aussparungskörper, von den Innenkanten der Schalung, mm
+job-knockouts = Aussparungskörper, von den Innenkanten der Schalung, { job-unit }
 job-knockout = Körper
 job-size = Größe
 job-left = Links
@@ -91,10 +111,10 @@ job-former = { $one } × { $other }, R { $radius }
 job-former-round = { $one } × { $other }, Enden rund
 job-former-turned = { $former }, gedreht { $degrees }°
 job-sides = Seiten
-job-sides-high = { $height } mm hoch auf der Grundplatte
+job-sides-high = { $height } { job-unit } hoch auf der Grundplatte
 job-screws = Schrauben
-job-screws-in = { $count }, in Vorbohrungen von { $pilot } mm
-job-bead = Fuge
+job-screws-in = { $count }, in Vorbohrungen von { $pilot } { job-unit }
+job-bead = Silikonfuge
 job-bead-along = { $side } { $profile ->
     [bevel] Fase
     [round] gerundet
@@ -105,22 +125,25 @@ job-bead-rims = { $count ->
    *[other] { $count } Ränder, nur gebrochen
 }
 job-bead-many = { $sides } Seiten und { $rims } Ränder, wie im Plan
-job-beads = { $beads }; zusammen { $metres } m
+job-beads = { $beads }; zusammen { $in_all }
 job-beads-none = keine
 job-drip = Wassernasenleiste
-job-drip-on = { $side }, { $length } mm lang, auf dem offenen Rücken
+job-drip-on = { $side }, { $length } { job-unit } lang, auf der offenen Rückseite
 job-release = Trennmittel
-job-release-ml = { $ml } ml, dünn und abgewischt
+job-release-thin = { $amount }, dünn und abgewischt
 
 # Bewehrung und Heben.
-job-legend = B: Stäbe { $bar } mm. M: Matte { $wire } alle { $pitch }.
-job-legend-mesh = M: Matte { $wire } alle { $pitch }.
-job-from-left = Von links, mm
-job-from-front = Von vorn, mm
+job-legend-bars = B: Stäbe { $bar } { job-unit }.
+job-legend-mesh = M: { $mesh }.
+job-from-left = Von links, { job-unit }
+job-from-front = Von vorn, { job-unit }
 job-mark = Pos.
-job-cut-mm = Länge, mm
+job-cut-mm = Länge, { job-unit }
 job-cut = OK
-job-mesh = Matte { $wire } alle { $pitch }
+job-mesh = { $lengths ->
+    [in] Matte { $wire } Zoll alle { $pitch } Zoll
+   *[mm] Matte { $wire } alle { $pitch }
+}
 job-stretch = { $first } bis { $last }
 job-lifts = Heben
 job-wet = Gegossen, nass
@@ -139,10 +162,10 @@ job-turned-by = { $over ->
    *[other] { $mass }, von { $people }, über Seite { $over }
 }
 job-cured = Erhärtet
-job-cured-by = { $weight }: { $people } mit Tragklammern
+job-cured-by = { $weight }: { $people } mit Tragklemmen
 job-how = Wie
 job-how-way = { $rail ->
-    [clamped] { $way }. Vorher die Schiene klemmen.
+    [clamped] { $way }. Vorher die Schiene anklemmen.
     [none-needed] { $way }. Sie hat keinen Ausschnitt und braucht keine Schiene.
    *[no] { $way }.
 }
@@ -151,8 +174,8 @@ job-when = Wann
 job-when-days = { $days } Tage nach dem Guss, nicht vorher
 job-grip = Fassen bei
 job-grip-at = { $side ->
-    [front] { $first } und { $last } mm von der Vorderkante der Schalung
-   *[left] { $first } und { $last } mm von der linken Kante der Schalung
+    [front] { $first } und { $last } { job-unit } von der Vorderkante der Schalung
+   *[left] { $first } und { $last } { job-unit } von der linken Kante der Schalung
 }
 job-carry = Tragen
 job-carry-how = { $held ->
@@ -160,10 +183,8 @@ job-carry-how = { $held ->
    *[on-edge] Hochkant, aufrecht; nie flach an den Enden.
 }
 job-governs = Maßgebend
-job-governs-by = { $doing }, { $where }, wie sie eingebaut liegt: { $stress } von { $limit } MPa ({ $utilisation })
+job-governs-by = { $doing }, { $where }, wie sie eingebaut liegt: { $stress } von { $limit } { job-stress-unit } ({ $utilisation })
 job-governs-cracks = { $governs }; reißt im Mittel bei { $at }
-job-newtons = { $load } N
-job-newtons-m2 = { $load } N/m²
 job-times-weight = dem { $times }-Fachen ihres Gewichts
 job-doing = { $kind ->
     [lifted-out] Aus der Schalung gehoben
@@ -176,50 +197,56 @@ job-doing = { $kind ->
     [low-rest] Gleichlast, ein Auflager tief
     [somebody-sitting] Eine Person sitzt
     [somebody-standing] Eine Person steht
-    [somebody-leaning] Eine Person stützt sich
+    [somebody-leaning] Eine Person stützt sich auf
     [free-corner] Eine Person auf einer freien Ecke
    *[low-rest-and-sitting] Eine Person sitzt, ein Auflager tief
 }
 job-doing-load = { $doing } ({ $load })
-job-strip = Prüfstreifen
+job-strip = Probestreifen
 job-strip-test = { $condition ->
     [yes] Erst bewegen, wenn er besteht: { job-strip-is }
    *[no] { job-strip-is }
 }
-job-strip-is = { $width } × { $thickness } mm, mit der Platte gegossen und daneben gelagert, trägt über { $span } mm in der Mitte { $load } N ({ $mass } kg). Getragen ________ kg am ________
+job-strip-is = { $width } × { $thickness } { job-unit }, mit der Platte gegossen und daneben gelagert, trägt über { $span } { job-unit } in der Mitte { $masses ->
+    [lb] { $mass }
+   *[kg] { $load } ({ $mass })
+}. Getragen ________ { job-mass-unit } am ________
 
 # Mischungen.
 job-batch-order = Von oben nach unten, wie es in den Mischer kommt. Jedes abhaken, wenn es darin ist.
-job-tile = Musterplatte: { $shade }, { plan-surface }. Schicken und auf das Ja warten
+job-tile = Musterplatte: { $shade }, { plan-surface }. Schicken und Freigabe abwarten
 job-pour = { $times ->
     [1] Guss { $number }: { $names }
    *[other] Guss { $number }: { $names }, { $times }-mal
 }
-job-pour-minutes = { $litres } Liter, { $minutes } Minuten ab dem ersten Wiegen. Der erste Beton wartet { $open } der { $limit } Minuten, die er verarbeitbar bleibt.
+job-pour-minutes = { $litres } { $volumes ->
+    [gal] Gallonen
+   *[l] Liter
+}, { $minutes } Minuten ab dem ersten Wiegen. Der erste Beton wartet { $open } der { $limit } Minuten, die er verarbeitbar bleibt.
 job-coat = { $coat ->
-    [face] Vorsatz
-    [backing] Hinterfüllung
+    [face] Vorsatzbeton
+    [backing] Kernbeton
    *[body] Beton
 }
-job-batch = { job-coat }: { $count } × { $litres } l, w/z { $ratio }
-job-batch-bags = { job-coat }: { $count } × { $litres } l, w/z { $ratio }, je { $bags } Säcke
-job-weigh = Wiegen, kg
+job-batch = { job-coat }: { $count } × { $litres }, w/z { $ratio }
+job-batch-bags = { job-coat }: { $count } × { $litres }, w/z { $ratio }, je { $bags } Säcke
+job-weigh = Wiegen, { job-mass-unit }
 job-to-count = bis { $count }
 job-water = Wasser
-job-sieve = Körner über { $grain } mm aus dem Vorsatz sieben: ein Drittel seiner { $coat } mm.
+job-sieve = Körnung über { $grain } { job-unit } aus dem Vorsatzbeton sieben: ein Drittel seiner { $coat } { job-unit }.
 job-poured = Gegossen
 job-poured-line = von ______ bis ______ durch ______
 job-warmth = Temperatur
-job-warmth-line = Werkstatt ____ °C, Mischung ____ °C
-job-slump = Konsistenz
-job-slump-line = ______ mm; Streifen davon gegossen: ____
+job-warmth-line = Werkstatt ____ °{ $temperatures }, Mischung ____ °{ $temperatures }
+job-slump = Ausbreitmaß
+job-slump-line = ______ { job-unit }; Streifen davon gegossen: ____
 job-otherwise = Abweichungen
 job-otherwise-line = ______________________________
 
 # Die Oberfläche.
 job-finish = Oberfläche
 job-finish-of = Oberfläche: { $name }
-job-sand = Den offenen Rücken eben schleifen: { $proud } mm stehen über
+job-sand = Die offene Rückseite eben schleifen: { $proud } { job-unit } stehen über
 job-turn-in-mould = { $knockouts ->
     [yes] Wenden, Seiten und Körper darin; dann Seiten ab, Körper heraus, Kanten brechen, Sichtseite waschen
    *[no] Wenden, Seiten und Körper darin; dann Seiten ab, Kanten brechen, Sichtseite waschen
@@ -228,19 +255,19 @@ job-turn-free = { $knockouts ->
     [yes] Seiten und Körper heraus, dann wenden; Kanten brechen, Sichtseite waschen
    *[no] Seiten ab, dann wenden; Kanten brechen, Sichtseite waschen
 }
-job-fill = Poren mit { $litres } l Schlämme füllen: { $parts }. Handschuhe: Sie verätzt. { $hours } Stunden stehen lassen
+job-fill = Poren mit { $litres } Schlämme füllen: { $parts }. Ätzend: Handschuhe. { $hours } Stunden stehen lassen
 job-fill-again = Poren noch einmal mit ebenso viel füllen; { $hours } Stunden stehen lassen
-job-part = { $kg } kg { $name }
-job-grind = Nass schleifen mit Körnung { $grit }, { $area } m²; abspülen
+job-part = { $mass } { $name }
+job-grind = Nass schleifen mit Körnung { $grit }, { $area }; abspülen
 job-dry = { $days } Tage trocknen, und bis zu einem Alter von { $age } Tagen
 job-dry-strip = { $days } Tage trocknen, und bis zu einem Alter von { $age } Tagen; { $hours } Stunden vorher einen Streifen davon versiegeln: ________
-job-coat-of = Versiegelung { $sealer }, Schicht { $coat } von { $coats }: { $ml } ml
-job-coat-wait = Versiegelung { $sealer }, Schicht { $coat } von { $coats }: { $ml } ml; { $hours } Stunden bis zur nächsten
+job-coat-of = Versiegelung { $sealer }, Schicht { $coat } von { $coats }: { $each }
+job-coat-wait = Versiegelung { $sealer }, Schicht { $coat } von { $coats }: { $each }; { $hours } Stunden bis zur nächsten
 job-harden = { $days } Tage aushärten lassen; Wasser darauf tropfen und ansehen
-job-pot = Reparaturtopf: { $parts }, trocken; das Etikett liegt bei den Tragekarten
+job-pot = Reparaturdose: { $parts }, trocken; das Etikett liegt bei den Tragekarten
 job-pack = { $lies ->
-    [yes] Wiegen: ________ kg, auch auf ihre Tragekarte; flach auf ihren Lagerhölzern verpacken, wie auf der Karte
-   *[no] Wiegen: ________ kg, auch auf ihre Tragekarte; hochkant in Schaumstoff verpacken
+    [yes] Wiegen: ________ { job-mass-unit }, auch auf ihre Tragekarte; flach auf ihren Lagerhölzern verpacken, wie auf der Karte
+   *[no] Wiegen: ________ { job-mass-unit }, auch auf ihre Tragekarte; hochkant in Schaumstoff verpacken
 }
 job-grinding = Nassschleifen: Anschluss mit FI-Schutzschalter, Kabel hoch und trocken; Schutzbrille, Gehörschutz, Maske gegen Quarzstaub; Schlamm nass wegspülen.
 job-fumes = Versiegelung: Türen offen, keine Flamme, Handschuhe; ihr Sicherheitsdatenblatt geht vor.
@@ -249,14 +276,14 @@ job-rags = Ölige Lappen entzünden sich von selbst: flach im Freien trocknen od
 # Zuschnitt und Bedarf.
 job-mirrored-boards = Links und rechts wie in der Schalung: spiegelverkehrt.
 job-kerf = { $sheets ->
-    [one] { $sheets } Platte von { $length } × { $width } mm; Schnittfuge { $kerf } mm; Verschnitt { $waste } %.
-   *[other] { $sheets } Platten von { $length } × { $width } mm; Schnittfuge { $kerf } mm; Verschnitt { $waste } %.
+    [one] { $sheets } Platte von { $length } × { $width } { job-unit }; Sägeschnitt { $kerf } { job-unit }; Verschnitt { $waste } %.
+   *[other] { $sheets } Platten von { $length } × { $width } { job-unit }; Sägeschnitt { $kerf } { job-unit }; Verschnitt { $waste } %.
 }
 job-sheet-of = Platte { $number } von { $sheets }
 job-sheet-words = Platte { $number } von { $sheets }, Teile nummeriert wie in der Liste
 job-no = Nr.
-job-long = Lang, mm
-job-wide = Breit, mm
+job-long = Lang, { job-unit }
+job-wide = Breit, { job-unit }
 job-board = { $part ->
     [base] Grundplatte
     [side] Seite { $side }
@@ -264,12 +291,12 @@ job-board = { $part ->
    *[curve] Bogen nach { $side }
 }
 job-board-of = { $name }: { job-board }
-job-former-turns = { $name }: { job-former-kind } { $one } × { $other }, { $height } mm hoch, gedreht
+job-former-turns = { $name }: { job-former-kind } { $one } × { $other }, { $height } { job-unit } hoch, gedreht
 job-former-foam = { $layers ->
-    [one] { $name }: { job-former-kind } { $one } × { $other }, { $height } mm hoch, { $layers } Lage
-   *[other] { $name }: { job-former-kind } { $one } × { $other }, { $height } mm hoch, { $layers } Lagen
+    [one] { $name }: { job-former-kind } { $one } × { $other }, { $height } { job-unit } hoch, { $layers } Lage
+   *[other] { $name }: { job-former-kind } { $one } × { $other }, { $height } { job-unit } hoch, { $layers } Lagen
 }
-job-formers = Körper
+job-formers = Aussparungskörper
 job-former-kind = { $kind ->
     [plug] Zapfen
     [knockout] Aussparung
@@ -278,10 +305,10 @@ job-former-kind = { $kind ->
    *[rebate] Falz
 }
 job-stock = Stäbe, Matten und Streifen
-job-stock-mesh = Matten { $mesh } kg.
-job-stock-kg = Stäbe { $bars } kg von { $bought } kg gekauften; Matten { $mesh } kg.
-job-cut-from = { START($stock) }: { $cuts }; Rest { $left } mm
-job-bar-number = Stab { $bar } mm { $number }
+job-stock-mesh = Matten { $mesh }.
+job-stock-kg = Stäbe { $bars } von { $bought } gekauften; Matten { $mesh }.
+job-cut-from = { START($stock) }: { $cuts }; Rest { $left } { job-unit }
+job-bar-number = Stab { $bar } { job-unit } { $number }
 job-strip-flexible = Biegestreifen
 job-cut-piece = { $mark } { $length }
 job-mesh-piece = { START($mesh) }: { $mark }, { $count } × { $length } × { $width }
@@ -316,7 +343,10 @@ job-amount = { $amount } { $unit ->
         [yes] Gebinde
        *[no] Gebinde
     }
-    [kg] kg
    *[litres] Liter
+}
+job-liquid = { $volumes ->
+    [gal] { $quarts } Quart
+   *[l] { $litres }
 }
 job-loose = lose

@@ -6,4 +6,4 @@ weeks-bar = { $name }: { $first } bis { $last }.
 weeks-bar-day = { $name }: { $first }.
 weeks-road = Unterwegs zu Ihnen
 weeks-hands = wir arbeiten daran
-weeks-waits = sie wartet
+weeks-waits = sie ruht

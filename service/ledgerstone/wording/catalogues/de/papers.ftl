@@ -14,7 +14,7 @@ paper-use-word = { $use ->
     [upstand] Aufkantung
     [splashback] Rückwand
     [end-panel] Seitenwange
-    [shelf] Regalbrett
+    [shelf] Regalboden
     [table] Tischplatte
     [hearth] Kaminplatte
    *[sill] Fensterbank
@@ -25,8 +25,14 @@ paper-size-over-all = { $length } × { $width } über alles, { $thickness } dick
 paper-look = { $shade }, { plan-surface }, Versiegelung { $sealer }
 paper-look-matched = abgestimmt auf { $colour }, { plan-surface }, Versiegelung { $sealer }
 paper-many = { $count } × { $name }
-paper-weight-size = { $weight }; { $size }; wir planen { $people } ein
-paper-weight-size-each = je { $weight }; { $size }; wir planen für jede { $people } ein
+paper-weight-size = { $weight }; { $size }; { $gear ->
+    [yes] mit Wagen oder Hebezeug, nie von Hand allein
+   *[no] wir planen { $people } ein
+}
+paper-weight-size-each = je { $weight }; { $size }; { $gear ->
+    [yes] mit Wagen oder Hebezeug, nie von Hand allein
+   *[no] wir planen für jede { $people } ein
+}
 paper-packed = Alles zusammen, verpackt
 paper-delivery = Lieferung
 paper-delivery-collect = Sie holen selbst ab, ab { $first }.
@@ -34,7 +40,7 @@ paper-delivery-on = { paper-delivery-way }, am { $first }.
 paper-delivery-between = { paper-delivery-way }, zwischen { $first } und { $last }.
 paper-delivery-open = { paper-delivery-way }.
 paper-delivery-way = { $way ->
-    [pallet] Auf einer Palette, bis Bordsteinkante
+    [pallet] Auf einer Palette, frei Bordsteinkante
     [own-van] Mit unserem Transporter, bis zur Tür
     [collect] Sie holen selbst ab
    *[fitted] Wir bringen sie und bauen sie ein
@@ -55,7 +61,7 @@ paper-signature = Unterschrift
 paper-day = Datum
 paper-grips-words = „{ $name }“ von ihrer Sichtseite: wo man sie fasst
 paper-grip-here = HIER FASSEN
-paper-rail-here = HIER SCHIENE KLEMMEN
+paper-rail-here = HIER SCHIENE ANKLEMMEN
 paper-grips-picture = Wo man sie fasst
 paper-workshop = { $name }, { $town }{ $invented ->
     [yes] { "" } (eine erfundene Werkstatt, zur Ansicht)

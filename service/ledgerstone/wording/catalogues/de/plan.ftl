@@ -65,12 +65,11 @@ plan-side-word = { $side ->
     [back] hinten
    *[front] vorn
 }
-plan-sides = { START($sides) }
 plan-sides-numbered = { $count ->
     [one] Seite { $numbers }
    *[other] Seiten { $numbers }
 }
-plan-edge = { $sides }: { $edge }.
+plan-edge = { START($sides) }: { $edge }.
 plan-edge-bevel = Fase { $size }
 plan-edge-round = gerundet { $size }
 plan-edge-profile = { $profile ->
@@ -107,7 +106,7 @@ plan-front = { $stands ->
     [yes] VORN, UNTEN
    *[no] VORN
 }
-plan-section = { $sides }: { $edge }
+plan-section = { START($sides) }: { $edge }
 plan-facts = { $quantity ->
     [one] { $thickness } dick · { plan-surface }, Versiegelung { $sealer }
    *[other] { $quantity } Stück · { $thickness } dick · { plan-surface }, Versiegelung { $sealer }

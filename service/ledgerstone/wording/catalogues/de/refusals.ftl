@@ -102,9 +102,9 @@ notch-too-large = Der fehlende Teil ist so { $way ->
 corner-radius-too-large = Der Eckradius ist größer, als die Seiten daneben zulassen.
 cutout-radius-too-large = Der Eckradius ist größer, als die Seiten des Ausschnitts zulassen.
 point-repeats-first = Lassen Sie den letzten Punkt weg: Er wiederholt den ersten.
-point-near-the-one-before = Dieser Punkt liegt weniger als 1 mm neben dem vorigen.
-point-near-a-side = Dieser Punkt liegt weniger als { $least } mm neben einer anderen Seite. Rücken Sie ihn weg.
-outline-crosses-itself = Der Umriss kreuzt oder berührt sich bei { $x } mm und { $y } mm (x und y). Versetzen Sie einen Punkt.
+point-near-the-one-before = Dieser Punkt liegt weniger als { $least } neben dem vorigen.
+point-near-a-side = Dieser Punkt liegt weniger als { $least } neben einer anderen Seite. Rücken Sie ihn weg.
+outline-crosses-itself = Der Umriss kreuzt oder berührt sich bei { $x } und { $y } (x und y). Versetzen Sie einen Punkt.
 outline-without-area = Der Umriss umschließt keine Fläche.
 edge-size-missing = Geben Sie das Maß der { $profile ->
     [bevel] gefasten
@@ -112,7 +112,7 @@ edge-size-missing = Geben Sie das Maß der { $profile ->
 } Kante an.
 ledge-without-length = Die Leiste beginnt und endet an derselben Stelle.
 least-across = { least-of } muss mindestens { $least } breit sein; das sind { $measured }. Prüfen Sie die Einheit.
-least-across-everywhere = { least-of } muss in jeder Richtung mindestens { $least } mm breit sein. Prüfen Sie die Einheit.
+least-across-everywhere = { least-of } muss in jeder Richtung mindestens { $least } breit sein. Prüfen Sie die Einheit.
 least-of = { $what ->
     [slab] Die Platte
     [notch] Der fehlende Teil
@@ -165,3 +165,4 @@ job-figure-wrong = { $key } ist eine Zahl über null.
 job-steps-not-table = Die Stunden stehen nach Arbeitsschritten als Tabelle, jeder Schritt mit seinen Stunden.
 job-step-hours-wrong = Stunden sind eine Zahl, null oder mehr.
 job-step-unknown = Diesen Arbeitsschritt gibt es in diesem Auftrag nicht. Es gibt { $known }.
+form-unreadable = Das Formular war nicht zu lesen: Senden Sie höchstens { $most } Felder, als Text in UTF-8.

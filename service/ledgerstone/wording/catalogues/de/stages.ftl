@@ -1,14 +1,14 @@
 # Die Abschnitte der Arbeit: was getan oder abgewartet wird, und warum.
 
 stage = { $stage ->
-    [queue] Warteschlange
+    [queue] Frühere Aufträge
     [sample] Musterplatte
     [yes] Ihre Freigabe des Musters
     [mould] Schalungsbau
     [table] Warten auf den Gießtisch
     [cast] Guss
-    [cover] Nachbehandlung unter Abdeckung
-    [rack] Feucht im Regal
+    [cover] Nachbehandlung, abgedeckt
+    [rack] Feucht gelagert
     [finish] Ausschalen und Oberfläche
     [dry] Trocknen vor dem Versiegeln
     [seal] Versiegeln

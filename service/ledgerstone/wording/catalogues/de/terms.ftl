@@ -12,12 +12,30 @@ estimate-until-templates = Dies ist ein Kostenvoranschlag, bis die Schablonen hi
 estimate-best-guess = Dies ist ein Kostenvoranschlag, unsere beste Schätzung: Wir prüfen ihn und nennen Ihnen dann einen festen Preis.
 quotation-fixed = Dies ist ein Angebot: Der Preis gilt fest bis zum { $until }, für die Bestellung, wie sie hier steht.
 sample-first = Es wird nichts zugeschnitten, bevor Sie eine Musterplatte freigegeben haben.
-strip-first = Junger Beton verlässt seine Form erst, wenn ein Probestreifen davon gehalten hat.
+strip-first = Junger Beton wird erst ausgeschalt, wenn ein Probestreifen davon gehalten hat.
 you-collect = Sie holen die Bestellung in der Werkstatt ab.
+# Richtlinie 2011/83/EU Artikel 16 Buchstabe c.
+made-to-measure-no-return = Nach Ihren Maßen gefertigt: keine Rückgabe bei Nichtgefallen; Ihre Rechte bei Mängeln bleiben.
 made-to-measure = { $country ->
     [DE] Es wird nach Ihren Maßen gefertigt: Ein Widerrufsrecht besteht dafür nicht (§ 312g Abs. 2 Nr. 1 BGB). Ihre Rechte bei Mängeln bleiben Ihnen.
     [AT] Es wird nach Ihren Maßen gefertigt: Ein Rücktrittsrecht besteht dafür nicht (§ 18 Abs. 1 Z 3 FAGG). Ihre Rechte bei Mängeln bleiben Ihnen.
-   *[other] Nach Ihren Maßen gefertigt: keine Rückgabe bei Nichtgefallen; Ihre Rechte bei Mängeln bleiben.
+    [GB] { made-to-measure-no-return }
+    [IE] { made-to-measure-no-return }
+    [BE] { made-to-measure-no-return }
+    [NL] { made-to-measure-no-return }
+    [FR] { made-to-measure-no-return }
+    [IT] { made-to-measure-no-return }
+    [ES] { made-to-measure-no-return }
+    [PT] { made-to-measure-no-return }
+    [DK] { made-to-measure-no-return }
+    [SE] { made-to-measure-no-return }
+    [NO] { made-to-measure-no-return }
+    [FI] { made-to-measure-no-return }
+    [PL] { made-to-measure-no-return }
+    [CZ] { made-to-measure-no-return }
+    [LU] { made-to-measure-no-return }
+    [LI] { made-to-measure-no-return }
+   *[other] Es wird nach Ihren Maßen gefertigt. Ob eine Bestellung nach dem Guss widerrufen werden kann, richtet sich nach dem Recht bei Ihnen; Ihre Rechte bei Mängeln bleiben Ihnen.
 }
 no-tax-charged = { $country ->
     [DE] Als Kleinunternehmer im Sinne von § 19 UStG berechnen wir keine Umsatzsteuer.

@@ -5,15 +5,21 @@ desk =
     .title = Werkstattseite
     .views = Was zu tun ist
     .steps = Auf dieser Seite
+    .asking = Der Dienst arbeitet daran …
 
 steps =
-    .order = Der Auftrag
+    .enquiry = Anfrage
+    .order = Auftrag
+    .answer = Antwort
     .terms = Bedingungen
+    .reply = Brief
+    .stopped = So geht es nicht: Siehe die Antwort.
 
 view =
     .offer = Angebot schreiben
     .offers = Angebote
     .week = Die Woche
+    .workshop = Ihre Werkstatt
 
 door =
     .title = Der Schlüssel der Werkstatt
@@ -48,6 +54,9 @@ points =
         }
     .none = Nichts ist offen
     .go = Zum Feld
+    .there = In der Nachricht zeigen
+    .unread = Nicht gelesen
+    .seen = Erledigt
     .doubtful = Unklar
     .missing = Zu fragen
     .assumed = Angenommen
@@ -81,17 +90,17 @@ hand =
     .add = Zeile zum Preis hinzufügen
     .text = Wofür
     .amount = Betrag vor Steuer
-    .margin_percent = Aufschlag
+    .margin_percent = Aufschlag auf die Kosten
     .margin_percent-hint = In Prozent, nur für dieses Angebot
     .deposit_round_to = Anzahlung runden auf
     .deposit_round_to-hint = Etwa 10 für volle Zehner
     .standing = Es ist
     .standing-hint = Ein festes Angebot ist ein zugesagter Preis
-    .standing-usual = wie im Profil
-    .standing-estimate = eine Kostenschätzung
+    .standing-usual = wie sonst auch
+    .standing-estimate = ein Kostenvoranschlag
     .standing-quotation = ein festes Angebot
     .valid_until = Es gilt bis
-    .valid_until-hint = Leer: wie im Profil
+    .valid_until-hint = Leer: so lange wie sonst
     .note = Ein paar Worte von Ihnen
     .note-hint = Sie stehen im Brief, auf den Blättern und hinter dem Link
 
@@ -108,6 +117,8 @@ reply =
     .draft = Entwurf herunterladen
     .copied = Kopiert. Fügen Sie es in Ihre Mail ein.
     .text-copied = Als Text kopiert.
+    .anew = Neu geschrieben: Kopieren Sie es noch einmal.
+    .copy-again = Noch einmal kopieren
     .not-copied = Dieser Browser lässt Seiten nicht kopieren. Der Brief ist markiert: Kopieren Sie ihn von Hand.
     .file = In die Entwürfe legen
     .sent = Es ist verschickt
@@ -148,6 +159,15 @@ offers =
     .yes = zugesagt
     .no = abgesagt
     .paid = Die Anzahlung ist da
+    .is-paid = die Anzahlung ist da
+    .asked = Noch nicht beantwortet
+    .asked-count =
+        { $n ->
+            [one] eine Frage ist offen
+           *[other] { $n } Fragen sind offen
+        }
+    .answered = Das ist beantwortet
+    .asked-still = Noch nicht beantwortet: { $questions } Auf dem Arbeitsblatt ist das abzuhaken, bevor etwas zugeschnitten wird.
     .change = Auftrag ändern
     .note-copied = Kopiert. Fügen Sie es in Ihre Mail ein.
     .mail = Im Mailprogramm schreiben
@@ -158,6 +178,8 @@ papers =
     .fitting = Einbaublatt
     .care = Pflegeblatt
     .job = Werkstattblatt
+    .true-size = Papier in wahrer Größe
+    .no-opening = Dieser Auftrag hat keinen Ausschnitt, der in wahrer Größe zu drucken wäre.
     .calendar = Kalendereinträge
     .dxf = Schalungen als DXF
     .svg = Schalungen als SVG

@@ -5,15 +5,21 @@ desk =
     .title = The desk
     .views = What to do
     .steps = On this page
+    .asking = The service is at work on it …
 
 steps =
-    .order = The order
+    .enquiry = Enquiry
+    .order = Order
+    .answer = Answer
     .terms = Terms
+    .reply = Reply
+    .stopped = It can’t be made as asked: see the answer.
 
 view =
     .offer = Write an offer
     .offers = Offers
     .week = The week
+    .workshop = Your workshop
 
 door =
     .title = The maker’s key
@@ -48,6 +54,9 @@ points =
         }
     .none = Nothing is left open
     .go = Go to it
+    .there = Show it in the message
+    .unread = Not read
+    .seen = I have seen to it
     .doubtful = Doubtful
     .missing = To ask
     .assumed = Assumed
@@ -61,7 +70,7 @@ form =
 
 side =
     .title = Costs and strength
-    .margin = It costs you { $cost }; before tax you ask { $net }. Margin { $percent }%.
+    .margin = It costs you { $cost }; before tax you ask { $net }. Markup { $percent }% on cost.
     .costs = Costs by line
     .costs-all = All costs
     .hours = Hours by step
@@ -81,7 +90,7 @@ hand =
     .add = Add a line to the price
     .text = What for
     .amount = Amount before tax
-    .margin_percent = Margin
+    .margin_percent = Markup on cost
     .margin_percent-hint = In percent, for this offer alone
     .deposit_round_to = Round the deposit to
     .deposit_round_to-hint = Such as 10 for whole tens
@@ -108,6 +117,8 @@ reply =
     .draft = Download the draft
     .copied = Copied. Paste it into your mail.
     .text-copied = Copied as text.
+    .anew = Written anew. Copy it again.
+    .copy-again = Copy it again
     .not-copied = This browser does not let pages copy. The letter is selected: copy it by hand.
     .file = Put it into Drafts
     .sent = It is sent
@@ -148,6 +159,15 @@ offers =
     .yes = a yes
     .no = a no
     .paid = The deposit is here
+    .is-paid = its deposit is here
+    .asked = Not answered yet
+    .asked-count =
+        { $n ->
+            [one] one question is open
+           *[other] { $n } questions are open
+        }
+    .answered = It is answered
+    .asked-still = Not answered yet: { $questions } They stand on the job sheet, to be ticked before anything is cut.
     .change = Change the order
     .note-copied = Copied. Paste it into your mail.
     .mail = Write it in your mail program
@@ -158,6 +178,8 @@ papers =
     .fitting = Fitting sheet
     .care = Care sheet
     .job = Job sheet
+    .true-size = True-size paper
+    .no-opening = This order has no opening to print at true size.
     .calendar = Calendar entries
     .dxf = Moulds as DXF
     .svg = Moulds as SVG

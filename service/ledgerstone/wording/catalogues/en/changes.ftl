@@ -73,18 +73,39 @@ change-place-name = { $place ->
     [wet-room] in a wet room
    *[indoors] indoors
 }
-change-part = { $part ->
-    [edges] The edges of { NAME($slab) } are changed.
-    [reliefs] The drainers and recesses of { NAME($slab) } are changed.
-   *[rests] The rests of { NAME($slab) } are changed.
-}
+change-edge = The edge of { NAME($slab) } ({ $sides }) is { $now }; it was { $was }.
+change-rests = { NAME($slab, start: "yes") } now rests so: { $now }. Before: { $was }.
+change-rests-else = What carries { NAME($slab) } is changed.
+change-not-told = what nobody had told
+change-overhang = { NAME($slab, start: "yes") } hangs over { $now } at { NAME($side) }; it was { $was }.
+change-rails = { $rails ->
+    [hardwood] Hardwood rails are fitted
+    [steel] Steel rails are fitted
+   *[cabinet] The cabinets' own rails are
+} across the front and the back of the units of { NAME($slab) }.
+change-legs = The legs of { NAME($slab) } stand elsewhere.
 change-cutout-numbered = cut-out { $number }
 change-cutout-left-out = { NAME($cutout, start: "yes") } in { NAME($slab) } is left out.
 change-cutout-added = { NAME($cutout, start: "yes") } is added to { NAME($slab) }.
 change-cutout-size = { NAME($cutout, start: "yes") } is { $now }; it was { $was }.
 change-across = { $across } across
-change-cutout-place = { NAME($cutout, start: "yes") } is centred { $x } from the left and { $y } from the front.
+change-cutout-place = { NAME($cutout, start: "yes") } is moved { $steps }: it is centred { $x } from the left and { $y } from the front.
+change-cutout-corners = The corners of { NAME($cutout) } are rounded to { $radius }.
+change-cutout-turned = { NAME($cutout, start: "yes") } { $degrees ->
+    [0] is no longer turned
+   *[other] is turned by { $degrees }°
+}.
+change-cutout-open = { NAME($cutout, start: "yes") } runs out through { NAME($side) }.
+change-cutout-rim = { $rim ->
+    [covered] The rim of { NAME($cutout) } is covered.
+   *[shown] The rim of { NAME($cutout) } is seen, and finished.
+}
 change-cutout-else = { NAME($cutout, start: "yes") } is made in another way.
+change-relief-place = { NAME($relief, start: "yes") } is moved { $steps }.
+change-relief-depth = { NAME($relief, start: "yes") } is { $now } deep; it was { $was }.
+change-relief-size = { NAME($relief, start: "yes") } is { $now }; it was { $was }.
+change-relief-else = { NAME($relief, start: "yes") } is made in another way.
+change-joined = { NAME($one, start: "yes") } and { NAME($other) } are joined.
 change-delivery = It is { $now }; it was to be { $was }.
 change-way-name = { $way ->
     [pallet] delivered on a pallet

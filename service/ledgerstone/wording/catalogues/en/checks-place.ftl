@@ -19,7 +19,10 @@ mix-is = { $unproven ->
 }
 mix-has-water = water { $water } of the cement (up to { $limit })
 mix-has-strength = strength { $strength } ({ $limit } or more)
-mix-has-cement = cement { $cement } kg/m³ ({ $limit } or more)
+mix-has-cement = { $masses ->
+    [lb] cement { $cement_lb } lb/yd³ ({ $limit_lb } or more)
+   *[kg] cement { $cement } kg/m³ ({ $limit } or more)
+}
 sealer-not-for-place = { $others ->
     [some] The sealer “{ $sealer }” is not for { sealer-place }, where { NAME($slab) } goes.
    *[none] The sealer “{ $sealer }” is not for { sealer-place }, where { NAME($slab) } goes. Ask us for one that is.

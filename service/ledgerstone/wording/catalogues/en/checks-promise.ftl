@@ -10,5 +10,8 @@ delivery-way = { $way ->
    *[fitted] with fitting
 }
 no-day-free = Our calendar has no day by which this could be made, so we promise no day. Write to us, and we will look at it together.
-needed-by = You need it by { $needed_by }; ordered today it can be with you by { $arrives }.
+needed-by = { $way ->
+    [collect] You need it by { $needed_by }; ordered today it can be collected from { $arrives }.
+   *[other] You need it by { $needed_by }; ordered today it can be with you by { $arrives }.
+}
 needed-by-past = That date has passed. Enter a later one.

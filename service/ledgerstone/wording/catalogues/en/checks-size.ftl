@@ -4,6 +4,27 @@ too-big-for-table = { NAME($slab, start: "yes") } is { $length } by { $width }; 
 too-thin = { NAME($slab, start: "yes") } is { $thickness } thick; the thinnest we cast is { $limit }.
 too-thick = { NAME($slab, start: "yes") } is { $thickness } thick; the thickest we cast is { $limit }.
 odd-thickness = { $thickness } is not one of our usual thicknesses ({ $usual }); mould sides are cut for it.
+thickness-taken = { $usual ->
+    [no] You did not say how thick: our usual does not do here, so we took { $thickness }.
+   *[yes] You did not say how thick: we took { $thickness }, our usual.
+}
+left-to-us = Where you did not say, we took: { $things }.
+taken-place = { $place ->
+    [outdoors] outdoors
+    [wet-room] a wet room
+   *[indoors] indoors
+}
+taken-shade = shade “{ $shade }”
+taken-surface = { $surface ->
+    [as-cast] surface as cast
+    [honed] honed surface
+    [polished] polished surface
+   *[other] surface { $surface }
+}
+taken-sealer = sealer “{ $sealer }”
+taken-edges = square edges
+taken-rims = the rim seen and finished ({ $cutouts })
+taken-delivery = collected by you
 sliver = { NAME($slab, start: "yes") } is { $width } across; the narrowest we cast is { $limit }.
 neck-too-narrow = { NAME($slab, start: "yes") } has a place that is narrower than it is thick, { $thickness }: it would break off.
 pour-too-slow = { NAME($slab, start: "yes") } takes { $batches } batches of concrete: the last would come { $minutes } minutes after the first, and ours stays open for { $open_minutes }.

@@ -1,6 +1,6 @@
 # Checks of steel and aggregate.
 
-grains-stick = { NAME($slab, start: "yes") } lets grains of up to { $limit_mm } mm into its thinnest or narrowest place; our concrete has grains of { $largest_mm } mm.
+grains-stick = { NAME($slab, start: "yes") } lets grains of up to { $limit } into its thinnest or narrowest place; our concrete has grains of { $largest }.
 grains-stick-in-strip = The { $width } strip beside { NAME($cutout) } is too narrow for our concrete to flow into.
 steel-rusts = { $thicker ->
     [helps] { steel-place } steel in { NAME($slab) } would rust: it has { $kept } of concrete over it and needs { $wanted }.

@@ -13,9 +13,18 @@ enquiry-place = How far is the middle of { $opening } from the left end and from
 enquiry-x = How far is the middle of { $opening } from the left end?
 enquiry-y = How far is the middle of { $opening } from the front?
 enquiry-postcode = What is the postcode for the delivery?
+enquiry-steps = How many steps is it up or down in all (“{ $said }”)?
+enquiry-some-steps = “{ $said }” does not say how many steps.
+enquiry-on-units = “{ $said }” does not say how wide the units are.
+enquiry-ask-units = How wide is each unit that it lies on, from left to right?
 enquiry-two = { $what } is given as { $readings }.
 enquiry-impossible = { $what }, as read, does not lie on the slab: { $readings }.
 enquiry-about = { $what } is given as about { $readings }.
+enquiry-ask-two = { $what } is given as { $readings }: which is it?
+enquiry-ask-impossible = { $what }, as we read it ({ $readings }), does not lie on the slab: what is it?
+enquiry-ask-about = { $what } is given as about { $readings }: what is it to be?
+enquiry-ask-delivery = Shall we deliver it, or will you collect it?
+enquiry-ask-day = By which day do you need it? You wrote “{ $said }”.
 enquiry-delivery = Whether it is delivered or collected is left open.
 enquiry-what-length = The length of { $slab }
 enquiry-what-width = The depth of { $slab }
@@ -31,7 +40,7 @@ enquiry-took-surface = We took it that you want our usual { $value } face.
 enquiry-took-sealer = We took it that it is sealed with our usual { $value } sealer.
 enquiry-took-place = We took it that { $slab } is for indoors.
 enquiry-took-collect = We took it that you collect it.
-enquiry-took-delivery = We took it that it comes on a pallet.
+enquiry-took-delivery = We took it that it is { NAME($way) }.
 enquiry-took-corner = We took it that the L leaves out its { $value } corner.
 enquiry-took-site = We took it that the middle of { $opening } is { $x } from the left end and { $y } from the front.
 enquiry-took-size = We took it that the cut-out for { $opening } is { $value }, until we have its template.
@@ -40,9 +49,13 @@ enquiry-took-gap = We took it that the joint between the two is { $value } wide.
 enquiry-took-edge = We took it that the edge is worked to { $value }.
 enquiry-took-edges = We took it that its edges are square, sharp corners taken off.
 enquiry-took-no-postcode = We took it that you collect it, until we know the postcode.
-enquiry-took-doubtful = Of the two we took { $value } for { $what }.
+enquiry-took-doubtful = { $what }: of the two we took { $value }.
 enquiry-week = “{ $said }” is a week; the day is not said.
 enquiry-vague = “{ $said }” names no day.
+enquiry-from = “{ $said }” is { $first } or later; the day is not said.
+enquiry-about-day = “{ $said }”: would that be { $day }?
+enquiry-either-day = “{ $said }” is { $first } or { $second }.
+enquiry-between = “{ $said }” names no day: it may be { $first } to { $last }.
 enquiry-undated = “{ $said }” counts from a day that the message does not give.
 enquiry-no-year = The year of “{ $said }” is not known: the message has no date.
 enquiry-two-days = { $said } is { $month_first } (month first) or { $day_first } (day first).
@@ -52,6 +65,13 @@ enquiry-no-easter = Easter of which year? The message has no date.
 enquiry-slab = the { $use }
 enquiry-slab-n = slab { $n } (the { $use })
 enquiry-name = { $key ->
+    [worktop] worktop
+    [upstand] upstand
+    [splashback] splashback
+    [basin] basin
+    [hob] hob
+    [tap] tap
+    [bin] waste bin
    *[other] { $what }
 }
 enquiry-piece = slab

@@ -25,9 +25,9 @@ field-kind-cannot-be = The kind of { NAME($field) } cannot be "{ $value }"{ near
 field-too-many = { NAME($field, start: "yes") } must number between { $least } and { $most }; there are { $count }.
 field-not-side = "{ $value }" is not a side or corner that { NAME($field) } can name.
 length-out-of-range = { NAME($field, start: "yes") } must be { $low ->
-    [between] between { $least } m and { $most } m
-    [at-least] at least { $least } mm and at most { $most } m
-   *[more-than] more than { $least } mm and at most { $most } m
+    [between] between { $least } and { $most }
+    [at-least] at least { $least } and at most { $most }
+   *[more-than] more than { $least } and at most { $most }
 }; this is { $value }.
 text-not-text = { NAME($field, start: "yes") } must be text.
 text-too-long = { NAME($field, start: "yes") } must be { $longest } characters or fewer.
@@ -41,6 +41,15 @@ number-out-of-range = { NAME($field, start: "yes") } must be between { $least } 
 yes-or-no = { NAME($field, start: "yes") } must be true or false.
 
 field = { $field ->
+    [a-placing] what is to be placed
+    [free-cut-outs] the openings to be placed
+    [free-reliefs] the reliefs to be placed
+    [free-rests] whether the rests are laid out
+    [number-in-the-slab] the number in the slab
+    [piece] the piece
+    [start] the start
+    [unit] the unit
+    [what-is-free] what is free
     [a-delivery] a delivery
     [a-drainer] a drainer
     [a-drop] a drop
@@ -140,7 +149,7 @@ field = { $field ->
     [adjustment-text] what the adjustment is for
     [adjustments] the adjustments
     [an-adjustment] an adjustment
-    [margin] the margin
+    [margin] the markup
     [the-makers-terms] what the workshop sets
     [deposit-step] the deposit's step
     [the-message-answered] the message that is answered
@@ -148,8 +157,18 @@ field = { $field ->
     [its-subject] its subject
     [its-identifier] its identifier
     [its-references] its references
+    [order-asked-for] the order that the customer asked for
     [valid-until] the last day of the offer
     [quote-token] the quote's token
+    [a-profile-change] a change
+    [profile-changes] the changes
+    [profile-operation] the kind of change
+    [profile-pointer] where it is changed
+    [profile-value] the value
+    [profile-values] the values
+    [profile-version] the file's version
+    [profile-save] whether to write it
+    [profile-described] whether to describe it
     [radius] the radius
     [rails] the rails
     [relief] the relief

@@ -1,10 +1,13 @@
 # Why a typed length was not read, and how to write it. $typed is what was typed.
 
-length-like = like 1450 mm, 1.45 m or 4 ft 9 in
+length-like = { $lengths ->
+    [in] like 57 1/16 in, 4 ft 9 in or 1450 mm
+   *[mm] like 1450 mm, 1.45 m or 4 ft 9 in
+}
 length-is-text-or-number = Enter a length as a number of millimetres, like 1450, or as text with its unit, like 1.45 m.
 length-unread = “{ $typed }” does not read as a length. Write a number and its unit, { length-like }.
 length-too-long = This has { $count } characters; a length has at most { $longest }. Write it { length-like }.
-length-over-bound = This is more than { $bound } m. Check the number and its unit.
+length-over-bound = This is more than { $bound }. Check the number and its unit.
 length-odd-fraction = The fraction in { $typed } needs 2, 4, 8, 16, 32 or 64 below the line. Write it so, or as a decimal.
 length-fraction-over-one = The fraction in { $typed } comes to one or more. Write it as { $meant }.
 length-several-fractions = { $typed } could be { $readings }. Write the one you mean, with a space.

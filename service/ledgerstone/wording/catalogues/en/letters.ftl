@@ -31,6 +31,10 @@ letter-in-time = { $asked ->
     [yes] , in time
    *[no] { "" }
 }
+letter-day-not-met = You asked for it by { $wished }. We cannot meet that day.
+letter-changed = We changed this from what you asked for:
+letter-day-kept = With that change you can have it by { $wished }, as you asked.
+letter-day-open = You asked for it by { $wished }. Once this is settled we can say whether that day can be met.
 letter-ready = Ready { $ready }.
 letter-order-today = { $wanted ->
     [deposit] Order today with { $deposit } deposit; the day is held once booked, the { letter-price-of } until { $until }.
@@ -78,7 +82,10 @@ letter-test = { $tests ->
 letter-link = See and change it:
 letter-link-at = See it at { $host }
 letter-attached = The order is attached; it is too long for a link.
-letter-net = Net
+letter-net = { $taxed ->
+    [yes] Net
+   *[no] Total
+}
 
 slab-in-a-line = { $count ->
     [1] { $name }: { $facts }.
@@ -144,3 +151,4 @@ letter-subject-options = { $offer }: { $slabs }, { $count } options
 letter-subject-sent-back = What to change before we can make it: { $slabs }
 letter-subject-questions = A few questions about your enquiry
 letter-subject-invented = { $subject } (invented workshop, for show)
+letter-make-change = Make this change

@@ -9,7 +9,12 @@ choice-templating = { $tax ->
    *[in-all] Come and measure for me: { $visit }, and { $each } for each piece.
 }
 choice-heated-curing = Cure it in our heated tent at { $warmth }, to have it sooner; that is included in the price.
-request-sent = Your request for { $offer } is with { $workshop }. They will answer you.
+request-sent = Your request for { $offer } is with { $workshop }.
+request-answered = { $days ->
+    [0] { $who } will answer you.
+    [one] { $who } will answer you within one working day.
+   *[other] { $who } will answer you within { $days } working days.
+} Nothing is ordered yet, and nobody is bound: that comes with your yes to the answer.
 offer-made = Offered on { $issued } as { $standing ->
     [estimate] estimate
    *[quotation] quotation

@@ -32,7 +32,7 @@ approval-quantity = How many
 approval-size = Finished size
 approval-sizes-from = Sizes from
 approval-from = { $source ->
-    [between-walls] your walls; { $gap } came off each wall side, to fit it
+    [between-walls] your walls; { $gap } came off each wall side, so that it goes in
     [over-units] your units, with the overhangs added
     [template-to-follow] a template that is still to come; nothing is cast before it is here
    *[finished] finished sizes, as you gave them

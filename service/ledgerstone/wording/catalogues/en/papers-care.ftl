@@ -32,9 +32,9 @@ care-sealer = { HOWMANY($slabs) ->
    *[other] The { $sealer } sealer ({ $slabs })
 }
 care-heat = { $near ->
-    [kitchen] Heat: its maker allows { $limit }. A pan from the hob is far hotter, so it stands on a trivet.
-    [hearth] Heat: its maker allows { $limit }. Nearer the fire than that it dulls or yellows; that is the sealer, and is renewed.
-   *[other] Heat: its maker allows { $limit }. Nothing hotter stands on it.
+    [kitchen] Heat: keep it below { $limit }. A pan from the hob is far hotter, so it stands on a trivet.
+    [hearth] Heat: keep it below { $limit }. Nearer the fire than that it dulls or yellows; that is the sealer, and is renewed.
+   *[other] Heat: keep it below { $limit }. Nothing hotter stands on it.
 }
 care-heat-beside = Beside a hot appliance the sealer may yellow; that spot is renewed more often.
 care-oil = { $kind ->
@@ -52,7 +52,10 @@ care-pot-holds = Your pot holds { $masses ->
     [lb] { $oz } oz
    *[kg] { $kg } kg
 } of dry powder, your own batch's cement and pigment, without sand: for pin holes and small chips.
-care-pot-mix = Stir { $water_g } g of water into the whole pot, or a teaspoon of water ({ $spoon_g } g) into { $powder_g } g of it: as thick as cream. Use it within { $minutes } minutes.
+care-pot-mix = { $masses ->
+    [lb] Stir { $water_oz } oz of water into the whole pot, or a teaspoon of water into { $powder_oz } oz of it: as thick as cream.
+   *[kg] Stir { $water_g } g of water into the whole pot, or a teaspoon of water ({ $spoon_g } g) into { $powder_g } g of it: as thick as cream.
+} Use it within { $minutes } minutes.
 care-pot-skin = Wear gloves and glasses: wet cement burns skin and eyes. Keep it from children.
 care-pot-rub = Wet the hole and rub it in, a little proud. Keep it under a damp cloth for { $days } days, rub it flat with fine wet paper, dry it, seal it.
 care-pot-keeps = Dry and shut it keeps about { $months } months; when it has lumps, ask us for another.

@@ -1,5 +1,20 @@
 # The job sheet: what the workshop works from, in the workshop's own language.
 
+# Units that are told once for many figures.
+job-unit = { $lengths ->
+    [in] in
+   *[mm] mm
+}
+job-mass-unit = { $masses ->
+    [lb] lb
+   *[kg] kg
+}
+job-stress-unit = { $strengths ->
+    [psi] psi
+   *[mpa] MPa
+}
+job-ruled = { $length } { job-unit }
+
 job-title = Job sheet { $reference }
 job-slab-title = { $name }: mould, steel and pour
 job-slab-title-shared = { $name }: mould, steel, lifts
@@ -19,20 +34,24 @@ job-steel-words = { $bars ->
 }
 job-steel-title = Steel in the mould
 job-section-title = Section through the mould
-job-section-words = Section: { $thickness } thick, steel in mid-depth, cover { $cover }
+job-section-words = { $steel ->
+    [yes] Section: { $thickness } thick, steel in mid-depth, cover { $cover }
+   *[no] Section: { $thickness } thick, without steel
+}
 job-section-back = Open back, struck off at { $height }
 job-section-cover = cover { $cover }
 job-section-face = FACE, against the board
 job-section-face-coat = FACE; { $coat } of face coat first
-job-section-mesh = Mesh { $wire } at { $pitch }
-job-section-bars = { $bar } mm bars on mesh { $wire } at { $pitch }
+job-section-mesh = { START($mesh) }
+job-section-bars = { $bar } { job-unit } bars on { $mesh }
+job-section-bars-alone = { $bar } { job-unit } bars
 job-list-later = The list of { $list ->
     [knockouts] knockouts
    *[steel] bars and mesh
 }, { $rows } lines, is on the page “Long lists”.
 job-list-of = { $list ->
-    [knockouts] { $name }: knockouts, from the mould's edges, mm
-   *[steel] { $name }: steel, from the mould's edges, mm
+    [knockouts] { $name }: knockouts, from the mould's edges, { job-unit }
+   *[steel] { $name }: steel, from the mould's edges, { job-unit }
 }
 
 # The head of the sheet.
@@ -43,6 +62,7 @@ job-slab-is = { $size }; { $look }
 job-told = Told the customer: { $note }
 job-before = Before anything is cut
 job-yes = The customer has said yes to the sample tile
+job-answered = Not answered yet: { $question }
 job-signed = The drawing is signed and dated, and is this revision
 job-templates = Sink, hob and every template are here, and measured
 job-care = Take care
@@ -51,7 +71,7 @@ job-dust = Dust of cement, sand and concrete holds silica: a mask rated for it t
 job-masses = Masses here are masses, and none is a safe limit: look at each lift before it is made.
 job-glass = Glass fibre pricks and itches: gloves, long sleeves, goggles; wash before you touch your face.
 job-tent = Heat the tent by electricity or warm water and keep it damp: a flame in a closed shed gives off carbon monoxide, which nobody smells. Let a slab cool before it leaves its mould.
-job-strong-as = It is as strong as concrete of { $days } days at 20 °C.
+job-strong-as = It is as strong as concrete of { $days } days at { $warmth }.
 job-days = Day by day
 job-days-read = { $pairs ->
     [one] Hands: minutes of all hands together, one pair at work; → until when a piece is left alone. Write what each step really took.
@@ -73,7 +93,7 @@ job-whole-order = the order
 job-some-of = { $some } of { $all } { $name }
 
 # The mould.
-job-knockouts = Knockouts, from the mould's own inside edges, mm
+job-knockouts = Knockouts, from the mould's own inside edges, { job-unit }
 job-knockout = Knockout
 job-size = Size
 job-left = Left
@@ -91,9 +111,9 @@ job-former = { $one } × { $other }, R { $radius }
 job-former-round = { $one } × { $other }, round ends
 job-former-turned = { $former }, turned { $degrees }°
 job-sides = Sides
-job-sides-high = { $height } mm high on the base board
+job-sides-high = { $height } { job-unit } high on the base board
 job-screws = Screws
-job-screws-in = { $count }, in { $pilot } mm pilot holes
+job-screws-in = { $count }, in { $pilot } { job-unit } pilot holes
 job-bead = Bead
 job-bead-along = { $side } { $profile ->
     [bevel] bevel
@@ -105,22 +125,25 @@ job-bead-rims = { $count ->
    *[other] { $count } rims, as small as an arris
 }
 job-bead-many = { $sides } sides and { $rims } rims, as the plan has them
-job-beads = { $beads }; { $metres } m in all
+job-beads = { $beads }; { $in_all } in all
 job-beads-none = none
 job-drip = Drip former
-job-drip-on = { $side }, { $length } mm long, on the open back
+job-drip-on = { $side }, { $length } { job-unit } long, on the open back
 job-release = Release
-job-release-ml = { $ml } ml, thin and wiped
+job-release-thin = { $amount }, thin and wiped
 
 # Steel and lifts.
-job-legend = B: { $bar } mm bars. M: mesh { $wire } at { $pitch }.
-job-legend-mesh = M: mesh { $wire } at { $pitch }.
-job-from-left = From left, mm
-job-from-front = From front, mm
+job-legend-bars = B: { $bar } { job-unit } bars.
+job-legend-mesh = M: { $mesh }.
+job-from-left = From left, { job-unit }
+job-from-front = From front, { job-unit }
 job-mark = Mark
-job-cut-mm = Cut, mm
+job-cut-mm = Cut, { job-unit }
 job-cut = Cut
-job-mesh = mesh { $wire } at { $pitch }
+job-mesh = { $lengths ->
+    [in] mesh { $wire } in at { $pitch } in
+   *[mm] mesh { $wire } at { $pitch }
+}
 job-stretch = { $first } to { $last }
 job-lifts = Lifts
 job-wet = Poured, wet
@@ -151,8 +174,8 @@ job-when = When
 job-when-days = { $days } days after the pour, not before
 job-grip = Grip at
 job-grip-at = { $side ->
-    [front] { $first } and { $last } mm from the mould's front edge
-   *[left] { $first } and { $last } mm from the mould's left edge
+    [front] { $first } and { $last } { job-unit } from the mould's front edge
+   *[left] { $first } and { $last } { job-unit } from the mould's left edge
 }
 job-carry = Carry
 job-carry-how = { $held ->
@@ -160,10 +183,8 @@ job-carry-how = { $held ->
    *[on-edge] On edge, upright; never flat by its ends.
 }
 job-governs = Governs
-job-governs-by = { $doing }, { $where } as it lies in place: { $stress } of { $limit } MPa ({ $utilisation })
+job-governs-by = { $doing }, { $where } as it lies in place: { $stress } of { $limit } { job-stress-unit } ({ $utilisation })
 job-governs-cracks = { $governs }; cracks, in the mean, at { $at }
-job-newtons = { $load } N
-job-newtons-m2 = { $load } N/m²
 job-times-weight = { $times } times its weight
 job-doing = { $kind ->
     [lifted-out] Lifted out of its mould
@@ -184,10 +205,12 @@ job-doing-load = { $doing } ({ $load })
 job-strip = Strip test
 job-strip-test = { $condition ->
     [yes] Not moved before it passes: { job-strip-is }
-   *[no] { START($width) }{ job-strip-rest }
+   *[no] { job-strip-is }
 }
-job-strip-is = { $width }{ job-strip-rest }
-job-strip-rest = { " " }× { $thickness } mm, cast with the slab and kept beside it, over { $span } mm, carries { $load } N ({ $mass } kg) in its middle. Carried ________ kg on ________
+job-strip-is = { $width } × { $thickness } { job-unit }, cast with the slab and kept beside it, over { $span } { job-unit }, carries { $masses ->
+    [lb] { $mass }
+   *[kg] { $load } ({ $mass })
+} in its middle. Carried ________ { job-mass-unit } on ________
 
 # Batches.
 job-batch-order = From top to bottom, as it goes into the mixer. Tick each as it goes in.
@@ -196,31 +219,34 @@ job-pour = { $times ->
     [1] Pour { $number }: { $names }
    *[other] Pour { $number }: { $names }, { $times } times over
 }
-job-pour-minutes = { $litres } litres, { $minutes } minutes from the first weighing. The first concrete waits { $open } of the { $limit } minutes it stays open.
+job-pour-minutes = { $litres } { $volumes ->
+    [gal] gallons
+   *[l] litres
+}, { $minutes } minutes from the first weighing. The first concrete waits { $open } of the { $limit } minutes it stays open.
 job-coat = { $coat ->
     [face] Face coat
     [backing] Backing
    *[body] Concrete
 }
-job-batch = { job-coat }: { $count } × { $litres } l, w/c { $ratio }
-job-batch-bags = { job-coat }: { $count } × { $litres } l, w/c { $ratio }, { $bags } bags each
-job-weigh = Weigh, kg
+job-batch = { job-coat }: { $count } × { $litres }, w/c { $ratio }
+job-batch-bags = { job-coat }: { $count } × { $litres }, w/c { $ratio }, { $bags } bags each
+job-weigh = Weigh, { job-mass-unit }
 job-to-count = to { $count }
 job-water = water
-job-sieve = Sieve grains over { $grain } mm out of the face coat: a third of its { $coat } mm.
+job-sieve = Sieve grains over { $grain } { job-unit } out of the face coat: a third of its { $coat } { job-unit }.
 job-poured = Poured
 job-poured-line = from ______ to ______ by ______
 job-warmth = Warmth
-job-warmth-line = shed ____ °C, mix ____ °C
+job-warmth-line = shed ____ °{ $temperatures }, mix ____ °{ $temperatures }
 job-slump = Slump, flow
-job-slump-line = ______ mm; a strip of it cast: ____
+job-slump-line = ______ { job-unit }; a strip of it cast: ____
 job-otherwise = Deviations
 job-otherwise-line = ______________________________
 
 # The finish.
 job-finish = Finish
 job-finish-of = Finish: { $name }
-job-sand = Sand the open back flat: { $proud } mm stands proud
+job-sand = Sand the open back flat: { $proud } { job-unit } stands proud
 job-turn-in-mould = { $knockouts ->
     [yes] Turn it, sides and formers in; then sides off, knockouts out, arrises dressed, face washed
    *[no] Turn it, sides and formers in; then sides off, arrises dressed, face washed
@@ -229,19 +255,19 @@ job-turn-free = { $knockouts ->
     [yes] Sides and knockouts out, then turn it; arrises dressed, face washed
    *[no] Sides out, then turn it; arrises dressed, face washed
 }
-job-fill = Fill voids with { $litres } l of slurry: { $parts }. Gloves: it burns. Leave it { $hours } hours
+job-fill = Fill voids with { $litres } of slurry: { $parts }. Gloves: it burns. Leave it { $hours } hours
 job-fill-again = Fill voids again with as much; leave it { $hours } hours
-job-part = { $kg } kg { $name }
-job-grind = Wet-grind with { $grit } grit, { $area } m²; rinse
+job-part = { $mass } { $name }
+job-grind = Wet-grind with { $grit } grit, { $area }; rinse
 job-dry = Dry { $days } days, and to an age of { $age } days
 job-dry-strip = Dry { $days } days, and to an age of { $age } days; seal a strip of it { $hours } hours before: ________
-job-coat-of = Sealer { $sealer }, coat { $coat } of { $coats }: { $ml } ml
-job-coat-wait = Sealer { $sealer }, coat { $coat } of { $coats }: { $ml } ml; { $hours } hours to the next
+job-coat-of = Sealer { $sealer }, coat { $coat } of { $coats }: { $each }
+job-coat-wait = Sealer { $sealer }, coat { $coat } of { $coats }: { $each }; { $hours } hours to the next
 job-harden = Let it harden { $days } days; drop water on it and look
 job-pot = Repair pot: { $parts }, dry; its label is with the carry cards
 job-pack = { $lies ->
-    [yes] Weigh it: ________ kg, on its carry card too; pack flat on its bearers, as its card says
-   *[no] Weigh it: ________ kg, on its carry card too; pack on edge in foam
+    [yes] Weigh it: ________ { job-mass-unit }, on its carry card too; pack flat on its bearers, as its card says
+   *[no] Weigh it: ________ { job-mass-unit }, on its carry card too; pack on edge in foam
 }
 job-grinding = Wet grinding: an RCD-protected supply, cables up and dry; goggles, ear defenders, a mask rated for silica; wash the slurry away wet.
 job-fumes = Sealer: doors open, no flame, gloves; its safety sheet comes first.
@@ -250,14 +276,14 @@ job-rags = Oily rags catch fire by themselves: flat outdoors to dry, or under wa
 # To cut and to have.
 job-mirrored-boards = Left and right are the mould's own: mirrored.
 job-kerf = { $sheets ->
-    [one] { $sheets } sheet of { $length } × { $width } mm; saw's kerf { $kerf } mm; waste { $waste } %.
-   *[other] { $sheets } sheets of { $length } × { $width } mm; saw's kerf { $kerf } mm; waste { $waste } %.
+    [one] { $sheets } sheet of { $length } × { $width } { job-unit }; saw's kerf { $kerf } { job-unit }; waste { $waste } %.
+   *[other] { $sheets } sheets of { $length } × { $width } { job-unit }; saw's kerf { $kerf } { job-unit }; waste { $waste } %.
 }
 job-sheet-of = Sheet { $number } of { $sheets }
 job-sheet-words = Sheet { $number } of { $sheets }, pieces numbered as in the list
 job-no = No
-job-long = Long, mm
-job-wide = Wide, mm
+job-long = Long, { job-unit }
+job-wide = Wide, { job-unit }
 job-board = { $part ->
     [base] base
     [side] side { $side }
@@ -265,10 +291,10 @@ job-board = { $part ->
    *[curve] curve after { $side }
 }
 job-board-of = { $name }: { job-board }
-job-former-turns = { $name }: { job-former-kind } { $one } × { $other }, { $height } mm high, turned
+job-former-turns = { $name }: { job-former-kind } { $one } × { $other }, { $height } { job-unit } high, turned
 job-former-foam = { $layers ->
-    [one] { $name }: { job-former-kind } { $one } × { $other }, { $height } mm high, { $layers } layer
-   *[other] { $name }: { job-former-kind } { $one } × { $other }, { $height } mm high, { $layers } layers
+    [one] { $name }: { job-former-kind } { $one } × { $other }, { $height } { job-unit } high, { $layers } layer
+   *[other] { $name }: { job-former-kind } { $one } × { $other }, { $height } { job-unit } high, { $layers } layers
 }
 job-formers = Formers
 job-former-kind = { $kind ->
@@ -279,10 +305,10 @@ job-former-kind = { $kind ->
    *[rebate] rebate
 }
 job-stock = Bars, mesh and strip
-job-stock-mesh = Mesh { $mesh } kg.
-job-stock-kg = Bars { $bars } kg, of { $bought } kg bought; mesh { $mesh } kg.
-job-cut-from = { START($stock) }: { $cuts }; { $left } mm left
-job-bar-number = { $bar } mm bar { $number }
+job-stock-mesh = Mesh { $mesh }.
+job-stock-kg = Bars { $bars }, of { $bought } bought; mesh { $mesh }.
+job-cut-from = { START($stock) }: { $cuts }; { $left } { job-unit } left
+job-bar-number = { $bar } { job-unit } bar { $number }
 job-strip-flexible = flexible strip
 job-cut-piece = { $mark } { $length }
 job-mesh-piece = { START($mesh) }: { $mark }, { $count } × { $length } × { $width }
@@ -320,10 +346,13 @@ job-amount = { $amount } { $unit ->
         [yes] pack
        *[no] packs
     }
-    [kg] kg
    *[litres] { $one ->
         [yes] litre
        *[no] litres
     }
+}
+job-liquid = { $volumes ->
+    [gal] { $quarts } qt
+   *[l] { $litres }
 }
 job-loose = loose

@@ -29,8 +29,14 @@ paper-surface = { $surface ->
    *[other] { $surface }
 }
 paper-many = { $count } × { $name }
-paper-weight-size = { $weight }; { $size }; we plan { $people } round it
-paper-weight-size-each = { $weight } each; { $size }; we plan { $people } round each
+paper-weight-size = { $weight }; { $size }; { $gear ->
+    [yes] by trolley or lifting gear, never hands alone
+   *[no] we plan { $people } round it
+}
+paper-weight-size-each = { $weight } each; { $size }; { $gear ->
+    [yes] by trolley or lifting gear, never hands alone
+   *[no] we plan { $people } round each
+}
 paper-packed = All of it, packed
 paper-delivery = How it comes
 paper-delivery-collect = You collect it, from { $first }.

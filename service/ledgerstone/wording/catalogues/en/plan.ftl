@@ -65,12 +65,11 @@ plan-side-word = { $side ->
     [back] back
    *[front] front
 }
-plan-sides = { START($sides) }
 plan-sides-numbered = { $count ->
-    [one] Side { $numbers }
-   *[other] Sides { $numbers }
+    [one] side { $numbers }
+   *[other] sides { $numbers }
 }
-plan-edge = { $sides }: { $edge }.
+plan-edge = { START($sides) }: { $edge }.
 plan-edge-bevel = bevel { $size }
 plan-edge-round = round { $size }
 plan-edge-profile = { $profile ->
@@ -107,7 +106,7 @@ plan-front = { $stands ->
     [yes] FRONT, ITS FOOT
    *[no] FRONT
 }
-plan-section = { $sides }: { $edge }
+plan-section = { START($sides) }: { $edge }
 plan-facts = { $quantity ->
     [one] { $thickness } thick · { $surface }, { $sealer } sealer
    *[other] { $quantity } of these · { $thickness } thick · { $surface }, { $sealer } sealer

@@ -102,9 +102,9 @@ notch-too-large = The notch is as { $way ->
 corner-radius-too-large = The corner radius is larger than the sides beside it can hold.
 cutout-radius-too-large = The corner radius is larger than the cut-out's sides can hold.
 point-repeats-first = Leave out the last point: it repeats the first.
-point-near-the-one-before = This point stands within 1 mm of the one before it.
-point-near-a-side = This point stands within { $least } mm of another side. Move it away.
-outline-crosses-itself = The outline crosses or touches itself at { $x } mm and { $y } mm (x and y). Move a point.
+point-near-the-one-before = This point stands within { $least } of the one before it.
+point-near-a-side = This point stands within { $least } of another side. Move it away.
+outline-crosses-itself = The outline crosses or touches itself at { $x } and { $y } (x and y). Move a point.
 outline-without-area = The outline encloses no area.
 edge-size-missing = Enter the size of the { $profile ->
     [bevel] bevel
@@ -112,7 +112,7 @@ edge-size-missing = Enter the size of the { $profile ->
 } edge.
 ledge-without-length = The ledge starts and ends at the same place.
 least-across = { least-of } has to be at least { $least } across; this is { $measured }. Check its unit.
-least-across-everywhere = { least-of } has to be at least { $least } mm across in every direction. Check its unit.
+least-across-everywhere = { least-of } has to be at least { $least } across in every direction. Check its unit.
 least-of = { $what ->
     [slab] The slab
     [notch] The notch
@@ -165,3 +165,4 @@ job-figure-wrong = { $key } is a number above nought.
 job-steps-not-table = List the hours by step as a table, each step with its hours.
 job-step-hours-wrong = Hours are a number, nought or more.
 job-step-unknown = This job has no such step. It has { $known }.
+form-unreadable = The form could not be read: send at most { $most } fields, as text in UTF-8.

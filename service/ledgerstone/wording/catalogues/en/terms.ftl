@@ -14,10 +14,29 @@ quotation-fixed = This is a quotation: its price is fixed until { $until }, for 
 sample-first = Nothing is cut before you approve a sample tile.
 strip-first = Nothing of young concrete leaves its mould before a test strip of it has passed.
 you-collect = You collect the order from the workshop.
+# Directive 2011/83/EU Article 16 (c), and the Consumer Contracts Regulations 2013, regulation 28 (1) (b).
+made-to-measure-no-return = Made to measure: no change-of-mind returns; your rights over faults remain.
 made-to-measure = { $country ->
     [US] It is made to your measure, so the order cannot be canceled or returned once it is cast.
     [DE] It is made to your measure, so there is no right of withdrawal (section 312g (2) no. 1 of the German Civil Code). Your rights over faults remain.
-   *[other] Made to measure: no change-of-mind returns; your rights over faults remain.
+    [GB] { made-to-measure-no-return }
+    [IE] { made-to-measure-no-return }
+    [AT] { made-to-measure-no-return }
+    [BE] { made-to-measure-no-return }
+    [NL] { made-to-measure-no-return }
+    [FR] { made-to-measure-no-return }
+    [IT] { made-to-measure-no-return }
+    [ES] { made-to-measure-no-return }
+    [PT] { made-to-measure-no-return }
+    [DK] { made-to-measure-no-return }
+    [SE] { made-to-measure-no-return }
+    [NO] { made-to-measure-no-return }
+    [FI] { made-to-measure-no-return }
+    [PL] { made-to-measure-no-return }
+    [CZ] { made-to-measure-no-return }
+    [LU] { made-to-measure-no-return }
+    [LI] { made-to-measure-no-return }
+   *[other] It is made to your measure. Whether an order can be cancelled once it is cast is for the law where you live; your rights over faults remain.
 }
 no-tax-charged = { $country ->
     [DE] As a small business under section 19 of the German VAT Act we charge no { $tax }.

@@ -40,6 +40,19 @@ step-keep = Keep it until it is strong enough to lie on its rests
 
 # What an order costs the workshop.
 cost-hours = Hours: { $step }
+cost-material = { $thing ->
+    [mould-board] Mould board
+    [foam] Foam
+    [flexible-strip] Flexible strip
+    [screws] Screws
+    [sealant-bead] Sealant bead
+    [release-agent] Release agent
+    [bars] Bars
+    [mesh] Mesh
+    [water] Water
+   *[white-cement] White cement, what it adds
+}
+cost-sealer = Sealer: { $sealer }
 cost-recasts = Kept for casting again
 cost-tiles = Concrete of the tiles
 cost-consumables = Consumables
@@ -47,4 +60,14 @@ cost-packing = Packing
 cost-pads = Pads
 
 plan-table = Casting table { $number }: { $slabs }
-plan-slab-number = slab { $number }
+plan-whose = { $named ->
+    [yes] { $slabs } for { $customer }
+   *[no] { $slabs }
+}
+plan-leaves = { $way ->
+    [collect] To be collected: { $slabs }
+    [pallet] Arrives by pallet: { $slabs }
+    [own-van] We deliver: { $slabs }
+    [fitted] We deliver and fit: { $slabs }
+   *[ready] Ready: { $slabs }
+}

@@ -3,11 +3,12 @@
 
 page =
     .title = Was würde Ihre Platte kosten?
-    .lead = Geben Sie an, was Sie gemessen haben. Preis, Termin und Gewicht folgen beim Tippen, ebenso alles, was so nicht machbar ist.
+    .lead = Preis, Termin und Gewicht folgen beim Tippen, ebenso alles, was so nicht machbar ist.
     .invented = { $name } ist eine erfundene Werkstatt, zur Ansicht: Preise, Personen und Orte gibt es nicht.
     .skip = Zur Antwort springen
     .made-by = { $name }, { $town }
-    .no-script = Die Preise hier werden mit JavaScript berechnet, und das ist in diesem Browser ausgeschaltet. Die Fragen unten sind das, was wir wissen müssen: Schreiben Sie uns Ihre Antworten, dann rechnen wir den Preis von Hand.
+    .made-up-by = { $name }, { $town } (erfunden)
+    .no-script = JavaScript ist hier aus: Tragen Sie ein, was Sie wissen, und drücken Sie „Nach dem Preis fragen“.
     .reach = Fragen Sie uns direkt: Schreiben Sie an { $email } oder rufen Sie { $telephone } an.
     .write-to = Schreiben Sie an
     .or-call = oder rufen Sie an:
@@ -35,10 +36,12 @@ slabs =
     .remove = Diese Platte entfernen
     .added = Platte { $number } hinzugefügt.
     .removed = Platte entfernt. „Rückgängig“ holt sie zurück.
+    .more = Weitere Platte, Stöße
+    .count = { $n } Platten
 
 joins =
     .title = Wo Platten aneinanderstoßen
-    .hint = Eine lange Zeile oder ein L besteht oft aus zwei Platten mit einer Fuge. Geben Sie an, welche Seiten aneinanderstoßen.
+    .hint = Eine lange Platte oder ein L ist oft aus zweien mit einer Fuge. Welche Seiten stoßen aneinander?
     .one = Fuge { $number }
     .add = Fuge hinzufügen
 
@@ -50,11 +53,12 @@ join =
     .gap = Fugenbreite
 
 shape =
-    .title = Form und Größe
+    .title = Maße
 
 label =
     .label = Name dieser Platte
     .hint = Freiwillig, zum Beispiel „Küche links“
+    .more = Art, Anzahl und Name
 
 use =
     .label = Was es wird
@@ -86,7 +90,7 @@ unit =
     .in = Zoll
 
 size_from =
-    .label = Was ist gemessen: die Platte, der Platz zwischen den Wänden oder die Schränke?
+    .label = Was ist gemessen?
     .finished = Die Platte selbst
     .between-walls = Der Platz zwischen den Wänden
     .over-units = Die Schränke, auf denen sie liegt
@@ -96,8 +100,8 @@ size_from =
 start =
     .title = Beginnen mit
     .blank = Einfache Platte
-    .basin = Waschtischplatte
-    .hob = Zeile mit Kochfeld
+    .basin = Wasch­tisch­platte
+    .hob = Küchen­zeile mit Kochfeld
     .table = Runder Tisch
     .l-left = L, Schenkel links
     .l-right = L, Schenkel rechts
@@ -119,7 +123,7 @@ place =
 
 outline =
     .length = Länge
-    .length-hint = Entlang der Vorderkante, von links nach rechts
+    .length-hint = Von links nach rechts
     .width = Tiefe
     .width-hint = Von vorn nach hinten
     .diameter = Durchmesser
@@ -149,28 +153,15 @@ corner_radii =
 
 thickness =
     .label = Dicke
-    .usual = Übliche Dicken
+    .usual = Übliche
+    .other = Eine andere
 
 openings =
     .title = Ausschnitte
     .add = Ausschnitt hinzufügen
     .none = Noch keine Ausschnitte.
-    .no-script = Ausschnitte: wofür jeder ist, seine Größe und wo seine Mitte liegt
-    .added = { $label }: hinzugefügt.
     .removed = { $label }: entfernt. Mit „Rückgängig“ kommt es zurück.
-
-piece =
-    .basin = Waschbecken
-    .sink = Spüle
-    .tap = Armatur
-    .hob = Kochfeld
-    .appliance = Gerät
-    .round = runder Ausschnitt
-    .rectangle = Rechteck
-    .slot = Langloch
-    .drainer = Abtropffläche
-    .recess = Vertiefung
-    .rebate = Falz
+    .other = Anderer Ausschnitt, Abtropffläche oder Vertiefung
 
 add =
     .basin = Waschbecken
@@ -191,9 +182,9 @@ cutout =
     .width = Tiefe, von vorn nach hinten
     .x = Mitte vom linken Ende
     .y = Mitte von vorn
-    .rim = Seine Kante
-    .rim-shown = sichtbar, bearbeitet
-    .rim-covered = unter einem Rand
+    .rim = Wie es eingebaut wird
+    .rim-shown = Unterbau: der Rand ist sichtbar und bearbeitet
+    .rim-covered = Auflage: ein Rand verdeckt die Kante
     .more = Mehr zu diesem Ausschnitt
     .corner_radius = Eckradius
     .turn_degrees = Gedreht um, in Grad
@@ -207,9 +198,6 @@ cutout =
     .remove = Diesen Ausschnitt entfernen
     .points = Ecken des Ausschnitts
 
-reliefs =
-    .add = Abtropffläche, Vertiefung oder Falz hinzufügen
-
 relief =
     .outline = Ihre Form
     .x = Vom linken Ende bis zum linken Rand
@@ -220,7 +208,7 @@ relief =
 
 sketch =
     .name = Ihre Platte von oben
-    .hint = Ziehen Sie einen Ausschnitt oder einen Punkt an einer Kante. Oder wählen Sie einen aus und benutzen Sie seine Schaltflächen oder die Pfeiltasten.
+    .hint = Ziehen Sie einen Ausschnitt oder einen Punkt am Rand. Oder wählen Sie ihn aus, und nehmen Sie die Knöpfe oder Pfeiltasten.
     .front = vorn { $length }
     .length = Länge
     .width = Tiefe
@@ -248,7 +236,6 @@ moves =
 edges =
     .title = Kanten
     .hint = Jede Kante ist gerade und leicht gebrochen, wenn Sie nichts anderes angeben.
-    .no-script = Kanten: welche sind gefast, gerundet oder stehen an einer Wand
 
 edge =
     .profile = Profil
@@ -277,9 +264,23 @@ side =
 look =
     .title = Aussehen
 
+arms =
+    .way = Wie herum
+    .title = Das L, wie Sie es messen
+    .hint = Jeder Schenkel an seiner Wand entlang, von der Ecke aus. Es werden zwei Platten mit einer Fuge.
+    .back = Hinterer Schenkel
+    .deep = Seine Tiefe
+    .side = Seitlicher Schenkel
+    .wide = Tiefe des seitlichen
+    .one-piece = Es lässt sich in einem Stück gießen: so machen
+
 shade =
     .label = Farbton
-    .hint = Jeder Bildschirm zeigt Farben anders. Lassen Sie sich ein gegossenes Muster geben, bevor Sie sich entscheiden.
+    .hint = Jeder Bildschirm zeigt Farben anders. Sehen Sie erst ein gegossenes Muster an.
+    .match = Eine andere Farbe
+    .match-hint = Als #rrggbb, etwa #5b5d5a
+    .picker = Oder wählen Sie sie
+    .ask = Eine andere Farbe? Fragen Sie uns, ob sie sich herstellen lässt.
 
 surface =
     .label = Oberfläche
@@ -291,14 +292,14 @@ sealer =
     .label = Versiegelung
 
 rests =
-    .title = Worauf sie liegt
+    .title = Wohin kommt sie?
     .label = Auflage
     .unknown = Das weiß ich noch nicht
     .units = Unterschränke
     .frame = Ein Gestell
     .ends = Ein Auflager an jedem Ende
     .legs = Beine
-    .ledges = Konsolen oder Leisten
+    .ledges = Böcke, Konsolen oder Leisten
     .pedestal = Ein Mittelfuß
     .full = Vollflächig auf ebenem Untergrund
     .fixed = Sie wird befestigt
@@ -317,7 +318,7 @@ units =
     .add = Schrank hinzufügen
 
 overhang =
-    .title = Wie weit die Platte über die Schränke ragt
+    .title = Überstand über die Schränke
 
 frame =
     .sides = Seiten, die das Gestell trägt
@@ -351,13 +352,12 @@ point =
 
 row =
     .remove = Entfernen
-    .remove-named = Entfernen: { $name }
 
 delivery =
     .title = Wie sie zu Ihnen kommt
     .label = Lieferung
     .collect = Ich hole sie ab
-    .pallet = Auf Palette, bis Bordsteinkante
+    .pallet = Auf Palette, frei Bordsteinkante
     .own-van = Mit unserem Transporter
     .fitted = Geliefert und eingebaut
     .postcode = Postleitzahl
@@ -377,8 +377,8 @@ delivery =
     .lift-depth = Tiefe innen
     .lift-height = Höhe innen
     .lift-door = Tür, lichte Breite
-    .lift-rated = Tragkraft in kg
-    .lift-rated-lb = Tragkraft in lb
+    .lift-rated = Tragfähigkeit in kg
+    .lift-rated-lb = Tragfähigkeit in lb
 
 needed_by =
     .label = Gebraucht bis
@@ -389,6 +389,7 @@ form =
     .error = Fehler:
     .problem = Etwas stimmt noch nicht
     .error-title = Fehler: { $title }
+    .send = Nach dem Preis fragen
 
 answer =
     .title = Die Antwort
@@ -398,7 +399,7 @@ answer =
     .stale = Zum Stand vor Ihrer letzten Änderung
     .partial = Was es in Ordnung brächte, konnte gerade nicht gesucht werden.
     .no-price = Noch kein Preis
-    .no-price-why = So ist es nicht machbar. Was zu ändern ist, steht unten.
+    .no-price-why = Was dafür noch zu ändern ist, steht unten.
     .unread =
         { $n ->
             [one] { $n } Angabe ist noch nicht lesbar.
@@ -421,7 +422,7 @@ answer =
     .packed = { $weight } verpackt
     .size = Fertigmaß { $length } × { $width } × { $thickness }
     .standing = Verbindlichkeit
-    .estimate = Kostenvoranschlag
+    .estimate = Kosten­voranschlag
     .quotation = Festes Angebot
     .valid = gilt bis { $day }
     .lines = Woraus sich der Preis zusammensetzt
@@ -442,17 +443,16 @@ answer =
     .copy-text = Als Text kopieren
     .text-copied = Das Angebot ist als Text kopiert.
     .tax-line = { $name } { $percent }{ "\u00A0" }%
-    .announce = { $total } inkl. { $name }. { $day }. { $findings }
+    .announce = { $total } (inkl. { $name }). { $day }. { $findings }
     .announce-no-tax = { $total }. { $day }. { $findings }
     .announce-stopped =
         { $n ->
-            [one] So ist es nicht machbar: { $n } Punkt zu ändern.
-           *[other] So ist es nicht machbar: { $n } Punkte zu ändern.
+            [one] Noch kein Preis: { $n } Punkt zu ändern.
+           *[other] Noch kein Preis: { $n } Punkte zu ändern.
         }
-    .glance = Zur Antwort
+    .last-answer = Die letzte Antwort, für { $what }: nicht für das, was jetzt im Formular steht.
 
 weeks =
-    .title = Die Wochen
     .alt = Von { $from } bis { $to }: { $stages }
     .one = { $name } am { $from }
     .span = { $name } { $from } bis { $to }
@@ -461,11 +461,9 @@ keep =
     .title = Dieses Angebot aufbewahren
     .link = Seine Nummer ist { $reference }. Sein Link öffnet es wieder, wie es jetzt ist; es gilt bis { $day }.
     .no-link = Seine Nummer ist { $reference }. Für einen Link ist es zu umfangreich: Kopieren Sie es als Text.
-    .send = Senden an { $name }
     .text-price = Preis: { $total }
     .text-estimate = Kostenvoranschlag, gilt bis { $day }.
     .text-quotation = Festes Angebot, gilt bis { $day }.
-    .mail = Damit an uns schreiben
     .call = Anrufen: { $telephone }
     .subject = Angebot { $reference }
 
@@ -494,6 +492,7 @@ findings =
            *[other] { $n } Punkte zu ändern
         }
     .stops = So nicht machbar
+    .asked = Fehlt noch
     .caution = Achtung
     .note = Hinweis
     .go = Zum Feld: { $name }
@@ -510,10 +509,8 @@ remedy =
     .ways = So sparen Sie
     .from-to = { $name }: { $from } wird { $to }
     .becomes = { $name }: „{ $from }“ wird „{ $to }“
-    .changed = { $name }: geändert
     .added = { $name }: { $to }
     .added-choice = { $name }: „{ $to }“
-    .add = { $name }: kommt dazu
     .removed = { $name }: entfällt
     .then = Der Preis ist dann { $price }
     .more = { $amount } mehr
@@ -527,6 +524,8 @@ remedy =
         }
     .done = Geändert. Mit „Rückgängig“ kommt der vorige Stand zurück.
     .stale = Die Anfrage hat sich seitdem geändert, deshalb passt das nicht mehr. Eine neue Antwort ist unterwegs.
+    .ghost = Der Plan mit dem, was sich ändern würde
+    .unpriced = Was es dann kostet, zeigt sich, wenn der Rest geklärt ist
 
 drawing =
     .name = Zeichnung
@@ -538,7 +537,6 @@ drawing =
     .view-alt = Wie es aussehen wird: { $says }
     .plan-alt = Plan von oben: { $says }
     .missing = Die Zeichnung lässt sich gerade nicht zeigen.
-    .large = Zeichnung allein öffnen
 
 trouble =
     .down = Der Preisdienst ist nicht erreichbar.
@@ -628,3 +626,29 @@ at =
     .the-slab = die Platte
     .of = { $thing }, { $part }
     .order = die Anfrage
+
+what =
+    .title = Was ist es?
+
+extras =
+    .title = Sonstiges
+    .services = Termin, Muster, Aufmaß
+
+bar =
+    .name = Auf einen Blick
+    .picture = Das Bild groß ansehen
+    .last = Letzte Antwort: { $answer }
+    .last-for = Für { $what }; neu in { $n } s
+    .again = Neu in { $n } s
+
+ask =
+    .make = Fertigung anfragen
+    .letter = Ich möchte, dass Sie das für mich fertigen. Mein Name und meine Telefonnummer:
+    .opened = Senden Sie nun den Brief an { $email }, der aufging. Ging keiner auf, kopieren Sie, was unten steht.
+    .copy = Ihre Kopie der Anfrage
+
+large =
+    .name = Das Bild, groß
+    .closer = Größer
+    .further = Kleiner
+    .close = Schließen

@@ -4,11 +4,12 @@
 
 page =
     .title = What would your slab cost?
-    .lead = Say what you measured. The price, the day and the weight follow as you type, and so does anything that can’t be made as asked.
+    .lead = Price, day and weight follow as you type, and so does anything that can’t be made as asked.
     .invented = { $name } is an invented workshop, for show: its prices, people and places are nobody’s.
     .skip = Skip to the answer
     .made-by = { $name }, { $town }
-    .no-script = Prices here are worked out with JavaScript, which is off in this browser. The questions below are what we need to know: write your answers to us, and we price it by hand.
+    .made-up-by = { $name }, { $town } (invented)
+    .no-script = JavaScript is off here: fill in what you know and press “Ask for the price”.
     .reach = Ask us yourself: write to { $email } or call { $telephone }.
     .write-to = Write to
     .or-call = or call
@@ -36,6 +37,8 @@ slabs =
     .remove = Remove this slab
     .added = Slab { $number } added.
     .removed = Slab removed. Undo brings it back.
+    .more = Another slab, and joins
+    .count = { $n } slabs
 
 joins =
     .title = Where slabs meet
@@ -51,11 +54,12 @@ join =
     .gap = Gap between them
 
 shape =
-    .title = Shape and size
+    .title = Sizes
 
 label =
     .label = Name for this slab
     .hint = Optional, like Kitchen left
+    .more = Kind, number and name
 
 use =
     .label = What it is
@@ -87,7 +91,7 @@ unit =
     .in = inches
 
 size_from =
-    .label = Is this the slab, the space between walls, or the units?
+    .label = What did you measure?
     .finished = The slab itself
     .between-walls = The space between walls
     .over-units = The units it goes on
@@ -120,9 +124,9 @@ place =
 
 outline =
     .length = Length
-    .length-hint = Along the front, left to right
+    .length-hint = Left to right
     .width = Width
-    .width-hint = From the front to the back
+    .width-hint = Front to back
     .diameter = Diameter
     .points = Corners, in order round the slab
     .points-hint = Each corner’s distance from the left end and the front. Start at the front left.
@@ -150,28 +154,15 @@ corner_radii =
 
 thickness =
     .label = Thickness
-    .usual = Usual thicknesses
+    .usual = Usual ones
+    .other = Another
 
 openings =
     .title = Openings
     .add = Add an opening
     .none = No openings yet.
-    .no-script = Openings: say what each is, its size, and where its centre is
-    .added = { $label } added.
     .removed = { $label } removed. Undo brings it back.
-
-piece =
-    .basin = basin
-    .sink = sink
-    .tap = tap
-    .hob = hob
-    .appliance = appliance
-    .round = round opening
-    .rectangle = rectangle
-    .slot = slot
-    .drainer = drainer
-    .recess = recess
-    .rebate = rebate
+    .other = Another opening, a drainer or a recess
 
 add =
     .basin = Basin
@@ -192,9 +183,9 @@ cutout =
     .width = Width, front to back
     .x = Centre from the left end
     .y = Centre from the front
-    .rim = Its edge
-    .rim-shown = is seen, and finished
-    .rim-covered = is hidden by a flange
+    .rim = How it is fitted
+    .rim-shown = Undermount: its rim is seen, and finished
+    .rim-covered = Inset: a flange covers the rim
     .more = More about this opening
     .corner_radius = Corner radius
     .turn_degrees = Turned by, in degrees
@@ -207,9 +198,6 @@ cutout =
     .template-to-follow = comes from a template later
     .remove = Remove this opening
     .points = Corners of the opening
-
-reliefs =
-    .add = Add a drainer, recess or rebate
 
 relief =
     .outline = Its shape
@@ -249,7 +237,6 @@ moves =
 edges =
     .title = Edges
     .hint = Every edge is square, its sharp corner taken off, unless you say otherwise.
-    .no-script = Edges: say which are bevelled, rounded or against a wall
 
 edge =
     .profile = Profile
@@ -278,9 +265,23 @@ side =
 look =
     .title = Look
 
+arms =
+    .way = Which way round
+    .title = The L, as you measure it
+    .hint = Each arm along its wall, from the corner. It is made in two pieces that meet in a joint.
+    .back = Back arm
+    .deep = Back arm’s depth
+    .side = Side arm
+    .wide = Side arm’s depth
+    .one-piece = It can be cast in one piece: make it so
+
 shade =
     .label = Shade
     .hint = Screens differ. Ask for a cast sample before you decide.
+    .match = Another colour
+    .match-hint = As #rrggbb, like #5b5d5a
+    .picker = Or pick it
+    .ask = Another colour? Ask us whether it can be made.
 
 surface =
     .label = Surface
@@ -292,14 +293,14 @@ sealer =
     .label = Sealer
 
 rests =
-    .title = What it rests on
+    .title = Where does it go?
     .label = It rests on
     .unknown = I don’t know yet
     .units = Base units
     .frame = A frame
     .ends = A bearing at each end
     .legs = Legs
-    .ledges = Ledges or battens
+    .ledges = Trestles, ledges or battens
     .pedestal = A pedestal
     .full = A flat base all over
     .fixed = It will be fixed down
@@ -318,7 +319,7 @@ units =
     .add = Add a unit
 
 overhang =
-    .title = How far the slab overhangs the units
+    .title = Overhang past the units
 
 frame =
     .sides = Sides that the frame carries
@@ -352,7 +353,6 @@ point =
 
 row =
     .remove = Remove
-    .remove-named = Remove { $name }
 
 delivery =
     .title = Getting it to you
@@ -390,6 +390,7 @@ form =
     .error = Error:
     .problem = There is a problem
     .error-title = Error: { $title }
+    .send = Ask for the price
 
 answer =
     .title = The answer
@@ -399,7 +400,7 @@ answer =
     .stale = For the order before your last change
     .partial = What would put it right could not be looked for just now.
     .no-price = No price yet
-    .no-price-why = It can’t be made as asked. What to change is below.
+    .no-price-why = What to change for one is below.
     .unread =
         { $n ->
             [one] { $n } entry can’t be read yet.
@@ -447,13 +448,12 @@ answer =
     .announce-no-tax = { $total }. { $day }. { $findings }
     .announce-stopped =
         { $n ->
-            [one] It can’t be made as asked: { $n } thing to change.
-           *[other] It can’t be made as asked: { $n } things to change.
+            [one] No price yet: { $n } thing to change.
+           *[other] No price yet: { $n } things to change.
         }
-    .glance = See the answer
+    .last-answer = The last answer we had, for { $what }: not for what stands in the form now.
 
 weeks =
-    .title = The weeks
     .alt = From { $from } to { $to }. { $stages }.
     .one = { $name } on { $from }
     .span = { $name } { $from } to { $to }
@@ -462,11 +462,9 @@ keep =
     .title = Keep this quote
     .link = Its reference is { $reference }. Its link opens it again as it is now, and it stands until { $day }.
     .no-link = Its reference is { $reference }. It is too detailed for a link: copy it as text.
-    .send = Send it to { $name }
     .text-price = Price: { $total }
     .text-estimate = Estimate, stands until { $day }.
     .text-quotation = Quotation, stands until { $day }.
-    .mail = Write to us with it
     .call = Call { $telephone }
     .subject = Quote { $reference }
 
@@ -495,6 +493,7 @@ findings =
            *[other] { $n } things to change
         }
     .stops = Can’t be made so
+    .asked = Still needed
     .caution = Take care
     .note = Note
     .go = Go to { $name }
@@ -511,11 +510,9 @@ remedy =
     .ways = Ways to save
     .from-to = { $name }: { $from } to { $to }
     .becomes = { $name }: “{ $from }” becomes “{ $to }”
-    .changed = { $name } is changed
     .added = { $name }: { $to }
     .added-choice = { $name }: “{ $to }”
-    .add = { $name } is added
-    .removed = { $name } is left out
+    .removed = { $name }: left out
     .then = It is then { $price }
     .more = { $amount } more
     .less = { $amount } less
@@ -528,6 +525,8 @@ remedy =
         }
     .done = Changed. Undo brings it back.
     .stale = The order has changed since, so this no longer fits. A new answer is on its way.
+    .ghost = The plan, with what would change
+    .unpriced = What it then costs shows once the rest is settled
 
 drawing =
     .name = Drawing
@@ -539,7 +538,6 @@ drawing =
     .view-alt = As it will look: { $says }
     .plan-alt = Plan from above: { $says }
     .missing = The drawing can’t be shown just now.
-    .large = Open the drawing alone
 
 trouble =
     .down = The pricing service can’t be reached.
@@ -630,3 +628,28 @@ at =
     .of = { $thing }, { $part }
     .order = the order
 
+what =
+    .title = What is it?
+
+extras =
+    .title = Extras
+    .services = A day, a sample, measuring
+
+bar =
+    .name = At a glance
+    .picture = See the picture large
+    .last = Last answer: { $answer }
+    .last-for = For { $what }; again in { $n } s
+    .again = Again in { $n } s
+
+ask =
+    .make = Ask us to make this
+    .letter = I would like you to make this. My name and telephone number are:
+    .opened = Now send the letter to { $email } that has opened. Where none did, copy what is below.
+    .copy = Your copy of what you asked for
+
+large =
+    .name = The picture, large
+    .closer = Closer
+    .further = Further
+    .close = Close

@@ -1,0 +1,177 @@
+"""Three typical jobs, which show the maker what a change of the profile does."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
+from datetime import date
+from decimal import Decimal
+from typing import Final
+
+from ledgerstone.application.answering import answer_order
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.learning import hours_by_rate
+from ledgerstone.errors import NotUnderstood, TooIntricate
+from ledgerstone.json_types import Members
+from ledgerstone.message import Message
+from ledgerstone.quote import Quote
+from ledgerstone.transport import prices_of
+from ledgerstone.workshop.records import Workshop
+from ledgerstone.workshop.usual import usual_sealer
+
+NAMES: Final = ("shelf", "basin-top", "kitchen")
+_STEP_BY_STEP: Final = "basin-top"
+_USUAL_MM: Final = 40.0
+_UNIT_MM: Final = 600.0
+
+
+@dataclass(frozen=True, slots=True)
+class TypicalJob:
+    """Result of one job: its price, hours and ready day, or why it is sent back.
+
+    Attributes
+    ----------
+    parts
+        Labour hours by the pointer of a rate in the profile; only for the job with the
+        most steps.
+    """
+
+    name: str
+    total: Decimal | None = None
+    hands_hours: float | None = None
+    ready_on: date | None = None
+    parts: Mapping[str, float] | None = None
+    stops: Message | str | None = None
+
+
+def typical_jobs(context: QuoteContext) -> tuple[TypicalJob, ...]:
+    """Quote the three jobs by the profile of a context."""
+    orders = (_shelf, _basin_top, _kitchen)
+    return tuple(
+        _answered(name, made(context.workshop), context)
+        for name, made in zip(NAMES, orders, strict=True)
+    )
+
+
+def _answered(name: str, order: Members, context: QuoteContext) -> TypicalJob:
+    try:
+        answer = answer_order(order, replace(context, budget=None), search=False, savings=False)
+    except NotUnderstood as fault:
+        return TypicalJob(name, stops=fault.faults[0].message)
+    except TooIntricate as fault:
+        return TypicalJob(name, stops=fault.message)
+    if not isinstance(answer, Quote):
+        return TypicalJob(
+            name, stops=next(f.message for f in answer.findings if f.level == "stops")
+        )
+    by_rate = hours_by_rate(answer, context.workshop) if name == _STEP_BY_STEP else {}
+    return TypicalJob(
+        name,
+        answer.price.total,
+        sum(step.hands_minutes for step in answer.work) / 60,
+        answer.lead_time.ready_on,
+        {_pointer(key, context.workshop): hours for key, hours in by_rate.items() if hours},
+    )
+
+
+def _pointer(key: str, workshop: Workshop) -> str:
+    """Return the JSON pointer of a rate in the profile, by its key."""
+    table, _, rest = key.partition(".")
+    name, _, last = rest.rpartition(".")
+    finishes = [str(one.surface) for one in workshop.finishes]
+    sealers = [one.name for one in workshop.sealers]
+    if table in ("finishes", "sealers"):
+        name = str((finishes if table == "finishes" else sealers).index(name))
+    return f"/{table}/{name}/{last}"
+
+
+# --- the orders -----------------------------------------------------------------------------
+
+
+def _slab(workshop: Workshop, use: str, length_mm: float, width_mm: float) -> Members:
+    table = workshop.table
+    thickness = min(workshop.shaping.thicknesses_mm, key=lambda mm: abs(mm - _USUAL_MM))
+    return {
+        "use": use,
+        "outline": {
+            "kind": "rectangle",
+            "length": min(length_mm, table.length_mm),
+            "width": min(width_mm, table.width_mm),
+        },
+        "thickness": thickness,
+        "shade": {"name": workshop.palette[0].name},
+        "finish": {
+            "surface": workshop.finishes[-1].surface,
+            "sealer": usual_sealer(workshop, "indoors"),
+        },
+        "place": "indoors",
+    }
+
+
+def _shelf(workshop: Workshop) -> Members:
+    slab = _slab(workshop, "shelf", 900.0, 250.0)
+    slab["finish"]["surface"] = workshop.finishes[0].surface
+    return {"slabs": [{**slab, "rests": {"kind": "full"}}], "delivery": {"kind": "collect"}}
+
+
+def _basin_top(workshop: Workshop) -> Members:
+    slab = _slab(workshop, "worktop", 2 * _UNIT_MM, 520.0)
+    slab["cutouts"] = [
+        {"label": "basin", "kind": "circle", "diameter": 340.0, "centre": {"x": 900.0, "y": 250.0}},
+        {
+            "label": "tap",
+            "kind": "circle",
+            "diameter": 35.0,
+            "rim": "covered",
+            "centre": {"x": 900.0, "y": 470.0},
+        },
+    ]
+    slab["rests"] = _units("base", "basin")
+    return {"slabs": [slab], "delivery": _delivery(workshop, "pallet", "own-van", "fitted")}
+
+
+def _kitchen(workshop: Workshop) -> Members:
+    hob = _slab(workshop, "worktop", 3 * _UNIT_MM, 620.0)
+    hob["cutouts"] = [
+        {
+            "label": "hob",
+            "kind": "rectangle",
+            "length": 560.0,
+            "width": 490.0,
+            "corner_radius": 10.0,
+            "rim": "covered",
+            "heat": True,
+            "centre": {"x": 900.0, "y": 310.0},
+        }
+    ]
+    hob["rests"] = _units("base", "hob", "base")
+    plain = {**_slab(workshop, "worktop", 2 * _UNIT_MM, 620.0), "rests": {"kind": "full"}}
+    return {"slabs": [hob, plain], "delivery": _delivery(workshop, "fitted", "own-van", "pallet")}
+
+
+def _units(*kinds: str) -> Members:
+    return {"kind": "units", "units": [{"width": _UNIT_MM, "for": kind} for kind in kinds]}
+
+
+def _delivery(workshop: Workshop, *wanted: str) -> Members:
+    """Return the first wanted delivery that the first area offers; else collection."""
+    for area in workshop.areas[:1]:
+        prices = prices_of(area)
+        for kind in wanted:
+            postcode = next(_postcodes(workshop, area.postcodes), None)
+            if prices[kind] is not None and postcode is not None:
+                return {"kind": kind, "postcode": postcode, "doorway": 800.0, "steps": 0}
+    return {"kind": "collect"}
+
+
+def _postcodes(workshop: Workshop, beginnings: tuple[str, ...]) -> Iterator[str]:
+    """Yield complete postcodes with an area's beginnings, in the country's format."""
+    known = workshop.place.postcodes
+    for beginning in beginnings:
+        first = beginning.partition("-")[0]
+        if known is None:
+            yield first
+            continue
+        rest = known.example.replace(known.joint, "")[len(first) :]
+        tried = (first, f"{first}{rest}", f"{first}17XX", f"{first}7XX")
+        yield from (each for each in tried if known.read(each) is not None)

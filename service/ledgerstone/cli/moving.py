@@ -1,0 +1,46 @@
+"""A started workshop set in another country: its currency, clock and tax, and no areas."""
+
+from __future__ import annotations
+
+import dataclasses
+from decimal import Decimal
+from typing import Final
+
+from ledgerstone.wording.places import currency_of, time_zones_of
+from ledgerstone.workshop.countries import TAX_PERCENT, usual_in
+from ledgerstone.workshop.records import Workshop
+
+# Where most people of a country with several clocks live; common knowledge, no source.
+_CLOCKS: Final = {
+    "ES": "Europe/Madrid",
+    "PT": "Europe/Lisbon",
+    "NZ": "Pacific/Auckland",
+    "AU": "Australia/Sydney",
+    "CA": "America/Toronto",
+}
+
+
+def in_country(workshop: Workshop, country: str) -> Workshop:
+    """Return a workshop with a country's money, clock and tax; areas of its own are left out.
+
+    A tax that is not known here is none until the maker says so.
+    """
+    if country == workshop.workshop.country:
+        return workshop
+    zones = time_zones_of(country)
+    moved = dataclasses.replace(
+        workshop.workshop,
+        country=country,
+        region="",
+        currency=currency_of(country) or workshop.workshop.currency,
+        timezone=_CLOCKS.get(country) or next(iter(zones), workshop.workshop.timezone),
+    )
+    percent = TAX_PERCENT.get(country)
+    tax = dataclasses.replace(
+        workshop.tax,
+        registered=percent is not None,
+        name=usual_in(country).tax_name,
+        percent=Decimal(percent or 0),
+    )
+    calendar = dataclasses.replace(workshop.calendar, holidays_added=(), holidays_worked=())
+    return dataclasses.replace(workshop, workshop=moved, tax=tax, calendar=calendar, areas=())

@@ -1,0 +1,212 @@
+"""Schemas of the profile's form: its tables and values, and changes to them."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from marshmallow import fields
+
+from ledgerstone.codec.answer_fields import (
+    Amount,
+    AnswerSchema,
+    Day,
+    Many,
+    NestedPart,
+    Number,
+    OneOf,
+    Text,
+    Whole,
+    YesNo,
+)
+from ledgerstone.codec.fields import (
+    ChoiceField,
+    ListField,
+    ObjectField,
+    Strict,
+    TextField,
+    YesNoField,
+)
+from ledgerstone.workshop.describing import SUBJECTS
+from ledgerstone.workshop.members import KINDS
+from ledgerstone.workshop.standing import WORDS
+
+OPERATIONS: Final = ("set", "leave-out", "add", "confirm", "unconfirm")
+MAX_CHANGES: Final = 1000
+_LONGEST_VALUE: Final = 2000
+_LONGEST_POINTER: Final = 200
+_MAX_VALUES: Final = 400
+
+
+class ChangeSchema(Strict):
+    """One change of the profile; changes are applied in order."""
+
+    about = "a-profile-change"
+    op = ChoiceField(
+        "profile-operation",
+        OPERATIONS,
+        required=True,
+        about=(
+            "`set` a value; `leave-out` a value, a table or an item; `add` a table or one more item"
+            " of a list; `confirm` a value or a table as the maker's own, or `unconfirm`."
+        ),
+    )
+    pointer = TextField(
+        "profile-pointer",
+        longest=_LONGEST_POINTER,
+        required=True,
+        about="JSON Pointer into the profile (RFC 6901), such as `/rates/hour`.",
+    )
+    value = TextField(
+        "profile-value",
+        longest=_LONGEST_VALUE,
+        about="For `set`: the value as typed. Left out if the value is a list.",
+    )
+    values = ListField(
+        TextField("profile-value", longest=_LONGEST_VALUE),
+        "profile-values",
+        at_most=_MAX_VALUES,
+        about="For `set`: the values of a list. Left out if it is a single value.",
+    )
+
+
+class WorkshopTrialSchema(Strict):
+    """Changes to try on the profile."""
+
+    about = "what-is-asked"
+    version = TextField(
+        "profile-version", required=True, about="The version of the file that is changed."
+    )
+    changes = ListField(
+        ObjectField(ChangeSchema, "a-profile-change", about="One change."),
+        "profile-changes",
+        at_most=MAX_CHANGES,
+        required=True,
+        about="The changes, in the order to apply them.",
+    )
+    save = YesNoField(
+        "profile-save", about="Whether to write the file. Left out, the changes are only tried."
+    )
+    described = YesNoField(
+        "profile-described",
+        about="Whether to return `tables` and `values`. Left out, they are absent.",
+    )
+
+
+class ProfileFaultSchema(AnswerSchema):
+    """A fault at one place of the profile."""
+
+    pointer = Text("JSON Pointer to its place in the profile.")
+    says = Text("The fault, and how to correct it.")
+
+
+class ProfileShareSchema(AnswerSchema):
+    """Number of the profile's values by origin."""
+
+    yours = Whole("How many values are the maker's own.")
+    usual = Whole("How many are defaults that may be kept.")
+    invented = Whole("How many are still those of the demonstration workshop.")
+    trial = YesNo("Whether every answer is marked as a trial because of invented values.")
+
+
+class InventedSchema(AnswerSchema):
+    """A table that holds invented values."""
+
+    pointer = Text("JSON Pointer to the table.")
+    values = Whole("How many values are invented.")
+    holds = YesNo(
+        "Whether they include prices, hours or areas, so that every answer is marked as a trial."
+    )
+    says = Text("The parts of a customer's answer that depend on the table.")
+
+
+class JobPartSchema(AnswerSchema):
+    """The share of one rate of the profile in a job."""
+
+    pointer = Text("JSON Pointer to the rate.")
+    hands_hours = Number("Labour by this rate, in hours.", places=3)
+    amount = Amount("Their share of the price, with markup, before tax.")
+
+
+class TypicalJobSchema(AnswerSchema):
+    """The result of a typical job by the changed profile."""
+
+    name = Text("The job's name.")
+    total = Amount(
+        "The total that the customer would pay, with tax.", absent="Absent if it is sent back."
+    )
+    hands_hours = Number("Labour, in hours.", places=2, absent="Absent if it is sent back.")
+    ready_on = Day(
+        "The day it would be ready, if ordered today.", absent="Absent if it is sent back."
+    )
+    parts = Many(
+        "Labour by rate of the profile.",
+        JobPartSchema,
+        absent="Only for the job with the most steps.",
+    )
+    says = Text("Why it would be sent back.", absent="Absent if it quotes.")
+
+
+class ProfileTableSchema(AnswerSchema):
+    """A table of the profile, a list of tables, or one item of it."""
+
+    pointer = Text("JSON Pointer to it in the profile.")
+    subject = OneOf("The section of the form that it belongs to.", list(SUBJECTS))
+    kind = OneOf("A table, a list of tables, or an item of a list.", ("table", "items", "item"))
+    label = Text("Its label on the form.")
+    help = Text("The file's comment above it.")
+    there = YesNo("Whether the profile contains it.")
+    needed = YesNo("Whether a profile must have it.")
+
+
+class ProfileValueSchema(AnswerSchema):
+    """A value of the profile."""
+
+    pointer = Text("JSON Pointer to it in the profile.")
+    kind = OneOf(
+        "The kind of value that is valid there.",
+        [kind for kind in KINDS if kind not in ("table", "items")],
+    )
+    label = Text("Its label on the form.")
+    help = Text("The file's comments beside and above it.")
+    unit = Text("The unit of its number; for an amount of money, what the amount is per.")
+    needed = YesNo("Whether a profile must have it.")
+    value = Text("The value as written.", absent="Absent if it is left out or a list.")
+    values = Many(
+        "The values of a list, as written.",
+        fields.String(),
+        absent="Absent if it is left out or not a list.",
+    )
+    choices = Many(
+        "The valid values of a choice.",
+        fields.String(),
+        absent="Absent if any value of its kind is valid.",
+    )
+    choices_say = Many(
+        "The name of each of them, in their order.",
+        fields.String(),
+        absent="Absent if any value of its kind is valid.",
+    )
+    standing = OneOf("The value's origin.", WORDS, absent="Absent if it is left out.")
+
+
+class WorkshopFormSchema(AnswerSchema):
+    """The profile with the changes applied, and its effects."""
+
+    version = Text("The version of the file now; changes refer to it.")
+    file = Text("The file's name.")
+    writable = YesNo("Whether the service may write the file.")
+    demonstration = YesNo("Whether it is the demonstration workshop's profile.")
+    currency = Text(
+        "The currency of its amounts, an ISO 4217 code.", absent="Absent if the profile has faults."
+    )
+    saved = YesNo("Whether the file was written.")
+    share = NestedPart("The number of values by origin.", ProfileShareSchema)
+    invented = Many("The tables that hold invented values.", InventedSchema)
+    faults = Many("All its faults.", ProfileFaultSchema)
+    jobs = Many("Three typical jobs, if the profile has no faults; else empty.", TypicalJobSchema)
+    text = Text("The whole text of the file with the changes.")
+    tables = Many("Every table.", ProfileTableSchema, absent="Absent unless `described` is set.")
+    values = Many("Every value.", ProfileValueSchema, absent="Absent unless `described` is set.")
+
+
+WORKSHOP_FORM: Final = WorkshopFormSchema()

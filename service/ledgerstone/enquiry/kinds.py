@@ -1,0 +1,60 @@
+"""What a name is by the words around it: a sink by its rim, a step of ours, a hole of a wall."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from ledgerstone.enquiry.mention import Mention
+from ledgerstone.enquiry.sentences import Sentence
+from ledgerstone.enquiry.word_sets import word_set
+
+_RIMS: Final = word_set("undermount undermounted mount inset overmount dropin in unterbau")
+_CAST: Final = word_set(
+    "step steps tread treads coping copings lintel lintels stufe stufen plinth plinths cover covers"
+)
+_PREMISES: Final = word_set(
+    "wall walls brickwork stonework masonry blockwork plaster plasterboard render chimney fireplace"
+    " floor floorboards ceiling wand mauer mauerwerk putz decke boden kamin"
+)
+_INTO: Final = word_set("in into im")
+_LEFT_BY: Final = (["left", "by"], ["where", "the"])
+_MEASURES: Final = word_set("is are measures measure ist sind misst hat")
+_CLAUSE: Final = 8
+
+
+def by_rim(sentence: Sentence, found: list[Mention]) -> list[Mention]:
+    """Return sinks that only their kind of rim names: "double undermount 860 x 440"."""
+    made = []
+    for i, count in (*sentence.marks("shown"), *sentence.marks("covered")):
+        end = i + count
+        is_sized = end < len(sentence.atoms) and sentence.atoms[end].kind == "size"
+        named = any(one.kind == "open" and i - _CLAUSE < one.start <= end for one in found)
+        if is_sized and sentence.words[end - 1] in _RIMS and not named:
+            made.append(Mention(i, end, "open", "sink"))
+    return made
+
+
+def is_asked_for(sentence: Sentence, mention: Mention) -> bool:
+    """Whether a step or a coping is one of ours: its three sizes follow, and no verb before."""
+    if sentence.words[mention.end - 1] not in _CAST or mention.preposition or mention.is_old:
+        return False
+    ahead = sentence.atoms[mention.end : mention.end + _CLAUSE]
+    first = next((i for i, atom in enumerate(ahead) if atom.kind == "size"), None)
+    if first is None or _MEASURES & {atom.word for atom in ahead[:first]}:
+        return False
+    return any(atom.word in ("x", "×", "by", "mal") for atom in ahead[first : first + 2])
+
+
+def is_of_premises(sentence: Sentence, mention: Mention) -> bool:
+    """Return whether a hole is one of the building: "the hole that it left in the wall"."""
+    words = sentence.words
+    if mention.kind != "hole" or mention.determiner in ("", "its", "ihr"):
+        return False
+    if words[mention.end : mention.end + 2] in _LEFT_BY:
+        return True
+    for i in range(mention.end, min(mention.end + _CLAUSE, len(words))):
+        if not words[i]:
+            return False
+        if words[i] in _INTO:
+            return bool(_PREMISES & set(words[i + 1 : i + 4]))
+    return False

@@ -1,0 +1,151 @@
+"""Sizes that several slabs have: a length each, a thickness of all, a depth as another's."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from typing import Final
+
+from ledgerstone.enquiry import telling
+from ledgerstone.enquiry.focus import Focus, ParsedSentence
+from ledgerstone.enquiry.measures import Measure
+from ledgerstone.enquiry.scene import SaidPiece, say
+
+_SEVERAL: Final = 2
+_LENGTHS: Final = frozenset({"", "long", "quantity"})
+_MAX_OF_ONE: Final = 24
+_ALIKE: Final = 2  # common practice, no source: a depth is a smaller part of a length
+_LISTS: Final = frozenset({",", "and", "und", "&", ""})
+_EACH_AT: Final = frozenset({"@", "off", "no", "of", "at", "nr", "à", "zu", "stück"})
+
+
+def each_length(
+    focus: Focus, piece: SaidPiece, sizes: list[Measure], parsed: ParsedSentence
+) -> list[Measure]:
+    """Make a slab of each length: "3 sills, 220 deep: 1200, 1500 and 1800 long".
+
+    Gives the sizes that are left for the slab itself.
+    """
+    long = [one for one in sizes if one.role == "long" and one.of == 1]
+    is_counted = bool(long) and all(one.counted for one in long)
+    if piece.claims.get("length") or (len(long) < _SEVERAL and not is_counted):
+        return sizes
+    is_told = piece.quantity == len(long) or focus.subjects.awaited == len(long)
+    if not is_counted and not (is_told and piece.quantity in (1, len(long))):
+        return sizes
+    piece.quantity, piece.quantity_spans = 1, ()
+    _count(piece, long[0])
+    for measure in long[1:]:
+        more = focus.start_piece(piece.use)
+        more.like, more.like_in = piece, frozenset({"width", "thickness"})
+        _count(more, measure)
+        focus.settler.piece(more, [measure], parsed.rank)
+    return [one for one in sizes if one not in long[1:]]
+
+
+def _count(piece: SaidPiece, measure: Measure) -> None:
+    """Take how many are of a length."""
+    size = measure.counted
+    if size is not None and size.amount > 1:
+        piece.quantity, piece.quantity_spans = int(size.amount), ((size.start, size.end),)
+
+
+def count_lengths(parsed: ParsedSentence) -> None:
+    """Take each number before a length for how many are of it: "1 @ 2440, 2 @ 610"."""
+    atoms = parsed.sentence.atoms
+    if any(one.kind in ("open", "hole") for one in parsed.found):
+        return
+    _share_long(parsed)
+    taken: list[Measure] = []
+    for number, measure in pairwise(parsed.sizes):
+        is_bare = number.size.unit is None and number.size.amount.denominator == 1
+        is_few = is_bare and 1 <= number.size.amount <= _MAX_OF_ONE and number.of == 1
+        is_led = measure.at == number.at + 2 and atoms[number.at + 1].word in _EACH_AT
+        is_length = measure.of == 1 and not measure.side and measure.role in _LENGTHS
+        if is_few and is_led and is_length and measure.size.amount > _MAX_OF_ONE:
+            measure.role, measure.counted = "long", number.size
+            taken.append(number)
+    parsed.sizes = [one for one in parsed.sizes if not any(one is two for two in taken)]
+
+
+def _share_long(parsed: ParsedSentence) -> None:
+    """Take as many sizes as slabs are named for their lengths: "two sills: 1.2, 0.9 long"."""
+    counts = {one.count for one in parsed.found if one.kind == "slab" and one.count > 1}
+    row: list[Measure] = []
+    for measure in parsed.sizes:
+        between = (
+            {atom.word for atom in parsed.sentence.atoms[row[-1].at + 1 : measure.at]}
+            if row
+            else set()
+        )
+        bare = measure.of == 1 and not measure.side and measure.role in ("", "long")
+        row = ([*row, measure] if row and between <= _LISTS else [measure]) if bare else []
+        is_last = measure is parsed.sizes[-1] and _are_alike(row)
+        if (measure.role == "long" or is_last) and len(row) in counts:
+            for one in row:
+                one.role = "long"
+
+
+def _are_alike(row: list[Measure]) -> bool:
+    """Whether sizes of one unit may all be lengths: none is much less than the longest."""
+    amounts = [one.size.amount for one in row]
+    is_one = len({one.size.unit for one in row} - {None}) <= 1
+    return is_one and min(amounts, default=0) * _ALIKE >= max(amounts, default=1)
+
+
+def share_thickness(
+    focus: Focus, piece: SaidPiece, sizes: list[Measure], parsed: ParsedSentence
+) -> None:
+    """Give all pieces the thickness that is said of all, those to come too."""
+    thick = [one for one in sizes if one.role == "thick"]
+    if thick and not piece.spans:
+        _share_back(focus, piece, thick[0])
+    if telling.is_of_all(parsed.sentence):
+        _share_depth(focus, piece, sizes)
+    if not thick or not telling.is_of_all(parsed.sentence):
+        return
+    claim = focus.settler.claim(thick[0], "thickness", (0, 0))
+    scene = focus.subjects.scene
+    if claim is None:
+        return
+    is_known = bool(scene.common.get("thickness"))  # of all: "a backsplash for each, 3/4 thick"
+    if not piece.claims.get("length") and len(sizes) == len(thick):
+        scene.common.setdefault("thickness", []).append(claim)
+    for other in scene.pieces if len(scene.pieces) > 1 and not is_known else ():
+        if other is not piece and not other.claims.get("thickness"):
+            say(other.claims, "thickness", claim)
+
+
+def _share_depth(focus: Focus, piece: SaidPiece, sizes: list[Measure]) -> None:
+    """Give a depth to all slabs of one use that have a length and none: "all are 220 deep"."""
+    deep = [one for one in sizes if one.role == "deep" and not one.side]
+    claim = focus.settler.claim(deep[0], "deep", (0, 0)) if len(deep) == 1 else None
+    if claim is None or focus.is_l():
+        return
+    for other in focus.subjects.scene.pieces:
+        is_alike = other is not piece and other.use == piece.use and other.claims.get("length")
+        if is_alike and not other.claims.get("width"):
+            say(other.claims, "width", claim)
+
+
+def _share_back(focus: Focus, piece: SaidPiece, thick: Measure) -> None:
+    """Give a thickness to all of one name: "shelves 900 x 200 & 600 x 200, 30 thk"."""
+    claim = focus.settler.claim(thick, "thickness", (0, 0))
+    pieces = focus.subjects.scene.pieces
+    at = next(i for i, one in enumerate(pieces) if one is piece)
+    for other in reversed(pieces[:at]):
+        if claim is None or other.use != piece.use or other.claims.get("thickness"):
+            return
+        say(other.claims, "thickness", claim)
+        if other.spans:
+            return
+
+
+def is_of_group(focus: Focus, measure: Measure, parsed: ParsedSentence) -> bool:
+    """Return a thickness to every piece of the kind that was named: "the tops 40 thick"."""
+    if not focus.group or measure.role != "thick":
+        return False
+    claim = focus.settler.claim(measure, "thickness", parsed.rank)
+    for piece in focus.group:
+        if claim is not None and not piece.claims.get("thickness"):
+            say(piece.claims, "thickness", claim)
+    return True

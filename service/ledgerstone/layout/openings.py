@@ -1,0 +1,256 @@
+"""Places of openings that the order does not place: along the run, taps behind their bowls.
+
+A layout is tried and then judged by the checks of shape, which are the only rules there are. The
+first that nothing stops is taken.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from typing import Final, Literal
+
+from shapely.geometry import Polygon
+
+from ledgerstone.checks.units import standing_units
+from ledgerstone.cutouts import cutout_size_mm
+from ledgerstone.goes_in import is_bowl, is_tap, unit_for
+from ledgerstone.layout.runs import Run, spread
+from ledgerstone.layout.spoken import step_mm
+from ledgerstone.order import Cutout, Point, Slab
+from ledgerstone.outline import XY
+from ledgerstone.quantities import Length, UnitName
+from ledgerstone.shape import Shape
+from ledgerstone.siting import (
+    PlacedOpening,
+    UnplacedOpening,
+    clear_mm,
+    place_for,
+    room_for_tap_mm,
+    strips_of,
+)
+from ledgerstone.strength.rests import bearings
+from ledgerstone.workshop.records import Workshop
+
+Manner = Literal["spread", "left", "right", "corners", "upright"]
+STRATEGIES: Final[tuple[Manner, ...]] = ("spread", "left", "right", "corners", "upright")
+_SMALL_MM: Final = 60.0
+_BEHIND_MM: Final = 65.0  # a tap without a bowl, from the back; common practice, no source
+
+
+@dataclass(frozen=True, slots=True)
+class Ground:
+    """A slab whose openings are to be placed, and what of it stays.
+
+    Attributes
+    ----------
+    free
+        The openings to be placed, by number.
+    has_units
+        Whether its units are kept.
+    """
+
+    slab: Slab
+    shape: Shape
+    free: frozenset[int]
+    has_units: bool
+    unit: UnitName
+    workshop: Workshop
+
+    @property
+    def run(self) -> Run:
+        """The run along which its openings are placed."""
+        return Run.of(self.slab.outline, self.shape)
+
+    def keep_off(self, k: int) -> list[Polygon]:
+        """Obstacles for openings: legs, a plate, reliefs, the sides of units."""
+        rests = self.slab.rests
+        kept = [area for area in self.shape.reliefs if not area.is_empty]
+        if rests is None:
+            return kept
+        if rests.kind in ("legs", "pedestal"):
+            feet = (bearing.footprint for bearing in bearings(self.slab, self.shape))
+            return kept + [foot for foot in feet if isinstance(foot, Polygon)]
+        is_wide = max(size_mm(self.slab.cutouts[k])) > _SMALL_MM
+        if self.has_units and is_wide:
+            kept += [side for one in standing_units(rests, self.shape) for side in one.sides]
+        return kept
+
+    def unit_spans(self, k: int) -> list[tuple[float, float]]:
+        """Insides, mm along the slab, of the units whose use is an opening's."""
+        rests, use = self.slab.rests, unit_for(self.slab.cutouts[k])
+        if rests is None or not self.has_units or use is None:
+            return []
+        return [one.inside_mm for one in standing_units(rests, self.shape) if one.use == use]
+
+
+def size_mm(cutout: Cutout) -> XY:
+    """Return an opening's box as it lies, mm."""
+    length, width = cutout_size_mm(cutout)
+    turn = math.radians(cutout.turn_degrees)
+    c, s = abs(math.cos(turn)), abs(math.sin(turn))
+    return length * c + width * s, length * s + width * c
+
+
+def layouts(ground: Ground) -> Iterator[Slab]:
+    """Yield the slab with its free openings placed, one way after another."""
+    if not ground.free:
+        yield ground.slab
+        return
+    taps, others = _taps_and_others(ground)
+    by_size = sorted(others, key=lambda k: -max(size_mm(ground.slab.cutouts[k])))
+    for order in (others,) if by_size == others else (others, by_size):
+        for strategy in STRATEGIES:
+            placed = _placed(ground, order, taps, strategy)
+            if placed is not None:
+                yield placed
+
+
+def layouts_of_taps_apart(ground: Ground) -> Iterator[Slab]:
+    """Yield the slab with its taps anywhere there is room, one layout after another."""
+    taps, others = _taps_and_others(ground)
+    if taps:
+        ways = (_placed(ground, [*others, *taps], [], strategy) for strategy in STRATEGIES)
+        yield from (placed for placed in ways if placed is not None)
+
+
+def _taps_and_others(ground: Ground) -> tuple[list[int], list[int]]:
+    taps = [k for k in sorted(ground.free) if is_tap(ground.slab.cutouts[k])]
+    return taps, [k for k in sorted(ground.free) if k not in taps]
+
+
+def _placed(ground: Ground, others: list[int], taps: list[int], strategy: Manner) -> Slab | None:
+    sited = _staying(ground)
+    wishes = _wishes(ground, others, sited, strategy)
+    for k in (*others, *taps):
+        wanted = _tap(ground, k, sited) if k in taps else _other(ground, k, wishes[k], len(taps))
+        at = place_for(
+            ground.shape.outline,
+            list(sited.values()),
+            wanted,
+            strips_of(ground.workshop),
+            keep_off=ground.keep_off(k),
+            step_mm=step_mm(ground.unit),
+        )
+        if at is None:
+            return None
+        sited[k] = _as_sited(ground.slab.cutouts[k], at)
+    return _with_places(ground, sited)
+
+
+def _staying(ground: Ground) -> dict[int, PlacedOpening]:
+    """The openings that have their place, as they lie."""
+    found = {}
+    for opening in ground.shape.openings:
+        if opening.index not in ground.free and not opening.polygon.is_empty:
+            x0, y0, x1, y1 = opening.polygon.bounds
+            cutout = ground.slab.cutouts[opening.index]
+            found[opening.index] = PlacedOpening(
+                (x0 + x1) / 2,
+                (y0 + y1) / 2,
+                x1 - x0,
+                y1 - y0,
+                is_round=cutout.kind == "circle",
+                rim=cutout.rim,
+            )
+    return found
+
+
+def _as_sited(cutout: Cutout, at: XY) -> PlacedOpening:
+    return PlacedOpening(*at, *size_mm(cutout), is_round=cutout.kind == "circle", rim=cutout.rim)
+
+
+def _wishes(
+    ground: Ground, others: Sequence[int], sited: dict[int, PlacedOpening], strategy: Manner
+) -> dict[int, XY]:
+    """Where each opening would go best: in its unit, or along the run."""
+    run = ground.run
+    if strategy == "left":
+        return dict.fromkeys(others, run.front_left)
+    if strategy == "right":
+        return dict.fromkeys(others, run.back_right)
+    if strategy == "corners":
+        return {k: run.back_right if i else run.front_left for i, k in enumerate(others)}
+    if strategy == "upright":
+        deep = [size_mm(ground.slab.cutouts[k])[1] for k in others]
+        ys = spread(run.turned, [], deep)
+        return {k: (run.across_mm, _to_step(ground, y)) for k, y in zip(others, ys, strict=True)}
+    taken = [(one.x_mm - one.length_mm / 2, one.x_mm + one.length_mm / 2) for one in sited.values()]
+    lengths = [size_mm(ground.slab.cutouts[k])[0] for k in others]
+    xs = spread(run, taken, lengths)
+    return {k: (_to_step(ground, x), run.middle_mm) for k, x in zip(others, xs, strict=True)}
+
+
+def _other(ground: Ground, k: int, wish: XY, taps: int) -> UnplacedOpening:
+    cutout = ground.slab.cutouts[k]
+    length, width = size_mm(cutout)
+    x, y = wish
+    unit_spans = ground.unit_spans(k)
+    if unit_spans:
+        x = _to_step(ground, sum(unit_spans[0]) / 2)
+    if is_bowl(cutout) and taps:
+        y = min(y, _before_a_tap_mm(ground, cutout))
+    return UnplacedOpening(
+        length,
+        width,
+        is_round=cutout.kind == "circle",
+        rim=cutout.rim,
+        between_mm=unit_spans[0] if unit_spans else None,
+        wish_mm=(x, _to_step(ground, y)),
+    )
+
+
+def _before_a_tap_mm(ground: Ground, bowl: Cutout) -> float:
+    """Give the middle of a bowl whose tap is behind it: the strips about the two alike, if wide."""
+    run, rules, tap_mm = ground.run, strips_of(ground.workshop), _tap_mm(ground)
+    length, width = size_mm(bowl)
+    alike = (run.back_mm - run.front_mm - width - tap_mm) / 3
+    strip = max(alike, clear_mm(rules, max(length, width), bowl.rim))
+    last = run.back_mm - room_for_tap_mm(rules, tap_mm) - width / 2
+    return min(last, run.front_mm + strip + width / 2)
+
+
+def _tap_mm(ground: Ground) -> float:
+    return max(max(size_mm(cutout)) for cutout in ground.slab.cutouts if is_tap(cutout))
+
+
+def _tap(ground: Ground, k: int, sited: dict[int, PlacedOpening]) -> UnplacedOpening:
+    """A tap goes behind the first bowl that has none, else by the back."""
+    cutouts, rules = ground.slab.cutouts, strips_of(ground.workshop)
+    cutout = cutouts[k]
+    length, width = size_mm(cutout)
+    bowls = [sited[j] for j in sorted(sited) if is_bowl(cutouts[j])]
+    taps = [sited[j] for j in sorted(sited) if is_tap(cutouts[j])]
+    without = [bowl for bowl in bowls if not any(_stands_at(tap, bowl) for tap in taps)]
+    behind = next(iter(without or bowls), None)
+    run = ground.run
+    wish = (_to_step(ground, run.across_mm), run.back_mm - _BEHIND_MM)
+    if behind is not None:
+        keep = clear_mm(rules, max(length, width), cutout.rim)
+        y = behind.y_mm + behind.width_mm / 2 + keep + width / 2
+        wish = (behind.x_mm, max(math.ceil(y / 5) * 5, run.back_mm - _BEHIND_MM - 15.0))
+    return UnplacedOpening(
+        length, width, is_round=cutout.kind == "circle", rim=cutout.rim, wish_mm=wish
+    )
+
+
+def _stands_at(tap: PlacedOpening, bowl: PlacedOpening) -> bool:
+    return abs(tap.x_mm - bowl.x_mm) <= bowl.length_mm / 2 and tap.y_mm > bowl.y_mm
+
+
+def _to_step(ground: Ground, mm: float) -> float:
+    step = step_mm(ground.unit)
+    return round(mm / step) * step
+
+
+def _with_places(ground: Ground, sited: dict[int, PlacedOpening]) -> Slab:
+    said = [
+        replace(cutout, centre=_point(sited[k], ground.unit)) if k in ground.free else cutout
+        for k, cutout in enumerate(ground.slab.cutouts)
+    ]
+    return replace(ground.slab, cutouts=tuple(said))
+
+
+def _point(at: PlacedOpening, unit: UnitName) -> Point:
+    return Point(Length.of_mm(round(at.x_mm, 4), unit), Length.of_mm(round(at.y_mm, 4), unit))

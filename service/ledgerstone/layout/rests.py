@@ -1,0 +1,153 @@
+"""Default rests of each kind for a slab of a given size."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
+from types import MappingProxyType
+from typing import Final, Literal
+
+from ledgerstone.goes_in import unit_for
+from ledgerstone.layout.spoken import spoken
+from ledgerstone.layout.units import Span, units_along
+from ledgerstone.order import Ledge, Point, Rests, Slab
+from ledgerstone.outline import side_names
+from ledgerstone.quantities import Length, UnitName
+from ledgerstone.shape import Shape
+
+RestsKind = Literal["units", "frame", "ends", "legs", "ledges", "pedestal", "full"]
+BY_OPENINGS: Final = frozenset({"units", "ledges"})  # kinds that are placed by the openings
+REST_KINDS: Final = ("units", "frame", "ends", "legs", "ledges", "pedestal", "full")
+
+# Common practice, no source.
+_FRAME_MM, _BEARING_MM, _PAD_MM = 50.0, 100.0, 50.0
+_LEG_IN_MM = 100.0
+_TRESTLE_MM = 80.0
+_TRESTLE_IN = 1 / 5  # of the length: where two supports sag a beam about the least (0.207)
+_PLATE = 1 / 2  # of the narrower side
+_MAX_SIDES = 20
+_FOULS_FROM_MM = 60.0  # a tap's tail is led past a unit's side; a bowl is not
+
+
+@dataclass(frozen=True, slots=True)
+class Under:
+    """The slab that is to be carried, and the unit of its lengths."""
+
+    slab: Slab
+    shape: Shape
+    unit: UnitName
+
+    def said(self, mm: float) -> Length:
+        """Describe a length."""
+        return spoken(mm, self.unit)
+
+
+def usual_rests(kind: RestsKind, slab: Slab, shape: Shape, unit: UnitName) -> Rests:
+    """Return the default rests of a kind for a slab.
+
+    Parameters
+    ----------
+    shape
+        The slab in plan, its openings where they lie: units stand clear of them.
+    unit
+        The unit of its lengths.
+    """
+    made, before = _KINDS[kind](Under(slab, shape, unit)), slab.rests
+    if before is None:
+        return made
+    return replace(made, fixed=before.fixed, rails=before.rails if kind == "units" else None)
+
+
+def _units(under: Under) -> Rests:
+    over = under.slab.rests.overhang if under.slab.rests is not None else {}
+    left, right = (over[side].mm if side in over else 0.0 for side in ("left", "right"))
+    spans = []
+    for opening in under.shape.openings:
+        if opening.longer_mm > _FOULS_FROM_MM and not opening.polygon.is_empty:
+            x0, _, x1, _ = opening.polygon.bounds
+            use = unit_for(under.slab.cutouts[opening.index]) or "base"
+            spans.append(Span(x0 - left, x1 - left, use))
+    return Rests(
+        "units",
+        units=units_along(under.shape.length_mm - left - right, spans, under.unit),
+        overhang=MappingProxyType(dict(over)),
+    )
+
+
+def _frame(under: Under) -> Rests:
+    sides = side_names(under.slab.outline)[:_MAX_SIDES]
+    return Rests("frame", sides=sides, width=under.said(_FRAME_MM))
+
+
+def _ends(under: Under) -> Rests:
+    return Rests("ends", depth=under.said(_BEARING_MM))
+
+
+def _legs(under: Under) -> Rests:
+    """Four legs, in from the corners; under a round slab in from its rim."""
+    length, width = under.shape.length_mm, under.shape.width_mm
+    inset = min(_LEG_IN_MM, min(length, width) / 4)
+    if under.slab.outline.kind == "round":
+        inset += (length / 2 - inset) * (1 - math.sqrt(0.5))
+    inset = round(inset / 5) * 5
+    at = [(x, y) for x in (inset, length - inset) for y in (inset, width - inset)]
+    points = tuple(Point(under.said(x), under.said(y)) for x, y in at)
+    return Rests("legs", at=points, pad=under.said(_PAD_MM))
+
+
+def _ledges(under: Under) -> Rests:
+    """Trestles in from the ends of a table; else bearers at the ends and beside each opening."""
+    length, width = under.shape.length_mm, under.shape.width_mm
+    if under.slab.use == "table":
+        inset, depth = round(length * _TRESTLE_IN / 10) * 10, _TRESTLE_MM
+        xs = [inset, length - inset]
+    else:
+        xs, depth = [0.0, *_between(under), length], _FRAME_MM
+    return Rests("ledges", lines=tuple(_across(under, x, width, depth) for x in xs))
+
+
+def _between(under: Under) -> list[float]:
+    """Return positions of bearers between openings, and between them and the ends, mm."""
+    spans = sorted(
+        (x0, x1)
+        for opening in under.shape.openings
+        if opening.longer_mm > _FOULS_FROM_MM and not opening.polygon.is_empty
+        for x0, _, x1, _ in (opening.polygon.bounds,)
+    )
+    clear = _FRAME_MM / 2 + 1.0
+    at: list[float] = []
+    end = 0.0
+    for x0, x1 in spans:
+        for x in (x0 - clear, x1 + clear):
+            if not any(a - clear < x < b + clear for a, b in spans) and x > end + 2 * clear:
+                at.append(round(x))
+                end = x
+    return [x for x in at if x < under.shape.length_mm - 2 * clear]
+
+
+def _across(under: Under, x: float, width: float, depth: float) -> Ledge:
+    start, end = (Point(under.said(x), under.said(y)) for y in (0.0, width))
+    return Ledge(start, end, under.said(depth))
+
+
+def _pedestal(under: Under) -> Rests:
+    narrower = min(under.shape.length_mm, under.shape.width_mm)
+    return Rests("pedestal", plate=under.said(round(narrower * _PLATE / 10) * 10))
+
+
+def _full(_under: Under) -> Rests:
+    return Rests("full")
+
+
+_KINDS: Final[Mapping[RestsKind, Callable[[Under], Rests]]] = MappingProxyType(
+    {
+        "units": _units,
+        "frame": _frame,
+        "ends": _ends,
+        "legs": _legs,
+        "ledges": _ledges,
+        "pedestal": _pedestal,
+        "full": _full,
+    }
+)

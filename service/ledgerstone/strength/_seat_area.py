@@ -1,0 +1,117 @@
+"""Where on a slab a person may be at all, and which corners are only leant on."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+import shapely
+from shapely.geometry import MultiPolygon, Polygon
+from shapely.geometry.base import BaseGeometry
+
+from ledgerstone import plane
+from ledgerstone.arrays import BoolArray, FloatArray
+from ledgerstone.shape import Shape
+from ledgerstone.strength._rims import Rim, rim_of
+
+PANEL_MM = 18.0  # a hull runs through the middle of a unit's side panel
+CORNER_OUT_MM = 300.0  # a corner farther out, or out both ways, is sat and stood on
+NEAR_A_CORNER_MM = 100.0  # places within its overhang plus this of a corner are the corner's
+CORNER_ASIDE_MM = 50.0  # an overhang up to this is a worktop's front edge, not a second direction
+NEARLY = 0.925  # of a seat's side: a strip at least this wide is sat and stood on
+
+Seen = Callable[[FloatArray], FloatArray]
+
+
+@dataclass(frozen=True)
+class SeatArea:
+    """One slab over its rests, for a person on a square of ``side_mm``.
+
+    Attributes
+    ----------
+    rests
+        What carries the slab, in plane mm.
+    seen
+        Maps places to the plan's mirror image that is meshed: they are taken in their order
+        there.
+    """
+
+    shape: Shape
+    side_mm: float
+    rests: Sequence[BaseGeometry]
+    seen: Seen
+
+    @cached_property
+    def room(self) -> Polygon | MultiPolygon:
+        """Where the middle of a person may be: so that the square, or nearly so, is on the slab.
+
+        A strip that is narrower than the square by no more than a few millimetres counts as wide.
+        """
+        side, net = self.side_mm, self.shape.net
+        whole = plane.buffer(net, -side / 2, join_style="mitre")
+        nearly = plane.buffer(net, -NEARLY * side / 2, join_style="mitre")
+        around = plane.buffer(whole, side * (1.0 - NEARLY), join_style="mitre")
+        strips = plane.difference(nearly, around)
+        parts = plane.polygons_in(whole if strips.is_empty else plane.union([whole, strips]))
+        room = MultiPolygon(parts) if parts else net
+        shapely.prepare(room)
+        return room
+
+    @cached_property
+    def room_and_rim(self) -> BaseGeometry:
+        """That room with its edges, whatever rounding does to a place on them."""
+        room = plane.buffer(self.room, 1e-6)
+        shapely.prepare(room)
+        return room
+
+    @cached_property
+    def rims(self) -> tuple[Rim, ...]:
+        """The rings around that room."""
+        return tuple(rim_of(ring) for ring in shapely.get_rings(shapely.get_parts(self.room)))
+
+    @cached_property
+    def under(self) -> BaseGeometry:
+        """All rests as one."""
+        return plane.union(self.rests)
+
+    @cached_property
+    def hull(self) -> BaseGeometry:
+        """The hull of what meets the slab."""
+        slab = plane.buffer(self.shape.net, 1.0, join_style="mitre")
+        hull = plane.intersection(self.under, slab).convex_hull
+        shapely.prepare(hull)
+        return hull
+
+    @cached_property
+    def leant_on(self) -> FloatArray:
+        """Corners that hang out in one direction only, at most 300 mm, shape (n, 2), mm.
+
+        They are leant on: common practice, no source.
+        """
+        corners = np.array(self.shape.corners).reshape(-1, 2)
+        if self.hull.is_empty or not len(corners):
+            return corners[:0]
+        lines = shapely.shortest_line(self.hull, shapely.points(corners))
+        ends = shapely.get_coordinates(lines).reshape(-1, 2, 2)
+        aside, out = np.sort(np.abs(ends[:, 1] - ends[:, 0]), axis=1).T
+        few = (out > 1.0) & (out <= CORNER_OUT_MM + PANEL_MM) & (aside <= CORNER_ASIDE_MM)
+        return np.asarray(corners[few])
+
+    def is_near_a_free_corner(self, xy: FloatArray) -> BoolArray:
+        """Whether places (n, 2), mm, on an overhang are near a corner that is leant on, (n,)."""
+        near = np.zeros(len(xy), dtype=bool)
+        if len(self.leant_on):
+            out = shapely.distance(shapely.points(xy), self.hull)
+            for corner in self.leant_on:
+                near |= (out > 1.0) & (np.hypot(*(xy - corner).T) <= out + NEAR_A_CORNER_MM)
+        return near
+
+    def in_order(self, places: FloatArray) -> FloatArray:
+        """Places in their order in the image that is meshed, mm, shape (n, 2) each.
+
+        So they are the same in a mirror image.
+        """
+        keys = np.round(self.seen(places), 1) + 0.0
+        return np.asarray(places[np.lexsort(keys.T)])

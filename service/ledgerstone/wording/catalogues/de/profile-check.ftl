@@ -1,0 +1,175 @@
+# Was die Befehle der Werkstatt zu ihrer Datei sagen: `check` und `init`.
+
+check-title = { $part ->
+    [who] Werkstatt
+    [table] Tisch
+    [thicknesses] Dicken
+    [strips] Steg neben
+    [concrete] Beton
+    [palette] Farbtöne
+    [finishes] Oberflächen
+    [sealers] Versiegelung
+    [edges] Kanten
+    [handling] Bewegen
+    [bears] Trägt
+    [trusted] Vertrauen
+    [delivery] Lieferung
+    [rates] Sätze
+    [tax] Steuer
+    [offer] Angebot
+    [tile] Musterplatte
+    [hours] Stunden
+    [shut] Geschlossen
+   *[fingerprint] Fingerabdruck
+}
+check-who = { $name }, { $town } ({ $land }, { $currency })
+check-reach = { $email }, Telefon { $telephone }
+check-tables = { $count } mit { $length } × { $width }
+check-listed = { $things }
+check-strip = { $beside }: ab { $stops }{ $care ->
+    [yes] , mit Vorsicht bis { $cautions }
+   *[no] { "" }
+}
+check-concrete = { $name }: { $strength }, { $cement } { $kind ->
+    [white] Weißzement
+   *[grey] Grauzement
+}, w/z { $ratio }, { $density }
+check-shade = { $name } { $colour }: { $cement ->
+    [white] Weißzement
+   *[grey] Grauzement
+}, { $doses ->
+    [none] kein Pigment
+   *[some] { $pigments }
+}
+check-dose = { $pigment } { $percent }
+check-finish = { $says }
+check-sealer = { $name }: { $kind ->
+    [film] Film
+   *[penetrating] Imprägnierung
+}, { $coats ->
+    [one] { $coats } Schicht
+   *[other] { $coats } Schichten
+}, { $places }
+check-place = { $place ->
+    [indoors] innen
+    [wet-room] Feuchtraum
+   *[outdoors] außen
+}
+check-edge = { $profile ->
+    [bevel] Fase
+    [round] Rundung
+    [wall] Wandseite
+   *[square] gerade Kante
+} { $smallest } bis { $largest }
+check-way = { $name }, bis { $most }
+check-bears = { $even } überall, { $point } an jeder Stelle
+check-strips-tested = { $count ->
+    [one] { $count } Streifen geprüft
+   *[other] { $count } Streifen geprüft
+}
+check-untested = { $percent } von EN 1992
+check-area = { $name } ({ $count ->
+    [one] { $count } Anfang von Postleitzahlen
+   *[other] { $count } Anfänge von Postleitzahlen
+}): { $prices }
+check-delivery = { $way ->
+    [pallet] Palette { $price }
+    [own_van] eigener Wagen { $price }
+   *[fitted] montiert { $price }
+}
+check-no-delivery = keine: Kunden holen ab
+check-rates = { $hour } je Stunde; Aufschlag { $margin }
+check-no-tax = keine wird erhoben
+check-tax = { $name } { $rates }
+check-offer = { $standing ->
+    [quotation] verbindliches Angebot
+   *[estimate] Kostenvoranschlag
+}, gilt { $count ->
+    [one] { $count } Tag
+   *[other] { $count } Tage
+}, Anzahlung { $deposit }
+check-smallest = kleinster Auftrag { $amount } vor Lieferung und Steuer
+check-tile = { $price }, wird bei Auftrag angerechnet
+check-tile-always = { $price }, wird bei Auftrag angerechnet; immer ab { $above }
+check-hours = { $count ->
+    [one] eine Person
+   *[other] { $count } Personen
+}, { $hours } Stunden am { $days }
+check-weekday = { $day ->
+    [monday] Montag
+    [tuesday] Dienstag
+    [wednesday] Mittwoch
+    [thursday] Donnerstag
+    [friday] Freitag
+    [saturday] Samstag
+   *[sunday] Sonntag
+}
+check-closure = { $days } ({ $why })
+
+check-invented = Noch erfunden: { $invented } von { $every } Werten; { $usual } andere sind übliche, die stehen bleiben dürfen, { $yours } sind Ihre.
+check-invented-table = [{ $table }], { $count ->
+    [one] { $count } Wert
+   *[other] { $count } Werte
+}: { $rests }.
+check-confirm = Ändern Sie sie, oder schreiben Sie standing = "yours" in eine Tabelle (in [offer] whose = "yours"), sobald stimmt, was da steht.
+check-trial = Solange Preise, Stunden oder Liefergebiete erfunden sind, ist jede Antwort ein Kostenvoranschlag, der sagt, dass er eine Probe ist. Sie stehen in { $tables }.
+
+check-looks = Einen zweiten Blick wert:
+check-strong-shade = { $shade } nimmt { $total } Pigment; ASTM C979 Abschnitt 1.4 lässt insgesamt { $most } des Zements zu.
+check-deep-shade = { $shade } nimmt { $total } Pigment; über { $most } wird ein Farbton kaum tiefer, und der Beton braucht mehr Wasser.
+check-place-unsealed = Für { $place ->
+    [indoors] innen
+    [wet-room] Feuchträume
+   *[outdoors] außen
+} gibt es keine Versiegelung; ein Auftrag dafür lässt sich nicht ausführen.
+check-signature = Antworten sind noch von { $name } unterschrieben; das ist erfunden: siehe [reply].
+check-email = An { $email } kommt kein Brief an: Schreiben Sie dort eine Adresse von Ihnen hin.
+check-coarse = Das Größtkorn, { $grain }, ist mehr als ein Drittel der dünnsten Platte, { $thinnest } (ACI 318-19 26.4.2.1).
+check-coarse-face = Körner von { $grain } sind grob für { $coat } Vorsatzbeton; ein Drittel davon sind { $third }. Nennen Sie, ohne was er gemischt wird.
+check-admixtures = Fließmittel ergibt { $found } g je Kilogramm Zement; EN 206 5.2.6 lässt insgesamt { $most } g Zusatzmittel zu.
+check-loopback = Links führen zu { $address }; das öffnet sich nur auf diesem Rechner: Schreiben Sie die Adresse, die Kunden erreichen, in web.base_url.
+check-law = Für { $land } kennen wir weder Recht noch Brauch. Lassen Sie, bevor Kunden es lesen, jemanden durchsehen, der sich auskennt: was Seite und Briefe zu Widerruf, Anzahlung, Gas, Strom und Kaminen sagen, und den Steuersatz: { $tax } { $percent }.
+check-region = Feiertage sind die von ganz { $land }. Hat Ihr Landesteil mehr, schreiben Sie seine Buchstaben in workshop.region: { $regions }.
+check-holidays = In calendar.holidays_worked steht, was in { $land } kein Feiertag ist, und ändert nichts: { $names }. Nehmen Sie es heraus.
+check-postcodes = Das Gebiet „{ $area }“ fängt mit { $beginning } an: So beginnt keine Postleitzahl in { $land }, und es beliefert niemanden. Eine sieht so aus: { $example }.
+
+check-before = Bevor damit Kunden bedient werden:
+check-no-signing-keys = LEDGERSTONE_SIGNING_KEYS ist nicht gesetzt: Bei jedem Start entsteht ein neuer Schlüssel, und Links öffnen sich nicht mehr, wenn der Dienst endet.
+check-no-maker-key = LEDGERSTONE_MAKER_KEY ist nicht gesetzt: Bei jedem Start entsteht ein anderer und wird angezeigt.
+check-no-calendar = { $file } ist nicht da: Ohne die Kalenderdatei heißt jeder Termin eine Schätzung.
+check-faults = { $count ->
+    [one] Ein Fehler
+   *[other] { $count } Fehler
+} in der Datei { $file }.
+
+init-wrote = { $file } ist geschrieben. Füllen Sie die Datei aus und prüfen Sie sie dann: python -m ledgerstone.workshop check { $file }
+init-there = Das steht schon da; es wurde nichts geschrieben. Nennen Sie eine neue Datei.
+init-unwritable = Die Datei lässt sich nicht schreiben: { $reason }.
+init-unanswered = Die Antworten endeten vor den Fragen; es wurde nichts geschrieben.
+init-asks = { $question ->
+    [country] Land, mit zwei Buchstaben (DE, AT, CH)
+    [region] Landesteil, für Feiertage (BY, NW, 9)
+    [timezone] Zeitzone
+    [name] Der Name Ihrer Werkstatt
+    [town] Ihr Ort
+    [email] Wohin Kunden schreiben
+    [telephone] Wo Kunden anrufen
+    [language] Sprache für Kunden, die nach keiner anderen fragen (de, en)
+    [table] Ihr Gießtisch, Länge x Breite in mm
+    [thicknesses] Dicken, die Sie gießen, in mm, mit Kommas dazwischen
+    [fck_mpa] Festigkeit Ihres Betons nach 28 Tagen, in N/mm² am Zylinder (oder: 45 MPa cube)
+    [hour] Eine Handstunde kostet
+    [margin_percent] Aufschlag auf Ihre Kosten, in Prozent
+    [tax] Steuer, die Sie ausweisen, in Prozent; keine für Kleinunternehmer
+    [deposit_percent] Anzahlung, in Prozent vom Ganzen
+    [postcodes] Postleitzahlen, die Sie beliefern, mit ihrem Anfang, mit Kommas dazwischen
+    [pallet] Eine Palette dorthin kostet; keine, wenn Sie keine verschicken
+    [own_van] Ihr eigener Wagen dorthin kostet; keiner, wenn Sie keinen haben
+    [fitted] Geliefert und montiert kostet; keine, wenn Sie nicht montieren
+   *[address] Die Adresse, die Kunden öffnen (https://platten.example.com)
+}
+init-elsewhere = Keine unserer erfundenen Werkstätten steht in { $land }. Die Datei hat dessen Geld, Uhr, Postleitzahlen und Steuer; jeder andere Wert ist von einer Werkstatt in einem anderen Land, Liefergebiete fehlen, und was sie zu Recht und Steuer sagt, ist zu prüfen.
+init-none = keine
+init-two-letters = Schreiben Sie zwei Buchstaben, etwa DE.
+init-two-sizes = Schreiben Sie Länge und Breite, etwa 2700 x 1200.
+init-around = Rund um { $town }

@@ -1,0 +1,175 @@
+# What the maker's commands say of a workshop's file: `check` and `init`.
+
+check-title = { $part ->
+    [who] Workshop
+    [table] Table
+    [thicknesses] Thicknesses
+    [strips] Strip beside
+    [concrete] Concrete
+    [palette] Palette
+    [finishes] Finishes
+    [sealers] Sealers
+    [edges] Edges
+    [handling] Handling
+    [bears] Bears
+    [trusted] Trusted
+    [delivery] Delivery
+    [rates] Rates
+    [tax] Tax
+    [offer] Offer
+    [tile] Sample tile
+    [hours] Hours
+    [shut] Shut
+   *[fingerprint] Fingerprint
+}
+check-who = { $name }, { $town } ({ $land }, { $currency })
+check-reach = { $email }, { $telephone }
+check-tables = { $count } of { $length } × { $width }
+check-listed = { $things }
+check-strip = { $beside }: made from { $stops }{ $care ->
+    [yes] , with care up to { $cautions }
+   *[no] { "" }
+}
+check-concrete = { $name }: { $strength }, { $cement } of { $kind ->
+    [white] white
+   *[grey] grey
+} cement, w/c { $ratio }, { $density }
+check-shade = { $name } { $colour }: { $cement ->
+    [white] white
+   *[grey] grey
+} cement, { $doses ->
+    [none] no pigment
+   *[some] { $pigments }
+}
+check-dose = { $pigment } { $percent }
+check-finish = { $says }
+check-sealer = { $name }: { $kind ->
+    [film] film
+   *[penetrating] penetrating
+}, { $coats ->
+    [one] { $coats } coat
+   *[other] { $coats } coats
+}, { $places }
+check-place = { $place ->
+    [indoors] indoors
+    [wet-room] wet rooms
+   *[outdoors] outdoors
+}
+check-edge = { $profile ->
+    [bevel] bevel
+    [round] round
+    [wall] wall
+   *[square] square
+} { $smallest } to { $largest }
+check-way = { $name }, up to { $most }
+check-bears = { $even } all over, { $point } anywhere
+check-strips-tested = { $count ->
+    [one] { $count } strip tested
+   *[other] { $count } strips tested
+}
+check-untested = { $percent } of EN 1992
+check-area = { $name } ({ $count ->
+    [one] { $count } beginning of postcodes
+   *[other] { $count } beginnings of postcodes
+}): { $prices }
+check-delivery = { $way ->
+    [pallet] pallet { $price }
+    [own_van] own van { $price }
+   *[fitted] fitted { $price }
+}
+check-no-delivery = none: customers collect
+check-rates = { $hour } an hour; markup on cost { $margin }
+check-no-tax = none is charged
+check-tax = { $name } { $rates }
+check-offer = { $standing ->
+    [quotation] quotation
+   *[estimate] estimate
+}, stands { $count ->
+    [one] { $count } day
+   *[other] { $count } days
+}, deposit { $deposit }
+check-smallest = smallest order { $amount } before delivery and tax
+check-tile = { $price }, taken off as the order goes ahead
+check-tile-always = { $price }, taken off as the order goes ahead; always from { $above } on
+check-hours = { $count ->
+    [one] one pair of hands
+   *[other] { $count } pairs of hands
+}, { $hours } hours on { $days }
+check-weekday = { $day ->
+    [monday] Monday
+    [tuesday] Tuesday
+    [wednesday] Wednesday
+    [thursday] Thursday
+    [friday] Friday
+    [saturday] Saturday
+   *[sunday] Sunday
+}
+check-closure = { $days } ({ $why })
+
+check-invented = Still invented: { $invented } of { $every } values; { $usual } others are usual ones that may stand, { $yours } are yours.
+check-invented-table = [{ $table }], { $count ->
+    [one] { $count } value
+   *[other] { $count } values
+}: { $rests }.
+check-confirm = Change them, or write standing = "yours" in a table (in [offer] whose = "yours") once what stands there is right.
+check-trial = While prices, hours or areas are invented, every answer is an estimate headed as a trial. They are in { $tables }.
+
+check-looks = Worth a second look:
+check-strong-shade = { $shade } takes { $total } pigment; ASTM C979 clause 1.4 allows { $most } of the cement in all.
+check-deep-shade = { $shade } takes { $total } pigment; past { $most } a shade hardly deepens and the mix wants more water.
+check-place-unsealed = No sealer is for { $place ->
+    [indoors] indoors
+    [wet-room] a wet room
+   *[outdoors] outdoors
+}, so no order for that place can be made.
+check-signature = Replies are still signed by { $name }, which is invented: see [reply].
+check-email = No letter reaches { $email }: write an address of yours there.
+check-coarse = The largest grain, { $grain }, is more than a third of the thinnest slab, { $thinnest } (ACI 318-19 26.4.2.1).
+check-coarse-face = Grains of { $grain } are coarse for { $coat } of face coat, a third of which is { $third }. Name what it is mixed without.
+check-admixtures = Plasticiser comes to { $found } g on a kilogram of cement; EN 206 5.2.6 allows { $most } g of admixtures in all.
+check-loopback = Links lead to { $address }, which opens only on this machine: write the address that customers reach into web.base_url.
+check-law = For { $land } we know neither law nor custom. Before customers read them, have somebody who knows look at what the page and letters say of cancelling, deposits, gas, electrics and hearths, and at the rate of tax: { $tax } { $percent }.
+check-region = Holidays are those of all of { $land }. If your part of it keeps more, write its letters in workshop.region: { $regions }.
+check-holidays = calendar.holidays_worked names what is no holiday in { $land }, which changes nothing: { $names }. Take it out.
+check-postcodes = The area "{ $area }" begins with { $beginning }: no postcode of { $land } begins so, and it serves nobody. One is written like { $example }.
+
+check-before = Before it serves customers:
+check-no-signing-keys = LEDGERSTONE_SIGNING_KEYS is not set: one is made for each run, and links will stop opening when it ends.
+check-no-maker-key = LEDGERSTONE_MAKER_KEY is not set: another one is made and shown at each start.
+check-no-calendar = { $file } is not there: without the calendar file every day is called a guess.
+check-faults = { $count ->
+    [one] One fault
+   *[other] { $count } faults
+} in { $file }.
+
+init-wrote = Wrote { $file }. Fill it in, then run: python -m ledgerstone.workshop check { $file }
+init-there = this stands there already, so nothing was written. Name a new file.
+init-unwritable = the file cannot be written: { $reason }.
+init-unanswered = The answers ended before the questions, so nothing was written.
+init-asks = { $question ->
+    [country] Country, by its two letters (GB, DE, US)
+    [region] State or part, for public holidays (ENG, BY, WA)
+    [timezone] Time zone
+    [name] Your workshop's name
+    [town] Your town
+    [email] Where customers write
+    [telephone] Where customers call
+    [language] Language of customers who ask for no other (en, de)
+    [table] Your casting table, length x width in mm (or 120 in x 48 in)
+    [thicknesses] Thicknesses you cast, in mm, with commas
+    [fck_mpa] Your concrete's strength at 28 days, in MPa (or 5000 psi)
+    [hour] One hour of hands costs
+    [margin_percent] Markup on what it costs you, in percent (40 asks 140 of a cost of 100)
+    [tax] Tax you charge, in percent; none where you are not registered
+    [deposit_percent] Deposit, in percent of the total
+    [postcodes] Postcodes you deliver to, by their beginnings, with commas
+    [pallet] A pallet set down there costs; none if you send none
+    [own_van] Your own van there costs; none if you have none
+    [fitted] Delivered and fitted costs; none if you do not fit
+   *[address] The address that customers will open (https://slabs.example.com)
+}
+init-elsewhere = No invented workshop of ours is in { $land }. The file has its money, clock, postcodes and tax; every other value is of a workshop in another country, areas are left out, and what it says of law and tax must be checked.
+init-none = none
+init-two-letters = Write two letters, like GB.
+init-two-sizes = Write its length and its width, like 2700 x 1200 or 120 in x 48 in.
+init-around = Around { $town }

@@ -1,0 +1,84 @@
+# All that the profile's form says beside what it says with the desk and the customers' page.
+# `web/desk/workshop/messages.en.js` is made from this file: `python -m ledgerstone.contract workshop-messages.en`.
+
+workshop =
+    .title = Your workshop
+    .skip = Skip to the form
+    .back = Back to the desk
+    .subjects = Subjects
+    .intro = Go through the subjects in their order. What you change is kept on this device until you save it.
+    .demonstration = This is the invented workshop’s own file. Start one of yours with “init” (see the README), and open the service with it; what you try here shows what it would do.
+
+subject =
+    .you = You
+    .money = Money
+    .mould = Table and mould
+    .concrete = Concrete
+    .shades = Shades
+    .hours = Hours by step
+    .finishes = Finishes and sealers
+    .delivery = Delivery
+    .days = Days
+    .faults = ({ $n } to put right)
+
+table =
+    .add = Add one more
+    .begin = Add this
+    .remove = Take it out
+    .leave-out = Leave this out
+    .item = { $n }
+
+whose =
+    .right = Right for me
+    .table = All of this is right for me
+    .opened = { $n ->
+        [one] One entry was folded. It is open now: look at it, then tick.
+       *[other] { $n } entries were folded. They are open now: look at them, then tick.
+    }
+
+yesno =
+    .true = yes
+    .false = no
+    .left-out = (left out)
+
+measure =
+    .days = days
+
+colour =
+    .picker = { $label }: picker
+    .text = { $label }: #rrggbb
+
+outcome =
+    .title = What it comes to
+    .jobs = Three typical jobs, tax and all
+    .working = Working it out …
+    .was = was { $total }
+    .hours = { $hours } h, ready { $ready }
+    .part = In a basin top: { $hours } h, { $amount } of { $total }
+    .faults = { $n ->
+        [one] One thing is to be put right first.
+       *[other] { $n } things are to be put right first.
+    }
+    .share = { $invented } of { $every } values are still invented
+    .table = ({ $n }): { $says }.
+    .trial = While prices, hours or areas are invented, every answer says that it is a trial.
+    .holding = Every answer is a trial for:
+    .others = Invented too, though no answer is a trial for it:
+    .honest = Prices, hours and areas are yours: answers are no trial.
+    .changes = { $n ->
+        [one] One change is not saved yet.
+       *[other] { $n } changes are not saved yet.
+    }
+    .downloaded =
+        { $n ->
+            [one] One change is in the file you downloaded.
+           *[other] { $n } changes are in the file you downloaded.
+        }
+    .unchanged = Nothing has been changed.
+    .take-up = Put the downloaded file in the place of yours; the service takes it up by itself.
+    .save = Save
+    .saved = Saved. The service takes it up within seconds.
+    .download = Download { $file }
+    .undo = Take back the last change
+    .again = Try again
+    .reload = Load it again

@@ -1,0 +1,156 @@
+"""An order worked out, stage by stage; where nobody told a thickness, at one of ours that does."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager, nullcontext
+from dataclasses import replace
+from typing import Final
+
+from ledgerstone.checks import (
+    STAGES,
+    Checked,
+    CheckStage,
+    Finding,
+    StageRecords,
+    Timed,
+    check_plan,
+    check_promise,
+    check_strength,
+)
+from ledgerstone.checks.causes import with_causes
+from ledgerstone.checks.failed import check_failed
+from ledgerstone.containment import Contain, uncontained
+from ledgerstone.order import LeftOpen, Order, Slab
+from ledgerstone.remedies.offers import OFFERS
+from ledgerstone.remedies.size_offers import (
+    ALIKE_MM,
+    joined,
+    other_thickness,
+    stocked_thickness,
+)
+from ledgerstone.stages import (
+    StageContext,
+    Unassessed,
+    assess,
+    judge,
+    plan,
+    price_work,
+    schedule,
+)
+from ledgerstone.workshop.records import Shaping
+
+# The checks that another thickness may settle.
+_OF_THICKNESS: Final = frozenset(name for name, row in OFFERS.items() if other_thickness in row)
+
+
+def run_stages(
+    order: Order,
+    context: StageContext,
+    *,
+    stages: tuple[CheckStage, ...] = STAGES,
+    timed: Timed = nullcontext,
+    contain: Contain = uncontained,
+) -> Checked:
+    """Work an order out, each stage with its checks, until one stops it.
+
+    Where an internal fault loses a stage, that is what is found.
+    """
+    findings: list[Finding] = []
+    planned = judged = priced = None
+    with timed("shape"), _or_failed("shape", findings, contain):
+        planned = plan(order, context)
+        findings += check_plan(planned, contain)
+    if planned is None or _stopped(findings):
+        return Checked(with_causes(findings), stages[1:], planned)
+    with timed("strength"), _or_failed("strength", findings, contain):
+        assessed = assess(planned, context)
+        if isinstance(assessed, Unassessed):
+            findings += check_strength(assessed, contain)
+        else:
+            scheduled = schedule(assessed, context)
+            judged = judge(assessed, scheduled)
+            findings += check_strength(judged, contain)
+    if judged is None or _stopped(findings) or "promise" not in stages:
+        return Checked(with_causes(findings), stages[2:], planned)
+    with timed("promise"), _or_failed("promise", findings, contain):
+        findings += check_promise(judged.scheduled, contain)
+        priced = None if _stopped(findings) else price_work(judged.scheduled, context.terms)
+    records = None if priced is None else StageRecords(planned, judged, priced)
+    return Checked(with_causes(findings), (), planned, records)
+
+
+def _stopped(findings: Sequence[Finding]) -> bool:
+    return any(finding.level == "stops" for finding in findings)
+
+
+@contextmanager
+def _or_failed(stage: CheckStage, findings: list[Finding], contain: Contain) -> Iterator[None]:
+    """Find that a stage could not be checked where an internal fault loses it."""
+    done = False
+    with contain("check"):
+        yield
+        done = True
+    if not done:
+        findings.append(check_failed("stops", stage, (stage,)))
+
+
+def run_stages_as_left(
+    order: Order,
+    context: StageContext,
+    may_try: Callable[[Order], bool],
+    *,
+    timed: Timed = nullcontext,
+    contain: Contain = uncontained,
+) -> tuple[Order, Checked]:
+    """Work an order out; where the usual thickness that was taken does not do, at one that does.
+
+    The stocked ones are tried that are thicker, the thinnest first, then the thinner ones. Where
+    none does, the usual one stands, and so does what was taken for an offer that is changed.
+
+    Parameters
+    ----------
+    may_try
+        Says of each order, before it is worked out, whether there is budget for it.
+    """
+    checked = run_stages(order, context, timed=timed, contain=contain)
+    slabs = _too_weak(order, checked)
+    if slabs and order.since is None:
+        for other in _at_other_thicknesses(order, slabs, context.workshop.shaping):
+            if not may_try(other):
+                break
+            again = run_stages(other, context, timed=timed, contain=contain)
+            if again.records is not None:
+                return other, again
+    return order, checked
+
+
+def _too_weak(order: Order, checked: Checked) -> list[int]:
+    """List the slabs whose thickness nobody told and that another one might help."""
+    stops = [finding for finding in checked.stops if finding.check in _OF_THICKNESS]
+    every = range(len(order.slabs))
+    meant = {
+        k for stop in stops for k in (every if stop.slab is None else joined(order, stop.slab))
+    }
+    return [k for k in sorted(meant) if "thickness" in order.slabs[k].taken]
+
+
+def _at_other_thicknesses(order: Order, slabs: Sequence[int], shaping: Shaping) -> Iterator[Order]:
+    """Yield the order with some of its slabs of each other thickness in stock."""
+    usual_mm = order.slabs[slabs[0]].thickness.mm
+    stocked = sorted(shaping.thicknesses_mm)
+    thicker = [mm for mm in stocked if mm > usual_mm + ALIKE_MM]
+    thinner = [mm for mm in reversed(stocked) if mm < usual_mm - ALIKE_MM]
+    for mm in (*thicker, *thinner):
+        made = (
+            _at(slab, mm, shaping) if k in slabs else slab for k, slab in enumerate(order.slabs)
+        )
+        yield replace(order, slabs=tuple(made))
+
+
+def _at(slab: Slab, mm: float, shaping: Shaping) -> Slab:
+    """Give a slab another thickness than the usual one, in the unit of its sizes."""
+    taken: tuple[LeftOpen, ...] = tuple(
+        "other-thickness" if name == "thickness" else name for name in slab.taken
+    )
+    return replace(slab, thickness=stocked_thickness(slab.thickness, mm, shaping), taken=taken)

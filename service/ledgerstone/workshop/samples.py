@@ -1,0 +1,45 @@
+"""What a table starts with that a maker adds and none is there to go by."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+from typing import Final
+
+from ledgerstone.json_types import KeyPath
+from ledgerstone.workshop.members import Member, MemberKind, members_of
+
+_WRITTEN: Final[Mapping[MemberKind, str]] = MappingProxyType(
+    {
+        "text": '"…"',
+        "colour": '"#808080"',
+        "yes-no": "false",
+        "day": "2026-12-31",
+        "lines": "[]",
+        "words": "[]",
+        "numbers": "[]",
+        "wholes": "[]",
+        "choices": "[]",
+    }
+)
+
+
+def sample_of(record: type, path: KeyPath, *, is_item: bool) -> list[str]:
+    """Return a table's lines as TOML: its header, then each key that it must have."""
+    name = ".".join(str(step) for step in path if isinstance(step, str))
+    lines = [f"[[{name}]]" if is_item else f"[{name}]"]
+    needed = [one for one in members_of(record) if one.needed]
+    lines += [f"{one.name} = {_sample(one)}" for one in needed if one.inner is None]
+    for one in needed:
+        if one.inner is not None:
+            lines += sample_of(one.inner, (*path, one.name), is_item=one.kind == "items")
+    return lines
+
+
+def _sample(member: Member) -> str:
+    if member.kind == "choice":
+        return f'"{member.choices[0]}"'
+    if member.kind in _WRITTEN:
+        return _WRITTEN[member.kind]
+    least = max(1, member.bounds.get("at_least", 1))
+    return f"{min(least, member.bounds.get('at_most', least)):g}"

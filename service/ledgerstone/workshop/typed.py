@@ -1,0 +1,92 @@
+"""What a maker types into a form, written as TOML: by the kind of its place, as people write it."""
+
+from __future__ import annotations
+
+import json
+import re
+import textwrap
+from collections.abc import Sequence
+from datetime import date
+from typing import Final
+
+from ledgerstone.workshop.members import Member, MemberKind
+
+WIDTH: Final = 98
+_NUMBERS: Final[frozenset[MemberKind]] = frozenset(
+    {"number", "numbers", "whole", "wholes", "money"}
+)
+_LISTS: Final[frozenset[MemberKind]] = frozenset({"lines", "words", "numbers", "wholes", "choices"})
+_POINT: Final = re.compile(r"[+-]?\d+(\.\d+)?", re.ASCII)
+_WITH_UNIT: Final = re.compile(r"[£$€]?\s*([\d.,]*\d)(\D.*)", re.ASCII)
+_COMMA: Final = re.compile(r"[+-]?\d+,\d+", re.ASCII)
+_GROUPS: Final = {
+    ",": re.compile(r"([+-]?\d{1,3}(?:\.\d{3})+)(,\d+)?", re.ASCII),
+    ".": re.compile(r"([+-]?\d{1,3}(?:,\d{3})+)(\.\d+)?", re.ASCII),
+}
+
+
+def is_list(member: Member) -> bool:
+    """Return whether a place holds a list of values."""
+    return member.kind in _LISTS
+
+
+def toml_of(member: Member, value: str, mark: str) -> str:
+    """Return one value as TOML writes it; what does not read as its kind is written as a text.
+
+    Parameters
+    ----------
+    mark
+        Between whole and tenth in the maker's language: ``.`` or ``,``.
+    """
+    if member.kind == "yes-no" and value in ("true", "false"):
+        return value
+    if member.kind == "day" and _is_day(value):
+        return value
+    if member.kind not in _NUMBERS:
+        return _text(value)
+    number = _number(value, mark)
+    return _text(_measured(value, mark)) if number is None else number
+
+
+def _measured(value: str, mark: str) -> str:
+    """A number with its unit, the number as TOML has it; any other text as it is."""
+    found = _WITH_UNIT.fullmatch(value)
+    number = _number(found[1], mark) if found is not None else None
+    return value if found is None or number is None else f"{number}{found[2]}"
+
+
+def toml_list_of(member: Member, values: Sequence[str], mark: str) -> str:
+    """Return a list of values in TOML, wrapped if it is long."""
+    items = [toml_of(member, value, mark) for value in values]
+    line = f"[{', '.join(items)}]"
+    if len(line) + len(member.name) + 3 <= WIDTH:
+        return line
+    if member.kind == "lines":
+        return "\n".join(["[", *(f"  {item}," for item in items), "]"])
+    joined = ", ".join(item.replace(" ", "\0") for item in items) + ","
+    inside = textwrap.wrap(joined, WIDTH - 2, break_long_words=False, break_on_hyphens=False)
+    return "\n".join(["[", *(f"  {row}".replace("\0", " ") for row in inside), "]"])
+
+
+def _is_day(value: str) -> bool:
+    try:
+        return date.fromisoformat(value).isoformat() == value
+    except ValueError:
+        return False
+
+
+def _number(value: str, mark: str) -> str | None:
+    """A number as TOML has it, of one written with either mark, with thousands or with a sign."""
+    text = value.strip("£$€% \u00a0").replace("−", "-")
+    grouped = _GROUPS[mark].fullmatch(text)
+    if grouped is not None:
+        text = re.sub("[.,]", "", grouped[1]) + (grouped[2] or "").replace(",", ".")
+    elif _COMMA.fullmatch(text):
+        text = text.replace(",", ".")
+    if not _POINT.fullmatch(text):
+        return None
+    return re.sub(r"^([+-]?)0+(?=\d)", r"\1", text)
+
+
+def _text(value: str) -> str:
+    return json.dumps(value, ensure_ascii=False).replace("\x7f", "\\u007f")

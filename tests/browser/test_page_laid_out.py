@@ -1,0 +1,64 @@
+"""What a button has the service lay out, and its past."""
+
+import json
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from browser.conftest import Settle
+
+pytestmark = pytest.mark.browser
+
+
+def order_kept(page: Page) -> str:
+    """The order as it stands, as the draft keeps it."""
+    kept = "key => Object.entries(localStorage).find(([name]) => name.includes(key))[1]"
+    return json.dumps(json.loads(str(page.evaluate(kept, "draft")))["order"])
+
+
+def test_what_was_laid_out_is_undone_and_done_again_as_it_was(desk: Page, settle: Settle) -> None:
+    """Undo and redo bring each order back to the letter, and nothing is laid out again for it."""
+    settle(desk)
+    desk.locator("[data-start=basin]").click()
+    expect(desk.locator("[data-list=cutouts] > li")).to_have_count(2)
+    settle(desk)
+    steps = [order_kept(desk)]
+    desk.locator("[data-piece=basin]").first.click()
+    expect(desk.locator("[data-list=cutouts] > li")).to_have_count(3)
+    settle(desk)
+    steps.append(order_kept(desk))
+    desk.locator("#outline-length").fill("1800")
+    settle(desk)
+    steps.append(order_kept(desk))
+    assert len(set(steps)) == len(steps)
+    asked: list[str] = []
+    desk.on("request", lambda request: asked.append(request.url))
+    for name, then in (
+        ("Undo", steps[1]),
+        ("Undo", steps[0]),
+        ("Redo", steps[1]),
+        ("Redo", steps[2]),
+    ):
+        desk.get_by_role("button", name=name, exact=True).click()
+        settle(desk)
+        assert order_kept(desk) == then
+    assert not any("placings" in url for url in asked)
+    assert any("quotes" in url for url in asked)
+
+
+def test_what_was_laid_out_follows_a_new_size_after_a_reload_too(
+    desk: Page, settle: Settle
+) -> None:
+    """The draft keeps what the service has placed: a basin stands in the middle of a longer top."""
+    settle(desk)
+    desk.locator("[data-start=basin]").click()
+    expect(desk.locator("[data-list=cutouts] > li")).to_have_count(2)
+    settle(desk)
+    desk.reload()
+    settle(desk)
+    with desk.expect_response("**/v1/placings"):
+        desk.locator("#outline-length").fill("1800")
+    settle(desk)
+    (slab,) = json.loads(order_kept(desk))["slabs"]
+    x = slab["cutouts"][0]["centre"]["x"]
+    assert float(str(x).removesuffix(" mm")) == pytest.approx(900)

@@ -1,0 +1,118 @@
+"""What the form and the plan say is what is ordered: colour, joins, units, what has moved."""
+
+from typing import Any
+
+import pytest
+from playwright.sync_api import Browser, Page, expect
+
+from browser.conftest import PHONE, Served, Settle, opened
+from browser.gestures import order_of, unfold
+from support.page_texts import page_text
+
+pytestmark = pytest.mark.browser
+LENGTH = "#outline-length"
+COVERED = """() => {
+  const boxes = (selector) =>
+    Array.from(document.querySelectorAll(selector), (e) => e.getBoundingClientRect());
+  const words = boxes("#plan text:not(.pin text)");
+  return boxes("#plan .pin circle").flatMap((pin) => words.filter((word) =>
+    pin.left < word.right && word.left < pin.right &&
+    pin.top < word.bottom && word.top < pin.bottom));
+}"""
+
+
+def slab_of(page: Page) -> dict[str, Any]:
+    """The slab that is ordered, of one."""
+    slab: dict[str, Any] = order_of(page)["slabs"][0]
+    return slab
+
+
+def test_a_colour_of_ones_own_is_the_one_that_is_chosen(
+    chromium: Browser, matching: Served, settle: Settle
+) -> None:
+    """Typed or picked, it is chosen; a shade takes its place; none is never chosen beside it."""
+    context, phone = opened(chromium, matching, viewport=PHONE, has_touch=True, is_mobile=True)
+    settle(phone)
+    chosen = phone.locator("#shade-name input:checked")
+    own = phone.locator("#shade-name [value='#']")
+    expect(own).to_be_hidden()
+    for control, colour in (("#shade-hex", "#5b5d5a"), ("#shade-picker", "#c0ffee")):
+        phone.locator(control).fill(colour)
+        settle(phone)
+        expect(chosen).to_have_value("#")
+        expect(own).to_be_visible()
+        assert slab_of(phone)["shade"] == {"match": colour}
+        phone.locator("#shade-name input").first.check()
+        settle(phone)
+        expect(own).to_be_hidden()
+        assert "match" not in slab_of(phone)["shade"]
+    context.close()
+
+
+def test_an_edge_at_a_join_is_said_to_be_there(phone: Page, settle: Settle) -> None:
+    """Cut in two by one press, the ends that meet are named by their join, the others by a wall."""
+    settle(phone)
+    phone.locator(LENGTH).fill("4000")
+    settle(phone)
+    expect(phone.locator("#bar")).to_contain_class("stopped")
+    more = phone.locator("#glance span")
+    phone.set_viewport_size({"width": 390, "height": 844})
+    assert more.evaluate("(e) => e.scrollHeight <= e.clientHeight + 1")
+    two = phone.locator(".remedies > li", has_text=page_text("at.slab", number=2)).first
+    expect(two).to_be_visible()
+    two.locator("button").click()
+    settle(phone)
+    join = order_of(phone)["joins"][0]
+    assert join["one"]["slab"] == 0
+    unfold(phone, "Edges")
+    rows = phone.locator("#edges > li")
+    for row in rows.all():
+        side = str(row.get_attribute("data-scope")).removeprefix("edges/")
+        unseen = row.locator("option[value=wall]")
+        says = (
+            page_text("joins.one", number=1)
+            if side == join["one"]["side"]
+            else page_text("profile.wall")
+        )
+        expect(unseen).to_have_text(says)
+
+
+def test_numbers_on_the_plan_leave_its_words_to_be_read(phone: Page, settle: Settle) -> None:
+    """However many findings stand at one place, no number covers a size or a name."""
+    settle(phone)
+    phone.locator(LENGTH).fill("2600")
+    for piece in ("sink", "tap", "hob"):
+        phone.locator(f"[data-piece={piece}]").click()
+        settle(phone)
+    for y in ("60", "240"):
+        phone.locator("[data-list=cutouts] [data-at='centre/y']").first.fill(y)
+        settle(phone)
+        assert phone.locator("#plan .pin").count() > 0
+        assert phone.evaluate(COVERED) == []
+
+
+def test_what_an_addition_moves_is_said(phone: Page, settle: Settle) -> None:
+    """A tap moves the sink: its new place stands by the buttons; undo moves it back."""
+    settle(phone)
+    phone.locator("[data-piece=sink]").click()
+    settle(phone)
+    said = phone.locator("#adds-say")
+    expect(said).to_be_hidden()
+    before = slab_of(phone)["cutouts"]
+    phone.locator("[data-piece=tap]").click()
+    settle(phone)
+    (sink, _tap) = slab_of(phone)["cutouts"]
+    assert sink["centre"] != before[0]["centre"]
+    expect(said).to_be_visible()
+    expect(said).to_contain_text(sink["centre"]["y"])
+    phone.locator("#bar [data-do=undo]").click()
+    settle(phone)
+    assert slab_of(phone)["cutouts"] == before
+
+
+def test_a_unit_that_is_chosen_changes_no_slab(phone: Page, settle: Settle) -> None:
+    """Only what is typed from then on is read in it."""
+    settle(phone)
+    phone.get_by_label(page_text("unit.label")).select_option("in")
+    settle(phone)
+    assert [slab_of(phone)["outline"][way] for way in ("length", "width")] == ["1500 mm", "600 mm"]

@@ -1,0 +1,53 @@
+"""What the page's buttons place can be made wherever any place of it can.
+
+Every start with every pair of openings beside its own, on slabs of many sizes. Where a layout is
+stopped, or none is found, a coarse search of all places (``support.oracles.coarse_placing``) proves
+that none is better: the search knows nothing of how a layout is found. The whole matrix is done by
+``laws.placing_run``, in parts.
+"""
+
+from collections import Counter
+from datetime import date
+
+import numpy as np
+import pytest
+
+from laws.placing_run import matrix, verdict
+from ledgerstone.order import Slab
+from ledgerstone.stages import StageContext
+from ledgerstone.workshop import Workshop
+from support.slabs import box, slab_of
+
+DAILY = 8
+
+
+@pytest.fixture(name="like")
+def _like(workshop: Workshop) -> Slab:
+    return slab_of(workshop, box(1500, 600))
+
+
+@pytest.fixture(name="context")
+def _context(workshop: Workshop, today: date) -> StageContext:
+    return StageContext(workshop, (), today)
+
+
+def test_what_is_added_can_be_made(like: Slab, context: StageContext) -> None:
+    """Of a few cases of the matrix none is stopped where any place can be made."""
+    cases = matrix()
+    assert len(cases) == 14_112
+    drawn = np.random.default_rng(4).choice(len(cases), DAILY, replace=False)
+    found = Counter(verdict(cases[k], like, context) for k in drawn)
+    assert found["missed"] == 0
+    assert found["made"] >= DAILY / 4
+
+
+@pytest.mark.long
+def test_the_whole_matrix_can_be_made(like: Slab, context: StageContext) -> None:
+    """Of the whole matrix none is stopped where any place can be made; what stops is counted."""
+    missed, counted = [], Counter[str]()
+    for case in matrix():
+        found = verdict(case, like, context)
+        counted[found] += 1
+        missed += [case] if found == "missed" else []
+    print(dict(counted), missed[:20])
+    assert not missed

@@ -1,0 +1,53 @@
+"""What orders of one workshop share: each slab's results, by the slab alone."""
+
+from collections.abc import Callable, Hashable
+from datetime import date
+from typing import Any, TypeVar
+
+from ledgerstone.codec.order_in import read_order
+from ledgerstone.quote import quote
+from ledgerstone.stages import StageCache
+from ledgerstone.stages.cache import BoundedStore
+from ledgerstone.workshop import Workshop
+from support.documents import Json
+from support.everyday import EVERYDAY
+
+TODAY = date(2026, 11, 25)
+K = TypeVar("K", bound=Hashable)
+V = TypeVar("V")
+
+
+class _CountingStore(BoundedStore[K, V]):
+    """A store that counts what it has computed."""
+
+    computed = 0
+
+    def get_or_compute(self, key: K, compute: Callable[[], V]) -> V:
+        """Count what was not kept."""
+
+        def counted() -> V:
+            self.computed += 1
+            return compute()
+
+        return super().get_or_compute(key, counted)
+
+
+def test_an_order_with_one_slab_changed_works_out_that_slab_alone(workshop: Workshop) -> None:
+    """Of three slabs the other two are taken from the order before, whatever else is changed."""
+    cache = StageCache()
+    stores = [_CountingStore[Any, Any](32) for _ in range(4)]
+    cache.shapes, cache.handling, cache.in_place, cache.steel = stores
+    slabs = [order["slabs"][0] for order in list(EVERYDAY.values())[:3]]
+
+    def computed_for(*slabs: Json, **more: object) -> list[int]:
+        before = [store.computed for store in stores]
+        order = read_order({"slabs": list(slabs), **more}, workshop)
+        quote(order, workshop=workshop, bookings=(), today=TODAY, plates=cache)
+        return [store.computed - b for store, b in zip(stores, before, strict=True)]
+
+    assert computed_for(*slabs) == [3, 3, 3, 3]
+    assert computed_for(*slabs) == [0, 0, 0, 0]
+    assert computed_for(*slabs, delivery={"kind": "pallet", "postcode": "HR0 7XX"}) == [0, 0, 0, 0]
+    thicker = {**slabs[1], "thickness": "50 mm"}
+    assert computed_for(slabs[0], thicker, slabs[2]) == [1, 1, 1, 1]
+    assert computed_for(*slabs, {**slabs[0], "label": "again"})[1:3] == [0, 0]

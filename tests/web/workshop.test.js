@@ -1,0 +1,37 @@
+/** The profile's form before the service has answered: what is typed, ticked and taken out. */
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+
+import { applied, entered } from "../../web/desk/workshop/local.js";
+
+/** @param {number[]} names @returns {any} a profile of areas with these prices */
+function profile(...names) {
+  const items = names.map((_, i) => ({ pointer: `/areas/${i}`, kind: "item", there: true }));
+  const values = names.map((price, i) => ({ pointer: `/areas/${i}/own_van`, value: String(price), standing: "invented" }));
+  return { tables: [{ pointer: "/areas", kind: "items", there: true }, ...items, { pointer: "/bench", kind: "table", there: true }], values: [...values, { pointer: "/bench/price", value: "9", standing: "invented" }] };
+}
+
+test("a value that was typed stands in the profile as it was typed", () => {
+  const { values } = entered(profile(10), "/bench/price", "9,50");
+  assert.deepEqual(values?.map(({ value }) => value), ["10", "9,50"]);
+});
+
+test("an item that is taken out is gone, and those after it move up", () => {
+  const many = profile(...Array.from({ length: 12 }, (_, i) => i));
+  const { tables, values } = applied(many, { op: "leave-out", pointer: "/areas/1" });
+  assert.deepEqual(values?.map(({ value }) => value), ["0", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "9"]);
+  assert.deepEqual(values?.map(({ pointer }) => pointer).slice(0, 11), Array.from({ length: 11 }, (_, i) => `/areas/${i}/own_van`));
+  assert.equal(tables?.filter(({ kind }) => kind === "item").length, 11);
+});
+
+test("a table that is left out stays as a place to add it", () => {
+  const { tables, values } = applied(profile(10), { op: "leave-out", pointer: "/bench" });
+  assert.equal(tables?.find(({ pointer }) => pointer === "/bench")?.there, false);
+  assert.equal(values?.length, 1);
+});
+
+test("a tick makes what is within a table the maker's own", () => {
+  const { values } = applied(profile(10, 20), { op: "confirm", pointer: "/areas" });
+  assert.deepEqual(values?.map(({ standing }) => standing), ["yours", "yours", "invented"]);
+});

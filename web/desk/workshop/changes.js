@@ -1,0 +1,117 @@
+/** What was changed in the profile's form and is not saved yet: kept on this device, in its order. */
+
+const NAME = "ledgerstone.workshop.1";
+
+export class Changes {
+  /** @param {Profile} profile the file as it is */
+  constructor(profile) {
+    /** @type {Map<string, string | string[] | null>} */
+    this.was = new Map();
+    /** @type {Set<string>} */
+    this.tables = new Set();
+    this.compare(profile);
+    const { list, taken } = kept(profile.file);
+    this.list = list;
+    this.taken = taken; // the changes that are in the file downloaded last, as JSON
+    this.file = profile.file;
+  }
+
+  /** The file has these values now. @param {Profile} profile */
+  compare({ values = [], tables = [] }) {
+    this.was = new Map(values.map((one) => [one.pointer, written(one)]));
+    this.tables = new Set(tables.map(({ pointer }) => pointer));
+  }
+
+  /**
+   * A value as it was entered; null leaves it out, and one that is as the file has it is no change.
+   * @param {string} pointer
+   * @param {string | string[] | null} value
+   */
+  set(pointer, value) {
+    const since = this.list.map((one) => this.moves(one)).lastIndexOf(true);
+    const at = this.list.findIndex((one, i) => i > since && one.pointer === pointer && !one.op.endsWith("confirm"));
+    const change = changeOf(pointer, value);
+    const isBack = since < 0 && JSON.stringify(value) === JSON.stringify(this.was.get(pointer));
+    if (at >= 0) this.list.splice(at, 1);
+    if (!isBack) this.list.push(change);
+    this.keep();
+  }
+
+  /** Whether a change adds or takes out a table, so that pointers mean others after it. @param {Change} change */
+  moves({ op, pointer }) {
+    return op === "add" || (op === "leave-out" && (this.tables.has(pointer) || /\/\d+$/.test(pointer)));
+  }
+
+  /** @param {Change} change */
+  push(change) {
+    const other = { confirm: "unconfirm", unconfirm: "confirm" }[change.op];
+    const at = this.list.map(({ op, pointer }) => op === other && pointer === change.pointer).lastIndexOf(true);
+    if (at >= 0) this.list.splice(at, 1);
+    else this.list.push(change);
+    this.keep();
+  }
+
+  undo() {
+    this.list.pop();
+    this.keep();
+  }
+
+  /** The file has them all. @param {Profile} profile */
+  clear(profile) {
+    this.compare(profile);
+    this.list = [];
+    this.keep();
+  }
+
+  /** Whether no change came or went since. @param {Change[]} since */
+  are(since) {
+    return this.list.length === since.length && this.list.every((one, i) => one === since[i]);
+  }
+
+  /** Drop those that the service can't make. @param {string[]} pointers of faults, into the changes */
+  drop(pointers) {
+    const refused = new Set(pointers.map((pointer) => Number(/^\/changes\/(\d+)/.exec(pointer)?.[1] ?? -1)));
+    this.list = this.list.filter((_, i) => !refused.has(i));
+    this.keep();
+  }
+
+  /** All of it is in the file that is downloaded now. */
+  take() {
+    this.taken = JSON.stringify(this.list);
+    this.keep();
+  }
+
+  get areTaken() {
+    return this.taken === JSON.stringify(this.list);
+  }
+
+  keep() {
+    try {
+      localStorage.setItem(NAME, JSON.stringify({ file: this.file, list: this.list, taken: this.taken }));
+    } catch {
+      return; // storage is full or switched off: what was entered is on the page
+    }
+  }
+}
+
+/** @param {ProfileValue} value @returns {string | string[] | null} */
+export function written({ value, values }) {
+  return values ?? value ?? null;
+}
+
+/** @param {string} pointer @param {string | string[] | null} value @returns {Change} */
+function changeOf(pointer, value) {
+  if (value === null) return { op: "leave-out", pointer };
+  return Array.isArray(value) ? { op: "set", pointer, values: value } : { op: "set", pointer, value };
+}
+
+/** @param {string} file @returns {{list: Change[], taken: string}} */
+function kept(file) {
+  try {
+    const found = JSON.parse(localStorage.getItem(NAME) ?? "{}");
+    if (found.file === file && Array.isArray(found.list)) return { list: found.list, taken: found.taken ?? "" };
+  } catch {
+    // what is kept there is no list of ours
+  }
+  return { list: [], taken: "" };
+}

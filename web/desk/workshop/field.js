@@ -1,0 +1,180 @@
+/** One value of the profile: its label, help, control and unit, and whose it is. */
+
+import { day, elements, make, mark, one, say } from "../../show.js";
+import { withMark } from "../../lib/lengths.js";
+import { written } from "./changes.js";
+
+const NUMBERS = ["number", "whole", "money"];
+const LISTS = ["numbers", "wholes", "words"];
+
+/**
+ * @param {ProfileValue} value
+ * @param {{currency: string, entered: (value: string | string[] | null) => void, confirmed: (yes: boolean) => void}} told
+ */
+export function field(value, told) {
+  const id = idOf(value.pointer);
+  const control = controlOf(value, id, told.entered);
+  const help = value.help && !same(value.help, value.label) ? make("p", { class: "hint", id: `${id}-help` }, value.help) : null;
+  const unit = unitOf(value, told.currency);
+  const name = `${capital(value.label)}${unit && `, ${unit}`}`;
+  const grouped = control.tagName === "FIELDSET";
+  if (grouped) control.prepend(make("legend", {}, name), ...(help ? [help] : []));
+  else if (help) describe(control, help.id);
+  const whose = make("div", { class: "whose" });
+  const place = make("div", { class: "field", "data-pointer": value.pointer, "data-kind": value.kind });
+  if (grouped) place.append(control, whose);
+  else place.append(make("label", { for: control.id || id }, name), ...(help ? [help] : []), control, whose);
+  showWhose(place, value, told.confirmed);
+  return place;
+}
+
+/** The control's id. @param {string} pointer */
+export function idOf(pointer) {
+  return `v${pointer.replace(/[^\w]/g, "-")}`;
+}
+
+/** @param {string} text */
+export function capital(text) {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** Whether a help says what the label says already. @param {string} help @param {string} label */
+export function same(help, label) {
+  const plain = (/** @type {string} */ text) => text.replace(/\(.*\)|[.\s]/g, "").toLowerCase();
+  return plain(help) === plain(label);
+}
+
+/** @param {HTMLElement} control @param {string} id */
+function describe(control, id) {
+  for (const each of control.matches("input, select, textarea") ? [control] : elements(control, "input")) each.setAttribute("aria-describedby", id);
+}
+
+/** @param {ProfileValue} value @param {string} currency */
+function unitOf({ kind, unit, label }, currency) {
+  if (kind === "money") return unit === "%" ? unit : `${currency}${unit}`;
+  if (unit !== "d") return unit;
+  const days = say("measure.days");
+  return label.toLowerCase().includes(days.toLowerCase()) ? "" : days;
+}
+
+/** @param {ProfileValue} value @param {string} id @param {(value: string | string[] | null) => void} entered */
+function controlOf(value, id, entered) {
+  const none = (/** @type {string} */ text) => (text === "" && !value.needed ? null : text);
+  if (value.kind === "choices") return choices(value, id, entered);
+  if (value.kind === "colour") return colour(value, id, entered);
+  const control = plainControl(value, id);
+  control.addEventListener("input", () => entered(value.values || isList(value.kind) ? listOf(value.kind, control.value) : none(control.value.trim())));
+  return control;
+}
+
+/** @param {ProfileValue} value @param {string} id @returns {HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement} */
+function plainControl(value, id) {
+  const now = shown(value);
+  if (value.kind === "yes-no") return select(id, ["true", "false"], now, value.needed, (word) => say(`yesno.${word}`));
+  if (value.kind === "choice") return select(id, value.choices ?? [], now, value.needed, (word) => chosen(value, word));
+  if (value.kind === "lines" || LISTS.includes(value.kind)) {
+    const area = make("textarea", { id, rows: value.kind === "lines" ? "3" : "1" });
+    area.value = now;
+    return area;
+  }
+  const input = make("input", { id, ...(value.kind === "day" && { type: "date" }), ...(NUMBERS.includes(value.kind) && { inputmode: "decimal", "data-as": "number" }) });
+  input.value = now;
+  return input;
+}
+
+/** What stands in the control. @param {ProfileValue} value */
+function shown(value) {
+  const now = written(value);
+  const marked = "isTyped" in value ? (/** @type {string} */ _, /** @type {string} */ text) => text : withMarks;
+  if (Array.isArray(now)) return now.map((each) => marked(value.kind, each)).join(value.kind === "lines" ? "\n" : value.kind === "words" ? ", " : "; ");
+  return marked(value.kind, now ?? "");
+}
+
+/** @param {string} kind @param {string} text */
+function withMarks(kind, text) {
+  return NUMBERS.includes(kind) || kind === "numbers" ? withMark(text, mark()) : text;
+}
+
+/** @param {string} kind */
+function isList(kind) {
+  return kind === "lines" || LISTS.includes(kind);
+}
+
+/** @param {string} kind @param {string} text */
+function listOf(kind, text) {
+  const between = { lines: /\n/, words: /[\n,;]/ }[kind] ?? /[\n;]|,\s+/;
+  return text.split(between).map((each) => each.trim()).filter(Boolean);
+}
+
+/**
+ * @param {string} id @param {string[]} words @param {string} now @param {boolean} needed
+ * @param {(word: string) => string} said
+ */
+function select(id, words, now, needed, said) {
+  const options = words.map((word) => make("option", { value: word }, said(word)));
+  const list = make("select", { id }, ...(needed ? [] : [make("option", { value: "" }, say("yesno.left-out"))]), ...options);
+  list.value = now;
+  return list;
+}
+
+/** @param {ProfileValue} value @param {string} id @param {(value: string[]) => void} entered */
+function choices(value, id, entered) {
+  const group = make("fieldset", { class: "picks", id });
+  for (const word of value.choices ?? []) {
+    const box = make("input", { type: "checkbox", value: word });
+    box.checked = value.values?.includes(word) ?? false;
+    group.append(make("label", { class: "tick" }, box, make("span", {}, chosen(value, word))));
+  }
+  group.addEventListener("change", () => entered(boxes(group).filter((box) => box.checked).map((box) => box.value)));
+  return group;
+}
+
+/** A value in words. @param {ProfileValue} value */
+export function named(value) {
+  if (value.kind === "day" && !Number.isNaN(Date.parse(value.value ?? ""))) return day(value.value ?? "");
+  return value.kind === "choice" ? chosen(value, value.value ?? "") : shown(value);
+}
+
+/** What a word is called that is chosen. @param {ProfileValue} value @param {string} word */
+function chosen({ choices, choices_say: says }, word) {
+  return says?.[choices?.indexOf(word) ?? -1] ?? word;
+}
+
+/** @param {HTMLElement} group */
+function boxes(group) {
+  return /** @type {HTMLInputElement[]} */ (elements(group, "input"));
+}
+
+/** The picker beside the colour as it is written: either sets the other. @param {ProfileValue} value @param {string} id @param {(value: string) => void} entered */
+function colour(value, id, entered) {
+  const text = make("input", { id: `${id}-text`, "aria-label": say("colour.text", { label: value.label }) });
+  const picker = make("input", { id, type: "color", "aria-label": say("colour.picker", { label: value.label }) });
+  const take = (/** @type {string} */ now) => {
+    text.value = now;
+    if (/^#[\da-f]{6}$/i.test(now)) picker.value = now;
+  };
+  take(value.value ?? "");
+  picker.addEventListener("input", () => (take(picker.value), entered(picker.value)));
+  text.addEventListener("input", () => {
+    if (/^#[\da-f]{6}$/i.test(text.value)) picker.value = text.value;
+    entered(text.value.trim());
+  });
+  return make("div", { class: "colour" }, picker, text);
+}
+
+/**
+ * Show a value's standing; an invented one can be ticked as right.
+ * @param {HTMLElement} place @param {ProfileValue} value @param {(yes: boolean) => void} confirmed
+ */
+export function showWhose(place, value, confirmed) {
+  const whose = one(":scope > .whose", place);
+  const box = /** @type {HTMLInputElement | null} */ (whose.querySelector("input"));
+  place.dataset.standing = value.standing ?? "";
+  if (box) {
+    box.checked = value.standing === "yours";
+  } else if (value.standing === "invented") {
+    const tick = make("input", { type: "checkbox", "aria-describedby": idOf(value.pointer) });
+    tick.addEventListener("change", () => confirmed(tick.checked));
+    whose.append(make("label", { class: "tick" }, tick, make("span", {}, say("whose.right"))));
+  }
+}

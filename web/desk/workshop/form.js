@@ -1,0 +1,199 @@
+/** The profile by subject: its tables, their lists and items, and each value with what is amiss there. */
+
+import { elements, make, one, say } from "../../show.js";
+import { capital, field, idOf, named, same, showWhose } from "./field.js";
+import { focusedIn } from "./focus.js";
+import { tick } from "./tick.js";
+
+const SUBJECTS = ["you", "money", "mould", "concrete", "shades", "hours", "finishes", "delivery", "days"];
+
+export class Form {
+  /** @param {Workshop} workshop */
+  constructor(workshop) {
+    this.workshop = workshop;
+    this.place = /** @type {HTMLFormElement} */ (document.querySelector("#subject"));
+    this.subject = "";
+    this.drawn = "";
+  }
+
+  get profile() {
+    return this.workshop.profile;
+  }
+
+  listen() {
+    const links = SUBJECTS.map((name) => make("a", { href: `#${name}` }, say(`subject.${name}`), " ", make("span", { class: "amiss" })));
+    one("#subjects").replaceChildren(...links);
+    this.place.addEventListener("submit", (event) => event.preventDefault());
+  }
+
+  /** Show the subject that the address names. */
+  show() {
+    const named = location.hash.slice(1);
+    const subject = SUBJECTS.includes(named) ? named : "you";
+    if (subject === this.subject) return;
+    this.subject = subject;
+    for (const link of elements(one("#subjects"), "a")) link.removeAttribute("aria-current");
+    one(`#subjects a[href="#${subject}"]`).setAttribute("aria-current", "page");
+    this.build();
+    window.scrollTo(0, 0);
+  }
+
+  /** Whether these are the tables that are drawn. @param {ProfileTable[]} tables */
+  isDrawn(tables) {
+    return this.drawn === drawing(tables);
+  }
+
+  /** Redraw the subject's tables; what is open stays open, and what has the focus keeps it. */
+  build() {
+    const focused = focusedIn(this.place);
+    this.drawn = drawing(this.tables());
+    const open = new Set(elements(this.place, "details[open]").map(({ dataset }) => dataset.pointer));
+    const tables = this.tables().filter(({ pointer, subject }) => subject === this.subject && depth(pointer) === 1);
+    this.place.replaceChildren(make("h2", {}, say(`subject.${this.subject}`)), ...tables.map((table) => this.table(table)));
+    for (const each of elements(this.place, "details")) each.toggleAttribute("open", open.has(each.dataset.pointer));
+    this.mark();
+    this.workshop.outcome.show(this.profile);
+    focused();
+  }
+
+  tables() {
+    return this.profile.tables ?? [];
+  }
+
+  /** A table, with what is right within it. @param {ProfileTable} table @returns {HTMLElement} */
+  table(table) {
+    const { pointer, kind } = table;
+    const heading = make(depth(pointer) === 1 ? "h3" : "h4", {}, capital(table.label));
+    const place = make("section", { class: depth(pointer) === 1 ? "sheet table" : "table", "data-pointer": pointer }, heading);
+    if (table.help && !same(table.help, table.label)) place.append(make("p", { class: "hint" }, table.help));
+    place.append(make("p", { class: "fault", "data-fault": pointer, hidden: "" }));
+    if (kind === "items") place.append(...this.items(table), tick(this, pointer), this.button("table.add", { op: "add", pointer }, `${pointer}/-`));
+    else if (table.there) place.append(this.inside(pointer), tick(this, pointer), ...(table.needed ? [] : [this.button("table.leave-out", { op: "leave-out", pointer }, pointer)]));
+    else place.append(this.button("table.begin", { op: "add", pointer }, pointer));
+    return place;
+  }
+
+  /** @param {string} pointer @param {boolean} yes */
+  async confirm(pointer, yes) {
+    await this.workshop.made({ op: yes ? "confirm" : "unconfirm", pointer });
+  }
+
+  /** Every value of a table, and of what is in it. @param {string} pointer */
+  values(pointer) {
+    return (this.profile.values ?? []).filter((one) => one.pointer.startsWith(`${pointer}/`));
+  }
+
+  /** @param {string} pointer */
+  inside(pointer) {
+    const mine = (/** @type {{pointer: string}} */ one) => parent(one.pointer) === pointer;
+    const row = make("div", { class: "row" }, ...this.values(pointer).filter(mine).map((value) => this.field(value)));
+    const tables = this.tables().filter(mine);
+    return make("div", {}, row, ...tables.map((table) => this.table(table)));
+  }
+
+  /** @param {ProfileValue} value */
+  field(value) {
+    const { pointer } = value;
+    return field(value, {
+      currency: this.profile.currency ?? "",
+      entered: (now) => this.workshop.entered(pointer, now),
+      confirmed: (yes) => void this.confirm(pointer, yes),
+    });
+  }
+
+  /** Each item of a list, folded under its name. @param {ProfileTable} table */
+  items({ pointer }) {
+    const found = this.tables().filter((one) => one.kind === "item" && parent(one.pointer) === pointer);
+    const titles = this.titles(found);
+    return found.map((item, i) => {
+      const remove = this.button("table.remove", { op: "leave-out", pointer: item.pointer }, pointer);
+      const inner = make("div", {}, ...(item.help ? [make("p", { class: "hint" }, item.help)] : []), make("p", { class: "fault", "data-fault": item.pointer, hidden: "" }), this.inside(item.pointer), tick(this, item.pointer), remove);
+      return make("details", { class: "entry", "data-pointer": item.pointer }, make("summary", {}, titles[i] || say("table.item", { n: i + 1 }), " ", make("span", { class: "amiss" })), inner);
+    });
+  }
+
+  /** What items are called: their first values, and their second ones where first ones are alike. @param {ProfileTable[]} items */
+  titles(items) {
+    const own = items.map(({ pointer }) => this.values(pointer).filter((one) => parent(one.pointer) === pointer));
+    const first = own.map(([one]) => (one?.value ? named(one) : ""));
+    return first.map((title, i) => (first.indexOf(title) === first.lastIndexOf(title) || !own[i]?.[1] ? title : `${title}, ${named(/** @type {ProfileValue} */ (own[i]?.[1]))}`));
+  }
+
+  /** A press that changes tables. @param {string} name @param {Change} change @param {string} focus the pointer that has the focus after it */
+  button(name, change, focus) {
+    const press = async () => {
+      const tried = this.workshop.made(change);
+      this.build();
+      if (change.op === "add" && !(await tried)) return;
+      this.focus(change.op === "add" ? (change.pointer === focus ? focus : this.last(change.pointer)) : focus);
+    };
+    return make("button", { type: "button", class: "quiet", press: () => void press() }, say(name));
+  }
+
+  /** @param {string} pointer of a list */
+  last(pointer) {
+    const items = this.tables().filter((one) => one.kind === "item" && parent(one.pointer) === pointer);
+    return items[items.length - 1]?.pointer ?? pointer;
+  }
+
+  /** Open what holds a place and give it the focus. @param {string} pointer */
+  focus(pointer) {
+    const at = this.place.querySelector(`[data-pointer="${CSS.escape(pointer)}"]`);
+    if (!at) return;
+    for (let each = /** @type {Element | null} */ (at); each; each = each.parentElement) each.toggleAttribute("open", each.matches("details") || each.hasAttribute("open"));
+    /** @type {HTMLElement | null} */ (at.querySelector(".field :is(input, select, textarea)") ?? at.querySelector("input, button"))?.focus();
+  }
+
+  /** Show beside each value its fault and standing, and count them by subject. */
+  mark() {
+    for (const fault of elements(this.place, ".field > .fault")) fault.remove();
+    for (const fault of elements(this.place, "[data-fault]")) fault.hidden = true;
+    for (const control of elements(this.place, "[aria-invalid]")) control.removeAttribute("aria-invalid");
+    for (const { pointer, says } of this.profile.faults) this.fault(pointer, says);
+    for (const value of this.profile.values ?? []) {
+      const place = /** @type {HTMLElement | null} */ (this.place.querySelector(`.field[data-pointer="${CSS.escape(value.pointer)}"]`));
+      if (place) showWhose(place, value, () => {});
+    }
+    this.count();
+  }
+
+  /** @param {string} pointer @param {string} says */
+  fault(pointer, says) {
+    for (let at = pointer; at; at = parent(at)) {
+      const place = this.place.querySelector(`.field[data-pointer="${CSS.escape(at)}"]`);
+      const table = /** @type {HTMLElement | null} */ (this.place.querySelector(`[data-fault="${CSS.escape(at)}"]`));
+      if (!place && !table) continue;
+      place?.append(make("p", { class: "fault", id: `${idOf(at)}-fault` }, says));
+      const control = place?.querySelector("input, select, textarea");
+      control?.setAttribute("aria-invalid", "true");
+      if (table) Object.assign(table, { hidden: false, textContent: says });
+      (place ?? table)?.closest("details")?.setAttribute("open", "");
+      return;
+    }
+  }
+
+  /** How much is amiss, else still invented, in each subject and item. */
+  count() {
+    const subjects = new Map(this.tables().map(({ pointer, subject }) => [pointer, subject]));
+    const of = (/** @type {string} */ pointer) => subjects.get(`/${pointer.split("/")[1]}`);
+    for (const link of elements(one("#subjects"), "a")) {
+      const faults = this.profile.faults.filter(({ pointer }) => `#${of(pointer)}` === link.getAttribute("href")).length;
+      one(".amiss", link).textContent = faults ? say("subject.faults", { n: faults }) : "";
+    }
+  }
+}
+
+/** @param {ProfileTable[]} tables */
+function drawing(tables) {
+  return JSON.stringify(tables.map(({ pointer, there }) => [pointer, there]));
+}
+
+/** @param {string} pointer */
+function depth(pointer) {
+  return pointer.split("/").length - 1;
+}
+
+/** @param {string} pointer */
+function parent(pointer) {
+  return pointer.slice(0, pointer.lastIndexOf("/"));
+}

@@ -1,0 +1,40 @@
+/** What a change makes of the profile at once, before the service has answered. */
+
+/** A value as it was typed. @param {Profile} profile @param {string} pointer @param {string | string[] | null} now @returns {Profile} */
+export function entered(profile, pointer, now) {
+  const typed = Array.isArray(now) ? { value: undefined, values: now } : { value: now ?? undefined, values: undefined };
+  return { ...profile, values: profile.values?.map((one) => (one.pointer === pointer ? { ...one, ...typed, isTyped: true } : one)) };
+}
+
+/** What is taken out or ticked; what a new table holds the service alone knows. @param {Profile} profile @param {Change} change @returns {Profile} */
+export function applied(profile, { op, pointer }) {
+  if (op === "confirm") return confirmed(profile, pointer);
+  return op === "leave-out" ? without(profile, pointer) : profile;
+}
+
+/** @param {Profile} profile @param {string} pointer @returns {Profile} */
+function confirmed(profile, pointer) {
+  const values = profile.values?.map((one) => (isWithin(one, pointer) && one.standing === "invented" ? { ...one, standing: /** @type {const} */ ("yours") } : one));
+  return { ...profile, values };
+}
+
+/** Without a table, or without an item: those after it move up. @param {Profile} profile @param {string} pointer @returns {Profile} */
+function without({ tables = [], values = [], ...rest }, pointer) {
+  const isItem = /\/\d+$/.test(pointer);
+  const stays = (/** @type {{pointer: string}} */ one) => !isWithin(one, pointer);
+  const kept = isItem ? tables.filter(stays) : tables.filter((one) => one.pointer === pointer || stays(one)).map((one) => (one.pointer === pointer ? { ...one, there: false } : one));
+  const moved = (/** @type {any} */ one) => (isItem ? { ...one, pointer: movedUp(one.pointer, pointer) } : one);
+  return { ...rest, tables: kept.map(moved), values: values.filter(stays).map(moved) };
+}
+
+/** @param {{pointer: string}} one @param {string} pointer */
+function isWithin(one, pointer) {
+  return one.pointer === pointer || one.pointer.startsWith(`${pointer}/`);
+}
+
+/** @param {string} pointer @param {string} gone the pointer of an item that is taken out */
+function movedUp(pointer, gone) {
+  const list = gone.slice(0, gone.lastIndexOf("/") + 1);
+  const [index = "", ...inner] = pointer.startsWith(list) ? pointer.slice(list.length).split("/") : [];
+  return Number(index) > Number(gone.slice(list.length)) ? [list + (Number(index) - 1), ...inner].join("/") : pointer;
+}

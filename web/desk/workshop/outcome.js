@@ -1,0 +1,125 @@
+/** What comes of the changes: three typical jobs before and after, what is still invented, and saving. */
+
+import { Trouble } from "../../service.js";
+import { day, make, money, number, one, say } from "../../show.js";
+import { saved } from "../files.js";
+import { capital } from "./field.js";
+
+export class Outcome {
+  /** @param {Workshop} workshop */
+  constructor(workshop) {
+    this.workshop = workshop;
+    this.place = one("#outcome-place");
+  }
+
+  /** What is being done about the changes, beside results that are not theirs yet; "" once they are. @param {string} words */
+  busy(words) {
+    const place = one("#busy");
+    if (place.textContent !== words) place.textContent = words;
+    place.hidden = !words;
+    this.place.setAttribute("aria-busy", String(words !== ""));
+    one("#live").setAttribute("aria-busy", String(words !== ""));
+  }
+
+  /** @param {Profile} profile */
+  show(profile) {
+    one("#file").textContent = profile.file;
+    one("#intro").textContent = say(profile.demonstration ? "workshop.demonstration" : "workshop.intro");
+    const count = profile.faults.length;
+    const shownJobs = profile.jobs.length ? profile.jobs : this.workshop.before;
+    const faults = count ? make("p", { class: "care" }, say("outcome.faults", { n: count })) : null;
+    const jobs = make("table", {}, make("caption", {}, say("outcome.jobs")), make("tbody", {}, ...this.jobs(profile)));
+    this.place.replaceChildren(...[faults, jobs, this.share(profile), this.saving(profile)].filter((part) => part !== null));
+    const [, basin] = shownJobs;
+    one("#live").textContent = [basin?.total ? `${basin.name}: ${money(basin.total, profile.currency ?? "")}` : "", count ? say("outcome.faults", { n: count }) : ""].filter(Boolean).join(" · ");
+    this.parts(shownJobs, profile.currency ?? "");
+  }
+
+  /** @param {Profile} profile */
+  jobs({ jobs, currency }) {
+    const before = this.workshop.before;
+    if (!jobs.length && !before.length) return [make("tr", {}, make("td", {}, say("outcome.working")))];
+    return (jobs.length ? jobs : before).map((job, i) => {
+      const was = before[i];
+      const cell = job.total ? make("td", {}, make("strong", {}, money(job.total, currency ?? "")), ...told(job)) : make("td", {}, job.says ?? "");
+      const differs = was?.total && job.total && was.total !== job.total;
+      if (differs) cell.append(make("span", { class: "was" }, say("outcome.was", { total: money(was.total ?? "", currency ?? "") })));
+      return make("tr", {}, make("th", { scope: "row" }, job.name), cell);
+    });
+  }
+
+  /** @param {Profile} profile */
+  share({ share, invented }) {
+    const every = share.yours + share.usual + share.invented;
+    const trial = make("p", { class: "hint" }, say(share.trial ? "outcome.trial" : "outcome.honest"));
+    const lists = [true, false].flatMap((holds) => {
+      const rows = invented.filter((table) => table.holds === holds).map((table) => this.invented(table));
+      return rows.length ? [make("p", {}, say(holds ? "outcome.holding" : "outcome.others")), make("ul", {}, ...rows)] : [];
+    });
+    if (!lists.length) return trial;
+    const isOpen = this.place.querySelector("details[open]") !== null;
+    return make("div", {}, make("details", { ...(isOpen && { open: "" }) }, make("summary", {}, say("outcome.share", { invented: share.invented, every })), ...lists), trial);
+  }
+
+  /** A table with invented values, with a link to it. @param {Profile["invented"][number]} told */
+  invented({ pointer, values, says }) {
+    const table = this.workshop.form.tables().find((one) => one.pointer === pointer);
+    return make("li", {}, make("a", { href: `#${table?.subject}` }, capital(table?.label ?? pointer)), " ", say("outcome.table", { n: values, says }));
+  }
+
+  /** @param {Profile} profile */
+  saving({ file, text, writable, faults }) {
+    const { changes } = this.workshop;
+    const count = changes.list.length;
+    const download = make("button", { type: "button", class: writable ? "quiet" : "main", press: () => this.download(file, text) }, say("outcome.download", { file }));
+    const save = make("button", { type: "button", class: "main", press: () => void this.workshop.save() }, say("outcome.save"));
+    save.disabled = faults.length > 0 || count === 0;
+    const undo = make("button", { type: "button", class: "quiet", press: () => this.undo() }, say("outcome.undo"));
+    undo.disabled = count === 0;
+    const where = changes.areTaken ? "outcome.downloaded" : "outcome.changes";
+    const counted = make("p", { class: "hint" }, count ? say(where, { n: count }) : say("outcome.unchanged"), ...(writable ? [] : [" ", say("outcome.take-up")]));
+    return make("div", {}, counted, make("div", { class: "keep" }, ...(writable ? [save] : []), download, undo));
+  }
+
+  /** @param {string} file @param {string} text */
+  download(file, text) {
+    saved(new Blob([text], { type: "application/toml" }), file);
+    this.workshop.changes.take();
+    this.show(this.workshop.profile);
+  }
+
+  undo() {
+    this.workshop.changes.undo();
+    void this.workshop.again();
+  }
+
+  /** What each rate of hours comes to in a job, beside it. @param {TypicalJob[]} jobs @param {string} currency */
+  parts(jobs, currency) {
+    const job = jobs.find(({ parts }) => parts);
+    for (const { pointer, hands_hours: hours, amount } of job?.parts ?? []) {
+      const place = document.querySelector(`.field[data-pointer="${CSS.escape(pointer)}"]`);
+      if (!place) continue;
+      const words = say("outcome.part", { hours: number(hours, 2), amount: money(amount, currency), total: money(job?.total ?? "", currency) });
+      const line = place.querySelector(".part") ?? place.appendChild(make("p", { class: "hint part" }));
+      line.textContent = words;
+    }
+  }
+
+  /** @param {Trouble | import("../service.js").Refused} amiss */
+  amiss(amiss) {
+    const stale = !(amiss instanceof Trouble) && amiss.faults.some(({ pointer }) => pointer === "/version");
+    const again = make("button", { type: "button", class: "quiet", press: () => void (stale ? this.workshop.reload() : this.workshop.again()) }, say(stale ? "outcome.reload" : "outcome.again"));
+    one("#trouble").append(" ", again);
+  }
+
+  /** @param {string} words */
+  announce(words) {
+    one("#status").textContent = words;
+    if (words) this.place.prepend(make("p", { class: "done" }, words));
+  }
+}
+
+/** @param {TypicalJob} job */
+function told({ hands_hours: hours, ready_on: ready }) {
+  return [make("span", { class: "hint" }, say("outcome.hours", { hours: number(hours ?? 0, 1), ready: ready ? day(ready, "short") : "" }))];
+}

@@ -1,0 +1,79 @@
+/** Has the service try the changes: one request at a time, and always of the newest state. */
+
+import { Trouble } from "../../service.js";
+import { say } from "../../show.js";
+
+const REST_MS = 400;
+
+export class Trying {
+  /** @param {Workshop} workshop */
+  constructor(workshop) {
+    this.workshop = workshop;
+    this.timer = 0;
+    this.isWanted = false;
+    this.isDescribed = false;
+    this.flight = new AbortController();
+    /** @type {Promise<boolean> | null} */
+    this.running = null;
+  }
+
+  /** Once the typing rests. */
+  later() {
+    window.clearTimeout(this.timer);
+    this.timer = window.setTimeout(() => void this.now(false), REST_MS);
+  }
+
+  /** In place of what is asked at the moment; true once the newest state was answered. @param {boolean} described */
+  now(described) {
+    window.clearTimeout(this.timer);
+    this.isWanted = true;
+    this.isDescribed ||= described;
+    this.flight.abort();
+    return (this.running ??= this.run());
+  }
+
+  async run() {
+    let done = true;
+    try {
+      while (this.isWanted && done) {
+        this.isWanted = false;
+        this.workshop.outcome.busy(say("outcome.working"));
+        done = await this.workshop.tried(() => this.once());
+      }
+      return done;
+    } finally {
+      this.running = null;
+      this.workshop.outcome.busy("");
+    }
+  }
+
+  async once() {
+    const { workshop } = this;
+    const changes = [...workshop.changes.list];
+    this.flight = new AbortController();
+    const { signal } = this.flight;
+    try {
+      const profile = await workshop.ask(changes, { described: this.isDescribed }, signal);
+      if (workshop.changes.are(changes)) workshop.take(profile);
+      else this.isWanted = true;
+      this.isDescribed &&= this.isWanted;
+    } catch (amiss) {
+      if (signal.aborted) return;
+      if (!(amiss instanceof Trouble) || !amiss.afterS) throw amiss;
+      await this.wait(amiss.afterS);
+    }
+  }
+
+  /** The service is busy: it says for how long it is not to be asked. @param {number} seconds */
+  async wait(seconds) {
+    this.workshop.outcome.busy(`${say("trouble.busy")} ${say("trouble.kept")} ${say("trouble.retry", { n: seconds })}`);
+    await new Promise((done) => window.setTimeout(done, seconds * 1000));
+    this.isWanted = true;
+  }
+
+  /** Wait until nothing is asked. */
+  async rest() {
+    window.clearTimeout(this.timer);
+    await this.running;
+  }
+}

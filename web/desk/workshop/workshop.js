@@ -1,0 +1,146 @@
+/** Starts the profile's form: its words, the maker's key, then one subject after the other. */
+
+import { documentIn, LOCALES, saidIn, spokenOf } from "../../language.js";
+import { Trouble } from "../../service.js";
+import { fillWords, one, say, setPlace, setWords } from "../../show.js";
+import { Door } from "../door.js";
+import { DeskService, Refused } from "../service.js";
+import { Changes } from "./changes.js";
+import { Form } from "./form.js";
+import { applied, entered } from "./local.js";
+import { Outcome } from "./outcome.js";
+import { Trying } from "./trying.js";
+
+export class Workshop {
+  /** @param {DeskService} service @param {Door} door @param {Profile} profile */
+  constructor(service, door, profile) {
+    this.service = service;
+    this.door = door;
+    this.profile = profile;
+    this.changes = new Changes(profile);
+    /** @type {TypicalJob[]} what the file as it is comes to */
+    this.before = [];
+    this.outcome = new Outcome(this);
+    this.form = new Form(this);
+    this.trying = new Trying(this);
+  }
+
+  async open() {
+    one("#profile").hidden = false;
+    this.form.listen();
+    this.form.show();
+    window.addEventListener("hashchange", () => this.form.show());
+    await this.tried(async () => {
+      this.before = (await this.ask([], {})).jobs;
+    });
+    if (this.changes.list.length) await this.again();
+    else this.outcome.show(this.profile);
+  }
+
+  /** @param {Change[]} changes @param {{save?: boolean, described?: boolean}} how @param {AbortSignal} [signal] @returns {Promise<Profile>} */
+  ask(changes, how, signal) {
+    return this.service.ask("v1/workshop", { version: this.profile.version, changes, ...how }, signal);
+  }
+
+  /** A value was entered: it is tried once the typing rests. @param {string} pointer @param {string | string[] | null} value */
+  entered(pointer, value) {
+    this.changes.set(pointer, value);
+    this.profile = entered(this.profile, pointer, value);
+    this.outcome.show(this.profile);
+    this.trying.later();
+  }
+
+  /** @param {Change} change of tables, items or whose they are; true once it was tried */
+  made(change) {
+    this.changes.push(change);
+    this.profile = applied(this.profile, change);
+    this.outcome.show(this.profile);
+    return this.trying.now(true);
+  }
+
+  /** Try all changes and show their results, with the form redrawn. */
+  async again() {
+    if (await this.trying.now(true)) this.form.build();
+  }
+
+  /** @param {Profile} profile */
+  take(profile) {
+    const { tables, values } = profile;
+    this.profile = { ...this.profile, ...profile, tables: tables ?? this.profile.tables, values: values ?? this.profile.values };
+    if (tables && !this.form.isDrawn(tables)) this.form.build();
+    this.form.mark();
+    this.outcome.show(this.profile);
+  }
+
+  /** Write it where the service may; nothing is entered meanwhile. */
+  async save() {
+    this.form.place.inert = true;
+    await this.trying.rest();
+    this.outcome.busy(say("outcome.working"));
+    const done = await this.tried(async () => {
+      const profile = await this.ask(this.changes.list, { save: true, described: true });
+      if (profile.saved) {
+        this.changes.clear(profile);
+        this.before = profile.jobs;
+      }
+      this.take(profile);
+    });
+    this.form.place.inert = false;
+    this.outcome.busy("");
+    this.outcome.announce(done && this.profile.saved ? say("outcome.saved") : "");
+  }
+
+  /** Read the file as it is now; what was entered goes in on top. */
+  async reload() {
+    await this.tried(async () => {
+      this.profile = await this.service.workshop();
+      this.changes.compare(this.profile);
+      this.before = (await this.ask([], {})).jobs;
+    });
+    await this.again();
+  }
+
+  /** Do what may fail, and say what is amiss; what was entered stays. @param {() => Promise<void>} does */
+  async tried(does) {
+    const fault = one("#trouble");
+    try {
+      await does();
+      fault.hidden = true;
+      return true;
+    } catch (amiss) {
+      if (!(amiss instanceof Trouble || amiss instanceof Refused)) throw amiss;
+      if (amiss instanceof Trouble && amiss.kind === "refused") this.shut();
+      fault.textContent = amiss instanceof Trouble ? `${say(`trouble.${amiss.kind}`)} ${say("trouble.kept")}` : amiss.message;
+      fault.hidden = false;
+      if (amiss instanceof Refused) this.changes.drop(amiss.faults.map(({ pointer }) => pointer));
+      this.outcome.amiss(amiss);
+      return false;
+    }
+  }
+
+  shut() {
+    this.door.opened = () => void this.again();
+    this.door.show(say("door.wrong"));
+  }
+}
+
+/** @param {DeskService} service @returns {Promise<void>} */
+async function words(service) {
+  const asked = new URLSearchParams(location.search).get("lang");
+  const language = spokenOf([asked, ...navigator.languages]) ?? "en";
+  const files = [`../../messages.${language}.js`, `../messages.${language}.js`, `./messages.${language}.js`];
+  const [said, ...read] = await Promise.all([documentIn(language, "../../"), ...files.map((file) => import(file))]);
+  setWords(Object.assign(saidIn(said), ...read.map(({ messages }) => messages)), LOCALES[language] ?? language);
+  service.language = language;
+  document.documentElement.lang = LOCALES[language] ?? language;
+}
+
+const service = new DeskService("../..");
+await words(service);
+fillWords(document);
+const door = new Door(service);
+await door.open();
+const [choices, profile] = await Promise.all([service.choices(), service.workshop()]);
+setPlace(choices);
+fillWords(document);
+void new Workshop(service, door, profile).open();

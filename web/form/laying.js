@@ -1,0 +1,169 @@
+/** What a button adds or starts, and what follows a new size. */
+
+import { written } from "../lib/json.js";
+import { inMm, spoken } from "../lib/lengths.js";
+import { sizeMm } from "../order/slabs.js";
+import { one, say, write } from "../show.js";
+import { lOf, withSlabs } from "./joins.js";
+
+const MOST_FREE = 8;
+const PAUSE_MS = 150;
+const NEAR_MM = 2; // what a unit rounds by
+
+export class Laying {
+  /** @param {Page} page */
+  constructor(page) {
+    this.page = page;
+    this.before = page.store.order;
+    /** @type {Set<number>} slabs that have a new size, to be laid out for it */
+    this.due = new Set();
+    /** @type {WeakMap<Order, Set<number>>} what was undone before it was laid out */
+    this.left = new WeakMap();
+    /** @type {ReturnType<typeof setTimeout> | undefined} */
+    this.timer = undefined;
+  }
+
+  /** Add a piece to the slab that is shown; false where it fits nowhere. @param {string} piece */
+  async add(piece) {
+    const { store } = this.page;
+    const answer = await this.ask({ add: piece });
+    if (!answer) return false;
+    const { cutouts: was = [] } = store.shown;
+    this.before = this.merged(answer, store.slab);
+    store.change(this.before);
+    this.tell(answer.says, was.some((one, i) => placeOf(one) !== placeOf(store.shown.cutouts?.[i])));
+    return true;
+  }
+
+  /** In the place of the slab that is shown, or of the L that it is of. @param {string} name */
+  async start(name) {
+    const { store } = this.page;
+    const answer = await this.ask({ start: name });
+    if (!answer) return;
+    const { order, shown } = store;
+    const l = lOf(store);
+    const gone = l ? [l.back, l.arm] : [shown];
+    const at = order.slabs.findIndex((slab) => gone.includes(slab));
+    const left = order.slabs.filter((slab) => !gone.includes(slab));
+    const more = answer.joins.map((join) => ({ ...join, one: { ...join.one, slab: join.one.slab + at }, other: { ...join.other, slab: join.other.slab + at } }));
+    this.before = withSlabs(order, [...left.slice(0, at), ...answer.slabs.map((slab) => ({ edges: {}, ...slab })), ...left.slice(at)], more);
+    answer.slabs.forEach((slab, i) => this.note(slab, answer.free[i]));
+    store.change(this.before, { slab: at });
+    this.page.announce(say("start.done", { name: say(`start.${name}`) }));
+  }
+
+  /**
+   * Whether what changed is to be laid out before it is priced.
+   * @param {Cause} cause
+   */
+  follows(cause) {
+    const { order } = this.page.store;
+    const { slabs } = this.before;
+    if (cause === "undo") this.left.set(this.before, this.due);
+    this.before = order;
+    clearTimeout(this.timer);
+    if (["undo", "load", "fix"].includes(cause) || slabs.length !== order.slabs.length) this.due = new Set(this.left.get(order));
+    else order.slabs.forEach((slab, i) => this.isNew(slab, /** @type {Slab} */ (slabs[i])) && this.due.add(i));
+    if (this.due.size === 0 || cause === "moving") return false;
+    this.timer = setTimeout(() => void this.follow(cause), cause === "typing" ? PAUSE_MS : 0);
+    return true;
+  }
+
+  /** What stands in the middle of its slab stays there as that is sized. */
+  keepCentred() {
+    const { before, page: { store } } = this;
+    const slabs = store.order.slabs.map((slab, i) => this.centred(slab, before.slabs[i]));
+    if (slabs.some((slab, i) => slab !== store.order.slabs[i])) store.order = { ...store.order, slabs };
+  }
+
+  /** @param {Slab} slab @param {Slab | undefined} old @returns {Slab} */
+  centred(slab, old) {
+    if (!old || slab.outline === old.outline || slab.cutouts !== old.cutouts) return slab;
+    const { placed, unit } = this.page.store;
+    const [was, is] = [sizeMm(old.outline), sizeMm(slab.outline)];
+    const on = (/** @type {Place["x"]} */ at, /** @type {"lengthMm" | "widthMm"} */ way) =>
+      was[way] !== is[way] && Math.abs((inMm(at) ?? 0) - was[way] / 2) < NEAR_MM ? spoken(is[way] / 2, unit) : at;
+    const cutouts = slab.cutouts?.map((one) =>
+      one.centre && !placed.has(placeOf(one)) ? { ...one, centre: { x: on(one.centre.x, "lengthMm"), y: on(one.centre.y, "widthMm") } } : one,
+    );
+    return { ...slab, cutouts };
+  }
+
+  /** @param {Slab} slab @param {Slab} old */
+  isNew(slab, old) {
+    const { cutouts, reliefs, rests } = this.free(slab);
+    const any = cutouts.length + reliefs.length > 0 || rests;
+    return any && slab.cutouts?.length === old.cutouts?.length && this.frame(slab) !== this.frame(old);
+  }
+
+  /** @param {Cause} cause */
+  async follow(cause) {
+    const { store } = this.page;
+    for (const number of this.due) {
+      const { order } = store;
+      const answer = await this.ask({}, number);
+      if (store.order !== order) return; // what changed it follows by itself
+      this.due.delete(number);
+      if (answer) store.order = this.before = this.merged(answer, number);
+    }
+    store.become({ order: store.order, slab: store.slab }, cause);
+  }
+
+  /**
+   * The service's answer for a slab; null on failure, which is announced.
+   * @param {{add?: string, start?: string}} wanted @param {number} [number] @returns {Promise<Placing | null>}
+   */
+  async ask(wanted, number = this.page.store.slab) {
+    const { service, store } = this.page;
+    const { order, unit } = store;
+    const slab = /** @type {Slab} */ (order.slabs[number]);
+    const pressed = wanted.add ?? wanted.start;
+    if (pressed) this.page.answers.outdated();
+    const answer = await service.placing({ slab, ...wanted, free: this.free(slab), unit }).catch(() => ({ detail: say("trouble.down") }));
+    if (store.order !== order) return pressed ? this.ask(wanted) : null;
+    const laid = "slabs" in answer ? answer : null;
+    if (pressed) this.tell("detail" in answer ? answer.detail : answer.fits ? "" : answer.says);
+    if (pressed && !laid?.fits) this.page.asking.ask(order, { typing: false });
+    return laid?.fits ? laid : null;
+  }
+
+  /** What became of what was pressed. @param {string} words @param {boolean} [seen] */
+  tell(words, seen = words !== "") {
+    const place = one("#adds-say");
+    write(place, words);
+    place.hidden = !seen;
+    this.page.announce(words);
+  }
+
+  /** What the service put there, or has no place yet. @param {Slab} slab */
+  free({ cutouts = [], reliefs = [], rests }) {
+    const those = (/** @type {object[]} */ all) => all.flatMap((each, i) => (this.page.store.placed.has(placeOf(each)) ? [i] : [])).slice(-MOST_FREE);
+    const bare = rests !== undefined && rests.kind !== "full" && Object.keys(rests).length === 1;
+    return { cutouts: those(cutouts), reliefs: those(reliefs), rests: bare || this.page.store.placed.has(JSON.stringify(rests)) };
+  }
+
+  /** What a layout goes by. @param {Slab} slab */
+  frame(slab) {
+    const { outline, size_from: from, use, cutouts = [], reliefs = [], rests } = slab;
+    const sizes = [...cutouts, ...reliefs].map((each) => ({ ...each, label: null, centre: null, at: null }));
+    return JSON.stringify([outline, from, use, sizes, this.free(slab).rests ? [rests?.kind, rests?.overhang] : rests]);
+  }
+
+  /** The order with a slab as it was laid out. @param {Placing} answer @param {number} number @returns {Order} */
+  merged({ slabs: [slab], free: [free] }, number) {
+    this.note(/** @type {Slab} */ (slab), free);
+    return written(this.page.store.order, `/slabs/${number}`, slab);
+  }
+
+  /** @param {Slab} slab @param {Placing["free"][number] | undefined} free */
+  note({ cutouts, reliefs, rests }, free) {
+    for (const i of free?.cutouts ?? []) this.page.store.placed.add(placeOf(cutouts?.[i]));
+    for (const i of free?.reliefs ?? []) this.page.store.placed.add(placeOf(reliefs?.[i]));
+    if (free?.rests) this.page.store.placed.add(JSON.stringify(rests));
+  }
+}
+
+/** @param {any} member an opening or a relief */
+function placeOf({ centre, at }) {
+  return JSON.stringify(centre ?? at);
+}
