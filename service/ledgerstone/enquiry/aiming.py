@@ -1,4 +1,4 @@
-"""What a size is of: the piece or the openings in hand, what is named after it, or none of ours."""
+"""What a size is of: the current piece or openings, what is named after it, or none of ours."""
 
 from __future__ import annotations
 
@@ -89,7 +89,7 @@ def _of_noun(
     if following is not None and following.kind in ("thing", "feature"):
         measure.aside = scope.OF_ANOTHER
         return None
-    amounts = focus.settler.amounts
+    amounts = focus.assigner.amounts
     is_triple = measure.of == 3 and bool(amounts.length(measure.members[2], "thickness"))
     on_hole = following is not None and following.kind in ("open", "hole")
     is_none = active is not None and active.kind in ("thing", "room") and not on_hole
@@ -146,7 +146,7 @@ def _of_focus(focus: Focus, measure: Measure, active: Mention | None) -> Target:
     if not (focus.on_opening and openings):
         is_alone = measure.of == 1 and not (measure.role or measure.axis)
         return None if subjects.piece is None and is_alone else subjects.current()
-    found = focus.settler.amounts.length(measure, "hole")
+    found = focus.assigner.amounts.length(measure, "hole")
     if found is None or found[0].mm > _LONGEST_OPENING_MM:
         focus.on_opening = False
         return subjects.current()
@@ -168,7 +168,7 @@ def _placed(
     active: Mention | None,
     targets: dict[int, Target],
 ) -> Target:
-    """What is so far from a side is the opening in hand, or the window that it is under."""
+    """What is placed from a side is the current opening, or the window that it is under."""
     subjects = focus.subjects
     of_thing = active is not None and active.kind == "thing" and not active.preposition
     if of_thing and "window" not in parsed.sentence.words:
@@ -183,12 +183,12 @@ def _placed(
     same = pairing.same_member(parsed, measure, targets) if several else None
     if same is not None:
         return same
-    in_hand = tuple(one for one in subjects.openings if not one.is_refused)
-    if not in_hand and not focus.on_opening and subjects.piece is not None:
+    current = tuple(one for one in subjects.openings if not one.is_refused)
+    if not current and not focus.on_opening and subjects.piece is not None:
         return subjects.piece
-    if len(in_hand) == 1 and pairing.is_of_both(parsed.sentence, measure):
-        in_hand = tuple(pairing.whole_row(subjects.current(), in_hand))
-    return in_hand or None
+    if len(current) == 1 and pairing.is_of_both(parsed.sentence, measure):
+        current = tuple(pairing.whole_row(subjects.current(), current))
+    return current or None
 
 
 def _of_following(focus: Focus, parsed: ParsedSentence, mention: Mention) -> Target:

@@ -74,9 +74,9 @@ def _difference(sentence: Sentence, measure: Measure) -> tuple[str, int] | None:
     if label and _BY & set(before[-1:]):
         sign = _sign(words[max(0, measure.at - _NEAR - 3) : measure.at])
         return (label, sign) if sign else None  # "reduce the length by 100"
-    label, led = _label_in(following), _sign(before[-2:])
-    if label and led and {"to", "off", "from", "on"} & set(following[:2]):
-        return label, led  # "take 50 off the depth", "add 100 to the length"
+    label, sign_before = _label_in(following), _sign(before[-2:])
+    if label and sign_before and {"to", "off", "from", "on"} & set(following[:2]):
+        return label, sign_before  # "take 50 off the depth", "add 100 to the length"
     return None
 
 

@@ -19,14 +19,18 @@ _EARLY: Final = 3
 
 def of_each(sentence: Sentence, mention: Mention) -> bool:
     """Return whether a hole is in every slab: "Each has a 45 mm waste hole"."""
-    led = sentence.words[: min(_EARLY, mention.start)]
-    return bool(_EACH & set(led)) and mention.kind in ("open", "hole") and not mention.is_denied
+    first_words = sentence.words[: min(_EARLY, mention.start)]
+    return (
+        bool(_EACH & set(first_words))
+        and mention.kind in ("open", "hole")
+        and not mention.is_denied
+    )
 
 
 def in_each(
     pieces: Sequence[SaidPiece], current: SaidPiece | None, openings: Sequence[SaidOpening]
 ) -> list[SaidOpening]:
-    """Return an opening of each slab that has sizes and none yet, alike to the one in hand."""
+    """Return an opening of each slab that has sizes and none yet, alike to the current one."""
     made = list(openings)
     group = current.group if current is not None else frozenset()
     for piece in pieces if not group else [one for one in pieces if one.names & group]:
@@ -39,18 +43,20 @@ def in_each(
 
 def _first_of_each(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | None:
     """Return the first of those that a name before "each" tells from the others."""
-    led = frozenset(sentence.words[:_EARLY]) - {""}
-    named = [one for one in pieces if led & one.names]
+    first_words = frozenset(sentence.words[:_EARLY]) - {""}
+    named = [one for one in pieces if first_words & one.names]
     if not 0 < len(named) < len(pieces):
         return None
-    named[0].group = frozenset(word for word in led if all(word in one.names for one in named))
+    named[0].group = frozenset(
+        word for word in first_words if all(word in one.names for one in named)
+    )
     return named[0]
 
 
 def needs_flat(
     piece: SaidPiece | None, pieces: Sequence[SaidPiece], found: Sequence[Mention]
 ) -> bool:
-    """Whether a sink or a hob is told while an upright slab is in hand, beside one that is flat."""
+    """Whether a sink or a hob is named while the current slab is upright, beside a flat one."""
     is_upright = piece is not None and piece.use in _WITHOUT
     big = [one for one in found if one.kind == "open" and one.name in _BIG and not one.is_denied]
     named = [one for one in found if one.kind == "slab"]

@@ -10,9 +10,9 @@ from typing import Any, Final
 from ledgerstone.enquiry.asking import Asking, language_of
 from ledgerstone.enquiry.drafting import drafted
 from ledgerstone.enquiry.entries import Entries, OrderDraft
-from ledgerstone.enquiry.gather import Gathered, gather
 from ledgerstone.enquiry.leftover import unread
 from ledgerstone.enquiry.mail import Mail, read_mail
+from ledgerstone.enquiry.message_facts import MessageFacts, facts_of
 from ledgerstone.enquiry.people import Own
 from ledgerstone.enquiry.proposal import Proposal
 from ledgerstone.enquiry.unread import left_out
@@ -45,7 +45,7 @@ def read_enquiry(
     whole = read_mail(message)
     mail, left = _as_far_as_read(whole)
     own = Own(workshop.workshop.name, workshop.workshop.email)
-    found = gather(mail, own, workshop, today)
+    found = facts_of(mail, own, workshop, today)
     asking = Asking(language_of(mail.text), workshop)
     entries = Entries(found, workshop, asking)
     draft = drafted(entries) if found.is_enquiry else OrderDraft()
@@ -87,7 +87,7 @@ def _as_far_as_read(mail: Mail) -> tuple[Mail, list[dict[str, Any]]]:
     return replace(mail, text=mail.text[:end], struck=struck), [left]
 
 
-def _customer(found: Gathered, language: str) -> dict[str, Any]:
+def _customer(found: MessageFacts, language: str) -> dict[str, Any]:
     customer, mail = found.customer, found.mail
     return {
         "name": customer.name or None,

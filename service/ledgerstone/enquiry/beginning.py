@@ -75,9 +75,9 @@ def _count_item(focus: Focus, parsed: ParsedSentence) -> None:
     words = parsed.sentence.words
     for measure in parsed.sizes:
         is_count = measure.size.unit is None and measure.of == 1 and not measure.role
-        led = words[max(0, measure.at - 1)] in ("x", "×") and measure.at > 1
+        is_multiplied = words[max(0, measure.at - 1)] in ("x", "×") and measure.at > 1
         alone = not any(other is not measure for other in parsed.sizes)
-        if is_count and led and alone and 1 < measure.size.amount <= _MAX_OF_ONE:
+        if is_count and is_multiplied and alone and 1 < measure.size.amount <= _MAX_OF_ONE:
             piece, size = focus.subjects.current(), measure.size
             piece.quantity, piece.quantity_spans = int(size.amount), ((size.start, size.end),)
             measure.role = "=quantity"
@@ -203,7 +203,7 @@ def _is_another_line(focus: Focus, parsed: ParsedSentence) -> bool:
     holes = [one for one in parsed.found if one.kind in ("open", "hole")]
     if len(pair) < 2 or any(first.end <= one.start < pair[0].at for one in holes):
         return False
-    lengths = [focus.settler.claim(one, "width", (0, 0)) for one in pair]
+    lengths = [focus.assigner.claim(one, "width", (0, 0)) for one in pair]
     known = [*piece.claims.get("length", []), *piece.claims.get("width", [])]
     return not all(one is not None and any(one.agrees(other) for other in known) for one in lengths)
 

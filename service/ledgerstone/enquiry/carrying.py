@@ -82,8 +82,8 @@ def carry_on(parsed: ParsedSentence, measure: Measure, active: Mention | None) -
     if active is not None and active.kind == "slab" and active.end <= measure.at:
         between = parsed.sentence.atoms[active.end : measure.at]
         is_size = measure.size.unit is not None or measure.size.amount >= _MIN_BARE
-        led = all(atom.word in _IS_ONLY for atom in between)
-        measure.is_subject = led and is_size and bool(between)  # "Worktop 1" is its number
+        is_linked = all(atom.word in _IS_ONLY for atom in between)
+        measure.is_subject = is_linked and is_size and bool(between)  # "Worktop 1" is its number
     if bare:
         _as_subject(parsed.sentence.words, measure, active)
 
@@ -104,8 +104,8 @@ def _as_thickness(
 def _as_conclusion(parsed: ParsedSentence, measure: Measure, at: int) -> None:
     """Take a bare size for what follows from the one before: "for a 48 mm pole, so 52 please"."""
     before = parsed.sizes[at - 1] if at else None
-    led = parsed.sentence.words[max(0, measure.at - 1)] in ("so", "also")
-    if led and before is not None and before.of == 1 and not (before.role or before.side):
+    is_result = parsed.sentence.words[max(0, measure.at - 1)] in ("so", "also")
+    if is_result and before is not None and before.of == 1 and not (before.role or before.side):
         before.replaced = True
 
 
@@ -130,17 +130,21 @@ def _as_chosen(parsed: ParsedSentence, measure: Measure, at: int) -> None:
 
 def _as_subject(words: list[str], measure: Measure, active: Mention | None) -> None:
     """Note that a size without a word is a slab's own: "it has to stop at 49 1/2 inches"."""
-    led = tuple(words[max(0, measure.at - 2) : measure.at])
-    if led in _STOPS and "it" in words[max(0, measure.at - _STOPS_FAR) : measure.at]:
+    two_before = tuple(words[max(0, measure.at - 2) : measure.at])
+    if two_before in _STOPS and "it" in words[max(0, measure.at - _STOPS_FAR) : measure.at]:
         measure.is_subject = True
     is_slab = active is not None and active.kind == "slab"
     if is_slab and words[max(0, measure.at - 1)] == "in" and measure.size.unit:
         measure.is_attribute = True  # "the worktop in 4 cm"
-    if led in _WANTS_IT and measure.size.unit in ("mm", None) and measure.size.amount <= _THICK:
+    if (
+        two_before in _WANTS_IT
+        and measure.size.unit in ("mm", None)
+        and measure.size.amount <= _THICK
+    ):
         measure.role = "thick"  # "top 1600 x 400, wants it 60"
-    if led in _MAKES_IT or _is_to_be(words, measure):
+    if two_before in _MAKES_IT or _is_to_be(words, measure):
         measure.is_subject = True
-    if _LEAVES & set(led):
+    if _LEAVES & set(two_before):
         measure.is_subject = True  # "that leaves 2200 for the top"
 
 
@@ -149,8 +153,8 @@ def _is_to_be(words: list[str], measure: Measure) -> bool:
     before = words[max(0, measure.at - _TO_BE_FAR) : measure.at]
     if not before or before[-1] not in ("be", "measure", "is"):
         return False
-    led = before[-5:]
-    return bool(_NEW & set(before)) and (bool(_SHOULD & set(led)) or before[-1] == "is")
+    near_before = before[-5:]
+    return bool(_NEW & set(before)) and (bool(_SHOULD & set(near_before)) or before[-1] == "is")
 
 
 def _is_led_by_all(words: list[str], at: int) -> bool:
@@ -183,8 +187,8 @@ def comes_first(parsed: ParsedSentence, mention: Mention, measure: Measure) -> b
     if mention.kind != "slab" or mention.preposition or measure.of > 1:
         return False
     words = parsed.sentence.words
-    led = measure.size.unit is not None or words[max(0, measure.at - 1)] in _ARTICLES
-    if not measure.role and led and mention.start == measure.at + 1:
+    is_own_size = measure.size.unit is not None or words[max(0, measure.at - 1)] in _ARTICLES
+    if not measure.role and is_own_size and mention.start == measure.at + 1:
         measure.is_attribute = True
         return True
     named = measure.role == "thick" and measure.cue is not None

@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 from ledgerstone.enquiry import scope
-from ledgerstone.enquiry.focus import Focus, HeldOpenings, ParsedSentence
+from ledgerstone.enquiry.focus import Focus, OpeningsAt, ParsedSentence
 from ledgerstone.enquiry.lexicon import AXES, NOUNS
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
@@ -51,8 +51,8 @@ def span_of(sentence: Sentence, start: int, end: int) -> TextSpan:
     return atoms[start].start, atoms[min(end, len(atoms)) - 1].end
 
 
-def held_at(held: HeldOpenings, at: int) -> list[SaidOpening]:
-    """Return the openings taken up last before a word, or right after it."""
+def openings_at(held: OpeningsAt, at: int) -> list[SaidOpening]:
+    """Return the openings that were named last before a word, or right after it."""
     before = [openings for start, openings in held if start <= at]
     after = [openings for start, openings in held if at < start <= at + 4]
     return before[-1] if before else after[0] if after else []
@@ -129,8 +129,8 @@ def _whose(focus: Focus, parsed: ParsedSentence, at: int) -> list[SaidOpening]:
         return [one for one in piece.openings if one.what not in ROUND_HOLES and not one.is_refused]
     if not held and focus.on_opening and _ALL & set(parsed.sentence.words):
         return [one for one in piece.openings if one.what not in ROUND_HOLES]
-    in_hand = focus.subjects.openings if held or focus.on_opening else []
-    return [one for one in held_at(held, at) or in_hand if not one.is_refused]
+    current = focus.subjects.openings if held or focus.on_opening else []
+    return [one for one in openings_at(held, at) or current if not one.is_refused]
 
 
 def _axis_after(sentence: Sentence, start: int) -> str:
@@ -207,9 +207,9 @@ def _read_behind(
     standing = [one for one in piece.openings if not one.is_refused]
     for i, count in sentence.marks("behind"):
         big = [one for one in standing if one.what not in _SMALL or one.claims.get("length")]
-        in_hand = focus.subjects.openings
+        current = focus.subjects.openings
         small = [
-            one for one in in_hand if one.what in _SMALL and one in standing and one not in big
+            one for one in current if one.what in _SMALL and one in standing and one not in big
         ]
         ahead = [one for one in named if i <= one.start <= i + 8 and one.name not in _SMALL]
         ahead = [one for one in ahead if one.kind == "open"]

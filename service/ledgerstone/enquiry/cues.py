@@ -25,7 +25,10 @@ _EDGES: Final = word_set(
 _CENTRES: Final = frozenset({"centre", "center", "middle", "mitte"})
 _BREAKS: Final = frozenset({",", ";", "/", "|", "("})
 _AN_END: Final = (["end"], ["ends"])
-_ANY_END: Final = (*([led, "end"] for led in ("the", "each", "its", "that")), ["the", "ends"])
+_ANY_END: Final = (
+    *([determiner, "end"] for determiner in ("the", "each", "its", "that")),
+    ["the", "ends"],
+)
 _EACH_END: Final = frozenset({("each", "end"), ("either", "end"), ("both", "ends")})
 _LEADING: Final = frozenset({":", "=", "of", "is", "von", "("})
 _ENDS_SIDE: Final = frozenset({",", ";", "(", ")", "and", "und"})

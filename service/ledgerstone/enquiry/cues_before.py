@@ -61,10 +61,14 @@ def read_before(sentence: Sentence, measure: Measure, start: int, used: set[int]
         measure.role = _asked_before(words[start : measure.at])  # "how thick they are: 30"
         if measure.role:
             return
-    led = measure.at - 2
-    if led >= start and atoms[led + 1].word == "," and words[led] in _SAID_FIRST:
+    label_at = measure.at - 2
+    if label_at >= start and atoms[label_at + 1].word == "," and words[label_at] in _SAID_FIRST:
         last = measure.at + 1 == len(atoms) or atoms[measure.at + 1].word in ".;!?"
-        if led not in used and last and _label_before(sentence, measure, start, led, used):
+        if (
+            label_at not in used
+            and last
+            and _label_before(sentence, measure, start, label_at, used)
+        ):
             return  # "I want it thick, 5 cm."
     for steps, i in enumerate(range(measure.at - 1, max(start, measure.at - 8) - 1, -1)):
         if i in used or _label_before(sentence, measure, start, i, used):
@@ -162,8 +166,8 @@ def _edge_before(sentence: Sentence, measure: Measure, i: int, used: set[int]) -
     if words[i] not in ("edge", "side", "kante", "seite") or i == 0 or not words[i - 1]:
         return False
     side = SIDES.at(words, i - 1)
-    led = FROM.at(words, i - 2) if i > 1 and words[i - 2] else None
-    if side is None or led is not None or measure.of > 1:
+    from_before = FROM.at(words, i - 2) if i > 1 and words[i - 2] else None
+    if side is None or from_before is not None or measure.of > 1:
         return False
     measure.role = f"edge:{side[0]}"
     take_cue(measure, i - 1, i + 1, used)

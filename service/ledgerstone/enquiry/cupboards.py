@@ -10,7 +10,7 @@ from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.scene import Claim
 from ledgerstone.enquiry.sentences import Sentence
-from ledgerstone.enquiry.settle import Settler
+from ledgerstone.enquiry.size_assigner import SizeAssigner
 from ledgerstone.enquiry.word_sets import word_set
 
 _UNITS: Final = word_set(
@@ -61,7 +61,7 @@ def cupboards_in(
     sentence: Sentence,
     found: Sequence[Mention],
     sizes: Sequence[Measure],
-    settler: Settler,
+    assigner: SizeAssigner,
     rank: tuple[int, int],
 ) -> tuple[list[tuple[Mention, Cupboard]], list[Measure]]:
     """Return the cupboards that a sentence names by their width, and the sizes that are theirs."""
@@ -74,12 +74,12 @@ def cupboards_in(
             continue
         is_tens = sentence.words[width.at + 1 : width.at + 2] == [_TENS]
         known = replace(width, unit_from_label="cm") if is_tens else width
-        claim = settler.claim(known, "place", rank)
+        claim = assigner.claim(known, "place", rank)
         if claim is None:
             continue
         theirs.append(width)
         start = next((one for one in sizes if _is_start(sentence, one, mention)), None)
-        begun = settler.claim(start, "place", rank) if start is not None else None
+        begun = assigner.claim(start, "place", rank) if start is not None else None
         if start is not None and begun is not None:
             theirs.append(start)
             named.append((mention, Cupboard(claim, start.side, begun)))

@@ -9,7 +9,7 @@ from ledgerstone.enquiry.lexicon import SIDES
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.scene import Claim, SaidPiece, say
 from ledgerstone.enquiry.sentences import Sentence
-from ledgerstone.enquiry.settle import Settler
+from ledgerstone.enquiry.size_assigner import SizeAssigner
 from ledgerstone.enquiry.word_sets import word_set
 from ledgerstone.quantities import Length
 
@@ -23,7 +23,7 @@ _BEHIND: Final = 5
 _AHEAD: Final = 12
 
 
-def cut_corners(parsed: ParsedSentence, piece: SaidPiece | None, settler: Settler) -> None:
+def cut_corners(parsed: ParsedSentence, piece: SaidPiece | None, assigner: SizeAssigner) -> None:
     """Take how far a corner is cut back along each of its sides; those sizes are no others."""
     words = parsed.sentence.words
     for i, word in enumerate(words):
@@ -33,7 +33,7 @@ def cut_corners(parsed: ParsedSentence, piece: SaidPiece | None, settler: Settle
         corner = _corner(parsed.sentence, i)
         free = [one for one in parsed.sizes if i < one.at <= i + _AHEAD and _is_free(one)]
         if corner and free:
-            _note(piece, corner, free, settler, parsed)
+            _note(piece, corner, free, assigner, parsed)
 
 
 def _corner(sentence: Sentence, at: int) -> str:
@@ -49,12 +49,16 @@ def _is_free(measure: Measure) -> bool:
 
 
 def _note(
-    piece: SaidPiece, corner: str, free: list[Measure], settler: Settler, parsed: ParsedSentence
+    piece: SaidPiece,
+    corner: str,
+    free: list[Measure],
+    assigner: SizeAssigner,
+    parsed: ParsedSentence,
 ) -> None:
     along = free[0]
     across = free[0].members[1] if free[0].of == 2 else free[0]
     for axis, measure in (("x", along), ("y", across)):
-        claim = settler.claim(measure, "place", parsed.rank)
+        claim = assigner.claim(measure, "place", parsed.rank)
         if claim is not None:
             say(piece.claims, f"cut:{corner}:{axis}", claim)
     for measure in {id(along): along, id(across): across}.values():

@@ -250,14 +250,14 @@ def _of_easter(found: re.Match[str], written: date | None) -> Dated:
     sunday = easter(written.year)
     if sunday <= written:
         sunday = easter(written.year + 1)
-    led, said = (found[1] or "").lower(), found[0]
-    if led in _BY_IT or (found[2] and led not in ("before", "vor")):
+    preposition, said = (found[1] or "").lower(), found[0]
+    if preposition in _BY_IT or (found[2] and preposition not in ("before", "vor")):
         return sunday, found.span(), None
-    if led in ("before", "vor"):
+    if preposition in ("before", "vor"):
         thursday, saturday = sunday - timedelta(days=3), sunday - timedelta(days=1)
         doubt = Message("enquiry-easter", said=said, thursday=thursday, saturday=saturday)
         return thursday, found.span(), doubt
-    if led in ("after", "nach"):  # Easter Monday is a holiday
+    if preposition in ("after", "nach"):  # Easter Monday is a holiday
         tuesday = sunday + timedelta(days=2)
         return None, found.span(), Message("enquiry-from", said=said, first=tuesday)
     return None, found.span(), Message("enquiry-about-day", said=said, day=sunday)

@@ -1,4 +1,4 @@
-"""What was gathered becomes a draft order: said, worked out, doubtful and missing."""
+"""What a message says becomes a draft order: said, worked out, doubtful and missing."""
 
 from __future__ import annotations
 

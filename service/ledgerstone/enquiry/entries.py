@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
 from ledgerstone.enquiry.asking import Asking
-from ledgerstone.enquiry.gather import Gathered
+from ledgerstone.enquiry.message_facts import MessageFacts
 from ledgerstone.enquiry.scene import NOWHERE, Claim
 from ledgerstone.enquiry.tokens import TextSpan
 from ledgerstone.json_types import Members
@@ -27,7 +27,7 @@ class OrderDraft:
 class Entries:
     """Notes entries of one message's draft, each with the words it rests on."""
 
-    def __init__(self, found: Gathered, workshop: Workshop, asking: Asking) -> None:
+    def __init__(self, found: MessageFacts, workshop: Workshop, asking: Asking) -> None:
         self.found = found
         self.text = found.mail.text
         self.workshop = workshop

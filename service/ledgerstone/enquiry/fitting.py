@@ -32,7 +32,7 @@ def note_walls(focus: Focus, parsed: ParsedSentence) -> None:
         is_bare = measure.of == 1 and not measure.side and measure.role in ("", "wide", "long")
         if not is_bare or not any(_is_walls(parsed, one, measure.at) for one in parsed.found):
             continue
-        claim = focus.settler.claim(measure, "length", known[0].rank)
+        claim = focus.assigner.claim(measure, "length", known[0].rank)
         if claim is None:
             continue
         low, high = sorted((claim.mm, known[0].mm))

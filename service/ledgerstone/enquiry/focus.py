@@ -1,4 +1,4 @@
-"""What a reader has in hand at a place in a message: the piece and its openings."""
+"""The current subject at a place in a message: the piece and its openings."""
 
 from __future__ import annotations
 
@@ -9,10 +9,10 @@ from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.scene import SaidOpening, SaidPiece
 from ledgerstone.enquiry.sentences import Sentence
-from ledgerstone.enquiry.settle import Settler
+from ledgerstone.enquiry.size_assigner import SizeAssigner
 from ledgerstone.enquiry.subjects import Subjects
 
-HeldOpenings = list[tuple[int, list[SaidOpening]]]
+OpeningsAt = list[tuple[int, list[SaidOpening]]]
 Target = SaidPiece | tuple[SaidOpening, ...] | None
 
 
@@ -34,7 +34,7 @@ class ParsedSentence:
 
 @dataclass(slots=True)
 class Focus:
-    """What is in hand while sentences are read in order.
+    """The current subject while sentences are read in order.
 
     Attributes
     ----------
@@ -45,9 +45,9 @@ class Focus:
     leg_before
         Which was, when the current sentence began.
     held
-        Where in the current sentence which openings were taken up.
+        Which openings the current sentence has named, and where.
     is_told
-        Whether the paragraph in hand has said which slab it tells of.
+        Whether the current paragraph has named its slab.
     several
         Whether the slab named last was named as several.
     is_split, parts
@@ -56,13 +56,13 @@ class Focus:
         Which was named last by its width.
     """
 
-    settler: Settler
+    assigner: SizeAssigner
     has_sizes: bool
     subjects: Subjects = field(default_factory=Subjects)
     on_opening: bool = False
     leg: str = ""
     leg_before: str = ""
-    held: HeldOpenings = field(default_factory=list)
+    held: OpeningsAt = field(default_factory=list)
     several: bool = False
     group: list[SaidPiece] = field(default_factory=list)
     is_correcting: bool = False
@@ -78,13 +78,13 @@ class Focus:
         return piece is not None and piece.shape == "l-shape"
 
     def start_piece(self, use: str = "", label: str = "") -> SaidPiece:
-        """Begin a new piece and put the hole in hand away."""
+        """Begin a new piece, after which no opening is current."""
         piece = self.subjects.start_piece(use)
         piece.label = label or piece.label
         self.on_opening, self.leg = False, ""
         return piece
 
     def take_up(self, start: int, openings: list[SaidOpening]) -> None:
-        """Put openings in hand, from a place in the sentence on."""
+        """Make openings current, from a place in the sentence on."""
         self.subjects.openings, self.on_opening = openings, True
         self.held.append((start, openings))

@@ -1,4 +1,4 @@
-"""Two sizes that are another slab's than the one in hand: each outline that is told is a slab."""
+"""Two sizes of another slab than the current one: each outline that is given is a slab."""
 
 from __future__ import annotations
 
@@ -79,7 +79,7 @@ def _is_other_pair(
     if not _may_be_other(parsed, measure, pair):
         return False
     known = _known(focus, piece, pair)
-    own = [focus.settler.claim(one, "length", (0, 0)) for one in measure.members[:2]]
+    own = [focus.assigner.claim(one, "length", (0, 0)) for one in measure.members[:2]]
     if known is None or None in own:
         return False
     new = sorted((one.mm for one in own if one is not None), reverse=True)
@@ -102,7 +102,7 @@ def _known(focus: Focus, piece: SaidPiece, pair: Measure | None) -> list[float] 
     """Return the two sizes that a slab has so far, mm, the larger first."""
     claims: list[Claim | None]
     if pair is not None:
-        claims = [focus.settler.claim(one, "length", (0, 0)) for one in pair.members[:2]]
+        claims = [focus.assigner.claim(one, "length", (0, 0)) for one in pair.members[:2]]
     else:
         keys = ("diameter",) * 2 if "diameter" in piece.claims else ("length", "width")
         listed = [newest(piece.claims.get(key, [])) for key in keys]
@@ -125,7 +125,7 @@ def _is_told_again(
     later = {one.role for one in parsed.sizes if one.at > measure.at and one.of == 1}
     if not again or not ({one.role for one in before} & later & {"deep", "wide"}):
         return False
-    claims = [focus.settler.claim(one, "length", (0, 0)) for one in (again[-1], measure)]
+    claims = [focus.assigner.claim(one, "length", (0, 0)) for one in (again[-1], measure)]
     known, new = claims
     return known is not None and new is not None and not known.agrees(new)
 

@@ -55,8 +55,10 @@ def called(mention: Mention, sentence: Sentence) -> frozenset[str]:
     own = words[mention.start] if mention.end - mention.start > 1 else ""
     if own and own not in _PLAIN:
         nouns |= {own}  # "the servery top"
-    led = {CANON.get(word, word) for word in words[max(0, mention.start - _LED) : mention.end + 1]}
-    return frozenset(nouns | {word for kind in _QUALIFIERS for word in led & kind})
+    words_around = {
+        CANON.get(word, word) for word in words[max(0, mention.start - _LED) : mention.end + 1]
+    }
+    return frozenset(nouns | {word for kind in _QUALIFIERS for word in words_around & kind})
 
 
 def telling_words(words: Sequence[str]) -> frozenset[str]:
@@ -67,7 +69,7 @@ def telling_words(words: Sequence[str]) -> frozenset[str]:
 
 
 def is_other(piece: SaidPiece, mention: Mention, names: frozenset[str]) -> bool:
-    """Return whether a name means another slab than the one in hand."""
+    """Return whether a name means another slab than the current one."""
     if mention.name and piece.use and mention.name != piece.use:
         return True
     for kind in _QUALIFIERS:

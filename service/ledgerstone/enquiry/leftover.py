@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import Any, Final
 
-from ledgerstone.enquiry.gather import Gathered
+from ledgerstone.enquiry.message_facts import MessageFacts
 from ledgerstone.enquiry.pieces import PieceFound
 from ledgerstone.enquiry.scene import NOWHERE, SaidOpening
 from ledgerstone.enquiry.tokens import TextSpan
@@ -15,7 +15,7 @@ _NEAR: Final = 12  # characters between the sizes of one group
 
 
 def unread(
-    found: Gathered, entries: Iterable[Mapping[str, Any]], ignored: Sequence[Mapping[str, Any]]
+    found: MessageFacts, entries: Iterable[Mapping[str, Any]], ignored: Sequence[Mapping[str, Any]]
 ) -> list[dict[str, Any]]:
     """Return every size, opening and slab that a message tells and that no list accounts for.
 
@@ -71,7 +71,7 @@ def _grouped(text: str, spans: Iterable[TextSpan]) -> list[TextSpan]:
     return joined
 
 
-def _openings(found: Gathered) -> Iterator[TextSpan]:
+def _openings(found: MessageFacts) -> Iterator[TextSpan]:
     """Yield where openings are named that no slab of the order has; a bowl that stands has none."""
     made = {id(one.opening) for piece in found.pieces for one in piece.openings}
     for piece in found.scene.pieces:
@@ -84,7 +84,7 @@ def _stands(opening: SaidOpening) -> bool:
     return opening.rim is not None and opening.rim.value == "covered"
 
 
-def _slabs(found: Gathered) -> Iterator[TextSpan]:
+def _slabs(found: MessageFacts) -> Iterator[TextSpan]:
     """Yield where slabs are named that the order has not."""
     made = {id(one.piece) for one in found.pieces}
     known = {_use(one) for one in found.pieces}

@@ -13,7 +13,7 @@ from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.scene import SaidPiece, SaidWord, say
 from ledgerstone.enquiry.sentences import Sentence
-from ledgerstone.enquiry.settle import Settler
+from ledgerstone.enquiry.size_assigner import SizeAssigner
 
 _FAR: Final = 9
 _LED: Final = 3
@@ -74,11 +74,11 @@ def legs_by_side(parsed: ParsedSentence) -> list[Mention]:
         if side is None or (holes and holes[0] < i) or side[0] not in _LEG_OF:
             continue
         end = i + side[1]
-        led = words[max(0, i - _LED) : i]
-        is_along = bool(_ALONG & set(led)) and words[end : end + 1] in _WALLS
+        words_before = words[max(0, i - _LED) : i]
+        is_along = bool(_ALONG & set(words_before)) and words[end : end + 1] in _WALLS
         follows = end + int(end < len(atoms) and atoms[end].word in _MARKS)
         is_sized = follows < len(atoms) and atoms[follows].kind == "size"
-        is_from = any(word and FROM.at(led, k) for k, word in enumerate(led))
+        is_from = any(word and FROM.at(words_before, k) for k, word in enumerate(words_before))
         if is_along or (is_sized and not is_from):
             made.append(Mention(i, end + int(is_along), "leg", _LEG_OF[side[0]]))
     return made
@@ -89,7 +89,7 @@ def legs_named(
 ) -> dict[int, str]:
     """Return which leg each size belongs to, by the word it begins at.
 
-    ``before`` is the leg in hand when the sentence began: it counts where the sentence names
+    ``before`` is the current leg when the sentence began: it counts where the sentence names
     another, or "that side".
     """
     named: dict[int, str] = {}
@@ -114,15 +114,15 @@ def read_legs(
     measures: Sequence[Measure],
     named: dict[int, str],
     parsed: ParsedSentence,
-    settler: Settler,
+    assigner: SizeAssigner,
 ) -> None:
     """Give an L its sizes of one sentence: outside lengths, depths of its legs, its notch."""
     notch = [one for one in measures if named.get(one.at) == "notch" and one.role != "thick"]
     pairs = [one for one in measures if one.of > 1 and one not in notch]
     if notch:
-        _notch(piece, notch, parsed, settler)
-    if len(pairs) >= 2 and not _leg_pairs(piece, pairs, named, parsed, settler):
-        settler.piece(piece, pairs, parsed.rank)
+        _notch(piece, notch, parsed, assigner)
+    if len(pairs) >= 2 and not _leg_pairs(piece, pairs, named, parsed, assigner):
+        assigner.piece(piece, pairs, parsed.rank)
     words = parsed.sentence.words
     throughout = bool(_THROUGHOUT & set(words)) or bool(_ALL_OVER & set(pairwise(words)))
     for measure in measures:
@@ -130,24 +130,26 @@ def read_legs(
             continue
         leg = named.get(measure.at, "")
         is_bare = measure.of == 1 and not measure.role and not leg
-        if measure.role == "thick" or (is_bare and settler.is_thin(measure)):
-            settler.piece(piece, [measure], parsed.rank)
+        if measure.role == "thick" or (is_bare and assigner.is_thin(measure)):
+            assigner.piece(piece, [measure], parsed.rank)
         elif measure.role in _OUTER_SIDES:
-            _outer(piece, measure, parsed, settler)
+            _outer(piece, measure, parsed, assigner)
         elif measure.role in ("deep", "wide") and _BOTH & {
             *words[max(0, measure.at - 2) : measure.at],
             *words[measure.at + 1 : measure.at + 3],
         }:
-            _depth(piece, measure, "both", parsed, settler)
+            _depth(piece, measure, "both", parsed, assigner)
         elif measure.role in ("deep", "wide") or measure.axis == "y" or leg == "both":
-            _depth(piece, measure, "" if throughout else leg, parsed, settler)
+            _depth(piece, measure, "" if throughout else leg, parsed, assigner)
         else:
-            _reach(piece, measure, leg, parsed, settler)
+            _reach(piece, measure, leg, parsed, assigner)
 
 
-def _outer(piece: SaidPiece, measure: Measure, parsed: ParsedSentence, settler: Settler) -> None:
+def _outer(
+    piece: SaidPiece, measure: Measure, parsed: ParsedSentence, assigner: SizeAssigner
+) -> None:
     """Take the length of an outer side: of the back, or of the side that the short leg is on."""
-    claim = settler.claim(measure, "length", parsed.rank)
+    claim = assigner.claim(measure, "length", parsed.rank)
     is_depth = claim is not None and claim.mm <= _DEEPEST and measure.role != "edge:back"
     if claim is not None and not is_depth:
         say(piece.claims, "length" if measure.role == "edge:back" else "width", claim)
@@ -158,42 +160,42 @@ def _leg_pairs(
     pairs: Sequence[Measure],
     named: dict[int, str],
     parsed: ParsedSentence,
-    settler: Settler,
+    assigner: SizeAssigner,
 ) -> bool:
     """Take how long each leg is and how deep: "back run 3100 x 620, left 1800 x 620"."""
     groups = [one.members for one in pairs if one.place == 1]
     for group in groups:
-        depth = settler.claim(group[1], "deep", parsed.rank)
+        depth = assigner.claim(group[1], "deep", parsed.rank)
         is_leg = named.get(group[0].at, "") in ("back", "side") and len(group) == 2
         if not is_leg or depth is None or depth.mm > _DEEPEST:
             return False
     for along, across in groups:
         leg = named[along.at]
-        _reach(piece, along, leg, parsed, settler)
-        _depth(piece, across, leg, parsed, settler)
+        _reach(piece, along, leg, parsed, assigner)
+        _depth(piece, across, leg, parsed, assigner)
     return True
 
 
 def _reach(
-    piece: SaidPiece, measure: Measure, leg: str, parsed: ParsedSentence, settler: Settler
+    piece: SaidPiece, measure: Measure, leg: str, parsed: ParsedSentence, assigner: SizeAssigner
 ) -> None:
     """Take an outside length: along the back, or how far the shorter leg comes forward."""
     key = {"back": "length", "side": "width"}.get(leg, "")
     if not key and measure.role == "long":
         key = "length" if "length" not in piece.claims else "width"
-    claim = settler.claim(measure, "length", parsed.rank)
+    claim = assigner.claim(measure, "length", parsed.rank)
     if key and claim is not None:
         say(piece.claims, key, claim)
 
 
 def _depth(
-    piece: SaidPiece, measure: Measure, leg: str, parsed: ParsedSentence, settler: Settler
+    piece: SaidPiece, measure: Measure, leg: str, parsed: ParsedSentence, assigner: SizeAssigner
 ) -> None:
-    claim = settler.claim(measure, "deep", parsed.rank)
+    claim = assigner.claim(measure, "deep", parsed.rank)
     if claim is None:
         return
     if claim.mm > _DEEPEST and leg in ("back", "side"):
-        _reach(piece, measure, leg, parsed, settler)  # "the return comes forward to 1900"
+        _reach(piece, measure, leg, parsed, assigner)  # "the return comes forward to 1900"
         return
     if leg in ("back", "both", ""):
         say(piece.claims, "back_depth", claim)
@@ -202,16 +204,16 @@ def _depth(
 
 
 def _notch(
-    piece: SaidPiece, notch: Sequence[Measure], parsed: ParsedSentence, settler: Settler
+    piece: SaidPiece, notch: Sequence[Measure], parsed: ParsedSentence, assigner: SizeAssigner
 ) -> None:
     """The first of two is along, unless words say otherwise; a size said again only turns them."""
     for measure in [one for one in notch if one.of > 1][:2] or notch[:2]:
-        claim = settler.claim(measure, "length", parsed.rank)
+        claim = assigner.claim(measure, "length", parsed.rank)
         if claim is not None:
             say(piece.claims, "notch_length" if measure.place <= 1 else "notch_width", claim)
     claims = piece.claims
     for measure in notch:
-        claim = settler.claim(measure, "length", parsed.rank) if measure.of == 1 else None
+        claim = assigner.claim(measure, "length", parsed.rank) if measure.of == 1 else None
         if claim is None or not measure.axis:
             continue
         along, across = claims.get("notch_length", []), claims.get("notch_width", [])

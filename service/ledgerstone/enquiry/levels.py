@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ledgerstone.enquiry.pieces import OpeningFound, PieceFound
 from ledgerstone.enquiry.scene import Claim
-from ledgerstone.enquiry.settle import worked_out
+from ledgerstone.enquiry.size_assigner import worked_out
 from ledgerstone.quantities import Length
 
 

@@ -39,7 +39,7 @@ class Measure:
     opinion
         Whether it is only what someone thinks: "my brother reckons 30 would do".
     member
-        Which of several openings in hand it is of.
+        Which of several current openings it is of.
     cue
         The atoms that say its role.
     counted

@@ -188,10 +188,14 @@ def _mark_changes(sentence: Sentence, found: list[Measure]) -> None:
     """
     words = sentence.words
     for i, measure in enumerate(found):
-        led = words[max(0, measure.at - _CHANGE_FAR) : measure.at]
-        if led[-1:] not in (["to"], ["auf"]) or measure.of > 1 or not _CHANGES & set(led):
+        words_before = words[max(0, measure.at - _CHANGE_FAR) : measure.at]
+        if (
+            words_before[-1:] not in (["to"], ["auf"])
+            or measure.of > 1
+            or not _CHANGES & set(words_before)
+        ):
             continue
-        named = [tag for _, _, tag in LABELS.all_in(led) if tag in _SHARED]
+        named = [tag for _, _, tag in LABELS.all_in(words_before) if tag in _SHARED]
         before = found[i - 1] if i else None
         is_pair = before is not None and measure.at - before.at <= 2 and not before.side
         if named and (not measure.role or measure.role == "apart"):
@@ -204,9 +208,11 @@ def _is_holes_edge(words: list[str], i: int) -> bool:
     """Whether "its left edge" or "the left-hand edge" is a hole's, from which a distance runs."""
     if words[i] not in ("edge", "kante") or i == 0 or not words[i - 1]:
         return False
-    led = SIDES.at(words, i - 1) or (SIDES.at(words, i - 2) if i > 1 and words[i - 2] else None)
+    side_before = SIDES.at(words, i - 1) or (
+        SIDES.at(words, i - 2) if i > 1 and words[i - 2] else None
+    )
     before = words[max(0, i - 4) : i]
-    return led is not None and not {"from", "off", "of", "von", "to"} & set(before)
+    return side_before is not None and not {"from", "off", "of", "von", "to"} & set(before)
 
 
 def _share_alternatives(sentence: Sentence, found: list[Measure]) -> None:
@@ -215,8 +221,10 @@ def _share_alternatives(sentence: Sentence, found: list[Measure]) -> None:
         between = [atom.word for atom in sentence.atoms[before.at + 1 : after.at]]
         role = after.role or before.role
         is_or = between in _OR or (len(between) <= 4 and {"or", "oder"} & set(between))
-        led = sentence.words[max(0, before.at - 1) : before.at]
-        is_or = is_or or (led in (["between"], ["zwischen"]) and between in (["and"], ["und"]))
+        word_before = sentence.words[max(0, before.at - 1) : before.at]
+        is_or = is_or or (
+            word_before in (["between"], ["zwischen"]) and between in (["and"], ["und"])
+        )
         if is_or and before.of == 1 and role in _SHARED and after.role in ("", role):
             before.role = after.role = role
             if before.size.unit is None and after.size.unit is not None:

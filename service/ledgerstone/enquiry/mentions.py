@@ -224,10 +224,10 @@ def _is_adjective(atoms: Sequence[Atom], i: int) -> bool:
 
 def _describe_kind(words: Sequence[str], mention: Mention) -> None:
     """Take "a round basin" for a round hole, and "double sinks" for two."""
-    led = words[max(0, mention.start - 2) : mention.start]
-    if _PAIRS & set(led) and mention.kind in ("open", "hole") and mention.is_plural:
+    words_before = words[max(0, mention.start - 2) : mention.start]
+    if _PAIRS & set(words_before) and mention.kind in ("open", "hole") and mention.is_plural:
         mention.count = mention.count or 2
-    if mention.kind in ("open", "hole") and _ROUND & set(led) and not mention.hole_kind:
+    if mention.kind in ("open", "hole") and _ROUND & set(words_before) and not mention.hole_kind:
         mention.hole_kind = "circle"
 
 

@@ -25,7 +25,7 @@ def note_cupboards(focus: Focus, parsed: ParsedSentence) -> None:
     sentence = parsed.sentence
     if is_row(sentence, parsed.found) and not any(one.is_sum for one in parsed.sizes):
         parsed.sizes, parsed.found = [], []
-    named, theirs = cupboards_in(sentence, parsed.found, parsed.sizes, focus.settler, parsed.rank)
+    named, theirs = cupboards_in(sentence, parsed.found, parsed.sizes, focus.assigner, parsed.rank)
     focus.cupboard = named[-1][1] if named else focus.cupboard
     parsed.middles = middles_of(sentence, named) or middles_of_it(sentence, focus.cupboard)
     if not (parsed.middles or focus.cupboard is not None):
@@ -42,12 +42,12 @@ def note_ways(focus: Focus, parsed: ParsedSentence) -> None:
     words = parsed.sentence.words
     ends = {i + count for i, count in parsed.sentence.marks("centred")}
     for measure in list(parsed.sizes) if ends else ():
-        led = words[max(0, measure.at - 2) : measure.at]
+        two_before = words[max(0, measure.at - 2) : measure.at]
         is_bare = measure.of == 1 and not (measure.role or measure.side)
-        if not is_bare or measure.at - 2 not in ends or led not in _IN_THE:
+        if not is_bare or measure.at - 2 not in ends or two_before not in _IN_THE:
             continue
         for axis, known in _extents(focus, parsed, measure):
-            claim = focus.settler.claim(measure, "deep", parsed.rank)
+            claim = focus.assigner.claim(measure, "deep", parsed.rank)
             if claim is not None and any(claim.agrees(one) for one in known):
                 parsed.ways[measure.at - 2] = axis
                 parsed.sizes = [one for one in parsed.sizes if one is not measure]
@@ -60,7 +60,7 @@ def _extents(
     piece = focus.subjects.piece
     claims = piece.claims if piece is not None else {}
     group = [one for one in parsed.sizes if one.of > 1 and one.at < until.at][:2]
-    said = [focus.settler.claim(one, "deep", parsed.rank) for one in group]
+    said = [focus.assigner.claim(one, "deep", parsed.rank) for one in group]
     sizes = sorted((one for one in said if one is not None), key=lambda one: -one.mm)
     for i, (axis, key) in enumerate((("x", "length"), ("y", "width"))):
         yield axis, [*claims.get(key, []), *sizes[i : i + 1]]

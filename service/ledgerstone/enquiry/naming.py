@@ -32,8 +32,8 @@ def named_in(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | Non
         label = [word.lower() for word in _LABEL_WORDS.findall(piece.label)]
         if not label:
             continue
-        led = [word for word in words[:_EARLY] if word][:2]  # "(a) has …"
-        if led[:1] == label[-1:] and led[1:] and led[1] in _HAS:
+        first_words = [word for word in words[:_EARLY] if word][:2]  # "(a) has …"
+        if first_words[:1] == label[-1:] and first_words[1:] and first_words[1] in _HAS:
             return piece
         for i, atom in enumerate(sentence.atoms):
             if atom.word in _ROW_NAMES:

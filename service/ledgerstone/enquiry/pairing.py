@@ -25,7 +25,7 @@ _BOTH: Final = frozenset({"both", "each", "all", "beide", "jeweils", "je"})
 
 
 def whole_row(piece: SaidPiece, openings: Sequence[SaidOpening]) -> Sequence[SaidOpening]:
-    """Return both of a pair where one of them is in hand."""
+    """Return both of a pair where one of them is current."""
     if len(openings) != 1:
         return openings
     alike = [one for one in piece.openings if one.what == openings[0].what]
@@ -80,7 +80,7 @@ def same_member(parsed: ParsedSentence, measure: Measure, targets: Mapping[int, 
 
 
 def take_row(row: Sequence[Measure], openings: Sequence[SaidOpening]) -> None:
-    """Give each of several openings in hand its distance of a row."""
+    """Give each of several current openings its distance of a row."""
     if len(row) == len(openings):
         for place, one in enumerate(row):
             one.side, one.member, one.role, one.axis = row[-1].side, place, "", ""
@@ -107,8 +107,8 @@ def read_coordinates(sentence: Sentence, sizes: Sequence[Measure]) -> None:
     """
     told = [one.side for one in sizes if one.side][:2]
     for measure in sizes:
-        led = sentence.words[max(0, measure.at - 1) : measure.at]
-        if measure.of != 2 or led not in (["at"], ["bei"]):
+        word_before = sentence.words[max(0, measure.at - 1) : measure.at]
+        if measure.of != 2 or word_before not in (["at"], ["bei"]):
             continue
         between = {atom.word for atom in sentence.atoms[measure.at : measure.members[1].at]}
         if "/" not in between:

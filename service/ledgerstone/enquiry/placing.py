@@ -13,7 +13,7 @@ from ledgerstone.enquiry.scene import Claim, SaidPiece, say
 
 def place(focus: Focus, target: Target, measure: Measure, parsed: ParsedSentence) -> None:
     """Give openings their distance from a side; an L its reach from the wall."""
-    claim = focus.settler.claim(measure, "place", parsed.rank)
+    claim = focus.assigner.claim(measure, "place", parsed.rank)
     if claim is None:
         return
     if isinstance(target, SaidPiece):
@@ -46,4 +46,4 @@ def _reach(
     elif measure.side in ("left", "right") and focus.leg == "back":
         say(piece.claims, "length", claim)
     elif measure.side == "back" and reaches_out(parsed.sentence, measure):
-        focus.settler.piece(piece, [replace(measure, side="", role="deep")], parsed.rank)
+        focus.assigner.piece(piece, [replace(measure, side="", role="deep")], parsed.rank)

@@ -13,7 +13,7 @@ from ledgerstone.enquiry.measures import measures_of
 from ledgerstone.enquiry.parts import MailPart, Parts, lines_of
 from ledgerstone.enquiry.scene import NOWHERE, SaidOrder
 from ledgerstone.enquiry.sentences import MAX_ATOMS, Sentence, sentences_of
-from ledgerstone.enquiry.settle import Settler
+from ledgerstone.enquiry.size_assigner import SizeAssigner
 from ledgerstone.enquiry.sizes import Size
 from ledgerstone.enquiry.splitting import is_split
 from ledgerstone.enquiry.tables import read_table, tables_in
@@ -95,10 +95,10 @@ def read_scene(
         one.sentences = _quoted_first(one.sentences)
     every = [sentence for one in layered for sentence in one.sentences]
     sizes = [size for sentence in every for size in _sizes_in(sentence)]
-    settler = Settler(Amounts(text, every))
+    assigner = SizeAssigner(Amounts(text, every))
     newest = "\n".join(line.words for one in layered[-1:] for line in one.part.lines)
     walker = Walker(
-        settler,
+        assigner,
         has_sizes=_has_sizes(every),
         is_split=is_split(text),
         leans=bool(_LEANS.search(newest)),

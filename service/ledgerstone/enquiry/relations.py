@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.enquiry.centring import held_at, read_places, span_of
+from ledgerstone.enquiry.centring import openings_at, read_places, span_of
 from ledgerstone.enquiry.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.lexicon import AXES, mark
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
-from ledgerstone.enquiry.openings_settled import longest_along
+from ledgerstone.enquiry.opening_sizes import longest_along
 from ledgerstone.enquiry.scene import SaidOpening, SaidPiece, SaidWord
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.subjects import ROUND_HOLES, Subjects, has_mark
@@ -145,11 +145,11 @@ def _read_bowls(parsed: ParsedSentence, piece: SaidPiece | None) -> None:
 
 
 def _rimmed(focus: Focus, piece: SaidPiece, start: int, end: int) -> list[SaidOpening]:
-    """Give what a kind of rim is said of: the basin named right after, or taken up before."""
+    """Give what a kind of rim is said of: the basin named right after, or before."""
     named = [openings for at, openings in focus.held if start <= at < end]  # "vessel", the basin
     after = named or [openings for at, openings in focus.held if end <= at <= end + 1]
-    in_hand = after[0] if after else held_at(focus.held, start) or focus.subjects.openings
-    whose = [one for one in in_hand if one.what not in _NO_RIM]
+    current = after[0] if after else openings_at(focus.held, start) or focus.subjects.openings
+    whose = [one for one in current if one.what not in _NO_RIM]
     whose = whose or [one for one in piece.openings if one.what in _RIMMED][-1:]
     return whose or (piece.openings if len(piece.openings) == 1 else [])
 

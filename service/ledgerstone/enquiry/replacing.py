@@ -10,7 +10,7 @@ from ledgerstone.enquiry.lexicon import LABELS, NOUNS, ROLES
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.scene import AGREE_MM, Claim, Claims, SaidOpening, say
 from ledgerstone.enquiry.sentences import Sentence
-from ledgerstone.enquiry.settle import Settler
+from ledgerstone.enquiry.size_assigner import SizeAssigner
 from ledgerstone.enquiry.subjects import Subjects, has_mark
 from ledgerstone.enquiry.word_sets import word_set
 
@@ -63,8 +63,8 @@ _MAKES: Final = frozenset(
 class Replacing:
     """Gives a bare size the role of the one that it replaces, or of what was asked."""
 
-    def __init__(self, settler: Settler, subjects: Subjects) -> None:
-        self.settler = settler
+    def __init__(self, assigner: SizeAssigner, subjects: Subjects) -> None:
+        self.assigner = assigner
         self.subjects = subjects
         self.asked = ""
         self.offered: list[tuple[str, Measure]] = []
@@ -105,7 +105,7 @@ class Replacing:
                 if wanted == "thickness" and key != wanted:
                     continue
                 like = new[0] if new[0].size.unit else _in_unit(new[0], old, known)
-                claim = self.settler.claim(like, self._role(claims, key), (rank[0], 1))
+                claim = self.assigner.claim(like, self._role(claims, key), (rank[0], 1))
                 if claim is not None:
                     say(claims, key, claim)
                     new[0].role = f"={key}"
@@ -125,17 +125,20 @@ class Replacing:
     def makes(self, sentence: Sentence, sizes: list[Measure], rank: tuple[int, int]) -> bool:
         """Take "make that 1050" for whichever size of the piece is nearest to it."""
         words = sentence.words
-        led = [i for i in range(len(words) - 1) if tuple(words[i : i + 2]) in _MAKES]
-        led = led or [0 for _ in (0,) if words[0] in _NO and not sentence.is_quoted]
-        if led and words[led[-1]] in _STATES and not has_mark(sentence, "correct"):
+        starts = [i for i in range(len(words) - 1) if tuple(words[i : i + 2]) in _MAKES]
+        starts = starts or [0 for _ in (0,) if words[0] in _NO and not sentence.is_quoted]
+        if starts and words[starts[-1]] in _STATES and not has_mark(sentence, "correct"):
             return False
         piece = self.subjects.piece
-        if not led or piece is None:
+        if not starts or piece is None:
             return False
         after = [
             one
             for one in sizes
-            if led[-1] < one.at <= led[-1] + 4 and not one.role and not one.side and one.of == 1
+            if starts[-1] < one.at <= starts[-1] + 4
+            and not one.role
+            and not one.side
+            and one.of == 1
         ]
         if len(after) != 1:
             return False
@@ -143,7 +146,7 @@ class Replacing:
             return False
         near: list[tuple[float, str, Claim]] = []
         for key, listed in piece.claims.items():
-            claim = self.settler.claim(after[0], _ROLE_OF.get(key, "deep"), (rank[0], 1))
+            claim = self.assigner.claim(after[0], _ROLE_OF.get(key, "deep"), (rank[0], 1))
             if claim is not None and listed and key in _ROLE_OF:
                 near.append(
                     (max(claim.mm, listed[-1].mm) / min(claim.mm, listed[-1].mm), key, claim)
@@ -192,7 +195,7 @@ class Replacing:
         return abs(float(measure.size.amount) * per - claim.mm) <= AGREE_MM
 
     def _is(self, measure: Measure, key: str, claim: Claim) -> bool:
-        found = self.settler.amounts.length(measure, _ROLE_OF.get(key, "opening"))
+        found = self.assigner.amounts.length(measure, _ROLE_OF.get(key, "opening"))
         return found is not None and abs(found[0].mm - claim.mm) <= AGREE_MM
 
     def _answers(self, sentence: Sentence, sizes: list[Measure], rank: tuple[int, int]) -> bool:
@@ -211,7 +214,7 @@ class Replacing:
             key = self.asked
         if not key:
             return False
-        claim = self.settler.claim(measure, _ROLE_OF.get(key, "place"), rank)
+        claim = self.assigner.claim(measure, _ROLE_OF.get(key, "place"), rank)
         if claim is None:
             return False
         say(self.subjects.current().claims, key, claim)

@@ -10,7 +10,7 @@ from ledgerstone.enquiry.cutting import outline_points, tapered_points
 from ledgerstone.enquiry.levels import level_openings
 from ledgerstone.enquiry.pieces import Doubt, OpeningFound, PieceFound
 from ledgerstone.enquiry.scene import Claim, SaidOpening, SaidOrder, SaidPiece, newest
-from ledgerstone.enquiry.settle import worked_out
+from ledgerstone.enquiry.size_assigner import worked_out
 from ledgerstone.enquiry.standing import share_thickness, standing, told_apart
 
 _THIN_MM: Final = 120.0  # what is called so high lying flat is its thickness

@@ -105,10 +105,10 @@ def is_restated(sentence: Sentence, sizes: list[Measure]) -> bool:
 
 def affirms(sentence: Sentence) -> bool:
     """Return whether an answer begins with a yes, and with no size of its own."""
-    led = set(sentence.words[:3])
+    first_words = set(sentence.words[:3])
     has_size = any(atom.kind == "size" for atom in sentence.atoms)
-    says_yes = bool(led & _YES) or tuple(sentence.words[:2]) in _IT_IS
-    return says_yes and not led & _NO and not has_size
+    says_yes = bool(first_words & _YES) or tuple(sentence.words[:2]) in _IT_IS
+    return says_yes and not first_words & _NO and not has_size
 
 
 def affirms_in_part(sentence: Sentence) -> bool:
@@ -282,8 +282,8 @@ def is_reference(mention: Mention, sentence: Sentence) -> bool:
         and "of" in words[max(0, mention.start - 2) : mention.start]
     ):
         return True  # "to the left of the sink"
-    led = _has("behind", words[max(0, mention.start - 8) : mention.start])
-    return led and not mention.is_indefinite and not mention.names_hole
+    stands_behind = _has("behind", words[max(0, mention.start - 8) : mention.start])
+    return stands_behind and not mention.is_indefinite and not mention.names_hole
 
 
 def is_at_each_end(mention: Mention, sentence: Sentence) -> bool:

@@ -174,7 +174,7 @@ def _is_of_another(text: str, start: int, found: re.Match[str]) -> bool:
     ):
         return True
     if found.re is _SHADE and _AMBIGUOUS.fullmatch(found[0].strip()):
-        led = re.search(
+        is_introduced = re.search(
             r"(?:\bin(?: an?)?|colou?r:?|,|shade:?|[.!?;]\s)\s*\Z", before, re.IGNORECASE
         )
         ends = re.match(
@@ -183,5 +183,5 @@ def _is_of_another(text: str, start: int, found: re.Match[str]) -> bool:
         is_thing = re.match(
             r"\s?(?:(?:and|or) (?!\w+ed)|by|wall|roof|floor)\b", after, re.IGNORECASE
         )
-        return not led or not ends or bool(is_thing)
+        return not is_introduced or not ends or bool(is_thing)
     return bool(re.match(r"['’]s\b", after))

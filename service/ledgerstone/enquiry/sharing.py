@@ -38,7 +38,7 @@ def each_length(
         more = focus.start_piece(piece.use)
         more.like, more.like_in = piece, frozenset({"width", "thickness"})
         _count(more, measure)
-        focus.settler.piece(more, [measure], parsed.rank)
+        focus.assigner.piece(more, [measure], parsed.rank)
     return [one for one in sizes if one not in long[1:]]
 
 
@@ -103,7 +103,7 @@ def share_thickness(
         _share_depth(focus, piece, sizes)
     if not thick or not telling.is_of_all(parsed.sentence):
         return
-    claim = focus.settler.claim(thick[0], "thickness", (0, 0))
+    claim = focus.assigner.claim(thick[0], "thickness", (0, 0))
     scene = focus.subjects.scene
     if claim is None:
         return
@@ -118,7 +118,7 @@ def share_thickness(
 def _share_depth(focus: Focus, piece: SaidPiece, sizes: list[Measure]) -> None:
     """Give a depth to all slabs of one use that have a length and none: "all are 220 deep"."""
     deep = [one for one in sizes if one.role == "deep" and not one.side]
-    claim = focus.settler.claim(deep[0], "deep", (0, 0)) if len(deep) == 1 else None
+    claim = focus.assigner.claim(deep[0], "deep", (0, 0)) if len(deep) == 1 else None
     if claim is None or focus.is_l():
         return
     for other in focus.subjects.scene.pieces:
@@ -129,7 +129,7 @@ def _share_depth(focus: Focus, piece: SaidPiece, sizes: list[Measure]) -> None:
 
 def _share_back(focus: Focus, piece: SaidPiece, thick: Measure) -> None:
     """Give a thickness to all of one name: "shelves 900 x 200 & 600 x 200, 30 thk"."""
-    claim = focus.settler.claim(thick, "thickness", (0, 0))
+    claim = focus.assigner.claim(thick, "thickness", (0, 0))
     pieces = focus.subjects.scene.pieces
     at = next(i for i, one in enumerate(pieces) if one is piece)
     for other in reversed(pieces[:at]):
@@ -144,7 +144,7 @@ def is_of_group(focus: Focus, measure: Measure, parsed: ParsedSentence) -> bool:
     """Return a thickness to every piece of the kind that was named: "the tops 40 thick"."""
     if not focus.group or measure.role != "thick":
         return False
-    claim = focus.settler.claim(measure, "thickness", parsed.rank)
+    claim = focus.assigner.claim(measure, "thickness", parsed.rank)
     for piece in focus.group:
         if claim is not None and not piece.claims.get("thickness"):
             say(piece.claims, "thickness", claim)

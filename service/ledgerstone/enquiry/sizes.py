@@ -75,8 +75,10 @@ class SizeReader:
 
     def _unit_first(self, i: int) -> tuple[Fraction, None, bool, int, bool] | None:
         """Read "inch and a half", the one left out."""
-        led = self._word(i) in ("inch", "foot", "metre") and self._and_part(i + 1) is not None
-        return (Fraction(1), None, False, i, True) if led else None
+        is_unit_first = (
+            self._word(i) in ("inch", "foot", "metre") and self._and_part(i + 1) is not None
+        )
+        return (Fraction(1), None, False, i, True) if is_unit_first else None
 
     def _word(self, i: int) -> str:
         return self.tokens[i].word if i < len(self.tokens) else ""

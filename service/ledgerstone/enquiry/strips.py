@@ -67,8 +67,8 @@ def set_back(sentence: Sentence, start: int) -> tuple[str, int] | None:
     if side is None:
         return None
     ends = start + 1 >= len(atoms) or atoms[start + 1].word in _ENDS_BACK
-    led = ends and any(FROM.at(words, i) is not None for i in range(start) if words[i])
-    return (side, start + 1) if led else None
+    is_from_side = ends and any(FROM.at(words, i) is not None for i in range(start) if words[i])
+    return (side, start + 1) if is_from_side else None
 
 
 def _set_in(sentence: Sentence, start: int) -> tuple[str, int] | None:

@@ -19,6 +19,7 @@ _MAX_NAMED: Final = 2 * MAX_SLABS
 _MAX_OPENINGS = 20
 _AWAY: Final = word_set("von from off to along behind at vom zur zum under over")
 _EARLY: Final = 5  # words
+_FOR: Final = ("for", "für", "of")
 _DROPS: Final = word_set("ignore forget scrap cancel drop skip without")
 _MEMBERS: Final = word_set("one linke rechte erste zweite hole basin")
 _SECOND: Final = word_set("second zweite zweites")
@@ -28,7 +29,7 @@ _ANOTHER: Final = word_set("another second other third further weitere weiteren 
 
 
 class Subjects:
-    """Keeps what is spoken of: the pieces so far, the one in hand, the openings in hand."""
+    """The pieces read so far, the current one and the current openings."""
 
     def __init__(self) -> None:
         self.scene = SaidOrder()
@@ -147,15 +148,15 @@ class Subjects:
         if same or not current.use:
             return False
         if free:
-            led = ("", "for", "für", "of", *(("with", "mit") if mention.name in _UPRIGHT else ()))
-            return mention.is_indefinite and mention.preposition in led
+            with_it = ("with", "mit") if mention.name in _UPRIGHT else ()
+            return mention.is_indefinite and mention.preposition in ("", *_FOR, *with_it)
         return own and mention.preposition in ("", "for") and begun and mention.is_indefinite
 
     def _is_also(self, mention: Mention, sentence: Sentence, *, own: bool) -> bool:
         """Return whether a sentence begins with one more slab: "Also one bar, 1400 x 400"."""
-        led = set(sentence.words[: mention.start]) & _ALSO
+        also = set(sentence.words[: mention.start]) & _ALSO
         pair = any(one.of > 1 and one.at >= mention.end for one in self.sizes)
-        return bool(led) and own and pair and mention.is_indefinite and mention.start <= _EARLY
+        return bool(also) and own and pair and mention.is_indefinite and mention.start <= _EARLY
 
     def _known(self, mention: Mention, names: frozenset[str], *, own: bool) -> SaidPiece | None:
         pieces = self.scene.pieces
@@ -202,11 +203,11 @@ class Subjects:
         nameless = [one for one in piece.openings if one.what == "hole"]
         unnamed = [one for one in nameless if not one.has_size()]
         takes_up = what not in ROUND_HOLES and mention.determiner and not mention.is_indefinite
-        in_hand = [one for one in self.openings if one in nameless]
+        current = [one for one in self.openings if one in nameless]
         if len(nameless) == 1 and takes_up:
             unnamed = nameless
-        elif len(in_hand) == 1 and mention.preposition in ("for", "für"):
-            unnamed = in_hand  # "one 50 mm for cables"
+        elif len(current) == 1 and mention.preposition in ("for", "für"):
+            unnamed = current  # "one 50 mm for cables"
         if unnamed and not more:
             unnamed[-1].what = what
             return [unnamed[-1]]
@@ -214,29 +215,27 @@ class Subjects:
 
     def _alike(self, piece: SaidPiece, what: str) -> list[SaidOpening]:
         same = [one for one in piece.openings if one.what == what]
-        if not same and what in _SINKS:
-            same = [one for one in piece.openings if one.what in _SINKS]
-        return same
+        return same or [one for one in piece.openings if {what, one.what} <= _SINKS]
 
     def _hole(self, piece: SaidPiece, mention: Mention, *, more: bool) -> list[SaidOpening]:
-        """A hole with no name is the one in hand, or one that has no size yet, or a new one."""
-        in_hand = [one for one in self.openings if one in piece.openings and not one.is_refused]
-        if 0 < len(in_hand) < mention.count and not any(one.has_size() for one in in_hand):
-            more_of = self._new(piece, in_hand[0].what, mention, mention.count - len(in_hand))
+        """A hole with no name is the current one, or one that has no size yet, or a new one."""
+        current = [one for one in self.openings if one in piece.openings and not one.is_refused]
+        if 0 < len(current) < mention.count and not any(one.has_size() for one in current):
+            more_of = self._new(piece, current[0].what, mention, mention.count - len(current))
             for one in more_of:
-                one.is_asked, one.rim = in_hand[0].is_asked, in_hand[0].rim
-            return in_hand + more_of
+                one.is_asked, one.rim = current[0].is_asked, current[0].rim
+            return current + more_of
         if mention.is_plural and not mention.count:
-            return in_hand if len(in_hand) > 1 else []
+            return current if len(current) > 1 else []
         if (
-            in_hand
+            current
             and not more
             and (
                 not mention.is_indefinite
-                or not any(one.names_hole and one.has_size() for one in in_hand)
+                or not any(one.names_hole and one.has_size() for one in current)
             )
         ):
-            return in_hand
+            return current
         if not more and not mention.is_indefinite and len(piece.openings) == 1:
             return list(piece.openings)
         return self._new(piece, "hole", mention, max(1, mention.count))
@@ -254,7 +253,7 @@ class Subjects:
         return self.row.pop(int(is_second)) if self.row else None
 
     def pair_member(self, sentence: Sentence, at: int) -> SaidOpening | None:
-        """Return the left or the right one of several openings in hand: "the left one"."""
+        """Return the left or the right one of several current openings: "the left one"."""
         if len(self.openings) < 2:
             return None
         start = at

@@ -207,7 +207,7 @@ def _number_cell(sentence: Sentence, label: str, unit: str, walker: Walker, laye
         key = _KEYS[label]
         if key in ("wide", "high"):
             key = "width"
-        claim = walker.settler.claim(measure, _ROLE[key], (layer, 0))
+        claim = walker.assigner.claim(measure, _ROLE[key], (layer, 0))
         if claim is not None:
             say(piece.claims, key, claim)
     if any(True for _ in mark("round").all_in(sentence.words)):

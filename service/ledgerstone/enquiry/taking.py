@@ -1,4 +1,4 @@
-"""What a sentence names is taken up, or passed over: what the sizes after it are of."""
+"""Which of the things that a sentence names the sizes after it are of."""
 
 from __future__ import annotations
 
@@ -121,10 +121,10 @@ def _as_leg(mention: Mention, sentence: Sentence) -> None:
         return
     near = set(sentence.words[max(0, mention.start - 3) : mention.start])
     following = sentence.atoms[mention.end : mention.end + 3]
-    led = any(atom.kind == "size" for atom in following)
-    if led and near & {"back", "rear", "hinten", "long", "main"}:
+    is_sized = any(atom.kind == "size" for atom in following)
+    if is_sized and near & {"back", "rear", "hinten", "long", "main"}:
         mention.kind, mention.name = "leg", "back"
-    elif led and near & {"left", "right", "lh", "rh", "side", "short"}:
+    elif is_sized and near & {"left", "right", "lh", "rh", "side", "short"}:
         mention.kind, mention.name = "leg", "side"
 
 
@@ -260,8 +260,8 @@ def _is_of_building(mention: Mention, sentence: Sentence, piece: SaidPiece | Non
     """Return whether an opening is a fireplace's or a window's, or the stove's own pipe."""
     if mention.name == "flue":
         return not (mention.names_hole or mention.is_indefinite)
-    led = mention.determiner == "the" or (piece is not None and piece.use == "hearth")
-    bare = mention.kind == "hole" and led and not (mention.is_indefinite or mention.count)
+    is_known = mention.determiner == "the" or (piece is not None and piece.use == "hearth")
+    bare = mention.kind == "hole" and is_known and not (mention.is_indefinite or mention.count)
     named = "opening" in sentence.words[mention.start]
     return bare and named and (piece is None or not piece.openings)
 
@@ -270,8 +270,8 @@ def _takes_sizes(mention: Mention, sentence: Sentence) -> bool:
     """Whether a thing is what the sizes after it are of: a subject, or right before a size."""
     words = [atom.word for atom in sentence.atoms[mention.end : mention.end + 8]]
     sizes = [i for i, atom in enumerate(sentence.atoms[mention.end : mention.end + 8]) if atom.size]
-    led = words[: sizes[0]] if sizes else words[:2]
-    if ":" in led or (mention.name == "unknown" and {",", ";"} & set(led)):
+    before_size = words[: sizes[0]] if sizes else words[:2]
+    if ":" in before_size or (mention.name == "unknown" and {",", ";"} & set(before_size)):
         return False  # it stands in a label, or in a clause of its own
     i = 0
     while words[i : i + 1] and words[i] in ("(", "that", "which", "ends"):
@@ -282,9 +282,9 @@ def _takes_sizes(mention: Mention, sentence: Sentence) -> bool:
     before = sentence.words[max(0, mention.start - 4) : mention.start]
     is_nominal = _IS_OR_HAS & set(before) and {"a", "an"} & set(before)
     if mention.kind == "room" and is_nominal and words[:1] == [","]:
-        is_about = not {"have", "has"} & set(before) or bool(set(led[1:]) & _ABOUT)
-        return is_about and set(led[1:]) <= _ABOUT  # "it's a narrow room, 1.75 m across"
-    if led[-1:] == ["("] and len(led) <= _FILLED and _SITS & set(before):
+        is_about = not {"have", "has"} & set(before) or bool(set(before_size[1:]) & _ABOUT)
+        return is_about and set(before_size[1:]) <= _ABOUT  # "it's a narrow room, 1.75 m across"
+    if before_size[-1:] == ["("] and len(before_size) <= _FILLED and _SITS & set(before):
         return mention.preposition == "on"  # "it sits on a pipe filled with concrete (450 across)"
     following = words[i : i + 3]
     stop = next((k for k, word in enumerate(following) if word in _STOPS), 3)

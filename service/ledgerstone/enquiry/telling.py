@@ -70,16 +70,18 @@ def counted(sentence: Sentence, sizes: list[Measure]) -> list[tuple[Mention, Mea
     for group in sizes:
         if group.of < 2 or group.place != 1 or group.at < 2:
             continue
-        led = group.at - 1
-        if sentence.atoms[led].word not in _EACH_AT:
+        joiner_at = group.at - 1
+        if sentence.atoms[joiner_at].word not in _EACH_AT:
             continue
-        number = sentence.atoms[led - 1]
+        number = sentence.atoms[joiner_at - 1]
         count = int(NUMBERS.get(number.word, 0)) if number.kind == "word" else 0
-        taken = next((one for one in sizes if one.at == led - 1), None)
+        taken = next((one for one in sizes if one.at == joiner_at - 1), None)
         if taken is not None and taken.size.unit is None and taken.size.amount.denominator == 1:
             count = int(taken.size.amount)
         if 1 <= count <= _MAX_OF_ONE:
-            found.append((Mention(led - 1, led + 1, "count", str(count), count=count), taken))
+            found.append(
+                (Mention(joiner_at - 1, joiner_at + 1, "count", str(count), count=count), taken)
+            )
     return found
 
 

@@ -5,15 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import Any
 
-from ledgerstone.enquiry.gather import Gathered
 from ledgerstone.enquiry.lines import TextLine
+from ledgerstone.enquiry.message_facts import MessageFacts
 from ledgerstone.enquiry.scene import NOWHERE, Claim, Claims, SaidPiece, newest
 from ledgerstone.enquiry.tokens import TextSpan
 
 Left = tuple[int, int, str]
 
 
-def left_out(found: Gathered, entries: Iterable[Mapping[str, Any]]) -> list[dict[str, Any]]:
+def left_out(found: MessageFacts, entries: Iterable[Mapping[str, Any]]) -> list[dict[str, Any]]:
     """Return the parts of a message's text that were left out, in order, each with why.
 
     Parameters
@@ -40,7 +40,7 @@ def spans_of(entry: Mapping[str, Any]) -> Iterator[Mapping[str, int]]:
         yield from reading["from"]
 
 
-def _quoted(found: Gathered, used: list[TextSpan]) -> Iterator[Left]:
+def _quoted(found: MessageFacts, used: list[TextSpan]) -> Iterator[Left]:
     """Yield runs of quoted lines that nothing rests on."""
     run: list[TextLine] = []
     for i, part in enumerate(found.parts.parts):
@@ -66,7 +66,7 @@ def _joined(spans: Sequence[TextSpan]) -> Iterator[TextSpan]:
         yield min(spans)[0], max(spans)[1]
 
 
-def _replaced(found: Gathered, used: Sequence[TextSpan]) -> Iterator[Left]:
+def _replaced(found: MessageFacts, used: Sequence[TextSpan]) -> Iterator[Left]:
     """Yield sizes of which others took the place, or that only say again what was said."""
     pieces = {id(one.piece) for one in found.pieces}
     for piece in found.scene.pieces:

@@ -40,7 +40,7 @@ from ledgerstone.enquiry.placing import place
 from ledgerstone.enquiry.replacing import Replacing
 from ledgerstone.enquiry.scene import SaidOpening, SaidPiece
 from ledgerstone.enquiry.sentences import Sentence
-from ledgerstone.enquiry.settle import Settler
+from ledgerstone.enquiry.size_assigner import SizeAssigner
 from ledgerstone.enquiry.subjects import has_mark
 from ledgerstone.enquiry.taking import take
 from ledgerstone.enquiry.whereabouts import note_places
@@ -55,16 +55,21 @@ class Walker:
     """Reads sentences in order and fills a scene."""
 
     def __init__(
-        self, settler: Settler, *, has_sizes: bool, is_split: bool = False, leans: bool = False
+        self,
+        assigner: SizeAssigner,
+        *,
+        has_sizes: bool,
+        is_split: bool = False,
+        leans: bool = False,
     ) -> None:
         self.leans = leans
         self.last_role = ""
         self.asked = ""
         self.is_old_told = False
         self.restated: tuple[Sentence, int] | None = None
-        self.focus = Focus(settler, has_sizes, is_split=is_split)
-        self.settler, self.subjects = settler, self.focus.subjects
-        self.replacing = Replacing(settler, self.subjects)
+        self.focus = Focus(assigner, has_sizes, is_split=is_split)
+        self.assigner, self.subjects = assigner, self.focus.subjects
+        self.replacing = Replacing(assigner, self.subjects)
 
     def read(self, sentence: Sentence, layer: int, *, is_own: bool = False) -> None:
         """Read one sentence.
@@ -74,7 +79,7 @@ class Walker:
         layer
             How new its message is: a later one replaces what an earlier one said.
         is_own
-            Whether the workshop wrote it: what it offers counts only once it is taken up.
+            Whether the workshop wrote it: what it offers counts only once the customer accepts it.
         """
         focus = self.focus
         if self.subjects.is_full:
@@ -154,7 +159,7 @@ class Walker:
         note_cupboards(focus, parsed)
         note_ways(focus, parsed)
         said = self._aimed(parsed)
-        cut_corners(parsed, self.subjects.piece, self.settler)
+        cut_corners(parsed, self.subjects.piece, self.assigner)
         self._settle([one for one in said if not one[1].replaced], parsed)
         telling.count_pieces(self.subjects.piece, sentence)
         self.replacing.makes(sentence, parsed.sizes, parsed.rank)
@@ -263,9 +268,9 @@ class Walker:
                 sharing.share_thickness(self.focus, target, sizes, parsed)
                 if target.shape == "l-shape":
                     named = l_shapes.legs_named(sizes, legs, self.focus.leg_before, parsed)
-                    l_shapes.read_legs(target, sizes, named, parsed, self.settler)
+                    l_shapes.read_legs(target, sizes, named, parsed, self.assigner)
                 else:
-                    self.settler.piece(target, sizes, parsed.rank)
+                    self.assigner.piece(target, sizes, parsed.rank)
             elif target:
                 self._settle_openings(target, sizes, parsed)
         piece = self.subjects.piece
@@ -277,9 +282,9 @@ class Walker:
     ) -> None:
         thick = [one for one in sizes if one.role == "thick"]
         if thick:
-            self.settler.piece(self.subjects.current(), thick, parsed.rank)
+            self.assigner.piece(self.subjects.current(), thick, parsed.rank)
         others = [one for one in sizes if one.role != "thick"]
-        self.settler.openings(openings, others, parsed.rank)
+        self.assigner.openings(openings, others, parsed.rank)
 
 
 def _distinct(targets: Sequence[Target]) -> list[Target]:

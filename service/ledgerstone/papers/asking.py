@@ -25,11 +25,11 @@ def taken_text(sentences: Sequence[str], speech: Speech) -> str:
     """Return what was taken as one paragraph: "We took it that …, that … and that …."."""
     lead = f"{speech.say(Message('letter-took-lead'))} "
     each = list(dict.fromkeys(sentence.strip() for sentence in sentences))
-    led = [one.removeprefix(lead).rstrip(".") for one in each if one.startswith(lead)]
+    introduced = [one.removeprefix(lead).rstrip(".") for one in each if one.startswith(lead)]
     others = [one for one in each if not one.startswith(lead)]
-    if not led:
+    if not introduced:
         return " ".join(others)
-    facts = Listed(tuple(Message("letter-took-fact", fact=fact) for fact in led))
+    facts = Listed(tuple(Message("letter-took-fact", fact=fact) for fact in introduced))
     return " ".join((speech.say(Message("letter-took", facts=facts)), *others))
 
 

@@ -10,7 +10,12 @@ from shapely.geometry.base import BaseGeometry
 from ledgerstone.message import Message
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
-from ledgerstone.reinforcement._after_crack import AfterCrack, Held, after_a_crack, room_for_bars
+from ledgerstone.reinforcement._after_crack import (
+    AfterCrack,
+    CrackCheck,
+    after_a_crack,
+    room_for_bars,
+)
 from ledgerstone.reinforcement._bars import BarStock, PlacedBar, without_doubles
 from ledgerstone.reinforcement._corners import corner_bars
 from ledgerstone.reinforcement._mesh import mesh_of
@@ -22,7 +27,7 @@ from ledgerstone.steel_rules import Cover, cover_of
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.workshop.records import Workshop
 
-__all__ = ["AfterCrack", "Held", "PlacedBar", "SteelPlan", "advise", "after_a_crack"]
+__all__ = ["AfterCrack", "CrackCheck", "PlacedBar", "SteelPlan", "advise", "after_a_crack"]
 
 
 @dataclass(frozen=True, slots=True)

@@ -38,8 +38,8 @@ WHY = ("lengthwise, after a crack", "across, after a crack")
 
 
 @dataclass(frozen=True, slots=True)
-class Held:
-    """What carries across a crack one way.
+class CrackCheck:
+    """The check of a section across a crack, one way: what carries, and how much.
 
     Attributes
     ----------
@@ -63,12 +63,12 @@ class Held:
 class AfterCrack:
     """What holds a slab once it has cracked, lengthwise and across, and the bars for it."""
 
-    along: Held
-    across: Held
+    along: CrackCheck
+    across: CrackCheck
     bars: tuple[PlacedBar, ...]
 
     @property
-    def worst(self) -> Held:
+    def worst(self) -> CrackCheck:
         """The direction with the largest utilisation."""
         return max((self.along, self.across), key=lambda one: one.demand.mpa / one.limit_mpa)
 
@@ -116,11 +116,11 @@ def after_a_crack(slab: Slab, shape: Shape, cracking: Cracking, workshop: Worksh
             found = None if laying is None else laying.bars(wanted[axis])
         if found is not None:
             bars += found[1]
-            held.append(Held(demand, "bars", *found[0]))
+            held.append(CrackCheck(demand, "bars", *found[0]))
         elif not needed[axis] and demand.mpa > cracking.plain_mpa:
-            held.append(Held(demand, "mesh", mesh))
+            held.append(CrackCheck(demand, "mesh", mesh))
         else:
-            held.append(Held(demand, "plain", cracking.plain_mpa))
+            held.append(CrackCheck(demand, "plain", cracking.plain_mpa))
     return AfterCrack(held[0], held[1], tuple(bars))
 
 

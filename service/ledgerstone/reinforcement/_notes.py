@@ -7,7 +7,7 @@ from decimal import Decimal
 
 from ledgerstone.message import Gauge, Listed, Message, Percent, Ruled, Strength
 from ledgerstone.order import Slab
-from ledgerstone.reinforcement._after_crack import AfterCrack, Held
+from ledgerstone.reinforcement._after_crack import AfterCrack, CrackCheck
 from ledgerstone.reinforcement._bars import PlacedBar
 from ledgerstone.steel_rules import Cover, lap_mm, material_note
 from ledgerstone.workshop.records import Workshop
@@ -73,7 +73,7 @@ def _ways(ways: Iterable[str]) -> Listed:
     return Listed(tuple(Message("steel-way", way=way) for way in ways))
 
 
-def _plain_note(plain: Sequence[tuple[str, Held]]) -> Message:
+def _plain_note(plain: Sequence[tuple[str, CrackCheck]]) -> Message:
     return Message(
         "steel-plain",
         ways=_ways(way for way, _ in plain),

@@ -7,7 +7,7 @@ from typing import Final
 
 from ledgerstone.enquiry.amounts import Amounts
 from ledgerstone.enquiry.measure import Measure, in_other_unit
-from ledgerstone.enquiry.openings_settled import opening_key, turn
+from ledgerstone.enquiry.opening_sizes import opening_key, turn
 from ledgerstone.enquiry.scene import Claim, SaidOpening, SaidPiece, say
 from ledgerstone.enquiry.subjects import ROUND_HOLES
 from ledgerstone.quantities import Length
@@ -23,8 +23,8 @@ _UPRIGHT: Final = frozenset({"upstand", "splashback", "end-panel"})
 _LEG_KEYS: Final = {"back": "back_depth", "side": "side_depth"}
 
 
-class Settler:
-    """Gives sizes to pieces and openings, each with its words and how new it is."""
+class SizeAssigner:
+    """Assigns sizes to pieces and openings, each with its words and how recent it is."""
 
     def __init__(self, amounts: Amounts) -> None:
         self.amounts = amounts
@@ -223,8 +223,8 @@ class Settler:
         known = piece.claims.get("thickness", [])
         is_newer = all(one.rank[0] < rank[0] for one in known)
         if claim is not None and claim.mm <= _THIN_MM and is_newer:
-            led = piece.has_size() or len(measures) > 1 or measure.is_attribute
-            if led or piece.use in _UPRIGHT:
+            is_slabs = piece.has_size() or len(measures) > 1 or measure.is_attribute
+            if is_slabs or piece.use in _UPRIGHT:
                 key = "width" if piece.use in _UPRIGHT and claim.mm > 60 else "thickness"
                 say(piece.claims, key, claim)
         elif piece.shape == "round" and "diameter" not in piece.claims:

@@ -1,4 +1,4 @@
-"""Everything that one message says, gathered once: sizes, look, delivery, day and customer."""
+"""Everything that one message says: sizes, look, delivery, day and customer."""
 
 from __future__ import annotations
 
@@ -27,7 +27,7 @@ from ledgerstone.workshop.records import Workshop
 
 
 @dataclass(slots=True)
-class Gathered:
+class MessageFacts:
     """What a message says, before it is written as an order."""
 
     mail: Mail
@@ -44,12 +44,12 @@ class Gathered:
     on_units: SaidWord | None = None
 
 
-def gather(mail: Mail, own: Own, workshop: Workshop, today: date | None) -> Gathered:
+def facts_of(mail: Mail, own: Own, workshop: Workshop, today: date | None) -> MessageFacts:
     """Read a decoded message; of one without a date ``today`` says what day may be meant."""
     parts = parts_of(mail.text, mail.sender)
     owned = [own.is_own(part.author) for part in parts.parts]
     scene = read_scene(mail.text, mail.subject, parts, mail.struck, owned)
-    found = Gathered(mail, parts, resolve(scene), customer_of(mail, parts, own), scene)
+    found = MessageFacts(mail, parts, resolve(scene), customer_of(mail, parts, own), scene)
     newest = "\n".join((mail.subject, *(_words(part) for part in parts.parts[:1])))
     found.is_enquiry, why_not = verdict(
         newest,
@@ -70,7 +70,7 @@ def gather(mail: Mail, own: Own, workshop: Workshop, today: date | None) -> Gath
 
 
 def _gather_words(
-    found: Gathered, owned: Sequence[bool], workshop: Workshop, today: date | None
+    found: MessageFacts, owned: Sequence[bool], workshop: Workshop, today: date | None
 ) -> None:
     """Read what is said in words, from what is not the workshop's own, the newest first."""
     text = flattened(found.mail.text, [line for part in found.parts.parts for line in part.lines])
@@ -93,7 +93,7 @@ def _gather_words(
         found.needed = replace(found.needed, if_today=of_today)
 
 
-def _dated(found: Gathered) -> date | None:
+def _dated(found: MessageFacts) -> date | None:
     """Return the day that the newest message gives itself, or the one it passes on."""
     for part in found.parts.parts:
         day = day_in_note(part.dated) if part.dated else None
