@@ -6,7 +6,7 @@ from typing import Any
 
 import numpy as np
 
-from ledgerstone.drawing.casting import rail_of
+from ledgerstone.drawing.steel_layer import rail_of
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import hours, short_day
 from ledgerstone.papers.job_days import PIECE, day_rows

@@ -1,5 +1,7 @@
 """Every figure that is cast from stands on the job sheet, and is the quote's and its records'."""
 
+import re
+from collections import Counter
 from collections.abc import Iterator
 from datetime import date
 from typing import Any
@@ -14,6 +16,7 @@ from ledgerstone.strength.strip_test import strip_test_of
 from ledgerstone.workshop import Workshop
 from support.everyday import EVERYDAY
 from support.jobs import job_of, pages_of
+from support.set_out import SetOut, bars_set_out
 
 ORDERS = {**EVERYDAY, "bench": EXAMPLE_ORDER}
 
@@ -71,20 +74,18 @@ def _built(job: Job) -> Iterator[str]:
 
 
 def _reinforced(job: Job) -> Iterator[str]:
-    """Each bar and mesh: its mark, its cut length, where it lies; what is cut from each stock."""
-    for i, steel in enumerate(job.steel):
-        over = sum(job.quote.shapes[i].outline.bounds[::2])
-        for bar in steel.bars:
-            xs = sorted({_half(over - x) for x in (bar.start_mm[0], bar.end_mm[0])}, key=float)
-            ys = sorted({_half(y) for y in (bar.start_mm[1], bar.end_mm[1])}, key=float)
-            where = f"'{' to '.join(xs)}', '{' to '.join(ys)}'"
-            yield f"['{bar.mark}', '{_half(bar.length_mm)}', {where}, '']"
+    """Each mesh, and what is cut from each length of bar."""
+    for steel in job.steel:
         for piece in steel.mesh:
             yield f"'{_half(piece.length_mm)} × {_half(piece.width_mm)}'"
         yield f"mm of cover; {steel.cover.wanted_mm:.0f}" if not steel.cover.is_kept else ""
     for stock in job.cut[0].stocks:
         for length in stock.lengths:
-            cuts = ", ".join(f"{c.mark} {_half(c.length_mm)}" for c in length.cuts)
+            counts = Counter((cut.mark, _half(cut.length_mm)) for cut in length.cuts)
+            cuts = ", ".join(
+                f"{many} × {mark} {cut}" if many > 1 else f"{mark} {cut}"
+                for (mark, cut), many in counts.items()
+            )
             yield f"{cuts}; {_half(length.waste_mm)} mm left"
     if job.cut[0].stocks:
         yield f"Bars {job.cut[0].kg:.2f} kg, of {job.cut[0].bought_kg:.2f} kg bought"
@@ -107,6 +108,38 @@ def _lifted(job: Job) -> Iterator[str]:
         concrete, density = concrete_of(job.workshop), job.workshop.recipe.density_kg_per_m3
         test = strip_test_of(handled, concrete, job.slabs[i].thickness.mm, density)
         yield f"carries {test.load_n:.0f} N ({test.load_kg:.0f} kg)" if test is not None else ""
+
+
+@pytest.mark.parametrize("name", ORDERS)
+def test_every_bar_is_set_out_where_it_lies(workshop: Workshop, today: date, name: str) -> None:
+    """From the list alone each bar has its length and its place in the mould, to 1 mm."""
+    job = job_of(ORDERS[name], workshop, today)
+    told = sorted((one for page in pages_of(job) for one in bars_set_out(page)), key=repr)
+    lying = [
+        SetOut(
+            bar.mark,
+            bar.length_mm,
+            (over - bar.end_mm[0], over - bar.start_mm[0]),
+            (min(bar.start_mm[1], bar.end_mm[1]), max(bar.start_mm[1], bar.end_mm[1])),
+        )
+        for steel, shape in zip(job.steel, job.quote.shapes, strict=True)
+        for over in [sum(shape.outline.bounds[::2])]
+        for bar in steel.bars
+    ]
+    assert len(told) == len(lying)
+    for one in lying:
+        near = [other for other in told if _alike(one, other)]
+        assert near, (one, told)
+        told.remove(near[0])
+
+
+def _alike(one: SetOut, other: SetOut) -> bool:
+    places = zip(
+        (one.cut_mm, *one.left_mm, *one.front_mm),
+        (other.cut_mm, *other.left_mm, *other.front_mm),
+        strict=True,
+    )
+    return one.mark == other.mark and all(abs(a - b) <= 1.0 for a, b in places)
 
 
 @pytest.mark.parametrize("name", ORDERS)
@@ -139,3 +172,29 @@ def _minutes(told: str) -> int:
     """Read “1 h 05” or “12 min” back."""
     hours, _, rest = told.removesuffix(" min").rpartition(" h ")
     return 60 * int(hours or 0) + int(rest)
+
+
+@pytest.mark.parametrize("name", ORDERS)
+def test_every_mark_of_the_list_stands_on_the_drawing(
+    workshop: Workshop, today: date, name: str
+) -> None:
+    """Each run of bars and each mesh has its mark on the drawing, and none covers another."""
+    job = job_of(ORDERS[name], workshop, today)
+    drawn = [
+        block["svg"]
+        for page in pages_of(job)
+        for block in page["blocks"]
+        if block["kind"] == "drawing" and "steel-title" in block["svg"]
+    ]
+    assert len(drawn) == len(job.steel)
+    for steel, svg in zip(job.steel, drawn, strict=True):
+        marks = re.findall(r'<text x="([\d.]+)" y="([\d.]+)"[^>]*>([BM]\d+)</text>', svg)
+        told = Counter(mark for _, _, mark in marks)
+        runs = Counter(row.mark for row in steel.rows for _ in row.runs)
+        assert told == runs + Counter(piece.mark for piece in steel.mesh)
+        places = [(float(x), float(y)) for x, y, _ in marks]
+        assert all(
+            abs(x - u) > 20.0 or abs(y - v) > 12.0
+            for k, (x, y) in enumerate(places)
+            for u, v in places[:k]
+        ), marks

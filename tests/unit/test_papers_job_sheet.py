@@ -147,16 +147,6 @@ def test_every_mirrored_drawing_says_so(job: Job) -> None:
             assert flagged, one["title"]
 
 
-def test_bars_lie_in_the_mould_as_they_do_in_the_slab(job: Job) -> None:
-    """Each bar's place from the mould's left edge is the slab's right edge less its own place."""
-    for bar in job.steel[0].bars:
-        xs = sorted((1450 - bar.start_mm[0], 1450 - bar.end_mm[0]))
-        first, last = (ENGLISH.value(Ruled(x)) for x in xs)
-        stretch = f"{first} to {last}" if first != last else first
-        length = ENGLISH.value(Ruled(bar.length_mm))
-        assert f"['{bar.mark}', '{length}', '{stretch}', " in texts(job)
-
-
 def test_masses_are_reported_wet_turned_and_cured(job: Job) -> None:
     """Wet outweighs cured; turned adds the mould; all as the quote has them."""
     assert job.wet_kg(0) > job.cured_kg(0) == job.quote.weights[0].slab_kg

@@ -140,7 +140,7 @@ def test_bars_that_the_plate_asks_for_are_paid(workshop: Workshop, today: date) 
     basin = hole(360, 500, 250)
     order = order_of(workshop, slab_json(box(1000, 500), basin, **GRAPHITE))
     stages = stages_of(order, workshop, today)
-    bars = sum(bar.length_mm for plan in stages.known.steel for bar in plan.cut())
+    bars = sum(bar.count * bar.length_mm for plan in stages.known.steel for bar in plan.cut())
     every = costs(order, stages.shapes, stages.scheduled.operations, workshop, stages.known.steel)
     paid = next(cost.amount for cost in every if english(cost.label) == "Bars")
     assert bars > 0

@@ -7,8 +7,8 @@ from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 from ledgerstone.containment import Contain, uncontained
-from ledgerstone.drawing.casting import rail_of
 from ledgerstone.drawing.mirrored import mirrored
+from ledgerstone.drawing.steel_layer import rail_of
 from ledgerstone.message import Value
 from ledgerstone.mix import BatchPlan, Mix, batch_plan, mixes_of, sealer_l
 from ledgerstone.mould import MouldPlan, mould_plan

@@ -126,14 +126,10 @@ def _finish(job: Job) -> Iterator[SheetBlock]:
     """Set each slab's finish; a single one's with its lifts, its stock and what it uses."""
     if job.is_alone:
         yield from side_by_side(
-            [
-                heading(Message("job-finish")),
-                finish_ticks(job, 0),
-                *_boards(job),
-                *stock_blocks(job),
-            ],
-            [heading(Message("job-lifts")), lift_facts(job, 0), *_uses(job), *formers(job)],
+            [heading(Message("job-finish")), finish_ticks(job, 0), *_boards(job), *formers(job)],
+            [heading(Message("job-lifts")), lift_facts(job, 0), *_uses(job)],
         )
+        yield from stock_blocks(job)
         return
     for i, name in enumerate(job.names):
         yield heading(Message("job-finish-of", name=shortened(name, NAME)))

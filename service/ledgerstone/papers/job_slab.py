@@ -8,10 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ledgerstone.drawing.casting import DrawnBar, Layer, MouldSection, draw_section, draw_steel
+from ledgerstone.drawing.casting import MouldSection, draw_section
+from ledgerstone.drawing.steel_layer import DrawnBars, DrawnMesh, Layer, draw_steel
 from ledgerstone.message import Gauge, Listed, Message, Ruled, Value
 from ledgerstone.outline import XY
 from ledgerstone.papers.job import Job
+from ledgerstone.papers.job_bars import bars_table
 from ledgerstone.papers.job_batches import pour_blocks
 from ledgerstone.papers.job_blocks import (
     NAME,
@@ -25,7 +27,6 @@ from ledgerstone.papers.job_blocks import (
     says,
     shortened,
     side_by_side,
-    table,
 )
 from ledgerstone.papers.job_lifts import lift_facts
 from ledgerstone.papers.job_mould import PLAN_WIDE_MM, knockouts, mould_facts, mould_plan
@@ -34,12 +35,13 @@ from ledgerstone.papers.sheet import Content
 from ledgerstone.strength.grips import best_grips_mm
 
 BESIDE_MM = 55  # beside the plan
-STEEL_TALLEST = 95.0  # units that a slab is drawn high with its steel, 600 across
+MAX_ACROSS = 10  # rows of bars that are listed across the page, each on a line
+STEEL_TALLEST = 115.0  # units that a slab is drawn high with its steel, 600 across
 
 
 def slab_page(job: Job, i: int) -> Content:
     """Write the sheet of one slab: with its pour where it is the only one, else with its lifts."""
-    bars = _bars(job, i)
+    bars = bars_table(job, i)
     return page(
         _title(job, i),
         flag(Message("job-mirrored")),
@@ -49,7 +51,7 @@ def slab_page(job: Job, i: int) -> Content:
             (PLAN_WIDE_MM, BESIDE_MM),
         ),
         *_knockouts(job, i),
-        *([_later("steel", bars)] if is_long(bars) else in_two(bars)),
+        *_listed(bars),
         says(Listed((*_legend(job, i), *job.steel[i].notes), joined="sentences")),
         *(
             pour_blocks(job)
@@ -72,7 +74,7 @@ def list_pages(job: Job) -> Iterator[Content]:
     """Write the lists that are too long for their slab's sheet, all slabs' together."""
     blocks: list[SheetBlock] = []
     for i, name in enumerate(job.names):
-        for kind, long in (("knockouts", knockouts(job, i)), ("steel", _bars(job, i))):
+        for kind, long in (("knockouts", knockouts(job, i)), ("steel", bars_table(job, i))):
             if is_long(long):
                 named = Message("job-list-of", list=kind, name=shortened(name, NAME))
                 blocks += [heading(named), long]
@@ -87,6 +89,16 @@ def _knockouts(job: Job, i: int) -> Iterator[SheetBlock]:
     elif listed:
         yield heading(Message("job-knockouts"))
         yield listed
+
+
+def _listed(bars: SheetBlock) -> Iterator[SheetBlock]:
+    """List bars and mesh across the page while they are few, then in two columns, then apart."""
+    if is_long(bars):
+        yield _later("steel", bars)
+    elif len(bars["rows"]) > MAX_ACROSS:
+        yield from in_two(bars)
+    else:
+        yield bars
 
 
 def _later(kind: str, listed: SheetBlock) -> SheetBlock:
@@ -109,8 +121,15 @@ def _steel_drawing(job: Job, i: int) -> SheetBlock:
     meshes = zip(steel.mesh, steel.mesh_at_mm, strict=True)
     grips, along_y = best_grips_mm(shape.outline)
     layer = Layer(
-        tuple(DrawnBar(b.mark, turned(b.start_mm), turned(b.end_mm)) for b in steel.bars),
-        tuple((over - x - m.length_mm, y, over - x, y + m.width_mm) for m, (x, y) in meshes),
+        tuple(
+            DrawnBars(row.mark, tuple((turned(b.start_mm), turned(b.end_mm)) for b in run))
+            for row in steel.rows
+            for run in row.runs
+        ),
+        tuple(
+            DrawnMesh(m.mark, (over - x - m.length_mm, y, over - x, y + m.width_mm))
+            for m, (x, y) in meshes
+        ),
         grips,
         along_y,
         job.rail_in(i, shape),
@@ -173,32 +192,3 @@ def _legend(job: Job, i: int) -> Iterator[Value]:
     if plan.mesh:
         mesh = mesh_named(rack.mesh_wire_mm, rack.mesh_pitch_mm)
         yield Message("job-legend-mesh", mesh=mesh)
-
-
-def _bars(job: Job, i: int) -> SheetBlock:
-    """List every bar and piece of mesh: its mark, its cut length, and where it lies."""
-    steel = job.steel[i]
-    over = sum(job.quote.shapes[i].outline.bounds[::2])
-    rows: list[list[Value]] = []
-    for bar in steel.bars:
-        left = _stretch(over - bar.start_mm[0], over - bar.end_mm[0])
-        front = _stretch(bar.start_mm[1], bar.end_mm[1])
-        rows.append([bar.mark, Ruled(bar.length_mm), left, front, ""])
-    for piece, (x, y) in zip(steel.mesh, steel.mesh_at_mm, strict=True):
-        cut = Message("job-two", one=Ruled(piece.length_mm), other=Ruled(piece.width_mm))
-        left = Ruled(over - x - piece.length_mm)
-        rows.append([piece.mark, cut, left, Ruled(y), ""])
-    columns = (
-        Message("job-mark"),
-        Message("job-cut-mm"),
-        Message("job-from-left"),
-        Message("job-from-front"),
-        Message("job-cut"),
-    )
-    return table(columns, rows, (11, 31, 27, 25, 8))
-
-
-def _stretch(one_mm: float, other_mm: float) -> Value:
-    """Describe a stretch, or a place where it has no length."""
-    first, last = Ruled(min(one_mm, other_mm)), Ruled(max(one_mm, other_mm))
-    return first if first == last else Message("job-stretch", first=first, last=last)

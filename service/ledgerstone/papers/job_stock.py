@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections import Counter
+from collections.abc import Iterator, Sequence
 
 from ledgerstone.drawing.saying import side_word
 from ledgerstone.message import (
@@ -16,6 +17,7 @@ from ledgerstone.message import (
     Value,
 )
 from ledgerstone.mould import Former
+from ledgerstone.mould.nesting import CutLength, Stock
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import (
     SheetBlock,
@@ -111,12 +113,27 @@ def stock_blocks(job: Job) -> Iterator[SheetBlock]:
 
 
 def _bars(job: Job) -> Iterator[Value]:
+    """List the lengths of bar to cut from, those that are cut alike as one line."""
     for stock in job.cut[0].stocks:
         bar = Gauge(stock.diameter_mm)
-        for n, one in enumerate(stock.lengths, start=1):
-            cuts = tuple(_cut_named(c.mark, c.length_mm) for c in one.cuts)
-            named = Message("job-bar-number", bar=bar, number=n)
-            yield _cut_from(named, cuts, one.waste_mm)
+        first = 1
+        for alike in _alike(stock.lengths):
+            last = first + len(alike) - 1
+            named = Message("job-bar-number", bar=bar, number=first)
+            if last > first:
+                named = Message("job-bar-numbers", bar=bar, first=first, last=last)
+            cuts = Counter((cut.mark, cut.length_mm) for cut in alike[0].cuts)
+            pieces = (_cut_named(*cut, count) for cut, count in cuts.items())
+            yield _cut_from(named, tuple(pieces), alike[0].waste_mm)
+            first = last + 1
+
+
+def _alike(lengths: Sequence[Stock]) -> list[tuple[Stock, ...]]:
+    """Lengths by what is cut from them, in the order in which each is first cut."""
+    rows: dict[tuple[CutLength, ...], list[Stock]] = {}
+    for one in lengths:
+        rows.setdefault(one.cuts, []).append(one)
+    return [tuple(row) for row in rows.values()]
 
 
 def _mesh(job: Job) -> Iterator[Value]:
@@ -150,8 +167,11 @@ def _cut_from(named: Message, cuts: tuple[Message, ...], waste_mm: float) -> Mes
     return Message("job-cut-from", stock=named, cuts=listed, left=Ruled(waste_mm))
 
 
-def _cut_named(mark: str, length_mm: float) -> Message:
-    return Message("job-cut-piece", mark=mark, length=Ruled(length_mm))
+def _cut_named(mark: str, length_mm: float, count: int) -> Message:
+    length = Ruled(length_mm)
+    if count == 1:
+        return Message("job-cut-piece", mark=mark, length=length)
+    return Message("job-cut-pieces", count=count, mark=mark, length=length)
 
 
 # --- what is used ---------------------------------------------------------------------------

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from ledgerstone.containment import Contain
 from ledgerstone.drawing import MISSING
-from ledgerstone.drawing.casting import Layer, draw_steel, rail_of
+from ledgerstone.drawing.steel_layer import Layer, draw_steel, rail_of
 from ledgerstone.message import Message, Ruled, Value
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape

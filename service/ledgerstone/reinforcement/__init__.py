@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from shapely.geometry.base import BaseGeometry
 
@@ -20,6 +21,7 @@ from ledgerstone.reinforcement._bars import BarStock, PlacedBar, without_doubles
 from ledgerstone.reinforcement._corners import corner_bars
 from ledgerstone.reinforcement._mesh import mesh_of
 from ledgerstone.reinforcement._notes import notes
+from ledgerstone.reinforcement._schedule import BarRow, even_runs, rows_of, scheduled
 from ledgerstone.reinforcement._strips import strip_bars
 from ledgerstone.shape import Shape
 from ledgerstone.steel import Bar, MeshPiece
@@ -27,7 +29,16 @@ from ledgerstone.steel_rules import Cover, cover_of
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.workshop.records import Workshop
 
-__all__ = ["AfterCrack", "CrackCheck", "PlacedBar", "SteelPlan", "advise", "after_a_crack"]
+__all__ = [
+    "AfterCrack",
+    "BarRow",
+    "CrackCheck",
+    "PlacedBar",
+    "SteelPlan",
+    "advise",
+    "after_a_crack",
+    "even_runs",
+]
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,7 +48,7 @@ class SteelPlan:
     Attributes
     ----------
     bars
-        Where each lies.
+        Where each lies; those cut alike have one mark.
     mesh
         Rectangles of mesh over the whole slab, openings to be cut out, of an L two that lap;
         ``mesh_at_mm`` are their lower left corners.
@@ -59,9 +70,15 @@ class SteelPlan:
     after: AfterCrack | None
     notes: tuple[Message, ...]
 
+    @property
+    def rows(self) -> tuple[BarRow, ...]:
+        """The bars, equal ones side by side as one row."""
+        return rows_of(self.bars)
+
     def cut(self) -> tuple[Bar, ...]:
-        """The bars to cut, one mark each."""
-        return tuple(Bar(bar.mark, bar.diameter_mm, bar.length_mm) for bar in self.bars)
+        """The bars to cut, mark by mark."""
+        counts = Counter((bar.mark, bar.diameter_mm, bar.length_mm) for bar in self.bars)
+        return tuple(Bar(*bar, count) for bar, count in counts.items())
 
     @property
     def kg(self) -> float:
@@ -78,7 +95,7 @@ def advise(
 ) -> SteelPlan:
     """State where bars and mesh belong in a slab that can be made, given what holds it cracked."""
     single = without_doubles(_every_bar(shape, strength, workshop, after))
-    bars = tuple(replace(bar, mark=f"B{n}") for n, bar in enumerate(single, start=1))
+    bars = scheduled(single)
     mesh, places = mesh_of(slab, shape, workshop, workshop.steel.cover_mm)
     cover = cover_of(slab, workshop.steel, crossing=after is not None and after.crossing)
     says = tuple(notes(slab, cover, bars, after, workshop))

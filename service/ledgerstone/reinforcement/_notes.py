@@ -83,7 +83,7 @@ def _plain_note(plain: Sequence[tuple[str, CrackCheck]]) -> Message:
 
 
 def _anchorage_notes(bars: Sequence[PlacedBar]) -> Iterator[Message]:
-    short = [bar for bar in bars if bar.anchored < 1.0]
+    short = {bar.mark: bar for bar in bars if bar.anchored < 1.0}.values()
     if short:
         short_bars = tuple(
             Message(

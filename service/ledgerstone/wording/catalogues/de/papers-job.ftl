@@ -138,6 +138,7 @@ job-legend-mesh = M: { $mesh }.
 job-from-left = Von links, { job-unit }
 job-from-front = Von vorn, { job-unit }
 job-mark = Pos.
+job-how-many = Anz.
 job-cut-mm = Länge, { job-unit }
 job-cut = OK
 job-mesh = { $lengths ->
@@ -145,6 +146,7 @@ job-mesh = { $lengths ->
    *[mm] Matte { $wire } alle { $pitch }
 }
 job-stretch = { $first } bis { $last }
+job-places = { $first } bis { $last } alle { $step }
 job-lifts = Heben
 job-wet = Gegossen, nass
 job-turned = Gewendet
@@ -309,8 +311,10 @@ job-stock-mesh = Matten { $mesh }.
 job-stock-kg = Stäbe { $bars } von { $bought } gekauften; Matten { $mesh }.
 job-cut-from = { START($stock) }: { $cuts }; Rest { $left } { job-unit }
 job-bar-number = Stab { $bar } { job-unit } { $number }
+job-bar-numbers = Stäbe { $bar } { job-unit } { $first } bis { $last }, je
 job-strip-flexible = Biegestreifen
 job-cut-piece = { $mark } { $length }
+job-cut-pieces = { $count } × { $mark } { $length }
 job-mesh-piece = { START($mesh) }: { $mark }, { $count } × { $length } × { $width }
 job-uses = Was der Auftrag braucht
 job-thing = Was

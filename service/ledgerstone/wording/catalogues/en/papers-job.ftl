@@ -138,6 +138,7 @@ job-legend-mesh = M: { $mesh }.
 job-from-left = From left, { job-unit }
 job-from-front = From front, { job-unit }
 job-mark = Mark
+job-how-many = No.
 job-cut-mm = Cut, { job-unit }
 job-cut = Cut
 job-mesh = { $lengths ->
@@ -145,6 +146,7 @@ job-mesh = { $lengths ->
    *[mm] mesh { $wire } at { $pitch }
 }
 job-stretch = { $first } to { $last }
+job-places = { $first } to { $last } every { $step }
 job-lifts = Lifts
 job-wet = Poured, wet
 job-turned = Turned
@@ -309,8 +311,10 @@ job-stock-mesh = Mesh { $mesh }.
 job-stock-kg = Bars { $bars }, of { $bought } bought; mesh { $mesh }.
 job-cut-from = { START($stock) }: { $cuts }; { $left } { job-unit } left
 job-bar-number = { $bar } { job-unit } bar { $number }
+job-bar-numbers = { $bar } { job-unit } bars { $first } to { $last }, each
 job-strip-flexible = flexible strip
 job-cut-piece = { $mark } { $length }
+job-cut-pieces = { $count } × { $mark } { $length }
 job-mesh-piece = { START($mesh) }: { $mark }, { $count } × { $length } × { $width }
 job-uses = What the order uses
 job-thing = Thing
