@@ -10,7 +10,9 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import pytest
-from hypothesis import settings
+from hypothesis import HealthCheck, settings
+from hypothesis.internal import constants_ast
+from hypothesis.internal.conjecture import providers
 
 from ledgerstone.contract.example_orders import BENCH
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
@@ -20,9 +22,11 @@ if TYPE_CHECKING:
     from flask.testing import FlaskClient
     from playwright.sync_api import Browser
 
-# The same cases on every machine and in every run; --long looks for new ones.
-settings.register_profile("every-run", deadline=None, derandomize=True)
-settings.register_profile("long", deadline=None, max_examples=2000)
+# The same cases on every machine and in every run; --long looks for new ones. No machine is too
+# slow to draw them.
+UNTIMED: dict[str, Any] = {"deadline": None, "suppress_health_check": [HealthCheck.too_slow]}
+settings.register_profile("every-run", **UNTIMED, derandomize=True)
+settings.register_profile("long", **UNTIMED, max_examples=2000)
 settings.load_profile("every-run")
 
 MAKER_KEY = "a maker's key for the tests"
@@ -44,6 +48,21 @@ def pytest_addoption(parser: pytest.Parser) -> None:
     parser.addoption(
         "--pictures", type=Path, help="a folder for pictures of the desk, at each step"
     )
+
+
+def pytest_sessionstart() -> None:
+    """Let the cases of a law depend on the law alone, but in a long search."""
+    if settings.get_current_profile_name() == "every-run":
+        draw_without_our_constants(pytest.MonkeyPatch())
+
+
+def draw_without_our_constants(patch: pytest.MonkeyPatch) -> None:
+    """Draw no constants that hypothesis finds in our own modules.
+
+    They are those of the modules that are imported: a file alone would draw other cases than the
+    same file in the whole suite, and a change anywhere in the code would draw others everywhere.
+    """
+    patch.setattr(providers, "_get_local_constants", constants_ast.Constants)
 
 
 def pytest_ignore_collect(collection_path: Path, config: pytest.Config) -> bool | None:

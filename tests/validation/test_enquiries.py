@@ -1,7 +1,8 @@
 """Enquiries with truths: what is taken, what is never invented, who asks; the table is printed.
 
-Source: the set of messages beside this checkout, each with what a careful maker would take from
-it, and the rules of scoring that its README gives.
+Source: invented messages, each with what a careful maker would take from it: those of
+``tests/data/enquiries.jsonl``, and where a larger set lies at ``shared/enquiries`` beside this
+checkout, those too, by the rules of scoring that its README gives.
 """
 
 import time
