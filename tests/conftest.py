@@ -2,6 +2,7 @@
 
 import copy
 import gc
+import os
 import shutil
 from collections.abc import Iterator
 from datetime import date
@@ -48,6 +49,13 @@ def pytest_addoption(parser: pytest.Parser) -> None:
     parser.addoption(
         "--pictures", type=Path, help="a folder for pictures of the desk, at each step"
     )
+
+
+def pytest_configure() -> None:
+    """Ask servers of our own on this machine, whatever proxy it has for others."""
+    for name in ("no_proxy", "NO_PROXY"):
+        known = os.environ.get(name, "")
+        os.environ[name] = ",".join(filter(None, (known, "localhost", "127.0.0.1")))
 
 
 def pytest_sessionstart() -> None:

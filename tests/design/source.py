@@ -2,6 +2,8 @@
 
 import ast
 import subprocess
+from collections.abc import Iterator
+from fnmatch import fnmatch
 from functools import cache
 from pathlib import Path
 
@@ -13,15 +15,34 @@ PACKAGE = ROOT / "service" / "ledgerstone"
 @cache
 def project_files() -> tuple[Path, ...]:
     """Every file that is in the tree or would be added to it, from the top."""
-    listed = subprocess.run(
-        ["git", "ls-files", "-z", "--cached", "--others", "--exclude-standard"],
-        cwd=ROOT,
-        capture_output=True,
-        text=True,
-        check=True,
-    ).stdout
-    names = (Path(name) for name in sorted(set(listed.split("\0"))) if name)
+    names = (Path(name) for name in sorted(set(_listed())) if name)
     return tuple(name for name in names if (ROOT / name).is_file())
+
+
+def _listed() -> list[str]:
+    """What git lists, whoever owns the checkout; where it is none, all that is not made here."""
+    asked = ["git", "-c", "safe.directory=*", "ls-files", "-z"]
+    try:
+        done = subprocess.run(
+            [*asked, "--cached", "--others", "--exclude-standard"],
+            cwd=ROOT,
+            capture_output=True,
+            text=True,
+            check=True,
+        )
+    except (FileNotFoundError, subprocess.CalledProcessError):
+        return [str(file.relative_to(ROOT)) for file in _walked(ROOT)]
+    return done.stdout.split("\0")
+
+
+def _walked(folder: Path) -> Iterator[Path]:
+    """Files below a folder, but what the lines of .gitignore name."""
+    ignored = (ROOT / ".gitignore").read_text(encoding="utf-8").split()
+    for part in folder.iterdir():
+        names = (part.name, str(part.relative_to(ROOT)))
+        lines = [line.rstrip("/") for line in ignored if f"!{names[1]}" not in ignored]
+        if not any(fnmatch(name, line) for name in names for line in (".git", *lines)):
+            yield from _walked(part) if part.is_dir() else (part,)
 
 
 def texts() -> dict[Path, str]:

@@ -2,7 +2,7 @@
 
 import json
 import re
-import subprocess
+from fnmatch import fnmatch
 from importlib.resources import files
 from typing import Any
 
@@ -95,8 +95,9 @@ def test_every_file_that_is_mounted_is_there() -> None:
 @pytest.mark.parametrize("name", ["docker/.env", "docker/shop/workshop.toml", "docker/shop/a.ics"])
 def test_what_is_the_makers_own_is_ignored_by_git(name: str) -> None:
     """Keys and the workshop's files are not put under version control by accident."""
-    done = subprocess.run(["git", "check-ignore", "-q", name], cwd=ROOT, check=False)
-    assert done.returncode == 0
+    lines = (ROOT / ".gitignore").read_text(encoding="utf-8").split()
+    assert any(fnmatch(name, line) for line in lines)
+    assert f"!{name}" not in lines
 
 
 def _megabytes(text: str) -> float:

@@ -22,6 +22,10 @@ TOP = {
     "openapi",
     "docker",
 }
+# Folders of any system, and of the images that are written of here: they name no machine.
+ANY_SYSTEM = {"/", gettempdir(), "/tmp", "/app", "/shop"} | {  # noqa: S108 - its name alone
+    f"/{name}" for name in ("srv", "opt", "usr", "usr/src", "usr/local", "var", "mnt", "run", "etc")
+}
 NO_ADDRESSES = (".lock", "requirements.in", "requirements-dev.in", "package-lock.json", ".npmrc")
 MAX_FILE_LINES = 300
 MAX_FUNCTION_LINES = 50
@@ -97,18 +101,49 @@ def test_the_tests_lock_holds_all_of_the_services_lock() -> None:
     assert service.items() <= _packages_pinned("requirements-dev.lock").items()
 
 
+def _names_a_host(hosts: set[str]) -> re.Pattern[str]:
+    """A host by its whole name; one of a single word, which may be any word, as an address."""
+    named = "|".join(
+        re.escape(host) if "." in host else rf"//(?:[^/@\s]*@)?{re.escape(host)}"
+        for host in sorted(hosts)
+    )
+    return re.compile(rf"(?<![\w.-])(?:{named})(?![\w-])")
+
+
 def test_no_registry_is_named() -> None:
     """No file names a host that this machine's package clients install from."""
     hosts = _registry_hosts()
     assert hosts
-    assert _where(re.compile("|".join(map(re.escape, sorted(hosts))))) == []
+    assert _where(_names_a_host(hosts)) == []
+
+
+def test_a_host_of_one_word_is_no_other_word() -> None:
+    """A machine that installs from "mirror" finds it in an address, and in no word."""
+    pattern = _names_a_host({"mirror", "packages.example.org"})
+    for text in ("https://mirror:8080/simple", "see packages.example.org", "//me@mirror/"):
+        assert pattern.search(text), text
+    for text in ("a mirror law", "//mirrored.example", "my-packages.example.org"):
+        assert not pattern.search(text), text
+
+
+def _of_a_machine(folders: set[Path]) -> re.Pattern[str]:
+    """A path of a machine: below these folders, where they are not any system's or image's own."""
+    own = {f"{folder}/" for folder in folders if str(folder) not in ANY_SYSTEM}
+    places = "|".join([*map(re.escape, sorted(own)), r"/(?:home|Users)/\w"])
+    return re.compile(rf"(?<![\w./-])(?:{places})")
 
 
 def test_no_machine_is_named() -> None:
     """No file holds a path of the machine it was written on."""
-    folders = {f"{ROOT.parent}/", f"{Path.home()}/"} - {"//", f"{gettempdir()}/"}
-    places = "|".join(map(re.escape, sorted(folders)))
-    assert _where(re.compile(rf"(?<![\w./-])(?:{places}|/(?:home|Users)/\w)")) == []
+    assert _where(_of_a_machine({ROOT.parent, Path.home()})) == []
+
+
+def test_a_system_s_own_folders_name_no_machine() -> None:
+    """A checkout in /srv, or a home that is /, makes no fault of a path in the container."""
+    pattern = _of_a_machine({Path("/"), Path("/srv"), Path("/builds/maker")})
+    assert not pattern.search("root /srv/page; /etc/nginx")
+    assert pattern.search("seen at /builds/maker/ledgerstone")
+    assert pattern.search("/".join(("", "home", "anna", "ledgerstone")))
 
 
 def test_no_module_is_long() -> None:
