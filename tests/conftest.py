@@ -17,6 +17,7 @@ from hypothesis.internal.conjecture import providers
 
 from ledgerstone.contract.example_orders import BENCH
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
+from support.day import TODAY
 
 if TYPE_CHECKING:
     from flask import Flask
@@ -106,7 +107,7 @@ def workshop() -> Workshop:
 @pytest.fixture(scope="session")
 def today() -> date:
     """A working Wednesday, four months before the example order is needed."""
-    return date(2026, 11, 25)
+    return TODAY
 
 
 @pytest.fixture

@@ -1,6 +1,5 @@
 """The service behind a client that all of one file's tests share, and its document."""
 
-import socket
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
@@ -16,6 +15,7 @@ from api.schemas import Schemas
 from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from ledgerstone.workshop import DEMONSTRATION
+from support import ports
 from support.offered import service
 from support.postbox import Postbox, mailing_profile
 
@@ -53,10 +53,7 @@ def framed_app(tmp_path: Path, today: date) -> Flask:
 @pytest.fixture
 def free_port() -> int:
     """A port that nothing listens on."""
-    with socket.socket() as probe:
-        probe.bind(("127.0.0.1", 0))
-        port: int = probe.getsockname()[1]
-        return port
+    return ports.free_port()
 
 
 @pytest.fixture

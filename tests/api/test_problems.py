@@ -20,6 +20,7 @@ from ledgerstone.codec.problem_kinds import KINDS, PLAIN, ProblemKind
 from ledgerstone.codec.strict_json import LARGEST_BYTES
 from ledgerstone.wording import english
 from support.asking import JSON, NEVER_SAID, PROBLEM, body_of, changed, sentences
+from support.ports import free_port
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient
@@ -218,9 +219,7 @@ def test_each_request_has_its_own_id(client: "FlaskClient") -> None:
 @pytest.fixture(scope="module")
 def port() -> Iterator[int]:
     """A port of 127.0.0.1 where the service runs under gunicorn, as it is shipped."""
-    with socket.socket() as free:
-        free.bind(("127.0.0.1", 0))
-        number = int(free.getsockname()[1])
+    number = free_port()
     command = [sys.executable, "-m", "gunicorn", "-c", "docker/gunicorn.conf.py",
                "-b", f"127.0.0.1:{number}", "-w", "1"]  # fmt: skip
     with subprocess.Popen(command, cwd=ROOT, stdout=subprocess.DEVNULL) as server:

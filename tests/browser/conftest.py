@@ -20,6 +20,8 @@ from playwright.sync_api import Browser, BrowserContext, Page, ViewportSize, exp
 from ledgerstone.workshop import DEMONSTRATION
 from support.page_texts import desk_text
 from support.page_waits import PATIENCE_MS, settled
+from support.ports import free_port
+from support.serving import DATED
 
 MAKER_KEY = "the maker's key of the browser tests"
 ROOT = Path(__file__).resolve().parents[2]
@@ -67,6 +69,7 @@ class Served:
                 *(sys.executable, "-m", "gunicorn"),
                 *("--config", str(ROOT / "docker/gunicorn.conf.py")),
                 *("--chdir", str(ROOT / "service"), "--bind", f"127.0.0.1:{self.port}"),
+                *DATED,
             ],
             env={**os.environ, **told, **self.also},
         )
@@ -87,13 +90,6 @@ class Served:
         with socket.socket() as caller:
             caller.settimeout(0.2)
             return caller.connect_ex(("127.0.0.1", self.port)) == 0
-
-
-def free_port() -> int:
-    """Ask the machine for a port that nothing listens on."""
-    with socket.socket() as listener:
-        listener.bind(("127.0.0.1", 0))
-        return int(listener.getsockname()[1])
 
 
 @pytest.fixture(scope="session")

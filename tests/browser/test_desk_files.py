@@ -6,15 +6,15 @@ import json
 import re
 import tempfile
 from collections.abc import Iterator
-from datetime import date, datetime, timedelta
+from datetime import date, timedelta
 from pathlib import Path
 from typing import Any
-from zoneinfo import ZoneInfo
 
 import pytest
 from playwright.sync_api import Browser, Download, Page, expect
 
 from browser.conftest import DESK, Look, Maker, Served, at_desk
+from support.day import TODAY
 from support.desk_messages import POTTING
 from support.imap_server import PASSWORD, ImapServer, imap_server
 from support.mailboxes import drafts, profile_for
@@ -161,11 +161,10 @@ def test_fifty_offers_go_out_and_in_as_a_file_and_what_waits_stands_first(
     """A yes without its deposit, a week without an answer, a last day near: each says so."""
     page = maker.page
     page.get_by_role("link", name="Offers").click()
-    today = datetime.now(ZoneInfo("Europe/London")).date()
     field = page.locator("#offers-file")
     field.set_input_files({"name": "x.json", "mimeType": "application/json", "buffer": b"{"})
     expect(page.locator("#status")).to_contain_text("holds no offers")
-    buffer = json.dumps(offers(today)).encode()
+    buffer = json.dumps(offers(TODAY)).encode()
     field.set_input_files({"name": "o.json", "mimeType": "application/json", "buffer": buffer})
     rows = page.locator("#view-offers li.entry")
     expect(rows).to_have_count(50)
@@ -175,7 +174,7 @@ def test_fifty_offers_go_out_and_in_as_a_file_and_what_waits_stands_first(
     assert rows.locator("strong").all_inner_texts()[:3] == [f"ABCD-{1000 + i}" for i in range(3)]
     expect(page.locator("#waiting")).to_have_text("3")
     saved = json.loads(taken(page, desk_text("offers.export")).path().read_text(encoding="utf-8"))
-    assert saved == offers(today)[:50]
+    assert saved == offers(TODAY)[:50]
     page.locator("#patience").fill("10")
     page.locator("#patience").blur()
     expect(page.locator("#waiting")).to_have_text("2")

@@ -1,8 +1,7 @@
 """The desk's terms, its kept offers, a service that fails, and two tabs."""
 
 import re
-from datetime import datetime, timedelta
-from zoneinfo import ZoneInfo
+from datetime import timedelta
 
 import pytest
 from playwright.sync_api import Route, expect
@@ -10,6 +9,7 @@ from playwright.sync_api import Route, expect
 from browser.conftest import MAKER_KEY, Look, Maker, enter
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.wording import day_text
+from support.day import TODAY
 from support.desk_messages import MESSAGES, POTTING
 from support.page_texts import desk_text, page_text
 
@@ -30,7 +30,7 @@ def test_the_makers_terms_are_in_the_letter_and_in_no_token(maker: Maker) -> Non
     page.get_by_label(desk_text("hand.margin_percent")).fill("35")
     page.get_by_label(desk_text("hand.deposit_round_to")).fill("10")
     page.get_by_label(desk_text("hand.note")).fill("As agreed at the fair.")
-    last = datetime.now(ZoneInfo("Europe/London")).date() + timedelta(days=11)
+    last = TODAY + timedelta(days=11)
     page.get_by_label(desk_text("hand.valid_until")).fill(last.isoformat())
     page.get_by_label("It is", exact=True).select_option("quotation")
     expect(page.locator("#margin")).to_contain_text("35%")

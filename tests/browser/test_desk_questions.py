@@ -1,13 +1,13 @@
 """The desk and what a customer's message left open: the day, the questions, what is answered."""
 
-from datetime import datetime, timedelta
-from zoneinfo import ZoneInfo
+from datetime import timedelta
 
 import pytest
 from playwright.sync_api import expect
 
 from browser.conftest import Look, Maker
 from ledgerstone.wording import Message, english, speech_in
+from support.day import TODAY
 from support.page_texts import desk_text
 
 pytestmark = pytest.mark.browser
@@ -35,7 +35,7 @@ def test_the_day_a_customer_asked_for_stays_in_the_letter(maker: Maker) -> None:
     A letter that was copied and has changed since is said to be copied again.
     """
     page = maker.page
-    wished = datetime.now(ZoneInfo("Europe/London")).date() + timedelta(days=9)
+    wished = TODAY + timedelta(days=9)
     maker.paste(NO_YEAR.format(day=f"{wished.day} {wished:%B}"))
     page.locator("#marked .phrase").first.wait_for()
     maker.settle()
@@ -95,7 +95,7 @@ def test_a_yes_with_an_open_question_says_so_until_it_is_answered(
     The deposit is asked for from the list, and the list says once it is here.
     """
     page = maker.page
-    day = datetime.now(ZoneInfo("Europe/London")).date() + timedelta(days=60)
+    day = TODAY + timedelta(days=60)
     maker.replied(NO_YEAR.format(day=f"{day.day} {day:%B}"))
     asks = speech_in("en").say(Message("enquiry-ask-day", said=f"{day.day} {day:%B}"))
     page.get_by_role("link", name="Offers").click()

@@ -10,8 +10,9 @@ from typing import ClassVar
 import pytest
 from playwright.sync_api import Browser, Frame, Page, expect
 
-from browser.conftest import Look, Served, free_port
+from browser.conftest import Look, Served
 from support.page_waits import settled
+from support.ports import free_port
 
 pytestmark = pytest.mark.browser
 ROOT = Path(__file__).resolve().parents[2]

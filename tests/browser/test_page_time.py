@@ -7,9 +7,10 @@ from collections.abc import Iterator
 import pytest
 from playwright.sync_api import Browser, Page, Response, expect
 
-from browser.conftest import Served, Settle, free_port
+from browser.conftest import Served, Settle
 from browser.gestures import middle, px_per_mm
 from support.page_texts import page_text
+from support.ports import free_port
 
 pytestmark = pytest.mark.browser
 BAR_MS = 400

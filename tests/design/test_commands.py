@@ -13,6 +13,7 @@ from urllib.request import urlopen
 import pytest
 
 from design.source import ROOT
+from support.ports import free_port
 
 SERVE = ROOT / "service" / "serve"
 
@@ -24,18 +25,10 @@ def _said(*command: object, path: str | None = None) -> tuple[int, str]:
         capture_output=True,
         text=True,
         check=False,
-        timeout=60,
+        timeout=300,
         env={**os.environ, **({"PATH": path} if path else {})},
     )
     return done.returncode, done.stdout + done.stderr
-
-
-@pytest.fixture
-def free_port() -> int:
-    """A port that nothing listens on."""
-    with socket.socket() as listener:
-        listener.bind(("127.0.0.1", 0))
-        return int(listener.getsockname()[1])
 
 
 @pytest.fixture
@@ -143,10 +136,11 @@ def test_a_workshop_file_with_faults_is_reported(tmp_path: Path) -> None:
     assert "Traceback" not in said
 
 
-def test_the_service_starts_and_stops(free_port: int) -> None:
+def test_the_service_starts_and_stops() -> None:
     """One command serves the demonstration workshop; Ctrl-C ends it with status 0."""
+    port = free_port()
     served = subprocess.Popen(
-        [SERVE, "--port", str(free_port)], stdout=subprocess.PIPE, text=True, encoding="utf-8"
+        [SERVE, "--port", str(port)], stdout=subprocess.PIPE, text=True, encoding="utf-8"
     )
     try:
         assert served.stdout
@@ -155,12 +149,12 @@ def test_the_service_starts_and_stops(free_port: int) -> None:
             said.append(line)
             if line.startswith("Ready "):
                 break
-        assert said[-1] == f"Ready at http://127.0.0.1:{free_port}/\n"
+        assert said[-1] == f"Ready at http://127.0.0.1:{port}/\n"
         assert any(line.startswith("Maker's key for this run: ") for line in said)
-        with urlopen(f"http://127.0.0.1:{free_port}/v1/health/ready", timeout=10) as answer:
+        with urlopen(f"http://127.0.0.1:{port}/v1/health/ready", timeout=60) as answer:
             assert answer.status == 200
         served.send_signal(signal.SIGINT)
-        assert served.wait(timeout=15) == 0
+        assert served.wait(timeout=60) == 0
     finally:
         served.kill()
         served.communicate()

@@ -143,7 +143,7 @@ def test_a_system_s_own_folders_name_no_machine() -> None:
     pattern = _of_a_machine({Path("/"), Path("/srv"), Path("/builds/maker")})
     assert not pattern.search("root /srv/page; /etc/nginx")
     assert pattern.search("seen at /builds/maker/ledgerstone")
-    assert pattern.search("/".join(("", "home", "anna", "ledgerstone")))
+    assert pattern.search(f"/{'home'}/anna/ledgerstone")
 
 
 def test_no_module_is_long() -> None:

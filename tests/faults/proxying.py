@@ -21,7 +21,8 @@ from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 from typing import Any
 
-from support.serving import ORDER, ROOT, TYPE, free_port, wait_for
+from support.ports import free_port
+from support.serving import ORDER, ROOT, TYPE, wait_for
 
 CERTIFICATE = (
     "openssl req -x509 -newkey rsa:2048 -nodes -days 2 -subj /CN=localhost"

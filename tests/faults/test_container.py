@@ -9,7 +9,8 @@ from pathlib import Path
 
 import pytest
 
-from support.serving import ROOT, ask, free_port, wait_for
+from support.ports import free_port
+from support.serving import ROOT, ask, wait_for
 
 START = ROOT / "docker/start"
 HEALTH = ROOT / "docker/health.py"

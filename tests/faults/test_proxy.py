@@ -13,7 +13,8 @@ import pytest
 
 from faults.proxying import Proxied, names, proxied
 from support.hardest import crowded
-from support.serving import ORDER, ROOT, Served, free_port, served, wait_for
+from support.ports import free_port
+from support.serving import ORDER, ROOT, Served, served, wait_for
 
 pytestmark = pytest.mark.long
 

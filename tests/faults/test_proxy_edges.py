@@ -12,7 +12,8 @@ import pytest
 
 from faults.proxying import Names, Proxied, names, proxied, read_all, upstream
 from ledgerstone.codec.problem_kinds import KINDS
-from support.serving import ORDER, ROOT, free_port, served
+from support.ports import free_port
+from support.serving import ORDER, ROOT, served
 
 TOKEN = "dG9rZW4tb2YtYS1xdW90ZS1mb3ItdGhlLWxvZw"  # noqa: S105 - looked for in the log
 PROBLEM = "application/problem+json"

@@ -21,7 +21,8 @@ from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
-from support.serving import TIMEOUT_S, free_port
+from support.ports import free_port
+from support.serving import TIMEOUT_S
 
 USER = "post@tarnside.example.com"
 PASSWORD = "for-loopback-alone"  # noqa: S105 - of a server that lives for a test

@@ -11,7 +11,7 @@ from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
 from typing import Literal
 
-from support.serving import free_port
+from support.ports import free_port
 
 RelayMoment = Literal["before", "half", "after"]
 

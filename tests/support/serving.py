@@ -6,7 +6,6 @@ import http.client
 import json
 import os
 import signal
-import socket
 import subprocess
 import sys
 import threading
@@ -18,19 +17,15 @@ from pathlib import Path
 from typing import IO, Any, Self
 
 from conftest import EXAMPLE_ORDER, MAKER_KEY
+from support.ports import free_port
 
 ROOT = Path(__file__).resolve().parents[2]
 ORDER = json.dumps(EXAMPLE_ORDER).encode()
 TYPE = {"Content-Type": "application/json"}
+# As it is shipped, but on the tests' own day.
+DATED = ("--pythonpath", str(ROOT / "tests"), "support.dated_service:app")
 SIGNING_KEY = "a signing key for servers on loopback alone"
 TIMEOUT_S = 60.0  # a bound on waiting, not a measure: the machine may be busy
-
-
-def free_port() -> int:
-    """Ask the machine for a port that nothing listens on."""
-    with socket.socket() as listener:
-        listener.bind(("127.0.0.1", 0))
-        return int(listener.getsockname()[1])
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,6 +104,8 @@ def served(
     errors: IO[bytes] | int = subprocess.DEVNULL,
     app: str | None = None,
     out: IO[bytes] | int = subprocess.DEVNULL,
+    *,
+    dated: bool = True,
     **told: str,
 ) -> Iterator[Served]:
     """Serve on loopback with two workers; ``told`` are more ``LEDGERSTONE_…`` settings.
@@ -117,6 +114,8 @@ def served(
     ----------
     app
         Another app than ours, under the same server and as many workers.
+    dated
+        Whether it is the tests' own day there; else the machine's, as it is shipped.
     """
     port, host = int(told.pop("PORT", "0")) or free_port(), told.pop("HOST", "127.0.0.1")
     environment = {
@@ -129,8 +128,8 @@ def served(
     }
     shipped = ["--config", str(ROOT / "docker/gunicorn.conf.py"), "--chdir", str(ROOT / "service")]
     bare = ["--workers", "2", "--preload", "--chdir", str(ROOT / "tests"), app or ""]
-    command = [sys.executable, "-m", "gunicorn", *(bare if app else shipped)]
-    command += ["--bind", f"{host}:{port}"]
+    command = [sys.executable, "-m", "gunicorn", "--bind", f"{host}:{port}"]
+    command += bare if app else [*shipped, *(DATED if dated else ())]
     process = subprocess.Popen(command, env=environment, stdout=out, stderr=errors)
     live = "/v1/health/live"
     try:
