@@ -9,17 +9,16 @@ from typing import Final
 import numpy as np
 import shapely
 from numpy.typing import NDArray
-from shapely.geometry import Point, Polygon, box
-from shapely.geometry.base import BaseGeometry
+from shapely.geometry import LinearRing, Polygon
 
 from ledgerstone.arrays import FloatArray
 from ledgerstone.outline import XY
 from ledgerstone.workshop.records import StripRule, Workshop
 
-Shapes = NDArray[np.object_]
 _STEP_MM: Final = 5.0
 _SLACK_MM: Final = 1e-6
 _MAX_TRIED: Final = 60_000
+_LOT: Final = 256  # places that are tried together, the nearest first
 _GRAINS_WIDE: Final = 5.0
 _TAP_CLEAR_MM: Final = 10.0  # beyond the rule, behind a basin; common practice, no source
 
@@ -129,67 +128,89 @@ class _Clear:
 
 
 def _place(
-    outline: Polygon,
-    placed: Sequence[PlacedOpening],
-    wanted: UnplacedOpening,
-    clear: _Clear,
+    outline: Polygon, placed: Sequence[PlacedOpening], wanted: UnplacedOpening, clear: _Clear
 ) -> XY | None:
     wish = wish_for(outline, wanted, clear.rules)
     there = np.array([wish[0]]), np.array([wish[1]])
-    if _fits(outline, placed, wanted, clear, there).all():
+    if _first_that_fits(outline, placed, wanted, clear, there) is not None:
         return wish
     xs, ys = _grid(outline, wanted, wish, clear)
     if xs.size == 0 or xs.size > _MAX_TRIED:
         return None
-    fits = _fits(outline, placed, wanted, clear, (xs, ys))
-    if not fits.any():
-        return None
-    far = np.hypot(xs - wish[0], ys - wish[1])
-    best = int(np.argmin(np.where(fits, far, np.inf)))
-    return float(xs[best]), float(ys[best])
+    nearest = np.argsort(np.hypot(xs - wish[0], ys - wish[1]), kind="stable")
+    return _first_that_fits(outline, placed, wanted, clear, (xs[nearest], ys[nearest]))
 
 
-def _fits(
+def _first_that_fits(
     outline: Polygon,
     placed: Sequence[PlacedOpening],
     wanted: UnplacedOpening,
     clear: _Clear,
     at: tuple[FloatArray, FloatArray],
-) -> NDArray[np.bool_]:
-    """Return whether an opening can be made at each of these places, ``(n,)`` and ``(n,)``."""
+) -> XY | None:
+    """Return the first of these places, ``(n,)`` and ``(n,)``, at which an opening can be made."""
     xs, ys = at
-    keep = clear.keep_mm(wanted)
-    radius, shapes = _tried(wanted, xs, ys)
-    fits = shapely.contains_xy(outline, xs, ys)
-    fits &= shapely.distance(outline.exterior, shapes) - radius >= keep - _SLACK_MM
+    apart = _is_apart(placed, wanted, clear, xs, ys)
+    xs, ys = xs[apart], ys[apart]
+    shapely.prepare([outline, edge := outline.exterior, *clear.keep_off])
+    start, lot = 0, _LOT
+    while start < xs.size:
+        here = slice(start, start + lot)
+        fits = np.flatnonzero(_is_on(outline, edge, wanted, clear, (xs[here], ys[here])))
+        if fits.size:
+            return float(xs[start + fits[0]]), float(ys[start + fits[0]])
+        start, lot = start + lot, 2 * lot
+    return None
+
+
+def _is_apart(
+    placed: Sequence[PlacedOpening],
+    wanted: UnplacedOpening,
+    clear: _Clear,
+    xs: FloatArray,
+    ys: FloatArray,
+) -> NDArray[np.bool_]:
+    """Return whether an opening keeps apart from those that have their place, ``(n,)``."""
+    keep, (half_x, half_y, radius) = clear.keep_mm(wanted), _body(wanted)
+    apart = np.ones(xs.shape, dtype=bool)
     for other in placed:
-        apart = min(keep, clear.beside_mm(max(other.length_mm, other.width_mm), other.rim))
-        round_mm, body = _body(other)
-        fits &= shapely.distance(body, shapes) - radius - round_mm >= apart - _SLACK_MM
-    for taken in clear.keep_off:
-        fits &= shapely.distance(taken, shapes) - radius > 0.0
-    return np.asarray(fits)
+        strip = min(keep, clear.beside_mm(max(other.length_mm, other.width_mm), other.rim))
+        other_x, other_y, other_radius = _body(other)
+        beside = np.maximum(np.abs(xs - other.x_mm) - half_x - other_x, 0.0)
+        behind = np.maximum(np.abs(ys - other.y_mm) - half_y - other_y, 0.0)
+        apart &= np.hypot(beside, behind) - radius - other_radius >= strip - _SLACK_MM
+    return apart
+
+
+def _body(one: PlacedOpening | UnplacedOpening) -> tuple[float, float, float]:
+    """Half of an opening's box and no radius, mm; a round one's radius about its middle."""
+    if one.is_round:
+        return 0.0, 0.0, one.length_mm / 2
+    return one.length_mm / 2, one.width_mm / 2, 0.0
+
+
+def _is_on(
+    outline: Polygon,
+    edge: LinearRing,
+    wanted: UnplacedOpening,
+    clear: _Clear,
+    at: tuple[FloatArray, FloatArray],
+) -> NDArray[np.bool_]:
+    """Return whether an opening lies on the slab with its strip, and on no obstacle, ``(n,)``."""
+    (xs, ys), keep, (half_x, half_y, radius) = at, clear.keep_mm(wanted), _body(wanted)
+    shapes = np.asarray(shapely.points(xs, ys))
+    if not wanted.is_round:
+        shapes = np.asarray(shapely.box(xs - half_x, ys - half_y, xs + half_x, ys + half_y))
+    fits = np.asarray(shapely.contains_xy(outline, xs, ys))
+    strip = max(0.0, keep + radius - _SLACK_MM)
+    for taken, apart in (*((one, radius) for one in clear.keep_off), (edge, strip)):
+        fits[fits] = ~shapely.dwithin(taken, shapes[fits], apart)
+    return fits
 
 
 def room_for_tap_mm(rules: Sequence[StripRule], tap_mm: float) -> float:
     """Return the depth that a tap takes behind a basin: its hole and the strips about it."""
     return tap_mm + 2 * clear_mm(rules, tap_mm, "shown") + _TAP_CLEAR_MM
-
-
-def _tried(wanted: UnplacedOpening, xs: FloatArray, ys: FloatArray) -> tuple[float, Shapes]:
-    """Return the opening at every place: points and a radius where it is round, else boxes."""
-    if wanted.is_round:
-        return wanted.length_mm / 2, np.asarray(shapely.points(xs, ys))
-    half_x, half_y = wanted.length_mm / 2, wanted.width_mm / 2
-    return 0.0, np.asarray(shapely.box(xs - half_x, ys - half_y, xs + half_x, ys + half_y))
-
-
-def _body(one: PlacedOpening) -> tuple[float, BaseGeometry]:
-    """Return a placed opening: its middle and its radius where it is round, else its box."""
-    if one.is_round:
-        return one.length_mm / 2, Point(one.x_mm, one.y_mm)
-    half_x, half_y = one.length_mm / 2, one.width_mm / 2
-    return 0.0, box(one.x_mm - half_x, one.y_mm - half_y, one.x_mm + half_x, one.y_mm + half_y)
 
 
 def wish_for(outline: Polygon, wanted: UnplacedOpening, rules: Sequence[StripRule]) -> XY:

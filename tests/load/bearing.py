@@ -1,7 +1,7 @@
 """What one request costs beside a fixed piece of work, and what it holds in memory.
 
-``python -m load.bearing time|memory|papers SEED ROUNDS [few]`` prints the dearest request: of a
-customer's by the time it takes or by what it holds, or of the maker's by time. Each that is dearer
+``python -m load.bearing time|memory customers|makers|messages SEED ROUNDS [few]`` prints the
+dearest request of a group of calls, by the time it takes or by what it holds. Each that is dearer
 than all before it is reported on standard error as it is found.
 """
 
@@ -9,14 +9,13 @@ from __future__ import annotations
 
 import json
 import os
+import random
 import resource
 import sys
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Sequence
 from contextlib import suppress
-from dataclasses import asdict, dataclass, fields
-from datetime import date
-from functools import partial
+from dataclasses import asdict, dataclass
 from pathlib import Path
 from statistics import median
 from typing import Final
@@ -24,32 +23,17 @@ from typing import Final
 import numpy as np
 from scipy.linalg import cho_solve_banded, cholesky_banded
 
-from ledgerstone.application.answering import answer_order
-from ledgerstone.application.answers import write_quote, write_sent_back
-from ledgerstone.application.context import QuoteContext
-from ledgerstone.application.drawings import DRAWN, Drawings, drawing_content
-from ledgerstone.application.papers import make_paper
-from ledgerstone.application.replying import make_draft
-from ledgerstone.codec.order_in import read_order
-from ledgerstone.codec.tokens import Tokens
 from ledgerstone.contract.example_orders import BENCH
-from ledgerstone.drawing import WIDEST_PX
 from ledgerstone.errors import NotUnderstood, TooIntricate
-from ledgerstone.papers.kinds import JOB
-from ledgerstone.papers.paper import Paper, paper_page, paper_print
-from ledgerstone.papers.templates import templates_in
-from ledgerstone.quote import Quote, SentBack
-from ledgerstone.remedies import Budget
-from ledgerstone.workshop import DEMONSTRATION, load_profile
+from load.calls import CUSTOMERS, MAKERS, MESSAGES, app, prepared, size_bytes
+from support import hardest, hardest_texts
 from support.documents import Json
-from support.hardest import beginnings, climb
 
-WORKSHOP = load_profile(DEMONSTRATION)
-TEMPLATES = templates_in(DEMONSTRATION.parent)
-TODAY = date(2026, 11, 25)
-TOKENS = Tokens(["k" * 32])
 MAX_ADDRESSED: Final = 3 * 2**30  # bytes: what would take more ends the search
 FEW: Final = (0, 1, 3, 5)  # of the beginnings: one slab with much of everything
+_CROWDED: Final = 24  # of the beginnings have much of everything
+_ASKED_OF_EACH: Final = 3  # calls that a crowded order begins with
+_GROUPS: Final = {"customers": CUSTOMERS, "makers": MAKERS, "messages": MESSAGES}
 
 
 def fixed_work_s() -> float:
@@ -65,102 +49,68 @@ def fixed_work_s() -> float:
 
 @dataclass(frozen=True, slots=True)
 class Cost:
-    """What one order's answer and its drawings cost, the dearest request of them.
+    """What one request costs.
 
     Attributes
     ----------
     request_s
-        Processor time of the dearest request, s.
+        Processor time, s.
     works
         The same over the fixed piece of work, done just before it.
     peak_mb
         The largest memory of the process during it.
+    status
+        What it was answered with.
     """
 
     request_s: float
     works: float
     peak_mb: float
+    status: int
 
 
-def cost_of(order: Json, *, papers: bool = False) -> Cost | None:
-    """Answer an order and all that is asked about it, as requests of their own.
+def cost_of(request: Json) -> Cost | None:
+    """Ask for one thing, in a process of its own as large as this one was once it was warm.
 
-    Each has a process of its own, as large as this one was once it was warm: what the one before
-    it left behind is then no part of what it holds, and a worker that is large hands over.
-
-    Parameters
-    ----------
-    papers
-        Whether the maker asks, for its draft and its sheets; else a customer, for its price and
-        its drawings.
+    What the request before it left behind is then no part of what it holds, and a worker that is
+    large hands over.
 
     Returns
     -------
     cost
-        The most of each; None for what is not answered.
+        None where there is no such request: a link of an order that has none.
     """
-    found = [_in_a_child(ask) for ask in (_of_the_maker(order) if papers else _customers(order))]
-    costs = [cost for cost in found if cost is not None]
-    if not costs:
-        return None
-    return Cost(*(max(getattr(cost, one.name) for cost in costs) for one in fields(Cost)))
-
-
-def _in_a_child(ask: Callable[[], object]) -> Cost | None:
     told, tells = os.pipe()
     child = os.fork()
     if child == 0:
         with suppress(BaseException):
-            fixed_s = median(fixed_work_s() for _ in range(3))
-            _forget_peak()
-            began_s = _processor_s()
-            with suppress(NotUnderstood, TooIntricate):
-                ask()
-                spent_s = _processor_s() - began_s
-                os.write(tells, json.dumps([spent_s, spent_s / fixed_s, _peak_mb()]).encode())
+            found = _asked(request)
+            os.write(tells, b"" if found is None else json.dumps(asdict(found)).encode())
             os._exit(0)
         os._exit(1)
     os.close(tells)
     with os.fdopen(told, "rb") as answer:
-        found = answer.read()
+        written = answer.read()
     if os.waitstatus_to_exitcode(os.waitpid(child, 0)[1]):
-        raise ChildProcessError("a request ended in a fault")
-    return Cost(*json.loads(found)) if found else None
+        raise ChildProcessError(f"a request ended in a fault: {json.dumps(request)[:2000]}")
+    return Cost(**json.loads(written)) if written else None
 
 
-def _customers(order: Json) -> Iterator[Callable[[], object]]:
-    yield partial(_answered, order)
-    yield from (partial(_pictured, order, name) for name in DRAWN)
-
-
-def _answered(order: Json) -> Quote | SentBack:
-    context = QuoteContext(WORKSHOP, TODAY, TOKENS)
-    answer = answer_order(order, context)
-    if isinstance(answer, Quote):
-        write_quote(answer, context, document=order)
-    else:
-        write_sent_back(answer, order, context)
-    return answer
-
-
-def _of_the_maker(order: Json) -> Iterator[Callable[[], object]]:
-    ask, ways = {"order": order}, {"order": order, "ways": True}
-    context = QuoteContext(WORKSHOP, TODAY, TOKENS, for_maker=True)
-    yield partial(make_draft, ways, context, TEMPLATES)
-    yield from (partial(_printed, kind, ask, context) for kind in ("approval", JOB))
-
-
-def _printed(kind: str, ask: Json, context: QuoteContext) -> None:
-    paper = make_paper(kind, ask, context)
-    if isinstance(paper, Paper):
-        paper_page(paper, TEMPLATES)
-        paper_print(paper)
-
-
-def _pictured(order: Json, name: str) -> None:
-    """Paint a drawing of an order's first slab as wide as may be, from its link on."""
-    content = drawing_content(read_order(order, WORKSHOP))
-    Drawings(content, WORKSHOP, budget=Budget()).painted(name, 0, WIDEST_PX)
+def _asked(request: Json) -> Cost | None:
+    sent = None
+    with suppress(NotUnderstood, TooIntricate):
+        sent = prepared(request)
+    if sent is None:
+        return None
+    client = app().test_client()
+    fixed_s = median(fixed_work_s() for _ in range(3))
+    _forget_peak()
+    began_s = _processor_s()
+    status = client.open(sent.path, method=sent.method, **sent.more).status_code
+    spent_s = _processor_s() - began_s
+    if status >= 500:
+        raise ChildProcessError(status)
+    return Cost(spent_s, spent_s / fixed_s, _peak_mb(), status)
 
 
 def _forget_peak() -> None:
@@ -185,27 +135,57 @@ def _own_peak_mb() -> float:
     return next(float(line.split()[1]) / 1024 for line in lines if line.startswith("VmHWM"))
 
 
+def beginnings(group: str, *, few: bool = False) -> list[Json]:
+    """Requests to begin with: of each order some of the calls, in turn, so that each is asked."""
+    if group == "messages":
+        texts, kinds = hardest_texts.beginnings(), hardest_texts.KINDS
+        return [{"call": "enquiry", "text": text, "kind": kind} for text in texts for kind in kinds]
+    calls, orders = list(_GROUPS[group]), hardest.beginnings()
+    picked = FEW if few else range(len(orders))
+    made: list[Json] = []
+    for k in picked:
+        each = _ASKED_OF_EACH if k < _CROWDED else 1
+        first = len(made)
+        made += [{"call": calls[(first + i) % len(calls)], "order": orders[k]} for i in range(each)]
+    return made
+
+
+def changed(rng: random.Random, request: Json, others: Sequence[Json], calls: list[str]) -> Json:
+    """Change what is sent, or ask something else of it."""
+    if "text" in request:
+        kind = rng.choice(hardest_texts.KINDS)
+        return {**request, "text": hardest_texts.changed(rng, request["text"]), "kind": kind}
+    if rng.random() < 1 / 6:
+        return {**request, "call": rng.choice(calls)}
+    return {**request, "order": hardest.changed(rng, request["order"], list(others))}
+
+
 def main() -> None:
     """Search for the request that takes longest, or holds most, and print it as JSON."""
-    what, seed, rounds = sys.argv[1], int(sys.argv[2]), int(sys.argv[3])
+    what, group, seed, rounds = sys.argv[1], sys.argv[2], int(sys.argv[3]), int(sys.argv[4])
     resource.setrlimit(resource.RLIMIT_AS, (MAX_ADDRESSED, MAX_ADDRESSED))
-    begin = [beginnings()[k] for k in FEW] if "few" in sys.argv else beginnings()
+    begin = beginnings(group, few="few" in sys.argv)
+    orders, calls = hardest.beginnings(), list(_GROUPS[group])
+    measure = "peak_mb" if what == "memory" else "works"
     most = {"works": 0.0, "request_s": 0.0, "peak_mb": 0.0}
 
-    def cost(order: Json) -> float | None:
-        found = cost_of(order, papers=what == "papers")
+    def cost(request: Json) -> float | None:
+        found = cost_of(request)
         if found is None:
             return None
-        value = found.peak_mb if what == "memory" else found.works
-        if value > most["peak_mb" if what == "memory" else "works"]:
-            told = {**asdict(found), "order": order}
+        value: float = getattr(found, measure)
+        if value > most[measure]:
+            told = {**asdict(found), "bytes": size_bytes(request), "request": request}
             print(json.dumps(told), file=sys.stderr, flush=True)
         most.update({name: max(value, getattr(found, name)) for name, value in most.items()})
         return value
 
-    _answered(BENCH)
-    best = climb(cost, seed, rounds, begin)
-    json.dump({**most, "order": best[0].order}, sys.stdout)
+    app().test_client().post("/v1/quotes", json=BENCH)
+    best = hardest.climb(
+        cost, seed, rounds, begin, lambda rng, one: changed(rng, one, orders, calls)
+    )
+    dearest = {"bytes": size_bytes(best[0].request), "request": best[0].request}
+    json.dump({**most, **dearest}, sys.stdout)
 
 
 if __name__ == "__main__":

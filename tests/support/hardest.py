@@ -1,18 +1,17 @@
-"""A search for the order that costs the service most: hill climbing over the whole contract.
+"""A search for the request that costs the service most: hill climbing over the whole contract.
 
 It begins at orders with as much of everything as the contract lets in, and at ordinary ones; in
-each round it changes a few members of one of the dearest so far and keeps what costs more. A cost
-is processor time or memory of one request, as the test says: an answer with its search, or a
-drawing. What it tries hangs on its seed alone.
+each round it changes a few members of one of the dearest so far, or what is asked about it, and
+keeps what costs more. A cost is processor time or memory of one request. What it tries hangs on
+its seed alone.
 """
 
 from __future__ import annotations
 
 import copy
-import json
 import math
 import random
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any, Final
 
@@ -21,8 +20,8 @@ from support.documents import Json
 from support.strategies.tripping_orders import TRIPS
 
 CostOf = Callable[[Json], float | None]
+ChangeOf = Callable[[random.Random, Json], Json]
 
-LARGEST_BYTES: Final = 64 * 1024
 FURTHEST_MM: Final = 20_000.0
 MOST: Final = {
     "slabs": 8, "cutouts": 20, "reliefs": 20, "points": 200, "units": 20, "at": 20, "lines": 20,
@@ -212,39 +211,34 @@ def _shaken(rng: random.Random, new: Json, _others: list[Json]) -> None:
 
 @dataclass(frozen=True, slots=True)
 class Dear:
-    """An order and what it costs."""
+    """A request and what it costs."""
 
     cost: float
-    order: Json
-
-    @property
-    def size_bytes(self) -> int:
-        """Its length as it is sent."""
-        return len(json.dumps(self.order, separators=(",", ":")))
+    request: Json
 
 
-def climb(cost: CostOf, seed: int, rounds: int, begin: list[Json] | None = None) -> list[Dear]:
-    """Search, and return the dearest orders found, the dearest first.
+def climb(
+    cost: CostOf, seed: int, rounds: int, begin: Sequence[Json], change: ChangeOf
+) -> list[Dear]:
+    """Search, and return the dearest requests found, the dearest first.
 
     Parameters
     ----------
     cost
-        None for what is not accepted.
+        None for what is not asked.
+    change
+        Changes a request a little, by chance.
     """
     rng = random.Random(seed)  # noqa: S311 - the same search each time
-    begin = beginnings() if begin is None else begin
     best: list[Dear] = []
-    most = len(begin) + rounds
-    for tried in range(most):
+    for tried in range(len(begin) + rounds):
         if tried < len(begin):
-            order = begin[tried]
+            request = begin[tried]
         else:
-            order = changed(rng, best[int(len(best) * rng.random() ** 2)].order, begin)
-        if len(json.dumps(order)) > LARGEST_BYTES:
-            continue
-        spent = cost(order)
+            request = change(rng, best[int(len(best) * rng.random() ** 2)].request)
+        spent = cost(request)
         if spent is not None:
-            best.append(Dear(spent, order))
+            best.append(Dear(spent, request))
             best.sort(key=lambda one: -one.cost)
             del best[KEPT:]
     return best

@@ -26,7 +26,7 @@ from ledgerstone.layout import (
 )
 from ledgerstone.message import Message
 from ledgerstone.order import Cutout, Order, Slab
-from ledgerstone.remedies import Budget
+from ledgerstone.remedies import Budget, placing_units
 from ledgerstone.stages import StageContext
 from ledgerstone.wording import Speech
 from ledgerstone.wording.naming import cutout_name
@@ -52,7 +52,15 @@ def write_placing(document: JSON, context: QuoteContext, speech: Speech) -> dict
     if "add" in ask:
         label = _free_name(ask["add"], asked.slab, speech)
         asked = _with(ask["add"], label, asked)
-    slab = laid_out(asked.slab, asked.free, stages, _strength_test(budget, context, stages))
+    strength = _strength_test(budget, context, stages)
+    parts = len(asked.free.cutouts) + len(asked.free.reliefs)
+    slab = laid_out(
+        asked.slab,
+        asked.free,
+        stages,
+        strength,
+        may_look_at=lambda way: budget.spends(placing_units(way, parts)),
+    )
     if slab is None:
         says = speech.say(_why_not(asked, label, context))
         return _written([ask["slab"]], [FreeParts()], says, fits=False)

@@ -14,7 +14,7 @@ import numpy as np
 import numpy.typing as npt
 
 from ledgerstone.drawing.camera import Camera
-from ledgerstone.drawing.svg import number
+from ledgerstone.drawing.svg import number, pairs_of
 from ledgerstone.outline import XY
 
 _CHORDS: Final = 3  # fewer in a row are drawn as they are
@@ -67,23 +67,24 @@ def written(course: Curved, places: int = 2, camera: Camera | None = None) -> st
     The projection turns the plane, which leaves a circle as it is, and then squashes it: on the
     sheet an arc is one of an ellipse, whose wider axis is level where the plane is.
     """
-
-    def at(point: XY) -> str:
-        x, y = point if camera is None else camera.at(point[0], point[1], 0.0)
-        return f"{number(x, places)} {number(y, places)}"
-
     wide, high = (1.0, 1.0) if camera is None else camera.circle
     way = (1.0, 0.0) if camera is None else camera.across
     turn = number(math.degrees(math.atan2(way[1], way[0])))
     start, stretches = course
-    data = [f"M{at(start)}"]
-    for end, radius, is_left in stretches:
+    ends: list[XY] = [start, *(end for end, _, _ in stretches)]
+    if camera is not None:
+        ends = camera.all_at((x, y, 0.0) for x, y in ends)
+    first, *ats = pairs_of(ends, places)
+    size: dict[float, str] = {}
+    data = [f"M{first}"]
+    for (_, radius, is_left), at in zip(stretches, ats, strict=True):
         if radius:
             sweep = int(is_left is (camera is None))
-            radii = f"{number(radius * wide)} {number(radius * high)}"
-            data.append(f"A{radii} {turn} 0 {sweep} {at(end)}")
+            if radius not in size:
+                size[radius] = f"A{number(radius * wide)} {number(radius * high)} {turn} 0 "
+            data.append(f"{size[radius]}{sweep} {at}")
         else:
-            data.append(f"L{at(end)}")
+            data.append(f"L{at}")
     return "".join(data) + "Z"
 
 

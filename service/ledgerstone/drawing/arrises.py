@@ -57,7 +57,7 @@ def _strip(
     if step + 1 >= len(edge.steps):
         return None
     (in0, down0), (in1, down1) = _step(edge, step), _step(edge, step + 1)
-    rise, run, normal = down0 - down1, in1 - in0, ring.normal(i)
+    rise, run, normal = down0 - down1, in1 - in0, ring.normals[i]
     length = math.hypot(rise, run) or 1.0
     slope = (normal[0] * rise / length, normal[1] * rise / length, run / length)
     if pose.facing(slope) <= 0:

@@ -8,6 +8,7 @@ y are the floor's and whose z is up; a level slab's are the room's own. On the s
 from __future__ import annotations
 
 import math
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Final
@@ -119,6 +120,15 @@ class Camera:
         (ax, ay, az), (bx, by, bz) = self.pose.on_sheet
         k, (left, top) = self.per_mm, self.origin
         return left + k * (x * ax + y * ay + z * az), top - k * (x * bx + y * by + z * bz)
+
+    def all_at(self, points: Iterable[XYZ]) -> list[XY]:
+        """Return where each point, mm, is seen, sheet units."""
+        (ax, ay, az), (bx, by, bz) = self.pose.on_sheet
+        k, (left, top) = self.per_mm, self.origin
+        return [
+            (left + k * (x * ax + y * ay + z * az), top - k * (x * bx + y * by + z * bz))
+            for x, y, z in points
+        ]
 
     def set_down(self, at: XYZ, pose: Pose = LEVEL) -> Camera:
         """Return the camera of a plate whose origin stands at a point of this one's plate."""

@@ -50,19 +50,28 @@ def ribbon_path(ribbon: solid.Ribbon, scene: Scene, paint: Paint, shade: float =
 
     ``shade`` multiplies that light, a pure number.
     """
-    tops: list[XY] = []
-    feet: list[XY] = []
-    stops: list[tuple[float, str]] = []
-    way = scene.camera.across
-    for face in ribbon.faces:
-        for place, top_mm in zip((face.start, face.end), face.tops_mm, strict=True):
-            tops.append(scene.camera.at(*place, top_mm))
-            feet.append(scene.camera.at(*place, face.foot_mm))
-        colour = lit(scene.colour, face.light * shade)
-        stops += [(_along(place, way), colour) for place in tops[-2:]]
-    fill = paint.across(_thinned(stops, scene.stops), way)
+    ends = [
+        (place, top_mm, face.foot_mm)
+        for face in ribbon.faces
+        for place, top_mm in zip((face.start, face.end), face.tops_mm, strict=True)
+    ]
+    tops = scene.camera.all_at((x, y, top_mm) for (x, y), top_mm, _ in ends)
+    feet = scene.camera.all_at((x, y, foot_mm) for (x, y), _, foot_mm in ends)
+    fill = _fill(tops, [face.light * shade for face in ribbon.faces], scene, paint)
     path = path_of(_once([*tops, *feet[::-1]]), places=1)
     return element("path", d=path, fill=fill, stroke=fill, stroke_width=0.6)
+
+
+def _fill(places: Sequence[XY], lights: Sequence[float], scene: Scene, paint: Paint) -> str:
+    """Fill a run of faces by the light of each; ``places`` are its ends, two a face."""
+    way, most = scene.camera.across, scene.stops
+    if _along(places[0], way) > _along(places[-1], way):
+        places, lights = places[::-1], lights[::-1]
+    if most == 1:
+        return lit(scene.colour, lights[len(lights) // 2])
+    colours = [colour for light in lights for colour in [lit(scene.colour, light)] * 2]
+    stops = [(_along(at, way), colour) for at, colour in zip(places, colours, strict=True)]
+    return paint.across(_thinned(stops, most), way)
 
 
 def _along(point: XY, way: XY) -> float:
@@ -72,8 +81,6 @@ def _along(point: XY, way: XY) -> float:
 
 def _thinned(stops: list[tuple[float, str]], most: int) -> list[tuple[float, str]]:
     """Leave out stops between two of the same colour, and most of a smooth curve's."""
-    if most == 1:
-        return [stops[len(stops) // 2]]
     if len(stops) > most:
         every = -(-len(stops) // most)
         stops = [*stops[:-1:every], stops[-1]]
@@ -91,17 +98,10 @@ def _once(points: list[XY]) -> list[XY]:
 
 def edge_path(run: Sequence[EdgeFacet], scene: Scene, paint: Paint) -> SvgElement:
     """Paint a run of worked edge; a sheen makes it catch the light."""
-    lower, upper, stops = [], [], []
-    way = scene.camera.across
-    for strip in run:
-        a, b, c, d = (scene.camera.at(*corner) for corner in strip.corners)
-        lower += [a, b]
-        upper += [d, c]
-        light = strip.light * (1.0 + 0.28 * scene.gloss * strip.light) + 0.04
-        colour = lit(scene.colour, light)
-        stops += [(_along(a, way), colour), (_along(b, way), colour)]
-    if stops[0][0] > stops[-1][0]:
-        stops.reverse()
-    fill = paint.across(_thinned(stops, scene.stops), way)
+    corners = scene.camera.all_at(corner for strip in run for corner in strip.corners)
+    lower = [at for i in range(0, len(corners), 4) for at in corners[i : i + 2]]
+    upper = [at for i in range(0, len(corners), 4) for at in (corners[i + 3], corners[i + 2])]
+    lights = [s.light * (1.0 + 0.28 * scene.gloss * s.light) + 0.04 for s in run]
+    fill = _fill(lower, lights, scene, paint)
     path = path_of(_once([*lower, *upper[::-1]]), places=1)
     return element("path", d=path, fill=fill, stroke=fill, stroke_width=0.5)

@@ -5,8 +5,10 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Final
 
+import shapely
 from shapely.geometry import Point
 
 from ledgerstone.drawing import surroundings
@@ -30,7 +32,7 @@ _CONTRAST: Final = 0.7  # of an upright face, which is large: the room throws li
 _FEW_STOPS: Final = 5
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Scene:
     """All that the parts of one view share."""
 
@@ -44,7 +46,7 @@ class Scene:
     prefix: str
     fittings: Mapping[int, Fitting]
 
-    @property
+    @cached_property
     def face(self) -> RGB:
         """The shade as the room lights the slab's face: as it is where the face is level."""
         share = 1.0 - _CONTRAST * (1.0 - min(1.0, self.camera.pose.brightness((0.0, 0.0, 1.0))))
@@ -56,10 +58,10 @@ class Scene:
         """Whether the slab lies as worktops do."""
         return self.camera.pose == LEVEL
 
-    @property
+    @cached_property
     def is_frilly(self) -> bool:
         """Whether the outline has so many points that its faces are drawn flat."""
-        return len(self.shape.outline.exterior.coords) > _FRILLS
+        return int(shapely.get_num_points(self.shape.outline.exterior)) > _FRILLS
 
     @property
     def is_plain(self) -> bool:
@@ -75,13 +77,13 @@ class Scene:
     def _hollows(self) -> int:
         return len(self.shape.openings) + len(self.shape.reliefs)
 
-    @property
+    @cached_property
     def fine_mm(self) -> float:
         """Greatest distance of a drawn course from the true curve, mm."""
         coarser = 1.0 if self.is_plain else 2.0 if self.is_full else 1.25
         return _FINE * coarser / self.camera.per_mm
 
-    @property
+    @cached_property
     def stops(self) -> int:
         """How many stops a face's changing light may take."""
         if self.is_frilly or self.is_full:

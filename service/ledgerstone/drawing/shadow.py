@@ -5,8 +5,9 @@ from __future__ import annotations
 from typing import Final
 
 import numpy as np
+import shapely
 from shapely import affinity
-from shapely.geometry import Polygon
+from shapely.geometry import LinearRing, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
@@ -31,14 +32,14 @@ def drop_of(shape: Shape, floor_mm: float) -> float:
 def shadow(shape: Shape, camera: Camera, floor_mm: float) -> list[SvgElement]:
     """Lay the shadow on the floor, but for most of what the slab hides: that is not painted."""
     drop, fine_mm = drop_of(shape, floor_mm), _FINE / camera.per_mm
-    pieces = plane.polygons_in(shape.net)
+    pieces = [(ring, _is_frilly(ring, fine_mm)) for ring in _rings_of(shape)]
     reach_mm = 0.016 * max(shape.length_mm, shape.width_mm) + 0.17 * drop
-    cast = plane.union([_cast(piece, drop, fine_mm) for piece in pieces])
-    jagged = any(_is_frilly(piece, fine_mm) for piece in pieces)
-    layers = _FEW_LAYERS if jagged else _LAYERS
+    cast = plane.union([_cast(*piece, drop, fine_mm) for piece in pieces])
+    layers = _FEW_LAYERS if any(is_frilly for _, is_frilly in pieces) else _LAYERS
     reaches = reach_mm * np.linspace(1.0, -1.0, layers)
     soft = [plane.buffer(cast, float(mm), quad_segs=3).simplify(fine_mm) for mm in reaches]
-    hidden = plane.union([_hidden(piece, -floor_mm, fine_mm) for piece in pieces])
+    smooth = [ring for ring, is_frilly in pieces if not is_frilly]
+    hidden = plane.union([_hidden(ring, -floor_mm, fine_mm) for ring in smooth])
     opacity = f"{1 - (1 - _DARKEST) ** (1 / layers):.4f}"
     shown = soft if hidden.is_empty else [plane.difference(layer, hidden) for layer in soft]
     paths = (_path(layer, camera, floor_mm) for layer in shown)
@@ -46,25 +47,26 @@ def shadow(shape: Shape, camera: Camera, floor_mm: float) -> list[SvgElement]:
     return [element("g", *drawn, fill="#000000", fill_opacity=opacity, data_part="shadow")]
 
 
-def _is_frilly(piece: Polygon, fine_mm: float) -> bool:
+def _rings_of(shape: Shape) -> list[LinearRing]:
+    return [piece.exterior for piece in plane.polygons_in(shape.net)]
+
+
+def _is_frilly(ring: LinearRing, fine_mm: float) -> bool:
     """Return whether an outline is too jagged to throw its own shadow; a smooth curve is not."""
-    return len(piece.exterior.simplify(fine_mm, preserve_topology=False).coords) > _FRILLS
+    if shapely.get_num_points(ring) <= _FRILLS:
+        return False
+    return bool(shapely.get_num_points(ring.simplify(fine_mm, preserve_topology=False)) > _FRILLS)
 
 
-def _hidden(piece: Polygon, drop_mm: float, fine_mm: float) -> BaseGeometry:
+def _hidden(ring: LinearRing, drop_mm: float, fine_mm: float) -> BaseGeometry:
     """Return where the floor lies behind a piece's top, well within it, in plane mm."""
-    if _is_frilly(piece, fine_mm):
-        return Polygon()
-    top = plane.buffer(
-        Polygon(piece.exterior.simplify(fine_mm).coords), -9 * fine_mm, join_style="mitre"
-    )
+    top = plane.buffer(Polygon(ring.simplify(fine_mm).coords), -9 * fine_mm, join_style="mitre")
     return affinity.translate(top.simplify(6 * fine_mm), *behind(drop_mm))
 
 
-def _cast(piece: Polygon, drop_mm: float, fine_mm: float) -> Polygon:
+def _cast(ring: LinearRing, is_frilly: bool, drop_mm: float, fine_mm: float) -> Polygon:
     """Return what one piece's outline throws on the floor, in plane mm."""
-    jagged = _is_frilly(piece, fine_mm)
-    caster = piece.exterior.convex_hull.boundary if jagged else piece.exterior
+    caster = ring.convex_hull.boundary if is_frilly else ring
     course = course_of(caster.simplify(fine_mm))
     return Polygon([shadow_of((x, y), drop_mm) for x, y in course])
 
@@ -73,5 +75,5 @@ def _path(layer: BaseGeometry, camera: Camera, floor_mm: float) -> str:
     rings = [
         ring for piece in plane.polygons_in(layer) for ring in (piece.exterior, *piece.interiors)
     ]
-    courses = ([camera.at(x, y, floor_mm) for x, y in course_of(ring)] for ring in rings)
+    courses = (camera.all_at((x, y, floor_mm) for x, y in course_of(ring)) for ring in rings)
     return "".join(path_of(course, places=1) for course in courses)

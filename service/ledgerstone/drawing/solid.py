@@ -10,6 +10,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from functools import cached_property
 
 import numpy as np
 import shapely
@@ -86,22 +87,17 @@ def worked(edge: Edge | None, thickness_mm: float) -> Worked:
     return Worked(size, tuple((1 - math.cos(a), 1 - math.sin(a)) for a in turns))
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Ring:
     """A closed course with concrete on its left, and how the edge over each stretch is worked."""
 
     points: tuple[XY, ...]
     edges: tuple[Worked, ...]
 
+    @cached_property
     def normals(self) -> list[XY]:
-        """Unit normals out of the concrete, one a stretch."""
-        return [self.normal(i) for i in range(len(self.points))]
-
-    def normal(self, i: int) -> XY:
-        """Unit normal out of the concrete on one stretch, a pure number an axis."""
-        (x0, y0), (x1, y1) = self.points[i], self.points[(i + 1) % len(self.points)]
-        length = math.hypot(x1 - x0, y1 - y0) or 1.0
-        return (y1 - y0) / length, (x0 - x1) / length
+        """Unit normals out of the concrete, one a stretch, pure numbers."""
+        return [_normal(*ends) for ends in self.stretches()]
 
     def stretches(self) -> Iterator[tuple[XY, XY]]:
         """Ends of each stretch, plane mm."""
@@ -109,11 +105,17 @@ class Ring:
 
     def inset(self, at: Sequence[float]) -> list[XY]:
         """Points of the ring, plane mm, each stretch moved inwards by its own distance, mitred."""
-        normals = self.normals()
+        normals = self.normals
         return [
             _mitre(point, normals[i - 1], at[i - 1], normals[i], at[i])
             for i, point in enumerate(self.points)
         ]
+
+
+def _normal(start: XY, end: XY) -> XY:
+    along_x, along_y = end[0] - start[0], end[1] - start[1]
+    length = math.hypot(along_x, along_y) or 1.0
+    return along_y / length, -along_x / length
 
 
 def _mitre(point: XY, before: XY, by_before: float, after: XY, by_after: float) -> XY:
@@ -156,7 +158,7 @@ def ring_of(points: Sequence[Sequence[float]], slab: Slab, shape: Shape) -> Ring
 
 def graded(ring: Ring) -> Ring:
     """Let one worked edge run out into another along the curve on which they meet."""
-    edges, normals, n = list(ring.edges), ring.normals(), len(ring.edges)
+    edges, normals, n = list(ring.edges), ring.normals, len(ring.edges)
     lengths = [math.dist(*ends) for ends in ring.stretches()]
 
     def goes_on(i: int) -> bool:
@@ -184,7 +186,7 @@ def upright(ring: Ring, foot_mm: float, pose: Pose = LEVEL) -> list[Ribbon]:
     """Ribbons of a ring's upright faces, from under its worked edge to a foot."""
     faces: list[Face | None] = []
     edges = ring.edges
-    for i, ((start, end), normal) in enumerate(zip(ring.stretches(), ring.normals(), strict=True)):
+    for i, ((start, end), normal) in enumerate(zip(ring.stretches(), ring.normals, strict=True)):
         if pose.facing((*normal, 0.0)) <= 1e-6:
             faces.append(None)
             continue
@@ -232,7 +234,7 @@ def hanging(
         Face(start, end, top_mm, foot_mm, pose.brightness((*normal, 0.0)))
         if pose.facing((*normal, 0.0)) > 1e-6
         else None
-        for (start, end), normal in zip(course.stretches(), course.normals(), strict=True)
+        for (start, end), normal in zip(course.stretches(), course.normals, strict=True)
     ]
     return [Ribbon(tuple(run), hole) for run in _runs(faces)]
 

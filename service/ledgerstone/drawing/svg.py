@@ -35,10 +35,10 @@ _PLAIN = re.compile(r"[ !#-%'-;=?-~]*")  # printable ASCII that XML takes as it 
 
 @dataclass(frozen=True, slots=True)
 class SvgElement:
-    """One element: its tag, its attributes as they will be written, what it holds."""
+    """One element: its tag, its attributes as XML, what it holds."""
 
     tag: str
-    attributes: tuple[tuple[str, str], ...]
+    attributes: str
     children: tuple[SvgElement | str, ...]
 
 
@@ -54,29 +54,32 @@ def element(tag: str, *children: SvgElement | str, **attributes: AttributeValue)
     """
     if tag not in TAGS:
         raise ValueError(f"{tag} is not drawn here")
-    written = tuple(
-        (_safe_name(name), number(value) if not isinstance(value, str) else _safe(tag, name, value))
-        for name, value in attributes.items()
-        if value is not None
-    )
+    written = ""
+    for name, value in attributes.items():
+        if value is not None:
+            text = _safe(tag, name, value) if isinstance(value, str) else number(value)
+            written += f'{_begun(name)}{text}"'
     return SvgElement(tag, written, children)
 
 
 @lru_cache(maxsize=256)  # the names that our own code writes
-def _safe_name(name: str) -> str:
+def _begun(name: str) -> str:
+    """Begin an attribute, up to its value."""
     lowered = name.lower()
     if lowered == "style" or lowered.startswith("on") or ":" in name:
         raise ValueError(f"{name} is not written here")
-    return name.replace("_", "-")
+    return f' {name.replace("_", "-")}="'
 
 
 def _safe(tag: str, name: str, value: str) -> str:
-    inside = "#" if tag == "pattern" else EMBEDDED_PNG
-    if "href" in name.lower() and not value.startswith(inside):
-        raise ValueError("only what is inside the document may be shown")
+    """Return a value cleaned and escaped, that leads to nothing outside the document."""
+    if "href" in name.lower():
+        inside = "#" if tag == "pattern" else EMBEDDED_PNG
+        if not value.startswith(inside):
+            raise ValueError("only what is inside the document may be shown")
     if "url(" in value and not value.startswith("url(#"):
         raise ValueError("only what the document defines may be used")
-    return value
+    return value if _PLAIN.fullmatch(value) else escaped(clean(value))
 
 
 def number(value: float, places: int = 2) -> str:
@@ -89,11 +92,14 @@ def number(value: float, places: int = 2) -> str:
 
     """
     written = f"{value:.{places}f}"
-    if written[-1] in "fn":  # inf or nan
-        raise ValueError("a drawing needs finite numbers")
-    if places:
-        written = written.rstrip("0").rstrip(".")
-    return "0" if written == "-0" else written
+    last = written[-1]
+    if last in "0fn":
+        if last != "0":  # inf or nan
+            raise ValueError("a drawing needs finite numbers")
+        if places:
+            written = written.rstrip("0").rstrip(".")
+        return "0" if written == "-0" else written
+    return written
 
 
 def path_of(points: Iterable[Sequence[float]], *, closed: bool = True, places: int = 2) -> str:
@@ -104,14 +110,33 @@ def path_of(points: Iterable[Sequence[float]], *, closed: bool = True, places: i
     ValueError
         A number is not finite.
     """
-    if places == 1:
-        data = "L".join([f"{p[0]:.1f} {p[1]:.1f}" for p in points])  # quicker than one by one
-        if "n" in data:
-            raise ValueError("a drawing needs finite numbers")
-        data = data.replace(".0 ", " ").replace(".0L", "L").removesuffix(".0")
-    else:
-        data = "L".join([f"{number(p[0], places)} {number(p[1], places)}" for p in points])
-    return f"M{data}Z" if closed else f"M{data}"
+    return f"M{_joined(points, places)}{'Z' if closed else ''}"
+
+
+def pairs_of(points: Iterable[Sequence[float]], places: int = 2) -> list[str]:
+    """Write each point, in mm or sheet units, as a pair of numbers.
+
+    Raises
+    ------
+    ValueError
+        A number is not finite.
+    """
+    return _joined(points, places).split("L")
+
+
+def _joined(points: Iterable[Sequence[float]], places: int) -> str:
+    """Write points as pairs of numbers joined by ``L``, without trailing zeros.
+
+    All of them at once, in a third of the time that ``number`` takes for them one by one.
+    """
+    data = "L".join([f"{p[0]:.{places}f} {p[1]:.{places}f}" for p in points]) + "L"
+    if "n" in data:  # inf or nan
+        raise ValueError("a drawing needs finite numbers")
+    for end in (" ", "L"):
+        for _ in range(places - 1):
+            data = data.replace(f"0{end}", end)
+        data = data.replace(f".0{end}", end).replace(f"-0{end}", f"0{end}")
+    return data[:-1]
 
 
 def clean(text: str) -> str:
@@ -142,28 +167,23 @@ def escaped(text: str) -> str:
 
 
 def render(root: SvgElement) -> str:
-    """Write a tree as text; every text and attribute value is cleaned and escaped here."""
+    """Write a tree as text; every text is cleaned and escaped here, as attributes are already."""
     parts: list[str] = []
     _write(root, parts)
     return "".join(parts)
 
 
 def _write(node: SvgElement, parts: list[str]) -> None:
-    attributes = "".join([f' {name}="{_attribute(value)}"' for name, value in node.attributes])
     if not node.children:
-        parts.append(f"<{node.tag}{attributes}/>")
+        parts.append(f"<{node.tag}{node.attributes}/>")
         return
-    parts.append(f"<{node.tag}{attributes}>")
+    parts.append(f"<{node.tag}{node.attributes}>")
     for child in node.children:
         if isinstance(child, str):
             parts.append(escaped(clean(child)))
         else:
             _write(child, parts)
     parts.append(f"</{node.tag}>")
-
-
-def _attribute(value: str) -> str:
-    return value if _PLAIN.fullmatch(value) else escaped(clean(value))
 
 
 def document(

@@ -24,7 +24,12 @@ def rgb_of(colour: str) -> RGB:
 
 def hex_of(rgb: tuple[float, float, float]) -> str:
     """Write three parts, pure numbers clipped to 0 to 255, as ``#rrggbb``."""
-    return "#" + "".join(f"{min(255, max(0, round(part))):02x}" for part in rgb)
+    red, green, blue = rgb
+    return f"#{_clipped(red):02x}{_clipped(green):02x}{_clipped(blue):02x}"
+
+
+def _clipped(part: float) -> int:
+    return min(255, max(0, round(part)))
 
 
 def lit(colour: RGB, brightness: float) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
-from itertools import islice
+from itertools import islice, takewhile
 from typing import Final
 
 from ledgerstone.checks import Finding, check_plan
@@ -56,6 +56,7 @@ def laid_out(
     free: FreeParts,
     context: StageContext,
     is_strong_enough: Callable[[Slab], bool] = _take_it,
+    may_look_at: Callable[[Slab], bool] = _take_it,
 ) -> Slab | None:
     """Lay out what of a slab is free; None if no way was found that the checks let pass.
 
@@ -67,6 +68,8 @@ def laid_out(
     is_strong_enough
         Whether a slab is strong enough, asked of a few of the ways; the first is taken where
         none of them is.
+    may_look_at
+        Whether one more way may be checked, asked before each.
     """
     if not free.cutouts and not free.reliefs:
         is_strong_enough = _take_it  # there is only one layout
@@ -75,7 +78,7 @@ def laid_out(
     for places in _KINDS_OF_LAYOUT:
         ways = (
             way
-            for way in _ways(slab, free, context.workshop, places)
+            for way in takewhile(may_look_at, _ways(slab, free, context.workshop, places))
             if not any(_is_new(stop, known, free) for stop in _stops(way, context))
         )
         for tried in islice((way for way in ways if way not in seen), _MAX_TRIED):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ledgerstone.remedies.budget import Budget, Pacing, unpaced
+from ledgerstone.remedies.budget import Budget, Pacing, placing_units, unpaced
 from ledgerstone.remedies.change import Change, Changes
 from ledgerstone.remedies.found import Fix, Found, Remedy
 from ledgerstone.remedies.search import OF_A_SLAB, find
@@ -25,6 +25,7 @@ __all__ = [
     "Trial",
     "Trials",
     "find",
+    "placing_units",
     "start",
     "unpaced",
     "ways_to_save",

@@ -24,6 +24,7 @@ AS_SENT: Final = ""
 _A_PLAN, _A_PAIR, _A_CORNER, _ITS_CUTOUT = 0.05, 0.002, 0.0055, 0.0008
 _LAYING_OUT, _A_CHOICE = 0.6, 0.025
 _A_PROOF: Final = 0.015
+_A_PLACE: Final = 0.3
 _FITTED = ("basin", "hob")  # the sides of such units are in the way
 _A_SLAB_OF_AN_ORDER: Final = 0.2  # its mass, its work, its steel, its price
 
@@ -155,6 +156,11 @@ def layout_units(slab: Slab) -> float:
     past = min(MAX_CHOICES, openings * (2 * panels + 4 * (legs + pockets)))
     apart = 2 * openings * (openings - 1)
     return _LAYING_OUT + _A_CHOICE * (past + apart)
+
+
+def placing_units(slab: Slab, free: int) -> float:
+    """Units of work to place so many free parts of a slab once, and to check its plan."""
+    return _A_PLACE * free + plan_units(slab)
 
 
 def proof_units(slab: Slab) -> float:

@@ -25,6 +25,7 @@ from ledgerstone.strength._supports import (
 from ledgerstone.strength._together import Contact
 
 CLEAR_OF_THE_HULL = 1e-5  # of half the slab's length
+STATIONS_AT_ONCE = 160
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,22 +100,37 @@ def footing_of(model: Model, supports: Sequence[Support], rigidity: float) -> Fo
         If no part of a support meets the slab.
     """
     stations = stations_of(supports, model.mesh)
-    columns = stations.columns(model.mesh)
-    rows = model.factor.forward(columns)
     nodes = model.mesh.nodes
     low, high = nodes.min(axis=0), nodes.max(axis=0)
     middle, reach = 0.5 * (low + high), 0.5 * float((high - low).max())
     motions = model.rigid()
     motions[:, 1:] = (motions[:, 1:] - motions[:, :1] * middle) / reach
+    rows, moved = _carried(model, stations, motions)
     flexibility, compliance = rows.T @ rows, compliance_of(supports, stations)
     whole = flexibility if compliance is None else flexibility + rigidity * compliance
-    rests = contact.rests_of(whole, columns.T @ motions, stations.pushes_only)
+    rests = contact.rests_of(whole, moved, stations.pushes_only)
     hull = MultiPoint(rests.rigid[stations.is_force, 1:]).convex_hull
     shapely.prepare(hull)
     at = (float(middle[0]), float(middle[1]))
     return Footing(
         stations, rows, flexibility, compliance, rests, Contact(rests), motions, at, reach, hull
     )
+
+
+def _carried(
+    model: Model, stations: Stations, motions: FloatArray
+) -> tuple[FloatArray, FloatArray]:
+    """``L⁻¹`` of the unit reactions, (3 n, k), and each rigid motion at the stations, (k, 3).
+
+    Some hundred stations at a time, since each takes several columns as long as the model.
+    """
+    count = len(stations.owner)
+    rows, moved = np.empty((len(motions), count)), np.empty((count, motions.shape[1]))
+    for start in range(0, count, STATIONS_AT_ONCE):
+        part = slice(start, start + STATIONS_AT_ONCE)
+        columns = stations.columns(model.mesh, part)
+        rows[:, part], moved[part] = model.factor.forward(columns), columns.T @ motions
+    return rows, moved
 
 
 def given_way(

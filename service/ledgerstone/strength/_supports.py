@@ -112,11 +112,12 @@ class Stations:
     triangle: IntArray
     row: FloatArray
 
-    def columns(self, mesh: Mesh) -> FloatArray:
-        """Unit reactions as forces on the unknowns, shape (3 n, k)."""
-        columns = np.zeros((3 * len(mesh.nodes), len(self.owner)), order="F")
-        unknowns = (3 * mesh.triangles[self.triangle][:, :, None] + np.arange(3)).reshape(-1, 9)
-        np.add.at(columns, (unknowns, np.arange(len(self.owner))[:, None]), self.row)
+    def columns(self, mesh: Mesh, part: slice = slice(None)) -> FloatArray:
+        """Unit reactions of all stations or a part, as forces on the unknowns, shape (3 n, k)."""
+        triangle, row = self.triangle[part], self.row[part]
+        columns = np.zeros((3 * len(mesh.nodes), len(row)), order="F")
+        unknowns = (3 * mesh.triangles[triangle][:, :, None] + np.arange(3)).reshape(-1, 9)
+        np.add.at(columns, (unknowns, np.arange(len(row))[:, None]), row)
         return columns
 
 
