@@ -5,7 +5,7 @@ import time
 
 import pytest
 
-from ledgerstone.child_process import do_apart
+from ledgerstone.child_process import run_apart
 from ledgerstone.errors import ChildFailed
 
 
@@ -17,20 +17,29 @@ def _children() -> list[str]:
 def test_what_is_done_apart_comes_back() -> None:
     """Another process does the work, and is gone once its result is here."""
     before = _children()
-    assert do_apart(os.getpid, 1, 5.0) != os.getpid()
+    said = run_apart("import os, sys\nprint(os.getpid(), sys.stdin.read())", b"asked", 1, 30.0)
+    number, asked = said.decode().split()
+    assert int(number) != os.getpid()
+    assert asked == "asked"
     assert _children() == before
 
 
 def test_what_fails_apart_is_a_fault_of_ours() -> None:
     """A child that raises comes to nothing, and says so."""
     with pytest.raises(ChildFailed):
-        do_apart(lambda: 1 // 0, 1, 5.0)
+        run_apart("1 // 0", b"", 1, 30.0)
+
+
+def test_what_works_too_long_apart_is_ended() -> None:
+    """A child that takes more processor time than it may is ended, however long there is."""
+    with pytest.raises(ChildFailed):
+        run_apart("while True: pass", b"", 1, 30.0)
 
 
 def test_what_takes_too_long_apart_is_ended() -> None:
     """A child that is not done in time is ended, and nobody waits on."""
     before, began_s = _children(), time.monotonic()
     with pytest.raises(ChildFailed):
-        do_apart(lambda: time.sleep(60), 1, 0.05)
+        run_apart("import time\ntime.sleep(60)", b"", 1, 0.05)
     assert time.monotonic() - began_s < 5.0
     assert _children() == before
