@@ -46,6 +46,17 @@ def test_a_name_after_closing_words(closing: str, mark: str, after: str) -> None
     assert read["customer"]["name"] == "Idris Vaughan"
 
 
+@pytest.mark.parametrize("name", ["Moss", "Olive Stone", "Ash"])
+@pytest.mark.parametrize("before", ["\n\nta, ", " Soon as you can really. ta, ", "\nThanks\n"])
+def test_a_writers_name_is_no_shade(name: str, before: str) -> None:
+    """Signed on a line of its own or on the last of the text; a shade that is asked for stays."""
+    read = _read(f"Could I have a price for a shelf, 900 x 220 x 40 mm?{before}{name}")
+    assert read["customer"]["name"] == name
+    assert [one["says"] for one in read["assumed"] if f"“{name}”" in one["says"]] == []
+    shaded = _read(f"{ASKS}{before}{name}")
+    assert any("“charcoal”" in one["says"] for one in shaded["assumed"])
+
+
 @pytest.mark.parametrize("title", ["Mr", "Mrs", "Ms", "Dr"])
 @pytest.mark.parametrize("line", ["{} 01632 960512", "Lady from the pottery ({}) 01632 960512"])
 def test_a_titled_name_in_a_note(title: str, line: str) -> None:

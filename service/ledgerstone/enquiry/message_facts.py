@@ -80,7 +80,8 @@ def _gather_words(
     every = [span for part in found.parts.parts for span in _spans(part)]
     signed = [(line.start, line.end) for part in theirs for line in part.signature]
     palette = [shade.name for shade in workshop.palette]
-    found.shades = shades_of(text, spans, palette) or shades_of(text, every, palette)
+    shades = shades_of(text, spans, palette) or shades_of(text, every, palette)
+    found.shades = [shade for shade in shades if not _is_signed(shade, found)]
     found.finishes = finishes_of(text, spans)
     found.edges = edges_of(text, spans)
     found.delivery = delivery_of(text, spans, [*signed, *every])
@@ -91,6 +92,15 @@ def _gather_words(
     if written is None and today is not None and found.needed.day is None:
         of_today = tuple(needed_by(text, spans, today, month_first=month_first).readings())
         found.needed = replace(found.needed, if_today=of_today)
+
+
+def _is_signed(word: SaidWord, found: MessageFacts) -> bool:
+    """Return whether a word is only the writer's name where it stands last ("ta, Moss")."""
+    name = found.customer.name or ""
+    last = found.mail.text.rfind(name)
+    return bool(name) and all(
+        last <= start and end <= last + len(name) for start, end in word.spans
+    )
 
 
 def _dated(found: MessageFacts) -> date | None:
