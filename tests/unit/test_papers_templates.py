@@ -5,7 +5,13 @@ from pathlib import Path
 import pytest
 
 from ledgerstone.errors import ProfileError, TemplateFault
-from ledgerstone.papers.templates import BUILT_IN, Templates, template_faults, templates_in
+from ledgerstone.papers.templates import (
+    BUILT_IN,
+    Templates,
+    folded,
+    template_faults,
+    templates_in,
+)
 
 WIDE = {"slabs": [1, 2], "name": "A", "deep": {"deeper": ["x"]}}
 
@@ -110,3 +116,16 @@ def test_a_template_that_is_no_text_is_reported(tmp_path: Path) -> None:
         (tmp_path / "templates" / "reply.html").write_bytes(content)
         with pytest.raises(ProfileError):
             templates_in(tmp_path)
+
+
+@pytest.mark.parametrize("unit", ["in", "mm", "kg", "%", "£"])
+def test_a_fold_leaves_a_number_and_its_unit_together(unit: str) -> None:
+    """Wherever the line's end comes; else the lines are as full as they can be."""
+    for before in range(40, 72):
+        folded_at = folded(
+            f"{'x' * before} it needs 1 {unit} of room at the back of the basin there"
+        )
+        lines = folded_at.splitlines()
+        assert max(map(len, lines)) <= 72
+        assert f"1 {unit}" in folded_at
+        assert folded_at.replace("\n", " ").split(" ")[1:5] == ["it", "needs", "1", unit]

@@ -7,6 +7,7 @@ and a short list of filters. So none runs for long, whoever wrote it.
 
 from __future__ import annotations
 
+import re
 import textwrap
 from collections.abc import Iterator, Mapping
 from pathlib import Path
@@ -26,6 +27,8 @@ NAMES: Final = (
 FOLDER: Final = "templates"  # beside the profile
 LARGEST_TEMPLATE: Final = 100_000
 DEEPEST_LOOP: Final = 3
+_NUMBER_AND_UNIT: Final = re.compile(r"(?<=\d) (?=(?:mm|cm|m|m²|in|ft|kg|lb|l|%|£|€|°C|°F)(?!\w))")
+_HELD: Final = "\x1f"  # what no sentence holds, and no fold breaks at
 _TEXTS: Final = Path(__file__).with_name("texts")
 _FILTERS: Final = (
     "capitalize", "default", "e", "escape", "first", "join", "last", "length", "lower", "title",
@@ -80,12 +83,14 @@ def _environment(sources: Mapping[str, str]) -> ImmutableSandboxedEnvironment:
 
 
 def folded(text: str, indent: int = 0) -> str:
-    """Fold a paragraph at 72 characters, later lines set in."""
+    """Fold a paragraph at 72 characters, later lines set in; a number keeps its unit beside it."""
     plain = text.unescape() if isinstance(text, Markup) else text
     inside = " " * min(indent, 20)
-    return textwrap.fill(
-        plain, 72, subsequent_indent=inside, break_long_words=False, break_on_hyphens=False
+    held = _NUMBER_AND_UNIT.sub(_HELD, plain)
+    lines = textwrap.fill(
+        held, 72, subsequent_indent=inside, break_long_words=False, break_on_hyphens=False
     )
+    return lines.replace(_HELD, " ")
 
 
 def built_in() -> dict[str, str]:
