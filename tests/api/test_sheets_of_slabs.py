@@ -6,8 +6,9 @@ import pytest
 from flask.testing import FlaskClient
 
 from conftest import EXAMPLE_ORDER
+from ledgerstone.drawing.lettering import text_width
 from ledgerstone.json_types import JSON
-from ledgerstone.wording import Message, english
+from ledgerstone.wording import Message, english, speech_in
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.asking import changed
 from support.offered import MAKER, slabs_order
@@ -108,3 +109,18 @@ def test_a_sheet_speaks_the_orders_language(client: FlaskClient, kind: str) -> N
     assert [text for text in said if english.search(text)] == []
     page = _sheet(client, kind, "text/html", order=order).decode()
     assert '<html lang="de"' in page
+
+
+@pytest.mark.parametrize("across", range(300, 1201, 150))
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_where_to_hold_it_is_written_once_or_twice_and_never_over_itself(
+    client: FlaskClient, across: int, language: str
+) -> None:
+    """Beside each pair of arrows; on a small round, whose pairs are near, between the two."""
+    slab = {"outline": {"kind": "round", "diameter": f"{across} mm"}, "rests": {"kind": "full"}}
+    order = {"slabs": [slab], "delivery": {"kind": "collect"}, "language": language}
+    sheet = _sheet(client, "fitting", "text/html", order=order).decode()
+    hold = speech_in(language).say(Message("paper-grip-here"))
+    places = [float(x) for x in re.findall(rf'<text[^>]* x="([\d.]+)"[^>]*>{hold}</text>', sheet)]
+    assert len(places) in (1, 2)
+    assert max(places) == min(places) or max(places) - min(places) > text_width(hold, 15, bold=True)

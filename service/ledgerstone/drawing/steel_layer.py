@@ -244,7 +244,8 @@ def _on_mesh(
 def _grips(shape: Shape, layer: Layer, scale: _Scale) -> list[SvgElement]:
     """Mark the two best places to lift by arrows outside the slab."""
     x0, y0, x1, y1 = shape.outline.bounds
-    drawn = []
+    drawn: list[SvgElement] = []
+    labels: list[XY] = []
     for place in layer.grips_mm:
         if layer.along_y:
             ends = [(scale.at((x0, place)), -1), (scale.at((x1, place)), 1)]
@@ -253,11 +254,23 @@ def _grips(shape: Shape, layer: Layer, scale: _Scale) -> list[SvgElement]:
             ends = [(scale.at((place, y0)), 1), (scale.at((place, y1)), -1)]
             arrows = [f"M{x:.1f} {y + 4 * s:.1f}l-7 {12 * s}h14z" for (x, y), s in ends]
         drawn += [element("path", d=arrow, fill=INK) for arrow in arrows]
-        if layer.grip_says:
-            x, y = ends[1][0]
-            at = (x - 60, y + 5) if layer.along_y else (x, y - 19)
-            drawn.append(lettered(layer.grip_says, at, _SMALL, anchor="middle", bold=True))
+        x, y = ends[1][0]
+        labels.append((x - 60, y + 5) if layer.along_y else (x, y - 19))
+    if layer.grip_says:
+        drawn += [
+            lettered(layer.grip_says, at, _SMALL, anchor="middle", bold=True)
+            for at in _grip_labels(labels, layer.grip_says)
+        ]
     return drawn
+
+
+def _grip_labels(labels: Sequence[XY], says: str) -> Sequence[XY]:
+    """Return both labels' places, or the one between them where the labels would overlap."""
+    (x0, y0), (x1, y1) = labels
+    wide = text_width(says, _SMALL, bold=True) + _SMALL / 2
+    if abs(x1 - x0) >= wide or abs(y1 - y0) >= 1.2 * _SMALL:
+        return labels
+    return [((x0 + x1) / 2, (y0 + y1) / 2)]
 
 
 def rail_of(shape: Shape, *, along_y: bool) -> tuple[XY, XY]:
