@@ -4,6 +4,7 @@ import io
 import math
 import re
 from collections.abc import Iterator
+from pathlib import Path
 from typing import Any
 
 import ezdxf.filemanagement
@@ -13,7 +14,7 @@ from ezdxf.math import bulge_to_arc
 from shapely import Polygon
 
 from conftest import EXAMPLE_ORDER
-from support.offered import MAKER, service
+from support.offered import MAKER, reworded, service
 
 DXF, SVG = "image/vnd.dxf", "image/svg+xml"
 ORDER: dict[str, Any] = {
@@ -162,6 +163,23 @@ def test_sides_and_base_are_as_the_cut_list_has_them(drawing: Any) -> None:  # n
     heights = {round(b[3] - b[1], 3) for b in straight}
     assert len(heights) == 1
     assert len(straight) == 6
+
+
+@pytest.mark.parametrize(
+    ("language", "front", "rim"),
+    [("en", "side front", "rim strip"), ("de", "Seite vorn", "Randstreifen")],
+)
+def test_strips_are_named_in_the_workshops_language(
+    language: str, front: str, rim: str, tmp_path: Path
+) -> None:
+    """Each by the side at which it stands; a round's only strip is its rim's."""
+    profile = reworded(tmp_path, ('language = "en"', f'language = "{language}"'))
+    ask = {"order": ORDER}
+    answer = service(profile=profile).post(
+        "/v1/job-sheets", json=ask, headers=MAKER | {"Accept": SVG}
+    )
+    names = re.findall(r"<text[^>]*>([^<]*)</text>", answer.get_data(as_text=True))
+    assert {front, rim} <= set(names)
 
 
 def test_the_plan_in_millimetres_says_the_same_sizes() -> None:

@@ -12,6 +12,7 @@ from ledgerstone.drawing.cut_lines import CutPart, cut_layout
 from ledgerstone.drawing.cut_svg import cut_svg
 from ledgerstone.message import Message
 from ledgerstone.papers.job import Job
+from ledgerstone.papers.job_stock import board_named
 from ledgerstone.quote import Quote
 from ledgerstone.wording import workshop_speech
 
@@ -41,5 +42,5 @@ def make_cut_file(document: object, form: str, context: QuoteContext) -> str | R
         )
     ]
     notes = [speech.say(Message("cut-mirrored", name=name)), speech.say(Message("cut-kerf"))]
-    layout = cut_layout(parts, workshop.boards, notes)
+    layout = cut_layout(parts, workshop.boards, notes, lambda strip: speech.say(board_named(strip)))
     return cut_dxf(layout) if form == DXF else cut_svg(layout, notes[0])

@@ -6,8 +6,8 @@ at x = 0 and y = 0 of its own place. No tool's kerf is added or taken.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass, replace
 from typing import Final
 
 from shapely import Polygon
@@ -73,8 +73,19 @@ class CutLayout:
         return tuple(dict.fromkeys(line.layer for line in self.lines))
 
 
-def cut_layout(parts: Sequence[CutPart], boards: Boards, notes: Sequence[str]) -> CutLayout:
-    """Lay out the moulds of an order from left to right, each one's strips under it."""
+def cut_layout(
+    parts: Sequence[CutPart],
+    boards: Boards,
+    notes: Sequence[str],
+    strip_named: Callable[[str], str],
+) -> CutLayout:
+    """Lay out the moulds of an order from left to right, each one's strips under it.
+
+    Parameters
+    ----------
+    strip_named
+        What a strip is called on its label, by its name in the mould.
+    """
     lines: list[CutLine] = []
     labels: list[CutLabel] = []
     origins: list[XY] = []
@@ -86,7 +97,7 @@ def cut_layout(parts: Sequence[CutPart], boards: Boards, notes: Sequence[str]) -
         labels += _names(part, number, x)
         strips, named, wide, low_here = _strips(part, number, x - boards.margin_mm, boards)
         lines += strips
-        labels += named
+        labels += [replace(label, text=strip_named(label.text)) for label in named]
         low = min(low, low_here)
         base_mm = part.shape.length_mm + 2 * boards.margin_mm
         x += max(base_mm, wide) + APART_MM

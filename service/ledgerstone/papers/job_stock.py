@@ -58,13 +58,24 @@ def boards_table(job: Job) -> SheetBlock:
 def _piece_named(job: Job, name: str) -> Value:
     """Name a board piece; of several slabs, its slab's name in short before it."""
     slab, _, label = name.rpartition(": ")
-    part, _, side = label.removeprefix("curve after").strip().partition(" ")
-    if label.startswith("curve after"):
-        part, side = "curve", part
-    named = side_word(side) if side else ""
     if len(job.slabs) == 1:
-        return Message("job-board", part=part, side=named)
-    return Message("job-board-of", name=shortened(slab, _SHORT), part=part, side=named)
+        return board_named(label)
+    part, side = _part_and_side(label)
+    return Message("job-board-of", name=shortened(slab, _SHORT), part=part, side=side)
+
+
+def board_named(label: str) -> Message:
+    """Name a board or strip of one mould by the side at which it stands."""
+    part, side = _part_and_side(label)
+    return Message("job-board", part=part, side=side)
+
+
+def _part_and_side(label: str) -> tuple[str, Value]:
+    bent = label.startswith("curve after")
+    part, _, side = label.removeprefix("curve after").strip().partition(" ")
+    if bent:
+        part, side = ("rim", "") if part == "rim" else ("curve", part)
+    return part, side_word(side) if side else ""
 
 
 def formers(job: Job) -> Iterator[SheetBlock]:

@@ -290,6 +290,7 @@ job-board = { $part ->
     [base] Grundplatte
     [side] Seite { $side }
     [drop] Innenseite { $side }
+    [rim] Randstreifen
    *[curve] Bogen nach { $side }
 }
 job-board-of = { $name }: { job-board }

@@ -290,6 +290,7 @@ job-board = { $part ->
     [base] base
     [side] side { $side }
     [drop] drop { $side }
+    [rim] rim strip
    *[curve] curve after { $side }
 }
 job-board-of = { $name }: { job-board }
