@@ -15,6 +15,8 @@ from ledgerstone.workshop.records import Workshop
 def costs_content(quote: Quote, workshop: Workshop) -> dict[str, Any]:
     """Say the costs that a quote's price was made from, each to the penny, and the margin on them.
 
+    What comes to nothing is no line.
+
     The margin is on every group but that of sample tiles, which their own price pays.
     """
     speech = workshop_speech(workshop.workshop.language, workshop)
@@ -25,6 +27,7 @@ def costs_content(quote: Quote, workshop: Workshop) -> dict[str, Any]:
             "amount": cost.amount,
         }
         for cost in costs(quote.order, quote.shapes, quote.work, workshop, quote.steel)
+        if to_penny(cost.amount)
     ]
     own = quote.terms.margin_percent
     margin = workshop.rates.margin_percent if own is None else own
