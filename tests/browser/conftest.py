@@ -243,6 +243,14 @@ def at_desk(browser: Browser, served: Served, **options: object) -> tuple[Browse
     return context, page
 
 
+def kept_offers(page: Page) -> list[dict[str, Any]]:
+    """Return the offers that the desk keeps in this browser, the newest first."""
+    kept: list[dict[str, Any]] = page.evaluate(
+        "JSON.parse(localStorage.getItem('ledgerstone.offers.1') ?? '[]')"
+    )
+    return kept
+
+
 def enter(page: Page, key: str) -> None:
     """Enter a key."""
     page.locator("#key").fill(key)

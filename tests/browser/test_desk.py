@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, FloatRect, Locator, Page, expect
 
-from browser.conftest import DESK, MAKER_KEY, Look, Maker, Served, at_desk, enter
+from browser.conftest import DESK, MAKER_KEY, Look, Maker, Served, at_desk, enter, kept_offers
 from browser.gestures import tab_to
 from browser.states import SMALL_TARGETS, TOO_WIDE
 from support.desk_messages import MESSAGES, POTTING
@@ -44,7 +44,8 @@ def test_five_messages_become_five_replies(
 ) -> None:
     """Each in at most ten actions and three minutes, one of them what to change first.
 
-    The first thing that was assumed is confirmed; what else was stands in the letter.
+    The first thing that was assumed is confirmed; what else was stands in the letter. The offer
+    that is kept is the letter's own; what cannot be made is none, and has no papers.
     """
     context, page = at_desk(chromium, served, viewport=viewport)
     maker = Maker(page)
@@ -75,10 +76,20 @@ def test_five_messages_become_five_replies(
         assert taken <= MAX_S
         assert "style=" in html
         stops = i == len(MESSAGES) - 1
-        assert ("£" in page.locator("#letter .subject").inner_text()) != stops
+        assert is_offered(page) != stops
     expect(page.locator("ledgerstone-answer .stops").first).to_be_visible()
     no_violations(page, "what cannot be made", contrast=viewport == DESK)
     context.close()
+
+
+def is_offered(page: Page) -> bool:
+    """Whether the letter has a price: then its offer is kept, and has papers; else neither."""
+    subject = page.locator("#letter .subject").inner_text()
+    offered = "£" in subject
+    assert any(one["reference"] in subject for one in kept_offers(page)) == offered
+    for name in (desk_text("reply.sent"), "Job sheet"):
+        expect(page.get_by_role("button", name=name, exact=True)).to_be_visible(visible=offered)
+    return offered
 
 
 def test_a_doubtful_value_offers_its_readings(maker: Maker) -> None:
@@ -111,6 +122,7 @@ def test_a_phrase_over_two_lines_is_marked_on_each(maker: Maker) -> None:
     page.locator("#marked .phrase").first.wait_for()
     phrases = page.locator("#marked .phrase").all_inner_texts()
     assert {"light", "grey"} <= set(phrases)
+    assert [phrase for phrase in phrases if phrase.strip(" \n,;.") != phrase] == []
     assert page.locator("#marked").text_content() == text
     heights = [box["height"] for box in map(_box, page.locator("#marked .phrase").all())]
     assert max(heights) < 1.5 * min(heights)
@@ -122,27 +134,11 @@ def _box(place: Locator) -> FloatRect:
     return box
 
 
-def test_a_day_without_a_year_and_a_way_left_open_offer_their_readings(maker: Maker) -> None:
-    """Of a pasted text, which has no date: the next such day; and collected, or on a pallet."""
-    page = maker.page
-    maker.paste(
-        "Could I have a price for a shelf, 900 x 220 x 40 mm, charcoal, by the end of March?\n"
-        "Delivery to HR0 2AB or we collect, whichever is cheaper.\n"
-    )
-    doubts = page.locator("#points-list .doubtful")
-    expect(doubts).to_have_count(2)
-    day = doubts.get_by_role("button", name="31 March")
-    day.click()
-    expect(page.locator("#needed-by")).to_have_value(re.compile(r"^\d{4}-03-31$"))
-    doubts.get_by_role("button", name="pallet").click()
-    expect(page.locator("#delivery-kind")).to_have_value("pallet")
-    expect(doubts).to_have_count(0)
-
-
 def test_each_phrase_leads_to_its_field_and_back(maker: Maker) -> None:
     """The words, the field they filled, and what was only assumed until it is confirmed."""
     page = maker.page
     maker.paste(POTTING)
+    expect(page.locator("#size-from")).to_have_value("finished")  # nobody said otherwise
     phrase = page.locator("#marked .phrase", has_text="560 mm")
     phrase.click()
     width = page.get_by_label("Width", exact=True)

@@ -1,5 +1,6 @@
 """The desk and what a customer's message left open: the day, the questions, what is answered."""
 
+import re
 from datetime import timedelta
 
 import pytest
@@ -27,6 +28,23 @@ sink, diameter 400 mm, its centre 1000 from the left and 230 from the front. We 
 Regards
 Morten Eskdale
 """
+
+
+def test_a_day_without_a_year_and_a_way_left_open_offer_their_readings(maker: Maker) -> None:
+    """Of a pasted text, which has no date: the next such day; and collected, or on a pallet."""
+    page = maker.page
+    maker.paste(
+        "Could I have a price for a shelf, 900 x 220 x 40 mm, charcoal, by the end of March?\n"
+        "Delivery to HR0 2AB or we collect, whichever is cheaper.\n"
+    )
+    doubts = page.locator("#points-list .doubtful")
+    expect(doubts).to_have_count(2)
+    day = doubts.get_by_role("button", name="31 March")
+    day.click()
+    expect(page.locator("#needed-by")).to_have_value(re.compile(r"^\d{4}-03-31$"))
+    doubts.get_by_role("button", name="pallet").click()
+    expect(page.locator("#delivery-kind")).to_have_value("pallet")
+    expect(doubts).to_have_count(0)
 
 
 def test_the_day_a_customer_asked_for_stays_in_the_letter(maker: Maker) -> None:

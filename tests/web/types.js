@@ -51,8 +51,8 @@
 /**
  * @typedef {{token: string, reference: string, customer: string, to: string, total: string, currency: string,
  *   until: string, on: string, state: "draft" | "sent" | "yes" | "no", paid?: boolean,
- *   asked?: {at: string, asks: string}[]}} KeptOffer what its letter asked and is not answered;
- * an offer that the desk keeps, in its state since the day `on`
+ *   asked?: {at: string, asks: string}[], terms?: Partial<Terms>}} KeptOffer what its letter asked and is not
+ * answered, and the terms that the maker set; an offer that the desk keeps, in its state since the day `on`
  */
 /** @typedef {import("../../web/page.js").Page} Page */
 /** @typedef {import("../../web/service.js").Service} Service */

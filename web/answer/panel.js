@@ -158,8 +158,10 @@ export function troubleNotice({ kind, inS }, again) {
   );
 }
 
+/** Nothing where the page names no address, as on the desk. */
 function reach() {
   const [email, telephone] = Array.from(document.querySelectorAll("#reach a"), (link) => /** @type {Element} */ (link.cloneNode(true)));
+  if (!email) return null;
   const words = say("page.reach", { email: "\u0000", telephone: "\u0000" }).split("\u0000");
   return make("p", {}, words[0] ?? "", email, words[1] ?? "", telephone, words[2] ?? "");
 }

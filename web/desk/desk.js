@@ -92,14 +92,20 @@ export class Desk {
    */
   begin(reading, { anew }) {
     this.page.answers.forget();
-    if (anew) this.hand.clear();
+    if (anew) this.hand.become({});
     this.letter.begin(reading?.customer ?? null, { anew });
   }
 
-  /** What the maker set for this offer; while something is open, and where the profile says so, it is an estimate. @returns {Partial<Terms>} */
+  /**
+   * What the maker set for this offer. It is an estimate where the profile says so or a value is assumed,
+   * unless the maker says otherwise, and always while the letter asks anything.
+   * @returns {Partial<Terms>}
+   */
   terms() {
-    const guessed = this.enquiry.open("assumed").length + this.enquiry.questions().length > 0;
-    return { ...((guessed || this.set.standing === "estimate") && { standing: "estimate" }), ...this.hand.terms };
+    const estimate = { standing: /** @type {const} */ ("estimate") };
+    const isGuessed = this.set.standing === "estimate" || this.enquiry.open("assumed").length > 0;
+    const asks = this.enquiry.questions().length > 0;
+    return { ...(isGuessed && estimate), ...this.hand.terms, ...(asks && estimate) };
   }
 
   /** The offer's terms have changed: it is answered again, as an order of its own. */

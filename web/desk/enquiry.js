@@ -142,10 +142,13 @@ export class Enquiry {
     one("#marked").replaceChildren(...pieces(text, open).flatMap((piece) => this.marked(piece)));
   }
 
-  /** A piece as it is shown; a phrase that goes over a line's end is a button on each. @param {{text: string, points: Point[]}} piece */
+  /** A piece as it is shown; a phrase over a line's end is a button on each, and what is only between words is in none. @param {{text: string, points: Point[]}} piece */
   marked({ text, points }) {
     if (!points.length) return [text];
-    return text.split(/(\n)/).map((line) => (line.trim() ? phrase({ text: line, points }, (point) => this.go(point)) : line));
+    return text.split(/(\n)/).flatMap((line) => {
+      const [, before = "", words = "", after = ""] = line.match(/^([\s,;]*)(.*?)([\s,;.]*)$/) ?? [];
+      return words ? [before, phrase({ text: words, points }, (point) => this.go(point)), after] : [line];
+    });
   }
 
   /** To the field of a point; of what was not read, to the list. @param {Point} point */

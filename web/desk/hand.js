@@ -32,8 +32,9 @@ export class Hand {
     this.fill();
   }
 
-  clear() {
-    this.terms = {};
+  /** @param {Partial<Terms>} terms */
+  become(terms) {
+    this.terms = terms;
     this.fill();
     this.keep();
   }

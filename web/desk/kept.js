@@ -75,7 +75,12 @@ export class Kept extends EventTarget {
 /** @param {any} offer @returns {offer is KeptOffer} */
 function isOffer(offer) {
   const texts = ["token", "reference", "customer", "to", "total", "currency", "until", "on"];
-  return Boolean(offer) && texts.every((name) => typeof offer[name] === "string") && STATES.includes(offer.state);
+  return Boolean(offer) && texts.every((name) => typeof offer[name] === "string") && STATES.includes(offer.state) && areTerms(offer.terms ?? {});
+}
+
+/** @param {any} terms */
+function areTerms({ adjustments = [] }) {
+  return Array.isArray(adjustments) && adjustments.every((line) => typeof line?.text === "string" && typeof line.amount === "string");
 }
 
 /**

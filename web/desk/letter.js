@@ -3,11 +3,11 @@
 import { elements, make, one, say } from "../show.js";
 import { copied, saved } from "./files.js";
 import { mailNodes } from "./mail.js";
-import { keepOffer, paperOf } from "./offering.js";
+import { keepOffer, paperOf, quoteOf } from "./offering.js";
 import { paperButtons } from "./papers.js";
 
 const NAME = "ledgerstone.letter.1";
-/** @type {{tone: string, name: string, to: Contract.Customer | null}} */
+/** @type {{tone: string, name: string, to: Partial<Contract.Customer> | null}} */
 const EMPTY = { tone: "full", name: "", to: null };
 
 export class Letter {
@@ -24,6 +24,15 @@ export class Letter {
     this.said = make("p", { class: "hint said" });
     this.tools = make("div", { id: "letter-tools", hidden: "" });
     this.copyButton = make("button", { type: "button", class: "main", press: () => this.copyWhole() }, say("reply.copy"));
+    const tool = (/** @type {string} */ key, /** @type {() => void} */ press) => make("button", { type: "button", class: "quiet", press }, say(key));
+    this.sentButton = tool("reply.sent", () => this.sent());
+    this.papers = make("div", {}, make("h3", {}, say("papers.title")), paperButtons(desk, () => paperOf(desk, this.set.name), "#letter-fault"));
+    const file = desk.set.drafts ? tool("reply.file", () => void this.file()) : null;
+    this.tools.append(
+      make("div", { class: "keep" }, this.copyButton, tool("reply.copy-text", () => this.copyText()), tool("reply.draft", () => void this.download()), file, this.sentButton),
+      this.said,
+      this.papers,
+    );
     this.taken = ""; // the letter that left the desk last, as text
   }
 
@@ -45,7 +54,7 @@ export class Letter {
     this.desk.page.store.addEventListener("change", () => this.paper.classList.add("stale"));
   }
 
-  /** @param {Contract.Customer | null} customer @param {{anew: boolean}} how */
+  /** @param {Partial<Contract.Customer> | null} customer @param {{anew: boolean}} how */
   begin(customer, { anew }) {
     const name = (anew ? "" : this.set.name) || (customer?.name ?? "");
     this.set = { ...EMPTY, tone: this.set.tone, name, to: customer };
@@ -94,6 +103,9 @@ export class Letter {
   }
 
   async write() {
+    const { answers, asking, store } = this.desk.page;
+    // The offer that is kept is the one that the letter makes, and it is written once.
+    if (answers.last?.order !== store.order || !answers.last.settled) await this.desk.tried("#letter-fault", () => asking.now(store.order));
     this.wanted = true;
     if (await this.again()) this.paper.focus({ preventScroll: true });
     this.tools.scrollIntoView({ block: "start" });
@@ -113,16 +125,10 @@ export class Letter {
     return true;
   }
 
+  /** What cannot be made yet has no papers, and no offer to keep. */
   showTools() {
-    if (!this.tools.hasChildNodes()) {
-      const button = (/** @type {string} */ key, /** @type {() => void} */ press, kind = "quiet") => make("button", { type: "button", class: kind, press }, say(key));
-      this.tools.append(
-        make("div", { class: "keep" }, this.copyButton, button("reply.copy-text", () => this.copyText()), button("reply.draft", () => void this.download()), this.desk.set.drafts && button("reply.file", () => void this.file()), button("reply.sent", () => this.sent())),
-        this.said,
-        make("h3", {}, say("papers.title")),
-        paperButtons(this.desk, () => paperOf(this.desk, this.set.name), "#letter-fault"),
-      );
-    }
+    const isOffer = Boolean(quoteOf(this.desk)?.token);
+    for (const part of [this.sentButton, this.papers]) part.hidden = !isOffer;
     this.tools.hidden = false;
   }
 
@@ -186,7 +192,7 @@ export class Letter {
   }
 }
 
-/** @param {Contract.Customer} customer */
+/** @param {Partial<Contract.Customer>} customer */
 function answersOf({ reply_to: to, subject, message_id, references }) {
   return Object.fromEntries(Object.entries({ to, subject, message_id, references }).filter(([, value]) => value));
 }

@@ -3,7 +3,7 @@
 import { named } from "../answer/sentences.js";
 
 /** The quote that the letter is of, where it is one. @param {Desk} desk */
-function quoteOf({ page }) {
+export function quoteOf({ page }) {
   const answer = page.answers.last?.answer;
   return answer?.kind === "quote" ? answer.body : null;
 }
@@ -17,12 +17,12 @@ export function paperOf(desk, name) {
   return { reference, order, ask: { ...ask, ...(name && { customer: name }) }, missing: desk.enquiry.questions() };
 }
 
-/** Keep the offer among the last fifty, with what its letter asks. @param {Desk} desk @param {{name: string, to: Contract.Customer | null}} whose */
+/** Keep the offer among the last fifty, with what its letter asks and the terms it is made by. @param {Desk} desk @param {{name: string, to: Partial<Contract.Customer> | null}} whose */
 export function keepOffer(desk, { name, to }) {
   const quote = quoteOf(desk);
   if (!quote?.token) return null;
   const { token, price, valid_until: until } = quote;
   desk.kept.put({ token, reference: named(quote), customer: name, to: to?.reply_to ?? "", total: price.total, currency: price.currency, until, on: desk.set.today, state: "draft" });
-  desk.kept.set(token, { asked: desk.enquiry.questions() });
+  desk.kept.set(token, { asked: desk.enquiry.questions(), terms: desk.hand.terms });
   return quote;
 }

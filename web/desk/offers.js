@@ -120,7 +120,7 @@ export class Offers {
       drawn(this.desk, found),
       offered(found),
       questions(this.desk, token),
-      make("div", { class: "keep" }, press("papers.yes", () => void this.yes(offer), "main"), press("papers.reminder", () => void this.note("reminder", offer)), press("papers.deposit", () => void this.note("deposit", offer)), press("offers.change", () => this.change(found))),
+      make("div", { class: "keep" }, press("papers.yes", () => void this.yes(offer), "main"), press("papers.reminder", () => void this.note("reminder", offer)), press("papers.deposit", () => void this.note("deposit", offer)), press("offers.change", () => this.change(found, offer))),
       paperButtons(this.desk, () => ({ ...this.of(token, offer), order: found.order }), FAULT),
       make("div", { id: "note" }),
     );
@@ -159,9 +159,12 @@ export class Offers {
     this.desk.page.announce(said);
   }
 
-  /** @param {Opened} found */
-  change(found) {
+  /** A change to an offer begins with its terms but for its last day, where it was made here. @param {Opened} found @param {KeptOffer} offer */
+  change(found, { customer, to, terms = {} }) {
+    const { valid_until: _last, ...others } = terms;
     this.desk.enquiry.clear();
+    this.desk.hand.become(others);
+    this.desk.letter.begin({ name: customer, reply_to: to }, { anew: true });
     this.desk.page.store.change(orderOf(found), { cause: "load", slab: 0 });
     location.hash = "#offer";
   }

@@ -40,7 +40,8 @@ export class Week {
       jobs.push(job);
     }
     const print = make("button", { type: "button", class: "quiet no-print", press: () => window.print() }, say("week.print"));
-    this.sheet.replaceChildren(make("h3", {}, say("week.days")), days(jobs), make("h3", {}, say("week.buy")), materials(jobs), make("p", {}, print));
+    const alone = jobs.length > 1 ? make("p", { class: "hint" }, say("week.alone")) : "";
+    this.sheet.replaceChildren(make("h3", {}, say("week.days")), alone, days(jobs), make("h3", {}, say("week.buy")), materials(jobs), make("p", {}, print));
     this.sheet.focus({ preventScroll: true });
     this.sheet.scrollIntoView({ block: "start" });
   }

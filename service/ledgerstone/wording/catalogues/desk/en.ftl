@@ -95,7 +95,7 @@ hand =
     .deposit_round_to = Round the deposit to
     .deposit_round_to-hint = Such as 10 for whole tens
     .standing = It is
-    .standing-hint = A quotation is a price you promise
+    .standing-hint = A quotation is a price you promise; while the letter asks anything, it is an estimate
     .standing-usual = as your profile says
     .standing-estimate = an estimate
     .standing-quotation = a quotation
@@ -167,7 +167,7 @@ offers =
            *[other] { $n } questions are open
         }
     .answered = It is answered
-    .asked-still = Not answered yet: { $questions } They stand on the job sheet, to be ticked before anything is cut.
+    .asked-still = Not answered yet: { $questions } On the job sheet this is to be ticked before anything is cut.
     .change = Change the order
     .note-copied = Copied. Paste it into your mail.
     .mail = Write it in your mail program
@@ -192,6 +192,7 @@ week =
     .choose = Offers
     .make = Make the sheet
     .days = Day by day
+    .alone = Each offer’s hours are as if it were alone: where two meet, move one of them.
     .buy = To buy
     .print = Print it
     .day = Day
