@@ -42,6 +42,17 @@ def _seen(html: str) -> str:
     return " ".join(re.sub(r"<[^>]+>", " ", within).split())
 
 
+def test_a_strip_that_is_too_narrow_is_told_once(client: "FlaskClient") -> None:
+    """The letter tells its width and limit, and not that our concrete's grains would stick too."""
+    near = changed(("/slabs/0/cutouts/1/centre/y", "480 mm"))
+    answer = client.post("/v1/quotes", json=near, headers=MAKER).get_json()
+    checks = {one["check"]: one["says"] for one in answer["findings"]}
+    assert {"strip-too-narrow", "aggregate-too-large"} <= set(checks)
+    text = " ".join(_letter(client, near)["text"].split())
+    assert checks["strip-too-narrow"] in text
+    assert checks["aggregate-too-large"] not in text
+
+
 def _asked(order: dict[str, Any], workshop: Workshop, today: date) -> QuoteView:
     made = quote(read_order(order, workshop), workshop=workshop, bookings=None, today=today)
     assert isinstance(made, Quote)

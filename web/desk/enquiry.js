@@ -4,7 +4,7 @@ import { goTo } from "../form/fields.js";
 import { make, one, say, write } from "../show.js";
 import { Asked } from "./asked.js";
 import { Intake } from "./intake.js";
-import { aboutWords, enter, kindOf, markFields, phrase, spoken, toPhrase } from "./marks.js";
+import { aboutWords, enter, kindOf, marked, markFields, spoken, toPhrase } from "./marks.js";
 import { openPoints, orderOf, pieces, pointsOf } from "./points.js";
 
 const NAME = "ledgerstone.enquiry.1";
@@ -139,16 +139,7 @@ export class Enquiry {
   /** @param {Contract.Enquiry} reading */
   showText({ text }) {
     const open = openPoints(this.points, this.desk.page.store.order);
-    one("#marked").replaceChildren(...pieces(text, open).flatMap((piece) => this.marked(piece)));
-  }
-
-  /** A piece as it is shown; a phrase over a line's end is a button on each, and what is only between words is in none. @param {{text: string, points: Point[]}} piece */
-  marked({ text, points }) {
-    if (!points.length) return [text];
-    return text.split(/(\n)/).flatMap((line) => {
-      const [, before = "", words = "", after = ""] = line.match(/^([\s,;]*)(.*?)([\s,;.]*)$/) ?? [];
-      return words ? [before, phrase({ text: words, points }, (point) => this.go(point)), after] : [line];
-    });
+    one("#marked").replaceChildren(...pieces(text, open).flatMap((piece) => marked(piece, (point) => this.go(point))));
   }
 
   /** To the field of a point; of what was not read, to the list. @param {Point} point */

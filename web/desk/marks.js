@@ -8,7 +8,7 @@ import { day, elements, make, one, say } from "../show.js";
  * @param {{text: string, points: Point[]}} piece
  * @param {(point: Point) => void} go
  */
-export function phrase({ text, points }, go) {
+function phrase({ text, points }, go) {
   let next = 0;
   const press = () => {
     const point = points[next % points.length];
@@ -17,6 +17,20 @@ export function phrase({ text, points }, go) {
   };
   const kinds = points.map(({ kind }) => kind).join(" ");
   return make("button", { type: "button", class: `phrase ${kinds}`, "data-at": points.map(({ at }) => at).join(" "), press }, text);
+}
+
+/**
+ * A piece as it is shown; a phrase over a line's end is a button on each, and what is only between words is in none.
+ * @param {{text: string, points: Point[]}} piece
+ * @param {(point: Point) => void} go
+ * @returns {(string | Node)[]}
+ */
+export function marked({ text, points }, go) {
+  if (!points.length) return [text];
+  return text.split(/(\n)/).flatMap((line) => {
+    const [, before = "", words = "", after = ""] = line.match(/^([\s,;]*)(.*?)([\s,;.]*)$/) ?? [];
+    return words ? [before, phrase({ text: words, points }, go), after] : [line];
+  });
 }
 
 /** Put each open point beside its field. @param {HTMLElement} form @param {Store} store @param {Point[]} open */

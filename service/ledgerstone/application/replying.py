@@ -18,6 +18,7 @@ from ledgerstone.application.letter_pictures import (
     pictures_of,
 )
 from ledgerstone.application.resolving import ResolvedRequest, Wanted, read_ask, resolve
+from ledgerstone.checks import is_said_by
 from ledgerstone.codec.changes import say_differences
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.order_out import write_order
@@ -244,7 +245,9 @@ def sent_back_view(
             speech.say(finding.message),
             tuple(_contained_links(remedies(finding.id), speech, links, context)),
             tuple(
-                speech.say(one.message) for one in sent.findings if one.follows_from == finding.id
+                speech.say(one.message)
+                for one in sent.findings
+                if one.follows_from == finding.id and not is_said_by(finding, one)
             ),
         )
         for finding in sent.findings

@@ -31,6 +31,7 @@ from ledgerstone.checks import (
     units,
     wear,
 )
+from ledgerstone.checks.causes import is_said_by
 from ledgerstone.checks.checked import Checked, StageRecords
 from ledgerstone.checks.failed import CHECK_FAILED, check_failed
 from ledgerstone.checks.finding import Finding, Level
@@ -57,6 +58,7 @@ __all__ = [
     "check_plan",
     "check_promise",
     "check_strength",
+    "is_said_by",
     "stage_of",
     "stop_of_plans",
 ]

@@ -60,6 +60,14 @@ def with_causes(findings: Sequence[Finding]) -> tuple[Finding, ...]:
     return tuple(one for cause in first for one in (cause, *following.pop(cause.id, ())))
 
 
+def is_said_by(cause: Finding, finding: Finding) -> bool:
+    """Return whether a letter that tells a cause need not tell what follows from it.
+
+    A place that is too narrow is told as that, and need not be told as too narrow for grains.
+    """
+    return finding.check == "aggregate-too-large" and cause.check in _NARROW
+
+
 def _followed(finding: Finding, findings: Sequence[Finding]) -> str | None:
     """The id of what a finding follows from directly, if of anything."""
     for check in CAUSES.get(finding.check, ()):
