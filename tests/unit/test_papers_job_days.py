@@ -6,11 +6,11 @@ from typing import Any
 
 import numpy as np
 
-from ledgerstone.drawing.steel_layer import rail_of
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import hours, short_day
 from ledgerstone.papers.job_days import PIECE, day_rows
 from ledgerstone.papers.paper import said
+from ledgerstone.strength.grips import rail_of
 from ledgerstone.wording import Message, english, speech_in
 from ledgerstone.workshop import Workshop
 from support.documents import Json

@@ -18,7 +18,6 @@ from ledgerstone.shape import Shape
 
 _WIDE, _EDGE, _SMALL = 600.0, 14.0, 15.0
 _TALLEST = 420.0
-_RAIL_HOLDS_MM = 200.0
 ALONG = (0.5, 0.3, 0.7, 0.18, 0.82, 0.4, 0.6, 0.08, 0.92)  # shares of a bar where its mark may be
 
 
@@ -271,22 +270,6 @@ def _grip_labels(labels: Sequence[XY], says: str) -> Sequence[XY]:
     if abs(x1 - x0) >= wide or abs(y1 - y0) >= 1.2 * _SMALL:
         return labels
     return [((x0 + x1) / 2, (y0 + y1) / 2)]
-
-
-def rail_of(shape: Shape, *, along_y: bool) -> tuple[XY, XY]:
-    """Return the ends of a rail across all openings, plane mm, along the long side.
-
-    It runs through the middle of the largest, and onto the concrete beyond the outermost as far as
-    a clamp needs, where there is enough (common practice, no source).
-    """
-    openings = [one.polygon for one in shape.openings if not one.polygon.is_empty]
-    largest = max(openings, key=lambda one: one.area)
-    x0, y0, x1, y1 = plane.union(openings).bounds
-    a, b, c, d = shape.outline.bounds
-    x, y = largest.centroid.x, largest.centroid.y
-    if along_y:
-        return (x, max(b + 20.0, y0 - _RAIL_HOLDS_MM)), (x, min(d - 20.0, y1 + _RAIL_HOLDS_MM))
-    return (max(a + 20.0, x0 - _RAIL_HOLDS_MM), y), (min(c - 20.0, x1 + _RAIL_HOLDS_MM), y)
 
 
 def _rail(start: XY, end: XY, scale: _Scale, says: str) -> list[SvgElement]:

@@ -8,7 +8,6 @@ from functools import cached_property
 
 from ledgerstone.containment import Contain, uncontained
 from ledgerstone.drawing.mirrored import mirrored
-from ledgerstone.drawing.steel_layer import rail_of
 from ledgerstone.message import Value
 from ledgerstone.mix import BatchPlan, Mix, batch_plan, mixes_of, sealer_l
 from ledgerstone.mould import MouldPlan, mould_plan
@@ -23,7 +22,7 @@ from ledgerstone.schedule import cast_together
 from ledgerstone.shade import tint_of
 from ledgerstone.shape import Shape, shape_of
 from ledgerstone.steel import Bar, CutList, MeshPiece, cut_list
-from ledgerstone.strength.grips import best_grips_mm
+from ledgerstone.strength.grips import best_grips_mm, rail_of
 from ledgerstone.wording import Speech, speech_in
 from ledgerstone.work import Operation
 from ledgerstone.workshop.records import Workshop

@@ -6,11 +6,11 @@ from dataclasses import dataclass
 
 from ledgerstone.containment import Contain
 from ledgerstone.drawing import MISSING
-from ledgerstone.drawing.steel_layer import Layer, draw_steel, rail_of
+from ledgerstone.drawing.steel_layer import Layer, draw_steel
 from ledgerstone.message import Message, Ruled, Value
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
-from ledgerstone.strength.grips import best_grips_mm
+from ledgerstone.strength.grips import best_grips_mm, rail_of
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.wording import Speech
 

@@ -1,11 +1,17 @@
-"""Where a slab is best gripped to be lifted."""
+"""Where a slab is best gripped to be lifted, and where a rail is clamped across its openings."""
 
 from __future__ import annotations
 
+from typing import Final
+
 from shapely.geometry import Polygon
 
+from ledgerstone import plane
 from ledgerstone.outline import XY
+from ledgerstone.shape import Shape
 from ledgerstone.strength._holding import BEST_LIFT, Holding
+
+_RAIL_HOLDS_MM: Final = 200.0
 
 
 def best_grips_mm(outline: Polygon) -> tuple[XY, bool]:
@@ -20,3 +26,19 @@ def best_grips_mm(outline: Polygon) -> tuple[XY, bool]:
     """
     held = Holding(outline)
     return held.places_mm(BEST_LIFT), held.along_y
+
+
+def rail_of(shape: Shape, *, along_y: bool) -> tuple[XY, XY]:
+    """Return the ends of a rail across all openings, plane mm, along the long side.
+
+    It runs through the middle of the largest, and onto the concrete beyond the outermost as far as
+    a clamp needs, where there is enough (common practice, no source).
+    """
+    openings = [one.polygon for one in shape.openings if not one.polygon.is_empty]
+    largest = max(openings, key=lambda one: one.area)
+    x0, y0, x1, y1 = plane.union(openings).bounds
+    a, b, c, d = shape.outline.bounds
+    x, y = largest.centroid.x, largest.centroid.y
+    if along_y:
+        return (x, max(b + 20.0, y0 - _RAIL_HOLDS_MM)), (x, min(d - 20.0, y1 + _RAIL_HOLDS_MM))
+    return (max(a + 20.0, x0 - _RAIL_HOLDS_MM), y), (min(c - 20.0, x1 + _RAIL_HOLDS_MM), y)
