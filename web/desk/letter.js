@@ -18,6 +18,7 @@ export class Letter {
     /** @type {Contract.Reply | null} */
     this.reply = null;
     this.wanted = false;
+    this.awaited = false; // whether it is gone to once it is written
     this.turn = 0;
     this.name = make("input", { id: "letter-name", autocomplete: "off" });
     this.paper = make("div", { id: "letter", tabindex: "-1", role: "group", "aria-label": say("reply.letter") });
@@ -28,11 +29,8 @@ export class Letter {
     this.sentButton = tool("reply.sent", () => this.sent());
     this.papers = make("div", {}, make("h3", {}, say("papers.title")), paperButtons(desk, () => paperOf(desk, this.set.name), "#letter-fault"));
     const file = desk.set.drafts ? tool("reply.file", () => void this.file()) : null;
-    this.tools.append(
-      make("div", { class: "keep" }, this.copyButton, tool("reply.copy-text", () => this.copyText()), tool("reply.draft", () => void this.download()), file, this.sentButton),
-      this.said,
-      this.papers,
-    );
+    const ways = make("div", { class: "keep" }, this.copyButton, tool("reply.copy-text", () => this.copyText()), tool("reply.draft", () => void this.download()), file, this.sentButton);
+    this.tools.append(ways, this.said, this.papers);
     this.taken = ""; // the letter that left the desk last, as text
   }
 
@@ -104,11 +102,10 @@ export class Letter {
 
   async write() {
     const { answers, asking, store } = this.desk.page;
-    // The offer that is kept is the one that the letter makes, and it is written once.
-    if (answers.last?.order !== store.order || !answers.last.settled) await this.desk.tried("#letter-fault", () => asking.now(store.order));
-    this.wanted = true;
-    if (await this.again()) this.paper.focus({ preventScroll: true });
-    this.tools.scrollIntoView({ block: "start" });
+    // The offer that is kept is the one that the letter makes.
+    if (answers.last?.order !== store.order) await this.desk.tried("#letter-fault", () => asking.now(store.order));
+    [this.wanted, this.awaited] = [true, true];
+    await this.again();
   }
 
   /** Write it for the current order. */
@@ -116,13 +113,16 @@ export class Letter {
     const asked = this.desk.page.store.order;
     const turn = ++this.turn;
     const reply = await this.desk.tried("#letter-fault", () => this.desk.service.ask("v1/replies", this.ask()));
-    if (!reply || turn !== this.turn || asked !== this.desk.page.store.order) return false;
+    if (!reply || turn !== this.turn || asked !== this.desk.page.store.order) return;
     this.reply = reply;
     this.paper.replaceChildren(make("p", { class: "subject" }, reply.subject), ...mailNodes(reply.html, (link) => this.desk.service.drawing(link)));
     this.paper.classList.remove("stale");
     this.showTools();
     this.compare(reply);
-    return true;
+    if (!this.awaited) return;
+    this.awaited = false;
+    this.paper.focus({ preventScroll: true });
+    this.tools.scrollIntoView({ block: "start" });
   }
 
   /** What cannot be made yet has no papers, and no offer to keep. */
