@@ -71,9 +71,9 @@ def test_what_is_not_strict_json_is_refused(body: bytes, word: str) -> None:
 )
 def test_a_hostile_body_is_refused_at_once(body: bytes) -> None:
     """Nothing recurses, and no pattern goes back over what it has read: under a second."""
-    began = time.perf_counter()
+    began = time.process_time()
     refused(body)
-    assert time.perf_counter() - began < 1.0
+    assert time.process_time() - began < 1.0
 
 
 def test_the_place_of_a_slip_is_stated() -> None:

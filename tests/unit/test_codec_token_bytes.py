@@ -141,10 +141,10 @@ def test_what_we_would_never_sign_opens_nothing(tokens: Tokens, packed: bytes) -
 
 def test_an_endless_token_is_refused_at_once(tokens: Tokens) -> None:
     """A token longer than any of ours is refused before its signature is looked at."""
-    started = time.perf_counter()
+    started = time.process_time()
     for _ in range(100):
         assert not _opens(tokens, "A" * 1_000_000 + "." + "A" * 43)
-    assert time.perf_counter() - started < 1.0
+    assert time.process_time() - started < 1.0
 
 
 def test_what_is_too_long_to_open_is_not_signed(tokens: Tokens) -> None:
@@ -167,7 +167,8 @@ def test_a_refusal_takes_as_long_for_every_wrong_letter(tokens: Tokens) -> None:
         f"{body}.{first}{signature[1:]}",
         f"{body}.{signature[:-2]}{last}{signature[-1]}",
     ]
-    took = [min(_time_of(tokens, spoilt) for _ in range(200)) for spoilt in wrong]
+    rounds = [[_time_of(tokens, spoilt) for spoilt in wrong] for _ in range(200)]
+    took = [min(times) for times in zip(*rounds, strict=True)]
     assert max(took) < 2 * min(took)
 
 

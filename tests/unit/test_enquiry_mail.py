@@ -9,6 +9,7 @@ from ledgerstone.enquiry.html_text import text_of_html
 from ledgerstone.enquiry.mail import read_mail
 from ledgerstone.workshop import Workshop
 from support.mails import ASKS, mailed
+from support.reference import slowness
 
 
 @pytest.mark.parametrize("charset", ["utf-8", "iso-8859-1", "windows-1252"])
@@ -89,7 +90,8 @@ def test_html_bombs_are_defused(name: str) -> None:
     """Markup nested or repeated without end is read in a second."""
     began = time.process_time()
     text_of_html(BOMBS[name])
-    assert time.process_time() - began < 1.5
+    took_s = time.process_time() - began
+    assert took_s < 1.5 or took_s < 1.5 * slowness()
 
 
 STRANGE = {

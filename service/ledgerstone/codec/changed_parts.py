@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from itertools import zip_longest
 from typing import Any, Final
 
@@ -38,17 +38,28 @@ def changed_edges(before: Members, now: Members, slab: Message) -> Iterator[Mess
 
 
 def changed_cutouts(before: list[Any], now: list[Any], slab: Message) -> Iterator[Message]:
-    """State which openings went, came, moved or are made otherwise."""
-    for i, (was, one) in enumerate(zip_longest(before, now)):
-        if one is None:
-            yield Message("change-cutout-left-out", cutout=_opening(was, i), slab=slab)
+    """State which openings are left out, added, moved or made otherwise."""
+    return _changed(before, now, slab, _cutout_name, _cutout)
+
+
+def _changed(
+    before: list[Any],
+    now: list[Any],
+    slab: Message,
+    name_of: Callable[[Members, int], Message],
+    differences: Callable[[Members, Members, Message], Iterator[Message]],
+) -> Iterator[Message]:
+    """State which parts of a slab are left out or added, and what differs in the others."""
+    for i, (was, is_now) in enumerate(zip_longest(before, now)):
+        if is_now is None:
+            yield Message("change-cutout-left-out", cutout=name_of(was, i), slab=slab)
         elif was is None:
-            yield Message("change-cutout-added", cutout=_opening(one, i), slab=slab)
-        elif was != one:
-            yield from _cutout(was, one, _opening(one, i))
+            yield Message("change-cutout-added", cutout=name_of(is_now, i), slab=slab)
+        elif was != is_now:
+            yield from differences(was, is_now, name_of(is_now, i))
 
 
-def _opening(cutout: Members, index: int) -> Message:
+def _cutout_name(cutout: Members, index: int) -> Message:
     if cutout.get("label"):
         return Message("cutout-labelled", label=cut_short(cutout["label"]))
     return Message("change-cutout-numbered", number=index + 1)
@@ -100,14 +111,8 @@ def _apart(cutout: Members) -> dict[str, Any]:
 
 
 def changed_reliefs(before: list[Any], now: list[Any], slab: Message) -> Iterator[Message]:
-    """State which reliefs went, came, moved or are made otherwise."""
-    for i, (was, one) in enumerate(zip_longest(before, now)):
-        if one is None:
-            yield Message("change-cutout-left-out", cutout=_relief_name(was, i), slab=slab)
-        elif was is None:
-            yield Message("change-cutout-added", cutout=_relief_name(one, i), slab=slab)
-        elif was != one:
-            yield from _relief(was, one, _relief_name(one, i))
+    """State which reliefs are left out, added, moved or made otherwise."""
+    return _changed(before, now, slab, _relief_name, _relief)
 
 
 def _relief_name(relief: Members, index: int) -> Message:
