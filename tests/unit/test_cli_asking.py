@@ -1,4 +1,4 @@
-"""`init --ask`: twenty questions become a profile that loads, and what was asked is the maker's."""
+"""`init --ask`: thirty questions become a profile that loads, and what was asked is the maker's."""
 
 import io
 from decimal import Decimal
@@ -8,17 +8,20 @@ import pytest
 
 from ledgerstone.cli.profiles import run
 from ledgerstone.workshop import load_profile
+from ledgerstone.workshop.loader import example_for
 
+JOBS, RIGHT, WRONG = "4,5 13 27", ("j",) * 6, ("n",) * 6
 BAVARIA = (
     *("de", "Bayern?", "by", "", "Werkbank Beton", "Steinach", "moin@werkbank.example"),
-    *("09999 1234", "", "2600 x 1200", "30, 40, 50", "", "52,50", "35", "19", "40", "96, 97"),
-    *("85,00", "none", "180", "https://platten.werkbank.example"),
+    *("09999 1234", "2600 x 1200", "30, 40, 50", "52,50", "35", "19", "40", "200", ""),
+    *("0,41", "4.60/25 kg", "69", "96, 97", "85,00", "none", "180"),
+    *("https://platten.werkbank.example", JOBS),
 )
 OREGON = (
     *("US", "OR", "America/Los_Angeles", "Burnt Ridge Concrete", "Alder Fork"),
-    *("hello@burntridge.example", "(541) 555-0142", "", "120 in × 48 in"),
-    *("1 1/2 in, 2 in", "5000 psi", "65", "", "none", "50", "974, 97701-97799"),
-    *("95", "80", "none", "https://slabs.burntridge.example"),
+    *("hello@burntridge.example", "(541) 555-0142", "120 × 48 1/2", "1 1/2, 2 in", "65", ""),
+    *("none", "50", "300", "5000", "17.86 per 94 lb", "0.09", "71", "974, 97701-97799"),
+    *("95", "80", "none", "https://slabs.burntridge.example", ""),
 )
 
 
@@ -30,9 +33,9 @@ def asked(file: Path, answers: tuple[str, ...]) -> tuple[int, str]:
 
 def test_a_bavarian_maker_answers_in_the_way_of_the_country(tmp_path: Path) -> None:
     """A wrong answer is asked again; commas are decimal; the rest is usual there."""
-    status, said = asked(tmp_path / "mine.toml", BAVARIA)
+    status, said = asked(tmp_path / "mine.toml", BAVARIA + RIGHT)
     assert status == 0
-    assert said.count("2/20 Landesteil") == 2
+    assert said.count("2/30 Landesteil") == 2
     shop = load_profile(tmp_path / "mine.toml")
     assert (shop.workshop.currency, shop.workshop.timezone) == ("EUR", "Europe/Berlin")
     assert (shop.tax.name, shop.tax.percent) == ("MwSt.", Decimal(19))
@@ -44,24 +47,40 @@ def test_a_bavarian_maker_answers_in_the_way_of_the_country(tmp_path: Path) -> N
 
 def test_an_american_maker_answers_in_inches_and_psi(tmp_path: Path) -> None:
     """Sizes are read in their own units; no tax is charged where none was named."""
-    assert asked(tmp_path / "mine.toml", OREGON)[0] == 0
+    assert asked(tmp_path / "mine.toml", (*OREGON, *WRONG))[0] == 0
     shop = load_profile(tmp_path / "mine.toml")
-    assert (shop.table.length_mm, shop.table.width_mm) == (3048, 1219.2)
+    assert (shop.table.length_mm, shop.table.width_mm) == (3048, 1231.9)
     assert shop.shaping.thicknesses_mm == (38.1, 50.8)
     assert shop.recipe.fck_mpa == pytest.approx(34.474, abs=0.001)
+    assert shop.recipe.constituents[2].price_per_kg == Decimal("0.418878")
     assert not shop.tax.registered
     assert shop.workshop.region == "OR"
 
 
 def test_what_was_asked_is_the_maker_s_and_all_else_is_not(tmp_path: Path) -> None:
     """Prices that nobody gave are still invented, and a value left as it stood was confirmed."""
-    assert asked(tmp_path / "mine.toml", BAVARIA)[0] == 0
+    assert asked(tmp_path / "mine.toml", BAVARIA + WRONG)[0] == 0
     standing = load_profile(tmp_path / "mine.toml").standing
     assert standing.trial
     assert standing.still_invented("hours")
     assert dict(standing.tables)["table"] == 1  # how many tables there are, which nobody asked
     assert not standing.still_invented("workshop")
     assert "# " in (tmp_path / "mine.toml").read_text(encoding="utf-8")
+
+
+def test_who_finds_the_rest_right_has_no_trial(tmp_path: Path) -> None:
+    """After thirty answers every price, hour and area is the maker's; hours follow three jobs."""
+    status, said = asked(tmp_path / "mine.toml", BAVARIA + RIGHT)
+    assert status == 0
+    shop = load_profile(tmp_path / "mine.toml")
+    assert not shop.standing.trial
+    assert shop.standing.still_invented("palette")  # no tick speaks for colours
+    before = load_profile(example_for("DE")).hours
+    assert shop.hours.per_mould.cutout / before.per_mould.cutout == pytest.approx(
+        shop.hours.per_job.set_up / before.per_job.set_up, rel=0.01
+    )
+    assert shop.hours.per_mould.cutout > 1.1 * before.per_mould.cutout
+    assert "30/30" in said
 
 
 def test_answers_that_end_early_write_nothing(tmp_path: Path) -> None:

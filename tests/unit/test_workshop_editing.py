@@ -7,9 +7,11 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from ledgerstone.errors import ProfileError
 from ledgerstone.json_types import KeyPath
 from ledgerstone.workshop._placed_text import NoSuchPlace
 from ledgerstone.workshop.confirming import confirm, unconfirm
+from ledgerstone.workshop.countries import usual_in
 from ledgerstone.workshop.describing import DescribedTable, DescribedValue, described
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.lines import KeyLines
@@ -28,6 +30,7 @@ from ledgerstone.workshop.syntax import tables
 from ledgerstone.workshop.typed import is_list, toml_list_of, toml_of
 from support.strategies.orders import cases
 
+METRIC = usual_in("GB").at_work()
 COUNTRIES = [
     DEMONSTRATION.with_name(f"{name}.toml")
     for name in ("demonstration", "germany", "united_states")
@@ -89,15 +92,15 @@ def test_what_a_form_shows_is_read_back_as_it_was(n: int) -> None:
 
 def put_back(draft: ProfileDraft, one: DescribedValue, mark: str) -> None:
     """Type a value as the form shows it where numbers have a mark."""
-    texts = one.value if isinstance(one.value, list) else [str(one.value)]
+    texts = [str(each) for each in (one.value if isinstance(one.value, list) else [one.value])]
     if isinstance(one.value, bool):
         texts = [texts[0].lower()]
     if one.member.kind in ("number", "numbers", "money"):
         texts = [text.replace(".", mark) for text in texts]
     if is_list(one.member):
-        draft.put(one.path, toml_list_of(one.member, texts, mark))
+        draft.put(one.path, toml_list_of(one.member, texts, mark, METRIC))
     else:
-        draft.put(one.path, toml_of(one.member, texts[0], mark))
+        draft.put(one.path, toml_of(one.member, texts[0], mark, METRIC))
 
 
 @pytest.mark.parametrize(
@@ -121,7 +124,7 @@ def test_a_number_is_read_as_it_is_typed_at_home(typed: str, mark: str, written:
     """Commas, thousands and signs of the maker's language become TOML; a unit stays with it."""
     member = member_at(("rates", "hour"))
     assert member is not None
-    assert toml_of(member, typed, mark) == written
+    assert toml_of(member, typed, mark, METRIC) == written
 
 
 def test_an_item_goes_alone() -> None:
@@ -147,18 +150,34 @@ def test_what_is_left_out_is_a_comment_and_is_used_again() -> None:
     assert draft.text == text_of(0)
 
 
-def test_a_new_item_is_like_the_last() -> None:
-    """One more of a list is the last again; the first of one has what it must have."""
+def test_a_new_item_has_what_it_needs_and_that_is_empty() -> None:
+    """One more of a list, or the first of one, holds no value that nobody entered."""
     draft = ProfileDraft(text_of(0))
     draft.add(("areas",), sample(("areas",)))
-    draft.add(("palette", 3, "doses"), [])
+    draft.add(("palette", 3, "doses"), sample(("palette", 3, "doses")))
     draft.add(("palette", 1, "doses"), sample(("palette", 1, "doses")))
     draft.add(("concrete", "tested"), sample(("concrete", "tested")))
     raw = tables(draft.text)
-    assert raw["areas"][-1] == raw["areas"][-2]
-    assert [dose["pigment"] for dose in raw["palette"][3]["doses"]][1:] == ["red iron oxide"] * 2
-    assert set(raw["palette"][1]["doses"][0]) == {"pigment", "percent"}
-    assert len(raw["concrete"]["tested"]) == 1
+    assert raw["areas"][-1] == {"name": "", "postcodes": []}
+    empty = {"pigment": "", "percent": ""}
+    assert [raw["palette"][i]["doses"][-1] for i in (3, 1)] == [empty, empty]
+    assert len(raw["palette"][3]["doses"]) == 3
+    assert set(raw["concrete"]["tested"][0].values()) == {""}
+
+
+def test_a_table_of_samples_is_begun_empty() -> None:
+    """What a new file leaves out with samples is begun without them; all it needs is asked."""
+    draft = ProfileDraft(starting_profile(load_profile(DEMONSTRATION)))
+    draft.add(("mail",), sample(("mail",)))
+    draft.add(("recipe", "bag"), sample(("recipe", "bag")))
+    raw = tables(draft.text)
+    assert set(raw["mail"].values()) == {""}
+    assert raw["recipe"]["bag"]["price_per_bag"] == ""
+    assert "yield_l" not in raw["recipe"]["bag"]
+    with pytest.raises(ProfileError) as raised:
+        read_profile(draft.text)
+    asked = {fault.key for fault in raised.value.faults if fault.message.name == "fault-empty"}
+    assert {"mail.host", "recipe.bag.price_per_bag", "recipe.bag.bag_kg"} <= asked
 
 
 def test_ticks_are_the_makers_word() -> None:

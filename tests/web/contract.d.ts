@@ -31,6 +31,7 @@ declare namespace Contract {
   type Finish = {surface?: string, sealer?: string};
   type FinishChoice = {surface: string, says: string};
   type Finished = {length_mm: number, width_mm: number, thickness_mm: number};
+  type FirstStep = {name: "you" | "table" | "money" | "concrete" | "materials" | "hours" | "looks" | "delivery", title: string, asks: string[], rest: string[], done: boolean};
   type Fix = {says: string[], patch: Operation[], settles: string[], price: Price, verified: true};
   type Formats = {locale: string, lengths: "mm" | "cm" | "m" | "in", masses: "kg" | "lb"};
   type Free = {cutouts?: number[], reliefs?: number[], rests?: boolean};
@@ -122,7 +123,7 @@ declare namespace Contract {
   type Unit = {width: Length, for?: string};
   type Unread = {start: number, end: number, text: string, kind: "size" | "opening" | "slab"};
   type Weight = {slabs: SlabWeight[], packed_kg: number};
-  type Workshop = {name: string, town: string, country: string, email: string, telephone: string, demonstration: boolean};
-  type WorkshopForm = {version: string, file: string, writable: boolean, demonstration: boolean, currency?: string, saved: boolean, share: ProfileShare, invented: Invented[], faults: ProfileFault[], jobs: TypicalJob[], text: string, tables?: ProfileTable[], values?: ProfileValue[]};
+  type Workshop = {name: string, town: string, country: string, email: string, telephone: string, ring: string, demonstration: boolean};
+  type WorkshopForm = {version: string, file: string, writable: boolean, demonstration: boolean, currency?: string, words: Record<string, string | Record<string, string>>, saved: boolean, share: ProfileShare, invented: Invented[], steps: FirstStep[], faults: ProfileFault[], jobs: TypicalJob[], text: string, tables?: ProfileTable[], values?: ProfileValue[]};
   type WorkshopTrial = {version: string, changes: Change[], save?: boolean, described?: boolean};
 }

@@ -45,8 +45,8 @@ function confirmed(says, text, keeping) {
 }
 
 /** @param {Choices["workshop"]} workshop */
-function call({ telephone }) {
-  return make("a", { href: telAddress(telephone) }, say("keep.call", { telephone }));
+function call({ telephone, ring }) {
+  return make("a", { href: telAddress(telephone) }, say("keep.call", { telephone: ring }));
 }
 
 /** @param {Quote} quote @param {string} text @param {Keeping} keeping @param {(how: "letter", says: string) => void} went */

@@ -169,7 +169,7 @@ function reach() {
 /** @param {Choices["workshop"]} workshop */
 export function showWorkshop(workshop) {
   const addresses = [`mailto:${workshop.email}`, telAddress(workshop.telephone)];
-  [workshop.email, workshop.telephone].forEach((words, i) => {
+  [workshop.email, workshop.ring].forEach((words, i) => {
     const link = /** @type {HTMLAnchorElement | undefined} */ (document.querySelectorAll("#reach a")[i]);
     if (link) Object.assign(link, { textContent: words, href: addresses[i] });
   });

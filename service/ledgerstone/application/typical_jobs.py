@@ -14,6 +14,7 @@ from ledgerstone.application.learning import hours_by_rate
 from ledgerstone.errors import NotUnderstood, TooIntricate
 from ledgerstone.json_types import Members
 from ledgerstone.message import Message
+from ledgerstone.quantities import Length
 from ledgerstone.quote import Quote
 from ledgerstone.transport import prices_of
 from ledgerstone.workshop.records import Workshop
@@ -22,7 +23,6 @@ from ledgerstone.workshop.usual import usual_sealer
 NAMES: Final = ("shelf", "basin-top", "kitchen")
 _STEP_BY_STEP: Final = "basin-top"
 _USUAL_MM: Final = 40.0
-_UNIT_MM: Final = 600.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,12 +31,15 @@ class TypicalJob:
 
     Attributes
     ----------
+    size
+        Length and width of its first slab.
     parts
         Labour hours by the pointer of a rate in the profile; only for the job with the
         most steps.
     """
 
     name: str
+    size: tuple[Length, Length]
     total: Decimal | None = None
     hands_hours: float | None = None
     ready_on: date | None = None
@@ -54,19 +57,22 @@ def typical_jobs(context: QuoteContext) -> tuple[TypicalJob, ...]:
 
 
 def _answered(name: str, order: Members, context: QuoteContext) -> TypicalJob:
+    outline = order["slabs"][0]["outline"]
+    size = (Length.of_mm(outline["length"]), Length.of_mm(outline["width"]))
     try:
         answer = answer_order(order, replace(context, budget=None), search=False, savings=False)
     except NotUnderstood as fault:
-        return TypicalJob(name, stops=fault.faults[0].message)
+        return TypicalJob(name, size, stops=fault.faults[0].message)
     except TooIntricate as fault:
-        return TypicalJob(name, stops=fault.message)
+        return TypicalJob(name, size, stops=fault.message)
     if not isinstance(answer, Quote):
         return TypicalJob(
-            name, stops=next(f.message for f in answer.findings if f.level == "stops")
+            name, size, stops=next(f.message for f in answer.findings if f.level == "stops")
         )
     by_rate = hours_by_rate(answer, context.workshop) if name == _STEP_BY_STEP else {}
     return TypicalJob(
         name,
+        size,
         answer.price.total,
         sum(step.hands_minutes for step in answer.work) / 60,
         answer.lead_time.ready_on,
@@ -86,6 +92,40 @@ def _pointer(key: str, workshop: Workshop) -> str:
 
 
 # --- the orders -----------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class _Sizes:
+    """Sizes of the three jobs, mm: round ones in the workshop's unit; common practice, no source.
+
+    Attributes
+    ----------
+    hob
+        Length and width of the cut-out, and of the unit that it is over.
+    """
+
+    shelf: tuple[float, float]
+    top: tuple[float, float]
+    unit: float
+    bowl: float
+    depth: float
+    hob: tuple[float, float, float]
+
+    def at(self, back: float) -> Members:
+        """A place over the second unit, ``back`` from the back."""
+        return {"x": 1.5 * self.unit, "y": self.top[1] - back}
+
+
+_METRIC: Final = _Sizes((900.0, 250.0), (1200.0, 520.0), 600.0, 340.0, 620.0, (560.0, 490.0, 600.0))
+_IN: Final = 25.4
+_INCHES: Final = _Sizes(
+    (36 * _IN, 10 * _IN), (48 * _IN, 21 * _IN), 24 * _IN, 14 * _IN, 25 * _IN,
+    (28.5 * _IN, 19.5 * _IN, 36 * _IN),
+)  # fmt: skip
+
+
+def _sizes(workshop: Workshop) -> _Sizes:
+    return _INCHES if workshop.place.lengths == "in" else _METRIC
 
 
 def _slab(workshop: Workshop, use: str, length_mm: float, width_mm: float) -> Members:
@@ -109,48 +149,47 @@ def _slab(workshop: Workshop, use: str, length_mm: float, width_mm: float) -> Me
 
 
 def _shelf(workshop: Workshop) -> Members:
-    slab = _slab(workshop, "shelf", 900.0, 250.0)
+    slab = _slab(workshop, "shelf", *_sizes(workshop).shelf)
     slab["finish"]["surface"] = workshop.finishes[0].surface
     return {"slabs": [{**slab, "rests": {"kind": "full"}}], "delivery": {"kind": "collect"}}
 
 
 def _basin_top(workshop: Workshop) -> Members:
-    slab = _slab(workshop, "worktop", 2 * _UNIT_MM, 520.0)
+    sizes = _sizes(workshop)
+    slab = _slab(workshop, "worktop", *sizes.top)
+    bowl = {"label": "basin", "kind": "circle", "diameter": sizes.bowl}
+    tap = {"label": "tap", "kind": "circle", "diameter": 35.0, "rim": "covered"}
     slab["cutouts"] = [
-        {"label": "basin", "kind": "circle", "diameter": 340.0, "centre": {"x": 900.0, "y": 250.0}},
-        {
-            "label": "tap",
-            "kind": "circle",
-            "diameter": 35.0,
-            "rim": "covered",
-            "centre": {"x": 900.0, "y": 470.0},
-        },
+        {**bowl, "centre": sizes.at(back=100.0 + sizes.bowl / 2)},
+        {**tap, "centre": sizes.at(back=50.0)},
     ]
-    slab["rests"] = _units("base", "basin")
+    slab["rests"] = _units((sizes.unit, "base"), (sizes.unit, "basin"))
     return {"slabs": [slab], "delivery": _delivery(workshop, "pallet", "own-van", "fitted")}
 
 
 def _kitchen(workshop: Workshop) -> Members:
-    hob = _slab(workshop, "worktop", 3 * _UNIT_MM, 620.0)
+    sizes = _sizes(workshop)
+    length, width, over = sizes.hob
+    hob = _slab(workshop, "worktop", 2 * sizes.unit + over, sizes.depth)
     hob["cutouts"] = [
         {
             "label": "hob",
             "kind": "rectangle",
-            "length": 560.0,
-            "width": 490.0,
+            "length": length,
+            "width": width,
             "corner_radius": 10.0,
             "rim": "covered",
             "heat": True,
-            "centre": {"x": 900.0, "y": 310.0},
+            "centre": {"x": sizes.unit + over / 2, "y": sizes.depth / 2},
         }
     ]
-    hob["rests"] = _units("base", "hob", "base")
-    plain = {**_slab(workshop, "worktop", 2 * _UNIT_MM, 620.0), "rests": {"kind": "full"}}
+    hob["rests"] = _units((sizes.unit, "base"), (over, "hob"), (sizes.unit, "base"))
+    plain = {**_slab(workshop, "worktop", 2 * sizes.unit, sizes.depth), "rests": {"kind": "full"}}
     return {"slabs": [hob, plain], "delivery": _delivery(workshop, "fitted", "own-van", "pallet")}
 
 
-def _units(*kinds: str) -> Members:
-    return {"kind": "units", "units": [{"width": _UNIT_MM, "for": kind} for kind in kinds]}
+def _units(*units: tuple[float, str]) -> Members:
+    return {"kind": "units", "units": [{"width": mm, "for": kind} for mm, kind in units]}
 
 
 def _delivery(workshop: Workshop, *wanted: str) -> Members:

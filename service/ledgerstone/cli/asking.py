@@ -7,16 +7,17 @@ from dataclasses import dataclass
 from typing import Any, Final, TextIO
 
 from ledgerstone.cli.moving import in_country
-from ledgerstone.cli.starting_questions import NONE, QUESTIONS, Question
+from ledgerstone.cli.starting_questions import NONE, QUESTIONS, Question, role_at
 from ledgerstone.json_types import KeyPath
-from ledgerstone.message import Message
+from ledgerstone.message import Message, Value
 from ledgerstone.wording import Speech
 from ledgerstone.workshop.consistency import inconsistencies
 from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.schemas import written
 from ledgerstone.workshop.values import ValueRejected
 
-_COUNT: Final = 1 + len(QUESTIONS)
+RESTS: Final = 6  # steps of the first quote whose other values are confirmed with one answer
+_COUNT: Final = 1 + len(QUESTIONS) + 1 + RESTS
 
 
 class Unanswered(Exception):
@@ -31,14 +32,19 @@ class Prompter:
     out: TextIO
     speech: Speech
 
-    def answer(self, number: int, question: str, now: str) -> str:
+    def answer(self, number: int, question: str, now: str, **more: Value) -> str:
         """Ask one question and return the answer.
+
+        Parameters
+        ----------
+        more
+            What else the question speaks of.
 
         Raises
         ------
         Unanswered
         """
-        asks = self.speech.say(Message("init-asks", question=question))
+        asks = self.speech.say(Message("init-asks", **{"question": question, "count": 0, **more}))
         brackets = f" [{now}]" if now else ""
         self.out.write(f"{number}/{_COUNT} {asks}{brackets}: ")
         self.out.flush()
@@ -47,9 +53,13 @@ class Prompter:
             raise Unanswered
         return line.strip()
 
-    def say(self, why: Message) -> None:
-        """Print why an answer was rejected."""
-        self.out.write(f"    {self.speech.say(why)}\n")
+    def say(self, message: Message) -> None:
+        """Print a sentence, such as why an answer was rejected."""
+        self.tell(self.speech.say(message))
+
+    def tell(self, line: str) -> None:
+        """Print a line."""
+        self.out.write(f"    {line}\n")
 
 
 def ask_country(usual: str, answers: TextIO, out: TextIO, speech: Speech) -> str:
@@ -114,13 +124,16 @@ def _tried(
     return changed, None
 
 
-def confirmed_keys(workshop: Workshop, confirmed: frozenset[KeyPath]) -> dict[str, list[str]]:
-    """Return the keys that were asked for and exist, by table."""
-    tables: dict[str, list[str]] = {}
-    for path in sorted(confirmed, key=str):
-        if _value_at(workshop, path) is not None:
-            tables.setdefault(str(path[0]), []).append(str(path[-1]))
-    return tables
+def confirmed_paths(workshop: Workshop, confirmed: frozenset[KeyPath]) -> list[KeyPath]:
+    """Return the paths that were asked for and exist; a recipe's part is named by its role."""
+    paths = (_by_number(workshop, path) for path in sorted(confirmed, key=str))
+    return [path for path in paths if _value_at(workshop, path) is not None]
+
+
+def _by_number(workshop: Workshop, path: KeyPath) -> KeyPath:
+    if path[:2] != ("recipe", "constituents"):
+        return path
+    return (*path[:2], role_at(workshop, str(path[2])), *path[3:])
 
 
 def _value_at(workshop: Workshop, path: KeyPath) -> object:

@@ -16,19 +16,23 @@ from ledgerstone.cli.asking import (
     Unanswered,
     answered,
     ask_country,
-    confirmed_keys,
+    confirmed_paths,
 )
 from ledgerstone.cli.context import spoken
+from ledgerstone.cli.finishing import finish
 from ledgerstone.cli.moving import in_country
 from ledgerstone.errors import ProfileError, ProfileFault
 from ledgerstone.message import Message
+from ledgerstone.settings import Settings
 from ledgerstone.wording import Speech, bench_speech, known_language, speech_in
 from ledgerstone.wording.own import FILES, sentences_in
 from ledgerstone.wording.profile import about_in
 from ledgerstone.wording.profile_faults import maker_speech
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.advice import law_not_known
+from ledgerstone.workshop.confirming import confirm_all
 from ledgerstone.workshop.countries import usual_in
+from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.loader import (
     example_for,
     language_of,
@@ -182,13 +186,20 @@ def _started(
     country = (asked.country or _USUAL_COUNTRY).upper()
     if not asked.ask:
         example = in_country(load_profile(example_for(country)), country)
-        return starting_profile(example, partial(about_in, example.workshop.language)), speech
+        return starting_profile(
+            example, partial(about_in, example.workshop.language, place=example.place)
+        ), speech
     country = ask_country(asked.country or _USUAL_COUNTRY, answers, out, speech)
-    speech = speech_in(known_language(*usual_in(country).languages), "", usual_in(country))
+    place = usual_in(country)
+    speech = speech_in(known_language(*place.languages), "", place.at_work())
     example = as_started(load_profile(example_for(country)))
-    workshop, confirmed = answered(example, country, Prompter(answers, out, speech))
-    about = partial(about_in, workshop.workshop.language)
-    return profile_text_of(workshop, confirmed_keys(workshop, confirmed), about), speech
+    asking = Prompter(answers, out, speech)
+    workshop, confirmed = answered(example, country, asking)
+    about = partial(about_in, workshop.workshop.language, place=workshop.place)
+    draft = ProfileDraft(profile_text_of(workshop, about))
+    confirm_all(draft, confirmed_paths(workshop, confirmed))
+    finish(draft, asking, Settings().today(workshop.workshop.timezone))
+    return draft.text, speech
 
 
 def _reason(reason: Exception) -> str:

@@ -12,7 +12,9 @@ from typing import Any, Final
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Message
 from ledgerstone.wording import workshop_speech
-from ledgerstone.workshop.records import DeliveryArea, Workshop
+from ledgerstone.workshop.local_units import is_fraction, local_unit, number_shown, with_unit
+from ledgerstone.workshop.members import member_at
+from ledgerstone.workshop.records import Constituent, DeliveryArea, Workshop
 from ledgerstone.workshop.schemas import read_value
 from ledgerstone.workshop.values import ValueRejected
 
@@ -47,11 +49,22 @@ class Question:
 # --- answers into records -------------------------------------------------------------------
 
 
-def _raw(text: str) -> object:
-    """Return a number if the text is one, with a point or a comma; else the text."""
-    if _NUMBER.fullmatch(text):
-        return Decimal(text.replace(",", "."))
-    return text
+def _raw(text: str, path: KeyPath, workshop: Workshop) -> object:
+    """Return a number, with a point or a comma, with the workshop's unit; else the text."""
+    member, place = member_at(path), workshop.place.at_work()
+    is_number = _NUMBER.fullmatch(text) is not None
+    if member is not None and local_unit(member, place) != member.unit:
+        number = text.replace(",", ".") if is_number else text
+        return with_unit(number, member, place) if is_number or is_fraction(text) else text
+    return Decimal(text.replace(",", ".")) if is_number else text
+
+
+def _shown(value: object, path: KeyPath, workshop: Workshop) -> str:
+    """Return a value as it would be entered, a number in the workshop's unit."""
+    member = member_at(path)
+    exact = Decimal(repr(value)) if isinstance(value, float) else value
+    number = None if member is None else number_shown(exact, member, workshop.place.at_work())
+    return str(value) if number is None else number.removesuffix(".0")
 
 
 def _with(workshop: Workshop, table: str, **answers: object) -> Workshop:
@@ -61,20 +74,20 @@ def _with(workshop: Workshop, table: str, **answers: object) -> Workshop:
     return dataclasses.replace(workshop, **{table: dataclasses.replace(record, **read)})
 
 
-def _one(table: str, key: str, *, default: bool = True, text: bool = False) -> Question:
+def _one(
+    table: str, key: str, *, default: bool = True, text: bool = False, asks: str = ""
+) -> Question:
     """Return the question for the value of one key."""
 
     def put(workshop: Workshop, answer: str) -> Workshop:
-        return _with(workshop, table, **{key: answer if text else _raw(answer)})
+        value = answer if text else _raw(answer, path, workshop)
+        return _with(workshop, table, **{key: value})
 
     def now(workshop: Workshop) -> str:
-        return _shown(getattr(getattr(workshop, table), key)) if default else ""
+        return _shown(getattr(getattr(workshop, table), key), path, workshop) if default else ""
 
-    return Question(key, ((table, key),), put, now)
-
-
-def _shown(value: object) -> str:
-    return format(value, "g") if isinstance(value, float) else str(value)
+    path = (table, key)
+    return Question(asks or key, (path,), put, now)
 
 
 def _region(workshop: Workshop, answer: str) -> Workshop:
@@ -91,15 +104,19 @@ def _table(workshop: Workshop, answer: str) -> Workshop:
     sizes = [part.strip() for part in _TIMES.split(answer) if part.strip()]
     if len(sizes) != 2:
         raise ValueRejected(Message("init-two-sizes"))
-    return _with(workshop, "table", length_mm=_raw(sizes[0]), width_mm=_raw(sizes[1]))
+    length, width = (_raw(size, ("table", "length_mm"), workshop) for size in sizes)
+    return _with(workshop, "table", length_mm=length, width_mm=width)
 
 
 def _table_now(workshop: Workshop) -> str:
-    return f"{workshop.table.length_mm:g} x {workshop.table.width_mm:g}"
+    sides = (workshop.table.length_mm, workshop.table.width_mm)
+    return " x ".join(_shown(side, ("table", "length_mm"), workshop) for side in sides)
 
 
 def _thicknesses(workshop: Workshop, answer: str) -> Workshop:
-    parts = [_raw(part.strip()) for part in re.split(r"[;,]\s+|;", answer) if part.strip()]
+    path = ("shaping", "thickest_mm")
+    listed = [part.strip() for part in re.split(r"[;,]\s+|;", answer) if part.strip()]
+    parts = [_raw(part, path, workshop) for part in listed]
     sizes = sorted(read_value(type(workshop.shaping), "thickest_mm", part) for part in parts)
     shaping = dataclasses.replace(
         workshop.shaping,
@@ -111,13 +128,19 @@ def _thicknesses(workshop: Workshop, answer: str) -> Workshop:
 
 
 def _thicknesses_now(workshop: Workshop) -> str:
-    return ", ".join(f"{size:g}" for size in workshop.shaping.thicknesses_mm)
+    path = ("shaping", "thickest_mm")
+    return ", ".join(_shown(size, path, workshop) for size in workshop.shaping.thicknesses_mm)
 
 
 def _tax(workshop: Workshop, answer: str) -> Workshop:
     if answer.casefold() in _NONE:
         return _with(workshop, "tax", registered=False)
-    return _with(workshop, "tax", registered=True, percent=_raw(answer.removesuffix("%").strip()))
+    return _with(
+        workshop,
+        "tax",
+        registered=True,
+        percent=_raw(answer.removesuffix("%").strip(), ("tax", "percent"), workshop),
+    )
 
 
 def _tax_now(workshop: Workshop) -> str:
@@ -140,7 +163,7 @@ def _in_area(key: str) -> Question:
 
     def put(workshop: Workshop, answer: str) -> Workshop:
         none = answer.casefold() in _NONE
-        value: Any = None if none else read_value(DeliveryArea, key, _raw(answer))
+        value: Any = None if none else read_value(DeliveryArea, key, _raw(answer, path, workshop))
         changed = dataclasses.replace(workshop.areas[0], **{key: value})
         return dataclasses.replace(workshop, areas=(changed,))
 
@@ -148,7 +171,32 @@ def _in_area(key: str) -> Question:
         value = getattr(workshop.areas[0], key)
         return NONE if value is None else f"{value:f}"
 
-    return Question(key, (("areas", 0, key),), put, now)
+    path = ("areas", 0, key)
+    return Question(key, (path,), put, now)
+
+
+def role_at(workshop: Workshop, role: str) -> int:
+    """Return the place of a recipe's first part of a role."""
+    return next(i for i, part in enumerate(workshop.recipe.constituents) if part.role == role)
+
+
+def _part_of(role: str) -> Question:
+    """Return the question for the price of a recipe's first part of a role."""
+
+    def put(workshop: Workshop, answer: str) -> Workshop:
+        recipe, i = workshop.recipe, role_at(workshop, role)
+        price = read_value(Constituent, "price_per_kg", _raw(answer, path, workshop))
+        parts = list(recipe.constituents)
+        parts[i] = dataclasses.replace(parts[i], price_per_kg=price)
+        mixed = dataclasses.replace(recipe, constituents=tuple(parts))
+        return dataclasses.replace(workshop, recipe=mixed)
+
+    def now(workshop: Workshop) -> str:
+        part = workshop.recipe.constituents[role_at(workshop, role)]
+        return _shown(part.price_per_kg, path, workshop)
+
+    path = ("recipe", "constituents", 0, "price_per_kg")
+    return Question(role, (("recipe", "constituents", role, "price_per_kg"),), put, now)
 
 
 def _address(workshop: Workshop, answer: str) -> Workshop:
@@ -168,7 +216,6 @@ QUESTIONS: Final[tuple[Question, ...]] = (
     _one("workshop", "town", default=False, text=True),
     _one("workshop", "email", default=False, text=True),
     _one("workshop", "telephone", default=False, text=True),
-    _one("workshop", "language", text=True),
     Question(
         "table",
         (("table", "length_mm"), ("table", "width_mm")),
@@ -181,7 +228,6 @@ QUESTIONS: Final[tuple[Question, ...]] = (
         _thicknesses,
         _thicknesses_now,
     ),
-    _one("recipe", "fck_mpa"),
     _one("rates", "hour"),
     _one("rates", "margin_percent"),
     Question(
@@ -191,6 +237,11 @@ QUESTIONS: Final[tuple[Question, ...]] = (
         _tax_now,
     ),
     _one("offer", "deposit_percent"),
+    _one("offer", "smallest_order"),
+    _one("recipe", "fck_mpa"),
+    _part_of("cement"),
+    _part_of("aggregate"),
+    _one("boards", "price_per_sheet", asks="board"),
     Question(
         "postcodes",
         (("areas", 0, "name"), ("areas", 0, "postcodes")),

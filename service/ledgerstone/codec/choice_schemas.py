@@ -19,6 +19,15 @@ from ledgerstone.codec.answer_fields import (
 )
 from ledgerstone.order import CORNERS, PLACES, USES
 
+PAGE_TEXTS: Final = {
+    "type": "object",
+    "additionalProperties": {
+        "oneOf": [
+            {"type": "string"},
+            {"type": "object", "additionalProperties": {"type": "string"}},
+        ]
+    },
+}
 _PERCENT_PATTERN = "^[0-9]+(\\.[0-9]+)?$"
 
 
@@ -30,6 +39,7 @@ class WorkshopSchema(AnswerSchema):
     country = Text("The country, as its ISO 3166 code.")
     email = Text("The workshop's email address.")
     telephone = Text("The workshop's telephone number.")
+    ring = Text("The telephone number with the times when it is answered, if the workshop has any.")
     demonstration = YesNo("Whether it is the invented demonstration workshop.")
 
 
@@ -139,15 +149,7 @@ class ChoicesSchema(AnswerSchema):
     words = AnyJson(
         "Texts that replace the page's own, in the requested language, by message name: the"
         " country's words, and the maker's own sentences.",
-        keywords={
-            "type": "object",
-            "additionalProperties": {
-                "oneOf": [
-                    {"type": "string"},
-                    {"type": "object", "additionalProperties": {"type": "string"}},
-                ]
-            },
-        },
+        keywords=PAGE_TEXTS,
     )
     currency = Text("The currency of every price, as its ISO 4217 code.")
     tax = NestedPart("The tax; null if the workshop charges none.", TaxSchema, or_null=True)

@@ -9,6 +9,7 @@ from marshmallow import fields
 from ledgerstone.codec.answer_fields import (
     Amount,
     AnswerSchema,
+    AnyJson,
     Day,
     Many,
     NestedPart,
@@ -18,6 +19,7 @@ from ledgerstone.codec.answer_fields import (
     Whole,
     YesNo,
 )
+from ledgerstone.codec.choice_schemas import PAGE_TEXTS
 from ledgerstone.codec.fields import (
     ChoiceField,
     ListField,
@@ -27,10 +29,11 @@ from ledgerstone.codec.fields import (
     YesNoField,
 )
 from ledgerstone.workshop.describing import SUBJECTS
+from ledgerstone.workshop.first_quote import STEPS
 from ledgerstone.workshop.members import KINDS
 from ledgerstone.workshop.standing import WORDS
 
-OPERATIONS: Final = ("set", "leave-out", "add", "confirm", "unconfirm")
+OPERATIONS: Final = ("set", "leave-out", "add", "confirm", "unconfirm", "fit-hours")
 MAX_CHANGES: Final = 1000
 _LONGEST_VALUE: Final = 2000
 _LONGEST_POINTER: Final = 200
@@ -47,7 +50,8 @@ class ChangeSchema(Strict):
         required=True,
         about=(
             "`set` a value; `leave-out` a value, a table or an item; `add` a table or one more item"
-            " of a list; `confirm` a value or a table as the maker's own, or `unconfirm`."
+            " of a list; `confirm` a value or a table as the maker's own, or `unconfirm`;"
+            " `fit-hours` to scale every rate of hours so that typical jobs take the given hours."
         ),
     )
     pointer = TextField(
@@ -65,7 +69,11 @@ class ChangeSchema(Strict):
         TextField("profile-value", longest=_LONGEST_VALUE),
         "profile-values",
         at_most=_MAX_VALUES,
-        about="For `set`: the values of a list. Left out if it is a single value.",
+        about=(
+            "For `set`: the values of a list, left out if it is a single value. For `confirm`:"
+            " JSON Pointers to several values that are confirmed at once. For `fit-hours`: the"
+            " labour that each typical job takes, in hours, empty where unknown."
+        ),
     )
 
 
@@ -117,6 +125,19 @@ class InventedSchema(AnswerSchema):
         "Whether they include prices, hours or areas, so that every answer is marked as a trial."
     )
     says = Text("The parts of a customer's answer that depend on the table.")
+
+
+class FirstStepSchema(AnswerSchema):
+    """A step on the shortest way to a first quote that is not marked as a trial."""
+
+    name = OneOf("The step.", STEPS)
+    title = Text("Its title on the form.")
+    asks = Many("JSON Pointers to the values it asks for.", fields.String())
+    rest = Many(
+        "JSON Pointers to its other values that are invented and mark every answer as a trial.",
+        fields.String(),
+    )
+    done = YesNo("Whether none of its values is invented.")
 
 
 class JobPartSchema(AnswerSchema):
@@ -199,9 +220,15 @@ class WorkshopFormSchema(AnswerSchema):
     currency = Text(
         "The currency of its amounts, an ISO 4217 code.", absent="Absent if the profile has faults."
     )
+    words = AnyJson(
+        "Texts that replace the form's own, in the requested language, by message name: the"
+        " country's words.",
+        keywords=PAGE_TEXTS,
+    )
     saved = YesNo("Whether the file was written.")
     share = NestedPart("The number of values by origin.", ProfileShareSchema)
     invented = Many("The tables that hold invented values.", InventedSchema)
+    steps = Many("The shortest way to a first quote, in its order.", FirstStepSchema)
     faults = Many("All its faults.", ProfileFaultSchema)
     jobs = Many("Three typical jobs, if the profile has no faults; else empty.", TypicalJobSchema)
     text = Text("The whole text of the file with the changes.")

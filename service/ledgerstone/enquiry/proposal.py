@@ -131,7 +131,7 @@ class Proposal(Taken):
         if is_sized(one):
             return
         said = next((doubt.readings[0] for doubt in one.doubts if doubt.at == "diameter"), None)
-        kind, length_mm, width_mm = usual_opening(one.opening.what, one.kind)
+        kind, length_mm, width_mm = usual_opening(one.opening.what, one.kind, self.workshop)
         if said is not None:
             kind, length_mm, width_mm = "circle", said.mm, said.mm
         sizes: dict[str, Any] = {"diameter": self.one_unit.ours(length_mm)}

@@ -25,7 +25,22 @@ _OPENINGS: Final = MappingProxyType(
         "hob": ("rectangle", 560.0, 490.0),
     }
 )
-_ANY_HOLE: Final = ("circle", 35.0, 35.0)
+_IN: Final = 25.4
+# The same where things are sold in inches: a single-bowl sink, a 30-inch cooktop.
+_OPENINGS_IN_INCHES: Final = MappingProxyType(
+    {
+        "tap": ("circle", 1.375 * _IN, 1.375 * _IN),
+        "waste": ("circle", 1.75 * _IN, 1.75 * _IN),
+        "drain": ("circle", 1.75 * _IN, 1.75 * _IN),
+        "soap": ("circle", 1.375 * _IN, 1.375 * _IN),
+        "parasol": ("circle", 2 * _IN, 2 * _IN),
+        "cable": ("circle", 2.5 * _IN, 2.5 * _IN),
+        "socket": ("circle", 3 * _IN, 3 * _IN),
+        "basin": ("circle", 15 * _IN, 15 * _IN),
+        "sink": ("rectangle", 20 * _IN, 16 * _IN),
+        "hob": ("rectangle", 28.5 * _IN, 19.5 * _IN),
+    }
+)
 
 
 def usual_edge_mm(workshop: Workshop, profile: str) -> float:
@@ -36,9 +51,10 @@ def usual_edge_mm(workshop: Workshop, profile: str) -> float:
     return _EDGE_MM
 
 
-def usual_opening(what: str, kind: str) -> tuple[str, float, float]:
-    """Return kind and size, mm, of an opening whose size nobody said."""
-    usual = _OPENINGS.get(what, _ANY_HOLE)
+def usual_opening(what: str, kind: str, workshop: Workshop) -> tuple[str, float, float]:
+    """Return kind and size, mm, of an opening whose size nobody said, as usual in the country."""
+    known = _OPENINGS_IN_INCHES if workshop.place.lengths == "in" else _OPENINGS
+    usual = known.get(what, known["tap"])
     if kind == "circle" and usual[0] != "circle":
         return "circle", usual[2], usual[2]
     if kind in ("rectangle", "slot") and usual[0] == "circle":

@@ -26,8 +26,7 @@ from ledgerstone.message import (
 )
 from ledgerstone.wording.formats import FOOT_M, KG_PER_LB, LITRES_PER_GALLON, MPA_PER_PSI, Formats
 from ledgerstone.wording.profile import about_in
-from ledgerstone.wording.variants import words_of
-from ledgerstone.workshop.values import AboutKey
+from ledgerstone.workshop.value_keys import AboutKey
 
 _INCH_MM: Final = 25.4
 _TAPE: Final = 32  # the finest marks of a tape, to the inch: common practice, no source
@@ -151,8 +150,7 @@ def _clock(formats: Formats, clock: Clock) -> str:
 
 def _about(formats: Formats, about: AboutKey) -> str:
     language = formats.locale.language
-    said = about_in(language, about.record, about.key, about.english)
-    return words_of(language, formats.place).exchanged(said)
+    return about_in(language, about.record, about.key, about.english, formats.place)
 
 
 _WRITE: Final[Mapping[type, Callable[[Formats, Any], str]]] = MappingProxyType(

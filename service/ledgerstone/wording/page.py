@@ -30,9 +30,11 @@ def page_messages(language: str, folder: str = PAGE) -> dict[str, PageText]:
     return texts_of(page_catalogue(language, folder))
 
 
-@lru_cache(maxsize=8)
-def page_differences(language: str, place: RegionalSettings, own: str = "") -> dict[str, PageText]:
-    """Return the page's messages that differ from its file: the country's, and the maker's own.
+@lru_cache(maxsize=16)
+def page_differences(
+    language: str, place: RegionalSettings, own: str = "", folder: str = PAGE
+) -> dict[str, PageText]:
+    """Return a page's messages that differ from its file: the country's, and the maker's own.
 
     Parameters
     ----------
@@ -40,10 +42,11 @@ def page_differences(language: str, place: RegionalSettings, own: str = "") -> d
         The maker's sentences of that language, in Fluent's format.
     """
     words = words_of(language, place)
-    ours = page_messages(language)
+    ours = page_messages(language, folder)
     said = {key: _exchanged(text, words) for key, text in ours.items()}
     if language == "en":
-        said |= texts_of(variant(place.words, "page"))
+        other = texts_of(variant(place.words, "page"))
+        said |= {key: text for key, text in other.items() if key in ours}
     said |= {key: text for key, text in own_texts(own).items() if key in ours}
     return {key: text for key, text in said.items() if text != ours[key]}
 

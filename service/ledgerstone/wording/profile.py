@@ -10,13 +10,16 @@ from __future__ import annotations
 from functools import cache
 from typing import Final
 
-from ledgerstone.wording.catalogues import page_catalogue
+from ledgerstone.wording.catalogues import USUAL, page_catalogue, variant
 from ledgerstone.wording.page import PageText, texts_of
+from ledgerstone.wording.variants import words_of
+from ledgerstone.workshop.countries import English, RegionalSettings, usual_in
 from ledgerstone.workshop.members import Member
 from ledgerstone.workshop.standing import RESTS_ON
 from ledgerstone.workshop.starting import CHOICES, attribute_of
 
 FOLDER: Final = "profile"
+_BRITAIN: Final = usual_in("GB")
 
 
 @cache
@@ -25,21 +28,31 @@ def profile_texts(language: str) -> dict[str, PageText]:
     return texts_of(page_catalogue(language, FOLDER))
 
 
-def about_in(language: str, record: str, key: str, english: str) -> str:
-    """Return what a key of a record is, in a language."""
-    return str(profile_texts(language).get(f"{record}.{key}", english))
+@cache
+def variant_texts(words: English) -> dict[str, PageText]:
+    """Return the texts about a profile that one country's English says in its own way."""
+    return texts_of(variant(words, FOLDER))
 
 
-def label_in(language: str, member: Member) -> str:
+def about_in(
+    language: str, record: str, key: str, english: str, place: RegionalSettings = _BRITAIN
+) -> str:
+    """Return what a key of a record is, in a language and its place's words."""
+    name, words = f"{record}.{key}", words_of(language, place)
+    own = variant_texts(place.words).get(name) if language == USUAL else None
+    return str(own) if own else words.exchanged(str(profile_texts(language).get(name, english)))
+
+
+def label_in(language: str, member: Member, place: RegionalSettings = _BRITAIN) -> str:
     """Return what a member of a profile is called in a language."""
-    return about_in(language, member.record.__name__, member.name, member.about)
+    return about_in(language, member.record.__name__, member.name, member.about, place)
 
 
-def choice_in(language: str, word: str) -> str:
+def choice_in(language: str, word: str, place: RegionalSettings = _BRITAIN) -> str:
     """Return the meaning of a choice's word, in a language."""
-    return about_in(language, CHOICES, attribute_of(word), word)
+    return about_in(language, CHOICES, attribute_of(word), word, place)
 
 
-def rests_on_in(language: str, table: str) -> str:
+def rests_on_in(language: str, table: str, place: RegionalSettings = _BRITAIN) -> str:
     """Return what of a customer's answer depends on a table, in a language."""
-    return about_in(language, "RestsOn", table, RESTS_ON[table])
+    return about_in(language, "RestsOn", table, RESTS_ON[table], place)

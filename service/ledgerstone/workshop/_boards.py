@@ -36,7 +36,7 @@ class Boards:
         ),
     )
     flexible_length_mm: float = above_0("length of the thin strip for curved sides")
-    flexible_price: Decimal = at_least_0("price of such a strip")
+    flexible_price: Decimal = at_least_0("price of a thin strip for curved sides")
     plug_up_to_mm: float = at_least_0("largest round hole with a turned plug in place of foam")
     screw_pitch_mm: float = above_0("distance between screws along a side")
     pilot_mm: float = above_0("pilot hole for a screw")

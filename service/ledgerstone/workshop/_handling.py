@@ -30,7 +30,8 @@ class ConcreteSettings:
         metadata=about("partial factor of the concrete, EN 1992-1-1 2.4.2.4", at_least=1.0),
     )
     accidental_factor: float = field(
-        default=1.2, metadata=about("the same for accidents, EN 1992-1-1 2.4.2.4", at_least=1.0)
+        default=1.2,
+        metadata=about("partial factor for accidents, EN 1992-1-1 2.4.2.4", at_least=1.0),
     )
     untested_percent: float = field(
         default=100.0,
@@ -165,7 +166,7 @@ class Steel:
         default=3000.0, metadata=about("length of bars as bought", above=0)
     )
     bar_price: Decimal = field(
-        default=Decimal(0), metadata=about("price of a bar of that length", at_least=0)
+        default=Decimal(0), metadata=about("price of a bar as bought", at_least=0)
     )
     mesh_sheet_length_mm: float = above_0("longer side of a sheet of mesh")
     mesh_sheet_width_mm: float = above_0("shorter side of a sheet of mesh")

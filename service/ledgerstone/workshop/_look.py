@@ -36,7 +36,7 @@ class PaletteShade:
     )
     recast_percent: float = field(
         default=0.0,
-        metadata=about("pieces of it that are cast twice besides", at_least=0, at_most=100),
+        metadata=about("more that are cast twice, in this shade", at_least=0, at_most=100),
     )
 
 
@@ -68,7 +68,8 @@ class FinishOffered:
         default=(), metadata=about("grits in their order, as on the disc", at_least=16)
     )
     recast_percent: float = field(
-        default=0.0, metadata=about("pieces that are cast twice besides", at_least=0, at_most=100)
+        default=0.0,
+        metadata=about("more that are cast twice, in this finish", at_least=0, at_most=100),
     )
 
 
@@ -100,7 +101,7 @@ class Sealer:
 class EdgeOffered:
     """One edge profile the workshop makes."""
 
-    profile: Profile = documented("which profile it is")
+    profile: Profile = documented("the profile")
     hours_per_m: float = at_least_0("hours")
     smallest_mm: float = field(default=0.0, metadata=about("smallest size", at_least=0))
     largest_mm: float = field(default=0.0, metadata=about("largest size", at_least=0))

@@ -20,8 +20,8 @@ class Identity:
     region: str = field(
         default="",
         metadata=about(
-            "letters of your part of it, for holidays: ENG, SCT, WLS, NIR; left out, those of the"
-            " whole country"
+            "letters of your part of the country, for its holidays: ENG, SCT, WLS, NIR; left out,"
+            " those of the whole country"
         ),
     )
     timezone: str = documented("your clock, by continent and city: Europe/London")
@@ -148,7 +148,7 @@ class Sample:
 
     price: Decimal = at_least_0("price of a tile, before tax, without a markup")
     hours: float = at_least_0("hours to cast, finish and send one")
-    litres: float = above_0("litres of concrete in one")
+    litres: float = above_0("litres of concrete in a tile")
     ready_days: float = at_least_0("days from its pour until it is with the customer")
     yes_days: float = at_least_0("days that the customer is given to say yes")
     always_from: Decimal | None = field(

@@ -69,7 +69,9 @@ class Rates:
     recast_percent_per_m2: float = field(
         default=0.0,
         metadata=about(
-            "and besides for each square metre beyond the first", at_least=0, at_most=100
+            "more that are cast twice, for each square metre of a piece beyond the first",
+            at_least=0,
+            at_most=100,
         ),
     )
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from ledgerstone.json_types import KeyPath
 from ledgerstone.workshop._placed_text import NoSuchPlace
 from ledgerstone.workshop.editing import ProfileDraft
@@ -27,6 +29,29 @@ def confirm(draft: ProfileDraft, path: KeyPath) -> None:
     for table in tables:
         draft.put((*table, key_of(table)), _YOURS)
         draft.settle()
+
+
+def confirm_all(draft: ProfileDraft, paths: Sequence[KeyPath]) -> None:
+    """Write that several values or tables are the maker's.
+
+    Raises
+    ------
+    NoSuchPlace
+    """
+    draft.settle()
+    values = [path for path in paths if path in draft.found().pairs and not draft.is_items(path)]
+    by_table: dict[KeyPath, list[KeyPath]] = {}
+    for path in values:
+        by_table.setdefault(path[:-1], []).append(path)
+    for table, inside in by_table.items():
+        if _word(draft, table) is None:
+            words = ", ".join(f"{path[-1]} = {_YOURS}" for path in inside)
+            draft.insert((*table, key_of(table)), f"{{ {words} }}")
+        else:
+            for path in inside:
+                confirm(draft, path)
+    for path in (path for path in paths if path not in values):
+        confirm(draft, path)
 
 
 def unconfirm(draft: ProfileDraft, path: KeyPath) -> None:

@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from datetime import date
-from decimal import Decimal
 from types import MappingProxyType
 from typing import Any, Final
 
@@ -45,12 +43,12 @@ class DescribedTable:
 
 @dataclass(frozen=True, slots=True)
 class DescribedValue:
-    """A value, as it is written; None if it is left out."""
+    """A value, as it is read from TOML; None if it is left out."""
 
     path: KeyPath
     member: Member
     help: str
-    value: str | bool | list[str] | None
+    value: object
     standing: ValueStanding | None
 
 
@@ -84,7 +82,7 @@ class _Described:
         help_text = self.comments.of(path)
         if member.inner is None:
             standing = self.standings.get(path)
-            yield DescribedValue(path, member, help_text, _shown(content), standing)
+            yield DescribedValue(path, member, help_text, content, standing)
             return
         items = content if isinstance(content, list) else []
         if member.kind == "items" and items:
@@ -105,14 +103,3 @@ class _Described:
         members = sorted(members_of(record), key=lambda one: one.inner is not None)
         for one in members:
             yield from self.member(one, (*path, one.name), held.get(one.name))
-
-
-def _shown(content: object) -> str | bool | list[str] | None:
-    """Return a value as it is written in the form."""
-    if content is None or isinstance(content, bool):
-        return content
-    if isinstance(content, list):
-        return [str(_shown(one)) for one in content]
-    if isinstance(content, Decimal):
-        return format(content, "f")
-    return content.isoformat() if isinstance(content, date) else str(content)

@@ -12,13 +12,23 @@ line again, and it gives no line numbers, for which ``lines`` would stay.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from typing import Final
 
 from ledgerstone.json_types import KeyPath
 from ledgerstone.workshop._placed_text import NoSuchPlace, PlacedText, within
 from ledgerstone.workshop.comments import is_remark
 from ledgerstone.workshop.lines import Header, KeyLines, LineSpan
 from ledgerstone.workshop.standing import KEYS, key_of
+
+_KEY: Final = re.compile(r"# [a-z_0-9]+ = ")
+_SAMPLE: Final = re.compile(
+    r'# \w+ = (?:"…"|\["…"\]|"?1(?:\.0+)?(?: [^"]*")?|true|"[\w-]+")\s*(?:#|$)'
+)
+
+
+def _is_sample(line: str) -> bool:
+    """Whether a commented-out key has the value with which a profile is started."""
+    return _SAMPLE.match(line) is not None
 
 
 class ProfileDraft(PlacedText):
@@ -69,43 +79,33 @@ class ProfileDraft(PlacedText):
     # --- tables -----------------------------------------------------------------------------
 
     def add(self, path: KeyPath, sample: list[str]) -> None:
-        """Add a table that is left out, or one more item to a list: like its last one.
+        """Add a table that is left out, or one more item to a list; what it needs is empty.
 
         Parameters
         ----------
         sample
-            The table's lines where none is there to go by, its header first, each key after it.
+            The table's lines, its header first, each key after it.
         """
         self.settle()
         count = self.count(path)
         if count:
-            self._repeat((*path, count - 1))
+            self._add_item((*path, count - 1), sample)
         elif path in self.found().values:
-            inside = ", ".join(sample[1:])
-            self.replace(self.found().values[path], f"[{{ {inside} }}]")
-        elif not self._uncomment(sample[0]):
+            self.replace(self.found().values[path], f"[{{ {', '.join(sample[1:])} }}]")
+        elif not self._uncomment(sample):
             self._append(path, sample)
 
-    def _repeat(self, last: KeyPath) -> None:
-        """Write a list's last item once more after itself, without its comments."""
+    def _add_item(self, last: KeyPath, sample: list[str]) -> None:
+        """Write one more item after a list's last one."""
         found = self.found()
         if last in found.values:
             start, end = found.values[last]
             before = found.values.get((*last[:-1], int(last[-1]) - 1))
             joint = self._text[before[1] : start] if before else ", "
-            self.replace((end, end), f"{joint}{self._text[start:end]}")
+            self.replace((end, end), f"{joint}{{ {', '.join(sample[1:])} }}")
             return
-        region = self.region(last)
-        statements = "\n".join(self._text[a:b] for a, b in self._statements(region))
-        self.replace((region[1], region[1]), f"\n\n{statements}")
-
-    def _statements(self, region: LineSpan) -> Iterator[LineSpan]:
-        """The headers and whole pairs of a region, in their order."""
-        found = self.found()
-        spans = [header.span for header in found.headers]
-        inner = set(found.pairs.values())
-        spans += [s for s in inner if not any(o[0] < s[0] and s[1] < o[1] for o in inner)]
-        yield from sorted(s for s in spans if region[0] <= s[0] and s[1] <= region[1])
+        end = self.region(last)[1]
+        self.replace((end, end), "\n\n" + "\n".join(sample))
 
     def _append(self, path: KeyPath, sample: list[str]) -> None:
         """Write a new table after the one that it belongs to, else at the end."""
@@ -118,23 +118,34 @@ class ProfileDraft(PlacedText):
             raise NoSuchPlace(path)
         self.replace((at, at), "\n\n" + "\n".join(sample))
 
-    def _uncomment(self, header: str) -> bool:
-        """Uncomment a commented-out table and the keys that follow it."""
+    def _uncomment(self, sample: list[str]) -> bool:
+        """Use the lines of a table that is commented out; a sample there is emptied."""
         lines = self._text.splitlines(keepends=True)
-        starts = [
-            i for i, line in enumerate(lines) if re.match(rf"# {re.escape(header)}\s*(#|$)", line)
-        ]
-        if not starts:
+        header = rf"# {re.escape(sample[0])}\s*(#|$)"
+        i = next((i for i, line in enumerate(lines) if re.match(header, line)), None)
+        if i is None:
             return False
-        i = starts[0]
         lines[i] = lines[i].removeprefix("# ")
-        for k in range(i + 1, len(lines)):
-            if not lines[k].startswith("#") or lines[k].startswith("# ["):
-                break
-            if re.match(r"# [a-z_0-9]+ = ", lines[k]):
-                lines[k] = lines[k].removeprefix("# ")
+        keys = [k for k in range(i + 1, self._commented_to(lines, i)) if _KEY.match(lines[k])]
+        is_sample = all(_is_sample(lines[k]) for k in keys)
+        needed = {line.partition(" = ")[0]: line for line in sample[1:]}
+        for k in keys:
+            line = lines[k].removeprefix("# ")
+            own = needed.get(line.partition(" = ")[0])
+            if own is not None and is_sample:
+                (pair,) = KeyLines(line).pairs.values()
+                lines[k] = own + line[pair[1] :]
+            elif not is_sample:
+                lines[k] = line
         self.replace((0, len(self._text)), "".join(lines))
         return True
+
+    @staticmethod
+    def _commented_to(lines: list[str], header: int) -> int:
+        """Where the comments of a commented-out table end, or its inner table's begin."""
+        after = range(header + 1, len(lines))
+        ends = (k for k in after if not lines[k].startswith("#") or lines[k].startswith("# ["))
+        return next(ends, len(lines))
 
     # --- one place ---
 

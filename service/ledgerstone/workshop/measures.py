@@ -46,7 +46,7 @@ _HOURS: Final = _named(h=1, min=Fraction(1, 60), s=Fraction(1, 3600))
 _UNITS: Final[Mapping[str, _Units]] = MappingProxyType(
     {
         "_kg": _MASS,
-        "_l": _VOLUME_L,
+        **dict.fromkeys(("_l", "_litres"), _VOLUME_L),
         "_m": _named(m=1, ft=_FOOT_M),
         "_m2": _AREA,
         "_m3": {name: per / 1000 for name, per in _VOLUME_L.items()},
@@ -54,6 +54,7 @@ _UNITS: Final[Mapping[str, _Units]] = MappingProxyType(
             **dict.fromkeys(("mpa", "n/mm²"), Fraction(1)),
             **_named(gpa=1000, psi=_PSI, ksi=1000 * _PSI),
         },
+        "_n_per_mm2": {"n/mm²": Fraction(1), **_named(psi=_PSI, ksi=1000 * _PSI)},
         "_n": _named(n=1, kn=1000, lb=_POUND * _GRAVITY, lbf=_POUND * _GRAVITY),
         "_hours": _HOURS,
         "_hour": _HOURS,
@@ -127,17 +128,27 @@ def measured(text: str, key: str) -> Decimal | None:
 def rated(text: str, key: str) -> Decimal | None:
     """Return a text's rate in the units of a key's name; None if it is no such rate.
 
-    ``$0.19/lb`` at ``price_per_kg``, ``370 sq ft per gal`` at ``coverage_m2_per_l``: to six
-    decimals, in the profile's currency, in hours, or in the unit before ``per``.
+    ``$0.19/lb`` or ``$17.86 per 94 lb`` at ``price_per_kg``, ``370 sq ft per gal`` at
+    ``coverage_m2_per_l``: to six decimals, in the profile's currency, in hours, or in the unit
+    before ``per``.
     """
     name = f"_{key.removesuffix('_coat')}"
     ending = max((e for e in _PER if name.endswith(e)), key=len, default=None)
     found = _RATE.fullmatch(_plain(text))
     if ending is None or found is None:
         return None
-    per = _PER[ending].get(found[2].strip())
+    per = _in(found[2].strip(), _PER[ending], usual=Fraction(1))
     of = _amount_of(found[1].strip(), name.removesuffix(ending))
-    return None if per is None or of is None else _decimal(of / per)
+    return None if not per or of is None else _decimal(of / per)
+
+
+def canonical(value: object, key: str) -> Decimal | None:
+    """Return a number or a measure in the unit of its key; None if it is neither."""
+    if isinstance(value, str):
+        read = measured(value, key)
+        return rated(value, key) if read is None else read
+    is_number = isinstance(value, int | Decimal) and not isinstance(value, bool)
+    return Decimal(str(value)) if is_number else None
 
 
 def _length_mm(text: str) -> Decimal | None:
@@ -176,11 +187,18 @@ def _amount_of(text: str, name: str) -> Fraction | None:
     return _in(text, _UNITS[ending])
 
 
-def _in(text: str, units: _Units) -> Fraction | None:
-    """Return an amount with one of some units in the unit whose factor is 1."""
+def _in(text: str, units: _Units, *, usual: Fraction | None = None) -> Fraction | None:
+    """Return an amount with one of some units in the unit whose factor is 1.
+
+    Parameters
+    ----------
+    usual
+        The amount where none stands before the unit.
+    """
     found = _AMOUNT.match(text)
-    per = units.get(text[found.end() :].strip()) if found is not None else None
-    return None if found is None or per is None else _exact(found) * per
+    amount = usual if found is None else _exact(found)
+    per = units.get(text[found.end() if found else 0 :].strip())
+    return None if amount is None or per is None else amount * per
 
 
 def _decimal(amount: Fraction) -> Decimal:

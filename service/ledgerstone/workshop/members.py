@@ -27,7 +27,7 @@ _LISTED: Final[dict[type, MemberKind]] = {str: "words", int: "wholes", float: "n
 _UNITS: Final = {
     "mm": "mm", "kg": "kg", "l": "l", "mpa": "MPa", "c": "°C", "n": "N", "percent": "%",
     "hours": "h", "hour": "h", "days": "d", "minutes": "min", "m2": "m²", "m3": "m³", "m": "m",
-    "mm2": "mm²",
+    "mm2": "mm²", "litres": "l",
 }  # fmt: skip
 _HOURS: Final = frozenset({"JobHours", "PourHours", "MouldHours", "PieceHours"})
 

@@ -1,4 +1,4 @@
-"""What a table starts with that a maker adds and none is there to go by."""
+"""What a table holds that a maker adds: nothing yet, so that each value has to be entered."""
 
 from __future__ import annotations
 
@@ -11,10 +11,7 @@ from ledgerstone.workshop.members import Member, MemberKind, members_of
 
 _WRITTEN: Final[Mapping[MemberKind, str]] = MappingProxyType(
     {
-        "text": '"…"',
-        "colour": '"#808080"',
         "yes-no": "false",
-        "day": "2026-12-31",
         "lines": "[]",
         "words": "[]",
         "numbers": "[]",
@@ -37,9 +34,4 @@ def sample_of(record: type, path: KeyPath, *, is_item: bool) -> list[str]:
 
 
 def _sample(member: Member) -> str:
-    if member.kind == "choice":
-        return f'"{member.choices[0]}"'
-    if member.kind in _WRITTEN:
-        return _WRITTEN[member.kind]
-    least = max(1, member.bounds.get("at_least", 1))
-    return f"{min(least, member.bounds.get('at_most', least)):g}"
+    return _WRITTEN.get(member.kind, '""')

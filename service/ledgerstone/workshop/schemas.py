@@ -9,7 +9,7 @@ import dataclasses
 import types
 import typing
 from collections.abc import Callable, Iterator, Mapping
-from functools import cache, partial
+from functools import cache
 from typing import Any, ClassVar, Literal, cast
 
 from marshmallow import EXCLUDE, Schema, ValidationError, fields, post_load, validates_schema
@@ -18,6 +18,7 @@ from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Message
 from ledgerstone.workshop import values
 from ledgerstone.workshop.records import Workshop
+from ledgerstone.workshop.value_keys import Key
 from ledgerstone.workshop.values import ValueRejected
 
 _Read = Callable[[object], Any]
@@ -166,19 +167,19 @@ def _refused(message: Message) -> ValidationError:
 
 def _field(f: dataclasses.Field[Any], hint: object, record: type) -> fields.Field[Any]:
     needed = f.default is dataclasses.MISSING and f.default_factory is dataclasses.MISSING
-    key = values.Key(f.name, record.__name__, f.metadata)
+    key = Key(f.name, record.__name__, f.metadata)
     missing = [_missing(hint, key)]
     return _field_of(hint, key, required=needed, error_messages={"required": missing})
 
 
-def _missing(hint: object, key: values.Key) -> Message:
+def _missing(hint: object, key: Key) -> Message:
     if key.record == Workshop.__name__:
         table = f"[[{key.name}]]" if typing.get_origin(hint) is tuple else f"[{key.name}]"
         return Message("fault-table-missing", table=table, about=key.about)
     return Message("fault-key-missing", about=key.about)
 
 
-def _field_of(hint: Any, key: values.Key, **options: Any) -> fields.Field[Any]:  # noqa: ANN401  a type
+def _field_of(hint: Any, key: Key, **options: Any) -> fields.Field[Any]:  # noqa: ANN401  a type
     """Return the field for a type as a record writes it."""
     origin, inner = typing.get_origin(hint), typing.get_args(hint)
     if origin in (typing.Union, types.UnionType):
@@ -188,8 +189,8 @@ def _field_of(hint: Any, key: values.Key, **options: Any) -> fields.Field[Any]: 
         count = None if inner[-1] is Ellipsis else len(inner)
         return _Items(_field_of(inner[0], key), count, **options)
     if origin is Literal:
-        return _Value(partial(values.choice, options=inner), **options)
+        return _Value(lambda value: values.choice(values.filled(value, key), inner), **options)
     if dataclasses.is_dataclass(hint):
         return _Table(schema(cast("type", hint)), **options)
     read = values.READERS[hint]
-    return _Value(lambda value: read(value, key), **options)
+    return _Value(lambda value: read(values.filled(value, key), key), **options)

@@ -12,11 +12,13 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
+from decimal import Decimal
 from types import MappingProxyType
 from typing import Any, Final, Literal, get_args
 
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Message
+from ledgerstone.workshop.measures import canonical
 from ledgerstone.workshop.values import nearest
 
 ValueStanding = Literal["yours", "usual", "invented"]
@@ -24,6 +26,7 @@ WORDS: Final[tuple[ValueStanding, ...]] = get_args(ValueStanding)
 _KEY: Final = "standing"
 _OFFERS_KEY: Final = "whose"
 KEYS: Final = frozenset({_KEY, _OFFERS_KEY})
+_ROUNDED: Final = Decimal("0.0006")  # a file starts with four digits in another unit
 DEEPEST: Final = 8  # tables in one another; no record has more
 # Tables whose values another maker may leave as they are; prices in them are still invented.
 USUAL: Final = frozenset(
@@ -33,6 +36,9 @@ USUAL: Final = frozenset(
 # Keys of other tables that may stand, and keys of usual tables that may not.
 _USUAL_KEYS: Final = frozenset(
     {"country", "timezone", "currency", "language", "demonstration"}
+    | {"density_kg_per_m3", "solids_percent", "absorption_percent", "air_percent"}
+    | {"role", "cement_class", "water_cement_ratio", "profile", "surface", "grits"}
+    | {"smallest_mm", "largest_mm"}
     | {"most_percent", "carbon_most_percent", "batch_cement_kg", "matching"}
     | {"signature", "who", "reached"}
 )
@@ -213,7 +219,7 @@ def _leaves(
             for k, item in enumerate(value):
                 yield from _leaves(item, _twin(item, k, twin), word, (*at, k))
         else:
-            yield at, word or _whose(at, same=twin == value)
+            yield at, word or _whose(at, same=_alike(value, twin, key))
 
 
 def _twin(item: Mapping[str, Any], k: int, items: object) -> object:
@@ -223,6 +229,16 @@ def _twin(item: Mapping[str, Any], k: int, items: object) -> object:
     key, value = next(iter(item.items()), ("", None))
     named = [one for one in items if isinstance(one, Mapping) and one.get(key) == value]
     return named[0] if named else (items[k] if k < len(items) else None)
+
+
+def _alike(mine: object, theirs: object, key: str) -> bool:
+    """Whether two values are the same, also where only one is written with its unit."""
+    if isinstance(mine, list) and isinstance(theirs, list) and len(mine) == len(theirs):
+        return all(_alike(a, b, key) for a, b in zip(mine, theirs, strict=True))
+    if mine == theirs or not (isinstance(mine, str) ^ isinstance(theirs, str)):
+        return mine == theirs
+    a, b = (canonical(one, key) for one in (mine, theirs))
+    return a is not None and b is not None and abs(a - b) <= _ROUNDED * abs(a)
 
 
 def _whose(path: KeyPath, *, same: bool) -> ValueStanding:

@@ -6,25 +6,21 @@ Keys, comments and bounds come from the records and values from the example, so 
 from __future__ import annotations
 
 import dataclasses
-import json
-import re
 import textwrap
 import types
 import typing
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator
 from datetime import date
 from decimal import Decimal
 from functools import partial
-from types import MappingProxyType
 from typing import Any, Literal
 
-from ledgerstone.workshop.countries import TAXED_BY_PART
+from ledgerstone.workshop._as_toml import WIDTH, lines_of
+from ledgerstone.workshop.countries import TAXED_BY_PART, RegionalSettings
+from ledgerstone.workshop.local_units import local_unit, number_shown, with_unit
+from ledgerstone.workshop.members import Member, members_of
 from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.schemas import written
-from ledgerstone.workshop.standing import key_of
-
-WIDTH = 98
-_NONE: Mapping[str, Sequence[str]] = MappingProxyType({})
 
 _HEAD = """\
 The profile of a workshop: what it can make, charges and stocks.
@@ -79,7 +75,7 @@ def starting_profile(example: Workshop, about: About = _in_english) -> str:
     about
         Says what each key is, in the language of the file's comments.
     """
-    return profile_text_of(as_started(example), about=about)
+    return profile_text_of(as_started(example), about)
 
 
 def as_started(example: Workshop) -> Workshop:
@@ -112,36 +108,27 @@ def _in_no_part(example: Workshop) -> Workshop:
     )
 
 
-def profile_text_of(
-    workshop: Workshop,
-    confirmed: Mapping[str, Sequence[str]] = _NONE,
-    about: About = _in_english,
-) -> str:
+def profile_text_of(workshop: Workshop, about: About = _in_english) -> str:
     """Return a whole profile as TOML, with the comments of the records.
 
     Parameters
     ----------
-    confirmed
-        By table, the keys whose values the maker has confirmed.
     about
         Says what each key is, in the language of the file's comments.
     """
     head = "".join(
         f"# {line}".rstrip() + "\n" for line in about("File", "head", _HEAD).splitlines()
     )
-    text = head + "\n".join(_ProfileWriter(about).table(Workshop, "", workshop)) + "\n"
-    for table, keys in confirmed.items():
-        words = ", ".join(f'{key} = "yours"' for key in keys)
-        header = re.compile(rf"^(\[\[?{re.escape(table)}\]\]?)$", re.MULTILINE)
-        text = header.sub(rf"\1\n{key_of((table,))} = {{ {words} }}", text, count=1)
-    return text
+    writer = _ProfileWriter(about, workshop.place.at_work())
+    return head + "\n".join(writer.table(Workshop, "", workshop)) + "\n"
 
 
 class _ProfileWriter:
     """Writes tables, and each key's comment where the key first stands."""
 
-    def __init__(self, about: About) -> None:
+    def __init__(self, about: About, place: RegionalSettings) -> None:
         self._about = about
+        self._place = place
         self._said: set[tuple[type, str]] = set()
 
     def table(self, record: type, name: str, value: object | None) -> Iterator[str]:
@@ -195,7 +182,7 @@ class _ProfileWriter:
             return
         self._said.add((record, f.name))
         mark = "# " if content is None else ""
-        written_out = _lines(mark + f.name, _sample(hint) if content is None else content)
+        written_out = lines_of(mark + f.name, self._written(record, f.name, hint, content))
         comment = f"# {self._comment(record, f)}" if first else ""
         beside = f"{written_out[0]}  {comment}".rstrip()
         if len(written_out) == 1 and len(beside) <= WIDTH:
@@ -203,6 +190,24 @@ class _ProfileWriter:
             return
         yield from textwrap.wrap(comment, WIDTH, subsequent_indent="# ")
         yield from written_out
+
+    def _written(self, record: type, name: str, hint: object, content: object) -> object:
+        """A value in the unit that the workshop works in, or a sample of one."""
+        member = next(one for one in members_of(record) if one.name == name)
+        if local_unit(member, self._place) == member.unit:
+            return _sample(hint) if content is None else content
+        if content is None:
+            return with_unit("1", member, self._place)
+        if isinstance(content, tuple):
+            return tuple(self._measured(member, one) for one in content)
+        return self._measured(member, content)
+
+    def _measured(self, member: Member, content: object) -> object:
+        if not content:
+            return content
+        exact = Decimal(repr(content)) if isinstance(content, float) else content
+        number = number_shown(exact, member, self._place)
+        return content if number is None else with_unit(number, member, self._place)
 
     def _choice(self, word: str) -> str:
         """A word that is chosen, and what it means where that is another one."""
@@ -261,30 +266,3 @@ def _sample(hint: object) -> object:
     if typing.get_origin(bare) is Literal:
         return typing.get_args(bare)[0]
     return _SAMPLES[bare]
-
-
-# --- text -----------------------------------------------------------------------------------
-
-
-def _lines(key: str, value: object) -> list[str]:
-    """Return ``key = value`` as TOML, a long list folded over several lines."""
-    line = f"{key} = {_toml(value)}"
-    if len(line) <= WIDTH or not isinstance(value, tuple):
-        return [line]
-    mark = "# " if key.startswith("#") else ""
-    items = ", ".join(_toml(item).replace(" ", "\0") for item in value) + ","
-    inside = textwrap.wrap(items, WIDTH - 4, break_long_words=False, break_on_hyphens=False)
-    return [f"{key} = [", *(f"{mark}  {row}".replace("\0", " ") for row in inside), f"{mark}]"]
-
-
-def _toml(value: object) -> str:
-    """Return a value as TOML writes it."""
-    if isinstance(value, bool):
-        return "true" if value else "false"
-    if isinstance(value, str):
-        return json.dumps(value, ensure_ascii=False)
-    if isinstance(value, tuple):
-        return f"[{', '.join(_toml(item) for item in value)}]"
-    if isinstance(value, float):
-        return repr(value).removesuffix(".0")
-    return format(value, "f") if isinstance(value, Decimal) else str(value)

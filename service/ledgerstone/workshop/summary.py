@@ -31,7 +31,7 @@ from ledgerstone.workshop.advice import (
 from ledgerstone.workshop.doses import ADVISED_PERCENT, HARDLY_DEEPER_PERCENT
 from ledgerstone.workshop.records import DeliveryArea, PaletteShade, Sealer, Workshop
 from ledgerstone.workshop.standing import RESTS_ON
-from ledgerstone.workshop.values import AboutKey
+from ledgerstone.workshop.value_keys import AboutKey
 
 ADVISED_ADMIXTURE_G_PER_KG = 50.0  # EN 206 5.2.6, from memory
 _INVENTED = ("Tarnside Casting", "Hollerwerk Betonguss", "Sawbuck Concrete")
@@ -127,7 +127,10 @@ def _offers(w: Workshop) -> _Rows:
     yield from _listed("sealers", (_sealer(sealer) for sealer in w.sealers))
     edges = (
         Message(
-            "check-edge", profile=e.profile, smallest=_mm(e.smallest_mm), largest=_mm(e.largest_mm)
+            "check-edge" if e.largest_mm else "check-edge-unsized",
+            profile=e.profile,
+            smallest=_mm(e.smallest_mm),
+            largest=_mm(e.largest_mm),
         )
         for e in w.edges
     )

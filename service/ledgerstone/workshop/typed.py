@@ -9,6 +9,8 @@ from collections.abc import Sequence
 from datetime import date
 from typing import Final
 
+from ledgerstone.workshop.countries import RegionalSettings
+from ledgerstone.workshop.local_units import is_fraction, local_unit, with_unit
 from ledgerstone.workshop.members import Member, MemberKind
 
 WIDTH: Final = 98
@@ -30,13 +32,15 @@ def is_list(member: Member) -> bool:
     return member.kind in _LISTS
 
 
-def toml_of(member: Member, value: str, mark: str) -> str:
+def toml_of(member: Member, value: str, mark: str, place: RegionalSettings) -> str:
     """Return one value as TOML writes it; what does not read as its kind is written as a text.
 
     Parameters
     ----------
     mark
         Between whole and tenth in the maker's language: ``.`` or ``,``.
+    place
+        The units that the workshop works in: those of a number without one.
     """
     if member.kind == "yes-no" and value in ("true", "false"):
         return value
@@ -44,20 +48,22 @@ def toml_of(member: Member, value: str, mark: str) -> str:
         return value
     if member.kind not in _NUMBERS:
         return _text(value)
-    number = _number(value, mark)
+    number = number_of(value, mark)
+    if local_unit(member, place) != member.unit and (number or is_fraction(value)):
+        return _text(with_unit(number or value.strip(), member, place))
     return _text(_measured(value, mark)) if number is None else number
 
 
 def _measured(value: str, mark: str) -> str:
     """A number with its unit, the number as TOML has it; any other text as it is."""
     found = _WITH_UNIT.fullmatch(value)
-    number = _number(found[1], mark) if found is not None else None
+    number = number_of(found[1], mark) if found is not None else None
     return value if found is None or number is None else f"{number}{found[2]}"
 
 
-def toml_list_of(member: Member, values: Sequence[str], mark: str) -> str:
+def toml_list_of(member: Member, values: Sequence[str], mark: str, place: RegionalSettings) -> str:
     """Return a list of values in TOML, wrapped if it is long."""
-    items = [toml_of(member, value, mark) for value in values]
+    items = [toml_of(member, value, mark, place) for value in values]
     line = f"[{', '.join(items)}]"
     if len(line) + len(member.name) + 3 <= WIDTH:
         return line
@@ -75,8 +81,8 @@ def _is_day(value: str) -> bool:
         return False
 
 
-def _number(value: str, mark: str) -> str | None:
-    """A number as TOML has it, of one written with either mark, with thousands or with a sign."""
+def number_of(value: str, mark: str) -> str | None:
+    """Return a number as TOML has it, of one written with either mark, thousands or a sign."""
     text = value.strip("£$€% \u00a0").replace("−", "-")
     grouped = _GROUPS[mark].fullmatch(text)
     if grouped is not None:

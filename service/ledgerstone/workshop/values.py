@@ -9,14 +9,14 @@ from __future__ import annotations
 import math
 import unicodedata
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from datetime import date, datetime
 from decimal import Decimal
 from difflib import get_close_matches
 from typing import Any
 
-from ledgerstone.message import Message, Spoken, Value
+from ledgerstone.message import Message, Value
 from ledgerstone.workshop.measures import measured, rated
+from ledgerstone.workshop.value_keys import Key, wanted
 
 LONGEST_TEXT = 300
 LARGEST_NUMBER = 10**9
@@ -31,47 +31,6 @@ class ValueRejected(Exception):
     def __init__(self, message: Message) -> None:
         super().__init__(message.name)
         self.message = message
-
-
-_BY_ENDING: tuple[tuple[str, str], ...] = (
-    ("_mm", "length"),
-    ("percent", "percent"),
-    ("hours", "hours"),
-    ("days", "days"),
-    ("_kg_per_m3", "density"),
-    ("_kg_per_m2", "spread"),
-    ("_kg", "mass"),
-    ("_mpa", "stress"),
-    ("_c", "warmth"),
-    ("_m2_per_l", "yield"),
-)
-_BY_RECORD: Mapping[str, str] = {
-    **dict.fromkeys(("JobHours", "PourHours", "MouldHours", "PieceHours"), "hours"),
-    "DaySettings": "days",
-}
-
-
-@dataclass(frozen=True, slots=True)
-class AboutKey(Spoken):
-    """What a key of a profile's record is; in English as the record has it."""
-
-    record: str
-    key: str
-    english: str
-
-
-@dataclass(frozen=True, slots=True)
-class Key:
-    """One key of one record: its name, the record's name, its bounds and what it is about."""
-
-    name: str
-    record: str
-    metadata: Mapping[str, Any]
-
-    @property
-    def about(self) -> AboutKey:
-        """A description of the key, as a message."""
-        return AboutKey(self.record, self.name, str(self.metadata.get("about", "")))
 
 
 def found(value: object) -> dict[str, Value]:
@@ -109,21 +68,6 @@ def nearest(word: object, known: tuple[str, ...]) -> dict[str, str]:
     return {"near": near, "guess": "".join(close), "known": ", ".join(known)}
 
 
-def wanted(kind: type, key: Key) -> str:
-    """Return the word of ``fault-wanted`` for what belongs at this key."""
-    plain = {str: "text", bool: "flag", date: "day", int: "whole"}
-    return plain[kind] if kind in plain else _measure(kind, key)
-
-
-def _measure(kind: type, key: Key) -> str:
-    for ending, word in _BY_ENDING:
-        if key.name.endswith(ending) or (key.name + "_").startswith(f"{ending}_per_"):
-            return word
-    if key.name.startswith("hours_per_"):
-        return "hours"
-    return "money" if kind is Decimal else _BY_RECORD.get(key.record, "number")
-
-
 def unfit(value: object, belongs: str, *, quoted: bool = False) -> Message:
     """Return the error of a wrong value: what is valid there, and what was found."""
     in_quotes = "yes" if quoted else "no"
@@ -149,19 +93,29 @@ def _bare(text: str) -> bool:
     return False
 
 
+def filled(value: object, key: Key) -> object:
+    """Return a value that is not an empty text.
+
+    Raises
+    ------
+    ValueRejected
+    """
+    if isinstance(value, str) and not value.strip():
+        raise ValueRejected(Message("fault-empty", about=key.about))
+    return value
+
+
 def text(value: object, key: Key) -> str:
     """Read one line of printable text.
 
     Raises
     ------
     ValueRejected
-        It is no text, empty, too long or unprintable.
+        It is no text, too long or unprintable.
     """
     if not isinstance(value, str):
         raise _unfit(value, str, key)
     stripped = value.strip()
-    if not stripped:
-        raise ValueRejected(Message("fault-empty", about=key.about))
     if len(stripped) > LONGEST_TEXT:
         raise ValueRejected(Message("fault-too-long", count=len(stripped), longest=LONGEST_TEXT))
     if any(unicodedata.category(c) in ("Cc", "Cf", "Zl", "Zp") for c in stripped):

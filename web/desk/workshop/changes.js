@@ -51,6 +51,14 @@ export class Changes {
     this.keep();
   }
 
+  /** Another one in the place of its kind. @param {Change} change */
+  put(change) {
+    const at = this.list.findIndex(({ op }) => op === change.op);
+    if (at < 0) this.list.push(change);
+    else this.list[at] = change;
+    this.keep();
+  }
+
   undo() {
     this.list.pop();
     this.keep();

@@ -1,11 +1,12 @@
 /** The profile by subject: its tables, their lists and items, and each value with what is amiss there. */
 
 import { elements, make, one, say } from "../../show.js";
+import { FIRST, firstQuote, markSteps } from "./first.js";
 import { capital, field, idOf, named, same, showWhose } from "./field.js";
 import { focusedIn } from "./focus.js";
 import { tick } from "./tick.js";
 
-const SUBJECTS = ["you", "money", "mould", "concrete", "shades", "hours", "finishes", "delivery", "days"];
+const SUBJECTS = [FIRST, "you", "money", "mould", "concrete", "shades", "hours", "finishes", "delivery", "days"];
 
 export class Form {
   /** @param {Workshop} workshop */
@@ -28,9 +29,15 @@ export class Form {
 
   /** Show the subject that the address names. */
   show() {
-    const named = location.hash.slice(1);
-    const subject = SUBJECTS.includes(named) ? named : "you";
-    if (subject === this.subject) return;
+    const [named = "", step] = location.hash.slice(1).split("-");
+    const { demonstration, share } = this.profile;
+    const subject = SUBJECTS.includes(named) ? named : share.trial && !demonstration ? FIRST : "you";
+    if (subject !== this.subject) this.turnTo(subject);
+    if (step) document.querySelector(`#step-${step}`)?.scrollIntoView();
+  }
+
+  /** @param {string} subject */
+  turnTo(subject) {
     this.subject = subject;
     for (const link of elements(one("#subjects"), "a")) link.removeAttribute("aria-current");
     one(`#subjects a[href="#${subject}"]`).setAttribute("aria-current", "page");
@@ -49,7 +56,8 @@ export class Form {
     this.drawn = drawing(this.tables());
     const open = new Set(elements(this.place, "details[open]").map(({ dataset }) => dataset.pointer));
     const tables = this.tables().filter(({ pointer, subject }) => subject === this.subject && depth(pointer) === 1);
-    this.place.replaceChildren(make("h2", {}, say(`subject.${this.subject}`)), ...tables.map((table) => this.table(table)));
+    const first = this.subject === FIRST ? [firstQuote(this)] : [];
+    this.place.replaceChildren(make("h2", {}, say(`subject.${this.subject}`)), ...first, ...tables.map((table) => this.table(table)));
     for (const each of elements(this.place, "details")) each.toggleAttribute("open", open.has(each.dataset.pointer));
     this.mark();
     this.workshop.outcome.show(this.profile);
@@ -154,6 +162,7 @@ export class Form {
       const place = /** @type {HTMLElement | null} */ (this.place.querySelector(`.field[data-pointer="${CSS.escape(value.pointer)}"]`));
       if (place) showWhose(place, value, () => {});
     }
+    markSteps(this);
     this.count();
   }
 

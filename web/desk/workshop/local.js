@@ -7,8 +7,8 @@ export function entered(profile, pointer, now) {
 }
 
 /** What is taken out or ticked; what a new table holds the service alone knows. @param {Profile} profile @param {Change} change @returns {Profile} */
-export function applied(profile, { op, pointer }) {
-  if (op === "confirm") return confirmed(profile, pointer);
+export function applied(profile, { op, pointer, values: pointers }) {
+  if (op === "confirm") return (pointers ?? [pointer]).reduce(confirmed, profile);
   return op === "leave-out" ? without(profile, pointer) : profile;
 }
 

@@ -49,16 +49,17 @@ export class Outcome {
   }
 
   /** @param {Profile} profile */
-  share({ share, invented }) {
+  share(profile) {
+    const { share, invented } = profile;
     const every = share.yours + share.usual + share.invented;
     const trial = make("p", { class: "hint" }, say(share.trial ? "outcome.trial" : "outcome.honest"));
-    const lists = [true, false].flatMap((holds) => {
-      const rows = invented.filter((table) => table.holds === holds).map((table) => this.invented(table));
-      return rows.length ? [make("p", {}, say(holds ? "outcome.holding" : "outcome.others")), make("ul", {}, ...rows)] : [];
-    });
-    if (!lists.length) return trial;
+    const open = profile.steps.filter((step) => !step.done).map(({ name, title }) => make("li", {}, make("a", { href: `#first-${name}` }, title)));
+    const left = share.trial && open.length ? [make("p", {}, say("outcome.holding")), make("ul", {}, ...open)] : [];
+    const rows = invented.filter(({ holds }) => !holds).map((table) => this.invented(table));
+    const others = rows.length ? [make("p", {}, say("outcome.others")), make("ul", {}, ...rows)] : [];
+    if (!rows.length) return make("div", {}, trial, ...left);
     const isOpen = this.place.querySelector("details[open]") !== null;
-    return make("div", {}, make("details", { ...(isOpen && { open: "" }) }, make("summary", {}, say("outcome.share", { invented: share.invented, every })), ...lists), trial);
+    return make("div", {}, trial, ...left, make("details", { ...(isOpen && { open: "" }) }, make("summary", {}, say("outcome.share", { invented: share.invented, every })), ...others));
   }
 
   /** A table with invented values, with a link to it. @param {Profile["invented"][number]} told */

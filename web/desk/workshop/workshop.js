@@ -33,6 +33,7 @@ export class Workshop {
     await this.tried(async () => {
       this.before = (await this.ask([], {})).jobs;
     });
+    this.form.build();
     if (this.changes.list.length) await this.again();
     else this.outcome.show(this.profile);
   }
@@ -141,6 +142,6 @@ fillWords(document);
 const door = new Door(service);
 await door.open();
 const [choices, profile] = await Promise.all([service.choices(), service.workshop()]);
-setPlace(choices);
+setPlace({ ...choices, words: { ...choices.words, ...profile.words } });
 fillWords(document);
 void new Workshop(service, door, profile).open();

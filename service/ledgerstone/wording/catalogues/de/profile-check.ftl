@@ -61,6 +61,12 @@ check-edge = { $profile ->
     [wall] Wandseite
    *[square] gerade Kante
 } { $smallest } bis { $largest }
+check-edge-unsized = { $profile ->
+    [bevel] Fase
+    [round] Rundung
+    [wall] Wandseite
+   *[square] gerade Kante
+}
 check-way = { $name }, bis { $most }
 check-bears = { $even } überall, { $point } an jeder Stelle
 check-strips-tested = { $count ->
@@ -154,10 +160,33 @@ init-asks = { $question ->
     [town] Ihr Ort
     [email] Wohin Kunden schreiben
     [telephone] Wo Kunden anrufen
-    [language] Sprache für Kunden, die nach keiner anderen fragen (de, en)
-    [table] Ihr Gießtisch, Länge x Breite in mm
-    [thicknesses] Dicken, die Sie gießen, in mm, mit Kommas dazwischen
-    [fck_mpa] Festigkeit Ihres Betons nach 28 Tagen, in N/mm² am Zylinder (oder: 45 MPa cube)
+    [table] Ihr Gießtisch, Länge x Breite in { $lengths ->
+        [in] Zoll
+       *[mm] mm
+    }
+    [thicknesses] Dicken, die Sie gießen, in { $lengths ->
+        [in] Zoll
+       *[mm] mm
+    }, mit Kommas dazwischen
+    [smallest_order] Ihr kleinster Auftrag, vor Lieferung und Steuer
+    [fck_mpa] Festigkeit Ihres Betons nach 28 Tagen, am Zylinder, in { $strengths ->
+        [psi] psi
+       *[MPa] N/mm² (oder: 45 MPa cube)
+    }
+    [cement] Zement kostet, das { $masses ->
+        [lb] Pfund (oder 17,86 je Sack: 17.86/94 lb)
+       *[kg] Kilogramm (oder der Sack: 9.50/25 kg)
+    }
+    [aggregate] Sand kostet, das { $masses ->
+        [lb] Pfund (oder der Sack: 4/50 lb)
+       *[kg] Kilogramm (oder der Sack: 4/25 kg)
+    }
+    [board] Eine Tafel Ihrer Schalungsplatte kostet
+    [jobs] So viele Handstunden brauchen Sie dafür, drei Zahlen mit Leerzeichen (oder nur die erste; leer: so lassen)
+    [rest] { $count ->
+        [one] Dieser eine Wert stimmt für Sie
+       *[other] Diese { $count } Werte stimmen für Sie
+    } (j, n)
     [hour] Eine Handstunde kostet
     [margin_percent] Aufschlag auf Ihre Kosten, in Prozent
     [tax] Steuer, die Sie ausweisen, in Prozent; keine für Kleinunternehmer
@@ -168,6 +197,7 @@ init-asks = { $question ->
     [fitted] Geliefert und montiert kostet; keine, wenn Sie nicht montieren
    *[address] Die Adresse, die Kunden öffnen (https://platten.example.com)
 }
+init-job = { $job }: { $hours } h nach der Datei
 init-elsewhere = Keine unserer erfundenen Werkstätten steht in { $land }. Die Datei hat dessen Geld, Uhr, Postleitzahlen und Steuer; jeder andere Wert ist von einer Werkstatt in einem anderen Land, Liefergebiete fehlen, und was sie zu Recht und Steuer sagt, ist zu prüfen.
 init-none = keine
 init-two-letters = Schreiben Sie zwei Buchstaben, etwa DE.

@@ -5,7 +5,23 @@ profile-not-writable = Dieser Dienst darf die Datei nicht schreiben. Laden Sie s
 profile-not-written = Die Datei ließ sich nicht schreiben: { $reason }. Sie ist, wie sie war.
 profile-no-such-place = Das Profil hat dafür keine Stelle { $pointer }.
 typical-job = { $job ->
-    [shelf] Ein schlichtes Regalbrett, 900 × 250 mm, abgeholt
-    [basin-top] Eine Waschtischplatte, 1200 × 520 mm, geliefert
+    [shelf] Ein schlichtes Regalbrett, { $length } × { $width }, abgeholt
+    [basin-top] Eine Waschtischplatte, { $length } × { $width }, geliefert
    *[kitchen] Eine Küche aus zwei Platten mit Kochfeld, montiert
+}
+first-step = { $step ->
+    [you] Wer Sie sind
+    [table] Ihr Gießtisch
+    [money] Ihre Stunde, Ihr Aufschlag, Ihre Steuer
+    [concrete] Ihr Beton
+    [materials] Was Sie einkaufen
+    [hours] Wie lange Sie brauchen
+    [looks] Oberflächen, Versiegelungen und Kanten, die Sie anbieten
+   *[delivery] Wohin Sie liefern
+}
+# Ein Schlüssel der Datei, in einem Satz auf dem Formular.
+form-key = „{ $label }“{ $word ->
+    [true] : ja
+    [false] : nein
+   *[none] { "" }
 }

@@ -61,6 +61,12 @@ check-edge = { $profile ->
     [wall] wall
    *[square] square
 } { $smallest } to { $largest }
+check-edge-unsized = { $profile ->
+    [bevel] bevel
+    [round] round
+    [wall] wall
+   *[square] square
+}
 check-way = { $name }, up to { $most }
 check-bears = { $even } all over, { $point } anywhere
 check-strips-tested = { $count ->
@@ -148,16 +154,43 @@ init-unwritable = the file cannot be written: { $reason }.
 init-unanswered = The answers ended before the questions, so nothing was written.
 init-asks = { $question ->
     [country] Country, by its two letters (GB, DE, US)
-    [region] State or part, for public holidays (ENG, BY, WA)
+    [region] { $country ->
+        [US] Your state, for its public holidays (WA, TX, NY)
+        [GB] Part of the country, for public holidays (ENG, SCT, WLS, NIR)
+       *[other] Part of the country, by its letters, for public holidays; empty for all of it
+    }
     [timezone] Time zone
     [name] Your workshop's name
     [town] Your town
     [email] Where customers write
     [telephone] Where customers call
-    [language] Language of customers who ask for no other (en, de)
-    [table] Your casting table, length x width in mm (or 120 in x 48 in)
-    [thicknesses] Thicknesses you cast, in mm, with commas
-    [fck_mpa] Your concrete's strength at 28 days, in MPa (or 5000 psi)
+    [table] Your casting table, length x width in { $lengths ->
+        [in] inches
+       *[mm] mm
+    }
+    [thicknesses] Thicknesses you cast, in { $lengths ->
+        [in] inches
+       *[mm] mm
+    }, with commas
+    [smallest_order] Your smallest order, before delivery and tax
+    [fck_mpa] Your concrete's strength at 28 days, by cylinder, in { $strengths ->
+        [psi] psi
+       *[MPa] MPa (or 45 MPa cube)
+    }
+    [cement] Cement costs, by the { $masses ->
+        [lb] pound (or 17.86 per 94 lb)
+       *[kg] kilogram (or 9.50 per 25 kg)
+    }
+    [aggregate] Sand costs, by the { $masses ->
+        [lb] pound (or 4 per 50 lb)
+       *[kg] kilogram (or 4 per 25 kg)
+    }
+    [board] A sheet of your mould board costs
+    [jobs] The hours of hands that these take you, as three numbers with blanks (or the first alone; empty: leave them)
+    [rest] { $count ->
+        [one] This one value is right for you
+       *[other] These { $count } values are right for you
+    } (y, n)
     [hour] One hour of hands costs
     [margin_percent] Markup on what it costs you, in percent (40 asks 140 of a cost of 100)
     [tax] Tax you charge, in percent; none where you are not registered
@@ -168,6 +201,7 @@ init-asks = { $question ->
     [fitted] Delivered and fitted costs; none if you do not fit
    *[address] The address that customers will open (https://slabs.example.com)
 }
+init-job = { $job }: { $hours } h here
 init-elsewhere = No invented workshop of ours is in { $land }. The file has its money, clock, postcodes and tax; every other value is of a workshop in another country, areas are left out, and what it says of law and tax must be checked.
 init-none = none
 init-two-letters = Write two letters, like GB.

@@ -5,7 +5,23 @@ profile-not-writable = This service may not write the file. Download it instead.
 profile-not-written = The file could not be written: { $reason }. It is as it was.
 profile-no-such-place = The profile has no place { $pointer } for this.
 typical-job = { $job ->
-    [shelf] A plain shelf, 900 × 250 mm, collected
-    [basin-top] A basin top, 1200 × 520 mm, delivered
+    [shelf] A plain shelf, { $length } × { $width }, collected
+    [basin-top] A basin top, { $length } × { $width }, delivered
    *[kitchen] A kitchen of two tops with a hob, fitted
+}
+first-step = { $step ->
+    [you] Who you are
+    [table] Your casting table
+    [money] Your hour, markup and tax
+    [concrete] Your concrete
+    [materials] What you buy
+    [hours] How long it takes you
+    [looks] Finishes, sealers and edges that you offer
+   *[delivery] Where you deliver
+}
+# A key of the file, in a sentence on the form.
+form-key = “{ $label }”{ $word ->
+    [true] : yes
+    [false] : no
+   *[none] { "" }
 }

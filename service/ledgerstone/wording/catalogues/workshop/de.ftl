@@ -10,6 +10,7 @@ workshop =
     .demonstration = Das ist die Datei der erfundenen Werkstatt. Beginnen Sie mit „init“ eine eigene (siehe README) und öffnen Sie den Dienst damit; was Sie hier probieren, zeigt, was es bewirken würde.
 
 subject =
+    .first = Erstes Angebot
     .you = Sie
     .money = Geld
     .mould = Tisch und Schalung
@@ -20,6 +21,19 @@ subject =
     .delivery = Lieferung
     .days = Tage
     .faults = ({ $n } zu berichtigen)
+
+first =
+    .intro = Beantworten Sie, was hier gefragt wird, und haken Sie jeden Rest ab, sobald Sie ihn gelesen haben: Von da an sind Ihre Antworten keine Probe mehr. Alles andere kann warten.
+    .done = – erledigt
+    .others = Die übrigen Werte hier, wie sie verwendet würden.
+    .change = Einen ändern
+    .rest = { $n ->
+        [one] Dieser eine Wert stimmt für mich
+       *[other] Diese { $n } Werte stimmen für mich
+    }
+    .hours = Wie viele Arbeitsstunden brauchen Sie für diese Stücke, vom Auftrag bis sie verpackt sind? Eines genügt, drei sind besser. Die Stunden jedes Schritts folgen im Verhältnis.
+    .job = { $job }, in Stunden
+    .now = Nach der Datei jetzt: { $hours } h
 
 table =
     .add = Noch eins hinzufügen
@@ -62,7 +76,7 @@ outcome =
     .share = { $invented } von { $every } Werten sind noch erfunden
     .table = ({ $n }): { $says }.
     .trial = Solange Preise, Stunden oder Liefergebiete erfunden sind, sagt jede Antwort, dass sie eine Probe ist.
-    .holding = Deshalb ist jede Antwort eine Probe:
+    .holding = Was noch eine Probe daraus macht:
     .others = Auch noch erfunden, aber kein Grund für eine Probe:
     .honest = Preise, Stunden und Liefergebiete sind die Ihren: Antworten sind keine Probe.
     .changes = { $n ->

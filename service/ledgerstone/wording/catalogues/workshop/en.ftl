@@ -10,6 +10,7 @@ workshop =
     .demonstration = This is the invented workshop’s own file. Start one of yours with “init” (see the README), and open the service with it; what you try here shows what it would do.
 
 subject =
+    .first = First quote
     .you = You
     .money = Money
     .mould = Table and mould
@@ -20,6 +21,19 @@ subject =
     .delivery = Delivery
     .days = Days
     .faults = ({ $n } to put right)
+
+first =
+    .intro = Answer what is asked here, and tick each rest once you have read it: from then on your answers are no trial. All else can wait.
+    .done = – done
+    .others = The other values here, as they would be used.
+    .change = Change one
+    .rest = { $n ->
+        [one] This one value is right for me
+       *[other] These { $n } values are right for me
+    }
+    .hours = How many hours of work do these jobs take you, from the order until they are packed? One is enough, three are better. Every step’s hours follow in proportion.
+    .job = { $job }, in hours
+    .now = By the file now: { $hours } h
 
 table =
     .add = Add one more
@@ -62,7 +76,7 @@ outcome =
     .share = { $invented } of { $every } values are still invented
     .table = ({ $n }): { $says }.
     .trial = While prices, hours or areas are invented, every answer says that it is a trial.
-    .holding = Every answer is a trial for:
+    .holding = What still keeps it a trial:
     .others = Invented too, though no answer is a trial for it:
     .honest = Prices, hours and areas are yours: answers are no trial.
     .changes = { $n ->

@@ -1,0 +1,130 @@
+"""Changes of a profile's text, one after the other, as its form sends them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.hours_of_jobs import fit_hours
+from ledgerstone.codec.order_in import escape
+from ledgerstone.errors import Fault, NotUnderstood, ProfileError
+from ledgerstone.json_types import KeyPath
+from ledgerstone.message import Message
+from ledgerstone.workshop._placed_text import NoSuchPlace
+from ledgerstone.workshop.confirming import confirm, confirm_all, unconfirm
+from ledgerstone.workshop.countries import RegionalSettings
+from ledgerstone.workshop.editing import ProfileDraft
+from ledgerstone.workshop.loader import starting_tables
+from ledgerstone.workshop.local_units import working_place
+from ledgerstone.workshop.members import member_at
+from ledgerstone.workshop.samples import sample_of
+from ledgerstone.workshop.standing import standings
+from ledgerstone.workshop.syntax import tables
+from ledgerstone.workshop.typed import is_list, toml_list_of, toml_of
+
+
+def changed(text: str, changes: list[dict[str, Any]], mark: str, context: QuoteContext) -> str:
+    """Return a profile's text with changes made in it.
+
+    Parameters
+    ----------
+    mark
+        Between whole and tenth in the maker's language: ``.`` or ``,``.
+    context
+        By which typical jobs are worked out.
+
+    Raises
+    ------
+    NotUnderstood
+        A change cannot be applied.
+    """
+    draft, place = ProfileDraft(text), _place(text)
+    faults: list[Fault] = []
+    typed: set[KeyPath] = set()
+    for i, change in enumerate(changes):
+        path = path_of(change["pointer"])
+        if change["op"] != "set":  # what it confirms or moves is of the text as it is by then
+            _confirm_typed(draft, typed)
+        try:
+            if change["op"] == "fit-hours":
+                fit_hours(draft, change.get("values", []), mark, context)
+            elif change["op"] == "confirm":
+                confirm_all(draft, [path_of(one) for one in change.get("values", ())] or [path])
+            else:
+                _change(draft, path, change, (mark, place))
+        except NoSuchPlace:
+            says = Message("profile-no-such-place", pointer=change["pointer"])
+            faults.append(Fault(f"/changes/{i}/pointer", says))
+        else:
+            typed |= {path} if change["op"] == "set" else set()
+    if faults:
+        raise NotUnderstood.of(faults)
+    _confirm_typed(draft, typed)
+    return draft.text
+
+
+def _confirm_typed(draft: ProfileDraft, typed: set[KeyPath]) -> None:
+    """Write that what was typed is the maker's where it is as in a profile that is started."""
+    if not typed:
+        return
+    try:
+        found = standings(tables(draft.text), *starting_tables())
+    except ProfileError:
+        return  # it is read, and said, once the whole has been changed
+    for path in sorted(path for path in typed if found.get(path) == "invented"):
+        confirm(draft, path)
+    typed.clear()
+
+
+def _place(text: str) -> RegionalSettings:
+    """The units that the workshop of a text works in."""
+    try:
+        return working_place(tables(text))
+    except ProfileError:
+        return working_place({})
+
+
+def _change(
+    draft: ProfileDraft,
+    path: KeyPath,
+    change: Mapping[str, Any],
+    written_as: tuple[str, RegionalSettings],
+) -> None:
+    """Make one change.
+
+    Parameters
+    ----------
+    written_as
+        The mark between whole and tenth, and the units of numbers without one.
+
+    Raises
+    ------
+    NoSuchPlace
+    """
+    member, operation = member_at(path), change["op"]
+    if member is None or (operation == "set" and member.inner is not None):
+        raise NoSuchPlace(path)
+    if operation == "set" and is_list(member):
+        draft.put(path, toml_list_of(member, change.get("values", []), *written_as))
+    elif operation == "set":
+        draft.put(path, toml_of(member, change.get("value", ""), *written_as))
+    elif operation == "leave-out" and (member.inner is not None or draft.written(path)):
+        draft.leave_out(path)
+    elif operation == "add" and member.inner is not None and not isinstance(path[-1], int):
+        draft.add(path, sample_of(member.inner, path, is_item=member.kind == "items"))
+    elif operation == "unconfirm":
+        unconfirm(draft, path)
+    elif operation != "leave-out":
+        raise NoSuchPlace(path)
+
+
+def path_of(pointer: str) -> KeyPath:
+    """Return the path of a JSON Pointer into a profile."""
+    parts = (part.replace("~1", "/").replace("~0", "~") for part in pointer.split("/")[1:])
+    return tuple(int(part) if part.isdecimal() and len(part) < 5 else part for part in parts)
+
+
+def pointer_of(path: KeyPath) -> str:
+    """Return the JSON Pointer of a path in a profile."""
+    return "".join(f"/{escape(str(step))}" for step in path)

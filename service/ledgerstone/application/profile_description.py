@@ -1,0 +1,141 @@
+"""A profile as its form shows it: tables and values in the workshop's units and words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date
+from typing import Any
+
+from ledgerstone.application.profile_changes import pointer_of
+from ledgerstone.json_types import KeyPath
+from ledgerstone.message import Message
+from ledgerstone.wording import Speech
+from ledgerstone.wording.profile import choice_in, label_in
+from ledgerstone.wording.variants import words_of
+from ledgerstone.workshop.describing import SUBJECT_OF, DescribedTable, DescribedValue, described
+from ledgerstone.workshop.first_quote import FirstStep
+from ledgerstone.workshop.local_units import local_unit, number_shown
+from ledgerstone.workshop.members import Member
+from ledgerstone.workshop.standing import ValueStanding, is_demonstration
+
+
+def write_description(
+    text: str, raw: Mapping[str, Any], found: Mapping[KeyPath, ValueStanding], speech: Speech
+) -> dict[str, Any]:
+    """Describe every table and value of a profile, in a language and the units of its place.
+
+    Parameters
+    ----------
+    found
+        Whose each value is.
+    """
+    description = _Description(speech, is_foreign=is_demonstration(raw) and speech.language != "en")
+    listed = list(described(text, raw, found))
+    return {
+        "tables": [description.table(one) for one in listed if isinstance(one, DescribedTable)],
+        "values": [description.value(one) for one in listed if isinstance(one, DescribedValue)],
+    }
+
+
+def write_step(step: FirstStep, speech: Speech) -> dict[str, Any]:
+    """Write one step of the first quote."""
+    return {
+        "name": step.name,
+        "title": speech.say(Message("first-step", step=step.name)),
+        "asks": [pointer_of(path) for path in step.asks],
+        "rest": [pointer_of(path) for path in step.rest],
+        "done": step.is_done,
+    }
+
+
+def named_values(
+    text: str, raw: Mapping[str, Any], paths: Sequence[KeyPath], speech: Speech
+) -> Iterator[str]:
+    """Yield a line for each of some values: the item it is of, its label, value and unit."""
+    for one in described(text, raw, {}):
+        if isinstance(one, DescribedValue) and one.path in paths:
+            label = label_in(speech.language, one.member, speech.place)
+            item = _item_named(raw, one.path)
+            value = _said(one, speech)
+            yield f"{item}{label}: {value} {local_unit(one.member, speech.place)}".rstrip()
+
+
+def _item_named(raw: Any, path: KeyPath) -> str:  # noqa: ANN401  any part of a document
+    """The first text of the innermost item around a value, and a colon."""
+    name = ""
+    for k, step in enumerate(path[:-1]):
+        raw = raw[step]
+        if isinstance(step, int):
+            name = next((one for one in raw.values() if isinstance(one, str)), "")
+        elif k and isinstance(raw, Mapping):
+            name = str(step)
+    return f"{name}: " if name else ""
+
+
+def _said(one: DescribedValue, speech: Speech) -> str:
+    if isinstance(one.value, list):
+        return ", ".join(_list_shown(one.value, one.member, speech))
+    shown = _shown(one.value, one.member, speech) or ""
+    return choice_in(speech.language, shown, speech.place) if one.member.choices else shown
+
+
+@dataclass(frozen=True, slots=True)
+class _Description:
+    """Describes tables and values.
+
+    Attributes
+    ----------
+    is_foreign
+        Whether the file's comments are in another language than the form.
+    """
+
+    speech: Speech
+    is_foreign: bool
+
+    def table(self, one: DescribedTable) -> dict[str, Any]:
+        return {
+            "pointer": pointer_of(one.path),
+            "subject": SUBJECT_OF[str(one.path[0])],
+            "kind": "item" if isinstance(one.path[-1], int) else one.member.kind,
+            "label": label_in(self.speech.language, one.member, self.speech.place),
+            "help": self._help(one.help),
+            "there": one.there,
+            "needed": one.member.needed,
+        }
+
+    def value(self, one: DescribedValue) -> dict[str, Any]:
+        listed, member, place = isinstance(one.value, list), one.member, self.speech.place
+        language = self.speech.language
+        shown = _list_shown(one.value, member, self.speech) if isinstance(one.value, list) else None
+        return {
+            "pointer": pointer_of(one.path),
+            "kind": member.kind,
+            "label": label_in(language, member, place),
+            "help": self._help(one.help),
+            "unit": local_unit(member, place),
+            "needed": member.needed,
+            "value": None if listed else _shown(one.value, member, self.speech),
+            "values": shown,
+            "choices": member.choices or None,
+            "choices_say": [choice_in(language, word, place) for word in member.choices] or None,
+            "standing": one.standing,
+        }
+
+    def _help(self, text: str) -> str:
+        words = words_of(self.speech.language, self.speech.place)
+        return "" if self.is_foreign else words.exchanged(text)
+
+
+def _list_shown(values: Sequence[object], member: Member, speech: Speech) -> list[str]:
+    return [str(_shown(one, member, speech)) for one in values]
+
+
+def _shown(value: object, member: Member, speech: Speech) -> str | None:
+    """Return a value as it stands in the form: a measure as a number in the workshop's unit."""
+    if value is None or isinstance(value, bool):
+        return {True: "true", False: "false"}.get(value) if value is not None else None
+    number = number_shown(value, member, speech.place)
+    if number is not None:
+        return number
+    return value.isoformat() if isinstance(value, date) else str(value)

@@ -1,0 +1,64 @@
+"""Keys of a profile's file that stand in a sentence, by their labels on its form."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from functools import cache
+from typing import Final
+
+from ledgerstone.json_types import KeyPath
+from ledgerstone.message import Message
+from ledgerstone.wording.profile import label_in
+from ledgerstone.wording.speech import Speech
+from ledgerstone.workshop.members import Member, member_at, members_of
+from ledgerstone.workshop.records import Workshop
+
+_KEY: Final = re.compile(
+    r"\[\[?(?P<table>[a-z_]+(?:\.[a-z_]+)*)\]\]?"
+    r"|\b(?P<set>[a-z]+(?:_[a-z0-9]+)*) = (?P<word>true|false)\b"
+    r"|(?<![\w.@/-])(?P<key>[a-z]+(?:_[a-z0-9]+)+|[a-z]+(?:\.[a-z_0-9]+)+)(?![\w@/]|\.\w)"
+)
+
+
+def in_form_words(text: str, path: KeyPath, speech: Speech) -> str:
+    """Return a sentence with keys of the file exchanged for their labels.
+
+    Parameters
+    ----------
+    path
+        The place that it is said of: a key is sought beside it first.
+    """
+
+    def labelled(found: re.Match[str]) -> str:
+        name = found["table"] or found["set"] or found["key"]
+        member = _member(name, path)
+        if member is None:
+            return found[0]
+        label = label_in(speech.language, member, speech.place)
+        return speech.say(Message("form-key", label=label, word=found["word"] or "none"))
+
+    return _KEY.sub(labelled, text)
+
+
+def _member(name: str, path: KeyPath) -> Member | None:
+    here = member_at(path[:-1]) if len(path) > 1 else None
+    beside = members_of(here.inner) if here is not None and here.inner is not None else ()
+    own = next((one for one in beside if one.name == name), None)
+    return own or member_at(tuple(name.split("."))) or _by_name().get(name)
+
+
+@cache
+def _by_name() -> dict[str, Member]:
+    """Every member of every record by its name; of several, the first."""
+    found: dict[str, Member] = {}
+    for one in _every(Workshop):
+        found.setdefault(one.name, one)
+    return found
+
+
+def _every(record: type) -> Iterator[Member]:
+    for one in members_of(record):
+        yield one
+        if one.inner is not None:
+            yield from _every(one.inner)

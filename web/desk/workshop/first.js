@@ -1,0 +1,84 @@
+/** The shortest way to a first quote: what is asked, step by step, and one tick for the rest of a step. */
+
+import { elements, make, number, one, say } from "../../show.js";
+import { capital, named, same } from "./field.js";
+
+/** @typedef {import("./form.js").Form} Form */
+/** @typedef {Profile["steps"][number]} Step */
+
+export const FIRST = "first";
+const HOURS = "hours";
+const A_NUMBER = /^(\d+([.,]\d+)?)?$/;
+
+/** @param {Form} form */
+export function firstQuote(form) {
+  return make("div", {}, make("p", { class: "hint" }, say("first.intro")), ...form.profile.steps.map((step) => section(form, step)));
+}
+
+/** @param {Form} form @param {Step} step */
+function section(form, step) {
+  const asked = step.asks.flatMap((pointer) => form.values("").filter((value) => value.pointer === pointer));
+  const row = make("div", { class: "row" }, ...asked.map((value) => form.field({ ...value, label: said(form, value), help: same(value.help, value.label) ? "" : value.help })));
+  const title = make("h3", {}, step.title, " ", make("span", { class: "done" }));
+  return make("section", { class: "sheet table", id: `step-${step.name}` }, title, row, ...(step.name === HOURS ? hours(form) : []), make("div", { class: "rest" }));
+}
+
+/** A value's label, with the name of the item that it belongs to. @param {Form} form @param {ProfileValue} value */
+function said(form, { pointer, label }) {
+  const at = form.tables().filter((table) => pointer.startsWith(`${table.pointer}/`)).pop();
+  if (!at || at.pointer.split("/").length < 3) return label;
+  const [first] = form.values(at.pointer);
+  const title = at.kind === "item" ? first && named(first) : at.label;
+  return title ? `${title}: ${label}` : label;
+}
+
+/** How long each typical job takes, from which every rate of hours follows. @param {Form} form */
+function hours(form) {
+  const told = form.workshop.changes.list.find(({ op }) => op === "fit-hours")?.values ?? [];
+  const jobs = form.workshop.before.length ? form.workshop.before : form.profile.jobs;
+  const fields = jobs.map((job, i) => {
+    const input = make("input", { id: `job-${i}`, inputmode: "decimal" });
+    input.value = told[i] ?? "";
+    input.addEventListener("input", () => entered(form));
+    return make("div", { class: "field", "data-kind": "number" }, make("label", { for: `job-${i}` }, say("first.job", { job: job.name })), make("p", { class: "hint", "data-job": `${i}` }), input);
+  });
+  return [make("p", { class: "hint" }, say("first.hours")), make("div", { class: "row jobs" }, ...fields)];
+}
+
+/** @param {Form} form */
+function entered(form) {
+  const inputs = /** @type {HTMLInputElement[]} */ (elements(form.place, ".jobs input"));
+  const values = inputs.map((input) => input.value.trim());
+  inputs.forEach((input, i) => input.setAttribute("aria-invalid", String(!A_NUMBER.test(values[i] ?? ""))));
+  if (!values.every((value) => A_NUMBER.test(value))) return;
+  form.workshop.changes.put({ op: "fit-hours", pointer: "/hours", values });
+  form.workshop.trying.later();
+}
+
+/** What is done by now, and what one tick confirms. @param {Form} form */
+export function markSteps(form) {
+  for (const step of form.profile.steps) {
+    const place = form.place.querySelector(`#step-${step.name}`);
+    if (!place) continue;
+    one(".done", place).textContent = step.done ? say("first.done") : "";
+    const rest = one(".rest", place);
+    if (rest.dataset.shown !== String(step.rest)) rest.replaceChildren(...remaining(form, step));
+    rest.dataset.shown = String(step.rest);
+  }
+  for (const hint of elements(form.place, "[data-job]")) {
+    const takes = form.profile.jobs[Number(hint.dataset.job)]?.hands_hours;
+    hint.textContent = takes ? say("first.now", { hours: number(takes, 1) }) : "";
+  }
+}
+
+/** @param {Form} form @param {Step} step */
+function remaining(form, { name, rest }) {
+  if (!rest.length) return [];
+  const shown = new Set(rest);
+  const rows = form.values("").filter(({ pointer }) => shown.has(pointer)).map((value) => make("li", {}, `${capital(said(form, value))}: `, make("b", {}, `${named(value)}${value.unit && ` ${value.unit}`}`)));
+  const subject = form.tables().find(({ pointer }) => pointer === `/${rest[0]?.split("/")[1]}`)?.subject;
+  const box = make("input", { type: "checkbox", id: `rest-${name}` });
+  box.addEventListener("change", () => void form.workshop.made({ op: "confirm", pointer: "", values: rest }));
+  const tick = make("p", { class: "ticks" }, make("label", { class: "tick" }, box, make("span", {}, say("first.rest", { n: rest.length }))));
+  return [make("p", { class: "hint" }, say("first.others"), " ", make("a", { href: `#${subject}` }, say("first.change"))), make("ul", { tabindex: "0", "aria-label": say("first.others") }, ...rows), tick];
+}
