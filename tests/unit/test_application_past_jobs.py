@@ -11,6 +11,7 @@ from ledgerstone.application.past_jobs import read_jobs, report, try_job
 from ledgerstone.cli.past_jobs import run
 from ledgerstone.errors import NotUnderstood
 from ledgerstone.json_types import JSON
+from ledgerstone.wording import speech_in
 from ledgerstone.workshop import Workshop
 from support.contexts import context_of
 from support.slabs import box, slab_json
@@ -36,16 +37,18 @@ def test_a_job_is_compared_by_what_really_happened(workshop: Workshop, today: An
     one = try_job(job, context_of(workshop, today))
     assert one.expected["weighed_kg"] == pytest.approx(48.1)
     assert one.off_percent("weighed_kg") == pytest.approx(100 * (48.1 - 52) / 52)
-    says = report([one], workshop)
+    says = report([one], workshop, speech_in("en"))
     assert "would 48.1, really 52.0 kg" in says
     assert "off: look at recipe.weighed_kg_per_m3" in says
-    assert "charged" not in says.partition("In all")[0]
+    assert "price" not in says.partition("In all")[0]
 
 
 def test_what_is_near_is_reported(workshop: Workshop, today: Any) -> None:  # noqa: ANN401  a date
     """Within 5 % in the middle nothing is to be looked at."""
     (job,) = read_jobs(told(weighed_kg=48.5), never)
-    assert "near enough" in report([try_job(job, context_of(workshop, today))], workshop)
+    assert "near enough" in report(
+        [try_job(job, context_of(workshop, today))], workshop, speech_in("en")
+    )
 
 
 def test_a_job_that_would_be_sent_back_says_why(workshop: Workshop, today: Any) -> None:  # noqa: ANN401  a date
@@ -53,7 +56,7 @@ def test_a_job_that_would_be_sent_back_says_why(workshop: Workshop, today: Any) 
     big = {"slabs": [slab_json(box(5000, 500), rests={"kind": "full"})]}
     (job,) = read_jobs(told(hours=9), lambda _: big)
     assert "would have been sent back: " in report(
-        [try_job(job, context_of(workshop, today))], workshop
+        [try_job(job, context_of(workshop, today))], workshop, speech_in("en")
     )
 
 
@@ -83,5 +86,5 @@ def test_the_command_reads_orders_beside_the_list(tmp_path: Path) -> None:
     (tmp_path / "past.toml").write_text(told(weighed_kg=48.5, hours=8, days=20, charged=700))
     out, err = StringIO(), StringIO()
     assert run([str(tmp_path / "past.toml")], out, err) == 0
-    assert all(word in out.getvalue() for word in ("charged", "weighed_kg", "hours", "days"))
+    assert all(word in out.getvalue() for word in ("price", "mass", "hours", "days"))
     assert run([str(tmp_path / "none.toml")], out, err) == 2

@@ -59,7 +59,7 @@ def test_an_american_maker_answers_in_inches_and_psi(tmp_path: Path) -> None:
 
 def test_what_was_asked_is_the_maker_s_and_all_else_is_not(tmp_path: Path) -> None:
     """Prices that nobody gave are still invented, and a value left as it stood was confirmed."""
-    assert asked(tmp_path / "mine.toml", BAVARIA + WRONG)[0] == 0
+    assert asked(tmp_path / "mine.toml", (*BAVARIA[:-1], "", *WRONG))[0] == 0
     standing = load_profile(tmp_path / "mine.toml").standing
     assert standing.trial
     assert standing.still_invented("hours")

@@ -62,7 +62,7 @@ def test_fit_says_when_doses_are_few(tmp_path: Path) -> None:
         (HEADING + ",grey,0,66,0,4\nsoot,grey,x,50,0,0\n", 3, "dose_percent is a number"),
         (HEADING + "soot,grey,1,150,0,0\n", 2, "lies between 0 and 100"),
         (HEADING + "soot,grey,1,nan,0,0\n", 2, "lies between 0 and 100"),
-        (HEADING + ",grey,1,50,0,0\n", 2, "needs its pigment's name"),
+        (HEADING + ",grey,1,50,0,0\n", 2, "needs its pigment’s name"),
     ],
 )
 def test_fit_tells_a_line_that_does_not_read(

@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 from scipy.stats import t as student
 
-from ledgerstone.cli.strips import run
+from ledgerstone.cli.strips import report, run
 from ledgerstone.strength import tested
 from ledgerstone.strength.concrete import (
     ACCIDENTAL,
@@ -23,8 +23,9 @@ from ledgerstone.strength.concrete import (
     beta_cc,
     tensile_growth,
 )
-from ledgerstone.strength.strips import profile_lines, report, strips_from
+from ledgerstone.strength.strips import profile_lines, strips_from
 from ledgerstone.strength.tested import MARGIN_UNKNOWN, StripSample
+from ledgerstone.wording import speech_in
 
 TABLE = [
     "age_days,width_mm,thickness_mm,span_mm,load_kg",
@@ -163,7 +164,7 @@ def test_strips_that_cannot_be_fitted_together_are_refused(strips: list[StripSam
 
 def test_the_report_says_what_to_write_and_to_guard_eyes_and_toes() -> None:
     """One TOML table a strip, and the cautions."""
-    text = report(TABLE)
+    text = report(TABLE, speech_in("en"))
     assert text.count("[[concrete.tested]]") == 3
     assert "load_n = 1079" in text
     assert "eye protection" in text

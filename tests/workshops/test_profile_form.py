@@ -32,7 +32,8 @@ def texts_of(told: Json) -> dict[str, str]:
     found = {}
     for one in [*told["tables"], *told["values"]]:
         choices = one.get("choices_say", [])
-        found[one["pointer"]] = " | ".join([one["label"], one["help"], *choices])
+        shown = re.sub(r"\(.*\)", "", one["help"])  # what a new file lists is in the choices
+        found[one["pointer"]] = " | ".join([one["label"], shown, *choices])
     found |= {f"step {one['name']}": one["title"] for one in told["steps"]}
     found |= {f"rests on {one['pointer']}": one["says"] for one in told["invented"]}
     return found | {f"job {i}": one["name"] for i, one in enumerate(told["jobs"])}

@@ -6,7 +6,6 @@ import tomllib
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
-from decimal import Decimal
 from statistics import median
 from types import MappingProxyType
 from typing import Any, Final
@@ -22,20 +21,15 @@ from ledgerstone.application.learning import (
 )
 from ledgerstone.codec.order_in import escape
 from ledgerstone.errors import Fault, NotUnderstood, TooIntricate
-from ledgerstone.message import Message
+from ledgerstone.message import Figure, Message
 from ledgerstone.quote import Quote, SentBack
-from ledgerstone.wording import english, workshop_speech
+from ledgerstone.wording import Speech, workshop_speech
 from ledgerstone.workshop.lines import KeyLines
 from ledgerstone.workshop.records import Workshop
 
-# The figures that a job may report, their unit, and the profile's tables that they depend on.
-MEASURES: Final[Mapping[str, tuple[str, str]]] = MappingProxyType(
-    {
-        "charged": ("", "[rates], and the prices beside each material"),
-        "weighed_kg": ("kg", "recipe.weighed_kg_per_m3 and rates.steel_kg_per_m2"),
-        "hours": ("h", "[hours], and hours_per_m2 of the finish"),
-        "days": ("days", "[days] and [calendar]"),
-    }
+# The figures that a job may report, and their unit; money's is the workshop's.
+MEASURES: Final[Mapping[str, str]] = MappingProxyType(
+    {"charged": "", "weighed_kg": "kg", "hours": "h", "days": ""}
 )
 NEAR_PERCENT: Final = 5.0
 _STEPS: Final = "hours_by_step"
@@ -59,7 +53,7 @@ class TriedJob:
 
     job: PastJob
     expected: Mapping[str, float]
-    stops: str = ""
+    stops: Message | str = ""
     steps: tuple[StepHours, ...] = ()
 
     def off_percent(self, measure: str) -> float:
@@ -146,9 +140,9 @@ def try_job(job: PastJob, context: QuoteContext, i: int = 0) -> TriedJob:
         faults = (Fault(f"{at}{one.pointer}", one.message) for one in fault.faults)
         raise NotUnderstood(tuple(faults)) from None
     except TooIntricate as fault:
-        return TriedJob(job, {}, english(fault.message))
+        return TriedJob(job, {}, fault.message)
     if isinstance(answer, SentBack):
-        stops = next(f.says for f in answer.findings if f.level == "stops")
+        stops = next(f.message for f in answer.findings if f.level == "stops")
         return TriedJob(job, {}, stops)
     _check_steps(job, answer, context.workshop, f"/jobs/{i}/{_STEPS}")
     pieces = zip(answer.order.slabs, answer.weights, strict=True)
@@ -179,62 +173,89 @@ def _check_steps(job: PastJob, answer: Quote, workshop: Workshop, at: str) -> No
         raise NotUnderstood(tuple(Fault(f"{at}/{escape(step)}", says) for step in unknown))
 
 
-def report(tried: Sequence[TriedJob], workshop: Workshop) -> str:
+def report(tried: Sequence[TriedJob], workshop: Workshop, speech: Speech) -> str:
     """Report the profile's deviation by job and in all, and which of its rates are off."""
-    currency = workshop.workshop.currency
+    said = _Report(speech, workshop)
     lines: list[str] = []
     for one in tried:
-        lines += ["", f"{one.job.name}, ordered {one.job.ordered_on.isoformat()}"]
+        lines += ["", speech.say(Message("tried-job", name=one.job.name, day=one.job.ordered_on))]
         if one.stops:
-            lines.append(f"  would have been sent back: {one.stops}")
-        lines += [_compared(one, name, currency) for name in one.measures]
-    return "\n".join([*lines[1:], "", *_in_all(tried), *_by_step(tried, workshop), ""])
+            lines.append(f"  {speech.say(Message('tried-stopped', why=one.stops))}")
+        lines += [said.compared(one, name) for name in one.measures]
+    return "\n".join([*lines[1:], "", *said.in_all(tried), *said.by_step(tried), ""])
 
 
-def _compared(one: TriedJob, name: str, currency: str) -> str:
-    unit = MEASURES[name][0] or currency
-    expected, actual = one.expected[name], one.job.actual[name]
-    places = 0 if name == "days" else 1 if name != "charged" else 2
-    off = one.off_percent(name)
-    figures = f"would {Decimal(expected):.{places}f}, really {Decimal(actual):.{places}f} {unit}"
-    return f"  {name:<11} {figures:<44} {off:+.0f} %"
+@dataclass(frozen=True, slots=True)
+class _Report:
+    """Says the deviations in one language."""
 
+    speech: Speech
+    workshop: Workshop
 
-def _in_all(tried: Sequence[TriedJob]) -> Iterator[str]:
-    """Yield each figure's median deviation, and the profile's tables to check."""
-    yield "In all"
-    for name, (_, where) in MEASURES.items():
-        offs = [one.off_percent(name) for one in tried if name in one.measures]
-        if not offs:
-            continue
-        middle = median(offs)
-        jobs = _jobs(len(offs))
-        wide = f"{min(offs):+.0f} to {max(offs):+.0f} %"
-        verdict = "near enough" if abs(middle) <= NEAR_PERCENT else f"off: look at {where}"
-        yield f"  {name:<11} {middle:+.0f} % in the middle of {jobs} ({wide}): {verdict}"
+    def compared(self, one: TriedJob, name: str) -> str:
+        expected, actual = one.expected[name], one.job.actual[name]
+        places = 0 if name == "days" else 1 if name != "charged" else 2
+        figures = Message(
+            "tried-figures",
+            expected=Figure(expected, places),
+            actual=Figure(actual, places),
+            unit=self._unit(name),
+        )
+        off = one.off_percent(name)
+        return f"  {self._titled(name):<11} {self.speech.say(figures):<44} {off:+.0f} %"
 
+    def in_all(self, tried: Sequence[TriedJob]) -> Iterator[str]:
+        """Yield each figure's median deviation, and the profile's tables to check."""
+        yield self.speech.say(Message("tried-all"))
+        for name in MEASURES:
+            offs = [one.off_percent(name) for one in tried if name in one.measures]
+            if not offs:
+                continue
+            middle = median(offs)
+            said = Message(
+                "tried-middle",
+                measure=name,
+                count=len(offs),
+                off=f"{middle:+.0f}",
+                least=f"{min(offs):+.0f}",
+                most=f"{max(offs):+.0f}",
+                near="yes" if abs(middle) <= NEAR_PERCENT else "no",
+            )
+            yield f"  {self._titled(name):<11} {self.speech.say(said)}"
 
-def _by_step(tried: Sequence[TriedJob], workshop: Workshop) -> Iterator[str]:
-    """Yield each step's hours in all jobs, and the rates that they contradict."""
-    steps_by_name: dict[str, list[StepHours]] = {}
-    for one in tried:
-        for step in one.steps:
+    def by_step(self, tried: Sequence[TriedJob]) -> Iterator[str]:
+        """Yield each step's hours in all jobs, and the rates that they contradict."""
+        steps_by_name: dict[str, list[StepHours]] = {}
+        for step in (step for one in tried for step in one.steps):
             steps_by_name.setdefault(step.name, []).append(step)
-    if not steps_by_name:
-        return
-    yield from ("", "By step")
-    for name, steps in steps_by_name.items():
-        expected, actual = sum(step.expected for step in steps), sum(step.actual for step in steps)
-        off = f"{100 * (expected - actual) / actual:+.0f} %" if actual else ""
-        counted = f"would {expected:.1f}, really {actual:.1f} h in {_jobs(len(steps))}"
-        yield f"  {name:<34} {counted:<44} {off}".rstrip()
-    rates = learned([one.steps for one in tried], rates_of(workshop))
-    off_rates = sorted((rate for rate in rates if rate.is_off), key=lambda rate: -rate.spreads_off)
-    yield from ("", "Rates to write" if off_rates else "Rates: none is surely off yet")
-    for rate in off_rates:
-        beside = f"# was {rate.was:g}; ± {rate.spread:.2g} from {_jobs(rate.jobs)}"
-        yield f"  {rate.key} = {rate.now:.2g}  {beside}"
+        if not steps_by_name:
+            return
+        yield from ("", self.speech.say(Message("tried-by-step")))
+        for name, steps in steps_by_name.items():
+            expected = sum(step.expected for step in steps)
+            actual = sum(step.actual for step in steps)
+            off = f"{100 * (expected - actual) / actual:+.0f} %" if actual else ""
+            hours = {"expected": Figure(expected, 1), "actual": Figure(actual, 1)}
+            counted = self.speech.say(Message("tried-step", count=len(steps), **hours))
+            yield f"  {name:<34} {counted:<44} {off}".rstrip()
+        yield from self._rates(tried)
 
+    def _rates(self, tried: Sequence[TriedJob]) -> Iterator[str]:
+        rates = learned([one.steps for one in tried], rates_of(self.workshop))
+        off_rates = sorted((rate for rate in rates if rate.is_off), key=lambda r: -r.spreads_off)
+        yield from (
+            "",
+            self.speech.say(Message("tried-rates", off="some" if off_rates else "none")),
+        )
+        for rate in off_rates:
+            values = {"was": f"{rate.was:g}", "spread": f"{rate.spread:.2g}"}
+            beside = self.speech.say(Message("tried-rate", count=rate.jobs, **values))
+            yield f"  {rate.key} = {rate.now:.2g}  # {beside}"
 
-def _jobs(count: int) -> str:
-    return f"{count} job{'' if count == 1 else 's'}"
+    def _titled(self, name: str) -> str:
+        return self.speech.say(Message("tried-figure", measure=name))
+
+    def _unit(self, name: str) -> str:
+        if name == "days":
+            return self.speech.say(Message("tried-days"))
+        return MEASURES[name] or self.workshop.workshop.currency

@@ -2,23 +2,23 @@
 
 from __future__ import annotations
 
-import argparse
 import signal
 import time
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import AbstractContextManager
 from dataclasses import dataclass
 from datetime import date, datetime
-from pathlib import Path
 from typing import Final, TextIO
 from zoneinfo import ZoneInfo
 
-from ledgerstone.cli.context import CliContext, context_for
+from ledgerstone.cli.context import CliContext, context_for, spoken
+from ledgerstone.cli.parsing import CommandParser
 from ledgerstone.errors import LedgerstoneError, MailboxFault, ProfileError
 from ledgerstone.mailbox.passes import MailboxRun, PassResult, run_pass
 from ledgerstone.mailbox.server import PASSWORD, Server, connected
 from ledgerstone.mailbox.state import MailboxState, state_in
 from ledgerstone.papers.templates import templates_in
+from ledgerstone.wording import Speech, speech_in
 from ledgerstone.wording.profile_faults import fault_lines
 from ledgerstone.workshop.records import Mailbox
 
@@ -32,10 +32,6 @@ _NO_TABLE: Final = (
     "The profile has no table [mailbox]. Write there which mailbox drafts are put into."
 )
 _NO_PASSWORD: Final = f"Set {PASSWORD} to the mailbox's password."
-_DOES: Final = (
-    "Look through the new messages of your own mailbox, the profile's [mailbox], and put a draft"
-    " reply to each enquiry into its drafts. Nothing is sent, deleted or marked as read."
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +60,7 @@ def run(
     0: every new message was processed. 1: some could not be answered. 2: the profile, the mailbox
     or its password is at fault. Wrong arguments raise ``SystemExit`` with 2.
     """
-    asked = _parser().parse_args(arguments)
+    asked = _parser(speech_in(spoken(environment))).parse_args(arguments)
     command = _Command(
         lambda: context_for(asked.workshop, out, environment, today),
         environment.get(PASSWORD, ""),
@@ -89,15 +85,13 @@ def run(
     return NOT_DONE
 
 
-def _parser() -> argparse.ArgumentParser:
-    parser = argparse.ArgumentParser(prog="python -m ledgerstone mailbox", description=_DOES)
+def _parser(speech: Speech) -> CommandParser:
+    parser = CommandParser(speech, COMMAND, prog="python -m ledgerstone mailbox")
     when = parser.add_mutually_exclusive_group(required=True)
-    when.add_argument("--once", action="store_true", help="process the new messages once")
-    when.add_argument("--watch", action="store_true", help="keep running, and answer new messages")
-    parser.add_argument("--workshop", type=Path, metavar="FILE", help="the profile, TOML")
-    parser.add_argument(
-        "--state", type=Path, metavar="FILE", help="processed messages; default: beside the profile"
-    )
+    when.add_argument("--once", action="store_true", help=parser.about("once"))
+    when.add_argument("--watch", action="store_true", help=parser.about("watch"))
+    parser.add_path("--workshop", metavar="FILE", about="profile-file")
+    parser.add_path("--state", metavar="FILE", about="state")
     return parser
 
 

@@ -20,6 +20,7 @@ from ledgerstone.application.resolving import ResolvedRequest
 from ledgerstone.cli import mailbox
 from ledgerstone.cli.context import CliContext, context_for, spoken
 from ledgerstone.cli.enquiries import enquiry_text, read_file
+from ledgerstone.cli.parsing import CommandParser
 from ledgerstone.codec.links import link_members, offer_of
 from ledgerstone.codec.strict_json import LARGEST_BYTES, read_json
 from ledgerstone.errors import (
@@ -61,7 +62,8 @@ def run(
     """
     if arguments[:1] == [mailbox.COMMAND]:
         return mailbox.run(arguments[1:], out, err, environment, today)
-    asked, speech = _parser().parse_args(arguments), speech_in(spoken(environment))
+    speech = speech_in(spoken(environment))
+    asked = _parser(speech).parse_args(arguments)
     try:
         context = context_for(asked.workshop, out, environment, today)
         speech = context.speech
@@ -78,37 +80,30 @@ def main() -> int:
     return run(sys.argv[1:], sys.stdout, sys.stderr, os.environ)
 
 
-def _parser() -> argparse.ArgumentParser:
-    parser = argparse.ArgumentParser(
-        prog="python -m ledgerstone",
-        description="Quote an order, or write its reply or its job sheet, without a server.",
-    )
-    commands = parser.add_subparsers(
-        dest="command",
-        required=True,
-        metavar="quote | … | answer | mailbox",
-    )
-    order, mail = ("ORDER", "the order, a JSON file"), ("MAIL", "the message, an .eml or a text")
-    for name, does, (what, about) in (
-        ("quote", "say what an order costs and when it is ready, or what to change", order),
-        ("reply", "write the reply to its customer", order),
-        ("job-sheet", "write what the workshop works from", order),
-        ("enquiry", "read a message into a draft order", mail),
-        ("answer", "write the draft that answers a message", mail),
+def _parser(speech: Speech) -> CommandParser:
+    parser = CommandParser(speech, "order", prog="python -m ledgerstone")
+    commands = parser.add_commands("quote | … | answer | mailbox")
+    order, mail = ("ORDER", "order-file"), ("MAIL", "mail-file")
+    added = {}
+    for name, (what, about) in (
+        ("quote", order),
+        ("reply", order),
+        ("job-sheet", order),
+        ("enquiry", mail),
+        ("answer", mail),
     ):
-        command = commands.add_parser(name, help=does, description=f"{does.capitalize()}.")
-        command.add_argument("order", metavar=what, help=f"{about}; - reads stdin")
-        command.add_argument("--workshop", type=Path, metavar="FILE", help="the profile, TOML")
-        command.add_argument("--json", action="store_true", help="write JSON, as the service does")
-    reply = commands.choices["reply"]
-    reply.add_argument("--to", default="", metavar="NAME", help="the customer's name")
-    reply.add_argument("--short", action="store_true", help="price, day and cautions only")
-    reply.add_argument("--ways", action="store_true", help="also a lighter and a cheaper way")
-    job = commands.choices["job-sheet"]
-    job.add_argument("--pdf", type=Path, metavar="FILE", help="write the sheet as a PDF")
-    reply.add_argument("--draft", type=Path, metavar="FILE", help="write an .eml with pictures")
-    answer = commands.choices["answer"]
-    answer.add_argument("--draft", type=Path, metavar="FILE", help="default: beside the message")
+        added[name] = command = parser.add_command(commands, name)
+        command.add_argument("order", metavar=what, help=command.about(about))
+        command.add_path("--workshop", metavar="FILE", about="profile-file")
+        command.add_argument("--json", action="store_true", help=command.about("json"))
+    parser.add_command(commands, mailbox.COMMAND)  # it reads its arguments itself
+    reply = added["reply"]
+    reply.add_argument("--to", default="", metavar="NAME", help=reply.about("to"))
+    reply.add_argument("--short", action="store_true", help=reply.about("short"))
+    reply.add_argument("--ways", action="store_true", help=reply.about("ways"))
+    reply.add_path("--draft", metavar="FILE", about="draft")
+    added["job-sheet"].add_path("--pdf", metavar="FILE", about="pdf")
+    added["answer"].add_path("--draft", metavar="FILE", about="draft-answer")
     return parser
 
 

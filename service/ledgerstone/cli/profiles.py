@@ -21,6 +21,7 @@ from ledgerstone.cli.asking import (
 from ledgerstone.cli.context import spoken
 from ledgerstone.cli.finishing import finish
 from ledgerstone.cli.moving import in_country
+from ledgerstone.cli.parsing import CommandParser
 from ledgerstone.errors import ProfileError, ProfileFault
 from ledgerstone.message import Message
 from ledgerstone.settings import Settings
@@ -60,33 +61,24 @@ def run(
     2: the file cannot be read or written, or the answers ended before the questions. Wrong
     arguments raise ``SystemExit`` with 2.
     """
-    if arguments[:1] == [past_jobs.COMMAND]:
-        return past_jobs.run(arguments[1:], out, err)
-    asked = _parser().parse_args(arguments)
     environment = os.environ if environment is None else environment
+    if arguments[:1] == [past_jobs.COMMAND]:
+        return past_jobs.run(arguments[1:], out, err, environment)
+    asked = _parser(speech_in(spoken(environment))).parse_args(arguments)
     if asked.command == "check":
         return _check(asked.file, out, err, environment)
     return _init(asked, answers or sys.stdin, out, err, environment)
 
 
-def _parser() -> argparse.ArgumentParser:
-    parser = argparse.ArgumentParser(
-        prog="python -m ledgerstone.workshop",
-        description="Check the profile of a workshop, or start one.",
-    )
-    commands = parser.add_subparsers(dest="command", required=True, metavar="check | init")
-    for name, does in (
-        ("check", "say what is wrong in a profile, or what it says"),
-        ("init", "write a commented profile to fill in"),
-    ):
-        command = commands.add_parser(name, help=does, description=f"{does.capitalize()}.")
-        command.add_argument("file", type=Path, metavar="FILE", help="the profile, a TOML file")
-    command.add_argument("--ask", action="store_true", help="ask the most important questions")
-    command.add_argument(
-        "--country",
-        metavar="XX",
-        help="the country whose default values it starts with",
-    )
+def _parser(speech: Speech) -> CommandParser:
+    parser = CommandParser(speech, "workshop", prog="python -m ledgerstone.workshop")
+    commands = parser.add_commands("check | init | try")
+    for name in ("check", "init"):
+        command = parser.add_command(commands, name)
+        command.add_path("file", metavar="FILE", about="profile-file")
+    command.add_argument("--ask", action="store_true", help=command.about("ask"))
+    command.add_argument("--country", metavar="XX", help=command.about("country"))
+    parser.add_command(commands, past_jobs.COMMAND)  # it reads its arguments itself
     return parser
 
 

@@ -9,16 +9,20 @@ The file has a header and one tile a line::
 
 from __future__ import annotations
 
-import argparse
 import csv
 import math
+import os
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Literal, TextIO, cast
 
+from ledgerstone.cli.context import spoken
+from ledgerstone.cli.parsing import CommandParser
+from ledgerstone.message import Figure, Message
 from ledgerstone.shade.colour import Lab
 from ledgerstone.shade.curve import DOSES_THAT_PROVE, PigmentCurve, fit_curve
+from ledgerstone.wording import Speech, speech_in
 from ledgerstone.workshop.records import PigmentSample
 
 DONE, NOT_DONE, NO_FILE = 0, 1, 2
@@ -36,40 +40,45 @@ class _Reading:
 
 
 class _ReadingFault(ValueError):
-    """One line of the file cannot be read; the text says why."""
+    """One line of the file cannot be read; ``message`` says why."""
+
+    def __init__(self, message: Message) -> None:
+        super().__init__(message.name)
+        self.message = message
 
 
-def run(arguments: Sequence[str], out: TextIO, err: TextIO) -> int:
+def run(
+    arguments: Sequence[str],
+    out: TextIO,
+    err: TextIO,
+    environment: Mapping[str, str] | None = None,
+) -> int:
     """Run one command line and return its exit status.
 
     0: the lines were printed. 1: the readings have faults. 2: the file cannot be read. Wrong
     arguments raise ``SystemExit`` with 2.
     """
-    file = _parser().parse_args(arguments).file
+    speech = speech_in(spoken(os.environ if environment is None else environment))
+    file = _parser(speech).parse_args(arguments).file
     try:
         rows = _rows(file)
     except (OSError, UnicodeDecodeError, ValueError, csv.Error) as reason:
-        err.write(
-            f"{file}: the file cannot be read: {getattr(reason, 'strerror', '') or reason}.\n"
-        )
+        why = str(getattr(reason, "strerror", "") or type(reason).__name__)
+        err.write(f"{speech.say(Message('cli-unreadable', file=str(file), reason=why))}\n")
         return NO_FILE
     readings, faults = _readings(rows)
-    faults = faults or [*_lacking(readings)]
+    faults = faults or [("", lacking) for lacking in _lacking(readings)]
     if faults:
-        out.write("".join(f"{file}{says}\n" for says in faults))
+        out.writelines(f"{file}{line}: {speech.say(why)}\n" for line, why in faults)
         return NOT_DONE
-    out.write("\n".join(_profile_lines(readings)) + "\n")
+    out.write("\n".join(_profile_lines(readings, speech)) + "\n")
     return DONE
 
 
-def _parser() -> argparse.ArgumentParser:
-    parser = argparse.ArgumentParser(
-        prog="python -m ledgerstone.shade", description="Work out shades from readings of tiles."
-    )
-    commands = parser.add_subparsers(dest="command", required=True, metavar="fit")
-    does = f"turn readings, a CSV file with the heading {','.join(COLUMNS)}, into profile lines"
-    fit = commands.add_parser("fit", help=does, description=f"{does[0].upper()}{does[1:]}.")
-    fit.add_argument("file", type=Path, metavar="FILE.csv", help="one tile a line")
+def _parser(speech: Speech) -> CommandParser:
+    parser = CommandParser(speech, "shade", prog="python -m ledgerstone.shade")
+    fit = parser.add_command(parser.add_commands("fit"), "fit")
+    fit.add_path("file", metavar="FILE.csv", about="tiles-file")
     return parser
 
 
@@ -84,25 +93,27 @@ def _rows(file: Path) -> list[dict[str, str]]:
         ]
 
 
-def _readings(rows: Sequence[Mapping[str, str]]) -> tuple[list[_Reading], list[str]]:
+def _readings(
+    rows: Sequence[Mapping[str, str]],
+) -> tuple[list[_Reading], list[tuple[str, Message]]]:
     """Return the readings, and for each line that cannot be read its number and the reason."""
     if not rows or not set(COLUMNS) <= rows[0].keys():
-        return [], [f":1: the first line is the heading {','.join(COLUMNS)}, and tiles follow."]
+        return [], [(":1", Message("shades-unheaded", columns=",".join(COLUMNS)))]
     readings, faults = [], []
     for line, row in enumerate(rows, 2):
         try:
             readings.append(_reading(row))
         except _ReadingFault as reason:
-            faults.append(f":{line}: {reason}")
+            faults.append((f":{line}", reason.message))
     return readings, faults
 
 
 def _reading(row: Mapping[str, str]) -> _Reading:
     if row["cement"] not in ("grey", "white"):
-        raise _ReadingFault(f'cement is grey or white; here stands "{row["cement"][:40]}".')
+        raise _ReadingFault(Message("shades-cement", found=row["cement"][:40]))
     dose, *lab = (_number(row[name], name) for name in COLUMNS[2:])
     if dose > 0 and not row["pigment"]:
-        raise _ReadingFault("a tile with a dose needs its pigment's name.")
+        raise _ReadingFault(Message("shades-unnamed"))
     cement = cast("Literal['grey', 'white']", row["cement"])
     return _Reading(row["pigment"] if dose else "", cement, dose, cast("Lab", tuple(lab)))
 
@@ -112,32 +123,33 @@ def _number(text: str, name: str) -> float:
     try:
         value = float(text)
     except ValueError:
-        raise _ReadingFault(f'{name} is a number; here stands "{text[:40]}".') from None
+        raise _ReadingFault(Message("shades-number", column=name, found=text[:40])) from None
     if not math.isfinite(value) or not low <= value <= high:
-        raise _ReadingFault(f"{name} is {text[:40]}; it lies between {low} and {high}.")
+        bounds = {"low": str(low), "high": str(high)}
+        raise _ReadingFault(Message("shades-bound", column=name, found=text[:40], **bounds))
     return value
 
 
-def _lacking(readings: Sequence[_Reading]) -> Iterator[str]:
+def _lacking(readings: Sequence[_Reading]) -> Iterator[Message]:
     """Yield which cements have no tile without pigment."""
     bare = {reading.cement for reading in readings if not reading.dose_percent}
     for cement in sorted({reading.cement for reading in readings} - bare):
-        yield f": no tile of {cement} cement is without pigment. Add one with the dose 0."
+        yield Message("shades-no-bare", cement=cement)
 
 
 # --- writing the profile's lines ------------------------------------------------------------
 
 
-def _profile_lines(readings: Sequence[_Reading]) -> Iterator[str]:
+def _profile_lines(readings: Sequence[_Reading], speech: Speech) -> Iterator[str]:
     bases = dict(_bases(readings))
-    yield "# Put these in place of the [[shade.bases]] of your profile."
+    yield f"# {speech.say(Message('shades-bases'))}"
     for cement, lab in bases.items():
         yield f'\n[[shade.bases]]\ncement = "{cement}"'
         yield from (f"{key} = {value:g}" for key, value in zip(COLUMNS[3:], lab, strict=True))
     for name in dict.fromkeys(r.pigment for r in readings if r.pigment):
         samples = [_sample(r) for r in readings if r.pigment == name]
-        yield f'\n# Put this under the [[pigments]] whose name is "{name}".'
-        yield from _comments(fit_curve(name, samples, bases))
+        yield f"\n# {speech.say(Message('shades-pigment', name=name))}"
+        yield from _comments(fit_curve(name, samples, bases), speech)
         yield "samples = ["
         yield from (f"  {{ {_written(sample)} }}," for sample in samples)
         yield "]"
@@ -164,11 +176,13 @@ def _written(sample: PigmentSample) -> str:
     return ", ".join([f'cement = "{sample.cement}"', *numbers])
 
 
-def _comments(curve: PigmentCurve) -> Iterator[str]:
+def _comments(curve: PigmentCurve, speech: Speech) -> Iterator[str]:
     """Yield the residuals of the fitted curve as comments."""
-    yield f"# The curve misses the tiles by ΔE00 {curve.residual_delta_e:.1f} in the mean:"
+    misses = Message("shades-misses", miss=Figure(curve.residual_delta_e, 1))
+    yield f"# {speech.say(misses)}"
+    again = f"  <- {speech.say(Message('shades-again'))}"
     for sample, miss in zip(curve.samples, curve.misses, strict=True):
-        look = "  <- look at this tile again" if miss > LARGE_MISS_DELTA_E else ""
+        look = again if miss > LARGE_MISS_DELTA_E else ""
         yield f"#   {sample.cement} {sample.dose_percent:g} %: {miss:.1f}{look}"
     if len({sample.dose_percent for sample in curve.samples}) < DOSES_THAT_PROVE:
-        yield f"# Fewer than {DOSES_THAT_PROVE} doses: between them, and beyond, this is a guess."
+        yield f"# {speech.say(Message('shades-few', count=DOSES_THAT_PROVE))}"

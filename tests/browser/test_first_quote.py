@@ -1,0 +1,99 @@
+"""A maker in Oregon goes the shortest way to a first quote, in inches and pounds, on a phone."""
+
+import io
+import re
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, expect
+
+from browser.conftest import MAKER_KEY, Look, Served, enter
+from browser.states import SMALL_TARGETS, TOO_WIDE
+from ledgerstone.cli.profiles import run
+from ledgerstone.workshop import load_profile
+from support.page_texts import workshop_text
+from support.page_waits import PATIENCE_MS
+
+pytestmark = pytest.mark.browser
+# What a maker has at hand: invented, like every maker of our tests.
+ANSWERS = {
+    "/workshop/name": "Burnt Ridge Concrete",
+    "/workshop/town": "Alder Fork",
+    "/workshop/email": "hello@burntridge.example",
+    "/workshop/telephone": "(541) 555-0142",
+    "/table/length_mm": "120",
+    "/table/width_mm": "48 1/2",
+    "/table/count": "2",
+    "/rates/hour": "65",
+    "/rates/margin_percent": "45",
+    "/offer/smallest_order": "300",
+    "/recipe/fck_mpa": "5500",
+    "/recipe/constituents/2/price_per_kg": "17.86 per 94 lb",
+    "/recipe/constituents/3/price_per_kg": "0.09",
+    "/boards/price_per_sheet": "71",
+    "/steel/bar_price": "17",
+    "/areas/0/postcodes": "974, 97701-97799",
+    "/areas/0/pallet": "110",
+    "/areas/0/own_van": "80",
+    "/areas/0/fitted": "275",
+}
+HOURS = ("4.5", "13", "28")
+MOST_ANSWERS = 31
+
+
+@pytest.fixture
+def profile(own_service: Served, tmp_path: Path) -> Path:
+    """An American workshop's new file, and a service of it that may write it."""
+    file = tmp_path / "workshop.toml"
+    begun = ["init", str(file), "--country", "US"]
+    assert run(begun, io.StringIO(), io.StringIO(), {}) == 0
+    own_service.also = {"LEDGERSTONE_WORKSHOP": str(file), "LEDGERSTONE_WORKSHOP_WRITABLE": "1"}
+    own_service.start()
+    return file
+
+
+def test_thirty_answers_end_the_trial(
+    chromium: Browser, own_service: Served, profile: Path, no_violations: Look
+) -> None:
+    """The form opens on them, says what is left, and what is saved is no trial."""
+    context = chromium.new_context(locale="en-US", viewport={"width": 390, "height": 844})
+    context.set_default_timeout(PATIENCE_MS)
+    page = context.new_page()
+    page.goto(f"{own_service.url}desk/workshop/")
+    enter(page, MAKER_KEY)
+    page.locator(".jobs input").nth(2).wait_for()
+    left = page.locator("#outcome li a[href^='#first-']")
+    expect(left).to_have_count(8)
+    no_violations(page, "the first quote")
+    assert page.evaluate(TOO_WIDE) == 0
+    assert page.evaluate(SMALL_TARGETS) == []
+
+    answers = strokes = 0
+    for pointer, text in ANSWERS.items():
+        page.locator(f'.field[data-pointer="{pointer}"] :is(input, textarea)').first.fill(text)
+        answers, strokes = answers + 1, strokes + len(text) + 1
+    for pointer in ("/tax/registered", "/tax/percent"):  # Oregon has no sales tax: as it stands
+        tick = page.locator(f'.field[data-pointer="{pointer}"] .whose input')
+        if tick.count():
+            tick.check()
+            answers, strokes = answers + 1, strokes + 1
+    for i, hours in enumerate(HOURS):
+        page.locator(f"#job-{i}").fill(hours)
+        answers, strokes = answers + 1, strokes + len(hours) + 1
+    for step in ("money", "concrete", "materials", "hours", "looks", "delivery"):
+        box = page.locator(f"#rest-{step}")
+        box.check()
+        expect(box).to_have_count(0)
+        answers, strokes = answers + 1, strokes + 1
+    expect(left).to_have_count(0)
+    expect(page.locator("#outcome")).to_contain_text(workshop_text("outcome.honest"))
+    print(f"a first quote: {answers} answers, {strokes} keystrokes")
+    assert answers <= MOST_ANSWERS
+
+    page.get_by_role("button", name="Save", exact=True).click()
+    expect(page.locator("#status")).to_have_text(re.compile("Saved"))
+    shop = load_profile(profile)
+    assert not shop.standing.trial
+    assert shop.table.width_mm == pytest.approx(48.5 * 25.4)
+    assert shop.workshop.name == "Burnt Ridge Concrete"
+    context.close()
