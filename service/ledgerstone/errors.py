@@ -197,15 +197,15 @@ class MailboxFault(MailFault):
 
     Parameters
     ----------
-    says
-        One or two plain sentences: what happened and what would put it right.
+    message
+        What happened and what would put it right.
     is_unreachable
         Whether the server was not reached or stopped answering: a later try may succeed.
     """
 
-    def __init__(self, says: str, *, is_unreachable: bool = False) -> None:
-        super().__init__(says)
-        self.says = says
+    def __init__(self, message: Message, *, is_unreachable: bool = False) -> None:
+        super().__init__(message.name)
+        self.message = message
         self.is_unreachable = is_unreachable
 
 

@@ -69,6 +69,6 @@ def _draft(mailbox: Mailbox, context: AppContext) -> Response:
         with connected(mailbox, context.settings.mailbox_password, TIMEOUT_S) as server:
             server.add_draft(filed(letter, name, now))
     except MailboxFault as fault:
-        return problem(503, Message("mailbox-fault", reason=fault.says))
+        return problem(503, Message("mailbox-fault", reason=fault.message))
     said = asked_speech().say(Message("draft-filed"))
     return Response(json.dumps(DRAFT.dump({"says": said})), mimetype=_JSON)

@@ -8,6 +8,7 @@ from collections.abc import Callable, Mapping, Sequence
 from contextlib import AbstractContextManager
 from dataclasses import dataclass
 from datetime import date, datetime
+from functools import partial
 from typing import Final, TextIO
 from zoneinfo import ZoneInfo
 
@@ -17,6 +18,7 @@ from ledgerstone.errors import LedgerstoneError, MailboxFault, ProfileError
 from ledgerstone.mailbox.passes import MailboxRun, PassResult, run_pass
 from ledgerstone.mailbox.server import PASSWORD, Server, connected
 from ledgerstone.mailbox.state import MailboxState, state_in
+from ledgerstone.message import Message
 from ledgerstone.papers.templates import templates_in
 from ledgerstone.wording import Speech, speech_in
 from ledgerstone.wording.profile_faults import fault_lines
@@ -28,10 +30,6 @@ IDLE_S: Final = 300.0  # RFC 2177: IDLE is to be restarted within 29 minutes
 POLL_S: Final = 60.0
 FIRST_PAUSE_S: Final = 2.0
 LONGEST_PAUSE_S: Final = 300.0
-_NO_TABLE: Final = (
-    "The profile has no table [mailbox]. Write there which mailbox drafts are put into."
-)
-_NO_PASSWORD: Final = f"Set {PASSWORD} to the mailbox's password."
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,9 +40,9 @@ class _Command:
     password: str
     out: TextIO
 
-    def tell(self, line: str) -> None:
+    def tell(self, message: Message, speech: Speech) -> None:
         """Write one line and flush it."""
-        self.out.write(f"{line}\n")
+        self.out.write(f"{speech.say(message)}\n")
         self.out.flush()
 
 
@@ -60,7 +58,8 @@ def run(
     0: every new message was processed. 1: some could not be answered. 2: the profile, the mailbox
     or its password is at fault. Wrong arguments raise ``SystemExit`` with 2.
     """
-    asked = _parser(speech_in(spoken(environment))).parse_args(arguments)
+    speech = speech_in(spoken(environment))
+    asked = _parser(speech).parse_args(arguments)
     command = _Command(
         lambda: context_for(asked.workshop, out, environment, today),
         environment.get(PASSWORD, ""),
@@ -68,18 +67,22 @@ def run(
     )
     try:
         context = command.opened()
+        speech = context.speech
         _mailbox(context)
-        if not command.password:
-            raise MailboxFault(_NO_PASSWORD)
+        _check_password(command)
         path = asked.state or context.settings.workshop_path.with_suffix(".mailbox.json")
         with state_in(path) as state:
             return (_watch if asked.watch else _once)(command, state)
     except ProfileError as fault:
         err.writelines(fault_lines(fault, "profile"))
+    except MailboxFault as fault:
+        err.write(f"{speech.say(fault.message)}\n")
     except LedgerstoneError as fault:
         err.write(f"{fault}\n")
     except OSError as fault:
-        err.write(f"{fault.filename or 'The state file'}: {fault.strerror or fault}.\n")
+        why = fault.strerror or type(fault).__name__
+        file = str(fault.filename or asked.state or "")
+        err.write(f"{speech.say(Message('cli-unreadable', file=file, reason=why))}\n")
     except KeyboardInterrupt:
         return DONE
     return NOT_DONE
@@ -119,7 +122,8 @@ def _watch(command: _Command, state: MailboxState) -> int:
         except MailboxFault as fault:
             if not fault.is_unreachable:
                 raise
-            command.tell(f"{fault} It is tried again in {pause_s:.0f} s.")
+            again = Message("mailbox-again", why=fault.message, seconds=round(pause_s))
+            command.tell(again, command.opened().speech)
         time.sleep(pause_s)
         pause_s = min(2 * pause_s, LONGEST_PAUSE_S)
 
@@ -138,8 +142,13 @@ def _server(context: CliContext, command: _Command) -> AbstractContextManager[Se
 def _mailbox(context: CliContext) -> Mailbox:
     mailbox = context.quoting.workshop.mailbox
     if mailbox is None:
-        raise MailboxFault(_NO_TABLE)
+        raise MailboxFault(Message("mailbox-no-table"))
     return mailbox
+
+
+def _check_password(command: _Command) -> None:
+    if not command.password:
+        raise MailboxFault(Message("mailbox-no-password", variable=PASSWORD))
 
 
 def _pass(
@@ -152,6 +161,6 @@ def _pass(
         mailbox=_mailbox(context),
         state=state,
         now=datetime.now(zone),
-        tell=command.tell,
+        tell=partial(command.tell, speech=context.speech),
     )
     return run_pass(server, run)

@@ -16,7 +16,7 @@ MAX_THREAD: Final = 10
 PREFIX: Final = "ledgerstone-"  # of our drafts' Message-IDs
 _IDENTIFIER: Final = re.compile(r"<[^<>\s@]{1,200}@[^<>\s@]{1,200}>")
 
-Skipped = Literal["our own", "a list's", "automatic"]
+Skipped = Literal["own", "list", "automatic"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +77,7 @@ def skip_reason(head: MessageHeaders, own_addresses: frozenset[str]) -> Skipped 
     if mail.sender.address.lower() in own_addresses and (
         not mail.reply_to.address or mail.reply_to.address.lower() in own_addresses
     ):
-        return "our own"
+        return "own"
     if re.search(rb"(?mi)^List-(?:Id|Post|Unsubscribe)[ \t]*:", head.raw):
-        return "a list's"
+        return "list"
     return "automatic" if mail.is_automatic else None

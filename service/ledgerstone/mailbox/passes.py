@@ -18,10 +18,10 @@ from ledgerstone.mailbox.heads import MessageHeaders, draft_id, parse_headers, s
 from ledgerstone.mailbox.server import FetchedMessage, OpenedFolder, Server
 from ledgerstone.mailbox.state import MailboxState
 from ledgerstone.mailbox.threads import is_answered, replaced_by
+from ledgerstone.message import Message
 from ledgerstone.papers.templates import Templates
 from ledgerstone.workshop.records import Mailbox
 
-_CHANGED: Final = "The folder was replaced while its messages were read."
 _A_DAY: Final = timedelta(days=1)  # sender and server may be in different time zones
 
 
@@ -52,7 +52,7 @@ class MailboxRun:
     mailbox: Mailbox
     state: MailboxState
     now: datetime
-    tell: Callable[[str], None]
+    tell: Callable[[Message], None]
 
     @property
     def own_addresses(self) -> frozenset[str]:
@@ -94,7 +94,7 @@ def _process_message(
     """Process one message and report it; False if it could not be answered."""
     seen = server.message(uid)
     if seen is None:
-        run.tell(f"{uid}: gone")
+        run.tell(_line(uid, _plainly("gone")))
         return True
     head = parse_headers(seen.header)
     try:
@@ -102,47 +102,57 @@ def _process_message(
     except (MailboxFault, OSError):
         raise
     except TemplateFault as fault:
-        run.tell(f"{uid}: not answered: {fault}")
+        run.tell(_line(uid, Message("mailbox-not-answered", why=fault.message)))
         return False
     except Exception as fault:  # noqa: BLE001 - a fault of ours costs this message, not the next
-        run.tell(f"{uid}: not answered: a fault of ours ({type(fault).__name__})")
+        why = Message("mailbox-our-fault", kind=type(fault).__name__)
+        run.tell(_line(uid, Message("mailbox-not-answered", why=why)))
         return False
     if server.open_arrivals().uidvalidity != opened.uidvalidity:
-        raise MailboxFault(_CHANGED, is_unreachable=True)
+        raise MailboxFault(Message("mailbox-replaced"), is_unreachable=True)
     if opened.may_keep_keyword:
         server.mark_done(uid)
     run.state.note(head.key, uid, run.quoting.today)
-    run.tell(f"{uid}: {outcome}")
+    run.tell(_line(uid, outcome))
     return True
+
+
+def _line(uid: int, outcome: Message) -> Message:
+    return Message("mailbox-line", uid=str(uid), outcome=outcome)
+
+
+def _plainly(what: str) -> Message:
+    return Message("mailbox-outcome", what=what)
 
 
 def _outcome(
     server: Server, run: MailboxRun, seen: FetchedMessage, head: MessageHeaders, oldest: date | None
-) -> str:
-    """Store the draft for a message, if it needs one, and return the outcome as a log line."""
+) -> Message:
+    """Store the draft for a message, if it needs one, and return the outcome."""
     if head.key in run.state.done:
-        return "done before"
+        return _plainly("done")
     if oldest is not None and head.written is not None and head.written < oldest:
-        return "from before the first run"
+        return _plainly("earlier")
     why = skip_reason(head, run.own_addresses)
     if why is not None:
-        return f"no draft, {why}"
+        return _plainly(why)
     read = read_fetched(server, seen, run.quoting.workshop)
-    return "no enquiry" if read is None else _answered(server, run, head, read)
+    return _plainly("none") if read is None else _answered(server, run, head, read)
 
 
 def _answered(
     server: Server, run: MailboxRun, head: MessageHeaders, read: Mapping[str, Any]
-) -> str:
+) -> Message:
     """Store the draft that answers an enquiry, unless it is answered already."""
     message_id = draft_id(head, run.domain)
     if is_answered(server, head, message_id):
-        return "answered before"
+        return _plainly("answered")
     replaced = replaced_by(server, head)
     draft = draft_of(read, run.quoting, run.templates, message_id, now=run.now, replaced=replaced)
     server.add_draft(draft)
-    kind = "a draft" if read["proposal"] is not None else "a draft that only asks"
+    kind = _plainly("draft" if read["proposal"] is not None else "asking")
     if replaced is None:
         return kind
-    day = f" of {replaced.day.isoformat()}" if replaced.day else ""
-    return f"{kind}, in place of the letter{day}"
+    if replaced.day is None:
+        return Message("mailbox-in-place", draft=kind)
+    return Message("mailbox-in-place-of-day", draft=kind, day=replaced.day.isoformat())

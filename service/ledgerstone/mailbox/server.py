@@ -17,6 +17,7 @@ from imapclient.imapclient import DRAFTS, SENT
 
 from ledgerstone.errors import MailboxFault
 from ledgerstone.mailbox.structure import LeafPart, leaf_parts
+from ledgerstone.message import Message
 from ledgerstone.workshop.records import Mailbox
 
 PASSWORD: Final = "LEDGERSTONE_MAILBOX_PASSWORD"  # noqa: S105 - the variable's name
@@ -25,15 +26,6 @@ TIMEOUT_S: Final = 60.0
 MAX_HEADER_BYTES: Final = 65_536
 MAX_FOUND: Final = 20
 _DONE: Final = ["UNANSWERED", "UNDELETED", "UNDRAFT", "UNKEYWORD", KEYWORD]
-_REFUSED: Final = (
-    f"The mail server refused the user, or the password in {PASSWORD}. Many providers take no"
-    " everyday password here: make an app password in the account's settings, and put that there."
-)
-_UNREACHABLE: Final = "The mail server could not be reached, or stopped answering ({reason})."
-_NO_FOLDER: Final = "The mail server has no folder named in [mailbox] as {key}. Check its name."
-_NO_DRAFTS: Final = (
-    "The mail server does not say which folder is for drafts. Name it in [mailbox] as drafts."
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,10 +97,10 @@ def _as_mailbox_fault() -> Iterator[None]:
     try:
         yield
     except LoginError as reason:
-        raise MailboxFault(_REFUSED) from reason
+        raise MailboxFault(Message("mailbox-refused", variable=PASSWORD)) from reason
     except (OSError, IMAPClientError) as reason:
         raise MailboxFault(
-            _UNREACHABLE.format(reason=type(reason).__name__), is_unreachable=True
+            Message("mailbox-unreachable", reason=type(reason).__name__), is_unreachable=True
         ) from reason
 
 
@@ -122,7 +114,7 @@ class Server:
         self.drafts = mailbox.drafts or client.find_special_folder(DRAFTS)
         self.sent: str | None = mailbox.sent or client.find_special_folder(SENT)
         if not self.drafts:
-            raise MailboxFault(_NO_DRAFTS)
+            raise MailboxFault(Message("mailbox-no-drafts"))
 
     @_as_mailbox_fault()
     def open_arrivals(self) -> OpenedFolder:
@@ -143,7 +135,7 @@ class Server:
         except self._client.AbortError:
             raise
         except IMAPClientError as reason:
-            raise MailboxFault(_NO_FOLDER.format(key=key)) from reason
+            raise MailboxFault(Message("mailbox-no-folder", key=key)) from reason
         return opened
 
     @_as_mailbox_fault()

@@ -13,15 +13,11 @@ from pathlib import Path
 from typing import Any, Final
 
 from ledgerstone.errors import MailboxFault
+from ledgerstone.message import Message
 
 LOOK_BACK: Final = timedelta(days=7)
 KEPT_FOR: Final = timedelta(days=60)  # after which a processed message's record is dropped
 _VERSION: Final = 1
-_TAKEN: Final = "Another run is using this mailbox. This one has stopped."
-_UNREADABLE: Final = (
-    "The file {path} is not one of ours, so it is not clear what was done. Move it away; the last"
-    " seven days are then looked through again, and no draft is written twice."
-)
 
 
 @dataclass(slots=True)
@@ -107,7 +103,7 @@ def state_in(path: Path) -> Iterator[MailboxState]:
         try:
             fcntl.flock(lock, fcntl.LOCK_EX | fcntl.LOCK_NB)
         except BlockingIOError as reason:
-            raise MailboxFault(_TAKEN) from reason
+            raise MailboxFault(Message("mailbox-taken")) from reason
         yield _read(path)
 
 
@@ -118,7 +114,7 @@ def _read(path: Path) -> MailboxState:
     except FileNotFoundError:
         return MailboxState(path)
     except (ValueError, TypeError, KeyError, AttributeError) as reason:
-        raise MailboxFault(_UNREADABLE.format(path=path.name)) from reason
+        raise MailboxFault(Message("mailbox-state-unreadable", file=path.name)) from reason
 
 
 def _state(path: Path, members: dict[str, Any]) -> MailboxState:

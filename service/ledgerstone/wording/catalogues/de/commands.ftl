@@ -118,3 +118,31 @@ strips-report = { $count ->
 strips-write = Schreiben Sie ins Profil:
 strips-cautions = Vor dem nächsten Streifen: Tragen Sie eine Schutzbrille, denn ein brechender Streifen wirft Splitter. Halten Sie die Füße unter Streifen und Eimer weg, tragen Sie Sicherheitsschuhe, und legen Sie ein Brett oder Sand 20 mm unter den Eimer, damit er nicht tief fällt. Gießen Sie das Wasser langsam von der Seite zu, nie von unten.
 strips-unlike = Die Streifen lassen sich nicht zusammen auswerten: Jede Breite, Dicke, Stützweite und jedes Alter ist größer als 0, und Alter und Dicken unterscheiden sich höchstens um ein Zehntel.
+
+mailbox-line = { $uid }: { $outcome }
+mailbox-outcome = { $what ->
+    [gone] nicht mehr da
+    [done] schon bearbeitet
+    [earlier] aus der Zeit vor dem ersten Lauf
+    [own] kein Entwurf, von uns selbst
+    [list] kein Entwurf, von einer Liste
+    [automatic] kein Entwurf, automatisch
+    [none] keine Anfrage
+    [answered] schon beantwortet
+    [asking] ein Entwurf, der nur fragt
+   *[draft] ein Entwurf
+}
+mailbox-in-place = { $draft }, an Stelle des früheren Briefs
+mailbox-in-place-of-day = { $draft }, an Stelle des Briefs vom { $day }
+mailbox-not-answered = nicht beantwortet: { $why }
+mailbox-our-fault = ein Fehler von uns ({ $kind })
+mailbox-again = { $why } Es wird in { $seconds } s wieder versucht.
+mailbox-no-table = Das Profil hat keine Tabelle [mailbox]. Schreiben Sie dort, in welches Postfach Entwürfe gelegt werden.
+mailbox-no-password = Setzen Sie { $variable } auf das Passwort des Postfachs.
+mailbox-refused = Der Mailserver hat den Benutzer abgelehnt, oder das Passwort in { $variable }. Viele Anbieter nehmen hier kein gewöhnliches Passwort: Legen Sie in den Einstellungen des Kontos ein App-Passwort an und setzen Sie es dort ein.
+mailbox-unreachable = Der Mailserver war nicht erreichbar oder hat nicht mehr geantwortet ({ $reason }).
+mailbox-no-folder = Der Mailserver hat keinen Ordner, wie ihn [mailbox] als { $key } nennt. Prüfen Sie seinen Namen.
+mailbox-no-drafts = Der Mailserver sagt nicht, welcher Ordner für Entwürfe ist. Nennen Sie ihn in [mailbox] als drafts.
+mailbox-replaced = Der Ordner wurde ersetzt, während seine Nachrichten gelesen wurden.
+mailbox-taken = Ein anderer Lauf benutzt dieses Postfach. Dieser hat aufgehört.
+mailbox-state-unreadable = Die Datei { $file } ist keine von uns; was getan wurde, ist also nicht klar. Legen Sie sie woanders hin; die letzten sieben Tage werden dann noch einmal durchgesehen, und kein Entwurf wird doppelt geschrieben.

@@ -118,3 +118,31 @@ strips-report = { $count ->
 strips-write = Write in the profile:
 strips-cautions = Before the next strip: wear eye protection, because a breaking strip throws chips. Keep feet out from under the strip and the bucket, wear toe-capped boots, and put a board or sand 20 mm under the bucket so that it cannot fall far. Add the water slowly from beside it, never from underneath.
 strips-unlike = The strips cannot be worked out together: every width, thickness, span and age is above 0, and ages and thicknesses differ by a tenth at most.
+
+mailbox-line = { $uid }: { $outcome }
+mailbox-outcome = { $what ->
+    [gone] gone
+    [done] done before
+    [earlier] from before the first run
+    [own] no draft, our own
+    [list] no draft, a list's
+    [automatic] no draft, automatic
+    [none] no enquiry
+    [answered] answered before
+    [asking] a draft that only asks
+   *[draft] a draft
+}
+mailbox-in-place = { $draft }, in place of the letter
+mailbox-in-place-of-day = { $draft }, in place of the letter of { $day }
+mailbox-not-answered = not answered: { $why }
+mailbox-our-fault = a fault of ours ({ $kind })
+mailbox-again = { $why } It is tried again in { $seconds } s.
+mailbox-no-table = The profile has no table [mailbox]. Write there which mailbox drafts are put into.
+mailbox-no-password = Set { $variable } to the mailbox's password.
+mailbox-refused = The mail server refused the user, or the password in { $variable }. Many providers take no everyday password here: make an app password in the account's settings, and put that there.
+mailbox-unreachable = The mail server could not be reached, or stopped answering ({ $reason }).
+mailbox-no-folder = The mail server has no folder named in [mailbox] as { $key }. Check its name.
+mailbox-no-drafts = The mail server does not say which folder is for drafts. Name it in [mailbox] as drafts.
+mailbox-replaced = The folder was replaced while its messages were read.
+mailbox-taken = Another run is using this mailbox. This one has stopped.
+mailbox-state-unreadable = The file { $file } is not one of ours, so it is not clear what was done. Move it away; the last seven days are then looked through again, and no draft is written twice.
