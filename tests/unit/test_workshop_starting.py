@@ -189,6 +189,8 @@ def test_a_started_profile_is_of_its_country_and_of_no_invented_person(
         assert len(people) > 1
         names = {example.workshop.name, example.workshop.town, *people}
         assert [text for text in texts if any(name in text for name in names)] == []
+    assert bool(started.areas) == (usual_in(country).postcodes is not None)
+    assert not started.areas or "areas" in started.standing.priced
     looks = {look.name for look in second_looks(started)}
     assert ("check-law" in looks) == (country not in ("GB", "DE", "US"))
     assert "check-postcodes" not in looks

@@ -1,4 +1,4 @@
-"""A started workshop set in another country: its currency, clock and tax, and no areas."""
+"""A started workshop set in another country: its currency, clock and tax, and one area."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from typing import Final
 
 from ledgerstone.wording.places import currency_of, time_zones_of
 from ledgerstone.workshop.countries import TAX_PERCENT, usual_in
-from ledgerstone.workshop.records import Workshop
+from ledgerstone.workshop.records import DeliveryArea, Workshop
 
 # Where most people of a country with several clocks live; common knowledge, no source.
 _CLOCKS: Final = {
@@ -21,9 +21,10 @@ _CLOCKS: Final = {
 
 
 def in_country(workshop: Workshop, country: str) -> Workshop:
-    """Return a workshop with a country's money, clock and tax; areas of its own are left out.
+    """Return a workshop with a country's money, clock and tax, and one area of its postcodes.
 
-    A tax that is not known here is none until the maker says so.
+    A tax that is not known here is none until the maker says so; where no postcodes are known
+    there is no area.
     """
     if country == workshop.workshop.country:
         return workshop
@@ -43,4 +44,17 @@ def in_country(workshop: Workshop, country: str) -> Workshop:
         percent=Decimal(percent or 0),
     )
     calendar = dataclasses.replace(workshop.calendar, holidays_added=(), holidays_worked=())
-    return dataclasses.replace(workshop, workshop=moved, tax=tax, calendar=calendar, areas=())
+    return dataclasses.replace(
+        workshop, workshop=moved, tax=tax, calendar=calendar, areas=_areas(workshop, country)
+    )
+
+
+def _areas(workshop: Workshop, country: str) -> tuple[DeliveryArea, ...]:
+    """The first area of a workshop, with the first postcodes that a country's example begins."""
+    known = usual_in(country).postcodes
+    read = known.read(known.example) if known is not None else None
+    if read is None:
+        return ()
+    beginning = read[1][:1] if read[1].isdecimal() else read[1]
+    first = dataclasses.replace(workshop.areas[0], tax_percent=None, fitted_tax_percent=None)
+    return (dataclasses.replace(first, postcodes=(beginning,)),)

@@ -177,10 +177,13 @@ def _started(
     """
     country = (asked.country or _USUAL_COUNTRY).upper()
     if not asked.ask:
-        example = in_country(load_profile(example_for(country)), country)
-        return starting_profile(
-            example, partial(about_in, example.workshop.language, place=example.place)
-        ), speech
+        theirs = load_profile(example_for(country))
+        example = in_country(theirs, country)
+        about = partial(about_in, example.workshop.language, place=example.place)
+        draft = ProfileDraft(starting_profile(example, about))
+        if example.areas and theirs.workshop.country != country:
+            draft.put(("areas", 0, "standing"), '"invented"')  # nobody's, though in no example
+        return draft.text, speech
     country = ask_country(asked.country or _USUAL_COUNTRY, answers, out, speech)
     place = usual_in(country)
     speech = speech_in(known_language(*place.languages), "", place.at_work())

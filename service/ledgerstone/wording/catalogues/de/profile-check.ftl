@@ -198,7 +198,7 @@ init-asks = { $question ->
    *[address] Die Adresse, die Kunden öffnen (https://platten.example.com)
 }
 init-job = { $job }: { $hours } h nach der Datei
-init-elsewhere = Keine unserer erfundenen Werkstätten steht in { $land }. Die Datei hat dessen Geld, Uhr, Postleitzahlen und Steuer; jeder andere Wert ist von einer Werkstatt in einem anderen Land, Liefergebiete fehlen, und was sie zu Recht und Steuer sagt, ist zu prüfen.
+init-elsewhere = Keine unserer erfundenen Werkstätten steht in { $land }. Die Datei hat dessen Geld, Uhr, Postleitzahlen und Steuer; jeder andere Wert ist von einer Werkstatt in einem anderen Land, ihr einziges Liefergebiet ist geraten, und was sie zu Recht und Steuer sagt, ist zu prüfen.
 init-none = keine
 init-two-letters = Schreiben Sie zwei Buchstaben, etwa DE.
 init-two-sizes = Schreiben Sie Länge und Breite, etwa 2700 x 1200.

@@ -202,7 +202,7 @@ init-asks = { $question ->
    *[address] The address that customers will open (https://slabs.example.com)
 }
 init-job = { $job }: { $hours } h here
-init-elsewhere = No invented workshop of ours is in { $land }. The file has its money, clock, postcodes and tax; every other value is of a workshop in another country, areas are left out, and what it says of law and tax must be checked.
+init-elsewhere = No invented workshop of ours is in { $land }. The file has its money, clock, postcodes and tax; every other value is of a workshop in another country, its one area is a guess, and what it says of law and tax must be checked.
 init-none = none
 init-two-letters = Write two letters, like GB.
 init-two-sizes = Write its length and its width, like 2700 x 1200 or 120 in x 48 in.
