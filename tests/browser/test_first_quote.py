@@ -28,7 +28,7 @@ ANSWERS = {
     "/rates/margin_percent": "45",
     "/offer/smallest_order": "300",
     "/recipe/fck_mpa": "5500",
-    "/recipe/constituents/2/price_per_kg": "17.86 per 94 lb",
+    "/recipe/constituents/2/price_per_kg": "17.86/94 lb",
     "/recipe/constituents/3/price_per_kg": "0.09",
     "/boards/price_per_sheet": "71",
     "/steel/bar_price": "17",

@@ -122,7 +122,8 @@ def test_the_first_run_looks_back_seven_days(server: ImapServer, profile: Path) 
         server.deliver(post(number).as_bytes(), came=NOW - timedelta(days=days))
     moved = post(3, Date=format_datetime(NOW - timedelta(days=40)))
     server.deliver(moved.as_bytes())
-    assert looked(profile)[1] == ["2: a draft", "3: from before the first run"]
+    earlier = english(Message("mailbox-outcome", what="earlier"))
+    assert looked(profile)[1] == ["2: a draft", f"3: {earlier}"]
 
 
 @pytest.mark.parametrize("is_kept", [True, False], ids=["the state kept", "the state lost"])
@@ -190,9 +191,7 @@ def test_a_second_mail_in_a_thread_gets_a_new_draft(server: ImapServer, profile:
         post(2, again, In_Reply_To="<1@example.com>", Subject="Re: Worktop 1").as_bytes()
     )
     first = _only(server)
-    assert looked(profile)[1] == [
-        f"2: a draft, in place of the letter of {first.mail['Date'].datetime.date()}"
-    ]
+    assert looked(profile)[1] == [f"2: {_in_place_of(first)}"]
     _, second = drafts(server)
     assert second.mail["X-Ledgerstone-Replaces"] == first.mail["Message-ID"]
     replaced = Message("letter-replaces", day=first.mail["Date"].datetime.date())
@@ -208,7 +207,7 @@ def test_one_run_at_a_time(server: ImapServer, profile: Path) -> None:
     with state_in(profile.with_suffix(".mailbox.json")):
         status, lines, errors = looked(profile)
     assert (status, lines) == (2, [])
-    assert "Another run is using this mailbox" in errors
+    assert english(Message("mailbox-taken")) in errors
     assert looked(profile)[1] == ["1: a draft"]
 
 
@@ -275,3 +274,10 @@ def test_the_server_is_held_to_its_certificate(
         assert looked(profile)[1] == ["1: a draft"]
         server.deliver(post(2).as_bytes())
         assert looked(profile_for(server, tmp_path, security="starttls"))[1] == ["2: a draft"]
+
+
+def _in_place_of(draft: Draft) -> str:
+    """What is said of a draft that takes the place of an earlier letter."""
+    day = draft.mail["Date"].datetime.date().isoformat()
+    kind = Message("mailbox-outcome", what="draft")
+    return english(Message("mailbox-in-place-of-day", draft=kind, day=day))

@@ -20,7 +20,7 @@ BAVARIA = (
 OREGON = (
     *("US", "OR", "America/Los_Angeles", "Burnt Ridge Concrete", "Alder Fork"),
     *("hello@burntridge.example", "(541) 555-0142", "120 × 48 1/2", "1 1/2, 2 in", "65", ""),
-    *("none", "50", "300", "5000", "17.86 per 94 lb", "0.09", "71", "974, 97701-97799"),
+    *("none", "50", "300", "5000", "17.86/94 lb", "0.09", "71", "974, 97701-97799"),
     *("95", "80", "none", "https://slabs.burntridge.example", ""),
 )
 

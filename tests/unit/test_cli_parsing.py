@@ -66,9 +66,9 @@ def test_shades_and_strips_answer_in_german(tmp_path: Path) -> None:
     file.write_text("a,b\n1,2\n", encoding="utf-8")
     out, err = io.StringIO(), io.StringIO()
     assert shades.run(["fit", str(file)], out, err, told) == 1
-    assert "Die erste Zeile ist die Kopfzeile" in out.getvalue()
+    assert "Zeile ist die Kopfzeile" in out.getvalue()
     assert strips.run([str(file)], out, err, told) == 2
-    assert "Geben Sie in der Spalte age_days eine Zahl ein" in err.getvalue()
+    assert "in der Spalte age_days eine Zahl" in err.getvalue()
     rows = "age_days,width_mm,thickness_mm,span_mm,load_kg\n7,100,40,600,110\n"
     file.write_text(rows, encoding="utf-8")
     assert strips.run([str(file)], out, err, told) == 0

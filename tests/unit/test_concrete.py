@@ -23,7 +23,7 @@ from ledgerstone.strength.concrete import (
     beta_cc,
     tensile_growth,
 )
-from ledgerstone.strength.strips import profile_lines, strips_from
+from ledgerstone.strength.strips import StripFault, profile_lines, strips_from
 from ledgerstone.strength.tested import MARGIN_UNKNOWN, StripSample
 from ledgerstone.wording import speech_in
 
@@ -181,8 +181,9 @@ def test_the_profile_lines_fit_to_the_same_strength() -> None:
 
 def test_a_cell_that_is_no_number_is_named_by_row_and_column() -> None:
     """Row 2, column load_kg."""
-    with pytest.raises(ValueError, match="Row 2: enter a number in the column load_kg"):
+    with pytest.raises(StripFault) as caught:
         strips_from([TABLE[0], "7,100,40,400,lots"])
+    assert dict(caught.value.message.values) == {"row": 2, "column": "load_kg"}
 
 
 def test_the_command_prints_the_report(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

@@ -94,9 +94,9 @@ def test_what_is_shown_is_written_as_it_was(path: tuple[str | int, ...], amount:
 
 def test_a_price_may_be_for_a_bag() -> None:
     """As on the invoice: 17.86 for 94 lb is 0.19 a pound, 0.418 878 a kilogram."""
-    assert canonical("$17.86 per 94 lb", "price_per_kg") == Decimal("0.418878")
+    assert canonical("$17.86 per 94 pounds", "price_per_kg") == Decimal("0.418878")
     assert canonical("17.86/94 lb", "price_per_kg") == Decimal("0.418878")
-    assert canonical("9.50 per 25 kg", "price_per_kg") == Decimal("0.38")
+    assert canonical("9.50 per 25 kilos", "price_per_kg") == Decimal("0.38")
     assert canonical("9.50 per 0 kg", "price_per_kg") is None
 
 

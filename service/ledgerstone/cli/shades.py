@@ -78,6 +78,7 @@ def run(
 def _parser(speech: Speech) -> CommandParser:
     parser = CommandParser(speech, "shade", prog="python -m ledgerstone.shade")
     fit = parser.add_command(parser.add_commands("fit"), "fit")
+    fit.epilog = ",".join(COLUMNS)
     fit.add_path("file", metavar="FILE.csv", about="tiles-file")
     return parser
 

@@ -29,7 +29,7 @@ from ledgerstone.workshop.advice import (
     region_not_told,
 )
 from ledgerstone.workshop.doses import ADVISED_PERCENT, HARDLY_DEEPER_PERCENT
-from ledgerstone.workshop.records import DeliveryArea, PaletteShade, Sealer, Workshop
+from ledgerstone.workshop.records import DeliveryArea, EdgeOffered, PaletteShade, Sealer, Workshop
 from ledgerstone.workshop.standing import RESTS_ON
 from ledgerstone.workshop.value_keys import AboutKey
 
@@ -125,16 +125,7 @@ def _offers(w: Workshop) -> _Rows:
     yield from _listed("palette", (_shade(shade) for shade in w.palette))
     yield from _listed("finishes", (Message("check-finish", says=f.says) for f in w.finishes))
     yield from _listed("sealers", (_sealer(sealer) for sealer in w.sealers))
-    edges = (
-        Message(
-            "check-edge" if e.largest_mm else "check-edge-unsized",
-            profile=e.profile,
-            smallest=_mm(e.smallest_mm),
-            largest=_mm(e.largest_mm),
-        )
-        for e in w.edges
-    )
-    yield from _listed("edges", edges)
+    yield from _listed("edges", map(_edge, w.edges))
 
 
 def _tax(w: Workshop) -> Message:
@@ -215,6 +206,13 @@ def _shade(shade: PaletteShade) -> Message:
         doses="some" if doses else "none",
         pigments=Listed(doses, joined="comma"),
     )
+
+
+def _edge(edge: EdgeOffered) -> Message:
+    if not edge.largest_mm:
+        return Message("check-edge-unsized", profile=edge.profile)
+    smallest, largest = _mm(edge.smallest_mm), _mm(edge.largest_mm)
+    return Message("check-edge", profile=edge.profile, smallest=smallest, largest=largest)
 
 
 def _sealer(sealer: Sealer) -> Message:

@@ -4,6 +4,7 @@ import { elements, make, one, say } from "../../show.js";
 import { FIRST, firstQuote, markSteps } from "./first.js";
 import { capital, field, idOf, named, same, showWhose } from "./field.js";
 import { focusedIn } from "./focus.js";
+import { depth, parent } from "./local.js";
 import { tick } from "./tick.js";
 
 const SUBJECTS = [FIRST, "you", "money", "mould", "concrete", "shades", "hours", "finishes", "delivery", "days"];
@@ -195,14 +196,4 @@ export class Form {
 /** @param {ProfileTable[]} tables */
 function drawing(tables) {
   return JSON.stringify(tables.map(({ pointer, there }) => [pointer, there]));
-}
-
-/** @param {string} pointer */
-function depth(pointer) {
-  return pointer.split("/").length - 1;
-}
-
-/** @param {string} pointer */
-function parent(pointer) {
-  return pointer.slice(0, pointer.lastIndexOf("/"));
 }

@@ -38,3 +38,13 @@ function movedUp(pointer, gone) {
   const [index = "", ...inner] = pointer.startsWith(list) ? pointer.slice(list.length).split("/") : [];
   return Number(index) > Number(gone.slice(list.length)) ? [list + (Number(index) - 1), ...inner].join("/") : pointer;
 }
+
+/** How many steps a place is below the profile. @param {string} pointer */
+export function depth(pointer) {
+  return pointer.split("/").length - 1;
+}
+
+/** The place around another one. @param {string} pointer */
+export function parent(pointer) {
+  return pointer.slice(0, pointer.lastIndexOf("/"));
+}

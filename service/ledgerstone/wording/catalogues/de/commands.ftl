@@ -20,7 +20,7 @@ cli-does = { $command ->
     [answer] Den Entwurf schreiben, der eine Nachricht beantwortet.
     [mailbox] Die neuen Nachrichten Ihres eigenen Postfachs durchsehen, [mailbox] im Profil, und zu jeder Anfrage einen Antwortentwurf zu den Entwürfen legen. Nichts wird verschickt, gelöscht oder als gelesen markiert.
     [shade] Farbtöne aus Messungen von Musterplatten ausrechnen.
-    [fit] Messungen in Profilzeilen umrechnen: eine CSV-Datei mit der Kopfzeile pigment,cement,dose_percent,lightness,a,b.
+    [fit] Messungen in Profilzeilen umrechnen: eine CSV-Datei mit der Kopfzeile unten.
    *[strips] Die Festigkeit eines Betons aus gebrochenen Streifen ausrechnen.
 }
 cli-argument = { $argument ->

@@ -25,7 +25,7 @@ plan-opening = Ein Ausschnitt: { $facts }.
 plan-opening-labelled = Ein Ausschnitt („{ $label }“): { $facts }.
 plan-size-round = rund, Durchmesser { $across }
 plan-size-boxed = { $kind ->
-    [rectangle] rechteckig,
+    [rectangle] Rechteck
    *[slot] Langloch
 } { $length } mal { $width }
 plan-size-polygon = { $sides } Seiten

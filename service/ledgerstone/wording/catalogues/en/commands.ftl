@@ -20,7 +20,7 @@ cli-does = { $command ->
     [answer] Write the draft that answers a message.
     [mailbox] Look through the new messages of your own mailbox, the profile’s [mailbox], and put a draft reply to each enquiry into its drafts. Nothing is sent, deleted or marked as read.
     [shade] Work out shades from readings of tiles.
-    [fit] Turn readings, a CSV file with the heading pigment,cement,dose_percent,lightness,a,b, into profile lines.
+    [fit] Turn readings, a CSV file with the heading below, into profile lines.
    *[strips] Work out a concrete’s strength from strips that were broken.
 }
 cli-argument = { $argument ->

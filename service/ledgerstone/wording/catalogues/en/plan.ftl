@@ -25,7 +25,7 @@ plan-opening = An opening: { $facts }.
 plan-opening-labelled = An opening ({ $label }): { $facts }.
 plan-size-round = round, { $across } across
 plan-size-boxed = { $kind ->
-    [rectangle] rectangular,
+    [rectangle] rectangle
    *[slot] slot
 } { $length } by { $width }
 plan-size-polygon = { $sides } sides
