@@ -48,16 +48,17 @@ cli-unreadable = { $file }: Die Datei lässt sich nicht lesen: { $reason }.
 jobs-form =
     FILE hat je Auftrag eine Tabelle; was Sie nicht wissen, bleibt weg:
 
-    { "  " }[[jobs]]
-    { "  " }name = "Bank"
-    { "  " }ordered_on = 2026-03-02
-    { "  " }order = "bank.json"       # der Auftrag, wie er geschickt würde, neben dieser Datei
-    { "  " }charged = 940.00          # was der Kunde bezahlt hat
-    { "  " }weighed_kg = 52.0         # alle Platten, auf der Waage
-    { "  " }hours = 14.5              # Arbeit
-    { "  " }# je Schritt, den Sie gestoppt haben, wie ihn das Arbeitsblatt nennt, oder dessen Anfang:
-    { "  " }hours_by_step = { "{" } "Schalung bauen" = 1.3 { "}" }
-    { "  " }days = 19                 # vom Auftrag bis zur Fertigstellung
+    { "[[jobs]]" }
+    name = "Bank"
+    ordered_on = 2026-03-02
+    order = "bank.json" # der Auftrag, wie er geschickt würde, neben dieser Datei
+    charged = 940.00 # was der Kunde bezahlt hat
+    weighed_kg = 52.0 # alle Platten, auf der Waage
+    hours = 14.5 # Arbeit
+    days = 19 # vom Auftrag bis zur Fertigstellung
+    # je Schritt, den Sie gestoppt haben, wie ihn das Arbeitsblatt nennt, oder dessen Anfang:
+    { "[jobs.hours_by_step]" }
+    "Schalung bauen" = 1.3
 
 tried-job = { $name }, bestellt am { $day }
 tried-stopped = wäre zurückgeschickt worden: { $why }

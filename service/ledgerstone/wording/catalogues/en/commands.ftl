@@ -48,16 +48,17 @@ cli-unreadable = { $file }: the file cannot be read: { $reason }.
 jobs-form =
     FILE has one table for each job; what you do not know is left out:
 
-    { "  " }[[jobs]]
-    { "  " }name = "Bench"
-    { "  " }ordered_on = 2026-03-02
-    { "  " }order = "bench.json"      # the order as it would be sent, beside this file
-    { "  " }charged = 940.00          # what the customer paid
-    { "  " }weighed_kg = 52.0         # all slabs, on the scale
-    { "  " }hours = 14.5              # of work
-    { "  " }# of each step that you timed, as the job sheet names it, or as its name begins:
-    { "  " }hours_by_step = { "{" } "Make the mould" = 1.3, "Finish: honed" = 2.0 { "}" }
-    { "  " }days = 19                 # from the order until it was ready
+    { "[[jobs]]" }
+    name = "Bench"
+    ordered_on = 2026-03-02
+    order = "bench.json" # the order as it would be sent, beside this file
+    charged = 940.00 # what the customer paid
+    weighed_kg = 52.0 # all slabs, on the scale
+    hours = 14.5 # of work
+    days = 19 # from the order until it was ready
+    # of each step that you timed, as the job sheet names it, or as its name begins:
+    { "[jobs.hours_by_step]" }
+    "Make the mould" = 1.3
 
 tried-job = { $name }, ordered { $day }
 tried-stopped = would have been sent back: { $why }
