@@ -40,7 +40,7 @@ def test_each_command_s_help_is_in_the_maker_s_language(
     """Usage, options and what each is for; nothing of it is English in German."""
     english = helped(name, "en_GB.UTF-8", capsys)
     german = helped(name, "de_DE.UTF-8", capsys)
-    assert english.startswith("Usage: ")
+    assert english.startswith("usage: ")
     assert german.startswith("Aufruf: ")
     assert "diese Hilfe ausgeben" in german
     words = german.partition("[[jobs]]")[0].lower().replace("--", "")

@@ -1,7 +1,7 @@
 # What the maker's commands say of themselves, and what those print that have no other place.
 
 cli-part = { $part ->
-    [usage] Usage:
+    [usage] usage:
     [positional] what it takes
     [optional] options
     [commands] commands
@@ -49,9 +49,9 @@ jobs-form =
     FILE has one table for each job; what you do not know is left out:
 
     { "[[jobs]]" }
-    name = "Bench"
+    name = "Seat"
     ordered_on = 2026-03-02
-    order = "bench.json" # the order as it would be sent, beside this file
+    order = "seat.json" # the order as it would be sent, beside this file
     charged = 940.00 # what the customer paid
     weighed_kg = 52.0 # all slabs, on the scale
     hours = 14.5 # of work
