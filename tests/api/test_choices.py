@@ -15,7 +15,8 @@ if TYPE_CHECKING:
 
 # Every key that the public may see. A new one is added here by someone who has thought about it.
 PUBLIC = {
-    "workshop", "name", "town", "country", "email", "telephone", "currency", "tax", "percent",
+    "workshop", "name", "town", "country", "email", "telephone", "ring", "currency", "tax",
+    "percent",
     "uses", "places", "corners", "thicknesses_mm", "shades", "hex", "by_eye", "cement", "matching",
     "finishes", "surface", "says", "sealers", "edges", "profile", "smallest_mm", "largest_mm",
     "limits", "length_mm", "width_mm", "thinnest_mm", "thickest_mm", "smallest_side_mm",
