@@ -130,7 +130,7 @@ class InventedSchema(AnswerSchema):
 class FirstStepSchema(AnswerSchema):
     """A step on the shortest way to a first quote that is not marked as a trial."""
 
-    name = OneOf("The step.", STEPS)
+    name = OneOf("What the step is about.", STEPS)
     title = Text("Its title on the form.")
     asks = Many("JSON Pointers to the values it asks for.", fields.String())
     rest = Many(
