@@ -1,10 +1,10 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { Asked } from "../../web/desk/asked.js";
+import { OriginalOrder } from "../../web/desk/original.js";
 import { openPoints, orderOf, pieces, pointsOf } from "../../web/desk/points.js";
 
 globalThis.window = /** @type {any} */ ({ addEventListener() {} });
-const { Kept, tokenIn, waits } = await import("../../web/desk/kept.js");
+const { KeptOffers, tokenIn, waits } = await import("../../web/desk/kept.js");
 
 /** @type {any} */
 const reading = {
@@ -83,7 +83,7 @@ test("the last fifty are kept, what is there stays in its state, and a file adds
   /** @type {Map<string, string>} */
   const shelf = new Map();
   globalThis.localStorage = /** @type {any} */ ({ getItem: (/** @type {string} */ k) => shelf.get(k) ?? null, setItem: (/** @type {string} */ k, /** @type {string} */ v) => shelf.set(k, v) });
-  const kept = new Kept();
+  const kept = new KeptOffers();
   for (let i = 0; i < 60; i += 1) kept.put({ ...offer, token: `t${i}` });
   assert.equal(kept.all().length, 50);
   assert.equal(kept.all()[0]?.token, "t59");
@@ -101,7 +101,7 @@ test("a fix is what the customer did not ask for; what the maker enters is the c
   const slab = { thickness: "30 mm", outline: { kind: "rectangle", length: "2 m", width: "60 cm" }, cutouts: [{ centre: { x: "40 cm" } }] };
   /** @type {any} */
   const store = { order: { slabs: [slab] } };
-  const asked = new Asked(store);
+  const asked = new OriginalOrder(store);
   const become = (/** @type {any} */ change, /** @type {any} */ cause) => {
     store.order = { ...store.order, ...change };
     asked.follow(cause);

@@ -6,31 +6,31 @@ import { Page } from "../page.js";
 import { Trouble } from "../service.js";
 import { elements, fillWords, one, say, setPlace, setWords } from "../show.js";
 import { keepInTab } from "../store.js";
-import { Door } from "./door.js";
+import { KeyForm } from "./keyform.js";
 import { Enquiry } from "./enquiry.js";
-import { Hand } from "./hand.js";
-import { Kept } from "./kept.js";
+import { TermsForm } from "./terms.js";
+import { KeptOffers } from "./kept.js";
 import { Letter } from "./letter.js";
 import { Offers } from "./offers.js";
 import { DeskService, Refused } from "./service.js";
-import { Side } from "./side.js";
+import { CostsPanel } from "./costs.js";
 import { Week } from "./week.js";
 
 const VIEWS = ["offer", "offers", "week"];
 const SLOW_MS = 700;
 
 export class Desk {
-  /** @param {DeskService} service @param {Choices} choices @param {Contract.Desk} set @param {Door} door */
-  constructor(service, choices, set, door) {
+  /** @param {DeskService} service @param {Choices} choices @param {Contract.Desk} set @param {KeyForm} keyForm */
+  constructor(service, choices, set, keyForm) {
     this.service = service;
     this.set = set;
-    this.door = door;
+    this.keyForm = keyForm;
     this.page = new Page(service, choices, {});
     this.enquiry = new Enquiry(this);
-    this.hand = new Hand(this);
-    this.side = new Side(this);
+    this.termsForm = new TermsForm(this);
+    this.costs = new CostsPanel(this);
     this.letter = new Letter(this);
-    this.kept = new Kept();
+    this.kept = new KeptOffers();
     this.offers = new Offers(this);
     this.week = new Week(this);
     this.readable = true; // whether the order that was answered last could be meant
@@ -40,8 +40,8 @@ export class Desk {
   async open() {
     this.watch();
     await this.page.begin();
-    this.hand.listen();
-    this.side.listen();
+    this.termsForm.listen();
+    this.costs.listen();
     this.letter.listen();
     this.enquiry.listen();
     this.offers.listen();
@@ -92,7 +92,7 @@ export class Desk {
    */
   begin(reading, { anew }) {
     this.page.answers.forget();
-    if (anew) this.hand.become({});
+    if (anew) this.termsForm.become({});
     this.letter.begin(reading?.customer ?? null, { anew });
   }
 
@@ -105,7 +105,7 @@ export class Desk {
     const estimate = { standing: /** @type {const} */ ("estimate") };
     const isGuessed = this.set.standing === "estimate" || this.enquiry.open("assumed").length > 0;
     const asks = this.enquiry.questions().length > 0;
-    return { ...(isGuessed && estimate), ...this.hand.terms, ...(asks && estimate) };
+    return { ...(isGuessed && estimate), ...this.termsForm.terms, ...(asks && estimate) };
   }
 
   /** The offer's terms have changed: it is answered again, as an order of its own. */
@@ -116,8 +116,8 @@ export class Desk {
 
   /** The key is no longer right: ask for it; all that was entered stays. */
   shut() {
-    this.door.opened = () => void this.page.asking.again();
-    this.door.show(say("door.wrong"));
+    this.keyForm.opened = () => void this.page.asking.again();
+    this.keyForm.show(say("door.wrong"));
   }
 
   /**
@@ -184,8 +184,8 @@ keepInTab();
 const service = new DeskService();
 const theirs = await words(service);
 fillWords(document);
-const door = new Door(service);
-const set = await door.open();
+const keyForm = new KeyForm(service);
+const set = await keyForm.open();
 const choices = await service.choices();
 borrow(theirs);
 setPlace(choices);
@@ -194,5 +194,5 @@ defineAnswer();
 showWorkshop(choices.workshop);
 for (const selector of [".skip", "#views"]) one(selector).hidden = false;
 /** @type {HTMLDetailsElement} */ (document.querySelector("#form-fold")).open = matchMedia("(min-width: 60rem)").matches;
-await new Desk(service, choices, set, door).open();
+await new Desk(service, choices, set, keyForm).open();
 if (!one("#view-offer").hidden) one("#message").focus();

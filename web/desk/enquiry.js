@@ -2,7 +2,7 @@
 
 import { goTo } from "../form/fields.js";
 import { make, one, say, write } from "../show.js";
-import { Asked } from "./asked.js";
+import { OriginalOrder } from "./original.js";
 import { Intake } from "./intake.js";
 import { aboutWords, enter, kindOf, marked, markFields, spoken, toPhrase } from "./marks.js";
 import { openPoints, orderOf, pieces, pointsOf } from "./points.js";
@@ -19,7 +19,7 @@ export class Enquiry {
     this.reading = null;
     /** @type {Point[]} */
     this.points = [];
-    this.asked = new Asked(desk.page.store);
+    this.original = new OriginalOrder(desk.page.store);
     this.wished = ""; // the day that the customer asked for, whatever the order has since
     this.turn = 0;
   }
@@ -50,7 +50,7 @@ export class Enquiry {
     page.store.unit = /** @type {Unit} */ (unit ?? "mm");
     this.points = pointsOf(reading, order);
     this.wished = order.needed_by ?? "";
-    this.asked.order = null;
+    this.original.order = null;
     this.desk.begin(reading, { anew: !this.intake.edited });
     this.intake.edited = false;
     page.store.change(order, { cause: "load", slab: 0 });
@@ -69,7 +69,7 @@ export class Enquiry {
 
   clear() {
     this.message.value = "";
-    [this.wished, this.asked.order, this.reading] = ["", null, null];
+    [this.wished, this.original.order, this.reading] = ["", null, null];
     this.points = [];
     this.intake.edited = false;
     this.turn++; // what is being read no longer matters
@@ -98,7 +98,7 @@ export class Enquiry {
 
   /** A day that the maker enters where the customer's was doubtful is the one that was meant. @param {Cause} cause */
   follow(cause) {
-    this.asked.follow(cause);
+    this.original.follow(cause);
     const { needed_by: day } = this.desk.page.store.order;
     const doubt = this.points.find(({ kind, at }) => kind === "doubtful" && at === "/needed_by");
     if (day && !this.wished && doubt && (cause === "typing" || cause === "choice")) this.wished = day;
@@ -177,7 +177,7 @@ export class Enquiry {
   }
 
   keep() {
-    sessionStorage.setItem(NAME, JSON.stringify({ message: this.message.value, reading: this.reading, points: this.points, wished: this.wished, asked: this.asked.order, edited: this.intake.edited }));
+    sessionStorage.setItem(NAME, JSON.stringify({ message: this.message.value, reading: this.reading, points: this.points, wished: this.wished, asked: this.original.order, edited: this.intake.edited }));
   }
 
   restore() {
@@ -186,7 +186,7 @@ export class Enquiry {
     this.reading = reading;
     this.points = points;
     this.wished = wished;
-    this.asked.order = asked;
+    this.original.order = asked;
     this.intake.edited = edited;
     this.show();
   }

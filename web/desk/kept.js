@@ -7,7 +7,7 @@ const DAY_MS = 86_400_000;
 export const STATES = /** @type {const} */ (["draft", "sent", "yes", "no"]);
 
 /** Fires "change" when an offer here or in another tab has changed. */
-export class Kept extends EventTarget {
+export class KeptOffers extends EventTarget {
   constructor() {
     super();
     window.addEventListener("storage", ({ key }) => key === NAME && this.tell());

@@ -89,7 +89,7 @@ export class Letter {
     const [assumed, missing] = [desk.enquiry.open("assumed"), desk.enquiry.questions()];
     const asksOnly = !desk.readable && missing.length > 0;
     const { order } = desk.page.store;
-    const asked = desk.enquiry.asked.sent(desk.enquiry.wished);
+    const asked = desk.enquiry.original.sent(desk.enquiry.wished);
     return {
       ...(asksOnly ? order.language && { language: order.language } : { order, ...desk.terms(), tone }),
       ...(name && { customer: name }),

@@ -2,7 +2,7 @@
 
 import { orderWords } from "../answer/sentences.js";
 import { make, money, say } from "../show.js";
-import { table } from "./side.js";
+import { table } from "./costs.js";
 
 /** Each slab as it was offered: in words, and its plan. @param {Desk} desk @param {Opened} found */
 export function drawn(desk, { drawings: { plan, says = [] }, order }) {

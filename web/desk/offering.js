@@ -23,6 +23,6 @@ export function keepOffer(desk, { name, to }) {
   if (!quote?.token) return null;
   const { token, price, valid_until: until } = quote;
   desk.kept.put({ token, reference: named(quote), customer: name, to: to?.reply_to ?? "", total: price.total, currency: price.currency, until, on: desk.set.today, state: "draft" });
-  desk.kept.set(token, { asked: desk.enquiry.questions(), terms: desk.hand.terms });
+  desk.kept.set(token, { asked: desk.enquiry.questions(), terms: desk.termsForm.terms });
   return quote;
 }

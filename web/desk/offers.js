@@ -163,7 +163,7 @@ export class Offers {
   change(found, { customer, to, terms = {} }) {
     const { valid_until: _last, ...others } = terms;
     this.desk.enquiry.clear();
-    this.desk.hand.become(others);
+    this.desk.termsForm.become(others);
     this.desk.letter.begin({ name: customer, reply_to: to }, { anew: true });
     this.desk.page.store.change(orderOf(found), { cause: "load", slab: 0 });
     location.hash = "#offer";

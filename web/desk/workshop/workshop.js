@@ -3,7 +3,7 @@
 import { documentIn, LOCALES, saidIn, spokenOf } from "../../language.js";
 import { Trouble } from "../../service.js";
 import { fillWords, one, say, setPlace, setWords } from "../../show.js";
-import { Door } from "../door.js";
+import { KeyForm } from "../keyform.js";
 import { DeskService, Refused } from "../service.js";
 import { Changes } from "./changes.js";
 import { Form } from "./form.js";
@@ -12,10 +12,10 @@ import { Outcome } from "./outcome.js";
 import { Trying } from "./trying.js";
 
 export class Workshop {
-  /** @param {DeskService} service @param {Door} door @param {Profile} profile */
-  constructor(service, door, profile) {
+  /** @param {DeskService} service @param {KeyForm} keyForm @param {Profile} profile */
+  constructor(service, keyForm, profile) {
     this.service = service;
-    this.door = door;
+    this.keyForm = keyForm;
     this.profile = profile;
     this.changes = new Changes(profile);
     /** @type {TypicalJob[]} what the file as it is comes to */
@@ -120,8 +120,8 @@ export class Workshop {
   }
 
   shut() {
-    this.door.opened = () => void this.again();
-    this.door.show(say("door.wrong"));
+    this.keyForm.opened = () => void this.again();
+    this.keyForm.show(say("door.wrong"));
   }
 }
 
@@ -139,9 +139,9 @@ async function words(service) {
 const service = new DeskService("../..");
 await words(service);
 fillWords(document);
-const door = new Door(service);
-await door.open();
+const keyForm = new KeyForm(service);
+await keyForm.open();
 const [choices, profile] = await Promise.all([service.choices(), service.workshop()]);
 setPlace({ ...choices, words: { ...choices.words, ...profile.words } });
 fillWords(document);
-void new Workshop(service, door, profile).open();
+void new Workshop(service, keyForm, profile).open();

@@ -5,7 +5,7 @@ import { one, say } from "../show.js";
 
 const NAME = "ledgerstone.key";
 
-export class Door {
+export class KeyForm {
   /** @param {DeskService} service */
   constructor(service) {
     this.service = service;

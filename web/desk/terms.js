@@ -1,10 +1,10 @@
-/** The maker's hand in one offer: lines, margin, deposit, a note, its standing and its last day. */
+/** The terms that the maker sets for one offer: lines, markup, deposit, a note, its standing and its last day. */
 
 import { elements, make, mark, one, say } from "../show.js";
 
 const NAME = "ledgerstone.terms.1";
 
-export class Hand {
+export class TermsForm {
   /** @param {Desk} desk */
   constructor(desk) {
     this.desk = desk;

@@ -2,7 +2,7 @@
 
 import { same } from "../lib/json.js";
 
-export class Asked {
+export class OriginalOrder {
   /** @param {import("../store.js").Store} store */
   constructor(store) {
     this.store = store;

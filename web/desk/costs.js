@@ -2,7 +2,7 @@
 
 import { make, money, number, one, say } from "../show.js";
 
-export class Side {
+export class CostsPanel {
   /** @param {Desk} desk */
   constructor(desk) {
     this.desk = desk;
