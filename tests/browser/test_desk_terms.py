@@ -93,6 +93,8 @@ def test_a_letter_that_asks_is_an_estimate_and_the_offer_that_is_kept(maker: Mak
     assert paper.value.suggested_filename == f"{offer['reference']}-approval.pdf"
     page.get_by_role("link", name="Offers").click()
     maker.press(f"Open {offer['reference']}")
+    today = desk_text("offers.today", total="|", day="").split("|")[0]
+    expect(page.locator("#opened .today")).to_contain_text(today)
     maker.press(desk_text("offers.change"))
     maker.settle()
     expect(page.get_by_label("What for")).to_have_value("Goodwill")

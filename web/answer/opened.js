@@ -65,8 +65,8 @@ export function openOrder(page) {
   }
 }
 
-/** @param {Opened} found @param {Choices} choices @param {() => void} close */
-export function openedNotice(found, choices, close) {
+/** @param {Opened} found @param {Choices} choices @param {() => void} close @param {string} [today] the key of what another price today says */
+export function openedNotice(found, choices, close, today) {
   const title = make("h3", {}, say("quote.title", { reference: found.reference }));
   const button = make("button", { type: "button", class: "quiet", "data-key": "close-quote", press: close }, say("quote.close"));
   const because = found.because.map(({ says }) => make("li", {}, says));
@@ -77,7 +77,7 @@ export function openedNotice(found, choices, close) {
     make("p", {}, found.says),
     because.length ? make("ul", {}, ...because) : null,
     asOffered(found, choices),
-    make("p", { class: "today" }, todayWords(found)),
+    make("p", { class: "today" }, todayWords(found, today)),
     button,
   );
   return section;
@@ -95,8 +95,8 @@ function asOffered({ price, lead_time: lead }, { tax }) {
   return make("dl", {}, ...rows.flatMap(([what = "", value = ""]) => [make("dt", {}, what), make("dd", {}, value)]));
 }
 
-/** @param {Opened} found */
-export function todayWords({ today, price, lead_time: lead }) {
+/** @param {Opened} found @param {string} [key] */
+export function todayWords({ today, price, lead_time: lead }, key = "quote.today") {
   if (!today || today.kind === "not-understood") return say("quote.today-gone");
   if (today.kind === "too-intricate") return today.body.detail;
   if (today.kind === "sent-back") return say("quote.today-stopped");
@@ -104,5 +104,5 @@ export function todayWords({ today, price, lead_time: lead }) {
   const same = body.price.total === price.total && body.lead_time.ready_on === lead.ready_on;
   if (same) return say("quote.today-same");
   const [total, ready] = [money(body.price.total, body.price.currency), day(body.lead_time.ready_on)];
-  return say("quote.today", { total, day: ready });
+  return say(key, { total, day: ready });
 }

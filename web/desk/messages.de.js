@@ -110,6 +110,7 @@ export const messages = {
   "offers.all": "Die anderen Angebote",
   "offers.none": "Noch liegt hier kein Angebot. Eines kommt dazu, sobald seine Antwort kopiert oder als Entwurf geholt ist.",
   "offers.until": "gilt bis {day}",
+  "offers.today": "Ohne eigene Bedingungen wären es heute {total}, fertig am {day}.",
   "offers.why-unanswered": {"one": "seit einem Tag ohne Antwort", "other": "seit {n} Tagen ohne Antwort"},
   "offers.why-expires": "der letzte Tag ist {day}",
   "offers.why-unpaid": "zugesagt, die Anzahlung fehlt",

@@ -110,6 +110,7 @@ export const messages = {
   "offers.all": "The other offers",
   "offers.none": "No offer is kept here yet. One is once its reply is copied or taken as a draft.",
   "offers.until": "stands until {day}",
+  "offers.today": "Today, without terms of your own, it would be {total}, ready on {day}.",
   "offers.why-unanswered": {"one": "no answer for a day", "other": "no answer for {n} days"},
   "offers.why-expires": "its last day is {day}",
   "offers.why-unpaid": "a yes whose deposit is not here",

@@ -113,7 +113,7 @@ export class Offers {
     const reference = [found.reference, found.revision].filter(Boolean).join(" ");
     const offer = this.desk.kept.of(token) ?? { token, reference, customer: "", to: "", total: found.price.total, currency: found.price.currency, until: found.valid_until, on: this.desk.set.today, state: /** @type {const} */ ("sent") };
     this.desk.kept.put(offer);
-    const notice = openedNotice(found, this.desk.page.choices, () => this.opened.replaceChildren());
+    const notice = openedNotice(found, this.desk.page.choices, () => this.opened.replaceChildren(), "offers.today");
     const press = (/** @type {string} */ key, /** @type {() => void} */ does, kind = "quiet") => make("button", { type: "button", class: kind, press: does }, say(key));
     this.opened.replaceChildren(
       notice,

@@ -136,6 +136,7 @@ offers =
     .all = Die anderen Angebote
     .none = Noch liegt hier kein Angebot. Eines kommt dazu, sobald seine Antwort kopiert oder als Entwurf geholt ist.
     .until = gilt bis { $day }
+    .today = Ohne eigene Bedingungen wären es heute { $total }, fertig am { $day }.
     .why-unanswered =
         { $n ->
             [one] seit einem Tag ohne Antwort

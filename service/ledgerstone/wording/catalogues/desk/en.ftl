@@ -136,6 +136,7 @@ offers =
     .all = The other offers
     .none = No offer is kept here yet. One is once its reply is copied or taken as a draft.
     .until = stands until { $day }
+    .today = Today, without terms of your own, it would be { $total }, ready on { $day }.
     .why-unanswered =
         { $n ->
             [one] no answer for a day
