@@ -96,7 +96,7 @@ export class Asking extends EventTarget {
     }
   }
 
-  /** An older answer never takes a newer one's place. @param {AbortController} flight @param {Order} order */
+  /** @param {AbortController} flight @param {Order} order */
   isLatest(flight, order) {
     return flight === this.flight && (order === this.order || this.following);
   }

@@ -65,7 +65,7 @@ export function openOrder(page) {
   }
 }
 
-/** @param {Opened} found @param {Choices} choices @param {() => void} close @param {string} [today] the key of what another price today says */
+/** @param {Opened} found @param {Choices} choices @param {() => void} close @param {string} [today] */
 export function openedNotice(found, choices, close, today) {
   const title = make("h3", {}, say("quote.title", { reference: found.reference }));
   const button = make("button", { type: "button", class: "quiet", "data-key": "close-quote", press: close }, say("quote.close"));

@@ -158,7 +158,6 @@ export function troubleNotice({ kind, inS }, again) {
   );
 }
 
-/** Nothing where the page names no address, as on the desk. */
 function reach() {
   const [email, telephone] = Array.from(document.querySelectorAll("#reach a"), (link) => /** @type {Element} */ (link.cloneNode(true)));
   if (!email) return null;
