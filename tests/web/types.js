@@ -34,7 +34,7 @@
 // Then the page's own.
 /** @typedef {{says: string, faults?: Fault[]}} Requested what became of a request */
 /** @typedef {import("../../web/desk/desk.js").Desk} Desk */
-/** @typedef {import("../../web/desk/keyform.js").KeyForm} KeyForm */
+/** @typedef {import("../../web/desk/access.js").KeyForm} KeyForm */
 /** @typedef {import("../../web/desk/workshop/workshop.js").Workshop} Workshop */
 /** @typedef {Contract.WorkshopForm} Profile */
 /** @typedef {Contract.ProfileTable} ProfileTable */

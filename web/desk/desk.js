@@ -6,7 +6,7 @@ import { Page } from "../page.js";
 import { Trouble } from "../service.js";
 import { elements, fillWords, one, say, setPlace, setWords } from "../show.js";
 import { keepInTab } from "../store.js";
-import { KeyForm } from "./keyform.js";
+import { KeyForm } from "./access.js";
 import { Enquiry } from "./enquiry.js";
 import { TermsForm } from "./terms.js";
 import { KeptOffers } from "./kept.js";

@@ -3,7 +3,7 @@
 import { documentIn, LOCALES, saidIn, spokenOf } from "../../language.js";
 import { Trouble } from "../../service.js";
 import { fillWords, one, say, setPlace, setWords } from "../../show.js";
-import { KeyForm } from "../keyform.js";
+import { KeyForm } from "../access.js";
 import { DeskService, Refused } from "../service.js";
 import { Changes } from "./changes.js";
 import { Form } from "./form.js";
