@@ -7,7 +7,7 @@ from functools import lru_cache
 
 import numpy as np
 import shapely
-from scipy.spatial import Delaunay, QhullError
+from scipy.spatial import Delaunay, QhullError, cKDTree
 from scipy.spatial.distance import cdist
 from shapely.geometry import Polygon
 
@@ -24,6 +24,7 @@ ROUNDS_OF_RECOVERY = 12
 WELL_SHAPED = 22.0  # degrees: smoothing stops here
 WELL_SHAPED_CLOSE = 15.0
 MAX_SMOOTHINGS = 5
+ROUNDS_OF_SMOOTHING = 3
 
 
 def clear_of(points: FloatArray, starts: FloatArray, ends: FloatArray, share: float) -> FloatArray:
@@ -116,7 +117,7 @@ def at_rest(
 ) -> Covered:
     """Triangulation of the best of a few smoothings of the free points.
 
-    Crowded points are removed in the first round. It stops at the first triangulation whose
+    Crowded points are left out first. It stops at the first triangulation whose
     smallest angle, among triangles with a free point, is 22 degrees; else it takes the best round.
 
     Parameters
@@ -134,19 +135,18 @@ def at_rest(
         The points have no triangulation.
     """
     guards = border[cut[:, 0]], border[cut[:, 1]]
-    fixed = len(border)
-    best, best_angle = None, -1.0
-    for round_no in range(MAX_SMOOTHINGS):
+    inner = not_crowded(border, inner, spacing)
+    best, best_angle = covered(np.concatenate([border, inner]), polygon), -1.0
+    now, fixed = best, len(border)
+    for _ in range(MAX_SMOOTHINGS):
+        inner = smoothed(now.nodes, edges_of(now.triangles), fixed, guards)
         now = covered(np.concatenate([border, inner]), polygon)
         angle = _smallest_degrees(now, fixed, close)
-        if round_no > 0 and angle > best_angle:
+        if angle > best_angle:
             best, best_angle = now, angle
-        if round_no > 0 and best_angle >= WELL_SHAPED:
+        if best_angle >= WELL_SHAPED:
             break
-        edges = edges_of(now.triangles)
-        kept = ~crowded(now.nodes, edges, fixed, spacing) if round_no == 0 else None
-        inner = smoothed(now.nodes, edges, fixed, guards, kept)
-    return now if best is None else best
+    return best
 
 
 def _smallest_degrees(now: Covered, fixed: int, close: int) -> float:
@@ -172,22 +172,21 @@ def _edge_codes(triangles: IntArray, count: int) -> IntArray:
     return np.asarray(codes[np.append(True, codes[1:] != codes[:-1])])
 
 
-def crowded(nodes: FloatArray, edges: IntArray, fixed: int, spacing: Spacing) -> BoolArray:
-    """Which nodes are the later, free one of a pair that lies too close, shape (n,).
+def not_crowded(border: FloatArray, inner: FloatArray, spacing: Spacing) -> FloatArray:
+    """Free points without the later one of a pair that lies too close, mm, shape (n, 2).
 
-    Parameters
-    ----------
-    nodes, edges
-        Shapes (n, 2), mm, and (e, 2).
-    fixed
-        How many of the first nodes are the border's, and stay.
+    ``border`` are the fixed points, which stay, shape (b, 2), and ``inner`` the free ones, (k, 2).
     """
-    ends = nodes[edges]
-    length = np.linalg.norm(ends[:, 0] - ends[:, 1], axis=1)
-    wanted = spacing.at(ends.mean(axis=1))
-    lost = np.zeros(len(nodes), dtype=bool)
-    lost[edges[(length < CROWDED * wanted) & (edges[:, 1] >= fixed)][:, 1]] = True
-    return lost
+    every = np.concatenate([border, inner])
+    pairs = cKDTree(every).query_pairs(CROWDED * spacing.coarse_mm, output_type="ndarray")
+    first, last = pairs.min(axis=1), pairs.max(axis=1)
+    free = last >= len(border)
+    first, last = first[free], last[free]
+    length = np.hypot(*(every[first] - every[last]).T)
+    wanted = spacing.at(0.5 * (every[first] + every[last]))
+    kept = np.ones(len(every), dtype=bool)
+    kept[last[length < CROWDED * wanted]] = False
+    return np.asarray(inner[kept[len(border) :]])
 
 
 def smoothed(
@@ -195,9 +194,8 @@ def smoothed(
     edges: IntArray,
     fixed: int,
     guards: tuple[FloatArray, FloatArray],
-    kept: BoolArray | None,
 ) -> FloatArray:
-    """Free points after three rounds of Laplacian smoothing, mm, shape (k, 2).
+    """Free points after a few rounds of Laplacian smoothing, mm, shape (k, 2).
 
     A point that would enter a guard circle stays where it was.
 
@@ -209,17 +207,13 @@ def smoothed(
         How many of the first nodes are the border's, and stay.
     guards
         Starts and ends of the boundary's steps, shape (m, 2) each, mm.
-    kept
-        Which nodes are kept, shape (n,), or None for all; a removed node pulls no other.
     """
-    if kept is not None:
-        edges = edges[kept[edges].all(axis=1)]
     count = len(nodes)
     reached = np.bincount(edges.ravel(), minlength=count)
     degree = np.maximum(reached, 1.0)
     pulled = (np.arange(count) >= fixed) & (reached > 0)  # one without neighbours stays
     places = nodes.copy()
-    for _ in range(3):
+    for _ in range(ROUNDS_OF_SMOOTHING):
         total = np.zeros_like(places)
         for k in range(2):
             total[:, k] = np.bincount(edges[:, 0], places[edges[:, 1], k], count)
@@ -228,7 +222,7 @@ def smoothed(
     moved = places[fixed:]
     held = ~_is_clear(moved, *guards, 0.8 * PROTECTED)
     moved[held] = nodes[fixed:][held]
-    return moved if kept is None else moved[kept[fixed:]]
+    return moved
 
 
 def recovered(
