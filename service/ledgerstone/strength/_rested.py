@@ -19,7 +19,6 @@ from ledgerstone.strength._model import Model
 from ledgerstone.strength._supports import (
     Stations,
     Support,
-    hull_distance_mm,
     stations_of,
 )
 from ledgerstone.strength._together import Contact
@@ -200,9 +199,11 @@ def settled_cases(
         low[~footing.stations.is_force] = 0.0
         free -= low.reshape(len(low), -1)
     reactions, motions, tips = _each(footing, free, pulls)
-    rests = np.array([tip is None for tip in tips])
-    found = model.factor.backward(rows.T @ (shares * rests) - footing.rows @ reactions)
-    return Settled(found + footing.motions @ motions, reactions, tips)
+    (rests,) = np.array([tip is None for tip in tips]).nonzero()
+    loaded = rows.T @ shares[:, rests] - footing.rows @ reactions[:, rests]
+    u = np.zeros((len(loaded), len(tips)))
+    u[:, rests] = model.factor.backward(loaded) + footing.motions @ motions[:, rests]
+    return Settled(u, reactions, tips)
 
 
 def tips_of(
@@ -259,27 +260,29 @@ def _each(
 def _tips(footing: Footing, pulls: FloatArray) -> tuple[SlabTipsError | None, ...]:
     """How each case tips, or None; one whose resultant lies well among the rests does not."""
     hull = footing.hull
-    at = pulls[1:] / np.where(pulls[0] > 0.0, pulls[0], np.inf)
+    at = pulls[1:] / np.where(pulls[0] == 0.0, np.inf, pulls[0])
     down = pulls[0] > 0.0
     among = shapely.contains_xy(hull, *at) & down
     pushes, spans = footing.stations.pushes_only, footing.rests.spans
     if among.all() or (spans and not pushes.any()):
         return (None,) * len(among)
-    away = np.where(down, shapely.distance(hull, shapely.points(*at)), 0.0)
+    away = shapely.distance(hull, shapely.points(*at))
     # where every rest only pushes, a resultant clear of their hull is held by none of them
     tips = down & (away > CLEAR_OF_THE_HULL) & bool(pushes.all())
     return tuple(
-        None if among[k] else _tip(footing, pulls[:, k], holds=spans and not tips[k])
+        None
+        if among[k]
+        else _tip(footing, pulls[:, k], float(away[k]), holds=spans and not tips[k])
         for k in range(len(among))
     )
 
 
-def _tip(footing: Footing, pull: FloatArray, *, holds: bool) -> SlabTipsError | None:
+def _tip(footing: Footing, pull: FloatArray, away: float, *, holds: bool) -> SlabTipsError | None:
+    """How one case tips, its resultant ``away`` from the hull in scaled lengths; None if not."""
     if holds and contact.imbalance(footing.rests, pull) <= contact.TIPS:
         return None
     if abs(pull[0]) <= 1e-9 * float(np.abs(pull).max()):
         return SlabTipsError(footing.middle, 0.0)
     (x, y), reach = footing.middle, footing.reach
     at = (float(x + reach * pull[1] / pull[0]), float(y + reach * pull[2] / pull[0]))
-    forces = footing.stations.places[footing.stations.is_force]
-    return SlabTipsError(at, hull_distance_mm(forces, at))
+    return SlabTipsError(at, reach * away)

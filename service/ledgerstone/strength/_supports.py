@@ -10,7 +10,7 @@ from itertools import pairwise
 import numpy as np
 import shapely
 from numpy.typing import NDArray
-from shapely.geometry import LineString, MultiPoint, Polygon
+from shapely.geometry import LineString, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
@@ -269,8 +269,3 @@ def _apart(places: FloatArray, closest: float) -> FloatArray:
         if not kept or np.hypot(*(np.array(kept) - place).T).min() > closest:
             kept.append(place)
     return np.array(kept)
-
-
-def hull_distance_mm(places: FloatArray, point: tuple[float, float]) -> float:
-    """Distance of a point outside the hull of places, mm, shape (k, 2); 0 inside it."""
-    return float(MultiPoint(places).convex_hull.distance(shapely.Point(point)))

@@ -127,10 +127,12 @@ def _beside_leant_on(corner: FloatArray, area: SeatArea) -> FloatArray:
         return np.empty((0, 2))
     x0, y0, x1, y1 = near.bounds
     nx, ny = (max(math.ceil(d / FINE_STEP_MM), 1) + 1 for d in (x1 - x0, y1 - y0))
-    xy = _in(area.room_and_rim, np.linspace(x0, x1, nx), np.linspace(y0, y1, ny))
+    gx, gy = np.meshgrid(np.linspace(x0, x1, nx), np.linspace(y0, y1, ny))
+    xy = np.column_stack([gx.ravel(), gy.ravel()])
     out = shapely.distance(shapely.points(xy), area.hull)
     beyond = np.hypot(*(xy - corner).T) - (out + NEAR_A_CORNER_MM)
-    return np.asarray(xy[(out > 1.0) & (beyond > 0.0) & (beyond <= FINE_STEP_MM)])
+    xy = xy[(out > 1.0) & (beyond > 0.0) & (beyond <= FINE_STEP_MM)]
+    return np.asarray(xy[shapely.intersects_xy(area.room_and_rim, xy[:, 0], xy[:, 1])])
 
 
 def of_their_kinds(xy: FloatArray, area: SeatArea) -> tuple[LoadPlace, ...]:
