@@ -266,7 +266,7 @@ def _tips(footing: Footing, pulls: FloatArray) -> tuple[SlabTipsError | None, ..
     pushes, spans = footing.stations.pushes_only, footing.rests.spans
     if among.all() or (spans and not pushes.any()):
         return (None,) * len(among)
-    away = shapely.distance(hull, shapely.points(*at))
+    away = np.asarray(shapely.distance(hull, shapely.points(*at)))
     # where every rest only pushes, a resultant clear of their hull is held by none of them
     tips = down & (away > CLEAR_OF_THE_HULL) & bool(pushes.all())
     return tuple(
