@@ -276,7 +276,7 @@ class Message:
         return (self.name, self.values) == (other.name, other.values)
 
     def __hash__(self) -> int:
-        return hash((self.name, tuple(sorted(self.values))))
+        return hash((self.name, frozenset(self.values.items())))
 
     def __repr__(self) -> str:
         values = "".join(f", {name}={value!r}" for name, value in self.values.items())

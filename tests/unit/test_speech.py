@@ -118,3 +118,12 @@ def test_a_count_has_no_groups() -> None:
     said = Message("calendar-too-many-entries", most=1000)
     assert english(said).endswith(" 1000.")
     assert speech_in("de").say(said).endswith(" 1000.")
+
+
+def test_equal_lengths_are_said_each_in_its_own_unit() -> None:
+    """What was said before is kept by all that is said of it, the unit that was typed too."""
+    said = [
+        speech_in("en").say(Message("plan-size-round", across=Length.parse(text)))
+        for text in ("57 in", "4' 9\"", "57 in")
+    ]
+    assert said == ["round, 57 in across", "round, 4 ft 9 in across", "round, 57 in across"]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from functools import lru_cache
 from typing import Any, Final
 
@@ -26,6 +26,7 @@ from ledgerstone.wording.vocabulary import capital
 from ledgerstone.workshop.countries import RegionalSettings, usual_in
 from ledgerstone.workshop.records import Workshop
 
+_MAX_SAID: Final = 1024  # sentences that are kept, a kilobyte each at most
 _PLACES: Final = 6  # of a number that has no unit of its own, at most
 _LOCALES: Final = {"en": "en-GB", "de": "de-DE"}
 _BRITAIN: Final = usual_in("GB")
@@ -61,6 +62,7 @@ class Speech:
         functions = {"NAME": self._name, "START": _start, "HOWMANY": _how_many}
         words = words_of(language, place, variant(place.words))
         self._bundle = bundle(language, self.locale, functions, own, words)
+        self._said: dict[str, str] = {}
         self._always: Final = {
             "country": place.country,
             "lengths": "in" if place.lengths == "in" else "mm",
@@ -80,7 +82,16 @@ class Speech:
         WordingError
             The catalogue has no such message, or asks for a value that was not given.
         """
-        return message if isinstance(message, str) else self.value(message)
+        if isinstance(message, str):
+            return message
+        # By all that is said of it: equal lengths may be in different units.
+        key = repr(message)
+        if key not in self._said:
+            said = self.value(message)
+            if len(self._said) >= _MAX_SAID:
+                self._said.pop(next(iter(self._said)))
+            self._said[key] = said
+        return self._said[key]
 
     def say_all(self, sentences: Iterable[Message | str]) -> str:
         """Format sentences one by one."""
@@ -91,19 +102,19 @@ class Speech:
         if isinstance(value, People):
             value = Message("people", count=value.count)
         if isinstance(value, Message):
-            return self._filled(value, {"case": case})
+            return self._filled(value, case)
         if isinstance(value, Listed):
             return self._listed(value, case)
         return written(self.formats, value)
 
-    def _filled(self, message: Message, more: Mapping[str, str]) -> str:
+    def _filled(self, message: Message, case: str) -> str:
         if not self._bundle.has_message(message.name):
             raise WordingError(message.name, "there is no such message")
         pattern = self._bundle.get_message(message.name).value
         given = {name: self._given(value) for name, value in message.values.items()}
         if pattern is None:
             raise WordingError(message.name, "it has no text")
-        said, faults = self._bundle.format_pattern(pattern, {**self._always, **given, **more})
+        said, faults = self._bundle.format_pattern(pattern, {**self._always, **given, "case": case})
         if faults:
             raise WordingError(message.name, "; ".join(str(fault) for fault in faults))
         return str(said)
