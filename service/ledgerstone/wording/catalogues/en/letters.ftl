@@ -91,7 +91,7 @@ slab-in-a-line = { $count ->
     [1] { $name }: { $facts }.
    *[other] { $count } × { $name }: { $facts }.
 }
-letter-opening = { $name } { $facts }
+letter-opening = { $name }: { $facts }
 letter-opening-unnamed = opening
 letter-centre = { $x } from left, { $y } from front
 letter-relief = { plan-relief-word } { $depth } deep, { $x } from left, { $y } from front
