@@ -22,15 +22,15 @@ _COARSE_MM: Final = 1e-3  # the second grid: a sixtieth of the chords' own error
 
 
 def difference(
-    one: BaseGeometry, other: BaseGeometry, *, grid_mm: float | None = None
+    geometry: BaseGeometry, other: BaseGeometry, *, grid_mm: float | None = None
 ) -> BaseGeometry:
     """Return the difference of two geometries, snapped to a grid if one is given."""
-    return _tried(shapely.difference, one, other, grid_mm)
+    return _tried(shapely.difference, geometry, other, grid_mm)
 
 
-def intersection(one: BaseGeometry, other: BaseGeometry) -> BaseGeometry:
+def intersection(geometry: BaseGeometry, other: BaseGeometry) -> BaseGeometry:
     """Return what two geometries have in common."""
-    return _tried(shapely.intersection, one, other)
+    return _tried(shapely.intersection, geometry, other)
 
 
 def union(parts: Iterable[BaseGeometry], *, grid_mm: float | None = None) -> BaseGeometry:
@@ -70,12 +70,12 @@ def polygons_in(shape: BaseGeometry) -> list[Polygon]:
 
 def _tried(
     operation: Callable[..., BaseGeometry],
-    one: BaseGeometry,
+    geometry: BaseGeometry,
     other: BaseGeometry,
     grid_mm: float | None = None,
 ) -> BaseGeometry:
     try:
-        met = operation(one, other, grid_size=grid_mm)
+        met = operation(geometry, other, grid_size=grid_mm)
     except GEOSException:
-        met = operation(sound(one), sound(other), grid_size=_COARSE_MM)
+        met = operation(sound(geometry), sound(other), grid_size=_COARSE_MM)
     return met

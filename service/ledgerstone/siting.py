@@ -182,11 +182,11 @@ def _is_apart(
     return apart
 
 
-def _body(one: PlacedOpening | UnplacedOpening) -> tuple[float, float, float]:
+def _body(opening: PlacedOpening | UnplacedOpening) -> tuple[float, float, float]:
     """Half of an opening's box and no radius, mm; a round one's radius about its middle."""
-    if one.is_round:
-        return 0.0, 0.0, one.length_mm / 2
-    return one.length_mm / 2, one.width_mm / 2, 0.0
+    if opening.is_round:
+        return 0.0, 0.0, opening.length_mm / 2
+    return opening.length_mm / 2, opening.width_mm / 2, 0.0
 
 
 def _is_on(

@@ -76,13 +76,13 @@ def quote_members(
         "standing": quote.standing,
         "note": quote.terms.note or None,
         "trial": speech.say(Message("trial")) if workshop.standing.trial else None,
-        "depends_on": [speech.say(one) for one in quote.depends_on],
+        "depends_on": [speech.say(condition) for condition in quote.depends_on],
         "changes": None if since is None else change_members(since, offer, speech),
         "price": price_members(quote.price, speech),
         "costs": costs_content(quote, workshop) if context.for_maker else None,
         "lead_time": lead_time_members(quote.lead_time, speech),
         "weight": {
-            "slabs": [weight_members(one, speech) for one in quote.weights],
+            "slabs": [weight_members(weight, speech) for weight in quote.weights],
             "packed_kg": quote.packed_kg,
         },
         "findings": [finding_members(finding, speech) for finding in quote.findings[:MAX_FINDINGS]],
@@ -244,7 +244,7 @@ def shade_members(slab: Slab, workshop: Workshop, speech: Speech) -> Members:
     seen = shade_seen(slab.shade, workshop)
     if seen is None:
         return {}
-    sealer = next(one for one in workshop.sealers if one.name == slab.finish.sealer)
+    sealer = next(sealer for sealer in workshop.sealers if sealer.name == slab.finish.sealer)
     return {
         "name": slab.shade.name,
         "match": slab.shade.match,

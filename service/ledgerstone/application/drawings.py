@@ -274,7 +274,9 @@ class Drawings:
 
     def _piece(self, number: int) -> Piece:
         slab = self.order.slabs[number]
-        sealer = next(one for one in self.workshop.sealers if one.name == slab.finish.sealer)
+        sealer = next(
+            sealer for sealer in self.workshop.sealers if sealer.name == slab.finish.sealer
+        )
         return Piece(
             slab,
             shape_of(slab, self.workshop),

@@ -92,7 +92,10 @@ def make_answer(
         ask = {
             "order": read["proposal"],
             "customer": name,
-            "assumed": [{"at": one["at"], "says": one["says"]} for one in read["assumed"]],
+            "assumed": [
+                {"at": assumption["at"], "says": assumption["says"]}
+                for assumption in read["assumed"]
+            ],
             "missing": _questions(read),
         }
         with suppress(NotUnderstood):  # the proposal is no valid order: the letter only asks
@@ -112,5 +115,9 @@ def make_answer(
 
 def _questions(read: Mapping[str, Any]) -> list[dict[str, Any]]:
     """Return the questions to the customer: what is missing, and what is doubtful."""
-    doubts = [{"at": one["at"], "asks": one["asks"]} for one in read["doubtful"] if one.get("asks")]
+    doubts = [
+        {"at": doubt["at"], "asks": doubt["asks"]}
+        for doubt in read["doubtful"]
+        if doubt.get("asks")
+    ]
     return [*read["missing"], *doubts]

@@ -103,8 +103,12 @@ def _answered(sent: Sent, asked: _Asked) -> FormAnswer:
     answer = _page_answer(resolved, asked)
     page.put_answer(form, answer.html)
     page.put_title(form, answer.title)
-    stops = [one for one in resolved.answer.findings if one.level == "stops" and one.at]
-    page.show_faults(form, [(one.at[0], asked.speech.say(one.message)) for one in stops], filling)
+    stops = [
+        finding for finding in resolved.answer.findings if finding.level == "stops" and finding.at
+    ]
+    page.show_faults(
+        form, [(stop.at[0], asked.speech.say(stop.message)) for stop in stops], filling
+    )
     return _page(form, 422 if isinstance(resolved.answer, SentBack) else 200)
 
 
@@ -155,7 +159,7 @@ def _of_order(fault: Fault) -> Fault:
 def _report_unread(form: Form, fault: NotUnderstood, speech: Speech, filling: Filling) -> int:
     """Show what was not understood above the form and beside its fields; return the status."""
     refused = fault_members(fault, speech)["faults"]
-    faults: Sequence[SpokenFault] = [(one["pointer"], one["says"]) for one in refused]
+    faults: Sequence[SpokenFault] = [(refusal["pointer"], refusal["says"]) for refusal in refused]
     page.show_faults(form, faults, filling)
     page.show_summary(form, faults)
     page.put_title(form, filling.say("form.error-title", title=filling.say("page.title")))
@@ -166,12 +170,12 @@ def _filling(sent: Sent, speech: Speech, workshop: Workshop) -> Filling:
     differences = page_differences(speech.language, workshop.place, speech.own)
     words = page_messages(speech.language) | differences
     shades = (palette_shade_seen(shade, workshop) for shade in workshop.palette)
-    surfaces = [str(one.surface) for one in workshop.finishes]
-    profiles = [one.profile for one in workshop.edges]
+    surfaces = [str(finish.surface) for finish in workshop.finishes]
+    profiles = [edge.profile for edge in workshop.edges]
     offered: dict[str, list[tuple[str, str, str]]] = {
         "shade-name": [(seen.name, seen.name, seen.hex) for seen in shades],
         "finish-surface": [(one, str(words[f"surface.{one}"]), "") for one in surfaces],
-        "finish-sealer": [(one.name, one.name, "") for one in workshop.sealers],
+        "finish-sealer": [(sealer.name, sealer.name, "") for sealer in workshop.sealers],
         "profiles": [(one, str(words[f"profile.{one}"]), "") for one in profiles],
     }
     return Filling(sent=sent, words=words, offered=offered)

@@ -76,7 +76,7 @@ def _pay_by(offer: LinkedOffer, lead: LeadTime | None, context: QuoteContext) ->
     calendar = calendar_of(workshop, ())
     days = [calendar.add_working_days(today, workshop.offer.deposit_days)]
     if lead is not None and lead.work:
-        days.append(day_at(min(one.starts for one in lead.work)))
+        days.append(day_at(min(scheduled.starts for scheduled in lead.work)))
     return max(min(days), calendar.add_working_days(today, 1), offer.if_ordered_by)
 
 

@@ -49,7 +49,7 @@ def make_paper(kind: str, document: object, context: QuoteContext) -> Paper | Re
         quote=resolved.answer,
         workshop=context.workshop,
         customer=ask.get("customer", ""),
-        unanswered=tuple(one["asks"] for one in ask.get("missing", ())),
+        unanswered=tuple(question["asks"] for question in ask.get("missing", ())),
         whole=resolved.whole,
         contain=context.contain,
     )

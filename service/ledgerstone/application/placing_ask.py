@@ -46,7 +46,7 @@ def read_placing(ask: Mapping[str, Any], context: QuoteContext) -> PlacingReques
     try:
         order = read_order({"slabs": [_readable(sent, free)]}, context.workshop)
     except NotUnderstood as fault:
-        raise NotUnderstood.of([_at_slab(one) for one in fault.faults]) from None
+        raise NotUnderstood.of([_at_slab(detail) for detail in fault.faults]) from None
     slab = order.slabs[0]
     return PlacingRequest(sent, slab, _free(slab, ask, sent))
 
@@ -87,7 +87,9 @@ def _free(slab: Slab, ask: Mapping[str, Any], sent: Mapping[str, Any]) -> FreePa
     """Return the free parts of a slab; a polygon or an opening open to a side is never free."""
     free = ask.get("free", {})
     movable = {
-        k for k, one in enumerate(slab.cutouts) if one.centre is not None and one.open_to is None
+        k
+        for k, cutout in enumerate(slab.cutouts)
+        if cutout.centre is not None and cutout.open_to is None
     }
     rests = sent["rests"]["kind"] if free.get("rests") and slab.rests is not None else None
     return FreeParts(

@@ -99,7 +99,7 @@ def _called(piece: str) -> Message:
 def _free_name(piece: str, slab: Slab, speech: Speech) -> str:
     """Return a name for a piece that nothing on the slab has yet."""
     name = speech.say(_called(piece))
-    taken = {one.label for one in slab.cutouts} | {one.label for one in slab.reliefs}
+    taken = {cutout.label for cutout in slab.cutouts} | {relief.label for relief in slab.reliefs}
     names = (name if i == 1 else f"{name} {i}" for i in range(1, len(taken) + 2))
     return next(free for free in names if free not in taken)
 

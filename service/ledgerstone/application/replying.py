@@ -199,8 +199,8 @@ def _ways(
         for way in drawn.ways[:MAX_WAYS]
         if isinstance(quote := answer_changed(document, way.state, context), Quote)
     ]
-    lighter = min(found, key=lambda one: _slabs_kg(one[1]), default=None)
-    cheaper = min(found, key=lambda one: one[1].price.total, default=None)
+    lighter = min(found, key=lambda candidate: _slabs_kg(candidate[1]), default=None)
+    cheaper = min(found, key=lambda candidate: candidate[1].price.total, default=None)
     if lighter is not None and _slabs_kg(lighter[1]) >= _slabs_kg(drawn):
         lighter = None
     if cheaper is not None and cheaper[1].price.total >= drawn.price.total:
@@ -245,9 +245,9 @@ def sent_back_view(
             speech.say(finding.message),
             tuple(_contained_links(remedies(finding.id), speech, links, context)),
             tuple(
-                speech.say(one.message)
-                for one in sent.findings
-                if one.follows_from == finding.id and not is_said_by(finding, one)
+                speech.say(other.message)
+                for other in sent.findings
+                if other.follows_from == finding.id and not is_said_by(finding, other)
             ),
         )
         for finding in sent.findings
@@ -272,11 +272,11 @@ def _contained_links(
     changes: Iterable[Remedy | Fix], speech: Speech, links: ChangeLinks, context: QuoteContext
 ) -> Iterator[ChangeView]:
     """Yield changes with their links; one that an internal fault lost is left out."""
-    for one in changes:
-        says = " ".join(map(speech.say_all, one.sentences))
+    for change in changes:
+        says = " ".join(map(speech.say_all, change.sentences))
         view: ChangeView | None = None
         with context.contain("remedy"):
-            view = links.view(says, one)
+            view = links.view(says, change)
         if view is not None:
             yield view
 

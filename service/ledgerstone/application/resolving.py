@@ -126,7 +126,7 @@ def resolve(ask: Mapping[str, Any], context: QuoteContext, wanted: Wanted) -> Re
     try:
         return _of_offer(offer, document, context, wanted)
     except NotUnderstood as fault:
-        gone = Listed(tuple(one.message for one in fault.faults), joined="comma")
+        gone = Listed(tuple(detail.message for detail in fault.faults), joined="comma")
         faults = (Fault("/token", Message("quote-not-understood-now", gone=gone)),)
         raise NotUnderstood(faults) from None
 

@@ -84,8 +84,8 @@ def _pointer(key: str, workshop: Workshop) -> str:
     """Return the JSON pointer of a rate in the profile, by its key."""
     table, _, rest = key.partition(".")
     name, _, last = rest.rpartition(".")
-    finishes = [str(one.surface) for one in workshop.finishes]
-    sealers = [one.name for one in workshop.sealers]
+    finishes = [str(finish.surface) for finish in workshop.finishes]
+    sealers = [sealer.name for sealer in workshop.sealers]
     if table in ("finishes", "sealers"):
         name = str((finishes if table == "finishes" else sealers).index(name))
     return f"/{table}/{name}/{last}"

@@ -188,7 +188,7 @@ def check_promise(scheduled: Scheduled, contain: Contain = uncontained) -> list[
 def stop_of_plans(planned: Planned) -> Finding | None:
     """Return what first stops an order in the stage of shape; no check after it is run."""
     findings = _findings("shape", SHAPE_CHECKS, planned, uncontained)
-    return next((one for one in findings if one.level == "stops"), None)
+    return next((finding for finding in findings if finding.level == "stops"), None)
 
 
 def _findings(

@@ -99,14 +99,16 @@ def _passes(piece: CarriedBox, longest_mm: float, ceiling: Length | None) -> boo
     return least_tilt_degrees(piece, longest_mm, height) is not None
 
 
-def _does_not_turn(one: CarriedSlab, turn: Turn, most_mm: float, ceiling: Length | None) -> Message:
+def _does_not_turn(
+    slab: CarriedSlab, turn: Turn, most_mm: float, ceiling: Length | None
+) -> Message:
     said, ceiling_given = turn.before, "no" if ceiling is None else "yes"
     if most_mm == 0.0:
-        return Message("turn-narrower-than-slab", slab=one.name, ceiling_told=ceiling_given)
+        return Message("turn-narrower-than-slab", slab=slab.name, ceiling_told=ceiling_given)
     return Message(
         "turn-too-tight",
-        slab=one.name,
-        length=said.like(one.piece.length_mm, "up"),
+        slab=slab.name,
+        length=said.like(slab.piece.length_mm, "up"),
         most=said.like(most_mm, "down"),
         ceiling_told=ceiling_given,
     )
@@ -128,27 +130,27 @@ def fits_lift(scheduled: Scheduled) -> Iterable[Finding]:
             yield replace(found, level="caution") if order.delivery.steps else found
 
 
-def _lift_finding(one: CarriedSlab, lift: Lift) -> Finding | None:
-    if tilt_in_lift_degrees(one.piece, lift) is None:
-        message = Message("lift-too-small", slab=one.name)
-        numbers = ("length_mm", one.piece.length_mm, _diagonal_mm(lift))
-        return _finding(one, "lift-too-small", message, "lift", numbers)
-    kg = one.kg + RIDERS * RIDER_KG
+def _lift_finding(slab: CarriedSlab, lift: Lift) -> Finding | None:
+    if tilt_in_lift_degrees(slab.piece, lift) is None:
+        message = Message("lift-too-small", slab=slab.name)
+        numbers = ("length_mm", slab.piece.length_mm, _diagonal_mm(lift))
+        return _finding(slab, "lift-too-small", message, "lift", numbers)
+    kg = slab.kg + RIDERS * RIDER_KG
     if kg <= lift.rated_kg:
         return None
     rated = Weight(lift.rated_kg)
-    message = Message("lift-overloaded", slab=one.name, together=Weight(kg), rated=rated)
+    message = Message("lift-overloaded", slab=slab.name, together=Weight(kg), rated=rated)
     numbers = ("load_kg", kg, lift.rated_kg)
-    return _finding(one, "lift-overloaded", message, "lift/rated_kg", numbers)
+    return _finding(slab, "lift-overloaded", message, "lift/rated_kg", numbers)
 
 
 def _diagonal_mm(lift: Lift) -> float:
     return math.hypot(lift.width.mm, lift.depth.mm)
 
 
-def goes_by_lift(one: CarriedSlab, lift: Lift | None) -> bool:
+def goes_by_lift(slab: CarriedSlab, lift: Lift | None) -> bool:
     """Return whether there is a lift and it takes a slab."""
-    return lift is not None and _lift_finding(one, lift) is None
+    return lift is not None and _lift_finding(slab, lift) is None
 
 
 def carried_up_steps(scheduled: Scheduled) -> Iterable[Finding]:

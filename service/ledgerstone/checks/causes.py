@@ -52,12 +52,12 @@ def with_causes(findings: Sequence[Finding]) -> tuple[Finding, ...]:
         for finding in findings
     ]
     following: dict[str, list[Finding]] = {}
-    for one in linked:
-        if one.follows_from is not None:
-            following.setdefault(one.follows_from, []).append(one)
-    first = [one for one in linked if one.follows_from is None]
-    first.sort(key=lambda one: LEVELS.index(one.level))
-    return tuple(one for cause in first for one in (cause, *following.pop(cause.id, ())))
+    for effect in linked:
+        if effect.follows_from is not None:
+            following.setdefault(effect.follows_from, []).append(effect)
+    first = [finding for finding in linked if finding.follows_from is None]
+    first.sort(key=lambda part: LEVELS.index(part.level))
+    return tuple(part for cause in first for part in (cause, *following.pop(cause.id, ())))
 
 
 def is_said_by(cause: Finding, finding: Finding) -> bool:

@@ -32,7 +32,7 @@ def _may_be_late(litres: float, workshop: Workshop) -> bool:
 
 
 def _late(order: Order, i: int, pour: Pour, workshop: Workshop) -> Finding:
-    batches = sum(one.count for one in pour.batches)
+    batches = sum(batch.count for batch in pour.batches)
     return Finding(
         "pour-too-slow",
         "stops",

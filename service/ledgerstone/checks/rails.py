@@ -51,7 +51,7 @@ def flat_rails_in_the_way(judged: Judged) -> Iterable[Finding]:
         crowded = crowded_units(rests, shape, rails)
         if crowded:
             units = Listed(tuple(_unit_name(slab, unit) for unit in crowded))
-            first = next(one for one in standing_units(rests, shape) if one.index == crowded[0])
+            first = next(unit for unit in standing_units(rests, shape) if unit.index == crowded[0])
             wide = slab.thickness.like(rails.flat.width_mm)
             name = slab_name(slab, i, len(order.slabs))
             yield Finding(
@@ -69,9 +69,9 @@ def rail_conditions(
     order: Order, strength: Sequence[SlabStrength], workshop: Workshop
 ) -> Iterator[Message]:
     """What an offer rests on: the rails that others must have fitted when the slabs are laid."""
-    for i, (slab, one) in enumerate(zip(order.slabs, strength, strict=True)):
+    for i, (slab, slab_strength) in enumerate(zip(order.slabs, strength, strict=True)):
         name = slab_name(slab, i, len(order.slabs))
-        for ours, rail, post, units in _fitted(order, slab, one.in_place.rails, workshop):
+        for ours, rail, post, units in _fitted(order, slab, slab_strength.in_place.rails, workshop):
             if not ours:
                 yield Message("rails-before", slab=name, rail=rail, post=post, units=units)
 
@@ -80,9 +80,9 @@ def rails_to_fit(
     order: Order, strength: Sequence[SlabStrength], workshop: Workshop
 ) -> Iterator[Message]:
     """The rails that we fit ourselves before the slabs go down: they are in the price."""
-    for i, (slab, one) in enumerate(zip(order.slabs, strength, strict=True)):
+    for i, (slab, slab_strength) in enumerate(zip(order.slabs, strength, strict=True)):
         name = slab_name(slab, i, len(order.slabs))
-        for ours, rail, post, units in _fitted(order, slab, one.in_place.rails, workshop):
+        for ours, rail, post, units in _fitted(order, slab, slab_strength.in_place.rails, workshop):
             if ours:
                 yield Message("rails-first", slab=name, rail=rail, post=post, units=units)
 
@@ -103,7 +103,7 @@ def _fitted(
 
 
 def _unit_name(slab: Slab, unit: int) -> Message:
-    uses = [one.use for one in slab.rests.units] if slab.rests is not None else []
+    uses = [unit.use for unit in slab.rests.units] if slab.rests is not None else []
     if uses and uses[unit] in ("hob", "basin") and uses.count(uses[unit]) == 1:
         return Message("unit-of", use=uses[unit])
     return Message("unit-numbered", number=unit + 1)

@@ -169,14 +169,14 @@ def _strip_finding(
     i: int, slab: Slab, strips: Sequence[Strip], limit_mm: float, level: Level
 ) -> Finding:
     """Return the finding about strips beside an opening, at the narrowest one."""
-    strip = min(strips, key=lambda one: one.width_mm)
+    strip = min(strips, key=lambda strip: strip.width_mm)
     return Finding(
         "strip-too-narrow",
         level,
         _strip_message(slab, strips, limit_mm, level),
         _OURS,
         slab=i,
-        at=tuple(dict.fromkeys(p for one in strips for p in _strip_pointers(i, one))),
+        at=tuple(dict.fromkeys(p for strip in strips for p in _strip_pointers(i, strip))),
         measured={"width_mm": round(strip.width_mm, 1)},
         limit={"width_mm": limit_mm},
         where_mm=line_mm(strip.line_mm),
@@ -192,9 +192,9 @@ def _facing(faces: str | int) -> str:
 
 
 def _strip_message(slab: Slab, strips: Sequence[Strip], limit_mm: float, level: Level) -> Message:
-    strip = min(strips, key=lambda one: one.width_mm)
+    strip = min(strips, key=lambda strip: strip.width_mm)
     said = _speaker(slab, strip)
-    faced = Listed(tuple(_faced_name(slab, one) for one in strips), most=MAX_NAMED)
+    faced = Listed(tuple(_faced_name(slab, strip) for strip in strips), most=MAX_NAMED)
     cutout = cutout_name(slab, strip.opening)
     width, limit = said.like(strip.width_mm, "down"), said.like(limit_mm, "up")
     if level == "stops":

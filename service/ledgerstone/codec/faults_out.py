@@ -14,7 +14,7 @@ def fault_members(fault: NotUnderstood, speech: Speech) -> dict[str, Any]:
     """Return the first ``MAX_FAULTS`` faults, each with its pointer, and the number of the rest."""
     more = len(fault.faults) - MAX_FAULTS
     faults = [
-        {"pointer": one.pointer, "says": speech.say(one.message)}
-        for one in fault.faults[:MAX_FAULTS]
+        {"pointer": detail.pointer, "says": speech.say(detail.message)}
+        for detail in fault.faults[:MAX_FAULTS]
     ]
     return {"faults": faults, "more_faults": more if more > 0 else None}

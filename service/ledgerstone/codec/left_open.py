@@ -28,7 +28,7 @@ def names_left_open(order: Order) -> Iterator[str]:
         yield _DELIVERY
     for i, slab in enumerate(order.slabs):
         yield from (f"{i} {name}" for name in slab.taken)
-        yield from (f"{i} rim {k}" for k, one in enumerate(slab.cutouts) if one.rim_taken)
+        yield from (f"{i} rim {k}" for k, cutout in enumerate(slab.cutouts) if cutout.rim_taken)
 
 
 def left_open_as_in(order: Order, offered: Order, names: Collection[str]) -> Order:

@@ -151,8 +151,8 @@ def _without_language(order: dict[str, Any]) -> dict[str, Any]:
 def next_letter(letter: str) -> str:
     """Return the revision's letter after this one: A, B, … Z, AA."""
     number = 0
-    for one in letter:
-        number = number * 26 + ord(one) - ord("A") + 1
+    for character in letter:
+        number = number * 26 + ord(character) - ord("A") + 1
     number, letters = number + 1, ""
     while number:
         number, at = divmod(number - 1, 26)

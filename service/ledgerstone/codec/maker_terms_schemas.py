@@ -120,7 +120,8 @@ def maker_terms(read: Mapping[str, Any]) -> MakerTerms:
     """Return the terms among the members that a schema has read."""
     return MakerTerms(
         adjustments=tuple(
-            PriceLine(one["text"], one["amount"]) for one in read.get("adjustments", ())
+            PriceLine(adjustment["text"], adjustment["amount"])
+            for adjustment in read.get("adjustments", ())
         ),
         margin_percent=read.get("margin_percent"),
         deposit_round_to=read.get("deposit_round_to"),

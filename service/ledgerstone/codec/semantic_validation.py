@@ -124,8 +124,8 @@ def ring_faults(points: Sequence[Point], pointer: str) -> Iterable[Fault]:
         yield Fault(pointer, Message("outline-without-area"))
 
 
-def _apart(one: XY, other: XY) -> float:
-    return max(abs(one[0] - other[0]), abs(one[1] - other[1]))
+def _apart(point: XY, other: XY) -> float:
+    return max(abs(point[0] - other[0]), abs(point[1] - other[1]))
 
 
 def _cutout_faults(cutout: Cutout, slab: Slab, pointer: str) -> Iterable[Fault]:

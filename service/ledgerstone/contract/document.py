@@ -128,9 +128,12 @@ def _body(call: Call, shown: list[Example], components: Components) -> dict[str,
     if call.takes is None:
         return {}
     bodies = {
-        one.name: {**({"summary": one.summary} if one.summary else {}), "value": one.body}
-        for one in shown
-        if one.is_posted
+        example.name: {
+            **({"summary": example.summary} if example.summary else {}),
+            "value": example.body,
+        }
+        for example in shown
+        if example.is_posted
     }
     about = {"description": call.takes_about} if call.takes_about else {}
     content = {JSON_TYPE: {"schema": components.ref(call.takes), "examples": bodies}}
@@ -148,7 +151,7 @@ def _response(
     content = {
         mimetype: {
             "schema": _schema(form, components),
-            **_shown_as(mimetype, [one for one in shown if one.status == status]),
+            **_shown_as(mimetype, [example for example in shown if example.status == status]),
         }
         for mimetype, form in answer.forms.items()
     }
@@ -168,7 +171,7 @@ _AGAIN: Final = {
 
 def _schema(form: BodyForm | tuple[BodyForm, ...], components: Components) -> JSONSchema:
     if isinstance(form, tuple):
-        return {"anyOf": [_schema(one, components) for one in form]}
+        return {"anyOf": [_schema(field, components) for field in form]}
     return _FORMS[form] if isinstance(form, str) else components.ref(form)
 
 
@@ -176,7 +179,9 @@ def _shown_as(mimetype: str, shown: list[Example]) -> dict[str, Any]:
     if mimetype == "application/yaml":
         beginning = {"openapi": "3.1.0", "info": {k: _INFO[k] for k in ("title", "version")}}
         return {"examples": {"beginning": {"value": beginning}}}
-    found = {one.name: {"value": one.answer} for one in shown if one.mimetype == mimetype}
+    found = {
+        example.name: {"value": example.answer} for example in shown if example.mimetype == mimetype
+    }
     return {"examples": found} if found else {}
 
 

@@ -13,23 +13,23 @@ SpokenFault = tuple[str, str]  # a JSON Pointer into the order, and a sentence
 
 def put_answer(form: Form, html: str) -> None:
     """Put an answer before the form."""
-    main = form.page.first(lambda one: one.tag == "main")
+    main = form.page.first(lambda element: element.tag == "main")
     if main is not None:
         main.children.insert(0, RawHtml(html))
 
 
 def put_title(form: Form, title: str) -> None:
     """Set the page's title to that of the answer."""
-    element = form.page.first(lambda one: one.tag == "title")
+    element = form.page.first(lambda element: element.tag == "title")
     if element is not None:
         element.children = [title]
 
 
 def open_above(form: Form, wanted: HtmlElement) -> None:
     """Unfold every element around an element."""
-    for one in form.element.inside():
-        if one.tag == "details" and any(each is wanted for each in one.inside()):
-            one.attributes["open"] = ""
+    for element in form.element.inside():
+        if element.tag == "details" and any(each is wanted for each in element.inside()):
+            element.attributes["open"] = ""
 
 
 def show_faults(form: Form, faults: Sequence[SpokenFault], filling: Filling) -> None:
@@ -76,7 +76,7 @@ def _mark(form: Form, control: Control, says: str, error: str) -> None:
     """Put a sentence before a control, or below a group of ticks."""
     element, target = control.element, _target(form, control)
     name = f"{target.get('id')}-fault"
-    earlier = form.page.first(lambda one: one.get("id") == name)
+    earlier = form.page.first(lambda element: element.get("id") == name)
     if earlier is not None:
         earlier.children.append(f" {says}")
         return
@@ -95,13 +95,13 @@ def _mark(form: Form, control: Control, says: str, error: str) -> None:
 def without_scripts(form: Form) -> None:
     """Remove the page's elements that only scripts use."""
     form.page.without(
-        lambda one: (
-            one.tag in ("script", "template")
-            or one.has_class("needs-script")
-            or one.get("rel") == "modulepreload"
+        lambda element: (
+            element.tag in ("script", "template")
+            or element.has_class("needs-script")
+            or element.get("rel") == "modulepreload"
         )
     )
-    ids = {one.get("id") for one in form.page.inside()}
+    ids = {element.get("id") for element in form.page.inside()}
     for link in form.page.inside():
         if link.has_class("skip") and link.get("href").removeprefix("#") not in ids:
             link.attributes["href"] = "#order"

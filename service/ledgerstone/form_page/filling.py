@@ -124,9 +124,11 @@ def _row(form: Form, row: HtmlElement, place: str, name: str, filling: Filling) 
     """Name a row and its controls by their place; leave out what its kind does not have."""
     row.attributes |= {"data-scope": place, "id": place.replace("/", "-")}
     kind = filling.sent.one(f"{place}/kind")
-    row.without(lambda one: _is_of_another_kind(one, kind) or "data-on-units" in one.attributes)
-    row.without(lambda one: one.has_class("field") and _is_gap(one))
-    row.without(lambda one: one.tag == "details" and not _has_controls(one))
+    row.without(
+        lambda element: _is_of_another_kind(element, kind) or "data-on-units" in element.attributes
+    )
+    row.without(lambda element: element.has_class("field") and _is_gap(element))
+    row.without(lambda element: element.tag == "details" and not _has_controls(element))
     if kind:
         hidden = {"type": "hidden", "name": f"{place}/kind", "value": kind}
         row.children.insert(0, HtmlElement("input", hidden))
@@ -157,17 +159,17 @@ def _is_of_another_kind(element: HtmlElement, kind: str) -> bool:
 
 def _is_gap(field: HtmlElement) -> bool:
     """Return whether a field is a distance that the page's script works out."""
-    return field.first(lambda one: "data-gap" in one.attributes) is not None
+    return field.first(lambda part: "data-gap" in part.attributes) is not None
 
 
 def _has_controls(element: HtmlElement) -> bool:
-    return element.first(lambda one: one.tag in CONTROLS) is not None
+    return element.first(lambda part: part.tag in CONTROLS) is not None
 
 
 def _tie(field: HtmlElement, place: str) -> None:
     """Tie a field's label to its control, and name both by their place."""
-    control = field.first(lambda one: one.tag in CONTROLS)
-    label = field.first(lambda one: one.tag == "label")
+    control = field.first(lambda part: part.tag in CONTROLS)
+    label = field.first(lambda part: part.tag == "label")
     if control is None or label is None:
         return
     control.attributes["name"] = f"{place}/{control.get('data-at')}"
@@ -196,7 +198,7 @@ def _offer(form: Form, filling: Filling) -> None:
     for name in LOOKS:
         fieldset = form.element.by_id(name)
         for element in (fieldset, *form.element.inside()):
-            if element is fieldset or any(one is fieldset for one in element.inside()):
+            if element is fieldset or any(part is fieldset for part in element.inside()):
                 element.drop_class("needs-script")
         place = f"{SLAB}/{fieldset.get('data-at')}"
         unknown = ("", filling.say("rests.unknown"), "")
@@ -207,7 +209,7 @@ def _offer(form: Form, filling: Filling) -> None:
                 HtmlElement("label", {"class": "pick"}, [radio, *chip, f" {says}"])
             )
     typed = form.element.by_id("looks-said")
-    form.element.without(lambda one: one is typed)
+    form.element.without(lambda part: part is typed)
 
 
 def _swatch(colour: str) -> HtmlElement:

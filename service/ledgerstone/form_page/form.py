@@ -67,7 +67,9 @@ class Form:
             The page has no such template.
         """
         return [
-            one.copy() for one in self._templates[template].children if isinstance(one, HtmlElement)
+            child.copy()
+            for child in self._templates[template].children
+            if isinstance(child, HtmlElement)
         ]
 
 

@@ -38,7 +38,7 @@ class HtmlElement:
 
     def drop_class(self, name: str) -> None:
         """Remove it from a class."""
-        left = [one for one in self.get("class").split() if one != name]
+        left = [other for other in self.get("class").split() if other != name]
         if left:
             self.attributes["class"] = " ".join(left)
         else:

@@ -104,7 +104,7 @@ def _length(text: str, unit: str) -> str:
 def typed_of(order: JSON, controls: Mapping[str, Control]) -> Typed:
     """Write an order as entries of a form: the other way of ``order_of``."""
     return {
-        place: [_entry(one, controls.get(place)) for one in values]
+        place: [_entry(value, controls.get(place)) for value in values]
         for place, values in _flat(order, "")
     }
 

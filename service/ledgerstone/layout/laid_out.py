@@ -99,9 +99,9 @@ def _ways(slab: Slab, free: FreeParts, workshop: Workshop, places: LayoutKind) -
     staying = [relief for k, relief in enumerate(slab.reliefs) if k not in free.reliefs]
     shape = shape_of(replace(slab, reliefs=tuple(staying)), workshop)
     ground = Ground(slab, shape, free.cutouts, free.rests is None, free.unit, workshop)
-    for one in places(ground):
-        shape = shape_of(one, workshop)
-        placed = with_places(one, shape, free.reliefs, free.unit, workshop)
+    for place in places(ground):
+        shape = shape_of(place, workshop)
+        placed = with_places(place, shape, free.reliefs, free.unit, workshop)
         if placed is None:
             continue
         if free.rests in BY_OPENINGS:
@@ -110,8 +110,8 @@ def _ways(slab: Slab, free: FreeParts, workshop: Workshop, places: LayoutKind) -
 
 
 def _without(slab: Slab, free: FreeParts) -> Slab:
-    cutouts = tuple(one for k, one in enumerate(slab.cutouts) if k not in free.cutouts)
-    reliefs = tuple(one for k, one in enumerate(slab.reliefs) if k not in free.reliefs)
+    cutouts = tuple(cutout for k, cutout in enumerate(slab.cutouts) if k not in free.cutouts)
+    reliefs = tuple(relief for k, relief in enumerate(slab.reliefs) if k not in free.reliefs)
     rests = None if free.rests is not None else slab.rests
     return replace(slab, cutouts=cutouts, reliefs=reliefs, rests=rests)
 

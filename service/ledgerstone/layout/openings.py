@@ -74,7 +74,7 @@ class Ground:
             return kept + [foot for foot in feet if isinstance(foot, Polygon)]
         is_wide = max(size_mm(self.slab.cutouts[k])) > _SMALL_MM
         if self.has_units and is_wide:
-            kept += [side for one in standing_units(rests, self.shape) for side in one.sides]
+            kept += [side for unit in standing_units(rests, self.shape) for side in unit.sides]
         return kept
 
     def unit_spans(self, k: int) -> list[tuple[float, float]]:
@@ -82,7 +82,7 @@ class Ground:
         rests, use = self.slab.rests, unit_for(self.slab.cutouts[k])
         if rests is None or not self.has_units or use is None:
             return []
-        return [one.inside_mm for one in standing_units(rests, self.shape) if one.use == use]
+        return [unit.inside_mm for unit in standing_units(rests, self.shape) if unit.use == use]
 
 
 def size_mm(cutout: Cutout) -> XY:

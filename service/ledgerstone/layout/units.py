@@ -55,7 +55,7 @@ def units_along(length_mm: float, spans: Sequence[Span], unit: UnitName) -> tupl
 def _merged(spans: Sequence[Span]) -> list[Span]:
     """Put together what is too near to have two sides of units between it."""
     merged: list[Span] = []
-    for span in sorted(spans, key=lambda one: one.start_mm):
+    for span in sorted(spans, key=lambda span: span.start_mm):
         last = merged[-1] if merged else None
         if last is not None and span.start_mm - last.end_mm < 2 * (PANEL_MM + _PLAY_MM):
             use = last.use if last.use != "base" else span.use

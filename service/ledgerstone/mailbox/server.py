@@ -147,7 +147,11 @@ class Server:
     def uids_with(self, header: str, value: str) -> list[int]:
         """Return the UIDs whose header equals a value; the server itself matches substrings."""
         found = self._client.search(["UNDELETED", "HEADER", header, value])
-        return [one.uid for one in self.headers(found[-MAX_FOUND:]) if _says(one, header, value)]
+        return [
+            found_header.uid
+            for found_header in self.headers(found[-MAX_FOUND:])
+            if _says(found_header, header, value)
+        ]
 
     @_as_mailbox_fault()
     def headers(self, uids: Sequence[int]) -> list[FetchedMessage]:

@@ -55,14 +55,14 @@ class MailboxState:
         """Set the UIDVALIDITY; False if it has changed, so that the recorded UIDs are stale."""
         is_same = self.uidvalidity == uidvalidity
         if not is_same:
-            for one in self.done.values():
-                one.uid = 0
+            for entry in self.done.values():
+                entry.uid = 0
             self.uidvalidity = uidvalidity
         return is_same
 
     def known_uids(self) -> set[int]:
         """Return the UIDs of processed messages."""
-        return {one.uid for one in self.done.values()}
+        return {entry.uid for entry in self.done.values()}
 
     def note(self, key: str, uid: int, today: date) -> None:
         """Record a processed message."""
@@ -73,12 +73,14 @@ class MailboxState:
     def finish(self, today: date) -> None:
         """Record a complete run, and drop records that are out of date."""
         self.finished = today
-        self.done = {key: one for key, one in self.done.items() if today - one.day <= KEPT_FOR}
+        self.done = {
+            key: entry for key, entry in self.done.items() if today - entry.day <= KEPT_FOR
+        }
         self.save()
 
     def save(self) -> None:
         """Write the file atomically."""
-        done = {key: [one.uid, one.day.isoformat()] for key, one in self.done.items()}
+        done = {key: [entry.uid, entry.day.isoformat()] for key, entry in self.done.items()}
         finished = self.finished.isoformat() if self.finished else None
         members = {"version": _VERSION, "uidvalidity": self.uidvalidity, "finished": finished}
         beside = self.path.with_name(f"{self.path.name}.new")

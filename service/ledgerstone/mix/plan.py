@@ -58,7 +58,7 @@ class Pour:
     @property
     def litres(self) -> float:
         """Volume mixed for one repetition of the pour, litres."""
-        return sum(one.litres for one in self.batches)
+        return sum(batch.litres for batch in self.batches)
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,7 +89,7 @@ class BatchPlan:
     @property
     def batch_count(self) -> int:
         """Batches in all."""
-        return sum(p.times * sum(one.count for one in p.batches) for p in self.pours)
+        return sum(p.times * sum(batch.count for batch in p.batches) for p in self.pours)
 
 
 def batch_plan(
@@ -210,9 +210,9 @@ def _purchases(
 
 def _mixed(pours: Iterable[Pour]) -> Iterator[tuple[Weighing, int]]:
     for pour in pours:
-        for one in pour.batches:
-            for weighing in one.batch.weighings:
-                yield weighing, pour.times * one.count
+        for batch in pour.batches:
+            for weighing in batch.batch.weighings:
+                yield weighing, pour.times * batch.count
 
 
 def _filled(slurries: Iterable[tuple[Slurry, int]]) -> Iterator[tuple[Weighing, int]]:

@@ -21,7 +21,7 @@ class Slurry:
 
     def kg(self, role: str) -> float:
         """Exact mass of what has this role (cement, water or pigment), kg."""
-        return sum(one.kg for one in self.weighings if one.role == role)
+        return sum(weighing.kg for weighing in self.weighings if weighing.role == role)
 
 
 def slurry_of(surface: Surface, area_m2: float, tint: Tint, workshop: Workshop) -> Slurry:

@@ -197,10 +197,10 @@ def foam_pieces(former: Former, boards: Boards) -> tuple[SheetPart, ...]:
     if not former.layers:
         return ()
     foam = boards.foam
-    (one,) = _in_parts(
+    (part,) = _in_parts(
         former.name, former.length_mm, former.width_mm, foam.length_mm, foam.width_mm
     )
-    return (SheetPart(one.name, one.length_mm, one.width_mm, one.count * former.layers),)
+    return (SheetPart(part.name, part.length_mm, part.width_mm, part.count * former.layers),)
 
 
 def beads(

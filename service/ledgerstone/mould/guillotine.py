@@ -84,15 +84,15 @@ class Packing:
         return SheetRectangle(one.x, one.y, a, b)
 
     def _offcuts(
-        self, one: SheetRectangle, a: int, b: int
+        self, rectangle: SheetRectangle, a: int, b: int
     ) -> tuple[SheetRectangle, SheetRectangle]:
         """Return what is left beyond, and beside, a piece at the corner of a free rectangle."""
-        beside, beyond = one.length - a, one.width - b
+        beside, beyond = rectangle.length - a, rectangle.width - b
         leftover = self.split == "shorter leftover"
-        along = beside < beyond if leftover else one.length < one.width
+        along = beside < beyond if leftover else rectangle.length < rectangle.width
         return (
-            SheetRectangle(one.x, one.y + b, one.length if along else a, beyond),
-            SheetRectangle(one.x + a, one.y, beside, b if along else one.width),
+            SheetRectangle(rectangle.x, rectangle.y + b, rectangle.length if along else a, beyond),
+            SheetRectangle(rectangle.x + a, rectangle.y, beside, b if along else rectangle.width),
         )
 
 
@@ -107,4 +107,4 @@ def packed(
         One is larger than a sheet.
     """
     packing = Packing(*sheet, split)
-    return [packing.place(*one) for one in sides]
+    return [packing.place(*side) for side in sides]

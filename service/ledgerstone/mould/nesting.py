@@ -47,7 +47,7 @@ class Nest:
     @property
     def used_mm2(self) -> float:
         """Area of the pieces, mm²."""
-        return sum(one.length_mm * one.width_mm for one in self.placed)
+        return sum(part.length_mm * part.width_mm for part in self.placed)
 
     @property
     def waste_mm2(self) -> float:
@@ -137,7 +137,7 @@ def cut_lengths(cuts: Iterable[CutLength], stock_mm: float, kerf_mm: float) -> t
         left[into] -= takes
         if left[into] < least:
             del left[into]
-    return tuple(Stock(stock_mm, tuple(one)) for one in stocks)
+    return tuple(Stock(stock_mm, tuple(stock)) for stock in stocks)
 
 
 def fewest_stock(cuts: Iterable[CutLength], stock_mm: float) -> int:

@@ -171,7 +171,7 @@ def recast_percent(slab: Slab, shape: Shape, workshop: Workshop) -> float:
     """Pieces in a hundred like this one that are cast twice, by its size, finish and shade."""
     rates = workshop.rates
     beyond_m2 = max(0.0, shape.net_area_mm2 / MM2_PER_M2 - 1.0)
-    shade = sum(one.recast_percent for one in workshop.palette if one.name == slab.shade.name)
+    shade = sum(shade.recast_percent for shade in workshop.palette if shade.name == slab.shade.name)
     return min(
         100.0,
         rates.recast_percent

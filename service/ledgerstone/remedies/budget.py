@@ -151,7 +151,7 @@ def layout_units(slab: Slab) -> float:
     rests, pockets = slab.rests, _points(slab) // 2
     panels = legs = 0
     if rests is not None:
-        panels = 2 * len(rests.units) if any(one.use in _FITTED for one in rests.units) else 0
+        panels = 2 * len(rests.units) if any(unit.use in _FITTED for unit in rests.units) else 0
         legs = len(rests.at)
     past = min(MAX_CHOICES, openings * (2 * panels + 4 * (legs + pockets)))
     apart = 2 * openings * (openings - 1)

@@ -40,10 +40,10 @@ def differences(path: KeyPath, old: Any, new: Any) -> Iterator[Change]:  # noqa:
     if old == new:
         return
     if is_dataclass(old) and type(old) is type(new) and not _another_kind(path, old, new):
-        for one in fields(old):
-            if not one.metadata.get("inside"):
-                inner = (*path, one.name)
-                yield from differences(inner, getattr(old, one.name), getattr(new, one.name))
+        for field in fields(old):
+            if not field.metadata.get("inside"):
+                inner = (*path, field.name)
+                yield from differences(inner, getattr(old, field.name), getattr(new, field.name))
     elif isinstance(old, Mapping) and isinstance(new, Mapping):
         for key in (*old, *(key for key in new if key not in old)):
             yield from differences((*path, key), old.get(key), new.get(key))

@@ -13,7 +13,7 @@ def cut_messages(
     sent: Slab, name: Message, pieces: Sequence[tuple[SlabOrigin, Slab]]
 ) -> Iterator[Message]:
     """State how many pieces a slab is made of, how large they are, and how they are joined."""
-    ordered = sorted(pieces, key=lambda one: one[0].at_mm)
+    ordered = sorted(pieces, key=lambda piece: piece[0].at_mm)
     sizes, told = _sizes(ordered)
     yield Message("cut-in-pieces", slab=name, count=len(ordered), sizes=Listed(sizes), told=told)
     halved = sorted({k for piece, _ in ordered for k in piece.halved})

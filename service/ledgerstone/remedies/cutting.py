@@ -96,13 +96,13 @@ def apart(
     return one, other, say.like(whole - rest - cut.at_mm, to_mm=_FINE_MM)
 
 
-def _is_all(slab: Slab, one: CutPiece, other: CutPiece) -> bool:
+def _is_all(slab: Slab, piece: CutPiece, other: CutPiece) -> bool:
     """Whether every opening and relief is in one of two parts, and in both only if it is halved."""
-    twice = set(one.cutouts) & set(other.cutouts)
+    twice = set(piece.cutouts) & set(other.cutouts)
     return (
-        {*one.cutouts, *other.cutouts} == {*range(len(slab.cutouts))}
-        and twice == one.halved == other.halved
-        and sorted((*one.reliefs, *other.reliefs)) == [*range(len(slab.reliefs))]
+        {*piece.cutouts, *other.cutouts} == {*range(len(slab.cutouts))}
+        and twice == piece.halved == other.halved
+        and sorted((*piece.reliefs, *other.reliefs)) == [*range(len(slab.reliefs))]
     )
 
 

@@ -72,4 +72,6 @@ class Found:
         """Return a finding's remedies except the change that is shown for the whole order."""
         fix = self.fix_all or self.nearest_makeable
         above = None if fix is None else fix.state.key
-        return tuple(one for one in self.remedies.get(finding_id, ()) if one.state.key != above)
+        return tuple(
+            remedy for remedy in self.remedies.get(finding_id, ()) if remedy.state.key != above
+        )

@@ -75,9 +75,9 @@ def _other(one: _Now, name: Message) -> Iterator[Message]:
         yield Message("run-out", cutout=name, side=side_name(str(now.open_to)))
 
 
-def _side_now(one: _Now) -> str | None:
+def _side_now(now: _Now) -> str | None:
     """What the side that an opening was open to is called in its piece."""
-    side, sides = one.was.open_to, one.piece.sides
+    side, sides = now.was.open_to, now.piece.sides
     if side is None or sides is None:
         return side
     return sides[side][0] if side in sides else None

@@ -135,8 +135,8 @@ def nearest_chosen(beside: list[list[Limited]], freed: int) -> list[list[Limited
     return kept
 
 
-def directions(one: Item, other: Item, few: bool) -> Iterable[FloatArray]:
+def directions(item: Item, other: Item, few: bool) -> Iterable[FloatArray]:
     """Unit vectors, shape (2,), along which two openings may be kept apart; slanted if round."""
-    slanted = few and min(len(one.points), len(other.points)) > _ROUND_POINTS
+    slanted = few and min(len(item.points), len(other.points)) > _ROUND_POINTS
     for n in (*_AXES, *(_SLANTED if slanted else ())):
         yield np.array(n)

@@ -153,7 +153,7 @@ class _Programme:
             for i, obstacle in enumerate(self.room.obstacles, len(self.room.planes))
             if i not in item.passes
         ]
-        for rows in nearest_chosen(beside, sum(one.moves or one.shrinks for one in self.items)):
+        for rows in nearest_chosen(beside, sum(item.moves or item.shrinks for item in self.items)):
             self._choose(rows)
 
     def _reach(self, k: int, n: FloatArray) -> Coefficients:

@@ -70,7 +70,7 @@ def _sealer_that_stands(slab: Slab, workshop: Workshop) -> str:
 
 def _shade_cast(slab: Slab, planned: Planned, context: StageContext) -> Shade:
     """The slab's own shade where it is cast here, else the first of the palette that is."""
-    for shade in (slab.shade, *(Shade(name=one.name) for one in planned.workshop.palette)):
+    for shade in (slab.shade, *(Shade(name=shade.name) for shade in planned.workshop.palette)):
         alone = Order(slabs=(replace(slab, shade=shade),))
         checks = (matching_offered, dose_within_limit)
         if not any(list(check(plan(alone, context))) for check in checks):

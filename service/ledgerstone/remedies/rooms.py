@@ -233,5 +233,5 @@ def _outward(side: BaseGeometry, outline: Polygon) -> XY:
     return n if not outline.contains(Point(middle.x + n[0], middle.y + n[1])) else (-n[0], -n[1])
 
 
-def _same(one: XY, other: XY) -> bool:
-    return abs(one[0] - other[0]) + abs(one[1] - other[1]) < 0.05
+def _same(point: XY, other: XY) -> bool:
+    return abs(point[0] - other[0]) + abs(point[1] - other[1]) < 0.05

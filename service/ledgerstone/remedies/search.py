@@ -59,7 +59,7 @@ def find(
     search.whole.full = FULL_FOR_REMEDIES
     remedies = {
         finding.id: search.contained_remedies(finding)
-        for finding in [one for one in search.stops if one.follows_from is None][:MAX_FINDINGS]
+        for finding in [stop for stop in search.stops if stop.follows_from is None][:MAX_FINDINGS]
     }
     remedies = shown_once(remedies, search.stops)
     fix = fix or _of_a_remedy(remedies)
@@ -77,7 +77,7 @@ def _kept_for_a_plain(order: Order) -> float:
 
 def _of_a_remedy(remedies: dict[str, tuple[Remedy, ...]]) -> Fix | None:
     """The first remedy after which the order quotes, and which keeps what was asked for."""
-    for remedy in (one for each in remedies.values() for one in each):
+    for remedy in (option for each in remedies.values() for option in each):
         if remedy.price is not None and keeps(remedy.state):
             return Fix(say(remedy.state), remedy.state, remedy.price)
     return None
@@ -142,7 +142,7 @@ class _Search:
         starts = [state.without_loose_joins()]
         if most_share > SIZES_WITHIN:
             starts.append(starts[0].after((Change(("delivery", "kind"), "collect"),)))
-        return next(filter(None, (self._whole(one, most_share) for one in starts)), None)
+        return next(filter(None, (self._whole(start, most_share) for start in starts)), None)
 
     def _is_stopped(self, i: int) -> bool:
         """Return whether something is known to stop a slab: what others leave is then for it."""

@@ -55,7 +55,7 @@ def _sealers(order: Order, workshop: Workshop) -> Iterator[Changes]:
     """Yield one sealer in place of all slower ones, the slowest of those first."""
     known = {sealer.name: hours_to_seal(sealer) for sealer in workshop.sealers}
     slowest = max(known[slab.finish.sealer] for slab in order.slabs)
-    quicker = [one for one in workshop.sealers if hours_to_seal(one) < slowest]
+    quicker = [sealer for sealer in workshop.sealers if hours_to_seal(sealer) < slowest]
     for sealer in sorted(quicker, key=hours_to_seal, reverse=True):
         slow = [
             i

@@ -31,7 +31,7 @@ def say(state: State) -> tuple[Sentences, ...]:
     said: list[Sentences] = []
     for i, sent in enumerate(state.sent.slabs):
         said += _slab(state, i, slab_name(sent, i, len(state.sent.slabs)))
-    whole = [(one,) for one in (*_joins(state), *_order(state.sent, state.order))]
+    whole = [(join,) for join in (*_joins(state), *_order(state.sent, state.order))]
     return tuple(dict.fromkeys([*said, *whole]))
 
 
@@ -44,8 +44,8 @@ def _slab(state: State, i: int, name: Message) -> Iterator[Sentences]:
         return
     if len(pieces) > 1:
         yield tuple(cut_messages(sent, name, pieces))
-    yield from ((one,) for one in opening_messages(sent, pieces))
-    yield from ((one,) for one in relief_messages(sent, pieces))
+    yield from ((message,) for message in opening_messages(sent, pieces))
+    yield from ((message,) for message in relief_messages(sent, pieces))
     every = [_members(piece, slab) for piece, slab in pieces]
     for k, (piece, slab) in enumerate(pieces):
         for part, changes in every[k].items():

@@ -102,7 +102,7 @@ def lead_time(
     stages = with_waits([*summary.stages()], work, calendar_of(workshop, ()), summary)
     if ahead:
         stages.insert(0, _queue(ahead, today, queued, summary))
-    done = last_day(max((one.wait_ends for one in work), default=start))
+    done = last_day(max((scheduled.wait_ends for scheduled in work), default=start))
     ready = calendar.add_working_days(done, workshop.days.buffer)
     stages += _in_hand(workshop.days.buffer, done, ready)
     road = WorkingCalendar(place_of(workshop)) if by_carrier else calendar

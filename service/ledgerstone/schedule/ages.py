@@ -23,15 +23,19 @@ def ages_of(days: LeadTime, slab: int, workshop: Workshop) -> dict[date, float]:
     ------
     EN 1992-1-1 (B.10).
     """
-    cast = [one for one in days.work if one.job.step.slab == slab and one.job.step.stage == "cast"]
+    cast = [
+        scheduled
+        for scheduled in days.work
+        if scheduled.job.step.slab == slab and scheduled.job.step.stage == "cast"
+    ]
     if not cast:
         return {}
-    poured = day_at(max(one.ends for one in cast))
+    poured = day_at(max(scheduled.ends for scheduled in cast))
     rates = [ageing_rate(celsius) for celsius in workshop.handling.workshop_c]
     tents = [
-        (day_at(one.wait_ends), ageing_rate(one.job.step.warm_c))
-        for one in cast
-        if one.job.step.warm_c is not None
+        (day_at(scheduled.wait_ends), ageing_rate(scheduled.job.step.warm_c))
+        for scheduled in cast
+        if scheduled.job.step.warm_c is not None
     ]
     ages, age, day = {}, 0.0, poured
     for _ in range(MAX_DAYS):

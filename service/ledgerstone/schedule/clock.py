@@ -24,7 +24,7 @@ def calendar_of(workshop: Workshop, bookings: Sequence[Booking]) -> WorkingCalen
     """Make a workshop's calendar of days: a day whose working hours are all booked is shut."""
     closures = [(closure.first, closure.last) for closure in workshop.calendar.closures]
     hours = hours_of_day(workshop)
-    taken = [span for one in bookings if (span := _whole_days(one, hours))]
+    taken = [span for booking in bookings if (span := _whole_days(booking, hours))]
     days = workshop.calendar
     return WorkingCalendar(
         place_of(workshop),
@@ -65,7 +65,7 @@ class WorkingTime:
     ) -> None:
         self._calendar, self._hours, self._day = calendar, hours, first
         self._last = first.toordinal() + _LONGEST_PLAN_DAYS
-        self._taken = merged(one.minutes for one in bookings if one.holds != "table")
+        self._taken = merged(booking.minutes for booking in bookings if booking.holds != "table")
         self._at_taken = 0
         self._starts: list[int] = []
         self._ends: list[int] = []

@@ -35,19 +35,19 @@ def work_by_day(lead: LeadTime) -> tuple[DayWork, ...]:
 
     What is done for an order of one slab is done at that slab.
     """
-    slabs = {one.job.piece.slab for one in lead.work} - {None}
+    slabs = {scheduled.job.piece.slab for scheduled in lead.work} - {None}
     whole = slabs.pop() if len(slabs) == 1 else None
     together: dict[tuple[date, int | None], list[ScheduledJob]] = {}
-    for one in sorted(lead.work, key=lambda job: job.starts):
-        if one.people:
-            slab = one.job.piece.slab
-            key = (one.begins_at.date(), whole if slab is None else slab)
-            together.setdefault(key, []).append(one)
+    for scheduled in sorted(lead.work, key=lambda job: job.starts):
+        if scheduled.people:
+            slab = scheduled.job.piece.slab
+            key = (scheduled.begins_at.date(), whole if slab is None else slab)
+            together.setdefault(key, []).append(scheduled)
     return tuple(_day_work(day, slab, jobs) for (day, slab), jobs in together.items())
 
 
 def _day_work(day: date, slab: int | None, jobs: list[ScheduledJob]) -> DayWork:
     begins = jobs[0].begins_at
-    ends = max(begins + timedelta(minutes=1), *(one.ends_at for one in jobs))
-    stages = tuple(dict.fromkeys(one.job.step.stage for one in jobs))
-    return DayWork(day, slab, stages, begins, ends, max(one.people for one in jobs))
+    ends = max(begins + timedelta(minutes=1), *(job.ends_at for job in jobs))
+    stages = tuple(dict.fromkeys(scheduled.job.step.stage for scheduled in jobs))
+    return DayWork(day, slab, stages, begins, ends, max(job.people for job in jobs))

@@ -25,10 +25,10 @@ def calendar_fingerprint(
     """
     start, end = minute_at(first), minute_at(last) + 24 * 60
     taken = set()
-    for one in bookings:
-        begins, ends = one.minutes
+    for booking in bookings:
+        begins, ends = booking.minutes
         if begins < end and ends > start:
-            taken.add((max(begins, start), min(ends, end), one.holds))
+            taken.add((max(begins, start), min(ends, end), booking.holds))
     calendar = WorkingCalendar(place_of(workshop))
     days = (first + n * ONE_DAY for n in range((last - first).days + 1))
     public = [day.isoformat() for day in days if calendar.holiday(day) is not None]

@@ -68,7 +68,7 @@ def read_bookings(text: str, rules: BookingRules, timezone: str, today: date) ->
         return CalendarRead(why_not=Message("calendar-unread"))
     if len(taken) > MAX_EVENTS:
         return CalendarRead(why_not=_too_many_entries())
-    taken = tuple(sorted(set(taken), key=lambda one: (one.minutes, one.holds, one.why)))
+    taken = tuple(sorted(set(taken), key=lambda hold: (hold.minutes, hold.holds, hold.why)))
     return CalendarRead(taken, None, fingerprint_of(taken))
 
 
@@ -105,7 +105,9 @@ def _kept_to_what_holds(
     events = calendar.walk("VEVENT")
     holding = {str(event.get("UID")) for event in events if _holds(event, rules) is not None}
     idle = {id(event) for event in events if str(event.get("UID")) not in holding}
-    calendar.subcomponents = [one for one in calendar.subcomponents if id(one) not in idle]
+    calendar.subcomponents = [
+        subcomponent for subcomponent in calendar.subcomponents if id(subcomponent) not in idle
+    ]
     kept = [event for event in events if id(event) not in idle]
     if any(is_within_days(event) for event in kept):
         return Message("calendar-not-daily")

@@ -176,10 +176,10 @@ class _Scheduler:
 
     def _held(self, laid: Sequence[ScheduledJob]) -> MinuteSpan:
         """From the first pour to when the last piece is off the table."""
-        casts = [one for one in laid if one.job.step.stage == "cast"]
-        freed = {one.job.piece: one.ends for one in laid if one.job.frees}
-        ends = [max(freed.get(one.job.piece, one.wait_ends), one.ends) for one in casts]
-        return min(one.starts for one in casts), max(ends)
+        casts = [scheduled for scheduled in laid if scheduled.job.step.stage == "cast"]
+        freed = {scheduled.job.piece: scheduled.ends for scheduled in laid if scheduled.job.frees}
+        ends = [max(freed.get(cast.job.piece, cast.wait_ends), cast.ends) for cast in casts]
+        return min(cast.starts for cast in casts), max(ends)
 
     def _lay_all(self, jobs: Sequence[PendingJob]) -> list[ScheduledJob]:
         """Schedule jobs in order; unbroken work begins where it can be done without a break."""
@@ -237,13 +237,13 @@ class _Scheduler:
         """Return the first working minute at which enough hands and the machine are free."""
         at = self._bench.clock.begin_unbroken(at, on_end)
         while True:
-            busy = [one for one in self._state.busy if one[0] > at]
-            hands = sum(one[1] for one in busy) + people
-            running = 1 + sum(machine is not None and one[2] == machine for one in busy)
+            busy = [hold for hold in self._state.busy if hold[0] > at]
+            hands = sum(hold[1] for hold in busy) + people
+            running = 1 + sum(machine is not None and hold[2] == machine for hold in busy)
             if hands <= self._bench.workshop.calendar.hands and running <= self._count(machine):
                 self._state.busy = busy
                 return at
-            at = self._bench.clock.begin_unbroken(min(one[0] for one in busy), on_end)
+            at = self._bench.clock.begin_unbroken(min(hold[0] for hold in busy), on_end)
 
     def _count(self, machine: str | None) -> int:
         resources = self._bench.workshop.bench

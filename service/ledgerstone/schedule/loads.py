@@ -79,9 +79,9 @@ def moulds_to_try(steps: Sequence[Operation], table: CastingTable) -> tuple[tupl
     The fewest first. At once is beside the order's other slabs, so that no mould is made for
     nothing. An order without equal pieces has one way.
     """
-    every = sorted(_cast_slabs(steps), key=lambda one: one.slab)
+    every = sorted(_cast_slabs(steps), key=lambda slab: slab.slab)
     of = {one.slab: 0 for one in every}
-    slabs = [replace(one, moulds=one.pieces) for one in _cast_slabs(steps)]
+    slabs = [replace(slab, moulds=slab.pieces) for slab in _cast_slabs(steps)]
     for counts in table_loads(slabs, table):
         for slab, count in zip(slabs, counts, strict=True):
             of[slab.slab] = max(of[slab.slab], count)

@@ -130,6 +130,10 @@ def _word(words: Sequence[str], usual: str) -> str:
 
 def _lying(load: int, lead: LeadTime, names: PlanNames) -> str:
     """Name what lies in a load: each slab once."""
-    casts = (one for one in lead.work if one.job.step.stage == "cast" and one.job.load == load)
-    slabs = dict.fromkeys(one.job.piece.slab for one in casts)
+    casts = (
+        scheduled
+        for scheduled in lead.work
+        if scheduled.job.step.stage == "cast" and scheduled.job.load == load
+    )
+    slabs = dict.fromkeys(cast.job.piece.slab for cast in casts)
     return ", ".join(names.label(slab) for slab in slabs if slab is not None)

@@ -58,36 +58,38 @@ class StageSummary:
         yield from self._keeping()
 
     def _of(self, stage: Stage) -> list[ScheduledJob]:
-        return [one for one in self._laid if one.job.step.stage == stage]
+        return [scheduled for scheduled in self._laid if scheduled.job.step.stage == stage]
 
     def _work(self, stage: Stage) -> Iterable[StageDays]:
-        mine = [one for one in self._of(stage) if one.people]
+        mine = [scheduled for scheduled in self._of(stage) if scheduled.people]
         if stage == "pack":  # a crate may be built while the sealer hardens
-            mine = [one for one in mine if one.job.piece.slab is not None]
+            mine = [scheduled for scheduled in mine if scheduled.job.piece.slab is not None]
         if not mine:
             return
         why = Message("stage-work", stage=stage)
         if stage == "cast" and self._loads > 1:
             why = Message("stage-cast-in-turns", turns=self._loads)
-        ready_at = day_at(min(one.ready_at for one in mine))
-        ends = last_day(max(one.ends for one in mine))
-        starts = day_at(min(one.starts for one in mine))
+        ready_at = day_at(min(scheduled.ready_at for scheduled in mine))
+        ends = last_day(max(scheduled.ends for scheduled in mine))
+        starts = day_at(min(scheduled.starts for scheduled in mine))
         yield StageDays(stage, starts, ends, (why, *self.shut(ready_at, ends)))
 
     def _yes(self) -> Iterable[StageDays]:
         """The wait for the tile to dry and travel, and for the customer's yes to it."""
         tiles = self._of("sample")
         if tiles:
-            ends = last_day(max(one.wait_ends for one in tiles))
-            starts = last_day(min(one.ends for one in tiles))
+            ends = last_day(max(tile.wait_ends for tile in tiles))
+            starts = last_day(min(tile.ends for tile in tiles))
             why = Message("stage-yes", until=self.weekday(ends))
             yield StageDays("yes", starts, ends, (why,))
 
     def _cover(self) -> Iterable[StageDays]:
-        casts = [one for one in self._of("cast") if one.job.piece.slab is not None]
+        casts = [
+            scheduled for scheduled in self._of("cast") if scheduled.job.piece.slab is not None
+        ]
         if casts:
-            month = day_at(min(one.ends for one in casts)).month
-            tents = [one.job.step.warm_c for one in casts if one.job.step.warm_c is not None]
+            month = day_at(min(cast.ends for cast in casts)).month
+            tents = [cast.job.step.warm_c for cast in casts if cast.job.step.warm_c is not None]
             warm = tents[0] if tents else self._workshop.handling.workshop_c[month - 1]
             for starts, ends in self._waited(casts):
                 until = self.weekday(ends)
@@ -97,14 +99,18 @@ class StageSummary:
 
     def _rack(self) -> Iterable[StageDays]:
         """Yield the damp curing after demoulding, if it delays the next step."""
-        later = {one.job.piece for one in self._laid if one.job.step.stage in ("seal", "pack")}
+        later = {
+            scheduled.job.piece
+            for scheduled in self._laid
+            if scheduled.job.step.stage in ("seal", "pack")
+        }
         damp = [
-            one
-            for one in self._of("finish")
-            if one.job.frees
-            and one.job.piece in later
-            and last_day(one.wait_ends) > last_day(one.ends)
-            and not one.job.step.wait_hours
+            scheduled
+            for scheduled in self._of("finish")
+            if scheduled.job.frees
+            and scheduled.job.piece in later
+            and last_day(scheduled.wait_ends) > last_day(scheduled.ends)
+            and not scheduled.job.step.wait_hours
         ]
         for starts, ends in self._waited(damp):
             why = Message("stage-kept-damp", until=self.weekday(ends))
@@ -114,19 +120,26 @@ class StageSummary:
         """Yield the wait before the first coat: for drying, or for the sealer's least age."""
         seals = self._first_coats()
         if not seals:
-            finished = [one for one in self._of("finish") if one.job.step.wait_hours]
+            finished = [
+                scheduled for scheduled in self._of("finish") if scheduled.job.step.wait_hours
+            ]
             for starts, ends in self._waited(finished):
                 why = Message("stage-dries", until=self.weekday(ends))
                 yield StageDays("dry", starts, ends, (why,))
             return
         before = {
-            one.job.piece: one for one in self._laid if one.job.step.stage in ("cast", "finish")
+            scheduled.job.piece: scheduled
+            for scheduled in self._laid
+            if scheduled.job.step.stage in ("cast", "finish")
         }
-        waits = [(before[one.job.piece], one) for one in seals if one.job.piece in before]
+        waits = [(before[seal.job.piece], seal) for seal in seals if seal.job.piece in before]
         waits = [(last, seal) for last, seal in waits if seal.ready_at > _done(last)]
         if waits:
             last, seal = max(waits, key=lambda wait: wait[1].ready_at)
-            starts, ends = last_day(min(_done(one) for one, _ in waits)), last_day(seal.ready_at)
+            starts, ends = (
+                last_day(min(_done(scheduled) for scheduled, _ in waits)),
+                last_day(seal.ready_at),
+            )
             why = Message("stage-dries", until=self.weekday(ends))
             if seal.ready_at > last.wait_ends:
                 days = math.ceil(seal.job.step.age_hours / 24)
@@ -135,8 +148,8 @@ class StageSummary:
 
     def _first_coats(self) -> list[ScheduledJob]:
         first: dict[object, ScheduledJob] = {}
-        for one in self._of("seal"):
-            first.setdefault(one.job.piece, one)
+        for scheduled in self._of("seal"):
+            first.setdefault(scheduled.job.piece, scheduled)
         return list(first.values())
 
     def _hardening(self) -> Iterable[StageDays]:
@@ -153,10 +166,10 @@ class StageSummary:
     @staticmethod
     def _waited(before: Sequence[ScheduledJob]) -> Iterable[tuple[date, date]]:
         """Yield the first and last day of the wait after some jobs, if there is one."""
-        waits = [one for one in before if one.wait_ends > one.ends]
+        waits = [scheduled for scheduled in before if scheduled.wait_ends > scheduled.ends]
         if waits:
-            first = last_day(min(one.ends for one in waits))
-            yield first, last_day(max(one.wait_ends for one in waits))
+            first = last_day(min(wait.ends for wait in waits))
+            yield first, last_day(max(wait.wait_ends for wait in waits))
 
     def shut(self, after: date, last: date) -> tuple[Message, ...]:
         """Return the workshop's closures between two days, as a message."""
@@ -172,6 +185,6 @@ class StageSummary:
         return Weekday(day, with_year=day.year != self._today.year)
 
 
-def _done(one: ScheduledJob) -> int:
+def _done(scheduled: ScheduledJob) -> int:
     """When hands, or the cover, are done with a piece."""
-    return one.wait_ends if one.job.step.stage == "cast" else one.ends
+    return scheduled.wait_ends if scheduled.job.step.stage == "cast" else scheduled.ends

@@ -23,7 +23,7 @@ class Tables:
 
     def __init__(self, count: int, bookings: Iterable[Booking]) -> None:
         self._count = count
-        held = [one.minutes for one in bookings if one.holds != "people"]
+        held = [booking.minutes for booking in bookings if booking.holds != "people"]
         edges = sorted(
             [(start, 1) for start, end in held if start < end]
             + [(end, -1) for start, end in held if start < end]

@@ -24,7 +24,7 @@ def with_waits(
     unbooked
         The days that would be worked if nothing were booked.
     """
-    cast = next((at for at, one in enumerate(stages) if one.stage == "cast"), len(stages))
+    cast = next((at for at, stage in enumerate(stages) if stage.stage == "cast"), len(stages))
     return [
         *_for_hands(work, unbooked, summary),
         *stages[:cast],
@@ -36,7 +36,11 @@ def with_waits(
 def _for_hands(
     work: Sequence[ScheduledJob], unbooked: WorkingCalendar, summary: StageSummary
 ) -> Iterator[StageDays]:
-    first = min((one for one in work if one.people), key=lambda one: one.starts, default=None)
+    first = min(
+        (scheduled for scheduled in work if scheduled.people),
+        key=lambda scheduled: scheduled.starts,
+        default=None,
+    )
     if first is None:
         return
     ready_at, starts = unbooked.first_worked(day_at(first.ready_at)), day_at(first.starts)
@@ -48,10 +52,21 @@ def _for_hands(
 
 def _for_the_table(work: Sequence[ScheduledJob], summary: StageSummary) -> Iterator[StageDays]:
     """Only what is booked makes the first cast wait for a table."""
-    casts = [one for one in work if one.job.step.stage == "cast" and one.job.load == 0]
-    moulds = [one for one in work if one.job.step.stage == "mould" and one.job.load == 0]
+    casts = [
+        scheduled
+        for scheduled in work
+        if scheduled.job.step.stage == "cast" and scheduled.job.load == 0
+    ]
+    moulds = [
+        scheduled
+        for scheduled in work
+        if scheduled.job.step.stage == "mould" and scheduled.job.load == 0
+    ]
     if casts and moulds:
-        ready, ready_at = max(one.wait_ends for one in moulds), min(one.ready_at for one in casts)
+        ready, ready_at = (
+            max(mould.wait_ends for mould in moulds),
+            min(cast.ready_at for cast in casts),
+        )
         if day_at(ready_at) > last_day(ready):
             first, last = last_day(ready), last_day(ready_at)
             taken = Message("stage-table-taken", until=summary.weekday(last))

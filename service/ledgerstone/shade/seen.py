@@ -116,7 +116,7 @@ def shade_seen(shade: Shade, workshop: Workshop) -> SeenShade | None:
     """A shade as an order gives it: by name from the palette, or a colour to match."""
     if shade.match is not None:
         return matched_shade_seen(shade.match, workshop)
-    named = next((one for one in workshop.palette if one.name == shade.name), None)
+    named = next((entry for entry in workshop.palette if entry.name == shade.name), None)
     return palette_shade_seen(named, workshop) if named is not None else None
 
 
@@ -125,14 +125,14 @@ def shade_recipe(shade: Shade, workshop: Workshop) -> ShadeRecipe | None:
     if shade.match is not None:
         seen = matched_shade_seen(shade.match, workshop)
         return seen.recipe if seen is not None else None
-    named = next((one for one in workshop.palette if one.name == shade.name), None)
+    named = next((entry for entry in workshop.palette if entry.name == shade.name), None)
     return ShadeRecipe(named.cement, named.doses, named.extra_per_m3) if named else None
 
 
 def nearest_palette_shade(colour: str, workshop: Workshop) -> tuple[SeenShade, float]:
     """The palette's shade nearest to ``#rrggbb``, and its distance by CIEDE2000."""
     goal = srgb_to_lab(colour)
-    every: Sequence[SeenShade] = [palette_shade_seen(one, workshop) for one in workshop.palette]
+    every: Sequence[SeenShade] = [palette_shade_seen(shade, workshop) for shade in workshop.palette]
     away = [delta_e_2000(seen.lab, goal) for seen in every]
     nearest = min(range(len(every)), key=away.__getitem__)
     return every[nearest], away[nearest]

@@ -61,9 +61,9 @@ class Unassessed:
 def assess(planned: Planned, context: StageContext) -> Assessed | Unassessed:
     """Work out the stresses of every slab, how it is handled, and its steel."""
     each = [_strength_or_none(planned, i, context) for i in range(len(planned.order.slabs))]
-    known = tuple(one for one in each if one is not None)
+    known = tuple(strength for strength in each if strength is not None)
     if len(known) < len(each):
-        return Unassessed(planned, tuple(i for i, one in enumerate(each) if one is None))
+        return Unassessed(planned, tuple(i for i, strength in enumerate(each) if strength is None))
     steel = tuple(_steel_of(planned, i, one, context) for i, one in enumerate(known))
     return Assessed(planned, known, steel, _cover(planned, context), _workshop_temp_c(context))
 

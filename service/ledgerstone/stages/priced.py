@@ -28,6 +28,6 @@ def price_work(scheduled: Scheduled, terms: MakerTerms = NO_TERMS) -> Priced:
         assessed.steel,
         terms=terms,
         costed=scheduled.costed,
-        rails=[one.in_place.rails for one in assessed.strength],
+        rails=[strength.in_place.rails for strength in assessed.strength],
     )
     return Priced(scheduled, asked)

@@ -69,8 +69,8 @@ def schedule(assessed: Assessed, context: StageContext) -> Scheduled:
     except NoWorkingDay:
         return Scheduled(assessed, lists[0], None)
     by = assessed.planned.order.needed_by
-    in_time = [one for one in laid if by is not None and one[1].arrives_latest <= by]
-    steps, days = in_time[0] if in_time else min(laid, key=lambda one: one[1].ready_on)
+    in_time = [(work, days) for work, days in laid if by is not None and days.arrives_latest <= by]
+    steps, days = in_time[0] if in_time else min(laid, key=lambda option: option[1].ready_on)
     kept = tuple(_kept(assessed, days))
     if not kept:
         return Scheduled(assessed, steps, days, costed if steps == without_tiles else None)

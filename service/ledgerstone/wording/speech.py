@@ -188,13 +188,13 @@ def speech_of(order: Order, workshop: Workshop) -> Speech:
 
 def workshop_speech(language: str, workshop: Workshop) -> Speech:
     """Return the speech of a language, in the workshop's own words."""
-    own = (one.text for one in workshop.sentences if one.language == language)
+    own = (sentence.text for sentence in workshop.sentences if sentence.language == language)
     return speech_in(language, next(own, ""), workshop.place)
 
 
 def bench_speech(language: str, workshop: Workshop) -> Speech:
     """Return the speech in the units that the workshop works in."""
-    own = (one.text for one in workshop.sentences if one.language == language)
+    own = (sentence.text for sentence in workshop.sentences if sentence.language == language)
     return speech_in(language, next(own, ""), workshop.place.at_work())
 
 
@@ -225,7 +225,7 @@ def number_marks(language: str, place: RegionalSettings) -> Marks:
         str(latin["group"]).replace("\N{RIGHT SINGLE QUOTATION MARK}", "'"),
     )
     groups = dict.fromkeys((group, ".") if point == "," else (group,))
-    return Marks(point, tuple(one for one in groups if not one.isspace()))
+    return Marks(point, tuple(group for group in groups if not group.isspace()))
 
 
 def english(message: Message | str) -> str:

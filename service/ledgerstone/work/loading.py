@@ -78,7 +78,7 @@ def table_loads(slabs: Sequence[CastSlab], table: CastingTable) -> tuple[tuple[i
     tuple of tuple of int
         Of each load, how many pieces of each slab: no more than there are moulds of it.
     """
-    left = [one.pieces for one in slabs]
+    left = [slab.pieces for slab in slabs]
     loads: list[tuple[int, ...]] = []
     while any(left):
         boxes: list[Footprint] = []

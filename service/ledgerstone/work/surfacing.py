@@ -76,7 +76,7 @@ def surfacing(i: int, slab: Slab, shape: Shape, workshop: Workshop) -> Iterator[
 def grits_before_fills(finish: FinishOffered, workshop: Workshop) -> tuple[int | None, ...]:
     """Return the grit that each filling of voids follows; none if no other is left after it."""
     slurry = workshop.slurry
-    litres = sum(one.l_per_m2 for one in slurry.amounts if one.surface == finish.surface)
+    litres = sum(amount.l_per_m2 for amount in slurry.amounts if amount.surface == finish.surface)
     if not litres or not workshop.hours.per_piece.fill_per_m2:
         return ()
     grits = finish.grits[:-1][: slurry.fills]

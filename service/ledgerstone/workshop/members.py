@@ -74,7 +74,7 @@ def member_at(path: KeyPath) -> Member | None:
                 return None
             record = found.inner
             continue
-        known = {one.name: one for one in members_of(record)} if record is not None else {}
+        known = {member.name: member for member in members_of(record)} if record is not None else {}
         found = known.get(step)
         if found is None:
             return None

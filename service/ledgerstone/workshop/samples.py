@@ -25,7 +25,7 @@ def sample_of(record: type, path: KeyPath, *, is_item: bool) -> list[str]:
     """Return a table's lines as TOML: its header, then each key that it must have."""
     name = ".".join(str(step) for step in path if isinstance(step, str))
     lines = [f"[[{name}]]" if is_item else f"[{name}]"]
-    needed = [one for one in members_of(record) if one.needed]
+    needed = [member for member in members_of(record) if member.needed]
     lines += [f"{one.name} = {_sample(one)}" for one in needed if one.inner is None]
     for one in needed:
         if one.inner is not None:

@@ -227,7 +227,7 @@ def _twin(item: Mapping[str, Any], k: int, items: object) -> object:
     if not isinstance(items, Sequence) or item in items:
         return item if isinstance(items, Sequence) else None
     key, value = next(iter(item.items()), ("", None))
-    named = [one for one in items if isinstance(one, Mapping) and one.get(key) == value]
+    named = [item for item in items if isinstance(item, Mapping) and item.get(key) == value]
     return named[0] if named else (items[k] if k < len(items) else None)
 
 

@@ -5,13 +5,9 @@ from __future__ import annotations
 from hypothesis import strategies as st
 
 from support.strategies.enquiry_changes import Several
+from support.strategies.enquiry_wordings import sizes_of
 
 SLAB = "/slabs/0"
-
-
-def _said(length: int, width: int, thickness: int, at: str = SLAB) -> dict[str, float]:
-    sizes = {"outline/length": length, "outline/width": width, "thickness": thickness}
-    return {f"{at}/{key}": float(mm) for key, mm in sizes.items()}
 
 
 @st.composite
@@ -43,7 +39,7 @@ def taken_back(draw: st.DrawFn) -> Several:
     own = f"{SLAB}/cutouts/0"
     hole = {f"{own}/length": float(along), f"{own}/width": float(deep)}
     place = {f"{own}/centre/x": slab[0] / 2, f"{own}/centre/y": slab[1] / 2}
-    return Several(text, _said(*slab) | hole | place)
+    return Several(text, sizes_of(*slab) | hole | place)
 
 
 _PIPES = (
@@ -88,7 +84,7 @@ def returns(draw: st.DrawFn) -> Several:
         f"{SLAB}/outline/notch/length": float(length - depth),
         f"{SLAB}/outline/notch/width": float(width - depth),
     }
-    return Several(f"{text} 40 mm thick.", _said(length, width, 40) | notch, {"side": side})
+    return Several(f"{text} 40 mm thick.", sizes_of(length, width, 40) | notch, {"side": side})
 
 
 _OTHERS = (
@@ -104,7 +100,7 @@ def recommended(draw: st.DrawFn) -> Several:
     slab = draw(_sizes())
     text = draw(st.sampled_from(_OTHERS))
     text += f" Ours needs to be a worktop of {slab[0]} mm by {slab[1]} mm, {slab[2]} mm thick."
-    return Several(text + " Can you bring it?", _said(*slab))
+    return Several(text + " Can you bring it?", sizes_of(*slab))
 
 
 _PREMISES = (
@@ -131,7 +127,7 @@ def premises(draw: st.DrawFn) -> Several:
     )
     wish = f"I'd like a hearth {slab[0]} wide, {slab[1]} deep and {slab[2]} thick."
     order = draw(st.permutations((aside, wish)))
-    return Several(draw(st.sampled_from((" ", "\n\n"))).join(order), _said(*slab))
+    return Several(draw(st.sampled_from((" ", "\n\n"))).join(order), sizes_of(*slab))
 
 
 _LISTS = ("Do you have a price list?", "Could you send a price list?", "Where is your price list?")
@@ -142,7 +138,7 @@ def price_lists(draw: st.DrawFn) -> Several:
     """Who asks for a list of prices offers none."""
     slab = draw(_sizes())
     text = f"{draw(st.sampled_from(_LISTS))} It'd be a worktop, {slab[0]} x {slab[1]} x {slab[2]}."
-    return Several(text, _said(*slab))
+    return Several(text, sizes_of(*slab))
 
 
 _TERMS = (
@@ -157,7 +153,7 @@ def free_delivery(draw: st.DrawFn) -> Several:
     """A German enquiry that asks for delivery to the door: no offer of a supplier."""
     slab = draw(_sizes())
     text = f"Hallo,\n\nwir brauchen eine Arbeitsplatte {slab[0]} x {slab[1]} x {slab[2]} mm. "
-    return Several(text + draw(st.sampled_from(_TERMS)) + "\n\nGruß\nHolger", _said(*slab))
+    return Several(text + draw(st.sampled_from(_TERMS)) + "\n\nGruß\nHolger", sizes_of(*slab))
 
 
 _NO_ENQUIRIES = (
@@ -209,7 +205,7 @@ def praised(draw: st.DrawFn) -> Several:
     one = draw(st.sampled_from(("sill", "worktop", "shelf")))
     text = draw(st.sampled_from(_PRAISES)).format(one=one)
     text += f" How much would a {one} be, {slab[0]} x {slab[1]} x {slab[2]} mm?"
-    return Several(text, _said(*slab))
+    return Several(text, sizes_of(*slab))
 
 
 @st.composite
@@ -222,4 +218,6 @@ def of_both(draw: st.DrawFn) -> Several:
         f"We need two {noun}, both {depth} mm deep and {thickness} mm thick. One is {one} mm long."
         f" The other is {two} mm long, no cutouts."
     )
-    return Several(text, _said(one, depth, thickness) | _said(two, depth, thickness, "/slabs/1"))
+    return Several(
+        text, sizes_of(one, depth, thickness) | sizes_of(two, depth, thickness, "/slabs/1")
+    )

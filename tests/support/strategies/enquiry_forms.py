@@ -5,16 +5,12 @@ from __future__ import annotations
 from hypothesis import strategies as st
 
 from support.strategies.enquiry_changes import Several
+from support.strategies.enquiry_wordings import sizes_of
 
 SLAB = "/slabs/0"
 _TENS = ("", "ten", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety")
 _ONES = ("", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine")
 _MM_PER_INCH = 25.4  # exact: NIST SP 811, appendix B.9
-
-
-def _said(length: float, width: float, thickness: float, at: str = SLAB) -> dict[str, float]:
-    sizes = {"outline/length": length, "outline/width": width, "thickness": thickness}
-    return {f"{at}/{key}": float(mm) for key, mm in sizes.items()}
 
 
 @st.composite
@@ -44,7 +40,7 @@ def pasted_fields(draw: st.DrawFn) -> Several:
     text = "\n".join(f"{name}{sign}{value}" for name, value in fields.items())
     return Several(
         f"--- new enquiry via website ---\nyour_name{sign}Ida Holm\n{text}\n",
-        _said(length, width, thickness),
+        sizes_of(length, width, thickness),
     )
 
 
@@ -55,7 +51,7 @@ def spoken_numbers(draw: st.DrawFn) -> Several:
     apart = draw(st.sampled_from((" ", "\n")))
     text = f"A cold shelf for the larder please: {_in_words(length)}{apart}millimetres by "
     text += f"{_in_words(width)} millimetres, and {thickness} mm thick."
-    return Several(text, _said(length, width, thickness))
+    return Several(text, sizes_of(length, width, thickness))
 
 
 @st.composite
@@ -64,7 +60,7 @@ def metres_and_millimetres(draw: st.DrawFn) -> Several:
     length, width, thickness = draw(_sizes())
     lead = draw(st.sampled_from(("Looking for a top", "Price for a worktop please,")))
     text = f"{lead} {length / 1000:g}m by {width / 1000:g}m and {thickness}mm thick, plain grey."
-    return Several(text, _said(length, width, thickness))
+    return Several(text, sizes_of(length, width, thickness))
 
 
 @st.composite
@@ -86,7 +82,7 @@ def inch_columns(draw: st.DrawFn) -> Several:
     own = f"{SLAB}/cutouts/0"
     hole = {f"{own}/length": along, f"{own}/width": deep}
     hole |= {f"{own}/centre/x": left, f"{own}/centre/y": front}
-    inches = _said(length, width, 1.5) | hole
+    inches = sizes_of(length, width, 1.5) | hole
     text = f"Please quote for counters:\n\n{head}\n{row}\n\nColor: Graphite."
     return Several(text, {key: one * _MM_PER_INCH for key, one in inches.items()})
 
@@ -99,7 +95,7 @@ def codes(draw: st.DrawFn) -> Several:
     letter = draw(st.sampled_from("CPS"))
     text = f"Schedule for {job}. Prices please.\n\n{letter}1: worktop {length} x {width} x"
     text += f' {thickness}\n\n{letter}1 in "pearl", matt.'
-    return Several(text, _said(length, width, thickness))
+    return Several(text, sizes_of(length, width, thickness))
 
 
 _ROOMS = (
@@ -117,7 +113,7 @@ def rooms(draw: st.DrawFn) -> Several:
         a=draw(st.integers(18, 29)) / 10, b=draw(st.integers(12, 17)) / 10
     )
     text = f"{lead} I should like a top.\n\nLength {length} mm\nDepth {width} mm\nThickness "
-    return Several(f"{text}{thickness} mm\n", _said(length, width, thickness))
+    return Several(f"{text}{thickness} mm\n", sizes_of(length, width, thickness))
 
 
 @st.composite
@@ -126,7 +122,7 @@ def depth_of_slab(draw: st.DrawFn) -> Several:
     length, width, thickness = draw(_sizes())
     what = draw(st.sampled_from(("slab", "the slab")))
     text = f"I want a hearth of {length} mm by {width} mm. The depth of {what} is {thickness} mm."
-    return Several(text, _said(length, width, thickness))
+    return Several(text, sizes_of(length, width, thickness))
 
 
 _RESTS = (
@@ -142,7 +138,7 @@ def rested(draw: st.DrawFn) -> Several:
     side = draw(st.integers(70, 110)) * 10
     text = f"We want a square concrete table top, {side} by {side}, 50 mm thick. "
     text += draw(st.sampled_from(_RESTS)).format(across=draw(st.integers(30, 50)) * 10)
-    return Several(text, _said(side, side, 50))
+    return Several(text, sizes_of(side, side, 50))
 
 
 @st.composite
@@ -152,7 +148,7 @@ def summed_up(draw: st.DrawFn) -> Several:
     led = draw(st.sampled_from(("Just to summarise", "To summarize", "Summing up", "To recap")))
     text = f"Could you make a sill? {length} mm long, {width} mm deep. Thickness {thickness} mm.\n"
     text += f"\n{led}: one sill {length} x {width} x {thickness}."
-    return Several(text, _said(length, width, thickness))
+    return Several(text, sizes_of(length, width, thickness))
 
 
 @st.composite
@@ -161,7 +157,7 @@ def treads(draw: st.DrawFn) -> Several:
     length, width, thickness = draw(_sizes())
     count = draw(st.sampled_from(("three", "four")))
     text = f"We need {count} treads. Each tread is {length} mm long, {width} mm deep and "
-    return Several(f"{text}{thickness} mm thick.", _said(length, width, thickness))
+    return Several(f"{text}{thickness} mm thick.", sizes_of(length, width, thickness))
 
 
 @st.composite
@@ -172,7 +168,7 @@ def rows_of_panels(draw: st.DrawFn) -> Several:
     high = draw(st.integers(45, 60)) * 10
     text = f"Prices please for\n\nBath panel | {one[0]} x {high}h | 20 thk\n"
     text += f"Hearth | {two[0]} x {two[1]} | {two[2]} thk\n"
-    return Several(text, _said(one[0], high, 20) | _said(*two, at="/slabs/1"))
+    return Several(text, sizes_of(one[0], high, 20) | sizes_of(*two, at="/slabs/1"))
 
 
 _BOWLS = (
@@ -191,7 +187,7 @@ def bowls_on_top(draw: st.DrawFn) -> Several:
     text += draw(st.sampled_from(_BOWLS)).format(d=bore, x=left, y=front)
     own = f"{SLAB}/cutouts/0"
     hole = {f"{own}/diameter": bore, f"{own}/centre/x": left, f"{own}/centre/y": front}
-    return Several(text, _said(length, width, thickness) | hole)
+    return Several(text, sizes_of(length, width, thickness) | hole)
 
 
 _OLD = (
@@ -207,7 +203,7 @@ def old_in_brackets(draw: st.DrawFn) -> Several:
     colour = draw(st.sampled_from(("brown", "grey")))
     text = draw(st.sampled_from(_OLD)).format(c=colour, a=length - 37, b=width + 23)
     text += f" My brother says the new top needs to be {length} mm long and {width} mm deep."
-    return Several(f"{text} I want it {thickness} mm thick.", _said(length, width, thickness))
+    return Several(f"{text} I want it {thickness} mm thick.", sizes_of(length, width, thickness))
 
 
 @st.composite
@@ -227,7 +223,7 @@ def dotted_lines(draw: st.DrawFn) -> Several:
     hole: dict[str, float] = {f"{own}/length": along, f"{own}/width": deep}
     hole |= {f"{own}/centre/x": length / 2, f"{own}/centre/y": width / 2}
     text = "I should like a top to carry my basin.\n\n" + "\n".join(lines)
-    return Several(text, _said(length, width, thickness) | hole)
+    return Several(text, sizes_of(length, width, thickness) | hole)
 
 
 @st.composite
@@ -238,4 +234,4 @@ def drained(draw: st.DrawFn) -> Several:
     text += draw(st.sampled_from((" including the drainer", " incl draining board", "")))
     own = f"{SLAB}/cutouts/0"
     said = {f"{own}/length": 950.0, f"{own}/width": 470.0}
-    return Several(text + ".", _said(2400, 620, thickness) | said)
+    return Several(text + ".", sizes_of(2400, 620, thickness) | said)

@@ -9,16 +9,14 @@ from typing import Any, Final
 from hypothesis import strategies as st
 
 from support.strategies.enquiry_changes import Several
-from support.strategies.enquiry_wordings import SLAB, a_slab, lengths_of
+from support.strategies.enquiry_wordings import SLAB, a_slab, lengths_of, sizes_of
 
 SAID: Final[dict[str, Any]] = tomllib.loads(Path(__file__).with_suffix(".toml").read_text("utf-8"))
 
 
 def _of(at: int, slab: tuple[float, float, float]) -> dict[str, float]:
     """Return the sizes of one of several slabs by their pointers."""
-    own = lengths_of((1, 1, 1))
-    keys = [key.replace(SLAB, f"/slabs/{at}") for key in own]
-    return dict(zip(keys, map(float, slab), strict=True))
+    return sizes_of(*slab, at=f"/slabs/{at}")
 
 
 @st.composite

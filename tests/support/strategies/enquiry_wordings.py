@@ -30,13 +30,16 @@ def a_slab(draw: st.DrawFn) -> tuple[int, int, int]:
     return length, draw(st.integers(58, 72)) * 10, draw(st.sampled_from((30, 40, 50)))
 
 
+def sizes_of(length: float, width: float, thickness: float, at: str = SLAB) -> dict[str, float]:
+    """Return the three sizes of the slab at a pointer by their own pointers, mm."""
+    sizes = {"outline/length": length, "outline/width": width, "thickness": thickness}
+    return {f"{at}/{key}": float(mm) for key, mm in sizes.items()}
+
+
 def lengths_of(slab: tuple[int, int, int], **more: float) -> dict[str, float]:
     """Return a slab's three sizes, and those of its opening, by their pointers."""
-    length, width, thickness = slab
-    sizes = {"outline/length": length, "outline/width": width, "thickness": thickness}
-    return {f"{SLAB}/{key}": float(mm) for key, mm in sizes.items()} | {
-        f"{SLAB}/cutouts/0/{key.replace('_', '/')}": mm for key, mm in more.items()
-    }
+    opening = {f"{SLAB}/cutouts/0/{key.replace('_', '/')}": mm for key, mm in more.items()}
+    return sizes_of(*slab) | opening
 
 
 @st.composite

@@ -67,7 +67,10 @@ def _names_once(recipe: Recipe) -> FoundFaults:
 def _densities(recipe: Recipe) -> FoundFaults:
     added = recipe.bag.added if recipe.bag is not None else ()
     bought: list[tuple[KeyPath, Constituent | Added]] = [
-        *((("recipe", "constituents", i), one) for i, one in enumerate(recipe.constituents)),
+        *(
+            (("recipe", "constituents", i), constituent)
+            for i, constituent in enumerate(recipe.constituents)
+        ),
         *((("recipe", "bag", "added", i), one) for i, one in enumerate(added)),
     ]
     for path, one in bought:
@@ -204,7 +207,9 @@ def _left_out_of_face(recipe: Recipe) -> FoundFaults:
     coat = recipe.face_coat
     if coat is None or not coat.without:
         return
-    grains = [one.name for one in recipe.constituents if one.role == "aggregate"]
+    grains = [
+        constituent.name for constituent in recipe.constituents if constituent.role == "aggregate"
+    ]
     for i, name in enumerate(coat.without):
         if name not in grains:
             says = Message("fault-no-aggregate", name=name, **nearest(name, tuple(grains)))
