@@ -92,10 +92,7 @@ def make_answer(
         ask = {
             "order": read["proposal"],
             "customer": name,
-            "assumed": [
-                {"at": assumption["at"], "says": assumption["says"]}
-                for assumption in read["assumed"]
-            ],
+            "assumed": _assumptions(read),
             "missing": _questions(read),
         }
         with suppress(NotUnderstood):  # the proposal is no valid order: the letter only asks
@@ -111,6 +108,11 @@ def make_answer(
         replaces=replaces,
     )
     return message(questions_alone(letter, templates), context.workshop, (), answered)
+
+
+def _assumptions(read: Mapping[str, Any]) -> list[dict[str, Any]]:
+    """Return what was assumed: where in the order, and in words."""
+    return [{"at": entry["at"], "says": entry["says"]} for entry in read["assumed"]]
 
 
 def _questions(read: Mapping[str, Any]) -> list[dict[str, Any]]:

@@ -76,7 +76,7 @@ class MakerTermsSchema(Strict):
 
     about = "the-makers-terms"
     adjustments = ListField(
-        ObjectField(AdjustmentSchema, "adjustment", about="One line."),
+        ObjectField(AdjustmentSchema, "adjustment", about="One line: its text and its amount."),
         "adjustments",
         at_most=MAX_ADJUSTMENTS,
         about=f"Lines added to the price, after all others. Left out, none is. {_ALONE}",

@@ -110,7 +110,11 @@ class JobAskSchema(AskSchema):
 
     about = "what-is-asked"
     missing = ListField(
-        ObjectField(QuestionSchema, "what-is-missing", about="One question."),
+        ObjectField(
+            QuestionSchema,
+            "what-is-missing",
+            about="One question: where in the order, and its words.",
+        ),
         "what-is-missing",
         at_most=MAX_TAKEN,
         about="Open questions, each to be ticked off before anything is cut. Left out, none.",
@@ -160,7 +164,11 @@ class ReplyAskSchema(AskSchema):
         ),
     )
     missing = ListField(
-        ObjectField(QuestionSchema, "what-is-missing", about="One question."),
+        ObjectField(
+            QuestionSchema,
+            "what-is-missing",
+            about="One question: where in the order, and its words.",
+        ),
         "what-is-missing",
         at_most=MAX_TAKEN,
         about=(

@@ -42,7 +42,12 @@ _ASKED: Final = (
         tag="workshop",
         summary="The workshop's public choices",
         about="Shades, finishes, sealers, thicknesses, limits, delivery areas. No costs.",
-        answers={200: Response("The choices.", {JSON_TYPE: ChoicesSchema})},
+        answers={
+            200: Response(
+                "What a customer may choose from, with the limits and units.",
+                {JSON_TYPE: ChoicesSchema},
+            )
+        },
         refusals=(406,),
     ),
     Call(
@@ -82,7 +87,7 @@ _ASKED: Final = (
         takes=OrderSchema,
         takes_about=_ORDER_ABOUT,
         answers={
-            200: Response("The links.", {JSON_TYPE: DrawingsSchema}),
+            200: Response("Links to the plan and the view.", {JSON_TYPE: DrawingsSchema}),
             400: _NOT_UNDERSTOOD,
             422: _TOO_INTRICATE,
         },
@@ -256,21 +261,26 @@ _SERVICE: Final = (
         name="getLive",
         tag="service",
         summary="Whether the service runs",
-        answers={200: Response("It does.", {JSON_TYPE: HealthSchema})},
+        answers={200: Response("The service runs.", {JSON_TYPE: HealthSchema})},
     ),
     Call(
         path="/v1/health/ready",
         name="getReady",
         tag="service",
         summary="Whether the service can answer",
-        answers={200: Response("It does.", {JSON_TYPE: HealthSchema})},
+        answers={
+            200: Response(
+                "The service can answer orders, and what it answers from.",
+                {JSON_TYPE: HealthSchema},
+            )
+        },
     ),
     Call(
         path="/v1/openapi.yaml",
         name="getDocument",
         tag="service",
         summary="This document",
-        answers={200: Response("The text.", {"application/yaml": "document"})},
+        answers={200: Response("The document, as YAML.", {"application/yaml": "document"})},
         refusals=(404,),
     ),
     Call(
@@ -282,7 +292,7 @@ _SERVICE: Final = (
             "Prometheus' text format, of all workers together. Answered to the machine itself, and"
             " elsewhere to the maker's key. No label is of a person."
         ),
-        answers={200: Response("The text.", {"text/plain": "text"})},
+        answers={200: Response("The counters, as text.", {"text/plain": "text"})},
         refusals=(401,),
         maker="may",
     ),
@@ -292,7 +302,7 @@ _SERVICE: Final = (
         tag="service",
         summary="What a problem's type means",
         parameters=("ProblemKind",),
-        answers={200: Response("The text.", {"text/plain": "text"})},
+        answers={200: Response("What the problem means, in words.", {"text/plain": "text"})},
         refusals=(404,),
     ),
 )
