@@ -42,12 +42,7 @@ _ASKED: Final = (
         tag="workshop",
         summary="The workshop's public choices",
         about="Shades, finishes, sealers, thicknesses, limits, delivery areas. No costs.",
-        answers={
-            200: Response(
-                "What a customer may choose from, with the limits and units.",
-                {JSON_TYPE: ChoicesSchema},
-            )
-        },
+        answers={200: Response("All that is offered, and its limits.", {JSON_TYPE: ChoicesSchema})},
         refusals=(406,),
     ),
     Call(
@@ -268,12 +263,7 @@ _SERVICE: Final = (
         name="getReady",
         tag="service",
         summary="Whether the service can answer",
-        answers={
-            200: Response(
-                "The service can answer orders, and what it answers from.",
-                {JSON_TYPE: HealthSchema},
-            )
-        },
+        answers={200: Response("Whether it can, and why not.", {JSON_TYPE: HealthSchema})},
     ),
     Call(
         path="/v1/openapi.yaml",
@@ -302,7 +292,7 @@ _SERVICE: Final = (
         tag="service",
         summary="What a problem's type means",
         parameters=("ProblemKind",),
-        answers={200: Response("What the problem means, in words.", {"text/plain": "text"})},
+        answers={200: Response("Its meaning, in words.", {"text/plain": "text"})},
         refusals=(404,),
     ),
 )
