@@ -124,6 +124,7 @@ def test_a_phrase_over_two_lines_is_marked_on_each(maker: Maker) -> None:
     assert {"light", "grey"} <= set(phrases)
     assert [phrase for phrase in phrases if phrase.strip(" \n,;.") != phrase] == []
     assert page.locator("#marked").text_content() == text
+    assert page.locator("#marked").evaluate("e => e.scrollWidth - e.clientWidth") == 0
     heights = [box["height"] for box in map(_box, page.locator("#marked .phrase").all())]
     assert max(heights) < 1.5 * min(heights)
 

@@ -139,7 +139,7 @@ export class Enquiry {
   /** @param {Contract.Enquiry} reading */
   showText({ text }) {
     const open = openPoints(this.points, this.desk.page.store.order);
-    one("#marked").replaceChildren(...pieces(text, open).flatMap((piece) => marked(piece, (point) => this.go(point))));
+    one("#marked").replaceChildren(...marked(pieces(text, open), (point) => this.go(point)));
   }
 
   /** To the field of a point; of what was not read, to the list. @param {Point} point */

@@ -20,17 +20,30 @@ function phrase({ text, points }, go) {
 }
 
 /**
- * A piece as it is shown; a phrase over a line's end is a button on each, and what is only between words is in none.
- * @param {{text: string, points: Point[]}} piece
+ * A text as it is shown: a phrase over a line's end is a button on each, what is only between words is in none,
+ * and what ends a clause stays on the line of its last word.
+ * @param {{text: string, points: Point[]}[]} pieces
  * @param {(point: Point) => void} go
- * @returns {(string | Node)[]}
  */
-export function marked({ text, points }, go) {
-  if (!points.length) return [text];
-  return text.split(/(\n)/).flatMap((line) => {
-    const [, before = "", words = "", after = ""] = line.match(/^([\s,;]*)(.*?)([\s,;.]*)$/) ?? [];
-    return words ? [before, phrase({ text: words, points }, go), after] : [line];
-  });
+export function marked(pieces, go) {
+  /** @type {(string | HTMLElement)[]} */
+  const shown = [];
+  for (const { text, points } of pieces) {
+    const [, mark = "", rest = ""] = text.match(/^([.,;:!?]?)(.*)$/s) ?? [];
+    const last = shown.at(-1);
+    if (points.length) shown.push(...text.split(/(\n)/).flatMap((line) => onLine({ text: line, points }, go)));
+    else if (last instanceof HTMLElement) {
+      last.append(mark);
+      shown.push(rest);
+    } else shown.push(text);
+  }
+  return shown;
+}
+
+/** @param {{text: string, points: Point[]}} piece @param {(point: Point) => void} go */
+function onLine({ text, points }, go) {
+  const [, before = "", words = "", after = ""] = text.match(/^([\s,;]*)(.*?)([\s,;.]*)$/) ?? [];
+  return words ? [before, make("span", { class: "held" }, phrase({ text: words, points }, go), after)] : [text];
 }
 
 /** Put each open point beside its field. @param {HTMLElement} form @param {Store} store @param {Point[]} open */
