@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.enquiry import anchoring, pairing, relations, scope
+from ledgerstone.enquiry import anchoring, hearsay, pairing, relations, scope
 from ledgerstone.enquiry.focus import Focus, ParsedSentence, Target
 from ledgerstone.enquiry.lexicon import mark
 from ledgerstone.enquiry.measures import Measure
@@ -63,6 +63,8 @@ def _why_none(parsed: ParsedSentence, measure: Measure) -> str:
     sentence = parsed.sentence
     if scope.is_old_scope(sentence, measure):
         return scope.OLD
+    if hearsay.is_others_figure(sentence, measure):
+        return scope.OF_ANOTHER
     if measure.side or measure.role in _IGNORED or scope.is_beside(sentence, measure):
         return ""
     is_none = scope.is_limit(sentence, measure)
@@ -113,7 +115,7 @@ def _of_noun(
         focus.on_opening, following, is_its_hole = False, slab, False
     if following is not None and not is_its_hole:
         return _of_following(focus, parsed, following)
-    if is_triple or measure.role == "thick":
+    if is_triple or measure.role == "thick" or _is_of_three(parsed, measure):
         focus.on_opening = False
         return subjects.current()
     return _of_focus(focus, measure, active)
@@ -123,6 +125,13 @@ def _is_where_item_is(parsed: ParsedSentence, measure: Measure, active: Mention)
     """Whether a thing only tells where an item is, its sizes next: "- run under window 3 x 1 m"."""
     is_led = bool(active.preposition) and measure.of > 1 and active.kind == "thing"
     return is_led and parsed.sentence.is_item and measure.members[0].at == active.end
+
+
+def _is_of_three(parsed: ParsedSentence, measure: Measure) -> bool:
+    """Whether a size is one of a slab's three, each by its name, where no hole is named."""
+    roles = {one.role for one in parsed.sizes if one.of == 1 and not one.side}
+    has_hole = any(one.kind in ("open", "hole") for one in parsed.found)
+    return measure.role in _OWN_KEYS and not has_hole and roles >= {"long", "deep", "thick"}
 
 
 def _is_hollow(parsed: ParsedSentence, active: Mention) -> bool:
@@ -174,10 +183,14 @@ def _placed(
     if of_thing and "window" not in parsed.sentence.words:
         measure.aside = scope.OF_ANOTHER
         return None
-    if focus.is_l() and active is not None and active.kind == "leg":
+    is_leg = focus.is_l() and active is not None and active.kind == "leg"
+    held = focus.on_opening and subjects.openings and active is not None
+    if is_leg and not (held and active is not None and active.preposition == "of"):
         return subjects.piece
     several = len(subjects.openings) > 1
-    member = subjects.pair_member(parsed.sentence, measure.at) if several else None
+    member = (
+        pairing.pair_member(subjects.openings, parsed.sentence, measure.at) if several else None
+    )
     if member is not None:
         return (member,)
     same = pairing.same_member(parsed, measure, targets) if several else None

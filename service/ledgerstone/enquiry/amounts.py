@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
@@ -11,6 +10,7 @@ from functools import lru_cache
 from types import MappingProxyType
 from typing import Final, cast
 
+from ledgerstone.enquiry.declared import UNIT_NAMES, declared_unit
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.sizes import Size
@@ -52,33 +52,13 @@ _ONLY_MM: Final = 1000  # in any other unit no slab's size is so many: common pr
 _MAX_MM: Final = 9000  # a larger number is no size
 _COUNTS: Final = 10  # a smaller number without a unit may count something
 _NARROWEST_MM: Final = 15.0  # of a pair, a socket's or a slot's: common practice, no source
+_METRIC_FIRST: Final[tuple[UnitName, ...]] = ("mm", "cm", "m", "in")
+_INCHES_FIRST: Final[tuple[UnitName, ...]] = ("mm", "in", "cm", "m")
 _SIDES: Final = ("length", "width")
 _RULING_SHARE: Final = 0.7
-_DECLARED: Final = re.compile(
-    r"\b(?:all|sizes?|measures|measurements|dimensions|everything|maße|angaben|dims|figures)\b"
-    r"[^.\n]{0,24}?\b(mm|millimetres|millimeters|cm|centimetres|centimeters|zentimeter|inches"
-    r"|inch|metres)\b"
-    r"|(?<=\()(centimetres|centimeters|millimetres|millimeters|zentimeter)(?=\))",
-    re.IGNORECASE,
-)
 Ratio = tuple[int, int]  # a number as a fraction in its lowest terms: quicker to look up
 Meant = tuple[Length, Length | None]  # the length meant, and another that it may mean
 _BY: Final = frozenset({"x", "×", "by", "mal", "*"})
-_NAMES: Final = MappingProxyType[str, UnitName](
-    {
-        "mm": "mm",
-        "millimetres": "mm",
-        "millimeters": "mm",
-        "cm": "cm",
-        "centimetres": "cm",
-        "centimeters": "cm",
-        "zentimeter": "cm",
-        "inches": "in",
-        "inch": "in",
-        "in": "in",
-        "metres": "m",
-    }
-)
 
 
 def _sizes(measure: Measure) -> Iterator[Size]:
@@ -173,10 +153,10 @@ def _has_bare_millimetres(sentences: Iterable[Sentence], unit: UnitName) -> bool
 class Amounts:
     """Turns sizes to lengths by what the whole message says of its units."""
 
-    def __init__(self, text: str, sentences: Iterable[Sentence]) -> None:
+    def __init__(self, text: str, sentences: Iterable[Sentence], *, in_inches: bool) -> None:
         every = list(sentences)
-        found = _DECLARED.search(text)
-        self.declared = _NAMES.get((found[1] or found[2]).lower()) if found else None
+        self.others: tuple[UnitName, ...] = _INCHES_FIRST if in_inches else _METRIC_FIRST
+        self.declared = declared_unit(text)
         counted: Counter[UnitName] = Counter(
             "in" if unit == "ft" else unit
             for sentence in every
@@ -282,7 +262,7 @@ class Amounts:
         """Units that a label, the end of the group or the message as a whole gives a number."""
         said: list[UnitName | None] = []
         if label := measure.unit_from_label:
-            said.append(_NAMES.get(label, cast("UnitName", label)))
+            said.append(UNIT_NAMES.get(label, cast("UnitName", label)))
         said += [one.size.unit for one in measure.members[measure.place :] if one.size.unit][-1:]
         said.append(self.declared)
         return [unit for unit in said if unit is not None]
@@ -292,9 +272,9 @@ class Amounts:
         known = self.written.get(measure.size.amount.as_integer_ratio(), set())
         again = next(iter(known)) if len(known) == 1 and measure.of == 1 else None
         fraction: list[UnitName] = ["in"] * measure.size.has_fraction
-        others: tuple[UnitName, ...] = ("mm", "cm", "m", "in")
+        others = self.others
         if measure.of == 1 and measure.size.amount.denominator == 1:
-            others = ("mm", "cm", "in")  # a number alone: nobody writes 2 for 2 m
+            others = tuple(one for one in others if one != "m")  # nobody writes 2 alone for 2 m
         if measure.size.amount.denominator != 1:  # nobody writes 42.5 mm without its unit
             others = ("cm", "m", "in", "mm")
         return list(dict.fromkeys(filter(None, (again, self.usual, *fraction, *others))))

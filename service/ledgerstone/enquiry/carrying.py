@@ -63,12 +63,17 @@ _OF_ALL: Final = word_set(
 )
 
 
+_STANDS: Final = "stand"
 _REACHES: Final = word_set("out comes projects extends sticks reaches")
 
 
 def reaches_out(sentence: Sentence, measure: Measure) -> bool:
     """Whether a size is how far a slab stands out from the wall: "it comes out 600 from it"."""
-    return bool(_REACHES & set(sentence.words[max(0, measure.at - 4) : measure.at]))
+    words = sentence.words
+    led = set(words[max(0, measure.at - 4) : measure.at])
+    return bool(_REACHES & led) or (
+        _STANDS in led and words[measure.at + 1 : measure.at + 2] == ["out"]
+    )
 
 
 def carry_on(parsed: ParsedSentence, measure: Measure, active: Mention | None) -> None:

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import re
 from typing import Final
 
-from ledgerstone.enquiry import scope
-from ledgerstone.enquiry.focus import Focus, OpeningsAt, ParsedSentence
-from ledgerstone.enquiry.lexicon import AXES, NOUNS
+from ledgerstone.enquiry.alongside import note_beside, read_beside, read_sideways
+from ledgerstone.enquiry.axes import axis_after, axis_before
+from ledgerstone.enquiry.focus import Focus, ParsedSentence, openings_at
+from ledgerstone.enquiry.lexicon import NOUNS
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.scene import SaidOpening, SaidPiece, say
@@ -19,19 +19,21 @@ from ledgerstone.enquiry.word_sets import word_set
 
 _SMALL: Final = frozenset({*ROUND_HOLES, "hole"})
 _BASINS: Final = frozenset({"sink", "basin"})
-_ARTICLES: Final = frozenset({"the", "its", "der", "slab", "top", "worktop"})
-_NO_AXIS: Final = word_set("wide long deep lang breit tief quer")
 _SLABS: Final = word_set(
     "width depth side run slab top worktop length table shelf island counter edge back rear"
 )
 _AND: Final = frozenset({"and", "und", ",", "/", "&"})
 _DENIED: Final = frozenset(["nothing", "no", "nichts", "without"])
 _ALL: Final = frozenset(["both", "all", "each", "beide", "alle"])
-_PAIR: Final = 2
-_VORN_HINTEN: Final = re.compile(r"\bvorne? (?:und|nach|bis) hinten\b")
+_MIDDLE: Final = word_set("center centre middle mitte central mittig")
+_EQUAL: Final = word_set("same equal equally gleich gleichviel")
+_EITHER: Final = {
+    "y": (word_set("before front vorn vorne"), word_set("behind back hinten dahinter")),
+    "x": (word_set("left links"), word_set("right rechts")),
+}
+_ENDS: Final = frozenset({",", ";", ":"})
 _SIDES: Final = {"x": ("left", "right"), "y": ("front", "back")}
 _ANOTHER: Final = word_set("and a an one two und ein eine einem einen zwei")
-_IT: Final = frozenset(["it", "this", "davon", "daneben", "first", "other", "ersten"])
 
 
 def read_places(focus: Focus, parsed: ParsedSentence) -> None:
@@ -41,21 +43,15 @@ def read_places(focus: Focus, parsed: ParsedSentence) -> None:
     _read_centred(focus, parsed)
     if focus.subjects.piece is not None:
         _read_behind(focus, parsed, focus.subjects.piece, named)
-        _read_sideways(focus, parsed)
-        _read_beside(focus, parsed, focus.subjects.piece, named)
+        read_sideways(focus, parsed)
+        read_beside(focus, parsed, focus.subjects.piece, named)
+        note_beside(focus, parsed)
 
 
 def span_of(sentence: Sentence, start: int, end: int) -> TextSpan:
     """Return where in the text a run of atoms stands."""
     atoms = sentence.atoms
     return atoms[start].start, atoms[min(end, len(atoms)) - 1].end
-
-
-def openings_at(held: OpeningsAt, at: int) -> list[SaidOpening]:
-    """Return the openings that were named last before a word, or right after it."""
-    before = [openings for start, openings in held if start <= at]
-    after = [openings for start, openings in held if at < start <= at + 4]
-    return before[-1] if before else after[0] if after else []
 
 
 # --- over a cupboard ----------------------------------------------------------------------------
@@ -75,7 +71,8 @@ def _read_over_cupboards(focus: Focus, parsed: ParsedSentence) -> None:
 
 def _read_centred(focus: Focus, parsed: ParsedSentence) -> None:
     sentence = parsed.sentence
-    for i, count in sentence.marks("centred"):
+    _read_equal(focus, parsed)
+    for i, count in (*sentence.marks("centred"), *_alone_in_clause(sentence)):
         end = i + count
         if parsed.middles.keys() & set(range(i, end)):
             continue
@@ -84,7 +81,7 @@ def _read_centred(focus: Focus, parsed: ParsedSentence) -> None:
         is_about = other is not None or _is_on_slab(parsed, i, end)
         if not whose or not is_about or any(begin == end for begin, _ in sentence.marks("behind")):
             continue
-        axis = parsed.ways.get(end) or _axis_after(sentence, end) or _axis_before(sentence, i)
+        axis = parsed.ways.get(end) or axis_after(sentence, end) or axis_before(sentence, i)
         axis = "x" if "along" in sentence.words[i:end] else axis
         axis = "y" if {"front", "back"} <= set(sentence.words[i:end]) else axis
         span = span_of(sentence, i, end + 3 if axis else end)
@@ -104,6 +101,33 @@ def _read_centred(focus: Focus, parsed: ParsedSentence) -> None:
                 opening.loosely_centred["x"] = (whole,)
             else:
                 _centre_loosely(opening, span, [one for one in parsed.sizes if one.at < i])
+
+
+def _read_equal(focus: Focus, parsed: ParsedSentence) -> None:
+    """Centre what has "the same amount before it as behind it", or as much left as right."""
+    words = set(parsed.sentence.words)
+    if not _EQUAL & words or any(one.side for one in parsed.sizes):
+        return
+    for axis, (near, far) in _EITHER.items():
+        at = next((i for i, word in enumerate(parsed.sentence.words) if word in _EQUAL), 0)
+        piece = focus.subjects.piece
+        alone = piece.openings if piece is not None and len(piece.openings) == 1 else []
+        whose = _whose(focus, parsed, at) or alone
+        for opening in whose if near & words and far & words else ():
+            opening.centred.setdefault(axis, (span_of(parsed.sentence, at, at + 1),))
+
+
+def _alone_in_clause(sentence: Sentence) -> list[tuple[int, int]]:
+    """Return where a clause says "center" and nothing else: "yes, 2 inches, center"."""
+    atoms, words = sentence.atoms, sentence.words
+    return [
+        (i, 1)
+        for i in range(1, len(atoms))
+        if words[i] in _MIDDLE
+        and atoms[i - 1].word in _ENDS
+        and (i + 1 == len(atoms) or atoms[i + 1].word in ".;!")
+        and not any(i == start for start, _ in sentence.marks("centred"))
+    ]
 
 
 def _is_on_slab(parsed: ParsedSentence, start: int, end: int) -> bool:
@@ -131,43 +155,6 @@ def _whose(focus: Focus, parsed: ParsedSentence, at: int) -> list[SaidOpening]:
         return [one for one in piece.openings if one.what not in ROUND_HOLES]
     current = focus.subjects.openings if held or focus.on_opening else []
     return [one for one in openings_at(held, at) or current if not one.is_refused]
-
-
-def _axis_after(sentence: Sentence, start: int) -> str:
-    words = sentence.words
-    named = _axis_named(words, start)
-    if named:
-        return named
-    axis = AXES.at(words, start) if words[start : start + 1] and words[start] else None
-    if axis is not None and words[start] not in _NO_AXIS:
-        return axis[0]
-    joined = " ".join(words[start : start + 9])
-    if "front and back" in joined or "front to back" in joined or _VORN_HINTEN.search(joined):
-        return "y"
-    for i in range(start, min(start + 6, len(words))):
-        if sentence.atoms[i].kind == "size":
-            return ""
-        axis = AXES.at(words, i) if words[i] else None
-        if axis is not None and words[i] not in _NO_AXIS:
-            return axis[0]
-    return ""
-
-
-def _axis_named(words: list[str], start: int) -> str:
-    """Return the way of "in the middle of the depth"; a width after a place along is the depth."""
-    if words[start : start + 1] not in (["of"], ["der"], ["on"], ["across"]):
-        return ""
-    after = next((word for word in words[start + 1 : start + 4] if word not in _ARTICLES), "")
-    if after in ("width", "breite"):
-        return "y" if {"left", "right", "links", "rechts"} & set(words[:start]) else ""
-    return {"depth": "y", "tiefe": "y", "length": "x", "länge": "x"}.get(after, "")
-
-
-def _axis_before(sentence: Sentence, at: int) -> str:
-    joined = " ".join(sentence.words[max(0, at - 5) : at]).removesuffix(" and")
-    if joined.endswith("front to back"):
-        return "" if "left to right" in joined else "y"
-    return "x" if joined.endswith(("left to right", "side to side")) else ""
 
 
 def _named_after(
@@ -247,54 +234,3 @@ def _level(small: list[SaidOpening], whose: list[SaidOpening], span: TextSpan) -
     elif len(small) % 2:
         middle = small[len(small) // 2]
         middle.level_with, middle.level_spans = whose[-1], (span,)
-
-
-def _read_sideways(focus: Focus, parsed: ParsedSentence) -> None:
-    """Set a row of taps about a middle one: "the others 4 in to either side of it"."""
-    row = focus.subjects.openings
-    if len(row) == _PAIR:
-        _read_both_sides(focus, parsed, row)
-    for measure in parsed.sizes:
-        if len(row) < 3 or len(row) % 2 == 0 or not scope.is_beside(parsed.sentence, measure):
-            continue
-        middle = len(row) // 2
-        for i, opening in enumerate(row):
-            if i != middle:
-                opening.offset, opening.offset_sign = measure.size, i - middle
-                opening.level_with = row[middle]
-                opening.level_spans = ((measure.size.start, measure.size.end),)
-
-
-def _read_both_sides(focus: Focus, parsed: ParsedSentence, row: list[SaidOpening]) -> None:
-    """Set two taps so far to either side of a basin's middle, or of the slab's where none is."""
-    piece = focus.subjects.current()
-    others = [one for one in piece.openings if one.what in _BASINS and one not in row]
-    for measure in parsed.sizes:
-        if not scope.is_beside(parsed.sentence, measure) or len(others) > 1:
-            continue
-        for opening, sign in zip(row, (-1, 1), strict=True):
-            opening.offset, opening.offset_sign = measure.size, sign
-            opening.level_with = others[0] if others else None
-            opening.level_spans = ((measure.size.start, measure.size.end),)
-            opening.loosely_centred.pop("x", None)
-
-
-def _read_beside(
-    focus: Focus, parsed: ParsedSentence, piece: SaidPiece, named: list[Mention]
-) -> None:
-    """Put an opening so far to the right or the left of the slab's middle or of another one."""
-    words = parsed.sentence.words
-    for measure in parsed.sizes:
-        if not measure.beside or measure.cue is None:
-            continue
-        end = measure.cue[1]
-        ahead = [one for one in named if end <= one.start <= end + 4 and one.kind == "open"]
-        others = [one for one in piece.openings if ahead and one.what == ahead[0].name]
-        if not others and _IT & set(words[end - 1 : end + 2]):
-            others = [one for one in piece.openings if one not in focus.subjects.openings][-1:]
-        for opening in focus.subjects.openings:
-            if opening not in others:
-                opening.offset, opening.offset_sign = measure.size, measure.beside
-                opening.level_with = others[0] if others else None
-                opening.level_spans = ((measure.size.start, measure.size.end),)
-                opening.loosely_centred.pop("x", None)

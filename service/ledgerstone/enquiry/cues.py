@@ -33,7 +33,7 @@ _EACH_END: Final = frozenset({("each", "end"), ("either", "end"), ("both", "ends
 _LEADING: Final = frozenset({":", "=", "of", "is", "von", "("})
 _ENDS_SIDE: Final = frozenset({",", ";", "(", ")", "and", "und"})
 _ALONGSIDE: Final = frozenset({"parallel", "entlang", "along", "längs"})
-_AS: Final = frozenset({"for", "as", "in", "of"})
+_AS: Final = frozenset({"for", "as", "in", "of", "on"})
 _ARTICLES: Final = frozenset({"the", "its", "a", "overall", "total", "finished"})
 _AT: Final = (["at"], ["on"], ["am"], ["an"])
 _ENDS: Final = frozenset({"end", "side", "ende", "seite", "edge"})

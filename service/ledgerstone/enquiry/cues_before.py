@@ -20,7 +20,7 @@ _BEFORE_FILLERS: Final = word_set(
     "ft 's it's total finished overall we i you they brauchen ich wir i'd we'd like changed"
     " change je jeweils each jetzt nun überall everywhere throughout durchgehend wise thought"
     " think increased"
-    " reduced now say maybe perhaps ideally"
+    " reduced now say maybe perhaps ideally then dann got"
 )
 
 
@@ -38,6 +38,7 @@ _BEING: Final = word_set("is was are would looks seems ist war sind wäre mm cm"
 
 _NOUN_ROLES: Final = frozenset({"long", "wide", "deep", "thick"})
 _NOUNS_OF_SIZE: Final = word_set("length depth width thickness länge tiefe breite stärke dicke")
+_BREADTHS: Final = word_set("width breadth breite")
 _TOO: Final = frozenset({"too", "zu"})
 
 
@@ -114,6 +115,7 @@ def read_lone(sentence: Sentence, found: list[Measure]) -> None:
     ]
     if len(named) == 1:
         alone[0].role = named[0]
+        alone[0].is_breadth = bool(_BREADTHS & set(words))
 
 
 def read_question(sentence: Sentence, sizes: list[Measure], asked: str) -> str:
@@ -147,6 +149,7 @@ def _label_before(
         counts = label is not None and label[0] == "quantity" and measure.of > 1
         if label is not None and label[0] in NAMED and label[1] == count and not counts:
             measure.role = label[0]
+            measure.is_breadth = words[end] in _BREADTHS
             _label_unit(sentence, measure, end + 1)
             take_cue(measure, first, end + 1, used)
             return True

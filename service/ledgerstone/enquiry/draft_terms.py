@@ -9,6 +9,7 @@ from ledgerstone.enquiry.entries import Entries
 from ledgerstone.enquiry.look import sealer_in, surface_in
 from ledgerstone.enquiry.pieces import PieceFound
 from ledgerstone.enquiry.scene import SaidWord
+from ledgerstone.enquiry.under_it import unit_row
 from ledgerstone.enquiry.whereabouts import place_of
 from ledgerstone.json_types import Members
 
@@ -70,6 +71,9 @@ def _edges(entries: Entries, at: str, found: PieceFound) -> Members:
 
 def draft_rests(entries: Entries) -> None:
     """Note that a slab lies on units whose widths, which its strength depends on, are unsaid."""
+    for i, found in enumerate(entries.found.pieces):
+        if _draft_units(entries, i, found):
+            return
     said = entries.found.on_units
     if said is None:
         return
@@ -82,6 +86,18 @@ def draft_rests(entries: Entries) -> None:
             "readings": [{"value": "", "from": words}],
         }
     )
+
+
+def _draft_units(entries: Entries, i: int, found: PieceFound) -> bool:
+    """Write the cupboards that a slab lies on, where their widths are told."""
+    length = found.values.get("length")
+    slab = entries.draft.order["slabs"][i]
+    row = unit_row(entries.text, entries.found.told, length.mm) if length is not None else None
+    if row is None or found.kind != "rectangle":
+        return False
+    slab["rests"] = {"kind": "units", "units": [{"width": f"{w:g} mm"} for w in row.widths_mm]}
+    entries.value(f"/slabs/{i}/rests", slab["rests"], [row.span])
+    return True
 
 
 def draft_delivery(entries: Entries) -> None:

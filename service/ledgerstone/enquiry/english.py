@@ -175,8 +175,9 @@ MARKS: Final = MappingProxyType(
         " vessel, counter top bowl, countertop bowl, counter-top bowl, counter-top basin,"
         " hangs over, rim sits over, sits over, goes on top",
         "round": "round, circular, circle, disc, oval",
-        "lshape": "l shaped, l shape, l-shaped, l-shape, lshape, an l, it's an l, it’s an l, l"
-        " worktop, shape of an l, l counter, l-top, corner worktop, l top",
+        "lshape": "the l one, it's the l, is the l, its the l, is an l, as an l, in an l, l one,"
+        " l piece, l bit, one l, l shaped, l shape, l-shaped, l-shape, lshape, an l, it's an l,"
+        " it’s an l, l worktop, shape of an l, l counter, l-top, corner worktop, l top",
         "pieces": "in two pieces, in two halves, two pieces the same, in 2 pieces"
         ", two equal pieces,"
         " two equal halves, in two equal",

@@ -71,7 +71,8 @@ NOUNS: Final = MappingProxyType(
         "open:flue": "flue, flue pipe, chimney pipe, stove pipe, chute, laundry chute",
         "open:bin": "bin, bin chute, compost chute, waste chute, knife slot, knife block",
         "hole:circle": "bore, drilling",
-        "hole:": "ovals, hole, holes, cutout, cutouts, cut out, cut outs, cut-out, cut-outs,"
+        "hole:": "cut in the slab, cut in the top, cut in the worktop, cut in the concrete, ovals,"
+        " hole, holes, cutout, cutouts, cut out, cut outs, cut-out, cut-outs,"
         " opening,"
         " openings, aperture, apertures, knockout",
         "hole:slot": "slot, slots",

@@ -5,15 +5,27 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from ledgerstone.enquiry.cupboards import Cupboard
+from ledgerstone.enquiry.eliminating import Leftovers
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.scene import SaidOpening, SaidPiece
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.size_assigner import SizeAssigner
 from ledgerstone.enquiry.subjects import Subjects
+from ledgerstone.enquiry.tokens import TextSpan
 
 OpeningsAt = list[tuple[int, list[SaidOpening]]]
 Target = SaidPiece | tuple[SaidOpening, ...] | None
+
+
+@dataclass(frozen=True, slots=True)
+class NamedSlab:
+    """The slab that a message named last, and where."""
+
+    mention: Mention
+    sentence: Sentence
+    phrase: str
+    span: TextSpan
 
 
 @dataclass(slots=True)
@@ -54,6 +66,8 @@ class Focus:
         Whether an L is told as two slabs, and which is which leg.
     cupboard
         Which was named last by its width.
+    named
+        Which slab was named since the one in hand had its last size.
     """
 
     assigner: SizeAssigner
@@ -67,10 +81,13 @@ class Focus:
     group: list[SaidPiece] = field(default_factory=list)
     is_correcting: bool = False
     is_summary: bool = False
+    is_postscript: bool = False
     is_told: bool = True
     is_split: bool = False
     parts: dict[str, SaidPiece] = field(default_factory=dict)
     cupboard: Cupboard | None = None
+    named: NamedSlab | None = None
+    leftovers: Leftovers = field(default_factory=Leftovers)
 
     def is_l(self) -> bool:
         """Return whether the current piece is an L."""
@@ -88,3 +105,10 @@ class Focus:
         """Make openings current, from a place in the sentence on."""
         self.subjects.openings, self.on_opening = openings, True
         self.held.append((start, openings))
+
+
+def openings_at(held: OpeningsAt, at: int) -> list[SaidOpening]:
+    """Return the openings taken up last before a word, or right after it."""
+    before = [openings for start, openings in held if start <= at]
+    after = [openings for start, openings in held if at < start <= at + 4]
+    return before[-1] if before else after[0] if after else []

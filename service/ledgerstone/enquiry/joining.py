@@ -48,6 +48,7 @@ def _make_hole(sentence: Sentence, before: Mention, hole: Mention) -> None:
         before.kind, before.name = "open", sentence.words[before.end - 1].removesuffix("s")
     before.end, before.names_hole = hole.end, True
     before.hole_kind, before.is_plural = hole.name, hole.is_plural
+    before.is_denied = before.is_denied or hole.is_denied
 
 
 def _led_by(before: Mention, mention: Mention) -> Mention:

@@ -46,6 +46,8 @@ class Measure:
         How many pieces are of it, as written: "2 @ 610".
     aside
         Why it is of no slab, where its words say so.
+    is_breadth
+        Whether it is called a width, by the noun: what it is beside a length.
     is_sum
         Whether it is the sum of what is written: "600 + 800".
     """
@@ -72,6 +74,7 @@ class Measure:
     counted: Size | None = None
     aside: str = ""
     is_sum: bool = False
+    is_breadth: bool = False
 
 
 def in_other_unit(measure: Measure, length: Length) -> Length | None:

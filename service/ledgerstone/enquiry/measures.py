@@ -36,6 +36,9 @@ _CHANGES: Final = word_set(
     "up down goes go comes come changes change changed rises drops reduced increased grows raise"
     " lower increase reduce erhöht verringert geändert ändert steigt sinkt"
 )
+_NO: Final = frozenset({"no", "nein", "nope"})
+_DENIES: Final = word_set(", - – — make it that sorry wait es sind eher doch lieber actually")
+_DENIED: Final = 4
 _TIMES: Final = frozenset({"x", "×", "*"})
 _BY: Final = (["by"], ["x"], ["×"], ["mal"])
 
@@ -65,6 +68,7 @@ def measures_of(sentence: Sentence) -> list[Measure]:
     _share_alternatives(sentence, found)
     _mark_starts(sentence, found)
     _mark_changes(sentence, found)
+    _mark_denials(sentence, found)
     return found
 
 
@@ -202,6 +206,24 @@ def _mark_changes(sentence: Sentence, found: list[Measure]) -> None:
             measure.role, measure.side = named[-1], ""
             if is_pair and before is not None:
                 before.replaced, before.side = True, ""
+
+
+def _mark_denials(sentence: Sentence, found: list[Measure]) -> None:
+    """Take "said 4 cm, then said no, 5" for the second size instead of the first."""
+    atoms = sentence.atoms
+    for before, after in pairwise(found):
+        led = [atom.word for atom in atoms[max(before.at + 1, after.at - _DENIED) : after.at]]
+        is_no = bool(_NO & set(led)) and all(word in _NO | _DENIES for word in led[_at_no(led) :])
+        if not is_no or before.of > 1 or after.of > 1 or before.side != after.side:
+            continue
+        before.replaced = True
+        if not (after.role or after.side):
+            after.role = before.role
+            after.unit_from_label = after.unit_from_label or str(before.size.unit or "")
+
+
+def _at_no(words: list[str]) -> int:
+    return next((i for i, word in enumerate(words) if word in _NO), 0)
 
 
 def _is_holes_edge(words: list[str], i: int) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 from typing import Final
 
 from ledgerstone.enquiry.joining import joined_names
@@ -30,6 +31,13 @@ _VERBS: Final = word_set(
     "quotation make"
 )
 _AT_WALL: Final = frozenset({"an", "am", "von", "vom", "ab", "zur", "gegen"})
+_TAKEN_OUT: Final = frozenset(
+    {("we", "keep"), ("i", "keep"), ("wir", "behalten"), ("is", "staying"), ("stays", "where")}
+    | {("come", "out"), ("can", "go"), ("no", "longer"), ("gets", "dropped"), ("fällt", "weg")}
+)
+_COLONS: Final = frozenset({":", "=", "-", "–", "—", "…", "...", "|"})
+_LAST: Final = 2  # atoms
+_NONE: Final = word_set("none no nil nope n/a keine keines keiner keins nein entfällt nicht not")
 _CLAUSE: Final = 8
 _MAX_STEPS: Final = 5
 _NEEDS_DE: Final = word_set("brauche brauchen brauchts gibt benötige benötigen möchte will")
@@ -90,7 +98,10 @@ def mentions_of(sentence: Sentence) -> list[Mention]:
         found.append(mention)
         i += count
     found += _unknown(sentence, found) + by_rim(sentence, found)
-    return joined_names(sentence, sorted(found, key=lambda one: one.start))
+    ordered = sorted(found, key=lambda one: one.start)
+    starts = {one.start for one in ordered if one.kind == "slab"}
+    ordered = [one for one in ordered if one.kind != "thing" or one.end not in starts]
+    return joined_names(sentence, ordered)  # "an alcove shelf" is no alcove
 
 
 def _unknown(sentence: Sentence, found: list[Mention]) -> list[Mention]:
@@ -175,6 +186,7 @@ def _describe(sentence: Sentence, mention: Mention) -> None:
     if mention.preposition in _AT_WALL and "rückwand" in words[mention.start : mention.end]:
         mention.kind, mention.name = "thing", ""  # the wall at the back
     mention.is_denied = _is_denied(sentence, mention) or _is_denied_after(sentence, mention)
+    mention.is_denied = mention.is_denied or _is_taken_out(sentence, mention)
     near = words[max(0, mention.start - 3) : mention.start]
     mention.is_old = any(tag == "old" for _, _, tag in mark("old").all_in(near))
 
@@ -254,6 +266,19 @@ def _is_denied_after(sentence: Sentence, mention: Mention) -> bool:
         if atom.word in ("needed", "required", "necessary", "wanted"):
             return bool(_NOT_EN & set(words))
     return False
+
+
+def _is_taken_out(sentence: Sentence, mention: Mention) -> bool:
+    """Return whether an opening is none: "Tap hole: none", "the tap hole can come out"."""
+    if mention.kind not in ("open", "hole"):
+        return False
+    led = [atom.word for atom in sentence.atoms[mention.end : mention.end + _CLAUSE]]
+    if led[:1] and led[0] in _COLONS:
+        return bool(led[1:]) and led[1] in _NONE
+    if led[:1] and led[0] in _NONE and len(led) <= _LAST:
+        return True  # "Tap hole no."
+    stop = next((i for i, word in enumerate(led) if word in ",;:("), len(led))
+    return any(pair in _TAKEN_OUT for pair in pairwise(led[:stop]))
 
 
 def _is_denied(sentence: Sentence, mention: Mention) -> bool:

@@ -42,13 +42,21 @@ class MessageFacts:
     delivery: DeliveryFound = field(default_factory=DeliveryFound)
     needed: Needed = field(default_factory=Needed)
     on_units: SaidWord | None = None
+    told: list[TextSpan] = field(default_factory=list)
 
 
 def facts_of(mail: Mail, own: Own, workshop: Workshop, today: date | None) -> MessageFacts:
     """Read a decoded message; of one without a date ``today`` says what day may be meant."""
     parts = parts_of(mail.text, mail.sender)
     owned = [own.is_own(part.author) for part in parts.parts]
-    scene = read_scene(mail.text, mail.subject, parts, mail.struck, owned)
+    scene = read_scene(
+        mail.text,
+        mail.subject,
+        parts,
+        mail.struck,
+        owned,
+        in_inches=workshop.place.lengths == "in",
+    )
     found = MessageFacts(mail, parts, resolve(scene), customer_of(mail, parts, own), scene)
     newest = "\n".join((mail.subject, *(_words(part) for part in parts.parts[:1])))
     found.is_enquiry, why_not = verdict(
@@ -86,6 +94,7 @@ def _gather_words(
     found.edges = edges_of(text, spans)
     found.delivery = delivery_of(text, spans, [*signed, *every])
     found.on_units = stands_on(text, spans)
+    found.told = spans
     written = found.mail.written or _dated(found)
     month_first = workshop.place.is_month_first
     found.needed = needed_by(text, spans, written, month_first=month_first)

@@ -21,7 +21,10 @@ def opening_key(
         return ""
     is_across = role in ("deep", "high") or measure.axis == "y"
     is_along = role in ("wide", "long") or measure.axis == "x"
-    if role == "dia" or (role == "across" and measure.of == 1):
+    is_second = bool(opening.claims.get("length")) and not opening.claims.get("width")
+    if role == "across" and measure.of == 1 and is_second:
+        key = "width"  # "450 along and 310 across"
+    elif role == "dia" or (role == "across" and measure.of == 1):
         key = "diameter"
     elif is_across or (role == "wide" and "long" in roles):
         key = "width"

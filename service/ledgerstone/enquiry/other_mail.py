@@ -25,7 +25,7 @@ AGAINST: Final = (
             r"|unsubscribe|newsletter(?![^\n]{0,12}:\s*(?:no|yes|nein|ja|false|true)\b)"
             r"|abbestellen|view (?:this|it) in (?:your )?browser|you (?:get|are receiving"
             r"|received) this|\babmelden\b|prospekt\b|gültig bis|% off\b|trade stands?|early bird"
-            r"|special offer|our (?:range|new range|latest)|black friday",
+            r"|special offer|our (?:new )?range\b(?! (?:cooker|oven|is))|our latest|black friday",
             re.IGNORECASE,
         ),
     ),
@@ -186,7 +186,7 @@ AGAINST: Final = (
             r"\bplaster(?:ing|er)?\b|\bskim(?:ming|med)?\b|\bdrive(?:way)?s?\b|\bscreed\w*"
             r"|\bfoundations?\b|\bfootings?\b|\bready[ -]?mix\w*|\b(?:shed|garage|barn|stable"
             r"|workshop|cellar|concrete) (?:base|floor)s?\b|\bpaving\b|\bgroundwork\w*"
-            r"|\bfence posts?\b|\bbags of\b|\btarmac\b|\broof(?:ing|er)?\b|\bretaining wall"
+            r"|\bfence posts?\b|\bbags of\b|\btarmac\b|\broof(?:ing|ers?)\b|\bretaining wall"
             r"|\bcubic (?:met|yard)|\bm³|\b\d m3\b|\btonnes? of\b|\bto (?:lay|pour) (?:a"
             r"|the) (?:\w+ ){0,2}(?:floor|path|patio|base|drive)|\bestrich\b|\bfundament\b"
             r"|\beinfahrt\b|\bbodenplatte für (?:die|eine|unsere) (?:garage|halle)"

@@ -22,6 +22,39 @@ _PAIR: Final = 2
 _MOST_OF_ROW: Final = 8
 _LISTS: Final = frozenset({"and", "und", ",", "&", "bzw", "beziehungsweise", ".", "resp"})
 _BOTH: Final = frozenset({"both", "each", "all", "beide", "jeweils", "je"})
+_MEMBERS: Final = word_set("one linke rechte erste zweite hole basin")
+_ORDINALS: Final = word_set("first second other")
+
+
+def pair_member(openings: Sequence[SaidOpening], sentence: Sentence, at: int) -> SaidOpening | None:
+    """Return the left or the right one of several openings in hand: "the left one"."""
+    if len(openings) < 2:
+        return None
+    start = at
+    while (
+        start > 0
+        and at - start < 12
+        and sentence.atoms[start - 1].word not in {",", ";", "and", "und"}
+    ):
+        start -= 1
+    near = sentence.words[start:at]
+    if not _MEMBERS & set(near[:4]) and not _ORDINALS & set(near[:1]):
+        return None
+    near = near[:4]
+    for word, place in (
+        ("left", 0),
+        ("linke", 0),
+        ("first", 0),
+        ("erste", 0),
+        ("right", -1),
+        ("rechte", -1),
+        ("second", -1),
+        ("other", -1),
+        ("zweite", -1),
+    ):
+        if word in near:
+            return openings[place]
+    return None
 
 
 def whole_row(piece: SaidPiece, openings: Sequence[SaidOpening]) -> Sequence[SaidOpening]:

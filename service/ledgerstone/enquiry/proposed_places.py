@@ -18,6 +18,7 @@ from ledgerstone.quantities import Length
 from ledgerstone.siting import (
     PlacedOpening,
     UnplacedOpening,
+    clear_mm,
     place_for,
     room_for_tap_mm,
     strips_of,
@@ -60,7 +61,10 @@ def site_all(taken: Taken, at: str, found: PieceFound, slab: Members) -> None:
         behind_mm = max((_box(cutouts[k])[0] for k in taps), default=0.0) if is_basin else 0.0
         side = found.openings[j].opening.at_side
         known = None if basin is None else placed[basin]
+        beside = known if found.openings[j].opening.is_beside else None
         wanted = _wanted(cutouts[j], known, behind_mm, ground.rules, at_side=side)
+        if beside is not None:
+            wanted = replace(wanted, behind=None, wish_mm=_right_of(beside, wanted, ground.rules))
         place = _place(ground, wanted, list(placed.values()))
         if place is None and basin is not None and _may_move(found.openings[basin].opening):
             others = [one for k, one in placed.items() if k != basin]
@@ -81,6 +85,14 @@ def _note(taken: Taken, at: str, made: Members) -> PlacedOpening:
     """Note an opening's place as taken, and give the opening there."""
     taken.take_place(at, str(made["label"]), made["centre"])
     return _sited(made)
+
+
+def _right_of(
+    basin: PlacedOpening, tap: UnplacedOpening, rules: Sequence[StripRule]
+) -> tuple[float, float]:
+    """Return where a tap stands to the right of a basin, on its middle line, mm."""
+    apart = max(clear_mm(rules, max(one.length_mm, one.width_mm), one.rim) for one in (basin, tap))
+    return basin.x_mm + (basin.length_mm + tap.length_mm) / 2 + apart + _STEP_MM, basin.y_mm
 
 
 def _may_move(basin: SaidOpening) -> bool:

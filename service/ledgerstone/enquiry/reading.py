@@ -76,9 +76,19 @@ class Layered:
 
 
 def read_scene(
-    text: str, subject: str, parts: Parts, struck: Sequence[TextSpan], own: Sequence[bool]
+    text: str,
+    subject: str,
+    parts: Parts,
+    struck: Sequence[TextSpan],
+    own: Sequence[bool],
+    *,
+    in_inches: bool,
 ) -> SaidOrder:
-    """Read all parts, the oldest first, the subject before the newest."""
+    """Read all parts, the oldest first, the subject before the newest.
+
+    ``in_inches``: whether a bare number that is too few millimetres is inches, as where people
+    measure in them.
+    """
     masked = _masked(text, struck)
     has_inches = bool(_INCHES.search(_QUOTED.sub(" ", text)))
     layered = [
@@ -95,7 +105,7 @@ def read_scene(
         one.sentences = _quoted_first(one.sentences)
     every = [sentence for one in layered for sentence in one.sentences]
     sizes = [size for sentence in every for size in _sizes_in(sentence)]
-    assigner = SizeAssigner(Amounts(text, every))
+    assigner = SizeAssigner(Amounts(text, every, in_inches=in_inches))
     newest = "\n".join(line.words for one in layered[-1:] for line in one.part.lines)
     walker = Walker(
         assigner,
@@ -108,6 +118,7 @@ def read_scene(
     for one in layered:
         _read_part(text, one, masked, walker, has_inches=has_inches)
     scene = walker.subjects.scene
+    walker.focus.leftovers.settle(scene.pieces, assigner)
     scene.sizes = [(size.start, size.end) for size in sizes]
     scene.is_split = walker.focus.is_split and len(walker.focus.parts) > 1
     return scene

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.enquiry.centring import openings_at, read_places, span_of
-from ledgerstone.enquiry.focus import Focus, ParsedSentence
+from ledgerstone.enquiry.centring import read_places, span_of
+from ledgerstone.enquiry.focus import Focus, ParsedSentence, openings_at
 from ledgerstone.enquiry.lexicon import AXES, mark
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
@@ -13,12 +13,15 @@ from ledgerstone.enquiry.opening_sizes import longest_along
 from ledgerstone.enquiry.scene import SaidOpening, SaidPiece, SaidWord
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.subjects import ROUND_HOLES, Subjects, has_mark
+from ledgerstone.enquiry.word_sets import word_set
 
 _NO_RIM: Final = frozenset({*ROUND_HOLES, "hole"}) - {"waste"}
 _RIMMED: Final = frozenset({"sink", "basin", "hob"})
 _LONG: Final = frozenset(["long", "longer", "longest", "lange", "längere"])
 _SIDES: Final = frozenset(["side", "way", "edge", "seite", "dimension"])
 _ROUND: Final = frozenset(["round", "rund", "runde", "runder", "runden", "rundes"])
+_COMMAS: Final = frozenset({",", ";", ".", ":", "(", ")", "-"})
+_OVALS: Final = word_set("oval elliptical ovale ovaler ovales ovalen elliptische")
 _AFTER_ROUND: Final = (["round"], ["rund"], ["circular"])
 _BEING: Final = frozenset({"it", "is", "'s", "be", "ist", "perfectly"})
 _ROUND_WHAT: Final = frozenset({"edge", "edges", "corner", "corners", "the", "it", "off", "over"})
@@ -26,6 +29,7 @@ _DROPS: Final = frozenset({"ignore", "forget", "scrap", "cancel"})
 _KNOWS: Final = frozenset(["have", "know", "got", "haben", "weiß"])
 _EACH: Final = frozenset({"each", "je", "jeweils"})
 _SAMES: Final = frozenset({"same", "gleich", "ebenso"})
+_NEEDED: Final = frozenset({"needed", "required", "necessary", "nötig", "notwendig"})
 _IT: Final = frozenset({"it", "that", "this", "those", "them", "das"})
 _MOST: Final = 24
 _TIMES: Final = (["x"], ["×"])
@@ -38,6 +42,8 @@ def read_shape(piece: SaidPiece, mention: Mention, sentence: Sentence) -> None:
     before = sentence.words[max(0, mention.start - 3) : mention.end]
     if any(True for _ in mark("lshape").all_in(near)):
         piece.shape = "l-shape"
+    elif _OVALS & set(before) and not piece.shape:
+        piece.shape = "oval"
     elif not piece.shape and (
         any(True for _ in mark("round").all_in(before))
         or sentence.words[mention.end : mention.end + 1] in _AFTER_ROUND
@@ -60,8 +66,16 @@ def read_round(subjects: Subjects, parsed: ParsedSentence) -> None:
         return
     for i, word in enumerate(words):
         is_way = words[i - 1 : i] == ["all"] or set(words[i + 1 : i + 2]) & _ROUND_WHAT
-        if word in _ROUND and not is_way and words[i - 1 : i] and words[i - 1] in _BEING:
+        led = words[i - 1 : i] and words[i - 1] in _BEING
+        if word in _ROUND and not is_way and (led or _stands_alone(parsed.sentence, i)):
             piece.shape = "round"
+
+
+def _stands_alone(sentence: Sentence, i: int) -> bool:
+    """Return whether a word is a clause of its own: "table top for the porch, round, 1.1 m"."""
+    atoms = sentence.atoms
+    ends = i + 1 == len(atoms) or atoms[i + 1].word in _COMMAS
+    return i > 0 and atoms[i - 1].word in _COMMAS and ends
 
 
 def _is_worked(words: list[str], mention: Mention) -> bool:
@@ -95,6 +109,9 @@ def refuse(subjects: Subjects, mention: Mention, sentence: Sentence, layer: int)
     after = sentence.words[mention.end : mention.end + 2]
     if mention.kind == "hole" and after[:1] in (["for"], ["für"]) and _IT & set(after):
         for opening in subjects.openings:  # "so no hole for that"
+            opening.is_refused = opening.is_refused or not opening.has_size()
+    if mention.kind == "hole" and set(after[:1]) & _NEEDED:
+        for opening in subjects.openings:  # "the sink stands on its own, no cut-out needed"
             opening.is_refused = opening.is_refused or not opening.has_size()
     if subjects.piece is None or mention.kind == "hole" or _KNOWS & set(near):
         return

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
+from itertools import pairwise
 from typing import Final
 
 from ledgerstone.enquiry.lexicon import LABELS, NOUNS, ROLES
@@ -39,9 +40,18 @@ _KEY_OF: Final = {
     "wide": "width",
     "dia": "diameter",
 }
+_TAKES_BACK: Final = word_set(
+    "ignore forget scrap disregard typo wrong mistake misread mistyped meant read"
+    " amend correct correction oops sorry actually change swap stimmen vergessen"
+    " falsch richtig statt korrektur streichen ändern"
+)
+_SO: Final = frozenset({"so", "also", "daher", "drum"})
+_SHOULD_HAVE: Final = frozenset({("should", "be"), ("should", "have"), ("should", "read")})
+_GOES_ON: Final = word_set("it it's is should make use that's read now use es sie richtig das")
 _STATES: Final = frozenset({"it", "is", "es", "should", "comes"})
 _SHORT: Final = 14
 _NO: Final = frozenset({"no", "nein", "nope", "nee"})
+_PAIR: Final = 2
 _NEAR: Final = 1.6
 _MAKES: Final = frozenset(
     {
@@ -60,6 +70,14 @@ _MAKES: Final = frozenset(
 )
 
 
+def takes_back(sentence: Sentence) -> bool:
+    """Return whether a sentence takes back something that was said."""
+    words = sentence.words
+    is_so = any(word in _SO and sentence.atoms[i - 1].word == "," for i, word in enumerate(words))
+    is_so = is_so or words[0] in _SO
+    return is_so or bool(_TAKES_BACK & set(words) or _SHOULD_HAVE & set(pairwise(words)))
+
+
 class Replacing:
     """Gives a bare size the role of the one that it replaces, or of what was asked."""
 
@@ -69,6 +87,7 @@ class Replacing:
         self.asked = ""
         self.offered: list[tuple[str, Measure]] = []
         self.corrected: list[SaidOpening] = []  # whose size the current sentence corrects
+        self.taken_back: Measure | None = None  # which the sentence before took back
 
     def note_offer(self, sentence: Sentence, sizes: list[Measure]) -> None:
         """Keep what the workshop offered, until the customer takes it up."""
@@ -83,11 +102,37 @@ class Replacing:
         if sentence.is_quoted:
             self.asked = _key_in(sentence) or ("" if sentence.ends != "." else self.asked)
 
+    def asks(self, question: Sentence) -> None:
+        """Keep which size a question asks for whose answer comes next."""
+        self.asked = _key_in(question)
+
     def settled(self, sentence: Sentence, sizes: list[Measure], rank: tuple[int, int]) -> bool:
         """Settle what a sentence corrects or answers; its sizes are then marked."""
         self.corrected = []
+        sizes = self._take_back(sentence, sizes)
         done = self._corrects(sentence, sizes, rank) or self.makes(sentence, sizes, rank)
         return self._answers(sentence, sizes, rank) or done
+
+    def _take_back(self, sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
+        """Mark the size that is taken back: the one known already, beside one that is not.
+
+        Gives the sizes of the sentence, led by one that the sentence before took back.
+        """
+        plain = [one for one in sizes if one.of == 1 and not one.side]
+        before, self.taken_back = self.taken_back, None
+        words = sentence.words
+        goes_on = bool(_GOES_ON & set(words[:2])) and len(sentence.atoms) <= _SHORT
+        if before is not None and goes_on and len(plain) == len(sizes) == 1:
+            return [replace(before, at=-1), *sizes]
+        if not takes_back(sentence) or len(plain) != len(sizes):
+            return sizes
+        if any(one.replaced for one in sizes) and len(plain) > 1:
+            return sizes
+        known = [one for one in plain if any(self._known(sentence, one, as_written=True))]
+        if len(known) == 1 and len(plain) in (1, _PAIR):
+            known[0].replaced = True
+            self.taken_back = known[0] if len(plain) == 1 else None
+        return sizes
 
     def _corrects(self, sentence: Sentence, sizes: list[Measure], rank: tuple[int, int]) -> bool:
         any_done = False
@@ -164,9 +209,11 @@ class Replacing:
             return _OF_HOLES[key]
         return _ROLE_OF.get(key, "place")
 
-    def _known(self, sentence: Sentence, old: Measure) -> Iterable[tuple[Claims, str, Claim]]:
+    def _known(
+        self, sentence: Sentence, old: Measure, *, as_written: bool = False
+    ) -> Iterable[tuple[Claims, str, Claim]]:
         """Find what has the size that is replaced: of what is named, as it was written first."""
-        for is_same in (self._is_as_written, self._is):
+        for is_same in (self._is_as_written, *(() if as_written else (self._is,))):
             for claims in self._groups(sentence):
                 pairs = [(key, one) for key, listed in claims.items() for one in listed]
                 if not all(any(is_same(two, *pair) for pair in pairs) for two in old.members):

@@ -8,10 +8,12 @@ from typing import Final
 
 from ledgerstone.enquiry.cutting import outline_points, tapered_points
 from ledgerstone.enquiry.levels import level_openings
+from ledgerstone.enquiry.ovals import oval_points
 from ledgerstone.enquiry.pieces import Doubt, OpeningFound, PieceFound
 from ledgerstone.enquiry.scene import Claim, SaidOpening, SaidOrder, SaidPiece, newest
 from ledgerstone.enquiry.size_assigner import worked_out
 from ledgerstone.enquiry.standing import share_thickness, standing, told_apart
+from ledgerstone.enquiry.suiting import move_openings, withhold_impossible
 
 _THIN_MM: Final = 120.0  # what is called so high lying flat is its thickness
 _AXES: Final = {"x": ("left", "right"), "y": ("front", "back")}
@@ -35,6 +37,7 @@ def resolve(scene: SaidOrder) -> list[PieceFound]:
         share_thickness(pieces)
     for piece in pieces:
         told_apart(piece, pieces)
+    move_openings(pieces)
     return [_piece(one) for one in pieces]
 
 
@@ -48,6 +51,7 @@ def _piece(piece: SaidPiece) -> PieceFound:
     _settle_edges(found, claims)
     for key in ("length", "width", "diameter", "thickness", "notch_length", "notch_width"):
         _value(found.values, found.doubts, key, claims.get(key, []))
+    withhold_impossible(piece.use, found.values)
     if found.kind == "round":
         found.values.pop("length", None)
         found.values.pop("width", None)
@@ -75,6 +79,9 @@ def _settle_points(found: PieceFound, claims: dict[str, list[Claim]]) -> None:
     if found.kind == "polygon" and length is not None and all(len(one) == 1 for one in ends):
         found.points = tapered_points(length, ends[0][0], ends[1][0])
         return
+    if found.piece.shape == "oval" and length is not None and width is not None:
+        found.points, found.kind = oval_points(length, width), "polygon"
+        return
     is_cut = found.kind == "rectangle" and any(key.startswith("cut:") for key in claims)
     if is_cut and length is not None and width is not None:
         found.points = outline_points(claims, length, width)
@@ -85,7 +92,7 @@ def _kind(piece: SaidPiece) -> str:
     claims = piece.claims
     if piece.shape == "l-shape":
         return "l-shape"
-    sided = claims.get("length") or claims.get("width") or claims.get("wide")
+    sided = any(claims.get(key) for key in ("length", "width", "wide", "breadth"))
     if claims.get("diameter") and not (claims.get("length") and claims.get("width")):
         return "round"
     if sided:
@@ -95,6 +102,11 @@ def _kind(piece: SaidPiece) -> str:
 
 def _settle_wide(claims: dict[str, list[Claim]]) -> None:
     """Take what was only called wide for whichever of the two sizes is still unsaid."""
+    breadth = claims.pop("breadth", [])  # the noun: what a size is beside the length
+    if breadth and not claims.get("width"):
+        claims["width"] = breadth
+    elif breadth and not claims.get("length"):
+        claims["length"] = breadth
     wide = claims.pop("wide", [])
     if wide:
         key = "width" if claims.get("length") and not claims.get("width") else "length"

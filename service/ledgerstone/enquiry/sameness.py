@@ -34,6 +34,12 @@ _SIZES: Final = frozenset({"size", "sizes", "dimensions", "größe", "maße"})
 _PLACED: Final = frozenset({"height", "level", "distance", "höhe", "abstand"})
 _AS: Final = frozenset({"as", "wie", "of"})
 _UPRIGHT: Final = frozenset({"upstand", "splashback"})
+_X: Final = ("left", "right")
+_Y: Final = ("front", "back")
+_ALONG: Final = word_set("left right end links rechts along")
+_AGAIN: Final = frozenset({("same", "again"), ("nochmal", "dasselbe"), ("and", "again")})
+_EARLY: Final = 2
+_MOST: Final = 20
 _FAR: Final = 8
 
 
@@ -48,17 +54,36 @@ def read_same(focus: Focus, parsed: ParsedSentence) -> None:
         if following in _SIZES and focus.on_opening and word not in _WHOLE:
             _same_opening(subjects.scene.pieces, subjects.openings)
         elif following in _PLACED and focus.on_opening and word not in _WHOLE:
-            _same_place(subjects.openings, subjects.piece)
+            along = _ALONG & set(words[i + 2 : i + 6])
+            _same_place(subjects.openings, subjects.piece, _X if along else _Y)
         elif following in _KEYS and subjects.piece is not None and not focus.is_l():
             _take_subject(focus, parsed, i)
             _same_piece(focus, sentence, i + 2, _KEYS[following], is_whole=word in _WHOLE)
 
 
+def read_again(focus: Focus, sentence: Sentence) -> None:
+    """Begin one more of the opening in hand: "same again 600 off the left end"."""
+    subjects, piece = focus.subjects, focus.subjects.piece
+    held = [one for one in subjects.openings if one.has_size()]
+    is_again = any(tuple(sentence.words[i : i + 2]) in _AGAIN for i in range(_EARLY))
+    if not is_again or piece is None or len(held) != 1 or len(piece.openings) >= _MOST:
+        return
+    first = held[0]
+    more = SaidOpening(first.what, first.kind, rim=first.rim, is_asked=True)
+    more.names_hole = first.names_hole
+    kept = {key: list(claims) for key, claims in first.claims.items() if key not in _X}
+    more.claims = kept
+    piece.openings.append(more)
+    subjects.openings, focus.on_opening = [more], True
+    focus.held.append((0, [more]))
+
+
 def _take_subject(focus: Focus, parsed: ParsedSentence, at: int) -> None:
-    """Take up the slab that a sentence began with, where it names another one after it."""
+    """Take up the slab that is a clause's subject, where another one is named beside it."""
     named = [one for one in parsed.found if one.kind == "slab" and one.start < at and one.name]
+    subjects = [one for one in named if not one.preposition] or named[:1]
     pieces = focus.subjects.scene.pieces
-    alike = [one for one in pieces if named and one.use == named[0].name]
+    alike = [one for one in pieces if subjects and one.use == subjects[-1].name]
     if len(alike) == 1:
         focus.subjects.piece = alike[0]
 
@@ -98,14 +123,16 @@ def _named(focus: Focus, sentence: Sentence, start: int) -> SaidPiece | None:
     return used[0] if len(used) == 1 else others[0] if len(others) == 1 and "one" in words else None
 
 
-def _same_place(openings: list[SaidOpening], piece: SaidPiece | None) -> None:
+def _same_place(
+    openings: list[SaidOpening], piece: SaidPiece | None, sides: tuple[str, str]
+) -> None:
     """Give openings that are at "the same height" how far another of them is from the front."""
     for opening in openings if piece is not None else ():
         others = [one for one in piece.openings if one is not opening] if piece else []
-        known = [one for one in others if one.claims.get("front") or one.claims.get("back")]
-        if not known or opening.claims.get("front") or opening.claims.get("back"):
+        known = [one for one in others if any(one.claims.get(side) for side in sides)]
+        if not known or any(opening.claims.get(side) for side in sides):
             continue
-        for side in ("front", "back"):
+        for side in sides:
             if known[-1].claims.get(side):
                 opening.claims[side] = list(known[-1].claims[side])
 

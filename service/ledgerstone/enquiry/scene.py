@@ -92,6 +92,7 @@ class SaidOpening:
     centred: dict[str, tuple[TextSpan, ...]] = field(default_factory=dict)
     loosely_centred: dict[str, tuple[TextSpan, ...]] = field(default_factory=dict)
     at_side: str = ""
+    is_beside: bool = False
     level_with: SaidOpening | None = None
     level_spans: tuple[TextSpan, ...] = ()
     offset: Size | None = None
@@ -126,6 +127,7 @@ class SaidPiece:
     label: str = ""
     names: set[str] = field(default_factory=set)
     called: set[str] = field(default_factory=set)
+    nouns: set[str] = field(default_factory=set)
     group: frozenset[str] = frozenset()
     wants_least: bool = False
     like: SaidPiece | None = None

@@ -44,6 +44,7 @@ _LINES: Final = frozenset({"centreline", "centerline"})
 _ENDS_CLAUSE: Final = frozenset({",", ";", "(", ")", "-", "–", "—"})
 _MEASURES: Final = frozenset({"is", "was", "are", "measures", "measured", "ist", "war", "misst"})
 _SPEAKERS: Final = frozenset({"i", "we", "ich", "wir"})
+_MATCHES: Final = frozenset({"match", "matches", "matching", "like", "suit"})
 _LIMITS: Final = frozenset(
     {
         ("up", "to"),
@@ -51,31 +52,16 @@ _LIMITS: Final = frozenset(
         ("as", "much"),
     }
 )
-_OTHERS: Final = word_set(
-    "friend sister brother neighbour neighbor cousin mother mum colleague parents freundin freund"
-    " schwester bruder nachbar nachbarin nachbarn kollegin kollege mutter eltern"
-)
-_HAVE: Final = word_set("has had have got bought hat hatte haben bekommen gekauft")
-_SPEAKERS_WANT: Final = word_set("want like need brauche brauchen möchte möchten gern gerne hätte")
 _MIDDLES: Final = frozenset({"middle", "centre", "center"})
 _AT_MIDDLE: Final = frozenset({"at", "in", "on", "to", "line"})
 _EACH_END: Final = frozenset({("each", "end"), ("either", "end"), ("both", "ends")})
 _GOES: Final = frozenset({"go", "goes", "going", "move", "increase", "raise"})
 _CONCLUDES: Final = word_set("also so daher somit hence therefore thus making")
 _CONCLUDED: Final = 14  # atoms
-_THINKS: Final = word_set(
-    "thinks reckons reckoned suggests suggested believes meint glaubt fancies"
-)
-_TELLS: Final = frozenset({"told", "advised", "recommended"})
-_ME: Final = frozenset({"me", "us"})
-_SOMEBODY: Final = word_set("somebody someone else people everybody everyone they he she")
-_SAYS: Final = word_set("says sagt recommends")
-_BETTER: Final = word_set("better enough safer ample plenty do fine stronger besser reicht")
 _OVERHANGS: Final = word_set(
     "overhang overhangs overhanging oversail oversails proud überstehen überstand"
 )
 _OVER: Final = frozenset({("hang", "over"), ("hangs", "over"), ("sails", "over"), ("stick", "out")})
-_OPINION_FAR: Final = 9
 _SUBJECT_EARLY: Final = 3
 _SHORTEST: Final = 3  # atoms
 _NEAR: Final = 5
@@ -129,17 +115,23 @@ def without_offers(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
     return sizes if first is None else [one for one in sizes if one.at < first]
 
 
+def _told(sentence: Sentence, kind: str) -> list[tuple[int, int]]:
+    """Return marks of what is there now, but for what the new slab is only to match."""
+    words = sentence.words
+    return [one for one in sentence.marks(kind) if not _MATCHES & set(words[: one[0]][-2:])]
+
+
 def is_old_scope(sentence: Sentence, measure: Measure) -> bool:
     """Return whether a size is of what is there now, or of someone else's."""
     renewed = [i for i, _ in sentence.marks("new")]
-    for i, count in sentence.marks("gone"):
+    for i, count in _told(sentence, "gone"):
         if i < measure.at and not any(i + count <= j < measure.at for j in renewed):
             return True
         after = sentence.atoms[_past_bracket(sentence, measure.at, i) : i]
         apart = any(atom.word in _ENDS_CLAUSE for atom in after)
         if i > measure.at and not apart and not any(j < measure.at for j in renewed):
             return True
-    for i, count in sentence.marks("old"):
+    for i, count in _told(sentence, "old"):
         apart = any(atom.word in _ENDS_CLAUSE for atom in sentence.atoms[measure.at : i])
         apart = apart or has_own_sizes(sentence, i + count)
         apart = apart or bool(_SPEAKERS & set(sentence.words[measure.at : i]))
@@ -157,7 +149,7 @@ def _past_bracket(sentence: Sentence, at: int, until: int) -> int:
 
 def tells_of_old(sentence: Sentence) -> bool:
     """Return whether a sentence is about what is there now, so that "it" after it is that too."""
-    said = bool(sentence.marks("gone")) or bool(sentence.marks("old"))
+    said = bool(_told(sentence, "gone")) or bool(_told(sentence, "old"))
     return said and not sentence.marks("new")
 
 
@@ -168,29 +160,6 @@ def tells_of_thing(sentence: Sentence, found: list[Mention]) -> bool:
     is_led = is_thing and first is not None and first.start <= _SUBJECT_EARLY
     is_led = is_led and len(sentence.atoms) > _SHORTEST  # "Wrong wall!" tells of nothing
     return is_led and not any(one.kind in ("slab", "open", "leg") for one in found)
-
-
-def is_opinion(sentence: Sentence, measure: Measure) -> bool:
-    """Return whether someone else only thinks so: "my husband reckons 25 would do"."""
-    words = sentence.words
-    for i in range(measure.at - 1, max(0, measure.at - _OPINION_FAR), -1):
-        if sentence.atoms[i].word in ("but", "so", "aber", "and", ";", ":"):
-            return False
-        if words[i] in _THINKS:
-            return not _SPEAKERS & set(words[max(0, i - 2) : i])
-        if words[i] in _TELLS and words[i + 1 : i + 2] and words[i + 1] in _ME:
-            return bool(_SOMEBODY & set(words[max(0, i - 3) : i]))
-        if words[i] in _SAYS and _BETTER & set(words[measure.at + 1 : measure.at + 7]):
-            return not _SPEAKERS & set(words[max(0, i - 2) : i])
-    return False
-
-
-def is_of_others(sentence: Sentence) -> bool:
-    """Whether a sentence without sizes tells what someone else has: "my sister has a sink"."""
-    words = set(sentence.words)
-    if any(atom.kind == "size" for atom in sentence.atoms):
-        return False
-    return bool(words & _OTHERS and words & _HAVE) and not words & _SPEAKERS_WANT
 
 
 def without_premises(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
@@ -268,8 +237,10 @@ def is_reference(mention: Mention, sentence: Sentence) -> bool:
     if mention.preposition in _REFERENCE or is_to_each:
         return True  # "taps to each basin"
     near = words[max(0, mention.start - 6) : mention.start]
-    if mention.preposition == "of" and _MIDDLES & set(near) and _AT_MIDDLE & set(near[:-3]):
-        return mention.determiner == "the"
+    if mention.preposition == "of" and _MIDDLES & set(near):
+        is_away = bool(_AWAY_FROM & set(near))  # "150 to the right of the middle of the bowl"
+        if is_away or _AT_MIDDLE & set(near[:-3]):
+            return is_away or mention.determiner == "the"
     toward = mention.preposition in ("to", "on", "with", "over", "zur", "zum")
     centred = _has("centred", words[max(0, mention.start - 4) : mention.start])
     if toward and centred and not mention.is_indefinite:

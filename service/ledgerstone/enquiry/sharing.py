@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import pairwise
 from typing import Final
 
 from ledgerstone.enquiry import telling
-from ledgerstone.enquiry.focus import Focus, ParsedSentence
+from ledgerstone.enquiry.focus import Focus, ParsedSentence, Target
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.scene import SaidPiece, say
 
@@ -149,3 +150,12 @@ def is_of_group(focus: Focus, measure: Measure, parsed: ParsedSentence) -> bool:
         if claim is not None and not piece.claims.get("thickness"):
             say(piece.claims, "thickness", claim)
     return True
+
+
+def distinct(targets: Sequence[Target]) -> list[Target]:
+    """Return what sizes are of, each once, in their order."""
+    kept: list[Target] = []
+    for target in targets:
+        if not any(target is one for one in kept):
+            kept.append(target)
+    return kept

@@ -60,4 +60,5 @@ def _side(words: list[str], i: int) -> str:
 
 
 def _is_led_to(words: list[str], i: int) -> bool:
-    return words[i] in _ADVERBS or bool(_LEADS & set(words[max(0, i - 2) : i]))
+    is_span = words[i - 1 : i] == ["to"] and bool(i > 1 and _side(words, i - 2))
+    return words[i] in _ADVERBS or (bool(_LEADS & set(words[max(0, i - 2) : i])) and not is_span)

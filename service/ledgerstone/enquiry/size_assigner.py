@@ -8,18 +8,18 @@ from typing import Final
 from ledgerstone.enquiry.amounts import Amounts
 from ledgerstone.enquiry.measure import Measure, in_other_unit
 from ledgerstone.enquiry.opening_sizes import opening_key, turn
+from ledgerstone.enquiry.piece_keys import UPRIGHT, piece_key
 from ledgerstone.enquiry.scene import Claim, SaidOpening, SaidPiece, say
 from ledgerstone.enquiry.subjects import ROUND_HOLES
 from ledgerstone.quantities import Length
 
-_KEYS: Final = {"long": "length", "deep": "deep", "wide": "wide", "across": "wide"}
 _PLAUSIBLE_AS: Final = {key: key for key in ("thickness", "diameter", "width")} | dict.fromkeys(
     ("edge:left", "edge:right"), "width"
 )
 _THIN_MM: Final = 130.0
 _TIMES_DEEPER: Final = 4.0  # how much a width known is more than "depth of the slab two inches"
 _LENGTH_MM: Final = 400.0
-_UPRIGHT: Final = frozenset({"upstand", "splashback", "end-panel"})
+_FLAT: Final = frozenset({"worktop", "table", "hearth", "sill", "shelf"})
 _LEG_KEYS: Final = {"back": "back_depth", "side": "side_depth"}
 
 
@@ -63,7 +63,7 @@ class SizeAssigner:
         roles = {one.role for one in measures}
         pairs: list[Measure] = []
         for measure in measures:
-            key = _piece_key(piece, measure)
+            key = piece_key(piece, measure)
             if key == "diameter":
                 piece.shape = piece.shape or "round"
             if key in ("radius", "square"):
@@ -76,13 +76,18 @@ class SizeAssigner:
                 pairs.append(measure)
             elif key == "alone":
                 self._alone(piece, measure, measures, rank)
-            elif key:
+            elif key and not (key == "high" and self._stands(piece, measure)):
                 flat = key == "high" and {"width", "diameter"} & set(piece.claims)
                 as_what = "thickness" if flat else _PLAUSIBLE_AS.get(key, "length")
                 self._say(piece, key, measure, as_what, rank)
         if pairs:
             self._pair(piece, pairs, rank)
         self._unnamed(piece, measures, rank)
+
+    def _stands(self, piece: SaidPiece, measure: Measure) -> bool:
+        """Return whether a height is how far a flat slab is from the floor."""
+        claim = self.claim(measure, "length", (0, 0)) if piece.use in _FLAT else None
+        return claim is not None and claim.mm > _THIN_MM and measure.of == 1
 
     def _say(
         self,
@@ -92,7 +97,7 @@ class SizeAssigner:
         role: str,
         rank: tuple[int, int],
     ) -> None:
-        if role == "width" and piece.use not in _UPRIGHT:
+        if role == "width" and piece.use not in UPRIGHT:
             role = "deep"
         claim = self.claim(measure, role, rank)
         if claim is not None:
@@ -137,7 +142,7 @@ class SizeAssigner:
         elif measure.of > 1:
             key = "length" if self._is_longest(measure) else "width"
         else:
-            key = "wide"
+            key = "breadth" if measure.is_breadth and measure.of == 1 else "wide"
         self._say(piece, key, measure, "length" if key != "width" else "width", rank)
 
     def _is_longest(self, measure: Measure) -> bool:
@@ -168,7 +173,7 @@ class SizeAssigner:
             return
         sizes = [
             (
-                self.claim(one, "width" if piece.use in _UPRIGHT else "deep", rank)
+                self.claim(one, "width" if piece.use in UPRIGHT else "deep", rank)
                 or self.claim(one, "length", rank),
                 one,
             )
@@ -223,9 +228,9 @@ class SizeAssigner:
         known = piece.claims.get("thickness", [])
         is_newer = all(one.rank[0] < rank[0] for one in known)
         if claim is not None and claim.mm <= _THIN_MM and is_newer:
-            is_slabs = piece.has_size() or len(measures) > 1 or measure.is_attribute
-            if is_slabs or piece.use in _UPRIGHT:
-                key = "width" if piece.use in _UPRIGHT and claim.mm > 60 else "thickness"
+            led = piece.has_size() or len(measures) > 1 or measure.is_attribute
+            if led or piece.use in UPRIGHT:
+                key = "width" if piece.use in UPRIGHT and claim.mm > 60 else "thickness"
                 say(piece.claims, key, claim)
         elif piece.shape == "round" and "diameter" not in piece.claims:
             self._say(piece, "diameter", measure, "diameter", rank)
@@ -268,29 +273,6 @@ class SizeAssigner:
             return
         for key in ("length", "width"):
             say(opening.claims, key, claim)
-
-
-def _piece_key(piece: SaidPiece, measure: Measure) -> str:
-    """Return what of a slab a size is, by its words and its place in a group."""
-    role = measure.role
-    if role == "thick" or (measure.place == 3 and not role):
-        key = "thickness"
-    elif role == "dia" or (role == "across" and piece.shape == "round"):
-        key = "diameter"
-    elif role in ("radius", "square"):
-        key = role
-    elif role == "high":
-        is_face = not piece.use and measure.place == 2  # "bath panel 1700 x 555 high"
-        key = "width" if is_face or piece.use in _UPRIGHT else "high"
-    elif role in _KEYS or role.startswith("edge:"):
-        key = _KEYS.get(role, role)
-    elif measure.axis:
-        key = {"x": "wide", "y": "deep"}[measure.axis]
-    elif measure.of > 1:
-        key = "pair"
-    else:
-        key = "alone" if role in ("", "size") else ""
-    return key
 
 
 def worked_out(length: Length, mm: float, claims: Sequence[Claim]) -> Claim:

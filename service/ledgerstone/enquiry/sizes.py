@@ -273,7 +273,7 @@ class SizeReader:
         if unit == "in":
             return feet + inches / 12, None, after
         bare_end = self._word(k) not in {"x", "×", "by", "/", "-"} and self._kind(k) != "number"
-        bare_end = bare_end or UNITS.get(self._word(k + 2)) == "ft"  # "7 ft 3 x 2 ft 1"
+        bare_end = bare_end or UNITS.get(self._word(k + 2)) in ("ft", "in")  # "7 ft 3 x 2 ft 1"
         if (
             unit is None
             and bare_end
@@ -286,7 +286,9 @@ class SizeReader:
 
     def _hundredths(self, metres: Fraction, i: int) -> tuple[Fraction, Fraction | None, int]:
         found = self._amount(i) if self._kind(i) in ("number", "word") else None
-        if found is None or not 10 <= found[0] < 100 or found[0].denominator != 1:
+        is_two = self._kind(i) == "number" and self._word(i)[:1] == "0" and len(self._word(i)) == 2
+        least = 1 if is_two else 10
+        if found is None or not least <= found[0] < 100 or found[0].denominator != 1:
             return metres, None, i
         hundredths, _, _, j, _ = found
         unit, k = self._unit(j, hundredths, has_fraction=False)

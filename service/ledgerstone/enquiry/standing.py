@@ -32,6 +32,11 @@ def told_apart(piece: SaidPiece, pieces: Sequence[SaidPiece]) -> None:
     first = min((span for span in spans if span != NOWHERE), default=NOWHERE)
     announced = bool(piece.quantity_spans) and piece.quantity_spans[0][1] + _APART < first[0]
     others = all(one.quantity == 1 for one in alike if one is not piece)
+    announced = announced or bool(
+        piece.quantity_spans
+        and piece.quantity_spans[0][1] <= first[0]
+        and not any(one.spans for one in alike if one is not piece)
+    )
     if announced and others and piece.quantity == len(alike) > 1:
         piece.quantity, piece.quantity_spans = 1, ()
 

@@ -21,9 +21,7 @@ _AWAY: Final = word_set("von from off to along behind at vom zur zum under over"
 _EARLY: Final = 5  # words
 _FOR: Final = ("for", "für", "of")
 _DROPS: Final = word_set("ignore forget scrap cancel drop skip without")
-_MEMBERS: Final = word_set("one linke rechte erste zweite hole basin")
 _SECOND: Final = word_set("second zweite zweites")
-_ORDINALS: Final = word_set("first second other")
 _ALSO: Final = word_set("also plus additionally außerdem dazu zusätzlich finally lastly then")
 _ANOTHER: Final = word_set("another second other third further weitere weiteren zweite")
 
@@ -77,6 +75,14 @@ class Subjects:
         if set(last.claims) <= {"thickness", "width"} and not last.openings:
             self.scene.common |= last.claims
             last.claims, last.quantity = {}, 1
+
+    def keep_before_table(self) -> str:
+        """Keep for all rows what was said before them of slabs of one use; give the use."""
+        last = self.scene.pieces[-1] if self.scene.pieces else None
+        if last is None or last.label or last.claims.get("length") or last.openings:
+            return ""
+        self.keep_for_all()
+        return last.use
 
     def current(self) -> SaidPiece:
         """Return the current piece; the first is begun where none is."""
@@ -251,36 +257,6 @@ class Subjects:
         """Return the next of several holes that are told one by one: "one …, the other …"."""
         is_second = name in _SECOND and len(self.row) == 2
         return self.row.pop(int(is_second)) if self.row else None
-
-    def pair_member(self, sentence: Sentence, at: int) -> SaidOpening | None:
-        """Return the left or the right one of several current openings: "the left one"."""
-        if len(self.openings) < 2:
-            return None
-        start = at
-        while (
-            start > 0
-            and at - start < 12
-            and sentence.atoms[start - 1].word not in {",", ";", "and", "und"}
-        ):
-            start -= 1
-        near = sentence.words[start:at]
-        if not _MEMBERS & set(near[:4]) and not _ORDINALS & set(near[:1]):
-            return None
-        near = near[:4]
-        for word, place in (
-            ("left", 0),
-            ("linke", 0),
-            ("first", 0),
-            ("erste", 0),
-            ("right", -1),
-            ("rechte", -1),
-            ("second", -1),
-            ("other", -1),
-            ("zweite", -1),
-        ):
-            if word in near:
-                return self.openings[place]
-        return None
 
 
 def _own_sizes(mention: Mention, sizes: list[Measure]) -> bool:

@@ -20,6 +20,8 @@ from ledgerstone.quantities import UnitName
 _BARS: Final = re.compile(r"[ \t]*\|[ \t]*")
 _TABS: Final = re.compile(r"\t")
 _DASHES: Final = re.compile(r"(?<=\S)[ \t]{1,9}[-–—/;][ \t]{1,9}(?=\S)")
+_SEMICOLONS: Final = re.compile(r"[ \t]*;[ \t]*")
+_LONGEST_LABEL: Final = 6  # words
 _FEWEST_DASHES: Final = 2
 _BLANKS: Final = re.compile(r" {2,}")
 _WORDS: Final = re.compile(r"[^\W\d_]+")
@@ -99,8 +101,10 @@ def cells_of(line: TextLine) -> list[tuple[int, int]]:
     pattern = _BARS if "|" in line.words else _TABS if "\t" in line.words else _BLANKS
     if pattern is _BLANKS and len(_DASHES.findall(line.words)) >= _FEWEST_DASHES:
         pattern = _DASHES
+    if pattern is _BLANKS and line.words.count(";") >= _FEWEST_DASHES:
+        pattern = _SEMICOLONS
     for found in pattern.finditer(line.words):
-        if found.start() > at or (cells and pattern is not _BLANKS):
+        if found.start() > at or (cells and pattern is not _BLANKS) or pattern is _TABS:
             cells.append((start + at, start + found.start()))
         at = found.end()
     if at < len(line.words.rstrip()):
@@ -115,7 +119,7 @@ def _label(cell: str) -> str:
     words = [word.lower() for word in _WORDS.findall(cell)]
     if words[-1:] == ["side"] and words[0] in _BY_LENGTH:
         return _BY_LENGTH[words[0]]
-    for _, _, tag in LABELS.all_in(words[:4]):
+    for _, _, tag in LABELS.all_in(words[:_LONGEST_LABEL]):
         return tag
     return ""
 
@@ -131,6 +135,7 @@ def read_table(
 ) -> None:
     """Make a piece of each row that has a size."""
     shared = _shared_unit(table)
+    use = walker.subjects.keep_before_table()
     for row in table.rows:
         cells = dict(zip(range(len(table.labels)), row, strict=False))
         sized = [
@@ -143,7 +148,7 @@ def read_table(
             None,
         )
         if walker.subjects.piece is None or walker.subjects.current().has_size():
-            walker.subjects.start_piece()
+            walker.subjects.start_piece(use)
         walker.focus.on_opening = False
         piece = walker.subjects.current()
         first = text[slice(*row[0])].strip()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.enquiry import anchoring, relations, scope, splitting, telling
+from ledgerstone.enquiry import anchoring, hearsay, parting, relations, scope, splitting, telling
 from ledgerstone.enquiry.beginning import is_next_piece
 from ledgerstone.enquiry.elsewhere import is_fitted_elsewhere
 from ledgerstone.enquiry.focus import Focus, ParsedSentence
@@ -96,7 +96,7 @@ def _counted(
         return active
     subjects = focus.subjects
     piece = subjects.current()
-    if subjects.pending or piece.claims.get("length"):
+    if subjects.pending or piece.claims.get("length") or piece.claims.get("diameter"):
         piece = focus.start_piece(piece.use)
     atoms = parsed.sentence.atoms
     span = (atoms[mention.start].start, atoms[mention.end - 1].end)
@@ -162,8 +162,9 @@ def _slab(
     if mention.is_old:  # what a new top goes on does not make it old
         return active if mention.preposition in _UNDER and active is not None else mention
     sentence, subjects = parsed.sentence, focus.subjects
-    if scope.is_of_others(sentence):
+    if hearsay.is_of_others(sentence):
         return active
+    parting.note_named(focus, mention, sentence)
     if is_next_piece(focus, mention, parsed.sizes):
         named = focus.start_piece(mention.name, label="named")
         named.called |= called(mention, sentence)
@@ -214,7 +215,7 @@ def _opening(
     is_reference = scope.is_reference(mention, sentence)
     if mention.is_denied and not is_reference:
         relations.refuse(subjects, mention, sentence, parsed.rank[0])
-    is_elsewhere = is_fitted_elsewhere(mention, sentence) or scope.is_of_others(sentence)
+    is_elsewhere = is_fitted_elsewhere(mention, sentence) or hearsay.is_of_others(sentence)
     if is_reference or mention.is_denied or is_elsewhere:
         return active
     is_itself = sentence.words[mention.end : mention.end + 1] == ["itself"]

@@ -37,7 +37,7 @@ _SAME: Final = {
 _EACH_AT: Final = word_set("at @ of no off nr stück pcs pieces mit zu à je measuring")
 _MAX_OF_ONE: Final = 24
 FURTHER: Final = word_set("another second third zweite dritte")
-_ALL: Final = word_set("both all each beide alle jeweils everything")
+_ALL: Final = word_set("both all each beide alle alles jeweils everything lot sämtliche")
 _PIECES: Final = frozenset({"stück"})
 _SECTIONS: Final = frozenset({"sections", "lengths", "pieces"})
 _MOST: Final = 24
@@ -64,9 +64,25 @@ def ones_of(sentence: Sentence, sizes: list[Measure]) -> list[Mention]:
     return found
 
 
+def _counted_ones(sentence: Sentence, sizes: list[Measure]) -> list[Mention]:
+    """Return "two square ones" where two sizes follow, or a diameter."""
+    words = sentence.words
+    found = []
+    for i, word in enumerate(words):
+        if word != "ones":
+            continue
+        counts = [int(NUMBERS.get(near, 0)) for near in words[max(0, i - 3) : i] if near]
+        led = any(i < one.at <= i + 2 and (one.of > 1 or one.role == "dia") for one in sizes)
+        if led and max(counts, default=0) > 1:
+            found.append(Mention(i, i + 1, "count", str(max(counts)), count=max(counts)))
+    return found
+
+
 def counted(sentence: Sentence, sizes: list[Measure]) -> list[tuple[Mention, Measure | None]]:
     """Return each "4 at" or "two of" that two sizes follow, with the size that it was taken for."""
-    found: list[tuple[Mention, Measure | None]] = []
+    found: list[tuple[Mention, Measure | None]] = [
+        (one, None) for one in _counted_ones(sentence, sizes)
+    ]
     for group in sizes:
         if group.of < 2 or group.place != 1 or group.at < 2:
             continue

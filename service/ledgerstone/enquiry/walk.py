@@ -6,10 +6,12 @@ from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.enquiry import (
-    anchoring,
+    extents,
     further,
+    hearsay,
+    of_all,
     pairing,
-    referring,
+    parting,
     relations,
     sameness,
     scope,
@@ -20,6 +22,8 @@ from ledgerstone.enquiry import (
 from ledgerstone.enquiry import legs as l_shapes
 from ledgerstone.enquiry.aiming import target_of
 from ledgerstone.enquiry.altering import alter
+from ledgerstone.enquiry.anchored import anchor
+from ledgerstone.enquiry.answering import Asked, take_up_question
 from ledgerstone.enquiry.beginning import begin
 from ledgerstone.enquiry.carrying import (
     carry_on,
@@ -37,7 +41,7 @@ from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.mentions import mentions_of
 from ledgerstone.enquiry.middles import note_cupboards, note_ways
 from ledgerstone.enquiry.placing import place
-from ledgerstone.enquiry.replacing import Replacing
+from ledgerstone.enquiry.replacing import Replacing, takes_back
 from ledgerstone.enquiry.scene import SaidOpening, SaidPiece
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.size_assigner import SizeAssigner
@@ -47,7 +51,7 @@ from ledgerstone.enquiry.whereabouts import note_places
 from ledgerstone.enquiry.word_sets import word_set
 
 _MODAL: Final = word_set("should wants needs must will would want need has ought soll muss sollte")
-_IN_THE: Final = (["in", "the"], ["across", "the"], ["on", "the"], ["of", "the"], ["along", "the"])
+_POSTSCRIPT: Final = word_set("ps pps ppps pss p.s p.p.s nachtrag postscript")
 _IT: Final = frozenset({"it", "it's", "they", "es", "sie"})
 
 
@@ -66,6 +70,7 @@ class Walker:
         self.last_role = ""
         self.asked = ""
         self.is_old_told = False
+        self.by_label = Asked()
         self.restated: tuple[Sentence, int] | None = None
         self.focus = Focus(assigner, has_sizes, is_split=is_split)
         self.assigner, self.subjects = assigner, self.focus.subjects
@@ -85,46 +90,82 @@ class Walker:
         if self.subjects.is_full:
             self.subjects.scene.left.append((sentence.atoms[0].start, sentence.atoms[-1].end))
             return
-        if sentence.starts_paragraph:
-            focus.is_correcting, focus.is_told = False, False
-        focus.is_correcting = focus.is_correcting or has_mark(sentence, "correct")
+        rank = self._rank(sentence, layer)
         found, sizes = mentions_of(sentence), measures_of(sentence)
-        newer = 2 * layer + int(not sentence.is_quoted)  # an answer is newer than what it answers
-        rank = (newer, int(focus.is_correcting))
-        is_on = self.is_old_told and bool(_IT & set(sentence.words[:1]))
-        self.is_old_told = (
-            scope.tells_of_old(sentence) or scope.tells_of_thing(sentence, found) or is_on
-        )
-        if is_on and not has_mark(sentence, "new") and not _MODAL & set(sentence.words[:4]):
+        if self._is_on_old(sentence, found):
             sizes = self._aside(sizes, [], scope.OLD)
         self.asked = read_question(sentence, sizes, self.asked)
         sizes = self._aside(sizes, without_counts(found, sizes), scope.COUNT)
         sizes = self._aside(sizes, scope.without_premises(sentence, sizes), scope.SUM)
         parsed = ParsedSentence(sentence, found, sizes, rank, self.last_role)
         parsed.is_question = is_own and sentence.ends == "?"
-        is_taken_up = self.leans and scope.is_whole_offer(parsed.sizes, found)
+        if not is_own:
+            self._take_up(sentence, layer)
         self._confirm(sentence)
-        if is_own and not is_taken_up and scope.is_restated(sentence, parsed.sizes):
-            self.restated = (sentence, layer)
+        if is_own and self._is_offered(parsed, layer):
             self._aside(parsed.sizes, [], scope.OWN)
             return
-        if is_own and not is_taken_up and scope.is_offer(sentence, parsed.sizes):
-            self.replacing.note_offer(sentence, parsed.sizes)
-            self._aside(parsed.sizes, [], scope.OWN)
-            return
-        if is_own and not is_taken_up:
-            left = scope.without_offers(sentence, parsed.sizes)
-            parsed.sizes = self._aside(parsed.sizes, left, scope.OWN)
         self._read(parsed)
+        if not (is_own or focus.is_correcting):
+            focus.leftovers.note(self.subjects.piece, parsed.sizes, parsed.found, rank)
         roles = [one.role for one in parsed.sizes if one.role and not one.side]
         self.last_role = roles[-1] if roles else ""
         self.replacing.note_question(sentence)
+
+    def _rank(self, sentence: Sentence, layer: int) -> tuple[int, int]:
+        """Return how new a sentence is, and whether it corrects or adds to what was said."""
+        focus = self.focus
+        if sentence.starts_paragraph:
+            focus.is_correcting, focus.is_told, focus.is_postscript = False, False, False
+        focus.is_correcting = focus.is_correcting or has_mark(sentence, "correct")
+        focus.is_postscript = focus.is_postscript or sentence.words[0] in _POSTSCRIPT
+        newer = 2 * layer + int(not sentence.is_quoted)  # an answer is newer than what it answers
+        return newer, int(focus.is_correcting or focus.is_postscript)
+
+    def _is_on_old(self, sentence: Sentence, found: list[Mention]) -> bool:
+        """Return whether a sentence goes on about what is there now: "It is 2100 long"."""
+        is_new = any(one.kind == "slab" and one.is_indefinite and not one.is_old for one in found)
+        is_on = self.is_old_told and bool(_IT & set(sentence.words[:1])) and not is_new
+        self.is_old_told = (
+            scope.tells_of_old(sentence) or scope.tells_of_thing(sentence, found) or is_on
+        )
+        wishes = has_mark(sentence, "new") or bool(_MODAL & set(sentence.words[:4]))
+        return is_on and not wishes
+
+    def _is_offered(self, parsed: ParsedSentence, layer: int) -> bool:
+        """Return whether the workshop only offers what it says, or asks; else what is asked stays.
+
+        What it says again counts once the customer confirms it.
+        """
+        sentence, sizes = parsed.sentence, parsed.sizes
+        if self.by_label.note(sentence, sizes, layer):
+            return True
+        if self.leans and scope.is_whole_offer(sizes, parsed.found):
+            return False
+        if scope.is_restated(sentence, sizes):
+            self.restated = (sentence, layer)
+            return True
+        if scope.is_offer(sentence, sizes):
+            self.replacing.note_offer(sentence, sizes)
+            return True
+        parsed.sizes = self._aside(sizes, scope.without_offers(sentence, sizes), scope.OWN)
+        return False
 
     def _aside(self, sizes: list[Measure], left: list[Measure], why: str) -> list[Measure]:
         """Return the sizes that are left, and note why the others are no slab's."""
         gone = [one.size for one in sizes if not any(one is two for two in left)]
         self.subjects.scene.set_aside(gone, why)
         return left
+
+    def _take_up(self, sentence: Sentence, layer: int) -> None:
+        """Go back to the question that is answered by its number, or the offer that is chosen."""
+        chosen = self.by_label.chosen(sentence)
+        if chosen is not None:
+            self.by_label.offers.clear()
+            self.read(chosen, layer)
+        for question in self.by_label.question(sentence):
+            take_up_question(self.focus, question)
+            self.replacing.asks(question)
 
     def _confirm(self, sentence: Sentence) -> None:
         """Take what the workshop said again, once the customer says that it is right."""
@@ -137,6 +178,8 @@ class Walker:
 
     def _read(self, parsed: ParsedSentence) -> None:
         focus, sentence = self.focus, parsed.sentence
+        if takes_back(sentence):
+            focus.leftovers.settle(self.subjects.scene.pieces, self.assigner)
         if self.replacing.settled(sentence, parsed.sizes, parsed.rank):
             parsed.sizes = [
                 one for one in parsed.sizes if not (one.replaced or one.role.startswith("="))
@@ -147,6 +190,7 @@ class Walker:
         begin(focus, parsed)
         if focus.is_split:
             splitting.legs_apart(focus, parsed)
+        of_all.read_of_all(parsed)
         alter(parsed, self.subjects.piece)
         if not focus.is_split:
             relations.read_l(focus.subjects, sentence)
@@ -155,9 +199,11 @@ class Walker:
                 [*parsed.found, *l_shapes.legs_by_side(parsed)], key=lambda one: one.start
             )
         relations.read_round(focus.subjects, parsed)
-        self._anchor(parsed)
+        anchor(focus, parsed)
         note_cupboards(focus, parsed)
         note_ways(focus, parsed)
+        extents.read_extents(focus, parsed)
+        sameness.read_again(focus, sentence)
         said = self._aimed(parsed)
         cut_corners(parsed, self.subjects.piece, self.assigner)
         self._settle([one for one in said if not one[1].replaced], parsed)
@@ -170,42 +216,6 @@ class Walker:
         tells = sentence.is_item or bool(parsed.sizes)
         tells = tells or any(one.kind == "slab" for one in parsed.found)
         note_places(sentence, self.subjects.scene, self.subjects.piece if tells else None)
-
-    def _anchor(self, parsed: ParsedSentence) -> None:
-        """Go back to the slab that an opening is in, where its paragraph has not named one."""
-        focus, subjects = self.focus, self.subjects
-        slabs = [one for one in parsed.found if one.kind == "slab"]
-        openings = [one for one in parsed.found if one.kind in ("open", "hole")]
-        referred = referring.referred(subjects.scene.pieces, parsed.sentence, parsed.found)
-        own = [one for one in parsed.sizes if one.of > 1 and not openings]
-        called = [i for i, _ in referring.references(subjects.scene.pieces, parsed.sentence, [])]
-        names = [one for one in parsed.sizes if one.at in called and one.of == 1]
-        self.subjects.scene.set_aside((one.size for one in names), scope.NAMES)
-        parsed.sizes = [one for one in parsed.sizes if not any(one is two for two in names)]
-        own = [one for one in own if not any(one is two for two in names)]
-        if referred is not None and not (focus.is_l() or focus.is_split or own):
-            subjects.piece, subjects.openings = referred, []
-            focus.is_told, focus.on_opening = True, False
-            return
-        turns = referring.references(subjects.scene.pieces, parsed.sentence, parsed.found)
-        if len({id(piece) for _, piece in turns}) > 1 and openings and not focus.is_l():
-            parsed.turns = dict(turns)  # "in the first a hob, in the second a sink"
-            parsed.found = sorted(
-                [*parsed.found, *(Mention(i, i + 1, "turn", "") for i in parsed.turns)],
-                key=lambda one: one.start,
-            )
-            focus.is_told = True
-        if parsed.sentence.is_item or (slabs and not openings):
-            focus.is_told = True
-        is_told = focus.is_told and not focus.is_correcting
-        if anchoring.needs_flat(subjects.piece, subjects.scene.pieces, parsed.found):
-            is_told = False
-        if is_told or not openings or focus.is_l():
-            return
-        piece = anchoring.piece_of_opening(subjects.scene.pieces, parsed.sentence, parsed.found)
-        if piece is not None:
-            subjects.piece, subjects.openings = piece, []
-            focus.is_told, focus.on_opening = True, False
 
     def _aimed(self, parsed: ParsedSentence) -> list[tuple[Target, Measure]]:
         """Go through what is named and what is measured in order; give each size its thing."""
@@ -242,7 +252,7 @@ class Walker:
             targets[measure.at] = target
             focus.subjects.pending = focus.subjects.pending or isinstance(target, SaidPiece)
             note_hole(measure, active, target, waiting)
-            measure.opinion = scope.is_opinion(parsed.sentence, measure)
+            measure.opinion = hearsay.is_opinion(parsed.sentence, measure)
             if target is None:
                 measure.beside = 0  # so far beside something that is none of ours
             if target is not None and measure.side:
@@ -261,9 +271,10 @@ class Walker:
 
     def _settle(self, said: list[tuple[Target, Measure]], parsed: ParsedSentence) -> None:
         legs = [mention for mention in parsed.found if mention.kind == "leg"]
-        for target in _distinct([target for target, _ in said]):
-            sizes = [measure for whose, measure in said if whose is target]
-            if isinstance(target, SaidPiece):
+        for aimed in sharing.distinct([target for target, _ in said]):
+            sizes = [measure for whose, measure in said if whose is aimed]
+            if isinstance(aimed, SaidPiece):
+                target = parting.apart(self.focus, aimed, sizes, parsed)
                 sizes = sharing.each_length(self.focus, target, sizes, parsed)
                 sharing.share_thickness(self.focus, target, sizes, parsed)
                 if target.shape == "l-shape":
@@ -271,8 +282,8 @@ class Walker:
                     l_shapes.read_legs(target, sizes, named, parsed, self.assigner)
                 else:
                     self.assigner.piece(target, sizes, parsed.rank)
-            elif target:
-                self._settle_openings(target, sizes, parsed)
+            elif aimed:
+                self._settle_openings(aimed, sizes, parsed)
         piece = self.subjects.piece
         if piece is not None and self.focus.is_l():
             piece.corner = l_shapes.corner_said(parsed.sentence, legs) or piece.corner
@@ -285,11 +296,3 @@ class Walker:
             self.assigner.piece(self.subjects.current(), thick, parsed.rank)
         others = [one for one in sizes if one.role != "thick"]
         self.assigner.openings(openings, others, parsed.rank)
-
-
-def _distinct(targets: Sequence[Target]) -> list[Target]:
-    kept: list[Target] = []
-    for target in targets:
-        if not any(target is one for one in kept):
-            kept.append(target)
-    return kept

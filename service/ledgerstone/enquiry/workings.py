@@ -24,13 +24,15 @@ _UNITS: Final = word_set(
     " unterschränke unterschränken"
 )
 _OVERHANG: Final = word_set("overhang overhangs overhanging überstand past beyond")
+_PAIR: Final = 2
+_EQUALS: Final = word_set("is = makes equals gives ist ergibt macht")
 _FEWEST: Final = 2
 _TWICE: Final = word_set("each either both beiden jeder")
 
 
 def without_workings(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
     """Leave out what a size is worked out from: "2400, less 20 for the tiles, so 2380"."""
-    left = _without_parts(sentence, sizes)
+    left = _without_areas(sentence, _without_parts(sentence, sizes))
     for whole, part, result in zip(sizes, sizes[1:], sizes[2:], strict=False):
         sign = _sign(sentence, whole, part)
         follows = {atom.word for atom in sentence.atoms[part.at + 1 : result.at]} & _WORKED_OUT
@@ -43,6 +45,19 @@ def without_workings(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
                 result.role = result.role or whole.role
             left = [one for one in left if one is not whole and one is not part]
     return left
+
+
+def _without_areas(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
+    """Leave out two sizes that are multiplied: "2.1 m x 0.54 m is 1.134"."""
+    for group in [one for one in sizes if one.of == _PAIR and one.place == 1]:
+        one, other = group.members
+        ahead = sentence.atoms[other.at + 1 : other.at + 3]
+        is_product = len(ahead) == _PAIR and ahead[0].word in _EQUALS and ahead[1].size is not None
+        area = ahead[1].size.amount if is_product and ahead[1].size is not None else Fraction(0)
+        product = one.size.amount * other.size.amount
+        if is_product and abs(product - area) <= product / 100:
+            return [two for two in sizes if two.at not in (one.at, other.at, other.at + 2)]
+    return sizes
 
 
 def _without_parts(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:

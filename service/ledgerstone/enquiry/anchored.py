@@ -1,0 +1,44 @@
+"""The slab that a sentence goes on with: the one it refers to, or the one its opening is in."""
+
+from __future__ import annotations
+
+from ledgerstone.enquiry import anchoring, referring, scope
+from ledgerstone.enquiry.focus import Focus, ParsedSentence
+from ledgerstone.enquiry.mention import Mention
+
+
+def anchor(focus: Focus, parsed: ParsedSentence) -> None:
+    """Go back to the slab that an opening is in, where its paragraph has not named one."""
+    subjects = focus.subjects
+    slabs = [one for one in parsed.found if one.kind == "slab"]
+    openings = [one for one in parsed.found if one.kind in ("open", "hole")]
+    referred = referring.referred(subjects.scene.pieces, parsed.sentence, parsed.found)
+    own = [one for one in parsed.sizes if one.of > 1 and not openings]
+    called = [i for i, _ in referring.references(subjects.scene.pieces, parsed.sentence, [])]
+    names = [one for one in parsed.sizes if one.at in called and one.of == 1]
+    subjects.scene.set_aside((one.size for one in names), scope.NAMES)
+    parsed.sizes = [one for one in parsed.sizes if not any(one is two for two in names)]
+    own = [one for one in own if not any(one is two for two in names)]
+    if referred is not None and not (focus.is_l() or focus.is_split or own):
+        subjects.piece, subjects.openings = referred, []
+        focus.is_told, focus.on_opening = True, False
+        return
+    turns = referring.references(subjects.scene.pieces, parsed.sentence, parsed.found)
+    if len({id(piece) for _, piece in turns}) > 1 and openings and not focus.is_l():
+        parsed.turns = dict(turns)  # "in the first a hob, in the second a sink"
+        parsed.found = sorted(
+            [*parsed.found, *(Mention(i, i + 1, "turn", "") for i in parsed.turns)],
+            key=lambda one: one.start,
+        )
+        focus.is_told = True
+    if parsed.sentence.is_item or (slabs and not openings):
+        focus.is_told = True
+    is_told = focus.is_told and not focus.is_correcting
+    if anchoring.needs_flat(subjects.piece, subjects.scene.pieces, parsed.found):
+        is_told = False
+    if is_told or not openings or focus.is_l():
+        return
+    piece = anchoring.piece_of_opening(subjects.scene.pieces, parsed.sentence, parsed.found)
+    if piece is not None:
+        subjects.piece, subjects.openings = piece, []
+        focus.is_told, focus.on_opening = True, False

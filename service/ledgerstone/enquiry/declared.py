@@ -1,0 +1,42 @@
+"""The unit that a message declares for all of its bare numbers: "all sizes in mm"."""
+
+from __future__ import annotations
+
+import re
+from types import MappingProxyType
+from typing import Final
+
+from ledgerstone.quantities import UnitName
+
+_DECLARED: Final = re.compile(
+    r"\b(?:all|sizes?|measures|measurements|dimensions|everything|maße|angaben|dims|figures)\b"
+    r"[^.\n]{0,24}?\b(mm|millimetres|millimeters|cm|centimetres|centimeters|zentimeter|inches"
+    r"|inch|metres)\b"
+    r"|\b(cms?|mms?|inches|ins?)\b(?= (?:unless|except|throughout|everywhere))"
+    r"|(?<=\()(centimetres|centimeters|millimetres|millimeters|zentimeter)(?=\))",
+    re.IGNORECASE,
+)
+UNIT_NAMES: Final = MappingProxyType[str, UnitName](
+    {
+        "mm": "mm",
+        "millimetres": "mm",
+        "millimeters": "mm",
+        "mms": "mm",
+        "cm": "cm",
+        "cms": "cm",
+        "ins": "in",
+        "centimetres": "cm",
+        "centimeters": "cm",
+        "zentimeter": "cm",
+        "inches": "in",
+        "inch": "in",
+        "in": "in",
+        "metres": "m",
+    }
+)
+
+
+def declared_unit(text: str) -> UnitName | None:
+    """Return the unit that is declared, if any."""
+    found = _DECLARED.search(text)
+    return UNIT_NAMES.get(next(filter(None, found.groups())).lower()) if found else None
