@@ -64,6 +64,12 @@ def needs_flat(
     return is_upright and bool(big) and not named and len(flat) == 1
 
 
+def _by_noun(pieces: Sequence[SaidPiece], sentence: Sentence, mention: Mention) -> list[SaidPiece]:
+    """Return the slabs that were named by a noun: "the worktop" is the kitchen worktop."""
+    noun = " ".join(sentence.words[mention.start : mention.end])
+    return [one for one in pieces if any(f" {said}".endswith(f" {noun}") for said in one.nouns)]
+
+
 def piece_of_opening(
     pieces: Sequence[SaidPiece], sentence: Sentence, found: Sequence[Mention]
 ) -> SaidPiece | None:
@@ -84,6 +90,7 @@ def piece_of_opening(
     for mention in slabs:
         said = set(sentence.words[max(0, mention.start - 1) : mention.end])
         named = [one for one in pieces if len(said & one.names) > 1 or said & one.called]
+        named = named if len(named) == 1 else _by_noun(pieces, sentence, mention)
         if len(named) == 1:
             return named[0]
     for mention in openings if not slabs else ():

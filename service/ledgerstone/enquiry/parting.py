@@ -34,6 +34,12 @@ def note_named(focus: Focus, mention: Mention, sentence: Sentence) -> None:
     focus.named = NamedSlab(mention, sentence, words, span)
 
 
+def call(piece: SaidPiece, mention: Mention, sentence: Sentence) -> None:
+    """Note the noun that a slab is first called by."""
+    if not (piece.nouns or piece.has_size()):
+        piece.nouns.add(" ".join(sentence.words[mention.start : mention.end]))
+
+
 def apart(
     focus: Focus, piece: SaidPiece, sizes: list[Measure], parsed: ParsedSentence
 ) -> SaidPiece:

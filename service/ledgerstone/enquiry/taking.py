@@ -186,6 +186,7 @@ def _slab(
         return mention if focus.group else active
     atoms = sentence.atoms
     piece.spans.append((atoms[mention.start].start, atoms[mention.end - 1].end))
+    parting.call(piece, mention, sentence)
     if not focus.is_split:
         relations.read_shape(piece, mention, sentence)
     of_all = telling.is_of_all(sentence) and all(one.role in _OF_ALL for one in sizes)
