@@ -1,9 +1,11 @@
 """Where an opening goes whose place nobody said."""
 
+import math
 from dataclasses import replace
 
 import pytest
-from shapely.geometry import Polygon, box
+from shapely.geometry import Point, Polygon, box
+from shapely.geometry.base import BaseGeometry
 
 from ledgerstone.siting import PlacedOpening, UnplacedOpening, clear_mm, place_for
 from ledgerstone.workshop import Workshop
@@ -79,3 +81,43 @@ def test_what_fits_nowhere_has_no_place(workshop: Workshop) -> None:
     """An opening that leaves no strip has no place to propose."""
     assert place_for(TOP, [], UnplacedOpening(800, 540), workshop.shaping.strips) is None
     assert place_for(TOP, [], UnplacedOpening(300, 300, x_mm=20), workshop.shaping.strips) is None
+
+
+@pytest.mark.parametrize("is_round", [False, True])
+def test_no_nearer_place_has_room(workshop: Workshop, *, is_round: bool) -> None:
+    """Of a grid about the wish none that is nearer keeps its strips, by GEOS' own distances."""
+    rules = workshop.shaping.strips
+    placed = [
+        PlacedOpening(700, 300, 500, 380),
+        PlacedOpening(1150, 280, 360, 360, is_round=True),
+        PlacedOpening(980, 520, 35, 35, is_round=True),
+    ]
+    wanted = UnplacedOpening(220, 220, is_round=is_round, wish_mm=(900.0, 300.0))
+    place = place_for(TOP, placed, wanted, rules)
+    assert place is not None
+    keep = clear_mm(rules, 220, "shown")
+    far = math.dist(place, (900.0, 300.0))
+    for x in range(200, 1301, 10):
+        for y in range(100, 501, 10):
+            if math.dist((x, y), (900.0, 300.0)) < far - 1e-6:
+                assert not _has_room(_body(x, y, 220, is_round=is_round), placed, keep)
+
+
+def _body(x: float, y: float, size: float, *, is_round: bool, width: float = 0.0) -> BaseGeometry:
+    if is_round:
+        return Point(x, y).buffer(size / 2, quad_segs=64)
+    half_x, half_y = size / 2, (width or size) / 2
+    return box(x - half_x, y - half_y, x + half_x, y + half_y)
+
+
+def _has_room(body: BaseGeometry, placed: list[PlacedOpening], keep: float) -> bool:
+    others = [
+        _body(o.x_mm, o.y_mm, o.length_mm, is_round=o.is_round, width=o.width_mm) for o in placed
+    ]
+    # Strips beside what is there are as wide or narrower; a body that breaks them by a tenth of
+    # a millimetre, as far as chords stray, has no room.
+    return (
+        TOP.contains(body)
+        and TOP.exterior.distance(body) >= keep + 0.1
+        and all(other.distance(body) >= keep + 0.1 for other in others)
+    )
