@@ -18,10 +18,11 @@ from ledgerstone.workshop import Workshop
 from support.documents import Json
 from support.placed import placed_of
 from support.strategies.ordinary_slabs import ordinary_slab
+from support.strategies.shaped_slabs import l_slab, shaped_slab
 
 EVERYDAY, LONG = 24, 400
 TOGETHER = 150
-STEP_MM = 60.0
+STEP_MM, ALONG_MM = 60.0, 30.0  # of the grid, and of places along edges and rims of openings
 LOW_RESTS = 1.1  # a caution to level and pack, whatever its size
 
 
@@ -44,6 +45,9 @@ def dense_grid(placed: PlacedSlab, offset_mm: float) -> list[LoadPlace]:
     ys = np.unique(np.r_[np.arange(y0 + offset_mm, y1, STEP_MM), y0, y1])
     xy = np.array([(x, y) for x in xs for y in ys])
     xy = xy[shapely.intersects_xy(room.buffer(1e-6), xy[:, 0], xy[:, 1])]
+    rim = room.boundary
+    along = np.arange(offset_mm, rim.length, ALONG_MM)
+    xy = np.concatenate([xy, shapely.get_coordinates(shapely.line_interpolate_point(rim, along))])
     return list(of_their_kinds(xy, placed.seat_area))
 
 
@@ -105,11 +109,11 @@ def worst_over_low_rests(batches: list[CaseBatch]) -> float:
     )
 
 
-def _holds(seeds: range, workshop: Workshop) -> None:
+def _holds(seeds: range, workshop: Workshop, kind: Callable[[int], Json] = ordinary_slab) -> None:
     ratios = {
         seed: ratio
         for seed in seeds
-        if (ratio := ratio_of(ordinary_slab(seed), workshop, 23.0 * (seed % 2))) is not None
+        if (ratio := ratio_of(kind(seed), workshop, 23.0 * (seed % 2))) is not None
     }
     assert len(ratios) > 0.8 * len(seeds)
     assert {seed: ratio for seed, ratio in ratios.items() if ratio > 1.03} == {}
@@ -132,6 +136,11 @@ def _holds_on_rails(seeds: range, workshop: Workshop) -> None:
 def test_no_place_on_a_dense_grid_is_much_worse_than_what_is_reported(workshop: Workshop) -> None:
     """On random ordinary slabs a grid of 60 mm finds at most 1.03 times what the search found."""
     _holds(range(EVERYDAY), workshop)
+
+
+def test_nor_is_one_on_a_round_top_or_an_l(workshop: Workshop) -> None:
+    """The same on slabs that are no rectangles: what bends an L's inward corner most is away."""
+    _holds(range(6, 18), workshop, shaped_slab)
 
 
 def test_nor_is_one_on_the_rails_that_a_slab_needs(workshop: Workshop) -> None:
@@ -160,18 +169,6 @@ def more_of_bars(document: Json, workshop: Workshop, offset_mm: float) -> dict[s
     }
 
 
-def l_slab(seed: int) -> Json:
-    """An L on a frame, its sizes and the side of its notch by its number."""
-    rng = np.random.default_rng(seed)
-    length, width = (int(n) for n in rng.integers(1400, 1900, 2))
-    depth = int(rng.integers(560, 660))
-    corner = f"front-{('left', 'right')[seed % 2]}"
-    notch: Json = {"corner": corner, "length": length - depth, "width": width - depth}
-    outline = {"kind": "l-shape", "length": length, "width": width, "notch": notch}
-    rests = {"kind": "frame", "width": 50}
-    return {"outline": outline, "thickness": int(rng.integers(30, 45)), "rests": rests}
-
-
 @pytest.mark.parametrize("kind", [ordinary_slab, l_slab])
 def test_no_place_demands_much_more_of_bars(
     kind: Callable[[int], Json], workshop: Workshop
@@ -187,6 +184,12 @@ def test_no_place_demands_much_more_of_bars(
 def test_no_place_on_a_dense_grid_is_much_worse_on_hundreds_of_slabs(workshop: Workshop) -> None:
     """The same on hundreds of slabs that are not in the everyday run."""
     _holds(range(EVERYDAY, LONG), workshop)
+
+
+@pytest.mark.long
+def test_nor_is_one_on_hundreds_of_round_tops_and_ls(workshop: Workshop) -> None:
+    """The same on hundreds of slabs that are not in the everyday run."""
+    _holds(range(LONG), workshop, shaped_slab)
 
 
 @pytest.mark.long

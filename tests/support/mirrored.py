@@ -16,10 +16,16 @@ SIDES: dict[MirrorAxis, dict[str, str]] = {
 
 
 def mirrored(slab: Json, axis: MirrorAxis) -> Json:
-    """Mirror a rectangular slab, its openings and its rests, left and right or front and back."""
+    """Mirror a slab, its openings and its rests, left and right or front and back.
+
+    It is a rectangle, an L or round.
+    """
     made = deepcopy(slab)
-    whole = made["outline"]["length" if axis == "x" else "width"]
-    swap = SIDES[axis]
+    outline, swap = made["outline"], SIDES[axis]
+    whole = outline.get("diameter") or outline["length" if axis == "x" else "width"]
+    if "notch" in outline:
+        corner = outline["notch"]["corner"].split("-")
+        outline["notch"]["corner"] = "-".join(swap.get(side, side) for side in corner)
     for opening in made.get("cutouts", []):
         opening["centre"] = _moved(opening["centre"], axis, whole)
     rests = made.get("rests")

@@ -105,7 +105,7 @@ def test_sixteen_places_or_more_are_tried(workshop: Workshop) -> None:
         slab = slab_of(workshop, outline, hole(200, 500, 300))
         shape = shape_of(slab, workshop)
         rests = [rectangle(0, 0, 1200, 20), rectangle(0, 300, 400, 320)]
-        places = load_places(SeatArea(shape, 100.0, rests, lambda xy: xy))
+        places = load_places(SeatArea(shape, 100.0, rests, shape.outline, lambda xy: xy))
         assert len(places) >= 16
         for place in places:
             assert shape.net.buffer(0.01).covers(Point(place.xy))
@@ -118,7 +118,7 @@ def test_the_tip_of_an_overhang_by_a_corner_is_a_free_corner(workshop: Workshop)
     """Beyond the rests and near the corner: told apart from the rest of the edge."""
     shape = shape_of(slab_of(workshop, box(1800, 900)), workshop)
     rests = [rectangle(0, 300, 1800, 320), rectangle(0, 880, 1800, 900)]
-    area = SeatArea(shape, 100.0, rests, lambda xy: xy)
+    area = SeatArea(shape, 100.0, rests, shape.outline, lambda xy: xy)
     kinds = {place.xy: place.kind for place in load_places(area)}
     assert kinds[(50.0, 50.0)] == "free-corner"
     assert kinds[(1750.0, 50.0)] == "free-corner"

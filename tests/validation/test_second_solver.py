@@ -3,15 +3,20 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
 import pytest
+from shapely.geometry import Polygon
 
 from ledgerstone.strength import PatchLoad
 from ledgerstone.strength._judging import every_batch
 from ledgerstone.strength._placed import PlacedSlab
+from ledgerstone.strength._strip_support import BEDDING_N_PER_MM3
 from ledgerstone.strength.mesh import mesh_of
+from ledgerstone.strength.plate import AreaSupport
+from ledgerstone.strength.rests import Bearing
 from ledgerstone.workshop import Workshop
 from support.documents import Json
 from support.oracles.morley_rested import RestedPlate, springs_of
@@ -35,14 +40,26 @@ GIVEN = [
 
 @pytest.mark.parametrize("given", GIVEN, ids=lambda given: given["name"])
 def test_an_order_is_stressed_as_the_second_solver_found(given: Json, workshop: Workshop) -> None:
-    """Standing and sitting at the worst place, rigid rails: within 5 %, or 6 % on the safe side."""
-    placed = placed_of(given["slab"], workshop)
-    assert placed is not None
+    """Standing and sitting at the worst place, rigid rails: within 5 %, or 6 % on the safe side.
+
+    The other solver's ends and ledges press over their whole depth, so ours do here: the standard's
+    effective span, by which a slab is judged, is longer (``test_spans``).
+    """
+    told = placed_of(given["slab"], workshop)
+    assert told is not None
+    placed = replace(told, carrying=[_on_its_whole_bed(bearing) for bearing in told.carrying])
     for case, newtons in (("standing", STANDING_N), ("sitting", SITTING_N)):
         mpa, (x, y) = given[case]
         patch = PatchLoad(x=x, y=y, length=SIDE_MM, width=SIDE_MM, newtons=newtons)
         found = placed.rested.cases([[placed.weight, patch]]).worst_stresses()[0]
         assert (1.0 - NEAR) * mpa <= found <= (1.0 + SAFE) * mpa, case
+
+
+def _on_its_whole_bed(bearing: Bearing) -> Bearing:
+    if not isinstance(bearing.footprint, Polygon):
+        return bearing
+    bed = AreaSupport(bearing.footprint, crushes_n_per_mm3=BEDDING_N_PER_MM3)
+    return replace(bearing, support=bed)
 
 
 def _governing(placed: PlacedSlab) -> tuple[float, list[float], float]:

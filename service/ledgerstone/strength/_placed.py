@@ -48,8 +48,8 @@ class PlacedSlab:
     @cached_property
     def seat_area(self) -> SeatArea:
         """Where a person may be."""
-        side_mm = self.workshop.loads.point_side_mm
-        return SeatArea(self.shape, side_mm, self.footprints, self.plate.model.mesh.seen)
+        side_mm, mesh = self.workshop.loads.point_side_mm, self.plate.model.mesh
+        return SeatArea(self.shape, side_mm, self.footprints, mesh.polygon, mesh.seen)
 
     @property
     def hull(self) -> BaseGeometry:

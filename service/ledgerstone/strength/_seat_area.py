@@ -33,6 +33,8 @@ class SeatArea:
     ----------
     rests
         What carries the slab, in plane mm.
+    meshed
+        The slab as it is meshed, small radii as sharp corners, plane mm.
     seen
         Maps places to the plan's mirror image that is meshed: they are taken in their order
         there.
@@ -41,6 +43,7 @@ class SeatArea:
     shape: Shape
     side_mm: float
     rests: Sequence[BaseGeometry]
+    meshed: Polygon
     seen: Seen
 
     @cached_property

@@ -61,6 +61,11 @@ class Spacing:
         return Spacing(self.coarse_mm * factor, self.sources_mm, self.sizes_mm * factor)
 
 
+def ruled_mm(width_mm: float) -> float:
+    """Coarse size that the rule asks for, mm, of a slab whose shorter side is ``width_mm``."""
+    return min(width_mm / ELEMENTS_ACROSS, COARSEST_MM)
+
+
 def spacing_for(
     starts: FloatArray,
     ends: FloatArray,
@@ -89,7 +94,7 @@ def spacing_for(
     ------
     methods §1.2: trials against the tables of §1.6.
     """
-    rule = min(width_mm / ELEMENTS_ACROSS, COARSEST_MM)
+    rule = ruled_mm(width_mm)
     coarse = rule if mesh_mm is None else mesh_mm
     strips = _strip_sources(starts, ends, coarse)
     corners = _corner_sources(starts, ends, thickness_mm)

@@ -7,6 +7,8 @@ the coarse mesh.
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
+from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
@@ -14,13 +16,20 @@ import shapely
 from scipy.spatial.distance import cdist
 from shapely.geometry import Polygon
 
+from ledgerstone import plane
 from ledgerstone.arrays import BoolArray, FloatArray
 
 TURNING_MM = 15.0  # from the end of a rest to the nodes around it
 RING = 8  # of them
 AT_THE_EDGE_MM = 20.0  # a rest's end nearer than this to the slab's edge counts as at it
 BESIDE_MM = np.array([-40.0, -15.0, 0.0, 15.0, 40.0])  # along the edge
-BESIDE_A_CORNER_MM = 20.0  # about the radius that the stress is averaged over
+# Round a corner that turns inward the mesh is always the same, so that the stress there does not
+# depend on where the other nodes happen to fall. The outer ring has about the radius that the
+# stress is averaged over.
+RINGS_AT_A_CORNER_MM = np.array([10.0, 20.0])
+ALONG_THE_RINGS_MM = np.array([9.5, 11.7])  # between the nodes of each
+ROOM_AT_A_CORNER_MM = 45.0
+SQUARE_HALF, NEARLY = 0.75 * math.pi, 0.01  # half of the concrete's angle, radians
 SHARPLY = 0.87  # radians that a corner turns: 50 degrees
 APART_MM = 9.0  # places nearer to each other than that are one
 
@@ -40,8 +49,8 @@ def ringed(ends: FloatArray) -> FloatArray:
 def with_ends_at_the_edge(outline: Polygon, places: FloatArray) -> Polygon:
     """Outline with vertices added beside the places that are at its outer edge.
 
-    It also has them on either side of a corner that turns inward, where the averaged stress is
-    largest. They are on its straight sides, so its shape does not change; the mesh keeps them as
+    It also has them on either side of a corner that turns inward, where the rings of nodes about
+    it end. They are on its straight sides, so its shape does not change; the mesh keeps them as
     nodes.
 
     Parameters
@@ -50,18 +59,83 @@ def with_ends_at_the_edge(outline: Polygon, places: FloatArray) -> Polygon:
         Shape (k, 2), mm.
     """
     ring = shapely.get_coordinates(outline.exterior)
-    inward = _turns_inward(ring[:-1], is_ccw=outline.exterior.is_ccw)
+    beside = {tuple(one.at): _along_from(outline, one) for one in inward_corners(outline)}
     made: list[FloatArray] = []
-    for k, (start, end) in enumerate(pairwise(ring)):
+    for start, end in pairwise(ring):
         length = math.dist(start, end)
         along, off = ((places - start) @ _turned(end - start).T / length).T
         here = (along[np.abs(off) <= AT_THE_EDGE_MM][:, None] + BESIDE_MM).ravel()
-        corners = np.array([BESIDE_A_CORNER_MM, length - BESIDE_A_CORNER_MM])
-        here = np.append(here, corners[inward[[k, (k + 1) % len(inward)]]])
+        here = np.append(here, beside.get(tuple(start), ()))
+        here = np.append(here, length - np.array(beside.get(tuple(end), ())))
         here = np.unique(np.round(here[(here > APART_MM) & (here < length - APART_MM)], 3))
         kept = here[np.diff(here, prepend=-np.inf) > APART_MM]
         made += [start[None], start + kept[:, None] / length * (end - start)]
     return Polygon(np.concatenate(made), list(outline.interiors))
+
+
+@dataclass(frozen=True, slots=True)
+class InwardCorner:
+    """A corner at which the slab turns inward sharply.
+
+    Parameters
+    ----------
+    at
+        Where it is, mm, shape (2,).
+    middle, half
+        The direction that halves the concrete there, and half of the concrete's angle, radians.
+    """
+
+    at: FloatArray
+    middle: float
+    half: float
+
+
+def inward_corners(outline: Polygon) -> Iterator[InwardCorner]:
+    """Corners of the outer ring at which the slab turns inward sharply."""
+    ring = shapely.get_coordinates(outline.exterior)[:-1]
+    for k in np.flatnonzero(_turns_inward(ring, is_ccw=outline.exterior.is_ccw)).tolist():
+        sides = ring[[k - 1, (k + 1) % len(ring)]] - ring[k]
+        one, other = sides / np.linalg.norm(sides, axis=1)[:, None]
+        out = one + other
+        void = math.acos(float(np.clip(one @ other, -1.0, 1.0)))
+        yield InwardCorner(ring[k], math.atan2(-out[1], -out[0]), math.pi - 0.5 * void)
+
+
+def has_room(outline: Polygon, corner: InwardCorner) -> bool:
+    """Return whether rings have room: at a square corner along the axes, its own sides alone near.
+
+    An L's or a notch's is one. About corners at other angles rings made triangles too sharp.
+    """
+    is_square = (
+        abs(corner.half - SQUARE_HALF) < NEARLY and abs(math.cos(2.0 * corner.middle)) < NEARLY
+    )
+    if not is_square:
+        return False
+    disc = shapely.Point(corner.at).buffer(ROOM_AT_A_CORNER_MM)
+    near = plane.intersection(outline.boundary, disc).length
+    return 1.98 * ROOM_AT_A_CORNER_MM < near < 2.02 * ROOM_AT_A_CORNER_MM
+
+
+def round_corners(outline: Polygon, scale: float) -> FloatArray:
+    """Places round each corner that turns inward, of rings of nodes there, mm, shape (n, 2).
+
+    ``scale`` is 1, or less for a mesh finer than the rule's.
+    """
+    made = [np.empty((0, 2))]
+    for corner in inward_corners(outline):
+        if not has_room(outline, corner):
+            continue
+        for radius, step in zip(RINGS_AT_A_CORNER_MM, ALONG_THE_RINGS_MM, strict=True):
+            many = round(2.0 * corner.half * radius / step)
+            turn = corner.middle + corner.half * (2.0 * np.arange(1, many) / many - 1.0)
+            ring = np.column_stack([np.cos(turn), np.sin(turn)])
+            made.append(corner.at + scale * radius * ring)
+    return np.concatenate(made)
+
+
+def _along_from(outline: Polygon, corner: InwardCorner) -> FloatArray:
+    """How far from a corner that turns inward the vertices on its sides are, mm, shape (n,)."""
+    return RINGS_AT_A_CORNER_MM if has_room(outline, corner) else RINGS_AT_A_CORNER_MM[-1:]
 
 
 def _turns_inward(ring: FloatArray, *, is_ccw: bool) -> BoolArray:

@@ -22,9 +22,10 @@ from ledgerstone.strength._spacing import (
     divided,
     refined_at,
     rounded_off,
+    ruled_mm,
     spacing_for,
 )
-from ledgerstone.strength._turning import are_clear_of, ringed, with_ends_at_the_edge
+from ledgerstone.strength._turning import are_clear_of, ringed, round_corners, with_ends_at_the_edge
 
 MAX_NODES = 2000  # three unknowns each: methods §1.2
 MAX_NODES_ASKED = 40_000  # where the caller names the element size
@@ -156,13 +157,22 @@ def mesh_of(
     cornered = with_ends_at_the_edge(_rounded_off(seen, spacing), turned)
     boundary = _outline.noded(cornered, [image.of(zone) for zone in zones])
     shapely.prepare(boundary[-1])
-    mesh = _meshed(image, boundary, spacing, ends)
+    corners = _round_corners(seen, mesh_mm)
+    corners = corners[are_clear_of(ends, corners)]
+    mesh = _meshed(image, boundary, spacing, ends, corners)
     for _ in range(4):
         if len(mesh.nodes) <= most:
             break
         spacing = spacing.scaled(1.1 * (len(mesh.nodes) / most) ** 1.5)
-        mesh = _meshed(image, boundary, spacing, ends)
+        mesh = _meshed(image, boundary, spacing, ends, corners)
     return mesh
+
+
+def _round_corners(polygon: Polygon, mesh_mm: float | None) -> FloatArray:
+    """Rings of nodes at the corners that turn inward, closer on a mesh finer than the rule's."""
+    x0, y0, x1, y1 = polygon.bounds
+    rule = ruled_mm(min(x1 - x0, y1 - y0))
+    return round_corners(polygon, 1.0 if mesh_mm is None else min(mesh_mm / rule, 1.0))
 
 
 def _spacing_of(
@@ -200,8 +210,9 @@ def _meshed(
     boundary: tuple[FloatArray, IntArray, Polygon],
     spacing: Spacing,
     kept: FloatArray,
+    corners: FloatArray,
 ) -> Mesh:
-    """Mesh with nodes at the places ``kept`` (k, 2), but for those at the boundary."""
+    """Mesh with nodes at the places ``kept`` (k, 2) and ``corners`` (c, 2), but at the boundary."""
     vertices, segments, polygon = boundary
     border, cut = divided(vertices, segments, spacing)
     spacing = refined_at(spacing, border, cut)
@@ -210,6 +221,9 @@ def _meshed(
     kept = _refine.clear_of(kept, starts, ends, _refine.PROTECTED)
     inner = _refine.clear_of(lattice(polygon, spacing), starts, ends, _refine.PROTECTED)
     inner = inner[are_clear_of(kept, inner)]
+    corners = corners[shapely.contains_xy(polygon, corners[:, 0], corners[:, 1])]
+    corners = _refine.clear_of(corners, starts, ends, 0.8 * _refine.PROTECTED)
+    kept = np.concatenate([kept, corners])
     border = np.concatenate([border, kept])
     covered = _refine.at_rest(polygon, border, inner, cut, spacing, close=len(kept))
     covered, cut = _refine.recovered(polygon, border, cut, covered)

@@ -17,6 +17,7 @@ from ledgerstone.arrays import BoolArray, FloatArray
 from ledgerstone.outline import XY, unit_vector
 from ledgerstone.shape import Shape
 from ledgerstone.strength._seat_area import NEAR_A_CORNER_MM, NEARLY, SeatArea
+from ledgerstone.strength._turning import inward_corners
 
 MAX_PLACES = 44
 APART_SHARE = 0.75  # of a seat's side: places nearer to each other than that are one
@@ -27,6 +28,9 @@ FINE_STEP_MM = 15.0  # grid step where a person's case changes
 MAX_SEATS = 1500  # in all; a larger slab has a coarser grid
 MAX_FARTHEST = 12
 AT_THE_HULL_MM = 40.0
+# Off a corner of the outline that turns inward, where a person makes most of the stress at it.
+ROUND_A_CORNER_MM = (120.0, 200.0, 280.0)
+ROUND_A_CORNER = np.radians([-60.0, -30.0, 0.0, 30.0, 60.0])  # from what halves it
 EDGE_STEP_MM = 40.0  # places along an edge that are compared by how far they lie from the rests
 
 
@@ -68,7 +72,8 @@ def load_places(area: SeatArea) -> tuple[LoadPlace, ...]:
     Every place keeps a square of the person's size on the slab where the slab is wide enough. The
     outline's corners come first; then the narrow concrete beside openings; the edges, and the rims
     of openings, where they lie farthest from what carries them; the tips of overhangs, opposite
-    the ends of each rest; every 220 mm along the edges; and a grid.
+    the ends of each rest; round corners of the outline that turn inward; every 220 mm along the
+    edges; and a grid.
     """
     shape, side_mm, room = area.shape, area.side_mm, area.room
     wished = [
@@ -79,6 +84,8 @@ def load_places(area: SeatArea) -> tuple[LoadPlace, ...]:
         _farthest_from_rests(area),
         area.in_order(np.array(list(_overhang_tips(area))).reshape(-1, 2)),
     ]
+    inward = area.in_order(_round_inward_corners(area.meshed))
+    wished.append(inward)
     along = np.concatenate([rim.places(RIM_STEP_MM) for rim in area.rims])
     filling = [area.in_order(along), area.in_order(np.array(list(_grid(shape))))]
     many = [sum(len(some) for some in group) for group in (wished, filling)]
@@ -86,7 +93,7 @@ def load_places(area: SeatArea) -> tuple[LoadPlace, ...]:
     places = _onto(room, np.concatenate([*wished, *filling]))
     kept: list[int] = []
     for k, away in enumerate(apart.tolist()):
-        if len(kept) == MAX_PLACES:
+        if len(kept) == MAX_PLACES + len(inward):
             break
         if (np.hypot(*(places[kept] - places[k]).T) > away).all():
             kept.append(k)
@@ -158,6 +165,16 @@ def _farthest_from_rests(area: SeatArea) -> FloatArray:
     every, away = np.concatenate(found), np.concatenate(far)
     keys = np.round(area.seen(every), 1) + 0.0
     return np.asarray(every[np.lexsort((*keys.T, -away))][:MAX_FARTHEST])
+
+
+def _round_inward_corners(meshed: Polygon) -> FloatArray:
+    """Places round each corner at which the outline turns inward, mm, shape (n, 2)."""
+    found = [np.empty((0, 2))]
+    for corner in inward_corners(meshed):
+        turn = corner.middle + ROUND_A_CORNER
+        off = np.column_stack([np.cos(turn), np.sin(turn)])
+        found += [corner.at + radius * off for radius in ROUND_A_CORNER_MM]
+    return np.concatenate(found)
 
 
 def _overhang_tips(area: SeatArea) -> Iterable[XY]:

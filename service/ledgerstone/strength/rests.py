@@ -17,15 +17,12 @@ from ledgerstone.order import Rests, Slab
 from ledgerstone.outline import XY, Side
 from ledgerstone.shape import Shape
 from ledgerstone.strength._beams import Beam
+from ledgerstone.strength._strip_support import BEDDING_N_PER_MM3, strip_of, strip_support
 from ledgerstone.strength.plate import AreaSupport, LineSupport, Support
 from ledgerstone.workshop.records import Rails
 
 PANEL_MM = 18.0  # a base unit's side panel; common practice, no source
 SHORTEST_MM = 1.0
-# A pad, ledge or bearer of timber 25 mm deep, across the grain: 370 MPa (EN 338, C24, mean; from
-# memory). On a rigid one, the stress of a slab turning about its corner is singular: it grows
-# without bound as the mesh is refined.
-BEDDING_N_PER_MM3 = 370.0 / 25.0
 # A rail is taken flush with the fronts of the panels: a slab loaded on its overhang turns about
 # that edge, and one loaded between the rails has the longer span. With the rail at its centre line,
 # 25 mm in, the panels' ends alone would carry the slab and crack it, which they do not.
@@ -56,6 +53,12 @@ def bearings(slab: Slab, shape: Shape) -> tuple[Bearing, ...]:
     """List what carries a slab, all rigid; empty if no rests are given or it is bedded."""
     if slab.rests is None or slab.rests.kind == "full":
         return ()
+    if slab.rests.kind in _STRIPS:
+        strips, thickness = _STRIPS[slab.rests.kind](slab.rests, shape), slab.thickness.mm
+        return tuple(
+            Bearing(strip_support(line, depth, thickness, shape.net), at, strip_of(line, depth))
+            for line, depth, at in strips
+        )
     return tuple(_KINDS[slab.rests.kind](slab.rests, shape))
 
 
@@ -130,9 +133,20 @@ def crowded_units(rests: Rests, shape: Shape, rails: Rails) -> tuple[int, ...]:
     return tuple(found)
 
 
+def _pressed(bearing: Bearing) -> BaseGeometry:
+    """Where a bearing presses, in plan."""
+    match bearing.support:
+        case AreaSupport(polygon=polygon):
+            return polygon
+        case LineSupport(points=points) if len(points) > 1:
+            return LineString(points)
+        case _:
+            return bearing.footprint
+
+
 def turning_places(slab: Slab, shape: Shape) -> tuple[XY, ...]:
     """List the ends and corners of rests about which an overhang turns, plane mm, in order."""
-    footprints = [bearing.footprint for bearing in bearings(slab, shape)]
+    footprints = [_pressed(bearing) for bearing in bearings(slab, shape)]
     if not footprints:
         return ()
     hull = plane.union(footprints).convex_hull
@@ -210,11 +224,17 @@ def _inside(side: Side, in_mm: float, shape: Shape) -> list[LineString]:
     return lines or [side.line]
 
 
-def _ends(rests: Rests, shape: Shape) -> Iterable[Bearing]:
+def _ends(rests: Rests, shape: Shape) -> Iterable[_Strip]:
     depth = rests.depth.mm if rests.depth is not None else PANEL_MM
     x0, y0, x1, y1 = shape.outline.bounds
-    for strip in (box(x0, y0, x0 + depth, y1), box(x1 - depth, y0, x1, y1)):
-        yield Bearing(_bedded(strip), "/rests/depth", strip)
+    for x in (x0 + depth / 2, x1 - depth / 2):
+        yield LineString([(x, y0), (x, y1)]), depth, "/rests/depth"
+
+
+def _ledges(rests: Rests, _shape: Shape) -> Iterable[_Strip]:
+    for i, ledge in enumerate(rests.lines):
+        ends = [(ledge.start.x.mm, ledge.start.y.mm), (ledge.end.x.mm, ledge.end.y.mm)]
+        yield LineString(ends), ledge.depth.mm, f"/rests/lines/{i}"
 
 
 def _legs(rests: Rests, _shape: Shape) -> Iterable[Bearing]:
@@ -249,13 +269,6 @@ def _nearest_to(place: XY, points: list[XY]) -> int:
     return min(range(len(points)), key=lambda i: math.dist(place, points[i]))
 
 
-def _ledges(rests: Rests, _shape: Shape) -> Iterable[Bearing]:
-    for i, ledge in enumerate(rests.lines):
-        line = LineString([(ledge.start.x.mm, ledge.start.y.mm), (ledge.end.x.mm, ledge.end.y.mm)])
-        strip = plane.buffer(line, ledge.depth.mm / 2, cap_style="flat")
-        yield Bearing(_bedded(strip), f"/rests/lines/{i}", strip)
-
-
 def _bedded(area: Polygon) -> Support:
     return AreaSupport(area, crushes_n_per_mm3=BEDDING_N_PER_MM3)
 
@@ -263,8 +276,8 @@ def _bedded(area: Polygon) -> Support:
 _KINDS: dict[str, Callable[[Rests, Shape], Iterable[Bearing]]] = {
     "units": _units,
     "frame": _frame,
-    "ends": _ends,
     "legs": _legs,
-    "ledges": _ledges,
     "pedestal": _pedestal,
 }
+_Strip = tuple[LineString, float, str]  # its middle line, its depth in mm, its place in the order
+_STRIPS: dict[str, Callable[[Rests, Shape], Iterable[_Strip]]] = {"ends": _ends, "ledges": _ledges}
