@@ -81,7 +81,7 @@ export class Actions {
     const there = store.shown[list]?.length ?? 0;
     if (!(await this.live.laying.add(button.dataset.piece ?? ""))) return;
     /** @type {HTMLDetailsElement} */ (one(`[data-list=${list}] > li:last-child > details`, form)).open = true;
-    this.live.sketch.focus(`${list === "cutouts" ? "opening" : "relief"}-${there}`);
+    this.live.sketch?.focus(`${list === "cutouts" ? "opening" : "relief"}-${there}`);
   }
 
   addJoin() {
@@ -155,7 +155,7 @@ function rove(row) {
   });
 }
 
-/** False where the list is empty. @param {Element | null} list */
+/** @param {Element | null} list */
 function focusLast(list) {
   const control = list?.lastElementChild?.querySelector("input, select");
   if (control instanceof HTMLElement) control.focus();

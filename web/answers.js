@@ -1,4 +1,4 @@
-/** Shows each answer beside the order it belongs to, and what goes wrong on the way. */
+/** Shows each answer beside its order, and what goes wrong on the way. */
 
 import { Bar } from "./answer/bar.js";
 import { AnswerPanel, troubleNotice } from "./answer/panel.js";
@@ -44,7 +44,7 @@ export class Answers {
     this.panel.dataset.state = "outdated";
     this.bar.waiting();
     one("#finished").hidden = true;
-    this.page.live?.sketch.pin([]);
+    this.page.live?.sketch?.pin([]);
   }
 
   /** @param {Answered} answered */
@@ -78,10 +78,11 @@ export class Answers {
       drawing: (link) => page.service.drawing(link),
       go: (pointer) => page.live?.go(pointer),
       apply: (remedy) => this.apply(remedy),
-      preview: (patch) => page.live?.sketch.preview(order === page.store.order ? patch : null),
+      preview: (patch) => page.live?.sketch?.preview(order === page.store.order ? patch : null),
       ask: tool(ask),
       keep: tool(keep),
       look: (view) => this.bar.look(view),
+      pictured: page.live !== null,
     });
     this.showFinished();
     const pins = order === page.store.order && answer.kind !== "not-understood" ? answer.body.findings : null;
@@ -140,7 +141,7 @@ export class Answers {
     this.page.announce(`${say(`trouble.${trouble.kind}`)} ${say("trouble.kept")}`);
   }
 
-  /** One that no longer fits changes nothing. @param {Remedy} remedy */
+  /** @param {Remedy} remedy */
   apply(remedy) {
     const { page } = this;
     try {

@@ -32,7 +32,7 @@ function address() {
   return meta?.getAttribute("content") ?? "";
 }
 
-/** While the service is away, as it was last heard. @param {Service} service @param {Promise<Choices>} asked @param {number} tries */
+/** @param {Service} service @param {Promise<Choices>} asked @param {number} tries */
 async function choicesFrom(service, asked, tries = 0) {
   try {
     const choices = await asked;

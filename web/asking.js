@@ -27,10 +27,7 @@ export class Asking extends EventTarget {
     this.typing = null;
   }
 
-  /**
-   * At the first key at once, then at a pause; in a drag now and then.
-   * @param {Order} order @param {{typing: boolean, moving?: boolean}} how
-   */
+  /** At the first key at once, then at a pause; in a drag now and then. @param {Order} order @param {{typing: boolean, moving?: boolean}} how */
   ask(order, { typing, moving = false }) {
     this.order = order;
     if (moving) return this.follow();
@@ -44,7 +41,7 @@ export class Asking extends EventTarget {
     this.typing = setTimeout(() => (this.typing = null), PAUSE_MS);
   }
 
-  /** With everything; resolves to what was answered, or null. @param {Order} order */
+  /** With everything. @param {Order} order */
   now(order) {
     this.order = order;
     clearTimeout(this.timer);

@@ -2,7 +2,7 @@
 
 import { one } from "./show.js";
 
-/** @type {Readonly<Record<string, string>>} what each look must be good for */
+/** @type {Record<string, string>} */
 const LOOKS = { accent: "color", "accent-dark": "color", ground: "color", "ground-dark": "color", type: "font-family", radius: "border-radius" };
 const LONGEST = 120;
 

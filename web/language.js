@@ -8,7 +8,7 @@ export function spokenOf(wanted) {
   return primary.find((language) => Object.hasOwn(LOCALES, language));
 }
 
-/** What a document says before any script runs, by the names of its messages. @param {Document} said @returns {Messages} */
+/** What a document says before any script runs. @param {Document} said @returns {Messages} */
 export function saidIn(said) {
   const parts = [said, ...Array.from(said.querySelectorAll("template"), ({ content }) => content)];
   const all = (/** @type {string} */ name) => parts.flatMap((part) => Array.from(part.querySelectorAll(`[${name}]`), (each) => /** @type {const} */ ([each.getAttribute(name), each])));
@@ -23,7 +23,7 @@ export async function documentIn(language, from = "") {
   return new DOMParser().parseFromString(await answer.text(), "text/html");
 }
 
-/** What the address says beside its language stays. @param {HTMLElement} place */
+/** @param {HTMLElement} place */
 export function offerLanguages(place) {
   for (const link of place.querySelectorAll("a")) {
     link.hidden = link.lang === spokenOf([document.documentElement.lang]);

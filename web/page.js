@@ -1,4 +1,4 @@
-/** One visit: the order is priced at once, the form made live after that. */
+/** One visit: the order is priced, then the form made live. */
 
 import { keepRoom } from "./answer/bar.js";
 import { Answers } from "./answers.js";
@@ -35,9 +35,16 @@ export class Page {
     keepRoom(this.answers.panel);
     this.asking.ask(this.store.order, { typing: false });
     await this.answered();
-    const [{ LiveForm }] = await Promise.all([import("./form/live.js"), import("./sketch/sketch.js")]);
+    askForForm();
+    const { LiveForm } = await import("./form/live.js");
     this.live = new LiveForm(this);
     this.live.begin();
+    void this.follow();
+  }
+
+  /** What the first entry does not wait for. */
+  async follow() {
+    await this.live?.draw().catch(() => null); // a form without its plan still prices
     this.draftSays(say(this.restored ? "draft.restored" : canKeep() ? "draft.kept" : "draft.not-kept"));
     this.answers.again();
     void this.openLink();
@@ -100,4 +107,10 @@ export class Page {
   announce(words) {
     if (words !== "") write(one("#status"), words);
   }
+}
+
+/** Its modules all at once, not as each names the next. */
+function askForForm() {
+  const links = document.querySelector("#form-modules");
+  if (links instanceof HTMLTemplateElement) document.head.append(links.content);
 }

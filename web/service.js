@@ -13,13 +13,13 @@ export class Trouble extends Error {
 
 const [FIRST_S, LONGEST_S] = [2, 30];
 
-/** How long to wait after so many tries. @param {number} tries @param {number} [atLeastS] */
+/** @param {number} tries @param {number} [atLeastS] */
 export function retryS(tries, atLeastS = 0) {
   return Math.max(atLeastS, Math.min(FIRST_S * 2 ** tries, LONGEST_S));
 }
 
 export class Service {
-  /** @param {string} address where the service stands; "" is where the page stands */
+  /** @param {string} address "": the page's own */
   constructor(address) {
     this.language = document.documentElement.lang;
     this.base = new URL(address === "" ? "./" : `${address.replace(/\/$/, "")}/`, document.baseURI);

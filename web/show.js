@@ -1,4 +1,4 @@
-/** Words, from one file of messages a language; and elements, into which words go as text. */
+/** Words, and elements, into which words go as text. */
 
 import { spoken, withMark } from "./lib/lengths.js";
 
@@ -46,7 +46,7 @@ function plural(n) {
   return once("plural", () => new Intl.PluralRules(language)).select(n);
 }
 
-/** Formats are slow to make, so each is made once. @template Format @param {string} name @param {() => Format} make @returns {Format} */
+/** Formats are slow to make. @template Format @param {string} name @param {() => Format} make @returns {Format} */
 function once(name, make) {
   if (!formats.has(name)) formats.set(name, make());
   return formats.get(name);
@@ -97,7 +97,7 @@ export function masses() {
   return units.masses;
 }
 
-/** The mark between whole and tenth: 0.5, 0,5. @returns {Mark} */
+/** 0.5 or 0,5. @returns {Mark} */
 export function mark() {
   return number(0.5, 1).includes(",") ? "," : ".";
 }
@@ -107,7 +107,7 @@ export function telAddress(telephone) {
   return `tel:${telephone.replace(/[^\d+]/g, "")}`;
 }
 
-/** A length, as it goes to the service, by the language's mark. @param {unknown} length */
+/** A length by the language's mark. @param {unknown} length */
 export function lengthWords(length) {
   return withMark(String(length ?? ""), mark());
 }
@@ -124,7 +124,7 @@ export function fillWords(root) {
     element.setAttribute("aria-label", say(element.dataset.saysLabel ?? ""));
 }
 
-/** What is written already is not painted again. @param {Element} element @param {string} words */
+/** @param {Element} element @param {string} words */
 export function write(element, words) {
   if (element.textContent !== words) element.textContent = words;
 }

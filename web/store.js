@@ -10,7 +10,7 @@ export class Store extends EventTarget {
     /** @type {Order} */
     this.order = order;
     this.slab = 0;
-    /** @type {Set<string>} where the service has put things, as text */
+    /** @type {Set<string>} where the service put things */
     this.placed = new Set();
     /** @type {Unit} */
     this.unit = "mm";
@@ -22,10 +22,7 @@ export class Store extends EventTarget {
     this.changedAt = 0;
   }
 
-  /**
-   * Changes of one group close together are undone as one; so is one drag.
-   * @param {Order} order @param {{cause?: Cause, group?: string, slab?: number}} [how]
-   */
+  /** Those of one group close together are undone as one. @param {Order} order @param {{cause?: Cause, group?: string, slab?: number}} [how] */
   change(order, { cause = "choice", group = "", slab = this.slab } = {}) {
     const now = Date.now();
     const close = cause === "moving" || now - this.changedAt < TOGETHER_MS;

@@ -3,18 +3,27 @@
 import re
 from pathlib import Path
 
-from design.page_modules import WEB, modules, with_links
+from design.page_modules import WEB, form_modules, modules, with_links
 from ledgerstone.wording import LANGUAGES
 
 
 def test_the_document_asks_for_each_module_that_is_imported() -> None:
     """Its links are those of the modules' graph; tests/run --generate writes them."""
     document = (WEB / "index.html").read_text(encoding="utf-8")
-    assert document == with_links(document, modules())
+    assert document == with_links(document)
     asked = re.findall(r'<link rel="modulepreload" fetchpriority="low" href="([^"]+)">', document)
     assert {"app.js", "page.js", "lib/json.js", "answer/panel.js"} <= set(asked)
     assert "answer/opened.js" not in asked
     assert all((WEB / name).is_file() for name in asked)
+
+
+def test_the_forms_modules_are_asked_for_apart() -> None:
+    """All of them together, once there is a price, and none that loaded before it."""
+    document = (WEB / "index.html").read_text(encoding="utf-8")
+    later = re.findall(r'<link rel="modulepreload" href="([^"]+)">', document)
+    assert later == form_modules()
+    assert {"form/live.js", "sketch/sketch.js", "form/rows.js"} <= set(later)
+    assert not set(later) & set(modules())
 
 
 def test_no_document_asks_for_messages_beforehand() -> None:

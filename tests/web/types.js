@@ -67,7 +67,7 @@
  *   request: (asked: Record<string, string>) => Promise<Requested>}} Keeping
  */
 /** @typedef {Partial<Record<"ask" | "keep", (quote: Quote, keeping: Keeping) => HTMLElement>>} Tools */
-/** @typedef {Context & {slab: number, tax: string, drawing: (link: string) => string, ask: HTMLElement | null, keep: HTMLElement | null, look: (view: {address: string, alt: string} | undefined) => void}} Showing */
+/** @typedef {Context & {slab: number, tax: string, drawing: (link: string) => string, ask: HTMLElement | null, keep: HTMLElement | null, look: (view: {address: string, alt: string} | undefined) => void, pictured: boolean}} Showing */
 /** @typedef {{answer: Answer, order: Order, settled: boolean, partial?: boolean}} Answered */
 /** @typedef {HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement} Control */
 /** @typedef {"left" | "right" | "front" | "back"} Side */

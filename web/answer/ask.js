@@ -1,9 +1,9 @@
-/** Sent where mail is set up, else a letter; and ways to keep a quote. */
+/** Sent by mail, else a letter; ways to keep a quote. */
 
 import { day, make, one, say, telAddress } from "../show.js";
 import { asText, named } from "./sentences.js";
 
-/** @type {Map<string, {says: string, how: "sent" | "letter"}>} what became of each request of this visit, by its quote */
+/** @type {Map<string, {says: string, how: "sent" | "letter"}>} by its quote */
 const gone = new Map();
 
 /** @param {Quote} quote @param {Keeping} keeping */
@@ -66,7 +66,7 @@ function sending(quote, keeping, went) {
   return make("details", { class: "asking", "data-key": "ask" }, make("summary", { class: "button main", "data-key": "ask-summary" }, say("ask.make")), form);
 }
 
-/** @type {Record<string, string>} what was typed, kept while answers come and go */
+/** @type {Record<string, string>} kept while answers come and go */
 const typed = { name: "", reach: "", note: "" };
 
 /** @param {string} token @param {Keeping} keeping @param {(how: "sent", says: string) => void} went */
@@ -122,10 +122,7 @@ export function keepTools(quote, keeping) {
   return make("details", { class: "fold keeping", "data-key": "keep" }, make("summary", { "data-key": "keep-summary" }, say("keep.title")), make("p", {}, until), ways, said);
 }
 
-/**
- * A button that copies a text and confirms it; where it can't, it shows the text.
- * @param {string} name @param {string} key @param {string} words @param {string} done @param {(words: string) => void} tell
- */
+/** Where it can't copy, it shows the text. @param {string} name @param {string} key @param {string} words @param {string} done @param {(words: string) => void} tell */
 function copyButton(name, key, words, done, tell) {
   const copy = () => navigator.clipboard.writeText(words).then(
     () => tell(say(done)),

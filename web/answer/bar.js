@@ -1,4 +1,4 @@
-/** The bar that stays in sight while the order is changed, and the picture's place. */
+/** The bar that stays in sight, and the picture's place. */
 
 import { elements, make, one, say, write } from "../show.js";
 import { brief, orderWords } from "./sentences.js";
@@ -20,7 +20,7 @@ export class Bar {
     this.clear();
   }
 
-  /** Inside another site it opens alone, as its link says. @param {Event} event */
+  /** In a frame its link opens it alone. @param {Event} event */
   enlarge(event) {
     if (window.parent !== window) return;
     event.preventDefault();
@@ -71,14 +71,12 @@ export class Bar {
       this.thumb.href = address;
       this.says = view?.alt ?? "";
     };
+    next.onerror = () => address === this.wanted && this.look(undefined);
     next.src = address;
   }
 }
 
-/**
- * On paper the picture is the answer's, and nothing of that is folded away.
- * @param {import("./panel.js").AnswerPanel} panel
- */
+/** On paper nothing is folded. @param {import("./panel.js").AnswerPanel} panel */
 export function keepRoom(panel) {
   const narrow = document.querySelector("#picture");
   const wide = matchMedia(WIDE);

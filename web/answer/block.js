@@ -1,4 +1,4 @@
-/** A quote's figures, ruled like a title block, and their details. */
+/** A quote's figures and their details. */
 
 import { day, make, money, number, say, sizes, weight as mass } from "../show.js";
 import { weeks } from "./drawing.js";
@@ -10,7 +10,7 @@ export function block(quote, taxName) {
   return make("dl", { class: "block" }, ...cells);
 }
 
-/** On paper alone: on the screen the form says it. @param {Quote} quote */
+/** @param {Quote} quote */
 export function onPaper(quote) {
   return make("ul", { class: "on-paper" }, ...ordered(quote).map((line) => make("li", {}, line)));
 }

@@ -1,4 +1,4 @@
-/** The service's drawings, and the weeks as a strip: one bar a stage, a line each Monday. */
+/** The service's drawings, and the weeks as a strip. */
 
 import { day, draw, make, number, say } from "../show.js";
 
@@ -33,7 +33,7 @@ export class Drawing {
     if (this.pictures) this.show(this.pictures);
   }
 
-  /** "": there is none. @param {Pictures} pictures */
+  /** @param {Pictures} pictures */
   show(pictures) {
     this.pictures = pictures;
     for (const button of this.buttons) button.hidden = button.dataset.key === "assembled" && !pictures.assembled;

@@ -1,4 +1,4 @@
-/** What the checks say, numbered as on the drawing; and what settles it. */
+/** What the checks say, and what settles it. */
 
 import { read } from "../lib/json.js";
 import { day, knows, lengthWords, listed, make, money, say, weight } from "../show.js";
@@ -73,7 +73,7 @@ export function remedyButtons(remedies, key, context) {
   return make("ul", { class: "remedies" }, ...remedies.map((remedy, i) => choice(remedy, `${key} ${i}`, context)));
 }
 
-/** @param {"remedy.fix-all" | "remedy.nearest"} title of several changes @param {Remedy | undefined} remedy @param {Context} context */
+/** @param {"remedy.fix-all" | "remedy.nearest"} title @param {Remedy | undefined} remedy @param {Context} context */
 export function oneForAll(title, remedy, context) {
   if (!remedy) return null;
   const list = make("ul", { class: "remedies" }, choice(remedy, title, context, say(title)));
@@ -111,7 +111,7 @@ function choice(remedy, key, context, title) {
   return make("li", {}, button, make("div", { id }, what), picture);
 }
 
-/** By the form's names; a test changes nothing. @param {Order} order @param {Operation} operation @param {Order} [whole] with its new slab */
+/** By the form's names. @param {Order} order @param {Operation} operation @param {Order} [whole] with its new slab */
 export function changeWords(order, { op, path, value }, whole = order) {
   if (path === "/joins") return ""; // the sentence says it
   const name = nameOf(whole, path);
@@ -123,10 +123,10 @@ export function changeWords(order, { op, path, value }, whole = order) {
   const to = valueWords(value);
   if (op === "remove") return say("remedy.removed", { name });
   if (op === "replace" && from && to) return say("remedy.from-to", { name, from, to });
-  return op === "add" && to ? say("remedy.added", { name, to }) : ""; // the sentence says what has more to it
+  return op === "add" && to ? say("remedy.added", { name, to }) : "";
 }
 
-/** A choice by the form's words. @param {string} path @param {unknown} value */
+/** @param {string} path @param {unknown} value */
 function choiceWords(path, value) {
   const parts = path.split("/");
   const last = parts.at(-1) === "kind" ? parts.at(-2) : parts.at(-1);
@@ -140,7 +140,7 @@ function valueWords(value) {
   return typeof value === "number" || typeof value === "string" ? lengthWords(value) : "";
 }
 
-/** Where the order had no price, what it then has. @param {{price_change?: Money, price?: Price}} change */
+/** @param {{price_change?: Money, price?: Price}} change */
 export function costWords({ price_change: change, price }) {
   if (!change) return price ? say("remedy.then", { price: money(price.total, price.currency) }) : null;
   const more = Number(change.amount);

@@ -1,12 +1,9 @@
-/** Opens a quote, #quote=TOKEN, as offered and as it stands today; or an order, #order=JSON. */
+/** Opens a quote, #quote=TOKEN, as offered and as it stands; or an order, #order=JSON. */
 
 import { retryS, Trouble } from "../service.js";
 import { day, make, money, say } from "../show.js";
 
-/**
- * While the service is away it is tried again.
- * @param {Page} page @param {number} [tries]
- */
+/** @param {Page} page @param {number} [tries] */
 export async function openQuote(page, tries = 0) {
   const token = tokenOf(location.hash);
   if (!token) return;
@@ -39,7 +36,7 @@ function show(page, found) {
   answer?.scrollIntoView({ block: "start" });
 }
 
-/** As a change to the offer, in the page's language. @param {Opened} found */
+/** As a change to the offer. @param {Opened} found */
 export function orderOf({ order, today, token }) {
   const { language: _offered, ...whole } = today?.kind === "quote" || today?.kind === "sent-back" ? today.body.order : order;
   const slabs = whole.slabs.map((/** @type {Slab} */ slab) => ({ edges: {}, ...slab }));
@@ -52,7 +49,7 @@ function tell(page, words) {
   page.announce(words);
 }
 
-/** #order=JSON in base64url, as an email's links carry it. What is no order changes nothing. @param {Page} page */
+/** JSON in base64url, as an email's links carry it. @param {Page} page */
 export function openOrder(page) {
   const packed = location.hash.slice("#order=".length).replaceAll("-", "+").replaceAll("_", "/");
   try {

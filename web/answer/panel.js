@@ -1,4 +1,4 @@
-/** The answer, whose parts are drawn anew; and what is said when there is none. */
+/** The answer, and what is said when there is none. */
 
 import { make, say, telAddress } from "../show.js";
 import { block, madeOf, noPrice, onPaper } from "./block.js";
@@ -37,7 +37,6 @@ export class AnswerPanel extends HTMLElement {
     this.allow();
   }
 
-  /** What is asked for is what stands in the form. */
   allow() {
     for (const ask of this.querySelectorAll(".ask")) ask.toggleAttribute("inert", this.classList.contains("stale"));
   }
@@ -83,7 +82,8 @@ export class AnswerPanel extends HTMLElement {
   }
 
   /** @param {Drawings} drawings @param {Showing} showing */
-  draw(drawings, { slab, drawing, look }) {
+  draw(drawings, { slab, drawing, look, pictured }) {
+    if (!pictured) return; // the form comes first
     const picture = (/** @type {"view" | "plan" | "assembled"} */ kind, query = "") => {
       const link = drawings[kind];
       const says = kind === "plan" ? (drawings.says?.[slab] ?? "") : (drawings.says?.join(" ") ?? "");
@@ -105,7 +105,7 @@ export class AnswerPanel extends HTMLElement {
   }
 }
 
-/** No change has two buttons. @param {SentBack} sent */
+/** @param {SentBack} sent */
 function withoutTwice({ findings, fix_all, nearest_makeable }) {
   const above = JSON.stringify((fix_all ?? nearest_makeable)?.patch);
   return findings.map((finding) => ({

@@ -1,4 +1,4 @@
-/** An answer in sentences; and what a place in the order is called there. */
+/** An answer in sentences; what a place in the order is called. */
 
 import { read } from "../lib/json.js";
 import { day, knows, lengthWords, money, number, say } from "../show.js";
@@ -94,7 +94,7 @@ function shortDay({ lead_time: lead, order }) {
   return say(collected ? "answer.glance-collect" : "answer.glance-arrives", { day: day(iso, "short") });
 }
 
-/** Its size as it was typed, or how many slabs. @param {Order} order */
+/** @param {Order} order */
 export function orderWords({ slabs }) {
   const { length, width, diameter } = slabs[0]?.outline ?? {};
   if (slabs.length > 1) return say("slabs.count", { n: slabs.length });
@@ -102,7 +102,7 @@ export function orderWords({ slabs }) {
   return sizes.length ? sizes.map(lengthWords).join(" × ") : say("at.the-slab");
 }
 
-/** What a JSON Pointer into the order speaks of: "tap, centre from the front". @param {Order} order @param {string} pointer */
+/** Like "tap, centre from the front". @param {Order} order @param {string} pointer */
 export function nameOf(order, pointer) {
   const [, , number, ...rest] = pointer.split("/");
   if (!pointer.startsWith("/slabs/")) return partName(pointer.slice(1)) ?? say("at.order");
@@ -123,7 +123,7 @@ function insideName(order, pointer, rest) {
   return part ? say("at.of", { thing, part }) : thing;
 }
 
-/** The nearest message for a part: itself, else what holds it. @param {string} part */
+/** Itself, else what holds it. @param {string} part */
 function partName(part) {
   for (let at = part.replaceAll("/", "-"); at; at = at.includes("-") ? at.slice(0, at.lastIndexOf("-")) : "")
     if (knows(`at.${at}`)) return say(`at.${at}`);

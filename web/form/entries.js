@@ -36,10 +36,7 @@ function valueOf(control, as, store) {
   return text;
 }
 
-/**
- * An empty member is left out, and what held nothing else with it.
- * @param {Order} order @param {string} pointer @param {any} value @param {boolean} keepEmpty @returns {Order}
- */
+/** An empty member is left out, with what held nothing else. @param {Order} order @param {string} pointer @param {any} value @param {boolean} keepEmpty @returns {Order} */
 export function set(order, pointer, value, keepEmpty) {
   if (value !== "" || keepEmpty) return written(order, pointer, value);
   const left = without(order, pointer);
@@ -85,7 +82,7 @@ function reshaped(pointer, value, store, choices) {
   return null;
 }
 
-/** Where corners are rounded, one between two walls stays square, unless its own radius was given. @type {(order: Order, at: string) => Order} */
+/** A corner between two walls stays square unless its own radius was given. @type {(order: Order, at: string) => Order} */
 function squared(order, at) {
   const { outline, edges = {} } = read(order, at);
   const corners = ["front-left", "front-right", "back-right", "back-left"];
@@ -103,7 +100,7 @@ function inJoin(store, pointer, number) {
   return written(store.order, at, { slab: number, side: sides.includes(side) ? side : sides[0] });
 }
 
-/** What was said of sides that are gone goes with them. @param {Store} store @param {string} at @param {Outline} outline */
+/** @param {Store} store @param {string} at @param {Outline} outline */
 function inOutline(store, at, outline) {
   const sides = sidesOf(outline);
   const slab = { ...read(store.order, at), outline };
@@ -119,7 +116,7 @@ function inOutline(store, at, outline) {
   return written(store.order, at, slab);
 }
 
-/** A bevel or a rounding has a size: start with a usual one. @param {Store} store @param {string} pointer @param {string} profile @param {Choices} choices */
+/** @param {Store} store @param {string} pointer @param {string} profile @param {Choices} choices */
 function inProfile(store, pointer, profile, choices) {
   const at = pointer.slice(0, pointer.lastIndexOf("/"));
   const offered = choices.edges.find((edge) => edge.profile === profile);

@@ -17,10 +17,7 @@ export function pointerOf(element, store, at = /** @type {HTMLElement} */ (eleme
   return pointer;
 }
 
-/**
- * The control being typed into is left alone unless `all`.
- * @param {HTMLElement} root @param {Store} store @param {{all: boolean}} how
- */
+/** What is typed into is left alone unless `all`. @param {HTMLElement} root @param {Store} store @param {{all: boolean}} how */
 export function refill(root, store, { all }) {
   for (const element of elements(root, "[data-at]")) {
     const value = read(store.order, pointerOf(element, store)) ?? element.dataset.default;
@@ -48,16 +45,16 @@ function refillRadios(fieldset, value) {
     radio.checked = radio.value === value;
 }
 
-/** `data-when="outline/kind=round"` @param {HTMLElement} root @param {Store} store */
+/** @param {HTMLElement} root @param {Store} store */
 export function showWhen(root, store) {
   for (const element of elements(root, "[data-when]")) {
     const [at = "", values = ""] = (element.dataset.when ?? "").split("=");
     element.hidden = !values.split(" ").includes(read(store.order, pointerOf(element, store, at)));
-    if (element instanceof HTMLOptionElement) element.disabled = element.hidden; // a list on a phone may show it all the same
+    if (element instanceof HTMLOptionElement) element.disabled = element.hidden; // a phone may list it
   }
 }
 
-/** A pointer's own control, else the nearest that holds it, else one inside. @param {HTMLElement} root @param {Store} store @param {string} pointer */
+/** Its own, else the nearest that holds it, else one inside. @param {HTMLElement} root @param {Store} store @param {string} pointer */
 export function findField(root, store, pointer) {
   const places = elements(root, "[data-at], [data-scope], [data-list]").map((element) => ({
     element,
@@ -108,7 +105,7 @@ export function goTo(form, store, pointer) {
   control.scrollIntoView({ block: "center" });
 }
 
-/** A folded line says what stands in it. @param {HTMLElement} root @param {Unit} unit */
+/** @param {HTMLElement} root @param {Unit} unit */
 export function syncFolds(root, unit) {
   for (const place of elements(root, ".fold > summary > .so")) {
     const fold = /** @type {HTMLElement} */ (place.closest("details"));

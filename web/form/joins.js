@@ -1,4 +1,4 @@
-/** Slabs that are joined; and an L of two, told as people measure it along its walls. */
+/** Slabs that are joined; an L of two, as people measure it along its walls. */
 
 import { read } from "../lib/json.js";
 import { inMm, shownIn, spoken, withPoint, withUnit } from "../lib/lengths.js";
@@ -21,7 +21,7 @@ export function withSlabs({ joins = [], ...order }, slabs, more = []) {
   return { ...order, slabs, ...(all.length && { joins: all }) };
 }
 
-/** The slab that is shown meets the one before it, or the next. @param {Store} store */
+/** @param {Store} store */
 export function addJoin(store) {
   const { order, slab, unit } = store;
   const one = Math.max(0, slab - 1);
@@ -33,7 +33,7 @@ export function addJoin(store) {
   store.change({ ...order, joins: [...(order.joins ?? []), join] });
 }
 
-/** @param {HTMLElement} form @param {Store} store @param {HTMLElement[]} names of the slabs, to choose from */
+/** @param {HTMLElement} form @param {Store} store @param {HTMLElement[]} names */
 export function syncJoins(form, store, names) {
   const { slabs } = store.order;
   one("#joins", form).hidden = slabs.length < 2;
@@ -55,7 +55,7 @@ function syncEnds(form, { order, slab }) {
   }
 }
 
-/** The L that the shown slab is of: its back arm, and its side arm, which meets the front of that. @param {Store} store */
+/** The L that the shown slab is of; its side arm meets the front of its back arm. @param {Store} store */
 export function lOf({ order, slab }) {
   for (const { one, other, gap } of order.joins ?? []) {
     const side = /** @type {const} */ ({ right: "left", left: "right" })[/** @type {"left" | "right"} */ (other.side)];
@@ -67,10 +67,7 @@ export function lOf({ order, slab }) {
 
 /** @typedef {NonNullable<ReturnType<typeof lOf>>} L */
 
-/**
- * An arm stays as long along its wall; null where what was typed reads as no length.
- * @param {HTMLInputElement} control @param {Store} store
- */
+/** An arm stays as long along its wall; null where that is no length. @param {HTMLInputElement} control @param {Store} store */
 export function withArm({ dataset, value }, store) {
   const { order, unit } = store;
   const l = lOf(store);
@@ -92,11 +89,11 @@ export function withArm({ dataset, value }, store) {
   return { ...order, slabs: order.slabs.map(sized) };
 }
 
-/** An L the other way round, all that is on it with it. @param {Store} store @param {L} l */
+/** @param {Store} store @param {L} l */
 function otherWay({ order, placed, unit }, { back, arm }) {
   const swapped = (/** @type {string} */ name) => name.replace(/left|right/, (side) => (side === "left" ? "right" : "left"));
   const sides = (/** @type {object | undefined} */ all) => all && Object.fromEntries(Object.entries(all).map(([name, one]) => [swapped(name), one]));
-  /** What the service has put somewhere it goes on placing. @template T @param {T} old @param {any} made @returns {T} */
+  /** What the service placed it goes on placing. @template T @param {T} old @param {any} made @returns {T} */
   const as = (old, made) => {
     if (placed.has(JSON.stringify(old))) placed.add(JSON.stringify(made));
     return made;
@@ -137,7 +134,7 @@ function syncArms(form, store) {
     if (control !== document.activeElement) control.value = lengthWords(shownIn(all[control.dataset.arm ?? ""], store.unit));
 }
 
-/** Its openings stay with the back arm; what carries it is to be said. @param {Order} order @param {L} l @param {Unit} unit */
+/** @param {Order} order @param {L} l @param {Unit} unit */
 export function inOnePiece(order, { back, arm, side, gapMm }, unit) {
   const mm = (/** @type {unknown} */ length) => inMm(length) ?? 0;
   const [out, wide] = [mm(arm.outline.length) + gapMm, mm(back.outline.width)];
@@ -149,7 +146,7 @@ export function inOnePiece(order, { back, arm, side, gapMm }, unit) {
   return { ...alone, slabs: alone.slabs.map((each) => (each === back ? whole : each)) };
 }
 
-/** The service is asked once an answer is whole. @param {Page} page @param {Answered} answered */
+/** @param {Page} page @param {Answered} answered */
 export async function offerOnePiece({ form, service, store }, { order, settled }) {
   const l = lOf(store);
   if (!l || !settled || order !== store.order) return;

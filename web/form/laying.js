@@ -15,15 +15,15 @@ export class Laying {
   constructor(page) {
     this.page = page;
     this.before = page.store.order;
-    /** @type {Set<number>} slabs that have a new size, to be laid out for it */
+    /** @type {Set<number>} slabs to be laid out */
     this.due = new Set();
-    /** @type {WeakMap<Order, Set<number>>} what was undone before it was laid out */
+    /** @type {WeakMap<Order, Set<number>>} undone before it was laid out */
     this.left = new WeakMap();
     /** @type {ReturnType<typeof setTimeout> | undefined} */
     this.timer = undefined;
   }
 
-  /** Add a piece to the slab that is shown; false where it fits nowhere. @param {string} piece */
+  /** False where it fits nowhere. @param {string} piece */
   async add(piece) {
     const { store } = this.page;
     const answer = await this.ask({ add: piece });
@@ -35,7 +35,7 @@ export class Laying {
     return true;
   }
 
-  /** In the place of the slab that is shown, or of the L that it is of. @param {string} name */
+  /** In the place of the shown slab, or of its L. @param {string} name */
   async start(name) {
     const { store } = this.page;
     const answer = await this.ask({ start: name });
@@ -52,10 +52,7 @@ export class Laying {
     this.page.announce(say("start.done", { name: say(`start.${name}`) }));
   }
 
-  /**
-   * Whether what changed is to be laid out before it is priced.
-   * @param {Cause} cause
-   */
+  /** Whether it is to be laid out before it is priced. @param {Cause} cause */
   follows(cause) {
     const { order } = this.page.store;
     const { slabs } = this.before;
@@ -69,7 +66,6 @@ export class Laying {
     return true;
   }
 
-  /** What stands in the middle of its slab stays there as that is sized. */
   keepCentred() {
     const { before, page: { store } } = this;
     const slabs = store.order.slabs.map((slab, i) => this.centred(slab, before.slabs[i]));
@@ -109,10 +105,7 @@ export class Laying {
     store.become({ order: store.order, slab: store.slab }, cause);
   }
 
-  /**
-   * The service's answer for a slab; null on failure, which is announced.
-   * @param {{add?: string, start?: string}} wanted @param {number} [number] @returns {Promise<Placing | null>}
-   */
+  /** Null on failure, which is announced. @param {{add?: string, start?: string}} wanted @param {number} [number] @returns {Promise<Placing | null>} */
   async ask(wanted, number = this.page.store.slab) {
     const { service, store } = this.page;
     const { order, unit } = store;
@@ -127,7 +120,7 @@ export class Laying {
     return laid?.fits ? laid : null;
   }
 
-  /** What became of what was pressed. @param {string} words @param {boolean} [seen] */
+  /** @param {string} words @param {boolean} [seen] */
   tell(words, seen = words !== "") {
     const place = one("#adds-say");
     write(place, words);
@@ -149,7 +142,7 @@ export class Laying {
     return JSON.stringify([outline, from, use, sizes, this.free(slab).rests ? [rests?.kind, rests?.overhang] : rests]);
   }
 
-  /** The order with a slab as it was laid out. @param {Placing} answer @param {number} number @returns {Order} */
+  /** @param {Placing} answer @param {number} number @returns {Order} */
   merged({ slabs: [slab], free: [free] }, number) {
     this.note(/** @type {Slab} */ (slab), free);
     return written(this.page.store.order, `/slabs/${number}`, slab);

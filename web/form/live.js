@@ -2,7 +2,6 @@
 
 import { Actions } from "../actions.js";
 import { elements, make, one, say } from "../show.js";
-import { Sketch } from "../sketch/sketch.js";
 import { entered } from "./entries.js";
 import { findField, goTo, isControl, refill, syncFolds } from "./fields.js";
 import { offerOnePiece, syncJoins, withArm } from "./joins.js";
@@ -15,7 +14,8 @@ export class LiveForm {
   constructor(page) {
     this.page = page;
     this.showing = false;
-    this.sketch = new Sketch(page);
+    /** @type {import("../sketch/sketch.js").Sketch | null} */
+    this.sketch = null;
     this.laying = new Laying(page);
     this.actions = new Actions(this);
   }
@@ -28,9 +28,15 @@ export class LiveForm {
     form.addEventListener("focusout", () => this.show({ all: false }));
     form.addEventListener("submit", (event) => this.check(event));
     this.actions.listen();
-    this.sketch.listen();
     this.page.asking.addEventListener("answer", (event) => void offerOnePiece(this.page, /** @type {CustomEvent} */ (event).detail).catch(() => {}));
     this.show({ all: true });
+  }
+
+  /** The plan, which loads after the fields. */
+  async draw() {
+    const { Sketch } = await import("../sketch/sketch.js");
+    this.sketch = new Sketch(this.page);
+    this.sketch.listen();
   }
 
   /** @param {Event} event */
@@ -48,12 +54,12 @@ export class LiveForm {
     store.change(order, typing ? { cause: "typing", group: pointer } : { cause: "choice" });
   }
 
-  /** @param {Control} control @param {Order | null} order null where it does not read as a length */
+  /** @param {Control} control @param {Order | null} order null: no length */
   typed({ id }, order) {
     if (order) this.page.store.change(order, { cause: "typing", group: id });
   }
 
-  /** A row that goes may lose focus, which is no cause to begin again. @param {{all: boolean}} how */
+  /** A row that goes may lose focus. @param {{all: boolean}} how */
   show(how) {
     if (this.showing) return;
     this.showing = true;
@@ -75,7 +81,7 @@ export class LiveForm {
     showSlabs(store, choices);
     syncPlaces(form, store);
     this.actions.allow();
-    this.sketch.show();
+    this.sketch?.show();
     /** @type {HTMLSelectElement} */ (form.querySelector("#unit")).value = store.unit;
     syncFolds(form, store.unit);
   }
@@ -83,7 +89,7 @@ export class LiveForm {
   /** @param {Fault[]} faults @param {Finding[] | null} findings */
   told(faults, findings) {
     const { form, store } = this.page;
-    if (findings) this.sketch.pin(findings);
+    if (findings) this.sketch?.pin(findings);
     clearFaults(form);
     for (const { pointer, says } of faults) {
       const slab = pointer.match(/^\/slabs\/(\d+)/)?.[1];

@@ -124,7 +124,7 @@ function tickSides(root, ticked) {
     if (box instanceof HTMLInputElement) box.checked = ticked.includes(box.value);
 }
 
-/** Every label is tied to its control. @param {string} id */
+/** @param {string} id */
 export function fromTemplate(id) {
   const template = document.getElementById(id);
   if (!(template instanceof HTMLTemplateElement)) throw new Error(`There is no template ${id}.`);

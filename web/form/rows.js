@@ -1,11 +1,10 @@
-/** Rows as the order has members; the slabs; other ways to say where an opening is. */
+/** Rows; the slabs; other ways to say where an opening is. */
 
 import { read, without, written } from "../lib/json.js";
 import { inMm, shownIn, spoken, withPoint, withUnit } from "../lib/lengths.js";
 import { sizeMm, startingSlab } from "../order/slabs.js";
 import { elements, lengthWords, make, mark, one, say, write } from "../show.js";
-import { unitMiddles } from "../sketch/drag.js";
-import { boxOf, cutoutOf } from "../sketch/geometry.js";
+import { boxOf, cutoutOf, unitMiddles } from "../sketch/geometry.js";
 import { movables } from "../sketch/movables.js";
 import { pointerOf } from "./fields.js";
 import { withSlabs } from "./joins.js";
@@ -79,7 +78,7 @@ function slabName(slab, i) {
   return slab.label ? say("slabs.called", { number, label: slab.label }) : say("slabs.one", { number });
 }
 
-/** Plain, of the same look as the one that is shown. @param {Store} store @param {Choices} choices */
+/** @param {Store} store @param {Choices} choices */
 export function addSlab(store, choices) {
   const { shade, finish, place, thickness } = structuredClone(store.shown);
   insert(store, { ...startingSlab(choices, store.unit), shade, finish, place, thickness });
@@ -108,7 +107,7 @@ export function gapsOf(cutout, outline) {
   return { left: from.x, front: from.y, right: lengthMm - to.x, back: widthMm - to.y };
 }
 
-/** Null where what was typed reads as no length. @param {HTMLInputElement} control @param {Store} store */
+/** Null where it is no length. @param {HTMLInputElement} control @param {Store} store */
 export function placedByGap(control, store) {
   const side = /** @type {Side} */ (control.dataset.gap);
   const number = numberOf(control, store);

@@ -28,7 +28,7 @@ export function read(document, pointer) {
   return here;
 }
 
-/** A copy with one member set; missing objects on the way are made. @param {any} document @param {string} pointer @param {any} value */
+/** A copy with one member set. @param {any} document @param {string} pointer @param {any} value */
 export function written(document, pointer, value) {
   return put(document, partsOf(pointer), value);
 }
@@ -60,7 +60,6 @@ export function escaped(part) {
   return part.replaceAll("~", "~0").replaceAll("/", "~1");
 }
 
-/** A patch that does not fit: the document has changed. */
 export class StalePatch extends Error {}
 
 /** All of it or, by throwing, nothing. @param {any} document @param {Operation[]} patch @throws {StalePatch} */

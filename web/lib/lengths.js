@@ -1,6 +1,4 @@
-/**
- * Lengths as customers type them. Millimetres only draw the sketch.
- */
+/** Lengths as customers type them. Millimetres only draw the sketch. */
 
 /** @type {Unit[]} */
 export const UNITS = ["mm", "cm", "m", "in"];
@@ -16,10 +14,7 @@ export function withUnit(typed, unit) {
   return /\d|[½¼¾⅛⅜⅝⅞]/.test(text) && BARE.test(text) ? `${text} ${unit}` : text;
 }
 
-/**
- * As the service reads it. This language’s mark of thousands goes (of mm and cm); of another’s the service asks what is meant.
- * @param {string} typed @param {Unit} unit @param {Mark} mark the language's decimal mark
- */
+/** As the service reads it. This language’s mark of thousands goes; of another’s the service asks. @param {string} typed @param {Unit} unit @param {Mark} mark */
 export function withPoint(typed, unit, mark) {
   const [, number = "", own = ""] = withUnit(typed, unit).match(/^([-−]?[\d.,]*\d)\s*(\S*)$/) ?? [];
   const grouped = mark === "," ? /^[-−]?[1-9]\d{0,2}(\.\d{3})+(,\d+)?$/ : /^[-−]?[1-9]\d{0,2}(,\d{3})+(\.\d+)?$/;
@@ -29,7 +24,7 @@ export function withPoint(typed, unit, mark) {
   return mark === "," ? typed.replace(/^([^.,]*),(\d[^.,]*)$/, "$1.$2") : typed;
 }
 
-/** What the service reads as 1.45, with the language's mark; what is no plain number stays. @param {string} text @param {Mark} mark */
+/** 1.45, with the language's mark. @param {string} text @param {Mark} mark */
 export function withMark(text, mark) {
   return mark === "," && !text.includes(",") ? text.replace(/^([^.]*\d)\.(\d[^.]*)$/, "$1,$2") : text;
 }
@@ -42,7 +37,7 @@ export function shownIn(value, unit) {
   return BARE.test(bare) ? bare : text;
 }
 
-/** Null where the text does not read as a length. @param {unknown} value */
+/** Null where it is no length. @param {unknown} value */
 export function inMm(value) {
   if (typeof value === "number") return Number.isFinite(value) ? value : null;
   const text = plain(String(value ?? ""));
@@ -70,7 +65,7 @@ function amountInMm(text) {
   return Number.isFinite(amount) ? (sign ? -1 : 1) * amount * per : null;
 }
 
-/** Millimetres as people write them in this unit: whole ones, or eighths. @param {number} mm @param {Unit} unit @param {number} [parts] */
+/** As people write it: whole millimetres, or eighths. @param {number} mm @param {Unit} unit @param {number} [parts] */
 export function spoken(mm, unit, parts = 8) {
   if (unit !== "in") return `${trimmed(Math.round(mm) / (MM_PER.get(unit) ?? 1))} ${unit}`;
   const all = Math.round((Math.abs(mm) / 25.4) * parts);

@@ -12,7 +12,7 @@ export function sidesOf(outline) {
   return outline.kind === "l-shape" ? [...BOX, "notch-x", "notch-y"] : BOX;
 }
 
-/** The box round an outline, as far as it can be read. @param {Outline} outline */
+/** @param {Outline} outline */
 export function sizeMm(outline) {
   if (outline.kind === "polygon") return spanMm(outline.points ?? []);
   const across = outline.kind === "round" ? outline.diameter : undefined;

@@ -1,8 +1,7 @@
 /** Moves things on the plan by pointer and by keyboard. */
 
-import { read } from "../lib/json.js";
 import { sizeMm } from "../order/slabs.js";
-import { keyStep, mm, snapped } from "./geometry.js";
+import { keyStep, mm, snapped, unitMiddles } from "./geometry.js";
 
 const SLACK_PX = 4;
 const REACH_PX = 8;
@@ -71,7 +70,7 @@ export class Drag {
     sketch.tell(now.key);
   }
 
-  /** Kept on the slab, on a line where one is near. @param {Movable} movable @param {XY} to */
+  /** @param {Movable} movable @param {XY} to */
   rest(movable, to) {
     const { store } = this.sketch.page;
     const slab = store.shown;
@@ -134,20 +133,10 @@ export class Drag {
   }
 }
 
-/** The middles of slab, units and other openings. @param {Slab} slab @param {number} opening */
+/** @param {Slab} slab @param {number} opening */
 export function linesOf(slab, opening) {
   const { lengthMm, widthMm } = sizeMm(slab.outline);
   const others = (slab.cutouts ?? []).filter((cutout, i) => i !== opening && cutout.centre);
   const placed = (/** @type {"x" | "y"} */ axis) => others.map(({ centre }) => mm(centre?.[axis]));
   return { x: [lengthMm / 2, ...unitMiddles(slab), ...placed("x")], y: [widthMm / 2, ...placed("y")] };
-}
-
-/** The middles of the units, from the slab's left end; the first stands in by the overhang. @param {Slab} slab */
-export function unitMiddles(slab) {
-  let at = mm(read(slab, "/rests/overhang/left"));
-  return (slab.rests?.units ?? []).map((/** @type {{width: unknown}} */ { width }) => {
-    const wide = mm(width);
-    at += wide;
-    return at - wide / 2;
-  });
 }

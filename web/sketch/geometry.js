@@ -1,4 +1,4 @@
-/** Where a slab and its openings lie, in mm seen from above: only to draw them. */
+/** Where a slab and its openings lie, in mm from above: only to draw them. */
 
 import { fineStep, inMm } from "../lib/lengths.js";
 import { sizeMm } from "../order/slabs.js";
@@ -22,7 +22,7 @@ export function outlineOf(outline) {
   });
 }
 
-/** Three corners in place of the one that an L leaves out. @param {string} corner @param {number} x @param {number} y @param {{length: any, width: any}} notch */
+/** @param {string} corner @param {number} x @param {number} y @param {{length: any, width: any}} notch */
 function notched(corner, x, y, { length, width }) {
   const inX = x + (corner.endsWith("left") ? 1 : -1) * mm(length);
   const inY = y + (corner.startsWith("front") ? 1 : -1) * mm(width);
@@ -78,7 +78,7 @@ export function pathOf(shape, at, scale) {
   return parts.length ? `M${parts.join("L")}z` : "";
 }
 
-/** A corner of a path: the point, or a curve between its tangents. @param {XY} before @param {Corner} corner @param {XY} after @param {(point: XY) => XY} at */
+/** A point, or a curve between its tangents. @param {XY} before @param {Corner} corner @param {XY} after @param {(point: XY) => XY} at */
 function bend(before, corner, after, at) {
   const [one, other] = [towards(corner, before), towards(corner, after)];
   const angle = Math.acos(Math.max(-1, Math.min(1, one.x * other.x + one.y * other.y)));
@@ -128,4 +128,14 @@ export function keyStep(key, shift, unit) {
   const [small, large] = unit === "in" ? [3.175, 25.4] : [1, 10];
   const step = shift ? large : small;
   return { x: way[0] * step || 0, y: way[1] * step || 0 };
+}
+
+/** From the slab's left end; the first stands in by the overhang. @param {Slab} slab */
+export function unitMiddles(slab) {
+  let at = mm(slab.rests?.overhang?.left);
+  return (slab.rests?.units ?? []).map((/** @type {{width: unknown}} */ { width }) => {
+    const wide = mm(width);
+    at += wide;
+    return at - wide / 2;
+  });
 }

@@ -1,4 +1,4 @@
-/** What is written on the plan: its sizes, its numbered findings; and the buttons under it. */
+/** What is written on the plan, and the buttons under it. */
 
 import { goTo } from "../form/fields.js";
 import { without } from "../lib/json.js";
@@ -71,7 +71,7 @@ export function pins(findings, slab, frame, taken, words) {
   });
 }
 
-/** The middle of a GeoJSON-shaped place, in mm. @param {{coordinates: any} | undefined} where */
+/** @param {{coordinates: any} | undefined} where */
 export function anchorOf(where) {
   const points = flat(where?.coordinates ?? []);
   if (points.length === 0) return null;
@@ -84,7 +84,7 @@ function flat(coordinates) {
   return typeof coordinates[0] === "number" ? [coordinates] : coordinates.flatMap(flat);
 }
 
-/** A place that may lie off the slab, kept on the paper. @param {XY} point @param {Frame} frame */
+/** Kept on the paper. @param {XY} point @param {Frame} frame */
 function kept({ x, y }, { wide, high }) {
   const inside = (/** @type {number} */ n, /** @type {number} */ most) => Math.max(RADIUS + 2, Math.min(n, most - RADIUS - 2));
   return { x: inside(x, wide), y: inside(y, high) };

@@ -1,4 +1,4 @@
-/** What can be moved on the plan; and what a change would draw otherwise. */
+/** What can be moved on the plan; what a change would draw otherwise. */
 
 import { patched, StalePatch, written } from "../lib/json.js";
 import { spoken } from "../lib/lengths.js";
@@ -82,7 +82,7 @@ function cutOf({ kind, notch }) {
   return { right: corner.endsWith("right"), back: corner.startsWith("back"), cutX: mm(length), cutY: mm(width) };
 }
 
-/** The corner inside an L: it draws both sizes of what is left out. @param {Outline} outline @param {string} at @param {Unit} unit */
+/** @param {Outline} outline @param {string} at @param {Unit} unit */
 function insideCorner(outline, at, unit) {
   const { lengthMm: length, widthMm: width } = sizeMm(outline);
   const { right, back, cutX, cutY } = cutOf(outline);
@@ -106,10 +106,7 @@ function corners(outline, at, unit) {
   });
 }
 
-/**
- * Write a place; a coordinate that has not moved stays as it was typed.
- * @param {Order} order @param {string} at @param {XY} here @param {XY} there @param {Unit} unit @param {string} [inX] @param {string} [inY]
- */
+/** What has not moved stays as it was typed. @param {Order} order @param {string} at @param {XY} here @param {XY} there @param {Unit} unit @param {string} [inX] @param {string} [inY] */
 export function placed(order, at, here, there, unit, inX = "x", inY = "y") {
   const first = Math.abs(there.x - here.x) < 0.01 ? order : written(order, `${at}/${inX}`, spoken(there.x, unit));
   return Math.abs(there.y - here.y) < 0.01 ? first : written(first, `${at}/${inY}`, spoken(there.y, unit));
@@ -131,7 +128,7 @@ export function comes(order, patch, number) {
   return others(shapesOf(slabsAfter(order, patch)[number]), shapesOf(order.slabs[number]));
 }
 
-/** The slabs after a change; as they are where it no longer fits. @param {Order} order @param {Operation[]} patch @returns {Slab[]} */
+/** As they are where it no longer fits. @param {Order} order @param {Operation[]} patch @returns {Slab[]} */
 function slabsAfter(order, patch) {
   try {
     return patched(order, patch).slabs;
@@ -141,7 +138,7 @@ function slabsAfter(order, patch) {
   }
 }
 
-/** The outline first, then what is open or thinner in it, then its legs. @param {Slab | undefined} slab @returns {Shape[]} */
+/** The outline first. @param {Slab | undefined} slab @returns {Shape[]} */
 function shapesOf(slab) {
   if (!slab) return [];
   const { outline, cutouts = [], reliefs = [], rests } = slab;

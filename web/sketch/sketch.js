@@ -52,7 +52,7 @@ export class Sketch {
     return this.all().find((movable) => movable.key === key);
   }
 
-  /** @param {string} key "" for none */
+  /** @param {string} key "": none */
   choose(key) {
     this.chosen = key;
     this.show();
@@ -70,7 +70,7 @@ export class Sketch {
     this.show();
   }
 
-  /** Null for none. @param {Operation[] | null} patch */
+  /** @param {Operation[] | null} patch */
   preview(patch) {
     const { order, slab } = this.page.store;
     const { frame } = this;
@@ -99,7 +99,7 @@ export class Sketch {
     this.moves.show(chosen);
   }
 
-  /** Pins stay as they are until they change: one that is being pressed must not go. @param {Frame} frame */
+  /** One that is being pressed must not go. @param {Frame} frame */
   showPins(frame) {
     const { slab } = this.page.store;
     const { left, top } = this.svg.getBoundingClientRect();
