@@ -15,10 +15,8 @@ _BOWLS: Final = (
     r"sinks?|basins?|bowls?|washbasins?|tub|trough|\w*sp[üu]e?len?|\w*becken|[ée]vier|vasque|lavabo"
     r"|fregadero|lavello|lavandino"
 )
-_HOBS: Final = (
-    r"hobs?|cooktops?|cooker|stove|range|burner|fire|\w*kochfeld(?:er)?|\w*herd|plaque"
-    r"|table de cuisson|placa|piano cottura"
-)
+_COOKTOPS: Final = r"hobs?|cooktops?|\w*kochfeld(?:er)?|plaque|table de cuisson|placa|piano cottura"
+_HOBS: Final = rf"{_COOKTOPS}|cooker|stove|range|burner|fire|\w*herd"
 _TAPS: Final = (
     r"taps?|faucets?|mixer|spout|\w*wasserhahn|\w*armatur(?:en)?|robinet|mitigeur|grifo|rubinetto"
 )
@@ -42,12 +40,18 @@ def _names(words: str) -> re.Pattern[str]:
 
 
 _BOWL, _HOB, _TAP = _names(_BOWLS), _names(_HOBS), _names(_TAPS)
+_COOKTOP = _names(_COOKTOPS)
 _NEAR_WATER, _OF_ELECTRICITY, _OF_NO_BOWL = _names(_WET), _names(_LIVE), _names(_NO_TAP)
 
 
 def is_hob(cutout: Cutout) -> bool:
     """Return whether a hob or another hot appliance goes into an opening."""
     return cutout.heat or _HOB.search(cutout.label) is not None
+
+
+def is_cooktop(cutout: Cutout) -> bool:
+    """Return whether a hob with a flat top goes into an opening, by its name."""
+    return _COOKTOP.search(cutout.label) is not None
 
 
 def is_bowl(cutout: Cutout) -> bool:

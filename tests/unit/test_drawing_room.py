@@ -73,6 +73,14 @@ def test_every_slab_of_an_order_is_in_one_picture(workshop: Workshop) -> None:
     assert len(svg.encode()) <= 80_000
 
 
+def test_the_joint_of_two_tops_is_drawn(workshop: Workshop) -> None:
+    """Along the sides that meet there is a line; without a join, or of one slab, there is none."""
+    joined = corner("front", meets="left")
+    assert parts(view(joined, workshop), "joint") == 1
+    assert parts(view({**joined, "joins": []}, workshop), "joint") == 0
+    assert parts(view(order(COLLECT, RUN), workshop), "joint") == 0
+
+
 @pytest.mark.parametrize(("meets", "mirrored"), [("left", True), ("right", False)])
 def test_a_second_run_turns_its_front_to_the_eye(
     meets: str, workshop: Workshop, *, mirrored: bool
@@ -86,9 +94,12 @@ def test_a_second_run_turns_its_front_to_the_eye(
 
 
 def test_what_goes_into_an_opening_is_recognised_by_its_name(workshop: Workshop) -> None:
-    """A sink has its bowl, a hob its glass and a tap its spout; an oven's place stays open."""
+    """A sink has its bowl, a hob its glass, hot or not, and a tap its spout; an oven stays open."""
     (slab,) = read_order(order(COLLECT, RUN), workshop).slabs
     assert dict(fittings_of(slab, shape_of(slab, workshop))) == {0: "bowl", 1: "tap", 2: "hob"}
+    hot = slab_json(box(1800, 620), {**HOB, "centre": {"x": 900, "y": 310}, "heat": True})
+    (slab,) = read_order(order(COLLECT, hot), workshop).slabs
+    assert fittings_of(slab, shape_of(slab, workshop)) == {0: "hob"}
     (oven,) = read_order(JOBS["an outdoor top round an oven"], workshop).slabs
     assert not fittings_of(oven, shape_of(oven, workshop))
 

@@ -21,13 +21,13 @@ export function noPrice(why) {
 }
 
 /** @param {Quote} quote @param {string} name */
-function priceCell({ price }, name) {
+function priceCell({ order, price }, name) {
   const { currency } = price;
   const [net, tax] = [money(price.net, currency), money(price.tax, currency)];
   const taxed = Number(price.tax_percent) > 0;
   const more = [taxed && say("answer.net", { net, tax, name }), say("answer.deposit", { deposit: money(price.deposit, currency) })];
   const big = money(price.total, currency);
-  return cell("price", "answer.price", big, taxWords(price, name), ...more);
+  return cell("price", "answer.price", big, taxWords(price, name), say(`answer.has-${order.delivery?.kind ?? "collect"}`), ...more);
 }
 
 /** @param {Quote} quote */

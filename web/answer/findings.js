@@ -4,6 +4,7 @@ import { read } from "../lib/json.js";
 import { day, knows, lengthWords, listed, make, money, say, weight } from "../show.js";
 import { isAsked, nameOf, orderWords } from "./sentences.js";
 
+const MOST_OPEN = 2; // warnings
 const WHENS = /** @type {const} */ (["before-order", "on-delivery", "in-use"]);
 
 /** @param {Finding[]} findings @param {Context} context */
@@ -11,13 +12,15 @@ export function findingList(findings, context) {
   if (findings.length === 0) return null;
   const of = (/** @type {(finding: Finding) => boolean} */ wanted) =>
     under((finding) => finding.follows_from === undefined && wanted(finding), findings, context);
-  const stops = of(({ level }) => level === "stops");
+  const warned = findings.filter(({ level, when, follows_from: cause }) => level === "caution" && when === "before-order" && cause === undefined).slice(0, MOST_OPEN);
+  const isOpen = (/** @type {Finding} */ finding) => finding.level === "stops" || warned.includes(finding);
+  const open = of(isOpen);
   return make(
     "section",
     { class: "findings" },
     make("h3", { tabindex: "-1", "data-key": "findings" }, say(findings.some((one) => one.level === "stops" && !isAsked(one)) ? "findings.stopped" : "findings.to-know")),
-    stops.length ? make("ol", {}, ...stops) : null,
-    ...WHENS.map((when) => folded(when, of((finding) => finding.level !== "stops" && finding.when === when))),
+    open.length ? make("ol", {}, ...open) : null,
+    ...WHENS.map((when) => folded(when, of((finding) => !isOpen(finding) && finding.when === when))),
   );
 }
 

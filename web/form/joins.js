@@ -4,6 +4,7 @@ import { read } from "../lib/json.js";
 import { inMm, shownIn, spoken, withPoint, withUnit } from "../lib/lengths.js";
 import { sidesOf } from "../order/slabs.js";
 import { elements, lengthWords, mark, one, say, write } from "../show.js";
+import { mm, outlineOf } from "../sketch/geometry.js";
 import { pointerOf } from "./fields.js";
 import { offer, sideOption } from "./options.js";
 
@@ -48,11 +49,12 @@ export function syncJoins(form, store, names) {
 
 /** At a join no wall is there. @param {HTMLElement} form @param {Store} store */
 function syncEnds(form, { order, slab }) {
+  const joinAt = (/** @type {string} */ scope) => (order.joins ?? []).findIndex(({ one, other }) => [one, other].some((end) => end.slab === slab && scope === `edges/${end.side}`));
   for (const unseen of elements(form, "#edges option[value=wall]")) {
-    const scope = unseen.closest("li")?.dataset.scope;
-    const i = (order.joins ?? []).findIndex(({ one, other }) => [one, other].some((end) => end.slab === slab && scope === `edges/${end.side}`));
+    const i = joinAt(unseen.closest("li")?.dataset.scope ?? "");
     write(unseen, i < 0 ? say("profile.wall") : say("joins.one", { number: i + 1 }));
   }
+  for (const end of ["left", "right"]) /** @type {HTMLElement} */ (one(`label:has(#wall-${end})`, form)).hidden = joinAt(`edges/${end}`) >= 0;
 }
 
 /** The L that the shown slab is of; its side arm meets the front of its back arm. @param {Store} store */
@@ -66,6 +68,24 @@ export function lOf({ order, slab }) {
 }
 
 /** @typedef {NonNullable<ReturnType<typeof lOf>>} L */
+
+/** The other arm of an L where it stands beside the shown one. @param {Store} store @returns {Corner[]} */
+export function otherArm(store) {
+  const l = lOf(store);
+  if (!l) return [];
+  const { back, arm, side, gapMm } = l;
+  const [length, out, wide] = [mm(back.outline.length), mm(arm.outline.length) + gapMm, mm(arm.outline.width)];
+  /** @type {Record<string, (corner: XY) => XY>} */
+  const stands = {
+    left: ({ x, y }) => ({ x: wide - y, y: x - out }),
+    right: ({ x, y }) => ({ x: length - wide + y, y: -x - gapMm }),
+    "left arm": ({ x, y }) => ({ x: y + out, y: wide - x }),
+    "right arm": ({ x, y }) => ({ x: -y - gapMm, y: x - length + wide }),
+  };
+  const isArm = store.shown === arm;
+  const shape = outlineOf((isArm ? back : arm).outline);
+  return Array.isArray(shape) ? shape.map((corner) => ({ ...corner, ...stands[isArm ? `${side} arm` : side]?.(corner) })) : [];
+}
 
 /** An arm stays as long along its wall; null where that is no length. @param {HTMLInputElement} control @param {Store} store */
 export function withArm({ dataset, value }, store) {

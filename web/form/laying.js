@@ -2,7 +2,7 @@
 
 import { written } from "../lib/json.js";
 import { inMm, spoken } from "../lib/lengths.js";
-import { sizeMm } from "../order/slabs.js";
+import { sizeMm, startingOrder } from "../order/slabs.js";
 import { one, say, write } from "../show.js";
 import { lOf, withSlabs } from "./joins.js";
 
@@ -21,6 +21,7 @@ export class Laying {
     this.left = new WeakMap();
     /** @type {ReturnType<typeof setTimeout> | undefined} */
     this.timer = undefined;
+    this.begun = { order: page.restored ? null : page.store.order, name: "" }; // as it starts
   }
 
   /** False where it fits nowhere. @param {string} piece */
@@ -49,7 +50,19 @@ export class Laying {
     this.before = withSlabs(order, [...left.slice(0, at), ...answer.slabs.map((slab) => ({ edges: {}, ...slab })), ...left.slice(at)], more);
     answer.slabs.forEach((slab, i) => this.note(slab, answer.free[i]));
     store.change(this.before, { slab: at });
+    this.begun = { order: store.order, name };
     this.page.announce(say("start.done", { name: say(`start.${name}`) }));
+  }
+
+  /** A start that nobody has changed is of this unit's own sizes. @param {Unit} unit */
+  async speak(unit) {
+    const { choices, store } = this.page;
+    const { order, name } = this.begun;
+    store.speak(unit);
+    if (store.order !== order) return;
+    if (name) return this.start(name);
+    store.change(startingOrder(choices, unit));
+    this.begun.order = store.order;
   }
 
   /** Whether it is to be laid out before it is priced. @param {Cause} cause */

@@ -43,7 +43,7 @@ export class LiveForm {
   entry({ target }) {
     const { choices, store } = this.page;
     if (!isControl(target)) return;
-    if ("unit" in target.dataset) return store.speak(/** @type {Unit} */ (target.value));
+    if ("unit" in target.dataset) return void this.laying.speak(/** @type {Unit} */ (target.value));
     if ("quick" in target.dataset) return this.actions.quick(target);
     if ("side" in target.dataset) return this.actions.tickSide(/** @type {HTMLInputElement} */ (target));
     if ("gap" in target.dataset) return this.typed(target, placedByGap(/** @type {HTMLInputElement} */ (target), store));

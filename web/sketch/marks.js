@@ -5,6 +5,7 @@ import { without } from "../lib/json.js";
 import { fineStep, spoken } from "../lib/lengths.js";
 import { sizeMm } from "../order/slabs.js";
 import { draw, lengthWords, make, one, say } from "../show.js";
+import { boxOf } from "./geometry.js";
 
 const LEFT = 40;
 const RIGHT = 24;
@@ -12,9 +13,10 @@ const TOP = 30;
 const FOOT = 40;
 const HIGHEST = 340;
 
-/** @param {Box} box of the slab, in mm @param {number} wide @returns {Frame} */
-export function frameFor(box, wide) {
-  const [length, width] = [Math.max(1, box.to.x - box.from.x), Math.max(1, box.to.y - box.from.y)];
+/** @param {Box} box of the slab, in mm @param {number} wide @param {Corner[]} [more] beside it @returns {Frame} */
+export function frameFor(box, wide, more = []) {
+  const { from, to } = boxOf([box.from, box.to, ...more]);
+  const [length, width] = [Math.max(1, to.x - from.x), Math.max(1, to.y - from.y)];
   const scale = Math.min((wide - LEFT - RIGHT) / length, HIGHEST / width);
   const left = LEFT + (wide - LEFT - RIGHT - length * scale) / 2;
   const foot = TOP + width * scale;
@@ -23,8 +25,8 @@ export function frameFor(box, wide) {
     high: foot + FOOT,
     scale,
     box,
-    at: ({ x, y }) => ({ x: left + (x - box.from.x) * scale, y: foot - (y - box.from.y) * scale }),
-    from: ({ x, y }) => ({ x: box.from.x + (x - left) / scale, y: box.from.y + (foot - y) / scale }),
+    at: ({ x, y }) => ({ x: left + (x - from.x) * scale, y: foot - (y - from.y) * scale }),
+    from: ({ x, y }) => ({ x: from.x + (x - left) / scale, y: from.y + (foot - y) / scale }),
   };
 }
 

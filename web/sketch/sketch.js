@@ -2,6 +2,7 @@
 
 import { spoken } from "../lib/lengths.js";
 import { draw, elements, lengthWords, one, say } from "../show.js";
+import { otherArm } from "../form/joins.js";
 import { Drag } from "./drag.js";
 import { boxOf, outlineOf, pathOf } from "./geometry.js";
 import { dimensions, frameFor, Moves, overall, pins } from "./marks.js";
@@ -16,11 +17,12 @@ export class Sketch {
     this.page = page;
     this.svg = /** @type {SVGSVGElement} */ (/** @type {unknown} */ (document.querySelector("#plan")));
     this.stone = draw("path", { class: "stone" });
+    this.other = draw("path", { class: "other" });
     this.notes = draw("g", { class: "notes", "aria-hidden": "true" });
     this.things = draw("g");
     this.marks = draw("g");
     this.ghosts = draw("g", { class: "notes", "aria-hidden": "true" });
-    this.svg.append(this.stone, this.things, this.notes, this.marks, this.ghosts);
+    this.svg.append(this.other, this.stone, this.things, this.notes, this.marks, this.ghosts);
     /** @type {Finding[]} */
     this.findings = [];
     /** @type {Frame | undefined} */
@@ -84,11 +86,13 @@ export class Sketch {
     if (this.wide === 0) return;
     const outline = outlineOf(slab.outline);
     const held = this.drag.now?.moved ? this.frame : undefined; // what is dragged must not grow under the hand
-    const frame = held ?? frameFor(boxOf(outline), this.wide);
+    const beside = otherArm(store);
+    const frame = held ?? frameFor(boxOf(outline), this.wide, beside);
     this.frame = frame;
     this.svg.setAttribute("viewBox", `0 0 ${frame.wide} ${frame.high}`);
     this.svg.style.height = `${frame.high}px`;
     this.stone.setAttribute("d", pathOf(outline, frame.at, frame.scale));
+    this.other.setAttribute("d", pathOf(beside, frame.at, frame.scale));
     const all = this.all();
     const chosen = all.find(({ key }) => key === this.chosen);
     this.showThings(all, frame);

@@ -14,7 +14,7 @@ from shapely.geometry import Polygon
 from ledgerstone import plane
 from ledgerstone.drawing.camera import Camera
 from ledgerstone.drawing.svg import SvgElement, element, number, path_of
-from ledgerstone.goes_in import is_bowl, is_hob, is_tap
+from ledgerstone.goes_in import is_bowl, is_cooktop, is_hob, is_tap
 from ledgerstone.order import Cutout, Slab
 from ledgerstone.outline import XY, unit_vector
 from ledgerstone.remedies.belonging import companions
@@ -46,10 +46,10 @@ _GLASS, _GLINT = "#17191b", "#54585c"
 
 
 def fitting_of(cutout: Cutout, opening: Opening) -> Fitting | None:
-    """Choose what is shown in an opening: nothing if its name gives no kind, or over heat.
+    """Choose what is shown in an opening: nothing if its name gives no kind.
 
-    A cylinder for charcoal, an oven or a fire keeps its opening empty: what it is like is its
-    maker's matter.
+    Over heat only a hob by its name is shown: a cylinder for charcoal, an oven or a fire keeps
+    its opening empty, since what it is like is its maker's matter.
     """
     if opening.polygon.is_empty or cutout.open_to is not None:
         return None
@@ -58,7 +58,8 @@ def fitting_of(cutout: Cutout, opening: Opening) -> Fitting | None:
     if is_bowl(cutout):
         return "bowl"
     flat = cutout.kind in ("rectangle", "slot") and opening.longer_mm <= _MAX_HOB_MM
-    return "hob" if is_hob(cutout) and not cutout.heat and flat else None
+    is_flat_topped = is_cooktop(cutout) or (is_hob(cutout) and not cutout.heat)
+    return "hob" if is_flat_topped and flat else None
 
 
 def bowl(

@@ -89,8 +89,7 @@ def assemble(shapes: Sequence[Shape], joins: Sequence[Join]) -> Assembly:
         stands |= {i: stand.moved(shift) for i, stand in group.items()}
         right += (high_x - low_x) + _APART * max(max(s.length_mm, s.width_mm) for s in shapes)
     placed = tuple(stands[i] for i in range(len(shapes)))
-    met = [_drawn_join(k, join, shapes, placed) for k, join in enumerate(joins, start=1)]
-    shown = tuple(drawn_join for drawn_join in met if drawn_join is not None)
+    shown = drawn_joins(shapes, joins, placed)
     numbers = {drawn_join.number for drawn_join in shown}
     unshown = tuple(k for k in range(1, len(joins) + 1) if k not in numbers)
     return Assembly(placed, shown, unshown, groups == 1)
@@ -177,6 +176,14 @@ def _bounds(
     boxes = [stand.of(shapes[i].outline).bounds for i, stand in group.items()]
     low_x, low_y, high_x, high_y = zip(*boxes, strict=True)
     return min(low_x), min(low_y), max(high_x), max(high_y)
+
+
+def drawn_joins(
+    shapes: Sequence[Shape], joins: Sequence[Join], stands: Sequence[PlanTransform]
+) -> tuple[DrawnJoin, ...]:
+    """Return the joins whose sides meet where the slabs stand, numbered from 1."""
+    met = (_drawn_join(k, join, shapes, stands) for k, join in enumerate(joins, start=1))
+    return tuple(one for one in met if one is not None)
 
 
 def _drawn_join(

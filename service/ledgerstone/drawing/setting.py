@@ -63,8 +63,13 @@ def _stands(pieces: Sequence[Piece], joins: Sequence[Join]) -> tuple[PlanTransfo
     level = _level(pieces)
     if len(level) <= 1:
         return (PlanTransform(),) * len(level)
-    at = {number: i for i, number in enumerate(level)}
-    between = [
+    return assemble([pieces[i].shape for i in level], level_joins(pieces, joins)).stands
+
+
+def level_joins(pieces: Sequence[Piece], joins: Sequence[Join]) -> list[Join]:
+    """Return the joins between level slabs, which are numbered among themselves."""
+    at = {number: i for i, number in enumerate(_level(pieces))}
+    return [
         replace(
             join,
             one=JoinEnd(at[join.one.slab], join.one.side),
@@ -73,7 +78,6 @@ def _stands(pieces: Sequence[Piece], joins: Sequence[Join]) -> tuple[PlanTransfo
         for join in joins
         if join.one.slab in at and join.other.slab in at
     ]
-    return assemble([pieces[i].shape for i in level], between).stands
 
 
 def _standing(piece: Piece, stand: PlanTransform, longest_mm: float, *, mirrored: bool) -> Standing:

@@ -14,7 +14,8 @@ from ledgerstone.drawing.lettering import FAMILY, INK, lettered
 from ledgerstone.drawing.painting import Paint
 from ledgerstone.drawing.saying import describe
 from ledgerstone.drawing.scene import WIDTH, Scene, bounds_of, camera_for, longest_mm
-from ledgerstone.drawing.setting import is_mirrored, stand_together
+from ledgerstone.drawing.seams import seams
+from ledgerstone.drawing.setting import is_mirrored, level_joins, stand_together
 from ledgerstone.drawing.shadow import shadow
 from ledgerstone.drawing.standing import Piece, Standing
 from ledgerstone.drawing.svg import SvgElement, document, element, number, render
@@ -65,7 +66,12 @@ def draw_view(
             title=title,
             says=" ".join(describe(one.slab, one.shape, speech) for one in pieces),
             children=_picture(
-                standings, scenes, camera, height, mirrored=is_mirrored(pieces, joins)
+                standings,
+                scenes,
+                camera,
+                height,
+                joins=level_joins(pieces, joins),
+                mirrored=is_mirrored(pieces, joins),
             ),
         )
     )
@@ -94,12 +100,13 @@ def _picture(
     camera: Camera,
     height: float,
     *,
+    joins: Sequence[Join],
     mirrored: bool,
 ) -> Iterator[SvgElement]:
     prefix = scenes[0].prefix
     backdrop = element("rect", x=0, y=0, width=WIDTH, height=height, fill=f"url(#{prefix}-room)")
     paints = [Paint(scene.prefix) for scene in scenes]
-    drawn = list(_stood(standings, scenes, paints))
+    drawn = [*_stood(standings, scenes, paints), *seams(standings, scenes, joins)]
     tiles: dict[tuple[str, float, float], str] = {}
     yield element("defs", _floor_light(prefix), *(
         one
