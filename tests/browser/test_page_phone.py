@@ -34,6 +34,7 @@ def test_a_price_shows_at_once(phone: Page, settle: Settle) -> None:
     settle(phone)
     assert re.fullmatch(r"£[\d,]+\.\d\d", price(phone))
     expect(phone.locator(".price")).to_contain_text("with 20% VAT")
+    expect(phone.locator(".price")).to_contain_text(page_text("answer.has-collect"))
     expect(phone.locator(".day")).to_contain_text(re.compile(r"\d{4}"))
     assert kilograms(phone) > 20
     drawing = phone.get_by_role("img", name=re.compile("^As it will look: A slab 1500 mm by"))
@@ -184,5 +185,6 @@ def test_a_pallet_asks_for_the_postcode_and_prices_it(phone: Page, settle: Settl
     phone.get_by_label("Postcode").fill("hr9 7xx")
     settle(phone)
     expect(phone.locator(".day .first")).to_contain_text("With you by")
+    expect(phone.locator(".price")).to_contain_text(page_text("answer.has-pallet"))
     phone.get_by_text(page_text("answer.lines")).tap()
     expect(phone.locator("details[open] table")).to_contain_text("Around Wethermoor")

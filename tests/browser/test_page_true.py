@@ -1,5 +1,8 @@
 """What the form and the plan say is what is ordered: colour, joins, units, what has moved."""
 
+import base64
+import json
+import re
 from typing import Any
 
 import pytest
@@ -110,9 +113,85 @@ def test_what_an_addition_moves_is_said(phone: Page, settle: Settle) -> None:
     assert slab_of(phone)["cutouts"] == before
 
 
-def test_a_unit_that_is_chosen_changes_no_slab(phone: Page, settle: Settle) -> None:
-    """Only what is typed from then on is read in it."""
+def sizes(page: Page) -> list[str]:
+    """Length and width as they are ordered."""
+    return [slab_of(page)["outline"][way] for way in ("length", "width")]
+
+
+def test_a_unit_that_is_chosen_changes_no_slab_that_somebody_sized(
+    phone: Page, settle: Settle
+) -> None:
+    """What nobody has changed begins anew in that unit; later only what is typed is read in it."""
+    unit = phone.get_by_label(page_text("unit.label"))
     settle(phone)
-    phone.get_by_label(page_text("unit.label")).select_option("in")
+    unit.select_option("in")
     settle(phone)
-    assert [slab_of(phone)["outline"][way] for way in ("length", "width")] == ["1500 mm", "600 mm"]
+    assert sizes(phone) == ["60 in", "24 in"]
+    phone.locator("[data-start=table]").click()
+    settle(phone)
+    unit.select_option("mm")
+    expect(phone.locator("#outline-diameter")).to_have_value("900")
+    settle(phone)
+    phone.locator("[data-start=blank]").click()
+    settle(phone)
+    phone.locator(LENGTH).fill("1600")
+    settle(phone)
+    unit.select_option("in")
+    settle(phone)
+    assert sizes(phone) == ["1600 mm", "600 mm"]
+
+
+def test_an_arm_of_an_l_is_seen_beside_the_other_and_has_no_wall_at_its_joint(
+    phone: Page, settle: Settle
+) -> None:
+    """The plan shows both arms, whichever is chosen; an end that meets the other has no wall."""
+    settle(phone)
+    phone.locator("[data-start=l-left]").click()
+    settle(phone)
+    walls = {end: phone.locator(f"#wall-{end}") for end in ("left", "right")}
+    expect(phone.locator("#plan .other")).to_have_attribute("d", re.compile("^M"))
+    expect(walls["left"]).to_be_checked()
+    expect(walls["right"]).to_be_visible()
+    phone.locator("#slabs button").nth(1).click()
+    expect(walls["left"]).to_be_visible()
+    expect(walls["right"]).to_be_hidden()
+    boxes = [phone.locator(f"#plan {part}").bounding_box() for part in (".stone", ".other")]
+    assert all(box is not None and box["height"] > 20 for box in boxes)
+
+
+def test_edges_of_a_link_are_ticked_in_the_form(phone: Page, settle: Settle) -> None:
+    """What an order's link says of walls and profiles stands in the form that it opens."""
+    units = [{"width": "600 mm"}] * 2
+    slab = {
+        **slab_of(phone),
+        "outline": {"kind": "rectangle", "length": "1200 mm", "width": "600 mm"},
+        "edges": {"left": {"profile": "wall"}, "front": {"profile": "bevel", "size": "5 mm"}},
+        "rests": {"kind": "units", "units": units},
+    }
+    packed = base64.urlsafe_b64encode(json.dumps({"slabs": [slab]}).encode()).rstrip(b"=").decode()
+    phone.goto(f"{phone.url.partition('#')[0]}#order={packed}")
+    phone.reload()
+    settle(phone)
+    expect(phone.locator("#wall-left")).to_be_checked()
+    expect(phone.locator("#wall-right")).not_to_be_checked()
+    unfold(phone, "Edges")
+    for side, profile in (("left", "wall"), ("front", "bevel"), ("back", "square")):
+        row = phone.locator(f"#edges [data-scope='edges/{side}']")
+        expect(row.locator("[data-at=profile]")).to_have_value(profile)
+
+
+def test_no_picture_of_another_order_stands_beside_a_price(phone: Page, settle: Settle) -> None:
+    """Where a picture does not come the page says so, and the bar shows none; the next one is."""
+    settle(phone)
+    expect(phone.locator("#bar img")).to_have_attribute("src", re.compile("view"))
+    phone.route("**/view.svg*", lambda route: route.abort())
+    phone.locator(LENGTH).fill("1610")
+    settle(phone)
+    expect(phone.locator("#bar .thumb")).to_be_hidden()
+    expect(phone.locator("figure img")).to_be_hidden()
+    expect(phone.get_by_text(page_text("drawing.missing"))).to_be_visible()
+    phone.unroute("**/view.svg*")
+    phone.locator(LENGTH).fill("1620")
+    settle(phone)
+    expect(phone.locator("#bar .thumb")).to_be_visible()
+    expect(phone.locator("figure img")).to_be_visible()
