@@ -81,6 +81,7 @@ def place_for(
     *,
     keep_off: Sequence[Polygon] = (),
     step_mm: float = _STEP_MM,
+    is_tight: bool = False,
 ) -> XY | None:
     """Find the makeable place nearest to where the opening would usually be.
 
@@ -96,12 +97,14 @@ def place_for(
         Obstacles that it must not overlap: a leg's pad, a unit's side.
     step_mm
         How fine its place is looked for.
+    is_tight
+        Whether the narrowest strips will do, so that a place nearer to the wish is found.
 
     Returns
     -------
     Middle of the opening, mm; None if it fits nowhere.
     """
-    for least in (False, True):
+    for least in (True,) if is_tight else (False, True):
         clear = _Clear(rules, tuple(keep_off), step_mm, least)
         place = _place(outline, placed, wanted, clear)
         if place is not None:

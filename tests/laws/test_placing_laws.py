@@ -12,13 +12,15 @@ from datetime import date
 import numpy as np
 import pytest
 
-from laws.placing_run import matrix, verdict
+from laws.placing_run import Case, matrix, verdict
 from ledgerstone.order import Slab
 from ledgerstone.stages import StageContext
 from ledgerstone.workshop import Workshop
 from support.slabs import box, slab_of
 
 DAILY = 8
+# Found by the whole matrix: three openings that go in only with the narrowest strips between them.
+TIGHT = Case("hob", ("basin", "round"), 620, 1200)
 
 
 @pytest.fixture(name="like")
@@ -39,6 +41,11 @@ def test_what_is_added_can_be_made(like: Slab, context: StageContext) -> None:
     found = Counter(verdict(cases[k], like, context) for k in drawn)
     assert found["missed"] == 0
     assert found["made"] >= DAILY / 4
+
+
+def test_openings_that_go_in_only_tightly_are_placed(like: Slab, context: StageContext) -> None:
+    """Where wider strips leave no room for the last opening, all of them are placed nearer."""
+    assert verdict(TIGHT, like, context) == "made"
 
 
 @pytest.mark.long

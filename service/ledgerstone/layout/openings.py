@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import product
 from typing import Final, Literal
 
 from shapely.geometry import Polygon
@@ -100,19 +101,21 @@ def layouts(ground: Ground) -> Iterator[Slab]:
         return
     taps, others = _taps_and_others(ground)
     by_size = sorted(others, key=lambda k: -max(size_mm(ground.slab.cutouts[k])))
-    for order in (others,) if by_size == others else (others, by_size):
-        for strategy in STRATEGIES:
-            placed = _placed(ground, order, taps, strategy)
-            if placed is not None:
-                yield placed
+    orders = (others,) if by_size == others else (others, by_size)
+    for is_tight, order, strategy in product((False, True), orders, STRATEGIES):
+        placed = _placed(ground, order, taps, strategy, is_tight=is_tight)
+        if placed is not None:
+            yield placed
 
 
 def layouts_of_taps_apart(ground: Ground) -> Iterator[Slab]:
     """Yield the slab with its taps anywhere there is room, one layout after another."""
     taps, others = _taps_and_others(ground)
     if taps:
-        ways = (_placed(ground, [*others, *taps], [], strategy) for strategy in STRATEGIES)
-        yield from (placed for placed in ways if placed is not None)
+        for is_tight, strategy in product((False, True), STRATEGIES):
+            placed = _placed(ground, [*others, *taps], [], strategy, is_tight=is_tight)
+            if placed is not None:
+                yield placed
 
 
 def _taps_and_others(ground: Ground) -> tuple[list[int], list[int]]:
@@ -120,7 +123,16 @@ def _taps_and_others(ground: Ground) -> tuple[list[int], list[int]]:
     return taps, [k for k in sorted(ground.free) if k not in taps]
 
 
-def _placed(ground: Ground, others: list[int], taps: list[int], strategy: Manner) -> Slab | None:
+def _placed(
+    ground: Ground, others: list[int], taps: list[int], strategy: Manner, *, is_tight: bool
+) -> Slab | None:
+    """Place the openings one by one; None where one has no room left.
+
+    Parameters
+    ----------
+    is_tight
+        Whether the narrowest strips are left from the start, so that more goes in.
+    """
     sited = _staying(ground)
     wishes = _wishes(ground, others, sited, strategy)
     for k in (*others, *taps):
@@ -132,6 +144,7 @@ def _placed(ground: Ground, others: list[int], taps: list[int], strategy: Manner
             strips_of(ground.workshop),
             keep_off=ground.keep_off(k),
             step_mm=step_mm(ground.unit),
+            is_tight=is_tight,
         )
         if at is None:
             return None
