@@ -1,5 +1,3 @@
-/** What each button of the form does. */
-
 import { pointerOf } from "./form/fields.js";
 import { addJoin, inOnePiece, lOf } from "./form/joins.js";
 import { addSlab, centredOnUnit, copySlab, removeSlab, withoutRow, withRow } from "./form/rows.js";

@@ -1,5 +1,3 @@
-/** Shows each answer beside its order, and what goes wrong on the way. */
-
 import { Bar } from "./answer/bar.js";
 import { AnswerPanel, troubleNotice } from "./answer/panel.js";
 import { orderWords, sentence, unsought } from "./answer/sentences.js";

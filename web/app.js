@@ -1,5 +1,3 @@
-/** Starts the page: its words, the workshop's choices, then the order. */
-
 import { askTools, keepTools } from "./answer/ask.js";
 import { defineAnswer, showWorkshop, troubleNotice } from "./answer/panel.js";
 import { documentIn, LOCALES, offerLanguages, saidIn, spokenOf } from "./language.js";

@@ -1,5 +1,3 @@
-/** Asks for prices as the order changes, and again after a failure. */
-
 import { retryS, Trouble } from "./service.js";
 
 const PAUSE_MS = 150;

@@ -1,5 +1,3 @@
-/** The page inside another site: its height, its looks, its links. */
-
 import { one } from "./show.js";
 
 /** @type {Record<string, string>} */

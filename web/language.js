@@ -1,5 +1,3 @@
-/** The page's language: the one asked for, else the visitor's, else the workshop's. */
-
 export const LOCALES = /** @type {Readonly<Record<string, string>>} */ ({ en: "en-GB", de: "de-DE" });
 
 /** @param {readonly (string | null | undefined)[]} wanted language tags (RFC 5646), the best first */

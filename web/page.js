@@ -1,5 +1,3 @@
-/** One visit: the order is priced, then the form made live. */
-
 import { keepRoom } from "./answer/bar.js";
 import { Answers } from "./answers.js";
 import { Asking } from "./asking.js";

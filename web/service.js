@@ -1,5 +1,3 @@
-/** The pricing service: its calls, and the ways in which it can fail. */
-
 /** @typedef {"down" | "busy" | "failed" | "missing" | "refused"} Kind */
 
 export class Trouble extends Error {

@@ -1,5 +1,3 @@
-/** Words, and elements, into which words go as text. */
-
 import { spoken, withMark } from "./lib/lengths.js";
 
 /** @type {Messages} */

@@ -1,5 +1,3 @@
-/** The order: what it is, what it was, which slab is looked at. */
-
 const TOGETHER_MS = 1500;
 const MOST_MOMENTS = 200;
 

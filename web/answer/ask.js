@@ -1,5 +1,3 @@
-/** Sent by mail, else a letter; ways to keep a quote. */
-
 import { day, make, one, say, telAddress } from "../show.js";
 import { asText, named } from "./sentences.js";
 

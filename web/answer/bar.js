@@ -1,5 +1,3 @@
-/** The bar that stays in sight, and the picture's place. */
-
 import { elements, make, one, say, write } from "../show.js";
 import { brief, orderWords } from "./sentences.js";
 

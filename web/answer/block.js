@@ -1,5 +1,3 @@
-/** A quote's figures and their details. */
-
 import { day, make, money, number, say, sizes, weight as mass } from "../show.js";
 import { weeks } from "./drawing.js";
 import { daySentence, named, ordered, taxWords } from "./sentences.js";

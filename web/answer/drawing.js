@@ -1,5 +1,3 @@
-/** The service's drawings, and the weeks as a strip. */
-
 import { day, draw, make, number, say } from "../show.js";
 
 /** @type {Drawn[]} */

@@ -1,5 +1,3 @@
-/** What the checks say, and what settles it. */
-
 import { read } from "../lib/json.js";
 import { day, knows, lengthWords, listed, make, money, say, weight } from "../show.js";
 import { isAsked, nameOf, orderWords } from "./sentences.js";

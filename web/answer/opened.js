@@ -1,5 +1,3 @@
-/** Opens a quote, #quote=TOKEN, as offered and as it stands; or an order, #order=JSON. */
-
 import { retryS, Trouble } from "../service.js";
 import { day, make, money, say } from "../show.js";
 

@@ -1,5 +1,3 @@
-/** The answer, and what is said when there is none. */
-
 import { make, say, telAddress } from "../show.js";
 import { block, madeOf, noPrice, onPaper } from "./block.js";
 import { Drawing } from "./drawing.js";

@@ -1,5 +1,3 @@
-/** An answer in sentences; what a place in the order is called. */
-
 import { read } from "../lib/json.js";
 import { day, knows, lengthWords, money, number, say } from "../show.js";
 

@@ -1,5 +1,3 @@
-/** What a control's entry does to the order. */
-
 import { read, without, written } from "../lib/json.js";
 import { withPoint, withUnit } from "../lib/lengths.js";
 import { inKind, sealerFor, sidesOf } from "../order/slabs.js";

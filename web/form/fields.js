@@ -1,5 +1,3 @@
-/** Ties each control to its place in the order, both ways. */
-
 import { read } from "../lib/json.js";
 import { shownIn } from "../lib/lengths.js";
 import { elements, lengthWords, typedMass, write } from "../show.js";

@@ -1,5 +1,3 @@
-/** Slabs that are joined; an L of two, as people measure it along its walls. */
-
 import { read } from "../lib/json.js";
 import { inMm, shownIn, spoken, withPoint, withUnit } from "../lib/lengths.js";
 import { sidesOf } from "../order/slabs.js";

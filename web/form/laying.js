@@ -1,5 +1,3 @@
-/** What a button adds or starts, and what follows a new size. */
-
 import { written } from "../lib/json.js";
 import { inMm, spoken } from "../lib/lengths.js";
 import { sizeMm, startingOrder } from "../order/slabs.js";

@@ -1,5 +1,3 @@
-/** The live form: entries change the order; faults stand beside their fields. */
-
 import { Actions } from "../actions.js";
 import { elements, make, one, say } from "../show.js";
 import { entered } from "./entries.js";

@@ -1,5 +1,3 @@
-/** What the workshop offers, the slab's sides, and rows from templates. */
-
 import { read } from "../lib/json.js";
 import { inMm, spoken } from "../lib/lengths.js";
 import { sidesOf } from "../order/slabs.js";

@@ -1,5 +1,3 @@
-/** Rows; the slabs; other ways to say where an opening is. */
-
 import { read, without, written } from "../lib/json.js";
 import { inMm, shownIn, spoken, withPoint, withUnit } from "../lib/lengths.js";
 import { sizeMm, startingSlab } from "../order/slabs.js";

@@ -1,5 +1,3 @@
-/** JSON Pointer (RFC 6901) and JSON Patch (RFC 6902), as far as remedies use it. */
-
 /** @param {string} pointer */
 export function partsOf(pointer) {
   if (pointer === "") return [];

@@ -1,5 +1,3 @@
-/** Lengths as customers type them. Millimetres only draw the sketch. */
-
 /** @type {Unit[]} */
 export const UNITS = ["mm", "cm", "m", "in"];
 const MM_PER = new Map(

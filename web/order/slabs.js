@@ -1,5 +1,3 @@
-/** A slab: its sides, its rough size, what it starts with. */
-
 import { inMm, spoken } from "../lib/lengths.js";
 
 const BOX = ["front", "right", "back", "left"];

@@ -1,5 +1,3 @@
-/** Moves things on the plan by pointer and by keyboard. */
-
 import { sizeMm } from "../order/slabs.js";
 import { keyStep, mm, snapped, unitMiddles } from "./geometry.js";
 

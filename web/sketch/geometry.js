@@ -1,5 +1,3 @@
-/** Where a slab and its openings lie, in mm from above: only to draw them. */
-
 import { fineStep, inMm } from "../lib/lengths.js";
 import { sizeMm } from "../order/slabs.js";
 

@@ -1,5 +1,3 @@
-/** What is written on the plan, and the buttons under it. */
-
 import { goTo } from "../form/fields.js";
 import { without } from "../lib/json.js";
 import { fineStep, spoken } from "../lib/lengths.js";

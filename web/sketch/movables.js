@@ -1,5 +1,3 @@
-/** What can be moved on the plan; what a change would draw otherwise. */
-
 import { patched, StalePatch, written } from "../lib/json.js";
 import { spoken } from "../lib/lengths.js";
 import { sizeMm } from "../order/slabs.js";

@@ -1,5 +1,3 @@
-/** The plan that is drawn at once and by hand. */
-
 import { spoken } from "../lib/lengths.js";
 import { draw, elements, lengthWords, one, say } from "../show.js";
 import { otherArm } from "../form/joins.js";
