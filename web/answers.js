@@ -66,7 +66,7 @@ export class Answers {
   again() {
     if (!this.last) return;
     const { page } = this;
-    const { answer, order } = this.last;
+    const { answer, order, settled } = this.last;
     const { ask, keep } = answer.kind === "quote" ? page.tools : {};
     const tool = (/** @type {Tools["ask"]} */ make) => (make && answer.kind === "quote" ? make(answer.body, this.keeping()) : null);
     this.panel.show(answer, {
@@ -80,7 +80,7 @@ export class Answers {
       ask: tool(ask),
       keep: tool(keep),
       look: (view) => this.bar.look(view),
-      pictured: page.live !== null,
+      pictured: page.live !== null && (settled || answer.kind === "quote"), // else it is amid an edit
     });
     this.showFinished();
     const pins = order === page.store.order && answer.kind !== "not-understood" ? answer.body.findings : null;

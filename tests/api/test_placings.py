@@ -36,7 +36,9 @@ def test_what_an_addition_moves_is_said(length: str, client: FlaskClient) -> Non
     first = _placed(client, slab={**SLAB, "outline": outline}, add="sink", unit="mm")
     again = _placed(client, slab=first["slabs"][0], add="tap", free=first["free"][0], unit="mm")
     was, now = (answer["slabs"][0]["cutouts"][0]["centre"] for answer in (first, again))
+    added = again["slabs"][0]["cutouts"][1]["centre"]
     assert (now["y"] in again["says"]) == (was != now)
+    assert added["y"] not in again["says"]
 
 
 def test_a_second_of_a_kind_has_a_name_of_its_own(client: FlaskClient) -> None:

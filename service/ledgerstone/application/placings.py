@@ -64,17 +64,19 @@ def write_placing(document: JSON, context: QuoteContext, speech: Speech) -> dict
     if slab is None:
         says = speech.say(_why_not(asked, label, context))
         return _written([ask["slab"]], [FreeParts()], says, fits=False)
-    added = [Message("placing-added", name=label), *_moved(asked.slab, slab)] if label else []
+    added = [Message("placing-added", name=label), *_moved(asked, slab)] if label else []
     says = " ".join(map(speech.say, added))
     return _written([_merged(asked, slab)], [asked.free], says)
 
 
-def _moved(before: Slab, now: Slab) -> Iterator[Message]:
-    """Say where each opening went that made room."""
-    for i, (was, cutout) in enumerate(zip(before.cutouts, now.cutouts, strict=True)):
-        if was.centre and cutout.centre and was.centre != cutout.centre:
-            x, y = cutout.centre.x, cutout.centre.y
-            yield Message("placing-moved", opening=cutout_name(now, i), x=x, y=y)
+def _moved(asked: PlacingRequest, now: Slab) -> Iterator[Message]:
+    """Say where each opening went that had a place when it was sent, and made room."""
+    sent = asked.sent.get("cutouts", [])
+    for i in sorted(asked.free.cutouts & set(range(len(sent)))):
+        centre = now.cutouts[i].centre
+        was = sent[i].get("centre")
+        if centre and was and was != write_member(centre, compact=True):
+            yield Message("placing-moved", opening=cutout_name(now, i), x=centre.x, y=centre.y)
 
 
 def _strength_test(
