@@ -74,7 +74,7 @@ export const messages = {
   "answer.price": "Preis",
   "answer.with-tax": "inkl. {percent} % {name}",
   "answer.no-tax": "es wird keine Steuer berechnet",
-  "answer.has-collect": "ohne Lieferung: Sie holen ab",
+  "answer.has-collect": "ohne Lieferung",
   "answer.has-pallet": "mit Lieferung frei Bordsteinkante",
   "answer.has-own-van": "mit Lieferung in unserem Transporter",
   "answer.has-fitted": "mit Lieferung und Einbau",

@@ -74,7 +74,7 @@ export const messages = {
   "answer.price": "Price",
   "answer.with-tax": "with {percent}% {name}",
   "answer.no-tax": "no tax is charged",
-  "answer.has-collect": "without delivery: you collect it",
+  "answer.has-collect": "without delivery",
   "answer.has-pallet": "with delivery to the kerb",
   "answer.has-own-van": "with delivery by our van",
   "answer.has-fitted": "with delivery and fitting",

@@ -163,7 +163,7 @@ def test_edges_of_a_link_are_ticked_in_the_form(phone: Page, settle: Settle) -> 
     """What an order's link says of walls and profiles stands in the form that it opens."""
     units = [{"width": "600 mm"}] * 2
     slab = {
-        **slab_of(phone),
+        "thickness": "40 mm",
         "outline": {"kind": "rectangle", "length": "1200 mm", "width": "600 mm"},
         "edges": {"left": {"profile": "wall"}, "front": {"profile": "bevel", "size": "5 mm"}},
         "rests": {"kind": "units", "units": units},

@@ -59,17 +59,19 @@ export class Bar {
   /** @param {{address: string, alt: string} | undefined} view */
   look(view) {
     const address = view?.address ?? "";
-    this.thumb.classList.toggle("none", address === "");
-    if (address === "" || address === this.wanted) return;
+    const none = () => this.thumb.classList.add("none");
+    if (address !== "" && address === this.wanted) return;
     this.wanted = address;
+    if (address === "") return none();
     const next = new Image();
     next.onload = () => {
       if (address !== this.wanted) return;
       this.picture.src = address;
+      this.thumb.classList.remove("none");
       this.thumb.href = address;
       this.says = view?.alt ?? "";
     };
-    next.onerror = () => address === this.wanted && this.look(undefined);
+    next.onerror = () => address === this.wanted && none();
     next.src = address;
   }
 }
