@@ -118,10 +118,10 @@ def do_part(k: int, parts: int, seconds: float) -> None:
     for i in mixed:
         if time.monotonic() - began_s > seconds:
             break
-        made = cases[i].slab(like, context)
-        key = repr(made)
+        slab, free = cases[i].slab(like, context)
+        key = repr((slab, free))
         if key not in known:
-            known[key] = _verdict_of(*made, context)
+            known[key] = _verdict_of(slab, free, context)
         found = known[key]
         counted[found] += 1
         missed += [asdict(cases[i])] if found == "missed" else []
