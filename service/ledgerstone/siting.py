@@ -98,18 +98,16 @@ def place_for(
     step_mm
         How fine its place is looked for.
     is_tight
-        Whether the narrowest strips will do, so that a place nearer to the wish is found.
+        Whether the narrowest strips will do from the start.
 
     Returns
     -------
     Middle of the opening, mm; None if it fits nowhere.
     """
-    for least in (True,) if is_tight else (False, True):
-        clear = _Clear(rules, tuple(keep_off), step_mm, least)
-        place = _place(outline, placed, wanted, clear)
-        if place is not None:
-            return place
-    return None
+    leasts = (True,) if is_tight else (False, True)
+    clears = (_Clear(rules, tuple(keep_off), step_mm, least) for least in leasts)
+    places = (_place(outline, placed, wanted, clear) for clear in clears)
+    return next((place for place in places if place is not None), None)
 
 
 @dataclass(frozen=True, slots=True)
