@@ -13,7 +13,7 @@ from ledgerstone.strength._placed import PlacedSlab
 from ledgerstone.strength._rails import settled_on_rails
 from ledgerstone.strength._tried import CaseBatch, TriedCase
 from ledgerstone.strength.cracking import MAY_NEED_BARS, cracking_of
-from ledgerstone.strength.places import LoadPlace, of_their_kinds
+from ledgerstone.strength.places import LoadPlace, of_their_kinds, seats
 from ledgerstone.workshop import Workshop
 from support.documents import Json
 from support.placed import placed_of
@@ -141,6 +141,21 @@ def test_no_place_on_a_dense_grid_is_much_worse_than_what_is_reported(workshop: 
 def test_nor_is_one_on_a_round_top_or_an_l(workshop: Workshop) -> None:
     """The same on slabs that are no rectangles: what bends an L's inward corner most is away."""
     _holds(range(6, 18), workshop, shaped_slab)
+
+
+def test_a_person_is_tried_where_a_corner_ends_to_be_leant_on(workshop: Workshop) -> None:
+    """On an edge there, a person's middle 50 mm in, the corner's part ends at 196.875 mm.
+
+    By hand: over units that begin at y = 300, sqrt(50² + y²) = (300 - y) + 100. A place 9 mm on
+    reads 5 % less, which a grid of 15 mm stepped over.
+    """
+    placed = placed_of(ordinary_slab(176), workshop)
+    assert placed is not None
+    tried = seats(placed.seat_area).xy
+    for x in (50.0, 950.0):
+        at_the_edge = tried[np.isclose(tried[:, 0], x), 1]
+        assert ((at_the_edge > 196.875) & (at_the_edge < 197.375)).any()
+    _holds(range(176, 177), workshop)
 
 
 def test_nor_is_one_on_the_rails_that_a_slab_needs(workshop: Workshop) -> None:

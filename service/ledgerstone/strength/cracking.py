@@ -19,7 +19,7 @@ from ledgerstone.strength.places import LoadPlace
 LASTING, CHANGING = 1.35, 1.5  # EN 1990 table A1.2(B)
 NEAR, FAR = 0.4, 1.5  # of a person's square: from a corner, and from the worst place so far
 MAY_NEED_BARS = 0.75  # share of what plain concrete is trusted with from which a demand is searched
-CLOSEST_MM = 15.0
+CLOSEST_MM = 5.0  # a narrow strip is bent much more from its one edge than from its other
 ALIKE_MPA = 1e-8  # stresses no farther apart are rounded before they are compared
 
 

@@ -24,7 +24,9 @@ APART_SHARE = 0.75  # of a seat's side: places nearer to each other than that ar
 RIM_STEP_MM = 220.0  # between places along edges where no other rule gives one
 MAX_STRIPS = 8
 SEAT_STEP_MM = 40.0
-FINE_STEP_MM = 15.0  # grid step where a person's case changes
+FINE_STEP_MM = 15.0  # between places along edges where a person's case changes
+RAYS = np.radians(np.arange(0.0, 360.0, 5.0))  # from a corner, to where its case changes
+HALVINGS = 10  # of a step or a ray: under half a millimetre
 MAX_SEATS = 1500  # in all; a larger slab has a coarser grid
 MAX_FARTHEST = 12
 AT_THE_HULL_MM = 40.0
@@ -126,20 +128,27 @@ def _in(room: BaseGeometry, x: FloatArray, y: FloatArray) -> FloatArray:
 
 
 def _beside_leant_on(corner: FloatArray, area: SeatArea) -> FloatArray:
-    """Places just too far from a corner (2,) to be leant on only, shape (n, 2), mm."""
-    at = Point(corner)
-    reach = area.hull.distance(at) + NEAR_A_CORNER_MM + FINE_STEP_MM
-    near = plane.intersection(area.room, plane.buffer(at, reach))
-    if near.is_empty:  # the slab is too narrow there to sit on
-        return np.empty((0, 2))
-    x0, y0, x1, y1 = near.bounds
-    nx, ny = (max(math.ceil(d / FINE_STEP_MM), 1) + 1 for d in (x1 - x0, y1 - y0))
-    gx, gy = np.meshgrid(np.linspace(x0, x1, nx), np.linspace(y0, y1, ny))
-    xy = np.column_stack([gx.ravel(), gy.ravel()])
-    out = shapely.distance(shapely.points(xy), area.hull)
-    beyond = np.hypot(*(xy - corner).T) - (out + NEAR_A_CORNER_MM)
-    xy = xy[(out > 1.0) & (beyond > 0.0) & (beyond <= FINE_STEP_MM)]
-    return np.asarray(xy[shapely.intersects_xy(area.room_and_rim, xy[:, 0], xy[:, 1])])
+    """Places where a corner (2,) ends to be leant on only, shape (n, 2), mm.
+
+    They lie along that limit, on rays from the corner, and where it crosses the room's edges.
+    """
+    reach = float(shapely.distance(Point(corner), area.hull)) + NEAR_A_CORNER_MM + FINE_STEP_MM
+    rays = corner + reach * np.column_stack([np.cos(RAYS), np.sin(RAYS)])
+    near, far = [np.broadcast_to(corner, rays.shape)], [rays]
+    for rim in area.rims:
+        places = rim.places(FINE_STEP_MM)
+        near += [places, places]
+        far += [np.roll(places, 1, axis=0), np.roll(places, -1, axis=0)]
+    inner, outer = np.concatenate(near), np.concatenate(far)
+    close = np.hypot(*(inner - corner).T) <= reach
+    inner, outer = inner[close], outer[close]
+    crosses = ~area.is_beyond(inner, corner) & area.is_beyond(outer, corner)
+    inner, outer = inner[crosses], outer[crosses]
+    for _ in range(HALVINGS):
+        middle = 0.5 * (inner + outer)
+        beyond = area.is_beyond(middle, corner)[:, None]
+        inner, outer = np.where(beyond, inner, middle), np.where(beyond, middle, outer)
+    return np.asarray(outer[shapely.intersects_xy(area.room_and_rim, outer[:, 0], outer[:, 1])])
 
 
 def of_their_kinds(xy: FloatArray, area: SeatArea) -> tuple[LoadPlace, ...]:
