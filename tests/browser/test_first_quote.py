@@ -62,6 +62,8 @@ def test_thirty_answers_end_the_trial(
     page.goto(f"{own_service.url}desk/workshop/")
     enter(page, MAKER_KEY)
     page.locator(".jobs input").nth(2).wait_for()
+    takes = page.locator(".jobs [data-job]")  # told before anything is changed
+    expect(takes).to_have_text([re.compile(r"[1-9]\d*(\.\d)?")] * len(HOURS))
     left = page.locator("#outcome li a[href^='#first-']")
     expect(left).to_have_count(8)
     no_violations(page, "the first quote")

@@ -10,6 +10,27 @@ from browser.gestures import drag, middle, thing
 from support.page_texts import page_text
 
 pytestmark = pytest.mark.browser
+LENGTH = "#outline-length"
+# What the chosen opening's lines and figures cover of names and sizes, and of one another.
+CROSSED = """() => {
+  const plan = document.querySelector("#plan");
+  const { left, top } = plan.getBoundingClientRect();
+  const words = Array.from(plan.querySelectorAll("text:not(.pin text)"));
+  const box = (word) => word.getBoundingClientRect();
+  const meet = (one, other) => one.left < other.right && other.left < one.right &&
+    one.top < other.bottom && other.top < one.bottom;
+  const figures = words.filter((word) => word.matches(".measure"));
+  const covered = figures.flatMap((figure) => words.filter((word) =>
+    word !== figure && meet(box(figure), box(word))));
+  const line = plan.querySelector(".dimension");
+  const points = Array.from({ length: Math.ceil(line.getTotalLength()) }, (_, i) =>
+    line.getPointAtLength(i + 0.5));
+  const crossed = words.filter((word) => points.some(({ x, y }) => {
+    const { left: l, right: r, top: t, bottom: b } = box(word);
+    return x + left > l + 2 && x + left < r - 2 && y + top > t + 2 && y + top < b - 2;
+  }));
+  return [...covered, ...crossed].map((word) => word.textContent);
+}"""
 
 
 def test_an_opening_is_dragged_and_the_price_follows(desk: Page, settle: Settle) -> None:
@@ -151,3 +172,24 @@ def test_what_is_moved_is_easily_hit_with_a_finger(phone: Page, settle: Settle) 
         assert box is not None
         assert min(box["width"], box["height"]) >= 44
     settle(phone)
+
+
+def test_dimensions_leave_names_and_sizes_to_be_read(phone: Page, settle: Settle) -> None:
+    """Whichever opening is chosen, in a row or behind one another, no line or figure covers words.
+
+    Of its own distances both figures are there, and its lines are drawn.
+    """
+    settle(phone)
+    phone.locator(LENGTH).fill("2400")
+    for piece in ("basin", "basin", "tap", "hob"):
+        phone.locator(f"[data-piece={piece}]").first.tap()
+        settle(phone)
+    for y in ("", "200", "420"):
+        if y:
+            phone.locator("[data-list=cutouts] [data-at='centre/y']").first.fill(y)
+            settle(phone)
+        for i in range(4):
+            thing(phone, f"opening-{i}").focus()
+            expect(phone.locator("#plan .measure")).to_have_count(2)
+            assert phone.locator(".dimension").evaluate("(e) => e.getTotalLength()") > 10
+            assert phone.evaluate(CROSSED) == [], (y, i)

@@ -39,24 +39,6 @@ export function overall({ kind, length, width, diameter }, { at, box }) {
   return parts;
 }
 
-/** @param {Movable} movable @param {Frame} frame @param {Unit} unit @param {{x: number | null, y: number | null}} lines */
-export function dimensions(movable, { at, box }, unit, lines) {
-  const here = at(movable);
-  const [foot, far] = [at(box.from), at(box.to)];
-  const guides = [
-    lines.x === null ? null : draw("line", { class: "guide", x1: here.x, x2: here.x, y1: foot.y + 6, y2: far.y - 6 }),
-    lines.y === null ? null : draw("line", { class: "guide", x1: foot.x - 6, x2: far.x + 6, y1: here.y, y2: here.y }),
-  ].filter((guide) => guide !== null);
-  if (!movable.shape) return guides;
-  const [x, y] = [lengthWords(spoken(movable.x, unit)), lengthWords(spoken(movable.y, unit))];
-  return [
-    ...guides,
-    draw("path", { class: "dimension", d: `M${foot.x} ${here.y}H${here.x}V${foot.y}` }),
-    draw("text", { x: (foot.x + here.x) / 2, y: here.y - 6, class: "measure" }, x),
-    draw("text", { x: here.x + 6, y: foot.y - 5, class: "measure beside" }, y),
-  ];
-}
-
 const RADIUS = 13;
 const APART = 2 * RADIUS + 2;
 

@@ -1,9 +1,10 @@
 import { spoken } from "../lib/lengths.js";
 import { draw, elements, lengthWords, one, say } from "../show.js";
 import { otherArm } from "../form/joins.js";
+import { dimensions } from "./dimensions.js";
 import { Drag } from "./drag.js";
 import { boxOf, outlineOf, pathOf } from "./geometry.js";
-import { dimensions, frameFor, Moves, overall, pins } from "./marks.js";
+import { frameFor, Moves, overall, pins } from "./marks.js";
 import { comes, movables } from "./movables.js";
 
 const HANDLE_PX = 7;
@@ -95,7 +96,8 @@ export class Sketch {
     const chosen = all.find(({ key }) => key === this.chosen);
     this.showThings(all, frame);
     const line = this.drag.lines;
-    this.notes.replaceChildren(...overall(slab.outline, frame), ...(chosen ? dimensions(chosen, frame, store.unit, line) : []));
+    this.notes.replaceChildren(...overall(slab.outline, frame));
+    if (chosen) this.notes.append(...dimensions(chosen, frame, store.unit, line, this.words()));
     this.showPins(frame);
     this.ghosts.replaceChildren();
     this.moves.show(chosen);
@@ -104,15 +106,20 @@ export class Sketch {
   /** One that is being pressed must not go. @param {Frame} frame */
   showPins(frame) {
     const { slab } = this.page.store;
-    const { left, top } = this.svg.getBoundingClientRect();
-    const words = elements(this.svg, "text:not(.pin text)").map((text) => {
-      const box = text.getBoundingClientRect();
-      return new DOMRect(...[box.left - left, box.top - top, box.width, box.height].map(Math.round));
-    });
+    const words = this.words();
     const shown = JSON.stringify([slab, frame, this.findings.map(({ id }) => id), words]);
     if (shown === this.pinned || this.drag.now?.moved) return;
     this.pinned = shown;
     this.marks.replaceChildren(...pins(this.findings, slab, frame, this.all().map(frame.at), words));
+  }
+
+  /** Where its words stand. */
+  words() {
+    const { left, top } = this.svg.getBoundingClientRect();
+    return elements(this.svg, "text:not(.pin text)").map((text) => {
+      const box = text.getBoundingClientRect();
+      return new DOMRect(...[box.left - left, box.top - top, box.width, box.height].map(Math.round));
+    });
   }
 
   /** Each thing keeps its element, for focus and drags. @param {Movable[]} all @param {Frame} frame */
@@ -120,7 +127,7 @@ export class Sketch {
     const old = new Map(Array.from(this.things.children, (child) => [/** @type {SVGElement} */ (child).dataset.key, child]));
     const shown = all.map((movable) => {
       const there = old.get(movable.key) ?? draw("g", { "data-key": movable.key, tabindex: 0, role: "button" });
-      there.setAttribute("aria-label", this.words(movable));
+      there.setAttribute("aria-label", this.told(movable));
       there.setAttribute("aria-pressed", String(movable.key === this.chosen));
       there.setAttribute("class", movable.shape ? "opening" : movable.looks);
       there.replaceChildren(...this.pictureOf(movable, frame));
@@ -146,7 +153,7 @@ export class Sketch {
   }
 
   /** @param {Movable} movable */
-  words({ name, x, y, axes, shape }) {
+  told({ name, x, y, axes, shape }) {
     const { unit } = this.page.store;
     const key = !shape ? `sketch.handle-${axes}` : "sketch.opening";
     return say(key, { name, x: lengthWords(spoken(x, unit)), y: lengthWords(spoken(y, unit)) });
@@ -163,6 +170,6 @@ export class Sketch {
   /** @param {string} key */
   tell(key) {
     const movable = this.find(key);
-    if (movable) this.page.announce(this.words(movable));
+    if (movable) this.page.announce(this.told(movable));
   }
 }

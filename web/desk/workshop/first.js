@@ -35,8 +35,7 @@ function said(form, { pointer, label }) {
 /** How long each typical job takes, from which every rate of hours follows. @param {Form} form */
 function hours(form) {
   const told = form.workshop.changes.list.find(({ op }) => op === "fit-hours")?.values ?? [];
-  const jobs = form.workshop.before.length ? form.workshop.before : form.profile.jobs;
-  const fields = jobs.map((job, i) => {
+  const fields = form.workshop.jobs.map((job, i) => {
     const input = make("input", { id: `job-${i}`, inputmode: "decimal" });
     input.value = told[i] ?? "";
     input.addEventListener("input", () => entered(form));
@@ -66,7 +65,7 @@ export function markSteps(form) {
     rest.dataset.shown = String(step.rest);
   }
   for (const hint of elements(form.place, "[data-job]")) {
-    const takes = form.profile.jobs[Number(hint.dataset.job)]?.hands_hours;
+    const takes = form.workshop.jobs[Number(hint.dataset.job)]?.hands_hours;
     hint.textContent = takes ? say("first.now", { hours: number(takes, 1) }) : "";
   }
 }

@@ -26,20 +26,19 @@ export class Outcome {
     one("#file").textContent = profile.file;
     one("#intro").textContent = say(profile.demonstration ? "workshop.demonstration" : "workshop.intro");
     const count = profile.faults.length;
-    const shownJobs = profile.jobs.length ? profile.jobs : this.workshop.before;
     const faults = count ? make("p", { class: "care" }, say("outcome.faults", { n: count })) : null;
     const jobs = make("table", {}, make("caption", {}, say("outcome.jobs")), make("tbody", {}, ...this.jobs(profile)));
     this.place.replaceChildren(...[faults, jobs, this.share(profile), this.saving(profile)].filter((part) => part !== null));
-    const [, basin] = shownJobs;
+    const [, basin] = this.workshop.jobs;
     one("#live").textContent = [basin?.total ? `${basin.name}: ${money(basin.total, profile.currency ?? "")}` : "", count ? say("outcome.faults", { n: count }) : ""].filter(Boolean).join(" · ");
-    this.parts(shownJobs, profile.currency ?? "");
+    this.parts(this.workshop.jobs, profile.currency ?? "");
   }
 
   /** @param {Profile} profile */
-  jobs({ jobs, currency }) {
-    const before = this.workshop.before;
-    if (!jobs.length && !before.length) return [make("tr", {}, make("td", {}, say("outcome.working")))];
-    return (jobs.length ? jobs : before).map((job, i) => {
+  jobs({ currency }) {
+    const { before, jobs } = this.workshop;
+    if (!jobs.length) return [make("tr", {}, make("td", {}, say("outcome.working")))];
+    return jobs.map((job, i) => {
       const was = before[i];
       const cell = job.total ? make("td", {}, make("strong", {}, money(job.total, currency ?? "")), ...told(job)) : make("td", {}, job.says ?? "");
       const differs = was?.total && job.total && was.total !== job.total;

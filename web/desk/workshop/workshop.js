@@ -25,6 +25,11 @@ export class Workshop {
     this.trying = new Trying(this);
   }
 
+  /** What the typical jobs come to; as the file is, until the changes were tried. */
+  get jobs() {
+    return this.profile.jobs.length ? this.profile.jobs : this.before;
+  }
+
   async open() {
     one("#profile").hidden = false;
     this.form.listen();
