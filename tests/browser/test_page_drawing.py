@@ -31,6 +31,13 @@ CROSSED = """() => {
   }));
   return [...covered, ...crossed].map((word) => word.textContent);
 }"""
+# How far the chosen opening's lines end from the slab's left end and from its front, in px.
+SHORT = """() => {
+  const [line, stone] = [".dimension", ".stone"].map((name) =>
+    document.querySelector(`#plan ${name}`).getBBox());
+  const foot = ({ y, height }) => y + height;
+  return Math.max(Math.abs(line.x - stone.x), Math.abs(foot(line) - foot(stone)));
+}"""
 
 
 def test_an_opening_is_dragged_and_the_price_follows(desk: Page, settle: Settle) -> None:
@@ -177,19 +184,21 @@ def test_what_is_moved_is_easily_hit_with_a_finger(phone: Page, settle: Settle) 
 def test_dimensions_leave_names_and_sizes_to_be_read(phone: Page, settle: Settle) -> None:
     """Whichever opening is chosen, in a row or behind one another, no line or figure covers words.
 
-    Of its own distances both figures are there, and its lines are drawn.
+    Both its figures are there, and its lines reach the slab's left end and its front.
     """
     settle(phone)
     phone.locator(LENGTH).fill("2400")
     for piece in ("basin", "basin", "tap", "hob"):
         phone.locator(f"[data-piece={piece}]").first.tap()
         settle(phone)
-    for y in ("", "200", "420"):
-        if y:
-            phone.locator("[data-list=cutouts] [data-at='centre/y']").first.fill(y)
-            settle(phone)
+    for axis, to in (("y", "200"), ("y", "420"), ("x", "1200")):
         for i in range(4):
             thing(phone, f"opening-{i}").focus()
             expect(phone.locator("#plan .measure")).to_have_count(2)
-            assert phone.locator(".dimension").evaluate("(e) => e.getTotalLength()") > 10
-            assert phone.evaluate(CROSSED) == [], (y, i)
+            assert phone.evaluate(SHORT) < 2, (axis, i)
+            assert phone.evaluate(CROSSED) == [], (axis, i)
+        phone.locator(f"[data-list=cutouts] [data-at='centre/{axis}']").first.fill(to)
+        settle(phone)
+    thing(phone, "opening-0").focus()
+    assert phone.evaluate(SHORT) < 2
+    assert phone.evaluate(CROSSED) == []

@@ -41,7 +41,8 @@ function uncovered(from, to, covers) {
   const parts = [];
   let at = from;
   for (const [start = 0, end = 0] of covers.sort(([a = 0], [b = 0]) => a - b)) {
-    if (start > at && start < to) parts.push([at, start]);
+    if (start >= to) break;
+    if (start > at) parts.push([at, start]);
     at = Math.max(at, end);
   }
   return at < to ? [...parts, [at, to]] : parts;
