@@ -172,7 +172,12 @@ def fillet(before: XY, corner: XY, after: XY, radius_mm: float) -> tuple[list[XY
 
 
 def largest_radius_mm(corners: Sequence[XY]) -> float:
-    """Return the largest radius that every corner of a ring can have at once, in mm."""
+    """Return the largest radius that every corner of a ring can have at once, in mm.
+
+    Source
+    ------
+    Geometry: the tangents of two corners share a side.
+    """
     n = len(corners)
     takes = [takes for _, takes, _ in _arcs(corners, (1.0,) * n)]
     sides = [math.dist(corners[i], corners[(i + 1) % n]) for i in range(n)]
@@ -204,6 +209,10 @@ def rounded(
     -------
     outline, sides, area_mm2
         The polygon; its sides, each with half of the arcs at its ends; the exact area.
+
+    Source
+    ------
+    Geometry.
     """
     if not can_round(corners, radii_mm):
         radii_mm = (0.0,) * len(corners)

@@ -213,5 +213,5 @@ def with_standing(answer: Quote, standing: OfferStanding) -> Quote:
     """Change a quote's standing, and update the conditions that depend on it."""
     was, now = (standing_message(answer.order, s, answer.valid_until)
                 for s in (answer.standing, standing))  # fmt: skip
-    rests_on = tuple(now if one == was else one for one in answer.depends_on)
+    rests_on = tuple(now if depend == was else depend for depend in answer.depends_on)
     return replace(answer, standing=standing, depends_on=rests_on)

@@ -255,7 +255,12 @@ def _edge_volume_mm3(slab: Slab, sides: tuple[Side, ...], thickness_mm: float) -
 
 
 def edge_lengths_mm(slab: Slab, shape: Shape) -> dict[str, float]:
-    """Return the length of outline by edge profile, mm; sides without a profile are square."""
+    """Return the length of outline by edge profile, mm; sides without a profile are square.
+
+    Source
+    ------
+    Geometry.
+    """
     lengths: dict[str, float] = {}
     for side in shape.sides:
         edge = slab.edges.get(side.name)

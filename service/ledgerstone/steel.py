@@ -33,7 +33,12 @@ class Bar:
 
     @property
     def kg(self) -> float:
-        """Mass of all of them."""
+        """Mass of all of them.
+
+        Source
+        ------
+        As ``bar_kg_per_m``.
+        """
         return self.count * self.length_mm / 1000 * bar_kg_per_m(self.diameter_mm)
 
 
@@ -57,7 +62,12 @@ class MeshPiece:
 
     @property
     def kg(self) -> float:
-        """Mass of all of them once they are cut."""
+        """Mass of all of them once they are cut.
+
+        Source
+        ------
+        As ``mesh_kg_per_m2``.
+        """
         area_m2 = (self.length_mm * self.width_mm - self.cut_away_mm2) / 1e6
         return self.count * area_m2 * mesh_kg_per_m2(self.wire_mm, self.pitch_mm)
 
@@ -81,7 +91,12 @@ class CutStock:
 
     @property
     def bought_kg(self) -> float:
-        """Mass of the lengths as bought."""
+        """Mass of the lengths as bought.
+
+        Source
+        ------
+        As ``bar_kg_per_m``.
+        """
         bought_mm = sum(stock.length_mm for stock in self.lengths)
         return bought_mm / 1000 * bar_kg_per_m(self.diameter_mm)
 
@@ -151,5 +166,5 @@ def mesh_nest(pieces: Sequence[MeshPiece], length_mm: float, width_mm: float) ->
     ValueError
         A piece is larger than a sheet.
     """
-    flat = [SheetPart(one.mark, one.length_mm, one.width_mm, one.count) for one in pieces]
+    flat = [SheetPart(piece.mark, piece.length_mm, piece.width_mm, piece.count) for piece in pieces]
     return nest(flat, length_mm, width_mm, 0.0)

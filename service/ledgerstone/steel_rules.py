@@ -49,7 +49,12 @@ def cover_of(slab: Slab, steel: Steel, *, crossing: bool = False) -> Cover:
 
 
 def least_thickness_mm(slab: Slab) -> float:
-    """Return what is left under the deepest relief, or the whole thickness."""
+    """Return what is left under the deepest relief, or the whole thickness.
+
+    Source
+    ------
+    Geometry.
+    """
     deepest = max((relief.depth.mm for relief in slab.reliefs), default=0.0)
     return max(slab.thickness.mm - deepest, 0.0)
 
@@ -83,6 +88,10 @@ def lapped_parts(length_mm: float, most_mm: float, overlap_mm: float) -> tuple[i
     """Number of equal lapped parts of a length, at most ``most_mm`` each, and their length, mm.
 
     Parts overlap by at most half of ``most_mm``.
+
+    Source
+    ------
+    Geometry: ``n`` parts and ``n - 1`` overlaps make the length.
     """
     if length_mm <= most_mm:
         return 1, length_mm

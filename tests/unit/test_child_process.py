@@ -41,5 +41,5 @@ def test_what_takes_too_long_apart_is_ended() -> None:
     before, began_s = _children(), time.monotonic()
     with pytest.raises(ChildFailed):
         run_apart("import time\ntime.sleep(60)", b"", 1, 0.05)
-    assert time.monotonic() - began_s < 30.0  # half of what the child sleeps
+    assert time.monotonic() - began_s < 5.0
     assert _children() == before

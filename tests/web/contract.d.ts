@@ -78,7 +78,6 @@ declare namespace Contract {
   type PriceLine = {label: string, amount: string};
   type Problem = {type: string, title: string, status: number, detail: string, instance: string};
   type ProfileFault = {pointer: string, says: string};
-  type ProfileShare = {yours: number, usual: number, invented: number, trial: boolean};
   type ProfileTable = {pointer: string, subject: "you" | "money" | "mould" | "concrete" | "shades" | "hours" | "finishes" | "delivery" | "days", kind: "table" | "items" | "item", label: string, help: string, there: boolean, needed: boolean};
   type ProfileValue = {pointer: string, kind: "text" | "colour" | "lines" | "words" | "number" | "numbers" | "whole" | "wholes" | "money" | "yes-no" | "day" | "choice" | "choices", label: string, help: string, unit: string, needed: boolean, value?: string, values?: string[], choices?: string[], choices_say?: string[], standing?: "yours" | "usual" | "invented"};
   type ProfileValues = {yours: number, usual: number, invented: number, trial: boolean};
@@ -124,6 +123,6 @@ declare namespace Contract {
   type Unread = {start: number, end: number, text: string, kind: "size" | "opening" | "slab"};
   type Weight = {slabs: SlabWeight[], packed_kg: number};
   type Workshop = {name: string, town: string, country: string, email: string, telephone: string, ring: string, demonstration: boolean};
-  type WorkshopForm = {version: string, file: string, writable: boolean, demonstration: boolean, currency?: string, words: Record<string, string | Record<string, string>>, saved: boolean, share: ProfileShare, invented: Invented[], steps: FirstStep[], faults: ProfileFault[], jobs: TypicalJob[], text: string, tables?: ProfileTable[], values?: ProfileValue[]};
+  type WorkshopForm = {version: string, file: string, writable: boolean, demonstration: boolean, currency?: string, words: Record<string, string | Record<string, string>>, saved: boolean, share: ProfileValues, invented: Invented[], steps: FirstStep[], faults: ProfileFault[], jobs: TypicalJob[], text: string, tables?: ProfileTable[], values?: ProfileValue[]};
   type WorkshopTrial = {version: string, changes: Change[], save?: boolean, described?: boolean};
 }

@@ -192,8 +192,8 @@ class _Report:
     speech: Speech
     workshop: Workshop
 
-    def compared(self, one: TriedJob, name: str) -> str:
-        expected, actual = one.expected[name], one.job.actual[name]
+    def compared(self, job: TriedJob, name: str) -> str:
+        expected, actual = job.expected[name], job.job.actual[name]
         places = 0 if name == "days" else 1 if name != "charged" else 2
         figures = Message(
             "tried-figures",
@@ -201,7 +201,7 @@ class _Report:
             actual=Figure(actual, places),
             unit=self._unit(name),
         )
-        off = one.off_percent(name)
+        off = job.off_percent(name)
         return f"  {self._titled(name):<11} {self.speech.say(figures):<44} {off:+.0f} %"
 
     def in_all(self, tried: Sequence[TriedJob]) -> Iterator[str]:

@@ -73,11 +73,11 @@ def _item_named(raw: Any, path: KeyPath) -> str:  # noqa: ANN401  any part of a 
     return f"{name}: " if name else ""
 
 
-def _said(one: DescribedValue, speech: Speech) -> str:
-    if isinstance(one.value, list):
-        return ", ".join(_list_shown(one.value, one.member, speech))
-    shown = _shown(one.value, one.member, speech) or ""
-    return choice_in(speech.language, shown, speech.place) if one.member.choices else shown
+def _said(value: DescribedValue, speech: Speech) -> str:
+    if isinstance(value.value, list):
+        return ", ".join(_list_shown(value.value, value.member, speech))
+    shown = _shown(value.value, value.member, speech) or ""
+    return choice_in(speech.language, shown, speech.place) if value.member.choices else shown
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,33 +93,35 @@ class _Description:
     speech: Speech
     is_foreign: bool
 
-    def table(self, one: DescribedTable) -> dict[str, Any]:
+    def table(self, table: DescribedTable) -> dict[str, Any]:
         return {
-            "pointer": pointer_of(one.path),
-            "subject": SUBJECT_OF[str(one.path[0])],
-            "kind": "item" if isinstance(one.path[-1], int) else one.member.kind,
-            "label": label_in(self.speech.language, one.member, self.speech.place),
-            "help": self._help(one.help),
-            "there": one.there,
-            "needed": one.member.needed,
+            "pointer": pointer_of(table.path),
+            "subject": SUBJECT_OF[str(table.path[0])],
+            "kind": "item" if isinstance(table.path[-1], int) else table.member.kind,
+            "label": label_in(self.speech.language, table.member, self.speech.place),
+            "help": self._help(table.help),
+            "there": table.there,
+            "needed": table.member.needed,
         }
 
-    def value(self, one: DescribedValue) -> dict[str, Any]:
-        listed, member, place = isinstance(one.value, list), one.member, self.speech.place
+    def value(self, value: DescribedValue) -> dict[str, Any]:
+        listed, member, place = isinstance(value.value, list), value.member, self.speech.place
         language = self.speech.language
-        shown = _list_shown(one.value, member, self.speech) if isinstance(one.value, list) else None
+        shown = (
+            _list_shown(value.value, member, self.speech) if isinstance(value.value, list) else None
+        )
         return {
-            "pointer": pointer_of(one.path),
+            "pointer": pointer_of(value.path),
             "kind": member.kind,
             "label": label_in(language, member, place),
-            "help": self._help(one.help),
+            "help": self._help(value.help),
             "unit": local_unit(member, place),
             "needed": member.needed,
-            "value": None if listed else _shown(one.value, member, self.speech),
+            "value": None if listed else _shown(value.value, member, self.speech),
             "values": shown,
             "choices": member.choices or None,
             "choices_say": [choice_in(language, word, place) for word in member.choices] or None,
-            "standing": one.standing,
+            "standing": value.standing,
         }
 
     def _help(self, text: str) -> str:
@@ -128,7 +130,7 @@ class _Description:
 
 
 def _list_shown(values: Sequence[object], member: Member, speech: Speech) -> list[str]:
-    return [str(_shown(one, member, speech)) for one in values]
+    return [str(_shown(value, member, speech)) for value in values]
 
 
 def _shown(value: object, member: Member, speech: Speech) -> str | None:

@@ -120,7 +120,7 @@ def _written(
         "words": page_differences(speech.language, speech.place, folder=WORKSHOP),
         "saved": False,
         "share": share,
-        "invented": [_invented(share, *one, speech) for one in share.tables],
+        "invented": [_invented(share, *table, speech) for table in share.tables],
         "steps": [write_step(step, speech) for step in first_steps(raw, found)],
         "faults": [] if isinstance(read, Workshop) else [_fault(one, speech) for one in read],
         "jobs": [_job(job, _hour(read), speech) for job in jobs]

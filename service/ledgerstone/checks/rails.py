@@ -16,6 +16,9 @@ from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.wording import Listed, Message, slab_name
 from ledgerstone.workshop.records import Workshop
 
+# Whether we fit it, what it is, whether it has a post, and across what.
+FittedRail = tuple[bool, str, str, Listed]
+
 
 def rails_needed(judged: Judged) -> Iterable[Finding]:
     """Across units whose own rails bend too far, stronger ones are a condition: a caution."""
@@ -69,28 +72,34 @@ def rail_conditions(
     order: Order, strength: Sequence[SlabStrength], workshop: Workshop
 ) -> Iterator[Message]:
     """What an offer rests on: the rails that others must have fitted when the slabs are laid."""
-    for i, (slab, slab_strength) in enumerate(zip(order.slabs, strength, strict=True)):
-        name = slab_name(slab, i, len(order.slabs))
-        for ours, rail, post, units in _fitted(order, slab, slab_strength.in_place.rails, workshop):
-            if not ours:
-                yield Message("rails-before", slab=name, rail=rail, post=post, units=units)
+    for name, (ours, rail, post, units) in _needed(order, strength, workshop):
+        if not ours:
+            yield Message("rails-before", slab=name, rail=rail, post=post, units=units)
 
 
 def rails_to_fit(
     order: Order, strength: Sequence[SlabStrength], workshop: Workshop
 ) -> Iterator[Message]:
     """The rails that we fit ourselves before the slabs go down: they are in the price."""
+    for name, (ours, rail, post, units) in _needed(order, strength, workshop):
+        if ours:
+            yield Message("rails-first", slab=name, rail=rail, post=post, units=units)
+
+
+def _needed(
+    order: Order, strength: Sequence[SlabStrength], workshop: Workshop
+) -> Iterator[tuple[Message, FittedRail]]:
+    """Yield the rails that each slab needs, with the slab's name."""
     for i, (slab, slab_strength) in enumerate(zip(order.slabs, strength, strict=True)):
         name = slab_name(slab, i, len(order.slabs))
-        for ours, rail, post, units in _fitted(order, slab, slab_strength.in_place.rails, workshop):
-            if ours:
-                yield Message("rails-first", slab=name, rail=rail, post=post, units=units)
+        for rail in _fitted(order, slab, slab_strength.in_place.rails, workshop):
+            yield name, rail
 
 
 def _fitted(
     order: Order, slab: Slab, needed: Sequence[tuple[int, RestKind]], workshop: Workshop
-) -> Iterator[tuple[bool, str, str, Listed]]:
-    """Yield each rail: whether we fit it, what it is, whether it has a post, and across what."""
+) -> Iterator[FittedRail]:
+    """Yield each rail that a slab needs."""
     levels: tuple[RestKind, ...] = ("hardwood", "steel", "post")
     for level in levels:
         units = [unit for unit, kind in needed if kind == level]

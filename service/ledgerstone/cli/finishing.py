@@ -35,7 +35,7 @@ def finish(draft: ProfileDraft, asking: Prompter, today: date) -> None:
     _ask_hours(draft, asking, today)
     raw = tables(draft.text)
     steps = first_steps(raw, standings(raw, *starting_tables()))
-    for number, step in enumerate((one for one in steps if one.rest), _JOBS_NUMBER + 1):
+    for number, step in enumerate((step for step in steps if step.rest), _JOBS_NUMBER + 1):
         _ask_rest(draft, step, number, asking)
 
 

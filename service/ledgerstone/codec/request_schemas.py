@@ -105,19 +105,19 @@ class AnsweredSchema(Strict):
     )
 
 
+def _open_questions(about: str) -> ListField:
+    question = ObjectField(
+        QuestionSchema, "what-is-missing", about="One question: where in the order, and its words."
+    )
+    return ListField(question, "what-is-missing", at_most=MAX_TAKEN, about=about)
+
+
 class JobAskSchema(AskSchema):
     """The subject of a job sheet, and the questions that are still open."""
 
     about = "what-is-asked"
-    missing = ListField(
-        ObjectField(
-            QuestionSchema,
-            "what-is-missing",
-            about="One question: where in the order, and its words.",
-        ),
-        "what-is-missing",
-        at_most=MAX_TAKEN,
-        about="Open questions, each to be ticked off before anything is cut. Left out, none.",
+    missing = _open_questions(
+        "Open questions, each to be ticked off before anything is cut. Left out, none."
     )
 
 
@@ -163,18 +163,9 @@ class ReplyAskSchema(AskSchema):
             "Values that were assumed: the letter states them, and is an estimate. Left out, none."
         ),
     )
-    missing = ListField(
-        ObjectField(
-            QuestionSchema,
-            "what-is-missing",
-            about="One question: where in the order, and its words.",
-        ),
-        "what-is-missing",
-        at_most=MAX_TAKEN,
-        about=(
-            "Open questions: the letter asks the three that matter most for price and feasibility,"
-            " and is an estimate. Left out, none."
-        ),
+    missing = _open_questions(
+        "Open questions: the letter asks the three that matter most for price and feasibility,"
+        " and is an estimate. Left out, none."
     )
 
 

@@ -28,6 +28,7 @@ from ledgerstone.codec.fields import (
     TextField,
     YesNoField,
 )
+from ledgerstone.codec.service_schemas import ProfileValuesSchema
 from ledgerstone.workshop.describing import SUBJECTS
 from ledgerstone.workshop.first_quote import STEPS
 from ledgerstone.workshop.members import KINDS
@@ -105,15 +106,6 @@ class ProfileFaultSchema(AnswerSchema):
 
     pointer = Text("JSON Pointer to its place in the profile.")
     says = Text("The fault, and how to correct it.")
-
-
-class ProfileShareSchema(AnswerSchema):
-    """Number of the profile's values by origin."""
-
-    yours = Whole("How many values are the maker's own.")
-    usual = Whole("How many are defaults that may be kept.")
-    invented = Whole("How many are still those of the demonstration workshop.")
-    trial = YesNo("Whether every answer is marked as a trial because of invented values.")
 
 
 class InventedSchema(AnswerSchema):
@@ -226,7 +218,7 @@ class WorkshopFormSchema(AnswerSchema):
         keywords=PAGE_TEXTS,
     )
     saved = YesNo("Whether the file was written.")
-    share = NestedPart("The number of values by origin.", ProfileShareSchema)
+    share = NestedPart("The number of values by origin.", ProfileValuesSchema)
     invented = Many("The tables that hold invented values.", InventedSchema)
     steps = Many("The shortest way to a first quote, in its order.", FirstStepSchema)
     faults = Many("All its faults.", ProfileFaultSchema)

@@ -21,7 +21,12 @@ def boxed_size_mm(cutout: Cutout) -> XY:
 
 
 def placed_box(cutout: Cutout, radius_mm: float) -> tuple[Polygon, float]:
-    """Place a box with rounded corners, turned about its centre; and its exact area, mm²."""
+    """Place a box with rounded corners, turned about its centre; and its exact area, mm².
+
+    Source
+    ------
+    Geometry: ``a b - (4 - π) r²``.
+    """
     length, width = boxed_size_mm(cutout)
     corners = ((0.0, 0.0), (length, 0.0), (length, width), (0.0, width))
     radius = min(radius_mm, length / 2, width / 2)

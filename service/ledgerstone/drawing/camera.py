@@ -34,8 +34,8 @@ _WINDOW: Final[XYZ] = (
 )
 
 
-def _dot(one: XYZ, other: XYZ) -> float:
-    return one[0] * other[0] + one[1] * other[1] + one[2] * other[2]
+def _dot(first: XYZ, second: XYZ) -> float:
+    return first[0] * second[0] + first[1] * second[1] + first[2] * second[2]
 
 
 @dataclass(frozen=True)

@@ -60,5 +60,5 @@ def paper_effort(slabs: Sequence[Slab]) -> float:
 
 def _points(slab: Slab) -> int:
     outlines = [slab.outline, *(relief.outline for relief in slab.reliefs)]
-    around = sum(len(one.points) for one in outlines if isinstance(one, Polygon))
+    around = sum(len(outline.points) for outline in outlines if isinstance(outline, Polygon))
     return around + sum(len(cutout.points) for cutout in slab.cutouts)

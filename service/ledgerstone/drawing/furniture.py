@@ -65,12 +65,12 @@ def furniture(standing: Standing, camera: Camera) -> list[SvgElement]:
             of |= {id(ribbon): block for ribbon in made}
     drawn = [
         element("g", *_painted(ribbon, of[id(ribbon)], camera), data_part="rest")
-        for ribbon in back_to_front([one for one in ribbons if of[id(one)] in plates])
+        for ribbon in back_to_front([ribbon for ribbon in ribbons if of[id(ribbon)] in plates])
     ]
     drawn += [_plate_top(plate, camera) for plate in plates]
     return drawn + [
         element("g", *_painted(ribbon, of[id(ribbon)], camera), data_part="rest")
-        for ribbon in back_to_front([one for one in ribbons if of[id(one)] not in plates])
+        for ribbon in back_to_front([ribbon for ribbon in ribbons if of[id(ribbon)] not in plates])
     ]
 
 

@@ -33,8 +33,8 @@ def mirrored(slab: Slab, shape: Shape) -> Slab:
     return replace(
         slab,
         outline=_outline(outline, over),
-        cutouts=tuple(_cutout(one, over, names) for one in slab.cutouts),
-        reliefs=tuple(_relief(one, over) for one in slab.reliefs),
+        cutouts=tuple(_cutout(cutout, over, names) for cutout in slab.cutouts),
+        reliefs=tuple(_relief(relief, over) for relief in slab.reliefs),
         edges=MappingProxyType({names.get(n, n): edge for n, edge in slab.edges.items()}),
         size_from="finished",
         rests=None,

@@ -59,8 +59,8 @@ def walls_of(standings: Sequence[Standing]) -> Walls:
             elif out[0] < -_SQUARE and min(ax, bx) < x0 + 1.0:
                 lefts.append(min(ax, bx))
     back, left = max(backs, default=None), min(lefts, default=None)
-    low_x = min(one.bounds[0] for one in standings)
-    high_y = max(one.bounds[3] for one in standings)
+    low_x = min(standing.bounds[0] for standing in standings)
+    high_y = max(standing.bounds[3] for standing in standings)
     return Walls(
         back if back is not None and back > high_y - 1.0 else None,
         left if left is not None and left < low_x + 1.0 else None,

@@ -147,7 +147,7 @@ def _run_behind(host: int, standing: Standing) -> TopSide:
 
 def _lone(pieces: Sequence[Piece]) -> TopSide:
     """Make a run along a wall for pieces that come with no top."""
-    long = sum(one.shape.length_mm for one in pieces) + ALONE_APART_MM * (len(pieces) - 1)
+    long = sum(piece.shape.length_mm for piece in pieces) + ALONE_APART_MM * (len(pieces) - 1)
     return _run(None, ((long, 0.0), (0.0, 0.0)))
 
 

@@ -30,7 +30,7 @@ def seams(
     joins
         Those between level slabs, by their indices among them.
     """
-    level = [one for one in standings if one.upright is None]
+    level = [standing for standing in standings if standing.upright is None]
     shapes = [one.piece.shape for one in level]
     for drawn in drawn_joins(shapes, joins, (PlanTransform(),) * len(level)):
         one, other = drawn.join.one.slab, drawn.join.other.slab

@@ -35,7 +35,7 @@ def stand_together(pieces: Sequence[Piece], joins: Sequence[Join]) -> list[Stand
     says so.
     """
     mirrored = is_mirrored(pieces, joins)
-    longest = max(max(one.shape.length_mm, one.shape.width_mm) for one in pieces)
+    longest = max(max(piece.shape.length_mm, piece.shape.width_mm) for piece in pieces)
     level = _level(pieces)
     stands = zip(level, _stands(pieces, joins), strict=True)
     hosts = [_standing(pieces[i], stand, longest, mirrored=mirrored) for i, stand in stands]
@@ -93,9 +93,9 @@ def _standing(piece: Piece, stand: PlanTransform, longest_mm: float, *, mirrored
     rests = () if slab.rests is None else rest_polygons(slab.rests, shape, _PANEL_BED_MM)
     height = _height_mm(slab, shape, longest_mm)
     if stand == PlanTransform() and not mirrored:
-        return Standing(piece, tuple(orient(one) for one in rests), (0.0, -1.0), height)
+        return Standing(piece, tuple(orient(rest) for rest in rests), (0.0, -1.0), height)
     there = replace(piece, shape=moved(shape, placed, mirrored=mirrored))
-    stood = tuple(orient(shapely.transform(one, placed)) for one in rests)
+    stood = tuple(orient(shapely.transform(rest, placed)) for rest in rests)
     return Standing(there, stood, (-flip * bx, -by), height)
 
 

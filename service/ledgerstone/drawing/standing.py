@@ -139,8 +139,8 @@ def moved(shape: Shape, placed: Callable[[Coordinates], Coordinates], *, mirrore
     """Return a shape elsewhere in its plane, its courses anticlockwise still."""
     backward = -1 if mirrored else 1
 
-    def polygon(one: Polygon) -> Polygon:
-        return one if one.is_empty else orient(shapely.transform(one, placed))
+    def polygon(part: Polygon) -> Polygon:
+        return part if part.is_empty else orient(shapely.transform(part, placed))
 
     corners = placed(np.array(shape.corners).reshape(-1, 2))[::backward].tolist()
     return replace(
@@ -159,8 +159,8 @@ def moved(shape: Shape, placed: Callable[[Coordinates], Coordinates], *, mirrore
             Opening(o.index, polygon(o.polygon), o.area_mm2, o.longer_mm, o.radius_mm)
             for o in shape.openings
         ),
-        net=MultiPolygon([polygon(one) for one in plane.polygons_in(shape.net)]),
-        reliefs=tuple(polygon(one) for one in shape.reliefs),
+        net=MultiPolygon([polygon(part) for part in plane.polygons_in(shape.net)]),
+        reliefs=tuple(polygon(relief) for relief in shape.reliefs),
     )
 
 

@@ -166,7 +166,7 @@ def _marks(layer: Layer, room: BaseGeometry, scale: _Scale) -> list[SvgElement]:
     taken: list[Polygon] = []
     drawn: list[SvgElement] = []
     for bars in layer.bars:
-        ends = [scale.ends(*one) for one in bars.ends_mm]
+        ends = [scale.ends(*end) for end in bars.ends_mm]
         share = _free([_middle(ends, share) for share in ALONG], bars.mark, taken)
         drawn += _crossing(ends, ALONG[share])
         drawn.append(_mark(bars.mark, _middle(ends, ALONG[share]), ACCENT))
@@ -198,7 +198,7 @@ def _crossing(ends: Sequence[tuple[XY, XY]], share: float) -> Iterator[SvgElemen
     """Draw a line across bars at a share of their length, and a dot on each."""
     if len(ends) < 2:
         return
-    at = [_along(one, share) for one in ends]
+    at = [_along(end, share) for end in ends]
     yield _line(at[0], at[-1], 1.0)
     yield from (element("circle", cx=x, cy=y, r=2.6, fill=ACCENT) for x, y in at)
 

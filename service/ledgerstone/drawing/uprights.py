@@ -67,32 +67,32 @@ def _along(run: TopSide, hosts: Sequence[Standing], *, mirrored: bool) -> Iterat
 
 
 def _behind(
-    one: UprightPlacement, run: TopSide, left_mm: float, top_mm: float, *, mirrored: bool
+    placement: UprightPlacement, run: TopSide, left_mm: float, top_mm: float, *, mirrored: bool
 ) -> Standing:
     """Stand a piece on a top, its back in line with the top's, so far from the run's left end."""
-    piece = _mirrored(one.piece, 0) if mirrored else one.piece
+    piece = _mirrored(placement.piece, 0) if mirrored else placement.piece
     x0, y0, _, y1 = piece.shape.outline.bounds
     thick = piece.shape.thickness_mm
     x, y = _from(run.start, (run.along, left_mm - x0), (run.out, -thick))
-    foot = top_mm + one.gap_mm
+    foot = top_mm + placement.gap_mm
     front = (-run.out[0], -run.out[1])
     is_near = LEVEL.facing((*run.out, 0.0)) > 0
     upright = Upright(standing_pose(front), (x, y, foot - y0), run.host, is_near, has_wall=True)
     return _turned(Standing(piece, (), front, foot + y1 - y0, upright), 0)
 
 
-def _panel(one: UprightPlacement, run: TopSide, top_mm: float, *, mirrored: bool) -> Standing:
+def _panel(placement: UprightPlacement, run: TopSide, top_mm: float, *, mirrored: bool) -> Standing:
     """Stand a panel beyond the end of a top, flush with it."""
-    on_end = one.is_on_end(run.length_mm)
+    on_end = placement.is_on_end(run.length_mm)
     axis = 1 if on_end else 0
-    piece = _mirrored(one.piece, axis) if mirrored else one.piece
+    piece = _mirrored(placement.piece, axis) if mirrored else placement.piece
     x0, y0, x1, y1 = piece.shape.outline.bounds
     deep, high = (y1 - y0, x1 - x0) if on_end else (x1 - x0, y1 - y0)
     beside = (run.length_mm - deep) / 2
     at_mm = (run.length_mm - beside + x0, top_mm - high - y0)
     if on_end:
         at_mm = (beside - y0, top_mm - high - x0)
-    out_mm = one.gap_mm + piece.shape.thickness_mm
+    out_mm = placement.gap_mm + piece.shape.thickness_mm
     x, y = _from(run.start, (run.along, at_mm[0]), (run.out, out_mm))
     pose = on_end_pose(run.out) if on_end else standing_pose(run.out)
     is_near = LEVEL.facing((*run.out, 0.0)) > 0

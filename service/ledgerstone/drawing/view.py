@@ -64,7 +64,7 @@ def draw_view(
             (WIDTH, height),
             prefix,
             title=title,
-            says=" ".join(describe(one.slab, one.shape, speech) for one in pieces),
+            says=" ".join(describe(piece.slab, piece.shape, speech) for piece in pieces),
             children=_picture(
                 standings,
                 scenes,
@@ -127,14 +127,14 @@ def _room(
     """Walls with the window's light on them, and what the slabs throw on the floor."""
     first, found = standings[0], room.walls_of(standings)
     longest = longest_mm(standings)
-    is_inside = any(one.piece.slab.place != "outdoors" for one in standings)
+    is_inside = any(standing.piece.slab.place != "outdoors" for standing in standings)
     heights = (-first.height_mm, 4.0 * longest)
     yield from room.walls(found, camera, heights, is_inside=is_inside)
     if found.back_mm is not None and is_inside:
         x0, _, x1, _ = first.bounds
         scale = min(0.6, longest / 4000.0)
         at = (x0 + 0.62 * (x1 - x0), found.back_mm)
-        clear = max(one.height_mm for one in standings) - first.height_mm
+        clear = max(standing.height_mm for standing in standings) - first.height_mm
         yield room.window_light(camera, at, clear + 90.0 * scale, scale)
     for standing, scene in zip(standings, scenes, strict=True):
         if standing.hangs and found.back_mm is not None:

@@ -129,8 +129,8 @@ def _is_where_item_is(parsed: ParsedSentence, measure: Measure, active: Mention)
 
 def _is_of_three(parsed: ParsedSentence, measure: Measure) -> bool:
     """Whether a size is one of a slab's three, each by its name, where no hole is named."""
-    roles = {one.role for one in parsed.sizes if one.of == 1 and not one.side}
-    has_hole = any(one.kind in ("open", "hole") for one in parsed.found)
+    roles = {size.role for size in parsed.sizes if size.of == 1 and not size.side}
+    has_hole = any(mention.kind in ("open", "hole") for mention in parsed.found)
     return measure.role in _OWN_KEYS and not has_hole and roles >= {"long", "deep", "thick"}
 
 
@@ -151,7 +151,7 @@ def _slab_after_for(measure: Measure, parsed: ParsedSentence) -> Mention | None:
 
 def _of_focus(focus: Focus, measure: Measure, active: Mention | None) -> Target:
     subjects = focus.subjects
-    openings = tuple(one for one in subjects.openings if not one.is_refused)
+    openings = tuple(opening for opening in subjects.openings if not opening.is_refused)
     if not (focus.on_opening and openings):
         is_alone = measure.of == 1 and not (measure.role or measure.axis)
         return None if subjects.piece is None and is_alone else subjects.current()
@@ -161,7 +161,7 @@ def _of_focus(focus: Focus, measure: Measure, active: Mention | None) -> Target:
         return subjects.current()
     named = active is not None and active.kind in ("open", "hole")
     bare = measure.of == 1 and not (measure.role or measure.axis or named)
-    if bare and any(one.has_size() for one in openings):
+    if bare and any(opening.has_size() for opening in openings):
         return None  # nothing ties it to the hole
     key = _OWN_KEYS.get(measure.role) if measure.of == 1 and not named else None
     claims = subjects.current().claims
@@ -196,7 +196,7 @@ def _placed(
     same = pairing.same_member(parsed, measure, targets) if several else None
     if same is not None:
         return same
-    current = tuple(one for one in subjects.openings if not one.is_refused)
+    current = tuple(opening for opening in subjects.openings if not opening.is_refused)
     if not current and not focus.on_opening and subjects.piece is not None:
         return subjects.piece
     if len(current) == 1 and pairing.is_of_both(parsed.sentence, measure):

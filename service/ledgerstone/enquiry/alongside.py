@@ -37,7 +37,9 @@ def read_sideways(focus: Focus, parsed: ParsedSentence) -> None:
 def _read_both_sides(focus: Focus, parsed: ParsedSentence, row: list[SaidOpening]) -> None:
     """Set two taps so far to either side of a basin's middle, or of the slab's where none is."""
     piece = focus.subjects.current()
-    others = [one for one in piece.openings if one.what in _BASINS and one not in row]
+    others = [
+        opening for opening in piece.openings if opening.what in _BASINS and opening not in row
+    ]
     for measure in parsed.sizes:
         if not scope.is_beside(parsed.sentence, measure) or len(others) > 1:
             continue
@@ -70,9 +72,11 @@ def read_beside(
             continue
         end = measure.cue[1]
         ahead = [one for one in named if end <= one.start <= end + 4 and one.kind == "open"]
-        others = [one for one in piece.openings if ahead and one.what == ahead[0].name]
+        others = [opening for opening in piece.openings if ahead and opening.what == ahead[0].name]
         if not others and _IT & set(words[end - 1 : end + 2]):
-            others = [one for one in piece.openings if one not in focus.subjects.openings][-1:]
+            others = [
+                opening for opening in piece.openings if opening not in focus.subjects.openings
+            ][-1:]
         for opening in focus.subjects.openings:
             if opening not in others:
                 opening.offset, opening.offset_sign = measure.size, measure.beside

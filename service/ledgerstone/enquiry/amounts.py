@@ -173,7 +173,7 @@ class Amounts:
 
     def length(self, measure: Measure, role: str) -> Meant | None:
         """Return the length meant in a role, and another that it may mean; None if none fits."""
-        roles = tuple(one.role for one in measure.members)
+        roles = tuple(member.role for member in measure.members)
         written = tuple(map(_written_as, _sizes(measure)))
         key = (role, measure.place, measure.unit_from_label, roles, written)
         if key not in self._known:
@@ -214,12 +214,12 @@ class Amounts:
 
     def _as_pair(self, measure: Measure, role: str) -> Length | None:
         """Read a pair's smaller number in the unit of its larger: "150 x 90" is no 90 cm."""
-        is_outline = not any(one.role in ("thick", "high", "dia") for one in measure.members)
+        is_outline = not any(member.role in ("thick", "high", "dia") for member in measure.members)
         if is_outline and role in ("length", "deep") and not self._said_units(measure):
             outline = self._as_outline(measure)
             if outline is not None:
                 return outline
-        larger = max(measure.members, key=lambda one: one.size.amount)
+        larger = max(measure.members, key=lambda member: member.size.amount)
         if larger is measure or role not in ("opening", "hole", "length", "width", "deep"):
             return None
         found = self.length(replace(larger, members=[]), "deep" if role == "deep" else role)
@@ -230,7 +230,7 @@ class Amounts:
 
     def _as_outline(self, measure: Measure) -> Length | None:
         """Read a pair in the one unit in which it is a slab's length and depth: "160 x 90"."""
-        first, second = (one.size.amount.as_integer_ratio() for one in measure.members)
+        first, second = (member.size.amount.as_integer_ratio() for member in measure.members)
         unit = _outline_unit((first, second), tuple(self._guessed_units(measure)))
         return _length(measure.size.amount, unit) if unit is not None else None
 
@@ -242,7 +242,7 @@ class Amounts:
             length = _length(amount, unit)
             if length is None:
                 continue
-            if low <= length.mm <= high and not any(abs(length.mm - one.mm) < 0.5 for one in fits):
+            if low <= length.mm <= high and not any(abs(length.mm - fit.mm) < 0.5 for fit in fits):
                 fits.append(length)
         return fits
 
@@ -263,7 +263,9 @@ class Amounts:
         said: list[UnitName | None] = []
         if label := measure.unit_from_label:
             said.append(UNIT_NAMES.get(label, cast("UnitName", label)))
-        said += [one.size.unit for one in measure.members[measure.place :] if one.size.unit][-1:]
+        said += [
+            member.size.unit for member in measure.members[measure.place :] if member.size.unit
+        ][-1:]
         said.append(self.declared)
         return [unit for unit in said if unit is not None]
 
@@ -274,7 +276,9 @@ class Amounts:
         fraction: list[UnitName] = ["in"] * measure.size.has_fraction
         others = self.others
         if measure.of == 1 and measure.size.amount.denominator == 1:
-            others = tuple(one for one in others if one != "m")  # nobody writes 2 alone for 2 m
+            others = tuple(
+                other for other in others if other != "m"
+            )  # nobody writes 2 alone for 2 m
         if measure.size.amount.denominator != 1:  # nobody writes 42.5 mm without its unit
             others = ("cm", "m", "in", "mm")
         return list(dict.fromkeys(filter(None, (again, self.usual, *fraction, *others))))

@@ -10,14 +10,14 @@ from ledgerstone.enquiry.mention import Mention
 def anchor(focus: Focus, parsed: ParsedSentence) -> None:
     """Go back to the slab that an opening is in, where its paragraph has not named one."""
     subjects = focus.subjects
-    slabs = [one for one in parsed.found if one.kind == "slab"]
-    openings = [one for one in parsed.found if one.kind in ("open", "hole")]
+    slabs = [mention for mention in parsed.found if mention.kind == "slab"]
+    openings = [mention for mention in parsed.found if mention.kind in ("open", "hole")]
     referred = referring.referred(subjects.scene.pieces, parsed.sentence, parsed.found)
-    own = [one for one in parsed.sizes if one.of > 1 and not openings]
+    own = [size for size in parsed.sizes if size.of > 1 and not openings]
     called = [i for i, _ in referring.references(subjects.scene.pieces, parsed.sentence, [])]
-    names = [one for one in parsed.sizes if one.at in called and one.of == 1]
-    subjects.scene.set_aside((one.size for one in names), scope.NAMES)
-    parsed.sizes = [one for one in parsed.sizes if not any(one is two for two in names)]
+    names = [size for size in parsed.sizes if size.at in called and size.of == 1]
+    subjects.scene.set_aside((name.size for name in names), scope.NAMES)
+    parsed.sizes = [size for size in parsed.sizes if not any(size is two for two in names)]
     own = [one for one in own if not any(one is two for two in names)]
     if referred is not None and not (focus.is_l() or focus.is_split or own):
         subjects.piece, subjects.openings = referred, []

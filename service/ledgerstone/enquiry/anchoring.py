@@ -33,7 +33,7 @@ def in_each(
     """Return an opening of each slab that has sizes and none yet, alike to the current one."""
     made = list(openings)
     group = current.group if current is not None else frozenset()
-    for piece in pieces if not group else [one for one in pieces if one.names & group]:
+    for piece in pieces if not group else [piece for piece in pieces if piece.names & group]:
         outlined = piece.claims.get("length") or piece.claims.get("diameter")
         if piece is not current and outlined and not piece.openings:
             piece.openings.append(SaidOpening(made[0].what, made[0].kind))
@@ -44,7 +44,7 @@ def in_each(
 def _first_of_each(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | None:
     """Return the first of those that a name before "each" tells from the others."""
     first_words = frozenset(sentence.words[:_EARLY]) - {""}
-    named = [one for one in pieces if first_words & one.names]
+    named = [piece for piece in pieces if first_words & piece.names]
     if not 0 < len(named) < len(pieces):
         return None
     named[0].group = frozenset(
@@ -60,14 +60,16 @@ def needs_flat(
     is_upright = piece is not None and piece.use in _WITHOUT
     big = [one for one in found if one.kind == "open" and one.name in _BIG and not one.is_denied]
     named = [one for one in found if one.kind == "slab"]
-    flat = [one for one in pieces if one.use not in _WITHOUT and one.has_size()]
+    flat = [piece for piece in pieces if piece.use not in _WITHOUT and piece.has_size()]
     return is_upright and bool(big) and not named and len(flat) == 1
 
 
 def _by_noun(pieces: Sequence[SaidPiece], sentence: Sentence, mention: Mention) -> list[SaidPiece]:
     """Return the slabs that were named by a noun: "the worktop" is the kitchen worktop."""
     noun = " ".join(sentence.words[mention.start : mention.end])
-    return [one for one in pieces if any(f" {said}".endswith(f" {noun}") for said in one.nouns)]
+    return [
+        piece for piece in pieces if any(f" {said}".endswith(f" {noun}") for said in piece.nouns)
+    ]
 
 
 def piece_of_opening(
@@ -89,14 +91,14 @@ def piece_of_opening(
     slabs = [one for one in found if one.kind == "slab" and one.preposition in _INSIDE]
     for mention in slabs:
         said = set(sentence.words[max(0, mention.start - 1) : mention.end])
-        named = [one for one in pieces if len(said & one.names) > 1 or said & one.called]
+        named = [piece for piece in pieces if len(said & piece.names) > 1 or said & piece.called]
         named = named if len(named) == 1 else _by_noun(pieces, sentence, mention)
         if len(named) == 1:
             return named[0]
     for mention in openings if not slabs else ():
         noun = set(sentence.words[mention.start : mention.end])
-        named = [one for one in pieces if noun & one.names and not words & one.called]
+        named = [piece for piece in pieces if noun & piece.names and not words & piece.called]
         if len(named) == 1:
             return named[0]
-    flat = [one for one in pieces if one.use not in _WITHOUT]
+    flat = [piece for piece in pieces if piece.use not in _WITHOUT]
     return flat[0] if len(flat) == 1 and not slabs else None

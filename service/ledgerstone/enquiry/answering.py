@@ -33,7 +33,7 @@ class Asked:
         label = label_of(sentence)
         if label.isdigit() and sentence.item:
             self._questions.setdefault(label, []).append(sentence)
-        is_offer = label.isalpha() and any(one.of > 1 for one in sizes)
+        is_offer = label.isalpha() and any(size.of > 1 for size in sizes)
         if is_offer:
             self.offers[label] = sentence, layer
         return is_offer

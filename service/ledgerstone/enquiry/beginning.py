@@ -47,7 +47,7 @@ def begin(focus: Focus, parsed: ParsedSentence) -> None:
         item = subjects.current()
         _count_item(focus, parsed)
         item.label = sentence.item or "line"
-        first = min((one.at for one in parsed.sizes), default=len(sentence.atoms))
+        first = min((size.at for size in parsed.sizes), default=len(sentence.atoms))
         item.names = {word for word in sentence.words[:first] if word}
     if _is_next_announced(focus, parsed):
         focus.start_piece(subjects.current().use)
@@ -60,12 +60,12 @@ def _is_next_announced(focus: Focus, parsed: ParsedSentence) -> bool:
     """Whether a sentence begins with "the second", and two sizes, where slabs are still to come."""
     subjects, words = focus.subjects, parsed.sentence.words
     piece = subjects.piece
-    outlined = [one for one in subjects.scene.pieces if one.claims.get("length")]
+    outlined = [piece for piece in subjects.scene.pieces if piece.claims.get("length")]
     if piece is None or not piece.claims.get("length") or subjects.repeats or focus.is_l():
         return False
     is_led = len(words) > 1 and words[0] in _DEFINITE and words[1] in _NEXT
-    holes = [one.start for one in parsed.found if one.kind in ("open", "hole")]
-    sized = [one.at for one in parsed.sizes if one.of > 1 or one.role in ("long", "wide")]
+    holes = [mention.start for mention in parsed.found if mention.kind in ("open", "hole")]
+    sized = [size.at for size in parsed.sizes if size.of > 1 or size.role in ("long", "wide")]
     early = bool(sized) and (not holes or sized[0] < holes[0])
     return is_led and early and (subjects.awaited > len(outlined) or focus.several)
 
@@ -92,7 +92,7 @@ def _await(focus: Focus, parsed: ParsedSentence) -> None:
             focus.subjects.awaited = int(max(counts))
     for mention in parsed.found:
         is_plain = mention.kind == "slab" and (mention.is_plural or not mention.name)
-        sized = [one for one in sizes if one.at > mention.end or one.of > 1]
+        sized = [size for size in sizes if size.at > mention.end or size.of > 1]
         if telling.is_of_all(parsed.sentence):  # "two counters, both 25 in deep and 1 1/2 thick"
             sized = [one for one in sized if one.of > 1 or one.role not in ("deep", "thick")]
         if is_plain and mention.count > 1 and not sized:
@@ -119,7 +119,7 @@ def _is_heading(focus: Focus, parsed: ParsedSentence) -> bool:
     first = parsed.found[0] if parsed.found else None
     if piece is None or first is None or focus.is_l() or sentence.is_quoted:
         return False
-    if any(one.size.unit is not None or one.size.amount > _MAX_OF_ONE for one in parsed.sizes):
+    if any(size.size.unit is not None or size.size.amount > _MAX_OF_ONE for size in parsed.sizes):
         return False
     is_first = sentence.is_item or sentence.starts_paragraph or sentence.atoms[-1].word == ":"
     is_first = is_first or (sentence.starts_line and bool(piece.claims.get("thickness")))
@@ -134,14 +134,15 @@ def _is_announced(parsed: ParsedSentence) -> bool:
     sentence, sizes = parsed.sentence, parsed.sizes
     if sentence.is_item and any(c.isalnum() for c in sentence.item):
         return True
-    own = [one for one in sizes if one.role in _SIZE_ROLES or one.of > 1]
+    own = [size for size in sizes if size.role in _SIZE_ROLES or size.of > 1]
     if len(own) < 2 or sentence.is_quoted:
         return False
     if telling.is_of_all(sentence) and all(one.role in ("deep", "thick") for one in own):
         return False  # "both 25 in deep and 1 1/2 in thick"
     slab = any(
-        one.kind == "slab" and not (one.is_denied or one.is_old or one.determiner in _DEFINITE)
-        for one in parsed.found[:2]
+        mention.kind == "slab"
+        and not (mention.is_denied or mention.is_old or mention.determiner in _DEFINITE)
+        for mention in parsed.found[:2]
     )
     labelled = any(atom.word == ":" for atom in sentence.atoms[:14])
     return _is_label_of_sizes(sentence, sizes) or (sentence.starts_line and (slab or labelled))
@@ -162,30 +163,34 @@ def _labels_pair(parsed: ParsedSentence) -> bool:
     sentence = parsed.sentence
     if sentence.is_quoted or not sentence.starts_line:
         return False
-    pair = next((one for one in parsed.sizes if one.of > 1 and one.place == 1), None)
+    pair = next((size for size in parsed.sizes if size.of > 1 and size.place == 1), None)
     if pair is not None and pair.at == 0 and pair.of == _TRIPLE:
         return True  # a line of its own under a heading
     colon = next((i for i, atom in enumerate(sentence.atoms[:10]) if atom.word == ":"), None)
     if pair is None or colon is None or pair.at != colon + 1:
         return False
-    others = [one for one in parsed.found if one.start < colon and one.kind not in _PLACES]
+    others = [
+        mention for mention in parsed.found if mention.start < colon and mention.kind not in _PLACES
+    ]
     labels = [LABELS.at(sentence.words, i) for i in range(colon) if sentence.words[i]]
-    return not others and not any(one and one[0] in ("size", "cutouts") for one in labels)
+    return not others and not any(label and label[0] in ("size", "cutouts") for label in labels)
 
 
 def _begins_with_pair(parsed: ParsedSentence, *, is_l: bool) -> bool:
     """Whether an item's own two sizes come before any hole or thing: "- left of it, 940 x 650"."""
-    pair = [one.at for one in parsed.sizes if one.of > 1 and one.place == 1][:1]
+    pair = [size.at for size in parsed.sizes if size.of > 1 and size.place == 1][:1]
     kinds = ("open", "hole", "leg") if is_l else ("open", "hole")
-    others = [one for one in parsed.found if one.kind in kinds]
-    things = [one for one in parsed.found if one.kind == "thing" and not one.preposition]
-    early = [one for one in (*others, *things) if pair and one.start < pair[0]]
+    others = [mention for mention in parsed.found if mention.kind in kinds]
+    things = [
+        mention for mention in parsed.found if mention.kind == "thing" and not mention.preposition
+    ]
+    early = [other for other in (*others, *things) if pair and other.start < pair[0]]
     return bool(pair) and not early and not parsed.sentence.is_quoted
 
 
 def _is_label_of_sizes(sentence: Sentence, sizes: list[Measure]) -> bool:
     """Whether a sentence is a name, a colon and a group of sizes: "Bedroom 1: 1350 x 260"."""
-    grouped = [one.at for one in sizes if one.of > 1][:1]
+    grouped = [size.at for size in sizes if size.of > 1][:1]
     return bool(grouped) and grouped[0] <= 6 and sentence.atoms[grouped[0] - 1].word == ":"
 
 
@@ -199,13 +204,15 @@ def _is_another_line(focus: Focus, parsed: ParsedSentence) -> bool:
         return False
     if focus.is_correcting or focus.is_summary or not _is_new(first):
         return False
-    pair = [one for one in parsed.sizes if one.of > 1 and one.place <= 2][:2]
-    holes = [one for one in parsed.found if one.kind in ("open", "hole")]
-    if len(pair) < 2 or any(first.end <= one.start < pair[0].at for one in holes):
+    pair = [size for size in parsed.sizes if size.of > 1 and size.place <= 2][:2]
+    holes = [mention for mention in parsed.found if mention.kind in ("open", "hole")]
+    if len(pair) < 2 or any(first.end <= hole.start < pair[0].at for hole in holes):
         return False
     lengths = [focus.assigner.claim(one, "width", (0, 0)) for one in pair]
     known = [*piece.claims.get("length", []), *piece.claims.get("width", [])]
-    return not all(one is not None and any(one.agrees(other) for other in known) for one in lengths)
+    return not all(
+        length is not None and any(length.agrees(other) for other in known) for length in lengths
+    )
 
 
 def _is_new(mention: Mention) -> bool:
@@ -215,7 +222,8 @@ def _is_new(mention: Mention) -> bool:
 def is_next_piece(focus: Focus, mention: Mention, sizes: list[Measure]) -> bool:
     """Return whether a slab is named with two sizes of its own after another had its sizes."""
     pair = any(
-        one.of > 1 and one.place == 1 and mention.end <= one.at <= mention.end + 3 for one in sizes
+        size.of > 1 and size.place == 1 and mention.end <= size.at <= mention.end + 3
+        for size in sizes
     )
     repeats = focus.is_correcting or focus.is_summary
     return pair and focus.subjects.pending and _is_new(mention) and not repeats

@@ -61,19 +61,19 @@ def _stretches(pieces: Sequence[SaidPiece], text: str) -> dict[int, TextSpan]:
 
 
 def _start(piece: SaidPiece) -> int:
-    spans = [span for claims in piece.claims.values() for one in claims for span in one.spans]
+    spans = [span for claims in piece.claims.values() for claim in claims for span in claim.spans]
     return min((low for low, _ in (*spans, *piece.spans) if (low, _) != NOWHERE), default=-1)
 
 
 def _end(pieces: Sequence[SaidPiece], key: int) -> int:
-    piece = next(one for one in pieces if id(one) == key)
-    spans = [span for claims in piece.claims.values() for one in claims for span in one.spans]
+    piece = next(piece for piece in pieces if id(piece) == key)
+    spans = [span for claims in piece.claims.values() for claim in claims for span in claim.spans]
     spans += [
         span
         for opening in piece.openings
         for claims in opening.claims.values()
-        for one in claims
-        for span in one.spans
+        for claim in claims
+        for span in claim.spans
     ]
     return max((high for _, high in (*spans, *piece.spans)), default=0)
 

@@ -80,7 +80,7 @@ def carry_on(parsed: ParsedSentence, measure: Measure, active: Mention | None) -
     """Let a bare size be what the size before it was: "…, the shelf 20", "but I'd rather 30"."""
     bare = measure.of == 1 and not measure.role and not measure.side and not measure.axis
     if bare:
-        at = next(i for i, one in enumerate(parsed.sizes) if one is measure)
+        at = next(i for i, size in enumerate(parsed.sizes) if size is measure)
         _as_thickness(parsed, measure, active, at)
         _as_chosen(parsed, measure, at)
         _as_conclusion(parsed, measure, at)
@@ -118,7 +118,7 @@ def _as_chosen(parsed: ParsedSentence, measure: Measure, at: int) -> None:
     """Take the role of the size before where a sentence settles on this one instead."""
     words, sizes = parsed.sentence.words, parsed.sizes
     near = words[max(0, measure.at - 3) : measure.at] + words[measure.at + 1 : measure.at + 3]
-    roles = [one.role for one in sizes[:at] if one.role in _CHOSEN and not one.side]
+    roles = [size.role for size in sizes[:at] if size.role in _CHOSEN and not size.side]
     if not roles and parsed.before in _CHOSEN and chosen_now(words, measure):
         roles = [parsed.before]
     if not roles:
@@ -128,9 +128,9 @@ def _as_chosen(parsed: ParsedSentence, measure: Measure, at: int) -> None:
     if not (is_called or is_it or _CHOOSES & set(near) or chosen_now(words, measure)):
         return
     measure.role = roles[-1]
-    for one in sizes[:at]:  # "so 1800 long, call it 1860"
-        is_same = is_it or one.role == measure.role
-        one.replaced = one.replaced or (is_same and one.of == 1 and not one.side)
+    for size in sizes[:at]:  # "so 1800 long, call it 1860"
+        is_same = is_it or size.role == measure.role
+        size.replaced = size.replaced or (is_same and size.of == 1 and not size.side)
 
 
 def _as_subject(words: list[str], measure: Measure, active: Mention | None) -> None:
@@ -174,7 +174,7 @@ def _is_led_by_all(words: list[str], at: int) -> bool:
 
 def roles_said(parsed: ParsedSentence, at: int) -> set[str]:
     """Return the roles of a sentence's single sizes before one of them."""
-    return {one.role for one in parsed.sizes[:at] if one.of == 1 and one.role}
+    return {size.role for size in parsed.sizes[:at] if size.of == 1 and size.role}
 
 
 def chosen_now(words: list[str], measure: Measure) -> bool:
@@ -246,11 +246,11 @@ def without_counts(found: list[Mention], sizes: list[Measure]) -> list[Measure]:
     """Leave out bare small numbers that count something: "2 round table tops"."""
     counts = {(mention.count, mention.start) for mention in found if mention.count}
     kept = []
-    for one in sizes:
+    for size in sizes:
         counting = any(
-            one.size.unit is None and one.size.amount == count and 0 < start - one.at <= 4
+            size.size.unit is None and size.size.amount == count and 0 < start - size.at <= 4
             for count, start in counts
         )
-        if not counting or one.of > 1 or one.role not in ("", "across") or one.side:
-            kept.append(one)
+        if not counting or size.of > 1 or size.role not in ("", "across") or size.side:
+            kept.append(size)
     return kept

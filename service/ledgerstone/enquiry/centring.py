@@ -38,7 +38,11 @@ _ANOTHER: Final = word_set("and a an one two und ein eine einem einen zwei")
 
 def read_places(focus: Focus, parsed: ParsedSentence) -> None:
     """Read where a sentence puts openings without a number."""
-    named = [one for one in parsed.found if one.kind in ("open", "hole") and not one.is_denied]
+    named = [
+        mention
+        for mention in parsed.found
+        if mention.kind in ("open", "hole") and not mention.is_denied
+    ]
     _read_over_cupboards(focus, parsed)
     _read_centred(focus, parsed)
     if focus.subjects.piece is not None:
@@ -95,18 +99,18 @@ def _read_centred(focus: Focus, parsed: ParsedSentence) -> None:
                 opening.centred[axis] = (span,)
                 for side in _SIDES[axis]:  # an older message's places no longer count
                     claims = opening.claims.get(side, [])
-                    claims[:] = [one for one in claims if one.rank[0] >= parsed.rank[0]]
+                    claims[:] = [claim for claim in claims if claim.rank[0] >= parsed.rank[0]]
             elif of_side is not None:
                 whole = span_of(sentence, of_side.start, of_side.end)
                 opening.loosely_centred["x"] = (whole,)
             else:
-                _centre_loosely(opening, span, [one for one in parsed.sizes if one.at < i])
+                _centre_loosely(opening, span, [size for size in parsed.sizes if size.at < i])
 
 
 def _read_equal(focus: Focus, parsed: ParsedSentence) -> None:
     """Centre what has "the same amount before it as behind it", or as much left as right."""
     words = set(parsed.sentence.words)
-    if not _EQUAL & words or any(one.side for one in parsed.sizes):
+    if not _EQUAL & words or any(size.side for size in parsed.sizes):
         return
     for axis, (near, far) in _EITHER.items():
         at = next((i for i, word in enumerate(parsed.sentence.words) if word in _EQUAL), 0)
@@ -133,10 +137,10 @@ def _alone_in_clause(sentence: Sentence) -> list[tuple[int, int]]:
 def _is_on_slab(parsed: ParsedSentence, start: int, end: int) -> bool:
     """Whether "centred" is about the slab: not so far from an end, not on a window, not denied."""
     words = parsed.sentence.words
-    near = [one.at for one in parsed.sizes if one.side and end <= one.at <= end + 2]
+    near = [size.at for size in parsed.sizes if size.side and end <= size.at <= end + 2]
     if near and not _AND & {atom.word for atom in parsed.sentence.atoms[end : near[0]]}:
         return False
-    if any(one.kind == "slab" and end <= one.start <= end + 3 for one in parsed.found):
+    if any(mention.kind == "slab" and end <= mention.start <= end + 3 for mention in parsed.found):
         return not _DENIED & set(words[start : end + 2])
     on_other = {"on", "window", "fenster"} & set(words[end : end + 2])
     if (on_other and not _SLABS & set(words[end : end + 4])) or "window" in words[end : end + 5]:
@@ -150,11 +154,15 @@ def _whose(focus: Focus, parsed: ParsedSentence, at: int) -> list[SaidOpening]:
         return []
     words = parsed.sentence.words
     if _ALL & set(words[max(0, at - 2) : at]) and len(piece.openings) > 1:
-        return [one for one in piece.openings if one.what not in ROUND_HOLES and not one.is_refused]
+        return [
+            opening
+            for opening in piece.openings
+            if opening.what not in ROUND_HOLES and not opening.is_refused
+        ]
     if not held and focus.on_opening and _ALL & set(parsed.sentence.words):
-        return [one for one in piece.openings if one.what not in ROUND_HOLES]
+        return [opening for opening in piece.openings if opening.what not in ROUND_HOLES]
     current = focus.subjects.openings if held or focus.on_opening else []
-    return [one for one in openings_at(held, at) or current if not one.is_refused]
+    return [opening for opening in openings_at(held, at) or current if not opening.is_refused]
 
 
 def _named_after(
@@ -168,7 +176,11 @@ def _named_after(
         found = NOUNS.at(sentence.words, i) if sentence.words[i] else None
         if found is not None and found[0].startswith("open:") and piece is not None:
             what = found[0].removeprefix("open:")
-            named = [one for one in piece.openings if one.what == what and one not in whose]
+            named = [
+                opening
+                for opening in piece.openings
+                if opening.what == what and opening not in whose
+            ]
             return named[-1] if named else None
     return None
 
@@ -191,7 +203,7 @@ def _read_behind(
 ) -> None:
     """Put a tap on the centre line of the basin that it stands behind."""
     sentence = parsed.sentence
-    standing = [one for one in piece.openings if not one.is_refused]
+    standing = [opening for opening in piece.openings if not opening.is_refused]
     for i, count in sentence.marks("behind"):
         big = [one for one in standing if one.what not in _SMALL or one.claims.get("length")]
         current = focus.subjects.openings
@@ -208,10 +220,12 @@ def _read_behind(
             if "each" in sentence.words:
                 _repeat(piece, small, len(whose))
             _level(small, whose, span_of(sentence, i, i + count + 2))
-            by = [one for one in parsed.sizes if one.role == "behind" and one.at + 1 == i]
+            by = [size for size in parsed.sizes if size.role == "behind" and size.at + 1 == i]
             for one in small if by else ():
                 one.behind_by = by[0].size
-            focus.subjects.openings = [one for one in piece.openings if one.what == small[0].what]
+            focus.subjects.openings = [
+                opening for opening in piece.openings if opening.what == small[0].what
+            ]
 
 
 def _repeat(piece: SaidPiece, small: list[SaidOpening], count: int) -> None:

@@ -69,7 +69,7 @@ def cupboards_in(
     theirs: list[Measure] = []
     for mention in found:
         last = sentence.words[mention.end - 1]
-        width = next((one for one in sizes if _is_width(sentence, one, mention)), None)
+        width = next((size for size in sizes if _is_width(sentence, size, mention)), None)
         if mention.kind != "thing" or last not in _UNITS or width is None:
             continue
         is_tens = sentence.words[width.at + 1 : width.at + 2] == [_TENS]
@@ -78,7 +78,7 @@ def cupboards_in(
         if claim is None:
             continue
         theirs.append(width)
-        start = next((one for one in sizes if _is_start(sentence, one, mention)), None)
+        start = next((size for size in sizes if _is_start(sentence, size, mention)), None)
         begun = assigner.claim(start, "place", rank) if start is not None else None
         if start is not None and begun is not None:
             theirs.append(start)

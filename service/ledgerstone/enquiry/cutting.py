@@ -31,7 +31,7 @@ def cut_corners(parsed: ParsedSentence, piece: SaidPiece | None, assigner: SizeA
         if word not in _CORNER or piece is None or not _CUT & set(near):
             continue
         corner = _corner(parsed.sentence, i)
-        free = [one for one in parsed.sizes if i < one.at <= i + _AHEAD and _is_free(one)]
+        free = [size for size in parsed.sizes if i < size.at <= i + _AHEAD and _is_free(size)]
         if corner and free:
             _note(piece, corner, free, assigner, parsed)
 

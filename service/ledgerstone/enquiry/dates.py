@@ -103,34 +103,36 @@ def days_in(
     month_first
         Whether 3/5 is March 5 where the workshop is.
     """
-    found = [_named(one, int(one[1]), one[2], written) for one in _DMY.finditer(text, start, end)]
+    found = [
+        _named(match, int(match[1]), match[2], written) for match in _DMY.finditer(text, start, end)
+    ]
     taken = [span for _, span, _ in found]
     found += [
-        _named(one, int(one[2]), one[1], written)
-        for one in _MDY.finditer(text, start, end)
-        if not any(low <= one.start() < high for low, high in taken)
+        _named(match, int(match[2]), match[1], written)
+        for match in _MDY.finditer(text, start, end)
+        if not any(low <= match.start() < high for low, high in taken)
     ]
     numeric = _NUMERIC.finditer(text, start, end)
     found += [_of_numbers(one, month_first=month_first) for one in numeric]
     slashed = (
-        _of_slash(one, written, month_first=month_first)
-        for one in _SLASHED.finditer(text, start, end)
+        _of_slash(match, written, month_first=month_first)
+        for match in _SLASHED.finditer(text, start, end)
     )
     found += [one for one in slashed if one is not None]
     found += [
-        (_safe(int(one[1]), int(one[2]), int(one[3])), one.span(), None)
-        for one in _ISO.finditer(text, start, end)
+        (_safe(int(match[1]), int(match[2]), int(match[3])), match.span(), None)
+        for match in _ISO.finditer(text, start, end)
     ]
-    found += [_of_ordinal(one, written) for one in _ORDINAL.finditer(text, start, end)]
-    found += [_of_next_month(one, written) for one in _NEXT_MONTH.finditer(text, start, end)]
-    found += [_of_week_on(one, written) for one in _WEEK_ON.finditer(text, start, end)]
-    found += [_of_end(one, written) for one in _END_OF.finditer(text, start, end)]
+    found += [_of_ordinal(match, written) for match in _ORDINAL.finditer(text, start, end)]
+    found += [_of_next_month(match, written) for match in _NEXT_MONTH.finditer(text, start, end)]
+    found += [_of_week_on(match, written) for match in _WEEK_ON.finditer(text, start, end)]
+    found += [_of_end(match, written) for match in _END_OF.finditer(text, start, end)]
     found += [
-        _of_span(one, written)
-        for one in _SPAN.finditer(text, start, end)
-        if not re.match(r"\s(?:of|in) ", text[one.end() : one.end() + 4])
+        _of_span(match, written)
+        for match in _SPAN.finditer(text, start, end)
+        if not re.match(r"\s(?:of|in) ", text[match.end() : match.end() + 4])
     ]
-    found += [_of_easter(one, written) for one in _EASTER.finditer(text, start, end)]
+    found += [_of_easter(match, written) for match in _EASTER.finditer(text, start, end)]
     return sorted(found, key=lambda one: one[1])
 
 
@@ -281,9 +283,9 @@ _WANTED: Final = re.compile(
 def day_in_note(text: str) -> date | None:
     """Return the day that a note or a form says it was written on: "Tues 2 March 2027"."""
     for line in text.split("\n")[:6]:
-        for one in _DMY.finditer(line):
-            if one[3] and not _WANTED.search(line[: one.start()]):
-                return _safe(int(one[3]), _MONTHS[one[2].lower()], int(one[1]))
-        for one in _ISO.finditer(line):
-            return _safe(int(one[1]), int(one[2]), int(one[3]))
+        for match in _DMY.finditer(line):
+            if match[3] and not _WANTED.search(line[: match.start()]):
+                return _safe(int(match[3]), _MONTHS[match[2].lower()], int(match[1]))
+        for match in _ISO.finditer(line):
+            return _safe(int(match[1]), int(match[2]), int(match[3]))
     return None

@@ -213,27 +213,27 @@ def _read(text: str, start: int, end: int, found: DeliveryFound) -> None:
 
 def _kind(text: str, start: int, end: int) -> SaidWord | None:
     for kind, pattern in _KINDS:
-        for one in pattern.finditer(text, start, end):
-            around = text[max(start, one.start() - 40) : min(end, one.end() + 24)]
+        for match in pattern.finditer(text, start, end):
+            around = text[max(start, match.start() - 40) : min(end, match.end() + 24)]
             if kind == "fitted" and _NOT_FITTED.search(around):
                 continue
             if re.search(
                 r"\b(?:not?|don't|don’t|won't|can't|cannot|nicht|kein\w*)\s(?:\w{1,12}\s)?\Z",
-                text[max(start, one.start() - 24) : one.start()],
+                text[max(start, match.start() - 24) : match.start()],
                 re.IGNORECASE,
             ):
                 continue
-            if _in_label(text, start, one):
+            if _in_label(text, start, match):
                 continue
-            return SaidWord(kind, (one.span(),))
+            return SaidWord(kind, (match.span(),))
     return None
 
 
 def _in_label(text: str, start: int, found: re.Match[str]) -> bool:
     """Return whether words stand in a field's name: "Delivery or collection:"."""
     return any(
-        one.start() <= found.start() < one.end()
-        for one in _LABEL.finditer(text, max(start, found.start() - 24), found.end() + 24)
+        match.start() <= found.start() < match.end()
+        for match in _LABEL.finditer(text, max(start, found.start() - 24), found.end() + 24)
     )
 
 

@@ -55,9 +55,9 @@ def _ask_opening(
         entries.miss(f"{at}/centre/{unplaced[0]}", unplaced[0], opening=name)
 
 
-def is_sized(one: OpeningFound) -> bool:
+def is_sized(found: OpeningFound) -> bool:
     """Return whether an opening's size is known."""
-    return "diameter" in one.values or {"length", "width"} <= one.values.keys()
+    return "diameter" in found.values or {"length", "width"} <= found.values.keys()
 
 
 def _waits(found: PieceFound, one: OpeningFound, axis: str) -> bool:

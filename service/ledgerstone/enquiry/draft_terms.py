@@ -17,11 +17,11 @@ from ledgerstone.json_types import Members
 def draft_look(entries: Entries, at: str, found: PieceFound) -> Members:
     """Write shade, finish, edges and place of one slab."""
     made: Members = {}
-    pieces = [one.piece for one in entries.found.pieces]
+    pieces = [piece.piece for piece in entries.found.pieces]
     shade = said_of(found.piece, pieces, entries.found.shades, entries.text)
     finish = said_of(found.piece, pieces, entries.found.finishes, entries.text)
     if shade is not None:
-        offered = {one.name.lower(): one.name for one in entries.workshop.palette}
+        offered = {shade.name.lower(): shade.name for shade in entries.workshop.palette}
         name = offered.get(shade.value.lower())
         entries.value(f"{at}/shade/name", shade.value, shade.spans)
         if name is not None:
@@ -45,7 +45,7 @@ def _finish(entries: Entries, finish: SaidWord) -> Mapping[str, str]:
     surface = surface_in(finish.value)
     sealer = sealer_in(finish.value)
     sealers = [one.name for one in entries.workshop.sealers if sealer and sealer in one.name]
-    surfaces = {str(one.surface) for one in entries.workshop.finishes}
+    surfaces = {str(finish.surface) for finish in entries.workshop.finishes}
     return {
         **({"surface": surface} if surface in surfaces else {}),
         **({"sealer": sealers[0]} if sealers else {}),
@@ -148,7 +148,7 @@ def draft_needed(entries: Entries) -> None:
     if needed.doubt:
         days = [day.isoformat() for day in needed.readings()] or [""]
         readings = [{"value": day, "from": entries.words(needed.spans)} for day in days]
-        said = " ".join(one["text"] for one in entries.words(needed.spans))
+        said = " ".join(word["text"] for word in entries.words(needed.spans))
         entries.draft.doubtful.append(
             {
                 "at": "/needed_by",

@@ -53,8 +53,8 @@ def _slab(entries: Entries, i: int, found: PieceFound) -> Members:
         _piece_doubt(entries, at, doubt.at, doubt.readings, name)
     _ask_sizes(entries, at, found, name)
     cutouts = [
-        draft_cutout(entries, f"{at}/cutouts/{j}", found, one)
-        for j, one in enumerate(found.openings)
+        draft_cutout(entries, f"{at}/cutouts/{j}", found, opening)
+        for j, opening in enumerate(found.openings)
     ]
     if cutouts:
         slab["cutouts"] = cutouts

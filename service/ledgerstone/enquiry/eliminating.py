@@ -57,10 +57,10 @@ class Leftovers:
         others = any(one.kind in _OTHERS or one.is_old for one in found)
         if piece is None or others:
             return
-        for one in sizes:
-            plain = one.of == 1 and one.role in ("", "size") and not (one.side or one.axis)
-            if plain and not (one.replaced or one.aside or one.opinion or one.about):
-                self._of.append((piece, _Left(one, rank)))
+        for size in sizes:
+            plain = size.of == 1 and size.role in ("", "size") and not (size.side or size.axis)
+            if plain and not (size.replaced or size.aside or size.opinion or size.about):
+                self._of.append((piece, _Left(size, rank)))
 
     def move(self, start: int, piece: SaidPiece) -> None:
         """Give what was said from a place in the text on to the slab that was named there."""
@@ -81,7 +81,7 @@ class Leftovers:
 
 
 def _spans(piece: SaidPiece) -> Iterator[TextSpan]:
-    owners = [piece.claims, *(one.claims for one in piece.openings)]
+    owners = [piece.claims, *(opening.claims for opening in piece.openings)]
     for claims in owners:
         for listed in claims.values():
             for claim in listed:

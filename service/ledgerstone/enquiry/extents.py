@@ -23,7 +23,11 @@ def read_extents(focus: Focus, parsed: ParsedSentence) -> None:
     words = parsed.sentence.words
     if not _BOTH & set(words):
         return
-    named = [one for one in parsed.found if one.kind in ("open", "hole") and not one.is_denied]
+    named = [
+        mention
+        for mention in parsed.found
+        if mention.kind in ("open", "hole") and not mention.is_denied
+    ]
     subjects = focus.subjects
     held = subjects.openings_for(named[0], parsed.sentence) if named else subjects.openings
     if not held:

@@ -30,7 +30,9 @@ def note_walls(focus: Focus, parsed: ParsedSentence) -> None:
         return
     for measure in parsed.sizes:
         is_bare = measure.of == 1 and not measure.side and measure.role in ("", "wide", "long")
-        if not is_bare or not any(_is_walls(parsed, one, measure.at) for one in parsed.found):
+        if not is_bare or not any(
+            _is_walls(parsed, mention, measure.at) for mention in parsed.found
+        ):
             continue
         claim = focus.assigner.claim(measure, "length", known[0].rank)
         if claim is None:

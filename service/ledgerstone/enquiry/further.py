@@ -75,11 +75,11 @@ def _is_other_pair(
 ) -> bool:
     """Return whether a pair differs from the outline known, and words or a list lead on to it."""
     pairs = (one for whose, one in reversed(said) if whose is piece and one.of >= _PAIR)
-    pair = next((one for one in pairs if one.place == 1), None)
+    pair = next((pair for pair in pairs if pair.place == 1), None)
     if not _may_be_other(parsed, measure, pair):
         return False
     known = _known(focus, piece, pair)
-    own = [focus.assigner.claim(one, "length", (0, 0)) for one in measure.members[:2]]
+    own = [focus.assigner.claim(member, "length", (0, 0)) for member in measure.members[:2]]
     if known is None or None in own:
         return False
     new = sorted((one.mm for one in own if one is not None), reverse=True)
@@ -92,8 +92,10 @@ def _may_be_other(parsed: ParsedSentence, measure: Measure, pair: Measure | None
         return _leads_on(parsed, pair.members[-1].at, measure.at)
     words = parsed.sentence.words[max(0, measure.at - _NEAR) : measure.at]
     names = any(
-        one.kind == "slab" and not one.is_old and one.start <= measure.members[-1].at + 4
-        for one in parsed.found
+        mention.kind == "slab"
+        and not mention.is_old
+        and mention.start <= measure.members[-1].at + 4
+        for mention in parsed.found
     )
     return names or bool(_FURTHER & set(words)) or parsed.sentence.starts_line
 
@@ -102,12 +104,12 @@ def _known(focus: Focus, piece: SaidPiece, pair: Measure | None) -> list[float] 
     """Return the two sizes that a slab has so far, mm, the larger first."""
     claims: list[Claim | None]
     if pair is not None:
-        claims = [focus.assigner.claim(one, "length", (0, 0)) for one in pair.members[:2]]
+        claims = [focus.assigner.claim(member, "length", (0, 0)) for member in pair.members[:2]]
     else:
         keys = ("diameter",) * 2 if "diameter" in piece.claims else ("length", "width")
         listed = [newest(piece.claims.get(key, [])) for key in keys]
         claims = [one[-1] if one else None for one in listed]
-    sizes = [one.mm for one in claims if one is not None]
+    sizes = [claim.mm for claim in claims if claim is not None]
     return sorted(sizes, reverse=True) if len(sizes) == _PAIR else None
 
 
@@ -122,7 +124,7 @@ def _is_told_again(
 ) -> bool:
     """Whether a length and a depth are told again after both: "1600 wide and 700 deep, his …"."""
     again = [one for one in before if one.role == measure.role and one.of == 1]
-    later = {one.role for one in parsed.sizes if one.at > measure.at and one.of == 1}
+    later = {size.role for size in parsed.sizes if size.at > measure.at and size.of == 1}
     if not again or not ({one.role for one in before} & later & {"deep", "wide"}):
         return False
     claims = [focus.assigner.claim(one, "length", (0, 0)) for one in (again[-1], measure)]
@@ -135,11 +137,15 @@ def begin_other(
 ) -> SaidPiece:
     """Begin the slab that a size tells of; it is called by the words that lead to the size."""
     piece = focus.subjects.current()
-    told = [one for one in parsed.sizes if one.of > 1 or one.role or one.size.unit is not None]
+    told = [size for size in parsed.sizes if size.of > 1 or size.role or size.size.unit is not None]
     sizes = [one.members[-1].at if one.members else one.at for one in told]
     since = max((at for at in sizes if at < measure.at), default=-1)
-    heads = [one for one in parsed.found if one.kind == "slab" and since < one.start < measure.at]
-    heads = [one for one in heads if not one.preposition and one.name] or [
+    heads = [
+        mention
+        for mention in parsed.found
+        if mention.kind == "slab" and since < mention.start < measure.at
+    ]
+    heads = [head for head in heads if not head.preposition and head.name] or [
         one for one in (active,) if one is not None and one.kind == "slab"
     ]
     focus.subjects.pending = True

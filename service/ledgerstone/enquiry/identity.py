@@ -82,14 +82,16 @@ def is_other(piece: SaidPiece, mention: Mention, names: frozenset[str]) -> bool:
 
 def is_whole(mention: Mention, sizes: Sequence[Measure]) -> bool:
     """Return whether a slab's outline follows its name: a pair, or its length and another size."""
-    after = [one for one in sizes if one.at >= mention.end and not one.side]
+    after = [size for size in sizes if size.at >= mention.end and not size.side]
     roles = {one.role for one in after if one.of == 1}
     return any(one.of > 1 for one in after) or (bool(roles & _SIDES) and len(roles - {""}) > 1)
 
 
 def is_other_kind(piece: SaidPiece, mention: Mention, sizes: Sequence[Measure]) -> bool:
     """Return whether a slab of another use is named first, and two of its sizes follow."""
-    roles = {one.role for one in sizes if one.at >= mention.end and not one.side and one.of == 1}
+    roles = {
+        size.role for size in sizes if size.at >= mention.end and not size.side and size.of == 1
+    }
     differs = bool(mention.name and piece.use) and mention.name != piece.use
     return differs and len(roles & _ANY) > 1 and mention.start <= _EARLY and not mention.preposition
 

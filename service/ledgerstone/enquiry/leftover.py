@@ -73,11 +73,11 @@ def _grouped(text: str, spans: Iterable[TextSpan]) -> list[TextSpan]:
 
 def _openings(found: MessageFacts) -> Iterator[TextSpan]:
     """Yield where openings are named that no slab of the order has; a bowl that stands has none."""
-    made = {id(one.opening) for piece in found.pieces for one in piece.openings}
+    made = {id(opening.opening) for piece in found.pieces for opening in piece.openings}
     for piece in found.scene.pieces:
-        for one in piece.openings:
-            if id(one) not in made and not one.is_refused and not _stands(one):
-                yield from one.spans
+        for opening in piece.openings:
+            if id(opening) not in made and not opening.is_refused and not _stands(opening):
+                yield from opening.spans
 
 
 def _stands(opening: SaidOpening) -> bool:
@@ -86,8 +86,8 @@ def _stands(opening: SaidOpening) -> bool:
 
 def _slabs(found: MessageFacts) -> Iterator[TextSpan]:
     """Yield where slabs are named that the order has not."""
-    made = {id(one.piece) for one in found.pieces}
-    known = {_use(one) for one in found.pieces}
+    made = {id(piece.piece) for piece in found.pieces}
+    known = {_use(piece) for piece in found.pieces}
     for piece in found.scene.pieces:
         if id(piece) not in made and piece.use not in known:
             yield from piece.spans

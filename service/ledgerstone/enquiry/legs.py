@@ -65,9 +65,14 @@ def legs_by_side(parsed: ParsedSentence) -> list[Mention]:
     where a wall or an end of it is run along: "along the left-hand wall".
     """
     words, atoms = parsed.sentence.words, parsed.sentence.atoms
-    taken = {i for one in parsed.found for i in range(one.start, one.end) if one.kind == "leg"}
-    taken |= {i for one in parsed.sizes if one.cue for i in range(*one.cue)}
-    holes = [one.start for one in parsed.found if one.kind in ("open", "hole")]
+    taken = {
+        i
+        for mention in parsed.found
+        for i in range(mention.start, mention.end)
+        if mention.kind == "leg"
+    }
+    taken |= {i for size in parsed.sizes if size.cue for i in range(*size.cue)}
+    holes = [mention.start for mention in parsed.found if mention.kind in ("open", "hole")]
     made: list[Mention] = []
     for i in range(len(words)):
         side = SIDES.at(words, i) if words[i] and i not in taken else None
@@ -102,7 +107,7 @@ def legs_named(
             named[measure.at] = named.get(measure.members[0].at, "")
             continue
         last = measure.members[-1].at if measure.members else measure.at
-        after = [one.at for one in sizes[i + 1 :] if one.at > last]
+        after = [size.at for size in sizes[i + 1 :] if size.at > last]
         until = after[0] if after else len(parsed.sentence.atoms)
         since = sizes[i - 1].at if i else 0
         named[measure.at] = _leg_of(measure, free, until, since, before)
@@ -117,8 +122,12 @@ def read_legs(
     assigner: SizeAssigner,
 ) -> None:
     """Give an L its sizes of one sentence: outside lengths, depths of its legs, its notch."""
-    notch = [one for one in measures if named.get(one.at) == "notch" and one.role != "thick"]
-    pairs = [one for one in measures if one.of > 1 and one not in notch]
+    notch = [
+        measure
+        for measure in measures
+        if named.get(measure.at) == "notch" and measure.role != "thick"
+    ]
+    pairs = [measure for measure in measures if measure.of > 1 and measure not in notch]
     if notch:
         _notch(piece, notch, parsed, assigner)
     if len(pairs) >= 2 and not _leg_pairs(piece, pairs, named, parsed, assigner):
@@ -163,7 +172,7 @@ def _leg_pairs(
     assigner: SizeAssigner,
 ) -> bool:
     """Take how long each leg is and how deep: "back run 3100 x 620, left 1800 x 620"."""
-    groups = [one.members for one in pairs if one.place == 1]
+    groups = [pair.members for pair in pairs if pair.place == 1]
     for group in groups:
         depth = assigner.claim(group[1], "deep", parsed.rank)
         is_leg = named.get(group[0].at, "") in ("back", "side") and len(group) == 2

@@ -44,8 +44,8 @@ def name_group(sentence: Sentence, measure: Measure, used: set[int]) -> bool:
             at += 1
     if len(roles) < measure.of:
         return False
-    for one, role in zip(measure.members, roles, strict=True):
-        one.role = role
+    for member, role in zip(measure.members, roles, strict=True):
+        member.role = role
     measure.cue = (first, at)
     used.update(range(first, at))
     return True

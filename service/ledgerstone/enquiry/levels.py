@@ -26,7 +26,7 @@ def _middle(found: PieceFound) -> Claim | None:
 
 def level_openings(found: PieceFound) -> None:
     """Put what stands behind something on its centre line, and a row of taps about its middle."""
-    by_opening = {id(one.opening): one for one in found.openings}
+    by_opening = {id(opening.opening): opening for opening in found.openings}
     for _ in range(2):
         for made in found.openings:
             if "x" in made.values or any(doubt.at == "x" for doubt in made.doubts):

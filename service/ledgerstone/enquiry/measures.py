@@ -61,8 +61,8 @@ def measures_of(sentence: Sentence) -> list[Measure]:
         read_marks(sentence, measure, start)
     for measure in found:
         is_led = measure.of > 1 and measure.place == 1 and measure.replaced
-        for one in measure.members if is_led else ():
-            one.replaced = True
+        for member in measure.members if is_led else ():
+            member.replaced = True
         _read_square(sentence, measure)
     read_lone(sentence, found)
     _share_alternatives(sentence, found)

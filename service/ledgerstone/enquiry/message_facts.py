@@ -63,9 +63,11 @@ def facts_of(mail: Mail, own: Own, workshop: Workshop, today: date | None) -> Me
         newest,
         f"{newest}\n{mail.text}",
         has_pieces=bool(scene.pieces),
-        has_sizes=any(one.has_size() for one in scene.pieces),
-        is_whole=any({"length", "width", "thickness"} <= one.claims.keys() for one in scene.pieces),
-        names_ours=any(one.use for one in scene.pieces),
+        has_sizes=any(piece.has_size() for piece in scene.pieces),
+        is_whole=any(
+            {"length", "width", "thickness"} <= piece.claims.keys() for piece in scene.pieces
+        ),
+        names_ours=any(piece.use for piece in scene.pieces),
         is_automatic=mail.is_automatic,
     )
     if not found.is_enquiry:

@@ -23,18 +23,20 @@ _EDGES: Final = frozenset({"edge", "rim", "side", "kante"})
 def note_cupboards(focus: Focus, parsed: ParsedSentence) -> None:
     """Set the sizes of cupboards apart, and note what stands in the middle of which."""
     sentence = parsed.sentence
-    if is_row(sentence, parsed.found) and not any(one.is_sum for one in parsed.sizes):
+    if is_row(sentence, parsed.found) and not any(size.is_sum for size in parsed.sizes):
         parsed.sizes, parsed.found = [], []
     named, theirs = cupboards_in(sentence, parsed.found, parsed.sizes, focus.assigner, parsed.rank)
     focus.cupboard = named[-1][1] if named else focus.cupboard
     parsed.middles = middles_of(sentence, named) or middles_of_it(sentence, focus.cupboard)
     if not (parsed.middles or focus.cupboard is not None):
         return
-    parsed.sizes = [one for one in parsed.sizes if not any(one is two for two in theirs)]
-    parsed.found = [one for one in parsed.found if not any(one is two for two, _ in named)]
-    for one in parsed.sizes if theirs else ():  # it is the cupboard that starts there
-        near = sentence.words[theirs[-1].at : one.at]
-        one.to_edge = one.to_edge and bool(_EDGES & set(near))
+    parsed.sizes = [size for size in parsed.sizes if not any(size is two for two in theirs)]
+    parsed.found = [
+        mention for mention in parsed.found if not any(mention is two for two, _ in named)
+    ]
+    for size in parsed.sizes if theirs else ():  # it is the cupboard that starts there
+        near = sentence.words[theirs[-1].at : size.at]
+        size.to_edge = size.to_edge and bool(_EDGES & set(near))
 
 
 def note_ways(focus: Focus, parsed: ParsedSentence) -> None:
@@ -50,7 +52,7 @@ def note_ways(focus: Focus, parsed: ParsedSentence) -> None:
             claim = focus.assigner.claim(measure, "deep", parsed.rank)
             if claim is not None and any(claim.agrees(one) for one in known):
                 parsed.ways[measure.at - 2] = axis
-                parsed.sizes = [one for one in parsed.sizes if one is not measure]
+                parsed.sizes = [size for size in parsed.sizes if size is not measure]
 
 
 def _extents(
@@ -59,7 +61,7 @@ def _extents(
     """Give what a slab's length and depth are said to be, by their axes, before a size."""
     piece = focus.subjects.piece
     claims = piece.claims if piece is not None else {}
-    group = [one for one in parsed.sizes if one.of > 1 and one.at < until.at][:2]
+    group = [size for size in parsed.sizes if size.of > 1 and size.at < until.at][:2]
     said = [focus.assigner.claim(one, "deep", parsed.rank) for one in group]
     sizes = sorted((one for one in said if one is not None), key=lambda one: -one.mm)
     for i, (axis, key) in enumerate((("x", "length"), ("y", "width"))):

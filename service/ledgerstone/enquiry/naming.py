@@ -37,7 +37,7 @@ def named_in(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | Non
             return piece
         for i, atom in enumerate(sentence.atoms):
             if atom.word in _ROW_NAMES:
-                following = [one for one in sentence.atoms[i + 1 : i + 3] if one.word != "."]
+                following = [atom for atom in sentence.atoms[i + 1 : i + 3] if atom.word != "."]
                 said = following[:1] and _as_label(following[0])
                 if said and said == label[-1]:
                     return piece
@@ -52,7 +52,7 @@ def _by_letter(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | N
     for i in range(1, len(atoms) - 1):
         is_letter = atoms[i].kind == "word" and len(atoms[i].word) == 1
         if is_letter and atoms[i - 1].word in _INSIDE and atoms[i + 1].word in (":", ",", "-"):
-            named = [one for one in pieces if one.has_size() and atoms[i].word in one.names]
+            named = [piece for piece in pieces if piece.has_size() and atoms[i].word in piece.names]
             if len(named) == 1:
                 return named[0]
     return None
@@ -69,7 +69,7 @@ def _by_number(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | N
         use = (
             noun[0].partition(":")[2] if noun is not None and noun[0].startswith("slab:") else None
         )
-        alike = [one for one in pieces if one.has_size() and use in ("", one.use)]
+        alike = [piece for piece in pieces if piece.has_size() and use in ("", piece.use)]
         is_number = size.unit is None and size.amount.denominator == 1
         if use is not None and is_number and 1 <= size.amount <= len(alike):
             return alike[int(size.amount) - 1]
@@ -84,7 +84,7 @@ def _by_side(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | Non
             continue
         at = words.index(side)
         is_one = bool(_ONES & set(words[at + 1 : at + 3]))
-        is_label = at <= _LABEL and [one.word for one in sentence.atoms[at + 1 : at + 2]] == [":"]
+        is_label = at <= _LABEL and [atom.word for atom in sentence.atoms[at + 1 : at + 2]] == [":"]
         is_label = is_label and not any(atom.kind == "size" for atom in sentence.atoms[:at])
         if not (is_one or is_label):
             continue

@@ -22,13 +22,13 @@ _NO_THICKNESS: Final = word_set(
 def read_of_all(parsed: ParsedSentence) -> None:
     """Take the only size of a short sentence about all slabs for their thickness."""
     sentence = parsed.sentence
-    plain = [one for one in parsed.sizes if not one.replaced]
+    plain = [size for size in parsed.sizes if not size.replaced]
     if len(plain) != 1 or len(sentence.atoms) > _LONGEST or not is_of_all(sentence):
         return
     size = plain[0]
     if size.of > 1 or size.role not in ("", "size") or size.side or size.axis:
         return
-    named = any(one.kind in _OTHERS for one in parsed.found)
+    named = any(mention.kind in _OTHERS for mention in parsed.found)
     if not named and not _NO_THICKNESS & set(sentence.words) and _is_thin(size):
         size.role = "thick"
 

@@ -37,7 +37,7 @@ def opening_key(
 
 def _is_bore(opening: SaidOpening, measure: Measure, measures: Sequence[Measure]) -> bool:
     """Return whether a size without a word is a round hole's."""
-    if any(one.of > 1 for one in measures) or "length" in opening.claims:
+    if any(measure.of > 1 for measure in measures) or "length" in opening.claims:
         return False
     if any(one.role == "dia" for one in measures if one is not measure):
         return False

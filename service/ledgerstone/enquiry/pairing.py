@@ -61,7 +61,7 @@ def whole_row(piece: SaidPiece, openings: Sequence[SaidOpening]) -> Sequence[Sai
     """Return both of a pair where one of them is current."""
     if len(openings) != 1:
         return openings
-    alike = [one for one in piece.openings if one.what == openings[0].what]
+    alike = [opening for opening in piece.openings if opening.what == openings[0].what]
     return alike if len(alike) == 2 else openings
 
 
@@ -74,7 +74,7 @@ def member_at(
     """
     if len(openings) != 2 or measure.side not in _OTHER_SIDE:
         return openings
-    if not any(one.side == _OTHER_SIDE[measure.side] for one in sizes):
+    if not any(size.side == _OTHER_SIDE[measure.side] for size in sizes):
         return openings
     return openings[:1] if measure.side == "left" else openings[1:]
 
@@ -95,7 +95,7 @@ def rows_of(sentence: Sentence, sizes: Sequence[Measure]) -> dict[int, list[Meas
 
 def same_member(parsed: ParsedSentence, measure: Measure, targets: Mapping[int, Target]) -> Target:
     """Return the one of several whose other distance stands before: "500 from left and 150 up"."""
-    before = [one for one in parsed.sizes if one.at < measure.at][-1:]
+    before = [size for size in parsed.sizes if size.at < measure.at][-1:]
     if (
         not before
         or not before[0].side
@@ -138,7 +138,7 @@ def read_coordinates(sentence: Sentence, sizes: Sequence[Measure]) -> None:
 
     Without one before it is nobody's: neither a size nor a place.
     """
-    told = [one.side for one in sizes if one.side][:2]
+    told = [size.side for size in sizes if size.side][:2]
     for measure in sizes:
         word_before = sentence.words[max(0, measure.at - 1) : measure.at]
         if measure.of != 2 or word_before not in (["at"], ["bei"]):
@@ -146,9 +146,9 @@ def read_coordinates(sentence: Sentence, sizes: Sequence[Measure]) -> None:
         between = {atom.word for atom in sentence.atoms[measure.at : measure.members[1].at]}
         if "/" not in between:
             continue
-        for one, side in zip(measure.members, told or ("", ""), strict=False):
-            one.side, one.role, one.of, one.place = side, "" if side else "beside", 1, 0
-            one.members = []
+        for member, side in zip(measure.members, told or ("", ""), strict=False):
+            member.side, member.role, member.of, member.place = side, "" if side else "beside", 1, 0
+            member.members = []
 
 
 def _leads_with_place(

@@ -67,7 +67,9 @@ def apart(
     _move_claims(piece, made, named.span[0])
     made.called |= called(named.mention, named.sentence)
     piece.spans = [span for span in piece.spans if span != named.span]
-    piece.openings = [one for one in piece.openings if not any(one is two for two in held)]
+    piece.openings = [
+        opening for opening in piece.openings if not any(opening is two for two in held)
+    ]
     made.openings += held
     focus.leftovers.move(named.span[0], made)
     subjects.openings = held or subjects.openings
@@ -83,10 +85,10 @@ def _is_whole(piece: SaidPiece) -> bool:
 def _move_claims(piece: SaidPiece, made: SaidPiece, start: int) -> None:
     """Give the other slab what was said since it was named."""
     for key, claims in list(piece.claims.items()):
-        later = [one for one in claims if one.spans and min(one.spans)[0] > start]
+        later = [claim for claim in claims if claim.spans and min(claim.spans)[0] > start]
         if later:
             made.claims[key] = later
-            piece.claims[key] = [one for one in claims if one not in later]
+            piece.claims[key] = [claim for claim in claims if claim not in later]
 
 
 def _held_since(
@@ -98,10 +100,10 @@ def _held_since(
     start = parsed.sentence.atoms[0].start
     later: list[SaidOpening] = []
     for at, openings in focus.held:
-        for one in openings if at > named.mention.start else ():
-            is_here = all(low >= start for low, _ in one.spans)
-            if is_here and one in piece.openings and not any(one is two for two in later):
-                later.append(one)
+        for opening in openings if at > named.mention.start else ():
+            is_here = all(low >= start for low, _ in opening.spans)
+            if is_here and opening in piece.openings and not any(opening is two for two in later):
+                later.append(opening)
     return later
 
 
@@ -135,7 +137,7 @@ def _contradicts(
         return True
     taken = {span for listed in trial.claims.values() for one in listed for span in one.spans}
     return _is_whole(piece) and any(
-        one.role in _ROLES and (one.size.start, one.size.end) not in taken for one in sizes
+        size.role in _ROLES and (size.size.start, size.size.end) not in taken for size in sizes
     )
 
 

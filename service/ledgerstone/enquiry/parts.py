@@ -157,7 +157,7 @@ def _divide(lines: list[TextLine], found: Parts) -> None:
             if not found.is_inline:
                 part = MailPart("quoted", [])
                 found.parts.append(part)
-            part.author = _person_in(" ".join(one.words for one in lines[i : i + taken]))
+            part.author = _person_in(" ".join(line.words for line in lines[i : i + taken]))
             found.ignored.append((line.start, lines[i + taken - 1].end, "attribution"))
             i += taken
             continue
@@ -190,8 +190,10 @@ def _attribution(lines: list[TextLine], i: int) -> int:
     for count in (1, 2):
         if i + count > len(lines):
             break
-        joined = " ".join(one.words.strip() for one in lines[i : i + count])
-        follows = next((one for one in lines[i + count : i + count + 3] if one.words.strip()), None)
+        joined = " ".join(line.words.strip() for line in lines[i : i + count])
+        follows = next(
+            (line for line in lines[i + count : i + count + 3] if line.words.strip()), None
+        )
         is_quoting = follows is not None and follows.depth > lines[i].depth
         if len(joined) < 400 and _ATTRIBUTION.match(joined) and (is_quoting or count == 1):
             return count

@@ -70,8 +70,8 @@ class Proposal(Taken):
         if found.kind == "l-shape" and "corner" not in outline["notch"]:
             outline["notch"]["corner"] = _CORNER
             self.take(f"{at}/outline/notch/corner", _CORNER, "took_corner")
-        for j, one in enumerate(found.openings):
-            self._opening(f"{at}/cutouts/{j}", one, slab["cutouts"][j])
+        for j, opening in enumerate(found.openings):
+            self._opening(f"{at}/cutouts/{j}", opening, slab["cutouts"][j])
         self._look(at, found, slab, name)
         site_all(self, at, found, slab)
 
@@ -93,7 +93,7 @@ class Proposal(Taken):
             self.take(place, text, "took_doubtful", what=what)
 
     def _look(self, at: str, found: PieceFound, slab: Members, name: str) -> None:
-        pieces = [one.piece for one in self.entries.found.pieces]
+        pieces = [piece.piece for piece in self.entries.found.pieces]
         said = said_of(found.piece, pieces, self.entries.found.shades, self.entries.text)
         if "shade" not in slab:
             shade = nearest_shade(self.workshop, said.value if said is not None else "")
@@ -118,20 +118,20 @@ class Proposal(Taken):
                 edge["size"] = self.one_unit.ours(usual_edge_mm(self.workshop, edge["profile"]))
                 self.take(f"{at}/edges/{side}/size", edge["size"], "took_edge")
 
-    def _opening(self, at: str, one: OpeningFound, made: Members) -> None:
+    def _opening(self, at: str, found: OpeningFound, made: Members) -> None:
         """Give an opening a kind and a size; until its template comes where neither was said."""
-        name = self.asking.opening(one.opening.what)
-        made["label"] = self.asking.name(one.opening.what)
-        for doubt in one.doubts:
+        name = self.asking.opening(found.opening.what)
+        made["label"] = self.asking.name(found.opening.what)
+        for doubt in found.doubts:
             if doubt.at in "xy":
                 text = doubt.readings[0].length.text()
                 made.setdefault("centre", {})[doubt.at] = text
                 what = self.asking.say(f"what_{doubt.at}", opening=name)
                 self.take(f"{at}/centre/{doubt.at}", text, "took_doubtful", what=what)
-        if is_sized(one):
+        if is_sized(found):
             return
-        said = next((doubt.readings[0] for doubt in one.doubts if doubt.at == "diameter"), None)
-        kind, length_mm, width_mm = usual_opening(one.opening.what, one.kind, self.workshop)
+        said = next((doubt.readings[0] for doubt in found.doubts if doubt.at == "diameter"), None)
+        kind, length_mm, width_mm = usual_opening(found.opening.what, found.kind, self.workshop)
         if said is not None:
             kind, length_mm, width_mm = "circle", said.mm, said.mm
         sizes: dict[str, Any] = {"diameter": self.one_unit.ours(length_mm)}

@@ -140,8 +140,8 @@ def _is_below(sentences: Sequence[Sentence]) -> bool:
 
 def _points_below(sentences: Sequence[Sentence]) -> bool:
     """Return whether a message begins with words that pass on what stands quoted: "the below"."""
-    first = next((i for i, one in enumerate(sentences) if one.is_quoted), 0)
-    return any(_BELOW & set(one.words) for one in sentences[:first])
+    first = next((i for i, sentence in enumerate(sentences) if sentence.is_quoted), 0)
+    return any(_BELOW & set(sentence.words) for sentence in sentences[:first])
 
 
 def _asks(lines: Sequence[TextLine]) -> bool:
@@ -167,7 +167,7 @@ def _sizes_in(sentence: Sentence) -> Iterator[Size]:
         size = atom.size
         if size is None:
             continue
-        near = {one.word for one in (*atoms[max(0, i - 1) : i], *atoms[i + 1 : i + 2])}
+        near = {atom.word for atom in (*atoms[max(0, i - 1) : i], *atoms[i + 1 : i + 2])}
         is_small = size.unit is None and not size.has_fraction and size.amount < _COUNTS
         if not is_small or near & _TIMES:
             yield size
@@ -195,7 +195,7 @@ def _read_subject(subject: str, walker: Walker, layer: int) -> None:
     for piece in walker.subjects.scene.pieces:  # the subject stands outside the text
         piece.spans = []
         for claims in piece.claims.values():
-            claims[:] = [replace(one, spans=(NOWHERE,)) for one in claims]
+            claims[:] = [replace(claim, spans=(NOWHERE,)) for claim in claims]
         for opening in piece.openings:
             opening.spans, opening.rim = [], None
     rooms = walker.subjects.scene.rooms
@@ -203,28 +203,30 @@ def _read_subject(subject: str, walker: Walker, layer: int) -> None:
 
 
 def _read_part(
-    text: str, one: Layered, masked: Sequence[TextSpan], walker: Walker, *, has_inches: bool
+    text: str, layered: Layered, masked: Sequence[TextSpan], walker: Walker, *, has_inches: bool
 ) -> None:
     """Read a part's sentences and its tables in the order in which they stand."""
-    tables = tables_in(text, one.part.lines)
+    tables = tables_in(text, layered.part.lines)
     taken = {line.start for table in tables for line in table.lines}
     for table in tables:
         table.sentences = []
     walker.focus.on_opening, walker.subjects.is_full = False, False
     waiting = sorted(tables, key=lambda table: table.lines[0].start)
-    for sentence in one.sentences:
+    for sentence in layered.sentences:
         start = sentence.atoms[0].start
         while waiting and waiting[0].lines[0].start <= start:
-            read_table(text, waiting.pop(0), masked, walker, one.layer, has_inches=has_inches)
-        if not _is_inside(start, one.part.lines, taken):
-            walker.read(sentence, one.layer, is_own=one.is_own or _is_own_quote(sentence, one))
+            read_table(text, waiting.pop(0), masked, walker, layered.layer, has_inches=has_inches)
+        if not _is_inside(start, layered.part.lines, taken):
+            walker.read(
+                sentence, layered.layer, is_own=layered.is_own or _is_own_quote(sentence, layered)
+            )
     for table in waiting:
-        read_table(text, table, masked, walker, one.layer, has_inches=has_inches)
+        read_table(text, table, masked, walker, layered.layer, has_inches=has_inches)
 
 
-def _is_own_quote(sentence: Sentence, one: Layered) -> bool:
+def _is_own_quote(sentence: Sentence, layered: Layered) -> bool:
     """Between the lines of a reply, what is quoted is the workshop's, unless it asks for a slab."""
-    return sentence.is_quoted and one.part.kind == "newest" and not one.is_quote_theirs
+    return sentence.is_quoted and layered.part.kind == "newest" and not layered.is_quote_theirs
 
 
 def _is_inside(start: int, lines: Sequence[TextLine], taken: set[int]) -> bool:

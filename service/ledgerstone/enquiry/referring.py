@@ -57,7 +57,7 @@ def referred(
     found
         What the sentence names.
     """
-    known = [one for one in pieces if one.has_size()]
+    known = [piece for piece in pieces if piece.has_size()]
     if len(known) < 2:
         return None
     meant = [one for one in (_owned(known, sentence),) if one is not None]
@@ -70,7 +70,7 @@ def references(
     pieces: Sequence[SaidPiece], sentence: Sentence, found: Sequence[Mention]
 ) -> list[tuple[int, SaidPiece]]:
     """Return each place where a sentence turns to a slab that is known, with the slab."""
-    known = [one for one in pieces if one.has_size()]
+    known = [piece for piece in pieces if piece.has_size()]
     meant: list[tuple[int, SaidPiece]] = []
     for i, word in enumerate(sentence.words) if len(known) > 1 else ():
         by_length = _of_length(known, sentence, i)
@@ -99,9 +99,9 @@ def _of_length(pieces: Sequence[SaidPiece], sentence: Sentence, i: int) -> SaidP
     ):
         return None
     alike = [
-        one
-        for one in pieces
-        for claim in newest(one.claims.get("length", []))
+        piece
+        for piece in pieces
+        for claim in newest(piece.claims.get("length", []))
         if claim.length.exact_mm == Length.of(size.amount, size.unit or claim.length.unit).exact_mm
     ]
     return alike[0] if len(alike) == 1 else None
@@ -149,22 +149,22 @@ def _meant(
     so = named_so(pieces, telling_words(words[i:end]))
     if so is not None:
         return so
-    by_name = [one for one in pieces if words[i] in one.names]
+    by_name = [piece for piece in pieces if words[i] in piece.names]
     if following in _ONES and len(by_name) == 1:
         return by_name[0]  # "the window one"
     if words[i] in _LARGEST | _SMALLEST and is_alone:
         return _by_size(pieces, max if words[i] in _LARGEST else min)
     if names and names[0].name:
-        alike = [one for one in pieces if one.use == names[0].name]
+        alike = [piece for piece in pieces if piece.use == names[0].name]
         return alike[0] if len(alike) == 1 else None
     return None
 
 
 def _by_size(pieces: Sequence[SaidPiece], choose: Callable[..., float]) -> SaidPiece | None:
     """Return the one slab whose length is the most or the least of all."""
-    lengths = [newest(one.claims.get("length", [])) for one in pieces]
-    if any(len(one) != 1 for one in lengths):
+    lengths = [newest(piece.claims.get("length", [])) for piece in pieces]
+    if any(len(length) != 1 for length in lengths):
         return None
-    mm = [one[0].mm for one in lengths]
+    mm = [length[0].mm for length in lengths]
     wanted = choose(mm)
     return pieces[mm.index(wanted)] if mm.count(wanted) == 1 else None

@@ -62,7 +62,9 @@ def read_round(subjects: Subjects, parsed: ParsedSentence) -> None:
     piece, words = subjects.piece, parsed.sentence.words
     if piece is None or piece.claims.get("length") or piece.shape:
         return
-    if any(one.kind in ("open", "hole") or _is_worked(words, one) for one in parsed.found):
+    if any(
+        mention.kind in ("open", "hole") or _is_worked(words, mention) for mention in parsed.found
+    ):
         return
     for i, word in enumerate(words):
         is_way = words[i - 1 : i] == ["all"] or set(words[i + 1 : i + 2]) & _ROUND_WHAT
@@ -96,7 +98,7 @@ def take_quantity(piece: SaidPiece, measure: Measure, sentence: Sentence) -> Non
     size = measure.size
     before = [atom.word for atom in sentence.atoms[: measure.at]]
     is_field = sentence.starts_line and bool({":", "|"} & set(before))
-    is_field = is_field or [one.word for one in sentence.atoms[measure.at + 1 :][:1]] in _TIMES
+    is_field = is_field or [atom.word for atom in sentence.atoms[measure.at + 1 :][:1]] in _TIMES
     is_whole = size.unit is None and size.amount.denominator == 1
     if is_field and is_whole and 1 <= size.amount <= _MOST:
         piece.quantity = int(size.amount)
@@ -151,7 +153,9 @@ def _read_rims(focus: Focus, sentence: Sentence) -> None:
 
 def _read_bowls(parsed: ParsedSentence, piece: SaidPiece | None) -> None:
     """Refuse the cut-out of a bowl that only needs its waste; how it sits is the waste's."""
-    named = {one.name for one in parsed.found if one.kind == "open" and not one.is_denied}
+    named = {
+        mention.name for mention in parsed.found if mention.kind == "open" and not mention.is_denied
+    }
     if piece is None or "waste" not in named or not _ONLY & set(parsed.sentence.words):
         return
     for opening in piece.openings:
@@ -167,7 +171,7 @@ def _rimmed(focus: Focus, piece: SaidPiece, start: int, end: int) -> list[SaidOp
     after = named or [openings for at, openings in focus.held if end <= at <= end + 1]
     current = after[0] if after else openings_at(focus.held, start) or focus.subjects.openings
     whose = [one for one in current if one.what not in _NO_RIM]
-    whose = whose or [one for one in piece.openings if one.what in _RIMMED][-1:]
+    whose = whose or [opening for opening in piece.openings if opening.what in _RIMMED][-1:]
     return whose or (piece.openings if len(piece.openings) == 1 else [])
 
 
@@ -214,8 +218,8 @@ def _read_rounds(parsed: ParsedSentence, openings: list[SaidOpening]) -> None:
 
 def _is_of_hole(parsed: ParsedSentence, at: int) -> bool:
     """Whether "round" is said of a hole and not of the slab: of what follows it, else before it."""
-    after = [one for one in parsed.found if at < one.end and one.start <= at + 2]
-    before = [one for one in parsed.found if one.end <= at]
+    after = [mention for mention in parsed.found if at < mention.end and mention.start <= at + 2]
+    before = [mention for mention in parsed.found if mention.end <= at]
     whose = after[:1] or before[-1:]
     return not whose or whose[0].kind != "slab"
 

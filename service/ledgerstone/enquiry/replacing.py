@@ -118,7 +118,7 @@ class Replacing:
 
         Gives the sizes of the sentence, led by one that the sentence before took back.
         """
-        plain = [one for one in sizes if one.of == 1 and not one.side]
+        plain = [size for size in sizes if size.of == 1 and not size.side]
         before, self.taken_back = self.taken_back, None
         words = sentence.words
         goes_on = bool(_GOES_ON & set(words[:2])) and len(sentence.atoms) <= _SHORT
@@ -126,7 +126,7 @@ class Replacing:
             return [replace(before, at=-1), *sizes]
         if not takes_back(sentence) or len(plain) != len(sizes):
             return sizes
-        if any(one.replaced for one in sizes) and len(plain) > 1:
+        if any(size.replaced for size in sizes) and len(plain) > 1:
             return sizes
         known = [one for one in plain if any(self._known(sentence, one, as_written=True))]
         if len(known) == 1 and len(plain) in (1, _PAIR):
@@ -136,8 +136,8 @@ class Replacing:
 
     def _corrects(self, sentence: Sentence, sizes: list[Measure], rank: tuple[int, int]) -> bool:
         any_done = False
-        for old in [one for one in sizes if one.replaced]:
-            standing = [one for one in sizes if not one.replaced]
+        for old in [size for size in sizes if size.replaced]:
+            standing = [size for size in sizes if not size.replaced]
             if old.of > 1:  # "1900 x 900 rather than 1800 x 850": each for its own place
                 standing = [one for one in standing if (one.of, one.place) == (old.of, old.place)]
             new = [one for one in standing if one.at < old.at][-1:] or [
@@ -178,12 +178,12 @@ class Replacing:
         if not starts or piece is None:
             return False
         after = [
-            one
-            for one in sizes
-            if starts[-1] < one.at <= starts[-1] + 4
-            and not one.role
-            and not one.side
-            and one.of == 1
+            size
+            for size in sizes
+            if starts[-1] < size.at <= starts[-1] + 4
+            and not size.role
+            and not size.side
+            and size.of == 1
         ]
         if len(after) != 1:
             return False
@@ -225,7 +225,10 @@ class Replacing:
         """Give the sizes of what a sentence may correct: the openings it names, slabs, the rest."""
         pieces = self.subjects.scene.pieces
         current = self.subjects.piece
-        order = [*([current] if current else []), *(one for one in pieces if one is not current)]
+        order = [
+            *([current] if current else []),
+            *(piece for piece in pieces if piece is not current),
+        ]
         openings = [opening for piece in order for opening in piece.openings]
         names = {tag for _, _, tag in NOUNS.all_in(sentence.words)}
         is_hole = any(tag.startswith(("open:", "hole:")) for tag in names)
@@ -234,7 +237,7 @@ class Replacing:
         return [
             *(one.claims for one in first),
             *(piece.claims for piece in order),
-            *(one.claims for one in openings if one not in first),
+            *(opening.claims for opening in openings if opening not in first),
         ]
 
     def _is_as_written(self, measure: Measure, _key: str, claim: Claim) -> bool:
@@ -246,7 +249,7 @@ class Replacing:
         return found is not None and abs(found[0].mm - claim.mm) <= AGREE_MM
 
     def _answers(self, sentence: Sentence, sizes: list[Measure], rank: tuple[int, int]) -> bool:
-        alone = [one for one in sizes if not one.role and not one.side and one.of == 1]
+        alone = [size for size in sizes if not size.role and not size.side and size.of == 1]
         if sentence.is_quoted or len(alone) != 1 or len(sizes) != 1 or len(sentence.atoms) > _SHORT:
             return False
         measure = alone[0]

@@ -38,7 +38,7 @@ def resolve(scene: SaidOrder) -> list[PieceFound]:
     for piece in pieces:
         told_apart(piece, pieces)
     move_openings(pieces)
-    return [_piece(one) for one in pieces]
+    return [_piece(piece) for piece in pieces]
 
 
 def _piece(piece: SaidPiece) -> PieceFound:
@@ -76,7 +76,7 @@ def _settle_points(found: PieceFound, claims: dict[str, list[Claim]]) -> None:
     """Work out the corners of a slab with a corner cut off, or with ends that differ."""
     length, width = found.values.get("length"), found.values.get("width")
     ends = [newest(claims.get(f"edge:{side}", [])) for side in ("left", "right")]
-    if found.kind == "polygon" and length is not None and all(len(one) == 1 for one in ends):
+    if found.kind == "polygon" and length is not None and all(len(end) == 1 for end in ends):
         found.points = tapered_points(length, ends[0][0], ends[1][0])
         return
     if found.piece.shape == "oval" and length is not None and width is not None:
@@ -172,18 +172,22 @@ def _notch(found: PieceFound, claims: dict[str, list[Claim]]) -> None:
 def _wanted(piece: SaidPiece) -> list[SaidOpening]:
     """Leave out what is refused, a bowl that only stands on the slab, a name without a size."""
     kept = []
-    for one in piece.openings:
-        if one.is_refused:
+    for opening in piece.openings:
+        if opening.is_refused:
             continue
-        sized = one.has_size()
-        stands = one.rim is not None and one.rim.value == "covered" and one.what == "basin"
-        has_waste = any(other.what in _OUTLETS and other is not one for other in piece.openings)
-        named = one.what not in ("hole", "post", "bin") and (one.is_asked or one.rim is not None)
+        sized = opening.has_size()
+        stands = (
+            opening.rim is not None and opening.rim.value == "covered" and opening.what == "basin"
+        )
+        has_waste = any(other.what in _OUTLETS and other is not opening for other in piece.openings)
+        named = opening.what not in ("hole", "post", "bin") and (
+            opening.is_asked or opening.rim is not None
+        )
         if stands and not sized:
             for other in piece.openings:
-                other.rim = other.rim or (one.rim if other.what in _OUTLETS else None)
-        if sized or (not (stands and (has_waste or not one.names_hole)) and named):
-            kept.append(one)
+                other.rim = other.rim or (opening.rim if other.what in _OUTLETS else None)
+        if sized or (not (stands and (has_waste or not opening.names_hole)) and named):
+            kept.append(opening)
     return kept
 
 
@@ -221,7 +225,7 @@ def _place(found: PieceFound, made: OpeningFound, axis: str) -> None:
     places = [_on_slab(claim, extent) for claim in claims.get(near, [])]
     far_off = [_on_slab(claim, extent) for claim in claims.get(far, [])]
     for side, listed in ((near, places), (far, far_off)):
-        for claim in (_on_slab(one, extent) for one in claims.get(f"{side}_edge", [])):
+        for claim in (_on_slab(claim, extent) for claim in claims.get(f"{side}_edge", [])):
             if half is not None:
                 reached = worked_out(claim.length, claim.mm + half.mm / 2, [claim, half])
                 listed.append(_ranked(reached, claim))

@@ -64,7 +64,7 @@ def read_same(focus: Focus, parsed: ParsedSentence) -> None:
 def read_again(focus: Focus, sentence: Sentence) -> None:
     """Begin one more of the opening in hand: "same again 600 off the left end"."""
     subjects, piece = focus.subjects, focus.subjects.piece
-    held = [one for one in subjects.openings if one.has_size()]
+    held = [opening for opening in subjects.openings if opening.has_size()]
     is_again = any(tuple(sentence.words[i : i + 2]) in _AGAIN for i in range(_EARLY))
     if not is_again or piece is None or len(held) != 1 or len(piece.openings) >= _MOST:
         return
@@ -80,10 +80,14 @@ def read_again(focus: Focus, sentence: Sentence) -> None:
 
 def _take_subject(focus: Focus, parsed: ParsedSentence, at: int) -> None:
     """Take up the slab that is a clause's subject, where another one is named beside it."""
-    named = [one for one in parsed.found if one.kind == "slab" and one.start < at and one.name]
+    named = [
+        mention
+        for mention in parsed.found
+        if mention.kind == "slab" and mention.start < at and mention.name
+    ]
     subjects = [one for one in named if not one.preposition] or named[:1]
     pieces = focus.subjects.scene.pieces
-    alike = [one for one in pieces if subjects and one.use == subjects[-1].name]
+    alike = [piece for piece in pieces if subjects and piece.use == subjects[-1].name]
     if len(alike) == 1:
         focus.subjects.piece = alike[0]
 
@@ -119,7 +123,9 @@ def _named(focus: Focus, sentence: Sentence, start: int) -> SaidPiece | None:
     so = named_so(others, telling_words(words))
     if so is not None:
         return so
-    used = [one for one in others if one.use and any(word.startswith(one.use) for word in words)]
+    used = [
+        other for other in others if other.use and any(word.startswith(other.use) for word in words)
+    ]
     return used[0] if len(used) == 1 else others[0] if len(others) == 1 and "one" in words else None
 
 
@@ -129,7 +135,7 @@ def _same_place(
     """Give openings that are at "the same height" how far another of them is from the front."""
     for opening in openings if piece is not None else ():
         others = [one for one in piece.openings if one is not opening] if piece else []
-        known = [one for one in others if any(one.claims.get(side) for side in sides)]
+        known = [other for other in others if any(other.claims.get(side) for side in sides)]
         if not known or any(opening.claims.get(side) for side in sides):
             continue
         for side in sides:

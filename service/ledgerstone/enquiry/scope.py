@@ -79,7 +79,7 @@ def is_offer(sentence: Sentence, sizes: list[Measure]) -> bool:
     first = next((i for i, word in enumerate(sentence.words) if word in _OFFERS), None)
     if first is None:
         return False
-    asked = [one.at for one in sizes if one.of > 1 and one.at < first]
+    asked = [size.at for size in sizes if size.of > 1 and size.at < first]
     return not asked or not any(atom.word == ":" for atom in sentence.atoms[asked[-1] : first])
 
 
@@ -106,19 +106,19 @@ def affirms_in_part(sentence: Sentence) -> bool:
 def is_whole_offer(sizes: list[Measure], found: list[Mention]) -> bool:
     """Whether a sentence names a slab with its sizes, which a reply may take up as a whole."""
     slabs = [one for one in found if one.kind == "slab" and not one.is_old]
-    return bool(slabs) and any(one.of > 1 for one in sizes)
+    return bool(slabs) and any(size.of > 1 for size in sizes)
 
 
 def without_offers(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
     """Leave out the sizes that come after the workshop began to speak of what it does."""
     first = next((i for i, word in enumerate(sentence.words) if word in _OFFERS), None)
-    return sizes if first is None else [one for one in sizes if one.at < first]
+    return sizes if first is None else [size for size in sizes if size.at < first]
 
 
 def _told(sentence: Sentence, kind: str) -> list[tuple[int, int]]:
     """Return marks of what is there now, but for what the new slab is only to match."""
     words = sentence.words
-    return [one for one in sentence.marks(kind) if not _MATCHES & set(words[: one[0]][-2:])]
+    return [mark for mark in sentence.marks(kind) if not _MATCHES & set(words[: mark[0]][-2:])]
 
 
 def is_old_scope(sentence: Sentence, measure: Measure) -> bool:
@@ -168,11 +168,11 @@ def without_premises(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
     for i in range(1, len(sentence.atoms)):
         if sentence.atoms[i - 1].word != "," or sentence.atoms[i].word not in _CONCLUDES:
             continue
-        after = [one for one in sizes if i < one.at <= i + _CONCLUDED and not one.side]
+        after = [size for size in sizes if i < size.at <= i + _CONCLUDED and not size.side]
         roles = {one.role for one in after} & {"long", "deep", "wide"}
-        before = [one for one in sizes if one.at < i and not one.side]
+        before = [size for size in sizes if size.at < i and not size.side]
         if len(roles) > 1 or any(one.of > 1 and one.at <= i + 2 for one in after):
-            return [one for one in sizes if one not in before or one.role == "thick"]
+            return [size for size in sizes if size not in before or size.role == "thick"]
     return sizes
 
 

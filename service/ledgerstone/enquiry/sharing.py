@@ -26,7 +26,7 @@ def each_length(
 
     Gives the sizes that are left for the slab itself.
     """
-    long = [one for one in sizes if one.role == "long" and one.of == 1]
+    long = [size for size in sizes if size.role == "long" and size.of == 1]
     is_counted = bool(long) and all(one.counted for one in long)
     if piece.claims.get("length") or (len(long) < _SEVERAL and not is_counted):
         return sizes
@@ -40,7 +40,7 @@ def each_length(
         more.like, more.like_in = piece, frozenset({"width", "thickness"})
         _count(more, measure)
         focus.assigner.piece(more, [measure], parsed.rank)
-    return [one for one in sizes if one not in long[1:]]
+    return [size for size in sizes if size not in long[1:]]
 
 
 def _count(piece: SaidPiece, measure: Measure) -> None:
@@ -53,7 +53,7 @@ def _count(piece: SaidPiece, measure: Measure) -> None:
 def count_lengths(parsed: ParsedSentence) -> None:
     """Take each number before a length for how many are of it: "1 @ 2440, 2 @ 610"."""
     atoms = parsed.sentence.atoms
-    if any(one.kind in ("open", "hole") for one in parsed.found):
+    if any(mention.kind in ("open", "hole") for mention in parsed.found):
         return
     _share_long(parsed)
     taken: list[Measure] = []
@@ -65,12 +65,14 @@ def count_lengths(parsed: ParsedSentence) -> None:
         if is_few and is_led and is_length and measure.size.amount > _MAX_OF_ONE:
             measure.role, measure.counted = "long", number.size
             taken.append(number)
-    parsed.sizes = [one for one in parsed.sizes if not any(one is two for two in taken)]
+    parsed.sizes = [size for size in parsed.sizes if not any(size is two for two in taken)]
 
 
 def _share_long(parsed: ParsedSentence) -> None:
     """Take as many sizes as slabs are named for their lengths: "two sills: 1.2, 0.9 long"."""
-    counts = {one.count for one in parsed.found if one.kind == "slab" and one.count > 1}
+    counts = {
+        mention.count for mention in parsed.found if mention.kind == "slab" and mention.count > 1
+    }
     row: list[Measure] = []
     for measure in parsed.sizes:
         between = (
@@ -97,7 +99,7 @@ def share_thickness(
     focus: Focus, piece: SaidPiece, sizes: list[Measure], parsed: ParsedSentence
 ) -> None:
     """Give all pieces the thickness that is said of all, those to come too."""
-    thick = [one for one in sizes if one.role == "thick"]
+    thick = [size for size in sizes if size.role == "thick"]
     if thick and not piece.spans:
         _share_back(focus, piece, thick[0])
     if telling.is_of_all(parsed.sentence):
@@ -118,7 +120,7 @@ def share_thickness(
 
 def _share_depth(focus: Focus, piece: SaidPiece, sizes: list[Measure]) -> None:
     """Give a depth to all slabs of one use that have a length and none: "all are 220 deep"."""
-    deep = [one for one in sizes if one.role == "deep" and not one.side]
+    deep = [size for size in sizes if size.role == "deep" and not size.side]
     claim = focus.assigner.claim(deep[0], "deep", (0, 0)) if len(deep) == 1 else None
     if claim is None or focus.is_l():
         return

@@ -60,7 +60,7 @@ class SizeAssigner:
 
     def piece(self, piece: SaidPiece, measures: Sequence[Measure], rank: tuple[int, int]) -> None:
         """Give a slab its sizes of one sentence."""
-        roles = {one.role for one in measures}
+        roles = {measure.role for measure in measures}
         pairs: list[Measure] = []
         for measure in measures:
             key = piece_key(piece, measure)
@@ -121,7 +121,7 @@ class SizeAssigner:
     def _deep(self, piece: SaidPiece, measure: Measure, rank: tuple[int, int]) -> None:
         """Front to back; where that is far too little it is the thickness: 1200 x 500 x 50 deep."""
         claim = self.claim(measure, "deep", rank)
-        wide = [one.mm for one in piece.claims.get("width", [])[-1:]]
+        wide = [claim.mm for claim in piece.claims.get("width", [])[-1:]]
         is_first = bool(wide) and "thickness" not in piece.claims
         if is_first and claim is not None and wide[0] >= _TIMES_DEEPER * claim.mm:
             claim = None
@@ -146,8 +146,8 @@ class SizeAssigner:
         self._say(piece, key, measure, "length" if key != "width" else "width", rank)
 
     def _is_longest(self, measure: Measure) -> bool:
-        sizes = [self.claim(one, "length", (0, 0)) for one in measure.members[:2]]
-        lengths = [one.mm if one else 0.0 for one in sizes]
+        sizes = [self.claim(member, "length", (0, 0)) for member in measure.members[:2]]
+        lengths = [size.mm if size else 0.0 for size in sizes]
         return (
             lengths[measure.place - 1] >= max(lengths) if measure.place <= len(lengths) else False
         )
@@ -173,11 +173,11 @@ class SizeAssigner:
             return
         sizes = [
             (
-                self.claim(one, "width" if piece.use in UPRIGHT else "deep", rank)
-                or self.claim(one, "length", rank),
-                one,
+                self.claim(pair, "width" if piece.use in UPRIGHT else "deep", rank)
+                or self.claim(pair, "length", rank),
+                pair,
             )
-            for one in pairs[:2]
+            for pair in pairs[:2]
         ]
         both = [(claim, one) for claim, one in sizes if claim is not None]
         if len(both) < 2:
@@ -191,8 +191,12 @@ class SizeAssigner:
         self, piece: SaidPiece, measures: Sequence[Measure], rank: tuple[int, int]
     ) -> None:
         """In a list of sizes the one without a word, beside a depth, is the length."""
-        bare = [one for one in measures if one.of == 1 and one.role == "" and not one.axis]
-        others = {one.role for one in measures if one.of == 1} & {"deep", "thick"}
+        bare = [
+            measure
+            for measure in measures
+            if measure.of == 1 and measure.role == "" and not measure.axis
+        ]
+        others = {measure.role for measure in measures if measure.of == 1} & {"deep", "thick"}
         if (
             len(bare) != 1
             or "deep" not in others
@@ -245,7 +249,7 @@ class SizeAssigner:
     ) -> None:
         """Give openings their sizes of one sentence, each of them the same."""
         for opening in openings:
-            roles = {one.role for one in measures}
+            roles = {measure.role for measure in measures}
             for measure in measures:
                 if measure.role == "square":
                     self._square(opening, measure, rank)

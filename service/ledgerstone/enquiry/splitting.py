@@ -49,7 +49,7 @@ def legs_apart(focus: Focus, parsed: ParsedSentence) -> None:
             _note_side(focus, parsed, mention)
     parsed.found += _lettered(parsed)
     parsed.found.sort(key=lambda one: one.start)
-    for mention in [one for one in parsed.found if one.kind == "part"]:
+    for mention in [mention for mention in parsed.found if mention.kind == "part"]:
         known = focus.parts.get(mention.name)
         if known is not None and _is_inside(parsed.sentence.words, mention):
             focus.subjects.piece, focus.subjects.openings, focus.on_opening = known, [], False
@@ -74,7 +74,7 @@ def take_part(
     if known is not None:
         focus.subjects.piece, focus.subjects.openings, focus.on_opening = known, [], False
         return _slab(mention, known)
-    pair = [one for one in parsed.sizes if one.of > 1 and one.place == 1]
+    pair = [size for size in parsed.sizes if size.of > 1 and size.place == 1]
     if not any(mention.end <= one.at <= mention.end + _FAR for one in pair):
         return active
     piece = focus.subjects.piece
@@ -99,7 +99,7 @@ def _slab(mention: Mention, piece: SaidPiece) -> Mention:
 def _lettered(parsed: ParsedSentence) -> list[Mention]:
     """Return "section A", "leg 2", and a letter alone that names one: "sink in A"."""
     words, atoms = parsed.sentence.words, parsed.sentence.atoms
-    taken = {i for one in parsed.found for i in range(one.start, one.end)}
+    taken = {i for mention in parsed.found for i in range(mention.start, mention.end)}
     found = []
     for i, word in enumerate(words):
         is_alone = len(word) == 1 and word in "abcd" and words[i + 1 : i + 2] in ([""], [])

@@ -12,16 +12,22 @@ _APART: Final = 30  # characters between an announcement and the first size
 
 def standing(scene: SaidOrder) -> list[SaidPiece]:
     """Return the pieces that are asked for; a thickness said of none of them is of all."""
-    pieces = [one for one in scene.pieces if one.use or one.spans or one.has_size() or one.openings]
-    if any(one.has_size() for one in pieces):
-        pieces = [one for one in pieces if one.has_size()]
-        outlined = [one for one in pieces if one.openings or set(one.claims) - {"thickness"}]
-        for one in pieces if outlined else ():
-            if one not in outlined and len(outlined) > 1:
-                scene.common.setdefault("thickness", []).extend(one.claims["thickness"])
+    pieces = [
+        piece
+        for piece in scene.pieces
+        if piece.use or piece.spans or piece.has_size() or piece.openings
+    ]
+    if any(piece.has_size() for piece in pieces):
+        pieces = [piece for piece in pieces if piece.has_size()]
+        outlined = [
+            piece for piece in pieces if piece.openings or set(piece.claims) - {"thickness"}
+        ]
+        for piece in pieces if outlined else ():
+            if piece not in outlined and len(outlined) > 1:
+                scene.common.setdefault("thickness", []).extend(piece.claims["thickness"])
         pieces = outlined or pieces
-    elif any(one.spans for one in pieces):  # what only the subject names is left out
-        pieces = [one for one in pieces if one.spans]
+    elif any(piece.spans for piece in pieces):  # what only the subject names is left out
+        pieces = [piece for piece in pieces if piece.spans]
     return pieces
 
 
@@ -43,6 +49,8 @@ def told_apart(piece: SaidPiece, pieces: Sequence[SaidPiece]) -> None:
 
 def share_thickness(pieces: Sequence[SaidPiece]) -> None:
     """Give the legs of one L the thickness that is said of either."""
-    said = next((one.claims["thickness"] for one in pieces if one.claims.get("thickness")), None)
+    said = next(
+        (piece.claims["thickness"] for piece in pieces if piece.claims.get("thickness")), None
+    )
     for piece in pieces if said else ():
         piece.claims.setdefault("thickness", list(said or ()))

@@ -57,7 +57,7 @@ class Subjects:
             and (not use or pieces[-1].use in ("", use))
         ):
             piece = pieces[-1]
-        elif sum(one.has_size() for one in pieces) >= MAX_SLABS or len(pieces) >= _MAX_NAMED:
+        elif sum(piece.has_size() for piece in pieces) >= MAX_SLABS or len(pieces) >= _MAX_NAMED:
             self.is_full, piece = True, SaidPiece()
         else:
             piece = SaidPiece()
@@ -118,7 +118,7 @@ class Subjects:
     def drop(self, mention: Mention, sentence: Sentence) -> bool:
         """Take back a slab that is no longer wanted, where another is: "Ignore the upstand"."""
         near = sentence.words[max(0, mention.start - 4) : mention.start]
-        named = [one for one in self.scene.pieces if mention.name and one.use == mention.name]
+        named = [piece for piece in self.scene.pieces if mention.name and piece.use == mention.name]
         if not _DROPS & set(near) or len(named) != 1 or len(self.scene.pieces) == 1:
             return False
         self.scene.pieces.remove(named[0])
@@ -135,7 +135,7 @@ class Subjects:
             return False
         if identity.named_so(self.scene.pieces, names) is not None:
             return False
-        alike = [one for one in self.scene.pieces if mention.name and one.use == mention.name]
+        alike = [piece for piece in self.scene.pieces if mention.name and piece.use == mention.name]
         known = any(not one.claims.get("length") and one is not current for one in alike)
         return not known and identity.is_other(current, mention, names)
 
@@ -161,7 +161,7 @@ class Subjects:
     def _is_also(self, mention: Mention, sentence: Sentence, *, own: bool) -> bool:
         """Return whether a sentence begins with one more slab: "Also one bar, 1400 x 400"."""
         also = set(sentence.words[: mention.start]) & _ALSO
-        pair = any(one.of > 1 and one.at >= mention.end for one in self.sizes)
+        pair = any(size.of > 1 and size.at >= mention.end for size in self.sizes)
         return bool(also) and own and pair and mention.is_indefinite and mention.start <= _EARLY
 
     def _known(self, mention: Mention, names: frozenset[str], *, own: bool) -> SaidPiece | None:
@@ -206,10 +206,10 @@ class Subjects:
             if mention.count > len(alike) and not any(one.has_size() for one in alike):
                 alike += self._new(piece, what, mention, mention.count - len(alike))
             return alike
-        nameless = [one for one in piece.openings if one.what == "hole"]
+        nameless = [opening for opening in piece.openings if opening.what == "hole"]
         unnamed = [one for one in nameless if not one.has_size()]
         takes_up = what not in ROUND_HOLES and mention.determiner and not mention.is_indefinite
-        current = [one for one in self.openings if one in nameless]
+        current = [opening for opening in self.openings if opening in nameless]
         if len(nameless) == 1 and takes_up:
             unnamed = nameless
         elif len(current) == 1 and mention.preposition in ("for", "für"):
@@ -220,12 +220,16 @@ class Subjects:
         return self._new(piece, what, mention, max(1, mention.count))
 
     def _alike(self, piece: SaidPiece, what: str) -> list[SaidOpening]:
-        same = [one for one in piece.openings if one.what == what]
-        return same or [one for one in piece.openings if {what, one.what} <= _SINKS]
+        same = [opening for opening in piece.openings if opening.what == what]
+        return same or [opening for opening in piece.openings if {what, opening.what} <= _SINKS]
 
     def _hole(self, piece: SaidPiece, mention: Mention, *, more: bool) -> list[SaidOpening]:
         """A hole with no name is the current one, or one that has no size yet, or a new one."""
-        current = [one for one in self.openings if one in piece.openings and not one.is_refused]
+        current = [
+            opening
+            for opening in self.openings
+            if opening in piece.openings and not opening.is_refused
+        ]
         if 0 < len(current) < mention.count and not any(one.has_size() for one in current):
             more_of = self._new(piece, current[0].what, mention, mention.count - len(current))
             for one in more_of:
@@ -261,11 +265,11 @@ class Subjects:
 
 def _own_sizes(mention: Mention, sizes: list[Measure]) -> bool:
     """Whether sizes of a slab follow the name in its own sentence, or a group stands before it."""
-    after = [one for one in sizes if one.at >= mention.end and not one.side]
+    after = [size for size in sizes if size.at >= mention.end and not size.side]
     before = [
-        one
-        for one in sizes
-        if one.of > 1 and one.place == one.of and 0 < mention.start - one.at <= 3
+        size
+        for size in sizes
+        if size.of > 1 and size.place == size.of and 0 < mention.start - size.at <= 3
     ]
     return bool(after or before)
 

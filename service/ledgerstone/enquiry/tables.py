@@ -177,7 +177,7 @@ def read_table(
 
 def _shared_unit(table: Table) -> UnitName | None:
     """Return the one unit that the labels of a table's sizes have; None where they differ."""
-    said = {one.lower() for i, one in enumerate(table.units) if one and table.labels[i] in _KEYS}
+    said = {unit.lower() for i, unit in enumerate(table.units) if unit and table.labels[i] in _KEYS}
     return UNITS.get(said.pop()) if len(said) == 1 else None
 
 

@@ -78,13 +78,15 @@ def _is_passing(mention: Mention, parsed: ParsedSentence) -> bool:
     """Whether a thing or a room only says where a slab is: "a shelf over the bath, 700 x 200"."""
     if not mention.preposition or mention.preposition in _BELONGS:
         return False
-    pair = [one for one in parsed.sizes if one.of > 1 and one.place == 1 and one.at >= mention.end]
+    pair = [
+        size for size in parsed.sizes if size.of > 1 and size.place == 1 and size.at >= mention.end
+    ]
     if not pair or pair[0].at > mention.end + _CLAUSE:
         return False
-    since = max((one.at for one in parsed.sizes if one.at < mention.start), default=-1)
+    since = max((size.at for size in parsed.sizes if size.at < mention.start), default=-1)
     words = parsed.sentence.words[since + 1 : mention.start]
     heads = [one for one in parsed.found if since < one.start < mention.start]
-    is_headed = any(one.kind in ("slab", "leg") and not one.is_old for one in heads)
+    is_headed = any(head.kind in ("slab", "leg") and not head.is_old for head in heads)
     return is_headed or (mention.kind == "room" and bool(_ONES & set(words)))
 
 
@@ -172,9 +174,9 @@ def _slab(
     on_hole = active is not None and active.kind in _HOLES
     within = (mention.preposition and on_hole) or (definite and focus.on_opening)
     later = [one.start for one in parsed.found if one.kind == "slab" and one.start > mention.end]
-    sizes = [one for one in parsed.sizes if not later or one.at < later[0]]
+    sizes = [size for size in parsed.sizes if not later or size.at < later[0]]
     holes = [one.start for one in parsed.found if one.kind in _HOLES and one.start >= mention.end]
-    subjects.outlines = [one for one in sizes if not holes or one.at < holes[0]]
+    subjects.outlines = [size for size in sizes if not holes or size.at < holes[0]]
     if subjects.drop(mention, sentence):
         focus.on_opening, focus.is_correcting = False, True
         return active
@@ -189,7 +191,7 @@ def _slab(
     parting.call(piece, mention, sentence)
     if not focus.is_split:
         relations.read_shape(piece, mention, sentence)
-    of_all = telling.is_of_all(sentence) and all(one.role in _OF_ALL for one in sizes)
+    of_all = telling.is_of_all(sentence) and all(size.role in _OF_ALL for size in sizes)
     announces = subjects.awaited == mention.count and not piece.has_size()
     announces = announces and (of_all or not parsed.sizes)
     if mention.count > 1 and not announces:

@@ -58,7 +58,7 @@ def ones_of(sentence: Sentence, sizes: list[Measure]) -> list[Mention]:
         j = i + 1
         while j < len(sentence.atoms) and j <= i + 3 and sentence.atoms[j].word in _BETWEEN:
             j += 1
-        leads = any(one.at == j for one in sizes) or "for" in sentence.words[i + 1 : i + 2]
+        leads = any(size.at == j for size in sizes) or "for" in sentence.words[i + 1 : i + 2]
         if leads and sentence.words[j : j + 1] != ["one"]:
             found.append(Mention(i, i + 1, "one", word))
     return found
@@ -72,7 +72,7 @@ def _counted_ones(sentence: Sentence, sizes: list[Measure]) -> list[Mention]:
         if word != "ones":
             continue
         counts = [int(NUMBERS.get(near, 0)) for near in words[max(0, i - 3) : i] if near]
-        led = any(i < one.at <= i + 2 and (one.of > 1 or one.role == "dia") for one in sizes)
+        led = any(i < size.at <= i + 2 and (size.of > 1 or size.role == "dia") for size in sizes)
         if led and max(counts, default=0) > 1:
             found.append(Mention(i, i + 1, "count", str(max(counts)), count=max(counts)))
     return found
@@ -91,7 +91,7 @@ def counted(sentence: Sentence, sizes: list[Measure]) -> list[tuple[Mention, Mea
             continue
         number = sentence.atoms[joiner_at - 1]
         count = int(NUMBERS.get(number.word, 0)) if number.kind == "word" else 0
-        taken = next((one for one in sizes if one.at == joiner_at - 1), None)
+        taken = next((size for size in sizes if size.at == joiner_at - 1), None)
         if taken is not None and taken.size.unit is None and taken.size.amount.denominator == 1:
             count = int(taken.size.amount)
         if 1 <= count <= _MAX_OF_ONE:
@@ -103,7 +103,7 @@ def counted(sentence: Sentence, sizes: list[Measure]) -> list[tuple[Mention, Mea
 
 def is_group_next(mention: Mention, sizes: list[Measure]) -> bool:
     """Return whether two sizes in a group follow, as a slab has them."""
-    return any(one.of > 1 and mention.end <= one.at <= mention.end + 3 for one in sizes)
+    return any(size.of > 1 and mention.end <= size.at <= mention.end + 3 for size in sizes)
 
 
 def is_of_all(sentence: Sentence) -> bool:

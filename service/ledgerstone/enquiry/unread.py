@@ -68,7 +68,7 @@ def _joined(spans: Sequence[TextSpan]) -> Iterator[TextSpan]:
 
 def _replaced(found: MessageFacts, used: Sequence[TextSpan]) -> Iterator[Left]:
     """Yield sizes of which others took the place, or that only say again what was said."""
-    pieces = {id(one.piece) for one in found.pieces}
+    pieces = {id(piece.piece) for piece in found.pieces}
     for piece in found.scene.pieces:
         for claims in _claims_of(piece) if id(piece) in pieces else ():
             for listed in claims.values():
@@ -79,15 +79,15 @@ def _replaced(found: MessageFacts, used: Sequence[TextSpan]) -> Iterator[Left]:
                     yield from ((*span, why) for span in spans if not _is_in(span, used))
 
 
-def _why_not(one: Claim, kept: Sequence[Claim]) -> str:
+def _why_not(claim: Claim, kept: Sequence[Claim]) -> str:
     """Give why a size that was said is not one of those that stand; "" where it is."""
-    if any(one is other for other in kept):
+    if any(claim is other for other in kept):
         return ""
-    if any(one.agrees(other) for other in kept):
+    if any(claim.agrees(other) for other in kept):
         return "said again"
-    if one.opinion:
+    if claim.opinion:
         return "somebody's opinion"
-    is_hole = one.strong or not any(other.strong for other in kept)
+    is_hole = claim.strong or not any(other.strong for other in kept)
     return "superseded" if is_hole else "what goes into the hole"
 
 

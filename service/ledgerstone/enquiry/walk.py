@@ -108,7 +108,7 @@ class Walker:
         self._read(parsed)
         if not (is_own or focus.is_correcting):
             focus.leftovers.note(self.subjects.piece, parsed.sizes, parsed.found, rank)
-        roles = [one.role for one in parsed.sizes if one.role and not one.side]
+        roles = [size.role for size in parsed.sizes if size.role and not size.side]
         self.last_role = roles[-1] if roles else ""
         self.replacing.note_question(sentence)
 
@@ -153,7 +153,7 @@ class Walker:
 
     def _aside(self, sizes: list[Measure], left: list[Measure], why: str) -> list[Measure]:
         """Return the sizes that are left, and note why the others are no slab's."""
-        gone = [one.size for one in sizes if not any(one is two for two in left)]
+        gone = [size.size for size in sizes if not any(size is two for two in left)]
         self.subjects.scene.set_aside(gone, why)
         return left
 
@@ -182,7 +182,7 @@ class Walker:
             focus.leftovers.settle(self.subjects.scene.pieces, self.assigner)
         if self.replacing.settled(sentence, parsed.sizes, parsed.rank):
             parsed.sizes = [
-                one for one in parsed.sizes if not (one.replaced or one.role.startswith("="))
+                size for size in parsed.sizes if not (size.replaced or size.role.startswith("="))
             ]
         parsed.corrected = self.replacing.corrected
         focus.held, focus.subjects.pending = [], False
@@ -214,7 +214,7 @@ class Walker:
         relations.read(focus, parsed)
         sameness.read_same(focus, parsed)
         tells = sentence.is_item or bool(parsed.sizes)
-        tells = tells or any(one.kind == "slab" for one in parsed.found)
+        tells = tells or any(mention.kind == "slab" for mention in parsed.found)
         note_places(sentence, self.subjects.scene, self.subjects.piece if tells else None)
 
     def _aimed(self, parsed: ParsedSentence) -> list[tuple[Target, Measure]]:
@@ -225,15 +225,17 @@ class Walker:
         active: Mention | None = None
         sharing.count_lengths(parsed)
         counted = telling.counted(parsed.sentence, parsed.sizes)
-        parsed.sizes = [one for one in parsed.sizes if not any(one is two for _, two in counted)]
+        parsed.sizes = [size for size in parsed.sizes if not any(size is two for _, two in counted)]
         pairing.read_coordinates(parsed.sentence, parsed.sizes)
         mentions = [*parsed.found, *telling.ones_of(parsed.sentence, parsed.sizes)]
         mentions += [mention for mention, _ in counted]
         lead = pairing.led_by_place(parsed.sentence, mentions, parsed.sizes)
         rows = pairing.rows_of(parsed.sentence, parsed.sizes)
-        cues = {i for one in parsed.sizes if one.cue for i in range(*one.cue)}
-        mentions = [one for one in mentions if one.kind != "thing" or one.start not in cues]
-        waiting = sorted(mentions, key=lambda one: -1 if one is lead else one.start)
+        cues = {i for size in parsed.sizes if size.cue for i in range(*size.cue)}
+        mentions = [
+            mention for mention in mentions if mention.kind != "thing" or mention.start not in cues
+        ]
+        waiting = sorted(mentions, key=lambda mention: -1 if mention is lead else mention.start)
         for measure in parsed.sizes:
             while waiting and (waiting[0] is lead or comes_first(parsed, waiting[0], measure)):
                 active = take(focus, parsed, waiting.pop(0), active)
@@ -266,7 +268,7 @@ class Walker:
     def _note_aside(self, measure: Measure, target: Target) -> None:
         """Note why a size, and those of its group, are of nothing that is asked for."""
         if target is None and measure.aside:
-            sizes = [one.size for one in measure.members or [measure]]
+            sizes = [member.size for member in measure.members or [measure]]
             self.subjects.scene.set_aside(sizes, measure.aside)
 
     def _settle(self, said: list[tuple[Target, Measure]], parsed: ParsedSentence) -> None:
@@ -291,8 +293,8 @@ class Walker:
     def _settle_openings(
         self, openings: tuple[SaidOpening, ...], sizes: Sequence[Measure], parsed: ParsedSentence
     ) -> None:
-        thick = [one for one in sizes if one.role == "thick"]
+        thick = [size for size in sizes if size.role == "thick"]
         if thick:
             self.assigner.piece(self.subjects.current(), thick, parsed.rank)
-        others = [one for one in sizes if one.role != "thick"]
+        others = [size for size in sizes if size.role != "thick"]
         self.assigner.openings(openings, others, parsed.rank)

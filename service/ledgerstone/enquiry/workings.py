@@ -49,7 +49,7 @@ def without_workings(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
 
 def _without_areas(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
     """Leave out two sizes that are multiplied: "2.1 m x 0.54 m is 1.134"."""
-    for group in [one for one in sizes if one.of == _PAIR and one.place == 1]:
+    for group in [size for size in sizes if size.of == _PAIR and size.place == 1]:
         one, other = group.members
         ahead = sentence.atoms[other.at + 1 : other.at + 3]
         is_product = len(ahead) == _PAIR and ahead[0].word in _EQUALS and ahead[1].size is not None
@@ -72,7 +72,7 @@ def _without_parts(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
             continue
         if len(row) > 1 and _is_sum(sentence, row, measure):
             measure.role = measure.role if measure.role not in ("", "apart", "wide") else "long"
-            return [one for one in sizes if not any(one is two for two in row)]
+            return [size for size in sizes if not any(size is two for two in row)]
         if _is_added(sentence, row):
             break
         row = [measure] if measure.of == 1 and not measure.side else []
@@ -82,7 +82,7 @@ def _without_parts(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
     amount = sum((one.size.amount for one in row), start=Fraction(0))
     whole = Size(first.start, last.end, amount, last.unit or first.unit)
     total = Measure(row[0].at, whole, role="long", is_sum=True)
-    left = [one for one in sizes if not any(one is two for two in row[1:])]
+    left = [size for size in sizes if not any(size is two for two in row[1:])]
     return [total if one is row[0] else one for one in left]
 
 

@@ -77,6 +77,10 @@ def spread(run: Run, taken: Sequence[tuple[float, float]], lengths: Sequence[flo
     Returns
     -------
     The middle of each length, mm.
+
+    Source
+    ------
+    Our own choice: even gaps.
     """
     gaps = _gaps(run, taken)
     left = [end - start for start, end in gaps]

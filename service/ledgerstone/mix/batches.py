@@ -107,7 +107,12 @@ def batches(mix: Mix, litres: float, recipe: Recipe, mixer: Mixer) -> Batches:
 
 
 def split(mix: Mix, litres: float, recipe: Recipe, mixer: Mixer) -> tuple[int, float]:
-    """Return the number of batches that a volume, litres, takes, and the litres of each."""
+    """Return the number of batches that a volume, litres, takes, and the litres of each.
+
+    Source
+    ------
+    Arithmetic: as many equal batches as the mixer's ``working_l`` or whole bags ask for.
+    """
     if recipe.bag is not None and recipe.bag.whole_bags:
         return _whole_bags(mix, litres, recipe.bag.bag_kg, mixer)
     count = max(1, math.ceil(litres / mixer.working_l - NEARLY))
@@ -152,5 +157,10 @@ def open_minutes(face: int, backing: int, mixer: Mixer) -> float:
     """Minutes from placing the first concrete of a pour to placing the last on or against it.
 
     Compare it with the mixer's ``open_minutes``: a longer wait leaves a cold joint.
+
+    Source
+    ------
+    The profile's ``mixer.minutes_per_batch``; that a longer wait leaves a cold joint is common
+    practice, no source.
     """
     return batch_minutes(max(0, face + backing - 1), mixer)

@@ -35,12 +35,22 @@ class Mix:
 
     @property
     def fresh_kg_per_m3(self) -> float:
-        """Density of the fresh mix, kg/m³."""
+        """Density of the fresh mix, kg/m³.
+
+        Source
+        ------
+        Absolute volumes; sources §6.2.
+        """
         return proportions.fresh_kg_per_m3(self.parts, self.air_percent)
 
     @property
     def cement_kg_per_m3(self) -> float:
-        """Cement, kg in a cubic metre."""
+        """Cement, kg in a cubic metre.
+
+        Source
+        ------
+        Absolute volumes; sources §6.2.
+        """
         return proportions.cement_kg(self.parts)
 
     @property

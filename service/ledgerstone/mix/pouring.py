@@ -44,7 +44,12 @@ class PourGroup:
 
 
 def placed_l(shape: Shape, workshop: Workshop) -> float:
-    """Volume in the mould of one piece, litres: the slab, and what is sanded off its back."""
+    """Volume in the mould of one piece, litres: the slab, and what is sanded off its back.
+
+    Source
+    ------
+    Geometry; what is sanded off is the profile's ``boards.sanding_mm``.
+    """
     proud_mm3 = shape.net_area_mm2 * workshop.boards.sanding_mm
     return (shape.volume_mm3 + proud_mm3) / MM3_PER_L
 

@@ -72,5 +72,10 @@ def _parts(tint: Tint, workshop: Workshop) -> tuple[MixPart, ...]:
 
 
 def sealer_l(area_m2: float, coats: int, coverage_m2_per_l: float) -> float:
-    """Sealer for a face in some coats, litres: area times coats over coverage."""
+    """Sealer for a face in some coats, litres: area times coats over coverage.
+
+    Source
+    ------
+    The tin's coverage, in the profile.
+    """
     return area_m2 * coats / coverage_m2_per_l

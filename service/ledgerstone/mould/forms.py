@@ -227,7 +227,12 @@ def _smallest_mm(offered: dict[Profile, EdgeOffered], profile: Profile) -> float
 
 
 def drips_mm(slab: Slab, shape: Shape, boards: Boards) -> dict[str, float]:
-    """Length of the drip former by side, mm: the side, less a stop at each end."""
+    """Length of the drip former by side, mm: the side, less a stop at each end.
+
+    Source
+    ------
+    Geometry; the stop is the profile's ``boards.drip_stop_mm``.
+    """
     return {
         side.name: max(0.0, side.length_mm - 2 * boards.drip_stop_mm)
         for side in shape.sides
@@ -239,5 +244,9 @@ def screws_for(length_mm: float, boards: Boards) -> int:
     """Screws, and pilot holes, along one strip: at both ends and no farther apart than the pitch.
 
     A strip shorter than the pitch takes two.
+
+    Source
+    ------
+    Geometry; the pitch is the profile's ``boards.screw_pitch_mm``.
     """
     return max(2, math.ceil(length_mm / boards.screw_pitch_mm - 1e-9) + 1)

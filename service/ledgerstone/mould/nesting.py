@@ -51,7 +51,12 @@ class Nest:
 
     @property
     def waste_mm2(self) -> float:
-        """Area of the sheets that no piece covers, saw cuts included, mm²."""
+        """Area of the sheets that no piece covers, saw cuts included, mm².
+
+        Source
+        ------
+        Geometry.
+        """
         return self.sheets * self.length_mm * self.width_mm - self.used_mm2
 
     @property
@@ -141,7 +146,12 @@ def cut_lengths(cuts: Iterable[CutLength], stock_mm: float, kerf_mm: float) -> t
 
 
 def fewest_stock(cuts: Iterable[CutLength], stock_mm: float) -> int:
-    """Lower bound on the number of stock lengths: all cuts end to end, without kerf."""
+    """Lower bound on the number of stock lengths: all cuts end to end, without kerf.
+
+    Source
+    ------
+    The continuous bound of bin packing; Martello and Toth, *Knapsack Problems*, ch. 8, from memory.
+    """
     return math.ceil(sum(cut.length_mm for cut in cuts) / stock_mm - 1e-9)
 
 

@@ -53,14 +53,14 @@ def advice_of(view: QuoteView) -> tuple[Advice, ...]:
     by_id = {name: one for one in merged for name in one.findings}
     alone = len(quote.order.slabs) == 1
     briefs = dict.fromkeys(by_id.get(finding.id) or _of(finding) for finding in findings)
-    first = sorted(briefs, key=lambda one: one.findings[0] not in _ARRIVES)
+    first = sorted(briefs, key=lambda brief: brief.findings[0] not in _ARRIVES)
     return tuple(_plainly(one) if alone else one for one in first)
 
 
 def conditions_of(view: QuoteView) -> Iterator[Message]:
     """Yield the conditions of the price and the day, except those stated elsewhere in a letter."""
     said = {*_SAID_ELSEWHERE, *(["strip-first"] if view.whole else [])}
-    yield from (one for one in view.quote.depends_on if one.name not in said)
+    yield from (depend for depend in view.quote.depends_on if depend.name not in said)
 
 
 def _of(finding: Finding) -> Advice:
@@ -106,14 +106,16 @@ def _kerb(findings: Iterable[Finding], quote: Quote) -> Iterator[Advice]:
 
 def _carried(findings: Sequence[Finding], quote: Quote) -> Iterator[Advice]:
     """One weight, one number of people, and whether on edge."""
-    edges = [one for one in findings if _is(one, "carry-on-edge", "carry-on-edge-or-it-tips")]
-    hands = next((one for one in findings if _is(one, "hands-needed")), None)
-    ids = tuple(one.id for one in edges)
+    edges = [
+        finding for finding in findings if _is(finding, "carry-on-edge", "carry-on-edge-or-it-tips")
+    ]
+    hands = next((finding for finding in findings if _is(finding, "hands-needed")), None)
+    ids = tuple(edge.id for edge in edges)
     if edges and hands is not None and len(quote.order.slabs) == 1:
         carried = _on_edge(hands)
         yield Advice("on-delivery", carried, (*ids, hands.id), carried)
     elif len(edges) > 1:
-        names = tuple(_values(one)["slab"] for one in edges)
+        names = tuple(_values(edge)["slab"] for edge in edges)
         message = Message("advice-on-edge", slabs=Listed(names, most=_MAX_NAMED))
         yield Advice("on-delivery", message, ids, message)
 
@@ -133,7 +135,9 @@ def _on_edge(hands: Finding) -> Message:
 
 def _people(findings: Sequence[Finding]) -> Iterator[Advice]:
     """From when people may be on a slab, and that it then holds with little to spare."""
-    close = {one.slab: one for one in findings if _is(one, "near-cracking-in-place")}
+    close = {
+        finding.slab: finding for finding in findings if _is(finding, "near-cracking-in-place")
+    }
     for finding in findings:
         near = close.get(finding.slab)
         if near is None or not _is(finding, "young-for-people"):

@@ -25,7 +25,9 @@ _FOR_FOOD: Final = frozenset({"worktop", "table", "shelf"})
 def care_sheet(records: PaperRecords) -> Content:
     """Write how each slab is kept, one section for each sealer, use and place there is."""
     slabs, workshop = records.quote.order.slabs, records.workshop
-    used = [one for one in workshop.sealers if any(s.finish.sealer == one.name for s in slabs)]
+    used = [
+        sealer for sealer in workshop.sealers if any(s.finish.sealer == sealer.name for s in slabs)
+    ]
     return sheet(
         Message("care-title"),
         _head(records),

@@ -120,7 +120,7 @@ class Job:
     def sealer_l(self, i: int) -> float:
         """Litres of sealer that one piece takes, all coats together."""
         name = self.slabs[i].finish.sealer
-        sealer = next(one for one in self.workshop.sealers if one.name == name)
+        sealer = next(sealer for sealer in self.workshop.sealers if sealer.name == name)
         area_m2 = self.quote.shapes[i].net_area_mm2 / 1e6
         return sealer_l(area_m2, sealer.coats, sealer.coverage_m2_per_l)
 

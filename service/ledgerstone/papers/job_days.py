@@ -58,9 +58,9 @@ def _half(job: Job, rows: Sequence[Sequence[Value]]) -> int:
 def day_rows(job: Job) -> list[list[Value]]:
     """List every step of every day; the day itself is on its first line."""
     days: dict[date, list[ScheduledJob]] = {}
-    for one in job.quote.lead_time.work:
-        if one.people or one.wait_ends > one.ends:
-            days.setdefault(one.begins_at.date(), []).append(one)
+    for scheduled in job.quote.lead_time.work:
+        if scheduled.people or scheduled.wait_ends > scheduled.ends:
+            days.setdefault(scheduled.begins_at.date(), []).append(scheduled)
     return [row for day in sorted(days) for row in _day(job, day, days[day])]
 
 
@@ -85,31 +85,31 @@ def _table(job: Job, rows: Sequence[Sequence[Value]], *, whole: bool) -> SheetBl
 def _day(job: Job, day: date, laid: Sequence[ScheduledJob]) -> Iterator[list[Value]]:
     """Yield the lines of one day."""
     same: dict[object, list[ScheduledJob]] = {}
-    for one in sorted(laid, key=lambda one: one.starts):
-        same.setdefault(one.job.step.name, []).append(one)
+    for scheduled in sorted(laid, key=lambda scheduled: scheduled.starts):
+        same.setdefault(scheduled.job.step.name, []).append(scheduled)
     for number, jobs in enumerate(same.values()):
         yield ["" if number else short_day(day), *_line(job, jobs), ""]
 
 
 def _line(job: Job, laid: Sequence[ScheduledJob]) -> Iterator[Value]:
     """Describe one step of so many pieces: when, what, which and how long."""
-    first, last = laid[0], max(laid, key=lambda one: one.wait_ends)
-    yield about(first.begins_at) if any(one.people for one in laid) else ""
+    first, last = laid[0], max(laid, key=lambda scheduled: scheduled.wait_ends)
+    yield about(first.begins_at) if any(scheduled.people for scheduled in laid) else ""
     yield _step(last)
     yield _pieces(job, laid)
-    minutes = sum(one.job.step.minutes_of(one.job.piece.number) for one in laid)
+    minutes = sum(scheduled.job.step.minutes_of(scheduled.job.piece.number) for scheduled in laid)
     yield hours(minutes) if minutes else ""
 
 
-def _step(one: ScheduledJob) -> Value:
+def _step(job: ScheduledJob) -> Value:
     """Describe a step, and until when a piece is left alone after it."""
-    step = one.job.step.name
+    step = job.job.step.name
     if step.name == "step-turn-way":  # the way of turning is stated with the lifts
         step = Message("step-turn")
-    if one.wait_ends - one.ends < WORTH_TELLING_MINUTES:
+    if job.wait_ends - job.ends < WORTH_TELLING_MINUTES:
         return step
-    until = moment(one.wait_ends)
-    within_a_week = until - one.ends_at < timedelta(days=6)
+    until = moment(job.wait_ends)
+    within_a_week = until - job.ends_at < timedelta(days=6)
     return Message(
         "job-then-wait-week" if within_a_week else "job-then-wait",
         step=step,
@@ -121,9 +121,9 @@ def _step(one: ScheduledJob) -> Value:
 def _pieces(job: Job, laid: Sequence[ScheduledJob]) -> Value:
     """Name the pieces of a step, each slab once, with how many where it is not all of them."""
     counted: dict[int | None, int] = {}
-    for one in laid:
-        counted[one.job.step.slab] = counted.get(one.job.step.slab, 0) + 1
-    return Listed(tuple(_piece(job, *one) for one in counted.items()), joined="comma")
+    for scheduled in laid:
+        counted[scheduled.job.step.slab] = counted.get(scheduled.job.step.slab, 0) + 1
+    return Listed(tuple(_piece(job, *item) for item in counted.items()), joined="comma")
 
 
 def _piece(job: Job, slab: int | None, count: int) -> Value:

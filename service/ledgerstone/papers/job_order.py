@@ -73,7 +73,7 @@ def _head(job: Job) -> Iterator[tuple[Value, Value]]:
     for slab, shape, name in zip(job.slabs, quote.shapes, job.names, strict=True):
         named = Message("job-slab", count=slab.quantity, name=shortened(name, NAME))
         yield named, Message("job-slab-is", size=size_of(slab, shape), look=look_of(slab))
-    begun = [one.begins_at.date() for one in lead.work if one.people]
+    begun = [scheduled.begins_at.date() for scheduled in lead.work if scheduled.people]
     if begun:
         yield Message("job-begin"), min(begun)
     ready = Message("approval-ready", day=lead.ready_on, by=lead.if_ordered_by)
@@ -115,7 +115,7 @@ def _heeded(finding: Finding) -> Value:
 
 def _how_to_read(job: Job) -> Iterator[Value]:
     """Yield what must be known of the day plan to work by it."""
-    yield from (one for one in job.quote.depends_on if one.name in NOT_LOOKED)
+    yield from (depend for depend in job.quote.depends_on if depend.name in NOT_LOOKED)
     sentences: list[Value] = [Message("job-days-read", pairs=job.workshop.calendar.hands)]
     if any(len(pour.slabs) > 1 for pour in job.batches.pours):
         sentences.append(Message("job-days-shared"))

@@ -165,8 +165,8 @@ def _section(job: Job, i: int) -> SheetBlock:
     return drawing(draw_section(section, title=title, says=words), words, BESIDE_MM)
 
 
-def _yes(one: Message | None) -> str:
-    return "no" if one is None else "yes"
+def _yes(message: Message | None) -> str:
+    return "no" if message is None else "yes"
 
 
 def _long(length_mm: float, *, down: bool = False) -> Message:

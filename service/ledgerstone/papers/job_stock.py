@@ -142,8 +142,8 @@ def _bars(job: Job) -> Iterator[Value]:
 def _alike(lengths: Sequence[Stock]) -> list[tuple[Stock, ...]]:
     """Lengths by what is cut from them, in the order in which each is first cut."""
     rows: dict[tuple[CutLength, ...], list[Stock]] = {}
-    for one in lengths:
-        rows.setdefault(one.cuts, []).append(one)
+    for length in lengths:
+        rows.setdefault(length.cuts, []).append(length)
     return [tuple(row) for row in rows.values()]
 
 

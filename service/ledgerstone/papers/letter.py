@@ -108,7 +108,7 @@ class Letter:
                 for line in (price.lines if view.whole else ())
             ],
             "note": quote.terms.note,
-            "days": [say(one) for one in self._days(view)],
+            "days": [say(day) for day in self._days(view)],
             "slabs": list(self._slabs(view)),
             "conditions": list(self._conditions(view)),
             "advice": list(self._advice(view)),
@@ -149,9 +149,9 @@ class Letter:
             yield {**slab, "weighs": says, "alt": self.speech.say(alt)}
 
     def _conditions(self, view: QuoteView) -> Iterator[str]:
-        for one in conditions_of(view):
-            if self.is_full or one.name.startswith(_ALWAYS):
-                yield self.speech.say(one)
+        for condition in conditions_of(view):
+            if self.is_full or condition.name.startswith(_ALWAYS):
+                yield self.speech.say(condition)
 
     def _advice(self, view: QuoteView) -> Iterator[Content]:
         """Yield the advice as paragraphs, each under when one acts on it."""

@@ -90,7 +90,9 @@ def _in_short(quote: Quote) -> Message:
 
 def _wanted(quote: Quote) -> Value:
     """What must be here on the day of the order."""
-    conditions = (one.values["wanted"] for one in quote.depends_on if one.name == "day-is-for")
+    conditions = (
+        depend.values["wanted"] for depend in quote.depends_on if depend.name == "day-is-for"
+    )
     return next(conditions, "nothing")
 
 
@@ -109,7 +111,7 @@ def _weeks(quote: Quote) -> Iterator[Message]:
         cast="same" if starts == casts else "later",
         starts=DayMonth(starts),
         casts=DayMonth(casts),
-        tests="yes" if any(one.name == "strip-first" for one in quote.depends_on) else "no",
+        tests="yes" if any(depend.name == "strip-first" for depend in quote.depends_on) else "no",
         seals="no" if _first(quote.lead_time, "seal") is None else "yes",
         pieces=sum(slab.quantity for slab in quote.order.slabs),
     )

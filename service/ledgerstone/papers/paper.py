@@ -99,9 +99,9 @@ def _in_a_row(content: Content) -> Content:
     """Set the blocks of all pages one by one, each page headed: a template loops once."""
     blocks: list[Content] = []
     pages = content.get("pages", [])
-    for number, one in enumerate(pages, start=1):
-        head = {"kind": "page", "says": one["title"], "number": number, "of": len(pages)}
-        blocks += [head, *one["blocks"]]
+    for number, page in enumerate(pages, start=1):
+        head = {"kind": "page", "says": page["title"], "number": number, "of": len(pages)}
+        blocks += [head, *page["blocks"]]
     return {**content, "blocks": blocks} if pages else content
 
 

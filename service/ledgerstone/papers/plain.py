@@ -24,7 +24,7 @@ def quote_text(quote: Quote, name: str, link: str, tax_name: str, speech: Speech
     rows.append((speech.say(Message("terminal-label", row="link")), link))
     wide = max(len(label) for label, _ in rows) + 2
     text = "".join(f"{label:<{wide}}{says}\n" for label, says in rows)
-    rests_on = _items(speech.say(one) for one in quote.depends_on)
+    rests_on = _items(speech.say(depend) for depend in quote.depends_on)
     rests_on = f"\n{speech.say(Message('terminal-rests'))}\n{rests_on}" if rests_on else ""
     return text + rests_on + _findings_text(quote.findings, speech) + _ways_text(quote, speech)
 

@@ -114,7 +114,7 @@ def _content(
             Message("letter-subject-sent-back", slabs=names_of(views.sent.order)),
         )
         return _whole(content, said, letter)
-    options = [letter.option(one) for one in views]
+    options = [letter.option(view) for view in views]
     content = {"sent_back": None, "options": [options[0], *_apart(options)]}
     thanks = Message("letter-can-make" if len(views) == 1 else "letter-options")
     return _whole(content, (thanks, _subject(views, letter)), letter, missing_ways)
@@ -134,7 +134,7 @@ def _whole(
         **content,
         "thanks": thanks,
         "subject": _short(subject),
-        "missing_ways": [letter.speech.say(one) for one in missing_ways],
+        "missing_ways": [letter.speech.say(way) for way in missing_ways],
     }
 
 
@@ -152,11 +152,11 @@ def _apart(options: Sequence[dict[str, Any]]) -> list[dict[str, Any]]:
     lists = ("conditions", "advice")
     return [
         {
-            **one,
+            **option,
             "lines": [],
-            **{key: [said for said in one[key] if said not in first[key]] for key in lists},
+            **{key: [said for said in option[key] if said not in first[key]] for key in lists},
         }
-        for one in options[1:]
+        for option in options[1:]
     ]
 
 

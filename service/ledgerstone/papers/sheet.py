@@ -75,7 +75,7 @@ def sheet(
         "workshop": workshop_named(identity),
         "reach": f"{identity.email} · {identity.ring}",
         "facts": _pairs(facts),
-        "sections": [one for one in sections if _holds(one)],
+        "sections": [section for section in sections if _holds(section)],
         "signs": signs,
         "agreed": Message("approval-signed"),
         "signed_by": [Message("paper-name"), Message("paper-signature"), Message("paper-day")],

@@ -138,6 +138,10 @@ def wages(step: Operation, workshop: Workshop) -> Decimal:
     """What a step's hands and machine cost, to the minute, and the gear hired for it.
 
     The minutes are the step's own, so that price, schedule and job sheet agree on them.
+
+    Source
+    ------
+    The profile's ``rates.hour`` and ``rates.machine_hour``.
     """
     rates = workshop.rates
     hands, machine = Decimal(step.hands_minutes) / 60, Decimal(step.machine_minutes) / 60
@@ -168,7 +172,12 @@ def _recasts(
 
 
 def recast_percent(slab: Slab, shape: Shape, workshop: Workshop) -> float:
-    """Pieces in a hundred like this one that are cast twice, by its size, finish and shade."""
+    """Pieces in a hundred like this one that are cast twice, by its size, finish and shade.
+
+    Source
+    ------
+    The profile's ``recast_percent`` of rates, finish and shade: the workshop's own count.
+    """
     rates = workshop.rates
     beyond_m2 = max(0.0, shape.net_area_mm2 / MM2_PER_M2 - 1.0)
     shade = sum(shade.recast_percent for shade in workshop.palette if shade.name == slab.shade.name)

@@ -43,7 +43,12 @@ def decimal(value: float) -> Decimal:
 
 
 def to_penny(amount: Decimal) -> Decimal:
-    """Round to the penny, half up."""
+    """Round to the penny, half up.
+
+    Source
+    ------
+    HMRC VATREC12010; sources §4.
+    """
     return amount.quantize(PENNY, ROUND_HALF_UP)
 
 
@@ -58,7 +63,12 @@ def tax_on(net: Decimal, percent: Decimal) -> Decimal:
 
 
 def tax_in(gross: Decimal, percent: Decimal) -> Decimal:
-    """Tax contained in a gross amount, to the nearest penny: 1/6 at 20 %."""
+    """Tax contained in a gross amount, to the nearest penny: 1/6 at 20 %.
+
+    Source
+    ------
+    Arithmetic; sources §4.
+    """
     return to_penny(gross * percent / (HUNDRED + percent))
 
 
@@ -68,7 +78,12 @@ def rounded_to_step(amount: Decimal, step: Decimal) -> Decimal:
 
 
 def shown_amount(net: Decimal, workshop: Workshop) -> Decimal:
-    """Return an amount as customers see it: with tax, unless the profile shows prices without."""
+    """Return an amount as customers see it: with tax, unless the profile shows prices without.
+
+    Source
+    ------
+    As ``tax_on``; what is shown is the profile's ``tax.shown``.
+    """
     tax = workshop.tax
     if not tax.registered or tax.shown == "before-tax":
         return to_penny(net)

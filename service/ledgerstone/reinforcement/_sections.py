@@ -46,7 +46,12 @@ class CrossSection:
         return self.high_mm - self.low_mm
 
     def bars_mm2(self, bars: Sequence[PlacedBar], stock: BarStock) -> float:
-        """Area of the bars that cross it, each as far as its nearer end anchors it, mm²."""
+        """Area of the bars that cross it, each as far as its nearer end anchors it, mm².
+
+        Source
+        ------
+        EN 1992-1-1 8.4.3: strength grows in proportion to the length that anchors it.
+        """
         return sum(self._anchored(bar, stock) * round_mm2(bar.diameter_mm) for bar in bars)
 
     def _anchored(self, bar: PlacedBar, stock: BarStock) -> float:
@@ -136,7 +141,12 @@ class ReinforcedSection:
     def widest_spacing_mm(
         self, wanted_mpa: float, closest_mm: float, *, crossing: bool
     ) -> float | None:
-        """Widest spacing of bars that carries a stress; None if the closest does not."""
+        """Widest spacing of bars that carries a stress; None if the closest does not.
+
+        Source
+        ------
+        ``limit_mpa``, by bisection.
+        """
         if self.bar_mm is None:
             return None
         area = round_mm2(self.bar_mm)

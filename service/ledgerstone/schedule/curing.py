@@ -55,7 +55,12 @@ class Warmth:
 
 
 def damp_until(poured: int, own_days: float | None, cement: CementClass, warmth: Warmth) -> int:
-    """Return the minute until which a slab is kept damp: the maker's own days, else class 2's."""
+    """Return the minute until which a slab is kept damp: the maker's own days, else class 2's.
+
+    Source
+    ------
+    EN 13670 8.5, class 2, as ``damp_days``: each day takes its share of the days wanted.
+    """
     if own_days is not None:
         return poured + math.ceil(own_days * MINUTES_A_DAY - 1e-6)
 

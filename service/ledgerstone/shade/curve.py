@@ -58,7 +58,12 @@ class PigmentCurve:
         return factor * effective(dose_percent, self.saturation_percent)
 
     def dose_counting(self, cement: str, counted: float) -> float:
-        """Dose whose effective dose is ``counted``, both in percent; 100 where there is none."""
+        """Dose whose effective dose is ``counted``, both in percent; 100 where there is none.
+
+        Source
+        ------
+        The inverse of ``effective``.
+        """
         share = counted / float(self.counted(cement, np.array(np.inf)))
         return -self.saturation_percent * math.log1p(-share) if share < 1.0 else 100.0
 

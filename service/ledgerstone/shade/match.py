@@ -37,7 +37,12 @@ class Match:
 
 
 def dose_step_percent(colouring: Colouring, scale_step_kg: float) -> float:
-    """The smallest dose that the scale can weigh into the smallest batch, percent of its cement."""
+    """The smallest dose that the scale can weigh into the smallest batch, percent of its cement.
+
+    Source
+    ------
+    Arithmetic; scale and batch are the profile's.
+    """
     return scale_step_kg / colouring.batch_cement_kg * 100.0
 
 

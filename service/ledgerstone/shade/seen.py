@@ -130,7 +130,12 @@ def shade_recipe(shade: Shade, workshop: Workshop) -> ShadeRecipe | None:
 
 
 def nearest_palette_shade(colour: str, workshop: Workshop) -> tuple[SeenShade, float]:
-    """The palette's shade nearest to ``#rrggbb``, and its distance by CIEDE2000."""
+    """The palette's shade nearest to ``#rrggbb``, and its distance by CIEDE2000.
+
+    Source
+    ------
+    As `delta_e_2000`.
+    """
     goal = srgb_to_lab(colour)
     every: Sequence[SeenShade] = [palette_shade_seen(shade, workshop) for shade in workshop.palette]
     away = [delta_e_2000(seen.lab, goal) for seen in every]

@@ -28,7 +28,12 @@ class SolvedPlate(Protocol):
 
     @property
     def rigidity_nmm(self) -> float:
-        """``D = E h³ / 12 (1 - nu²)``, N·mm."""
+        """``D = E h³ / 12 (1 - nu²)``, N·mm.
+
+        Source
+        ------
+        Timoshenko and Woinowsky-Krieger, *Theory of Plates and Shells*, (3), from memory.
+        """
 
 
 class OnRests(Protocol):
@@ -90,13 +95,23 @@ class Cases:
 
     @cached_property
     def components(self) -> FloatArray:
-        """Averaged stresses (x, y, xy) of the bottom around every node, MPa, shape (3, n, k)."""
+        """Averaged stresses (x, y, xy) of the bottom around every node, MPa, shape (3, n, k).
+
+        Source
+        ------
+        methods §1.4: averaged within half the thickness, at least 15 mm.
+        """
         plate = self.rested.plate
         return _stress.averaged_components(plate.model, self._found.u, plate.thickness_mm)
 
     @cached_property
     def faces(self) -> tuple[FloatArray, FloatArray]:
-        """Averaged tension of bottom and top around every node, MPa, shape (n, k) each."""
+        """Averaged tension of bottom and top around every node, MPa, shape (n, k) each.
+
+        Source
+        ------
+        As ``principal_stress``.
+        """
         return _stress.principal_stress(self.components)
 
     def worst_stresses(self) -> list[Stress]:
@@ -111,7 +126,12 @@ class Cases:
         return Stress(max(bottom[low], top[high]), x_mm=x, y_mm=y, face=face)
 
     def stress_columns(self, peaks: Sequence[Peak]) -> FloatArray:
-        """Columns ``s`` with ``s'u`` the stress of each peak, MPa, shape (3 n, k)."""
+        """Columns ``s`` with ``s'u`` the stress of each peak, MPa, shape (3 n, k).
+
+        Source
+        ------
+        As ``_influence.stress_columns``.
+        """
         plate = self.rested.plate
         return stress_columns(plate.model, plate.thickness_mm, self._found.u, peaks)
 
@@ -134,7 +154,12 @@ class Cases:
         return np.asarray(self.deflections_mm.max(axis=0))
 
     def reactions_n(self) -> FloatArray:
-        """Whole force of each support in each case, N, up positive, shape (supports, k)."""
+        """Whole force of each support in each case, N, up positive, shape (supports, k).
+
+        Source
+        ------
+        Statics: the sum of a support's stations.
+        """
         stations = self.rested.footing.stations
         total = np.zeros((self.rested.support_count, len(self.tips)))
         forces = stations.is_force
@@ -177,6 +202,10 @@ class CaseResult:
         ------
         OffTheSlabError
             If the place is not on the slab.
+
+        Source
+        ------
+        As ``deflection_row``.
         """
         triangle, share = self._located(x, y)
         mesh = self._plate.model.mesh
@@ -197,6 +226,10 @@ class CaseResult:
         ------
         OffTheSlabError
             If the place is not on the slab.
+
+        Source
+        ------
+        As ``_recovery.moments_at``.
         """
         triangle, share = self._located(x, y)
         return _recovery.moments_at(self._plate.model, self._corner, triangle, share[0])
@@ -205,6 +238,10 @@ class CaseResult:
         """Mean moment across a straight cut between two edges of the concrete, N·mm/mm.
 
         It bends the slab square to the cut, sagging positive; the cut's ends are in mm.
+
+        Source
+        ------
+        As ``_cut.moment_across``.
         """
         plate, loads = self._plate, self._cases.loads[self._case]
         found = _cut.moment_across(plate.model, self._u, loads, plate.thickness_mm, (start, end))

@@ -21,7 +21,12 @@ ON_THE_EDGE_MM = 1.0
 
 
 def compliance_of(supports: Sequence[Support], stations: Stations) -> FloatArray | None:
-    """How the supports give under unit reactions, mm/N, shape (k, k); None if all are stiff."""
+    """How the supports give under unit reactions, mm/N, shape (k, k); None if all are stiff.
+
+    Source
+    ------
+    ``Beam.compliance`` and ``crushing``, one after the other: flexibilities add.
+    """
     if not any(_gives(support) for support in supports):
         return None
     found = np.zeros((len(stations.owner), len(stations.owner)))

@@ -113,6 +113,11 @@ def stiffness(elements: Elements, nu: float, ratio: FloatArray) -> FloatArray:
         Poisson's ratio.
     ratio
         Each element's own ``D`` over the reference ``D``, shape (m,).
+
+    Source
+    ------
+    The head of this module; three mid-sides integrate a quadratic exactly (Zienkiewicz and Taylor,
+    *The Finite Element Method*, from memory).
     """
     B = elements.curvature
     middle = 0.5 * (B + B[:, NEXT])  # the curvature is linear: three mid-sides integrate exactly
@@ -123,7 +128,13 @@ def stiffness(elements: Elements, nu: float, ratio: FloatArray) -> FloatArray:
 
 
 def rigidity(nu: float) -> FloatArray:
-    """Moments per curvature for unit ``D``, shape (3, 3)."""
+    """Moments per curvature for unit ``D``, shape (3, 3).
+
+    Source
+    ------
+    Hooke's law in plane stress, integrated over the thickness; Timoshenko and Woinowsky-Krieger,
+    *Theory of Plates and Shells*, art. 10, from memory.
+    """
     return np.array([[1.0, nu, 0.0], [nu, 1.0, 0.0], [0.0, 0.0, 0.5 * (1.0 - nu)]])
 
 
@@ -136,6 +147,11 @@ def deflection_row(corners: FloatArray, share: FloatArray) -> FloatArray:
         Corner places of each place's triangle, shape (k, 3, 2), mm.
     share
         Area coordinates of each place, shape (k, 3).
+
+    Source
+    ------
+    Bazeley, Cheung, Irons and Zienkiewicz, "Triangular elements in plate bending" (1965), from
+    memory: the cubic with its slopes along the sides.
     """
     L = share
     bubble = 0.5 * L[:, 0] * L[:, 1] * L[:, 2]
@@ -154,7 +170,13 @@ def deflection_row(corners: FloatArray, share: FloatArray) -> FloatArray:
 
 
 def pressure_rows(elements: Elements) -> FloatArray:
-    """Nodal forces of 1 N/mm² on every triangle, N and N·mm, shape (m, 9): exact for the cubic."""
+    """Nodal forces of 1 N/mm² on every triangle, N and N·mm, shape (m, 9): exact for the cubic.
+
+    Source
+    ------
+    The cubic of ``deflection_row`` by ``∫ L1^a L2^b L3^c dA = 2 A a! b! c! / (a + b + c + 2)!``;
+    Zienkiewicz and Taylor, *The Finite Element Method*, from memory.
+    """
     corners, area = elements.corners, elements.area
     rows = np.empty((len(area), 9))
     for i in range(3):

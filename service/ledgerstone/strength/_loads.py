@@ -119,6 +119,10 @@ def nodal_forces(
     ------
     OffTheSlabError
         If no part of a load meets the slab.
+
+    Source
+    ------
+    Virtual work: the forces do on the unknowns what the load does on ``deflection_row``.
     """
     forces = np.zeros((3 * len(mesh.nodes), len(loads)), order="F")
     every = np.arange(len(elements.area))

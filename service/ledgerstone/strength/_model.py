@@ -67,7 +67,12 @@ class Model:
         return dof.reshape(len(self.mesh.triangles), 9)
 
     def rigid(self) -> FloatArray:
-        """Three rigid motions (down, and a unit slope along x and along y), shape (3 n, 3)."""
+        """Three rigid motions (down, and a unit slope along x and along y), shape (3 n, 3).
+
+        Source
+        ------
+        Geometry.
+        """
         nodes = self.mesh.nodes
         motions = np.zeros((len(nodes), 3, 3))
         motions[:, 0, 0] = 1.0

@@ -191,6 +191,10 @@ def widths_mm(
         Places on the boundary, mm, and the unit normals into the slab, shape (n, 2) each.
     starts, ends
         Segments of the boundary, shape (m, 2) each, mm.
+
+    Source
+    ------
+    Geometry: where the ray along the normal first meets a segment.
     """
     side = ends - starts
     dx = starts[None, :, 0] - points[:, None, 0]
@@ -204,7 +208,12 @@ def widths_mm(
 
 
 def narrowest_mm(polygon: Polygon) -> float:
-    """Narrowest strip met square to any boundary segment, sampled at its ends and middle."""
+    """Narrowest strip met square to any boundary segment, sampled at its ends and middle.
+
+    Source
+    ------
+    As ``widths_mm``; the five places on a segment are our own choice.
+    """
     starts, ends = segments_of(polygon)
     side = ends - starts
     inward = np.column_stack([-side[:, 1], side[:, 0]]) / np.linalg.norm(side, axis=1)[:, None]

@@ -211,7 +211,12 @@ class PlacedSlab:
     # --- what is trusted --------------------------------------------------------------------
 
     def limit_mpa(self, case: Case) -> float:
-        """Stress that is trusted in a case, MPa."""
+        """Stress that is trusted in a case, MPa.
+
+        Source
+        ------
+        As ``Concrete.design_bending_mpa``; somebody standing is an accident (EN 1990 6.4.3.3).
+        """
         return self._limits["accident" if case == "somebody-standing" else "lasting"]
 
     @cached_property

@@ -40,6 +40,11 @@ def clear_of(points: FloatArray, starts: FloatArray, ends: FloatArray, share: fl
         By how much of the step's square the circle's is larger than that on the step as its
         diameter. With 0 the step stays an edge of the Delaunay triangulation; with more the
         triangles on it are well shaped too.
+
+    Source
+    ------
+    A segment whose diametral circle is empty is an edge of the Delaunay triangulation; Ruppert,
+    *Journal of Algorithms* 18 (1995), from memory.
     """
     return points[_is_clear(points, starts, ends, share)]
 
@@ -94,7 +99,12 @@ def _scattered(count: int) -> FloatArray:
 
 
 def angles_degrees(nodes: FloatArray, triangles: IntArray) -> FloatArray:
-    """Smallest angle of each triangle (m, 3) of nodes (n, 2), degrees, shape (m,)."""
+    """Smallest angle of each triangle (m, 3) of nodes (n, 2), degrees, shape (m,).
+
+    Source
+    ------
+    Geometry.
+    """
     corners = nodes[triangles]
     smallest = np.full(len(triangles), 180.0)
     for k in range(3):
@@ -207,6 +217,10 @@ def smoothed(
         How many of the first nodes are the border's, and stay.
     guards
         Starts and ends of the boundary's steps, shape (m, 2) each, mm.
+
+    Source
+    ------
+    Laplacian smoothing: common practice, no source; rounds and stride are from our own trials.
     """
     count = len(nodes)
     reached = np.bincount(edges.ravel(), minlength=count)
@@ -241,6 +255,10 @@ def recovered(
     ------
     OutlineUnusableError
         If steps are still missing, or the triangles do not cover the slab, after twelve rounds.
+
+    Source
+    ------
+    Ruppert, *Journal of Algorithms* 18 (1995), from memory: a step that is missing is halved.
     """
     inner = now.nodes[len(border) :]
     for _ in range(ROUNDS_OF_RECOVERY):

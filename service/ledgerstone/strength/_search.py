@@ -80,7 +80,7 @@ def worst_seats(placed: PlacedSlab, first: CaseBatch) -> tuple[CaseBatch, ...]:
     seats = _Seats(placed)
     for wished in (seats.wished, seats.between):
         solved = _solved(placed, batches)
-        new = seats.new(wished(solved), [one.tried.place for one in solved])
+        new = seats.new(wished(solved), [solution.tried.place for solution in solved])
         if new:
             people = [placed.with_person(p, placed.hardest_case(p)) for p in new]
             batches.append(placed.settled(people))
@@ -118,8 +118,8 @@ def _solved(placed: PlacedSlab, batches: Sequence[CaseBatch]) -> list[_Solved]:
 def _columns(picked: Sequence[_Solved]) -> tuple[FloatArray, BoolArray]:
     """Stresses as columns of the unknowns (3 n, k), and the stations that touch in each (s, k)."""
     parts = [
-        [k for k, one in enumerate(picked) if one.cases is cases]
-        for cases in dict.fromkeys(one.cases for one in picked)
+        [k for k, pick in enumerate(picked) if pick.cases is cases]
+        for cases in dict.fromkeys(pick.cases for pick in picked)
     ]
     columns = [picked[at[0]].cases.stress_columns([picked[k].peak for k in at]) for at in parts]
     touching = [picked[at[0]].cases.touching([picked[k].peak for k in at]) for at in parts]
@@ -154,9 +154,9 @@ class _Seats:
         if not picked:
             return
         placed, threshold = self._placed, SOLVED_FROM * solved[0].used
-        picked = sorted(picked, key=lambda one: one.is_held)
+        picked = sorted(picked, key=lambda pick: pick.is_held)
         columns, touching = _columns(picked)
-        loose = [k for k, one in enumerate(picked) if not one.is_held]
+        loose = [k for k, pick in enumerate(picked) if not pick.is_held]
         if loose:
             touching = touching[:, loose]
             found = placed.rested.influence(columns[:, loose], touching, placed.weight)
@@ -172,7 +172,7 @@ class _Seats:
         Those away from the person come first: one under a person hardly grows as the person moves.
         """
         picked: list[_Solved] = []
-        remote = [one for one in solved if one.away_mm > REMOTE_MM]
+        remote = [solution for solution in solved if solution.away_mm > REMOTE_MM]
         for share, some in ((REMOTE_SHARE, remote), (1.0, solved)):
             for one in some:
                 if len(picked) >= share * MAX_PEAKS:
@@ -182,9 +182,9 @@ class _Seats:
         return picked
 
     @staticmethod
-    def _is_new(one: _Solved, picked: Sequence[_Solved]) -> bool:
-        near = (other.found for other in picked if other.found.face == one.found.face)
-        return all(math.dist(one.found.where_mm, other.where_mm) >= APART_MM for other in near)
+    def _is_new(solved: _Solved, picked: Sequence[_Solved]) -> bool:
+        near = (other.found for other in picked if other.found.face == solved.found.face)
+        return all(math.dist(solved.found.where_mm, other.where_mm) >= APART_MM for other in near)
 
     def _used(self, influence: Influence) -> FloatArray:
         """How far each place would use each stress, shape (p, k)."""
@@ -200,10 +200,10 @@ class _Seats:
 
     def _beside(self, solved: Sequence[_Solved]) -> Iterator[LoadPlace]:
         """The places next to the worst ones so far."""
-        for one in solved[:MAX_NEAR]:
-            if one.tried.place is None or not len(self._xy):
+        for solution in solved[:MAX_NEAR]:
+            if solution.tried.place is None or not len(self._xy):
                 continue
-            away = np.hypot(*(self._xy - one.tried.place.xy).T).round(3)
+            away = np.hypot(*(self._xy - solution.tried.place.xy).T).round(3)
             near = np.flatnonzero((away > CLOSEST_MM) & (away < 1.2 * SEAT_STEP_MM))
             yield from (
                 self._places.place(k)
@@ -212,7 +212,11 @@ class _Seats:
 
     def between(self, solved: Sequence[_Solved]) -> tuple[LoadPlace, ...]:
         """The places half-way from the worst ones so far to those next to them."""
-        worst = [one.tried.place.xy for one in solved[:MAX_BETWEEN] if one.tried.place is not None]
+        worst = [
+            solution.tried.place.xy
+            for solution in solved[:MAX_BETWEEN]
+            if solution.tried.place is not None
+        ]
         half = [
             0.5 * (self._xy[away < 1.5 * SEAT_STEP_MM] + xy)
             for xy in worst

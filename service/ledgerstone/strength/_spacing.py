@@ -48,7 +48,12 @@ class Spacing:
     sizes_mm: FloatArray
 
     def at(self, points: FloatArray) -> FloatArray:
-        """Element size at each of ``points`` (n, 2), shape (n,), mm."""
+        """Element size at each of ``points`` (n, 2), shape (n,), mm.
+
+        Source
+        ------
+        methods §1.2: it grows by 0.3 mm for each millimetre of distance.
+        """
         if len(self.sizes_mm) == 0:
             return np.full(len(points), self.coarse_mm)
         wanted = cdist(self.sources_mm, points)  # a source a row: least of rows is quicker
@@ -62,7 +67,7 @@ class Spacing:
 
 
 def ruled_mm(width_mm: float) -> float:
-    """Coarse size that the rule asks for, mm, of a slab whose shorter side is ``width_mm``."""
+    """Coarse size by methods §1.2, mm, of a slab whose shorter side is ``width_mm``."""
     return min(width_mm / ELEMENTS_ACROSS, COARSEST_MM)
 
 

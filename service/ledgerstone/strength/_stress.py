@@ -13,6 +13,10 @@ def corner_moments(model: Model, u: FloatArray) -> FloatArray:
     """Moments ``(mx, my, mxy)`` at each triangle's corners, N·mm/mm, shape (m, 3, 3, k).
 
     ``u`` is for unit ``D`` (N and mm), shape (3 n, k); sagging moments are positive.
+
+    Source
+    ------
+    As ``rigidity``: moments are it times the curvatures, by the cube of the depth.
     """
     count = len(model.elements.area)
     operator = np.matmul(rigidity(model.nu), model.elements.curvature)
@@ -25,6 +29,10 @@ def averaged_components(model: Model, u: FloatArray, thickness_mm: float) -> Flo
     """Averaged stresses ``(x, y, xy)`` of the bottom face around every node, MPa, shape (3, n, k).
 
     Tension is positive; ``u`` is for unit ``D``, shape (3 n, k).
+
+    Source
+    ------
+    ``σ = 6 m / h²`` at a face: strength of materials; the average by methods §1.4.
     """
     mean = model.averaged(thickness_mm) @ u
     mean /= thickness_mm**2

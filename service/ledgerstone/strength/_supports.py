@@ -113,7 +113,12 @@ class Stations:
     row: FloatArray
 
     def columns(self, mesh: Mesh, part: slice = slice(None)) -> FloatArray:
-        """Unit reactions of all stations or a part, as forces on the unknowns, shape (3 n, k)."""
+        """Unit reactions of all stations or a part, as forces on the unknowns, shape (3 n, k).
+
+        Source
+        ------
+        methods §1.3: a reaction acts by the element's own cubic, as ``deflection_row``.
+        """
         triangle, row = self.triangle[part], self.row[part]
         columns = np.zeros((3 * len(mesh.nodes), len(row)), order="F")
         unknowns = (3 * mesh.triangles[triangle][:, :, None] + np.arange(3)).reshape(-1, 9)

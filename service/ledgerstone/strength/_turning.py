@@ -38,6 +38,10 @@ def ringed(ends: FloatArray) -> FloatArray:
     """Ends of rests in order, and `RING` places round each, mm, shape (n, 2), none too close.
 
     ``ends`` has shape (k, 2), mm.
+
+    Source
+    ------
+    methods §1.2.
     """
     turn = (np.arange(RING) + 0.5) * 2.0 * math.pi / RING  # none on the line of a rest
     ring = TURNING_MM * np.column_stack([np.cos(turn), np.sin(turn)])
@@ -59,7 +63,7 @@ def with_ends_at_the_edge(outline: Polygon, places: FloatArray) -> Polygon:
         Shape (k, 2), mm.
     """
     ring = shapely.get_coordinates(outline.exterior)
-    beside = {tuple(one.at): _along_from(outline, one) for one in inward_corners(outline)}
+    beside = {tuple(corner.at): _along_from(outline, corner) for corner in inward_corners(outline)}
     made: list[FloatArray] = []
     for start, end in pairwise(ring):
         length = math.dist(start, end)
@@ -120,6 +124,10 @@ def round_corners(outline: Polygon, scale: float) -> FloatArray:
     """Places round each corner that turns inward, of rings of nodes there, mm, shape (n, 2).
 
     ``scale`` is 1, or less for a mesh finer than the rule's.
+
+    Source
+    ------
+    Geometry; the rings' sizes are from our own trials (methods §1.2).
     """
     made = [np.empty((0, 2))]
     for corner in inward_corners(outline):

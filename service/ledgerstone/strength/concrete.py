@@ -155,7 +155,12 @@ class Concrete:
     def age_days_for(
         self, wanted_mpa: float, thickness_mm: float, *, basis: DesignBasis | None = None
     ) -> float | None:
-        """Age at which ``design_bending_mpa`` reaches a stress, days; None if it never does."""
+        """Age at which ``design_bending_mpa`` reaches a stress, days; None if it never does.
+
+        Source
+        ------
+        ``design_bending_mpa`` solved for the age: EN 1992-1-1 (3.2) and (3.4).
+        """
         return age_days_of(wanted_mpa / self._at_28_days_mpa(thickness_mm, basis), self.cement)
 
     def plain_tension_mpa(self, age_days: float, *, basis: DesignBasis | None = None) -> float:

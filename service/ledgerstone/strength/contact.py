@@ -105,6 +105,10 @@ def imbalance(rests: SupportFlexibility, pull: FloatArray) -> float:
     ----------
     pull
         ``b`` of the load, shape (3,).
+
+    Source
+    ------
+    Non-negative least squares; Lawson and Hanson, ch. 23, from memory.
     """
     left = pull - rests.rigid.T @ _pushed(rests, rests.rigid.T, pull)
     return float(np.linalg.norm(left)) / max(float(np.linalg.norm(pull)), 1e-300)

@@ -59,7 +59,12 @@ class SteelLayer:
 
 
 def round_mm2(diameter_mm: float) -> float:
-    """Area of a round bar, mm²."""
+    """Area of a round bar, mm².
+
+    Source
+    ------
+    Geometry.
+    """
     return 0.25 * math.pi * diameter_mm**2
 
 

@@ -60,7 +60,7 @@ def cracking_of(
     ------
     EN 1990 (6.10) and table A1.2(B). Bars one way carry ``|m| + |m_xy|`` (Wood and Armer, 1968).
     """
-    tried = [one for batch in batches for one in _demands(placed, batch, batches[0])]
+    tried = [demand for batch in batches for demand in _demands(placed, batch, batches[0])]
     if not tried:
         return None
     thickness, concrete = placed.slab.thickness.mm, placed.concrete

@@ -34,8 +34,8 @@ def rail_of(shape: Shape, *, along_y: bool) -> tuple[XY, XY]:
     It runs through the middle of the largest, and onto the concrete beyond the outermost as far as
     a clamp needs, where there is enough (common practice, no source).
     """
-    openings = [one.polygon for one in shape.openings if not one.polygon.is_empty]
-    largest = max(openings, key=lambda one: one.area)
+    openings = [opening.polygon for opening in shape.openings if not opening.polygon.is_empty]
+    largest = max(openings, key=lambda opening: opening.area)
     x0, y0, x1, y1 = plane.union(openings).bounds
     a, b, c, d = shape.outline.bounds
     x, y = largest.centroid.x, largest.centroid.y

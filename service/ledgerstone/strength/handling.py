@@ -182,9 +182,9 @@ class Handling:
         days = self.concrete.age_days_for(hardest.stress_mpa, self.shape.thickness_mm)
         return None if days is None else max(days, YOUNGEST_DAYS)
 
-    def _verdict(self, case: Case, one: Governing, age_days: float) -> Verdict:
+    def _verdict(self, case: Case, governing: Governing, age_days: float) -> Verdict:
         limit = self.concrete.design_bending_mpa(self.shape.thickness_mm, age_days)
-        return Verdict(case, one.mpa, limit, one.where_mm, age_days, one.tips)
+        return Verdict(case, governing.mpa, limit, governing.where_mm, age_days, governing.tips)
 
     # --- what holds it, and what it weighs --------------------------------------------------
 

@@ -74,7 +74,12 @@ class Mesh:
         return triangle, self.shares(triangle, points)
 
     def shares(self, triangle: IntArray, points: FloatArray) -> FloatArray:
-        """Area coordinates of ``points``, shape (k, 2), mm, in triangles (k,); shape (k, 3)."""
+        """Area coordinates of ``points``, shape (k, 2), mm, in triangles (k,); shape (k, 3).
+
+        Source
+        ------
+        Geometry: shares of the triangle's area.
+        """
         a, b, c = (self.nodes[self.triangles[triangle, k]] for k in range(3))
         twice = _cross(b - a, c - a)
         second = _cross(points - a, c - a) / twice

@@ -124,7 +124,12 @@ class Plate:
 
     @property
     def rigidity_nmm(self) -> float:
-        """``D = E h³ / 12 (1 - nu²)``, N·mm."""
+        """``D = E h³ / 12 (1 - nu²)``, N·mm.
+
+        Source
+        ------
+        Timoshenko and Woinowsky-Krieger, *Theory of Plates and Shells*, (3), from memory.
+        """
         return self.e_mpa * self.thickness_mm**3 / (12.0 * (1.0 - self.nu**2))
 
     def on(self, supports: Sequence[Support]) -> Rested:

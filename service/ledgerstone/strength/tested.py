@@ -55,7 +55,12 @@ class StripSample:
 
     @property
     def whole_load_n(self) -> float:
-        """Load at the middle that makes the same moment as the load and the strip's own weight."""
+        """Load at the middle that makes the same moment as the load and the strip's own weight.
+
+        Source
+        ------
+        Statics: a load ``P`` at the middle of a span ``L`` makes ``P L / 4``.
+        """
         return self.load_n + 4.0 * self._own_moment_nmm / self.span_mm
 
     @property
@@ -71,7 +76,7 @@ class StripSample:
 def hung_load_n(strip: StripSample, stress_mpa: float) -> float:
     """Load to hang at a strip's middle for a stress there, its own weight counted, N.
 
-    The inverse of ``Strip.stress_mpa``.
+    The inverse of ``StripSample.stress_mpa``.
     """
     unloaded = replace(strip, load_n=0.0)
     section = strip.width_mm * strip.thickness_mm**2

@@ -54,6 +54,10 @@ class Equilibrium:
         ----------
         places, newtons
             Where, mm, shape (p, 2), and how much, N, down positive, shape (p,).
+
+        Source
+        ------
+        EN 1990 6.4.1(1)a and table A1.2(A): 1.5 for what varies.
         """
         if not len(self.start):
             return np.zeros(len(places), dtype=bool)
@@ -95,7 +99,12 @@ def equilibrium_of(slab: Slab, shape: Shape, rests: BaseGeometry, n_per_mm3: flo
 
 
 def weight_at(slab: Slab, shape: Shape, n_per_mm3: float) -> tuple[float, XY]:
-    """Weight of a slab, N, and the place of its resultant, mm; reliefs are thinner."""
+    """Weight of a slab, N, and the place of its resultant, mm; reliefs are thinner.
+
+    Source
+    ------
+    Statics: first moments of area.
+    """
     whole = x = y = 0.0
     for area, n_per_mm2 in _parts(slab, shape, n_per_mm3):
         newtons, middle = n_per_mm2 * area.area, area.centroid

@@ -66,7 +66,12 @@ class Verdict:
 
     @property
     def utilisation(self) -> float:
-        """Stress over what is trusted, a pure number to 0.001: over 1 it may crack."""
+        """Stress over what is trusted, a pure number to 0.001: over 1 it may crack.
+
+        Source
+        ------
+        methods §1.4.
+        """
         if self.tips or self.limit_mpa <= 0.0:
             return NEVER
         return round(min(self.stress_mpa / self.limit_mpa, NEVER), 3)
@@ -75,6 +80,10 @@ class Verdict:
         """How many times its load cracks a section of a mean strength, MPa; None if none does.
 
         Own weight stays as it is, where there is a load beside it; else it is the load.
+
+        Source
+        ------
+        Statics: the stress of a load grows in proportion to it.
         """
         loaded = self.load_n > 0.0 or self.load_n_per_m2 > 0.0
         own = self.own_mpa if loaded else 0.0

@@ -14,7 +14,12 @@ MM2_PER_M2 = 1e6
 
 
 def slab_kg(slab: Slab, shape: Shape, workshop: Workshop) -> float:
-    """Mass of one piece: concrete by its volume, pigment in it, and steel's allowance by area."""
+    """Mass of one piece: concrete by its volume, pigment in it, and steel's allowance by area.
+
+    Source
+    ------
+    Volume by the mix's density (sources §6); steel by the profile's ``rates.steel_kg_per_m2``.
+    """
     density = hardened_kg_per_m3(tint_of(slab, workshop), workshop)
     concrete = shape.volume_mm3 / MM3_PER_M3 * density
     return concrete + shape.net_area_mm2 / MM2_PER_M2 * workshop.rates.steel_kg_per_m2

@@ -36,6 +36,10 @@ def packed_kg(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> fl
     """Return the mass of the whole order as it leaves, kg: slabs, crates, and its pallet.
 
     Where no pallet takes it, it is weighed with the last of those that its size allows.
+
+    Source
+    ------
+    Sum of masses; the pallet's own is the profile's (sources §2).
     """
     crated = crated_kg(order, shapes, workshop)
     if order.delivery.kind != "pallet":

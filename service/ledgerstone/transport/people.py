@@ -34,7 +34,12 @@ _TEAM_FACTORS: Mapping[int, float] = MappingProxyType({1: 1.0, 2: 2 / 3, 3: 1 / 
 
 
 def people_to_lift(kg: float, workshop: Workshop) -> int:
-    """Hands round one slab, by the workshop's own share for one person. Not a safe limit."""
+    """Hands round one slab, by the workshop's own share for one person. Not a safe limit.
+
+    Source
+    ------
+    The profile's ``lifting.kg_per_person``; tiers in sources §1.4.
+    """
     return max(1, math.ceil(kg / workshop.lifting.kg_per_person - 1e-9))
 
 

@@ -58,7 +58,7 @@ def _by_name() -> dict[str, Member]:
 
 
 def _every(record: type) -> Iterator[Member]:
-    for one in members_of(record):
-        yield one
-        if one.inner is not None:
-            yield from _every(one.inner)
+    for member in members_of(record):
+        yield member
+        if member.inner is not None:
+            yield from _every(member.inner)

@@ -33,9 +33,7 @@ def cutout_name(slab: Slab, index: int) -> Message:
     cutout: Cutout = slab.cutouts[index]
     if cutout.label:
         return Message("cutout-labelled", label=_without_article(cutout.label))
-    alike = [k for k, c in enumerate(slab.cutouts) if not c.label and c.kind == cutout.kind]
-    nth = alike.index(index) + 1 if len(alike) > 1 else 0
-    return Message("cutout", kind=cutout.kind, nth=nth)
+    return Message("cutout", kind=cutout.kind, nth=_nth_alike(slab.cutouts, index))
 
 
 def relief_name(slab: Slab, index: int) -> Message:
@@ -43,9 +41,14 @@ def relief_name(slab: Slab, index: int) -> Message:
     relief: Relief = slab.reliefs[index]
     if relief.label:
         return Message("relief-labelled", label=_without_article(relief.label))
-    alike = [k for k, c in enumerate(slab.reliefs) if not c.label and c.kind == relief.kind]
-    nth = alike.index(index) + 1 if len(alike) > 1 else 0
-    return Message("relief", kind=relief.kind, nth=nth)
+    return Message("relief", kind=relief.kind, nth=_nth_alike(slab.reliefs, index))
+
+
+def _nth_alike(parts: Sequence[Cutout | Relief], index: int) -> int:
+    """Number a part among those of its kind without a label; 0 where it is the only one."""
+    kind = parts[index].kind
+    alike = [k for k, part in enumerate(parts) if not part.label and part.kind == kind]
+    return alike.index(index) + 1 if len(alike) > 1 else 0
 
 
 def side_name(name: str) -> Message:

@@ -68,6 +68,10 @@ def shared(whole: int, weights: Sequence[float]) -> Iterator[int]:
 
     What is given so far is rounded, and a share is what it grew by. Where nothing weighs anything,
     as where an opening is as large as its slab, all share alike.
+
+    Source
+    ------
+    Arithmetic: differences of rounded running sums.
     """
     weights = weights if any(weights) else [1.0] * len(weights)
     total, so_far, given = math.fsum(weights), 0.0, 0

@@ -65,7 +65,7 @@ def described(
         Whose each value is.
     """
     comments = Comments(text, KeyLines(text))
-    known = {one.name: one for one in members_of(Workshop)}
+    known = {member.name: member for member in members_of(Workshop)}
     for table in SUBJECT_OF:
         yield from _Described(comments, standings).member(known[table], (table,), raw.get(table))
 
@@ -100,6 +100,6 @@ class _Described:
         self, record: type, path: KeyPath, content: object
     ) -> Iterator[DescribedTable | DescribedValue]:
         held = content if isinstance(content, Mapping) else {}
-        members = sorted(members_of(record), key=lambda one: one.inner is not None)
-        for one in members:
-            yield from self.member(one, (*path, one.name), held.get(one.name))
+        members = sorted(members_of(record), key=lambda member: member.inner is not None)
+        for member in members:
+            yield from self.member(member, (*path, member.name), held.get(member.name))

@@ -20,7 +20,7 @@ from ledgerstone.workshop.members import Member, members_of
 from ledgerstone.workshop.schemas import read_value
 from ledgerstone.workshop.values import ValueRejected
 
-_CHOSEN: Final = tuple(one.name for one in members_of(Conventions) if one.kind == "choice")
+_CHOSEN: Final = tuple(member.name for member in members_of(Conventions) if member.kind == "choice")
 _LENGTHS: Final = {"mm": "in", "m": "ft", "m²": "ft²", "m³": "yd³"}
 _DENSITIES: Final = ("density", "weighed", "fresh")  # told by the cubic foot, a mix by the yard
 _BARE: Final = frozenset({"", "h", "d"})  # no unit is written of these before "per"

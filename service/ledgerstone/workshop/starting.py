@@ -193,7 +193,7 @@ class _ProfileWriter:
 
     def _written(self, record: type, name: str, hint: object, content: object) -> object:
         """A value in the unit that the workshop works in, or a sample of one."""
-        member = next(one for one in members_of(record) if one.name == name)
+        member = next(member for member in members_of(record) if member.name == name)
         if local_unit(member, self._place) == member.unit:
             return _sample(hint) if content is None else content
         if content is None:
