@@ -42,6 +42,7 @@ def _of_phrase(phrase: str) -> set[Named]:
         ("length", "length"),
         ("width", "width"),
         ("diameter", "diameter"),
+        ("quantity", "quantity"),
     ):
         if rest.startswith(start):
             return {(slab, thing, "")}
@@ -119,8 +120,8 @@ def _plainly_said(one: Named, truth: DimensionRow) -> bool:
             values = [c["centre"].get(key, c.get(key, c.get("length"))) for c in cutouts]
             if not cutouts or any(value is not None for value in values):
                 return True
-        elif thing == "thickness":
-            return one_slab["thickness"] is not None
+        elif thing in ("thickness", "quantity"):
+            return one_slab[thing] is not None
         elif thing == "corner":
             return (one_slab["outline"].get("notch") or {}).get("corner") is not None
         else:

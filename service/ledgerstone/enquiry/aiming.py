@@ -234,6 +234,8 @@ def _noun_after(measure: Measure, parsed: ParsedSentence) -> Mention | None:
             continue
         if mention.kind == "thing" and scope.has_own_sizes(parsed.sentence, mention.end):
             continue
+        if measure.of > 1 and mention.kind in ("open", "hole") and _is_sized(parsed, mention):
+            continue
         between = parsed.sentence.atoms[start : mention.start]
         if {"and", "und", "plus", "with", "mit", "including", "incl", "inklusive"} & {
             atom.word for atom in between
@@ -245,3 +247,15 @@ def _noun_after(measure: Measure, parsed: ParsedSentence) -> Mention | None:
         if is_joined and not mention.preposition:
             return mention
     return None
+
+
+def _is_sized(parsed: ParsedSentence, mention: Mention) -> bool:
+    """Whether a hole's own size follows it: "2100 x 600 x 40 one tap hole 35", no noun after it."""
+    own = next((one for one in parsed.sizes if one.at == mention.end and not one.side), None)
+    if own is None:
+        return False
+    past = (own.members[-1] if own.members else own).at + 1
+    return not any(
+        one.kind in ("open", "hole", "slab") and past <= one.start <= past + 1
+        for one in parsed.found
+    )

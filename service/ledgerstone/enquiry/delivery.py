@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from typing import Final
 
@@ -87,7 +87,21 @@ _UNSURE: Final = re.compile(
     r"(?:deliver\w*|\bpost(?:ed)?\b)[^.\n]{0,60}\bor\b[^.\n]{0,30}(?:collect|pick|fetch)"
     r"|(?:collect|pick"
     r"|fetch)[^.\n]{0,50}\bor\b[^.\n]{0,40}deliver\w*|not decided|haven't decided how"
-    r"|lieferung oder abholung|abholung oder lieferung",
+    r"|lieferung oder abholung|abholung oder lieferung"
+    r"|(?:collect|pick|fetch|abhol)[^.\n]{0,50}\b(?:else|otherwise|sonst|ansonsten|andernfalls)\b"
+    r"[^.\n]{0,20}(?:deliver|send|liefer|schick|\d[A-Z]{2}\b|\d{5}\b)"
+    r"|(?:deliver|liefer)[^.\n]{0,50}\b(?:else|otherwise|sonst|ansonsten|andernfalls)\b"
+    r"[^.\n]{0,30}(?:collect|pick|fetch|hol)",
+    re.IGNORECASE,
+)
+# What speaks of delivery and asks for none: "no delivery", "delivery time", a sink's delivery.
+_NOT_ASKED: Final = re.compile(
+    r"\b(?:no|not|without|excluding|excl|ohne|keine?|nicht|don't|don’t|won't|won’t)\b[^.;,\n]{0,24}\Z"
+    r"|\b(?:being|been|was|were|get|got|getting|have|having) \Z",
+    re.IGNORECASE,
+)
+_NOT_OURS: Final = re.compile(
+    r"(?:time|date|day|week|note|slot|lead)s?\b|[ \t]*[:|][ \t]*(?:no|none|nein|keine)\b",
     re.IGNORECASE,
 )
 _LABEL: Final = re.compile(
@@ -100,10 +114,16 @@ _POSTCODE: Final = re.compile(r"\b[A-Z]{1,2}\d{1,2}[A-Z]?[ \u00a0]?\d[A-Z]{2}\b"
 _EIRCODE: Final = re.compile(r"\b[A-Z]\d[\dW][ \u00a0]?[A-Z0-9]{4}\b")
 _PLACED: Final = re.compile(
     r"\b(?:at|to|in|near|nach|in|zu|an)[ \t](\d{5})\b(?![ \t]?(?:mm|cm|x|×))"
-    r"|^[ \t]*(?:[^\W\d]{1,30},?[ \t]+)?(\d{5})[ \t]+[A-ZÄÖÜ]"
+    r"|\b(?:to|in|near|nach)[ \t](?:[A-ZÄÖÜ][^\W\d_]{1,30},?[ \t]){1,3}(\d{5})\b"
+    r"(?![ \t]?(?:mm|cm|x|×))|^[ \t]*(?:[^\W\d]{1,30},?[ \t]+)?(\d{5})[ \t]+[A-ZÄÖÜ]"
     r"|,[ \t]*[A-Z]{2}[ \t]+(\d{5})\b"
     r"|[.,:][ \t]+(?:D-)?(\d{5})[ \t]+(?!Euro|EUR|St\u00fcck|Teile|Platten)[A-ZÄÖÜ][a-zäöüß]{2}",
     re.MULTILINE,
+)
+# Figures after a place's name: a postcode where the workshop delivers there.
+_NAMED_PLACE: Final = re.compile(
+    r"(?<![^\W_])[A-ZÄÖÜ][^\W\d_]{1,30}[.,]?[ \t]+(?:[A-Z]{2},?[ \t]+)?(\d{5})(?:-\d{4})?"
+    r"(?![ \t]?(?:mm|cm|in|ft|x|×|[\d\"″]))"
 )
 _POSTCODE_LABEL: Final = re.compile(
     r"\b(?:post ?code|plz|zip(?: code)?"
@@ -156,7 +176,8 @@ _FLOORS: Final = (
 class DeliveryFound:
     """What was said of the delivery; each value with its words.
 
-    ``climb``: stairs that are told without the number of their steps.
+    ``climb``: stairs that are told without the number of their steps. ``is_delivered``: delivery
+    is spoken of; ``is_asked``: it is asked for, so that no postcode is one to ask for.
     """
 
     kind: SaidWord | None = None
@@ -165,10 +186,16 @@ class DeliveryFound:
     floor: SaidWord | None = None
     climb: SaidWord | None = None
     is_delivered: bool = False
+    is_asked: bool = False
     unsure: tuple[TextSpan, ...] = field(default_factory=tuple)
 
 
-def delivery_of(text: str, spans: Sequence[TextSpan], whole: Sequence[TextSpan]) -> DeliveryFound:
+def delivery_of(
+    text: str,
+    spans: Sequence[TextSpan],
+    whole: Sequence[TextSpan],
+    is_ours: Callable[[str], bool],
+) -> DeliveryFound:
     """Read the newest words first, then older ones for what they leave unsaid.
 
     Parameters
@@ -177,6 +204,8 @@ def delivery_of(text: str, spans: Sequence[TextSpan], whole: Sequence[TextSpan])
         The parts of the text, the newest first.
     whole
         The same with their signatures, for an address stands there.
+    is_ours
+        Whether the workshop delivers to a postcode.
     """
     found = DeliveryFound()
     for start, end in spans:
@@ -184,7 +213,7 @@ def delivery_of(text: str, spans: Sequence[TextSpan], whole: Sequence[TextSpan])
     is_collected = found.kind is not None and found.kind.value == "collect"
     for start, end in [*spans, *(() if is_collected else whole)]:
         if found.postcode is None:
-            found.postcode = _postcode(text, start, end)
+            found.postcode = _postcode(text, start, end) or _named(text, start, end, is_ours)
     return found
 
 
@@ -197,6 +226,7 @@ def _read(text: str, start: int, end: int, found: DeliveryFound) -> None:
     if found.kind is None and not found.unsure:
         found.kind = _kind(text, start, end)
     found.is_delivered = found.is_delivered or bool(_DELIVERED.search(text, start, end))
+    found.is_asked = found.is_asked or _is_asked(text, start, end)
     if found.steps is None:
         found.steps = steps_in(text, start, end)
         found.climb = found.climb or climb_in(text, start, end)
@@ -209,6 +239,24 @@ def _read(text: str, start: int, end: int, found: DeliveryFound) -> None:
             ),
             None,
         )
+
+
+def _is_asked(text: str, start: int, end: int) -> bool:
+    """Return whether delivery is asked for, and not only spoken of: "Delivered please"."""
+    for one in _DELIVERED.finditer(text, start, end):
+        before = text[max(start, one.start() - 40) : one.start()]
+        is_ours = not _NOT_OURS.match(text[one.end() : min(end, one.end() + 20)].lstrip(" -\t"))
+        if is_ours and not _NOT_ASKED.search(before) and not _in_label(text, start, one):
+            return True
+    return False
+
+
+def _named(text: str, start: int, end: int, is_ours: Callable[[str], bool]) -> SaidWord | None:
+    """Return the first figures after a place's name that are a postcode of the workshop's areas."""
+    for one in _NAMED_PLACE.finditer(text, start, end):
+        if is_ours(one[1]):
+            return SaidWord(one[1], (one.span(1),))
+    return None
 
 
 def _kind(text: str, start: int, end: int) -> SaidWord | None:

@@ -135,7 +135,8 @@ def draft_delivery(entries: Entries) -> None:
                 "readings": [{"value": "", "from": entries.words(said.climb.spans)}],
             }
         )
-    if said.postcode is None and said.kind is not None and said.kind.value != "collect":
+    is_delivered = said.kind is not None or (said.is_asked and not said.unsure)
+    if said.postcode is None and is_delivered and not is_collected:
         entries.miss("/delivery/postcode", "postcode")
 
 

@@ -99,11 +99,12 @@ NOUNS: Final = MappingProxyType(
         " photo, photos, microwave, kettle, coffee machine, monitor, printer, tv,"
         " piano, trestles, trestle, supports, support, splash, sideboard, hallway, stone"
         " trough, socket, sockets, outlet, outlets, switch, pot filler, soil pipe, boiler, meter",
-        "room:indoors": "kitchen, bathroom, living room, sitting room, lounge, hall, hallway,"
-        " utility, utility room, study, office, studio, conservatory, bedroom, cloakroom, powder"
-        " room, en suite, ensuite, dining room, laundry, laundry room, pantry, larder, wc, loo,"
-        " toilet, landing, porch, playroom, snug, den, basement, wash room, washroom, cafe, shop,"
-        " office kitchen, front room, restaurant",
+        "room:indoors": "hall bath, hall bathroom, half bath, guest bath, master bath,"
+        " primary bath, kids bath, main bath, kitchen, bathroom, living room, sitting room, lounge,"
+        " hall, hallway, utility, utility room, study, office, studio, conservatory, bedroom,"
+        " cloakroom, powder room, en suite, ensuite, dining room, laundry, laundry room, pantry,"
+        " larder, wc, loo, toilet, landing, porch, playroom, snug, den, basement, wash room,"
+        " washroom, cafe, shop, office kitchen, front room, restaurant",
         "room:wet-room": "wet room, wetroom, wet-room, shower room",
         "room:outdoors": "garden, patio, terrace, yard, balcony, deck, outdoor kitchen, pool,"
         " outdoors, outside, outdoor, roof terrace, courtyard, veranda, backyard, porch outside",
@@ -139,8 +140,9 @@ NOUNS: Final = MappingProxyType(
 
 PLACES: Final = MappingProxyType(
     {
-        "indoors": "cellar, kitchen, bathroom, living room, sitting room, lounge, hall, hallway,"
-        " utility,"
+        "indoors": "hall bath, hall bathroom, half bath, guest bath, master bath, primary bath,"
+        " kids bath, main bath, cellar, kitchen, bathroom, living room, sitting room, lounge, hall,"
+        " hallway, utility,"
         " utility room, study, office, studio, conservatory, bedroom, cloakroom, powder room, en"
         " suite, ensuite, dining room, laundry, pantry, larder, landing, playroom, snug, basement,"
         " wash room, washroom, cafe, front room, indoors, indoor, restaurant, sun room, sunroom,"

@@ -23,6 +23,7 @@ from ledgerstone.enquiry.shades import shades_of
 from ledgerstone.enquiry.stands_on import stands_on
 from ledgerstone.enquiry.tokens import TextSpan
 from ledgerstone.enquiry.verdict import COMMERCIAL, verdict
+from ledgerstone.transport import area_for
 from ledgerstone.workshop.records import Workshop
 
 
@@ -94,7 +95,9 @@ def _gather_words(
     found.shades = [shade for shade in shades if not _is_signed(shade, found)]
     found.finishes = finishes_of(text, spans)
     found.edges = edges_of(text, spans)
-    found.delivery = delivery_of(text, spans, [*signed, *every])
+    found.delivery = delivery_of(
+        text, spans, [*signed, *every], lambda code: area_for(code, workshop) is not None
+    )
     found.on_units = stands_on(text, spans)
     found.told = spans
     written = found.mail.written or _dated(found)

@@ -83,6 +83,7 @@ MESSAGES: Final[Mapping[str, Callable[..., Message]]] = {
     "took_edge": lambda *, value, **_: Message("enquiry-took-edge", value=_length(value)),
     "took_edges": lambda **_: Message("enquiry-took-edges"),
     "took_no_postcode": lambda **_: Message("enquiry-took-no-postcode"),
+    "took_covered": lambda **v: Message("enquiry-took-covered", opening=v["opening"]),
     "took_doubtful": lambda *, value, what, **_: Message(
         "enquiry-took-doubtful", value=value, what=what
     ),

@@ -12,6 +12,7 @@ from ledgerstone.enquiry.pieces import OpeningFound, PieceFound
 from ledgerstone.enquiry.proposed_places import site_all
 from ledgerstone.enquiry.taken import Taken
 from ledgerstone.enquiry.usual import (
+    COVERING,
     nearest_shade,
     usual_edge_mm,
     usual_opening,
@@ -122,6 +123,9 @@ class Proposal(Taken):
         """Give an opening a kind and a size; until its template comes where neither was said."""
         name = self.asking.opening(found.opening.what)
         made["label"] = self.asking.name(found.opening.what)
+        if "rim" not in made and found.opening.what in COVERING:
+            made["rim"] = "covered"
+            self.take(f"{at}/rim", "covered", "took_covered", opening=name)
         for doubt in found.doubts:
             if doubt.at in "xy":
                 text = doubt.readings[0].length.text()
@@ -167,9 +171,11 @@ class Proposal(Taken):
         said = self.entries.found.delivery
         delivery = order["delivery"] = dict(order.get("delivery", {}))
         if "kind" not in delivery:
-            delivered = said.is_delivered and "postcode" in delivery
+            delivered = said.is_delivered and "postcode" in delivery and not said.unsure
             kind = delivery["kind"] = self._way(delivery["postcode"]) if delivered else "collect"
-            key = "took_delivery" if delivered else "took_collect"
+            unplaced = said.is_asked and "postcode" not in delivery and not said.unsure
+            known = "took_no_postcode" if unplaced else "took_collect"
+            key = "took_delivery" if delivered else known
             self.take("/delivery/kind", kind, key, way=Message("change-way-name", way=kind))
         elif delivery["kind"] != "collect" and "postcode" not in delivery:
             delivery["kind"] = "collect"

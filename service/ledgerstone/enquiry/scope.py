@@ -61,7 +61,11 @@ _CONCLUDED: Final = 14  # atoms
 _OVERHANGS: Final = word_set(
     "overhang overhangs overhanging oversail oversails proud überstehen überstand"
 )
-_OVER: Final = frozenset({("hang", "over"), ("hangs", "over"), ("sails", "over"), ("stick", "out")})
+_OVER: Final = frozenset({("hang", "over"), ("hangs", "over"), ("sails", "over")})
+_OUT: Final = word_set(
+    "stick sticks sticking jut juts jutting poke pokes project projects steht ragt"
+)
+_OUTWARD: Final = frozenset({"out", "beyond", "over", "hinaus", "heraus", "vor", "über"})
 _SUBJECT_EARLY: Final = 3
 _SHORTEST: Final = 3  # atoms
 _NEAR: Final = 5
@@ -199,6 +203,8 @@ def is_renewed(sentence: Sentence, since: int, until: int) -> bool:
 
 def is_feature(sentence: Sentence, measure: Measure, found: list[Mention]) -> bool:
     """Return whether a size is of a chamfer, a rounding, a drip or an overhang."""
+    if measure.of == 1 and _sticks_out(sentence, measure):
+        return True
     if measure.of > 1 or measure.role or measure.side:
         return False
     near = sentence.words[max(0, measure.at - 4) : measure.at + 4]
@@ -221,6 +227,13 @@ def is_feature(sentence: Sentence, measure: Measure, found: list[Mention]) -> bo
     )
     words = set(sentence.words)
     return small and bool(words & _EDGES) and bool(words & _SHAPED)
+
+
+def _sticks_out(sentence: Sentence, measure: Measure) -> bool:
+    """Whether a size is how far something sticks out: "it sticks out 350 mm at the back"."""
+    before = sentence.words[max(0, measure.at - _NEAR) : measure.at]
+    after = sentence.words[measure.at + 1 : measure.at + _NEAR + 1]
+    return bool(_OUT & set(before) and _OUTWARD & {*before, *after})
 
 
 def is_beside(sentence: Sentence, measure: Measure) -> bool:

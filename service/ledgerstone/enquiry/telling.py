@@ -38,6 +38,7 @@ _EACH_AT: Final = word_set("at @ of no off nr stück pcs pieces mit zu à je mea
 _MAX_OF_ONE: Final = 24
 FURTHER: Final = word_set("another second third zweite dritte")
 _ALL: Final = word_set("both all each beide alle alles jeweils everything lot sämtliche")
+_OFF: Final = frozenset({"off", "pcs", "no", "stück", "stk"})
 _PIECES: Final = frozenset({"stück"})
 _SECTIONS: Final = frozenset({"sections", "lengths", "pieces"})
 _MOST: Final = 24
@@ -139,9 +140,24 @@ def _count_at(atom: Atom) -> int:
 
 def count_pieces(piece: SaidPiece | None, sentence: Sentence) -> None:
     """Take how many of the current slab are wanted: "two of them", "x3" at a sentence's end."""
-    count = how_many(sentence) or _times_at_the_end(sentence)
+    count = how_many(sentence) or _off_at_the_end(sentence) or _times_at_the_end(sentence)
     if count is not None and piece is not None and piece.quantity == 1:
         piece.quantity, piece.quantity_spans = count[0], (count[1],)
+
+
+def _off_at_the_end(sentence: Sentence) -> tuple[int, TextSpan] | None:
+    """Return the number in "shelf 1200 x 250 x 40 (3 off)", or "…, 3 off"."""
+    atoms = sentence.atoms
+    end = len(atoms)
+    while end and atoms[end - 1].kind == "mark":
+        end -= 1
+    if end < _PAIR + 1 or atoms[end - 1].word not in _OFF:
+        return None
+    count = _count_at(atoms[end - 2])
+    is_apart = atoms[end - 3].word in ("(", ",", ";", "-", "–", "—")
+    if not is_apart or not 1 < count <= _MOST:
+        return None
+    return count, (atoms[end - 2].start, atoms[end - 1].end)
 
 
 def _times_at_the_end(sentence: Sentence) -> tuple[int, TextSpan] | None:

@@ -21,6 +21,15 @@ _ON: Final = re.compile(
     r"|(?:unter|küchen)?schränken?)\b",
     re.IGNORECASE,
 )
+_EACH: Final = re.compile(
+    r"\b(?:on|over|across|onto|auf|über)\s(?:top of\s)?(?:my\s|our\s|the\s)?"
+    r"(?P<n>\d|[a-zäöü]{1,7})\s(?:base\s|kitchen\s|floor\s)?"
+    r"(?:units|cupboards|cabinets|carcasses|(?:unter|küchen)?schränken?)"
+    r"(?:,?\s(?:of\s|all\s|each\s|at\s)?(?P<w>\d{2,4})\s?(?P<u>mm|cm)?\s(?:wide\s)?"
+    r"(?:each|wide|breit)\b|,?\s(?:each|je|jeweils|à|mit je)\s(?P<w2>\d{2,4})\s?(?P<u2>mm|cm)?\b"
+    r"(?!\s?(?:deep|high|tief|hoch)))",
+    re.IGNORECASE,
+)
 _SPLIT: Final = re.compile(r",\s?|\s?\+\s?|\s(?:and|und|plus|&)\s", re.IGNORECASE)
 _MM_PER: Final = {"mm": 1.0, "cm": 10.0}
 _LONGEST_ROW: Final = 12
@@ -45,9 +54,18 @@ def unit_row(text: str, spans: Sequence[TextSpan], length_mm: float) -> UnitRow 
         for found in _ON.finditer(text, start, end):
             widths = _widths(found["row"])
             is_row = bool(widths) and len(widths) <= _LONGEST_ROW
-            if is_row and _LEAST_SHARE * length_mm <= sum(widths) <= _MOST_SHARE * length_mm:
+            if is_row and _carries(widths, length_mm):
+                return UnitRow(tuple(widths), found.span())
+        for found in _EACH.finditer(text, start, end):
+            width, unit = found["w"] or found["w2"], found["u"] or found["u2"] or ""
+            widths = _widths(f"{found['n']} {width}{unit}")
+            if widths and _carries(widths, length_mm):
                 return UnitRow(tuple(widths), found.span())
     return None
+
+
+def _carries(widths: Sequence[float], length_mm: float) -> bool:
+    return _LEAST_SHARE * length_mm <= sum(widths) <= _MOST_SHARE * length_mm
 
 
 def _widths(row: str) -> list[float]:

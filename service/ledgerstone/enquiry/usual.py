@@ -25,6 +25,8 @@ _OPENINGS: Final = MappingProxyType(
         "hob": ("rectangle", 560.0, 490.0),
     }
 )
+# What covers its hole by a flange of its own: common practice, no source.
+COVERING: Final = frozenset({"tap", "soap"})
 _IN: Final = 25.4
 # The same where things are sold in inches: a single-bowl sink, a 30-inch cooktop.
 _OPENINGS_IN_INCHES: Final = MappingProxyType(

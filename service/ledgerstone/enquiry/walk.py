@@ -181,9 +181,9 @@ class Walker:
         if takes_back(sentence):
             focus.leftovers.settle(self.subjects.scene.pieces, self.assigner)
         if self.replacing.settled(sentence, parsed.sizes, parsed.rank):
-            parsed.sizes = [
-                size for size in parsed.sizes if not (size.replaced or size.role.startswith("="))
-            ]
+            standing = [size for size in parsed.sizes if not size.replaced]
+            standing = self._aside(parsed.sizes, standing, scope.REPLACED)
+            parsed.sizes = [size for size in standing if not size.role.startswith("=")]
         parsed.corrected = self.replacing.corrected
         focus.held, focus.subjects.pending = [], False
         focus.leg_before = focus.leg

@@ -52,11 +52,12 @@ enquiry-took-corner = Wir gehen davon aus, dass die Ecke { $value ->
 } frei bleibt.
 enquiry-took-site = Ausschnitt ({ $opening }): Wir setzen seine Mitte { $x } von links und { $y } von vorn an.
 enquiry-took-size = Ausschnitt ({ $opening }): Wir gehen von { $value } aus, bis die Schablone da ist.
+enquiry-took-covered = Ausschnitt ({ $opening }): Wir gehen davon aus, dass sein Rand verdeckt wird.
 enquiry-took-turn = Wir gehen davon aus, dass der kürzere Schenkel rechts liegt, von vorn gesehen.
 enquiry-took-gap = Wir gehen von einer Fuge von { $value } zwischen beiden aus.
 enquiry-took-edge = Wir gehen bei der Kante von { $value } aus.
 enquiry-took-edges = Wir gehen von geraden Kanten aus, leicht gebrochen.
-enquiry-took-no-postcode = Wir gehen von Abholung aus, bis wir die Postleitzahl kennen.
+enquiry-took-no-postcode = Die Lieferung ist nicht enthalten, bis wir die Postleitzahl kennen.
 enquiry-took-doubtful = { $what }: Von beiden Angaben nehmen wir { $value }.
 enquiry-week = „{ $said }“ ist eine Woche; der Tag ist nicht genannt.
 enquiry-vague = „{ $said }“ nennt keinen Tag.
