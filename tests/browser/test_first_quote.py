@@ -26,12 +26,12 @@ ANSWERS = {
     "/table/count": "2",
     "/rates/hour": "65",
     "/rates/margin_percent": "45",
-    "/offer/smallest_order": "300",
     "/recipe/fck_mpa": "5500",
     "/recipe/constituents/2/price_per_kg": "17.86/94 lb",
     "/recipe/constituents/3/price_per_kg": "0.09",
     "/boards/price_per_sheet": "71",
-    "/steel/bar_price": "17",
+    "/calendar/hands": "3",
+    "/calendar/orders_ahead_days": "0",
     "/areas/0/postcodes": "974, 97701-97799",
     "/areas/0/pallet": "110",
     "/areas/0/own_van": "80",
@@ -98,4 +98,59 @@ def test_thirty_answers_end_the_trial(
     assert not shop.standing.trial
     assert shop.table.width_mm == pytest.approx(48.5 * 25.4)
     assert shop.workshop.name == "Burnt Ridge Concrete"
+    context.close()
+
+
+def test_a_tick_while_it_works_out_what_was_taken_out_is_kept(
+    chromium: Browser, own_service: Served, profile: Path
+) -> None:
+    """An edge is taken out; before the service has answered, the tick of the step is pressed."""
+    assert profile.exists()
+    context = chromium.new_context(locale="en-US", viewport={"width": 390, "height": 844})
+    context.set_default_timeout(PATIENCE_MS)
+    page = context.new_page()
+    page.goto(f"{own_service.url}desk/workshop/#finishes")
+    enter(page, MAKER_KEY)
+    page.locator("#outcome tr").nth(2).wait_for()
+    refused: list[str] = []
+    page.on("response", lambda got: refused.append(got.url) if got.status == 400 else None)
+    edges = page.locator('section[data-pointer="/edges"] > details')
+    count = edges.count()
+    page.route("**/v1/workshop", lambda route: (page.wait_for_timeout(1500), route.continue_()))
+    edges.last.locator("summary").click()
+    edges.last.get_by_role("button", name=workshop_text("table.remove")).last.click()
+    expect(edges).to_have_count(count - 1)
+    page.get_by_role("link", name=workshop_text("subject.first")).click()
+    box = page.locator("#rest-looks")
+    box.check()
+    expect(box).to_have_count(0)
+    page.unroute("**/v1/workshop")
+    expect(page.locator("#busy")).to_be_hidden()
+    expect(page.locator("#step-looks .done")).not_to_be_empty()
+    assert refused == []
+    context.close()
+
+
+def test_hours_that_do_not_read_are_told_why_and_what_the_figures_are_of(
+    chromium: Browser, own_service: Served, profile: Path
+) -> None:
+    """A unit is taken, a span is told; beside a fault the figures say which state they are of."""
+    assert profile.exists()
+    context = chromium.new_context(locale="en-US", viewport={"width": 390, "height": 844})
+    context.set_default_timeout(PATIENCE_MS)
+    page = context.new_page()
+    page.goto(f"{own_service.url}desk/workshop/")
+    enter(page, MAKER_KEY)
+    page.locator("#outcome tr").nth(2).wait_for()
+    hours, fault = page.locator("#job-1"), page.locator("#job-1-fault")
+    hours.fill("9 to 10")
+    expect(fault).to_be_visible()
+    hours.fill("20 h")
+    expect(fault).to_be_hidden()
+    outcome = page.locator("#outcome tr").nth(1)
+    expect(outcome.locator(".hint")).to_contain_text("20")
+    changed = outcome.locator("strong").inner_text()
+    page.locator('.field[data-pointer="/rates/hour"] input').first.fill("a lot")
+    expect(page.locator("#outcome-place")).to_contain_text(workshop_text("outcome.earlier"))
+    expect(outcome.locator("strong")).to_have_text(changed)
     context.close()

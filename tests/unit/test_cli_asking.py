@@ -13,15 +13,14 @@ from ledgerstone.workshop.loader import example_for
 JOBS, RIGHT, WRONG = "4,5 13 27", ("j",) * 6, ("n",) * 6
 BAVARIA = (
     *("de", "Bayern?", "by", "", "Werkbank Beton", "Steinach", "moin@werkbank.example"),
-    *("09999 1234", "2600 x 1200", "30, 40, 50", "52,50", "35", "19", "40", "200", ""),
-    *("0,41", "4.60/25 kg", "69", "96, 97", "85,00", "none", "180"),
-    *("https://platten.werkbank.example", JOBS),
+    *("09999 1234", "2600 x 1200", "30, 40, 50", "52,50", "35", "19", "40", ""),
+    *("0,41", "4.60/25 kg", "69", "1", "12", "96, 97", "85,00", "none", "180", JOBS),
 )
 OREGON = (
     *("US", "OR", "America/Los_Angeles", "Burnt Ridge Concrete", "Alder Fork"),
     *("hello@burntridge.example", "(541) 555-0142", "120 × 48 1/2", "1 1/2, 2 in", "65", ""),
-    *("none", "50", "300", "5000", "17.86/94 lb", "0.09", "71", "974, 97701-97799"),
-    *("95", "80", "none", "https://slabs.burntridge.example", ""),
+    *("none", "50", "5000", "17.86/94 lb", "0.09", "71", "3", "0", "974, 97701-97799"),
+    *("95", "80", "none", ""),
 )
 
 
@@ -55,6 +54,7 @@ def test_an_american_maker_answers_in_inches_and_psi(tmp_path: Path) -> None:
     assert shop.recipe.constituents[2].price_per_kg == Decimal("0.418878")
     assert not shop.tax.registered
     assert shop.workshop.region == "OR"
+    assert (shop.calendar.hands, shop.calendar.orders_ahead_days) == (3, 0)
 
 
 def test_what_was_asked_is_the_maker_s_and_all_else_is_not(tmp_path: Path) -> None:
@@ -63,6 +63,7 @@ def test_what_was_asked_is_the_maker_s_and_all_else_is_not(tmp_path: Path) -> No
     standing = load_profile(tmp_path / "mine.toml").standing
     assert standing.trial
     assert standing.still_invented("hours")
+    assert {"calendar", "palette"} <= set(standing.priced)  # closed days and shades
     assert dict(standing.tables)["table"] == 1  # how many tables there are, which nobody asked
     assert not standing.still_invented("workshop")
     assert "# " in (tmp_path / "mine.toml").read_text(encoding="utf-8")
@@ -74,7 +75,9 @@ def test_who_finds_the_rest_right_has_no_trial(tmp_path: Path) -> None:
     assert status == 0
     shop = load_profile(tmp_path / "mine.toml")
     assert not shop.standing.trial
-    assert shop.standing.still_invented("palette")  # no tick speaks for colours
+    assert not shop.standing.still_invented("palette")
+    assert not shop.standing.still_invented("calendar")
+    assert "Graphit" in said  # no shade is confirmed that was not shown
     before = load_profile(example_for("DE")).hours
     assert shop.hours.per_mould.cutout / before.per_mould.cutout == pytest.approx(
         shop.hours.per_job.set_up / before.per_job.set_up, rel=0.01

@@ -9,7 +9,8 @@ import { applied, entered } from "../../web/desk/workshop/local.js";
 function profile(...names) {
   const items = names.map((_, i) => ({ pointer: `/areas/${i}`, kind: "item", there: true }));
   const values = names.map((price, i) => ({ pointer: `/areas/${i}/own_van`, value: String(price), standing: "invented" }));
-  return { tables: [{ pointer: "/areas", kind: "items", there: true }, ...items, { pointer: "/bench", kind: "table", there: true }], values: [...values, { pointer: "/bench/price", value: "9", standing: "invented" }] };
+  const steps = [{ name: "delivery", asks: names.length ? ["/areas/0/postcodes"] : [], rest: values.map(({ pointer }) => pointer) }];
+  return { steps, tables: [{ pointer: "/areas", kind: "items", there: true }, ...items, { pointer: "/bench", kind: "table", there: true }], values: [...values, { pointer: "/bench/price", value: "9", standing: "invented" }] };
 }
 
 test("a value that was typed stands in the profile as it was typed", () => {
@@ -34,4 +35,14 @@ test("a table that is left out stays as a place to add it", () => {
 test("a tick makes what is within a table the maker's own", () => {
   const { values } = applied(profile(10, 20), { op: "confirm", pointer: "/areas" });
   assert.deepEqual(values?.map(({ standing }) => standing), ["yours", "yours", "invented"]);
+});
+
+test("a step's tick speaks of the items as they stand once one was taken out", () => {
+  const { steps } = applied(profile(10, 20, 30), { op: "leave-out", pointer: "/areas/0" });
+  assert.deepEqual(steps.map(({ asks, rest }) => [asks, rest]), [[[], ["/areas/0/own_van", "/areas/1/own_van"]]]);
+});
+
+test("what was ticked is in no step's rest any more", () => {
+  const { steps } = applied(profile(10, 20), { op: "confirm", pointer: "", values: ["/areas/1/own_van"] });
+  assert.deepEqual(steps[0]?.rest, ["/areas/0/own_van"]);
 });

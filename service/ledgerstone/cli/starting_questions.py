@@ -56,6 +56,8 @@ def _raw(text: str, path: KeyPath, workshop: Workshop) -> object:
     if member is not None and local_unit(member, place) != member.unit:
         number = text.replace(",", ".") if is_number else text
         return with_unit(number, member, place) if is_number or is_fraction(text) else text
+    if text.isdecimal():
+        return int(text)
     return Decimal(text.replace(",", ".")) if is_number else text
 
 
@@ -199,11 +201,6 @@ def _part_of(role: str) -> Question:
     return Question(role, (("recipe", "constituents", role, "price_per_kg"),), put, now)
 
 
-def _address(workshop: Workshop, answer: str) -> Workshop:
-    address = answer.rstrip("/")
-    return _with(workshop, "web", base_url=address, page_url=f"{address}/")
-
-
 QUESTIONS: Final[tuple[Question, ...]] = (
     Question(
         "region",
@@ -237,11 +234,12 @@ QUESTIONS: Final[tuple[Question, ...]] = (
         _tax_now,
     ),
     _one("offer", "deposit_percent"),
-    _one("offer", "smallest_order"),
     _one("recipe", "fck_mpa"),
     _part_of("cement"),
     _part_of("aggregate"),
     _one("boards", "price_per_sheet", asks="board"),
+    _one("calendar", "hands"),
+    _one("calendar", "orders_ahead_days"),
     Question(
         "postcodes",
         (("areas", 0, "name"), ("areas", 0, "postcodes")),
@@ -251,10 +249,4 @@ QUESTIONS: Final[tuple[Question, ...]] = (
     _in_area("pallet"),
     _in_area("own_van"),
     _in_area("fitted"),
-    Question(
-        "address",
-        (("web", "base_url"), ("web", "page_url")),
-        _address,
-        lambda w: w.web.base_url,
-    ),
 )

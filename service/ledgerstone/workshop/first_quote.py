@@ -1,8 +1,8 @@
 """The shortest honest way to a first quote: what is asked, and what one tick confirms, by step.
 
 A step asks for the values that no two workshops share. Its tick says of the others on which a
-price, a day or an area rests that they are right as shown. Once all steps are done no answer is
-a trial any more.
+price, a day, an area or a shade rests that they are right as shown. Once all steps are done no
+answer is a trial any more.
 """
 
 from __future__ import annotations
@@ -24,9 +24,9 @@ _STEP_OF: Final[Mapping[str, StepName]] = MappingProxyType(
         **dict.fromkeys(("rates", "tax", "offer", "services", "sample"), "money"),
         "recipe": "concrete",
         **dict.fromkeys(("boards", "steel", "rails", "slurry", "pigments"), "materials"),
-        **dict.fromkeys(("palette", "shade", "handling", "lifting", "tent"), "materials"),
-        **dict.fromkeys(("hours", "mixer"), "hours"),
-        **dict.fromkeys(("finishes", "sealers", "edges"), "looks"),
+        **dict.fromkeys(("shade", "handling", "lifting", "tent"), "materials"),
+        **dict.fromkeys(("hours", "mixer", "calendar"), "hours"),
+        **dict.fromkeys(("palette", "finishes", "sealers", "edges"), "looks"),
         **dict.fromkeys(("areas", "packing"), "delivery"),
     }
 )
@@ -110,11 +110,11 @@ _ASKED: Final[Mapping[StepName, Callable[[_Raw], Any]]] = MappingProxyType(
         "table": _at(("table", "length_mm"), ("table", "width_mm"), ("table", "count")),
         "money": _at(
             *(("rates", key) for key in ("hour", "margin_percent")),
-            *(("tax", "registered"), ("tax", "percent"), ("offer", "smallest_order")),
+            *(("tax", "registered"), ("tax", "percent")),
         ),
         "concrete": _concrete,
-        "materials": _at(("boards", "price_per_sheet"), ("steel", "bar_price")),
-        "hours": _at(),
+        "materials": _at(("boards", "price_per_sheet")),
+        "hours": _at(("calendar", "hands"), ("calendar", "orders_ahead_days")),
         "looks": _at(),
         "delivery": _at(
             *(("areas", 0, key) for key in ("postcodes", "pallet", "own_van", "fitted"))

@@ -48,8 +48,10 @@ _PRICES: Final = ("price", "smallest_order", "fitted")
 # Without these of the maker's own no price is an offer.
 PRICED: Final = (
     *("recipe", "boards", "finishes", "sealers", "edges", "hours", "rates", "areas"),
-    *("services", "sample", "steel", "packing", "rails"),
+    *("services", "sample", "steel", "packing", "rails", "palette"),
 )
+# Days rest on these, and on no other value of their tables that nobody gave.
+_DAYS: Final = frozenset(("calendar", key) for key in ("hands", "orders_ahead_days", "closures"))
 # Of every other table its prices and hours alone, as of a pigment, whose readings are no price.
 _PRICED_ANYWHERE: Final = (*_PRICES, "extra_per", "hours", "minutes_per")
 # For the maker: what of a customer's answer depends on each table.
@@ -96,7 +98,7 @@ class ProfileStanding:
     tables
         Each table that holds invented values, and how many.
     priced
-        Of those, each on whose invented values a price, a day or an area rests.
+        Of those, each on whose invented values a price, a day, an area or a shade rests.
     """
 
     yours: int = 0
@@ -137,9 +139,10 @@ def standing_of_profile(raw: Mapping[str, Any], *examples: Mapping[str, Any]) ->
 
 
 def is_priced(path: KeyPath) -> bool:
-    """Whether a price, a day or an area rests on a value: while it is invented, all is a trial."""
+    """Whether a price, day, area or shade rests on a value, so that all is a trial meanwhile."""
     return (
         path[0] in PRICED
+        or path[:2] in _DAYS
         or path == _TAX_RATE
         or any(part in str(path[-1]) for part in _PRICED_ANYWHERE)
     )

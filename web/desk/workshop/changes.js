@@ -76,11 +76,13 @@ export class Changes {
     return this.list.length === since.length && this.list.every((one, i) => one === since[i]);
   }
 
-  /** Drop those that the service can't make. @param {string[]} pointers of faults, into the changes */
+  /** Drop those that the service can't make; how many they are. @param {string[]} pointers of faults, into the changes */
   drop(pointers) {
     const refused = new Set(pointers.map((pointer) => Number(/^\/changes\/(\d+)/.exec(pointer)?.[1] ?? -1)));
+    const count = this.list.length;
     this.list = this.list.filter((_, i) => !refused.has(i));
     this.keep();
+    return count - this.list.length;
   }
 
   /** All of it is in the file that is downloaded now. */

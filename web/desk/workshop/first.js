@@ -8,7 +8,7 @@ import { capital, named, same } from "./field.js";
 
 export const FIRST = "first";
 const HOURS = "hours";
-const A_NUMBER = /^(\d+([.,]\d+)?)?$/;
+const A_NUMBER = /^(?:(\d+(?:[.,]\d+)?)\s*(?:h|hrs?\.?|hours?|std\.?|stunden?)?)?$/i;
 
 /** @param {Form} form */
 export function firstQuote(form) {
@@ -36,7 +36,7 @@ function said(form, { pointer, label }) {
 function hours(form) {
   const told = form.workshop.changes.list.find(({ op }) => op === "fit-hours")?.values ?? [];
   const fields = form.workshop.jobs.map((job, i) => {
-    const input = make("input", { id: `job-${i}`, inputmode: "decimal" });
+    const input = make("input", { id: `job-${i}`, inputmode: "decimal", "aria-describedby": `job-${i}-fault` });
     input.value = told[i] ?? "";
     input.addEventListener("input", () => entered(form));
     return make("div", { class: "field", "data-kind": "number" }, make("label", { for: `job-${i}` }, say("first.job", { job: job.name })), make("p", { class: "hint", "data-job": `${i}` }), input);
@@ -46,12 +46,23 @@ function hours(form) {
 
 /** @param {Form} form */
 function entered(form) {
-  const inputs = /** @type {HTMLInputElement[]} */ (elements(form.place, ".jobs input"));
-  const values = inputs.map((input) => input.value.trim());
-  inputs.forEach((input, i) => input.setAttribute("aria-invalid", String(!A_NUMBER.test(values[i] ?? ""))));
-  if (!values.every((value) => A_NUMBER.test(value))) return;
+  const values = markJobs(form);
+  if (!values) return;
   form.workshop.changes.put({ op: "fit-hours", pointer: "/hours", values });
   form.workshop.trying.later();
+}
+
+/** The hours of jobs as they stand, each with its fault; null where one does not read. @param {Form} form */
+function markJobs(form) {
+  const inputs = /** @type {HTMLInputElement[]} */ (elements(form.place, ".jobs input"));
+  const found = inputs.map((input) => A_NUMBER.exec(input.value.trim()));
+  found.forEach((read, i) => {
+    const input = inputs[i];
+    input?.parentElement?.querySelector(".fault")?.remove();
+    input?.setAttribute("aria-invalid", String(!read));
+    if (!read) input?.after(make("p", { class: "fault", id: `job-${i}-fault` }, say("first.no-hours", { like: number(9.5, 1) })));
+  });
+  return found.every(Boolean) ? found.map((read) => read?.[1] ?? "") : null;
 }
 
 /** What is done by now, and what one tick confirms. @param {Form} form */
@@ -68,6 +79,7 @@ export function markSteps(form) {
     const takes = form.workshop.jobs[Number(hint.dataset.job)]?.hands_hours;
     hint.textContent = takes ? say("first.now", { hours: number(takes, 1) }) : "";
   }
+  markJobs(form);
 }
 
 /** @param {Form} form @param {Step} step */
@@ -75,9 +87,11 @@ function remaining(form, { name, rest }) {
   if (!rest.length) return [];
   const shown = new Set(rest);
   const rows = form.values("").filter(({ pointer }) => shown.has(pointer)).map((value) => make("li", {}, `${capital(said(form, value))}: `, make("b", {}, `${named(value)}${value.unit && ` ${value.unit}`}`)));
-  const subject = form.tables().find(({ pointer }) => pointer === `/${rest[0]?.split("/")[1]}`)?.subject;
+  const roots = new Set(rest.map((pointer) => `/${pointer.split("/")[1]}`));
+  const subjects = new Set(form.tables().filter(({ pointer }) => roots.has(pointer)).map((table) => table.subject));
+  const links = [...subjects].flatMap((subject) => [" ", make("a", { href: `#${subject}` }, `${say("first.change")}: ${say(`subject.${subject}`)}`)]);
   const box = make("input", { type: "checkbox", id: `rest-${name}` });
   box.addEventListener("change", () => void form.workshop.made({ op: "confirm", pointer: "", values: rest }));
   const tick = make("p", { class: "ticks" }, make("label", { class: "tick" }, box, make("span", {}, say("first.rest", { n: rest.length }))));
-  return [make("p", { class: "hint" }, say("first.others"), " ", make("a", { href: `#${subject}` }, say("first.change"))), make("ul", { tabindex: "0", "aria-label": say("first.others") }, ...rows), tick];
+  return [make("p", { class: "hint" }, say("first.others"), ...links), make("ul", { tabindex: "0", "aria-label": say("first.others") }, ...rows), tick];
 }

@@ -15,16 +15,23 @@ export function applied(profile, { op, pointer, values: pointers }) {
 /** @param {Profile} profile @param {string} pointer @returns {Profile} */
 function confirmed(profile, pointer) {
   const values = profile.values?.map((one) => (isWithin(one, pointer) && one.standing === "invented" ? { ...one, standing: /** @type {const} */ ("yours") } : one));
-  return { ...profile, values };
+  return { ...profile, values, steps: inSteps(profile.steps, (rest) => rest.filter((each) => !isWithin({ pointer: each }, pointer))) };
 }
 
 /** Without a table, or without an item: those after it move up. @param {Profile} profile @param {string} pointer @returns {Profile} */
-function without({ tables = [], values = [], ...rest }, pointer) {
+function without({ tables = [], values = [], steps, ...others }, pointer) {
   const isItem = /\/\d+$/.test(pointer);
   const stays = (/** @type {{pointer: string}} */ one) => !isWithin(one, pointer);
   const kept = isItem ? tables.filter(stays) : tables.filter((one) => one.pointer === pointer || stays(one)).map((one) => (one.pointer === pointer ? { ...one, there: false } : one));
   const moved = (/** @type {any} */ one) => (isItem ? { ...one, pointer: movedUp(one.pointer, pointer) } : one);
-  return { ...rest, tables: kept.map(moved), values: values.filter(stays).map(moved) };
+  const left = (/** @type {string[]} */ pointers) => pointers.map((each) => ({ pointer: each })).filter(stays).map((each) => moved(each).pointer);
+  const now = inSteps(steps, left).map((step) => ({ ...step, asks: left(step.asks) }));
+  return { ...others, steps: now, tables: kept.map(moved), values: values.filter(stays).map(moved) };
+}
+
+/** The steps of the first quote with other values in their rests. @param {Profile["steps"]} steps @param {(rest: string[]) => string[]} changed */
+function inSteps(steps, changed) {
+  return steps.map((step) => ({ ...step, rest: changed(step.rest) }));
 }
 
 /** @param {{pointer: string}} one @param {string} pointer */

@@ -28,7 +28,9 @@ export class Outcome {
     const count = profile.faults.length;
     const faults = count ? make("p", { class: "care" }, say("outcome.faults", { n: count })) : null;
     const jobs = make("table", {}, make("caption", {}, say("outcome.jobs")), make("tbody", {}, ...this.jobs(profile)));
-    this.place.replaceChildren(...[faults, jobs, this.share(profile), this.saving(profile)].filter((part) => part !== null));
+    const earlier = count && this.workshop.jobs.length ? make("p", { class: "care" }, say("outcome.earlier")) : null;
+    const lost = this.workshop.lost ? make("p", { class: "care", role: "alert" }, say("outcome.dropped", { n: this.workshop.lost })) : null;
+    this.place.replaceChildren(...[lost, faults, earlier, jobs, this.share(profile), this.saving(profile)].filter((part) => part !== null));
     const [, basin] = this.workshop.jobs;
     one("#live").textContent = [basin?.total ? `${basin.name}: ${money(basin.total, profile.currency ?? "")}` : "", count ? say("outcome.faults", { n: count }) : ""].filter(Boolean).join(" · ");
     this.parts(this.workshop.jobs, profile.currency ?? "");

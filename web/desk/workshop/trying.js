@@ -2,6 +2,7 @@
 
 import { Trouble } from "../../service.js";
 import { say } from "../../show.js";
+import { Refused } from "../service.js";
 
 const REST_MS = 400;
 
@@ -59,6 +60,10 @@ export class Trying {
       this.isDescribed &&= this.isWanted;
     } catch (amiss) {
       if (signal.aborted) return;
+      if (amiss instanceof Refused && workshop.dropped(amiss)) {
+        this.isWanted = this.isDescribed = true;
+        return;
+      }
       if (!(amiss instanceof Trouble) || !amiss.afterS) throw amiss;
       await this.wait(amiss.afterS);
     }

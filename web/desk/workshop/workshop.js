@@ -20,14 +20,17 @@ export class Workshop {
     this.changes = new Changes(profile);
     /** @type {TypicalJob[]} what the file as it is comes to */
     this.before = [];
+    /** @type {TypicalJob[]} what the last state without a fault came to */
+    this.sound = [];
+    this.lost = 0; // changes that the service could not make, since the last one that was made here
     this.outcome = new Outcome(this);
     this.form = new Form(this);
     this.trying = new Trying(this);
   }
 
-  /** What the typical jobs come to; as the file is, until the changes were tried. */
+  /** What the typical jobs come to; with a fault, or before the changes were tried, those of the last state without one. */
   get jobs() {
-    return this.profile.jobs.length ? this.profile.jobs : this.before;
+    return this.profile.jobs.length ? this.profile.jobs : this.sound;
   }
 
   async open() {
@@ -36,7 +39,7 @@ export class Workshop {
     this.form.show();
     window.addEventListener("hashchange", () => this.form.show());
     await this.tried(async () => {
-      this.before = (await this.ask([], {})).jobs;
+      this.before = this.sound = (await this.ask([], {})).jobs;
     });
     this.form.build();
     if (this.changes.list.length) await this.again();
@@ -50,6 +53,7 @@ export class Workshop {
 
   /** A value was entered: it is tried once the typing rests. @param {string} pointer @param {string | string[] | null} value */
   entered(pointer, value) {
+    this.lost = 0;
     this.changes.set(pointer, value);
     this.profile = entered(this.profile, pointer, value);
     this.outcome.show(this.profile);
@@ -58,6 +62,7 @@ export class Workshop {
 
   /** @param {Change} change of tables, items or whose they are; true once it was tried */
   made(change) {
+    this.lost = 0;
     this.changes.push(change);
     this.profile = applied(this.profile, change);
     this.outcome.show(this.profile);
@@ -73,7 +78,8 @@ export class Workshop {
   take(profile) {
     const { tables, values } = profile;
     this.profile = { ...this.profile, ...profile, tables: tables ?? this.profile.tables, values: values ?? this.profile.values };
-    if (tables && !this.form.isDrawn(tables)) this.form.build();
+    if (profile.jobs.length) this.sound = profile.jobs;
+    if (tables && (this.lost || !this.form.isDrawn(tables))) this.form.build();
     this.form.mark();
     this.outcome.show(this.profile);
   }
@@ -118,10 +124,17 @@ export class Workshop {
       if (amiss instanceof Trouble && amiss.kind === "refused") this.shut();
       fault.textContent = amiss instanceof Trouble ? `${say(`trouble.${amiss.kind}`)} ${say("trouble.kept")}` : amiss.message;
       fault.hidden = false;
-      if (amiss instanceof Refused) this.changes.drop(amiss.faults.map(({ pointer }) => pointer));
+      if (amiss instanceof Refused) this.dropped(amiss);
       this.outcome.amiss(amiss);
       return false;
     }
+  }
+
+  /** What the service can't make is no change any more, and is told; how many they are. @param {Refused} amiss */
+  dropped({ faults }) {
+    const gone = this.changes.drop(faults.map(({ pointer }) => pointer));
+    this.lost += gone;
+    return gone;
   }
 
   shut() {

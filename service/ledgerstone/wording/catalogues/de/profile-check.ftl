@@ -118,7 +118,7 @@ check-invented-table = [{ $table }], { $count ->
    *[other] { $count } Werte
 }: { $rests }.
 check-confirm = Ändern Sie sie, oder schreiben Sie standing = "yours" in eine Tabelle (in [offer] whose = "yours"), sobald stimmt, was da steht.
-check-trial = Solange Preise, Stunden oder Liefergebiete erfunden sind, ist jede Antwort ein Kostenvoranschlag, der sagt, dass er eine Probe ist. Sie stehen in { $tables }.
+check-trial = Solange Preise, Stunden, Tage, Liefergebiete oder Farbtöne erfunden sind, ist jede Antwort ein Kostenvoranschlag, der sagt, dass er eine Probe ist. Sie stehen in { $tables }.
 
 check-looks = Einen zweiten Blick wert:
 check-strong-shade = { $shade } nimmt { $total } Pigment; ASTM C979 Abschnitt 1.4 lässt insgesamt { $most } des Zements zu.
@@ -168,7 +168,6 @@ init-asks = { $question ->
         [in] Zoll
        *[mm] mm
     }, mit Kommas dazwischen
-    [smallest_order] Ihr kleinster Auftrag, vor Lieferung und Steuer
     [fck_mpa] Festigkeit Ihres Betons nach 28 Tagen, am Zylinder, in { $strengths ->
         [psi] psi
        *[MPa] N/mm² (oder: 45 MPa cube)
@@ -182,6 +181,8 @@ init-asks = { $question ->
        *[kg] Kilogramm (oder der Sack: 4/25 kg)
     }
     [board] Eine Tafel Ihrer Schalungsplatte kostet
+    [hands] So viele arbeiten bei Ihnen
+    [orders_ahead_days] Arbeitstage, die schon vergeben sind, bevor der nächste Auftrag anfangen kann (0: keine)
     [jobs] So viele Handstunden brauchen Sie dafür, drei Zahlen mit Leerzeichen (oder nur die erste; leer: so lassen)
     [rest] { $count ->
         [one] Dieser eine Wert stimmt für Sie
@@ -194,8 +195,7 @@ init-asks = { $question ->
     [postcodes] Postleitzahlen, die Sie beliefern, mit ihrem Anfang, mit Kommas dazwischen
     [pallet] Eine Palette dorthin kostet; keine, wenn Sie keine verschicken
     [own_van] Ihr eigener Wagen dorthin kostet; keiner, wenn Sie keinen haben
-    [fitted] Geliefert und montiert kostet; keine, wenn Sie nicht montieren
-   *[address] Die Adresse, die Kunden öffnen (https://platten.example.com)
+   *[fitted] Geliefert und montiert kostet; keine, wenn Sie nicht montieren
 }
 init-job = { $job }: { $hours } h nach der Datei
 init-elsewhere = Keine unserer erfundenen Werkstätten steht in { $land }. Die Datei hat dessen Geld, Uhr, Postleitzahlen und Steuer; jeder andere Wert ist von einer Werkstatt in einem anderen Land, ihr einziges Liefergebiet ist geraten, und was sie zu Recht und Steuer sagt, ist zu prüfen.

@@ -15,8 +15,8 @@ first-step = { $step ->
     [money] Ihre Stunde, Ihr Aufschlag, Ihre Steuer
     [concrete] Ihr Beton
     [materials] Was Sie einkaufen
-    [hours] Wie lange Sie brauchen
-    [looks] Oberflächen, Versiegelungen und Kanten, die Sie anbieten
+    [hours] Ihre Leute, Ihre Tage und wie lange Sie brauchen
+    [looks] Farbtöne, Oberflächen, Versiegelungen und Kanten, die Sie anbieten
    *[delivery] Wohin Sie liefern
 }
 # Ein Schlüssel der Datei, in einem Satz auf dem Formular.

@@ -118,7 +118,7 @@ check-invented-table = [{ $table }], { $count ->
    *[other] { $count } values
 }: { $rests }.
 check-confirm = Change them, or write standing = "yours" in a table (in [offer] whose = "yours") once what stands there is right.
-check-trial = While prices, hours or areas are invented, every answer is an estimate headed as a trial. They are in { $tables }.
+check-trial = While prices, hours, days, areas or shades are invented, every answer is an estimate headed as a trial. They are in { $tables }.
 
 check-looks = Worth a second look:
 check-strong-shade = { $shade } takes { $total } pigment; ASTM C979 clause 1.4 allows { $most } of the cement in all.
@@ -172,7 +172,6 @@ init-asks = { $question ->
         [in] inches
        *[mm] mm
     }, with commas
-    [smallest_order] Your smallest order, before delivery and tax
     [fck_mpa] Your concrete's strength at 28 days, by cylinder, in { $strengths ->
         [psi] psi
        *[MPa] MPa (or 45 MPa cube)
@@ -186,6 +185,8 @@ init-asks = { $question ->
        *[kg] kilogram (or 4 per 25 kg)
     }
     [board] A sheet of your mould board costs
+    [hands] How many of you are at work
+    [orders_ahead_days] Days of work already taken on, until the next order could begin (0: none)
     [jobs] The hours of hands that these take you, as three numbers with blanks (or the first alone; empty: leave them)
     [rest] { $count ->
         [one] This one value is right for you
@@ -198,8 +199,7 @@ init-asks = { $question ->
     [postcodes] Postcodes you deliver to, by their beginnings, with commas
     [pallet] A pallet set down there costs; none if you send none
     [own_van] Your own van there costs; none if you have none
-    [fitted] Delivered and fitted costs; none if you do not fit
-   *[address] The address that customers will open (https://slabs.example.com)
+   *[fitted] Delivered and fitted costs; none if you do not fit
 }
 init-job = { $job }: { $hours } h here
 init-elsewhere = No invented workshop of ours is in { $land }. The file has its money, clock, postcodes and tax; every other value is of a workshop in another country, its one area is a guess, and what it says of law and tax must be checked.

@@ -15,8 +15,8 @@ first-step = { $step ->
     [money] Your hour, markup and tax
     [concrete] Your concrete
     [materials] What you buy
-    [hours] How long it takes you
-    [looks] Finishes, sealers and edges that you offer
+    [hours] Your hands, your days and how long it takes you
+    [looks] Shades, finishes, sealers and edges that you offer
    *[delivery] Where you deliver
 }
 # A key of the file, in a sentence on the form.

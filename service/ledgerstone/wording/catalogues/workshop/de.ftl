@@ -23,16 +23,17 @@ subject =
     .faults = ({ $n } zu berichtigen)
 
 first =
-    .intro = Beantworten Sie, was hier gefragt wird, und haken Sie jeden Rest ab, sobald Sie ihn gelesen haben: Von da an sind Ihre Antworten keine Probe mehr. Alles andere kann warten.
+    .intro = Beantworten Sie, was hier gefragt wird, und haken Sie jeden Rest ab, sobald Sie ihn gelesen haben; was nicht stimmt, ändern Sie oder nehmen Sie heraus. Von da an ist keine Antwort eine Probe.
     .done = – erledigt
     .others = Die übrigen Werte hier, wie sie verwendet würden.
-    .change = Einen ändern
+    .change = Ändern oder herausnehmen
     .rest = { $n ->
         [one] Dieser eine Wert stimmt für mich
        *[other] Diese { $n } Werte stimmen für mich
     }
     .hours = Wie viele Arbeitsstunden brauchen Sie für diese Stücke, vom Auftrag bis sie verpackt sind? Eines genügt, drei sind besser. Die Stunden jedes Schritts folgen im Verhältnis.
     .job = { $job }, in Stunden
+    .no-hours = Schreiben Sie die Stunden als eine Zahl allein, etwa { $like }: keine Spanne und keine Minuten.
     .now = Nach der Datei jetzt: { $hours } h
 
 table =
@@ -73,12 +74,13 @@ outcome =
         [one] Zuerst ist eines zu berichtigen.
        *[other] Zuerst sind { $n } Stellen zu berichtigen.
     }
-    .share = { $invented } von { $every } Werten sind noch erfunden
+    .share = { $invented } von { $every } Werten sind noch erfunden; Antworten verwenden sie, wie sie dastehen
     .table = ({ $n }): { $says }.
-    .trial = Solange Preise, Stunden oder Liefergebiete erfunden sind, sagt jede Antwort, dass sie eine Probe ist.
+    .trial = Solange Preise, Stunden, Tage, Liefergebiete oder Farbtöne erfunden sind, sagt jede Antwort, dass sie eine Probe ist.
     .holding = Was noch eine Probe daraus macht:
-    .others = Auch noch erfunden, aber kein Grund für eine Probe:
-    .honest = Preise, Stunden und Liefergebiete sind die Ihren: Antworten sind keine Probe.
+    .others = Was davon abhängt, ohne dass eine Antwort deshalb eine Probe ist:
+    .honest = Preise, Stunden, Tage, Liefergebiete und Farbtöne sind die Ihren oder stimmen, wie Sie sagten: keine Antwort ist eine Probe.
+    .earlier = Etwas ist zu berichtigen: Diese Zahlen gelten für den letzten Stand ohne Fehler.
     .changes = { $n ->
         [one] Eine Änderung ist noch nicht gespeichert.
        *[other] { $n } Änderungen sind noch nicht gespeichert.
@@ -95,4 +97,8 @@ outcome =
     .download = { $file } herunterladen
     .undo = Letzte Änderung zurücknehmen
     .again = Noch einmal versuchen
+    .dropped = { $n ->
+        [one] Eine Änderung ging an der Datei, wie sie jetzt ist, nicht und ist nicht übernommen. Sehen Sie im Formular nach und machen Sie sie noch einmal.
+       *[other] { $n } Änderungen gingen an der Datei, wie sie jetzt ist, nicht und sind nicht übernommen. Sehen Sie im Formular nach und machen Sie sie noch einmal.
+    }
     .reload = Neu laden

@@ -23,16 +23,17 @@ subject =
     .faults = ({ $n } to put right)
 
 first =
-    .intro = Answer what is asked here, and tick each rest once you have read it: from then on your answers are no trial. All else can wait.
+    .intro = Answer what is asked here, and tick each rest once you have read it, or change or take out what is not so: from then on no answer is a trial.
     .done = – done
     .others = The other values here, as they would be used.
-    .change = Change one
+    .change = Change or take out
     .rest = { $n ->
         [one] This one value is right for me
        *[other] These { $n } values are right for me
     }
     .hours = How many hours of work do these jobs take you, from the order until they are packed? One is enough, three are better. Every step’s hours follow in proportion.
     .job = { $job }, in hours
+    .no-hours = Write the hours as a number alone, like { $like }: not a span, and no minutes.
     .now = By the file now: { $hours } h
 
 table =
@@ -73,12 +74,13 @@ outcome =
         [one] One thing is to be put right first.
        *[other] { $n } things are to be put right first.
     }
-    .share = { $invented } of { $every } values are still invented
+    .share = { $invented } of { $every } values are still invented; answers use them as they stand
     .table = ({ $n }): { $says }.
-    .trial = While prices, hours or areas are invented, every answer says that it is a trial.
+    .trial = While prices, hours, days, areas or shades are invented, every answer says that it is a trial.
     .holding = What still keeps it a trial:
-    .others = Invented too, though no answer is a trial for it:
-    .honest = Prices, hours and areas are yours: answers are no trial.
+    .others = What rests on them, though no answer is a trial for it:
+    .honest = Prices, hours, days, areas and shades are yours, or you said that they are right: no answer is a trial.
+    .earlier = There is a fault: these figures are of the last state without one.
     .changes = { $n ->
         [one] One change is not saved yet.
        *[other] { $n } changes are not saved yet.
@@ -95,4 +97,8 @@ outcome =
     .download = Download { $file }
     .undo = Take back the last change
     .again = Try again
+    .dropped = { $n ->
+        [one] One change could not be made in the file as it is now, and is not kept. Look at the form and make it again.
+       *[other] { $n } changes could not be made in the file as it is now, and are not kept. Look at the form and make them again.
+    }
     .reload = Load it again
