@@ -5,7 +5,7 @@ import re
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, expect
+from playwright.sync_api import Browser, Route, expect
 
 from browser.conftest import MAKER_KEY, Look, Served, enter
 from browser.states import SMALL_TARGETS, TOO_WIDE
@@ -116,7 +116,12 @@ def test_a_tick_while_it_works_out_what_was_taken_out_is_kept(
     page.on("response", lambda got: refused.append(got.url) if got.status == 400 else None)
     edges = page.locator('section[data-pointer="/edges"] > details')
     count = edges.count()
-    page.route("**/v1/workshop", lambda route: (page.wait_for_timeout(1500), route.continue_()))
+
+    def answer_late(route: Route) -> None:
+        page.wait_for_timeout(1500)
+        route.continue_()
+
+    page.route("**/v1/workshop", answer_late)
     edges.last.locator("summary").click()
     edges.last.get_by_role("button", name=workshop_text("table.remove")).last.click()
     expect(edges).to_have_count(count - 1)
