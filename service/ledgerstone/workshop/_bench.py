@@ -47,7 +47,7 @@ class Tent:
     hours_per_order: float = field(
         metadata=about("hours to put it up and take it down", at_least=0, at_most=24)
     )
-    price_per_day: Decimal = at_least_0("price of its warmth, each piece and day")
+    price_per_day: Decimal = at_least_0("price of heating the tent, each piece and day")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -53,7 +53,7 @@ class Tax:
         "whether tax is charged: a workshop that is not registered charges none"
     )
     name: str = documented("name of the tax")
-    percent: Decimal = percentage("rate for slabs and their delivery, and for what is collected")
+    percent: Decimal = percentage("tax on slabs and their delivery, and on what is collected")
     shown: Literal["included", "before-tax"] = field(
         default="included",
         metadata=about("amounts in customers' sentences"),
