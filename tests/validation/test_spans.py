@@ -14,7 +14,7 @@ from support.slabs import box, slab_json
 OWN_N_PER_MM3 = 24e-6  # EN 1991-1-1 table A.1, as the demonstration's recipe
 
 
-def _ledges(length: int, width: int, depth: int, at: tuple[float, float]) -> Json:
+def _ledges(width: int, depth: int, at: tuple[float, float]) -> Json:
     ends = [({"x": x, "y": 0}, {"x": x, "y": width}) for x in at]
     lines = [{"start": start, "end": end, "depth": depth} for start, end in ends]
     return {"kind": "ledges", "lines": lines, "fixed": True}
@@ -39,7 +39,7 @@ def test_it_is_the_effective_span(
     """Within 2 %: the averaged stress in mid-span is the beam's ``w l² / 8``."""
     rests: Json = {"kind": "ends", "depth": depth}
     if kind == "ledges":
-        rests = _ledges(length, 100, depth, (depth / 2, length - depth / 2))
+        rests = _ledges(100, depth, (depth / 2, length - depth / 2))
     slab = slab_json(box(length, 100), thickness=thickness, use="shelf", rests=rests)
     own, even, own_load = _stresses(slab, workshop)
     span = length - 2 * depth + min(thickness, depth)
@@ -59,7 +59,7 @@ def test_an_overhang_turns_as_far_within_its_ledge(
     """
     at = (450 + depth / 2, 1150 - depth / 2)
     slab = slab_json(
-        box(1600, 100), thickness=thickness, use="shelf", rests=_ledges(1600, 100, depth, at)
+        box(1600, 100), thickness=thickness, use="shelf", rests=_ledges(100, depth, at)
     )
     own, _, load = _stresses(slab, workshop)
     arm = 450 + min(thickness, depth) / 2
@@ -75,9 +75,24 @@ def test_what_bears_of_a_ledge_is_what_lies_under_the_slab(
     length: int, thickness: int, depth: int, middle: float, workshop: Workshop
 ) -> None:
     """Within 2 %: a ledge that reaches past the slab's end is as deep as its part beneath it."""
-    rests = _ledges(length, 100, depth, (middle, length - middle))
+    rests = _ledges(100, depth, (middle, length - middle))
     slab = slab_json(box(length, 100), thickness=thickness, use="shelf", rests=rests)
     own, _, load = _stresses(slab, workshop)
     bears = middle + depth / 2
     span = length - 2 * bears + min(thickness, bears)
     assert own == pytest.approx(6 * load * span**2 / 8 / thickness**2, rel=0.02)
+
+
+def test_a_single_ledge_holds_by_its_own_depth(workshop: Workshop) -> None:
+    """A person 250 mm off it bends the slab there by ``P a``, 3.5 MPa over the whole width by hand.
+
+    Half of the width, or twice that stress, is within a person's reach of the load.
+    """
+    rests = _ledges(400, 30, (300,))
+    slab = slab_json(box(600, 400), thickness=40, use="shelf", rests=rests)
+    placed = placed_of(slab, workshop)
+    assert placed is not None
+    people = [placed.with_person(p, "somebody-standing") for p in placed.places]
+    by_hand = 6 * workshop.loads.point_n * 250 / 400 / 40**2
+    found = max(one.mpa for one in placed.settled(people).found)
+    assert by_hand < found < 2.0 * by_hand

@@ -106,15 +106,14 @@ class SeatArea:
         """Whether places (n, 2), mm, on an overhang are near a corner that is leant on, (n,)."""
         near = np.zeros(len(xy), dtype=bool)
         if len(self.leant_on):
-            over = shapely.distance(shapely.points(xy), self.hull) > 1.0
+            out = self.off_hull(xy)
             for corner in self.leant_on:
-                near |= over & ~self.is_beyond(xy, corner)
+                near |= (out > 1.0) & (np.hypot(*(xy - corner).T) <= out + NEAR_A_CORNER_MM)
         return near
 
-    def is_beyond(self, xy: FloatArray, corner: FloatArray) -> BoolArray:
-        """Whether places (n, 2), mm, are too far from a corner (2,) to be the corner's, (n,)."""
-        out = shapely.distance(shapely.points(xy), self.hull)
-        return np.asarray(np.hypot(*(xy - corner).T) > out + NEAR_A_CORNER_MM)
+    def off_hull(self, xy: FloatArray) -> FloatArray:
+        """How far places (..., 2) lie off the hull of what meets the slab, mm, (...)."""
+        return np.asarray(shapely.distance(shapely.points(xy), self.hull))
 
     def in_order(self, places: FloatArray) -> FloatArray:
         """Places in their order in the image that is meshed, mm, shape (n, 2) each.

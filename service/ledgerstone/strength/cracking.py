@@ -116,8 +116,7 @@ def _seeds(placed: PlacedSlab, _: Sequence[_Demands], __: float) -> Iterator[Loa
     """Places at the ends of the slab, near their corners and midway, and beside its openings.
 
     The search for the largest stress follows the stress of the whole section, which seldom
-    governs one way only: a free end bends most across under a person near its corner, or at the
-    end of an opening that leaves no more than a strip of it.
+    governs one way only: a free end bends most across under a person near its corner.
     """
     step = placed.workshop.loads.point_side_mm
     x0, y0, x1, y1 = placed.seat_area.room.bounds
@@ -132,8 +131,7 @@ def _seeds(placed: PlacedSlab, _: Sequence[_Demands], __: float) -> Iterator[Loa
         a, b, c, d = opening.bounds
         if max(c - a, d - b) > step:
             x, y, half = 0.5 * (a + c), 0.5 * (b + d), 0.5 * step
-            beside += [(side, v) for side in (a - half, c + half) for v in (b, y, d)]
-            beside += [(v, side) for side in (b - half, d + half) for v in (a, x, c)]
+            beside += [(a - half, y), (c + half, y), (x, b - half), (x, d + half)]
     yield from _nearest(
         placed, [*at_ends, *at_sides, *beside, *_about_inward_corners(placed, step)]
     )

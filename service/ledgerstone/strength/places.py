@@ -114,8 +114,8 @@ def seats(area: SeatArea) -> Seats:
     nx, ny = (math.ceil(d / step - 1e-9) + 1 for d in (x1 - x0, y1 - y0))
     grid = _in(area.room_and_rim, np.linspace(x0, x1, max(nx, 2)), np.linspace(y0, y1, max(ny, 2)))
     rims = [rim.places(0.5 * step) for rim in area.rims]
-    beside = [_beside_leant_on(corner, area) for corner in area.leant_on]
-    every = np.unique(np.round(np.concatenate([grid, *rims, *beside]), 3), axis=0)
+    beside = _where_leaning_ends(area)
+    every = np.unique(np.round(np.concatenate([grid, *rims, beside]), 3), axis=0)
     places = area.in_order(every)
     return Seats(places, area.is_near_a_free_corner(places))
 
@@ -127,27 +127,33 @@ def _in(room: BaseGeometry, x: FloatArray, y: FloatArray) -> FloatArray:
     return np.asarray(xy[shapely.intersects_xy(room, xy[:, 0], xy[:, 1])])
 
 
-def _beside_leant_on(corner: FloatArray, area: SeatArea) -> FloatArray:
-    """Places where a corner (2,) ends to be leant on only, shape (n, 2), mm.
+def _where_leaning_ends(area: SeatArea) -> FloatArray:
+    """Places where a corner ends to be leant on only, shape (n, 2), mm.
 
     They lie along that limit, on rays from the corner, and where it crosses the room's edges.
     """
-    reach = float(shapely.distance(Point(corner), area.hull)) + NEAR_A_CORNER_MM + FINE_STEP_MM
-    rays = corner + reach * np.column_stack([np.cos(RAYS), np.sin(RAYS)])
-    near, far = [np.broadcast_to(corner, rays.shape)], [rays]
+    step = [np.empty((0, 2, 2))]
     for rim in area.rims:
-        places = rim.places(FINE_STEP_MM)
-        near += [places, places]
-        far += [np.roll(places, 1, axis=0), np.roll(places, -1, axis=0)]
-    inner, outer = np.concatenate(near), np.concatenate(far)
-    close = np.hypot(*(inner - corner).T) <= reach
-    inner, outer = inner[close], outer[close]
-    crosses = ~area.is_beyond(inner, corner) & area.is_beyond(outer, corner)
-    inner, outer = inner[crosses], outer[crosses]
+        at = rim.places(FINE_STEP_MM)
+        step += [np.stack([at, np.roll(at, by, axis=0)], axis=1) for by in (1, -1)]
+    edges = np.concatenate(step)  # from one place to the next, (n, 2, 2)
+    off_edges = area.off_hull(edges)
+    crossing, corners = [np.empty((0, 2, 2))], [np.empty((0, 2))]
+    for corner in area.leant_on:
+        reach = float(area.off_hull(corner)) + NEAR_A_CORNER_MM + FINE_STEP_MM
+        ends = corner + reach * np.column_stack([np.cos(RAYS), np.sin(RAYS)])
+        rays = np.stack([np.broadcast_to(corner, ends.shape), ends], axis=1)
+        for lines, off in ((edges, off_edges), (rays, area.off_hull(rays))):
+            beyond = np.hypot(*np.moveaxis(lines - corner, -1, 0)) > off + NEAR_A_CORNER_MM
+            crossing.append(lines[~beyond[:, 0] & beyond[:, 1]])
+            corners.append(np.broadcast_to(corner, (len(crossing[-1]), 2)))
+    inner, outer = np.moveaxis(np.concatenate(crossing), 1, 0)
+    of = np.concatenate(corners)
     for _ in range(HALVINGS):
         middle = 0.5 * (inner + outer)
-        beyond = area.is_beyond(middle, corner)[:, None]
-        inner, outer = np.where(beyond, inner, middle), np.where(beyond, middle, outer)
+        far = np.hypot(*(middle - of).T) > area.off_hull(middle) + NEAR_A_CORNER_MM
+        inner, outer = (np.where(far[:, None] == is_far, old, middle) for is_far, old in
+                        ((True, inner), (False, outer)))  # fmt: skip
     return np.asarray(outer[shapely.intersects_xy(area.room_and_rim, outer[:, 0], outer[:, 1])])
 
 

@@ -54,10 +54,17 @@ def bearings(slab: Slab, shape: Shape) -> tuple[Bearing, ...]:
     if slab.rests is None or slab.rests.kind == "full":
         return ()
     if slab.rests.kind in _STRIPS:
-        strips, thickness = _STRIPS[slab.rests.kind](slab.rests, shape), slab.thickness.mm
+        strips = tuple(_STRIPS[slab.rests.kind](slab.rests, shape))
         return tuple(
-            Bearing(strip_support(line, depth, thickness, shape.net), at, strip_of(line, depth))
+            Bearing(
+                _bedded(strip)  # it spans to no other: its own depth keeps it from turning
+                if len(strips) == 1
+                else strip_support(line, depth, slab.thickness.mm, shape.net),
+                at,
+                strip,
+            )
             for line, depth, at in strips
+            for strip in [strip_of(line, depth)]
         )
     return tuple(_KINDS[slab.rests.kind](slab.rests, shape))
 
