@@ -14,7 +14,7 @@ from support.slabs import box, slab_json
 OWN_N_PER_MM3 = 24e-6  # EN 1991-1-1 table A.1, as the demonstration's recipe
 
 
-def _ledges(width: int, depth: int, at: tuple[float, float]) -> Json:
+def _ledges(width: int, depth: int, at: tuple[float, ...]) -> Json:
     ends = [({"x": x, "y": 0}, {"x": x, "y": width}) for x in at]
     lines = [{"start": start, "end": end, "depth": depth} for start, end in ends]
     return {"kind": "ledges", "lines": lines, "fixed": True}
