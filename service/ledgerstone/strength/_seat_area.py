@@ -112,7 +112,10 @@ class SeatArea:
         return near
 
     def off_hull(self, xy: FloatArray) -> FloatArray:
-        """How far places (..., 2) lie off the hull of what meets the slab, mm, (...)."""
+        """How far places lie off the hull of what meets the slab, mm.
+
+        Places have shape (n, 2), distances (n,), or with as many axes before them.
+        """
         return np.asarray(shapely.distance(shapely.points(xy), self.hull))
 
     def in_order(self, places: FloatArray) -> FloatArray:

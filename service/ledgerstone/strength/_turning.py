@@ -115,7 +115,7 @@ def has_room(outline: Polygon, corner: InwardCorner) -> bool:
     )
     if not is_square:
         return False
-    disc = shapely.Point(corner.at).buffer(ROOM_AT_A_CORNER_MM)
+    disc = plane.buffer(shapely.Point(corner.at), ROOM_AT_A_CORNER_MM)
     near = plane.intersection(outline.boundary, disc).length
     return 1.98 * ROOM_AT_A_CORNER_MM < near < 2.02 * ROOM_AT_A_CORNER_MM
 
