@@ -72,7 +72,7 @@ class NotUnderstood(LedgerstoneError):
     @classmethod
     def of(cls, faults: Iterable[Fault]) -> Self:
         """Take each thing once, in the order of where it is."""
-        return cls(tuple(sorted(set(faults), key=lambda one: (one.pointer, repr(one.message)))))
+        return cls(tuple(sorted(set(faults), key=lambda f: (f.pointer, repr(f.message)))))
 
 
 class NotJSON(NotUnderstood):
@@ -113,7 +113,7 @@ class ProfileError(LedgerstoneError):
     """A workshop's profile is invalid: its ``faults``, and its ``language`` if it has one."""
 
     def __init__(self, faults: Iterable[ProfileFault], language: str = "") -> None:
-        self.faults = tuple(sorted(faults, key=lambda one: (one.line, one.key, one.message.name)))
+        self.faults = tuple(sorted(faults, key=lambda f: (f.line, f.key, f.message.name)))
         super().__init__("; ".join(f"{f.line}: {f.key}: {f.message.name}" for f in self.faults))
         self.language = language
 

@@ -128,7 +128,7 @@ def _swept(polygon: Polygon, dx: float, dy: float) -> BaseGeometry:
     moved = affinity.translate(polygon, dx, dy)
     if polygon.convex_hull.area - polygon.area < _CONVEX_MM2:
         return MultiPolygon([polygon, moved]).convex_hull
-    here, there = (shapely.get_coordinates(one.exterior) for one in (polygon, moved))
+    here, there = (shapely.get_coordinates(outline.exterior) for outline in (polygon, moved))
     corners = np.stack([here[:-1], here[1:], there[:-1], there[1:]], axis=1)
     bands = np.asarray(shapely.convex_hull(shapely.multipoints(corners)))
     return plane.union([polygon, moved, *bands[shapely.area(bands) > 0.0]])

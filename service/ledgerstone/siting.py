@@ -204,7 +204,7 @@ def _is_on(
         shapes = np.asarray(shapely.box(xs - half_x, ys - half_y, xs + half_x, ys + half_y))
     fits = np.asarray(shapely.contains_xy(outline, xs, ys))
     strip = max(0.0, keep + radius - _SLACK_MM)
-    for taken, apart in (*((one, radius) for one in clear.keep_off), (edge, strip)):
+    for taken, apart in (*((taken, radius) for taken in clear.keep_off), (edge, strip)):
         fits[fits] = ~shapely.dwithin(taken, shapes[fits], apart)
     return fits
 

@@ -47,7 +47,7 @@ def _words(record: logging.LogRecord) -> str:
     if record.name.partition(".")[0] == LOGGER_NAME:
         return record.getMessage()
     said = record.args if isinstance(record.args, tuple) else ()
-    shown = tuple(one if isinstance(one, int | float) else "…" for one in said)
+    shown = tuple(argument if isinstance(argument, int | float) else "…" for argument in said)
     try:
         return str(record.msg) % shown if shown else str(record.msg)
     except (TypeError, ValueError):

@@ -174,8 +174,8 @@ def _filling(sent: Sent, speech: Speech, workshop: Workshop) -> Filling:
     profiles = [edge.profile for edge in workshop.edges]
     offered: dict[str, list[tuple[str, str, str]]] = {
         "shade-name": [(seen.name, seen.name, seen.hex) for seen in shades],
-        "finish-surface": [(one, str(words[f"surface.{one}"]), "") for one in surfaces],
+        "finish-surface": [(surface, str(words[f"surface.{surface}"]), "") for surface in surfaces],
         "finish-sealer": [(sealer.name, sealer.name, "") for sealer in workshop.sealers],
-        "profiles": [(one, str(words[f"profile.{one}"]), "") for one in profiles],
+        "profiles": [(profile, str(words[f"profile.{profile}"]), "") for profile in profiles],
     }
     return Filling(sent=sent, words=words, offered=offered)

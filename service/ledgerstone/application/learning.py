@@ -63,9 +63,12 @@ def rates_of(workshop: Workshop) -> dict[str, float]:
         for group in _GROUPS
         for f in fields(getattr(workshop.hours, group))
     }
-    rates |= {f"finishes.{one.surface}.hours_per_m2": one.hours_per_m2 for one in workshop.finishes}
-    rates |= {f"sealers.{one.name}.hours_per_m2_coat": one.hours_per_m2_coat
-              for one in workshop.sealers}  # fmt: skip
+    rates |= {
+        f"finishes.{finish.surface}.hours_per_m2": finish.hours_per_m2
+        for finish in workshop.finishes
+    }
+    rates |= {f"sealers.{sealer.name}.hours_per_m2_coat": sealer.hours_per_m2_coat
+              for sealer in workshop.sealers}  # fmt: skip
     return rates
 
 
@@ -126,14 +129,14 @@ def _hours_by_step(quote: Quote, workshop: Workshop) -> dict[str, float]:
 
 def _work_listed(quote: Quote, workshop: Workshop) -> Sequence[Operation]:
     """List a quote's operations by a profile's rates."""
-    handled = [one.handled for one in quote.strength]
+    handled = [assessed.handled for assessed in quote.strength]
     return operations(
         quote.order,
         quote.shapes,
         workshop,
-        tuple(one.cover_days for one in handled),
-        tuple(one.way for one in handled),
-        min_age_days=tuple(one.needs_age_days for one in handled),
+        tuple(handling.cover_days for handling in handled),
+        tuple(handling.way for handling in handled),
+        min_age_days=tuple(handling.needs_age_days for handling in handled),
         moulds=mould_counts(quote.order, quote.work),
         bars=tuple(len(steel.bars) for steel in quote.steel),
         with_tiles=any(step.stage == "sample" for step in quote.work),

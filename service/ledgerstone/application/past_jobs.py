@@ -137,7 +137,7 @@ def try_job(job: PastJob, context: QuoteContext, i: int = 0) -> TriedJob:
         answer = answer_order(job.order, then, search=False)
     except NotUnderstood as fault:
         at = f"/jobs/{i}/order"
-        faults = (Fault(f"{at}{one.pointer}", one.message) for one in fault.faults)
+        faults = (Fault(f"{at}{found.pointer}", found.message) for found in fault.faults)
         raise NotUnderstood(tuple(faults)) from None
     except TooIntricate as fault:
         return TriedJob(job, {}, fault.message)
@@ -177,11 +177,11 @@ def report(tried: Sequence[TriedJob], workshop: Workshop, speech: Speech) -> str
     """Report the profile's deviation by job and in all, and which of its rates are off."""
     said = _Report(speech, workshop)
     lines: list[str] = []
-    for one in tried:
-        lines += ["", speech.say(Message("tried-job", name=one.job.name, day=one.job.ordered_on))]
-        if one.stops:
-            lines.append(f"  {speech.say(Message('tried-stopped', why=one.stops))}")
-        lines += [said.compared(one, name) for name in one.measures]
+    for job in tried:
+        lines += ["", speech.say(Message("tried-job", name=job.job.name, day=job.job.ordered_on))]
+        if job.stops:
+            lines.append(f"  {speech.say(Message('tried-stopped', why=job.stops))}")
+        lines += [said.compared(job, name) for name in job.measures]
     return "\n".join([*lines[1:], "", *said.in_all(tried), *said.by_step(tried), ""])
 
 
@@ -208,7 +208,7 @@ class _Report:
         """Yield each figure's median deviation, and the profile's tables to check."""
         yield self.speech.say(Message("tried-all"))
         for name in MEASURES:
-            offs = [one.off_percent(name) for one in tried if name in one.measures]
+            offs = [job.off_percent(name) for job in tried if name in job.measures]
             if not offs:
                 continue
             middle = median(offs)
@@ -226,7 +226,7 @@ class _Report:
     def by_step(self, tried: Sequence[TriedJob]) -> Iterator[str]:
         """Yield each step's hours in all jobs, and the rates that they contradict."""
         steps_by_name: dict[str, list[StepHours]] = {}
-        for step in (step for one in tried for step in one.steps):
+        for step in (step for job in tried for step in job.steps):
             steps_by_name.setdefault(step.name, []).append(step)
         if not steps_by_name:
             return
@@ -241,7 +241,7 @@ class _Report:
         yield from self._rates(tried)
 
     def _rates(self, tried: Sequence[TriedJob]) -> Iterator[str]:
-        rates = learned([one.steps for one in tried], rates_of(self.workshop))
+        rates = learned([job.steps for job in tried], rates_of(self.workshop))
         off_rates = sorted((rate for rate in rates if rate.is_off), key=lambda r: -r.spreads_off)
         yield from (
             "",

@@ -64,10 +64,12 @@ def _readable(sent: JSON, free: Mapping[str, Any]) -> JSON:
         listed = doc.get(members)
         if isinstance(listed, list):
             doc[members] = [
-                {**one, place: _NOWHERE}
-                if k in free.get(members, ()) and isinstance(one, dict) and "points" not in one
-                else one
-                for k, one in enumerate(listed)
+                {**opening, place: _NOWHERE}
+                if k in free.get(members, ())
+                and isinstance(opening, dict)
+                and "points" not in opening
+                else opening
+                for k, opening in enumerate(listed)
             ]
     rests = doc.get("rests")
     if free.get("rests") and isinstance(rests, dict) and rests.get("kind") in REST_KINDS:

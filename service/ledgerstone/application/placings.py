@@ -170,11 +170,11 @@ def _written(
 ) -> dict[str, Any]:
     numbers = [
         {
-            "cutouts": sorted(one.cutouts),
-            "reliefs": sorted(one.reliefs),
-            "rests": one.rests is not None,
+            "cutouts": sorted(opening.cutouts),
+            "reliefs": sorted(opening.reliefs),
+            "rests": opening.rests is not None,
         }
-        for one in free
+        for opening in free
     ]
     written: dict[str, Any] = PLACING.dump(
         {"fits": fits, "says": says, "slabs": slabs, "joins": joins or [], "free": numbers}

@@ -50,7 +50,7 @@ def changed(text: str, changes: list[dict[str, Any]], mark: str, context: QuoteC
             if change["op"] == "fit-hours":
                 fit_hours(draft, change.get("values", []), mark, context)
             elif change["op"] == "confirm":
-                confirm_all(draft, [path_of(one) for one in change.get("values", ())] or [path])
+                confirm_all(draft, [path_of(value) for value in change.get("values", ())] or [path])
             else:
                 _change(draft, path, change, (mark, place))
         except NoSuchPlace:

@@ -33,8 +33,12 @@ def write_description(
     description = _Description(speech, is_foreign=is_demonstration(raw) and speech.language != "en")
     listed = list(described(text, raw, found))
     return {
-        "tables": [description.table(one) for one in listed if isinstance(one, DescribedTable)],
-        "values": [description.value(one) for one in listed if isinstance(one, DescribedValue)],
+        "tables": [
+            description.table(entry) for entry in listed if isinstance(entry, DescribedTable)
+        ],
+        "values": [
+            description.value(entry) for entry in listed if isinstance(entry, DescribedValue)
+        ],
     }
 
 
@@ -53,12 +57,12 @@ def named_values(
     text: str, raw: Mapping[str, Any], paths: Sequence[KeyPath], speech: Speech
 ) -> Iterator[str]:
     """Yield a line for each of some values: the item it is of, its label, value and unit."""
-    for one in described(text, raw, {}):
-        if isinstance(one, DescribedValue) and one.path in paths:
-            label = label_in(speech.language, one.member, speech.place)
-            item = _item_named(raw, one.path)
-            value = _said(one, speech)
-            yield f"{item}{label}: {value} {local_unit(one.member, speech.place)}".rstrip()
+    for entry in described(text, raw, {}):
+        if isinstance(entry, DescribedValue) and entry.path in paths:
+            label = label_in(speech.language, entry.member, speech.place)
+            item = _item_named(raw, entry.path)
+            value = _said(entry, speech)
+            yield f"{item}{label}: {value} {local_unit(entry.member, speech.place)}".rstrip()
 
 
 def _item_named(raw: Any, path: KeyPath) -> str:  # noqa: ANN401  any part of a document
@@ -67,7 +71,7 @@ def _item_named(raw: Any, path: KeyPath) -> str:  # noqa: ANN401  any part of a 
     for k, step in enumerate(path[:-1]):
         raw = raw[step]
         if isinstance(step, int):
-            name = next((one for one in raw.values() if isinstance(one, str)), "")
+            name = next((value for value in raw.values() if isinstance(value, str)), "")
         elif k and isinstance(raw, Mapping):
             name = str(step)
     return f"{name}: " if name else ""

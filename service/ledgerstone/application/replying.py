@@ -154,7 +154,7 @@ def _asked(ask: Mapping[str, Any], context: QuoteContext) -> Order | None:
     try:
         return read_order(ask["asked"], context.workshop)
     except NotUnderstood as fault:
-        faults = (Fault(f"/asked{one.pointer}", one.message) for one in fault.faults)
+        faults = (Fault(f"/asked{found.pointer}", found.message) for found in fault.faults)
         raise NotUnderstood(tuple(faults)) from None
 
 

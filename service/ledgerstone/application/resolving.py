@@ -157,7 +157,7 @@ def _of_order(
             answer = with_standing(answer, "estimate" if trial else standing)
         since = offer_changed_by(answer.order, context)
     except NotUnderstood as fault:
-        faults = (Fault(f"/order{one.pointer}", one.message) for one in fault.faults)
+        faults = (Fault(f"/order{found.pointer}", found.message) for found in fault.faults)
         raise NotUnderstood(tuple(faults)) from None
     return _named(sent, answer, since, context)
 

@@ -122,7 +122,7 @@ def _written(
         "share": share,
         "invented": [_invented(share, *table, speech) for table in share.tables],
         "steps": [write_step(step, speech) for step in first_steps(raw, found)],
-        "faults": [] if isinstance(read, Workshop) else [_fault(one, speech) for one in read],
+        "faults": [] if isinstance(read, Workshop) else [_fault(fault, speech) for fault in read],
         "jobs": [_job(job, _hour(read), speech) for job in jobs]
         if isinstance(read, Workshop)
         else [],

@@ -57,17 +57,17 @@ def fits_doorway(scheduled: Scheduled) -> Iterable[Finding]:
     doorway = order.delivery.doorway
     if doorway is None:
         return
-    for one in carried(planned):
-        across = one.piece.across_mm
+    for carrying in carried(planned):
+        across = carrying.piece.across_mm
         if across > doorway.mm:
             message = Message(
                 "doorway-too-narrow",
-                slab=one.name,
+                slab=carrying.name,
                 across=doorway.like(across, "up"),
                 doorway=doorway,
             )
             yield _finding(
-                one, "doorway-too-narrow", message, "doorway", ("width_mm", across, doorway.mm)
+                carrying, "doorway-too-narrow", message, "doorway", ("width_mm", across, doorway.mm)
             )
 
 
@@ -78,16 +78,16 @@ def fits_turn(scheduled: Scheduled) -> Iterable[Finding]:
     turn, ceiling = order.delivery.turn, order.delivery.ceiling
     if turn is None:
         return
-    for one in carried(planned):
-        most = longest_round_corner(turn.before.mm, turn.after.mm, one.piece.across_mm)
+    for carrying in carried(planned):
+        most = longest_round_corner(turn.before.mm, turn.after.mm, carrying.piece.across_mm)
         rough = most - 2 * HANDS_MM
-        numbers = ("length_mm", one.piece.length_mm, most)
-        if not _passes(one.piece, most, ceiling):
-            message = _does_not_turn(one, turn, most, ceiling)
-            yield _finding(one, "turn-too-tight", message, "turn", numbers)
-        elif not _passes(one.piece, rough, ceiling):
-            message = Message("turn-only-by-geometry", slab=one.name)
-            tight = _finding(one, "turn-too-tight", message, "turn", numbers)
+        numbers = ("length_mm", carrying.piece.length_mm, most)
+        if not _passes(carrying.piece, most, ceiling):
+            message = _does_not_turn(carrying, turn, most, ceiling)
+            yield _finding(carrying, "turn-too-tight", message, "turn", numbers)
+        elif not _passes(carrying.piece, rough, ceiling):
+            message = Message("turn-only-by-geometry", slab=carrying.name)
+            tight = _finding(carrying, "turn-too-tight", message, "turn", numbers)
             yield replace(tight, level="caution")
 
 
@@ -124,8 +124,8 @@ def fits_lift(scheduled: Scheduled) -> Iterable[Finding]:
     lift = order.delivery.lift
     if lift is None:
         return
-    for one in carried(planned):
-        found = _lift_finding(one, lift)
+    for carrying in carried(planned):
+        found = _lift_finding(carrying, lift)
         if found is not None:
             yield replace(found, level="caution") if order.delivery.steps else found
 
@@ -159,32 +159,38 @@ def carried_up_steps(scheduled: Scheduled) -> Iterable[Finding]:
     order, workshop = planned.order, planned.workshop
     steps, lifting = order.delivery.steps or 0, workshop.lifting
     most = lifting.most_people * lifting.kg_per_person
-    for one in carried(planned):
-        if steps == 0 or one.kg <= most or goes_by_lift(one, order.delivery.lift):
+    for carrying in carried(planned):
+        if steps == 0 or carrying.kg <= most or goes_by_lift(carrying, order.delivery.lift):
             continue
         message = Message(
             "too-heavy-for-steps",
-            slab=one.name,
-            weight=Weight(one.kg),
+            slab=carrying.name,
+            weight=Weight(carrying.kg),
             people=People(lifting.most_people),
             most=Weight(most),
         )
-        found = _finding(one, "too-heavy-for-steps", message, "steps", ("slab_kg", one.kg, most))
+        found = _finding(
+            carrying, "too-heavy-for-steps", message, "steps", ("slab_kg", carrying.kg, most)
+        )
         found = replace(found, source="the workshop's own limit, no safe limit")
         yield replace(found, level="caution") if steps <= FEW_STEPS else found
 
 
 def _finding(
-    one: CarriedSlab, check: str, message: Message, pointer: str, numbers: tuple[str, float, float]
+    carrying: CarriedSlab,
+    check: str,
+    message: Message,
+    pointer: str,
+    numbers: tuple[str, float, float],
 ) -> Finding:
     key, measured, limit = numbers
     return Finding(
         check,
-        one.level,
+        carrying.level,
         message,
         _GEOMETRY,
-        slab=one.index,
-        at=(f"/delivery/{pointer}", f"/slabs/{one.index}/outline"),
+        slab=carrying.index,
+        at=(f"/delivery/{pointer}", f"/slabs/{carrying.index}/outline"),
         measured={key: round(measured, 1)},
         limit={key: round(limit, 1)},
     )

@@ -98,7 +98,7 @@ def _within(part: str, whole: str) -> bool:
     return part == whole or part.startswith(f"{whole}/")
 
 
-def _near(one: Mapping[str, Any] | None, other: Mapping[str, Any] | None) -> bool:
-    if one is None or other is None:
+def _near(finding: Mapping[str, Any] | None, other: Mapping[str, Any] | None) -> bool:
+    if finding is None or other is None:
         return True
-    return bool(geometry(dict(one)).distance(geometry(dict(other))) <= NEAR_MM)
+    return bool(geometry(dict(finding)).distance(geometry(dict(other))) <= NEAR_MM)

@@ -59,7 +59,7 @@ def sides_meet(scheduled: Scheduled) -> Iterable[Finding]:
             )
 
 
-def _unlike_sides(order: Order, k: int, join: Join, one: float, other: float) -> Finding:
+def _unlike_sides(order: Order, k: int, join: Join, side_mm: float, other_mm: float) -> Finding:
     said = order.slabs[join.one.slab].thickness
     both_ends = all(end.side in _ENDS for end in (join.one, join.other))
     return _finding(
@@ -70,13 +70,13 @@ def _unlike_sides(order: Order, k: int, join: Join, one: float, other: float) ->
             "join-of-unlike-ends" if both_ends else "join-along-a-side",
             side=side_name(join.one.side),
             one=_name(order, join.one),
-            length=said.like(one),
+            length=said.like(side_mm),
             other_side=side_name(join.other.side),
             other=_name(order, join.other),
-            other_length=said.like(other),
+            other_length=said.like(other_mm),
         ),
         _STONE,
-        measured={"apart_mm": round(abs(one - other), 1)},
+        measured={"apart_mm": round(abs(side_mm - other_mm), 1)},
         limit={"apart_mm": ALIKE_MM},
     )
 

@@ -18,9 +18,9 @@ def collapse_repeats(findings: Iterable[Finding]) -> list[Finding]:
     for finding in findings:
         kinds.setdefault((finding.check, finding.level, finding.slab), []).append(finding)
     return [
-        one
+        finding
         for alike in kinds.values()
-        for one in (alike if len(alike) <= MAX_ALIKE else [_first_of(alike)])
+        for finding in (alike if len(alike) <= MAX_ALIKE else [_first_of(alike)])
     ]
 
 

@@ -77,7 +77,9 @@ def rests_under_the_slab(judged: Judged) -> Iterable[Finding]:
     for i, slab, _, strength in judged.slabs():
         name = slab_name(slab, i, len(order.slabs))
         stops = _must_stop(slab, strength)
-        for bearing in {one.pointer: one for one in strength.in_place.off_the_slab}.values():
+        for bearing in {
+            bearing.pointer: bearing for bearing in strength.in_place.off_the_slab
+        }.values():
             yield _off_the_slab(i, slab, name, bearing, stops=stops)
         tips = strength.in_place.tips_alone
         if tips is not None:

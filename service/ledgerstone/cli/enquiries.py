@@ -72,19 +72,19 @@ def _lines(read: Mapping[str, Any], say: Callable[[Message], str]) -> Iterator[s
         ("missing", "!", "asks"),
         ("assumed", "~", "says"),
     ):
-        rows = [f"{mark} {one['at']:{_WIDTH}} {one[key]}" for one in read[of]]
+        rows = [f"{mark} {entry['at']:{_WIDTH}} {entry[key]}" for entry in read[of]]
         yield from _listed(say(Message("terminal-list", of=of)), rows)
     text = read["text"]
     yield from _listed(
         say(Message("terminal-list", of="unread")),
-        [f"* {_in_context(text, one['start'], one['end'])}" for one in read["unread"]],
+        [f"* {_in_context(text, size['start'], size['end'])}" for size in read["unread"]],
     )
     yield from _listed(
         say(Message("terminal-list", of="ignored")),
         [
-            f"- {_in_context(text, one['start'], one['end']):{_WIDTH + 23}} {one['why']}"
-            for one in read["ignored"]
-            if one["why"] not in _OF_WHOLE_LINES
+            f"- {_in_context(text, part['start'], part['end']):{_WIDTH + 23}} {part['why']}"
+            for part in read["ignored"]
+            if part["why"] not in _OF_WHOLE_LINES
         ],
     )
     if read["proposal"] is None:
@@ -105,7 +105,7 @@ def _in_context(text: str, start: int, end: int) -> str:
 
 def _value(value: object) -> str:
     if isinstance(value, Mapping):
-        return " ".join(str(one) for one in value.values())
+        return " ".join(str(part) for part in value.values())
     return dotted(str(value))
 
 

@@ -222,8 +222,8 @@ def _fault_text(fault: Exception, order: str, speech: Speech) -> str:
     """Return what was not understood, one fault a line."""
     if isinstance(fault, NotUnderstood):
         faults = [
-            (one.pointer.removeprefix("/order") or "/", speech.say(one.message))
-            for one in fault.faults
+            (found.pointer.removeprefix("/order") or "/", speech.say(found.message))
+            for found in fault.faults
         ]
         return "".join(f"{order}: {pointer}: {says}\n" for pointer, says in faults)
     if isinstance(fault, ProfileError):

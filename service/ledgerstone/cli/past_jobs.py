@@ -49,8 +49,8 @@ def run(
         tried = [try_job(job, context, i) for i, job in enumerate(jobs)]
     except NotUnderstood as fault:
         err.writelines(
-            f"{asked.file}:{line_of(text, one)}: {one.pointer}: {speech.say(one.message)}\n"
-            for one in fault.faults
+            f"{asked.file}:{line_of(text, found)}: {found.pointer}: {speech.say(found.message)}\n"
+            for found in fault.faults
         )
         return 1
     except ProfileError as fault:

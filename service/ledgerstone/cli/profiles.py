@@ -102,7 +102,7 @@ def _check(file: Path, out: TextIO, err: TextIO, environment: Mapping[str, str])
     missing = [*_keys_not_set(environment), *_calendar_not_there(file, workshop)]
     if missing and not workshop.workshop.demonstration:
         out.write(f"\n{speech.say(Message('check-before'))}\n")
-        out.writelines(f"- {speech.say(one)}\n" for one in missing)
+        out.writelines(f"- {speech.say(message)}\n" for message in missing)
     return DONE
 
 
@@ -114,11 +114,11 @@ def _report(workshop: Workshop, speech: Speech) -> Iterator[str]:
     looks = second_looks(workshop)
     if looks:
         yield from ("", speech.say(Message("check-looks")))
-        yield from (f"- {speech.say(one)}" for one in looks)
-    for i, one in enumerate(open_values(workshop)):
+        yield from (f"- {speech.say(message)}" for message in looks)
+    for i, value in enumerate(open_values(workshop)):
         yield from () if i else ("",)
-        mark = "- " if one.name == "check-invented-table" else ""
-        yield f"{mark}{speech.say(one)}"
+        mark = "- " if value.name == "check-invented-table" else ""
+        yield f"{mark}{speech.say(value)}"
 
 
 def _keys_not_set(environment: Mapping[str, str]) -> Iterator[Message]:

@@ -154,10 +154,10 @@ def _postcodes(workshop: Workshop, answer: str) -> Workshop:
     first = workshop.areas[0] if workshop.areas else DeliveryArea(name="", postcodes=())
     speech = workshop_speech(workshop.workshop.language, workshop)
     name = speech.say(Message("init-around", town=workshop.workshop.town))
-    one = dataclasses.replace(
+    area = dataclasses.replace(
         first, name=name, postcodes=codes, tax_percent=None, fitted_tax_percent=None
     )
-    return dataclasses.replace(workshop, areas=(one,))
+    return dataclasses.replace(workshop, areas=(area,))
 
 
 def _in_area(key: str) -> Question:

@@ -34,9 +34,9 @@ MADE: dict[str, Callable[[], str]] = {
     **{f"index.{language}": partial(_page_in, language) for language in LANGUAGES[1:]},
     **{f"messages.{language}": partial(_messages_of, language) for language in LANGUAGES},
     **{
-        f"{folder}-messages.{one}": partial(messages_script, one, folder)
+        f"{folder}-messages.{language}": partial(messages_script, language, folder)
         for folder in (DESK, WORKSHOP)
-        for one in LANGUAGES
+        for language in LANGUAGES
     },
 }
 

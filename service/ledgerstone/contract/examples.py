@@ -143,7 +143,7 @@ def examples() -> tuple[Example, ...]:
     quote = client.post("/v1/quotes", json=BENCH).get_json()
     drawing = quote["drawings"]["plan"].removesuffix("plan.svg")
     tokens = app.extensions[APP_CONTEXT].tokens
-    answered = [_answered(one, client) for one in _asked(quote["token"], drawing, tokens)]
+    answered = [_answered(request, client) for request in _asked(quote["token"], drawing, tokens)]
     intricate = Example("createQuote", "too_intricate", "/v1/quotes", is_posted=False)
     document = _problem_of(TooIntricate(MAX_SLABS), app)
     refused = replace(intricate, status=422, mimetype=PROBLEM, answer=document)
@@ -216,7 +216,7 @@ def _answered(example: Example, client: FlaskClient) -> Example:
 
 
 def _is_makers(call: str) -> bool:
-    return any(one.name == call and one.maker == "must" for one in CALLS)
+    return any(known.name == call and known.maker == "must" for known in CALLS)
 
 
 def _read(answer: TestResponse) -> JSON:

@@ -128,7 +128,9 @@ def _stops(slab: Slab, context: StageContext) -> list[Finding]:
 
 def _is_new(stop: Finding, known: set[str], free: FreeParts) -> bool:
     """Return whether a stop comes of what was laid out."""
-    of_it = any(at == one or at.startswith(f"{one}/") for at in stop.at for one in free.pointers)
+    of_it = any(
+        at == pointer or at.startswith(f"{pointer}/") for at in stop.at for pointer in free.pointers
+    )
     return of_it or stop.check not in known
 
 

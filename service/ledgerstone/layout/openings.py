@@ -189,7 +189,10 @@ def _wishes(
         deep = [size_mm(ground.slab.cutouts[k])[1] for k in others]
         ys = spread(run.turned, [], deep)
         return {k: (run.across_mm, _to_step(ground, y)) for k, y in zip(others, ys, strict=True)}
-    taken = [(one.x_mm - one.length_mm / 2, one.x_mm + one.length_mm / 2) for one in sited.values()]
+    taken = [
+        (opening.x_mm - opening.length_mm / 2, opening.x_mm + opening.length_mm / 2)
+        for opening in sited.values()
+    ]
     lengths = [size_mm(ground.slab.cutouts[k])[0] for k in others]
     xs = spread(run, taken, lengths)
     return {k: (_to_step(ground, x), run.middle_mm) for k, x in zip(others, xs, strict=True)}

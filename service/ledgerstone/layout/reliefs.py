@@ -35,7 +35,10 @@ def with_places(
     for k in sorted(free):
         length, width = _size_mm(slab.reliefs[k])
         run, step = Run.of(slab.outline, shape), step_mm(unit)
-        spans = [(one.x_mm - one.length_mm / 2, one.x_mm + one.length_mm / 2) for one in taken]
+        spans = [
+            (opening.x_mm - opening.length_mm / 2, opening.x_mm + opening.length_mm / 2)
+            for opening in taken
+        ]
         (x,) = spread(run, spans, [length])
         wish = (round(x / step) * step, round(run.middle_mm / step) * step)
         wanted = UnplacedOpening(length, width, rim=_CLEAR_OF_RIM, wish_mm=wish)

@@ -51,7 +51,9 @@ def parse_headers(raw: bytes) -> MessageHeaders:
     parsed = BytesHeaderParser(policy=email.policy.compat32).parsebytes(raw)
     own = _IDENTIFIER.findall(str(parsed.get("Message-ID", "")))[:1]
     before = " ".join(str(parsed.get(name, "")) for name in ("References", "In-Reply-To"))
-    known = dict.fromkeys(one for one in _IDENTIFIER.findall(before[-20_000:]) if [one] != own)
+    known = dict.fromkeys(
+        identifier for identifier in _IDENTIFIER.findall(before[-20_000:]) if [identifier] != own
+    )
     rests_on = own[0].encode() if own else b" ".join(raw.split())
     return MessageHeaders(
         raw=raw,

@@ -58,7 +58,9 @@ def leaf_parts(structure: Sequence[Any]) -> list[LeafPart]:
     while waiting and len(found) < MAX_LEAVES:
         section, part = waiting.pop()
         if part and isinstance(part[0], list):
-            inner = [(f"{section}.{i}".lstrip("."), one) for i, one in enumerate(part[0], start=1)]
+            inner = [
+                (f"{section}.{i}".lstrip("."), child) for i, child in enumerate(part[0], start=1)
+            ]
             waiting.extend(reversed(inner))
         else:
             found.append(_leaf(section or "1", part))
@@ -66,7 +68,7 @@ def leaf_parts(structure: Sequence[Any]) -> list[LeafPart]:
 
 
 def _leaf(section: str, part: Sequence[Any]) -> LeafPart:
-    kind, subtype = (_text(one).lower() for one in (*part[:2], b"", b"")[:2])
+    kind, subtype = (_text(word).lower() for word in (*part[:2], b"", b"")[:2])
     parameters = _parameters(part[2]) if len(part) > 2 else {}
     disposition, given = _disposition(part, kind, subtype)
     name = _file_name({**parameters, **given})

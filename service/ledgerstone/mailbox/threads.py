@@ -41,10 +41,13 @@ def replaced_by(server: Server, head: MessageHeaders) -> SentLetter | None:
     """Return the workshop's last letter in the thread, which a new message makes out of date."""
     found: list[SentLetter] = []
     for _ in _opened(server):
-        for one in head.thread:
-            uids = {*server.uids_with("In-Reply-To", one), *server.uids_with("Message-ID", one)}
+        for message_id in head.thread:
+            uids = {
+                *server.uids_with("In-Reply-To", message_id),
+                *server.uids_with("Message-ID", message_id),
+            }
             found += [_written(seen) for seen in server.headers(sorted(uids))]
-    return max(found, key=lambda one: one.day or date.min, default=None)
+    return max(found, key=lambda earlier: earlier.day or date.min, default=None)
 
 
 def _opened(server: Server) -> Iterator[str]:

@@ -125,7 +125,7 @@ def batch_plan(
         _concrete(shape, slab.finish.surface, tint, workshop)
         for slab, shape, tint in zip(order.slabs, shapes, tints, strict=True)
     )
-    litres = [one.mixed for one in each]
+    litres = [share.mixed for share in each]
     areas = [shape.net_area_mm2 for shape in shapes] if loads is None else None
     rounds = _rounds(order, moulds) if loads is None else _runs(loads)
     pours = tuple(
@@ -135,8 +135,8 @@ def batch_plan(
     )
     slurries = [
         (slurry, slab.quantity)
-        for one, slab in zip(each, order.slabs, strict=True)
-        for slurry in (one.slurry, one.pot)
+        for share, slab in zip(each, order.slabs, strict=True)
+        for slurry in (share.slurry, share.pot)
         if slurry is not None
     ]
     return BatchPlan(each, pours, tuple(_purchases(pours, slurries, workshop)))

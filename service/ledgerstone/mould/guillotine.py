@@ -70,10 +70,10 @@ class Packing:
     ) -> SheetRectangle | None:
         """Place a piece on one sheet, taking what it leaves into what is free."""
         fits = (
-            (min(one.length - a, one.width - b), turned, number)
-            for number, one in enumerate(free)
+            (min(rectangle.length - a, rectangle.width - b), turned, number)
+            for number, rectangle in enumerate(free)
             for turned, (a, b) in enumerate(ways)
-            if a <= one.length and b <= one.width
+            if a <= rectangle.length and b <= rectangle.width
         )
         best = min(fits, default=None)
         if best is None:

@@ -132,7 +132,7 @@ def mould_plan(
     )
     names = [slab.label or f"slab {i + 1}" for i, slab in enumerate(order.slabs)]
     parts = list(zip(names, each, counts, strict=True))
-    flat = [p for name, one, n in parts for p in _times(name, one.boards, n)]
+    flat = [p for name, mould, n in parts for p in _times(name, mould.boards, n)]
     castings = [slab.quantity for slab in order.slabs]
     foam = [
         piece
@@ -141,15 +141,17 @@ def mould_plan(
     ]
     nested = nest(flat, boards.length_mm, boards.width_mm, boards.kerf_mm)
     blanks = nest(foam, boards.foam.length_mm, boards.foam.width_mm, boards.foam.kerf_mm)
-    bent = [cut for name, one, n in parts for cut in _bent(name, one, n, boards)]
+    bent = [cut for name, mould, n in parts for cut in _bent(name, mould, n, boards)]
     strips = cut_lengths(bent, boards.flexible_length_mm, boards.kerf_mm)
     supplies = tuple(_supplies(each, counts, castings, (nested, blanks, strips), boards))
     return MouldPlan(each, counts, nested, blanks, strips, supplies)
 
 
 def _times(name: str, pieces: Sequence[SheetPart], times: int) -> Iterator[SheetPart]:
-    for one in pieces:
-        yield SheetPart(f"{name}: {one.name}", one.length_mm, one.width_mm, one.count * times)
+    for piece in pieces:
+        yield SheetPart(
+            f"{name}: {piece.name}", piece.length_mm, piece.width_mm, piece.count * times
+        )
 
 
 def _bent(name: str, mould: Mould, moulds: int, boards: Boards) -> Iterator[CutLength]:
@@ -167,12 +169,12 @@ def _supplies(
 ) -> Iterator[Supply]:
     """Yield what is used up; beads, release and foam are new at every casting, boards are not."""
     nested, foam, strips = stock
-    for name, one, price in (
+    for name, packed, price in (
         ("mould board", nested, boards.price_per_sheet),
         ("foam", foam, boards.foam.price_per_sheet),
     ):
-        sheets = one.used_mm2 / (one.length_mm * one.width_mm)
-        yield _supply(name, sheets, "sheets", one.sheets, price)
+        sheets = packed.used_mm2 / (packed.length_mm * packed.width_mm)
+        yield _supply(name, sheets, "sheets", packed.sheets, price)
     lengths = sum(s.length_mm - s.waste_mm for s in strips) / boards.flexible_length_mm
     yield _supply("flexible strip", lengths, "lengths", len(strips), boards.flexible_price)
     screws = sum(mould.screws * n for mould, n in zip(each, counts, strict=True))

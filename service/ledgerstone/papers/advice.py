@@ -50,11 +50,11 @@ def advice_of(view: QuoteView) -> tuple[Advice, ...]:
     elsewhere = ("in-time", "young-concrete") if view.whole else ()
     findings = [finding for finding in quote.findings if finding.check not in elsewhere]
     merged = [*_kerb(findings, quote), *_carried(findings, quote), *_people(findings)]
-    by_id = {name: one for one in merged for name in one.findings}
+    by_id = {name: advice for advice in merged for name in advice.findings}
     alone = len(quote.order.slabs) == 1
     briefs = dict.fromkeys(by_id.get(finding.id) or _of(finding) for finding in findings)
     first = sorted(briefs, key=lambda brief: brief.findings[0] not in _ARRIVES)
-    return tuple(_plainly(one) if alone else one for one in first)
+    return tuple(_plainly(advice) if alone else advice for advice in first)
 
 
 def conditions_of(view: QuoteView) -> Iterator[Message]:
@@ -174,7 +174,7 @@ def _unnamed(message: Message | str) -> Message | str:
     if message.name == "load-on-units":
         values = message.values
         return Message("advice-units", level=values["level"], weight=values["weight"])
-    return message.with_values({name: _without(one) for name, one in message.values.items()})
+    return message.with_values({name: _without(value) for name, value in message.values.items()})
 
 
 def _without(value: Value) -> Value:
@@ -185,4 +185,4 @@ def _without(value: Value) -> Value:
         return value
     if value.name == _LABELLED:
         return Message("slab-only")
-    return value.with_values({name: _without(one) for name, one in value.values.items()})
+    return value.with_values({name: _without(inner) for name, inner in value.values.items()})

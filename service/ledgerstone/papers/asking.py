@@ -25,8 +25,10 @@ def taken_text(sentences: Sequence[str], speech: Speech) -> str:
     """Return what was taken as one paragraph: "We took it that …, that … and that …."."""
     lead = f"{speech.say(Message('letter-took-lead'))} "
     each = list(dict.fromkeys(sentence.strip() for sentence in sentences))
-    introduced = [one.removeprefix(lead).rstrip(".") for one in each if one.startswith(lead)]
-    others = [one for one in each if not one.startswith(lead)]
+    introduced = [
+        sentence.removeprefix(lead).rstrip(".") for sentence in each if sentence.startswith(lead)
+    ]
+    others = [sentence for sentence in each if not sentence.startswith(lead)]
     if not introduced:
         return " ".join(others)
     facts = Listed(tuple(Message("letter-took-fact", fact=fact) for fact in introduced))
@@ -35,7 +37,7 @@ def taken_text(sentences: Sequence[str], speech: Speech) -> str:
 
 def chosen_questions(missing: Iterable[Mapping[str, Any]]) -> tuple[str, ...]:
     """Return the three questions that move price and feasibility most, in that order."""
-    return tuple(dict.fromkeys(str(one["asks"]) for one in _ranked(missing)))[:MAX_ASKED]
+    return tuple(dict.fromkeys(str(question["asks"]) for question in _ranked(missing)))[:MAX_ASKED]
 
 
 def told(
@@ -43,16 +45,16 @@ def told(
 ) -> tuple[str, ...]:
     """Return the sentences of what was taken, without that of which the letter asks."""
     asks = chosen_questions(missing)
-    asked = [str(one.get("at", "")) for one in missing if one["asks"] in asks]
+    asked = [str(question.get("at", "")) for question in missing if question["asks"] in asks]
     return tuple(
-        one["says"]
-        for one in assumed
-        if not any(f"{at}/".startswith(f"{one['at']}/") for at in asked if at)
+        taken["says"]
+        for taken in assumed
+        if not any(f"{at}/".startswith(f"{taken['at']}/") for at in asked if at)
     )
 
 
 def _ranked(missing: Iterable[Mapping[str, Any]]) -> list[Mapping[str, Any]]:
-    return sorted(missing, key=lambda one: _weight(str(one.get("at", ""))))
+    return sorted(missing, key=lambda question: _weight(str(question.get("at", ""))))
 
 
 def _weight(at: str) -> int:

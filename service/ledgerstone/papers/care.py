@@ -37,7 +37,10 @@ def care_sheet(records: PaperRecords) -> Content:
             section(Message("care-fire"), says=_fire(slabs)),
             section(Message("care-wet"), says=_wet(slabs)),
             section(Message("care-outdoors"), says=_frost(slabs)),
-            *(_sealer(one, [s for s in slabs if s.finish.sealer == one.name]) for one in used),
+            *(
+                _sealer(sealer, [s for s in slabs if s.finish.sealer == sealer.name])
+                for sealer in used
+            ),
             section(Message("care-pot"), says=_pot(records)),
         ],
         records,

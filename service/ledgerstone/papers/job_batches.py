@@ -91,7 +91,7 @@ def _pour(job: Job, number: int, pour: Pour) -> Iterator[SheetBlock]:
 def _cards(every: Sequence[Batches]) -> Iterator[SheetBlock]:
     """Set the batches of a pour, face coat and backing side by side."""
     for at in range(0, len(every), 2):
-        pair = [_card(one) for one in every[at : at + 2]]
+        pair = [_card(batches) for batches in every[at : at + 2]]
         if len(pair) == 2:
             yield from side_by_side(pair[:1], pair[1:])
         else:
@@ -113,31 +113,33 @@ def _has_glass(job: Job) -> bool:
     return any("glass" in name.casefold() for name in fibres)
 
 
-def _card(one: Batches) -> SheetBlock:
+def _card(batches: Batches) -> SheetBlock:
     """Set one batch, with a box to tick for each time that it is mixed."""
-    boxes: list[Value] = [f"{n}" for n in range(1, one.count + 1)]
+    boxes: list[Value] = [f"{n}" for n in range(1, batches.count + 1)]
     shown = boxes
     if len(boxes) > MAX_BOXES:
-        shown = [*boxes[: MAX_BOXES - 1], Message("job-to-count", count=one.count)]
+        shown = [*boxes[: MAX_BOXES - 1], Message("job-to-count", count=batches.count)]
     rows = [
         [part_name(w), Weighed(w.weighed_kg, w.step_kg), "", *(TICK for _ in shown)]
-        for w in one.batch.weighings
+        for w in batches.batch.weighings
     ]
     share = max(6, 24 // max(1, len(shown)))
-    columns = (_batch_named(one), Message("job-weigh"), Message("job-really"), *shown)
+    columns = (_batch_named(batches), Message("job-weigh"), Message("job-really"), *shown)
     widths = (44, 20, 18, *(share for _ in shown))
     return table(columns, rows, widths, right=(1,), large=True)
 
 
-def _batch_named(one: Batches) -> Message:
-    batch = one.batch
+def _batch_named(batches: Batches) -> Message:
+    batch = batches.batch
     litres, ratio = Volume(batch.litres, 1), Figure(batch.water_cement_ratio, 2)
     if batch.bags is None:
-        return Message("job-batch", coat=batch.coat, count=one.count, litres=litres, ratio=ratio)
+        return Message(
+            "job-batch", coat=batch.coat, count=batches.count, litres=litres, ratio=ratio
+        )
     return Message(
         "job-batch-bags",
         coat=batch.coat,
-        count=one.count,
+        count=batches.count,
         litres=litres,
         ratio=ratio,
         bags=Figure(batch.bags, 2),

@@ -14,15 +14,15 @@ from ledgerstone.wording import workshop_speech
 def job_days(job: Job) -> Iterator[dict[str, Any]]:
     """Yield each day's work at each slab, and the day on which the order leaves."""
     speech = workshop_speech(job.workshop.workshop.language, job.workshop)
-    for one in work_by_day(job.quote.lead_time):
-        stages = ", ".join(speech.say(Message("stage", stage=stage)) for stage in one.stages)
+    for work in work_by_day(job.quote.lead_time):
+        stages = ", ".join(speech.say(Message("stage", stage=stage)) for stage in work.stages)
         whole = speech.say(Message("job-whole-order"))
-        name = whole if one.slab is None else job.names[one.slab]
+        name = whole if work.slab is None else job.names[work.slab]
         yield {
-            "day": one.day.isoformat(),
+            "day": work.day.isoformat(),
             "label": name,
             "says": stages,
-            "hours": f"{one.begins:%H:%M}–{one.ends:%H:%M}",
+            "hours": f"{work.begins:%H:%M}–{work.ends:%H:%M}",
         }
     leaves = Message("day-leaves", kind=job.quote.order.delivery.kind)
     yield {"day": job.quote.lead_time.ready_on.isoformat(), "label": "", "says": speech.say(leaves)}

@@ -156,10 +156,10 @@ class Letter:
     def _advice(self, view: QuoteView) -> Iterator[Content]:
         """Yield the advice as paragraphs, each under when one acts on it."""
         paragraphs: dict[str, list[str]] = {"before-order": [], "on-delivery": [], "in-use": []}
-        for one in advice_of(view):
-            said = one.message if self.is_full else one.in_short
+        for advice in advice_of(view):
+            said = advice.message if self.is_full else advice.in_short
             if said is not None:
-                paragraphs[one.when].append(self.speech.say(said))
+                paragraphs[advice.when].append(self.speech.say(said))
         for when, sentences in paragraphs.items():
             if sentences:
                 heading = self.speech.say(Message("letter-heading", when=when))

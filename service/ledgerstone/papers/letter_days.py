@@ -118,4 +118,4 @@ def _weeks(quote: Quote) -> Iterator[Message]:
 
 
 def _first(lead: LeadTime, stage: str) -> date | None:
-    return next((one.starts for one in lead.stages if one.stage == stage), None)
+    return next((stretch.starts for stretch in lead.stages if stretch.stage == stage), None)

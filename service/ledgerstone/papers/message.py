@@ -67,17 +67,23 @@ def message(
     mail.set_content(reply.text, cte="quoted-printable")
     mail.add_alternative(reply.html, subtype="html", cte="quoted-printable")
     html = mail.get_payload()[1]  # type: ignore[index]  # a list, once there is an alternative
-    for one in enclosed:
-        major, minor = one.mimetype.split("/")
-        if one.cid:
+    for attachment in enclosed:
+        major, minor = attachment.mimetype.split("/")
+        if attachment.cid:
             html.add_related(  # type: ignore[union-attr]  # an EmailMessage of this policy
-                one.content, major, minor, cid=f"<{one.cid}>", filename=one.name,
+                attachment.content,
+                major,
+                minor,
+                cid=f"<{attachment.cid}>",
+                filename=attachment.name,
                 disposition="inline",
-            )  # fmt: skip
-    for one in enclosed:
-        major, minor = one.mimetype.split("/")
-        if not one.cid:
-            mail.add_attachment(one.content, maintype=major, subtype=minor, filename=one.name)
+            )
+    for attachment in enclosed:
+        major, minor = attachment.mimetype.split("/")
+        if not attachment.cid:
+            mail.add_attachment(
+                attachment.content, maintype=major, subtype=minor, filename=attachment.name
+            )
     for number, part in enumerate(part for part in mail.walk() if part.is_multipart()):
         part.set_boundary(f"=_ledgerstone_{number}_=")  # the same letter is the same bytes
     return mail.as_bytes()

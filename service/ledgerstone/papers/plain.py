@@ -75,7 +75,7 @@ def _size(slab: Slab, shape: Shape, weight: Weight) -> Message:
 
 
 def _items(said: Iterable[str]) -> str:
-    return "".join(f"{_INDENT}- {one}\n" for one in said)
+    return "".join(f"{_INDENT}- {sentence}\n" for sentence in said)
 
 
 def _ways_text(quote: Quote, speech: Speech) -> str:
@@ -87,7 +87,7 @@ def _ways_text(quote: Quote, speech: Speech) -> str:
 
 
 def _flat(sentences: Iterable[Iterable[Message]]) -> list[Message]:
-    return [one for part in sentences for one in part]
+    return [sentence for part in sentences for sentence in part]
 
 
 def _saved(way: Saving, speech: Speech) -> Iterator[str]:
@@ -109,7 +109,7 @@ def sent_back_text(sent: SentBack, speech: Speech) -> str:
         elif finding.level == "stops":
             lines.append(f"\n{_finding_text(finding, speech)}")
             beside = found.beside_the_fix(finding.id)
-            lines.append(_items(speech.say_all(_flat(one.sentences)) for one in beside))
+            lines.append(_items(speech.say_all(_flat(advice.sentences)) for advice in beside))
     lines += _fix_lines("terminal-fix", found.fix_all, speech)
     lines += _fix_lines("terminal-nearest", found.nearest_makeable, speech)
     lines += [f"\n{speech.value(found.why_not)}\n"] if found.why_not else []

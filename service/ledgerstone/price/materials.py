@@ -108,9 +108,9 @@ def _concrete(order: Order, workshop: Workshop, plan: BatchPlan) -> Iterator[Mat
 def _dearer_cement(order: Order, plan: BatchPlan, workshop: Workshop) -> Material:
     """What white cement adds to the price of grey, by the litre mixed."""
     litres, amount = 0.0, Decimal(0)
-    for slab, one in zip(order.slabs, plan.slabs, strict=True):
+    for slab, share in zip(order.slabs, plan.slabs, strict=True):
         recipe = shade_recipe(slab.shade, workshop)
-        mixed = slab.quantity * one.mixed.total
+        mixed = slab.quantity * share.mixed.total
         if recipe is not None and recipe.extra_per_m3:
             litres += mixed
             amount += recipe.extra_per_m3 * decimal(mixed / 1000)
@@ -229,13 +229,13 @@ def _steel(
     sheet = rack.mesh_sheet_length_mm * rack.mesh_sheet_width_mm
     if plans is None:
         boxes = zip(order.slabs, shapes, strict=True)
-        area = sum(slab.quantity * one.length_mm * one.width_mm for slab, one in boxes)
+        area = sum(slab.quantity * box.length_mm * box.width_mm for slab, box in boxes)
         yield _paid("Mesh", more * area / sheet, "sheets", rack.mesh_price_per_sheet, whole=whole)
         return
     bars, mesh = steel_pieces(order, plans, workshop)
-    few = sum(bar.count for bar in bars) + sum(one.count for one in mesh) <= MANY_PIECES
+    few = sum(bar.count for bar in bars) + sum(sheet.count for sheet in mesh) <= MANY_PIECES
     lengths = more * sum(bar.count * bar.length_mm for bar in bars) / rack.stock_length_mm
-    sheets = more * sum(one.count * one.length_mm * one.width_mm for one in mesh) / sheet
+    sheets = more * sum(sheet.count * sheet.length_mm * sheet.width_mm for sheet in mesh) / sheet
     if whole and few:
         lengths = sum(len(stock.lengths) for stock in cut_list(bars, rack.stock_length_mm).stocks)
         sheets = mesh_nest(mesh, rack.mesh_sheet_length_mm, rack.mesh_sheet_width_mm).sheets

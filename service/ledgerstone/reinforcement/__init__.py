@@ -83,7 +83,7 @@ class SteelPlan:
     @property
     def kg(self) -> float:
         """Mass of bars and mesh as cut, kg."""
-        return sum(one.kg for one in self.cut()) + sum(piece.kg for piece in self.mesh)
+        return sum(bar.kg for bar in self.cut()) + sum(piece.kg for piece in self.mesh)
 
 
 def advise(

@@ -70,7 +70,7 @@ class AfterCrack:
     @property
     def worst(self) -> CrackCheck:
         """The direction with the largest utilisation."""
-        return max((self.along, self.across), key=lambda one: one.demand.mpa / one.limit_mpa)
+        return max((self.along, self.across), key=lambda check: check.demand.mpa / check.limit_mpa)
 
     @property
     def crossing(self) -> bool:

@@ -83,7 +83,7 @@ def without_doubles(bars: Iterable[PlacedBar]) -> list[PlacedBar]:
     beside: list[BaseGeometry] = []
     for bar in bars:
         line = bar.line
-        if not any(one.contains(line) for one in beside):
+        if not any(longer.contains(line) for longer in beside):
             kept.append(bar)
             beside.append(plane.buffer(line, CLEAR_MM))
     return kept

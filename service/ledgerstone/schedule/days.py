@@ -71,7 +71,7 @@ class WorkingCalendar:
 
     def _is_worked_holiday(self, name: str) -> bool:
         """Return whether hands work on it; of two holidays on one day both must be worked."""
-        return all(one.strip().casefold() in self._worked_holidays for one in name.split(";"))
+        return all(part.strip().casefold() in self._worked_holidays for part in name.split(";"))
 
     def first_worked(self, day: date) -> date:
         """Return the day itself if it is worked, else the next one that is.

@@ -74,7 +74,7 @@ def read_bookings(text: str, rules: BookingRules, timezone: str, today: date) ->
 
 def fingerprint_of(bookings: tuple[Booking, ...]) -> str:
     """Return 16 hexadecimal digits for what is booked, independent of whose work it is."""
-    text = "\n".join(f"{one.minutes} {one.holds}" for one in bookings)
+    text = "\n".join(f"{booking.minutes} {booking.holds}" for booking in bookings)
     return hashlib.sha256(text.encode()).hexdigest()[:16]
 
 
@@ -161,7 +161,7 @@ def _has(text: str, words: Iterable[str]) -> bool:
 def _categories(event: icalendar.Component) -> list[str]:
     found = event.get("CATEGORIES")
     lists = found if isinstance(found, list) else [found] if found is not None else []
-    return [str(name) for one in lists for name in getattr(one, "cats", [one])]
+    return [str(name) for listed in lists for name in getattr(listed, "cats", [listed])]
 
 
 def _booking(event: icalendar.Component, rules: BookingRules, zone: ZoneInfo) -> Booking | None:

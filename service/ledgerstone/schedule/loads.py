@@ -80,7 +80,7 @@ def moulds_to_try(steps: Sequence[Operation], table: CastingTable) -> tuple[tupl
     nothing. An order without equal pieces has one way.
     """
     every = sorted(_cast_slabs(steps), key=lambda slab: slab.slab)
-    of = {one.slab: 0 for one in every}
+    of = {casting.slab: 0 for casting in every}
     slabs = [replace(slab, moulds=slab.pieces) for slab in _cast_slabs(steps)]
     for counts in table_loads(slabs, table):
         for slab, count in zip(slabs, counts, strict=True):

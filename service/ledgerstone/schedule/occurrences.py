@@ -101,7 +101,7 @@ def most_occurrences(event: icalendar.Component, first: date, last: date) -> int
     """
     dates = event.get("RDATE")
     lists = dates if isinstance(dates, list) else [dates] if dates is not None else []
-    listed = sum(len(getattr(one, "dts", ())) for one in lists)
+    listed = sum(len(getattr(dates, "dts", ())) for dates in lists)
     return 1 + listed + sum(_of_rule(rule, first, last) for rule in rules_of(event))
 
 

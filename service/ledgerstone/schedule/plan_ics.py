@@ -116,11 +116,11 @@ def _entries(
             lying = names.of(_lying(held.load, lead, names))
             title = say(Message("plan-table", number=number + 1, slabs=lying))
             yield title, table, moment(held.starts), moment(held.ends)
-    for one in work_by_day(lead):
-        stages = ", ".join(say(Message("stage", stage=stage)) for stage in one.stages)
-        at = names.of(names.label(one.slab))
-        hours = f"{one.begins:%H:%M}–{one.ends:%H:%M}"
-        yield f"{stages}: {at}, {hours}", people, one.begins, one.ends
+    for day in work_by_day(lead):
+        stages = ", ".join(say(Message("stage", stage=stage)) for stage in day.stages)
+        at = names.of(names.label(day.slab))
+        hours = f"{day.begins:%H:%M}–{day.ends:%H:%M}"
+        yield f"{stages}: {at}, {hours}", people, day.begins, day.ends
 
 
 def _word(words: Sequence[str], usual: str) -> str:

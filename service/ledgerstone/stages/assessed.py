@@ -64,7 +64,7 @@ def assess(planned: Planned, context: StageContext) -> Assessed | Unassessed:
     known = tuple(strength for strength in each if strength is not None)
     if len(known) < len(each):
         return Unassessed(planned, tuple(i for i, strength in enumerate(each) if strength is None))
-    steel = tuple(_steel_of(planned, i, one, context) for i, one in enumerate(known))
+    steel = tuple(_steel_of(planned, i, strength, context) for i, strength in enumerate(known))
     return Assessed(planned, known, steel, _cover(planned, context), _workshop_temp_c(context))
 
 

@@ -44,7 +44,7 @@ def in_form_words(text: str, path: KeyPath, speech: Speech) -> str:
 def _member(name: str, path: KeyPath) -> Member | None:
     here = member_at(path[:-1]) if len(path) > 1 else None
     beside = members_of(here.inner) if here is not None and here.inner is not None else ()
-    own = next((one for one in beside if one.name == name), None)
+    own = next((described for described in beside if described.name == name), None)
     return own or member_at(tuple(name.split("."))) or _by_name().get(name)
 
 
@@ -52,8 +52,8 @@ def _member(name: str, path: KeyPath) -> Member | None:
 def _by_name() -> dict[str, Member]:
     """Every member of every record by its name; of several, the first."""
     found: dict[str, Member] = {}
-    for one in _every(Workshop):
-        found.setdefault(one.name, one)
+    for described in _every(Workshop):
+        found.setdefault(described.name, described)
     return found
 
 

@@ -101,7 +101,7 @@ def _message_faults(message: ast.Message, ours: dict[str, ast.Message]) -> Itera
 
 def _not_given(name: str, value: str, known: Iterable[str]) -> Message:
     """State that a sentence has no such value, and which it has."""
-    given = ", ".join(f"${one}" for one in sorted(known))
+    given = ", ".join(f"${placeholder}" for placeholder in sorted(known))
     if not given:
         return Message("fault-own-no-values", name=name, value=f"${value}")
     return Message("fault-own-value", name=name, value=f"${value}", given=given)
@@ -140,7 +140,7 @@ def _values(message: ast.Message, ours: dict[str, ast.Message]) -> set[str]:
 def _named(part: object, kind: type[ast.BaseNode]) -> set[str]:
     """The names of all that a message asks for of one kind."""
     if isinstance(part, list):
-        return {name for one in part for name in _named(one, kind)}
+        return {name for element in part for name in _named(element, kind)}
     if not isinstance(part, ast.BaseNode):
         return set()
     inner = _named(list(vars(part).values()), kind)

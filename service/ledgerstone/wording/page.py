@@ -59,7 +59,7 @@ def own_texts(source: str) -> dict[str, PageText]:
 def _exchanged(text: PageText, words: Words) -> PageText:
     if isinstance(text, str):
         return words.exchanged(text)
-    return {category: words.exchanged(one) for category, one in text.items()}
+    return {category: words.exchanged(variant) for category, variant in text.items()}
 
 
 def texts_of(source: str, *, alone: bool = True) -> dict[str, PageText]:
@@ -103,10 +103,10 @@ def _text(key: str, pattern: ast.Pattern) -> PageText:
     if not isinstance(chosen.selector, ast.VariableReference) or chosen.selector.id.name != COUNTED:
         raise ValueError(f"{key} chooses by something other than ${COUNTED}")
     texts = {}
-    for one in chosen.variants:
-        match one.key:
+    for branch in chosen.variants:
+        match branch.key:
             case ast.Identifier(name=category):
-                texts[category] = "".join(_part(key, part) for part in one.value.elements)
+                texts[category] = "".join(_part(key, part) for part in branch.value.elements)
             case _:
                 raise ValueError(f"{key} tells a number apart, where plural categories are known")
     if "other" not in texts:

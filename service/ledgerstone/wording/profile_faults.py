@@ -17,5 +17,5 @@ def maker_speech(error: ProfileError, *otherwise: str | None) -> Speech:
 def fault_lines(error: ProfileError, file: str) -> Iterator[str]:
     """Yield the faults of a profile, one a line: ``FILE:LINE: key: sentence``."""
     speech = maker_speech(error)
-    for one in error.faults:
-        yield f"{file}:{one.line}: {one.key}: {speech.say(one.message)}\n"
+    for fault in error.faults:
+        yield f"{file}:{fault.line}: {fault.key}: {speech.say(fault.message)}\n"

@@ -46,7 +46,7 @@ class Comments:
         while at > 0 and is_remark(self._lines[at - 1]):
             at -= 1
             found.append(self._lines[at])
-        return [one.removeprefix("#").strip() for one in reversed(found)]
+        return [line.removeprefix("#").strip() for line in reversed(found)]
 
     def _beside(self, path: KeyPath) -> str:
         """The comment on the line on which a key's value, or a table's header, ends."""

@@ -99,4 +99,4 @@ def _tables_to_confirm(draft: ProfileDraft, path: KeyPath) -> list[KeyPath]:
     if draft.is_items(path):
         return [(*path, k) for k in range(draft.count(path))]
     inside = dict.fromkeys(h.path[: len(path) + 1] for h in draft.headers_within(path))
-    return [table for one in inside for table in _tables_to_confirm(draft, one)]
+    return [table for inner in inside for table in _tables_to_confirm(draft, inner)]

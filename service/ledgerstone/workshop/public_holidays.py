@@ -44,7 +44,7 @@ def holiday_names(country: str) -> tuple[str, ...]:
 
 def is_holiday(name: str, known: tuple[str, ...]) -> bool:
     """Return whether a name is that of a known holiday, in capital or small letters."""
-    return name.casefold() in {one.casefold() for one in known}
+    return name.casefold() in {known_name.casefold() for known_name in known}
 
 
 @lru_cache(maxsize=64)

@@ -26,10 +26,10 @@ def sample_of(record: type, path: KeyPath, *, is_item: bool) -> list[str]:
     name = ".".join(str(step) for step in path if isinstance(step, str))
     lines = [f"[[{name}]]" if is_item else f"[{name}]"]
     needed = [member for member in members_of(record) if member.needed]
-    lines += [f"{one.name} = {_sample(one)}" for one in needed if one.inner is None]
-    for one in needed:
-        if one.inner is not None:
-            lines += sample_of(one.inner, (*path, one.name), is_item=one.kind == "items")
+    lines += [f"{member.name} = {_sample(member)}" for member in needed if member.inner is None]
+    for member in needed:
+        if member.inner is not None:
+            lines += sample_of(member.inner, (*path, member.name), is_item=member.kind == "items")
     return lines
 
 

@@ -167,7 +167,7 @@ def without_standing(value: Any, path: KeyPath = ()) -> Any:  # noqa: ANN401  an
         kept = {key: part for key, part in value.items() if key != key_of(path)}
         return {key: without_standing(part, (*path, key)) for key, part in kept.items()}
     if isinstance(value, list):
-        return [without_standing(one, (*path, k)) for k, one in enumerate(value)]
+        return [without_standing(item, (*path, k)) for k, item in enumerate(value)]
     return value
 
 
@@ -240,7 +240,7 @@ def _alike(mine: object, theirs: object, key: str) -> bool:
         return all(_alike(a, b, key) for a, b in zip(mine, theirs, strict=True))
     if mine == theirs or not (isinstance(mine, str) ^ isinstance(theirs, str)):
         return mine == theirs
-    a, b = (canonical(one, key) for one in (mine, theirs))
+    a, b = (canonical(side, key) for side in (mine, theirs))
     return a is not None and b is not None and abs(a - b) <= _ROUNDED * abs(a)
 
 

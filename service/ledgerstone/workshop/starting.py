@@ -199,7 +199,7 @@ class _ProfileWriter:
         if content is None:
             return with_unit("1", member, self._place)
         if isinstance(content, tuple):
-            return tuple(self._measured(member, one) for one in content)
+            return tuple(self._measured(member, item) for item in content)
         return self._measured(member, content)
 
     def _measured(self, member: Member, content: object) -> object:

@@ -47,10 +47,10 @@ def _thicknesses(shaping: Shaping) -> FoundFaults:
         yield ("shaping", "thicknesses_mm"), Message("fault-thickness-missing")
     if list(here) != sorted(set(here)):
         yield ("shaping", "thicknesses_mm"), Message("fault-thickness-order")
-    for i, one in enumerate(here):
-        if not shaping.thinnest_mm <= one <= shaping.thickest_mm:
+    for i, thickness in enumerate(here):
+        if not shaping.thinnest_mm <= thickness <= shaping.thickest_mm:
             least, most = shaping.thinnest_mm, shaping.thickest_mm
-            says = Message("fault-thickness-between", size=one, least=least, most=most)
+            says = Message("fault-thickness-between", size=thickness, least=least, most=most)
             yield ("shaping", "thicknesses_mm", i), says
 
 

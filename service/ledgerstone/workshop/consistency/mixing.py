@@ -71,13 +71,13 @@ def _densities(recipe: Recipe) -> FoundFaults:
             (("recipe", "constituents", i), constituent)
             for i, constituent in enumerate(recipe.constituents)
         ),
-        *((("recipe", "bag", "added", i), one) for i, one in enumerate(added)),
+        *((("recipe", "bag", "added", i), powder) for i, powder in enumerate(added)),
     ]
-    for path, one in bought:
-        least, most = DENSITIES[one.role]
-        if not least <= one.density_kg_per_m3 <= most:
-            here = one.density_kg_per_m3
-            says = Message("fault-density", role=one.role, least=least, most=most, here=here)
+    for path, powder in bought:
+        least, most = DENSITIES[powder.role]
+        if not least <= powder.density_kg_per_m3 <= most:
+            here = powder.density_kg_per_m3
+            says = Message("fault-density", role=powder.role, least=least, most=most, here=here)
             yield (*path, "density_kg_per_m3"), says
 
 
