@@ -2,7 +2,7 @@ import { Bar } from "./answer/bar.js";
 import { AnswerPanel, troubleNotice } from "./answer/panel.js";
 import { orderWords, sentence, unsought } from "./answer/sentences.js";
 import { patched, StalePatch } from "./lib/json.js";
-import { one, say, sizes } from "./show.js";
+import { one, painted, say, sizes } from "./show.js";
 
 export class Answers {
   /** @param {Page} page */
@@ -45,13 +45,20 @@ export class Answers {
     this.page.live?.sketch?.pin([]);
   }
 
-  /** @param {Answered} answered */
-  answered(answered) {
+  /** Price and day first, where one follows another; all else once they are painted. @param {Answered} answered */
+  async answered(answered) {
     const unread = answered.answer.kind === "not-understood";
     this.panel.trouble.replaceChildren();
     if (unread && !answered.settled) return;
+    const isNew = this.last?.order !== answered.order;
     this.last = answered;
     this.faults = answered.answer.kind === "not-understood" ? (answered.answer.body.faults ?? []) : [];
+    if (isNew && answered.order === this.page.store.order && this.panel.price(answered.answer, this.tax)) {
+      this.bar.show(answered);
+      this.panel.dataset.state = "answered";
+      await painted();
+      if (this.last !== answered) return;
+    }
     const passed = answered.order !== this.page.store.order;
     const old = unread || passed;
     this.panel.standing(old ? say("answer.stale") : unsought(answered), old);
@@ -60,7 +67,11 @@ export class Answers {
     else this.bar.show(answered);
     if (!unread) this.clearSummary();
     if (!passed) this.panel.dataset.state = answered.settled ? "settled" : "answered";
-    if (answered.settled) this.page.announce(sentence(answered, this.page.choices.tax?.name ?? say("answer.tax")));
+    if (answered.settled) this.page.announce(sentence(answered, this.tax));
+  }
+
+  get tax() {
+    return this.page.choices.tax?.name ?? say("answer.tax");
   }
 
   again() {
@@ -71,7 +82,7 @@ export class Answers {
     const tool = (/** @type {Tools["ask"]} */ make) => (make && answer.kind === "quote" ? make(answer.body, this.keeping()) : null);
     this.panel.show(answer, {
       order,
-      tax: page.choices.tax?.name ?? say("answer.tax"),
+      tax: this.tax,
       slab: Math.min(page.store.slab, order.slabs.length - 1),
       drawing: (link) => page.service.drawing(link),
       go: (pointer) => page.live?.go(pointer),

@@ -6,6 +6,20 @@ const REST_MS = 700;
 const SLOW_MS = 4000;
 const LONGEST_MS = 15_000;
 
+export class Pause {
+  /** @type {ReturnType<typeof setTimeout> | null} */
+  typing = null;
+
+  /** How long a change waits: the first key not at all, those soon after it for the typing to pause. @param {boolean} typing */
+  after(typing) {
+    const ms = typing && this.typing ? PAUSE_MS : 0;
+    if (!typing) return ms;
+    if (this.typing) clearTimeout(this.typing);
+    this.typing = setTimeout(() => (this.typing = null), PAUSE_MS);
+    return ms;
+  }
+}
+
 export class Asking extends EventTarget {
   /** @param {{quote: (order: Order, how: {minimal: boolean, signal: AbortSignal}) => Promise<Answer>}} service */
   constructor(service) {
@@ -21,22 +35,16 @@ export class Asking extends EventTarget {
     this.flight = null;
     /** @type {ReturnType<typeof setTimeout> | undefined} */
     this.timer = undefined;
-    /** @type {ReturnType<typeof setTimeout> | null} */
-    this.typing = null;
+    this.pause = new Pause();
+    this.followed = 0; // when a drag was last answered
   }
 
-  /** At the first key at once, then at a pause; in a drag now and then. @param {Order} order @param {{typing: boolean, moving?: boolean}} how */
+  /** Before this returns, where nothing is waited for; in a drag now and then. @param {Order} order @param {{typing: boolean, moving?: boolean}} how */
   ask(order, { typing, moving = false }) {
     this.order = order;
     if (moving) return this.follow();
     this.following = false;
-    this.later(typing && this.typing ? PAUSE_MS : 0, () => this.go(order, true));
-    if (typing) this.typed();
-  }
-
-  typed() {
-    if (this.typing) clearTimeout(this.typing);
-    this.typing = setTimeout(() => (this.typing = null), PAUSE_MS);
+    this.later(this.pause.after(typing), () => this.go(order, true));
   }
 
   /** With everything. @param {Order} order */
@@ -49,11 +57,12 @@ export class Asking extends EventTarget {
   follow() {
     if (this.following) return;
     this.following = true;
-    this.later(FOLLOW_MS, async () => {
+    this.later(this.followed + FOLLOW_MS - Date.now(), async () => {
       const asked = this.order;
       if (asked) await this.go(asked, true);
       if (!this.following) return;
       this.following = false;
+      this.followed = Date.now();
       if (this.order !== asked) this.follow();
     });
   }
@@ -66,7 +75,8 @@ export class Asking extends EventTarget {
   /** @param {number} ms @param {() => void} what */
   later(ms, what) {
     clearTimeout(this.timer);
-    this.timer = setTimeout(what, ms);
+    if (ms > 0) this.timer = setTimeout(what, ms);
+    else what();
   }
 
   /** @param {Order} order @param {boolean} minimal */
@@ -76,7 +86,7 @@ export class Asking extends EventTarget {
     this.flight = flight;
     const slow = setTimeout(() => this.tell("slow"), SLOW_MS);
     const longest = setTimeout(() => flight.abort(), LONGEST_MS);
-    this.tell("asking");
+    queueMicrotask(() => this.tell("asking")); // nothing is drawn before it is sent
     try {
       const answer = await this.service.quote(order, { minimal, signal: flight.signal });
       return this.isLatest(flight, order) ? this.answered({ answer, order, settled: !minimal }) : null;

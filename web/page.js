@@ -67,10 +67,10 @@ export class Page {
   /** @param {Cause} cause */
   changed(cause) {
     if (/typing|choice|moving/.test(cause)) this.live?.laying.keepCentred();
+    this.price(cause); // sent before anything is drawn anew
     this.live?.show({ all: cause !== "typing" });
-    this.keep();
     this.answers.outdated();
-    this.price(cause);
+    this.keep();
   }
 
   /** @param {Cause} cause */

@@ -127,6 +127,14 @@ export function write(element, words) {
   if (element.textContent !== words) element.textContent = words;
 }
 
+/** After the next frame; soon where none is drawn. @returns {Promise<void>} */
+export function painted() {
+  return new Promise((resolve) => {
+    requestAnimationFrame(() => setTimeout(resolve));
+    setTimeout(resolve, 500);
+  });
+}
+
 /** @param {string} selector @param {ParentNode} root @returns {HTMLElement} */
 export function one(selector, root = document) {
   return /** @type {any} */ (root.querySelector(selector));

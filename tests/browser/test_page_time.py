@@ -49,6 +49,42 @@ CHANGE = """(length) => new Promise((resolve) => {
   watch.observe(panel, {attributes: true, attributeFilter: ["data-state"]});
 })"""
 
+# Types the last digit and notes what is written on the page by then and after: when the question is
+# sent, in the frame in which the new price is first to be seen, and once the answer is whole.
+ORDER_OF_STEPS = """(length) => new Promise((resolve) => {
+  const field = document.querySelector("#outline-length");
+  const panel = document.querySelector("ledgerstone-answer");
+  const parts = {
+    price: ".price .first", bar: "#glance", plan: "#plan", rest: ".rest", told: "#status",
+  };
+  const names = Object.keys(parts);
+  const text = (name) => document.querySelector(parts[name]).innerHTML;
+  const known = {};
+  const steps = {};
+  const written = () => names.filter((name) => text(name) !== known[name]);
+  const drawn = new MutationObserver(() => {});
+  const real = window.fetch;
+  window.fetch = (address, ...more) => {
+    if (!steps.sent && String(address).endsWith("/v1/quotes"))
+      steps.sent = drawn.takeRecords().map(({target}) => target.nodeName);
+    return real(address, ...more);
+  };
+  drawn.observe(document, {
+    subtree: true, childList: true, attributes: true, characterData: true,
+  });
+  field.value = length;
+  field.dispatchEvent(new Event("input", {bubbles: true}));
+  for (const name of names) known[name] = text(name);
+  const frame = () => {
+    if (text("price") !== known.price) steps.priced ??= written();
+    if (panel.dataset.state !== "settled") return requestAnimationFrame(frame);
+    window.fetch = real;
+    steps.settled = written();
+    resolve(steps);
+  };
+  requestAnimationFrame(frame);
+})"""
+
 # How long the first question after a change waited for the service's first byte: its own time.
 WAITED = """() => {
   const all = performance.getEntriesByType("resource");
@@ -72,6 +108,17 @@ def test_a_change_is_priced_hardly_later_than_the_service_has_it(
         if median <= (bar := max(BAR_MS, BAR_TIMES_THE_SERVICE * own)):
             break
     assert median <= bar
+
+
+def test_a_change_is_asked_for_before_and_priced_before_all_else(
+    desk: Page, settle: Settle
+) -> None:
+    """Nothing is drawn before the question is sent; price and day are seen before all the rest."""
+    settle(desk)
+    steps = desk.evaluate(ORDER_OF_STEPS, "1203")
+    assert steps["sent"] == []
+    assert steps["priced"] == ["price", "bar"]
+    assert {"price", "bar", "rest", "told"} <= set(steps["settled"])
 
 
 def a_round_of_changes(desk: Page, first_mm: int) -> tuple[float, float]:

@@ -54,6 +54,30 @@ test("the first key is priced at once and the rest at a pause, for little, and a
   mock.timers.reset();
 });
 
+test("what waits for nothing is asked before anything is told of it; so is a drag's first move", async () => {
+  mock.timers.enable({ apis: ["setTimeout", "Date"], now: 1000 });
+  const { asked, service } = slowService();
+  const asking = new Asking(service);
+  let told = 0;
+  asking.addEventListener("asking", () => (told += 1));
+  asking.ask(order("chosen"), { typing: false });
+  assert.deepEqual([asked.length, told], [1, 0]);
+  await turn();
+  assert.equal(told, 1);
+  asked[0]?.answer({});
+  await turn();
+  asking.ask(order("moved"), { typing: false, moving: true });
+  assert.equal(asked.length, 2);
+  asked[1]?.answer({});
+  await turn();
+  asking.ask(order("moved on"), { typing: false, moving: true });
+  mock.timers.tick(149);
+  assert.equal(asked.length, 2);
+  mock.timers.tick(1);
+  assert.deepEqual(asked.map(({ order }) => order.name), ["chosen", "moved", "moved on"]);
+  mock.timers.reset();
+});
+
 test("a service that is away is asked again, later each time, until it is back", async () => {
   mock.timers.enable({ apis: ["setTimeout"] });
   const { asked, service } = slowService();

@@ -39,6 +39,15 @@ export class AnswerPanel extends HTMLElement {
     for (const ask of this.querySelectorAll(".ask")) ask.toggleAttribute("inert", this.classList.contains("stale"));
   }
 
+  /** In the place of the price before; what is asked for with that one can't be sent. @param {Answer} answer @param {string} tax */
+  price(answer, tax) {
+    const before = this.top.querySelector(".block");
+    if (answer.kind !== "quote" || !before) return false;
+    before.replaceWith(block(answer.body, tax));
+    this.classList.remove("stale");
+    return true;
+  }
+
   /** @param {Answer} answer @param {Showing} showing */
   show(answer, showing) {
     const opened = Array.from(this.querySelectorAll("details[open]"), keyOf);

@@ -1,3 +1,4 @@
+import { Pause } from "../asking.js";
 import { written } from "../lib/json.js";
 import { inMm, spoken } from "../lib/lengths.js";
 import { sizeMm, startingOrder } from "../order/slabs.js";
@@ -5,7 +6,6 @@ import { one, say, write } from "../show.js";
 import { lOf, withSlabs } from "./joins.js";
 
 const MOST_FREE = 8;
-const PAUSE_MS = 150;
 const NEAR_MM = 2; // what a unit rounds by
 
 export class Laying {
@@ -19,6 +19,7 @@ export class Laying {
     this.left = new WeakMap();
     /** @type {ReturnType<typeof setTimeout> | undefined} */
     this.timer = undefined;
+    this.pause = new Pause();
     this.begun = { order: page.restored ? null : page.store.order, name: "" }; // as it starts
   }
 
@@ -73,7 +74,9 @@ export class Laying {
     if (["undo", "load", "fix"].includes(cause) || slabs.length !== order.slabs.length) this.due = new Set(this.left.get(order));
     else order.slabs.forEach((slab, i) => this.isNew(slab, /** @type {Slab} */ (slabs[i])) && this.due.add(i));
     if (this.due.size === 0 || cause === "moving") return false;
-    this.timer = setTimeout(() => void this.follow(cause), cause === "typing" ? PAUSE_MS : 0);
+    const ms = this.pause.after(cause === "typing");
+    if (ms) this.timer = setTimeout(() => void this.follow(cause), ms);
+    else void this.follow(cause);
     return true;
   }
 
