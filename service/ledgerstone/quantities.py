@@ -3,6 +3,7 @@
 import math
 import re
 from dataclasses import dataclass, field
+from decimal import Decimal
 from fractions import Fraction
 from types import MappingProxyType
 from typing import Final, Literal, Self, get_args
@@ -128,7 +129,7 @@ class Length(Spoken):
         0.001 in. Feet and inches under a foot are said in inches.
         """
         if self.came != "text" and not self._is_imperial:
-            return _rounded(self.exact_mm / _MM_PER[self.unit], _TEXT_PLACES[self.unit], self.unit)
+            return _rounded(self.exact_mm, _TEXT_PLACES[self.unit], self.unit)
         per = _MM_PER["in" if self.unit == "ft" else self.unit]
         amount = self.exact_mm / per
         if self.came != "text" and not (self._is_imperial and _is_64th(amount)):
@@ -200,7 +201,7 @@ def _exact(number: float) -> Fraction:
         return Fraction(int(number))
     if not math.isfinite(number):
         raise QuantityError(_length_faults.not_a_length())
-    return Fraction(repr(float(number)))
+    return Fraction(*Decimal(repr(float(number))).as_integer_ratio())
 
 
 def _is_64th(amount: Fraction) -> bool:
@@ -214,12 +215,18 @@ def _inch_grid_mm(to_mm: Fraction) -> Fraction:
     return grid * _MM_PER["in"]
 
 
-def _rounded(amount: Fraction, places: int, unit: UnitName) -> str:
-    """Format an amount rounded to so many decimals, without trailing noughts."""
-    tenths = round(amount * 10**places)
-    whole, rest = divmod(abs(tenths), 10**places)
+def _rounded(mm: Fraction, places: int, unit: UnitName) -> str:
+    """Format a length in a unit, rounded to so many decimals, without trailing noughts.
+
+    In whole numbers, half to even as ``round`` does: a drawing says hundreds of lengths.
+    """
+    per = _MM_PER[unit]
+    shares, share = mm.numerator * 10**places * per.denominator, mm.denominator * per.numerator
+    tenths, left = divmod(abs(shares), share)
+    tenths += 2 * left > share or (2 * left == share and tenths % 2 == 1)
+    whole, rest = divmod(tenths, 10**places)
     said = f"{whole}.{rest:0{places}d}".rstrip("0").rstrip(".") if rest else f"{whole}"
-    return f"{'-' if tenths < 0 else ''}{said} {unit}"
+    return f"{'-' if shares < 0 and tenths else ''}{said} {unit}"
 
 
 def _said(amount: Fraction, unit: UnitName) -> str:

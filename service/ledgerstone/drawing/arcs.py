@@ -43,13 +43,14 @@ def curved(points: PointRows) -> Curved:
     if all(goes_on):
         return _circle(xs, ys)
     first, n = goes_on.index(False), len(xs)
+    turns, goes_on = turns * 2, goes_on * 2  # round once more, from wherever an arc begins
     stretches: list[Stretch] = []
     done = 0
     while done < n:
         i = (first + done) % n
-        run = _run(turns, goes_on, i, n - done) if goes_on[(i + 1) % n] else 1
+        run = _run(turns, goes_on, i, n - done) if goes_on[i + 1] else 1
         if run >= _CHORDS:
-            turn = turns[(i + 1) % n]
+            turn = turns[i + 1]
             radius = lengths[i] / (2 * math.sin(abs(turn) / 2))
             end = (i + run) % n
             stretches.append(((xs[end], ys[end]), radius, turn > 0))
@@ -118,14 +119,12 @@ def _run(turns: Sequence[float], goes_on: Sequence[bool], start: int, most: int)
     A half circle between rounded ends would have its centre anywhere near: the shorter an arc,
     the less its ends' rounding moves it.
     """
-    n = len(turns)
-    turn = turns[(start + 1) % n]
+    turn = turns[start + 1]
     most = min(most, max(1, int(_WIDEST / max(abs(turn), _SLIGHTEST))))
     least, greatest = turn - _SAME, turn + _SAME
-    for run in range(1, most):
-        i = (start + run) % n
+    for i in range(start + 1, start + most):
         if not goes_on[i] or not least < turns[i] < greatest:
-            return run
+            return i - start
     return max(1, most)
 
 

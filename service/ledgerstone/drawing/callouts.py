@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from itertools import chain, groupby, islice, pairwise
+from itertools import chain, groupby
 
 import numpy as np
 import shapely
 from shapely.geometry import LineString
 
+from ledgerstone.arrays import FloatArray
 from ledgerstone.drawing.frame import SMALL, TALL, Frame, figures, spoken
 from ledgerstone.drawing.lettering import INK, PAPER, PENCIL, fitted, lettered, text_width
 from ledgerstone.drawing.placing import Box, Places, rings
@@ -50,28 +51,29 @@ def line_boxes(shape: Shape, frame: Frame) -> list[Box]:
 
 def _along(lines: Sequence[LineString], frame: Frame) -> list[Box]:
     """Boxes that follow some lines, short enough to lie close to them."""
-    boxes = []
     long = shapely.length(lines).tolist()
     pieces = [max(1, min(24, math.ceil(mm * frame.per_mm / 16))) for mm in long]
-    for points in _points_on(lines, [[i / n for i in range(n + 1)] for n in pieces]):
-        at = [frame.at(point) for point in points]
-        boxes += [
-            Box(min(a[0], b[0]) - 1, min(a[1], b[1]) - 1, max(a[0], b[0]) + 1, max(a[1], b[1]) + 1)
-            for a, b in pairwise(at)
-        ]
-    return boxes
+    points = _points_on(lines, [[i / n for i in range(n + 1)] for n in pieces])
+    x, y = points.T
+    at = np.column_stack([frame.origin[0] + frame.per_mm * x, frame.origin[1] - frame.per_mm * y])
+    starts = np.delete(np.arange(len(at)), np.cumsum([n + 1 for n in pieces]) - 1)
+    begins, ends = at[starts], at[starts + 1]
+    corners = np.hstack([np.minimum(begins, ends) - 1, np.maximum(begins, ends) + 1])
+    return [Box(*corner) for corner in corners.tolist()]
 
 
-def _points_on(
-    lines: Sequence[LineString], shares: Sequence[Sequence[float]]
-) -> Iterator[list[XY]]:
-    """Points on each of some lines, at shares of its length."""
-    counts = [len(each) for each in shares]
-    along = np.repeat(np.array(lines, dtype=object), counts)
-    flat = list(chain.from_iterable(shares))
-    points = shapely.line_interpolate_point(along, flat, normalized=True)
-    found = iter([(x, y) for x, y in shapely.get_coordinates(points).tolist()])
-    return (list(islice(found, count)) for count in counts)
+def _points_on(lines: Sequence[LineString], shares: Sequence[Sequence[float]]) -> FloatArray:
+    """Points on each of some lines, at shares of its length: one line's after another's.
+
+    Returns
+    -------
+    points
+        In plane mm, shape ``(n, 2)``.
+    """
+    along = np.repeat(np.array(lines, dtype=object), [len(each) for each in shares])
+    points = shapely.line_interpolate_point(along, [*chain(*shares)], normalized=True)
+    found: FloatArray = shapely.get_coordinates(points)
+    return found
 
 
 def letters(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list[SvgElement]:
@@ -184,7 +186,8 @@ def _outside(sides: Sequence[Side], frame: Frame, away: float) -> Iterator[Itera
     lines = [side.line for side in sides]
     steps = [min(0.5, 1.0 / max(line.length, 1e-9)) for line in lines]
     shares = [[*_ALONG, *(min(share + step, 1.0) for share in _ALONG)] for step in steps]
-    return (_beside_points(points, frame, away) for points in _points_on(lines, shares))
+    by_side = _points_on(lines, shares).reshape(len(lines), 2 * len(_ALONG), 2).tolist()
+    return (_beside_points(points, frame, away) for points in by_side)
 
 
 def _beside_points(points: Sequence[XY], frame: Frame, away: float) -> Iterator[XY]:

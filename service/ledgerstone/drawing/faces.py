@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from shapely.geometry import LinearRing, LineString, Polygon
+import shapely
+from shapely.geometry import LineString, MultiPolygon, Polygon
 from shapely.geometry.polygon import orient
 
 from ledgerstone import plane
@@ -14,7 +15,7 @@ from ledgerstone.drawing import arrises, fittings, mottle, rebates, solid
 from ledgerstone.drawing.arcs import curved, curved_path, written
 from ledgerstone.drawing.camera import LEVEL
 from ledgerstone.drawing.covering import back_to_front
-from ledgerstone.drawing.frame import course_of, ring_points
+from ledgerstone.drawing.frame import course_of, ring_points, simpler
 from ledgerstone.drawing.joining import straight
 from ledgerstone.drawing.painting import Paint, edge_path, ribbon_path
 from ledgerstone.drawing.scene import Scene
@@ -81,7 +82,13 @@ def _how_near(opening: Opening) -> float:
 
 
 def _outer(piece: Polygon, scene: Scene) -> list[list[float]]:
-    return course_of(piece.exterior.simplify(scene.fine_mm, preserve_topology=False))
+    return course_of(simpler(piece.exterior, scene.fine_mm))
+
+
+def _as_drawn(piece: Polygon, scene: Scene) -> Polygon:
+    courses = (simpler(ring, scene.fine_mm) for ring in (piece.exterior, *piece.interiors))
+    shell, *holes = (shapely.get_coordinates(course) for course in courses)
+    return Polygon(shell, holes)
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,31 +103,23 @@ class _Hollow:
 
 def _hollows(scene: Scene, pieces: Sequence[Polygon]) -> list[_Hollow]:
     fine, thick = scene.fine_mm, scene.shape.thickness_mm
+    by_bounds = {o.polygon.bounds: o for o in reversed(scene.shape.openings)}
     openings = [
-        _Hollow(course_of(hole.simplify(fine)), thick, opening)
+        _Hollow(course_of(simpler(hole, fine)), thick, opening)
         for piece in pieces
         for hole in piece.interiors
-        for opening in [_opening_of(hole, scene)]
+        for opening in [by_bounds.get(hole.bounds)]  # None: several have run into one
         if opening is None or not _is_under_glass(opening, scene)
     ]
     reliefs = [
         _Hollow(
-            polygon.exterior.simplify(fine).coords[:0:-1],
+            shapely.get_coordinates(simpler(polygon.exterior, fine))[:0:-1].tolist(),
             min(relief.depth.mm, thick),
             sunk=(polygon, relief),
         )
         for polygon, relief in rebates.sunk(scene)
     ]
     return openings + reliefs
-
-
-def _opening_of(hole: LinearRing, scene: Scene) -> Opening | None:
-    """Return the opening that a hole is; None if several have run into one."""
-    at = hole.bounds
-    for opening in scene.shape.openings:
-        if not opening.polygon.is_empty and opening.polygon.bounds == at:
-            return opening
-    return None
 
 
 def _is_under_glass(opening: Opening, scene: Scene) -> bool:
@@ -203,6 +202,8 @@ def _voids(scene: Scene) -> list[SvgElement]:
     edges = scene.slab.edges.values()
     worked_mm = max((edge.size.mm for edge in edges if edge.size is not None), default=0.0)
     net, surface = rebates.untouched(scene), scene.slab.finish.surface
+    if scene.is_frilly:
+        net = MultiPolygon([_as_drawn(piece, scene) for piece in net.geoms])
     thrown = mottle.voids(net, surface, scene.seed, worked_mm)
     dark = mixed(scene.face, DARK, 0.5)
     least = 1.1 / scene.camera.per_mm

@@ -54,8 +54,16 @@ _MARKS: Final = frozenset("–—·×°±…‘’“”Ø")
 
 def text_width(text: str, size: float, *, bold: bool = False) -> float:
     """Width of a line of text as it will be drawn, in sheet units if ``size`` is."""
+    return _advance(text, bold=bold) * size / 1000
+
+
+def _advance(text: str, *, bold: bool) -> int:
+    """Width of a line of text in thousandths of its size: each letter's, added up."""
     known = _KNOWN_BOLD if bold else _KNOWN
-    return sum(known.get(char) or _letter(char) for char in text) * size / 1000
+    try:
+        return sum(map(known.__getitem__, text))
+    except KeyError:
+        return sum(known.get(char) or _letter(char) for char in text)
 
 
 def _letter(char: str) -> int:
@@ -74,9 +82,12 @@ def with_known_glyphs(text: str) -> str:
 def fitted(text: str, room: float, size: float, *, bold: bool = False) -> str:
     """Shorten a text with an ellipsis to at most ``room``, sheet units as ``size`` is."""
     shown = clean(text)
-    if text_width(shown, size, bold=bold) <= room:
+    wide = _advance(shown, bold=bold)
+    if wide * size / 1000 <= room:
         return shown
-    while shown and text_width(shown + "…", size, bold=bold) > room:
+    wide += _advance("…", bold=bold)
+    while shown and wide * size / 1000 > room:
+        wide -= _advance(shown[-1], bold=bold)
         shown = shown[:-1]
     return shown.rstrip() + "…" if shown else ""
 

@@ -16,7 +16,7 @@ from ledgerstone import plane
 from ledgerstone.drawing import solid
 from ledgerstone.drawing.arcs import curved_path
 from ledgerstone.drawing.covering import back_to_front
-from ledgerstone.drawing.frame import course_of, ring_points
+from ledgerstone.drawing.frame import course_of, ring_points, simpler
 from ledgerstone.drawing.painting import Paint, ribbon_path
 from ledgerstone.drawing.scene import Scene
 from ledgerstone.drawing.svg import SvgElement, element, path_of
@@ -84,7 +84,7 @@ def painted(shelf: Shelf, foot_mm: float, scene: Scene, paint: Paint) -> list[Sv
     pieces = [orient(piece) for piece in shelf.left.geoms]
     drawn, ribbons, pose = [], [], scene.camera.pose
     for piece in pieces:
-        courses = [course_of(ring.simplify(scene.fine_mm)) for ring in _rings(piece)]
+        courses = [course_of(simpler(ring, scene.fine_mm)) for ring in _rings(piece)]
         for hole in courses[1:]:
             points = [scene.camera.at(p[0], p[1], shelf.level_mm) for p in hole]
             path = path_of(points, places=1)

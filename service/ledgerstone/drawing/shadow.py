@@ -12,7 +12,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
 from ledgerstone.drawing.camera import Camera, behind, shadow_of
-from ledgerstone.drawing.frame import course_of
+from ledgerstone.drawing.frame import course_of, simpler
 from ledgerstone.drawing.svg import SvgElement, element, path_of
 from ledgerstone.shape import Shape
 
@@ -32,13 +32,13 @@ def drop_of(shape: Shape, floor_mm: float) -> float:
 def shadow(shape: Shape, camera: Camera, floor_mm: float) -> list[SvgElement]:
     """Lay the shadow on the floor, but for most of what the slab hides: that is not painted."""
     drop, fine_mm = drop_of(shape, floor_mm), _FINE / camera.per_mm
-    pieces = [(ring, _is_frilly(ring, fine_mm)) for ring in _rings_of(shape)]
+    pieces = [(ring, _frilly(ring, fine_mm)) for ring in _rings_of(shape)]
     reach_mm = 0.016 * max(shape.length_mm, shape.width_mm) + 0.17 * drop
     cast = plane.union([_cast(*piece, drop, fine_mm) for piece in pieces])
-    layers = _FEW_LAYERS if any(is_frilly for _, is_frilly in pieces) else _LAYERS
+    layers = _LAYERS if all(frilly is None for _, frilly in pieces) else _FEW_LAYERS
     reaches = reach_mm * np.linspace(1.0, -1.0, layers)
     soft = [plane.buffer(cast, float(mm), quad_segs=3).simplify(fine_mm) for mm in reaches]
-    smooth = [ring for ring, is_frilly in pieces if not is_frilly]
+    smooth = [ring for ring, frilly in pieces if frilly is None]
     hidden = plane.union([_hidden(ring, -floor_mm, fine_mm) for ring in smooth])
     opacity = f"{1 - (1 - _DARKEST) ** (1 / layers):.4f}"
     shown = soft if hidden.is_empty else [plane.difference(layer, hidden) for layer in soft]
@@ -51,11 +51,15 @@ def _rings_of(shape: Shape) -> list[LinearRing]:
     return [piece.exterior for piece in plane.polygons_in(shape.net)]
 
 
-def _is_frilly(ring: LinearRing, fine_mm: float) -> bool:
-    """Return whether an outline is too jagged to throw its own shadow; a smooth curve is not."""
+def _frilly(ring: LinearRing, fine_mm: float) -> shapely.Geometry | None:
+    """Return an outline's course where it is too jagged to throw its own shadow.
+
+    A smooth curve, however many its points, is not.
+    """
     if shapely.get_num_points(ring) <= _FRILLS:
-        return False
-    return bool(shapely.get_num_points(ring.simplify(fine_mm, preserve_topology=False)) > _FRILLS)
+        return None
+    course = simpler(ring, fine_mm)
+    return course if shapely.get_num_points(course) > _FRILLS else None
 
 
 def _hidden(ring: LinearRing, drop_mm: float, fine_mm: float) -> BaseGeometry:
@@ -64,10 +68,14 @@ def _hidden(ring: LinearRing, drop_mm: float, fine_mm: float) -> BaseGeometry:
     return affinity.translate(top.simplify(6 * fine_mm), *behind(drop_mm))
 
 
-def _cast(ring: LinearRing, is_frilly: bool, drop_mm: float, fine_mm: float) -> Polygon:
+def _cast(
+    ring: LinearRing, frilly: shapely.Geometry | None, drop_mm: float, fine_mm: float
+) -> Polygon:
     """Return what one piece's outline throws on the floor, in plane mm."""
-    caster = ring.convex_hull.boundary if is_frilly else ring
-    course = course_of(caster.simplify(fine_mm))
+    if frilly is None:
+        course = course_of(ring.simplify(fine_mm))
+    else:
+        course = course_of(simpler(frilly.convex_hull.boundary, fine_mm))
     return Polygon([shadow_of((x, y), drop_mm) for x, y in course])
 
 

@@ -13,7 +13,7 @@ from shapely.geometry import LineString, Polygon
 from ledgerstone import plane
 from ledgerstone.cutouts import kind_of
 from ledgerstone.drawing.arcs import curved_path
-from ledgerstone.drawing.frame import Frame, course_of, ring_points
+from ledgerstone.drawing.frame import Frame, course_of, ring_points, simpler
 from ledgerstone.drawing.lettering import ACCENT, INK, PAPER, PENCIL, SLAB
 from ledgerstone.drawing.svg import SvgElement, element, number, path_of
 from ledgerstone.order import Cutout, Relief, Slab
@@ -103,7 +103,7 @@ def _opening(opening: Opening, cutout: Cutout, frame: Frame) -> list[SvgElement]
 
 
 def _dashed(ring: Polygon, frame: Frame, colour: str, dashes: str, width: float) -> SvgElement:
-    path = path_of(course_of(ring.exterior.simplify(frame.units(0.1))))
+    path = path_of(course_of(simpler(ring.exterior, frame.units(0.1))))
     return element("path", d=path, fill="none", stroke=colour, **_pen(frame, width, dashes))
 
 
