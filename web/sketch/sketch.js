@@ -68,7 +68,8 @@ export class Sketch {
   /** @param {Finding[]} findings */
   pin(findings) {
     this.findings = findings;
-    this.show();
+    this.ghosts.replaceChildren();
+    if (this.frame) this.showPins(this.frame);
   }
 
   /** @param {Operation[] | null} patch */
