@@ -187,7 +187,7 @@ def _outside(sides: Sequence[Side], frame: Frame, away: float) -> Iterator[Itera
     steps = [min(0.5, 1.0 / max(line.length, 1e-9)) for line in lines]
     shares = [[*_ALONG, *(min(share + step, 1.0) for share in _ALONG)] for step in steps]
     by_side = _points_on(lines, shares).reshape(len(lines), 2 * len(_ALONG), 2).tolist()
-    return (_beside_points(points, frame, away) for points in by_side)
+    return (_beside_points([(x, y) for x, y in points], frame, away) for points in by_side)
 
 
 def _beside_points(points: Sequence[XY], frame: Frame, away: float) -> Iterator[XY]:

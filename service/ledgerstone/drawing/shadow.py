@@ -75,7 +75,7 @@ def _cast(
     if frilly is None:
         course = course_of(ring.simplify(fine_mm))
     else:
-        course = course_of(simpler(frilly.convex_hull.boundary, fine_mm))
+        course = course_of(simpler(shapely.boundary(shapely.convex_hull(frilly)), fine_mm))
     return Polygon([shadow_of((x, y), drop_mm) for x, y in course])
 
 
