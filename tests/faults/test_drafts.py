@@ -1,14 +1,10 @@
 """The desk's drafts, on a real IMAP server: what is put there, and what is said when it is not."""
 
-import tempfile
-from collections.abc import Iterator
 from pathlib import Path
-
-import pytest
 
 from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
-from support.imap_server import PASSWORD, ImapServer, imap_server
+from support.imap_server import PASSWORD, ImapServer
 from support.mailboxes import drafts, profile_for
 from support.offered import MAKER
 
@@ -19,13 +15,6 @@ ANSWERS = {
     "references": "<w1@example.com>",
 }
 ASK = {"order": EXAMPLE_ORDER, "customer": "Gemma", "answers": ANSWERS}
-
-
-@pytest.fixture
-def server() -> Iterator[ImapServer]:
-    """A server with an empty account; its sockets need a short path."""
-    with tempfile.TemporaryDirectory(prefix="imap") as folder, imap_server(Path(folder)) as running:
-        yield running
 
 
 def test_a_reply_is_put_among_the_drafts(server: ImapServer, tmp_path: Path) -> None:

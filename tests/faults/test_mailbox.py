@@ -1,7 +1,6 @@
 """Drafts in the maker's own mailbox, on a real IMAP server: what gets one, and what does not."""
 
 import tempfile
-from collections.abc import Iterator
 from datetime import datetime, timedelta
 from email.utils import format_datetime
 from pathlib import Path
@@ -14,13 +13,6 @@ from support.mailboxes import ASKS, ENVIRONMENT, Draft, drafts, looked, post, pr
 from support.relay import relay_to
 
 NOW = datetime.now().astimezone()
-
-
-@pytest.fixture
-def server() -> Iterator[ImapServer]:
-    """A server with an empty account; its sockets need a short path."""
-    with tempfile.TemporaryDirectory(prefix="imap") as folder, imap_server(Path(folder)) as running:
-        yield running
 
 
 @pytest.fixture

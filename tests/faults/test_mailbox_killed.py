@@ -1,21 +1,23 @@
 """The mailbox's command killed in the middle, on a real IMAP server: no draft lost, none twice."""
 
+import multiprocessing
 import signal
 import subprocess
-import tempfile
 import time
-from collections.abc import Iterator
 from pathlib import Path
 from threading import Timer
 
 import pytest
 
 from ledgerstone.wording import Message, english
-from support.imap_server import ImapServer, imap_server
+from support.imap_server import ImapServer
 from support.mailboxes import drafts, looked, post, profile_for, started
 from support.relay import End, Relay, relay_to
 from support.serving import TIMEOUT_S
 
+# Processes that have the command imported when they begin: that takes longer than to run it.
+READY = multiprocessing.get_context("forkserver")
+READY.set_forkserver_preload(["ledgerstone.cli.orders", "ledgerstone.mailbox"])
 A_DRAFT = b"Message-ID: <ledgerstone-"
 # In the order in which a run comes to them, each later than the one before.
 ENDS = (
@@ -32,20 +34,14 @@ ENDS = (
 )
 
 
-@pytest.fixture
-def server() -> Iterator[ImapServer]:
-    """A server with an empty account; its sockets need a short path."""
-    with tempfile.TemporaryDirectory(prefix="imap") as folder, imap_server(Path(folder)) as running:
-        yield running
-
-
 def _killed(profile: Path, relay: Relay, end: End) -> bool:
     """Run the command until it is killed; False if it ended before."""
     relay.ends_at(end)
-    running = started(profile)
-    relay.victim = running.pid
-    running.communicate(timeout=TIMEOUT_S)
-    return running.returncode == -signal.SIGKILL
+    running = READY.Process(target=looked, args=(profile,))
+    running.start()
+    relay.victim = running.pid or 0
+    running.join(TIMEOUT_S)
+    return running.exitcode == -signal.SIGKILL
 
 
 def _answers(server: ImapServer) -> list[str]:

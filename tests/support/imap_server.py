@@ -14,6 +14,7 @@ import shutil
 import signal
 import socket
 import subprocess
+import tempfile
 import time
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager, suppress
@@ -147,6 +148,12 @@ class ImapServer:
         """Return the drafts."""
         return self.letters(self.drafts)
 
+    def clear(self) -> None:
+        """Empty the account: what lay in it is moved aside, and whoever comes next finds none."""
+        mail = self.folder / "mail"
+        mail.rename(Path(tempfile.mkdtemp(prefix="left-", dir=self.folder)) / "mail")
+        _make_mail_folder(mail)
+
     def renew_uids(self) -> None:
         """Give the folder of arrivals another UIDVALIDITY, and every message another UID."""
         (listed,) = [p for p in (self.folder / "mail").rglob("dovecot-uidlist") if _is_inbox(p)]
@@ -176,6 +183,12 @@ def _owner() -> tuple[str, str]:
     return name, grp.getgrgid(pwd.getpwnam(name).pw_gid).gr_name
 
 
+def _make_mail_folder(folder: Path) -> None:
+    folder.mkdir()
+    if os.getuid() == 0:
+        shutil.chown(folder, *_owner())
+
+
 @contextmanager
 def imap_server(
     folder: Path, drafts: str = "Drafts", sent: str = "Sent", certificate: Sequence[str] = ()
@@ -190,7 +203,7 @@ def imap_server(
         A command that writes ``fullchain.pem`` and ``privkey.pem`` there, where it speaks TLS.
     """
     owner, group = _owner()
-    for name in ("run", "state", "mail"):
+    for name in ("run", "state"):
         (folder / name).mkdir()
     if certificate:
         subprocess.run(certificate, cwd=folder, check=True, capture_output=True)
@@ -199,7 +212,7 @@ def imap_server(
             (folder / name).touch()
     if os.getuid() == 0:
         folder.chmod(0o755)
-        shutil.chown(folder / "mail", owner, group)
+    _make_mail_folder(folder / "mail")
     server = ImapServer(free_port(), free_port(), folder, drafts, sent)
     text = _CONFIGURATION.format(
         folder=folder, tls="yes" if certificate else "no", password=PASSWORD, owner=owner,
