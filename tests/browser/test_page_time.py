@@ -14,7 +14,7 @@ from support.ports import free_port
 
 pytestmark = pytest.mark.browser
 BAR_MS, BAR_TIMES_THE_SERVICE = 120, 1.3  # either will do
-CHANGES = 40
+CHANGES = 24
 BETWEEN_MS = 250  # longer than a pause in typing, shorter than what the whole answer waits for
 TRIES = 4  # the best counts: each is late by whatever else this machine does meanwhile
 Slowed = tuple[dict[str, dict[str, object]], float]  # what is asked of the browser, and the bar, ms
@@ -31,6 +31,7 @@ SLOW_LINE: Slowed = (
 )
 SLOW_PROCESSOR: Slowed = {"Emulation.setCPUThrottlingRate": {"rate": 4}}, 1500
 PRICE, LIVE = ".price .first", "html.scripted:not(.starting)"
+RATE, DRAG_S = 10, 5  # what the service lets one caller ask in a second; how long a drag is
 VISITOR = "203.0.113.7"  # an address for documentation (RFC 5737)
 
 # Types the last digit as a key press does, and waits for the price to be another; in the page, so
@@ -97,7 +98,7 @@ WAITED = """() => {
 def test_a_change_is_priced_hardly_later_than_the_service_has_it(
     desk: Page, settle: Settle
 ) -> None:
-    """From the last keystroke to the new price on the screen, over forty sizes never asked before.
+    """From the last keystroke to the new price on the screen, over sizes never asked before.
 
     The service's own time is in it; all else may add three tenths to it, or is soon over anyway.
     One of a few rounds is in time.
@@ -139,18 +140,20 @@ def a_round_of_changes(desk: Page, first_mm: int) -> tuple[float, float]:
 
 @pytest.mark.alone
 @pytest.mark.parametrize(
-    ("what", "seen", "slowed"),
+    ("where", "slowed", "awaited"),
     [
-        ("the first price at 400 kb/s", PRICE, SLOW_LINE),
-        ("the live form at 400 kb/s", LIVE, SLOW_LINE),
-        ("the first price at a quarter of the processor", PRICE, SLOW_PROCESSOR),
+        ("at 400 kb/s", SLOW_LINE, {"the first price": PRICE, "the live form": LIVE}),
+        ("at a quarter of the processor", SLOW_PROCESSOR, {"the first price": PRICE}),
     ],
 )
 def test_price_and_form_come_soon(
-    chromium: Browser, served: Served, what: str, seen: str, slowed: Slowed
+    chromium: Browser, served: Served, where: str, slowed: Slowed, awaited: dict[str, str]
 ) -> None:
-    """From the address until it is there, nothing loaded before; one of a few tries is in time."""
-    times = []
+    """From the address until each is there, nothing loaded before; one of a few tries is in time.
+
+    What is waited for second is told to have come when it is looked for, never sooner.
+    """
+    times: dict[str, list[float]] = {what: [] for what in awaited}
     asks, most_ms = slowed
     for _ in range(TRIES):
         context = chromium.new_context(locale="en-GB", viewport={"width": 390, "height": 844})
@@ -160,19 +163,22 @@ def test_price_and_form_come_soon(
         for name, parameters in asks.items():
             client.send(name, parameters)
         page.goto(served.url, wait_until="commit")
-        page.locator(seen).wait_for()
-        times.append(float(page.evaluate("performance.now()")))
+        for what, seen in awaited.items():
+            page.locator(seen).wait_for()
+            times[what].append(float(page.evaluate("performance.now()")))
         context.close()
-        if times[-1] <= most_ms:
+        if all(min(each) <= most_ms for each in times.values()):
             break
-    print(f"{what}: after", ", ".join(f"{ms:.0f} ms" for ms in times))
-    assert min(times) <= most_ms
+    for what, each in times.items():
+        print(f"{what} {where}: after", ", ".join(f"{ms:.0f} ms" for ms in each))
+    late = {what: min(each) for what, each in times.items() if min(each) > most_ms}
+    assert late == {}
 
 
 @pytest.fixture
 def limited() -> Iterator[Served]:
     """A service that limits each caller as it does by itself, one worker counting them all."""
-    limits = {"WEB_CONCURRENCY": "1", "LEDGERSTONE_PROXIES": "1", "LEDGERSTONE_RATE": "10"}
+    limits = {"WEB_CONCURRENCY": "1", "LEDGERSTONE_PROXIES": "1", "LEDGERSTONE_RATE": str(RATE)}
     service = Served(free_port(), limits)
     service.start()
     yield service
@@ -182,7 +188,10 @@ def limited() -> Iterator[Served]:
 def test_a_long_drag_is_never_turned_away(
     chromium: Browser, limited: Served, settle: Settle
 ) -> None:
-    """Ten seconds of dragging to and fro, by a caller from outside, meet no 429."""
+    """Seconds of dragging to and fro, by a caller from outside, meet no 429.
+
+    Nor would any more of them: it asks less often than the service lets it for ever.
+    """
     context = chromium.new_context(locale="en-GB", extra_http_headers={"X-Forwarded-For": VISITOR})
     page = context.new_page()
     answers: list[Response] = []
@@ -195,16 +204,17 @@ def test_a_long_drag_is_never_turned_away(
     x, y = middle(page, "opening-0")
     page.mouse.move(x, y)
     page.mouse.down()
-    until = time.monotonic() + 10
+    began_s = time.monotonic()
     step = 0
-    while time.monotonic() < until:
+    while time.monotonic() < began_s + DRAG_S:
         step += 1
         page.mouse.move(x + (step % 60 - 30) * 4 * scale, y, steps=2)
         page.wait_for_timeout(16)
     page.mouse.up()
     settle(page)
-    print(f"a drag of ten seconds: {step} moves, {len(answers) - asked} questions")
-    assert len(answers) - asked > 10
+    took_s, count = time.monotonic() - began_s, len(answers) - asked
+    print(f"a drag of {DRAG_S} s: {step} moves, {count} questions")
+    assert DRAG_S < count < RATE * took_s
     assert {answer.status for answer in answers} <= {200, 422}
     context.close()
 
