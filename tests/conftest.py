@@ -83,7 +83,7 @@ def pytest_ignore_collect(collection_path: Path, config: pytest.Config) -> bool 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     """Let files that wait on servers and browsers take turns with those that calculate.
 
-    Both kinds begin early, so that neither is alone at the end; the many short ones come last.
+    Both kinds begin early, so that neither is alone at the end; those with the shortest come last.
     What was collected is left out of garbage collection: there are a million objects of it.
     """
     files: dict[Path, list[pytest.Item]] = {}
@@ -93,6 +93,7 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     heavy = [file for file in files if file.parent.name == "laws"]
     first = [file for pair in zip_longest(waiting, heavy) for file in pair if file is not None]
     rest = [file for file in files if file not in {*first}]
+    rest.sort(key=lambda file: file.parent.name in ("design", "unit"))
     items[:] = [item for file in (*first, *rest) for item in files[file]]
     gc.collect()
     gc.freeze()

@@ -6,8 +6,9 @@ from laws.enquiry_reading import WORKSHOP, read_as_told
 from ledgerstone.enquiry import read_enquiry
 from support.strategies import enquiry_asides as asides
 from support.strategies.enquiry_changes import Several
+from support.strategies.orders import cases
 
-MANY = settings(max_examples=50, suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=cases(25), suppress_health_check=[HealthCheck.too_slow])
 
 
 @MANY

@@ -5,8 +5,9 @@ from hypothesis import HealthCheck, given, settings
 from laws.enquiry_reading import read_as_told
 from support.strategies import enquiry_clauses as clauses
 from support.strategies.enquiry_changes import Several
+from support.strategies.orders import cases
 
-MANY = settings(max_examples=60, suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=cases(25), suppress_health_check=[HealthCheck.too_slow])
 
 
 @MANY

@@ -19,9 +19,10 @@ from support.strategies.enquiry_changes import (
 )
 from support.strategies.enquiry_families import dimensions
 from support.strategies.enquiry_sides import Sided, at_a_side
+from support.strategies.orders import cases
 
 WORKSHOP = load_profile(DEMONSTRATION)
-MANY = settings(max_examples=60, suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=cases(25), suppress_health_check=[HealthCheck.too_slow])
 
 
 def _read(told: Several) -> dict[str, Any]:

@@ -10,8 +10,9 @@ from ledgerstone.workshop import load_profile
 from ledgerstone.workshop.loader import EXAMPLES
 from support.strategies import enquiry_outsiders as outsiders
 from support.strategies.enquiry_changes import Several
+from support.strategies.orders import cases
 
-MANY = settings(max_examples=40, suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=cases(20), suppress_health_check=[HealthCheck.too_slow])
 AMERICAN = load_profile(EXAMPLES["US"])
 POSTCODE = "/delivery/postcode"
 

@@ -14,9 +14,10 @@ from support.strategies.enquiry_several import (
     on_units,
     with_upstand,
 )
+from support.strategies.orders import cases
 
 WORKSHOP = load_profile(DEMONSTRATION)
-MANY = settings(max_examples=60, suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=cases(25), suppress_health_check=[HealthCheck.too_slow])
 
 
 def _is_read(told: Slabs) -> None:

@@ -8,12 +8,13 @@ from ledgerstone.enquiry import read_enquiry
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.strategies import enquiry_stairs as stairs
 from support.strategies.enquiry_stairs import WayIn
+from support.strategies.orders import cases
 
 WORKSHOP = load_profile(DEMONSTRATION)
 AT = "/delivery/steps"
 
 
-@settings(max_examples=100)
+@settings(max_examples=cases(40))
 @given(st.one_of(stairs.counted(), stairs.uncounted()))
 def test_steps_are_counted_or_asked_for(told: WayIn) -> None:
     """Stairs without their number are marked with their words and asked about."""
@@ -32,7 +33,7 @@ def test_who_collects_carries_it_in(aside: str) -> None:
     assert all(one["at"] != AT for one in (*read["missing"], *read["doubtful"]))
 
 
-@settings(max_examples=50)
+@settings(max_examples=cases(25))
 @given(stairs.on_units())
 def test_units_without_widths_are_asked_about(told: tuple[str, str]) -> None:
     """What a slab lies on is marked, and the widths that its strength depends on are asked."""

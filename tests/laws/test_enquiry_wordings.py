@@ -13,8 +13,9 @@ from support.strategies import enquiry_sizes as sizes
 from support.strategies import enquiry_wordings as wordings
 from support.strategies.enquiry_changes import Several
 from support.strategies.enquiry_families import dimensions
+from support.strategies.orders import cases
 
-MANY = settings(max_examples=60, suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=cases(25), suppress_health_check=[HealthCheck.too_slow])
 
 
 @MANY
