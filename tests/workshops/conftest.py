@@ -5,6 +5,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
+from functools import cache
 from pathlib import Path
 from threading import Thread
 from typing import Any
@@ -112,8 +113,9 @@ def shop(request: pytest.FixtureRequest) -> Shop:
     return shop_of(request.param)
 
 
+@cache
 def shop_of(name: str) -> Shop:
-    """One of the three workshops, on the tests' own day."""
+    """One of the three workshops, on the tests' own day: what it has worked out, it knows."""
     path = FILES[name]
     settings = Settings(
         workshop_path=path,
