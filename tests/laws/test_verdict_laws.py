@@ -110,6 +110,20 @@ def _a_millimetre_more(slab: Json) -> Iterator[Json]:
         more["cutouts"][k][side] += 1
         yield more
 
+    rests = slab["rests"]
+    for end in ("right", "front"):
+        if rests.get("overhang", {}).get(end):
+            more = copy.deepcopy(slab)
+            more["outline"]["length" if end == "right" else "width"] += 1
+            more["rests"]["overhang"][end] += 1
+            yield more
+    for axis in ("x", "y"):
+        if "at" in rests:
+            more = copy.deepcopy(slab)
+            for leg in more["rests"]["at"]:
+                leg[axis] += 1
+            yield more
+
 
 def _keeps_its_verdict(seeds: range, workshop: Workshop) -> None:
     low, high = NEAR_THE_LIMIT
@@ -129,6 +143,31 @@ def _keeps_its_verdict(seeds: range, workshop: Workshop) -> None:
 def test_a_millimetre_more_never_flips_a_verdict_away_from_the_limit(workshop: Workshop) -> None:
     """Length, width or an opening 1 mm larger: no flip where utilisation is not 0.97 to 1.03."""
     _keeps_its_verdict(range(EVERYDAY), workshop)
+
+
+def _table(out: int, aside: int, thickness: int) -> Json:
+    """A table on four legs of 60 mm, whose top hangs over so far at its ends and its sides."""
+    length, width = 440 + 2 * out, 650 + 2 * aside
+    xs, ys = (out + 30, length - out - 30), (aside + 30, width - aside - 30)
+    legs = [{"x": x, "y": y} for x in xs for y in ys]
+    rests = {"kind": "legs", "pad": 60, "at": legs, "fixed": True}
+    return slab_json(box(length, width), thickness=thickness, rests=rests)
+
+
+@pytest.mark.parametrize("aside", [49, 50, 75, 99])
+def test_a_corner_ceases_bit_by_bit_to_be_leant_on_as_it_hangs_over_both_ways(
+    aside: int, workshop: Workshop
+) -> None:
+    """With 50 mm to the side its corners are leant on, with 100 mm sat and stood on."""
+    less, more = (in_place_used(_table(250, by, 34), workshop) for by in (aside, aside + 1))
+    assert 1.0 / 1.03 < more / less < 1.03
+
+
+@pytest.mark.parametrize("out", [308, 310, 318, 340, 367])
+def test_it_does_so_as_it_hangs_out_farther(out: int, workshop: Workshop) -> None:
+    """Past 300 mm from the rests' faces; and at 309 mm the parts of two corners meet between."""
+    less, more = (in_place_used(_table(by, 30, 40), workshop) for by in (out, out + 1))
+    assert 1.0 / 1.03 < more / less < 1.03
 
 
 def _moves_little(seeds: range, workshop: Workshop) -> None:

@@ -15,11 +15,12 @@ from dataclasses import dataclass
 import numpy as np
 
 from ledgerstone.arrays import BoolArray, FloatArray
+from ledgerstone.outline import XY
 from ledgerstone.strength._influence import Influence, Peak, squares_at
 from ledgerstone.strength._placed import PlacedSlab
 from ledgerstone.strength._tried import CaseBatch, TriedCase
 from ledgerstone.strength.governing import Governing
-from ledgerstone.strength.places import SEAT_STEP_MM, LoadPlace, of_their_kinds
+from ledgerstone.strength.places import SEAT_STEP_MM, LoadPlace, PlaceKind, of_their_kinds
 from ledgerstone.strength.plate import Cases
 
 # Governing stresses whose influence is computed. On 110 random slabs a dense grid found at most
@@ -229,11 +230,15 @@ class _Seats:
     def new(
         self, wished: Iterable[LoadPlace], before: Sequence[LoadPlace | None]
     ) -> list[LoadPlace]:
-        """Those of some places that lie apart from each other and from those settled before."""
-        taken = np.array([place.xy for place in before if place is not None]).reshape(-1, 2)
+        """Those of some places that lie apart from others of their kind, settled before or new."""
+        taken: dict[PlaceKind, list[XY]] = {}
+        for place in before:
+            if place is not None:
+                taken.setdefault(place.kind, []).append(place.xy)
         kept: list[LoadPlace] = []
         for place in wished:
-            if (np.hypot(*(taken - place.xy).T) >= CLOSEST_MM).all():
+            alike = taken.setdefault(place.kind, [])
+            if all(math.dist(xy, place.xy) >= CLOSEST_MM for xy in alike):
                 kept.append(place)
-                taken = np.append(taken, [place.xy], axis=0)
+                alike.append(place.xy)
         return kept

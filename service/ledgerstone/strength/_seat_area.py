@@ -12,17 +12,45 @@ from shapely.geometry import MultiPolygon, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
-from ledgerstone.arrays import BoolArray, FloatArray
+from ledgerstone.arrays import BoolArray, FloatArray, IntArray
 from ledgerstone.shape import Shape
 from ledgerstone.strength._rims import Rim, rim_of
 
 PANEL_MM = 18.0  # a hull runs through the middle of a unit's side panel
-CORNER_OUT_MM = 300.0  # a corner farther out, or out both ways, is sat and stood on
+CORNER_OUT_MM = 300.0  # a corner farther out is sat and stood on
 NEAR_A_CORNER_MM = 100.0  # places within its overhang plus this of a corner are the corner's
 CORNER_ASIDE_MM = 50.0  # an overhang up to this is a worktop's front edge, not a second direction
+FADING_MM = 50.0  # past either limit, over which a corner's part shrinks to nothing
+HANGS_OVER_MM = 1.0  # places no farther off the hull of the rests are over them
 NEARLY = 0.925  # of a seat's side: a strip at least this wide is sat and stood on
 
 Seen = Callable[[FloatArray], FloatArray]
+
+
+@dataclass(frozen=True, slots=True)
+class LeantOn:
+    """Corners that are leant on, mm, shape (n, 2), and each one's share of its whole part, (n,)."""
+
+    corners: FloatArray
+    share: FloatArray
+
+    def depth_mm(self, xy: FloatArray, out_mm: FloatArray, which: IntArray) -> FloatArray:
+        """How deep places lie in the part of a corner, mm; negative outside it.
+
+        Parameters
+        ----------
+        xy, out_mm
+            Places, mm, shape (…, 2), and how far each lies off the hull of the rests, shape (…,).
+        which
+            Each place's corner, by its number, a shape that broadcasts to (…,).
+
+        Source
+        ------
+        Within the place's own overhang and 100 mm of the corner: common practice, no source.
+        """
+        away = np.hypot(*np.moveaxis(xy - self.corners[which], -1, 0))
+        reach = self.share[which] * (out_mm + NEAR_A_CORNER_MM)
+        return np.asarray(np.minimum(reach - away, out_mm - HANGS_OVER_MM))
 
 
 @dataclass(frozen=True)
@@ -88,28 +116,29 @@ class SeatArea:
         return hull
 
     @cached_property
-    def leant_on(self) -> FloatArray:
-        """Corners that hang out in one direction only, at most 300 mm, shape (n, 2), mm.
+    def leant_on(self) -> LeantOn:
+        """Corners that hang out in one direction, at most 300 mm: they are leant on.
 
-        They are leant on: common practice, no source.
+        Past 300 mm, or 50 mm the other way, the part of a corner that is leant on shrinks to
+        nothing over another 50 mm, so that a millimetre more changes little. Common practice, no
+        source.
         """
         corners = np.array(self.shape.corners).reshape(-1, 2)
-        if self.hull.is_empty or not len(corners):
-            return corners[:0]
+        if self.hull.is_empty:
+            return LeantOn(corners[:0], np.empty(0))
         lines = shapely.shortest_line(self.hull, shapely.points(corners))
         ends = shapely.get_coordinates(lines).reshape(-1, 2, 2)
         aside, out = np.sort(np.abs(ends[:, 1] - ends[:, 0]), axis=1).T
-        few = (out > 1.0) & (out <= CORNER_OUT_MM + PANEL_MM) & (aside <= CORNER_ASIDE_MM)
-        return np.asarray(corners[few])
+        past = np.maximum(out - CORNER_OUT_MM - PANEL_MM, aside - CORNER_ASIDE_MM)
+        share = np.clip(1.0 - past / FADING_MM, 0.0, 1.0)
+        some = (out > HANGS_OVER_MM) & (share > 0.0)
+        return LeantOn(corners[some], share[some])
 
-    def is_near_a_free_corner(self, xy: FloatArray) -> BoolArray:
-        """Whether places (n, 2), mm, on an overhang are near a corner that is leant on, (n,)."""
-        near = np.zeros(len(xy), dtype=bool)
-        if len(self.leant_on):
-            out = self.off_hull(xy)
-            for corner in self.leant_on:
-                near |= (out > 1.0) & (np.hypot(*(xy - corner).T) <= out + NEAR_A_CORNER_MM)
-        return near
+    def is_near_a_free_corner(self, xy: FloatArray, within_mm: float = 0.0) -> BoolArray:
+        """Whether places (n, 2), mm, are in a leant-on corner's part, or within so much, (n,)."""
+        every = np.arange(len(self.leant_on.share))
+        depth = self.leant_on.depth_mm(xy[:, None], self.off_hull(xy)[:, None], every)
+        return np.asarray((depth >= -within_mm).any(axis=1))
 
     def off_hull(self, xy: FloatArray) -> FloatArray:
         """How far places lie off the hull of what meets the slab, mm.
