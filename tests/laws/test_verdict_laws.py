@@ -170,6 +170,27 @@ def test_it_does_so_as_it_hangs_out_farther(out: int, workshop: Workshop) -> Non
     assert 1.0 / 1.03 < more / less < 1.03
 
 
+@pytest.mark.parametrize("strip", [64.8, 85.0, 92.3])
+def test_a_strip_ceases_bit_by_bit_to_be_leant_on_as_it_gets_wider(
+    strip: float, workshop: Workshop
+) -> None:
+    """Before a hob: 65 mm are leant on, 92.5 mm sat and stood on, what is between in proportion."""
+    rests = {**on_units(600, (900, "hob"), 600, front=20), "rails": "hardwood"}
+    less, more = (
+        in_place_used(
+            slab_json(
+                box(2100, 620),
+                cut("rectangle", (560, 380), (1050, wide + 190)),
+                rests=rests,
+                thickness=50,
+            ),
+            workshop,
+        )
+        for wide in (strip, strip + 0.5)
+    )
+    assert 1.0 / 1.03 < more / less < 1.03
+
+
 def _moves_little(seeds: range, workshop: Workshop) -> None:
     moved = {}
     for seed in seeds:

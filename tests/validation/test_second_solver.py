@@ -65,7 +65,7 @@ def _on_its_whole_bed(bearing: Bearing) -> Bearing:
 def _governing(placed: PlacedSlab) -> tuple[float, list[float], float]:
     """The largest stress of someone on level rests, MPa, his place and his load."""
     found = [
-        (one.mpa, tried.place.xy, placed.newtons(tried.case))
+        (one.mpa, tried.place.xy, tried.person_n)
         for batch in every_batch(placed)
         for k, (tried, one) in enumerate(zip(batch.tried, batch.found, strict=True))
         if tried.place is not None and tried.low is None and k not in batch.tipped

@@ -79,7 +79,7 @@ def verdicts(placed: PlacedSlab, batches: Sequence[CaseBatch]) -> Iterator[Verdi
             one.where_mm,
             IN_USE_DAYS,
             one.tips,
-            load_n=placed.newtons(case) if tried.place is not None else 0.0,
+            load_n=tried.person_n,
             load_n_per_m2=loads.even_n_per_m2 if placed.even in tried.loads else 0.0,
             own_mpa=own,
         )

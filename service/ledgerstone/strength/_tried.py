@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from ledgerstone.strength.governing import Governing
 from ledgerstone.strength.places import LoadPlace
-from ledgerstone.strength.plate import Cases, PlateLoad
+from ledgerstone.strength.plate import Cases, PatchLoad, PlateLoad
 from ledgerstone.strength.verdict import Case
 
 
@@ -18,6 +18,11 @@ class TriedCase:
     loads: tuple[PlateLoad, ...]
     low: int | None = None
     place: LoadPlace | None = None
+
+    @property
+    def person_n(self) -> float:
+        """A person's load, N; 0 where there is none."""
+        return sum(load.newtons for load in self.loads if isinstance(load, PatchLoad))
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
@@ -13,10 +13,11 @@ from shapely.geometry import LineString, MultiPolygon, Point, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
-from ledgerstone.arrays import BoolArray, FloatArray, IntArray
+from ledgerstone.arrays import BoolArray, FloatArray
 from ledgerstone.outline import XY, unit_vector
-from ledgerstone.shape import Shape
-from ledgerstone.strength._seat_area import NEAR_A_CORNER_MM, NEARLY, SeatArea
+from ledgerstone.shape import Shape, Strip
+from ledgerstone.strength._leaning_ends import where_leaning_ends
+from ledgerstone.strength._seat_area import NARROW, NEARLY, SeatArea
 from ledgerstone.strength._turning import inward_corners
 
 MAX_PLACES = 44
@@ -24,10 +25,6 @@ APART_SHARE = 0.75  # of a seat's side: places nearer to each other than that ar
 RIM_STEP_MM = 220.0  # between places along edges where no other rule gives one
 MAX_STRIPS = 8
 SEAT_STEP_MM = 40.0
-FINE_STEP_MM = 15.0  # between places along edges where a person's case changes
-RAYS = np.radians(np.arange(0.0, 360.0, 5.0))  # from a corner, to where its case changes
-HALVINGS = 10  # of a step or a ray: under half a millimetre
-CLEAR_MM = 0.01  # outside such a limit, so that rounding takes no place back in
 MAX_SEATS = 1500  # in all; a larger slab has a coarser grid
 MAX_FARTHEST = 12
 AT_THE_HULL_MM = 40.0
@@ -46,10 +43,17 @@ class LoadPlace:
 
     A free corner is the corner of an overhang in one direction, at most 300 mm out: it is leant
     on. Common practice, no source.
+
+    Attributes
+    ----------
+    borne
+        Of a narrow strip: how much of what a person puts on a wide one it bears beyond leaning, 0
+        to 1.
     """
 
     xy: XY
     kind: PlaceKind
+    borne: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,8 +104,7 @@ def load_places(area: SeatArea) -> tuple[LoadPlace, ...]:
             break
         if (np.hypot(*(places[kept] - places[k]).T) > away).all():
             kept.append(k)
-    strips = [LoadPlace(xy, "strip") for xy in _narrow_strips(shape, side_mm)]
-    return (*of_their_kinds(places[kept], area), *strips[:MAX_STRIPS])
+    return (*of_their_kinds(places[kept], area), *_narrow_strips(shape, side_mm))
 
 
 def seats(area: SeatArea) -> Seats:
@@ -115,7 +118,7 @@ def seats(area: SeatArea) -> Seats:
     nx, ny = (math.ceil(d / step - 1e-9) + 1 for d in (x1 - x0, y1 - y0))
     grid = _in(area.room_and_rim, np.linspace(x0, x1, max(nx, 2)), np.linspace(y0, y1, max(ny, 2)))
     rims = [rim.places(0.5 * step) for rim in area.rims]
-    beside = _where_leaning_ends(area)
+    beside = where_leaning_ends(area)
     every = np.unique(np.round(np.concatenate([grid, *rims, beside]), 3), axis=0)
     places = area.in_order(every)
     return Seats(places, area.is_near_a_free_corner(places))
@@ -126,76 +129,6 @@ def _in(room: BaseGeometry, x: FloatArray, y: FloatArray) -> FloatArray:
     gx, gy = np.meshgrid(x, y)
     xy = np.column_stack([gx.ravel(), gy.ravel()])
     return np.asarray(xy[shapely.intersects_xy(room, xy[:, 0], xy[:, 1])])
-
-
-def _where_leaning_ends(area: SeatArea) -> FloatArray:
-    """Places where corners end to be leant on only, shape (n, 2), mm.
-
-    They lie along that limit, on rays from each corner, where it crosses the room's edges, and
-    where the limits of two corners meet.
-    """
-    count = len(area.leant_on.corners)
-    if not count:
-        return area.leant_on.corners
-    edges = _fine_edges(area)
-    of, on_edge = np.repeat(np.arange(count), len(edges)), np.tile(edges, (count, 1, 1))
-    depth = area.leant_on.depth_mm(on_edge, area.off_hull(on_edge), of[:, None])
-    ends = (depth[:, 0] >= -CLEAR_MM) & (depth[:, 1] < -CLEAR_MM)
-    by_ray = _limit(area, np.repeat(np.arange(count), len(RAYS)), np.tile(RAYS, count))
-    places = np.concatenate(
-        [_last_outside(area, on_edge[ends], of[ends]), by_ray, _where_two_limits_meet(area, by_ray)]
-    )
-    return np.asarray(places[shapely.intersects_xy(area.room_and_rim, *places.T)])
-
-
-def _last_outside(area: SeatArea, lines: FloatArray, of: IntArray) -> FloatArray:
-    """Where lines (n, 2, 2) leave the parts of their corners (n,), just outside, (n, 2), mm."""
-    inner, outer = lines[:, 0], lines[:, 1]
-    for _ in range(HALVINGS):
-        middle = 0.5 * (inner + outer)
-        near = area.leant_on.depth_mm(middle, area.off_hull(middle), of)[:, None] >= -CLEAR_MM
-        inner, outer = np.where(near, middle, inner), np.where(near, outer, middle)
-    return np.asarray(outer)
-
-
-def _limit(area: SeatArea, of: IntArray, turn: FloatArray) -> FloatArray:
-    """Where rays, by their angles (n,), leave the parts of their corners (n,), (n, 2), mm."""
-    corners = area.leant_on.corners[of]
-    reach = area.off_hull(corners) + NEAR_A_CORNER_MM + FINE_STEP_MM
-    ends = corners + reach[:, None] * np.column_stack([np.cos(turn), np.sin(turn)])
-    return _last_outside(area, np.stack([corners, ends], axis=1), of)
-
-
-def _where_two_limits_meet(area: SeatArea, by_ray: FloatArray) -> FloatArray:
-    """Places on one corner's limit where another's begins, just outside both, (n, 2), mm.
-
-    Between two corners that are leant on this is as far out as a person sits.
-
-    Parameters
-    ----------
-    by_ray
-        Where the rays leave each corner's part, corner by corner, mm, shape (corners · rays, 2).
-    """
-    near = area.is_near_a_free_corner(by_ray, CLEAR_MM).reshape(-1, len(RAYS))
-    steps = [(of, k, way) for way in (1, -1)
-             for of, k in np.argwhere(~near & np.roll(near, -way, axis=1)).tolist()]  # fmt: skip
-    if not steps:
-        return by_ray[:0]
-    of, k, way = np.array(steps).T
-    turn, step = RAYS[k], 0.5 * way * (RAYS[1] - RAYS[0])
-    for _ in range(HALVINGS):
-        is_near = area.is_near_a_free_corner(_limit(area, of, turn + step), CLEAR_MM)
-        turn, step = np.where(is_near, turn, turn + step), 0.5 * step
-    return _limit(area, of, turn)
-
-
-def _fine_edges(area: SeatArea) -> FloatArray:
-    """Edges of the room in fine steps, both ways, from one place to the next, (n, 2, 2), mm."""
-    steps = [np.empty((0, 2, 2))]
-    for rim in area.rims:
-        at = rim.places(FINE_STEP_MM)
-        steps += [np.stack([at, np.roll(at, by, axis=0)], axis=1) for by in (1, -1)]
-    return np.concatenate(steps)
 
 
 def of_their_kinds(xy: FloatArray, area: SeatArea) -> tuple[LoadPlace, ...]:
@@ -282,24 +215,44 @@ def _ray(start: XY, along: XY, length: float) -> LineString:
     return LineString([start, (start[0] + length * along[0], start[1] + length * along[1])])
 
 
-def _narrow_strips(shape: Shape, side_mm: float) -> Iterable[XY]:
+def _narrow_strips(shape: Shape, side_mm: float) -> Iterable[LoadPlace]:
     """The middles of strips too narrow to sit on, beside openings that a hand can span no more.
+
+    Up to 0.65 of a person's square wide they are leant on; from there to the width that is sat and
+    stood on they bear more in proportion (common practice, no source), and are tried beside the
+    middle too.
+    """
+    narrow = [
+        strip
+        for strip in sorted(shape.strips, key=lambda strip: strip.width_mm)
+        if 1.0 <= strip.width_mm < NEARLY * side_mm
+        and shape.openings[strip.opening].longer_mm > side_mm
+    ]
+    for strip in narrow[:MAX_STRIPS]:
+        borne = max((strip.width_mm / side_mm - NARROW) / (NEARLY - NARROW), 0.0)
+        for xy in _along_a_strip(shape, strip, (0.0, -0.25, 0.25) if borne else (0.0,)):
+            yield LoadPlace(xy, "strip", borne)
+
+
+def _along_a_strip(shape: Shape, strip: Strip, shares: Sequence[float]) -> Iterable[XY]:
+    """Places in mid-width of a strip: its middle, and off it by shares of the opening's length.
 
     Along a straight-sided opening the nearest place is anywhere on it: its middle is taken.
     """
-    for strip in sorted(shape.strips, key=lambda strip: strip.width_mm):
-        opening = shape.openings[strip.opening]
-        if strip.width_mm >= NEARLY * side_mm or strip.width_mm < 1.0:
-            continue
-        if opening.longer_mm <= side_mm:
-            continue
-        if isinstance(strip.faces, int):
-            (x0, y0), (x1, y1) = strip.line_mm
-            yield (x0 + x1) / 2, (y0 + y1) / 2
-            continue
-        middle = opening.polygon.centroid
-        across = shapely.shortest_line(middle, shape.side(strip.faces).line)
-        beside = plane.intersection(plane.difference(across, opening.polygon), shape.net)
+    opening = shape.openings[strip.opening]
+    if isinstance(strip.faces, int):
+        (x0, y0), (x1, y1) = strip.line_mm
+        yield (x0 + x1) / 2, (y0 + y1) / 2
+        return
+    side = shape.side(strip.faces).line
+    middle = opening.polygon.centroid
+    (x0, y0), (x1, y1) = shapely.shortest_line(middle, side).coords
+    across = unit_vector((x0, y0), (x1, y1))
+    for share in shares:
+        off = share * opening.longer_mm
+        start = (x0 - across[1] * off, y0 + across[0] * off)
+        ray = _ray(start, across, math.dist((x0, y0), (x1, y1)))
+        beside = plane.intersection(plane.difference(ray, opening.polygon), shape.net)
         if not beside.is_empty:
             centre = beside.centroid
             yield centre.x, centre.y
