@@ -161,27 +161,10 @@ class PlacedSlab:
             return min(loads.point_n, loads.leaning_n)
         return loads.point_n
 
-    def lasting_n(self, place: LoadPlace) -> float:
-        """A person's load at a place for long, N."""
-        least = self.newtons(self.sitting_case(place))
-        return least + place.borne * (self.workshop.loads.point_n - least)
-
-    def _newtons_at(self, place: LoadPlace, case: Case) -> float:
-        """A person's load at a place, N: on a strip more than leaning, the wider it is.
-
-        Of what would use the slab as much as the hardest case of a wider strip.
-        """
-        least = self.newtons(case)
-        if case != "somebody-leaning" or self.slab.use == "shelf":
-            return least
-        hardest = self._hardest
-        most = self.newtons(hardest) * self.limit_mpa(case) / self.limit_mpa(hardest)
-        return least + place.borne * (most - least)
-
     def with_person(self, place: LoadPlace, case: Case) -> TriedCase:
         """A person at a place."""
         (x, y), side = place.xy, self.workshop.loads.point_side_mm
-        newtons = self._newtons_at(place, case)
+        newtons = self.newtons(case) * place.borne
         patch = PatchLoad(x=x, y=y, length=side, width=side, newtons=newtons)
         return TriedCase(case, (self.weight, patch), place=place)
 

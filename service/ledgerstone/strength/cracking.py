@@ -97,7 +97,8 @@ def _demands(placed: PlacedSlab, batch: CaseBatch, first: CaseBatch) -> list[_De
             continue
         if place.kind != "free-corner":
             cases, at = batch.solved(k)
-            factor = CHANGING * placed.lasting_n(place) / tried.person_n
+            done = place.borne * placed.newtons(placed.sitting_case(place))
+            factor = CHANGING * done / tried.person_n
             live = factor * (cases.components[:, :, at] - own)
             x, y, xy = np.maximum(np.abs(live + own), np.abs(live + LASTING * own))
             found.append(_Demands(place, _worst(placed, x + xy), _worst(placed, y + xy)))

@@ -47,13 +47,12 @@ class LoadPlace:
     Attributes
     ----------
     borne
-        Of a narrow strip: how much of what a person puts on a wide one it bears beyond leaning, 0
-        to 1.
+        The share that the slab bears of a person who sits or stands there: less on a narrow strip.
     """
 
     xy: XY
     kind: PlaceKind
-    borne: float = 0.0
+    borne: float = 1.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -218,9 +217,8 @@ def _ray(start: XY, along: XY, length: float) -> LineString:
 def _narrow_strips(shape: Shape, side_mm: float) -> Iterable[LoadPlace]:
     """The middles of strips too narrow to sit on, beside openings that a hand can span no more.
 
-    Up to 0.65 of a person's square wide they are leant on; from there to the width that is sat and
-    stood on they bear more in proportion (common practice, no source), and are tried beside the
-    middle too.
+    They are leant on. Wider than 0.65 of a person's square they also bear some of a person who sits
+    or stands, in proportion up to the width that bears all (common practice, no source).
     """
     narrow = [
         strip
@@ -229,9 +227,12 @@ def _narrow_strips(shape: Shape, side_mm: float) -> Iterable[LoadPlace]:
         and shape.openings[strip.opening].longer_mm > side_mm
     ]
     for strip in narrow[:MAX_STRIPS]:
-        borne = max((strip.width_mm / side_mm - NARROW) / (NEARLY - NARROW), 0.0)
-        for xy in _along_a_strip(shape, strip, (0.0, -0.25, 0.25) if borne else (0.0,)):
-            yield LoadPlace(xy, "strip", borne)
+        for xy in _along_a_strip(shape, strip, (0.0,)):
+            yield LoadPlace(xy, "strip")
+        borne = (strip.width_mm / side_mm - NARROW) / (NEARLY - NARROW)
+        if borne > 0.0:
+            for xy in _along_a_strip(shape, strip, (0.0, -0.25, 0.25)):
+                yield LoadPlace(xy, "anywhere", borne)
 
 
 def _along_a_strip(shape: Shape, strip: Strip, shares: Sequence[float]) -> Iterable[XY]:
