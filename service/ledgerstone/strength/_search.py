@@ -24,15 +24,16 @@ from ledgerstone.strength.places import SEAT_STEP_MM, LoadPlace, PlaceKind, of_t
 from ledgerstone.strength.plate import Cases
 
 # Governing stresses whose influence is computed. On 110 random slabs a dense grid found at most
-# 1.018 times as much; a second round of neighbours changed none (tests/laws/test_seat_laws.py).
+# 1.018 times as much (tests/laws/test_seat_laws.py).
 MAX_PEAKS = 8
-MAX_NEAR = 5  # worst places so far whose neighbours are solved in a round
+MAX_NEAR = 10  # worst places so far whose neighbours are solved in a round
 REMOTE_MM, REMOTE_SHARE = (
     120.0,
     0.7,
 )  # a stress farther than this from the person is remote; remote peaks' share
 MAX_BESIDE = 5  # of them
-MAX_BETWEEN = 2  # worst places at the end, about which a finer grid is solved
+NEAR_AT_THE_END = 3  # and at the end
+MAX_BETWEEN = 3  # worst places at the end, about which a finer grid is solved
 APART_MM = 60.0  # peaks nearer than this are one
 SOLVED_FROM = 0.9  # an estimate is solved if it reaches this share of the worst utilisation so far
 CLOSEST_MM = 15.0  # a place nearer than this to a solved one is skipped
@@ -79,7 +80,7 @@ def worst_seats(placed: PlacedSlab, first: CaseBatch) -> tuple[CaseBatch, ...]:
     """Settle the cases among which the worst place for a person is; ``first`` is one of them."""
     batches = [first]
     seats = _Seats(placed)
-    for wished in (seats.wished, seats.between):
+    for wished in (seats.wished, seats.about_the_worst):
         solved = _solved(placed, batches)
         new = seats.new(wished(solved), [solution.tried.place for solution in solved])
         if new:
@@ -211,8 +212,12 @@ class _Seats:
                 for k in near[np.argsort(away[near], kind="stable")][:MAX_BESIDE].tolist()
             )
 
-    def between(self, solved: Sequence[_Solved]) -> tuple[LoadPlace, ...]:
-        """The places half-way from the worst ones so far to those next to them."""
+    def about_the_worst(self, solved: Sequence[_Solved]) -> Iterator[LoadPlace]:
+        """The places next to the worst ones so far, and half-way to those."""
+        yield from self._beside(solved[:NEAR_AT_THE_END])
+        yield from self._between(solved)
+
+    def _between(self, solved: Sequence[_Solved]) -> tuple[LoadPlace, ...]:
         worst = [
             solution.tried.place.xy
             for solution in solved[:MAX_BETWEEN]
