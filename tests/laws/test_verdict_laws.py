@@ -29,7 +29,7 @@ from support.mirrored import mirrored
 from support.placed import placed_of
 from support.slabs import box, cut, slab_json
 from support.strategies.ordinary_slabs import ordinary_slab
-from support.strategies.shaped_slabs import l_slab, shaped_slab
+from support.strategies.shaped_slabs import l_slab, round_slab, shaped_slab
 
 EVERYDAY, LONG = 8, 200
 WORKSHOP_TEMP_C = 10.0
@@ -286,6 +286,11 @@ def test_a_mesh_twice_as_fine_says_the_same(workshop: Workshop) -> None:
 def test_a_mesh_twice_as_fine_says_the_same_of_ls(workshop: Workshop) -> None:
     """About a corner that turns inward too."""
     _fine_enough((5, 14, 18), workshop, l_slab)
+
+
+def test_a_mesh_twice_as_fine_says_the_same_of_tables_on_a_pedestal(workshop: Workshop) -> None:
+    """They turn about the edge of its plate, which is as sharp as the stations under it are near."""
+    _fine_enough((1501, 1510), workshop, round_slab)
 
 
 @pytest.mark.long

@@ -22,6 +22,7 @@ from ledgerstone.strength._stations_along import filled, spaced
 from ledgerstone.strength.mesh import Mesh
 
 STATION_SHARE = 1.33  # stations of push-only rests, over the coarse element size
+AREA_SHARE = 0.67  # stations of an area, over the coarse element size
 CLOSEST_SHARE = 0.6  # stations nearer than this share of a step are one
 MAX_STATIONS_AREA = 120
 FEWEST_ACROSS = 3  # a pad presses in its middle too
@@ -258,7 +259,7 @@ def _area_places(polygon: Polygon, mesh: Mesh) -> FloatArray:
     if met.is_empty or met.area < 1e-6:
         near = shapely.get_coordinates(shapely.shortest_line(mesh.polygon, polygon))[1]
         return np.array([near])
-    step = max(STATION_SHARE * mesh.coarse_mm, float(np.sqrt(met.area / MAX_STATIONS_AREA)))
+    step = max(AREA_SHARE * mesh.coarse_mm, float(np.sqrt(met.area / MAX_STATIONS_AREA)))
     x0, y0, x1, y1 = met.bounds
     nx, ny = (max(FEWEST_ACROSS, round(d / step) + 1) for d in (x1 - x0, y1 - y0))
     gx, gy = np.meshgrid(np.linspace(x0, x1, nx), np.linspace(y0, y1, ny))
