@@ -289,7 +289,7 @@ def test_a_mesh_twice_as_fine_says_the_same_of_ls(workshop: Workshop) -> None:
 
 
 def test_a_mesh_twice_as_fine_says_the_same_of_tables_on_a_pedestal(workshop: Workshop) -> None:
-    """They turn about the edge of its plate, which is as sharp as the stations under it are near."""
+    """They turn about the edge of its plate, where the stations under it press most."""
     _fine_enough((1501, 1510), workshop, round_slab)
 
 
