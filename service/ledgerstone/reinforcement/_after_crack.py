@@ -155,7 +155,7 @@ class _Laying:
             return None
         room = room_for_bars(shape, workshop, stock.diameter_mm)
         beside = workshop.steel.cover_mm + 0.5 * stock.diameter_mm
-        cuts = cuts_of(shape, axis, demand.where_mm, 2.0 * beside)
+        cuts = cuts_of(shape, axis, demand.where_mm, beside, stock.anchorage_mm)
         narrow = tuple(strip_bars(shape, (), workshop, stock, room))
         return cls(shape, section, stock, axis, crossing, room, cuts, beside, narrow)
 

@@ -4,10 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from itertools import pairwise
 
+import numpy as np
 import shapely
 from shapely.geometry import LineString
+from shapely.geometry.polygon import orient
 
 from ledgerstone import plane
 from ledgerstone.order import Slab
@@ -26,24 +29,28 @@ from ledgerstone.workshop.records import Workshop
 
 OPENING_MM = 100.0  # sections are looked at beside openings larger than this
 FAR_MM = 1e5
+FILLET_MM = 20.0  # corners rounded by less than this are taken as sharp
+SQUARE = 0.02  # slope of a face that is square to the bars
 
 
 @dataclass(frozen=True, slots=True)
 class CrossSection:
     """One section through concrete: across bars that run along x (axis 0) or y (axis 1).
 
-    ``at_mm`` is its place along the bars, ``low_mm`` and ``high_mm`` where the concrete ends.
+    ``at_mm`` is its place along the bars, ``low_mm`` and ``high_mm`` where the concrete ends, and
+    ``idle_mm`` how much of that carries nothing along the bars, just before a face where they end.
     """
 
     axis: int
     at_mm: float
     low_mm: float
     high_mm: float
+    idle_mm: float = 0.0
 
     @property
     def width_mm(self) -> float:
-        """Its width, mm."""
-        return self.high_mm - self.low_mm
+        """Its width that carries, mm."""
+        return self.high_mm - self.low_mm - self.idle_mm
 
     def bars_mm2(self, bars: Sequence[PlacedBar], stock: BarStock) -> float:
         """Area of the bars that cross it, each as far as its nearer end anchors it, mm².
@@ -66,9 +73,19 @@ class CrossSection:
 
 
 def cuts_of(
-    shape: Shape, axis: int, governing_mm: XY, narrowest_mm: float
+    shape: Shape, axis: int, governing_mm: XY, beside_mm: float, anchorage_mm: float
 ) -> tuple[CrossSection, ...]:
-    """The sections that bars one way must cross: the governing one, and beside each opening."""
+    """The sections that bars one way must cross: the governing one, and beside each opening.
+
+    Parameters
+    ----------
+    axis
+        Of the bars: 0 along x, 1 along y.
+    governing_mm
+        Where the demand is largest.
+    beside_mm, anchorage_mm
+        From a face to a bar's end or its middle, and the length that anchors a bar.
+    """
     beside_openings = [
         opening.polygon.centroid.coords[0][axis]
         for opening in shape.openings
@@ -80,7 +97,87 @@ def cuts_of(
         _cuts_at(shape, axis, governing_mm[axis]),
         key=lambda cut: max(cut.low_mm - beside, beside - cut.high_mm, 0.0),
     )
-    return tuple(cut for cut in (*here[:1], *found) if cut.width_mm >= narrowest_mm)
+    faces = list(_inward_faces(shape, axis))
+    here = [
+        replace(cut, idle_mm=_idle_mm(cut, beside, faces, beside_mm, anchorage_mm))
+        for cut in here[:1]
+    ]
+    return tuple(cut for cut in (*here, *found) if cut.width_mm >= 2.0 * beside_mm)
+
+
+@dataclass(frozen=True, slots=True)
+class _InwardFace:
+    """A straight face square to the bars, at one end of which at least the concrete runs on.
+
+    It lies at ``at_mm`` along them and reaches from ``low_mm`` to ``high_mm``; the concrete is
+    before it (1) or after it (-1). ``corners_mm`` are its ends that are inward corners.
+    """
+
+    at_mm: float
+    low_mm: float
+    high_mm: float
+    side: int
+    corners_mm: tuple[float, ...]
+
+
+def _inward_faces(shape: Shape, axis: int) -> Iterator[_InwardFace]:
+    """The faces of an L's notch and of openings at which bars end that run along an axis."""
+    for polygon in plane.polygons_in(shape.net):
+        for ring in shapely.get_rings(orient(polygon)):
+            points = shapely.get_coordinates(ring.simplify(FILLET_MM))[:-1]
+            edge = np.roll(points, -1, axis=0) - points
+            before = np.roll(edge, 1, axis=0)
+            inward = before[:, 0] * edge[:, 1] - before[:, 1] * edge[:, 0] < 0.0
+            long = np.hypot(*edge.T) > OPENING_MM
+            square = np.abs(edge[:, axis]) <= SQUARE * np.abs(edge[:, 1 - axis])
+            for k in np.flatnonzero(long & square & (inward | np.roll(inward, -1))).tolist():
+                after = (k + 1) % len(points)
+                ends = [(points[j, 1 - axis], inward[j]) for j in (k, after)]
+                low, high = sorted(float(end) for end, _ in ends)
+                concrete = -edge[k, 1] if axis == 0 else edge[k, 0]  # it lies left of the edge
+                yield _InwardFace(
+                    float(0.5 * (points[k, axis] + points[after, axis])),
+                    low,
+                    high,
+                    1 if concrete < 0.0 else -1,
+                    tuple(float(end) for end, turns in ends if turns),
+                )
+
+
+def _idle_mm(
+    cut: CrossSection,
+    beside: float,
+    faces: Sequence[_InwardFace],
+    beside_mm: float,
+    anchorage_mm: float,
+) -> float:
+    """How much of a section's width carries nothing, where bars end at faces close by, mm.
+
+    Parameters
+    ----------
+    beside
+        Where along the section the demand is largest, mm.
+
+    Source
+    ------
+    No moment acts across a free edge. What the concrete before it carries is taken to grow as its
+    bars are anchored, and none of it to be idle where the demand itself is so deep behind the
+    inward corner: our judgement, no source.
+    """
+    idle = list[tuple[float, float, float]]()
+    for face in faces:
+        ahead = (face.at_mm - cut.at_mm) * face.side
+        low, high = max(face.low_mm, cut.low_mm), min(face.high_mm, cut.high_mm)
+        if ahead >= 0.0 and high > low:
+            deep = face.low_mm < beside < face.high_mm
+            depth = min(abs(beside - corner) for corner in face.corners_mm) if deep else 0.0
+            busy = max(ahead - beside_mm, depth, 0.0) / anchorage_mm
+            idle.append((low, high, max(1.0 - busy, 0.0)))
+    ends = sorted({end for low, high, _ in idle for end in (low, high)})
+    return sum(
+        (b - a) * max((share for low, high, share in idle if low <= a and b <= high), default=0.0)
+        for a, b in pairwise(ends)
+    )
 
 
 def _cuts_at(shape: Shape, axis: int, place: float) -> Iterator[CrossSection]:
