@@ -36,14 +36,16 @@ class LeantOn:
     share: FloatArray
 
     def depth_mm(self, xy: FloatArray, out_mm: FloatArray, which: IntArray) -> FloatArray:
-        """How deep places lie in the part of a corner, mm; negative outside it.
+        """How deep places lie in the part of a corner, mm, shape (p, k); negative outside it.
+
+        With one place a row, ``k`` and its axis are left out everywhere.
 
         Parameters
         ----------
         xy, out_mm
-            Places, mm, shape (…, 2), and how far each lies off the hull of the rests, shape (…,).
+            Places, mm, shape (p, k, 2), and how far each lies off the hull of the rests, (p, k).
         which
-            Each place's corner, by its number, a shape that broadcasts to (…,).
+            Each place's corner, by its number, a shape that broadcasts to (p, k).
 
         Source
         ------
