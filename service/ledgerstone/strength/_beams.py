@@ -29,7 +29,12 @@ class Beam:
     posts: tuple[float, ...] = ()
 
     def compliance(self, length_mm: float, at_mm: FloatArray) -> FloatArray:
-        """Deflection at places (k,) along the beam for unit loads at each, mm/N, shape (k, k)."""
+        """Deflection at places (k,) along the beam for unit loads at each, mm/N, shape (k, k).
+
+        Source
+        ------
+        As ``_span``; between posts each span is simply supported.
+        """
         found = np.zeros((len(at_mm), len(at_mm)))
         ends = [0.0, *(share * length_mm for share in self.posts), length_mm]
         for start, end in pairwise(ends):

@@ -45,6 +45,10 @@ def moment_across(
         Of the slab, for its own weight.
     cut
         The cut's two ends, mm, each at an edge of the concrete.
+
+    Source
+    ------
+    Statics: virtual work of what lies ahead of the cut, turned about it as a rigid body.
     """
     mesh = model.mesh
     start, end = np.asarray(cut, dtype=float)

@@ -152,7 +152,12 @@ class PlacedSlab:
         return place.kind != "anywhere" or self.slab.use == "shelf"
 
     def newtons(self, case: Case) -> float:
-        """A person's load in a case, N."""
+        """A person's load in a case, N.
+
+        Source
+        ------
+        The profile, loads.
+        """
         loads = self.workshop.loads
         if case == "somebody-standing":
             return loads.standing_n

@@ -32,6 +32,10 @@ def moments_at(
         Moments at the triangles' corners, shape (m, 3, 3).
     triangle, share
         Triangle that holds the place, and its area coordinates there, shape (3,).
+
+    Source
+    ------
+    As the module: Zienkiewicz and Zhu (1992), from memory.
     """
     nodes = model.mesh.triangles[triangle]
     place = share @ model.mesh.nodes[nodes]

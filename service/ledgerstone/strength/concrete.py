@@ -71,43 +71,80 @@ class Concrete:
 
     @property
     def fcm_mpa(self) -> float:
-        """Mean compressive strength at 28 days, ``fck + 8`` (EN 1992-1-1 table 3.1)."""
+        """Mean compressive strength at 28 days, MPa: ``fck + 8``.
+
+        Source
+        ------
+        EN 1992-1-1 table 3.1.
+        """
         return self.fck_mpa + 8.0
 
     @property
     def fctm_mpa(self) -> float:
-        """Mean tensile strength at 28 days (EN 1992-1-1 table 3.1; above C50 from ``fcm``)."""
+        """Mean tensile strength at 28 days, MPa; above C50 from ``fcm``.
+
+        Source
+        ------
+        EN 1992-1-1 table 3.1.
+        """
         if self.fck_mpa <= 50.0:
             return float(0.30 * self.fck_mpa ** (2.0 / 3.0))
         return 2.12 * math.log(1.0 + self.fcm_mpa / 10.0)
 
     @property
     def fctk_005_mpa(self) -> float:
-        """Tensile strength that 95 in 100 reach, ``0.7 fctm`` (EN 1992-1-1 table 3.1)."""
+        """Tensile strength that 95 in 100 reach, MPa: ``0.7 fctm``.
+
+        Source
+        ------
+        EN 1992-1-1 table 3.1.
+        """
         return 0.7 * self.fctm_mpa
 
     @property
     def fctk_095_mpa(self) -> float:
-        """Tensile strength that 5 in 100 reach, ``1.3 fctm`` (EN 1992-1-1 table 3.1)."""
+        """Tensile strength that 5 in 100 reach, MPa: ``1.3 fctm``.
+
+        Source
+        ------
+        EN 1992-1-1 table 3.1.
+        """
         return 1.3 * self.fctm_mpa
 
     @property
     def ecm_mpa(self) -> float:
-        """Mean stiffness at 28 days with quartzite (EN 1992-1-1 table 3.1, in MPa)."""
+        """Mean stiffness at 28 days with quartzite, MPa: ``22 (fcm / 10)^0.3`` GPa.
+
+        Source
+        ------
+        EN 1992-1-1 table 3.1.
+        """
         return float(22_000.0 * (self.fcm_mpa / 10.0) ** 0.3)
 
     def fctm_at_mpa(self, age_days: float) -> float:
-        """Mean tensile strength at an age (EN 1992-1-1 (3.4))."""
+        """Mean tensile strength at an age, MPa.
+
+        Source
+        ------
+        EN 1992-1-1 (3.4).
+        """
         return tensile_growth(age_days, self.cement) * self.fctm_mpa
 
     def ecm_at_mpa(self, age_days: float) -> float:
-        """Mean stiffness at an age (EN 1992-1-1 (3.5))."""
+        """Mean stiffness at an age, MPa.
+
+        Source
+        ------
+        EN 1992-1-1 (3.5).
+        """
         return float(beta_cc(age_days, self.cement) ** 0.3 * self.ecm_mpa)
 
     def mean_bending_mpa(self, thickness_mm: float, age_days: float) -> float:
-        """Mean bending strength of a plain slab at an age: where it cracks, in the mean.
+        """Mean bending strength of a plain slab at an age, MPa: where it cracks, in the mean.
 
-        By the standard (EN 1992-1-1 (3.23) and (3.4)), or as strips of the recipe have broken.
+        Source
+        ------
+        EN 1992-1-1 (3.23) and (3.4), or as strips of the recipe have broken.
         """
         growth = tensile_growth(age_days, self.cement)
         if self.tested is None:
@@ -164,7 +201,12 @@ class Concrete:
         return age_days_of(wanted_mpa / self._at_28_days_mpa(thickness_mm, basis), self.cement)
 
     def plain_tension_mpa(self, age_days: float, *, basis: DesignBasis | None = None) -> float:
-        """Tension that a cracked-through plain section is trusted with (EN 1992-1-1 (12.1))."""
+        """Tension that a cracked-through plain section is trusted with, MPa.
+
+        Source
+        ------
+        EN 1992-1-1 (12.1).
+        """
         chosen = self.basis if basis is None else basis
         growth = tensile_growth(age_days, self.cement) * self.share
         return chosen.plain_alpha * self.fctk_005_mpa * growth / chosen.gamma_c
@@ -206,6 +248,8 @@ def tensile_growth(age_days: float, cement: CementClass) -> float:
 def age_days_of(growth: float, cement: CementClass) -> float | None:
     """Age at which ``tensile_growth`` reaches a value, days; None if it never does.
 
+    Source
+    ------
     The inverse of EN 1992-1-1 (3.2): ``t = 28 / (1 - ln(beta) / s)²``.
     """
     if growth <= 0.0:
@@ -227,21 +271,36 @@ def ageing_rate(celsius: float) -> float:
 
 
 def adjusted_age_days(steps: Iterable[tuple[float, float]]) -> float:
-    """Temperature-adjusted age of ``(days, celsius)`` steps (EN 1992-1-1 (B.10))."""
+    """Temperature-adjusted age of ``(days, celsius)`` steps, days.
+
+    Source
+    ------
+    EN 1992-1-1 (B.10).
+    """
     return sum(days * ageing_rate(celsius) for days, celsius in steps)
 
 
 def maturity_celsius_hours(
     steps: Iterable[tuple[float, float]], *, datum_celsius: float = 0.0
 ) -> float:
-    """Nurse-Saul maturity of ``(hours, celsius)`` steps, °C·h (ASTM C1074)."""
+    """Nurse-Saul maturity of ``(hours, celsius)`` steps, °C·h.
+
+    Source
+    ------
+    ASTM C1074.
+    """
     return sum(hours * max(celsius - datum_celsius, 0.0) for hours, celsius in steps)
 
 
 def equivalent_hours(
     steps: Iterable[tuple[float, float]], *, q_kelvin: float = 5000.0, at_celsius: float = 20.0
 ) -> float:
-    """Equivalent age of ``(hours, celsius)`` steps by Arrhenius (ASTM C1074; Q from memory)."""
+    """Equivalent age of ``(hours, celsius)`` steps by Arrhenius, hours.
+
+    Source
+    ------
+    ASTM C1074; ``Q`` from memory.
+    """
     still = 1.0 / (273.15 + at_celsius)
     return sum(
         hours * math.exp(-q_kelvin * (1.0 / (273.15 + celsius) - still)) for hours, celsius in steps

@@ -35,7 +35,12 @@ class StripTest:
 
     @property
     def load_kg(self) -> float:
-        """Mass to hang for it, kg."""
+        """Mass to hang for it, kg.
+
+        Source
+        ------
+        Its load over the standard acceleration, 9.80665 m/s².
+        """
         return self.load_n / GRAVITY
 
 

@@ -46,9 +46,11 @@ class StripSample:
     def stress_mpa(self) -> float:
         """Bending stress at which it broke, ``3 P L / 2 b h²``, MPa, its own weight counted.
 
-        EN 12390-5 loads a prism at its third points (``F L / b h²``) and allows the middle in
-        annex A; the middle reads higher, by about 13 % it says (from memory). The margin is
-        taken on what was read here.
+        Source
+        ------
+        Strength of materials, loaded in the middle. EN 12390-5 loads a prism at its third points
+        (``F L / b h²``) and allows the middle in annex A; the middle reads higher, by about 13 % it
+        says (from memory). The margin is taken on what was read here.
         """
         section = self.width_mm * self.thickness_mm**2
         return 1.5 * self.whole_load_n * self.span_mm / section
@@ -76,6 +78,8 @@ class StripSample:
 def hung_load_n(strip: StripSample, stress_mpa: float) -> float:
     """Load to hang at a strip's middle for a stress there, its own weight counted, N.
 
+    Source
+    ------
     The inverse of ``StripSample.stress_mpa``.
     """
     unloaded = replace(strip, load_n=0.0)
