@@ -271,24 +271,14 @@ def ageing_rate(celsius: float) -> float:
 
 
 def adjusted_age_days(steps: Iterable[tuple[float, float]]) -> float:
-    """Temperature-adjusted age of ``(days, celsius)`` steps, days.
-
-    Source
-    ------
-    EN 1992-1-1 (B.10).
-    """
+    """Temperature-adjusted age of ``(days, celsius)`` steps, days (EN 1992-1-1 (B.10))."""
     return sum(days * ageing_rate(celsius) for days, celsius in steps)
 
 
 def maturity_celsius_hours(
     steps: Iterable[tuple[float, float]], *, datum_celsius: float = 0.0
 ) -> float:
-    """Nurse-Saul maturity of ``(hours, celsius)`` steps, °C·h.
-
-    Source
-    ------
-    ASTM C1074.
-    """
+    """Nurse-Saul maturity of ``(hours, celsius)`` steps, °C·h (ASTM C1074)."""
     return sum(hours * max(celsius - datum_celsius, 0.0) for hours, celsius in steps)
 
 

@@ -123,12 +123,7 @@ class Handling:
         return all(way.most_kg < self.turned_kg(way) for way in self.workshop.handling.ways)
 
     def turned_kg(self, way: Way) -> float:
-        """Mass at turning, kg: the slab, and its mould where sides and formers stay in.
-
-        Source
-        ------
-        The profile: a mould's mass on each m².
-        """
+        """Mass at turning, kg: the slab, and its mould where sides and formers stay in."""
         if not way.sides_on:
             return self.slab_kg
         area_m2 = self.shape.outline_area_mm2 / 1e6
