@@ -60,8 +60,8 @@ def test_on_a_rail_that_gives_it_bends_as_a_beam_on_a_bed(
     """Hetényi: under even load ``p`` over ``2 a``, ``M = p exp(-l a) sin(l a) / 2 l²``.
 
     ``l = (k / 4 E I)^0.25``. With 650 N/mm², a spring of 1e5 N/mm every 150 mm, it is 0.37 MPa:
-    what the outside check took for a rigid rail. A mean over the strip's width, since it tilts; 5 to
-    8 % more than Hetényi's is read, whose bed pulls where ours lets go.
+    what the outside check took for a rigid rail. A mean over the strip's width, since it tilts; we
+    read 5 to 8 % more than Hetényi, whose bed pulls where ours lets go.
 
     Source
     ------
