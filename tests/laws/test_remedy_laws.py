@@ -19,9 +19,7 @@ CONTEXTS: Final = {name: context_of(workshop, TODAY) for name, workshop in WORKS
 STOPPED: Final = sorted({name for name in TRIPS if name not in ("no-day-free", "young-concrete")})
 _quiet = (HealthCheck.too_slow, HealthCheck.data_too_large, HealthCheck.filter_too_much)
 # Without shrinking: a failing order says enough as it is, and every trial costs a plate.
-few = settings(
-    max_examples=6, deadline=None, suppress_health_check=_quiet, phases=[Phase.generate]
-)
+few = settings(max_examples=6, deadline=None, suppress_health_check=_quiet, phases=[Phase.generate])
 
 
 @few

@@ -17,7 +17,8 @@ from support.slabs import box, cut, slab_json
 
 # 2100 x 620 x 40 over units of 600, 900 and 600, an opening of 860 x 490 with its near side at
 # y = 65; 500 N on 100 mm of the middle of the strip; the rail's line at y = 20.
-WIDE_MM, THICK_MM, LONG_MM, RAIL_MM = 65.0, 40.0, 860.0, 20.0
+WIDE_MM, THICK_MM, LONG_MM = 65.0, 40.0, 860.0
+RAIL_MM = 20
 FINE_MM = 15.0  # mesh, and so the stations of the rail, under which the beam is continuous
 NEWTONS, PATCH_MM, MIDDLE_MM = 500.0, 100.0, 1050.0
 
