@@ -20,6 +20,7 @@ from ledgerstone.mould.nesting import (
 )
 
 STEEL_KG_PER_M3 = 7850.0  # EN 1991-1-1 table A.4 has 77.0 to 78.5 kN/m³
+GLASS_KG_PER_M3 = 2000.0  # bars and mesh of glass fibre in resin, 1900 to 2100: from memory
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +31,7 @@ class Bar:
     diameter_mm: float
     length_mm: float
     count: int = 1
+    kg_per_m3: float = STEEL_KG_PER_M3
 
     @property
     def kg(self) -> float:
@@ -39,7 +41,7 @@ class Bar:
         ------
         As ``bar_kg_per_m``.
         """
-        return self.count * self.length_mm / 1000 * bar_kg_per_m(self.diameter_mm)
+        return self.count * self.length_mm / 1000 * bar_kg_per_m(self.diameter_mm, self.kg_per_m3)
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,6 +61,7 @@ class MeshPiece:
     width_mm: float
     count: int = 1
     cut_away_mm2: float = 0.0
+    kg_per_m3: float = STEEL_KG_PER_M3
 
     @property
     def kg(self) -> float:
@@ -69,7 +72,7 @@ class MeshPiece:
         As ``mesh_kg_per_m2``.
         """
         area_m2 = (self.length_mm * self.width_mm - self.cut_away_mm2) / 1e6
-        return self.count * area_m2 * mesh_kg_per_m2(self.wire_mm, self.pitch_mm)
+        return self.count * area_m2 * mesh_kg_per_m2(self.wire_mm, self.pitch_mm, self.kg_per_m3)
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,6 +86,7 @@ class CutStock:
     diameter_mm: float
     lengths: tuple[Stock, ...]
     fewest: int
+    kg_per_m3: float
 
     @property
     def waste_mm(self) -> float:
@@ -98,7 +102,7 @@ class CutStock:
         As ``bar_kg_per_m``.
         """
         bought_mm = sum(stock.length_mm for stock in self.lengths)
-        return bought_mm / 1000 * bar_kg_per_m(self.diameter_mm)
+        return bought_mm / 1000 * bar_kg_per_m(self.diameter_mm, self.kg_per_m3)
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,24 +118,34 @@ class CutList:
         return sum(stock.bought_kg for stock in self.stocks)
 
 
-def bar_kg_per_m(d_mm: float) -> float:
+def density_of(material: str) -> float:
+    """Return what a cubic metre of a profile's reinforcement weighs, kg, by its material.
+
+    Source
+    ------
+    ``STEEL_KG_PER_M3``: EN 1991-1-1; ``GLASS_KG_PER_M3``: from memory.
+    """
+    return GLASS_KG_PER_M3 if material == "glass-fibre" else STEEL_KG_PER_M3
+
+
+def bar_kg_per_m(d_mm: float, kg_per_m3: float = STEEL_KG_PER_M3) -> float:
     """Mass of a metre of round bar.
 
     Source
     ------
     ``π d²/4 × 7850 kg/m³``, the basis of EN 10080's nominal masses.
     """
-    return math.pi * d_mm**2 / 4 * STEEL_KG_PER_M3 / 1e6
+    return math.pi * d_mm**2 / 4 * kg_per_m3 / 1e6
 
 
-def mesh_kg_per_m2(wire_mm: float, pitch_mm: float) -> float:
+def mesh_kg_per_m2(wire_mm: float, pitch_mm: float, kg_per_m3: float = STEEL_KG_PER_M3) -> float:
     """Mass of a square metre of square mesh, two layers of wires.
 
     Source
     ------
     ``2 A × 7850``, A the steel of a metre's width one way; BS 4483's fabrics.
     """
-    return 2 * bar_kg_per_m(wire_mm) * 1000 / pitch_mm
+    return 2 * bar_kg_per_m(wire_mm, kg_per_m3) * 1000 / pitch_mm
 
 
 def cut_list(bars: Sequence[Bar], stock_length_mm: float, kerf_mm: float = 0.0) -> CutList:
@@ -155,7 +169,8 @@ def _stock(
     same = [bar for bar in bars if bar.diameter_mm == diameter_mm]
     cuts = [CutLength(bar.mark, bar.length_mm) for bar in same for _ in range(bar.count)]
     lengths = cut_lengths(cuts, stock_length_mm, kerf_mm)
-    return CutStock(diameter_mm, lengths, fewest_stock(cuts, stock_length_mm))
+    fewest = fewest_stock(cuts, stock_length_mm)
+    return CutStock(diameter_mm, lengths, fewest, same[0].kg_per_m3)
 
 
 def mesh_nest(pieces: Sequence[MeshPiece], length_mm: float, width_mm: float) -> Nest:

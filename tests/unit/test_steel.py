@@ -1,8 +1,18 @@
 """The cut list: bars from stock lengths, mesh in pieces."""
 
+from dataclasses import replace
+
 import pytest
 
-from ledgerstone.steel import Bar, MeshPiece, bar_kg_per_m, cut_list, mesh_kg_per_m2, mesh_nest
+from ledgerstone.steel import (
+    Bar,
+    MeshPiece,
+    bar_kg_per_m,
+    cut_list,
+    density_of,
+    mesh_kg_per_m2,
+    mesh_nest,
+)
 
 
 def test_bars_that_fit_one_length_come_from_one() -> None:
@@ -55,3 +65,14 @@ def test_mesh_pieces_are_nested_and_weighed() -> None:
     piece = MeshPiece("M", 2.5, 50, 1200, 600, 2)
     assert mesh_nest([piece], 1200, 1200).sheets == 1
     assert piece.kg == pytest.approx(1.44 * mesh_kg_per_m2(2.5, 50))
+
+
+def test_glass_fibre_weighs_a_quarter_of_steel() -> None:
+    """A cubic metre of bars in resin weighs 2.0 t (from memory), of steel 7.85 t."""
+    density = density_of("glass-fibre")
+    bar, mesh = Bar("A", 6, 1000, kg_per_m3=density), MeshPiece("M", 2.5, 50, 1000, 1000)
+    cuts = cut_list([bar], 3000)
+    assert cuts.kg == pytest.approx(0.0565, rel=2e-3)  # pi 3² mm² of a metre, 2 g/cm³, by hand
+    assert cuts.bought_kg == pytest.approx(3 * 0.0565, rel=2e-3)
+    assert replace(mesh, kg_per_m3=density).kg == pytest.approx(mesh.kg * 2.0 / 7.85)
+    assert density_of("plain") == density_of("stainless") == 7850.0

@@ -108,7 +108,9 @@ def _coarse_face(job: Job) -> Iterator[Value]:
 
 
 def _has_glass(job: Job) -> bool:
-    """Return whether the recipe has glass fibre."""
+    """Return whether glass fibre is in the recipe, or is cut for the mould."""
+    if job.workshop.steel.material == "glass-fibre":
+        return True
     fibres = (part.name for part in job.workshop.recipe.parts if part.role == "fibre")
     return any("glass" in name.casefold() for name in fibres)
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from ledgerstone.mix import BatchPlan, batch_plan, sealer_l
@@ -201,7 +201,8 @@ def steel_pieces(
             overlap = lap_mm(workshop, bar.diameter_mm)
             parts, length = lapped_parts(bar.length_mm, rack.stock_length_mm, overlap)
             count = bar.count * slab.quantity * parts
-            bars.append(Bar(f"{i}-{bar.mark}", bar.diameter_mm, length, count))
+            mark = f"{i}-{bar.mark}"
+            bars.append(replace(bar, mark=mark, length_mm=length, count=count))
         for piece in plan.mesh:
             long, short = (
                 max(piece.length_mm, piece.width_mm),
@@ -211,10 +212,15 @@ def steel_pieces(
             columns, along = lapped_parts(long, rack.mesh_sheet_length_mm, overlap)
             rows, across = lapped_parts(short, rack.mesh_sheet_width_mm, overlap)
             count = piece.count * slab.quantity * columns * rows
-            mark = f"{i}-{piece.mark}"
-            wire, pitch = piece.wire_mm, piece.pitch_mm
-            cut_mm2 = piece.cut_away_mm2 / (columns * rows)
-            mesh.append(MeshPiece(mark, wire, pitch, along, across, count, cut_mm2))
+            part = replace(
+                piece,
+                mark=f"{i}-{piece.mark}",
+                length_mm=along,
+                width_mm=across,
+                count=count,
+                cut_away_mm2=piece.cut_away_mm2 / (columns * rows),
+            )
+            mesh.append(part)
     return bars, mesh
 
 

@@ -24,7 +24,7 @@ from ledgerstone.reinforcement._notes import notes
 from ledgerstone.reinforcement._schedule import BarRow, even_runs, rows_of, scheduled
 from ledgerstone.reinforcement._strips import strip_bars
 from ledgerstone.shape import Shape
-from ledgerstone.steel import Bar, MeshPiece
+from ledgerstone.steel import Bar, MeshPiece, density_of
 from ledgerstone.steel_rules import Cover, cover_of
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.workshop.records import Workshop
@@ -60,6 +60,8 @@ class SteelPlan:
         What carries the slab once it has cracked; None if no person is tried on it.
     notes
         What the workshop should know, in sentences.
+    kg_per_m3
+        Mass of a cubic metre of bars and mesh.
     """
 
     bars: tuple[PlacedBar, ...]
@@ -69,6 +71,7 @@ class SteelPlan:
     cover: Cover
     after: AfterCrack | None
     notes: tuple[Message, ...]
+    kg_per_m3: float
 
     @property
     def rows(self) -> tuple[BarRow, ...]:
@@ -78,7 +81,7 @@ class SteelPlan:
     def cut(self) -> tuple[Bar, ...]:
         """The bars to cut, mark by mark."""
         counts = Counter((bar.mark, bar.diameter_mm, bar.length_mm) for bar in self.bars)
-        return tuple(Bar(*bar, count) for bar, count in counts.items())
+        return tuple(Bar(*bar, count, self.kg_per_m3) for bar, count in counts.items())
 
     @property
     def kg(self) -> float:
@@ -99,7 +102,8 @@ def advise(
     mesh, places = mesh_of(slab, shape, workshop, workshop.steel.cover_mm)
     cover = cover_of(slab, workshop.steel, crossing=after is not None and after.crossing)
     says = tuple(notes(slab, cover, bars, after, workshop))
-    return SteelPlan(bars, mesh, places, workshop.steel.cover_mm, cover, after, says)
+    density = density_of(workshop.steel.material)
+    return SteelPlan(bars, mesh, places, workshop.steel.cover_mm, cover, after, says, density)
 
 
 def _every_bar(

@@ -8,7 +8,7 @@ from ledgerstone import plane
 from ledgerstone.order import LShape, Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
-from ledgerstone.steel import MeshPiece
+from ledgerstone.steel import MeshPiece, density_of
 from ledgerstone.steel_rules import lap_mm
 from ledgerstone.workshop.records import Workshop
 
@@ -36,7 +36,16 @@ def mesh_of(
         kept_mm2 = plane.intersection(box(x0, y0, x1, y1), concrete).area
         cut_mm2 = max(0.0, length * width - kept_mm2)
         mark, wire, pitch = f"M{number}", steel.mesh_wire_mm, steel.mesh_pitch_mm
-        pieces.append(MeshPiece(mark, wire, pitch, length, width, cut_away_mm2=cut_mm2))
+        mesh = MeshPiece(
+            mark,
+            wire,
+            pitch,
+            length,
+            width,
+            cut_away_mm2=cut_mm2,
+            kg_per_m3=density_of(steel.material),
+        )
+        pieces.append(mesh)
     return tuple(pieces), tuple((x0, y0) for x0, y0, _, _ in rectangles)
 
 

@@ -22,7 +22,7 @@ under-load = { $load ->
     [low-rest] Mit einem etwas zu tiefen Auflager
    *[own-weight] Unter ihrem eigenen Gewicht
 }
-breaks-after-a-crack = Einmal gerissen und mit jemandem darauf würde { NAME($slab) } { $where } brechen: Nichts in ihr trägt über einen Riss hinweg.
+breaks-after-a-crack = Einmal gerissen und mit jemandem darauf würde { NAME($slab) } { $where } brechen: Nichts in ihr trägt genug über einen Riss hinweg.
 free-corner = Das Gewicht einer Person auf der freien Ecke könnte { NAME($slab, case: "accusative") } { $where } reißen lassen. Lassen Sie unter dem Überstand eine Konsole einbauen.
 level-the-rests = Die Auflager müssen eben und satt unterfüttert sein, bevor { NAME($slab) } aufliegt. Ist eines etwas zu tief, könnte sie { $where } reißen, wenn sich dort jemand setzt.
 tips-when-sat-on = Lose auf ihren Auflagern würde { NAME($slab) } kippen, wenn sich jemand { $where } setzt. Sie muss befestigt werden.

@@ -22,7 +22,7 @@ under-load = { $load ->
     [low-rest] With one rest a little low
    *[own-weight] Under its own weight
 }
-breaks-after-a-crack = Once cracked, with somebody sitting on it, { NAME($slab) } would break { $where }: nothing in it carries across a crack.
+breaks-after-a-crack = Once cracked, with somebody sitting on it, { NAME($slab) } would break { $where }: nothing in it carries enough across a crack.
 free-corner = A person's weight on the free corner could crack { NAME($slab) } { $where }. Have a bracket fitted under the overhang.
 level-the-rests = The rests must be level and packed tight before { NAME($slab) } goes down. With one a little low, somebody sitting there could crack it { $where }.
 tips-when-sat-on = Loose on its rests, { NAME($slab) } would tip with somebody sitting { $where }. It must be fixed down.
