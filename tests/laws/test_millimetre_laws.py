@@ -89,11 +89,11 @@ def test_it_does_so_as_it_hangs_out_farther(out: int, workshop: Workshop) -> Non
     assert 1.0 / 1.03 < more / less < 1.03
 
 
-@pytest.mark.parametrize("strip", [64.8, 85.0, 92.3])
+@pytest.mark.parametrize("strip", [69.8, 75.0, 85.0, 92.3])
 def test_a_strip_ceases_bit_by_bit_to_be_leant_on_as_it_gets_wider(
     strip: float, workshop: Workshop
 ) -> None:
-    """Before a hob: 65 mm are leant on, 92.5 mm sat and stood on, what is between in proportion."""
+    """Before a hob: 70 mm are leant on, 92.5 mm stood on, what is between by its width."""
     rests = {**on_units(600, (900, "hob"), 600, front=20), "rails": "hardwood"}
     less, more = (
         in_place_used(

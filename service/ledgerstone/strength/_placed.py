@@ -166,10 +166,20 @@ class PlacedSlab:
             return min(loads.point_n, loads.leaning_n)
         return loads.point_n
 
+    def _borne_n(self, place: LoadPlace, case: Case) -> float:
+        """A person's load in a case that the slab bears at a place, N.
+
+        On a narrow strip it begins with what uses the slab as much as leaning does, and grows by
+        the same percentage with each millimetre: our judgement, no source.
+        """
+        most, leaning = self.newtons(case), self.newtons("somebody-leaning")
+        least = leaning * self.limit_mpa(case) / self.limit_mpa("somebody-leaning")
+        return float(most * min(least / most, 1.0) ** (1.0 - place.wide))
+
     def with_person(self, place: LoadPlace, case: Case) -> TriedCase:
         """A person at a place."""
         (x, y), side = place.xy, self.workshop.loads.point_side_mm
-        newtons = self.newtons(case) * place.borne
+        newtons = self._borne_n(place, case)
         patch = PatchLoad(x=x, y=y, length=side, width=side, newtons=newtons)
         return TriedCase(case, (self.weight, patch), place=place)
 

@@ -23,7 +23,7 @@ CORNER_ASIDE_MM = 50.0  # an overhang up to this is a worktop's front edge, not 
 FADING_MM = 50.0  # past either limit, over which a corner's part shrinks to nothing
 HANGS_OVER_MM = 1.0  # places no farther off the hull of the rests are over them
 NEARLY = 0.925  # of a seat's side: a strip at least this wide is sat and stood on
-NARROW = 0.65  # of it: a strip up to this wide is leant on only
+NARROW = 0.7  # of it: a strip up to this wide is leant on only
 
 Seen = Callable[[FloatArray], FloatArray]
 

@@ -97,7 +97,7 @@ def _demands(placed: PlacedSlab, batch: CaseBatch, first: CaseBatch) -> list[_De
             continue
         if place.kind != "free-corner":
             cases, at = batch.solved(k)
-            done = place.borne * placed.newtons(placed.sitting_case(place))
+            done = placed.with_person(place, placed.sitting_case(place)).person_n
             factor = CHANGING * done / tried.person_n
             live = factor * (cases.components[:, :, at] - own)
             x, y, xy = np.maximum(np.abs(live + own), np.abs(live + LASTING * own))

@@ -46,13 +46,14 @@ class LoadPlace:
 
     Attributes
     ----------
-    borne
-        The share that the slab bears of a person who sits or stands there: less on a narrow strip.
+    wide
+        How wide the concrete is: from 0, where it is leant on only, to 1, where it bears all of a
+        person who sits or stands there.
     """
 
     xy: XY
     kind: PlaceKind
-    borne: float = 1.0
+    wide: float = 1.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -217,8 +218,8 @@ def _ray(start: XY, along: XY, length: float) -> LineString:
 def _narrow_strips(shape: Shape, side_mm: float) -> Iterable[LoadPlace]:
     """The middles of strips too narrow to sit on, beside openings that a hand can span no more.
 
-    They are leant on. Wider than 0.65 of a person's square they also bear some of a person who sits
-    or stands, in proportion up to the width that bears all (common practice, no source).
+    They are leant on. Wider than 0.7 of a person's square they also bear some of a person who sits
+    or stands, the more the wider they are (common practice, no source).
     """
     narrow = [
         strip
@@ -229,10 +230,10 @@ def _narrow_strips(shape: Shape, side_mm: float) -> Iterable[LoadPlace]:
     for strip in narrow[:MAX_STRIPS]:
         for xy in _along_a_strip(shape, strip, (0.0,)):
             yield LoadPlace(xy, "strip")
-        borne = (strip.width_mm / side_mm - NARROW) / (NEARLY - NARROW)
-        if borne > 0.0:
+        wide = (strip.width_mm / side_mm - NARROW) / (NEARLY - NARROW)
+        if wide > 0.0:
             for xy in _along_a_strip(shape, strip, (0.0, -0.25, 0.25)):
-                yield LoadPlace(xy, "anywhere", borne)
+                yield LoadPlace(xy, "anywhere", wide)
 
 
 def _along_a_strip(shape: Shape, strip: Strip, shares: Sequence[float]) -> Iterable[XY]:
