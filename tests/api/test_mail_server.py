@@ -88,6 +88,63 @@ def test_a_server_that_drips_has_one_deadline(
     assert took_s < 0.6 + 2.0
 
 
+def _late(listener: socket.socket, wait_s: float, had: list[bytes]) -> None:
+    """Take one letter, and say so only so much later than it is whole."""
+    with suppress(OSError):
+        caller, _ = listener.accept()
+        with caller, caller.makefile("rb") as lines:
+            caller.sendall(b"220 here\r\n")
+            for line in lines:
+                if line.startswith(b"DATA"):
+                    caller.sendall(b"354 go on\r\n")
+                    had += iter(lines.readline, b".\r\n")
+                    time.sleep(wait_s)
+                caller.sendall(b"250 well\r\n")
+
+
+@pytest.mark.parametrize("late_s", [-0.4, -0.1, -0.02, 0.0, 0.02, 0.1, 0.4])
+def test_a_server_that_answers_at_the_deadline_loses_nothing(
+    mailing: "FlaskClient",
+    free_port: int,
+    token: str,
+    monkeypatch: pytest.MonkeyPatch,
+    late_s: float,
+) -> None:
+    """A little before it, at it or after it: one answer in time, and what is told as sent is there.
+
+    Long after it the letter is told as not sent.
+    """
+    monkeypatch.setattr(SMTP_DOOR, "TIMEOUT_S", 1.0)
+    had: list[bytes] = []
+    with socket.create_server(("127.0.0.1", free_port)) as listener:
+        late = threading.Thread(target=_late, args=(listener, 1.0 + late_s, had), daemon=True)
+        late.start()
+        began_s = time.monotonic()
+        answer = mailing.post("/v1/requests", json={"token": token, **ASKED})
+        took_s = time.monotonic() - began_s
+        late.join()
+    assert answer.status_code in ({503} if late_s >= 0.0 else {200, 503})
+    assert answer.status_code == 503 or any(b"Subject" in line for line in had)
+    assert took_s < 1.0 + 2.0
+
+
+def test_what_was_answered_by_the_deadline_is_told_as_sent(
+    mailing: "FlaskClient", postbox: Postbox, token: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A server's word that came in time counts though it is read after the deadline."""
+    monkeypatch.setattr(SMTP_DOOR, "TIMEOUT_S", 0.6)
+    sent = smtplib.SMTP.sendmail
+
+    def read_late(connection: smtplib.SMTP, *letter: Any) -> Any:  # noqa: ANN401  as smtplib's
+        taken = sent(connection, *letter)
+        time.sleep(0.8)
+        return taken
+
+    monkeypatch.setattr(smtplib.SMTP, "sendmail", read_late)
+    assert mailing.post("/v1/requests", json={"token": token, **ASKED}).status_code == 200
+    assert len(postbox.taken) == 1
+
+
 def test_the_patience_is_within_ten_seconds() -> None:
     """A request to a mail server that is away is answered within 10 s."""
     assert SMTP_DOOR.TIMEOUT_S + 1.0 < 10.0

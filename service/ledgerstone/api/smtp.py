@@ -17,6 +17,7 @@ from ledgerstone.errors import RequestNotSent
 from ledgerstone.workshop.records import MailSettings, Workshop
 
 TIMEOUT_S: Final = 8.0  # for the whole SMTP session; a worker has 20 s for a request
+_ENDING_S: Final = 0.5  # and for what had come by then to be read
 
 
 def post_of(workshop: Workshop, password: str) -> Callable[[EmailMessage], None] | None:
@@ -41,7 +42,7 @@ class Conversation:
 
     It runs in a thread, since neither name resolution nor a slow server has a deadline of its own.
     At the deadline the connection is closed, and a letter that is not accepted by then is not
-    sent.
+    sent. What the server had answered by then still counts: of one request there is one outcome.
     """
 
     server: MailSettings
@@ -64,7 +65,9 @@ class Conversation:
         if sock is not None:
             with suppress(OSError):
                 sock.shutdown(SHUT_RDWR)
-        return TimeoutError("the mail server took longer than we wait for")
+        self._is_settled.wait(_ENDING_S)  # closed, it reads no more than what has come
+        late = TimeoutError("the mail server took longer than we wait for")
+        return None if self._is_taken else late
 
     def _run(self, seconds: float) -> None:
         """Run the session; its result is final once the letter is accepted, before QUIT."""
