@@ -4,6 +4,8 @@ from collections.abc import Callable, Hashable
 from datetime import date
 from typing import Any, TypeVar
 
+import pytest
+
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.quote import quote
 from ledgerstone.stages import StageCache
@@ -13,6 +15,7 @@ from support.documents import Json
 from support.everyday import EVERYDAY
 
 TODAY = date(2026, 11, 25)
+BEVEL = {"profile": "bevel", "size": "5 mm"}
 K = TypeVar("K", bound=Hashable)
 V = TypeVar("V")
 
@@ -50,4 +53,38 @@ def test_an_order_with_one_slab_changed_works_out_that_slab_alone(workshop: Work
     assert computed_for(*slabs, delivery={"kind": "pallet", "postcode": "HR0 7XX"}) == [0, 0, 0, 0]
     thicker = {**slabs[1], "thickness": "50 mm"}
     assert computed_for(slabs[0], thicker, slabs[2]) == [1, 1, 1, 1]
-    assert computed_for(*slabs, {**slabs[0], "label": "again"})[1:3] == [0, 0]
+    assert computed_for(*slabs, {**slabs[0], "label": "again"})[:3] == [0, 0, 0]
+    polished = {**slabs[1], "finish": {"surface": "polished", "sealer": "matt"}}
+    assert computed_for(slabs[0], polished, slabs[2]) == [0, 0, 0, 1]
+    bevelled = {**slabs[1], "edges": {"front": BEVEL}}
+    assert computed_for(slabs[0], bevelled, slabs[2]) == [1, 1, 0, 1]
+
+
+@pytest.mark.parametrize("name", ["vanity", "hob"])
+@pytest.mark.parametrize(
+    "change",
+    [
+        {"finish": {"surface": "polished", "sealer": "matt"}},
+        {"edges": {"front": BEVEL, "left": {"profile": "wall"}}},
+        {"edges": {"front": {"profile": "square", "drop": {"depth": "60 mm"}}}},
+        {"shade": {"name": "chalk"}},
+        {"label": "again", "quantity": 2},
+        {"place": "outdoors"},
+        {"rests": {"kind": "full"}},
+    ],
+    ids="-".join,
+)
+def test_what_is_kept_of_another_order_changes_no_answer(
+    workshop: Workshop, name: str, change: Json
+) -> None:
+    """An order that differs in one thing from one before it is answered as if it were the first."""
+    slab = EVERYDAY[name]["slabs"][0]
+    cache = StageCache()
+
+    def answered(document: Json, plates: StageCache) -> str:
+        order = read_order(document, workshop)
+        return repr(quote(order, workshop=workshop, bookings=(), today=TODAY, plates=plates))
+
+    answered({"slabs": [slab]}, cache)
+    changed = {"slabs": [{**slab, **change}]}
+    assert answered(changed, cache) == answered(changed, StageCache())

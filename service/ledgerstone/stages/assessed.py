@@ -7,7 +7,6 @@ from datetime import date
 from functools import partial
 
 from ledgerstone.errors import PlateError
-from ledgerstone.order import Shade, Slab
 from ledgerstone.reinforcement import SteelPlan, advise, after_a_crack
 from ledgerstone.schedule import NoWorkingDay, calendar_of, days_ahead
 from ledgerstone.stages.cache import HandlingKey, InPlaceKey, OnItsRests, SlabKey, SteelKey
@@ -17,6 +16,7 @@ from ledgerstone.strength.handling import Curing
 from ledgerstone.strength.in_place import InPlace, in_place
 from ledgerstone.strength.rests import turning_places
 from ledgerstone.strength.slabs import SlabStrength, concrete_of, plate_of, slab_strength
+from ledgerstone.strength.weight import weight_of
 
 DIGITS_KG = 6
 _DAYS_TO_CASTING = 2  # working days from the order to its casting, about; only the month counts
@@ -102,7 +102,7 @@ def assess_handling(planned: Planned, i: int, context: StageContext) -> SlabStre
     )
     size = (shape.length_mm, shape.width_mm)
     key = HandlingKey(
-        SlabKey.of(_without_appearance(without_rests)),
+        SlabKey.without_appearance(without_rests),
         round(planned.slab_kg[i], DIGITS_KG),
         size,
         temp_c,
@@ -135,7 +135,8 @@ def _on_its_rests(planned: Planned, i: int, context: StageContext) -> OnItsRests
         after = after_a_crack(slab, shape, found.cracking, workshop)
         return OnItsRests(replace(found, verdicts=(*found.verdicts, after.verdict)), after)
 
-    key = InPlaceKey(SlabKey.of(_without_appearance(slab)), round(planned.slab_kg[i], DIGITS_KG))
+    without_edges = replace(slab, edges={})
+    key = InPlaceKey(SlabKey.without_appearance(without_edges), weight_of(slab, workshop))
     return context.cache.in_place.get_or_compute(key, compute)
 
 
@@ -145,11 +146,6 @@ def _steel_of(planned: Planned, i: int, strength: SlabStrength, context: StageCo
     after = _on_its_rests(planned, i, context).after
     compute = partial(advise, slab, planned.shapes[i], strength, after, context.workshop)
     return context.cache.steel.get_or_compute(key, compute)
-
-
-def _without_appearance(slab: Slab) -> Slab:
-    """Return a slab without its appearance, which affects strength only through its mass."""
-    return replace(slab, label="", shade=Shade(), quantity=1)
 
 
 def _casting_day(context: StageContext) -> date:

@@ -7,16 +7,17 @@ from __future__ import annotations
 
 from collections import OrderedDict
 from collections.abc import Callable, Hashable
-from dataclasses import dataclass, fields
+from dataclasses import dataclass, fields, replace
 from typing import Any, Final, Generic, TypeVar
 
-from ledgerstone.order import Slab
+from ledgerstone.order import Finish, Shade, Slab
 from ledgerstone.outline import XY
 from ledgerstone.reinforcement import AfterCrack, SteelPlan
 from ledgerstone.shape import Shape
 from ledgerstone.strength.handling import Curing
 from ledgerstone.strength.in_place import InPlace
 from ledgerstone.strength.slabs import Plates, SlabStrength
+from ledgerstone.strength.weight import OwnWeight
 from ledgerstone.workshop.records import Workshop
 
 MAX_SHAPES = 48
@@ -63,6 +64,12 @@ class SlabKey:
         """Make the key of a slab."""
         return cls(repr(slab))
 
+    @classmethod
+    def without_appearance(cls, slab: Slab) -> SlabKey:
+        """Make the key of a slab's plan and strength, which appearance affects only by its mass."""
+        plain = Finish("as-cast", "")
+        return cls.of(replace(slab, label="", shade=Shade(), finish=plain, quantity=1, taken=()))
+
 
 @dataclass(frozen=True, slots=True)
 class HandlingKey:
@@ -81,10 +88,13 @@ class HandlingKey:
 
 @dataclass(frozen=True, slots=True)
 class InPlaceKey:
-    """What the stresses of a slab on its rests depend on, beside the workshop."""
+    """What the stresses of a slab on its rests depend on, beside the workshop.
+
+    Its edges and its shade affect them by its weight alone, of which the edges' part is left out.
+    """
 
     slab: SlabKey
-    slab_kg: float
+    weight: OwnWeight
 
 
 @dataclass(frozen=True, slots=True)
