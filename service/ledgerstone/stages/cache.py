@@ -16,8 +16,8 @@ from ledgerstone.reinforcement import AfterCrack, SteelPlan
 from ledgerstone.shape import Shape
 from ledgerstone.strength.handling import Curing
 from ledgerstone.strength.in_place import InPlace
+from ledgerstone.strength.plate import OwnWeight
 from ledgerstone.strength.slabs import Plates, SlabStrength
-from ledgerstone.strength.weight import OwnWeight
 from ledgerstone.workshop.records import Workshop
 
 MAX_SHAPES = 48
