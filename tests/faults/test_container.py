@@ -1,16 +1,22 @@
 """The container's own scripts, run as they are: no file, one made, health, a log that is full."""
 
+import json
 import os
 import subprocess
 import sys
+import time
 from collections.abc import Iterator
-from contextlib import contextmanager
+from concurrent.futures import ThreadPoolExecutor
+from contextlib import contextmanager, suppress
 from pathlib import Path
+from urllib.request import Request, urlopen
 
 import pytest
+import yaml
 
+from conftest import EXAMPLE_ORDER, MAKER_KEY
 from support.ports import free_port
-from support.serving import ROOT, ask, wait_for
+from support.serving import ROOT, ask, served, wait_for
 
 START = ROOT / "docker/start"
 HEALTH = ROOT / "docker/health.py"
@@ -136,3 +142,43 @@ def test_serve_starts_though_nothing_can_be_written() -> None:
     finally:
         process.terminate()
         process.wait(timeout=30)
+
+
+def _threads_of(pid: int) -> int:
+    """Count the threads of a process and of all that it has started."""
+    with suppress(FileNotFoundError, ProcessLookupError):
+        tasks = list(Path(f"/proc/{pid}/task").iterdir())
+        started = [(task / "children").read_text(encoding="ascii").split() for task in tasks]
+        return len(tasks) + sum(_threads_of(int(child)) for each in started for child in each)
+    return 0
+
+
+def test_the_limit_of_processes_is_kept_on_a_machine_of_many_cores(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """While both workers print and draw, half of the container's threads are free, at 40 cores."""
+    text = (ROOT / "docker/compose.yaml").read_text(encoding="utf-8")
+    most = yaml.safe_load(text)["services"]["service"]["pids_limit"]
+    monkeypatch.setenv("RAYON_NUM_THREADS", "40")  # as many as it takes for itself at 40 cores
+    headers = {
+        "Content-Type": "application/json",
+        "Accept": "application/pdf",
+        "Authorization": f"Bearer {MAKER_KEY}",
+    }
+    counted = [0]
+    with served() as server, ThreadPoolExecutor(4) as callers:
+        address = f"http://127.0.0.1:{server.port}/v1/job-sheets"
+        body = json.dumps({"order": EXAMPLE_ORDER}).encode()
+
+        def printed() -> int:
+            with urlopen(Request(address, body, headers), timeout=60) as answer:
+                status: int = answer.status
+                return status
+
+        asked = [callers.submit(printed) for _ in range(6)]
+        while not all(one.done() for one in asked):
+            counted.append(_threads_of(server.process.pid))
+            time.sleep(0.005)
+    assert {one.result() for one in asked} == {200}
+    print(f"threads at most: {max(counted)}, of {most}")
+    assert 4 < max(counted) <= most / 2

@@ -1,7 +1,7 @@
 """Typesetting of a PDF from one of our templates; the only module that calls the typesetter.
 
 It is called in an interpreter of its own. It keeps each page that it has ever set, tens of
-megabytes of them, and starts threads, of which a copy of a process made later would have none.
+megabytes of them, and starts a thread, of which a copy of a process made later would have none.
 """
 
 from __future__ import annotations
@@ -15,7 +15,11 @@ from ledgerstone.drawing.raster import FONT_FOLDER
 
 PRINT_S: Final = 6  # of processor time; the longest job sheet takes half of one
 WAIT_S: Final = 12.0  # a worker has 20 s for a request
+# One thread, as many as the machine has cores or not: so many more would pass the limit of a
+# container's processes.
 _SCRIPT: Final = """
+import os
+os.environ["RAYON_NUM_THREADS"] = "1"
 import json, sys, typst
 asked = json.load(sys.stdin.buffer)
 sys.stdout.buffer.write(typst.compile(**asked, ignore_system_fonts=True, format="pdf"))
