@@ -26,18 +26,24 @@ class SurfaceKind:
         Small air voids that the drawing shows; by eye, no source.
     least_face_mm
         Upright edge that it needs so that a pad does not break it away; common practice, no source.
+    frees_dust
+        Whether hardened concrete is worked for it, which frees silica dust.
+    stands_in
+        Whether a remedy may offer it in place of another: not where it looks like none of them.
     """
 
     gloss: float
     voids_per_m2: int
     least_face_mm: float
+    frees_dust: bool
+    stands_in: bool = True
 
 
-# In order of their requirements on an edge, the least first.
+# The plainest first: in this order remedies offer those that stand in for another.
 SURFACES: Mapping[Surface, SurfaceKind] = MappingProxyType(
     {
-        "as-cast": SurfaceKind(0.05, 240, MIN_FACE_MM),
-        "honed": SurfaceKind(0.2, 120, 10.0),
-        "polished": SurfaceKind(0.65, 60, 15.0),
+        "as-cast": SurfaceKind(0.05, 240, MIN_FACE_MM, frees_dust=False),
+        "honed": SurfaceKind(0.2, 120, 10.0, frees_dust=True),
+        "polished": SurfaceKind(0.65, 60, 15.0, frees_dust=True),
     }
 )

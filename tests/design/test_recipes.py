@@ -115,7 +115,7 @@ def add_surface(package: Path) -> None:
     """Add the surface “scoured”: name, record, words, and its rows in the workshop's file."""
     file, record = package / "surfaces.py", '        "honed": SurfaceKind('
     put(file, "Surface = Literal[", 'Surface = Literal["scoured", ')
-    put(file, record, f'        "scoured": SurfaceKind(0.1, 200, 8.0),\n{record}')
+    put(file, record, f'        "scoured": SurfaceKind(0.1, 200, 8.0, frees_dust=True),\n{record}')
     for catalogue in (package / "wording" / "catalogues").glob("*/*.ftl"):
         text = catalogue.read_text(encoding="utf-8")
         text = re.sub(r"\n( +\*?\[polished\])", r"\n    [scoured] scour\n\1", text)

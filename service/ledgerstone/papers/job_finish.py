@@ -8,19 +8,23 @@ from ledgerstone.message import Area, Message, Ruled, SmallVolume, Value
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_batches import parts_of
 from ledgerstone.papers.job_blocks import SheetBlock, plain, ticks
+from ledgerstone.surfaces import SURFACES
 from ledgerstone.work import finish_of, grits_before_fills
 from ledgerstone.workshop.records import Sealer
 
 
 def finish_ticks(job: Job, i: int) -> SheetBlock:
     """Set the steps to tick."""
-    return ticks(*_freed(job, i), *_ground(job, i), *_sealed(job, i, sealer_of(job, i)))
+    return ticks(*_freed(job, i), *_faced(job, i), *_sealed(job, i, sealer_of(job, i)))
 
 
 def finish_cautions(job: Job) -> Iterator[Value]:
     """Yield the hazards of finishing, once for all slabs."""
-    if any(finish_of(slab, job.workshop).grits for slab in job.slabs):
+    finishes = [finish_of(slab, job.workshop) for slab in job.slabs]
+    if any(finish.grits for finish in finishes):
         yield Message("job-grinding")
+    if any(SURFACES[finish.surface].frees_dust and not finish.grits for finish in finishes):
+        yield Message("job-silica")
     yield Message("job-fumes")
     if any(sealer_of(job, i).rags_ignite for i in range(len(job.slabs))):
         yield Message("job-rags")
@@ -40,8 +44,11 @@ def _freed(job: Job, i: int) -> Iterator[Value]:
     yield Message("job-turn-in-mould" if way.sides_on else "job-turn-free", knockouts=knockouts)
 
 
-def _ground(job: Job, i: int) -> Iterator[Value]:
-    """Describe each grit, and each filling of voids after the grit that opens them."""
+def _faced(job: Job, i: int) -> Iterator[Value]:
+    """Describe each grit, and each filling of voids after the grit that opens them.
+
+    A finish without grits is one step.
+    """
     finish, slurry = finish_of(job.slabs[i], job.workshop), job.batches.slabs[i].slurry
     fills = grits_before_fills(finish, job.workshop) if slurry.litres else ()
     fill = Message(
@@ -54,6 +61,8 @@ def _ground(job: Job, i: int) -> Iterator[Value]:
     again = Message("job-fill-again", hours=plain(job.workshop.days.slurry_hours))
     if None in fills:
         yield fill
+    if not finish.grits:
+        yield Message("job-face", surface=finish.surface, area=area)
     for grit in finish.grits:
         yield Message("job-grind", grit=grit, area=area)
         if grit in fills:

@@ -161,13 +161,13 @@ def _recasts(
     kept = Decimal(0)
     for i, (slab, shape) in enumerate(zip(order.slabs, shapes, strict=True)):
         own = (s for s in steps if s.slab == i and not s.minutes_each)
-        net_area = sum((wages(step, workshop) for step in own), Decimal(0))
+        labour = sum((wages(step, workshop) for step in own), Decimal(0))
         alone = slab.quantity * mixing_alone_minutes(slab, shape, workshop)
-        net_area += Decimal(alone) / 60 * workshop.rates.hour
+        labour += Decimal(alone) / 60 * workshop.rates.hour
         litres = slab.quantity * placed_l(shape, workshop)
         concrete = workshop.recipe.price_per_m3 * decimal(litres / L_PER_M3)
         share = decimal(recast_percent(slab, shape, workshop)) / HUNDRED
-        kept += share * (net_area + concrete)
+        kept += share * (labour + concrete)
     return kept
 
 

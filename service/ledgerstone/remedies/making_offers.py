@@ -60,7 +60,7 @@ def plainer_finish(
     offered = {finish.surface for finish in planned.workshop.finishes}
     asked_mm = SURFACES[slab.finish.surface].least_face_mm
     for surface, kind in SURFACES.items():
-        if surface in offered and kind.least_face_mm < asked_mm:
+        if kind.stands_in and surface in offered and kind.least_face_mm < asked_mm:
             cost = 2.0 + (asked_mm - kind.least_face_mm) / 10
             path = ("slabs", finding.slab, "finish", "surface")
             yield Option("plainer-finish", (Change(path, surface),), cost)

@@ -71,8 +71,8 @@ def _surfaces(order: Order, workshop: Workshop) -> Iterator[Changes]:
     """Yield one surface in place of all that take more days, the nearest to them first."""
     days = {str(finish.surface): finish_days(finish, workshop) for finish in workshop.finishes}
     slowest = max(days[slab.finish.surface] for slab in order.slabs)
-    for surface in reversed([*SURFACES]):
-        if days.get(surface, slowest) < slowest:
+    for surface, kind in reversed(tuple(SURFACES.items())):
+        if kind.stands_in and days.get(surface, slowest) < slowest:
             slow = [
                 i for i, slab in enumerate(order.slabs) if days[slab.finish.surface] > days[surface]
             ]

@@ -260,6 +260,7 @@ job-turn-free = { $knockouts ->
 job-fill = Poren mit { $litres } Schlämme füllen: { $parts }. Ätzend: Handschuhe. { $hours } Stunden stehen lassen
 job-fill-again = Poren noch einmal mit ebenso viel füllen; { $hours } Stunden stehen lassen
 job-part = { $mass } { $name }
+job-face = Fläche fertigstellen ({ plan-surface }), { $area }: Kanten brechen, jede Pore ansehen
 job-grind = Nass schleifen mit Körnung { $grit }, { $area }; abspülen
 job-dry = { $days } Tage trocknen, und bis zu einem Alter von { $age } Tagen
 job-dry-strip = { $days } Tage trocknen, und bis zu einem Alter von { $age } Tagen; { $hours } Stunden vorher einen Streifen davon versiegeln: ________
@@ -272,6 +273,7 @@ job-pack = { $lies ->
    *[no] Wiegen: ________ { job-mass-unit }, auch auf ihre Tragekarte; hochkant in Schaumstoff verpacken
 }
 job-grinding = Nassschleifen: Anschluss mit FI-Schutzschalter, Kabel hoch und trocken; Schutzbrille, Gehörschutz, Maske gegen Quarzstaub; Schlamm nass wegspülen.
+job-silica = Wer die harte Fläche bearbeitet, setzt Quarzstaub frei: nass halten, Schutzbrille, Gehörschutz, Maske gegen Quarzstaub.
 job-fumes = Versiegelung: Türen offen, keine Flamme, Handschuhe; ihr Sicherheitsdatenblatt geht vor.
 job-rags = Ölige Lappen entzünden sich von selbst: flach im Freien trocknen oder unter Wasser in einer Dose mit Deckel.
 

@@ -1,6 +1,6 @@
 # Die Arbeitsschritte, wie Werkstattblatt, Plan und frühere Aufträge sie nennen.
 
-step-tile = Musterplatte gießen: { $shade }, { $surface }
+step-tile = Musterplatte gießen: { $shade }, { plan-surface }
 step-yes = Freigabe des Musters
 step-in-hand = Schablonen, Becken, Zeichnung da
 step-set-up = Einrichten

@@ -260,6 +260,7 @@ job-turn-free = { $knockouts ->
 job-fill = Fill voids with { $litres } of slurry: { $parts }. Gloves: it burns. Leave it { $hours } hours
 job-fill-again = Fill voids again with as much; leave it { $hours } hours
 job-part = { $mass } { $name }
+job-face = Finish the face ({ $surface }), { $area }: ease the edges, look over every pin hole
 job-grind = Wet-grind with { $grit } grit, { $area }; rinse
 job-dry = Dry { $days } days, and to an age of { $age } days
 job-dry-strip = Dry { $days } days, and to an age of { $age } days; seal a strip of it { $hours } hours before: ________
@@ -272,6 +273,7 @@ job-pack = { $lies ->
    *[no] Weigh it: ________ { job-mass-unit }, on its carry card too; pack on edge in foam
 }
 job-grinding = Wet grinding: an RCD-protected supply, cables up and dry; goggles, ear defenders, a mask rated for silica; wash the slurry away wet.
+job-silica = Working the hard face frees silica dust: keep it wet, goggles, ear defenders, a mask rated for silica.
 job-fumes = Sealer: doors open, no flame, gloves; its safety sheet comes first.
 job-rags = Oily rags catch fire by themselves: flat outdoors to dry, or under water in a lidded tin.
 
