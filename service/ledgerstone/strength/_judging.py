@@ -23,8 +23,8 @@ from ledgerstone.strength.verdict import Case, Verdict
 
 MAX_LOW_RESTS = 4
 NEAREST_TO_A_LOW_REST = 4
-HARDEST_WITH_A_LOW_REST = 6
-APART_MM = 250.0  # between the hardest places
+HARDEST_WITH_A_LOW_REST = 8
+APART_MM = 180.0  # between the hardest places
 FOR_GOOD = 0.3  # psi_2 of a dwelling's load, EN 1990 table A1.1
 # EN 1992-1-1 figure 3.1: 50 % inside, 80 % outside.
 HUMIDITY_PERCENT: dict[str, float] = {"indoors": 50.0, "wet-room": 80.0, "outdoors": 80.0}
