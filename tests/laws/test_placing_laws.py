@@ -19,8 +19,10 @@ from ledgerstone.workshop import Workshop
 from support.slabs import box, slab_of
 
 DAILY = 8
-# Found by the whole matrix: three openings that go in only with the narrowest strips between them.
+# Found by the whole matrix: three openings that go in only with the narrowest strips between them,
+# and three that crack wherever the strips about them are not alike.
 TIGHT = Case("hob", ("basin", "round"), 620, 1200)
+EVEN = Case("outdoor", ("rectangle", "rectangle"), 650, 1200)
 
 
 @pytest.fixture(name="like")
@@ -46,6 +48,13 @@ def test_what_is_added_can_be_made(like: Slab, context: StageContext) -> None:
 def test_openings_that_go_in_only_tightly_are_placed(like: Slab, context: StageContext) -> None:
     """Where wider strips leave no room for the last opening, all of them are placed nearer."""
     assert verdict(TIGHT, like, context) == "made"
+
+
+def test_openings_that_crack_beside_uneven_strips_are_placed_evenly(
+    like: Slab, context: StageContext
+) -> None:
+    """Where a strip wide enough to cast still cracks, it is shared with its neighbours."""
+    assert verdict(EVEN, like, context) == "made"
 
 
 @pytest.mark.long

@@ -8,7 +8,13 @@ from itertools import islice, takewhile
 from typing import Final
 
 from ledgerstone.checks import Finding, check_plan
-from ledgerstone.layout.openings import Ground, layouts, layouts_of_taps_apart, size_mm
+from ledgerstone.layout.openings import (
+    Ground,
+    layouts,
+    layouts_evened,
+    layouts_of_taps_apart,
+    size_mm,
+)
 from ledgerstone.layout.reliefs import with_places
 from ledgerstone.layout.rests import BY_OPENINGS, RestsKind, usual_rests
 from ledgerstone.order import Order, Slab
@@ -18,10 +24,14 @@ from ledgerstone.siting import clear_mm, strips_of
 from ledgerstone.stages import StageContext, plan
 from ledgerstone.workshop.records import Workshop
 
-# Layouts that are checked for strength: with taps behind their bowls, then apart.
+# Layouts of each kind that are checked for strength: with taps behind their bowls, then apart.
 _MAX_TRIED: Final = 5
 LayoutKind = Callable[[Ground], Iterator[Slab]]
-_KINDS_OF_LAYOUT: Final[tuple[LayoutKind, ...]] = (layouts, layouts_of_taps_apart)
+_KINDS_OF_LAYOUT: Final[tuple[LayoutKind, ...]] = (
+    layouts,
+    layouts_of_taps_apart,
+    layouts_evened,
+)
 
 
 @dataclass(frozen=True, slots=True)

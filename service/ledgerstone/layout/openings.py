@@ -7,7 +7,7 @@ first that nothing stops is taken.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import product
 from typing import Final, Literal
@@ -17,6 +17,7 @@ from shapely.geometry import Polygon
 from ledgerstone.checks.units import standing_units
 from ledgerstone.cutouts import cutout_size_mm
 from ledgerstone.goes_in import is_bowl, is_tap, unit_for
+from ledgerstone.layout.evening import evened
 from ledgerstone.layout.runs import Run, spread
 from ledgerstone.layout.spoken import step_mm
 from ledgerstone.order import Cutout, Point, Slab
@@ -103,7 +104,23 @@ def layouts(ground: Ground) -> Iterator[Slab]:
     by_size = sorted(others, key=lambda k: -max(size_mm(ground.slab.cutouts[k])))
     orders = (others,) if by_size == others else (others, by_size)
     for is_tight, order, strategy in product((False, True), orders, STRATEGIES):
-        placed = _placed(ground, order, taps, strategy, is_tight=is_tight)
+        wishes = _wishes(ground, order, strategy)
+        placed = _placed(ground, order, taps, wishes, is_tight=is_tight)
+        if placed is not None:
+            yield placed
+
+
+def layouts_evened(ground: Ground) -> Iterator[Slab]:
+    """Yield each layout again with alike strips on both sides of every opening."""
+    taps, others = _taps_and_others(ground)
+    for slab in layouts(ground) if others else ():
+        sited = _staying(ground)
+        for k, cutout in enumerate(slab.cutouts):
+            if k in others and cutout.centre is not None:
+                sited[k] = _as_sited(cutout, (cutout.centre.x.mm, cutout.centre.y.mm))
+        apart = evened(ground.run, sited, [k for k in others if not ground.unit_spans(k)])
+        wishes = {k: (_to_step(ground, x), _to_step(ground, y)) for k, (x, y) in apart.items()}
+        placed = _placed(ground, others, taps, wishes, is_tight=True)
         if placed is not None:
             yield placed
 
@@ -113,7 +130,8 @@ def layouts_of_taps_apart(ground: Ground) -> Iterator[Slab]:
     taps, others = _taps_and_others(ground)
     if taps:
         for is_tight, strategy in product((False, True), STRATEGIES):
-            placed = _placed(ground, [*others, *taps], [], strategy, is_tight=is_tight)
+            wishes = _wishes(ground, [*others, *taps], strategy)
+            placed = _placed(ground, [*others, *taps], [], wishes, is_tight=is_tight)
             if placed is not None:
                 yield placed
 
@@ -124,17 +142,23 @@ def _taps_and_others(ground: Ground) -> tuple[list[int], list[int]]:
 
 
 def _placed(
-    ground: Ground, others: list[int], taps: list[int], strategy: Manner, *, is_tight: bool
+    ground: Ground,
+    others: list[int],
+    taps: list[int],
+    wishes: Mapping[int, XY],
+    *,
+    is_tight: bool,
 ) -> Slab | None:
     """Place the openings one by one; None where one has no room left.
 
     Parameters
     ----------
+    wishes
+        Where each of the others would go best, mm.
     is_tight
         Whether the narrowest strips are left from the start, so that more goes in.
     """
     sited = _staying(ground)
-    wishes = _wishes(ground, others, sited, strategy)
     for k in (*others, *taps):
         wanted = _tap(ground, k, sited) if k in taps else _other(ground, k, wishes[k], len(taps))
         at = place_for(
@@ -174,11 +198,9 @@ def _as_sited(cutout: Cutout, at: XY) -> PlacedOpening:
     return PlacedOpening(*at, *size_mm(cutout), is_round=cutout.kind == "circle", rim=cutout.rim)
 
 
-def _wishes(
-    ground: Ground, others: Sequence[int], sited: dict[int, PlacedOpening], strategy: Manner
-) -> dict[int, XY]:
+def _wishes(ground: Ground, others: Sequence[int], strategy: Manner) -> dict[int, XY]:
     """Where each opening would go best: in its unit, or along the run."""
-    run = ground.run
+    run, sited = ground.run, _staying(ground)
     if strategy == "left":
         return dict.fromkeys(others, run.front_left)
     if strategy == "right":
