@@ -105,7 +105,7 @@ export class Answers {
     const size = answer?.kind === "quote" ? answer.body.slabs[store.slab]?.finished_mm : undefined;
     place.hidden = !size || this.last?.order !== store.order || (store.shown.size_from ?? "finished") === "finished";
     if (!size) return;
-    const [length = "", width = ""] = sizes(size.length_mm, size.width_mm);
+    const [length = "", width = ""] = sizes(store.shown.outline, size.length_mm, size.width_mm);
     place.textContent = say("size_from.finished-size", { length, width });
   }
 

@@ -1,4 +1,4 @@
-import { spoken, withMark } from "./lib/lengths.js";
+import { inMm, spoken, withMark } from "./lib/lengths.js";
 
 /** @type {Messages} */
 let messages = {};
@@ -79,11 +79,12 @@ export function typedMass(amount, back = false) {
   return Number((back ? amount / KG_PER[units.masses] : amount * KG_PER[units.masses]).toFixed(1));
 }
 
-/** In the place's unit, which the last one carries. @param {number[]} mm @returns {string[]} */
-export function sizes(...mm) {
-  const metric = units.lengths !== "in";
-  const said = mm.map((each) => (metric ? number(each, 1) : spoken(each, "in", 16).slice(0, -3)));
-  said.push(`${said.pop()} ${metric ? "mm" : "in"}`);
+/** In the unit in which an outline was typed; the last one carries it. @param {Outline | undefined} outline @param {number[]} mm @returns {string[]} */
+export function sizes(outline, ...mm) {
+  const typed = JSON.stringify(outline)?.match(/\d ?(mm|cm|m)\b|\d ?(?:in|ft|['"\\])/);
+  const unit = /** @type {Unit} */ (typed ? (typed[1] ?? "in") : units.lengths);
+  const said = mm.map((each) => (unit === "in" ? spoken(each, unit, 16).slice(0, -3) : number(each / (inMm(`1 ${unit}`) ?? 1), 4)));
+  said.push(`${said.pop()} ${unit}`);
   return said;
 }
 

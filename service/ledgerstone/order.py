@@ -11,7 +11,7 @@ from datetime import date
 from types import MappingProxyType
 from typing import Literal, get_args
 
-from ledgerstone.quantities import Length
+from ledgerstone.quantities import Length, UnitName
 from ledgerstone.surfaces import Surface
 
 Use = Literal["worktop", "upstand", "splashback", "end-panel", "shelf", "table", "hearth", "sill"]
@@ -297,3 +297,13 @@ class Order:
     since: str | None = None
     language: str = "en"
     delivery_taken: bool = field(default=False, metadata={"inside": True})
+
+    @property
+    def spoken_unit(self) -> UnitName | None:
+        """The unit in which the first slab's size was typed; None where it came as numbers."""
+        match self.slabs[0].outline:
+            case Round(diameter=size) | Rectangle(length=size) | LShape(length=size):
+                pass
+            case Polygon(points=points):
+                size = max((point.x for point in points), default=None)
+        return None if size is None or size.came == "number" else size.unit

@@ -40,3 +40,13 @@ test("one slab that becomes two is named piece by piece", () => {
   assert.equal(changeWords(order, { op: "add", path: "/slabs/1", value: half }, whole), "slab 2: 2000 mm × 600 mm");
   assert.equal(changeWords(order, { op: "add", path: "/joins", value: [] }, whole), "");
 });
+
+test("an opening that goes into a new slab is not left out", () => {
+  setWords(messages, "en-GB");
+  const basin = { kind: "circle", label: "basin", diameter: "360 mm" };
+  const sent = { ...order, slabs: [{ ...slab, cutouts: [basin, { ...basin, label: "bowl" }] }] };
+  const whole = { ...sent, slabs: [...sent.slabs, { ...slab, cutouts: [{ ...basin, centre: { x: "300 mm", y: "300 mm" } }] }] };
+  const gone = (/** @type {number} */ k) => changeWords(sent, { op: "remove", path: `/slabs/0/cutouts/${k}` }, whole);
+  assert.equal(gone(0), "slab 1, basin: goes into slab 2");
+  assert.equal(gone(1), "slab 1, bowl: left out");
+});

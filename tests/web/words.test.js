@@ -79,12 +79,25 @@ test("a workshop in the United States has its own words, inches and pounds", () 
   assert.equal(say("add.hob"), "Cooktop");
   assert.equal(say("add.basin"), messages["add.basin"]);
   assert.equal(weight(68.5), "151 lb"); // 0.453 592 37 kg: NIST SP 811, appendix B.8
-  assert.deepEqual(sizes(1200.15, 609.6, 38.1), ["47 1/4", "24", "1 1/2 in"]);
+  assert.deepEqual(sizes(undefined, 1200.15, 609.6, 38.1), ["47 1/4", "24", "1 1/2 in"]);
   assert.equal(typedMass(1000), 453.6);
   assert.equal(typedMass(453.6, true), 1000);
   assert.equal(money("885.63", "USD"), "$885.63");
   assert.equal(day("2027-01-04"), "Monday, January 4, 2027");
   setPlace(/** @type {any} */ ({ words: {}, formats: { locale: "de-DE", lengths: "mm", masses: "kg" } }));
   assert.equal(weight(68.5, 1), "68,5 kg");
-  assert.deepEqual(sizes(1200, 600), ["1.200", "600 mm"]);
+  assert.deepEqual(sizes({ kind: "round", diameter: 1200 }, 1200, 600), ["1.200", "600 mm"]);
+});
+
+test("a finished size is told in the unit in which the outline was typed, wherever the workshop is", () => {
+  for (const lengths of /** @type {const} */ (["mm", "in"])) {
+    setPlace(/** @type {any} */ ({ words: {}, formats: { locale: "en-GB", lengths, masses: "kg" } }));
+    const said = (/** @type {string} */ length) => sizes({ kind: "rectangle", length, width: length }, 1524, 609.6);
+    assert.deepEqual(said("60 in"), ["60", "24 in"]);
+    assert.deepEqual(said("5 ft"), ["60", "24 in"]);
+    assert.deepEqual(said('60"'), ["60", "24 in"]);
+    assert.deepEqual(said("152.4 cm"), ["152.4", "60.96 cm"]);
+    assert.deepEqual(said("1.524 m"), ["1.524", "0.6096 m"]);
+    assert.deepEqual(said("1524 mm"), ["1,524", "609.6 mm"]);
+  }
 });

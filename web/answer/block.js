@@ -38,14 +38,14 @@ function dayCell(quote) {
 }
 
 /** @param {Quote} quote */
-function weightCell({ weight, slabs }) {
+function weightCell({ order, weight, slabs }) {
   const lines = weight.slabs.map((slab, i) => {
     const about = slab.says;
     if (weight.slabs.length < 2) return about;
     return say("answer.weighs", { label: slab.label || say("slabs.one", { number: i + 1 }), about });
   });
-  const measured = slabs.map(({ finished_mm: size }) =>
-    sizeWords(...sizes(size.length_mm, size.width_mm, size.thickness_mm)),
+  const measured = slabs.map(({ finished_mm: size }, i) =>
+    sizeWords(...sizes(order.slabs[i]?.outline, size.length_mm, size.width_mm, size.thickness_mm)),
   );
   const packed = say("answer.packed", { weight: mass(weight.packed_kg) });
   return cell("weight", "answer.weight", capital(lines.shift() ?? ""), ...lines.map(capital), packed, ...measured);
@@ -63,9 +63,9 @@ function capital(words) {
 
 /** @param {Quote} quote */
 function standingCell(quote) {
-  const name = quote.standing === "quotation" ? say("answer.quotation") : say("answer.estimate");
-  const until = say("answer.valid", { day: day(quote.valid_until) });
-  return cell("standing", "answer.standing", name, until, say("answer.reference", { reference: named(quote) }));
+  const until = { day: day(quote.valid_until) };
+  const [name, holds] = quote.standing === "quotation" ? [say("answer.quotation"), say("answer.valid", until)] : [say("answer.estimate"), say("answer.rates", until)];
+  return cell("standing", "answer.standing", name, holds, say("answer.reference", { reference: named(quote) }));
 }
 
 /** @param {string} kind @param {string} key @param {string} first @param {...(string | false | null)} more */

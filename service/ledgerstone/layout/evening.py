@@ -11,7 +11,7 @@ from ledgerstone.outline import XY
 from ledgerstone.siting import PlacedOpening
 
 _ROUNDS: Final = 12  # three in a row are alike to 1 mm then
-Axis = Literal["x", "y"]
+PlanAxis = Literal["x", "y"]
 
 
 def evened(run: Run, placed: Mapping[int, PlacedOpening], moving: Collection[int]) -> dict[int, XY]:
@@ -41,10 +41,10 @@ def evened(run: Run, placed: Mapping[int, PlacedOpening], moving: Collection[int
 
 
 def _centred(
-    run: Run, opening: PlacedOpening, others: Collection[PlacedOpening], axis: Axis
+    run: Run, opening: PlacedOpening, others: Collection[PlacedOpening], axis: PlanAxis
 ) -> PlacedOpening:
     """Return an opening in the middle between its neighbours, or the run's ends, on an axis."""
-    across: Axis = "x" if axis == "y" else "y"
+    across: PlanAxis = "x" if axis == "y" else "y"
     start, end = (run.left_mm, run.right_mm) if axis == "x" else (run.front_mm, run.back_mm)
     low, high = _span(opening, axis)
     for other in others:
@@ -57,7 +57,7 @@ def _centred(
     return replace(opening, x_mm=middle) if axis == "x" else replace(opening, y_mm=middle)
 
 
-def _span(opening: PlacedOpening, axis: Axis) -> tuple[float, float]:
+def _span(opening: PlacedOpening, axis: PlanAxis) -> tuple[float, float]:
     middle, size = (
         (opening.x_mm, opening.length_mm) if axis == "x" else (opening.y_mm, opening.width_mm)
     )

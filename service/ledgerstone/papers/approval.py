@@ -83,7 +83,12 @@ def _offer_facts(records: PaperRecords) -> Iterator[Fact]:
     if records.customer:
         yield Message("paper-for"), records.customer
     yield Message("approval-standing", standing=quote.standing), records.name
-    stands = Message("approval-stands", issued=quote.issued, until=quote.valid_until)
+    stands = Message(
+        "approval-stands",
+        issued=quote.issued,
+        until=quote.valid_until,
+        standing=quote.standing,
+    )
     yield Message("approval-offered"), stands
     yield from _price_facts(records)
     yield Message("approval-deposit"), Money(price.currency, price.deposit)

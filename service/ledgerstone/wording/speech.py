@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 from functools import lru_cache
 from typing import Any, Final
 
@@ -17,13 +18,13 @@ from ledgerstone.message import (
     Value,
 )
 from ledgerstone.order import Order
-from ledgerstone.quantities import Marks
+from ledgerstone.quantities import Marks, UnitName
 from ledgerstone.wording.bench import written
 from ledgerstone.wording.catalogues import USUAL, bundle, variant
 from ledgerstone.wording.formats import Formats
 from ledgerstone.wording.variants import words_of
 from ledgerstone.wording.vocabulary import capital
-from ledgerstone.workshop.countries import RegionalSettings, usual_in
+from ledgerstone.workshop.countries import LengthUnit, RegionalSettings, usual_in
 from ledgerstone.workshop.records import Workshop
 
 _MAX_SAID: Final = 1024  # sentences that are kept, a kilobyte each at most
@@ -182,14 +183,22 @@ def _how_many(given: Any) -> _Count:  # noqa: ANN401  whatever stands in a catal
 
 
 def speech_of(order: Order, workshop: Workshop) -> Speech:
-    """Return the speech of an order's language, in the workshop's own words."""
-    return workshop_speech(order.language, workshop)
+    """Return the speech of an order's language and unit, in the workshop's own words."""
+    return workshop_speech(order.language, workshop, order.spoken_unit)
 
 
-def workshop_speech(language: str, workshop: Workshop) -> Speech:
-    """Return the speech of a language, in the workshop's own words."""
+def workshop_speech(language: str, workshop: Workshop, unit: UnitName | None = None) -> Speech:
+    """Return the speech of a language, in the workshop's own words.
+
+    Parameters
+    ----------
+    unit
+        What lengths that nobody typed are written in; None for the country's own. Feet are typed
+        of large things, so that small ones beside them are in inches.
+    """
     own = (sentence.text for sentence in workshop.sentences if sentence.language == language)
-    return speech_in(language, next(own, ""), workshop.place)
+    lengths: LengthUnit = "in" if unit == "ft" else unit or workshop.place.lengths
+    return speech_in(language, next(own, ""), replace(workshop.place, lengths=lengths))
 
 
 def bench_speech(language: str, workshop: Workshop) -> Speech:
@@ -198,7 +207,7 @@ def bench_speech(language: str, workshop: Workshop) -> Speech:
     return speech_in(language, next(own, ""), workshop.place.at_work())
 
 
-@lru_cache(maxsize=8)
+@lru_cache(maxsize=16)
 def speech_in(language: str, own: str = "", place: RegionalSettings = _BRITAIN) -> Speech:
     """Return the speech of a language, cached; with British formats by default."""
     return Speech(language, own, place)

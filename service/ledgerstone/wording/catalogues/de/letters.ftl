@@ -37,25 +37,28 @@ letter-day-kept = Mit dieser Änderung können Sie es wie gewünscht bis { $wish
 letter-day-open = Gewünscht haben Sie es bis { $wished }. Ist das geklärt, können wir sagen, ob der Termin zu halten ist.
 letter-ready = Fertig am { $ready }.
 letter-order-today = { $wanted ->
-    [deposit] Bestellen Sie heute, mit { $deposit } Anzahlung; der Termin ist fest, sobald er eingetragen ist, { letter-price-of } gilt bis zum { $until }.
-    [deposit-and-templates] Bestellen Sie heute, mit { $deposit } Anzahlung und den Schablonen; der Termin ist fest, sobald er eingetragen ist, { letter-price-of } gilt bis zum { $until }.
-    [templates] Bestellen Sie heute, mit den Schablonen; der Termin ist fest, sobald er eingetragen ist, { letter-price-of } gilt bis zum { $until }.
-   *[nothing] Bestellen Sie heute; der Termin ist fest, sobald er eingetragen ist, { letter-price-of } gilt bis zum { $until }.
+    [deposit] Bestellen Sie heute, mit { $deposit } Anzahlung; der Termin ist fest, sobald er eingetragen ist, { letter-price-of } bis zum { $until }.
+    [deposit-and-templates] Bestellen Sie heute, mit { $deposit } Anzahlung und den Schablonen; der Termin ist fest, sobald er eingetragen ist, { letter-price-of } bis zum { $until }.
+    [templates] Bestellen Sie heute, mit den Schablonen; der Termin ist fest, sobald er eingetragen ist, { letter-price-of } bis zum { $until }.
+   *[nothing] Bestellen Sie heute; der Termin ist fest, sobald er eingetragen ist, { letter-price-of } bis zum { $until }.
 }
 letter-order-by = { $wanted ->
-    [deposit] Der Termin gilt für eine Bestellung bis zum { $by } mit { $deposit } Anzahlung und ist fest, sobald er eingetragen ist; { letter-price-of } gilt bis zum { $until }.
-    [deposit-and-templates] Der Termin gilt für eine Bestellung bis zum { $by } mit { $deposit } Anzahlung und den Schablonen und ist fest, sobald er eingetragen ist; { letter-price-of } gilt bis zum { $until }.
-    [templates] Der Termin gilt für eine Bestellung bis zum { $by } mit den Schablonen und ist fest, sobald er eingetragen ist; { letter-price-of } gilt bis zum { $until }.
-   *[nothing] Der Termin gilt für eine Bestellung bis zum { $by } und ist fest, sobald er eingetragen ist; { letter-price-of } gilt bis zum { $until }.
+    [deposit] Der Termin gilt für eine Bestellung bis zum { $by } mit { $deposit } Anzahlung und ist fest, sobald er eingetragen ist; { letter-price-of } bis zum { $until }.
+    [deposit-and-templates] Der Termin gilt für eine Bestellung bis zum { $by } mit { $deposit } Anzahlung und den Schablonen und ist fest, sobald er eingetragen ist; { letter-price-of } bis zum { $until }.
+    [templates] Der Termin gilt für eine Bestellung bis zum { $by } mit den Schablonen und ist fest, sobald er eingetragen ist; { letter-price-of } bis zum { $until }.
+   *[nothing] Der Termin gilt für eine Bestellung bis zum { $by } und ist fest, sobald er eingetragen ist; { letter-price-of } bis zum { $until }.
 }
 letter-price-of = { $standing ->
-    [quotation] der Preis
-   *[estimate] der Kostenvoranschlag
+    [quotation] der Preis gilt
+   *[estimate] die Sätze des Kostenvoranschlags gelten
 }
 letter-in-short = { $wanted ->
-    [deposit] Anzahlung { $deposit }; bis zum { $until } gilt { letter-price-of }.
-    [deposit-and-templates] Anzahlung { $deposit }; bis zum { $until } gilt { letter-price-of }.
-   *[other] Bis zum { $until } gilt { letter-price-of }.
+    [deposit] Anzahlung { $deposit }; { letter-price-of } bis zum { $until }.
+    [deposit-and-templates] Anzahlung { $deposit }; { letter-price-of } bis zum { $until }.
+   *[other] { $standing ->
+        [quotation] Der Preis gilt
+       *[estimate] Die Sätze des Kostenvoranschlags gelten
+    } bis zum { $until }.
 }
 letter-weeks = { $cast ->
     [same] Wir beginnen am { $starts } und gießen am selben Tag; danach { letter-then }.

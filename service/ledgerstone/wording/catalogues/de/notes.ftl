@@ -8,7 +8,10 @@ note-reminder-subject = Unser Angebot { $reference }
 note-reminder = { $standing ->
     [quotation] unser Angebot
    *[estimate] unser Kostenvoranschlag
-} { $reference } über { $total } gilt bis zum { $until }. Möchten Sie die Platten haben, oder sollen wir etwas ändern?
+} { $reference } lautet auf { $total }; { $standing ->
+    [quotation] sein Preis gilt
+   *[estimate] seine Sätze gelten
+} bis zum { $until }. Möchten Sie die Platten haben, oder sollen wir etwas ändern?
 note-thanks = vielen Dank für Ihre Zusage zu { $reference }.
 note-deposit-subject = Die Anzahlung für { $reference }
 note-deposit = Bitte zahlen Sie bis zum { $by } { $deposit } an, mit { $reference } als Verwendungszweck.

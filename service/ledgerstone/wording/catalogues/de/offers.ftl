@@ -19,7 +19,10 @@ offer-made = Angeboten am { $issued } als { $standing ->
     [estimate] Kostenvoranschlag
    *[quotation] festes Angebot
 } { $offer }.
-offer-stands = { offer-made } Sie können es bis { $valid_until } annehmen.
+offer-stands = { offer-made } { $standing ->
+    [estimate] Seine Sätze gelten bis { $valid_until }.
+   *[quotation] Sie können es bis { $valid_until } annehmen.
+}
 offer-stands-no-more = { offer-made } Es gilt nicht mehr; die Antwort von heute steht unten.
 offer-expired = Sein letzter Tag war der { $valid_until }, { $days ->
     [one] gestern

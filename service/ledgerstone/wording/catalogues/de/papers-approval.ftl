@@ -6,7 +6,10 @@ approval-standing = { $standing ->
    *[estimate] Kostenvoranschlag
 }
 approval-offered = Angeboten am
-approval-stands = { $issued }; gültig bis { $until }
+approval-stands = { $issued }; { $standing ->
+    [quotation] gültig
+   *[estimate] zu diesen Sätzen
+} bis { $until }
 approval-price = Preis
 approval-price-taxed = { $total }, inkl. { $tax } { $name } ({ $percent })
 approval-line = { $amount }, im Preis vor Steuer

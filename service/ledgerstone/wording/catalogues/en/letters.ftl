@@ -43,23 +43,23 @@ letter-order-today = { $wanted ->
    *[nothing] Order today; the day is held once booked, the { letter-price-of } until { $until }.
 }
 letter-order-by = { $wanted ->
-    [deposit] The day is for an order by { $by } with { $deposit } deposit, and held once booked; the { letter-price-of } stands until { $until }.
-    [deposit-and-templates] The day is for an order by { $by } with { $deposit } deposit and the templates, and held once booked; the { letter-price-of } stands until { $until }.
-    [templates] The day is for an order by { $by } with the templates, and held once booked; the { letter-price-of } stands until { $until }.
-   *[nothing] The day is for an order by { $by }, and held once booked; the { letter-price-of } stands until { $until }.
+    [deposit] The day is for an order by { $by } with { $deposit } deposit, and held once booked; the { letter-price-of } until { $until }.
+    [deposit-and-templates] The day is for an order by { $by } with { $deposit } deposit and the templates, and held once booked; the { letter-price-of } until { $until }.
+    [templates] The day is for an order by { $by } with the templates, and held once booked; the { letter-price-of } until { $until }.
+   *[nothing] The day is for an order by { $by }, and held once booked; the { letter-price-of } until { $until }.
 }
 letter-price-of = { $standing ->
     [quotation] price
-   *[estimate] estimate
+   *[estimate] rates of this estimate
 }
 letter-in-short = { $wanted ->
-    [deposit] Deposit { $deposit }; { letter-price-of } { letter-fixed } until { $until }.
-    [deposit-and-templates] Deposit { $deposit }; { letter-price-of } { letter-fixed } until { $until }.
-   *[other] The { letter-price-of } is { letter-fixed } until { $until }.
+    [deposit] Deposit { $deposit }; the { letter-held } until { $until }.
+    [deposit-and-templates] Deposit { $deposit }; the { letter-held } until { $until }.
+   *[other] The { letter-held } until { $until }.
 }
-letter-fixed = { $standing ->
-    [quotation] fixed
-   *[estimate] valid
+letter-held = { $standing ->
+    [quotation] price is fixed
+   *[estimate] rates of this estimate hold
 }
 letter-weeks = { $cast ->
     [same] We start on { $starts }, cast that day, then { letter-then }.

@@ -8,7 +8,10 @@ note-reminder-subject = Our offer { $reference }
 note-reminder = Our { $standing ->
     [quotation] quotation
    *[estimate] estimate
-} { $reference } of { $total } stands until { $until }. Would you like it, or shall we change something?
+} { $reference } is { $total }; its { $standing ->
+    [quotation] price holds
+   *[estimate] rates hold
+} until { $until }. Would you like it, or shall we change something?
 note-thanks = Thank you for saying yes to { $reference }.
 note-deposit-subject = The deposit for { $reference }
 note-deposit = Please pay the deposit of { $deposit } by { $by }, with { $reference } as its reference.

@@ -19,8 +19,11 @@ offer-made = Offered on { $issued } as { $standing ->
     [estimate] estimate
    *[quotation] quotation
 } { $offer }.
-offer-stands = { offer-made } It stands until { $valid_until }.
-offer-stands-no-more = { offer-made } It no longer stands; today's answer is below.
+offer-stands = { offer-made } { $standing ->
+    [estimate] Its rates hold
+   *[quotation] Its price holds
+} until { $valid_until }.
+offer-stands-no-more = { offer-made } It no longer holds; today's answer is below.
 offer-expired = Its last day was { $valid_until }, { $days ->
     [one] yesterday
    *[other] { $days } days ago

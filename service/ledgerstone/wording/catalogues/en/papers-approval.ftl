@@ -6,7 +6,10 @@ approval-standing = { $standing ->
    *[estimate] Estimate
 }
 approval-offered = Offered on
-approval-stands = { $issued }; it stands until { $until }
+approval-stands = { $issued }; its { $standing ->
+    [quotation] price holds
+   *[estimate] rates hold
+} until { $until }
 approval-price = Price
 approval-price-taxed = { $total }, including { $tax } { $name } at { $percent }
 approval-line = { $amount }, in the price before tax
