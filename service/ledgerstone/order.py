@@ -301,9 +301,9 @@ class Order:
     @property
     def spoken_unit(self) -> UnitName | None:
         """The unit in which the first slab's size was typed; None where it came as numbers."""
-        match self.slabs[0].outline:
-            case Round(diameter=size) | Rectangle(length=size) | LShape(length=size):
-                pass
-            case Polygon(points=points):
-                size = max((point.x for point in points), default=None)
-        return None if size is None or size.came == "number" else size.unit
+        outline = self.slabs[0].outline
+        if isinstance(outline, Polygon):
+            size = max(point.x for point in outline.points)
+        else:
+            size = outline.diameter if isinstance(outline, Round) else outline.length
+        return None if size.came == "number" else size.unit

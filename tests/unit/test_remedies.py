@@ -54,6 +54,50 @@ def test_a_hob_too_deep_for_its_slab_makes_the_slab_deeper(context: QuoteContext
     assert mended["slabs"][0]["cutouts"][0]["length"] == "560 mm"
 
 
+def _vanity(width: str, bowl: str, size_from: str = "finished") -> Json:
+    """A washstand's top on a basin unit between two others."""
+    units = [{"width": "300 mm"}, {"width": "600 mm", "for": "basin"}, {"width": "300 mm"}]
+    rests = {"kind": "units", "units": units}
+    cutouts = [hole("basin", bowl, "600 mm", "230 mm")]
+    return rectangle("1200 mm", width, cutouts=cutouts, rests=rests, size_from=size_from)
+
+
+@pytest.mark.parametrize(
+    ("width", "bowl", "deeper"), [("460 mm", "360 mm", "480 mm"), ("18 in", "14 in", "18 3/4 in")]
+)
+def test_a_vanity_too_shallow_for_its_basin_is_made_deeper(
+    width: str, bowl: str, deeper: str, context: QuoteContext
+) -> None:
+    """A bowl and two strips of 60 mm are a little more: units fix a run's length, not its depth."""
+    _, mended, _ = fixed(context, _vanity(width, bowl))
+    (slab,) = mended["slabs"]
+    assert (slab["outline"]["length"], slab["outline"]["width"]) == ("1200 mm", deeper)
+    assert slab["cutouts"][0]["diameter"] == bowl
+
+
+def test_a_vanity_between_walls_has_a_smaller_basin(context: QuoteContext) -> None:
+    """Where walls fix the depth the nearest is a bowl that leaves its strips, none is left out."""
+    order = _vanity("460 mm", "360 mm", size_from="between-walls")
+    found = sent_back(context, order).found
+    assert found is not None
+    assert found.fix_all is None
+    _, mended, _ = fixed(context, order, "nearest_makeable")
+    (slab,) = mended["slabs"]
+    assert slab["outline"]["width"] == "460 mm"
+    assert slab["cutouts"][0]["diameter"] == "340 mm"
+
+
+def test_a_run_that_is_joined_keeps_its_depth(context: QuoteContext) -> None:
+    """A deeper run would push the arm before it away from its wall."""
+    order = _vanity("460 mm", "360 mm")
+    arm = rectangle("900 mm", "460 mm")["slabs"][0]
+    join = {"one": {"slab": 0, "side": "front"}, "other": {"slab": 1, "side": "left"}}
+    joined = {"slabs": [*order["slabs"], arm], "joins": [{**join, "gap": "2 mm"}]}
+    found = sent_back(context, joined).found
+    assert found is not None
+    assert found.fix_all is None
+
+
 def test_an_island_with_too_much_overhang_is_thicker_or_hangs_less(context: QuoteContext) -> None:
     """An overhang of 380 mm, its corners stood on: a thicker top is offered, and a shorter one."""
     units = {

@@ -1,21 +1,29 @@
-"""Openings moved apart until the strips on both sides of each are alike, as far as they can be."""
+"""Openings moved apart until the strips about them are as alike as they can be."""
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+import math
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import replace
-from typing import Final, Literal
+from typing import Final
 
 from ledgerstone.layout.runs import Run
 from ledgerstone.outline import XY
-from ledgerstone.siting import PlacedOpening
+from ledgerstone.siting import PlacedOpening, clear_mm
+from ledgerstone.workshop.records import StripRule
 
-_ROUNDS: Final = 12  # three in a row are alike to 1 mm then
-PlanAxis = Literal["x", "y"]
+_STEPS_MM: Final = (40.0, 20.0, 10.0, 5.0)
+_ROUNDS: Final = 20  # of one step, at most
+_SHARPNESS: Final = 4  # the higher, the more the narrowest strip counts
 
 
-def evened(run: Run, placed: Mapping[int, PlacedOpening], moving: Collection[int]) -> dict[int, XY]:
-    """Move openings into the middle of what is free about each, from front to back and along.
+def evened(
+    run: Run,
+    placed: Mapping[int, PlacedOpening],
+    moving: Collection[int],
+    rules: Sequence[StripRule],
+) -> dict[int, XY]:
+    """Move openings to where their strips, each by the width that it needs, are widest.
 
     Parameters
     ----------
@@ -23,6 +31,8 @@ def evened(run: Run, placed: Mapping[int, PlacedOpening], moving: Collection[int
         All openings, by number, clear of each other.
     moving
         The openings that may move.
+    rules
+        The workshop's strips.
 
     Returns
     -------
@@ -30,35 +40,61 @@ def evened(run: Run, placed: Mapping[int, PlacedOpening], moving: Collection[int
 
     Source
     ------
-    Our own choice: of two strips between the same openings the narrower one cracks first.
+    Our own choice: the openings repel each other and the edges, step by step; of two strips
+    between the same openings the narrower one cracks first.
     """
     at = dict(placed)
-    for _ in range(_ROUNDS):
-        for k in moving:
-            for axis in ("y", "x"):
-                at[k] = _centred(run, at[k], [at[j] for j in at if j != k], axis)
+    for step_mm in _STEPS_MM:
+        for _ in range(_ROUNDS):
+            before = dict(at)
+            for k in moving:
+                at[k] = _stepped(run, at, k, step_mm, rules)
+            if at == before:
+                break
     return {k: (opening.x_mm, opening.y_mm) for k, opening in at.items()}
 
 
-def _centred(
-    run: Run, opening: PlacedOpening, others: Collection[PlacedOpening], axis: PlanAxis
+def _stepped(
+    run: Run, at: Mapping[int, PlacedOpening], k: int, step_mm: float, rules: Sequence[StripRule]
 ) -> PlacedOpening:
-    """Return an opening in the middle between its neighbours, or the run's ends, on an axis."""
-    across: PlanAxis = "x" if axis == "y" else "y"
-    start, end = (run.left_mm, run.right_mm) if axis == "x" else (run.front_mm, run.back_mm)
-    low, high = _span(opening, axis)
-    for other in others:
-        (a, b), (c, d) = _span(opening, across), _span(other, across)
-        if c < b and a < d:
-            other_low, other_high = _span(other, axis)
-            start = max(start, other_high) if other_high <= low else start
-            end = min(end, other_low) if other_low >= high else end
-    middle = (start + end) / 2
-    return replace(opening, x_mm=middle) if axis == "x" else replace(opening, y_mm=middle)
+    """Return an opening one step further where its strips are wider there, else as it is."""
+    others = [at[j] for j in at if j != k]
+    here = at[k]
+    ways = ((step_mm, 0.0), (-step_mm, 0.0), (0.0, step_mm), (0.0, -step_mm))
+    there = [replace(here, x_mm=here.x_mm + x, y_mm=here.y_mm + y) for x, y in ways]
+    return min((here, *there), key=lambda opening: _crowding(run, opening, others, rules))
 
 
-def _span(opening: PlacedOpening, axis: PlanAxis) -> tuple[float, float]:
-    middle, size = (
-        (opening.x_mm, opening.length_mm) if axis == "x" else (opening.y_mm, opening.width_mm)
-    )
-    return middle - size / 2, middle + size / 2
+def _crowding(
+    run: Run, opening: PlacedOpening, others: Sequence[PlacedOpening], rules: Sequence[StripRule]
+) -> float:
+    """Sum how narrow the strips about an opening are; without end where there is none."""
+    half_x, half_y = opening.length_mm / 2, opening.width_mm / 2
+    keep = _keep_mm(opening, rules)
+    strips = [
+        (keep, opening.x_mm - half_x - run.left_mm),
+        (keep, run.right_mm - opening.x_mm - half_x),
+        (keep, opening.y_mm - half_y - run.front_mm),
+        (keep, run.back_mm - opening.y_mm - half_y),
+        *((min(keep, _keep_mm(other, rules)), _between_mm(opening, other)) for other in others),
+    ]
+    if any(gap <= 0.0 for _, gap in strips):
+        return math.inf
+    return math.fsum((need / gap) ** _SHARPNESS for need, gap in strips)
+
+
+def _keep_mm(opening: PlacedOpening, rules: Sequence[StripRule]) -> float:
+    longer_mm = max(opening.length_mm, opening.width_mm)
+    return clear_mm(rules, longer_mm, opening.rim, least=True)
+
+
+def _between_mm(one: PlacedOpening, other: PlacedOpening) -> float:
+    """Return the strip between two openings; a round one is its middle with its radius about it."""
+    radii = sum(opening.length_mm / 2 for opening in (one, other) if opening.is_round)
+    boxes = [
+        (0.0, 0.0) if opening.is_round else (opening.length_mm / 2, opening.width_mm / 2)
+        for opening in (one, other)
+    ]
+    x = abs(one.x_mm - other.x_mm) - boxes[0][0] - boxes[1][0]
+    y = abs(one.y_mm - other.y_mm) - boxes[0][1] - boxes[1][1]
+    return math.hypot(max(x, 0.0), max(y, 0.0)) - radii

@@ -8,12 +8,12 @@ from itertools import islice, takewhile
 from typing import Final
 
 from ledgerstone.checks import Finding, check_plan
+from ledgerstone.layout.ground import Ground, size_mm
 from ledgerstone.layout.openings import (
-    Ground,
     layouts,
     layouts_evened,
     layouts_of_taps_apart,
-    size_mm,
+    layouts_of_taps_apart_evened,
 )
 from ledgerstone.layout.reliefs import with_places
 from ledgerstone.layout.rests import BY_OPENINGS, RestsKind, usual_rests
@@ -31,6 +31,7 @@ _KINDS_OF_LAYOUT: Final[tuple[LayoutKind, ...]] = (
     layouts,
     layouts_of_taps_apart,
     layouts_evened,
+    layouts_of_taps_apart_evened,
 )
 
 

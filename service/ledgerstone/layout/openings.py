@@ -7,23 +7,19 @@ first that nothing stops is taken.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import replace
 from itertools import product
-from typing import Final, Literal
+from typing import Final, Literal, get_args
 
-from shapely.geometry import Polygon
-
-from ledgerstone.checks.units import standing_units
-from ledgerstone.cutouts import cutout_size_mm
-from ledgerstone.goes_in import is_bowl, is_tap, unit_for
+from ledgerstone.goes_in import is_bowl, is_tap
 from ledgerstone.layout.evening import evened
-from ledgerstone.layout.runs import Run, spread
+from ledgerstone.layout.ground import Ground, size_mm
+from ledgerstone.layout.runs import spread
 from ledgerstone.layout.spoken import step_mm
 from ledgerstone.order import Cutout, Point, Slab
 from ledgerstone.outline import XY
 from ledgerstone.quantities import Length, UnitName
-from ledgerstone.shape import Shape
 from ledgerstone.siting import (
     PlacedOpening,
     UnplacedOpening,
@@ -32,67 +28,10 @@ from ledgerstone.siting import (
     room_for_tap_mm,
     strips_of,
 )
-from ledgerstone.strength.rests import bearings
-from ledgerstone.workshop.records import Workshop
 
-Manner = Literal["spread", "left", "right", "corners", "upright"]
-STRATEGIES: Final[tuple[Manner, ...]] = ("spread", "left", "right", "corners", "upright")
-_SMALL_MM: Final = 60.0
+Manner = Literal["spread", "left", "right", "corners", "upright", "first-left", "first-right"]
+STRATEGIES: Final[tuple[Manner, ...]] = get_args(Manner)
 _BEHIND_MM: Final = 65.0  # a tap without a bowl, from the back; common practice, no source
-
-
-@dataclass(frozen=True, slots=True)
-class Ground:
-    """A slab whose openings are to be placed, and what of it stays.
-
-    Attributes
-    ----------
-    free
-        The openings to be placed, by number.
-    has_units
-        Whether its units are kept.
-    """
-
-    slab: Slab
-    shape: Shape
-    free: frozenset[int]
-    has_units: bool
-    unit: UnitName
-    workshop: Workshop
-
-    @property
-    def run(self) -> Run:
-        """The run along which its openings are placed."""
-        return Run.of(self.slab.outline, self.shape)
-
-    def keep_off(self, k: int) -> list[Polygon]:
-        """Obstacles for openings: legs, a plate, reliefs, the sides of units."""
-        rests = self.slab.rests
-        kept = [area for area in self.shape.reliefs if not area.is_empty]
-        if rests is None:
-            return kept
-        if rests.kind in ("legs", "pedestal"):
-            feet = (bearing.footprint for bearing in bearings(self.slab, self.shape))
-            return kept + [foot for foot in feet if isinstance(foot, Polygon)]
-        is_wide = max(size_mm(self.slab.cutouts[k])) > _SMALL_MM
-        if self.has_units and is_wide:
-            kept += [side for unit in standing_units(rests, self.shape) for side in unit.sides]
-        return kept
-
-    def unit_spans(self, k: int) -> list[tuple[float, float]]:
-        """Insides, mm along the slab, of the units whose use is an opening's."""
-        rests, use = self.slab.rests, unit_for(self.slab.cutouts[k])
-        if rests is None or not self.has_units or use is None:
-            return []
-        return [unit.inside_mm for unit in standing_units(rests, self.shape) if unit.use == use]
-
-
-def size_mm(cutout: Cutout) -> XY:
-    """Return an opening's box as it lies, mm."""
-    length, width = cutout_size_mm(cutout)
-    turn = math.radians(cutout.turn_degrees)
-    c, s = abs(math.cos(turn)), abs(math.sin(turn))
-    return length * c + width * s, length * s + width * c
 
 
 def layouts(ground: Ground) -> Iterator[Slab]:
@@ -111,14 +50,28 @@ def layouts(ground: Ground) -> Iterator[Slab]:
 
 
 def layouts_evened(ground: Ground) -> Iterator[Slab]:
-    """Yield each layout again with alike strips on both sides of every opening."""
+    """Yield each layout again with strips as alike as they can be about every opening."""
+    yield from _evened(ground, layouts(ground), *_taps_and_others(ground))
+
+
+def layouts_of_taps_apart_evened(ground: Ground) -> Iterator[Slab]:
+    """Yield each layout with its taps anywhere again, the rest where its strips are alike."""
     taps, others = _taps_and_others(ground)
-    for slab in layouts(ground) if others else ():
+    yield from _evened(ground, layouts_of_taps_apart(ground), [], [*others, *taps])
+
+
+def _evened(
+    ground: Ground, slabs: Iterable[Slab], taps: list[int], others: list[int]
+) -> Iterator[Slab]:
+    """Place again what is free of each layout, the taps behind their bowls last."""
+    for slab in slabs if others else ():
         sited = _staying(ground)
         for k, cutout in enumerate(slab.cutouts):
             if k in others and cutout.centre is not None:
                 sited[k] = _as_sited(cutout, (cutout.centre.x.mm, cutout.centre.y.mm))
-        apart = evened(ground.run, sited, [k for k in others if not ground.unit_spans(k)])
+        cutouts = ground.slab.cutouts
+        moving = [k for k in others if not is_tap(cutouts[k]) and not ground.unit_spans(k)]
+        apart = evened(ground.run, sited, moving, strips_of(ground.workshop))
         wishes = {k: (_to_step(ground, x), _to_step(ground, y)) for k, (x, y) in apart.items()}
         placed = _placed(ground, others, taps, wishes, is_tight=True)
         if placed is not None:
@@ -207,6 +160,11 @@ def _wishes(ground: Ground, others: Sequence[int], strategy: Manner) -> dict[int
         return dict.fromkeys(others, run.back_right)
     if strategy == "corners":
         return {k: run.back_right if i else run.front_left for i, k in enumerate(others)}
+    if strategy in ("first-left", "first-right"):
+        ends = (run.left_mm, run.right_mm)
+        first, rest = ends if strategy == "first-left" else ends[::-1]
+        depths = (run.middle_mm, run.back_mm, run.front_mm)
+        return {k: (rest if i else first, depths[min(i, 2)]) for i, k in enumerate(others)}
     if strategy == "upright":
         deep = [size_mm(ground.slab.cutouts[k])[1] for k in others]
         ys = spread(run.turned, [], deep)

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from ledgerstone.cutouts import cutout_size_mm
-from ledgerstone.order import Cutout, LShape, Outline, Round, Slab
+from ledgerstone.order import Cutout, LShape, Outline, Rectangle, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.outline import finished_size_mm
-from ledgerstone.remedies.policy import SIZES_WITHIN, has_its_room, has_its_size
+from ledgerstone.remedies.policy import SIZES_WITHIN, has_its_room, has_its_size, may_grow
 from ledgerstone.remedies.state import SlabOrigin, State
 
 _EXACTLY_MM = 0.01
@@ -24,13 +24,16 @@ def keeps(state: State) -> bool:
             return False
         if {k for piece, _ in pieces for k in piece.reliefs} != {*range(len(sent.reliefs))}:
             return False
-        if not all(_keeps_piece(sent, piece, slab) for piece, slab in pieces):
+        joined = any(i in (join.one.slab, join.other.slab) for join in state.sent.joins)
+        deepens = may_grow(sent)[1] and not joined
+        if not all(_keeps_piece(sent, piece, slab, deepens=deepens) for piece, slab in pieces):
             return False
     return True
 
 
-def _keeps_piece(sent: Slab, piece: SlabOrigin, slab: Slab) -> bool:
-    if piece.plain or not _keeps_size(sent, piece, slab) or not _keeps_rests(piece, slab):
+def _keeps_piece(sent: Slab, piece: SlabOrigin, slab: Slab, *, deepens: bool) -> bool:
+    keeps_size = _keeps_size(sent, piece, slab) or (deepens and _is_deeper(piece, slab))
+    if piece.plain or not keeps_size or not _keeps_rests(piece, slab):
         return False
     pairs = zip(piece.cutouts, slab.cutouts, strict=True)
     return all(_keeps_opening(sent.cutouts[k], cutout, piece, k) for k, cutout in pairs)
@@ -52,6 +55,15 @@ def _keeps_size(sent: Slab, piece: SlabOrigin, slab: Slab) -> bool:
     old, new = _outline_sizes(piece.was.outline), _outline_sizes(slab.outline)
     cast = (finished_size_mm(piece.was, 0.0), finished_size_mm(slab, 0.0))
     return _near(old, new, share) and (not fixed or _near(cast[0], cast[1], 0.0))
+
+
+def _is_deeper(piece: SlabOrigin, slab: Slab) -> bool:
+    """Whether a slab has its length and, within what a fix may change, more than its depth."""
+    old, new = piece.was.outline, slab.outline
+    if piece.cut or not (isinstance(old, Rectangle) and isinstance(new, Rectangle)):
+        return False
+    deep = _near((old.width.mm,), (new.width.mm,), SIZES_WITHIN) and new.width > old.width
+    return deep and new.length == old.length and slab.size_from == piece.was.size_from
 
 
 def _cast_sizes(slab: Slab) -> tuple[float, ...]:

@@ -10,13 +10,13 @@ from ledgerstone.checks import Finding
 from ledgerstone.cutouts import cutout_size_mm
 from ledgerstone.goes_in import is_bowl
 from ledgerstone.json_types import KeyPath
-from ledgerstone.order import Cutout, LShape, Rectangle, Slab
+from ledgerstone.order import Cutout, LShape, Slab
 from ledgerstone.remedies.belonging import companions
 from ledgerstone.remedies.change import Change, changed
 from ledgerstone.remedies.laid_out import placed
 from ledgerstone.remedies.option import Option, named
 from ledgerstone.remedies.placeable import MAX_TOGETHER
-from ledgerstone.remedies.policy import FAR, SIZES_WITHIN, has_its_room, has_its_size
+from ledgerstone.remedies.policy import FAR, SIZES_WITHIN, has_its_size, may_grow
 from ledgerstone.remedies.rooms import Freedom
 from ledgerstone.shape import Shape
 from ledgerstone.stages import Planned, StageContext, plan
@@ -83,7 +83,10 @@ def roomier(
 def resized(
     finding: Finding, planned: Planned, context: StageContext, most: float
 ) -> Iterable[Option]:
-    """Make openings smaller that have no size of their own, or the slab larger, or both."""
+    """Make openings smaller that have no size of their own, or the slab larger, or both.
+
+    Where the slab can't be larger, the nearest that can be made has bowls of another size.
+    """
     order = planned.order
     i = finding.slab
     if i is None:
@@ -91,18 +94,19 @@ def resized(
     slab = order.slabs[i]
     every = frozenset(range(len(slab.cutouts)))
     free = frozenset(k for k in every if not has_its_size(slab.cutouts[k]))
-    grows = isinstance(slab.outline, Rectangle) and not has_its_room(slab)
-    near = SIZES_WITHIN
+    grows, near = may_grow(slab), SIZES_WITHIN
     if free:
         yield from placed("shrink", i, planned, context, Freedom(every, free, most_share=near))
-    if grows:
-        yield from placed("grow", i, planned, context, Freedom(every, grows=True, most_share=near))
+    if any(grows):
+        yield from placed("grow", i, planned, context, Freedom(every, grows=grows, most_share=near))
         yield from placed(
-            "grow", i, planned, context, Freedom(every, free, grows=True, most_share=near)
+            "grow", i, planned, context, Freedom(every, free, grows=grows, most_share=near)
         )
-    if most > SIZES_WITHIN and (free or grows):
+    bowls = frozenset(k for k in every if is_bowl(slab.cutouts[k]))
+    shrinks = free if any(grows) else free | bowls
+    if most > SIZES_WITHIN and (shrinks or any(grows)):
         yield from placed(
-            "far-size", i, planned, context, Freedom(every, free, grows=grows, most_share=FAR)
+            "far-size", i, planned, context, Freedom(every, shrinks, grows=grows, most_share=FAR)
         )
 
 

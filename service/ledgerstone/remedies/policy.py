@@ -13,9 +13,9 @@ from types import MappingProxyType
 from typing import Final
 
 from ledgerstone.goes_in import is_bowl, is_hob, is_tap
-from ledgerstone.order import Cutout, Slab
+from ledgerstone.order import Cutout, Rectangle, Slab
 
-SIZES_WITHIN: Final = 0.05  # a slab's own size, where neither walls nor units fix it
+SIZES_WITHIN: Final = 0.05  # a slab's own size, where neither walls nor units fix it (may_grow)
 FAR: Final = 0.6  # and for the nearest that can be made
 
 
@@ -122,6 +122,16 @@ def has_its_size(cutout: Cutout) -> bool:
 
 
 def has_its_room(slab: Slab) -> bool:
-    """Return whether walls or units fix a slab's own size."""
-    on_units = slab.rests is not None and slab.rests.kind == "units"
-    return slab.size_from in ("between-walls", "over-units") or on_units
+    """Return whether walls or units fix a slab's own size, at least along them."""
+    return slab.size_from in ("between-walls", "over-units") or _on_units(slab)
+
+
+def may_grow(slab: Slab) -> tuple[bool, bool]:
+    """Return whether a slab may become longer, and deeper: units fix a run's length alone."""
+    if not isinstance(slab.outline, Rectangle) or slab.size_from in ("between-walls", "over-units"):
+        return False, False
+    return not _on_units(slab), True
+
+
+def _on_units(slab: Slab) -> bool:
+    return slab.rests is not None and slab.rests.kind == "units"

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from ledgerstone.order import Cutout, Rectangle, Round, Slab
+from ledgerstone.order import Cutout, Round, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.cut_outlines import plan_of
 from ledgerstone.remedies.placeable import MAX_TOGETHER
 from ledgerstone.remedies.placing import has_no_room
-from ledgerstone.remedies.policy import SIZES_WITHIN, has_its_room, has_its_size
+from ledgerstone.remedies.policy import SIZES_WITHIN, has_its_size, may_grow
 from ledgerstone.remedies.rooms import FINE_MM, Freedom, Layout
 from ledgerstone.shape import Shape
 from ledgerstone.stages import Planned
@@ -67,8 +67,9 @@ def _full(slab: Slab, shape: Shape, workshop: Workshop, which: tuple[int, ...]) 
 
 def _freedom(slab: Slab, which: tuple[int, ...]) -> Freedom:
     free = frozenset(k for k in which if not has_its_size(slab.cutouts[k]))
-    grows = isinstance(slab.outline, Rectangle) and not has_its_room(slab)
-    return Freedom(frozenset(which), free, grows=grows, most_share=SIZES_WITHIN, at_home=False)
+    return Freedom(
+        frozenset(which), free, grows=may_grow(slab), most_share=SIZES_WITHIN, at_home=False
+    )
 
 
 def _alone(slab: Slab, shape: Shape, k: int, name: Message, workshop: Workshop) -> Message:

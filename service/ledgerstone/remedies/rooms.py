@@ -40,12 +40,13 @@ class Freedom:
     """What a layout may change: which openings move or shrink, and by what share sizes may.
 
     Small openings keep ``times`` their rule's distance from everything else. With ``at_home``, an
-    opening with a unit of its own stays over it.
+    opening with a unit of its own stays over it. ``grows`` is whether the slab may become longer,
+    and deeper.
     """
 
     moves: frozenset[int] = frozenset()
     shrinks: frozenset[int] = frozenset()
-    grows: bool = False
+    grows: tuple[bool, bool] = (False, False)
     most_share: float = 0.0
     times: float = 1.0
     at_home: bool = True
@@ -70,13 +71,13 @@ class Layout:
     def room(self) -> Room:
         """The slab as a room: the sides of units are its last obstacles."""
         box = self.shape.outline.bounds
-        share = self.freedom.most_share if self.freedom.grows else 0.0
+        shares = [self.freedom.most_share * grows for grows in self.freedom.grows]
         given = [getattr(self.slab.outline, n, self.slab.thickness) for n in ("length", "width")]
         return Room(
             planes=tuple(_planes(self.shape.outline)),
             obstacles=(*self._in_plan(), *self._joint(), *self._panels()),
             box_mm=box,
-            grows_mm=(share * (box[2] - box[0]), share * (box[3] - box[1])),
+            grows_mm=(shares[0] * (box[2] - box[0]), shares[1] * (box[3] - box[1])),
             grow_step_mm=(step_mm(given[0], self.to_mm), step_mm(given[1], self.to_mm)),
             most_share=self.freedom.most_share,
         )
