@@ -3,7 +3,7 @@ import { addJoin, inOnePiece, lOf } from "./form/joins.js";
 import { addSlab, centredOnUnit, copySlab, removeSlab, withoutRow, withRow } from "./form/rows.js";
 import { read, written } from "./lib/json.js";
 import { spoken } from "./lib/lengths.js";
-import { elements, one, say, usualUnit } from "./show.js";
+import { elements, one, say } from "./show.js";
 
 export class Actions {
   /** @param {import("./form/live.js").LiveForm} live */
@@ -69,7 +69,7 @@ export class Actions {
   quick(list) {
     const { store } = this.page;
     const mm = Number(list.value); // 0: not known yet
-    store.change(written(store.order, `/slabs/${store.slab}/thickness`, mm ? spoken(mm, usualUnit(), 16) : undefined));
+    store.change(written(store.order, `/slabs/${store.slab}/thickness`, mm ? spoken(mm, store.unit, 16) : undefined));
   }
 
   /** @param {HTMLElement} button @param {"cutouts" | "reliefs"} list */

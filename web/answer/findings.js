@@ -78,8 +78,8 @@ export function remedyButtons(remedies, key, context) {
 export function oneForAll(title, remedy, context) {
   if (!remedy) return null;
   const list = make("ul", { class: "remedies" }, choice(remedy, title, context, say(title)));
-  const one = title === "remedy.fix-all" && [remedy.says].flat().length < 2;
-  return make("section", { class: "for-all" }, one ? null : make("h3", {}, say(title)), list);
+  const said = title === "remedy.fix-all" || [remedy.says].flat().length > 1; // on the button
+  return make("section", { class: "for-all" }, said ? null : make("h3", {}, say(title)), list);
 }
 
 /** @param {Remedy[]} ways @param {Context} context */
@@ -114,7 +114,7 @@ function choice(remedy, key, context, title) {
 
 /** By the form's names. @param {Order} order @param {Operation} operation @param {Order} [whole] with its new slab */
 export function changeWords(order, { op, path, value }, whole = order) {
-  if (path === "/joins") return ""; // the sentence says it
+  if (path === "/joins" || /^\/slabs\/\d+\/label$/.test(path)) return ""; // the sentence says it
   const name = nameOf(whole, path);
   if (/^\/slabs\/\d+$/.test(path)) return value ? say("remedy.added", { name, to: orderWords({ slabs: [value] }) }) : "";
   const [old, chosen] = [choiceWords(path, read(order, path)), choiceWords(path, value)];

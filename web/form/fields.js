@@ -116,9 +116,9 @@ export function syncFolds(root, unit) {
 function entryOf(control, fold, unit) {
   if (control.closest("[hidden]")) return [];
   const { value, dataset } = control;
-  if (value === "" || value === dataset.default || value === dataset.usual || dataset.at === "label" || dataset.gap) return [];
+  if (value === "" || value === dataset.default || value === dataset.usual || /(^|\/)(label|x|y|slab|side)$/.test(dataset.at ?? "") || dataset.gap) return [];
   if (control instanceof HTMLSelectElement) return [`${rowOf(control, fold)}${control.selectedOptions[0]?.textContent ?? ""}`];
-  if (dataset.as === "length" && /^[\d.,/ ]+$/.test(value)) return [`${value} ${unit}`];
+  if (dataset.as === "length" && /^[\d.,/ ]+$/.test(value)) return [`${dataset.at === "gap" ? rowOf(control, fold) : ""}${value} ${unit}`];
   if (!(control instanceof HTMLInputElement) || !/checkbox|radio/.test(control.type)) return [value];
   const words = control.closest("label")?.querySelector("span:not(.chip)")?.firstChild?.textContent ?? "";
   return control.checked ? [words.trim()] : [];

@@ -75,7 +75,7 @@ export class LiveForm {
     syncSides(form, store, choices);
     refill(form, store, { all });
     syncJoins(form, store, slabOptions(store));
-    syncOptions(form, choices, store.shown);
+    syncOptions(form, choices, store.shown, store.unit);
     showSlabs(store, choices);
     syncPlaces(form, store);
     this.actions.allow();

@@ -1,7 +1,7 @@
 import { read } from "../lib/json.js";
 import { inMm, spoken } from "../lib/lengths.js";
 import { sidesOf } from "../order/slabs.js";
-import { elements, fillWords, knows, lengthWords, make, masses, one, say, usualUnit, write } from "../show.js";
+import { elements, fillWords, knows, lengthWords, make, masses, one, say, write } from "../show.js";
 
 let made = 0;
 
@@ -17,7 +17,7 @@ export function fillOptions(form, choices) {
   one("#shade-match", form).hidden = !choices.matching;
   one("#shade-ask", form).hidden = choices.matching;
   fill(form, "#finish-sealer", choices.sealers.map(({ name, says }) => pick("finish-sealer", name, name, says)));
-  const usual = choices.thicknesses_mm.map((mm) => make("option", { value: String(mm) }, lengthWords(spoken(mm, usualUnit(), 16))));
+  const usual = choices.thicknesses_mm.map((mm) => make("option", { value: String(mm) }));
   offer(one("[data-quick]", form), [make("option", { value: "", disabled: "" }, say("thickness.other")), ...usual, make("option", { value: "0" }, say("rests.unknown"))]);
   if (masses() === "lb") write(one("[for=delivery-lift-rated-kg]", form), say("delivery.lift-rated-lb"));
   for (const field of elements(form, "[data-offer]")) {
@@ -30,8 +30,8 @@ export function fillOptions(form, choices) {
     if (option instanceof HTMLOptionElement && !offered.has(option.value)) option.remove();
 }
 
-/** @param {HTMLElement} form @param {Choices} choices @param {Slab} slab */
-export function syncOptions(form, choices, slab) {
+/** @param {HTMLElement} form @param {Choices} choices @param {Slab} slab @param {Unit} unit */
+export function syncOptions(form, choices, slab, unit) {
   for (const radio of elements(form, "[name=finish-sealer]")) {
     const sealer = choices.sealers.find(({ name }) => name === /** @type {HTMLInputElement} */ (radio).value);
     const suits = !sealer || sealer.places.includes(slab.place ?? "indoors") || slab.finish?.sealer === sealer.name;
@@ -43,7 +43,9 @@ export function syncOptions(form, choices, slab) {
   /** @type {HTMLInputElement} */ (one("input", own)).checked = !own.hidden;
   one(".chip", own).style.backgroundColor = match ?? "";
   const thick = choices.thicknesses_mm.find((mm) => Math.abs(mm - (inMm(slab.thickness) ?? 0)) < 0.5);
-  /** @type {HTMLSelectElement} */ (form.querySelector("[data-quick]")).value = String(thick ?? (slab.thickness === undefined ? 0 : ""));
+  const quick = /** @type {HTMLSelectElement} */ (form.querySelector("[data-quick]"));
+  for (const option of quick.options) if (Number(option.value)) write(option, lengthWords(spoken(Number(option.value), unit, 16)));
+  quick.value = String(thick ?? (slab.thickness === undefined ? 0 : ""));
 }
 
 /** @param {HTMLElement} form @param {string} selector @param {HTMLElement[]} picks */

@@ -73,7 +73,7 @@ export function startingSlab(choices, unit) {
     use: "worktop",
     size_from: "finished",
     outline: { kind: "rectangle", length: spoken(length, unit), width: spoken(width, unit) },
-    thickness: spoken(middle, choices.formats.lengths === "in" ? "in" : "mm", 16),
+    thickness: spoken(middle, unit, 16),
     cutouts: [],
     edges: {},
     shade: { name: choices.shades[0]?.name ?? "" },

@@ -221,11 +221,13 @@ def _tap(ground: Ground, k: int, sited: dict[int, PlacedOpening]) -> UnplacedOpe
     without = [bowl for bowl in bowls if not any(_stands_at(tap, bowl) for tap in taps)]
     behind = next(iter(without or bowls), None)
     run = ground.run
-    wish = (_to_step(ground, run.across_mm), run.back_mm - _BEHIND_MM)
+    wish = (_to_step(ground, run.across_mm), _to_step(ground, run.back_mm - _BEHIND_MM))
     if behind is not None:
         keep = clear_mm(rules, max(length, width), cutout.rim)
         y = behind.y_mm + behind.width_mm / 2 + keep + width / 2
-        wish = (behind.x_mm, max(math.ceil(y / 5) * 5, run.back_mm - _BEHIND_MM - 15.0))
+        step = step_mm(ground.unit)
+        back = _to_step(ground, run.back_mm - _BEHIND_MM - 15.0)
+        wish = (behind.x_mm, max(math.ceil(y / step) * step, back))
     return UnplacedOpening(
         length, width, is_round=cutout.kind == "circle", rim=cutout.rim, wish_mm=wish
     )
