@@ -11,7 +11,7 @@ from datetime import date
 from types import MappingProxyType
 from typing import Literal, get_args
 
-from ledgerstone.quantities import Length, UnitName
+from ledgerstone.quantities import Length
 from ledgerstone.surfaces import Surface
 
 Use = Literal["worktop", "upstand", "splashback", "end-panel", "shelf", "table", "hearth", "sill"]
@@ -297,13 +297,3 @@ class Order:
     since: str | None = None
     language: str = "en"
     delivery_taken: bool = field(default=False, metadata={"inside": True})
-
-    @property
-    def spoken_unit(self) -> UnitName | None:
-        """The unit in which the first slab's size was typed; None where it came as numbers."""
-        outline = self.slabs[0].outline
-        if isinstance(outline, Polygon):
-            size = max(point.x for point in outline.points)
-        else:
-            size = outline.diameter if isinstance(outline, Round) else outline.length
-        return None if size.came == "number" else size.unit

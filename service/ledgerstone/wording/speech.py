@@ -17,7 +17,7 @@ from ledgerstone.message import (
     People,
     Value,
 )
-from ledgerstone.order import Order
+from ledgerstone.order import Order, Polygon, Round
 from ledgerstone.quantities import Marks, UnitName
 from ledgerstone.wording.bench import written
 from ledgerstone.wording.catalogues import USUAL, bundle, variant
@@ -184,7 +184,17 @@ def _how_many(given: Any) -> _Count:  # noqa: ANN401  whatever stands in a catal
 
 def speech_of(order: Order, workshop: Workshop) -> Speech:
     """Return the speech of an order's language and unit, in the workshop's own words."""
-    return workshop_speech(order.language, workshop, order.spoken_unit)
+    return workshop_speech(order.language, workshop, _typed_unit(order))
+
+
+def _typed_unit(order: Order) -> UnitName | None:
+    """The unit in which the first slab's size was typed; None where it came as numbers."""
+    outline = order.slabs[0].outline
+    if isinstance(outline, Polygon):
+        size = max(point.x for point in outline.points)
+    else:
+        size = outline.diameter if isinstance(outline, Round) else outline.length
+    return None if size.came == "number" else size.unit
 
 
 def workshop_speech(language: str, workshop: Workshop, unit: UnitName | None = None) -> Speech:

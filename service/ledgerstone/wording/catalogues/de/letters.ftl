@@ -50,14 +50,14 @@ letter-order-by = { $wanted ->
 }
 letter-price-of = { $standing ->
     [quotation] der Preis gilt
-   *[estimate] die Sätze des Kostenvoranschlags gelten
+   *[estimate] die Sätze gelten
 }
 letter-in-short = { $wanted ->
     [deposit] Anzahlung { $deposit }; { letter-price-of } bis zum { $until }.
     [deposit-and-templates] Anzahlung { $deposit }; { letter-price-of } bis zum { $until }.
    *[other] { $standing ->
         [quotation] Der Preis gilt
-       *[estimate] Die Sätze des Kostenvoranschlags gelten
+       *[estimate] Die Sätze gelten
     } bis zum { $until }.
 }
 letter-weeks = { $cast ->

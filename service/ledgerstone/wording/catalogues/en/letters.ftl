@@ -50,16 +50,16 @@ letter-order-by = { $wanted ->
 }
 letter-price-of = { $standing ->
     [quotation] price
-   *[estimate] rates of this estimate
+   *[estimate] rates
 }
 letter-in-short = { $wanted ->
-    [deposit] Deposit { $deposit }; the { letter-held } until { $until }.
-    [deposit-and-templates] Deposit { $deposit }; the { letter-held } until { $until }.
+    [deposit] Deposit { $deposit }; { letter-held } until { $until }.
+    [deposit-and-templates] Deposit { $deposit }; { letter-held } until { $until }.
    *[other] The { letter-held } until { $until }.
 }
 letter-held = { $standing ->
-    [quotation] price is fixed
-   *[estimate] rates of this estimate hold
+    [quotation] price holds
+   *[estimate] rates hold
 }
 letter-weeks = { $cast ->
     [same] We start on { $starts }, cast that day, then { letter-then }.
