@@ -102,10 +102,11 @@ export class Answers {
     const place = one("#finished");
     const answer = this.last?.answer;
     const { store } = this.page;
-    const size = answer?.kind === "quote" ? answer.body.slabs[store.slab]?.finished_mm : undefined;
+    const quote = answer?.kind === "quote" ? answer.body : null;
+    const size = quote?.slabs[store.slab]?.finished_mm;
     place.hidden = !size || this.last?.order !== store.order || (store.shown.size_from ?? "finished") === "finished";
     if (!size) return;
-    const [length = "", width = ""] = sizes(store.shown.outline, size.length_mm, size.width_mm);
+    const [length = "", width = ""] = sizes(quote?.order.slabs[store.slab]?.outline, size.length_mm, size.width_mm);
     place.textContent = say("size_from.finished-size", { length, width });
   }
 

@@ -125,8 +125,6 @@ export const messages = {
   "keep.link": "Its reference is {reference}. Its link opens it again as it is now, until {day}.",
   "keep.no-link": "Its reference is {reference}. It is too detailed for a link: copy it as text.",
   "keep.text-price": "Price: {total}",
-  "keep.text-estimate": "Estimate; its rates hold until {day}.",
-  "keep.text-quotation": "Quotation; its price holds until {day}.",
   "keep.call": "Call {telephone}",
   "keep.subject": "Quote {reference}",
   "request.hint": "We send the quote and what you write here to the workshop, and keep nothing of it.",

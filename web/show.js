@@ -1,4 +1,4 @@
-import { inMm, spoken, withMark } from "./lib/lengths.js";
+import { spoken, withMark } from "./lib/lengths.js";
 
 /** @type {Messages} */
 let messages = {};
@@ -79,11 +79,11 @@ export function typedMass(amount, back = false) {
   return Number((back ? amount / KG_PER[units.masses] : amount * KG_PER[units.masses]).toFixed(1));
 }
 
-/** In the unit in which an outline was typed; the last one carries it. @param {Outline | undefined} outline @param {number[]} mm @returns {string[]} */
+/** In the unit of an outline; the last one carries it. @param {Outline | undefined} outline @param {number[]} mm @returns {string[]} */
 export function sizes(outline, ...mm) {
-  const typed = JSON.stringify(outline)?.match(/\d ?(mm|cm|m)\b|\d ?(?:in|ft|['"\\])/);
-  const unit = /** @type {Unit} */ (typed ? (typed[1] ?? "in") : units.lengths);
-  const said = mm.map((each) => (unit === "in" ? spoken(each, unit, 16).slice(0, -3) : number(each / (inMm(`1 ${unit}`) ?? 1), 4)));
+  const [, typed = units.lengths] = JSON.stringify(outline)?.match(/\d (mm|cm|m|in|ft)"/) ?? [];
+  const unit = typed === "ft" ? "in" : /** @type {Unit} */ (typed);
+  const said = mm.map((each) => lengthWords(spoken(each, unit, 16)).slice(0, -unit.length - 1));
   said.push(`${said.pop()} ${unit}`);
   return said;
 }

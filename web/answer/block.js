@@ -1,6 +1,6 @@
 import { day, make, money, number, say, sizes, weight as mass } from "../show.js";
 import { weeks } from "./drawing.js";
-import { daySentence, named, ordered, taxWords } from "./sentences.js";
+import { daySentence, named, ordered, standing, taxWords } from "./sentences.js";
 
 /** @param {Quote} quote @param {string} taxName */
 export function block(quote, taxName) {
@@ -44,16 +44,12 @@ function weightCell({ order, weight, slabs }) {
     if (weight.slabs.length < 2) return about;
     return say("answer.weighs", { label: slab.label || say("slabs.one", { number: i + 1 }), about });
   });
-  const measured = slabs.map(({ finished_mm: size }, i) =>
-    sizeWords(...sizes(order.slabs[i]?.outline, size.length_mm, size.width_mm, size.thickness_mm)),
-  );
+  const measured = slabs.map(({ finished_mm: size }, i) => {
+    const [length = "", width = "", thickness = ""] = sizes(order.slabs[i]?.outline, size.length_mm, size.width_mm, size.thickness_mm);
+    return say("answer.size", { length, width, thickness });
+  });
   const packed = say("answer.packed", { weight: mass(weight.packed_kg) });
   return cell("weight", "answer.weight", capital(lines.shift() ?? ""), ...lines.map(capital), packed, ...measured);
-}
-
-/** @param {string[]} size */
-function sizeWords(...[length = "", width = "", thickness = ""]) {
-  return say("answer.size", { length, width, thickness });
 }
 
 /** @param {string} words */
@@ -63,9 +59,7 @@ function capital(words) {
 
 /** @param {Quote} quote */
 function standingCell(quote) {
-  const until = { day: day(quote.valid_until) };
-  const [name, holds] = quote.standing === "quotation" ? [say("answer.quotation"), say("answer.valid", until)] : [say("answer.estimate"), say("answer.rates", until)];
-  return cell("standing", "answer.standing", name, holds, say("answer.reference", { reference: named(quote) }));
+  return cell("standing", "answer.standing", ...standing(quote), say("answer.reference", { reference: named(quote) }));
 }
 
 /** @param {string} kind @param {string} key @param {string} first @param {...(string | false | null)} more */

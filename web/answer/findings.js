@@ -122,18 +122,13 @@ export function changeWords(order, { op, path, value }, whole = order) {
   if (op === "add" && chosen) return say("remedy.added-choice", { name, to: chosen });
   const from = valueWords(read(order, path));
   const to = valueWords(value);
-  if (op === "remove") return goneWords(order, path, whole, name);
+  if (op === "remove") {
+    const { label } = read(order, path) ?? {};
+    const to = whole.slabs.findIndex(({ cutouts }, i) => i >= order.slabs.length && cutouts?.some((cutout) => cutout.label === label));
+    return to < 0 ? say("remedy.removed", { name }) : say("remedy.moved", { name, to: nameOf(whole, `/slabs/${to}`) });
+  }
   if (op === "replace" && from && to) return say("remedy.from-to", { name, from, to });
   return op === "add" && to ? say("remedy.added", { name, to }) : "";
-}
-
-/** What stands in a new slab is not left out. @param {Order} order @param {string} path @param {Order} whole @param {string} name */
-function goneWords(order, path, whole, name) {
-  const [, , , kind = "", number] = path.split("/");
-  const gone = number && read(order, path);
-  const there = (/** @type {any} */ slab) => slab[kind]?.some((/** @type {any} */ each) => each.label === gone.label && each.kind === gone.kind);
-  const to = gone ? whole.slabs.findIndex((slab, i) => i >= order.slabs.length && there(slab)) : -1;
-  return to < 0 ? say("remedy.removed", { name }) : say("remedy.moved", { name, to: nameOf(whole, `/slabs/${to}`) });
 }
 
 /** @param {string} path @param {unknown} value */

@@ -26,15 +26,21 @@ export function taxWords(price, name) {
   return taxed ? say("answer.with-tax", { percent: number(price.tax_percent, 2), name }) : say("answer.no-tax");
 }
 
+/** @param {Quote} quote @returns {[string, string]} */
+export function standing({ standing, valid_until }) {
+  const until = { day: day(valid_until) };
+  return standing === "quotation" ? [say("answer.quotation"), say("answer.valid", until)] : [say("answer.estimate"), say("answer.rates", until)];
+}
+
 /** @param {Quote} quote @param {string} tax */
 export function asText(quote, tax) {
-  const { price, valid_until: until, link } = quote;
+  const { price, link } = quote;
   const lines = [
     say("keep.subject", { reference: named(quote) }),
     ...ordered(quote),
     `${say("keep.text-price", { total: money(price.total, price.currency) })} ${taxWords(price, tax)}`,
     `${daySentence(quote)}.`,
-    say(quote.standing === "quotation" ? "keep.text-quotation" : "keep.text-estimate", { day: day(until) }),
+    `${standing(quote).join("; ")}.`,
     link ?? "",
   ];
   return lines.filter(Boolean).join("\n");

@@ -9,7 +9,7 @@ page =
     .made-by = { $name }, { $town }
     .made-up-by = { $name }, { $town } (erfunden)
     .no-script = JavaScript ist hier aus: Tragen Sie ein, was Sie wissen, und drücken Sie „Nach dem Preis fragen“.
-    .reach = Fragen Sie uns direkt: Schreiben Sie an { $email } oder rufen Sie { $telephone } an.
+    .reach = Schreiben Sie an { $email } oder rufen Sie { $telephone } an.
     .write-to = Schreiben Sie an
     .or-call = oder rufen Sie an:
 
@@ -25,7 +25,7 @@ draft =
     .clear = Alles löschen und neu beginnen
     .cleared = Gelöscht. Das ist wieder die Platte vom Anfang.
     .restored = Hier haben Sie zuletzt aufgehört.
-    .not-kept = Dieser Browser behält nicht, was Sie eingeben: Es ist weg, wenn Sie die Seite schließen.
+    .not-kept = Dieser Browser behält nichts: Was Sie eingeben, ist weg, wenn Sie die Seite schließen.
 
 slabs =
     .title = Ihre Platten
@@ -83,7 +83,7 @@ kind =
 
 unit =
     .label = Sie messen in
-    .hint = Eine Zahl allein gilt in dieser Einheit. Sie können die Einheit auch selbst dazuschreiben: 1,45 m, 56 cm oder 22 1/16 in.
+    .hint = Eine Zahl allein gilt in dieser Einheit; sonst mit Einheit: 1,45 m, 56 cm oder 22 1/16 in.
     .mm = mm
     .cm = cm
     .m = m
@@ -208,7 +208,7 @@ relief =
 
 sketch =
     .name = Ihre Platte von oben
-    .hint = Ziehen Sie einen Ausschnitt oder einen Punkt am Rand. Oder wählen Sie ihn aus, und nehmen Sie die Knöpfe oder Pfeiltasten.
+    .hint = Ziehen Sie einen Ausschnitt oder einen Punkt am Rand, oder wählen Sie ihn für Knöpfe und Pfeiltasten aus.
     .front = vorn { $length }
     .length = Länge
     .width = Tiefe
@@ -235,7 +235,7 @@ moves =
 
 edges =
     .title = Kanten
-    .hint = Jede Kante ist gerade und leicht gebrochen, wenn Sie nichts anderes angeben.
+    .hint = Sonst ist jede Kante gerade und leicht gebrochen.
 
 edge =
     .profile = Profil
@@ -276,7 +276,7 @@ arms =
 
 shade =
     .label = Farbton
-    .hint = Jeder Bildschirm zeigt Farben anders. Sehen Sie erst ein gegossenes Muster an.
+    .hint = Bildschirme zeigen Farben verschieden. Sehen Sie erst ein Muster an.
     .match = Eine andere Farbe
     .match-hint = Ihr Farbcode, etwa #5b5d5a
     .picker = Oder wählen Sie sie
@@ -362,7 +362,7 @@ delivery =
     .fitted = Geliefert und eingebaut
     .postcode = Postleitzahl
     .way-in = Der Weg ins Haus
-    .way-in-hint = Eine Platte wird hochkant getragen. Geben Sie an, was Sie wissen; nach dem Rest fragen wir.
+    .way-in-hint = Getragen wird hochkant. Was Sie nicht wissen, fragen wir.
     .doorway = Engste Tür, lichte Breite
     .steps = Stufen hinauf oder hinunter
     .floor = Stockwerk
@@ -428,8 +428,8 @@ answer =
     .standing = Verbindlichkeit
     .estimate = Kosten­voranschlag
     .quotation = Festes Angebot
-    .valid = sein Preis gilt bis { $day }
-    .rates = seine Sätze gelten bis { $day }
+    .valid = Preis gilt bis { $day }
+    .rates = Sätze gelten bis { $day }
     .lines = Woraus sich der Preis zusammensetzt
     .stages = Wofür die Tage gebraucht werden
     .amount = Betrag
@@ -465,10 +465,8 @@ weeks =
 keep =
     .title = Dieses Angebot aufbewahren
     .link = Seine Nummer ist { $reference }. Sein Link öffnet es bis { $day } wieder, wie es jetzt ist.
-    .no-link = Seine Nummer ist { $reference }. Für einen Link ist es zu umfangreich: Kopieren Sie es als Text.
+    .no-link = Seine Nummer ist { $reference }; für einen Link ist es zu umfangreich. Kopieren Sie es als Text.
     .text-price = Preis: { $total }
-    .text-estimate = Kostenvoranschlag; seine Sätze gelten bis { $day }.
-    .text-quotation = Festes Angebot; sein Preis gilt bis { $day }.
     .call = Anrufen: { $telephone }
     .subject = Angebot { $reference }
 
@@ -478,7 +476,7 @@ request =
     .reach = Ihre E-Mail-Adresse oder Telefonnummer
     .note = Was wir sonst wissen sollten (freiwillig)
     .send = Senden
-    .failed = Es ließ sich gerade nicht senden. Schreiben Sie stattdessen an { $email }: Der Link unten enthält alles.
+    .failed = Es ließ sich nicht senden. Schreiben Sie an { $email }: Der Link unten enthält alles.
 
 findings =
     .before-order = Vor der Bestellung ({ $n })
@@ -529,7 +527,7 @@ remedy =
            *[other] { $n } Tage früher
         }
     .done = Geändert. Mit „Rückgängig“ kommt der vorige Stand zurück.
-    .stale = Die Anfrage hat sich seitdem geändert, deshalb passt das nicht mehr. Eine neue Antwort ist unterwegs.
+    .stale = Die Anfrage ist jetzt eine andere. Eine neue Antwort ist unterwegs.
     .ghost = Der Plan mit dem, was sich ändern würde
     .unpriced = Was es dann kostet, zeigt sich, wenn der Rest geklärt ist
 
@@ -556,16 +554,16 @@ trouble =
 
 quote =
     .opening = Das Angebot wird geöffnet.
-    .missing = Der Link zu diesem Angebot lässt sich hier nicht öffnen. Hier ist stattdessen Ihr eigener Entwurf.
-    .opened = Das ist Angebot { $reference } vom { $day }. „Rückgängig“ holt Ihren eigenen Entwurf zurück.
+    .missing = Der Link zu diesem Angebot lässt sich nicht öffnen. Hier ist Ihr eigener Entwurf.
+    .opened = Das ist Angebot { $reference } vom { $day }. „Rückgängig“ holt Ihren Entwurf zurück.
     .title = Angebot { $reference }, wie es gemacht wurde
     .price = { $total } inkl. { $tax } { $name }
     .ready = Fertig am { $day }, bei Bestellung bis { $by }
     .deposit = Anzahlung
     .today-same = Heute wäre es dasselbe.
-    .today = Heute wären es { $total }, fertig am { $day }. Wie sich das zusammensetzt, steht unten.
+    .today = Heute wären es { $total }, fertig am { $day }. Näheres steht unten.
     .today-stopped = Heute ist es so nicht machbar. Was zu ändern ist, steht unten.
-    .today-gone = So wie es war, ist es heute nicht mehr zu haben. Wählen Sie im Formular neu.
+    .today-gone = So ist es heute nicht mehr zu haben. Wählen Sie neu.
     .changes = Was anders ist als bei { $reference }
     .later =
         { $n ->
@@ -649,8 +647,8 @@ bar =
 
 ask =
     .make = Fertigung anfragen
-    .letter = Ich möchte, dass Sie das für mich fertigen. Mein Name und meine Telefonnummer:
-    .opened = Senden Sie nun den Brief an { $email }, der aufging. Ging keiner auf, kopieren Sie, was unten steht.
+    .letter = Bitte fertigen Sie das für mich. Mein Name und meine Telefonnummer:
+    .opened = Senden Sie den Brief an { $email }, der aufging, oder kopieren Sie, was unten steht.
     .copy = Ihre Kopie der Anfrage
 
 large =

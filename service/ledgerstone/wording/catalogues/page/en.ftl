@@ -468,8 +468,6 @@ keep =
     .link = Its reference is { $reference }. Its link opens it again as it is now, until { $day }.
     .no-link = Its reference is { $reference }. It is too detailed for a link: copy it as text.
     .text-price = Price: { $total }
-    .text-estimate = Estimate; its rates hold until { $day }.
-    .text-quotation = Quotation; its price holds until { $day }.
     .call = Call { $telephone }
     .subject = Quote { $reference }
 
