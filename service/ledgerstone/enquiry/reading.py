@@ -10,6 +10,8 @@ from typing import Final
 from ledgerstone.enquiry.amounts import Amounts
 from ledgerstone.enquiry.lines import TextLine
 from ledgerstone.enquiry.measures import measures_of
+from ledgerstone.enquiry.mentions import mentions_of
+from ledgerstone.enquiry.owners import asked_for
 from ledgerstone.enquiry.parts import MailPart, Parts, lines_of
 from ledgerstone.enquiry.scene import NOWHERE, SaidOrder
 from ledgerstone.enquiry.sentences import MAX_ATOMS, Sentence, sentences_of
@@ -112,6 +114,7 @@ def read_scene(
         has_sizes=_has_sizes(every),
         is_split=is_split(text),
         leans=bool(_LEANS.search(newest)),
+        wished=asked_for((sentence, mentions_of(sentence)) for sentence in every),
     )
     if subject:
         _read_subject(subject, walker, 0)

@@ -123,7 +123,7 @@ _NOT_SIZES: Final = tuple(
         r"(?-i:\b(?![LWDTHB]\d{2})[A-Z]{1,2}\d{1,3})\b(?!\s?(?:mm|cm|in(?! [\"“„])|m|\"|x|×)\b)",
         r"(?-i:\b[A-Z]\d[\dW]\s?[A-Z0-9]{4})\b",
         (
-            r"(?m:^)[ \t>*•-]{0,6}[^\W\d_]{2,16}(?P<number>\s\d{1,2})"
+            r"(?m:^)[ \t>*•-]{0,6}(?!(?:thick|thk|dick|stark|stärk|deep|depth|tief|leng|läng|long|wid|breit|dia|durchm)\w*\s)[^\W\d_]{2,16}(?P<number>\s\d{1,2})"
             r"(?=\s?(?:\([^)\n]{1,40}\)\s?)?(?::|\s[-–]\s|\.\s))"
         ),
     )

@@ -10,6 +10,7 @@ from ledgerstone.enquiry import (
     further,
     hearsay,
     of_all,
+    owners,
     pairing,
     parting,
     relations,
@@ -65,8 +66,9 @@ class Walker:
         has_sizes: bool,
         is_split: bool = False,
         leans: bool = False,
+        wished: frozenset[str] = frozenset(),
     ) -> None:
-        self.leans = leans
+        self.leans, self.wished = leans, wished
         self.last_role = ""
         self.asked = ""
         self.is_old_told = False
@@ -97,6 +99,9 @@ class Walker:
         self.asked = read_question(sentence, sizes, self.asked)
         sizes = self._aside(sizes, without_counts(found, sizes), scope.COUNT)
         sizes = self._aside(sizes, scope.without_premises(sentence, sizes), scope.SUM)
+        others = owners.of_other_things(sentence, found, sizes, self.wished)
+        ours = [size for size in sizes if not any(size is other for other in others)]
+        sizes = self._aside(sizes, ours, scope.OF_ANOTHER)
         parsed = ParsedSentence(sentence, found, sizes, rank, self.last_role)
         parsed.is_question = is_own and sentence.ends == "?"
         if not is_own:
