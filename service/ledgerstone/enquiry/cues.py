@@ -106,7 +106,7 @@ def _role_after(
         if (
             is_noun_only
             and label is not None
-            and _leads_on(sentence, i + label[1], beside=i == measure.at + 1)
+            and _leads_on(sentence, i + label[1], beside=i == measure.at + 1 and label[0] == "dia")
         ):
             return  # "1800 x 600 and thickness 40"
         if skip_labels and is_noun and (words[i] not in ADJECTIVES or is_led):
@@ -125,7 +125,7 @@ def _role_after(
 def _leads_on(sentence: Sentence, i: int, *, beside: bool) -> bool:
     """Return whether a size follows a name at once, so that the name is that size's.
 
-    Right beside a size, before a colon, a name is its own: "300 mm diameter: 320 from the left".
+    Right beside a size, before a colon, a diameter is its own: "300 mm diameter: 320 from the left".
     """
     atoms = sentence.atoms
     if beside and i < len(atoms) and atoms[i].word == ":":

@@ -11,7 +11,9 @@ def draft_cutout(entries: Entries, at: str, found: PieceFound, one: OpeningFound
     """Write one opening as far as it was said, and note what is missing."""
     name = entries.asking.opening(one.opening.what)
     made: Members = {"label": one.opening.what}
-    if one.kind:
+    if one.opening.oval and one.kind == "rectangle":
+        entries.value(f"{at}/kind", "oval", one.opening.oval)  # no kind of the contract's
+    elif one.kind:
         made = {"kind": one.kind, **made}
     for key in ("length", "width", "diameter"):
         if key in one.values:

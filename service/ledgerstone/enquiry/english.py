@@ -13,7 +13,8 @@ ROLES: Final = MappingProxyType(
         " of length, lengthways, lengthwise, end to end, overall"
         " length",
         "wide": "wide, wd, width, in width, of width, width ways, broad",
-        "deep": "deep, dp, profound, depth, projection, front to back, in depth, of depth,"
+        "deep": "out from it, out from the wall, out into the room, out from the back wall,"
+        " deep, dp, profound, depth, projection, front to back, in depth, of depth,"
         " front-to-back, wall to front, from wall to front, from the wall to the front, from"
         " front to"
         " back, back to front, from back to front",
@@ -54,7 +55,8 @@ LABELS: Final = MappingProxyType(
         " forward, comes out, sticks out, stands out, how far it comes out, how far out it comes,"
         " how far it sticks out, how deep it is, front to back, from front to back, back to"
         " front, from"
-        " back to front, from the wall to the front, from the frame to the front, from the window"
+        " back to front, from the wall to the front, the wall to the front edge, wall to front"
+        " edge, the back to the front edge, from the frame to the front, from the window"
         " to the front, from the"
         " glass to the front, from the plaster to the front, frame to front, from wall to front,"
         " wall to front, from the"

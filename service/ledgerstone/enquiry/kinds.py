@@ -20,6 +20,9 @@ _INTO: Final = word_set("in into im")
 _LEFT_BY: Final = (["left", "by"], ["where", "the"])
 _MEASURES: Final = word_set("is are measures measure ist sind misst hat")
 _CLAUSE: Final = 8
+_LED: Final = 5
+_WISHES: Final = word_set("need want require after like order brauche brauchen suche suchen möchte")
+_TURNS: Final = word_set("to for on in with over under und and für auf mit zu")
 
 
 def by_rim(sentence: Sentence, found: list[Mention]) -> list[Mention]:
@@ -35,7 +38,12 @@ def by_rim(sentence: Sentence, found: list[Mention]) -> list[Mention]:
 
 
 def is_asked_for(sentence: Sentence, mention: Mention) -> bool:
-    """Whether a step or a coping is one of ours: its three sizes follow, and no verb before."""
+    """Whether a step or a coping is one of ours: its three sizes follow, and no verb before.
+
+    So is whatever somebody asks for: "we need a plinth, 500 square".
+    """
+    if _is_wished(sentence, mention):
+        return True
     if sentence.words[mention.end - 1] not in _CAST or mention.preposition or mention.is_old:
         return False
     ahead = sentence.atoms[mention.end : mention.end + _CLAUSE]
@@ -43,6 +51,18 @@ def is_asked_for(sentence: Sentence, mention: Mention) -> bool:
     if first is None or _MEASURES & {atom.word for atom in ahead[:first]}:
         return False
     return any(atom.word in ("x", "×", "by", "mal") for atom in ahead[first : first + 2])
+
+
+def _is_wished(sentence: Sentence, mention: Mention) -> bool:
+    """Return whether a wish leads to a thing at once, and a size comes next."""
+    if not mention.is_indefinite or mention.preposition or mention.is_old:
+        return False
+    led = sentence.words[max(0, mention.start - _LED) : mention.start]
+    wishes = [i for i, word in enumerate(led) if word in _WISHES]
+    if not wishes or any(word in _TURNS or not word for word in led[wishes[-1] :]):
+        return False
+    ahead = sentence.atoms[mention.end : mention.end + 2]
+    return any(atom.kind == "size" for atom in ahead)
 
 
 def is_of_premises(sentence: Sentence, mention: Mention) -> bool:

@@ -7,6 +7,7 @@ from typing import Final
 
 from ledgerstone.enquiry.cues import FILLERS, read_after
 from ledgerstone.enquiry.cues_before import read_before, read_lone, read_marks
+from ledgerstone.enquiry.declared import UNIT_NAMES
 from ledgerstone.enquiry.letters import CONNECTORS, SINGLE
 from ledgerstone.enquiry.lexicon import AXES, FROM, LABELS, ROLES, SIDES
 from ledgerstone.enquiry.measure import Measure
@@ -24,6 +25,7 @@ _OR: Final = (["or"], ["oder"], ["to"], ["bis"], ["-"], ["–"], ["/"])
 _SHARED: Final = frozenset(["thick", "long", "deep", "wide", "high", "dia"])
 _NO_ROLES: Final = frozenset({"size", "cutouts", "quantity", "piece"})
 _MAX_OF_ONE: Final = 9
+_PIECES: Final = word_set("off pieces pcs stück stk slabs")
 _MIN_MM: Final = 30  # what follows a number of pieces: common practice, no source
 _MIN_LIKE: Final = 2
 _EACH_SIDE: Final = frozenset({("each", "side"), ("a", "side"), ("each", "way"), ("all", "sides")})
@@ -69,7 +71,23 @@ def measures_of(sentence: Sentence) -> list[Measure]:
     _mark_starts(sentence, found)
     _mark_changes(sentence, found)
     _mark_denials(sentence, found)
+    for measure in found:
+        _read_unit_after(sentence, measure)
     return found
+
+
+def _read_unit_after(sentence: Sentence, measure: Measure) -> None:
+    """Take the unit that is said after a size's clause: "a 17 x 13 oval in inches"."""
+    if measure.size.unit is not None or measure.unit_from_label:
+        return
+    last = measure.members[-1].at if measure.members else measure.at
+    for i in range(last + 1, min(last + _MAX_BETWEEN, len(sentence.atoms) - 1)):
+        atom = sentence.atoms[i]
+        if atom.kind == "size" or atom.word in ";:":
+            return
+        if atom.word == "in" and sentence.words[i + 1] in UNIT_NAMES:
+            measure.unit_from_label = UNIT_NAMES[sentence.words[i + 1]]
+            return
 
 
 def _follows_no_size(sentence: Sentence, measure: Measure) -> bool:
@@ -90,6 +108,9 @@ def _group(sentence: Sentence, found: list[Measure]) -> None:
         if _counts(members):
             members[0].role = "quantity"
             del members[0]
+        elif _is_times(sentence, members):
+            members[-1].role = "quantity"
+            del members[-1]
         if len(members) == 1:
             continue
         for place, measure in enumerate(members, start=1):
@@ -134,6 +155,15 @@ def _counts(members: list[Measure]) -> bool:
     is_whole = first.unit is None and first.grouped is None and first.amount.denominator == 1
     is_small = is_whole and first.amount <= _MAX_OF_ONE  # "3.000 x 650" counts nothing
     return is_small and second.amount >= _MIN_MM and second.unit in ("mm", None)
+
+
+def _is_times(sentence: Sentence, members: list[Measure]) -> bool:
+    """Return whether the last of a pair is how many: "40 mm x 3", "40 x 3 off"."""
+    first, last = members[0].size, members[-1].size
+    is_whole = last.unit is None and last.amount.denominator == 1 and not last.has_fraction
+    is_few = len(members) == _MIN_LIKE and is_whole and 1 < last.amount <= _MAX_OF_ONE
+    named = sentence.words[members[-1].at + 1 : members[-1].at + 2]
+    return is_few and (first.unit in ("mm", "cm") or bool(named and named[0] in _PIECES))
 
 
 def _is_weak_pair(before: Measure, after: Measure) -> bool:

@@ -23,7 +23,7 @@ ARTICLES: Final = word_set(
     " unserer mein meine meinem meiner diese dieser dieses"
 )
 PREPOSITIONS: Final = word_set(
-    "for in of to at under over behind beside besides against between on along with into from by"
+    "as than like for in of to at under over behind beside besides against between on along with into from by"
     " near onto above below underneath around inside off beneath past through next without within"
     " opposite across down up für im am an auf unter über hinter neben zwischen mit bei zum zur vom"
     " von aus ins vor ab gegen ohne"
@@ -33,7 +33,8 @@ VERBS: Final = word_set(
     " sat runs run ran goes go comes come came projects takes take took needs need leaves leave"
     " sticks reaches ends gives makes wants wanted stays stay lies hangs fits turns holds allows"
     " rises will would must should can could might may does do did gets got weighs carries rests"
-    " looks requires require ist sind war waren misst messen hat haben hatte steht stehen liegt"
+    " looks requires require starts start begins begin says said shows states asks calls reads"
+    " beginnt anfängt startet sagt zeigt ist sind war waren misst messen hat haben hatte steht stehen liegt"
     " liegen geht wird werden muss müssen soll sollen sollte braucht brauchen beträgt ragt kommt"
     " hängt bleibt passt"
 )
@@ -53,9 +54,10 @@ _NEUTRAL: Final = word_set(
     " carpenter electrician architect husband wife partner son daughter mother father mum dad"
     " brother sister neighbour friend tape ruler photo picture way long short bottom top face"
     " block board panel tread step landing coping plinth kerb bar counter beton farbe"
-    " mm cm m in inch inches foot feet ft metre metres meter meters millimetres yard yards quarter"
+    " mm cm m in inch inches ft metre metres meter meters millimetres yard yards quarter"
     " half lefthand righthand hand price budget cost week weeks day days month months time project"
-    " others other kitchen bathroom design version revision rev gap overlap overhang radius"
+    " others other first second third fourth last next outer inner former latter two three four"
+    " erste zweite dritte kitchen bathroom design version revision rev gap overlap overhang radius"
 )
 _NO_NOUNS: Final = word_set(
     "and or but so because if when then than as not no only just also about approx approximately"
@@ -66,6 +68,7 @@ _NO_NOUNS: Final = word_set(
     " jetzt noch schon da hier zu sehr insgesamt je jeweils thick deep long wide high tall across"
     " round dia diameter concrete grey gray white black dark pale light honed polished plain"
     " smooth rough matt sealed waxed natural rectangular square circular undermount inset"
+    " note see keep keeping kept mind remember assume allow"
     " what how where why which who whose let like either neither such much many few more most less"
     " beton grau weiß schwarz hell dunkel lang breit tief hoch stark dick rund quadratisch"
 )
@@ -101,7 +104,7 @@ def is_foreign(phrase: NounPhrase) -> bool:
 def is_noun(sentence: Sentence, i: int) -> bool:
     """Return whether a word may be a noun that no table knows."""
     word = sentence.words[i] if 0 <= i < len(sentence.atoms) else ""
-    if len(word) < 3 or word.endswith("ly"):
+    if len(word) < 3 or word.endswith("ly") or "'" in word:
         return False
     closed = (_NO_NOUNS, VERBS, PREPOSITIONS, ARTICLES, _PRONOUNS, _SPEAKERS)
     return not any(word in words for words in closed) and not _size_noun(sentence.words, i)
@@ -117,12 +120,19 @@ def noun_phrases(sentence: Sentence, found: Sequence[Mention]) -> list[NounPhras
         word = sentence.words[i]
         mention = spans.get(i)
         if mention is not None and mention.end > i:
-            made.append(_named(sentence, mention, article, preposition))
-            i, article, preposition = mention.end, "", ""
-        elif word in _PRONOUNS and not _leads_noun(sentence, i, spans):
+            named = _named(sentence, mention, article, preposition)
+            if is_foreign(named):
+                _compound(sentence, named, spans)
+            made.append(named)
+            i, article, preposition = named.end, "", ""
+        elif (
+            word.partition("'")[0] in _PRONOUNS
+            and word != "'s"
+            and not _leads_noun(sentence, i, spans)
+        ):
             made.append(NounPhrase(i, i + 1, "pronoun", word, preposition))
             i, article, preposition = i + 1, "", ""
-        elif word in _SPEAKERS:
+        elif word.partition("'")[0] in _SPEAKERS:
             made.append(NounPhrase(i, i + 1, "speaker", word, preposition))
             i, article, preposition = i + 1, "", ""
         elif word in ARTICLES:
@@ -149,9 +159,7 @@ def noun_phrases(sentence: Sentence, found: Sequence[Mention]) -> list[NounPhras
     return made
 
 
-def _named(
-    sentence: Sentence, mention: Mention, article: str, preposition: str
-) -> NounPhrase:
+def _named(sentence: Sentence, mention: Mention, article: str, preposition: str) -> NounPhrase:
     """Return what a table knows as a phrase; what is called old is a thing that is there now."""
     is_thing = mention.is_old or mention.kind in ("thing", "room")
     noun = sentence.words[mention.end - 1]
@@ -166,6 +174,15 @@ def _named(
         preposition or mention.preposition,
         article or mention.determiner,
     )
+
+
+def _compound(sentence: Sentence, phrase: NounPhrase, spans: dict[int, Mention]) -> None:
+    """Make one of a thing's name and the noun after it: "the pantry one", "the boot scraper"."""
+    if phrase.end in spans or not is_noun(sentence, phrase.end):
+        return
+    phrase.end = _run(sentence, phrase.end, spans)
+    phrase.noun = sentence.words[phrase.end - 1]
+    phrase.kind = "neutral" if phrase.noun in _NEUTRAL else "unknown"
 
 
 def _kind(noun: str, preposition: str, before: NounPhrase | None, start: int) -> PhraseKind:

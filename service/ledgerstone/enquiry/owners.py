@@ -10,6 +10,7 @@ from collections.abc import Iterable, Sequence
 from types import MappingProxyType
 from typing import Final
 
+from ledgerstone.enquiry.lexicon import LABELS, ROLES
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.noun_phrases import (
@@ -47,8 +48,13 @@ _WISHES: Final = word_set(
     " supply brauche brauchen suche suchen möchte möchten benötige benötigen hätte hätten wünschen"
     " please bitte love fancy thinking build replaced become"
 )
+_POLITE: Final = frozenset({"please", "bitte"})
 _KEEPS: Final = word_set(
     "have has had got keep keeping kept see own bought got behalten haben hat habe sehen note"
+)
+_PEOPLE: Final = word_set(
+    "friend neighbour neighbor sister brother mother father mum dad son daughter colleague cousin"
+    " aunt uncle parents pub café cafe restaurant"
 )
 _SAYS: Final = word_set(
     "say says said think thinks reckon reckons told suggest suggests believe believes guess measured"
@@ -57,9 +63,23 @@ _SAYS: Final = word_set(
 _MARKS: Final = frozenset({",", ";", ":", "(", ")", "-", "–", "—"})
 _TURNS: Final = word_set("but so because while whereas aber weil denn sondern")
 _JOINS: Final = word_set("and or und oder")
-_EXISTS: Final = (("there", "is"), ("there", "'s"), ("there", "are"), ("there's", ""), ("es", "gibt"))
+_EXISTS: Final = (
+    ("there", "is"),
+    ("there", "'s"),
+    ("there", "are"),
+    ("there's", ""),
+    ("es", "gibt"),
+)
 _OF: Final = frozenset({"of", "von", "vom", "des", "der"})
 _THIN: Final = 130
+# What a slab is fitted to or set out from, of which other rules make use.
+_REFERENCES: Final = word_set(
+    "wall walls alcove gap space recess window windows unit units cabinet cabinets cupboard"
+    " cupboards base carcass carcasses carcase nische wand wände fenster unterschrank schrank"
+    " schränke unterschränke korpus element spülenschrank blockwork room kitchen küche"
+)
+_COMPARES: Final = frozenset({"as", "than", "like", "wie", "als"})
+_CARRIES: Final = frozenset({",", "("})
 _WHICH: Final = frozenset({"that", "which"})
 _FAR: Final = 40  # atoms back from a size that are looked at
 
@@ -87,9 +107,14 @@ def asked_for(sentences: Iterable[tuple[Sentence, Sequence[Mention]]]) -> frozen
     """Return the unknown nouns that any sentence asks for: "we would like a lectern"."""
     asked = set()
     for sentence, found in sentences:
-        wishes = [i for i, word in enumerate(sentence.words) if word in _WISHES]
-        if not wishes:
-            continue
+        for mention in found:
+            if (
+                mention.kind == "slab"
+                and not mention.is_old
+                and is_noun(sentence, mention.start - 1)
+            ):
+                asked.add(sentence.words[mention.start - 1])  # "a lectern top"
+        wishes = [i for i, word in enumerate(sentence.words) if word in _WISHES - _POLITE]
         for phrase in noun_phrases(sentence, found):
             near = [i for i in wishes if i < phrase.start <= i + 6]
             if phrase.kind == "unknown" and near and not phrase.preposition:
@@ -103,6 +128,8 @@ def _score(
     """Weigh the hints that a size, or its group, is of another thing."""
     first = size.members[0].at if size.members else size.at
     last = size.members[-1].at if size.members else size.at
+    if any(one.kind == "ours" and one.start == last + 1 for one in phrases):
+        return 0.0  # "it needs a 35 mm hole"
     hints = _attributive(sentence, phrases, first, last)
     hints = hints or _governed(sentence, phrases, first, asked)
     if size.side and not hints[:1] == ["before a noun"] and _is_known(sentence, phrases, first):
@@ -136,7 +163,7 @@ def _attributive(
     words = [sentence.words[i] for i in between]
     if is_apart or after.preposition or set(words) & (VERBS | _JOINS | PREPOSITIONS | ARTICLES):
         return []
-    return ["before a noun"] if led & ARTICLES else []
+    return ["before a noun"] if led & ARTICLES and after.noun not in _REFERENCES else []
 
 
 def _governed(
@@ -147,9 +174,9 @@ def _governed(
     before = [one for one in phrases if since <= one.start and one.end <= first]
     segment = _segment(sentence, first)
     own = [one for one in before if one.start >= segment]
-    is_bracket = segment == first and segment > 0 and sentence.atoms[segment - 1].word == "("
-    if is_bracket:
-        near = [one for one in before if one.end == segment - 1]
+    bracket = _bracket(sentence, segment)
+    if bracket is not None and all(one.kind == "size-noun" for one in own):
+        near = [one for one in before if one.end == bracket]
         is_thing = bool(near) and is_foreign(near[-1])
         return _told(sentence, near[-1], "after a noun", asked) if is_thing else []
     if own and own[-1].end == first and is_foreign(own[-1]) and own[-1].article:
@@ -159,13 +186,33 @@ def _governed(
     hints = _by_verb(sentence, own, segment, first, asked)
     if hints or segment == 0:
         return hints
+    part = own[-1] if len(own) == 1 else None
+    if part is not None and part.kind == "unknown" and part.end == first:
+        near = [one for one in before if one.end == segment - 1]
+        is_part = bool(near) and is_foreign(near[-1]) and bool(near[-1].article)
+        return ["after a noun", "a clause on"] if is_part else []  # "on a pedestal, foot 600"
     if any(one.kind in ("ours", "unknown", "neutral", "speaker", "thing") for one in own):
         return []
-    if _has_verb(sentence, segment, first) and not any(one.kind == "pronoun" for one in own) and (
-        sentence.words[segment] not in VERBS
+    if (
+        _has_verb(sentence, segment, first)
+        and not any(one.kind == "pronoun" for one in own)
+        and (sentence.words[segment] not in VERBS)
     ):
         return []
     return _carried(sentence, before, own, segment, asked)
+
+
+def _bracket(sentence: Sentence, segment: int) -> int | None:
+    """Return where the bracket stands that a clause of sizes alone is in: "(550 wide, 620 deep)"."""
+    for i in range(segment - 1, max(-1, segment - 1 - _FAR), -1):
+        atom = sentence.atoms[i]
+        if atom.word == "(":
+            return i
+        if atom.kind == "word" and (ROLES.at(sentence.words, i) or LABELS.at(sentence.words, i)):
+            continue
+        if atom.kind != "size" and atom.word not in (",", "x", "×", "by", "and"):
+            return None
+    return None
 
 
 def _carried(
@@ -176,12 +223,12 @@ def _carried(
     asked: frozenset[str],
 ) -> list[str]:
     """Give the hints of the clause that a bare one goes on from: ", 400 wide", "that's 400"."""
-    if sentence.atoms[segment - 1].word not in (",", "(", ")", "-", "–", "—"):
+    if sentence.atoms[segment - 1].word not in _CARRIES:
         return []
     until = segment - 1
     start = _segment(sentence, until)
     earlier = [one for one in before if start <= one.start < until]
-    if not earlier and start > 0:
+    if not earlier and start > 0 and sentence.atoms[start - 1].word in _CARRIES:
         until = start - 1
         start = _segment(sentence, until)
         earlier = [one for one in before if start <= one.start < until]
@@ -192,6 +239,7 @@ def _carried(
     hints = _by_verb(sentence, earlier, start, until, asked)
     if not hints and own and own[0].noun in _WHICH:
         objects = [one for one in earlier if is_foreign(one) and one.article]
+        objects = [one for one in objects if one.preposition not in _COMPARES]
         hints = _told(sentence, objects[0], "after a noun", asked) if objects else []
     if not hints:
         return []
@@ -210,9 +258,7 @@ def _by_verb(
     words = sentence.words
     verbs = [i for i in range(start, end) if words[i] in VERBS]
     exists = [
-        i
-        for i in range(start, end)
-        if tuple(words[i : i + 2]) in _EXISTS or words[i] == "there's"
+        i for i in range(start, end) if tuple(words[i : i + 2]) in _EXISTS or words[i] == "there's"
     ]
     if exists:
         named = [one for one in own if one.start > exists[0] and not one.preposition]
@@ -227,6 +273,8 @@ def _by_verb(
     subject = _subject(sentence, own)
     if subject is None:
         return _inverted(sentence, own, verbs, asked)
+    if _is_theirs(sentence, subject, end):
+        return ["kept"]
     if not is_foreign(subject):
         return []
     acts = [i for i in verbs if i >= subject.end]
@@ -235,6 +283,13 @@ def _by_verb(
     if acts:
         return _told(sentence, subject, "subject", asked)
     return []
+
+
+def _is_theirs(sentence: Sentence, subject: NounPhrase, end: int) -> bool:
+    """Return whether somebody else has what is told of: "a friend had one 3000 x 900"."""
+    words = sentence.words[subject.end : end]
+    is_person = subject.noun in _PEOPLE and subject.kind == "neutral"
+    return is_person and words[:1] != [] and words[0] in _KEEPS and "one" in words[1:3]
 
 
 def _by_speaker(
@@ -250,7 +305,7 @@ def _by_speaker(
     if not objects or not is_foreign(objects[0]) or objects[0].preposition:
         return []
     hints = _told(sentence, objects[0], "kept", asked)
-    if set(said) & _WISHES:
+    if (set(said) - _POLITE) & _WISHES:
         hints.append("asked for")
     return hints if set(said) & _KEEPS else []
 
@@ -269,7 +324,9 @@ def _inverted(
 
 
 def _told(sentence: Sentence, phrase: NounPhrase, hint: str, asked: frozenset[str]) -> list[str]:
-    """Return a hint of a phrase, with what speaks against it."""
+    """Return a hint of a phrase, with what speaks against it; none of what others go by."""
+    if phrase.noun in _REFERENCES:
+        return []
     hints = [hint]
     is_named = phrase.kind == "thing"
     if not phrase.article and not is_named and not _is_first(sentence, phrase):
@@ -301,13 +358,11 @@ def _subject(sentence: Sentence, phrases: Sequence[NounPhrase]) -> NounPhrase | 
 def _is_loose(sentence: Sentence, phrase: NounPhrase) -> bool:
     """Return whether an unknown word without an article may be a greeting: "hiya, the top is"."""
     following = sentence.words[phrase.end : phrase.end + 1]
-    is_led = bool(following) and (following[0] in VERBS or following[0] in PREPOSITIONS)
+    is_led = bool(following) and following[0] in VERBS
     return phrase.kind == "unknown" and not phrase.article and not is_led
 
 
-def _is_subject_foreign(
-    sentence: Sentence, own: Sequence[NounPhrase], first: int
-) -> bool:
+def _is_subject_foreign(sentence: Sentence, own: Sequence[NounPhrase], first: int) -> bool:
     """Return whether what is ours is only spoken of: "the urn on the worktop is 400 wide"."""
     subject = _subject(sentence, own)
     if subject is None or not is_foreign(subject):

@@ -8,6 +8,7 @@ from typing import Any, Final
 from ledgerstone.enquiry.belonging import said_of
 from ledgerstone.enquiry.draft_openings import is_sized
 from ledgerstone.enquiry.drafting import join_of
+from ledgerstone.enquiry.ovals import oval_opening
 from ledgerstone.enquiry.pieces import OpeningFound, PieceFound
 from ledgerstone.enquiry.proposed_places import site_all
 from ledgerstone.enquiry.taken import Taken
@@ -75,6 +76,10 @@ class Proposal(Taken):
             self._opening(f"{at}/cutouts/{j}", opening, slab["cutouts"][j])
         self._look(at, found, slab, name)
         site_all(self, at, found, slab)
+        for j, opening in enumerate(found.openings):
+            made = slab["cutouts"][j]
+            if opening.opening.oval and made["kind"] == "rectangle":
+                slab["cutouts"][j] = oval_opening(made)
 
     def _doubtful(self, at: str, found: PieceFound, slab: Members, name: str) -> None:
         """Take the first of two readings, and say so."""
@@ -132,6 +137,7 @@ class Proposal(Taken):
                 made.setdefault("centre", {})[doubt.at] = text
                 what = self.asking.say(f"what_{doubt.at}", opening=name)
                 self.take(f"{at}/centre/{doubt.at}", text, "took_doubtful", what=what)
+        made.setdefault("kind", found.kind or "rectangle")
         if is_sized(found):
             return
         said = next((doubt.readings[0] for doubt in found.doubts if doubt.at == "diameter"), None)

@@ -10,6 +10,7 @@ from ledgerstone.enquiry.lexicon import AXES, mark
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.opening_sizes import longest_along
+from ledgerstone.enquiry.ovals import OVALS, read_ovals
 from ledgerstone.enquiry.scene import SaidOpening, SaidPiece, SaidWord
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.subjects import ROUND_HOLES, Subjects, has_mark
@@ -21,7 +22,6 @@ _LONG: Final = frozenset(["long", "longer", "longest", "lange", "längere"])
 _SIDES: Final = frozenset(["side", "way", "edge", "seite", "dimension"])
 _ROUND: Final = frozenset(["round", "rund", "runde", "runder", "runden", "rundes"])
 _COMMAS: Final = frozenset({",", ";", ".", ":", "(", ")", "-"})
-_OVALS: Final = word_set("oval elliptical ovale ovaler ovales ovalen elliptische")
 _AFTER_ROUND: Final = (["round"], ["rund"], ["circular"])
 _BEING: Final = frozenset({"it", "is", "'s", "be", "ist", "perfectly"})
 _ROUND_WHAT: Final = frozenset({"edge", "edges", "corner", "corners", "the", "it", "off", "over"})
@@ -32,6 +32,10 @@ _SAMES: Final = frozenset({"same", "gleich", "ebenso"})
 _NEEDED: Final = frozenset({"needed", "required", "necessary", "nötig", "notwendig"})
 _IT: Final = frozenset({"it", "that", "this", "those", "them", "das"})
 _MOST: Final = 24
+_UNCUT: Final = frozenset(
+    {("nothing", "to", "cut"), ("nothing", "needs", "cutting"), ("no", "cutting", "needed")}
+    | {("doesn't", "need", "cutting"), ("muss", "nichts", "ausgeschnitten")}
+)
 _TIMES: Final = (["x"], ["×"])
 _ONLY: Final = frozenset({"only", "just", "nur"})
 
@@ -42,7 +46,7 @@ def read_shape(piece: SaidPiece, mention: Mention, sentence: Sentence) -> None:
     before = sentence.words[max(0, mention.start - 3) : mention.end]
     if any(True for _ in mark("lshape").all_in(near)):
         piece.shape = "l-shape"
-    elif _OVALS & set(before) and not piece.shape:
+    elif OVALS & set(before) and not piece.shape:
         piece.shape = "oval"
     elif not piece.shape and (
         any(True for _ in mark("round").all_in(before))
@@ -131,11 +135,21 @@ def read(focus: Focus, parsed: ParsedSentence) -> None:
     if focus.on_opening:
         _read_same_ways(parsed.sentence, focus.subjects.openings)
         _read_turns(parsed.sentence, focus.subjects.openings)
+    _read_uncut(focus, parsed)
     read_places(focus, parsed)
+    read_ovals(focus, parsed)
     if focus.on_opening:
         _read_rounds(parsed, focus.subjects.openings)
     if not focus.is_split:
         _read_halves(parsed.sentence, focus.subjects.piece)
+
+
+def _read_uncut(focus: Focus, parsed: ParsedSentence) -> None:
+    """Refuse what needs no cut-out: "the sink is a Belfast, so nothing to cut"."""
+    words = parsed.sentence.words
+    is_uncut = any(tuple(words[i : i + 3]) in _UNCUT for i in range(len(words)))
+    for opening in focus.subjects.openings if is_uncut and focus.held else ():
+        opening.is_refused = opening.is_refused or not opening.has_size()
 
 
 def _read_rims(focus: Focus, sentence: Sentence) -> None:

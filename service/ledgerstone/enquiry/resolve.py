@@ -186,7 +186,9 @@ def _wanted(piece: SaidPiece) -> list[SaidOpening]:
         if stands and not sized:
             for other in piece.openings:
                 other.rim = other.rim or (opening.rim if other.what in _OUTLETS else None)
-        if sized or (not (stands and (has_waste or not opening.names_hole)) and named):
+        if stands and has_waste and not opening.names_hole:
+            continue  # its size is the bowl's own
+        if sized or (not (stands and not opening.names_hole) and named):
             kept.append(opening)
     return kept
 
@@ -234,6 +236,8 @@ def _place(found: PieceFound, made: OpeningFound, axis: str) -> None:
             turned = worked_out(claim.length, extent.mm - claim.mm, [claim, extent])
             places.append(_ranked(turned, claim))
     middle = made.opening.centred.get(axis) or ()
+    if places and _is_of_other_way(made, axis):
+        middle = ()
     if not places and not middle:
         middle = made.opening.loosely_centred.get(axis) or ()
     if middle and extent is not None:
@@ -246,6 +250,18 @@ def _place(found: PieceFound, made: OpeningFound, axis: str) -> None:
     if value is not None and extent is not None and not 0 < value.mm < extent.mm:
         del made.values[axis]
         made.doubts.append(Doubt(axis, [value]))
+
+
+def _is_of_other_way(made: OpeningFound, axis: str) -> bool:
+    """Return whether "in the middle" is of the way of which nothing else is said.
+
+    "75 from the back edge, in the middle"
+    """
+    opening = made.opening
+    other = {"x": "y", "y": "x"}[axis]
+    sides = [side for pair in _AXES[other] for side in (pair, f"{pair}_edge")]
+    told = any(opening.claims.get(side) for side in sides) or other in opening.centred
+    return other in opening.loosely_centred and axis in opening.loosely_centred and not told
 
 
 def _before_run(found: PieceFound, axis: str) -> float:

@@ -102,6 +102,7 @@ class SaidOpening:
     is_asked: bool = False
     names_hole: bool = False
     by_template: bool = False
+    oval: tuple[TextSpan, ...] = ()
     spans: list[TextSpan] = field(default_factory=list)
 
     def has_size(self) -> bool:

@@ -270,6 +270,15 @@ def is_reference(mention: Mention, sentence: Sentence) -> bool:
     return stands_behind and not mention.is_indefinite and not mention.names_hole
 
 
+def is_compared(sentence: Sentence, mention: Mention) -> bool:
+    """Return whether what is there is only what a size is the same as: "as deep as the old one"."""
+    before = sentence.words[max(0, mention.start - _NEAR) : mention.start]
+    if not {"as", "wie"} & set(before[-3:]):
+        return False
+    after = sentence.atoms[mention.end : mention.end + 2]
+    return not any(atom.kind == "size" or atom.word in _MEASURES for atom in after)
+
+
 def is_at_each_end(mention: Mention, sentence: Sentence) -> bool:
     """Return whether a hole is one of two: "a 60 mm hole at each end"."""
     after = sentence.words[mention.end : mention.end + _NEAR + 1]

@@ -69,6 +69,8 @@ def take(
             focus.on_opening, focus.leg = False, mention.name
             return mention
     elif mention.kind in ("thing", "room"):
+        if scope.is_compared(parsed.sentence, mention):
+            return active
         is_passing = _is_passing(mention, parsed)
         return mention if not is_passing and _takes_sizes(mention, parsed.sentence) else active
     return active
@@ -161,6 +163,8 @@ def _next_one(
 def _slab(
     focus: Focus, parsed: ParsedSentence, mention: Mention, active: Mention | None
 ) -> Mention | None:
+    if mention.is_old and scope.is_compared(parsed.sentence, mention):
+        return active
     if mention.is_old:  # what a new top goes on does not make it old
         return active if mention.preposition in _UNDER and active is not None else mention
     sentence, subjects = parsed.sentence, focus.subjects

@@ -85,7 +85,10 @@ def counted(sentence: Sentence, sizes: list[Measure]) -> list[tuple[Mention, Mea
         (one, None) for one in _counted_ones(sentence, sizes)
     ]
     for group in sizes:
-        if group.of < 2 or group.place != 1 or group.at < 2:
+        is_round = group.of == 1 and group.role == "dia" and not group.side
+        if not (group.of > 1 and group.place == 1) and not is_round:
+            continue
+        if group.at < 2:
             continue
         joiner_at = group.at - 1
         if sentence.atoms[joiner_at].word not in _EACH_AT:

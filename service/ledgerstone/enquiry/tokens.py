@@ -98,6 +98,11 @@ _NOT_SIZES: Final = tuple(
             r"(?!\s?(?:x|×|mm|by\b|the\b|left|right|long|in\b|overall|along|from|to\b))"
         ),
         r"\bRAL\s?\d{4}\b",
+        r"\b(?:at|to|live|is|am|unter|bei)\s(?:number|hausnummer)\s\d{1,4}[a-h]?\b(?!\s?(?:mm|cm|m|x)\b)",
+        (
+            r"(?-i:(?<![\d.,x×] )(?<![\d.,x×])\b\d{1,4}[A-Ha-h]?,? (?:[A-Z][\w'’-]{1,20} ){1,3}(?:Lane|Street|St|Road|Rd|Avenue"
+            r"|Ave|Close|Drive|Gardens|Court|Terrace|Crescent|Hill|Place|Row|Mews|Way|Walk|Grove)\b)"
+        ),
         r"\b(?:kw|kalenderwoche|week|wk)\.?\s?\d{1,2}\b",
         r"(?<![\d.,])\d{1,2}\.\s?(?:og|ug|stock|etage|obergeschoss|stockwerk)\b",
         (

@@ -94,6 +94,10 @@ class Walker:
             return
         rank = self._rank(sentence, layer)
         found, sizes = mentions_of(sentence), measures_of(sentence)
+        for mention in found:
+            is_named = mention.kind == "thing" and mention.name == "unknown"
+            if is_named and sentence.words[mention.end - 1] in self.wished:
+                mention.kind, mention.name = "slab", ""  # "a lectern top": "the lectern is 600"
         if self._is_on_old(sentence, found):
             sizes = self._aside(sizes, [], scope.OLD)
         self.asked = read_question(sentence, sizes, self.asked)
