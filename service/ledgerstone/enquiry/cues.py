@@ -125,7 +125,7 @@ def _role_after(
 def _leads_on(sentence: Sentence, i: int, *, beside: bool) -> bool:
     """Return whether a size follows a name at once, so that the name is that size's.
 
-    Right beside a size, before a colon, a diameter is its own: "300 mm diameter: 320 from the left".
+    Right beside a size, before a colon a diameter is its: "300 mm diameter: 320 from the left".
     """
     atoms = sentence.atoms
     if beside and i < len(atoms) and atoms[i].word == ":":

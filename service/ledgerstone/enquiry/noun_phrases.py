@@ -23,7 +23,8 @@ ARTICLES: Final = word_set(
     " unserer mein meine meinem meiner diese dieser dieses"
 )
 PREPOSITIONS: Final = word_set(
-    "as than like for in of to at under over behind beside besides against between on along with into from by"
+    "as than like for in of to at under over behind beside besides against between on along with"
+    " into from by"
     " near onto above below underneath around inside off beneath past through next without within"
     " opposite across down up für im am an auf unter über hinter neben zwischen mit bei zum zur vom"
     " von aus ins vor ab gegen ohne"
@@ -34,7 +35,8 @@ VERBS: Final = word_set(
     " sticks reaches ends gives makes wants wanted stays stay lies hangs fits turns holds allows"
     " rises will would must should can could might may does do did gets got weighs carries rests"
     " looks requires require starts start begins begin says said shows states asks calls reads"
-    " beginnt anfängt startet sagt zeigt ist sind war waren misst messen hat haben hatte steht stehen liegt"
+    " gibt beginnt anfängt startet sagt zeigt ist sind war waren misst messen hat haben hatte steht"
+    " stehen liegt"
     " liegen geht wird werden muss müssen soll sollen sollte braucht brauchen beträgt ragt kommt"
     " hängt bleibt passt"
 )
@@ -61,7 +63,8 @@ _NEUTRAL: Final = word_set(
 )
 _NO_NOUNS: Final = word_set(
     "and or but so because if when then than as not no only just also about approx approximately"
-    " around roughly exactly nearly almost please thanks thank hi hello dear sorry now still already"
+    " around roughly exactly nearly almost please thanks thank hi hello dear sorry now still"
+    " already"
     " there here too very quite really probably maybe perhaps overall full finished max maximum min"
     " minimum clear each both all total say well yes ok okay think thought mm cm m in inch inches"
     " ft x by und oder aber weil wenn dann als nicht nur auch etwa ca ungefähr genau bitte danke"
@@ -112,54 +115,74 @@ def is_noun(sentence: Sentence, i: int) -> bool:
 
 def noun_phrases(sentence: Sentence, found: Sequence[Mention]) -> list[NounPhrase]:
     """Return the noun phrases of a sentence in order, in one pass over its atoms."""
-    spans = {mention.start: mention for mention in found if mention.kind != "one"}
+    spans = {mention.start: mention for mention in found if mention.end > mention.start}
     made: list[NounPhrase] = []
     article = preposition = ""
+    lead = -1  # where words that are part of the next noun begin
     i = 0
     while i < len(sentence.atoms):
         word = sentence.words[i]
-        mention = spans.get(i)
-        if mention is not None and mention.end > i:
-            named = _named(sentence, mention, article, preposition)
-            if is_foreign(named):
-                _compound(sentence, named, spans)
-            made.append(named)
-            i, article, preposition = named.end, "", ""
-        elif (
-            word.partition("'")[0] in _PRONOUNS
-            and word != "'s"
-            and not _leads_noun(sentence, i, spans)
-        ):
-            made.append(NounPhrase(i, i + 1, "pronoun", word, preposition))
-            i, article, preposition = i + 1, "", ""
-        elif word.partition("'")[0] in _SPEAKERS:
-            made.append(NounPhrase(i, i + 1, "speaker", word, preposition))
-            i, article, preposition = i + 1, "", ""
-        elif word in ARTICLES:
+        if i not in spans and word in ARTICLES and not _is_pronoun(sentence, i, spans):
             i, article = i + 1, word
-        elif word in PREPOSITIONS and not article:
+            continue
+        if i not in spans and word in PREPOSITIONS and not article:
             i, preposition = i + 1, word
-        elif count := _size_noun(sentence.words, i):
-            noun = sentence.words[i + count - 1]
-            made.append(NounPhrase(i, i + count, "size-noun", noun, preposition, article))
-            i, article, preposition = i + count, "", ""
-        elif is_noun(sentence, i):
-            end = _run(sentence, i, spans)
-            if end in spans or _is_adjective(sentence, end):
-                i = end  # "a garden wall", "our usual thickness": part of what follows
-                continue
-            noun = sentence.words[end - 1]
-            kind = _kind(noun, preposition, made[-1] if made else None, i)
-            made.append(NounPhrase(i, end, kind, noun, preposition, article))
-            i, article, preposition = end, "", ""
-        else:
-            if sentence.atoms[i].kind != "word" or word in VERBS:
-                article = preposition = ""
+            continue
+        phrase = _phrase_at(sentence, i, spans)
+        if phrase is None:
             i += 1
+        elif phrase.noun:
+            phrase.preposition = preposition or phrase.preposition
+            phrase.article = article or phrase.article
+            phrase.start = lead if lead >= 0 else phrase.start
+            _settle(phrase, made[-1:])
+            made.append(phrase)
+            i = phrase.end
+        else:
+            lead = i if lead < 0 else lead  # "our usual thickness"
+            i = phrase.end
+            continue
+        article, preposition, lead = "", "", -1
     return made
 
 
-def _named(sentence: Sentence, mention: Mention, article: str, preposition: str) -> NounPhrase:
+def _phrase_at(sentence: Sentence, i: int, spans: dict[int, Mention]) -> NounPhrase | None:
+    """Return the phrase whose noun begins at an atom; one without a noun only leads to another."""
+    word = sentence.words[i]
+    if i in spans:
+        named = _named(sentence, spans[i])
+        if is_foreign(named):
+            _compound(sentence, named, spans)
+        return named
+    if _is_pronoun(sentence, i, spans) or word.partition("'")[0] in _SPEAKERS:
+        is_speaker = word.partition("'")[0] in _SPEAKERS
+        return NounPhrase(i, i + 1, "speaker" if is_speaker else "pronoun", word)
+    if count := _size_noun(sentence.words, i):
+        return NounPhrase(i, i + count, "size-noun", sentence.words[i + count - 1])
+    if not is_noun(sentence, i):
+        return None
+    end = _run(sentence, i, spans)
+    if end in spans or _is_adjective(sentence, end):
+        return NounPhrase(i, end, "unknown")  # "a garden wall"
+    noun = sentence.words[end - 1]
+    return NounPhrase(i, end, "neutral" if noun in _NEUTRAL else "unknown", noun)
+
+
+def _is_pronoun(sentence: Sentence, i: int, spans: dict[int, Mention]) -> bool:
+    """Return whether a word stands for a noun: "it", and "that" where no noun follows."""
+    word = sentence.words[i]
+    is_one = word != "'s" and word.partition("'")[0] in _PRONOUNS
+    return is_one and not _leads_noun(sentence, i, spans)
+
+
+def _settle(phrase: NounPhrase, before: Sequence[NounPhrase]) -> None:
+    """Take what a hole is for as the hole's: "a cut-out for the toaster"."""
+    is_for = phrase.kind == "unknown" and phrase.preposition in ("for", "für")
+    if is_for and before and before[0].kind == "ours" and phrase.start <= before[0].end + 2:
+        phrase.kind = "ours"
+
+
+def _named(sentence: Sentence, mention: Mention) -> NounPhrase:
     """Return what a table knows as a phrase; what is called old is a thing that is there now."""
     is_thing = mention.is_old or mention.kind in ("thing", "room")
     noun = sentence.words[mention.end - 1]
@@ -171,8 +194,8 @@ def _named(sentence: Sentence, mention: Mention, article: str, preposition: str)
         mention.end,
         kind,
         noun,
-        preposition or mention.preposition,
-        article or mention.determiner,
+        mention.preposition,
+        mention.determiner,
     )
 
 
@@ -183,14 +206,6 @@ def _compound(sentence: Sentence, phrase: NounPhrase, spans: dict[int, Mention])
     phrase.end = _run(sentence, phrase.end, spans)
     phrase.noun = sentence.words[phrase.end - 1]
     phrase.kind = "neutral" if phrase.noun in _NEUTRAL else "unknown"
-
-
-def _kind(noun: str, preposition: str, before: NounPhrase | None, start: int) -> PhraseKind:
-    """Return what an unknown noun is: ours where it says what a hole is for."""
-    if noun in _NEUTRAL:
-        return "neutral"
-    is_for = before is not None and before.kind == "ours" and start <= before.end + 2
-    return "ours" if is_for and preposition in ("for", "für") else "unknown"
 
 
 def _is_adjective(sentence: Sentence, end: int) -> bool:

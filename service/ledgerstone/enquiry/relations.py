@@ -14,7 +14,6 @@ from ledgerstone.enquiry.ovals import OVALS, read_ovals
 from ledgerstone.enquiry.scene import SaidOpening, SaidPiece, SaidWord
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.subjects import ROUND_HOLES, Subjects, has_mark
-from ledgerstone.enquiry.word_sets import word_set
 
 _NO_RIM: Final = frozenset({*ROUND_HOLES, "hole"}) - {"waste"}
 _RIMMED: Final = frozenset({"sink", "basin", "hob"})

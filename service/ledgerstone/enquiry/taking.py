@@ -69,11 +69,15 @@ def take(
             focus.on_opening, focus.leg = False, mention.name
             return mention
     elif mention.kind in ("thing", "room"):
-        if scope.is_compared(parsed.sentence, mention):
-            return active
-        is_passing = _is_passing(mention, parsed)
-        return mention if not is_passing and _takes_sizes(mention, parsed.sentence) else active
+        return mention if _takes_sizes_here(mention, parsed) else active
     return active
+
+
+def _takes_sizes_here(mention: Mention, parsed: ParsedSentence) -> bool:
+    """Whether a thing or a room is what the sizes after it are of, and not named in passing."""
+    if scope.is_compared(parsed.sentence, mention) or _is_passing(mention, parsed):
+        return False
+    return _takes_sizes(mention, parsed.sentence)
 
 
 def _is_passing(mention: Mention, parsed: ParsedSentence) -> bool:
@@ -163,10 +167,9 @@ def _next_one(
 def _slab(
     focus: Focus, parsed: ParsedSentence, mention: Mention, active: Mention | None
 ) -> Mention | None:
-    if mention.is_old and scope.is_compared(parsed.sentence, mention):
-        return active
     if mention.is_old:  # what a new top goes on does not make it old
-        return active if mention.preposition in _UNDER and active is not None else mention
+        is_under = mention.preposition in _UNDER and active is not None
+        return active if is_under or scope.is_compared(parsed.sentence, mention) else mention
     sentence, subjects = parsed.sentence, focus.subjects
     if hearsay.is_of_others(sentence):
         return active

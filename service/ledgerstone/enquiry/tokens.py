@@ -98,10 +98,14 @@ _NOT_SIZES: Final = tuple(
             r"(?!\s?(?:x|×|mm|by\b|the\b|left|right|long|in\b|overall|along|from|to\b))"
         ),
         r"\bRAL\s?\d{4}\b",
-        r"\b(?:at|to|live|is|am|unter|bei)\s(?:number|hausnummer)\s\d{1,4}[a-h]?\b(?!\s?(?:mm|cm|m|x)\b)",
         (
-            r"(?-i:(?<![\d.,x×] )(?<![\d.,x×])\b\d{1,4}[A-Ha-h]?,? (?:[A-Z][\w'’-]{1,20} ){1,3}(?:Lane|Street|St|Road|Rd|Avenue"
-            r"|Ave|Close|Drive|Gardens|Court|Terrace|Crescent|Hill|Place|Row|Mews|Way|Walk|Grove)\b)"
+            r"\b(?:at|to|live|is|am|unter|bei)\s(?:number|hausnummer)\s\d{1,4}[a-h]?\b"
+            r"(?!\s?(?:mm|cm|m|x)\b)"
+        ),
+        (
+            r"(?-i:(?<![\d.,x×] )(?<![\d.,x×])\b\d{1,4}[A-Ha-h]?,? (?:[A-Z][\w'’-]{1,20} ){1,3}"
+            r"(?:Lane|Street|St|Road|Rd|Avenue|Ave|Close|Drive|Gardens|Court|Terrace|Crescent|Hill"
+            r"|Place|Row|Mews|Way|Walk|Grove)\b)"
         ),
         r"\b(?:kw|kalenderwoche|week|wk)\.?\s?\d{1,2}\b",
         r"(?<![\d.,])\d{1,2}\.\s?(?:og|ug|stock|etage|obergeschoss|stockwerk)\b",
@@ -128,7 +132,8 @@ _NOT_SIZES: Final = tuple(
         r"(?-i:\b(?![LWDTHB]\d{2})[A-Z]{1,2}\d{1,3})\b(?!\s?(?:mm|cm|in(?! [\"“„])|m|\"|x|×)\b)",
         r"(?-i:\b[A-Z]\d[\dW]\s?[A-Z0-9]{4})\b",
         (
-            r"(?m:^)[ \t>*•-]{0,6}(?!(?:thick|thk|dick|stark|stärk|deep|depth|tief|leng|läng|long|wid|breit|dia|durchm)\w*\s)[^\W\d_]{2,16}(?P<number>\s\d{1,2})"
+            r"(?m:^)[ \t>*•-]{0,6}(?!(?:thick|thk|dick|stark|stärk|deep|depth|tief|leng"
+            r"|läng|long|wid|breit|dia|durchm)\w*\s)[^\W\d_]{2,16}(?P<number>\s\d{1,2})"
             r"(?=\s?(?:\([^)\n]{1,40}\)\s?)?(?::|\s[-–]\s|\.\s))"
         ),
     )

@@ -94,17 +94,13 @@ class Walker:
             return
         rank = self._rank(sentence, layer)
         found, sizes = mentions_of(sentence), measures_of(sentence)
-        for mention in found:
-            is_named = mention.kind == "thing" and mention.name == "unknown"
-            if is_named and sentence.words[mention.end - 1] in self.wished:
-                mention.kind, mention.name = "slab", ""  # "a lectern top": "the lectern is 600"
+        owners.take_for_ours(sentence, found, self.wished)
         if self._is_on_old(sentence, found):
             sizes = self._aside(sizes, [], scope.OLD)
         self.asked = read_question(sentence, sizes, self.asked)
         sizes = self._aside(sizes, without_counts(found, sizes), scope.COUNT)
         sizes = self._aside(sizes, scope.without_premises(sentence, sizes), scope.SUM)
-        others = owners.of_other_things(sentence, found, sizes, self.wished)
-        ours = [size for size in sizes if not any(size is other for other in others)]
+        ours = owners.without_other_things(sentence, found, sizes, self.wished)
         sizes = self._aside(sizes, ours, scope.OF_ANOTHER)
         parsed = ParsedSentence(sentence, found, sizes, rank, self.last_role)
         parsed.is_question = is_own and sentence.ends == "?"
@@ -134,12 +130,12 @@ class Walker:
     def _is_on_old(self, sentence: Sentence, found: list[Mention]) -> bool:
         """Return whether a sentence goes on about what is there now: "It is 2100 long"."""
         is_new = any(one.kind == "slab" and one.is_indefinite and not one.is_old for one in found)
-        is_on = self.is_old_told and bool(_IT & set(sentence.words[:1])) and not is_new
+        wishes = has_mark(sentence, "new") or bool(_MODAL & set(sentence.words[:4]))
+        is_on = self.is_old_told and bool(_IT & set(sentence.words[:1])) and not (is_new or wishes)
         self.is_old_told = (
             scope.tells_of_old(sentence) or scope.tells_of_thing(sentence, found) or is_on
         )
-        wishes = has_mark(sentence, "new") or bool(_MODAL & set(sentence.words[:4]))
-        return is_on and not wishes
+        return is_on
 
     def _is_offered(self, parsed: ParsedSentence, layer: int) -> bool:
         """Return whether the workshop only offers what it says, or asks; else what is asked stays.
