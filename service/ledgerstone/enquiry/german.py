@@ -37,7 +37,8 @@ NOUNS: Final = MappingProxyType(
         "open:cable": "kabel, kabeldurchlass, kabeldurchführung",
         "hole:circle": "bohrung, bohrungen, kernbohrung",
         "hole:": "durchlass, durchlässe, durchbruch, durchführung, loch, löcher, ausschnitt,"
-        " ausschnitte, aussparung, aussparungen, öffnung,"
+        " ausschnitte, ausschnittmaß,"
+        " ausschnittsmaß, ausschnittmaße, aussparung, aussparungen, öffnung,"
         " löchern, ausschnitten, ausschnitts",
         "hole:slot": "schlitz, langloch",
         "thing:old": "alte platte, alten fensterbänke, alte, alten, bisherige, alter",

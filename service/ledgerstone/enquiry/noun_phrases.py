@@ -84,6 +84,9 @@ _LIKE_VERBS: Final = word_set(
 )
 
 
+_PLATES: Final = frozenset({"plate", "platte", "base", "lid"})
+
+
 @dataclass(slots=True)
 class NounPhrase:
     """A noun with its article: its atoms, what it is, the preposition that leads it.
@@ -177,6 +180,9 @@ def _is_pronoun(sentence: Sentence, i: int, spans: dict[int, Mention]) -> bool:
 
 def _settle(phrase: NounPhrase, before: Sequence[NounPhrase]) -> None:
     """Take what a hole is for as the hole's: "a cut-out for the toaster"."""
+    is_part = phrase.noun in _PLATES and phrase.preposition in ("with", "mit")
+    if is_part and before and is_foreign(before[0]):
+        phrase.kind = "thing"  # "a sculpture with a base plate"
     is_for = phrase.kind == "unknown" and phrase.preposition in ("for", "für")
     if is_for and before and before[0].kind == "ours" and phrase.start <= before[0].end + 2:
         phrase.kind = "ours"

@@ -195,7 +195,10 @@ class _Owners:
         """Give the hints of the clause that a bare one goes on from: ", 400 wide"."""
         if len(own) == 1 and own[0].kind == "unknown" and own[0].end == first:
             near = [one for one in before if one.end == start - 1 and one.article]
-            told = self._told(near[-1:], "after a noun")
+            since = clause_start(self.sentence, start - 1)
+            earlier = [one for one in before if since <= one.start < start]
+            is_ours = any(one.kind == "ours" for one in earlier)
+            told = [] if is_ours else self._told(near[-1:], "after a noun")
             return [*told, "a clause on"] if told else []  # "on a pedestal, foot 600"
         is_bare = all(one.kind in ("size-noun", "pronoun") for one in own)
         is_led = self.sentence.words[start] in VERBS or any(one.kind == "pronoun" for one in own)

@@ -6,6 +6,7 @@ from typing import Final
 
 from ledgerstone.enquiry.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.identity import named_so, telling_words
+from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.scene import SaidOpening, SaidPiece
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
@@ -38,9 +39,26 @@ _X: Final = ("left", "right")
 _Y: Final = ("front", "back")
 _ALONG: Final = word_set("left right end links rechts along")
 _AGAIN: Final = frozenset({("same", "again"), ("nochmal", "dasselbe"), ("and", "again")})
+_OLD_ONE: Final = word_set(
+    "the old existing current present one top worktop slab which that is was it's at ( , - der die"
+    " das alten alte bisherige bisherigen"
+)
 _EARLY: Final = 2
 _MOST: Final = 20
 _FAR: Final = 8
+
+
+def note_same(sentence: Sentence, sizes: list[Measure]) -> None:
+    """Take a size that a slab has in common with the old one: "same depth as the old one, 580"."""
+    words = sentence.words
+    for i, word in enumerate(words[:-2]):
+        if word not in _SAME or words[i + 1] not in _KEYS or words[i + 2] not in _AS:
+            continue
+        role = {"length": "long", "width": "deep", "thickness": "thick"}[_KEYS[words[i + 1]]]
+        told = next((size for size in sizes if size.at > i and size.of == 1), None)
+        between = [atom.word for atom in sentence.atoms[i + 3 : told.at]] if told else []
+        if told is not None and not told.role and set(between) <= _OLD_ONE:
+            told.role = role
 
 
 def read_same(focus: Focus, parsed: ParsedSentence) -> None:

@@ -16,6 +16,7 @@ _LENGTHS: Final = frozenset({"", "long", "quantity"})
 _MAX_OF_ONE: Final = 24
 _ALIKE: Final = 2  # common practice, no source: a depth is a smaller part of a length
 _LISTS: Final = frozenset({",", "and", "und", "&", ""})
+_SPLITS: Final = frozenset({"split", "splitting", "aufgeteilt", "geteilt"})
 _EACH_AT: Final = frozenset({"@", "off", "no", "of", "at", "nr", "à", "zu", "stück"})
 
 
@@ -27,10 +28,14 @@ def each_length(
     Gives the sizes that are left for the slab itself.
     """
     long = [size for size in sizes if size.role == "long" and size.of == 1]
+    whole = _whole_of(long)
+    sizes = [size for size in sizes if size is not whole]
+    long = [size for size in long if size is not whole]
     is_counted = bool(long) and all(one.counted for one in long)
     if piece.claims.get("length") or (len(long) < _SEVERAL and not is_counted):
         return sizes
     is_told = piece.quantity == len(long) or focus.subjects.awaited == len(long)
+    is_told = is_told or whole is not None or bool(_SPLITS & set(parsed.sentence.words))
     if not is_counted and not (is_told and piece.quantity in (1, len(long))):
         return sizes
     piece.quantity, piece.quantity_spans = 1, ()
@@ -41,6 +46,14 @@ def each_length(
         _count(more, measure)
         focus.assigner.piece(more, [measure], parsed.rank)
     return [size for size in sizes if size not in long[1:]]
+
+
+def _whole_of(long: list[Measure]) -> Measure | None:
+    """Return the length that the others add up to: "4150 in all, so split it: 2150 and 2000"."""
+    units = {size.size.unit for size in long}
+    total = sum(size.size.amount for size in long)
+    is_sum = len(long) > _SEVERAL and len(units) == 1
+    return next((one for one in long if is_sum and 2 * one.size.amount == total), None)
 
 
 def _count(piece: SaidPiece, measure: Measure) -> None:
@@ -73,6 +86,7 @@ def _share_long(parsed: ParsedSentence) -> None:
     counts = {
         mention.count for mention in parsed.found if mention.kind == "slab" and mention.count > 1
     }
+    counts |= {2, 3} if _SPLITS & set(parsed.sentence.words) else set()
     row: list[Measure] = []
     for measure in parsed.sizes:
         between = (
@@ -82,7 +96,9 @@ def _share_long(parsed: ParsedSentence) -> None:
         )
         bare = measure.of == 1 and not measure.side and measure.role in ("", "long")
         row = ([*row, measure] if row and between <= _LISTS else [measure]) if bare else []
-        is_last = measure is parsed.sizes[-1] and _are_alike(row)
+        is_last = (measure is parsed.sizes[-1] or bool(_SPLITS & set(parsed.sentence.words))) and (
+            _are_alike(row)
+        )
         if (measure.role == "long" or is_last) and len(row) in counts:
             for one in row:
                 one.role = "long"

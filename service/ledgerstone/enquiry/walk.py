@@ -94,6 +94,7 @@ class Walker:
             return
         rank = self._rank(sentence, layer)
         found, sizes = mentions_of(sentence), measures_of(sentence)
+        sameness.note_same(sentence, sizes)
         owners.take_for_ours(sentence, found, self.wished)
         if self._is_on_old(sentence, found):
             sizes = self._aside(sizes, [], scope.OLD)
