@@ -5,9 +5,9 @@ from __future__ import annotations
 from itertools import pairwise
 from typing import Final
 
+from ledgerstone.enquiry.afterwards import read_units_after, share_sides
 from ledgerstone.enquiry.cues import FILLERS, read_after
 from ledgerstone.enquiry.cues_before import read_before, read_lone, read_marks
-from ledgerstone.enquiry.declared import UNIT_NAMES
 from ledgerstone.enquiry.letters import CONNECTORS, SINGLE
 from ledgerstone.enquiry.lexicon import AXES, FROM, LABELS, ROLES, SIDES
 from ledgerstone.enquiry.measure import Measure
@@ -26,7 +26,6 @@ _SHARED: Final = frozenset(["thick", "long", "deep", "wide", "high", "dia"])
 _NO_ROLES: Final = frozenset({"size", "cutouts", "quantity", "piece"})
 _MAX_OF_ONE: Final = 9
 _PIECES: Final = word_set("off pieces pcs stück stk slabs")
-_AT_FAR: Final = 4
 _MIN_MM: Final = 30  # what follows a number of pieces: common practice, no source
 _MIN_LIKE: Final = 2
 _EACH_SIDE: Final = frozenset({("each", "side"), ("a", "side"), ("each", "way"), ("all", "sides")})
@@ -72,44 +71,9 @@ def measures_of(sentence: Sentence) -> list[Measure]:
     _mark_starts(sentence, found)
     _mark_changes(sentence, found)
     _mark_denials(sentence, found)
-    _share_sides(sentence, found)
-    for measure in found:
-        _read_unit_after(sentence, measure)
+    share_sides(sentence, found)
+    read_units_after(sentence, found)
     return found
-
-
-def _share_sides(sentence: Sentence, found: list[Measure]) -> None:
-    """Give both of two sizes at two sides their one role: "600 deep left, 620 right"."""
-    words = sentence.words
-    for before, after in pairwise(found):
-        is_bare = after.of == 1 and not (after.role or after.side or after.axis)
-        if not is_bare or before.of > 1 or before.role not in _SHARED:
-            continue
-        if _at_side(words[before.at + 1 : after.at]) and _at_side(words[after.at + 1 :][:_AT_FAR]):
-            after.role = before.role
-
-
-def _at_side(words: list[str]) -> bool:
-    """Return whether words say at which side: "at the left"."""
-    return any(
-        word in ("at", "on", "am") and any(SIDES.at(words, j) for j in range(i + 1, len(words)))
-        for i, word in enumerate(words)
-        if all(words[i + 1 : i + 3])
-    )
-
-
-def _read_unit_after(sentence: Sentence, measure: Measure) -> None:
-    """Take the unit that is said after a size's clause: "a 17 x 13 oval in inches"."""
-    if measure.size.unit is not None or measure.unit_from_label:
-        return
-    last = measure.members[-1].at if measure.members else measure.at
-    for i in range(last + 1, min(last + _MAX_BETWEEN, len(sentence.atoms) - 1)):
-        atom = sentence.atoms[i]
-        if atom.kind == "size" or atom.word in ";:":
-            return
-        if atom.word == "in" and sentence.words[i + 1] in UNIT_NAMES:
-            measure.unit_from_label = UNIT_NAMES[sentence.words[i + 1]]
-            return
 
 
 def _follows_no_size(sentence: Sentence, measure: Measure) -> bool:

@@ -19,8 +19,9 @@ from ledgerstone.enquiry.clauses import (
     is_about_thing,
     subject_of,
 )
-from ledgerstone.enquiry.measures import Measure
+from ledgerstone.enquiry.measures import Measure, measures_of
 from ledgerstone.enquiry.mention import Mention
+from ledgerstone.enquiry.mentions import mentions_of
 from ledgerstone.enquiry.noun_phrases import (
     ARTICLES,
     PREPOSITIONS,
@@ -30,6 +31,7 @@ from ledgerstone.enquiry.noun_phrases import (
     is_noun,
     noun_phrases,
 )
+from ledgerstone.enquiry.sameness import note_same
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
 
@@ -107,12 +109,17 @@ def without_other_things(
     return [size for size in sizes if id(size) not in of_gone]
 
 
-def take_for_ours(sentence: Sentence, found: Sequence[Mention], asked: frozenset[str]) -> None:
-    """Take a thing that no table knows for a slab where the message asks for one of its name."""
+def named_and_sized(
+    sentence: Sentence, asked: frozenset[str]
+) -> tuple[list[Mention], list[Measure]]:
+    """Return what a sentence names, and its sizes; a thing asked for is a slab by any name."""
+    found, sizes = mentions_of(sentence), measures_of(sentence)
+    note_same(sentence, sizes)
     for mention in found:
         is_unknown = mention.kind == "thing" and mention.name == "unknown"
         if is_unknown and sentence.words[mention.end - 1] in asked:
             mention.kind, mention.name = "slab", ""  # "a lectern top": "the lectern is 600 x 450"
+    return found, sizes
 
 
 def asked_for(sentences: Iterable[tuple[Sentence, Sequence[Mention]]]) -> frozenset[str]:

@@ -253,10 +253,7 @@ def _place(found: PieceFound, made: OpeningFound, axis: str) -> None:
 
 
 def _is_of_other_way(made: OpeningFound, axis: str) -> bool:
-    """Return whether "in the middle" is of the way of which nothing else is said.
-
-    "75 from the back edge, in the middle"
-    """
+    """Return whether the middle is of the other way: "75 from the back edge, in the middle"."""
     opening = made.opening
     other = {"x": "y", "y": "x"}[axis]
     sides = [side for pair in _AXES[other] for side in (pair, f"{pair}_edge")]

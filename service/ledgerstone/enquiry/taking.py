@@ -69,21 +69,15 @@ def take(
             focus.on_opening, focus.leg = False, mention.name
             return mention
     elif mention.kind in ("thing", "room"):
-        return mention if _takes_sizes_here(mention, parsed) else active
+        is_passing = _is_passing(mention, parsed)
+        return mention if not is_passing and _takes_sizes(mention, parsed.sentence) else active
     return active
-
-
-def _takes_sizes_here(mention: Mention, parsed: ParsedSentence) -> bool:
-    """Whether a thing or a room is what the sizes after it are of, and not named in passing."""
-    if scope.is_compared(parsed.sentence, mention) or _is_passing(mention, parsed):
-        return False
-    return _takes_sizes(mention, parsed.sentence)
 
 
 def _is_passing(mention: Mention, parsed: ParsedSentence) -> bool:
     """Whether a thing or a room only says where a slab is: "a shelf over the bath, 700 x 200"."""
     if not mention.preposition or mention.preposition in _BELONGS:
-        return False
+        return scope.is_compared(parsed.sentence, mention)
     pair = [
         size for size in parsed.sizes if size.of > 1 and size.place == 1 and size.at >= mention.end
     ]

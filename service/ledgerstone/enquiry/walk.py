@@ -37,9 +37,8 @@ from ledgerstone.enquiry.cues_before import read_question
 from ledgerstone.enquiry.cutting import cut_corners
 from ledgerstone.enquiry.fitting import note_walls
 from ledgerstone.enquiry.focus import Focus, ParsedSentence, Target
-from ledgerstone.enquiry.measures import Measure, measures_of
+from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.mention import Mention
-from ledgerstone.enquiry.mentions import mentions_of
 from ledgerstone.enquiry.middles import note_cupboards, note_ways
 from ledgerstone.enquiry.placing import place
 from ledgerstone.enquiry.replacing import Replacing, takes_back
@@ -69,9 +68,7 @@ class Walker:
         wished: frozenset[str] = frozenset(),
     ) -> None:
         self.leans, self.wished = leans, wished
-        self.last_role = ""
-        self.asked = ""
-        self.is_old_told = False
+        self.last_role, self.asked, self.is_old_told = "", "", False
         self.by_label = Asked()
         self.restated: tuple[Sentence, int] | None = None
         self.focus = Focus(assigner, has_sizes, is_split=is_split)
@@ -93,9 +90,7 @@ class Walker:
             self.subjects.scene.left.append((sentence.atoms[0].start, sentence.atoms[-1].end))
             return
         rank = self._rank(sentence, layer)
-        found, sizes = mentions_of(sentence), measures_of(sentence)
-        sameness.note_same(sentence, sizes)
-        owners.take_for_ours(sentence, found, self.wished)
+        found, sizes = owners.named_and_sized(sentence, self.wished)
         if self._is_on_old(sentence, found):
             sizes = self._aside(sizes, [], scope.OLD)
         self.asked = read_question(sentence, sizes, self.asked)
@@ -114,8 +109,8 @@ class Walker:
         self._read(parsed)
         if not (is_own or focus.is_correcting):
             focus.leftovers.note(self.subjects.piece, parsed.sizes, parsed.found, rank)
-        roles = [size.role for size in parsed.sizes if size.role and not size.side]
-        self.last_role = roles[-1] if roles else ""
+        roles = ["", *(size.role for size in parsed.sizes if size.role and not size.side)]
+        self.last_role = roles[-1]
         self.replacing.note_question(sentence)
 
     def _rank(self, sentence: Sentence, layer: int) -> tuple[int, int]:
@@ -133,9 +128,8 @@ class Walker:
         is_new = any(one.kind == "slab" and one.is_indefinite and not one.is_old for one in found)
         wishes = has_mark(sentence, "new") or bool(_MODAL & set(sentence.words[:4]))
         is_on = self.is_old_told and bool(_IT & set(sentence.words[:1])) and not (is_new or wishes)
-        self.is_old_told = (
-            scope.tells_of_old(sentence) or scope.tells_of_thing(sentence, found) or is_on
-        )
+        tells = scope.tells_of_old(sentence) or scope.tells_of_thing(sentence, found)
+        self.is_old_told = tells or is_on
         return is_on
 
     def _is_offered(self, parsed: ParsedSentence, layer: int) -> bool:
