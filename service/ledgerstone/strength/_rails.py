@@ -54,7 +54,7 @@ def settled_on_rails(placed: PlacedSlab) -> tuple[PlacedSlab, tuple[CaseBatch, .
             tried = [one for one, _ in failing[:MAX_FAILING]]
             places = _places_again(railed, tried)
             for levels in raised:
-                railed = on_levels(placed, levels, places)
+                railed = on_levels(railed, levels, places)
                 if _holds(railed, tried):
                     break
             batches, stage = (railed.first,), 0

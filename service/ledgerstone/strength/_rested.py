@@ -10,7 +10,7 @@ import shapely
 from shapely.geometry import MultiPoint
 from shapely.geometry.base import BaseGeometry
 
-from ledgerstone.arrays import FloatArray
+from ledgerstone.arrays import BoolArray, FloatArray
 from ledgerstone.errors import SlabTipsError
 from ledgerstone.strength import contact
 from ledgerstone.strength._compliance import compliance_of
@@ -194,11 +194,13 @@ def settled_cases(
     units, shares = _shares(cases, thickness_mm)
     _, rows = model.carried(units)
     free, pulls = _free_and_pulls(model, footing, units, shares)
+    low = None
     if gaps_mm is not None:
-        low = np.asarray(gaps_mm, dtype=float)[footing.stations.owner] * rigidity
-        low[~footing.stations.is_force] = 0.0
-        free -= low.reshape(len(low), -1)
-    reactions, motions, tips = _each(footing, free, pulls)
+        gaps = np.asarray(gaps_mm, dtype=float)[footing.stations.owner] * rigidity
+        gaps[~footing.stations.is_force] = 0.0
+        gaps = np.broadcast_to(gaps.reshape(len(gaps), -1), free.shape)
+        free, low = free - gaps, gaps > 0.0
+    reactions, motions, tips = _each(footing, free, pulls, low)
     (rests,) = np.array([tip is None for tip in tips]).nonzero()
     loaded = rows.T @ shares[:, rests] - footing.rows @ reactions[:, rests]
     u = np.zeros((len(loaded), len(tips)))
@@ -244,14 +246,15 @@ def _shares(
 
 
 def _each(
-    footing: Footing, free: FloatArray, pulls: FloatArray
+    footing: Footing, free: FloatArray, pulls: FloatArray, low: BoolArray | None
 ) -> tuple[FloatArray, FloatArray, tuple[SlabTipsError | None, ...]]:
     """Reactions (stations, k), rigid motions (3, k) and tips of every case."""
     tips = _tips(footing, pulls)
     reactions, motions = np.zeros_like(free), np.zeros((3, free.shape[1]))
     resting = [k for k, tip in enumerate(tips) if tip is None]
     if resting:
-        found = footing.contact.settled(free[:, resting], pulls[:, resting])
+        apart = None if low is None else low[:, resting]
+        found = footing.contact.settled(free[:, resting], pulls[:, resting], apart)
         reactions[:, resting] = np.column_stack([one.reactions for one in found])
         motions[:, resting] = np.column_stack([one.motion for one in found])
     return reactions, motions, tips

@@ -13,31 +13,41 @@ from ledgerstone.strength._exchange import Exchange, middle_of, settled
 
 MAX_TOGETHER = 2_500_000  # cases times rests squared: what one portion may hold, in numbers
 SHARPENINGS = 2
+LESS_ALIKE = 1e-3  # a case on rests of another compliance counts as less alike by so much
 FAR, HALF = 32, 0.5  # a new base, where more of the cases than this differ in more rests than that
 
 
 class Contact:
     """One slab's rests, for many cases at once.
 
-    The first case is settled by itself, unless ``like`` says which rests may touch. From what
-    touches in it, and in cases settled since, the others' are found together; each is held to
-    equilibrium, signs and gaps. One that does not meet them is settled by itself.
+    The first case is settled by itself, unless ``like`` says which rests may touch: the same rests
+    of another compliance. From what touches in it, and in cases settled since, the others' are
+    found together; each is held to equilibrium, signs and gaps. One that does not meet them is
+    settled by itself.
     """
 
     def __init__(self, rests: contact.SupportFlexibility, like: Contact | None = None) -> None:
         self._rests = rests
-        self._like = like
         self._flexibility = rests.flexibility / rests.stiffening
         self._exchange: Exchange | None = None
-        self._settled: list[tuple[FloatArray, BoolArray]] = []
+        # settled cases with the rests that touch in them, shape (c, k) each; a case is its
+        # ``wanted`` row divided by its length
+        self._seen: list[tuple[FloatArray, BoolArray]] = (
+            [] if like is None else list(like._seen)  # noqa: SLF001 - its own kind
+        )
+        self._others = sum(len(unit) for unit, _ in self._seen)
 
-    def settled(self, free: FloatArray, pulls: FloatArray) -> list[contact.Balance]:
+    def settled(
+        self, free: FloatArray, pulls: FloatArray, low: BoolArray | None = None
+    ) -> list[contact.Balance]:
         """Balance of every case.
 
         Parameters
         ----------
         free, pulls
             As ``settled``, one column a case: shapes (k, c) and (3, c).
+        low
+            Rests that lie low, shape (k, c): they are first taken not to touch.
 
         Raises
         ------
@@ -51,21 +61,12 @@ class Contact:
             portion = max(1, MAX_TOGETHER // len(free) ** 2)
             for k in range(1 if found[0] else 0, len(found), portion):
                 some = slice(k, k + portion)
-                found[some] = self._together(free[:, some].T, pulls[:, some].T)
+                apart = None if low is None else low[:, some].T
+                found[some] = self._together(free[:, some].T, pulls[:, some].T, apart)
         return [
             one or contact.settled(self._rests, free[:, k], pulls[:, k])
             for k, one in enumerate(found)
         ]
-
-    @property
-    def _seen(self) -> list[tuple[FloatArray, BoolArray]]:
-        """Settled cases with the rests that touch in them, shape (c, k) each.
-
-        A case is its ``wanted`` row divided by its length.
-        """
-        if self._like is not None:
-            self._settled, self._like = list(self._like._seen), None  # noqa: SLF001 - its own kind
-        return self._settled
 
     def on_the_same(self, free: FloatArray, touching: BoolArray) -> tuple[FloatArray, FloatArray]:
         """Reactions (k, c) and motions (3, c) of self-balanced loads on rests that stay in touch.
@@ -93,12 +94,15 @@ class Contact:
         self._seen.append((_unit(wanted), found.touching[None]))
         return found
 
-    def _together(self, free: FloatArray, pulls: FloatArray) -> list[contact.Balance | None]:
+    def _together(
+        self, free: FloatArray, pulls: FloatArray, low: BoolArray | None
+    ) -> list[contact.Balance | None]:
         """Balance of each row's case, None if it is not met."""
         rests = self._rests
         load, wanted = np.abs(pulls).max(axis=1), self._wanted(free, pulls)
         opening = contact.OPENS * (np.abs(free).max(axis=1) / rests.stiffening + load)
-        begin = self._most_like(wanted) | ~rests.pushes_only
+        begin = self._most_like(wanted)
+        begin = (begin if low is None else begin & ~low) | ~rests.pushes_only
         nothing = np.column_stack([contact.PULLS * load, opening])
         exchange = self._near(begin)
         start = exchange.start(wanted, pulls)
@@ -162,7 +166,9 @@ class Contact:
         """The touching rests of the settled case that is most like each one, (c, k)."""
         seen = np.concatenate([unit for unit, _ in self._seen])
         touching = np.concatenate([touching for _, touching in self._seen])
-        return np.asarray(touching[(_unit(wanted) @ seen.T).argmax(axis=1)])
+        alike = _unit(wanted) @ seen.T
+        alike[:, : self._others] -= LESS_ALIKE
+        return np.asarray(touching[alike.argmax(axis=1)])
 
 
 def _parted(values: FloatArray, touching: BoolArray) -> tuple[FloatArray, FloatArray]:
