@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from itertools import pairwise
 
 import numpy as np
 
@@ -30,19 +31,21 @@ def compliance_of(supports: Sequence[Support], stations: Stations) -> FloatArray
     if not any(_gives(support) for support in supports):
         return None
     found = np.zeros((len(stations.owner), len(stations.owner)))
-    for number, support in enumerate(supports):
+    forces = stations.owner[stations.is_force]  # they come first, support by support
+    ends = np.searchsorted(forces, np.arange(len(supports) + 1)).tolist()
+    for support, (start, end) in zip(supports, pairwise(ends), strict=True):
         if not _gives(support) or isinstance(support, PointSupport):
             continue
-        at = np.flatnonzero((stations.owner == number) & stations.is_force)
+        places, own = stations.places[start:end], found[start:end, start:end]
         if isinstance(support, AreaSupport):
-            found[at, at] += _bedding(support, stations.places[at])
+            own.flat[:: end - start + 1] += _bedding(support, places)
             continue
-        along = np.hypot(*(stations.places[at] - np.array(support.points[0])).T)
+        along = np.hypot(*(places - support.points[0]).T)
         if support.beam is not None:
             length = math.dist(support.points[0], support.points[-1])
-            found[np.ix_(at, at)] += support.beam.compliance(length, along)
+            own += support.beam.compliance(length, along)
         if support.crushes_n_per_mm2 is not None:
-            found[np.ix_(at, at)] += crushing(support.crushes_n_per_mm2, along)
+            own += crushing(support.crushes_n_per_mm2, along)
     return found
 
 

@@ -14,6 +14,7 @@ from ledgerstone.outline import XY
 from ledgerstone.strength._placed import PlacedSlab
 from ledgerstone.strength._tried import CaseBatch
 from ledgerstone.strength.cracked import plain_limit_mpa
+from ledgerstone.strength.governing import first_largest
 from ledgerstone.strength.places import LoadPlace
 
 LASTING, CHANGING = 1.35, 1.5  # EN 1990 table A1.2(B)
@@ -89,27 +90,34 @@ class _Demands:
 
 def _demands(placed: PlacedSlab, batch: CaseBatch, first: CaseBatch) -> list[_Demands]:
     """The demands of each person in a batch; ``first`` holds own weight alone."""
+    people = {
+        k: tried.place
+        for k, tried in enumerate(batch.tried)
+        if tried.place is not None and tried.low is None and not batch.found[k].tips
+        if tried.place.kind != "free-corner"
+    }
+    if not people:
+        return []
     own = first.loose.components[:, :, 0]
-    found = []
-    for k, tried in enumerate(batch.tried):
-        place = tried.place
-        if place is None or tried.low is not None or batch.found[k].tips:
-            continue
-        if place.kind != "free-corner":
-            cases, at = batch.solved(k)
-            done = placed.with_person(place, placed.sitting_case(place)).person_n
-            factor = CHANGING * done / tried.person_n
-            live = factor * (cases.components[:, :, at] - own)
-            x, y, xy = np.maximum(np.abs(live + own), np.abs(live + LASTING * own))
-            found.append(_Demands(place, _worst(placed, x + xy), _worst(placed, y + xy)))
-    return found
+    live = np.empty((*own.shape, len(people)))
+    for n, (k, place) in enumerate(people.items()):
+        cases, at = batch.solved(k)
+        done = placed.with_person(place, placed.sitting_case(place)).person_n
+        factor = CHANGING * done / batch.tried[k].person_n
+        np.subtract(cases.components[:, :, at], own, out=live[:, :, n])
+        live[:, :, n] *= factor
+    own = own[:, :, None]
+    x, y, xy = np.maximum(np.abs(live + own), np.abs(live + LASTING * own))
+    both = zip(_worst(placed, x + xy), _worst(placed, y + xy), strict=True)
+    return [_Demands(place, *each) for place, each in zip(people.values(), both, strict=True)]
 
 
-def _worst(placed: PlacedSlab, field: FloatArray) -> Demand:
-    near = np.flatnonzero(field >= field.max() - ALIKE_MPA)
-    at = int(near[np.argmax(np.round(field[near], 9))])
-    x, y = placed.plate.model.mesh.nodes[at].tolist()
-    return Demand(round(float(field[at]), 6), (x, y))
+def _worst(placed: PlacedSlab, fields: FloatArray) -> list[Demand]:
+    """The largest of each column of ``fields`` (n, k), MPa: the first node of equals."""
+    at = first_largest(fields, ALIKE_MPA, 9)
+    places = placed.plate.model.mesh.nodes[at].tolist()
+    largest = fields[at, np.arange(len(at))].tolist()
+    return [Demand(round(mpa, 6), (x, y)) for mpa, (x, y) in zip(largest, places, strict=True)]
 
 
 def _seeds(placed: PlacedSlab, _: Sequence[_Demands], __: float) -> Iterator[LoadPlace]:

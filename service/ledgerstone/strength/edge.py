@@ -9,6 +9,7 @@ two are multiplied by a concentration factor.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 import shapely
@@ -94,9 +95,7 @@ def on_edge_stress(
     ------
     Beam theory with chord bending: strength of materials; the rim's factor of 2 as `RIM_FACTOR`.
     """
-    coarse = shapely.simplify(outline, CHORD_ERROR_MM)
-    turned = shapely.transform(coarse, lambda p: p[:, ::-1]) if along_y else coarse
-    sections = _sections(turned)
+    sections = _sections(outline, along_y=along_y)
     load = n_per_mm3 * thickness_mm * sections.depth.sum(axis=1) + more_n_per_mm
     shear, moment = _beam(sections.at, load, held_mm)
     stress, place = _stresses(sections, shear, moment, load, thickness_mm)
@@ -105,7 +104,12 @@ def on_edge_stress(
     return EdgeStress(float(stress[k]), *((y, x) if along_y else (x, y)))
 
 
-def _sections(outline: Polygon) -> _Sections:
+@lru_cache(maxsize=4)
+def _sections(outline: Polygon, *, along_y: bool) -> _Sections:
+    """Sections across an outline's length; the same ones serve every way to hold it."""
+    outline = shapely.simplify(outline, CHORD_ERROR_MM)
+    if along_y:
+        outline = shapely.transform(outline, lambda p: p[:, ::-1])
     x0, _, x1, _ = outline.bounds
     corners = shapely.get_coordinates(outline)[:, 0]
     near = np.concatenate([corners - 0.5, corners + 0.5])

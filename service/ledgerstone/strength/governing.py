@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from ledgerstone.arrays import FloatArray, IntArray
 from ledgerstone.outline import XY
 from ledgerstone.strength.plate import Cases
 
@@ -32,9 +33,10 @@ class Governing:
 def governing(cases: Cases) -> list[Governing]:
     """Find the largest averaged tensile stress of each case, on either face."""
     places = cases.rested.plate.model.mesh.nodes
-    bottom, top = (np.round(face, DIGITS) for face in cases.faces)
-    field = np.maximum(bottom, top)
-    at = np.argmax(field, axis=0)
+    at = first_largest(np.maximum(*cases.faces), 10.0**-DIGITS, DIGITS)
+    bottom, top = (np.round(face[at, np.arange(len(at))], DIGITS) for face in cases.faces)
+    largest = np.maximum(bottom, top).tolist()
+    is_below = (bottom >= top).tolist()
     found: list[Governing] = []
     for k, tip in enumerate(cases.tips):
         if tip is not None:
@@ -42,9 +44,25 @@ def governing(cases: Cases) -> list[Governing]:
             found.append(Governing(0.0, (round(x, 3), round(y, 3)), tips=True))
             continue
         x, y = places[at[k]].tolist()
-        face = "bottom" if bottom[at[k], k] >= top[at[k], k] else "top"
-        found.append(Governing(float(field[at[k], k]), (x, y), node=int(at[k]), face=face))
+        face = "bottom" if is_below[k] else "top"
+        found.append(Governing(largest[k], (x, y), node=int(at[k]), face=face))
     return found
+
+
+def first_largest(fields: FloatArray, alike: float, digits: int) -> IntArray:
+    """Row of the largest of each column (n, k), shape (k,): the first of those that round alike.
+
+    Parameters
+    ----------
+    alike
+        Values further than this below the largest do not round to it.
+    digits
+        Decimals to which they are rounded.
+    """
+    column, row = np.nonzero((fields >= fields.max(axis=0) - alike).T)
+    order = np.lexsort((row, -np.round(fields[row, column], digits), column))
+    _, first = np.unique(column, return_index=True)
+    return np.asarray(row[order][first])
 
 
 def worst_of(found: Iterable[Governing]) -> Governing:
