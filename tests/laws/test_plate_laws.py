@@ -133,7 +133,7 @@ def total(rested: Rested, case: list[PlateLoad]) -> np.ndarray:
     pull = np.zeros(3)
     for load in case:
         unit, size = (OwnWeight(1.0), 25e-6 * 40) if load is G else (load, 1.0)
-        pull += size * (model.carried([unit])[0] @ footing.motions)[0]
+        pull += size * model.carried([unit])[0][0] @ footing.motions
     return pull
 
 

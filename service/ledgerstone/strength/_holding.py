@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
 
 import shapely
 from shapely.geometry import LineString, Polygon
@@ -24,6 +24,12 @@ SHORT_BY_MM = 1.0
 SIMPLER_MM = 0.3  # greatest deviation of the simplified arcs
 
 Supports = Sequence[Support]
+
+
+@lru_cache(maxsize=8)
+def holding_of(outline: Polygon) -> Holding:
+    """The slab of a plan, mm, as it is held: for its mesh, and for every way of moving it."""
+    return Holding(outline)
 
 
 @dataclass(frozen=True)
@@ -106,16 +112,19 @@ class Holding:
             return LineSupport([(x0, place), (x1, place)])
         return LineSupport([(place, y0), (place, y1)])
 
-    def hinges(self) -> Iterable[Supports]:
+    @cached_property
+    def hinges(self) -> tuple[Supports, ...]:
         """Its near long edge on the table and two hands at the far side; then the other edge."""
         x0, y0, x1, y1 = self.outline.bounds
         places = self.places_mm(BEST_LIFT)
         near, far = (x0, x1) if self.along_y else (y0, y1)
+        found: list[Supports] = []
         for edge, other, inward in ((near, far, 1.0), (far, near, -1.0)):
             at = edge + inward * IN_FROM_THE_EDGE_MM
             ends = [(at, y0), (at, y1)] if self.along_y else [(x0, at), (x1, at)]
             hands = [self._hand(self._xy(p, edge), self._xy(p, other)) for p in places]
-            yield [LineSupport(ends), *hands]
+            found.append([LineSupport(ends), *hands])
+        return tuple(found)
 
     @property
     def turned_at_mm(self) -> tuple[XY, ...]:
@@ -124,7 +133,7 @@ class Holding:
         Ends of that edge at a corner of the slab's box are left out: a straight side's corners
         carry next to nothing. At the other places the reaction is nearly a point load.
         """
-        held = [support for supports in self.hinges() for support in supports]
+        held = [support for supports in self.hinges for support in supports]
         hands = [(s.x, s.y) for s in held if isinstance(s, PointSupport)]
         edges = [LineString(s.points) for s in held if isinstance(s, LineSupport)]
         return (*hands, *(end for edge in edges for end in self._short_ends(edge)))

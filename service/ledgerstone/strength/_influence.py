@@ -80,8 +80,8 @@ def influence(
     reactions, motions = footing.contact.on_the_same(footing.rows.T @ rows, touching)
     u = model.factor.backward(rows - footing.rows @ reactions) + footing.motions @ motions
     unit, size = unit_of(own)
-    forces, _ = model.carried([unit])
-    return Influence(model, u, size * (forces[0] @ u))
+    ((forces, _),) = model.carried([unit])
+    return Influence(model, u, size * (forces @ u))
 
 
 @dataclass(frozen=True, slots=True)

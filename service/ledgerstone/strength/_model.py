@@ -81,8 +81,8 @@ class Model:
         motions[:, 2, 2] = 1.0
         return motions.reshape(-1, 3)
 
-    def carried(self, loads: Sequence[PlateLoad]) -> tuple[FloatArray, FloatArray]:
-        """Forces of unit loads and their forward substitutions, N and N·mm, shape (k, 3 n) each.
+    def carried(self, loads: Sequence[PlateLoad]) -> list[tuple[FloatArray, FloatArray]]:
+        """Forces of each unit load and their forward substitution, N and N·mm, shape (3 n,) each.
 
         Each load is worked out once and kept.
 
@@ -99,8 +99,7 @@ class Model:
             forces = nodal_forces(new, self.mesh, self.elements, self.depth)
             rows = np.ascontiguousarray(self.factor.forward(forces).T)
             self.kept.update(zip(new, zip(forces.T, rows, strict=True), strict=True))
-        pairs = [self.kept[u] for u in loads]
-        return np.array([p[0] for p in pairs]), np.array([p[1] for p in pairs])
+        return [self.kept[u] for u in loads]
 
 
 def model_of(

@@ -7,6 +7,7 @@ from itertools import pairwise
 
 import numpy as np
 import shapely
+from scipy.spatial.distance import cdist
 from shapely.geometry import Polygon
 
 from ledgerstone import plane
@@ -152,7 +153,7 @@ def _corner(ring: FloatArray, arc: list[int]) -> FloatArray | None:
 
 def _without_slivers(polygon: Polygon) -> Polygon:
     """Polygon with strips under 10 mm taken away; whole corners stay."""
-    if narrowest_mm(polygon) >= THINNEST_STRIP_MM:
+    if not has_thin_strip(polygon):
         return polygon
     half = THINNEST_STRIP_MM / 2.0
     worn = plane.buffer(polygon, -half, join_style="mitre")
@@ -181,7 +182,12 @@ def segments_of(polygon: Polygon) -> tuple[FloatArray, FloatArray]:
 
 
 def widths_mm(
-    points: FloatArray, inward: FloatArray, starts: FloatArray, ends: FloatArray
+    points: FloatArray,
+    inward: FloatArray,
+    starts: FloatArray,
+    ends: FloatArray,
+    *,
+    within_mm: float,
 ) -> FloatArray:
     """Width of the concrete along the normal at boundary points, shape (n,), mm; inf where none.
 
@@ -191,37 +197,40 @@ def widths_mm(
         Places on the boundary, mm, and the unit normals into the slab, shape (n, 2) each.
     starts, ends
         Segments of the boundary, shape (m, 2) each, mm.
+    within_mm
+        Wider than this counts as none.
 
     Source
     ------
     Geometry: where the ray along the normal first meets a segment.
     """
-    side = ends - starts
-    dx = starts[None, :, 0] - points[:, None, 0]
-    dy = starts[None, :, 1] - points[:, None, 1]
-    cross = inward[:, :1] * side[None, :, 1] - inward[:, 1:] * side[None, :, 0]
+    reach = within_mm + 0.5 * np.linalg.norm(ends - starts, axis=1)
+    point, segment = np.nonzero(cdist(points, 0.5 * (starts + ends)) <= reach)
+    (sx, sy), (ix, iy) = (ends - starts)[segment].T, inward[point].T
+    dx, dy = (starts[segment] - points[point]).T
+    cross = ix * sy - iy * sx
     safe = np.where(np.abs(cross) < 1e-9, np.inf, cross)
-    ahead = (dx * side[None, :, 1] - dy * side[None, :, 0]) / safe
-    along = (dx * inward[:, 1:] - dy * inward[:, :1]) / safe
+    ahead, along = (dx * sy - dy * sx) / safe, (dx * iy - dy * ix) / safe
     hit = (ahead > 1e-3) & (along > -1e-9) & (along < 1.0 + 1e-9) & np.isfinite(safe)
-    return np.asarray(np.where(hit, ahead, np.inf).min(axis=1))
+    hit &= ahead <= within_mm
+    found = np.full(len(points), np.inf)
+    np.minimum.at(found, point[hit], ahead[hit])
+    return found
 
 
-def narrowest_mm(polygon: Polygon) -> float:
-    """Narrowest strip met square to any boundary segment, sampled at its ends and middle.
+def has_thin_strip(polygon: Polygon) -> bool:
+    """Whether a strip under 10 mm is met square to any boundary segment, at five places on it.
 
     Source
     ------
-    As ``widths_mm``; the five places on a segment are our own choice.
+    As ``widths_mm``; the five places on a segment, its ends and middle, are our own choice.
     """
     starts, ends = segments_of(polygon)
     side = ends - starts
     inward = np.column_stack([-side[:, 1], side[:, 0]]) / np.linalg.norm(side, axis=1)[:, None]
-    widths = [
-        widths_mm(starts + f * side, inward, starts, ends).min()
-        for f in (0.02, 0.25, 0.5, 0.75, 0.98)
-    ]
-    return float(min(widths))
+    at = np.concatenate([starts + f * side for f in (0.02, 0.25, 0.5, 0.75, 0.98)])
+    widths = widths_mm(at, np.tile(inward, (5, 1)), starts, ends, within_mm=THINNEST_STRIP_MM)
+    return bool((widths < THINNEST_STRIP_MM).any())
 
 
 def noded(polygon: Polygon, zones: list[Polygon]) -> tuple[FloatArray, IntArray, Polygon]:

@@ -99,7 +99,7 @@ class PlacedSlab:
             return self.equilibrium.middle_mm
         return self.tips_alone_at
 
-    @property
+    @cached_property
     def tips_alone_at(self) -> XY | None:
         """Place of the weight's resultant, mm, if it is outside the rests; else None."""
         (tip,) = self.rested.tips([[self.weight]])

@@ -192,7 +192,7 @@ def settled_cases(
         If a case's contact does not balance.
     """
     units, shares = _shares(cases, thickness_mm)
-    _, rows = model.carried(units)
+    rows = np.array([rows for _, rows in model.carried(units)])
     free, pulls = _free_and_pulls(model, footing, units, shares)
     low = None
     if gaps_mm is not None:
@@ -201,10 +201,10 @@ def settled_cases(
         gaps = np.broadcast_to(gaps.reshape(len(gaps), -1), free.shape)
         free, low = free - gaps, gaps > 0.0
     reactions, motions, tips = _each(footing, free, pulls, low)
-    (rests,) = np.array([tip is None for tip in tips]).nonzero()
-    loaded = rows.T @ shares[:, rests] - footing.rows @ reactions[:, rests]
-    u = np.zeros((len(loaded), len(tips)))
-    u[:, rests] = model.factor.backward(loaded) + footing.motions @ motions[:, rests]
+    loaded = rows.T @ (shares * [tip is None for tip in tips])
+    loaded -= footing.rows @ reactions  # those of a slab that tips are zeros, as its motions are
+    u = model.factor.backward(loaded)
+    u += footing.motions @ motions
     return Settled(u, reactions, tips)
 
 
@@ -222,7 +222,7 @@ def _free_and_pulls(
     """Deflections of the pinned slab at the stations and pulls, (k, c) and (3, c), of cases."""
     new = [unit for unit in units if unit not in footing.loaded]
     if new:
-        forces, rows = model.carried(new)
+        forces, rows = (np.array(each) for each in zip(*model.carried(new), strict=True))
         both = zip(rows @ footing.rows, forces @ footing.motions, strict=True)
         footing.loaded.update(zip(new, both, strict=True))
     known = [footing.loaded[unit] for unit in units]

@@ -101,7 +101,7 @@ def spacing_for(
     """
     rule = ruled_mm(width_mm)
     coarse = rule if mesh_mm is None else mesh_mm
-    strips = _strip_sources(starts, ends, coarse)
+    strips = _strip_sources(starts, ends, coarse, ELEMENTS_IN_STRIP * max(coarse, rule))
     corners = _corner_sources(starts, ends, thickness_mm)
     ends = np.full(len(turning), TURNING_MM)
     places = np.concatenate([strips[0], corners[0], turning])
@@ -111,9 +111,12 @@ def spacing_for(
 
 
 def _strip_sources(
-    starts: FloatArray, ends: FloatArray, coarse: float
+    starts: FloatArray, ends: FloatArray, coarse: float, within_mm: float
 ) -> tuple[FloatArray, FloatArray]:
-    """Places along the boundary where a strip is narrow, and a third of its width."""
+    """Places along the boundary where a strip is narrow, and a third of its width.
+
+    A strip wider than ``within_mm`` asks for no finer mesh.
+    """
     side = ends - starts
     length = np.linalg.norm(side, axis=1)
     inward = np.column_stack([-side[:, 1], side[:, 0]]) / length[:, None]
@@ -121,7 +124,7 @@ def _strip_sources(
     owner = np.repeat(np.arange(len(starts)), counts)
     step = np.concatenate([(np.arange(c) + 0.5) / c for c in counts])
     places = starts[owner] + step[:, None] * side[owner]
-    width = widths_mm(places, inward[owner], starts, ends)
+    width = widths_mm(places, inward[owner], starts, ends, within_mm=within_mm)
     sizes = np.maximum(width / ELEMENTS_IN_STRIP, FINEST_STRIP_MM)
     finite = np.isfinite(width)
     feet = places[finite] + inward[owner][finite] * width[finite, None]

@@ -9,7 +9,7 @@ from itertools import islice
 
 from ledgerstone.errors import SlabTipsError
 from ledgerstone.shape import Shape
-from ledgerstone.strength._holding import BEST_LIFT, HANDS_AT_THE_ENDS, Holding
+from ledgerstone.strength._holding import BEST_LIFT, HANDS_AT_THE_ENDS, Holding, holding_of
 from ledgerstone.strength._settling import each_on, first_settled, gentlest, scaled
 from ledgerstone.strength.concrete import Concrete, adjusted_age_days
 from ledgerstone.strength.cracked import IN_USE_DAYS
@@ -193,11 +193,11 @@ class Handling:
 
     @cached_property
     def _held(self) -> Holding:
-        return Holding(self.plate.outline)
+        return holding_of(self.plate.outline)
 
     @cached_property
     def _braced_held(self) -> Holding:
-        return Holding(self.braced().outline)
+        return holding_of(self.braced().outline)
 
     @cached_property
     def _on_lines(self) -> Governing:
@@ -257,7 +257,7 @@ class Handling:
             edges = 1 if plate.model.mesh.is_even("x" if held.along_y else "y") else 2
             self._turns[way.rail, way.sides_on] = [
                 first_settled(each_on(plate, [supports]), cases)
-                for supports in islice(held.hinges(), edges)
+                for supports in islice(held.hinges, edges)
             ]
         return self._turns[way.rail, way.sides_on]
 

@@ -12,7 +12,7 @@ from ledgerstone.errors import OutlineUnusableError
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
-from ledgerstone.strength._holding import Holding
+from ledgerstone.strength._holding import holding_of
 from ledgerstone.strength.concrete import Concrete, DesignBasis
 from ledgerstone.strength.handling import Curing, Handled, Handling
 from ledgerstone.strength.in_place import InPlace, in_place
@@ -237,7 +237,7 @@ def _braced(slab: Slab, shape: Shape, plate: Plate, plates: Plates) -> Plate:
     if all(opening.polygon.is_empty for opening in shape.openings):
         return plate
     whole, reliefs = shape.outline, _reliefs(slab, shape)
-    turned = Holding(whole).turned_at_mm
+    turned = holding_of(whole).turned_at_mm
     return plates.of(whole, plate.thickness_mm, plate.e_mpa, reliefs, turned)
 
 
@@ -260,7 +260,7 @@ def plate_of(
     """
     outline, thickness, reliefs = _polygon(shape), slab.thickness.mm, _reliefs(slab, shape)
     at = turning_places(slab, shape) if turning is None else turning
-    finer = (*at, *Holding(outline).turned_at_mm)
+    finer = (*at, *holding_of(outline).turned_at_mm)
     return plates.of(outline, thickness, concrete.ecm_mpa, reliefs, finer)
 
 
