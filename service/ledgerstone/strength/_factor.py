@@ -38,25 +38,24 @@ class Factor:
 
     def forward(self, columns: FloatArray) -> FloatArray:
         """``Y`` of ``L Y = columns`` (3 n, k), shape (3 n, k), the columns in the mesh's order."""
-        placed = np.empty(columns.shape)
-        placed[self.place] = columns
-        placed[self.pinned] = 0.0
-        begins = (placed != 0.0).argmax(axis=0)  # all before it are zeros
+        right = columns.T.take(np.argsort(self.place), axis=1)  # a right side a row
+        right[:, self.pinned] = 0.0
+        begins = (right != 0.0).argmax(axis=1)  # all before it are zeros
         order = np.argsort(begins, kind="stable")
         for k in range(0, len(order), TOGETHER):
             some = order[k : k + TOGETHER]
-            placed[:, some] = self._forward(placed[:, some], begins[some])
-        return placed
+            right[some] = self._forward(right[some], begins[some])
+        return right.T
 
-    def _forward(self, rows: FloatArray, begins: IntArray) -> FloatArray:
-        """``Y`` of ``L Y = rows`` (3 n, k), in their place, whose rows begin at ``begins`` (k,)."""
+    def _forward(self, right: FloatArray, begins: IntArray) -> FloatArray:
+        """``Y`` of ``L Y' = right`` (k, 3 n), in their place, which begin at ``begins`` (k,)."""
         ends = [block.end for block in self.blocks]
         begun = np.searchsorted(begins, ends, side="left")
         for block, many in zip(self.blocks, begun.tolist(), strict=True):
             if many:
-                part = rows[block.first : block.end, :many]
-                part[block.start - block.first :] = block.solves @ part
-        return rows
+                part = right[:many, block.first : block.end]
+                part[:, block.start - block.first :] = part @ block.solves.T
+        return right
 
     def backward(self, rows: FloatArray) -> FloatArray:
         """``X`` of ``L' X = rows`` for rows (3 n, k), in the mesh's order, shape (3 n, k)."""

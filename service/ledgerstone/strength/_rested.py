@@ -124,7 +124,8 @@ def _carried(
     Some hundred stations at a time, since each takes several columns as long as the model.
     """
     count = len(stations.owner)
-    rows, moved = np.empty((len(motions), count)), np.empty((count, motions.shape[1]))
+    rows = np.empty((len(motions), count), order="F")
+    moved = np.empty((count, motions.shape[1]))
     for start in range(0, count, STATIONS_AT_ONCE):
         part = slice(start, start + STATIONS_AT_ONCE)
         columns = stations.columns(model.mesh, part)

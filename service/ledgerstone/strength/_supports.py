@@ -123,7 +123,7 @@ class Stations:
         triangle, row = self.triangle[part], self.row[part]
         columns = np.zeros((3 * len(mesh.nodes), len(row)), order="F")
         unknowns = (3 * mesh.triangles[triangle][:, :, None] + np.arange(3)).reshape(-1, 9)
-        np.add.at(columns, (unknowns, np.arange(len(row))[:, None]), row)
+        columns[unknowns, np.arange(len(row))[:, None]] = row
         return columns
 
 
