@@ -41,8 +41,10 @@ class FinerPlates(Plates):
         e_mpa: float,
         reliefs: tuple[ThinnerZone, ...] = (),
         turning: tuple[XY, ...] = (),
+        *,
+        mesh_mm: float | None = None,  # noqa: ARG002 - finer than the rule's, whatever is asked
     ) -> Plate:
-        """Return a plate of this plan on its finer mesh."""
+        """Return a plate of this plan on a mesh finer than the rule's."""
         usual = super().of(outline, thickness_mm, e_mpa, reliefs, turning)
         return Plate(
             outline,

@@ -13,6 +13,7 @@ from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
 from ledgerstone.strength._holding import holding_of
+from ledgerstone.strength._spacing import ruled_mm
 from ledgerstone.strength.concrete import Concrete, DesignBasis
 from ledgerstone.strength.handling import Curing, Handled, Handling
 from ledgerstone.strength.in_place import InPlace, in_place
@@ -34,7 +35,13 @@ MESHED_AS_MM = 24.0
 POISSON = 0.2  # uncracked concrete, EN 1992-1-1 3.1.3(4)
 
 
-PlanKey = tuple[tuple[bytes, ...], tuple[XY, ...]]  # an outline with its reliefs; where it turns
+# Without its openings a slab only bends between hands and rests: on a mesh so much coarser, as fine
+# about its hands, the stress in it is as near to that of a fine mesh (tests/laws/
+# test_handling_laws.py).
+BRACED_COARSER = 1.6
+
+# an outline with its reliefs; where it turns; the coarse element size, mm, where it is not the rule
+PlanKey = tuple[tuple[bytes, ...], tuple[XY, ...], float | None]
 PlateKey = tuple[PlanKey, tuple[float, ...]]  # a plan, and what its reliefs leave
 
 
@@ -73,6 +80,8 @@ class Plates:
         e_mpa: float,
         reliefs: tuple[ThinnerZone, ...] = (),
         turning: tuple[XY, ...] = (),
+        *,
+        mesh_mm: float | None = None,
     ) -> Plate:
         """Return a plate of this plan: one that is kept, at another thickness, or a new one.
 
@@ -82,6 +91,8 @@ class Plates:
             Plan, and places where the mesh is finer, mm.
         reliefs
             Areas, and the thickness left under each, mm.
+        mesh_mm
+            Coarse element size; None takes the rule of methods §1.2.
 
         Raises
         ------
@@ -89,7 +100,7 @@ class Plates:
             The plan cannot be meshed. That is kept too: it takes long to find out.
         """
         ratios = [(area, round(left / thickness_mm, 9)) for area, left in reliefs]
-        plan = ((outline.wkb, *(area.wkb for area, _ in ratios)), turning)
+        plan = ((outline.wkb, *(area.wkb for area, _ in ratios)), turning, mesh_mm)
         key = (plan, tuple(ratio for _, ratio in ratios))
         if key in self._unusable:
             says, pieces = self._unusable[key]
@@ -121,6 +132,7 @@ class Plates:
             thickness_mm=MESHED_AS_MM,
             e_mpa=e_mpa,
             nu=POISSON,
+            mesh_mm=plan[2],
             zones=zones,
             turning=plan[1],
         )
@@ -238,7 +250,9 @@ def _braced(slab: Slab, shape: Shape, plate: Plate, plates: Plates) -> Plate:
         return plate
     whole, reliefs = shape.outline, _reliefs(slab, shape)
     turned = holding_of(whole).turned_at_mm
-    return plates.of(whole, plate.thickness_mm, plate.e_mpa, reliefs, turned)
+    x0, y0, x1, y1 = whole.bounds
+    coarse = BRACED_COARSER * ruled_mm(min(x1 - x0, y1 - y0))
+    return plates.of(whole, plate.thickness_mm, plate.e_mpa, reliefs, turned, mesh_mm=coarse)
 
 
 def plate_of(
