@@ -87,6 +87,30 @@ def test_cases_settled_together_and_alone_agree() -> None:
             assert found.motion == pytest.approx(alone.motion, abs=1e-6)
 
 
+def test_where_a_case_begins_does_not_change_where_it_settles() -> None:
+    """Low rests first taken apart, or other rests' cases first looked at: the same reactions."""
+    rng = np.random.default_rng(11)
+    for _ in range(40):
+        places = rng.uniform(0, 1, (rng.integers(6, 24), 2))
+        some = rests(places.tolist())
+        softer = contact.rests_of(some.flexibility, some.rigid, some.pushes_only)
+        gaps = (rng.random((len(places), 8)) < 0.3) * rng.uniform(0.0, 2.0, (len(places), 8))
+        free = rng.normal(size=(len(places), 8)) - gaps
+        shares = rng.dirichlet(np.ones(len(places)), 8)
+        loads = 5.0 * np.vstack([np.ones(8), (shares @ places).T])
+        other = Contact(softer)
+        other.settled(rng.normal(size=free.shape), loads)
+        wanted = Contact(some).settled(free, loads)
+        for begun in (
+            Contact(some).settled(free, loads, gaps > 0.0),
+            Contact(some, other).settled(free, loads),
+            Contact(some, other).settled(free, loads, np.ones_like(gaps, dtype=bool)),
+        ):
+            for one, found in zip(wanted, begun, strict=True):
+                assert found.reactions == pytest.approx(one.reactions, abs=1e-6)
+                assert found.motion == pytest.approx(one.motion, abs=1e-6)
+
+
 def test_a_case_without_an_answer_spoils_no_other() -> None:
     """Two systems of which the first is singular: the second is solved (by hand)."""
     matrices = np.array([[[1.0, 1.0], [1.0, 1.0]], [[2.0, 0.0], [0.0, 4.0]]])
