@@ -54,8 +54,10 @@ def first_largest(fields: FloatArray, alike: float, digits: int) -> IntArray:
 
     Parameters
     ----------
+    fields
+        Stresses, MPa.
     alike
-        Values further than this below the largest do not round to it.
+        Stresses further than this below the largest do not round to it, MPa.
     digits
         Decimals to which they are rounded.
     """
