@@ -25,7 +25,8 @@ def where_leaning_ends(area: SeatArea) -> FloatArray:
         return area.leant_on.corners
     edges = _fine_edges(area)
     of, on_edge = np.repeat(np.arange(count), len(edges)), np.tile(edges, (count, 1, 1))
-    depth = area.leant_on.depth_mm(on_edge, area.off_hull(on_edge), of[:, None])
+    off = np.tile(area.off_hull(edges), (count, 1))
+    depth = area.leant_on.depth_mm(on_edge, off, of[:, None])
     ends = (depth[:, 0] >= -CLEAR_MM) & (depth[:, 1] < -CLEAR_MM)
     by_ray = _limit(area, np.repeat(np.arange(count), len(RAYS)), np.tile(RAYS, count))
     places = np.concatenate(
