@@ -20,6 +20,8 @@ export class Laying {
     /** @type {ReturnType<typeof setTimeout> | undefined} */
     this.timer = undefined;
     this.pause = new Pause();
+    /** @type {Map<string, string>} what was taken of base units that nobody told */
+    this.taken = new Map();
     this.begun = { order: page.restored ? null : page.store.order, name: "" }; // as it starts
   }
 
@@ -68,6 +70,7 @@ export class Laying {
   follows(cause) {
     const { order } = this.page.store;
     const { slabs } = this.before;
+    this.showTaken();
     if (cause === "undo") this.left.set(this.before, this.due);
     this.before = order;
     clearTimeout(this.timer);
@@ -84,6 +87,14 @@ export class Laying {
     const { before, page: { store } } = this;
     const slabs = store.order.slabs.map((slab, i) => this.centred(slab, before.slabs[i]));
     if (slabs.some((slab, i) => slab !== store.order.slabs[i])) store.order = { ...store.order, slabs };
+  }
+
+  /** Which units were taken, until they are changed. */
+  showTaken() {
+    const place = one("#units-say");
+    const says = this.taken.get(JSON.stringify(this.page.store.shown.rests)) ?? "";
+    write(place, says);
+    place.hidden = says === "";
   }
 
   /** @param {Slab} slab @param {Slab | undefined} old @returns {Slab} */
@@ -114,7 +125,9 @@ export class Laying {
       const answer = await this.ask({}, number);
       if (store.order !== order) return; // what changed it follows by itself
       this.due.delete(number);
-      if (answer) store.order = this.before = this.merged(answer, number);
+      if (!answer) continue;
+      store.order = this.before = this.merged(answer, number);
+      this.taken.set(JSON.stringify(answer.slabs[0]?.rests), answer.says);
     }
     store.become({ order: store.order, slab: store.slab }, cause);
   }

@@ -24,7 +24,7 @@ from ledgerstone.layout import (
     new_relief,
     started,
 )
-from ledgerstone.message import Message
+from ledgerstone.message import Listed, Message
 from ledgerstone.order import Cutout, Order, Slab
 from ledgerstone.remedies import Budget, placing_units
 from ledgerstone.stages import StageContext
@@ -65,7 +65,7 @@ def write_placing(document: JSON, context: QuoteContext, speech: Speech) -> dict
         says = speech.say(_why_not(asked, label, context))
         return _written([ask["slab"]], [FreeParts()], says, fits=False)
     added = [Message("placing-added", name=label), *_moved(asked, slab)] if label else []
-    says = " ".join(map(speech.say, added))
+    says = " ".join(map(speech.say, (*added, *_taken(asked, slab))))
     return _written([_merged(asked, slab)], [asked.free], says)
 
 
@@ -77,6 +77,15 @@ def _moved(asked: PlacingRequest, now: Slab) -> Iterator[Message]:
         was = sent[i].get("centre")
         if centre and was and was != write_member(centre, compact=True):
             yield Message("placing-moved", opening=cutout_name(now, i), x=centre.x, y=centre.y)
+
+
+def _taken(asked: PlacingRequest, now: Slab) -> Iterator[Message]:
+    """Say which base units were taken where nobody told them."""
+    if asked.free.rests is None or now.rests is None or now.rests.kind != "units":
+        return
+    widths = [unit.width for unit in now.rests.units]
+    told = widths[:1] if len({width.mm for width in widths}) == 1 else widths
+    yield Message("placing-units", count=len(widths), widths=Listed(tuple(told)))
 
 
 def _strength_test(
