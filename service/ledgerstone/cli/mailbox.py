@@ -79,6 +79,8 @@ def run(
         err.write(f"{speech.say(fault.message)}\n")
     except LedgerstoneError as fault:
         err.write(f"{fault}\n")
+    except BrokenPipeError:
+        raise
     except OSError as fault:
         why = fault.strerror or type(fault).__name__
         file = str(fault.filename or asked.state or "")

@@ -21,6 +21,7 @@ from ledgerstone.cli import mailbox
 from ledgerstone.cli.context import CliContext, context_for, spoken
 from ledgerstone.cli.enquiries import enquiry_text, read_file
 from ledgerstone.cli.parsing import CommandParser
+from ledgerstone.cli.quiet import quietly
 from ledgerstone.codec.links import link_members, offer_of
 from ledgerstone.codec.strict_json import LARGEST_BYTES, read_json
 from ledgerstone.errors import (
@@ -70,6 +71,8 @@ def run(
         if not environment.get(_KEYS, "").strip():
             err.write(f"{context.speech.say(Message('terminal-no-keys', name=_KEYS))}\n")
         return _COMMANDS[asked.command](context, asked)
+    except BrokenPipeError:
+        raise
     except (LedgerstoneError, OSError) as fault:
         err.write(_fault_text(fault, asked.order, speech))
         return NOT_READ
@@ -77,7 +80,7 @@ def run(
 
 def main() -> int:
     """Run the command line of this process."""
-    return run(sys.argv[1:], sys.stdout, sys.stderr, os.environ)
+    return quietly(lambda: run(sys.argv[1:], sys.stdout, sys.stderr, os.environ))
 
 
 def _parser(speech: Speech) -> CommandParser:

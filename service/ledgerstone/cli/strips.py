@@ -33,6 +33,8 @@ def run(
         err.write(f"{speech.say(fault.message)}\n")
     except UnicodeDecodeError as fault:
         err.write(_unreadable(str(file), fault.reason, speech))
+    except BrokenPipeError:
+        raise
     except OSError as fault:
         err.write(_unreadable(str(file), fault.strerror or type(fault).__name__, speech))
     else:

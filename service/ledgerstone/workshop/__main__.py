@@ -3,6 +3,7 @@
 import sys
 
 from ledgerstone.cli.profiles import run
+from ledgerstone.cli.quiet import quietly
 
 if __name__ == "__main__":
-    sys.exit(run(sys.argv[1:], sys.stdout, sys.stderr))
+    sys.exit(quietly(lambda: run(sys.argv[1:], sys.stdout, sys.stderr)))

@@ -2,7 +2,8 @@
 
 import sys
 
+from ledgerstone.cli.quiet import quietly
 from ledgerstone.cli.strips import run
 
 if __name__ == "__main__":
-    sys.exit(run(sys.argv[1:], sys.stdout, sys.stderr))
+    sys.exit(quietly(lambda: run(sys.argv[1:], sys.stdout, sys.stderr)))
