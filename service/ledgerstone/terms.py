@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from datetime import date
-from typing import Literal
+from types import MappingProxyType
+from typing import Final, Literal
 
 from ledgerstone.checks import StageRecords
 from ledgerstone.checks.rails import rail_conditions
+from ledgerstone.message import Listed
 from ledgerstone.order import Order
 from ledgerstone.price.customer_price import is_measured_by_workshop, is_unmeasured
 from ledgerstone.strength.strip_test import CONDITION_UNDER_DAYS
@@ -15,6 +17,16 @@ from ledgerstone.wording import Message, Percent
 from ledgerstone.workshop.records import Workshop
 
 OfferStanding = Literal["estimate", "quotation"]
+# What a table of the profile decides for a customer, where that is no price; in a sentence's order.
+_SUBJECTS: Final = ("prices", "hours", "days", "areas", "shades")
+_SUBJECT_OF: Final = MappingProxyType(
+    {
+        **dict.fromkeys(("hours", "mixer"), "hours"),
+        **dict.fromkeys(("calendar", "handling", "tent"), "days"),
+        **dict.fromkeys(("palette", "pigments", "shade"), "shades"),
+        "areas": "areas",
+    }
+)
 NOT_LOOKED = ("calendar-not-read", "calendar-not-read-because")  # what a day is a guess by
 
 
@@ -30,13 +42,20 @@ def standing_of(order: Order, workshop: Workshop) -> OfferStanding:
     return workshop.offer.standing
 
 
+def trial_message(workshop: Workshop) -> Message:
+    """Say that an answer is a trial, and which of the workshop's values are nobody's yet."""
+    subjects = {_SUBJECT_OF.get(table, "prices") for table in workshop.standing.priced}
+    what = [Message("trial-what", what=name) for name in _SUBJECTS if name in subjects]
+    return Message("trial", what=Listed(tuple(what)))
+
+
 def depends_on(
     records: StageRecords, today: date, standing: OfferStanding, valid_until: date
 ) -> Iterator[Message]:
     """State what the price and the day rest on."""
     order, workshop = records.planned.order, records.planned.workshop
     if workshop.standing.trial:
-        yield Message("trial")
+        yield trial_message(workshop)
     yield Message(
         "day-is-for",
         by=today,

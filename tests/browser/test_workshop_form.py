@@ -9,7 +9,8 @@ from playwright.sync_api import Browser, BrowserContext, Page, Route, expect
 from browser.conftest import MAKER_KEY, Look, Served, enter
 from browser.states import SMALL_TARGETS, TOO_WIDE
 from ledgerstone.api.keeping import backup_folder
-from ledgerstone.wording import Message, english
+from ledgerstone.terms import trial_message
+from ledgerstone.wording import english
 from ledgerstone.workshop.loader import DEMONSTRATION, load_profile
 from ledgerstone.workshop.starting import starting_profile
 from support.page_texts import workshop_text
@@ -258,7 +259,9 @@ def test_while_prices_are_invented_the_answer_is_headed_as_a_trial(
     assert profile.exists()
     context, page = _at_width(chromium, width)
     page.goto(own_service.url)
-    trial = page.locator("ledgerstone-answer .top").get_by_text(english(Message("trial")))
+    trial = page.locator("ledgerstone-answer .top").get_by_text(
+        english(trial_message(load_profile(profile)))
+    )
     expect(trial).to_be_visible()
     expect(trial.locator("xpath=following-sibling::dl").locator(".price")).to_be_visible()
     context.close()

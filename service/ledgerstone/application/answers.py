@@ -27,6 +27,7 @@ from ledgerstone.papers.letter_slabs import slabs_in_a_line
 from ledgerstone.quote import Quote, SentBack, SlabWeight
 from ledgerstone.schedule import LeadTime
 from ledgerstone.shade import appearance, lab_to_srgb, sealed_as, shade_seen
+from ledgerstone.terms import trial_message
 from ledgerstone.wording import Speech, speech_of
 from ledgerstone.workshop.records import Workshop
 
@@ -75,7 +76,7 @@ def quote_members(
         "valid_until": quote.valid_until,
         "standing": quote.standing,
         "note": quote.terms.note or None,
-        "trial": speech.say(Message("trial")) if workshop.standing.trial else None,
+        "trial": speech.say(trial_message(workshop)) if workshop.standing.trial else None,
         "depends_on": [speech.say(condition) for condition in quote.depends_on],
         "changes": None if since is None else change_members(since, offer, speech),
         "price": price_members(quote.price, speech),

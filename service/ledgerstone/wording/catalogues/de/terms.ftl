@@ -1,6 +1,13 @@
 # Worauf Preis und Termin beruhen, und was ein Kostenvoranschlag oder ein Angebot ist.
 
-trial = Dies ist ein Probelauf: Unsere eigenen Preise, Stunden und Liefergebiete stehen noch nicht fest; es ist also kein Angebot.
+trial = Dies ist ein Probelauf: { NAME($what, start: "yes") } stehen noch nicht fest; es ist also kein Angebot.
+trial-what = { $what ->
+    [prices] unsere Preise
+    [hours] unsere Arbeitsstunden
+    [days] unsere Arbeitstage
+    [areas] unsere Liefergebiete
+   *[shades] unsere Farbtöne
+}
 day-is-for = { $wanted ->
     [deposit-and-templates] Der Termin gilt für eine Bestellung bis zum { $by }, wenn dann die Anzahlung von { $deposit } geleistet ist und die Schablonen hier sind. Fest ist er, sobald wir ihn eingetragen haben.
     [deposit] Der Termin gilt für eine Bestellung bis zum { $by }, wenn dann die Anzahlung von { $deposit } geleistet ist. Fest ist er, sobald wir ihn eingetragen haben.

@@ -1,6 +1,13 @@
 # What a price and a day rest on, and what an estimate or a quotation is.
 
-trial = This is a trial: our own prices, hours and areas are not settled yet, so it is no offer.
+trial = This is a trial: { $what } are not settled yet, so it is no offer.
+trial-what = { $what ->
+    [prices] our prices
+    [hours] the hours that our work takes
+    [days] our working days
+    [areas] the areas that we deliver to
+   *[shades] our shades
+}
 day-is-for = { $wanted ->
     [deposit-and-templates] The day is for an order by { $by } with the deposit of { $deposit } paid and the templates here. It is held once we have booked it.
     [deposit] The day is for an order by { $by } with the deposit of { $deposit } paid. It is held once we have booked it.
