@@ -4,20 +4,10 @@ from __future__ import annotations
 
 import dataclasses
 from decimal import Decimal
-from typing import Final
 
-from ledgerstone.wording.places import currency_of, time_zones_of
+from ledgerstone.wording.places import currency_of, usual_clock
 from ledgerstone.workshop.countries import TAX_PERCENT, usual_in
 from ledgerstone.workshop.records import DeliveryArea, Workshop
-
-# Where most people of a country with several clocks live; common knowledge, no source.
-_CLOCKS: Final = {
-    "ES": "Europe/Madrid",
-    "PT": "Europe/Lisbon",
-    "NZ": "Pacific/Auckland",
-    "AU": "Australia/Sydney",
-    "CA": "America/Toronto",
-}
 
 
 def in_country(workshop: Workshop, country: str) -> Workshop:
@@ -28,13 +18,12 @@ def in_country(workshop: Workshop, country: str) -> Workshop:
     """
     if country == workshop.workshop.country:
         return workshop
-    zones = time_zones_of(country)
     moved = dataclasses.replace(
         workshop.workshop,
         country=country,
         region="",
         currency=currency_of(country) or workshop.workshop.currency,
-        timezone=_CLOCKS.get(country) or next(iter(zones), workshop.workshop.timezone),
+        timezone=usual_clock(country) or workshop.workshop.timezone,
     )
     percent = TAX_PERCENT.get(country)
     tax = dataclasses.replace(

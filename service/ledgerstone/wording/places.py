@@ -2,8 +2,20 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from babel.core import get_global
 from babel.numbers import get_territory_currencies
+
+# Where most people of a country with several clocks live; common knowledge, no source.
+_CLOCKS: Final = {
+    "ES": "Europe/Madrid",
+    "PT": "Europe/Lisbon",
+    "NZ": "Pacific/Auckland",
+    "AU": "Australia/Sydney",
+    "CA": "America/Toronto",
+    "US": "America/New_York",
+}
 
 
 def currency_of(country: str) -> str | None:
@@ -14,3 +26,8 @@ def currency_of(country: str) -> str | None:
 def time_zones_of(country: str) -> tuple[str, ...]:
     """Return a country's time zones, by their IANA names."""
     return tuple(get_global("territory_zones").get(country, ()))
+
+
+def usual_clock(country: str) -> str | None:
+    """Return the time zone in which most people of a country live, by its IANA name."""
+    return _CLOCKS.get(country) or next(iter(time_zones_of(country)), None)

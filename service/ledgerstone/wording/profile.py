@@ -7,18 +7,28 @@ every language, in ``Choices``.
 
 from __future__ import annotations
 
+import re
 from functools import cache
 from typing import Final
 
 from ledgerstone.wording.catalogues import USUAL, page_catalogue, variant
 from ledgerstone.wording.page import PageText, texts_of
+from ledgerstone.wording.places import currency_of, usual_clock
 from ledgerstone.wording.variants import words_of
-from ledgerstone.workshop.countries import English, RegionalSettings, usual_in
+from ledgerstone.workshop.countries import (
+    COUNTRIES,
+    English,
+    RegionalSettings,
+    beginnings_like,
+    usual_in,
+)
 from ledgerstone.workshop.members import Member
+from ledgerstone.workshop.public_holidays import parts_of
 from ledgerstone.workshop.standing import RESTS_ON
 from ledgerstone.workshop.starting import CHOICES, attribute_of
 
 FOLDER: Final = "profile"
+_EXAMPLE: Final = re.compile("<(country|regions|clock|currency|postcodes)>")
 _BRITAIN: Final = usual_in("GB")
 
 
@@ -40,7 +50,21 @@ def about_in(
     """Return what a key of a record is, in a language and its place's words."""
     name, words = f"{record}.{key}", words_of(language, place)
     own = variant_texts(place.words).get(name) if language == USUAL else None
-    return str(own) if own else words.exchanged(str(profile_texts(language).get(name, english)))
+    text = str(own) if own else words.exchanged(str(profile_texts(language).get(name, english)))
+    return _EXAMPLE.sub(lambda found: _examples_of(place.country)[found[1]], text)
+
+
+@cache
+def _examples_of(country: str) -> dict[str, str]:
+    """What stands in texts as an example, of a country's own; of one unknown, the usual ones."""
+    home = country if country in COUNTRIES else _BRITAIN.country
+    return {
+        "country": home,
+        "regions": ", ".join(parts_of(home)[:4]) or "–",
+        "clock": usual_clock(home) or "UTC",
+        "currency": currency_of(home) or "EUR",
+        "postcodes": ", ".join(beginnings_like(home)),
+    }
 
 
 def label_in(language: str, member: Member, place: RegionalSettings = _BRITAIN) -> str:

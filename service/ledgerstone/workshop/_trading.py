@@ -16,16 +16,16 @@ class Identity:
 
     name: str = documented("the name customers know")
     town: str = documented("the town it stands in")
-    country: str = documented("two letters of your country, for holidays and postcodes: GB")
+    country: str = documented("two letters of your country, for holidays and postcodes: <country>")
     region: str = field(
         default="",
         metadata=about(
-            "letters of your part of the country, for its holidays: ENG, SCT, WLS, NIR; left out,"
+            "letters of your part of the country, for its holidays: <regions>; left out,"
             " those of the whole country"
         ),
     )
-    timezone: str = documented("your clock, by continent and city: Europe/London")
-    currency: str = documented("three letters of your currency: GBP")
+    timezone: str = documented("your clock, by continent and city: <clock>")
+    currency: str = documented("three letters of your currency: <currency>")
     email: str = documented("email address that customers write to")
     telephone: str = documented("telephone number that customers ring")
     reached: str = field(
@@ -98,7 +98,7 @@ class DeliveryArea:
     """Where the workshop delivers, and for how much; the first area that fits is used."""
 
     name: str = documented("name for customers")
-    postcodes: tuple[str, ...] = documented("beginnings of its postcodes: HR, LD1, LD1-6")
+    postcodes: tuple[str, ...] = documented("beginnings of its postcodes: <postcodes>")
     pallet: Decimal | None = field(
         default=None, metadata=about("price of a pallet, to the kerb", at_least=0)
     )
