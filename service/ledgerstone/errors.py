@@ -29,10 +29,11 @@ Errors carry data, so that a caller acts without reading their message::
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from datetime import date
-from typing import Self
+from types import MappingProxyType
+from typing import Any, Self
 
 from ledgerstone.message import Message
 
@@ -110,12 +111,21 @@ class ProfileFault:
 
 
 class ProfileError(LedgerstoneError):
-    """A workshop's profile is invalid: its ``faults``, and its ``language`` if it has one."""
+    """A workshop's profile is invalid: its ``faults``, and its ``language`` if it has one.
 
-    def __init__(self, faults: Iterable[ProfileFault], language: str = "") -> None:
+    ``tables`` is what was read of it, so that its faults are said in its own units.
+    """
+
+    def __init__(
+        self,
+        faults: Iterable[ProfileFault],
+        language: str = "",
+        tables: Mapping[str, Any] = MappingProxyType({}),
+    ) -> None:
         self.faults = tuple(sorted(faults, key=lambda f: (f.line, f.key, f.message.name)))
         super().__init__("; ".join(f"{f.line}: {f.key}: {f.message.name}" for f in self.faults))
         self.language = language
+        self.tables = tables
 
 
 class TokenError(LedgerstoneError):

@@ -1,4 +1,4 @@
-"""`init --ask`: thirty questions become a profile that loads, and what was asked is the maker's."""
+"""`init --ask`: thirty questions become a profile that loads; what was asked is the maker's."""
 
 import io
 from decimal import Decimal
@@ -14,13 +14,13 @@ JOBS, RIGHT, WRONG = "4,5 13 27", ("j",) * 6, ("n",) * 6
 BAVARIA = (
     *("de", "Bayern?", "by", "", "Werkbank Beton", "Steinach", "moin@werkbank.example"),
     *("09999 1234", "2600 x 1200", "30, 40, 50", "52,50", "35", "19", "40", ""),
-    *("0,41", "4.60/25 kg", "69", "1", "12", "96, 97", "85,00", "none", "180", JOBS),
+    *("keine", "0,41", "4.60/25 kg", "69", "1", "12", "", "96, 97", "85,00", "none", "180", JOBS),
 )
 OREGON = (
     *("US", "OR", "America/Los_Angeles", "Burnt Ridge Concrete", "Alder Fork"),
-    *("hello@burntridge.example", "(541) 555-0142", "120 × 48 1/2", "1 1/2, 2 in", "65", ""),
-    *("none", "50", "5000", "17.86/94 lb", "0.09", "71", "3", "0", "974, 97701-97799"),
-    *("95", "80", "none", ""),
+    *("hello@burntridge.example", "(541) 555-0142", "120 × 48 1/2", "1 1/2, 2 in", "$65/hr", ""),
+    *("none", "50", "5000", "", "17.86/94 lb", "0.09", "71", "3", "0", "48 72"),
+    *("974, 97701-97799", "95", "80", "none", ""),
 )
 
 
@@ -34,7 +34,7 @@ def test_a_bavarian_maker_answers_in_the_way_of_the_country(tmp_path: Path) -> N
     """A wrong answer is asked again; commas are decimal; the rest is usual there."""
     status, said = asked(tmp_path / "mine.toml", BAVARIA + RIGHT)
     assert status == 0
-    assert said.count("2/30 Landesteil") == 2
+    assert said.count("2/32 Landesteil") == 2
     shop = load_profile(tmp_path / "mine.toml")
     assert (shop.workshop.currency, shop.workshop.timezone) == ("EUR", "Europe/Berlin")
     assert (shop.tax.name, shop.tax.percent) == ("MwSt.", Decimal(19))
@@ -57,6 +57,36 @@ def test_an_american_maker_answers_in_inches_and_psi(tmp_path: Path) -> None:
     assert (shop.calendar.hands, shop.calendar.orders_ahead_days) == (3, 0)
 
 
+def test_who_mixes_from_bags_answers_one_question(tmp_path: Path) -> None:
+    """A bag's weight, water, yield, cement and price in one line: no cement or sand is asked for.
+
+    80 lb are 36.287 kg, 0.75 gal 2.839 l and 0.6 ft³ 16.990 l: NIST SP 811 appendix B.8.
+    """
+    at = OREGON.index("5000") + 1
+    bag = "80 lb, 0.75 gal, 0.6 ft³, 20%, $14.75/bag"
+    answers = (*OREGON[:at], "80 lb, 14.75", bag, *OREGON[at + 3 :], *("y",) * 6)
+    status, said = asked(tmp_path / "mine.toml", answers)
+    assert status == 0
+    assert said.count("Do you mix from bags?") == 2
+    assert "Cement costs" not in said
+    recipe = load_profile(tmp_path / "mine.toml").recipe
+    assert recipe.bag is not None
+    assert (recipe.constituents, recipe.face_coat) == ((), None)
+    assert recipe.bag.bag_kg == pytest.approx(36.287, abs=0.001)
+    assert recipe.bag.water_l_per_bag == pytest.approx(2.839, abs=0.001)
+    assert recipe.bag.yield_l == pytest.approx(16.990, abs=0.005)  # a file has four digits
+    assert (recipe.bag.cement_percent, recipe.bag.price_per_bag) == (20, Decimal("14.75"))
+
+
+def test_the_workshop_s_warmth_is_asked_and_moves_its_months(tmp_path: Path) -> None:
+    """48 °F in January and 72 °F in July: 8.9 and 22.2 °C, NIST SP 811 appendix B.8."""
+    assert asked(tmp_path / "mine.toml", (*OREGON, *WRONG))[0] == 0
+    by_month = load_profile(tmp_path / "mine.toml").handling.workshop_c
+    assert (by_month[0], by_month[6]) == (8.9, 22.2)
+    assert by_month[3] == pytest.approx((8.9 + 22.2) / 2, abs=0.1)
+    assert list(by_month[:7]) == sorted(by_month[:7])
+
+
 def test_what_was_asked_is_the_maker_s_and_all_else_is_not(tmp_path: Path) -> None:
     """Prices that nobody gave are still invented, and a value left as it stood was confirmed."""
     assert asked(tmp_path / "mine.toml", (*BAVARIA[:-1], "", *WRONG))[0] == 0
@@ -70,7 +100,7 @@ def test_what_was_asked_is_the_maker_s_and_all_else_is_not(tmp_path: Path) -> No
 
 
 def test_who_finds_the_rest_right_has_no_trial(tmp_path: Path) -> None:
-    """After thirty answers every price, hour and area is the maker's; hours follow three jobs."""
+    """After all answers every price, hour and area is the maker's; hours follow three jobs."""
     status, said = asked(tmp_path / "mine.toml", BAVARIA + RIGHT)
     assert status == 0
     shop = load_profile(tmp_path / "mine.toml")
@@ -83,7 +113,7 @@ def test_who_finds_the_rest_right_has_no_trial(tmp_path: Path) -> None:
         shop.hours.per_job.set_up / before.per_job.set_up, rel=0.01
     )
     assert shop.hours.per_mould.cutout > 1.1 * before.per_mould.cutout
-    assert "30/30" in said
+    assert "32/32" in said
 
 
 def test_answers_that_end_early_write_nothing(tmp_path: Path) -> None:

@@ -104,9 +104,9 @@ def test_a_measure_of_another_kind_is_not_read(key: str, text: str) -> None:
         ("price_per_kg", "0.19"),
         ("price_per_kg", "per lb"),
         ("price_per_kg", "0.19 lb per lb"),
-        ("price_per_sheet", "68 per sheet"),
+        ("price_per_sheet", "68 per bag"),
         ("coverage_m2_per_l", "370 per gal"),
-        ("hour", "52 per h"),
+        ("hour", "52 per day"),
     ],
 )
 def test_what_is_no_such_rate_is_not_read(key: str, text: str) -> None:

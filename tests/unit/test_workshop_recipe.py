@@ -81,12 +81,12 @@ def test_a_yield_says_the_same_as_a_density() -> None:
         (
             changed(("kg_per_m3 = 1007", "kg_per_m3 = 1100")),
             "recipe.constituents",
-            "fill 1.0349 m³, and not 1: 35 litres too much. It closes with washed sand 0-2 10",
+            "fill 103.5% of the concrete, and not 100%. It closes with washed sand 0-2 10",
         ),
         (
             changed(("kg_per_m3 = 1007", "kg_per_m3 = 960")),
             "recipe.constituents",
-            "18 litres too little",
+            "fill 98.2% of the concrete",
         ),
         (
             changed(("kg_per_m3 = 480", "kg_per_m3 = 3000")),
@@ -96,7 +96,7 @@ def test_a_yield_says_the_same_as_a_density() -> None:
         (
             changed(("density_kg_per_m3 = 2650", "density_kg_per_m3 = 26500")),
             "recipe.constituents[4].density_kg_per_m3",
-            "aggregate has 300 to 5200; here stands 26500",
+            "aggregate has 300 kg/m³ to 5200 kg/m³; here stands 26500 kg/m³",
         ),
         (
             changed(('role = "water"', 'role = "addition"')),
@@ -111,7 +111,7 @@ def test_a_yield_says_the_same_as_a_density() -> None:
         (
             changed(("weighed_kg_per_m3 = 2350", "weighed_kg_per_m3 = 2500")),
             "recipe.weighed_kg_per_m3",
-            "this is 2500; fresh it weighs 2366, and 2177",
+            "this is 2500 kg/m³; fresh it weighs 2366 kg/m³, and 2177 kg/m³",
         ),
         (
             changed(("water_cement_ratio = 0.42", "water_cement_ratio = 0.38")),
@@ -156,7 +156,7 @@ def test_a_yield_says_the_same_as_a_density() -> None:
         (
             by_the_bag(cement_percent="cement_percent = 122"),
             "recipe.bag.cement_percent",
-            "this is 122; it can be 100 at most",
+            "this is 122%; it can be 100% at most",
         ),
         (
             by_the_bag(fresh_kg_per_m3="fresh_kg_per_m3 = 900"),
@@ -166,7 +166,7 @@ def test_a_yield_says_the_same_as_a_density() -> None:
         (
             by_the_bag(fresh_kg_per_m3="yield_l = 1.25"),
             "recipe.bag.yield_l",
-            "weigh 22000 kg a cubic metre",
+            "weigh 22000 kg/m³",
         ),
         (
             by_the_bag(fresh_kg_per_m3=""),
@@ -178,7 +178,7 @@ def test_a_yield_says_the_same_as_a_density() -> None:
                 "working_l = 50", "working_l = 10"
             ),
             "recipe.bag.whole_bags",
-            "a whole bag makes 12.5 litres; the mixer takes 10",
+            "a whole bag makes 12.5 l; the mixer takes 10 l",
         ),
         (
             changed(

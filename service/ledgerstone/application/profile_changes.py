@@ -12,6 +12,7 @@ from ledgerstone.errors import Fault, NotUnderstood, ProfileError
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Message
 from ledgerstone.workshop._placed_text import NoSuchPlace
+from ledgerstone.workshop.bags import mix_from_bags
 from ledgerstone.workshop.confirming import confirm, confirm_all, unconfirm
 from ledgerstone.workshop.countries import RegionalSettings
 from ledgerstone.workshop.editing import ProfileDraft
@@ -49,6 +50,8 @@ def changed(text: str, changes: list[dict[str, Any]], mark: str, context: QuoteC
         try:
             if change["op"] == "fit-hours":
                 fit_hours(draft, change.get("values", []), mark, context)
+            elif change["op"] == "mix-from-bags":
+                mix_from_bags(draft)
             elif change["op"] == "confirm":
                 confirm_all(draft, [path_of(value) for value in change.get("values", ())] or [path])
             else:

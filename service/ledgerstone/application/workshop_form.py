@@ -18,7 +18,7 @@ from ledgerstone.errors import Fault, NotUnderstood, ProfileError, ProfileFault
 from ledgerstone.json_types import JSON
 from ledgerstone.message import Message
 from ledgerstone.wording import Speech, speech_in
-from ledgerstone.wording.form_words import in_form_words
+from ledgerstone.wording.form_words import fault_on_form
 from ledgerstone.wording.page import WORKSHOP, page_differences
 from ledgerstone.wording.profile import rests_on_in
 from ledgerstone.workshop.first_quote import first_steps
@@ -150,8 +150,7 @@ def _read(text: str) -> tuple[dict[str, Any], Workshop | tuple[ProfileFault, ...
 
 
 def _fault(fault: ProfileFault, speech: Speech) -> dict[str, str]:
-    says = in_form_words(speech.say(fault.message), fault.path, speech)
-    return {"pointer": pointer_of(fault.path), "says": says}
+    return {"pointer": pointer_of(fault.path), "says": fault_on_form(fault, speech)}
 
 
 def _invented(share: ProfileStanding, table: str, count: int, speech: Speech) -> dict[str, Any]:

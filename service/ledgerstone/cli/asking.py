@@ -96,6 +96,8 @@ def answered(
     workshop = in_country(example, country)
     confirmed: frozenset[KeyPath] = frozenset({("workshop", "country")})
     for number, question in enumerate(QUESTIONS, 2):
+        if not question.is_asked(workshop):
+            continue
         changed: Workshop | None = None
         while changed is None:
             now = question.now(workshop)

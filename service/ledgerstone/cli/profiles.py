@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import argparse
 import os
+import shlex
 import sys
 from collections.abc import Iterator, Mapping, Sequence
 from functools import partial
 from pathlib import Path
-from typing import TextIO
+from typing import Final, TextIO
 
 from ledgerstone.cli import past_jobs
 from ledgerstone.cli.asking import (
@@ -46,6 +47,9 @@ from ledgerstone.workshop.summary import open_values, second_looks, summary
 
 DONE, NOT_DONE, NO_FILE = 0, 1, 2
 _USUAL_COUNTRY = "GB"
+_SERVE: Final = Path(__file__).resolve().parents[2] / "serve"
+_WRITABLE: Final = "LEDGERSTONE_WORKSHOP_WRITABLE"
+_FORM: Final = "http://127.0.0.1:8000/desk/workshop"  # where the command serves it
 
 
 def run(
@@ -160,7 +164,11 @@ def _init(
     except (OSError, ValueError) as reason:
         err.write(f"{file}: {speech.say(Message('init-unwritable', reason=_reason(reason)))}\n")
         return NO_FILE
-    out.write(f"{speech.say(Message('init-wrote', file=str(file)))}\n")
+    check = f"{_here(Path(sys.executable))} -m ledgerstone.workshop check {shlex.quote(str(file))}"
+    out.write(f"{speech.say(Message('init-wrote', file=str(file), check=check))}\n")
+    if _SERVE.is_file():
+        serve = f"{_WRITABLE}=1 {_here(_SERVE)} --workshop {shlex.quote(str(file))}"
+        out.write(f"{speech.say(Message('init-form', serve=serve, address=_FORM))}\n")
     started_in = read_profile(content)
     if any(law_not_known(started_in)):
         elsewhere = Message("init-elsewhere", land=started_in.workshop.country)
@@ -195,6 +203,12 @@ def _started(
     confirm_all(draft, confirmed_paths(workshop, confirmed))
     finish(draft, asking, Settings().today(workshop.workshop.timezone))
     return draft.text, speech
+
+
+def _here(program: Path) -> str:
+    """A program as it is run from the current folder."""
+    folder = Path.cwd()
+    return shlex.quote(str(program.relative_to(folder) if folder in program.parents else program))
 
 
 def _reason(reason: Exception) -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import dataclasses
+import math
 import re
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -12,15 +13,22 @@ from typing import Any, Final
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Message
 from ledgerstone.wording import workshop_speech
+from ledgerstone.wording.speech import number_marks
+from ledgerstone.workshop.bags import ASKED, BAG
+from ledgerstone.workshop.countries import SOUTHERN
 from ledgerstone.workshop.local_units import is_fraction, local_unit, number_shown, with_unit
+from ledgerstone.workshop.measures import without_thing
 from ledgerstone.workshop.members import member_at
-from ledgerstone.workshop.records import Constituent, DeliveryArea, Workshop
+from ledgerstone.workshop.records import Bag, Constituent, DeliveryArea, Workshop
 from ledgerstone.workshop.schemas import read_value
+from ledgerstone.workshop.standing import WARMTH
+from ledgerstone.workshop.typed import number_of
 from ledgerstone.workshop.values import ValueRejected
 
-_NUMBER: Final = re.compile(r"[0-9]+(?:[.,][0-9]+)?")
 NONE: Final = "none"
 _NONE: Final = frozenset({NONE, "no", "nein", "keine", "keiner", "kein", "-", "0"})
+_LIST: Final = re.compile(r"[;,]\s+|;")
+_OF_A_BAG: Final = tuple(key for key in ASKED if key != "name")
 _TIMES: Final = re.compile(r"\s*[x×*]\s*|\s+by\s+", re.IGNORECASE)
 
 
@@ -38,12 +46,15 @@ class Question:
         Returns the workshop with an answer set; raises ``ValueRejected`` with the reason.
     now
         The default answer; if it is empty, the question must be answered.
+    is_asked
+        Whether it makes sense after the answers before it.
     """
 
     asks: str
     paths: tuple[KeyPath, ...]
     put: Callable[[Workshop, str], Workshop]
     now: Callable[[Workshop], str]
+    is_asked: Callable[[Workshop], bool] = lambda _: True
 
 
 # --- answers into records -------------------------------------------------------------------
@@ -52,13 +63,13 @@ class Question:
 def _raw(text: str, path: KeyPath, workshop: Workshop) -> object:
     """Return a number, with a point or a comma, with the workshop's unit; else the text."""
     member, place = member_at(path), workshop.place.at_work()
-    is_number = _NUMBER.fullmatch(text) is not None
+    bare = text if member is None else without_thing(text, member.name)
+    number = number_of(bare, number_marks(workshop.workshop.language, place).point)
     if member is not None and local_unit(member, place) != member.unit:
-        number = text.replace(",", ".") if is_number else text
-        return with_unit(number, member, place) if is_number or is_fraction(text) else text
-    if text.isdecimal():
-        return int(text)
-    return Decimal(text.replace(",", ".")) if is_number else text
+        return with_unit(number or bare, member, place) if number or is_fraction(bare) else text
+    if number is None:
+        return text
+    return int(number) if number.isdecimal() else Decimal(number)
 
 
 def _shown(value: object, path: KeyPath, workshop: Workshop) -> str:
@@ -117,7 +128,7 @@ def _table_now(workshop: Workshop) -> str:
 
 def _thicknesses(workshop: Workshop, answer: str) -> Workshop:
     path = ("shaping", "thickest_mm")
-    listed = [part.strip() for part in re.split(r"[;,]\s+|;", answer) if part.strip()]
+    listed = [part.strip() for part in _LIST.split(answer) if part.strip()]
     parts = [_raw(part, path, workshop) for part in listed]
     sizes = sorted(read_value(type(workshop.shaping), "thickest_mm", part) for part in parts)
     shaping = dataclasses.replace(
@@ -198,7 +209,55 @@ def _part_of(role: str) -> Question:
         return _shown(part.price_per_kg, path, workshop)
 
     path = ("recipe", "constituents", 0, "price_per_kg")
-    return Question(role, (("recipe", "constituents", role, "price_per_kg"),), put, now)
+    paths = (("recipe", "constituents", role, "price_per_kg"),)
+    return Question(role, paths, put, now, lambda workshop: workshop.recipe.bag is None)
+
+
+def _bag(workshop: Workshop, answer: str) -> Workshop:
+    """Set a bag in the place of a recipe by volume; "none" leaves that."""
+    if answer.casefold() in _NONE:
+        return workshop
+    told = [part.strip().removesuffix("%").strip() for part in _LIST.split(answer) if part.strip()]
+    if len(told) != len(_OF_A_BAG):
+        raise ValueRejected(Message("init-of-a-bag"))
+    raw = {
+        key: _raw(text, (*BAG, key), workshop) for key, text in zip(_OF_A_BAG, told, strict=True)
+    }
+    speech = workshop_speech(workshop.workshop.language, workshop)
+    bag = Bag(
+        name=speech.say(Message("init-bag")),
+        **{key: read_value(Bag, key, value) for key, value in raw.items()},
+    )
+    recipe = dataclasses.replace(
+        workshop.recipe, constituents=(), face_coat=None, weighed_kg_per_m3=None, bag=bag
+    )
+    return dataclasses.replace(workshop, recipe=recipe)
+
+
+def _warmth(workshop: Workshop, answer: str) -> Workshop:
+    """Set how warm the workshop is by month, of one number or of winter's and summer's.
+
+    Source
+    ------
+    A year's swing as a cosine, coldest in January north of the equator: common practice, no source.
+    """
+    if answer == _warmth_now(workshop):
+        return workshop
+    raw = [_raw(part, WARMTH, workshop) for part in answer.replace(";", " ").split()]
+    read = read_value(type(workshop.handling), WARMTH[1], raw)
+    if len(read) not in (1, 2):
+        raise ValueRejected(Message("init-warmth"))
+    winter, summer = read[0], read[-1]
+    first = 6 if workshop.workshop.country in SOUTHERN else 0
+    swing = [(1 - math.cos(math.tau * (month - first) / 12)) / 2 for month in range(12)]
+    by_month = tuple(round(winter + (summer - winter) * part, 1) for part in swing)
+    handling = dataclasses.replace(workshop.handling, workshop_c=by_month)
+    return dataclasses.replace(workshop, handling=handling)
+
+
+def _warmth_now(workshop: Workshop) -> str:
+    by_month = workshop.handling.workshop_c
+    return " ".join(_shown(round(c), WARMTH, workshop) for c in (min(by_month), max(by_month)))
 
 
 QUESTIONS: Final[tuple[Question, ...]] = (
@@ -235,11 +294,13 @@ QUESTIONS: Final[tuple[Question, ...]] = (
     ),
     _one("offer", "deposit_percent"),
     _one("recipe", "fck_mpa"),
+    Question("bag", (BAG,), _bag, lambda w: NONE if w.recipe.bag is None else w.recipe.bag.name),
     _part_of("cement"),
     _part_of("aggregate"),
     _one("boards", "price_per_sheet", asks="board"),
     _one("calendar", "hands"),
     _one("calendar", "orders_ahead_days"),
+    Question("warmth", (WARMTH,), _warmth, _warmth_now),
     Question(
         "postcodes",
         (("areas", 0, "name"), ("areas", 0, "postcodes")),

@@ -34,7 +34,15 @@ from ledgerstone.workshop.first_quote import STEPS
 from ledgerstone.workshop.members import KINDS
 from ledgerstone.workshop.standing import WORDS
 
-OPERATIONS: Final = ("set", "leave-out", "add", "confirm", "unconfirm", "fit-hours")
+OPERATIONS: Final = (
+    "set",
+    "leave-out",
+    "add",
+    "confirm",
+    "unconfirm",
+    "fit-hours",
+    "mix-from-bags",
+)
 MAX_CHANGES: Final = 1000
 _LONGEST_VALUE: Final = 2000
 _LONGEST_POINTER: Final = 200
@@ -52,7 +60,9 @@ class ChangeSchema(Strict):
         about=(
             "`set` a value; `leave-out` a value, a table or an item; `add` a table or one more item"
             " of a list; `confirm` a value or a table as the maker's own, or `unconfirm`;"
-            " `fit-hours` to scale every rate of hours so that typical jobs take the given hours."
+            " `fit-hours` to scale every rate of hours so that typical jobs take the given hours;"
+            " `mix-from-bags` to put a bag, with nothing filled in, in the place of a recipe by"
+            " volume."
         ),
     )
     pointer = TextField(

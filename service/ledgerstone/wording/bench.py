@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Mapping
 from datetime import time
+from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_EVEN, Decimal
 from fractions import Fraction
 from types import MappingProxyType
 from typing import Any, Final
@@ -19,6 +20,7 @@ from ledgerstone.message import (
     Force,
     Gauge,
     Mass,
+    Percent,
     Ruled,
     RunningLength,
     SmallVolume,
@@ -26,8 +28,13 @@ from ledgerstone.message import (
 )
 from ledgerstone.wording.formats import FOOT_M, KG_PER_LB, LITRES_PER_GALLON, MPA_PER_PSI, Formats
 from ledgerstone.wording.profile import about_in
-from ledgerstone.workshop.value_keys import AboutKey
+from ledgerstone.workshop.local_units import local_unit, number_shown, rounded
+from ledgerstone.workshop.members import member_named
+from ledgerstone.workshop.value_keys import AboutKey, KeyNumber, KeyUnit
 
+_ROUNDING: Final = MappingProxyType(
+    {"nearest": ROUND_HALF_EVEN, "up": ROUND_CEILING, "down": ROUND_FLOOR}
+)
 _INCH_MM: Final = 25.4
 _TAPE: Final = 32  # the finest marks of a tape, to the inch: common practice, no source
 _HOLD: Final = 4
@@ -35,6 +42,7 @@ _STOCK: Final = 64  # what is sold by fractions of an inch
 _HARDLY_MM: Final = 3.0  # smaller sizes are written in decimals
 _EXACT_MM: Final = 0.05
 _OUNCES: Final = 16
+_PLACES: Final = 4  # of a number that somebody typed in another unit
 _ML_PER_FLUID_OUNCE: Final = 1000 * LITRES_PER_GALLON / 128  # NIST Handbook 44, appendix C
 _FINE_KG: Final = 0.01
 _M2_PER_FT2: Final = FOOT_M**2
@@ -153,9 +161,33 @@ def _about(formats: Formats, about: AboutKey) -> str:
     return about_in(language, about.record, about.key, about.english, formats.place)
 
 
+def _key_number(formats: Formats, number: KeyNumber) -> str:
+    member = member_named(number.record, number.key)
+    amount = number.amount
+    exact = amount if isinstance(amount, Decimal) else Decimal(repr(amount))
+    if exact == exact.to_integral_value():
+        exact = exact.quantize(Decimal(1))
+    said = number_shown(exact, member, formats.place, _ROUNDING[number.rounding])
+    if said is not None and len(said.partition(".")[2]) > _PLACES:
+        said = rounded(Fraction(said), _ROUNDING[number.rounding])
+    return f"{formats.number(str(said))}{_key_unit(formats, KeyUnit(number.record, number.key))}"
+
+
+def _key_unit(formats: Formats, unit: KeyUnit) -> str:
+    """A unit as it follows a number; days are said by what is told of them."""
+    name = local_unit(member_named(unit.record, unit.key), formats.place)
+    if name == "%":
+        return formats.percent(Percent(Decimal(1))).removeprefix("1")
+    if name in ("", "d"):
+        return ""
+    return name if name.startswith("/") else f" {name}"
+
+
 _WRITE: Final[Mapping[type, Callable[[Formats, Any], str]]] = MappingProxyType(
     {
         AboutKey: _about,
+        KeyNumber: _key_number,
+        KeyUnit: _key_unit,
         Ruled: _ruled,
         RunningLength: _running,
         Gauge: _gauge,

@@ -3,22 +3,48 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 from functools import cache
 from typing import Final
 
+from ledgerstone.errors import ProfileFault
 from ledgerstone.json_types import KeyPath
-from ledgerstone.message import Message
-from ledgerstone.wording.profile import label_in
+from ledgerstone.message import Listed, Message
+from ledgerstone.wording.profile import choice_in, label_in
 from ledgerstone.wording.speech import Speech
-from ledgerstone.workshop.members import Member, member_at, members_of
+from ledgerstone.wording.vocabulary import capital
+from ledgerstone.workshop.members import Member, every_member, member_at, members_of
 from ledgerstone.workshop.records import Workshop
 
+_CHOSEN: Final = ("role", "surface", "cement")  # values that are words of a choice
 _KEY: Final = re.compile(
     r"\[\[?(?P<table>[a-z_]+(?:\.[a-z_]+)*)\]\]?"
     r"|\b(?P<set>[a-z]+(?:_[a-z0-9]+)*) = (?P<word>true|false)\b"
     r"|(?<![\w.@/-])(?P<key>[a-z]+(?:_[a-z0-9]+)+|[a-z]+(?:\.[a-z_0-9]+)+)(?![\w@/]|\.\w)"
 )
+
+
+def fault_on_form(fault: ProfileFault, speech: Speech) -> str:
+    """Say a fault as it stands beside its field: by labels, and by the words that are chosen."""
+    return capital(in_form_words(speech.say(_on_form(fault, speech)), fault.path, speech))
+
+
+def _on_form(fault: ProfileFault, speech: Speech) -> Message:
+    message, values = fault.message, fault.message.values
+    if message.name == "fault-unfit":
+        shown = {name: values[name] for name in ("wanted", "unit", "found", "text")}
+        return Message("form-unfit", **shown)
+    path = fault.path
+    member = member_at(path) or member_at(path[:-1])
+    if message.name != "fault-choice" or member is None:
+        chosen = {
+            name: choice_in(speech.language, word, speech.place)
+            for name, word in values.items()
+            if name in _CHOSEN and isinstance(word, str)
+        }
+        return message.with_values({**values, **chosen}) if chosen else message
+    words = tuple(choice_in(speech.language, word, speech.place) for word in member.choices)
+    shown = {"options": Listed(words, "or"), "found": values["found"], "text": values["text"]}
+    return Message("form-choice", **shown)
 
 
 def in_form_words(text: str, path: KeyPath, speech: Speech) -> str:
@@ -52,13 +78,6 @@ def _member(name: str, path: KeyPath) -> Member | None:
 def _by_name() -> dict[str, Member]:
     """Every member of every record by its name; of several, the first."""
     found: dict[str, Member] = {}
-    for described in _every(Workshop):
+    for described in every_member(Workshop):
         found.setdefault(described.name, described)
     return found
-
-
-def _every(record: type) -> Iterator[Member]:
-    for member in members_of(record):
-        yield member
-        if member.inner is not None:
-            yield from _every(member.inner)

@@ -1,4 +1,4 @@
-"""The faults of a profile as sentences, in the profile's language if it names one."""
+"""The faults of a profile as sentences, in its language if it names one, and in its units."""
 
 from __future__ import annotations
 
@@ -7,11 +7,13 @@ from collections.abc import Iterator
 from ledgerstone.errors import ProfileError
 from ledgerstone.wording.catalogues import known_language
 from ledgerstone.wording.speech import Speech, speech_in
+from ledgerstone.workshop.local_units import working_place
 
 
 def maker_speech(error: ProfileError, *otherwise: str | None) -> Speech:
-    """Return the speech for a profile's faults: in its language, else another."""
-    return speech_in(known_language(error.language, *otherwise))
+    """Return the speech for a profile's faults: in its language, else another, and its units."""
+    language = known_language(error.language, *otherwise)
+    return speech_in(language, place=working_place(error.tables))
 
 
 def fault_lines(error: ProfileError, file: str) -> Iterator[str]:

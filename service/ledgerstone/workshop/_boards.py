@@ -16,7 +16,7 @@ class Foam:
     width_mm: float = above_0("shorter side of a sheet")
     thickness_mm: float = above_0("thickness of a sheet")
     kerf_mm: float = at_least_0("width of the cut of saw or wire")
-    price_per_sheet: Decimal = at_least_0("price of a sheet")
+    price_per_sheet: Decimal = at_least_0("price of a sheet of foam")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -27,7 +27,7 @@ class Boards:
     width_mm: float = above_0("shorter side of a sheet")
     thickness_mm: float = above_0("thickness of the board")
     kerf_mm: float = at_least_0("width of the saw's cut")
-    price_per_sheet: Decimal = at_least_0("price of a sheet")
+    price_per_sheet: Decimal = at_least_0("price of a sheet of mould board")
     margin_mm: float = at_least_0("base board beyond the slab on every side")
     sanding_mm: float = field(
         default=0.0,
@@ -42,7 +42,7 @@ class Boards:
     pilot_mm: float = above_0("pilot hole for a screw")
     screw_price: Decimal = at_least_0("price of a screw")
     bead_m_per_tube: float = above_0("length of sealant bead from a tube")
-    bead_price_per_tube: Decimal = at_least_0("price of a tube")
+    bead_price_per_tube: Decimal = at_least_0("price of a tube of sealant")
     drip_stop_mm: float = at_least_0("how far a drip stops short of the ends of its side")
     release_m2_per_l: float = above_0("area that a litre of release agent covers")
     release_price_per_l: Decimal = at_least_0("price of release agent")

@@ -64,7 +64,9 @@ class Way:
         default=0.0, metadata=about("days under cover beyond the usual", at_least=0)
     )
     hours: float = at_least_0("hours beyond the usual, each slab")
-    price: Decimal = field(default=Decimal(0), metadata=about("hire of gear", at_least=0))
+    price: Decimal = field(
+        default=Decimal(0), metadata=about("hire of the gear for this way", at_least=0)
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -166,7 +168,8 @@ class Steel:
         default=3000.0, metadata=about("length of bars as bought", above=0)
     )
     bar_price: Decimal = field(
-        default=Decimal(0), metadata=about("price of a bar as bought", at_least=0)
+        default=Decimal(0),
+        metadata=about("price of a reinforcing bar as bought, in its full length", at_least=0),
     )
     mesh_sheet_length_mm: float = above_0("longer side of a sheet of mesh")
     mesh_sheet_width_mm: float = above_0("shorter side of a sheet of mesh")

@@ -183,8 +183,10 @@ COUNTRIES: Final[Mapping[str, RegionalSettings]] = MappingProxyType(
     }
 )
 
-# Standard rates of each country's tax in 2026, from memory: the maker is told to check them.
-# Canada's is the federal part alone.
+# Standard rates of each country's tax in 2026; the maker is told to check them. Statutes, from
+# memory: AT UStG § 10(1), CH and LI MWSTG art. 25(1), LU TVA law art. 39, IE VATCA 2010 s. 46, NZ
+# GST Act 1985 s. 8, AU GST Act 1999 s. 9-70, CA Excise Tax Act s. 165 (the federal part alone), ZA
+# VAT Act 1991 s. 7; the others by the European Commission's list of VAT rates.
 TAX_PERCENT: Final[Mapping[str, str]] = MappingProxyType({
     "AT": "20", "BE": "21", "NL": "21", "FR": "20", "IT": "22", "ES": "21", "PT": "23", "DK": "25",
     "SE": "25", "NO": "25", "FI": "25.5", "PL": "23", "CZ": "21", "LU": "17", "IE": "23",
@@ -192,8 +194,27 @@ TAX_PERCENT: Final[Mapping[str, str]] = MappingProxyType({
 })  # fmt: skip
 
 
+# South of the equator, where July is the coldest month.
+SOUTHERN: Final = frozenset({"AU", "NZ", "ZA"})
+
 # Where the tax is each part's own and no rate is the country's: a profile starts without one.
 TAXED_BY_PART: Final = frozenset({"US"})
+
+
+def beginnings_like(country: str) -> tuple[str, ...]:
+    """Return how postcodes of a country may begin, as an area of a profile has them.
+
+    ``98``, ``98801`` and ``98801-98899``, where they are figures alone.
+    """
+    known = COUNTRIES.get(country)
+    read = known.postcodes.read(known.postcodes.example) if known and known.postcodes else None
+    if read is None:
+        return ("10", "1010", "1010-1099")
+    place = read[1]
+    if place.isdecimal():
+        return place[:2], place, f"{place}-{place[:-2]}99"
+    letters = place.rstrip("0123456789") if place[-1].isdecimal() else place[0]
+    return (letters, place, f"{letters}1-6") if country == "GB" else (letters, place)
 
 
 def usual_in(country: str) -> RegionalSettings:

@@ -13,7 +13,8 @@ from types import MappingProxyType
 from typing import Any, Final, Literal
 
 from ledgerstone.json_types import KeyPath
-from ledgerstone.workshop.standing import ValueStanding, is_priced
+from ledgerstone.workshop import bags
+from ledgerstone.workshop.standing import WARMTH, ValueStanding, is_priced
 
 StepName = Literal["you", "table", "money", "concrete", "materials", "hours", "looks", "delivery"]
 HOURS: Final = "hours"
@@ -85,7 +86,11 @@ def is_time(path: KeyPath) -> bool:
 def _step_of(path: KeyPath) -> StepName:
     table = str(path[0])
     is_look = _STEP_OF.get(table) == "looks"
-    return HOURS if is_time(path) and not is_look else _STEP_OF.get(table, "materials")
+    return (
+        HOURS
+        if path == WARMTH or (is_time(path) and not is_look)
+        else _STEP_OF.get(table, "materials")
+    )
 
 
 def _at(*paths: KeyPath) -> Callable[[_Raw], Sequence[KeyPath]]:
@@ -95,7 +100,7 @@ def _at(*paths: KeyPath) -> Callable[[_Raw], Sequence[KeyPath]]:
 def _concrete(raw: _Raw) -> Iterator[KeyPath]:
     """The strength, and the prices of what most of the concrete is: cement and sand, or the bag."""
     yield ("recipe", "fck_mpa")
-    yield ("recipe", "bag", "price_per_bag")
+    yield from ((*bags.BAG, key) for key in bags.ASKED)
     recipe = raw.get("recipe")
     parts = recipe.get("constituents", ()) if isinstance(recipe, Mapping) else ()
     roles = [part.get("role") if isinstance(part, Mapping) else None for part in parts]
@@ -107,14 +112,14 @@ def _concrete(raw: _Raw) -> Iterator[KeyPath]:
 _ASKED: Final[Mapping[StepName, Callable[[_Raw], Any]]] = MappingProxyType(
     {
         "you": _at(*(("workshop", key) for key in ("name", "town", "email", "telephone"))),
-        "table": _at(("table", "length_mm"), ("table", "width_mm"), ("table", "count")),
+        "table": _at(("table", "length_mm"), ("table", "width_mm")),
         "money": _at(
             *(("rates", key) for key in ("hour", "margin_percent")),
             *(("tax", "registered"), ("tax", "percent")),
         ),
         "concrete": _concrete,
         "materials": _at(("boards", "price_per_sheet")),
-        "hours": _at(("calendar", "hands"), ("calendar", "orders_ahead_days")),
+        "hours": _at(("calendar", "hands"), ("calendar", "orders_ahead_days"), WARMTH),
         "looks": _at(),
         "delivery": _at(
             *(("areas", 0, key) for key in ("postcodes", "pallet", "own_van", "fitted"))

@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from contextlib import suppress
-from decimal import Decimal
+from decimal import ROUND_HALF_EVEN, Decimal
 from fractions import Fraction
 from typing import Any, Final
 
@@ -68,15 +68,23 @@ def with_unit(number: str, member: Member, place: RegionalSettings) -> str:
     return f"{number} per {per}" if amount in _BARE else f"{number} {amount} per {per}"
 
 
-def number_shown(value: object, member: Member, place: RegionalSettings) -> str | None:
-    """Return a value as a number in the workshop's unit; None for one in another unit, or none."""
+def number_shown(
+    value: object, member: Member, place: RegionalSettings, rounding: str = ROUND_HALF_EVEN
+) -> str | None:
+    """Return a value as a number in the workshop's unit; None for one in another unit, or none.
+
+    Parameters
+    ----------
+    rounding
+        One of ``decimal``'s, of what is converted.
+    """
     if isinstance(value, str):
         return _number_of(value, member, place)
     if isinstance(value, bool) or not isinstance(value, int | Decimal):
         return None
     if local_unit(member, place) == member.unit:
         return format(Decimal(value), "f")
-    return _converted(Fraction(value), member, place)
+    return _converted(Fraction(value), member, place, rounding)
 
 
 def _units_of(member: Member, place: RegionalSettings) -> dict[str, str]:
@@ -106,27 +114,31 @@ def _number_of(text: str, member: Member, place: RegionalSettings) -> str | None
     return found[1] if here == read else None
 
 
-def _converted(amount: Fraction, member: Member, place: RegionalSettings) -> str | None:
+def _converted(
+    amount: Fraction, member: Member, place: RegionalSettings, rounding: str
+) -> str | None:
     if local_unit(member, place) == "°F":
-        return _rounded(amount * Fraction(9, 5) + 32)
+        return rounded(amount * Fraction(9, 5) + 32, rounding)
     if local_unit(member, place) == "in":
-        return _inches(amount)
+        return _inches(amount, rounding)
     a_million = canonical(with_unit(str(_MILLION), member, place), member.name)  # for its digits
-    return _rounded(amount * _MILLION / Fraction(a_million)) if a_million else None
+    return rounded(amount * _MILLION / Fraction(a_million), rounding) if a_million else None
 
 
-def _inches(mm: Fraction) -> str:
+def _inches(mm: Fraction, rounding: str) -> str:
     """A length in inches: in sixteenths where it is so many, else with decimals."""
     count = round(mm / _SIXTEENTH_MM)
-    if abs(mm - count * _SIXTEENTH_MM) >= _NEAR_MM:
-        return _rounded(mm / (16 * _SIXTEENTH_MM))
+    near = _NEAR_MM if rounding == ROUND_HALF_EVEN else Fraction(0)
+    if abs(mm - count * _SIXTEENTH_MM) > near:
+        return rounded(mm / (16 * _SIXTEENTH_MM), rounding)
     whole, part = divmod(Fraction(count, 16), 1)
     return f"{whole} {part}" if whole and part else str(whole + part)
 
 
-def _rounded(amount: Fraction) -> str:
-    """An amount to four significant digits, without an exponent."""
+def rounded(amount: Fraction, rounding: str) -> str:
+    """Return an amount to four significant digits, without an exponent."""
     exact = Decimal(amount.numerator) / Decimal(amount.denominator)
     if not exact:
         return "0"
-    return format(round(exact, _DIGITS - 1 - exact.adjusted()).normalize(), "f")
+    step = Decimal(1).scaleb(exact.adjusted() - _DIGITS + 1)
+    return format(exact.quantize(step, rounding).normalize(), "f")

@@ -84,7 +84,7 @@ _NAMES: Final[Mapping[str, str]] = MappingProxyType(
         r"\byards?\b": "yd",
         r"\b(?:metres?|meters?)\b": "m",
         r"\b(?:minutes?|mins)\b": "min",
-        r"\b(?:hours?|hrs?)\b": "h",
+        r"\b(?:hours?|hrs?|stunden?|std)\b": "h",
         r"\b(?:days?|tage?n?)\b": "d",
         r"\b(?:square|sq)\b\.? *(m|ft|yd)\b\.?": r"\1²",
         r"\b(?:cubic|cu)\b\.? *(m|ft|yd)\b\.?": r"\1³",
@@ -96,6 +96,22 @@ _NAMES: Final[Mapping[str, str]] = MappingProxyType(
 )
 # A thing that something is by, whose number has no unit of its own: ``water_l_per_bag``.
 _BY_THING: Final = re.compile(r"_per_(?!(?:kg|l|m|m2|m3)$)[a-z]+$")
+# What a key is by whose name has it, as people write it behind an amount.
+_THINGS: Final[Mapping[str, str]] = MappingProxyType(
+    {
+        "hour": "h",
+        "bag": "bags?|sacks?|säcke",
+        "sheet": "sheets?|boards?|tafeln?|platten?",
+        "tube": "tubes?|kartuschen?",
+        "order": "orders?|auftrag",
+        "slab": "slabs?|platten?",
+        "piece": "pieces?|pcs?|stücke?|stk",
+        "person": "persons?|people|kopf",
+    }
+)
+_SIGNS: Final = re.compile(
+    r"[$£€]|\b(?:usd|gbp|eur|chf|cad|aud|nzd|dkk|sek|nok|pln|czk|zar)\b", re.IGNORECASE
+)
 _RATE: Final = re.compile(r"(.*[^\s/])\s*(?:\bper\b|/)\s*(\S.*)")
 _PLACES: Final = Decimal("0.000001")
 _AMOUNT: Final = re.compile(r"(?:(\d+)[ -])?(\d+)/(\d+)|(-?\d+(?:\.\d+)?|\.\d+)", re.ASCII)
@@ -111,7 +127,7 @@ def measured(text: str, key: str) -> Decimal | None:
 
     ``5800 psi``, ``10 ft 2 in``, ``94 lbs``, ``150 lb/cu ft``, ``60 °F``: to six decimals.
     """
-    name = f"_{_BY_THING.sub('', key)}"
+    name, text = f"_{_BY_THING.sub('', key)}", without_thing(text, key)
     if name.endswith("_mm"):
         return _length_mm(text)
     plain = _plain(text)
@@ -125,21 +141,43 @@ def measured(text: str, key: str) -> Decimal | None:
     return None if amount is None else _decimal(_of_cylinder(amount) if by_cube else amount)
 
 
+def without_thing(text: str, key: str) -> str:
+    """Return an amount without what its key says already: ``$56/hr`` at ``hour``.
+
+    So of ``14.75 per bag`` at ``price_per_bag``; any other text stays as it is.
+    """
+    words = _THINGS.get(key.rpartition("_per_")[2])
+    by = r"(?:/|\b(?:per|an?|each|the|je|pro|die)\b)"
+    found = re.fullmatch(rf"(.*\S)\s*{by}\s*(?:{words})\.?", _plain(text)) if words else None
+    return text if found is None else found[1].strip()
+
+
 def rated(text: str, key: str) -> Decimal | None:
     """Return a text's rate in the units of a key's name; None if it is no such rate.
 
-    ``$0.19/lb`` or ``$17.86 per 94 lb`` at ``price_per_kg``, ``370 sq ft per gal`` at
-    ``coverage_m2_per_l``: to six decimals, in the profile's currency, in hours, or in the unit
-    before ``per``.
+    ``$56`` or ``56 an hour`` at ``hour``, ``$0.19/lb`` or ``$17.86 per 94 lb`` at
+    ``price_per_kg``, ``370 sq ft per gal`` at ``coverage_m2_per_l``: to six decimals, in the
+    profile's currency, in hours, or in the unit before ``per``.
     """
     name = f"_{key.removesuffix('_coat')}"
     ending = max((e for e in _PER if name.endswith(e)), key=len, default=None)
     found = _RATE.fullmatch(_plain(text))
+    if ending is None and not any(name.endswith(e) for e in _UNITS if e != "_hour"):
+        return _plain_amount(text, key)
     if ending is None or found is None:
         return None
     per = _in(found[2].strip(), _PER[ending], usual=Fraction(1))
     of = _amount_of(found[1].strip(), name.removesuffix(ending))
     return None if not per or of is None else _decimal(of / per)
+
+
+def _plain_amount(text: str, key: str) -> Decimal | None:
+    """An amount with a currency's sign, or with what its key says already."""
+    amount = without_thing(text, key)
+    if amount == text and not _SIGNS.search(text):
+        return None
+    read = _in(_plain(amount), {"": Fraction(1)})
+    return None if read is None else _decimal(read)
 
 
 def canonical(value: object, key: str) -> Decimal | None:
@@ -169,7 +207,7 @@ def _celsius(plain: str) -> Decimal | None:
 
 def _plain(text: str) -> str:
     """The text in small letters with one name for each unit, without signs of currency."""
-    plain = re.sub(r"[$£€]", "", text).strip().lower()
+    plain = _SIGNS.sub("", text).strip().lower()
     for written, name in _NAMES.items():
         plain = re.sub(written, name, plain)
     return plain

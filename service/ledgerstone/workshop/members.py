@@ -5,6 +5,7 @@ from __future__ import annotations
 import dataclasses
 import types
 import typing
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from datetime import date
 from decimal import Decimal
@@ -55,6 +56,31 @@ class Member:
     unit: str = ""
     choices: tuple[str, ...] = ()
     bounds: dict[str, float] = field(default_factory=dict)
+
+
+@cache
+def member_named(record: str, key: str) -> Member:
+    """Return the member of a record by their names.
+
+    Raises
+    ------
+    KeyError
+        No record has it.
+    """
+    return _by_names()[record, key]
+
+
+@cache
+def _by_names() -> dict[tuple[str, str], Member]:
+    return {(member.record.__name__, member.name): member for member in every_member(Workshop)}
+
+
+def every_member(record: type) -> Iterator[Member]:
+    """Yield every key of a record and of the records in it."""
+    for member in members_of(record):
+        yield member
+        if member.inner is not None:
+            yield from every_member(member.inner)
 
 
 @cache

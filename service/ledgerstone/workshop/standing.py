@@ -42,7 +42,10 @@ _USUAL_KEYS: Final = frozenset(
     | {"most_percent", "carbon_most_percent", "batch_cement_kg", "matching"}
     | {"signature", "who", "reached"}
 )
-_OPEN_KEYS: Final = frozenset({"closures", "hands", "orders_ahead_days", "ways", "van", "base_url"})
+WARMTH: Final = ("handling", "workshop_c")
+_OPEN_KEYS: Final = frozenset(
+    {"closures", "hands", "orders_ahead_days", "ways", "van", "base_url", WARMTH[1]}
+)
 _TAX_RATE: Final = ("tax", "percent")  # by state in some countries, by what is sold in others
 _PRICES: Final = ("price", "smallest_order", "fitted")
 # Without these of the maker's own no price is an offer.
@@ -51,7 +54,9 @@ PRICED: Final = (
     *("services", "sample", "steel", "packing", "rails", "palette"),
 )
 # Days rest on these, and on no other value of their tables that nobody gave.
-_DAYS: Final = frozenset(("calendar", key) for key in ("hands", "orders_ahead_days", "closures"))
+_DAYS: Final = frozenset(
+    {WARMTH, *(("calendar", key) for key in ("hands", "orders_ahead_days", "closures"))}
+)
 # Of every other table its prices and hours alone, as of a pigment, whose readings are no price.
 _PRICED_ANYWHERE: Final = (*_PRICES, "extra_per", "hours", "minutes_per")
 # For the maker: what of a customer's answer depends on each table.

@@ -11,6 +11,7 @@ from typing import Final
 
 from ledgerstone.workshop.countries import RegionalSettings
 from ledgerstone.workshop.local_units import is_fraction, local_unit, with_unit
+from ledgerstone.workshop.measures import without_thing
 from ledgerstone.workshop.members import Member, MemberKind
 
 WIDTH: Final = 98
@@ -21,6 +22,7 @@ _LISTS: Final[frozenset[MemberKind]] = frozenset({"lines", "words", "numbers", "
 _POINT: Final = re.compile(r"[+-]?\d+(\.\d+)?", re.ASCII)
 _WITH_UNIT: Final = re.compile(r"[£$€]?\s*([\d.,]*\d)(\D.*)", re.ASCII)
 _COMMA: Final = re.compile(r"[+-]?\d+,\d+", re.ASCII)
+_CURRENCY: Final = r"^[A-Z]{3}\b|\b[A-Z]{3}$"
 _GROUPS: Final = {
     ",": re.compile(r"([+-]?\d{1,3}(?:\.\d{3})+)(,\d+)?", re.ASCII),
     ".": re.compile(r"([+-]?\d{1,3}(?:,\d{3})+)(\.\d+)?", re.ASCII),
@@ -48,6 +50,7 @@ def toml_of(member: Member, value: str, mark: str, place: RegionalSettings) -> s
         return value
     if member.kind not in _NUMBERS:
         return _text(value)
+    value = without_thing(value, member.name)
     number = number_of(value, mark)
     if local_unit(member, place) != member.unit and (number or is_fraction(value)):
         return _text(with_unit(number or value.strip(), member, place))
@@ -83,7 +86,7 @@ def _is_day(value: str) -> bool:
 
 def number_of(value: str, mark: str) -> str | None:
     """Return a number as TOML has it, of one written with either mark, thousands or a sign."""
-    text = value.strip("£$€% \u00a0").replace("−", "-")
+    text = re.sub(_CURRENCY, "", value).strip("£$€% \u00a0").replace("−", "-")
     grouped = _GROUPS[mark].fullmatch(text)
     if grouped is not None:
         text = re.sub("[.,]", "", grouped[1]) + (grouped[2] or "").replace(",", ".")

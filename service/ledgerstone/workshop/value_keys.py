@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
-from typing import Any
+from typing import Any, Literal
 
 from ledgerstone.message import Spoken
 
@@ -38,6 +38,32 @@ class AboutKey(Spoken):
 
 
 @dataclass(frozen=True, slots=True)
+class KeyNumber(Spoken):
+    """A number that stands at a key of a profile's record, said in the workshop's unit for it.
+
+    Attributes
+    ----------
+    amount
+        In the unit of the key's name.
+    rounding
+        Of a limit that is said in another unit: towards what it allows.
+    """
+
+    record: str
+    key: str
+    amount: Decimal | float
+    rounding: Literal["nearest", "up", "down"] = "nearest"
+
+
+@dataclass(frozen=True, slots=True)
+class KeyUnit(Spoken):
+    """The workshop's unit for a key of a profile's record, as it follows a number: `` mm``."""
+
+    record: str
+    key: str
+
+
+@dataclass(frozen=True, slots=True)
 class Key:
     """One key of one record: its name, the record's name, its bounds and what it is about."""
 
@@ -50,6 +76,17 @@ class Key:
         """A description of the key, as a message."""
         return AboutKey(self.record, self.name, str(self.metadata.get("about", "")))
 
+    @property
+    def unit(self) -> KeyUnit:
+        """The workshop's unit for it, as a message."""
+        return KeyUnit(self.record, self.name)
+
+    def number(
+        self, amount: Decimal | float, rounding: Literal["nearest", "up", "down"] = "nearest"
+    ) -> KeyNumber:
+        """Return a number that stands at it, as a message."""
+        return KeyNumber(self.record, self.name, amount, rounding)
+
 
 def wanted(kind: type, key: Key) -> str:
     """Return the word of ``fault-wanted`` for what belongs at this key."""
@@ -58,9 +95,11 @@ def wanted(kind: type, key: Key) -> str:
 
 
 def _measure(kind: type, key: Key) -> str:
+    if kind is Decimal and not key.name.endswith("percent"):
+        return "money"
+    if key.name.startswith(("hours_per_m2", "hours_per_m_")) or key.name == "hours_per_m":
+        return "rate"
     for ending, word in _BY_ENDING:
         if key.name.endswith(ending) or (key.name + "_").startswith(f"{ending}_per_"):
             return word
-    if key.name.startswith("hours_per_"):
-        return "hours"
-    return "money" if kind is Decimal else _BY_RECORD.get(key.record, "number")
+    return _BY_RECORD.get(key.record, "number")

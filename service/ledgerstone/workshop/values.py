@@ -12,17 +12,18 @@ from collections.abc import Callable, Mapping
 from datetime import date, datetime
 from decimal import Decimal
 from difflib import get_close_matches
-from typing import Any
+from typing import Any, Literal
 
 from ledgerstone.message import Message, Value
 from ledgerstone.workshop.measures import measured, rated
-from ledgerstone.workshop.value_keys import Key, wanted
+from ledgerstone.workshop.value_keys import Key, KeyUnit, wanted
 
 LONGEST_TEXT = 300
 LARGEST_NUMBER = 10**9
 MAX_DECIMALS = 6
 MAX_LISTED = 12
 LONGEST_BITS = 200
+LONGEST_NUMBER = 24
 
 
 class ValueRejected(Exception):
@@ -68,16 +69,18 @@ def nearest(word: object, known: tuple[str, ...]) -> dict[str, str]:
     return {"near": near, "guess": "".join(close), "known": ", ".join(known)}
 
 
-def unfit(value: object, belongs: str, *, quoted: bool = False) -> Message:
+def unfit(
+    value: object, belongs: str, *, unit: KeyUnit | None = None, quoted: bool = False
+) -> Message:
     """Return the error of a wrong value: what is valid there, and what was found."""
     in_quotes = "yes" if quoted else "no"
-    return Message("fault-unfit", wanted=belongs, quoted=in_quotes, **found(value))
+    return Message("fault-unfit", wanted=belongs, unit=unit or "", quoted=in_quotes, **found(value))
 
 
 def _unfit(value: object, kind: type, key: Key) -> ValueRejected:
     numbers = (int, float, Decimal, bool, date)
     quoted = isinstance(value, str) and kind in numbers and _bare(value)
-    return ValueRejected(unfit(value, wanted(kind, key), quoted=quoted))
+    return ValueRejected(unfit(value, wanted(kind, key), unit=key.unit, quoted=quoted))
 
 
 def _bare(text: str) -> bool:
@@ -206,22 +209,24 @@ def _name_with_unit(kind: type, key: Key) -> str:
 def _bounded(value: Decimal, key: Key) -> Decimal:
     """Check the value against the metadata's ``at_least``, ``above`` and ``at_most``."""
     if not value.is_finite() or abs(value) > LARGEST_NUMBER:
-        raise _out_of_bound(value, "finite", LARGEST_NUMBER)
+        raise _out_of_bound(value, "finite", LARGEST_NUMBER, key)
     bounds = key.metadata
     if "above" in bounds and not value > _exact(bounds["above"]):
-        raise _out_of_bound(value, "above", bounds["above"])
+        raise _out_of_bound(value, "above", bounds["above"], key)
     if "at_least" in bounds and not value >= _exact(bounds["at_least"]):
-        raise _out_of_bound(value, "least", bounds["at_least"])
+        raise _out_of_bound(value, "least", bounds["at_least"], key)
     if "at_most" in bounds and not value <= _exact(bounds["at_most"]):
-        raise _out_of_bound(value, "most", bounds["at_most"])
+        raise _out_of_bound(value, "most", bounds["at_most"], key)
     return value if math.isfinite(value) else Decimal(0)
 
 
-def _out_of_bound(value: Decimal, bound: str, limit: float) -> ValueRejected:
-    whole = int(value) if value.is_finite() and value == value.to_integral_value() else value
-    return ValueRejected(
-        Message("fault-bound", value=number_value(whole), bound=bound, limit=str(limit))
-    )
+def _out_of_bound(value: Decimal, bound: str, limit: float, key: Key) -> ValueRejected:
+    allows: Literal["up", "down"] = "up" if bound in ("above", "least") else "down"
+    here: Value = key.number(value)
+    if not value.is_finite() or len(format(value, "f")) > LONGEST_NUMBER:
+        here = Message("fault-long-number")
+    most = key.number(_exact(limit), allows)
+    return ValueRejected(Message("fault-bound", value=here, bound=bound, limit=most))
 
 
 def _exact(bound: object) -> Decimal:

@@ -39,7 +39,7 @@ export class Changes {
 
   /** Whether a change adds or takes out a table, so that pointers mean others after it. @param {Change} change */
   moves({ op, pointer }) {
-    return op === "add" || (op === "leave-out" && (this.tables.has(pointer) || /\/\d+$/.test(pointer)));
+    return op === "add" || op === "mix-from-bags" || (op === "leave-out" && (this.tables.has(pointer) || /\/\d+$/.test(pointer)));
   }
 
   /** @param {Change} change */
@@ -56,6 +56,12 @@ export class Changes {
     const at = this.list.findIndex(({ op }) => op === change.op);
     if (at < 0) this.list.push(change);
     else this.list[at] = change;
+    this.keep();
+  }
+
+  /** Without a change of a kind, and without those that only follow from it. @param {Change["op"]} op @param {string} within */
+  without(op, within) {
+    this.list = this.list.filter((one) => one.op !== op && !one.pointer.startsWith(within));
     this.keep();
   }
 

@@ -8,6 +8,7 @@ import { capital, named, same } from "./field.js";
 
 export const FIRST = "first";
 const HOURS = "hours";
+const BAG = "/recipe/bag";
 const A_NUMBER = /^(?:(\d+(?:[.,]\d+)?)\s*(?:h|hrs?\.?|hours?|std\.?|stunden?)?)?$/i;
 
 /** @param {Form} form */
@@ -18,9 +19,10 @@ export function firstQuote(form) {
 /** @param {Form} form @param {Step} step */
 function section(form, step) {
   const asked = step.asks.flatMap((pointer) => form.values("").filter((value) => value.pointer === pointer));
-  const row = make("div", { class: "row" }, ...asked.map((value) => form.field({ ...value, label: said(form, value), help: same(value.help, value.label) ? "" : value.help })));
+  const row = make("div", { class: "row" }, ...asked.map((value) => form.field({ ...value, label: value.pointer.startsWith(BAG) ? value.label : said(form, value), help: same(value.help, value.label) ? "" : value.help })));
+  const bags = step.name === "concrete" ? fromBags(form) : [];
   const title = make("h3", {}, step.title, " ", make("span", { class: "done" }));
-  return make("section", { class: "sheet table", id: `step-${step.name}` }, title, row, ...(step.name === HOURS ? hours(form) : []), make("div", { class: "rest" }));
+  return make("section", { class: "sheet table", id: `step-${step.name}` }, title, ...bags, row, ...(step.name === HOURS ? hours(form) : []), make("div", { class: "rest" }));
 }
 
 /** A value's label, with the name of the item that it belongs to. @param {Form} form @param {ProfileValue} value */
@@ -30,6 +32,16 @@ function said(form, { pointer, label }) {
   const [first] = form.values(at.pointer);
   const title = at.kind === "item" ? first && named(first) : at.label;
   return title ? `${title}: ${label}` : label;
+}
+
+/** One tick puts a bag, whose fields are then asked, in the place of the parts of a recipe by volume. @param {Form} form */
+function fromBags(form) {
+  const ticked = form.workshop.changes.list.some(({ op }) => op === "mix-from-bags");
+  if (!ticked && form.tables().some(({ pointer, there }) => pointer === BAG && there)) return [];
+  const box = make("input", { type: "checkbox", id: "from-bags" });
+  box.checked = ticked;
+  box.addEventListener("change", () => void (box.checked ? form.workshop.made({ op: "mix-from-bags", pointer: BAG }) : form.workshop.unmade("mix-from-bags", BAG)));
+  return [make("p", { class: "ticks" }, make("label", { class: "tick" }, box, make("span", {}, say("first.bags"))))];
 }
 
 /** How long each typical job takes, from which every rate of hours follows. @param {Form} form */

@@ -24,6 +24,7 @@ export const messages = {
   "first.others": "The other values here, as they would be used.",
   "first.change": "Change or take out",
   "first.rest": {"one": "This one value is right for me", "other": "These {n} values are right for me"},
+  "first.bags": "I mix from bags, and do not weigh out cement and sand",
   "first.hours": "How many hours of work do these jobs take you, from the order until they are packed? One is enough, three are better. Every step’s hours follow in proportion.",
   "first.job": "{job}, in hours",
   "first.no-hours": "Write the hours as a number alone, like {like}: not a span, and no minutes.",

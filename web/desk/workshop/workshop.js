@@ -69,6 +69,12 @@ export class Workshop {
     return this.trying.now(true);
   }
 
+  /** Take a change back, with those that only follow from it. @param {Change["op"]} op @param {string} within */
+  unmade(op, within) {
+    this.changes.without(op, within);
+    return this.again();
+  }
+
   /** Try all changes and show their results, with the form redrawn. */
   async again() {
     if (await this.trying.now(true)) this.form.build();

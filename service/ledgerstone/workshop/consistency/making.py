@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Sequence
+from decimal import Decimal
 
 from ledgerstone.json_types import KeyPath
-from ledgerstone.message import Message
+from ledgerstone.message import Message, Percent
 from ledgerstone.workshop.consistency.shared import FoundFaults, at_least_one, each_once, named_once
 from ledgerstone.workshop.records import (
     CastingTable,
@@ -21,6 +22,7 @@ from ledgerstone.workshop.records import (
     Shaping,
     Steel,
 )
+from ledgerstone.workshop.value_keys import KeyNumber
 from ledgerstone.workshop.values import nearest
 
 MAX_PIGMENT_PERCENT = 15.0  # in all: more than this is a slip of the pen
@@ -49,8 +51,12 @@ def _thicknesses(shaping: Shaping) -> FoundFaults:
         yield ("shaping", "thicknesses_mm"), Message("fault-thickness-order")
     for i, thickness in enumerate(here):
         if not shaping.thinnest_mm <= thickness <= shaping.thickest_mm:
-            least, most = shaping.thinnest_mm, shaping.thickest_mm
-            says = Message("fault-thickness-between", size=thickness, least=least, most=most)
+            says = Message(
+                "fault-thickness-between",
+                size=KeyNumber("Shaping", "thinnest_mm", thickness),
+                least=KeyNumber("Shaping", "thinnest_mm", shaping.thinnest_mm, "up"),
+                most=KeyNumber("Shaping", "thickest_mm", shaping.thickest_mm, "down"),
+            )
             yield ("shaping", "thicknesses_mm", i), says
 
 
@@ -58,8 +64,11 @@ def _strips(shaping: Shaping) -> FoundFaults:
     yield from at_least_one(shaping.strips, ("shaping", "strips"), "strip")
     for i, rule in enumerate(shaping.strips):
         if rule.cautions_mm < rule.stops_mm:
-            cautions, stops = rule.cautions_mm, rule.stops_mm
-            says = Message("fault-caution-under-stop", cautions=cautions, stops=stops)
+            says = Message(
+                "fault-caution-under-stop",
+                cautions=KeyNumber("StripRule", "cautions_mm", rule.cautions_mm),
+                stops=KeyNumber("StripRule", "stops_mm", rule.stops_mm, "up"),
+            )
             yield ("shaping", "strips", i, "cautions_mm"), says
 
 
@@ -76,7 +85,8 @@ def _palette(palette: Sequence[PaletteShade]) -> FoundFaults:
             yield ("palette", i, "colour"), Message("fault-colour")
         total = sum(dose.percent for dose in shade.doses)
         if total > MAX_PIGMENT_PERCENT:
-            says = Message("fault-doses", total=total, most=MAX_PIGMENT_PERCENT)
+            sums = [Percent(Decimal(f"{amount:g}")) for amount in (total, MAX_PIGMENT_PERCENT)]
+            says = Message("fault-doses", total=sums[0], most=sums[1])
             yield ("palette", i, "doses"), says
 
 

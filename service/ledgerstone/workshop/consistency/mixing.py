@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from decimal import Decimal
+from typing import Literal
 
 from ledgerstone.json_types import KeyPath
-from ledgerstone.message import Figure, Listed, Message
+from ledgerstone.message import Figure, Listed, Message, Percent
 from ledgerstone.workshop import proportions
 from ledgerstone.workshop.consistency.shared import FoundFaults
 from ledgerstone.workshop.proportions import MixPart
@@ -18,6 +20,7 @@ from ledgerstone.workshop.records import (
     Shaping,
     SlurryRule,
 )
+from ledgerstone.workshop.value_keys import KeyNumber
 from ledgerstone.workshop.values import nearest
 
 CLOSES_WITHIN_M3 = 0.005
@@ -76,8 +79,13 @@ def _densities(recipe: Recipe) -> FoundFaults:
     for path, powder in bought:
         least, most = DENSITIES[powder.role]
         if not least <= powder.density_kg_per_m3 <= most:
-            here = powder.density_kg_per_m3
-            says = Message("fault-density", role=powder.role, least=least, most=most, here=here)
+            says = Message(
+                "fault-density",
+                role=powder.role,
+                least=KeyNumber("Constituent", "density_kg_per_m3", least, "up"),
+                most=KeyNumber("Constituent", "density_kg_per_m3", most, "down"),
+                here=KeyNumber("Constituent", "density_kg_per_m3", powder.density_kg_per_m3),
+            )
             yield (*path, "density_kg_per_m3"), says
 
 
@@ -91,10 +99,9 @@ def _closes(recipe: Recipe) -> FoundFaults:
     closes = _what_would_close(parts, recipe)
     says = Message(
         "fault-not-closed",
-        air=recipe.air_percent,
-        fill=Figure(found, 4),
-        litres=Figure(abs(found - 1) * 1000, 0),
-        off="much" if found > 1 else "little",
+        air=Percent(Decimal(repr(recipe.air_percent))),
+        fill=Percent(Decimal(f"{100 * found:.1f}")),
+        whole=Percent(Decimal(100)),
         stone="some" if closes.things else "none",
         closes=closes,
     )
@@ -108,7 +115,7 @@ def _what_would_close(parts: Sequence[MixPart], recipe: Recipe) -> Listed:
     except ValueError:
         return Listed(())
     stone = (part for part in closed if part.role == "aggregate")
-    values = (Message("fault-part-of", name=p.name, mass=Figure(p.kg, 0)) for p in stone)
+    values = (Message("fault-part-of", name=p.name, mass=_by_volume(p.kg)) for p in stone)
     return Listed(tuple(values), joined="comma")
 
 
@@ -125,14 +132,24 @@ def _bag_yields(recipe: Recipe) -> FoundFaults:
         key = "yield_l" if bag.yield_l is not None else "fresh_kg_per_m3"
         says = Message(
             "fault-bag-density",
-            bag=bag.bag_kg,
-            water=bag.water_l_per_bag,
-            litres=Figure(bag.litres, 1),
-            density=Figure(density, 0),
-            least=LIGHTEST_KG_PER_M3,
-            most=HEAVIEST_KG_PER_M3,
+            bag=KeyNumber("Bag", "bag_kg", bag.bag_kg),
+            water=KeyNumber("Bag", "water_l_per_bag", bag.water_l_per_bag),
+            litres=KeyNumber("Bag", "yield_l", round(bag.litres, 1)),
+            density=_fresh(density),
+            least=_fresh(LIGHTEST_KG_PER_M3, "up"),
+            most=_fresh(HEAVIEST_KG_PER_M3, "down"),
         )
         yield (*path, key), says
+
+
+def _by_volume(kg_per_m3: float) -> KeyNumber:
+    """Mass in so much concrete, to a kilogram in a cubic metre."""
+    return KeyNumber("Constituent", "kg_per_m3", round(kg_per_m3))
+
+
+def _fresh(kg_per_m3: float, rounding: Literal["nearest", "up", "down"] = "nearest") -> KeyNumber:
+    """A density of concrete, to a kilogram a cubic metre."""
+    return KeyNumber("Recipe", "weighed_kg_per_m3", round(kg_per_m3), rounding)
 
 
 def _closed(recipe: Recipe) -> bool:
@@ -163,14 +180,14 @@ def _weighs(recipe: Recipe) -> FoundFaults:
         return
     fresh = recipe.fresh_kg_per_m3
     if not LIGHTEST_KG_PER_M3 <= fresh <= HEAVIEST_KG_PER_M3:
-        least, most = LIGHTEST_KG_PER_M3, HEAVIEST_KG_PER_M3
-        says = Message("fault-weighs", fresh=Figure(fresh, 0), least=least, most=most)
+        least, most = _fresh(LIGHTEST_KG_PER_M3, "up"), _fresh(HEAVIEST_KG_PER_M3, "down")
+        says = Message("fault-weighs", fresh=_fresh(fresh), least=least, most=most)
         yield _kind_path(recipe), says
     weighed = recipe.weighed_kg_per_m3
     dry = fresh - proportions.water_kg(recipe.parts)
     if weighed is not None and not dry <= weighed <= fresh * 1.01:
-        values = {"fresh": Figure(fresh, 0), "dry": Figure(dry, 0)}
-        says = Message("fault-weighed", weighed=weighed, **values)
+        values = {"weighed": _fresh(weighed), "fresh": _fresh(fresh), "dry": _fresh(dry)}
+        says = Message("fault-weighed", **values)
         yield ("recipe", "weighed_kg_per_m3"), says
 
 
@@ -184,21 +201,24 @@ def _sand_too_wet(recipe: Recipe) -> FoundFaults:
     )
     water = proportions.water_kg(recipe.parts)
     if held > water:
-        says = Message("fault-wet-heaps", held=Figure(held, 0), water=Figure(water, 0))
+        says = Message("fault-wet-heaps", held=_by_volume(held), water=_by_volume(water))
         yield ("recipe", "constituents"), says
 
 
 def _bag_in_mixer(recipe: Recipe, mixer: Mixer) -> FoundFaults:
     bag = recipe.bag
     if bag is not None and bag.whole_bags and bag.litres > mixer.working_l:
-        says = Message("fault-bag-mixer", makes=Figure(bag.litres, 1), takes=mixer.working_l)
+        makes = KeyNumber("Bag", "yield_l", round(bag.litres, 1))
+        takes = KeyNumber("Mixer", "working_l", mixer.working_l, "down")
+        says = Message("fault-bag-mixer", makes=makes, takes=takes)
         yield ("recipe", "bag", "whole_bags"), says
 
 
 def _face_coat_fits(recipe: Recipe, shaping: Shaping) -> FoundFaults:
     coat = recipe.face_coat
     if coat is not None and coat.thickness_mm >= shaping.thinnest_mm:
-        says = Message("fault-face-thick", thinnest=shaping.thinnest_mm)
+        thinnest = KeyNumber("Shaping", "thinnest_mm", shaping.thinnest_mm)
+        says = Message("fault-face-thick", thinnest=thinnest)
         yield ("recipe", "face_coat", "thickness_mm"), says
 
 

@@ -7,6 +7,7 @@ from collections.abc import Callable
 from ledgerstone.message import Message
 from ledgerstone.workshop.consistency.shared import FoundFaults
 from ledgerstone.workshop.records import Boards
+from ledgerstone.workshop.value_keys import KeyNumber
 
 
 def _sheets(boards: Boards) -> FoundFaults:
@@ -22,7 +23,8 @@ def _saw(boards: Boards) -> FoundFaults:
         (("boards", "foam", "kerf_mm"), boards.foam.kerf_mm, boards.foam.width_mm),
     ):
         if kerf >= side / 10:
-            yield path, Message("fault-saw", kerf=kerf, side=side)
+            of, around = KeyNumber("Boards", "kerf_mm", kerf), KeyNumber("Boards", "width_mm", side)
+            yield path, Message("fault-saw", kerf=of, side=around)
 
 
 CHECKS: tuple[Callable[..., FoundFaults], ...] = (_sheets, _saw)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from ledgerstone.message import Message
+from ledgerstone.message import Message, Temperature
 from ledgerstone.workshop.consistency.shared import FoundFaults, each_once
 from ledgerstone.workshop.records import (
     Bench,
@@ -30,7 +30,7 @@ def _within_a_day(bench: Bench, calendar: Calendar) -> FoundFaults:
 
 def _warm_enough(bench: Bench, handling: HandlingSettings) -> FoundFaults:
     if bench.damp_days is None and handling.workshop_c and max(handling.workshop_c) < COLDEST_C:
-        yield ("handling", "workshop_c"), Message("fault-too-cold", coldest=COLDEST_C)
+        yield ("handling", "workshop_c"), Message("fault-too-cold", coldest=Temperature(COLDEST_C))
 
 
 def _tent_is_sooner(
@@ -41,7 +41,7 @@ def _tent_is_sooner(
     if tent.under_cover_days >= days.under_cover:
         yield ("tent", "under_cover_days"), Message("fault-tent-slow", days=days.under_cover)
     if handling.workshop_c and tent.warmth_c <= max(handling.workshop_c):
-        warmest = max(handling.workshop_c)
+        warmest = Temperature(max(handling.workshop_c))
         yield ("tent", "warmth_c"), Message("fault-tent-cold", warmest=warmest)
 
 

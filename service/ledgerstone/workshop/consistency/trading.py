@@ -11,8 +11,9 @@ from typing import Final
 import holidays
 
 from ledgerstone.json_types import KeyPath
-from ledgerstone.message import Message
+from ledgerstone.message import Listed, Message
 from ledgerstone.workshop.consistency.shared import FoundFaults, each_once, named_once
+from ledgerstone.workshop.countries import beginnings_like
 from ledgerstone.workshop.public_holidays import holiday_names, is_holiday, is_kept_elsewhere
 from ledgerstone.workshop.records import (
     Calendar,
@@ -94,7 +95,8 @@ def _areas(areas: Sequence[DeliveryArea], workshop: Identity) -> FoundFaults:
         for j, beginning in enumerate(area.postcodes):
             path: KeyPath = ("areas", i, "postcodes", j)
             if not _is_beginning(beginning, workshop.country):
-                yield path, Message("fault-postcode", beginning=beginning)
+                like = beginnings_like(workshop.country)
+                yield path, Message("fault-postcode", beginning=beginning, like=Listed(like, "or"))
             elif beginning in taken:
                 area_name = taken[beginning]
                 yield path, Message("fault-postcode-taken", beginning=beginning, area=area_name)

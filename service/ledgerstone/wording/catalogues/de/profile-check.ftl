@@ -118,7 +118,7 @@ check-invented-table = [{ $table }], { $count ->
    *[other] { $count } Werte
 }: { $rests }.
 check-confirm = Ändern Sie sie, oder schreiben Sie standing = "yours" in eine Tabelle (in [offer] whose = "yours"), sobald stimmt, was da steht.
-check-trial = Solange Preise, Stunden, Tage, Liefergebiete oder Farbtöne erfunden sind, ist jede Antwort ein Kostenvoranschlag, der sagt, dass er eine Probe ist. Sie stehen in { $tables }.
+check-trial = Solange Preise, Stunden, Tage, Liefergebiete oder Farbtöne erfunden sind, ist jede Antwort ein Kostenvoranschlag, der sagt, dass er ein Probelauf ist. Sie stehen in { $tables }.
 
 check-looks = Einen zweiten Blick wert:
 check-strong-shade = { $shade } nimmt { $total } Pigment; ASTM C979 Abschnitt 1.4 lässt insgesamt { $most } des Zements zu.
@@ -148,7 +148,8 @@ check-faults = { $count ->
    *[other] { $count } Fehler
 } in der Datei { $file }.
 
-init-wrote = { $file } ist geschrieben. Füllen Sie die Datei aus und prüfen Sie sie dann: python -m ledgerstone.workshop check { $file }
+init-wrote = { $file } ist geschrieben. Was noch auszufüllen ist, zeigt: { $check }
+init-form = Oder füllen Sie sie als Formular aus: Starten Sie { $serve }, öffnen Sie { $address } und geben Sie den Schlüssel ein, den es nennt.
 init-there = Das steht schon da; es wurde nichts geschrieben. Nennen Sie eine neue Datei.
 init-unwritable = Die Datei lässt sich nicht schreiben: { $reason }.
 init-unanswered = Die Antworten endeten vor den Fragen; es wurde nichts geschrieben.
@@ -172,6 +173,7 @@ init-asks = { $question ->
         [psi] psi
        *[MPa] N/mm² (oder: 45 MPa cube)
     }
+    [bag] Mischen Sie Sackware? Dann, mit Kommas dazwischen: was ein Sack wiegt, sein Wasser, was er ergibt, sein Zement in Prozent (nennt der Hersteller) und sein Preis, etwa 25 kg, 3,5 l, 13 l, 20, 9,50; keine, wenn Sie Zement und Sand abwiegen
     [cement] Zement kostet, das { $masses ->
         [lb] Pfund (oder 17,86 je Sack: 17.86/94 lb)
        *[kg] Kilogramm (oder der Sack: 9.50/25 kg)
@@ -183,12 +185,16 @@ init-asks = { $question ->
     [board] Eine Tafel Ihrer Schalungsplatte kostet
     [hands] So viele arbeiten bei Ihnen
     [orders_ahead_days] Arbeitstage, die schon vergeben sind, bevor der nächste Auftrag anfangen kann (0: keine)
-    [jobs] So viele Handstunden brauchen Sie dafür, drei Zahlen mit Leerzeichen (oder nur die erste; leer: so lassen)
+    [warmth] Wie warm Ihre Werkstatt im Winter und im Sommer ist, in { $temperatures ->
+        [F] °F
+       *[C] °C
+    }, mit Leerzeichen dazwischen: Danach erhärtet der Beton, und danach richten sich die Tage
+    [jobs] So viele Arbeitsstunden brauchen Sie dafür, drei Zahlen mit Leerzeichen (oder nur die erste; leer: so lassen)
     [rest] { $count ->
         [one] Dieser eine Wert stimmt für Sie
        *[other] Diese { $count } Werte stimmen für Sie
     } (j, n)
-    [hour] Eine Handstunde kostet
+    [hour] Eine Arbeitsstunde kostet
     [margin_percent] Aufschlag auf Ihre Kosten, in Prozent
     [tax] Steuer, die Sie ausweisen, in Prozent; keine für Kleinunternehmer
     [deposit_percent] Anzahlung, in Prozent vom Ganzen
@@ -202,4 +208,7 @@ init-elsewhere = Keine unserer erfundenen Werkstätten steht in { $land }. Die D
 init-none = keine
 init-two-letters = Schreiben Sie zwei Buchstaben, etwa DE.
 init-two-sizes = Schreiben Sie Länge und Breite, etwa 2700 x 1200.
+init-of-a-bag = Schreiben Sie fünf Angaben mit Komma und Leerzeichen dazwischen: Gewicht, Wasser, was er ergibt, Zement in Prozent, Preis.
+init-bag = Sackware
+init-warmth = Schreiben Sie zwei Temperaturen mit Leerzeichen dazwischen, oder eine für das ganze Jahr.
 init-around = Rund um { $town }

@@ -46,20 +46,24 @@ fault-wanted = { $wanted ->
     [flag] true oder false, ohne Anführungszeichen
     [day] ein Tag ohne Anführungszeichen, etwa 2027-03-25
     [whole] eine ganze Zahl, etwa 3
-    [length] eine Länge: 40 sind Millimeter; mit Einheit 4 cm
+    [length] eine Länge in { $lengths ->
+        [in] Zoll
+       *[mm] mm
+    } oder mit Einheit, etwa 120 cm
     [percent] ein Prozentsatz, etwa 12.5
-    [hours] eine Zeit: 0.75 sind Stunden; mit Einheit 45 min
+    [hours] eine Zeit in Stunden oder mit Einheit, etwa 45 min
+    [rate] eine Zeit in{ $unit }, etwa 0.3
     [days] eine Zahl von Tagen, etwa 2
-    [density] eine Dichte: 480 sind kg/m³
-    [spread] eine Masse je Fläche: 2.5 sind kg/m²
-    [mass] eine Masse: 25 sind Kilogramm; mit Einheit 500 g
-    [stress] eine Festigkeit: 40 sind N/mm²; mit Einheit 50 MPa cube
-    [warmth] eine Temperatur: 60 sind °C
-    [yield] eine Ergiebigkeit: 10 sind m² je Liter
-    [money] ein Geldbetrag, etwa 12.50
+    [density] eine Dichte in{ $unit }
+    [spread] eine Masse je Fläche in{ $unit }
+    [mass] eine Masse in{ $unit } oder mit Einheit, etwa 500 g
+    [stress] eine Festigkeit in{ $unit } oder mit Einheit, etwa 50 MPa cube
+    [warmth] eine Temperatur in{ $unit }
+    [yield] eine Ergiebigkeit in{ $unit }
+    [money] ein Geldbetrag, etwa 12.50{ $unit }
     [table] eine Tabelle
     [list] eine Liste in eckigen Klammern
-   *[number] eine Zahl, etwa 1.5
+   *[number] eine Zahl, etwa 1.5{ $unit }
 }
 fault-found = { $found ->
     [yes] true
@@ -71,6 +75,27 @@ fault-found = { $found ->
     [number] die Zahl { $text }
    *[time] eine Uhrzeit
 }
+# Im Formular stehen weder Anführungszeichen noch Klammern, und statt true und false stehen Wörter.
+form-unfit = Hierher gehört { form-wanted }; da steht { form-found }.
+form-wanted = { $wanted ->
+    [text] ein Text
+    [flag] ja oder nein
+    [day] ein Tag, etwa 2027-03-25
+    [percent] ein Prozentsatz, etwa 12,5
+    [rate] eine Zeit in{ $unit }, etwa 0,3
+    [money] ein Geldbetrag, etwa 12,50{ $unit }
+    [number] eine Zahl, etwa 1,5{ $unit }
+    [table] eine Tabelle
+    [list] eine Liste
+   *[other] { fault-wanted }
+}
+form-found = { $found ->
+    [yes] ja
+    [no] nein
+    [text] „{ $text }“
+   *[other] { fault-found }
+}
+form-choice = Wählen Sie { $options }; da steht { form-found }.
 fault-long-number = zu lang, um sie zu drucken
 fault-empty = Hier steht nichts. Hierher gehört: { $about }.
 fault-too-long = Das sind { $count } Zeichen; Platz ist für { $longest }.
@@ -111,7 +136,7 @@ fault-thickness-order = Schreiben Sie jede Dicke einmal, die dünnste zuerst.
 fault-thickness-between = { $size } liegt nicht zwischen thinnest_mm, { $least }, und thickest_mm, { $most }.
 fault-caution-under-stop = Hier steht { $cautions }; es muss mindestens stops_mm sein, { $stops }.
 fault-colour = Hierher gehören # und sechs Ziffern oder Buchstaben a-f, etwa #5b5d5a.
-fault-doses = Die Dosen ergeben { $total } %; höchstens { $most } % sind möglich.
+fault-doses = Die Dosen ergeben { $total }; höchstens { $most } sind möglich.
 fault-no-pigment = Keines der [[pigments]] heißt „{ $name }“.{ fault-nearest }
 fault-pigment-twice = „{ $name }“ steht zweimal in diesem Farbton. Schreiben Sie eine Dosis.
 fault-not-fast = { $name } hält im alkalischen Zement nicht. Nehmen Sie ein mineralisches Oxid: Kobaltblau für Blau, Chromoxid für Grün.
@@ -130,36 +155,33 @@ fault-no-role = Kein Teil hat die Rolle „{ $role }“. Schreiben Sie ihn dazu.
 fault-water-twice = Wasser steht zweimal da. Schreiben Sie es einmal.
 fault-part-twice = „{ $name }“ steht zweimal da. Jeder Teil steht einmal.
 fault-density = { $role } hat { $least } bis { $most }; da steht { $here }.
-fault-not-closed = Mit { $air } % Luft füllen die Teile { $fill } m³ und nicht 1: { $litres } Liter zu { $off ->
-    [much] viel
-   *[little] wenig
-}. { $stone ->
+fault-not-closed = Mit { $air } Luft füllen die Teile { $fill } des Betons und nicht { $whole }. { $stone ->
     [none] Nehmen Sie von allem etwas weniger.
    *[some] Es geht auf mit { $closes }.
 }
-fault-part-of = { $name } { $mass } kg
+fault-part-of = { $name } { $mass }
 fault-yield = { $given ->
     [both] Hier stehen yield_l (was ein Sack ergibt) und fresh_kg_per_m3 (wie schwer er frisch ist). Schreiben Sie nur eines: Das andere folgt daraus.
    *[none] Schreiben Sie entweder yield_l (was ein Sack ergibt) oder fresh_kg_per_m3 (wie schwer er frisch ist): Das andere folgt daraus.
 }
-fault-bag-density = { $bag } kg und { $water } Liter Wasser in { $litres } Litern wiegen { $density } kg je Kubikmeter; Beton wiegt { $least } bis { $most }.
+fault-bag-density = { $bag } und { $water } Wasser in { $litres } wiegen { $density }; Beton wiegt { $least } bis { $most }.
 fault-ratio = Der Wasserzementwert ist { $ratio }; möglich sind { $least } bis { $most }.
 fault-face-wetter = Der Vorsatzbeton ist der nassere: Er braucht mindestens den Wasserzementwert des Kernbetons, { $ratio }.
-fault-weighs = Die Teile wiegen { $fresh } kg je Kubikmeter; Beton wiegt { $least } bis { $most }.
+fault-weighs = Die Teile wiegen { $fresh }; Beton wiegt { $least } bis { $most }.
 fault-weighed = Hier steht { $weighed }; frisch wiegt er { $fresh }, und { $dry }, wenn er alles Wasser verlöre. Wiegen Sie eine Platte noch einmal, oder lassen Sie das weg.
-fault-wet-heaps = Die Gesteinskörnung bringt { $held } kg Eigenfeuchte mit; die Rezeptur hat { $water } kg Wasser.
-fault-bag-mixer = Ein ganzer Sack gibt { $makes } Liter; in den Mischer passen { $takes }.
-fault-face-thick = Das ist nicht weniger als die dünnste Platte, { $thinnest } mm.
+fault-wet-heaps = Die Gesteinskörnung bringt { $held } Eigenfeuchte mit; die Rezeptur hat { $water } Wasser.
+fault-bag-mixer = Ein ganzer Sack gibt { $makes }; in den Mischer passen { $takes }.
+fault-face-thick = Das ist nicht weniger als die dünnste Platte, { $thinnest }.
 fault-no-aggregate = „{ $name }“ ist keine Gesteinskörnung der Rezeptur.{ fault-nearest }
 fault-nothing-left = Es bliebe nichts als Zement: Behalten Sie den Sand.
 fault-open-time = Das ist weniger, als eine Mischung braucht, { $minutes } Minuten.
 fault-coarse-scale = Das ist gröber als scale_step_kg.
 fault-no-slurry = Für die Oberfläche „{ $surface }“ steht keine Menge da. Schreiben Sie 0, wo keine gebraucht wird.
-fault-saw = Die Säge nimmt { $kerf } mm von einer Tafel, die { $side } mm breit ist. Messen Sie noch einmal.
+fault-saw = Die Säge nimmt { $kerf } von einer Tafel, die { $side } breit ist. Messen Sie noch einmal.
 fault-midnight = Hände, die um { $starts } Uhr anfangen und { $hours } Stunden arbeiten, arbeiteten über Mitternacht hinaus. Fangen Sie früher an.
-fault-too-cold = Kein Monat erreicht { $coldest } °C; so endete keine Nachbehandlung. Heizen Sie die Halle, oder schreiben Sie damp_days in [bench].
+fault-too-cold = Kein Monat erreicht { $coldest }; so endete keine Nachbehandlung. Heizen Sie die Halle, oder schreiben Sie damp_days in [bench].
 fault-tent-slow = Das ist nicht weniger als under_cover in [days], { $days }: Es spart nichts.
-fault-tent-cold = Die Halle selbst erreicht { $warmest } °C. Schreiben Sie, was das Zelt darüber hinaus hält.
+fault-tent-cold = Die Halle selbst erreicht { $warmest }. Schreiben Sie, was das Zelt darüber hinaus hält.
 fault-short-word = Mit „{ $word }“ fangen zu viele Wörter an. Schreiben Sie { $letters } Buchstaben oder mehr.
 fault-holds-nothing = Kein Eintrag belegte etwas. Nennen Sie ein Wort, oder schreiben Sie others_hold_people = true.
 fault-not-ics = „{ $file }“ ist dem Namen nach keine iCalendar-Datei. Speichern Sie sie als .ics.
@@ -172,7 +194,7 @@ fault-no-rate = Wer Steuer ausweist, hat einen Satz. Schreiben Sie ihn, oder reg
 fault-tax-by-place = Wo die Steuer vom Ort abhängt, schreiben Sie shown = "before-tax" in [tax].
 fault-area-free = Dieses Gebiet hat keinen Preis. Schreiben Sie pallet, own_van oder fitted.
 fault-no-postcode = Nennen Sie mindestens einen Anfang einer Postleitzahl.
-fault-postcode = „{ $beginning }“ ist nicht wie 83, 83646 oder 83000-83739.
+fault-postcode = „{ $beginning }“ ist nicht wie { $like }.
 fault-postcode-taken = „{ $beginning }“ gehört schon zum Gebiet „{ $area }“.
 fault-pattern = Das ist kein regulärer Ausdruck: { $reason }.
 fault-pattern-brackets = Setzen Sie in Klammern, womit Gebiete anfangen: ([0-9]+).

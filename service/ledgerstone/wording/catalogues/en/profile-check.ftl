@@ -148,7 +148,8 @@ check-faults = { $count ->
    *[other] { $count } faults
 } in { $file }.
 
-init-wrote = Wrote { $file }. Fill it in, then run: python -m ledgerstone.workshop check { $file }
+init-wrote = Wrote { $file }. What is still to be filled in is listed by: { $check }
+init-form = Or fill it in as a form: run { $serve }, open { $address }, and enter the key that it prints.
 init-there = this stands there already, so nothing was written. Name a new file.
 init-unwritable = the file cannot be written: { $reason }.
 init-unanswered = The answers ended before the questions, so nothing was written.
@@ -176,6 +177,10 @@ init-asks = { $question ->
         [psi] psi
        *[MPa] MPa (or 45 MPa cube)
     }
+    [bag] Do you mix from bags? Then, with commas: what one weighs, its water, what it makes, its cement in percent (its maker tells) and its price, like { $masses ->
+        [lb] 80 lb, 0.75 gal, 0.6 ft³, 20, 14.75
+       *[kg] 25 kg, 3.5 l, 13 l, 20, 9.50
+    }; none where you weigh out cement and sand
     [cement] Cement costs, by the { $masses ->
         [lb] pound (or 17.86 per 94 lb)
        *[kg] kilogram (or 9.50 per 25 kg)
@@ -187,6 +192,10 @@ init-asks = { $question ->
     [board] A sheet of your mould board costs
     [hands] How many of you are at work
     [orders_ahead_days] Days of work already taken on, until the next order could begin (0: none)
+    [warmth] How warm your workshop is in winter and in summer, in { $temperatures ->
+        [F] °F
+       *[C] °C
+    }, with a blank between: concrete hardens by it, and days follow
     [jobs] The hours of hands that these take you, as three numbers with blanks (or the first alone; empty: leave them)
     [rest] { $count ->
         [one] This one value is right for you
@@ -194,7 +203,10 @@ init-asks = { $question ->
     } (y, n)
     [hour] One hour of hands costs
     [margin_percent] Markup on what it costs you, in percent (40 asks 140 of a cost of 100)
-    [tax] Tax you charge, in percent; none where you are not registered
+    [tax] { $country ->
+        [US] Sales tax you charge, in percent; none where you charge none
+       *[other] Tax you charge, in percent; none where you are not registered
+    }
     [deposit_percent] Deposit, in percent of the total
     [postcodes] Postcodes you deliver to, by their beginnings, with commas
     [pallet] A pallet set down there costs; none if you send none
@@ -206,4 +218,7 @@ init-elsewhere = No invented workshop of ours is in { $land }. The file has its 
 init-none = none
 init-two-letters = Write two letters, like GB.
 init-two-sizes = Write its length and its width, like 2700 x 1200 or 120 in x 48 in.
+init-of-a-bag = Write five things with commas and blanks between: weight, water, what it makes, cement in percent, price.
+init-bag = Bagged mix
+init-warmth = Write two temperatures with a blank between, or one for all the year.
 init-around = Around { $town }

@@ -46,20 +46,43 @@ fault-wanted = { $wanted ->
     [flag] true or false, without quotation marks
     [day] a day without quotation marks, like 2027-03-25
     [whole] a whole number, like 3
-    [length] a length: 40 is in millimetres; with its unit, 10 ft 2 in
+    [length] a length in { $lengths ->
+        [in] inches, or with its unit, like 10 ft 2 in
+       *[mm] mm, or with its unit, like 1.2 m
+    }
     [percent] a percentage, like 12.5
-    [hours] a time: 0.75 is in hours; with its unit, 45 min
+    [hours] a time in hours, or with its unit, like 45 min
+    [rate] a time in{ $unit }, like 0.3
     [days] a number of days, like 2
-    [density] a density: 480 is in kg/m³; with its unit, 150 lb/cu ft
-    [spread] a mass by area: 2.5 is in kg/m²; with its unit, 0.45 lb/sq ft
-    [mass] a mass: 25 is in kilograms; with its unit, 94 lb
-    [stress] a strength: 40 is in megapascals; with its unit, 5800 psi
-    [warmth] a temperature: 60 is in °C; with its unit, 140 °F
-    [yield] a yield: 10 is in m² by the litre; with its unit, 370 sq ft per gal
-    [money] an amount of money, like 12.50
+    [density] a density in{ $unit }, or with its unit, like { $masses ->
+        [lb] 150 lb/cu ft
+       *[kg] 2400 kg/m³
+    }
+    [spread] a mass by area in{ $unit }, or with its unit, like { $masses ->
+        [lb] 0.45 lb/sq ft
+       *[kg] 2.5 kg/m²
+    }
+    [mass] a mass in{ $unit }, or with its unit, like { $masses ->
+        [lb] 94 lb
+       *[kg] 25 kg
+    }
+    [stress] a strength in{ $unit }, or with its unit, like { $strengths ->
+        [psi] 5800 psi
+        [MPa] 40 MPa
+       *[newtons] 40 N/mm²
+    }
+    [warmth] a temperature in{ $unit }, or with its unit, like { $temperatures ->
+        [F] 140 °F
+       *[C] 60 °C
+    }
+    [yield] an area in{ $unit }, or with its unit, like { $volumes ->
+        [gal] 370 sq ft per gal
+       *[l] 10 m² per l
+    }
+    [money] an amount of money, like 12.50{ $unit }
     [table] a table
     [list] a list in square brackets
-   *[number] a number, like 1.5
+   *[number] a number, like 1.5{ $unit }
 }
 fault-found = { $found ->
     [yes] true
@@ -71,6 +94,23 @@ fault-found = { $found ->
     [number] the number { $text }
    *[time] a time of day
 }
+# On the form nothing stands in quotation marks or brackets, and words stand for true and false.
+form-unfit = this is { form-wanted }; here stands { form-found }.
+form-wanted = { $wanted ->
+    [text] a text
+    [flag] yes or no
+    [day] a day, like 2027-03-25
+    [table] a table
+    [list] a list
+   *[other] { fault-wanted }
+}
+form-found = { $found ->
+    [yes] yes
+    [no] no
+    [text] “{ $text }”
+   *[other] { fault-found }
+}
+form-choice = choose one of { $options }; here stands { form-found }.
 fault-long-number = too long to print
 fault-empty = this is empty. Write { $about }.
 fault-too-long = this has { $count } characters; it holds { $longest }.
@@ -111,7 +151,7 @@ fault-thickness-order = write each thickness once, the thinnest first.
 fault-thickness-between = { $size } does not lie between thinnest_mm, { $least }, and thickest_mm, { $most }.
 fault-caution-under-stop = this is { $cautions }; it needs at least stops_mm, { $stops }.
 fault-colour = this is # and six digits or letters a-f, like #5b5d5a.
-fault-doses = the doses come to { $total } %; they can be { $most } % at most.
+fault-doses = the doses come to { $total }; they can be { $most } at most.
 fault-no-pigment = no [[pigments]] is named "{ $name }".{ fault-nearest }
 fault-pigment-twice = "{ $name }" stands twice in this shade. Write one dose.
 fault-not-fast = { $name } does not last in cement, which is alkaline. Use a mineral oxide: cobalt blue for blue, chromium oxide for green.
@@ -130,36 +170,33 @@ fault-no-role = no part has the role "{ $role }". Write it too.
 fault-water-twice = water stands twice. Write it once.
 fault-part-twice = "{ $name }" stands twice. Each part stands once.
 fault-density = { $role } has { $least } to { $most }; here stands { $here }.
-fault-not-closed = with { $air } % air the parts fill { $fill } m³, and not 1: { $litres } litres too { $off ->
-    [much] much
-   *[little] little
-}. { $stone ->
+fault-not-closed = with { $air } air the parts fill { $fill } of the concrete, and not { $whole }. { $stone ->
     [none] Take a smaller part of everything.
    *[some] It closes with { $closes }.
 }
-fault-part-of = { $name } { $mass } kg
+fault-part-of = { $name } { $mass }
 fault-yield = { $given ->
     [both] yield_l (how much a bag makes) and fresh_kg_per_m3 (how heavy it is when fresh) both stand here. Write only one: the other follows from it.
    *[none] write either yield_l (how much a bag makes) or fresh_kg_per_m3 (how heavy it is when fresh): the other follows from it.
 }
-fault-bag-density = { $bag } kg and { $water } litres of water in { $litres } litres weigh { $density } kg a cubic metre; concrete weighs { $least } to { $most }.
+fault-bag-density = { $bag } and { $water } of water in { $litres } weigh { $density }; concrete weighs { $least } to { $most }.
 fault-ratio = water over cement comes to { $ratio }; it is { $least } to { $most }.
 fault-face-wetter = the face coat is the wetter one: it needs at least the backing's { $ratio }.
-fault-weighs = the parts weigh { $fresh } kg a cubic metre; concrete weighs { $least } to { $most }.
+fault-weighs = the parts weigh { $fresh }; concrete weighs { $least } to { $most }.
 fault-weighed = this is { $weighed }; fresh it weighs { $fresh }, and { $dry } if it lost all its water. Weigh a slab again, or leave this out.
-fault-wet-heaps = the heaps hold { $held } kg of free water; the recipe has { $water }.
-fault-bag-mixer = a whole bag makes { $makes } litres; the mixer takes { $takes }.
-fault-face-thick = this is no less than the thinnest slab, { $thinnest } mm.
+fault-wet-heaps = the heaps hold { $held } of free water; the recipe has { $water }.
+fault-bag-mixer = a whole bag makes { $makes }; the mixer takes { $takes }.
+fault-face-thick = this is no less than the thinnest slab, { $thinnest }.
 fault-no-aggregate = "{ $name }" is no aggregate of the recipe.{ fault-nearest }
 fault-nothing-left = nothing but cement would be left: keep the sand.
 fault-open-time = this is less than one batch takes, { $minutes } minutes.
 fault-coarse-scale = this is coarser than scale_step_kg.
 fault-no-slurry = no amount is for the surface "{ $surface }". Write 0 where none is used.
-fault-saw = the saw takes { $kerf } mm of a sheet { $side } mm wide. Measure it again.
+fault-saw = the saw takes { $kerf } of a sheet { $side } wide. Measure it again.
 fault-midnight = hands that begin at { $starts } and work { $hours } hours would work past midnight. Begin earlier.
-fault-too-cold = no month reaches { $coldest } °C, so no damp cover would ever end. Heat the shed, or write damp_days in [bench].
+fault-too-cold = no month reaches { $coldest }, so no damp cover would ever end. Heat the shed, or write damp_days in [bench].
 fault-tent-slow = this is no less than under_cover in [days], { $days }: it saves nothing.
-fault-tent-cold = the shed itself reaches { $warmest } °C. Write what the tent holds above that.
+fault-tent-cold = the shed itself reaches { $warmest }. Write what the tent holds above that.
 fault-short-word = "{ $word }" begins too many words. Write { $letters } letters or more.
 fault-holds-nothing = no entry would hold anything. Name a word, or write others_hold_people = true.
 fault-not-ics = "{ $file }" is not an iCalendar file by its name. Export it as .ics.
@@ -172,7 +209,7 @@ fault-no-rate = a registered workshop has a rate. Write it, or registered = fals
 fault-tax-by-place = where the tax hangs on the place, write shown = "before-tax" in [tax].
 fault-area-free = this area has no price. Write pallet, own_van or { "fitted" }.
 fault-no-postcode = name at least one beginning of a postcode.
-fault-postcode = "{ $beginning }" is not like HR, LD1, LD1-6, 83 or 83000-83739.
+fault-postcode = "{ $beginning }" is not like { $like }.
 fault-postcode-taken = "{ $beginning }" already belongs to the area "{ $area }".
 fault-pattern = this is no regular expression: { $reason }.
 fault-pattern-brackets = put what areas begin with in brackets: ([0-9]+).

@@ -54,7 +54,15 @@ Sample =
 BrokenStrip =
     .load_n = load that broke it, hung at the middle
 
+Way =
+    .price = rent of the gear for this way
+
+Tax =
+    .registered = whether you charge sales tax
+    .percent = sales tax on slabs and their delivery, and on what is picked up
+
 Rails =
+  .hardwood = first rail that is installed: hardwood, as stiff as stands here
   .panel_n_per_mm2 = how a side panel gives, pounds for each inch of its length and inch that it sinks: particleboard 3/4 × 28 in, from memory
 
 Conventions =

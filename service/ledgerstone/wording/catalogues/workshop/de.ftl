@@ -23,7 +23,7 @@ subject =
     .faults = ({ $n } zu berichtigen)
 
 first =
-    .intro = Beantworten Sie, was hier gefragt wird, und haken Sie jeden Rest ab, sobald Sie ihn gelesen haben; was nicht stimmt, ändern Sie oder nehmen Sie heraus. Von da an ist keine Antwort eine Probe.
+    .intro = Beantworten Sie, was hier gefragt wird, und haken Sie jeden Rest ab, sobald Sie ihn gelesen haben; was nicht stimmt, ändern Sie oder nehmen Sie heraus. Von da an ist keine Antwort ein Probelauf.
     .done = – erledigt
     .others = Die übrigen Werte hier, wie sie verwendet würden.
     .change = Ändern oder herausnehmen
@@ -31,6 +31,7 @@ first =
         [one] Dieser eine Wert stimmt für mich
        *[other] Diese { $n } Werte stimmen für mich
     }
+    .bags = Ich mische Sackware und wiege nicht Zement und Sand ab
     .hours = Wie viele Arbeitsstunden brauchen Sie für diese Stücke, vom Auftrag bis sie verpackt sind? Eines genügt, drei sind besser. Die Stunden jedes Schritts folgen im Verhältnis.
     .job = { $job }, in Stunden
     .no-hours = Schreiben Sie die Stunden als eine Zahl allein, etwa { $like }: keine Spanne und keine Minuten.
@@ -76,10 +77,10 @@ outcome =
     }
     .share = { $invented } von { $every } Werten sind noch erfunden; Antworten verwenden sie, wie sie dastehen
     .table = ({ $n }): { $says }.
-    .trial = Solange Preise, Stunden, Tage, Liefergebiete oder Farbtöne erfunden sind, sagt jede Antwort, dass sie eine Probe ist.
-    .holding = Was noch eine Probe daraus macht:
-    .others = Was davon abhängt, ohne dass eine Antwort deshalb eine Probe ist:
-    .honest = Preise, Stunden, Tage, Liefergebiete und Farbtöne sind die Ihren oder stimmen, wie Sie sagten: keine Antwort ist eine Probe.
+    .trial = Solange Preise, Stunden, Tage, Liefergebiete oder Farbtöne erfunden sind, sagt jede Antwort, dass sie ein Probelauf ist.
+    .holding = Was noch einen Probelauf daraus macht:
+    .others = Was davon abhängt, ohne dass eine Antwort deshalb ein Probelauf ist:
+    .honest = Preise, Stunden, Tage, Liefergebiete und Farbtöne sind die Ihren oder stimmen, wie Sie sagten: keine Antwort ist ein Probelauf.
     .earlier = Etwas ist zu berichtigen: Diese Zahlen gelten für den letzten Stand ohne Fehler.
     .changes = { $n ->
         [one] Eine Änderung ist noch nicht gespeichert.

@@ -31,6 +31,7 @@ first =
         [one] This one value is right for me
        *[other] These { $n } values are right for me
     }
+    .bags = I mix from bags, and do not weigh out cement and sand
     .hours = How many hours of work do these jobs take you, from the order until they are packed? One is enough, three are better. Every step’s hours follow in proportion.
     .job = { $job }, in hours
     .no-hours = Write the hours as a number alone, like { $like }: not a span, and no minutes.
