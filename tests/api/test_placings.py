@@ -69,6 +69,17 @@ def test_rests_are_laid_out_by_their_kind_alone(kind: str, client: FlaskClient) 
     assert client.post("/v1/drawings", json={"slabs": answer["slabs"]}).status_code == 200
 
 
+def test_units_that_were_taken_are_told(client: FlaskClient) -> None:
+    """Base units that nobody told come with how many and how wide; told ones, or others, do not."""
+    free = _placed(client, slab={**SLAB, "rests": {"kind": "units"}}, free={"rests": True})
+    made = free["slabs"][0]["rests"]["units"]
+    assert str(len(made)) in free["says"]
+    assert made[0]["width"] in free["says"]
+    assert _placed(client, slab=free["slabs"][0], free={"rests": False})["says"] == ""
+    frame = {**SLAB, "rests": {"kind": "frame"}}
+    assert _placed(client, slab=frame, free={"rests": True})["says"] == ""
+
+
 def test_an_overhang_is_kept(client: FlaskClient) -> None:
     """Units that are laid out again leave the overhang that was told, and stay as fixed."""
     rests = {"kind": "units", "overhang": {"front": "20 mm", "left": 300}, "fixed": True}
