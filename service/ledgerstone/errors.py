@@ -29,10 +29,9 @@ Errors carry data, so that a caller acts without reading their message::
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 from datetime import date
-from types import MappingProxyType
 from typing import Any, Self
 
 from ledgerstone.message import Message
@@ -111,21 +110,12 @@ class ProfileFault:
 
 
 class ProfileError(LedgerstoneError):
-    """A workshop's profile is invalid: its ``faults``, and its ``language`` if it has one.
+    """A profile is invalid: ``faults``, and ``language`` and ``tables`` as far as it reads."""
 
-    ``tables`` is what was read of it, so that its faults are said in its own units.
-    """
-
-    def __init__(
-        self,
-        faults: Iterable[ProfileFault],
-        language: str = "",
-        tables: Mapping[str, Any] = MappingProxyType({}),
-    ) -> None:
+    def __init__(self, faults: Iterable[ProfileFault], language: str = "") -> None:
         self.faults = tuple(sorted(faults, key=lambda f: (f.line, f.key, f.message.name)))
         super().__init__("; ".join(f"{f.line}: {f.key}: {f.message.name}" for f in self.faults))
-        self.language = language
-        self.tables = tables
+        self.language, self.tables = language, dict[str, Any]()
 
 
 class TokenError(LedgerstoneError):

@@ -1,5 +1,6 @@
 """The profile's form as a maker's browser asks for it."""
 
+import io
 from datetime import date
 from pathlib import Path
 
@@ -7,6 +8,7 @@ from flask.testing import FlaskClient
 
 from conftest import MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
+from ledgerstone.cli.profiles import run
 from support.documents import Json
 from support.offered import MAKER
 
@@ -35,3 +37,10 @@ def tried(client: FlaskClient, *changes: Json, **more: object) -> Json:
     assert answer.status_code == 200, answer.get_json()
     found: Json = answer.get_json()
     return found
+
+
+def started(folder: Path, country: str) -> Path:
+    """A new maker's own file."""
+    file = folder / f"{country}.toml"
+    assert run(["init", str(file), "--country", country], io.StringIO(), io.StringIO(), {}) == 0
+    return file

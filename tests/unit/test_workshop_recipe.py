@@ -81,12 +81,12 @@ def test_a_yield_says_the_same_as_a_density() -> None:
         (
             changed(("kg_per_m3 = 1007", "kg_per_m3 = 1100")),
             "recipe.constituents",
-            "fill 103.5% of the concrete, and not 100%. It closes with washed sand 0-2 10",
+            "fill 103.5%",
         ),
         (
             changed(("kg_per_m3 = 1007", "kg_per_m3 = 960")),
             "recipe.constituents",
-            "fill 98.2% of the concrete",
+            "fill 98.2%",
         ),
         (
             changed(("kg_per_m3 = 480", "kg_per_m3 = 3000")),

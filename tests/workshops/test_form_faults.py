@@ -20,9 +20,8 @@ from ledgerstone.workshop.schemas import loaded
 from ledgerstone.workshop.standing import without_standing
 from ledgerstone.workshop.syntax import tables
 from support.documents import Json
-from support.profile_form import ASKED, form, tried
+from support.profile_form import ASKED, form, started, tried
 from workshops.strange_words import BRITISH
-from workshops.test_profile_form import started
 
 COUNTRIES: Final = ("US", "DE", "GB")
 LISTS: Final = frozenset({"lines", "words", "numbers", "wholes", "choices"})

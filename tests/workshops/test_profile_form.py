@@ -1,16 +1,14 @@
 """The profile's form in three countries: its units, its words, and the way to a first quote."""
 
-import io
 import re
 from pathlib import Path
 from typing import Final
 
 import pytest
 
-from ledgerstone.cli.profiles import run
 from ledgerstone.workshop import DEMONSTRATION
 from support.documents import Json
-from support.profile_form import ASKED, form, tried
+from support.profile_form import ASKED, form, started, tried
 from workshops.strange_words import BRITISH, STRANGE
 
 # What has no other unit in the United States either: a standard's own.
@@ -18,13 +16,6 @@ _STANDARDS: Final = r"EN 1992[-\d]*|ΔE00"
 _METRIC_UNITS: Final = re.compile(r"(?:mm|(?<![a-z])m|m²|m³|kg|(?<![a-z])l|MPa|N|°C)(?![a-z])")
 _KEYS: Final = r"\[\[?\w+|\b[a-z]+_[a-z_0-9]+\b"
 MOST_ANSWERS: Final = 30
-
-
-def started(folder: Path, country: str) -> Path:
-    """A new maker's own file."""
-    file = folder / f"{country}.toml"
-    assert run(["init", str(file), "--country", country], io.StringIO(), io.StringIO(), {}) == 0
-    return file
 
 
 def texts_of(told: Json) -> dict[str, str]:

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from typing import Any, Final, TextIO
 
 from ledgerstone.cli.moving import in_country
-from ledgerstone.cli.starting_questions import NONE, QUESTIONS, Question, role_at
+from ledgerstone.cli.question import Question
+from ledgerstone.cli.starting_questions import NONE, QUESTIONS, role_at
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Message, Value
 from ledgerstone.wording import Speech

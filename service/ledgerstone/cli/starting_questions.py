@@ -5,24 +5,16 @@ from __future__ import annotations
 import dataclasses
 import math
 import re
-from collections.abc import Callable
-from dataclasses import dataclass
-from decimal import Decimal
 from typing import Any, Final
 
-from ledgerstone.json_types import KeyPath
+from ledgerstone.cli.question import Question, one_key, raw_of, shown_of, with_answers
 from ledgerstone.message import Message
 from ledgerstone.wording import workshop_speech
-from ledgerstone.wording.speech import number_marks
 from ledgerstone.workshop.bags import ASKED, BAG
 from ledgerstone.workshop.countries import SOUTHERN
-from ledgerstone.workshop.local_units import is_fraction, local_unit, number_shown, with_unit
-from ledgerstone.workshop.measures import without_thing
-from ledgerstone.workshop.members import member_at
 from ledgerstone.workshop.records import Bag, Constituent, DeliveryArea, Workshop
 from ledgerstone.workshop.schemas import read_value
 from ledgerstone.workshop.standing import WARMTH
-from ledgerstone.workshop.typed import number_of
 from ledgerstone.workshop.values import ValueRejected
 
 NONE: Final = "none"
@@ -30,77 +22,6 @@ _NONE: Final = frozenset({NONE, "no", "nein", "keine", "keiner", "kein", "-", "0
 _LIST: Final = re.compile(r"[;,]\s+|;")
 _OF_A_BAG: Final = tuple(key for key in ASKED if key != "name")
 _TIMES: Final = re.compile(r"\s*[x×*]\s*|\s+by\s+", re.IGNORECASE)
-
-
-@dataclass(frozen=True, slots=True)
-class Question:
-    """One question.
-
-    Attributes
-    ----------
-    asks
-        Name of the question in the catalogues.
-    paths
-        The keys that an answer sets.
-    put
-        Returns the workshop with an answer set; raises ``ValueRejected`` with the reason.
-    now
-        The default answer; if it is empty, the question must be answered.
-    is_asked
-        Whether it makes sense after the answers before it.
-    """
-
-    asks: str
-    paths: tuple[KeyPath, ...]
-    put: Callable[[Workshop, str], Workshop]
-    now: Callable[[Workshop], str]
-    is_asked: Callable[[Workshop], bool] = lambda _: True
-
-
-# --- answers into records -------------------------------------------------------------------
-
-
-def _raw(text: str, path: KeyPath, workshop: Workshop) -> object:
-    """Return a number, with a point or a comma, with the workshop's unit; else the text."""
-    member, place = member_at(path), workshop.place.at_work()
-    bare = text if member is None else without_thing(text, member.name)
-    number = number_of(bare, number_marks(workshop.workshop.language, place).point)
-    if member is not None and local_unit(member, place) != member.unit:
-        return with_unit(number or bare, member, place) if number or is_fraction(bare) else text
-    if number is None:
-        return text
-    return int(number) if number.isdecimal() else Decimal(number)
-
-
-def _shown(value: object, path: KeyPath, workshop: Workshop) -> str:
-    """Return a value as it would be entered, a number in the workshop's unit."""
-    member = member_at(path)
-    exact = Decimal(repr(value)) if isinstance(value, float) else value
-    number = None if member is None else number_shown(exact, member, workshop.place.at_work())
-    return str(value) if number is None else number.removesuffix(".0")
-
-
-def _with(workshop: Workshop, table: str, **answers: object) -> Workshop:
-    """Return the workshop with values of one table read and set."""
-    record = getattr(workshop, table)
-    read = {key: read_value(type(record), key, value) for key, value in answers.items()}
-    return dataclasses.replace(workshop, **{table: dataclasses.replace(record, **read)})
-
-
-def _one(
-    table: str, key: str, *, default: bool = True, text: bool = False, asks: str = ""
-) -> Question:
-    """Return the question for the value of one key."""
-
-    def put(workshop: Workshop, answer: str) -> Workshop:
-        value = answer if text else _raw(answer, path, workshop)
-        return _with(workshop, table, **{key: value})
-
-    def now(workshop: Workshop) -> str:
-        return _shown(getattr(getattr(workshop, table), key), path, workshop) if default else ""
-
-    path = (table, key)
-    return Question(asks or key, (path,), put, now)
 
 
 def _region(workshop: Workshop, answer: str) -> Workshop:
@@ -117,19 +38,19 @@ def _table(workshop: Workshop, answer: str) -> Workshop:
     sizes = [part.strip() for part in _TIMES.split(answer) if part.strip()]
     if len(sizes) != 2:
         raise ValueRejected(Message("init-two-sizes"))
-    length, width = (_raw(size, ("table", "length_mm"), workshop) for size in sizes)
-    return _with(workshop, "table", length_mm=length, width_mm=width)
+    length, width = (raw_of(size, ("table", "length_mm"), workshop) for size in sizes)
+    return with_answers(workshop, "table", length_mm=length, width_mm=width)
 
 
 def _table_now(workshop: Workshop) -> str:
     sides = (workshop.table.length_mm, workshop.table.width_mm)
-    return " x ".join(_shown(side, ("table", "length_mm"), workshop) for side in sides)
+    return " x ".join(shown_of(side, ("table", "length_mm"), workshop) for side in sides)
 
 
 def _thicknesses(workshop: Workshop, answer: str) -> Workshop:
     path = ("shaping", "thickest_mm")
     listed = [part.strip() for part in _LIST.split(answer) if part.strip()]
-    parts = [_raw(part, path, workshop) for part in listed]
+    parts = [raw_of(part, path, workshop) for part in listed]
     sizes = sorted(read_value(type(workshop.shaping), "thickest_mm", part) for part in parts)
     shaping = dataclasses.replace(
         workshop.shaping,
@@ -142,17 +63,17 @@ def _thicknesses(workshop: Workshop, answer: str) -> Workshop:
 
 def _thicknesses_now(workshop: Workshop) -> str:
     path = ("shaping", "thickest_mm")
-    return ", ".join(_shown(size, path, workshop) for size in workshop.shaping.thicknesses_mm)
+    return ", ".join(shown_of(size, path, workshop) for size in workshop.shaping.thicknesses_mm)
 
 
 def _tax(workshop: Workshop, answer: str) -> Workshop:
     if answer.casefold() in _NONE:
-        return _with(workshop, "tax", registered=False)
-    return _with(
+        return with_answers(workshop, "tax", registered=False)
+    return with_answers(
         workshop,
         "tax",
         registered=True,
-        percent=_raw(answer.removesuffix("%").strip(), ("tax", "percent"), workshop),
+        percent=raw_of(answer.removesuffix("%").strip(), ("tax", "percent"), workshop),
     )
 
 
@@ -176,7 +97,7 @@ def _in_area(key: str) -> Question:
 
     def put(workshop: Workshop, answer: str) -> Workshop:
         none = answer.casefold() in _NONE
-        value: Any = None if none else read_value(DeliveryArea, key, _raw(answer, path, workshop))
+        value: Any = None if none else read_value(DeliveryArea, key, raw_of(answer, path, workshop))
         changed = dataclasses.replace(workshop.areas[0], **{key: value})
         return dataclasses.replace(workshop, areas=(changed,))
 
@@ -198,7 +119,7 @@ def _part_of(role: str) -> Question:
 
     def put(workshop: Workshop, answer: str) -> Workshop:
         recipe, i = workshop.recipe, role_at(workshop, role)
-        price = read_value(Constituent, "price_per_kg", _raw(answer, path, workshop))
+        price = read_value(Constituent, "price_per_kg", raw_of(answer, path, workshop))
         parts = list(recipe.constituents)
         parts[i] = dataclasses.replace(parts[i], price_per_kg=price)
         mixed = dataclasses.replace(recipe, constituents=tuple(parts))
@@ -206,7 +127,7 @@ def _part_of(role: str) -> Question:
 
     def now(workshop: Workshop) -> str:
         part = workshop.recipe.constituents[role_at(workshop, role)]
-        return _shown(part.price_per_kg, path, workshop)
+        return shown_of(part.price_per_kg, path, workshop)
 
     path = ("recipe", "constituents", 0, "price_per_kg")
     paths = (("recipe", "constituents", role, "price_per_kg"),)
@@ -221,7 +142,7 @@ def _bag(workshop: Workshop, answer: str) -> Workshop:
     if len(told) != len(_OF_A_BAG):
         raise ValueRejected(Message("init-of-a-bag"))
     raw = {
-        key: _raw(text, (*BAG, key), workshop) for key, text in zip(_OF_A_BAG, told, strict=True)
+        key: raw_of(text, (*BAG, key), workshop) for key, text in zip(_OF_A_BAG, told, strict=True)
     }
     speech = workshop_speech(workshop.workshop.language, workshop)
     bag = Bag(
@@ -243,7 +164,7 @@ def _warmth(workshop: Workshop, answer: str) -> Workshop:
     """
     if answer == _warmth_now(workshop):
         return workshop
-    raw = [_raw(part, WARMTH, workshop) for part in answer.replace(";", " ").split()]
+    raw = [raw_of(part, WARMTH, workshop) for part in answer.replace(";", " ").split()]
     read = read_value(type(workshop.handling), WARMTH[1], raw)
     if len(read) not in (1, 2):
         raise ValueRejected(Message("init-warmth"))
@@ -257,7 +178,7 @@ def _warmth(workshop: Workshop, answer: str) -> Workshop:
 
 def _warmth_now(workshop: Workshop) -> str:
     by_month = workshop.handling.workshop_c
-    return " ".join(_shown(round(c), WARMTH, workshop) for c in (min(by_month), max(by_month)))
+    return " ".join(shown_of(round(c), WARMTH, workshop) for c in (min(by_month), max(by_month)))
 
 
 QUESTIONS: Final[tuple[Question, ...]] = (
@@ -267,11 +188,11 @@ QUESTIONS: Final[tuple[Question, ...]] = (
         _region,
         lambda w: w.workshop.region,
     ),
-    _one("workshop", "timezone", text=True),
-    _one("workshop", "name", default=False, text=True),
-    _one("workshop", "town", default=False, text=True),
-    _one("workshop", "email", default=False, text=True),
-    _one("workshop", "telephone", default=False, text=True),
+    one_key("workshop", "timezone", text=True),
+    one_key("workshop", "name", default=False, text=True),
+    one_key("workshop", "town", default=False, text=True),
+    one_key("workshop", "email", default=False, text=True),
+    one_key("workshop", "telephone", default=False, text=True),
     Question(
         "table",
         (("table", "length_mm"), ("table", "width_mm")),
@@ -284,22 +205,22 @@ QUESTIONS: Final[tuple[Question, ...]] = (
         _thicknesses,
         _thicknesses_now,
     ),
-    _one("rates", "hour"),
-    _one("rates", "margin_percent"),
+    one_key("rates", "hour"),
+    one_key("rates", "margin_percent"),
     Question(
         "tax",
         (("tax", "registered"), ("tax", "name"), ("tax", "percent")),
         _tax,
         _tax_now,
     ),
-    _one("offer", "deposit_percent"),
-    _one("recipe", "fck_mpa"),
+    one_key("offer", "deposit_percent"),
+    one_key("recipe", "fck_mpa"),
     Question("bag", (BAG,), _bag, lambda w: NONE if w.recipe.bag is None else w.recipe.bag.name),
     _part_of("cement"),
     _part_of("aggregate"),
-    _one("boards", "price_per_sheet", asks="board"),
-    _one("calendar", "hands"),
-    _one("calendar", "orders_ahead_days"),
+    one_key("boards", "price_per_sheet", asks="board"),
+    one_key("calendar", "hands"),
+    one_key("calendar", "orders_ahead_days"),
     Question("warmth", (WARMTH,), _warmth, _warmth_now),
     Question(
         "postcodes",
