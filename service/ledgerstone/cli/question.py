@@ -9,7 +9,7 @@ from decimal import Decimal
 
 from ledgerstone.json_types import KeyPath
 from ledgerstone.wording.speech import number_marks
-from ledgerstone.workshop.local_units import is_fraction, local_unit, with_unit
+from ledgerstone.workshop.local_units import is_fraction, local_unit, number_shown, with_unit
 from ledgerstone.workshop.measures import without_thing
 from ledgerstone.workshop.members import member_at
 from ledgerstone.workshop.records import Workshop
