@@ -63,7 +63,8 @@ def test_who_mixes_from_bags_answers_one_question(tmp_path: Path) -> None:
     80 lb are 36.287 kg, 0.75 gal 2.839 l and 0.6 ft³ 16.990 l: NIST SP 811 appendix B.8.
     """
     at = OREGON.index("5000") + 1
-    bag = ", ".join(["80 lb", "0.75 gal", "0.6 ft³", "20%", "$14.75/bag"])
+    told = ["80 lb", "0.75 gal", "0.6 ft³", "20%", "$14.75/bag"]
+    bag = ", ".join(told)
     answers = (*OREGON[:at], "80 lb, 14.75", bag, *OREGON[at + 3 :], *("y",) * 6)
     status, said = asked(tmp_path / "mine.toml", answers)
     assert status == 0
