@@ -82,9 +82,9 @@ def read_profile(text: str) -> Workshop:
     profile = loaded(without_standing(raw))
     found = [*profile.found, *inconsistencies(profile.sections), *standing_faults(raw)]
     if profile.workshop is None or found:
-        error = ProfileError(_faults(found, lines.KeyLines(text)), language)
-        error.tables = raw
-        raise error
+        invalid = ProfileError(_faults(found, lines.KeyLines(text)), language)
+        invalid.tables = raw
+        raise invalid
     workshop = profile.workshop
     if not is_demonstration(raw):
         standing = standing_of_profile(raw, *starting_tables())
