@@ -130,7 +130,7 @@ def test_a_quotes_link_shows_it_as_offered(
     desk.goto(f"{address}#quote={token}")
     offered = desk.locator(".offered")
     expect(offered).to_contain_text(f"{price} with")
-    expect(offered).to_contain_text(page_text("answer.valid", day="").strip())
+    expect(offered).to_contain_text(page_text("answer.rates", day="").strip(), ignore_case=True)
     expect(offered).to_contain_text(page_text("quote.today-same"))
     expect(length).to_have_value("1720")
     settle(desk)
