@@ -5,6 +5,10 @@ venv=$root/.venv
 # Small banded systems are solved fastest by one thread; two workers with two each only get in the way.
 export OMP_NUM_THREADS=1 OPENBLAS_NUM_THREADS=1
 
+# The GNU C library gives an array of a megabyte back as it is freed; left alone, it comes to keep
+# ever larger ones, and a worker holds up to 10 MB more.
+export MALLOC_MMAP_THRESHOLD_=1048576
+
 stop() {
     printf '%s\n' "$@" >&2
     exit 1

@@ -23,16 +23,23 @@ def where_leaning_ends(area: SeatArea) -> FloatArray:
     count = len(area.leant_on.corners)
     if not count:
         return area.leant_on.corners
-    edges = _fine_edges(area)
-    of, on_edge = np.repeat(np.arange(count), len(edges)), np.tile(edges, (count, 1, 1))
-    off = np.tile(area.off_hull(edges), (count, 1))
-    depth = area.leant_on.depth_mm(on_edge, off, of[:, None])
-    ends = (depth[:, 0] >= -CLEAR_MM) & (depth[:, 1] < -CLEAR_MM)
     by_ray = _limit(area, np.repeat(np.arange(count), len(RAYS)), np.tile(RAYS, count))
     places = np.concatenate(
-        [_last_outside(area, on_edge[ends], of[ends]), by_ray, _where_two_limits_meet(area, by_ray)]
+        [_last_outside(area, *_leaving(area)), by_ray, _where_two_limits_meet(area, by_ray)]
     )
     return np.asarray(places[shapely.intersects_xy(area.room_and_rim, *places.T)])
+
+
+def _leaving(area: SeatArea) -> tuple[FloatArray, IntArray]:
+    """Steps along the edges that leave the part of a corner, (n, 2, 2), mm, and whose it is."""
+    edges = _fine_edges(area)
+    off = area.off_hull(edges)
+    lines, of = [], []
+    for which in range(len(area.leant_on.corners)):  # one by one: a slab may have 200 corners
+        inner, outer = area.leant_on.depth_mm(edges, off, which).T >= -CLEAR_MM
+        lines.append(edges[inner & ~outer])
+        of.append(np.full(len(lines[-1]), which))
+    return np.concatenate(lines), np.concatenate(of)
 
 
 def _last_outside(area: SeatArea, lines: FloatArray, of: IntArray) -> FloatArray:

@@ -35,17 +35,16 @@ class LeantOn:
     corners: FloatArray
     share: FloatArray
 
-    def depth_mm(self, xy: FloatArray, out_mm: FloatArray, which: IntArray) -> FloatArray:
-        """How deep places lie in the part of a corner, mm, shape (p, k); negative outside it.
-
-        With one place a row, ``k`` and its axis are left out everywhere.
+    def depth_mm(self, xy: FloatArray, out_mm: FloatArray, which: IntArray | int) -> FloatArray:
+        """How deep places lie in the part of a corner, mm, shape (p, ...); negative outside it.
 
         Parameters
         ----------
         xy, out_mm
-            Places, mm, shape (p, k, 2), and how far each lies off the hull of the rests, (p, k).
+            Places, mm, shape (p, ..., 2), and how far each lies off the hull of the rests, mm,
+            shape (p, ...).
         which
-            Each place's corner, by its number, a shape that broadcasts to (p, k).
+            Each place's corner, by its number, shape (p, ...), or one for all.
 
         Source
         ------
@@ -139,9 +138,10 @@ class SeatArea:
 
     def is_near_a_free_corner(self, xy: FloatArray, within_mm: float = 0.0) -> BoolArray:
         """Whether places (n, 2), mm, are in a leant-on corner's part, or within so much, (n,)."""
-        every = np.arange(len(self.leant_on.share))
-        depth = self.leant_on.depth_mm(xy[:, None], self.off_hull(xy)[:, None], every)
-        return np.asarray((depth >= -within_mm).any(axis=1))
+        off, near = self.off_hull(xy), np.zeros(len(xy), dtype=bool)
+        for which in range(len(self.leant_on.share)):  # one by one: a slab may have 200 corners
+            near |= self.leant_on.depth_mm(xy, off, which) >= -within_mm
+        return near
 
     def off_hull(self, xy: FloatArray) -> FloatArray:
         """How far places lie off the hull of what meets the slab, mm.

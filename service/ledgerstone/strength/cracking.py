@@ -17,6 +17,7 @@ from ledgerstone.strength.cracked import plain_limit_mpa
 from ledgerstone.strength.governing import first_largest
 from ledgerstone.strength.places import LoadPlace
 
+AT_ONCE = 16  # people, each with several fields as long as the mesh
 LASTING, CHANGING = 1.35, 1.5  # EN 1990 table A1.2(B)
 NEAR, FAR = 0.4, 1.5  # of a person's square: from a corner, and from the worst place so far
 MAY_NEED_BARS = 0.75  # share of what plain concrete is trusted with from which a demand is searched
@@ -96,11 +97,21 @@ def _demands(placed: PlacedSlab, batch: CaseBatch, first: CaseBatch) -> list[_De
         if tried.place is not None and tried.low is None and not batch.found[k].tips
         if tried.place.kind != "free-corner"
     }
-    if not people:
-        return []
+    each = [*people.items()]
+    return [
+        demands
+        for start in range(0, len(each), AT_ONCE)
+        for demands in _demands_of(placed, batch, first, each[start : start + AT_ONCE])
+    ]
+
+
+def _demands_of(
+    placed: PlacedSlab, batch: CaseBatch, first: CaseBatch, people: Sequence[tuple[int, LoadPlace]]
+) -> list[_Demands]:
+    """The demands of some people, by their cases in the batch."""
     own = first.loose.components[:, :, 0]
     live = np.empty((*own.shape, len(people)))
-    for n, (k, place) in enumerate(people.items()):
+    for n, (k, place) in enumerate(people):
         cases, at = batch.solved(k)
         done = placed.with_person(place, placed.sitting_case(place)).person_n
         factor = CHANGING * done / batch.tried[k].person_n
@@ -109,7 +120,7 @@ def _demands(placed: PlacedSlab, batch: CaseBatch, first: CaseBatch) -> list[_De
     own = own[:, :, None]
     x, y, xy = np.maximum(np.abs(live + own), np.abs(live + LASTING * own))
     both = zip(_worst(placed, x + xy), _worst(placed, y + xy), strict=True)
-    return [_Demands(place, *each) for place, each in zip(people.values(), both, strict=True)]
+    return [_Demands(place, *found) for (_, place), found in zip(people, both, strict=True)]
 
 
 def _worst(placed: PlacedSlab, fields: FloatArray) -> list[Demand]:
