@@ -22,6 +22,12 @@ _MAX_OF_ONE: Final = 24
 _TRIPLE: Final = 3
 _HEADING: Final = 7  # atoms
 _LED: Final = 3
+# What stands on a slab, under it or beside it, and is none itself.
+_APPLIANCES: Final = word_set(
+    "stove oven cooker range fridge freezer dishwasher dryer washer machine burner woodburner mirror"
+    " cupboard cupboards cabinet cabinets unit units pedestal trestles sofa bed bath kaminofen ofen"
+    " herd kühlschrank spülmaschine waschmaschine trockner backofen schrank unterschrank spiegel"
+)
 _SIZE_ROLES: Final = frozenset({"long", "deep", "thick", "wide", "high"})
 
 
@@ -166,12 +172,18 @@ def _labels_pair(parsed: ParsedSentence) -> bool:
     pair = next((size for size in parsed.sizes if size.of > 1 and size.place == 1), None)
     if pair is not None and pair.at == 0 and pair.of == _TRIPLE:
         return True  # a line of its own under a heading
+    first = parsed.sizes[0] if parsed.sizes else None
+    is_counted = first is not None and first.role == "quantity" and first.at == 1
+    if pair is not None and is_counted and pair.at == first.at + 1:
+        return True  # "qty 2   1200 x 900"
     colon = next((i for i, atom in enumerate(sentence.atoms[:10]) if atom.word == ":"), None)
     if pair is None or colon is None or pair.at != colon + 1:
         return False
     others = [
         mention for mention in parsed.found if mention.start < colon and mention.kind not in _PLACES
     ]
+    if any(is_appliances_line(sentence, mention) for mention in parsed.found):
+        return False
     labels = [LABELS.at(sentence.words, i) for i in range(colon) if sentence.words[i]]
     return not others and not any(label and label[0] in ("size", "cutouts") for label in labels)
 
@@ -186,6 +198,14 @@ def _begins_with_pair(parsed: ParsedSentence, *, is_l: bool) -> bool:
     ]
     early = [other for other in (*others, *things) if pair and other.start < pair[0]]
     return bool(pair) and not early and not parsed.sentence.is_quoted
+
+
+def is_appliances_line(sentence: Sentence, mention: Mention) -> bool:
+    """Return whether a line tells the sizes of what is no slab: "Stove: 465 x 410 mm"."""
+    is_named = mention.kind == "thing" and sentence.words[mention.end - 1] in _APPLIANCES
+    led = sentence.atoms[mention.end : mention.end + 1]
+    is_led = bool(led) and led[0].word == ":"
+    return is_named and is_led and mention.start <= 1 and sentence.starts_line
 
 
 def _is_label_of_sizes(sentence: Sentence, sizes: list[Measure]) -> bool:

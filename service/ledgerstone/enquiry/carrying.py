@@ -244,12 +244,14 @@ def note_hole(
 
 def without_counts(found: list[Mention], sizes: list[Measure]) -> list[Measure]:
     """Leave out bare small numbers that count something: "2 round table tops"."""
-    counts = {(mention.count, mention.start) for mention in found if mention.count}
+    counts = {(mention.count, mention.start, mention.end) for mention in found if mention.count}
     kept = []
     for size in sizes:
         counting = any(
-            size.size.unit is None and size.size.amount == count and 0 < start - size.at <= 4
-            for count, start in counts
+            size.size.unit is None
+            and size.size.amount == count
+            and (0 < start - size.at <= 4 or size.at == end + 1)  # "two taps", "Taps: 2"
+            for count, start, end in counts
         )
         if not counting or size.of > 1 or size.role not in ("", "across") or size.side:
             kept.append(size)

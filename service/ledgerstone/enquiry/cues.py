@@ -36,6 +36,7 @@ _ALONGSIDE: Final = frozenset({"parallel", "entlang", "along", "längs"})
 _AS: Final = frozenset({"for", "as", "in", "of", "on"})
 _ARTICLES: Final = frozenset({"the", "its", "a", "overall", "total", "finished"})
 _AT: Final = (["at"], ["on"], ["am"], ["an"])
+_OUT: Final = 2  # words: "comes out"
 _ENDS: Final = frozenset({"end", "side", "ende", "seite", "edge"})
 _FAR: Final = 7
 _STEPS: Final = 3
@@ -62,6 +63,8 @@ def read_after(
     limit = min(end, start + _FAR)
     side = _side_after(sentence, start, limit) or set_back(sentence, start)
     side = side or left_beside(sentence, measure) or each_way(sentence, measure)
+    if side is not None and side[0] == "back" and _comes_out(sentence, measure):
+        return  # "it is to come out 635 from the window wall"
     if side is not None:
         measure.side = side[0]
         measure.to_edge = measure.to_edge or _ends_at_edge(sentence, side[1])
@@ -75,6 +78,13 @@ def read_after(
             measure.role, measure.cue = letter, (start, start + 1)
         else:
             _role_after(sentence, measure, limit, used, skip_labels=skip_labels)
+
+
+def _comes_out(sentence: Sentence, measure: Measure) -> bool:
+    """Return whether the words right before a size say how far a slab comes out."""
+    at = measure.at - _OUT
+    label = LABELS.at(sentence.words, at) if at >= 0 and sentence.words[at] else None
+    return label == ("deep", _OUT) and measure.of == 1
 
 
 def take_cue(measure: Measure, start: int, end: int, used: set[int]) -> None:

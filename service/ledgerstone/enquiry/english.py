@@ -52,7 +52,7 @@ LABELS: Final = MappingProxyType(
         "wide": "width, wd, wide, widths, w, breadth",
         "deep": "profound, profundity, depth, deep, d, depths, projection, projecting, projects,"
         " comes"
-        " forward, comes out, sticks out, stands out, how far it comes out, how far out it comes,"
+        " forward, come out, comes out, sticks out, stands out, how far it comes out, how far out it comes,"
         " how far it sticks out, how deep it is, front to back, from front to back, back to"
         " front, from"
         " back to front, from the wall to the front, the wall to the front edge, wall to front"
@@ -75,6 +75,7 @@ LABELS: Final = MappingProxyType(
 )
 FROM: Final = (
     "from, off, from the, forward of, forward from, in from, out from, away from, back from,"
+    " up from, down from, on from, along from,"
     " short of"
     ", in off"
 )
@@ -105,7 +106,8 @@ MARKS: Final = MappingProxyType(
         " now, has measured, called back, phoned back, correct that, on reflection, edit",
         "old": "old, existing, current, present one, previous, former, neighbour's, neighbor's,"
         " sister's, friend's, mum's, brother's, tiled one, last one, last lot",
-        "gone": "quote was for, price was for, estimate was for, quoted for, i'd said, i had"
+        "gone": "laminate one, formica one, wooden one, timber one, oak one, granite one, slate one,"
+        " marble one, tiled one, steel one, quartz one, plastic one, pine one, quote was for, price was for, estimate was for, quoted for, i'd said, i had"
         " said, i'd written, i had written, i'd given, i'd told you,"
         " previously, that was the, that was a, which was a, it was a, that was an, that was"
         " only, original enquiry"

@@ -22,6 +22,9 @@ _MEASURES: Final = word_set("is are measures measure ist sind misst hat")
 _CLAUSE: Final = 8
 _LED: Final = 5
 _WISHES: Final = word_set("need want require after like order brauche brauchen suche suchen möchte")
+_MARKS: Final = frozenset({":", "=", "-", "–"})
+_AFTER_COUNT: Final = word_set(", ; . no nr off pcs stück stk x × ( each round")
+_MOST: Final = 12
 _TURNS: Final = word_set("to for on in with over under und and für auf mit zu")
 
 
@@ -63,6 +66,21 @@ def _is_wished(sentence: Sentence, mention: Mention) -> bool:
         return False
     ahead = sentence.atoms[mention.end : mention.end + 2]
     return any(atom.kind == "size" for atom in ahead)
+
+
+def labelled_count(sentence: Sentence, mention: Mention) -> int:
+    """Return the number in "Basins: 2, round", where a line begins with a name; 0 if there is none.
+
+    A line of sizes has no such number: "Sink: 9, 400 from left" says no count of a singular.
+    """
+    at, atoms = mention.end, sentence.atoms
+    is_field = sentence.starts_line and mention.start == 0 and mention.is_plural
+    if not is_field or at + 1 >= len(atoms) or atoms[at].word not in _MARKS:
+        return 0
+    size = atoms[at + 1].size
+    is_few = size is not None and size.unit is None and size.amount.denominator == 1
+    ends = at + 2 == len(atoms) or atoms[at + 2].word in _AFTER_COUNT
+    return int(size.amount) if size is not None and is_few and ends and size.amount <= _MOST else 0
 
 
 def is_of_premises(sentence: Sentence, mention: Mention) -> bool:

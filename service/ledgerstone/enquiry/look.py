@@ -27,7 +27,7 @@ FINISHES: Final = (
     "|schalungsglatt|glatt|unbehandelt|nicht poliert|seidenmatt"
 )
 _FINISH: Final = re.compile(
-    rf"\b(?:{FINISHES})\b(?:,? (?:and|und|&) (?:{FINISHES})\b)?(?: finish)?", re.IGNORECASE
+    rf"\b(?:{FINISHES})\b(?:(?:,? (?:and|und|&)|,) (?:{FINISHES})\b)?(?: finish)?", re.IGNORECASE
 )
 SURFACE_WORDS: Final[Mapping[Surface, re.Pattern[str]]] = MappingProxyType(
     {

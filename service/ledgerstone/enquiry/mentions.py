@@ -7,7 +7,7 @@ from itertools import pairwise
 from typing import Final
 
 from ledgerstone.enquiry.joining import joined_names
-from ledgerstone.enquiry.kinds import by_rim, is_asked_for, is_of_premises
+from ledgerstone.enquiry.kinds import by_rim, is_asked_for, is_of_premises, labelled_count
 from ledgerstone.enquiry.lexicon import LABELS, NOUNS, NUMBERS, SIDES, mark, noun_ending
 from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.sentences import Atom, Sentence
@@ -182,6 +182,7 @@ def _describe(sentence: Sentence, mention: Mention) -> None:
     """Look back over adjectives for an article, a number, a preposition, a denial."""
     words = sentence.words
     _look_back(sentence, mention)
+    mention.count = mention.count or labelled_count(sentence, mention)
     _describe_kind(words, mention)
     if mention.preposition in _AT_WALL and "rückwand" in words[mention.start : mention.end]:
         mention.kind, mention.name = "thing", ""  # the wall at the back

@@ -47,7 +47,7 @@ AGAINST: Final = (
         "delivered",
         3,
         re.compile(
-            r"(?:table|top|worktop|hearth|slab|bench|shelf|order) (?:came|arrived|is in"
+            r"(?:table|top|worktop|hearth|slab|bench|shelf|order) (?:came|(?:has |have |is |are |was )?(?:now )?arrived|is in"
             r"|was delivered)|bezahlt habe ich|\bauftrag \d|krankmeldung|terminabsage"
             r"|where is my order|\byou did (?:our|my)\b|you (?:delivered|made|fitted|installed"
             r"|cast|brought|sent) (?:us |me |for us |it )?(?:on|last|in|the|us|me|a)\b|\b(?:i"
@@ -62,7 +62,8 @@ AGAINST: Final = (
         "thanks",
         5,
         re.compile(
-            r"just (?:to say|wanted to say|a note to)|exactly what we (?:hoped|wanted)"
+            r"(?:just|only) (?:to say|a note to|(?:i )?(?:want(?:ed)?|wish(?:ed)?|would like)"
+            r" to (?:say|thank))|exactly what we (?:hoped|wanted)"
             r"|thank you from|thanks again for (?:the|our|your)|very happy (?:kitchen|customer)"
             r"|decided against|i'll tell everyone|told (?:my|our) (?:neighbour|neighbor|friend)s?"
             r"|no reply needed|thank you for the (?:lovely|beautiful|great)|(?:it|they)(?:'s|’s"
@@ -269,7 +270,7 @@ AGAINST: Final = (
         5,
         re.compile(
             r"\b(?:apply(?:ing)?|application) for (?:the|a|your|any)\b|\b(?:job|position|role"
-            r"|post) (?:as|that you|you) |\b(?:job|position|role|post)\b[^.\n]{0,40}\badvert"
+            r"|post) (?:as an?|that you|you) |\b(?:job|position|role|post)\b[^.\n]{0,40}\badvert"
             r"|looking for (?:work|a job|employment)|years['’]? experience|\b(?:work|school"
             r"|college|student) placement|\bdissertation\b|\bthesis\b|(?:i am|i'm"
             r"|i’m) an? (?:\w+ ){0,4}(?:student|apprentice|trainee)\b|\bstelle als\b"

@@ -101,6 +101,7 @@ def take_quantity(piece: SaidPiece, measure: Measure, sentence: Sentence) -> Non
     size = measure.size
     before = [atom.word for atom in sentence.atoms[: measure.at]]
     is_field = sentence.starts_line and bool({":", "|"} & set(before))
+    is_field = is_field or (sentence.starts_line and measure.at == 1)  # "qty 3  1000 x 800"
     is_field = is_field or [atom.word for atom in sentence.atoms[measure.at + 1 :][:1]] in _TIMES
     is_whole = size.unit is None and size.amount.denominator == 1
     if is_field and is_whole and 1 <= size.amount <= _MOST:

@@ -107,10 +107,14 @@ def affirms_in_part(sentence: Sentence) -> bool:
     return bool(_STANDS & set(sentence.words)) and len(roles) > 1
 
 
-def is_whole_offer(sizes: list[Measure], found: list[Mention]) -> bool:
-    """Whether a sentence names a slab with its sizes, which a reply may take up as a whole."""
+def is_taken_up(sentence: Sentence, sizes: list[Measure], found: list[Mention]) -> bool:
+    """Whether a reply that leans on the workshop's words takes up a sentence of them as a whole.
+
+    It names a slab with its sizes, or says again what was asked: "noted: 1750 long, 800 deep".
+    """
     slabs = [one for one in found if one.kind == "slab" and not one.is_old]
-    return bool(slabs) and any(size.of > 1 for size in sizes)
+    is_whole = bool(slabs) and any(size.of > 1 for size in sizes)
+    return is_whole or is_restated(sentence, sizes)
 
 
 def without_offers(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:

@@ -29,6 +29,7 @@ _ABBREVIATIONS: Final = word_set(
     "z.b etc tel"
 )
 _BEGINNINGS: Final = word_set("the our my we it this they i der die das wir ich unsere")
+_WHICH: Final = word_set("the that those these this your")
 _LAST_WORDS: Final = word_set(
     "thick thickness deep depth long length wide width high across diameter thanks please dick tief"
     " lang stark"
@@ -265,8 +266,14 @@ def _atoms(tokens: list[Token], *, has_inches: bool) -> list[Atom]:
     return atoms
 
 
-def _begins(text: str, before: Atom, atom: Atom) -> bool:
-    """Whether a capital begins a sentence that no full stop parts: "… x 20 The old one is"."""
+def _begins(text: str, atoms: Sequence[Atom], i: int) -> bool:
+    """Whether a capital begins a sentence that no full stop parts: "… x 20 The old one is".
+
+    "The 1480 I gave you" goes on.
+    """
+    before, atom = atoms[i - 1], atoms[i]
+    if i > 1 and before.kind == "size" and atoms[i - 2].word in _WHICH:
+        return False
     if atom.word not in _BEGINNINGS or not text[atom.start].isupper():
         return False
     return before.kind == "size" or (atom.word != "i" and before.word in _LAST_WORDS)
@@ -276,7 +283,7 @@ def _split(text: str, atoms: list[Atom]) -> list[Sentence]:
     """End a sentence at a full stop, a question or exclamation mark, or a semicolon."""
     sentences = [Sentence()]
     for i, atom in enumerate(atoms):
-        if len(sentences[-1].atoms) >= LONGEST or (i and _begins(text, atoms[i - 1], atom)):
+        if len(sentences[-1].atoms) >= LONGEST or (i and _begins(text, atoms, i)):
             sentences.append(Sentence())
         sentences[-1].atoms.append(atom)
         if atom.kind != "mark" or atom.word not in ".!?;":

@@ -32,6 +32,9 @@ def each_length(
     sizes = [size for size in sizes if size is not whole]
     long = [size for size in long if size is not whole]
     is_counted = bool(long) and all(one.counted for one in long)
+    if piece.claims.get("length") and is_counted and parsed.sentence.starts_line:
+        _further(focus, piece, long, parsed)
+        return [size for size in sizes if size not in long]
     if piece.claims.get("length") or (len(long) < _SEVERAL and not is_counted):
         return sizes
     is_told = piece.quantity == len(long) or focus.subjects.awaited == len(long)
@@ -40,12 +43,19 @@ def each_length(
         return sizes
     piece.quantity, piece.quantity_spans = 1, ()
     _count(piece, long[0])
-    for measure in long[1:]:
+    _further(focus, piece, long[1:], parsed)
+    return [size for size in sizes if size not in long[1:]]
+
+
+def _further(
+    focus: Focus, piece: SaidPiece, long: Sequence[Measure], parsed: ParsedSentence
+) -> None:
+    """Make a slab of each further length, else like the first: "2 off 915 long" on a line."""
+    for measure in long:
         more = focus.start_piece(piece.use)
         more.like, more.like_in = piece, frozenset({"width", "thickness"})
         _count(more, measure)
         focus.assigner.piece(more, [measure], parsed.rank)
-    return [size for size in sizes if size not in long[1:]]
 
 
 def _whole_of(long: list[Measure]) -> Measure | None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from ledgerstone.enquiry import anchoring, hearsay, parting, relations, scope, splitting, telling
-from ledgerstone.enquiry.beginning import is_next_piece
+from ledgerstone.enquiry.beginning import is_appliances_line, is_next_piece
 from ledgerstone.enquiry.elsewhere import is_fitted_elsewhere
 from ledgerstone.enquiry.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.identity import called
@@ -276,6 +276,8 @@ def _takes_sizes(mention: Mention, sentence: Sentence) -> bool:
     words = [atom.word for atom in sentence.atoms[mention.end : mention.end + 8]]
     sizes = [i for i, atom in enumerate(sentence.atoms[mention.end : mention.end + 8]) if atom.size]
     before_size = words[: sizes[0]] if sizes else words[:2]
+    if before_size == [":"] and is_appliances_line(sentence, mention):
+        return True
     if ":" in before_size or (mention.name == "unknown" and {",", ";"} & set(before_size)):
         return False  # it stands in a label, or in a clause of its own
     i = 0

@@ -35,9 +35,26 @@ _WISHES: Final = re.compile(
     r"|hätten? (?:ich |wir )?gerne?|\bbrauchen?\b|\bmöchten?\b",
     re.IGNORECASE,
 )
+_SLABS: Final = (
+    r"(?:worktops?|counter ?tops?|counters?|tops?|table ?tops?|tables?|desks?|hearths?|shel(?:f|ves)"
+    r"|[sc]ills?|window ?sills?|splash ?backs?|upstands?|bench(?:es)?|mantels?|islands?|slabs?"
+    r"|breakfast bars?|\w*(?:platten?|bänke|bank))\b"
+)
+_A_FEW: Final = (
+    r"(?:an?|another|one|two|three|four|five|six|some|new|eine?n?|zwei|drei|\d)"
+    r" (?:(?!price|list|refund|job|visit|invoice|receipt|for|from|of|about)[\w-]{1,14} ){0,3}?"
+)
+# Someone says that they want one: "I need a kitchen worktop", "would you make a splashback".
+_ASKS_FOR_ONE: Final = re.compile(
+    r"(?:\b(?:i|we)(?:['’]d| would| should)? (?:like|love|want|need|require|order)|\blooking for"
+    r"|\b(?:would|could|can|will) you (?:please )?(?:be able to )?(?:make|do|cast|price|quote)"
+    r"(?: (?:me|us|for))?|\b(?:quote|price) (?:me |us )?(?:for|on)|\bhätten? (?:ich |wir )?gerne?"
+    rf"|\b(?:brauche|suche|möchte|benötige)n?(?: ich| wir)?) {_A_FEW}{_SLABS}",
+    re.IGNORECASE,
+)
 _FIELDS: Final = re.compile(
     r"^[ \t]*(?:length|width|depth|thickness|product|item|colour|color|länge|tiefe|breite"
-    r"|stärke|material|size)\b[^\n:|\t]{0,24}[:|\t]",
+    r"|stärke|material|size)\b[^\n:|\t]{0,24}?(?:[:|\t…]|\.{3}|_{3})",
     re.IGNORECASE | re.MULTILINE,
 )
 _RESTORED: Final = re.compile(
@@ -47,6 +64,7 @@ _RESTORED: Final = re.compile(
 )
 
 
+_WISHED: Final = 4  # outweighs a word of other mail beside it: "the invoice was 20417"
 _OURS_TOO: Final = "trade"  # speaks against only where no slab of ours is named
 # What was made for someone else speaks neither for nor against: "Joyce, whose hearth you made".
 _OF_OTHERS: Final = re.compile(
@@ -89,9 +107,11 @@ def verdict(
     ranked = sorted(against, key=lambda one: (one[1] not in COMMERCIAL, -one[0]))
     why = ranked[0][1] if ranked else ""
     asks = 2 * bool(_ASKS.search(whole)) + bool(_WANTS.search(whole)) + bool(_FIELDS.search(whole))
+    asks += is_whole and bool(_ASKS_FOR_ONE.search(newest))
     if not has_pieces or (against and not asks):
         return False, why
     score = asks + has_sizes + 2 * bool(_RESTORED.search(newest))
     score += 2 * (is_whole and bool(_WISHES.search(newest)))
+    score += _WISHED * (is_whole and bool(_ASKS_FOR_ONE.search(newest)))
     score -= sum(weight for weight, _ in against) + 3 * is_automatic
     return score > 0, why

@@ -140,7 +140,7 @@ class Walker:
         sentence, sizes = parsed.sentence, parsed.sizes
         if self.by_label.note(sentence, sizes, layer):
             return True
-        if self.leans and scope.is_whole_offer(sizes, parsed.found):
+        if self.leans and scope.is_taken_up(sentence, sizes, parsed.found):
             return False
         if scope.is_restated(sentence, sizes):
             self.restated = (sentence, layer)

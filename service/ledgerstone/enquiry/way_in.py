@@ -15,10 +15,12 @@ _NUMBER_WORDS: Final = "|".join(
         reverse=True,
     )
 )
+_OF_STEPS: Final = r"(?![ -](?:tops?|treads?|slabs?|stones?|nosings?|plates?|tiles?)\b)"  # of ours
 _STEPS: Final = re.compile(
-    rf"\b(?P<count>\d{{1,3}}|{_NUMBER_WORDS}|a|no)\s(?:(?!few\b|flights?\b|couple\b)\w{{1,12}}\s)?"
+    rf"\b(?P<count>\d{{1,3}}|{_NUMBER_WORDS}|a|no)\s"
+    rf"(?:(?!few\b|flights?\b|couple\b|concrete\b|cast\b)\w{{1,12}}\s)?"
     rf"(?:steps?|stairs"
-    rf"|stufen?)\b(?! \d)|(?P<one>\bone step\b)|(?P<ohne>\bkeine stufen\b)",
+    rf"|stufen?)\b(?! \d){_OF_STEPS}|(?P<one>\bone step\b){_OF_STEPS}|(?P<ohne>\bkeine stufen\b)",
     re.IGNORECASE,
 )
 _FLIGHTS: Final = re.compile(
