@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from ledgerstone.enquiry import anchoring, hearsay, pairing, relations, scope
+from ledgerstone.enquiry.ends import count_at_ends
 from ledgerstone.enquiry.focus import Focus, ParsedSentence, Target
 from ledgerstone.enquiry.lexicon import mark
 from ledgerstone.enquiry.measures import Measure
@@ -22,6 +23,8 @@ _HOLLOW: Final = word_set(
 _ROUNDED: Final = word_set(
     "edge edges corner corners rounded rounding round-over kante kanten ecke"
 )
+_ITSELF: Final = frozenset({"itself", "themselves", "selbst"})
+_LED: Final = 8
 _OWN_KEYS: Final = {"long": "length", "deep": "width", "wide": "width"}
 
 
@@ -63,13 +66,23 @@ def _why_none(parsed: ParsedSentence, measure: Measure) -> str:
     sentence = parsed.sentence
     if scope.is_old_scope(sentence, measure):
         return scope.OLD
-    if hearsay.is_others_figure(sentence, measure):
+    if hearsay.is_others_figure(sentence, measure) or _is_things_own(parsed, measure):
         return scope.OF_ANOTHER
     if measure.side or measure.role in _IGNORED or scope.is_beside(sentence, measure):
         return ""
     is_none = scope.is_limit(sentence, measure)
     is_none = is_none or scope.is_feature(sentence, measure, parsed.found)
     return scope.NO_SIZE if is_none else ""
+
+
+def _is_things_own(parsed: ParsedSentence, measure: Measure) -> bool:
+    """Return whether a size is of what goes into a hole: "it is 590 x 520 itself"."""
+    first, last = (measure.members or [measure])[0].at, (measure.members or [measure])[-1].at
+    words = parsed.sentence.words
+    if measure.side or not _ITSELF & set(words[last + 1 : last + 3]):
+        return False
+    near = [one for one in parsed.found if first - _LED <= one.start < first]
+    return not any(one.kind in ("slab", "leg") or one.names_hole for one in near)
 
 
 def _is_round_ones(
@@ -210,8 +223,7 @@ def _of_following(focus: Focus, parsed: ParsedSentence, mention: Mention) -> Tar
         piece = subjects.piece_for(mention, sentence, [], free=False)
         return piece if piece is not None else subjects.current()
     if mention.kind in ("open", "hole") and not mention.is_denied:
-        if scope.is_at_each_end(mention, sentence):
-            mention.count = mention.count or 2
+        count_at_ends(focus, parsed, mention)
         openings = subjects.openings_for(mention, sentence)
         if openings and anchoring.of_each(sentence, mention):
             openings = anchoring.in_each(subjects.scene.pieces, subjects.piece, openings)

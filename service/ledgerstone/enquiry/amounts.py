@@ -14,6 +14,7 @@ from ledgerstone.enquiry.declared import UNIT_NAMES, declared_unit
 from ledgerstone.enquiry.measures import Measure
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.sizes import Size
+from ledgerstone.enquiry.slips import both_readings
 from ledgerstone.errors import QuantityError
 from ledgerstone.quantities import Length, UnitName
 
@@ -55,6 +56,7 @@ _NARROWEST_MM: Final = 15.0  # of a pair, a socket's or a slot's: common practic
 _METRIC_FIRST: Final[tuple[UnitName, ...]] = ("mm", "cm", "m", "in")
 _INCHES_FIRST: Final[tuple[UnitName, ...]] = ("mm", "in", "cm", "m")
 _SIDES: Final = ("length", "width")
+_SIDED: Final = frozenset({"length", "width", "deep"})
 _RULING_SHARE: Final = 0.7
 Ratio = tuple[int, int]  # a number as a fraction in its lowest terms: quicker to look up
 Meant = tuple[Length, Length | None]  # the length meant, and another that it may mean
@@ -183,6 +185,9 @@ class Amounts:
     def _length(self, measure: Measure, role: str) -> Meant | None:
         size = measure.size
         if size.unit is not None:
+            slip = both_readings(measure) if role in _SIDED else None
+            if slip is not None:
+                return slip
             fits = self._fitting(measure, [size.unit], "width" if role == "deep" else role)
             other = fits[1] if size.grouped is not None and len(fits) > 1 else None
             return (fits[0], other) if fits else None

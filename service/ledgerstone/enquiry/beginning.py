@@ -24,10 +24,12 @@ _HEADING: Final = 7  # atoms
 _LED: Final = 3
 # What stands on a slab, under it or beside it, and is none itself.
 _APPLIANCES: Final = word_set(
-    "stove oven cooker range fridge freezer dishwasher dryer washer machine burner woodburner mirror"
-    " cupboard cupboards cabinet cabinets unit units pedestal trestles sofa bed bath kaminofen ofen"
-    " herd kühlschrank spülmaschine waschmaschine trockner backofen schrank unterschrank spiegel"
+    "stove oven cooker range fridge freezer dishwasher dryer washer machine burner woodburner"
+    " mirror cupboard cupboards cabinet cabinets unit units pedestal trestles sofa bed bath"
+    " kaminofen ofen herd kühlschrank spülmaschine waschmaschine trockner backofen schrank"
+    " unterschrank spiegel"
 )
+_AFTER_QTY: Final = 4  # atoms: "qty: 2,"
 _SIZE_ROLES: Final = frozenset({"long", "deep", "thick", "wide", "high"})
 
 
@@ -173,8 +175,8 @@ def _labels_pair(parsed: ParsedSentence) -> bool:
     if pair is not None and pair.at == 0 and pair.of == _TRIPLE:
         return True  # a line of its own under a heading
     first = parsed.sizes[0] if parsed.sizes else None
-    is_counted = first is not None and first.role == "quantity" and first.at == 1
-    if pair is not None and is_counted and pair.at == first.at + 1:
+    is_counted = first is not None and first.role == "quantity"
+    if pair is not None and is_counted and pair.at <= _AFTER_QTY:
         return True  # "qty 2   1200 x 900"
     colon = next((i for i, atom in enumerate(sentence.atoms[:10]) if atom.word == ":"), None)
     if pair is None or colon is None or pair.at != colon + 1:
@@ -201,11 +203,11 @@ def _begins_with_pair(parsed: ParsedSentence, *, is_l: bool) -> bool:
 
 
 def is_appliances_line(sentence: Sentence, mention: Mention) -> bool:
-    """Return whether a line tells the sizes of what is no slab: "Stove: 465 x 410 mm"."""
+    """Return whether a label tells the sizes of what is no slab: "Stove: 465 x 410 mm"."""
     is_named = mention.kind == "thing" and sentence.words[mention.end - 1] in _APPLIANCES
     led = sentence.atoms[mention.end : mention.end + 1]
     is_led = bool(led) and led[0].word == ":"
-    return is_named and is_led and mention.start <= 1 and sentence.starts_line
+    return is_named and is_led and mention.start <= 1
 
 
 def _is_label_of_sizes(sentence: Sentence, sizes: list[Measure]) -> bool:

@@ -17,6 +17,8 @@ from ledgerstone.enquiry.word_sets import word_set
 _CHOOSES: Final = word_set("rather say prefer call choose settle plenty lieber nehmen")
 
 
+_I_SAY: Final = frozenset({("i", "say"), ("i'd", "say"), ("we", "say"), ("ich", "sage")})
+_THEY_SAY: Final = word_set("says wants thinks reckons prefers sagt meint will möchte")
 _SETTLES: Final = frozenset(
     {
         ("uns", "auf"),
@@ -128,9 +130,17 @@ def _as_chosen(parsed: ParsedSentence, measure: Measure, at: int) -> None:
     if not (is_called or is_it or _CHOOSES & set(near) or chosen_now(words, measure)):
         return
     measure.role = roles[-1]
+    if _are_at_odds(words, measure.at):
+        return
     for size in sizes[:at]:  # "so 1800 long, call it 1860"
         is_same = is_it or size.role == measure.role
         size.replaced = size.replaced or (is_same and size.of == 1 and not size.side)
+
+
+def _are_at_odds(words: list[str], at: int) -> bool:
+    """Return whether two people want two sizes: "my wife says 95 wide, I say 100"."""
+    is_own = tuple(words[max(0, at - 2) : at]) in _I_SAY
+    return is_own and bool(_THEY_SAY & set(words[:at]))
 
 
 def _as_subject(words: list[str], measure: Measure, active: Mention | None) -> None:

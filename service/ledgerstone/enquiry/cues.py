@@ -5,11 +5,11 @@ from __future__ import annotations
 from itertools import pairwise
 from typing import Final
 
+from ledgerstone.enquiry import strips
 from ledgerstone.enquiry.letters import letter_after, name_group
 from ledgerstone.enquiry.lexicon import AXES, FROM, LABELS, ROLES, SIDES
 from ledgerstone.enquiry.measure import Measure
 from ledgerstone.enquiry.sentences import Sentence
-from ledgerstone.enquiry.strips import each_way, is_behind_by, left_beside, of_side, set_back
 from ledgerstone.enquiry.word_sets import word_set
 
 FILLERS: Final = word_set(
@@ -36,7 +36,6 @@ _ALONGSIDE: Final = frozenset({"parallel", "entlang", "along", "längs"})
 _AS: Final = frozenset({"for", "as", "in", "of", "on"})
 _ARTICLES: Final = frozenset({"the", "its", "a", "overall", "total", "finished"})
 _AT: Final = (["at"], ["on"], ["am"], ["an"])
-_OUT: Final = 2  # words: "comes out"
 _ENDS: Final = frozenset({"end", "side", "ende", "seite", "edge"})
 _FAR: Final = 7
 _STEPS: Final = 3
@@ -61,15 +60,15 @@ def read_after(
     if name_group(sentence, measure, used):
         return
     limit = min(end, start + _FAR)
-    side = _side_after(sentence, start, limit) or set_back(sentence, start)
-    side = side or left_beside(sentence, measure) or each_way(sentence, measure)
-    if side is not None and side[0] == "back" and _comes_out(sentence, measure):
+    side = _side_after(sentence, start, limit) or strips.set_back(sentence, start)
+    side = side or strips.left_beside(sentence, measure) or strips.each_way(sentence, measure)
+    if side is not None and side[0] == "back" and strips.comes_out(sentence, measure):
         return  # "it is to come out 635 from the window wall"
     if side is not None:
         measure.side = side[0]
         measure.to_edge = measure.to_edge or _ends_at_edge(sentence, side[1])
         take_cue(measure, start, side[1], used)
-    elif is_behind_by(sentence, measure):
+    elif strips.is_behind_by(sentence, measure):
         measure.role = "behind"  # "a tap hole 100 behind it"
         take_cue(measure, start, start + 1, used)
     elif not _beside(sentence, measure, start):
@@ -78,13 +77,6 @@ def read_after(
             measure.role, measure.cue = letter, (start, start + 1)
         else:
             _role_after(sentence, measure, limit, used, skip_labels=skip_labels)
-
-
-def _comes_out(sentence: Sentence, measure: Measure) -> bool:
-    """Return whether the words right before a size say how far a slab comes out."""
-    at = measure.at - _OUT
-    label = LABELS.at(sentence.words, at) if at >= 0 and sentence.words[at] else None
-    return label == ("deep", _OUT) and measure.of == 1
 
 
 def take_cue(measure: Measure, start: int, end: int, used: set[int]) -> None:
@@ -197,7 +189,7 @@ def _side_after(sentence: Sentence, start: int, limit: int) -> tuple[str, int] |
             return None  # "510 x 400 in the middle of the back leg"
         found = FROM.at(words, i) if words[i] else None
         if found is None and i == start and words[i] == "of":
-            found = of_side(words, i)  # "120 cm of left side"
+            found = strips.of_side(words, i)  # "120 cm of left side"
         if found is None:
             continue
         return _side_at(sentence, i + found[1], start)

@@ -39,6 +39,9 @@ _BEING: Final = word_set("is was are would looks seems ist war sind wäre mm cm"
 _NOUN_ROLES: Final = frozenset({"long", "wide", "deep", "thick"})
 _NOUNS_OF_SIZE: Final = word_set("length depth width thickness länge tiefe breite stärke dicke")
 _BREADTHS: Final = word_set("width breadth breite")
+_ANSWERS: Final = 6  # atoms before the size that answers a question
+_OR: Final = word_set("maybe perhaps possibly or vielleicht eventuell oder")
+_PERHAPS: Final = _OR | {",", "/"}
 _TOO: Final = frozenset({"too", "zu"})
 
 
@@ -123,10 +126,29 @@ def read_question(sentence: Sentence, sizes: list[Measure], asked: str) -> str:
 
     "How long is it? 1250 mm"
     """
-    if asked and sizes and not sentence.starts_line and not (sizes[0].role or sizes[0].side):
+    is_bare = bool(sizes) and not (sizes[0].role or sizes[0].side) and sizes[0].of == 1
+    if asked and is_bare and not sentence.starts_line and sizes[0].at <= _ANSWERS:
         sizes[0].role = asked
-    is_asking = sentence.ends == "?" and sentence.words[:1] == ["how"] and not sizes
-    return _asked_before(sentence.words) if is_asking else ""
+    _read_perhaps(sentence, sizes)
+    if sentence.ends != "?" or sizes:
+        return ""
+    return _asked_before(sentence.words) if sentence.words[0] == "how" else _label_alone(sentence)
+
+
+def _label_alone(sentence: Sentence) -> str:
+    """Return the role of a name that is asked alone: "Thickness?"."""
+    named = LABELS.at(sentence.words, 0)
+    is_alone = named is not None and named[1] + 1 == len(sentence.atoms)
+    return named[0] if named is not None and is_alone and named[0] in _NOUN_ROLES else ""
+
+
+def _read_perhaps(sentence: Sentence, sizes: list[Measure]) -> None:
+    """Give a size that is only perhaps the role of the one before it: "maybe 3, maybe 4 cm"."""
+    for before, after in pairwise(sizes):
+        between = {atom.word for atom in sentence.atoms[before.at + 1 : after.at]}
+        is_bare = after.of == before.of == 1 and not (after.role or after.side or before.side)
+        if is_bare and between <= _PERHAPS and between & _OR:
+            after.role = before.role
 
 
 def _asked_before(words: list[str]) -> str:

@@ -52,7 +52,8 @@ LABELS: Final = MappingProxyType(
         "wide": "width, wd, wide, widths, w, breadth",
         "deep": "profound, profundity, depth, deep, d, depths, projection, projecting, projects,"
         " comes"
-        " forward, come out, comes out, sticks out, stands out, how far it comes out, how far out it comes,"
+        " forward, come out, comes out, sticks out,"
+        " stands out, how far it comes out, how far out it comes,"
         " how far it sticks out, how deep it is, front to back, from front to back, back to"
         " front, from"
         " back to front, from the wall to the front, the wall to the front edge, wall to front"
@@ -106,8 +107,9 @@ MARKS: Final = MappingProxyType(
         " now, has measured, called back, phoned back, correct that, on reflection, edit",
         "old": "old, existing, current, present one, previous, former, neighbour's, neighbor's,"
         " sister's, friend's, mum's, brother's, tiled one, last one, last lot",
-        "gone": "laminate one, formica one, wooden one, timber one, oak one, granite one, slate one,"
-        " marble one, tiled one, steel one, quartz one, plastic one, pine one, quote was for, price was for, estimate was for, quoted for, i'd said, i had"
+        "gone": "laminate one, formica one, wooden one, timber one, oak one, granite one,"
+        " slate one, marble one, steel one, quartz one, plastic one, pine one, quote was for,"
+        " price was for, estimate was for, quoted for, i'd said, i had"
         " said, i'd written, i had written, i'd given, i'd told you,"
         " previously, that was the, that was a, which was a, it was a, that was an, that was"
         " only, original enquiry"
@@ -150,7 +152,8 @@ MARKS: Final = MappingProxyType(
         " middle of the back, centre of the back, center of the back, middle of the rear, centre"
         " of the rear, center of the rear, middle of the front, centre of the front, center of the"
         " front",
-        "behind": "level with, level w, middle of the sink, centre of the sink,"
+        "behind": "in the same axis, on the same axis,"
+        " level with, level w, middle of the sink, centre of the sink,"
         " center of the sink, middle of the"
         " basin, centre of the basin, center of the basin, middle of the bowl, centre of the"
         " bowl, center of the bowl, behind, in line with, same centre line, same center line, on"
@@ -161,7 +164,8 @@ MARKS: Final = MappingProxyType(
         "sideways": "either side, to either side, each side of the basin, each side of the sink,"
         " each side of"
         " centre, each side of center, each side of the centre, each side of the center,"
-        " each side of it, both sides of it",
+        " each side of it, both sides of it, either side of it, one each side, one either side,"
+        " one on each side, one to each side",
         "both": "both, each, all, both of them, all of them, all three",
         "shown": "undermount, undermounted, under mount, under-mount, under mounted, set under,"
         " goes underneath, sits underneath, mounted from under, from under,"

@@ -60,11 +60,13 @@ NOUNS: Final = MappingProxyType(
         "leg:back": "an der rückwand, rückseite, hintere seite, hinten an der wand,"
         " an der wand entlang, langer schenkel, lange schenkel,"
         " langen schenkel, lange seite, längere"
-        " schenkel, langer seite, lange schenkels",
+        " schenkel, langer seite, lange schenkels, liegt an der rückwand, läuft an der"
+        " rückwand, steht an der rückwand",
         "leg:side": "rechter schenkel, linker schenkel, rechten schenkel, linken schenkel,"
         " rechte schenkel,"
         " linke schenkel, kurzer schenkel, kurze schenkel, kurzen schenkel, kurze seite, kürzere"
-        " schenkel, kurzer seite",
+        " schenkel, kurzer seite, geht nach vorn, geht nach vorne, kommt nach vorn, kommt nach"
+        " vorne, läuft nach vorn, läuft nach vorne, ragt nach vorn, nach vorn, nach vorne",
         "leg:both": "beide schenkel, beider schenkel, beide seiten, beiden schenkel, beide teile",
         "leg:notch": "ausklinkung, fehlende ecke, fehlt",
         "feature:": "fase, gefast, fasen, angefast, abgerundet, gerundet, abgerundete, rundung,"
@@ -176,6 +178,8 @@ ENDINGS: Final = MappingProxyType(
         "kabelloch": "open:cable",
         "schirmloch": "open:parasol",
         "loch": "hole:",
+        "bohrung": "hole:",
+        "bohrungen": "hole:",
         "fensterbank": "slab:sill",
         "fensterbänke": "slab:sill",
         "tischplatte": "slab:table",

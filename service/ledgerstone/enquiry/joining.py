@@ -32,14 +32,23 @@ def _is_one(sentence: Sentence, before: Mention, mention: Mention) -> bool:
     """Return whether two names that follow one another name one thing."""
     kinds = (before.kind, mention.kind)
     if kinds == ("hole", "open"):
-        return _is_for(sentence, before, mention)
+        is_led = mention.start == before.end and not mention.determiner
+        return is_led or _is_for(sentence, before, mention)  # "single hole faucet"
     if kinds == ("thing", "hole"):  # "socket cut-outs"; not "the window opening"
         is_walls = sentence.words[mention.start].startswith("opening")
         return not before.name and not is_walls and _gap(sentence, before, mention) == 0
     if kinds == ("slab", "open"):  # "a bar sink"
         return mention.start == before.end
     joins = kinds in (("open", "hole"), ("open", "slab"))
-    return joins and _gap(sentence, before, mention) == 0
+    is_labelled = kinds == ("open", "hole") and _is_label(sentence, before, mention)
+    return is_labelled or (joins and _gap(sentence, before, mention) == 0)
+
+
+def _is_label(sentence: Sentence, before: Mention, hole: Mention) -> bool:
+    """Return whether a line's label and a size lead to a hole: "Tap: 35 hole"."""
+    between = sentence.atoms[before.end : hole.start]
+    is_size = [atom.kind for atom in between[1:]] == ["size"]
+    return is_size and between[0].word == ":" and before.start <= 1
 
 
 def _make_hole(sentence: Sentence, before: Mention, hole: Mention) -> None:

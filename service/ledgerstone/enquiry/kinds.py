@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.enquiry.mention import Mention
@@ -22,6 +23,13 @@ _MEASURES: Final = word_set("is are measures measure ist sind misst hat")
 _CLAUSE: Final = 8
 _LED: Final = 5
 _WISHES: Final = word_set("need want require after like order brauche brauchen suche suchen möchte")
+_SUPPORTS: Final = word_set(
+    "pedestal pedestals leg legs frame frames base bases column columns trestle trestles pier piers"
+    " bracket brackets gestell gestelle bein beine säule untergestell"
+)
+_OF_WALLS: Final = word_set(
+    "the that this a side left right left-hand right-hand hand end back other"
+)
 _MARKS: Final = frozenset({":", "=", "-", "–"})
 _AFTER_COUNT: Final = word_set(", ; . no nr off pcs stück stk x × ( each round")
 _MOST: Final = 12
@@ -66,6 +74,20 @@ def _is_wished(sentence: Sentence, mention: Mention) -> bool:
         return False
     ahead = sentence.atoms[mention.end : mention.end + 2]
     return any(atom.kind == "size" for atom in ahead)
+
+
+def is_along(words: Sequence[str], before: Mention, i: int) -> bool:
+    """Return whether a wall is the one that a leg runs along: "comes down that side wall"."""
+    return before.kind == "leg" and set(words[before.end : i]) <= _OF_WALLS
+
+
+def is_of_support(sentence: Sentence, found: list[Mention], mention: Mention) -> bool:
+    """Return whether a plate is a pedestal's: "on a pedestal; the plate on top of that is 400"."""
+    words = sentence.words
+    is_plate = words[mention.start : mention.end] in (["plate"], ["platte"])
+    is_on_top = words[mention.end : mention.end + 3] == ["on", "top", "of"]
+    is_led = any(one.kind == "thing" and words[one.end - 1] in _SUPPORTS for one in found)
+    return is_plate and mention.determiner in ("the", "its", "die") and (is_led or is_on_top)
 
 
 def labelled_count(sentence: Sentence, mention: Mention) -> int:

@@ -17,13 +17,16 @@ from ledgerstone.enquiry.size_assigner import SizeAssigner
 
 _FAR: Final = 9
 _LED: Final = 3
+_SIDE_LED: Final = 6
+_LEG_FAR: Final = 5  # atoms between "one way" and "the other"
+_ONE_WAY: Final = (["one", "way"], ["one", "direction"], ["one", "side"], ["on", "one"])
 _LEG_OF: Final = MappingProxyType({"back": "back", "left": "side", "right": "side"})
 _ALONG: Final = frozenset({"along", "down", "on", "against", "an", "entlang"})
 _WALLS: Final = (["wall"], ["side"], ["end"], ["hand"], ["wand"], ["seite"])
 _MARKS: Final = frozenset({":", "=", "-", "–"})
 _DEEPEST: Final = 900.0
-_LEFT: Final = frozenset(["left", "links", "linken", "lh", "linke"])
-_RIGHT: Final = frozenset(["right", "rechts", "rechten", "rh", "rechte"])
+_LEFT: Final = frozenset(["left", "left-hand", "links", "linken", "lh", "linke"])
+_RIGHT: Final = frozenset(["right", "right-hand", "rechts", "rechten", "rh", "rechte"])
 _BACK: Final = frozenset({"back", "rear", "hinten"})
 _BOTH: Final = frozenset({"both", "each", "beide", "beiden"})
 _OUTER_SIDES: Final = frozenset({"edge:back", "edge:left", "edge:right"})
@@ -86,7 +89,25 @@ def legs_by_side(parsed: ParsedSentence) -> list[Mention]:
         is_from = any(word and FROM.at(words_before, k) for k, word in enumerate(words_before))
         if is_along or (is_sized and not is_from):
             made.append(Mention(i, end + int(is_along), "leg", _LEG_OF[side[0]]))
-    return made
+    return made + _one_and_other(parsed)
+
+
+def _one_and_other(parsed: ParsedSentence) -> list[Mention]:
+    """Return the legs of an L told as "2200 one way, 1500 the other": the longer is the back."""
+    sizes = [size for size in parsed.sizes if size.of == 1 and not (size.role or size.side)]
+    words = parsed.sentence.words
+    for first, second in pairwise(sizes):
+        after = words[first.at + 1 : first.at + 3]
+        other = words[second.at + 1 : second.at + 3]
+        if after in _ONE_WAY and other == ["the", "other"] and second.at <= first.at + _LEG_FAR:
+            names = (
+                ("back", "side") if first.size.amount >= second.size.amount else ("side", "back")
+            )
+            return [
+                Mention(size.at + 1, size.at + 3, "leg", name)
+                for size, name in zip((first, second), names, strict=True)
+            ]
+    return []
 
 
 def legs_named(
@@ -237,7 +258,7 @@ def corner_said(sentence: Sentence, legs: Sequence[Mention]) -> SaidWord | None:
     for leg in legs:
         if leg.name not in ("side", "notch"):
             continue
-        low, high = max(0, leg.start - 4), min(len(words), leg.end + 9)
+        low, high = max(0, leg.start - _SIDE_LED), min(len(words), leg.end + 9)
         side = side_said(words, leg.start, high) or side_said(words, low, leg.end)
         if not side:
             continue

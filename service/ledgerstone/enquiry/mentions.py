@@ -6,8 +6,9 @@ from collections.abc import Sequence
 from itertools import pairwise
 from typing import Final
 
+from ledgerstone.enquiry import kinds
 from ledgerstone.enquiry.joining import joined_names
-from ledgerstone.enquiry.kinds import by_rim, is_asked_for, is_of_premises, labelled_count
+from ledgerstone.enquiry.kinds import by_rim, is_asked_for, is_of_premises
 from ledgerstone.enquiry.lexicon import LABELS, NOUNS, NUMBERS, SIDES, mark, noun_ending
 from ledgerstone.enquiry.mention import Mention
 from ledgerstone.enquiry.sentences import Atom, Sentence
@@ -89,11 +90,11 @@ def mentions_of(sentence: Sentence) -> list[Mention]:
         )
         _describe(sentence, mention)
         before = found[-1] if found else None
-        if kind == "thing" and before is not None and before.kind == "leg" and before.end == i:
+        if kind == "thing" and before is not None and kinds.is_along(words, before, i):
             mention.preposition = "along"  # "down the left wall"
         if kind == "thing" and is_asked_for(sentence, mention):
             mention.kind, mention.name = "slab", ""
-        if is_of_premises(sentence, mention):
+        if is_of_premises(sentence, mention) or kinds.is_of_support(sentence, found, mention):
             mention.kind, mention.name = "thing", "premises"
         found.append(mention)
         i += count
@@ -182,7 +183,7 @@ def _describe(sentence: Sentence, mention: Mention) -> None:
     """Look back over adjectives for an article, a number, a preposition, a denial."""
     words = sentence.words
     _look_back(sentence, mention)
-    mention.count = mention.count or labelled_count(sentence, mention)
+    mention.count = mention.count or kinds.labelled_count(sentence, mention)
     _describe_kind(words, mention)
     if mention.preposition in _AT_WALL and "rückwand" in words[mention.start : mention.end]:
         mention.kind, mention.name = "thing", ""  # the wall at the back

@@ -47,11 +47,11 @@ AGAINST: Final = (
         "delivered",
         3,
         re.compile(
-            r"(?:table|top|worktop|hearth|slab|bench|shelf|order) (?:came|(?:has |have |is |are |was )?(?:now )?arrived|is in"
-            r"|was delivered)|bezahlt habe ich|\bauftrag \d|krankmeldung|terminabsage"
-            r"|where is my order|\byou did (?:our|my)\b|you (?:delivered|made|fitted|installed"
-            r"|cast|brought|sent) (?:us |me |for us |it )?(?:on|last|in|the|us|me|a)\b|\b(?:i"
-            r"|we) paid (?:you|for (?:it|this|them|these)|(?:£|€|\$)[\d.,]+ for (?:it|this"
+            r"(?:table|top|worktop|hearth|slab|bench|shelf|order) (?:came|is in"
+            r"|was delivered|(?:has |is )?arrived)|bezahlt habe ich|\bauftrag \d|krankmeldung"
+            r"|terminabsage|where is my order|\byou did (?:our|my)\b|you (?:delivered|made|fitted"
+            r"|installed|cast|brought|sent) (?:us |me |for us |it )?(?:on|last|in|the|us|me|a)\b"
+            r"|\b(?:i|we) paid (?:you|for (?:it|this|them|these)|(?:£|€|\$)[\d.,]+ for (?:it|this"
             r"|them))\b|that you (?:made|fitted|delivered)|sie (?:geliefert|eingebaut)"
             r"|geliefert haben|\byour (?:chaps|lads|boys|team|men|fitters|guys|driver)"
             r" (?:fitted|delivered|installed|brought|put|dropped)\b",
@@ -62,17 +62,16 @@ AGAINST: Final = (
         "thanks",
         5,
         re.compile(
-            r"(?:just|only) (?:to say|a note to|(?:i )?(?:want(?:ed)?|wish(?:ed)?|would like)"
-            r" to (?:say|thank))|exactly what we (?:hoped|wanted)"
-            r"|thank you from|thanks again for (?:the|our|your)|very happy (?:kitchen|customer)"
-            r"|decided against|i'll tell everyone|told (?:my|our) (?:neighbour|neighbor|friend)s?"
-            r"|no reply needed|thank you for the (?:lovely|beautiful|great)|(?:it|they)(?:'s|’s"
-            r"| is| are) (?:beautiful|lovely|gorgeous|perfect|fantastic|wonderful)"
-            r"|so pleased with|delighted with|vielen dank für die schöne|(?:looks?|is"
-            r"|are) (?:absolutely |really |just |so )?(?:fantastic|amazing|great|stunning|superb"
-            r"|brilliant)\b|thank (?:you|tom|pat|them) (?:both |all )?(?:so much|for (?:carrying"
-            r"|fitting|bringing|all))|(?:sieht|sehen) (?:\w+ ){0,2}(?:großartig|toll|super"
-            r"|wunderbar|klasse|fantastisch|schön)(?: \w+)? aus|(?:ist"
+            r"just (?:to say|a note to)|(?:just|only) (?:want|wanted|wish) to (?:say|thank)"
+            r"|exactly what we (?:hoped|wanted)|thank you from|thanks again for (?:the|our|your)"
+            r"|very happy (?:kitchen|customer)|decided against|i'll tell everyone|told (?:my"
+            r"|our) (?:neighbour|neighbor|friend)s?|no reply needed|thank you for the (?:lovely"
+            r"|beautiful|great)|(?:it|they)(?:'s|’s| is| are) (?:beautiful|lovely|gorgeous|perfect"
+            r"|fantastic|wonderful)|so pleased with|delighted with|vielen dank für die schöne"
+            r"|(?:looks?|is|are) (?:absolutely |really |just |so )?(?:fantastic|amazing|great"
+            r"|stunning|superb|brilliant)\b|thank (?:you|tom|pat|them) (?:both |all )?(?:so much"
+            r"|for (?:carrying|fitting|bringing|all))|(?:sieht|sehen) (?:\w+ ){0,2}(?:großartig"
+            r"|toll|super|wunderbar|klasse|fantastisch|schön)(?: \w+)? aus|(?:ist"
             r"|sind) (?:\w+ ){0,3}angekommen|vielen dank auch|danke noch ?mal|keep up the good"
             r"|love(?:ly)? job|very happy with|thrilled with|\b(?:went|gone|slid|dropped|fitted"
             r"|sits) (?:straight )?(?:in |into place )?(?:a treat|perfectly|beautifully"

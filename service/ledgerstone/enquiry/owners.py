@@ -150,8 +150,9 @@ class _Owners:
         """Weigh the hints that a size, or its group, is of another thing."""
         first = size.members[0].at if size.members else size.at
         last = size.members[-1].at if size.members else size.at
-        if any(one.kind == "ours" and one.start == last + 1 for one in self.phrases):
-            return 0.0  # "it needs a 35 mm hole"
+        ours = [one for one in self.phrases if one.kind == "ours"]
+        if any(one.start == last + 1 + (one.preposition == "of") for one in ours):
+            return 0.0  # "it needs a 35 mm hole", "so 2.7 m of worktop"
         hints = self._attributive(first, last)
         if not hints:
             is_placed = bool(size.side) and self._is_known(first)

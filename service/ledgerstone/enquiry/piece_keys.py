@@ -5,9 +5,11 @@ from __future__ import annotations
 from typing import Final
 
 from ledgerstone.enquiry.measure import Measure
-from ledgerstone.enquiry.scene import SaidPiece
+from ledgerstone.enquiry.scene import Claim, Claims, SaidPiece
 
 _KEYS: Final = {"long": "length", "deep": "deep", "wide": "wide", "across": "wide"}
+_BOTH: Final = 2
+_NEAR: Final = 1.3  # what is said again differs by less: chosen, no source
 UPRIGHT: Final = frozenset({"upstand", "splashback", "end-panel"})
 
 
@@ -32,3 +34,13 @@ def piece_key(piece: SaidPiece, measure: Measure) -> str:
     else:
         key = "alone" if role in ("", "size") else ""
     return key
+
+
+def told_again(known: Claims, claim: Claim) -> str:
+    """Return which of a slab's two sizes "95 wide" says again: the nearer one, if that is near."""
+    both = {key: known[key][-1].mm for key in ("length", "width") if known.get(key)}
+    if len(both) < _BOTH:
+        return ""
+    ratios = {key: max(claim.mm, mm) / min(claim.mm, mm) for key, mm in both.items()}
+    key = min(ratios, key=lambda one: ratios[one])
+    return key if ratios[key] <= _NEAR <= max(ratios.values()) else ""

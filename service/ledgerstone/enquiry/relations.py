@@ -30,6 +30,10 @@ _EACH: Final = frozenset({"each", "je", "jeweils"})
 _SAMES: Final = frozenset({"same", "gleich", "ebenso"})
 _NEEDED: Final = frozenset({"needed", "required", "necessary", "nötig", "notwendig"})
 _IT: Final = frozenset({"it", "that", "this", "those", "them", "das"})
+_PERHAPS: Final = frozenset(
+    {"if", "then", "maybe", "perhaps", "might", "could", "otherwise"}
+    | {"wenn", "falls", "dann", "vielleicht", "eventuell", "notfalls", "sonst"}
+)
 _MOST: Final = 24
 _UNCUT: Final = frozenset(
     {("nothing", "to", "cut"), ("nothing", "needs", "cutting"), ("no", "cutting", "needed")}
@@ -90,7 +94,7 @@ def _is_worked(words: list[str], mention: Mention) -> bool:
 
 def read_quantity(piece: SaidPiece, mention: Mention, sentence: Sentence) -> None:
     """Take how many of a piece are wanted."""
-    if piece.quantity == 1:
+    if piece.quantity == 1 and not (mention.preposition == "in" and _PERHAPS & set(sentence.words)):
         piece.quantity = min(mention.count, _MOST)
         low = max(0, mention.start - 4)
         piece.quantity_spans = (span_of(sentence, low, mention.end),)
@@ -241,7 +245,7 @@ def _is_of_hole(parsed: ParsedSentence, at: int) -> bool:
 def _read_halves(sentence: Sentence, piece: SaidPiece | None) -> None:
     words = sentence.words
     for i, count in sentence.marks("pieces"):
-        if piece is not None and not _EACH & set(words):
+        if piece is not None and not _EACH & set(words) and not _PERHAPS & set(words[:i]):
             piece.halves = (span_of(sentence, i, i + count + 2),)
     if piece is not None and piece.halves and _EACH & set(words) and piece.has_size():
         piece.quantity, piece.quantity_spans, piece.halves = 2, piece.halves, ()

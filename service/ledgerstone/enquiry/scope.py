@@ -285,6 +285,6 @@ def is_compared(sentence: Sentence, mention: Mention) -> bool:
 
 def is_at_each_end(mention: Mention, sentence: Sentence) -> bool:
     """Return whether a hole is one of two: "a 60 mm hole at each end"."""
-    after = sentence.words[mention.end : mention.end + _NEAR + 1]
+    after = sentence.words[mention.end : mention.end + _NEAR + 3]
     is_new = mention.determiner not in ("the", "der", "die", "das")
     return bool(_EACH_END & set(pairwise(after))) and is_new

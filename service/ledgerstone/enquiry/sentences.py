@@ -292,9 +292,8 @@ def _split(text: str, atoms: list[Atom]) -> list[Sentence]:
         apart = following is None or following.start > atom.end
         apart = apart and not (following is not None and following.word == ")")
         before = atoms[i - 1].word if i else ""
-        short = atom.word == "." and (
-            before in _ABBREVIATIONS or (len(before) == 1 and atoms[i - 1].kind == "word")
-        )
+        is_letter = len(before) == 1 and atoms[i - 1].kind == "word"
+        short = atom.word == "." and (before in _ABBREVIATIONS or is_letter)
         if apart and not (short and following is not None):
             sentences[-1].ends = atom.word
             sentences.append(Sentence())

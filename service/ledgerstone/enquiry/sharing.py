@@ -17,6 +17,7 @@ _MAX_OF_ONE: Final = 24
 _ALIKE: Final = 2  # common practice, no source: a depth is a smaller part of a length
 _LISTS: Final = frozenset({",", "and", "und", "&", ""})
 _SPLITS: Final = frozenset({"split", "splitting", "aufgeteilt", "geteilt"})
+_NUMBERED: Final = (["no", "."], ["nr", "."], ["stk", "."])
 _EACH_AT: Final = frozenset({"@", "off", "no", "of", "at", "nr", "à", "zu", "stück"})
 
 
@@ -84,11 +85,18 @@ def count_lengths(parsed: ParsedSentence) -> None:
         is_bare = number.size.unit is None and number.size.amount.denominator == 1
         is_few = is_bare and 1 <= number.size.amount <= _MAX_OF_ONE and number.of == 1
         is_led = measure.at == number.at + 2 and atoms[number.at + 1].word in _EACH_AT
+        is_led = is_led or _is_numbered(parsed, number, measure)
         is_length = measure.of == 1 and not measure.side and measure.role in _LENGTHS
         if is_few and is_led and is_length and measure.size.amount > _MAX_OF_ONE:
             measure.role, measure.counted = "long", number.size
             taken.append(number)
     parsed.sizes = [size for size in parsed.sizes if not any(size is two for two in taken)]
+
+
+def _is_numbered(parsed: ParsedSentence, number: Measure, measure: Measure) -> bool:
+    """Return whether "no." leads from a number to a size: "3 no. 1200"."""
+    between = [atom.word for atom in parsed.sentence.atoms[number.at + 1 : measure.at]]
+    return between in _NUMBERED
 
 
 def _share_long(parsed: ParsedSentence) -> None:

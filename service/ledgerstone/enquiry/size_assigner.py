@@ -8,7 +8,7 @@ from typing import Final
 from ledgerstone.enquiry.amounts import Amounts
 from ledgerstone.enquiry.measure import Measure, in_other_unit
 from ledgerstone.enquiry.opening_sizes import opening_key, turn
-from ledgerstone.enquiry.piece_keys import UPRIGHT, piece_key
+from ledgerstone.enquiry.piece_keys import UPRIGHT, piece_key, told_again
 from ledgerstone.enquiry.scene import Claim, SaidOpening, SaidPiece, say
 from ledgerstone.enquiry.subjects import ROUND_HOLES
 from ledgerstone.quantities import Length
@@ -135,7 +135,11 @@ class SizeAssigner:
     ) -> None:
         """The length where the depth or the height is told apart from it, else the width."""
         known = piece.claims
-        if "long" in roles or ("length" in known and not known.get("width")):
+        claim = self.claim(measure, "length", (0, 0)) if measure.of == 1 else None
+        again = told_again(known, claim) if claim is not None else ""
+        if again:
+            key = again
+        elif "long" in roles or ("length" in known and not known.get("width")):
             key = "width"
         elif roles & {"deep", "high", "y"} or "width" in known:
             key = "length"

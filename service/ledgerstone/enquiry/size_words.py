@@ -76,6 +76,7 @@ AFTER_INCH: Final = word_set(
     "back front and or to of is are at hole apart clear centres centers radius in overall max "
     "min with please that which has but plus including"
 )
+THICK: Final = frozenset({"thick", "thk", "dick", "stark"})
 NOUN_OF_SIZE: Final = word_set("diameter length width depth thickness height dia diam")
 QUOTES: Final = frozenset({'"', "”", "“", "„"})
 MAX_QUOTED: Final = 16  # tokens

@@ -25,6 +25,7 @@ from ledgerstone.enquiry.size_words import (
     NOUN_OF_SIZE,
     PARTS,
     QUOTES,
+    THICK,
     TIMES,
     UNDER,
     UNITS,
@@ -75,10 +76,8 @@ class SizeReader:
 
     def _unit_first(self, i: int) -> tuple[Fraction, None, bool, int, bool] | None:
         """Read "inch and a half", the one left out."""
-        is_unit_first = (
-            self._word(i) in ("inch", "foot", "metre") and self._and_part(i + 1) is not None
-        )
-        return (Fraction(1), None, False, i, True) if is_unit_first else None
+        is_first = self._word(i) in ("inch", "foot", "metre") and self._and_part(i + 1) is not None
+        return (Fraction(1), None, False, i, True) if is_first else None
 
     def _word(self, i: int) -> str:
         return self.tokens[i].word if i < len(self.tokens) else ""
@@ -206,7 +205,8 @@ class SizeReader:
         if self._word(j) not in ("in", "ft", "cm", "mm") or self._word(j + 1) != ".":
             return False
         following = self._word(j + 2) in AFTER_INCH or self._kind(j + 2) in ("mark", "number")
-        return self._joined(j + 1) and following
+        asks = self._word(j + 2) in NOUN_OF_SIZE and self._word(j + 3) in ("?", ":")
+        return self._joined(j + 1) and following and not asks  # "450 mm. Thickness? 40"
 
     def _closes_quote(self, j: int) -> bool:
         """Whether a mark after a number ends words in quotation marks: "cut-out 510 x 350"."""
@@ -240,7 +240,7 @@ class SizeReader:
         part = self._and_part(i)
         if part is not None:
             return amount + part[0], None, part[1]
-        if self._word(i) in ("and", "und") and unit in ("m", "ft") and amount.denominator == 1:
+        if self._word(i) in ("and", "und") and unit in ("m", "ft") and self._is_whole(i, amount):
             smaller = self._smaller(amount, unit, i + 1)
             if smaller is not None:
                 return smaller
@@ -249,6 +249,10 @@ class SizeReader:
         if unit == "m" and amount.denominator == 1 and amount < 20:
             return self._hundredths(amount, i)
         return amount, grouped, i
+
+    def _is_whole(self, i: int, amount: Fraction) -> bool:
+        """Return whether a number two tokens before has no decimals: "1.00 m and 40" is no 1.4."""
+        return amount.denominator == 1 and not {".", ","} & set(self._word(i - 2))
 
     def _smaller(
         self, amount: Fraction, unit: UnitName, i: int
@@ -259,8 +263,8 @@ class SizeReader:
             return None
         part, after = self._unit(found[3], found[0], has_fraction=False)
         per = {("m", "cm"): 100, ("m", "mm"): 1000, ("ft", "in"): 12}.get((unit, part or unit))
-        if per is None or not 0 < found[0] < per:
-            return None
+        if per is None or not 0 < found[0] < per or self._word(after) in THICK:
+            return None  # "1 m and 40 mm thick" is two sizes
         return amount + found[0] / per, None, after
 
     def _inches(self, feet: Fraction, i: int) -> tuple[Fraction, Fraction | None, int]:
@@ -274,13 +278,8 @@ class SizeReader:
             return feet + inches / 12, None, after
         bare_end = self._word(k) not in {"x", "×", "by", "/", "-"} and self._kind(k) != "number"
         bare_end = bare_end or UNITS.get(self._word(k + 2)) in ("ft", "in")  # "7 ft 3 x 2 ft 1"
-        if (
-            unit is None
-            and bare_end
-            and (j == i)
-            and (not spoken or inches >= 1)
-            and self._word(j) not in ("a", "an", "one")
-        ):
+        is_told = (not spoken or inches >= 1) and self._word(j) not in ("a", "an", "one")
+        if unit is None and bare_end and j == i and is_told:
             return feet + inches / 12, None, k
         return feet, None, i
 
@@ -294,7 +293,7 @@ class SizeReader:
         unit, k = self._unit(j, hundredths, has_fraction=False)
         if unit == "cm":
             return metres + hundredths / 100, None, k
-        is_cut = self._word(j) in {"thick", "thk", "deep", "dick"}
+        is_cut = self._word(j) in {*THICK, "deep"}
         if unit is None and (self._joined(i) or self._kind(i) == "word" or not is_cut):
             return metres + hundredths / 100, None, j
         return metres, None, i

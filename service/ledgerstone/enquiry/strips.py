@@ -5,7 +5,7 @@ from __future__ import annotations
 from types import MappingProxyType
 from typing import Final
 
-from ledgerstone.enquiry.lexicon import FROM, SIDES
+from ledgerstone.enquiry.lexicon import FROM, LABELS, SIDES
 from ledgerstone.enquiry.measure import Measure
 from ledgerstone.enquiry.sentences import Sentence
 from ledgerstone.enquiry.word_sets import word_set
@@ -22,6 +22,7 @@ _SLAB_LEFT: Final = word_set("concrete slab material stone strip")
 _SIDES_ALONE: Final = MappingProxyType(
     {"back": "front", "up": "front", "front": "front", "left": "left", "right": "right"}
 )
+_OUT: Final = 2  # words: "comes out"
 _BEHIND: Final = frozenset({"behind", "dahinter", "hinter"})
 # No hole for a tap is wider: what is less is its size, "tap hole 35 behind the sink". From memory.
 _WIDEST_BORE: Final = MappingProxyType({"mm": 60.0, "cm": 6.0, "in": 2.4})
@@ -92,3 +93,10 @@ def of_side(words: list[str], i: int) -> tuple[str, int] | None:
     return (
         ("from", 1) if side is not None and side[0] in ("left", "right", "front", "back") else None
     )
+
+
+def comes_out(sentence: Sentence, measure: Measure) -> bool:
+    """Return whether the words right before a size say how far a slab comes out."""
+    at = measure.at - _OUT
+    label = LABELS.at(sentence.words, at) if at >= 0 and sentence.words[at] else None
+    return label == ("deep", _OUT) and measure.of == 1

@@ -7,6 +7,7 @@ from typing import Final
 from ledgerstone.enquiry import anchoring, hearsay, parting, relations, scope, splitting, telling
 from ledgerstone.enquiry.beginning import is_appliances_line, is_next_piece
 from ledgerstone.enquiry.elsewhere import is_fitted_elsewhere
+from ledgerstone.enquiry.ends import count_at_ends
 from ledgerstone.enquiry.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.identity import called
 from ledgerstone.enquiry.mention import Mention
@@ -226,8 +227,7 @@ def _opening(
     if is_itself or _is_of_building(mention, sentence, subjects.piece):
         mention.kind = "thing"
         return mention
-    if scope.is_at_each_end(mention, sentence):
-        mention.count = mention.count or 2
+    count_at_ends(focus, parsed, mention)
     is_corrected = bool(parsed.corrected) and mention.kind == "hole"
     openings = parsed.corrected if is_corrected else subjects.openings_for(mention, sentence)
     if openings and anchoring.of_each(sentence, mention):
@@ -276,10 +276,8 @@ def _takes_sizes(mention: Mention, sentence: Sentence) -> bool:
     words = [atom.word for atom in sentence.atoms[mention.end : mention.end + 8]]
     sizes = [i for i, atom in enumerate(sentence.atoms[mention.end : mention.end + 8]) if atom.size]
     before_size = words[: sizes[0]] if sizes else words[:2]
-    if before_size == [":"] and is_appliances_line(sentence, mention):
-        return True
     if ":" in before_size or (mention.name == "unknown" and {",", ";"} & set(before_size)):
-        return False  # it stands in a label, or in a clause of its own
+        return is_appliances_line(sentence, mention)  # else a label, or a clause of its own
     i = 0
     while words[i : i + 1] and words[i] in ("(", "that", "which", "ends"):
         i += 2 if words[i + 1 : i + 2] in (["is"], ["are"]) and words[i] != "(" else 1

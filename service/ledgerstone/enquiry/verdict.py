@@ -36,9 +36,9 @@ _WISHES: Final = re.compile(
     re.IGNORECASE,
 )
 _SLABS: Final = (
-    r"(?:worktops?|counter ?tops?|counters?|tops?|table ?tops?|tables?|desks?|hearths?|shel(?:f|ves)"
-    r"|[sc]ills?|window ?sills?|splash ?backs?|upstands?|bench(?:es)?|mantels?|islands?|slabs?"
-    r"|breakfast bars?|\w*(?:platten?|bänke|bank))\b"
+    r"(?:worktops?|counter ?tops?|counters?|tops?|table ?tops?|tables?|desks?|hearths?"
+    r"|shel(?:f|ves)|[sc]ills?|window ?sills?|splash ?backs?|upstands?|bench(?:es)?|mantels?"
+    r"|islands?|slabs?|breakfast bars?|\w*(?:platten?|bänke|bank))\b"
 )
 _A_FEW: Final = (
     r"(?:an?|another|one|two|three|four|five|six|some|new|eine?n?|zwei|drei|\d)"
