@@ -12,17 +12,17 @@ from support.strategies.enquiry_changes import LENGTH, THICKNESS, WIDTH, Several
 
 SAID: Final[dict[str, Any]] = tomllib.loads(Path(__file__).with_suffix(".toml").read_text("utf-8"))
 _NOUNS: Final = ("window sills", "shelves", "worktops")
-Slab = tuple[int, int, int]
+WorktopSizes = tuple[int, int, int]
 
 
 @st.composite
-def slab(draw: st.DrawFn) -> Slab:
+def slab(draw: st.DrawFn) -> WorktopSizes:
     """Length, width and thickness of a worktop, mm."""
     length, width = draw(st.integers(120, 280)) * 10, draw(st.integers(45, 70)) * 10
     return length, width, draw(st.sampled_from((30, 40, 50, 60)))
 
 
-def of(sizes: Slab, at: int = 0) -> dict[str, float]:
+def of(sizes: WorktopSizes, at: int = 0) -> dict[str, float]:
     """Return a slab's sizes by their pointers."""
     keys = ("outline/length", "outline/width", "thickness")
     return {f"/slabs/{at}/{key}": float(mm) for key, mm in zip(keys, sizes, strict=True)}
