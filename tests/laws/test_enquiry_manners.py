@@ -149,6 +149,49 @@ def test_two_pieces_only_if_need_be_are_one(told: Several) -> None:
     assert float(slab["outline"]["length"].split()[0]) == told.lengths[LENGTH]
 
 
+@MANY
+@given(manners.rows_of_taps())
+def test_only_the_middle_one_of_a_row_is_in_the_middle(told: Several) -> None:
+    """The others are so far to either side of it, and none lies on another."""
+    read_as_told(told)
+
+
+@MANY
+@given(manners.cut_unevenly())
+def test_a_corner_may_be_cut_off_unevenly(told: Several) -> None:
+    """Each size is taken along the side that it names."""
+    outline = read_as_told(told)["order"]["slabs"][0]["outline"]
+    points = ";".join(
+        sorted(
+            ",".join(f"{float(point[axis].split()[0]):g}" for axis in "xy")
+            for point in outline["points"]
+        )
+    )
+    assert points == told.words["points"]
+
+
+@MANY
+@given(manners.beside_it())
+def test_a_sink_beside_a_slab_has_no_cutout(told: Several) -> None:
+    """Nothing is asked of it."""
+    read = read_as_told(told)
+    assert not read["order"]["slabs"][0].get("cutouts")
+    assert not [one for one in read["missing"] if "cutouts" in one["at"]]
+
+
+@MANY
+@given(manners.counted_pieces())
+def test_each_length_has_its_own_number_of_pieces(told: Several) -> None:
+    """The first number is not the second length's."""
+    assert _counts(told) == told.words["counts"]
+
+
+def test_an_orders_number_is_no_postcode() -> None:
+    """PO is no state."""
+    told = "Please price the following, PO 45007 to follow. Worktop 1950 x 650 x 40, on a pallet."
+    assert "postcode" not in read_enquiry(told, WORKSHOP)["order"]["delivery"]
+
+
 def test_a_step_that_is_asked_for_is_no_step_to_climb() -> None:
     """A concrete step's top is ours; one step at the door is on the way in."""
     told = "Please quote for a concrete step top 900 x 300 x 60, honed, matt sealed, to LD0 7CE."

@@ -26,6 +26,9 @@ _AND: Final = frozenset({"and", "und", ",", "/", "&"})
 _DENIED: Final = frozenset(["nothing", "no", "nichts", "without"])
 _ALL: Final = frozenset(["both", "all", "each", "beide", "alle"])
 _MIDDLE: Final = word_set("center centre middle mitte central mittig")
+_MIDDLE_ONE: Final = frozenset(
+    {("middle", "one"), ("centre", "one"), ("center", "one"), ("die", "mittlere")}
+)
 _EQUAL: Final = word_set("same equal equally gleich gleichviel")
 _EITHER: Final = {
     "y": (word_set("before front vorn vorne"), word_set("behind back hinten dahinter")),
@@ -162,7 +165,9 @@ def _whose(focus: Focus, parsed: ParsedSentence, at: int) -> list[SaidOpening]:
     if not held and focus.on_opening and _ALL & set(parsed.sentence.words):
         return [opening for opening in piece.openings if opening.what not in ROUND_HOLES]
     current = focus.subjects.openings if held or focus.on_opening else []
-    return [opening for opening in openings_at(held, at) or current if not opening.is_refused]
+    named = [opening for opening in openings_at(held, at) or current if not opening.is_refused]
+    is_odd = len(named) % 2 == 1 and tuple(words[max(0, at - 2) : at]) in _MIDDLE_ONE
+    return [named[len(named) // 2]] if is_odd else named  # of a row of three
 
 
 def _named_after(

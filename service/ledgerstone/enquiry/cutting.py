@@ -19,8 +19,15 @@ _CUT: Final = word_set(
     "cut cropped clipped chopped angled snipped sliced mitred splayed abgeschnitten abgeschrägt"
     " angeschrägt taken"
 )
-_BEHIND: Final = 5
+_BEHIND: Final = 7
 _AHEAD: Final = 12
+_FARTHER: Final = 28
+_ALONG: Final = frozenset(
+    {"front", "back", "vorn", "vorne", "hinten", "vorderkante", "hinterkante"}
+)
+_UP: Final = frozenset(
+    {"left", "right", "side", "left-hand", "right-hand", "links", "rechts", "seite"}
+)
 
 
 def cut_corners(parsed: ParsedSentence, piece: SaidPiece | None, assigner: SizeAssigner) -> None:
@@ -31,7 +38,12 @@ def cut_corners(parsed: ParsedSentence, piece: SaidPiece | None, assigner: SizeA
         if word not in _CORNER or piece is None or not _CUT & set(near):
             continue
         corner = _corner(parsed.sentence, i)
-        free = [size for size in parsed.sizes if i < size.at <= i + _AHEAD and _is_free(size)]
+        free = [
+            size
+            for size in parsed.sizes
+            if i < size.at <= i + (_FARTHER if _way(parsed.sentence, size) else _AHEAD)
+            and _is_free(size)
+        ]
         if corner and free:
             _note(piece, corner, free, assigner, parsed)
 
@@ -45,7 +57,16 @@ def _corner(sentence: Sentence, at: int) -> str:
 
 
 def _is_free(measure: Measure) -> bool:
-    return not measure.side and measure.role in ("", "apart", "size") and not measure.replaced
+    is_side = measure.role in ("", "apart", "size") or measure.role.startswith("edge:")
+    return not measure.side and is_side and not measure.replaced
+
+
+def _way(sentence: Sentence, measure: Measure) -> str:
+    """Return which way a cut is measured: "300 along the front", "250 up the left hand side"."""
+    for word in sentence.words[measure.at + 1 : measure.at + _BEHIND]:
+        if word in _ALONG or word in _UP:
+            return "x" if word in _ALONG else "y"
+    return ""
 
 
 def _note(
@@ -57,6 +78,10 @@ def _note(
 ) -> None:
     along = free[0]
     across = free[0].members[1] if free[0].of == 2 else free[0]
+    singles = [one for one in free[:2] if one.of == 1]
+    ways = [_way(parsed.sentence, one) for one in singles]
+    if sorted(ways) == ["x", "y"]:
+        along, across = (singles[ways.index(way)] for way in ("x", "y"))
     for axis, measure in (("x", along), ("y", across)):
         claim = assigner.claim(measure, "place", parsed.rank)
         if claim is not None:

@@ -20,7 +20,8 @@ _KINDS: Final = (
             r"|car|trailer))|put (?:it |them )?in place\b|(?:brought|bring it) and put in\b"
             r"|(?:brought|bring)(?: it| them)?(?: up| in| round)? and (?:put|set|lay|lift)\b"
             r"|set (?:it|them) down in place|einbauen|eingebaut|einbau\b"
-            r"|montage|montieren|deliver(?:y|ed)? (?:and|\+|&) fit\w*)",
+            r"|montage|montieren|(?:liefern|bringen) und (?:aufstellen|verlegen)"
+            r"|deliver(?:y|ed)? (?:and|\+|&) fit\w*)",
             re.IGNORECASE,
         ),
     ),
@@ -38,7 +39,7 @@ _KINDS: Final = (
     (
         "pallet",
         re.compile(
-            r"\b(?:on a |by |a )?(?:pallet|palette|skid)\b|\bspedition\b|kerb ?side"
+            r"\b(?:on a |by |a )?(?:pallet(?:i[sz]ed)?|palette|skid)\b|\bspedition\b|kerb ?side"
             r"|\bbordstein|\bcrate it\b|to the kerb|curb ?side|\bpalette\b",
             re.IGNORECASE,
         ),
@@ -52,11 +53,10 @@ _KINDS: Final = (
             r"|\bfetching\b|\bkommen mit (?:dem|unserem|einem) (?:auto|anhänger|transporter)"
             r"|holen (?:\w+ ){0,3}(?:selbst )?ab\b"
             r"|come (?:to|and) (?:take|get|fetch)|come (?:myself|with (?:my|our"
-            r"|a) (?:own )?(?:car|van"
-            r"|trailer|truck))|take (?:it |them )?(?:away )?from you\b"
+            r"|a) (?:own )?(?:car|van|trailer|truck))|take (?:it |them )?(?:away )?from you\b"
             r"|take it (?:by )?(?:myself|with (?:my|a|the) (?:car|van|trailer))"
-            r"|take it (?:away )?(?:with us|ourselves"
-            r"|in our)|call for it|selbstabhol\w*|self.?collect|hole (?:\w+ ){0,3}ab\b)",
+            r"|take it (?:away )?(?:with us|ourselves|in our)|call for it|\bcome to you\b"
+            r"|selbstabhol\w*|self.?collect|hole (?:\w+ ){0,3}ab\b)",
             re.IGNORECASE,
         ),
     ),
@@ -77,7 +77,7 @@ _NOT_FITTED: Final = re.compile(
     r"|fitted kitchen"
     r"|selbst ein|fitt\w* (?:required|needed|wanted)?\W{0,4}(?:no|nein)\b"
     r"|(?:fit|install) (?:it |them )?(?:ourselves|myself|themselves)|(?:fit|install)\w* by (?:our"
-    r"|my|others)|(?:einbau|montage) (?:macht|übernimmt|übernehmen|durch|machen)"
+    r"|my|others)|(?:einbau|montage) (?:macht|übernimmt|übernehmen|durch(?! sie\b| euch)|machen)"
     r"|(?:spüle|becken|kochfeld|armatur)\b[^.\n]{0,40}eingebaut|(?:von unten|bündig) eingebaut"
     r"|fitted wardrobe|have (?:it|them) fitted by our|to fit (?:the|our|my|in"
     r"|between|under|over|round|a|on|an|onto)",
@@ -116,13 +116,14 @@ _PLACED: Final = re.compile(
     r"\b(?:at|to|in|near|nach|in|zu|an)[ \t](\d{5})\b(?![ \t]?(?:mm|cm|x|×))"
     r"|\b(?:to|in|near|nach)[ \t](?:[A-ZÄÖÜ][^\W\d_]{1,30},?[ \t]){1,3}(\d{5})\b"
     r"(?![ \t]?(?:mm|cm|x|×))|^[ \t]*(?:[^\W\d]{1,30},?[ \t]+)?(\d{5})[ \t]+[A-ZÄÖÜ]"
-    r"|,[ \t]*[A-Z]{2}[ \t]+(\d{5})\b"
+    r"|,[ \t]*(?!PO\b)[A-Z]{2}[ \t]+(\d{5})\b"
     r"|[.,:][ \t]+(?:D-)?(\d{5})[ \t]+(?!Euro|EUR|St\u00fcck|Teile|Platten)[A-ZÄÖÜ][a-zäöüß]{2}",
     re.MULTILINE,
 )
 # Figures after a place's name: a postcode where the workshop delivers there.
 _NAMED_PLACE: Final = re.compile(
-    r"(?<![^\W_])[A-ZÄÖÜ][^\W\d_]{1,30}[.,]?[ \t]+(?:[A-Z]{2},?[ \t]+)?(\d{5})(?:-\d{4})?"
+    r"(?<![^\W_])(?!(?:PO|Po|Order|Ref|Job|Account|Auftrag|Invoice|Rechnung|No|Nr)\b)"
+    r"[A-ZÄÖÜ][^\W\d_]{1,30}[.,]?[ \t]+(?:[A-Z]{2},?[ \t]+)?(\d{5})(?:-\d{4})?"
     r"(?![ \t]?(?:mm|cm|in|ft|x|×|[\d\"″]))"
 )
 _POSTCODE_LABEL: Final = re.compile(

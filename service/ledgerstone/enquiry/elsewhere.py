@@ -17,6 +17,10 @@ _OTHER_PLACES: Final = frozenset((lead, "the", "other") for lead in ("at", "on",
     {("auf", "der", "anderen"), ("an", "der", "anderen")}
 )
 _CLAUSE: Final = 9
+_NEAR: Final = 5
+_RIMMED: Final = frozenset({"sink", "basin", "hob"})
+_BESIDE: Final = frozenset({"beside", "alongside", "daneben"})
+_TOPS: Final = word_set("top worktop slab counter countertop")
 
 
 def _at_other(after: list[str]) -> bool:
@@ -26,11 +30,23 @@ def _at_other(after: list[str]) -> bool:
     return any(tuple(after[i : i + 3]) in _OTHER_PLACES for i in range(len(after)))
 
 
+def _is_beside(after: list[str]) -> bool:
+    """Return whether a sink stands beside the slab: "is going beside it, not in it"."""
+    for i in range(min(_NEAR, len(after))):
+        is_next = after[i] in _BESIDE or after[i : i + 2] == ["next", "to"]
+        led = after[i + 1 : i + 4]
+        if is_next and ("it" in led[:2] or _TOPS & set(led)):
+            return True
+    return any(after[i : i + 2] == ["not", "in"] for i in range(len(after)))
+
+
 def is_fitted_elsewhere(mention: Mention, sentence: Sentence) -> bool:
     """Return whether a hole is made by others or elsewhere; a tap's in the wall or on the sink."""
     words = sentence.words
     after = words[mention.end : mention.end + _CLAUSE]
     if _ELSEWHERE & set(after) or _BY_OTHERS & set(after) or _at_other(after):
+        return True
+    if mention.name in _RIMMED and _is_beside(after):
         return True
     already = {"already", "itself", "schon", "bereits"} & set(words)
     if mention.name == "tap" and already and _SINKS & set(words[mention.end : mention.end + 5]):

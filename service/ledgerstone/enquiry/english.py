@@ -133,7 +133,8 @@ MARKS: Final = MappingProxyType(
         " in the region of, somewhere around, about, roughly, approx, approximately, around,"
         " circa, ca, or so, ish, give or"
         " take, nearly, some",
-        "middle": "middle, centre, center, centres, centers, mid point, midpoint, ctr, c/l, mid",
+        "middle": "middle, middles, centre, center, centres, centers, mid point,"
+        " midpoint, ctr, c/l, mid",
         "centred": "centred, centered, central, centrally, dead centre, dead center, in the centre,"
         " in the center, in the exact centre, in the exact center, in the middle, in the exact"
         " middle, on the centre line front to back, on the center line front to back, on the"

@@ -24,8 +24,23 @@ def _middle(found: PieceFound) -> Claim | None:
     return worked_out(extent.length, extent.mm / 2, [extent]) if extent is not None else None
 
 
+def _part_stacked(found: PieceFound) -> None:
+    """Withhold the place of openings that would lie on one another: it is asked for."""
+    at: dict[tuple[float, float], list[OpeningFound]] = {}
+    for made in found.openings:
+        x, y = made.values.get("x"), made.values.get("y")
+        if x is not None and y is not None:
+            at.setdefault((x.mm, y.mm), []).append(made)
+    for stacked in at.values():
+        for made in stacked if len(stacked) > 1 else ():
+            del made.values["x"]
+
+
 def level_openings(found: PieceFound) -> None:
-    """Put what stands behind something on its centre line, and a row of taps about its middle."""
+    """Put what stands behind something on its centre line, and a row of taps about its middle.
+
+    None is left to lie on another.
+    """
     by_opening = {id(opening.opening): opening for opening in found.openings}
     for _ in range(2):
         for made in found.openings:
@@ -49,3 +64,4 @@ def level_openings(found: PieceFound) -> None:
             level = other.values.get("y") if other is not None and offset is not None else None
             if level is not None and not made.doubts:
                 made.values.setdefault("y", worked_out(level.length, level.mm, [level]))
+    _part_stacked(found)

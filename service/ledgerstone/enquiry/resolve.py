@@ -66,7 +66,7 @@ def _piece(piece: SaidPiece) -> PieceFound:
         _notch(found, claims)
     _settle_points(found, claims)
     found.openings = [_opening(found, one) for one in _wanted(piece)]
-    for made in found.openings if found.kind == "l-shape" else ():
+    for made in found.openings:
         _onto_run(found, made)
     level_openings(found)
     return found

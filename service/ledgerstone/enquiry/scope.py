@@ -30,6 +30,7 @@ _STANDS: Final = word_set("passt stimmt bleibt stays fits right correct fine ok 
 _SIZED: Final = frozenset({"long", "deep", "wide", "thick"})
 _IT_IS: Final = frozenset({("it", "is"), ("they", "are"), ("that", "is"), ("das", "ist")})
 _NO: Final = word_set("no not nope nein nicht isn't")
+_APART: Final = (["away"], ["off"], ["apart"])  # "one each side of it 4 in away"
 _EDGES: Final = word_set(
     "edge edges corner corners kante kanten vorderkante ecke ecken rim arris sides"
 )
@@ -244,7 +245,10 @@ def is_beside(sentence: Sentence, measure: Measure) -> bool:
     """Return whether a size is the distance of a row's openings from its middle."""
     following = range(measure.at + 1, min(measure.at + 6, len(sentence.atoms)))
     until = next((i for i in following if sentence.atoms[i].kind == "size"), measure.at + 6)
-    return _has("sideways", sentence.words[measure.at + 1 : until])
+    if _has("sideways", sentence.words[measure.at + 1 : until]):
+        return True
+    is_apart = sentence.words[measure.at + 1 : measure.at + 2] in _APART
+    return is_apart and _has("sideways", sentence.words[max(0, measure.at - 6) : measure.at])
 
 
 def is_reference(mention: Mention, sentence: Sentence) -> bool:

@@ -118,9 +118,11 @@ def is_of_all(sentence: Sentence) -> bool:
 def how_many(sentence: Sentence) -> tuple[int, TextSpan] | None:
     """Return the number in "two of them", or "zwei Stück"."""
     words, atoms = sentence.words, sentence.atoms
+    pieces = [word for word in words if word in _PIECES]
     for i in range(1, len(atoms)):
         count = _count_at(atoms[i - 1])
-        is_named = words[i] in _PIECES or (words[i] in _SECTIONS and "each" in words[i:])
+        is_named = words[i] in _PIECES and len(pieces) == 1  # else each number is of its own length
+        is_named = is_named or (words[i] in _SECTIONS and "each" in words[i:])
         if is_named and 1 < count <= _MOST:
             return count, (atoms[i - 1].start, atoms[i].end)
     for i in range(1, len(atoms) - 1):

@@ -235,3 +235,51 @@ def halves(draw: st.DrawFn) -> Several:
     sizes = draw(slab())
     text = "Please quote for a worktop {} x {} x {} mm. ".format(*sizes) + said(draw, "halves")
     return Several(text, of(sizes))
+
+
+@st.composite
+def rows_of_taps(draw: st.DrawFn) -> Several:
+    """Three holes of which only the middle one is in the middle."""
+    length, width, thick = draw(slab())
+    d, o, y = draw(st.integers(30, 40)), draw(st.sampled_from((90, 100, 120))), 70
+    holes = said(draw, "rows_of_taps").format(d=d, o=o, y=y)
+    lengths = of((length, width, thick))
+    for i, x in enumerate((length / 2 - o, length / 2, length / 2 + o)):
+        at = f"/slabs/0/cutouts/{i}"
+        lengths |= {f"{at}/diameter": float(d), f"{at}/centre/x": x}
+        lengths[f"{at}/centre/y"] = float(width - y)
+    text = f"Please quote for a vanity top {length} x {width} x {thick} mm. {holes}"
+    return Several(text, lengths)
+
+
+@st.composite
+def cut_unevenly(draw: st.DrawFn) -> Several:
+    """A front corner cut off by one size along the front and another up the side."""
+    length, width, thick = draw(slab())
+    a, b = draw(st.integers(20, 40)) * 10, draw(st.integers(15, 35)) * 10
+    side = draw(st.sampled_from(("left", "right")))
+    cut = said(draw, "cut_unevenly").format(corner=f"front {side}", side=side, a=a, b=b)
+    text = f"Hearth enquiry, price please. {length} wide x {width} deep x {thick} thick. {cut}"
+    is_left = side == "left"
+    new = ((a, 0), (0, b)) if is_left else ((length - a, 0), (length, b))
+    kept = [(length, 0) if is_left else (0, 0), (length, width), (0, width)]
+    points = ";".join(sorted(f"{x:g},{y:g}" for x, y in (*kept, *new)))
+    return Several(text, of((length, width, thick)), {"points": points})
+
+
+@st.composite
+def beside_it(draw: st.DrawFn) -> Several:
+    """A sink that stands beside the slab."""
+    sizes = draw(slab())
+    text = "Please quote for a worktop {} x {} x {} mm. ".format(*sizes) + said(draw, "beside_it")
+    return Several(text, of(sizes))
+
+
+@st.composite
+def counted_pieces(draw: st.DrawFn) -> Several:
+    """Two lengths in one sentence, each with its own number of pieces."""
+    a, b = draw(st.integers(100, 180)), draw(st.integers(60, 95))
+    i, j, width = draw(st.integers(1, 6)), draw(st.integers(1, 6)), draw(st.integers(20, 35))
+    text = said(draw, "counted_pieces").format(i=i, j=j, a=a, b=b, w=width)
+    lengths = of((10 * a, 10 * width, 30)) | of((10 * b, 10 * width, 30), 1)
+    return Several(text, lengths, {"counts": f"{i},{j}"})
