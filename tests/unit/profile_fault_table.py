@@ -93,7 +93,7 @@ SHAPES: list[tuple[str, str, str, str]] = [
      "palette[2].doses[1].pigment", '"black iron oxide"'),
     ("doses = []", "doses = [{ pigment = 'black iron oxide', percent = 16 }]",
      "palette[2].doses[1].percent", "15% at most"),
-    ("doses = []", f"doses = [{_RED.format(9)}, {_RED.format(9)}]", "palette[2].doses", "18 %"),
+    ("doses = []", f"doses = [{_RED.format(9)}, {_RED.format(9)}]", "palette[2].doses", "18%"),
     ("doses = []", f"doses = [{_RED.format(1)},\n{_RED.format(1)}]",
      "palette[2].doses[2].pigment", "twice"),
     ("pallet = 145.00\n", "", "areas[3]", "no price"),
