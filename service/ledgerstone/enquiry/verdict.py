@@ -42,7 +42,8 @@ _SLABS: Final = (
 )
 _A_FEW: Final = (
     r"(?:an?|another|one|two|three|four|five|six|some|new|eine?n?|zwei|drei|\d)"
-    r" (?:(?!(?:price|list|refund|job|visit|for|from|of|about|with|the|that|on|to|your)\b)[\w-]{1,14} ){0,3}?"
+    r" (?:(?!(?:price|list|refund|job|visit|for|from|of|about|with|the|that|on|to|your)\b)"
+    r"[\w-]{1,14} ){0,3}?"
 )
 # Someone says that they want one: "I need a kitchen worktop", "would you make a splashback".
 _ASKS_FOR_ONE: Final = re.compile(
