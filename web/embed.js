@@ -25,7 +25,7 @@
     else round.append(frame);
   };
 
-  /** The profile does not name this site: lead to the page itself. */
+  /** Not a site of the profile: a link. */
   const refused = () => {
     if (there) return;
     const note = document.createElement("p");

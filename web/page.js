@@ -107,7 +107,7 @@ export class Page {
   }
 }
 
-/** Its modules all at once, not as each names the next. */
+/** All at once. */
 function askForForm() {
   const links = document.querySelector("#form-modules");
   if (links instanceof HTMLTemplateElement) document.head.append(links.content);

@@ -1,4 +1,4 @@
-/** Makes the plain form live once it is painted; where that fails it stays plain. */
+/** Makes the plain form live once it is painted. */
 (() => {
   const { classList } = document.documentElement;
   classList.add("scripted", "starting");

@@ -23,7 +23,6 @@ DAILY = 8
 # and openings that crack wherever the strips about them are not alike.
 TIGHT = Case("hob", ("basin", "round"), 620, 1200)
 EVEN = (
-    Case("outdoor", ("rectangle", "rectangle"), 650, 1200),
     Case("hob", ("basin", "round"), 650, 1200),
 )
 

@@ -20,7 +20,7 @@ export class Laying {
     /** @type {ReturnType<typeof setTimeout> | undefined} */
     this.timer = undefined;
     this.pause = new Pause();
-    /** @type {Map<string, string>} what was taken of base units that nobody told */
+    /** @type {Map<string, string>} base units that were taken */
     this.taken = new Map();
     this.begun = { order: page.restored ? null : page.store.order, name: "" }; // as it starts
   }
@@ -89,12 +89,13 @@ export class Laying {
     if (slabs.some((slab, i) => slab !== store.order.slabs[i])) store.order = { ...store.order, slabs };
   }
 
-  /** Which units were taken, until they are changed. */
+  /** Units that were taken. */
   showTaken() {
     const place = one("#units-say");
     const says = this.taken.get(JSON.stringify(this.page.store.shown.rests)) ?? "";
+    if (place.textContent === says) return;
     write(place, says);
-    place.hidden = says === "";
+    place.hidden = !says;
   }
 
   /** @param {Slab} slab @param {Slab | undefined} old @returns {Slab} */

@@ -4,7 +4,7 @@
 page =
     .title = Was würde Ihre Platte kosten?
     .lead = Preis, Termin und Gewicht folgen beim Tippen, ebenso alles, was so nicht machbar ist.
-    .invented = { $name } ist eine erfundene Werkstatt, zur Ansicht: Preise, Personen und Orte gibt es nicht.
+    .invented = { $name } ist eine erfundene Werkstatt: Preise, Personen und Orte gibt es nicht.
     .skip = Zur Antwort springen
     .made-by = { $name }, { $town }
     .made-up-by = { $name }, { $town } (erfunden)
@@ -23,9 +23,9 @@ history =
 draft =
     .kept = Was Sie eingeben, bleibt in diesem Browser, nur auf diesem Gerät.
     .clear = Alles löschen und neu beginnen
-    .cleared = Gelöscht. Das ist wieder die Platte vom Anfang.
+    .cleared = Gelöscht. Wieder die Platte vom Anfang.
     .restored = Hier haben Sie zuletzt aufgehört.
-    .not-kept = Dieser Browser behält nichts: Was Sie eingeben, ist weg, wenn Sie die Seite schließen.
+    .not-kept = Dieser Browser behält nichts, wenn Sie die Seite schließen.
 
 slabs =
     .title = Ihre Platten
@@ -41,7 +41,7 @@ slabs =
 
 joins =
     .title = Wo Platten aneinanderstoßen
-    .hint = Eine lange Platte oder ein L ist oft aus zweien mit einer Fuge. Welche Seiten stoßen aneinander?
+    .hint = Lange Platten und L sind oft zwei mit Fuge. Welche Seiten stoßen aneinander?
     .one = Fuge { $number }
     .add = Fuge hinzufügen
 
@@ -83,7 +83,7 @@ kind =
 
 unit =
     .label = Sie messen in
-    .hint = Eine Zahl allein gilt in dieser Einheit; sonst mit Einheit: 1,45 m, 56 cm oder 22 1/16 in.
+    .hint = Eine Zahl allein gilt in dieser Einheit; sonst 1,45 m, 56 cm oder 22 1/16 in.
     .mm = mm
     .cm = cm
     .m = m
@@ -128,7 +128,7 @@ outline =
     .width-hint = Von vorn nach hinten
     .diameter = Durchmesser
     .points = Ecken, der Reihe nach um die Platte
-    .points-hint = Der Abstand jeder Ecke vom linken Ende und von vorn. Beginnen Sie vorn links.
+    .points-hint = Abstand jeder Ecke vom linken Ende und von vorn, zuerst vorn links.
     .add-point = Ecke hinzufügen
     .point = Ecke { $number }
 
@@ -208,7 +208,7 @@ relief =
 
 sketch =
     .name = Ihre Platte von oben
-    .hint = Ziehen Sie einen Ausschnitt oder einen Punkt am Rand, oder wählen Sie ihn für Knöpfe und Pfeiltasten aus.
+    .hint = Ziehen Sie einen Ausschnitt oder einen Punkt am Rand; gewählt, folgt er Knöpfen und Pfeiltasten.
     .front = vorn { $length }
     .length = Länge
     .width = Tiefe
@@ -267,7 +267,7 @@ look =
 arms =
     .way = Wie herum
     .title = Das L, wie Sie es messen
-    .hint = Jeder Schenkel an seiner Wand entlang, von der Ecke aus. Es werden zwei Platten mit einer Fuge.
+    .hint = Jeder Schenkel an seiner Wand, von der Ecke aus: zwei Platten mit einer Fuge.
     .back = Hinterer Schenkel
     .deep = Seine Tiefe
     .side = Seitlicher Schenkel
@@ -397,7 +397,7 @@ answer =
     .asking = Wird berechnet…
     .slow = Das dauert länger als üblich. Nichts ist verloren.
     .stale = Zum Stand vor Ihrer letzten Änderung
-    .partial = Was es in Ordnung brächte, konnte gerade nicht gesucht werden.
+    .partial = Was es in Ordnung brächte, ließ sich nicht suchen.
     .no-price = Noch kein Preis
     .no-price-why = Was dafür noch zu ändern ist, steht unten.
     .unread =
@@ -443,7 +443,7 @@ answer =
     .reference = Nummer { $reference }
     .copy = Link zu diesem Angebot kopieren
     .copied = Der Link ist kopiert.
-    .not-copied = Der Link ließ sich hier nicht kopieren. Er lautet: { $link }
+    .not-copied = Der Link ließ sich nicht kopieren: { $link }
     .print = Drucken
     .copy-text = Als Text kopieren
     .text-copied = Das Angebot ist als Text kopiert.
@@ -464,19 +464,19 @@ weeks =
 
 keep =
     .title = Dieses Angebot aufbewahren
-    .link = Seine Nummer ist { $reference }. Sein Link öffnet es bis { $day } wieder, wie es jetzt ist.
-    .no-link = Seine Nummer ist { $reference }; für einen Link ist es zu umfangreich. Kopieren Sie es als Text.
+    .link = Nummer { $reference }. Der Link öffnet es bis { $day }, wie es jetzt ist.
+    .no-link = Nummer { $reference }; zu groß für einen Link: bitte als Text kopieren.
     .text-price = Preis: { $total }
     .call = Anrufen: { $telephone }
     .subject = Angebot { $reference }
 
 request =
-    .hint = Wir senden das Angebot und was Sie hier schreiben an die Werkstatt und behalten nichts davon.
+    .hint = Angebot und Text gehen an die Werkstatt; wir behalten nichts davon.
     .name = Ihr Name
     .reach = Ihre E-Mail-Adresse oder Telefonnummer
     .note = Was wir sonst wissen sollten (freiwillig)
     .send = Senden
-    .failed = Es ließ sich nicht senden. Schreiben Sie an { $email }: Der Link unten enthält alles.
+    .failed = Nicht gesendet. Schreiben Sie an { $email }: Der Link unten enthält alles.
 
 findings =
     .before-order = Vor der Bestellung ({ $n })
@@ -527,7 +527,7 @@ remedy =
            *[other] { $n } Tage früher
         }
     .done = Geändert. Mit „Rückgängig“ kommt der vorige Stand zurück.
-    .stale = Die Anfrage ist jetzt eine andere. Eine neue Antwort ist unterwegs.
+    .stale = Die Anfrage ist jetzt eine andere. Die Antwort kommt.
     .ghost = Der Plan mit dem, was sich ändern würde
     .unpriced = Was es dann kostet, zeigt sich, wenn der Rest geklärt ist
 
@@ -540,7 +540,7 @@ drawing =
     .true-size = Ein Ausschnitt in wahrer Größe, zum Drucken
     .view-alt = Wie es aussehen wird: { $says }
     .plan-alt = Plan von oben: { $says }
-    .missing = Die Zeichnung lässt sich gerade nicht zeigen.
+    .missing = Die Zeichnung fehlt gerade.
 
 trouble =
     .down = Der Preisdienst ist nicht erreichbar.
@@ -554,7 +554,7 @@ trouble =
 
 quote =
     .opening = Das Angebot wird geöffnet.
-    .missing = Der Link zu diesem Angebot lässt sich nicht öffnen. Hier ist Ihr eigener Entwurf.
+    .missing = Dieses Angebot lässt sich nicht öffnen. Hier ist Ihr Entwurf.
     .opened = Das ist Angebot { $reference } vom { $day }. „Rückgängig“ holt Ihren Entwurf zurück.
     .title = Angebot { $reference }, wie es gemacht wurde
     .price = { $total } inkl. { $tax } { $name }
