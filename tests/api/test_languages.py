@@ -145,7 +145,7 @@ def test_an_old_link_is_reported_in_its_own_language(client: "FlaskClient") -> N
     token = client.post("/v1/quotes", json=order).get_json()["token"]
     opened = client.get(f"/v1/quotes/{token}", headers={"Accept-Language": "en"}).get_json()
     assert opened["says"].startswith("Angeboten am ")
-    assert "annehmen" in opened["says"]
+    assert "gelten bis" in opened["says"]
 
 
 def test_a_maker_s_own_sentence_is_stated(tmp_path: Path) -> None:

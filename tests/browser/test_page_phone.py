@@ -54,7 +54,7 @@ def test_the_price_stays_in_sight(phone: Page, settle: Settle) -> None:
 
 
 def test_a_size_in_inches_changes_price_and_weight(phone: Page, settle: Settle) -> None:
-    """Inches are read as typed, fractions too, and the finished size is stated in millimetres."""
+    """Inches are read as typed, fractions too, and the finished size is stated in them too."""
     settle(phone)
     before = (price(phone), kilograms(phone))
     phone.get_by_label(page_text("unit.label")).select_option("in")
@@ -66,7 +66,7 @@ def test_a_size_in_inches_changes_price_and_weight(phone: Page, settle: Settle) 
     # 70.5 in and 25 in at 25.4 mm exactly (US Federal Register 24 FR 5348, 1959)
     expect(phone.locator(".weight")).to_contain_text("70 1/2 × 25 × 1 9/16 in")
     expect(phone.get_by_label("Length", exact=True)).to_have_value("70 1/2")
-    expect(phone.get_by_label("Thickness", exact=True)).to_have_value("40 mm")
+    expect(phone.get_by_label("Thickness", exact=True)).to_have_value("1 9/16")
 
 
 @pytest.mark.parametrize("corner", ["front-left", "front-right", "back-right", "back-left"])
