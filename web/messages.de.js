@@ -123,7 +123,7 @@ export const messages = {
   "weeks.span": "{name} {from} bis {to}",
   "keep.title": "Dieses Angebot aufbewahren",
   "keep.link": "Nummer {reference}. Der Link öffnet es bis {day}, wie es jetzt ist.",
-  "keep.no-link": "Nummer {reference}; zu groß für einen Link: bitte als Text kopieren.",
+  "keep.no-link": "Nummer {reference}; zu groß für einen Link: als Text kopieren.",
   "keep.text-price": "Preis: {total}",
   "keep.call": "Anrufen: {telephone}",
   "keep.subject": "Angebot {reference}",
