@@ -196,7 +196,7 @@ def test_nearest_of_the_palette(workshop: Workshop) -> None:
         ('[[shade.bases]]\ncement = "white"', '[[shade.bases]]\ncement = "grey"',
          "shade.bases[2].cement", "stands twice"),
         ("lightness = 66.2", "lightness = 166.2", "shade.bases[1].lightness", "100 at most"),
-        ("most_percent = 10\n", "most_percent = 16\n", "shade.most_percent", "15 at most"),
+        ("most_percent = 10\n", "most_percent = 16\n", "shade.most_percent", "15% at most"),
     ],
 )  # fmt: skip
 def test_faults_of_the_readings_are_reported(old: str, new: str, key: str, says: str) -> None:
