@@ -22,9 +22,7 @@ DAILY = 8
 # Found by the whole matrix: three openings that go in only with the narrowest strips between them,
 # and openings that crack wherever the strips about them are not alike.
 TIGHT = Case("hob", ("basin", "round"), 620, 1200)
-EVEN = (
-    Case("hob", ("basin", "round"), 650, 1200),
-)
+EVEN = (Case("hob", ("basin", "round"), 650, 1200),)
 
 
 @pytest.fixture(name="like")
