@@ -83,7 +83,7 @@ export function typedMass(amount, back = false) {
 export function sizes(outline, ...mm) {
   const [, typed = units.lengths] = JSON.stringify(outline)?.match(/\d (mm|cm|m|in|ft)"/) ?? [];
   const unit = typed === "ft" ? "in" : /** @type {Unit} */ (typed);
-  const said = mm.map((each) => lengthWords(spoken(each, unit, 16)).slice(0, -unit.length - 1));
+  const said = mm.map((each) => (unit === "mm" ? number(each, 1) : lengthWords(spoken(each, unit, 16)).slice(0, -unit.length - 1)));
   said.push(`${said.pop()} ${unit}`);
   return said;
 }

@@ -82,7 +82,7 @@ def test_an_l_shaped_run_by_mouse(desk: Page, settle: Settle) -> None:
     desk.get_by_label("Thickness", exact=True).fill("50")
     settle(desk)
     assert price(desk).startswith("£")
-    expect(desk.locator(".weight")).to_contain_text(f"{long} × 1200 × 50 mm")
+    expect(desk.locator(".weight")).to_contain_text(f"{long:,} × 1,200 × 50 mm")
     expect(desk.locator(".standing")).to_contain_text(re.compile("holds? until"))
 
 

@@ -72,7 +72,7 @@ def test_the_finished_size_is_stated_for_what_was_measured(desk: Page, settle: S
     settle(desk)
     # the demonstration's gap of 3 mm, off the left and the right wall
     expect(finished).to_have_text(
-        page_text("size_from.finished-size", length="1494", width="600 mm")
+        page_text("size_from.finished-size", length="1,494", width="600 mm")
     )
     desk.get_by_label(page_text("size_from.label")).select_option("over-units")
     desk.get_by_label(page_text("rests.label"), exact=True).select_option("units")
@@ -81,7 +81,7 @@ def test_the_finished_size_is_stated_for_what_was_measured(desk: Page, settle: S
     desk.locator("#rests-overhang-left").fill("15")
     settle(desk)
     expect(finished).to_have_text(
-        page_text("size_from.finished-size", length="1515", width="620 mm")
+        page_text("size_from.finished-size", length="1,515", width="620 mm")
     )
 
 

@@ -108,7 +108,7 @@ def test_an_older_answer_never_shows_over_a_newer_one(desk: Page, settle: Settle
         route.fulfill(status=200, content_type="application/json", body='{"price": "old"}')
     desk.wait_for_timeout(500)
     expect(desk.locator(".price .first")).to_have_text(now)
-    expect(desk.locator(".weight")).to_contain_text("1200 × 600 × 40 mm")
+    expect(desk.locator(".weight")).to_contain_text("1,200 × 600 × 40 mm")
 
 
 def test_a_fault_of_the_service_is_stated_and_people_offered(desk: Page, settle: Settle) -> None:

@@ -86,7 +86,7 @@ test("a workshop in the United States has its own words, inches and pounds", () 
   assert.equal(day("2027-01-04"), "Monday, January 4, 2027");
   setPlace(/** @type {any} */ ({ words: {}, formats: { locale: "de-DE", lengths: "mm", masses: "kg" } }));
   assert.equal(weight(68.5, 1), "68,5 kg");
-  assert.deepEqual(sizes({ kind: "round", diameter: 1200 }, 1200, 600), ["1200", "600 mm"]);
+  assert.deepEqual(sizes({ kind: "round", diameter: 1200 }, 1200, 600), ["1.200", "600 mm"]);
 });
 
 test("a finished size is told in the unit in which the outline was typed, wherever the workshop is", () => {
@@ -97,6 +97,6 @@ test("a finished size is told in the unit in which the outline was typed, wherev
     assert.deepEqual(said("5 ft"), ["60", "24 in"]);
     assert.deepEqual(said("152.4 cm"), ["152.4", "61 cm"]);
     assert.deepEqual(said("1.524 m"), ["1.524", "0.61 m"]);
-    assert.deepEqual(said("1524 mm"), ["1524", "610 mm"]);
+    assert.deepEqual(said("1524 mm"), ["1,524", "609.6 mm"]);
   }
 });
