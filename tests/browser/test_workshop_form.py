@@ -160,6 +160,29 @@ def test_in_german_nothing_is_lost_while_the_service_is_away(
     context.close()
 
 
+def test_a_download_holds_what_was_typed_a_moment_before(
+    chromium: Browser, own_service: Served, profile: Path
+) -> None:
+    """An answer on its way is waited for: the file has every change that it counts as taken."""
+    context, page = _at_width(chromium, 1280)
+    page.goto(f"{own_service.url}desk/workshop#hours")
+    enter(page, MAKER_KEY)
+    page.locator("#outcome tr").nth(2).wait_for()
+    assert "set_up = 2.75" not in profile.read_text(encoding="utf-8")
+
+    def _later(route: Route) -> None:
+        page.wait_for_timeout(500)
+        route.continue_()
+
+    page.route("**/v1/workshop", _later)
+    page.locator(value("/hours/per_job/set_up")).locator("input").first.fill("2,75")
+    with page.expect_download() as download:
+        page.get_by_role("button", name="Download").click()
+    assert "set_up = 2.75" in Path(download.value.path()).read_text(encoding="utf-8")
+    expect(page.locator("#outcome")).to_contain_text("you downloaded")
+    context.close()
+
+
 def test_what_is_typed_stays_while_the_service_is_busy(
     chromium: Browser, own_service: Served, profile: Path
 ) -> None:

@@ -70,10 +70,10 @@ export class Outcome {
   }
 
   /** @param {Profile} profile */
-  saving({ file, text, writable, faults }) {
+  saving({ file, writable, faults }) {
     const { changes } = this.workshop;
     const count = changes.list.length;
-    const download = make("button", { type: "button", class: writable ? "quiet" : "main", press: () => this.download(file, text) }, say("outcome.download", { file }));
+    const download = make("button", { type: "button", class: writable ? "quiet" : "main", press: () => void this.download(file) }, say("outcome.download", { file }));
     const save = make("button", { type: "button", class: "main", press: () => void this.workshop.save() }, say("outcome.save"));
     save.disabled = faults.length > 0 || count === 0;
     const undo = make("button", { type: "button", class: "quiet", press: () => this.undo() }, say("outcome.undo"));
@@ -83,9 +83,10 @@ export class Outcome {
     return make("div", {}, counted, make("div", { class: "keep" }, ...(writable ? [save] : []), download, undo));
   }
 
-  /** @param {string} file @param {string} text */
-  download(file, text) {
-    saved(new Blob([text], { type: "application/toml" }), file);
+  /** The file with all that was entered: where an answer is on its way, it is waited for. @param {string} file */
+  async download(file) {
+    if (!(await this.workshop.trying.newest())) return;
+    saved(new Blob([this.workshop.profile.text], { type: "application/toml" }), file);
     this.workshop.changes.take();
     this.show(this.workshop.profile);
   }

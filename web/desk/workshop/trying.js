@@ -27,6 +27,7 @@ export class Trying {
   /** In place of what is asked at the moment; true once the newest state was answered. @param {boolean} described */
   now(described) {
     window.clearTimeout(this.timer);
+    this.timer = 0;
     this.isWanted = true;
     this.isDescribed ||= described;
     this.flight.abort();
@@ -76,9 +77,15 @@ export class Trying {
     this.isWanted = true;
   }
 
+  /** True once the newest state is answered, typed a moment ago or not. @returns {Promise<boolean>} */
+  async newest() {
+    return this.timer ? this.now(false) : (this.running ?? true);
+  }
+
   /** Wait until nothing is asked. */
   async rest() {
     window.clearTimeout(this.timer);
+    this.timer = 0;
     await this.running;
   }
 }
