@@ -80,3 +80,29 @@ def module_name(file: Path) -> str:
     """The dotted name of a file of the package, without ``ledgerstone.``; "" is the package."""
     parts = (ROOT / file).relative_to(PACKAGE).with_suffix("").parts
     return ".".join(parts[:-1] if parts[-1] == "__init__" else parts)
+
+
+def imported(tree: ast.Module, module: str = "") -> Iterator[str]:
+    """Full dotted names of all that a module imports, wherever in it the import stands."""
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Import):
+            yield from (alias.name for alias in node.names)
+        elif isinstance(node, ast.ImportFrom):
+            here = ["ledgerstone", *module.split(".")]
+            above = ".".join(here[: len(here) - node.level]) if node.level else ""
+            base = ".".join(part for part in (above, node.module or "") if part)
+            yield from (f"{base}.{alias.name}" for alias in node.names)
+
+
+def imports_of(module: str) -> set[str]:
+    """The modules of ours that one imports; of a package, the module that a name stands in."""
+    found = {_module_of(name) for name in imported(modules()[module], module)}
+    return found - {module, ""}
+
+
+def _module_of(name: str) -> str:
+    """The module of ours that a full dotted name stands in, or is; "" for another's."""
+    words = name.split(".")[1:] if name.startswith("ledgerstone.") else []
+    while words and ".".join(words) not in modules():
+        words.pop()
+    return ".".join(words)

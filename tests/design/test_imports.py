@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from design.source import PACKAGE, modules
+from design.source import PACKAGE, imported, imports_of, modules
 
 # methods §3: a module imports only what stands before it in this list, or its own package.
 ORDER = (
@@ -76,7 +76,7 @@ DOORS = {
     "jinja2": ("papers",),
     "markupsafe": ("papers",),
     "pint": ("quantities",),
-    "selectolax": ("enquiry.html_text",),
+    "selectolax": ("enquiry.text.html_text",),
     "fluent": ("wording",),
     "babel": ("wording",),
     "imapclient": ("mailbox.server",),
@@ -109,21 +109,9 @@ def _within(module: str, packages: tuple[str, ...]) -> bool:
     return any(module == package or module.startswith(f"{package}.") for package in packages)
 
 
-def _imported(tree: ast.Module, module: str = "") -> Iterator[str]:
-    """Full dotted names of all that a module imports, wherever in it the import stands."""
-    for node in ast.walk(tree):
-        if isinstance(node, ast.Import):
-            yield from (alias.name for alias in node.names)
-        elif isinstance(node, ast.ImportFrom):
-            here = ["ledgerstone", *module.split(".")]
-            above = ".".join(here[: len(here) - node.level]) if node.level else ""
-            base = ".".join(part for part in (above, node.module or "") if part)
-            yield from (f"{base}.{alias.name}" for alias in node.names)
-
-
 def _own_imports(tree: ast.Module, module: str) -> Iterator[str]:
     """The parts of ledgerstone that a module imports, by the first word after the package."""
-    for name in _imported(tree, module):
+    for name in imported(tree, module):
         first, _, rest = name.partition(".")
         if first == "ledgerstone" and rest:
             yield rest.partition(".")[0]
@@ -137,7 +125,7 @@ def _against_the_grain(tree: ast.Module, module: str) -> list[str]:
 
 def _outside(tree: ast.Module) -> Iterator[str]:
     """Whatever in a module reads a clock, the environment, a file, chance or a stream."""
-    yield from ({name.partition(".")[0] for name in _imported(tree)} & OUTSIDE_MODULES)
+    yield from ({name.partition(".")[0] for name in imported(tree)} & OUTSIDE_MODULES)
     for node in ast.walk(tree):
         match node:
             case ast.Call(func=ast.Name(id=called)) if called in OUTSIDE_CALLS:
@@ -169,7 +157,7 @@ def test_every_module_has_its_place_in_the_order() -> None:
     """No module stands outside the order; the package itself only settles the BLAS threads."""
     placed = {path.stem for path in PACKAGE.iterdir() if path.suffix == ".py" or path.is_dir()}
     assert placed - {"__init__", "__pycache__"} <= set(ORDER)
-    assert list(_imported(modules()[""])) == ["os"]
+    assert list(imported(modules()[""])) == ["os"]
 
 
 def test_imports_run_one_way() -> None:
@@ -179,37 +167,23 @@ def test_imports_run_one_way() -> None:
 
 def test_no_import_goes_round_the_order() -> None:
     """No module imports by name at run time, or for the type checker alone."""
-    assert _at_fault(lambda _, tree: sorted({*_imported(tree)} & GO_ROUND)) == {}
-
-
-def _imports_of(module: str) -> set[str]:
-    """The modules of ours that one imports; of a package, the module that a name stands in."""
-    found = {_module_of(name) for name in _imported(modules()[module], module)}
-    return found - {module, ""}
-
-
-def _module_of(name: str) -> str:
-    """The module of ours that a full dotted name stands in, or is; "" for another's."""
-    words = name.split(".")[1:] if name.startswith("ledgerstone.") else []
-    while words and ".".join(words) not in modules():
-        words.pop()
-    return ".".join(words)
+    assert _at_fault(lambda _, tree: sorted({*imported(tree)} & GO_ROUND)) == {}
 
 
 def test_no_module_imports_itself_by_way_of_others() -> None:
     """Within a package too, imports make no circle."""
-    graph = {module: _imports_of(module) for module in modules() if module}
+    graph = {module: imports_of(module) for module in modules() if module}
     assert list(TopologicalSorter(graph).static_order())
 
 
-def test_a_command_line_is_run_and_never_imported() -> None:
+def test_a_command_line_is_run_and_neverimported() -> None:
     """A ``__main__`` may import whatever it runs, since nothing imports it."""
-    assert _at_fault(lambda _, tree: [n for n in _imported(tree) if "__main__" in n]) == {}
+    assert _at_fault(lambda _, tree: [n for n in imported(tree) if "__main__" in n]) == {}
 
 
 def _through_the_wall(module: str, tree: ast.Module) -> list[str]:
     """The libraries that a module may not name and does."""
-    libraries = {name.partition(".")[0] for name in _imported(tree)}
+    libraries = {name.partition(".")[0] for name in imported(tree)}
     return [name for name in libraries & DOORS.keys() if not _within(module, DOORS[name])]
 
 

@@ -7,9 +7,9 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from ledgerstone.enquiry import read_enquiry
-from ledgerstone.enquiry.dates import easter
-from ledgerstone.enquiry.sizes import SizeReader
-from ledgerstone.enquiry.tokens import not_sizes, tokens_of
+from ledgerstone.enquiry.text.sizes import SizeReader
+from ledgerstone.enquiry.text.tokens import not_sizes, tokens_of
+from ledgerstone.enquiry.wishes.dates import easter
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.strategies.enquiry_families import (
     Told,

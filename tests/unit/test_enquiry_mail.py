@@ -5,8 +5,8 @@ import time
 import pytest
 
 from ledgerstone.enquiry import read_enquiry
-from ledgerstone.enquiry.html_text import text_of_html
-from ledgerstone.enquiry.mail import read_mail
+from ledgerstone.enquiry.text.html_text import text_of_html
+from ledgerstone.enquiry.text.mail import read_mail
 from ledgerstone.workshop import Workshop
 from support.mails import ASKS, mailed
 from support.reference import slowness

@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from ledgerstone.enquiry import read_enquiry
-from ledgerstone.enquiry.look import finishes_of, surface_in
+from ledgerstone.enquiry.wishes.look import finishes_of, surface_in
 from ledgerstone.message import Message
 from ledgerstone.surfaces import SURFACES, Surface
 from ledgerstone.wording import LANGUAGES, speech_in

@@ -7,15 +7,15 @@ from dataclasses import replace
 from datetime import date
 from typing import Any, Final
 
-from ledgerstone.enquiry.asking import Asking, language_of
-from ledgerstone.enquiry.drafting import drafted
-from ledgerstone.enquiry.entries import Entries, OrderDraft
-from ledgerstone.enquiry.leftover import unread
-from ledgerstone.enquiry.mail import Mail, read_mail
-from ledgerstone.enquiry.message_facts import MessageFacts, facts_of
-from ledgerstone.enquiry.people import Own
-from ledgerstone.enquiry.proposal import Proposal
-from ledgerstone.enquiry.unread import left_out
+from ledgerstone.enquiry.draft.entries import Entries, OrderDraft
+from ledgerstone.enquiry.draft.left_out import left_out
+from ledgerstone.enquiry.draft.proposal import Proposal
+from ledgerstone.enquiry.draft.questions import Asking, language_of
+from ledgerstone.enquiry.draft.slabs import drafted
+from ledgerstone.enquiry.draft.unread import unread
+from ledgerstone.enquiry.facts.message_facts import MessageFacts, facts_of
+from ledgerstone.enquiry.sender.people import Own
+from ledgerstone.enquiry.text.mail import Mail, read_mail
 from ledgerstone.workshop.records import Workshop
 
 MAX_READ: Final = 10_000  # characters; an enquiry with all it quotes has a few thousand

@@ -10,7 +10,7 @@ from datetime import date
 from email.parser import BytesHeaderParser
 from typing import Final, Literal
 
-from ledgerstone.enquiry.mail import Mail, read_mail
+from ledgerstone.enquiry.text.mail import Mail, read_mail
 
 MAX_THREAD: Final = 10
 PREFIX: Final = "ledgerstone-"  # of our drafts' Message-IDs

@@ -1,0 +1,160 @@
+"""Look, place, delivery and day of a draft, as said."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from ledgerstone.enquiry.draft.entries import Entries
+from ledgerstone.enquiry.scene.said import SaidWord
+from ledgerstone.enquiry.scene.whereabouts import place_of
+from ledgerstone.enquiry.values.pieces import PieceFound
+from ledgerstone.enquiry.wishes.look import sealer_in, surface_in
+from ledgerstone.enquiry.wishes.under_it import unit_row
+from ledgerstone.enquiry.wishes.whose_look import said_of
+from ledgerstone.json_types import Members
+
+
+def draft_look(entries: Entries, at: str, found: PieceFound) -> Members:
+    """Write shade, finish, edges and place of one slab."""
+    made: Members = {}
+    pieces = [piece.piece for piece in entries.found.pieces]
+    shade = said_of(found.piece, pieces, entries.found.shades, entries.text)
+    finish = said_of(found.piece, pieces, entries.found.finishes, entries.text)
+    if shade is not None:
+        offered = {shade.name.lower(): shade.name for shade in entries.workshop.palette}
+        name = offered.get(shade.value.lower())
+        entries.value(f"{at}/shade/name", shade.value, shade.spans)
+        if name is not None:
+            made["shade"] = {"name": name}
+    if finish is not None:
+        entries.value(f"{at}/finish", finish.value, finish.spans)
+        known = _finish(entries, finish)
+        if known:
+            made["finish"] = known
+    edges = _edges(entries, at, found)
+    if edges:
+        made["edges"] = edges
+    place = place_of(entries.found.scene, found.piece)
+    if place is not None:
+        made["place"] = place[0]
+        entries.value(f"{at}/place", place[0], [place[1]])
+    return made
+
+
+def _finish(entries: Entries, finish: SaidWord) -> Mapping[str, str]:
+    surface = surface_in(finish.value)
+    sealer = sealer_in(finish.value)
+    sealers = [one.name for one in entries.workshop.sealers if sealer and sealer in one.name]
+    surfaces = {str(finish.surface) for finish in entries.workshop.finishes}
+    return {
+        **({"surface": surface} if surface in surfaces else {}),
+        **({"sealer": sealers[0]} if sealers else {}),
+    }
+
+
+def _edges(entries: Entries, at: str, found: PieceFound) -> Members:
+    made: Members = {}
+    sides = ("rim",) if found.kind == "round" else ("front", "back", "left", "right")
+    said = {edge.side: edge for edge in entries.found.edges}
+    if found.kind == "round" and said:
+        said = {"rim": next(iter(said.values()))}
+    for side in sides:
+        edge = said.get(side)
+        if edge is None or found.kind == "polygon":
+            continue
+        made[side] = {"profile": edge.profile}
+        if edge.size is not None:
+            made[side]["size"] = edge.size.text()
+        entries.value(f"{at}/edges/{side}", made[side], edge.spans, edge.how)
+    return made
+
+
+def draft_rests(entries: Entries) -> None:
+    """Note that a slab lies on units whose widths, which its strength depends on, are unsaid."""
+    for i, found in enumerate(entries.found.pieces):
+        if _draft_units(entries, i, found):
+            return
+    said = entries.found.on_units
+    if said is None:
+        return
+    words = entries.words(said.spans)
+    entries.draft.doubtful.append(
+        {
+            "at": "/slabs/0/rests",
+            "says": entries.asking.say("on_units", said=" ".join(words[0]["text"].split())),
+            "asks": entries.asking.say("ask_units"),
+            "readings": [{"value": "", "from": words}],
+        }
+    )
+
+
+def _draft_units(entries: Entries, i: int, found: PieceFound) -> bool:
+    """Write the cupboards that a slab lies on, where their widths are told."""
+    length = found.values.get("length")
+    slab = entries.draft.order["slabs"][i]
+    row = unit_row(entries.text, entries.found.told, length.mm) if length is not None else None
+    if row is None or found.kind != "rectangle":
+        return False
+    widths = [f"{width:g} mm" for width in row.widths_mm]
+    slab["rests"] = {"kind": "units", "units": [{"width": width} for width in widths]}
+    entries.value(f"/slabs/{i}/rests", " + ".join(widths), [row.span])
+    return True
+
+
+def draft_delivery(entries: Entries) -> None:
+    """Write how it is to come."""
+    said = entries.found.delivery
+    made: Members = {}
+    for key in ("kind", "postcode", "steps", "floor"):
+        word: SaidWord | None = getattr(said, key)
+        if word is not None:
+            value = int(word.value) if key in ("steps", "floor") else word.value
+            made[key] = value
+            entries.value(f"/delivery/{key}", value, word.spans)
+    if made:
+        entries.draft.order["delivery"] = made
+    if said.unsure:
+        words = entries.words(said.unsure)
+        readings = [{"value": kind, "from": words} for kind in ("collect", "pallet")]
+        entries.draft.doubtful.append(
+            {
+                "at": "/delivery/kind",
+                "says": entries.asking.say("delivery"),
+                "asks": entries.asking.say("ask_delivery"),
+                "readings": readings,
+            }
+        )
+    is_collected = said.kind is not None and said.kind.value == "collect"
+    if said.climb is not None and said.steps is None and not is_collected:
+        stairs = said.climb.value
+        entries.draft.doubtful.append(
+            {
+                "at": "/delivery/steps",
+                "says": entries.asking.say("some_steps", said=stairs),
+                "asks": entries.asking.say("steps", said=stairs),
+                "readings": [{"value": "", "from": entries.words(said.climb.spans)}],
+            }
+        )
+    is_delivered = said.kind is not None or (said.is_asked and not said.unsure)
+    if said.postcode is None and is_delivered and not is_collected:
+        entries.miss("/delivery/postcode", "postcode")
+
+
+def draft_needed(entries: Entries) -> None:
+    """Write the day it is needed by, or why that is not known."""
+    needed = entries.found.needed
+    if needed.day is not None:
+        entries.draft.order["needed_by"] = needed.day.isoformat()
+        entries.value("/needed_by", needed.day.isoformat(), needed.spans, "worked-out")
+    if needed.doubt:
+        days = [day.isoformat() for day in needed.readings()] or [""]
+        readings = [{"value": day, "from": entries.words(needed.spans)} for day in days]
+        said = " ".join(word["text"] for word in entries.words(needed.spans))
+        entries.draft.doubtful.append(
+            {
+                "at": "/needed_by",
+                "says": entries.asking.spoken(needed.doubt),
+                "asks": entries.asking.say("ask_day", said=" ".join(said.split()).strip(" .,;:!?")),
+                "readings": readings,
+            }
+        )

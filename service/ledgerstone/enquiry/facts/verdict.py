@@ -1,0 +1,118 @@
+"""Whether a message asks for a slab at all: invoices, news, complaints and thanks do not."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from ledgerstone.enquiry.facts.other_mail import AGAINST
+
+_ASKS: Final = re.compile(
+    r"\bquot(?:e|ation|ing)\b(?! (?:the|our|your) (?:invoice|reference|order|number))"
+    r"|\bpric(?:e|es|ing)\b"
+    r"|how much|set (?:me|us) back|what would (?:\w+ ){1,8}(?:be|come (?:to|in at)|run (?:me|us))\b"
+    r"|rough idea|some idea of|idea of (?:the )?(?:cost|price)|what's the damage"
+    r"|what’s the damage|whats the (?:damage|dmg)|\bcosts?\b"
+    r"|\bestimate\b|\bangebot\b|\bwas kostet\b|\bpreis\b|\bkosten\b"
+    r"|\banfrage\b|\benquiry\b"
+    r"|\binquiry\b|\bkostenvoranschlag\b|\bballpark\b",
+    re.IGNORECASE,
+)
+_WANTS: Final = re.compile(
+    r"(?:i|we)(?:'d|’d| would| should)? (?:like|love|want|need)|looking for|i'm after"
+    r"|we're after|i’m after|we’re after|\\bafter (?:a|some) \\w+ for\\b"
+    r"|\bafter an?\b|(?:could|can) (?:you|u) (?:make|do|price|cast|give)"
+    r"|please (?:make|price|calculate"
+    r"|quote)|interested in|hätten? (?:ich |wir )?gerne?|\bbrauchen?\b|\bbenötigen?\b"
+    r"|\bsuchen?\b|\bmöchten?\b|we want"
+    r"|wants? (?:a|it)|\bjust (?:the )?one\b|we(?:'ll|’ll) (?:collect|pick|fetch)|collecting\b"
+    r"|\bto be\b|instead of|go with|fine for me|please\b|is fine",
+    re.IGNORECASE,
+)
+_WISHES: Final = re.compile(
+    r"\b(?:i|we)(?:'d|’d| would| should)? (?:like|love|want|need)\b|looking for|\bafter an?\b"
+    r"|could you (?:make|do|price|cast|quote)|can you (?:make|do|price|cast|quote)"
+    r"|hätten? (?:ich |wir )?gerne?|\bbrauchen?\b|\bmöchten?\b",
+    re.IGNORECASE,
+)
+_SLABS: Final = (
+    r"(?:worktops?|counter ?tops?|counters?|tops?|table ?tops?|tables?|desks?|hearths?"
+    r"|shel(?:f|ves)|[sc]ills?|window ?sills?|splash ?backs?|upstands?|bench(?:es)?|mantels?"
+    r"|islands?|slabs?|breakfast bars?|\w*(?:platten?|bänke|bank))\b"
+)
+_A_FEW: Final = (
+    r"(?:an?|another|one|two|three|four|five|six|some|new|eine?n?|zwei|drei|\d)"
+    r" (?:(?!(?:price|list|refund|job|visit|for|from|of|about|with|the|that|on|to|your)\b)"
+    r"[\w-]{1,14} ){0,3}?"
+)
+# Someone says that they want one: "I need a kitchen worktop", "would you make a splashback".
+_ASKS_FOR_ONE: Final = re.compile(
+    r"(?:\b(?:i|we)(?:['’]d| would| should)? (?:like|love|want|need|require|order)|\blooking for"
+    r"|\b(?:would|could|can|will) you (?:please )?(?:be able to )?(?:make|do|cast|price|quote)"
+    r"(?: (?:me|us|for))?|\b(?:quote|price) (?:me |us )?(?:for|on)|\bhätten? (?:ich |wir )?gerne?"
+    rf"|\b(?:brauche|suche|möchte|benötige)n?(?: ich| wir)?) {_A_FEW}{_SLABS}",
+    re.IGNORECASE,
+)
+_FIELDS: Final = re.compile(
+    r"^[ \t]*(?:length|width|depth|thickness|product|item|colour|color|länge|tiefe|breite"
+    r"|stärke|material|size)\b[^\n:|\t]{0,24}?(?:[:|\t…]|\.{3}|_{3})",
+    re.IGNORECASE | re.MULTILINE,
+)
+_RESTORED: Final = re.compile(
+    r"\b(?:quote|price|cost) (?:me |us )?(?:(?:for|on|up) )?(?:a|an|another|one|two|three|this"
+    r"|these)\b|how much (?:would|for|is)",
+    re.IGNORECASE,
+)
+
+
+_WISHED: Final = 4  # outweighs a word of other mail beside it: "the invoice was 20417"
+_OURS_TOO: Final = "trade"  # speaks against only where no slab of ours is named
+# What was made for someone else speaks neither for nor against: "Joyce, whose hearth you made".
+_OF_OTHERS: Final = re.compile(
+    r"\b(?:whose|neighbou?r\w*|friends?|sister\w*|brother\w*|parents|mum\w*|colleague\w*)\b"
+    r"[^.;(\n]{0,60}?\byou (?:\w+ )?(?:made|fitted|cast|installed|delivered|did)\b[^.;(\n]{0,60}",
+    re.IGNORECASE,
+)
+COMMERCIAL: Final = frozenset({"invoice", "news", "notice", "pitch"})
+
+
+def verdict(
+    newest: str,
+    whole: str,
+    *,
+    has_pieces: bool,
+    has_sizes: bool,
+    is_whole: bool,
+    names_ours: bool,
+    is_automatic: bool,
+) -> tuple[bool, str]:
+    """Return whether someone asks for a slab, and what the message is where nobody does.
+
+    Parameters
+    ----------
+    newest
+        The newest words of the message and its subject: what speaks against stands there.
+    whole
+        These and the messages that they quote or pass on.
+    is_whole
+        Whether length, width and thickness of a slab are all said.
+    names_ours
+        Whether it names what we make: a worktop, a hearth, and not only a slab.
+    """
+    newest = _OF_OTHERS.sub(" ", newest)
+    against = [
+        (weight, name)
+        for name, weight, pattern in AGAINST
+        if pattern.search(newest) and not (names_ours and name == _OURS_TOO)
+    ]
+    ranked = sorted(against, key=lambda one: (one[1] not in COMMERCIAL, -one[0]))
+    why = ranked[0][1] if ranked else ""
+    asks = 2 * bool(_ASKS.search(whole)) + bool(_WANTS.search(whole)) + bool(_FIELDS.search(whole))
+    asks += is_whole and bool(_ASKS_FOR_ONE.search(newest))
+    if not has_pieces or (against and not asks):
+        return False, why
+    score = asks + has_sizes + 2 * bool(_RESTORED.search(newest))
+    score += 2 * (is_whole and bool(_WISHES.search(newest)))
+    score += _WISHED * (is_whole and bool(_ASKS_FOR_ONE.search(newest)))
+    score -= sum(weight for weight, _ in against) + 3 * is_automatic
+    return score > 0, why

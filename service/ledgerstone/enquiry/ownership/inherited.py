@@ -1,0 +1,268 @@
+"""What a size takes from the words and sizes before it: its role, and whether it is a subject's."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+from typing import Final
+
+from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence, Target
+from ledgerstone.enquiry.scene.subjects import has_mark
+from ledgerstone.enquiry.sentence import scope
+from ledgerstone.enquiry.sentence.measure import Measure
+from ledgerstone.enquiry.sentence.mention import Mention
+from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.words.word_sets import word_set
+
+_CHOOSES: Final = word_set("rather say prefer call choose settle plenty lieber nehmen")
+
+
+_I_SAY: Final = frozenset({("i", "say"), ("i'd", "say"), ("we", "say"), ("ich", "sage")})
+_THEY_SAY: Final = word_set("says wants thinks reckons prefers sagt meint will möchte")
+_SETTLES: Final = frozenset(
+    {
+        ("uns", "auf"),
+        ("agreed", "on"),
+        ("going", "with"),
+        ("go", "with"),
+        ("going", "for"),
+        ("go", "for"),
+        ("gone", "for"),
+    }
+    | {("settled", "on"), ("settle", "on"), ("let", "'s"), ("went", "for"), ("let's", "say")}
+)
+_LEAVES: Final = frozenset({"leaves", "leaving", "bleiben", "leave"})
+_MIN_BARE: Final = 100  # a bare number of a length: common practice, no source
+_ARTICLES: Final = frozenset({"a", "an", "the", "eine", "einen"})
+_CHOSEN: Final = frozenset({"thick", "long", "deep", "wide", "dia"})
+
+
+_IS_ONLY: Final = word_set(
+    "is ought only just be will should to must needs would about exactly : = same but identical ist"
+    " nur soll"
+    " sollte wird genau aber gleich a at of the"
+)
+
+
+_DASHES: Final = frozenset({"-", "–", "—"})
+_ITS: Final = frozenset({("'s",), ("its",), ("is",)})
+_LABEL_LONG: Final = 2  # atoms: "The fridge - 600 wide" is of the fridge
+_SO: Final = frozenset({"so", "hence", "therefore", "daher"})
+_CALLS: Final = frozenset({("call", "it"), ("say", "it"), ("sagen", "wir")})
+_WANTS_IT: Final = frozenset({("wants", "it"), ("want", "it"), ("like", "it"), ("have", "it")})
+_THICK: Final = 120  # mm, the most that a slab is thick: common practice, no source
+_MAKES_IT: Final = frozenset({("make", "it"), ("call", "it"), ("making", "it")})
+_STOPS: Final = frozenset({("stop", "at"), ("finish", "at"), ("end", "at"), ("come", "to")})
+_STOPS_FAR: Final = 7
+_TO_BE_FAR: Final = 8
+_NEW: Final = word_set("new replacement one top worktop slab hearth neue neuer")
+_SHOULD: Final = word_set("should must needs need wants has ought will can to would soll muss")
+_ALL_FAR: Final = 4
+_ALL: Final = word_set("both all each alle beide everything alles jeweils")
+_OF_ALL: Final = word_set(
+    "sides pieces tops slabs of them it in at to be is are bits parts runs the lot made zwei drei"
+    " two three four platten teile stücke"
+)
+
+
+_STANDS: Final = "stand"
+_REACHES: Final = word_set("out comes projects extends sticks reaches")
+
+
+def reaches_out(sentence: Sentence, measure: Measure) -> bool:
+    """Whether a size is how far a slab stands out from the wall: "it comes out 600 from it"."""
+    words = sentence.words
+    led = set(words[max(0, measure.at - 4) : measure.at])
+    return bool(_REACHES & led) or (
+        _STANDS in led and words[measure.at + 1 : measure.at + 2] == ["out"]
+    )
+
+
+def carry_on(parsed: ParsedSentence, measure: Measure, active: Mention | None) -> None:
+    """Let a bare size be what the size before it was: "…, the shelf 20", "but I'd rather 30"."""
+    bare = measure.of == 1 and not measure.role and not measure.side and not measure.axis
+    if bare:
+        at = next(i for i, size in enumerate(parsed.sizes) if size is measure)
+        _as_thickness(parsed, measure, active, at)
+        _as_chosen(parsed, measure, at)
+        _as_conclusion(parsed, measure, at)
+    if active is not None and active.kind == "slab" and active.end <= measure.at:
+        between = parsed.sentence.atoms[active.end : measure.at]
+        is_size = measure.size.unit is not None or measure.size.amount >= _MIN_BARE
+        is_linked = all(atom.word in _IS_ONLY for atom in between)
+        measure.is_subject = is_linked and is_size and bool(between)  # "Worktop 1" is its number
+    if bare:
+        _as_subject(parsed.sentence.words, measure, active)
+
+
+def _as_thickness(
+    parsed: ParsedSentence, measure: Measure, active: Mention | None, at: int
+) -> None:
+    """Take a thickness from a slab's name after another's, or from "all", "both" before it."""
+    before = parsed.sizes[at - 1] if at else None
+    named = active is not None and active.kind == "slab" and active.end == measure.at
+    if named and before is not None and before.role == "thick":
+        measure.role = "thick"
+    of_all = _is_led_by_all(parsed.sentence.words, measure.at)
+    if of_all and measure.size.unit in ("mm", "cm", "in") and not roles_said(parsed, at):
+        measure.role = "thick"
+
+
+def _as_conclusion(parsed: ParsedSentence, measure: Measure, at: int) -> None:
+    """Take a bare size for what follows from the one before: "for a 48 mm pole, so 52 please"."""
+    before = parsed.sizes[at - 1] if at else None
+    is_result = parsed.sentence.words[max(0, measure.at - 1)] in ("so", "also")
+    if is_result and before is not None and before.of == 1 and not (before.role or before.side):
+        before.replaced = True
+
+
+def _as_chosen(parsed: ParsedSentence, measure: Measure, at: int) -> None:
+    """Take the role of the size before where a sentence settles on this one instead."""
+    words, sizes = parsed.sentence.words, parsed.sizes
+    near = words[max(0, measure.at - 3) : measure.at] + words[measure.at + 1 : measure.at + 3]
+    roles = [size.role for size in sizes[:at] if size.role in _CHOSEN and not size.side]
+    if not roles and parsed.before in _CHOSEN and chosen_now(words, measure):
+        roles = [parsed.before]
+    if not roles:
+        return
+    is_called = tuple(words[max(0, measure.at - 2) : measure.at]) in _CALLS
+    is_it = words[measure.at + 1 : measure.at + 3] == ["it", "is"]
+    if not (is_called or is_it or _CHOOSES & set(near) or chosen_now(words, measure)):
+        return
+    measure.role = roles[-1]
+    if _are_at_odds(words, measure.at):
+        return
+    for size in sizes[:at]:  # "so 1800 long, call it 1860"
+        is_same = is_it or size.role == measure.role
+        size.replaced = size.replaced or (is_same and size.of == 1 and not size.side)
+
+
+def _are_at_odds(words: list[str], at: int) -> bool:
+    """Return whether two people want two sizes: "my wife says 95 wide, I say 100"."""
+    is_own = tuple(words[max(0, at - 2) : at]) in _I_SAY
+    return is_own and bool(_THEY_SAY & set(words[:at]))
+
+
+def _as_subject(words: list[str], measure: Measure, active: Mention | None) -> None:
+    """Note that a size without a word is a slab's own: "it has to stop at 49 1/2 inches"."""
+    two_before = tuple(words[max(0, measure.at - 2) : measure.at])
+    if two_before in _STOPS and "it" in words[max(0, measure.at - _STOPS_FAR) : measure.at]:
+        measure.is_subject = True
+    is_slab = active is not None and active.kind == "slab"
+    if is_slab and words[max(0, measure.at - 1)] == "in" and measure.size.unit:
+        measure.is_attribute = True  # "the worktop in 4 cm"
+    if (
+        two_before in _WANTS_IT
+        and measure.size.unit in ("mm", None)
+        and measure.size.amount <= _THICK
+    ):
+        measure.role = "thick"  # "top 1600 x 400, wants it 60"
+    if two_before in _MAKES_IT or _is_to_be(words, measure):
+        measure.is_subject = True
+    if _LEAVES & set(two_before):
+        measure.is_subject = True  # "that leaves 2200 for the top"
+
+
+def _is_to_be(words: list[str], measure: Measure) -> bool:
+    """Return whether a size is what the new slab is to be: "the new one should only be 2950"."""
+    before = words[max(0, measure.at - _TO_BE_FAR) : measure.at]
+    if not before or before[-1] not in ("be", "measure", "is"):
+        return False
+    near_before = before[-5:]
+    return bool(_NEW & set(before)) and (bool(_SHOULD & set(near_before)) or before[-1] == "is")
+
+
+def _is_led_by_all(words: list[str], at: int) -> bool:
+    """Whether "all", "both" or the like leads to a size: "all in 30mm", "both sides 40mm"."""
+    for word in reversed(words[max(0, at - _ALL_FAR) : at]):
+        if word in _ALL:
+            return True
+        if word not in _OF_ALL:
+            return False
+    return False
+
+
+def roles_said(parsed: ParsedSentence, at: int) -> set[str]:
+    """Return the roles of a sentence's single sizes before one of them."""
+    return {size.role for size in parsed.sizes[:at] if size.of == 1 and size.role}
+
+
+def chosen_now(words: list[str], measure: Measure) -> bool:
+    """Return whether a sentence settles on a size: "I'm going with 60"."""
+    return bool(_SETTLES & set(pairwise(words[max(0, measure.at - 3) : measure.at])))
+
+
+def comes_first(parsed: ParsedSentence, mention: Mention, measure: Measure) -> bool:
+    """Whether a name is read before a size: it stands before, or is what the size is said of.
+
+    In "a 40 thick worktop, 1800 x 600" the worktop is named when its thickness is taken.
+    """
+    if mention.start <= measure.at:
+        return True
+    if mention.kind != "slab" or mention.preposition or measure.of > 1:
+        return False
+    words = parsed.sentence.words
+    is_own_size = measure.size.unit is not None or words[max(0, measure.at - 1)] in _ARTICLES
+    if not measure.role and is_own_size and mention.start == measure.at + 1:
+        measure.is_attribute = True
+        return True
+    named = measure.role == "thick" and measure.cue is not None
+    return named and measure.cue is not None and mention.start == measure.cue[1] > measure.at
+
+
+def is_left(focus: Focus, parsed: ParsedSentence, active: Mention, measure: Measure) -> bool:
+    """Return whether a sentence has turned from a thing that is none of ours to what is wanted."""
+    sentence = parsed.sentence
+    if measure.is_sum or is_resumed(focus, parsed, active, measure):
+        return True
+    is_ours = active.kind not in ("thing", "room") and not active.is_old
+    concludes = bool(_SO & set(sentence.words[active.end : measure.at])) and bool(measure.role)
+    return not is_ours and (concludes or scope.is_renewed(sentence, active.end, measure.at))
+
+
+def is_resumed(focus: Focus, parsed: ParsedSentence, active: Mention, measure: Measure) -> bool:
+    """Return whether a sentence goes on with what is wanted after an aside about a thing.
+
+    A dash ends the aside where sizes of a slab follow that still has none of them, and "it's" does
+    in a correction: "we moved the fridge - 2320 x 630"; "found the box, it's 560 x 490".
+    """
+    if active.kind not in ("thing", "room") or active.start <= _LABEL_LONG:
+        return False
+    atoms, words = parsed.sentence.atoms, parsed.sentence.words
+    since = atoms[active.end : measure.at]
+    if has_mark(parsed.sentence, "correct") and tuple(words[measure.at - 1 : measure.at]) in _ITS:
+        return any(atom.word == "," for atom in since)
+    if not any(atom.word in _DASHES for atom in since):
+        return False
+    piece = focus.subjects.piece
+    claims = piece.claims if piece is not None else {}
+    if measure.role == "thick":
+        return "thickness" not in claims
+    return measure.of > 1 and "length" not in claims and "diameter" not in claims
+
+
+def note_hole(
+    measure: Measure, active: Mention | None, target: Target, waiting: Sequence[Mention]
+) -> None:
+    """Note whether a size is said of the hole itself; the hole may be named after it."""
+    if active is not None and active.kind in ("open", "hole"):
+        measure.on_hole = active.names_hole
+    elif isinstance(target, tuple):
+        later = any(one.kind == "hole" or one.names_hole for one in waiting)
+        measure.on_hole = not later and all(one.names_hole for one in target)
+
+
+def without_counts(found: list[Mention], sizes: list[Measure]) -> list[Measure]:
+    """Leave out bare small numbers that count something: "2 round table tops"."""
+    counts = {(mention.count, mention.start, mention.end) for mention in found if mention.count}
+    kept = []
+    for size in sizes:
+        counting = any(
+            size.size.unit is None
+            and size.size.amount == count
+            and (0 < start - size.at <= 4 or size.at == end + 1)  # "two taps", "Taps: 2"
+            for count, start, end in counts
+        )
+        if not counting or size.of > 1 or size.role not in ("", "across") or size.side:
+            kept.append(size)
+    return kept

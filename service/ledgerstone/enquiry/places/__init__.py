@@ -1,0 +1,1 @@
+"""Where openings are: from a side, from an end, in the middle, beside another."""

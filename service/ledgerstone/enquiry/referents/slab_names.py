@@ -1,0 +1,100 @@
+"""Which slab a sentence calls by its row, its item or its side: "in pos. 1", "Worktop B"."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from typing import Final
+
+from ledgerstone.enquiry.scene.identity import CANON
+from ledgerstone.enquiry.scene.said import SaidPiece
+from ledgerstone.enquiry.text.sentences import Atom, Sentence
+from ledgerstone.enquiry.words.lexicon import NOUNS
+from ledgerstone.enquiry.words.word_sets import word_set
+
+_LABEL_WORDS: Final = re.compile(r"[^\W_]+")
+_HAS: Final = word_set("has have needs gets is takes carries with")
+_EARLY: Final = 4
+_LABEL: Final = 2
+_ONES: Final = word_set("one piece top worktop slab run zeile platte")
+_INSIDE: Final = word_set("in on into im auf")
+_ROW_NAMES: Final = word_set(
+    "pos position item piece no number worktop top slab nr teil platte part row line counter shelf"
+)
+
+
+def named_in(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | None:
+    """Return the piece that a sentence calls by its row or item: "in pos. 1", "Worktop B"."""
+    if len(pieces) < 2:
+        return None
+    words = sentence.words
+    for piece in pieces:
+        label = [word.lower() for word in _LABEL_WORDS.findall(piece.label)]
+        if not label:
+            continue
+        first_words = [word for word in words[:_EARLY] if word][:2]  # "(a) has …"
+        if first_words[:1] == label[-1:] and first_words[1:] and first_words[1] in _HAS:
+            return piece
+        for i, atom in enumerate(sentence.atoms):
+            if atom.word in _ROW_NAMES:
+                following = [atom for atom in sentence.atoms[i + 1 : i + 3] if atom.word != "."]
+                said = following[:1] and _as_label(following[0])
+                if said and said == label[-1]:
+                    return piece
+    return (
+        _by_letter(pieces, sentence) or _by_number(pieces, sentence) or _by_side(pieces, sentence)
+    )
+
+
+def _by_letter(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | None:
+    """Give the slab of "sink in A:", of which an item's own words have that letter."""
+    atoms = sentence.atoms
+    for i in range(1, len(atoms) - 1):
+        is_letter = atoms[i].kind == "word" and len(atoms[i].word) == 1
+        if is_letter and atoms[i - 1].word in _INSIDE and atoms[i + 1].word in (":", ",", "-"):
+            named = [piece for piece in pieces if piece.has_size() and atoms[i].word in piece.names]
+            if len(named) == 1:
+                return named[0]
+    return None
+
+
+def _by_number(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | None:
+    """Return the slab of "hob in worktop 2", the second of those that have its name."""
+    words, atoms = sentence.words, sentence.atoms
+    for i in range(1, len(atoms) - 1):
+        size = atoms[i + 1].size
+        if words[i - 1] not in _INSIDE or size is None or not words[i]:
+            continue
+        noun = NOUNS.at(words, i)
+        use = (
+            noun[0].partition(":")[2] if noun is not None and noun[0].startswith("slab:") else None
+        )
+        alike = [piece for piece in pieces if piece.has_size() and use in ("", piece.use)]
+        is_number = size.unit is None and size.amount.denominator == 1
+        if use is not None and is_number and 1 <= size.amount <= len(alike):
+            return alike[int(size.amount) - 1]
+    return None
+
+
+def _by_side(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | None:
+    """Give the piece that is the left or the right one: "in the right hand one", "sink right:"."""
+    words = [CANON.get(word, word) for word in sentence.words]
+    for side in ("left", "right"):
+        if side not in words[:6]:
+            continue
+        at = words.index(side)
+        is_one = bool(_ONES & set(words[at + 1 : at + 3]))
+        is_label = at <= _LABEL and [atom.word for atom in sentence.atoms[at + 1 : at + 2]] == [":"]
+        is_label = is_label and not any(atom.kind == "size" for atom in sentence.atoms[:at])
+        if not (is_one or is_label):
+            continue
+        named = [piece for piece in pieces if side in piece.names | piece.called]
+        if len(named) == 1:
+            return named[0]
+    return None
+
+
+def _as_label(atom: Atom) -> str:
+    if atom.size is not None and atom.size.unit is None:
+        return str(atom.size.amount)
+    return atom.word if len(atom.word) == 1 else ""

@@ -1,0 +1,114 @@
+"""The current subject at a place in a message: the piece and its openings."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from ledgerstone.enquiry.scene.cupboards import Cupboard
+from ledgerstone.enquiry.scene.last_unknown import Leftovers
+from ledgerstone.enquiry.scene.said import SaidOpening, SaidPiece
+from ledgerstone.enquiry.scene.size_assigner import SizeAssigner
+from ledgerstone.enquiry.scene.subjects import Subjects
+from ledgerstone.enquiry.sentence.measures import Measure
+from ledgerstone.enquiry.sentence.mention import Mention
+from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.text.tokens import TextSpan
+
+OpeningsAt = list[tuple[int, list[SaidOpening]]]
+Target = SaidPiece | tuple[SaidOpening, ...] | None
+
+
+@dataclass(frozen=True, slots=True)
+class NamedSlab:
+    """The slab that a message named last, and where."""
+
+    mention: Mention
+    sentence: Sentence
+    phrase: str
+    span: TextSpan
+
+
+@dataclass(slots=True)
+class ParsedSentence:
+    """One sentence with what it names, its sizes, and how new it is."""
+
+    sentence: Sentence
+    found: list[Mention]
+    sizes: list[Measure]
+    rank: tuple[int, int]
+    before: str = ""  # the role of the last size of the sentence before
+    corrected: list[SaidOpening] = field(default_factory=list)  # whose size it corrects
+    ways: dict[int, str] = field(default_factory=dict)  # "central in the 900" by its word
+    middles: dict[int, Cupboard] = field(default_factory=dict)  # where it says "its middle"
+    turns: dict[int, SaidPiece] = field(default_factory=dict)  # where it turns to which slab
+    is_question: bool = False  # whether the workshop asks it
+
+
+@dataclass(slots=True)
+class Focus:
+    """The current subject while sentences are read in order.
+
+    Attributes
+    ----------
+    on_opening
+        Whether the last thing named was a hole, so that a bare size is its.
+    leg
+        Which leg of an L was named last.
+    leg_before
+        Which was, when the current sentence began.
+    held
+        Which openings the current sentence has named, and where.
+    is_told
+        Whether the current paragraph has named its slab.
+    several
+        Whether the slab named last was named as several.
+    is_split, parts
+        Whether an L is told as two slabs, and which is which leg.
+    cupboard
+        Which was named last by its width.
+    named
+        Which slab was named since the one in hand had its last size.
+    """
+
+    assigner: SizeAssigner
+    has_sizes: bool
+    subjects: Subjects = field(default_factory=Subjects)
+    on_opening: bool = False
+    leg: str = ""
+    leg_before: str = ""
+    held: OpeningsAt = field(default_factory=list)
+    several: bool = False
+    group: list[SaidPiece] = field(default_factory=list)
+    is_correcting: bool = False
+    is_summary: bool = False
+    is_postscript: bool = False
+    is_told: bool = True
+    is_split: bool = False
+    parts: dict[str, SaidPiece] = field(default_factory=dict)
+    cupboard: Cupboard | None = None
+    named: NamedSlab | None = None
+    leftovers: Leftovers = field(default_factory=Leftovers)
+
+    def is_l(self) -> bool:
+        """Return whether the current piece is an L."""
+        piece = self.subjects.piece
+        return piece is not None and piece.shape == "l-shape"
+
+    def start_piece(self, use: str = "", label: str = "") -> SaidPiece:
+        """Begin a new piece, after which no opening is current."""
+        piece = self.subjects.start_piece(use)
+        piece.label = label or piece.label
+        self.on_opening, self.leg = False, ""
+        return piece
+
+    def take_up(self, start: int, openings: list[SaidOpening]) -> None:
+        """Make openings current, from a place in the sentence on."""
+        self.subjects.openings, self.on_opening = openings, True
+        self.held.append((start, openings))
+
+
+def openings_at(held: OpeningsAt, at: int) -> list[SaidOpening]:
+    """Return the openings taken up last before a word, or right after it."""
+    before = [openings for start, openings in held if start <= at]
+    after = [openings for start, openings in held if at < start <= at + 4]
+    return before[-1] if before else after[0] if after else []

@@ -1,0 +1,102 @@
+"""By which words slabs are told apart: "the island" is not the worktop, nor left right."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from types import MappingProxyType
+from typing import Final
+
+from ledgerstone.enquiry.scene.said import SaidPiece
+from ledgerstone.enquiry.sentence.measure import Measure
+from ledgerstone.enquiry.sentence.mention import Mention
+from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.words.word_sets import word_set
+
+_OWN_NOUNS: Final = word_set(
+    "island slip slips jamb jambs bar vanity washstand desk hearth shelf sill mantel mantelpiece"
+    " bench seat table coffee"
+    " dining upstand splashback backsplash console server breakfast peninsula insel theke tresen"
+    " waschtisch fensterbank regal bank tisch esstisch rückwand kochinsel"
+)
+_QUALIFIERS: Final = (
+    word_set("left right left-hand right-hand lh rh linke rechte linken rechten"),
+    word_set("first second third fourth erste zweite dritte ersten zweiten"),
+    word_set(
+        "kitchen utility bathroom cloakroom ensuite laundry study office hall bedroom main"
+        " downstairs"
+        " upstairs küche bad gästebad"
+    ),
+    word_set("long short longer shorter big small large bigger smaller lange kurze große kleine"),
+)
+# One word for a side, however it is said.
+CANON: Final = MappingProxyType(
+    dict.fromkeys(
+        ("links", "linke", "linken", "linker", "linkes", "lh", "lhs", "left-hand"), "left"
+    )
+    | dict.fromkeys(
+        ("rechts", "rechte", "rechten", "rechter", "rechtes", "rh", "rhs", "right-hand"), "right"
+    )
+)
+_OWNERS: Final = word_set("mine his hers theirs meine seine ihre")
+_PLAIN: Final = word_set(
+    "work counter top slab concrete kitchen bathroom table basin wash sink cover plate round window"
+    " splash back up end garden outdoor patio worktop dining coffee utility laundry hob bench"
+)
+_LED: Final = 3
+_EARLY: Final = 2
+_ANY: Final = frozenset({"long", "wide", "deep", "thick", "high"})
+_SIDES: Final = frozenset({"long", "wide", "dia"})
+
+
+def called(mention: Mention, sentence: Sentence) -> frozenset[str]:
+    """Give the words that tell a slab from others: its own noun, its side, its room, its number."""
+    words = sentence.words
+    nouns = set(words[mention.start : mention.end]) & _OWN_NOUNS
+    own = words[mention.start] if mention.end - mention.start > 1 else ""
+    if own and own not in _PLAIN:
+        nouns |= {own}  # "the servery top"
+    words_around = {
+        CANON.get(word, word) for word in words[max(0, mention.start - _LED) : mention.end + 1]
+    }
+    return frozenset(nouns | {word for kind in _QUALIFIERS for word in words_around & kind})
+
+
+def telling_words(words: Sequence[str]) -> frozenset[str]:
+    """Return those of some words that tell slabs apart."""
+    kinds = (_OWN_NOUNS, _OWNERS, *_QUALIFIERS)
+    said = {CANON.get(word, word) for word in words}
+    return frozenset(word for kind in kinds for word in said & kind)
+
+
+def is_other(piece: SaidPiece, mention: Mention, names: frozenset[str]) -> bool:
+    """Return whether a name means another slab than the current one."""
+    if mention.name and piece.use and mention.name != piece.use:
+        return True
+    for kind in _QUALIFIERS:
+        if names & kind and piece.called & kind and not names & piece.called & kind:
+            return True
+    every = frozenset(word for kind in _QUALIFIERS for word in kind)
+    nouns, known = names - every, piece.called - every
+    return bool(nouns) and not nouns & known and bool(piece.use)
+
+
+def is_whole(mention: Mention, sizes: Sequence[Measure]) -> bool:
+    """Return whether a slab's outline follows its name: a pair, or its length and another size."""
+    after = [size for size in sizes if size.at >= mention.end and not size.side]
+    roles = {one.role for one in after if one.of == 1}
+    return any(one.of > 1 for one in after) or (bool(roles & _SIDES) and len(roles - {""}) > 1)
+
+
+def is_other_kind(piece: SaidPiece, mention: Mention, sizes: Sequence[Measure]) -> bool:
+    """Return whether a slab of another use is named first, and two of its sizes follow."""
+    roles = {
+        size.role for size in sizes if size.at >= mention.end and not size.side and size.of == 1
+    }
+    differs = bool(mention.name and piece.use) and mention.name != piece.use
+    return differs and len(roles & _ANY) > 1 and mention.start <= _EARLY and not mention.preposition
+
+
+def named_so(pieces: Sequence[SaidPiece], names: frozenset[str]) -> SaidPiece | None:
+    """Return the one slab that was called by the same words."""
+    alike = [piece for piece in pieces if names and names <= piece.called]
+    return alike[0] if len(alike) == 1 else None

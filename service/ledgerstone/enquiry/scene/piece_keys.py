@@ -1,0 +1,46 @@
+"""What of a slab a size is, by its words and its place in a group."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from ledgerstone.enquiry.scene.said import Claim, Claims, SaidPiece
+from ledgerstone.enquiry.sentence.measure import Measure
+
+_KEYS: Final = {"long": "length", "deep": "deep", "wide": "wide", "across": "wide"}
+_BOTH: Final = 2
+_NEAR: Final = 1.3  # what is said again differs by less: chosen, no source
+UPRIGHT: Final = frozenset({"upstand", "splashback", "end-panel"})
+
+
+def piece_key(piece: SaidPiece, measure: Measure) -> str:
+    """Return what of a slab a size is, by its words and its place in a group."""
+    role = measure.role
+    if role == "thick" or (measure.place == 3 and not role):
+        key = "thickness"
+    elif role == "dia" or (role == "across" and piece.shape == "round"):
+        key = "diameter"
+    elif role in ("radius", "square"):
+        key = role
+    elif role == "high":
+        is_face = not piece.use and measure.place == 2  # "bath panel 1700 x 555 high"
+        key = "width" if is_face or piece.use in UPRIGHT else "high"
+    elif role in _KEYS or role.startswith("edge:"):
+        key = _KEYS.get(role, role)
+    elif measure.axis:
+        key = {"x": "wide", "y": "deep"}[measure.axis]
+    elif measure.of > 1:
+        key = "pair"
+    else:
+        key = "alone" if role in ("", "size") else ""
+    return key
+
+
+def told_again(known: Claims, claim: Claim) -> str:
+    """Return which of a slab's two sizes "95 wide" says again: the nearer one, if that is near."""
+    both = {key: known[key][-1].mm for key in ("length", "width") if known.get(key)}
+    if len(both) < _BOTH:
+        return ""
+    ratios = {key: max(claim.mm, mm) / min(claim.mm, mm) for key, mm in both.items()}
+    key = min(ratios, key=lambda one: ratios[one])
+    return key if ratios[key] <= _NEAR <= max(ratios.values()) else ""

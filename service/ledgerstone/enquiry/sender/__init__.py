@@ -1,0 +1,1 @@
+"""Who asks: name, address, telephone, and where the answer goes."""

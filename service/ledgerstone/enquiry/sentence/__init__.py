@@ -1,0 +1,1 @@
+"""What one sentence says by itself: what it names, and its sizes with the words about them."""

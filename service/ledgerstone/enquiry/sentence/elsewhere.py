@@ -1,0 +1,63 @@
+"""Holes that are made by others, or at another place than in a slab: no cut-outs of ours."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from ledgerstone.enquiry.sentence.mention import Mention
+from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.words.word_sets import word_set
+
+_SINKS: Final = frozenset(["sink", "basin", "itself", "spüle", "becken"])
+_ELSEWHERE: Final = word_set("elsewhere anderswo woanders separate separately")
+_BY_OTHERS: Final = word_set(
+    "others ourselves myself meself themselves bauseits site plumber selbst"
+)
+_OTHER_PLACES: Final = frozenset((lead, "the", "other") for lead in ("at", "on", "in")) | frozenset(
+    {("auf", "der", "anderen"), ("an", "der", "anderen")}
+)
+_CLAUSE: Final = 9
+_NEAR: Final = 5
+_RIMMED: Final = frozenset({"sink", "basin", "hob"})
+_BESIDE: Final = frozenset({"beside", "alongside", "daneben"})
+_TOPS: Final = word_set("top worktop slab counter countertop")
+
+
+def _at_other(after: list[str]) -> bool:
+    """Return whether words tell that something is at another end: "is at the other end"."""
+    if not {"is", "are", "goes", "sits", "ist", "sitzt"} & set(after[:2]):
+        return False
+    return any(tuple(after[i : i + 3]) in _OTHER_PLACES for i in range(len(after)))
+
+
+def _is_beside(after: list[str]) -> bool:
+    """Return whether a sink stands beside the slab: "is going beside it, not in it"."""
+    for i in range(min(_NEAR, len(after))):
+        is_next = after[i] in _BESIDE or after[i : i + 2] == ["next", "to"]
+        led = after[i + 1 : i + 4]
+        if is_next and ("it" in led[:2] or _TOPS & set(led)):
+            return True
+    return any(after[i : i + 2] == ["not", "in"] for i in range(len(after)))
+
+
+def is_fitted_elsewhere(mention: Mention, sentence: Sentence) -> bool:
+    """Return whether a hole is made by others or elsewhere; a tap's in the wall or on the sink."""
+    words = sentence.words
+    after = words[mention.end : mention.end + _CLAUSE]
+    if _ELSEWHERE & set(after) or _BY_OTHERS & set(after) or _at_other(after):
+        return True
+    if mention.name in _RIMMED and _is_beside(after):
+        return True
+    already = {"already", "itself", "schon", "bereits"} & set(words)
+    if mention.name == "tap" and already and _SINKS & set(words[mention.end : mention.end + 5]):
+        return True
+    if mention.name != "tap" or mention.names_hole:
+        return False
+    has_size = any(atom.kind == "size" for atom in sentence.atoms)
+    if {"wall", "wand"} & set(words) and not has_size:
+        return True
+    on_sink = any(
+        word in ("in", "on", "auf", "im", "into") and _SINKS & set(after[i + 1 : i + 3])
+        for i, word in enumerate(after)
+    )
+    return on_sink or (mention.start > 0 and words[mention.start - 1] in ("wall", "mounted"))

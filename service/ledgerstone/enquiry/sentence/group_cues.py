@@ -1,0 +1,55 @@
+"""What is said after several sizes, or at the end of their clause, of all of them."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from typing import Final
+
+from ledgerstone.enquiry.sentence.declared import UNIT_NAMES
+from ledgerstone.enquiry.sentence.measure import Measure
+from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.words.lexicon import SIDES
+
+_SHARED: Final = frozenset(["thick", "long", "deep", "wide", "high", "dia"])
+_MAX_BETWEEN: Final = 5
+_AT_FAR: Final = 4
+
+
+def share_sides(sentence: Sentence, found: list[Measure]) -> None:
+    """Give both of two sizes at two sides their one role: "600 deep left, 620 right"."""
+    words = sentence.words
+    for before, after in pairwise(found):
+        is_bare = after.of == 1 and not (after.role or after.side or after.axis)
+        if not is_bare or before.of > 1 or before.role not in _SHARED:
+            continue
+        if _at_side(words[before.at + 1 : after.at]) and _at_side(words[after.at + 1 :][:_AT_FAR]):
+            after.role = before.role
+
+
+def _at_side(words: list[str]) -> bool:
+    """Return whether words say at which side: "at the left"."""
+    return any(
+        word in ("at", "on", "am") and any(SIDES.at(words, j) for j in range(i + 1, len(words)))
+        for i, word in enumerate(words)
+        if all(words[i + 1 : i + 3])
+    )
+
+
+def read_units_after(sentence: Sentence, found: list[Measure]) -> None:
+    """Take units that are said after their sizes: "a 17 x 13 oval in inches"."""
+    for measure in found:
+        _read_unit_after(sentence, measure)
+
+
+def _read_unit_after(sentence: Sentence, measure: Measure) -> None:
+    """Take the unit that is said after a size's clause: "a 17 x 13 oval in inches"."""
+    if measure.size.unit is not None or measure.unit_from_label:
+        return
+    last = measure.members[-1].at if measure.members else measure.at
+    for i in range(last + 1, min(last + _MAX_BETWEEN, len(sentence.atoms) - 1)):
+        atom = sentence.atoms[i]
+        if atom.kind == "size" or atom.word in ";:":
+            return
+        if atom.word == "in" and sentence.words[i + 1] in UNIT_NAMES:
+            measure.unit_from_label = UNIT_NAMES[sentence.words[i + 1]]
+            return

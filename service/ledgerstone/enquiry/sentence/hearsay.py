@@ -1,0 +1,62 @@
+"""What others say or have: their opinions, their figures, their own slabs."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from ledgerstone.enquiry.sentence.measures import Measure
+from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.words.word_sets import word_set
+
+_SPEAKERS: Final = frozenset({"i", "we", "ich", "wir"})
+_FIRMS: Final = word_set(
+    "firm firms company companies supplier suppliers competitor shop fabricator quote firma"
+    " anbieter"
+)
+_FIRMS_SAY: Final = word_set("said says quoted offered gave suggested had sagte meinte bot")
+_OTHERS: Final = word_set(
+    "friend sister brother neighbour neighbor cousin mother mum colleague parents freundin freund"
+    " schwester bruder nachbar nachbarin nachbarn kollegin kollege mutter eltern"
+)
+_HAVE: Final = word_set("has had have got bought hat hatte haben bekommen gekauft")
+_SPEAKERS_WANT: Final = word_set("want like need brauche brauchen möchte möchten gern gerne hätte")
+_THINKS: Final = word_set(
+    "thinks reckons reckoned suggests suggested believes meint glaubt fancies"
+)
+_TELLS: Final = frozenset({"told", "advised", "recommended"})
+_ME: Final = frozenset({"me", "us"})
+_SOMEBODY: Final = word_set("somebody someone else people everybody everyone they he she")
+_SAYS: Final = word_set("says sagt recommends")
+_BETTER: Final = word_set("better enough safer ample plenty do fine stronger besser reicht")
+_OPINION_FAR: Final = 9
+
+
+def is_opinion(sentence: Sentence, measure: Measure) -> bool:
+    """Return whether someone else only thinks so: "my husband reckons 25 would do"."""
+    words = sentence.words
+    for i in range(measure.at - 1, max(0, measure.at - _OPINION_FAR), -1):
+        if sentence.atoms[i].word in ("but", "so", "aber", "and", ";", ":"):
+            return False
+        if words[i] in _THINKS:
+            return not _SPEAKERS & set(words[max(0, i - 2) : i])
+        if words[i] in _TELLS and words[i + 1 : i + 2] and words[i + 1] in _ME:
+            return bool(_SOMEBODY & set(words[max(0, i - 3) : i]))
+        if words[i] in _SAYS and _BETTER & set(words[measure.at + 1 : measure.at + 7]):
+            return not _SPEAKERS & set(words[max(0, i - 2) : i])
+    return False
+
+
+def is_of_others(sentence: Sentence) -> bool:
+    """Whether a sentence without sizes tells what someone else has: "my sister has a sink"."""
+    words = set(sentence.words)
+    if any(atom.kind == "size" for atom in sentence.atoms):
+        return False
+    return bool(words & _OTHERS and words & _HAVE) and not words & _SPEAKERS_WANT
+
+
+def is_others_figure(sentence: Sentence, measure: Measure) -> bool:
+    """Whether a size is what another firm said: "the other firm said 1270 x 460, but it's …"."""
+    first = measure.members[0].at if measure.members else measure.at
+    led = sentence.words[max(0, first - _OPINION_FAR) : first]
+    turned = {"but", "aber", "so", "i", "we"} & set(led)
+    return bool(_FIRMS & set(led) and _FIRMS_SAY & set(led)) and not turned

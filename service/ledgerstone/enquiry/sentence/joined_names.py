@@ -1,0 +1,98 @@
+"""Names joined: a hole and what goes into it, a slab and what stands on it."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from ledgerstone.enquiry.sentence.mention import Mention
+from ledgerstone.enquiry.text.sentences import Sentence
+
+_SHORT: Final = frozenset({"dia", "diam", "no", "approx", "ca", "max", "min"})
+
+
+def joined_names(sentence: Sentence, found: list[Mention]) -> list[Mention]:
+    """Make one mention of "tap hole" and "hole for the tap", one of "basin top"."""
+    joined: list[Mention] = []
+    for mention in _compounds(sentence, found):
+        before = joined[-1] if joined else None
+        if before is None or not _is_one(sentence, before, mention):
+            joined.append(mention)
+        elif mention.kind == "hole":
+            _make_hole(sentence, before, mention)
+        elif before.kind == "hole":
+            before.kind, before.name, before.names_hole = "open", mention.name, True
+        else:
+            joined[-1] = _led_by(before, mention)
+    for mention in joined:
+        mention.names_hole = mention.names_hole or mention.kind == "hole"
+    return joined
+
+
+def _is_one(sentence: Sentence, before: Mention, mention: Mention) -> bool:
+    """Return whether two names that follow one another name one thing."""
+    kinds = (before.kind, mention.kind)
+    if kinds == ("hole", "open"):
+        is_led = mention.start == before.end and not mention.determiner
+        return is_led or _is_for(sentence, before, mention)  # "single hole faucet"
+    if kinds == ("thing", "hole"):  # "socket cut-outs"; not "the window opening"
+        is_walls = sentence.words[mention.start].startswith("opening")
+        return not before.name and not is_walls and _gap(sentence, before, mention) == 0
+    if kinds == ("slab", "open"):  # "a bar sink"
+        return mention.start == before.end
+    joins = kinds in (("open", "hole"), ("open", "slab"))
+    is_labelled = kinds == ("open", "hole") and _is_label(sentence, before, mention)
+    return is_labelled or (joins and _gap(sentence, before, mention) == 0)
+
+
+def _is_label(sentence: Sentence, before: Mention, hole: Mention) -> bool:
+    """Return whether a line's label and a size lead to a hole: "Tap: 35 hole"."""
+    between = sentence.atoms[before.end : hole.start]
+    is_size = [atom.kind for atom in between[1:]] == ["size"]
+    return is_size and between[0].word == ":" and before.start <= 1
+
+
+def _make_hole(sentence: Sentence, before: Mention, hole: Mention) -> None:
+    """Take what stands before "hole" or "cut-out" for what goes into it."""
+    if before.kind == "thing":
+        before.kind, before.name = "open", sentence.words[before.end - 1].removesuffix("s")
+    before.end, before.names_hole = hole.end, True
+    before.hole_kind, before.is_plural = hole.name, hole.is_plural
+    before.is_denied = before.is_denied or hole.is_denied
+
+
+def _led_by(before: Mention, mention: Mention) -> Mention:
+    """Return the second name with the article, the number and the preposition of the first."""
+    mention.start, mention.determiner = before.start, before.determiner
+    mention.count = before.count or mention.count
+    mention.preposition = before.preposition
+    mention.is_denied = mention.is_denied or before.is_denied
+    return mention
+
+
+def _compounds(sentence: Sentence, found: list[Mention]) -> list[Mention]:
+    """Make one of two openings' names that follow one another: "the pizza oven flue"."""
+    kept: list[Mention] = []
+    for mention in found:
+        before = kept[-1] if kept else None
+        is_led = before is not None and before.kind == mention.kind == "open"
+        if before is not None and is_led and _gap(sentence, before, mention) == 0:
+            before.name, before.end = mention.name, mention.end
+        else:
+            kept.append(mention)
+    return kept
+
+
+def _gap(sentence: Sentence, before: Mention, after: Mention) -> int:
+    between = sentence.atoms[before.end : after.start]
+    return len([atom for atom in between if atom.word not in "-'s"])
+
+
+def _is_for(sentence: Sentence, hole: Mention, thing: Mention) -> bool:
+    """Whether "for" leads from a hole to what goes into it, with nothing else named between."""
+    if thing.preposition not in ("for", "für", "of") or thing.is_denied:
+        return False
+    between = sentence.atoms[hole.end : thing.start]
+    if thing.preposition == "of" and len(between) > 2:
+        return False
+    ends = [i for i, atom in enumerate(between) if atom.word in {".", ";"}]
+    return len(between) <= 16 and all(i and between[i - 1].word in _SHORT for i in ends)

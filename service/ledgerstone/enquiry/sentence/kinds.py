@@ -1,0 +1,120 @@
+"""What a name is by the words around it: a sink by its rim, a step of ours, a hole of a wall."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Final
+
+from ledgerstone.enquiry.sentence.mention import Mention
+from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.words.word_sets import word_set
+
+_RIMS: Final = word_set("undermount undermounted mount inset overmount dropin in unterbau")
+_CAST: Final = word_set(
+    "step steps tread treads coping copings lintel lintels stufe stufen plinth plinths cover covers"
+)
+_PREMISES: Final = word_set(
+    "wall walls brickwork stonework masonry blockwork plaster plasterboard render chimney fireplace"
+    " floor floorboards ceiling wand mauer mauerwerk putz decke boden kamin"
+)
+_INTO: Final = word_set("in into im")
+_LEFT_BY: Final = (["left", "by"], ["where", "the"])
+_MEASURES: Final = word_set("is are measures measure ist sind misst hat")
+_CLAUSE: Final = 8
+_LED: Final = 5
+_WISHES: Final = word_set("need want require after like order brauche brauchen suche suchen möchte")
+_SUPPORTS: Final = word_set(
+    "pedestal pedestals leg legs frame frames base bases column columns trestle trestles pier piers"
+    " bracket brackets gestell gestelle bein beine säule untergestell"
+)
+_OF_WALLS: Final = word_set(
+    "the that this a side left right left-hand right-hand hand end back other"
+)
+_MARKS: Final = frozenset({":", "=", "-", "–"})
+_AFTER_COUNT: Final = word_set(", ; . no nr off pcs stück stk x × ( each round")
+_MOST: Final = 12
+_TURNS: Final = word_set("to for on in with over under und and für auf mit zu")
+
+
+def by_rim(sentence: Sentence, found: list[Mention]) -> list[Mention]:
+    """Return sinks that only their kind of rim names: "double undermount 860 x 440"."""
+    made = []
+    for i, count in (*sentence.marks("shown"), *sentence.marks("covered")):
+        end = i + count
+        is_sized = end < len(sentence.atoms) and sentence.atoms[end].kind == "size"
+        named = any(one.kind == "open" and i - _CLAUSE < one.start <= end for one in found)
+        if is_sized and sentence.words[end - 1] in _RIMS and not named:
+            made.append(Mention(i, end, "open", "sink"))
+    return made
+
+
+def is_asked_for(sentence: Sentence, mention: Mention) -> bool:
+    """Whether a step or a coping is one of ours: its three sizes follow, and no verb before.
+
+    So is whatever somebody asks for: "we need a plinth, 500 square".
+    """
+    if _is_wished(sentence, mention):
+        return True
+    if sentence.words[mention.end - 1] not in _CAST or mention.preposition or mention.is_old:
+        return False
+    ahead = sentence.atoms[mention.end : mention.end + _CLAUSE]
+    first = next((i for i, atom in enumerate(ahead) if atom.kind == "size"), None)
+    if first is None or _MEASURES & {atom.word for atom in ahead[:first]}:
+        return False
+    return any(atom.word in ("x", "×", "by", "mal") for atom in ahead[first : first + 2])
+
+
+def _is_wished(sentence: Sentence, mention: Mention) -> bool:
+    """Return whether a wish leads to a thing at once, and a size comes next."""
+    if not mention.is_indefinite or mention.preposition or mention.is_old:
+        return False
+    led = sentence.words[max(0, mention.start - _LED) : mention.start]
+    wishes = [i for i, word in enumerate(led) if word in _WISHES]
+    if not wishes or any(word in _TURNS or not word for word in led[wishes[-1] :]):
+        return False
+    ahead = sentence.atoms[mention.end : mention.end + 2]
+    return any(atom.kind == "size" for atom in ahead)
+
+
+def is_along(words: Sequence[str], before: Mention, i: int) -> bool:
+    """Return whether a wall is the one that a leg runs along: "comes down that side wall"."""
+    return before.kind == "leg" and set(words[before.end : i]) <= _OF_WALLS
+
+
+def is_of_support(sentence: Sentence, found: list[Mention], mention: Mention) -> bool:
+    """Return whether a plate is a pedestal's: "on a pedestal; the plate on top of that is 400"."""
+    words = sentence.words
+    is_plate = words[mention.start : mention.end] in (["plate"], ["platte"])
+    is_on_top = words[mention.end : mention.end + 3] == ["on", "top", "of"]
+    is_led = any(one.kind == "thing" and words[one.end - 1] in _SUPPORTS for one in found)
+    return is_plate and mention.determiner in ("the", "its", "die") and (is_led or is_on_top)
+
+
+def labelled_count(sentence: Sentence, mention: Mention) -> int:
+    """Return the number in "Basins: 2, round", where a line begins with a name; 0 if there is none.
+
+    A line of sizes has no such number: "Sink: 9, 400 from left" says no count of a singular.
+    """
+    at, atoms = mention.end, sentence.atoms
+    is_field = sentence.starts_line and mention.start == 0 and mention.is_plural
+    if not is_field or at + 1 >= len(atoms) or atoms[at].word not in _MARKS:
+        return 0
+    size = atoms[at + 1].size
+    is_few = size is not None and size.unit is None and size.amount.denominator == 1
+    ends = at + 2 == len(atoms) or atoms[at + 2].word in _AFTER_COUNT
+    return int(size.amount) if size is not None and is_few and ends and size.amount <= _MOST else 0
+
+
+def is_of_premises(sentence: Sentence, mention: Mention) -> bool:
+    """Return whether a hole is one of the building: "the hole that it left in the wall"."""
+    words = sentence.words
+    if mention.kind != "hole" or mention.determiner in ("", "its", "ihr"):
+        return False
+    if words[mention.end : mention.end + 2] in _LEFT_BY:
+        return True
+    for i in range(mention.end, min(mention.end + _CLAUSE, len(words))):
+        if not words[i]:
+            return False
+        if words[i] in _INTO:
+            return bool(_PREMISES & set(words[i + 1 : i + 4]))
+    return False

@@ -1,0 +1,294 @@
+"""What a size or a name is not: what is there now, a chamfer's, only a reference, only an offer."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from typing import Final
+
+from ledgerstone.enquiry.sentence.measures import Measure
+from ledgerstone.enquiry.sentence.mention import Mention
+from ledgerstone.enquiry.sentence.sums import without_workings
+from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.words.lexicon import LABELS, mark
+from ledgerstone.enquiry.words.word_sets import word_set
+
+# Why a size is of no slab.
+OLD: Final = "what is there now"
+OF_ANOTHER: Final = "something else"
+NO_SIZE: Final = "an edge, a limit or an overhang"
+SUM: Final = "worked out from"
+NAMES: Final = "which slab it is"
+REPLACED: Final = "superseded"
+COUNT: Final = "a number of pieces"
+OWN: Final = "the workshop's own words"
+
+_OFFERS: Final = word_set("we our us wir unser unsere longest")
+_RESTATES: Final = word_set("have gave said asked mentioned wrote noted haben hatten schrieben")
+_OFFERED: Final = word_set("could can would suggest recommend usual können würden empfehlen up")
+_YES: Final = word_set("yes yep yeah yup correct right exactly ja genau stimmt richtig korrekt")
+_STANDS: Final = word_set("passt stimmt bleibt stays fits right correct fine ok okay same good")
+_SIZED: Final = frozenset({"long", "deep", "wide", "thick"})
+_IT_IS: Final = frozenset({("it", "is"), ("they", "are"), ("that", "is"), ("das", "ist")})
+_NO: Final = word_set("no not nope nein nicht isn't")
+_APART: Final = (["away"], ["off"], ["apart"])  # "one each side of it 4 in away"
+_EDGES: Final = word_set(
+    "edge edges corner corners kante kanten vorderkante ecke ecken rim arris sides"
+)
+_SHAPED: Final = word_set(
+    "round rounded chamfer bevel radius bevelled beveled chamfered radiused eased fase gefast "
+    "rund abgerundet gerundet cut off cropped"
+)
+_REFERENCE: Final = word_set("behind beside under above hinter neben between near past over vor")
+_EACH: Final = frozenset({"each", "every"})
+_AWAY_FROM: Final = frozenset({"left", "right", "side", "sides"})
+_LINES: Final = frozenset({"centreline", "centerline"})
+_ENDS_CLAUSE: Final = frozenset({",", ";", "(", ")", "-", "–", "—"})
+_MEASURES: Final = frozenset({"is", "was", "are", "measures", "measured", "ist", "war", "misst"})
+_SPEAKERS: Final = frozenset({"i", "we", "ich", "wir"})
+_MATCHES: Final = frozenset({"match", "matches", "matching", "like", "suit"})
+_LIMITS: Final = frozenset(
+    {
+        ("up", "to"),
+        ("bis", "zu"),
+        ("as", "much"),
+    }
+)
+_MIDDLES: Final = frozenset({"middle", "centre", "center"})
+_AT_MIDDLE: Final = frozenset({"at", "in", "on", "to", "line"})
+_EACH_END: Final = frozenset({("each", "end"), ("either", "end"), ("both", "ends")})
+_GOES: Final = frozenset({"go", "goes", "going", "move", "increase", "raise"})
+_CONCLUDES: Final = word_set("also so daher somit hence therefore thus making")
+_CONCLUDED: Final = 14  # atoms
+_OVERHANGS: Final = word_set(
+    "overhang overhangs overhanging oversail oversails proud überstehen überstand"
+)
+_OVER: Final = frozenset({("hang", "over"), ("hangs", "over"), ("sails", "over")})
+_OUT: Final = word_set(
+    "stick sticks sticking jut juts jutting poke pokes project projects steht ragt"
+)
+_OUTWARD: Final = frozenset({"out", "beyond", "over", "hinaus", "heraus", "vor", "über"})
+_SUBJECT_EARLY: Final = 3
+_SHORTEST: Final = 3  # atoms
+_NEAR: Final = 5
+
+
+def _has(kind: str, words: list[str]) -> bool:
+    return any(True for _ in mark(kind).all_in(words))
+
+
+def is_offer(sentence: Sentence, sizes: list[Measure]) -> bool:
+    """Return whether the workshop speaks of what it does, not of what was asked.
+
+    A slab's two sizes before that are what was asked: "a bench of 1200 x 380: we can do that".
+    """
+    first = next((i for i, word in enumerate(sentence.words) if word in _OFFERS), None)
+    if first is None:
+        return False
+    asked = [size.at for size in sizes if size.of > 1 and size.at < first]
+    return not asked or not any(atom.word == ":" for atom in sentence.atoms[asked[-1] : first])
+
+
+def is_restated(sentence: Sentence, sizes: list[Measure]) -> bool:
+    """Return whether a quoted sentence says again what was asked: "Length we have as 1550"."""
+    said = _RESTATES & set(sentence.words)
+    return bool(said and sizes) and sentence.is_quoted and not _OFFERED & set(sentence.words)
+
+
+def affirms(sentence: Sentence) -> bool:
+    """Return whether an answer begins with a yes, and with no size of its own."""
+    first_words = set(sentence.words[:3])
+    has_size = any(atom.kind == "size" for atom in sentence.atoms)
+    says_yes = bool(first_words & _YES) or tuple(sentence.words[:2]) in _IT_IS
+    return says_yes and not first_words & _NO and not has_size
+
+
+def affirms_in_part(sentence: Sentence) -> bool:
+    """Whether an answer changes one size and lets another stand: "depth now 52, length ok"."""
+    roles = {tag for _, _, tag in LABELS.all_in(sentence.words)} & _SIZED
+    return bool(_STANDS & set(sentence.words)) and len(roles) > 1
+
+
+def is_taken_up(sentence: Sentence, sizes: list[Measure], found: list[Mention]) -> bool:
+    """Whether a reply that leans on the workshop's words takes up a sentence of them as a whole.
+
+    It names a slab with its sizes, or says again what was asked: "noted: 1750 long, 800 deep".
+    """
+    slabs = [one for one in found if one.kind == "slab" and not one.is_old]
+    is_whole = bool(slabs) and any(size.of > 1 for size in sizes)
+    return is_whole or is_restated(sentence, sizes)
+
+
+def without_offers(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
+    """Leave out the sizes that come after the workshop began to speak of what it does."""
+    first = next((i for i, word in enumerate(sentence.words) if word in _OFFERS), None)
+    return sizes if first is None else [size for size in sizes if size.at < first]
+
+
+def _told(sentence: Sentence, kind: str) -> list[tuple[int, int]]:
+    """Return marks of what is there now, but for what the new slab is only to match."""
+    words = sentence.words
+    return [mark for mark in sentence.marks(kind) if not _MATCHES & set(words[: mark[0]][-2:])]
+
+
+def is_old_scope(sentence: Sentence, measure: Measure) -> bool:
+    """Return whether a size is of what is there now, or of someone else's."""
+    renewed = [i for i, _ in sentence.marks("new")]
+    for i, count in _told(sentence, "gone"):
+        if i < measure.at and not any(i + count <= j < measure.at for j in renewed):
+            return True
+        after = sentence.atoms[_past_bracket(sentence, measure.at, i) : i]
+        apart = any(atom.word in _ENDS_CLAUSE for atom in after)
+        if i > measure.at and not apart and not any(j < measure.at for j in renewed):
+            return True
+    for i, count in _told(sentence, "old"):
+        apart = any(atom.word in _ENDS_CLAUSE for atom in sentence.atoms[measure.at : i])
+        apart = apart or has_own_sizes(sentence, i + count)
+        apart = apart or bool(_SPEAKERS & set(sentence.words[measure.at : i]))
+        if i > measure.at and not apart and not any(j < measure.at for j in renewed):
+            return True
+    return False
+
+
+def _past_bracket(sentence: Sentence, at: int, until: int) -> int:
+    """Return where a bracket about a size ends: "the kitchen (a top 2200 x 560) is coming out"."""
+    words = [atom.word for atom in sentence.atoms[:until]]
+    is_within = "(" in words[:at] and ")" not in words[:at] and ")" in words[at:]
+    return at + words[at:].index(")") + 1 if is_within else at
+
+
+def tells_of_old(sentence: Sentence) -> bool:
+    """Return whether a sentence is about what is there now, so that "it" after it is that too."""
+    said = bool(_told(sentence, "gone")) or bool(_told(sentence, "old"))
+    return said and not sentence.marks("new")
+
+
+def tells_of_thing(sentence: Sentence, found: list[Mention]) -> bool:
+    """Whether a sentence is about a thing that is none of ours: "The stove stands on feet"."""
+    first = found[0] if found and not sentence.marks("new") else None
+    is_thing = first is not None and first.kind == "thing" and not first.preposition
+    is_led = is_thing and first is not None and first.start <= _SUBJECT_EARLY
+    is_led = is_led and len(sentence.atoms) > _SHORTEST  # "Wrong wall!" tells of nothing
+    return is_led and not any(one.kind in ("slab", "open", "leg") for one in found)
+
+
+def without_premises(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
+    """Leave out what a conclusion follows from: "the base is 1.95 x 0.95, so 2 x 1"."""
+    sizes = without_workings(sentence, sizes)
+    for i in range(1, len(sentence.atoms)):
+        if sentence.atoms[i - 1].word != "," or sentence.atoms[i].word not in _CONCLUDES:
+            continue
+        after = [size for size in sizes if i < size.at <= i + _CONCLUDED and not size.side]
+        roles = {one.role for one in after} & {"long", "deep", "wide"}
+        before = [size for size in sizes if size.at < i and not size.side]
+        if len(roles) > 1 or any(one.of > 1 and one.at <= i + 2 for one in after):
+            return [size for size in sizes if size not in before or size.role == "thick"]
+    return sizes
+
+
+def is_limit(sentence: Sentence, measure: Measure) -> bool:
+    """Whether a size is only the most or the least that something allows: "up to 60 thick"."""
+    before = sentence.words[max(0, measure.at - 3) : measure.at]
+    pairs = set(pairwise(before))
+    goes = _GOES & set(sentence.words[max(0, measure.at - 4) : measure.at])  # "go up to 50"
+    return bool(pairs & _LIMITS) and not goes and not measure.side
+
+
+def has_own_sizes(sentence: Sentence, start: int) -> bool:
+    """Whether what is called old has sizes of its own after it: "the old one is 1111 x 444"."""
+    following = sentence.atoms[start : start + _NEAR]
+    verbs = [i for i, atom in enumerate(following) if atom.word in _MEASURES]
+    return bool(verbs) and any(atom.kind == "size" for atom in following[verbs[0] :])
+
+
+def is_renewed(sentence: Sentence, since: int, until: int) -> bool:
+    """Return whether words between two places turn from what is there to what is wanted."""
+    turns = [i for i, _ in sentence.marks("new") if since <= i < until]
+    return any(sentence.words[i - 1] != "filled" for i in turns)  # "a pipe filled with concrete"
+
+
+def is_feature(sentence: Sentence, measure: Measure, found: list[Mention]) -> bool:
+    """Return whether a size is of a chamfer, a rounding, a drip or an overhang."""
+    if measure.of == 1 and _sticks_out(sentence, measure):
+        return True
+    if measure.of > 1 or measure.role or measure.side:
+        return False
+    near = sentence.words[max(0, measure.at - 4) : measure.at + 4]
+    if _OVERHANGS & set(near) or _OVER & set(pairwise(near)):
+        return True
+    for mention in found:
+        if mention.kind != "feature":
+            continue
+        low, high = sorted((measure.at, mention.start))
+        between = sentence.atoms[low:high]
+        apart = mention.end <= measure.at and any(atom.word in ",;" for atom in between)
+        if high - low <= _NEAR + 1 and not apart:
+            return True
+    noun = measure.at + 1
+    if any(one.kind in ("open", "hole") and one.start <= noun < one.end for one in found):
+        return False
+    size = measure.size
+    small = (
+        size.amount <= 30 if size.unit in ("mm", None) else size.unit == "in" and size.amount <= 1
+    )
+    words = set(sentence.words)
+    return small and bool(words & _EDGES) and bool(words & _SHAPED)
+
+
+def _sticks_out(sentence: Sentence, measure: Measure) -> bool:
+    """Whether a size is how far something sticks out: "it sticks out 350 mm at the back"."""
+    before = sentence.words[max(0, measure.at - _NEAR) : measure.at]
+    after = sentence.words[measure.at + 1 : measure.at + _NEAR + 1]
+    return bool(_OUT & set(before) and _OUTWARD & {*before, *after})
+
+
+def is_beside(sentence: Sentence, measure: Measure) -> bool:
+    """Return whether a size is the distance of a row's openings from its middle."""
+    following = range(measure.at + 1, min(measure.at + 6, len(sentence.atoms)))
+    until = next((i for i in following if sentence.atoms[i].kind == "size"), measure.at + 6)
+    if _has("sideways", sentence.words[measure.at + 1 : until]):
+        return True
+    is_apart = sentence.words[measure.at + 1 : measure.at + 2] in _APART
+    return is_apart and _has("sideways", sentence.words[max(0, measure.at - 6) : measure.at])
+
+
+def is_reference(mention: Mention, sentence: Sentence) -> bool:
+    """Whether a hole is named only to say where another is: behind the sink, in line with it."""
+    words = sentence.words
+    is_to_each = mention.preposition in ("to", "at", "per") and mention.determiner in _EACH
+    if mention.preposition in _REFERENCE or is_to_each:
+        return True  # "taps to each basin"
+    near = words[max(0, mention.start - 6) : mention.start]
+    if mention.preposition == "of" and _MIDDLES & set(near):
+        is_away = bool(_AWAY_FROM & set(near))  # "150 to the right of the middle of the bowl"
+        if is_away or _AT_MIDDLE & set(near[:-3]):
+            return is_away or mention.determiner == "the"
+    toward = mention.preposition in ("to", "on", "with", "over", "zur", "zum")
+    centred = _has("centred", words[max(0, mention.start - 4) : mention.start])
+    if toward and centred and not mention.is_indefinite:
+        return True
+    after = words[mention.end : mention.end + 3]
+    if after[:1] == ["'s"] and (_LINES & set(after) or after[2:3] == ["line"]):
+        return True
+    if (
+        _AWAY_FROM & set(words[max(0, mention.start - 3) : mention.start])
+        and "of" in words[max(0, mention.start - 2) : mention.start]
+    ):
+        return True  # "to the left of the sink"
+    stands_behind = _has("behind", words[max(0, mention.start - 8) : mention.start])
+    return stands_behind and not mention.is_indefinite and not mention.names_hole
+
+
+def is_compared(sentence: Sentence, mention: Mention) -> bool:
+    """Return whether what is there is only what a size is the same as: "as deep as the old one"."""
+    before = sentence.words[max(0, mention.start - _NEAR) : mention.start]
+    if not {"as", "wie"} & set(before[-3:]):
+        return False
+    after = sentence.atoms[mention.end : mention.end + 2]
+    return not any(atom.kind == "size" or atom.word in _MEASURES for atom in after)
+
+
+def is_at_each_end(mention: Mention, sentence: Sentence) -> bool:
+    """Return whether a hole is one of two: "a 60 mm hole at each end"."""
+    after = sentence.words[mention.end : mention.end + _NEAR + 3]
+    is_new = mention.determiner not in ("the", "der", "die", "das")
+    return bool(_EACH_END & set(pairwise(after))) and is_new

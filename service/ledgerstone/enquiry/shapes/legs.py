@@ -1,0 +1,283 @@
+"""An L: what is said of its two legs, of the corner it leaves out, and of the side it turns to."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+from types import MappingProxyType
+from typing import Final
+
+from ledgerstone.enquiry.scene.focus import ParsedSentence
+from ledgerstone.enquiry.scene.said import SaidPiece, SaidWord, say
+from ledgerstone.enquiry.scene.size_assigner import SizeAssigner
+from ledgerstone.enquiry.sentence.measures import Measure
+from ledgerstone.enquiry.sentence.mention import Mention
+from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.words.lexicon import FROM, SIDES, mark
+
+_FAR: Final = 9
+_LED: Final = 3
+_SIDE_LED: Final = 6
+_LEG_FAR: Final = 5  # atoms between "one way" and "the other"
+_ONE_WAY: Final = (["one", "way"], ["one", "direction"], ["one", "side"], ["on", "one"])
+_LEG_OF: Final = MappingProxyType({"back": "back", "left": "side", "right": "side"})
+_ALONG: Final = frozenset({"along", "down", "on", "against", "an", "entlang"})
+_WALLS: Final = (["wall"], ["side"], ["end"], ["hand"], ["wand"], ["seite"])
+_MARKS: Final = frozenset({":", "=", "-", "–"})
+_DEEPEST: Final = 900.0
+_LEFT: Final = frozenset(["left", "left-hand", "links", "linken", "lh", "linke"])
+_RIGHT: Final = frozenset(["right", "right-hand", "rechts", "rechten", "rh", "rechte"])
+_BACK: Final = frozenset({"back", "rear", "hinten"})
+_BOTH: Final = frozenset({"both", "each", "beide", "beiden"})
+_OUTER_SIDES: Final = frozenset({"edge:back", "edge:left", "edge:right"})
+_THROUGHOUT: Final = frozenset({"throughout", "everywhere", "überall", "durchgehend"})
+_ALL_OVER: Final = frozenset(
+    {("all", "round"), ("all", "around"), ("all", "over"), ("all", "along")}
+)
+_THAT: Final = frozenset({"that", "this", "diese", "dieser"})
+_ONE: Final = frozenset({"side", "arm", "leg", "one", "run", "seite", "schenkel"})
+
+
+def _leg_of(measure: Measure, legs: list[Mention], until: int, since: int, before: str) -> str:
+    """Return which leg a size is of: named since the last size, else right after it, else before.
+
+    A leg that is named after a size is that size's and no other's.
+    """
+    near = [leg for leg in legs if since <= leg.start < measure.at]
+    if near:
+        return near[-1].name
+    last = measure.members[-1].at if measure.members else measure.at
+    is_group = measure.of > 1  # what both legs are follows it: "2400 x 1600, both legs 600"
+    after = [
+        leg
+        for leg in legs
+        if measure.at < leg.start < min(until, last + _FAR)
+        and not (is_group and leg.name == "both")
+    ]
+    if after:
+        legs.remove(after[0])
+        return after[0].name
+    ahead = [leg for leg in legs if leg.end <= measure.at]
+    return ahead[-1].name if ahead else before
+
+
+def legs_by_side(parsed: ParsedSentence) -> list[Mention]:
+    """Return the legs of an L that only a side or a wall names: "hinten 2800, rechts 1900".
+
+    A side names a leg where a size follows it at once and no distance is counted from it, and
+    where a wall or an end of it is run along: "along the left-hand wall".
+    """
+    words, atoms = parsed.sentence.words, parsed.sentence.atoms
+    taken = {
+        i
+        for mention in parsed.found
+        for i in range(mention.start, mention.end)
+        if mention.kind == "leg"
+    }
+    taken |= {i for size in parsed.sizes if size.cue for i in range(*size.cue)}
+    holes = [mention.start for mention in parsed.found if mention.kind in ("open", "hole")]
+    made: list[Mention] = []
+    for i in range(len(words)):
+        side = SIDES.at(words, i) if words[i] and i not in taken else None
+        if side is None or (holes and holes[0] < i) or side[0] not in _LEG_OF:
+            continue
+        end = i + side[1]
+        words_before = words[max(0, i - _LED) : i]
+        is_along = bool(_ALONG & set(words_before)) and words[end : end + 1] in _WALLS
+        follows = end + int(end < len(atoms) and atoms[end].word in _MARKS)
+        is_sized = follows < len(atoms) and atoms[follows].kind == "size"
+        is_from = any(word and FROM.at(words_before, k) for k, word in enumerate(words_before))
+        if is_along or (is_sized and not is_from):
+            made.append(Mention(i, end + int(is_along), "leg", _LEG_OF[side[0]]))
+    return made + _one_and_other(parsed)
+
+
+def _one_and_other(parsed: ParsedSentence) -> list[Mention]:
+    """Return the legs of an L told as "2200 one way, 1500 the other": the longer is the back."""
+    sizes = [size for size in parsed.sizes if size.of == 1 and not (size.role or size.side)]
+    words = parsed.sentence.words
+    for first, second in pairwise(sizes):
+        after = words[first.at + 1 : first.at + 3]
+        other = words[second.at + 1 : second.at + 3]
+        if after in _ONE_WAY and other == ["the", "other"] and second.at <= first.at + _LEG_FAR:
+            names = (
+                ("back", "side") if first.size.amount >= second.size.amount else ("side", "back")
+            )
+            return [
+                Mention(size.at + 1, size.at + 3, "leg", name)
+                for size, name in zip((first, second), names, strict=True)
+            ]
+    return []
+
+
+def legs_named(
+    sizes: Sequence[Measure], legs: Sequence[Mention], before: str, parsed: ParsedSentence
+) -> dict[int, str]:
+    """Return which leg each size belongs to, by the word it begins at.
+
+    ``before`` is the current leg when the sentence began: it counts where the sentence names
+    another, or "that side".
+    """
+    named: dict[int, str] = {}
+    pairs = pairwise(parsed.sentence.words)
+    if not legs and not any(one in _THAT and two in _ONE for one, two in pairs):
+        before = ""
+    free = list(legs)
+    for i, measure in enumerate(sizes):
+        if measure.of > 1 and measure.place > 1:
+            named[measure.at] = named.get(measure.members[0].at, "")
+            continue
+        last = measure.members[-1].at if measure.members else measure.at
+        after = [size.at for size in sizes[i + 1 :] if size.at > last]
+        until = after[0] if after else len(parsed.sentence.atoms)
+        since = sizes[i - 1].at if i else 0
+        named[measure.at] = _leg_of(measure, free, until, since, before)
+    return named
+
+
+def read_legs(
+    piece: SaidPiece,
+    measures: Sequence[Measure],
+    named: dict[int, str],
+    parsed: ParsedSentence,
+    assigner: SizeAssigner,
+) -> None:
+    """Give an L its sizes of one sentence: outside lengths, depths of its legs, its notch."""
+    notch = [
+        measure
+        for measure in measures
+        if named.get(measure.at) == "notch" and measure.role != "thick"
+    ]
+    pairs = [measure for measure in measures if measure.of > 1 and measure not in notch]
+    if notch:
+        _notch(piece, notch, parsed, assigner)
+    if len(pairs) >= 2 and not _leg_pairs(piece, pairs, named, parsed, assigner):
+        assigner.piece(piece, pairs, parsed.rank)
+    words = parsed.sentence.words
+    throughout = bool(_THROUGHOUT & set(words)) or bool(_ALL_OVER & set(pairwise(words)))
+    for measure in measures:
+        if measure in notch or measure in pairs:
+            continue
+        leg = named.get(measure.at, "")
+        is_bare = measure.of == 1 and not measure.role and not leg
+        if measure.role == "thick" or (is_bare and assigner.is_thin(measure)):
+            assigner.piece(piece, [measure], parsed.rank)
+        elif measure.role in _OUTER_SIDES:
+            _outer(piece, measure, parsed, assigner)
+        elif measure.role in ("deep", "wide") and _BOTH & {
+            *words[max(0, measure.at - 2) : measure.at],
+            *words[measure.at + 1 : measure.at + 3],
+        }:
+            _depth(piece, measure, "both", parsed, assigner)
+        elif measure.role in ("deep", "wide") or measure.axis == "y" or leg == "both":
+            _depth(piece, measure, "" if throughout else leg, parsed, assigner)
+        else:
+            _reach(piece, measure, leg, parsed, assigner)
+
+
+def _outer(
+    piece: SaidPiece, measure: Measure, parsed: ParsedSentence, assigner: SizeAssigner
+) -> None:
+    """Take the length of an outer side: of the back, or of the side that the short leg is on."""
+    claim = assigner.claim(measure, "length", parsed.rank)
+    is_depth = claim is not None and claim.mm <= _DEEPEST and measure.role != "edge:back"
+    if claim is not None and not is_depth:
+        say(piece.claims, "length" if measure.role == "edge:back" else "width", claim)
+
+
+def _leg_pairs(
+    piece: SaidPiece,
+    pairs: Sequence[Measure],
+    named: dict[int, str],
+    parsed: ParsedSentence,
+    assigner: SizeAssigner,
+) -> bool:
+    """Take how long each leg is and how deep: "back run 3100 x 620, left 1800 x 620"."""
+    groups = [pair.members for pair in pairs if pair.place == 1]
+    for group in groups:
+        depth = assigner.claim(group[1], "deep", parsed.rank)
+        is_leg = named.get(group[0].at, "") in ("back", "side") and len(group) == 2
+        if not is_leg or depth is None or depth.mm > _DEEPEST:
+            return False
+    for along, across in groups:
+        leg = named[along.at]
+        _reach(piece, along, leg, parsed, assigner)
+        _depth(piece, across, leg, parsed, assigner)
+    return True
+
+
+def _reach(
+    piece: SaidPiece, measure: Measure, leg: str, parsed: ParsedSentence, assigner: SizeAssigner
+) -> None:
+    """Take an outside length: along the back, or how far the shorter leg comes forward."""
+    key = {"back": "length", "side": "width"}.get(leg, "")
+    if not key and measure.role == "long":
+        key = "length" if "length" not in piece.claims else "width"
+    claim = assigner.claim(measure, "length", parsed.rank)
+    if key and claim is not None:
+        say(piece.claims, key, claim)
+
+
+def _depth(
+    piece: SaidPiece, measure: Measure, leg: str, parsed: ParsedSentence, assigner: SizeAssigner
+) -> None:
+    claim = assigner.claim(measure, "deep", parsed.rank)
+    if claim is None:
+        return
+    if claim.mm > _DEEPEST and leg in ("back", "side"):
+        _reach(piece, measure, leg, parsed, assigner)  # "the return comes forward to 1900"
+        return
+    if leg in ("back", "both", ""):
+        say(piece.claims, "back_depth", claim)
+    if leg in ("side", "both", ""):
+        say(piece.claims, "side_depth", claim)
+
+
+def _notch(
+    piece: SaidPiece, notch: Sequence[Measure], parsed: ParsedSentence, assigner: SizeAssigner
+) -> None:
+    """The first of two is along, unless words say otherwise; a size said again only turns them."""
+    for measure in [one for one in notch if one.of > 1][:2] or notch[:2]:
+        claim = assigner.claim(measure, "length", parsed.rank)
+        if claim is not None:
+            say(piece.claims, "notch_length" if measure.place <= 1 else "notch_width", claim)
+    claims = piece.claims
+    for measure in notch:
+        claim = assigner.claim(measure, "length", parsed.rank) if measure.of == 1 else None
+        if claim is None or not measure.axis:
+            continue
+        along, across = claims.get("notch_length", []), claims.get("notch_width", [])
+        other = across if measure.axis == "x" else along
+        if along and any(claim.agrees(one) for one in other):
+            claims["notch_length"], claims["notch_width"] = across, along
+
+
+def corner_said(sentence: Sentence, legs: Sequence[Mention]) -> SaidWord | None:
+    """Return the corner that the L leaves out, from where its shorter leg or the gap is."""
+    words = sentence.words
+    for leg in legs:
+        if leg.name not in ("side", "notch"):
+            continue
+        low, high = max(0, leg.start - _SIDE_LED), min(len(words), leg.end + 9)
+        side = side_said(words, leg.start, high) or side_said(words, low, leg.end)
+        if not side:
+            continue
+        span = (sentence.atoms[leg.start].start, sentence.atoms[high - 1].end)
+        if leg.name == "side":
+            return SaidWord("front-left" if side == "right" else "front-right", (span,))
+        depth = "back" if _BACK & set(words[low:high]) else "front"
+        return SaidWord(f"{depth}-{side}", (span,))
+    return None
+
+
+def side_said(words: Sequence[str], low: int, high: int) -> str:
+    """Return left or right as said, leaving out what is denied."""
+    for i in range(low, high):
+        before = range(max(0, i - 3), i)
+        if any(words[j] and mark("not").at(words, j) is not None for j in before):
+            continue
+        if words[i] in _LEFT:
+            return "left"
+        if words[i] in _RIGHT:
+            return "right"
+    return ""

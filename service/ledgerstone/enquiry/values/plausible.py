@@ -1,0 +1,70 @@
+"""What cannot be as it was read: openings that only another slab has room for, slabs too narrow."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Final
+
+from ledgerstone.enquiry.scene.said import Claim, SaidOpening, SaidPiece, newest
+
+_FLAT: Final = frozenset({"worktop", "table", "hearth", "bench"})
+_NARROWEST_MM: Final = 100.0  # of a slab that something stands on: common practice, no source
+_SHORTEST_MM: Final = 150.0
+_ALONG: Final = {"left": "length", "right": "length", "front": "width", "back": "width"}
+
+
+def move_openings(pieces: Sequence[SaidPiece]) -> None:
+    """Move each opening that its slab has no room for to the one slab that has it."""
+    for piece in pieces if len(pieces) > 1 else ():
+        for opening in list(piece.openings):
+            if not _is_placed(opening) or not _is_known(piece) or _has_room(piece, opening):
+                continue
+            others = [one for one in pieces if one is not piece and _has_room(one, opening)]
+            if len(others) == 1:
+                piece.openings = [one for one in piece.openings if one is not opening]
+                others[0].openings.append(opening)
+
+
+def _is_known(piece: SaidPiece) -> bool:
+    """Return whether a slab's length and width are known, so that something may not fit."""
+    return _known(piece, "length") is not None and _known(piece, "width") is not None
+
+
+def _is_placed(opening: SaidOpening) -> bool:
+    return any(opening.claims.get(side) for side in _ALONG)
+
+
+def _has_room(piece: SaidPiece, opening: SaidOpening) -> bool:
+    """Return whether an opening's place and sizes lie on a slab whose sizes are known."""
+    for side, key in _ALONG.items():
+        extent = _known(piece, key)
+        for claim in newest(opening.claims.get(side, [])):
+            if extent is None or claim.mm >= extent:
+                return False
+    return all(
+        extent is None or size is None or size < extent
+        for extent, size in (
+            (_known(piece, "length"), _size(opening, "length")),
+            (_known(piece, "width"), _size(opening, "width")),
+        )
+    )
+
+
+def _known(piece: SaidPiece, key: str) -> float | None:
+    claims = newest(piece.claims.get(key, [])) or newest(piece.claims.get("diameter", []))
+    return claims[0].mm if len(claims) == 1 else None
+
+
+def _size(opening: SaidOpening, key: str) -> float | None:
+    claims = newest(opening.claims.get(key, [])) or newest(opening.claims.get("diameter", []))
+    return claims[0].mm if len(claims) == 1 else None
+
+
+def withhold_impossible(use: str, values: dict[str, Claim]) -> None:
+    """Withhold the sizes of a slab that something stands on and that is too narrow to be one."""
+    length, width = values.get("length"), values.get("width")
+    if use not in _FLAT or width is None:
+        return
+    if width.mm < _NARROWEST_MM or (length is not None and length.mm < _SHORTEST_MM):
+        for key in ("length", "width", "thickness"):
+            values.pop(key, None)

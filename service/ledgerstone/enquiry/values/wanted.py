@@ -1,0 +1,56 @@
+"""Which of the slabs spoken of are asked for, how many of each, and what they share."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Final
+
+from ledgerstone.enquiry.scene.said import NOWHERE, SaidOrder, SaidPiece
+
+_APART: Final = 30  # characters between an announcement and the first size
+
+
+def standing(scene: SaidOrder) -> list[SaidPiece]:
+    """Return the pieces that are asked for; a thickness said of none of them is of all."""
+    pieces = [
+        piece
+        for piece in scene.pieces
+        if piece.use or piece.spans or piece.has_size() or piece.openings
+    ]
+    if any(piece.has_size() for piece in pieces):
+        pieces = [piece for piece in pieces if piece.has_size()]
+        outlined = [
+            piece for piece in pieces if piece.openings or set(piece.claims) - {"thickness"}
+        ]
+        for piece in pieces if outlined else ():
+            if piece not in outlined and len(outlined) > 1:
+                scene.common.setdefault("thickness", []).extend(piece.claims["thickness"])
+        pieces = outlined or pieces
+    elif any(piece.spans for piece in pieces):  # what only the subject names is left out
+        pieces = [piece for piece in pieces if piece.spans]
+    return pieces
+
+
+def told_apart(piece: SaidPiece, pieces: Sequence[SaidPiece]) -> None:
+    """Take a number that only announced slabs for none of one's own: "two vanity tops: …"."""
+    alike = [one for one in pieces if one.use == piece.use]
+    spans = [span for listed in piece.claims.values() for one in listed for span in one.spans]
+    first = min((span for span in spans if span != NOWHERE), default=NOWHERE)
+    announced = bool(piece.quantity_spans) and piece.quantity_spans[0][1] + _APART < first[0]
+    others = all(one.quantity == 1 for one in alike if one is not piece)
+    announced = announced or bool(
+        piece.quantity_spans
+        and piece.quantity_spans[0][1] <= first[0]
+        and not any(one.spans for one in alike if one is not piece)
+    )
+    if announced and others and piece.quantity == len(alike) > 1:
+        piece.quantity, piece.quantity_spans = 1, ()
+
+
+def share_thickness(pieces: Sequence[SaidPiece]) -> None:
+    """Give the legs of one L the thickness that is said of either."""
+    said = next(
+        (piece.claims["thickness"] for piece in pieces if piece.claims.get("thickness")), None
+    )
+    for piece in pieces if said else ():
+        piece.claims.setdefault("thickness", list(said or ()))

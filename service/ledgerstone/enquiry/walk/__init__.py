@@ -1,0 +1,1 @@
+"""A message is read sentence by sentence, its oldest part first: each changes the scene."""

@@ -1,0 +1,219 @@
+"""Tables in a text: a row of labels, then a row for each piece."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+from typing import Final
+
+from ledgerstone.enquiry.scene.said import say
+from ledgerstone.enquiry.sentence.measures import measures_of
+from ledgerstone.enquiry.text.lines import TextLine
+from ledgerstone.enquiry.text.sentences import Sentence, sentences_of
+from ledgerstone.enquiry.text.size_words import UNITS
+from ledgerstone.enquiry.text.tokens import TextSpan
+from ledgerstone.enquiry.walk.walk import Walker
+from ledgerstone.enquiry.words.lexicon import LABELS, mark
+from ledgerstone.quantities import UnitName
+
+_BARS: Final = re.compile(r"[ \t]*\|[ \t]*")
+_TABS: Final = re.compile(r"\t")
+_DASHES: Final = re.compile(r"(?<=\S)[ \t]{1,9}[-–—/;][ \t]{1,9}(?=\S)")
+_SEMICOLONS: Final = re.compile(r"[ \t]*;[ \t]*")
+_LONGEST_LABEL: Final = 6  # words
+_FEWEST_DASHES: Final = 2
+_BLANKS: Final = re.compile(r" {2,}")
+_WORDS: Final = re.compile(r"[^\W\d_]+")
+_UNIT: Final = re.compile(r"\b(mm|cm|in|inches|m)\b", re.IGNORECASE)
+_KEYS: Final = {
+    "long": "length",
+    "wide": "wide",
+    "deep": "width",
+    "thick": "thickness",
+    "high": "high",
+    "dia": "diameter",
+}
+_ROLE: Final = {
+    "length": "length",
+    "width": "width",
+    "wide": "width",
+    "thickness": "thickness",
+    "high": "width",
+    "diameter": "diameter",
+}
+_BY_LENGTH: Final = {"long": "long", "longer": "long", "short": "wide", "shorter": "wide"}
+_NUMBERED: Final = frozenset({*_KEYS, "size", "quantity"})
+
+
+@dataclass(slots=True)
+class Table:
+    """Its lines, the label of each column, and each row's cells by column."""
+
+    lines: list[TextLine]
+    labels: list[str]
+    units: list[str]
+    rows: list[list[tuple[int, int]]]
+    sentences: list[Sentence] = field(default_factory=list)
+
+
+def tables_in(text: str, lines: Sequence[TextLine]) -> list[Table]:
+    """Find tables: a line with two or more labels, one of them a size's, and the rows below it."""
+    tables: list[Table] = []
+    i = 0
+    while i < len(lines):
+        heads = cells_of(lines[i])
+        labels = [_label(text[a:b]) for a, b in heads]
+        if len(heads) >= 3 and sum(map(bool, labels)) >= 2 and set(labels) & {*_KEYS, "size"}:
+            rows, j = _rows(lines, i + 1, len(heads))
+            if rows:
+                units = [(_UNIT.search(text[a:b]) or [""])[0] for a, b in heads]
+                tables.append(Table([lines[i], *lines[i + 1 : j]], labels, units, rows))
+                i = j
+                continue
+        i += 1
+    return tables
+
+
+def _rows(
+    lines: Sequence[TextLine], i: int, columns: int
+) -> tuple[list[list[tuple[int, int]]], int]:
+    rows = []
+    end = i
+    while i < len(lines):
+        cells = cells_of(lines[i])
+        if len(cells) >= max(2, columns - 2):
+            rows.append(cells)
+            end = i + 1
+        elif (lines[i].words.strip() and not re.fullmatch(r"[-+|=\s:]+", lines[i].words)) or (
+            not lines[i].words.strip() and rows
+        ):
+            break
+        i += 1
+    return rows, end
+
+
+def cells_of(line: TextLine) -> list[tuple[int, int]]:
+    """Return the spans of a line's cells."""
+    start = line.end - len(line.words)
+    cells: list[tuple[int, int]] = []
+    at = 0
+    pattern = _BARS if "|" in line.words else _TABS if "\t" in line.words else _BLANKS
+    if pattern is _BLANKS and len(_DASHES.findall(line.words)) >= _FEWEST_DASHES:
+        pattern = _DASHES
+    if pattern is _BLANKS and line.words.count(";") >= _FEWEST_DASHES:
+        pattern = _SEMICOLONS
+    for found in pattern.finditer(line.words):
+        if found.start() > at or (cells and pattern is not _BLANKS) or pattern is _TABS:
+            cells.append((start + at, start + found.start()))
+        at = found.end()
+    if at < len(line.words.rstrip()):
+        cells.append((start + at, start + len(line.words.rstrip())))
+    return cells
+
+
+def _label(cell: str) -> str:
+    """Give what a column holds; a number stands in no label: "150h" is a row's."""
+    if any(char.isdigit() for char in cell):
+        return ""
+    words = [word.lower() for word in _WORDS.findall(cell)]
+    if words[-1:] == ["side"] and words[0] in _BY_LENGTH:
+        return _BY_LENGTH[words[0]]
+    for _, _, tag in LABELS.all_in(words[:_LONGEST_LABEL]):
+        return tag
+    return ""
+
+
+def read_table(
+    text: str,
+    table: Table,
+    masked: Sequence[TextSpan],
+    walker: Walker,
+    layer: int,
+    *,
+    has_inches: bool,
+) -> None:
+    """Make a piece of each row that has a size."""
+    shared = _shared_unit(table)
+    use = walker.subjects.keep_before_table()
+    for row in table.rows:
+        cells = dict(zip(range(len(table.labels)), row, strict=False))
+        sized = [
+            i for i, label in enumerate(table.labels) if label in (*_KEYS, "size") and i in cells
+        ]
+        if not any(re.search(r"\d", text[slice(*cells[i])]) for i in sized):
+            continue
+        name = next(
+            (cells[i] for i, label in enumerate(table.labels) if label == "piece" and i in cells),
+            None,
+        )
+        if walker.subjects.piece is None or walker.subjects.current().has_size():
+            walker.subjects.start_piece(use)
+        walker.focus.on_opening = False
+        piece = walker.subjects.current()
+        first = text[slice(*row[0])].strip()
+        is_letter = len(first) <= 2 and first.isalnum() and table.labels[0] not in _NUMBERED
+        piece.label = first if is_letter else text[slice(*name)] if name else "row"
+        told = [i for i, label in enumerate(table.labels) if label not in _KEYS and i in cells]
+        piece.names = {
+            word.lower() for i in told for word in _WORDS.findall(text[slice(*cells[i])])
+        }
+        order = sorted(
+            cells, key=lambda i: (table.labels[i] != "piece", table.labels[i] not in _KEYS, i)
+        )
+        for i in order:
+            label = table.labels[i]
+            for sentence in _cell(text, cells[i], masked, has_inches=has_inches):
+                if label not in _NUMBERED:
+                    _in_columns_unit(sentence, shared)
+                if label in _KEYS or label == "quantity":
+                    _number_cell(sentence, label, table.units[i], walker, layer)
+                else:
+                    sentence.starts_line = False
+                    walker.read(sentence, layer)
+    walker.subjects.awaited = 0
+    walker.focus.is_told = False
+
+
+def _shared_unit(table: Table) -> UnitName | None:
+    """Return the one unit that the labels of a table's sizes have; None where they differ."""
+    said = {unit.lower() for i, unit in enumerate(table.units) if unit and table.labels[i] in _KEYS}
+    return UNITS.get(said.pop()) if len(said) == 1 else None
+
+
+def _in_columns_unit(sentence: Sentence, unit: UnitName | None) -> None:
+    """Give bare sizes in a cell of words the unit of the columns: not a count that leads it."""
+    for i, atom in enumerate(sentence.atoms):
+        if atom.size is None or atom.size.unit is not None or unit is None:
+            continue
+        follows = sentence.atoms[i + 1 : i + 2]
+        if i or not follows or follows[0].kind == "mark":
+            atom.size = replace(atom.size, unit=unit)
+
+
+def _cell(
+    text: str, cell: TextSpan, masked: Sequence[TextSpan], *, has_inches: bool
+) -> list[Sentence]:
+    line = TextLine(cell[0], cell[1], 0, text[cell[0] : cell[1]])
+    return sentences_of(text, [line], masked, has_inches=has_inches)
+
+
+def _number_cell(sentence: Sentence, label: str, unit: str, walker: Walker, layer: int) -> None:
+    """Take a cell's size as what its column says it is."""
+    piece = walker.subjects.current()
+    for measure in measures_of(sentence)[:1]:
+        if label == "quantity":
+            amount = measure.size.amount
+            if measure.size.unit is None and amount.denominator == 1 and 1 <= amount <= 24:
+                piece.quantity = int(amount)
+                piece.quantity_spans = ((measure.size.start, measure.size.end),)
+            return
+        measure.unit_from_label = measure.unit_from_label or unit.lower()
+        key = _KEYS[label]
+        if key in ("wide", "high"):
+            key = "width"
+        claim = walker.assigner.claim(measure, _ROLE[key], (layer, 0))
+        if claim is not None:
+            say(piece.claims, key, claim)
+    if any(True for _ in mark("round").all_in(sentence.words)):
+        piece.shape = piece.shape or "round"

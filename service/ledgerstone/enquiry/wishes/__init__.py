@@ -1,0 +1,1 @@
+"""What is asked for beside sizes: look, edges, what carries the slab, delivery and day."""

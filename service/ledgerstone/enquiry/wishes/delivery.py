@@ -1,0 +1,300 @@
+"""How the slab is to come: collected, on a pallet, by van, fitted; and the way in."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
+from typing import Final
+
+from ledgerstone.enquiry.scene.said import SaidWord
+from ledgerstone.enquiry.text.tokens import TextSpan
+from ledgerstone.enquiry.wishes.way_in import climb_in, steps_in
+
+_KINDS: Final = (
+    (
+        "fitted",
+        re.compile(
+            r"\b(?:fit(?:ted|ting|s)?\b(?! (?:it|them) (?:in|into) (?:the|our) (?:car|van))"
+            r"|install(?:ed|ation|ing|s)?\b|put (?:it|them) in\b(?! (?:the|our|your|my) (?:van"
+            r"|car|trailer))|put (?:it |them )?in place\b|(?:brought|bring it) and put in\b"
+            r"|(?:brought|bring)(?: it| them)?(?: up| in| round)? and (?:put|set|lay|lift)\b"
+            r"|set (?:it|them) down in place|einbauen|eingebaut|einbau\b"
+            r"|montage|montieren|(?:liefern|bringen) und (?:aufstellen|verlegen)"
+            r"|deliver(?:y|ed)? (?:and|\+|&) fit\w*)",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "own-van",
+        re.compile(
+            r"\b(?:your|you[^.\n]{0,24}?your) (?:own )?(?:van|vehicle|truck|transport)\b"
+            r"|(?:dropped|delivered|brought|sent) (?:\w+ )?(?:by|in|with) our van"
+            r"|with (?:the |your )?own van|\b(?:own|by) van\b|\bvan (?:is )?(?:ok(?:ay)?|fine)\b"
+            r"|\b(?:ihrem|eurem|ihr|euer) (?:eigenen )?"
+            r"(?:fahrzeug|transporter|lkw|wagen)\b",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "pallet",
+        re.compile(
+            r"\b(?:on a |by |a )?(?:pallet(?:i[sz]ed)?|palette|skid)\b|\bspedition\b|kerb ?side"
+            r"|\bbordstein|\bcrate it\b|to the kerb|curb ?side|\bpalette\b",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        "collect",
+        re.compile(
+            r"\b(?:collect(?:s|ed|ing|ion)?\b|pick(?:ed|ing|s)? (?:it |them |everything "
+            r"|the \w+ |all )?up|pick ?up\b(?! truck)|fetch(?:ed|es)? |fetch it|abhol\w*|abgeholt"
+            r"|\bcoll(?=\.)"
+            r"|\bfetching\b|\bkommen mit (?:dem|unserem|einem) (?:auto|anhänger|transporter)"
+            r"|holen (?:\w+ ){0,3}(?:selbst )?ab\b"
+            r"|come (?:to|and) (?:take|get|fetch)|come (?:myself|with (?:my|our"
+            r"|a) (?:own )?(?:car|van|trailer|truck))|take (?:it |them )?(?:away )?from you\b"
+            r"|take it (?:by )?(?:myself|with (?:my|a|the) (?:car|van|trailer))"
+            r"|take it (?:away )?(?:with us|ourselves|in our)|call for it|\bcome to you\b"
+            r"|selbstabhol\w*|self.?collect|hole (?:\w+ ){0,3}ab\b)",
+            re.IGNORECASE,
+        ),
+    ),
+)
+_DELIVERED: Final = re.compile(
+    r"\bdeliver(?:y|ed|ing)?\b|\bship(?:ped|ping)?\b|\blieferung\b|\bliefern\b|\bgeliefert\b"
+    r"|\bbring (?:it|them)\b|\bsend (?:it|them)\b(?! to me)|hold delivery|\bby courier\b"
+    r"|\b(?:post(?:ed|ing)?|courier(?:ed)?|shipping|sent) (?:it |them |over )?to\b(?! (?:me|you)\b)"
+    r"|\bdrop(?:ped)? (?:it |them )?off\b|\b(?:ver|zu)(?:schick|send|stell)\w+|\bversand\b"
+    r"|\b(?:zugeschickt|zugestellt|verschickt)\b|\bangeliefert\b|\banlief\w+",
+    re.IGNORECASE,
+)
+_NOT_FITTED: Final = re.compile(
+    r"(?:our|my|the|own|a|kitchen) (?:\w+ )?fitter|we(?:'ll|’ll| will| can)? (?:fit"
+    r"|install) (?:it|them)|fit (?:it|them) (?:ourselves|myself)|plot \d+ fits|so it fits"
+    r"|it fits\b|no fitting|without fitting|fitter has|fits on|if it fits|(?:i|we)(?:'ll|’ll"
+    r"| will| can| shall) (?:be )?(?:fitting|installing)|outfit|fit(?:ting)?[ -]out|fits in"
+    r"|fitted kitchen"
+    r"|selbst ein|fitt\w* (?:required|needed|wanted)?\W{0,4}(?:no|nein)\b"
+    r"|(?:fit|install) (?:it |them )?(?:ourselves|myself|themselves)|(?:fit|install)\w* by (?:our"
+    r"|my|others)|(?:einbau|montage) (?:macht|übernimmt|übernehmen|durch(?! sie\b| euch)|machen)"
+    r"|(?:spüle|becken|kochfeld|armatur)\b[^.\n]{0,40}eingebaut|(?:von unten|bündig) eingebaut"
+    r"|fitted wardrobe|have (?:it|them) fitted by our|to fit (?:the|our|my|in"
+    r"|between|under|over|round|a|on|an|onto)",
+    re.IGNORECASE,
+)
+_UNSURE: Final = re.compile(
+    r"(?:deliver\w*|\bpost(?:ed)?\b)[^.\n]{0,60}\bor\b[^.\n]{0,30}(?:collect|pick|fetch)"
+    r"|(?:collect|pick"
+    r"|fetch)[^.\n]{0,50}\bor\b[^.\n]{0,40}deliver\w*|not decided|haven't decided how"
+    r"|lieferung oder abholung|abholung oder lieferung"
+    r"|(?:collect|pick|fetch|abhol)[^.\n]{0,50}\b(?:else|otherwise|sonst|ansonsten|andernfalls)\b"
+    r"[^.\n]{0,20}(?:deliver|send|liefer|schick|\d[A-Z]{2}\b|\d{5}\b)"
+    r"|(?:deliver|liefer)[^.\n]{0,50}\b(?:else|otherwise|sonst|ansonsten|andernfalls)\b"
+    r"[^.\n]{0,30}(?:collect|pick|fetch|hol)",
+    re.IGNORECASE,
+)
+# What speaks of delivery and asks for none: "no delivery", "delivery time", a sink's delivery.
+_NOT_ASKED: Final = re.compile(
+    r"\b(?:no|not|without|excluding|excl|ohne|keine?|nicht|don't|don’t|won't|won’t)\b[^.;,\n]{0,24}\Z"
+    r"|\b(?:being|been|was|were|get|got|getting|have|having) \Z",
+    re.IGNORECASE,
+)
+_NOT_OURS: Final = re.compile(
+    r"(?:time|date|day|week|note|slot|lead)s?\b|[ \t]*[:|][ \t]*(?:no|none|nein|keine)\b",
+    re.IGNORECASE,
+)
+_LABEL: Final = re.compile(
+    r"(?:delivery|delivered|collection|collected|collect|pick-?up|abholung|lieferung)[ \t]*"
+    r"(?:or|/|oder)[ \t]*(?:delivery|delivered|collection|collected|collect|pick-?up|abholung"
+    r"|lieferung)[ \t]*[:|\t]",
+    re.IGNORECASE,
+)
+_POSTCODE: Final = re.compile(r"\b[A-Z]{1,2}\d{1,2}[A-Z]?[ \u00a0]?\d[A-Z]{2}\b")
+_EIRCODE: Final = re.compile(r"\b[A-Z]\d[\dW][ \u00a0]?[A-Z0-9]{4}\b")
+_PLACED: Final = re.compile(
+    r"\b(?:at|to|in|near|nach|in|zu|an)[ \t](\d{5})\b(?![ \t]?(?:mm|cm|x|×))"
+    r"|\b(?:to|in|near|nach)[ \t](?:[A-ZÄÖÜ][^\W\d_]{1,30},?[ \t]){1,3}(\d{5})\b"
+    r"(?![ \t]?(?:mm|cm|x|×))|^[ \t]*(?:[^\W\d]{1,30},?[ \t]+)?(\d{5})[ \t]+[A-ZÄÖÜ]"
+    r"|,[ \t]*(?!PO\b)[A-Z]{2}[ \t]+(\d{5})\b"
+    r"|[.,:][ \t]+(?:D-)?(\d{5})[ \t]+(?!Euro|EUR|St\u00fcck|Teile|Platten)[A-ZÄÖÜ][a-zäöüß]{2}",
+    re.MULTILINE,
+)
+# Figures after a place's name: a postcode where the workshop delivers there.
+_NAMED_PLACE: Final = re.compile(
+    r"(?<![^\W_])(?!(?:PO|Po|Order|Ref|Job|Account|Auftrag|Invoice|Rechnung|No|Nr)\b)"
+    r"[A-ZÄÖÜ][^\W\d_]{1,30}[.,]?[ \t]+(?:[A-Z]{2},?[ \t]+)?(\d{5})(?:-\d{4})?"
+    r"(?![ \t]?(?:mm|cm|in|ft|x|×|[\d\"″]))"
+)
+_POSTCODE_LABEL: Final = re.compile(
+    r"\b(?:post ?code|plz|zip(?: code)?"
+    r"|code postal)(?:[ \t]?[/,+&][ \t]?(?:ort|town|city"
+    r"|stadt))?\b[^\w\n]{0,4}(?:is )?([A-Z]{0,2}-?\d{4,5}\b"
+    r"|[A-Z]{1,2}\d{1,2}[A-Z]?[ \u00a0]?\d[A-Z]{2}\b)",
+    re.IGNORECASE,
+)
+_FLOORS: Final = (
+    (
+        -1,
+        re.compile(
+            r"\bbasement\b|\bcellar\b|\bkeller(?:geschoss)?\b|\bsouterrain\b|lower ground",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        0,
+        re.compile(
+            r"\bground floor\b|\bmain floor\b|\berdgeschoss\b|\bground level\b|\bim eg\b"
+            r"|(?-i:\bEG\b)",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        1,
+        re.compile(
+            r"\b(?:first|1st) floor\b|\b1\. ?(?:stock|og|etage|obergeschoss)\b"
+            r"|\bersten? (?:stock|etage)\b|\bupstairs\b",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        2,
+        re.compile(
+            r"\b(?:second|2nd) floor\b|\b2\. ?(?:stock|og|etage|obergeschoss)\b|\bzweiten? stock\b",
+            re.IGNORECASE,
+        ),
+    ),
+    (
+        3,
+        re.compile(
+            r"\b(?:third|3rd) floor\b|\b3\. ?(?:stock|og|etage)\b|\bdritten? stock\b", re.IGNORECASE
+        ),
+    ),
+)
+
+
+@dataclass(slots=True)
+class DeliveryFound:
+    """What was said of the delivery; each value with its words.
+
+    ``climb``: stairs that are told without the number of their steps. ``is_delivered``: delivery
+    is spoken of; ``is_asked``: it is asked for, so that no postcode is one to ask for.
+    """
+
+    kind: SaidWord | None = None
+    postcode: SaidWord | None = None
+    steps: SaidWord | None = None
+    floor: SaidWord | None = None
+    climb: SaidWord | None = None
+    is_delivered: bool = False
+    is_asked: bool = False
+    unsure: tuple[TextSpan, ...] = field(default_factory=tuple)
+
+
+def delivery_of(
+    text: str,
+    spans: Sequence[TextSpan],
+    whole: Sequence[TextSpan],
+    is_ours: Callable[[str], bool],
+) -> DeliveryFound:
+    """Read the newest words first, then older ones for what they leave unsaid.
+
+    Parameters
+    ----------
+    spans
+        The parts of the text, the newest first.
+    whole
+        The same with their signatures, for an address stands there.
+    is_ours
+        Whether the workshop delivers to a postcode.
+    """
+    found = DeliveryFound()
+    for start, end in spans:
+        _read(text, start, end, found)
+    is_collected = found.kind is not None and found.kind.value == "collect"
+    for start, end in [*spans, *(() if is_collected else whole)]:
+        if found.postcode is None:
+            found.postcode = _postcode(text, start, end) or _named(text, start, end, is_ours)
+    return found
+
+
+def _read(text: str, start: int, end: int, found: DeliveryFound) -> None:
+    unsure = _UNSURE.search(text, start, end)
+    if unsure and not _LABEL.search(unsure[0]) and found.kind is None and not found.unsure:
+        labelled = text[unsure.start() : unsure.end() + 1].rstrip().endswith(":")
+        if not labelled:
+            found.unsure = (unsure.span(),)
+    if found.kind is None and not found.unsure:
+        found.kind = _kind(text, start, end)
+    found.is_delivered = found.is_delivered or bool(_DELIVERED.search(text, start, end))
+    found.is_asked = found.is_asked or _is_asked(text, start, end)
+    if found.steps is None:
+        found.steps = steps_in(text, start, end)
+        found.climb = found.climb or climb_in(text, start, end)
+    if found.floor is None:
+        found.floor = next(
+            (
+                SaidWord(str(level), (one.span(),))
+                for level, pattern in _FLOORS
+                if (one := pattern.search(text, start, end))
+            ),
+            None,
+        )
+
+
+def _is_asked(text: str, start: int, end: int) -> bool:
+    """Return whether delivery is asked for, and not only spoken of: "Delivered please"."""
+    for one in _DELIVERED.finditer(text, start, end):
+        before = text[max(start, one.start() - 40) : one.start()]
+        is_ours = not _NOT_OURS.match(text[one.end() : min(end, one.end() + 20)].lstrip(" -\t"))
+        if is_ours and not _NOT_ASKED.search(before) and not _in_label(text, start, one):
+            return True
+    return False
+
+
+def _named(text: str, start: int, end: int, is_ours: Callable[[str], bool]) -> SaidWord | None:
+    """Return the first figures after a place's name that are a postcode of the workshop's areas."""
+    for one in _NAMED_PLACE.finditer(text, start, end):
+        if is_ours(one[1]):
+            return SaidWord(one[1], (one.span(1),))
+    return None
+
+
+def _kind(text: str, start: int, end: int) -> SaidWord | None:
+    for kind, pattern in _KINDS:
+        for match in pattern.finditer(text, start, end):
+            around = text[max(start, match.start() - 40) : min(end, match.end() + 24)]
+            if kind == "fitted" and _NOT_FITTED.search(around):
+                continue
+            if re.search(
+                r"\b(?:not?|don't|don’t|won't|can't|cannot|nicht|kein\w*)\s(?:\w{1,12}\s)?\Z",
+                text[max(start, match.start() - 24) : match.start()],
+                re.IGNORECASE,
+            ):
+                continue
+            if _in_label(text, start, match):
+                continue
+            return SaidWord(kind, (match.span(),))
+    return None
+
+
+def _in_label(text: str, start: int, found: re.Match[str]) -> bool:
+    """Return whether words stand in a field's name: "Delivery or collection:"."""
+    return any(
+        match.start() <= found.start() < match.end()
+        for match in _LABEL.finditer(text, max(start, found.start() - 24), found.end() + 24)
+    )
+
+
+def _postcode(text: str, start: int, end: int) -> SaidWord | None:
+    labelled = _POSTCODE_LABEL.search(text, start, end)
+    if labelled:
+        return SaidWord(labelled[1], (labelled.span(1),))
+    found = _POSTCODE.search(text, start, end) or _EIRCODE.search(text, start, end)
+    if found is not None:
+        return SaidWord(" ".join(found[0].split()), (found.span(),))
+    placed = _PLACED.search(text, start, end)
+    if placed is None:
+        return None
+    group = placed.lastindex or 0
+    return SaidWord(placed[group], (placed.span(group),))
