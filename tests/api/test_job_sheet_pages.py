@@ -97,6 +97,6 @@ def test_letters_stay_legible(name: str) -> None:
     slabs = AWKWARD[name]
     pdf = _printed({"slabs": slabs, "delivery": {"kind": "collect"}})
     assert least_points(pdf) >= MIN_POINTS
-    begun = [text for text in page_texts(pdf) if ": mould, steel" in text]
+    begun = [text for text in page_texts(pdf) if ": mould, reinforcement" in text]
     assert len(begun) == len(slabs)
     assert page_count(pdf) <= 5 + 2 * len(slabs)

@@ -53,7 +53,7 @@ def by_hand(workshop: Workshop) -> dict[str, Decimal]:
         "Pads": Decimal("4.00") / 2,
         "Sealer: matt": Decimal("34.00") * Decimal("0.5") * 3 / 9,
         "Hours: Make the mould": Decimal(104) / 60 * 38,
-        "Hours: Lay the steel, back-fill": Decimal(87) / 60 * 38,
+        "Hours: Lay mesh, bars; back-fill": Decimal(87) / 60 * 38,
         "Hours: Wash it": Decimal(24) / 60 * (38 + Decimal("4.50")),
         "Hours: Sand the back": Decimal(9) / 60 * 38 + 6,
         "Hours: Pack": Decimal(45) / 60 * 38,
@@ -168,7 +168,7 @@ def test_pieces_that_go_wrong_oftener_keep_more_for_casting_again(
     found = {english(c.label): c.amount for c in costs(order, (shape,), STEPS, workshop)}
     hours = sum(
         found[f"Hours: {name}"]
-        for name in ("Make the mould", "Lay the steel, back-fill", "Wash it", "Sand the back")
+        for name in ("Make the mould", "Lay mesh, bars; back-fill", "Wash it", "Sand the back")
     )
     hours += Decimal(6 + 9 * batches) / 60 * 38
     litres = Decimal(repr(round((shape.volume_mm3 + shape.net_area_mm2) / 1e6, 9)))

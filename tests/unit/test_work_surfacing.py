@@ -48,3 +48,12 @@ def test_voids_are_filled_after_the_grit_that_opens_them(
     assert [names[at - 1] for at in filled] == (ground or ["Wash it"])
     hours = sum(step.machine_hours for step in steps_of(order_of(shop, honed), shop))
     assert hours == pytest.approx(3.4 * 0.45)
+
+
+def test_a_face_rubbed_by_hand_costs_no_machine(workshop: Workshop) -> None:
+    """As cast without grits, 0.8 hours a square metre are hands' alone, however many share them."""
+    as_cast = slab_json(box(900, 500), finish={"surface": "as-cast", "sealer": "matt"})
+    steps = steps_of(order_of(workshop, as_cast), workshop)
+    (finish,) = [step for step in steps if english(step.name).startswith("Finish: ")]
+    assert (finish.machine, finish.machine_hours, finish.people) == (None, 0.0, None)
+    assert finish.hands_hours == pytest.approx(0.8 * 0.45)

@@ -9,6 +9,7 @@ from decimal import Decimal
 from ledgerstone.message import Message
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape
+from ledgerstone.surfaces import SURFACES
 from ledgerstone.work.operation import Operation
 from ledgerstone.workshop.records import FinishOffered, Way, Workshop
 
@@ -60,14 +61,11 @@ def surfacing(i: int, slab: Slab, shape: Shape, workshop: Workshop) -> Iterator[
             pieces=n,
             pauses=True,
         )
-    ground = each * sum(grit is not None for grit in before)
+    left = n * area * finish.hours_per_m2 - each * sum(grit is not None for grit in before)
+    name = Message("step-finish", surface=finish.surface)
+    is_ground = bool(finish.grits) or SURFACES[finish.surface].frees_dust
     yield replace(
-        _ground(
-            Message("step-finish", surface=finish.surface),
-            i,
-            n,
-            n * area * finish.hours_per_m2 - ground,
-        ),
+        _ground(name, i, n, left) if is_ground else Operation(name, "finish", i, left, pieces=n),
         wait_hours=max(24 * days.drying, days.strip_hours),
         least_days=finish.days,
     )

@@ -16,8 +16,8 @@ job-stress-unit = { $strengths ->
 job-ruled = { $length } { job-unit }
 
 job-title = Job sheet { $reference }
-job-slab-title = { $name }: mould, steel and pour
-job-slab-title-shared = { $name }: mould, steel, lifts
+job-slab-title = { $name }: mould, reinforcement and pour
+job-slab-title-shared = { $name }: mould, reinforcement, lifts
 job-slab-title-many = { $title } · { $pieces } off, { $moulds ->
     [one] { $moulds } mould
    *[other] { $moulds } moulds
@@ -29,14 +29,14 @@ job-mirrored = MIRRORED, as you look down into the mould: the face lies on the b
 job-mirrored-label = { $name }, mirrored, face down
 job-plan-words = Mirrored plan of { $name }, with dimensions
 job-steel-words = { $bars ->
-    [one] Steel of { $name } in its mould: { $bars } bar; arrows mark where to lift
-   *[other] Steel of { $name } in its mould: { $bars } bars; arrows mark where to lift
+    [one] Reinforcement of { $name } in its mould: { $bars } bar; arrows mark where to lift
+   *[other] Reinforcement of { $name } in its mould: { $bars } bars; arrows mark where to lift
 }
-job-steel-title = Steel in the mould
+job-steel-title = Reinforcement in the mould
 job-section-title = Section through the mould
 job-section-words = { $steel ->
-    [yes] Section: { $thickness } thick, steel in mid-depth, cover { $cover }
-   *[no] Section: { $thickness } thick, without steel
+    [yes] Section: { $thickness } thick, reinforcement in mid-depth, cover { $cover }
+   *[no] Section: { $thickness } thick, without reinforcement
 }
 job-section-back = Open back, struck off at { $height }
 job-section-cover = cover { $cover }
@@ -51,7 +51,7 @@ job-list-later = The list of { $list ->
 }, { $rows } lines, is on the page “Long lists”.
 job-list-of = { $list ->
     [knockouts] { $name }: knockouts, from the mould's edges, { job-unit }
-   *[steel] { $name }: steel, from the mould's edges, { job-unit }
+   *[steel] { $name }: reinforcement, from the mould's edges, { job-unit }
 }
 
 # The head of the sheet.

@@ -19,7 +19,7 @@ stage = { $stage ->
 stage-work = { $stage ->
     [sample] A tile of your shade and finish is cast, for you to see and touch.
     [mould] The mould is built to your sizes.
-    [cast] The steel is laid and the concrete is poured.
+    [cast] The reinforcement is laid and the concrete is poured.
     [finish] Out of the mould, then trimmed and finished by hand.
     [seal] The sealer goes on, coat by coat.
    *[pack] Packed so that it travels safely.

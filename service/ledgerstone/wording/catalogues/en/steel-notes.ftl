@@ -9,12 +9,12 @@ steel-would-rust = { $place ->
     [outdoors] Outdoors, plain steel rusts under thin cover: take stainless or glass fibre.
    *[wet-room] In a wet room, plain steel rusts under thin cover: take stainless or glass fibre.
 }
-steel-cover-short = In { $thickness } the steel has { $kept } { job-unit } of cover; { $wanted } { job-unit } is wanted. Use thinner bars, glass fibre, or a thicker slab.
+steel-cover-short = In { $thickness } the reinforcement has { $kept } { job-unit } of cover; { $wanted } { job-unit } is wanted. Use thinner bars, glass fibre, or a thicker slab.
 steel-thick-bar = { $lengths ->
     [in] Take 1/4 or 5/16 in bars before { $bar } in: in a thin slab they leave more cover.
    *[mm] Take 6 or 8 mm bars before { $bar } mm: in a thin slab they leave more cover.
 }
-steel-hang = Hang the steel from the mould's sides by wire, or lay it on the stiff first layer, so that it lies in mid-depth: it must not sink, or it shows through a dark face.
+steel-hang = Hang it from the mould's sides by wire, or lay it on the stiff first layer, so that it lies in mid-depth: it must not sink, or it shows through a dark face.
 steel-cut-back = Cut the mesh back from every opening by the cover.
 steel-way = { $way ->
     [along] lengthwise
