@@ -92,7 +92,7 @@ def quote(
     workshop: Workshop,
     bookings: Sequence[Booking] | None,
     today: date,
-    plates: StageCache | None = None,
+    cache: StageCache | None = None,
     trial: Trial | None = None,
     savings: bool = True,
     timed: Timed = nullcontext,
@@ -106,14 +106,14 @@ def quote(
     ----------
     bookings
         All that is booked; None if no calendar is read.
-    plates
-        Cached factored plates of earlier orders; they affect only how soon the answer comes.
+    cache
+        Results of earlier orders; they affect only how soon the answer comes.
     trial
         Tries changes on the order as it was sent; without it nothing is searched for.
     savings
         Whether ways to save are searched for too.
     timed, contain
-        Context managers for each stage by name, and for each part that may fail on its own.
+        Context managers for each group of checks by name, and for each part that may fail alone.
     budget, terms
         Units of work left to the request, by default a whole budget; the maker's terms.
 
@@ -124,7 +124,7 @@ def quote(
     """
     budget = budget if budget is not None else Budget()
     budget.begin(order, today)
-    context = StageContext(workshop, bookings, today, plates or StageCache(), terms=terms)
+    context = StageContext(workshop, bookings, today, cache or StageCache(), terms=terms)
     order, checked = run_stages_as_left(order, context, budget.tries, timed=timed, contain=contain)
     if checked.records is None:
         with timed("remedies"):
@@ -149,7 +149,7 @@ def _found(
         return None
     if "strength" in checked.not_checked:
         budget.had_plans_alone(checked.planned.order)
-    alone = partial(run_stages, context=context, stages=OF_A_SLAB)
+    alone = partial(run_stages, context=context, groups=OF_A_SLAB)
     with contain("remedy"):
         trials = Trials(trial, alone)
         return find(
@@ -192,7 +192,7 @@ def _quoted(
         packed_kg=planned.packed_kg,
         findings=findings,
         shapes=planned.shapes,
-        strength=records.judged.strength,
+        strength=records.assessed.strength,
         area=planned.area,
         work=records.scheduled.operations,
         steel=records.assessed.steel,

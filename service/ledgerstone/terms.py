@@ -63,12 +63,12 @@ def depends_on(
         deposit=Percent(workshop.offer.deposit_percent),
     )
     yield standing_message(order, standing, valid_until)
-    if any(step.stage == "sample" for step in records.scheduled.operations):
+    if any(step.phase == "sample" for step in records.scheduled.operations):
         yield Message("sample-first")
-    moved_at = (strength.handled.age_days for strength in records.judged.strength)
+    moved_at = (strength.handled.age_days for strength in records.assessed.strength)
     if min(moved_at) < CONDITION_UNDER_DAYS:
         yield Message("strip-first")
-    yield from rail_conditions(order, records.judged.strength, workshop)
+    yield from rail_conditions(order, records.assessed.strength, workshop)
     if order.delivery.kind == "collect":
         yield Message("you-collect")
     if not workshop.tax.registered:

@@ -8,9 +8,9 @@ from dataclasses import replace
 from typing import Final
 
 from ledgerstone.checks import (
-    STAGES,
+    CHECK_GROUPS,
     Checked,
-    CheckStage,
+    CheckGroup,
     Finding,
     StageRecords,
     Timed,
@@ -30,8 +30,8 @@ from ledgerstone.remedies.size_offers import (
     stocked_thickness,
 )
 from ledgerstone.stages import (
+    Assessed,
     StageContext,
-    Unassessed,
     assess,
     judge,
     plan,
@@ -48,7 +48,7 @@ def run_stages(
     order: Order,
     context: StageContext,
     *,
-    stages: tuple[CheckStage, ...] = STAGES,
+    groups: tuple[CheckGroup, ...] = CHECK_GROUPS,
     timed: Timed = nullcontext,
     contain: Contain = uncontained,
 ) -> Checked:
@@ -57,26 +57,22 @@ def run_stages(
     Where an internal fault loses a stage, that is what is found.
     """
     findings: list[Finding] = []
-    planned = judged = priced = None
+    planned = assessed = judged = priced = None
     with timed("shape"), _or_failed("shape", findings, contain):
         planned = plan(order, context)
         findings += check_plan(planned, contain)
     if planned is None or _stopped(findings):
-        return Checked(with_causes(findings), stages[1:], planned)
+        return Checked(with_causes(findings), groups[1:], planned)
     with timed("strength"), _or_failed("strength", findings, contain):
         assessed = assess(planned, context)
-        if isinstance(assessed, Unassessed):
-            findings += check_strength(assessed, contain)
-        else:
-            scheduled = schedule(assessed, context)
-            judged = judge(assessed, scheduled)
-            findings += check_strength(judged, contain)
-    if judged is None or _stopped(findings) or "promise" not in stages:
-        return Checked(with_causes(findings), stages[2:], planned)
+        findings += check_strength(assessed, contain)
+    if not isinstance(assessed, Assessed) or _stopped(findings) or "promise" not in groups:
+        return Checked(with_causes(findings), groups[2:], planned)
     with timed("promise"), _or_failed("promise", findings, contain):
-        findings += check_promise(judged.scheduled, contain)
+        judged = judge(assessed, schedule(assessed, context))
+        findings += check_promise(judged, contain)
         priced = None if _stopped(findings) else price_work(judged.scheduled, context.terms)
-    records = None if priced is None else StageRecords(planned, judged, priced)
+    records = None if judged is None or priced is None else StageRecords(judged, priced)
     return Checked(with_causes(findings), (), planned, records)
 
 
@@ -85,14 +81,14 @@ def _stopped(findings: Sequence[Finding]) -> bool:
 
 
 @contextmanager
-def _or_failed(stage: CheckStage, findings: list[Finding], contain: Contain) -> Iterator[None]:
-    """Find that a stage could not be checked where an internal fault loses it."""
+def _or_failed(group: CheckGroup, findings: list[Finding], contain: Contain) -> Iterator[None]:
+    """Find that nothing of a group could be checked where an internal fault loses its stage."""
     done = False
     with contain("check"):
         yield
         done = True
     if not done:
-        findings.append(check_failed("stops", stage, (stage,)))
+        findings.append(check_failed("stops", group, (group,)))
 
 
 def run_stages_as_left(

@@ -162,7 +162,7 @@ def test_a_reply_goes_out_without_the_link_that_failed(
 
 
 def _with(monkeypatch: pytest.MonkeyPatch, name: str, run: object) -> None:
-    """Let one check of a stage's list fail."""
+    """Let one check of a group fail."""
     listed = getattr(checks, name)
     failing = [replace(c, run=broken) if c.run is run else c for c in listed]
     assert sum(c.run is broken for c in failing) == 1

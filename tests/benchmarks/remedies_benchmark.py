@@ -141,8 +141,8 @@ def full_check_s(order: Json) -> float:
     stages = Stages(read_order(order, WORKSHOP), WORKSHOP, None, TODAY)
     with suppress(OutlineUnusableError):  # what the plate has no answer for is not scheduled
         check_plan(stages.planned)
-        check_strength(stages.judged)
-        check_promise(stages.scheduled)
+        check_strength(stages.known)
+        check_promise(stages.judged)
     return time.process_time() - began
 
 

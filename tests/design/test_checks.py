@@ -3,7 +3,7 @@
 import re
 
 from design.source import ROOT
-from ledgerstone.checks import PROMISE_CHECKS, SHAPE_CHECKS, STAGE_OF, STAGES, STRENGTH_CHECKS
+from ledgerstone.checks import CHECK_GROUPS, GROUP_OF, PROMISE_CHECKS, SHAPE_CHECKS, STRENGTH_CHECKS
 
 TABLE = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8").split("\n## Checks\n")[1]
 LEVELS = dict(re.findall(r"^\| `([a-z-]+)` \| [a-z]+ \| ([a-z, ]+) \|", TABLE, re.MULTILINE))
@@ -11,10 +11,10 @@ ROWS = re.findall(r"^\| `([a-z-]+)` \| ([a-z]+) \|", TABLE.split("\n## ")[0], re
 
 
 def test_every_check_has_its_row() -> None:
-    """Each name that a check may yield has one row, with the stage it runs in, in stage order."""
-    assert sorted(ROWS) == sorted(STAGE_OF.items())
-    stages = [STAGES.index(stage) for _, stage in ROWS]
-    assert stages == sorted(stages)
+    """Each name that a check may yield has one row, with the group it runs in, in their order."""
+    assert sorted(ROWS) == sorted(GROUP_OF.items())
+    groups = [CHECK_GROUPS.index(group) for _, group in ROWS]
+    assert groups == sorted(groups)
 
 
 def test_a_check_is_named_in_kebab_case_once() -> None:

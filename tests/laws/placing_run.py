@@ -71,7 +71,7 @@ def matrix() -> list[Case]:
 
 
 def _stops(slab: Slab, context: StageContext) -> bool:
-    checked = run_stages(Order((slab,)), context, stages=("shape", "strength"))
+    checked = run_stages(Order((slab,)), context, groups=("shape", "strength"))
     return any(finding.level == "stops" for finding in checked.findings)
 
 

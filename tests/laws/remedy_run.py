@@ -21,7 +21,7 @@ from hypothesis import HealthCheck, Phase, given, seed, settings
 from hypothesis import strategies as st
 
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.checks import STAGE_OF
+from ledgerstone.checks import GROUP_OF
 from ledgerstone.quote import Quote
 from support.contexts import context_of
 from support.documents import Json
@@ -36,7 +36,7 @@ LEAST: Final = 20  # so often every check is to trip in a whole run
 USUAL, ANY = 0.25, 0.15  # shares; the rest is aimed at one check after another
 SEED: Final = 2026
 RESULTS: Final = ROOT / "build" / "remedy-laws"
-NAMES: Final = list(STAGE_OF)
+NAMES: Final = list(GROUP_OF)
 
 
 @dataclass

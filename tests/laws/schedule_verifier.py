@@ -132,15 +132,15 @@ def _gained(
 def _waits(lead: LeadTime, shop: Workshop) -> Iterator[str]:
     pieces = sorted({one.job.piece for one in lead.work if one.job.piece.slab is not None}, key=str)
     for piece in pieces:
-        chain = [o for o in lead.work if o.job.piece == piece and o.job.step.stage != "mould"]
+        chain = [o for o in lead.work if o.job.piece == piece and o.job.step.phase != "mould"]
         for before, after in pairwise(chain):
             if after.starts < before.ends + before.job.step.wait_hours * 60 - 1e-3:
                 yield f"{after.job.step.name} does not wait for {before.job.step.name}"
             if after.job.step.unbroken and not _runs_on(before, after, shop):
                 yield f"{after.job.step.name} is cut off from {before.job.step.name}"
-        poured = [o for o in chain if o.job.step.stage == "cast"]
+        poured = [o for o in chain if o.job.step.phase == "cast"]
         if poured:
-            rest = [o for o in chain if o.job.step.stage != "cast"]
+            rest = [o for o in chain if o.job.step.phase != "cast"]
             yield from _ages(poured[-1], rest, shop)
 
 
@@ -149,7 +149,7 @@ def _runs_on(before: ScheduledJob, after: ScheduledJob, shop: Workshop) -> bool:
 
     Fewer hands than all may wait for another slab's, so only steps of all hands are looked at.
     """
-    if before.job.step.stage != "cast" or {before.people, after.people} != {shop.calendar.hands}:
+    if before.job.step.phase != "cast" or {before.people, after.people} != {shop.calendar.hands}:
         return True
     both = (before.job.step, after.job.step)
     number = before.job.piece.number
@@ -196,7 +196,7 @@ def _tables(lead: LeadTime, shop: Workshop, bookings: Sequence[Booking]) -> Iter
 
 def _load(held: TableLoad, work: Sequence[ScheduledJob], shop: Workshop) -> Iterator[str]:
     load, start, end, tables = held.load, held.starts, held.ends, held.tables
-    casts = [o for o in work if o.job.load == load and o.job.step.stage == "cast"]
+    casts = [o for o in work if o.job.load == load and o.job.step.phase == "cast"]
     frees = [o for o in work if o.job.load == load and o.job.frees]
     if any(o.starts < start or o.ends > end for o in (*casts, *frees)):
         yield f"load {load} is on the table before or after its time"

@@ -18,7 +18,7 @@ begins, and a fixed part of it counts as damp cover at the tent's warmth; the re
 shed's, so what is damp still ends later when it is poured later or the shed is colder.
 
 Under greedy dispatch these would not hold; nor is *a shorter wait is ready sooner* true of the
-stages between, since it may end on a Saturday.
+phases between, since it may end on a Saturday.
 """
 
 from dataclasses import replace
@@ -36,14 +36,14 @@ from ledgerstone.workshop import Workshop
 from support.laid_days import why
 from support.strategies.orders import thorough, usual
 from support.strategies.times import (
-    WORK_STAGES,
+    WORK_PHASES,
     bookings,
     calendars_of,
     days_of_two_years,
     operation_lists,
 )
 
-NAMES = dict(zip(WORK_STAGES, ("Making the mould", "Casting", "Turning and finishing", "Sealing",
+NAMES = dict(zip(WORK_PHASES, ("Making the mould", "Casting", "Turning and finishing", "Sealing",
                                "Packing"), strict=True))  # fmt: skip
 OperationSteps = tuple[Operation, ...]
 taken = st.lists(bookings(), max_size=4).map(tuple)
@@ -155,7 +155,7 @@ def test_a_heated_tent_is_never_ready_later(
     warm_c, hours = data.draw(st.floats(31, 50)), data.draw(st.floats(0, 96))
     bare = [replace(step, warm_c=None, warm_hours=0.0) for step in steps]
     tent = [
-        replace(step, warm_c=warm_c, warm_hours=hours) if step.stage == "cast" else step
+        replace(step, warm_c=warm_c, warm_hours=hours) if step.phase == "cast" else step
         for step in bare
     ]
     without = lead_time(bare, shop, busy, today, 2)
@@ -186,20 +186,20 @@ def test_stages_hold_the_work_they_tell(
     busy: tuple[Booking, ...],
     data: st.DataObject,
 ) -> None:
-    """A stage of work is from its first job's day to its last one's; the last ends as promised."""
+    """A phase of work is from its first job's day to its last one's; the last ends as promised."""
     shop = data.draw(calendars_of(workshop))
     lead = lead_time(steps, shop, busy, today, 0)
-    by_name = {english(stage.name): stage for stage in lead.stages}
-    for stage, name in NAMES.items():
-        jobs = [one for one in lead.work if one.job.step.stage == stage and one.people]
+    by_name = {english(phase.name): phase for phase in lead.phases}
+    for phase, name in NAMES.items():
+        jobs = [one for one in lead.work if one.job.step.phase == phase and one.people]
         assert bool(jobs) is (name in by_name)
         if jobs:
             assert by_name[name].starts == min(one.begins_at.date() for one in jobs)
             assert by_name[name].ends >= max(
                 (one.ends_at - timedelta(minutes=1)).date() for one in jobs
             )
-    assert all(stage.starts <= stage.ends <= lead.ready_on for stage in lead.stages)
-    assert all(stage.starts >= today for stage in lead.stages)
+    assert all(phase.starts <= phase.ends <= lead.ready_on for phase in lead.phases)
+    assert all(phase.starts >= today for phase in lead.phases)
     assert calendar_of(shop, busy).is_worked(lead.ready_on)
 
 
@@ -211,8 +211,8 @@ def test_no_reason_gives_hours_away(
     """Reasons are whole sentences, and none tells how long hands work."""
     shop = data.draw(calendars_of(workshop))
     lead = lead_time(steps, shop, (), today, 0)
-    assert all(why(stage).endswith(".") and "hour" not in why(stage) for stage in lead.stages)
-    assert len({english(stage.name) for stage in lead.stages}) == len(lead.stages)
+    assert all(why(phase).endswith(".") and "hour" not in why(phase) for phase in lead.phases)
+    assert len({english(phase.name) for phase in lead.phases}) == len(lead.phases)
 
 
 @usual

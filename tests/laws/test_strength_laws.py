@@ -20,7 +20,7 @@ from support.strategies.orders import TODAY, brief, modest_orders, orders, usual
 
 def _answered(document: Json, workshop: Workshop) -> Quote | SentBack:
     order = read_order(document, workshop)
-    return quote(order, workshop=workshop, bookings=None, today=TODAY, plates=StageCache())
+    return quote(order, workshop=workshop, bookings=None, today=TODAY, cache=StageCache())
 
 
 def _has_sound_numbers(answer: Quote | SentBack) -> bool:

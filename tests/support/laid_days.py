@@ -5,9 +5,9 @@ from datetime import date, timedelta
 from typing import Any
 
 from ledgerstone.message import Message
-from ledgerstone.schedule import LeadTime, StageDays, lead_time
+from ledgerstone.schedule import LeadTime, PhaseDays, lead_time
 from ledgerstone.wording import english
-from ledgerstone.work import Operation, Stage
+from ledgerstone.work import Operation, Phase
 from ledgerstone.workshop import Workshop
 
 MONDAY = date(2026, 11, 2)  # no public holiday and no closure within six weeks
@@ -18,9 +18,9 @@ def day(n: int) -> date:
     return MONDAY + timedelta(days=n)
 
 
-def step(stage: Stage, hours: float, **more: Any) -> Operation:
+def step(phase: Phase, hours: float, **more: Any) -> Operation:
     """Write one operation; a finish frees the table."""
-    return Operation(Message(stage), stage, 0, hours, **{"frees": stage == "finish", **more})
+    return Operation(Message(phase), phase, 0, hours, **{"frees": phase == "finish", **more})
 
 
 def on_an_empty_bench(workshop: Workshop) -> Workshop:
@@ -36,12 +36,12 @@ def laid(shop: Workshop, *steps: Operation, today: date = MONDAY, road: int = 0)
 
 
 def days_of(lead: LeadTime) -> list[tuple[str, int, int]]:
-    """Write stages by name and by days from that Monday."""
+    """Write phases by name and by days from that Monday."""
     return [
-        (english(s.name), (s.starts - MONDAY).days, (s.ends - MONDAY).days) for s in lead.stages
+        (english(s.name), (s.starts - MONDAY).days, (s.ends - MONDAY).days) for s in lead.phases
     ]
 
 
-def why(stage: StageDays) -> str:
-    """Say why a stage takes its days."""
-    return " ".join(map(english, stage.why))
+def why(phase: PhaseDays) -> str:
+    """Say why a phase takes its days."""
+    return " ".join(map(english, phase.why))

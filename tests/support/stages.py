@@ -107,7 +107,7 @@ class Stages:
     @property
     def strength(self) -> tuple[SlabStrength, ...]:
         """What the plate says of each slab, in every position it is ever in."""
-        return self.judged.strength
+        return self.known.strength
 
     @property
     def lead_time(self) -> LeadTime:

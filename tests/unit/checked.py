@@ -36,8 +36,8 @@ def run_checks(names: Collection[str], stages: Stages) -> list[Finding]:
     wanted = set(names)
     return [
         *(f for c in SHAPE_CHECKS if wanted & {*c.names} for f in c.run(stages.planned)),
-        *(f for c in STRENGTH_CHECKS if wanted & {*c.names} for f in c.run(stages.judged)),
-        *(f for c in PROMISE_CHECKS if wanted & {*c.names} for f in c.run(stages.scheduled)),
+        *(f for c in STRENGTH_CHECKS if wanted & {*c.names} for f in c.run(stages.known)),
+        *(f for c in PROMISE_CHECKS if wanted & {*c.names} for f in c.run(stages.judged)),
     ]
 
 

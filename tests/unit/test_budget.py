@@ -151,7 +151,7 @@ def test_a_search_that_runs_out_says_so(workshop: Workshop, units: float) -> Non
     document = {"slabs": [slab_json(box(900, 600), thickness=20), slab_json(box(905, 600))]}
     order = read_order(document, workshop)
     stages = Stages(order, workshop, (), TODAY)
-    alone = partial(run_stages, context=stages.context, stages=OF_A_SLAB)
+    alone = partial(run_stages, context=stages.context, groups=OF_A_SLAB)
     trials = Trials(lambda _state: None, alone)
     stops = run_stages(order, stages.context).stops
     found = find(stages.planned, stages.context, stops, trials, budget=Budget(units))

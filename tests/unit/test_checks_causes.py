@@ -6,7 +6,7 @@ from typing import Final
 
 import pytest
 
-from ledgerstone.checks import STAGE_OF, Finding
+from ledgerstone.checks import GROUP_OF, Finding
 from ledgerstone.checks.causes import CAUSES, with_causes
 from ledgerstone.quantities import Length
 from ledgerstone.wording import Message
@@ -119,5 +119,5 @@ def test_nothing_follows_from_itself(check: str) -> None:
     reached = [check]
     for name in reached:
         reached += [cause for cause in CAUSES.get(name, ()) if cause not in reached]
-        assert name in STAGE_OF
+        assert name in GROUP_OF
         assert check not in CAUSES.get(name, ())

@@ -20,7 +20,7 @@ TODAY = date(2026, 11, 25)
 def delivered(workshop: Workshop, delivery: Json) -> list[Finding]:
     """Check one order's delivery."""
     order = order_of(workshop, slab_json(box(900, 500)), delivery=delivery)
-    return list(promise.delivery_served(stages_of(order, workshop, TODAY).scheduled))
+    return list(promise.delivery_served(stages_of(order, workshop, TODAY).judged))
 
 
 @pytest.mark.parametrize(
@@ -70,7 +70,11 @@ def in_time(workshop: Workshop, needed_by: date | None) -> list[Finding]:
     stages = usual_stages(workshop)
     needed = replace(stages.planned, order=replace(stages.order, needed_by=needed_by))
     assessed = replace(stages.known, planned=needed)
-    return list(promise.in_time(replace(stages.scheduled, assessed=assessed)))
+    return list(
+        promise.in_time(
+            replace(stages.judged, scheduled=replace(stages.scheduled, assessed=assessed))
+        )
+    )
 
 
 def test_a_day_is_kept_or_is_too_soon(workshop: Workshop) -> None:

@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from ledgerstone.application.choices import write_choices
-from ledgerstone.checks import STAGE_OF, Finding, check_plan
+from ledgerstone.checks import GROUP_OF, Finding, check_plan
 from ledgerstone.order import Order
 from ledgerstone.price import costs
 from ledgerstone.shade import palette_shade_seen, shade_recipe
@@ -40,7 +40,7 @@ def found(workshop: Workshop, shade: dict[str, str], **more: Any) -> list[Findin
 
 def test_the_checks_are_registered() -> None:
     """Each of the three names belongs to a check that runs with the shape."""
-    assert {STAGE_OF[name] for name in NAMES} == {"shape"}
+    assert {GROUP_OF[name] for name in NAMES} == {"shape"}
 
 
 @pytest.mark.parametrize("name", ["graphite", "chalk", "tarn slate", "fell clay", "lichen"])

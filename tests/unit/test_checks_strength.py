@@ -6,7 +6,7 @@ from datetime import date
 
 import pytest
 
-from ledgerstone.checks import STAGE_OF, Finding
+from ledgerstone.checks import GROUP_OF, Finding
 from ledgerstone.checks.where import spot
 from ledgerstone.shape import shape_of
 from ledgerstone.stages import StageContext
@@ -22,7 +22,7 @@ JARGON = re.compile(
     re.IGNORECASE,
 )
 OURS = {
-    *(name for name, stage in STAGE_OF.items() if stage == "strength"),
+    *(name for name, stage in GROUP_OF.items() if stage == "strength"),
     "aggregate-too-large", "cover-too-thin", "steel-rusts",
 }  # fmt: skip
 UNITS = {"kind": "units", "units": [{"width": 600}] * 2, "overhang": {"front": 20}}

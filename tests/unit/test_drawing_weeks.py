@@ -1,4 +1,4 @@
-"""The plan of the weeks: a bar a stage on a strip of days, and the same in words."""
+"""The plan of the weeks: a bar a phase on a strip of days, and the same in words."""
 
 import re
 import xml.etree.ElementTree as ET
@@ -10,20 +10,20 @@ import pytest
 
 from ledgerstone.drawing.lettering import text_width
 from ledgerstone.drawing.weeks import draw_weeks, say_weeks
-from ledgerstone.schedule import LeadTime, StageDays
-from ledgerstone.schedule.stages import Wait
+from ledgerstone.schedule import LeadTime, PhaseDays
+from ledgerstone.schedule.phases import Wait
 from ledgerstone.wording import Message, english, speech_in
-from ledgerstone.work import Stage
+from ledgerstone.work import Phase
 
 SVG = "{http://www.w3.org/2000/svg}"
 MONDAY = date(2026, 11, 30)
 
 
-def lead(*stages: tuple[Stage | Wait, int, int], arrives: tuple[int, int] = (21, 22)) -> LeadTime:
-    """A lead time of stages by their days from that Monday, ready on the twentieth."""
+def lead(*phases: tuple[Phase | Wait, int, int], arrives: tuple[int, int] = (21, 22)) -> LeadTime:
+    """A lead time of phases by their days from that Monday, ready on the twentieth."""
     day = [MONDAY + timedelta(days=n) for n in range(400)]
-    told = tuple(StageDays(name, day[a], day[b], ()) for name, a, b in stages)
-    ready = max(stage.ends for stage in told)
+    told = tuple(PhaseDays(name, day[a], day[b], ()) for name, a, b in phases)
+    ready = max(phase.ends for phase in told)
     first, last = (day[n] for n in arrives)
     return LeadTime(ready, MONDAY - timedelta(days=1), first, last, told)
 
@@ -107,16 +107,16 @@ def test_mondays_are_written_where_there_is_room(days: int) -> None:
     assert all(a + wide < b for (a, wide), (b, _) in pairwise(places))
 
 
-@pytest.mark.parametrize("stage", [*get_args(Stage), *get_args(Wait)])
-def test_a_name_keeps_to_its_column(stage: Stage | Wait) -> None:
-    """Every stage's name ends before the strip begins."""
-    root = drawn(lead((stage, 0, 3)))
-    said = english(Message("stage", stage=stage))
+@pytest.mark.parametrize("phase", [*get_args(Phase), *get_args(Wait)])
+def test_a_name_keeps_to_its_column(phase: Phase | Wait) -> None:
+    """Every phase's name ends before the strip begins."""
+    root = drawn(lead((phase, 0, 3)))
+    said = english(Message("stage", stage=phase))
     (name,) = (t for t in root.iter(f"{SVG}text") if said.startswith((t.text or "-").rstrip("…")))
     wide = text_width(name.text or "", float(name.attrib["font-size"]))
     assert float(name.attrib["x"]) + wide < bars(root)[0][0]
 
 
 def test_nothing_is_drawn_of_no_stages() -> None:
-    """Without a stage there is no plan, and no fault."""
+    """Without a phase there is no plan, and no fault."""
     assert draw_weeks(LeadTime(MONDAY, MONDAY, MONDAY, MONDAY, ()), ENGLISH) == ""

@@ -7,7 +7,7 @@ from typing import Any, Final
 
 import pytest
 
-from ledgerstone.checks import STAGE_OF, Finding
+from ledgerstone.checks import GROUP_OF, Finding
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.stages import StageContext
 from ledgerstone.working_out import run_stages
@@ -20,7 +20,7 @@ from support.written import write_finding
 from unit.checked import values_of
 
 TODAY: Final = date(2026, 11, 25)
-NAMES: Final = list(STAGE_OF)
+NAMES: Final = list(GROUP_OF)
 SAID: Final = re.compile(r"(\d+(?:\.\d+)?) (mm|kg|%|minutes|°C)")
 _TIMES: Final = {"hours": ("minutes", 60.0)}
 
@@ -83,7 +83,7 @@ def _unit(key: str) -> tuple[str, float]:
     return _TIMES.get(ending, ({"percent": "%", "c": "°C"}.get(ending, ending), 1.0))
 
 
-@pytest.mark.parametrize("name", [name for name, stage in STAGE_OF.items() if stage == "strength"])
+@pytest.mark.parametrize("name", [name for name, stage in GROUP_OF.items() if stage == "strength"])
 def test_a_finding_of_strength_has_its_place(name: str) -> None:
     """Each has a pin on the drawing, but those that are about a whole slab."""
     whole = {

@@ -138,7 +138,7 @@ def test_the_sealer_waits_for_the_age_from_the_pour(shop: Workshop) -> None:
     seal = step("seal", 1, age_hours=21 * 24)
     lead = laid(shop, step("cast", 1, wait_hours=96), step("finish", 1, wait_hours=72), seal)
     assert days_of(lead)[3:] == [("Drying before sealing", 7, 22), ("Sealing", 22, 22)]
-    assert "21 days old" in why(lead.stages[3])
+    assert "21 days old" in why(lead.phases[3])
 
 
 def test_drying_and_age_run_together(shop: Workshop) -> None:
@@ -177,7 +177,7 @@ def test_a_closure_is_stated(shop: Workshop) -> None:
     closed = replace(shop, calendar=replace(shop.calendar, closures=shut))
     lead = laid(closed, step("mould", 1))
     assert days_of(lead) == [("Making the mould", 14, 14)]
-    assert why(lead.stages[0]).endswith(
+    assert why(lead.phases[0]).endswith(
         "We are closed from Tuesday 3 November to Friday 13 November."
     )
 
@@ -185,7 +185,7 @@ def test_a_closure_is_stated(shop: Workshop) -> None:
 def test_a_day_in_another_year_has_its_year(shop: Workshop) -> None:
     """A wait that ends next year says which year that is."""
     lead = laid(shop, step("cast", 1, wait_hours=24 * 60))
-    assert why(lead.stages[-1]) == (
+    assert why(lead.phases[-1]) == (
         "Cures under cover until Saturday 2 January 2027: 10 °C in the workshop."
     )
 
@@ -195,9 +195,9 @@ def test_reasons_are_sentences_without_hours(
 ) -> None:
     """Every stage of a quote says why in a sentence; hours of work stay in the workshop."""
     stages = stages_of(read_order(example_order, workshop), workshop, today)
-    names = [english(stage.name) for stage in stages.lead_time.stages]
+    names = [english(stage.name) for stage in stages.lead_time.phases]
     assert len(set(names)) == len(names)
-    for stage in stages.lead_time.stages:
+    for stage in stages.lead_time.phases:
         assert why(stage)[0].isupper() or why(stage)[0].isdigit()
         assert why(stage).endswith(".")
         assert "hour" not in why(stage)
@@ -214,7 +214,7 @@ def test_the_example_is_ready_when_its_stages_say(
     on Monday the 14th; two days to harden; packed on the 16th; three days in hand.
     """
     lead = stages_of(read_order(example_order, workshop), workshop, today).lead_time
-    ends = {english(stage.name): stage.ends.day for stage in lead.stages}
+    ends = {english(stage.name): stage.ends.day for stage in lead.phases}
     assert ends == {
         "Waiting its turn": 2,
         "Making the mould": 4,
@@ -245,4 +245,4 @@ def test_equal_pieces_go_round_in_the_moulds_that_there_are(shop: Workshop) -> N
     cast = step("cast", 3, wait_hours=24, pieces=3, table_mm=(900, 500))
     lead = laid(shop, step("mould", 1), cast, step("finish", 3, pieces=3))
     assert len(lead.on_table) == 3
-    assert why(lead.stages[1]).startswith("Cast in 3 turns")
+    assert why(lead.phases[1]).startswith("Cast in 3 turns")

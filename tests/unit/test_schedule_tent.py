@@ -58,7 +58,7 @@ def test_a_cover_in_the_tent_lasts_its_own_days(workshop: Workshop) -> None:
     usual, heated = (laid(shop, heated=heated) for heated in (False, True))
     assert (cover_of(usual), cover_of(heated)) == (4 * 1440, 2 * 1440)
     assert heated.ready_on < usual.ready_on
-    (stage,) = (one for one in heated.stages if english(one.name) == "Curing under cover")
+    (stage,) = (one for one in heated.phases if english(one.name) == "Curing under cover")
     assert why(stage).endswith(": 30 °C in the heated tent.")
 
 

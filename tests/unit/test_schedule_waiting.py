@@ -21,7 +21,7 @@ def test_work_taken_on_comes_first(shop: Workshop) -> None:
     busy = replace(shop, calendar=replace(shop.calendar, orders_ahead_days=5))
     lead = laid(busy, step("mould", 1))
     assert days_of(lead) == [("Waiting its turn", 0, 7), ("Making the mould", 8, 8)]
-    assert lead.stages[0].why == (Message("stage-queue", days=5),)
+    assert lead.phases[0].why == (Message("stage-queue", days=5),)
 
 
 def test_a_booking_is_passed_over_and_not_named(shop: Workshop) -> None:
@@ -29,9 +29,9 @@ def test_a_booking_is_passed_over_and_not_named(shop: Workshop) -> None:
     taken = (Booking(day(1), day(2), "Mrs Ashby's stairs"),)
     lead = lead_time([step("mould", 1)], shop, taken, MONDAY, 0)
     assert days_of(lead) == [("Waiting its turn", 1, 2), ("Making the mould", 3, 3)]
-    (taken_until,) = lead.stages[0].why
+    (taken_until,) = lead.phases[0].why
     assert taken_until == Message("stage-hands-taken", until=Weekday(day(2), with_year=False))
-    assert "Ashby" not in repr(lead.stages)
+    assert "Ashby" not in repr(lead.phases)
 
 
 def test_a_calendar_that_is_read_replaces_days_ahead(shop: Workshop) -> None:
@@ -51,7 +51,7 @@ def test_a_wait_for_the_table_is_reported(shop: Workshop) -> None:
         ("Waiting for the table", 1, 4),
         ("Casting", 7, 7),
     ]
-    (taken_until,) = lead.stages[1].why
+    (taken_until,) = lead.phases[1].why
     assert taken_until == Message("stage-table-taken", until=Weekday(day(4), with_year=False))
 
 
@@ -59,4 +59,4 @@ def test_a_table_that_is_booked_puts_the_cast_off(shop: Workshop) -> None:
     """With four days of cover, a table free for two days does not do."""
     taken = (Booking(day(4), day(11), "other", "table"),)
     steps = [step("cast", 1, wait_hours=96), step("finish", 1)]
-    assert lead_time(steps, shop, taken, MONDAY, 0).stages[0].starts == day(14)
+    assert lead_time(steps, shop, taken, MONDAY, 0).phases[0].starts == day(14)

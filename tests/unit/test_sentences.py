@@ -6,9 +6,9 @@ from typing import Any, Final
 import pytest
 from hypothesis import HealthCheck, given, settings
 
-from ledgerstone.checks import PROMISE_CHECKS, SHAPE_CHECKS, STAGE_OF, Finding
+from ledgerstone.checks import GROUP_OF, PROMISE_CHECKS, SHAPE_CHECKS, Finding
 from ledgerstone.codec.order_in import read_order
-from ledgerstone.stages import Assessed, Scheduled, StageContext, plan
+from ledgerstone.stages import Assessed, Judged, Scheduled, StageContext, plan
 from ledgerstone.strength.handling import Curing
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
 from support.calibration import BREAKERS, JOBS
@@ -19,7 +19,7 @@ from support.strategies.awkward_orders import AWKWARD
 from support.strategies.orders import cases, modest_orders, orders
 from unit.checked import TODAY, run_checks
 
-OF_STRENGTH: Final = [name for name, stage in STAGE_OF.items() if stage == "strength"]
+OF_STRENGTH: Final = [name for name, stage in GROUP_OF.items() if stage == "strength"]
 OF_DAYS: Final = {"needed-too-soon", "no-day-free"}
 WORKSHOP: Final = load_profile(DEMONSTRATION)
 BARE: Final = settings(
@@ -47,7 +47,7 @@ def said_without_the_plate(document: Json) -> list[Finding]:
     checks = [check for check in PROMISE_CHECKS if not OF_DAYS & set(check.names)]
     return [
         *(finding for check in SHAPE_CHECKS for finding in check.run(planned)),
-        *(finding for check in checks for finding in check.run(unscheduled)),
+        *(finding for check in checks for finding in check.run(Judged(unscheduled, ()))),
     ]
 
 
@@ -95,13 +95,13 @@ def test_strength_is_described_plainly(document: Json) -> None:
 @pytest.mark.parametrize("name", ["a vanity with two bowls", "a hearth"])
 def test_ordinary_jobs_are_described_plainly(name: str) -> None:
     """Every check speaks plainly of jobs that are made every month."""
-    read_aloud(said(JOBS[name], STAGE_OF))
+    read_aloud(said(JOBS[name], GROUP_OF))
 
 
 @pytest.mark.parametrize("name", ["25 mm over 2 m", "legs at the ends of 2.6 m, 30 mm thick"])
 def test_breakers_are_described_plainly(name: str) -> None:
     """And of slabs that are known to break."""
-    read_aloud(said(BREAKERS[name][0], STAGE_OF))
+    read_aloud(said(BREAKERS[name][0], GROUP_OF))
 
 
 @pytest.mark.parametrize(

@@ -45,7 +45,7 @@ def test_an_order_with_one_slab_changed_works_out_that_slab_alone(workshop: Work
     def computed_for(*slabs: Json, **more: object) -> list[int]:
         before = [store.computed for store in stores]
         order = read_order({"slabs": list(slabs), **more}, workshop)
-        quote(order, workshop=workshop, bookings=(), today=TODAY, plates=cache)
+        quote(order, workshop=workshop, bookings=(), today=TODAY, cache=cache)
         return [store.computed - b for store, b in zip(stores, before, strict=True)]
 
     assert computed_for(*slabs) == [3, 3, 3, 3]
@@ -81,9 +81,9 @@ def test_what_is_kept_of_another_order_changes_no_answer(
     slab = EVERYDAY[name]["slabs"][0]
     cache = StageCache()
 
-    def answered(document: Json, plates: StageCache) -> str:
+    def answered(document: Json, cache: StageCache) -> str:
         order = read_order(document, workshop)
-        return repr(quote(order, workshop=workshop, bookings=(), today=TODAY, plates=plates))
+        return repr(quote(order, workshop=workshop, bookings=(), today=TODAY, cache=cache))
 
     answered({"slabs": [slab]}, cache)
     changed = {"slabs": [{**slab, **change}]}

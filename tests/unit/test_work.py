@@ -10,7 +10,7 @@ import pytest
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.message import Message
 from ledgerstone.shape import shape_of
-from ledgerstone.work import STAGES, Operation, operations, tiles_of
+from ledgerstone.work import PHASES, Operation, operations, tiles_of
 from ledgerstone.work.mixing import shared
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import JobHours
@@ -22,7 +22,7 @@ from support.stages import Stages, step_name
 def hours_of(workshop: Workshop, slab: Json) -> float:
     """Hours for one slab's mould, all its steps together."""
     steps = steps_of(order_of(workshop, slab), workshop)
-    return sum(step.hands_hours for step in steps if step.stage == "mould" and step.slab == 0)
+    return sum(step.hands_hours for step in steps if step.phase == "mould" and step.slab == 0)
 
 
 def by_name(steps: tuple[Operation, ...]) -> dict[str, Operation]:
@@ -122,7 +122,7 @@ def test_turning_and_trimming_come_before_the_finish(
 ) -> None:
     """A slab is sanded, turned with its formers in, demoulded, trimmed, and then ground."""
     steps = steps_of(read_order(example_order, workshop), workshop)
-    finishing = [step for step in steps if step.stage == "finish"]
+    finishing = [step for step in steps if step.phase == "finish"]
     assert [step_name(step) for step in finishing] == [
         "step-sand", "step-turn", "step-demould", "step-knockouts-out", "step-wash",
         "step-grind 60", "step-fill", "step-grind 120", "step-fill-again",
@@ -175,7 +175,7 @@ def test_a_workshop_without_tiles_casts_none(workshop: Workshop) -> None:
     order = order_of(none, slab_json(box(900, 500)), sample_tile=True)
     shapes = tuple(shape_of(slab, none) for slab in order.slabs)
     steps = operations(order, shapes, none, (4.0,), with_tiles=True)
-    assert not [step for step in steps if step.stage == "sample"]
+    assert not [step for step in steps if step.phase == "sample"]
 
 
 # --- moulds ---------------------------------------------------------------------------------
@@ -213,10 +213,10 @@ def test_quantity_multiplies_hands_but_not_the_job_nor_the_pour(workshop: Worksh
 
 
 def test_steps_stand_in_the_order_of_the_work(workshop: Workshop) -> None:
-    """Stages come one by one; within a stage, slab by slab."""
+    """Phases come one by one; within a phase, slab by slab."""
     steps = steps_of(order_of(workshop, *[slab_json(box(900, 500))] * 3), workshop)
-    stages = [STAGES.index(step.stage) for step in steps]
-    assert stages == sorted(stages)
+    phases = [PHASES.index(step.phase) for step in steps]
+    assert phases == sorted(phases)
     assert [step.slab for step in steps if step.name.name == "step-face"] == [0, 1, 2]
 
 
@@ -226,7 +226,7 @@ def test_a_sealer_waits_for_the_concretes_age(workshop: Workshop, sealer: str, d
     finish = {"surface": "honed", "sealer": sealer}
     order = order_of(workshop, slab_json(box(900, 500), finish=finish))
     for cover in (1.0, 14.0):
-        seal = next(s for s in steps_of(order, workshop, cover) if s.stage == "seal")
+        seal = next(s for s in steps_of(order, workshop, cover) if s.phase == "seal")
         assert seal.age_hours == 24 * days
 
 
@@ -243,7 +243,7 @@ def test_days_under_cover_are_each_slabs_own(workshop: Workshop) -> None:
     order = order_of(workshop, *[slab_json(box(900, 500))] * 2)
     shapes = tuple(shape_of(slab, workshop) for slab in order.slabs)
     steps = operations(order, shapes, workshop, (4.0, 7.5))
-    assert [s.wait_hours for s in steps if s.wait_hours and s.stage == "cast"] == [96, 180]
+    assert [s.wait_hours for s in steps if s.wait_hours and s.phase == "cast"] == [96, 180]
 
 
 def test_the_way_a_slab_is_moved_adds_its_hours_and_its_hire(workshop: Workshop) -> None:

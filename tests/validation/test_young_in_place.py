@@ -40,7 +40,7 @@ def test_it_stays_in_the_workshop_until_it_carries_that(workshop: Workshop) -> N
     sooner = answered(workshop, {**SHELF, "outline": box(1200, 600)})
     assert isinstance(sooner, Quote)
     assert sooner.lead_time.ready_on < answer.lead_time.ready_on
-    assert any(one.stage == "harden" for one in answer.lead_time.stages)
+    assert any(one.phase == "harden" for one in answer.lead_time.phases)
 
 
 def test_the_carry_card_says_from_when_people_may_be_on_it(workshop: Workshop) -> None:

@@ -9,7 +9,7 @@ from typing import Any, Final
 import pytest
 
 from ledgerstone.application.answers import finding_members
-from ledgerstone.checks import STAGE_OF
+from ledgerstone.checks import GROUP_OF
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.stages import StageContext
 from ledgerstone.wording import workshop_speech
@@ -78,7 +78,7 @@ def findings(country: str, name: str) -> list[Json]:
 
 
 @pytest.mark.parametrize("country", ABROAD)
-@pytest.mark.parametrize("name", STAGE_OF)
+@pytest.mark.parametrize("name", GROUP_OF)
 def test_a_finding_is_reported_in_the_country_s_units_and_words(country: str, name: str) -> None:
     """Each check still trips where sizes are typed so, and nothing beside it is another's."""
     told = findings(country, name)

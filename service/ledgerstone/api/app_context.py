@@ -21,14 +21,14 @@ APP_CONTEXT: Final = "ledgerstone.context"  # key in ``app.extensions``
 
 @dataclass(frozen=True, slots=True)
 class AppContext:
-    """One workshop's settings, profile, signing keys, templates, calendar and solved plates."""
+    """One workshop's settings, profile, signing keys, templates, calendar and results kept."""
 
     settings: Settings
     workshop: Workshop
     tokens: Tokens
     templates: Templates
     calendar: CalendarFile
-    plates: StageCache = field(default_factory=StageCache)
+    cache: StageCache = field(default_factory=StageCache)
     trials: StageCache = field(default_factory=StageCache)  # for profiles that are being edited
 
     def today(self) -> date:
@@ -44,10 +44,10 @@ class AppContext:
             today,
             self.tokens,
             bookings=read.known,
-            plates=self.plates,
+            cache=self.cache,
             for_maker=for_maker,
             calendar_fault=read.why_not,
-            timed=metrics.stage,
+            timed=metrics.timed,
             contain=contained,
             budget=lane.budget(),
         )

@@ -1,9 +1,9 @@
 """Counters of all workers in shared memory.
 
 Each worker writes a row of its own, so none waits for another and a killed worker blocks nothing;
-its counts remain. A label is a route's pattern, a status, a check's name or a
-stage: nothing a customer wrote. ``prometheus_client`` writes the text; its own multiprocess mode
-would leave a file for each process, and the container's file system is read-only.
+its counts remain. A label is a route's pattern, a status, a check's name or a part of the work
+(`TIMED_PARTS`): nothing a customer wrote. ``prometheus_client`` writes the text; its own
+multiprocess mode would leave a file for each process, and the container's file system is read-only.
 """
 
 from __future__ import annotations
@@ -16,12 +16,11 @@ from prometheus_client import CollectorRegistry, generate_latest
 from prometheus_client.core import CounterMetricFamily, HistogramMetricFamily, Metric
 from prometheus_client.registry import Collector
 
-from ledgerstone.checks import STAGE_OF
-from ledgerstone.checks import STAGES as CHECK_STAGES
+from ledgerstone.checks import CHECK_GROUPS, GROUP_OF
 from ledgerstone.containment import PARTS
 
 ROWS: Final = 64  # workers alive at once, old and new during a reload, are far fewer
-STAGES: Final = ("parse", *CHECK_STAGES, "remedies", "write", "drawings")
+TIMED_PARTS: Final = ("parse", *CHECK_GROUPS, "remedies", "write", "drawings")
 STATUSES: Final = (
     200, 304, 400, 401, 404, 405, 406, 408, 409, 411, 413, 414, 415, 422, 429, 500, 503,
 )  # fmt: skip
@@ -48,7 +47,7 @@ class Counts(Collector):
     Parameters
     ----------
     routes
-        The routes' patterns: with statuses, checks and stages they determine all counters.
+        The routes' patterns: with statuses, checks and timed parts they determine all counters.
     """
 
     def __init__(self, routes: Sequence[str]) -> None:
@@ -103,13 +102,13 @@ def _keys(routes: Sequence[str]) -> Iterator[SeriesKey]:
     for route in (*routes, OTHER):
         for status in (*map(str, STATUSES), OTHER):
             yield "ledgerstone_requests", (route, status)
-    for check in sorted(set(STAGE_OF) | {OTHER}):
+    for check in sorted(set(GROUP_OF) | {OTHER}):
         yield "ledgerstone_findings", (check,)
     for part in (*PARTS, OTHER):
         yield "ledgerstone_faults", (part,)
-    for stage in (*STAGES, OTHER):
-        yield "ledgerstone_stage_seconds", (stage,)
-        yield "ledgerstone_stage", (stage,)
+    for part in (*TIMED_PARTS, OTHER):
+        yield "ledgerstone_stage_seconds", (part,)
+        yield "ledgerstone_stage", (part,)
     for bound in _BUCKETS:
         yield f"{_SECONDS}_bucket", (bound,)
     yield f"{_SECONDS}_sum", ()

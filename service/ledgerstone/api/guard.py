@@ -14,7 +14,7 @@ from werkzeug.exceptions import (
     UnsupportedMediaType,
 )
 
-from ledgerstone.api.metrics import stage
+from ledgerstone.api.metrics import timed
 from ledgerstone.api.problems import request_id
 from ledgerstone.codec.strict_json import LARGEST_BYTES, read_json
 from ledgerstone.json_types import JSON
@@ -36,7 +36,7 @@ def json_body(largest: int = LARGEST_BYTES) -> JSON:
     charset = content_type.get("charset", "utf-8").lower()
     if request.mimetype != "application/json" or charset not in ("utf-8", "utf8"):
         raise UnsupportedMediaType
-    with stage("parse"):
+    with timed("parse"):
         return read_json(plain_body(largest))
 
 

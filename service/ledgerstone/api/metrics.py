@@ -1,4 +1,4 @@
-"""The metrics of a request: its answer, its findings, and the seconds of its stages."""
+"""The metrics of a request: its answer, its findings, and the seconds of its parts."""
 
 from __future__ import annotations
 
@@ -21,8 +21,8 @@ def _counts() -> Counts:
 
 
 @contextmanager
-def stage(name: str) -> Iterator[None]:
-    """Time one stage of the current answer."""
+def timed(name: str) -> Iterator[None]:
+    """Time one part of the current answer."""
     began_s = time.perf_counter()
     try:
         yield

@@ -11,7 +11,7 @@ from flask import Response, request
 from ledgerstone import __version__
 from ledgerstone.api import lane
 from ledgerstone.api.containing import contained
-from ledgerstone.api.metrics import stage
+from ledgerstone.api.metrics import timed
 from ledgerstone.api.problems import problem
 from ledgerstone.application.drawings import DRAWN, Drawings
 from ledgerstone.drawing import (
@@ -160,7 +160,7 @@ def cached_drawing(
     response = Response(mimetype=kind)
     response.set_etag(etag)
     if etag not in request.if_none_match.as_set(include_weak=True):
-        with stage("drawings"):
+        with timed("drawings"):
             drawn = draw()
         if isinstance(drawn, Response):
             return drawn

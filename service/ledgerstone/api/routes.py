@@ -45,7 +45,7 @@ def routes(context: AppContext) -> Blueprint:
         minimal = guard.prefers_minimal()
         answer = answer_order(document, asked, search=not minimal)
         metrics.count_findings([finding.check for finding in answer.findings])
-        with metrics.stage("write"):
+        with metrics.timed("write"):
             response = _answer(answer, document, asked)
         if minimal:
             response.headers["Preference-Applied"] = "return=minimal"
@@ -119,7 +119,7 @@ def _stress(token: str, context: AppContext) -> Response:
     def draw() -> str | Response:
         with contained("drawing"):
             return draw_utilisation(
-                content["slabs"], number, context.workshop, context.plates, lane.budget()
+                content["slabs"], number, context.workshop, context.cache, lane.budget()
             )
         return pictures.missing(MISSING, pictures.SVG)
 

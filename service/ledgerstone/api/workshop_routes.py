@@ -52,7 +52,7 @@ def workshop_routes(context: AppContext) -> Blueprint:
 
 def _asked(context: AppContext) -> QuoteContext:
     """Return the context of the typical jobs, with a cache apart from that of customers' orders."""
-    return replace(context.quote_context(for_maker=True), plates=context.trials)
+    return replace(context.quote_context(for_maker=True), cache=context.trials)
 
 
 def _profile_file(settings: Settings) -> ProfileFile:

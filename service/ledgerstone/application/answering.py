@@ -65,7 +65,7 @@ def answer_order(
         workshop=context.workshop,
         bookings=context.bookings,
         today=context.today,
-        plates=context.plates,
+        cache=context.cache,
         trial=_contained_trial(document, context) if search else None,
         savings=savings,
         timed=context.timed,
@@ -166,9 +166,9 @@ def outcome_of(document: dict[str, Any], context: QuoteContext, *, sought: bool)
         would be repeated for every change.
     """
     order = read_sent_order(document, context)
-    stages = StageContext(
-        context.workshop, context.bookings, context.today, context.plates, terms=context.terms
+    stage_context = StageContext(
+        context.workshop, context.bookings, context.today, context.cache, terms=context.terms
     )
     if sought:
-        return Outcome(*run_stages_as_left(order, stages, lambda _: True))
-    return Outcome(order, run_stages(order, stages))
+        return Outcome(*run_stages_as_left(order, stage_context, lambda _: True))
+    return Outcome(order, run_stages(order, stage_context))

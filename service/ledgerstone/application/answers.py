@@ -200,12 +200,12 @@ def lead_time_members(lead_time: LeadTime, speech: Speech) -> Members:
         "arrives_latest": lead_time.arrives_latest,
         "stages": [
             {
-                "name": speech.say(stage.name),
-                "starts": stage.starts,
-                "ends": stage.ends,
-                "why": speech.say_all(stage.why),
+                "name": speech.say(phase.name),
+                "starts": phase.starts,
+                "ends": phase.ends,
+                "why": speech.say_all(phase.why),
             }
-            for stage in lead_time.stages
+            for phase in lead_time.phases
         ],
     }
 

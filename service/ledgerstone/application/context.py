@@ -29,7 +29,7 @@ class QuoteContext:
         Signs links, and opens the one in an order's ``since``.
     bookings
         The bookings; None if there is no calendar.
-    plates
+    cache
         Cached results of the stages, shared between calls.
     for_maker
         Whether the maker asks: the answer has costs, and is a quotation unless it needs a template.
@@ -38,7 +38,7 @@ class QuoteContext:
     calendar_fault
         Why the calendar cannot be read: no day is then promised, and every price is an estimate.
     timed
-        Context manager entered for each stage of an answer, by name.
+        Context manager entered for each part of an answer, by its name.
     contain
         Context manager entered for each part of an answer that may fail on its own.
     budget
@@ -50,7 +50,7 @@ class QuoteContext:
     today: date
     tokens: Tokens
     bookings: Sequence[Booking] | None = None
-    plates: StageCache = field(default_factory=StageCache)
+    cache: StageCache = field(default_factory=StageCache)
     for_maker: bool = False
     terms: MakerTerms = NO_TERMS
     calendar_fault: Message | None = None

@@ -139,7 +139,7 @@ def _work_listed(quote: Quote, workshop: Workshop) -> Sequence[Operation]:
         min_age_days=tuple(handling.needs_age_days for handling in handled),
         moulds=mould_counts(quote.order, quote.work),
         bars=tuple(len(steel.bars) for steel in quote.steel),
-        with_tiles=any(step.stage == "sample" for step in quote.work),
+        with_tiles=any(step.phase == "sample" for step in quote.work),
     )
 
 

@@ -44,20 +44,20 @@ def write_placing(document: JSON, context: QuoteContext, speech: Speech) -> dict
     asked = read_placing(ask, context)
     budget = context.budget if context.budget is not None else Budget()
     budget.begin(Order((asked.slab,)), context.today)
-    stages = StageContext(context.workshop, context.bookings, context.today, context.plates)
+    stage_context = StageContext(context.workshop, context.bookings, context.today, context.cache)
     if "start" in ask:
         names = {name: speech.say(_called(name)) for name in CUTOUT_NAMES}
-        return _started(started(ask["start"], asked.slab, names, asked.free.unit, stages))
+        return _started(started(ask["start"], asked.slab, names, asked.free.unit, stage_context))
     label = ""
     if "add" in ask:
         label = _free_name(ask["add"], asked.slab, speech)
         asked = _with(ask["add"], label, asked)
-    strength = _strength_test(budget, context, stages)
+    strength = _strength_test(budget, context, stage_context)
     parts = len(asked.free.cutouts) + len(asked.free.reliefs)
     slab = laid_out(
         asked.slab,
         asked.free,
-        stages,
+        stage_context,
         strength,
         may_look_at=lambda way: budget.spends(placing_units(way, parts)),
     )
@@ -89,7 +89,7 @@ def _taken(asked: PlacingRequest, now: Slab) -> Iterator[Message]:
 
 
 def _strength_test(
-    budget: Budget, context: QuoteContext, stages: StageContext
+    budget: Budget, context: QuoteContext, stage_context: StageContext
 ) -> Callable[[Slab], bool]:
     """Return a test whether a slab is strong enough; without budget left it passes."""
 
@@ -97,7 +97,9 @@ def _strength_test(
         order = Order((slab,))
         if slab.rests is None or slab.rests.kind == "full" or not budget.tries(order):
             return True
-        checked = run_stages(order, stages, stages=("shape", "strength"), contain=context.contain)
+        checked = run_stages(
+            order, stage_context, groups=("shape", "strength"), contain=context.contain
+        )
         return not any(finding.level == "stops" for finding in checked.findings)
 
     return is_strong_enough

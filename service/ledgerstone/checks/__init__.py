@@ -1,4 +1,4 @@
-"""Every check of an order, in three stages; a stage that stops ends the run."""
+"""Every check of an order, in three groups; a group that stops an order ends the run."""
 
 from __future__ import annotations
 
@@ -38,17 +38,17 @@ from ledgerstone.checks.finding import Finding, Level
 from ledgerstone.checks.occasions import OCCASIONS, Occasion
 from ledgerstone.checks.repeats import collapse_repeats
 from ledgerstone.containment import Contain, uncontained
-from ledgerstone.stages import Judged, Planned, Scheduled, Unassessed
+from ledgerstone.stages import Assessed, Judged, Planned, Unassessed
 
 __all__ = [
+    "CHECK_GROUPS",
+    "GROUP_OF",
     "OCCASIONS",
     "PROMISE_CHECKS",
     "SHAPE_CHECKS",
-    "STAGES",
-    "STAGE_OF",
     "STRENGTH_CHECKS",
     "Check",
-    "CheckStage",
+    "CheckGroup",
     "Checked",
     "Finding",
     "Level",
@@ -58,13 +58,13 @@ __all__ = [
     "check_plan",
     "check_promise",
     "check_strength",
+    "group_of",
     "is_said_by",
-    "stage_of",
     "stop_of_plans",
 ]
 
-CheckStage = Literal["shape", "strength", "promise"]
-STAGES: tuple[CheckStage, ...] = ("shape", "strength", "promise")
+CheckGroup = Literal["shape", "strength", "promise"]
+CHECK_GROUPS: tuple[CheckGroup, ...] = ("shape", "strength", "promise")
 Timed = Callable[[str], AbstractContextManager[object]]
 R = TypeVar("R")
 
@@ -107,7 +107,7 @@ SHAPE_CHECKS: tuple[Check[Planned], ...] = (
     Check(("aggregate-too-large",), steel.grains_pass),
     Check(("cover-too-thin", "steel-rusts"), steel.steel_covered),
 )
-STRENGTH_CHECKS: tuple[Check[Judged], ...] = (
+STRENGTH_CHECKS: tuple[Check[Assessed], ...] = (
     Check(("rests-not-told",), strength.rests_given, may_stop=False),
     Check(("rest-under-nothing", "tips-over"), strength.rests_under_the_slab),
     Check(("cracks-when-moved", "too-heavy-to-handle"), moving.survives_handling),
@@ -121,7 +121,7 @@ STRENGTH_CHECKS: tuple[Check[Judged], ...] = (
     Check(("sags",), strength.looks_flat, may_stop=False),
     Check(("sun-on-fixed",), sun.free_to_move, may_stop=False),
 )
-PROMISE_CHECKS: tuple[Check[Scheduled], ...] = (
+PROMISE_CHECKS: tuple[Check[Judged], ...] = (
     Check(
         ("postcode-needed", "postcode-unknown", "area-not-served", "way-not-served"),
         promise.delivery_served,
@@ -158,9 +158,9 @@ PROMISE_CHECKS: tuple[Check[Scheduled], ...] = (
     Check(("food-surface",), wear.food_surfaces, may_stop=False),
     Check(("left-to-us",), left_open.rest_taken, may_stop=False),
 )
-# Every name that a finding may have, with its stage. Where the plate has no answer for a slab,
-# that is found in place of what the checks of strength would find.
-STAGE_OF: Mapping[str, CheckStage] = {
+# Every name that a finding may have, with the group of its check. Where the plate has no answer
+# for a slab, that is found in place of what the checks of strength would find.
+GROUP_OF: Mapping[str, CheckGroup] = {
     **{name: "shape" for check in SHAPE_CHECKS for name in check.names},
     "strength-unknown": "strength",
     **{name: "strength" for check in STRENGTH_CHECKS for name in check.names},
@@ -173,26 +173,28 @@ def check_plan(planned: Planned, contain: Contain = uncontained) -> list[Finding
     return list(_findings("shape", SHAPE_CHECKS, planned, contain))
 
 
-def check_strength(judged: Judged | Unassessed, contain: Contain = uncontained) -> list[Finding]:
+def check_strength(
+    assessed: Assessed | Unassessed, contain: Contain = uncontained
+) -> list[Finding]:
     """Run the checks of strength; where the plate has no answer, that is what is found."""
-    if isinstance(judged, Unassessed):
-        return list(strength.not_worked_out(judged))
-    return list(_findings("strength", STRENGTH_CHECKS, judged, contain))
+    if isinstance(assessed, Unassessed):
+        return list(strength.not_worked_out(assessed))
+    return list(_findings("strength", STRENGTH_CHECKS, assessed, contain))
 
 
-def check_promise(scheduled: Scheduled, contain: Contain = uncontained) -> list[Finding]:
+def check_promise(judged: Judged, contain: Contain = uncontained) -> list[Finding]:
     """Run the checks of what the workshop can promise."""
-    return list(_findings("promise", PROMISE_CHECKS, scheduled, contain))
+    return list(_findings("promise", PROMISE_CHECKS, judged, contain))
 
 
 def stop_of_plans(planned: Planned) -> Finding | None:
-    """Return what first stops an order in the stage of shape; no check after it is run."""
+    """Return what first stops an order by its shape; no check after it is run."""
     findings = _findings("shape", SHAPE_CHECKS, planned, uncontained)
     return next((finding for finding in findings if finding.level == "stops"), None)
 
 
 def _findings(
-    stage: CheckStage, checks: Iterable[Check[R]], record: R, contain: Contain
+    group: CheckGroup, checks: Iterable[Check[R]], record: R, contain: Contain
 ) -> Iterator[Finding]:
     failed: dict[Level, list[str]] = {}
     for check in checks:
@@ -201,7 +203,7 @@ def _findings(
             level: Level = "stops" if check.may_stop else "caution"
             failed.setdefault(level, []).append(check.names[0])
         yield from found or ()
-    yield from (check_failed(level, stage, names) for level, names in failed.items())
+    yield from (check_failed(level, group, names) for level, names in failed.items())
 
 
 def _contained(check: Check[R], record: R, contain: Contain) -> list[Finding] | None:
@@ -211,8 +213,8 @@ def _contained(check: Check[R], record: R, contain: Contain) -> list[Finding] | 
     return None
 
 
-def stage_of(finding: Finding) -> CheckStage:
-    """Return the stage of the check that a finding comes from."""
+def group_of(finding: Finding) -> CheckGroup:
+    """Return the group of the check that a finding comes from."""
     if finding.check == CHECK_FAILED:
-        return next(stage for stage in STAGES if finding.key.startswith(stage))
-    return STAGE_OF[finding.check]
+        return next(group for group in CHECK_GROUPS if finding.key.startswith(group))
+    return GROUP_OF[finding.check]

@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 from ledgerstone.checks.finding import Finding, Level
 from ledgerstone.order import Lift, Turn
 from ledgerstone.quantities import Length
-from ledgerstone.stages import Planned, Scheduled
+from ledgerstone.stages import Judged, Planned
 from ledgerstone.transport import (
     CarriedBox,
     least_tilt_degrees,
@@ -50,9 +50,9 @@ def carried(planned: Planned) -> Iterable[CarriedSlab]:
         yield CarriedSlab(i, name, on_edge(slab, shape), planned.slab_kg[i], level)
 
 
-def fits_doorway(scheduled: Scheduled) -> Iterable[Finding]:
+def fits_doorway(judged: Judged) -> Iterable[Finding]:
     """Each slab passes the doorway on edge."""
-    planned = scheduled.planned
+    planned = judged.planned
     order = planned.order
     doorway = order.delivery.doorway
     if doorway is None:
@@ -71,9 +71,9 @@ def fits_doorway(scheduled: Scheduled) -> Iterable[Finding]:
             )
 
 
-def fits_turn(scheduled: Scheduled) -> Iterable[Finding]:
+def fits_turn(judged: Judged) -> Iterable[Finding]:
     """Each slab gets round the turn, level or tilted beneath the ceiling."""
-    planned = scheduled.planned
+    planned = judged.planned
     order = planned.order
     turn, ceiling = order.delivery.turn, order.delivery.ceiling
     if turn is None:
@@ -114,12 +114,12 @@ def _does_not_turn(
     )
 
 
-def fits_lift(scheduled: Scheduled) -> Iterable[Finding]:
+def fits_lift(judged: Judged) -> Iterable[Finding]:
     """Each slab goes into the lift, level or tilted, with people to hold it, at its rated load.
 
     Where steps are given too, what does not fit the lift goes up those: a caution.
     """
-    planned = scheduled.planned
+    planned = judged.planned
     order = planned.order
     lift = order.delivery.lift
     if lift is None:
@@ -153,9 +153,9 @@ def goes_by_lift(slab: CarriedSlab, lift: Lift | None) -> bool:
     return lift is not None and _lift_finding(slab, lift) is None
 
 
-def carried_up_steps(scheduled: Scheduled) -> Iterable[Finding]:
+def carried_up_steps(judged: Judged) -> Iterable[Finding]:
     """What goes up steps is carried: by no more hands than the workshop has round a slab."""
-    planned = scheduled.planned
+    planned = judged.planned
     order, workshop = planned.order, planned.workshop
     steps, lifting = order.delivery.steps or 0, workshop.lifting
     most = lifting.most_people * lifting.kg_per_person

@@ -6,7 +6,7 @@ import math
 from collections.abc import Iterable
 
 from ledgerstone.checks.finding import Finding
-from ledgerstone.stages import Planned, Scheduled
+from ledgerstone.stages import Judged, Planned
 from ledgerstone.transport import on_edge, pallets_by_size
 from ledgerstone.wording import Message, Weight, slab_name
 
@@ -14,12 +14,12 @@ _CARRIER = "the carrier's own rules, as the workshop gives them"
 _VAN = "the workshop's own van"
 
 
-def fits_a_pallet(scheduled: Scheduled) -> Iterable[Finding]:
+def fits_a_pallet(judged: Judged) -> Iterable[Finding]:
     """A pallet delivery is within the carrier's length, depth and mass.
 
     Size is looked at before mass: a long light piece is refused too (sources §2).
     """
-    planned = scheduled.planned
+    planned = judged.planned
     order, workshop = planned.order, planned.workshop
     if order.delivery.kind != "pallet":
         return
@@ -72,9 +72,9 @@ def _too_heavy(packed_kg: float, most_kg: float) -> Finding:
     )
 
 
-def fits_tail_lift(scheduled: Scheduled) -> Iterable[Finding]:
+def fits_tail_lift(judged: Judged) -> Iterable[Finding]:
     """A pallet heavier than the tail lift's limit needs a fork-lift at the destination."""
-    planned = scheduled.planned
+    planned = judged.planned
     order, workshop = planned.order, planned.workshop
     most, packed = workshop.lifting.tail_lift_kg, planned.packed_kg
     if order.delivery.kind == "pallet" and packed > most:
@@ -89,9 +89,9 @@ def fits_tail_lift(scheduled: Scheduled) -> Iterable[Finding]:
         )
 
 
-def delivered_to_kerb(scheduled: Scheduled) -> Iterable[Finding]:
+def delivered_to_kerb(judged: Judged) -> Iterable[Finding]:
     """A pallet is set down at the kerb, on ground that a pallet truck rolls on."""
-    order = scheduled.planned.order
+    order = judged.planned.order
     if order.delivery.kind == "pallet":
         yield Finding(
             "set-down-at-kerb",
@@ -102,9 +102,9 @@ def delivered_to_kerb(scheduled: Scheduled) -> Iterable[Finding]:
         )
 
 
-def fits_our_van(scheduled: Scheduled) -> Iterable[Finding]:
+def fits_our_van(judged: Judged) -> Iterable[Finding]:
     """What we bring ourselves goes into our van: its length first, then its mass."""
-    planned = scheduled.planned
+    planned = judged.planned
     order, workshop = planned.order, planned.workshop
     van = workshop.lifting.van
     if van is None or order.delivery.kind not in ("own-van", "fitted"):
@@ -142,9 +142,9 @@ def fits_our_van(scheduled: Scheduled) -> Iterable[Finding]:
         )
 
 
-def vehicle_to_collect(scheduled: Scheduled) -> Iterable[Finding]:
+def vehicle_to_collect(judged: Judged) -> Iterable[Finding]:
     """For collection: what the vehicle must take, and how a slab is carried in it."""
-    planned = scheduled.planned
+    planned = judged.planned
     order = planned.order
     if order.delivery.kind != "collect":
         return

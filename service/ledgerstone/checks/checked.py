@@ -13,9 +13,13 @@ from ledgerstone.stages import Assessed, Judged, Planned, Priced, Scheduled
 class StageRecords:
     """The records of every stage, of an order that nothing stops."""
 
-    planned: Planned
     judged: Judged
     priced: Priced
+
+    @property
+    def planned(self) -> Planned:
+        """The plans of its slabs."""
+        return self.judged.planned
 
     @property
     def assessed(self) -> Assessed:

@@ -11,7 +11,7 @@ from ledgerstone.wording import Message
 CHECK_FAILED: Final = "check-failed"
 
 
-def check_failed(level: Level, stage: str, names: Sequence[str]) -> Finding:
+def check_failed(level: Level, group: str, names: Sequence[str]) -> Finding:
     """Return the finding that an order could not be checked completely.
 
     Parameters
@@ -27,5 +27,5 @@ def check_failed(level: Level, stage: str, names: Sequence[str]) -> Finding:
         Message("check-failed"),
         "a fault of the service",
         measured={"checks": len(names)},
-        key=f"{stage}-{level}",
+        key=f"{group}-{level}",
     )

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from ledgerstone.checks.finding import Finding, Level
 from ledgerstone.order import Join, JoinEnd, Order
-from ledgerstone.stages import Planned, Scheduled
+from ledgerstone.stages import Judged, Planned
 from ledgerstone.wording import Message, relief_name, side_name, slab_name
 
 ALIKE_MM = 3.0  # thickness range at a join: a natural-stone trade body's manual
@@ -15,9 +15,9 @@ _NEAR_MM = 5.0
 _ENDS = ("left", "right")
 
 
-def joins_as_suggested(scheduled: Scheduled) -> Iterable[Finding]:
+def joins_as_suggested(judged: Judged) -> Iterable[Finding]:
     """A join is priced as ordered; its place is a suggestion until it is agreed."""
-    order = scheduled.planned.order
+    order = judged.planned.order
     for k, join in enumerate(order.joins):
         if join.one.slab == join.other.slab and order.slabs[join.one.slab].quantity == 1:
             message = Message("join-to-itself", join=k + 1, slab=_name(order, join.one))
@@ -32,9 +32,9 @@ def joins_as_suggested(scheduled: Scheduled) -> Iterable[Finding]:
         )
 
 
-def sides_meet(scheduled: Scheduled) -> Iterable[Finding]:
+def sides_meet(judged: Judged) -> Iterable[Finding]:
     """The two sides of a join have the same length, and the slabs the same thickness."""
-    planned = scheduled.planned
+    planned = judged.planned
     order = planned.order
     for k, join in _real_joins(order):
         one, other = (_side_mm(planned, end) for end in (join.one, join.other))
@@ -81,9 +81,9 @@ def _unlike_sides(order: Order, k: int, join: Join, side_mm: float, other_mm: fl
     )
 
 
-def looks_meet(scheduled: Scheduled) -> Iterable[Finding]:
+def looks_meet(judged: Judged) -> Iterable[Finding]:
     """Joined slabs have the same shade and finish."""
-    order = scheduled.planned.order
+    order = judged.planned.order
     for k, join in _real_joins(order):
         one, other = (order.slabs[end.slab] for end in (join.one, join.other))
         if one.shade == other.shade and one.finish == other.finish:
@@ -102,9 +102,9 @@ def looks_meet(scheduled: Scheduled) -> Iterable[Finding]:
         )
 
 
-def detail_at_join(scheduled: Scheduled) -> Iterable[Finding]:
+def detail_at_join(judged: Judged) -> Iterable[Finding]:
     """A drop or a relief at a join is cast in each slab; their alignment is not checked."""
-    planned = scheduled.planned
+    planned = judged.planned
     order = planned.order
     for k, join in _real_joins(order):
         for end in (join.one, join.other):
@@ -133,9 +133,9 @@ def _at_the_join(planned: Planned, end: JoinEnd) -> Message | None:
     return None
 
 
-def drops_not_checked(scheduled: Scheduled) -> Iterable[Finding]:
+def drops_not_checked(judged: Judged) -> Iterable[Finding]:
     """A drop is priced and weighed; the strength of its corner is not checked."""
-    order = scheduled.planned.order
+    order = judged.planned.order
     for i, slab in enumerate(order.slabs):
         sides = [name for name, edge in slab.edges.items() if edge.drop is not None]
         if not sides:

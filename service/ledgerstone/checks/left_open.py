@@ -7,7 +7,7 @@ from typing import Final
 
 from ledgerstone.checks.finding import Finding, only
 from ledgerstone.order import Slab
-from ledgerstone.stages import Planned, Scheduled
+from ledgerstone.stages import Judged, Planned
 from ledgerstone.wording import Listed, Message, cutout_name
 
 _OURS: Final = "the workshop's own rule"
@@ -38,9 +38,9 @@ def thickness_taken(planned: Planned) -> Iterable[Finding]:
         )
 
 
-def rest_taken(scheduled: Scheduled) -> Iterable[Finding]:
+def rest_taken(judged: Judged) -> Iterable[Finding]:
     """Whatever else nobody told is said once for the whole order, beside its price."""
-    order = scheduled.planned.order
+    order = judged.planned.order
     things = [thing for slab in order.slabs for thing in _things(slab)]
     rims = [name for slab in order.slabs for name in _rims(slab)]
     if rims:

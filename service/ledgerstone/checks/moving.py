@@ -8,19 +8,19 @@ from collections.abc import Iterable
 from ledgerstone.checks.finding import Finding, only
 from ledgerstone.checks.verdicts import CAUTION_UTILISATION, finding_of
 from ledgerstone.checks.where import spot
-from ledgerstone.stages import Judged, Planned
+from ledgerstone.stages import Assessed, Planned
 from ledgerstone.strength.handling import TEST_UNDER_DAYS
 from ledgerstone.strength.strip_test import CONDITION_UNDER_DAYS
 from ledgerstone.strength.verdict import worst
 from ledgerstone.wording import Message, Weight, slab_name, slabs_name
 
 
-def survives_handling(judged: Judged) -> Iterable[Finding]:
+def survives_handling(assessed: Assessed) -> Iterable[Finding]:
     """Each slab leaves its mould, stands on edge and reaches its pallet without cracking."""
-    order = judged.planned.order
-    for i, slab, shape, strength in judged.slabs():
+    order = assessed.planned.order
+    for i, slab, shape, strength in assessed.slabs():
         if strength.too_heavy:
-            yield _too_heavy(judged.planned, i)
+            yield _too_heavy(assessed.planned, i)
             continue
         verdict = worst(strength.handled.verdicts)
         if verdict is None or verdict.utilisation <= CAUTION_UTILISATION:
@@ -59,10 +59,10 @@ def _too_heavy(planned: Planned, i: int) -> Finding:
     )
 
 
-def carried_on_edge(judged: Judged) -> Iterable[Finding]:
+def carried_on_edge(assessed: Assessed) -> Iterable[Finding]:
     """A slab that flat by its ends would crack is carried on edge: a caution, never a stop."""
-    order = judged.planned.order
-    for i, slab, shape, strength in judged.slabs():
+    order = assessed.planned.order
+    for i, slab, shape, strength in assessed.slabs():
         verdict = strength.flat_by_the_ends
         if verdict.utilisation > 1.0:
             name = slab_name(slab, i, len(order.slabs))
@@ -73,10 +73,10 @@ def carried_on_edge(judged: Judged) -> Iterable[Finding]:
             yield finding_of("carry-on-edge", i, verdict, message, level="caution")
 
 
-def tested_first(judged: Judged) -> Iterable[Finding]:
+def tested_first(assessed: Assessed) -> Iterable[Finding]:
     """Concrete that is moved very young is tested first: one finding, of the youngest slab."""
-    order = judged.planned.order
-    ages = [strength.handled.age_days for strength in judged.strength]
+    order = assessed.planned.order
+    ages = [strength.handled.age_days for strength in assessed.strength]
     young = [i for i, age in enumerate(ages) if age < TEST_UNDER_DAYS]
     if not young:
         return

@@ -6,16 +6,16 @@ from collections.abc import Iterable
 
 from ledgerstone.checks.finding import Finding
 from ledgerstone.order import Delivery
-from ledgerstone.stages import Scheduled
+from ledgerstone.stages import Judged
 from ledgerstone.transport import people_to_lift, push_kg, team_lift_kg
 from ledgerstone.wording import Listed, Message, People, Weight, slab_name
 
 _SHARE = "the workshop's own share for one person; HSE L23 says when a lift is to be assessed"
 
 
-def hands_at_the_other_end(scheduled: Scheduled) -> Iterable[Finding]:
+def hands_at_the_other_end(judged: Judged) -> Iterable[Finding]:
     """Where the customer carries it in: how many people the heaviest slab takes."""
-    planned = scheduled.planned
+    planned = judged.planned
     order, workshop = planned.order, planned.workshop
     delivery = order.delivery
     if delivery.kind == "fitted":
@@ -58,9 +58,9 @@ def _to_be_assessed(people: int, kg: float) -> bool:
     return filtered is None or kg > filtered
 
 
-def beyond_hands(scheduled: Scheduled) -> Iterable[Finding]:
+def beyond_hands(judged: Judged) -> Iterable[Finding]:
     """A slab too heavy for the workshop's people goes by trolley or gear: a caution."""
-    planned = scheduled.planned
+    planned = judged.planned
     order, workshop = planned.order, planned.workshop
     lifting = workshop.lifting
     most = lifting.most_people * lifting.kg_per_person
@@ -89,9 +89,9 @@ def beyond_hands(scheduled: Scheduled) -> Iterable[Finding]:
         )
 
 
-def way_in_given(scheduled: Scheduled) -> Iterable[Finding]:
+def way_in_given(judged: Judged) -> Iterable[Finding]:
     """A missing dimension of the way in is asked for, never assumed to be enough."""
-    order = scheduled.planned.order
+    order = judged.planned.order
     delivery = order.delivery
     missing = () if delivery.kind == "collect" else tuple(_missing_access(delivery))
     if missing:

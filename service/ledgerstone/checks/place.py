@@ -10,7 +10,7 @@ from ledgerstone.mix import Tint, mixes_of
 from ledgerstone.order import Slab
 from ledgerstone.shade import shade_seen
 from ledgerstone.shape import Shape
-from ledgerstone.stages import Planned, Scheduled
+from ledgerstone.stages import Judged, Planned
 from ledgerstone.wording import Figure, Listed, Message, Strength, slab_name, slabs_name
 from ledgerstone.workshop.records import Workshop
 
@@ -55,9 +55,9 @@ def air_percent(largest_aggregate_mm: float) -> float:
     return next(air for up_to_mm, air in AIR_PERCENT if largest_aggregate_mm <= up_to_mm)
 
 
-def mix_for_the_place(scheduled: Scheduled) -> Iterable[Finding]:
+def mix_for_the_place(judged: Judged) -> Iterable[Finding]:
     """The mix meets EN 206 in this exposure; if it falls short, a caution."""
-    order, workshop = scheduled.planned.order, scheduled.planned.workshop
+    order, workshop = judged.planned.order, judged.planned.workshop
     asked = {exposure_of(slab): slab.place for slab in order.slabs}
     for exposure, place in asked.items():
         if exposure is None:
@@ -137,9 +137,9 @@ def sealer_for_the_place(planned: Planned) -> Iterable[Finding]:
         )
 
 
-def drips_outdoors(scheduled: Scheduled) -> Iterable[Finding]:
+def drips_outdoors(judged: Judged) -> Iterable[Finding]:
     """A flat slab outdoors has a drip beneath an edge; otherwise one is advised."""
-    order = scheduled.planned.order
+    order = judged.planned.order
     without = [
         i
         for i, slab in enumerate(order.slabs)
@@ -155,9 +155,9 @@ def drips_outdoors(scheduled: Scheduled) -> Iterable[Finding]:
         )
 
 
-def falls_outdoors(scheduled: Scheduled) -> Iterable[Finding]:
+def falls_outdoors(judged: Judged) -> Iterable[Finding]:
     """Flat slabs outdoors are laid to a fall: one note, with the fall of the widest."""
-    planned = scheduled.planned
+    planned = judged.planned
     order = planned.order
     flat = [i for i, slab in enumerate(order.slabs) if _flat_outdoors(slab)]
     if not flat:
@@ -179,9 +179,9 @@ def _across_mm(shape: Shape) -> float:
     return min(float(x1 - x0), float(y1 - y0))
 
 
-def dark_shades_outdoors(scheduled: Scheduled) -> Iterable[Finding]:
+def dark_shades_outdoors(judged: Judged) -> Iterable[Finding]:
     """A dark shade outdoors blooms and fades: a note."""
-    order, workshop = scheduled.planned.order, scheduled.planned.workshop
+    order, workshop = judged.planned.order, judged.planned.workshop
     dark = [i for i, slab in enumerate(order.slabs) if _is_dark_outdoors(slab, workshop)]
     if dark:
         shades = tuple(dict.fromkeys(_shade_name(order.slabs[i]) for i in dark))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from ledgerstone.checks.finding import Finding
-from ledgerstone.stages import Scheduled
+from ledgerstone.stages import Judged
 from ledgerstone.transport import delivery_price, tidy_postcode
 from ledgerstone.wording import Message
 from ledgerstone.workshop.records import Workshop
@@ -13,9 +13,9 @@ from ledgerstone.workshop.records import Workshop
 _OURS = "the workshop's own rule"
 
 
-def delivery_served(scheduled: Scheduled) -> Iterable[Finding]:
+def delivery_served(judged: Judged) -> Iterable[Finding]:
     """The workshop delivers to that postcode, in that way."""
-    planned = scheduled.planned
+    planned = judged.planned
     order, workshop = planned.order, planned.workshop
     delivery = order.delivery
     if delivery.kind == "collect":
@@ -42,9 +42,9 @@ def _stopped(check: str, message: Message, pointer: str) -> Finding:
     return Finding(check, "stops", message, _OURS, at=(pointer,))
 
 
-def day_available(scheduled: Scheduled) -> Iterable[Finding]:
+def day_available(judged: Judged) -> Iterable[Finding]:
     """There is a day by which it can be made."""
-    if scheduled.lead_time is not None:
+    if judged.scheduled.lead_time is not None:
         return
     yield Finding(
         "no-day-free",
@@ -54,17 +54,17 @@ def day_available(scheduled: Scheduled) -> Iterable[Finding]:
     )
 
 
-def in_time(scheduled: Scheduled) -> Iterable[Finding]:
+def in_time(judged: Judged) -> Iterable[Finding]:
     """Whether the order can be there by the day it is needed: yes or no."""
-    order = scheduled.planned.order
-    if order.needed_by is None or not scheduled.lead_time is not None:
+    order = judged.planned.order
+    if order.needed_by is None or not judged.scheduled.lead_time is not None:
         return
-    arrives = scheduled.lead_time.arrives_latest
+    arrives = judged.scheduled.lead_time.arrives_latest
     late = (arrives - order.needed_by).days
     message = Message(
         "needed-by", way=order.delivery.kind, needed_by=order.needed_by, arrives=arrives
     )
-    if order.needed_by < scheduled.lead_time.if_ordered_by:
+    if order.needed_by < judged.scheduled.lead_time.if_ordered_by:
         message = Message("needed-by-past")
     yield Finding(
         "needed-too-soon" if late > 0 else "in-time",

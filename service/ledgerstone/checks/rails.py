@@ -10,7 +10,7 @@ from ledgerstone.checks.finding import Finding, geojson
 from ledgerstone.checks.units import standing_units
 from ledgerstone.order import Order, Slab
 from ledgerstone.price.rails import unit_price
-from ledgerstone.stages import Judged
+from ledgerstone.stages import Assessed
 from ledgerstone.strength.rests import RestKind, crowded_units
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.wording import Listed, Message, slab_name
@@ -20,10 +20,10 @@ from ledgerstone.workshop.records import Workshop
 FittedRail = tuple[bool, str, str, Listed]
 
 
-def rails_needed(judged: Judged) -> Iterable[Finding]:
+def rails_needed(assessed: Assessed) -> Iterable[Finding]:
     """Across units whose own rails bend too far, stronger ones are a condition: a caution."""
-    order = judged.planned.order
-    for i, slab, shape, strength in judged.slabs():
+    order, workshop = assessed.planned.order, assessed.planned.workshop
+    for i, slab, shape, strength in assessed.slabs():
         needed = strength.in_place.rails
         if needed and slab.rests is not None:
             standing = {unit.index: unit for unit in standing_units(slab.rests, shape)}
@@ -31,7 +31,7 @@ def rails_needed(judged: Judged) -> Iterable[Finding]:
             name = slab_name(slab, i, len(order.slabs))
             fitted = tuple(
                 Message("rails-we-fit" if ours else "rails-fit", rail=rail, post=post, units=units)
-                for ours, rail, post, units in _fitted(order, slab, needed, judged.planned.workshop)
+                for ours, rail, post, units in _fitted(order, slab, needed, workshop)
             )
             yield Finding(
                 "rails-needed",
@@ -44,10 +44,10 @@ def rails_needed(judged: Judged) -> Iterable[Finding]:
             )
 
 
-def flat_rails_in_the_way(judged: Judged) -> Iterable[Finding]:
+def flat_rails_in_the_way(assessed: Assessed) -> Iterable[Finding]:
     """A base unit's own flat rail under an opening must stand on edge, clear of it: a caution."""
-    order, rails = judged.planned.order, judged.planned.workshop.rails
-    for i, slab, shape, _ in judged.slabs():
+    order, rails = assessed.planned.order, assessed.planned.workshop.rails
+    for i, slab, shape, _ in assessed.slabs():
         rests = slab.rests
         if rests is None or rests.rails not in (None, "cabinet"):
             continue

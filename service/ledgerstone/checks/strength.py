@@ -12,7 +12,7 @@ from ledgerstone.checks.where import spot
 from ledgerstone.errors import PlateError
 from ledgerstone.order import Slab
 from ledgerstone.stages import (
-    Judged,
+    Assessed,
     Planned,
     StageContext,
     Unassessed,
@@ -52,9 +52,9 @@ def not_worked_out(unassessed: Unassessed) -> Iterable[Finding]:
         )
 
 
-def rests_given(judged: Judged) -> Iterable[Finding]:
+def rests_given(assessed: Assessed) -> Iterable[Finding]:
     """Each slab's rests are given; if not, one finding asks for all slabs."""
-    order = judged.planned.order
+    order = assessed.planned.order
     missing = [
         i
         for i, slab in enumerate(order.slabs)
@@ -71,10 +71,10 @@ def rests_given(judged: Judged) -> Iterable[Finding]:
         )
 
 
-def rests_under_the_slab(judged: Judged) -> Iterable[Finding]:
+def rests_under_the_slab(assessed: Assessed) -> Iterable[Finding]:
     """Every rest meets concrete, and the slab's weight lies between them."""
-    order = judged.planned.order
-    for i, slab, _, strength in judged.slabs():
+    order = assessed.planned.order
+    for i, slab, _, strength in assessed.slabs():
         name = slab_name(slab, i, len(order.slabs))
         stops = _must_stop(slab, strength)
         for bearing in {
@@ -119,10 +119,10 @@ def _off_the_slab(i: int, slab: Slab, name: Message, bearing: Bearing, *, stops:
     )
 
 
-def holds_in_place(judged: Judged) -> Iterable[Finding]:
+def holds_in_place(assessed: Assessed) -> Iterable[Finding]:
     """On its rests each slab carries its own weight, an even load, and a person anywhere."""
-    order = judged.planned.order
-    for i, slab, shape, strength in judged.slabs():
+    order = assessed.planned.order
+    for i, slab, shape, strength in assessed.slabs():
         verdict = _decisive(strength.in_place.verdicts)
         if verdict is None or verdict.utilisation <= CAUTION_UTILISATION:
             continue
@@ -160,11 +160,11 @@ def still_cracks(check: str, i: int, planned: Planned, context: StageContext) ->
     return any(verdict.utilisation > 1.0 for verdict in verdicts)
 
 
-def corners_and_level(judged: Judged) -> Iterable[Finding]:
+def corners_and_level(assessed: Assessed) -> Iterable[Finding]:
     """A free corner needs a bracket, and uneven rests need packing: cautions, never stops."""
-    order = judged.planned.order
+    order = assessed.planned.order
     checks = {"free-corner": "free-corner", "low-rest-and-sitting": "level-the-rests"}
-    for i, slab, shape, strength in judged.slabs():
+    for i, slab, shape, strength in assessed.slabs():
         for verdict in strength.in_place.verdicts:
             if verdict.case not in _SIT or verdict.utilisation <= 1.0:
                 continue
@@ -176,10 +176,10 @@ def corners_and_level(judged: Judged) -> Iterable[Finding]:
             yield finding_of(checks[verdict.case], i, verdict, message, level="caution")
 
 
-def does_not_tip(judged: Judged) -> Iterable[Finding]:
+def does_not_tip(assessed: Assessed) -> Iterable[Finding]:
     """A loose slab that a person would tip is to be fixed down: a caution."""
-    order = judged.planned.order
-    for i, slab, shape, strength in judged.slabs():
+    order = assessed.planned.order
+    for i, slab, shape, strength in assessed.slabs():
         tips = strength.in_place.tips_under
         if tips:
             yield Finding(
@@ -197,10 +197,10 @@ def does_not_tip(judged: Judged) -> Iterable[Finding]:
             )
 
 
-def looks_flat(judged: Judged) -> Iterable[Finding]:
+def looks_flat(assessed: Assessed) -> Iterable[Finding]:
     """The sag stays out of sight: a comfort check."""
-    order, workshop = judged.planned.order, judged.planned.workshop
-    for i, slab, _, strength in judged.slabs():
+    order, workshop = assessed.planned.order, assessed.planned.workshop
+    for i, slab, _, strength in assessed.slabs():
         limit = strength.in_place.span_mm / workshop.loads.sag_limit
         sag = strength.in_place.sag_mm
         if sag > max(limit, SEEN_MM):

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from ledgerstone.checks.finding import Finding
 from ledgerstone.shade import shade_seen
-from ledgerstone.stages import Judged
+from ledgerstone.stages import Assessed
 from ledgerstone.strength.cracked import IN_USE_DAYS
 from ledgerstone.strength.movement import (
     EXPANSION_PER_K,
@@ -18,14 +18,14 @@ from ledgerstone.strength.slabs import concrete_of
 from ledgerstone.wording import Message, slab_name
 
 
-def free_to_move(judged: Judged) -> Iterable[Finding]:
+def free_to_move(assessed: Assessed) -> Iterable[Finding]:
     """A slab that is fixed outdoors slides on its fixings: a caution where the sun would crack it.
 
     Where nothing is known of the shade it is taken as a dark one.
     """
-    order, workshop = judged.planned.order, judged.planned.workshop
+    order, workshop = assessed.planned.order, assessed.planned.workshop
     concrete = concrete_of(workshop)
-    for i, slab, shape, _ in judged.slabs():
+    for i, slab, shape, _ in assessed.slabs():
         if slab.place != "outdoors" or slab.rests is None or not slab.rests.fixed:
             continue
         seen = shade_seen(slab.shade, workshop)

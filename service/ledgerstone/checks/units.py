@@ -12,7 +12,7 @@ from ledgerstone.checks.finding import Finding, geojson, only
 from ledgerstone.goes_in import unit_for
 from ledgerstone.order import Rests, Slab, UnitFor
 from ledgerstone.shape import Opening, Shape
-from ledgerstone.stages import Planned, Scheduled
+from ledgerstone.stages import Judged, Planned
 from ledgerstone.strength.rests import PANEL_MM
 from ledgerstone.wording import MassPerLength, Message, cutout_name, slabs_name
 
@@ -128,9 +128,9 @@ def _unit_name(slab: Slab, unit: StandingUnit) -> Message:
     return Message("unit-for", width=slab.rests.units[unit.index].width, use=unit.use)
 
 
-def load_on_units(scheduled: Scheduled) -> Iterable[Finding]:
+def load_on_units(judged: Judged) -> Iterable[Finding]:
     """The largest load on the units, per metre: one note, with what they must be."""
-    planned = scheduled.planned
+    planned = judged.planned
     order = planned.order
     per_m = {
         i: planned.slab_kg[i] / shape.length_mm * 1000.0

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from ledgerstone.checks.finding import Finding
 from ledgerstone.goes_in import is_live, is_wet
 from ledgerstone.order import Order, Slab
-from ledgerstone.stages import Scheduled
+from ledgerstone.stages import Judged
 from ledgerstone.wording import Listed, Message, Temperature, cutout_name, slab_name
 from ledgerstone.workshop.records import Sealer, Workshop
 
@@ -21,9 +21,9 @@ _FOOD_RULE = (
 )
 
 
-def hot_appliances(scheduled: Scheduled) -> Iterable[Finding]:
+def hot_appliances(judged: Judged) -> Iterable[Finding]:
     """A hot appliance has a gap round it, and its own manual and a fitter decide: a caution."""
-    order, workshop = scheduled.planned.order, scheduled.planned.workshop
+    order, workshop = judged.planned.order, judged.planned.workshop
     for i, slab in enumerate(order.slabs):
         for k, cutout in enumerate(slab.cutouts):
             if not cutout.heat:
@@ -69,9 +69,9 @@ def _sealer_near_heat(order: Order, i: int, workshop: Workshop) -> Iterable[Find
     )
 
 
-def acids_and_oil(scheduled: Scheduled) -> Iterable[Finding]:
+def acids_and_oil(judged: Judged) -> Iterable[Finding]:
     """Every indoor top etches and stains, in words for its sealer: a note for each sealer."""
-    order, workshop = scheduled.planned.order, scheduled.planned.workshop
+    order, workshop = judged.planned.order, judged.planned.workshop
     tops = [s for s in order.slabs if s.place != "outdoors" and s.use in TOPS]
     for sealer in _sealers_of(tops, workshop):
         yield Finding(
@@ -84,9 +84,9 @@ def acids_and_oil(scheduled: Scheduled) -> Iterable[Finding]:
         )
 
 
-def food_surfaces(scheduled: Scheduled) -> Iterable[Finding]:
+def food_surfaces(judged: Judged) -> Iterable[Finding]:
     """A note for each sealer of a food surface: whether it is declared for food."""
-    order, workshop = scheduled.planned.order, scheduled.planned.workshop
+    order, workshop = judged.planned.order, judged.planned.workshop
     for sealer in _sealers_of([s for s in order.slabs if s.use in FOOD], workshop):
         message = Message("food-declared", sealer=sealer.name)
         if not sealer.food_declared:
@@ -108,9 +108,9 @@ def _declared(order: Order, workshop: Workshop) -> tuple[str, ...]:
     return tuple(s.name for s in workshop.sealers if s.food_declared and places <= set(s.places))
 
 
-def hearths(scheduled: Scheduled) -> Iterable[Finding]:
+def hearths(judged: Judged) -> Iterable[Finding]:
     """A hearth's size and build are the registered installer's, and it is best in sections."""
-    order = scheduled.planned.order
+    order = judged.planned.order
     for i, slab in enumerate(order.slabs):
         if slab.use == "hearth":
             yield Finding(
@@ -123,9 +123,9 @@ def hearths(scheduled: Scheduled) -> Iterable[Finding]:
             )
 
 
-def electrics_near_water(scheduled: Scheduled) -> Iterable[Finding]:
+def electrics_near_water(judged: Judged) -> Iterable[Finding]:
     """Electrics in a slab with a basin, or in a wet room, are an electrician's: a caution."""
-    order = scheduled.planned.order
+    order = judged.planned.order
     for i, slab in enumerate(order.slabs):
         live = [k for k, cutout in enumerate(slab.cutouts) if is_live(cutout)]
         wet = slab.place == "wet-room" or any(is_wet(c) for c in slab.cutouts)

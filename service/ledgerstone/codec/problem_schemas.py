@@ -6,6 +6,7 @@ from typing import Final
 
 from marshmallow import fields, validate
 
+from ledgerstone.checks import CHECK_GROUPS
 from ledgerstone.codec.answer_fields import AnswerSchema, Described, Many, NestedPart, Text, Whole
 from ledgerstone.codec.drawing_schemas import DrawingsSchema
 from ledgerstone.codec.faults_out import MAX_FAULTS
@@ -14,7 +15,6 @@ from ledgerstone.codec.order_schemas import OrderSchema
 from ledgerstone.codec.quote_schemas import ALL_LISTED, MORE_FINDINGS
 
 _MORE_FAULTS: Final = "How many more faults there are."
-STAGES: Final = ("shape", "strength", "promise")
 
 
 class ProblemSchema(AnswerSchema):
@@ -70,7 +70,7 @@ class SentBackSchema(ProblemSchema):
     more_findings = Whole(MORE_FINDINGS, absent=ALL_LISTED, keywords={"minimum": 1})
     not_checked = Many(
         "Stages that were not run because an earlier one stopped the order.",
-        fields.String(validate=validate.OneOf(STAGES)),
+        fields.String(validate=validate.OneOf(CHECK_GROUPS)),
     )
     drawings = NestedPart("Links to its drawings.", DrawingsSchema)
     fix_all = NestedPart(

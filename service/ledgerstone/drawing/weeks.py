@@ -1,4 +1,4 @@
-"""The plan of the weeks: one bar a stage on a strip of days, and the same in words."""
+"""The plan of the weeks: one bar a phase on a strip of days, and the same in words."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from datetime import date, timedelta
 from ledgerstone.drawing.lettering import FAMILY, PENCIL, fitted, lettered, text_width
 from ledgerstone.drawing.svg import SvgElement, document, element, render
 from ledgerstone.schedule import LeadTime
-from ledgerstone.schedule.stages import WORK
+from ledgerstone.schedule.phases import WORK
 from ledgerstone.wording import DayMonth, Message, Speech, Weekday
 
 _WIDE, _EDGE, _NAMES, _ROW, _HEAD, _KEY = 640.0, 12.0, 210.0, 19.0, 30.0, 30.0
@@ -21,7 +21,7 @@ _ONE = timedelta(days=1)
 
 @dataclass(frozen=True, slots=True)
 class _Bar:
-    """A stage's name and days, and whether hands are at it."""
+    """A phase's name and days, and whether hands are at it."""
 
     name: str
     starts: date
@@ -49,7 +49,7 @@ def draw_weeks(lead: LeadTime, speech: Speech) -> str:
 
 
 def say_weeks(lead: LeadTime, speech: Speech) -> str:
-    """Describe a plan: every stage with its days."""
+    """Describe a plan: every phase with its days."""
     bars = _bars(lead, speech)
     if not bars:
         return ""
@@ -60,7 +60,7 @@ def say_weeks(lead: LeadTime, speech: Speech) -> str:
 
 
 def _bars(lead: LeadTime, speech: Speech) -> list[_Bar]:
-    bars = [_Bar(speech.say(s.name), s.starts, s.ends, s.stage in WORK) for s in lead.stages]
+    bars = [_Bar(speech.say(s.name), s.starts, s.ends, s.phase in WORK) for s in lead.phases]
     if bars and lead.arrives_latest > lead.ready_on:
         road = speech.say(Message("weeks-road"))
         bars.append(_Bar(road, lead.ready_on + _ONE, lead.arrives_latest, hands=False))

@@ -26,7 +26,7 @@ from ledgerstone.papers.records import PaperRecords
 from ledgerstone.papers.sheet import Content, section, sheet
 from ledgerstone.price import Price
 from ledgerstone.quantities import Length
-from ledgerstone.schedule import StageDays
+from ledgerstone.schedule import PhaseDays
 from ledgerstone.shade import SCREENS_DIFFER, shade_seen
 from ledgerstone.shape import Shape
 from ledgerstone.wording import percent_of
@@ -66,7 +66,7 @@ def _expect(slabs: tuple[Slab, ...]) -> Iterator[Value]:
 
 
 def _checks(records: PaperRecords) -> Iterator[Value]:
-    tile = any(step.stage == "sample" for step in records.quote.work)
+    tile = any(step.phase == "sample" for step in records.quote.work)
     yield Message("approval-check-sizes")
     if any(slab.cutouts for slab in records.quote.order.slabs):
         yield Message("approval-check-openings")
@@ -126,22 +126,22 @@ def price_of(price: Price, workshop: Workshop) -> Value:
 
 
 def _weeks(records: PaperRecords) -> Iterator[Content]:
-    """Describe the weeks, stage by stage, where their days are as they were offered."""
+    """Describe the weeks, phase by phase, where their days are as they were offered."""
     lead = records.quote.lead_time
-    if records.whole and lead.stages:
+    if records.whole and lead.phases:
         yield section(
             Message("approval-weeks"),
-            facts=((stage.name, stage_of(stage)) for stage in lead.stages),
+            facts=((phase.name, phase_of(phase)) for phase in lead.phases),
             drawing=draw_weeks(lead, records.speech),
             words=say_weeks(lead, records.speech),
         )
 
 
-def stage_of(stage: StageDays) -> Message:
-    """Describe a stage's days, then its reasons."""
-    why = Listed(stage.why, joined="sentences")
-    first, last = (Weekday(day, with_year=False) for day in (stage.starts, stage.ends))
-    if stage.starts == stage.ends:
+def phase_of(phase: PhaseDays) -> Message:
+    """Describe a phase's days, then its reasons."""
+    why = Listed(phase.why, joined="sentences")
+    first, last = (Weekday(day, with_year=False) for day in (phase.starts, phase.ends))
+    if phase.starts == phase.ends:
         return Message("approval-stage-day", first=first, why=why)
     return Message("approval-stage", first=first, last=last, why=why)
 

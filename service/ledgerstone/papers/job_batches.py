@@ -45,7 +45,7 @@ def pour_blocks(job: Job) -> Iterator[SheetBlock]:
 def _tiles(job: Job) -> Iterator[SheetBlock]:
     """Yield a card for each sample tile: mixed by hand, with the same recipe and dose."""
     sample, workshop = job.workshop.sample, job.workshop
-    if sample is None or not any(step.stage == "sample" for step in job.steps):
+    if sample is None or not any(step.phase == "sample" for step in job.steps):
         return
     for shade, surface in tiles_of(job.quote.order):
         slab = next(

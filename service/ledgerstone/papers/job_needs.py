@@ -15,13 +15,13 @@ def job_days(job: Job) -> Iterator[dict[str, Any]]:
     """Yield each day's work at each slab, and the day on which the order leaves."""
     speech = workshop_speech(job.workshop.workshop.language, job.workshop)
     for work in work_by_day(job.quote.lead_time):
-        stages = ", ".join(speech.say(Message("stage", stage=stage)) for stage in work.stages)
+        phases = ", ".join(speech.say(Message("stage", stage=phase)) for phase in work.phases)
         whole = speech.say(Message("job-whole-order"))
         name = whole if work.slab is None else job.names[work.slab]
         yield {
             "day": work.day.isoformat(),
             "label": name,
-            "says": stages,
+            "says": phases,
             "hours": f"{work.begins:%H:%M}–{work.ends:%H:%M}",
         }
     leaves = Message("day-leaves", kind=job.quote.order.delivery.kind)

@@ -87,7 +87,7 @@ def _order_facts(job: Job) -> Iterator[SheetBlock]:
 
 def _in_hand(job: Job) -> Iterator[Value]:
     """Yield what must be here first: nothing is cut until all of it is ticked."""
-    if any(step.stage == "sample" for step in job.steps):
+    if any(step.phase == "sample" for step in job.steps):
         yield Message("job-yes")
     for question in job.unanswered:
         yield Message("job-answered", question=question)

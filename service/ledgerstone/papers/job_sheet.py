@@ -62,7 +62,7 @@ def job_content(job: Job) -> Content:
 def _operation(step: Operation) -> Content:
     return {
         "name": step.name,
-        "stage": step.stage,
+        "stage": step.phase,
         "slab": step.slab,
         "hands_minutes": step.hands_minutes,
         "machine_minutes": step.machine_minutes,

@@ -117,5 +117,5 @@ def _weeks(quote: Quote) -> Iterator[Message]:
     )
 
 
-def _first(lead: LeadTime, stage: str) -> date | None:
-    return next((stretch.starts for stretch in lead.stages if stretch.stage == stage), None)
+def _first(lead: LeadTime, phase: str) -> date | None:
+    return next((stretch.starts for stretch in lead.phases if stretch.phase == phase), None)

@@ -27,7 +27,7 @@ from ledgerstone.workshop.records import Workshop
 MATERIALS, MAKING, FINISHING = "materials", "making", "finishing"
 GROUPS = (MATERIALS, MAKING, FINISHING)
 TILES = "tiles"  # paid by their own price, or paid by the workshop: no margin on them
-_FINISHING_STAGES = frozenset({"finish", "dry", "seal"})
+_FINISHING_PHASES = frozenset({"finish", "dry", "seal"})
 _OURS = frozenset(
     {"mould-board", "foam", "flexible-strip", "screws", "sealant-bead", "release-agent"}
     | {"bars", "mesh", "water", "white-cement"}
@@ -83,7 +83,7 @@ def _sealer_named(name: str) -> Message:
 def _tiles(order: Order, steps: Iterable[Operation], workshop: Workshop) -> Iterator[Cost]:
     """Yield the concrete of the sample tiles, where some are cast."""
     sample = workshop.sample
-    if sample is not None and any(step.stage == "sample" for step in steps):
+    if sample is not None and any(step.phase == "sample" for step in steps):
         litres = sample.litres * len(tiles_of(order))
         concrete = workshop.recipe.price_per_m3 * decimal(litres / L_PER_M3)
         yield Cost(Message("cost-tiles"), TILES, concrete)
@@ -91,7 +91,7 @@ def _tiles(order: Order, steps: Iterable[Operation], workshop: Workshop) -> Iter
 
 def mould_counts(order: Order, steps: Iterable[Operation]) -> tuple[int, ...]:
     """How many moulds of each slab the list of work makes."""
-    made = {step.slab: step.pieces for step in steps if step.stage == "mould"}
+    made = {step.slab: step.pieces for step in steps if step.phase == "mould"}
     return tuple(made.get(i, 1) for i in range(len(order.slabs)))
 
 
@@ -129,9 +129,9 @@ def _hands(steps: Iterable[Operation], workshop: Workshop) -> Iterator[Cost]:
 
 
 def _group(step: Operation) -> str:
-    if step.stage == "sample":
+    if step.phase == "sample":
         return TILES
-    return FINISHING if step.stage in _FINISHING_STAGES else MAKING
+    return FINISHING if step.phase in _FINISHING_PHASES else MAKING
 
 
 def wages(step: Operation, workshop: Workshop) -> Decimal:

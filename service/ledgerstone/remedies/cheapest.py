@@ -8,7 +8,7 @@ from dataclasses import replace
 from itertools import count
 from typing import Final
 
-from ledgerstone.checks import Finding, stage_of, stop_of_plans
+from ledgerstone.checks import Finding, group_of, stop_of_plans
 from ledgerstone.checks.strength import CRACKS, still_cracks
 from ledgerstone.remedies.budget import Budget, layout_units, plan_units
 from ledgerstone.remedies.keeping import keeps
@@ -152,7 +152,7 @@ def _options(
     Where a ladder's top does not settle it, the top may still do so with another's help.
     """
     every = steps(stop, planned, tried.context, most_share, heavy=heavy)
-    if stage_of(stop) == "shape":
+    if group_of(stop) == "shape":
         yield from every
         return
     best: ChangeWeight | None = None

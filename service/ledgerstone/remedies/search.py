@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
-from ledgerstone.checks import CheckStage, Finding
+from ledgerstone.checks import CheckGroup, Finding
 from ledgerstone.containment import Contain, uncontained
 from ledgerstone.order import MAX_SLABS, Order
 from ledgerstone.remedies.budget import Budget, layout_units, plan_units, proof_units
@@ -28,7 +28,7 @@ from ledgerstone.remedies.words import say
 from ledgerstone.stages import Planned, StageContext, plan
 from ledgerstone.wording import Message
 
-OF_A_SLAB: tuple[CheckStage, ...] = ("shape", "strength")
+OF_A_SLAB: tuple[CheckGroup, ...] = ("shape", "strength")
 MAX_REMEDIES = 3
 FULL_FOR_A_SLAB = 14  # strength computations for one slab, at most
 FULL_FOR_ALL = 8  # whole orders verified

@@ -123,7 +123,7 @@ def _cracks_for_sure(now: StageRecords, i: int, thickness_mm: float) -> bool:
     """
     old_mm = now.planned.order.slabs[i].thickness.mm
     trusted = flexural_factor(thickness_mm) / flexural_factor(old_mm)
-    verdicts = [v for v in now.judged.strength[i].in_place.verdicts if v.case in _BY_LOAD]
+    verdicts = [v for v in now.assessed.strength[i].in_place.verdicts if v.case in _BY_LOAD]
     return any(v.utilisation * old_mm / thickness_mm > trusted for v in verdicts)
 
 

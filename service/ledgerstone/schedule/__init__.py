@@ -17,7 +17,7 @@ from ledgerstone.schedule.days import WEEKDAYS, NoWorkingDay, WorkingCalendar
 from ledgerstone.schedule.fingerprint import KNOWN_FOR, calendar_fingerprint
 from ledgerstone.schedule.jobs import Resources, ScheduledJob, TableLoad, schedule_jobs
 from ledgerstone.schedule.loads import cast_together, loads_of, moulds_to_try
-from ledgerstone.schedule.stages import StageDays, StageSummary
+from ledgerstone.schedule.phases import PhaseDays, PhaseSummary
 from ledgerstone.schedule.tables import Tables
 from ledgerstone.schedule.waiting import with_waits
 from ledgerstone.strength.slabs import concrete_of
@@ -31,8 +31,8 @@ __all__ = [
     "Booking",
     "LeadTime",
     "NoWorkingDay",
+    "PhaseDays",
     "ScheduledJob",
-    "StageDays",
     "TableLoad",
     "WorkingCalendar",
     "calendar_fingerprint",
@@ -46,7 +46,7 @@ __all__ = [
 
 @dataclass(frozen=True, slots=True)
 class LeadTime:
-    """The day an order is ready, if ordered by a day, and the stages before it.
+    """The day an order is ready, if ordered by a day, and the phases before it.
 
     ``work`` and ``on_table`` are the workshop's own: every job to the minute, and every load on
     the casting tables.
@@ -56,7 +56,7 @@ class LeadTime:
     if_ordered_by: date
     arrives_earliest: date
     arrives_latest: date
-    stages: tuple[StageDays, ...]
+    phases: tuple[PhaseDays, ...]
     work: tuple[ScheduledJob, ...] = ()
     on_table: tuple[TableLoad, ...] = ()
 
@@ -98,17 +98,17 @@ def lead_time(
     resources = Resources(workshop, calendar, clock, tables, concrete_of(workshop).cement)
     loads = loads_of(steps, workshop.table)
     work, on_table = schedule_jobs(steps, loads, resources, start)
-    summary = StageSummary(work, len(on_table), workshop, today)
-    stages = with_waits([*summary.stages()], work, calendar_of(workshop, ()), summary)
+    summary = PhaseSummary(work, len(on_table), workshop, today)
+    phases = with_waits([*summary.phases()], work, calendar_of(workshop, ()), summary)
     if ahead:
-        stages.insert(0, _queue(ahead, today, queued, summary))
+        phases.insert(0, _queue(ahead, today, queued, summary))
     done = last_day(max((scheduled.wait_ends for scheduled in work), default=start))
     ready = calendar.add_working_days(done, workshop.days.buffer)
-    stages += _in_hand(workshop.days.buffer, done, ready)
+    phases += _in_hand(workshop.days.buffer, done, ready)
     road = WorkingCalendar(place_of(workshop)) if by_carrier else calendar
     first, last = _arrives(ready, days_on_the_road, road)
     laid, on = tuple(work), tuple(on_table)
-    return LeadTime(ready, today, first, last, stages=tuple(stages), work=laid, on_table=on)
+    return LeadTime(ready, today, first, last, phases=tuple(phases), work=laid, on_table=on)
 
 
 def _arrives(ready: date, days: int, road: WorkingCalendar) -> tuple[date, date]:
@@ -123,13 +123,13 @@ def days_ahead(workshop: Workshop, bookings: Sequence[Booking] | None) -> int:
     return workshop.calendar.orders_ahead_days if bookings is None else 0
 
 
-def _queue(ahead: int, today: date, queued: date, summary: StageSummary) -> StageDays:
+def _queue(ahead: int, today: date, queued: date, summary: PhaseSummary) -> PhaseDays:
     """Return the wait for work that was accepted before."""
     why = Message("stage-queue", days=ahead)
-    return StageDays("queue", today, queued, (why, *summary.shut(today, queued)))
+    return PhaseDays("queue", today, queued, (why, *summary.shut(today, queued)))
 
 
-def _in_hand(buffer: int, done: date, ready: date) -> list[StageDays]:
+def _in_hand(buffer: int, done: date, ready: date) -> list[PhaseDays]:
     if buffer == 0:
         return []
-    return [StageDays("in-hand", done, ready, (Message("stage-in-hand", days=buffer),))]
+    return [PhaseDays("in-hand", done, ready, (Message("stage-in-hand", days=buffer),))]

@@ -26,7 +26,7 @@ def ages_of(days: LeadTime, slab: int, workshop: Workshop) -> dict[date, float]:
     cast = [
         scheduled
         for scheduled in days.work
-        if scheduled.job.step.slab == slab and scheduled.job.step.stage == "cast"
+        if scheduled.job.step.slab == slab and scheduled.job.step.phase == "cast"
     ]
     if not cast:
         return {}

@@ -16,15 +16,15 @@ class DayWork:
     ----------
     slab
         Its number from 0; None for what is done for all slabs of an order of several.
-    stages
-        Which stages of the work, in the order in which they are begun.
+    phases
+        Which phases of the work, in the order in which they are begun.
     people
         The most pairs of hands at once.
     """
 
     day: date
     slab: int | None
-    stages: tuple[str, ...]
+    phases: tuple[str, ...]
     begins: datetime
     ends: datetime
     people: int
@@ -49,5 +49,5 @@ def work_by_day(lead: LeadTime) -> tuple[DayWork, ...]:
 def _day_work(day: date, slab: int | None, jobs: list[ScheduledJob]) -> DayWork:
     begins = jobs[0].begins_at
     ends = max(begins + timedelta(minutes=1), *(job.ends_at for job in jobs))
-    stages = tuple(dict.fromkeys(scheduled.job.step.stage for scheduled in jobs))
-    return DayWork(day, slab, stages, begins, ends, max(job.people for job in jobs))
+    phases = tuple(dict.fromkeys(scheduled.job.step.phase for scheduled in jobs))
+    return DayWork(day, slab, phases, begins, ends, max(job.people for job in jobs))

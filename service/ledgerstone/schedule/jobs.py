@@ -131,7 +131,7 @@ def _blocks(jobs: Sequence[PendingJob]) -> list[tuple[int | None, list[PendingJo
     first: dict[int, int] = {}
     last: dict[int, int] = {}
     for at, job in enumerate(jobs):
-        if job.step.stage == "cast":
+        if job.step.phase == "cast":
             first.setdefault(job.load, at)
             last[job.load] = at
         elif job.frees and job.load in first:
@@ -176,7 +176,7 @@ class _Scheduler:
 
     def _held(self, laid: Sequence[ScheduledJob]) -> MinuteSpan:
         """From the first pour to when the last piece is off the table."""
-        casts = [scheduled for scheduled in laid if scheduled.job.step.stage == "cast"]
+        casts = [scheduled for scheduled in laid if scheduled.job.step.phase == "cast"]
         freed = {scheduled.job.piece: scheduled.ends for scheduled in laid if scheduled.job.frees}
         ends = [max(freed.get(cast.job.piece, cast.wait_ends), cast.ends) for cast in casts]
         return min(cast.starts for cast in casts), max(ends)
@@ -220,12 +220,12 @@ class _Scheduler:
         """When a job's piece is ready for it."""
         state = self._state
         if job.piece.slab is None:
-            at_table = job.step.stage == "cast"
+            at_table = job.step.phase == "cast"
             return max(state.order_ready, state.table_free) if at_table else state.order_ready
-        if job.step.stage == "mould":
+        if job.step.phase == "mould":
             return max(state.order_ready, state.moulds.get(job.piece, 0))
         ready_at = max(state.order_ready, state.ready.get(job.piece, self._start))
-        if job.step.stage == "cast":
+        if job.step.phase == "cast":
             mould = CastPiece(job.piece.slab, job.mould)
             return max(ready_at, state.moulds.get(mould, 0), state.table_free)
         poured = state.poured.get(job.piece)
@@ -262,9 +262,9 @@ class _Scheduler:
         wait_ends = ends + _minutes(step.wait_hours)
         if step.min_age_days is not None:
             warmth = state.warm.get(job.piece, Warmth(by_month, step.warm_c))
-            poured = ends if step.stage == "cast" else state.poured.get(job.piece, ends)
+            poured = ends if step.phase == "cast" else state.poured.get(job.piece, ends)
             wait_ends = max(wait_ends, aged_by(poured, step.min_age_days, warmth))
-        if step.stage == "cast" and step.warm_c is not None:
+        if step.phase == "cast" and step.warm_c is not None:
             warm = ends + _minutes(step.warm_hours)
             state.warm[job.piece] = Warmth(by_month, step.warm_c, warm)
         if job.frees and job.piece in state.poured:
@@ -279,11 +279,11 @@ class _Scheduler:
         state, piece = self._state, job.piece
         if piece.slab is None:
             state.order_ready = max(state.order_ready, wait_ends)
-        elif job.step.stage == "mould":
+        elif job.step.phase == "mould":
             state.moulds[piece] = max(state.moulds.get(piece, 0), wait_ends)
         else:
             state.ready[piece] = max(state.ready.get(piece, 0), wait_ends)
-            if job.step.stage == "cast":
+            if job.step.phase == "cast":
                 state.poured[piece] = max(state.poured.get(piece, 0), ends)
 
 
@@ -293,7 +293,7 @@ def _is_continued(job: PendingJob, following: PendingJob) -> bool:
 
 def _shortest_hold(jobs: Sequence[PendingJob]) -> int:
     """Minutes that a load is on the table at least: its longest cover."""
-    return max(_minutes(job.step.wait_hours) for job in jobs if job.step.stage == "cast")
+    return max(_minutes(job.step.wait_hours) for job in jobs if job.step.phase == "cast")
 
 
 def _minutes(hours: float) -> int:

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from itertools import dropwhile, takewhile, zip_longest
 
-from ledgerstone.work import CastSlab, Operation, Stage, table_loads, tables_for
+from ledgerstone.work import CastSlab, Operation, Phase, table_loads, tables_for
 from ledgerstone.work.loading import Footprint
 from ledgerstone.workshop.records import CastingTable
 
@@ -91,14 +91,14 @@ def moulds_to_try(steps: Sequence[Operation], table: CastingTable) -> tuple[tupl
 def _cast_slabs(steps: Sequence[Operation]) -> list[CastSlab]:
     """Slabs that are made here, in the sequence of the list: a mould, a cast or a finish."""
     before = ("mould", "cast", "finish")
-    made = dict.fromkeys(s.slab for s in steps if s.stage in before and s.slab is not None)
+    made = dict.fromkeys(s.slab for s in steps if s.phase in before and s.slab is not None)
     return [_cast_slab(steps, slab) for slab in made]
 
 
 def _cast_slab(steps: Sequence[Operation], index: int) -> CastSlab:
     """Read a slab's pieces, moulds and size from its steps."""
     mine = [step for step in steps if step.slab == index]
-    moulds = [step.pieces for step in mine if step.stage == "mould"]
+    moulds = [step.pieces for step in mine if step.phase == "mould"]
     pieces = max(step.pieces for step in mine)
     box = max((step.table_mm for step in mine), default=(0.0, 0.0))
     return CastSlab(index, box, pieces, max(moulds, default=pieces))
@@ -133,18 +133,18 @@ def in_order(steps: Sequence[Operation], loads: Sequence[Load]) -> Iterator[Pend
 
 
 class _Plan:
-    """An order's steps by slab and stage, and the jobs that they make."""
+    """An order's steps by slab and phase, and the jobs that they make."""
 
     def __init__(self, steps: Sequence[Operation]) -> None:
         self._steps = steps
-        self._of: dict[tuple[int | None, Stage], list[Operation]] = {}
+        self._of: dict[tuple[int | None, Phase], list[Operation]] = {}
         for step in steps:
-            self._of.setdefault((step.slab, step.stage), []).append(step)
+            self._of.setdefault((step.slab, step.phase), []).append(step)
 
-    def once(self, *stages: Stage) -> Iterator[PendingJob]:
-        """Steps of the order itself, of these stages."""
+    def once(self, *phases: Phase) -> Iterator[PendingJob]:
+        """Steps of the order itself, of these phases."""
         for step in self._steps:
-            if step.slab is None and step.stage in stages:
+            if step.slab is None and step.phase in phases:
                 yield PendingJob(step, CastPiece(None, 0))
 
     def before_casting(self) -> Iterator[PendingJob]:
@@ -159,7 +159,7 @@ class _Plan:
                 yield PendingJob(step, CastPiece(None, 0), load=load)
 
     def _casting(self) -> list[Operation]:
-        return [step for step in self._steps if step.stage == "cast"]
+        return [step for step in self._steps if step.phase == "cast"]
 
     def moulds(self, loads: Sequence[Load], at: int) -> Iterator[PendingJob]:
         """Moulds that a load is the first to need."""
@@ -197,9 +197,9 @@ class _Plan:
         after = 1 + max((at for at, step in enumerate(steps) if step.frees), default=-1)
         return steps[:after], steps[after:]
 
-    def rounds(self, stage: Stage) -> Iterator[PendingJob]:
-        """Do one stage of all pieces, step by step: every first coat before any second."""
-        mine = [steps for (slab, of), steps in self._of.items() if of == stage and slab is not None]
+    def rounds(self, phase: Phase) -> Iterator[PendingJob]:
+        """Do one phase of all pieces, step by step: every first coat before any second."""
+        mine = [steps for (slab, of), steps in self._of.items() if of == phase and slab is not None]
         for coats in zip_longest(*mine):
             for step in coats:
                 if step is not None:

@@ -117,10 +117,10 @@ def _entries(
             title = say(Message("plan-table", number=number + 1, slabs=lying))
             yield title, table, moment(held.starts), moment(held.ends)
     for day in work_by_day(lead):
-        stages = ", ".join(say(Message("stage", stage=stage)) for stage in day.stages)
+        phases = ", ".join(say(Message("stage", stage=phase)) for phase in day.phases)
         at = names.of(names.label(day.slab))
         hours = f"{day.begins:%H:%M}–{day.ends:%H:%M}"
-        yield f"{stages}: {at}, {hours}", people, day.begins, day.ends
+        yield f"{phases}: {at}, {hours}", people, day.begins, day.ends
 
 
 def _word(words: Sequence[str], usual: str) -> str:
@@ -133,7 +133,7 @@ def _lying(load: int, lead: LeadTime, names: PlanNames) -> str:
     casts = (
         scheduled
         for scheduled in lead.work
-        if scheduled.job.step.stage == "cast" and scheduled.job.load == load
+        if scheduled.job.step.phase == "cast" and scheduled.job.load == load
     )
     slabs = dict.fromkeys(cast.job.piece.slab for cast in casts)
     return ", ".join(names.label(slab) for slab in slabs if slab is not None)

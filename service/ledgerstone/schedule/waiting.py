@@ -7,35 +7,35 @@ from collections.abc import Iterator, Sequence
 from ledgerstone.schedule.booking import day_at, last_day
 from ledgerstone.schedule.days import ONE_DAY, WorkingCalendar
 from ledgerstone.schedule.jobs import ScheduledJob
-from ledgerstone.schedule.stages import StageDays, StageSummary
+from ledgerstone.schedule.phases import PhaseDays, PhaseSummary
 from ledgerstone.wording import Message
 
 
 def with_waits(
-    stages: Sequence[StageDays],
+    phases: Sequence[PhaseDays],
     work: Sequence[ScheduledJob],
     unbooked: WorkingCalendar,
-    summary: StageSummary,
-) -> list[StageDays]:
-    """Set waits for hands and for the table among the stages; whose work it is stays here.
+    summary: PhaseSummary,
+) -> list[PhaseDays]:
+    """Set waits for hands and for the table among the phases; whose work it is stays here.
 
     Parameters
     ----------
     unbooked
         The days that would be worked if nothing were booked.
     """
-    cast = next((at for at, stage in enumerate(stages) if stage.stage == "cast"), len(stages))
+    cast = next((at for at, phase in enumerate(phases) if phase.phase == "cast"), len(phases))
     return [
         *_for_hands(work, unbooked, summary),
-        *stages[:cast],
+        *phases[:cast],
         *_for_the_table(work, summary),
-        *stages[cast:],
+        *phases[cast:],
     ]
 
 
 def _for_hands(
-    work: Sequence[ScheduledJob], unbooked: WorkingCalendar, summary: StageSummary
-) -> Iterator[StageDays]:
+    work: Sequence[ScheduledJob], unbooked: WorkingCalendar, summary: PhaseSummary
+) -> Iterator[PhaseDays]:
     first = min(
         (scheduled for scheduled in work if scheduled.people),
         key=lambda scheduled: scheduled.starts,
@@ -47,20 +47,20 @@ def _for_hands(
     if starts > ready_at:
         last = starts - ONE_DAY
         taken = Message("stage-hands-taken", until=summary.weekday(last))
-        yield StageDays("queue", ready_at, last, (taken, *summary.shut(ready_at, last)))
+        yield PhaseDays("queue", ready_at, last, (taken, *summary.shut(ready_at, last)))
 
 
-def _for_the_table(work: Sequence[ScheduledJob], summary: StageSummary) -> Iterator[StageDays]:
+def _for_the_table(work: Sequence[ScheduledJob], summary: PhaseSummary) -> Iterator[PhaseDays]:
     """Only what is booked makes the first cast wait for a table."""
     casts = [
         scheduled
         for scheduled in work
-        if scheduled.job.step.stage == "cast" and scheduled.job.load == 0
+        if scheduled.job.step.phase == "cast" and scheduled.job.load == 0
     ]
     moulds = [
         scheduled
         for scheduled in work
-        if scheduled.job.step.stage == "mould" and scheduled.job.load == 0
+        if scheduled.job.step.phase == "mould" and scheduled.job.load == 0
     ]
     if casts and moulds:
         ready, ready_at = (
@@ -70,4 +70,4 @@ def _for_the_table(work: Sequence[ScheduledJob], summary: StageSummary) -> Itera
         if day_at(ready_at) > last_day(ready):
             first, last = last_day(ready), last_day(ready_at)
             taken = Message("stage-table-taken", until=summary.weekday(last))
-            yield StageDays("table", first, last, (taken, *summary.shut(first, last)))
+            yield PhaseDays("table", first, last, (taken, *summary.shut(first, last)))

@@ -16,7 +16,7 @@ from ledgerstone.stages.assessed import (
 )
 from ledgerstone.stages.cache import StageCache
 from ledgerstone.stages.context import StageContext
-from ledgerstone.stages.judged import Judged, judge
+from ledgerstone.stages.judged import Judged, TooYoung, judge
 from ledgerstone.stages.planned import Planned, plan
 from ledgerstone.stages.priced import Priced, price_work
 from ledgerstone.stages.scheduled import Scheduled, schedule
@@ -29,6 +29,7 @@ __all__ = [
     "Scheduled",
     "StageCache",
     "StageContext",
+    "TooYoung",
     "Unassessed",
     "assess",
     "assess_handling",

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from datetime import date
 from functools import partial
 
 from ledgerstone.errors import PlateError
+from ledgerstone.order import Slab
 from ledgerstone.reinforcement import SteelPlan, advise, after_a_crack
 from ledgerstone.schedule import NoWorkingDay, calendar_of, days_ahead
+from ledgerstone.shape import Shape
 from ledgerstone.stages.cache import HandlingKey, InPlaceKey, OnItsRests, SlabKey, SteelKey
 from ledgerstone.stages.context import StageContext
 from ledgerstone.stages.planned import Planned
@@ -43,6 +46,10 @@ class Assessed:
     steel: tuple[SteelPlan, ...]
     cover: Curing
     workshop_temp_c: float
+
+    def slabs(self) -> Iterator[tuple[int, Slab, Shape, SlabStrength]]:
+        """Each slab by its index, with its plan and its verdicts."""
+        return ((i, slab, shape, self.strength[i]) for i, slab, shape in self.planned.slabs())
 
     @property
     def cover_days(self) -> tuple[float, ...]:

@@ -23,7 +23,7 @@ from ledgerstone.strength.verdict import CAUTIONS
 
 LEVELS: tuple[RestKind, ...] = ("cabinet", "hardwood", "steel", "post")
 MAX_ROUNDS = 9
-WHOLE = 2  # the stage at which every case was tried; before it the worst place was searched for
+WHOLE = 2  # the extent at which every case was tried; at 1 the worst place was searched for
 MAX_FAILING = 8
 USED_MUCH = 0.45  # utilisation on weaker rails from which a place is tried first on stronger ones
 FEWEST_AGAIN = 12  # places that are, whatever their utilisation
@@ -46,7 +46,7 @@ def settled_on_rails(placed: PlacedSlab) -> tuple[PlacedSlab, tuple[CaseBatch, .
     levels: Levels = dict.fromkeys(units, rests.rails or "cabinet")
     railed = on_levels(placed, levels)
     batches: tuple[CaseBatch, ...] = (railed.first,)
-    stage = 0
+    extent = 0
     for _ in range(MAX_ROUNDS if rests.rails is None else 0):
         failing = list(_failing(railed, batches))
         raised = _raised(placed, rests, levels, [where for _, where in failing])
@@ -57,12 +57,12 @@ def settled_on_rails(placed: PlacedSlab) -> tuple[PlacedSlab, tuple[CaseBatch, .
                 railed = on_levels(railed, levels, places)
                 if _holds(railed, tried):
                     break
-            batches, stage = (railed.first,), 0
-        elif failing or stage == WHOLE:
+            batches, extent = (railed.first,), 0
+        elif failing or extent == WHOLE:
             break
         else:
-            batches, stage = _further(railed, batches, stage), stage + 1
-    for later in range(stage, WHOLE):
+            batches, extent = _further(railed, batches, extent), extent + 1
+    for later in range(extent, WHOLE):
         batches = _further(railed, batches, later)
     if any(True for _ in _failing(railed, batches)):
         return railed, batches, {}
@@ -70,10 +70,10 @@ def settled_on_rails(placed: PlacedSlab) -> tuple[PlacedSlab, tuple[CaseBatch, .
 
 
 def _further(
-    placed: PlacedSlab, batches: tuple[CaseBatch, ...], stage: int
+    placed: PlacedSlab, batches: tuple[CaseBatch, ...], extent: int
 ) -> tuple[CaseBatch, ...]:
     """The worst place searched for, from the first batch; then all else tried."""
-    return worst_seats(placed, placed.first) if stage == 0 else with_the_rest(placed, batches)
+    return worst_seats(placed, placed.first) if extent == 0 else with_the_rest(placed, batches)
 
 
 def on_levels(

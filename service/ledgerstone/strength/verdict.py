@@ -29,6 +29,8 @@ Case = Literal[
 CAUTIONS: tuple[Case, ...] = ("free-corner", "low-rest-and-sitting")
 # Cases that act for as long as the slab is in place.
 LASTING: tuple[Case, ...] = ("own-weight", "even-load", "low-rest")
+# A person somewhere on the slab in place.
+PEOPLE: tuple[Case, ...] = ("somebody-standing", "somebody-sitting", "somebody-leaning")
 NEVER = 99.0  # utilisation of what tips, or of concrete that has no strength yet
 
 

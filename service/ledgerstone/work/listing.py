@@ -9,7 +9,7 @@ from ledgerstone.work.loading import casting_sequence
 from ledgerstone.work.making import CastPlan, casting, moulding
 from ledgerstone.work.mixing import mixing_minutes
 from ledgerstone.work.once import in_hand, once, sample_tiles
-from ledgerstone.work.operation import STAGES, Operation
+from ledgerstone.work.operation import PHASES, Operation
 from ledgerstone.work.packing import crating, packing
 from ledgerstone.work.surfacing import moving, sealing, surfacing
 from ledgerstone.workshop.records import Way, Workshop
@@ -62,4 +62,4 @@ def operations(
         steps += sealing(i, slab, shape, workshop)
         steps += packing(i, order, workshop)
     steps += once(Message("step-clean-up"), "cast", workshop.hours.per_job.clean_up)
-    return tuple(sorted(steps, key=lambda step: STAGES.index(step.stage)))
+    return tuple(sorted(steps, key=lambda step: PHASES.index(step.phase)))

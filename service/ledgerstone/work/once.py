@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from ledgerstone.message import Message
 from ledgerstone.order import Order
-from ledgerstone.work.operation import Operation, Stage
+from ledgerstone.work.operation import Operation, Phase
 from ledgerstone.workshop.records import Workshop
 
 ShadeAndFinish = tuple[str, str]
@@ -43,7 +43,7 @@ def in_hand(order: Order, workshop: Workshop) -> Iterator[Operation]:
         yield Operation(Message("step-tent"), "mould", None, workshop.tent.hours_per_order)
 
 
-def once(name: Message, stage: Stage, hours: float) -> Iterator[Operation]:
+def once(name: Message, phase: Phase, hours: float) -> Iterator[Operation]:
     """Yield a step that is done once an order, where it takes time of its own."""
     if hours:
-        yield Operation(name, stage, None, hours)
+        yield Operation(name, phase, None, hours)

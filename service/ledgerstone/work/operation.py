@@ -1,4 +1,4 @@
-"""One step of work, and the stages it may belong to."""
+"""One step of work, and the phases it may belong to."""
 
 from __future__ import annotations
 
@@ -8,9 +8,9 @@ from typing import Literal
 
 from ledgerstone.message import Message
 
-Stage = Literal["sample", "mould", "cast", "cover", "finish", "dry", "seal", "pack"]
+Phase = Literal["sample", "mould", "cast", "cover", "finish", "dry", "seal", "pack"]
 Machine = Literal["mixer", "polisher"]
-STAGES: tuple[Stage, ...] = ("sample", "mould", "cast", "cover", "finish", "dry", "seal", "pack")
+PHASES: tuple[Phase, ...] = ("sample", "mould", "cast", "cover", "finish", "dry", "seal", "pack")
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,7 +55,7 @@ class Operation:
     """
 
     name: Message
-    stage: Stage
+    phase: Phase
     slab: int | None
     hands_hours: float
     machine_hours: float = 0.0

@@ -10,12 +10,12 @@ from hypothesis.strategies import DrawFn
 from ledgerstone.message import Message
 from ledgerstone.schedule import Booking
 from ledgerstone.schedule.booking import BookedResource
-from ledgerstone.work import Machine, Operation, Stage
+from ledgerstone.work import Machine, Operation, Phase
 from ledgerstone.workshop import Workshop
 
-WORK_STAGES: Final[tuple[Stage, ...]] = ("mould", "cast", "finish", "seal", "pack")
+WORK_PHASES: Final[tuple[Phase, ...]] = ("mould", "cast", "finish", "seal", "pack")
 HOURS: Final = st.sampled_from((0.0, 0.2, 0.75, 3.4, 7.0, 14.0)) | st.floats(0, 40)
-MACHINES: Final[dict[Stage, Machine]] = {"cast": "mixer", "finish": "polisher"}
+MACHINES: Final[dict[Phase, Machine]] = {"cast": "mixer", "finish": "polisher"}
 
 
 @st.composite
@@ -25,7 +25,7 @@ def operation_lists(draw: DrawFn) -> tuple[Operation, ...]:
     for slab in range(draw(st.integers(1, 3))):
         pieces = draw(st.sampled_from((1, 1, 2, 5)))
         steps += draw(slab_steps(slab, pieces, draw(st.integers(1, pieces))))
-    return tuple(sorted(steps, key=lambda step: WORK_STAGES.index(step.stage)))
+    return tuple(sorted(steps, key=lambda step: WORK_PHASES.index(step.phase)))
 
 
 @st.composite
@@ -51,23 +51,23 @@ def slab_steps(draw: DrawFn, slab: int, pieces: int, moulds: int) -> list[Operat
         )
     steps += [
         Operation(
-            Message(stage),
-            stage,
+            Message(phase),
+            phase,
             slab,
             draw(HOURS),
-            wait_hours=24.0 * waits.get(stage, 0),
-            age_hours=age if stage == "seal" else 0.0,
-            least_days=days if stage == "finish" else 1,
-            pieces=moulds if stage == "mould" else pieces,
+            wait_hours=24.0 * waits.get(phase, 0),
+            age_hours=age if phase == "seal" else 0.0,
+            least_days=days if phase == "finish" else 1,
+            pieces=moulds if phase == "mould" else pieces,
             people=draw(st.sampled_from((None, 1, 2))),
-            machine=MACHINES.get(stage),
-            min_age_days=draw(st.none() | st.floats(0, 7)) if stage == "cast" else None,
-            warm_c=warm_c if stage == "cast" else None,
-            warm_hours=warm_hours if stage == "cast" and warm_c is not None else 0.0,
-            table_mm=size if stage == "cast" else (0.0, 0.0),
-            unbroken=stage == "cast" and draw(st.booleans()),
+            machine=MACHINES.get(phase),
+            min_age_days=draw(st.none() | st.floats(0, 7)) if phase == "cast" else None,
+            warm_c=warm_c if phase == "cast" else None,
+            warm_hours=warm_hours if phase == "cast" and warm_c is not None else 0.0,
+            table_mm=size if phase == "cast" else (0.0, 0.0),
+            unbroken=phase == "cast" and draw(st.booleans()),
         )
-        for stage in WORK_STAGES
+        for phase in WORK_PHASES
     ]
     return steps
 

@@ -1,4 +1,4 @@
-"""The work as a customer reads it: its stages, each with its days and a reason."""
+"""The work as a customer reads it: its phases, each with its days and a reason."""
 
 from __future__ import annotations
 
@@ -11,19 +11,19 @@ from typing import Literal
 from ledgerstone.schedule.booking import day_at, last_day
 from ledgerstone.schedule.jobs import ScheduledJob
 from ledgerstone.wording import Message, Temperature, Weekday
-from ledgerstone.work import Stage
+from ledgerstone.work import Phase
 from ledgerstone.workshop.records import Workshop
 
 # Work and waits, as a customer reads them.
-WORK: tuple[Stage, ...] = ("sample", "mould", "cast", "finish", "seal", "pack")
+WORK: tuple[Phase, ...] = ("sample", "mould", "cast", "finish", "seal", "pack")
 Wait = Literal["queue", "table", "yes", "cover", "rack", "dry", "harden", "in-hand"]
 
 
 @dataclass(frozen=True, slots=True)
-class StageDays:
-    """One stage of the work: what is done or waited for, first and last day, and why."""
+class PhaseDays:
+    """One phase of the work: what is done or waited for, first and last day, and why."""
 
-    stage: Stage | Wait
+    phase: Phase | Wait
     starts: date
     ends: date
     why: tuple[Message, ...]
@@ -31,19 +31,19 @@ class StageDays:
     @property
     def name(self) -> Message:
         """What it is called."""
-        return Message("stage", stage=self.stage)
+        return Message("stage", stage=self.phase)
 
 
-class StageSummary:
-    """Scheduled work as stages, without hours and without other orders' work."""
+class PhaseSummary:
+    """Scheduled work as phases, without hours and without other orders' work."""
 
     def __init__(
         self, laid: Sequence[ScheduledJob], loads: int, workshop: Workshop, today: date
     ) -> None:
         self._laid, self._loads, self._workshop, self._today = laid, loads, workshop, today
 
-    def stages(self) -> Iterable[StageDays]:
-        """Yield every stage in the order of the work."""
+    def phases(self) -> Iterable[PhaseDays]:
+        """Yield every phase in the order of the work."""
         yield from self._work("sample")
         yield from self._yes()
         yield from self._work("mould")
@@ -57,33 +57,33 @@ class StageSummary:
         yield from self._work("pack")
         yield from self._keeping()
 
-    def _of(self, stage: Stage) -> list[ScheduledJob]:
-        return [scheduled for scheduled in self._laid if scheduled.job.step.stage == stage]
+    def _of(self, phase: Phase) -> list[ScheduledJob]:
+        return [scheduled for scheduled in self._laid if scheduled.job.step.phase == phase]
 
-    def _work(self, stage: Stage) -> Iterable[StageDays]:
-        mine = [scheduled for scheduled in self._of(stage) if scheduled.people]
-        if stage == "pack":  # a crate may be built while the sealer hardens
+    def _work(self, phase: Phase) -> Iterable[PhaseDays]:
+        mine = [scheduled for scheduled in self._of(phase) if scheduled.people]
+        if phase == "pack":  # a crate may be built while the sealer hardens
             mine = [scheduled for scheduled in mine if scheduled.job.piece.slab is not None]
         if not mine:
             return
-        why = Message("stage-work", stage=stage)
-        if stage == "cast" and self._loads > 1:
+        why = Message("stage-work", stage=phase)
+        if phase == "cast" and self._loads > 1:
             why = Message("stage-cast-in-turns", turns=self._loads)
         ready_at = day_at(min(scheduled.ready_at for scheduled in mine))
         ends = last_day(max(scheduled.ends for scheduled in mine))
         starts = day_at(min(scheduled.starts for scheduled in mine))
-        yield StageDays(stage, starts, ends, (why, *self.shut(ready_at, ends)))
+        yield PhaseDays(phase, starts, ends, (why, *self.shut(ready_at, ends)))
 
-    def _yes(self) -> Iterable[StageDays]:
+    def _yes(self) -> Iterable[PhaseDays]:
         """The wait for the tile to dry and travel, and for the customer's yes to it."""
         tiles = self._of("sample")
         if tiles:
             ends = last_day(max(tile.wait_ends for tile in tiles))
             starts = last_day(min(tile.ends for tile in tiles))
             why = Message("stage-yes", until=self.weekday(ends))
-            yield StageDays("yes", starts, ends, (why,))
+            yield PhaseDays("yes", starts, ends, (why,))
 
-    def _cover(self) -> Iterable[StageDays]:
+    def _cover(self) -> Iterable[PhaseDays]:
         casts = [
             scheduled for scheduled in self._of("cast") if scheduled.job.piece.slab is not None
         ]
@@ -95,14 +95,14 @@ class StageSummary:
                 until = self.weekday(ends)
                 where = "tent" if tents else "workshop"
                 why = Message("stage-cures", until=until, warmth=Temperature(warm), where=where)
-                yield StageDays("cover", starts, ends, (why,))
+                yield PhaseDays("cover", starts, ends, (why,))
 
-    def _rack(self) -> Iterable[StageDays]:
+    def _rack(self) -> Iterable[PhaseDays]:
         """Yield the damp curing after demoulding, if it delays the next step."""
         later = {
             scheduled.job.piece
             for scheduled in self._laid
-            if scheduled.job.step.stage in ("seal", "pack")
+            if scheduled.job.step.phase in ("seal", "pack")
         }
         damp = [
             scheduled
@@ -114,9 +114,9 @@ class StageSummary:
         ]
         for starts, ends in self._waited(damp):
             why = Message("stage-kept-damp", until=self.weekday(ends))
-            yield StageDays("rack", starts, ends, (why,))
+            yield PhaseDays("rack", starts, ends, (why,))
 
-    def _drying(self) -> Iterable[StageDays]:
+    def _drying(self) -> Iterable[PhaseDays]:
         """Yield the wait before the first coat: for drying, or for the sealer's least age."""
         seals = self._first_coats()
         if not seals:
@@ -125,12 +125,12 @@ class StageSummary:
             ]
             for starts, ends in self._waited(finished):
                 why = Message("stage-dries", until=self.weekday(ends))
-                yield StageDays("dry", starts, ends, (why,))
+                yield PhaseDays("dry", starts, ends, (why,))
             return
         before = {
             scheduled.job.piece: scheduled
             for scheduled in self._laid
-            if scheduled.job.step.stage in ("cast", "finish")
+            if scheduled.job.step.phase in ("cast", "finish")
         }
         waits = [(before[seal.job.piece], seal) for seal in seals if seal.job.piece in before]
         waits = [(last, seal) for last, seal in waits if seal.ready_at > _done(last)]
@@ -144,7 +144,7 @@ class StageSummary:
             if seal.ready_at > last.wait_ends:
                 days = math.ceil(seal.job.step.age_hours / 24)
                 why = Message("stage-ages", days=days, until=self.weekday(ends))
-            yield StageDays("dry", starts, ends, (why,))
+            yield PhaseDays("dry", starts, ends, (why,))
 
     def _first_coats(self) -> list[ScheduledJob]:
         first: dict[object, ScheduledJob] = {}
@@ -152,16 +152,16 @@ class StageSummary:
             first.setdefault(scheduled.job.piece, scheduled)
         return list(first.values())
 
-    def _hardening(self) -> Iterable[StageDays]:
+    def _hardening(self) -> Iterable[PhaseDays]:
         for starts, ends in self._waited(self._of("seal")):
             why = Message("stage-hardens", until=self.weekday(ends))
-            yield StageDays("harden", starts, ends, (why,))
+            yield PhaseDays("harden", starts, ends, (why,))
 
-    def _keeping(self) -> Iterable[StageDays]:
+    def _keeping(self) -> Iterable[PhaseDays]:
         """Yield the wait for the age at which a slab can lie on its rests, if it delays it."""
         for starts, ends in self._waited(self._of("pack")):
             why = Message("stage-kept", until=self.weekday(ends))
-            yield StageDays("harden", starts, ends, (why,))
+            yield PhaseDays("harden", starts, ends, (why,))
 
     @staticmethod
     def _waited(before: Sequence[ScheduledJob]) -> Iterable[tuple[date, date]]:
@@ -187,4 +187,4 @@ class StageSummary:
 
 def _done(scheduled: ScheduledJob) -> int:
     """When hands, or the cover, are done with a piece."""
-    return scheduled.wait_ends if scheduled.job.step.stage == "cast" else scheduled.ends
+    return scheduled.wait_ends if scheduled.job.step.phase == "cast" else scheduled.ends
