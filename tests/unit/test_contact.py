@@ -37,7 +37,7 @@ def pull(load: float, x: float, y: float) -> np.ndarray:
 
 def test_three_rests_share_by_statics() -> None:
     """Nothing but balance decides: the shares are area coordinates (statics)."""
-    found = contact.settled(rests([(0, 0), (1, 0), (0, 1)]), np.zeros(3), pull(10, 0.2, 0.3))
+    found = contact.balance_of(rests([(0, 0), (1, 0), (0, 1)]), np.zeros(3), pull(10, 0.2, 0.3))
     assert found.reactions == pytest.approx([5.0, 2.0, 3.0])
 
 
@@ -52,7 +52,7 @@ def test_a_load_outside_the_hull_leaves_an_imbalance() -> None:
 def test_a_rest_that_holds_down_may_pull() -> None:
     """The same load is carried once the far rests hold down."""
     held = rests(SQUARE, [False, True, True, False])
-    found = contact.settled(held, np.zeros(4), pull(10, 1.5, 0.5))
+    found = contact.balance_of(held, np.zeros(4), pull(10, 1.5, 0.5))
     assert found.reactions[[0, 3]].max() < 0
     assert found.reactions.sum() == pytest.approx(10)
 
@@ -68,7 +68,7 @@ def test_held_rests_that_cannot_balance_a_load_are_reported() -> None:
     line = np.array([[1.0, 0.0, 0.0], [1.0, 100.0, 0.0], [1.0, 200.0, 0.0]])
     rests = contact.rests_of(1e-3 * np.eye(3), line, np.zeros(3, dtype=bool))
     with pytest.raises(ContactNotSettledError):
-        contact.settled(rests, np.zeros(3), np.array([100.0, 100.0, 5000.0]))
+        contact.balance_of(rests, np.zeros(3), np.array([100.0, 100.0, 5000.0]))
 
 
 def test_cases_settled_together_and_alone_agree() -> None:
@@ -80,9 +80,9 @@ def test_cases_settled_together_and_alone_agree() -> None:
         free = rng.normal(size=(len(places), 9))
         shares = rng.dirichlet(np.ones(len(places)), 9)
         loads = 5.0 * np.vstack([np.ones(9), (shares @ places).T])
-        together = Contact(some).settled(free, loads)
+        together = Contact(some).balances(free, loads)
         for k, found in enumerate(together):
-            alone = contact.settled(some, free[:, k], loads[:, k])
+            alone = contact.balance_of(some, free[:, k], loads[:, k])
             assert found.reactions == pytest.approx(alone.reactions, abs=1e-6)
             assert found.motion == pytest.approx(alone.motion, abs=1e-6)
 
@@ -99,12 +99,12 @@ def test_where_a_case_begins_does_not_change_where_it_settles() -> None:
         shares = rng.dirichlet(np.ones(len(places)), 8)
         loads = 5.0 * np.vstack([np.ones(8), (shares @ places).T])
         other = Contact(softer)
-        other.settled(rng.normal(size=free.shape), loads)
-        wanted = Contact(some).settled(free, loads)
+        other.balances(rng.normal(size=free.shape), loads)
+        wanted = Contact(some).balances(free, loads)
         for begun in (
-            Contact(some).settled(free, loads, gaps > 0.0),
-            Contact(some, other).settled(free, loads),
-            Contact(some, other).settled(free, loads, np.ones_like(gaps, dtype=bool)),
+            Contact(some).balances(free, loads, gaps > 0.0),
+            Contact(some, other).balances(free, loads),
+            Contact(some, other).balances(free, loads, np.ones_like(gaps, dtype=bool)),
         ):
             for one, found in zip(wanted, begun, strict=True):
                 assert found.reactions == pytest.approx(one.reactions, abs=1e-6)
@@ -121,7 +121,7 @@ def test_a_case_without_an_answer_spoils_no_other() -> None:
 
 def test_coincident_rests_share_their_load() -> None:
     """Two rests in one place are no singular matrix."""
-    found = contact.settled(rests([*SQUARE, (0, 0)]), np.zeros(5), pull(8, 0.5, 0.5))
+    found = contact.balance_of(rests([*SQUARE, (0, 0)]), np.zeros(5), pull(8, 0.5, 0.5))
     assert found.reactions.sum() == pytest.approx(8)
     assert found.reactions[0] == pytest.approx(found.reactions[4], rel=1e-4)
 

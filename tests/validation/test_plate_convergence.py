@@ -24,7 +24,7 @@ def sine_sag(mesh_mm: float) -> float:
     footing = footing_of(model, [edge], 1.0)
     carried = model.factor.forward(force)
     free, pull = (footing.rows.T @ carried)[:, 0], (footing.motions.T @ force)[:, 0]
-    held = contact.settled(footing.rests, free, pull)
+    held = contact.balance_of(footing.rests, free, pull)
     u = model.factor.backward(carried - footing.rows @ held.reactions[:, None])
     u += footing.motions @ held.motion[:, None]
     at = np.argmin(np.hypot(*(model.mesh.nodes - A / 2).T))

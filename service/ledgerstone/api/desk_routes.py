@@ -44,8 +44,10 @@ def desk_routes(context: AppContext) -> Blueprint:
         guard.must_accept_json()
         if kind not in KINDS:
             return problem(404, Message("no-such-note", kinds=", ".join(KINDS)))
-        asked = context.quote_context(for_maker=True).of_one_request()
-        return Response(json.dumps(write_note(kind, guard.json_body(), asked)), mimetype=_JSON)
+        quote_context = context.quote_context(for_maker=True).of_one_request()
+        return Response(
+            json.dumps(write_note(kind, guard.json_body(), quote_context)), mimetype=_JSON
+        )
 
     @v1.post("/drafts")
     def drafts() -> Response:
@@ -60,8 +62,8 @@ def desk_routes(context: AppContext) -> Blueprint:
 
 def _draft(mailbox: Mailbox, context: AppContext) -> Response:
     """Store the requested reply as a draft in the maker's mailbox."""
-    asked = context.quote_context(for_maker=True)
-    letter = draft_letter(guard.json_body(), asked, context.templates)
+    quote_context = context.quote_context(for_maker=True)
+    letter = draft_letter(guard.json_body(), quote_context, context.templates)
     identity = context.workshop.workshop
     now = datetime.now(ZoneInfo(identity.timezone))
     name = make_msgid(domain=identity.email.rpartition("@")[2])

@@ -37,11 +37,13 @@ def paper_routes(context: AppContext) -> Blueprint:
     def replies() -> Response:
         guard.must_be_maker(context.settings)
         kind = guard.accepted(JSON_TYPE, _EML)
-        asked, templates = context.quote_context(for_maker=True), context.templates
+        quote_context, templates = context.quote_context(for_maker=True), context.templates
         document = guard.json_body()
         if kind == _EML:
-            return _download(draft_letter(document, asked, templates), _EML, "reply.eml")
-        return Response(json.dumps(write_letter(document, asked, templates)), mimetype=JSON_TYPE)
+            return _download(draft_letter(document, quote_context, templates), _EML, "reply.eml")
+        return Response(
+            json.dumps(write_letter(document, quote_context, templates)), mimetype=JSON_TYPE
+        )
 
     @v1.post("/sheets/<kind>")
     def sheets(kind: str) -> Response:
@@ -63,10 +65,10 @@ def paper_routes(context: AppContext) -> Blueprint:
 
 
 def _paper(kind: str, form: str, context: AppContext) -> Response:
-    asked = context.quote_context(for_maker=True)
-    paper = make_paper(kind, guard.json_body(), asked)
+    quote_context = context.quote_context(for_maker=True)
+    paper = make_paper(kind, guard.json_body(), quote_context)
     if isinstance(paper, ResolvedRequest):
-        return _sent_back(paper, asked)
+        return _sent_back(paper, quote_context)
     written = render(paper, form, context.templates)
     if form == PDF:
         return _download(written, form, f"{kind}.pdf")
@@ -77,18 +79,18 @@ def _paper(kind: str, form: str, context: AppContext) -> Response:
 
 
 def _plan(context: AppContext) -> Response:
-    asked = context.quote_context(for_maker=True)
-    plan = make_plan(guard.json_body(), asked)
+    quote_context = context.quote_context(for_maker=True)
+    plan = make_plan(guard.json_body(), quote_context)
     if isinstance(plan, ResolvedRequest):
-        return _sent_back(plan, asked)
+        return _sent_back(plan, quote_context)
     return Response(plan, mimetype=_ICS)
 
 
 def _cut_file(form: str, context: AppContext) -> Response:
-    asked = context.quote_context(for_maker=True)
-    lines = make_cut_file(guard.json_body(), form, asked)
+    quote_context = context.quote_context(for_maker=True)
+    lines = make_cut_file(guard.json_body(), form, quote_context)
     if isinstance(lines, ResolvedRequest):
-        return _sent_back(lines, asked)
+        return _sent_back(lines, quote_context)
     return _download(lines, form, "moulds.dxf" if form == DXF else "moulds.svg")
 
 

@@ -39,14 +39,14 @@ def routes(context: AppContext) -> Blueprint:
     @v1.post("/quotes")
     def quotes() -> Response:
         guard.must_accept_json()
-        asked = context.quote_context(for_maker=guard.claims_maker(context.settings))
+        quote_context = context.quote_context(for_maker=guard.claims_maker(context.settings))
         sent = guard.json_body()
-        document, asked = split_maker_terms(with_language(sent), asked)
+        document, quote_context = split_maker_terms(with_language(sent), quote_context)
         minimal = guard.prefers_minimal()
-        answer = answer_order(document, asked, search=not minimal)
+        answer = answer_order(document, quote_context, search=not minimal)
         metrics.count_findings([finding.check for finding in answer.findings])
         with metrics.timed("write"):
-            response = _answer(answer, document, asked)
+            response = _answer(answer, document, quote_context)
         if minimal:
             response.headers["Preference-Applied"] = "return=minimal"
         return vary_by_language(response, sent)
@@ -72,11 +72,11 @@ def _drawing_routes(v1: Blueprint, context: AppContext) -> None:
     @v1.post("/drawings")
     def drawings() -> Response:
         guard.must_accept_json()
-        asked = context.quote_context(for_maker=guard.claims_maker(context.settings))
+        quote_context = context.quote_context(for_maker=guard.claims_maker(context.settings))
         sent = guard.json_body()
-        answer = answer_order(with_language(sent), asked, search=False)
-        since = offer_changed_by(answer.order, asked)
-        return vary_by_language(jsonify(write_drawings(answer, asked, since)), sent)
+        answer = answer_order(with_language(sent), quote_context, search=False)
+        since = offer_changed_by(answer.order, quote_context)
+        return vary_by_language(jsonify(write_drawings(answer, quote_context, since)), sent)
 
     @v1.get("/drawings/<token>/<name>.svg")
     def drawing(token: str, name: str) -> Response:

@@ -61,6 +61,6 @@ def _profile_file(settings: Settings) -> ProfileFile:
     Nor is one in a read-only folder, as in a container.
     """
     path = settings.workshop_path
-    asked = settings.is_workshop_writable and path != DEMONSTRATION
-    writable = asked and os.access(path.parent, os.W_OK)
+    wanted = settings.is_workshop_writable and path != DEMONSTRATION
+    writable = wanted and os.access(path.parent, os.W_OK)
     return ProfileFile(path.name, profile_text(path), writable, partial(replace_file, path))

@@ -20,7 +20,7 @@ def price_work(scheduled: Scheduled, terms: MakerTerms = NO_TERMS) -> Priced:
     """Price the materials and the list of work of an order, by what the maker sets beside them."""
     assessed = scheduled.assessed
     planned = assessed.planned
-    asked = price(
+    found = price(
         planned.order,
         planned.shapes,
         scheduled.operations,
@@ -30,4 +30,4 @@ def price_work(scheduled: Scheduled, terms: MakerTerms = NO_TERMS) -> Priced:
         costed=scheduled.costed,
         rails=[strength.in_place.rails for strength in assessed.strength],
     )
-    return Priced(scheduled, asked)
+    return Priced(scheduled, found)

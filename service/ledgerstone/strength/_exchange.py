@@ -127,7 +127,7 @@ def middle_of(sets: BoolArray) -> BoolArray:
     return np.asarray(sets[int((apart + apart.T).sum(axis=1).argmin())])
 
 
-def settled(
+def touching_rests(
     exchange: Exchange,
     start: FloatArray,
     pushes_only: BoolArray,

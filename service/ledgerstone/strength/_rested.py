@@ -255,7 +255,7 @@ def _each(
     resting = [k for k, tip in enumerate(tips) if tip is None]
     if resting:
         apart = None if low is None else low[:, resting]
-        found = footing.contact.settled(free[:, resting], pulls[:, resting], apart)
+        found = footing.contact.balances(free[:, resting], pulls[:, resting], apart)
         reactions[:, resting] = np.column_stack([one.reactions for one in found])
         motions[:, resting] = np.column_stack([one.motion for one in found])
     return reactions, motions, tips

@@ -9,7 +9,7 @@ from scipy.linalg import LinAlgError
 
 from ledgerstone.arrays import BoolArray, FloatArray
 from ledgerstone.strength import contact
-from ledgerstone.strength._exchange import Exchange, middle_of, settled
+from ledgerstone.strength._exchange import Exchange, middle_of, touching_rests
 
 MAX_TOGETHER = 2_500_000  # cases times rests squared: what one portion may hold, in numbers
 SHARPENINGS = 2
@@ -32,12 +32,12 @@ class Contact:
         self._exchange: Exchange | None = None
         # settled cases with the rests that touch in them, shape (c, k) each; a case is its
         # ``wanted`` row divided by its length
-        self._seen: list[tuple[FloatArray, BoolArray]] = (
-            [] if like is None else list(like._seen)  # noqa: SLF001 - its own kind
+        self._known: list[tuple[FloatArray, BoolArray]] = (
+            [] if like is None else list(like._known)  # noqa: SLF001 - its own kind
         )
-        self._others = sum(len(unit) for unit, _ in self._seen)
+        self._others = sum(len(unit) for unit, _ in self._known)
 
-    def settled(
+    def balances(
         self, free: FloatArray, pulls: FloatArray, low: BoolArray | None = None
     ) -> list[contact.Balance]:
         """Balance of every case.
@@ -45,17 +45,17 @@ class Contact:
         Parameters
         ----------
         free, pulls
-            As ``settled``, one column a case: shapes (k, c) and (3, c).
+            As ``contact.balance_of``, one column a case: shapes (k, c) and (3, c).
         low
             Rests that lie low, shape (k, c): they are first taken not to touch.
 
         Raises
         ------
         ContactNotSettledError
-            As ``settled``.
+            As ``contact.balance_of``.
         """
         found: list[contact.Balance | None] = [None] * free.shape[1]
-        if not self._seen or len(found) == 1:
+        if not self._known or len(found) == 1:
             found[0] = self._alone(free[:, 0], pulls[:, 0])
         with suppress(LinAlgError):
             portion = max(1, MAX_TOGETHER // len(free) ** 2)
@@ -64,7 +64,7 @@ class Contact:
                 apart = None if low is None else low[:, some].T
                 found[some] = self._together(free[:, some].T, pulls[:, some].T, apart)
         return [
-            one or contact.settled(self._rests, free[:, k], pulls[:, k])
+            one or contact.balance_of(self._rests, free[:, k], pulls[:, k])
             for k, one in enumerate(found)
         ]
 
@@ -74,7 +74,7 @@ class Contact:
         Parameters
         ----------
         free
-            As ``settled``, shape (k, c).
+            As ``contact.balance_of``, shape (k, c).
         touching
             Rests that touch in each case, whatever their reactions' signs, shape (k, c).
         """
@@ -89,9 +89,9 @@ class Contact:
     def _alone(self, free: FloatArray, pull: FloatArray) -> contact.Balance:
         """Balance of one case, from the rests that touch in the one most like it."""
         rests, wanted = self._rests, self._wanted(free[None], pull[None])
-        begin = (self._most_like(wanted) | ~rests.pushes_only)[0] if self._seen else None
-        found = contact.settled(rests, free, pull, begin)
-        self._seen.append((_unit(wanted), found.touching[None]))
+        begin = (self._most_like(wanted) | ~rests.pushes_only)[0] if self._known else None
+        found = contact.balance_of(rests, free, pull, begin)
+        self._known.append((_unit(wanted), found.touching[None]))
         return found
 
     def _together(
@@ -106,8 +106,8 @@ class Contact:
         nothing = np.column_stack([contact.PULLS * load, opening])
         exchange = self._near(begin)
         start = exchange.start(wanted, pulls)
-        touching, values = settled(exchange, start, rests.pushes_only, nothing, begin)
-        self._seen.append((_unit(wanted), touching))
+        touching, values = touching_rests(exchange, start, rests.pushes_only, nothing, begin)
+        self._known.append((_unit(wanted), touching))
         reactions, motions = _parted(values, touching)
         for done in range(SHARPENINGS):
             sunk = self._sunk(wanted, reactions, motions)
@@ -164,8 +164,8 @@ class Contact:
 
     def _most_like(self, wanted: FloatArray) -> BoolArray:
         """The touching rests of the settled case that is most like each one, (c, k)."""
-        seen = np.concatenate([unit for unit, _ in self._seen])
-        touching = np.concatenate([touching for _, touching in self._seen])
+        seen = np.concatenate([unit for unit, _ in self._known])
+        touching = np.concatenate([touching for _, touching in self._known])
         alike = _unit(wanted) @ seen.T
         alike[:, : self._others] -= LESS_ALIKE
         return np.asarray(touching[alike.argmax(axis=1)])

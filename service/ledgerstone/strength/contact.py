@@ -114,7 +114,7 @@ def imbalance(rests: SupportFlexibility, pull: FloatArray) -> float:
     return float(np.linalg.norm(left)) / max(float(np.linalg.norm(pull)), 1e-300)
 
 
-def settled(
+def balance_of(
     rests: SupportFlexibility,
     free: FloatArray,
     pull: FloatArray,
