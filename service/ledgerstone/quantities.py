@@ -16,12 +16,26 @@ from ledgerstone._length_grammar import THOUSANDS, UnitName
 from ledgerstone.errors import QuantityError
 from ledgerstone.message import Spoken
 
-__all__ = ["CANONICAL", "LONGEST_MM", "Length", "Marks", "Origin", "Rounding", "UnitName"]
+__all__ = [
+    "CANONICAL",
+    "LONGEST_MM",
+    "MM2_PER_M2",
+    "MM3_PER_L",
+    "MM3_PER_M3",
+    "Length",
+    "Marks",
+    "Origin",
+    "Rounding",
+    "UnitName",
+]
 
 Origin = Literal["text", "number", "worked"]
 Rounding = Literal["near", "up", "down"]
 
 LONGEST_MM: Final = 1_000_000
+MM2_PER_M2: Final = 1e6
+MM3_PER_L: Final = 1e6
+MM3_PER_M3: Final = 1e9
 
 _DEFINITIONS: Final = (
     "millimetre = [length] = mm",

@@ -27,6 +27,7 @@ from ledgerstone.outline import (
     outline_shape,
     unit_vector,
 )
+from ledgerstone.quantities import MM2_PER_M2, MM3_PER_L
 from ledgerstone.workshop.records import Workshop
 
 _AT_THE_CENTRE_MM = 1e-6
@@ -80,6 +81,21 @@ class Shape:
     net_area_mm2: float
     volume_mm3: float
     strips: tuple[Strip, ...]
+
+    @property
+    def net_area_m2(self) -> float:
+        """Area of the concrete in plan, m²."""
+        return self.net_area_mm2 / MM2_PER_M2
+
+    @property
+    def outline_area_m2(self) -> float:
+        """Area within the outline, openings in it, m²."""
+        return self.outline_area_mm2 / MM2_PER_M2
+
+    @property
+    def volume_l(self) -> float:
+        """Volume of the concrete, litres."""
+        return self.volume_mm3 / MM3_PER_L
 
     def side(self, name: str) -> Side:
         """Return the side of that name.

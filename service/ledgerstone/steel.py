@@ -18,6 +18,7 @@ from ledgerstone.mould.nesting import (
     fewest_stock,
     nest,
 )
+from ledgerstone.quantities import MM2_PER_M2
 
 STEEL_KG_PER_M3 = 7850.0  # EN 1991-1-1 table A.4 has 77.0 to 78.5 kN/m³
 GLASS_KG_PER_M3 = 2000.0  # bars and mesh of glass fibre in resin, 1900 to 2100: from memory
@@ -71,7 +72,7 @@ class MeshPiece:
         ------
         As ``mesh_kg_per_m2``.
         """
-        area_m2 = (self.length_mm * self.width_mm - self.cut_away_mm2) / 1e6
+        area_m2 = (self.length_mm * self.width_mm - self.cut_away_mm2) / MM2_PER_M2
         return self.count * area_m2 * mesh_kg_per_m2(self.wire_mm, self.pitch_mm, self.kg_per_m3)
 
 

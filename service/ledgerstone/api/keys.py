@@ -9,7 +9,8 @@ from typing import Final
 from flask import Flask, Response, request
 
 from ledgerstone.api import guard
-from ledgerstone.api.limits import Buckets, client_of, retry_later
+from ledgerstone.api.limits import Buckets, client_of
+from ledgerstone.api.problems import retry_later
 from ledgerstone.message import Message
 from ledgerstone.settings import Settings
 

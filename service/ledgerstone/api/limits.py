@@ -16,7 +16,7 @@ from typing import Final, Protocol
 from flask import Flask, Response, request
 
 from ledgerstone.api.lane import ActiveClients
-from ledgerstone.api.problems import problem
+from ledgerstone.api.problems import retry_later
 from ledgerstone.message import Message
 from ledgerstone.settings import Settings
 
@@ -206,10 +206,3 @@ def _one_at_a_time(
         return retry_later(429, Message("asked-one-at-a-time", seconds=_ONE_EACH_S), _ONE_EACH_S)
     active_clients.begin(client)
     return None
-
-
-def retry_later(status: int, why: Message, wait_s: int) -> Response:
-    """Answer that a client should retry later, with Retry-After in seconds."""
-    answer = problem(status, why)
-    answer.headers["Retry-After"] = str(wait_s)
-    return answer

@@ -11,8 +11,8 @@ from flask import Blueprint, Response, json, request
 from ledgerstone.api import guard
 from ledgerstone.api.app_context import AppContext
 from ledgerstone.api.languages import asked_speech
-from ledgerstone.api.limits import Buckets, client_of, retry_later
-from ledgerstone.api.problems import problem
+from ledgerstone.api.limits import Buckets, client_of
+from ledgerstone.api.problems import problem, retry_later
 from ledgerstone.api.smtp import post_of
 from ledgerstone.application.opening import write_opened
 from ledgerstone.application.requesting import send_request

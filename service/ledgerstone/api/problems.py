@@ -36,7 +36,8 @@ from ledgerstone.message import Message
 
 log = logging.getLogger("ledgerstone")
 
-LANE_S: Final = 4  # Retry-After, s: the lane is free again by then
+USUAL_WAIT_S: Final = 2  # what a client is asked to wait where no other time is known
+LANE_S: Final = 4  # the lane for heavy work is free again by then
 
 # Every error of ours and its HTTP status; the design tests hold this complete.
 STATUS_OF: dict[type[LedgerstoneError], int] = {
@@ -96,7 +97,17 @@ def problem_response(body: dict[str, Any]) -> Response:
         json.dumps(whole), status=body["status"], mimetype="application/problem+json"
     )
     if body["status"] in (429, 503):
-        response.headers["Retry-After"] = "2"
+        _retry_after(response, USUAL_WAIT_S)
+    return response
+
+
+def retry_later(status: int, why: Message, wait_s: int) -> Response:
+    """Answer that a client should retry later, with Retry-After in seconds."""
+    return _retry_after(problem(status, why), wait_s)
+
+
+def _retry_after(response: Response, wait_s: int) -> Response:
+    response.headers["Retry-After"] = str(wait_s)
     return response
 
 
@@ -127,9 +138,7 @@ def _not_understood(fault: NotUnderstood) -> Response:
 
 
 def _lane_taken(fault: LaneTaken | CallerGone) -> Response:
-    answer = problem(STATUS_OF[type(fault)], Message("lane-taken", seconds=LANE_S))
-    answer.headers["Retry-After"] = str(LANE_S)
-    return answer
+    return retry_later(STATUS_OF[type(fault)], Message("lane-taken", seconds=LANE_S), LANE_S)
 
 
 def _too_intricate(fault: TooIntricate) -> Response:

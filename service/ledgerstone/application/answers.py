@@ -31,8 +31,6 @@ from ledgerstone.terms import trial_message
 from ledgerstone.wording import Speech, speech_of
 from ledgerstone.workshop.records import Workshop
 
-MM2_PER_M2: Final = 1e6
-MM3_PER_L: Final = 1e6
 MAX_FINDINGS = 100  # of one answer, the gravest ones
 _OF_A_FINDING: Final = tuple(name for name in FINDING.fields if name not in ("remedies", "says"))
 
@@ -225,8 +223,8 @@ def _slabs(quote: Quote, workshop: Workshop, speech: Speech, *, for_maker: bool)
         {
             "says": speech.say(said),
             "finished_mm": shape,
-            "area_m2": shape.net_area_mm2 / MM2_PER_M2,
-            "volume_l": shape.volume_mm3 / MM3_PER_L,
+            "area_m2": shape.net_area_m2,
+            "volume_l": shape.volume_l,
             "strength": strength_members(strength, slab, workshop, speech, for_maker=for_maker),
             "shade": shade_members(slab, workshop, speech),
         }

@@ -15,7 +15,7 @@ from ledgerstone.workshop.records import Workshop
 def poured_in_time(planned: Planned) -> Iterable[Finding]:
     """No slab takes more batches than the mixer places while the first one is still open."""
     order, workshop = planned.order, planned.workshop
-    if not any(_may_be_late(shape.volume_mm3 / 1e6, workshop) for shape in planned.shapes):
+    if not any(_may_be_late(shape.volume_l, workshop) for shape in planned.shapes):
         return
     late: dict[int, Pour] = {}
     for pour in late_pours(batch_plan(order, planned.shapes, workshop), workshop):

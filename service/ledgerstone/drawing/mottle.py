@@ -22,6 +22,7 @@ from ledgerstone.arrays import FloatArray
 from ledgerstone.drawing.svg import EMBEDDED_PNG
 from ledgerstone.drawing.tint import RGB, hex_of
 from ledgerstone.outline import XY
+from ledgerstone.quantities import MM2_PER_M2
 from ledgerstone.surfaces import SURFACES, Surface
 
 SIDE_PX: Final = 80
@@ -99,7 +100,7 @@ def voids(
 
     They keep clear of the rim by as much as ``edge_mm``, the size of its worked edge, and a little.
     """
-    count = min(_MAX_VOIDS, round(SURFACES[surface].voids_per_m2 * net.area / 1e6))
+    count = min(_MAX_VOIDS, round(SURFACES[surface].voids_per_m2 * net.area / MM2_PER_M2))
     if count == 0:
         return []
     thrown = numbers(f"voids {seed}", 6 * count).reshape(2 * count, 3)

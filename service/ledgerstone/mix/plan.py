@@ -18,8 +18,6 @@ from ledgerstone.surfaces import Surface
 from ledgerstone.workshop.proportions import Role
 from ledgerstone.workshop.records import Workshop
 
-MM2_PER_M2 = 1e6
-
 
 @dataclass(frozen=True, slots=True)
 class SlabConcrete:
@@ -149,7 +147,7 @@ def late_pours(plan: BatchPlan, workshop: Workshop) -> tuple[Pour, ...]:
 
 def _concrete(shape: Shape, surface: Surface, tint: Tint, workshop: Workshop) -> SlabConcrete:
     mixed = coat_litres(shape, workshop)
-    slurry = slurry_of(surface, shape.net_area_mm2 / MM2_PER_M2, tint, workshop)
+    slurry = slurry_of(surface, shape.net_area_m2, tint, workshop)
     pot = repair_pot(tint, workshop)
     return SlabConcrete(placed_l(shape, workshop), mixed, slurry, pot)
 

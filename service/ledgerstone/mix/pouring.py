@@ -7,10 +7,9 @@ from dataclasses import dataclass
 
 from ledgerstone.mix.batches import open_minutes, split
 from ledgerstone.mix.mixes import Mix, Tint, mixes_of
+from ledgerstone.quantities import MM3_PER_L
 from ledgerstone.shape import Shape
 from ledgerstone.workshop.records import Workshop
-
-MM2_PER_M2, MM3_PER_L = 1e6, 1e6
 
 
 @dataclass(frozen=True, slots=True)

@@ -19,10 +19,9 @@ from ledgerstone.mould.nesting import (
     nest,
 )
 from ledgerstone.order import Order, Slab
+from ledgerstone.quantities import MM2_PER_M2
 from ledgerstone.shape import Shape
 from ledgerstone.workshop.records import Boards, Workshop
-
-MM2_PER_M2 = 1e6
 
 
 @dataclass(frozen=True, slots=True)

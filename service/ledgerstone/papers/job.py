@@ -121,7 +121,7 @@ class Job:
         """Litres of sealer that one piece takes, all coats together."""
         name = self.slabs[i].finish.sealer
         sealer = next(sealer for sealer in self.workshop.sealers if sealer.name == name)
-        area_m2 = self.quote.shapes[i].net_area_mm2 / 1e6
+        area_m2 = self.quote.shapes[i].net_area_m2
         return sealer_l(area_m2, sealer.coats, sealer.coverage_m2_per_l)
 
     def rail_in(self, i: int, shape: Shape) -> tuple[XY, XY] | None:
@@ -138,7 +138,7 @@ class Job:
 
     def steel_kg(self, i: int) -> float:
         """Mass of steel in one piece, kg, by the allowance in its reported mass."""
-        return self.quote.shapes[i].net_area_mm2 / 1e6 * self.workshop.rates.steel_kg_per_m2
+        return self.quote.shapes[i].net_area_m2 * self.workshop.rates.steel_kg_per_m2
 
     def cured_kg(self, i: int) -> float:
         """Mass of one piece as it leaves."""
@@ -148,7 +148,7 @@ class Job:
         """Mass of one piece as it is turned, with its mould where that stays on."""
         if not self.quote.strength[i].handled.way.sides_on:
             return self.cured_kg(i)
-        mould = self.quote.shapes[i].outline_area_mm2 / 1e6 * self.workshop.handling.mould_kg_per_m2
+        mould = self.quote.shapes[i].outline_area_m2 * self.workshop.handling.mould_kg_per_m2
         return self.cured_kg(i) + mould
 
     def minutes_in_all(self) -> int:

@@ -57,7 +57,7 @@ def _faced(job: Job, i: int) -> Iterator[Value]:
         parts=parts_of(slurry.weighings, 1 / max(1, len(fills))),
         hours=plain(job.workshop.days.slurry_hours),
     )
-    area = Area(job.quote.shapes[i].net_area_mm2 / 1e6)
+    area = Area(job.quote.shapes[i].net_area_m2)
     again = Message("job-fill-again", hours=plain(job.workshop.days.slurry_hours))
     if None in fills:
         yield fill

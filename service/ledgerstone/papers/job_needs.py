@@ -7,6 +7,7 @@ from typing import Any
 
 from ledgerstone.message import Message
 from ledgerstone.papers.job import Job
+from ledgerstone.quantities import MM2_PER_M2
 from ledgerstone.schedule.day_work import work_by_day
 from ledgerstone.wording import workshop_speech
 
@@ -44,5 +45,5 @@ def job_materials(job: Job) -> Iterator[dict[str, Any]]:
         yield {"name": name, "used": float(len(stock.lengths)), "unit": "bars", "pack": 1.0}
     for piece in mesh:
         name = f"mesh {piece.wire_mm:g} at {piece.pitch_mm:g}"
-        area = piece.count * piece.length_mm * piece.width_mm / 1e6
+        area = piece.count * piece.length_mm * piece.width_mm / MM2_PER_M2
         yield {"name": name, "used": area, "unit": "m²"}

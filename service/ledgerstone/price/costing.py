@@ -32,7 +32,7 @@ _OURS = frozenset(
     {"mould-board", "foam", "flexible-strip", "screws", "sealant-bead", "release-agent"}
     | {"bars", "mesh", "water", "white-cement"}
 )
-MM2_PER_M2, L_PER_M3 = 1e6, 1000
+L_PER_M3 = 1000
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,7 +99,7 @@ def _by_area(order: Order, shapes: Sequence[Shape], workshop: Workshop) -> Itera
     """Yield what is charged by the square metre, by the piece and by the crate."""
     area, pads = Decimal(0), Decimal(0)
     for slab, shape in zip(order.slabs, shapes, strict=True):
-        net_area = slab.quantity * decimal(shape.net_area_mm2 / MM2_PER_M2)
+        net_area = slab.quantity * decimal(shape.net_area_m2)
         area += net_area
         pads += net_area * finish_of(slab, workshop).consumables_per_m2
     yield Cost(Message("cost-consumables"), MATERIALS, workshop.rates.consumables_per_m2 * area)
@@ -179,7 +179,7 @@ def recast_percent(slab: Slab, shape: Shape, workshop: Workshop) -> float:
     The profile's ``recast_percent`` of rates, finish and shade: the workshop's own count.
     """
     rates = workshop.rates
-    beyond_m2 = max(0.0, shape.net_area_mm2 / MM2_PER_M2 - 1.0)
+    beyond_m2 = max(0.0, shape.net_area_m2 - 1.0)
     shade = sum(shade.recast_percent for shade in workshop.palette if shade.name == slab.shade.name)
     return min(
         100.0,

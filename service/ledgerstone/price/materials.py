@@ -15,6 +15,7 @@ from ledgerstone.mix import BatchPlan, batch_plan, sealer_l
 from ledgerstone.mould import Mould, SheetPart, mould_of, mould_plan
 from ledgerstone.order import Order
 from ledgerstone.price.rounding import decimal
+from ledgerstone.quantities import MM2_PER_M2
 from ledgerstone.reinforcement import SteelPlan
 from ledgerstone.shade import shade_recipe, tint_of
 from ledgerstone.shape import Shape
@@ -22,7 +23,6 @@ from ledgerstone.steel import Bar, MeshPiece, cut_list, mesh_nest
 from ledgerstone.steel_rules import lap_mm, lapped_parts
 from ledgerstone.workshop.records import Workshop
 
-MM2_PER_M2 = 1e6
 MANY_PIECES = 160  # above this, packs are counted by area and length: nesting takes too long
 
 

@@ -17,6 +17,9 @@ from ledgerstone.workshop.records import Workshop
 
 CLEAR_MM = 25.0  # between a pair of bars; EN 1992-1-1 8.2(2) with grains up to 16 mm: 21 mm
 SHORTEST_BAR_MM = 150.0
+# An opening no longer than this, or an inward edge, has no bar beside it and no section of its own:
+# a hand spans it; common practice, no source.
+OPENING_MM = 100.0
 INSIDE_MM = 0.05  # how far inside its cover a bar is laid
 
 

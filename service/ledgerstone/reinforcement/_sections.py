@@ -15,7 +15,7 @@ from shapely.geometry.polygon import orient
 from ledgerstone import plane
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
-from ledgerstone.reinforcement._bars import BarStock, PlacedBar
+from ledgerstone.reinforcement._bars import OPENING_MM, BarStock, PlacedBar
 from ledgerstone.reinforcement._mesh import mesh_of
 from ledgerstone.shape import Shape
 from ledgerstone.steel_rules import least_thickness_mm
@@ -27,7 +27,6 @@ from ledgerstone.strength.cracked import (
 )
 from ledgerstone.workshop.records import Workshop
 
-OPENING_MM = 100.0  # sections are looked at beside openings larger than this
 FAR_MM = 1e5
 FILLET_MM = 20.0  # corners rounded by less than this are taken as sharp
 SQUARE = 0.02  # slope of a face that is square to the bars

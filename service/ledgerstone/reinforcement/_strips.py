@@ -8,17 +8,23 @@ from shapely.geometry import LineString, Point
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone.outline import unit_vector
-from ledgerstone.reinforcement._bars import CLEAR_MM, INSIDE_MM, BarStock, PlacedBar, clipped
+from ledgerstone.reinforcement._bars import (
+    CLEAR_MM,
+    INSIDE_MM,
+    OPENING_MM,
+    BarStock,
+    PlacedBar,
+    clipped,
+)
 from ledgerstone.shape import Shape, Strip
 from ledgerstone.strength.verdict import Verdict
 from ledgerstone.workshop.records import Workshop
 
 # Common practice, no source: a strip as narrow as this always gets its bars, a wider one where
-# the plate says that it works hard; no bar beside an opening that a hand spans.
+# the plate says that it works hard.
 BARS_UNDER_MM = 150.0
 WIDEST_STRIP_MM = 400.0
 WORKS_HARD = 0.6
-OPENING_MM = 100.0
 
 
 def strip_bars(

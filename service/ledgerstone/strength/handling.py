@@ -126,8 +126,8 @@ class Handling:
         """Mass at turning, kg: the slab, and its mould where sides and formers stay in."""
         if not way.sides_on:
             return self.slab_kg
-        area_m2 = self.shape.outline_area_mm2 / 1e6
-        return self.slab_kg + self.workshop.handling.mould_kg_per_m2 * area_m2
+        mould_kg_per_m2 = self.workshop.handling.mould_kg_per_m2
+        return self.slab_kg + mould_kg_per_m2 * self.shape.outline_area_m2
 
     def _possible(self, way: Way) -> bool:
         return (

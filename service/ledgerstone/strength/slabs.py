@@ -21,7 +21,7 @@ from ledgerstone.strength.plate import Plate
 from ledgerstone.strength.rests import turning_places
 from ledgerstone.strength.tested import StripSample, tested_strength_of
 from ledgerstone.strength.verdict import CAUTIONS, Verdict, worst
-from ledgerstone.strength.weight import weight_of
+from ledgerstone.strength.weight import LEAST_LEFT, weight_of
 from ledgerstone.workshop.records import Workshop
 
 MAX_PLATES = 4
@@ -279,10 +279,10 @@ def plate_of(
 
 
 def _reliefs(slab: Slab, shape: Shape) -> tuple[ThinnerZone, ...]:
-    """What is left under each relief; a fifth of the thickness where it would be less."""
+    """What is left under each relief, `LEAST_LEFT` of the thickness where it would be less."""
     thickness = slab.thickness.mm
     return tuple(
-        (area, max(thickness - relief.depth.mm, 0.2 * thickness))
+        (area, max(thickness - relief.depth.mm, LEAST_LEFT * thickness))
         for relief, area in zip(slab.reliefs, shape.reliefs, strict=True)
     )
 

@@ -14,6 +14,7 @@ from ledgerstone.arrays import FloatArray
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
+from ledgerstone.strength.weight import LEAST_LEFT
 
 # EN 1990 table A1.2(A), equilibrium: what stabilises, own weight and a variable load that overturn.
 STABILISING, OVERTURNING, VARIABLE = 0.9, 1.1, 1.5
@@ -119,7 +120,7 @@ def _parts(slab: Slab, shape: Shape, n_per_mm3: float) -> list[tuple[BaseGeometr
     for relief, area in zip(slab.reliefs, shape.reliefs, strict=True):
         off = plane.intersection(area, shape.net)
         if not off.is_empty:
-            parts.append((off, -n_per_mm3 * min(relief.depth.mm, 0.8 * thickness)))
+            parts.append((off, -n_per_mm3 * min(relief.depth.mm, (1.0 - LEAST_LEFT) * thickness)))
     return parts
 
 

@@ -2,12 +2,19 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from ledgerstone.mix import hardened_kg_per_m3
 from ledgerstone.order import Slab
 from ledgerstone.shade import tint_of
 from ledgerstone.strength.plate import OwnWeight
 from ledgerstone.strength.tested import GRAVITY
 from ledgerstone.workshop.records import Workshop
+
+# What is left under a relief counts as no less than this share of the thickness, in the plate and
+# in its weight, so that neither comes to nothing: `relief-too-deep` stops what leaves less than half
+# of the thinnest slab.
+LEAST_LEFT: Final = 0.2
 
 
 def weight_of(slab: Slab, workshop: Workshop) -> OwnWeight:

@@ -4,13 +4,11 @@ from __future__ import annotations
 
 from ledgerstone.mix import hardened_kg_per_m3
 from ledgerstone.order import Order, Slab
+from ledgerstone.quantities import MM3_PER_M3
 from ledgerstone.shade import tint_of
 from ledgerstone.shape import Shape
 from ledgerstone.work import crate_count, packing_way
 from ledgerstone.workshop.records import Workshop
-
-MM3_PER_M3 = 1e9
-MM2_PER_M2 = 1e6
 
 
 def slab_kg(slab: Slab, shape: Shape, workshop: Workshop) -> float:
@@ -22,7 +20,7 @@ def slab_kg(slab: Slab, shape: Shape, workshop: Workshop) -> float:
     """
     density = hardened_kg_per_m3(tint_of(slab, workshop), workshop)
     concrete = shape.volume_mm3 / MM3_PER_M3 * density
-    return concrete + shape.net_area_mm2 / MM2_PER_M2 * workshop.rates.steel_kg_per_m2
+    return concrete + shape.net_area_m2 * workshop.rates.steel_kg_per_m2
 
 
 def crated_kg(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> float:

@@ -14,8 +14,6 @@ from ledgerstone.work.loading import on_table_mm
 from ledgerstone.work.operation import Machine, Operation
 from ledgerstone.workshop.records import Workshop
 
-MM2_PER_M2 = 1e6
-
 
 def moulding(
     i: int, slab: Slab, shape: Shape, workshop: Workshop, moulds: int
@@ -98,7 +96,7 @@ def casting(
     """Yield the steps of every pour: steel, batch, face coat, back-fill, strike off, cover."""
     n, hours = slab.quantity, workshop.hours.per_piece
     again = (n - plan.moulds) * workshop.hours.per_mould.again
-    box, area = on_table_mm(shape, workshop), shape.net_area_mm2 / MM2_PER_M2
+    box, area = on_table_mm(shape, workshop), shape.net_area_m2
     if again:
         yield Operation(Message("step-again"), "cast", i, again, pieces=n, table_mm=box)
     steel = hours.steel_per_m2 * area + hours.bar * plan.bars
@@ -111,7 +109,7 @@ def _pouring(
     i: int, slab: Slab, shape: Shape, workshop: Workshop, plan: CastPlan
 ) -> Iterator[Operation]:
     """Yield one unbroken run from the batch on: concrete does not wait for tomorrow."""
-    n, hours, area = slab.quantity, workshop.hours.per_piece, shape.net_area_mm2 / MM2_PER_M2
+    n, hours, area = slab.quantity, workshop.hours.per_piece, shape.net_area_m2
     box = on_table_mm(shape, workshop)
     yield Operation(
         Message("step-mix"),

@@ -13,8 +13,6 @@ from ledgerstone.surfaces import SURFACES
 from ledgerstone.work.operation import Operation
 from ledgerstone.workshop.records import FinishOffered, Way, Workshop
 
-MM2_PER_M2 = 1e6
-
 
 def moving(
     i: int, slab: Slab, shape: Shape, workshop: Workshop, way: Way | None
@@ -23,7 +21,7 @@ def moving(
 
     Knockouts come out before the turn only where the way does not count on sides and formers.
     """
-    n, hours, area = slab.quantity, workshop.hours.per_piece, shape.net_area_mm2 / MM2_PER_M2
+    n, hours, area = slab.quantity, workshop.hours.per_piece, shape.net_area_m2
     sand = hours.sand_back_per_m2 * area if workshop.boards.sanding_mm > 0 else 0.0
     trim = n * hours.cutout_trim * len(slab.cutouts)
     knockouts = (
@@ -42,7 +40,7 @@ def moving(
 
 def surfacing(i: int, slab: Slab, shape: Shape, workshop: Workshop) -> Iterator[Operation]:
     """Yield the steps of the face: wash, grind and fill in turn, finish, let it dry."""
-    n, area = slab.quantity, shape.net_area_mm2 / MM2_PER_M2
+    n, area = slab.quantity, shape.net_area_m2
     finish, days = finish_of(slab, workshop), workshop.days
     wash, fill = workshop.hours.per_piece.wash, workshop.hours.per_piece.fill_per_m2
     before = grits_before_fills(finish, workshop)
@@ -101,7 +99,7 @@ def _ground(name: Message, i: int, n: int, hours: float) -> Operation:
 
 def sealing(i: int, slab: Slab, shape: Shape, workshop: Workshop) -> Iterator[Operation]:
     """Yield the coats of the sealer: in one go, or one by one where each must dry first."""
-    n, area = slab.quantity, shape.net_area_mm2 / MM2_PER_M2
+    n, area = slab.quantity, shape.net_area_m2
     sealer = next(s for s in workshop.sealers if s.name == slab.finish.sealer)
     goes = sealer.coats if sealer.recoat_hours else 1
     seal = n * area * sealer.hours_per_m2_coat * sealer.coats / goes
