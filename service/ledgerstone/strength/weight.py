@@ -12,8 +12,8 @@ from ledgerstone.strength.tested import GRAVITY
 from ledgerstone.workshop.records import Workshop
 
 # What is left under a relief counts as no less than this share of the thickness, in the plate and
-# in its weight, so that neither comes to nothing: `relief-too-deep` stops what leaves less than half
-# of the thinnest slab.
+# in its weight, so that neither comes to nothing. An order whose relief leaves less than half of
+# the thinnest slab is stopped (`relief-too-deep`).
 LEAST_LEFT: Final = 0.2
 
 
