@@ -1,4 +1,4 @@
-import { spoken, withMark } from "./lib/lengths.js";
+import { spoken, UNITS, withMark } from "./lib/lengths.js";
 
 /** @type {Messages} */
 let messages = {};
@@ -23,7 +23,7 @@ export function setWords(all, lang) {
 
 /** @param {Choices} choices */
 export function setPlace({ words, formats: place }) {
-  units = { lengths: place.lengths, masses: place.masses };
+  units = place;
   setWords({ ...messages, .../** @type {Messages} */ (words) }, place.locale);
 }
 
@@ -81,8 +81,8 @@ export function typedMass(amount, back = false) {
 
 /** In the unit of an outline; the last one carries it. @param {Outline | undefined} outline @param {number[]} mm @returns {string[]} */
 export function sizes(outline, ...mm) {
-  const [, typed = units.lengths] = JSON.stringify(outline)?.match(/\d (mm|cm|m|in|ft)"/) ?? [];
-  const unit = typed === "ft" ? "in" : /** @type {Unit} */ (typed);
+  const typed = String(outline?.length ?? outline?.diameter ?? outline?.points?.[0]?.x).replace("ft", "in");
+  const unit = UNITS.find((each) => typed.endsWith(` ${each}`)) ?? units.lengths;
   const said = mm.map((each) => (unit === "mm" ? number(each, 1) : lengthWords(spoken(each, unit, 16)).slice(0, -unit.length - 1)));
   said.push(`${said.pop()} ${unit}`);
   return said;

@@ -65,7 +65,7 @@ def told(workshop: Workshop, count: int, scatter: float) -> list[list[StepHours]
         quote = jobs_of()[n % len(SIZES)]
         right = reported_steps(quote, dict.fromkeys(STEPS, 1.0), truth)
         strays = np.exp(random.normal(0.0, scatter, len(right)))
-        actual = {s.name: s.expected * stray for s, stray in zip(right, strays, strict=True)}
+        actual = {s.name: s.expected_hours * stray for s, stray in zip(right, strays, strict=True)}
         jobs.append(reported_steps(quote, actual, workshop))
     return jobs
 
@@ -92,11 +92,13 @@ def test_the_fit_is_that_of_least_squares(workshop: Workshop) -> None:
     jobs, rates = told(workshop, 1, 0.1), rates_of(workshop)
     found = learned(jobs, rates)
     keys, steps = [one.key for one in found], [step for job in jobs for step in job]
-    spread = [STEP_SPREAD * step.expected for step in steps]
+    spread = [STEP_SPREAD * step.expected_hours for step in steps]
     prior = [max(RATE_SPREAD * rates[key], MIN_RATE_H) for key in keys]
     rows = [[step.counts.get(key, 0) for key in keys] for step in steps]
     a = np.vstack([np.array(rows) / np.array(spread)[:, None], np.diag(1 / np.array(prior))])
-    short = [(step.actual - step.expected) / s for step, s in zip(steps, spread, strict=True)]
+    short = [
+        (step.actual_hours - step.expected_hours) / s for step, s in zip(steps, spread, strict=True)
+    ]
     moved = np.linalg.lstsq(a, np.array([*short, *[0.0] * len(keys)]), rcond=None)[0]
     assert len(steps) < 2 * len(keys)  # too few to tell how they scatter
     now = [one.now - rates[one.key] for one in found]
@@ -125,7 +127,7 @@ def test_more_jobs_are_surer(workshop: Workshop) -> None:
 def test_a_file_that_is_right_is_left_as_it_is(workshop: Workshop) -> None:
     """Jobs that took what the file says move no rate."""
     jobs = [reported_steps(quote, dict.fromkeys(STEPS, 1.0), workshop) for quote in jobs_of()]
-    right = [[replace(step, actual=step.expected) for step in job] for job in jobs]
+    right = [[replace(step, actual_hours=step.expected_hours) for step in job] for job in jobs]
     assert not any(rate.is_off for rate in learned(right, rates_of(workshop)))
     assert all(rate.now == pytest.approx(rate.was) for rate in learned(right, rates_of(workshop)))
 

@@ -27,17 +27,35 @@ _GROUPS = ("per_job", "per_pour", "per_mould", "per_piece")
 
 @dataclass(frozen=True, slots=True)
 class StepHours:
-    """One step of one job: hours by the profile, reported hours, and each rate's coefficient."""
+    """One step of one job, as the profile has it and as it was reported.
+
+    Attributes
+    ----------
+    expected_hours, actual_hours
+        Hours of hands, of all pieces.
+    counts
+        Of each rate by its key how much of what it is charged by the step has: metres, square
+        metres, pieces or batches, as the rate's own unit is (``hours.per_mould.side_per_m``).
+    """
 
     name: str
-    expected: float
-    actual: float
+    expected_hours: float
+    actual_hours: float
     counts: Mapping[str, float]
 
 
 @dataclass(frozen=True, slots=True)
 class LearnedRate:
-    """One rate of the profile: its value in the file and its value fitted to the jobs."""
+    """One rate of the profile: its value in the file and its value fitted to the jobs.
+
+    Attributes
+    ----------
+    was, now, spread
+        In the file, fitted, and the fitted one's standard deviation: hours by what the rate is
+        charged by (a metre, a square metre, a piece, a batch), which its key says.
+    jobs
+        How many jobs had it.
+    """
 
     key: str
     was: float
@@ -57,7 +75,7 @@ class LearnedRate:
 
 
 def rates_of(workshop: Workshop) -> dict[str, float]:
-    """Return every hourly rate of a profile, by its key."""
+    """Return every rate of labour of a profile by its key: hours by a metre, a piece and so on."""
     rates = {
         f"hours.{group}.{f.name}": float(getattr(getattr(workshop.hours, group), f.name))
         for group in _GROUPS
@@ -77,7 +95,7 @@ def reported_steps(
 ) -> list[StepHours]:
     """Compare the steps whose hours were reported with the profile's hours for them.
 
-    A step has the job sheet's name, or the beginning of it.
+    A step has the job sheet's name, or the beginning of it; ``actual`` is its hours of hands.
     """
     expected = _hours_by_step(quote, workshop)
     more = {key: _hours_by_step(quote, changed) for key, changed in _one_hour_more(workshop)}
@@ -175,7 +193,7 @@ def learned(
     reported
         The steps of each job.
     rates
-        The file's values, weighted as one observation of each rate.
+        The file's values by key, hours, weighted as one observation of each rate.
 
     Source
     ------
@@ -189,8 +207,8 @@ def learned(
         return []
     a = np.array([[step.counts.get(key, 0.0) for key in keys] for step in steps])
     before = np.array([rates[key] for key in keys])
-    missing = np.array([step.actual - step.expected for step in steps])
-    size = np.maximum([step.expected for step in steps], MIN_STEP_H)
+    missing = np.array([step.actual_hours - step.expected_hours for step in steps])
+    size = np.maximum([step.expected_hours for step in steps], MIN_STEP_H)
     found, covariance = _solved(a, missing, STEP_SPREAD * size, before)
     if len(steps) >= 2 * len(keys):
         left = (missing - a @ found) / size
@@ -212,7 +230,17 @@ def learned(
 def _solved(
     a: FloatArray, missing: FloatArray, spread: FloatArray, before: FloatArray
 ) -> tuple[FloatArray, FloatArray]:
-    """Return the changes of the rates, shape (n,), and their covariance, shape (n, n)."""
+    """Return the changes of the rates, shape (n,), and their covariance, shape (n, n).
+
+    Parameters
+    ----------
+    a
+        Each step's count of each rate, shape (m, n).
+    missing, spread
+        Hours that each step took beyond the profile's, and their standard deviation, shape (m,).
+    before
+        The file's rates, shape (n,).
+    """
     weight = 1 / spread**2
     prior = 1 / np.maximum(RATE_SPREAD * before, MIN_RATE_H) ** 2
     precision = a.T @ (weight[:, None] * a) + np.diag(prior)

@@ -232,8 +232,8 @@ class _Report:
             return
         yield from ("", self.speech.say(Message("tried-by-step")))
         for name, steps in steps_by_name.items():
-            expected = sum(step.expected for step in steps)
-            actual = sum(step.actual for step in steps)
+            expected = sum(step.expected_hours for step in steps)
+            actual = sum(step.actual_hours for step in steps)
             off = f"{100 * (expected - actual) / actual:+.0f} %" if actual else ""
             hours = {"expected": Figure(expected, 1), "actual": Figure(actual, 1)}
             counted = self.speech.say(Message("tried-step", count=len(steps), **hours))

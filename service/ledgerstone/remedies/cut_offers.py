@@ -18,6 +18,7 @@ from ledgerstone.checks.units import standing_units
 from ledgerstone.goes_in import is_bowl, is_hob
 from ledgerstone.order import CORNERS, MAX_SLABS, LShape
 from ledgerstone.quantities import Length
+from ledgerstone.remedies.costs import COST, UNEVEN
 from ledgerstone.remedies.cut_outlines import Axis, Plan, plan_of
 from ledgerstone.remedies.cutting import GAP_MM, SlabCut
 from ledgerstone.remedies.laid_out import placed
@@ -32,14 +33,10 @@ IN_TWO = "two-pieces"
 CLEAR_MM = 100.0
 MAX_PLACES = 2
 MAX_TRIED = 6
-_ONE_MORE = 2.0  # a piece more than the fewest
-_CLOSE = 4.0  # a join closer to an opening than it should be, by no less than the rule
 _TABLE = "too-big-for-table"
 _MID = (0.25, 0.75)  # if neither casting nor carrying limits the length
 _ROUND_MM = ((100.0, 50.0, 10.0, 5.0, 1.0), (304.8, 152.4, 25.4, 12.7, 6.35, 1.5875))
 _ROUNDER_BY_MM = 30.0  # greatest distance from the best place for the sake of a rounder number
-_OVER_A_SIDE, _CORNER, _CLEAR, _OVER_A_UNIT, _HALVED = 1.0, 1.5, 2.0, 3.0, 10.0
-_UNEVEN = 0.1  # a first piece in no round number, where both arms of an L leave the choice
 
 
 def in_pieces(
@@ -90,7 +87,7 @@ def _cut(
     if not every:
         yield Option(f"{IN_TWO}-{k}", (), cost, cut)
         return
-    for clear_mm, more in ((CLEAR_MM, 0.0), (None, _CLOSE)):
+    for clear_mm, more in ((CLEAR_MM, 0.0), (None, COST["cut-close"])):
         joint = _joint(cut, clear_mm)
         room = placed("move-all", cut.slab, planned, context, Freedom(moves=every), keeps_off=joint)
         for move in room:
@@ -126,7 +123,7 @@ def _through(
             if i is not None and low <= middle <= high:
                 at = _round_place(plan, axis, middle, (middle - 2.6, middle + 2.6))
                 cut = SlabCut(i, axis, middle if at is None else at, opening.index)
-                cost = _HALVED + abs(middle - best) / plan.along(axis)
+                cost = COST["cut-through-an-opening"] + abs(middle - best) / plan.along(axis)
                 yield Option(f"{IN_TWO}-{count + opening.index}", (), cost, cut)
 
 
@@ -169,12 +166,12 @@ def _places(
     whole, on_units = plan.along(axis), list(_bays(plan, shape)) if axis == "x" else []
     for at in _panels(plan, on_units):
         if least <= at <= high:
-            yield _OVER_A_SIDE + _away(at, best, low, whole), at
+            yield COST["cut-over-a-side"] + _away(at, best, low, whole), at
     for at in _inner_corners(plan, axis):
         if CLEAR_MM <= at <= whole - CLEAR_MM:
-            uneven = _UNEVEN * (_round_place(plan, axis, at, (at, at), least_mm=5.0) is None)
-            yield _CORNER + uneven + abs(at - best) / whole, at
-    cost = _OVER_A_UNIT if on_units else _CLEAR
+            uneven = UNEVEN * (_round_place(plan, axis, at, (at, at), least_mm=5.0) is None)
+            yield COST["cut-at-a-corner"] + uneven + abs(at - best) / whole, at
+    cost = COST["cut-over-a-unit" if on_units else "cut-clear"]
     bays = on_units or [(least, high)]
     taken = list(_taken(shape, axis))
     for bay in bays:
@@ -188,7 +185,7 @@ def _places(
 
 def _away(at: float, best: float, low: float, whole: float) -> float:
     """What a place costs for being away from the best one, or for making one more piece."""
-    return abs(at - best) / whole + (_ONE_MORE if at < low else 0.0)
+    return abs(at - best) / whole + (COST["one-piece-more"] if at < low else 0.0)
 
 
 def _least_mm(finding: Finding, plan: Plan, planned: Planned, axis: Axis, low: float) -> float:

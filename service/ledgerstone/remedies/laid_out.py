@@ -9,16 +9,13 @@ from ledgerstone.json_types import KeyPath
 from ledgerstone.order import Cutout, Order, Point, Slab, Unit
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Changes, changed
+from ledgerstone.remedies.costs import COST, PER_CHANGE, PER_MM_MOVED, PER_SHARE
 from ledgerstone.remedies.option import Option, resized_cutout
 from ledgerstone.remedies.placeable import MAX_TOGETHER, Obstacle, Placement
 from ledgerstone.remedies.rooms import COARSE_MM, FINE_MM, Freedom, Layout
 from ledgerstone.stages import Planned, StageContext
 from ledgerstone.stages.cache import SlabKey
 
-_MOVE_COSTS = 0.01  # a movement of a hundred millimetres weighs 1
-_RESIZE_COSTS = 20.0
-_EACH_COSTS = 0.1
-_UNITS_COST = 2.0  # of two that change places
 _EXACT_PLACES = 4  # decimals of a millimetre: every sixteenth of an inch is exact
 
 
@@ -53,7 +50,7 @@ def placed(
     if found is not None:
         changes, cost = _changes(order, i, found)
         if changes or keeps_off is not None:
-            yield Option(effect, changes, cost + _EACH_COSTS * len(changes))
+            yield Option(effect, changes, cost + PER_CHANGE * len(changes))
 
 
 def _found(layout: Layout, context: StageContext) -> Placement | None:
@@ -76,7 +73,7 @@ def _with_units(order: Order, i: int, layout: Layout, context: StageContext) -> 
         found = _found(replace(layout, slab=after.slabs[i]), context)
         if found is not None:
             moves, cost = _changes(after, i, found)
-            options.append(Option("move", (*own, *moves), _UNITS_COST + cost))
+            options.append(Option("move", (*own, *moves), COST["units-changed"] + cost))
     return min(options, key=lambda option: option.cost, default=None)
 
 
@@ -104,12 +101,12 @@ def _changes(order: Order, i: int, found: Placement) -> tuple[Changes, float]:
         if share > 0.0:
             changes += resized_cutout(base, cutout, 1.0 - share, FINE_MM)
         changes += _moved(base, changed(order, changes).slabs[i].cutouts[k], by)
-        cost += _MOVE_COSTS * (abs(by[0]) + abs(by[1])) + _RESIZE_COSTS * share
+        cost += PER_MM_MOVED * (abs(by[0]) + abs(by[1])) + PER_SHARE * share
     for name, grown in zip(("length", "width"), found.grown_mm, strict=True):
         if grown > 0.0:
             old: Length = getattr(slab.outline, name)
             changes.append(Change(("slabs", i, "outline", name), moved_by(old, grown)))
-            cost += _RESIZE_COSTS * grown / old.mm
+            cost += PER_SHARE * grown / old.mm
     return tuple(changes), cost
 
 

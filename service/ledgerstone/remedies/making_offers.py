@@ -12,6 +12,7 @@ from ledgerstone.json_types import KeyPath
 from ledgerstone.order import Rectangle, Relief, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change
+from ledgerstone.remedies.costs import COST, MM_OF_DEPTH, PER_SHARE
 from ledgerstone.remedies.option import ROUND_TO_MM, Option, named
 from ledgerstone.remedies.policy import SIZES_WITHIN
 from ledgerstone.remedies.promise_offers import other_delivery
@@ -25,7 +26,7 @@ def edge_size(
 ) -> Iterable[Option]:
     """Make a bevel or a round of the nearest size that is made and leaves enough of the edge."""
     order = planned.order
-    i, changes, cost = finding.slab, [], 1.0
+    i, changes, cost = finding.slab, [], COST["edge-size"]
     if i is None:
         return
     for side in dict.fromkeys(named(finding, "edges")):
@@ -33,7 +34,7 @@ def edge_size(
         new = _nearest_size(order.slabs[i], side, planned)
         if size is not None and new is not None:
             changes.append(Change(("slabs", i, "edges", side, "size"), new))
-            cost += abs(new.mm - size.mm) / 10
+            cost += abs(new.mm - size.mm) / MM_OF_DEPTH
     if changes:
         yield Option("edge-size", tuple(changes), cost)
 
@@ -61,7 +62,7 @@ def plainer_finish(
     asked_mm = SURFACES[slab.finish.surface].least_face_mm
     for surface, kind in SURFACES.items():
         if kind.stands_in and surface in offered and kind.least_face_mm < asked_mm:
-            cost = 2.0 + (asked_mm - kind.least_face_mm) / 10
+            cost = COST["plainer-finish"] + (asked_mm - kind.least_face_mm) / MM_OF_DEPTH
             path = ("slabs", finding.slab, "finish", "surface")
             yield Option("plainer-finish", (Change(path, surface),), cost)
 
@@ -79,7 +80,7 @@ def without_drip(
         for side, edge in order.slabs[i].edges.items()
         if edge.drip
     )
-    yield Option("without-drip", changes, 3.0)
+    yield Option("without-drip", changes, COST["without-drip"])
 
 
 def shallower_relief(
@@ -90,14 +91,14 @@ def shallower_relief(
     i, limit = finding.slab, finding.limit.get("left_mm", 0.0)
     if i is None or not isinstance(limit, float):
         return
-    slab, changes, cost = order.slabs[i], [], 1.0
+    slab, changes, cost = order.slabs[i], [], COST["shallower"]
     least = max(limit, GRAINS * planned.workshop.recipe.largest_aggregate_mm)
     for k in map(int, named(finding, "reliefs")) if limit else range(len(slab.reliefs)):
         depth = slab.reliefs[k].depth
         new = depth.like(slab.thickness.mm - least, "down")
         if 0.0 < new.mm < depth.mm:
             changes.append(Change(("slabs", i, "reliefs", k, "depth"), new))
-            cost += (depth.mm - new.mm) / 10
+            cost += (depth.mm - new.mm) / MM_OF_DEPTH
     if changes:
         yield Option("shallower", tuple(changes), cost)
 
@@ -130,10 +131,10 @@ def relief_within(
             )
     if changes and share <= most_share:
         effect = "relief-smaller" if share else "relief-in"
-        yield Option(effect, tuple(changes), 1.0 + 20 * share)
+        yield Option(effect, tuple(changes), COST["relief-in"] + PER_SHARE * share)
     yield from _relief_centred(relief, base, shape, k)
     if most_share > SIZES_WITHIN:
-        yield Option("relief-out", (Change(base, None),), 8.0)
+        yield Option("relief-out", (Change(base, None),), COST["relief-out"])
 
 
 def _relief_centred(relief: Relief, base: KeyPath, shape: Shape, k: int) -> Iterable[Option]:
@@ -147,7 +148,7 @@ def _relief_centred(relief: Relief, base: KeyPath, shape: Shape, k: int) -> Iter
         if abs(step) >= 1.0
     )
     if changes:
-        yield Option("relief-centred", changes, 3.0)
+        yield Option("relief-centred", changes, COST["relief-centred"])
 
 
 def carried_by_others(
@@ -158,4 +159,4 @@ def carried_by_others(
     Offered after what makes it pass, for it only turns a stop into a caution.
     """
     for option in other_delivery(finding, planned, context, most_share):
-        yield replace(option, effect="left-at-door", cost=option.cost + 50.0)
+        yield replace(option, effect="left-at-door", cost=option.cost + COST["left-at-door"])

@@ -13,6 +13,7 @@ from ledgerstone.json_types import KeyPath
 from ledgerstone.order import Cutout, LShape, Slab
 from ledgerstone.remedies.belonging import companions
 from ledgerstone.remedies.change import Change, changed
+from ledgerstone.remedies.costs import COST
 from ledgerstone.remedies.laid_out import placed
 from ledgerstone.remedies.option import Option, named
 from ledgerstone.remedies.placeable import MAX_TOGETHER
@@ -133,7 +134,7 @@ def opened(
             crossed = shape.openings[k].polygon.intersects(side.line)
             if crossed and side.name != order.slabs[i].cutouts[k].open_to:
                 path = ("slabs", i, "cutouts", k, "open_to")
-                yield Option("open-to", (Change(path, side.name),), 6.0)
+                yield Option("open-to", (Change(path, side.name),), COST["open-to"])
 
 
 def turned(
@@ -155,7 +156,7 @@ def turned(
         at = plan(there, context)
         every = frozenset(range(len(order.slabs[i].cutouts)))
         move = next(placed("turn", i, at, context, Freedom(moves=every)), None)
-        yield Option("turn", (turn, *(move.changes if move is not None else ())), 1.0)
+        yield Option("turn", (turn, *(move.changes if move is not None else ())), COST["turn"])
 
 
 def fewer(
@@ -176,7 +177,9 @@ def fewer(
         at = plan(left, context)
         every = frozenset(range(count - gone))
         rest = next(placed("fewer", i, at, context, Freedom(moves=every)), None) if every else None
-        yield Option("fewer", (*removed, *(rest.changes if rest is not None else ())), 30.0 * gone)
+        yield Option(
+            "fewer", (*removed, *(rest.changes if rest is not None else ())), COST["fewer"] * gone
+        )
 
 
 def rounder(
@@ -196,7 +199,7 @@ def rounder(
         path = ("slabs", i, "outline", "corner_radii", corner)
         changes.append(Change(path, given.like(limit, "up")))
     if changes:
-        yield Option("round", tuple(changes), 0.2)
+        yield Option("round", tuple(changes), COST["round"])
 
 
 def _rounded_opening(base: KeyPath, cutout: Cutout, limit_mm: float) -> Iterable[Change]:

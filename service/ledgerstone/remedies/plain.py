@@ -11,6 +11,7 @@ from ledgerstone.checks.shade import dose_within_limit, matching_offered
 from ledgerstone.order import Finish, Order, Rectangle, Rests, Shade, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change
+from ledgerstone.remedies.costs import COST, MM_OF_DEPTH, PER_SHARE_OF_PLAIN
 from ledgerstone.remedies.option import ROUND_TO_MM, Option
 from ledgerstone.stages import Planned, StageContext, plan
 from ledgerstone.workshop.records import Workshop
@@ -42,7 +43,8 @@ def plain_slab(finding: Finding, planned: Planned, context: StageContext) -> Ite
         width = _rounded(say, share * (y1 - y0), workshop, table.width_mm)
         for thickness in _thicknesses(slab, workshop):
             plain = replace(whole, outline=Rectangle(length, width), thickness=say.like(thickness))
-            cost = 400.0 + 100.0 * (1 - share) + abs(thickness - say.mm) / 10
+            smaller = PER_SHARE_OF_PLAIN * (1 - share)
+            cost = COST["plain"] + smaller + abs(thickness - say.mm) / MM_OF_DEPTH
             yield Option(f"plain-{share:g}", (Change(("slabs", i), plain),), cost)
 
 

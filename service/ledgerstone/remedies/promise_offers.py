@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from ledgerstone.checks import Finding
 from ledgerstone.order import Shade
 from ledgerstone.remedies.change import Change
+from ledgerstone.remedies.costs import COST, DELTA_E, NEXT
 from ledgerstone.remedies.option import Option
 from ledgerstone.shade import Lab, delta_e_2000, palette_shade_seen, shade_seen, srgb_to_lab
 from ledgerstone.stages import Planned, StageContext
@@ -22,9 +23,9 @@ def other_delivery(
     ways = (("pallet", "pallet"), ("own-van", "own_van"), ("fitted", "fitted"))
     for kind, name in ways:
         if area is not None and getattr(area, name) is not None and kind != order.delivery.kind:
-            yield Option(f"deliver-{kind}", (Change(("delivery", "kind"), kind),), 2.0)
+            yield Option(f"deliver-{kind}", (Change(("delivery", "kind"), kind),), COST["deliver"])
     if order.delivery.kind != "collect":
-        yield Option("collect", (Change(("delivery", "kind"), "collect"),), 3.0)
+        yield Option("collect", (Change(("delivery", "kind"), "collect"),), COST["collect"])
 
 
 def other_shade(
@@ -41,7 +42,8 @@ def other_shade(
         if shade.name != wished.name:
             seen = palette_shade_seen(shade, workshop).lab
             away = delta_e_2000(seen, goal) if goal is not None else 0.0
-            yield Option("shade", (Change(path, Shade(name=shade.name)),), 1.0 + away / 100)
+            cost = COST["shade"] + away / DELTA_E
+            yield Option("shade", (Change(path, Shade(name=shade.name)),), cost)
 
 
 def _colour_of(shade: Shade, workshop: Workshop) -> Lab | None:
@@ -63,4 +65,4 @@ def other_sealer(
     for k, sealer in enumerate(planned.workshop.sealers):
         if slab.place in sealer.places and sealer.name != slab.finish.sealer:
             path = ("slabs", finding.slab, "finish", "sealer")
-            yield Option("sealer", (Change(path, sealer.name),), 1.0 + 0.1 * k)
+            yield Option("sealer", (Change(path, sealer.name),), COST["sealer"] + NEXT * k)

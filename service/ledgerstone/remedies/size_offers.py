@@ -8,6 +8,7 @@ from ledgerstone.checks import Finding
 from ledgerstone.order import LShape, Order, Point, Round
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Changes
+from ledgerstone.remedies.costs import COST, MM_OF_DEPTH, PER_SHARE
 from ledgerstone.remedies.option import ROUND_TO_MM, Option, resized_outline
 from ledgerstone.remedies.policy import SIZES_WITHIN, has_its_room
 from ledgerstone.remedies.strength_helps import helps, lightens
@@ -15,7 +16,6 @@ from ledgerstone.stages import Planned, StageContext
 from ledgerstone.workshop.records import Shaping
 
 ALIKE_MM = 2.0  # within the cast tolerance
-_COSTS = 20.0
 _WANTS_THICKER = frozenset(
     (
         "aggregate-too-large",
@@ -39,7 +39,7 @@ def _resized(i: int, order: Order, scale: tuple[float, float], most: float) -> I
         if changes:
             effect = "smaller-slab" if near and not has_its_room(slab) else "far-size"
             legs = _legs_with(i, order, scale)
-            yield Option(effect, (*changes, *legs), 1.0 + _COSTS * share)
+            yield Option(effect, (*changes, *legs), COST["size"] + PER_SHARE * share)
 
 
 def _legs_with(i: int, order: Order, scale: tuple[float, float]) -> Changes:
@@ -146,7 +146,7 @@ def slimmer_notch(
         near = max(shares) <= SIZES_WITHIN and not has_its_room(slab)
         if changes and (near or most > SIZES_WITHIN):
             effect = "smaller-slab" if near else "far-size"
-            yield Option(effect, tuple(changes), 1.0 + _COSTS * sum(shares))
+            yield Option(effect, tuple(changes), COST["size"] + PER_SHARE * sum(shares))
 
 
 def other_thickness(
@@ -167,7 +167,7 @@ def other_thickness(
             yield Option(
                 "thicker" if new.mm > old.mm else "thinner",
                 tuple(Change(("slabs", k, "thickness"), new) for k in joined(order, finding.slab)),
-                1.0 + abs(new.mm - old.mm) / 10,
+                COST["thickness"] + abs(new.mm - old.mm) / MM_OF_DEPTH,
             )
 
 

@@ -8,6 +8,7 @@ from datetime import date, timedelta
 from ledgerstone.checks import Finding
 from ledgerstone.order import Order
 from ledgerstone.remedies.change import Change, Changes
+from ledgerstone.remedies.costs import COST, MOST_FOR_DAYS, NEXT, PER_DAY_LATER
 from ledgerstone.remedies.option import Option
 from ledgerstone.stages import Planned, StageContext
 from ledgerstone.surfaces import SURFACES
@@ -20,18 +21,18 @@ def sooner(_f: Finding, planned: Planned, _context: StageContext, _most: float) 
     order = planned.order
     heated = (Change(("heated_curing",), new=True),)
     if planned.workshop.tent is not None and not order.heated_curing:
-        yield Option("heated", heated, 1.0)
+        yield Option("heated", heated, COST["heated"])
         if order.delivery.kind != "collect" and planned.area is not None:
             both = (*heated, Change(("delivery", "kind"), "collect"))
-            yield Option("heated-and-collect", both, 3.2)
+            yield Option("heated-and-collect", both, COST["heated-and-collect"])
     if order.sample_tile:
-        yield Option("no-tile", (Change(("sample_tile",), new=False),), 1.5)
+        yield Option("no-tile", (Change(("sample_tile",), new=False),), COST["no-tile"])
     if order.delivery.kind != "collect" and planned.area is not None:
-        yield Option("collect", (Change(("delivery", "kind"), "collect"),), 2.0)
+        yield Option("collect", (Change(("delivery", "kind"), "collect"),), COST["collect-sooner"])
     for k, changes in enumerate(_sealers(order, planned.workshop)):
-        yield Option("sealer-sooner", changes, 2.5 + 0.1 * k)
+        yield Option("sealer-sooner", changes, COST["sealer-sooner"] + NEXT * k)
     for k, changes in enumerate(_surfaces(order, planned.workshop)):
-        yield Option("surface-sooner", changes, 3.0 + 0.1 * k)
+        yield Option("surface-sooner", changes, COST["surface-sooner"] + NEXT * k)
 
 
 def later_day(
@@ -43,7 +44,8 @@ def later_day(
     if isinstance(arrives, str) and order.needed_by is not None:
         day = date.fromisoformat(arrives)
         late = (day - order.needed_by) / timedelta(days=1)
-        yield Option("later", (Change(("needed_by",), day),), 4.0 + min(0.9, 0.01 * late))
+        cost = COST["later"] + min(MOST_FOR_DAYS, PER_DAY_LATER * late)
+        yield Option("later", (Change(("needed_by",), day),), cost)
 
 
 def hours_to_seal(sealer: Sealer) -> float:

@@ -16,6 +16,14 @@ from ledgerstone.order import LShape, Order, Point, Rectangle, Rests, Round, Sla
 from ledgerstone.outline import XY, finished_size_mm, side_names
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change
+from ledgerstone.remedies.costs import (
+    COST,
+    NEXT,
+    PER_MM_MOVED,
+    PER_SHARE_OF_OPENING,
+    PER_SHARE_OF_OVERHANG,
+    SECOND_PLACES,
+)
 from ledgerstone.remedies.laid_out import moved_by
 from ledgerstone.remedies.option import ROUND_TO_MM, Option, resized_cutout
 from ledgerstone.remedies.policy import has_its_size
@@ -39,8 +47,10 @@ _SIZES = ("length", "width")
 _HANGS_MM = 100.0  # what hangs over further is not bedded
 # A board lies on units or on a frame; on what else carries a slab it needs a frame first.
 _BED_ON = {
-    **dict.fromkeys(("units", "frame"), ("bed", 12.0)),
-    **dict.fromkeys(("legs", "ends", "ledges", "pedestal"), ("frame-and-bed", 19.0)),
+    **dict.fromkeys(("units", "frame"), ("bed", COST["board"])),
+    **dict.fromkeys(
+        ("legs", "ends", "ledges", "pedestal"), ("frame-and-bed", COST["frame-and-board"])
+    ),
 }
 _SHARES = (0.025, 0.05, 0.1, 0.25, 0.4, 0.6)
 
@@ -60,7 +70,8 @@ def smaller_openings(
             if has_its_size(cutout) or share > most_share + 1e-9 or not helps(finding, wider):
                 continue
             changes = tuple(resized_cutout(("slabs", i, "cutouts", k), cutout, 1 - share))
-            yield Option("smaller-opening", changes, 2.0 + 50 * share)
+            cost = COST["smaller-opening"] + PER_SHARE_OF_OPENING * share
+            yield Option("smaller-opening", changes, cost)
 
 
 def centred(
@@ -85,7 +96,7 @@ def centred(
         if by:
             path = ("slabs", i, "cutouts", k, "centre", axis)
             place = moved_by(old, by)
-            yield Option("move", (Change(path, place),), 1.0 + abs(by) / 100)
+            yield Option("move", (Change(path, place),), COST["move"] + PER_MM_MOVED * abs(by))
 
 
 def _less_slender(shape: Shape, k: int, share: float) -> float:
@@ -142,7 +153,8 @@ def _shorter_overhangs(finding: Finding, slab: Slab, base: KeyPath) -> Iterator[
             new = overhang.like(overhang.mm * share, "down", to_mm=10)
             if 0.0 < new.mm < overhang.mm:
                 change = Change((*base, "overhang", side), new)
-                yield Option("overhang", (change,), 2.0 + 8 * (1 - share))
+                cost = COST["overhang"] + PER_SHARE_OF_OVERHANG * (1 - share)
+                yield Option("overhang", (change,), cost)
 
 
 def _legs(finding: Finding, slab: Slab, shape: Shape, base: KeyPath) -> Iterator[Option]:
@@ -165,7 +177,8 @@ def _legs(finding: Finding, slab: Slab, shape: Shape, base: KeyPath) -> Iterator
         x = rests.at[0].x.like((x0 + x1) / 2, to_mm=ROUND_TO_MM)
         more = tuple(Point(x, rests.at[0].y.like(y, to_mm=ROUND_TO_MM)) for y in (ys[0], ys[-1]))
         if not set(more) & set(rests.at):
-            yield Option("more-legs", (Change((*base, "at"), (*rests.at, *more)),), 5.0)
+            at = (*rests.at, *more)
+            yield Option("more-legs", (Change((*base, "at"), at),), COST["more-legs"])
 
 
 def _places(slab: Slab, rests: Rests, shape: Shape) -> Iterator[tuple[float, list[XY]]]:
@@ -177,13 +190,13 @@ def _places(slab: Slab, rests: Rests, shape: Shape) -> Iterator[tuple[float, lis
     centre = (shape.outline.centroid.x, shape.outline.centroid.y)
     by = (centre[0] - middle[0], centre[1] - middle[1])
     if max(abs(by[0]), abs(by[1])) > ROUND_TO_MM / 2:
-        yield 1.0, [(x + by[0], y + by[1]) for x, y in legs]
+        yield COST["legs-to-the-middle"], [(x + by[0], y + by[1]) for x, y in legs]
     if isinstance(slab.outline, Round):
-        for cost, share in zip((2.0, 2.5), _RIM_SHARES, strict=True):
+        for k, share in enumerate(_RIM_SHARES):
             radius = share * shape.length_mm / 2
             angles = [math.atan2(y - middle[1], x - middle[0]) for x, y in legs]
             yield (
-                cost,
+                COST["legs-on-a-ring"] + k * SECOND_PLACES,
                 [
                     (centre[0] + radius * math.cos(a), centre[1] + radius * math.sin(a))
                     for a in angles
@@ -191,11 +204,12 @@ def _places(slab: Slab, rests: Rests, shape: Shape) -> Iterator[tuple[float, lis
             )
     elif count == 4:
         deep = min(_LEG_IN_MM, 0.25 * (y1 - y0))
-        for cost, share in zip((3.0, 3.5), _LEG_SHARES, strict=True):
+        for k, share in enumerate(_LEG_SHARES):
             xs = (x0 + share * (x1 - x0), x1 - share * (x1 - x0))
             corners = [(x, y) for y in (y0 + deep, y1 - deep) for x in xs]
             order = [min(corners, key=lambda c: math.dist(c, leg)) for leg in legs]
-            yield cost, order if len(set(order)) == count else corners
+            best = order if len(set(order)) == count else corners
+            yield COST["legs-at-the-best"] + k * SECOND_PLACES, best
 
 
 def _stiffer_rails(rests: Rests, base: KeyPath) -> Iterator[Option]:
@@ -205,7 +219,7 @@ def _stiffer_rails(rests: Rests, base: KeyPath) -> Iterator[Option]:
     """
     stiffer = _RAILS[_RAILS.index(rests.rails) + 1 :] if rests.rails is not None else ()
     for k, rail in enumerate(stiffer):
-        yield Option("rails", (Change((*base, "rails"), rail),), 0.5 + 0.1 * k)
+        yield Option("rails", (Change((*base, "rails"), rail),), COST["rails"] + NEXT * k)
 
 
 def _end_panels(rests: Rests, base: KeyPath) -> Iterator[Option]:
@@ -218,7 +232,7 @@ def _end_panels(rests: Rests, base: KeyPath) -> Iterator[Option]:
             units[at] = replace(gap, width=gap.width.in_unit(gap.width.mm - panel.width.mm))
             units = [panel, *units] if at == 0 else [*units, panel]
     if len(units) > len(rests.units):
-        yield Option("end-panels", (Change((*base, "units"), tuple(units)),), 0.8)
+        yield Option("end-panels", (Change((*base, "units"), tuple(units)),), COST["end-panels"])
 
 
 def _moved_leg(finding: Finding, rests: Rests, shape: Shape, base: KeyPath) -> Iterator[Option]:
@@ -232,7 +246,7 @@ def _moved_leg(finding: Finding, rests: Rests, shape: Shape, base: KeyPath) -> I
     if not room.is_empty:
         near = room.boundary.interpolate(room.boundary.project(PlanePoint(leg.x.mm, leg.y.mm)))
         at = (*rests.at[:k], _stepped_to(leg, (near.x, near.y)), *rests.at[k + 1 :])
-        yield Option("move-leg", (Change((*base, "at"), at),), 0.5)
+        yield Option("move-leg", (Change((*base, "at"), at),), COST["move-leg"])
 
 
 def _stepped_to(leg: Point, place: XY) -> Point:
@@ -256,9 +270,9 @@ def _more_rests(i: int, order: Order, shape: Shape) -> Iterator[Option]:
     frame = Rests("frame", sides=side_names(slab.outline), width=say.like(_FRAME_MM))
     on_units, sized = rests.kind == "units", slab.size_from == "over-units" and rests.overhang
     if not plane.buffer(shape.outline, -_FRAME_MM).is_empty and frame != rests and not sized:
-        yield Option("bed-instead" if on_units else "frame", (Change(base, frame),), 7.0)
+        yield Option("bed-instead" if on_units else "frame", (Change(base, frame),), COST["frame"])
     hangs = any(over.mm > _HANGS_MM for over in rests.overhang.values())
-    effect, cost = _BED_ON.get(rests.kind, ("bed-instead", 12.0))
+    effect, cost = _BED_ON.get(rests.kind, ("bed-instead", COST["board"]))
     bed = [
         change
         for k in joined(order, i)
