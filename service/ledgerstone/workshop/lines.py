@@ -5,16 +5,27 @@
 
 from __future__ import annotations
 
-from bisect import bisect_right
+import re
 from contextlib import suppress
 from dataclasses import dataclass
+from typing import Final
 
 from ledgerstone.json_types import KeyPath
 
 LineSpan = tuple[int, int]
 
-_BLANK = " \t\r"
-_BARE_END = ",]}#\n"
+_BLANK: Final = " \t\r"
+_BLANKS: Final = re.compile(r"[ \t\r]*+")
+_BLANKS_AND_COMMENTS: Final = re.compile(r"(?:[ \t\r\n]++|#[^\n]*+)*+")
+_BARE_KEY: Final = re.compile(r"[\w-]*+")
+_BARE_VALUE: Final = re.compile(r"[^,\]}#\n]*+")
+# What a string of each of TOML's four kinds holds, by the mark at either end of it.
+_INSIDE: Final = {
+    '"': re.compile(r'(?:[^"\\]++|\\.?)*+', re.DOTALL),
+    "'": re.compile(r"[^']*+"),
+    '"""': re.compile(r'(?:[^"\\]++|\\.?|"(?!""))*+', re.DOTALL),
+    "'''": re.compile(r"(?:[^']++|'(?!''))*+"),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,22 +57,26 @@ class KeyLines:
     def __init__(self, text: str) -> None:
         self._text = text
         self._at = 0
-        self._breaks = [i for i, c in enumerate(text) if c == "\n"]
-        self._lines: dict[KeyPath, int] = {}
+        self._noted: dict[KeyPath, int] = {}  # where each path is first met
         self._tables: dict[KeyPath, int] = {}  # occurrences of each [[name]] so far
         self.headers: list[Header] = []
         self.values: dict[KeyPath, LineSpan] = {}
         self.pairs: dict[KeyPath, LineSpan] = {}
-        self.last_statement = 1  # the line on which the last statement begins
+        self._statement = 0  # where the last statement begins
         with suppress(RecursionError):  # as deep as the parser goes; the lines found so far do
             self._document()
 
     def line(self, path: KeyPath) -> int:
         """Line of the key, else of the nearest table around it; 0 if none is written."""
         for length in range(len(path), 0, -1):
-            if path[:length] in self._lines:
-                return self._lines[path[:length]]
+            if path[:length] in self._noted:
+                return self._line_of(self._noted[path[:length]])
         return 0
+
+    @property
+    def last_statement(self) -> int:
+        """The line on which the last statement begins."""
+        return self._line_of(self._statement)
 
     # --- statements -------------------------------------------------------------------------
 
@@ -69,7 +84,7 @@ class KeyLines:
         inside: KeyPath = ()
         self._skip_blank()
         while self._peek():
-            self.last_statement = self._line_now()
+            self._statement = self._at
             if self._peek() == "[":
                 inside = self._header()
             else:
@@ -120,9 +135,9 @@ class KeyLines:
     def _key(self) -> KeyPath:
         parts: list[str] = []
         while True:
-            self._skip(_BLANK)
+            self._pass(_BLANKS)
             parts.append(self._key_part())
-            self._skip(_BLANK)
+            self._pass(_BLANKS)
             if self._peek() != ".":
                 return tuple(parts)
             self._at += 1
@@ -130,15 +145,12 @@ class KeyLines:
     def _key_part(self) -> str:
         if self._peek() in ('"', "'"):
             return self._string()
-        start = self._at
-        while self._peek().isalnum() or self._peek() in ("_", "-"):
-            self._at += 1
-        return self._text[start : self._at]
+        return self._pass(_BARE_KEY)
 
     # --- values -----------------------------------------------------------------------------
 
     def _value(self, path: KeyPath) -> None:
-        self._skip(_BLANK)
+        self._pass(_BLANKS)
         self._note(path)
         start, first = self._at, self._peek()
         if first in ('"', "'"):
@@ -148,8 +160,7 @@ class KeyLines:
         elif first == "{":
             self._inline_table(path)
         else:
-            while self._peek() and self._peek() not in _BARE_END:
-                self._at += 1
+            self._pass(_BARE_VALUE)
         self.values[path] = (start, start + len(self._text[start : self._at].rstrip(_BLANK)))
 
     def _list(self, path: KeyPath) -> None:
@@ -184,10 +195,7 @@ class KeyLines:
         quote = self._peek()
         mark = quote * 3 if self._text.startswith(quote * 3, self._at) else quote
         self._at += len(mark)
-        start = self._at
-        while self._at < len(self._text) and not self._text.startswith(mark, self._at):
-            self._at += 2 if quote == '"' and self._peek() == "\\" else 1
-        inner = self._text[start : self._at]
+        inner = self._pass(_INSIDE[mark])
         self._at += len(mark)
         while len(mark) == 3 and self._peek() == quote:  # a long string may end in five quotes
             self._at += 1
@@ -198,19 +206,19 @@ class KeyLines:
     def _peek(self) -> str:
         return self._text[self._at : self._at + 1]
 
-    def _skip(self, characters: str) -> None:
-        while self._peek() and self._peek() in characters:
-            self._at += 1
+    def _pass(self, pattern: re.Pattern[str]) -> str:
+        """Pass over what a pattern matches from here on, which may be nothing, and return it."""
+        found = pattern.match(self._text, self._at)
+        if found is None:
+            return ""
+        self._at = found.end()
+        return found[0]
 
     def _skip_blank(self) -> None:
-        self._skip(_BLANK + "\n")
-        while self._peek() == "#":
-            end = self._text.find("\n", self._at)
-            self._at = len(self._text) if end < 0 else end
-            self._skip(_BLANK + "\n")
+        self._pass(_BLANKS_AND_COMMENTS)
 
-    def _line_now(self) -> int:
-        return bisect_right(self._breaks, self._at - 1) + 1
+    def _line_of(self, at: int) -> int:
+        return self._text.count("\n", 0, at) + 1
 
     def _note(self, path: KeyPath) -> None:
-        self._lines.setdefault(path, self._line_now())
+        self._noted.setdefault(path, self._at)

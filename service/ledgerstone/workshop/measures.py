@@ -12,6 +12,7 @@ import re
 from collections.abc import Mapping
 from decimal import ROUND_HALF_EVEN, Decimal
 from fractions import Fraction
+from functools import lru_cache
 from types import MappingProxyType
 from typing import Final
 
@@ -183,10 +184,15 @@ def _plain_amount(text: str, key: str) -> Decimal | None:
 def canonical(value: object, key: str) -> Decimal | None:
     """Return a number or a measure in the unit of its key; None if it is neither."""
     if isinstance(value, str):
-        read = measured(value, key)
-        return rated(value, key) if read is None else read
+        return _measure_or_rate(value, key)
     is_number = isinstance(value, int | Decimal) and not isinstance(value, bool)
     return Decimal(str(value)) if is_number else None
+
+
+@lru_cache(maxsize=2048)  # a profile has some hundreds, and each is compared with three others
+def _measure_or_rate(text: str, key: str) -> Decimal | None:
+    read = measured(text, key)
+    return rated(text, key) if read is None else read
 
 
 def _length_mm(text: str) -> Decimal | None:
