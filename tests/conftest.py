@@ -24,6 +24,8 @@ if TYPE_CHECKING:
     from flask.testing import FlaskClient
     from playwright.sync_api import Browser
 
+pytest_plugins = ("support.workers",)
+
 # The same cases on every machine and in every run; --long looks for new ones. No machine is too
 # slow to draw them.
 UNTIMED: dict[str, Any] = {"deadline": None, "suppress_health_check": [HealthCheck.too_slow]}

@@ -186,11 +186,11 @@ def drawing_rows() -> Iterator[TableRow]:
 def server_rows() -> Iterator[TableRow]:
     """The running server: how soon it is ready, what it holds, what it answers beside an echo."""
     began_s = time.monotonic()
-    with served(RATE="0") as service:
+    with served(RATE="0", forked=False) as service:
         ready_s = time.monotonic() - began_s
         quotes = _rate(service.port)
         memory = service.rss_mb()
-    with served(RATE="0", app=ECHO) as echo:
+    with served(RATE="0", app=ECHO, forked=False) as echo:
         echoes = _rate(echo.port)
     yield "ready after", f"{ready_s:.1f} s", "3 s", ""
     yield "memory of a worker, warm", f"{max(memory):.0f} MB", "180 MB", ""

@@ -3,8 +3,6 @@
 import os
 import signal
 import socket
-import subprocess
-import sys
 import time
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
@@ -22,6 +20,7 @@ from ledgerstone.workshop import DEMONSTRATION
 from support.page_texts import desk_text
 from support.page_waits import PATIENCE_MS, settled
 from support.ports import free_port
+from support.programs import Program, run_beside
 from support.serving import DATED
 
 MAKER_KEY = "the maker's key of the browser tests"
@@ -50,7 +49,7 @@ class Served:
 
     port: int
     also: dict[str, str] = field(default_factory=dict)
-    process: subprocess.Popen[bytes] | None = field(default=None, repr=False)
+    process: Program | None = field(default=None, repr=False)
 
     @property
     def url(self) -> str:
@@ -58,7 +57,7 @@ class Served:
         return f"http://127.0.0.1:{self.port}/"
 
     def start(self) -> None:
-        """Start gunicorn as it is run everywhere, and wait until it listens."""
+        """Start gunicorn with the shipped settings, and wait until it listens."""
         told = {
             "LEDGERSTONE_WEB": str(ROOT / "web"),
             "LEDGERSTONE_BASE_URL": self.url.rstrip("/"),
@@ -66,14 +65,14 @@ class Served:
             "LEDGERSTONE_MAKER_KEY": MAKER_KEY,
             "WEB_CONCURRENCY": "2",
         }
-        self.process = subprocess.Popen(
+        self.process = run_beside(
+            "gunicorn",
             [
-                *(sys.executable, "-m", "gunicorn"),
-                *("--config", str(ROOT / "docker/gunicorn.conf.py")),
-                *("--chdir", str(ROOT / "service"), "--bind", f"127.0.0.1:{self.port}"),
+                *("--config", ROOT / "docker/gunicorn.conf.py"),
+                *("--chdir", ROOT / "service", "--bind", f"127.0.0.1:{self.port}"),
                 *DATED,
             ],
-            env={**os.environ, **told, **self.also},
+            {**os.environ, **told, **self.also},
         )
         deadline = time.monotonic() + 2 * PATIENCE_MS / 1000
         while not self._listens():

@@ -36,7 +36,7 @@ class Seen:
 @pytest.fixture(scope="module")
 def service() -> Iterator[Served]:
     """Two workers and the page, told by a proxy who asks."""
-    with served(PROXIES="1", WEB=str(ROOT / "web")) as running:
+    with served(forked=False, PROXIES="1", WEB=str(ROOT / "web")) as running:
         ask(running.port)
         yield running
 

@@ -35,7 +35,7 @@ HOLES = [
 @pytest.fixture(scope="module")
 def service() -> Iterator[Served]:
     """A server with room for a queue: nothing of this test is turned away."""
-    with served(MOST_WAITING="100") as running:
+    with served(forked=False, MOST_WAITING="100") as running:
         yield running
 
 
@@ -50,7 +50,7 @@ def test_it_is_ready_within_three_seconds() -> None:
     found = []
     for _ in range(2):
         before, began_s = slowness(), time.monotonic()
-        with served(dated=False) as running:
+        with served(dated=False, forked=False) as running:
             took_s = time.monotonic() - began_s
             assert running.ready()["status"] == "ready"
             used_s = running.processor_s()

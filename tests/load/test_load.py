@@ -20,7 +20,7 @@ WORKERS = 2
 @pytest.fixture(scope="module")
 def service() -> Iterator[Served]:
     """A server whose gate lets eight wait."""
-    with served(MOST_WAITING=str(MAX_WAITING)) as running:
+    with served(forked=False, MOST_WAITING=str(MAX_WAITING)) as running:
         ask(running.port)
         yield running
 

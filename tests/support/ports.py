@@ -12,11 +12,12 @@ _FIRST: Final = 20_000
 _BANDS: Final = 10
 _BAND: Final = 1_000
 _numbers: Final = count(os.getpid())
+WORKER: Final = "LEDGERSTONE_TESTS_WORKER"  # its number, in the environment of a process of them
 
 
 def free_port() -> int:
     """Choose a port that nothing listens on, and that no other process of the tests chooses."""
-    band = int("0" + os.environ.get("PYTEST_XDIST_WORKER", "").removeprefix("gw")) % _BANDS
+    band = int(os.environ.get(WORKER, "0")) % _BANDS
     for _ in range(_BAND):
         port = _FIRST + _BAND * band + next(_numbers) % _BAND
         with suppress(OSError), socket.socket() as listener:

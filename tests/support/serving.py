@@ -18,6 +18,7 @@ from typing import IO, Any, Self
 
 from conftest import EXAMPLE_ORDER, MAKER_KEY
 from support.ports import free_port
+from support.programs import Program, run_beside
 
 ROOT = Path(__file__).resolve().parents[2]
 ORDER = json.dumps(EXAMPLE_ORDER).encode()
@@ -61,7 +62,7 @@ class Served:
     """A running gunicorn with the shipped settings."""
 
     port: int
-    process: subprocess.Popen[bytes]
+    process: Program
 
     @property
     def workers(self) -> list[int]:
@@ -106,6 +107,7 @@ def served(
     out: IO[bytes] | int = subprocess.DEVNULL,
     *,
     dated: bool = True,
+    forked: bool = True,
     **told: str,
 ) -> Iterator[Served]:
     """Serve on loopback with two workers; ``told`` are more ``LEDGERSTONE_…`` settings.
@@ -116,6 +118,8 @@ def served(
         Another app than ours, under the same server and as many workers.
     dated
         Whether it is the tests' own day there; else the machine's, as it is shipped.
+    forked
+        Whether what servers load is loaded already; else Python is started, as it is in use.
     """
     port, host = int(told.pop("PORT", "0")) or free_port(), told.pop("HOST", "127.0.0.1")
     environment = {
@@ -128,9 +132,18 @@ def served(
     }
     shipped = ["--config", str(ROOT / "docker/gunicorn.conf.py"), "--chdir", str(ROOT / "service")]
     bare = ["--workers", "2", "--preload", "--chdir", str(ROOT / "tests"), app or ""]
-    command = [sys.executable, "-m", "gunicorn", "--bind", f"{host}:{port}"]
+    command = ["--bind", f"{host}:{port}"]
     command += bare if app else [*shipped, *(DATED if dated else ())]
-    process = subprocess.Popen(command, env=environment, stdout=out, stderr=errors)
+    process: Program = (
+        run_beside("gunicorn", command, environment, (out, errors))
+        if forked
+        else subprocess.Popen(
+            [sys.executable, "-m", "gunicorn", *command],
+            env=environment,
+            stdout=out,
+            stderr=errors,
+        )
+    )
     live = "/v1/health/live"
     try:
         wait_for(lambda: ask(port, live, None, host).status == 200 or process.poll())
@@ -140,7 +153,7 @@ def served(
         process.send_signal(signal.SIGTERM)
         with suppress(subprocess.TimeoutExpired):
             process.wait(timeout=30)
-        process.kill()
+        process.send_signal(signal.SIGKILL)
         process.wait()
 
 
