@@ -1,18 +1,22 @@
 """The profile's form as a maker's browser asks for it."""
 
 import io
+import tempfile
 from datetime import date
+from functools import cache
 from pathlib import Path
 
 from flask.testing import FlaskClient
 
 from conftest import MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
+from ledgerstone.application.workshop_form import version_of
 from ledgerstone.cli.profiles import run
 from support.documents import Json
 from support.offered import MAKER
 
 ASKED = "/v1/workshop"
+_FILE = "ledgerstone.tests.profile"  # a name of the callers' own among what they send
 
 
 def form(file: Path, *, is_writable: bool = False, language: str = "en") -> FlaskClient:
@@ -27,12 +31,13 @@ def form(file: Path, *, is_writable: bool = False, language: str = "en") -> Flas
     client = create_app(settings).test_client()
     client.environ_base["HTTP_AUTHORIZATION"] = MAKER["Authorization"]
     client.environ_base["HTTP_ACCEPT_LANGUAGE"] = language
+    client.environ_base[_FILE] = str(file)
     return client
 
 
 def tried(client: FlaskClient, *changes: Json, **more: object) -> Json:
     """What comes of changes of the file as it is."""
-    version = client.get(ASKED).get_json()["version"]
+    version = version_of(Path(client.environ_base[_FILE]).read_text(encoding="utf-8"))
     answer = client.post(ASKED, json={"version": version, "changes": list(changes), **more})
     assert answer.status_code == 200, answer.get_json()
     found: Json = answer.get_json()
@@ -42,5 +47,15 @@ def tried(client: FlaskClient, *changes: Json, **more: object) -> Json:
 def started(folder: Path, country: str) -> Path:
     """A new maker's own file."""
     file = folder / f"{country}.toml"
-    assert run(["init", str(file), "--country", country], io.StringIO(), io.StringIO(), {}) == 0
+    file.write_text(_begun(country), encoding="utf-8")
     return file
+
+
+@cache
+def _begun(country: str) -> str:
+    """The text of a new maker's file, as the command line writes it."""
+    with tempfile.TemporaryDirectory() as folder:
+        file = Path(folder) / "workshop.toml"
+        asked = ["init", str(file), "--country", country]
+        assert run(asked, io.StringIO(), io.StringIO(), {}) == 0
+        return file.read_text(encoding="utf-8")

@@ -68,11 +68,28 @@ def _tries(holds: Callable[[], bool]) -> bool:
 
 @pytest.mark.parametrize("name", HOSTILE)
 def test_hostile_repeats_are_read_in_linear_time(workshop: Workshop, name: str) -> None:
-    """Four times as much text takes no more than about four times as long."""
+    """The longest text that is read takes about as long as its length has it, and under a second.
+
+    A quarter of a megabyte is given, a hundred times a short text; 10 000 characters of it are
+    read, four times as many, and what is not is marked.
+    """
     unit = HOSTILE[name]
     few = "Quote for a worktop please " + unit * (2_500 // len(unit))
-    many = "Quote for a worktop please " + unit * (10_000 // len(unit))
-    assert _tries(lambda: _seconds(many, workshop) < 8 * _seconds(few, workshop) + 0.15)
+    text = "Quote for a worktop please\n" + unit * (250_000 // len(unit))
+    answers: list[JSON] = []
+
+    def in_time() -> bool:
+        few_s = _seconds(few, workshop)
+        began = time.process_time()
+        answers.append(read_enquiry(text, workshop))
+        took_s = time.process_time() - began
+        return took_s < 8 * few_s + 0.15 and (took_s < 1.0 or took_s < slowness())  # as quiet
+
+    assert _tries(in_time)
+    answer = answers[-1]
+    assert len(answer["text"]) >= 0.99 * len(text.strip())
+    last = answer["ignored"][-1]
+    assert (last["end"], last["why"]) == (len(answer["text"]), "longer than is read")
 
 
 def test_five_megabytes_are_answered(workshop: Workshop) -> None:
@@ -81,25 +98,6 @@ def test_five_megabytes_are_answered(workshop: Workshop) -> None:
     answer = read_enquiry("A worktop 2000 x 600 x 40 please. " * 150_000, workshop)
     assert len(answer["text"]) <= 262_144
     assert time.process_time() - began < 60
-
-
-@pytest.mark.parametrize("name", HOSTILE)
-def test_the_longest_text_is_answered_in_a_second(workshop: Workshop, name: str) -> None:
-    """A quarter of a megabyte of anything takes under a second, and what was not read is marked."""
-    text = "Quote for a worktop please\n" + HOSTILE[name] * (250_000 // len(HOSTILE[name]))
-    answers: list[JSON] = []
-
-    def in_time() -> bool:
-        began = time.process_time()
-        answers.append(read_enquiry(text, workshop))
-        took_s = time.process_time() - began
-        return took_s < 1.0 or took_s < slowness()  # as on a quiet machine
-
-    assert _tries(in_time)
-    answer = answers[-1]
-    assert len(answer["text"]) >= 0.99 * len(text.strip())
-    last = answer["ignored"][-1]
-    assert (last["end"], last["why"]) == (len(answer["text"]), "longer than is read")
 
 
 def test_many_messages_of_junk_are_each_read_alone(workshop: Workshop) -> None:

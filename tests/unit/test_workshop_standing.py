@@ -108,8 +108,8 @@ def test_a_profile_with_its_prices_confirmed_is_no_trial(started: str) -> None:
     for table in PRICED:
         confirm(draft, (table,))
     found = standings(tables(draft.text), *starting_tables())
-    prices = [path for path in found if _is_amount(load_profile(DEMONSTRATION), path)]
-    prices = [path for path in prices if found[path] == "invented"]
+    profile = load_profile(DEMONSTRATION)
+    prices = [path for path in found if _is_amount(profile, path) and found[path] == "invented"]
     assert {path[0] for path in prices} >= {"pigments", "tent", "offer"}
     assert set(read_profile(draft.text).standing.priced) >= {path[0] for path in prices}
     for path in filter(is_priced, [path for path, word in found.items() if word == "invented"]):
