@@ -33,6 +33,8 @@ settings.register_profile("every-run", **UNTIMED, derandomize=True)
 settings.register_profile("long", **UNTIMED, max_examples=2000)
 settings.load_profile("every-run")
 
+_TURNS = {"design": 0, "unit": 2}  # of the other folders: those that are begun first, and last
+
 MAKER_KEY = "a maker's key for the tests"
 SIGNING_KEYS = ("a signing key for the tests, of no use elsewhere",)
 BROWSERS = (
@@ -86,6 +88,7 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     """Let files that wait on servers and browsers take turns with those that calculate.
 
     Both kinds begin early, so that neither is alone at the end; those with the shortest come last.
+    The files of ``design``, which one process takes, are begun before them.
     What was collected is left out of garbage collection: there are a million objects of it.
     """
     files: dict[Path, list[pytest.Item]] = {}
@@ -95,7 +98,7 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     heavy = [file for file in files if file.parent.name == "laws"]
     first = [file for pair in zip_longest(waiting, heavy) for file in pair if file is not None]
     rest = [file for file in files if file not in {*first}]
-    rest.sort(key=lambda file: file.parent.name in ("design", "unit"))
+    rest.sort(key=lambda file: _TURNS.get(file.parent.name, 1))
     items[:] = [item for file in (*first, *rest) for item in files[file]]
     gc.collect()
     gc.freeze()

@@ -1,14 +1,9 @@
 """Every kind of problem there is: one body, from every layer (RFC 9457)."""
 
 import re
-import socket
-import subprocess
-import sys
-import time
 from collections.abc import Iterator
 from datetime import date
 from http.client import HTTPConnection
-from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import pytest
@@ -20,13 +15,12 @@ from ledgerstone.codec.problem_kinds import KINDS, PLAIN, ProblemKind
 from ledgerstone.codec.strict_json import LARGEST_BYTES
 from ledgerstone.wording import english
 from support.asking import JSON, NEVER_SAID, PROBLEM, body_of, changed, sentences
-from support.ports import free_port
+from support.serving import served
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient
     from werkzeug.test import TestResponse
 
-ROOT = Path(__file__).resolve().parents[2]
 BY_NAME = {kind.name: kind for kind in KINDS}
 
 
@@ -218,28 +212,9 @@ def test_each_request_has_its_own_id(client: "FlaskClient") -> None:
 
 @pytest.fixture(scope="module")
 def port() -> Iterator[int]:
-    """A port of 127.0.0.1 where the service runs under gunicorn, as it is shipped."""
-    number = free_port()
-    command = [sys.executable, "-m", "gunicorn", "-c", "docker/gunicorn.conf.py",
-               "-b", f"127.0.0.1:{number}", "-w", "1"]  # fmt: skip
-    with subprocess.Popen(command, cwd=ROOT, stdout=subprocess.DEVNULL) as server:
-        try:
-            _wait_for(number)
-            yield number
-        finally:
-            server.terminate()
-            server.wait(20)
-
-
-def _wait_for(port: int) -> None:
-    for _ in range(300):
-        try:
-            socket.create_connection(("127.0.0.1", port), 1).close()
-        except OSError:
-            time.sleep(0.1)
-        else:
-            return
-    pytest.fail("gunicorn did not start")
+    """A port of 127.0.0.1 where the service runs under gunicorn, with the shipped settings."""
+    with served() as running:
+        yield running.port
 
 
 @pytest.mark.parametrize("chunked", [False, True], ids=["Content-Length", "chunked"])

@@ -1,9 +1,10 @@
 """Labels of the awkward gallery, measured where a browser puts them."""
 
+from collections.abc import Iterator
 from itertools import combinations
 
 import pytest
-from playwright.sync_api import Browser
+from playwright.sync_api import Browser, Page
 
 from ledgerstone.drawing import Piece, draw_plan, draw_view
 from ledgerstone.drawing.frame import PHONE_WIDTH, SHEET_WIDTH
@@ -24,9 +25,16 @@ WORDS = "() => [...document.querySelectorAll('text')].map((t) => t.textContent)"
 DrawnBox = tuple[float, float, float, float]
 
 
-def measured(svg: str, chromium: Browser) -> tuple[DrawnBox, list[tuple[str, DrawnBox]]]:
-    """Show a drawing and measure the sheet and every text on it, in pixels."""
+@pytest.fixture(scope="module")
+def paper(chromium: Browser) -> Iterator[Page]:
+    """An empty page, for one drawing after another."""
     page = chromium.new_page(viewport={"width": WIDTH, "height": 900})
+    yield page
+    page.close()
+
+
+def measured(svg: str, page: Page) -> tuple[DrawnBox, list[tuple[str, DrawnBox]]]:
+    """Show a drawing and measure the sheet and every text on it, in pixels."""
     page.set_content(f'<body style="margin:0">{svg}</body>')
     page.evaluate(
         "(w) => { const s = document.querySelector('svg');"
@@ -35,7 +43,6 @@ def measured(svg: str, chromium: Browser) -> tuple[DrawnBox, list[tuple[str, Dra
     )
     sheet, *boxes = page.evaluate(MEASURE)
     words = page.evaluate(WORDS)
-    page.close()
     return sheet, list(zip(words, boxes, strict=True))
 
 
@@ -50,12 +57,12 @@ def overlap(one: DrawnBox, other: DrawnBox) -> float:
 @pytest.mark.parametrize("wide", [SHEET_WIDTH, PHONE_WIDTH])
 @pytest.mark.parametrize("name", GALLERY)
 def test_no_two_labels_of_a_plan_overlap(
-    name: str, wide: float, chromium: Browser, workshop: Workshop
+    name: str, wide: float, paper: Page, workshop: Workshop
 ) -> None:
     """However crowded the slab, every figure and letter of its plan stands clear of the others."""
     drawn, shape = GALLERY[name], shape_of(GALLERY[name].slab, workshop)
     svg = draw_plan(drawn.slab, shape, title=TITLE, pins=drawn.pins, wide=wide)
-    sheet, labels = measured(svg, chromium)
+    sheet, labels = measured(svg, paper)
     assert len(labels) > 8
     met = [
         (a, b, overlap(box, other))
@@ -73,12 +80,12 @@ def test_no_two_labels_of_a_plan_overlap(
 
 @pytest.mark.browser
 @pytest.mark.parametrize("name", GALLERY)
-def test_a_views_words_are_on_its_sheet(name: str, chromium: Browser, workshop: Workshop) -> None:
+def test_a_views_words_are_on_its_sheet(name: str, paper: Page, workshop: Workshop) -> None:
     """The rule's length can be read whole."""
     slab = GALLERY[name].slab
     shape = shape_of(slab, workshop)
     svg = draw_view([Piece(slab, shape, "#5b5d5a", 0.3, name)], title=name)
-    sheet, labels = measured(svg, chromium)
+    sheet, labels = measured(svg, paper)
     assert len(labels) == 1
     (_, box) = labels[0]
     assert sheet[0] <= box[0] <= box[2] <= sheet[2]

@@ -19,9 +19,10 @@ from support.strategies.enquiry_families import (
     slabs,
     with_openings,
 )
+from support.strategies.orders import cases
 
 WORKSHOP = load_profile(DEMONSTRATION)
-MANY = settings(max_examples=150, suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=cases(50), suppress_health_check=[HealthCheck.too_slow])
 
 
 def _wanted(told: Told) -> dict[str, float]:

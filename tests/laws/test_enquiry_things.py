@@ -8,8 +8,9 @@ from ledgerstone.enquiry import read_enquiry
 from support.strategies import enquiry_things as things
 from support.strategies.enquiry_changes import Several
 from support.strategies.enquiry_families import dimensions
+from support.strategies.orders import cases
 
-MANY = settings(max_examples=150, suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=cases(50), suppress_health_check=[HealthCheck.too_slow])
 
 
 @MANY

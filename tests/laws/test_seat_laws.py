@@ -20,7 +20,7 @@ from support.placed import placed_of
 from support.strategies.ordinary_slabs import ordinary_slab
 from support.strategies.shaped_slabs import l_slab, shaped_slab
 
-EVERYDAY, LONG = 24, 400
+EVERYDAY, LONG = 12, 400
 TOGETHER = 150
 STEP_MM, ALONG_MM = 60.0, 30.0  # of the grid, and of places along edges and rims of openings
 LOW_RESTS = 1.1  # a caution to level and pack, whatever its size
@@ -140,7 +140,7 @@ def test_no_place_on_a_dense_grid_is_much_worse_than_what_is_reported(workshop: 
 
 def test_nor_is_one_on_a_round_top_or_an_l(workshop: Workshop) -> None:
     """The same on slabs that are no rectangles: what bends an L's inward corner most is away."""
-    _holds(range(6, 18), workshop, shaped_slab)
+    _holds(range(6, 12), workshop, shaped_slab)
 
 
 def test_a_person_is_tried_where_a_corner_ends_to_be_leant_on(workshop: Workshop) -> None:
@@ -160,7 +160,7 @@ def test_a_person_is_tried_where_a_corner_ends_to_be_leant_on(workshop: Workshop
 
 def test_nor_is_one_on_the_rails_that_a_slab_needs(workshop: Workshop) -> None:
     """The same on the rails that were chosen; with a rest low, which is a caution, 1.1 times."""
-    _holds_on_rails(range(12, 24), workshop)
+    _holds_on_rails(range(12, 18), workshop)
 
 
 def more_of_bars(document: Json, workshop: Workshop, offset_mm: float) -> dict[str, float]:

@@ -94,6 +94,13 @@ class Forked:
                 os.kill(self.pid, sig)
 
 
+def read_once() -> None:
+    """Read what a process reads once: every catalogue, and the profiles that others start as."""
+    for language in LANGUAGES:
+        catalogue(language)
+    starting_tables()
+
+
 def load() -> None:
     """Start the process that programs are forked from, for this process and those it forks."""
     path = Path(tempfile.mkdtemp(prefix="programs")) / "asked"
@@ -155,9 +162,7 @@ def main() -> NoReturn:
     """Load what servers load, then fork each program that is asked for, until input ends."""
     for module in _LOADED:
         import_module(module)
-    for language in LANGUAGES:
-        catalogue(language)
-    starting_tables()
+    read_once()
     gc.collect()
     gc.freeze()
     signal.signal(signal.SIGINT, signal.SIG_IGN)

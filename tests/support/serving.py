@@ -134,16 +134,12 @@ def served(
     bare = ["--workers", "2", "--preload", "--chdir", str(ROOT / "tests"), app or ""]
     command = ["--bind", f"{host}:{port}"]
     command += bare if app else [*shipped, *(DATED if dated else ())]
-    process: Program = (
-        run_beside("gunicorn", command, environment, (out, errors))
-        if forked
-        else subprocess.Popen(
-            [sys.executable, "-m", "gunicorn", *command],
-            env=environment,
-            stdout=out,
-            stderr=errors,
-        )
-    )
+    process: Program
+    if forked:
+        process = run_beside("gunicorn", command, environment, (out, errors))
+    else:
+        program = [sys.executable, "-m", "gunicorn", *command]
+        process = subprocess.Popen(program, env=environment, stdout=out, stderr=errors)
     live = "/v1/health/live"
     try:
         wait_for(lambda: ask(port, live, None, host).status == 200 or process.poll())

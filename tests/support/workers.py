@@ -1,5 +1,7 @@
 """Tests in several processes: they are collected once, and each process takes a file at a time.
 
+The files of ``design`` are taken together: they read the whole tree, which a process does once.
+
 ``--workers 5`` forks once everything is collected, so that what the files of tests have loaded is
 loaded once, and shared. A process asks for its next file before the last test of the one before,
 so that a fixture of the session goes on from file to file. Nothing else is shared: a fixture of
@@ -25,6 +27,7 @@ from support.ports import WORKER
 Files = list[list[pytest.Item]]
 
 _CONTEXT: Final = get_context("fork")
+_TOGETHER: Final = "design"
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
@@ -41,7 +44,8 @@ def pytest_runtestloop(session: pytest.Session) -> bool | None:
     if option.workers < 2 or option.collectonly or session.testsfailed:
         return None
     programs.load()
-    files = [list(items) for _, items in groupby(session.items, key=lambda item: item.path)]
+    programs.read_once()
+    files = [list(items) for _, items in groupby(session.items, key=_taken_with)]
     workers = dict(_started(session, files, k) for k in range(option.workers))
     try:
         _follow(session, files, workers)
@@ -50,6 +54,11 @@ def pytest_runtestloop(session: pytest.Session) -> bool | None:
             process.terminate()
             process.join()
     return True
+
+
+def _taken_with(item: pytest.Item) -> Path:
+    """Return what a test is taken with: its file, or its folder where that is read as one."""
+    return item.path.parent if item.path.parent.name == _TOGETHER else item.path
 
 
 def _started(session: pytest.Session, files: Files, number: int) -> tuple[Connection, ForkProcess]:

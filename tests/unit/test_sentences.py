@@ -76,7 +76,7 @@ def test_awkward_orders_are_described_plainly(name: str) -> None:
     assert all(len(finding.says) <= LONGEST for finding in said_without_the_plate(AWKWARD[name]))
 
 
-@settings(BARE, max_examples=cases(100))
+@settings(BARE, max_examples=cases(40, long=1000))
 @given(orders())
 def test_any_order_is_described_plainly(document: Json) -> None:
     """Nor is any over a few hundred random orders, in any unit and with any label."""

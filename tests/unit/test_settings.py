@@ -3,15 +3,13 @@
 import hmac
 import os
 import subprocess
-import sys
 from pathlib import Path
 
 import pytest
 
 from ledgerstone.errors import SettingsFault
 from ledgerstone.settings import Settings, settings_from
-
-ROOT = Path(__file__).resolve().parents[2]
+from support.programs import run_beside
 
 
 def test_a_proxy_that_limits_spares_the_service() -> None:
@@ -65,20 +63,17 @@ def test_keys_are_not_shown() -> None:
         ("WORKSHOP", "no/such.toml", "no such file."),
     ],
 )
-def test_a_start_that_cannot_be_says_why(name: str, value: str, says: str) -> None:
+def test_a_start_that_cannot_be_says_why(name: str, value: str, says: str, tmp_path: Path) -> None:
     """The server ends at once with a plain sentence, and prints no traceback."""
-    done = subprocess.run(
-        [sys.executable, "-c", "import ledgerstone.api.wsgi"],
-        env={**os.environ, "PYTHONPATH": str(ROOT / "service"), f"LEDGERSTONE_{name}": value},
-        capture_output=True,
-        text=True,
-        check=False,
-        timeout=60,
-    )
-    assert done.returncode == 3
-    assert says in done.stderr
-    assert "Traceback" not in done.stderr
-    assert done.stderr.count("\n") <= 2
+    log = tmp_path / "log"
+    with log.open("wb") as errors:
+        environment = {**os.environ, f"LEDGERSTONE_{name}": value}
+        outputs = (subprocess.DEVNULL, errors)
+        assert run_beside("ledgerstone.api.wsgi", [], environment, outputs).wait(60) == 3
+    told = log.read_text(encoding="utf-8")
+    assert says in told
+    assert "Traceback" not in told
+    assert told.count("\n") <= 2
 
 
 @pytest.mark.parametrize(("key", "right"), [("m" * 40, True), ("m" * 39, False), ("é", False)])

@@ -43,9 +43,11 @@ POSTCODES: Final = (
 )  # fmt: skip
 
 
-def cases(daily: int) -> int:
-    """How many cases a law is held on: ten times as many as every day in a long search."""
-    return daily if settings.get_current_profile_name() == "every-run" else 10 * daily
+def cases(daily: int, long: int | None = None) -> int:
+    """How many cases a law is held on: every day, and in a long search, ten times as many else."""
+    if settings.get_current_profile_name() == "every-run":
+        return daily
+    return 10 * daily if long is None else long
 
 
 # No deadline: the machine is shared. Slow generation is no fault of an order.
