@@ -57,7 +57,11 @@ def pytest_addoption(parser: pytest.Parser) -> None:
 
 
 def pytest_configure() -> None:
-    """Ask servers of our own on this machine, whatever proxy it has for others."""
+    """Ask servers of our own on this machine, whatever proxy it has for others.
+
+    No garbage is looked for while tests are collected: there is none.
+    """
+    gc.disable()
     for name in ("no_proxy", "NO_PROXY"):
         known = os.environ.get(name, "")
         os.environ[name] = ",".join(filter(None, (known, "localhost", "127.0.0.1")))
@@ -102,6 +106,7 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     items[:] = [item for file in (*first, *rest) for item in files[file]]
     gc.collect()
     gc.freeze()
+    gc.enable()
 
 
 @pytest.fixture(scope="session")

@@ -1,6 +1,5 @@
 """A maker in Oregon goes the shortest way to a first quote, in inches and pounds, on a phone."""
 
-import io
 import re
 from pathlib import Path
 
@@ -9,10 +8,10 @@ from playwright.sync_api import Browser, Route, expect
 
 from browser.conftest import MAKER_KEY, Look, Served, enter
 from browser.states import SMALL_TARGETS, TOO_WIDE
-from ledgerstone.cli.profiles import run
 from ledgerstone.workshop import load_profile
 from support.page_texts import workshop_text
 from support.page_waits import PATIENCE_MS
+from support.profile_form import begun
 
 pytestmark = pytest.mark.browser
 # What a maker has at hand: invented, like every maker of our tests.
@@ -45,8 +44,7 @@ MOST_ANSWERS = 31
 def profile(own_service: Served, tmp_path: Path) -> Path:
     """An American workshop's new file, and a service of it that may write it."""
     file = tmp_path / "workshop.toml"
-    begun = ["init", str(file), "--country", "US"]
-    assert run(begun, io.StringIO(), io.StringIO(), {}) == 0
+    file.write_text(begun("US"), encoding="utf-8")
     own_service.also = {"LEDGERSTONE_WORKSHOP": str(file), "LEDGERSTONE_WORKSHOP_WRITABLE": "1"}
     own_service.start()
     return file

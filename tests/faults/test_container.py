@@ -16,6 +16,7 @@ import yaml
 
 from conftest import EXAMPLE_ORDER, MAKER_KEY
 from support.ports import free_port
+from support.profile_form import begun
 from support.serving import ROOT, ask, served, wait_for
 
 START = ROOT / "docker/start"
@@ -97,9 +98,9 @@ def test_init_starts_from_a_country(tmp_path: Path) -> None:
 
 
 def test_check_says_what_is_wrong_in_the_file(tmp_path: Path) -> None:
-    """A file as init writes it is checked, and a fault is reported with its line."""
+    """A new maker's file is checked, and a fault is reported with its line."""
     file = tmp_path / "workshop.toml"
-    _init(file)
+    file.write_text(begun("GB"), encoding="utf-8")
     check = ["sh", str(START), "check"]
     subprocess.run(check, env=_environment(file, 0), check=True)
     file.write_text(f"{file.read_text(encoding='utf-8')}\nnonsense = \n", encoding="utf-8")
@@ -124,7 +125,9 @@ def test_a_full_log_stops_no_start(tmp_path: Path) -> None:
     with started(file, port, Path("/dev/full")) as process:
         with pytest.raises(subprocess.TimeoutExpired):
             process.wait(timeout=1)
-        _init(file)
+        whole = tmp_path / "whole"
+        whole.write_text(begun("GB"), encoding="utf-8")
+        whole.rename(file)
         wait_for(lambda: process.poll() or ask(port, "/v1/health/ready", None).status == 200)
         assert process.poll() is None
 

@@ -115,7 +115,7 @@ def test_a_dead_replica_is_bypassed(tmp_path: Path) -> None:
     with _replicas(tmp_path, 2) as (two, servers):
         right = two.quote()
         workers = servers[0].workers
-        servers[0].process.kill()
+        servers[0].process.send_signal(signal.SIGKILL)
         for worker in workers:
             os.kill(worker, signal.SIGKILL)
         began_s = time.monotonic()

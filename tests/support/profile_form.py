@@ -47,12 +47,12 @@ def tried(client: FlaskClient, *changes: Json, **more: object) -> Json:
 def started(folder: Path, country: str) -> Path:
     """A new maker's own file."""
     file = folder / f"{country}.toml"
-    file.write_text(_begun(country), encoding="utf-8")
+    file.write_text(begun(country), encoding="utf-8")
     return file
 
 
 @cache
-def _begun(country: str) -> str:
+def begun(country: str) -> str:
     """The text of a new maker's file, as the command line writes it."""
     with tempfile.TemporaryDirectory() as folder:
         file = Path(folder) / "workshop.toml"

@@ -40,7 +40,7 @@ class Loaded:
 def loaded(raw: Mapping[str, Any]) -> Loaded:
     """Return what a parsed TOML document says, as far as it reads."""
     try:
-        workshop = cast("Workshop", schema(Workshop)().load(raw))
+        workshop = cast("Workshop", _loader(Workshop).load(raw))
     except ValidationError as error:
         messages = cast("dict[str, Any]", error.messages)
         good = cast("dict[str, Any]", error.valid_data or {})
@@ -63,7 +63,7 @@ def read_value(record: type, key: str, value: object) -> Any:  # noqa: ANN401  a
         With what the loader would say.
     """
     try:
-        return schema(record)().fields[key].deserialize(value)
+        return _loader(record).fields[key].deserialize(value)
     except ValidationError as error:
         (message,) = error.messages
         raise ValueRejected(cast("Message", message)) from error
@@ -75,6 +75,12 @@ def schema(record: type) -> type[Schema]:
     hints = typing.get_type_hints(record)
     members = {f.name: _field(f, hints[f.name], record) for f in written(record)}
     return type(f"{record.__name__}Schema", (_RecordSchema,), {"record": record, **members})
+
+
+@cache
+def _loader(record: type) -> Schema:
+    """Return what loads a record's table; it and the fields within it are made once."""
+    return schema(record)()
 
 
 def _flat(messages: object, path: KeyPath = ()) -> Iterator[tuple[KeyPath, Message]]:

@@ -15,18 +15,16 @@ from ledgerstone.workshop.consistency.shared import FoundFaults
 
 __all__ = ["inconsistencies"]
 
-_CHECKS = (
-    *making.CHECKS,
-    *mixing.CHECKS,
-    *moulding.CHECKS,
-    *timing.CHECKS,
-    *trading.CHECKS,
+# Each with the sections it needs.
+_CHECKS = tuple(
+    (check, tuple(inspect.signature(check).parameters))
+    for family in (making, mixing, moulding, timing, trading)
+    for check in family.CHECKS
 )
 
 
 def inconsistencies(sections: Mapping[str, Any]) -> FoundFaults:
     """Yield what does not agree among the sections that are there."""
-    for check in _CHECKS:
-        needs = inspect.signature(check).parameters
+    for check, needs in _CHECKS:
         if all(name in sections for name in needs):
             yield from check(**{name: sections[name] for name in needs})

@@ -6,6 +6,7 @@ import re
 import zoneinfo
 from collections.abc import Callable, Sequence
 from datetime import date
+from functools import cache
 from typing import Final
 
 import holidays
@@ -49,8 +50,14 @@ def _place_known(workshop: Identity) -> FoundFaults:
         yield ("workshop", "region"), Message("fault-region", **values, **near)
 
 
+@cache
+def _time_zones() -> frozenset[str]:
+    """Every time zone that the machine or ``tzdata`` has, whose files are read once."""
+    return frozenset(zoneinfo.available_timezones())
+
+
 def _clock_known(workshop: Identity) -> FoundFaults:
-    known = zoneinfo.available_timezones()
+    known = _time_zones()
     if workshop.timezone not in known:
         near = nearest(workshop.timezone, tuple(sorted(known)))
         yield ("workshop", "timezone"), Message("fault-clock", zone=workshop.timezone, **near)
