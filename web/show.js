@@ -79,7 +79,7 @@ export function typedMass(amount, back = false) {
   return Number((back ? amount / KG_PER[units.masses] : amount * KG_PER[units.masses]).toFixed(1));
 }
 
-/** In the unit of an outline; the last one carries it. @param {Outline | undefined} outline @param {number[]} mm @returns {string[]} */
+/** In an outline's unit, on the last. @param {Outline | undefined} outline @param {number[]} mm @returns {string[]} */
 export function sizes(outline, ...mm) {
   const typed = String(outline?.length ?? outline?.diameter ?? outline?.points?.[0]?.x).replace("ft", "in");
   const unit = UNITS.find((each) => typed.endsWith(` ${each}`)) ?? units.lengths;
@@ -128,7 +128,7 @@ export function write(element, words) {
   if (element.textContent !== words) element.textContent = words;
 }
 
-/** After the next frame; soon where none is drawn. @returns {Promise<void>} */
+/** After the next frame, or soon. @returns {Promise<void>} */
 export function painted() {
   return new Promise((resolve) => {
     requestAnimationFrame(() => setTimeout(resolve));
