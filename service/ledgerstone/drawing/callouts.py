@@ -28,6 +28,7 @@ from ledgerstone.wording import Speech
 _NEAR = (15.0, 22.0, 30.0, 42.0, 58.0, 78.0, 100.0)
 _TAG = 9.5
 _MANY_SIDES = 12
+_APART_MM = 1.0  # between lines that are put end to end: no place is on two of them
 _ALONG = (0.5, 0.38, 0.62, 0.26, 0.74, 0.15, 0.85)  # where along a side its letter may stand
 
 
@@ -70,9 +71,16 @@ def _points_on(lines: Sequence[LineString], shares: Sequence[Sequence[float]]) -
     points
         In plane mm, shape ``(n, 2)``.
     """
-    along = np.repeat(np.array(lines, dtype=object), [len(each) for each in shares])
-    points = shapely.line_interpolate_point(along, [*chain(*shares)], normalized=True)
-    found: FloatArray = shapely.get_coordinates(points)
+    points, of_line = shapely.get_coordinates(lines, return_index=True)
+    steps = np.hypot(*np.diff(points, axis=0).T)
+    steps[np.diff(of_line) > 0] = _APART_MM
+    far = np.concatenate([[0.0], np.cumsum(steps)])
+    starts = np.searchsorted(of_line, np.arange(len(lines)))
+    ends = np.append(starts[1:], len(points)) - 1
+    each = np.repeat(np.arange(len(lines)), [len(some) for some in shares])
+    begin, length = far[starts], far[ends] - far[starts]
+    wanted = begin[each] + length[each] * np.array([*chain(*shares)])
+    found: FloatArray = np.column_stack([np.interp(wanted, far, xs) for xs in points.T])
     return found
 
 

@@ -58,8 +58,10 @@ def slab(scene: Scene, paint: Paint) -> list[SvgElement]:
 def _upper(scene: Scene, paint: Paint, foot_mm: float) -> list[SvgElement]:
     """Paint the upmost of the slab: upright faces from back to front, worked edges, its top."""
     pieces = [orient(piece) for piece in plane.polygons_in(rebates.whole(scene))]
-    rings = [solid.ring_of(_outer(piece, scene), scene.slab, scene.shape) for piece in pieces]
-    hollows = _hollows(scene, pieces)
+    drawn_as = [_as_drawn(piece, scene) for piece in pieces]
+    outer = [course_of(piece.exterior) for piece in drawn_as]
+    rings = [solid.ring_of(course, scene.slab, scene.shape) for course in outer]
+    hollows = _hollows(scene, pieces, drawn_as)
     pose = scene.camera.pose
     ribbons = [r for ring in rings for r in solid.upright(ring, foot_mm, pose)]
     for i, hollow in enumerate(hollows):
@@ -73,16 +75,13 @@ def _upper(scene: Scene, paint: Paint, foot_mm: float) -> list[SvgElement]:
         drawn.append(ribbon_path(ribbon, scene, paint, 1.0 if ribbon.hole is None else _SHADED))
     for ring in rings:
         drawn += [edge_path(run, scene, paint) for run in arrises.worked_edges(ring, pose)]
-    return [*drawn, *_top(scene, rings, pieces), *_arrises(scene, ribbons)]
+    concrete = MultiPolygon(drawn_as) if scene.is_frilly else scene.shape.net
+    return [*drawn, *_top(scene, rings, pieces, concrete), *_arrises(scene, ribbons)]
 
 
 def _how_near(opening: Opening) -> float:
     middle = opening.polygon.centroid
     return -LEVEL.seen((middle.x, middle.y))[1]
-
-
-def _outer(piece: Polygon, scene: Scene) -> list[list[float]]:
-    return course_of(simpler(piece.exterior, scene.fine_mm))
 
 
 def _as_drawn(piece: Polygon, scene: Scene) -> Polygon:
@@ -101,13 +100,13 @@ class _Hollow:
     sunk: tuple[Polygon, Relief] | None = None
 
 
-def _hollows(scene: Scene, pieces: Sequence[Polygon]) -> list[_Hollow]:
+def _hollows(scene: Scene, pieces: Sequence[Polygon], drawn_as: Sequence[Polygon]) -> list[_Hollow]:
     fine, thick = scene.fine_mm, scene.shape.thickness_mm
     by_bounds = {o.polygon.bounds: o for o in reversed(scene.shape.openings)}
     openings = [
-        _Hollow(course_of(simpler(hole, fine)), thick, opening)
-        for piece in pieces
-        for hole in piece.interiors
+        _Hollow(course_of(drawn), thick, opening)
+        for piece, as_drawn in zip(pieces, drawn_as, strict=True)
+        for hole, drawn in zip(piece.interiors, as_drawn.interiors, strict=True)
         for opening in [by_bounds.get(hole.bounds)]  # None: several have run into one
         if opening is None or not _is_under_glass(opening, scene)
     ]
@@ -175,7 +174,12 @@ def _floor(polygon: Polygon, relief: Relief, scene: Scene) -> SvgElement:
     return element("g", *drawn, transform=transform)
 
 
-def _top(scene: Scene, rings: list[solid.Ring], pieces: list[Polygon]) -> list[SvgElement]:
+def _top(
+    scene: Scene,
+    rings: list[solid.Ring],
+    pieces: list[Polygon],
+    concrete: Polygon | MultiPolygon,
+) -> list[SvgElement]:
     """Paint the top: its shade, its mottling, its voids and its sheen.
 
     The mottling alone is painted in the sheet's own units: a renderer lays a pattern that is not
@@ -188,7 +192,7 @@ def _top(scene: Scene, rings: list[solid.Ring], pieces: list[Polygon]) -> list[S
     path = "".join(written(course, places) for course in courses)
     seen = "".join(written(course, places, scene.camera) for course in courses)
     top = {"d": path, "fill_rule": "evenodd"}
-    over = _voids(scene)
+    over = _voids(scene, concrete)
     if scene.gloss > 0.05 and scene.is_plain and scene.is_level:
         over.append(element("path", fill=f"url(#{scene.prefix}-sheen)", **top))
     plane = {"transform": scene.camera.plane(0.0), "data_unit": "mm"}
@@ -197,13 +201,11 @@ def _top(scene: Scene, rings: list[solid.Ring], pieces: list[Polygon]) -> list[S
     return [element("g", base, **plane), face, element("g", *over, **plane)]
 
 
-def _voids(scene: Scene) -> list[SvgElement]:
-    """Dot the voids, as round-ended strokes of no length, by size."""
+def _voids(scene: Scene, concrete: Polygon | MultiPolygon) -> list[SvgElement]:
+    """Dot the voids of a top, as round-ended strokes of no length, by size."""
     edges = scene.slab.edges.values()
     worked_mm = max((edge.size.mm for edge in edges if edge.size is not None), default=0.0)
-    net, surface = rebates.untouched(scene), scene.slab.finish.surface
-    if scene.is_frilly:
-        net = MultiPolygon([_as_drawn(piece, scene) for piece in net.geoms])
+    net, surface = rebates.untouched(concrete, scene.shape), scene.slab.finish.surface
     thrown = mottle.voids(net, surface, scene.seed, worked_mm)
     dark = mixed(scene.face, DARK, 0.5)
     least = 1.1 / scene.camera.per_mm

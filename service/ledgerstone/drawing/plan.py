@@ -86,8 +86,9 @@ def draw_plan(
     speech = speech or speech_in("en")
     prefix = _prefix(slab, title)
     wide = SHEET_WIDTH if _is_crowded(slab, pins) else wide
-    frame = replace(_frame(slab, shape, tallest, wide), point=speech.formats.point)
-    plan = _plan(slab, shape, frame, pins=pins, prefix=prefix, speech=speech)
+    marks = (dimensions.stations(slab, shape, 0), dimensions.stations(slab, shape, 1))
+    frame = replace(_frame(slab, shape, marks[1], tallest, wide), point=speech.formats.point)
+    plan = _plan(slab, shape, frame, marks, pins=pins, prefix=prefix, speech=speech)
     rows, end = list[SvgElement](), plan.end
     if sections:
         rows, end = edge_sections.section_rows(slab, shape, (plan.end + 10, wide), prefix, speech)
@@ -130,28 +131,37 @@ def _prefix(slab: Slab, title: TitleBlock) -> str:
     return f"plan-{hashlib.blake2b(seed, digest_size=4).hexdigest()}"
 
 
-def _frame(slab: Slab, shape: Shape, tallest: float, wide: float) -> Frame:
+def _frame(
+    slab: Slab, shape: Shape, up: list[dimensions.Station], tallest: float, wide: float
+) -> Frame:
     """Fit the slab between its chains."""
-    up, start_mm = dimensions.stations(slab, shape, 1), shape.outline.bounds[1]
+    start_mm = shape.outline.bounds[1]
     left = MARGIN + dimensions.left_depth(up, start_mm, leading_length(slab))
     room = Box(left, _ABOVE, wide - MARGIN - _BESIDE, _ABOVE + tallest)
     return replace(fit(shape, callouts.given_places(slab), room), sheet_width=wide)
 
 
 def _plan(
-    slab: Slab, shape: Shape, frame: Frame, *, pins: Sequence[Pin], prefix: str, speech: Speech
+    slab: Slab,
+    shape: Shape,
+    frame: Frame,
+    marks: tuple[list[dimensions.Station], list[dimensions.Station]],
+    *,
+    pins: Sequence[Pin],
+    prefix: str,
+    speech: Speech,
 ) -> _Part:
     like, wide = leading_length(slab), frame.sheet_width
     front = dimensions.along_front(
         frame,
-        dimensions.stations(slab, shape, 0),
+        marks[0],
         like,
         frame.slab.x0 - 36,
         frame.sheet_width - MARGIN,
     )
     left = dimensions.along_left(
         frame,
-        dimensions.stations(slab, shape, 1),
+        marks[1],
         like,
         MARGIN,
         frame.slab.y1 + front.depth,

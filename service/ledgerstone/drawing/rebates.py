@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from shapely.geometry import LinearRing, MultiPolygon, Polygon
+from shapely.geometry.base import BaseGeometry
 from shapely.geometry.polygon import orient
 
 from ledgerstone import plane
@@ -22,6 +23,7 @@ from ledgerstone.drawing.scene import Scene
 from ledgerstone.drawing.svg import SvgElement, element, path_of
 from ledgerstone.drawing.tint import depths, lit
 from ledgerstone.order import Relief
+from ledgerstone.shape import Shape
 
 _MIN_MM2: Final = 1.0
 _FLOOR: Final = 0.93  # a lower face's light, against the top's
@@ -58,7 +60,9 @@ def shelves(scene: Scene) -> list[Shelf]:
     """Levels that rebates lay bare, the deepest first."""
     cut = _at_edges(scene)
     return [
-        Shelf(-depth, _without(scene, [polygon for polygon, other in cut if other > depth]))
+        Shelf(
+            -depth, _without(scene.shape.net, [polygon for polygon, other in cut if other > depth])
+        )
         for depth in sorted({depth for _, depth in cut}, reverse=True)
         if depth < scene.shape.thickness_mm
     ]
@@ -66,16 +70,16 @@ def shelves(scene: Scene) -> list[Shelf]:
 
 def whole(scene: Scene) -> MultiPolygon:
     """Return the concrete whose top no rebate has taken."""
-    return _without(scene, [polygon for polygon, _ in _at_edges(scene)])
+    return _without(scene.shape.net, [polygon for polygon, _ in _at_edges(scene)])
 
 
-def untouched(scene: Scene) -> MultiPolygon:
+def untouched(concrete: BaseGeometry, shape: Shape) -> MultiPolygon:
     """Return the concrete whose top is as it was cast: no relief of any kind."""
-    return _without(scene, list(scene.shape.reliefs))
+    return _without(concrete, list(shape.reliefs))
 
 
-def _without(scene: Scene, cut: list[Polygon]) -> MultiPolygon:
-    left = plane.difference(scene.shape.net, plane.union(cut)) if cut else scene.shape.net
+def _without(concrete: BaseGeometry, cut: list[Polygon]) -> MultiPolygon:
+    left = plane.difference(concrete, plane.union(cut)) if cut else concrete
     return MultiPolygon([piece for piece in plane.polygons_in(left) if piece.area > _MIN_MM2])
 
 

@@ -201,6 +201,8 @@ def _under_arrises(
 ) -> list[Face]:
     """Cut a face's upper corners where a neighbour's worked edge is the larger and runs out."""
     (start, end), (before, own, after) = ends, sizes_mm
+    if own >= before and own >= after:
+        return [Face(start, end, -own, foot_mm, light)]
     length = math.dist(start, end)
     cuts = [max(0.0, size - own) if size - own < length / 2 else 0.0 for size in (before, after)]
     a, b = (
