@@ -2,7 +2,7 @@ import { Bar } from "./answer/bar.js";
 import { AnswerPanel, troubleNotice } from "./answer/panel.js";
 import { orderWords, sentence, unsought } from "./answer/sentences.js";
 import { patched, StalePatch } from "./lib/json.js";
-import { one, painted, say, sizes } from "./show.js";
+import { one, say, sizes } from "./show.js";
 
 export class Answers {
   /** @param {Page} page */
@@ -164,4 +164,12 @@ export class Answers {
       page.asking.ask(page.store.order, { typing: false });
     }
   }
+}
+
+/** After the next frame, or soon. @returns {Promise<void>} */
+function painted() {
+  return new Promise((resolve) => {
+    requestAnimationFrame(() => setTimeout(resolve));
+    setTimeout(resolve, 500);
+  });
 }

@@ -1,9 +1,8 @@
 import { askTools, keepTools } from "./answer/ask.js";
 import { defineAnswer, showWorkshop, troubleNotice } from "./answer/panel.js";
-import { documentIn, LOCALES, offerLanguages, saidIn, spokenOf } from "./language.js";
 import { Page } from "./page.js";
 import { retryS, Service, Trouble } from "./service.js";
-import { fillWords, one, setPlace, setWords } from "./show.js";
+import { documentIn, fillWords, LOCALES, one, saidIn, setPlace, setWords, spokenOf } from "./show.js";
 import { keepChoices, keptChoices } from "./store.js";
 
 /** @param {Service} service */
@@ -23,6 +22,19 @@ async function words(language) {
   document.documentElement.lang = LOCALES[language] ?? language;
   fillWords(document);
   offerLanguages(one("#languages"));
+}
+
+/** @param {HTMLElement} place */
+function offerLanguages(place) {
+  for (const link of place.querySelectorAll("a")) {
+    link.hidden = link.lang === spokenOf([document.documentElement.lang]);
+    link.addEventListener("click", (event) => {
+      event.preventDefault();
+      const address = new URL(location.href);
+      address.searchParams.set("lang", link.lang);
+      location.assign(address);
+    });
+  }
 }
 
 function address() {

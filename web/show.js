@@ -83,8 +83,8 @@ export function typedMass(amount, back = false) {
 export function sizes(outline, ...mm) {
   const typed = String(outline?.length ?? outline?.diameter ?? outline?.points?.[0]?.x).replace("ft", "in");
   const unit = UNITS.find((each) => typed.endsWith(` ${each}`)) ?? units.lengths;
-  const said = mm.map((each) => (unit === "mm" ? number(each, 1) : lengthWords(spoken(each, unit, 16)).slice(0, -unit.length - 1)));
-  said.push(`${said.pop()} ${unit}`);
+  const said = mm.map((each) => (unit === "mm" ? number(each, 1) : marked(spoken(each, unit, 16)).slice(0, -unit.length - 1)));
+  said.push(lengthWords(`${said.pop()} ${unit}`));
   return said;
 }
 
@@ -106,9 +106,14 @@ export function telAddress(telephone) {
   return `tel:${telephone.replace(/[^\d+]/g, "")}`;
 }
 
-/** A length by the language's mark. @param {unknown} length */
-export function lengthWords(length) {
+/** A length by the language's mark, as it stands in a field. @param {unknown} length */
+export function marked(length) {
   return withMark(String(length ?? ""), mark());
+}
+
+/** As it is said: 48 in, or 48 Zoll. @param {unknown} length */
+export function lengthWords(length) {
+  return marked(length).replace(/(\d) (ft|in)\b/g, (_, amount, unit) => `${amount} ${say(`length.${unit}`)}`);
 }
 
 /** @param {string[]} things */
@@ -128,14 +133,6 @@ export function write(element, words) {
   if (element.textContent !== words) element.textContent = words;
 }
 
-/** After the next frame, or soon. @returns {Promise<void>} */
-export function painted() {
-  return new Promise((resolve) => {
-    requestAnimationFrame(() => setTimeout(resolve));
-    setTimeout(resolve, 500);
-  });
-}
-
 /** @param {string} selector @param {ParentNode} root @returns {HTMLElement} */
 export function one(selector, root = document) {
   return /** @type {any} */ (root.querySelector(selector));
@@ -151,12 +148,7 @@ export function elements(root, selector) {
  * @param {Name} name @param {Record<string, string | (() => void)>} [attributes] @param {...Child} children @returns {HTMLElementTagNameMap[Name]}
  */
 export function make(name, attributes = {}, ...children) {
-  const element = document.createElement(name);
-  for (const [key, value] of Object.entries(attributes))
-    if (typeof value === "function") element.addEventListener("click", pressed(value));
-    else element.setAttribute(key, value);
-  element.append(...children.filter(isShown));
-  return element;
+  return filled(document.createElement(name), attributes, children);
 }
 
 /**
@@ -164,21 +156,37 @@ export function make(name, attributes = {}, ...children) {
  * @param {Name} name @param {Record<string, string | number>} [attributes] @param {...Child} children @returns {SVGElementTagNameMap[Name]}
  */
 export function draw(name, attributes = {}, ...children) {
-  const element = document.createElementNS("http://www.w3.org/2000/svg", name);
-  for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value));
-  element.append(...children.filter(isShown));
+  return filled(document.createElementNS("http://www.w3.org/2000/svg", name), attributes, children);
+}
+
+/** @template {Element} Made @param {Made} element @param {Record<string, string | number | (() => void)>} attributes @param {Child[]} children */
+function filled(element, attributes, children) {
+  for (const [key, value] of Object.entries(attributes))
+    if (typeof value !== "function") element.setAttribute(key, String(value));
+    else element.addEventListener("click", (event) => (event.preventDefault(), value()));
+  element.append(...children.filter((child) => child !== null && child !== undefined && child !== false));
   return element;
 }
 
-/** @param {Child} child */
-function isShown(child) {
-  return child !== null && child !== undefined && child !== false;
+export const LOCALES = /** @type {Readonly<Record<string, string>>} */ ({ en: "en-GB", de: "de-DE" });
+
+/** @param {readonly (string | null | undefined)[]} wanted language tags (RFC 5646), the best first */
+export function spokenOf(wanted) {
+  const primary = wanted.map((tag) => (tag ?? "").toLowerCase().split("-")[0] ?? "");
+  return primary.find((language) => Object.hasOwn(LOCALES, language));
 }
 
-/** @param {() => void} does */
-function pressed(does) {
-  return (/** @type {Event} */ event) => {
-    event.preventDefault();
-    does();
-  };
+/** What a document says before any script runs. @param {Document} said @returns {Messages} */
+export function saidIn(said) {
+  const parts = [said, ...Array.from(said.querySelectorAll("template"), ({ content }) => content)];
+  const all = (/** @type {string} */ name) => parts.flatMap((part) => Array.from(part.querySelectorAll(`[${name}]`), (each) => /** @type {const} */ ([each.getAttribute(name), each])));
+  const texts = all("data-says").map(([name, { textContent }]) => [name, textContent]);
+  const names = all("data-says-label").map(([name, each]) => [name, each.getAttribute("aria-label")]);
+  return Object.fromEntries([...texts, ...names]);
+}
+
+/** @param {string} language @param {string} [from] */
+export async function documentIn(language, from = "") {
+  const answer = await fetch(`${from}index.${language === "en" ? "" : `${language}.`}html`);
+  return new DOMParser().parseFromString(await answer.text(), "text/html");
 }

@@ -8,7 +8,8 @@ import pytest
 from design.source import ROOT
 from ledgerstone.contract.page_document import document_in
 from ledgerstone.contract.page_messages import messages_script
-from ledgerstone.wording import LANGUAGES
+from ledgerstone.quantities import Length
+from ledgerstone.wording import LANGUAGES, speech_in
 from ledgerstone.wording.page import DESK, PAGE, WORKSHOP, PageText, page_messages, texts_of
 from support.page_texts import page_text
 
@@ -95,6 +96,16 @@ def test_no_message_is_left_untranslated(language: str) -> None:
     assert {key for key in first if first[key] == other[key]} == ALIKE
     first, other = page_messages("en", DESK), page_messages(language, DESK)
     assert {key for key in first if first[key] == other[key]} == set()
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_inches_and_feet_have_one_word(language: str) -> None:
+    """The page writes them as the service does, and names them so where a unit is chosen."""
+    page, formats = page_messages(language), speech_in(language).formats
+    typed = Length.parse("4 ft 9 in")
+    for unit in ("ft", "in"):
+        assert f" {page[f'length.{unit}']}" in formats.length(typed)
+    assert language == "en" or page["length.in"] == page["unit.in"]
 
 
 @pytest.mark.parametrize("language", LANGUAGES)

@@ -1,7 +1,7 @@
 import assert from "node:assert/strict";
 import { readdirSync } from "node:fs";
 import { test } from "node:test";
-import { LOCALES, spokenOf } from "../../web/language.js";
+import { LOCALES, spokenOf } from "../../web/show.js";
 
 test("the page speaks each language that has its file of messages, and no other", () => {
   const files = readdirSync(new URL("../../web/", import.meta.url)).filter((name) => name.startsWith("messages."));

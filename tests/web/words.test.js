@@ -6,7 +6,7 @@ import { messages as deskEnglish } from "../../web/desk/messages.en.js";
 import { messages as workshopGerman } from "../../web/desk/workshop/messages.de.js";
 import { messages as workshopEnglish } from "../../web/desk/workshop/messages.en.js";
 import { messages as file } from "../../web/messages.en.js";
-import { day, lengthWords, money, number, say, setPlace, setWords, sizes, typedMass, weight } from "../../web/show.js";
+import { day, lengthWords, marked, money, number, say, setPlace, setWords, sizes, typedMass, weight } from "../../web/show.js";
 import { german, messages } from "./said.js";
 
 const web = new URL("../../web/", import.meta.url);
@@ -68,6 +68,8 @@ test("money, days, numbers and lengths are written as the page's language writes
   assert.equal(day("2026-12-21", "short"), "21. Dez.");
   assert.equal(number(1800.5, 1), "1.800,5");
   assert.equal(lengthWords("1.45 m"), "1,45 m");
+  assert.equal(lengthWords("4 ft 9 1/2 in"), "4 Fuß 9 1/2 Zoll");
+  assert.equal(marked("9.5 in"), "9,5 in"); // as it was typed
   assert.equal(say("findings.count", { n: 1 }), "1 Hinweis.");
   assert.equal(say("findings.count", { n: 0 }), "0 Hinweise.");
 });

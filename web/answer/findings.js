@@ -95,16 +95,14 @@ function choice(remedy, key, context, title) {
   const sentences = [remedy.says].flat();
   const { slabs } = context.order;
   const whole = { ...context.order, slabs: [...slabs, ...remedy.patch.flatMap(({ path, value }) => (path === `/slabs/${slabs.length}` ? [value] : []))] };
-  const changes = remedy.patch.map((operation) => changeWords(context.order, operation, whole)).filter((words) => words !== "");
   const id = `remedy-${key.replace(/[^a-z0-9]+/gi, "-")}`;
   const press = () => context.apply(remedy);
   const words = sentences.length > 1 && title ? title : (sentences[0] ?? title ?? "");
   const button = make("button", { type: "button", "data-key": key, "aria-describedby": id, press }, words);
-  const said = sentences.length > 1 ? sentences.map((sentence) => make("li", {}, sentence)) : [];
-  const shown = changes.map((change) => make("li", {}, change));
+  const changes = sentences.length > 1 ? sentences : remedy.patch.map((operation) => changeWords(context.order, operation, whole)).filter(Boolean);
   const gained = [costWords(remedy) ?? say("remedy.unpriced"), ...savedWords(remedy)].filter((one) => one);
   const costs = gained.map((one) => make("li", { class: "cost" }, one));
-  const what = make("ul", { class: "changes" }, ...said, ...shown, ...costs);
+  const what = make("ul", { class: "changes" }, ...changes.map((change) => make("li", {}, change)), ...costs);
   for (const [event, patch] of /** @type {const} */ ([["pointerenter", remedy.patch], ["focus", remedy.patch], ["pointerleave", null], ["blur", null]]))
     button.addEventListener(event, () => context.preview(patch));
   const picture = make("div");

@@ -1,10 +1,9 @@
 /** Starts the desk: its words, the maker's key, the customers' own form; then one offer after the other. */
 
 import { defineAnswer, showWorkshop } from "../answer/panel.js";
-import { documentIn, LOCALES, saidIn, spokenOf } from "../language.js";
 import { Page } from "../page.js";
 import { Trouble } from "../service.js";
-import { elements, fillWords, one, say, setPlace, setWords } from "../show.js";
+import { documentIn, elements, fillWords, LOCALES, one, saidIn, say, setPlace, setWords, spokenOf } from "../show.js";
 import { keepInTab } from "../store.js";
 import { KeyForm } from "./access.js";
 import { Enquiry } from "./enquiry.js";

@@ -1,6 +1,6 @@
 import { read } from "../lib/json.js";
 import { shownIn } from "../lib/lengths.js";
-import { elements, lengthWords, typedMass, write } from "../show.js";
+import { elements, lengthWords, marked, typedMass, write } from "../show.js";
 
 const MOST = 3;
 
@@ -32,7 +32,7 @@ function refillOne(element, value, store) {
     const { as = "text" } = element.dataset;
     const mass = as === "mass" && typeof value === "number" ? typedMass(value, true) : value;
     const plain = as === "length" ? shownIn(value, store.unit) : String(mass ?? "");
-    const text = as === "length" || typeof value === "number" ? lengthWords(plain) : plain;
+    const text = as === "length" || typeof value === "number" ? marked(plain) : plain;
     if (element.value !== text) element.value = text;
   }
 }
@@ -118,7 +118,7 @@ function entryOf(control, fold, unit) {
   const { value, dataset } = control;
   if (value === "" || value === dataset.default || value === dataset.usual || /(^|\/)(label|x|y|slab|side)$/.test(dataset.at ?? "") || dataset.gap) return [];
   if (control instanceof HTMLSelectElement) return [`${rowOf(control, fold)}${control.selectedOptions[0]?.textContent ?? ""}`];
-  if (dataset.as === "length" && /^[\d.,/ ]+$/.test(value)) return [`${value} ${unit}`];
+  if (dataset.as === "length" && /^[\d.,/ ]+$/.test(value)) return [lengthWords(`${value} ${unit}`)];
   if (!(control instanceof HTMLInputElement) || !/checkbox|radio/.test(control.type)) return [value];
   const words = control.closest("label")?.querySelector("span:not(.chip)")?.firstChild?.textContent ?? "";
   return control.checked ? [words.trim()] : [];

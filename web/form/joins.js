@@ -1,7 +1,7 @@
 import { read } from "../lib/json.js";
 import { inMm, shownIn, spoken, withPoint, withUnit } from "../lib/lengths.js";
 import { sidesOf } from "../order/slabs.js";
-import { elements, lengthWords, mark, one, say, write } from "../show.js";
+import { elements, mark, marked, one, say, write } from "../show.js";
 import { mm, outlineOf } from "../sketch/geometry.js";
 import { pointerOf } from "./fields.js";
 import { offer, sideOption } from "./options.js";
@@ -149,7 +149,7 @@ function syncArms(form, store) {
   const all = { way: l.side, back: back.outline.length, deep: back.outline.width, side: spoken(alongMm(l), store.unit), wide: arm.outline.width };
   for (const field of elements(form, "[data-plain]")) field.hidden = true;
   for (const control of /** @type {HTMLInputElement[]} */ (elements(form, "[data-arm]")))
-    if (control !== document.activeElement) control.value = lengthWords(shownIn(all[control.dataset.arm ?? ""], store.unit));
+    if (control !== document.activeElement) control.value = marked(shownIn(all[control.dataset.arm ?? ""], store.unit));
 }
 
 /** @param {Order} order @param {L} l @param {Unit} unit */

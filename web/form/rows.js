@@ -1,7 +1,7 @@
 import { read, without, written } from "../lib/json.js";
 import { inMm, shownIn, spoken, withPoint, withUnit } from "../lib/lengths.js";
 import { sizeMm, startingSlab } from "../order/slabs.js";
-import { elements, lengthWords, make, mark, one, say, write } from "../show.js";
+import { elements, make, mark, marked, one, say, write } from "../show.js";
 import { boxOf, cutoutOf, unitMiddles } from "../sketch/geometry.js";
 import { movables } from "../sketch/movables.js";
 import { pointerOf } from "./fields.js";
@@ -147,7 +147,7 @@ export function syncPlaces(form, store) {
     /** @type {HTMLElement} */ (control.closest(".field")).hidden = !fromStart && (slab.size_from ?? "finished") !== "finished";
     if (control === document.activeElement) continue;
     const gap = gapsOf(cutout, slab.outline)[side];
-    control.value = lengthWords(shownIn(spoken(gap, store.unit), store.unit));
+    control.value = marked(shownIn(spoken(gap, store.unit), store.unit));
   }
   const { length } = read(slab, "/rests/units") ?? [];
   for (const place of elements(form, "[data-on-units]")) {

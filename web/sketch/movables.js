@@ -70,7 +70,7 @@ export function handles(outline, at, unit) {
 
 /** @param {string} name @param {string} at @param {XY} here @param {Axes} axes @param {Put} put @returns {Movable} */
 function handle(name, at, here, axes, put) {
-  return { key: `handle-${name}`, name: say(`sketch.${name}`), ...here, axes, opening: -1, looks: `handle along-${axes}`, field: `${at}/${name}`, put };
+  return { key: `handle-${name}`, name: say(`at.outline-${name}`), ...here, axes, opening: -1, looks: `handle along-${axes}`, field: `${at}/${name}`, put };
 }
 
 /** @param {Outline} outline */

@@ -1,9 +1,8 @@
 import { spoken } from "../lib/lengths.js";
 import { draw, elements, lengthWords, one, say } from "../show.js";
 import { otherArm } from "../form/joins.js";
-import { dimensions } from "./dimensions.js";
 import { Drag } from "./drag.js";
-import { boxOf, outlineOf, pathOf } from "./geometry.js";
+import { boxOf, dimensions, outlineOf, pathOf } from "./geometry.js";
 import { frameFor, Moves, overall, pins } from "./marks.js";
 import { comes, movables } from "./movables.js";
 

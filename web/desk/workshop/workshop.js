@@ -1,8 +1,7 @@
 /** Starts the profile's form: its words, the maker's key, then one subject after the other. */
 
-import { documentIn, LOCALES, saidIn, spokenOf } from "../../language.js";
 import { Trouble } from "../../service.js";
-import { fillWords, one, say, setPlace, setWords } from "../../show.js";
+import { documentIn, fillWords, LOCALES, one, saidIn, say, setPlace, setWords, spokenOf } from "../../show.js";
 import { KeyForm } from "../access.js";
 import { DeskService, Refused } from "../service.js";
 import { Changes } from "./changes.js";
