@@ -152,20 +152,9 @@ def _plan(
     speech: Speech,
 ) -> _Part:
     like, wide = leading_length(slab), frame.sheet_width
-    front = dimensions.along_front(
-        frame,
-        marks[0],
-        like,
-        frame.slab.x0 - 36,
-        frame.sheet_width - MARGIN,
-    )
-    left = dimensions.along_left(
-        frame,
-        marks[1],
-        like,
-        MARGIN,
-        frame.slab.y1 + front.depth,
-    )
+    start = frame.slab.x0 - 36
+    front = dimensions.along_front(frame, marks[0], like, start, wide - MARGIN)
+    left = dimensions.along_left(frame, marks[1], like, MARGIN, frame.slab.y1 + front.depth)
     below = max(frame.zone.y1, frame.slab.y1 + front.depth)
     places = Places(Box(MARGIN, MARGIN, wide - MARGIN, frame.slab.y1 + dimensions.FIRST - 2))
     places.avoid([*front.lines, *left.lines, *callouts.line_boxes(shape, frame)])
