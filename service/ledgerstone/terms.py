@@ -18,13 +18,14 @@ from ledgerstone.workshop.records import Workshop
 
 OfferStanding = Literal["estimate", "quotation"]
 # What a table of the profile decides for a customer, where that is no price; in a sentence's order.
-_SUBJECTS: Final = ("prices", "hours", "days", "areas", "shades")
+_SUBJECTS: Final = ("prices", "hours", "days", "areas", "shades", "lifts")
 _SUBJECT_OF: Final = MappingProxyType(
     {
         **dict.fromkeys(("hours", "mixer"), "hours"),
         **dict.fromkeys(("calendar", "handling", "tent"), "days"),
         **dict.fromkeys(("palette", "pigments", "shade"), "shades"),
         "areas": "areas",
+        "lifting": "lifts",
     }
 )
 NOT_LOOKED = ("calendar-not-read", "calendar-not-read-because")  # what a day is a guess by

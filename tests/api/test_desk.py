@@ -170,10 +170,7 @@ def test_a_deposit_is_asked_for_as_the_profile_says(tmp_path: Path) -> None:
         tmp_path,
         (
             "deposit_percent = 40\n",
-            (
-                'deposit_percent = 40\nbalance_due = "before it leaves us"\n'
-                'payment = "To Tarnside Casting, account 00000000."\n'
-            ),
+            ('deposit_percent = 40\npayment = "To Tarnside Casting, account 00000000."\n'),
         ),
     )
     made = service().post("/v1/quotes", json=EXAMPLE_ORDER).get_json()
@@ -181,7 +178,7 @@ def test_a_deposit_is_asked_for_as_the_profile_says(tmp_path: Path) -> None:
     text = noted("deposit", service(profile=paid))["text"]
     rest = Decimal(price["total"]) - Decimal(price["deposit"])
     assert f"{Decimal(price['deposit']):,.2f}" in text
-    assert f"{rest:,.2f}, is due before it leaves us" in text
+    assert f"{rest:,.2f}, is due before it leaves the workshop" in text
     assert "account 00000000" in text
     assert day_text(date(2026, 11, 30)) in text  # three working days after a Wednesday
     assert day_text(date.fromisoformat(lead["ready_on"])) in text

@@ -8,6 +8,7 @@ from flask.testing import FlaskClient
 from conftest import EXAMPLE_ORDER
 from ledgerstone.drawing.lettering import text_width
 from ledgerstone.json_types import JSON
+from ledgerstone.papers.own_terms import own_terms
 from ledgerstone.wording import Message, english, speech_in
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.asking import changed
@@ -103,7 +104,7 @@ def test_a_sheet_speaks_the_orders_language(client: FlaskClient, kind: str) -> N
     order = {**EXAMPLE_ORDER, "language": "de"}
     told = _sheet(client, kind, "application/json", order=order)
     own = load_profile(DEMONSTRATION)
-    ours = {*own.reply.terms, *(sealer.says for sealer in own.sealers)}
+    ours = {*own_terms(own), *(sealer.says for sealer in own.sealers)}
     english = re.compile(r"\b(the|and|of|is|with|each|from|it)\b", re.IGNORECASE)
     said = [text for text in _said(told) if text not in ours]
     assert [text for text in said if english.search(text)] == []

@@ -15,7 +15,7 @@ declare namespace Contract {
   type Customer = {name: string | null, reply_to: string | null, reply_to_differs: boolean, phone: string | null, address: string | null, language: "en" | "de", subject: string | null, message_id: string | null, references: string | null, written: string | null};
   type Cutout = {kind: string, label?: string, turn_degrees?: number, rim?: string, open_to?: string, heat?: boolean, size_from?: string, diameter?: Length, centre?: Point, length?: Length, width?: Length, corner_radius?: Length, points?: Point[]};
   type Delivery = {kind: string, postcode?: string, doorway?: Length, turn?: Turn, ceiling?: Length, lift?: Lift, steps?: number, floor?: number, people?: number};
-  type Desk = {today: string, margin_percent: string, standing: string, valid_days: number, drafts: boolean};
+  type Desk = {today: string, margin_percent: string, standing: string, valid_days: number, drafts: boolean, words: Record<string, string | Record<string, string>>};
   type Detail = {detail: string};
   type Doubtful = {at: string, says: string, asks?: string, readings: Reading[]};
   type Draft = {says: string};
@@ -31,7 +31,7 @@ declare namespace Contract {
   type Finish = {surface?: string, sealer?: string};
   type FinishChoice = {surface: string, says: string};
   type Finished = {length_mm: number, width_mm: number, thickness_mm: number};
-  type FirstStep = {name: "you" | "table" | "money" | "concrete" | "materials" | "hours" | "looks" | "delivery", title: string, asks: string[], rest: string[], done: boolean};
+  type FirstStep = {name: "you" | "table" | "money" | "concrete" | "materials" | "lifting" | "looks" | "delivery" | "hours", title: string, asks: string[], shown: string[], open: string[], rest: string[], done: boolean};
   type Fix = {says: string[], patch: Operation[], settles: string[], price: Price, verified: true};
   type Formats = {locale: string, lengths: "mm" | "cm" | "m" | "in", masses: "kg" | "lb"};
   type Free = {cutouts?: number[], reliefs?: number[], rests?: boolean};
@@ -118,7 +118,7 @@ declare namespace Contract {
   type Templating = {visit: string, each: string, says: string};
   type TooIntricateToday = {kind: "too-intricate", body: Detail};
   type Turn = {from: Length, into: Length};
-  type TypicalJob = {name: string, total?: string, hands_hours?: number, ready_on?: string, parts?: JobPart[], says?: string};
+  type TypicalJob = {name: string, total?: string, hands_hours?: number, told_hours?: number, fitted_hours?: number, ready_on?: string, parts?: JobPart[], says?: string};
   type Unit = {width: Length, for?: string};
   type Unread = {start: number, end: number, text: string, kind: "size" | "opening" | "slab"};
   type Weight = {slabs: SlabWeight[], packed_kg: number};

@@ -1,7 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { OriginalOrder } from "../../web/desk/original.js";
-import { openPoints, orderOf, pieces, pointsOf } from "../../web/desk/points.js";
+import { openPoints, OriginalOrder, orderOf, pieces, pointsOf } from "../../web/desk/points.js";
 
 globalThis.window = /** @type {any} */ ({ addEventListener() {} });
 const { KeptOffers, tokenIn, waits } = await import("../../web/desk/kept.js");

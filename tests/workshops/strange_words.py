@@ -7,7 +7,8 @@ BRITISH: Final = (
     r"|[Gg]rey\w*|\w*[Mm]etres?|[Ll]itres?|[Cc]entres?|[Pp]ostcodes?|VAT|[Aa]luminium|[Tt]owards"
     r"|[Cc]upboards?|[Tt]rolley|[Pp]lasterboard|[Ff]ibres?|[Ee]nquir\w+|[Uu]pstands?|[Dd]rainers?"
     r"|[Ll]orr(?:y|ies)|[Tt]imber|[Pp]olythene|[Ss]kirting|RCD|ear defenders|[Tt]elephone number"
-    r"|cheque|[Cc]ollect(?:s|ed|ion)?|[Ff]itt(?:ed|ing)|[Aa]nticlockwise|[Tt]ick|[Aa]ll round"
+    r"|cheque|[Qq]uotations?(?! mark)|[Aa]rris(?:es)?|[Dd]ownstands?|pairs? of hands"
+    r"|[Cc]ollect(?:s|ed|ion)?|[Ff]itt(?:ed|ing)|[Aa]nticlockwise|[Tt]ick|[Aa]ll round"
     r"|gets round|way round|round (?:it|each)|[Gg]as [Ss]afe|NICEIC|pence"
     r"|registered (?:gas|electrician|installer))\b|£"
 )

@@ -146,6 +146,7 @@ def scaled(value: object, times: Decimal) -> object:
     return f"{Decimal(number) * times:f} {unit}"
 
 
+CEMENT: Final = r"/palette/\d+/cement$"
 # Tables whose numbers are compared with one another.
 AGREEING: Final = frozenset(
     {"table", "shaping", "recipe", "mixer", "boards", "tent", "bench", "handling", "days"}
@@ -232,17 +233,18 @@ def test_one_tick_puts_a_bag_in_the_place_of_parts(country: str, tmp_path: Path)
     asks = next(step["asks"] for step in told["steps"] if step["name"] == "concrete")
     assert [at for at in asks if "/bag/" in at] == [f"/recipe/bag/{key}" for key in bags.ASKED]
     assert not any("constituents" in at for at in asks)
-    assert {fault["pointer"] for fault in told["faults"]} == {
-        f"/recipe/bag/{k}" for k in bags.ASKED
-    }
+    needed = {f"/recipe/bag/{key}" for key in bags.ASKED if key != "cement_percent"}
+    needed |= {"/slurry/cement_price_per_kg"}  # the slurry's is bought beside the bags
+    assert {fault["pointer"] for fault in told["faults"]} == needed
+    assert needed <= set(asks)
+    shades = {one["value"] for one in told["values"] if re.search(CEMENT, one["pointer"])}
+    assert shades == {"grey"}
     entries = {
-        "name": "Counter mix", "bag_kg": "80 lb", "water_l_per_bag": "2.84 l",
-        "yield_l": "0.6 ft³", "cement_percent": "20", "price_per_bag": "14.75",
+        "/recipe/bag/name": "Counter mix", "/recipe/bag/bag_kg": "80 lb bag",
+        "/recipe/bag/water_l_per_bag": "2.84 l", "/recipe/bag/yield_l": "0.6 ft³",
+        "/recipe/bag/price_per_bag": "14.75", "/slurry/cement_price_per_kg": "0.42 per kg",
     }  # fmt: skip
-    filled = [
-        {"op": "set", "pointer": f"/recipe/bag/{key}", "value": text}
-        for key, text in entries.items()
-    ]
+    filled = [{"op": "set", "pointer": at, "value": text} for at, text in entries.items()]
     done = tried(client, by_bag, *filled)
     assert done["faults"] == []
     assert all(job["total"] for job in done["jobs"])

@@ -15,7 +15,7 @@ from workshops.strange_words import BRITISH, STRANGE
 _STANDARDS: Final = r"EN 1992[-\d]*|ΔE00"
 _METRIC_UNITS: Final = re.compile(r"(?:mm|(?<![a-z])m|m²|m³|kg|(?<![a-z])l|MPa|N|°C)(?![a-z])")
 _KEYS: Final = r"\[\[?\w+|\b[a-z]+_[a-z_0-9]+\b"
-MOST_ANSWERS: Final = 30
+MOST_ANSWERS: Final = 31
 
 
 def texts_of(told: Json) -> dict[str, str]:
@@ -80,7 +80,7 @@ def first_quote(told: Json) -> tuple[list[Json], int]:
             kept = {
                 key: values[pointer][key] for key in ("value", "values") if key in values[pointer]
             }
-            changes.append({"op": "set", "pointer": pointer, **kept})
+            changes.append({"op": "set" if kept else "leave-out", "pointer": pointer, **kept})
         if step["name"] == "hours":
             changes.append({"op": "fit-hours", "pointer": "/hours", "values": ["5", "14", "31"]})
         if step["rest"]:
@@ -90,7 +90,7 @@ def first_quote(told: Json) -> tuple[list[Json], int]:
 
 
 @pytest.mark.parametrize("country", ["GB", "DE", "US"])
-def test_the_first_honest_quote_takes_thirty_answers(tmp_path: Path, country: str) -> None:
+def test_the_first_honest_quote_takes_some_thirty_answers(tmp_path: Path, country: str) -> None:
     """After them nothing is a trial; any step left out keeps every answer one."""
     client = form(started(tmp_path, country))
     before = tried(client, described=True)

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 import pytest
 
 from ledgerstone.wording import speech_in
-from ledgerstone.wording.page import PageText, page_differences, page_messages
+from ledgerstone.wording.page import DESK, WORKSHOP, PageText, page_differences, page_messages
 from ledgerstone.wording.variants import words_of
 from ledgerstone.workshop.countries import usual_in
 from support.catalogue_reader import messages, samples
@@ -36,6 +36,19 @@ def test_no_sentence_of_the_service_is_british_in_the_united_states() -> None:
 def test_no_sentence_of_the_page_is_british_in_the_united_states() -> None:
     """What the page's file says, with what the service says in its place."""
     said = {**page_messages("en"), **page_differences("en", US)}
+    british = [
+        (key, text)
+        for key, message in said.items()
+        for text in texts(message)
+        if re.search(BRITISH, re.sub(r"\{\w+\}", "", text))
+    ]
+    assert british == []
+
+
+@pytest.mark.parametrize("folder", [DESK, WORKSHOP])
+def test_no_sentence_of_the_desk_is_british_in_the_united_states(folder: str) -> None:
+    """What the maker's own page and form say, with what the service says in its place."""
+    said = {**page_messages("en", folder), **page_differences("en", US, folder=folder)}
     british = [
         (key, text)
         for key, message in said.items()

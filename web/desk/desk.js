@@ -187,7 +187,7 @@ const keyForm = new KeyForm(service);
 const set = await keyForm.open();
 const choices = await service.choices();
 borrow(theirs);
-setPlace(choices);
+setPlace({ ...choices, words: { ...choices.words, ...set.words } });
 fillWords(document);
 defineAnswer();
 showWorkshop(choices.workshop);

@@ -2,10 +2,9 @@
 
 import { goTo } from "../form/fields.js";
 import { make, one, say, write } from "../show.js";
-import { OriginalOrder } from "./original.js";
 import { Intake } from "./intake.js";
 import { aboutWords, enter, kindOf, marked, markFields, spoken, toPhrase } from "./marks.js";
-import { openPoints, orderOf, pieces, pointsOf } from "./points.js";
+import { openPoints, OriginalOrder, orderOf, pieces, pointsOf } from "./points.js";
 
 const NAME = "ledgerstone.enquiry.1";
 

@@ -1,10 +1,8 @@
 /** The reply as it will look: written, shown, copied, or taken as a draft. */
 
 import { elements, make, one, say } from "../show.js";
-import { copied, saved } from "./files.js";
-import { mailNodes } from "./mail.js";
-import { keepOffer, paperOf, quoteOf } from "./offering.js";
-import { paperButtons } from "./papers.js";
+import { copied, mailNodes, paperButtons, saved } from "./files.js";
+import { keepOffer, paperOf, quoteOf } from "./offered.js";
 
 const NAME = "ledgerstone.letter.1";
 /** @type {{tone: string, name: string, to: Partial<Contract.Customer> | null}} */

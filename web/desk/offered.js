@@ -1,6 +1,6 @@
-/** What was offered, as it is looked at again: drawn, its lines, and what the customer has not answered. */
+/** An offer: kept once its letter leaves the desk, and looked at again: drawn, its lines, what the customer has not answered. */
 
-import { orderWords } from "../answer/sentences.js";
+import { named, orderWords } from "../answer/sentences.js";
 import { make, money, say } from "../show.js";
 import { table } from "./costs.js";
 
@@ -35,4 +35,29 @@ export function questions(desk, token) {
 export function offered({ price, note }) {
   const rows = (price.lines ?? []).map(({ label, amount }) => [label, money(amount, price.currency)]);
   return make("div", {}, note ? make("p", { class: "letter-text" }, note) : null, make("details", {}, make("summary", {}, say("answer.lines")), table(rows)));
+}
+
+/** The quote that the letter is of, where it is one. @param {Desk} desk */
+export function quoteOf({ page }) {
+  const answer = page.answers.last?.answer;
+  return answer?.kind === "quote" ? answer.body : null;
+}
+
+/** What a paper of this offer is asked by. @param {Desk} desk @param {string} name of the customer */
+export function paperOf(desk, name) {
+  const quote = quoteOf(desk);
+  const reference = quote ? named(quote) : "offer";
+  const { order } = desk.page.store;
+  const ask = quote?.token ? { token: quote.token } : { order, ...desk.terms() };
+  return { reference, order, ask: { ...ask, ...(name && { customer: name }) }, missing: desk.enquiry.questions() };
+}
+
+/** Keep the offer among the last fifty, with what its letter asks and the terms it is made by. @param {Desk} desk @param {{name: string, to: Partial<Contract.Customer> | null}} whose */
+export function keepOffer(desk, { name, to }) {
+  const quote = quoteOf(desk);
+  if (!quote?.token) return null;
+  const { token, price, valid_until: until } = quote;
+  desk.kept.put({ token, reference: named(quote), customer: name, to: to?.reply_to ?? "", total: price.total, currency: price.currency, until, on: desk.set.today, state: "draft" });
+  desk.kept.set(token, { asked: desk.enquiry.questions(), terms: desk.termsForm.terms });
+  return quote;
 }

@@ -2,10 +2,9 @@
 
 import { openedNotice, orderOf } from "../answer/opened.js";
 import { day, make, money, one, say } from "../show.js";
-import { copied, saved } from "./files.js";
+import { copied, fetchPaper, paperButtons, saved } from "./files.js";
 import { STATES, tokenIn, waits } from "./kept.js";
 import { drawn, offered, questions } from "./offered.js";
-import { fetchPaper, paperButtons } from "./papers.js";
 
 const PATIENCE = "ledgerstone.patience";
 const FAULT = "#offers-fault";

@@ -35,7 +35,9 @@ def desk_routes(context: AppContext) -> Blueprint:
     def desk() -> Response:
         guard.must_be_maker(context.settings)
         guard.must_accept_json()
-        document = write_desk(context.workshop, context.today(), drafts=mailbox is not None)
+        document = write_desk(
+            context.workshop, asked_speech(), context.today(), drafts=mailbox is not None
+        )
         return Response(json.dumps(document), mimetype=_JSON)
 
     @v1.post("/notes/<kind>")

@@ -6,11 +6,14 @@ from datetime import date
 from typing import Any
 
 from ledgerstone.codec.desk_schemas import DESK
+from ledgerstone.wording import Speech
+from ledgerstone.wording.page import DESK as WORDS
+from ledgerstone.wording.page import page_differences
 from ledgerstone.workshop.records import Workshop
 
 
-def write_desk(workshop: Workshop, today: date, *, drafts: bool) -> dict[str, Any]:
-    """Return the workshop's day, and the defaults of an offer."""
+def write_desk(workshop: Workshop, speech: Speech, today: date, *, drafts: bool) -> dict[str, Any]:
+    """Return the workshop's day, the defaults of an offer, and the country's own words."""
     offer = workshop.offer
     written: dict[str, Any] = DESK.dump(
         {
@@ -19,6 +22,7 @@ def write_desk(workshop: Workshop, today: date, *, drafts: bool) -> dict[str, An
             "standing": offer.standing,
             "valid_days": offer.valid_days,
             "drafts": drafts,
+            "words": page_differences(speech.language, workshop.place, folder=WORDS),
         }
     )
     return written

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from decimal import Decimal
 from typing import Any, Final
 
@@ -13,10 +13,13 @@ from ledgerstone.application.typical_jobs import typical_jobs
 from ledgerstone.errors import ProfileError
 from ledgerstone.json_types import KeyPath
 from ledgerstone.workshop.editing import ProfileDraft
+from ledgerstone.workshop.entries import entry_of
 from ledgerstone.workshop.first_quote import HOURS
 from ledgerstone.workshop.loader import read_profile
+from ledgerstone.workshop.measures import measured
+from ledgerstone.workshop.members import member_at
+from ledgerstone.workshop.numerals import number_of
 from ledgerstone.workshop.syntax import tables
-from ledgerstone.workshop.typed import number_of
 
 _ROUNDS: Final = 3  # what does not grow with the rates (minutes are whole) is met again
 _NEAR: Final = 0.01
@@ -25,7 +28,26 @@ _AMOUNT: Final = re.compile(r"\d+(?:\.\d+)?")
 _DIGITS: Final = 4
 
 
-def fit_hours(draft: ProfileDraft, told: Sequence[str], mark: str, context: QuoteContext) -> None:
+@dataclass(frozen=True, slots=True)
+class FittedHours:
+    """What a maker said of the typical jobs, and what came of it, in their order.
+
+    Attributes
+    ----------
+    told
+        The hours of hands that each takes; None where that was not told, or does not read.
+    took
+        The hours that each took by the profile right after it was fitted; None where it is sent
+        back.
+    """
+
+    told: tuple[float | None, ...] = ()
+    took: tuple[float | None, ...] = ()
+
+
+def fit_hours(
+    draft: ProfileDraft, told: Sequence[str], mark: str, context: QuoteContext
+) -> FittedHours:
     """Scale every rate of hours of a profile; nothing is changed while it has faults.
 
     Parameters
@@ -38,25 +60,36 @@ def fit_hours(draft: ProfileDraft, told: Sequence[str], mark: str, context: Quot
     The one factor ``f`` for which the relative misses ``f h / t - 1`` are least in squares:
     ``f = Σ r / Σ r²`` with ``r = h / t``.
     """
-    hours = [float(number) if (number := number_of(text, mark)) else 0.0 for text in told]
+    hours = tuple(hours_of(text, mark) for text in told)
     for _ in range(_ROUNDS):
-        factor = _factor(draft.text, hours, context)
+        takes = _takes(draft.text, context)
+        factor = _factor(takes, hours)
         if factor is None or abs(factor - 1) < _NEAR:
-            return
+            return FittedHours(hours, takes)
         _scale(draft, factor)
+    return FittedHours(hours, _takes(draft.text, context))
 
 
-def _factor(text: str, told: Sequence[float], context: QuoteContext) -> float | None:
+def hours_of(text: str, mark: str) -> float | None:
+    """Return the hours of an entry as people write them: ``9.5``, ``about 9 h``, ``9 to 10``."""
+    member = member_at(("handling", "ways", 0, "hours"))
+    entry = text if member is None else entry_of(text, member, mark)
+    number = number_of(entry, mark)
+    read = measured(entry, "hours") if number is None else Decimal(number)
+    return float(read) if read else None
+
+
+def _takes(text: str, context: QuoteContext) -> tuple[float | None, ...]:
+    """The hours of each typical job by a profile's text; none while it has faults."""
     try:
         workshop = read_profile(text)
     except ProfileError:
-        return None
-    jobs = typical_jobs(replace(context, workshop=workshop))
-    ratios = [
-        job.hands_hours / hours
-        for job, hours in zip(jobs, told, strict=False)
-        if job.hands_hours and hours > 0
-    ]
+        return ()
+    return tuple(job.hands_hours for job in typical_jobs(replace(context, workshop=workshop)))
+
+
+def _factor(takes: Sequence[float | None], told: Sequence[float | None]) -> float | None:
+    ratios = [now / hours for now, hours in zip(takes, told, strict=False) if now and hours]
     return sum(ratios) / sum(ratio**2 for ratio in ratios) if ratios else None
 
 

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 from typing import Any
 
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.application.hours_of_jobs import fit_hours
+from ledgerstone.application.hours_of_jobs import FittedHours, fit_hours
 from ledgerstone.codec.order_in import escape
 from ledgerstone.errors import Fault, NotUnderstood, ProfileError
 from ledgerstone.json_types import KeyPath
@@ -25,8 +26,18 @@ from ledgerstone.workshop.syntax import tables
 from ledgerstone.workshop.typed import is_list, toml_list_of, toml_of
 
 
-def changed(text: str, changes: list[dict[str, Any]], mark: str, context: QuoteContext) -> str:
-    """Return a profile's text with changes made in it.
+@dataclass(frozen=True, slots=True)
+class ChangedProfile:
+    """A profile's text with changes made in it, and the hours that it was last fitted to."""
+
+    text: str
+    fitted: FittedHours
+
+
+def changed(
+    text: str, changes: list[dict[str, Any]], mark: str, context: QuoteContext
+) -> ChangedProfile:
+    """Return a profile with changes made in its text.
 
     Parameters
     ----------
@@ -42,6 +53,7 @@ def changed(text: str, changes: list[dict[str, Any]], mark: str, context: QuoteC
     """
     draft, place = ProfileDraft(text), _place(text)
     faults: list[Fault] = []
+    fitted = FittedHours()
     typed: set[KeyPath] = set()
     for i, change in enumerate(changes):
         path = path_of(change["pointer"])
@@ -49,7 +61,7 @@ def changed(text: str, changes: list[dict[str, Any]], mark: str, context: QuoteC
             _confirm_typed(draft, typed)
         try:
             if change["op"] == "fit-hours":
-                fit_hours(draft, change.get("values", []), mark, context)
+                fitted = fit_hours(draft, change.get("values", []), mark, context)
             elif change["op"] == "mix-from-bags":
                 mix_from_bags(draft)
             elif change["op"] == "confirm":
@@ -64,7 +76,7 @@ def changed(text: str, changes: list[dict[str, Any]], mark: str, context: QuoteC
     if faults:
         raise NotUnderstood.of(faults)
     _confirm_typed(draft, typed)
-    return draft.text
+    return ChangedProfile(draft.text, fitted)
 
 
 def _confirm_typed(draft: ProfileDraft, typed: set[KeyPath]) -> None:

@@ -8,13 +8,14 @@ from datetime import date
 from typing import Any
 
 from ledgerstone.application.profile_changes import pointer_of
+from ledgerstone.errors import ProfileFault
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Message
 from ledgerstone.wording import Speech
 from ledgerstone.wording.profile import choice_in, label_in
 from ledgerstone.wording.variants import words_of
 from ledgerstone.workshop.describing import SUBJECT_OF, DescribedTable, DescribedValue, described
-from ledgerstone.workshop.first_quote import FirstStep
+from ledgerstone.workshop.first_quote import FirstStep, is_field
 from ledgerstone.workshop.local_units import local_unit, number_shown
 from ledgerstone.workshop.members import Member
 from ledgerstone.workshop.standing import ValueStanding, is_demonstration
@@ -42,14 +43,17 @@ def write_description(
     }
 
 
-def write_step(step: FirstStep, speech: Speech) -> dict[str, Any]:
-    """Write one step of the first quote."""
+def write_step(step: FirstStep, faults: Sequence[ProfileFault], speech: Speech) -> dict[str, Any]:
+    """Write one step of the first quote; where one of its values has a fault it is not done."""
+    at_fault = any(step.holds(fault.path) for fault in faults)
     return {
         "name": step.name,
         "title": speech.say(Message("first-step", step=step.name)),
         "asks": [pointer_of(path) for path in step.asks],
+        "shown": [pointer_of(path) for path in step.shown],
+        "open": [pointer_of(path) for path in filter(is_field, step.shown)],
         "rest": [pointer_of(path) for path in step.rest],
-        "done": step.is_done,
+        "done": step.is_done and not at_fault,
     }
 
 

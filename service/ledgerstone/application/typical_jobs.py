@@ -33,6 +33,8 @@ class TypicalJob:
     ----------
     size
         Length and width of its first slab.
+    surface
+        The surface of its slabs.
     parts
         Labour hours by the pointer of a rate in the profile; only for the job with the
         most steps.
@@ -40,6 +42,7 @@ class TypicalJob:
 
     name: str
     size: tuple[Length, Length]
+    surface: str
     total: Decimal | None = None
     hands_hours: float | None = None
     ready_on: date | None = None
@@ -58,21 +61,26 @@ def typical_jobs(context: QuoteContext) -> tuple[TypicalJob, ...]:
 
 def _answered(name: str, order: Members, context: QuoteContext) -> TypicalJob:
     outline = order["slabs"][0]["outline"]
+    surface = str(order["slabs"][0]["finish"]["surface"])
     size = (Length.of_mm(outline["length"]), Length.of_mm(outline["width"]))
     try:
         answer = answer_order(order, replace(context, budget=None), search=False, savings=False)
     except NotUnderstood as fault:
-        return TypicalJob(name, size, stops=fault.faults[0].message)
+        return TypicalJob(name, size, surface, stops=fault.faults[0].message)
     except TooIntricate as fault:
-        return TypicalJob(name, size, stops=fault.message)
+        return TypicalJob(name, size, surface, stops=fault.message)
     if not isinstance(answer, Quote):
         return TypicalJob(
-            name, size, stops=next(f.message for f in answer.findings if f.level == "stops")
+            name,
+            size,
+            surface,
+            stops=next(f.message for f in answer.findings if f.level == "stops"),
         )
     by_rate = hours_by_rate(answer, context.workshop) if name == _STEP_BY_STEP else {}
     return TypicalJob(
         name,
         size,
+        surface,
         answer.price.total,
         sum(step.hands_minutes for step in answer.work) / 60,
         answer.lead_time.ready_on,

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
+from itertools import zip_longest
 from typing import Any, Final
 
 from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.hours_of_jobs import FittedHours
 from ledgerstone.application.profile_changes import changed, pointer_of
 from ledgerstone.application.profile_description import write_description, write_step
 from ledgerstone.application.resolving import read_members
@@ -60,7 +62,9 @@ def version_of(text: str) -> str:
 def write_workshop(file: ProfileFile, speech: Speech) -> dict[str, Any]:
     """Describe the profile in its file."""
     raw, read = _read(file.text)
-    return _written(_Tried(file, file.text, raw, read), (), speech, is_described=True)
+    return _written(
+        _Tried(file, file.text, raw, read, FittedHours()), (), speech, is_described=True
+    )
 
 
 def try_workshop(
@@ -80,10 +84,11 @@ def try_workshop(
         raise NotUnderstood((Fault("/version", Message("profile-changed-since")),))
     if ask.get("save") and not file.writable:
         raise NotUnderstood((Fault("/save", Message("profile-not-writable")),))
-    text = changed(file.text, ask["changes"], speech.formats.point, context)
+    now = changed(file.text, ask["changes"], speech.formats.point, context)
+    text, fitted = now.text, now.fitted
     raw, read = _read(text)
     jobs = typical_jobs(replace(context, workshop=read)) if isinstance(read, Workshop) else ()
-    tried = _Tried(file, text, raw, read)
+    tried = _Tried(file, text, raw, read, fitted)
     written = _written(tried, jobs, speech, is_described=ask.get("described", False))
     if ask.get("save") and not written["faults"]:
         if not file.write(text, ask["version"]):
@@ -103,6 +108,7 @@ class _Tried:
     text: str
     raw: dict[str, Any]
     read: Workshop | tuple[ProfileFault, ...]
+    fitted: FittedHours
 
 
 def _written(
@@ -111,6 +117,7 @@ def _written(
     file, raw, read = tried.file, tried.raw, tried.read
     speech = speech_in(speech.language, speech.own, working_place(raw))
     share, found = standing_of_profile(raw, *starting_tables()), standings(raw, *starting_tables())
+    faults = () if isinstance(read, Workshop) else read
     answer = {
         "version": version_of(file.text),
         "file": file.name,
@@ -121,11 +128,9 @@ def _written(
         "saved": False,
         "share": share,
         "invented": [_invented(share, *table, speech) for table in share.tables],
-        "steps": [write_step(step, speech) for step in first_steps(raw, found)],
-        "faults": [] if isinstance(read, Workshop) else [_fault(fault, speech) for fault in read],
-        "jobs": [_job(job, _hour(read), speech) for job in jobs]
-        if isinstance(read, Workshop)
-        else [],
+        "steps": [write_step(step, faults, speech) for step in first_steps(raw, found)],
+        "faults": [_fault(fault, speech) for fault in faults],
+        "jobs": list(_jobs(jobs, read, tried.fitted, speech)),
         "text": tried.text,
         **(
             write_description(tried.text, raw, found, speech)
@@ -163,12 +168,25 @@ def _hour(workshop: Workshop) -> Decimal:
     return workshop.rates.hour * (1 + workshop.rates.margin_percent / 100)
 
 
+def _jobs(
+    jobs: Sequence[TypicalJob],
+    read: Workshop | tuple[ProfileFault, ...],
+    fitted: FittedHours,
+    speech: Speech,
+) -> Iterator[dict[str, Any]]:
+    """Write each typical job, with the hours that were told of it; none while there are faults."""
+    if not isinstance(read, Workshop):
+        return
+    for job, told, took in zip_longest(jobs, fitted.told, fitted.took):
+        if job is not None:
+            yield {**_job(job, _hour(read), speech), "told_hours": told, "fitted_hours": took}
+
+
 def _job(job: TypicalJob, hour: Decimal, speech: Speech) -> dict[str, Any]:
     parts = (job.parts or {}).items()
+    size = {"length": job.size[0], "width": job.size[1]}
     return {
-        "name": speech.say(
-            Message("typical-job", job=job.name, length=job.size[0], width=job.size[1])
-        ),
+        "name": speech.say(Message("typical-job", job=job.name, surface=job.surface, **size)),
         "total": job.total,
         "hands_hours": job.hands_hours,
         "ready_on": job.ready_on,

@@ -17,7 +17,7 @@ from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.schemas import written
 from ledgerstone.workshop.values import ValueRejected
 
-RESTS: Final = 6  # steps of the first quote whose other values are confirmed with one answer
+RESTS: Final = 7  # steps of the first quote whose other values are confirmed with one answer
 _COUNT: Final = 1 + len(QUESTIONS) + 1 + RESTS
 
 

@@ -43,7 +43,7 @@ def _ask_hours(draft: ProfileDraft, asking: Prompter, today: date) -> None:
     context = QuoteContext(read_profile(draft.text), today, Tokens(Settings().signing_keys))
     for job in typical_jobs(context):
         length, width = job.size
-        said = Message("typical-job", job=job.name, length=length, width=width)
+        said = Message("typical-job", job=job.name, surface=job.surface, length=length, width=width)
         hours = job.hands_hours or 0.0
         asking.say(Message("init-job", job=said, hours=round(hours, 1)))
     told = asking.answer(_JOBS_NUMBER, "jobs", "")

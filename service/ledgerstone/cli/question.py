@@ -9,12 +9,13 @@ from decimal import Decimal
 
 from ledgerstone.json_types import KeyPath
 from ledgerstone.wording.speech import number_marks
+from ledgerstone.workshop.entries import entry_of
 from ledgerstone.workshop.local_units import is_fraction, local_unit, number_shown, with_unit
 from ledgerstone.workshop.measures import without_thing
 from ledgerstone.workshop.members import member_at
+from ledgerstone.workshop.numerals import number_of
 from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.schemas import read_value
-from ledgerstone.workshop.typed import number_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,8 +49,9 @@ class Question:
 def raw_of(text: str, path: KeyPath, workshop: Workshop) -> object:
     """Return a number, with a point or a comma, with the workshop's unit; else the text."""
     member, place = member_at(path), workshop.place.at_work()
-    bare = text if member is None else without_thing(text, member.name)
-    number = number_of(bare, number_marks(workshop.workshop.language, place).point)
+    mark = number_marks(workshop.workshop.language, place).point
+    bare = text if member is None else without_thing(entry_of(text, member, mark), member.name)
+    number = number_of(bare, mark)
     if member is not None and local_unit(member, place) != member.unit:
         return with_unit(number or bare, member, place) if number or is_fraction(bare) else text
     if number is None:

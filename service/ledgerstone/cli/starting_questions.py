@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import dataclasses
-import math
 import re
 from typing import Any, Final
 
@@ -11,11 +10,11 @@ from ledgerstone.cli.question import Question, one_key, raw_of, shown_of, with_a
 from ledgerstone.message import Message
 from ledgerstone.wording import workshop_speech
 from ledgerstone.workshop.bags import ASKED, BAG
-from ledgerstone.workshop.countries import SOUTHERN
 from ledgerstone.workshop.records import Bag, Constituent, DeliveryArea, Workshop
 from ledgerstone.workshop.schemas import read_value
 from ledgerstone.workshop.standing import WARMTH
 from ledgerstone.workshop.values import ValueRejected
+from ledgerstone.workshop.warmth import by_month
 
 NONE: Final = "none"
 _NONE: Final = frozenset({NONE, "no", "nein", "keine", "keiner", "kein", "-", "0"})
@@ -156,23 +155,15 @@ def _bag(workshop: Workshop, answer: str) -> Workshop:
 
 
 def _warmth(workshop: Workshop, answer: str) -> Workshop:
-    """Set how warm the workshop is by month, of one number or of winter's and summer's.
-
-    Source
-    ------
-    A year's swing as a cosine, coldest in January north of the equator: common practice, no source.
-    """
+    """Set how warm the workshop is by month, of one number or of winter's and summer's."""
     if answer == _warmth_now(workshop):
         return workshop
     raw = [raw_of(part, WARMTH, workshop) for part in answer.replace(";", " ").split()]
     read = read_value(type(workshop.handling), WARMTH[1], raw)
     if len(read) not in (1, 2):
         raise ValueRejected(Message("init-warmth"))
-    winter, summer = read[0], read[-1]
-    first = 6 if workshop.workshop.country in SOUTHERN else 0
-    swing = [(1 - math.cos(math.tau * (month - first) / 12)) / 2 for month in range(12)]
-    by_month = tuple(round(winter + (summer - winter) * part, 1) for part in swing)
-    handling = dataclasses.replace(workshop.handling, workshop_c=by_month)
+    months = by_month(read[0], read[-1], workshop.workshop.country)
+    handling = dataclasses.replace(workshop.handling, workshop_c=months)
     return dataclasses.replace(workshop, handling=handling)
 
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.codec.answer_fields import AnswerSchema, Day, Text, Whole, YesNo
+from ledgerstone.codec.answer_fields import AnswerSchema, AnyJson, Day, Text, Whole, YesNo
+from ledgerstone.codec.choice_schemas import PAGE_TEXTS
 from ledgerstone.codec.fields import Strict, TextField
 from ledgerstone.codec.tokens import LONGEST_TOKEN
 
@@ -17,6 +18,11 @@ class DeskSchema(AnswerSchema):
     standing = Text("The standing of an offer without assumed or missing values.")
     valid_days = Whole("For how many days an offer is valid.")
     drafts = YesNo("Whether `POST /v1/drafts` puts drafts into the maker's own mailbox.")
+    words = AnyJson(
+        "Texts that replace the desk's own, in the requested language, by message name: the"
+        " country's words.",
+        keywords=PAGE_TEXTS,
+    )
 
 
 class DraftSchema(AnswerSchema):

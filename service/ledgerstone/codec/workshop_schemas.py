@@ -135,11 +135,17 @@ class FirstStepSchema(AnswerSchema):
     name = OneOf("What the step is about.", STEPS)
     title = Text("Its title on the form.")
     asks = Many("JSON Pointers to the values it asks for.", fields.String())
-    rest = Many(
-        "JSON Pointers to its other values that are invented and mark every answer as a trial.",
+    shown = Many(
+        "JSON Pointers to its other values that a price, a day, an area, a shade or a lift rests"
+        " on, invented or the maker's own.",
         fields.String(),
     )
-    done = YesNo("Whether none of its values is invented.")
+    open = Many(
+        "Of `shown`, those that stand open as fields: amounts of money, and what is lifted.",
+        fields.String(),
+    )
+    rest = Many("Of `shown`, those that are invented.", fields.String())
+    done = YesNo("Whether none of its values is invented or has a fault.")
 
 
 class JobPartSchema(AnswerSchema):
@@ -158,6 +164,17 @@ class TypicalJobSchema(AnswerSchema):
         "The total that the customer would pay, with tax.", absent="Absent if it is sent back."
     )
     hands_hours = Number("Labour, in hours.", places=2, absent="Absent if it is sent back.")
+    told_hours = Number(
+        "The labour that `fit-hours` gave for it, in hours.",
+        places=2,
+        absent="Absent if none was given, or it does not read.",
+    )
+    fitted_hours = Number(
+        "Labour right after `fit-hours`, in hours: another one than `hands_hours` where something"
+        " that it rests on was changed since.",
+        places=2,
+        absent="Absent if nothing was fitted.",
+    )
     ready_on = Day(
         "The day it would be ready, if ordered today.", absent="Absent if it is sent back."
     )

@@ -22,6 +22,7 @@ from ledgerstone.papers.descriptions import (
     size_of,
     slab_titles,
 )
+from ledgerstone.papers.own_terms import own_terms
 from ledgerstone.papers.records import PaperRecords
 from ledgerstone.papers.sheet import Content, section, sheet
 from ledgerstone.price import Price
@@ -45,7 +46,7 @@ def approval_sheet(records: PaperRecords) -> Content:
         [
             *_weeks(records),
             section(Message("approval-expect"), says=_expect(slabs)),
-            section(Message("approval-terms"), says=records.workshop.reply.terms),
+            section(Message("approval-terms"), says=own_terms(records.workshop)),
             section(Message("approval-joins"), facts=_joins(records)),
             section(Message("approval-check"), says=_checks(records)),
             *(_slab(records, i) for i in range(len(slabs))),

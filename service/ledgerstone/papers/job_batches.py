@@ -3,8 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from decimal import Decimal
 
-from ledgerstone.message import Figure, Gauge, Listed, Mass, Message, Ruled, Value, Volume, Weighed
+from ledgerstone.message import (
+    Figure,
+    Gauge,
+    Listed,
+    Mass,
+    Message,
+    Percent,
+    Ruled,
+    Value,
+    Volume,
+    Weighed,
+)
 from ledgerstone.mix import Batches, Pour, Weighing, batches, mixes_of
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import (
@@ -70,6 +82,7 @@ def _pour(job: Job, number: int, pour: Pour) -> Iterator[SheetBlock]:
             limit=Figure(job.workshop.mixer.open_minutes, 0),
         ),
         *_coarse_face(job),
+        *_usual_cement(job),
     )
     yield from _cards(pour.batches)
     yield from side_by_side(
@@ -105,6 +118,15 @@ def _coarse_face(job: Job) -> Iterator[Value]:
     if coat is not None and not coat.without and largest_mm > coat.largest_grain_mm:
         grain = Gauge(round(coat.largest_grain_mm, 1))
         yield Message("job-sieve", grain=grain, coat=Ruled(coat.thickness_mm))
+
+
+def _usual_cement(job: Job) -> Iterator[Value]:
+    """State by which cement in the bag pigment is dosed, where nobody told it."""
+    bag = job.workshop.recipe.bag
+    doses = any(tint_of(slab, job.workshop).doses for slab in job.slabs)
+    if bag is not None and bag.cement_percent is None and doses:
+        share = Percent(Decimal(f"{bag.cement_share_percent:g}"))
+        yield Message("job-usual-cement", percent=share)
 
 
 def _has_glass(job: Job) -> bool:

@@ -13,6 +13,7 @@ from ledgerstone.papers.advice import advice_of, conditions_of
 from ledgerstone.papers.descriptions import size_of, slab_title, slab_titles
 from ledgerstone.papers.letter_days import day_sentences, sent_back_day
 from ledgerstone.papers.letter_slabs import slab_facts
+from ledgerstone.papers.own_terms import own_terms
 from ledgerstone.papers.sheet import Content
 from ledgerstone.papers.views import ChangeView, QuoteView, SentBackView
 from ledgerstone.price import Price
@@ -57,11 +58,12 @@ class Letter:
     def content(self) -> Content:
         """Write what is in every letter."""
         identity, reply, say = self.workshop.workshop, self.workshop.reply, self.speech.say
+        terms = own_terms(self.workshop)
         return {
             "language": self.speech.language,
             "greeting": self._greeting(),
             "signature": list(reply.signature) or [identity.name, identity.town],
-            "terms": [*self._terms_language(), *reply.terms] if reply.terms else [],
+            "terms": [*self._terms_language(), *terms] if terms else [],
             "workshop": identity.name,
             "town": identity.town,
             "email": identity.email,

@@ -102,6 +102,19 @@ _AMERICAN: Final = {
     **_NORTH_AMERICAN,
     "postcode": "ZIP code",
     "telephone number": "phone number",
+    "quotation mark": "quotation mark",
+    "quotation": "quote",
+    "arris eased": "edge eased",
+    "an arris": "an eased edge",
+    "arrises": "edges",
+    "arris": "edge",
+    "rests on": "rests on",
+    "rests so": "rests so",
+    "rests": "supports",
+    "mass": "weight",
+    "pairs of hands": "people",
+    "pair of hands": "person",
+    "downstand": "drop edge",
 }
 _CANADIAN: Final = {**_NORTH_AMERICAN, "postcode": "postal code"}
 _AUSTRALIAN: Final = {"worktop": "benchtop", "hob": "cooktop", "cupboard": "cabinet"}

@@ -14,6 +14,9 @@ ConstituentRole = Literal[
     "cement", "addition", "water", "aggregate", "plasticiser", "polymer", "fibre"
 ]
 WATER_KG_PER_M3 = 1000.0
+# Cement in a dry mix whose maker tells none: the middle of the 10 to 30 % that safety data sheets
+# of bagged concrete give, from memory.
+USUAL_CEMENT_PERCENT = 20.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -93,12 +96,18 @@ class Bag:
 
     name: str = documented("name on the bag")
     bag_kg: float = above_0("dry mix in one bag")
-    cement_percent: float = field(
-        metadata=about("cement in the dry mix; ask its maker", above=0, at_most=100)
+    cement_percent: float | None = field(
+        default=None,
+        metadata=about(
+            "cement in the dry mix, as its maker tells; left out: 20, a usual figure",
+            above=0,
+            at_most=100,
+        ),
     )
     water_l_per_bag: float = above_0("water to one bag")
     yield_l: float | None = field(
-        default=None, metadata=about("litres placed from one bag, as the bag says", above=0)
+        default=None,
+        metadata=about("litres placed from one bag, as the bag says: about 12 of 25 kg", above=0),
     )
     fresh_kg_per_m3: float | None = field(
         default=None, metadata=about("density freshly mixed, in place of the yield", above=0)
@@ -109,6 +118,11 @@ class Bag:
     )
     price_per_bag: Decimal = at_least_0("price of a bag")
     added: tuple[Added, ...] = field(default=(), metadata=about("what goes in with each bag"))
+
+    @property
+    def cement_share_percent(self) -> float:
+        """Cement in the dry mix, or what is usual where nobody told it."""
+        return USUAL_CEMENT_PERCENT if self.cement_percent is None else self.cement_percent
 
     @property
     def litres(self) -> float:
@@ -134,7 +148,7 @@ class Bag:
                 role="bag",
                 kg=self.bag_kg,
                 density_kg_per_m3=self.bag_kg / solid_m3,
-                cement_percent=self.cement_percent,
+                cement_percent=self.cement_share_percent,
             ),
             *(added.part for added in self.added),
         )

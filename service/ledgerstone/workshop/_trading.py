@@ -100,13 +100,15 @@ class DeliveryArea:
     name: str = documented("name for customers")
     postcodes: tuple[str, ...] = documented("beginnings of its postcodes: <postcodes>")
     pallet: Decimal | None = field(
-        default=None, metadata=about("price of a pallet, to the kerb", at_least=0)
+        default=None,
+        metadata=about("price of a pallet, to the kerb; left out: none is sent", at_least=0),
     )
     own_van: Decimal | None = field(
-        default=None, metadata=about("price of your own van, to the door", at_least=0)
+        default=None,
+        metadata=about("price of your own van, to the door; left out: none goes", at_least=0),
     )
     fitted: Decimal | None = field(
-        default=None, metadata=about("price delivered and fitted", at_least=0)
+        default=None, metadata=about("price delivered and fitted; left out: not done", at_least=0)
     )
     fitting_per_slab: Decimal = field(
         default=Decimal(0), metadata=about("added for fitting, each slab", at_least=0)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from decimal import Decimal
 from typing import Final
 
 from ledgerstone.message import Listed, Message, Percent
@@ -68,3 +69,11 @@ def postcodes_of_another_country(workshop: Workshop) -> Iterator[Message]:
                 land=workshop.workshop.country,
                 example=postcodes.example,
             )
+
+
+def usual_cement(workshop: Workshop) -> Iterator[Message]:
+    """State what the cement in a bag is taken as, where nobody told it."""
+    bag = workshop.recipe.bag
+    if bag is not None and bag.cement_percent is None:
+        taken = Percent(Decimal(f"{bag.cement_share_percent:g}"))
+        yield Message("check-usual-cement", percent=taken)

@@ -25,12 +25,14 @@ ASKED: Final = (
     "cement_percent",
     "price_per_bag",
 )
+NEAT_CEMENT: Final[KeyPath] = ("slurry", "cement_price_per_kg")  # bought beside the bags
 
 
 def mix_from_bags(draft: ProfileDraft) -> None:
     """Write a bag with nothing filled in where a recipe stands by volume.
 
-    What was there becomes comments; a recipe by the bag stays as it is.
+    What was there becomes comments; a recipe by the bag stays as it is. Shades of another cement
+    than the recipe's are taken out: the cement is in the bag.
     """
     if draft.headers_within(BAG) or draft.written(BAG):
         return
@@ -39,3 +41,15 @@ def mix_from_bags(draft: ProfileDraft) -> None:
             draft.leave_out(path)
     draft.add(BAG, sample_of(Bag, BAG, is_item=False))
     draft.put((*BAG, "yield_l"), '""')
+    draft.put(NEAT_CEMENT, '""')
+    draft.settle()
+    _take_out_other_cements(draft)
+
+
+def _take_out_other_cements(draft: ProfileDraft) -> None:
+    """Take out each shade of another cement, unless no shade would be left."""
+    cement = draft.written(("recipe", "cement"))
+    shades: list[KeyPath] = [("palette", k) for k in range(draft.count(("palette",)))]
+    others = [shade for shade in shades if draft.written((*shade, "cement")) != cement]
+    for shade in reversed(others if len(others) < len(shades) else []):
+        draft.leave_out(shade)

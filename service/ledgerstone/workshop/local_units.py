@@ -23,6 +23,7 @@ from ledgerstone.workshop.values import ValueRejected
 _CHOSEN: Final = tuple(member.name for member in members_of(Conventions) if member.kind == "choice")
 _LENGTHS: Final = {"mm": "in", "m": "ft", "m²": "ft²", "m³": "yd³"}
 _DENSITIES: Final = ("density", "weighed", "fresh")  # told by the cubic foot, a mix by the yard
+_YIELD: Final = "yield_l"  # printed on a bag in cubic feet where its water is in gallons or quarts
 _BARE: Final = frozenset({"", "h", "d"})  # no unit is written of these before "per"
 _SIXTEENTH_MM: Final = Fraction("25.4") / 16
 _NEAR_MM: Final = Fraction(2, 100)
@@ -97,7 +98,7 @@ def _units_of(member: Member, place: RegionalSettings) -> dict[str, str]:
     if place.masses == "lb":
         units |= {"kg": "lb", "N": "lb"}
     if place.volumes == "gal":
-        units["l"] = "gal"
+        units["l"] = "ft³" if member.name == _YIELD else "gal"
     if place.temperatures == "F":
         units["°C"] = "°F"
     if place.strengths == "psi":

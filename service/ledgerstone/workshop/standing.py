@@ -40,11 +40,17 @@ _USUAL_KEYS: Final = frozenset(
     | {"role", "cement_class", "water_cement_ratio", "profile", "surface", "grits"}
     | {"smallest_mm", "largest_mm"}
     | {"most_percent", "carbon_most_percent", "batch_cement_kg", "matching"}
-    | {"signature", "who", "reached"}
+    | {"signature", "who", "reached", "says"}
+    # Shares that are lost or done twice, and packs as they are sold; common practice, no source.
+    | {"recast_percent", "recast_percent_per_m2", "offcuts_percent", "waste_percent", "packs"}
+    | {"moisture_percent", "pack_kg", "cement_pack_kg", "kg_per_piece", "kg", "pieces"}
 )
+WAYS: Final = ("handling", "ways")
+LIFTS: Final = ("most_kg", "people")  # of a way, what another workshop may not have
+LIFTERS: Final = ("lifting", "most_people")
 WARMTH: Final = ("handling", "workshop_c")
 _OPEN_KEYS: Final = frozenset(
-    {"closures", "hands", "orders_ahead_days", "ways", "van", "base_url", WARMTH[1]}
+    {"closures", "hands", "orders_ahead_days", "base_url"} | {"van", WAYS[1], LIFTERS[1], WARMTH[1]}
 )
 _TAX_RATE: Final = ("tax", "percent")  # by state in some countries, by what is sold in others
 _PRICES: Final = ("price", "smallest_order", "fitted")
@@ -144,11 +150,12 @@ def standing_of_profile(raw: Mapping[str, Any], *examples: Mapping[str, Any]) ->
 
 
 def is_priced(path: KeyPath) -> bool:
-    """Whether a price, day, area or shade rests on a value, so that all is a trial meanwhile."""
+    """Whether a price, day, area, shade or lift rests on a value, so that all is a trial first."""
     return (
         path[0] in PRICED
         or path[:2] in _DAYS
-        or path == _TAX_RATE
+        or path in (LIFTERS, _TAX_RATE)
+        or (path[:2] == WAYS and path[-1] in LIFTS)
         or any(part in str(path[-1]) for part in _PRICED_ANYWHERE)
     )
 
@@ -156,7 +163,12 @@ def is_priced(path: KeyPath) -> bool:
 def standings(raw: Mapping[str, Any], *examples: Mapping[str, Any]) -> dict[KeyPath, ValueStanding]:
     """Return whose each value of a parsed profile is, by its path."""
     leaves = zip(*(_leaves(raw, example, None, ()) for example in examples), strict=True)
-    return {leaf[0][0]: max((word for _, word in leaf), key=WORDS.index) for leaf in leaves}
+    found = {leaf[0][0]: max((word for _, word in leaf), key=WORDS.index) for leaf in leaves}
+    tax = raw.get(_TAX_RATE[0])
+    is_charged = not isinstance(tax, dict) or tax.get("registered") is not False
+    if found.get(_TAX_RATE) == "invented" and not is_charged:
+        found[_TAX_RATE] = "usual"
+    return found
 
 
 def key_of(table: KeyPath) -> str:

@@ -27,8 +27,10 @@ from ledgerstone.workshop.advice import (
     law_not_known,
     postcodes_of_another_country,
     region_not_told,
+    usual_cement,
 )
 from ledgerstone.workshop.doses import ADVISED_PERCENT, HARDLY_DEEPER_PERCENT
+from ledgerstone.workshop.members import member_named
 from ledgerstone.workshop.records import DeliveryArea, EdgeOffered, PaletteShade, Sealer, Workshop
 from ledgerstone.workshop.standing import RESTS_ON
 from ledgerstone.workshop.value_keys import AboutKey
@@ -60,7 +62,9 @@ def open_values(workshop: Workshop) -> Iterator[Message]:
     )
     for table, count in found.tables:
         rests = AboutKey("RestsOn", table, RESTS_ON[table])
-        yield Message("check-invented-table", table=table, count=count, rests=rests)
+        label = AboutKey("Workshop", table, member_named("Workshop", table).about)
+        values: dict[str, Value] = {"table": table, "label": label, "count": count}
+        yield Message("check-invented-table", **values, rests=rests)
     yield Message("check-confirm")
     if found.trial:
         tables = Listed(tuple(f"[{table}]" for table in found.priced))
@@ -75,6 +79,7 @@ def second_looks(workshop: Workshop) -> tuple[Message, ...]:
         *_coarse(workshop),
         *_coarse_face(workshop),
         *_admixtures(workshop),
+        *usual_cement(workshop),
         *_still_invented(workshop),
         *address_of_this_machine(workshop),
         *postcodes_of_another_country(workshop),

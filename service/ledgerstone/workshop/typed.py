@@ -10,23 +10,20 @@ from datetime import date
 from typing import Final
 
 from ledgerstone.workshop.countries import RegionalSettings
+from ledgerstone.workshop.entries import entry_of, postcodes_of
 from ledgerstone.workshop.local_units import is_fraction, local_unit, with_unit
-from ledgerstone.workshop.measures import without_thing
+from ledgerstone.workshop.measures import canonical, without_thing
 from ledgerstone.workshop.members import Member, MemberKind
+from ledgerstone.workshop.numerals import number_of
+from ledgerstone.workshop.warmth import WARMTH, months_of
 
 WIDTH: Final = 98
 _NUMBERS: Final[frozenset[MemberKind]] = frozenset(
     {"number", "numbers", "whole", "wholes", "money"}
 )
 _LISTS: Final[frozenset[MemberKind]] = frozenset({"lines", "words", "numbers", "wholes", "choices"})
-_POINT: Final = re.compile(r"[+-]?\d+(\.\d+)?", re.ASCII)
+_LARGEST_FACTOR: Final = 4
 _WITH_UNIT: Final = re.compile(r"[£$€]?\s*([\d.,]*\d)(\D.*)", re.ASCII)
-_COMMA: Final = re.compile(r"[+-]?\d+,\d+", re.ASCII)
-_CURRENCY: Final = r"^[A-Z]{3}\b|\b[A-Z]{3}$"
-_GROUPS: Final = {
-    ",": re.compile(r"([+-]?\d{1,3}(?:\.\d{3})+)(,\d+)?", re.ASCII),
-    ".": re.compile(r"([+-]?\d{1,3}(?:,\d{3})+)(\.\d+)?", re.ASCII),
-}
 
 
 def is_list(member: Member) -> bool:
@@ -48,13 +45,32 @@ def toml_of(member: Member, value: str, mark: str, place: RegionalSettings) -> s
         return value
     if member.kind == "day" and _is_day(value):
         return value
-    if member.kind not in _NUMBERS:
+    if member.kind not in _NUMBERS or is_factor(value, member.name, mark):
         return _text(value)
-    value = without_thing(value, member.name)
-    number = number_of(value, mark)
-    if local_unit(member, place) != member.unit and (number or is_fraction(value)):
-        return _text(with_unit(number or value.strip(), member, place))
-    return _text(_measured(value, mark)) if number is None else number
+    return _number_written(member, value, mark, place)
+
+
+def _number_written(member: Member, value: str, mark: str, place: RegionalSettings) -> str:
+    """A number as TOML writes it, with a unit as a text; one that does not read as it was typed."""
+    entry = without_thing(entry_of(value, member, mark), member.name)
+    number = number_of(entry, mark)
+    if local_unit(member, place) != member.unit and (number or is_fraction(entry)):
+        return _text(with_unit(number or entry.strip(), member, place))
+    if number is not None:
+        return number
+    read = _measured(entry, mark)
+    return _text(value if canonical(read, _key_of(member)) is None else read)
+
+
+def _key_of(member: Member) -> str:
+    """The key by which a text is read: a day's or an hour's by its unit alone."""
+    return {"d": "days", "h": "hours"}.get(member.unit, member.name)
+
+
+def is_factor(value: str, key: str, mark: str) -> bool:
+    """Return whether a markup was entered that may be a factor: 1.35, by which 35 % is meant."""
+    number = number_of(value, mark) if key == "margin_percent" and "%" not in value else None
+    return number is not None and 1 < float(number) < _LARGEST_FACTOR
 
 
 def _measured(value: str, mark: str) -> str:
@@ -66,6 +82,10 @@ def _measured(value: str, mark: str) -> str:
 
 def toml_list_of(member: Member, values: Sequence[str], mark: str, place: RegionalSettings) -> str:
     """Return a list of values in TOML, wrapped if it is long."""
+    if member.name == "postcodes":
+        values = [code for value in values for code in postcodes_of(value)]
+    elif member.name == WARMTH:
+        values = months_of(values, mark, place.country)
     items = [toml_of(member, value, mark, place) for value in values]
     line = f"[{', '.join(items)}]"
     if len(line) + len(member.name) + 3 <= WIDTH:
@@ -82,19 +102,6 @@ def _is_day(value: str) -> bool:
         return date.fromisoformat(value).isoformat() == value
     except ValueError:
         return False
-
-
-def number_of(value: str, mark: str) -> str | None:
-    """Return a number as TOML has it, of one written with either mark, thousands or a sign."""
-    text = re.sub(_CURRENCY, "", value).strip("£$€% \u00a0").replace("−", "-")
-    grouped = _GROUPS[mark].fullmatch(text)
-    if grouped is not None:
-        text = re.sub("[.,]", "", grouped[1]) + (grouped[2] or "").replace(",", ".")
-    elif _COMMA.fullmatch(text):
-        text = text.replace(",", ".")
-    if not _POINT.fullmatch(text):
-        return None
-    return re.sub(r"^([+-]?)0+(?=\d)", r"\1", text)
 
 
 def _text(value: str) -> str:

@@ -7,6 +7,7 @@ follows the key in print, so it says "this".
 from __future__ import annotations
 
 import math
+import re
 import unicodedata
 from collections.abc import Callable, Mapping
 from datetime import date, datetime
@@ -14,11 +15,12 @@ from decimal import Decimal
 from difflib import get_close_matches
 from typing import Any, Literal
 
-from ledgerstone.message import Message, Value
+from ledgerstone.message import Message, Percent, Value
 from ledgerstone.workshop.measures import measured, rated
 from ledgerstone.workshop.value_keys import Key, KeyUnit, wanted
 
 LONGEST_TEXT = 300
+_MARKUP = "margin_percent"
 LARGEST_NUMBER = 10**9
 MAX_DECIMALS = 6
 MAX_LISTED = 12
@@ -193,12 +195,21 @@ def money(value: object, key: Key) -> Decimal:
 
 def _decimal(value: object, kind: type, key: Key) -> Decimal:
     if isinstance(value, str):
+        _ask_of_a_factor(value, key)
         read = measured(value, _name_with_unit(kind, key)) if kind is float else None
         read = rated(value, key.name) if read is None else read
         value = value if read is None else read
     if isinstance(value, bool) or not isinstance(value, int | Decimal):
         raise _unfit(value, kind, key)
     return Decimal(value)
+
+
+def _ask_of_a_factor(value: str, key: Key) -> None:
+    """Ask whether a markup of 1.35 is the percent that it says, or a factor of the cost."""
+    if key.name == _MARKUP and re.fullmatch(r"[123][.,]\d+", value.strip()):
+        factor = Decimal(value.strip().replace(",", "."))
+        values = {"factor": Percent(factor), "meant": Percent((factor - 1) * 100)}
+        raise ValueRejected(Message("fault-factor", **values))
 
 
 def _name_with_unit(kind: type, key: Key) -> str:

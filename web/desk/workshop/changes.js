@@ -1,6 +1,8 @@
 /** What was changed in the profile's form and is not saved yet: kept on this device, in its order. */
 
 const NAME = "ledgerstone.workshop.1";
+/** @type {{values: string[], hours: number[]}} */
+const NONE = { values: [], hours: [] };
 
 export class Changes {
   /** @param {Profile} profile the file as it is */
@@ -10,8 +12,9 @@ export class Changes {
     /** @type {Set<string>} */
     this.tables = new Set();
     this.compare(profile);
-    const { list, taken } = kept(profile.file);
+    const { list, taken, fitted } = kept(profile.file);
     this.list = list;
+    this.fitted = fitted;
     this.taken = taken; // the changes that are in the file downloaded last, as JSON
     this.file = profile.file;
   }
@@ -51,12 +54,16 @@ export class Changes {
     this.keep();
   }
 
-  /** Another one in the place of its kind. @param {Change} change */
+  /** The last change, in the place of those of its kind. @param {Change} change */
   put(change) {
-    const at = this.list.findIndex(({ op }) => op === change.op);
-    if (at < 0) this.list.push(change);
-    else this.list[at] = change;
+    this.list = [...this.list.filter(({ op }) => op !== change.op), change];
     this.keep();
+  }
+
+  /** The hours told of typical jobs, and once they are saved what each took then. */
+  get told() {
+    const fit = this.list.find(({ op }) => op === "fit-hours");
+    return fit ? { values: fit.values ?? [], hours: [] } : this.fitted;
   }
 
   /** Without a change of a kind, and without those that only follow from it. @param {Change["op"]} op @param {string} within */
@@ -72,6 +79,7 @@ export class Changes {
 
   /** The file has them all. @param {Profile} profile */
   clear(profile) {
+    this.fitted = { values: this.told.values, hours: profile.jobs.map((job) => job.hands_hours ?? 0) };
     this.compare(profile);
     this.list = [];
     this.keep();
@@ -103,7 +111,7 @@ export class Changes {
 
   keep() {
     try {
-      localStorage.setItem(NAME, JSON.stringify({ file: this.file, list: this.list, taken: this.taken }));
+      localStorage.setItem(NAME, JSON.stringify({ file: this.file, list: this.list, taken: this.taken, fitted: this.fitted }));
     } catch {
       return; // storage is full or switched off: what was entered is on the page
     }
@@ -121,13 +129,13 @@ function changeOf(pointer, value) {
   return Array.isArray(value) ? { op: "set", pointer, values: value } : { op: "set", pointer, value };
 }
 
-/** @param {string} file @returns {{list: Change[], taken: string}} */
+/** @param {string} file @returns {{list: Change[], taken: string, fitted: {values: string[], hours: number[]}}} */
 function kept(file) {
   try {
     const found = JSON.parse(localStorage.getItem(NAME) ?? "{}");
-    if (found.file === file && Array.isArray(found.list)) return { list: found.list, taken: found.taken ?? "" };
+    if (found.file === file && Array.isArray(found.list)) return { list: found.list, taken: found.taken ?? "", fitted: found.fitted ?? NONE };
   } catch {
     // what is kept there is no list of ours
   }
-  return { list: [], taken: "" };
+  return { list: [], taken: "", fitted: NONE };
 }

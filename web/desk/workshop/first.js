@@ -1,7 +1,8 @@
 /** The shortest way to a first quote: what is asked, step by step, and one tick for the rest of a step. */
 
-import { elements, make, number, one, say } from "../../show.js";
+import { elements, make, number, one, say, write } from "../../show.js";
 import { capital, named, same } from "./field.js";
+import { depth, parent } from "./local.js";
 
 /** @typedef {import("./form.js").Form} Form */
 /** @typedef {Profile["steps"][number]} Step */
@@ -9,7 +10,7 @@ import { capital, named, same } from "./field.js";
 export const FIRST = "first";
 const HOURS = "hours";
 const BAG = "/recipe/bag";
-const A_NUMBER = /^(?:(\d+(?:[.,]\d+)?)\s*(?:h|hrs?\.?|hours?|std\.?|stunden?)?)?$/i;
+const NEAR = 0.01;
 
 /** @param {Form} form */
 export function firstQuote(form) {
@@ -22,16 +23,47 @@ function section(form, step) {
   const row = make("div", { class: "row" }, ...asked.map((value) => form.field({ ...value, label: value.pointer.startsWith(BAG) ? value.label : said(form, value), help: same(value.help, value.label) ? "" : value.help })));
   const bags = step.name === "concrete" ? fromBags(form) : [];
   const title = make("h3", {}, step.title, " ", make("span", { class: "done" }));
-  return make("section", { class: "sheet table", id: `step-${step.name}` }, title, ...bags, row, ...(step.name === HOURS ? hours(form) : []), make("div", { class: "rest" }));
+  return make("section", { class: "sheet table", id: `step-${step.name}` }, title, ...bags, row, ...(step.name === HOURS ? hours(form) : []), ...others(form, step), make("div", { class: "rest" }));
 }
 
 /** A value's label, with the name of the item that it belongs to. @param {Form} form @param {ProfileValue} value */
-function said(form, { pointer, label }) {
-  const at = form.tables().filter((table) => pointer.startsWith(`${table.pointer}/`)).pop();
-  if (!at || at.pointer.split("/").length < 3) return label;
-  const [first] = form.values(at.pointer);
-  const title = at.kind === "item" ? first && named(first) : at.label;
+export function said(form, { pointer, label }) {
+  const title = titled(form, around(form, pointer));
   return title ? `${title}: ${label}` : label;
+}
+
+/** The innermost table or item that a value is in. @param {Form} form @param {string} pointer */
+function around(form, pointer) {
+  return form.tables().filter((table) => pointer.startsWith(`${table.pointer}/`)).pop();
+}
+
+/** @param {Form} form @param {ProfileTable | undefined} table within another one, or an item */
+function titled(form, table) {
+  if (!table || depth(table.pointer) < 2) return "";
+  const [first] = form.values(table.pointer);
+  return table.kind === "item" ? (first ? named(first) : "") : table.label;
+}
+
+/** What else the step's prices rest on, by table: amounts of money as fields, the others to be read. @param {Form} form @param {Step} step */
+function others(form, { name, shown, open, done }) {
+  const groups = new Map();
+  for (const pointer of shown) {
+    const table = around(form, pointer);
+    if (table) groups.set(table, [...(groups.get(table) ?? []), pointer]);
+  }
+  const all = [...groups].map(([table, pointers]) => group(form, table, pointers, new Set(open)));
+  return all.length === 0 ? [] : [done || name === HOURS ? make("details", { class: "others" }, make("summary", {}, say("first.behind")), ...all) : make("div", { class: "others" }, make("p", { class: "hint" }, say("first.others")), ...all)];
+}
+
+/** @param {Form} form @param {ProfileTable} table @param {string[]} pointers @param {Set<string>} open */
+function group(form, table, pointers, open) {
+  const values = pointers.flatMap((pointer) => form.values(table.pointer).filter((value) => value.pointer === pointer));
+  const out = { op: /** @type {const} */ ("leave-out"), pointer: table.pointer };
+  const goes = table.kind === "item" ? [form.button("table.remove", out, parent(table.pointer))] : table.needed ? [] : [form.button("table.leave-out", out, table.pointer)];
+  const title = make("h4", {}, make("a", { href: `#${table.subject}` }, capital(titled(form, table) || table.label)));
+  const asked = values.filter(({ pointer }) => open.has(pointer)).map((value) => form.field({ ...value, help: "" }));
+  const read = values.filter(({ pointer }) => !open.has(pointer)).map(({ pointer, label }) => make("li", {}, `${capital(label)}: `, make("b", { "data-shows": pointer })));
+  return make("div", { class: "group" }, title, make("div", { class: "row" }, ...asked), read.length > 0 && make("ul", {}, ...read), ...goes);
 }
 
 /** One tick puts a bag, whose fields are then asked, in the place of the parts of a recipe by volume. @param {Form} form */
@@ -46,39 +78,50 @@ function fromBags(form) {
 
 /** How long each typical job takes, from which every rate of hours follows. @param {Form} form */
 function hours(form) {
-  const told = form.workshop.changes.list.find(({ op }) => op === "fit-hours")?.values ?? [];
+  const { values: told } = form.workshop.changes.told;
   const fields = form.workshop.jobs.map((job, i) => {
     const input = make("input", { id: `job-${i}`, inputmode: "decimal", "aria-describedby": `job-${i}-fault` });
     input.value = told[i] ?? "";
-    input.addEventListener("input", () => entered(form));
-    return make("div", { class: "field", "data-kind": "number" }, make("label", { for: `job-${i}` }, say("first.job", { job: job.name })), make("p", { class: "hint", "data-job": `${i}` }), input);
+    input.addEventListener("input", () => fit(form));
+    return make("div", { class: "field", "data-kind": "number" }, make("label", { for: `job-${i}` }, say("first.job", { job: job.name })), make("p", { class: "hint", "data-job": `${i}` }), input, make("p", { class: "fault", id: `job-${i}-fault` }));
   });
-  return [make("p", { class: "hint" }, say("first.hours")), make("div", { class: "row jobs" }, ...fields)];
+  const again = make("button", { type: "button", class: "quiet", id: "refit", hidden: "", press: () => fit(form) }, say("first.refit"));
+  return [make("p", { class: "hint" }, say("first.hours")), make("div", { class: "row jobs" }, ...fields), again];
 }
 
-/** @param {Form} form */
-function entered(form) {
-  const values = markJobs(form);
-  if (!values) return;
-  form.workshop.changes.put({ op: "fit-hours", pointer: "/hours", values });
-  form.workshop.trying.later();
-}
-
-/** The hours of jobs as they stand, each with its fault; null where one does not read. @param {Form} form */
-function markJobs(form) {
+/** Fit every rate to the hours as they stand, after all that was changed before. @param {Form} form */
+function fit(form) {
   const inputs = /** @type {HTMLInputElement[]} */ (elements(form.place, ".jobs input"));
-  const found = inputs.map((input) => A_NUMBER.exec(input.value.trim()));
-  found.forEach((read, i) => {
-    const input = inputs[i];
-    input?.parentElement?.querySelector(".fault")?.remove();
-    input?.setAttribute("aria-invalid", String(!read));
-    if (!read) input?.after(make("p", { class: "fault", id: `job-${i}-fault` }, say("first.no-hours", { like: number(9.5, 1) })));
+  form.workshop.changes.put({ op: "fit-hours", pointer: "/hours", values: inputs.map(({ value }) => value.trim()) });
+  form.workshop.trying.later(true);
+}
+
+/** What was told of each job, beside what it takes by now. @param {Form} form */
+function markJobs(form) {
+  const { values, hours: took } = form.workshop.changes.told;
+  let stale = false;
+  form.workshop.jobs.forEach(({ hands_hours: now = 0, told_hours, fitted_hours }, i) => {
+    const hint = form.place.querySelector(`[data-job="${i}"]`);
+    const then = took[i] ?? fitted_hours;
+    if (!hint) return;
+    const isStale = Boolean(values[i] && then && Math.abs(now - then) > NEAR * then);
+    stale ||= isStale;
+    write(hint, isStale ? say("first.stale", { told: values[i] ?? "", hours: number(now, 1) }) : now ? say("first.now", { hours: number(now, 1) }) : "");
+    hint.classList.toggle("care", isStale);
+    const unread = Boolean(values[i]) && took[i] === undefined && fitted_hours !== undefined && !told_hours;
+    write(one(`#job-${i}-fault`), unread ? say("first.no-hours", { like: number(9.5, 1) }) : "");
+    one(`#job-${i}`).setAttribute("aria-invalid", String(unread));
   });
-  return found.every(Boolean) ? found.map((read) => read?.[1] ?? "") : null;
+  form.place.querySelector("#refit")?.toggleAttribute("hidden", !stale);
 }
 
 /** What is done by now, and what one tick confirms. @param {Form} form */
 export function markSteps(form) {
+  const values = new Map(form.values("").map((value) => [value.pointer, value]));
+  for (const place of elements(form.place, "[data-shows]")) {
+    const value = values.get(place.dataset.shows ?? "");
+    if (value) write(place, `${named(value)}${value.unit && ` ${value.unit}`}`);
+  }
   for (const step of form.profile.steps) {
     const place = form.place.querySelector(`#step-${step.name}`);
     if (!place) continue;
@@ -87,23 +130,13 @@ export function markSteps(form) {
     if (rest.dataset.shown !== String(step.rest)) rest.replaceChildren(...remaining(form, step));
     rest.dataset.shown = String(step.rest);
   }
-  for (const hint of elements(form.place, "[data-job]")) {
-    const takes = form.workshop.jobs[Number(hint.dataset.job)]?.hands_hours;
-    hint.textContent = takes ? say("first.now", { hours: number(takes, 1) }) : "";
-  }
   markJobs(form);
 }
 
 /** @param {Form} form @param {Step} step */
 function remaining(form, { name, rest }) {
   if (!rest.length) return [];
-  const shown = new Set(rest);
-  const rows = form.values("").filter(({ pointer }) => shown.has(pointer)).map((value) => make("li", {}, `${capital(said(form, value))}: `, make("b", {}, `${named(value)}${value.unit && ` ${value.unit}`}`)));
-  const roots = new Set(rest.map((pointer) => `/${pointer.split("/")[1]}`));
-  const subjects = new Set(form.tables().filter(({ pointer }) => roots.has(pointer)).map((table) => table.subject));
-  const links = [...subjects].flatMap((subject) => [" ", make("a", { href: `#${subject}` }, `${say("first.change")}: ${say(`subject.${subject}`)}`)]);
   const box = make("input", { type: "checkbox", id: `rest-${name}` });
   box.addEventListener("change", () => void form.workshop.made({ op: "confirm", pointer: "", values: rest }));
-  const tick = make("p", { class: "ticks" }, make("label", { class: "tick" }, box, make("span", {}, say("first.rest", { n: rest.length }))));
-  return [make("p", { class: "hint" }, say("first.others"), ...links), make("ul", { tabindex: "0", "aria-label": say("first.others") }, ...rows), tick];
+  return [make("p", { class: "ticks" }, make("label", { class: "tick" }, box, make("span", {}, say("first.rest", { n: rest.length }))))];
 }

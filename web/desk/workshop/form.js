@@ -1,11 +1,10 @@
 /** The profile by subject: its tables, their lists and items, and each value with what is amiss there. */
 
 import { elements, make, one, say } from "../../show.js";
+import { Faults, tick } from "./faults.js";
 import { FIRST, firstQuote, markSteps } from "./first.js";
-import { capital, field, idOf, named, same, showWhose } from "./field.js";
-import { focusedIn } from "./focus.js";
+import { capital, field, named, same, showWhose } from "./field.js";
 import { depth, parent } from "./local.js";
-import { tick } from "./tick.js";
 
 const SUBJECTS = [FIRST, "you", "money", "mould", "concrete", "shades", "hours", "finishes", "delivery", "days"];
 
@@ -16,6 +15,7 @@ export class Form {
     this.place = /** @type {HTMLFormElement} */ (document.querySelector("#subject"));
     this.subject = "";
     this.drawn = "";
+    this.faults = new Faults(this);
   }
 
   get profile() {
@@ -26,6 +26,7 @@ export class Form {
     const links = SUBJECTS.map((name) => make("a", { href: `#${name}` }, say(`subject.${name}`), " ", make("span", { class: "amiss" })));
     one("#subjects").replaceChildren(...links);
     this.place.addEventListener("submit", (event) => event.preventDefault());
+    this.faults.listen();
   }
 
   /** Show the subject that the address names. */
@@ -145,55 +146,45 @@ export class Form {
     return items[items.length - 1]?.pointer ?? pointer;
   }
 
+  /** Show a place in its subject, and give it the focus. @param {string} pointer */
+  seek(pointer) {
+    const table = this.tables().find((one) => pointer.startsWith(one.pointer));
+    if (!this.focus(pointer) && table) this.turnTo(table.subject);
+    for (let at = pointer; at && !this.focus(at); ) at = parent(at);
+  }
+
   /** Open what holds a place and give it the focus. @param {string} pointer */
   focus(pointer) {
     const at = this.place.querySelector(`[data-pointer="${CSS.escape(pointer)}"]`);
-    if (!at) return;
+    if (!at) return false;
     for (let each = /** @type {Element | null} */ (at); each; each = each.parentElement) each.toggleAttribute("open", each.matches("details") || each.hasAttribute("open"));
     /** @type {HTMLElement | null} */ (at.querySelector(".field :is(input, select, textarea)") ?? at.querySelector("input, button"))?.focus();
+    return true;
   }
 
   /** Show beside each value its fault and standing, and count them by subject. */
   mark() {
-    for (const fault of elements(this.place, ".field > .fault")) fault.remove();
-    for (const fault of elements(this.place, "[data-fault]")) fault.hidden = true;
-    for (const control of elements(this.place, "[aria-invalid]")) control.removeAttribute("aria-invalid");
-    for (const { pointer, says } of this.profile.faults) this.fault(pointer, says);
+    this.faults.show();
     for (const value of this.profile.values ?? []) {
       const place = /** @type {HTMLElement | null} */ (this.place.querySelector(`.field[data-pointer="${CSS.escape(value.pointer)}"]`));
       if (place) showWhose(place, value, () => {});
     }
     markSteps(this);
-    this.count();
-  }
-
-  /** @param {string} pointer @param {string} says */
-  fault(pointer, says) {
-    for (let at = pointer; at; at = parent(at)) {
-      const place = this.place.querySelector(`.field[data-pointer="${CSS.escape(at)}"]`);
-      const table = /** @type {HTMLElement | null} */ (this.place.querySelector(`[data-fault="${CSS.escape(at)}"]`));
-      if (!place && !table) continue;
-      place?.append(make("p", { class: "fault", id: `${idOf(at)}-fault` }, says));
-      const control = place?.querySelector("input, select, textarea");
-      control?.setAttribute("aria-invalid", "true");
-      if (table) Object.assign(table, { hidden: false, textContent: says });
-      (place ?? table)?.closest("details")?.setAttribute("open", "");
-      return;
-    }
-  }
-
-  /** How much is amiss, else still invented, in each subject and item. */
-  count() {
-    const subjects = new Map(this.tables().map(({ pointer, subject }) => [pointer, subject]));
-    const of = (/** @type {string} */ pointer) => subjects.get(`/${pointer.split("/")[1]}`);
-    for (const link of elements(one("#subjects"), "a")) {
-      const faults = this.profile.faults.filter(({ pointer }) => `#${of(pointer)}` === link.getAttribute("href")).length;
-      one(".amiss", link).textContent = faults ? say("subject.faults", { n: faults }) : "";
-    }
   }
 }
 
 /** @param {ProfileTable[]} tables */
 function drawing(tables) {
   return JSON.stringify(tables.map(({ pointer, there }) => [pointer, there]));
+}
+
+/** @param {HTMLElement} place @returns {() => void} gives the focus to the control of the same id */
+function focusedIn(place) {
+  const active = /** @type {HTMLInputElement | null} */ (place.contains(document.activeElement) ? document.activeElement : null);
+  const { id, selectionStart: at } = active ?? { id: "", selectionStart: null };
+  return () => {
+    const again = id ? /** @type {HTMLInputElement | null} */ (place.querySelector(`#${CSS.escape(id)}`)) : null;
+    again?.focus();
+    if (at !== null) again?.setSelectionRange(at, at);
+  };
 }

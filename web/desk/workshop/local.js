@@ -15,7 +15,7 @@ export function applied(profile, { op, pointer, values: pointers }) {
 /** @param {Profile} profile @param {string} pointer @returns {Profile} */
 function confirmed(profile, pointer) {
   const values = profile.values?.map((one) => (isWithin(one, pointer) && one.standing === "invented" ? { ...one, standing: /** @type {const} */ ("yours") } : one));
-  return { ...profile, values, steps: inSteps(profile.steps, (rest) => rest.filter((each) => !isWithin({ pointer: each }, pointer))) };
+  return { ...profile, values, steps: profile.steps.map((step) => ({ ...step, rest: step.rest.filter((each) => !isWithin({ pointer: each }, pointer)) })) };
 }
 
 /** Without a table, or without an item: those after it move up. @param {Profile} profile @param {string} pointer @returns {Profile} */
@@ -25,13 +25,8 @@ function without({ tables = [], values = [], steps, ...others }, pointer) {
   const kept = isItem ? tables.filter(stays) : tables.filter((one) => one.pointer === pointer || stays(one)).map((one) => (one.pointer === pointer ? { ...one, there: false } : one));
   const moved = (/** @type {any} */ one) => (isItem ? { ...one, pointer: movedUp(one.pointer, pointer) } : one);
   const left = (/** @type {string[]} */ pointers) => pointers.map((each) => ({ pointer: each })).filter(stays).map((each) => moved(each).pointer);
-  const now = inSteps(steps, left).map((step) => ({ ...step, asks: left(step.asks) }));
+  const now = steps.map(({ asks, shown, open, rest, ...step }) => ({ ...step, asks: left(asks), shown: left(shown), open: left(open), rest: left(rest) }));
   return { ...others, steps: now, tables: kept.map(moved), values: values.filter(stays).map(moved) };
-}
-
-/** The steps of the first quote with other values in their rests. @param {Profile["steps"]} steps @param {(rest: string[]) => string[]} changed */
-function inSteps(steps, changed) {
-  return steps.map((step) => ({ ...step, rest: changed(step.rest) }));
 }
 
 /** @param {{pointer: string}} one @param {string} pointer */

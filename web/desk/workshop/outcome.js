@@ -4,6 +4,7 @@ import { Trouble } from "../../service.js";
 import { day, make, money, number, one, say } from "../../show.js";
 import { saved } from "../files.js";
 import { capital } from "./field.js";
+import { said } from "./first.js";
 
 export class Outcome {
   /** @param {Workshop} workshop */
@@ -26,7 +27,7 @@ export class Outcome {
     one("#file").textContent = profile.file;
     one("#intro").textContent = say(profile.demonstration ? "workshop.demonstration" : "workshop.intro");
     const count = profile.faults.length;
-    const faults = count ? make("p", { class: "care" }, say("outcome.faults", { n: count })) : null;
+    const faults = count ? make("div", { class: "care" }, make("p", {}, say("outcome.faults", { n: count })), make("ul", {}, ...profile.faults.map((fault) => this.fault(fault)))) : null;
     const jobs = make("table", {}, make("caption", {}, say("outcome.jobs")), make("tbody", {}, ...this.jobs(profile)));
     const earlier = count && this.workshop.jobs.length ? make("p", { class: "care" }, say("outcome.earlier")) : null;
     const lost = this.workshop.lost ? make("p", { class: "care", role: "alert" }, say("outcome.dropped", { n: this.workshop.lost })) : null;
@@ -34,6 +35,13 @@ export class Outcome {
     const [, basin] = this.workshop.jobs;
     one("#live").textContent = [basin?.total ? `${basin.name}: ${money(basin.total, profile.currency ?? "")}` : "", count ? say("outcome.faults", { n: count }) : ""].filter(Boolean).join(" · ");
     this.parts(this.workshop.jobs, profile.currency ?? "");
+  }
+
+  /** What is missing or wrong, with a link to its place. @param {Profile["faults"][number]} fault */
+  fault({ pointer, says }) {
+    const { form } = this.workshop;
+    const value = form.values("").find((one) => one.pointer === pointer);
+    return make("li", {}, make("a", { href: "", press: () => form.seek(pointer) }, value ? capital(said(form, value)) : says));
   }
 
   /** @param {Profile} profile */

@@ -18,10 +18,10 @@ export class Trying {
     this.running = null;
   }
 
-  /** Once the typing rests. */
-  later() {
+  /** Once the typing rests. @param {boolean} described */
+  later(described = false) {
     window.clearTimeout(this.timer);
-    this.timer = window.setTimeout(() => void this.now(false), REST_MS);
+    this.timer = window.setTimeout(() => void this.now(described), REST_MS);
   }
 
   /** In place of what is asked at the moment; true once the newest state was answered. @param {boolean} described */

@@ -13,6 +13,7 @@ letter-asks = Bitte sagen Sie uns zur Sicherheit noch:
 letter-took-lead = Wir gehen davon aus, dass
 letter-took = Wir gehen davon aus, { $facts }.
 letter-took-fact = dass { $fact }
+letter-balance = Der Rest ist fällig: { $due }.
 letter-terms-in = { $language ->
     [de] Unsere Bedingungen, auf Deutsch:
    *[en] Unsere Bedingungen, auf Englisch:

@@ -235,6 +235,7 @@ job-batch-bags = { job-coat }: { $count } × { $litres }, w/z { $ratio }, je { $
 job-weigh = Wiegen, { job-mass-unit }
 job-to-count = bis { $count }
 job-water = Wasser
+job-usual-cement = Pigment ist gewogen, als wären { $percent } der Sackware Zement, eine übliche Zahl: Der Hersteller ist nicht gefragt.
 job-sieve = Körnung über { $grain } { job-unit } aus dem Vorsatzbeton sieben: ein Drittel seiner { $coat } { job-unit }.
 job-poured = Gegossen
 job-poured-line = von ______ bis ______ durch ______

@@ -113,12 +113,12 @@ check-weekday = { $day ->
 check-closure = { $days } ({ $why })
 
 check-invented = Noch erfunden: { $invented } von { $every } Werten; { $usual } andere sind übliche, die stehen bleiben dürfen, { $yours } sind Ihre.
-check-invented-table = [{ $table }], { $count ->
+check-invented-table = { $label } ([{ $table }]), { $count ->
     [one] { $count } Wert
    *[other] { $count } Werte
 }: { $rests }.
 check-confirm = Ändern Sie sie, oder schreiben Sie standing = "yours" in eine Tabelle (in [offer] whose = "yours"), sobald stimmt, was da steht.
-check-trial = Solange Preise, Stunden, Tage, Liefergebiete oder Farbtöne erfunden sind, ist jede Antwort ein Kostenvoranschlag, der sagt, dass er ein Probelauf ist. Sie stehen in { $tables }.
+check-trial = Solange Preise, Stunden, Tage, Liefergebiete, Farbtöne oder Hebezeug erfunden sind, ist jede Antwort ein Kostenvoranschlag, der sagt, dass er ein Probelauf ist. Sie stehen in { $tables }.
 
 check-looks = Einen zweiten Blick wert:
 check-strong-shade = { $shade } nimmt { $total } Pigment; ASTM C979 Abschnitt 1.4 lässt insgesamt { $most } des Zements zu.
@@ -132,6 +132,7 @@ check-signature = Antworten sind noch von { $name } unterschrieben; das ist erfu
 check-email = An { $email } kommt kein Brief an: Schreiben Sie dort eine Adresse von Ihnen hin.
 check-coarse = Das Größtkorn, { $grain }, ist mehr als ein Drittel der dünnsten Platte, { $thinnest } (ACI 318-19 26.4.2.1).
 check-coarse-face = Körner von { $grain } sind grob für { $coat } Vorsatzbeton; ein Drittel davon sind { $third }. Nennen Sie, ohne was er gemischt wird.
+check-usual-cement = Niemand hat gesagt, wie viel Zement in der Sackware ist: { $percent } sind angenommen, eine übliche Zahl, und Pigment wird danach gewogen. Fragen Sie den Hersteller, und schreiben Sie cement_percent.
 check-admixtures = Fließmittel ergibt { $found } g je Kilogramm Zement; EN 206 5.2.6 lässt insgesamt { $most } g Zusatzmittel zu.
 check-loopback = Links führen zu { $address }; das öffnet sich nur auf diesem Rechner: Schreiben Sie die Adresse, die Kunden erreichen, in web.base_url.
 check-law = Für { $land } kennen wir weder Recht noch Brauch. Lassen Sie, bevor Kunden es lesen, jemanden durchsehen, der sich auskennt: was Seite und Briefe zu Widerruf, Anzahlung, Gas, Strom und Kaminen sagen, und den Steuersatz: { $tax } { $percent }.

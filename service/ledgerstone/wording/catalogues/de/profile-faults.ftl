@@ -190,6 +190,7 @@ fault-region = „{ $region }“ ist kein Landesteil von { $land }.{ fault-neare
 fault-clock = „{ $zone }“ ist keine Zeitzone, die hier bekannt ist. Schreiben Sie sie wie Europe/Berlin.{ fault-nearest }
 fault-currency = Hierher gehören drei Großbuchstaben, etwa EUR.
 fault-email = Hierher gehört eine E-Mail-Adresse, etwa hallo@example.com.
+fault-factor = { $factor } schlügen fast nichts auf. Für Kosten mal so viel schreiben Sie { $meant }; ist es so gemeint, schreiben Sie { $factor } mit dem Zeichen.
 fault-no-rate = Wer Steuer ausweist, hat einen Satz. Schreiben Sie ihn, oder registered = false.
 fault-tax-by-place = Wo die Steuer vom Ort abhängt, schreiben Sie shown = "before-tax" in [tax].
 fault-area-free = Dieses Gebiet hat keinen Preis. Schreiben Sie pallet, own_van oder fitted.

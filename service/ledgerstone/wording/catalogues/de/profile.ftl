@@ -5,16 +5,22 @@ profile-not-writable = Dieser Dienst darf die Datei nicht schreiben. Laden Sie s
 profile-not-written = Die Datei ließ sich nicht schreiben: { $reason }. Sie ist, wie sie war.
 profile-no-such-place = Das Profil hat dafür keine Stelle { $pointer }.
 typical-job = { $job ->
-    [shelf] Ein schlichtes Regalbrett, { $length } × { $width }, abgeholt
-    [basin-top] Eine Waschtischplatte, { $length } × { $width }, geliefert
-   *[kitchen] Eine Küche aus zwei Platten mit Kochfeld, montiert
+    [shelf] Ein schlichtes Regalbrett, { $length } × { $width }, { job-surface }, abgeholt
+    [basin-top] Eine Waschtischplatte, { $length } × { $width }, { job-surface }, geliefert
+   *[kitchen] Eine Küche aus zwei Platten mit Kochfeld, { job-surface }, montiert
+}
+job-surface = { $surface ->
+    [as-cast] schalungsglatt
+    [honed] geschliffen
+   *[polished] poliert
 }
 first-step = { $step ->
     [you] Wer Sie sind
     [table] Ihr Gießtisch
-    [money] Ihre Stunde, Ihr Aufschlag, Ihre Steuer
+    [money] Ihre Stunde, Ihr Aufschlag, Ihre Steuer, Ihre Anzahlung
     [concrete] Ihr Beton
     [materials] Was Sie einkaufen
+    [lifting] Was Sie heben, und wie eine junge Platte bewegt wird
     [hours] Ihre Leute, Ihre Tage und wie lange Sie brauchen
     [looks] Farbtöne, Oberflächen, Versiegelungen und Kanten, die Sie anbieten
    *[delivery] Wohin Sie liefern

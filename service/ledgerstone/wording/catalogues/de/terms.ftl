@@ -6,6 +6,7 @@ trial-what = { $what ->
     [hours] unsere Arbeitsstunden
     [days] unsere Arbeitstage
     [areas] unsere Liefergebiete
+    [lifts] das, was wir heben können,
    *[shades] unsere Farbtöne
 }
 day-is-for = { $wanted ->

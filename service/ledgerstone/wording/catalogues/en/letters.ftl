@@ -13,6 +13,7 @@ letter-asks = To be sure, please tell us:
 letter-took-lead = We took it that
 letter-took = We took it { $facts }.
 letter-took-fact = that { $fact }
+letter-balance = The balance is due { $due }.
 letter-terms-in = { $language ->
     [de] Our terms, in German:
    *[en] Our terms, in English:

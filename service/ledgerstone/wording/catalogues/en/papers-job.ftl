@@ -235,6 +235,7 @@ job-batch-bags = { job-coat }: { $count } × { $litres }, w/c { $ratio }, { $bag
 job-weigh = Weigh, { job-mass-unit }
 job-to-count = to { $count }
 job-water = water
+job-usual-cement = Pigment is weighed as if { $percent } of the bag were cement, a usual figure: its maker was not asked.
 job-sieve = Sieve grains over { $grain } { job-unit } out of the face coat: a third of its { $coat } { job-unit }.
 job-poured = Poured
 job-poured-line = from ______ to ______ by ______

@@ -113,12 +113,12 @@ check-weekday = { $day ->
 check-closure = { $days } ({ $why })
 
 check-invented = Still invented: { $invented } of { $every } values; { $usual } others are usual ones that may stand, { $yours } are yours.
-check-invented-table = [{ $table }], { $count ->
+check-invented-table = { $label } ([{ $table }]), { $count ->
     [one] { $count } value
    *[other] { $count } values
 }: { $rests }.
 check-confirm = Change them, or write standing = "yours" in a table (in [offer] whose = "yours") once what stands there is right.
-check-trial = While prices, hours, days, areas or shades are invented, every answer is an estimate headed as a trial. They are in { $tables }.
+check-trial = While prices, hours, days, areas, shades or lifts are invented, every answer is an estimate headed as a trial. They are in { $tables }.
 
 check-looks = Worth a second look:
 check-strong-shade = { $shade } takes { $total } pigment; ASTM C979 clause 1.4 allows { $most } of the cement in all.
@@ -132,6 +132,7 @@ check-signature = Replies are still signed by { $name }, which is invented: see 
 check-email = No letter reaches { $email }: write an address of yours there.
 check-coarse = The largest grain, { $grain }, is more than a third of the thinnest slab, { $thinnest } (ACI 318-19 26.4.2.1).
 check-coarse-face = Grains of { $grain } are coarse for { $coat } of face coat, a third of which is { $third }. Name what it is mixed without.
+check-usual-cement = Nobody told how much cement is in the bag: { $percent } is taken, a usual figure, and pigment is weighed by it. Ask its maker, and write cement_percent.
 check-admixtures = Plasticiser comes to { $found } g on a kilogram of cement; EN 206 5.2.6 allows { $most } g of admixtures in all.
 check-loopback = Links lead to { $address }, which opens only on this machine: write the address that customers reach into web.base_url.
 check-law = For { $land } we know neither law nor custom. Before customers read them, have somebody who knows look at what the page and letters say of cancelling, deposits, gas, electrics and hearths, and at the rate of tax: { $tax } { $percent }.

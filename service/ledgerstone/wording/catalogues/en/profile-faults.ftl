@@ -205,6 +205,7 @@ fault-region = "{ $region }" is not a region of { $land }.{ fault-nearest }
 fault-clock = "{ $zone }" is no time zone known here. Write it like Europe/London.{ fault-nearest }
 fault-currency = this is three capital letters, like GBP.
 fault-email = this is one email address, like hello@example.com.
+fault-factor = { $factor } would add next to nothing. For a cost times that much write { $meant }; if it is meant so, write { $factor } with its sign.
 fault-no-rate = a registered workshop has a rate. Write it, or registered = false.
 fault-tax-by-place = where the tax hangs on the place, write shown = "before-tax" in [tax].
 fault-area-free = this area has no price. Write pallet, own_van or { "fitted" }.

@@ -5,16 +5,22 @@ profile-not-writable = This service may not write the file. Download it instead.
 profile-not-written = The file could not be written: { $reason }. It is as it was.
 profile-no-such-place = The profile has no place { $pointer } for this.
 typical-job = { $job ->
-    [shelf] A plain shelf, { $length } × { $width }, collected
-    [basin-top] A basin top, { $length } × { $width }, delivered
-   *[kitchen] A kitchen of two tops with a hob, fitted
+    [shelf] A plain shelf, { $length } × { $width }, { job-surface }, collected
+    [basin-top] A basin top, { $length } × { $width }, { job-surface }, delivered
+   *[kitchen] A kitchen of two tops with a hob, { job-surface }, fitted
+}
+job-surface = { $surface ->
+    [as-cast] as cast
+    [honed] honed
+   *[polished] polished
 }
 first-step = { $step ->
     [you] Who you are
     [table] Your casting table
-    [money] Your hour, markup and tax
+    [money] Your hour, markup, tax and deposit
     [concrete] Your concrete
     [materials] What you buy
+    [lifting] What you lift, and how a young slab is moved
     [hours] Your hands, your days and how long it takes you
     [looks] Shades, finishes, sealers and edges that you offer
    *[delivery] Where you deliver

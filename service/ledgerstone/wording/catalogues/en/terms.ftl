@@ -6,6 +6,7 @@ trial-what = { $what ->
     [hours] the hours that our work takes
     [days] our working days
     [areas] the areas that we deliver to
+    [lifts] what we can lift
    *[shades] our shades
 }
 day-is-for = { $wanted ->

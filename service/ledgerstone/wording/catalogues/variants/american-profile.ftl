@@ -12,6 +12,10 @@ Identity =
 DeliveryArea =
     .postcodes = beginnings of its ZIP codes, or a range of them: 98, 988, 98001-98499
 
+Offer =
+    .payment = how a deposit is paid, as customers read it: by check or card
+    .balance_due = when the balance is due: before it leaves the shop
+
 Recipe =
     .constituents = recipe by volume: what a cubic yard is made of
 
@@ -19,7 +23,7 @@ Constituent =
     .kg_per_m3 = mass by volume placed; aggregate saturated and surface-dry
 
 Bag =
-    .yield_l = concrete placed from one bag, as the bag says
+    .yield_l = concrete placed from one bag, as the bag says: 0.6 ft³ is usual of 80 lb
 
 SlurryRule =
     .amounts = amounts by surface
@@ -38,7 +42,7 @@ Hours =
 
 MouldHours =
     .side_per_m = side strips, by length of outline
-    .drop_per_m = build a downstand, by its length
+    .drop_per_m = build a drop edge, by its length
     .bead_per_m = run the bead, by length of outline
 
 Rates =
@@ -47,6 +51,10 @@ Rates =
 
 PackingSettings =
     .collected = the customer picks it up
+
+Services =
+    .cover_percent = insurance while a carrier has it, of its value
+    .cover_least = least that the insurance costs
 
 Sample =
     .litres = concrete in a tile

@@ -1,5 +1,6 @@
 # Sentences of the service in the United States where exchanged words do not do.
 
+price-cover = Shipping insurance
 fitting-gas = Gas, where there is any: a licensed plumber or gas fitter connects and tests it, and says what clearances and vents it needs.
 fitting-electrics = Electrical work, and anything electrical near water: a licensed electrician.
 fault-no-rate = who charges sales tax has a rate. Write it, or registered = false.

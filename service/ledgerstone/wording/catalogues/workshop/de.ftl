@@ -23,10 +23,10 @@ subject =
     .faults = ({ $n } zu berichtigen)
 
 first =
-    .intro = Beantworten Sie, was hier gefragt wird, und haken Sie jeden Rest ab, sobald Sie ihn gelesen haben; was nicht stimmt, ändern Sie oder nehmen Sie heraus. Von da an ist keine Antwort ein Probelauf.
+    .intro = Beantworten Sie, was gefragt wird, und haken Sie die übrigen Werte jedes Schritts ab, sobald Sie sie gelesen haben; was nicht stimmt, ändern Sie oder nehmen Sie heraus. Von da an ist keine Antwort ein Probelauf.
     .done = – erledigt
-    .others = Die übrigen Werte hier, wie sie verwendet würden.
-    .change = Ändern oder herausnehmen
+    .others = So werden diese verwendet. Beträge ändern Sie hier, Aufgezähltes unter seiner Überschrift.
+    .behind = Worauf das beruht
     .rest = { $n ->
         [one] Dieser eine Wert stimmt für mich
        *[other] Diese { $n } Werte stimmen für mich
@@ -34,8 +34,10 @@ first =
     .bags = Ich mische Sackware und wiege nicht Zement und Sand ab
     .hours = Wie viele Arbeitsstunden brauchen Sie für diese Stücke, vom Auftrag bis sie verpackt sind? Eines genügt, drei sind besser. Die Stunden jedes Schritts folgen im Verhältnis.
     .job = { $job }, in Stunden
-    .no-hours = Schreiben Sie die Stunden als eine Zahl allein, etwa { $like }: keine Spanne und keine Minuten.
+    .no-hours = Das ist keine Zahl von Stunden, etwa { $like }.
     .now = Nach der Datei jetzt: { $hours } h
+    .stale = Sie sagten { $told } h. Seither ist etwas geändert: Jetzt wären es { $hours } h.
+    .refit = Diese Stunden noch einmal nehmen
 
 table =
     .add = Noch eins hinzufügen
@@ -72,15 +74,15 @@ outcome =
     .hours = { $hours } h, fertig { $ready }
     .part = Bei einer Waschtischplatte: { $hours } h, { $amount } von { $total }
     .faults = { $n ->
-        [one] Zuerst ist eines zu berichtigen.
-       *[other] Zuerst sind { $n } Stellen zu berichtigen.
+        [one] Zuerst ist eines einzutragen oder zu berichtigen:
+       *[other] Zuerst ist an { $n } Stellen etwas einzutragen oder zu berichtigen:
     }
     .share = { $invented } von { $every } Werten sind noch erfunden; Antworten verwenden sie, wie sie dastehen
     .table = ({ $n }): { $says }.
-    .trial = Solange Preise, Stunden, Tage, Liefergebiete oder Farbtöne erfunden sind, sagt jede Antwort, dass sie ein Probelauf ist.
+    .trial = Solange Preise, Stunden, Tage, Liefergebiete, Farbtöne oder Hebezeug erfunden sind, sagt jede Antwort, dass sie ein Probelauf ist.
     .holding = Was noch einen Probelauf daraus macht:
     .others = Was davon abhängt, ohne dass eine Antwort deshalb ein Probelauf ist:
-    .honest = Preise, Stunden, Tage, Liefergebiete und Farbtöne sind die Ihren oder stimmen, wie Sie sagten: keine Antwort ist ein Probelauf.
+    .honest = Preise, Stunden, Tage, Liefergebiete, Farbtöne und Hebezeug sind die Ihren oder stimmen, wie Sie sagten: keine Antwort ist ein Probelauf.
     .earlier = Etwas ist zu berichtigen: Diese Zahlen gelten für den letzten Stand ohne Fehler.
     .changes = { $n ->
         [one] Eine Änderung ist noch nicht gespeichert.

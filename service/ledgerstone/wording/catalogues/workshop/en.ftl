@@ -23,10 +23,10 @@ subject =
     .faults = ({ $n } to put right)
 
 first =
-    .intro = Answer what is asked here, and tick each rest once you have read it, or change or take out what is not so: from then on no answer is a trial.
+    .intro = Answer what is asked, and tick the other values of each step once you have read them; change or take out what is not so. From then on no answer is a trial.
     .done = – done
-    .others = The other values here, as they would be used.
-    .change = Change or take out
+    .others = These are used so. Amounts are changed here, what is listed under its heading.
+    .behind = What this rests on
     .rest = { $n ->
         [one] This one value is right for me
        *[other] These { $n } values are right for me
@@ -34,8 +34,10 @@ first =
     .bags = I mix from bags, and do not weigh out cement and sand
     .hours = How many hours of work do these jobs take you, from the order until they are packed? One is enough, three are better. Every step’s hours follow in proportion.
     .job = { $job }, in hours
-    .no-hours = Write the hours as a number alone, like { $like }: not a span, and no minutes.
+    .no-hours = This is no number of hours, like { $like }.
     .now = By the file now: { $hours } h
+    .stale = You said { $told } h. Something was changed since: it would now take { $hours } h.
+    .refit = Take these hours again
 
 table =
     .add = Add one more
@@ -72,15 +74,15 @@ outcome =
     .hours = { $hours } h, ready { $ready }
     .part = In a basin top: { $hours } h, { $amount } of { $total }
     .faults = { $n ->
-        [one] One thing is to be put right first.
-       *[other] { $n } things are to be put right first.
+        [one] One thing is to be entered or put right first:
+       *[other] { $n } things are to be entered or put right first:
     }
     .share = { $invented } of { $every } values are still invented; answers use them as they stand
     .table = ({ $n }): { $says }.
-    .trial = While prices, hours, days, areas or shades are invented, every answer says that it is a trial.
+    .trial = While prices, hours, days, areas, shades or lifts are invented, every answer says that it is a trial.
     .holding = What still keeps it a trial:
     .others = What rests on them, though no answer is a trial for it:
-    .honest = Prices, hours, days, areas and shades are yours, or you said that they are right: no answer is a trial.
+    .honest = Prices, hours, days, areas, shades and lifts are yours, or you said that they are right: no answer is a trial.
     .earlier = There is a fault: these figures are of the last state without one.
     .changes = { $n ->
         [one] One change is not saved yet.

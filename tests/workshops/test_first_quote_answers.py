@@ -1,0 +1,195 @@
+"""The first quote in three countries: what it asks, in which order, and what makers type."""
+
+import re
+from pathlib import Path
+from typing import Final
+
+import pytest
+
+from ledgerstone.workshop.first_quote import STEPS
+from support.documents import Json
+from support.profile_form import ASKED, form, started, tried
+
+COUNTRIES: Final = ("GB", "DE", "US")
+
+
+def setting(pointer: str, value: str) -> Json:
+    """A change that sets a value."""
+    return {"op": "set", "pointer": pointer, "value": value}
+
+
+def described(told: Json) -> dict[str, Json]:
+    """Each value by its pointer."""
+    return {one["pointer"]: one for one in told["values"]}
+
+
+@pytest.mark.parametrize("country", COUNTRIES)
+def test_every_amount_of_money_is_asked_or_stands_open(tmp_path: Path, country: str) -> None:
+    """No tick confirms a price that is not a field; hours come last, and what lifts is asked."""
+    told = form(started(tmp_path, country)).get(ASKED).get_json()
+    steps = {step["name"]: step for step in told["steps"]}
+    assert tuple(steps) == STEPS
+    assert STEPS[-1] == "hours"
+    in_sight = {at for step in told["steps"] for at in (*step["asks"], *step["open"])}
+    values = described(told)
+    amounts = {
+        at
+        for at, one in values.items()
+        if one["kind"] == "money" and one["unit"] != "%" and one.get("standing") == "invented"
+    }
+    assert len(amounts) > 45
+    assert amounts - in_sight == set()
+    assert "/lifting/most_people" in steps["lifting"]["asks"]
+    assert "/offer/deposit_percent" in steps["money"]["asks"]
+    ways = [at for at in steps["lifting"]["open"] if at.endswith("/most_kg")]
+    assert len(ways) == sum(bool(re.fullmatch(r"/handling/ways/\d+/name", at)) for at in values)
+
+
+@pytest.mark.parametrize("country", COUNTRIES)
+def test_what_was_ticked_stays_to_be_read(tmp_path: Path, country: str) -> None:
+    """A step's list is the same after its tick, and none of it is invented any more."""
+    client = form(started(tmp_path, country))
+    before = {step["name"]: step for step in client.get(ASKED).get_json()["steps"]}
+    rest = before["looks"]["rest"]
+    told = tried(client, {"op": "confirm", "pointer": "", "values": rest})
+    after = {step["name"]: step for step in told["steps"]}
+    assert after["looks"]["shown"] == before["looks"]["shown"]
+    assert after["looks"]["rest"] == []
+
+
+def test_hours_that_were_told_say_when_something_changed_since(tmp_path: Path) -> None:
+    """What is fitted last takes what was told; a finish that is changed after it shows."""
+    client = form(started(tmp_path, "US"))
+    fit: Json = {"op": "fit-hours", "pointer": "/hours", "values": ["", "about 14 h", ""]}
+    slower = setting("/finishes/2/hours_per_m2", "0.9")
+    for changes, stale in (([slower, fit], False), ([fit, slower], True)):
+        top = tried(client, *changes)["jobs"][1]
+        assert top["told_hours"] == 14
+        assert top["fitted_hours"] == pytest.approx(14, rel=0.02)
+        assert (abs(top["hands_hours"] - top["fitted_hours"]) > 0.5) == stale
+    unread = tried(client, {**fit, "values": ["", "a morning", ""]})["jobs"][1]
+    assert "told_hours" not in unread
+    assert "polished" in unread["name"]
+
+
+@pytest.mark.parametrize("country", COUNTRIES)
+def test_a_step_with_a_fault_is_not_done(tmp_path: Path, country: str) -> None:
+    """Whatever was confirmed of it."""
+    client = form(started(tmp_path, country))
+    names = ("name", "town", "email", "telephone")
+    typed = [setting(f"/workshop/{name}", f"anna@{name}.test") for name in names]
+    done = {step["name"]: step["done"] for step in tried(client, *typed)["steps"]}
+    assert done["you"]
+    wrong = setting("/workshop/email", "none")
+    assert not next(step["done"] for step in tried(client, *typed, wrong)["steps"])
+
+
+def test_who_charges_no_tax_is_asked_no_rate(tmp_path: Path) -> None:
+    """It is no question, and keeps nothing a trial."""
+    client = form(started(tmp_path, "GB"))
+    none = setting("/tax/registered", "false")
+    told = tried(client, none, described=True)
+    money = next(step for step in told["steps"] if step["name"] == "money")
+    assert "/tax/percent" not in [*money["asks"], *money["rest"]]
+    assert described(told)["/tax/percent"]["standing"] == "usual"
+
+
+@pytest.mark.parametrize(
+    ("country", "pointer", "typed", "stands"),
+    [
+        ("US", "/table/length_mm", "10'6", "10'6\""),
+        ("US", "/table/length_mm", "ten feet", "10 feet"),
+        ("US", "/rates/hour", "$40-45", "42.5"),
+        ("US", "/rates/hour", "about 62 dollars", "62"),
+        ("US", "/calendar/hands", "two", "2"),
+        ("US", "/calendar/hands", "two of us", "2"),
+        ("US", "/calendar/orders_ahead_days", "7 days", "7"),
+        ("US", "/calendar/orders_ahead_days", "about 2 weeks", "10"),
+        ("US", "/rates/margin_percent", "35 %", "35"),
+        ("US", "/rates/margin_percent", "1.35 %", "1.35"),
+        ("US", "/lifting/van/most_kg", "about 1,200 pounds", "1200 pounds"),
+        ("DE", "/rates/hour", "40 bis 45 €", "42,5"),
+        ("DE", "/calendar/orders_ahead_days", "etwa zwei Wochen", "10"),
+        ("DE", "/calendar/hands", "zu zweit", None),
+        ("DE", "/calendar/hands", "zwei Leute", "2"),
+        ("DE", "/table/length_mm", "rund 2,8 m", "2,8 m"),
+    ],
+)
+def test_an_entry_is_read_as_its_maker_types_it(
+    tmp_path: Path, country: str, pointer: str, typed: str, stands: str | None
+) -> None:
+    """Typed so or plainly, the file has the same; what is no number is told beside its field."""
+    language = "de" if country == "DE" else "en"
+    client = form(started(tmp_path, country), language=language)
+    told = tried(client, setting(pointer, typed), described=True)
+    faults = [fault["pointer"] for fault in told["faults"]]
+    if stands is None:
+        assert faults == [pointer]
+        return
+    assert faults == []
+    plain = tried(client, setting(pointer, stands), described=True)
+    assert described(told)[pointer]["value"] == described(plain)[pointer]["value"]
+
+
+def test_a_markup_that_may_be_a_factor_is_asked_about(tmp_path: Path) -> None:
+    """1.35 adds next to nothing: 35 % is proposed, and what is meant so has its sign."""
+    client = form(started(tmp_path, "US"))
+    (fault,) = tried(client, setting("/rates/margin_percent", "1.35"))["faults"]
+    assert fault["pointer"] == "/rates/margin_percent"
+    assert "35%" in fault["says"]
+    assert "1.35%" in fault["says"]
+
+
+@pytest.mark.parametrize(
+    ("country", "typed"),
+    [("US", ["55 to 70"]), ("US", ["winter 55", "summer 70"]), ("US", ["55", "70"]),
+     ("DE", ["13 bis 21 °C"]), ("DE", ["im Winter 13", "im Sommer 21"])],
+)  # fmt: skip
+def test_winter_and_summer_are_a_year(tmp_path: Path, country: str, typed: list[str]) -> None:
+    """Twelve months, the coldest in January and the warmest in July."""
+    client = form(started(tmp_path, country), language="de" if country == "DE" else "en")
+    change: Json = {"op": "set", "pointer": "/handling/workshop_c", "values": typed}
+    told = tried(client, change, described=True)
+    assert told["faults"] == []
+    months = [float(month) for month in described(told)["/handling/workshop_c"]["values"]]
+    assert len(months) == 12
+    low, high = (55, 70) if country == "US" else (13, 21)
+    assert (months[0], months[6]) == (low, high)
+    assert months[1:6] == sorted(months[1:6])
+
+
+@pytest.mark.parametrize(
+    ("typed", "stands"),
+    [
+        (["973xx"], ["973"]),
+        (["97301 to 97399"], ["97301-97399"]),
+        (["973 and 974"], ["973", "974"]),
+    ],
+)
+def test_postcodes_are_read_as_makers_type_them(
+    tmp_path: Path, typed: list[str], stands: list[str]
+) -> None:
+    """The beginnings that an area has."""
+    client = form(started(tmp_path, "US"))
+    change: Json = {"op": "set", "pointer": "/areas/0/postcodes", "values": typed}
+    told = tried(client, change, described=True)
+    assert told["faults"] == []
+    assert described(told)["/areas/0/postcodes"]["values"] == stands
+
+
+@pytest.mark.parametrize("country", COUNTRIES)
+def test_a_letter_says_when_the_rest_is_due_as_the_form_has_it(
+    tmp_path: Path, country: str
+) -> None:
+    """Once, in the maker's own words, and nothing in the terms says otherwise."""
+    client = form(started(tmp_path, country), is_writable=True)
+    due = "bei der Montage" if country == "DE" else "on the day it is put in"
+    told = tried(client, setting("/offer/balance_due", due), save=True)
+    assert told["saved"]
+    order = {"slabs": [{"outline": {"kind": "rectangle", "length": "900 mm", "width": "400 mm"},
+                        "rests": {"kind": "full"}}], "delivery": {"kind": "collect"}}  # fmt: skip
+    again = form(tmp_path / f"{country}.toml", language="de" if country == "DE" else "en")
+    reply = again.post("/v1/replies", json={"order": order, "tone": "full"}).get_json()
+    text = " ".join(reply["text"].split())
+    assert text.count(due) == 1
+    assert not re.search(r"leaves the (?:work)?shop|verlässt", text)
