@@ -181,6 +181,7 @@ def test_a_started_profile_is_of_its_country_and_of_no_invented_person(
     who = started.workshop
     assert who.country == country
     assert who.currency == next(iter(get_territory_currencies(country)))
+    assert not re.search(r"\d", who.telephone)  # no other country's number
     assert who.timezone in get_global("territory_zones")[country]
     assert started.tax.name == usual_in(country).tax_name
     texts = list(_texts(tables(file.read_text(encoding="utf-8"))))

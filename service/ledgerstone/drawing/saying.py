@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ledgerstone.drawing.frame import leading_length, shown
+from ledgerstone.drawing.ovals import is_oval, over_all_mm
 from ledgerstone.order import Cutout, Edge, LShape, Relief, Rests, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.quantities import Length
@@ -68,7 +69,7 @@ def _opening_sentence(slab: Slab, shape: Shape) -> Message:
 
 
 def _cutout_sentence(cutout: Cutout, shape: Shape, like: Length) -> Message:
-    facts: list[Value] = [cutout_size(cutout)]
+    facts: list[Value] = [cutout_size(cutout, like)]
     x0, y0, _, _ = shape.outline.bounds
     if cutout.centre is not None:
         x, y = shown(like, cutout.centre.x.mm - x0), shown(like, cutout.centre.y.mm - y0)
@@ -79,13 +80,16 @@ def _cutout_sentence(cutout: Cutout, shape: Shape, like: Length) -> Message:
     return Message("plan-opening", facts=facts_listed)
 
 
-def cutout_size(cutout: Cutout) -> Message:
-    """Describe a cut-out's shape and size."""
+def cutout_size(cutout: Cutout, like: Length) -> Message:
+    """Describe a cut-out's shape and size; a size that nobody told in another one's unit."""
     if cutout.diameter is not None:
         return Message("plan-size-round", across=cutout.diameter)
     if cutout.length is not None and cutout.width is not None:
         kind, length, width = cutout.kind, cutout.length, cutout.width
         return Message("plan-size-boxed", kind=kind, length=length, width=width)
+    if is_oval(cutout.points):
+        long, wide = (shown(like, mm) for mm in over_all_mm(cutout.points))
+        return Message("plan-size-oval", length=long, width=wide)
     return Message("plan-size-polygon", sides=len(cutout.points))
 
 

@@ -40,7 +40,7 @@ def entries(slab: Slab, frame: Frame, like: Length, speech: Speech) -> list[Entr
         Entry(
             letter_of(i),
             c.label or speech.say(Message("plan-opening-word")),
-            speech.say(cutout_size(c)),
+            speech.say(cutout_size(c, like)),
             " · ".join(speech.say(note) for note in opening_notes(c, frame.start_mm, like)),
         )
         for i, c in enumerate(slab.cutouts)

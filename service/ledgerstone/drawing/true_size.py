@@ -78,7 +78,7 @@ def cutout_drawn(slab: Slab, shape: Shape, index: int, inside_radius_mm: float) 
         ring = _circle((whole.centroid.x, whole.centroid.y), cutout.diameter.mm / 2)
     courses = [Course(LineString(ring), "cut")]
     like = leading_length(slab)
-    facts = [cutout_size(cutout), *cutout_facts(cutout)]
+    facts = [cutout_size(cutout, like), *cutout_facts(cutout)]
     if cutout.centre is not None:
         x, y = cutout.centre.x.mm, cutout.centre.y.mm
         courses += [Course(line, "centre") for line in _cross((x, y), whole)]

@@ -58,7 +58,7 @@ def opening_facts(slab: Slab, shape: Shape) -> Iterator[Fact]:
         name = Message("paper-opening-unnamed", letter=letter)
         if cutout.label:
             name = Message("paper-opening", letter=letter, label=cutout.label)
-        notes = [cutout_size(cutout), *opening_notes(cutout, (x0, y0), like)]
+        notes = [cutout_size(cutout, like), *opening_notes(cutout, (x0, y0), like)]
         if cutout.size_from != "template-to-follow":
             notes.append(Message("approval-measured"))
         yield name, Listed(tuple(notes), joined="comma")

@@ -53,7 +53,7 @@ def slabs_in_a_line(order: Order, shapes: Sequence[Shape]) -> Iterator[Message]:
 
 def _opening(cutout: Cutout, shape: Shape, like: Length) -> Message:
     name: Value = cutout.label or Message("letter-opening-unnamed")
-    parts: list[Value] = [cutout_size(cutout)]
+    parts: list[Value] = [cutout_size(cutout, like)]
     if cutout.diameter is not None:
         parts = [Message("change-across", across=cutout.diameter)]
     if cutout.centre is not None:

@@ -37,8 +37,18 @@ A line that begins with # and a key is something that may be left out; take the 
 
 # By the language of who begins: what stands where a maker's own name and town will.
 _PLACEHOLDERS: dict[str, dict[str, Any]] = {
-    "en": {"name": "Your workshop", "town": "Your town", "email": "you@example.com"},
-    "de": {"name": "Ihre Werkstatt", "town": "Ihr Ort", "email": "sie@example.com"},
+    "en": {
+        "name": "Your workshop",
+        "town": "Your town",
+        "email": "you@example.com",
+        "telephone": "Your number",
+    },
+    "de": {
+        "name": "Ihre Werkstatt",
+        "town": "Ihr Ort",
+        "email": "sie@example.com",
+        "telephone": "Ihre Nummer",
+    },
 }
 _NEARBY = {"en": "Nearby", "de": "In der Nähe"}
 

@@ -28,6 +28,7 @@ plan-size-boxed = { $kind ->
     [rectangle] rectangle
    *[slot] slot
 } { $length } by { $width }
+plan-size-oval = oval { $length } by { $width }
 plan-size-polygon = { $sides } sides
 plan-centre = its centre { $x } from the left and { $y } from the front
 plan-hot = hot appliance
