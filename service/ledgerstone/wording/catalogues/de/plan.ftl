@@ -28,7 +28,7 @@ plan-size-boxed = { $kind ->
     [rectangle] Rechteck
    *[slot] Langloch
 } { $length } mal { $width }
-plan-size-oval = oval { $length } × { $width }
+plan-size-oval = oval, { $length } mal { $width }
 plan-size-polygon = { $sides } Seiten
 plan-centre = Mitte { $x } von links und { $y } von vorn
 plan-hot = heißes Gerät

@@ -74,8 +74,8 @@ job-tent = Heat the tent by electricity or warm water and keep it damp: a flame 
 job-strong-as = It is as strong as concrete of { $days } days at { $warmth }.
 job-days = Day by day
 job-days-read = { $pairs ->
-    [one] Hands: minutes of all hands together, one pair at work; → until when a piece is left alone. Write what each step really took.
-   *[other] Hands: minutes of all hands together, { $pairs } pairs at work; → until when a piece is left alone. Write what each step really took.
+    [one] Hands: minutes of all hands together, one person at work; → until when a piece is left alone. Write what each step really took.
+   *[other] Hands: minutes of all hands together, { $pairs } people at work; → until when a piece is left alone. Write what each step really took.
 }
 job-days-shared = Pieces of one pour on the batch cards are mixed and placed together, coat by coat; their lines here give each its share.
 job-day = Day
