@@ -7,7 +7,8 @@ from xml.etree import ElementTree as ET
 import pytest
 
 from support.asking import NEVER_SAID, PROBLEM, body_of, changed, sentences
-from support.bad_input_table import FULL, MARKUP, ROWS, SLAB, Bad
+from support.bad_input_table import MARKUP, ROWS
+from support.bad_requests import FULL, SLAB, Bad
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient
