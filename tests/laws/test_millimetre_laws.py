@@ -14,7 +14,7 @@ from support.slabs import box, cut, slab_json
 from support.strategies.shaped_slabs import l_slab
 from support.used import in_place_used, on_known_rails, used
 
-EVERYDAY, LONG = 8, 200
+EVERYDAY, LONG = 5, 200
 NEAR_THE_LIMIT = (0.97, 1.03)
 
 

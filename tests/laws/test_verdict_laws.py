@@ -27,7 +27,7 @@ from support.strategies.ordinary_slabs import ordinary_slab
 from support.strategies.shaped_slabs import l_slab, round_slab, shaped_slab
 from support.used import in_place_used, on_known_rails, used
 
-EVERYDAY, LONG = 8, 200
+EVERYDAY, LONG = 5, 200
 WORKSHOP_TEMP_C = 10.0
 NEAR_THE_LIMIT = (0.97, 1.03)
 
