@@ -90,8 +90,9 @@ def test_what_a_fix_may_change_is_no_reason(workshop: Workshop) -> None:
     assert named(rectangle("900 mm", "400 mm", cutouts=holes), workshop) is None
 
 
-def test_what_has_room_is_given_no_reason(workshop: Workshop) -> None:
-    """Of a hundred orders got wrong, none that another search finds room for is called full."""
-    with_room = [o for o in (wrong_order(5, n) for n in range(100)) if room(o, workshop) == ""]
-    assert len(with_room) > 60
+@pytest.mark.parametrize("count", [40, pytest.param(1000, marks=pytest.mark.long)])
+def test_what_has_room_is_given_no_reason(workshop: Workshop, count: int) -> None:
+    """Of orders got wrong, none that another search finds room for is called full."""
+    with_room = [o for o in (wrong_order(5, n) for n in range(count)) if room(o, workshop) == ""]
+    assert len(with_room) > 0.6 * count
     assert [named(order, workshop) for order in with_room] == [None] * len(with_room)
