@@ -37,7 +37,7 @@ from support.asking import NEVER_SAID, sentences
 from support.strategies.orders import orders
 
 MAKERS_ALONE: Final = {call.path for call in calls.CALLS if call.maker == "must"}
-MOST: Final = 200  # of the cases that are made of each part of a body's schema
+MOST: Final = 110  # of the cases that are made of each part of a body's schema
 
 
 @pytest.fixture(scope="module", autouse=True)
