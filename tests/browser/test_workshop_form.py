@@ -18,6 +18,7 @@ from support.page_waits import PATIENCE_MS
 
 pytestmark = pytest.mark.browser
 PHONE = {"width": 390, "height": 844}
+WIDTHS = (390, 1440)
 
 
 @pytest.fixture
@@ -255,13 +256,12 @@ def _at_width(browser: Browser, width: int) -> tuple[BrowserContext, Page]:
     return context, context.new_page()
 
 
-@pytest.mark.parametrize("width", [390, 1440])
 def test_every_value_can_be_read_in_its_field(
-    chromium: Browser, own_service: Served, profile: Path, width: int
+    chromium: Browser, own_service: Served, profile: Path
 ) -> None:
     """Each control has eight figures' width; on a phone what is written out has the whole row."""
     assert profile.exists()
-    context, page = _at_width(chromium, width)
+    context, page = _at_width(chromium, WIDTHS[0])
     page.goto(f"{own_service.url}desk/workshop")
     enter(page, MAKER_KEY)
     page.locator("#subject .field").first.wait_for()
@@ -270,21 +270,24 @@ def test_every_value_can_be_read_in_its_field(
         expect(subject).to_have_attribute("aria-current", "page")
         page.evaluate("for (const each of document.querySelectorAll('details')) each.open = true")
         assert page.locator("#subject .field").count() > 0
-        assert page.evaluate(NARROW) == [], subject.inner_text()
+        for width in reversed(WIDTHS):
+            page.set_viewport_size({"width": width, "height": 844})
+            assert page.evaluate(NARROW) == [], (subject.inner_text(), width)
     context.close()
 
 
-@pytest.mark.parametrize("width", [390, 1440])
 def test_while_prices_are_invented_the_answer_is_headed_as_a_trial(
-    chromium: Browser, own_service: Served, profile: Path, width: int
+    chromium: Browser, own_service: Served, profile: Path
 ) -> None:
     """On the customers' page, above the price, with nothing opened."""
     assert profile.exists()
-    context, page = _at_width(chromium, width)
+    context, page = _at_width(chromium, WIDTHS[0])
     page.goto(own_service.url)
     trial = page.locator("ledgerstone-answer .top").get_by_text(
         english(trial_message(load_profile(profile)))
     )
-    expect(trial).to_be_visible()
-    expect(trial.locator("xpath=following-sibling::dl").locator(".price")).to_be_visible()
+    for width in WIDTHS:
+        page.set_viewport_size({"width": width, "height": 844})
+        expect(trial).to_be_visible()
+        expect(trial.locator("xpath=following-sibling::dl").locator(".price")).to_be_visible()
     context.close()
