@@ -82,6 +82,7 @@ def _follow(session: pytest.Session, files: Files, workers: dict[Connection, For
     """
     hook, left = session.config.hook, iter(range(len(files)))
     running: dict[Connection, str] = {}
+    unreported = {item.nodeid for item in session.items}
     while workers:
         for worker in wait(list(workers)):
             assert isinstance(worker, Connection)
@@ -97,6 +98,9 @@ def _follow(session: pytest.Session, files: Files, workers: dict[Connection, For
             else:
                 report = hook.pytest_report_from_serializable(config=session.config, data=told)
                 hook.pytest_runtest_logreport(report=report)
+                unreported -= {report.nodeid} if report.when == "teardown" else set()
+    if unreported and not session.shouldstop:
+        session.shouldfail = session.shouldfail or f"no report of {min(unreported)}"
     if session.shouldfail:
         raise session.Failed(session.shouldfail)
 
