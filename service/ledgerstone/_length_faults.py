@@ -183,7 +183,7 @@ def _readings(digits: str) -> list[str]:
     joined = "".join(groups)
     marks = re.findall("[ .,]+", digits)
     last = _trimmed("".join(groups[:-1]), groups[-1])
-    alike = all(one == other for one, other in pairwise(marks))
+    alike = all(mark == other for mark, other in pairwise(marks))
     return [last, joined if alike else _trimmed(groups[0], "".join(groups[1:]))]
 
 

@@ -183,7 +183,7 @@ def drawn_joins(
 ) -> tuple[DrawnJoin, ...]:
     """Return the joins whose sides meet where the slabs stand, numbered from 1."""
     met = (_drawn_join(k, join, shapes, stands) for k, join in enumerate(joins, start=1))
-    return tuple(one for one in met if one is not None)
+    return tuple(join for join in met if join is not None)
 
 
 def _drawn_join(

@@ -42,12 +42,12 @@ class TopSide:
     @property
     def free_mm(self) -> float:
         """The length of it that is free, mm."""
-        return self.length_mm - sum(one.piece.shape.length_mm for one in self.row)
+        return self.length_mm - sum(upright.piece.shape.length_mm for upright in self.row)
 
     @property
     def row(self) -> list[UprightPlacement]:
         """What stands along it; panels stand beyond it."""
-        return [one for one in self.stood if self.host is None or not one.is_panel]
+        return [upright for upright in self.stood if self.host is None or not upright.is_panel]
 
 
 @dataclass(frozen=True, slots=True)

@@ -31,7 +31,7 @@ def seams(
         Those between level slabs, by their indices among them.
     """
     level = [standing for standing in standings if standing.upright is None]
-    shapes = [one.piece.shape for one in level]
+    shapes = [standing.piece.shape for standing in level]
     for drawn in drawn_joins(shapes, joins, (PlanTransform(),) * len(level)):
         one, other = drawn.join.one.slab, drawn.join.other.slab
         if abs(level[one].height_mm - level[other].height_mm) > _SAME_HEIGHT_MM:

@@ -171,7 +171,7 @@ def _marks(layer: Layer, room: BaseGeometry, scale: _Scale) -> list[SvgElement]:
         drawn += _crossing(ends, ALONG[share])
         drawn.append(_mark(bars.mark, _middle(ends, ALONG[share]), ACCENT))
     for mesh in layer.mesh:
-        others = [one.bounds_mm for one in layer.mesh if one is not mesh]
+        others = [other.bounds_mm for other in layer.mesh if other is not mesh]
         places = [scale.at(xy) for xy in _on_mesh(mesh.bounds_mm, others, room)]
         if places:
             drawn.append(_mark(mesh.mark, places[_free(places, mesh.mark, taken)], PENCIL))
@@ -185,7 +185,7 @@ def _mark(mark: str, at: XY, fill: str) -> SvgElement:
 
 def _middle(ends: Sequence[tuple[XY, XY]], share: float) -> XY:
     """Half-way from the first bar to the last, at a share of their length."""
-    first, last = (_along(one, share) for one in (ends[0], ends[-1]))
+    first, last = (_along(bar, share) for bar in (ends[0], ends[-1]))
     return (first[0] + last[0]) / 2, (first[1] + last[1]) / 2
 
 
@@ -207,7 +207,9 @@ def _free(places: Sequence[XY], mark: str, taken: list[Polygon]) -> int:
     """Return which place covers least of the marks written so far, the first of equals; take it."""
     half = 0.5 * text_width(mark, _SMALL, bold=True) + 1
     boxes = [shapely.box(x - half, y - 0.5 * _SMALL, x + half, y + 0.5 * _SMALL) for x, y in places]
-    covers = [round(sum(plane.intersection(box, one).area for one in taken), 3) for box in boxes]
+    covers = [
+        round(sum(plane.intersection(box, other).area for other in taken), 3) for box in boxes
+    ]
     best = covers.index(min(covers))
     taken.append(boxes[best])
     return best

@@ -18,9 +18,9 @@ def panels_mm(
     """How high the end panels at tops stand, mm; 0 if there are none."""
     heights = [0.0]
     for run in runs_of(pieces, joins, level, hosts):
-        for one in run.stood:
-            if run.host is not None and one.is_panel:
-                shape, on_end = one.piece.shape, one.is_on_end(run.length_mm)
+        for upright in run.stood:
+            if run.host is not None and upright.is_panel:
+                shape, on_end = upright.piece.shape, upright.is_on_end(run.length_mm)
                 heights.append(shape.length_mm if on_end else shape.width_mm)
     return max(heights)
 
@@ -56,14 +56,14 @@ def _along(run: TopSide, hosts: Sequence[Standing], *, mirrored: bool) -> Iterat
     top = 0.0 if run.host is None else hosts[run.host].height_mm
     row = run.row
     apart = ALONE_APART_MM if run.host is None else 0.0
-    long = sum(one.piece.shape.length_mm for one in row) + apart * (len(row) - 1)
+    long = sum(upright.piece.shape.length_mm for upright in row) + apart * (len(row) - 1)
     left = (run.length_mm - long) / 2
-    for one in run.stood:
-        if one not in row:
-            yield _panel(one, run, top, mirrored=mirrored)
-    for one in row:
-        yield _behind(one, run, left, top, mirrored=mirrored)
-        left += one.piece.shape.length_mm + apart
+    for upright in run.stood:
+        if upright not in row:
+            yield _panel(upright, run, top, mirrored=mirrored)
+    for upright in row:
+        yield _behind(upright, run, left, top, mirrored=mirrored)
+        left += upright.piece.shape.length_mm + apart
 
 
 def _behind(

@@ -109,9 +109,9 @@ def _picture(
     drawn = [*_stood(standings, scenes, paints), *seams(standings, scenes, joins)]
     tiles: dict[tuple[str, float, float], str] = {}
     yield element("defs", _floor_light(prefix), *(
-        one
+        definition
         for scene, paint in zip(scenes, paints, strict=True)
-        for one in (*_shared(scene, tiles), *paint.gradients)
+        for definition in (*_shared(scene, tiles), *paint.gradients)
     ))  # fmt: skip
     flip = f"translate({number(WIDTH)} 0) scale(-1 1)" if mirrored else None
     yield backdrop

@@ -59,8 +59,8 @@ def _item(form: Form, control: Control | None, says: str) -> HtmlElement:
 def control_at(pointer: str, controls: Sequence[Control]) -> Control | None:
     """Find the control of a place; else one inside it, else the nearest one that holds it."""
     place = pointer.removeprefix("/")
-    inside = (one for one in controls if f"{one.pointer}/".startswith(f"{place}/"))
-    holding = (one for one in controls if place.startswith(f"{one.pointer}/"))
+    inside = (control for control in controls if f"{control.pointer}/".startswith(f"{place}/"))
+    holding = (control for control in controls if place.startswith(f"{control.pointer}/"))
     return next(inside, next(holding, None)) if place else None
 
 

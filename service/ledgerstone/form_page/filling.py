@@ -97,7 +97,9 @@ def _make_rows(form: Form, within: HtmlElement, scope: str, filling: Filling) ->
             for i in range(filling.sent.rows(place)):
                 name = filling.say(element.get("data-name"), number=i + 1)
                 made = form.row(element.get("data-template"))
-                element.children += [_row(form, one, f"{place}/{i}", name, filling) for one in made]
+                element.children += [
+                    _row(form, part, f"{place}/{i}", name, filling) for part in made
+                ]
         elif element.get("data-sides"):
             _make_sides(form, element, f"{inner}/{element.get('data-sides')}", filling)
         else:
@@ -117,7 +119,7 @@ def _make_sides(form: Form, list_: HtmlElement, place: str, filling: Filling) ->
             list_.children.append(HtmlElement("label", {"class": "pick"}, [box, f" {name}"]))
         else:
             made = form.row("edge-row")
-            list_.children += [_row(form, one, f"{place}/{side}", name, filling) for one in made]
+            list_.children += [_row(form, part, f"{place}/{side}", name, filling) for part in made]
 
 
 def _row(form: Form, row: HtmlElement, place: str, name: str, filling: Filling) -> HtmlElement:

@@ -111,11 +111,11 @@ def typed_of(order: JSON, controls: Mapping[str, Control]) -> Typed:
 
 def _flat(value: JSON, place: str) -> Iterator[tuple[str, list[JSON]]]:
     if isinstance(value, dict):
-        for key, one in value.items():
-            yield from _flat(one, f"{place}/{key}".removeprefix("/"))
-    elif isinstance(value, list) and any(isinstance(one, dict) for one in value):
-        for i, one in enumerate(value):
-            yield from _flat(one, f"{place}/{i}")
+        for key, member in value.items():
+            yield from _flat(member, f"{place}/{key}".removeprefix("/"))
+    elif isinstance(value, list) and any(isinstance(row, dict) for row in value):
+        for i, row in enumerate(value):
+            yield from _flat(row, f"{place}/{i}")
     else:
         yield place, value if isinstance(value, list) else [value]
 

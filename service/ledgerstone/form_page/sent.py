@@ -45,7 +45,8 @@ class Sent:
     def rows(self, place: str) -> int:
         """Return how many rows a list has."""
         begins = f"{place}/"
-        tails = (one[len(begins) :].split("/")[0] for one in self.typed if one.startswith(begins))
+        inside = (pointer for pointer in self.typed if pointer.startswith(begins))
+        tails = (pointer[len(begins) :].split("/")[0] for pointer in inside)
         most = max((int(tail) + 1 for tail in tails if re.fullmatch(r"\d{1,4}", tail)), default=0)
         return min(most + (place == self.added), MAX_ROWS)
 
@@ -107,11 +108,11 @@ def _without_row(typed: Typed, row: str) -> Typed:
     if not re.fullmatch(r"\d{1,4}", number):
         return typed
     left: Typed = {}
-    for one, values in typed.items():
-        found = re.fullmatch(rf"{re.escape(place)}/(\d{{1,4}})(/.*)?", one)
+    for pointer, values in typed.items():
+        found = re.fullmatch(rf"{re.escape(place)}/(\d{{1,4}})(/.*)?", pointer)
         at = int(found[1]) if found else -1
         if found and at == int(number):
             continue
         later = found is not None and at > int(number)
-        left[f"{place}/{at - 1}{found[2] or ''}" if later and found else one] = values
+        left[f"{place}/{at - 1}{found[2] or ''}" if later and found else pointer] = values
     return left

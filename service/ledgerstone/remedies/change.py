@@ -53,7 +53,7 @@ def differences(path: KeyPath, old: Any, new: Any) -> Iterator[Change]:  # noqa:
 
 def _another_kind(path: KeyPath, old: Any, new: Any) -> bool:  # noqa: ANN401  records of one type
     """Return whether a member is replaced whole: a length, a shade, rests of another kind."""
-    kinds = [getattr(one, "kind", None) for one in (old, new)]
+    kinds = [getattr(value, "kind", None) for value in (old, new)]
     return isinstance(old, Length | Shade) or (kinds[0] != kinds[1] and path[-1] in _BY_KIND)
 
 

@@ -10,6 +10,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise
+from operator import itemgetter
 
 import numpy as np
 
@@ -72,7 +73,7 @@ def in_pieces(
 def _first_of_each(wished: list[tuple[float, SlabCut]]) -> Iterator[tuple[float, SlabCut]]:
     """Places by what they cost, each once."""
     seen: set[SlabCut] = set()
-    for cost, cut in sorted(wished, key=lambda one: one[0])[:MAX_TRIED]:
+    for cost, cut in sorted(wished, key=itemgetter(0))[:MAX_TRIED]:
         if cut not in seen:
             seen.add(cut)
             yield cost, cut
@@ -245,10 +246,10 @@ def _gaps(
 
 def _panels(plan: Plan, bays: Sequence[tuple[float, float]]) -> Iterator[float]:
     """Where one unit ends and the next begins: the joint lies there, the first piece is round."""
-    for one, other in pairwise(bays):
-        if other[0] - one[1] < GAP_MM:
-            between = one[1] - GAP_MM / 2
-            at = _round_place(plan, "x", between, (one[1] - GAP_MM, one[1]))
+    for bay, next_bay in pairwise(bays):
+        if next_bay[0] - bay[1] < GAP_MM:
+            between = bay[1] - GAP_MM / 2
+            at = _round_place(plan, "x", between, (bay[1] - GAP_MM, bay[1]))
             yield between if at is None else at
 
 
@@ -279,7 +280,9 @@ def _round_place(
     given: Length = getattr(plan.slab.outline, name, plan.slab.thickness)
     more = plan.added_mm.get(side, 0.0)
     near: float | None = None
-    for grid in (one for one in _ROUND_MM[given.unit in ("in", "ft")] if one >= least_mm):
+    for grid in _ROUND_MM[given.unit in ("in", "ft")]:
+        if grid < least_mm:
+            continue
         for steps in (math.floor((best + more) / grid), math.ceil((best + more) / grid)):
             at = steps * grid - more
             if span[0] - 1e-6 <= at <= span[1] + 1e-6 and at > 0.0:

@@ -32,7 +32,9 @@ def _sizes(pieces: Sequence[tuple[SlabOrigin, Slab]]) -> tuple[tuple[Value, ...]
         return tuple(length for length, _ in sizes), "lengths"
     if len({str(length) for length, _ in sizes}) == 1:
         return tuple(width for _, width in sizes), "depths"
-    return tuple(Message("size-both", length=one, width=other) for one, other in sizes), "both"
+    return tuple(
+        Message("size-both", length=length, width=width) for length, width in sizes
+    ), "both"
 
 
 def piece_name(name: Message, pieces: Sequence[tuple[SlabOrigin, Slab]], k: int) -> Message:

@@ -22,7 +22,7 @@ class Remedy:
     @property
     def says(self) -> str:
         """What it changes, in English: for papers that have no catalogue yet, logs and tests."""
-        return " ".join(english(one) for part in self.sentences for one in part)
+        return " ".join(english(sentence) for part in self.sentences for sentence in part)
 
 
 @dataclass(frozen=True, slots=True)

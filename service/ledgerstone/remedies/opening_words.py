@@ -33,23 +33,23 @@ def opening_messages(sent: Slab, pieces: Sequence[tuple[SlabOrigin, Slab]]) -> I
     gone = tuple(cutout_name(sent, k) for k in range(len(sent.cutouts)) if k not in here)
     if gone:
         yield Message("leave-out", things=Listed(gone))
-    for one in here.values():
-        if one.now.turn_degrees != one.was.turn_degrees:
-            yield Message("turn-a-quarter", cutout=cutout_name(sent, one.index))
+    for opening in here.values():
+        if opening.now.turn_degrees != opening.was.turn_degrees:
+            yield Message("turn-a-quarter", cutout=cutout_name(sent, opening.index))
     moves = [(cutout_name(sent, k), _steps(here[k])) for k in sorted(here)]
     yield from moves_messages(moves)
     for k in sorted(here):
         yield from _other(here[k], cutout_name(sent, k))
 
 
-def _steps(one: _Now) -> Steps:
-    if one.was.centre is not None and one.now.centre is not None:
-        return describe_steps(one.was.centre, one.now.centre, one.piece.at_mm)
-    if not one.was.points or len(one.was.points) != len(one.now.points):
+def _steps(opening: _Now) -> Steps:
+    if opening.was.centre is not None and opening.now.centre is not None:
+        return describe_steps(opening.was.centre, opening.now.centre, opening.piece.at_mm)
+    if not opening.was.points or len(opening.was.points) != len(opening.now.points):
         return ()
-    was, now = (_middle(cutout.points) for cutout in (one.was, one.now))
-    like = one.was.points[0]
-    return describe_steps(_place(like, was), _place(like, now), one.piece.at_mm)
+    was, now = (_middle(cutout.points) for cutout in (opening.was, opening.now))
+    like = opening.was.points[0]
+    return describe_steps(_place(like, was), _place(like, now), opening.piece.at_mm)
 
 
 def _place(like: Point, at_mm: XY) -> Point:

@@ -236,7 +236,7 @@ class _Programme:
     def _span(self, row: Coefficients) -> XY:
         """Lower and upper bound of a row."""
         each = [value * self.upper[column] for column, value in row.items()]
-        return sum(min(0.0, one) for one in each), sum(max(0.0, one) for one in each)
+        return sum(min(0.0, value) for value in each), sum(max(0.0, value) for value in each)
 
     def _follow(self, k: int, j: int) -> None:
         """Penalise an opening that moves apart from the one it belongs to."""

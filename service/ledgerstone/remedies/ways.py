@@ -45,7 +45,7 @@ class Saving:
     @property
     def says(self) -> str:
         """What it changes, in English: for papers that have no catalogue yet, logs and tests."""
-        return " ".join(english(one) for part in self.sentences for one in part)
+        return " ".join(english(sentence) for part in self.sentences for sentence in part)
 
 
 def ways_to_save(checked: Checked, trial: Trial, budget: Budget) -> tuple[Saving, ...]:

@@ -196,7 +196,7 @@ def solved_each(matrices: FloatArray, right: FloatArray) -> FloatArray:
         return np.asarray(np.linalg.solve(matrices, right[:, :, None])[:, :, 0])
     except np.linalg.LinAlgError:
         found = np.full(right.shape, np.nan)
-        for k, (matrix, one) in enumerate(zip(matrices, right, strict=True)):
+        for k, (matrix, side) in enumerate(zip(matrices, right, strict=True)):
             with suppress(np.linalg.LinAlgError):
-                found[k] = np.linalg.solve(matrix, one)
+                found[k] = np.linalg.solve(matrix, side)
         return found

@@ -207,20 +207,20 @@ class PlacedSlab:
         A slab that tips is fixed in the end. It bends about its rests as if it were loose, no
         less: what hangs over is a cantilever.
         """
-        low = np.array([[b.group == one.low for one in tried] for b in self.carrying])
-        low &= np.array([one.low is not None for one in tried])
+        low = np.array([[b.group == case.low for case in tried] for b in self.carrying])
+        low &= np.array([case.low is not None for case in tried])
         gaps = np.where(low, self.workshop.loads.low_rest_mm, 0.0)
-        loose = self.rested.cases([one.loads for one in tried], gaps_mm=gaps)
+        loose = self.rested.cases([case.loads for case in tried], gaps_mm=gaps)
         tipped = tuple(
             k
-            for k, (one, tip) in enumerate(zip(tried, loose.tips, strict=True))
-            if tip is not None and one.low is None
+            for k, (case, tip) in enumerate(zip(tried, loose.tips, strict=True))
+            if tip is not None and case.low is None
         )
         held = self.held.cases([tried[k].loads for k in tipped]) if tipped else None
         found = governing(loose)
         if held is not None:
-            for k, one in zip(tipped, governing(held), strict=True):
-                found[k] = one
+            for k, stress in zip(tipped, governing(held), strict=True):
+                found[k] = stress
         return CaseBatch(tuple(tried), loose, tipped, held, tuple(found))
 
     # --- what is trusted --------------------------------------------------------------------

@@ -51,7 +51,7 @@ def settled_on_rails(placed: PlacedSlab) -> tuple[PlacedSlab, tuple[CaseBatch, .
         failing = list(_failing(railed, batches))
         raised = _raised(placed, rests, levels, [where for _, where in failing])
         if failing and raised is not None:
-            tried = [one for one, _ in failing[:MAX_FAILING]]
+            tried = [case for case, _ in failing[:MAX_FAILING]]
             places = _places_again(railed, tried)
             for levels in raised:
                 railed = on_levels(railed, levels, places)
@@ -91,7 +91,7 @@ def on_levels(
         other.__dict__[shared] = getattr(placed, shared)
     if places is not None:
         other.__dict__["places"] = places
-    other.__dict__["rested"] = placed.rested.giving_way([one.support for one in carrying])
+    other.__dict__["rested"] = placed.rested.giving_way([bearing.support for bearing in carrying])
     return other
 
 
@@ -99,24 +99,24 @@ def _places_again(placed: PlacedSlab, failing: Sequence[TriedCase]) -> tuple[Loa
     """Where a person is tried first on stronger rails: where the slab is used much on these."""
     first = placed.first
     used = {
-        tried.place: one.mpa / placed.limit_mpa(tried.case)
-        for tried, one in zip(first.tried, first.found, strict=True)
+        tried.place: stress.mpa / placed.limit_mpa(tried.case)
+        for tried, stress in zip(first.tried, first.found, strict=True)
         if tried.place is not None
     }
     most = sorted(used.values(), reverse=True)
     least = min(most[min(FEWEST_AGAIN, len(most) - 1)], USED_MUCH) if most else 0.0
     again = [p for p in placed.places if p.kind != "anywhere" or used[p] >= least]
-    worst = [one.place for one in failing if one.place is not None]
+    worst = [case.place for case in failing if case.place is not None]
     return tuple(dict.fromkeys([*again, *worst]))
 
 
 def _failing(placed: PlacedSlab, batches: Sequence[CaseBatch]) -> Iterable[tuple[TriedCase, XY]]:
     """Cases in which the slab would crack, and where, the worst first."""
     found = [
-        (one.mpa / placed.limit_mpa(tried.case), tried, one.where_mm)
+        (stress.mpa / placed.limit_mpa(tried.case), tried, stress.where_mm)
         for batch in batches
-        for tried, one in zip(batch.tried, batch.found, strict=True)
-        if tried.case not in CAUTIONS and not one.tips
+        for tried, stress in zip(batch.tried, batch.found, strict=True)
+        if tried.case not in CAUTIONS and not stress.tips
     ]
     found.sort(key=lambda row: -round(row[0], 6))
     return ((tried, where) for used, tried, where in found if used > 1.0)
@@ -156,14 +156,14 @@ def _holds(placed: PlacedSlab, tried: Sequence[TriedCase]) -> bool:
     if not _pass(placed, placed.settled(tried[:1])):
         return False
     first = placed.first
-    again = [one for one in tried[1:] if one not in first.tried]
+    again = [case for case in tried[1:] if case not in first.tried]
     return _pass(placed, first, tried) and (not again or _pass(placed, placed.settled(again)))
 
 
 def _pass(placed: PlacedSlab, batch: CaseBatch, among: Sequence[TriedCase] | None = None) -> bool:
     """Return whether all cases of a batch pass, or those of them that are ``among`` some."""
     return all(
-        one.mpa <= placed.limit_mpa(tried.case)
-        for tried, one in zip(batch.tried, batch.found, strict=True)
+        stress.mpa <= placed.limit_mpa(tried.case)
+        for tried, stress in zip(batch.tried, batch.found, strict=True)
         if among is None or tried in among
     )

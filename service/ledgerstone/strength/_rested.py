@@ -227,7 +227,7 @@ def _free_and_pulls(
         both = zip(rows @ footing.rows, forces @ footing.motions, strict=True)
         footing.loaded.update(zip(new, both, strict=True))
     known = [footing.loaded[unit] for unit in units]
-    free, pulls = (np.array([one[k] for one in known]).T for k in (0, 1))
+    free, pulls = (np.array([load[k] for load in known]).T for k in (0, 1))
     return free @ shares, pulls @ shares
 
 
@@ -256,8 +256,8 @@ def _each(
     if resting:
         apart = None if low is None else low[:, resting]
         found = footing.contact.balances(free[:, resting], pulls[:, resting], apart)
-        reactions[:, resting] = np.column_stack([one.reactions for one in found])
-        motions[:, resting] = np.column_stack([one.motion for one in found])
+        reactions[:, resting] = np.column_stack([balance.reactions for balance in found])
+        motions[:, resting] = np.column_stack([balance.motion for balance in found])
     return reactions, motions, tips
 
 

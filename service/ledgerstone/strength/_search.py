@@ -113,7 +113,7 @@ def _solved(placed: PlacedSlab, batches: Sequence[CaseBatch]) -> list[_Solved]:
         for k, tried in enumerate(batch.tried)
         if tried.place is not None and not batch.found[k].tips
     ]
-    return sorted(every, key=lambda one: -round(one.used, 6))
+    return sorted(every, key=lambda solution: -round(solution.used, 6))
 
 
 def _columns(picked: Sequence[_Solved]) -> tuple[FloatArray, BoolArray]:
@@ -175,11 +175,11 @@ class _Seats:
         picked: list[_Solved] = []
         remote = [solution for solution in solved if solution.away_mm > REMOTE_MM]
         for share, some in ((REMOTE_SHARE, remote), (1.0, solved)):
-            for one in some:
+            for solution in some:
                 if len(picked) >= share * MAX_PEAKS:
                     break
-                if self._is_new(one, picked):
-                    picked.append(one)
+                if self._is_new(solution, picked):
+                    picked.append(solution)
         return picked
 
     @staticmethod

@@ -64,8 +64,8 @@ class Contact:
                 apart = None if low is None else low[:, some].T
                 found[some] = self._together(free[:, some].T, pulls[:, some].T, apart)
         return [
-            one or contact.balance_of(self._rests, free[:, k], pulls[:, k])
-            for k, one in enumerate(found)
+            balance or contact.balance_of(self._rests, free[:, k], pulls[:, k])
+            for k, balance in enumerate(found)
         ]
 
     def on_the_same(self, free: FloatArray, touching: BoolArray) -> tuple[FloatArray, FloatArray]:

@@ -85,7 +85,8 @@ def cracked_moment_nmm_per_mm(
     if not used:
         return 0.0
     block = STRESS_BLOCK * FULL_STRESS * fck_mpa / gamma_c
-    x = min(_pressed_depth_mm(used, material, block), DEEPEST * min(one.depth_mm for one in used))
+    least_mm = min(layer.depth_mm for layer in used)
+    x = min(_pressed_depth_mm(used, material, block), DEEPEST * least_mm)
     forces = [_pulls(layer, x, material) for layer in used]
     lever = sum(f * layer.depth_mm for f, layer in zip(forces, used, strict=True)) / sum(forces)
     return min(sum(forces), block * x) * (lever - 0.5 * STRESS_BLOCK * x)

@@ -70,11 +70,11 @@ def cracking_of(
     for wished in (_seeds, _beside_the_worst):
         new = _apart(wished(placed, tried, plain_mpa), tried)
         if new:
-            people = [placed.with_person(one, placed.hardest_case(one)) for one in new]
+            people = [placed.with_person(place, placed.hardest_case(place)) for place in new]
             tried += _demands(placed, placed.settled(people), batches[0])
     return Cracking(
-        max((one.along for one in tried), key=lambda one: one.mpa),
-        max((one.across for one in tried), key=lambda one: one.mpa),
+        max((demands.along for demands in tried), key=lambda demand: demand.mpa),
+        max((demands.across for demands in tried), key=lambda demand: demand.mpa),
         plain_mpa,
         concrete.mean_bending_mpa(thickness, in_use_days),
     )
@@ -176,7 +176,7 @@ def _beside_the_worst(
     """The places beside that of the largest demand each way, where it may need bars."""
     side = placed.workshop.loads.point_side_mm
     for way in ("along", "across"):
-        worst = max(tried, key=lambda one: float(getattr(one, way).mpa))
+        worst = max(tried, key=lambda demands: float(getattr(demands, way).mpa))
         if getattr(worst, way).mpa >= MAY_NEED_BARS * plain_mpa:
             x, y = worst.place.xy
             for step in (NEAR * side, FAR * side):
@@ -194,7 +194,7 @@ def _nearest(placed: PlacedSlab, wished: Sequence[XY]) -> Iterator[LoadPlace]:
 
 def _apart(wished: Iterable[LoadPlace], tried: Sequence[_Demands]) -> list[LoadPlace]:
     """Those of some places that lie apart from each other and from those tried."""
-    taken = [one.place.xy for one in tried]
+    taken = [demands.place.xy for demands in tried]
     kept: list[LoadPlace] = []
     for place in wished:
         if all(math.dist(place.xy, xy) >= CLOSEST_MM for xy in taken):

@@ -119,7 +119,7 @@ def _stations(slab: Slab) -> float:
         return 2.0 * line(width) + 2.0 * line(min(mm, length))
 
     many = {
-        "units": sum(unit(one.width.mm) for one in rests.units),
+        "units": sum(unit(base.width.mm) for base in rests.units),
         "frame": 2.0 * (line(length) + line(width)) + 2.0 * _corners(slab),
         "ends": 2.0 * area(_mm(rests.depth), width),
         "legs": len(rests.at) * area(_mm(rests.pad), _mm(rests.pad)),

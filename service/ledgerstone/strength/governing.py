@@ -69,4 +69,4 @@ def first_largest(fields: FloatArray, alike: float, digits: int) -> IntArray:
 
 def worst_of(found: Iterable[Governing]) -> Governing:
     """Take the worst: one that tips before any stress, the first of equals."""
-    return max(found, key=lambda one: (one.tips, one.mpa))
+    return max(found, key=lambda stress: (stress.tips, stress.mpa))

@@ -211,7 +211,7 @@ class Handling:
             (first_settled(each_on(self.plate, [self._held.on(at)]), [[self.weight]]), at)
             for at in self._held.bearers_mm()
         ]
-        return min(tried, key=lambda one: gentlest(one[0]))
+        return min(tried, key=lambda bearers: gentlest(bearers[0]))
 
     @cached_property
     def _braced_on_lines(self) -> Governing:
