@@ -144,12 +144,22 @@ def _batch(mix: Mix, litres: float, recipe: Recipe, mixer: Mixer) -> Batch:
 
 
 def batch_minutes(count: int, mixer: Mixer) -> float:
-    """Minutes to weigh, mix and place ``count`` batches, one after the other."""
+    """Minutes to weigh, mix and place ``count`` batches, one after the other.
+
+    Source
+    ------
+    The profile's ``mixer.minutes_per_batch``.
+    """
     return count * mixer.minutes_per_batch
 
 
 def pour_minutes(face: int, backing: int, mixer: Mixer) -> float:
-    """Return the minutes of one pour, from the first weighing to the last batch placed."""
+    """Return the minutes of one pour, from the first weighing to the last batch placed.
+
+    Source
+    ------
+    As `batch_minutes`.
+    """
     return batch_minutes(face + backing, mixer)
 
 

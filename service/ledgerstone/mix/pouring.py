@@ -54,7 +54,12 @@ def placed_l(shape: Shape, workshop: Workshop) -> float:
 
 
 def coat_litres(shape: Shape, workshop: Workshop) -> CoatLitres:
-    """Litres mixed for one piece, with waste, as face coat and backing."""
+    """Litres mixed for one piece, with waste, as face coat and backing.
+
+    Source
+    ------
+    Geometry, as `placed_l`; ``recipe.face_coat`` and ``recipe.waste_percent`` of the profile.
+    """
     litres = placed_l(shape, workshop)
     coat = workshop.recipe.face_coat
     face = min(litres, shape.net_area_mm2 * coat.thickness_mm / MM3_PER_L) if coat else 0.0

@@ -81,7 +81,12 @@ def making_lines(
 
 
 def subtotal(lines: Iterable[PriceLine]) -> Decimal:
-    """Sum of lines before tax."""
+    """Sum of lines before tax, in the workshop's currency.
+
+    Source
+    ------
+    Arithmetic.
+    """
     return sum((line.amount for line in lines), Decimal(0))
 
 
@@ -118,16 +123,25 @@ def _rails(order: Order, rails: Sequence[RailsNeeded], workshop: Workshop) -> It
 
 
 def tiles_price(order: Order, workshop: Workshop) -> Decimal:
-    """Return the price of the ordered sample tiles, one for each shade and surface."""
+    """Return the price before tax of the ordered sample tiles, one for each shade and surface.
+
+    Source
+    ------
+    The profile's ``sample.price``.
+    """
     if not order.sample_tile or workshop.sample is None:
         return Decimal(0)
     return workshop.sample.price * len(tiles_of(order))
 
 
 def templating_price(order: Order, workshop: Workshop) -> Decimal:
-    """Price of coming to measure: where it is ordered, and where we fit what is not measured.
+    """Price before tax of coming to measure: as ordered, or where we fit what is not measured.
 
     Ordered without anything marked as still to be measured, it is for every piece.
+
+    Source
+    ------
+    The profile's ``services.templating_visit`` and ``templating_per_slab``.
     """
     unmeasured = sum(slab.quantity for slab in order.slabs if is_unmeasured(slab))
     if not is_measured_by_workshop(order):
@@ -152,7 +166,12 @@ def is_unmeasured(slab: Slab) -> bool:
 
 
 def cover_price(order: Order, subtotal: Decimal, workshop: Workshop) -> Decimal:
-    """Price of insurance in transit, by the order's value before tax."""
+    """Price before tax of insurance in transit, by the order's value before tax: on pallets alone.
+
+    Source
+    ------
+    The profile's ``services.cover_percent`` and ``cover_least``.
+    """
     services = workshop.services
     if order.delivery.kind != "pallet" or not services.cover_percent:
         return Decimal(0)

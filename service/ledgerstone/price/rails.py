@@ -21,6 +21,10 @@ def rails_price(order: Order, needed: Sequence[RailsNeeded], workshop: Workshop)
     ----------
     needed
         Of each slab.
+
+    Source
+    ------
+    As `unit_price`, for each unit of each piece.
     """
     return sum(
         (
@@ -33,7 +37,12 @@ def rails_price(order: Order, needed: Sequence[RailsNeeded], workshop: Workshop)
 
 
 def unit_price(order: Order, level: RestKind, workshop: Workshop) -> Decimal | None:
-    """Price of what we fit across one unit; None if the customer has it fitted."""
+    """Price before tax of what we fit across one unit; None if the customer has it fitted.
+
+    Source
+    ------
+    The profile's ``rails``; a rail in front and one behind: common practice, no source.
+    """
     rails = workshop.rails
     each = rails.steel.fitted if level == "steel" else rails.hardwood.fitted
     post = rails.post_fitted if level == "post" else Decimal(0)

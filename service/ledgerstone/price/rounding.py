@@ -38,7 +38,12 @@ class Price:
 
 
 def decimal(value: float) -> Decimal:
-    """Return a measured quantity as Decimal, rounded first so that every machine agrees."""
+    """Return a measured quantity as Decimal, rounded to nine places so that every machine agrees.
+
+    Source
+    ------
+    Arithmetic: the last bits of a sum of floats differ between processors.
+    """
     return Decimal(repr(round(value, 9)))
 
 
@@ -73,7 +78,12 @@ def tax_in(gross: Decimal, percent: Decimal) -> Decimal:
 
 
 def rounded_to_step(amount: Decimal, step: Decimal) -> Decimal:
-    """Round an amount to a step, half up."""
+    """Round an amount to a step of the same currency, half up.
+
+    Source
+    ------
+    Common practice, no source.
+    """
     return to_penny((amount / step).quantize(Decimal(1), ROUND_HALF_UP) * step)
 
 
@@ -94,6 +104,11 @@ def tax_percent_of(delivery: Delivery, area: DeliveryArea | None, workshop: Work
     """Return the tax rate of an order: by destination and by fitting, if they differ.
 
     What is collected is taxed as the workshop's own place has it.
+
+    Source
+    ------
+    The profile's ``tax`` and ``areas``; where the law has the rate go by destination or by fitting
+    is the maker's to enter there.
     """
     tax = workshop.tax
     if not tax.registered:

@@ -119,7 +119,12 @@ def _arrives(ready: date, days: int, road: WorkingCalendar) -> tuple[date, date]
 
 
 def days_ahead(workshop: Workshop, bookings: Sequence[Booking] | None) -> int:
-    """Working days of work already taken on, where no calendar is read."""
+    """Working days of work already taken on, where no calendar is read; none where one is.
+
+    Source
+    ------
+    The profile's ``calendar.orders_ahead_days``.
+    """
     return workshop.calendar.orders_ahead_days if bookings is None else 0
 
 

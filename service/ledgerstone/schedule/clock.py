@@ -72,11 +72,12 @@ class WorkingTime:
         self._before: list[int] = [0]  # working minutes before each stretch
 
     def begin(self, at: int) -> int:
-        """Return the first working minute that is not before a moment.
+        """Return the first working minute that is not before another, counted from year 1.
 
         Raises
         ------
         NoWorkingDay
+            There is none within `_LONGEST_PLAN_DAYS` of the first day.
         """
         while not self._ends or self._ends[-1] <= at:
             self._lay_a_day()
@@ -84,13 +85,14 @@ class WorkingTime:
         return max(at, self._starts[found])
 
     def begin_unbroken(self, at: int, minutes: int) -> int:
-        """Return the first minute from which ``minutes`` are worked without a break.
+        """Return the first minute from which ``minutes`` are worked without a break, from year 1.
 
         Where that is more than a day's hours, the first of a day with all its hours.
 
         Raises
         ------
         NoWorkingDay
+            There is none within `_LONGEST_PLAN_DAYS` of the first day.
         """
         least = min(minutes, self._hours[1] - self._hours[0])
         self.begin(at)
@@ -107,6 +109,7 @@ class WorkingTime:
         Raises
         ------
         NoWorkingDay
+            There is none within `_LONGEST_PLAN_DAYS` of the first day.
         """
         found = bisect_right(self._starts, at) - 1
         done = self._before[found] + at - self._starts[found] + minutes
@@ -116,7 +119,7 @@ class WorkingTime:
         return self._starts[last] + done - self._before[last]
 
     def end_of(self, day: date) -> int:
-        """Return the minute at which a day's hours are over."""
+        """Return the minute at which a day's hours are over, counted from year 1."""
         return minute_at(day) + self._hours[1]
 
     def _lay_a_day(self) -> None:

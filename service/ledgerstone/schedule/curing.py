@@ -72,7 +72,17 @@ def damp_until(poured: int, own_days: float | None, cement: CementClass, warmth:
 
 
 def aged_by(poured: int, age_days: float, warmth: Warmth) -> int:
-    """Return the minute at which concrete has an age, adjusted to 20 °C (EN 1992-1-1 (B.10))."""
+    """Return the minute, from year 1, at which concrete has an age in days, adjusted to 20 °C.
+
+    Raises
+    ------
+    NoWorkingDay
+        It is too cold in every month for it to age.
+
+    Source
+    ------
+    EN 1992-1-1 (B.10).
+    """
     return _gained(poured, age_days, ageing_rate, warmth)
 
 
@@ -90,7 +100,7 @@ def _gained(start: int, wanted: float, rate: Rate, warmth: Warmth) -> int:
         gain = rate(celsius)
         idle = 0 if gain > 0.0 else idle + 1
         if idle > len(warmth.by_month):
-            raise NoWorkingDay("the shed is too cold for concrete to cure in any month")
+            raise NoWorkingDay("the workshop is too cold for concrete to cure in any month")
         within = gain * (end - at) / MINUTES_A_DAY
         if within >= still:
             return at + math.ceil(still / gain * MINUTES_A_DAY - 1e-6)

@@ -78,6 +78,10 @@ def moulds_to_try(steps: Sequence[Operation], table: CastingTable) -> tuple[tupl
 
     The fewest first. At once is beside the order's other slabs, so that no mould is made for
     nothing. An order without equal pieces has one way.
+
+    Source
+    ------
+    Common practice, no source: fewer moulds cost less, more of them are ready sooner.
     """
     every = sorted(_cast_slabs(steps), key=lambda slab: slab.slab)
     of = {casting.slab: 0 for casting in every}

@@ -37,7 +37,10 @@ class Tables:
         self._ends = [end for _, end, _ in self._taken]
 
     def clash(self, span: MinuteSpan, tables: int) -> int | None:
-        """Return when the first booking ends that leaves too few tables within a time, or None."""
+        """Return the minute at which the first booking ends that leaves too few tables.
+
+        None where enough are left all through ``span``, its first minute and the one after it.
+        """
         for at in range(bisect_right(self._ends, span[0]), len(self._taken)):
             start, end, taken = self._taken[at]
             if start >= span[1]:

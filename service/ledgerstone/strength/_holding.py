@@ -61,6 +61,10 @@ class Holding:
 
         They are ``share`` of its length from its ends, but at most half-way from an end to the
         centre.
+
+        Source
+        ------
+        Statics: the slab stays down on two places with its weight between them.
         """
         x0, y0, x1, y1 = self.outline.bounds
         start, end = (y0, y1) if self.along_y else (x0, x1)
@@ -79,7 +83,14 @@ class Holding:
         yield [*two, *(self._across(place) for place in self.places_mm(HANDS_AT_THE_ENDS))]
 
     def bearers_mm(self) -> Iterable[tuple[float, ...]]:
-        """Places along it for a pallet's bearers, mm, clear of openings: two or three of them."""
+        """Places along it for a pallet's bearers, mm, clear of openings: two or three of them.
+
+        The first are those of least moment; the others are tried where openings spoil them.
+
+        Source
+        ------
+        methods §1.6 for the first; the others: common practice, no source.
+        """
         for share in (BEST_LIFT, *OTHER_BEARERS):
             yield tuple(self._clear(place) for place in self.places_mm(share))
         first, last = self.places_mm(HANDS_AT_THE_ENDS)

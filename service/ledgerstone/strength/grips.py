@@ -32,7 +32,11 @@ def rail_of(shape: Shape, *, along_y: bool) -> tuple[XY, XY]:
     """Return the ends of a rail across all openings, plane mm, along the long side.
 
     It runs through the middle of the largest, and onto the concrete beyond the outermost as far as
-    a clamp needs, where there is enough (common practice, no source).
+    a clamp needs, where there is enough.
+
+    Source
+    ------
+    Common practice, no source.
     """
     openings = [opening.polygon for opening in shape.openings if not opening.polygon.is_empty]
     largest = max(openings, key=lambda opening: opening.area)

@@ -152,7 +152,15 @@ def _pressed(bearing: Bearing) -> BaseGeometry:
 
 
 def turning_places(slab: Slab, shape: Shape) -> tuple[XY, ...]:
-    """List the ends and corners of rests about which an overhang turns, plane mm, in order."""
+    """List the ends and corners of rests about which an overhang turns, plane mm, in order.
+
+    They are on the hull of all that carries, beside a part that hangs over by more than
+    `AN_OVERHANG_MM`. There the reaction is nearly a point load, so the mesh is finer.
+
+    Source
+    ------
+    Statics; how small an overhang or a pad matters: common practice, no source.
+    """
     footprints = [_pressed(bearing) for bearing in bearings(slab, shape)]
     if not footprints:
         return ()

@@ -77,7 +77,14 @@ def area_of(delivery: Delivery, workshop: Workshop) -> DeliveryArea | None:
 
 
 def prices_of(area: DeliveryArea) -> dict[str, Decimal | None]:
-    """Return what each way of delivering there costs, the plainest first; None if not offered."""
+    """Return what each way of delivering there costs before tax; None if it is not offered.
+
+    The plainest way is first.
+
+    Source
+    ------
+    The profile's ``areas``.
+    """
     return {"pallet": area.pallet, "own-van": area.own_van, "fitted": area.fitted}
 
 
@@ -90,6 +97,10 @@ def delivery_price(
     ----------
     pallet
         The pallet, if one has been chosen: longer and heavier ones cost more.
+
+    Source
+    ------
+    The profile's ``areas``, and ``lifting.pallets.price_percent`` of the carrier's price.
     """
     kind = order.delivery.kind
     if kind == "collect":

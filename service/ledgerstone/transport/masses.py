@@ -24,7 +24,12 @@ def slab_kg(slab: Slab, shape: Shape, workshop: Workshop) -> float:
 
 
 def crated_kg(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> float:
-    """Return the mass of all slabs as packed, with their crates if any, kg."""
+    """Return the mass of all slabs as packed, with their crates if any, kg.
+
+    Source
+    ------
+    Sum of masses; packing's own is the profile's ``packing``.
+    """
     pieces = sum(slab.quantity for slab in order.slabs)
     slabs = sum(
         slab.quantity * slab_kg(slab, shape, workshop)

@@ -40,7 +40,12 @@ def casting_sequence(order: Order, shapes: Sequence[Shape]) -> tuple[int, ...]:
 
 
 def on_table_mm(shape: Shape, workshop: Workshop) -> Footprint:
-    """Return what one piece takes of a table, its mould's margin with it, the longer side first."""
+    """Return what one piece takes of a table, mm: its box and its mould, the longer side first.
+
+    Source
+    ------
+    Geometry; the mould's margin all round is the profile's ``boards.margin_mm``.
+    """
     x0, y0, x1, y1 = shape.outline.bounds
     margin = 2 * workshop.boards.margin_mm
     return max(x1 - x0, y1 - y0) + margin, min(x1 - x0, y1 - y0) + margin

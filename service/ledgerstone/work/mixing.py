@@ -33,6 +33,10 @@ def mixing_minutes(
     Notes
     -----
     The minutes of a pour are those of its batches, and its pieces' shares add up to them exactly.
+
+    Source
+    ------
+    As `pour_hands_minutes`; each piece's share goes by its litres.
     """
     slabs = [
         CastSlab(i, on_table_mm(shapes[i], workshop), order.slabs[i].quantity, moulds[i])
@@ -52,13 +56,23 @@ def mixing_minutes(
 
 
 def pour_hands_minutes(batches: int, workshop: Workshop) -> int:
-    """Return the labour at the mixer for a pour, whole minutes, by its number of batches."""
+    """Return the labour at the mixer for a pour, whole minutes, by its number of batches.
+
+    Source
+    ------
+    The profile's ``hours.per_pour``: ``ready`` once, ``each_batch`` for each.
+    """
     rule = workshop.hours.per_pour
     return minutes(rule.ready + batches * rule.each_batch)
 
 
 def mixing_alone_minutes(slab: Slab, shape: Shape, workshop: Workshop) -> int:
-    """Whole minutes of hands at the mixer for one piece that is a pour by itself."""
+    """Whole minutes of hands at the mixer for one piece that is a pour by itself.
+
+    Source
+    ------
+    As `pour_hands_minutes`.
+    """
     litres = coat_litres(shape, workshop)
     return pour_hands_minutes(batches_alone(litres, tint_of(slab, workshop), workshop), workshop)
 

@@ -93,5 +93,5 @@ class Operation:
 
 
 def minutes(hours: float) -> int:
-    """Return hours as whole minutes."""
+    """Return hours as whole minutes, the nearest; of two as near the even one."""
     return round(hours * 60)

@@ -23,7 +23,12 @@ def packing_way(order: Order, workshop: Workshop) -> PackingWay:
 
 
 def crate_count(order: Order, workshop: Workshop) -> int:
-    """Return how many crates an order leaves in."""
+    """Return how many crates an order leaves in; none where its way of packing has no crate.
+
+    Source
+    ------
+    The profile's ``packing``: so many pieces to a crate.
+    """
     return packing_way(order, workshop).crates(sum(slab.quantity for slab in order.slabs))
 
 

@@ -70,7 +70,15 @@ def surfacing(i: int, slab: Slab, shape: Shape, workshop: Workshop) -> Iterator[
 
 
 def grits_before_fills(finish: FinishOffered, workshop: Workshop) -> tuple[int | None, ...]:
-    """Return the grit that each filling of voids follows; none if no other is left after it."""
+    """Return the number of the grit that each filling of voids follows; None without one.
+
+    No filling follows the last grit, which would open the voids again.
+
+    Source
+    ------
+    The profile's ``finishes.grits``, ``slurry.fills`` and ``slurry.amounts``; the sequence is
+    common practice, no source.
+    """
     slurry = workshop.slurry
     litres = sum(amount.l_per_m2 for amount in slurry.amounts if amount.surface == finish.surface)
     if not litres or not workshop.hours.per_piece.fill_per_m2:
@@ -80,7 +88,12 @@ def grits_before_fills(finish: FinishOffered, workshop: Workshop) -> tuple[int |
 
 
 def finish_days(finish: FinishOffered, workshop: Workshop) -> float:
-    """Return the days that a finish takes: its own, and those in which slurry hardens."""
+    """Return the days that a finish takes: its own, and those in which slurry hardens.
+
+    Source
+    ------
+    The profile's ``finishes.days`` and ``days.slurry_hours``.
+    """
     fills = len(grits_before_fills(finish, workshop))
     return finish.days + fills * workshop.days.slurry_hours / 24
 
