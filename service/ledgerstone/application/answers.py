@@ -31,7 +31,7 @@ from ledgerstone.terms import trial_message
 from ledgerstone.wording import Speech, speech_of
 from ledgerstone.workshop.records import Workshop
 
-MAX_FINDINGS = 100  # of one answer, the gravest ones
+MAX_FINDINGS = 100  # of one answer, the most serious ones
 _OF_A_FINDING: Final = tuple(name for name in FINDING.fields if name not in ("remedies", "says"))
 
 

@@ -41,9 +41,9 @@ CAUSES: Final[Mapping[str, tuple[str, ...]]] = MappingProxyType(
 
 
 def with_causes(findings: Sequence[Finding]) -> tuple[Finding, ...]:
-    """Return findings the gravest first, each that follows from another right after it.
+    """Return findings the most serious first, each that follows from another right after it.
 
-    A finding follows only from one that is as grave.
+    A finding follows only from one that is as serious.
     """
     found = {finding.id: _followed(finding, findings) for finding in findings}
     roots = {name: _root(name, found) for name in found}
@@ -72,7 +72,7 @@ def _followed(finding: Finding, findings: Sequence[Finding]) -> str | None:
     """The id of what a finding follows from directly, if of anything."""
     for check in CAUSES.get(finding.check, ()):
         for cause in findings:
-            if cause.check == check and _as_grave(cause, finding) and _same_place(cause, finding):
+            if cause.check == check and _as_serious(cause, finding) and _same_place(cause, finding):
                 return cause.id
     return None
 
@@ -82,7 +82,7 @@ def _root(name: str, found: Mapping[str, str | None]) -> str:
     return name if cause is None else _root(cause, found)
 
 
-def _as_grave(cause: Finding, finding: Finding) -> bool:
+def _as_serious(cause: Finding, finding: Finding) -> bool:
     return LEVELS.index(cause.level) <= LEVELS.index(finding.level)
 
 

@@ -56,7 +56,7 @@ def slab(scene: Scene, paint: Paint) -> list[SvgElement]:
 
 
 def _upper(scene: Scene, paint: Paint, foot_mm: float) -> list[SvgElement]:
-    """Paint the upmost of the slab: upright faces from back to front, worked edges, its top."""
+    """Paint the upper part of the slab: upright faces from back to front, worked edges, its top."""
     pieces = [orient(piece) for piece in plane.polygons_in(rebates.whole(scene))]
     drawn_as = [_as_drawn(piece, scene) for piece in pieces]
     outer = [course_of(piece.exterior) for piece in drawn_as]
@@ -75,7 +75,7 @@ def _upper(scene: Scene, paint: Paint, foot_mm: float) -> list[SvgElement]:
         drawn.append(ribbon_path(ribbon, scene, paint, 1.0 if ribbon.hole is None else _SHADED))
     for ring in rings:
         drawn += [edge_path(run, scene, paint) for run in arrises.worked_edges(ring, pose)]
-    concrete = MultiPolygon(drawn_as) if scene.is_frilly else scene.shape.net
+    concrete = MultiPolygon(drawn_as) if scene.has_many_points else scene.shape.net
     return [*drawn, *_top(scene, rings, pieces, concrete), *_arrises(scene, ribbons)]
 
 
@@ -185,7 +185,7 @@ def _top(
     The mottling alone is painted in the sheet's own units: a renderer lays a pattern that is not
     turned without asking four neighbours for each dot, in a fifth of the time.
     """
-    places = 1 if scene.is_frilly or scene.is_full else 2
+    places = 1 if scene.has_many_points or scene.is_full else 2
     courses = [curved(arrises.top_ring(ring)) for ring in rings]
     courses += [curved(ring_points(ring)) for piece in pieces for ring in piece.interiors]
     courses += [curved(ring_points(sunk.exterior)) for sunk, _ in rebates.sunk(scene)]

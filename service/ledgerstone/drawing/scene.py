@@ -25,7 +25,7 @@ _TALLEST: Final = 600.0
 _MARGIN: Final = 44.0
 _BUSY: Final = 12  # hollows from which on they are drawn coarser, to keep the picture light
 _FULL: Final = 17  # hollows from which on each is lit evenly
-_FRILLS: Final = 260  # points of an outline above which its faces are drawn flat
+_MANY_POINTS: Final = 260  # points of an outline above which its faces are drawn flat
 _FINE: Final = 0.32  # how far, in units, a drawn course may stray from a round one
 _STOPS: Final = 16
 _CONTRAST: Final = 0.7  # of an upright face, which is large: the room throws light back on it
@@ -59,14 +59,14 @@ class Scene:
         return self.camera.pose == LEVEL
 
     @cached_property
-    def is_frilly(self) -> bool:
+    def has_many_points(self) -> bool:
         """Whether the outline has so many points that its faces are drawn flat."""
-        return int(shapely.get_num_points(self.shape.outline.exterior)) > _FRILLS
+        return int(shapely.get_num_points(self.shape.outline.exterior)) > _MANY_POINTS
 
     @property
     def is_plain(self) -> bool:
         """Whether there is little enough to draw that all of it may be drawn finely."""
-        return self._hollows <= _BUSY and not self.is_frilly
+        return self._hollows <= _BUSY and not self.has_many_points
 
     @property
     def is_full(self) -> bool:
@@ -86,7 +86,7 @@ class Scene:
     @cached_property
     def stops(self) -> int:
         """How many stops a face's changing light may take."""
-        if self.is_frilly or self.is_full:
+        if self.has_many_points or self.is_full:
             return 1
         return _STOPS if self.is_plain else _FEW_STOPS
 

@@ -20,7 +20,7 @@ _FEW_LAYERS: Final = 8  # of a jagged outline, whose shadow is painted whole
 _LAYERS: Final = 12  # enough that no step is seen; an image would cost the renderer more
 _DARKEST: Final = 0.3
 _FALL_MOST: Final = 0.12  # a shadow from high up is kept near, so that it stays in the picture
-_FRILLS: Final = 160  # points of an outline above which its hull throws the shadow
+_MANY_POINTS: Final = 160  # points of an outline above which its hull throws the shadow
 _FINE: Final = 1.0  # units that a shadow's edge may stray
 
 
@@ -32,13 +32,13 @@ def drop_of(shape: Shape, floor_mm: float) -> float:
 def shadow(shape: Shape, camera: Camera, floor_mm: float) -> list[SvgElement]:
     """Lay the shadow on the floor, but for most of what the slab hides: that is not painted."""
     drop, fine_mm = drop_of(shape, floor_mm), _FINE / camera.per_mm
-    pieces = [(ring, _frilly(ring, fine_mm)) for ring in _rings_of(shape)]
+    pieces = [(ring, _jagged(ring, fine_mm)) for ring in _rings_of(shape)]
     reach_mm = 0.016 * max(shape.length_mm, shape.width_mm) + 0.17 * drop
     cast = plane.union([_cast(*piece, drop, fine_mm) for piece in pieces])
-    layers = _LAYERS if all(frilly is None for _, frilly in pieces) else _FEW_LAYERS
+    layers = _LAYERS if all(jagged is None for _, jagged in pieces) else _FEW_LAYERS
     reaches = reach_mm * np.linspace(1.0, -1.0, layers)
     soft = [plane.buffer(cast, float(mm), quad_segs=3).simplify(fine_mm) for mm in reaches]
-    smooth = [ring for ring, frilly in pieces if frilly is None]
+    smooth = [ring for ring, jagged in pieces if jagged is None]
     hidden = plane.union([_hidden(ring, -floor_mm, fine_mm) for ring in smooth])
     opacity = f"{1 - (1 - _DARKEST) ** (1 / layers):.4f}"
     shown = soft if hidden.is_empty else [plane.difference(layer, hidden) for layer in soft]
@@ -51,15 +51,15 @@ def _rings_of(shape: Shape) -> list[LinearRing]:
     return [piece.exterior for piece in plane.polygons_in(shape.net)]
 
 
-def _frilly(ring: LinearRing, fine_mm: float) -> shapely.Geometry | None:
+def _jagged(ring: LinearRing, fine_mm: float) -> shapely.Geometry | None:
     """Return an outline's course where it is too jagged to throw its own shadow.
 
     A smooth curve, however many its points, is not.
     """
-    if shapely.get_num_points(ring) <= _FRILLS:
+    if shapely.get_num_points(ring) <= _MANY_POINTS:
         return None
     course = simpler(ring, fine_mm)
-    return course if shapely.get_num_points(course) > _FRILLS else None
+    return course if shapely.get_num_points(course) > _MANY_POINTS else None
 
 
 def _hidden(ring: LinearRing, drop_mm: float, fine_mm: float) -> BaseGeometry:
@@ -69,13 +69,13 @@ def _hidden(ring: LinearRing, drop_mm: float, fine_mm: float) -> BaseGeometry:
 
 
 def _cast(
-    ring: LinearRing, frilly: shapely.Geometry | None, drop_mm: float, fine_mm: float
+    ring: LinearRing, jagged: shapely.Geometry | None, drop_mm: float, fine_mm: float
 ) -> Polygon:
     """Return what one piece's outline throws on the floor, in plane mm."""
-    if frilly is None:
+    if jagged is None:
         course = course_of(ring.simplify(fine_mm))
     else:
-        course = course_of(simpler(shapely.boundary(shapely.convex_hull(frilly)), fine_mm))
+        course = course_of(simpler(shapely.boundary(shapely.convex_hull(jagged)), fine_mm))
     return Polygon([shadow_of((x, y), drop_mm) for x, y in course])
 
 

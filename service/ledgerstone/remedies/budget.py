@@ -20,7 +20,7 @@ from ledgerstone.strength.effort import is_large, plate_effort, settling_effort
 
 MAX_UNITS: Final = 100.0  # a unit is the strength of a plain slab: strength/effort.py
 AS_SENT: Final = ""
-# Fitted to plain and frilled slabs of no to twenty cut-outs.
+# Fitted to slabs of few and of many corners, with none to twenty cut-outs.
 _A_PLAN, _A_PAIR, _A_CORNER, _ITS_CUTOUT = 0.05, 0.002, 0.0055, 0.0008
 _LAYING_OUT, _A_CHOICE = 0.6, 0.025
 _A_PROOF: Final = 0.015

@@ -1,7 +1,7 @@
 """What a change costs within its kind: the one table of it, each figure with its reason.
 
 A cost is a pure number. It orders the changes of one kind that settle one finding, and how far one
-of them goes; a graver kind comes after a lighter one whatever it costs (`policy.KINDS`). So two
+of them goes; a heavier kind comes after a lighter one whatever it costs (`policy.KINDS`). So two
 figures are only ever compared within a kind, and mostly within a paragraph below. Common practice,
 no source: the order is that in which a maker would offer the changes on the telephone, what the
 customer would notice least before what they would notice more.

@@ -1,8 +1,8 @@
 """What a fix may change, in which order: the one table of it, and what is never changed.
 
-A fix is weighed by the kinds of change in it, the gravest kind first, so that a graver kind is
-only used where no lighter one suffices. Nothing from ``FAR`` on is ever in a ``fix_all``: it is
-only shown as the nearest that can be made.
+A fix is weighed by the kinds of change in it, the heaviest kind first, so that a heavier kind is
+only used where no lighter one suffices; `costs` orders the changes of one kind. Nothing from
+``FAR`` on is ever in a ``fix_all``: it is only shown as the nearest that can be made.
 """
 
 from __future__ import annotations
@@ -15,8 +15,9 @@ from typing import Final
 from ledgerstone.goes_in import is_bowl, is_hob, is_tap
 from ledgerstone.order import Cutout, Rectangle, Slab
 
-SIZES_WITHIN: Final = 0.05  # a slab's own size, where neither walls nor units fix it (may_grow)
-FAR: Final = 0.6  # and for the nearest that can be made
+# Shares of a size by which a change may differ; common practice, no source.
+SIZES_WITHIN: Final = 0.05  # in a fix: where neither walls nor units fix the size (`may_grow`)
+FAR: Final = 0.6  # in the nearest that can be made, which is only shown
 
 
 class Kind(IntEnum):
@@ -101,9 +102,8 @@ def weight(effect: str, cost: float) -> ChangeWeight:
     return tuple(cost if k == at else 0.0 for k in range(len(Kind)))
 
 
-HEAVY: Final[ChangeWeight] = weight(
-    "two-pieces", 0.001
-)  # no more than any change of this kind or a graver one
+# No more than any change of this kind or of a heavier one.
+HEAVY: Final[ChangeWeight] = weight("two-pieces", 0.001)
 
 
 def added(one: ChangeWeight, other: ChangeWeight) -> ChangeWeight:
@@ -112,7 +112,7 @@ def added(one: ChangeWeight, other: ChangeWeight) -> ChangeWeight:
 
 
 def kind_of(weighed: ChangeWeight) -> Kind:
-    """Return the gravest kind of change in a weight."""
+    """Return the heaviest kind of change in a weight."""
     return next((Kind(len(Kind) - 1 - k) for k, part in enumerate(weighed) if part), Kind.HANDLING)
 
 

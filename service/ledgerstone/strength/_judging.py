@@ -109,7 +109,7 @@ def sag_of(placed: PlacedSlab, batches: Sequence[CaseBatch]) -> tuple[float, flo
 
 
 def _low_rests(placed: PlacedSlab, searched: Sequence[CaseBatch]) -> Iterator[TriedCase]:
-    """Inner rests that lie low, one at a time: evenly loaded, and sat upon near by.
+    """Inner rests that lie low, one at a time: evenly loaded, and with a person sitting nearby.
 
     Of many, the ones that carry along the longest lines are tried.
     """
