@@ -164,7 +164,7 @@ def _joined(
     number: int, joins: Sequence[Join], level: Sequence[int]
 ) -> tuple[tuple[int, str], float, str] | None:
     """Which side of which top a piece is joined to, the gap, and by which side of its own."""
-    at = {one: i for i, one in enumerate(level)}
+    at = {piece: i for i, piece in enumerate(level)}
     for join in joins:
         for here, there in ((join.one, join.other), (join.other, join.one)):
             if here.slab == number and there.slab in at:

@@ -68,10 +68,10 @@ def _tidied(value: JSON, name: str) -> JSON:
     """Leave out what is empty, and make lists of what is numbered; a row stays, if empty."""
     if not isinstance(value, dict):
         return value
-    inner = {key: _tidied(one, key) for key, one in value.items()}
+    inner = {key: _tidied(member, key) for key, member in value.items()}
     if inner and name not in _NO_LISTS and all(map(_WHOLE.fullmatch, inner)):
         return [inner[key] for key in sorted(inner, key=int)]
-    return {key: one for key, one in inner.items() if one not in ("", {}, [])}
+    return {key: member for key, member in inner.items() if member not in ("", {}, [])}
 
 
 def _value(text: str, control: Control | None, unit: str, habits: Habits) -> JSON:

@@ -135,8 +135,8 @@ def mould_plan(
     castings = [slab.quantity for slab in order.slabs]
     foam = [
         piece
-        for name, one, n in zip(names, each, castings, strict=True)
-        for piece in _times(name, one.foam, n)
+        for name, mould, n in zip(names, each, castings, strict=True)
+        for piece in _times(name, mould.foam, n)
     ]
     nested = nest(flat, boards.length_mm, boards.width_mm, boards.kerf_mm)
     blanks = nest(foam, boards.foam.length_mm, boards.foam.width_mm, boards.foam.kerf_mm)

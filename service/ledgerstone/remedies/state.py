@@ -166,8 +166,8 @@ class State:
         for name in _PARTS:
             kept: tuple[int, ...] = getattr(piece, name)
             before, now = getattr(was, name), getattr(slab, name)
-            for index, one in zip(kept, now, strict=True):
-                yield from differences((*base, name, index), before[index], one)
+            for index, part in zip(kept, now, strict=True):
+                yield from differences((*base, name, index), before[index], part)
             for index in sorted(set(range(len(before))) - set(kept), reverse=True):
                 yield Change((*base, name, index), None)
 

@@ -64,21 +64,21 @@ def verdicts(placed: PlacedSlab, batches: Sequence[CaseBatch]) -> Iterator[Verdi
     """Judge every case."""
     of: dict[Case, list[tuple[Governing, TriedCase]]] = {}
     for batch in batches:
-        for tried, one in zip(batch.tried, batch.found, strict=True):
-            of.setdefault(tried.case, []).append((one, tried))
+        for tried, stress in zip(batch.tried, batch.found, strict=True):
+            of.setdefault(tried.case, []).append((stress, tried))
     faces = dict(zip(("bottom", "top"), batches[0].loose.faces, strict=True))
     for case, found in of.items():
-        one = worst_of(governing for governing, _ in found)
-        tried = next(tried for governing, tried in found if governing is one)
-        own = 0.0 if one.tips else round(float(faces[one.face][one.node, 0]), 6)
+        worst = worst_of(governing for governing, _ in found)
+        tried = next(tried for governing, tried in found if governing is worst)
+        own = 0.0 if worst.tips else round(float(faces[worst.face][worst.node, 0]), 6)
         loads = placed.workshop.loads
         yield Verdict(
             case,
-            one.mpa,
+            worst.mpa,
             placed.limit_mpa(case),
-            one.where_mm,
+            worst.where_mm,
             IN_USE_DAYS,
-            one.tips,
+            worst.tips,
             load_n=tried.person_n,
             load_n_per_m2=loads.even_n_per_m2 if placed.even in tried.loads else 0.0,
             own_mpa=own,
