@@ -33,7 +33,7 @@ class FormAnswer:
 
 
 @dataclass(frozen=True, slots=True)
-class _Asked:
+class _PageContext:
     """The page to answer with, its language, and the context."""
 
     plain: page.HtmlElement
@@ -61,67 +61,69 @@ def answer_form(
     plain = page.page_of(document)
     language = known_language(plain.get("lang"), context.workshop.workshop.language)
     speech = workshop_speech(language, context.workshop)
-    asked = _Asked(plain, speech, context.of_one_request(), templates)
+    page_context = _PageContext(plain, speech, context.of_one_request(), templates)
     try:
         sent = page.read_sent(pairs, Form(plain).pointers())
     except NotUnderstood as fault:
-        form, filling = _filled(Sent({}), asked)
+        form, filling = _filled(Sent({}), page_context)
         return _page(form, _report_unread(form, fault, speech, filling))
     if sent.is_edit:
-        return _page(_filled(sent, asked)[0], 200)
-    return _answered(sent, asked)
+        return _page(_filled(sent, page_context)[0], 200)
+    return _answered(sent, page_context)
 
 
 def _page(form: Form, status: int) -> FormAnswer:
     return FormAnswer(f"<!doctype html>\n{form.page.html()}\n", status)
 
 
-def _filled(sent: Sent, asked: _Asked) -> tuple[Form, Filling]:
+def _filled(sent: Sent, page_context: _PageContext) -> tuple[Form, Filling]:
     """Fill a form in as it was sent."""
-    form = Form(asked.plain.copy())
-    filling = _filling(sent, asked.speech, asked.context.workshop)
+    form = Form(page_context.plain.copy())
+    filling = _filling(sent, page_context.speech, page_context.context.workshop)
     page.fill(form, filling)
     page.without_scripts(form)
     return form, filling
 
 
-def _answered(sent: Sent, asked: _Asked) -> FormAnswer:
+def _answered(sent: Sent, page_context: _PageContext) -> FormAnswer:
     """Answer an order, with the fix for everything applied first if the form asks for it."""
-    form, filling = _filled(sent, asked)
+    form, filling = _filled(sent, page_context)
     controls = {control.pointer: control for control in form.controls()}
     try:
-        resolved = _resolved(sent, controls, asked)
+        resolved = _resolved(sent, controls, page_context)
         if sent.takes_fix and _can_fix(resolved):
             fixed = _fixed(resolved, controls)
-            return _answered(replace(sent, typed=fixed, takes_fix=False), asked)
+            return _answered(replace(sent, typed=fixed, takes_fix=False), page_context)
     except NotUnderstood as fault:
         refused = NotUnderstood(tuple(map(_of_order, fault.faults)))
-        return _page(form, _report_unread(form, refused, asked.speech, filling))
+        return _page(form, _report_unread(form, refused, page_context.speech, filling))
     except TooIntricate as fault:
-        page.show_summary(form, [("", asked.speech.say(fault.message))])
+        page.show_summary(form, [("", page_context.speech.say(fault.message))])
         return _page(form, 422)
-    answer = _page_answer(resolved, asked)
+    answer = _page_answer(resolved, page_context)
     page.put_answer(form, answer.html)
     page.put_title(form, answer.title)
     stops = [
         finding for finding in resolved.answer.findings if finding.level == "stops" and finding.at
     ]
     page.show_faults(
-        form, [(stop.at[0], asked.speech.say(stop.message)) for stop in stops], filling
+        form, [(stop.at[0], page_context.speech.say(stop.message)) for stop in stops], filling
     )
     return _page(form, 422 if isinstance(resolved.answer, SentBack) else 200)
 
 
-def _resolved(sent: Sent, controls: Mapping[str, page.Control], asked: _Asked) -> ResolvedRequest:
+def _resolved(
+    sent: Sent, controls: Mapping[str, page.Control], page_context: _PageContext
+) -> ResolvedRequest:
     """Answer a form's order as if it had come as JSON.
 
     Raises
     ------
     NotUnderstood, TooIntricate
     """
-    habits = Habits(asked.speech.formats.point, asked.context.workshop.place.masses)
-    order = {**page.order_of(sent, controls, habits), "language": asked.speech.language}
-    document, context = split_maker_terms(order, asked.context)
+    habits = Habits(page_context.speech.formats.point, page_context.context.workshop.place.masses)
+    order = {**page.order_of(sent, controls, habits), "language": page_context.speech.language}
+    document, context = split_maker_terms(order, page_context.context)
     return resolve({"order": document}, context, Wanted(letter_effort))
 
 
@@ -140,15 +142,15 @@ def _fixed(resolved: ResolvedRequest, controls: Mapping[str, page.Control]) -> p
     return page.typed_of(document, controls)
 
 
-def _page_answer(resolved: ResolvedRequest, asked: _Asked) -> PageAnswer:
-    speech, context = asked.speech, asked.context
+def _page_answer(resolved: ResolvedRequest, page_context: _PageContext) -> PageAnswer:
+    speech, context = page_context.speech, page_context.context
     pictures = picture_addresses(resolved, context)
     letter = Letter(workshop=context.workshop, speech=speech, today=context.today)
     if isinstance(resolved.answer, SentBack):
         view = sent_back_view(resolved.document, resolved.answer, pictures, context)
-        return answer_in_page(view, letter, asked.templates, may_fix=_can_fix(resolved))
+        return answer_in_page(view, letter, page_context.templates, may_fix=_can_fix(resolved))
     views = [quote_view(resolved, resolved.answer, pictures, speech)]
-    return answer_in_page(views, letter, asked.templates)
+    return answer_in_page(views, letter, page_context.templates)
 
 
 def _of_order(fault: Fault) -> Fault:

@@ -41,47 +41,49 @@ def write_placing(document: JSON, context: QuoteContext, speech: Speech) -> dict
     NotUnderstood, TooIntricate
     """
     ask = read_members(ASK, document)
-    asked = read_placing(ask, context)
+    placing = read_placing(ask, context)
     budget = context.budget if context.budget is not None else Budget()
-    budget.begin(Order((asked.slab,)), context.today)
+    budget.begin(Order((placing.slab,)), context.today)
     stage_context = StageContext(context.workshop, context.bookings, context.today, context.cache)
     if "start" in ask:
         names = {name: speech.say(_called(name)) for name in CUTOUT_NAMES}
-        return _started(started(ask["start"], asked.slab, names, asked.free.unit, stage_context))
+        return _started(
+            started(ask["start"], placing.slab, names, placing.free.unit, stage_context)
+        )
     label = ""
     if "add" in ask:
-        label = _free_name(ask["add"], asked.slab, speech)
-        asked = _with(ask["add"], label, asked)
+        label = _free_name(ask["add"], placing.slab, speech)
+        placing = _with(ask["add"], label, placing)
     strength = _strength_test(budget, context, stage_context)
-    parts = len(asked.free.cutouts) + len(asked.free.reliefs)
+    parts = len(placing.free.cutouts) + len(placing.free.reliefs)
     slab = laid_out(
-        asked.slab,
-        asked.free,
+        placing.slab,
+        placing.free,
         stage_context,
         strength,
         may_look_at=lambda way: budget.spends(placing_units(way, parts)),
     )
     if slab is None:
-        says = speech.say(_why_not(asked, label, context))
+        says = speech.say(_why_not(placing, label, context))
         return _written([ask["slab"]], [FreeParts()], says, fits=False)
-    added = [Message("placing-added", name=label), *_moved(asked, slab)] if label else []
-    says = " ".join(map(speech.say, (*added, *_taken(asked, slab))))
-    return _written([_merged(asked, slab)], [asked.free], says)
+    added = [Message("placing-added", name=label), *_moved(placing, slab)] if label else []
+    says = " ".join(map(speech.say, (*added, *_taken(placing, slab))))
+    return _written([_merged(placing, slab)], [placing.free], says)
 
 
-def _moved(asked: PlacingRequest, now: Slab) -> Iterator[Message]:
+def _moved(placing: PlacingRequest, now: Slab) -> Iterator[Message]:
     """Say where each opening went that had a place when it was sent, and made room."""
-    sent = asked.sent.get("cutouts", [])
-    for i in sorted(asked.free.cutouts & set(range(len(sent)))):
+    sent = placing.sent.get("cutouts", [])
+    for i in sorted(placing.free.cutouts & set(range(len(sent)))):
         centre = now.cutouts[i].centre
         was = sent[i].get("centre")
         if centre and was and was != write_member(centre, compact=True):
             yield Message("placing-moved", opening=cutout_name(now, i), x=centre.x, y=centre.y)
 
 
-def _taken(asked: PlacingRequest, now: Slab) -> Iterator[Message]:
+def _taken(placing: PlacingRequest, now: Slab) -> Iterator[Message]:
     """Say which base units were taken where nobody told them."""
-    if asked.free.rests is None or now.rests is None or now.rests.kind != "units":
+    if placing.free.rests is None or now.rests is None or now.rests.kind != "units":
         return
     widths = [unit.width for unit in now.rests.units]
     told = widths[:1] if len({width.mm for width in widths}) == 1 else widths
@@ -117,32 +119,32 @@ def _free_name(piece: str, slab: Slab, speech: Speech) -> str:
     return next(free for free in names if free not in taken)
 
 
-def _with(piece: str, label: str, asked: PlacingRequest) -> PlacingRequest:
+def _with(piece: str, label: str, placing: PlacingRequest) -> PlacingRequest:
     """Add a piece without a position, as a free part."""
-    slab, free = asked.slab, asked.free
+    slab, free = placing.slab, placing.free
     for kind in RELIEF_NAMES:
         if kind == piece:
             relief = new_relief(kind, label, free.unit)
             slab = replace(slab, reliefs=(*slab.reliefs, relief))
             free = replace(free, reliefs=free.reliefs | {len(slab.reliefs) - 1})
-            return replace(asked, slab=slab, free=free)
+            return replace(placing, slab=slab, free=free)
     slab = replace(slab, cutouts=(*slab.cutouts, new_cutout(piece, label, free.unit)))
     free = replace(free, cutouts=free.cutouts | {len(slab.cutouts) - 1})
-    return replace(asked, slab=slab, free=free)
+    return replace(placing, slab=slab, free=free)
 
 
-def _why_not(asked: PlacingRequest, label: str, context: QuoteContext) -> Message:
+def _why_not(placing: PlacingRequest, label: str, context: QuoteContext) -> Message:
     """Return why a piece fits nowhere: it is deeper than the slab, or there is no room left."""
-    needs = depth_needed_mm(asked.slab, asked.free, context.workshop)
+    needs = depth_needed_mm(placing.slab, placing.free, context.workshop)
     if needs is not None:
-        thickness = asked.slab.thickness
+        thickness = placing.slab.thickness
         return Message("placing-too-deep", name=needs.label, depth=thickness.like(needs.mm, "up"))
     return Message("placing-no-room", name=label) if label else Message("placing-nowhere")
 
 
-def _merged(asked: PlacingRequest, slab: Slab) -> dict[str, Any]:
+def _merged(placing: PlacingRequest, slab: Slab) -> dict[str, Any]:
     """Write the new positions into the slab's document; the rest of it stays as written."""
-    slab_out, free = copy.deepcopy(asked.sent), asked.free
+    slab_out, free = copy.deepcopy(placing.sent), placing.free
     for k in sorted(free.cutouts):
         _put(slab_out.setdefault("cutouts", []), k, slab.cutouts[k], "centre")
     for k in sorted(free.reliefs):
