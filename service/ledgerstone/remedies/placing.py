@@ -42,11 +42,12 @@ from ledgerstone.remedies.placeable import (
 SLACK_MM = -0.04  # widths are rounded to 0.1 mm before they are compared with their rule
 MAX_NODES = 60
 _INFEASIBLE = 2  # the status of scipy.optimize.milp
-_A_MOVE_COSTS_MM = 12.0  # cost, as movement, of moving at all, and along each axis
-_STRAYS_COST = 4.0  # a tap that strays from its bowl by a millimetre
-_FOLLOWS_COSTS = 0.05
-_SHRINK_COSTS_MM = 2000.0
-_GROW_COSTS = 3.0
+# What is weighed against a millimetre of movement of one opening; common practice, no source.
+_A_MOVE_COSTS_MM = 12.0  # to move at all, and along each axis: one opening far before two a little
+_STRAYS_COST = 4.0  # for each mm that a tap strays from its bowl: they are used together
+_FOLLOWS_COSTS = 0.05  # of what an opening that belongs to another moves with it: next to nothing
+_SHRINK_COSTS_MM = 2000.0  # for all of an opening: a twentieth less counts like 100 mm of movement
+_GROW_COSTS = 3.0  # for each mm of the slab: what is around it was measured for its size
 _COLUMNS = 7  # of one opening: right, left, back, front, smaller; moves along, moves across
 _RIGHT, _LEFT, _BACK, _FRONT, _SMALLER, _ALONG, _ACROSS = range(_COLUMNS)
 _NEAR_MM, _MANY, _FEW = 600.0, 8, 2
