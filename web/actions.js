@@ -59,7 +59,6 @@ export class Actions {
   allow() {
     const { store, choices } = this.page;
     const full = (store.shown.cutouts?.length ?? 0) >= (choices.limits.cutouts ?? 20);
-    one("[data-do=redo]").hidden = store.future.length === 0; // nothing was undone yet
     const barred = { undo: store.past.length === 0, redo: store.future.length === 0, "add-cutout": full };
     for (const [action, bar] of Object.entries(barred))
       for (const button of elements(document, `[data-do=${action}]`)) button.setAttribute("aria-disabled", String(bar));
@@ -111,15 +110,18 @@ export class Actions {
     const row = /** @type {HTMLElement} */ (button.closest("[data-scope]"));
     const list = row.parentElement;
     const label = read(store.order, pointerOf(row, store, row.dataset.scope))?.label;
+    const i = Array.from(list?.children ?? []).indexOf(row);
     store.change(withoutRow(row, store));
     if (label) this.page.announce(say("openings.removed", { label }));
-    if (!focusLast(list)) this.focusAfter(list);
+    const next = list?.children[Math.min(i, list.children.length - 1)];
+    if (!next) return this.focusAfter(list);
+    /** @type {HTMLElement | null} */ (next.querySelector("summary, [data-do=remove-row]"))?.focus({ preventScroll: true });
   }
 
   /** @param {HTMLElement | null} list */
   focusAfter(list) {
     const next = list?.parentElement?.querySelector("[data-do^=add]");
-    if (next instanceof HTMLElement) next.focus();
+    if (next instanceof HTMLElement) next.focus({ preventScroll: true });
   }
 
   /** @param {() => void} does @param {string} key */
@@ -157,5 +159,4 @@ function rove(row) {
 function focusLast(list) {
   const control = list?.lastElementChild?.querySelector("input, select");
   if (control instanceof HTMLElement) control.focus();
-  return control instanceof HTMLElement;
 }

@@ -86,6 +86,7 @@ export class Answers {
       slab: Math.min(page.store.slab, order.slabs.length - 1),
       drawing: (link) => page.service.drawing(link),
       go: (pointer) => page.live?.go(pointer),
+      goes: (pointer) => page.live?.goes(pointer) ?? false,
       apply: (remedy) => this.apply(remedy),
       preview: (patch) => page.live?.sketch?.preview(order === page.store.order ? patch : null),
       ask: tool(ask),

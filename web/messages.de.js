@@ -42,7 +42,7 @@ export const messages = {
   "moves.more": "{step} mehr",
   "moves.centre-x": "Mittig zwischen links und rechts",
   "moves.centre-y": "Mittig zwischen vorn und hinten",
-  "moves.field": "Zu den Feldern",
+  "moves.field": "Genaue Maße",
   "moves.remove": "Entfernen",
   "profile.square": "Gerade",
   "profile.bevel": "Gefast",

@@ -2,7 +2,7 @@ import { keepRoom } from "./answer/bar.js";
 import { Answers } from "./answers.js";
 import { Asking } from "./asking.js";
 import { startingOrder } from "./order/slabs.js";
-import { one, say, usualUnit, write } from "./show.js";
+import { elements, one, say, usualUnit, write } from "./show.js";
 import { canKeep, clearDraft, keepDraft, keptDraft, Store } from "./store.js";
 
 const PATIENCE_MS = 1000;
@@ -94,6 +94,9 @@ export class Page {
     clearDraft();
     this.draftSays(say("draft.cleared"));
     this.announce(say("draft.cleared"));
+    for (const fold of elements(document, "details[open]")) fold.removeAttribute("open");
+    scrollTo(0, 0);
+    one("[data-start]").focus({ preventScroll: true });
   }
 
   /** @param {string} words */

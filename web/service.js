@@ -30,7 +30,8 @@ export class Service {
   /** @param {Order} order @param {{minimal: boolean, signal: AbortSignal}} how */
   async quote(order, { minimal, signal }) {
     const headers = { "Content-Type": "application/json", ...(minimal && { Prefer: "return=minimal" }) };
-    const body = JSON.stringify(order);
+    const { own: _page, ...asked } = order; // what only the page knows
+    const body = JSON.stringify(asked);
     const response = await this.call("v1/quotes", { method: "POST", headers, body, signal });
     const kinds = /** @type {const} */ ({ 200: "quote", 422: "sent-back" });
     const kind = kinds[/** @type {200 | 422} */ (response.status)] ?? "not-understood";

@@ -45,11 +45,10 @@ def every_state(page: Page, settle: Settle, look: StateLook) -> None:
     """Walk the page through its states, looking at each."""
     settle(page)
     look("a price")
-    folded = page.locator("details:not([open]) > summary:visible")
-    while folded.count():
-        folded.first.click()
+    _unfold(page)
     look("everything opened")
     _openings(page, settle, look)
+    _unfold(page)
     _shapes(page, look)
     _more_slabs(page, settle, look)
     page.get_by_label("Length", exact=True).fill("so long")
@@ -58,6 +57,12 @@ def every_state(page: Page, settle: Settle, look: StateLook) -> None:
     look("a problem")
     page.get_by_label("Length", exact=True).fill("1500")
     _trouble(page, look)
+
+
+def _unfold(page: Page) -> None:
+    folded = page.locator("details:not([open]) > summary:visible")
+    while folded.count():
+        folded.first.click()
 
 
 def _openings(page: Page, settle: Settle, look: StateLook) -> None:

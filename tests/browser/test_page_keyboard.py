@@ -95,7 +95,7 @@ def test_arrows_lead_along_a_row_of_buttons(desk: Page, settle: Settle) -> None:
     settle(desk)
     tab_to(desk, "Plain slab")
     desk.keyboard.press("ArrowRight")
-    expect(desk.locator("[data-start=basin]")).to_be_focused()
+    expect(desk.locator("[data-start=sink]")).to_be_focused()
     desk.keyboard.press("ArrowLeft")
     desk.keyboard.press("ArrowLeft")
     expect(desk.locator("[data-start=outdoor]")).to_be_focused()

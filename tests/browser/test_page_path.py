@@ -8,7 +8,10 @@ from browser.gestures import unfold
 from support.page_texts import page_text
 
 pytestmark = pytest.mark.browser
-PIECES = ("blank", "basin", "hob", "table", "l-left", "l-right", "hearth", "outdoor")
+PIECES = (
+    *("blank", "sink", "hob", "basin", "l-left"),
+    *("l-right", "table", "shelf", "hearth", "outdoor"),
+)
 
 
 def start(page: Page, piece: str) -> None:
@@ -53,12 +56,12 @@ def test_a_corner_between_walls_stays_square(desk: Page, settle: Settle) -> None
     settle(desk)
     start(desk, "l-left")
     unfold(desk, "Rounded corners")
-    desk.get_by_label("Rounded corners").fill("20")
+    desk.get_by_label(page_text("corner_radius.all")).fill("20")
     back_left = desk.locator("#outline-corner-radii-back-left")
     expect(back_left).to_have_value("0")
     expect(desk.locator("#outline-corner-radii-back-right")).to_have_value("")
     back_left.fill("5")
-    desk.get_by_label("Rounded corners").fill("25")
+    desk.get_by_label(page_text("corner_radius.all")).fill("25")
     expect(back_left).to_have_value("5")
     settle(desk)
 

@@ -124,7 +124,7 @@ def test_what_cannot_be_made_is_stated_plainly_and_fixed_by_its_field(
     stops = phone.locator(".findings > ol > li.stops").count()
     expect(phone.locator("#glance")).to_contain_text(re.compile(f"^{stops} things? to change"))
     finding.get_by_role("link", name="Go to basin").tap()
-    expect(phone.get_by_label("Name", exact=True)).to_be_focused()
+    expect(phone.locator("[data-list=cutouts] summary").first).to_be_focused()
     fill(phone, page_text("cutout.y"), "300")
     settle(phone)
     expect(phone.locator(".findings li.stops")).to_have_count(0)

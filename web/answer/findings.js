@@ -40,22 +40,21 @@ function under(wanted, findings, context) {
 function item(finding, number, findings, context) {
   const following = under(({ follows_from: cause }) => cause === finding.id, findings, context);
   const cause = findings.find(({ id }) => id === finding.follows_from);
-  const places = finding.at.filter((pointer) => !cause?.at.includes(pointer));
+  const places = new Map(finding.at.filter((pointer) => !cause?.at.includes(pointer) && context.goes(pointer)).map((pointer) => [nameOf(context.order, pointer), pointer]));
   const asked = isAsked(finding);
   const level = make("strong", { class: "level" }, say(`findings.${asked ? "asked" : finding.level}`));
   return make(
     "li",
     { class: asked ? "note" : finding.level, id: `finding-${number}`, tabindex: "-1", "data-number": `${number}`, "data-key": `finding-${finding.id}` },
     make("p", {}, level, " ", finding.says),
-    make("p", { class: "links" }, ...places.flatMap((pointer) => link(finding, pointer, context))),
+    make("p", { class: "links" }, ...Array.from(places).flatMap(([name, pointer]) => link(finding, name, pointer, context))),
     remedyButtons(finding.remedies ?? [], finding.id, context),
     following.length > 0 ? make("ul", { class: "following" }, ...following) : null,
   );
 }
 
-/** @param {Finding} finding @param {string} pointer @param {Context} context */
-function link(finding, pointer, context) {
-  const name = nameOf(context.order, pointer);
+/** @param {Finding} finding @param {string} name @param {string} pointer @param {Context} context */
+function link(finding, name, pointer, context) {
   const press = () => context.go(pointer);
   const attributes = { href: "#order", "data-key": `${finding.id} ${pointer}`, press };
   return [make("a", attributes, say("findings.go", { name })), " "];

@@ -1,6 +1,6 @@
 import { read } from "../lib/json.js";
 import { shownIn } from "../lib/lengths.js";
-import { elements, lengthWords, marked, typedMass, write } from "../show.js";
+import { elements, lengthWords, marked, one, typedMass, write } from "../show.js";
 
 const MOST = 3;
 
@@ -10,6 +10,7 @@ export function pointerOf(element, store, at = /** @type {HTMLElement} */ (eleme
   for (let up = element.parentElement; up; up = up.parentElement) {
     const scope = up.dataset.scope;
     if (scope === "slab") return `/slabs/${store.slab}${pointer}`;
+    if (scope === "order") return pointer;
     if (scope !== undefined) pointer = `/${scope}${pointer}`;
   }
   return pointer;
@@ -52,19 +53,13 @@ export function showWhen(root, store) {
   }
 }
 
-/** Its own, else the nearest that holds it, else one inside. @param {HTMLElement} root @param {Store} store @param {string} pointer */
+/** Its own, else one inside, else that of what holds it; a whole slab has none. @param {HTMLElement} root @param {Store} store @param {string} pointer @returns {HTMLElement | null} */
 export function findField(root, store, pointer) {
-  const places = elements(root, "[data-at], [data-scope], [data-list]").map((element) => ({
-    element,
-    pointer: placeOf(element, store),
-  }));
-  const shown = places.filter(({ element }) => !element.closest("[hidden]"));
-  const holding = shown
-    .filter((place) => pointer === place.pointer || pointer.startsWith(`${place.pointer}/`))
-    .sort((one, other) => other.pointer.length - one.pointer.length)[0];
-  const inside = shown.find((place) => place.pointer.startsWith(`${pointer}/`));
-  const found = holding && holding.pointer.split("/").length > 3 ? holding : (inside ?? holding);
-  return found ? firstControl(found.element) : null;
+  if (/^(\/slabs(\/\d+)?)?$/.test(pointer)) return null;
+  const shown = elements(root, "[data-at]:not([data-as=unknown]), [data-scope], [data-list]").filter((element) => !element.closest("[hidden]"));
+  const of = (/** @type {(at: string) => boolean} */ wanted) => shown.filter((element) => wanted(placeOf(element, store))).map(firstControl);
+  const all = [...of((at) => at === pointer), ...of((at) => at.startsWith(`${pointer}/`))];
+  return all.find((control) => control) ?? findField(root, store, pointer.slice(0, pointer.lastIndexOf("/")));
 }
 
 /** @param {HTMLElement} element @param {Store} store */
@@ -74,12 +69,13 @@ function placeOf(element, store) {
   return pointerOf(element, store, scope ?? list ?? element.dataset.at);
 }
 
-/** @param {HTMLElement} element */
+/** Of a row that folds, its line: no name to type. @param {HTMLElement} element @returns {HTMLElement | null} */
 function firstControl(element) {
   if (isControl(element)) return element;
+  const line = element.matches("li") && element.querySelector(":scope > details > summary");
   const inner = elements(element, "input, select, textarea, button").find((e) => !e.closest("[hidden]"));
   const chosen = inner?.matches("[type=radio]") ? element.querySelector("input:checked") : null;
-  return /** @type {HTMLElement} */ (chosen ?? inner ?? element);
+  return /** @type {HTMLElement | null} */ (line || (chosen ?? inner ?? null));
 }
 
 /** @param {EventTarget | null} element */
@@ -95,12 +91,17 @@ export function isControl(element) {
 export function goTo(form, store, pointer) {
   const found = pointer.match(/^\/slabs\/(\d+)/);
   if (found && Number(found[1]) !== store.slab) store.lookAt(Number(found[1]));
-  const control = findField(form, store, pointer);
+  const control = findField(form, store, pointer) ?? one("#slabs [aria-current=true]", form);
   if (!control) return;
   for (let up = control.parentElement; up; up = up.parentElement)
     if (up instanceof HTMLDetailsElement) up.open = true;
   control.focus();
   control.scrollIntoView({ block: "center" });
+}
+
+/** Whether a link to it leads anywhere. @param {HTMLElement} form @param {Store} store @param {string} pointer */
+export function goes(form, store, pointer) {
+  return store.order.slabs.length > 1 || findField(form, store, pointer) !== null;
 }
 
 /** @param {HTMLElement} root @param {Unit} unit */
@@ -116,7 +117,7 @@ export function syncFolds(root, unit) {
 function entryOf(control, fold, unit) {
   if (control.closest("[hidden]")) return [];
   const { value, dataset } = control;
-  if (value === "" || value === dataset.default || value === dataset.usual || /(^|\/)(label|x|y|slab|side)$/.test(dataset.at ?? "") || dataset.gap) return [];
+  if (value === "" || value === dataset.default || value === dataset.usual || /(^|\/)(label|x|y|slab|side|gap)$/.test(dataset.at ?? "") || dataset.gap) return [];
   if (control instanceof HTMLSelectElement) return [`${rowOf(control, fold)}${control.selectedOptions[0]?.textContent ?? ""}`];
   if (dataset.as === "length" && /^[\d.,/ ]+$/.test(value)) return [lengthWords(`${value} ${unit}`)];
   if (!(control instanceof HTMLInputElement) || !/checkbox|radio/.test(control.type)) return [value];

@@ -148,8 +148,12 @@ function syncArms(form, store) {
   /** @type {Record<string, unknown>} */
   const all = { way: l.side, back: back.outline.length, deep: back.outline.width, side: spoken(alongMm(l), store.unit), wide: arm.outline.width };
   for (const field of elements(form, "[data-plain]")) field.hidden = true;
-  for (const control of /** @type {HTMLInputElement[]} */ (elements(form, "[data-arm]")))
-    if (control !== document.activeElement) control.value = marked(shownIn(all[control.dataset.arm ?? ""], store.unit));
+  const [long, deep] = store.shown === back ? ["back", "deep"] : ["side", "wide"];
+  for (const control of /** @type {HTMLInputElement[]} */ (elements(form, "[data-arm]"))) {
+    const { arm: name = "" } = control.dataset;
+    control.dataset.scope = name === long ? "outline/length" : name === deep ? "outline/width" : ""; // where a link leads
+    if (control !== document.activeElement) control.value = marked(shownIn(all[name], store.unit));
+  }
 }
 
 /** @param {Order} order @param {L} l @param {Unit} unit */

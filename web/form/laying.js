@@ -48,7 +48,7 @@ export class Laying {
     const at = order.slabs.findIndex((slab) => gone.includes(slab));
     const left = order.slabs.filter((slab) => !gone.includes(slab));
     const more = answer.joins.map((join) => ({ ...join, one: { ...join.one, slab: join.one.slab + at }, other: { ...join.other, slab: join.other.slab + at } }));
-    this.before = withSlabs(order, [...left.slice(0, at), ...answer.slabs.map((slab) => ({ edges: {}, ...slab })), ...left.slice(at)], more);
+    this.before = withSlabs({ ...order, own: { ...order.own, start: name } }, [...left.slice(0, at), ...answer.slabs.map((slab) => ({ edges: {}, ...slab })), ...left.slice(at)], more);
     answer.slabs.forEach((slab, i) => this.note(slab, answer.free[i]));
     store.change(this.before, { slab: at });
     this.begun = { order: store.order, name };

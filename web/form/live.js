@@ -1,7 +1,7 @@
 import { Actions } from "../actions.js";
 import { elements, make, one, say } from "../show.js";
 import { entered } from "./entries.js";
-import { findField, goTo, isControl, refill, syncFolds } from "./fields.js";
+import { findField, goes, goTo, isControl, refill, syncFolds } from "./fields.js";
 import { offerOnePiece, syncJoins, withArm } from "./joins.js";
 import { Laying } from "./laying.js";
 import { fillOptions, syncOptions, syncSides } from "./options.js";
@@ -77,6 +77,7 @@ export class LiveForm {
     syncJoins(form, store, slabOptions(store));
     syncOptions(form, choices, store.shown, store.unit);
     showSlabs(store, choices);
+    for (const start of elements(form, "[data-start]")) start.setAttribute("aria-pressed", String(start.dataset.start === store.order.own?.start));
     syncPlaces(form, store);
     this.actions.allow();
     this.sketch?.show();
@@ -110,6 +111,11 @@ export class LiveForm {
   /** @param {string} pointer */
   go(pointer) {
     goTo(this.page.form, this.page.store, pointer);
+  }
+
+  /** @param {string} pointer */
+  goes(pointer) {
+    return goes(this.page.form, this.page.store, pointer);
   }
 
   /** @param {Event} event */

@@ -55,9 +55,9 @@ const METRIC = { length_mm: 1500, width_mm: 600 };
 const INCHES = { length_mm: 60 * 25.4, width_mm: 24 * 25.4 };
 const PLACE = "indoors";
 
-/** @param {Choices} choices @param {Unit} unit */
+/** @param {Choices} choices @param {Unit} unit @returns {Order} */
 export function startingOrder(choices, unit) {
-  return { slabs: [startingSlab(choices, unit)], delivery: { kind: "collect" } };
+  return { slabs: [startingSlab(choices, unit)], delivery: { kind: "collect" }, own: { start: "blank" } };
 }
 
 /** @param {Choices} choices @param {Unit} unit */

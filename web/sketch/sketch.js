@@ -106,17 +106,17 @@ export class Sketch {
   /** One that is being pressed must not go. @param {Frame} frame */
   showPins(frame) {
     const { slab } = this.page.store;
-    const words = this.words();
+    const words = this.words(", .hole");
     const shown = JSON.stringify([slab, frame, this.findings.map(({ id }) => id), words]);
     if (shown === this.pinned || this.drag.now?.moved) return;
     this.pinned = shown;
     this.marks.replaceChildren(...pins(this.findings, slab, frame, this.all().map(frame.at), words));
   }
 
-  /** Where its words stand. */
-  words() {
+  /** Where its words stand. @param {string} [more] */
+  words(more = "") {
     const { left, top } = this.svg.getBoundingClientRect();
-    return elements(this.svg, "text:not(.pin text)").map((text) => {
+    return elements(this.svg, `text:not(.pin text)${more}`).map((text) => {
       const box = text.getBoundingClientRect();
       return new DOMRect(...[box.left - left, box.top - top, box.width, box.height].map(Math.round));
     });

@@ -11,6 +11,7 @@ __all__ = ["document_in", "said_in"]
 
 _SAID = re.compile(r'(<[^<>]*\bdata-says="([^"]+)"[^<>]*>)([^<]+)(?=<)')
 _LABEL = re.compile(r'(\bdata-says-label="([^"]+)" aria-label=")[^"]*(?=")')
+_SET_IN = re.compile(r"^ +", re.MULTILINE)
 _LANGUAGE = re.compile(r'(?<=<html lang=")[^"]*(?=")')
 
 
@@ -21,6 +22,8 @@ def said_in(document: str) -> set[str]:
 
 def document_in(language: str, document: str) -> str:
     """State in a language all that a document says before any script runs.
+
+    Its lines are not set in: it is sent, and nobody edits it.
 
     Parameters
     ----------
@@ -44,4 +47,5 @@ def document_in(language: str, document: str) -> str:
     def label(found: re.Match[str]) -> str:
         return found[1] + escape(str(other[found[2]]))
 
-    return _LANGUAGE.sub(language, _LABEL.sub(label, _SAID.sub(said, document)), count=1)
+    made = _LABEL.sub(label, _SAID.sub(said, document))
+    return _SET_IN.sub("", _LANGUAGE.sub(language, made, count=1))

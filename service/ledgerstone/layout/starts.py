@@ -68,10 +68,12 @@ _SHEETS: Final[Mapping[str, Sheet]] = MappingProxyType(
     {
         "blank": Sheet(1500, 600),
         "basin": Sheet(1200, 600, ("basin", "tap"), "units", ("back",), place="wet-room"),
+        "sink": Sheet(1800, 620, ("sink", "tap"), "units", ("back",)),
         "hob": Sheet(1800, 620, ("hob",), "units", ("back",)),
         "table": Sheet(900, 900, rests="legs", use="table", is_round=True),
         "l-left": Sheet(2400, 600, (), "units", ("back", "left"), arm=Arm("left", 1500, 600)),
         "l-right": Sheet(2400, 600, (), "units", ("back", "right"), arm=Arm("right", 1500, 600)),
+        "shelf": Sheet(900, 250, rests="ends", walls=("back",), use="shelf"),
         "hearth": Sheet(1000, 500, rests="full", walls=("back",), use="hearth"),
         "outdoor": Sheet(1800, 700, ("appliance",), "ledges", place="outdoors", thickness_mm=50),
     }

@@ -105,12 +105,14 @@ start =
     .title = Beginnen mit
     .blank = Einfache Platte
     .basin = Wasch­tisch­platte
+    .sink = Küchen­spüle
+    .shelf = Regal­boden
     .hob = Küchen­zeile mit Kochfeld
     .table = Runder Tisch
-    .l-left = L, Schenkel links
-    .l-right = L, Schenkel rechts
+    .l-left = L, Ecke links
+    .l-right = L, Ecke rechts
     .hearth = Kaminplatte
-    .outdoor = Platte im Freien um ein Gerät
+    .outdoor = Platte im Freien, Grill
     .done = { $name }: steht auf dem Plan. „Rückgängig“ holt die vorige Platte zurück.
 
 place =
@@ -150,14 +152,15 @@ corner =
 
 corner_radius =
     .label = Gerundete Ecken
-    .hint = Der Radius; für eckige Ecken leer lassen
+    .all = Radius jeder Ecke
+    .hint = Für eckige Ecken leer lassen
 
 corner_radii =
     .title = Anderer Radius an einer Ecke
 
 thickness =
     .label = Dicke
-    .usual = Übliche
+    .usual = Übliche Dicken
     .other = Eine andere
 
 openings =
@@ -212,7 +215,7 @@ relief =
 
 sketch =
     .name = Ihre Platte von oben
-    .hint = Ziehen Sie einen Ausschnitt oder einen Punkt am Rand; gewählt, folgt er Knöpfen und Pfeiltasten.
+    .hint = Ziehen Sie einen Ausschnitt oder einen Punkt am Rand; gewählt, folgt er Knöpfen und Pfeiltasten. Eine Zahl öffnet ihren Hinweis.
     .front = vorn { $length }
     .opening = { $name }: Mitte { $x } von links, { $y } von vorn
     .handle-x = { $name }: { $x }
@@ -230,7 +233,7 @@ moves =
     .more = { $step } mehr
     .centre-x = Mittig zwischen links und rechts
     .centre-y = Mittig zwischen vorn und hinten
-    .field = Zu den Feldern
+    .field = Genaue Maße
     .remove = Entfernen
 
 edges =
@@ -385,7 +388,7 @@ needed_by =
     .hint = Freiwillig
 
 form =
-    .check = Alles prüfen
+    .check = Preis und Hinweise zeigen
     .error = Fehler:
     .problem = Etwas stimmt noch nicht
     .error-title = Fehler: { $title }

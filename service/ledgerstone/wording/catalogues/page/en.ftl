@@ -106,12 +106,14 @@ start =
     .title = Start from
     .blank = Plain slab
     .basin = Basin top
+    .sink = Kitchen sink
+    .shelf = Shelf
     .hob = Hob run
     .table = Round table
-    .l-left = L, arm on the left
-    .l-right = L, arm on the right
+    .l-left = L, corner at the left
+    .l-right = L, corner at the right
     .hearth = Hearth
-    .outdoor = Outdoor top round an appliance
+    .outdoor = Outdoor top, grill
     .done = { $name }: it is on the sheet. Undo brings the former slab back.
 
 place =
@@ -151,14 +153,15 @@ corner =
 
 corner_radius =
     .label = Rounded corners
-    .hint = Their radius; leave it empty for square ones
+    .all = Radius of every corner
+    .hint = Leave it empty for square ones
 
 corner_radii =
     .title = A different radius at one corner
 
 thickness =
     .label = Thickness
-    .usual = Usual ones
+    .usual = Usual thicknesses
     .other = Another
 
 openings =
@@ -213,7 +216,7 @@ relief =
 
 sketch =
     .name = Your slab from above
-    .hint = Drag an opening, or a dot at an edge. Or press one, then use its buttons or the arrow keys.
+    .hint = Drag an opening, or a dot at an edge. Or press one, then use its buttons or the arrow keys. A number opens its note.
     .front = front { $length }
     .opening = { $name }: centre { $x } from the left, { $y } from the front
     .handle-x = { $name }: { $x }
@@ -231,7 +234,7 @@ moves =
     .more = { $step } more
     .centre-x = Centre left to right
     .centre-y = Centre front to back
-    .field = Its fields
+    .field = Exact sizes
     .remove = Remove
 
 edges =
@@ -386,7 +389,7 @@ needed_by =
     .hint = Optional
 
 form =
-    .check = Check it all
+    .check = See price and notes
     .error = Error:
     .problem = There is a problem
     .error-title = Error: { $title }
@@ -426,7 +429,7 @@ answer =
     .weighs = { $label }: { $about }
     .packed = { $weight } packed
     .size = Finished size { $length } × { $width } × { $thickness }
-    .standing = Standing
+    .standing = How firm it is
     .estimate = Estimate
     .quotation = Quotation
     .valid = its price holds until { $day }
