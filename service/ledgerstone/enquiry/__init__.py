@@ -27,6 +27,9 @@ one; it imports none of those after it (``tests/design/test_enquiry_passes.py`` 
    Two records alone are changed here: `scene.said.SaidOrder` (every piece and opening, each with
    all sizes claimed for it, and the sizes set aside with why), which later passes read; and
    `scene.focus.Focus` (the current piece, opening and leg), which only the walk knows.
+   When all is read, `scene.weighing` lets of several readings of a slab's sizes the one stand that
+   is plainly meant: all of them weighed at once, by their words, their magnitude, and what is named
+   nearest. Where the margin is small the readings stay, and are asked.
 4. ``values`` reads `SaidOrder`: the newest claims become one value, or a `Doubt` where two readings
    remain (`values.resolve`, the only pass that changes `SaidOrder` after the walk). It gives a
    `PieceFound` for each slab.

@@ -274,12 +274,12 @@ AGAINST: Final = (
             r"|college|student) placement|\bdissertation\b|\bthesis\b|(?:i am|i'm"
             r"|i’m) an? (?:\w+ ){0,4}(?:student|apprentice|trainee)\b|\bstelle als\b"
             r"|\bausbildungs?\w*|\bpraktikum\w*|\b\w*lehr(?:e|stelle|ling)\b|\bmy references\b"
-            r"|\b(?:my|attached) cv\b|\bvacanc|apprentice|work experience|job application"
+            r"|\b(?:driving|fork ?lift) (?:ticket|licen[cs]e)\b|\btake me on\b|\bvacanc|apprentice"
+            r"|work experience|job application|\b(?:week|day)['’]s trial\b|\b(?:my|attached) cv\b"
             r"|\bcv (?:is )?attached\b|\bcan start (?:any ?time|on|from|immediately|straight|now"
-            r"|work)\b|(?:looking for|need|want|taking on) (?:someone|somebody|people|staff|hands)"
+            r"|work)\b|(?:looking for|need|want|taking on) (?:somebody|someone|people|staff|hands)"
             r" (?:in|to work|for) (?:the|your)|\bdone \w+ years? (?:on|of|in|at)\b"
-            r"|\b(?:forklift|fork ?lift) (?:ticket|licen[cs]e)\b|\bany work going\b"
-            r"|\bbewerbe\b|\blebenslauf\b|bewerbung|resume attached|internship",
+            r"|\bany work going\b|\bbewerbe\b|\blebenslauf\b|bewerbung|resume attached|internship",
             re.IGNORECASE,
         ),
     ),

@@ -10,7 +10,8 @@ from ledgerstone.enquiry.facts.other_mail import AGAINST
 _ASKS: Final = re.compile(
     r"\bquot(?:e|ation|ing)\b(?! (?:the|our|your) (?:invoice|reference|order|number))"
     r"|\bpric(?:e|es|ing)\b"
-    r"|how much|set (?:me|us) back|what would (?:\w+ ){1,8}(?:be|come (?:to|in at)|run (?:me|us))\b"
+    r"|how much|what (?:sort|kind) of (?:money|price|figure)|you charge\b"
+    r"|set (?:me|us) back|what would (?:\w+ ){1,8}(?:be|come (?:to|in at)|run (?:me|us))\b"
     r"|rough idea|some idea of|idea of (?:the )?(?:cost|price)|what's the damage"
     r"|what’s the damage|whats the (?:damage|dmg)|\bcosts?\b"
     r"|\bestimate\b|\bangebot\b|\bwas kostet\b|\bpreis\b|\bkosten\b"

@@ -73,8 +73,11 @@ def _counted_ones(sentence: Sentence, sizes: list[Measure]) -> list[Mention]:
         if word != "ones":
             continue
         counts = [int(NUMBERS.get(near, 0)) for near in words[max(0, i - 3) : i] if near]
-        led = any(i < size.at <= i + 2 and (size.of > 1 or size.role == "dia") for size in sizes)
+        near = [size for size in sizes if i < size.at <= i + 2]
+        led = any(size.of > 1 or size.role in ("dia", "across") for size in near)
         if led and max(counts, default=0) > 1:
+            for size in near:
+                size.role = "dia" if size.role == "across" else size.role
             found.append(Mention(i, i + 1, "count", str(max(counts)), count=max(counts)))
     return found
 

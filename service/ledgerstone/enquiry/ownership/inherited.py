@@ -51,6 +51,7 @@ _SO: Final = frozenset({"so", "hence", "therefore", "daher"})
 _CALLS: Final = frozenset({("call", "it"), ("say", "it"), ("sagen", "wir")})
 _WANTS_IT: Final = frozenset({("wants", "it"), ("want", "it"), ("like", "it"), ("have", "it")})
 _THICK: Final = 120  # mm, the most that a slab is thick: common practice, no source
+_MAKES: Final = frozenset({"make", "making", "keep", "macht", "machen"})
 _MAKES_IT: Final = frozenset({("make", "it"), ("call", "it"), ("making", "it")})
 _STOPS: Final = frozenset({("stop", "at"), ("finish", "at"), ("end", "at"), ("come", "to")})
 _STOPS_FAR: Final = 7
@@ -159,6 +160,9 @@ def _as_subject(words: list[str], measure: Measure, active: Mention | None) -> N
         measure.role = "thick"  # "top 1600 x 400, wants it 60"
     if two_before in _MAKES_IT or _is_to_be(words, measure):
         measure.is_subject = True
+    if is_slab and active is not None and active.end == measure.at:
+        led = words[max(0, active.start - 2) : active.start]
+        measure.is_subject = measure.is_subject or bool(_MAKES & set(led))
     if _LEAVES & set(two_before):
         measure.is_subject = True  # "that leaves 2200 for the top"
 
@@ -216,7 +220,8 @@ def is_left(focus: Focus, parsed: ParsedSentence, active: Mention, measure: Meas
     if measure.is_sum or is_resumed(focus, parsed, active, measure):
         return True
     is_ours = active.kind not in ("thing", "room") and not active.is_old
-    concludes = bool(_SO & set(sentence.words[active.end : measure.at])) and bool(measure.role)
+    is_told = bool(measure.role) or measure.of > 1
+    concludes = bool(_SO & set(sentence.words[active.end : measure.at])) and is_told
     return not is_ours and (concludes or scope.is_renewed(sentence, active.end, measure.at))
 
 

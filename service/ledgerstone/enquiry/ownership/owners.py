@@ -6,11 +6,10 @@ table knows that thing or not.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from types import MappingProxyType
 from typing import Final
 
-from ledgerstone.enquiry.ownership.sameness import note_same
 from ledgerstone.enquiry.sentence.clauses import (
     FAR,
     JOINS,
@@ -20,9 +19,8 @@ from ledgerstone.enquiry.sentence.clauses import (
     is_about_thing,
     subject_of,
 )
-from ledgerstone.enquiry.sentence.measures import Measure, measures_of
+from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
-from ledgerstone.enquiry.sentence.mentions import mentions_of
 from ledgerstone.enquiry.sentence.noun_phrases import (
     ARTICLES,
     PREPOSITIONS,
@@ -53,12 +51,12 @@ HINTS: Final = MappingProxyType(
     }
 )
 ENOUGH: Final = 0.7
-_WISHES: Final = word_set(
+WISHES: Final = word_set(
     "need needs want wants like require requires after looking order make cast quote price produce"
     " supply brauche brauchen suche suchen möchte möchten benötige benötigen hätte hätten wünschen"
     " please bitte love fancy thinking build replaced become"
 )
-_POLITE: Final = frozenset({"please", "bitte"})
+POLITE: Final = frozenset({"please", "bitte"})
 _KEEPS: Final = word_set(
     "have has had got keep keeping kept see own bought got behalten haben hat habe sehen note"
 )
@@ -74,20 +72,20 @@ _SAYS: Final = word_set(
 _EXISTS: Final = frozenset(
     {("there", "is"), ("there", "'s"), ("there", "are"), ("es", "gibt"), ("there", "was")}
 )
-_THIN: Final = 130
+THIN: Final = 130
 # What a slab is fitted to or set out from, of which other rules make use.
 _REFERENCES: Final = word_set(
     "wall walls alcove gap space recess window windows unit units cabinet cabinets cupboard"
     " cupboards base carcass carcasses carcase nische wand wände fenster unterschrank schrank"
     " schränke unterschränke korpus element spülenschrank blockwork room kitchen küche"
 )
+_ROOMS: Final = word_set("room kitchen küche alcove recess gap space nische window fenster")
 _COMPARES: Final = frozenset({"as", "than", "like", "wie", "als"})
 _CARRIES: Final = frozenset({",", "("})
-_TELLS: Final = _WISHES | _KEEPS
+_TELLS: Final = WISHES | _KEEPS
 _BARRED: Final = VERBS | JOINS | PREPOSITIONS | ARTICLES
 _PAIR: Final = 2
 _NEXT: Final = 3  # words between a size and the name that it stands before
-_WISH_FAR: Final = 6  # words between a wish and what is wished for
 _WHICH: Final = frozenset({"that", "which"})
 
 
@@ -109,35 +107,6 @@ def without_other_things(
     return [size for size in sizes if id(size) not in of_gone]
 
 
-def named_and_sized(
-    sentence: Sentence, asked: frozenset[str]
-) -> tuple[list[Mention], list[Measure]]:
-    """Return what a sentence names, and its sizes; a thing asked for is a slab by any name."""
-    found, sizes = mentions_of(sentence), measures_of(sentence)
-    note_same(sentence, sizes)
-    for mention in found:
-        is_unknown = mention.kind == "thing" and mention.name == "unknown"
-        if is_unknown and sentence.words[mention.end - 1] in asked:
-            mention.kind, mention.name = "slab", ""  # "a lectern top": "the lectern is 600 x 450"
-    return found, sizes
-
-
-def asked_for(sentences: Iterable[tuple[Sentence, Sequence[Mention]]]) -> frozenset[str]:
-    """Return the unknown nouns that any sentence asks for: "we would like a lectern"."""
-    asked = set()
-    for sentence, found in sentences:
-        for mention in found:
-            is_slab = mention.kind == "slab" and not mention.is_old
-            if is_slab and is_noun(sentence, mention.start - 1):
-                asked.add(sentence.words[mention.start - 1])  # "a lectern top"
-        wishes = [i for i, word in enumerate(sentence.words) if word in _WISHES - _POLITE]
-        for phrase in noun_phrases(sentence, found) if wishes else ():
-            near = any(i < phrase.start <= i + _WISH_FAR for i in wishes)
-            if phrase.kind == "unknown" and near and not phrase.preposition:
-                asked.add(phrase.noun)
-    return frozenset(asked)
-
-
 class _Owners:
     """Weighs of each size of a sentence whether it is of another thing."""
 
@@ -145,9 +114,11 @@ class _Owners:
         self, sentence: Sentence, phrases: Sequence[NounPhrase], asked: frozenset[str]
     ) -> None:
         self.sentence, self.phrases, self.asked = sentence, phrases, asked
+        self.is_group = False
 
     def score(self, size: Measure) -> float:
         """Weigh the hints that a size, or its group, is of another thing."""
+        self.is_group = size.of > 1
         first = size.members[0].at if size.members else size.at
         last = size.members[-1].at if size.members else size.at
         ours = [one for one in self.phrases if one.kind == "ours"]
@@ -157,7 +128,7 @@ class _Owners:
         if not hints:
             is_placed = bool(size.side) and self._is_known(first)
             hints = [] if is_placed else self._governed(first)  # a window's place is a hole's
-        if len(size.members) > _PAIR and size.members[2].size.amount <= _THIN:
+        if len(size.members) > _PAIR and size.members[2].size.amount <= THIN:
             hints = [*hints, "whole slab"]
         return sum(HINTS[hint] for hint in hints)
 
@@ -269,7 +240,7 @@ class _Owners:
         if not said & _KEEPS or not objects or objects[0].preposition:
             return []
         hints = self._told(objects[:1], "kept")
-        return [*hints, "asked for"] if hints and (said - _POLITE) & _WISHES else hints
+        return [*hints, "asked for"] if hints and (said - POLITE) & WISHES else hints
 
     def _inverted(self, own: Sequence[NounPhrase], start: int, end: int) -> list[str]:
         """Give the hint of a subject after its verb: "next to it stands an urn"."""
@@ -281,9 +252,12 @@ class _Owners:
 
     def _told(self, phrases: Sequence[NounPhrase], hint: str) -> list[str]:
         """Return a hint of a phrase, with what speaks against it; none where it is of ours."""
-        if not phrases or not is_foreign(phrases[0]) or phrases[0].noun in _REFERENCES:
+        if not phrases or not is_foreign(phrases[0]):
             return []
         phrase = phrases[0]
+        is_own = self.is_group and hint == "subject" and phrase.noun in _ROOMS
+        if phrase.noun in _REFERENCES and not is_own:
+            return []  # "the room is 14 ft by 11 ft" has its own two sizes
         is_named = phrase.kind == "thing" or bool(phrase.article) or self._is_first(phrase)
         against = [] if is_named else ["named alone"]
         return [hint, *against, *(["asked for"] if phrase.noun in self.asked else [])]

@@ -15,7 +15,8 @@ _SEVERAL: Final = 2
 _LENGTHS: Final = frozenset({"", "long", "quantity"})
 _MAX_OF_ONE: Final = 24
 _ALIKE: Final = 2  # common practice, no source: a depth is a smaller part of a length
-_LISTS: Final = frozenset({",", "and", "und", "&", ""})
+_LISTS: Final = frozenset({",", "and", "und", "&", "", "one", "another"})
+_NEXT_ROLES: Final[tuple[list[str], ...]] = ([], ["deep"], ["thick"])
 _SPLITS: Final = frozenset({"split", "splitting", "aufgeteilt", "geteilt"})
 _NUMBERED: Final = (["no", "."], ["nr", "."], ["stk", "."])
 _EACH_AT: Final = frozenset({"@", "off", "no", "of", "at", "nr", "à", "zu", "stück"})
@@ -114,9 +115,8 @@ def _share_long(parsed: ParsedSentence) -> None:
         )
         bare = measure.of == 1 and not measure.side and measure.role in ("", "long")
         row = ([*row, measure] if row and between <= _LISTS else [measure]) if bare else []
-        is_last = (measure is parsed.sizes[-1] or bool(_SPLITS & set(parsed.sentence.words))) and (
-            _are_alike(row)
-        )
+        ends = [one.role for one in parsed.sizes if one.at > measure.at][:1] in _NEXT_ROLES
+        is_last = (ends or bool(_SPLITS & set(parsed.sentence.words))) and _are_alike(row)
         if (measure.role == "long" or is_last) and len(row) in counts:
             for one in row:
                 one.role = "long"

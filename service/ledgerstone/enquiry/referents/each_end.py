@@ -8,6 +8,10 @@ from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.sentence import scope
 from ledgerstone.enquiry.sentence.mention import Mention
 
+_OUTLETS: Final = frozenset({"waste", "drain"})
+_EACH: Final = frozenset({"each", "je", "jeweils"})
+_BOTH: Final = frozenset({"both", "beide", "beiden"})
+_AFTER: Final = 3  # words
 _HALF: Final = 0.01  # of the length: people round the half of it
 
 
@@ -15,6 +19,19 @@ def count_at_ends(focus: Focus, parsed: ParsedSentence, mention: Mention) -> Non
     """Take "a hole 100 from each end" for two holes, unless 100 is half of the slab's length."""
     if scope.is_at_each_end(mention, parsed.sentence) and not _is_middle(focus, parsed, mention):
         mention.count = mention.count or 2
+    if mention.name in _OUTLETS and not mention.count:
+        mention.count = _one_each(parsed, mention)
+
+
+def _one_each(parsed: ParsedSentence, mention: Mention) -> int:
+    """Return how many bowls have a hole each: "both bowls stand on top, a waste hole each"."""
+    words = parsed.sentence.words
+    if not _EACH & set(words[mention.end : mention.end + _AFTER]):
+        return 0
+    bowls = [one for one in parsed.found if one.kind == "open" and one.start < mention.start]
+    counts = [2 for word in words[: mention.start] if word in _BOTH]
+    counts += [one.count for one in bowls if one.count > 1]
+    return max(counts, default=0) if bowls else 0
 
 
 def _is_middle(focus: Focus, parsed: ParsedSentence, mention: Mention) -> bool:

@@ -7,6 +7,7 @@ from typing import Final
 from ledgerstone.enquiry.places import coordinates
 from ledgerstone.enquiry.referents import slab_of_opening
 from ledgerstone.enquiry.referents.each_end import count_at_ends
+from ledgerstone.enquiry.scene import identity
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence, Target
 from ledgerstone.enquiry.sentence import hearsay, scope
 from ledgerstone.enquiry.sentence.measures import Measure
@@ -125,6 +126,7 @@ def _of_noun(
         and following.kind == "hole"
         and active is not None
         and active.kind == "open"
+        and not identity.is_sized_anew(following, parsed.sentence, subjects.openings)
     )
     slab = _slab_after_for(measure, parsed)
     if slab is not None and (following is None or is_its_hole):
@@ -168,7 +170,9 @@ def _slab_after_for(measure: Measure, parsed: ParsedSentence) -> Mention | None:
 def _of_focus(focus: Focus, measure: Measure, active: Mention | None) -> Target:
     subjects = focus.subjects
     openings = tuple(opening for opening in subjects.openings if not opening.is_refused)
-    if not (focus.on_opening and openings):
+    is_high = measure.role == "high" and measure.of == 1 and active is None
+    on_hole = active is not None and active.kind in ("open", "hole")
+    if not (focus.on_opening and openings) or is_high or (measure.is_subject and not on_hole):
         is_alone = measure.of == 1 and not (measure.role or measure.axis)
         return None if subjects.piece is None and is_alone else subjects.current()
     found = focus.assigner.amounts.length(measure, "hole")
@@ -249,6 +253,8 @@ def _noun_after(measure: Measure, parsed: ParsedSentence) -> Mention | None:
             continue
         if mention.kind == "thing" and scope.has_own_sizes(parsed.sentence, mention.end):
             continue
+        if mention.kind == "open" and scope.is_reference(mention, parsed.sentence):
+            continue  # "35 dia CL sink"
         if measure.of > 1 and mention.kind in ("open", "hole") and _is_sized(parsed, mention):
             continue
         between = parsed.sentence.atoms[start : mention.start]

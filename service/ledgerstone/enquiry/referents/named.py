@@ -6,6 +6,7 @@ from typing import Final
 
 from ledgerstone.enquiry.ownership import enumerations
 from ledgerstone.enquiry.referents import other_slabs, slab_of_opening
+from ledgerstone.enquiry.referents.building import is_of_building
 from ledgerstone.enquiry.referents.each_end import count_at_ends
 from ledgerstone.enquiry.referents.new_slabs import is_appliances_line, is_next_piece
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence
@@ -21,6 +22,8 @@ from ledgerstone.enquiry.words.word_sets import word_set
 _ALONG: Final = word_set("of from along in on to von der des am vom")
 _INDEFINITE: Final = frozenset({"a", "an", "one", ""})
 _MEASURES: Final = word_set("is are measures measure 's was itself ist misst sind hat")
+_FOR: Final = frozenset({"for", "für"})
+_LED: Final = 2  # words from a hole to what it is for: "for a switch"
 _STOPS: Final = frozenset({",", ".", ";", "(", "and", "und", "so"})
 _LEGS: Final = frozenset({"legs", "arms", "wings"})
 _SAME: Final = frozenset({"same", "gleich"})
@@ -76,6 +79,8 @@ def take(
 
 def _is_passing(mention: Mention, parsed: ParsedSentence) -> bool:
     """Whether a thing or a room only says where a slab is: "a shelf over the bath, 700 x 200"."""
+    if any(one.kind == "hole" and 0 < mention.start - one.end <= _LED for one in parsed.found):
+        return mention.preposition in _FOR  # "two holes for sockets 70 mm"
     if not mention.preposition or mention.preposition in _BELONGS:
         return scope.is_compared(parsed.sentence, mention)
     pair = [
@@ -220,10 +225,13 @@ def _opening(
     if mention.is_denied and not is_reference:
         relations.refuse(subjects, mention, sentence, parsed.rank[0])
     is_elsewhere = is_fitted_elsewhere(mention, sentence) or hearsay.is_of_others(sentence)
+    if is_elsewhere and not (is_reference or mention.preposition or mention.is_denied):
+        mention.kind = "thing"  # "the pizza oven is 70 cm square and stands on its own"
+        return mention
     if is_reference or mention.is_denied or is_elsewhere:
         return active
     is_itself = sentence.words[mention.end : mention.end + 1] == ["itself"]
-    if is_itself or _is_of_building(mention, sentence, subjects.piece):
+    if is_itself or is_of_building(mention, sentence, subjects.piece):
         mention.kind = "thing"
         return mention
     count_at_ends(focus, parsed, mention)
@@ -260,23 +268,14 @@ def _is_listed(mention: Mention, sentence: Sentence) -> bool:
     return bare and bool(after) and after[0].word in _AFTER_LISTED
 
 
-def _is_of_building(mention: Mention, sentence: Sentence, piece: SaidPiece | None) -> bool:
-    """Return whether an opening is a fireplace's or a window's, or the stove's own pipe."""
-    if mention.name == "flue":
-        return not (mention.names_hole or mention.is_indefinite)
-    is_known = mention.determiner == "the" or (piece is not None and piece.use == "hearth")
-    bare = mention.kind == "hole" and is_known and not (mention.is_indefinite or mention.count)
-    named = "opening" in sentence.words[mention.start]
-    return bare and named and (piece is None or not piece.openings)
-
-
 def _takes_sizes(mention: Mention, sentence: Sentence) -> bool:
     """Whether a thing is what the sizes after it are of: a subject, or right before a size."""
     words = [atom.word for atom in sentence.atoms[mention.end : mention.end + 8]]
     sizes = [i for i, atom in enumerate(sentence.atoms[mention.end : mention.end + 8]) if atom.size]
     before_size = words[: sizes[0]] if sizes else words[:2]
     if ":" in before_size or (mention.name == "unknown" and {",", ";"} & set(before_size)):
-        return is_appliances_line(sentence, mention)  # else a label, or a clause of its own
+        is_old = mention.name == "old" and ":" in before_size  # "Old top: 1015 x 460"
+        return is_old or is_appliances_line(sentence, mention)  # else a label, or its own clause
     i = 0
     while words[i : i + 1] and words[i] in ("(", "that", "which", "ends"):
         i += 2 if words[i + 1 : i + 2] in (["is"], ["are"]) and words[i] != "(" else 1

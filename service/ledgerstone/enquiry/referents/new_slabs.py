@@ -154,7 +154,8 @@ def _is_announced(parsed: ParsedSentence) -> bool:
         and not (mention.is_denied or mention.is_old or mention.determiner in _DEFINITE)
         for mention in parsed.found[:2]
     )
-    labelled = any(atom.word == ":" for atom in sentence.atoms[:14])
+    holes = [one for one in parsed.found if one.kind in ("open", "hole") and one.start < own[0].at]
+    labelled = not holes and any(atom.word == ":" for atom in sentence.atoms[:14])
     return _is_label_of_sizes(sentence, sizes) or (sentence.starts_line and (slab or labelled))
 
 
@@ -171,7 +172,8 @@ def _is_labelled_pair(focus: Focus, parsed: ParsedSentence) -> bool:
 def _labels_pair(parsed: ParsedSentence) -> bool:
     """Return whether a line begins with a name of no hole, a colon and two sizes."""
     sentence = parsed.sentence
-    if sentence.is_quoted or not sentence.starts_line:
+    begins = sentence.starts_line or bool(parsed.found and parsed.found[0].kind == "thing")
+    if sentence.is_quoted or not begins:
         return False
     pair = next((size for size in parsed.sizes if size.of > 1 and size.place == 1), None)
     if pair is not None and pair.at == 0 and pair.of == _TRIPLE:

@@ -18,6 +18,7 @@ _EARLY: Final = 4
 _LABEL: Final = 2
 _ONES: Final = word_set("one piece top worktop slab run zeile platte")
 _INSIDE: Final = word_set("in on into im auf")
+_ARTICLES: Final = frozenset({"a", "i", "s", "t", "l", "d", "w"})
 _ROW_NAMES: Final = word_set(
     "pos position item piece no number worktop top slab nr teil platte part row line counter shelf"
 )
@@ -28,7 +29,10 @@ def named_in(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | Non
     if len(pieces) < 2:
         return None
     words = sentence.words
+    item = _LABEL_WORDS.findall(sentence.item.lower())
     for piece in pieces:
+        if len(item) > 1 and item[-1:] == _LABEL_WORDS.findall(piece.label.lower())[-1:]:
+            return piece  # "Item a) to have a sink"
         label = [word.lower() for word in _LABEL_WORDS.findall(piece.label)]
         if not label:
             continue
@@ -50,9 +54,15 @@ def _by_letter(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | N
     """Give the slab of "sink in A:", of which an item's own words have that letter."""
     atoms = sentence.atoms
     for i in range(1, len(atoms) - 1):
-        is_letter = atoms[i].kind == "word" and len(atoms[i].word) == 1
-        if is_letter and atoms[i - 1].word in _INSIDE and atoms[i + 1].word in (":", ",", "-"):
-            named = [piece for piece in pieces if piece.has_size() and atoms[i].word in piece.names]
+        letter = atoms[i].word if atoms[i].kind == "word" and len(atoms[i].word) == 1 else ""
+        is_apart = atoms[i + 1].word in (":", ",", "-")
+        if letter and atoms[i - 1].word in _INSIDE and (is_apart or letter not in _ARTICLES):
+            labels = {id(one): _LABEL_WORDS.findall(one.label.lower()) for one in pieces}
+            named = [
+                piece
+                for piece in pieces
+                if piece.has_size() and letter in {*piece.names, *labels[id(piece)][-1:]}
+            ]
             if len(named) == 1:
                 return named[0]
     return None

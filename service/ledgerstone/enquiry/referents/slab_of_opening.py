@@ -72,6 +72,23 @@ def _by_noun(pieces: Sequence[SaidPiece], sentence: Sentence, mention: Mention) 
     ]
 
 
+def piece_inside(
+    pieces: Sequence[SaidPiece], sentence: Sentence, found: Sequence[Mention]
+) -> SaidPiece | None:
+    """Return the slab that a sentence says an opening is in: "the hob goes in the worktop"."""
+    for mention in found if len(pieces) > 1 else ():
+        if mention.kind != "slab" or mention.preposition not in _INSIDE or mention.is_old:
+            continue
+        said = set(sentence.words[max(0, mention.start - 1) : mention.end])
+        named = [piece for piece in pieces if len(said & piece.names) > 1 or said & piece.called]
+        named = named if len(named) == 1 else _by_noun(pieces, sentence, mention)
+        if len(named) != 1 and mention.name:
+            named = [piece for piece in pieces if piece.use == mention.name and not piece.called]
+        if len(named) == 1:
+            return named[0]
+    return None
+
+
 def piece_of_opening(
     pieces: Sequence[SaidPiece], sentence: Sentence, found: Sequence[Mention]
 ) -> SaidPiece | None:
@@ -89,12 +106,9 @@ def piece_of_opening(
     words = set(sentence.words)
     openings = [one for one in found if one.kind == "open" and not one.is_denied]
     slabs = [one for one in found if one.kind == "slab" and one.preposition in _INSIDE]
-    for mention in slabs:
-        said = set(sentence.words[max(0, mention.start - 1) : mention.end])
-        named = [piece for piece in pieces if len(said & piece.names) > 1 or said & piece.called]
-        named = named if len(named) == 1 else _by_noun(pieces, sentence, mention)
-        if len(named) == 1:
-            return named[0]
+    inside = piece_inside(pieces, sentence, found)
+    if inside is not None:
+        return inside
     for mention in openings if not slabs else ():
         noun = set(sentence.words[mention.start : mention.end])
         named = [piece for piece in pieces if noun & piece.names and not words & piece.called]

@@ -37,9 +37,17 @@ def anchor(focus: Focus, parsed: ParsedSentence) -> None:
     is_told = focus.is_told and not focus.is_correcting
     if slab_of_opening.needs_flat(subjects.piece, subjects.scene.pieces, parsed.found):
         is_told = False
+    inside = slab_of_opening.piece_inside(subjects.scene.pieces, parsed.sentence, parsed.found)
+    is_told = is_told and (inside is None or own_slab(parsed))
     if is_told or not openings or focus.is_l():
         return
     piece = slab_of_opening.piece_of_opening(subjects.scene.pieces, parsed.sentence, parsed.found)
     if piece is not None:
         subjects.piece, subjects.openings = piece, []
         focus.is_told, focus.on_opening = True, False
+
+
+def own_slab(parsed: ParsedSentence) -> bool:
+    """Return whether a sentence tells of a slab itself, and not only of what is in one."""
+    slabs = [mention for mention in parsed.found if mention.kind == "slab"]
+    return any(not mention.preposition for mention in slabs)

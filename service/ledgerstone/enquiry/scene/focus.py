@@ -9,6 +9,7 @@ from ledgerstone.enquiry.scene.last_unknown import Leftovers
 from ledgerstone.enquiry.scene.said import SaidOpening, SaidPiece
 from ledgerstone.enquiry.scene.size_assigner import SizeAssigner
 from ledgerstone.enquiry.scene.subjects import Subjects
+from ledgerstone.enquiry.scene.weighing import Witness, witnesses_of
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.text.sentences import Sentence
@@ -68,6 +69,8 @@ class Focus:
         Which was named last by its width.
     named
         Which slab was named since the one in hand had its last size.
+    witnesses
+        What is known of each size that was read, by where it stands.
     """
 
     assigner: SizeAssigner
@@ -88,6 +91,7 @@ class Focus:
     cupboard: Cupboard | None = None
     named: NamedSlab | None = None
     leftovers: Leftovers = field(default_factory=Leftovers)
+    witnesses: dict[TextSpan, Witness] = field(default_factory=dict)
 
     def is_l(self) -> bool:
         """Return whether the current piece is an L."""
@@ -100,6 +104,13 @@ class Focus:
         piece.label = label or piece.label
         self.on_opening, self.leg = False, ""
         return piece
+
+    def note(self, parsed: ParsedSentence, *, is_told: bool) -> None:
+        """Keep what is known of a sentence's sizes, and those that may be of its slab."""
+        for witness in witnesses_of(parsed.sentence, parsed.found, parsed.sizes):
+            self.witnesses.setdefault(witness.span, witness)
+        if is_told:
+            self.leftovers.note(self.subjects.piece, parsed.sizes, parsed.found, parsed.rank)
 
     def take_up(self, start: int, openings: list[SaidOpening]) -> None:
         """Make openings current, from a place in the sentence on."""

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from types import MappingProxyType
 from typing import Final
 
-from ledgerstone.enquiry.scene.said import SaidPiece
+from ledgerstone.enquiry.scene.said import SaidOpening, SaidPiece
 from ledgerstone.enquiry.sentence.measure import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.text.sentences import Sentence
@@ -100,3 +100,14 @@ def named_so(pieces: Sequence[SaidPiece], names: frozenset[str]) -> SaidPiece | 
     """Return the one slab that was called by the same words."""
     alike = [piece for piece in pieces if names and names <= piece.called]
     return alike[0] if len(alike) == 1 else None
+
+
+def is_sized_anew(mention: Mention, sentence: Sentence, current: Sequence[SaidOpening]) -> bool:
+    """Return whether a hole has its own size right before it: "also 12 mm hole"."""
+    before = sentence.atoms[max(0, mention.start - 1) : mention.start]
+    is_sized = bool(before) and before[0].kind == "size"
+    if not is_sized or not all(one.spans for one in current):
+        return False
+    named = max((span[1] for one in current for span in one.spans), default=-1)
+    told = [one for one in sentence.atoms[: mention.start - 1] if one.kind == "size"]
+    return any(one.start > named for one in told) or any(one.has_size() for one in current)

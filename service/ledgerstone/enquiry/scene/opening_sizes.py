@@ -26,7 +26,7 @@ def opening_key(
         key = "width"  # "450 along and 310 across"
     elif role == "dia" or (role == "across" and measure.of == 1):
         key = "diameter"
-    elif is_across or (role == "wide" and "long" in roles):
+    elif is_across or (role == "wide" and ("long" in roles or is_second)):
         key = "width"
     elif is_along or measure.of > 1:
         key = "length" if is_along or measure.place == 1 else "width"

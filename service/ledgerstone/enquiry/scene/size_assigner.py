@@ -220,7 +220,8 @@ class SizeAssigner:
         rank: tuple[int, int],
     ) -> None:
         """A single size without a word: a thickness if so thin, a round top's diameter if wide."""
-        if measure.is_subject and not piece.claims.get("length") and piece.shape != "round":
+        is_new = all(one.rank < rank for one in piece.claims.get("length", []))
+        if measure.is_subject and is_new and piece.shape != "round":
             whole = self.claim(measure, "length", rank)
             if whole is not None and whole.mm >= _LENGTH_MM:
                 say(piece.claims, "length", whole)
@@ -265,6 +266,12 @@ class SizeAssigner:
                     key == "diameter" or opening.what in ROUND_HOLES or opening.kind == "slot"
                 )
                 claim = self.claim(measure, "hole" if is_small else "opening", rank, strong=strong)
+                if (
+                    claim is None
+                    and measure.role in ("wide", "deep")
+                    and "length" in opening.claims
+                ):
+                    claim = self.claim(measure, "hole", rank, strong=strong)  # a slot "6 cm wide"
                 if claim is None:
                     continue
                 known = opening.claims.get("length", []) + opening.claims.get("width", [])

@@ -102,6 +102,15 @@ class Subjects:
             return None
         pieces = self.scene.pieces
         own, self.sizes = _own_sizes(mention, sizes), sizes
+        fresh = self.current() if pieces else None
+        if (
+            fresh is not None
+            and self.pending
+            and fresh.label == "line"
+            and not (fresh.spans or own)
+        ):
+            fresh.use = mention.name or fresh.use
+            return fresh  # "1200 x 450 x 40 - shelf", a line of its own
         names = identity.called(mention, sentence)
         if not pieces or self.piece is None:
             piece: SaidPiece | None = self.start_piece(mention.name)
@@ -201,7 +210,7 @@ class Subjects:
         is_new = mention.is_indefinite or not mention.determiner
         more = bool(_ANOTHER & set(near)) and is_new
         if not what:
-            return self._hole(piece, mention, more=more)
+            return self._hole(piece, mention, sentence, more=more)
         if alike and not more:
             if mention.count > len(alike) and not any(one.has_size() for one in alike):
                 alike += self._new(piece, what, mention, mention.count - len(alike))
@@ -223,7 +232,9 @@ class Subjects:
         same = [opening for opening in piece.openings if opening.what == what]
         return same or [opening for opening in piece.openings if {what, opening.what} <= _SINKS]
 
-    def _hole(self, piece: SaidPiece, mention: Mention, *, more: bool) -> list[SaidOpening]:
+    def _hole(
+        self, piece: SaidPiece, mention: Mention, sentence: Sentence, *, more: bool
+    ) -> list[SaidOpening]:
         """A hole with no name is the current one, or one that has no size yet, or a new one."""
         current = [
             opening
@@ -237,6 +248,9 @@ class Subjects:
             return current + more_of
         if mention.is_plural and not mention.count:
             return current if len(current) > 1 else []
+        more = more or (
+            not mention.determiner and identity.is_sized_anew(mention, sentence, current)
+        )
         if (
             current
             and not more

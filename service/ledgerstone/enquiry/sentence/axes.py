@@ -13,6 +13,8 @@ _NO_AXIS: Final = word_set("wide long deep lang breit tief quer")
 _ARTICLES: Final = frozenset({"the", "its", "der", "slab", "top", "worktop"})
 _VORN_HINTEN: Final = re.compile(r"\bvorne? (?:und|nach|bis) hinten\b")
 _DIMENSIONS: Final = {"depth": "y", "tiefe": "y", "length": "x", "länge": "x"}
+_AND: Final = (["and"], ["und"])
+_WAYS: Final = word_set("width breite length länge depth tiefe")
 _BOTH_WAYS: Final = word_set("ways way directions richtungen")
 _ALL: Final = frozenset(["both", "all", "each", "beide", "alle"])
 
@@ -56,7 +58,8 @@ def axis_before(sentence: Sentence, at: int) -> str:
             break
         named = _DIMENSIONS.get(sentence.words[i])
         if named:
-            return named
+            other = sentence.words[max(0, i - 2) : i]
+            return "" if other[1:] in _AND and other[0] in _WAYS else named  # "in width and depth"
     joined = " ".join(sentence.words[max(0, at - 5) : at]).removesuffix(" and")
     if joined.endswith("front to back"):
         return "" if "left to right" in joined else "y"

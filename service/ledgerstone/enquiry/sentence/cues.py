@@ -25,10 +25,7 @@ _EDGES: Final = word_set(
 _CENTRES: Final = frozenset({"centre", "center", "middle", "mitte"})
 _BREAKS: Final = frozenset({",", ";", "/", "|", "("})
 _AN_END: Final = (["end"], ["ends"])
-_ANY_END: Final = (
-    *([determiner, "end"] for determiner in ("the", "each", "its", "that")),
-    ["the", "ends"],
-)
+_ANY_END: Final = (*([word, "end"] for word in ("the", "each", "its", "that")), ["the", "ends"])
 _EACH_END: Final = frozenset({("each", "end"), ("either", "end"), ("both", "ends")})
 _LEADING: Final = frozenset({":", "=", "of", "is", "von", "("})
 _ENDS_SIDE: Final = frozenset({",", ";", "(", ")", "and", "und"})
@@ -40,7 +37,9 @@ _ENDS: Final = frozenset({"end", "side", "ende", "seite", "edge"})
 _FAR: Final = 7
 _STEPS: Final = 3
 _SMALL_MM: Final = 60
+_TOO_THICK: Final = 250  # in any unit: common practice, no source
 _BY_LETTER: Final = {"l": "left", "r": "right", "f": "front", "b": "back"}
+_ROUND: Final = frozenset({"round", "circular", "rund"})
 _VIEWED: Final = word_set("seen viewed looking looked facing gesehen betrachtet geschaut")
 
 
@@ -99,6 +98,8 @@ def _role_after(
         axis = AXES.at(words, i) if words[i] else None
         role = ROLES.at(words, i) if words[i] else None
         is_next = is_next or (role is not None and role[0] == "apart" and words[i - 1] == "the")
+        too_thick = measure.size.amount >= _TOO_THICK  # "1250 by 500 and thick enough"
+        is_next = is_next or (role is not None and role[0] == "thick" and too_thick)
         if atoms[i].word in _BREAKS or is_next:
             return  # "long 3,40 m and wide 55 cm", "2200 and the shorter arm"
         label = LABELS.at(words, i) if words[i] else None
@@ -116,6 +117,8 @@ def _role_after(
         if role is not None or axis is not None:
             count = max(found[1] for found in (role, axis) if found is not None)
             measure.role = role[0] if role is not None and role[1] == count else ""
+            if words[i] in _ROUND and measure.role == "across":
+                measure.role = "dia"  # "80 cm round"
             measure.axis = axis[0] if axis is not None and axis[1] == count else ""
             end = _end_after(sentence, measure, i + count)
             take_cue(measure, i, end, used)

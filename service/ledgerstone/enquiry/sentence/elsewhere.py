@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from typing import Final
 
 from ledgerstone.enquiry.sentence.mention import Mention
@@ -16,8 +17,10 @@ _BY_OTHERS: Final = word_set(
 _OTHER_PLACES: Final = frozenset((lead, "the", "other") for lead in ("at", "on", "in")) | frozenset(
     {("auf", "der", "anderen"), ("an", "der", "anderen")}
 )
+_STANDS: Final = word_set("stands sits rests stand sit")
 _CLAUSE: Final = 9
 _NEAR: Final = 5
+_OWN: Final = 3  # atoms between a tap and the size of its hole
 _RIMMED: Final = frozenset({"sink", "basin", "hob"})
 _BESIDE: Final = frozenset({"beside", "alongside", "daneben"})
 _TOPS: Final = word_set("top worktop slab counter countertop")
@@ -40,18 +43,25 @@ def _is_beside(after: list[str]) -> bool:
     return any(after[i : i + 2] == ["not", "in"] for i in range(len(after)))
 
 
+def _is_on_its_own(mention: Mention, after: list[str]) -> bool:
+    """Return whether something needs no hole: "the pizza oven stands on its own slab"."""
+    is_own = ("its", "own") in set(pairwise(after)) and not mention.names_hole
+    return is_own and bool(_STANDS & set(after))
+
+
 def is_fitted_elsewhere(mention: Mention, sentence: Sentence) -> bool:
     """Return whether a hole is made by others or elsewhere; a tap's in the wall or on the sink."""
     words = sentence.words
     after = words[mention.end : mention.end + _CLAUSE]
     if _ELSEWHERE & set(after) or _BY_OTHERS & set(after) or _at_other(after):
         return True
-    if mention.name in _RIMMED and _is_beside(after):
+    if _is_on_its_own(mention, after) or (mention.name in _RIMMED and _is_beside(after)):
         return True
     already = {"already", "itself", "schon", "bereits"} & set(words)
     if mention.name == "tap" and already and _SINKS & set(words[mention.end : mention.end + 5]):
         return True
-    if mention.name != "tap" or mention.names_hole:
+    sized = sentence.atoms[mention.end : mention.end + _OWN]  # "Tap 35 dia, on the centreline"
+    if mention.name != "tap" or mention.names_hole or any(one.kind == "size" for one in sized):
         return False
     has_size = any(atom.kind == "size" for atom in sentence.atoms)
     if {"wall", "wand"} & set(words) and not has_size:

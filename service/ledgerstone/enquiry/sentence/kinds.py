@@ -20,6 +20,8 @@ _PREMISES: Final = word_set(
 _INTO: Final = word_set("in into im")
 _LEFT_BY: Final = (["left", "by"], ["where", "the"])
 _MEASURES: Final = word_set("is are measures measure ist sind misst hat")
+_COOKERS: Final = frozenset({"cooker", "stove", "herd"})
+_FOR: Final = frozenset({"for", "für"})
 _CLAUSE: Final = 8
 _LED: Final = 5
 _WISHES: Final = word_set("need want require after like order brauche brauchen suche suchen möchte")
@@ -96,7 +98,7 @@ def labelled_count(sentence: Sentence, mention: Mention) -> int:
     A line of sizes has no such number: "Sink: 9, 400 from left" says no count of a singular.
     """
     at, atoms = mention.end, sentence.atoms
-    is_field = sentence.starts_line and mention.start == 0 and mention.is_plural
+    is_field = sentence.starts_line and mention.start <= 1 and mention.is_plural
     if not is_field or at + 1 >= len(atoms) or atoms[at].word not in _MARKS:
         return 0
     size = atoms[at + 1].size
@@ -118,3 +120,10 @@ def is_of_premises(sentence: Sentence, mention: Mention) -> bool:
         if words[i] in _INTO:
             return bool(_PREMISES & set(words[i + 1 : i + 4]))
     return False
+
+
+def is_cookers_hole(words: list[str], before: Mention | None, mention: Mention) -> bool:
+    """Return whether a cooker is what a hole is for: "cutting for cooker 56 x 49"."""
+    if before is None or before.kind != "hole" or words[mention.start] not in _COOKERS:
+        return False
+    return mention.preposition in _FOR or before.end == mention.start

@@ -25,23 +25,12 @@ def name_group(sentence: Sentence, measure: Measure, used: set[int]) -> bool:
     """
     if measure.of < _PAIR or measure.place != measure.of:
         return False
-    words, atoms = sentence.words, sentence.atoms
+    atoms = sentence.atoms
     at = measure.at + 1
     if at >= len(atoms) or atoms[at].word not in _LEADS:
         return False
-    first, at = at, at + 1
-    roles: list[str] = []
-    while at < len(atoms) and len(roles) < measure.of:
-        said = words[at : at + 1] if words[at] in SINGLE else words[at:]
-        label = LABELS.at(said, 0) if words[at] else None
-        if label is None or label[0] not in _NAMED or label[1] > _LONGEST_NAME:
-            return False
-        roles.append(label[0])
-        at += label[1]
-        if len(roles) < measure.of:
-            if at >= len(atoms) or atoms[at].word not in _JOINS:
-                return False
-            at += 1
+    first = at
+    roles, at = _names_from(sentence, at + 1, measure.of)
     if len(roles) < measure.of:
         return False
     for member, role in zip(measure.members, roles, strict=True):
@@ -49,6 +38,42 @@ def name_group(sentence: Sentence, measure: Measure, used: set[int]) -> bool:
     measure.cue = (first, at)
     used.update(range(first, at))
     return True
+
+
+def name_group_before(sentence: Sentence, measure: Measure, used: set[int]) -> bool:
+    """Set each size of a group to the letter that stands before it: "B/T 50/35"."""
+    start = measure.at - 2 * measure.of + 1
+    if measure.of < _PAIR or measure.place != 1 or start < 0:
+        return False
+    roles, end = _names_from(sentence, start, measure.of)
+    is_lettered = all(word in SINGLE for word in sentence.words[start : measure.at : 2])
+    if len(roles) < measure.of or end != measure.at or not is_lettered:
+        return False
+    for member, role in zip(measure.members, roles, strict=True):
+        member.role = role
+    measure.cue = (start, end)
+    used.update(range(start, end))
+    return True
+
+
+def _names_from(sentence: Sentence, at: int, count: int) -> tuple[list[str], int]:
+    """Read so many names of sizes with a mark or an "and" between; give them and where they end."""
+    words, atoms = sentence.words, sentence.atoms
+    roles: list[str] = []
+    letters = set[str]()
+    while at < len(atoms) and len(roles) < count:
+        said = words[at : at + 1] if words[at] in SINGLE else words[at:]
+        label = LABELS.at(said, 0) if words[at] else None
+        if label is None or label[0] not in _NAMED or label[1] > _LONGEST_NAME:
+            return [], at
+        letters.add(words[at])
+        roles.append("deep" if words[at] == "t" and "b" in letters - {"l"} else label[0])
+        at += label[1]
+        if len(roles) < count:
+            if at >= len(atoms) or atoms[at].word not in _JOINS:
+                return [], at
+            at += 1
+    return roles, at
 
 
 def _letters_lead(sentence: Sentence) -> bool:

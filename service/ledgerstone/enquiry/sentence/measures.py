@@ -8,7 +8,7 @@ from typing import Final
 from ledgerstone.enquiry.sentence.cues import FILLERS, read_after
 from ledgerstone.enquiry.sentence.cues_before import read_before, read_lone, read_marks
 from ledgerstone.enquiry.sentence.group_cues import read_units_after, share_sides
-from ledgerstone.enquiry.sentence.letters import CONNECTORS, SINGLE
+from ledgerstone.enquiry.sentence.letters import CONNECTORS, SINGLE, name_group_before
 from ledgerstone.enquiry.sentence.measure import Measure
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.lexicon import AXES, FROM, LABELS, ROLES, SIDES
@@ -52,6 +52,8 @@ def measures_of(sentence: Sentence) -> list[Measure]:
     _group(sentence, found)
     found = [one for one in found if not _follows_no_size(sentence, one)]
     used: set[int] = set()
+    for measure in found:
+        name_group_before(sentence, measure, used)
     label_first = _begins_with_label(sentence, found)
     for i, measure in enumerate(found):
         end = found[i + 1].at if i + 1 < len(found) else len(atoms)

@@ -17,7 +17,7 @@ from ledgerstone.enquiry.words.word_sets import word_set
 _PREPOSITIONS: Final = word_set(
     "for in of to at under over behind beside against between on along with into from by near "
     "onto cover covers covering replace replacing match matching suit support supports fit above"
-    " below underneath around inside off beneath fits past through für im am an auf "
+    " below underneath around inside outside off beneath fits past through für im am an auf "
     "unter über hinter neben zwischen mit bei zum zur vom von aus ins vor ab gegen"
 )
 _DETERMINERS: Final = word_set(
@@ -37,7 +37,6 @@ _TAKEN_OUT: Final = frozenset(
     | {("come", "out"), ("can", "go"), ("no", "longer"), ("gets", "dropped"), ("fällt", "weg")}
 )
 _COLONS: Final = frozenset({":", "=", "-", "–", "—", "…", "...", "|"})
-_LAST: Final = 2  # atoms
 _NONE: Final = word_set("none no nil nope n/a keine keines keiner keins nein entfällt nicht not")
 _CLAUSE: Final = 8
 _MAX_STEPS: Final = 5
@@ -92,6 +91,8 @@ def mentions_of(sentence: Sentence) -> list[Mention]:
         before = found[-1] if found else None
         if kind == "thing" and before is not None and kinds.is_along(words, before, i):
             mention.preposition = "along"  # "down the left wall"
+        if kind == "thing" and kinds.is_cookers_hole(words, before, mention):
+            mention.kind, mention.name = "open", "hob"
         if kind == "thing" and is_asked_for(sentence, mention):
             mention.kind, mention.name = "slab", ""
         if is_of_premises(sentence, mention) or kinds.is_of_support(sentence, found, mention):
@@ -222,7 +223,7 @@ def _look_back(sentence: Sentence, mention: Mention) -> None:
         elif word in _PREPOSITIONS and not _is_adjective(atoms, i):
             mention.preposition = word
             break
-        elif word in _VERBS and steps:
+        elif word == "so" or (word in _VERBS and steps):
             break
         i -= 1
         steps += 1
@@ -277,7 +278,7 @@ def _is_taken_out(sentence: Sentence, mention: Mention) -> bool:
     led = [atom.word for atom in sentence.atoms[mention.end : mention.end + _CLAUSE]]
     if led[:1] and led[0] in _COLONS:
         return bool(led[1:]) and led[1] in _NONE
-    if led[:1] and led[0] in _NONE and len(led) <= _LAST:
+    if led[:1] and led[0] in _NONE and len(led) <= 2:
         return True  # "Tap hole no."
     stop = next((i for i, word in enumerate(led) if word in ",;:("), len(led))
     return any(pair in _TAKEN_OUT for pair in pairwise(led[:stop]))

@@ -64,7 +64,7 @@ _NEUTRAL: Final = word_set(
 _NO_NOUNS: Final = word_set(
     "and or but so because if when then than as not no only just also about approx approximately"
     " around roughly exactly nearly almost please thanks thank hi hello dear sorry now still"
-    " already"
+    " already same"
     " there here too very quite really probably maybe perhaps overall full finished max maximum min"
     " minimum clear each both all total say well yes ok okay think thought mm cm m in inch inches"
     " ft x by und oder aber weil wenn dann als nicht nur auch etwa ca ungefähr genau bitte danke"

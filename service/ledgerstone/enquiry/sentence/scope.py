@@ -41,20 +41,14 @@ _SHAPED: Final = word_set(
 _REFERENCE: Final = word_set("behind beside under above hinter neben between near past over vor")
 _EACH: Final = frozenset({"each", "every"})
 _AWAY_FROM: Final = frozenset({"left", "right", "side", "sides"})
-_LINES: Final = frozenset({"centreline", "centerline"})
+_LINES: Final = word_set("centreline centerline")
 _ENDS_CLAUSE: Final = frozenset({",", ";", "(", ")", "-", "–", "—"})
-_MEASURES: Final = frozenset({"is", "was", "are", "measures", "measured", "ist", "war", "misst"})
+_MEASURES: Final = word_set("is was are measures measured ist war misst")
 _SPEAKERS: Final = frozenset({"i", "we", "ich", "wir"})
 _MATCHES: Final = frozenset({"match", "matches", "matching", "like", "suit"})
-_LIMITS: Final = frozenset(
-    {
-        ("up", "to"),
-        ("bis", "zu"),
-        ("as", "much"),
-    }
-)
-_MIDDLES: Final = frozenset({"middle", "centre", "center"})
-_AT_MIDDLE: Final = frozenset({"at", "in", "on", "to", "line"})
+_LIMITS: Final = frozenset({("up", "to"), ("bis", "zu"), ("as", "much")})
+_MIDDLES: Final = word_set("middle centre center")
+_AT_MIDDLE: Final = word_set("at in on to line")
 _EACH_END: Final = frozenset({("each", "end"), ("either", "end"), ("both", "ends")})
 _GOES: Final = frozenset({"go", "goes", "going", "move", "increase", "raise"})
 _CONCLUDES: Final = word_set("also so daher somit hence therefore thus making")
@@ -66,7 +60,7 @@ _OVER: Final = frozenset({("hang", "over"), ("hangs", "over"), ("sails", "over")
 _OUT: Final = word_set(
     "stick sticks sticking jut juts jutting poke pokes project projects steht ragt"
 )
-_OUTWARD: Final = frozenset({"out", "beyond", "over", "hinaus", "heraus", "vor", "über"})
+_OUTWARD: Final = word_set("out beyond over hinaus heraus vor über")
 _SUBJECT_EARLY: Final = 3
 _SHORTEST: Final = 3  # atoms
 _NEAR: Final = 5
@@ -251,6 +245,15 @@ def is_beside(sentence: Sentence, measure: Measure) -> bool:
     return is_apart and _has("sideways", sentence.words[max(0, measure.at - 6) : measure.at])
 
 
+def _is_by_line(mention: Mention, before: str, after: list[str]) -> bool:
+    """Whether only a hole's centre line is named: "on the sink centreline", "the sink's line"."""
+    if before == "cl":
+        return True
+    if after[:1] and after[0] in _LINES:
+        return bool(mention.preposition)
+    return after[:1] == ["'s"] and (bool(_LINES & set(after)) or after[2:3] == ["line"])
+
+
 def is_reference(mention: Mention, sentence: Sentence) -> bool:
     """Whether a hole is named only to say where another is: behind the sink, in line with it."""
     words = sentence.words
@@ -267,7 +270,7 @@ def is_reference(mention: Mention, sentence: Sentence) -> bool:
     if toward and centred and not mention.is_indefinite:
         return True
     after = words[mention.end : mention.end + 3]
-    if after[:1] == ["'s"] and (_LINES & set(after) or after[2:3] == ["line"]):
+    if _is_by_line(mention, words[mention.start - 1] if mention.start else "", after):
         return True
     if (
         _AWAY_FROM & set(words[max(0, mention.start - 3) : mention.start])

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
+from ledgerstone.enquiry.scene.piece_keys import UPRIGHT
 from ledgerstone.enquiry.scene.said import NOWHERE, SaidOrder, SaidPiece
 
 _APART: Final = 30  # characters between an announcement and the first size
@@ -25,10 +26,29 @@ def standing(scene: SaidOrder) -> list[SaidPiece]:
         for piece in pieces if outlined else ():
             if piece not in outlined and len(outlined) > 1:
                 scene.common.setdefault("thickness", []).extend(piece.claims["thickness"])
-        pieces = outlined or pieces
+        pieces = [one for one in outlined or pieces if not _is_partial(one, outlined)]
     elif any(piece.spans for piece in pieces):  # what only the subject names is left out
         pieces = [piece for piece in pieces if piece.spans]
     return pieces
+
+
+def _is_partial(piece: SaidPiece, others: Sequence[SaidPiece]) -> bool:
+    """Return whether a slab has one size of its own use beside one that is whole: no other slab.
+
+    "She had the 3 m island; ours is 1.4 m by 40 cm." An upstand may well have only a height.
+    """
+    known = set(piece.claims) - {"thickness", "high"}
+    is_item = bool(piece.label) and piece.label != "named"
+    is_named = is_item or bool(piece.like or piece.openings) or piece.use in UPRIGHT
+    is_named = is_named or piece.shape == "round" or piece.quantity > 1
+    if len(known) > 1 or known & {"diameter"} or is_named:
+        return False
+    return any(
+        other is not piece
+        and other.use == piece.use
+        and {"length", "width", "thickness"} <= other.claims.keys()
+        for other in others
+    )
 
 
 def told_apart(piece: SaidPiece, pieces: Sequence[SaidPiece]) -> None:

@@ -67,12 +67,19 @@ def tables_in(text: str, lines: Sequence[TextLine]) -> list[Table]:
         if len(heads) >= 3 and sum(map(bool, labels)) >= 2 and set(labels) & {*_KEYS, "size"}:
             rows, j = _rows(lines, i + 1, len(heads))
             if rows:
+                labels = _without_openings(labels)
                 units = [(_UNIT.search(text[a:b]) or [""])[0] for a, b in heads]
                 tables.append(Table([lines[i], *lines[i + 1 : j]], labels, units, rows))
                 i = j
                 continue
         i += 1
     return tables
+
+
+def _without_openings(labels: list[str]) -> list[str]:
+    """Return labels without a width beside a length and a depth: of what the slab goes into."""
+    is_whole = {"long", "deep"} <= set(labels)
+    return ["" if label == "wide" and is_whole else label for label in labels]
 
 
 def _rows(

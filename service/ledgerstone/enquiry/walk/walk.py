@@ -7,6 +7,7 @@ from typing import Final
 
 from ledgerstone.enquiry.ownership import enumerations, of_all, owners, sameness, shared_sizes
 from ledgerstone.enquiry.ownership.alcoves import note_walls
+from ledgerstone.enquiry.ownership.asked import named_and_sized
 from ledgerstone.enquiry.ownership.corrections import Replacing, takes_back
 from ledgerstone.enquiry.ownership.differences import alter
 from ledgerstone.enquiry.ownership.inherited import (
@@ -80,7 +81,7 @@ class Walker:
             self.subjects.scene.left.append((sentence.atoms[0].start, sentence.atoms[-1].end))
             return
         rank = self._rank(sentence, layer)
-        found, sizes = owners.named_and_sized(sentence, self.wished)
+        found, sizes = named_and_sized(sentence, self.wished)
         if self._is_on_old(sentence, found):
             sizes = self._aside(sizes, [], scope.OLD)
         self.asked = read_question(sentence, sizes, self.asked)
@@ -97,8 +98,7 @@ class Walker:
             self._aside(parsed.sizes, [], scope.OWN)
             return
         self._read(parsed)
-        if not (is_own or focus.is_correcting):
-            focus.leftovers.note(self.subjects.piece, parsed.sizes, parsed.found, rank)
+        focus.note(parsed, is_told=not (is_own or focus.is_correcting))
         roles = ["", *(size.role for size in parsed.sizes if size.role and not size.side)]
         self.last_role = roles[-1]
         self.replacing.note_question(sentence)
@@ -256,7 +256,7 @@ class Walker:
         return said
 
     def _note_aside(self, measure: Measure, target: Target) -> None:
-        """Note why a size, and those of its group, are of nothing that is asked for."""
+        """Note why a size and its group are of nothing that is asked for."""
         if target is None and measure.aside:
             sizes = [member.size for member in measure.members or [measure]]
             self.subjects.scene.set_aside(sizes, measure.aside)

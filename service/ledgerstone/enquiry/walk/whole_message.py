@@ -7,9 +7,10 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Final
 
-from ledgerstone.enquiry.ownership.owners import asked_for
+from ledgerstone.enquiry.ownership.asked import asked_for, sized_nouns
 from ledgerstone.enquiry.scene.said import NOWHERE, SaidOrder
 from ledgerstone.enquiry.scene.size_assigner import SizeAssigner
+from ledgerstone.enquiry.scene.weighing import weigh
 from ledgerstone.enquiry.sentence.amounts import Amounts
 from ledgerstone.enquiry.sentence.measures import measures_of
 from ledgerstone.enquiry.sentence.mentions import mentions_of
@@ -89,8 +90,26 @@ def read_scene(
     """Read all parts, the oldest first, the subject before the newest.
 
     ``in_inches``: whether a bare number that is too few millimetres is inches, as where people
-    measure in them.
+    measure in them. Where nothing that a table knows has a size, what has three of them is a slab
+    by any name.
     """
+    scene, sized = _read(text, subject, parts, struck, own, in_inches=in_inches)
+    if sized and not any(piece.has_size() for piece in scene.pieces):
+        scene, _ = _read(text, subject, parts, struck, own, in_inches=in_inches, wished=sized)
+    return scene
+
+
+def _read(
+    text: str,
+    subject: str,
+    parts: Parts,
+    struck: Sequence[TextSpan],
+    own: Sequence[bool],
+    *,
+    in_inches: bool,
+    wished: frozenset[str] = frozenset(),
+) -> tuple[SaidOrder, frozenset[str]]:
+    """Read all parts once; give the scene and the nouns that have three sizes of a slab."""
     masked = _masked(text, struck)
     has_inches = bool(_INCHES.search(_QUOTED.sub(" ", text)))
     layered = [
@@ -114,7 +133,7 @@ def read_scene(
         has_sizes=_has_sizes(every),
         is_split=is_split(text),
         leans=bool(_LEANS.search(newest)),
-        wished=asked_for((sentence, mentions_of(sentence)) for sentence in every),
+        wished=wished | asked_for((sentence, mentions_of(sentence)) for sentence in every),
     )
     if subject:
         _read_subject(subject, walker, 0)
@@ -122,9 +141,10 @@ def read_scene(
         _read_part(text, one, masked, walker, has_inches=has_inches)
     scene = walker.subjects.scene
     walker.focus.leftovers.settle(scene.pieces, assigner)
+    weigh(scene.pieces, walker.focus.witnesses)
     scene.sizes = [(size.start, size.end) for size in sizes]
     scene.is_split = walker.focus.is_split and len(walker.focus.parts) > 1
-    return scene
+    return scene, frozenset(noun for sentence in every for noun in sized_nouns(sentence))
 
 
 def _quoted_first(sentences: list[Sentence]) -> list[Sentence]:

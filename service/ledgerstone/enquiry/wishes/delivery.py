@@ -9,6 +9,7 @@ from typing import Final
 
 from ledgerstone.enquiry.scene.said import SaidWord
 from ledgerstone.enquiry.text.tokens import TextSpan
+from ledgerstone.enquiry.wishes.postcodes import postcode_in
 from ledgerstone.enquiry.wishes.way_in import climb_in, steps_in
 
 _KINDS: Final = (
@@ -19,7 +20,8 @@ _KINDS: Final = (
             r"|install(?:ed|ation|ing|s)?\b|put (?:it|them) in\b(?! (?:the|our|your|my) (?:van"
             r"|car|trailer))|put (?:it |them )?in place\b|(?:brought|bring it) and put in\b"
             r"|(?:brought|bring)(?: it| them)?(?: up| in| round)? and (?:put|set|lay|lift)\b"
-            r"|set (?:it|them) down in place|einbauen|eingebaut|einbau\b"
+            r"|set (?:it|them) down in place|einbauen|einbau\b|bauen [^.\n]{1,24} ein\b"
+            r"|(?<!vater )(?<!wieder )eingebaut"
             r"|montage|montieren|(?:liefern|bringen) und (?:aufstellen|verlegen)"
             r"|deliver(?:y|ed)? (?:and|\+|&) fit\w*)",
             re.IGNORECASE,
@@ -55,6 +57,7 @@ _KINDS: Final = (
             r"|come (?:to|and) (?:take|get|fetch)|come (?:myself|with (?:my|our"
             r"|a) (?:own )?(?:car|van|trailer|truck))|take (?:it |them )?(?:away )?from you\b"
             r"|take it (?:by )?(?:myself|with (?:my|a|the) (?:car|van|trailer))"
+            r"|come (?:and |to |by )?(?:get|for) (?:it|them)\b|take (?:it |them )?by ourselves"
             r"|take it (?:away )?(?:with us|ourselves|in our)|call for it|\bcome to you\b"
             r"|selbstabhol\w*|self.?collect|hole (?:\w+ ){0,3}ab\b)",
             re.IGNORECASE,
@@ -74,13 +77,14 @@ _NOT_FITTED: Final = re.compile(
     r"|install) (?:it|them)|fit (?:it|them) (?:ourselves|myself)|plot \d+ fits|so it fits"
     r"|it fits\b|no fitting|without fitting|fitter has|fits on|if it fits|(?:i|we)(?:'ll|’ll"
     r"| will| can| shall) (?:be )?(?:fitting|installing)|outfit|fit(?:ting)?[ -]out|fits in"
+    r"|no need to (?:fit|install)"
     r"|fitted kitchen"
     r"|selbst ein|fitt\w* (?:required|needed|wanted)?\W{0,4}(?:no|nein)\b"
     r"|(?:fit|install) (?:it |them )?(?:ourselves|myself|themselves)|(?:fit|install)\w* by (?:our"
     r"|my|others)|(?:einbau|montage) (?:macht|übernimmt|übernehmen|durch(?! sie\b| euch)|machen)"
     r"|(?:spüle|becken|kochfeld|armatur)\b[^.\n]{0,40}eingebaut|(?:von unten|bündig) eingebaut"
     r"|fitted wardrobe|have (?:it|them) fitted by our|to fit (?:the|our|my|in"
-    r"|between|under|over|round|a|on|an|onto)",
+    r"|between|under|over|round|a|on|an|onto)\b",
     re.IGNORECASE,
 )
 _UNSURE: Final = re.compile(
@@ -108,29 +112,6 @@ _LABEL: Final = re.compile(
     r"(?:delivery|delivered|collection|collected|collect|pick-?up|abholung|lieferung)[ \t]*"
     r"(?:or|/|oder)[ \t]*(?:delivery|delivered|collection|collected|collect|pick-?up|abholung"
     r"|lieferung)[ \t]*[:|\t]",
-    re.IGNORECASE,
-)
-_POSTCODE: Final = re.compile(r"\b[A-Z]{1,2}\d{1,2}[A-Z]?[ \u00a0]?\d[A-Z]{2}\b")
-_EIRCODE: Final = re.compile(r"\b[A-Z]\d[\dW][ \u00a0]?[A-Z0-9]{4}\b")
-_PLACED: Final = re.compile(
-    r"\b(?:at|to|in|near|nach|in|zu|an)[ \t](\d{5})\b(?![ \t]?(?:mm|cm|x|×))"
-    r"|\b(?:to|in|near|nach)[ \t](?:[A-ZÄÖÜ][^\W\d_]{1,30},?[ \t]){1,3}(\d{5})\b"
-    r"(?![ \t]?(?:mm|cm|x|×))|^[ \t]*(?:[^\W\d]{1,30},?[ \t]+)?(\d{5})[ \t]+[A-ZÄÖÜ]"
-    r"|,[ \t]*(?!PO\b)[A-Z]{2}[ \t]+(\d{5})\b"
-    r"|[.,:][ \t]+(?:D-)?(\d{5})[ \t]+(?!Euro|EUR|St\u00fcck|Teile|Platten)[A-ZÄÖÜ][a-zäöüß]{2}",
-    re.MULTILINE,
-)
-# Figures after a place's name: a postcode where the workshop delivers there.
-_NAMED_PLACE: Final = re.compile(
-    r"(?<![^\W_])(?!(?:PO|Po|Order|Ref|Job|Account|Auftrag|Invoice|Rechnung|No|Nr)\b)"
-    r"[A-ZÄÖÜ][^\W\d_]{1,30}[.,]?[ \t]+(?:[A-Z]{2},?[ \t]+)?(\d{5})(?:-\d{4})?"
-    r"(?![ \t]?(?:mm|cm|in|ft|x|×|[\d\"″]))"
-)
-_POSTCODE_LABEL: Final = re.compile(
-    r"\b(?:post ?code|plz|zip(?: code)?"
-    r"|code postal)(?:[ \t]?[/,+&][ \t]?(?:ort|town|city"
-    r"|stadt))?\b[^\w\n]{0,4}(?:is )?([A-Z]{0,2}-?\d{4,5}\b"
-    r"|[A-Z]{1,2}\d{1,2}[A-Z]?[ \u00a0]?\d[A-Z]{2}\b)",
     re.IGNORECASE,
 )
 _FLOORS: Final = (
@@ -214,7 +195,7 @@ def delivery_of(
     is_collected = found.kind is not None and found.kind.value == "collect"
     for start, end in [*spans, *(() if is_collected else whole)]:
         if found.postcode is None:
-            found.postcode = _postcode(text, start, end) or _named(text, start, end, is_ours)
+            found.postcode = postcode_in(text, start, end, is_ours)
     return found
 
 
@@ -252,14 +233,6 @@ def _is_asked(text: str, start: int, end: int) -> bool:
     return False
 
 
-def _named(text: str, start: int, end: int, is_ours: Callable[[str], bool]) -> SaidWord | None:
-    """Return the first figures after a place's name that are a postcode of the workshop's areas."""
-    for one in _NAMED_PLACE.finditer(text, start, end):
-        if is_ours(one[1]):
-            return SaidWord(one[1], (one.span(1),))
-    return None
-
-
 def _kind(text: str, start: int, end: int) -> SaidWord | None:
     for kind, pattern in _KINDS:
         for match in pattern.finditer(text, start, end):
@@ -284,17 +257,3 @@ def _in_label(text: str, start: int, found: re.Match[str]) -> bool:
         match.start() <= found.start() < match.end()
         for match in _LABEL.finditer(text, max(start, found.start() - 24), found.end() + 24)
     )
-
-
-def _postcode(text: str, start: int, end: int) -> SaidWord | None:
-    labelled = _POSTCODE_LABEL.search(text, start, end)
-    if labelled:
-        return SaidWord(labelled[1], (labelled.span(1),))
-    found = _POSTCODE.search(text, start, end) or _EIRCODE.search(text, start, end)
-    if found is not None:
-        return SaidWord(" ".join(found[0].split()), (found.span(),))
-    placed = _PLACED.search(text, start, end)
-    if placed is None:
-        return None
-    group = placed.lastindex or 0
-    return SaidWord(placed[group], (placed.span(group),))

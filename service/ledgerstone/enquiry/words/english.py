@@ -31,7 +31,8 @@ ROLES: Final = MappingProxyType(
         " overlap, each side, either end, bigger, smaller, longer, wider, thicker, shorter, deeper,"
         " extra, more, less, out, too long, too short, higher, lower, off, up, over"
         ", between the, widespread, spread, spacing, centerset, outside diameter",
-        "x": "across the front, across the width, across the length, of the width, of the"
+        "x": "l r, l to r, left right,"
+        " across the front, across the width, across the length, of the width, of the"
         " length, on the length, on its length, on the width, on its"
         " width, side to side, left to right, the long way, along,"
         " along the length, along the wall,"
@@ -40,7 +41,8 @@ ROLES: Final = MappingProxyType(
         " edge, runs along, running along, goes along, going along, lengthways, along it, along"
         " the worktop, along the top, along"
         " the back wall, wide, long, in the length, along the slab, along the back",
-        "y": "of the depth, front to back, front-to-back, from front to back, deep, back to"
+        "y": "f b, f to b, b to f, front back,"
+        " of the depth, front to back, front-to-back, from front to back, deep, back to"
         " front, from back to front",
     }
 )
@@ -64,7 +66,7 @@ LABELS: Final = MappingProxyType(
         " back to the front, from the front to the back",
         "thick": "how thick it is, thickness, thick, thk, thicknes, t, thckness, th",
         "high": "height, high, tall, h",
-        "dia": "diameter, dia, diam, ø, diametre",
+        "dia": "diameter, dia, diam, ø, φ, diametre",
         "radius": "radius",
         "size": "size, sizes, dimensions, dims, measures, measurements, l x w x t, l x w"
         ", l x d x t,"
@@ -153,7 +155,8 @@ MARKS: Final = MappingProxyType(
         " middle of the back, centre of the back, center of the back, middle of the rear, centre"
         " of the rear, center of the rear, middle of the front, centre of the front, center of the"
         " front",
-        "behind": "in the same axis, on the same axis,"
+        "behind": "cl sink, cl of sink, cl basin, c l sink, centreline of sink,"
+        " in the same axis, on the same axis,"
         " level with, level w, middle of the sink, centre of the sink,"
         " center of the sink, middle of the"
         " basin, centre of the basin, center of the basin, middle of the bowl, centre of the"

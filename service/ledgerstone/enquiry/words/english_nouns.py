@@ -38,7 +38,10 @@ NOUNS: Final = MappingProxyType(
         "slab:end-panel": "end panel, end panels, waterfall panel, gable panel, side panel",
         "slab:bench": "bench, benches, bench seat, bench seats, garden bench, seat slab, bench"
         " slab, seat, garden seat, sitting bench",
-        "slab:": "shower tray, shower trays, shower base, bath surround, tub surround, bath"
+        "slab:": "long bit, short bit, main bit, big bit, small bit, other bit, left bit,"
+        " right bit, left-hand bit, right-hand bit, first bit, second bit,"
+        " sink surround, basin surround, run along the wall,"
+        " shower tray, shower trays, shower base, bath surround, tub surround, bath"
         " panel, slip, slips, jamb, jambs, left run, right run, left-hand run, right-hand run,"
         " left hand run,"
         " right hand run,"
@@ -74,7 +77,7 @@ NOUNS: Final = MappingProxyType(
         "hole:circle": "bore, drilling",
         "hole:": "cut in the slab, cut in the top, cut in the worktop, cut in the concrete, ovals,"
         " hole, holes, cutout, cutouts, cut out, cut outs, cut-out, cut-outs,"
-        " opening,"
+        " c o, c os, cutting for, opening,"
         " openings, aperture, apertures, knockout",
         "hole:slot": "slot, slots",
         "thing:old": "old top, old one, existing one, existing, old slab, old stone, sample",
@@ -105,7 +108,7 @@ NOUNS: Final = MappingProxyType(
         " primary bath, kids bath, main bath, kitchen, bathroom, living room, sitting room, lounge,"
         " hall, hallway, utility, utility room, study, office, studio, conservatory, bedroom,"
         " cloakroom, powder room, en suite, ensuite, dining room, laundry, laundry room, pantry,"
-        " larder, wc, loo, toilet, landing, porch, playroom, snug, den, basement, wash room,"
+        " larder, wc, loo, toilet, landing, porch, playroom, snug, basement, wash room,"
         " washroom, cafe, shop, office kitchen, front room, restaurant",
         "room:wet-room": "wet room, wetroom, wet-room, shower room",
         "room:outdoors": "garden, patio, terrace, yard, balcony, deck, outdoor kitchen, pool,"

@@ -123,8 +123,8 @@ SIDES: Final = MappingProxyType(
     {
         "left": "links, linken, linke, linker, linkem",
         "right": "rechts, rechten, rechte, rechter, rechtem",
-        "front": "vorn, vorne, vorderkante, vorderen, vordere, vorderseite",
-        "back": "hinten, hinterkante, hinteren, hintere, rückseite, wand, rückwand, rückkante",
+        "front": "vk, vorn, vorne, vorderkante, vorderen, vordere, vorderseite",
+        "back": "hk, hinten, hinterkante, hinteren, hintere, rückseite, wand, rückwand, rückkante",
     }
 )
 MARKS: Final = MappingProxyType(
@@ -148,7 +148,8 @@ MARKS: Final = MappingProxyType(
         " der mitte, mittig, zentriert, zentral, genau mittig, in"
         " der plattenmitte, exakt mittig, in mitte, mitte hinten, hinten mitte, mitte vorn, mitte"
         " vorne",
-        "behind": "dahinter, hinter, mittelachse, in einer flucht, gleiche achse, auf der"
+        "behind": "achse wie,"
+        " dahinter, hinter, mittelachse, in einer flucht, gleiche achse, auf der"
         " mittelachse, gleicher achse, auf gleicher achse, in der achse, hinter dem, hinter der",
         "sideways": "links und rechts davon, beiderseits",
         "both": "beide, beiden, alle, jeweils, je",
@@ -173,6 +174,7 @@ CASES: Final = ("n", "s", "en", "es", "er", "e")
 ENDINGS: Final = MappingProxyType(
     {
         "ausschnitt": "hole:",
+        "armatur": "open:tap",
         "hahnloch": "open:tap",
         "armaturenloch": "open:tap",
         "kabelloch": "open:cable",
