@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import pairwise
 from typing import Final
 
@@ -39,7 +40,7 @@ def note_walls(focus: Focus, parsed: ParsedSentence) -> None:
             continue
         low, high = sorted((claim.mm, known[0].mm))
         if high - low > _ROOM_MM and high <= _FAR * low:
-            say(piece.claims, "length", claim)
+            say(piece.claims, "length", replace(claim, how="worked-out"))
 
 
 def _is_walls(parsed: ParsedSentence, mention: Mention, at: int) -> bool:

@@ -27,6 +27,9 @@ def named_and_sized(
     note_same(sentence, sizes)
     for mention in found:
         is_unknown = mention.kind == "thing" and mention.name in ("unknown", "")
+        after = sentence.words[mention.end : mention.end + 1]
+        if is_unknown and after and after[0] in asked:
+            mention.end += 1  # "a pier cap"
         if is_unknown and sentence.words[mention.end - 1] in asked:
             mention.kind, mention.name = "slab", ""  # "a lectern top": "the lectern is 600 x 450"
     return found, sizes
@@ -51,9 +54,10 @@ def sized_nouns(sentence: Sentence) -> list[str]:
         return []
     phrases = noun_phrases(sentence, found)
     past = triple.members[-1].at + 1 if triple is not None else len(sentence.atoms)
-    after = [one for one in phrases if one.start == past and is_foreign(one)]
-    if after and not after[0].preposition:
-        return [after[0].noun]  # "a 1 m x 1 m x 10 cm plinth"
+    after = [one for one in phrases if one.start == past and not one.preposition]
+    if after and after[0].kind != "size-noun":
+        known = [one.end - 1 for one in found if past <= one.start < after[0].end]
+        return [sentence.words[known[0]] if known else after[0].noun]  # "a 1 x 1 x 0.1 m plinth"
     before = [one for one in phrases if one.start < first.at]
     named = [one for one in before if is_foreign(one) and one.preposition in _LED]
     return [named[0].noun] if named else []

@@ -158,7 +158,8 @@ def _as_subject(words: list[str], measure: Measure, active: Mention | None) -> N
         and measure.size.amount <= _THICK
     ):
         measure.role = "thick"  # "top 1600 x 400, wants it 60"
-    if two_before in _MAKES_IT or _is_to_be(words, measure):
+    is_made = words[max(0, measure.at - 1)] == "make"  # "wall to wall 2412, make 2400"
+    if two_before in _MAKES_IT or is_made or _is_to_be(words, measure):
         measure.is_subject = True
     if is_slab and active is not None and active.end == measure.at:
         led = words[max(0, active.start - 2) : active.start]

@@ -77,7 +77,10 @@ def piece_inside(
 ) -> SaidPiece | None:
     """Return the slab that a sentence says an opening is in: "the hob goes in the worktop"."""
     for mention in found if len(pieces) > 1 else ():
-        if mention.kind != "slab" or mention.preposition not in _INSIDE or mention.is_old:
+        is_inside = mention.kind == "slab" and mention.preposition in _INSIDE
+        following = sentence.atoms[mention.end : mention.end + 1]
+        is_numbered = bool(following) and following[0].kind == "size"  # "in worktop 2"
+        if not is_inside or mention.is_old or is_numbered:
             continue
         said = set(sentence.words[max(0, mention.start - 1) : mention.end])
         named = [piece for piece in pieces if len(said & piece.names) > 1 or said & piece.called]

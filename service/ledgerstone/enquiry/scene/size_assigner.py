@@ -77,8 +77,10 @@ class SizeAssigner:
             elif key == "alone":
                 self._alone(piece, measure, measures, rank)
             elif key and not (key == "high" and self._stands(piece, measure)):
-                flat = key == "high" and {"width", "diameter"} & set(piece.claims)
-                as_what = "thickness" if flat else _PLAUSIBLE_AS.get(key, "length")
+                lies = bool({"width", "diameter"} & set(piece.claims)) or self.is_thin(measure)
+                as_what = (
+                    "thickness" if key == "high" and lies else _PLAUSIBLE_AS.get(key, "length")
+                )
                 self._say(piece, key, measure, as_what, rank)
         if pairs:
             self._pair(piece, pairs, rank)

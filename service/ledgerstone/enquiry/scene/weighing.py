@@ -108,7 +108,7 @@ def _is_known(claims: Sequence[Claim], witnesses: Witnesses) -> Iterator[bool]:
     """Yield of each reading whether it is one size as said, and not doubtful in itself."""
     for claim in claims:
         is_one = len(claim.spans) == 1 and claim.spans[0] in witnesses
-        yield is_one and claim.alternative is None and not claim.opinion
+        yield is_one and claim.how == "said" and claim.alternative is None and not claim.opinion
 
 
 def _settle(

@@ -59,8 +59,8 @@ def read_after(
     if name_group(sentence, measure, used):
         return
     limit = min(end, start + _FAR)
-    side = _side_after(sentence, start, limit) or strips.set_back(sentence, start)
-    side = side or strips.left_beside(sentence, measure) or strips.each_way(sentence, measure)
+    side = strips.to_middle(sentence.words, start) or _side_after(sentence, start, limit)
+    side = side or strips.without_from(sentence, measure)
     if side is not None and side[0] == "back" and strips.comes_out(sentence, measure):
         return  # "it is to come out 635 from the window wall"
     if side is not None:

@@ -13,6 +13,7 @@ _DECLARED: Final = re.compile(
     r"[^.\n]{0,24}?\b(mm|millimetres|millimeters|cm|centimetres|centimeters|zentimeter|inches"
     r"|inch|metres)\b"
     r"|\b(cms?|mms?|inches|ins?)\b(?= (?:unless|except|throughout|everywhere))"
+    r"|\d[^\n(]{0,40}\((cm|mm|inches)\)"
     r"|(?<=\()(centimetres|centimeters|millimetres|millimeters|zentimeter)(?=\))",
     re.IGNORECASE,
 )

@@ -26,6 +26,13 @@ _OUT: Final = 2  # words: "comes out"
 _BEHIND: Final = frozenset({"behind", "dahinter", "hinter"})
 # No hole for a tap is wider: what is less is its size, "tap hole 35 behind the sink". From memory.
 _WIDEST_BORE: Final = MappingProxyType({"mm": 60.0, "cm": 6.0, "in": 2.4})
+_CENTRES: Final = frozenset({"centre", "center", "middle"})
+
+
+def without_from(sentence: Sentence, measure: Measure) -> tuple[str, int] | None:
+    """Find the side of a distance that is told without a "from", and where its words end."""
+    side = set_back(sentence, measure.at + 1) or left_beside(sentence, measure)
+    return side or each_way(sentence, measure)
 
 
 def is_behind_by(sentence: Sentence, measure: Measure) -> bool:
@@ -100,3 +107,15 @@ def comes_out(sentence: Sentence, measure: Measure) -> bool:
     at = measure.at - _OUT
     label = LABELS.at(sentence.words, at) if at >= 0 and sentence.words[at] else None
     return label == ("deep", _OUT) and measure.of == 1
+
+
+def to_middle(words: list[str], start: int) -> tuple[str, int] | None:
+    """Find the side in '10" front edge to center', which says no "from"."""
+    side = SIDES.at(words, start) if start < len(words) and words[start] else None
+    if side is None:
+        return None
+    at = start + side[1]
+    at += words[at : at + 1] in (["edge"], ["end"])
+    said = words[at : at + 3]
+    is_middle = said[:1] == ["to"] and bool(_CENTRES & set(said[1:]))
+    return (side[0], at + 2) if is_middle else None

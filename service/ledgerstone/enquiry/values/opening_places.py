@@ -39,8 +39,10 @@ def place_opening(found: PieceFound, made: OpeningFound, axis: str) -> None:
     claims = made.opening.claims
     extent = found.extent(axis)
     half = _half(made, axis)
-    places = [_on_slab(claim, extent, half) for claim in claims.get(near, [])]
-    far_off = [_on_slab(claim, extent, half) for claim in claims.get(far, [])]
+    places, far_off = (
+        [_from_edge(_on_slab(claim, extent, half), extent, half) for claim in claims.get(side, [])]
+        for side in (near, far)
+    )
     for side, listed in ((near, places), (far, far_off)):
         for claim in (_on_slab(claim, extent, None) for claim in claims.get(f"{side}_edge", [])):
             if half is not None:
@@ -82,6 +84,19 @@ def _before_run(found: PieceFound, axis: str) -> float:
     if found.kind != "l-shape" or axis != "y" or corner is None or gone is None:
         return 0.0
     return gone.mm if corner.value.startswith("front") else 0.0
+
+
+def _from_edge(claim: Claim, extent: Claim | None, whole: Claim | None) -> Claim:
+    """Take a distance that no middle can have for the one to the opening's edge: "60 from front".
+
+    An opening ``whole`` across whose middle lay nearer to a side than half of that would stick out.
+    """
+    if extent is None or whole is None or claim.mm >= whole.mm / 2:
+        return claim
+    mm = claim.mm + whole.mm / 2
+    if mm + whole.mm / 2 >= extent.mm:
+        return claim
+    return _ranked(worked_out(claim.length, mm, [claim, whole]), claim)
 
 
 def _on_slab(claim: Claim, extent: Claim | None, whole: Claim | None) -> Claim:

@@ -155,7 +155,7 @@ MARKS: Final = MappingProxyType(
         " middle of the back, centre of the back, center of the back, middle of the rear, centre"
         " of the rear, center of the rear, middle of the front, centre of the front, center of the"
         " front",
-        "behind": "cl sink, cl of sink, cl basin, c l sink, centreline of sink,"
+        "behind": "sink cl, basin cl, cl sink, cl of sink, cl basin, c l sink, centreline of sink,"
         " in the same axis, on the same axis,"
         " level with, level w, middle of the sink, centre of the sink,"
         " center of the sink, middle of the"

@@ -116,12 +116,14 @@ NOUNS: Final = MappingProxyType(
         "room:": "room, rooms, hut, house, cottage, shed, potting shed, barn, plot, flat,"
         " apartment,"
         " building, garage, workshop, space, place",
-        "leg:back": "along the wall, back run, back leg, long leg, longer leg, long side, longer"
+        "leg:back": "along back, along back wall,"
+        " along the wall, back run, back leg, long leg, longer leg, long side, longer"
         " side, long part,"
         " long arm, longer run, main run, main leg, back part, part along the back, back section,"
         " long run, longer arm, along the back wall, along the back, wall opposite you, one leg,"
         " first leg, rear run, window run",
-        "leg:side": "return, left leg, right leg, left-hand leg, right-hand leg, short leg,"
+        "leg:side": "along left wall, along right wall,"
+        " return, left leg, right leg, left-hand leg, right-hand leg, short leg,"
         " shorter leg, side leg, short side, shorter side, short"
         " part, short arm, shorter run, side run, shorter arm, other leg, second leg, short run,"
         " return leg, turns and comes down, comes down that side wall,"
