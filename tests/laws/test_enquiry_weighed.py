@@ -82,6 +82,34 @@ def test_one_of_a_length_and_one_of_another_are_two(told: Several) -> None:
 
 
 @MANY
+@given(weighed.turned())
+def test_an_opening_lies_the_way_that_fits(told: Several) -> None:
+    """Of two bare numbers the one that the slab has no room for runs along it."""
+    read_as_told(told)
+
+
+@MANY
+@given(weighed.by_its_edge())
+def test_what_is_too_near_for_a_middle_is_an_edge(told: Several) -> None:
+    """A distance less than half of an opening runs to its edge."""
+    read_as_told(told)
+
+
+@MANY
+@given(weighed.lists())
+def test_slabs_are_told_by_their_rooms(told: Several) -> None:
+    """Each room of a list has its own slab."""
+    read_as_told(told)
+
+
+@MANY
+@given(weighed.across())
+def test_tables_told_across_are_round(told: Several) -> None:
+    """No length and no width is taken for a distance across."""
+    read_as_told(told)
+
+
+@MANY
 @given(weighed.for_no_slab())
 def test_who_looks_for_work_asks_for_no_slab(text: str) -> None:
     """A slab that was cast once is none that is asked for."""

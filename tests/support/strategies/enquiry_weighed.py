@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import tomllib
+from collections.abc import Mapping
 from pathlib import Path
 from typing import Any, Final
 
@@ -26,7 +27,7 @@ def _hole(draw: st.DrawFn, length: int, width: int) -> dict[str, int]:
     return {"ol": along, "ow": deep, "x": x, "y": width // 20 * 10}
 
 
-def _opening(hole: dict[str, int], at: str = f"{SLAB}/cutouts/0") -> dict[str, float]:
+def _opening(hole: Mapping[str, float], at: str = f"{SLAB}/cutouts/0") -> dict[str, float]:
     keys = {"ol": "length", "ow": "width", "x": "centre/x", "y": "centre/y"}
     return {f"{at}/{key}": float(hole[name]) for name, key in keys.items()}
 
@@ -92,7 +93,7 @@ def _both(sizes: dict[str, int], first: int) -> dict[str, float]:
     return longer | sizes_of(sizes["m"], sizes["n"], sizes["t"], f"/slabs/{1 - first}")
 
 
-def _opening_of(hole: dict[str, int], place: int) -> dict[str, float]:
+def _opening_of(hole: Mapping[str, float], place: int) -> dict[str, float]:
     return _opening(hole, f"/slabs/{place}/cutouts/0")
 
 
@@ -112,6 +113,7 @@ def in_centimetres(draw: st.DrawFn) -> Several:
     """A slab whose numbers are all centimetres, those of its opening's place too."""
     slab = draw(a_slab())
     hole = _hole(draw, *slab[:2])
+    hole["x"] = min(hole["x"], 5 * hole["ol"] - 20)  # as millimetres it would stick out
     cm = {"l": slab[0] // 10, "w": slab[1] // 10, "t": slab[2] // 10}
     text = _said(draw, "in_centimetres").format(**cm, **{k: mm // 10 for k, mm in hole.items()})
     return Several(f"Please quote.\n{text}", lengths_of(slab) | _opening(hole))
@@ -160,6 +162,46 @@ def one_and_one(draw: st.DrawFn) -> Several:
     text = _said(draw, "one_and_one").format(l=long, m=short, w=width, t=thick)
     lengths = sizes_of(long, width, thick) | sizes_of(short, width, thick, "/slabs/1")
     return Several(f"Price please. {text}", lengths)
+
+
+@st.composite
+def turned(draw: st.DrawFn) -> Several:
+    """An opening that its slab has room for one way alone, told the other way, in the middle."""
+    slab = (draw(st.integers(180, 320)) * 10, draw(st.integers(58, 66)) * 10, 40)
+    along, deep = draw(st.integers(70, 86)) * 10, draw(st.integers(38, 46)) * 10
+    hole = {"ol": along, "ow": deep, "x": slab[0] // 2, "y": slab[1] // 2}
+    text = f"{ASK.format(*slab)} {_said(draw, 'turned').format(**hole)}"
+    return Several(text, lengths_of(slab) | _opening(hole))
+
+
+@st.composite
+def by_its_edge(draw: st.DrawFn) -> Several:
+    """An opening so near to the front that only its edge can be: its middle would leave no slab."""
+    slab = draw(a_slab())
+    hole, edge = _hole(draw, *slab[:2]), draw(st.integers(5, 9)) * 10
+    text = f"{ASK.format(*slab)} {_said(draw, 'by_its_edge').format(e=edge, **hole)}"
+    lengths = lengths_of(slab) | _opening({**hole, "y": edge + hole["ow"] / 2})
+    return Several(text, lengths)
+
+
+@st.composite
+def lists(draw: st.DrawFn) -> Several:
+    """Slabs of one kind in a row, each by its room."""
+    sizes = {"l": draw(st.integers(100, 150)) * 10, "w": draw(st.integers(22, 30)) * 10}
+    sizes |= {"m": draw(st.integers(160, 190)) * 10, "n": draw(st.integers(22, 30)) * 10}
+    text = _said(draw, "lists").format(t=40, **sizes)
+    first = sizes_of(sizes["l"], sizes["w"], 40)
+    return Several(text, first | sizes_of(sizes["m"], sizes["n"], 40, "/slabs/1"))
+
+
+@st.composite
+def across(draw: st.DrawFn) -> Several:
+    """Two tables of which only the distance across is told, so that both are round."""
+    large, small = draw(st.integers(90, 130)) * 10, draw(st.integers(40, 60)) * 10
+    text = f"Please quote. {_said(draw, 'across').format(d=large, s=small, t=40, u=30)}"
+    lengths = {f"{SLAB}/outline/diameter": float(large), f"{SLAB}/thickness": 40.0}
+    lengths |= {"/slabs/1/outline/diameter": float(small), "/slabs/1/thickness": 30.0}
+    return Several(text, lengths)
 
 
 @st.composite

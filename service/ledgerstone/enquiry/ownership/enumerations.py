@@ -43,6 +43,7 @@ _PIECES: Final = frozenset({"stück"})
 _SECTIONS: Final = frozenset({"sections", "lengths", "pieces"})
 _MOST: Final = 24
 _PAIR: Final = 2
+_NAME: Final = 3  # words of a name before its sizes
 _THEM: Final = frozenset(["them", "these", "those", "davon"])
 _SUMMING_UP: Final = word_set(
     "summary summarise summarize summarising summing recap sum conclusion zusammenfassung"
@@ -106,6 +107,30 @@ def counted(sentence: Sentence, sizes: list[Measure]) -> list[tuple[Mention, Mea
                 (Mention(joiner_at - 1, joiner_at + 1, "count", str(count), count=count), taken)
             )
     return found
+
+
+def listed(sentence: Sentence, found: Sequence[Mention], sizes: Sequence[Measure]) -> list[Mention]:
+    """Return each room or name that leads to two sizes, in a list of slabs named once before.
+
+    "Window boards please: kitchen 1020 x 300, parlour 1460 x 280"
+    """
+    named = [one for one in found if one.kind == "slab" and one.is_plural and not one.is_old]
+    if not named or any(one.kind in ("open", "hole") for one in found):
+        return []
+    after = [size for size in sizes if size.place == 1 and size.at > named[0].end]
+    led = [size for size in after if _is_led_by_name(sentence, size.at)]
+    if len(led) < _PAIR or len(led) < len(after) or len(named) > 1:
+        return []
+    return [Mention(size.at - 1, size.at, "count", "1", count=1) for size in led]
+
+
+def _is_led_by_name(sentence: Sentence, at: int) -> bool:
+    """Return whether a name right before a size begins its clause: ", hall 900 x 200"."""
+    words = sentence.words
+    starts = [i for i in range(at - 1, max(-1, at - _NAME - 1), -1) if not words[i]]
+    start = starts[0] + 1 if starts else at
+    is_name = 0 < at - start <= _NAME and all(word.isalpha() for word in words[start:at])
+    return is_name and ROLES.at(words, at - 1) is None and words[at - 1] not in _EACH_AT
 
 
 def is_group_next(mention: Mention, sizes: list[Measure]) -> bool:

@@ -36,6 +36,12 @@ def piece_key(piece: SaidPiece, measure: Measure) -> str:
     return key
 
 
+def is_round_by(piece: SaidPiece, measure: Measure, roles: set[str]) -> bool:
+    """Return whether a table top is round since it is only told how far it is across."""
+    is_alone = measure.role == "across" and measure.of == 1 and not roles & {"long", "deep", "wide"}
+    return is_alone and piece.use == "table" and not {"length", "width"} & piece.claims.keys()
+
+
 def told_again(known: Claims, claim: Claim) -> str:
     """Return which of a slab's two sizes "95 wide" says again: the nearer one, if that is near."""
     both = {key: known[key][-1].mm for key in ("length", "width") if known.get(key)}

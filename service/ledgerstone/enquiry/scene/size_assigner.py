@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.enquiry.scene.opening_sizes import opening_key, turn
-from ledgerstone.enquiry.scene.piece_keys import UPRIGHT, piece_key, told_again
+from ledgerstone.enquiry.scene.piece_keys import UPRIGHT, is_round_by, piece_key, told_again
 from ledgerstone.enquiry.scene.said import Claim, SaidOpening, SaidPiece, say
 from ledgerstone.enquiry.scene.subjects import ROUND_HOLES
 from ledgerstone.enquiry.sentence.amounts import Amounts
@@ -63,7 +63,7 @@ class SizeAssigner:
         roles = {measure.role for measure in measures}
         pairs: list[Measure] = []
         for measure in measures:
-            key = piece_key(piece, measure)
+            key = "diameter" if is_round_by(piece, measure, roles) else piece_key(piece, measure)
             if key == "diameter":
                 piece.shape = piece.shape or "round"
             if key in ("radius", "square"):

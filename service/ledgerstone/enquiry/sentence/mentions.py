@@ -53,7 +53,7 @@ _NO_SUBJECT: Final = word_set(
     " dimension dimensions edge end side run outside inside finish colour color shade dies das"
     " alles beide welche alle ganze kante"
     " seite one's something anything figure figures answer correct"
-    " centreline centerline centrelines"
+    " centreline centerline centrelines line lines axis achse"
     " new right thing things it's his her whatever where here how wish only now"
 )
 _ROUND: Final = word_set("round circular rund runde runden runder rundes")

@@ -6,10 +6,12 @@ from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.enquiry.scene.said import Claim, SaidOpening, SaidPiece, newest
+from ledgerstone.enquiry.values.pieces import Doubt, OpeningFound, PieceFound
 
 _FLAT: Final = frozenset({"worktop", "table", "hearth", "bench"})
 _NARROWEST_MM: Final = 100.0  # of a slab that something stands on: common practice, no source
 _SHORTEST_MM: Final = 150.0
+_LONGEST_HOLE_MM: Final = 1000.0
 _ALONG: Final = {"left": "length", "right": "length", "front": "width", "back": "width"}
 
 
@@ -58,6 +60,42 @@ def _known(piece: SaidPiece, key: str) -> float | None:
 def _size(opening: SaidOpening, key: str) -> float | None:
     claims = newest(opening.claims.get(key, [])) or newest(opening.claims.get("diameter", []))
     return claims[0].mm if len(claims) == 1 else None
+
+
+def give_back_outlines(pieces: Sequence[SaidPiece]) -> None:
+    """Give a slab without an outline the two sizes that its opening took and that no opening has.
+
+    "A top for our brick barbecue, so 1200 x 750": no hole that goes into a slab is so long.
+    """
+    for piece in pieces:
+        if piece.claims.get("length") or piece.claims.get("width") or piece.claims.get("diameter"):
+            continue
+        for opening in piece.openings:
+            length, width = _size(opening, "length"), _size(opening, "width")
+            if opening.names_hole or length is None or width is None or length < _LONGEST_HOLE_MM:
+                continue
+            for key in ("length", "width"):
+                piece.claims[key] = opening.claims.pop(key)
+            break
+
+
+def fit_within(found: PieceFound, made: OpeningFound) -> None:
+    """Turn an opening that fits its slab the other way alone; withhold one that fits neither way.
+
+    What is larger than the slab is of something else, so that its size is asked.
+    """
+    values = made.values
+    along, across = found.extent("x"), found.extent("y")
+    length, width = values.get("length"), values.get("width")
+    if along is None or across is None or length is None or width is None:
+        return
+    if length.mm < along.mm and width.mm < across.mm:
+        return
+    if width.mm < along.mm and length.mm < across.mm:
+        values["length"], values["width"] = width, length
+        return
+    for key in ("length", "width"):
+        made.doubts.append(Doubt(key, [values.pop(key)]))
 
 
 def withhold_impossible(use: str, values: dict[str, Claim]) -> None:

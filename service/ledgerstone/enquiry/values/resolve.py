@@ -11,7 +11,12 @@ from ledgerstone.enquiry.shapes.ovals import oval_points
 from ledgerstone.enquiry.values.in_line import level_openings
 from ledgerstone.enquiry.values.opening_places import onto_run, place_opening, settle_value
 from ledgerstone.enquiry.values.pieces import Doubt, OpeningFound, PieceFound
-from ledgerstone.enquiry.values.plausible import move_openings, withhold_impossible
+from ledgerstone.enquiry.values.plausible import (
+    fit_within,
+    give_back_outlines,
+    move_openings,
+    withhold_impossible,
+)
 from ledgerstone.enquiry.values.wanted import share_thickness, standing, told_apart
 
 _THIN_MM: Final = 120.0  # what is called so high lying flat is its thickness
@@ -36,6 +41,7 @@ def resolve(scene: SaidOrder) -> list[PieceFound]:
     for piece in pieces:
         told_apart(piece, pieces)
         piece.halves = piece.halves if len(pieces) == 1 else ()
+    give_back_outlines(pieces)
     move_openings(pieces)
     return [_piece(piece) for piece in pieces]
 
@@ -178,6 +184,7 @@ def _opening(found: PieceFound, opening: SaidOpening) -> OpeningFound:
     claims = opening.claims
     for key in ("length", "width", "diameter"):
         settle_value(made.values, made.doubts, key, claims.get(key, []))
+    fit_within(found, made)
     length, width = made.values.get("length"), made.values.get("width")
     unsaid = opening.kind == "circle" and "diameter" not in made.values
     if unsaid and length is not None and (width is None or width.agrees(length)):

@@ -219,6 +219,9 @@ class Walker:
         coordinates.read_coordinates(parsed.sentence, parsed.sizes)
         mentions = [*parsed.found, *enumerations.ones_of(parsed.sentence, parsed.sizes)]
         mentions += [mention for mention, _ in counted]
+        names = enumerations.listed(parsed.sentence, parsed.found, parsed.sizes)
+        mentions = [one for one in mentions if not any(one.end == two.end for two in names)]
+        mentions += names
         lead = coordinates.led_by_place(parsed.sentence, mentions, parsed.sizes)
         rows = coordinates.rows_of(parsed.sentence, parsed.sizes)
         cues = {i for size in parsed.sizes if size.cue for i in range(*size.cue)}
