@@ -26,6 +26,7 @@ def named_and_sized(
     found, sizes = mentions_of(sentence), measures_of(sentence)
     note_same(sentence, sizes)
     for mention in found:
+        _take_counted(sentence, mention, sizes)
         is_unknown = mention.kind == "thing" and mention.name in ("unknown", "")
         after = sentence.words[mention.end : mention.end + 1]
         if is_unknown and after and after[0] in asked:
@@ -33,6 +34,17 @@ def named_and_sized(
         if is_unknown and sentence.words[mention.end - 1] in asked:
             mention.kind, mention.name = "slab", ""  # "a lectern top": "the lectern is 600 x 450"
     return found, sizes
+
+
+def _take_counted(sentence: Sentence, mention: Mention, sizes: Sequence[Measure]) -> None:
+    """Take so many things with three sizes of their own for slabs: "2 pier caps 450 x 450 x 60"."""
+    if mention.kind != "thing" or not mention.count or mention.is_old:
+        return
+    end = mention.end + is_noun(sentence, mention.end)
+    for size in sizes:
+        is_triple = size.of == _TRIPLE and size.place == 1 and size.at == end
+        if is_triple and size.members[2].size.amount <= THIN:
+            mention.kind, mention.name, mention.end = "slab", "", end
 
 
 def sized_nouns(sentence: Sentence) -> list[str]:

@@ -107,6 +107,9 @@ def _await(focus: Focus, parsed: ParsedSentence) -> None:
             sized = [one for one in sized if one.of > 1 or one.role not in ("deep", "thick")]
         if is_plain and mention.count > 1 and not sized:
             focus.subjects.awaited = mention.count
+            atoms = parsed.sentence.atoms
+            span = (atoms[max(0, mention.start - 1)].start, atoms[mention.end - 1].end)
+            focus.announced = (mention.count, span)
     these = [i for i, word in enumerate(words) if word in ("these", "folgende", "following")]
     if these:
         counted = any(NUMBERS.get(word, 0) > 1 for word in words[these[0] : these[0] + 3])

@@ -71,6 +71,8 @@ class Focus:
         Which slab was named since the one in hand had its last size.
     witnesses
         What is known of each size that was read, by where it stands.
+    announced
+        How many slabs were announced by their number, and where.
     """
 
     assigner: SizeAssigner
@@ -92,6 +94,7 @@ class Focus:
     named: NamedSlab | None = None
     leftovers: Leftovers = field(default_factory=Leftovers)
     witnesses: dict[TextSpan, Witness] = field(default_factory=dict)
+    announced: tuple[int, TextSpan] | None = None
 
     def is_l(self) -> bool:
         """Return whether the current piece is an L."""
@@ -111,6 +114,12 @@ class Focus:
             self.witnesses.setdefault(witness.span, witness)
         if is_told:
             self.leftovers.note(self.subjects.piece, parsed.sizes, parsed.found, parsed.rank)
+
+    def count_announced(self) -> None:
+        """Take the number of slabs that was announced for the only one that was then told."""
+        sized = [piece for piece in self.subjects.scene.pieces if piece.has_size()]
+        if self.announced is not None and len(sized) == 1 and sized[0].quantity == 1:
+            sized[0].quantity, sized[0].quantity_spans = self.announced[0], (self.announced[1],)
 
     def take_up(self, start: int, openings: list[SaidOpening]) -> None:
         """Make openings current, from a place in the sentence on."""

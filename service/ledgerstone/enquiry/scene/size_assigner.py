@@ -175,6 +175,8 @@ class SizeAssigner:
             if named & {"wide"}:
                 is_length = not self._is_longest(next(one for one in grouped if one.role == "wide"))
             key = "length" if is_length else "width"
+            if is_length and self.claim(pairs[0], key, rank) is None:
+                key = "thickness"  # "600 deep x 40"
             self._say(piece, key, pairs[0], key, rank)
             return
         sizes = [

@@ -49,6 +49,7 @@ _EITHER: Final = frozenset({"wide", "across"})
 _THIRD: Final = 3
 _MOST: Final = 5  # readings that are compared; of more nobody can tell
 _NEAR: Final = 14  # atoms
+_TURNS: Final = frozenset({"but", "aber", "sondern"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,7 +76,8 @@ def witnesses_of(
 ) -> Iterator[Witness]:
     """Yield what is known of each size of a sentence."""
     for size in sizes:
-        near = [one for one in found if size.at - _NEAR <= one.end <= size.at]
+        turn = max((i for i in range(size.at) if sentence.words[i] in _TURNS), default=0)
+        near = [one for one in found if max(turn, size.at - _NEAR) <= one.end <= size.at]
         before = [one for one in near if not one.preposition] or near[:1]
         nearest = before[-1] if before else None
         kind = nearest.kind if nearest is not None else ""

@@ -40,7 +40,9 @@ VERBS: Final = word_set(
     " liegen geht wird werden muss müssen soll sollen sollte braucht brauchen beträgt ragt kommt"
     " hängt bleibt passt"
 )
-_PRONOUNS: Final = word_set("it this that these those they them which who es sie dies das")
+_PRONOUNS: Final = word_set(
+    "ours mine unsere meine it this that these those they them which who es sie dies das"
+)
 _SPEAKERS: Final = word_set("i we you me us ich wir uns i'm we're i'd we'd i've we've i'll we'll")
 # What a customer calls the work itself, or what tells of it: no thing beside it.
 _NEUTRAL: Final = word_set(

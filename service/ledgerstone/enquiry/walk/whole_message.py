@@ -142,6 +142,7 @@ def _read(
     scene = walker.subjects.scene
     walker.focus.leftovers.settle(scene.pieces, assigner)
     weigh(scene.pieces, walker.focus.witnesses)
+    walker.focus.count_announced()
     scene.sizes = [(size.start, size.end) for size in sizes]
     scene.is_split = walker.focus.is_split and len(walker.focus.parts) > 1
     return scene, frozenset(noun for sentence in every for noun in sized_nouns(sentence))
