@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from ledgerstone.enquiry.ownership import enumerations
-from ledgerstone.enquiry.referents.slab_names import named_in
+from ledgerstone.enquiry.referents.slab_names import named_in, row_label
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
@@ -54,9 +54,11 @@ def begin(focus: Focus, parsed: ParsedSentence) -> None:
             focus.start_piece()
         item = subjects.current()
         _count_item(focus, parsed)
-        item.label = sentence.item or "line"
+        item.label = sentence.item or row_label(sentence) or "line"
         first = min((size.at for size in parsed.sizes), default=len(sentence.atoms))
         item.names = {word for word in sentence.words[:first] if word}
+    elif row_label(sentence) and _labels_pair(parsed) and not subjects.current().has_size():
+        subjects.current().label = row_label(sentence)
     if _is_next_announced(focus, parsed):
         focus.start_piece(subjects.current().use)
     called = named_in(subjects.scene.pieces, sentence)
@@ -176,6 +178,7 @@ def _labels_pair(parsed: ParsedSentence) -> bool:
     """Return whether a line begins with a name of no hole, a colon and two sizes."""
     sentence = parsed.sentence
     begins = sentence.starts_line or bool(parsed.found and parsed.found[0].kind == "thing")
+    begins = begins or bool(row_label(sentence))
     if sentence.is_quoted or not begins:
         return False
     pair = next((size for size in parsed.sizes if size.of > 1 and size.place == 1), None)

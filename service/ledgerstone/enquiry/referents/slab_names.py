@@ -21,7 +21,15 @@ _INSIDE: Final = word_set("in on into im auf")
 _ARTICLES: Final = frozenset({"a", "i", "s", "t", "l", "d", "w"})
 _ROW_NAMES: Final = word_set(
     "pos position item piece no number worktop top slab nr teil platte part row line counter shelf"
+    " section abschnitt"
 )
+
+
+def row_label(sentence: Sentence) -> str:
+    """Return the letter or the number with which a sentence calls a slab first: "Section A: "."""
+    atoms = sentence.atoms
+    is_row = len(atoms) > _LABEL and atoms[0].word in _ROW_NAMES and atoms[_LABEL].word == ":"
+    return _as_label(atoms[1]) if is_row else ""
 
 
 def named_in(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | None:

@@ -36,7 +36,7 @@ _GROUPED: Final = (
 _TOKEN: Final = re.compile(
     r"(?P<line>\n[^\S\n]*(?:>[> \t]*)?)|(?P<number>"
     + _GROUPED
-    + r"|\d+(?:[.,]\d+)*)|(?P<vulgar>[½¼¾⅛⅜⅝⅞⅓⅔])"
+    + r"|\d+(?:[.,]\d+)*|(?<![\w.,])\.\d{1,3}(?![\d.]))|(?P<vulgar>[½¼¾⅛⅜⅝⅞⅓⅔])"
     r"|(?P<unit>(?:mm|cm|m|in|ft)(?=[xX×]\s?\d))"
     r"|(?P<word>off[ -]white\b|[^\W\d_]+(?:['’](?!s\b)[^\W\d_]+)*|['’]s\b)"
     r"|(?P<hyphen>(?<=[^\W\d_])[-_](?=[^\W\d_]))"

@@ -68,7 +68,7 @@ NOUNS: Final = MappingProxyType(
         "open:cable": "cable, cables, cable grommet, grommet, grommets, wires, cable outlet, cable"
         " tidy, cord, cords, flex, wiring",
         "open:grill": "grill, ceramic grill, barbecue, bbq, kamado, smoker, pizza oven, fire bowl,"
-        " fire pit, burner",
+        " fire pit",
         "open:planter": "planter, planters, planting trough, plant pot, herb trough",
         "open:socket": "pop up socket, pop-up socket, pop up, socket tower, pop up sockets",
         "open:soap": "soap pump, soap dispenser, lotion dispenser",
