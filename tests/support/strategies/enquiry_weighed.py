@@ -103,7 +103,7 @@ def lettered(draw: st.DrawFn) -> Several:
     sizes, place = _two(draw), draw(st.integers(0, 1))
     whose = (sizes["l"], sizes["w"]) if place == 0 else (sizes["m"], sizes["n"])
     hole, told = _hole(draw, *whose), _said(draw, "lettered")
-    it = "AB"[place] if told.startswith("A") else "ab"[place]
+    it = ("ab" if told.startswith("a") else "AB")[place]
     text = f"Please price these:\n\n{told.format(it=it, **sizes, **hole)}"
     return Several(text, _both(sizes, 0) | _opening_of(hole, place))
 
