@@ -37,9 +37,9 @@ AGAINST: Final = (
             r"|\brocks\b|i(?:'ve|’ve| have) been ringing|\bnot good enough\b|put (?:it"
             r"|this) right|\bunhappy\b|\bdisappointed\b|(?:i|we) (?:want|wish|have"
             r"|need) to complain|\bcomplaint (?:about|regarding)|\brefund\b|(?:has|have|is|got)"
-            r" (?:a )?(?:chip|chipped|crack|cracked|stain|stained|scratch|scratched|damaged|broken)\b"
-            r"|\ba (?:chip|crack|stain|scratch)\b|white bloom|beschädigt|reklamation|mangel|gerissen"
-            r"|\b(?:has|have|got) a \w+ (?:chip|crack|scratch)\b",
+            r" (?:a )?(?:(?:chip|crack|stain|scratch)(?:p?ed)?|damaged|broken)\b"
+            r"|\ba (?:chip|crack|stain|scratch)\b|white bloom|beschädigt|reklamation|mangel"
+            r"|gerissen|\b(?:has|have|got) a \w+ (?:chip|crack|scratch)\b",
             re.IGNORECASE,
         ),
     ),
