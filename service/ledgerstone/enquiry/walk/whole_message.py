@@ -93,8 +93,11 @@ def read_scene(
     measure in them. Where nothing that a table knows has a size, what has three of them is a slab
     by any name.
     """
-    scene, sized = _read(text, subject, parts, struck, own, in_inches=in_inches)
-    if sized and not any(piece.has_size() for piece in scene.pieces):
+    scene, every = _read(text, subject, parts, struck, own, in_inches=in_inches)
+    if any(piece.has_size() for piece in scene.pieces):
+        return scene
+    sized = frozenset(noun for sentence in every for noun in sized_nouns(sentence))
+    if sized:
         scene, _ = _read(text, subject, parts, struck, own, in_inches=in_inches, wished=sized)
     return scene
 
@@ -108,8 +111,8 @@ def _read(
     *,
     in_inches: bool,
     wished: frozenset[str] = frozenset(),
-) -> tuple[SaidOrder, frozenset[str]]:
-    """Read all parts once; give the scene and the nouns that have three sizes of a slab."""
+) -> tuple[SaidOrder, list[Sentence]]:
+    """Read all parts once; give the scene and the sentences. ``wished``: names of slabs."""
     masked = _masked(text, struck)
     has_inches = bool(_INCHES.search(_QUOTED.sub(" ", text)))
     layered = [
@@ -145,7 +148,7 @@ def _read(
     walker.focus.count_announced()
     scene.sizes = [(size.start, size.end) for size in sizes]
     scene.is_split = walker.focus.is_split and len(walker.focus.parts) > 1
-    return scene, frozenset(noun for sentence in every for noun in sized_nouns(sentence))
+    return scene, every
 
 
 def _quoted_first(sentences: list[Sentence]) -> list[Sentence]:
