@@ -42,6 +42,8 @@ _PLAIN: Final = word_set(
     "work counter top slab concrete kitchen bathroom table basin wash sink cover plate round window"
     " splash back up end garden outdoor patio worktop dining coffee utility laundry hob bench"
 )
+_TIMES: Final = frozenset({"x", "×", "by", "mal"})
+_ITS_OWN: Final = word_set("with has needs wants takes mit hat braucht")
 _LED: Final = 3
 _EARLY: Final = 2
 _ANY: Final = frozenset({"long", "wide", "deep", "thick", "high"})
@@ -108,6 +110,11 @@ def is_sized_anew(mention: Mention, sentence: Sentence, current: Sequence[SaidOp
     is_sized = bool(before) and before[0].kind == "size"
     if not is_sized or not all(one.spans for one in current):
         return False
+    first = mention.start - 1
+    while first > 1 and sentence.atoms[first - 1].word in _TIMES:
+        first -= 2
+    if _ITS_OWN & set(sentence.words[max(0, first - 2) : first]):
+        return False  # "a hob 580 x 510 with a 560 x 490 cut-out"
     named = max((span[1] for one in current for span in one.spans), default=-1)
     told = [one for one in sentence.atoms[: mention.start - 1] if one.kind == "size"]
     return any(one.start > named for one in told) or any(one.has_size() for one in current)

@@ -17,6 +17,8 @@ _DECLARED: Final = re.compile(
     r"|(?<=\()(centimetres|centimeters|millimetres|millimeters|zentimeter)(?=\))",
     re.IGNORECASE,
 )
+# A form's fields that all have one unit: "Length (cm): 265".
+_LABELLED: Final = re.compile(r"\((cm|mm|inches|in)\)[ \t]*[:=]", re.IGNORECASE)
 UNIT_NAMES: Final = MappingProxyType[str, UnitName](
     {
         "mm": "mm",
@@ -40,4 +42,7 @@ UNIT_NAMES: Final = MappingProxyType[str, UnitName](
 def declared_unit(text: str) -> UnitName | None:
     """Return the unit that is declared, if any."""
     found = _DECLARED.search(text)
+    labelled = {unit.lower() for unit in _LABELLED.findall(text)}
+    if found is None and len(labelled) == 1 and len(_LABELLED.findall(text)) > 1:
+        return UNIT_NAMES.get(labelled.pop())
     return UNIT_NAMES.get(next(filter(None, found.groups())).lower()) if found else None
