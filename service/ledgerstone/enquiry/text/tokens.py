@@ -98,7 +98,7 @@ _NOT_SIZES: Final = tuple(
             r"\b(?:in|since|from|year|seit|von|of)\s(?:19|20)\d\d\b"
             r"(?!\s?(?:x|×|mm|by\b|the\b|left|right|long|in\b|overall|along|from|to\b))"
         ),
-        r"\bRAL\s?\d{4}\b",
+        r"\bRAL\s?\d{4}\b|(?-i:\b\d{1,3}A)\b(?=\s(?:cable|supply|feed|fuse|breaker|circuit))",
         (
             r"\b(?:at|to|live|is|am|unter|bei)\s(?:number|hausnummer)\s\d{1,4}[a-h]?\b"
             r"(?!\s?(?:mm|cm|m|x)\b)"

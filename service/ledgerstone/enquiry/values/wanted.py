@@ -63,6 +63,9 @@ def told_apart(piece: SaidPiece, pieces: Sequence[SaidPiece]) -> None:
         and piece.quantity_spans[0][1] <= first[0]
         and not any(one.spans for one in alike if one is not piece)
     )
+    named = [low for low, _ in piece.spans if first != NOWHERE and low < first[0]]
+    if piece.quantity_spans and any(low > piece.quantity_spans[0][1] for low in named):
+        announced = True  # "two slabs: a worktop 2400 x 600, and an island 1500 x 900"
     if announced and others and piece.quantity == len(alike) > 1:
         piece.quantity, piece.quantity_spans = 1, ()
 
