@@ -111,7 +111,9 @@ def _await(focus: Focus, parsed: ParsedSentence) -> None:
             focus.subjects.awaited = mention.count
             atoms = parsed.sentence.atoms
             span = (atoms[max(0, mention.start - 1)].start, atoms[mention.end - 1].end)
-            focus.announced = (mention.count, span)
+            is_told = any(piece.has_size() for piece in focus.subjects.scene.pieces)
+            if not is_told and not mention.preposition:
+                focus.announced = (mention.count, span)
     these = [i for i, word in enumerate(words) if word in ("these", "folgende", "following")]
     if these:
         counted = any(NUMBERS.get(word, 0) > 1 for word in words[these[0] : these[0] + 3])
