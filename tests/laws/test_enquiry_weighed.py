@@ -110,6 +110,13 @@ def test_tables_told_across_are_round(told: Several) -> None:
 
 
 @MANY
+@given(weighed.corrected())
+def test_what_is_taken_back_is_gone(told: Several) -> None:
+    """A hole that is scrapped, sizes after "no, wait", and what a wife says and is agreed to."""
+    read_as_told(told)
+
+
+@MANY
 @given(weighed.for_no_slab())
 def test_who_looks_for_work_asks_for_no_slab(text: str) -> None:
     """A slab that was cast once is none that is asked for."""

@@ -205,6 +205,14 @@ def across(draw: st.DrawFn) -> Several:
 
 
 @st.composite
+def corrected(draw: st.DrawFn) -> Several:
+    """A slab of which something is taken back in the same breath or below the name."""
+    slab = draw(a_slab())
+    sizes = {"l": slab[0], "w": slab[1], "t": slab[2], "a": slab[0] - 60, "b": slab[1] - 50}
+    return Several(_said(draw, "corrected").format(**sizes), lengths_of(slab))
+
+
+@st.composite
 def for_no_slab(draw: st.DrawFn) -> str:
     """Who looks for work and tells of a slab that was cast."""
     slab = draw(a_slab())

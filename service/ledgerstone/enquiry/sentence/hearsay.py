@@ -29,11 +29,14 @@ _SOMEBODY: Final = word_set("somebody someone else people everybody everyone the
 _SAYS: Final = word_set("says sagt recommends")
 _BETTER: Final = word_set("better enough safer ample plenty do fine stronger besser reicht")
 _OPINION_FAR: Final = 9
+_ACCEPTS: Final = (["with", "that"], ["with", "this"], ["do", "that"], ["with", "it"])
 
 
 def is_opinion(sentence: Sentence, measure: Measure) -> bool:
     """Return whether someone else only thinks so: "my husband reckons 25 would do"."""
     words = sentence.words
+    if any(words[i : i + 2] in _ACCEPTS for i in range(measure.at + 1, len(words))):
+        return False  # "my wife says 950 would be better, so go with that"
     for i in range(measure.at - 1, max(0, measure.at - _OPINION_FAR), -1):
         if sentence.atoms[i].word in ("but", "so", "aber", "and", ";", ":"):
             return False

@@ -232,6 +232,9 @@ def _mark_denials(sentence: Sentence, found: list[Measure]) -> None:
     for before, after in pairwise(found):
         led = [atom.word for atom in atoms[max(before.at + 1, after.at - _DENIED) : after.at]]
         is_no = bool(_NO & set(led)) and all(word in _NO | _DENIES for word in led[_at_no(led) :])
+        if is_no and before.of == after.of > 1 and after.place == 1:
+            for one in before.members:
+                one.replaced = True  # "1400 x 250 - no, wait, 1500 x 250"
         if not is_no or before.of > 1 or after.of > 1 or before.side != after.side:
             continue
         before.replaced = True

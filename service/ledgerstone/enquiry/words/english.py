@@ -92,7 +92,8 @@ SIDES: Final = MappingProxyType(
 )
 MARKS: Final = MappingProxyType(
     {
-        "not": "ignore, forget, not, no, without, none, never, nothing, don't, doesn't, isn't,"
+        "not": "scrap the, cancel the, drop the, skip the, lose the, omit the,"
+        " ignore, forget, not, no, without, none, never, nothing, don't, doesn't, isn't,"
         " aren't, shan't,"
         " won't, didn't, wouldn't, neither, nor, don’t, doesn’t, isn’t, aren’t, shan’t, won’t,"
         " didn’t, needn't, needn’t, nowt, dont, nil, haven't, haven’t, can't, can’t",
