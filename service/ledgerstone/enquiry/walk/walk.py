@@ -43,6 +43,7 @@ from ledgerstone.enquiry.words.word_sets import word_set
 
 _MODAL: Final = word_set("should wants needs must will would want need has ought soll muss sollte")
 _POSTSCRIPT: Final = word_set("ps pps ppps pss p.s p.p.s nachtrag postscript")
+_WAS: Final = frozenset({("it", "was"), ("they", "were"), ("es", "war"), ("sie", "war")})
 _IT: Final = frozenset({"it", "it's", "they", "es", "sie"})
 
 
@@ -119,6 +120,7 @@ class Walker:
         wishes = has_mark(sentence, "new") or bool(_MODAL & set(sentence.words[:4]))
         is_on = self.is_old_told and bool(_IT & set(sentence.words[:1])) and not (is_new or wishes)
         tells = scope.tells_of_old(sentence) or scope.tells_of_thing(sentence, found)
+        is_on = is_on or (tuple(sentence.words[:2]) in _WAS and not is_new)
         self.is_old_told = tells or is_on
         return is_on
 

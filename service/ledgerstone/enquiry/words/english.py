@@ -177,7 +177,8 @@ MARKS: Final = MappingProxyType(
         " fixed from beneath, fixed from below, mounted under, under mounting, fully under, from"
         " beneath, from underneath, sits under, undermounting, under the concrete, under the top,"
         " under the slab, under-mounted, under counter, undercounter, hangs under",
-        "covered": "inset, drop in, drop-in, dropin, sit on, sit-on, sits on, overmount"
+        "covered": "bowl on top, basin on top, sink on top,"
+        " inset, drop in, drop-in, dropin, sit on, sit-on, sits on, overmount"
         ", over mount,"
         " top mount, topmount, top-mount, top mounted, surface mounted, lies on top, lay on,"
         " sits on top, rim sits on, drops in, hides its own edge, edge of the hole is hidden,"
