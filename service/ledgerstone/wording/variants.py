@@ -102,6 +102,7 @@ _AMERICAN: Final = {
     **_NORTH_AMERICAN,
     "postcode": "ZIP code",
     "telephone number": "phone number",
+    "tick": "check",
     "quotation mark": "quotation mark",
     "quotation": "quote",
     "arris eased": "edge eased",

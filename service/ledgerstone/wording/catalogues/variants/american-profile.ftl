@@ -20,7 +20,7 @@ Recipe =
     .constituents = recipe by volume: what a cubic yard is made of
 
 Constituent =
-    .kg_per_m3 = mass by volume placed; aggregate saturated and surface-dry
+    .kg_per_m3 = weight by volume placed; aggregate saturated and surface-dry
 
 Bag =
     .yield_l = concrete placed from one bag, as the bag says: 0.6 ft³ is usual of 80 lb
@@ -46,7 +46,7 @@ MouldHours =
     .bead_per_m = run the bead, by length of outline
 
 Rates =
-    .steel_kg_per_m2 = mass of steel by area of slab
+    .steel_kg_per_m2 = weight of steel by area of slab
     .recast_percent_per_m2 = more that are cast twice, by area of a piece beyond 10 3/4 ft²
 
 PackingSettings =
