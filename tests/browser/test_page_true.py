@@ -52,6 +52,13 @@ def test_a_colour_of_ones_own_is_the_one_that_is_chosen(
     context.close()
 
 
+def test_where_no_colour_is_matched_another_one_is_asked_for(desk: Page, settle: Settle) -> None:
+    """The page then has no field for a colour of one's own, and says to ask the workshop."""
+    settle(desk)
+    expect(desk.get_by_text(page_text("shade.ask"))).to_be_visible()
+    expect(desk.locator("#shade-hex")).to_be_hidden()
+
+
 def test_an_edge_at_a_join_is_said_to_be_there(phone: Page, settle: Settle) -> None:
     """Cut in two by one press, the ends that meet are named by their join, the others by a wall."""
     settle(phone)

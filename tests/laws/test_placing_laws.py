@@ -23,6 +23,11 @@ DAILY = 8
 # and openings that crack wherever the strips about them are not alike.
 TIGHT = Case("hob", ("basin", "round"), 620, 1200)
 EVEN = Case("hob", ("basin", "round"), 650, 1200)
+# Of openings that crack at the first places tried: one at a later of the usual places, one where
+# what nearly fills the depth is in the middle of it, one about none of the usual places.
+LATER = Case("basin", ("tap", "slot"), 560, 800)
+CENTRED = Case("hob", ("basin", "round"), 600, 1200)
+ANYWHERE = Case("basin", ("basin", "round"), 600, 1000)
 NOWHERE = Case("outdoor", ("rectangle", "rectangle"), 650, 1200)  # cracks wherever they stand
 
 
@@ -57,6 +62,14 @@ def test_openings_that_crack_beside_uneven_strips_are_placed_evenly(
     """Where a strip wide enough to cast still cracks, it is shared with its neighbours."""
     assert verdict(EVEN, like, context) == "made"
     assert verdict(NOWHERE, like, context) != "missed"
+
+
+@pytest.mark.parametrize("case", [LATER, CENTRED, ANYWHERE])
+def test_openings_that_crack_at_the_first_places_are_placed_elsewhere(
+    case: Case, like: Slab, context: StageContext
+) -> None:
+    """Where the first places that have room crack, others are tried before none is found."""
+    assert verdict(case, like, context) == "made"
 
 
 @pytest.mark.long

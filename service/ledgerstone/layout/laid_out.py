@@ -11,6 +11,8 @@ from ledgerstone.checks import Finding, check_plan
 from ledgerstone.layout.ground import Ground, size_mm
 from ledgerstone.layout.openings import (
     layouts,
+    layouts_anywhere,
+    layouts_centred,
     layouts_evened,
     layouts_of_taps_apart,
     layouts_of_taps_apart_evened,
@@ -24,14 +26,15 @@ from ledgerstone.siting import clear_mm, strips_of
 from ledgerstone.stages import StageContext, plan
 from ledgerstone.workshop.records import Workshop
 
-# Layouts of each kind that are checked for strength: with taps behind their bowls, then apart.
-_MAX_TRIED: Final = 5
+_MAX_TRIED: Final = 10  # layouts of each kind that are checked for strength
 LayoutKind = Callable[[Ground], Iterator[Slab]]
 _KINDS_OF_LAYOUT: Final[tuple[LayoutKind, ...]] = (
     layouts,
     layouts_of_taps_apart,
     layouts_evened,
     layouts_of_taps_apart_evened,
+    layouts_centred,
+    layouts_anywhere,
 )
 
 

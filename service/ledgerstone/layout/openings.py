@@ -9,7 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
-from itertools import product
+from itertools import cycle, product
 from typing import Final, Literal, get_args
 
 from ledgerstone.goes_in import is_bowl, is_tap
@@ -31,6 +31,10 @@ from ledgerstone.siting import (
 
 Manner = Literal["spread", "left", "right", "corners", "upright", "first-left", "first-right"]
 STRATEGIES: Final[tuple[Manner, ...]] = get_args(Manner)
+_SPREAD: Final = 60  # layouts about places all over a run
+# Their multiples' fractions are spread evenly: H. Niederreiter, "Random Number Generation and
+# Quasi-Monte Carlo Methods", 1992, 3.1.
+_ROOTS: Final = [(math.sqrt(p), math.sqrt(q)) for p, q in ((2, 3), (5, 7), (11, 13), (17, 19))]
 _BEHIND_MM: Final = 65.0  # a tap without a bowl, from the back; common practice, no source
 
 
@@ -40,13 +44,36 @@ def layouts(ground: Ground) -> Iterator[Slab]:
         yield ground.slab
         return
     taps, others = _taps_and_others(ground)
-    by_size = sorted(others, key=lambda k: -max(size_mm(ground.slab.cutouts[k])))
-    orders = (others,) if by_size == others else (others, by_size)
-    for is_tight, order, strategy in product((False, True), orders, STRATEGIES):
+    for is_tight, order, strategy in product((False, True), _orders(ground, others), STRATEGIES):
         wishes = _wishes(ground, order, strategy)
         placed = _placed(ground, order, taps, wishes, is_tight=is_tight)
         if placed is not None:
             yield placed
+
+
+def layouts_centred(ground: Ground) -> Iterator[Slab]:
+    """Yield each layout again, what nearly fills the depth in the middle of it."""
+    taps, others = _taps_and_others(ground)
+    middle = _to_step(ground, ground.run.middle_mm)
+    for order, strategy in product(_orders(ground, others), STRATEGIES):
+        wishes = {
+            k: (x, middle if _fills_depth(ground, k) else y)
+            for k, (x, y) in _wishes(ground, order, strategy).items()
+        }
+        yield from filter(None, [_placed(ground, order, taps, wishes, is_tight=True)])
+
+
+def layouts_anywhere(ground: Ground) -> Iterator[Slab]:
+    """Yield layouts about places spread over the whole run, the largest opening placed first."""
+    free, run = _by_size(ground, sorted(ground.free)), ground.run
+    long_mm, deep_mm = run.right_mm - run.left_mm, run.back_mm - run.front_mm
+    for n in range(1, _SPREAD + 1):
+        shares = {k: (n * root % 1, n * other % 1) for k, (root, other) in zip(free, cycle(_ROOTS))}
+        wishes = {
+            k: (_to_step(ground, run.left_mm + x * long_mm), run.front_mm + y * deep_mm)
+            for k, (x, y) in shares.items()
+        }
+        yield from filter(None, [_placed(ground, free, [], wishes, is_tight=True)])
 
 
 def layouts_evened(ground: Ground) -> Iterator[Slab]:
@@ -87,6 +114,24 @@ def layouts_of_taps_apart(ground: Ground) -> Iterator[Slab]:
             placed = _placed(ground, [*others, *taps], [], wishes, is_tight=is_tight)
             if placed is not None:
                 yield placed
+
+
+def _by_size(ground: Ground, openings: list[int]) -> list[int]:
+    return sorted(openings, key=lambda k: -max(size_mm(ground.slab.cutouts[k])))
+
+
+def _orders(ground: Ground, others: list[int]) -> list[list[int]]:
+    """In which order openings are placed: as they come, and the largest first."""
+    by_size = _by_size(ground, others)
+    return [others] if by_size == others else [others, by_size]
+
+
+def _fills_depth(ground: Ground, k: int) -> bool:
+    """Return whether an opening has less play in the depth than the strip that it needs."""
+    cutout, run = ground.slab.cutouts[k], ground.run
+    length, width = size_mm(cutout)
+    keep = clear_mm(strips_of(ground.workshop), max(length, width), cutout.rim, least=True)
+    return run.back_mm - run.front_mm - width < 3 * keep
 
 
 def _taps_and_others(ground: Ground) -> tuple[list[int], list[int]]:
