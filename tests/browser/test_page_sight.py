@@ -7,6 +7,7 @@ from playwright.sync_api import Page, Route, ViewportSize, expect
 
 from browser.conftest import Settle
 from browser.gestures import price
+from browser.states import LOW
 from support.page_texts import page_text
 
 pytestmark = pytest.mark.browser
@@ -23,14 +24,6 @@ CONTROLS = """() => Array
   .filter((e) => e.checkVisibility({visibilityProperty: true}) && !e.closest(".skip"))
   .filter((e) => e.tabIndex >= 0)
   .length"""
-# What is pressed or typed into in the form, that is lower than a finger or of small letters; what
-# is ticked is pressed by its label, and a button that is a link in a sentence is as high as a line.
-SMALL = """() => Array
-  .from(document.querySelectorAll("#order :is(button:not(.link), input, select, summary)"))
-  .filter((e) => e.checkVisibility({visibilityProperty: true}))
-  .map((e) => [e, (e.closest("label.pick, label.tick") ?? e).getBoundingClientRect().height])
-  .filter(([e, high]) => high < 44 || parseFloat(getComputedStyle(e).fontSize) < 16)
-  .map(([e, high]) => `${e.outerHTML.slice(0, 80)} ${high}`)"""
 HEIGHT = "document.documentElement.scrollHeight"
 
 
@@ -48,7 +41,7 @@ def test_the_page_is_short_and_its_first_screen_shows_picture_and_price(
     desk.set_viewport_size(SCREENS[0])
     settle(desk)
     plain = (desk.evaluate(HEIGHT), desk.evaluate(CONTROLS))
-    assert desk.evaluate(SMALL) == []
+    assert desk.evaluate(LOW) == []
     desk.get_by_role("button", name="Basin top", exact=True).click()
     settle(desk)
     basin = (desk.evaluate(HEIGHT), desk.evaluate(CONTROLS))

@@ -10,6 +10,7 @@ from playwright.sync_api import Browser, Page, expect
 
 from browser.conftest import PHONE, Served, Settle, opened
 from browser.gestures import order_of, unfold
+from browser.states import LOW
 from support.page_texts import page_text
 
 pytestmark = pytest.mark.browser
@@ -39,6 +40,7 @@ def test_a_colour_of_ones_own_is_the_one_that_is_chosen(
     chosen = phone.locator("#shade-name input:checked")
     own = phone.locator("#shade-name [value='#']")
     expect(own).to_be_hidden()
+    assert phone.evaluate(LOW) == []
     for control, colour in (("#shade-hex", "#5b5d5a"), ("#shade-picker", "#c0ffee")):
         phone.locator(control).fill(colour)
         settle(phone)
