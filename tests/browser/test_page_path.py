@@ -1,10 +1,10 @@
 """The short path: pieces to start from, what was measured, and where an opening is."""
 
 import pytest
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Page, Request, expect
 
 from browser.conftest import Look, Settle
-from browser.gestures import unfold
+from browser.gestures import order_of, unfold
 from support.page_texts import page_text
 
 pytestmark = pytest.mark.browser
@@ -119,3 +119,30 @@ def test_an_opening_is_centred_on_a_unit(desk: Page, settle: Settle) -> None:
     # 30 + 600 + 600 + 600/2
     expect(desk.get_by_label(page_text("cutout.x"))).to_have_value("1530")
     settle(desk)
+
+
+def test_an_l_in_one_piece_is_offered_where_it_can_be_made(desk: Page, settle: Settle) -> None:
+    """Of short arms one press makes one slab, which has a price; longer ones stay two."""
+
+    def tries_one(request: Request) -> bool:
+        return request.url.endswith("/v1/quotes") and "l-shape" in (request.post_data or "")
+
+    settle(desk)
+    offer = desk.locator("#one-piece button")
+    with desk.expect_request_finished(tries_one) as asked:
+        start(desk, "l-left")
+    answer = asked.value.response()
+    assert answer is not None
+    assert answer.status == 422  # 2400 by 1500 mm is larger than the casting table
+    expect(offer).to_be_hidden()
+    desk.locator("#arms-back").fill("1500")
+    desk.locator("#arms-side").fill("1100")
+    settle(desk)
+    offer.click()
+    settle(desk)
+    (slab,) = order_of(desk)["slabs"]
+    assert slab["outline"]["kind"] == "l-shape"
+    assert (slab["outline"]["length"], slab["outline"]["width"]) == ("1500 mm", "1100 mm")
+    expect(desk.locator(".price .first")).to_contain_text("£")
+    desk.get_by_role("button", name="Undo").click()
+    expect(desk.locator("#slabs button")).to_have_count(2)

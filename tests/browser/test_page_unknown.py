@@ -73,7 +73,14 @@ def test_before_its_postcode_a_delivery_has_no_price_yet(phone: Page, settle: Se
         expect(phone.locator("ledgerstone-answer")).not_to_contain_text(page_text(words))
     assert "stopped" not in str(phone.locator("#bar").get_attribute("class"))
     phone.locator(".findings .links a").first.click()
-    expect(phone.locator("#step-delivery :focus")).to_have_count(1)
+    expect(phone.locator("#delivery-postcode")).to_be_focused()
+
+
+def test_what_a_slab_rests_on_is_asked_for_at_its_field(phone: Page, settle: Settle) -> None:
+    """The caution that nothing was told names the field, and a press leads to it."""
+    settle(phone)
+    phone.get_by_role("link", name="Go to what it rests on").first.click()
+    expect(phone.locator("#rests-kind")).to_be_focused()
 
 
 def test_only_what_stands_in_the_form_is_asked_for(phone: Page, settle: Settle) -> None:

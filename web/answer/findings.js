@@ -3,6 +3,8 @@ import { day, knows, lengthWords, listed, make, money, say, weight } from "../sh
 import { isAsked, nameOf, orderWords } from "./sentences.js";
 
 const MOST_OPEN = 2; // warnings
+/** @type {Record<string, string>} what is asked for, within what it points to */
+const ASKED = { "rests-not-told": "/rests", "postcode-needed": "/postcode" };
 const WHENS = /** @type {const} */ (["before-order", "on-delivery", "in-use"]);
 
 /** @param {Finding[]} findings @param {Context} context */
@@ -40,7 +42,8 @@ function under(wanted, findings, context) {
 function item(finding, number, findings, context) {
   const following = under(({ follows_from: cause }) => cause === finding.id, findings, context);
   const cause = findings.find(({ id }) => id === finding.follows_from);
-  const places = new Map(finding.at.filter((pointer) => !cause?.at.includes(pointer) && context.goes(pointer)).map((pointer) => [nameOf(context.order, pointer), pointer]));
+  const led = finding.at.filter((pointer) => !cause?.at.includes(pointer)).map((pointer) => `${pointer}${ASKED[finding.check] ?? ""}`);
+  const places = new Map(led.filter(context.goes).map((pointer) => [nameOf(context.order, pointer), pointer]));
   const asked = isAsked(finding);
   const level = make("strong", { class: "level" }, say(`findings.${asked ? "asked" : finding.level}`));
   return make(
