@@ -8,6 +8,8 @@ import { offer, sideOption } from "./options.js";
 
 const JOIN_MM = 2;
 const PATIENCE_MS = 15_000;
+/** @type {Order | null} whose L can be made in one piece */
+let castable = null;
 
 /**
  * A join names slabs by number, and goes with one that is gone.
@@ -140,9 +142,10 @@ function alongMm({ back, arm, gapMm }) {
 
 /** @param {HTMLElement} form @param {Store} store */
 function syncArms(form, store) {
+  const { order } = store;
   const l = lOf(store);
   one("#arms", form).hidden = !l;
-  one("#one-piece", form).hidden = true; // until it is known that it can be made
+  one("#one-piece", form).hidden = order !== castable; // one that is being pressed must not go
   if (!l) return;
   const { back, arm } = l;
   /** @type {Record<string, unknown>} */
@@ -173,5 +176,7 @@ export async function offerOnePiece({ form, service, store }, { order, settled }
   const l = lOf(store);
   if (!l || !settled || order !== store.order) return;
   const { kind } = await service.quote(inOnePiece(order, l, store.unit), { minimal: true, signal: AbortSignal.timeout(PATIENCE_MS) });
-  if (order === store.order) one("#one-piece", form).hidden = kind !== "quote";
+  if (order !== store.order) return;
+  if (kind === "quote") castable = order;
+  one("#one-piece", form).hidden = order !== castable;
 }
