@@ -13,13 +13,16 @@ SMALL_TARGETS = """() => Array
   .map((e) => [e, (e.closest("label") ?? e).getBoundingClientRect()])
   .filter(([, box]) => box.width < 24 || box.height < 24)
   .map(([e, box]) => `${e.outerHTML.slice(0, 80)} ${box.width}×${box.height}`)"""
-# What is pressed or typed into in the form, that is lower than a finger or of small letters; what
-# is ticked is pressed by its label, and a button that is a link in a sentence is as high as a line.
+# What is pressed or typed into in the form, that is lower than a finger, or a field of letters so
+# small that a phone enlarges it; what is ticked is pressed by its label, and a button that is a link
+# in a sentence is as high as a line.
 LOW = """() => Array
   .from(document.querySelectorAll("#order :is(button:not(.link), input, select, summary)"))
   .filter((e) => e.checkVisibility({visibilityProperty: true}))
   .map((e) => [e, (e.closest("label.pick, label.tick") ?? e).getBoundingClientRect().height])
-  .filter(([e, high]) => high < 44 || parseFloat(getComputedStyle(e).fontSize) < 16)
+  .filter(([e, high]) => high < 44 ||
+    (e.matches("select, input:not([type=radio], [type=checkbox])") &&
+      parseFloat(getComputedStyle(e).fontSize) < 16))
   .map(([e, high]) => `${e.outerHTML.slice(0, 80)} ${high}`)"""
 # Words over two lines that no hyphen parts: what stands right before a break is no letter.
 BROKEN_WORDS = r"""() => {
