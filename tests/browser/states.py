@@ -14,8 +14,8 @@ SMALL_TARGETS = """() => Array
   .filter(([, box]) => box.width < 24 || box.height < 24)
   .map(([e, box]) => `${e.outerHTML.slice(0, 80)} ${box.width}×${box.height}`)"""
 # What is pressed or typed into in the form, that is lower than a finger, or a field of letters so
-# small that a phone enlarges it; what is ticked is pressed by its label, and a button that is a link
-# in a sentence is as high as a line.
+# small that a phone enlarges it. What is ticked is pressed by its label; a button that is a link in
+# a sentence is as high as a line.
 LOW = """() => Array
   .from(document.querySelectorAll("#order :is(button:not(.link), input, select, summary)"))
   .filter((e) => e.checkVisibility({visibilityProperty: true}))
