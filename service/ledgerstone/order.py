@@ -194,6 +194,7 @@ class Rests:
     fixed: bool = False
     rails: Literal["cabinet", "hardwood", "steel"] | None = None
     units: tuple[Unit, ...] = ()
+    assumed: bool | None = None  # nobody told which units, and ours follow the openings
     overhang: Mapping[str, Length] = field(default_factory=lambda: MappingProxyType({}))
     sides: tuple[str, ...] = ()
     width: Length | None = None

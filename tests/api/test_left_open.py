@@ -8,7 +8,7 @@ import pytest
 from flask.testing import FlaskClient
 
 from support.calibration import on_units, order
-from support.slabs import box, hole
+from support.slabs import box, cut, hole
 
 COLLECT = {"kind": "collect"}
 TOLD = {
@@ -167,3 +167,56 @@ def test_where_no_thickness_does_the_order_is_sent_back_at_the_usual(client: Fla
     said = note(answer, "thickness-taken")
     assert said is not None
     assert said["measured"] == {"thickness_mm": 40.0}
+
+
+@pytest.mark.parametrize("x", range(330, 1480, 50))
+def test_assumed_units_follow_the_openings(client: FlaskClient, x: int) -> None:
+    """Wherever a sink is moved, the units that nobody told stand clear of it, and are named."""
+    sink = cut("rectangle", (500, 400), (x, 300), label="sink")
+    rests = {"kind": "units", "assumed": True, "units": [{"width": 600}] * 3}
+    asked = order(COLLECT, slab(outline=box(1800, 600), cutouts=[sink], rests=rests))
+    answer = client.post("/v1/quotes", json=asked).get_json()
+    assert not [one for one in answer["findings"] if one["check"] == "cutout-over-unit-side"]
+    made = answer["order"]["slabs"][0]["rests"]
+    assert made["assumed"] is True
+    at = [sum(_mm(one) for one in made["units"][:k]) for k in range(len(made["units"]))]
+    homes = [
+        one["for"]
+        for left, one in zip(at, made["units"], strict=True)
+        if left + 18 <= x - 250 and x + 250 <= left + _mm(one) - 18
+    ]
+    assert homes == ["basin"]
+    said = note(answer, "left-to-us")
+    assert said is not None
+    assert str(made["units"][-1]["width"]) in said["says"]
+
+
+def test_left_out_units_are_assumed_and_told_ones_are_not(client: FlaskClient) -> None:
+    """Base units without widths are priced on assumed ones, and say so; told ones are as told."""
+    left = order(COLLECT, slab(outline=box(1800, 600), rests={"kind": "units"}))
+    answer = client.post("/v1/quotes", json=left).get_json()
+    assert [one["width"] for one in answer["order"]["slabs"][0]["rests"]["units"]] == ["600 mm"] * 3
+    assert note(answer, "left-to-us") is not None
+    told = {"kind": "units", "units": [{"width": 900}] * 2}
+    answer = client.post(
+        "/v1/quotes", json=order(COLLECT, slab(outline=box(1800, 600), rests=told))
+    ).get_json()
+    assert note(answer, "left-to-us") is None
+
+
+def test_what_is_joined_looks_alike_unless_told(client: FlaskClient) -> None:
+    """The part of an L whose shade was left out has the other's, whichever comes first."""
+    joins = [{"one": {"slab": 0, "side": "front"}, "other": {"slab": 1, "side": "right"}, "gap": 2}]
+    shades = client.get("/v1/choices").get_json()["shades"]
+    told = slab(shade={"name": shades[-1]["name"]})
+    for slabs in ((told, slab(without="shade")), (slab(without="shade"), told)):
+        asked = {**order(COLLECT, *slabs), "joins": joins}
+        answer = client.post("/v1/quotes", json=asked).get_json()
+        made = {one["shade"]["name"] for one in answer["order"]["slabs"]}
+        assert made == {shades[-1]["name"]}
+        assert note(answer, "join-of-unlike-looks") is None
+
+
+def _mm(unit: dict[str, Any]) -> float:
+    width = unit["width"]
+    return float(width.removesuffix(" mm")) if isinstance(width, str) else width

@@ -11,10 +11,15 @@ from ledgerstone.checks import OCCASIONS
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.papers.advice import NEEDED, advice_of
 from ledgerstone.papers.views import QuoteView
+from ledgerstone.quantities import Length
 from ledgerstone.quote import Quote, quote
+from ledgerstone.wording import Message
+from ledgerstone.wording.speech import speech_in
 from ledgerstone.workshop import Workshop
 from support.asking import changed
+from support.calibration import JOBS
 from support.offered import MAKER, slabs_order
+from support.slabs import box, cut, slab_json
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient
@@ -146,3 +151,52 @@ def test_a_finding_says_when_one_acts_on_it(client: "FlaskClient") -> None:
     assert when["young-in-place"] == "in-use"
     stopped = client.post("/v1/quotes", json=STOPPED).get_json()
     assert {f["when"] for f in stopped["findings"] if f["level"] == "stops"} == {"before-order"}
+
+
+_LENGTHS = {"length", "width", "diameter", "thickness", "x", "y", "depth", "front", "left", "right"}
+
+
+def _in_metres(value: object) -> object:
+    """Write every length of a slab as somebody who measures in metres does."""
+    if isinstance(value, dict):
+        return {
+            key: f"{one / 1000:g} m"
+            if key in _LENGTHS and isinstance(one, int | float)
+            else _in_metres(one)
+            for key, one in value.items()
+        }
+    return [_in_metres(one) for one in value] if isinstance(value, list) else value
+
+
+@pytest.mark.parametrize("name", JOBS)
+def test_who_measures_in_metres_reads_small_lengths_in_millimetres(
+    client: "FlaskClient", name: str
+) -> None:
+    """No sentence has a length under a metre in metres: trade practice is 620 mm, not 0.62 m."""
+    order = {"slabs": _in_metres(JOBS[name]["slabs"]), "delivery": {"kind": "collect"}}
+    answer = client.post("/v1/quotes", json=order).get_json()
+    text = _letter(client, order)["text"]
+    said = [text, *(one["says"] for one in answer["findings"])]
+    assert not re.findall(r"(?<![\d.])0\.\d+ m\b", " ".join(said))
+
+
+def test_a_letter_says_what_was_assumed_joined_and_mounted_from_below(
+    client: "FlaskClient",
+) -> None:
+    """Assumed units are told as ours, an undermount sink and a join as they were ordered."""
+    sink = cut("rectangle", (500, 400), (900, 300), label="sink", rim="shown")
+    slabs = [
+        slab_json(box(1800, 600), sink, rests={"kind": "units"}),
+        slab_json(box(900, 600), rests={"kind": "units", "units": [{"width": 900}]}),
+    ]
+    joins = [{"one": {"slab": 0, "side": "front"}, "other": {"slab": 1, "side": "right"}, "gap": 2}]
+    order = {"slabs": slabs, "joins": joins, "delivery": {"kind": "collect"}}
+    text = " ".join(_letter(client, order)["text"].split())
+    speech = speech_in("en")
+    assert speech.say(Message("letter-from-below")) in text
+    assert speech.say(Message("letter-on-assumed", rests="|")).split("|")[0] in text
+    assert text.count(speech.say(Message("letter-on-assumed", rests="|")).split("|")[0]) == 1
+    gap = Length.of_mm(2)
+    one = Message("slab-numbered", number=1)
+    said = Message("letter-joined", side="the right", other="the front", that=one, gap=gap)
+    assert speech.say(said) in text

@@ -86,7 +86,7 @@ def test_an_overhang_is_kept(client: FlaskClient) -> None:
     made = _placed(client, slab={**SLAB, "rests": rests}, free={"rests": True})["slabs"][0]["rests"]
     assert made["overhang"] == {"front": "20 mm", "left": 300}
     assert made["fixed"] is True
-    assert [unit["width"] for unit in made["units"]] == ["500 mm"] * 3
+    assert [unit["width"] for unit in made["units"]] == ["600 mm", "600 mm", "300 mm"]
 
 
 def test_an_l_is_two_slabs_and_a_join(client: FlaskClient) -> None:

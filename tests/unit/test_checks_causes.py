@@ -6,12 +6,13 @@ from typing import Final
 
 import pytest
 
-from ledgerstone.checks import GROUP_OF, Finding
+from ledgerstone.checks import GROUP_OF, OCCASIONS, Finding
 from ledgerstone.checks.causes import CAUSES, with_causes
 from ledgerstone.quantities import Length
 from ledgerstone.wording import Message
 from ledgerstone.working_out import run_stages
 from ledgerstone.workshop import Workshop
+from support.calibration import BREAKERS, JOBS
 from support.documents import Json
 from support.slabs import box, cut, hole, order_of, slab_json
 from support.stages import Stages
@@ -121,3 +122,28 @@ def test_nothing_follows_from_itself(check: str) -> None:
         reached += [cause for cause in CAUSES.get(name, ()) if cause not in reached]
         assert name in GROUP_OF
         assert check not in CAUSES.get(name, ())
+
+
+def _as_read(findings: tuple[Finding, ...]) -> list[str]:
+    """Ids down an answer: what stops and two cautions stand open, the rest is folded by when."""
+    roots = [one for one in findings if one.follows_from is None]
+    warned = [one for one in roots if one.level == "caution" and one.when == "before-order"][:2]
+    groups = [[one for one in roots if one.level == "stops"], warned]
+    left = [one for one in roots if one not in groups[0] and one not in warned]
+    groups += [[one for one in left if one.when == when] for when in OCCASIONS]
+    return [
+        each.id
+        for group in groups
+        for one in group
+        for each in (one, *(f for f in findings if f.follows_from == one.id))
+    ]
+
+
+@pytest.mark.parametrize("name", [*JOBS, *BREAKERS])
+def test_numbers_run_down_the_answer(name: str, workshop: Workshop) -> None:
+    """Findings are in the order in which they are read, so that theirs are 1, 2, 3 down it."""
+    document = JOBS[name] if name in JOBS else BREAKERS[name][0]
+    order = order_of(workshop, *document["slabs"])
+    stages = Stages(order, workshop, None, TODAY)
+    found = run_stages(stages.order, stages.context).findings
+    assert [one.id for one in found] == _as_read(found)

@@ -81,7 +81,8 @@ def test_joined_slabs_are_as_thick(
 )
 def test_a_join_of_two_looks_shows(workshop: Workshop, other: Json, what: str | None) -> None:
     """Another shade, sealer or surface is cautioned; the same on both is not."""
-    slabs = (plain(shade={"name": "graphite"}), plain(**{"shade": {"name": "graphite"}} | other))
+    look = {"shade": {"name": "graphite"}, "finish": {"surface": "as-cast", "sealer": "matt"}}
+    slabs = (plain(**look), plain(**look | other))
     findings = found(workshop, "join-of-unlike-looks", *slabs, joins=END_TO_END)
     assert [f"not of one {what}" in f.says for f in findings] == [True] * (what is not None)
 
@@ -167,7 +168,7 @@ def test_an_opening_too_wide_for_its_unit_says_so(workshop: Workshop) -> None:
     bowl = cut("rectangle", (600, 400), (1100, 310), label="bowl")
     slab = slab_json(box(1400, 620), bowl, rests=on_units((800, "base"), (600, "basin")))
     (finding,) = found(workshop, "cutout-over-unit-side", slab)
-    assert finding.says.endswith("The 600 mm basin unit is 564 mm wide inside.")
+    assert finding.says.endswith("The bowl's unit is 564 mm wide inside.")
 
 
 def test_overhangs_and_gaps_shift_the_units(workshop: Workshop) -> None:

@@ -8,6 +8,7 @@ import pytest
 
 from ledgerstone.checks import GROUP_OF, Finding
 from ledgerstone.checks.where import spot
+from ledgerstone.quantities import Length
 from ledgerstone.shape import shape_of
 from ledgerstone.stages import StageContext
 from ledgerstone.wording import Message, english
@@ -172,3 +173,44 @@ def test_a_thin_slab_says_that_its_steel_lies_near_the_face(workshop: Workshop) 
     assert "8 mm" in finding.says
     usual = _found(workshop, slab_json(box(900, 300), thickness=30))
     assert "cover-too-thin" not in {one.check for one in usual}
+
+
+@pytest.mark.parametrize("across", [700, 900, 1100])
+def test_a_top_on_a_pedestal_stands_on_the_plate_that_is_named(
+    across: int, workshop: Workshop
+) -> None:
+    """The plate that a sentence names is wide enough, and one much narrower is not."""
+    top = {"kind": "round", "diameter": across}
+
+    def on(plate: float) -> tuple[Finding, ...]:
+        rests = {"kind": "pedestal", "plate": plate}
+        return _found(workshop, slab_json(top, use="table", thickness=50, rests=rests))
+
+    finding = _one(on(across / 2), "tips-when-sat-on")
+    assert isinstance(finding.message, Message)
+    plate = finding.message.values["plate"]
+    assert isinstance(plate, Length)
+    assert [one for one in on(plate.mm) if one.check == "tips-when-sat-on"] == []
+    assert [one for one in on(plate.mm - 40) if one.check == "tips-when-sat-on"]
+
+
+@pytest.mark.parametrize("length", [1500, 1800, 2100])
+def test_a_slab_that_sags_does_not_at_the_thickness_that_is_named(
+    length: int, workshop: Workshop
+) -> None:
+    """The thickness that a sentence names keeps the sag out of sight; else two pieces are named."""
+
+    def of(thickness: float) -> list[Finding]:
+        slab = slab_json(
+            box(length, 300), use="shelf", thickness=thickness, rests={"kind": "ends", "depth": 50}
+        )
+        return [one for one in _found(workshop, slab) if one.check == "sags"]
+
+    (finding,) = of(min(workshop.shaping.thicknesses_mm))
+    assert isinstance(finding.message, Message)
+    if finding.message.name == "sags":
+        thickness = finding.message.values["thickness"]
+        assert isinstance(thickness, Length)
+        assert of(thickness.mm) == []
+    else:
+        assert finding.message.name == "sags-far"

@@ -256,7 +256,7 @@ def test_rests_are_dotted_and_units_are_named(workshop: Workshop) -> None:
     """Each unit is dotted beneath and says what it is for."""
     root = plan_of(bench(), workshop)
     assert len(list(parts(root, "rest"))) == 2
-    assert {"base 650 mm", "basin 800 mm"} <= set(texts(root))
+    assert {"base 650 mm", "bowl 800 mm"} <= set(texts(root))
 
 
 def test_the_title_block_says_what_it_is_reported(workshop: Workshop) -> None:

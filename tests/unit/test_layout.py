@@ -3,6 +3,7 @@
 from dataclasses import replace
 from datetime import date
 
+import numpy as np
 import pytest
 
 from ledgerstone.checks import check_plan
@@ -88,7 +89,7 @@ def test_units_stand_where_openings_leave_them(workshop: Workshop, context: Stag
     assert laid is not None
     assert laid.rests is not None
     assert sum(unit.width.mm for unit in laid.rests.units) == pytest.approx(2100)
-    assert [unit.use for unit in laid.rests.units if unit.use != "base"] == [
+    assert [unit.use for unit in laid.rests.units if unit.use not in ("base", "gap")] == [
         "basin",
         "hob",
         "basin",
@@ -104,6 +105,50 @@ def test_units_without_openings_fill_the_run(length_mm: float) -> None:
     units = units_along(length_mm, [], "mm")
     assert sum(unit.width.mm for unit in units) == pytest.approx(length_mm)
     assert all(unit.width.mm <= 601 for unit in units)
+
+
+METRIC_MM = {150, 200, 300, 400, 450, 500, 600, 800, 900, 1000, 1200}
+INCHES = {9, 12, 15, 18, 21, 24, 27, 30, 33, 36, 42, 48}
+
+
+@pytest.mark.parametrize("seed", range(40))
+def test_assumed_units_are_sold_in_their_widths(seed: int) -> None:
+    """Units are as sold, the rest are fillers under 150 mm, and no side is under an opening.
+
+    Widths as kitchen makers list them, metric and in inches.
+    """
+    rng = np.random.default_rng(seed)
+    unit: UnitName = "in" if seed % 2 else "mm"
+    per = 25.4 if unit == "in" else 1.0
+    length_mm = per * round(rng.uniform(900, 3300) / per)
+    wide_mm = rng.uniform(300, 560)
+    start_mm = rng.uniform(40, length_mm - wide_mm - 40)
+    span = Span(start_mm, start_mm + wide_mm, "basin")
+    units = units_along(length_mm, [span], unit)
+    assert sum(one.width.mm for one in units) == pytest.approx(length_mm, abs=1.6)
+    for one in units:
+        width = round(one.width.mm / per, 3)
+        fills = one.use == "gap" and one.width.mm <= 150
+        assert fills or width in (INCHES if unit == "in" else METRIC_MM)
+    assert [one.use for one in units].count("basin") == 1
+    at, sides = 0.0, []
+    for one in units:
+        if one.use != "gap":
+            sides += [(at, at + 18), (at + one.width.mm - 18, at + one.width.mm)]
+        at += one.width.mm
+    assert not any(a < span.end_mm and span.start_mm < b for a, b in sides)
+
+
+def test_a_run_of_usual_units_is_all_of_them() -> None:
+    """72 in are three units of 24 in, and 3 m five of 600 mm."""
+    hob = Span(25 * 25.4, 47 * 25.4, "hob")
+    inches = units_along(72 * 25.4, [hob], "in")
+    assert [(one.width.text(), one.use) for one in inches] == [
+        ("24 in", "base"),
+        ("24 in", "hob"),
+        ("24 in", "base"),
+    ]
+    assert [one.width.text() for one in units_along(3000, [], "mm")] == ["600 mm"] * 5
 
 
 def test_near_openings_share_a_unit() -> None:

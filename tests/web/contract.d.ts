@@ -95,7 +95,7 @@ declare namespace Contract {
   type ReplyAsk = {adjustments?: Adjustment[], margin_percent?: string, deposit_round_to?: string, note?: string, standing?: string, valid_until?: string, token?: string, order?: Order, customer?: string, tone?: string, answers?: Answered, asked?: Order, ways?: boolean, language?: string, assumed?: Taken[], missing?: Question[]};
   type Request = {token: string, name: string, reach: string, note?: string};
   type Requested = {reference: string, says: string};
-  type Rests = {kind: string, fixed?: boolean, units?: Unit[], overhang?: Record<string, Length>, rails?: string, sides?: string[], width?: Length, depth?: Length, at?: Point[], pad?: Length, lines?: Ledge[], plate?: Length, centre?: Point};
+  type Rests = {kind: string, fixed?: boolean, units?: Unit[], assumed?: boolean, overhang?: Record<string, Length>, rails?: string, sides?: string[], width?: Length, depth?: Length, at?: Point[], pad?: Length, lines?: Ledge[], plate?: Length, centre?: Point};
   type SampleTile = {price: string, says: string};
   type SealerChoice = {name: string, says: string, places: string[]};
   type SentBack = {type: string, title: string, status: number, detail: string, instance?: string, order: Order, findings: Finding[], more_findings?: number, not_checked: ("shape" | "strength" | "promise")[], drawings: Drawings, fix_all?: Fix, nearest_makeable?: Fix, why_no_fix?: string};

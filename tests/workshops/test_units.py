@@ -49,8 +49,9 @@ def _order(shop: Shop, unit: UnitName, length_mm: float, **slab: Any) -> Json:
 
 
 def _strange(document: Json, unit: UnitName) -> list[str]:
-    """The texts of an answer with a length in another unit."""
-    others = "|".join(words for name, words in _WORDS.items() if name != unit)
+    """The texts of an answer with a length in another unit; beside metres stand millimetres."""
+    beside = {unit, "mm"} if unit == "m" else {unit}
+    others = "|".join(words for name, words in _WORDS.items() if name not in beside)
     texts = map(plain, read(document))
     return [text for text in texts if re.search(rf"\d ?(?:{others})\b", text)]
 

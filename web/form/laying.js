@@ -1,12 +1,12 @@
 import { Pause } from "../asking.js";
-import { written } from "../lib/json.js";
+import { without, written } from "../lib/json.js";
 import { inMm, spoken } from "../lib/lengths.js";
 import { sizeMm, startingOrder } from "../order/slabs.js";
 import { one, say, write } from "../show.js";
 import { lOf, withSlabs } from "./joins.js";
 
 const MOST_FREE = 8;
-const NEAR_MM = 2; // what a unit rounds by
+const NEAR_MM = 2;
 
 export class Laying {
   /** @param {Page} page */
@@ -25,7 +25,7 @@ export class Laying {
     this.begun = { order: page.restored ? null : page.store.order, name: "" }; // as it starts
   }
 
-  /** False where it fits nowhere. @param {string} piece */
+  /** @param {string} piece */
   async add(piece) {
     const { store } = this.page;
     const answer = await this.ask({ add: piece });
@@ -37,7 +37,7 @@ export class Laying {
     return true;
   }
 
-  /** In the place of the shown slab, or of its L. @param {string} name */
+  /** @param {string} name */
   async start(name) {
     const { store } = this.page;
     const answer = await this.ask({ start: name });
@@ -55,7 +55,7 @@ export class Laying {
     this.page.announce(say("start.done", { name: say(`start.${name}`) }));
   }
 
-  /** A start that nobody has changed is of this unit's own sizes. @param {Unit} unit */
+  /** @param {Unit} unit */
   async speak(unit) {
     const { choices, store } = this.page;
     const { order, name } = this.begun;
@@ -85,11 +85,10 @@ export class Laying {
 
   keepCentred() {
     const { before, page: { store } } = this;
-    const slabs = store.order.slabs.map((slab, i) => this.centred(slab, before.slabs[i]));
+    const slabs = store.order.slabs.map((slab, i) => told(this.centred(slab, before.slabs[i]), before.slabs[i]));
     if (slabs.some((slab, i) => slab !== store.order.slabs[i])) store.order = { ...store.order, slabs };
   }
 
-  /** Units that were taken. */
   showTaken() {
     const place = one("#units-say");
     const says = this.taken.get(JSON.stringify(this.page.store.shown.rests)) ?? "";
@@ -160,7 +159,7 @@ export class Laying {
   free({ cutouts = [], reliefs = [], rests }) {
     const those = (/** @type {object[]} */ all) => all.flatMap((each, i) => (this.page.store.placed.has(placeOf(each)) ? [i] : [])).slice(-MOST_FREE);
     const bare = rests !== undefined && rests.kind !== "full" && Object.keys(rests).length === 1;
-    return { cutouts: those(cutouts), reliefs: those(reliefs), rests: bare || this.page.store.placed.has(JSON.stringify(rests)) };
+    return { cutouts: those(cutouts), reliefs: those(reliefs), rests: bare || rests?.assumed || this.page.store.placed.has(JSON.stringify(rests)) };
   }
 
   /** What a layout goes by. @param {Slab} slab */
@@ -184,7 +183,13 @@ export class Laying {
   }
 }
 
-/** @param {any} member an opening or a relief */
+/** Units that were entered are assumed no more. @type {(slab: Slab, old?: Slab) => Slab} */
+function told(slab, old) {
+  const { outline, rests } = slab;
+  return rests?.assumed && outline === old?.outline && rests.units !== old.rests?.units ? { ...slab, rests: without(rests, "/assumed") } : slab;
+}
+
+/** @param {any} member */
 function placeOf({ centre, at }) {
   return JSON.stringify(centre ?? at);
 }

@@ -39,7 +39,9 @@ from ledgerstone.drawing import (
     true_size_pdf,
 )
 from ledgerstone.drawing.frame import PHONE_WIDTH, SHEET_WIDTH
+from ledgerstone.drawing.handedness import meetings_of
 from ledgerstone.drawing.tiling import SheetSize
+from ledgerstone.message import Message
 from ledgerstone.order import Order, Slab
 from ledgerstone.remedies import Budget
 from ledgerstone.shade import shade_seen
@@ -250,10 +252,12 @@ class Drawings:
 
     def _plan(self, slab: Slab, shape: Shape, number: int, wide: float) -> str:
         seen = shade_seen(slab.shade, self.workshop)
-        issued = self.content.get("on")
+        issued, slabs, joins = self.content.get("on"), self.order.slabs, self.order.joins
+        numbered = Message("plan-slab-numbered", number=number + 1)
         title = TitleBlock(
             reference=self.content.get("ref", ""),
-            label=slab.label,
+            label=slab.label or ("" if len(slabs) == 1 else self.speech.say(numbered)),
+            lies=" ".join(map(self.speech.say, meetings_of(number, slabs, self.shapes, joins))),
             date="" if issued is None else self.speech.value(date.fromisoformat(issued)),
             shade=slab.shade.name or slab.shade.match or "",
             colour=seen.hex if seen is not None else NO_COLOUR,

@@ -10,6 +10,7 @@ from typing import Any
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.placing_ask import PlacingRequest, read_placing
 from ledgerstone.application.resolving import read_members
+from ledgerstone.checks.left_open import units_taken
 from ledgerstone.codec.order_out import write_member
 from ledgerstone.codec.placing_schemas import ASK, PLACING
 from ledgerstone.json_types import JSON
@@ -24,7 +25,7 @@ from ledgerstone.layout import (
     new_relief,
     started,
 )
-from ledgerstone.message import Listed, Message
+from ledgerstone.message import Message
 from ledgerstone.order import Cutout, Order, Slab
 from ledgerstone.remedies import Budget, placing_units
 from ledgerstone.stages import StageContext
@@ -85,9 +86,7 @@ def _taken(placing: PlacingRequest, now: Slab) -> Iterator[Message]:
     """Say which base units were taken where nobody told them."""
     if placing.free.rests is None or now.rests is None or now.rests.kind != "units":
         return
-    widths = [unit.width for unit in now.rests.units]
-    told = widths[:1] if len({width.mm for width in widths}) == 1 else widths
-    yield Message("placing-units", count=len(widths), widths=Listed(tuple(told)))
+    yield Message("placing-units", units=units_taken(now.rests))
 
 
 def _strength_test(

@@ -13,8 +13,10 @@ from typing import Any, Final
 from shapely.geometry import shape as geometry
 
 from ledgerstone.checks.finding import LEVELS, Finding
+from ledgerstone.checks.occasions import OCCASIONS
 
 NEAR_MM: Final = 100.0  # so far apart two places are one to who looks at the plan
+_MOST_OPEN: Final = 2  # cautions that stand open on the page, above what is folded
 _OPENING: Final = ("cutout-off-slab", "cutouts-overlap")
 _NARROW: Final = ("sliver", "neck-too-narrow", *_OPENING, "strip-too-narrow")
 # The checks that a finding may follow from; the first one found counts. No chain is a circle.
@@ -41,9 +43,11 @@ CAUSES: Final[Mapping[str, tuple[str, ...]]] = MappingProxyType(
 
 
 def with_causes(findings: Sequence[Finding]) -> tuple[Finding, ...]:
-    """Return findings the most serious first, each that follows from another right after it.
+    """Return findings as they are read, each that follows from another right after it.
 
-    A finding follows only from one that is as serious.
+    What stops the order comes first, then the first cautions, then the rest by when it is acted
+    on, the most serious first: numbers on the page, on its plan and in this list are the same. A
+    finding follows only from one that is as serious.
     """
     found = {finding.id: _followed(finding, findings) for finding in findings}
     roots = {name: _root(name, found) for name in found}
@@ -57,7 +61,16 @@ def with_causes(findings: Sequence[Finding]) -> tuple[Finding, ...]:
             following.setdefault(effect.follows_from, []).append(effect)
     first = [finding for finding in linked if finding.follows_from is None]
     first.sort(key=lambda part: LEVELS.index(part.level))
+    warned = [part for part in first if (part.level, part.when) == ("caution", "before-order")]
+    first.sort(key=lambda part: _read_at(part, warned[:_MOST_OPEN]))
     return tuple(part for cause in first for part in (cause, *following.pop(cause.id, ())))
+
+
+def _read_at(finding: Finding, open_cautions: Sequence[Finding]) -> int:
+    """Return which part of an answer a finding is read in."""
+    if finding.level == "stops":
+        return 0
+    return 1 if finding in open_cautions else 2 + OCCASIONS.index(finding.when)
 
 
 def is_said_by(cause: Finding, finding: Finding) -> bool:

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from itertools import groupby
 from typing import Final
 
 from ledgerstone.checks.finding import Finding, only
-from ledgerstone.order import Slab
+from ledgerstone.order import Order, Rests, Slab, Unit
+from ledgerstone.quantities import Length
 from ledgerstone.stages import Judged, Planned
-from ledgerstone.wording import Listed, Message, cutout_name
+from ledgerstone.wording import Listed, Message, cutout_name, slab_name
 
 _OURS: Final = "the workshop's own rule"
 _MOST_RIMS: Final = 3
@@ -42,6 +44,7 @@ def rest_taken(judged: Judged) -> Iterable[Finding]:
     """Whatever else nobody told is said once for the whole order, beside its price."""
     order = judged.planned.order
     things = [thing for slab in order.slabs for thing in _things(slab)]
+    things += _units(order)
     rims = [name for slab in order.slabs for name in _rims(slab)]
     if rims:
         things.append(Message("taken-rims", cutouts=Listed(tuple(rims), most=_MOST_RIMS)))
@@ -49,7 +52,8 @@ def rest_taken(judged: Judged) -> Iterable[Finding]:
         things.append(Message("taken-delivery"))
     if not things:
         return
-    slabs = [i for i, slab in enumerate(order.slabs) if any(_things(slab)) or any(_rims(slab))]
+    told_of = [(any(_things(slab)), any(_rims(slab)), _is_on_ours(slab)) for slab in order.slabs]
+    slabs = [i for i, told in enumerate(told_of) if any(told)]
     yield Finding(
         "left-to-us",
         "note",
@@ -73,6 +77,41 @@ def _things(slab: Slab) -> Iterator[Message]:
             yield Message("taken-sealer", sealer=slab.finish.sealer)
         elif name == "edges":
             yield Message("taken-edges")
+
+
+def _is_on_ours(slab: Slab) -> bool:
+    """Return whether a slab is on units that nobody told."""
+    return bool(slab.rests and slab.rests.assumed)
+
+
+def _units(order: Order) -> Iterator[Message]:
+    """Name the units that were taken; under each of several slabs by itself."""
+    for i, slab in enumerate(order.slabs):
+        if slab.rests is not None and slab.rests.assumed:
+            if len(order.slabs) == 1:
+                yield units_taken(slab.rests)
+                continue
+            name = slab_name(slab, i, len(order.slabs))
+            yield Message("taken-units-under", slab=name, units=_sold(slab.rests))
+
+
+def units_taken(rests: Rests) -> Message:
+    """Name the base units that were taken."""
+    return Message("taken-units", units=_sold(rests))
+
+
+def _sold(rests: Rests) -> Listed:
+    """List units from left to right, equal ones together."""
+    runs = [(key, len(list(run))) for key, run in groupby(rests.units, key=_as_sold)]
+    units = (
+        Message("taken-unit", count=count, width=width, use="gap" if is_gap else "unit")
+        for (width, is_gap), count in runs
+    )
+    return Listed(tuple(units), joined="comma")
+
+
+def _as_sold(unit: Unit) -> tuple[Length, bool]:
+    return unit.width, unit.use == "gap"
 
 
 def _rims(slab: Slab) -> Iterator[Message]:

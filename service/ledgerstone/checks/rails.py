@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from shapely.geometry import Point
 
 from ledgerstone.checks.finding import Finding, geojson
-from ledgerstone.checks.units import standing_units
+from ledgerstone.checks.units import standing_units, unit_name
 from ledgerstone.order import Order, Slab
 from ledgerstone.price.rails import unit_price
 from ledgerstone.stages import Assessed
@@ -53,7 +53,7 @@ def flat_rails_in_the_way(assessed: Assessed) -> Iterable[Finding]:
             continue
         crowded = crowded_units(rests, shape, rails)
         if crowded:
-            units = Listed(tuple(_unit_name(slab, unit) for unit in crowded))
+            units = Listed(tuple(unit_name(slab, unit) for unit in crowded))
             first = next(unit for unit in standing_units(rests, shape) if unit.index == crowded[0])
             wide = slab.thickness.like(rails.flat.width_mm)
             name = slab_name(slab, i, len(order.slabs))
@@ -104,15 +104,8 @@ def _fitted(
     for level in levels:
         units = [unit for unit, kind in needed if kind == level]
         if units:
-            across = Listed(tuple(_unit_name(slab, unit) for unit in units))
+            across = Listed(tuple(unit_name(slab, unit) for unit in units))
             rails = workshop.rails
             rail = rails.steel.name if level == "steel" else rails.hardwood.name
             ours = unit_price(order, level, workshop) is not None
             yield ours, rail, "yes" if level == "post" else "no", across
-
-
-def _unit_name(slab: Slab, unit: int) -> Message:
-    uses = [unit.use for unit in slab.rests.units] if slab.rests is not None else []
-    if uses and uses[unit] in ("hob", "basin") and uses.count(uses[unit]) == 1:
-        return Message("unit-of", use=uses[unit])
-    return Message("unit-numbered", number=unit + 1)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Sequence
 
 from shapely.geometry import Point
@@ -23,6 +24,7 @@ from ledgerstone.strength.rests import Bearing
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.strength.verdict import Case, Verdict, worst
 from ledgerstone.wording import Message, slab_name, slabs_name
+from ledgerstone.workshop.records import Workshop
 
 _LYING: tuple[Case, ...] = (
     "own-weight",
@@ -182,19 +184,24 @@ def does_not_tip(assessed: Assessed) -> Iterable[Finding]:
     for i, slab, shape, strength in assessed.slabs():
         tips = strength.in_place.tips_under
         if tips:
+            name, where = slab_name(slab, i, len(order.slabs)), spot(slab, shape, tips[0])
             yield Finding(
                 "tips-when-sat-on",
                 "caution",
-                Message(
-                    "tips-when-sat-on",
-                    slab=slab_name(slab, i, len(order.slabs)),
-                    where=spot(slab, shape, tips[0]),
-                ),
+                _tips(slab, name, where, strength.in_place.steady_plate_mm),
                 "EN 1990 table A1.2(A): 0.9 G against 1.1 G and 1.5 Q beyond",
                 slab=i,
                 at=(f"/slabs/{i}/rests",),
                 where_mm=geojson(Point(tips[0])),
             )
+
+
+def _tips(slab: Slab, name: Message, where: Message, plate_mm: float | None) -> Message:
+    """Say that a slab is to be fixed down, or stands by itself on a wider plate."""
+    if plate_mm is None:
+        return Message("tips-when-sat-on", slab=name, where=where)
+    plate = slab.thickness.like(plate_mm, "up", to_mm=10)
+    return Message("tips-on-its-plate", slab=name, where=where, plate=plate)
 
 
 def looks_flat(assessed: Assessed) -> Iterable[Finding]:
@@ -207,14 +214,26 @@ def looks_flat(assessed: Assessed) -> Iterable[Finding]:
             yield Finding(
                 "sags",
                 "caution",
-                Message(
-                    "sags",
-                    slab=slab_name(slab, i, len(order.slabs)),
-                    sag=slab.thickness.like(sag, "up", to_mm=0.1),
-                ),
+                _sags(slab, slab_name(slab, i, len(order.slabs)), sag, limit, workshop),
                 "comfort: span / 720, after natural-stone practice; creep by EN 1992-1-1 3.1.4",
                 slab=i,
                 at=(f"/slabs/{i}/rests",),
                 measured={"sag_mm": round(sag, 2)},
                 limit={"sag_mm": round(limit, 2)},
             )
+
+
+def _sags(slab: Slab, name: Message, sag_mm: float, limit_mm: float, workshop: Workshop) -> Message:
+    """Say how far a slab sags, and at which of our thicknesses it would not be seen.
+
+    Source
+    ------
+    Deflection under its own weight goes as 1 / h², under any other load as 1 / h³.
+    """
+    like, seen_mm = slab.thickness, max(limit_mm, SEEN_MM)
+    need_mm = like.mm * math.sqrt(sag_mm / seen_mm)
+    thicker = [mm for mm in sorted(workshop.shaping.thicknesses_mm) if mm >= need_mm]
+    sag, seen = like.like(sag_mm, "up", to_mm=0.1), like.like(seen_mm, "down", to_mm=0.1)
+    if not thicker:
+        return Message("sags-far", slab=name, sag=sag, seen=seen)
+    return Message("sags", slab=name, sag=sag, seen=seen, thickness=like.like(thicker[0]))

@@ -72,11 +72,11 @@ def clear_of_unit_sides(planned: Planned) -> Iterable[Finding]:
         if slab.rests is None or slab.rests.kind != "units":
             continue
         units = standing_units(slab.rests, shape)
-        uses_given = any(unit.use in ("basin", "hob") for unit in units)
+        is_told = not slab.rests.assumed and any(unit.use in ("basin", "hob") for unit in units)
         for opening in shape.openings:
             if opening.longer_mm > _SMALL_MM and _fouled(opening, units):
                 found = _over_a_side(i, slab, opening, units)
-                yield found if uses_given else replace(found, level="caution")
+                yield found if is_told else replace(found, level="caution")
 
 
 def _fouled(opening: Opening, units: Iterable[StandingUnit]) -> list[StandingUnit]:
@@ -102,10 +102,10 @@ def _over_a_side(i: int, slab: Slab, opening: Opening, units: tuple[StandingUnit
     home = max(meant, key=lambda unit: min(x1, unit.end_mm) - max(x0, unit.start_mm))
     left, right = home.inside_mm
     sides = [side for unit in fouled for side in unit.sides if opening.polygon.intersects(side)]
-    name, over = cutout_name(slab, opening.index), _unit_name(slab, fouled[0])
+    name, over = cutout_name(slab, opening.index), unit_name(slab, fouled[0].index)
     message = Message("cutout-over-unit-side", cutout=name, unit=over)
     if x1 - x0 > right - left:
-        inside, own = slab.thickness.like(right - left, "down"), _unit_name(slab, home)
+        inside, own = slab.thickness.like(right - left, "down"), unit_name(slab, home.index)
         message = Message("cutout-wider-than-unit", cutout=name, unit=over, home=own, inside=inside)
     return Finding(
         "cutout-over-unit-side",
@@ -121,11 +121,15 @@ def _over_a_side(i: int, slab: Slab, opening: Opening, units: tuple[StandingUnit
     )
 
 
-def _unit_name(slab: Slab, unit: StandingUnit) -> Message:
-    """Name a unit by what it is for and its width, or by its number."""
-    if slab.rests is None or unit.use not in ("basin", "hob"):
-        return Message("unit-numbered", number=unit.index + 1)
-    return Message("unit-for", width=slab.rests.units[unit.index].width, use=unit.use)
+def unit_name(slab: Slab, index: int) -> Message:
+    """Name a unit by its width and what goes into the opening that it is for, or by its number."""
+    units = slab.rests.units if slab.rests is not None else ()
+    use = units[index].use if index < len(units) else "base"
+    goes_in = [k for k, cutout in enumerate(slab.cutouts) if unit_for(cutout) == use]
+    alike = [unit for unit in units if unit.use == use]
+    if use not in ("basin", "hob") or not goes_in or len(alike) > 1:
+        return Message("unit-numbered", number=index + 1)
+    return Message("unit-for", cutout=cutout_name(slab, goes_in[0]))
 
 
 def load_on_units(judged: Judged) -> Iterable[Finding]:

@@ -47,14 +47,16 @@ class LedgeSchema(Record):
     )
 
 
-def _at_least_one(schema: type[Strict], one: str, several: str, about: str) -> ListField:
+def _at_least_one(
+    schema: type[Strict], one: str, several: str, about: str, *, required: bool = True
+) -> ListField:
     """Return a field for a list of one to ``MAX_RESTS`` rests."""
     return ListField(
         ObjectField(schema, one),
         several,
         at_least=1,
         at_most=MAX_RESTS,
-        required=True,
+        required=required,
         about=about,
     )
 
@@ -77,7 +79,17 @@ class UnitsSchema(_RestsSchema):
 
     about = "rests-units"
     units = _at_least_one(
-        UnitSchema, "a-unit", "units", "The units from left to right, as they stand under the slab."
+        UnitSchema,
+        "a-unit",
+        "units",
+        "The units from left to right, as they stand under the slab. Left out, they are assumed.",
+        required=False,
+    )
+    assumed = YesNoField(
+        "units-assumed",
+        about="Whether nobody told the units: `units` is not read then, and units of the widths"
+        " that are sold fill the run, one under each opening, wherever the openings are. Left out,"
+        " only if `units` is.",
     )
     overhang = BySideField(
         "overhang",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import replace
 from types import MappingProxyType
 from typing import Any
 
@@ -13,8 +14,9 @@ from ledgerstone.codec.fields import field_name, nearest, shown
 from ledgerstone.codec.order_schemas import OrderSchema
 from ledgerstone.codec.semantic_validation import slab_faults
 from ledgerstone.errors import Fault, NotUnderstood
+from ledgerstone.layout import with_assumed_units
 from ledgerstone.message import Message
-from ledgerstone.order import Finish, LeftOpen, Order, Place, Shade, Slab
+from ledgerstone.order import Finish, Join, LeftOpen, Order, Place, Shade, Slab
 from ledgerstone.outline import side_names, speaker
 from ledgerstone.quantities import Marks
 from ledgerstone.wording import known_language, number_marks
@@ -43,7 +45,8 @@ def read_order(document: object, workshop: Workshop) -> Order:
     order, faults = _settle(data, workshop)
     if faults:
         raise NotUnderstood.of(faults)
-    return order
+    slabs = tuple(with_assumed_units(slab, workshop) for slab in order.slabs)
+    return replace(order, slabs=slabs)
 
 
 def _marks(document: Mapping[str, Any], workshop: Workshop) -> Marks:
@@ -85,7 +88,7 @@ def _settle(data: dict[str, Any], workshop: Workshop) -> tuple[Order, list[Fault
     order = Order(
         **{
             **data,
-            "slabs": tuple(slabs),
+            "slabs": _alike_at_joins(slabs, data.get("joins", ())),
             "joins": tuple(data.get("joins", ())),
             "language": known_language(data.get("language"), workshop.workshop.language),
             "delivery_taken": "delivery" not in data,
@@ -95,6 +98,25 @@ def _settle(data: dict[str, Any], workshop: Workshop) -> tuple[Order, list[Fault
     if order.heated_curing and workshop.tent is None:
         faults.append(Fault("/heated_curing", Message("no-heated-tent")))
     return order, faults
+
+
+def _alike_at_joins(slabs: Sequence[Slab], joins: Iterable[Join]) -> tuple[Slab, ...]:
+    """Give a slab that is joined the other's shade and finish where its own were left out."""
+    made = list(slabs)
+    for join in joins:
+        ends = (join.one.slab, join.other.slab)
+        if max(ends) < len(made):
+            for here, there in (ends, ends[::-1]):
+                made[here] = _like(made[here], made[there])
+    return tuple(made)
+
+
+def _like(slab: Slab, other: Slab) -> Slab:
+    def taken(name: LeftOpen) -> Slab:
+        return other if name in slab.taken else slab
+
+    finish = Finish(taken("surface").finish.surface, taken("sealer").finish.sealer)
+    return replace(slab, shade=taken("shade").shade, finish=finish)
 
 
 def _slab(raw: dict[str, Any], workshop: Workshop) -> tuple[Slab, list[Fault]]:

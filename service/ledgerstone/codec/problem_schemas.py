@@ -66,7 +66,10 @@ class SentBackSchema(ProblemSchema):
         keywords={"format": "uri"},
     )
     order = Described("The order as understood, with defaults filled in.", OrderSchema)
-    findings = Many("All findings: stops, cautions and notes, the gravest first.", FindingSchema)
+    findings = Many(
+        "All findings: stops, the first two cautions, then by `when` each is acted on.",
+        FindingSchema,
+    )
     more_findings = Whole(MORE_FINDINGS, absent=ALL_LISTED, keywords={"minimum": 1})
     not_checked = Many(
         "Stages that were not run because an earlier one stopped the order.",

@@ -246,7 +246,10 @@ class QuoteSchema(AnswerSchema):
     )
     lead_time = NestedPart("The days on which it is ready and arrives.", LeadTimeSchema)
     weight = NestedPart("The mass of each slab and of the whole.", WeightSchema)
-    findings = Many("Cautions and notes, the gravest first.", FindingSchema)
+    findings = Many(
+        "Cautions and notes: the first two cautions, then by `when` each is acted on.",
+        FindingSchema,
+    )
     more_findings = Whole(MORE_FINDINGS, absent=ALL_LISTED, keywords={"minimum": 1})
     drawings = NestedPart("Links to its drawings.", DrawingsSchema)
     slabs = Many("The result for each slab, in the order of the order.", SlabAnswerSchema)

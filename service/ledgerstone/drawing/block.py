@@ -66,12 +66,13 @@ def _facts(slab: Slab, title: TitleBlock, scale: Message, speech: Speech) -> lis
         sealer=slab.finish.sealer,
     )
     facts = [
+        title.lies,
         speech.say(made),
         " · ".join(text for text in (title.workshop, title.reference, title.date) if text),
         speech.say(scale),
     ]
     if slab.rests is not None:
-        facts.insert(1, speech.say(Message("plan-fact-rests", rests=rests_facts(slab.rests))))
+        facts.insert(2, speech.say(Message("plan-fact-rests", rests=rests_facts(slab.rests))))
     return [fact for fact in facts if fact]
 
 

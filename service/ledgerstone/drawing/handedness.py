@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Final
 
-from ledgerstone.drawing.joining import Assembly
+from ledgerstone.drawing.joining import Assembly, assemble
 from ledgerstone.drawing.saying import hand_of_l
 from ledgerstone.order import Join, LShape, Slab
 from ledgerstone.outline import XY
@@ -23,11 +23,28 @@ def hands(
         if isinstance(slab.outline, LShape):
             hand = hand_of_l(slab.outline)
             yield Message("together-hand", piece=piece_name(slabs, i), hand=hand)
+    yield from (said for _, said in _meetings(slabs, shapes, assembly, joins))
+
+
+def meetings_of(
+    slab: int, slabs: Sequence[Slab], shapes: Sequence[Shape], joins: Sequence[Join]
+) -> Iterator[Message]:
+    """State how one slab lies against each that it is joined to: its plan shows it by itself."""
+    for ends, said in _meetings(slabs, shapes, assemble(shapes, joins), joins):
+        if slab in ends:
+            yield said
+
+
+def _meetings(
+    slabs: Sequence[Slab], shapes: Sequence[Shape], assembly: Assembly, joins: Sequence[Join]
+) -> Iterator[tuple[tuple[int, int], Message]]:
+    """Yield the two slabs of each join that is drawn, and how it sets them."""
     for drawn_join in assembly.drawn_joins:
         one, other = joins[drawn_join.number - 1].one.slab, joins[drawn_join.number - 1].other.slab
         way, side = _way(one, other, shapes, assembly)
         name, that = piece_name(slabs, other), piece_name(slabs, one)
-        yield Message("together-meeting", piece=name, that=that, way=way, side=side)
+        said = Message("together-meeting", piece=name, that=that, way=way, side=side)
+        yield (one, other), said
 
 
 def _way(one: int, other: int, shapes: Sequence[Shape], assembly: Assembly) -> tuple[str, str]:

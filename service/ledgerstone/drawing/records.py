@@ -23,6 +23,8 @@ class TitleBlock:
         The shade's name and its colour, ``#rrggbb``; None draws no swatch.
     workshop
         Whose drawing it is.
+    lies
+        How the slab lies against those that it is joined to.
 
     """
 
@@ -32,6 +34,7 @@ class TitleBlock:
     shade: str = ""
     colour: str | None = None
     workshop: str = ""
+    lies: str = ""
 
 
 @dataclass(frozen=True, slots=True)

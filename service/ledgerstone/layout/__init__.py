@@ -13,7 +13,7 @@ from ledgerstone.layout.pieces import (
     new_cutout,
     new_relief,
 )
-from ledgerstone.layout.rests import REST_KINDS, RestsKind
+from ledgerstone.layout.rests import REST_KINDS, RestsKind, with_assumed_units
 from ledgerstone.layout.starts import START_NAMES, Started, started
 
 __all__ = [
@@ -30,4 +30,5 @@ __all__ = [
     "new_cutout",
     "new_relief",
     "started",
+    "with_assumed_units",
 ]

@@ -12,9 +12,10 @@ from ledgerstone.goes_in import unit_for
 from ledgerstone.layout.spoken import spoken
 from ledgerstone.layout.units import Span, units_along
 from ledgerstone.order import Ledge, Point, Rests, Slab
-from ledgerstone.outline import side_names
+from ledgerstone.outline import side_names, speaker
 from ledgerstone.quantities import Length, UnitName
-from ledgerstone.shape import Shape
+from ledgerstone.shape import Shape, shape_of
+from ledgerstone.workshop.records import Workshop
 
 RestsKind = Literal["units", "frame", "ends", "legs", "ledges", "pedestal", "full"]
 BY_OPENINGS: Final = frozenset({"units", "ledges"})  # kinds that are placed by the openings
@@ -25,7 +26,7 @@ _FRAME_MM, _BEARING_MM, _PAD_MM = 50.0, 100.0, 50.0
 _LEG_IN_MM = 100.0
 _TRESTLE_MM = 80.0
 _TRESTLE_IN = 1 / 5  # of the length: where two supports sag a beam about the least (0.207)
-_PLATE = 1 / 2  # of the narrower side
+_PLATE = 0.7  # of the narrower side: on it most tops of 40 mm stand with a person at the rim
 _MAX_SIDES = 20
 _FOULS_FROM_MM = 60.0  # a tap's tail is led past a unit's side; a bowl is not
 
@@ -72,7 +73,17 @@ def _units(under: Under) -> Rests:
         "units",
         units=units_along(under.shape.length_mm - left - right, spans, under.unit),
         overhang=MappingProxyType(dict(over)),
+        assumed=True,
     )
+
+
+def with_assumed_units(slab: Slab, workshop: Workshop) -> Slab:
+    """Lay out the units of a slab that nobody told, by where its openings now lie."""
+    rests = slab.rests
+    if rests is None or rests.kind != "units" or (rests.units and not rests.assumed):
+        return slab
+    unit = speaker(slab.outline).unit
+    return replace(slab, rests=usual_rests("units", slab, shape_of(slab, workshop), unit))
 
 
 def _frame(under: Under) -> Rests:

@@ -1,10 +1,12 @@
-"""Base units along a slab: one under each bowl and each hob, the rest filled with cupboards."""
+"""Base units along a slab: of the widths that are sold, filling the run, one under each opening."""
 
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from functools import cached_property
+from types import MappingProxyType
 from typing import Final
 
 from ledgerstone.layout.spoken import spoken
@@ -12,11 +14,16 @@ from ledgerstone.order import Unit, UnitFor
 from ledgerstone.quantities import UnitName
 from ledgerstone.strength.rests import PANEL_MM
 
-_WIDTHS_MM: Final = (600.0, 800.0, 900.0, 1000.0, 1200.0)  # common practice, no source
-_USUAL_MM: Final = 600.0
-_MIN_MM: Final = 150.0  # a narrower unit goes into the one beside it; common practice, no source
 _PLAY_MM: Final = 1.0
-_ROUND_MM: Final = 5.0
+_IN: Final = 25.4
+_WIDEST_FILLER_MM: Final = 150.0
+_LONGEST_MM: Final = 12_000.0  # of an order's 20 units; no slab is cast as long
+_USUAL_MM: Final = 600.0
+_USUAL_COST: Final = 10.0
+_FILLER, _FILLER_PER_MM, _FILLER_BETWEEN = 12.0, 0.15, 20.0
+_OFF_CENTRE_PER_MM: Final = 0.01
+_ODD: Final = 40.0
+_NEAR_MM: Final = 60.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,8 +35,47 @@ class Span:
     use: UnitFor
 
 
+@dataclass(frozen=True, slots=True)
+class SoldWidths:
+    """The widths in which units are sold, and how gladly each is taken: less is rather.
+
+    Attributes
+    ----------
+    step_mm
+        What their sides are tried at.
+    usual
+        By their width in such steps.
+    wide
+        Those that are taken under an opening alone, in such steps.
+
+    Source
+    ------
+    Widths as kitchen makers list them in metric countries and in North America: common practice,
+    no source. How gladly each is taken is our own choice: as many usual ones as go in, few others,
+    and fillers at the ends before any between.
+    """
+
+    step_mm: float
+    usual: Mapping[int, float]
+    wide: tuple[int, ...]
+
+
+_METRIC: Final = SoldWidths(
+    10.0,
+    MappingProxyType({15: 35.0, 20: 30.0, 30: 14.0, 40: 13.0, 45: 18.0, 50: 12.0, 60: 10.0}),
+    (80, 90, 100, 120),
+)
+_INCHES: Final = SoldWidths(
+    _IN / 2,
+    MappingProxyType({18: 30.0, 24: 14.0, 30: 15.0, 36: 13.0, 42: 16.0, 48: 10.0}),
+    (54, 60, 66, 72, 84, 96),
+)
+
+
 def units_along(length_mm: float, spans: Sequence[Span], unit: UnitName) -> tuple[Unit, ...]:
     """Return the units under a run, left to right: no side of one lies under an opening.
+
+    What no unit that is sold fills is left to a filler, a ``gap``, at an end where it can be.
 
     Parameters
     ----------
@@ -38,58 +84,128 @@ def units_along(length_mm: float, spans: Sequence[Span], unit: UnitName) -> tupl
     spans
         What lies over it, each wide enough that a bowl would foul a unit's side.
     unit
-        The unit of their widths.
+        The unit of their widths: inches are sold in other widths than millimetres.
     """
-    runs = _merged(spans)
-    made: list[Unit] = []
-    at = 0.0
-    for i, run in enumerate(runs):
-        most = runs[i + 1].start_mm - PANEL_MM - _PLAY_MM if i + 1 < len(runs) else length_mm
-        low, high = _unit_over(run, at, most, length_mm)
-        made += _filled(low - at, unit)
-        made.append(Unit(spoken(high - low, unit), run.use))
-        at = high
-    return (*made, *_filled(length_mm - at, unit))
+    if length_mm > _LONGEST_MM:
+        return (Unit(spoken(length_mm, unit)),)
+    run = _Run(length_mm, tuple(spans), _INCHES if unit in ("in", "ft") else _METRIC)
+    pieces = run.cheapest(odd=False) or run.cheapest(odd=True)
+    if all(piece.use == "gap" for piece in pieces):
+        return (Unit(spoken(length_mm, unit)),)
+    return tuple(Unit(spoken(piece.end - piece.start, unit), piece.use) for piece in pieces)
 
 
-def _merged(spans: Sequence[Span]) -> list[Span]:
-    """Put together what is too near to have two sides of units between it."""
-    merged: list[Span] = []
-    for span in sorted(spans, key=lambda span: span.start_mm):
-        last = merged[-1] if merged else None
-        if last is not None and span.start_mm - last.end_mm < 2 * (PANEL_MM + _PLAY_MM):
-            use = last.use if last.use != "base" else span.use
-            merged[-1] = Span(last.start_mm, max(last.end_mm, span.end_mm), use)
-        else:
-            merged.append(span)
-    return merged
+@dataclass(frozen=True, slots=True)
+class _Piece:
+    """A unit or a filler, mm along the run, and what taking it costs."""
+
+    start: float
+    end: float
+    use: UnitFor
+    cost: float
 
 
-def _unit_over(run: Span, at: float, most: float, length_mm: float) -> tuple[float, float]:
-    """Return the left and right of the unit over which something lies, about its middle."""
-    need = run.end_mm - run.start_mm + 2 * (PANEL_MM + _PLAY_MM)
-    width = next((width for width in _WIDTHS_MM if width >= need), need)
-    low = _rounded((run.start_mm + run.end_mm - width) / 2)
-    low = min(max(low, at), run.start_mm - PANEL_MM - _PLAY_MM)
-    low = at if low - at < _MIN_MM else low
-    high = max(low + width, _up(run.end_mm + PANEL_MM + _PLAY_MM))
-    high = min(high, most)
-    return low, length_mm if length_mm - high < _MIN_MM else high
+@dataclass(frozen=True)
+class _Run:
+    length_mm: float
+    spans: tuple[Span, ...]
+    sold: SoldWidths
+
+    def cheapest(self, *, odd: bool) -> list[_Piece]:
+        """Return the pieces that cost least together; none where no row of them fits.
+
+        Of rows that cost the same the one with its narrower pieces on the right is taken.
+
+        Parameters
+        ----------
+        odd
+            Whether units without an opening may be of a width that is not sold, too.
+        """
+        places = self._places()
+        best: dict[float, tuple[float, _Piece | None]] = {0.0: (0.0, None)}
+        for i, end in enumerate(places):
+            if i > 0 and self._is_clear(end):
+                ways = [
+                    (best[start][0] + piece.cost, piece)
+                    for start in (places[j] for j in self._starts(i))
+                    if start in best
+                    for piece in self._pieces(start, end, odd=odd)
+                ]
+                if ways:
+                    best[end] = min(ways, key=lambda way: way[0])
+        return self._row(best)
+
+    def _starts(self, i: int) -> list[int]:
+        """Return at which places a piece may begin that ends at the ``i``-th, the nearest first.
+
+        An odd one begins at the end of the run or left of what lies over it.
+        """
+        fillers = range(1, math.ceil(_WIDEST_FILLER_MM / self.sold.step_mm) + 1)
+        steps = {*fillers, *self.sold.usual, *self.sold.wide}
+        starts = {i - k for k in steps if k <= i} | {k for k in self.left_of_spans if k < i}
+        return sorted(starts, reverse=True)
+
+    @cached_property
+    def left_of_spans(self) -> set[int]:
+        """Places just left of a span, of which some unit under it may begin at any."""
+        step, keep = self.sold.step_mm, PANEL_MM + _PLAY_MM
+        starts = {0}
+        for span in self.spans:
+            last = math.floor((span.start_mm - keep) / step)
+            near = range(max(0, last - math.ceil(_NEAR_MM / step)), last + 1)
+            starts |= {k for k in near if self._is_clear(k * step)}
+        return starts
+
+    def _row(self, best: Mapping[float, tuple[float, _Piece | None]]) -> list[_Piece]:
+        """Follow the pieces back from the end of the run."""
+        row: list[_Piece] = []
+        at = self.length_mm
+        while at in best and (piece := best[at][1]) is not None:
+            row.insert(0, piece)
+            at = piece.start
+        return row
+
+    def _places(self) -> list[float]:
+        steps = math.ceil(self.length_mm / self.sold.step_mm - 1e-6)
+        return [k * self.sold.step_mm for k in range(steps)] + [self.length_mm]
+
+    def _is_clear(self, at: float) -> bool:
+        """Return whether two sides of units may stand there; the ends of the run are given."""
+        keep = PANEL_MM + _PLAY_MM
+        is_end = at in (0.0, self.length_mm)
+        return is_end or not any(s.start_mm - keep < at < s.end_mm + keep for s in self.spans)
+
+    def _pieces(self, start: float, end: float, *, odd: bool) -> Iterator[_Piece]:
+        """Yield what may fill a part of the run: a unit that is sold, a filler, else an odd one."""
+        width = end - start
+        over = [s for s in self.spans if s.start_mm < end and start < s.end_mm]
+        cost = self._sold_at(width, wide=bool(over))
+        if cost is None and (over or odd):
+            cost = _ODD + _cost_of(width)
+        if cost is not None:
+            use: UnitFor = next((s.use for s in over if s.use != "base"), "base")
+            yield _Piece(start, end, use, cost + _off_centre(start, end, over))
+        elif width <= _WIDEST_FILLER_MM and not over:
+            at_end = start == 0.0 or end == self.length_mm
+            between = 0.0 if at_end else _FILLER_BETWEEN
+            yield _Piece(start, end, "gap", _FILLER + between + width * _FILLER_PER_MM)
+
+    def _sold_at(self, width_mm: float, *, wide: bool) -> float | None:
+        """Return what a unit of a width costs; None if none of it is sold."""
+        steps = round(width_mm / self.sold.step_mm)
+        if abs(width_mm - steps * self.sold.step_mm) > _PLAY_MM / 2:
+            return None
+        if steps in self.sold.usual:
+            return self.sold.usual[steps]
+        return _cost_of(width_mm) if wide and steps in self.sold.wide else None
 
 
-def _filled(mm: float, unit: UnitName) -> list[Unit]:
-    """Fill a length with cupboards of one width, the last of them taking what is over."""
-    if mm < _PLAY_MM:
-        return []
-    count = max(1, math.ceil((mm - _PLAY_MM) / _USUAL_MM))
-    each = _rounded(mm / count)
-    widths = [each] * (count - 1) + [mm - each * (count - 1)]
-    return [Unit(spoken(width, unit)) for width in widths]
+def _cost_of(width_mm: float) -> float:
+    """What a unit costs whose width is no usual one: a wide one, across which a slab bends more."""
+    return _USUAL_COST * max(1.0, width_mm / _USUAL_MM) ** 3
 
 
-def _up(mm: float) -> float:
-    return math.ceil(mm / _ROUND_MM) * _ROUND_MM
-
-
-def _rounded(mm: float) -> float:
-    return round(mm / _ROUND_MM) * _ROUND_MM
+def _off_centre(start: float, end: float, over: Sequence[Span]) -> float:
+    """What it costs that an opening is not over the middle of its unit."""
+    middles = ((s.start_mm + s.end_mm) / 2 for s in over)
+    return sum(abs(at - (start + end) / 2) for at in middles) * _OFF_CENTRE_PER_MM

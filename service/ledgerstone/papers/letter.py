@@ -12,7 +12,7 @@ from ledgerstone.order import Order
 from ledgerstone.papers.advice import advice_of, conditions_of
 from ledgerstone.papers.descriptions import size_of, slab_title, slab_titles
 from ledgerstone.papers.letter_days import day_sentences, sent_back_day
-from ledgerstone.papers.letter_slabs import slab_facts
+from ledgerstone.papers.letter_slabs import join_facts, slab_facts
 from ledgerstone.papers.own_terms import own_terms
 from ledgerstone.papers.sheet import Content
 from ledgerstone.papers.views import ChangeView, QuoteView, SentBackView
@@ -221,7 +221,7 @@ class Letter:
         """Describe each slab: its name, size, what it is, and its picture."""
         many = len(order.slabs)
         for i, (slab, shape) in enumerate(zip(order.slabs, shapes, strict=True)):
-            facts = Listed(tuple(slab_facts(slab, shape)), joined="semicolon")
+            facts = Listed((*slab_facts(slab, shape), *join_facts(order, i)), joined="semicolon")
             yield {
                 "name": self.speech.value(slab_title(slab, i, many)),
                 "quantity": slab.quantity,

@@ -11,8 +11,9 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone.arrays import BoolArray, FloatArray
-from ledgerstone.order import Slab
+from ledgerstone.order import Rests, Slab
 from ledgerstone.outline import XY
+from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape
 from ledgerstone.strength._rested import held_down
 from ledgerstone.strength._seat_area import SeatArea
@@ -22,7 +23,7 @@ from ledgerstone.strength.cracked import IN_USE_DAYS
 from ledgerstone.strength.governing import governing
 from ledgerstone.strength.places import LoadPlace, Seats, load_places, seats
 from ledgerstone.strength.plate import OwnWeight, PatchLoad, Plate, Pressure, Rested
-from ledgerstone.strength.rests import Bearing
+from ledgerstone.strength.rests import Bearing, pedestal_plate
 from ledgerstone.strength.tipping import Equilibrium, equilibrium_of, weight_at
 from ledgerstone.strength.verdict import Case
 from ledgerstone.workshop.records import Workshop
@@ -120,14 +121,41 @@ class PlacedSlab:
     @property
     def tips_under(self) -> tuple[XY, ...]:
         """Places, mm, where a person makes the slab tip if it is loose."""
+        tips = self._tips_about(self.equilibrium)
+        return tuple((x, y) for x, y in self.seats.xy[tips].tolist())
+
+    @property
+    def steady_plate_mm(self) -> float | None:
+        """Side of a pedestal's plate, mm, from which nobody tips the loose slab; None if no side.
+
+        Found by bisection: a wider plate has its edges further out.
+        """
+        rests = self.slab.rests
+        if rests is None or rests.plate is None:
+            return None
+        low, high = rests.plate.mm, min(self.shape.length_mm, self.shape.width_mm)
+        if high <= low or not self._stands_on(rests, high):
+            return None
+        while high - low > 1.0:
+            middle = (low + high) / 2
+            low, high = (low, middle) if self._stands_on(rests, middle) else (middle, high)
+        return high
+
+    def _stands_on(self, rests: Rests, plate_mm: float) -> bool:
+        """Return whether nobody tips the slab on a plate of another size."""
+        plate = pedestal_plate(replace(rests, plate=Length.of_mm(plate_mm)), self.shape)
+        about = equilibrium_of(self.slab, self.shape, plate, self.weight.n_per_mm3)
+        return not about.tips_alone and not self._tips_about(about).any()
+
+    def _tips_about(self, equilibrium: Equilibrium) -> BoolArray:
+        """Whether a person on each of the seats overturns the loose slab, shape (p,)."""
         corner, anywhere = (
             self.newtons(self.sitting_case(LoadPlace((0.0, 0.0), kind)))
             for kind in ("free-corner", "anywhere")
         )
         seats = self.seats
         newtons = np.where(seats.at_a_corner, corner, anywhere)
-        tips = self.equilibrium.tips_under(seats.xy, newtons)
-        return tuple((x, y) for x, y in seats.xy[tips].tolist())
+        return np.asarray(equilibrium.tips_under(seats.xy, newtons), dtype=bool)
 
     # --- people -----------------------------------------------------------------------------
 

@@ -38,6 +38,8 @@ class InPlace:
         The place of the weight's resultant, where it lies outside the rests.
     tips_under
         Where a person makes a loose slab tip.
+    steady_plate_mm
+        Where one does so on a pedestal: the side of the plate on which nobody would.
     sag_mm, span_mm
         Largest sag in the end, creep in it, and the span between rests that it is of.
     rails
@@ -52,6 +54,7 @@ class InPlace:
     nothing_carries: bool = False
     tips_alone: XY | None = None
     tips_under: tuple[XY, ...] = ()
+    steady_plate_mm: float | None = None
     sag_mm: float = 0.0
     span_mm: float = 0.0
     rails: tuple[tuple[int, RestKind], ...] = ()
@@ -97,10 +100,12 @@ def _lies(placed: PlacedSlab) -> InPlace:
     placed, batches, levels = settled_on_rails(placed)
     told = placed.slab.rests is not None and placed.slab.rests.rails is not None
     sag, span = sag_of(placed, batches)
+    tips_under = () if fixed or tips_alone is not None else placed.tips_under
     return InPlace(
         verdicts=tuple(verdicts(placed, batches)),
         tips_alone=tips_alone,
-        tips_under=() if fixed or tips_alone is not None else placed.tips_under,
+        tips_under=tips_under,
+        steady_plate_mm=placed.steady_plate_mm if tips_under else None,
         sag_mm=sag,
         span_mm=span,
         rails=() if told else tuple((k, v) for k, v in levels.items() if v != "cabinet"),

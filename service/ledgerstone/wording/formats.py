@@ -41,6 +41,7 @@ FOOT_M: Final = 0.3048
 LITRES_PER_GALLON: Final = 3.785411784  # of 231 cubic inches: NIST Handbook 44, appendix C
 _SIXTEENTH_MM: Final = 25.4 / 16
 _HARDLY_MM: Final = 3.0
+_METRE_MM: Final = 1000.0
 _COARSE_PSI: Final = 1000
 MPA_PER_PSI: Final = KG_PER_LB * 9.80665 / 25.4**2
 
@@ -177,8 +178,14 @@ class Formats:
         return format_date(day.day, "EEE", locale=self.locale)
 
     def length(self, length: Length) -> str:
-        """Write a length in the unit in which someone typed it, else in the place's own."""
-        said = self.number(self._in_place(length).text())
+        """Write a length in the unit in which someone typed it, else in the place's own.
+
+        Whoever measures in metres reads what is shorter in millimetres: 2.7 m, 620 mm, 3 mm.
+        """
+        told = self._in_place(length)
+        if told.unit == "m" and abs(told.mm) < _METRE_MM:
+            told = replace(told, unit="mm")
+        said = self.number(told.text())
         for unit in (_INCHES, _FEET):
             said = said.replace(*unit[self.locale.language])
         return said

@@ -188,7 +188,9 @@ TRIPS: Final[dict[str, tuple[str, Json]]] = {
     "join-suggested": ("usual", joined(plain(), plain())),
     "join-of-unlike-sides": ("usual", joined(plain(1400, 600), plain(1400, 604))),
     "join-of-unlike-thickness": ("usual", joined(plain(thickness=40), plain(thickness=50))),
-    "join-of-unlike-looks": ("usual", joined(plain(), plain(shade={"name": "chalk"}))),
+    "join-of-unlike-looks": (
+        "usual", joined(plain(shade={"name": "graphite"}), plain(shade={"name": "chalk"}))
+    ),
     "join-through-relief": ("usual", joined(plain(reliefs=[relief(6, 1000, 100)]), plain())),
     "drop-not-checked": ("usual", of(plain(edges=edged("left", "square", drop={"depth": 300})))),
     "hot-appliance": ("usual", of(plain(2400, 620, FIRE))),

@@ -4,7 +4,7 @@ join-to-itself = Fuge { $join } nennt { NAME($slab, case: "accusative") } zweima
 join-suggested = Die Fuge zwischen { NAME($one, case: "dative") } und { NAME($other, case: "dative") } ist wie gewünscht berechnet. Wo sie liegt, stimmen wir mit Ihnen ab, bevor wir gießen.
 join-of-unlike-thickness = { NAME($one, start: "yes") } ist { $thickness } dick, { NAME($other) } { $other_thickness }. Wählen Sie dieselbe Dicke, oder lassen Sie die dünnere unterfüttern.
 join-of-unlike-ends = { NAME($side, start: "yes") } { NAME($one, case: "genitive") } ist { $length } lang, { NAME($other_side) } { NAME($other, case: "genitive") } { $other_length }. Machen Sie sie gleich lang, damit Vorder- und Hinterkante durchlaufen.
-join-along-a-side = { NAME($side, start: "yes") } { NAME($one, case: "genitive") } ist { $length } lang, { NAME($other_side) } { NAME($other, case: "genitive") } { $other_length }. Sagen Sie uns, wo an der längeren Seite die andere anschließt.
+join-along-a-side = { NAME($side, start: "yes") } { NAME($one, case: "genitive") } ist { $length } lang, { NAME($other_side) } { NAME($other, case: "genitive") } { $other_length }. Wir fügen sie, wie die Zeichnung der Stücke zusammen sie zeigt; sagen Sie uns, wo die kürzere anschließt, wenn nicht dort.
 join-of-unlike-looks = { $unlike ->
     [shade] { NAME($one, start: "yes") } und { NAME($other) } stoßen aneinander und haben nicht denselben Farbton; die Fuge wird auffallen. Wählen Sie für beide denselben.
    *[finish] { NAME($one, start: "yes") } und { NAME($other) } stoßen aneinander und haben nicht dieselbe Oberfläche; die Fuge wird auffallen. Wählen Sie für beide dieselbe.

@@ -1,6 +1,6 @@
 # Prüfungen des Orts: Frost und Nässe, Versiegelungen, Wassernasen und Gefälle; und des Alters bei der Lieferung.
 
-mix-for-place = { mix-place } { mix-is }. Fragen Sie nach einer anderen, oder { mix-until }.
+mix-for-place = { mix-place } { mix-is }. Wir vereinbaren vor dem Guss eine andere und ihren Preis mit Ihnen; sonst { mix-until }.
 mix-until = { $frost ->
     [yes] halten Sie die Platte im Winter trocken
    *[no] lassen Sie kein Wasser darauf stehen

@@ -23,6 +23,15 @@ taken-surface = { $surface ->
 }
 taken-sealer = Versiegelung „{ $sealer }“
 taken-edges = gerade Kanten
+taken-units = Unterschränke in üblichen Breiten (von links { $units })
+taken-units-under = Unterschränke unter { NAME($slab, case: "dative") } (von links { $units })
+taken-unit = { $use ->
+    [gap] eine Passleiste von { $width }
+   *[unit] { $count ->
+        [one] einer von { $width }
+       *[other] { $count } von { $width }
+    }
+}
 taken-rims = Rand sichtbar und bearbeitet ({ $cutouts })
 taken-delivery = Sie holen selbst ab
 sliver = { NAME($slab, start: "yes") } ist { $width } breit; schmaler als { $limit } gießen wir nicht.

@@ -7,20 +7,10 @@ unit-numbered = { $case ->
    *[nominative] der Unterschrank { $number }
 }
 unit-for = { $case ->
-    [genitive] des { unit-kind }s ({ $width })
-    [dative] dem { unit-kind } ({ $width })
-    [accusative] den { unit-kind } ({ $width })
-   *[nominative] der { unit-kind } ({ $width })
-}
-unit-of = { $case ->
-    [genitive] des { unit-kind }s
-    [dative] dem { unit-kind }
-    [accusative] den { unit-kind }
-   *[nominative] der { unit-kind }
-}
-unit-kind = { $use ->
-    [hob] Kochfeldschrank
-   *[basin] Spülenschrank
+    [genitive] des Unterschranks für { NAME($cutout, case: "accusative") }
+    [dative] dem Unterschrank für { NAME($cutout, case: "accusative") }
+    [accusative] den Unterschrank für { NAME($cutout, case: "accusative") }
+   *[nominative] der Unterschrank für { NAME($cutout, case: "accusative") }
 }
 cutout-over-unit-side = { NAME($cutout, start: "yes") } liegt über der Seitenwand { NAME($unit, case: "genitive") } und würde sie anschneiden.
 cutout-wider-than-unit = { NAME($cutout, start: "yes") } liegt über der Seitenwand { NAME($unit, case: "genitive") } und würde sie anschneiden. { NAME($home, start: "yes") } ist innen { $inside } breit.

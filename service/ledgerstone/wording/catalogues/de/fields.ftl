@@ -201,6 +201,7 @@ field = { $field ->
     [turn-in-degrees] die Drehung in Grad
     [turn-on-the-way-in] die Ecke auf dem Weg hinein
     [unit-width] die Breite des Schranks
+    [units-assumed] ob die Unterschränke angenommen sind
     [units] die Schränke
     [use] der Zweck
     [ways] Möglichkeiten

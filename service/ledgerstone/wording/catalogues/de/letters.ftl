@@ -104,6 +104,9 @@ letter-place = { $place ->
    *[indoors] innen
 }
 letter-on = Auflage: { $rests }
+letter-on-assumed = Auflage, von uns angenommen: { $rests }
+letter-from-below = Unterbau
+letter-joined = gefügt: mit { $side } an { $other } { NAME($that, case: "genitive") }, Fuge { $gap }
 letter-alt = Plan von { $slab }: { $size }. { $offer }: { $total }.
 letter-alt-no-price = Plan von { $slab }: { $size }. Noch kein Preis.
 
@@ -123,7 +126,7 @@ advice-people = Vor dem { $day } soll niemand auf { NAME($slab, case: "dative") 
 advice-units = Die Unterschränke müssen geschlossene Seitenwände haben, befestigt und auf { $level } genau ausgerichtet sein und je { running-length } { $weight } tragen: Fragen Sie deren Hersteller.
 advice-food = Bereiten Sie Speisen auf einem Brett zu.
 advice-people-young = Vor dem { $day } soll niemand auf { NAME($slab, case: "dative") } { $doing }.
-advice-mix = Auf Frost ist unsere übliche Mischung nicht geprüft: Fragen Sie nach einer anderen, oder { mix-until }.
+advice-mix = Auf Frost ist unsere übliche Mischung nicht geprüft: Vereinbaren Sie mit uns eine andere, oder { mix-until }.
 advice-way-in = Nennen Sie uns { $missing }.
 advice-drip = Wählen Sie eine Wassernase unter den freien Kanten.
 advice-fall = { HOWMANY($slabs) ->

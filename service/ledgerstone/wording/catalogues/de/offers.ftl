@@ -8,7 +8,7 @@ choice-templating = { $tax ->
     [before-tax] Aufmaß vor Ort: { $visit } und { $each } je Stück, vor Steuer.
    *[in-all] Aufmaß vor Ort: { $visit } und { $each } je Stück.
 }
-choice-heated-curing = In unserem beheizten Zelt bei { $warmth } nachbehandeln, damit es früher fertig ist; das ist im Preis enthalten.
+choice-heated-curing = In unserem beheizten Zelt bei { $warmth } nachbehandeln, damit es früher fertig ist. Der Preis schließt das Zelt dann ein.
 request-sent = Ihre Anfrage zu { $offer } ist bei { $workshop }.
 request-answered = { $days ->
     [0] Die Antwort kommt von { $who }.

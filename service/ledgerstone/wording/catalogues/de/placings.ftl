@@ -15,10 +15,7 @@ piece-name = { $piece ->
 }
 placing-added = Hinzugefügt: { $name }. Der Platz ist so gewählt, dass es sich herstellen lässt; verschieben Sie ihn, wie Sie möchten.
 placing-moved = { NAME($opening, start: "yes") } hat dafür Platz gemacht: die Mitte liegt jetzt { $x } von links und { $y } von vorn.
-placing-units = Wir haben { $count ->
-    [one] einen Unterschrank von { $widths }
-   *[other] { $count } Unterschränke von { $widths }
-} angenommen. Ändern Sie sie auf Ihre.
+placing-units = Wir haben angenommen: { $units }. Tragen Sie Ihre ein.
 placing-too-deep = Eine Platte für diesen Ausschnitt ({ $name }) ist von vorn nach hinten mindestens { $depth } tief. Machen Sie die Platte breiter oder den Ausschnitt kleiner.
 placing-no-room = Auf dieser Platte ist kein Platz für einen weiteren Ausschnitt wie diesen ({ $name }). Machen Sie die Platte länger, oder nehmen Sie etwas heraus.
 placing-nowhere = Auf dieser Platte ist kein Platz für alle Ausschnitte. Machen Sie sie größer, oder nehmen Sie etwas heraus.

@@ -102,6 +102,7 @@ plan-rest-kind = { $kind ->
 plan-rest-fixed = befestigt
 plan-title = Plan: Platte
 plan-title-labelled = Plan von „{ $label }“
+plan-slab-numbered = Platte { $number }
 plan-slab = Platte
 plan-front = { $stands ->
     [yes] VORN, UNTEN

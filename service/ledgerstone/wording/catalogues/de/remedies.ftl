@@ -120,7 +120,7 @@ carry-on-frame-too = Legen Sie { NAME($slab, case: "accusative") } auch an { NAM
 bed-on-board = Legen Sie eine feste Platte unter { NAME($slab, case: "accusative") }, und betten Sie sie darauf vollflächig.
 bed-on-frame = Legen Sie { NAME($slab, case: "accusative") } auf einen Rahmen mit einer festen Platte, und betten Sie sie darauf vollflächig.
 carry-on = { $rests ->
-    [frame] Legen Sie { NAME($slab, case: "accusative") } auf einen Rahmen unter ihren Seiten.
+    [frame] Legen Sie { NAME($slab, case: "accusative") } auf einen Rahmen unter ihren Seiten. Den Rahmen lassen Sie fertigen: Er ist nicht im Preis.
     [full] Betten Sie { NAME($slab, case: "accusative") } vollflächig auf einen festen Untergrund.
     [legs] Stellen Sie { NAME($slab, case: "accusative") } auf vier Beine nahe ihren Ecken.
    *[other] Ändern Sie, worauf { NAME($slab) } liegt.

@@ -2,7 +2,7 @@
 
 strength-used = { $doing ->
     [own-weight] Am meisten verlangt ihr Eigengewicht von ihr: { $percent } der Festigkeit, mit der wir rechnen.
-    [even-load] Am meisten verlangt eine verteilte Küchenlast von ihr: { $percent } der Festigkeit, mit der wir rechnen.
+    [even-load] Am meisten verlangt die volle, verteilte Last von ihr: { $percent } der Festigkeit, mit der wir rechnen.
     [low-rest] Am meisten wird verlangt, wenn ein Auflager etwas zu tief liegt: { $percent } der Festigkeit, mit der wir rechnen.
     [somebody-sitting] Am meisten verlangt eine Person, die darauf sitzt: { $percent } der Festigkeit, mit der wir rechnen.
     [somebody-standing] Am meisten verlangt eine Person, die darauf steht: { $percent } der Festigkeit, mit der wir rechnen.

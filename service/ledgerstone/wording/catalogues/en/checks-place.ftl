@@ -1,6 +1,6 @@
 # Checks of the place: frost and wet, sealers, drips and falls, and of a slab's age when it arrives.
 
-mix-for-place = { mix-place }, our usual mix { mix-is }. Ask for another, or { mix-until }.
+mix-for-place = { mix-place }, our usual mix { mix-is }. We agree another, and its price, with you before we cast; otherwise { mix-until }.
 mix-until = { $frost ->
     [yes] keep it dry in winter
    *[no] keep it drained

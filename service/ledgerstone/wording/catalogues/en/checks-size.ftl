@@ -23,6 +23,15 @@ taken-surface = { $surface ->
 }
 taken-sealer = sealer “{ $sealer }”
 taken-edges = square edges
+taken-units = base units in usual widths (from the left { $units })
+taken-units-under = base units under { NAME($slab) } (from the left { $units })
+taken-unit = { $use ->
+    [gap] a filler of { $width }
+   *[unit] { $count ->
+        [one] one of { $width }
+       *[other] { $count } of { $width }
+    }
+}
 taken-rims = the rim seen and finished ({ $cutouts })
 taken-delivery = collected by you
 sliver = { NAME($slab, start: "yes") } is { $width } across; the narrowest we cast is { $limit }.

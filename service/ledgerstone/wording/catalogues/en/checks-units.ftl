@@ -1,15 +1,7 @@
 # Checks of the units beneath a slab, and of the rails across them.
 
 unit-numbered = unit { $number }
-unit-for = the { $width } { $use ->
-    [hob] hob
-    [basin] basin
-   *[base] base
-} unit
-unit-of = { $use ->
-    [hob] the hob's unit
-   *[basin] the basin's unit
-}
+unit-for = { NAME($cutout) }'s unit
 cutout-over-unit-side = { NAME($cutout, start: "yes") } lies over the side of { NAME($unit) }, which it would cut into.
 cutout-wider-than-unit = { NAME($cutout, start: "yes") } lies over the side of { NAME($unit) }, which it would cut into. { NAME($home, start: "yes") } is { $inside } wide inside.
 running-length = { $masses ->

@@ -201,6 +201,7 @@ field = { $field ->
     [turn-in-degrees] the turn in degrees
     [turn-on-the-way-in] the turn on the way in
     [unit-width] the unit's width
+    [units-assumed] whether the units are assumed
     [units] the units
     [use] the use
     [ways] ways

@@ -103,6 +103,9 @@ letter-place = { $place ->
    *[indoors] indoors
 }
 letter-on = on { $rests }
+letter-on-assumed = on base units (we took { $rests })
+letter-from-below = undermount
+letter-joined = joined: { $side } meets { $other } of { NAME($that) }, gap { $gap }
 letter-alt = Plan of { $slab }: { $size }. { $offer } { $total }.
 letter-alt-no-price = Plan of { $slab }: { $size }. No price yet.
 
@@ -122,7 +125,7 @@ advice-people = Nobody { $doing } on { NAME($slab) } before { $day }, then with 
 advice-units = The units must be solid-sided, fixed, level within { $level } and carry { $weight } a { running-length }: ask their supplier.
 advice-food = Prepare food on a board.
 advice-people-young = Nobody { $doing } on { NAME($slab) } before { $day }.
-advice-mix = Our usual mix is not proven against frost: ask for another, or { mix-until }.
+advice-mix = Our mix is unproven against frost: agree another with us, or { mix-until }.
 advice-way-in = Tell us { $missing }.
 advice-drip = Add a drip groove under free edges.
 advice-fall = { HOWMANY($slabs) ->

@@ -8,7 +8,7 @@ choice-templating = { $tax ->
     [before-tax] Come and measure for me: { $visit }, and { $each } for each piece, before tax.
    *[in-all] Come and measure for me: { $visit }, and { $each } for each piece.
 }
-choice-heated-curing = Cure it in our heated tent at { $warmth }, to have it sooner; that is included in the price.
+choice-heated-curing = Cure it in our heated tent at { $warmth }, to have it sooner. The price then includes the tent.
 request-sent = Your request for { $offer } is with { $workshop }.
 request-answered = { $days ->
     [0] { $who } will answer you.

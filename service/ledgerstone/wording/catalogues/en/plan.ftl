@@ -84,7 +84,7 @@ plan-edge-mitred = mitred
 plan-edge-drip = drip
 plan-rests = It rests on { $rests }.
 plan-rest-unit = { $use ->
-    [basin] basin
+    [basin] bowl
     [hob] hob
     [gap] gap
    *[base] base
@@ -102,6 +102,7 @@ plan-rest-kind = { $kind ->
 plan-rest-fixed = fixed
 plan-title = Plan: slab
 plan-title-labelled = Plan: { $label }
+plan-slab-numbered = Slab { $number }
 plan-slab = Slab
 plan-front = { $stands ->
     [yes] FRONT, ITS FOOT

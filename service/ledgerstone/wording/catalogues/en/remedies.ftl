@@ -97,7 +97,7 @@ carry-on-frame-too = Carry { NAME($slab) } on its frame at { NAME($sides) } too.
 bed-on-board = Lay a solid board under { NAME($slab) }, and bed it on that all over.
 bed-on-frame = Carry { NAME($slab) } on a frame with a solid board, and bed it on that all over.
 carry-on = { $rests ->
-    [frame] Carry { NAME($slab) } on a frame under its sides.
+    [frame] Carry { NAME($slab) } on a frame under its sides. You have the frame made: it is not in the price.
     [full] Bed { NAME($slab) } all over on a solid base.
     [legs] Carry { NAME($slab) } on four legs near its corners.
    *[other] Change what { NAME($slab) } rests on.
