@@ -14,6 +14,7 @@ from shapely.geometry.base import BaseGeometry
 from ledgerstone import plane
 from ledgerstone.arrays import BoolArray, FloatArray, IntArray
 from ledgerstone.shape import Shape
+from ledgerstone.strength._off_hull import HullEdges
 from ledgerstone.strength._rims import Rim, rim_of
 
 PANEL_MM = 18.0  # a hull runs through the middle of a unit's side panel
@@ -118,6 +119,10 @@ class SeatArea:
         return hull
 
     @cached_property
+    def _hull_edges(self) -> HullEdges:
+        return HullEdges.of(self.hull)
+
+    @cached_property
     def leant_on(self) -> LeantOn:
         """Corners that hang out in one direction, at most 300 mm: they are leant on.
 
@@ -148,7 +153,7 @@ class SeatArea:
 
         Places have shape (n, 2), distances (n,), or with as many axes before them.
         """
-        return np.asarray(shapely.distance(shapely.points(xy), self.hull))
+        return self._hull_edges.distance_mm(xy)
 
     def in_order(self, places: FloatArray) -> FloatArray:
         """Places in their order in the image that is meshed, mm, shape (n, 2) each.
