@@ -24,8 +24,8 @@ class Factor:
 
     Parameters
     ----------
-    place
-        Row of each unknown in the factor's order, shape (3 n,).
+    place, order
+        Row of each unknown in the factor's order, and the unknown of each row, shape (3 n,) each.
     pinned
         Rows (in the factor's order) that are held at zero.
     blocks
@@ -33,17 +33,18 @@ class Factor:
     """
 
     place: IntArray
+    order: IntArray
     pinned: IntArray
     blocks: tuple[FactorBlock, ...]
 
     def forward(self, columns: FloatArray) -> FloatArray:
         """``Y`` of ``L Y = columns`` (3 n, k), shape (3 n, k), the columns in the mesh's order."""
-        right = columns.T.take(np.argsort(self.place), axis=1)  # a right side a row
+        right = columns.T.take(self.order, axis=1)  # a right side a row
         right[:, self.pinned] = 0.0
         begins = (right != 0.0).argmax(axis=1)  # all before it are zeros
-        order = np.argsort(begins, kind="stable")
-        for k in range(0, len(order), TOGETHER):
-            some = order[k : k + TOGETHER]
+        by_begin = np.argsort(begins, kind="stable")
+        for k in range(0, len(by_begin), TOGETHER):
+            some = by_begin[k : k + TOGETHER]
             right[some] = self._forward(right[some], begins[some])
         return right.T
 
@@ -134,7 +135,8 @@ def factored(stiffness: FloatArray, triangles: IntArray, nodes: FloatArray) -> F
         raise OutlineUnusableError("The plate of this outline has no stiffness.") from fault
     reach = np.arange(len(nodes))
     np.minimum.at(reach, position[triangles], position[triangles].min(axis=1, keepdims=True))
-    return Factor(place, pinned, tuple(_blocks(lower, 3 * np.repeat(reach, 3))))
+    blocks = tuple(_blocks(lower, 3 * np.repeat(reach, 3)))
+    return Factor(place, np.argsort(place), pinned, blocks)
 
 
 def _far_apart(nodes: FloatArray) -> IntArray:

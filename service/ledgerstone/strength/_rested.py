@@ -202,6 +202,8 @@ def settled_cases(
         gaps = np.broadcast_to(gaps.reshape(len(gaps), -1), free.shape)
         free, low = free - gaps, gaps > 0.0
     reactions, motions, tips = _each(footing, free, pulls, low)
+    if None not in tips:
+        return Settled(np.zeros((len(footing.rows), len(tips))), reactions, tips)
     loaded = rows.T @ (shares * [tip is None for tip in tips])
     loaded -= footing.rows @ reactions  # those of a slab that tips are zeros, as its motions are
     u = model.factor.backward(loaded)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import pairwise
 
 import numpy as np
@@ -135,8 +136,7 @@ def stations_of(supports: Sequence[Support], mesh: Mesh) -> Stations:
     OffTheSlabError
         If no part of a support meets the slab.
     """
-    reach = plane.buffer(mesh.polygon, REACH_MM / 2.0, join_style="mitre")
-    shapely.prepare(reach)
+    reach = _reach_of(mesh.polygon)
     wished = _not_too_many([_places(support, mesh, reach) for support in supports], supports)
     places = np.concatenate(wished)
     owner = np.repeat(np.arange(len(wished)), [len(p) for p in wished])
@@ -152,6 +152,14 @@ def stations_of(supports: Sequence[Support], mesh: Mesh) -> Stations:
     pushes = ~clamps & ~np.array([s.holds_down for s in supports])
     force = Stations(places, owner, pushes[owner], np.ones(len(owner), dtype=bool), triangle, rows)
     return _with_turning(force, share, clamps[owner])
+
+
+@lru_cache(maxsize=8)
+def _reach_of(slab: Polygon) -> BaseGeometry:
+    """A slab and a little round it: a rest there still meets it."""
+    reach = plane.buffer(slab, REACH_MM / 2.0, join_style="mitre")
+    shapely.prepare(reach)
+    return reach
 
 
 def _not_too_many(wished: list[FloatArray], supports: Sequence[Support]) -> list[FloatArray]:

@@ -109,15 +109,17 @@ def _demands_of(
     placed: PlacedSlab, batch: CaseBatch, first: CaseBatch, people: Sequence[tuple[int, LoadPlace]]
 ) -> list[_Demands]:
     """The demands of some people, by their cases in the batch."""
-    own = first.loose.components[:, :, 0]
-    live = np.empty((*own.shape, len(people)))
-    for n, (k, place) in enumerate(people):
-        cases, at = batch.solved(k)
-        done = placed.with_person(place, placed.sitting_case(place)).person_n
-        factor = CHANGING * done / batch.tried[k].person_n
-        np.subtract(cases.components[:, :, at], own, out=live[:, :, n])
-        live[:, :, n] *= factor
-    own = own[:, :, None]
+    own = first.loose.components[:, :, :1]
+    sitting = [
+        placed.with_person(place, placed.sitting_case(place)).person_n for _, place in people
+    ]
+    tried = [batch.tried[k].person_n for k, _ in people]
+    live = np.empty((3, own.shape[1], len(people)))
+    for cases in dict.fromkeys(batch.solved(k)[0] for k, _ in people):
+        mine = [n for n, (k, _) in enumerate(people) if batch.solved(k)[0] is cases]
+        at = [batch.solved(people[n][0])[1] for n in mine]
+        live[:, :, mine] = cases.components[:, :, at] - own
+    live *= CHANGING * np.array(sitting) / np.array(tried)
     x, y, xy = np.maximum(np.abs(live + own), np.abs(live + LASTING * own))
     both = zip(_worst(placed, x + xy), _worst(placed, y + xy), strict=True)
     return [_Demands(place, *found) for (_, place), found in zip(people, both, strict=True)]

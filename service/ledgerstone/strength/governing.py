@@ -61,9 +61,9 @@ def first_largest(fields: FloatArray, alike: float, digits: int) -> IntArray:
     digits
         Decimals to which they are rounded.
     """
-    column, row = np.nonzero((fields >= fields.max(axis=0) - alike).T)
+    row, column = np.nonzero(fields >= fields.max(axis=0) - alike)
     order = np.lexsort((row, -np.round(fields[row, column], digits), column))
-    _, first = np.unique(column, return_index=True)
+    _, first = np.unique(column[order], return_index=True)
     return np.asarray(row[order][first])
 
 
