@@ -167,16 +167,14 @@ def touching_rests(
             break
         left, swaps, many = left[still], swaps[still], many[still]
         sides, offends = sides[still], offends[still]
-        if nth:
-            swaps &= sides | _is_largest_beside(np.where(sides, 0.0, offends))
+        swaps &= sides | _is_largest_beside(np.where(sides, 0.0, offends)) | (nth == 0)
         patience[left] = np.where(many < fewest[left], PATIENCE, patience[left] - 1)
         fewest[left] = np.minimum(fewest[left], many)
         (single,) = (patience[left] < 0).nonzero()
         if len(single):
             worst = offends[single].argmax(axis=1)
             swaps[single] = np.arange(count) == worst[:, None]
-        sides = sides ^ swaps
-        touching[left] = sides
+        touching[left] = sides = sides ^ swaps
         here = exchange.values(start[left], sides)
         values[left] = here
     return touching, values

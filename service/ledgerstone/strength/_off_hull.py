@@ -46,7 +46,8 @@ class HullEdges:
         Parameters
         ----------
         xy
-            Places, mm, shape (..., 2); the distances have shape (...).
+            Places, mm, shape (n, 2), or with more axes before them; the distances have
+            shape (n,), or as many.
 
         Source
         ------
