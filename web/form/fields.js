@@ -119,7 +119,7 @@ function entryOf(control, fold, unit) {
   const { value, dataset } = control;
   if (value === "" || value === dataset.default || value === dataset.usual || /(^|\/)(label|x|y|slab|side|gap)$/.test(dataset.at ?? "") || dataset.gap) return [];
   if (control instanceof HTMLSelectElement) return [`${rowOf(control, fold)}${control.selectedOptions[0]?.textContent ?? ""}`];
-  if (dataset.as === "length" && /^[\d.,/ ]+$/.test(value)) return [`${dataset.at === "gap" ? rowOf(control, fold) : ""}${lengthWords(`${value} ${unit}`)}`];
+  if (dataset.as === "length" && /^[\d.,/ ]+$/.test(value)) return [lengthWords(`${value} ${unit}`)];
   if (!(control instanceof HTMLInputElement) || !/checkbox|radio/.test(control.type)) return [value];
   const words = control.closest("label")?.querySelector("span:not(.chip)")?.firstChild?.textContent ?? "";
   return control.checked ? [words.trim()] : [];
