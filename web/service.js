@@ -30,9 +30,7 @@ export class Service {
   /** @param {Order} order @param {{minimal: boolean, signal: AbortSignal}} how */
   async quote(order, { minimal, signal }) {
     const headers = { "Content-Type": "application/json", ...(minimal && { Prefer: "return=minimal" }) };
-    const { own: _page, ...asked } = order; // what only the page knows
-    const body = JSON.stringify(asked);
-    const response = await this.call("v1/quotes", { method: "POST", headers, body, signal });
+    const response = await this.call("v1/quotes", { method: "POST", headers, body: sent(order), signal });
     const kinds = /** @type {const} */ ({ 200: "quote", 422: "sent-back" });
     const kind = kinds[/** @type {200 | 422} */ (response.status)] ?? "not-understood";
     const answer = await response.json();
@@ -77,6 +75,11 @@ export class Service {
     if (response.ok || response.status === 422 || response.status === 400) return response;
     throw await troubleOf(response);
   }
+}
+
+/** As JSON, without what only the page knows of an order. @param {object} asked */
+export function sent(asked) {
+  return JSON.stringify(asked, (name, value) => (name === "own" ? undefined : value));
 }
 
 /** @param {Response} response */

@@ -1,6 +1,6 @@
 /** The pricing service with the maker's key, which goes to this page's own origin only. */
 
-import { Service, Trouble } from "../service.js";
+import { Service, sent, Trouble } from "../service.js";
 
 /** @typedef {"application/pdf" | "text/calendar" | "message/rfc822" | "image/vnd.dxf" | "image/svg+xml"} FileKind */
 
@@ -74,7 +74,7 @@ export class DeskService extends Service {
   /** @param {string} path @param {object} ask @param {string} kind @param {AbortSignal} [signal] */
   post(path, ask, kind, signal) {
     const headers = { "Content-Type": "application/json", Accept: `${kind}, application/problem+json;q=0.5` };
-    return this.call(path, { method: "POST", headers, body: JSON.stringify(ask), ...(signal && { signal }) });
+    return this.call(path, { method: "POST", headers, body: sent(ask), ...(signal && { signal }) });
   }
 
   /** @param {Response} response */
