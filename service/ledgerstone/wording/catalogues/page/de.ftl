@@ -111,7 +111,7 @@ start =
     .table = Runder Tisch
     .l-left = L, Ecke links
     .l-right = L, Ecke rechts
-    .hearth = Kaminplatte
+    .hearth = Kamin­platte
     .outdoor = Platte im Freien, Grill
     .done = { $name }: steht auf dem Plan. „Rückgängig“ holt die vorige Platte zurück.
 
