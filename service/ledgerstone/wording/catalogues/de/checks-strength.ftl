@@ -2,8 +2,8 @@
 
 strength-unknown = Ob { NAME($slab) } reißt, konnten wir nicht berechnen: Ihre Form ist zu fein gegliedert.
 rests-not-told = { HOWMANY($slabs) ->
-    [1] Sagen Sie uns, worauf { NAME($slabs) } liegen wird. Der Preis nimmt an, dass sie auf ganzer Länge aufliegt: Auf anderem ist sie nicht geprüft, und nur an den Enden aufgelegt könnte sie reißen.
-   *[other] Sagen Sie uns, worauf { NAME($slabs) } liegen werden. Der Preis nimmt an, dass sie auf ganzer Länge aufliegen: Auf anderem sind sie nicht geprüft, und nur an den Enden aufgelegt könnten sie reißen.
+    [1] Sagen Sie uns, worauf { NAME($slabs) } liegen wird. Geprüft ist sie auf ganzer Länge aufgelegt; nur an den Enden aufgelegt könnte sie reißen.
+   *[other] Sagen Sie uns, worauf { NAME($slabs) } liegen werden. Geprüft sind sie auf ganzer Länge aufgelegt; nur an den Enden aufgelegt könnten sie reißen.
 }
 tips-over = { NAME($slab, start: "yes") } könnte durch ihr eigenes Gewicht von den Auflagern kippen: Zu viel davon ragt über sie hinaus.
 rest-under-nothing = { NAME($rest, start: "yes") } steht, wo { NAME($slab) } keinen Beton hat, und trägt deshalb nichts.

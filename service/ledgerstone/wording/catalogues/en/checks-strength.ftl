@@ -2,8 +2,8 @@
 
 strength-unknown = We could not work out whether { NAME($slab) } will crack: its shape is too detailed.
 rests-not-told = { HOWMANY($slabs) ->
-    [1] Tell us what { NAME($slabs) } will rest on. The price takes it that it is carried along its whole length: its strength on anything else is not checked, and on its ends alone it may crack.
-   *[other] Tell us what { NAME($slabs) } will rest on. The price takes it that they are carried along their whole length: their strength on anything else is not checked, and on their ends alone they may crack.
+    [1] Tell us what { NAME($slabs) } will rest on. We checked it as carried along its whole length; on its ends alone it may crack.
+   *[other] Tell us what { NAME($slabs) } will rest on. We checked them as carried along their whole length; on their ends alone they may crack.
 }
 tips-over = { NAME($slab, start: "yes") } could tip off its rests by its own weight: too much of it lies beyond them.
 rest-under-nothing = { NAME($rest, start: "yes") } stands where { NAME($slab) } has no concrete, so it carries nothing.

@@ -168,7 +168,7 @@ openings =
     .add = Ausschnitt hinzufügen
     .none = Noch keine Ausschnitte.
     .removed = { $label }: entfernt. Mit „Rückgängig“ kommt es zurück.
-    .other = Anderer Ausschnitt, Abtropffläche oder Vertiefung
+    .other = Weitere: Abtropffläche, Vertiefung
 
 add =
     .basin = Waschbecken

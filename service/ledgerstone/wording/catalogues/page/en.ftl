@@ -169,7 +169,7 @@ openings =
     .add = Add an opening
     .none = No openings yet.
     .removed = { $label } removed. Undo brings it back.
-    .other = Another opening, a drainer or a recess
+    .other = Others: a drainer, a recess
 
 add =
     .basin = Basin
@@ -216,7 +216,7 @@ relief =
 
 sketch =
     .name = Your slab from above
-    .hint = Drag an opening, or a dot at an edge. Or press one, then use its buttons or the arrow keys. A number opens its note.
+    .hint = Drag an opening or a dot, or press it and use its buttons or the arrow keys. Numbers open notes.
     .front = front { $length }
     .opening = { $name }: centre { $x } from the left, { $y } from the front
     .handle-x = { $name }: { $x }
