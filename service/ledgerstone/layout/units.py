@@ -22,7 +22,7 @@ _USUAL_MM: Final = 600.0
 _USUAL_COST: Final = 10.0
 _FILLER, _FILLER_PER_MM, _FILLER_BETWEEN = 12.0, 0.15, 20.0
 _OFF_CENTRE_PER_MM: Final = 0.01
-_ODD: Final = 40.0
+_ODD: Final = 25.0
 _NEAR_MM: Final = 60.0
 
 
@@ -202,7 +202,7 @@ class _Run:
 
 def _cost_of(width_mm: float) -> float:
     """What a unit costs whose width is no usual one: a wide one, across which a slab bends more."""
-    return _USUAL_COST * max(1.0, width_mm / _USUAL_MM) ** 3
+    return _USUAL_COST * max(1.0, width_mm / _USUAL_MM) ** 4
 
 
 def _off_centre(start: float, end: float, over: Sequence[Span]) -> float:
