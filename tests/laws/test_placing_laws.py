@@ -44,7 +44,7 @@ def _context(workshop: Workshop, today: date) -> StageContext:
 def test_what_is_added_can_be_made(like: Slab, context: StageContext) -> None:
     """Of a few cases of the matrix none is stopped where any place can be made."""
     cases = matrix()
-    assert len(cases) == 14_112
+    assert len(cases) == 17_640
     drawn = np.random.default_rng(4).choice(len(cases), DAILY, replace=False)
     found = Counter(verdict(cases[k], like, context) for k in drawn)
     assert found["missed"] == 0
