@@ -237,6 +237,7 @@ def test_one_tick_puts_a_bag_in_the_place_of_parts(country: str, tmp_path: Path)
     needed |= {"/slurry/cement_price_per_kg"}  # the slurry's is bought beside the bags
     assert {fault["pointer"] for fault in told["faults"]} == needed
     assert needed <= set(asks)
+    assert re.search(r"(?m)^untested_percent = 70\b", told["text"])  # no strip of it was broken
     shades = {one["value"] for one in told["values"] if re.search(CEMENT, one["pointer"])}
     assert shades == {"grey"}
     entries = {

@@ -22,7 +22,6 @@ from ledgerstone.workshop.usual import usual_sealer
 
 NAMES: Final = ("shelf", "basin-top", "kitchen")
 _STEP_BY_STEP: Final = "basin-top"
-_USUAL_MM: Final = 40.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,8 +136,8 @@ def _sizes(workshop: Workshop) -> _Sizes:
 
 
 def _slab(workshop: Workshop, use: str, length_mm: float, width_mm: float) -> Members:
+    """Return a slab of no told thickness: it is made at the workshop's usual one that holds."""
     table = workshop.table
-    thickness = min(workshop.shaping.thicknesses_mm, key=lambda mm: abs(mm - _USUAL_MM))
     return {
         "use": use,
         "outline": {
@@ -146,7 +145,6 @@ def _slab(workshop: Workshop, use: str, length_mm: float, width_mm: float) -> Me
             "length": min(length_mm, table.length_mm),
             "width": min(width_mm, table.width_mm),
         },
-        "thickness": thickness,
         "shade": {"name": workshop.palette[0].name},
         "finish": {
             "surface": workshop.finishes[-1].surface,

@@ -9,7 +9,7 @@ from typing import Any, Final
 from ledgerstone.cli.question import Question, one_key, raw_of, shown_of, with_answers
 from ledgerstone.message import Message
 from ledgerstone.wording import workshop_speech
-from ledgerstone.workshop.bags import ASKED, BAG
+from ledgerstone.workshop.bags import ASKED, BAG, UNTESTED_PERCENT
 from ledgerstone.workshop.records import Bag, Constituent, DeliveryArea, Workshop
 from ledgerstone.workshop.schemas import read_value
 from ledgerstone.workshop.standing import WARMTH
@@ -151,7 +151,8 @@ def _bag(workshop: Workshop, answer: str) -> Workshop:
     recipe = dataclasses.replace(
         workshop.recipe, constituents=(), face_coat=None, weighed_kg_per_m3=None, bag=bag
     )
-    return dataclasses.replace(workshop, recipe=recipe)
+    trusted = dataclasses.replace(workshop.concrete, untested_percent=UNTESTED_PERCENT)
+    return dataclasses.replace(workshop, recipe=recipe, concrete=trusted)
 
 
 def _warmth(workshop: Workshop, answer: str) -> Workshop:

@@ -26,13 +26,18 @@ ASKED: Final = (
     "price_per_bag",
 )
 NEAT_CEMENT: Final[KeyPath] = ("slurry", "cement_price_per_kg")  # bought beside the bags
+# What of its standard's strength a bagged mix is trusted with before a strip of it is broken:
+# judgement, no source, as `strength.concrete.UNTESTED_SHARE`.
+UNTESTED_PERCENT: Final = 70.0
+_TRUSTED: Final[KeyPath] = ("concrete", "untested_percent")
 
 
 def mix_from_bags(draft: ProfileDraft) -> None:
     """Write a bag with nothing filled in where a recipe stands by volume.
 
     What was there becomes comments; a recipe by the bag stays as it is. Shades of another cement
-    than the recipe's are taken out: the cement is in the bag.
+    than the recipe's are taken out: the cement is in the bag. Its strength is trusted as that of a
+    bagged mix that was not tested.
     """
     if draft.headers_within(BAG) or draft.written(BAG):
         return
@@ -42,6 +47,7 @@ def mix_from_bags(draft: ProfileDraft) -> None:
     draft.add(BAG, sample_of(Bag, BAG, is_item=False))
     draft.put((*BAG, "yield_l"), '""')
     draft.put(NEAT_CEMENT, '""')
+    draft.put(_TRUSTED, f"{UNTESTED_PERCENT:g}")
     draft.settle()
     _take_out_other_cements(draft)
 
