@@ -168,7 +168,7 @@ openings =
     .add = Ausschnitt hinzufügen
     .none = Noch keine Ausschnitte.
     .removed = { $label }: entfernt. Mit „Rückgängig“ kommt es zurück.
-    .other = Weitere: Abtropffläche, Vertiefung
+    .other = Anderer Ausschnitt, Abtropffläche
 
 add =
     .basin = Waschbecken

@@ -169,7 +169,7 @@ openings =
     .add = Add an opening
     .none = No openings yet.
     .removed = { $label } removed. Undo brings it back.
-    .other = Others: a drainer, a recess
+    .other = Another opening or drainer
 
 add =
     .basin = Basin
