@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Self
+from typing import Final, Self
 
 import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone.arrays import FloatArray
+
+_AT_ONCE: Final = 50_000  # distances from an edge that are held at once: 0.4 MB an array
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +55,14 @@ class HullEdges:
         ------
         Geometry: the least distance from an edge.
         """
-        away = [xy[..., k, None] - self.start[:, k] for k in (0, 1)]
+        places = xy.reshape(-1, 2)
+        step = max(1, _AT_ONCE // max(1, len(self.length)))
+        parts = [self._of_some(places[k : k + step]) for k in range(0, len(places) or 1, step)]
+        return np.concatenate(parts).reshape(xy.shape[:-1])
+
+    def _of_some(self, xy: FloatArray) -> FloatArray:
+        """Distance of so many places (n, 2) as are worked out at once, shape (n,), mm."""
+        away = [xy[:, k, None] - self.start[:, k] for k in (0, 1)]
         out = away[0] * self.unit[:, 1] - away[1] * self.unit[:, 0]
         along = away[0] * self.unit[:, 0] + away[1] * self.unit[:, 1]
         past = along - np.clip(along, 0.0, self.length)
