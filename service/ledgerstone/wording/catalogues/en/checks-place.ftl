@@ -1,6 +1,6 @@
 # Checks of the place: frost and wet, sealers, drips and falls, and of a slab's age when it arrives.
 
-mix-for-place = { mix-place }, our usual mix { mix-is }. We agree another, and its price, with you before we cast; otherwise { mix-until }.
+mix-for-place = { mix-place }, our usual mix { mix-is }. We agree another with you, or { mix-until }.
 mix-until = { $frost ->
     [yes] keep it dry in winter
    *[no] keep it drained
@@ -13,7 +13,7 @@ mix-place = { $place ->
 mix-is = { $unproven ->
     [yes] { HOWMANY($short) ->
         [0] is not proven against frost
-       *[other] is not proven against frost and falls short of the standard: { $short }
+       *[other] is not proven against frost and short of the standard: { $short }
     }
    *[no] falls short of the standard: { $short }
 }
