@@ -14,7 +14,6 @@ from ledgerstone.cli.strips import report, run
 from ledgerstone.strength import tested
 from ledgerstone.strength.concrete import (
     ACCIDENTAL,
-    UNTESTED_SHARE,
     CementClass,
     Concrete,
     DesignBasis,
@@ -26,6 +25,7 @@ from ledgerstone.strength.concrete import (
 from ledgerstone.strength.strips import StripFault, profile_lines, strips_from
 from ledgerstone.strength.tested import MARGIN_UNKNOWN, StripSample
 from ledgerstone.wording import speech_in
+from ledgerstone.workshop.bags import UNTESTED_PERCENT
 
 TABLE = [
     "age_days,width_mm,thickness_mm,span_mm,load_kg",
@@ -70,7 +70,7 @@ def test_the_profile_can_change_the_basis() -> None:
 
 def test_an_untested_bagged_mix_is_trusted_with_less() -> None:
     """The declared share multiplies bending and plain tension alike."""
-    trusted, bagged = Concrete(fck_mpa=30), Concrete(fck_mpa=30, share=UNTESTED_SHARE)
+    trusted, bagged = Concrete(fck_mpa=30), Concrete(fck_mpa=30, share=UNTESTED_PERCENT / 100)
     assert bagged.design_bending_mpa(40, 7) == pytest.approx(
         0.7 * trusted.design_bending_mpa(40, 7)
     )

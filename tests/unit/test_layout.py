@@ -102,7 +102,7 @@ def test_units_stand_where_openings_leave_them(workshop: Workshop, context: Stag
 @pytest.mark.parametrize("length_mm", [700, 1234, 2690])
 def test_units_without_openings_fill_the_run(length_mm: float) -> None:
     """Cupboards are at most 600 mm wide and as long together as the run."""
-    units = units_along(length_mm, [], "mm")
+    units = units_along(length_mm, (), "mm")
     assert sum(unit.width.mm for unit in units) == pytest.approx(length_mm)
     assert all(unit.width.mm <= 601 for unit in units)
 
@@ -124,7 +124,7 @@ def test_assumed_units_are_sold_in_their_widths(seed: int) -> None:
     wide_mm = rng.uniform(300, 560)
     start_mm = rng.uniform(40, length_mm - wide_mm - 40)
     span = Span(start_mm, start_mm + wide_mm, "basin")
-    units = units_along(length_mm, [span], unit)
+    units = units_along(length_mm, (span,), unit)
     assert sum(one.width.mm for one in units) == pytest.approx(length_mm, abs=1.6)
     for one in units:
         width = round(one.width.mm / per, 3)
@@ -142,18 +142,18 @@ def test_assumed_units_are_sold_in_their_widths(seed: int) -> None:
 def test_a_run_of_usual_units_is_all_of_them() -> None:
     """72 in are three units of 24 in, and 3 m five of 600 mm."""
     hob = Span(25 * 25.4, 47 * 25.4, "hob")
-    inches = units_along(72 * 25.4, [hob], "in")
+    inches = units_along(72 * 25.4, (hob,), "in")
     assert [(one.width.text(), one.use) for one in inches] == [
         ("24 in", "base"),
         ("24 in", "hob"),
         ("24 in", "base"),
     ]
-    assert [one.width.text() for one in units_along(3000, [], "mm")] == ["600 mm"] * 5
+    assert [one.width.text() for one in units_along(3000, (), "mm")] == ["600 mm"] * 5
 
 
 def test_near_openings_share_a_unit() -> None:
     """Where two have no room for two sides of units between them, one unit is under both."""
-    units = units_along(1500, [Span(300, 600, "basin"), Span(620, 900, "base")], "mm")
+    units = units_along(1500, (Span(300, 600, "basin"), Span(620, 900, "base")), "mm")
     assert [unit.use for unit in units].count("basin") == 1
 
 

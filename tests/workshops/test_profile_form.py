@@ -127,8 +127,8 @@ def test_hours_of_typical_jobs_scale_every_rate_of_hours(tmp_path: Path) -> None
     ratios = [float(now) / float(str(was[at])) for at, now in changed.items()]
     assert max(ratios) / min(ratios) == pytest.approx(1, abs=0.01)
     assert all("hours" in at for at in changed)
-    unknown = {**fit, "values": ["", "", ""]}
-    assert tried(client, unknown)["text"] == before["text"]
+    for untold in (["", "", ""], ["-5", "0", "-2 h"]):
+        assert tried(client, {**fit, "values": untold})["text"] == before["text"]
 
 
 def test_what_is_added_is_empty_and_asked_for(tmp_path: Path) -> None:

@@ -71,12 +71,15 @@ def fit_hours(
 
 
 def hours_of(text: str, mark: str) -> float | None:
-    """Return the hours of an entry as people write them: ``9.5``, ``about 9 h``, ``9 to 10``."""
+    """Return the hours of an entry as people write them: ``9.5``, ``about 9 h``, ``9 to 10``.
+
+    None where it does not read, or is no more than nought.
+    """
     member = member_at(("handling", "ways", 0, "hours"))
     entry = text if member is None else entry_of(text, member, mark)
     number = number_of(entry, mark)
     read = measured(entry, "hours") if number is None else Decimal(number)
-    return float(read) if read else None
+    return float(read) if read and read > 0 else None
 
 
 def _takes(text: str, context: QuoteContext) -> tuple[float | None, ...]:

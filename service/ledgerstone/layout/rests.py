@@ -71,7 +71,7 @@ def _units(under: Under) -> Rests:
             spans.append(Span(x0 - left, x1 - left, use))
     return Rests(
         "units",
-        units=units_along(under.shape.length_mm - left - right, spans, under.unit),
+        units=units_along(under.shape.length_mm - left - right, tuple(spans), under.unit),
         overhang=MappingProxyType(dict(over)),
         assumed=True,
     )

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
 from types import MappingProxyType
 from typing import Final
 
@@ -17,7 +17,8 @@ from ledgerstone.strength.rests import PANEL_MM
 _PLAY_MM: Final = 1.0
 _IN: Final = 25.4
 _WIDEST_FILLER_MM: Final = 150.0
-_LONGEST_MM: Final = 12_000.0  # of an order's 20 units; no slab is cast as long
+_LONGEST_MM: Final = 6_000.0  # no slab is cast as long, and what can't be cast is not laid out
+_KEPT: Final = 256  # runs; trials of fixes, and a customer's next change, lay most runs out again
 _USUAL_MM: Final = 600.0
 _USUAL_COST: Final = 10.0
 _FILLER, _FILLER_PER_MM, _FILLER_BETWEEN = 12.0, 0.15, 20.0
@@ -72,7 +73,8 @@ _INCHES: Final = SoldWidths(
 )
 
 
-def units_along(length_mm: float, spans: Sequence[Span], unit: UnitName) -> tuple[Unit, ...]:
+@lru_cache(_KEPT)
+def units_along(length_mm: float, spans: tuple[Span, ...], unit: UnitName) -> tuple[Unit, ...]:
     """Return the units under a run, left to right: no side of one lies under an opening.
 
     What no unit that is sold fills is left to a filler, a ``gap``, at an end where it can be.
@@ -88,7 +90,7 @@ def units_along(length_mm: float, spans: Sequence[Span], unit: UnitName) -> tupl
     """
     if length_mm > _LONGEST_MM:
         return (Unit(spoken(length_mm, unit)),)
-    run = _Run(length_mm, tuple(spans), _INCHES if unit in ("in", "ft") else _METRIC)
+    run = _Run(length_mm, spans, _INCHES if unit in ("in", "ft") else _METRIC)
     pieces = run.cheapest(odd=False) or run.cheapest(odd=True)
     if all(piece.use == "gap" for piece in pieces):
         return (Unit(spoken(length_mm, unit)),)
@@ -124,7 +126,7 @@ class _Run:
         places = self._places()
         best: dict[float, tuple[float, _Piece | None]] = {0.0: (0.0, None)}
         for i, end in enumerate(places):
-            if i > 0 and self._is_clear(end):
+            if i > 0 and i in self._clear:
                 ways = [
                     (best[start][0] + piece.cost, piece)
                     for start in (places[j] for j in self._starts(i))
@@ -153,8 +155,13 @@ class _Run:
         for span in self.spans:
             last = math.floor((span.start_mm - keep) / step)
             near = range(max(0, last - math.ceil(_NEAR_MM / step)), last + 1)
-            starts |= {k for k in near if self._is_clear(k * step)}
+            starts |= self._clear.intersection(near)
         return starts
+
+    @cached_property
+    def _clear(self) -> set[int]:
+        """Places at which two sides of units may stand."""
+        return {k for k, at in enumerate(self._places()) if self._is_clear(at)}
 
     def _row(self, best: Mapping[float, tuple[float, _Piece | None]]) -> list[_Piece]:
         """Follow the pieces back from the end of the run."""

@@ -17,10 +17,6 @@ CementClass = Literal["R", "N", "S"]
 # EN 1992-1-1 3.1.2(6): R is CEM 42.5R, 52.5N, 52.5R; N is 32.5R, 42.5N; S is 32.5N.
 CEMENT_S: dict[CementClass, float] = {"R": 0.20, "N": 0.25, "S": 0.38}
 
-# Share of the standard's strength that an untested bagged, fibre or heavily pigmented mix is
-# trusted with. Judgement, no source: such a mix is often stronger, but no strip has been broken.
-UNTESTED_SHARE = 0.70
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DesignBasis:

@@ -26,8 +26,8 @@ ASKED: Final = (
     "price_per_bag",
 )
 NEAT_CEMENT: Final[KeyPath] = ("slurry", "cement_price_per_kg")  # bought beside the bags
-# What of its standard's strength a bagged mix is trusted with before a strip of it is broken:
-# judgement, no source, as `strength.concrete.UNTESTED_SHARE`.
+# Share of the standard's strength that an untested bagged, fibre or heavily pigmented mix is
+# trusted with. Judgement, no source: such a mix is often stronger, but no strip has been broken.
 UNTESTED_PERCENT: Final = 70.0
 _TRUSTED: Final[KeyPath] = ("concrete", "untested_percent")
 
