@@ -111,12 +111,13 @@ def test_an_opening_is_centred_on_a_unit(desk: Page, settle: Settle) -> None:
     start(desk, "hob")
     unfold(desk, "Overhang", "hob")
     desk.locator("#rests-overhang-left").fill("30")
+    settle(desk)
     desk.get_by_text(page_text("place.title")).click()
     desk.get_by_role("group", name=page_text("place.on-unit")).get_by_role(
-        "button", name="Unit 3"
+        "button", name="Unit 4"
     ).click()
-    # 30 + 600 + 600 + 600/2
-    expect(desk.get_by_label(page_text("cutout.x"))).to_have_value("1530")
+    # 1770 mm are assumed as a filler, 500 and 2 x 600: 30 + 70 + 500 + 600 + 600/2
+    expect(desk.get_by_label(page_text("cutout.x"))).to_have_value("1500")
     settle(desk)
 
 

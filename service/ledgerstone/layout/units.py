@@ -155,7 +155,7 @@ class _Run:
         for span in self.spans:
             last = math.floor((span.start_mm - keep) / step)
             near = range(max(0, last - math.ceil(_NEAR_MM / step)), last + 1)
-            starts |= self._clear.intersection(near)
+            starts |= self._clear & set(near)
         return starts
 
     @cached_property
