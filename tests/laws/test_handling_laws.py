@@ -10,11 +10,11 @@ from shapely.geometry import Polygon
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.outline import XY
 from ledgerstone.shape import shape_of
+from ledgerstone.strength.concrete import POISSON
 from ledgerstone.strength.handling import Handling
 from ledgerstone.strength.plate import Plate
 from ledgerstone.strength.slabs import (
     MESHED_AS_MM,
-    POISSON,
     Plates,
     ThinnerZone,
     handling_of,

@@ -99,12 +99,6 @@ def test_concrete_has_no_strength_at_age_nought_and_gains_none_below_freezing() 
     assert adjusted_age_days([(3.0, -5.0)]) == 0.0
 
 
-def test_stiffness_grows_slower_than_strength() -> None:
-    """Ecm(t) = beta^0.3 Ecm (EN 1992-1-1 (3.5))."""
-    c30 = Concrete(fck_mpa=30)
-    assert c30.ecm_at_mpa(3) == pytest.approx(beta_cc(3, "N") ** 0.3 * c30.ecm_mpa)
-
-
 def test_a_strip_breaks_at_three_halves_of_load_times_span_over_section() -> None:
     """3 P L / 2 b h²: 1200 N on 400 mm, 100 x 40 mm, is 4.5 MPa (statics)."""
     assert strip().stress_mpa == pytest.approx(4.5)

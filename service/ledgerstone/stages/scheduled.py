@@ -12,7 +12,7 @@ from ledgerstone.stages.assessed import Assessed
 from ledgerstone.stages.context import StageContext
 from ledgerstone.stages.planned import Planned
 from ledgerstone.strength.concrete import age_days_of
-from ledgerstone.strength.verdict import LASTING
+from ledgerstone.strength.verdict import PERMANENT
 from ledgerstone.work import Operation, keeping, operations
 
 
@@ -90,7 +90,7 @@ def _kept(assessed: Assessed, days: LeadTime) -> Iterator[Operation]:
     planned = assessed.planned
     cement = planned.workshop.recipe.cement_class
     for i, strength in enumerate(assessed.strength):
-        lasting = [v.utilisation for v in strength.in_place.verdicts if v.case in LASTING]
+        lasting = [v.utilisation for v in strength.in_place.verdicts if v.case in PERMANENT]
         used = max((used for used in lasting if used <= 1.0), default=0.0)
         needed = age_days_of(used, cement)
         age = ages_of(days, i, planned.workshop).get(days.ready_on)

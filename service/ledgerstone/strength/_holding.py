@@ -85,7 +85,7 @@ class Holding:
     def bearers_mm(self) -> Iterable[tuple[float, ...]]:
         """Places along it for a pallet's bearers, mm, clear of openings: two or three of them.
 
-        The first are those of least moment; the others are tried where openings spoil them.
+        The first are those of least moment; the others are tried where openings are in the way.
 
         Source
         ------

@@ -25,7 +25,7 @@ MAX_LOW_RESTS = 4
 NEAREST_TO_A_LOW_REST = 4
 HARDEST_WITH_A_LOW_REST = 8
 APART_MM = 180.0  # between the hardest places
-FOR_GOOD = 0.3  # psi_2 of a dwelling's load, EN 1990 table A1.1
+PSI_2 = 0.3  # quasi-permanent share of a dwelling's load, EN 1990 table A1.1
 # EN 1992-1-1 figure 3.1: 50 % inside, 80 % outside.
 HUMIDITY_PERCENT: dict[str, float] = {"indoors": 50.0, "wet-room": 80.0, "outdoors": 80.0}
 
@@ -101,7 +101,7 @@ def sag_of(placed: PlacedSlab, batches: Sequence[CaseBatch]) -> tuple[float, flo
     creep = creep_coefficient(
         placed.concrete.fcm_mpa, thickness, HUMIDITY_PERCENT[place], IN_USE_DAYS
     )
-    field = own * (1.0 + creep) + live * (1.0 + FOR_GOOD * creep)
+    field = own * (1.0 + creep) + live * (1.0 + PSI_2 * creep)
     at = int(np.argmax(np.round(field, 9)))
     where = Point(*placed.plate.model.mesh.nodes[at].tolist())
     span = 2.0 * plane.union(placed.footprints).distance(where)

@@ -198,7 +198,11 @@ class PlacedSlab:
         """A person's load in a case that the slab bears at a place, N.
 
         On a narrow strip it begins with what uses the slab as much as leaning does, and grows by
-        the same percentage with each millimetre: our judgement, no source.
+        the same percentage with each millimetre.
+
+        Source
+        ------
+        Our judgement, no source.
         """
         most, leaning = self.newtons(case), self.newtons("somebody-leaning")
         least = leaning * self.limit_mpa(case) / self.limit_mpa("somebody-leaning")

@@ -16,8 +16,8 @@ from ledgerstone.arrays import BoolArray, FloatArray, IntArray
 from ledgerstone.shape import Shape
 from ledgerstone.strength._off_hull import HullEdges
 from ledgerstone.strength._rims import Rim, rim_of
+from ledgerstone.strength.rests import PANEL_MM
 
-PANEL_MM = 18.0  # a hull runs through the middle of a unit's side panel
 CORNER_OUT_MM = 300.0  # a corner farther out is sat and stood on
 NEAR_A_CORNER_MM = 100.0  # places within its overhang plus this of a corner are the corner's
 CORNER_ASIDE_MM = 50.0  # an overhang up to this is a worktop's front edge, not a second direction
@@ -127,8 +127,11 @@ class SeatArea:
         """Corners that hang out in one direction, at most 300 mm: they are leant on.
 
         Past 300 mm, or 50 mm the other way, the part of a corner that is leant on shrinks to
-        nothing over another 50 mm, so that a millimetre more changes little. Common practice, no
-        source.
+        nothing over another 50 mm, so that a millimetre more changes little.
+
+        Source
+        ------
+        Common practice, no source.
         """
         corners = np.array(self.shape.corners).reshape(-1, 2)
         if self.hull.is_empty:

@@ -14,7 +14,7 @@ def scaled(one: Governing, factor: float) -> Governing:
     return replace(one, mpa=round(factor * one.mpa, DIGITS))
 
 
-def gentlest(one: Governing) -> tuple[bool, float]:
+def by_stress(one: Governing) -> tuple[bool, float]:
     """Sort key of stresses, MPa: the least first, and tipping last."""
     return one.tips, one.mpa
 

@@ -37,8 +37,10 @@ class DesignBasis:
     plain_alpha: float = 0.8
 
 
-LASTING = DesignBasis()
+# Design situations by EN 1990 3.2(2).
+PERSISTENT = DesignBasis()
 ACCIDENTAL = DesignBasis(gamma_c=1.2)
+POISSON = 0.2  # uncracked concrete, EN 1992-1-1 3.1.3(4)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -56,14 +58,14 @@ class Concrete:
     tested
         Results of broken strips of this recipe; they replace the standard's value.
     basis
-        The design basis for lasting situations.
+        The design basis in persistent situations.
     """
 
     fck_mpa: float
     cement: CementClass = "N"
     share: float = 1.0
     tested: TestedStrength | None = None
-    basis: DesignBasis = field(default=LASTING)
+    basis: DesignBasis = field(default=PERSISTENT)
 
     @property
     def fcm_mpa(self) -> float:
@@ -98,16 +100,6 @@ class Concrete:
         return 0.7 * self.fctm_mpa
 
     @property
-    def fctk_095_mpa(self) -> float:
-        """Tensile strength that 5 in 100 reach, MPa: ``1.3 fctm``.
-
-        Source
-        ------
-        EN 1992-1-1 table 3.1.
-        """
-        return 1.3 * self.fctm_mpa
-
-    @property
     def ecm_mpa(self) -> float:
         """Mean stiffness at 28 days with quartzite, MPa: ``22 (fcm / 10)^0.3`` GPa.
 
@@ -116,24 +108,6 @@ class Concrete:
         EN 1992-1-1 table 3.1.
         """
         return float(22_000.0 * (self.fcm_mpa / 10.0) ** 0.3)
-
-    def fctm_at_mpa(self, age_days: float) -> float:
-        """Mean tensile strength at an age, MPa.
-
-        Source
-        ------
-        EN 1992-1-1 (3.4).
-        """
-        return tensile_growth(age_days, self.cement) * self.fctm_mpa
-
-    def ecm_at_mpa(self, age_days: float) -> float:
-        """Mean stiffness at an age, MPa.
-
-        Source
-        ------
-        EN 1992-1-1 (3.5).
-        """
-        return float(beta_cc(age_days, self.cement) ** 0.3 * self.ecm_mpa)
 
     def mean_bending_mpa(self, thickness_mm: float, age_days: float) -> float:
         """Mean bending strength of a plain slab at an age, MPa: where it cracks, in the mean.
@@ -267,27 +241,10 @@ def ageing_rate(celsius: float) -> float:
 
 
 def adjusted_age_days(steps: Iterable[tuple[float, float]]) -> float:
-    """Temperature-adjusted age of ``(days, celsius)`` steps, days (EN 1992-1-1 (B.10))."""
-    return sum(days * ageing_rate(celsius) for days, celsius in steps)
-
-
-def maturity_celsius_hours(
-    steps: Iterable[tuple[float, float]], *, datum_celsius: float = 0.0
-) -> float:
-    """Nurse-Saul maturity of ``(hours, celsius)`` steps, °C·h (ASTM C1074)."""
-    return sum(hours * max(celsius - datum_celsius, 0.0) for hours, celsius in steps)
-
-
-def equivalent_hours(
-    steps: Iterable[tuple[float, float]], *, q_kelvin: float = 5000.0, at_celsius: float = 20.0
-) -> float:
-    """Equivalent age of ``(hours, celsius)`` steps by Arrhenius, hours.
+    """Temperature-adjusted age of ``(days, celsius)`` steps, days.
 
     Source
     ------
-    ASTM C1074; ``Q`` from memory.
+    EN 1992-1-1 (B.10).
     """
-    still = 1.0 / (273.15 + at_celsius)
-    return sum(
-        hours * math.exp(-q_kelvin * (1.0 / (273.15 + celsius) - still)) for hours, celsius in steps
-    )
+    return sum(days * ageing_rate(celsius) for days, celsius in steps)

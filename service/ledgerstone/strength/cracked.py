@@ -10,36 +10,36 @@ from ledgerstone.strength.concrete import Concrete, flexural_factor
 from ledgerstone.workshop.records import Steel
 
 IN_USE_DAYS = 28.0
-STEEL_FACTOR = 1.15  # EN 1992-1-1 2.4.2.4
-GLASS_FACTOR = 1.5  # of glass fibre: CNR-DT 203, from memory
+GAMMA_S = 1.15  # EN 1992-1-1 2.4.2.4
+GAMMA_GLASS = 1.5  # of glass fibre: CNR-DT 203, from memory
 GLASS_IN_CONCRETE = 0.7  # what damp and alkali leave of its strength; CNR-DT 203, from memory
 STEEL_E_MPA = 200_000.0  # EN 1992-1-1 3.2.7(4); stainless EN 1993-1-4 2.1.3
 GLASS_E_MPA = 45_000.0  # bars of glass fibre in resin; from memory
-FULL_STRESS = 0.85  # alpha_cc of a national annex; EN 1992-1-1 3.1.6 itself says 1.0
-STRESS_BLOCK = 0.8  # lambda, EN 1992-1-1 3.1.7(3), up to C50
-CRUSHES_AT = 0.0035  # epsilon_cu3, EN 1992-1-1 table 3.1, up to C50
-DEEPEST = 0.45  # x / d, EN 1992-1-1 5.5(4)
+ALPHA_CC = 0.85  # of a national annex; EN 1992-1-1 3.1.6 itself says 1.0
+LAMBDA = 0.8  # of the rectangular stress block, EN 1992-1-1 3.1.7(3), up to C50
+EPSILON_CU3 = 0.0035  # EN 1992-1-1 table 3.1, up to C50
+MAX_X_OVER_D = 0.45  # EN 1992-1-1 5.5(4)
 
 
 @dataclass(frozen=True, slots=True)
 class BarMaterial:
-    """What bars and wires are of: stiffness, and the stress that is trusted, MPa."""
+    """The material of bars and wires: modulus of elasticity and design strength, MPa."""
 
     e_mpa: float
     design_mpa: float
 
     @classmethod
     def of(cls, steel: Steel) -> BarMaterial:
-        """Read it from a profile.
+        """Read the material from a profile.
 
         Source
         ------
         Steel: EN 1992-1-1 2.4.2.4 and 3.2.7. Glass fibre: CNR-DT 203, from memory.
         """
         if steel.material == "glass-fibre":
-            design = GLASS_IN_CONCRETE * steel.yield_mpa / GLASS_FACTOR
+            design = GLASS_IN_CONCRETE * steel.yield_mpa / GAMMA_GLASS
             return cls(steel.e_mpa or GLASS_E_MPA, design)
-        return cls(steel.e_mpa or STEEL_E_MPA, steel.yield_mpa / STEEL_FACTOR)
+        return cls(steel.e_mpa or STEEL_E_MPA, steel.yield_mpa / GAMMA_S)
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,9 +49,9 @@ class SteelLayer:
     Attributes
     ----------
     mm2_per_mm
-        Their area on each mm of width.
+        Their area per mm of width.
     depth_mm
-        From the pressed face to their middle, ``d``.
+        Effective depth ``d``: from the compression face to their centroid.
     """
 
     mm2_per_mm: float
@@ -71,9 +71,9 @@ def round_mm2(diameter_mm: float) -> float:
 def cracked_moment_nmm_per_mm(
     layers: Sequence[SteelLayer], material: BarMaterial, *, fck_mpa: float, gamma_c: float
 ) -> float:
-    """Moment that steel or glass fibre carries across a crack, N·mm on each mm of width.
+    """Moment of resistance of a cracked reinforced section, N·mm per mm of width.
 
-    Plane sections: with the pressed face at its crushing strain a layer strains by
+    Plane sections: with the compression face at its ultimate strain a layer strains by
     ``ε_cu (d - x) / x`` and carries ``min(E ε, f_d)``; the concrete's block is ``λ x`` of
     ``α_cc f_ck / γ_c``. ``x`` is at most 0.45 of the least ``d``; more steel adds no moment.
 
@@ -84,24 +84,24 @@ def cracked_moment_nmm_per_mm(
     used = [layer for layer in layers if layer.mm2_per_mm > 0.0]
     if not used:
         return 0.0
-    block = STRESS_BLOCK * FULL_STRESS * fck_mpa / gamma_c
+    block = LAMBDA * ALPHA_CC * fck_mpa / gamma_c
     least_mm = min(layer.depth_mm for layer in used)
-    x = min(_pressed_depth_mm(used, material, block), DEEPEST * least_mm)
-    forces = [_pulls(layer, x, material) for layer in used]
+    x = min(_neutral_axis_mm(used, material, block), MAX_X_OVER_D * least_mm)
+    forces = [_tension(layer, x, material) for layer in used]
     lever = sum(f * layer.depth_mm for f, layer in zip(forces, used, strict=True)) / sum(forces)
-    return min(sum(forces), block * x) * (lever - 0.5 * STRESS_BLOCK * x)
+    return min(sum(forces), block * x) * (lever - 0.5 * LAMBDA * x)
 
 
-def _pressed_depth_mm(
+def _neutral_axis_mm(
     layers: Sequence[SteelLayer], material: BarMaterial, block_n_per_mm2: float
 ) -> float:
-    """Depth ``x`` at which the layers pull as hard as the concrete's block presses.
+    """Depth ``x`` of the neutral axis, at which tension and the stress block balance, mm.
 
-    A layer carries its full stress up to ``x = ε_cu d / (ε_cu + f_d / E)``. Between two such depths
+    A layer yields up to ``x = ε_cu d / (ε_cu + f_d / E)``. Between two such depths
     the balance is a quadratic equation in ``x``.
     """
     yields_at = [
-        CRUSHES_AT * layer.depth_mm / (CRUSHES_AT + material.design_mpa / material.e_mpa)
+        EPSILON_CU3 * layer.depth_mm / (EPSILON_CU3 + material.design_mpa / material.e_mpa)
         for layer in layers
     ]
     for up_to in (*sorted(yields_at), math.inf):
@@ -111,7 +111,7 @@ def _pressed_depth_mm(
             if at >= up_to
         )
         strained = [
-            (layer.mm2_per_mm * material.e_mpa * CRUSHES_AT, layer.depth_mm)
+            (layer.mm2_per_mm * material.e_mpa * EPSILON_CU3, layer.depth_mm)
             for layer, at in zip(layers, yields_at, strict=True)
             if at < up_to
         ]
@@ -124,13 +124,13 @@ def _pressed_depth_mm(
     return x
 
 
-def _pulls(layer: SteelLayer, x_mm: float, material: BarMaterial) -> float:
-    strain = CRUSHES_AT * (layer.depth_mm - x_mm) / x_mm
+def _tension(layer: SteelLayer, x_mm: float, material: BarMaterial) -> float:
+    strain = EPSILON_CU3 * (layer.depth_mm - x_mm) / x_mm
     return layer.mm2_per_mm * min(material.e_mpa * strain, material.design_mpa)
 
 
 def plain_limit_mpa(concrete: Concrete, thickness_mm: float) -> float:
-    """Bending stress that plain concrete is trusted with where no steel crosses a crack, MPa.
+    """Design bending strength of plain concrete where no steel crosses a crack, MPa.
 
     Source
     ------

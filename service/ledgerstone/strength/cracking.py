@@ -18,7 +18,7 @@ from ledgerstone.strength.governing import first_largest
 from ledgerstone.strength.places import LoadPlace
 
 AT_ONCE = 16  # people, each with several fields as long as the mesh
-LASTING, CHANGING = 1.35, 1.5  # EN 1990 table A1.2(B)
+GAMMA_G, GAMMA_Q = 1.35, 1.5  # EN 1990 table A1.2(B)
 NEAR, FAR = 0.4, 1.5  # of a person's square: from a corner, and from the worst place so far
 MAY_NEED_BARS = 0.75  # share of what plain concrete is trusted with from which a demand is searched
 CLOSEST_MM = 5.0  # a narrow strip is bent much more from its one edge than from its other
@@ -119,8 +119,8 @@ def _demands_of(
         mine = [n for n, (k, _) in enumerate(people) if batch.solved(k)[0] is cases]
         at = [batch.solved(people[n][0])[1] for n in mine]
         live[:, :, mine] = cases.components[:, :, at] - own
-    live *= CHANGING * np.array(sitting) / np.array(tried)
-    x, y, xy = np.maximum(np.abs(live + own), np.abs(live + LASTING * own))
+    live *= GAMMA_Q * np.array(sitting) / np.array(tried)
+    x, y, xy = np.maximum(np.abs(live + own), np.abs(live + GAMMA_G * own))
     both = zip(_worst(placed, x + xy), _worst(placed, y + xy), strict=True)
     return [_Demands(place, *found) for (_, place), found in zip(people, both, strict=True)]
 

@@ -10,7 +10,7 @@ from itertools import islice
 from ledgerstone.errors import SlabTipsError
 from ledgerstone.shape import Shape
 from ledgerstone.strength._holding import BEST_LIFT, HANDS_AT_THE_ENDS, Holding, holding_of
-from ledgerstone.strength._settling import each_on, first_settled, gentlest, scaled
+from ledgerstone.strength._settling import by_stress, each_on, first_settled, scaled
 from ledgerstone.strength.concrete import Concrete, adjusted_age_days
 from ledgerstone.strength.cracked import IN_USE_DAYS
 from ledgerstone.strength.edge import on_edge_stress
@@ -211,7 +211,7 @@ class Handling:
             (first_settled(each_on(self.plate, [self._held.on(at)]), [[self.weight]]), at)
             for at in self._held.bearers_mm()
         ]
-        return min(tried, key=lambda bearers: gentlest(bearers[0]))
+        return min(tried, key=lambda bearers: by_stress(bearers[0]))
 
     @cached_property
     def _braced_on_lines(self) -> Governing:
@@ -236,7 +236,7 @@ class Handling:
 
     def _turned(self, way: Way) -> Governing:
         """Over on to the long edge that suits it best."""
-        return min(self._turned_on_each(way), key=gentlest)
+        return min(self._turned_on_each(way), key=by_stress)
 
     def _turned_over(self, way: Way) -> str | None:
         """The long side on to which it is turned: the one that suits it best."""
@@ -244,7 +244,7 @@ class Handling:
             return None
         sides = ("left", "right") if self._held.along_y else ("front", "back")
         on_each = self._turned_on_each(way)
-        return sides[min(range(len(on_each)), key=lambda k: gentlest(on_each[k]))]
+        return sides[min(range(len(on_each)), key=lambda k: by_stress(on_each[k]))]
 
     def _turned_on_each(self, way: Way) -> list[Governing]:
         """One long edge on the table, hands at two far points; the mould on it, or letting go.

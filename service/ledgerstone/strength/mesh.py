@@ -13,15 +13,14 @@ from shapely.geometry import MultiPoint, Polygon
 from ledgerstone.arrays import FloatArray, IntArray
 from ledgerstone.outline import XY
 from ledgerstone.strength import _outline, _refine
+from ledgerstone.strength._dividing import divided, rounded_off
 from ledgerstone.strength._lattice import lattice
 from ledgerstone.strength._locating import Locator, locator_of
 from ledgerstone.strength._mirrored import Image, image_of
 from ledgerstone.strength._spacing import (
     Spacing,
     affordable,
-    divided,
     refined_at,
-    rounded_off,
     ruled_mm,
     spacing_for,
 )
@@ -141,7 +140,7 @@ def mesh_of(
     thickness_mm
         Thickness; corners that turn inward are meshed at half of it.
     mesh_mm
-        Coarse element size; None takes the rule of methods §1.2.
+        Coarse element size; None takes ``ruled_mm``.
     zones
         Areas whose edges must be edges of triangles.
     turning

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape
+from ledgerstone.strength.concrete import POISSON
 
 EXPANSION_PER_K = 10e-6  # EN 1992-1-1 3.1.3(5), from memory
-POISSON = 0.2  # EN 1992-1-1 3.1.3(4)
 DRYING_STRAIN = 200e-6  # between a face that dries and one that does not; judgement
 # Sun on the face of a slab over its underside, K, by its lightness L*; from memory.
 SUN_K = ((45.0, 20.0), (65.0, 15.0), (float("inf"), 10.0))

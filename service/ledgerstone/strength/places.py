@@ -219,7 +219,11 @@ def _narrow_strips(shape: Shape, side_mm: float) -> Iterable[LoadPlace]:
     """The middles of strips too narrow to sit on, beside openings that a hand can span no more.
 
     They are leant on. Wider than 0.7 of a person's square they also bear some of a person who sits
-    or stands, the more the wider they are (common practice, no source).
+    or stands, the more the wider they are.
+
+    Source
+    ------
+    Common practice, no source.
     """
     narrow = [
         strip

@@ -120,9 +120,11 @@ def _giving_way(support: Support, rails: Rails, level: RestKind, *, upright: boo
 
 
 def crowded_units(rests: Rests, shape: Shape, rails: Rails) -> tuple[int, ...]:
-    """List base units whose own flat rail would reach into an opening: theirs must stand upright.
+    """List, by index, base units whose flat rail would reach into an opening: it must be upright.
 
-    By their place in the list. Common practice, no source.
+    Source
+    ------
+    Common practice, no source.
     """
     holes = [opening.polygon for opening in shape.openings]
     found: list[int] = []

@@ -14,7 +14,7 @@ from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
 from ledgerstone.strength._holding import holding_of
 from ledgerstone.strength._spacing import ruled_mm
-from ledgerstone.strength.concrete import Concrete, DesignBasis
+from ledgerstone.strength.concrete import POISSON, Concrete, DesignBasis
 from ledgerstone.strength.handling import Curing, Handled, Handling
 from ledgerstone.strength.in_place import InPlace, in_place
 from ledgerstone.strength.plate import Plate
@@ -32,7 +32,6 @@ MAX_UNUSABLE = 96
 # than 5 % (tests/laws/test_handling_laws.py). So one mesh serves every thickness, and no answer
 # depends on which thickness was asked for first.
 MESHED_AS_MM = 24.0
-POISSON = 0.2  # uncracked concrete, EN 1992-1-1 3.1.3(4)
 
 
 # Without its openings a slab only bends between hands and rests: on a mesh so much coarser, as fine
@@ -92,7 +91,7 @@ class Plates:
         reliefs
             Areas, and the thickness left under each, mm.
         mesh_mm
-            Coarse element size; None takes the rule of methods §1.2.
+            Coarse element size; None takes ``ruled_mm``.
 
         Raises
         ------

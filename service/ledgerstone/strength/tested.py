@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 GRAVITY = 9.80665  # m/s²
-# EN 1990 table D1, 5 % fractile, V_X unknown: t of n - 1 times sqrt(1 + 1/n), worked out afresh.
+# EN 1990 table D1, 5 % fractile, V_X unknown: t of n - 1 times sqrt(1 + 1/n), computed anew.
 MARGIN_UNKNOWN = {3: 3.37, 4: 2.63, 5: 2.33, 6: 2.18, 8: 2.00, 10: 1.92, 20: 1.77, 30: 1.73}
 # The same table, V_X known. One or two strips give no scatter: it is then declared.
 MARGIN_KNOWN = {1: 2.31, 2: 2.01}

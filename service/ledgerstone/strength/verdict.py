@@ -28,7 +28,7 @@ Case = Literal[
 # Cracking in these cases is reported, and does not stop an order.
 CAUTIONS: tuple[Case, ...] = ("free-corner", "low-rest-and-sitting")
 # Cases that act for as long as the slab is in place.
-LASTING: tuple[Case, ...] = ("own-weight", "even-load", "low-rest")
+PERMANENT: tuple[Case, ...] = ("own-weight", "even-load", "low-rest")
 # A person somewhere on the slab in place.
 PEOPLE: tuple[Case, ...] = ("somebody-standing", "somebody-sitting", "somebody-leaning")
 NEVER = 99.0  # utilisation of what tips, or of concrete that has no strength yet
