@@ -11,6 +11,10 @@ from typing import Final
 
 from ledgerstone.order import Cutout, UnitFor
 
+# An opening no longer than this takes a tap or a cable, which is led past a unit's side or a rail
+# where a bowl is not; common practice, no source.
+TAP_SIZED_MM: Final = 60.0
+
 _BOWLS: Final = (
     r"sinks?|basins?|bowls?|washbasins?|tub|trough|\w*sp[üu]e?len?|\w*becken|[ée]vier|vasque|lavabo"
     r"|fregadero|lavello|lavandino"

@@ -22,8 +22,8 @@ Profile = Literal["square", "bevel", "round", "wall"]
 Place = Literal["indoors", "wet-room", "outdoors"]
 UnitFor = Literal["base", "basin", "hob", "gap"]
 LeftOpen = Literal["thickness", "other-thickness", "shade", "surface", "sealer", "edges", "place"]
-
 USES: tuple[Use, ...] = get_args(Use)
+UPRIGHT_USES: tuple[Use, ...] = ("upstand", "splashback", "end-panel")  # they stand in place
 CORNERS: tuple[Corner, ...] = ("front-left", "front-right", "back-right", "back-left")
 PLACES: tuple[Place, ...] = ("indoors", "wet-room", "outdoors")
 MAX_SLABS = 8
@@ -100,7 +100,7 @@ class Cutout:
     """An opening through the slab.
 
     ``kind`` names one of ``cutouts.CUTOUT_KINDS``, which says which of the sizes are set; a polygon
-    has its points and no centre. ``rim_taken``: nobody told how its rim is.
+    has its points and no centre. ``rim_taken``: its rim was not given.
     """
 
     kind: str
@@ -194,7 +194,7 @@ class Rests:
     fixed: bool = False
     rails: Literal["cabinet", "hardwood", "steel"] | None = None
     units: tuple[Unit, ...] = ()
-    assumed: bool | None = None  # nobody told which units, and ours follow the openings
+    assumed: bool | None = None  # no units are given, and ours follow the openings
     overhang: Mapping[str, Length] = field(default_factory=lambda: MappingProxyType({}))
     sides: tuple[str, ...] = ()
     width: Length | None = None

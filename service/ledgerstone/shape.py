@@ -30,6 +30,7 @@ from ledgerstone.outline import (
 from ledgerstone.quantities import MM2_PER_M2, MM3_PER_L
 from ledgerstone.workshop.records import Workshop
 
+MIN_GRAINS_ACROSS = 5.0  # of the narrowest place between forms: ACI 318-19 26.4.2.1(a)(5)
 _AT_THE_CENTRE_MM = 1e-6
 _CONVEX_MM2 = 1e-3
 _OUTWARD: Mapping[str, XY] = {

@@ -13,13 +13,13 @@ from shapely.geometry import LinearRing, Polygon
 
 from ledgerstone.arrays import FloatArray
 from ledgerstone.outline import XY
+from ledgerstone.shape import MIN_GRAINS_ACROSS
 from ledgerstone.workshop.records import StripRule, Workshop
 
 _STEP_MM: Final = 5.0
 _SLACK_MM: Final = 1e-6
 _MAX_TRIED: Final = 60_000
 _LOT: Final = 256  # places that are tried together, the nearest first
-_GRAINS_WIDE: Final = 5.0
 _TAP_CLEAR_MM: Final = 10.0  # beyond the rule, behind a basin; common practice, no source
 
 
@@ -289,7 +289,7 @@ def strips_of(workshop: Workshop) -> tuple[StripRule, ...]:
     ------
     ACI 318-19 26.4.2.1(a)(5): a grain is at most a fifth of the narrowest place.
     """
-    grains_mm = _GRAINS_WIDE * workshop.recipe.largest_aggregate_mm
+    grains_mm = MIN_GRAINS_ACROSS * workshop.recipe.largest_aggregate_mm
     return tuple(
         replace(
             rule,

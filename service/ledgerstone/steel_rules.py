@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from ledgerstone.message import Message
 from ledgerstone.order import Place, Slab
-from ledgerstone.shape import Shape
+from ledgerstone.shape import MIN_GRAINS_ACROSS, Shape
 from ledgerstone.strength.cracked import BarMaterial
 from ledgerstone.workshop.records import Steel, Workshop
 
@@ -37,7 +37,11 @@ def cover_of(slab: Slab, steel: Steel, *, crossing: bool = False) -> Cover:
 
     A bar lies beside the wires that run its way, on those that cross: one bar and one wire; where
     bars cross, on another bar. Stainless steel and glass fibre do not rust and need cover for bond
-    alone: EN 1992-1-1 4.4.1.2(3), c_min,b.
+    alone.
+
+    Source
+    ------
+    EN 1992-1-1 table 4.4N, (4.2); for bond 4.4.1.2(3), ``c_min,b``.
     """
     bar = steel.bar_mm or steel.mesh_wire_mm
     stack = bar + (bar if crossing else steel.mesh_wire_mm)
@@ -63,11 +67,12 @@ def anchorage_mm(workshop: Workshop, bar_mm: float) -> float:
     """Length that anchors a bar at its full strength, where bond is good.
 
     ``(d/4) f_yd / f_bd``, with ``f_bd = 2.25 f_ctd`` and ``f_ctd = 0.7 f_ctm / gamma_c``; a bar of
-    glass fibre is taken to be as rough as one of steel (from memory).
+    glass fibre is taken to be as rough as one of steel.
 
     Source
     ------
     EN 1992-1-1 8.4.2(2), (8.3) and (8.6). Bond is good in any slab under 250 mm (8.4.2).
+    The roughness of glass fibre is from memory.
     """
     return max(_bond_length_mm(workshop, bar_mm), 10.0 * bar_mm, MIN_ANCHORAGE_MM)
 
@@ -106,7 +111,12 @@ def _bond_length_mm(workshop: Workshop, bar_mm: float) -> float:
 
 
 def _fctm_mpa(fck_mpa: float) -> float:
-    """Mean tensile strength, no more than C50's (EN 1992-1-1 table 3.1; 8.4.2(2) says C60)."""
+    """Mean tensile strength, no more than C50's, MPa.
+
+    Source
+    ------
+    EN 1992-1-1 table 3.1; its 8.4.2(2) limits it to C60's, of which C50's is the safe side.
+    """
     return float(0.30 * min(fck_mpa, 50.0) ** (2.0 / 3.0))
 
 
@@ -126,7 +136,7 @@ def largest_aggregate_mm(slab: Slab, shape: Shape, steel: Steel | None) -> float
     drops = [edge.drop for edge in slab.edges.values() if edge.drop is not None]
     if any(not drop.mitred for drop in drops):
         between.append(slab.thickness.mm)
-    limits = [least_thickness_mm(slab) / 3.0, min(between) / 5.0]
+    limits = [least_thickness_mm(slab) / 3.0, min(between) / MIN_GRAINS_ACROSS]
     if steel is not None:
         limits.append(0.75 * (steel.mesh_pitch_mm - steel.mesh_wire_mm))
     return min(limits)

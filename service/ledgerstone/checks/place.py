@@ -7,14 +7,14 @@ from dataclasses import dataclass
 
 from ledgerstone.checks.finding import Finding, only
 from ledgerstone.mix import Tint, mixes_of
-from ledgerstone.order import Slab
+from ledgerstone.order import UPRIGHT_USES, Slab
 from ledgerstone.shade import shade_seen
 from ledgerstone.shape import Shape
 from ledgerstone.stages import Judged, Planned
 from ledgerstone.wording import Figure, Listed, Message, Strength, slab_name, slabs_name
 from ledgerstone.workshop.records import Workshop
 
-UPRIGHT = ("upstand", "splashback", "end-panel")
+_AIR_SOURCE = "air by grain size: DIN 1045-2, from memory"
 DARK_LIGHTNESS = 45.0  # L*; that darker ones show bloom most is common practice, no source
 LB_PER_YD3 = 0.45359237 / 0.764554857984  # kg/m³: NIST SP 811 appendix B.8
 FALL = 60.0  # 1 in 60: the safe general figure of two that sources give
@@ -47,7 +47,7 @@ def exposure_of(slab: Slab) -> Exposure | None:
         return None
     if slab.place == "wet-room":
         return WET_ROOM
-    return UPRIGHT_OUTDOORS if slab.use in UPRIGHT else FLAT_OUTDOORS
+    return UPRIGHT_OUTDOORS if slab.use in UPRIGHT_USES else FLAT_OUTDOORS
 
 
 def air_percent(largest_aggregate_mm: float) -> float:
@@ -56,7 +56,12 @@ def air_percent(largest_aggregate_mm: float) -> float:
 
 
 def mix_for_the_place(judged: Judged) -> Iterable[Finding]:
-    """The mix meets EN 206 in this exposure; if it falls short, a caution."""
+    """The mix meets its exposure's requirements; if it falls short, a caution.
+
+    Source
+    ------
+    EN 206-1 table F.1; air by DIN 1045-2 table F.2.2, from memory.
+    """
     order, workshop = judged.planned.order, judged.planned.workshop
     asked = {exposure_of(slab): slab.place for slab in order.slabs}
     for exposure, place in asked.items():
@@ -75,7 +80,7 @@ def mix_for_the_place(judged: Judged) -> Iterable[Finding]:
                 short=Listed(short, joined="comma"),
                 frost="yes" if exposure.frost else "no",
             ),
-            f"EN 206-1 table F.1, {exposure.name}; air by grain size: DIN 1045-2, from memory",
+            "; ".join((f"EN 206-1 table F.1, {exposure.name}", _AIR_SOURCE)),
             at=tuple(
                 f"/slabs/{i}/place" for i, s in enumerate(order.slabs) if exposure_of(s) == exposure
             ),
@@ -204,4 +209,4 @@ def _shade_name(slab: Slab) -> str:
 
 
 def _flat_outdoors(slab: Slab) -> bool:
-    return slab.place == "outdoors" and slab.use not in UPRIGHT
+    return slab.place == "outdoors" and slab.use not in UPRIGHT_USES

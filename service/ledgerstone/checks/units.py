@@ -9,14 +9,13 @@ from shapely.geometry import Polygon, box
 
 from ledgerstone import plane
 from ledgerstone.checks.finding import Finding, geojson, only
-from ledgerstone.goes_in import unit_for
+from ledgerstone.goes_in import TAP_SIZED_MM, unit_for
 from ledgerstone.order import Rests, Slab, UnitFor
 from ledgerstone.shape import Opening, Shape
 from ledgerstone.stages import Judged, Planned
 from ledgerstone.strength.rests import PANEL_MM
 from ledgerstone.wording import MassPerLength, Message, cutout_name, slabs_name
 
-_SMALL_MM = 60.0  # a tap's tail is led past a panel; a bowl is not
 _TOUCH_MM = 0.5
 _SOURCE = "a unit's side is 18 mm: common practice, no source"
 
@@ -74,7 +73,7 @@ def clear_of_unit_sides(planned: Planned) -> Iterable[Finding]:
         units = standing_units(slab.rests, shape)
         is_told = not slab.rests.assumed and any(unit.use in ("basin", "hob") for unit in units)
         for opening in shape.openings:
-            if opening.longer_mm > _SMALL_MM and _fouled(opening, units):
+            if opening.longer_mm > TAP_SIZED_MM and _fouled(opening, units):
                 found = _over_a_side(i, slab, opening, units)
                 yield found if is_told else replace(found, level="caution")
 

@@ -6,6 +6,7 @@ from typing import Final
 
 from marshmallow import fields
 
+from ledgerstone.checks.finding import LEVELS
 from ledgerstone.checks.occasions import OCCASIONS
 from ledgerstone.codec.answer_fields import (
     AnswerSchema,
@@ -20,7 +21,6 @@ from ledgerstone.codec.answer_fields import (
 )
 from ledgerstone.codec.price_schemas import MoneySchema, PriceSchema
 
-LEVELS: Final = ("stops", "caution", "note")
 _SETTLES = "The `id` of every finding that it settles; empty for a way to save."
 _PATCH = (
     "A JSON Patch (RFC 6902) onto the order exactly as it was sent. It begins by testing what it"

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from typing import Final
-
 from ledgerstone.codec.answer_fields import Amount, AnswerSchema, Many, Number, Text
 
 _CURRENCY = "The currency of every amount here, as its ISO 4217 code."
@@ -71,6 +69,3 @@ class CostsSchema(AnswerSchema):
     )
     lines = Many("Every cost, in the order in which the work is done.", CostLineSchema)
     total = Amount("The sum of the lines.")
-
-
-PRICE: Final = PriceSchema()

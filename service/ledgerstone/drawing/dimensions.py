@@ -49,7 +49,7 @@ class Chain:
 
 
 def stations(slab: Slab, shape: Shape, axis: int) -> list[Station]:
-    """Places to dimension along an axis (0: x, 1: y), the most telling first, none twice."""
+    """Places to dimension along an axis (0: x, 1: y), the most important first, none twice."""
     corners = [Station(corner[axis], "corner") for corner in shape.corners]
     centres, edges = [], []
     for opening in shape.openings:

@@ -111,7 +111,7 @@ def voids(
     shapely.prepare(rim)
     kept: list[int] = []
     low = 0
-    while low < 2 * count and len(kept) < count:  # few are thrown in vain
+    while low < 2 * count and len(kept) < count:  # few of them are rejected
         high = low + count - len(kept) + count // 4 + 1
         tried = low + np.flatnonzero(shapely.contains_xy(net, xs[low:high], ys[low:high]))
         near = shapely.dwithin(rim, shapely.points(xs[tried], ys[tried]), _CLEAR_MM + edge_mm)

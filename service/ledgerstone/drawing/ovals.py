@@ -1,4 +1,4 @@
-"""Polygons that are ovals: told by how long and how wide they are, not by their many sides."""
+"""Polygons that are ovals: described by length and width, not by their many sides."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from typing import Final
 from ledgerstone.order import Point
 
 _FEWEST: Final = 16  # corners of what is drawn as a curve
-_NEAR: Final = 0.02  # of the ellipse's equation: corners are told to 0.1 mm
+_NEAR: Final = 0.02  # of the ellipse's equation: corners are given to 0.1 mm
 
 
 def over_all_mm(points: Sequence[Point]) -> tuple[float, float]:

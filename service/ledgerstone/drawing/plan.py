@@ -22,11 +22,11 @@ from ledgerstone.drawing.frame import (
 from ledgerstone.drawing.lettering import FAMILY, INK, PAPER, PENCIL, lettered
 from ledgerstone.drawing.placing import Box, Places
 from ledgerstone.drawing.records import Pin, TitleBlock
-from ledgerstone.drawing.saying import UPRIGHT, describe
+from ledgerstone.drawing.saying import describe
 from ledgerstone.drawing.svg import SvgElement, document, element, render
 from ledgerstone.drawing.to_scale import slab_group, wall_group
 from ledgerstone.message import Message
-from ledgerstone.order import Slab
+from ledgerstone.order import UPRIGHT_USES, Slab
 from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape
@@ -198,7 +198,7 @@ def _below(slab: Slab, frame: Frame, y: float, note: str, speech: Speech) -> lis
     return [
         element("path", d=arrow, fill=INK),
         lettered(
-            speech.say(Message("plan-front", stands="yes" if slab.use in UPRIGHT else "no")),
+            speech.say(Message("plan-front", stands="yes" if slab.use in UPRIGHT_USES else "no")),
             (middle - 26, y + 13),
             PLAIN,
             bold=True,

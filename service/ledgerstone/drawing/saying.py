@@ -6,15 +6,13 @@ from collections.abc import Iterator
 
 from ledgerstone.drawing.frame import leading_length, shown
 from ledgerstone.drawing.ovals import is_oval, over_all_mm
-from ledgerstone.order import Cutout, Edge, LShape, Relief, Rests, Round, Slab
+from ledgerstone.order import UPRIGHT_USES, Cutout, Edge, LShape, Relief, Rests, Round, Slab
 from ledgerstone.order import Polygon as OrderPolygon
 from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape
 from ledgerstone.wording import Listed, Message, Speech, Value, english
 
 _SIDES_SHOWN = 6
-# Pieces that stand upright in place; nothing in an order says otherwise than on their front side.
-UPRIGHT = frozenset({"upstand", "splashback", "end-panel"})
 
 
 def hand_of_l(outline: LShape) -> Message:
@@ -33,7 +31,7 @@ def described(slab: Slab, shape: Shape) -> Iterator[Message]:
     """Yield a slab's plan in plain sentences."""
     like = leading_length(slab)
     yield _opening_sentence(slab, shape)
-    if slab.use in UPRIGHT:
+    if slab.use in UPRIGHT_USES:
         yield Message("plan-upright", use=slab.use)
     yield from (_cutout_sentence(cutout, shape, like) for cutout in slab.cutouts)
     yield from (_relief_sentence(relief) for relief in slab.reliefs)
@@ -81,7 +79,7 @@ def _cutout_sentence(cutout: Cutout, shape: Shape, like: Length) -> Message:
 
 
 def cutout_size(cutout: Cutout, like: Length) -> Message:
-    """Describe a cut-out's shape and size; a size that nobody told in another one's unit."""
+    """Describe a cut-out's shape and size; a size that nobody typed in another one's unit."""
     if cutout.diameter is not None:
         return Message("plan-size-round", across=cutout.diameter)
     if cutout.length is not None and cutout.width is not None:

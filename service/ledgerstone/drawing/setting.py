@@ -12,10 +12,9 @@ from shapely.geometry.polygon import orient
 
 from ledgerstone.drawing.beneath import rest_polygons
 from ledgerstone.drawing.joining import PlanTransform, assemble
-from ledgerstone.drawing.saying import UPRIGHT
 from ledgerstone.drawing.standing import Coordinates, Piece, Standing, moved
 from ledgerstone.drawing.uprights import panels_mm, stand_upright
-from ledgerstone.order import Join, JoinEnd, Slab
+from ledgerstone.order import UPRIGHT_USES, Join, JoinEnd, Slab
 from ledgerstone.shape import Shape
 
 # How high a top stands above the floor, mm; common practice, no source.
@@ -55,7 +54,7 @@ def is_mirrored(pieces: Sequence[Piece], joins: Sequence[Join]) -> bool:
 
 def _level(pieces: Sequence[Piece]) -> list[int]:
     """Number the slabs that lie level."""
-    return [i for i, piece in enumerate(pieces) if piece.slab.use not in UPRIGHT]
+    return [i for i, piece in enumerate(pieces) if piece.slab.use not in UPRIGHT_USES]
 
 
 def _stands(pieces: Sequence[Piece], joins: Sequence[Join]) -> tuple[PlanTransform, ...]:

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from typing import Final
 
 from shapely.geometry import Polygon
 
 from ledgerstone.checks.units import standing_units
 from ledgerstone.cutouts import cutout_size_mm
-from ledgerstone.goes_in import unit_for
+from ledgerstone.goes_in import TAP_SIZED_MM, unit_for
 from ledgerstone.layout.runs import Run
 from ledgerstone.order import Cutout, Slab
 from ledgerstone.outline import XY
@@ -18,8 +17,6 @@ from ledgerstone.quantities import UnitName
 from ledgerstone.shape import Shape
 from ledgerstone.strength.rests import bearings
 from ledgerstone.workshop.records import Workshop
-
-_SMALL_MM: Final = 60.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,7 +52,7 @@ class Ground:
         if rests.kind in ("legs", "pedestal"):
             feet = (bearing.footprint for bearing in bearings(self.slab, self.shape))
             return kept + [foot for foot in feet if isinstance(foot, Polygon)]
-        is_wide = max(size_mm(self.slab.cutouts[k])) > _SMALL_MM
+        is_wide = max(size_mm(self.slab.cutouts[k])) > TAP_SIZED_MM
         if self.has_units and is_wide:
             kept += [side for unit in standing_units(rests, self.shape) for side in unit.sides]
         return kept

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from types import MappingProxyType
 from typing import Final, Literal
 
-from ledgerstone.goes_in import unit_for
+from ledgerstone.goes_in import TAP_SIZED_MM, unit_for
 from ledgerstone.layout.spoken import spoken
 from ledgerstone.layout.units import Span, units_along
 from ledgerstone.order import Ledge, Point, Rests, Slab
@@ -28,7 +28,6 @@ _TRESTLE_MM = 80.0
 _TRESTLE_IN = 1 / 5  # of the length: where two supports sag a beam about the least (0.207)
 _PLATE = 0.7  # of the narrower side: on it most tops of 40 mm stand with a person at the rim
 _MAX_SIDES = 20
-_FOULS_FROM_MM = 60.0  # a tap's tail is led past a unit's side; a bowl is not
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +64,7 @@ def _units(under: Under) -> Rests:
     left, right = (over[side].mm if side in over else 0.0 for side in ("left", "right"))
     spans = []
     for opening in under.shape.openings:
-        if opening.longer_mm > _FOULS_FROM_MM and not opening.polygon.is_empty:
+        if opening.longer_mm > TAP_SIZED_MM and not opening.polygon.is_empty:
             x0, _, x1, _ = opening.polygon.bounds
             use = unit_for(under.slab.cutouts[opening.index]) or "base"
             spans.append(Span(x0 - left, x1 - left, use))
@@ -78,7 +77,7 @@ def _units(under: Under) -> Rests:
 
 
 def with_assumed_units(slab: Slab, workshop: Workshop) -> Slab:
-    """Lay out the units of a slab that nobody told, by where its openings now lie."""
+    """Lay out the assumed units of a slab, by where its openings now lie."""
     rests = slab.rests
     if rests is None or rests.kind != "units" or (rests.units and not rests.assumed):
         return slab
@@ -123,7 +122,7 @@ def _between(under: Under) -> list[float]:
     spans = sorted(
         (x0, x1)
         for opening in under.shape.openings
-        if opening.longer_mm > _FOULS_FROM_MM and not opening.polygon.is_empty
+        if opening.longer_mm > TAP_SIZED_MM and not opening.polygon.is_empty
         for x0, _, x1, _ in (opening.polygon.bounds,)
     )
     clear = _FRAME_MM / 2 + 1.0

@@ -38,7 +38,7 @@ class Span:
 
 @dataclass(frozen=True, slots=True)
 class SoldWidths:
-    """The widths in which units are sold, and how gladly each is taken: less is rather.
+    """The widths in which units are sold, and the cost of each: the lower, the sooner it is taken.
 
     Attributes
     ----------
@@ -52,7 +52,7 @@ class SoldWidths:
     Source
     ------
     Widths as kitchen makers list them in metric countries and in North America: common practice,
-    no source. How gladly each is taken is our own choice: as many usual ones as go in, few others,
+    no source. The costs are our own choice: as many usual ones as go in, few others,
     and fillers at the ends before any between.
     """
 

@@ -5,11 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from ledgerstone.cutouts import cutout_size_mm
-from ledgerstone.goes_in import is_apart, is_bowl, is_hob, is_tap
+from ledgerstone.goes_in import TAP_SIZED_MM, is_apart, is_bowl, is_hob, is_tap
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape
 
-_SMALL_MM = 60.0
 _BOWL_FROM_MM = 200.0
 _NEAR_MM = 200.0  # greatest distance of a tap from its bowl; common practice, no source
 
@@ -25,7 +24,7 @@ def companions(slab: Slab, shape: Shape) -> Mapping[int, int]:
     found: dict[int, int] = {}
     for opening in shape.openings:
         cutout = slab.cutouts[opening.index]
-        if max(cutout_size_mm(cutout)) > _SMALL_MM or opening.polygon.is_empty:
+        if max(cutout_size_mm(cutout)) > TAP_SIZED_MM or opening.polygon.is_empty:
             continue
         if not is_tap(cutout) and is_apart(cutout):
             continue

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from itertools import pairwise
-from typing import Final
 
 import numpy as np
 import shapely
@@ -16,19 +15,17 @@ from ledgerstone import plane
 from ledgerstone.checks.shape import strip_rule
 from ledgerstone.checks.units import StandingUnit, standing_units
 from ledgerstone.cutouts import kind_of
-from ledgerstone.goes_in import unit_for
+from ledgerstone.goes_in import TAP_SIZED_MM, unit_for
 from ledgerstone.order import Cutout, Slab
 from ledgerstone.outline import XY, unit_vector
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.belonging import companions
 from ledgerstone.remedies.placeable import Item, Obstacle, Placement, Plane, Room
 from ledgerstone.remedies.placing import place
-from ledgerstone.shape import Opening, Shape
+from ledgerstone.shape import MIN_GRAINS_ACROSS, Opening, Shape
 from ledgerstone.workshop.records import Workshop
 
-GRAINS_WIDE: Final = 5.0  # ACI 318-19 26.4.2.1(a)(5): a fifth of the narrowest place
 COARSE_MM, FINE_MM = 5.0, 1.0
-_PANELS_FROM_MM = 60.0  # a tap's tail is led past a unit's side; a bowl is not
 _TIDY_MM = 0.5
 _ON_EDGE_MM = 0.8
 _MIN_POCKET_MM2 = 1.0
@@ -102,7 +99,7 @@ class Layout:
         if side is not None:
             n = _outward(side, self.shape.outline)
             passes |= {i for i, plane in enumerate(room.planes) if _same(plane.n, n)}
-        if opening.longer_mm <= _PANELS_FROM_MM:
+        if opening.longer_mm <= TAP_SIZED_MM:
             passes |= set(panels)
         x, y = _spoken(cutout)
         home = self._own_unit(opening)
@@ -149,9 +146,9 @@ class Layout:
         """Return the clearance that an opening's rule and the grains require."""
         cutout = self.slab.cutouts[opening.index]
         rule = strip_rule(cutout, opening.longer_mm, self.workshop)
-        grains = GRAINS_WIDE * self.workshop.recipe.largest_aggregate_mm
+        grains = MIN_GRAINS_ACROSS * self.workshop.recipe.largest_aggregate_mm
         clear = max(rule.stops_mm if rule is not None else 1.0, grains)
-        return clear * (self.freedom.times if opening.longer_mm <= _PANELS_FROM_MM else 1.0)
+        return clear * (self.freedom.times if opening.longer_mm <= TAP_SIZED_MM else 1.0)
 
     def _in_plan(self) -> Iterator[Obstacle]:
         """Pockets of the outline, and legs beneath it."""

@@ -104,7 +104,7 @@ class _Search:
         self.budget = budget
         self.whole = TriedStates(trials.whole, context, budget, "whole")
         self._alone: dict[int, TriedStates] = {}
-        self._mended: dict[int, State] = {}
+        self._corrected: dict[int, State] = {}
 
     def contained_fix(self, most_share: float, kept: float) -> Fix | None:
         """The least change after which nothing stops; none if an internal fault lost it."""
@@ -131,11 +131,11 @@ class _Search:
         state, count = self.start, len(self.order.slabs)
         for k, i in enumerate(sorted(range(count), key=self._is_stopped)):
             self.budget.keep(kept, FOR_THE_SLABS, count - k)
-            mended = self._mended[i] if i in self._mended else self._slab(i, most_share)
-            if mended is None:
+            corrected = self._corrected[i] if i in self._corrected else self._slab(i, most_share)
+            if corrected is None:
                 return None
-            self._mended[i] = mended  # what does here does where more is allowed
-            state = state.with_slab(i, mended)
+            self._corrected[i] = corrected  # it also holds where more is allowed
+            state = state.with_slab(i, corrected)
         self.budget.keep(kept)
         if len(state.order.slabs) > MAX_SLABS:
             return None

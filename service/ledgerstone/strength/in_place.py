@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from ledgerstone.order import Slab
+from ledgerstone.order import UPRIGHT_USES, Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
 from ledgerstone.strength._judging import sag_of, verdicts
@@ -18,8 +18,6 @@ from ledgerstone.strength.rests import Bearing, RestKind, bearings
 from ledgerstone.strength.verdict import Verdict
 from ledgerstone.strength.weight import weight_of
 from ledgerstone.workshop.records import Workshop
-
-NOBODY_SITS = ("upstand", "splashback", "end-panel")
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,20 +67,20 @@ def in_place(
     No case is solved where no rests are given, where the slab is bedded all over, or where it
     stands against a wall.
     """
-    if slab.use in NOBODY_SITS:
+    if slab.use in UPRIGHT_USES:
         return InPlace()
-    told = bearings(slab, shape)
-    carrying = under(told, plate)
-    off = tuple(bearing for bearing in told if bearing not in carrying)
+    given = bearings(slab, shape)
+    carrying = under(given, plate)
+    off = tuple(bearing for bearing in given if bearing not in carrying)
     if not carrying:
-        return InPlace(off_the_slab=off, nothing_carries=bool(told))
+        return InPlace(off_the_slab=off, nothing_carries=bool(given))
     placed = PlacedSlab(slab, shape, plate, concrete, workshop, carrying, weight_of(slab, workshop))
     return replace(_lies(placed), off_the_slab=off)
 
 
-def under(told: tuple[Bearing, ...], plate: Plate) -> tuple[Bearing, ...]:
+def under(given: tuple[Bearing, ...], plate: Plate) -> tuple[Bearing, ...]:
     """Return the bearings of which some part meets the slab."""
-    return tuple(bearing for bearing in told if bearing.footprint.intersects(plate.outline))
+    return tuple(bearing for bearing in given if bearing.footprint.intersects(plate.outline))
 
 
 def _lies(placed: PlacedSlab) -> InPlace:
@@ -98,7 +96,7 @@ def _lies(placed: PlacedSlab) -> InPlace:
         if placed.tips_alone_at is not None:
             return InPlace(tips_alone=placed.tips_alone_at)
     placed, batches, levels = settled_on_rails(placed)
-    told = placed.slab.rests is not None and placed.slab.rests.rails is not None
+    has_rails = placed.slab.rests is not None and placed.slab.rests.rails is not None
     sag, span = sag_of(placed, batches)
     tips_under = () if fixed or tips_alone is not None else placed.tips_under
     return InPlace(
@@ -108,6 +106,6 @@ def _lies(placed: PlacedSlab) -> InPlace:
         steady_plate_mm=placed.steady_plate_mm if tips_under else None,
         sag_mm=sag,
         span_mm=span,
-        rails=() if told else tuple((k, v) for k, v in levels.items() if v != "cabinet"),
+        rails=() if has_rails else tuple((k, v) for k, v in levels.items() if v != "cabinet"),
         cracking=cracking_of(placed, batches, IN_USE_DAYS),
     )

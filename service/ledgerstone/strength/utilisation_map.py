@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from ledgerstone.arrays import FloatArray, IntArray
-from ledgerstone.order import Slab
+from ledgerstone.order import UPRIGHT_USES, Slab
 from ledgerstone.shape import Shape
 from ledgerstone.strength._holding import BEST_LIFT, Holding
 from ledgerstone.strength._judging import live_load_cases
@@ -15,7 +15,7 @@ from ledgerstone.strength._placed import PlacedSlab
 from ledgerstone.strength._rails import settled_on_rails
 from ledgerstone.strength.concrete import Concrete
 from ledgerstone.strength.cracked import IN_USE_DAYS
-from ledgerstone.strength.in_place import NOBODY_SITS, under
+from ledgerstone.strength.in_place import under
 from ledgerstone.strength.plate import Cases, OwnWeight, Plate
 from ledgerstone.strength.rests import bearings
 from ledgerstone.strength.weight import weight_of
@@ -56,7 +56,7 @@ def utilisation_map(
         if cases.tips[0] is None:
             used = np.maximum(used, _used(cases, np.array([trusted])))
             break
-    carrying = () if slab.use in NOBODY_SITS else under(bearings(slab, shape), plate)
+    carrying = () if slab.use in UPRIGHT_USES else under(bearings(slab, shape), plate)
     placed = PlacedSlab(slab, shape, plate, concrete, workshop, carrying, weight)
     lies = bool(carrying) and placed.tips_alone is None
     if lies:

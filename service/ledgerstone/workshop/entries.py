@@ -46,7 +46,6 @@ _THINGS: Final = {
 }
 _COUNTS: Final = ("hands", "people")
 _MONEY: Final = r"dollars?|bucks|euros?|quid|francs?|franken"
-_WORKING: Final = ("working day", "Arbeitstag")
 _PLACES: Final = 4
 
 

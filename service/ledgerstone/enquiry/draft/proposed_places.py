@@ -106,8 +106,11 @@ def _room_behind(
 ) -> float | None:
     """Return how far from the front the basin stands whose tap has room behind it, mm.
 
-    It is still about the middle: a tenth of the slab's depth before it at most, common practice,
-    no source.
+    It is still about the middle: a tenth of the slab's depth before it at most.
+
+    Source
+    ------
+    Common practice, no source.
     """
     low_y, high_y = ground.outline.bounds[1], ground.outline.bounds[3]
     for step in range(1, int((high_y - low_y) / 10 / _STEP_MM) + 1):

@@ -15,10 +15,6 @@ _ANY_SLAB: Final = frozenset(
     {"top", "tops", "slab", "slabs", "plate", "platte", "betonplatte", "concrete", "piece"}
     | {"concrete slab", "concrete top", "concrete plate"}
 )
-_WORKTOPS: Final = frozenset(
-    {"worktop", "work top", "kitchen worktop", "counter", "countertop", "arbeitsplatte"}
-    | {"küchenplatte", "kitchen top", "kitchen counter", "küchenarbeitsplatte"}
-)
 _KEYS: Final = ("length", "width", "thickness", "diameter")
 _ROLES: Final = frozenset({"long", "deep", "wide"})
 _LEADS: Final = frozenset({"", "for", "für", "of", "with", "mit", "um"})

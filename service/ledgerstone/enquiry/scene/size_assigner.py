@@ -20,7 +20,6 @@ _THIN_MM: Final = 130.0
 _TIMES_DEEPER: Final = 4.0  # how much a width known is more than "depth of the slab two inches"
 _LENGTH_MM: Final = 400.0
 _FLAT: Final = frozenset({"worktop", "table", "hearth", "sill", "shelf"})
-_LEG_KEYS: Final = {"back": "back_depth", "side": "side_depth"}
 
 
 class SizeAssigner:

@@ -88,7 +88,6 @@ _LATEST_AFTER: Final = re.compile(
 _LATEST: Final = re.compile(
     r"\b(?:by|before|until|bis|spätestens|no later than|latest)\b[^,;]{0,20}\Z", re.IGNORECASE
 )
-_LAST_WEEK: Final = re.compile(r"\b(last|first) week (?:of|in) ", re.IGNORECASE)
 _BEFORE_THIS: Final = re.compile(rf"\b({COUNT})\s(week|day)s? (?:before|earlier)\b", re.IGNORECASE)
 _SENTENCE: Final = re.compile(r"[^.!?\n]{1,400}(?:\.\d[^.!?\n]{0,200}){0,6}")
 

@@ -86,6 +86,11 @@ _HEX: Final = (
 
 
 def colour_of(words: str) -> str | None:
-    """Give about the colour that words mean, as ``#rrggbb``. Judged by eye, no source."""
+    """Give about the colour that words mean, as ``#rrggbb``.
+
+    Source
+    ------
+    Judged by eye.
+    """
     lowered = words.lower()
     return next((colour for name, colour in _HEX if name in lowered), None)
