@@ -2,10 +2,9 @@
 
 import copy
 from collections.abc import Callable, Iterator
-from typing import Any
 
 from ledgerstone.errors import QuantityError
-from ledgerstone.json_types import KeyPath
+from ledgerstone.json_types import JSON, KeyPath
 from ledgerstone.quantities import Length
 from support.documents import Json
 
@@ -40,7 +39,7 @@ def _smaller(order: Json) -> Iterator[Json]:
             yield made
 
 
-def _paths(here: Any, path: KeyPath = ()) -> Iterator[KeyPath]:  # noqa: ANN401  JSON
+def _paths(here: JSON, path: KeyPath = ()) -> Iterator[KeyPath]:
     keys = here.keys() if isinstance(here, dict) else range(len(here))
     for key in keys:
         yield (*path, key)
@@ -49,7 +48,7 @@ def _paths(here: Any, path: KeyPath = ()) -> Iterator[KeyPath]:  # noqa: ANN401 
             yield from _paths(here[key], (*path, key))
 
 
-def _at(here: Any, path: KeyPath) -> Any:  # noqa: ANN401  JSON
+def _at(here: JSON, path: KeyPath) -> JSON:
     for step in path:
         here = here[step]
     return here

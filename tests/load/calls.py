@@ -21,6 +21,7 @@ from ledgerstone.codec.links import link_members, offer_of
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.drawing import WIDEST_PX
+from ledgerstone.json_types import JSON
 from ledgerstone.quote import Quote
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.documents import Json
@@ -125,7 +126,7 @@ def _form(request: Json) -> Sent:
     return Sent("POST", "/", {"data": {**pairs, "unit": "mm", "delivery/kind": "collect"}})
 
 
-def _members(pointer: str, value: Any) -> list[tuple[str, str]]:  # noqa: ANN401  JSON
+def _members(pointer: str, value: JSON) -> list[tuple[str, str]]:
     if not isinstance(value, dict | list):
         return [(pointer, str(value))]
     rows = value.items() if isinstance(value, dict) else enumerate(value)

@@ -16,6 +16,7 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from ledgerstone.contract.example_orders import BENCH
+from ledgerstone.json_types import JSON
 from support.documents import Json
 from support.strategies.tripping_orders import TRIPS
 
@@ -127,7 +128,7 @@ def _nodes(
         yield from _nodes(value, (*path, key))
 
 
-def _at(document: Any, path: tuple[str | int, ...]) -> Any:  # noqa: ANN401  JSON
+def _at(document: JSON, path: tuple[str | int, ...]) -> JSON:
     for key in path:
         document = document[key]
     return document

@@ -17,6 +17,7 @@ from werkzeug.test import TestResponse
 
 from conftest import MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
+from ledgerstone.json_types import JSON
 from ledgerstone.quantities import Length
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
 from support.printed import page_texts
@@ -60,11 +61,11 @@ class Shop:
         """How long a length of an answer is."""
         return Length.parse(length).mm
 
-    def asked(self, path: str, body: dict[str, Any]) -> Any:  # noqa: ANN401  any document
+    def asked(self, path: str, body: dict[str, Any]) -> JSON:
         """What the workshop's service answers a customer."""
         return self._answer(path, body, {})
 
-    def asked_by_the_maker(self, path: str, body: dict[str, Any]) -> Any:  # noqa: ANN401  any document
+    def asked_by_the_maker(self, path: str, body: dict[str, Any]) -> JSON:
         """What the workshop's service answers its maker."""
         return self._answer(path, body, KEY)
 
@@ -76,7 +77,7 @@ class Shop:
         texts = [html.unescape(text) for text in re.split(r"<[^<>]+>", bare)]
         return [self.asked_by_the_maker(path, body), texts, page_texts(printed)]
 
-    def _answer(self, path: str, body: dict[str, Any], headers: dict[str, str]) -> Any:  # noqa: ANN401  as above
+    def _answer(self, path: str, body: dict[str, Any], headers: dict[str, str]) -> JSON:
         return self._sent(path, body, headers).get_json()
 
     def _sent(self, path: str, body: dict[str, Any], headers: dict[str, str]) -> TestResponse:

@@ -2,7 +2,9 @@
 
 import re
 from collections.abc import Iterator
-from typing import Any, Final
+from typing import Final
+
+from ledgerstone.json_types import JSON
 
 LOCALES: Final = {"demonstration": "en_GB", "germany": "de_DE", "united_states": "en_US"}
 # Members that no person reads.
@@ -25,7 +27,7 @@ UNREAD: Final = frozenset(
 )
 
 
-def read(document: Any, key: str = "") -> Iterator[str]:  # noqa: ANN401  any document
+def read(document: JSON, key: str = "") -> Iterator[str]:
     """Every text of an answer that a person reads."""
     if isinstance(document, str) and " " in document:
         yield document

@@ -4,13 +4,14 @@ import re
 from dataclasses import replace
 from datetime import date
 from functools import cache
-from typing import Any, Final
+from typing import Final
 
 import pytest
 
 from ledgerstone.application.answers import finding_members
 from ledgerstone.checks import GROUP_OF
 from ledgerstone.codec.order_in import read_order
+from ledgerstone.json_types import JSON
 from ledgerstone.stages import StageContext
 from ledgerstone.wording import workshop_speech
 from ledgerstone.working_out import run_stages
@@ -49,7 +50,7 @@ def abroad(country: str, kind: str) -> Workshop:
     return OTHERS[kind](moved)
 
 
-def as_typed(part: Any, country: str, key: str = "") -> Any:  # noqa: ANN401  any part of an order
+def as_typed(part: JSON, country: str, key: str = "") -> JSON:
     """An order's part with its sizes and postcodes as customers of the country write them."""
     if isinstance(part, dict):
         return {name: as_typed(inner, country, name) for name, inner in part.items()}

@@ -9,7 +9,7 @@ from typing import Any, Final
 import pytest
 
 from ledgerstone.errors import ProfileFault
-from ledgerstone.json_types import KeyPath
+from ledgerstone.json_types import JSON, KeyPath
 from ledgerstone.wording import speech_in
 from ledgerstone.wording.form_words import fault_on_form
 from ledgerstone.workshop import bags
@@ -129,7 +129,7 @@ def test_a_wrong_postcode_is_shown_how_its_country_writes_one(country: str, tmp_
     assert all(begins in fault["says"] for begins in beginnings_like(country))
 
 
-def settings_of(raw: Any, path: KeyPath = ()) -> Iterator[tuple[KeyPath, Any]]:  # noqa: ANN401  any part of a document
+def settings_of(raw: JSON, path: KeyPath = ()) -> Iterator[tuple[KeyPath, JSON]]:
     """Each number of a profile's tables, a text with its unit among them."""
     if isinstance(raw, dict | list):
         for key, inner in raw.items() if isinstance(raw, dict) else enumerate(raw):
@@ -153,7 +153,7 @@ AGREEING: Final = frozenset(
 )
 
 
-def with_value(raw: Any, path: KeyPath, value: object) -> Any:  # noqa: ANN401  any part of a document
+def with_value(raw: JSON, path: KeyPath, value: object) -> JSON:
     """A document with one value otherwise."""
     if not path:
         return value

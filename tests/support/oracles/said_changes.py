@@ -10,9 +10,10 @@ import math
 import re
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
-from typing import Any, Final
+from typing import Final
 
 from ledgerstone.errors import QuantityError
+from ledgerstone.json_types import JSON
 from support.documents import Json
 from support.oracles.patched_orders import (
     WHICH,
@@ -193,7 +194,7 @@ def _members_unsaid(slab: Json, parts: list[Part], name: str, says: Sequence[str
                 yield f"{name}: another {member}, unsaid ({now!r})"
 
 
-def _like(was: Any, now: Any) -> bool:  # noqa: ANN401  JSON
+def _like(was: JSON, now: JSON) -> bool:
     """Return whether two members are the same, lengths in whatever unit."""
     if isinstance(was, dict) and isinstance(now, dict):
         return set(was) == set(now) and all(_like(was[k], now[k]) for k in was)
@@ -208,7 +209,7 @@ def _sentences(text: str) -> list[str]:
     return [one.strip() for one in re.findall(r"[^.]*(?:\.\d[^.]*)*\.", text)]
 
 
-def _says_member(member: str, was: Any, now: Any, name: str, said: str) -> bool:  # noqa: ANN401  JSON
+def _says_member(member: str, was: JSON, now: JSON, name: str, said: str) -> bool:
     if member in ("rests", "size_from"):
         word = _RESTS if member == "rests" else f"{re.escape(name)} keeps the size"
         return re.search(word, said, re.IGNORECASE) is not None
