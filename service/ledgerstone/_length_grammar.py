@@ -5,7 +5,7 @@ The grammar, after dashes, quotation marks and blanks are made plain::
     length  = ["-"] ( amount unit | whole-feet ["-"] amount inch-unit )
     amount  = digits ["." digits] | "." digits | [digits (blank | "-")] digits "/" digits
 
-A decimal number may have another country's marks, where its marks are told: ``1,2 m`` and
+A decimal number may have another country's marks, where its marks are given: ``1,2 m`` and
 ``1.200 mm`` in Germany, ``1,200 mm`` in Britain. Only millimetres and centimetres have thousands.
 
 Nothing longer than 32 characters is looked at, so no text can keep the reader busy.

@@ -1,7 +1,7 @@
 """Where an internal fault is contained: it costs one part of an answer, never the answer.
 
 Who answers calls passes in what logs and counts such a fault and goes on. Without one a fault is
-let through, as tests and commands want it. An error that tells the caller something about what
+let through, as tests and commands want it. An error that informs the caller about what
 was asked is never contained.
 """
 

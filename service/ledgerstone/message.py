@@ -77,7 +77,7 @@ class SmallVolume(Spoken):
 
 @dataclass(frozen=True, slots=True)
 class Strength(Spoken):
-    """A stress or a strength, MPa, said with so many places where it is told in MPa.
+    """A stress or a strength, MPa, said with so many places where it is written in MPa.
 
     ``bare`` leaves its unit to the sentence.
     """
@@ -123,7 +123,7 @@ class Mass(Spoken):
 
 @dataclass(frozen=True, slots=True)
 class Weighed(Spoken):
-    """A mass, kg, as its scale shows it, whose step is told: in kg or lb without its unit.
+    """A mass, kg, as its scale shows it, whose step is given: in kg or lb without its unit.
 
     Beside pounds a fine scale's are in ounces, with their unit.
     """

@@ -1,4 +1,4 @@
-"""An order worked out, stage by stage; where nobody told a thickness, at one of ours that does."""
+"""An order worked out, stage by stage; without a thickness, at one of ours that holds."""
 
 from __future__ import annotations
 
@@ -122,7 +122,7 @@ def run_stages_as_left(
 
 
 def _too_weak(order: Order, checked: Checked) -> list[int]:
-    """List the slabs whose thickness nobody told and that another one might help."""
+    """List the slabs whose thickness was not given and that another one might help."""
     stops = [finding for finding in checked.stops if finding.check in _OF_THICKNESS]
     every = range(len(order.slabs))
     meant = {

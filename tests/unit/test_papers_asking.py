@@ -1,6 +1,6 @@
 """A letter's assumptions beside its questions."""
 
-from ledgerstone.papers.asking import told
+from ledgerstone.papers.asking import taken_sentences
 
 
 def test_what_is_asked_is_not_told_as_taken() -> None:
@@ -15,12 +15,12 @@ def test_what_is_asked_is_not_told_as_taken() -> None:
         {"at": "/slabs/0/cutouts/0/centre/y", "asks": "y?"},
         {"at": "/slabs/0/thickness", "asks": "thick?"},
     ]
-    assert told(assumed, missing) == ("other", "edges")
-    assert told(assumed, []) == ("place", "other", "thick", "edges")
+    assert taken_sentences(assumed, missing) == ("other", "edges")
+    assert taken_sentences(assumed, []) == ("place", "other", "thick", "edges")
 
 
 def test_a_question_that_is_not_put_leaves_what_was_taken() -> None:
     """Three questions are asked; the value of a fourth is told as taken."""
     places = ("outline/length", "outline/width", "thickness", "shade/name")
     entries = [{"at": f"/slabs/0/{at}", "asks": f"{at}?", "says": at} for at in places]
-    assert told(entries, entries) == ("shade/name",)
+    assert taken_sentences(entries, entries) == ("shade/name",)

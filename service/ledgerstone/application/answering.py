@@ -113,7 +113,7 @@ def read_sent_order(document: JSON, context: QuoteContext) -> Order:
 
 
 def _left_open_as_in(order: Order, offer: LinkedOffer, context: QuoteContext) -> Order:
-    """Say what nobody told of a changed offer; where that is no longer read, as it was sent."""
+    """Take over what a changed offer left open; where that is no longer read, as it was sent."""
     try:
         offered = read_order(offer.order, context.workshop)
     except NotUnderstood:

@@ -30,37 +30,37 @@ _DIGITS: Final = 4
 
 @dataclass(frozen=True, slots=True)
 class FittedHours:
-    """What a maker said of the typical jobs, and what came of it, in their order.
+    """What a maker said of the typical jobs, and the fitted result, in their order.
 
     Attributes
     ----------
-    told
-        The hours of hands that each takes; None where that was not told, or does not read.
+    given
+        The hours of labour that each takes; None where not given, or unreadable.
     took
         The hours that each took by the profile right after it was fitted; None where it is sent
         back.
     """
 
-    told: tuple[float | None, ...] = ()
+    given: tuple[float | None, ...] = ()
     took: tuple[float | None, ...] = ()
 
 
 def fit_hours(
-    draft: ProfileDraft, told: Sequence[str], mark: str, context: QuoteContext
+    draft: ProfileDraft, given: Sequence[str], mark: str, context: QuoteContext
 ) -> FittedHours:
     """Scale every rate of hours of a profile; nothing is changed while it has faults.
 
     Parameters
     ----------
-    told
-        The hours of hands that each typical job takes, in their order; empty where not told.
+    given
+        The hours of labour that each typical job takes, in their order; empty where not given.
 
     Source
     ------
     The one factor ``f`` for which the relative misses ``f h / t - 1`` are least in squares:
     ``f = Σ r / Σ r²`` with ``r = h / t``.
     """
-    hours = tuple(hours_of(text, mark) for text in told)
+    hours = tuple(hours_of(text, mark) for text in given)
     for _ in range(_ROUNDS):
         takes = _takes(draft.text, context)
         factor = _factor(takes, hours)
@@ -73,7 +73,7 @@ def fit_hours(
 def hours_of(text: str, mark: str) -> float | None:
     """Return the hours of an entry as people write them: ``9.5``, ``about 9 h``, ``9 to 10``.
 
-    None where it does not read, or is no more than nought.
+    None where it cannot be read, or is not above zero.
     """
     member = member_at(("handling", "ways", 0, "hours"))
     entry = text if member is None else entry_of(text, member, mark)
@@ -91,8 +91,8 @@ def _takes(text: str, context: QuoteContext) -> tuple[float | None, ...]:
     return tuple(job.hands_hours for job in typical_jobs(replace(context, workshop=workshop)))
 
 
-def _factor(takes: Sequence[float | None], told: Sequence[float | None]) -> float | None:
-    ratios = [now / hours for now, hours in zip(takes, told, strict=False) if now and hours]
+def _factor(takes: Sequence[float | None], given: Sequence[float | None]) -> float | None:
+    ratios = [now / hours for now, hours in zip(takes, given, strict=False) if now and hours]
     return sum(ratios) / sum(ratio**2 for ratio in ratios) if ratios else None
 
 

@@ -83,7 +83,7 @@ def _moved(placing: PlacingRequest, now: Slab) -> Iterator[Message]:
 
 
 def _taken(placing: PlacingRequest, now: Slab) -> Iterator[Message]:
-    """Say which base units were taken where nobody told them."""
+    """Say which base units were taken where none are given."""
     if placing.free.rests is None or now.rests is None or now.rests.kind != "units":
         return
     yield Message("placing-units", units=units_taken(now.rests))

@@ -38,7 +38,7 @@ from ledgerstone.papers import (
     message,
     reply,
 )
-from ledgerstone.papers.asking import chosen_questions, taken_text, told
+from ledgerstone.papers.asking import chosen_questions, taken_sentences, taken_text
 from ledgerstone.papers.message import Answered
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.remedies import Fix, Found, Remedy
@@ -129,7 +129,7 @@ def _reply(
         today=context.today,
         customer=ask.get("customer", ""),
         is_full=is_full,
-        taken=taken_text(told(ask.get("assumed", ()), ask.get("missing", ())), speech),
+        taken=taken_text(taken_sentences(ask.get("assumed", ()), ask.get("missing", ())), speech),
         questions=chosen_questions(ask.get("missing", ())),
         replaces=replaces,
         wished=None if asked is None else asked.needed_by,
@@ -159,7 +159,7 @@ def _asked(ask: Mapping[str, Any], context: QuoteContext) -> Order | None:
 
 
 def _changed_since(asked: Order, now: Order, speech: Speech) -> tuple[str, ...]:
-    """State what the workshop changed of what was asked for; of its day the days tell."""
+    """State what the workshop changed of what was asked for; its day is in the days."""
     was, made = (
         write_order(replace(order, needed_by=None), compact=True) for order in (asked, now)
     )

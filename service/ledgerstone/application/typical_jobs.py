@@ -136,7 +136,7 @@ def _sizes(workshop: Workshop) -> _Sizes:
 
 
 def _slab(workshop: Workshop, use: str, length_mm: float, width_mm: float) -> Members:
-    """Return a slab of no told thickness: it is made at the workshop's usual one that holds."""
+    """Return a slab without a thickness: it is made at the workshop's usual one that holds."""
     table = workshop.table
     return {
         "use": use,

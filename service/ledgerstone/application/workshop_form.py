@@ -174,12 +174,12 @@ def _jobs(
     fitted: FittedHours,
     speech: Speech,
 ) -> Iterator[dict[str, Any]]:
-    """Write each typical job, with the hours that were told of it; none while there are faults."""
+    """Write each typical job, with the hours given for it; none while there are faults."""
     if not isinstance(read, Workshop):
         return
-    for job, told, took in zip_longest(jobs, fitted.told, fitted.took):
+    for job, given, took in zip_longest(jobs, fitted.given, fitted.took):
         if job is not None:
-            yield {**_job(job, _hour(read), speech), "told_hours": told, "fitted_hours": took}
+            yield {**_job(job, _hour(read), speech), "told_hours": given, "fitted_hours": took}
 
 
 def _job(job: TypicalJob, hour: Decimal, speech: Speech) -> dict[str, Any]:

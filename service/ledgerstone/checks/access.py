@@ -92,7 +92,7 @@ def fits_turn(judged: Judged) -> Iterable[Finding]:
 
 
 def _passes(piece: CarriedBox, longest_mm: float, ceiling: Length | None) -> bool:
-    """Whether a piece is short enough in plan, level or tilted; untold ceilings tilt nothing."""
+    """Whether a piece is short enough in plan, level or tilted where the ceiling is given."""
     if piece.length_mm <= longest_mm:
         return True
     height = ceiling.mm if ceiling is not None else 0.0

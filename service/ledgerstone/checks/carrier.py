@@ -17,7 +17,11 @@ _VAN = "the workshop's own van"
 def fits_a_pallet(judged: Judged) -> Iterable[Finding]:
     """A pallet delivery is within the carrier's length, depth and mass.
 
-    Size is looked at before mass: a long light piece is refused too (sources §2).
+    Size is looked at before mass: a long light piece is refused too.
+
+    Source
+    ------
+    The profile; for the order sources §2.
     """
     planned = judged.planned
     order, workshop = planned.order, planned.workshop

@@ -74,9 +74,9 @@ def _read_at(finding: Finding, open_cautions: Sequence[Finding]) -> int:
 
 
 def is_said_by(cause: Finding, finding: Finding) -> bool:
-    """Return whether a letter that tells a cause need not tell what follows from it.
+    """Return whether a letter that states a cause may omit what follows from it.
 
-    A place that is too narrow is told as that, and need not be told as too narrow for grains.
+    A place that is too narrow is stated as that, and not again as too narrow for grains.
     """
     return finding.check == "aggregate-too-large" and cause.check in _NARROW
 

@@ -1,4 +1,4 @@
-"""What nobody told of an order and was taken by rule: the customer reads what stands for it."""
+"""What an order left open and was taken by rule: the customer reads what stands for it."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ _MOST_RIMS: Final = 3
 
 
 def thickness_taken(planned: Planned) -> Iterable[Finding]:
-    """Where nobody told a thickness one of ours was taken: a note for each.
+    """Where no thickness was given one of ours was taken: a note for each.
 
     It is the usual one, or the first of ours that does where the usual one does not.
     """
@@ -41,7 +41,7 @@ def thickness_taken(planned: Planned) -> Iterable[Finding]:
 
 
 def rest_taken(judged: Judged) -> Iterable[Finding]:
-    """Whatever else nobody told is said once for the whole order, beside its price."""
+    """What else was left open is said once for the whole order, beside its price."""
     order = judged.planned.order
     things = [thing for slab in order.slabs for thing in _things(slab)]
     things += _units(order)
@@ -52,8 +52,8 @@ def rest_taken(judged: Judged) -> Iterable[Finding]:
         things.append(Message("taken-delivery"))
     if not things:
         return
-    told_of = [(any(_things(slab)), any(_rims(slab)), _is_on_ours(slab)) for slab in order.slabs]
-    slabs = [i for i, told in enumerate(told_of) if any(told)]
+    taken = [(any(_things(slab)), any(_rims(slab)), _is_on_ours(slab)) for slab in order.slabs]
+    slabs = [i for i, ours in enumerate(taken) if any(ours)]
     yield Finding(
         "left-to-us",
         "note",
@@ -80,7 +80,7 @@ def _things(slab: Slab) -> Iterator[Message]:
 
 
 def _is_on_ours(slab: Slab) -> bool:
-    """Return whether a slab is on units that nobody told."""
+    """Return whether a slab is on assumed units."""
     return bool(slab.rests and slab.rests.assumed)
 
 

@@ -137,11 +137,12 @@ def _bag(workshop: Workshop, answer: str) -> Workshop:
     """Set a bag in the place of a recipe by volume; "none" leaves that."""
     if answer.casefold() in _NONE:
         return workshop
-    told = [part.strip().removesuffix("%").strip() for part in _LIST.split(answer) if part.strip()]
-    if len(told) != len(_OF_A_BAG):
+    values = [part.strip().removesuffix("%") for part in _LIST.split(answer) if part.strip()]
+    if len(values) != len(_OF_A_BAG):
         raise ValueRejected(Message("init-of-a-bag"))
     raw = {
-        key: raw_of(text, (*BAG, key), workshop) for key, text in zip(_OF_A_BAG, told, strict=True)
+        key: raw_of(text, (*BAG, key), workshop)
+        for key, text in zip(_OF_A_BAG, values, strict=True)
     }
     speech = workshop_speech(workshop.workshop.language, workshop)
     bag = Bag(

@@ -87,7 +87,7 @@ class UnitsSchema(_RestsSchema):
     )
     assumed = YesNoField(
         "units-assumed",
-        about="Whether nobody told the units: `units` is not read then, and units of the widths"
+        about="Whether no units are given: `units` is not read then, and units of the widths"
         " that are sold fill the run, one under each opening, wherever the openings are. Left out,"
         " only if `units` is.",
     )

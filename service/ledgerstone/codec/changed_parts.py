@@ -103,8 +103,8 @@ def _across(sizes: list[Any]) -> Message:
 
 def _apart(cutout: Members) -> dict[str, Any]:
     """A cut-out less what has sentences of its own."""
-    told = (*_SIZES, *_TURNED, "centre", "label")
-    return {key: value for key, value in cutout.items() if key not in told}
+    described = (*_SIZES, *_TURNED, "centre", "label")
+    return {key: value for key, value in cutout.items() if key not in described}
 
 
 # --- reliefs --------------------------------------------------------------------------------
@@ -149,9 +149,9 @@ def changed_rests(before: Members | None, now: Members | None, slab: Message) ->
 def _said_of_rests(
     was: records.Rests | None, now: records.Rests, slab: Message
 ) -> Iterator[Message]:
-    told: Value = Message("change-not-told") if was is None else rests_facts(was)
-    if was is None or told != rests_facts(now):
-        yield Message("change-rests", slab=slab, now=rests_facts(now), was=told)
+    before: Value = Message("change-not-told") if was is None else rests_facts(was)
+    if was is None or before != rests_facts(now):
+        yield Message("change-rests", slab=slab, now=rests_facts(now), was=before)
     if was is None or was.kind != now.kind:
         return
     for side, length in now.overhang.items():

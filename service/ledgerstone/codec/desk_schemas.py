@@ -1,4 +1,4 @@
-"""What the maker's own page is told of its workshop."""
+"""What the maker's own page needs to know of its workshop."""
 
 from __future__ import annotations
 

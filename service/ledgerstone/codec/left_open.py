@@ -1,4 +1,4 @@
-"""What nobody told of an order, by name: a link carries it beside the values that were taken."""
+"""What an order left open, by name: a link carries it beside the values that were taken."""
 
 from __future__ import annotations
 
@@ -23,7 +23,7 @@ _VALUES: Final[Mapping[LeftOpen, Callable[[Slab], object]]] = {
 
 
 def names_left_open(order: Order) -> Iterator[str]:
-    """Name what nobody told: ``0 thickness`` of the first slab, ``0 rim 1`` of an opening of it."""
+    """Name what was left open: ``0 thickness`` of the first slab, ``0 rim 1`` of its opening."""
     if order.delivery_taken:
         yield _DELIVERY
     for i, slab in enumerate(order.slabs):
@@ -32,14 +32,14 @@ def names_left_open(order: Order) -> Iterator[str]:
 
 
 def left_open_as_in(order: Order, offered: Order, names: Collection[str]) -> Order:
-    """Take over what nobody had told of an offer, where its values still stand in the order.
+    """Take over what an offer left open, where its values still stand in the order.
 
     Parameters
     ----------
     offered
         The offer's order, in which every value stands.
     names
-        What nobody had told of it.
+        What it left open.
     """
     slabs = list(order.slabs)
     for i, (slab, was) in enumerate(zip(order.slabs, offered.slabs, strict=False)):

@@ -46,7 +46,7 @@ class LinkedOffer:
     calendar
         The fingerprint of the calendar up to ``ready_on``; old links have none.
     left_open
-        What nobody told of the order, by name (``left_open.py``).
+        What was not given of the order, by name (``left_open.py``).
     """
 
     order: dict[str, Any]

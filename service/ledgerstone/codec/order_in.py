@@ -143,10 +143,10 @@ def _slab(raw: dict[str, Any], workshop: Workshop) -> tuple[Slab, list[Fault]]:
 
 
 def _taken(raw: Mapping[str, Any]) -> Iterator[LeftOpen]:
-    """Yield what nobody told of a slab."""
-    told = raw.keys() | raw.get("finish", {}).keys()
+    """Yield what was not given of a slab."""
+    given = raw.keys() | raw.get("finish", {}).keys()
     left_open: tuple[LeftOpen, ...] = ("thickness", "shade", "surface", "sealer", "edges", "place")
-    yield from (name for name in left_open if name not in told)
+    yield from (name for name in left_open if name not in given)
 
 
 def _finish(raw: dict[str, str], where: Place, workshop: Workshop) -> tuple[Finish, list[Fault]]:

@@ -27,7 +27,7 @@ from ledgerstone.codec.order_schemas import OrderSchema
 from ledgerstone.codec.price_schemas import CostsSchema, MoneySchema, PriceSchema
 
 STANDINGS: Final = ("estimate", "quotation")
-MORE_FINDINGS: Final = "How many more findings there are; the gravest are listed."
+MORE_FINDINGS: Final = "How many more findings there are; the most serious are listed."
 ALL_LISTED: Final = "Absent if all are listed."
 
 

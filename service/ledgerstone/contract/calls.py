@@ -62,8 +62,8 @@ _ASKED: Final = (
             200: Response("The quote.", {JSON_TYPE: QuoteSchema}),
             400: _NOT_UNDERSTOOD,
             422: problem_answer(
-                "The send-back: understood, and not to be made as asked. By its type,"
-                f" `too-intricate`, told from an order that is {_INTRICATE}.",
+                "The send-back: understood, and not to be made as asked. Or, by its type, an order"
+                f" that is {_INTRICATE}.",
                 SentBackSchema,
                 ProblemSchema,
             ),

@@ -55,7 +55,12 @@ class Mix:
 
     @property
     def water_cement_ratio(self) -> float:
-        """Free water over cement by mass, a pure number; admixtures' water by EN 206 5.2.6."""
+        """Free water over cement by mass, a pure number; some admixtures' water counts.
+
+        Source
+        ------
+        EN 206 5.2.6, for the admixtures.
+        """
         return proportions.water_cement_ratio(self.parts, self.air_percent)
 
 

@@ -27,12 +27,12 @@ class Slurry:
 def slurry_of(surface: Surface, area_m2: float, tint: Tint, workshop: Workshop) -> Slurry:
     """Return the slurry that fills the voids of a face, ``area_m2``: water, cement, pigment.
 
-    The dose is that of the body, on the neat cement (common practice, no source); what a square
-    metre takes is the profile's.
+    The dose is that of the body, on the neat cement; what a square metre takes is the profile's.
 
     Source
     ------
-    Absolute volumes: a litre holds ``1 / (1/ρ + w/c)`` of cement.
+    Absolute volumes: a litre holds ``1 / (1/ρ + w/c)`` of cement. The dose: common practice, no
+    source.
     """
     litres = area_m2 * sum(o.l_per_m2 for o in workshop.slurry.amounts if o.surface == surface)
     parts = _parts(tint, workshop)

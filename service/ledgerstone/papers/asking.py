@@ -40,7 +40,7 @@ def chosen_questions(missing: Iterable[Mapping[str, Any]]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(str(question["asks"]) for question in _ranked(missing)))[:MAX_ASKED]
 
 
-def told(
+def taken_sentences(
     assumed: Iterable[Mapping[str, Any]], missing: Sequence[Mapping[str, Any]]
 ) -> tuple[str, ...]:
     """Return the sentences of what was taken, without that of which the letter asks."""

@@ -82,7 +82,12 @@ def _carrying() -> Iterator[Value]:
 
 
 def _cutting() -> Iterator[Value]:
-    """State what cutting does. From memory: HSE, COSHH essentials CN6, of kerbs: silica dust."""
+    """State what cutting does: it frees silica dust.
+
+    Source
+    ------
+    HSE, COSHH essentials CN6, of kerbs; from memory.
+    """
     yield Message("fitting-cut-dry")
     yield Message("fitting-cut-ask")
     yield Message("fitting-cut-wet")

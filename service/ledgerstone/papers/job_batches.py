@@ -121,7 +121,7 @@ def _coarse_face(job: Job) -> Iterator[Value]:
 
 
 def _usual_cement(job: Job) -> Iterator[Value]:
-    """State by which cement in the bag pigment is dosed, where nobody told it."""
+    """State by which cement in the bag pigment is dosed, where it is not given."""
     bag = job.workshop.recipe.bag
     doses = any(tint_of(slab, job.workshop).doses for slab in job.slabs)
     if bag is not None and bag.cement_percent is None and doses:

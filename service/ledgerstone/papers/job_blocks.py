@@ -36,7 +36,7 @@ def flag(text: Value) -> SheetBlock:
 
 def facts(*pairs: tuple[Value, Value]) -> SheetBlock:
     """Set pairs of what and how as a table."""
-    return _block("facts", rows=[[what, told] for what, told in pairs])
+    return _block("facts", rows=[[name, value] for name, value in pairs])
 
 
 def table(

@@ -22,7 +22,12 @@ def notes(
     after: AfterCrack | None,
     workshop: Workshop,
 ) -> Iterator[Message]:
-    """Say what the steel is, how it lies (common practice, no source), what it carries cracked."""
+    """Say what the steel is, how it lies, what it carries cracked.
+
+    Source
+    ------
+    How it lies: common practice, no source.
+    """
     bar = workshop.steel.bar_mm
     yield material_note(slab.place, workshop.steel)
     if cover.kept_mm < cover.wanted_mm:

@@ -201,7 +201,7 @@ class _Scheduler:
     def _lay(self, job: PendingJob, on_end: int) -> ScheduledJob:
         """Lay one job; ``on_end`` are the minutes that it and what follows take unbroken."""
         state, step = self._state, job.step
-        ready_at = self._came(job)
+        ready_at = self._piece_ready(job)
         minutes, people = self._minutes(job), self._people(step)
         start = hands_end = ends = ready_at
         if minutes:
@@ -216,7 +216,7 @@ class _Scheduler:
             job, ready_at, start, hands_end, ends, wait_ends, people if minutes else 0
         )
 
-    def _came(self, job: PendingJob) -> int:
+    def _piece_ready(self, job: PendingJob) -> int:
         """When a job's piece is ready for it."""
         state = self._state
         if job.piece.slab is None:

@@ -126,7 +126,7 @@ def team_lift_kg(*, men: int = 0, women: int = 0) -> float | None:
     """Return the mass above which a team's lift is to be assessed, kg; None without a factor.
 
     Hands close to the body between knuckle and elbow, the filter's best zone. Two people have 2/3
-    of what each has, three have 1/2. The HSE gives no factor for four or more, so none is made up.
+    of what each has, three have 1/2. There is no factor for four or more, so none is made up.
     No verdict, and no safe limit.
 
     Raises

@@ -174,7 +174,7 @@ def _key_number(formats: Formats, number: KeyNumber) -> str:
 
 
 def _key_unit(formats: Formats, unit: KeyUnit) -> str:
-    """A unit as it follows a number; days are said by what is told of them."""
+    """A unit as it follows a number; days are said by what they count."""
     name = local_unit(member_named(unit.record, unit.key), formats.place)
     if name == "%":
         return formats.percent(Percent(Decimal(1))).removeprefix("1")

@@ -182,10 +182,10 @@ class Formats:
 
         Whoever measures in metres reads what is shorter in millimetres: 2.7 m, 620 mm, 3 mm.
         """
-        told = self._in_place(length)
-        if told.unit == "m" and abs(told.mm) < _METRE_MM:
-            told = replace(told, unit="mm")
-        said = self.number(told.text())
+        shown = self._in_place(length)
+        if shown.unit == "m" and abs(shown.mm) < _METRE_MM:
+            shown = replace(shown, unit="mm")
+        said = self.number(shown.text())
         for unit in (_INCHES, _FEET):
             said = said.replace(*unit[self.locale.language])
         return said

@@ -18,7 +18,7 @@ class Operation:
     """One step of work: hours of hands, hours of machine, then hours of waiting.
 
     Hours of hands and of machine, and hire, are those of all its pieces together; the rest is each
-    piece's own. Pieces take alike of the hands, but where ``minutes_each`` tells each one's.
+    piece's own. Pieces share the labour equally, unless ``minutes_each`` gives each one's.
 
     Attributes
     ----------

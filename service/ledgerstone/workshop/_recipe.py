@@ -14,7 +14,7 @@ ConstituentRole = Literal[
     "cement", "addition", "water", "aggregate", "plasticiser", "polymer", "fibre"
 ]
 WATER_KG_PER_M3 = 1000.0
-# Cement in a dry mix whose maker tells none: the middle of the 10 to 30 % that safety data sheets
+# Cement in a dry mix whose maker states none: the middle of the 10 to 30 % that safety data sheets
 # of bagged concrete give, from memory.
 USUAL_CEMENT_PERCENT = 20.0
 
@@ -121,7 +121,7 @@ class Bag:
 
     @property
     def cement_share_percent(self) -> float:
-        """Cement in the dry mix, or what is usual where nobody told it."""
+        """Cement in the dry mix, or what is usual where it is not given."""
         return USUAL_CEMENT_PERCENT if self.cement_percent is None else self.cement_percent
 
     @property
@@ -241,7 +241,12 @@ class Recipe:
 
     @property
     def water_cement_ratio(self) -> float:
-        """Free water over cement, admixtures' water counted (EN 206 5.2.6)."""
+        """Free water over cement by mass, some admixtures' water counted.
+
+        Source
+        ------
+        EN 206 5.2.6, for the admixtures.
+        """
         return proportions.water_cement_ratio(self.parts, self.unfilled_percent)
 
     @property

@@ -72,7 +72,7 @@ def postcodes_of_another_country(workshop: Workshop) -> Iterator[Message]:
 
 
 def usual_cement(workshop: Workshop) -> Iterator[Message]:
-    """State what the cement in a bag is taken as, where nobody told it."""
+    """State what the cement in a bag is taken as, where it is not given."""
     bag = workshop.recipe.bag
     if bag is not None and bag.cement_percent is None:
         taken = Percent(Decimal(f"{bag.cement_share_percent:g}"))

@@ -183,7 +183,7 @@ COUNTRIES: Final[Mapping[str, RegionalSettings]] = MappingProxyType(
     }
 )
 
-# Standard rates of each country's tax in 2026; the maker is told to check them. Statutes, from
+# Standard rates of each country's tax in 2026; the maker is asked to check them. Statutes, from
 # memory: AT UStG § 10(1), CH and LI MWSTG art. 25(1), LU TVA law art. 39, IE VATCA 2010 s. 46, NZ
 # GST Act 1985 s. 8, AU GST Act 1999 s. 9-70, CA Excise Tax Act s. 165 (the federal part alone), ZA
 # VAT Act 1991 s. 7; the others by the European Commission's list of VAT rates.

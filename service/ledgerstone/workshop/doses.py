@@ -28,8 +28,12 @@ def dose_verdict(
 ) -> DoseVerdict:
     """Whether a recipe's pigment keeps within the workshop's limit.
 
-    A blend may be as strong as the most sensitive of its pigments allows for all of it
-    (ASTM C979/C979M-16 clause 1.4). ``strong``: allowed, and past what still deepens the shade.
+    A blend may be as strong as the most sensitive of its pigments allows for all of it.
+    ``strong``: allowed, and past what still deepens the shade.
+
+    Source
+    ------
+    ASTM C979/C979M-16 clause 1.4.
     """
     total = round(sum(dose.percent for dose in doses), 6)
     most = most_percent([dose.pigment for dose in doses if dose.percent], pigments, colouring)

@@ -22,7 +22,7 @@ from ledgerstone.workshop.values import ValueRejected
 
 _CHOSEN: Final = tuple(member.name for member in members_of(Conventions) if member.kind == "choice")
 _LENGTHS: Final = {"mm": "in", "m": "ft", "m²": "ft²", "m³": "yd³"}
-_DENSITIES: Final = ("density", "weighed", "fresh")  # told by the cubic foot, a mix by the yard
+_DENSITIES: Final = ("density", "weighed", "fresh")  # by the cubic foot, a mix by the yard
 _YIELD: Final = "yield_l"  # printed on a bag in cubic feet where its water is in gallons or quarts
 _BARE: Final = frozenset({"", "h", "d"})  # no unit is written of these before "per"
 _SIXTEENTH_MM: Final = Fraction("25.4") / 16
@@ -38,10 +38,10 @@ def working_place(raw: Mapping[str, Any]) -> RegionalSettings:
     identity, said = raw.get("workshop"), raw.get("conventions")
     country = identity.get("country") if isinstance(identity, Mapping) else None
     units: dict[str, Any] = {}
-    told = said if isinstance(said, Mapping) else {}
-    for key in set(_CHOSEN) & told.keys():
+    given = said if isinstance(said, Mapping) else {}
+    for key in set(_CHOSEN) & given.keys():
         with suppress(ValueRejected):
-            units[key] = read_value(Conventions, key, told[key])
+            units[key] = read_value(Conventions, key, given[key])
     return place_of(country if isinstance(country, str) else "", Conventions(**units)).at_work()
 
 

@@ -136,12 +136,22 @@ def water_kg(parts: Iterable[MixPart]) -> float:
 
 
 def water_cement_ratio(parts: Sequence[MixPart], air_percent: float) -> float:
-    """Free water over cement by mass, admixtures' water counted as EN 206 5.2.6 has it."""
+    """Free water over cement by mass, some admixtures' water counted.
+
+    Source
+    ------
+    EN 206 5.2.6, for the admixtures.
+    """
     counted = counted_admixture_water_kg(parts, air_percent)
     return (water_kg(parts) + counted) / cement_kg(parts)
 
 
 def admixture_g_per_kg(parts: Sequence[MixPart]) -> float:
-    """Plasticiser on cement; EN 206 5.2.6 allows 50 g/kg in all (from memory)."""
+    """Plasticiser on cement, g/kg.
+
+    Source
+    ------
+    EN 206 5.2.6, which allows 50 g/kg in all; from memory.
+    """
     plasticiser = sum(part.kg for part in parts if part.role == "plasticiser")
     return 1000 * plasticiser / cement_kg(parts)

@@ -39,10 +39,10 @@ def months_of(values: Sequence[str], mark: str, country: str) -> list[str]:
     mark
         Between whole and tenth in the maker's language: ``.`` or ``,``.
     """
-    told = [part for value in values for part in _BETWEEN.split(_NAMED.sub("", value).strip())]
-    units = {found[0] for part in told if (found := _UNIT.search(part)) is not None}
-    numbers = [number_of(_UNIT.sub("", part), mark) for part in told]
-    if len(told) not in (1, 2) or None in numbers or len(units) > 1:
+    parts = [part for value in values for part in _BETWEEN.split(_NAMED.sub("", value).strip())]
+    units = {found[0] for part in parts if (found := _UNIT.search(part)) is not None}
+    numbers = [number_of(_UNIT.sub("", part), mark) for part in parts]
+    if len(parts) not in (1, 2) or None in numbers or len(units) > 1:
         return list(values)
     winter, summer = (float(number) for number in (numbers[0], numbers[-1]) if number is not None)
     unit = "".join(units)

@@ -151,7 +151,7 @@ def _edges(edges: Sequence[EdgeOffered]) -> FoundFaults:
             yield ("edges", i, "smallest_mm"), Message("fault-more-than", key="largest_mm")
 
 
-def _shed_by_month(handling: HandlingSettings) -> FoundFaults:
+def _workshop_temperature_by_month(handling: HandlingSettings) -> FoundFaults:
     months = len(handling.workshop_c)
     if months != 12:
         yield ("handling", "workshop_c"), Message("fault-months", months=months)
@@ -191,7 +191,7 @@ CHECKS: tuple[Callable[..., FoundFaults], ...] = (
     _finishes,
     _sealers,
     _edges,
-    _shed_by_month,
+    _workshop_temperature_by_month,
     _ways,
     _shortest_cover,
     _mesh,
