@@ -49,6 +49,10 @@ _SUMMING_UP: Final = word_set(
     "summary summarise summarize summarising summing recap sum conclusion zusammenfassung"
     " zusammengefasst again"
 )
+_SO_IT_IS: Final = frozenset(
+    {("so", word) for word in ("that", "that's", "it's", "it", "one", "just", "we're", "i'm")}
+    | {("also", word) for word in ("ein", "eine", "einen", "insgesamt", "noch")}
+)
 
 
 def ones_of(sentence: Sentence, sizes: list[Measure]) -> list[Mention]:
@@ -210,7 +214,12 @@ def _times_at_the_end(sentence: Sentence) -> tuple[int, TextSpan] | None:
 
 def is_summing_up(sentence: Sentence) -> bool:
     """Return whether a sentence says again what was said before."""
-    return bool(_SUMMING_UP & set(sentence.words)) or sentence.words[:2] == ["in", "short"]
+    words = sentence.words
+    if _SUMMING_UP & set(words) or words[:2] == ["in", "short"]:
+        return True
+    has_pair = any(atom.word in ("x", "×", "by", "mal") for atom in sentence.atoms)
+    is_one = words[:2] == ["that", "'s"] and words[2:3] in (["one"], ["a"], ["an"])
+    return has_pair and (is_one or tuple(words[:2]) in _SO_IT_IS)
 
 
 def take_over(piece: SaidPiece, before: SaidPiece, words: Sequence[str]) -> None:

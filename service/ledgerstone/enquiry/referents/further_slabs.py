@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
+from ledgerstone.enquiry.referents.slab_names import row_label
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence, Target
 from ledgerstone.enquiry.scene.identity import telling_words
 from ledgerstone.enquiry.scene.said import Claim, SaidPiece, newest
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
+from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.word_sets import word_set
 
 # Sizes of two readings of one slab are this near: 600 and 620. Common practice, no source.
@@ -22,6 +24,10 @@ _TAKEN_OFF: Final = word_set(
 _ALONG: Final = frozenset({"long", "wide"})
 _FURTHER: Final = word_set(
     "another other second third one zweite dritte andere weitere his hers theirs mine"
+)
+_MORE: Final = word_set(
+    "also plus and und both each two three four zwei drei vier sowie dazu außerdem left right"
+    " links rechts linke rechte qty quantity pcs anzahl menge stück"
 )
 _PAIR: Final = 2
 _NEAR: Final = 12
@@ -157,3 +163,11 @@ def begin_other(
     if len(focus.subjects.scene.pieces) == _PAIR and first < measure.at:
         piece.called |= telling_words(parsed.sentence.words[:first])
     return made
+
+
+def note_further(made: Sequence[SaidPiece], sentence: Sentence) -> None:
+    """Note that slabs are told as more than those before: by a list, or as "another"."""
+    words = set(sentence.words)
+    is_more = sentence.is_item or bool(row_label(sentence)) or bool(words & (_FURTHER | _MORE))
+    for piece in made:
+        piece.is_further = is_more or len(made) > 1

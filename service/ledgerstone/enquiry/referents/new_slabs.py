@@ -41,6 +41,7 @@ def begin(focus: Focus, parsed: ParsedSentence) -> None:
     _await(focus, parsed)
     summing_up = enumerations.is_summing_up(sentence)
     focus.is_summary = summing_up or (focus.is_summary and not sentence.starts_paragraph)
+    subjects.sums_up = focus.is_summary
     subjects.repeats = focus.is_correcting or focus.is_summary or focus.is_split
     if _labels_pair(parsed):
         subjects.keep_for_all()

@@ -110,7 +110,9 @@ class Focus:
 
     def note(self, parsed: ParsedSentence, *, is_told: bool) -> None:
         """Keep what is known of a sentence's sizes, and those that may be of its slab."""
-        for witness in witnesses_of(parsed.sentence, parsed.found, parsed.sizes):
+        for witness in witnesses_of(
+            parsed.sentence, parsed.found, parsed.sizes, sums_up=self.is_summary
+        ):
             self.witnesses.setdefault(witness.span, witness)
         if is_told:
             self.leftovers.note(self.subjects.piece, parsed.sizes, parsed.found, parsed.rank)

@@ -39,6 +39,7 @@ class Subjects:
         self.outlines: list[Measure] = []  # the sizes that follow a slab's name before any hole
         self.is_full = False  # whether more pieces are told than are read, so that the rest is left
         self.repeats = False  # whether what is read corrects or sums up what was said
+        self.sums_up = False  # whether what is read says again what was said
         self.pending = False  # whether the current sentence gave the current piece a size
 
     # --- pieces -----------------------------------------------------------------------------
@@ -236,6 +237,8 @@ class Subjects:
         self, piece: SaidPiece, mention: Mention, sentence: Sentence, *, more: bool
     ) -> list[SaidOpening]:
         """A hole with no name is the current one, or one that has no size yet, or a new one."""
+        if self.sums_up and len(piece.openings) == max(1, mention.count):
+            return list(piece.openings)
         current = [
             opening
             for opening in self.openings

@@ -56,7 +56,8 @@ _TURNS: Final = frozenset({"but", "aber", "sondern"})
 class Witness:
     """What is known of a size where it stands: what it is called, and what is named before it.
 
-    ``nearest`` is the kind of what is named nearest before it in its sentence.
+    ``nearest`` is the kind of what is named nearest before it in its sentence; ``sums_up``, that
+    the sentence says again what was said.
     """
 
     span: TextSpan
@@ -66,13 +67,14 @@ class Witness:
     group: int
     nearest: str
     is_bracketed: bool
+    sums_up: bool = False
 
 
 Witnesses = Mapping[TextSpan, Witness]
 
 
 def witnesses_of(
-    sentence: Sentence, found: Sequence[Mention], sizes: Iterable[Measure]
+    sentence: Sentence, found: Sequence[Mention], sizes: Iterable[Measure], *, sums_up: bool = False
 ) -> Iterator[Witness]:
     """Yield what is known of each size of a sentence."""
     for size in sizes:
@@ -89,7 +91,7 @@ def witnesses_of(
         span = (size.size.start, size.size.end)
         group = size.members[0].at if size.members else -1
         group = sentence.atoms[group].start if group >= 0 else -1
-        yield Witness(span, size.role, size.axis, size.place, group, kind, within)
+        yield Witness(span, size.role, size.axis, size.place, group, kind, within, sums_up)
 
 
 def weigh(pieces: Iterable[SaidPiece], witnesses: Witnesses) -> None:
@@ -102,6 +104,8 @@ def weigh(pieces: Iterable[SaidPiece], witnesses: Witnesses) -> None:
         listed = [one for key in contested for one in readings[key]]
         if not contested or len(listed) > _MOST or not all(_is_known(listed, witnesses)):
             continue
+        if any(witnesses[claim.spans[0]].sums_up for claim in listed):
+            continue  # the text and its summary differ: nobody but the writer can tell
         is_open = [key for key in ("width", "thickness") if not readings[key]]
         _settle(piece, [*contested, *is_open], listed, witnesses)
 

@@ -11,6 +11,7 @@ from typing import Final, Literal
 
 from ledgerstone.enquiry.text.lines import TextLine
 from ledgerstone.enquiry.text.sizes import Size, SizeReader
+from ledgerstone.enquiry.text.spoken import without_line_ends
 from ledgerstone.enquiry.text.tokens import TextSpan, Token, tokens_of
 from ledgerstone.enquiry.words.lexicon import NOUNS, mark
 from ledgerstone.enquiry.words.word_sets import word_set
@@ -77,7 +78,6 @@ class Sentence:
     starts_paragraph: bool = False
     starts_line: bool = False
     ends: str = ""
-
     _words: list[str] | None = None
     _marks: dict[str, list[tuple[int, int]]] = field(default_factory=dict)
 
@@ -207,8 +207,8 @@ def _read(
 ) -> list[Sentence]:
     start = lines[0].end - len(lines[0].words) + skip
     read = tokens_of(text, min(start, lines[-1].end), lines[-1].end, masked)
-    tokens = list(islice(read, MAX_ATOMS))
-    made = _split(text, _atoms(tokens, has_inches=has_inches))
+    tokens = without_line_ends([*islice(read, MAX_ATOMS)])
+    made = _split(text, _atoms([*tokens], has_inches=has_inches))
     for sentence in made:
         _join_thousands(text, sentence)
     return made

@@ -14,26 +14,25 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import Final
 
 from ledgerstone.enquiry.text.size_words import (
     AFTER_INCH,
-    ARTICLES,
     LONGEST_DIGITS,
     MAX_QUOTED,
-    MAX_SPOKEN,
     NOUN_OF_SIZE,
-    PARTS,
     QUOTES,
     THICK,
-    TIMES,
     UNDER,
     UNITS,
     VULGAR,
     number,
 )
+from ledgerstone.enquiry.text.spoken import and_part, spoken_at
 from ledgerstone.enquiry.text.tokens import Token
-from ledgerstone.enquiry.words.lexicon import NUMBERS
 from ledgerstone.quantities import UnitName
+
+_AFTER_ONE: Final = frozenset({"deep", "wide", "long", "by", "across", "x"})  # "two foot one deep"
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,7 +75,9 @@ class SizeReader:
 
     def _unit_first(self, i: int) -> tuple[Fraction, None, bool, int, bool] | None:
         """Read "inch and a half", the one left out."""
-        is_first = self._word(i) in ("inch", "foot", "metre") and self._and_part(i + 1) is not None
+        is_first = (
+            self._word(i) in ("inch", "foot", "metre") and and_part(self.tokens, i + 1) is not None
+        )
         return (Fraction(1), None, False, i, True) if is_first else None
 
     def _word(self, i: int) -> str:
@@ -96,7 +97,7 @@ class SizeReader:
         if kind == "vulgar":
             return VULGAR[self._word(i)], None, True, i + 1, False
         if kind == "word":
-            spoken = self._spoken(i)
+            spoken = spoken_at(self.tokens, i)
             return None if spoken is None else (spoken[0], None, False, spoken[1], True)
         if kind != "number" or len(self._word(i)) > LONGEST_DIGITS + 3:
             return None
@@ -104,7 +105,7 @@ class SizeReader:
         if alone is not None:
             return alone, None, True, i + 3, False
         amount, grouped = number(self._word(i))
-        extra, j = self._and_part(i + 1) or self._fraction(i + 1)
+        extra, j = and_part(self.tokens, i + 1) or self._fraction(i + 1)
         return amount + extra, (None if extra else grouped), bool(extra), j, False
 
     def _over_under(self, i: int) -> Fraction | None:
@@ -133,53 +134,6 @@ class SizeReader:
             if found is not None:
                 return found, j + 3
         return Fraction(0), i
-
-    def _spoken(self, i: int) -> tuple[Fraction, int] | None:
-        """Read number words: ``forty``, ``forty-five``, ``six hundred and twenty``."""
-        total, j = Fraction(0), i
-        while j < i + MAX_SPOKEN and self._kind(j) == "word":
-            added = self._spoken_on(total, j, is_first=j == i)
-            if added is None:
-                break
-            total, j = added, j + 1
-            if self._word(j) == "-" and self._word(j + 1) in NUMBERS:
-                j += 1
-        if j == i:
-            return None
-        part = self._and_part(j)
-        if part is not None:
-            return total + part[0], part[1]
-        if self._word(i) == "half" and self._word(j) in ("a", "an"):
-            j += 1
-        is_article = j == i + 1 and self._word(i) in ARTICLES
-        if is_article and (self._word(j) not in UNITS or len(self._word(j)) < 4):
-            return None
-        return total, j
-
-    def _and_part(self, i: int) -> tuple[Fraction, int] | None:
-        """Read a part after a whole: "and a half", "and three quarters", "und ein halb"."""
-        if self._word(i) not in ("and", "und"):
-            return None
-        if self._word(i + 1) in PARTS:  # "an inch and half"
-            return PARTS[self._word(i + 1)], i + 2
-        part = PARTS.get(self._word(i + 2))
-        count = NUMBERS.get(self._word(i + 1))
-        if part is None or count is None or count != int(count):
-            return None
-        return int(count) * part, i + 3
-
-    def _spoken_on(self, total: Fraction, j: int, *, is_first: bool) -> Fraction | None:
-        """Return a number with one more word of it; None if the word is not of it."""
-        word = self._word(j)
-        if word in TIMES and not is_first:
-            return total + total % 1000 * (TIMES[word] - 1)  # "one thousand two hundred"
-        if word in ("and", "und") and total >= 100 and self._word(j + 1) in NUMBERS:
-            return total
-        if word not in NUMBERS:
-            return None
-        value = Fraction(NUMBERS[word])
-        fits = not total % 10 and total >= 20 and value < 100 and value < total
-        return total + value if is_first or fits else None
 
     # --- units ------------------------------------------------------------------------------
 
@@ -237,7 +191,7 @@ class SizeReader:
         self, amount: Fraction, grouped: Fraction | None, unit: UnitName, i: int
     ) -> tuple[Fraction, Fraction | None, int]:
         """Read what belongs to the unit: inches, hundredths of a metre, a half."""
-        part = self._and_part(i)
+        part = and_part(self.tokens, i)
         if part is not None:
             return amount + part[0], None, part[1]
         if self._word(i) in ("and", "und") and unit in ("m", "ft") and self._is_whole(i, amount):
@@ -263,12 +217,15 @@ class SizeReader:
             return None
         part, after = self._unit(found[3], found[0], has_fraction=False)
         per = {("m", "cm"): 100, ("m", "mm"): 1000, ("ft", "in"): 12}.get((unit, part or unit))
+        more, after = and_part(self.tokens, after) or (Fraction(0), after)
         if per is None or not 0 < found[0] < per or self._word(after) in THICK:
-            return None  # "1 m and 40 mm thick" is two sizes
-        return amount + found[0] / per, None, after
+            return None  # "1 m and 40 mm thick", "2 foot and an inch and a half thick" are two
+        return amount + (found[0] + more) / per, None, after
 
     def _inches(self, feet: Fraction, i: int) -> tuple[Fraction, Fraction | None, int]:
         j = i + 1 if self._word(i) == "-" and self._kind(i + 1) in ("number", "vulgar") else i
+        if self._word(j) == "one" and self._word(j + 1) in _AFTER_ONE:
+            return feet + Fraction(1, 12), None, j + 1
         found = self._amount(j) if self._kind(j) in ("number", "vulgar", "word") else None
         if found is None or found[0] >= 12:
             return feet, None, i
@@ -276,7 +233,8 @@ class SizeReader:
         unit, after = self._unit(k, inches, has_fraction=has_fraction)
         if unit == "in":
             return feet + inches / 12, None, after
-        bare_end = self._word(k) not in {"x", "×", "by", "/", "-"} and self._kind(k) != "number"
+        bare_end = self._word(k) not in {"x", "×", "/", "-"} and self._kind(k) != "number"
+        bare_end = bare_end and (self._word(k) != "by" or spoken)  # "one foot nine by two inches"
         bare_end = bare_end or UNITS.get(self._word(k + 2)) in ("ft", "in")  # "7 ft 3 x 2 ft 1"
         is_told = (not spoken or inches >= 1) and self._word(j) not in ("a", "an", "one")
         if unit is None and bare_end and j == i and is_told:

@@ -17,6 +17,7 @@ from ledgerstone.enquiry.values.plausible import (
     move_openings,
     withhold_impossible,
 )
+from ledgerstone.enquiry.values.restated import merge_restated
 from ledgerstone.enquiry.values.wanted import share_thickness, standing, told_apart
 
 _THIN_MM: Final = 120.0  # what is called so high lying flat is its thickness
@@ -26,7 +27,7 @@ _OUTLETS: Final = frozenset({"waste", "drain"})
 
 def resolve(scene: SaidOrder) -> list[PieceFound]:
     """Return the pieces with their values; what has no size is left out beside what has."""
-    pieces = standing(scene)
+    pieces = merge_restated(standing(scene))
     for piece in pieces:
         for key in sorted(piece.like_in):
             known = piece.like.claims.get(key) if piece.like is not None else None

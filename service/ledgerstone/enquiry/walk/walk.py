@@ -98,7 +98,9 @@ class Walker:
         if is_own and self._is_offered(parsed, layer):
             self._aside(parsed.sizes, [], scope.OWN)
             return
+        count = len(self.subjects.scene.pieces)
         self._read(parsed)
+        further_slabs.note_further(self.subjects.scene.pieces[count:], sentence)
         focus.note(parsed, is_told=not (is_own or focus.is_correcting))
         roles = ["", *(size.role for size in parsed.sizes if size.role and not size.side)]
         self.last_role = roles[-1]

@@ -214,6 +214,13 @@ NUMBERS: Final = MappingProxyType(
                 "zehn",
                 "elf",
                 "zwölf",
+                "dreizehn",
+                "vierzehn",
+                "fünfzehn",
+                "sechzehn",
+                "siebzehn",
+                "achtzehn",
+                "neunzehn",
             ]
         )
     }
