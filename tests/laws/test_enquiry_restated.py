@@ -44,12 +44,12 @@ def test_numbers_in_words_are_read(told: Several) -> None:
 @MANY
 @given(restated.in_german_words())
 def test_german_compounds_are_numbers(told: Several) -> None:
-    """ "achtzehnhundertfünfzig" is one word."""
+    """One word, as "achtzehnhundertfünfzig", is one number."""
     read_as_told(told)
 
 
 @MANY
 @given(restated.in_feet())
 def test_feet_and_parts_of_inches_in_words_are_read(told: Several) -> None:
-    """ "five foot six by one foot nine, an inch and three quarters thick"."""
+    """As in "five foot six by one foot nine, an inch and three quarters thick"."""
     read_as_told(told)

@@ -31,8 +31,8 @@ one; it imports none of those after it (``tests/design/test_enquiry_passes.py`` 
    is plainly meant: all of them weighed at once, by their words, their magnitude, and what is named
    nearest. Where the margin is small the readings stay, and are asked.
 4. ``values`` reads `SaidOrder`: the newest claims become one value, or a `Doubt` where two readings
-   remain (`values.resolve`, the only pass that changes `SaidOrder` after the walk). It gives a
-   `PieceFound` for each slab.
+   remain (`values.resolve`, the only pass that changes `SaidOrder` after the walk). A slab told
+   again is one with that before it (`values.restated`). It gives a `PieceFound` for each slab.
 5. ``wishes`` and ``sender`` read the text again, not the scene's sizes, and give look, edges,
    delivery, day and customer.
 6. ``facts`` puts 1 to 5 together as `MessageFacts`, and decides whether it is an enquiry at all.

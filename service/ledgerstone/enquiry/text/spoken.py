@@ -1,4 +1,4 @@
-"""Numbers in words: ``forty-five``, ``six hundred and twenty``, ``eighteen fifty``, ``two point four``.
+"""Numbers in words: ``six hundred and twenty``, ``eighteen fifty``, ``two point four``.
 
 Every step looks at a bounded number of tokens ahead, so that reading is linear.
 """
@@ -119,9 +119,10 @@ def _spoken_on(
 
 
 def _is_hundreds(tokens: Sequence[Token], total: Fraction, value: Fraction, j: int) -> bool:
-    """Return whether a number before tens is of hundreds: "eighteen fifty", and not two of fifty."""
+    """Return whether a number before tens is of hundreds, as in "eighteen fifty"."""
     is_spoken = 0 < total < _MOST_HUNDREDS and total != 10 and total.denominator == 1
-    is_spoken = is_spoken and 10 <= value < 100 and _word(tokens, j - 1) not in ARTICLES - {"one"}
+    is_spoken = is_spoken and 10 <= value < 100
+    is_spoken = is_spoken and _word(tokens, j - 1) not in ARTICLES - {"one"}
     after = {_word(tokens, k) for k in range(j + 1, j + 5)}
     return is_spoken and not (total < 10 and _COUNTED & after)  # "two forty mm cable holes"
 

@@ -1,4 +1,4 @@
-"""A slab told again with one size that differs is no further slab: its sizes are readings of one."""
+"""A slab told again with one size that differs is one slab, of which that size has two readings."""
 
 from __future__ import annotations
 
