@@ -2,18 +2,26 @@
 
 import json
 import re
+import shlex
+from collections.abc import Iterator
 from datetime import date
-from typing import Any
+from io import StringIO
+from pathlib import Path
+from typing import Any, Final
 
 import pytest
 from flask.testing import FlaskClient
 
 from conftest import MAKER_KEY
 from design.source import ROOT
+from ledgerstone.cli.profiles import run as run_profiles
 from ledgerstone.json_types import JSON
+from support.commands import ran
 
 README = (ROOT / "README.md").read_text(encoding="utf-8")
 BLOCKS = re.findall(r"```(sh|json)\n(.*?)```", README, re.DOTALL)
+PYTHON: Final = ".venv/bin/python -m"
+ANSWERS_ENDED: Final = 2
 ANSWERS = [json.loads(text) for kind, text in BLOCKS if kind == "json"]
 
 
@@ -21,7 +29,9 @@ ANSWERS = [json.loads(text) for kind, text in BLOCKS if kind == "json"]
 def order() -> dict[str, Any]:
     """The order that the README's curl call sends."""
     sent = next(text for kind, text in BLOCKS if kind == "sh" and "curl" in text)
-    body: dict[str, Any] = json.loads(sent.split("-d '")[1].rsplit("'", 1)[0])
+    (written,) = re.findall(r"cat > order\.json <<'END'\n(.*?)\nEND\n", sent, re.DOTALL)
+    assert "-d @order.json" in sent
+    body: dict[str, Any] = json.loads(written)
     return body
 
 
@@ -74,3 +84,46 @@ def test_the_email_shown_becomes_an_offer(client: FlaskClient) -> None:
     assert [one["label"] for one in read["order"]["slabs"][0]["cutouts"]] == ["basin", "tap"]
     answer = client.post("/v1/quotes", json=read["proposal"])
     assert answer.status_code == 200, answer.text
+
+
+def _commands() -> Iterator[list[str]]:
+    """The words of each command for our Python, those of the table last, as they stand."""
+    for kind, text in BLOCKS:
+        lines = text.splitlines() if kind == "sh" else []
+        yield from (shlex.split(line, comments=True)[2:] for line in lines if PYTHON in line)
+    table = README[README.index("| what | terminal, after `") :].split("\n\n")[0]
+    for row in table.splitlines()[2:]:
+        cell = row.split("|")[2].strip()
+        if cell:
+            yield ["ledgerstone", *shlex.split(cell.strip("`"))]
+
+
+def test_its_commands_work_in_the_order_in_which_they_stand(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, order: dict[str, Any]
+) -> None:
+    """Each finds the files that it reads and writes no file that is there; one asks for answers."""
+    monkeypatch.chdir(tmp_path)
+    Path("order.json").write_text(json.dumps(order), encoding="utf-8")
+    (email,) = re.findall(r"```text\n(.*?)```", README, re.DOTALL)
+    Path("mail.eml").write_text(f"From: orla@example.com\n\n{email}", encoding="utf-8")
+    done = []
+    for module, *arguments in _commands():
+        if arguments[0] == "mailbox":
+            continue  # watches a mail server until it is stopped
+        if "--help" in arguments:
+            with pytest.raises(SystemExit) as ended:
+                run_profiles(arguments, StringIO(), StringIO(), {}, StringIO())
+            status = ended.value.code
+        elif module == "ledgerstone.workshop":
+            status = run_profiles(arguments, StringIO(), StringIO(), {}, StringIO())
+        else:
+            status = ran(*arguments)[0]
+        done.append((arguments, status))
+    begun = [arguments[1] for arguments, _ in done if arguments[0] == "init"]
+    assert len(done) >= 10
+    assert len(begun) == len(set(begun)) == 3
+    assert [
+        (arguments, status)
+        for arguments, status in done
+        if status != (ANSWERS_ENDED if "--ask" in arguments else 0)
+    ] == []
