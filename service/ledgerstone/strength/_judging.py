@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
+from itertools import islice
 
 import numpy as np
 from shapely.geometry import Point
@@ -11,6 +12,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
 from ledgerstone.arrays import FloatArray
+from ledgerstone.outline import XY
 from ledgerstone.strength import _search
 from ledgerstone.strength._placed import PlacedSlab
 from ledgerstone.strength._tried import CaseBatch, TriedCase
@@ -22,8 +24,10 @@ from ledgerstone.strength.plate import Cases
 from ledgerstone.strength.verdict import Case, Verdict
 
 MAX_LOW_RESTS = 4
-NEAREST_TO_A_LOW_REST = 4
+NEAREST_APART_MM = 100.0  # between places over a low rest: many of those searched lie together
 HARDEST_WITH_A_LOW_REST = 8
+BESIDE_MM = (15.0, 50.0)  # how far from the worst place with a rest low others are tried
+MAX_BESIDE = 6
 APART_MM = 180.0  # between the hardest places
 PSI_2 = 0.3  # quasi-permanent share of a dwelling's load, EN 1990 table A1.1
 # EN 1992-1-1 figure 3.1: 50 % inside, 80 % outside.
@@ -41,7 +45,9 @@ def with_the_rest(placed: PlacedSlab, searched: tuple[CaseBatch, ...]) -> tuple[
     low = list(_low_rests(placed, searched))
     if not others and not low:
         return searched
-    return (*searched, placed.settled([*others, *low]))
+    batch = placed.settled([*others, *low])
+    beside = _beside_the_worst(placed, batch)
+    return (*searched, batch, placed.settled(beside)) if beside else (*searched, batch)
 
 
 def live_load_cases(
@@ -121,18 +127,39 @@ def _low_rests(placed: PlacedSlab, searched: Sequence[CaseBatch]) -> Iterator[Tr
     if not low:
         return
     stays = _hardest_first(placed, searched)
-    hardest = _apart(stays)
+    hardest = list(islice(_apart(stays, APART_MM), HARDEST_WITH_A_LOW_REST))
     for group in low[:MAX_LOW_RESTS]:
         footprints = [b.footprint for b in placed.carrying if b.group == group]
         yield TriedCase("low-rest", (placed.weight, placed.even), group)
-        for place in dict.fromkeys([*_nearest(stays, plane.union(footprints)), *hardest]):
+        for place in dict.fromkeys([*_over(stays, plane.union(footprints)), *hardest]):
             yield placed.over_a_low_rest(place, group)
 
 
-def _hardest_first(placed: PlacedSlab, searched: Sequence[CaseBatch]) -> list[LoadPlace]:
-    """The places where the slab stays down with somebody sitting, the worst in other cases first.
+def _beside_the_worst(placed: PlacedSlab, batch: CaseBatch) -> list[TriedCase]:
+    """Somebody sitting beside the worst place with a rest low, where the slab stays down."""
+    sat = [
+        (round(stress.mpa, 6), tried)
+        for tried, stress in zip(batch.tried, batch.found, strict=True)
+        if tried.case == "low-rest-and-sitting"
+    ]
+    if not sat:
+        return []
+    _, worst = max(sat, key=lambda one: one[0])
+    if worst.low is None or worst.place is None:
+        return []
+    least, most = BESIDE_MM
+    away = np.hypot(*(placed.seats.xy - worst.place.xy).T).round(3)
+    near = np.flatnonzero((away > least) & (away < most) & ~placed.seats.at_a_corner)
+    near = near[np.argsort(away[near], kind="stable")][:MAX_BESIDE]
+    stays = _stays(placed, [placed.seats.place(k) for k in near.tolist()])
+    return [placed.over_a_low_rest(place, worst.low) for place in stays]
 
-    A narrow strip or a free corner is none of them: nobody sits there.
+
+def _hardest_first(placed: PlacedSlab, searched: Sequence[CaseBatch]) -> list[LoadPlace]:
+    """Places where the slab stays down with somebody sitting, the worst in other cases first.
+
+    Instead of a place where it tips comes the nearest seat where it does not: there few rests
+    carry it. A narrow strip or a free corner is none of them: nobody sits there.
     """
     used = {
         tried.place: -round(batch.found[k].mpa / placed.limit_mpa(tried.case), 6)
@@ -141,27 +168,51 @@ def _hardest_first(placed: PlacedSlab, searched: Sequence[CaseBatch]) -> list[Lo
         if tried.place is not None and tried.place.kind == "anywhere"
     }
     places = sorted(used, key=used.__getitem__)
+    stays = _stays(placed, places)
+    steady = _steady_seats(placed) if len(stays) < len(places) else []
+    if not steady:
+        return [place for place in places if place in stays]
+    instead = [place if place in stays else _nearest(place.xy, steady) for place in places]
+    found = list(dict.fromkeys(instead))
+    stays |= _stays(placed, [place for place in found if place not in stays])
+    return [place for place in found if place in stays]
+
+
+def _stays(placed: PlacedSlab, places: Sequence[LoadPlace]) -> dict[LoadPlace, None]:
+    """Those of some places, in order, where the slab stays down with somebody sitting."""
     tips = placed.rested.tips([placed.with_person(p, "somebody-sitting").loads for p in places])
-    return [place for place, tip in zip(places, tips, strict=True) if tip is None]
+    return {place: None for place, tip in zip(places, tips, strict=True) if tip is None}
 
 
-def _apart(places: Sequence[LoadPlace]) -> list[LoadPlace]:
-    """The first of some places that lie apart from each other."""
+def _steady_seats(placed: PlacedSlab) -> list[LoadPlace]:
+    """Seats where the hull of the rests says that it does."""
+    seats = placed.seats
+    off = placed.tips_off(seats.xy, np.full(len(seats), placed.workshop.loads.point_n))
+    return [seats.place(k) for k in np.flatnonzero(~off & ~seats.at_a_corner).tolist()]
+
+
+def _nearest(at: XY, among: Sequence[LoadPlace]) -> LoadPlace:
+    away = np.hypot(*(np.array([place.xy for place in among]) - at).T)
+    return among[int(np.argmin(np.round(away, 1)))]
+
+
+def _apart(places: Iterable[LoadPlace], apart_mm: float) -> Iterator[LoadPlace]:
+    """Those of some places, the first ones first, that lie apart from each other."""
     kept: list[LoadPlace] = []
     for place in places:
-        if all(math.dist(place.xy, other.xy) >= APART_MM for other in kept):
+        if all(math.dist(place.xy, other.xy) >= apart_mm for other in kept):
             kept.append(place)
-        if len(kept) == HARDEST_WITH_A_LOW_REST:
-            break
-    return kept
+            yield place
 
 
-def _nearest(stays: Sequence[LoadPlace], over: BaseGeometry) -> list[LoadPlace]:
-    """The places nearest to a rest, its middle first, of those where the slab stays down."""
-    hull, middle = over.convex_hull, over.centroid
-    away = [
-        (round(hull.distance(Point(p.xy)), 1), round(middle.distance(Point(p.xy)), 1))
-        for p in stays
-    ]
-    order = sorted(range(len(stays)), key=away.__getitem__)
-    return [stays[k] for k in order[:NEAREST_TO_A_LOW_REST]]
+def _over(stays: Sequence[LoadPlace], rest: BaseGeometry) -> Iterator[LoadPlace]:
+    """The places nearest to a rest's middle and to the middles of its sides, apart from each other.
+
+    Over the middles of a unit's rails the slab is not bent most while the unit is level, so the
+    search need not have gone there.
+    """
+    x0, y0, x1, y1 = rest.bounds
+    x, y = 0.5 * (x0 + x1), 0.5 * (y0 + y1)
+    middles = ((x, y), (x, y0), (x, y1), (x0, y), (x1, y))
+    nearest = (_nearest(at, stays) for at in middles if stays)
+    return _apart(nearest, NEAREST_APART_MM)

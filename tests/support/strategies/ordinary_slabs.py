@@ -30,8 +30,18 @@ def ordinary_slab(seed: int) -> Json:
     return slab_json(box(length, width), *openings, thickness=thickness, rests=rests)
 
 
-def _on_units(rng: random.Random, thickness: int) -> Json:
-    widths = [rng.choice([400, 500, 600, 600, 800, 900]) for _ in range(rng.randint(1, 4))]
+def over_inner_units(seed: int) -> Json:
+    """Write the slab of one seed: over three or four units, most of the wide ones with a bowl.
+
+    An inner unit may lie low, and the slab then spans it beside its bowl.
+    """
+    rng = random.Random(seed)  # noqa: S311 - a test's own cases
+    thickness = rng.choice([30, 34, 40, 40, 40, 50])
+    return _on_units(rng, thickness, fewest=3, bowls=0.8)
+
+
+def _on_units(rng: random.Random, thickness: int, *, fewest: int = 1, bowls: float = 0.4) -> Json:
+    widths = [rng.choice([400, 500, 600, 600, 800, 900]) for _ in range(rng.randint(fewest, 4))]
     over = {
         "front": rng.choice([0, 20, 20, 20, 150, 300]),
         "right": rng.choice([0, 0, 0, 200, 300]),
@@ -40,7 +50,7 @@ def _on_units(rng: random.Random, thickness: int) -> Json:
     units: list[Json] = [{"width": w} for w in widths]
     openings: list[Json] = []
     for k, unit in enumerate(units):
-        if len(openings) < 2 and unit["width"] >= 600 and rng.random() < 0.4:
+        if len(openings) < 2 and unit["width"] >= 600 and rng.random() < bowls:
             start = sum(w for w in widths[:k])
             openings.append(_bowl(rng, start, unit["width"], width))
             unit["for"] = "basin"
