@@ -196,7 +196,7 @@ def lead_time_members(lead_time: LeadTime, speech: Speech) -> Members:
         "if_ordered_by": lead_time.if_ordered_by,
         "arrives_earliest": lead_time.arrives_earliest,
         "arrives_latest": lead_time.arrives_latest,
-        "stages": [
+        "stages": [  # a phase's name on the wire: see `work.operation.Phase`
             {
                 "name": speech.say(phase.name),
                 "starts": phase.starts,

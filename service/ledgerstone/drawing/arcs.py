@@ -65,7 +65,7 @@ def curved(points: PointRows) -> Curved:
 def written(course: Curved, places: int = 2, camera: Camera | None = None) -> str:
     """Write a course as path data: in plane mm, or on the sheet as a camera sees the top.
 
-    The projection turns the plane, which leaves a circle as it is, and then squashes it: on the
+    The projection turns the plane, which leaves a circle as it is, and then compresses it: on the
     sheet an arc is one of an ellipse, whose wider axis is level where the plane is.
     """
     wide, high = (1.0, 1.0) if camera is None else camera.circle

@@ -53,7 +53,7 @@ def find(
     """Search for remedies of every stopping finding, and for one change that settles all."""
     search = _Search(planned, context, findings, trials, budget=budget, contain=contain)
     may_prove = budget.spends(sum(map(proof_units, planned.order.slabs)))
-    plain = _kept_for_a_plain(planned.order) * len(planned.order.slabs)
+    plain = _plain_slab_reserve(planned.order) * len(planned.order.slabs)
     fix = search.contained_fix(SIZES_WITHIN, max(KEPT_FOR_REMEDIES * budget.left, plain))
     budget.keep(max(KEPT_FOR_FAR * budget.left, plain) if fix is None else 0.0)
     search.whole.full = FULL_FOR_REMEDIES
@@ -70,7 +70,7 @@ def find(
     return Found(remedies, fix, nearest, why_not, search.verified)
 
 
-def _kept_for_a_plain(order: Order) -> float:
+def _plain_slab_reserve(order: Order) -> float:
     """Units kept for each slab's last resort; several share what all of them may keep."""
     return min(PLAIN_SLAB, PLAIN_SLABS / len(order.slabs))
 
@@ -158,7 +158,7 @@ class _Search:
         return Fix(say(found), found, outcome.price)
 
     def _slab(self, i: int, most_share: float) -> State | None:
-        """Put one slab right by itself: in its shape and in its strength."""
+        """Correct one slab by itself: its shape, then its strength."""
         alone = Order(slabs=(self.order.slabs[i],))
 
         def trial(state: State) -> Outcome:
@@ -169,7 +169,7 @@ class _Search:
         begin = start(alone)
         if most_share <= SIZES_WITHIN:
             return cheapest(tried, begin, most_share)
-        kept = _kept_for_a_plain(self.order) / 2
+        kept = _plain_slab_reserve(self.order) / 2
         self.budget.kept += kept
         found = cheapest(tried, begin, most_share)
         self.budget.kept -= kept

@@ -27,7 +27,7 @@ class Booking:
 
     @property
     def minutes(self) -> tuple[int, int]:
-        """First minute and the one after the last, counted from year 1 by the clock on the wall."""
+        """First minute and the one after the last, local time, counted from year 1."""
         end = MINUTES_A_DAY if self.ends is None else minute_of(self.ends)
         return minute_at(self.first) + minute_of(self.starts), minute_at(self.last) + end
 

@@ -60,7 +60,7 @@ def read_bookings(text: str, rules: BookingRules, timezone: str, today: date) ->
         return CalendarRead(why_not=fault)
     try:
         calendar = icalendar.Calendar.from_ical(text)
-        fault = _kept_to_what_holds(calendar, rules, today)
+        fault = _keep_only_holding(calendar, rules, today)
         if fault is not None:
             return CalendarRead(why_not=fault)
         taken = tuple(_taken(calendar, rules, ZoneInfo(timezone), today))
@@ -95,7 +95,7 @@ def _too_many_entries() -> Message:
     return Message("calendar-too-many-entries", most=MAX_EVENTS)
 
 
-def _kept_to_what_holds(
+def _keep_only_holding(
     calendar: icalendar.Calendar, rules: BookingRules, today: date
 ) -> Message | None:
     """Leave entries that hold nothing out of a calendar; say why the others are too much to read.

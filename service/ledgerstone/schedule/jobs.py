@@ -26,7 +26,7 @@ from ledgerstone.workshop.records import Workshop
 
 @dataclass(frozen=True, slots=True)
 class ScheduledJob:
-    """One job in the calendar, in minutes from year 1 by the clock on the wall.
+    """One job in the calendar, in minutes of local time from year 1.
 
     Attributes
     ----------
@@ -70,7 +70,7 @@ class TableLoad:
 
 
 def moment(minute: int) -> datetime:
-    """Write a minute as a day and a time, by the clock on the wall."""
+    """Write a minute as a day and a time."""
     hour, rest = divmod(minute % MINUTES_A_DAY, 60)
     return datetime.combine(day_at(minute), time(hour, rest))
 

@@ -45,7 +45,7 @@ class PhaseSummary:
     def phases(self) -> Iterable[PhaseDays]:
         """Yield every phase in the order of the work."""
         yield from self._work("sample")
-        yield from self._yes()
+        yield from self._approval()
         yield from self._work("mould")
         yield from self._work("cast")
         yield from self._cover()
@@ -74,8 +74,8 @@ class PhaseSummary:
         starts = day_at(min(scheduled.starts for scheduled in mine))
         yield PhaseDays(phase, starts, ends, (why, *self.shut(ready_at, ends)))
 
-    def _yes(self) -> Iterable[PhaseDays]:
-        """The wait for the tile to dry and travel, and for the customer's yes to it."""
+    def _approval(self) -> Iterable[PhaseDays]:
+        """The wait for the tile to dry and travel, and for the customer's approval of it."""
         tiles = self._of("sample")
         if tiles:
             ends = last_day(max(tile.wait_ends for tile in tiles))

@@ -28,13 +28,13 @@ def compliance_of(supports: Sequence[Support], stations: Stations) -> FloatArray
     ------
     ``Beam.compliance`` and ``crushing``, one after the other: flexibilities add.
     """
-    if not any(_gives(support) for support in supports):
+    if not any(_is_compliant(support) for support in supports):
         return None
     found = np.zeros((len(stations.owner), len(stations.owner)))
     forces = stations.owner[stations.is_force]  # they come first, support by support
     ends = np.searchsorted(forces, np.arange(len(supports) + 1)).tolist()
     for support, (start, end) in zip(supports, pairwise(ends), strict=True):
-        if not _gives(support) or isinstance(support, PointSupport):
+        if not _is_compliant(support) or isinstance(support, PointSupport):
             continue
         places, own = stations.places[start:end], found[start:end, start:end]
         if isinstance(support, AreaSupport):
@@ -49,7 +49,7 @@ def compliance_of(supports: Sequence[Support], stations: Stations) -> FloatArray
     return found
 
 
-def _gives(support: Support) -> bool:
+def _is_compliant(support: Support) -> bool:
     match support:
         case LineSupport():
             return support.beam is not None or support.crushes_n_per_mm2 is not None

@@ -29,7 +29,7 @@ import numpy as np
 
 from ledgerstone.arrays import BoolArray, FloatArray, IntArray
 
-PATIENCE = 5  # rounds of whole blocks that may pass without fewer rests that offend
+MAX_ROUNDS_WITHOUT_GAIN = 5  # rounds of whole blocks that may pass without fewer rests that offend
 MAX_ROUNDS = 60
 ALIKE = 32  # systems whose sizes differ by less are solved together
 
@@ -168,7 +168,7 @@ def touching_rests(
         left, swaps, many = left[still], swaps[still], many[still]
         sides, offends = sides[still], offends[still]
         swaps &= sides | _is_largest_beside(np.where(sides, 0.0, offends)) | (nth == 0)
-        patience[left] = np.where(many < fewest[left], PATIENCE, patience[left] - 1)
+        patience[left] = np.where(many < fewest[left], MAX_ROUNDS_WITHOUT_GAIN, patience[left] - 1)
         fewest[left] = np.minimum(fewest[left], many)
         (single,) = (patience[left] < 0).nonzero()
         if len(single):

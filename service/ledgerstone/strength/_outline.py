@@ -27,7 +27,7 @@ SHORTEST_SIDE_MM = 5.0  # shorter sides go too, where slivers go
 BEVELLED_LIMIT = 1.6  # where slivers go, corners sharper than about 77 degrees lose their tips
 
 
-def tidied(outline: Polygon) -> Polygon:
+def simplified(outline: Polygon) -> Polygon:
     """Outline with the same strength and far fewer corners.
 
     Round holes up to 60 mm become the octagon around them and corner radii up to 60 mm become

@@ -133,7 +133,7 @@ def _carried(
     return rows, moved
 
 
-def given_way(
+def with_compliance(
     footing: Footing, rigidity: float, supports: Sequence[Support] | None = None
 ) -> Footing:
     """Same footing under a slab of another rigidity, or on supports of another compliance.

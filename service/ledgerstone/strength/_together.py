@@ -83,7 +83,7 @@ class Contact:
         reactions, motions = self._solved(scaled, none, touching.T)
         sunk = np.where(touching.T, self._sunk(scaled, reactions, motions), 0.0)
         if np.abs(sunk).max() > contact.OPENS * np.abs(scaled).max():
-            reactions, motions = self._sharper(scaled, none, touching.T, reactions, motions)
+            reactions, motions = self._refined(scaled, none, touching.T, reactions, motions)
         return reactions.T, rests.stiffening * motions.T
 
     def _alone(self, free: FloatArray, pull: FloatArray) -> contact.Balance:
@@ -115,7 +115,7 @@ class Contact:
             off = np.abs(reactions @ rests.rigid - pulls).max(axis=1)
             if done and (close & (off <= contact.BALANCE * load)).all():
                 break
-            reactions, motions = self._sharper(wanted, pulls, touching, reactions, motions)
+            reactions, motions = self._refined(wanted, pulls, touching, reactions, motions)
         pushes = np.where(rests.pushes_only, reactions, 0.0).min(axis=1) >= -contact.PULLS * load
         sunk = self._sunk(wanted, reactions, motions)
         clear = np.where(touching, np.abs(sunk), sunk).max(axis=1) <= opening
@@ -149,7 +149,7 @@ class Contact:
             self._exchange = found
         return found
 
-    def _sharper(
+    def _refined(
         self,
         wanted: FloatArray,
         pulls: FloatArray,
@@ -157,7 +157,7 @@ class Contact:
         reactions: FloatArray,
         motions: FloatArray,
     ) -> tuple[FloatArray, FloatArray]:
-        """The same, less what rounding left of the overlaps and out of balance."""
+        """One step of iterative refinement: less the residual of overlaps and balance."""
         left = np.where(touching, self._sunk(wanted, reactions, motions), 0.0)
         more = self._solved(left, pulls - reactions @ self._rests.rigid, touching)
         return reactions + more[0], motions + more[1]

@@ -34,7 +34,7 @@ SHARPLY = 0.87  # radians that a corner turns: 50 degrees
 APART_MM = 9.0  # places nearer to each other than that are one
 
 
-def ringed(ends: FloatArray) -> FloatArray:
+def with_rings(ends: FloatArray) -> FloatArray:
     """Ends of rests in order, and `RING` places round each, mm, shape (n, 2), none too close.
 
     ``ends`` has shape (k, 2), mm.

@@ -20,12 +20,12 @@ CEMENT_S: dict[CementClass, float] = {"R": 0.20, "N": 0.25, "S": 0.38}
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DesignBasis:
-    """How much of a mean bending strength is counted on: the one place that says so.
+    """From mean to design bending strength: the one place that defines it.
 
     Parameters
     ----------
     characteristic_share
-        Strength that 95 in 100 specimens reach, over the mean (EN 1992-1-1 table 3.1: 0.7).
+        Characteristic strength, the 5 % fractile, over the mean (EN 1992-1-1 table 3.1: 0.7).
     gamma_c
         Partial factor of concrete (EN 1992-1-1 2.4.2.4: 1.5; accidental 1.2).
     plain_alpha
@@ -54,7 +54,7 @@ class Concrete:
     cement
         Class of the cement's early strength.
     share
-        Share of the standard's tensile strength that this mix is trusted with.
+        Share of the standard's tensile strength that is assumed for this mix.
     tested
         Results of broken strips of this recipe; they replace the standard's value.
     basis
@@ -91,7 +91,7 @@ class Concrete:
 
     @property
     def fctk_005_mpa(self) -> float:
-        """Tensile strength that 95 in 100 reach, MPa: ``0.7 fctm``.
+        """Characteristic tensile strength, 5 % fractile, MPa: ``0.7 fctm``.
 
         Source
         ------
@@ -101,7 +101,7 @@ class Concrete:
 
     @property
     def ecm_mpa(self) -> float:
-        """Mean stiffness at 28 days with quartzite, MPa: ``22 (fcm / 10)^0.3`` GPa.
+        """Secant modulus of elasticity at 28 days with quartzite, MPa: ``22 (fcm / 10)^0.3`` GPa.
 
         Source
         ------
@@ -126,7 +126,7 @@ class Concrete:
     def design_bending_mpa(
         self, thickness_mm: float, age_days: float, *, basis: DesignBasis | None = None
     ) -> float:
-        """Bending stress that a slab is trusted with at an age.
+        """Design bending strength of a slab at an age, MPa.
 
         ``k_fl(h) · 0.7 fctm(t) / 1.5`` times the mix's share; or, where the recipe was tested, the
         characteristic strength of its strips, brought to this thickness and age, over 1.5.
@@ -171,7 +171,7 @@ class Concrete:
         return age_days_of(wanted_mpa / self._at_28_days_mpa(thickness_mm, basis), self.cement)
 
     def plain_tension_mpa(self, age_days: float, *, basis: DesignBasis | None = None) -> float:
-        """Tension that a cracked-through plain section is trusted with, MPa.
+        """Design tensile strength of plain concrete, MPa.
 
         Source
         ------

@@ -24,7 +24,12 @@ from ledgerstone.strength._spacing import (
     ruled_mm,
     spacing_for,
 )
-from ledgerstone.strength._turning import are_clear_of, ringed, round_corners, with_ends_at_the_edge
+from ledgerstone.strength._turning import (
+    are_clear_of,
+    round_corners,
+    with_ends_at_the_edge,
+    with_rings,
+)
 
 MAX_NODES = 2000  # three unknowns each: methods §1.2
 MAX_NODES_ASKED = 40_000  # where the caller names the element size
@@ -153,10 +158,10 @@ def mesh_of(
     """
     about = MultiPoint(turning)
     image = image_of(outline, [*zones, about])
-    seen = _outline.tidied(image.of(outline))
+    seen = _outline.simplified(image.of(outline))
     most = MAX_NODES if mesh_mm is None else MAX_NODES_ASKED
     turned = image.points(np.array(turning).reshape(-1, 2))
-    ends = ringed(turned)
+    ends = with_rings(turned)
     spacing = _spacing_of(seen, thickness_mm, mesh_mm, most, ends)
     cornered = with_ends_at_the_edge(_rounded_off(seen, spacing), turned)
     boundary = _outline.noded(cornered, [image.of(zone) for zone in zones])

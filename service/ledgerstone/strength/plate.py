@@ -169,12 +169,12 @@ class Rested:
     def at(self, *, thickness_mm: float | None = None, e_mpa: float | None = None) -> Rested:
         """Same rests at another thickness or age."""
         other = self.plate.at(thickness_mm=thickness_mm, e_mpa=e_mpa)
-        footing = _rested.given_way(self.footing, other.rigidity_nmm)
+        footing = _rested.with_compliance(self.footing, other.rigidity_nmm)
         return Rested(other, footing, self.support_count)
 
     def giving_way(self, supports: Sequence[Support]) -> Rested:
         """Same plate on supports at the same places, of another compliance."""
-        footing = _rested.given_way(self.footing, self.plate.rigidity_nmm, supports)
+        footing = _rested.with_compliance(self.footing, self.plate.rigidity_nmm, supports)
         return Rested(self.plate, footing, self.support_count)
 
     def influence(self, columns: FloatArray, touching: BoolArray, weight: OwnWeight) -> Influence:

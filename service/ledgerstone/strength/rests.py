@@ -93,7 +93,7 @@ def on_rails(
         if bearing.unit is None or levels[bearing.unit] == "rigid"
         else replace(
             bearing,
-            support=_giving_way(
+            support=_with_compliance(
                 bearing.support,
                 rails,
                 levels[bearing.unit],
@@ -104,8 +104,8 @@ def on_rails(
     )
 
 
-def _giving_way(support: Support, rails: Rails, level: RestKind, *, upright: bool) -> Support:
-    """A panel or a rail of a unit, as it gives."""
+def _with_compliance(support: Support, rails: Rails, level: RestKind, *, upright: bool) -> Support:
+    """A panel or a rail of a unit, with its compliance."""
     if not isinstance(support, LineSupport):
         return support
     (x0, _), (x1, _) = support.points[0], support.points[-1]

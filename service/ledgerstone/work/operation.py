@@ -8,6 +8,10 @@ from typing import Literal
 
 from ledgerstone.message import Message
 
+# An order's work is in phases here; customers read of stages. So they are called in
+# `lead_time.stages` and `operations[].stage` of answers, in the messages named `stage-…`, and on
+# the page. In Python a stage is one of a quote's (`stages/`), and the metrics' label `stage` is a
+# part of answering (`TIMED_PARTS` of `api/counts.py`).
 Phase = Literal["sample", "mould", "cast", "cover", "finish", "dry", "seal", "pack"]
 Machine = Literal["mixer", "polisher"]
 PHASES: tuple[Phase, ...] = ("sample", "mould", "cast", "cover", "finish", "dry", "seal", "pack")
