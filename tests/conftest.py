@@ -25,6 +25,8 @@ if TYPE_CHECKING:
     from flask.testing import FlaskClient
     from playwright.sync_api import Browser
 
+    from support.profile_form import NewForm
+
 pytest_plugins = ("support.workers",)
 
 # The same cases on every machine and in every run; --long looks for new ones. No machine is too
@@ -171,6 +173,14 @@ def app(today: date) -> "Flask":
 def client(app: "Flask") -> "FlaskClient":
     """A caller of the service, without a socket between."""
     return app.test_client()
+
+
+@pytest.fixture(scope="session")
+def new_form(tmp_path_factory: pytest.TempPathFactory) -> "NewForm":
+    """A client of the form of a new maker's file, by country and language; nobody saves it."""
+    from support.profile_form import new_forms  # noqa: PLC0415 - only its tests need flask
+
+    return new_forms(tmp_path_factory.mktemp("forms"))
 
 
 @pytest.fixture(scope="session")

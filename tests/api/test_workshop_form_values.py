@@ -1,16 +1,14 @@
 """Every value of every table can be confirmed, unconfirmed and changed in the profile's form."""
 
 import re
-from pathlib import Path
 from typing import Final
 
 import pytest
+from flask.testing import FlaskClient
 
 from ledgerstone.workshop.describing import SUBJECT_OF
-from ledgerstone.workshop.loader import example_for, load_profile
-from ledgerstone.workshop.starting import starting_profile
 from support.documents import Json
-from support.profile_form import ASKED, form, tried
+from support.profile_form import ASKED, NewForm, tried
 
 COUNTRIES: Final = ("GB", "DE", "US")
 LISTS: Final = frozenset({"lines", "words", "numbers", "wholes", "choices"})
@@ -19,11 +17,9 @@ YES_NO: Final = {"true": "false", "false": "true"}
 
 
 @pytest.fixture(params=COUNTRIES)
-def fresh(request: pytest.FixtureRequest, tmp_path: Path) -> Path:
-    """A file as a new maker of each country has it, nothing in it theirs."""
-    file = tmp_path / "workshop.toml"
-    file.write_text(starting_profile(load_profile(example_for(request.param))), encoding="utf-8")
-    return file
+def client(request: pytest.FixtureRequest, new_form: NewForm) -> FlaskClient:
+    """A caller of the form of a new maker's file in each country, nothing in it theirs."""
+    return new_form(request.param)
 
 
 def values_of(told: Json) -> dict[str, Json]:
@@ -36,9 +32,10 @@ def described(told: Json) -> dict[str, str]:
     return {pointer: one["standing"] for pointer, one in values_of(told).items()}
 
 
-def test_each_table_is_confirmed_by_one_tick_and_unconfirmed_by_another(fresh: Path) -> None:
+def test_each_table_is_confirmed_by_one_tick_and_unconfirmed_by_another(
+    client: FlaskClient,
+) -> None:
     """After a tick on each of a profile's tables nothing is invented, and after another all is."""
-    client = form(fresh)
     before = described(client.get(ASKED).get_json())
     tables = sorted({pointer.split("/")[1] for pointer in before})
     assert set(tables) <= set(SUBJECT_OF)
@@ -52,9 +49,8 @@ def test_each_table_is_confirmed_by_one_tick_and_unconfirmed_by_another(fresh: P
 
 
 @pytest.mark.parametrize("each", [15, pytest.param(1, marks=pytest.mark.long)])
-def test_each_value_is_confirmed_by_its_own_tick(fresh: Path, each: int) -> None:
+def test_each_value_is_confirmed_by_its_own_tick(client: FlaskClient, each: int) -> None:
     """A tick on each value that is invented makes it the maker's, and another takes that back."""
-    client = form(fresh)
     before = described(client.get(ASKED).get_json())
     invented = [pointer for pointer, whose in before.items() if whose == "invented"]
     chosen = {*invented[::each], "/offer/smallest_order"}
@@ -85,9 +81,8 @@ def other_than(value: Json) -> Json:
     return {**at, "value": others.get(value["kind"], f"{now} II")}
 
 
-def test_each_value_is_changed(fresh: Path) -> None:
+def test_each_value_is_changed(client: FlaskClient) -> None:
     """Each value set to another is written so, a number is the maker's then, none is lost."""
-    client = form(fresh)
     values = values_of(client.get(ASKED).get_json())
     changes = [other_than(one) for one in values.values()]
     after = values_of(tried(client, *changes, described=True))
@@ -100,9 +95,8 @@ def test_each_value_is_changed(fresh: Path) -> None:
     assert len(theirs) > 0.95 * len(numbers)  # a few become another invented workshop's own
 
 
-def test_what_is_left_out_is_begun(fresh: Path) -> None:
+def test_what_is_left_out_is_begun(client: FlaskClient) -> None:
     """Each table that a new file leaves out can be added, and each value written."""
-    client = form(fresh)
     told = client.get(ASKED).get_json()
     absent = [one["pointer"] for one in told["tables"] if not one["there"]]
     unset = [one for one in told["values"] if "standing" not in one]
@@ -123,12 +117,11 @@ def filled_in(value: Json) -> Json:
 
 
 @pytest.mark.parametrize("each", [9, pytest.param(1, marks=pytest.mark.long)])
-def test_what_is_typed_is_the_makers(fresh: Path, each: int) -> None:
+def test_what_is_typed_is_the_makers(client: FlaskClient, each: int) -> None:
     """A value typed as some country's profile is started with is nobody's invention any more.
 
     Left out again, no word of whose it was stays behind.
     """
-    client = form(fresh)
     values = list(values_of(client.get(ASKED).get_json()).values())[::each]
     changes = [
         {"op": "set", **{k: one[k] for k in ("pointer", "value", "values") if k in one}}

@@ -2,6 +2,7 @@
 
 import io
 import tempfile
+from collections.abc import Callable
 from datetime import date
 from functools import cache
 from pathlib import Path
@@ -14,6 +15,8 @@ from ledgerstone.application.workshop_form import version_of
 from ledgerstone.cli.profiles import run
 from support.documents import Json
 from support.offered import MAKER
+
+NewForm = Callable[..., FlaskClient]  # of a country and a language
 
 ASKED = "/v1/workshop"
 _FILE = "ledgerstone.tests.profile"  # a name of the callers' own among what they send
@@ -33,6 +36,25 @@ def form(file: Path, *, is_writable: bool = False, language: str = "en") -> Flas
     client.environ_base["HTTP_ACCEPT_LANGUAGE"] = language
     client.environ_base[_FILE] = str(file)
     return client
+
+
+def new_forms(folder: Path) -> NewForm:
+    """Clients of the forms of new makers' files in a folder, which nobody saves.
+
+    One service a country: what it works out for one test it knows for the next.
+    """
+
+    @cache
+    def asked(country: str) -> FlaskClient:
+        return form(started(folder, country))
+
+    def in_language(country: str, language: str = "en") -> FlaskClient:
+        known = asked(country)
+        client = known.application.test_client()
+        client.environ_base |= {**known.environ_base, "HTTP_ACCEPT_LANGUAGE": language}
+        return client
+
+    return in_language
 
 
 def tried(client: FlaskClient, *changes: Json, **more: object) -> Json:

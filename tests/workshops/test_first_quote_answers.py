@@ -8,7 +8,7 @@ import pytest
 
 from ledgerstone.workshop.first_quote import STEPS
 from support.documents import Json
-from support.profile_form import ASKED, form, started, tried
+from support.profile_form import ASKED, NewForm, form, started, tried
 
 COUNTRIES: Final = ("GB", "DE", "US")
 
@@ -24,9 +24,9 @@ def described(told: Json) -> dict[str, Json]:
 
 
 @pytest.mark.parametrize("country", COUNTRIES)
-def test_every_amount_of_money_is_asked_or_stands_open(tmp_path: Path, country: str) -> None:
+def test_every_amount_of_money_is_asked_or_stands_open(new_form: NewForm, country: str) -> None:
     """No tick confirms a price that is not a field; hours come last, and what lifts is asked."""
-    told = form(started(tmp_path, country)).get(ASKED).get_json()
+    told = new_form(country).get(ASKED).get_json()
     steps = {step["name"]: step for step in told["steps"]}
     assert tuple(steps) == STEPS
     assert STEPS[-1] == "hours"
@@ -46,9 +46,9 @@ def test_every_amount_of_money_is_asked_or_stands_open(tmp_path: Path, country: 
 
 
 @pytest.mark.parametrize("country", COUNTRIES)
-def test_what_was_ticked_stays_to_be_read(tmp_path: Path, country: str) -> None:
+def test_what_was_ticked_stays_to_be_read(new_form: NewForm, country: str) -> None:
     """A step's list is the same after its tick, and none of it is invented any more."""
-    client = form(started(tmp_path, country))
+    client = new_form(country)
     before = {step["name"]: step for step in client.get(ASKED).get_json()["steps"]}
     rest = before["looks"]["rest"]
     told = tried(client, {"op": "confirm", "pointer": "", "values": rest})
@@ -57,9 +57,9 @@ def test_what_was_ticked_stays_to_be_read(tmp_path: Path, country: str) -> None:
     assert after["looks"]["rest"] == []
 
 
-def test_hours_that_were_told_say_when_something_changed_since(tmp_path: Path) -> None:
+def test_hours_that_were_told_say_when_something_changed_since(new_form: NewForm) -> None:
     """What is fitted last takes what was told; a finish that is changed after it shows."""
-    client = form(started(tmp_path, "US"))
+    client = new_form("US")
     fit: Json = {"op": "fit-hours", "pointer": "/hours", "values": ["", "about 14 h", ""]}
     slower = setting("/finishes/2/hours_per_m2", "0.9")
     for changes, stale in (([slower, fit], False), ([fit, slower], True)):
@@ -73,9 +73,9 @@ def test_hours_that_were_told_say_when_something_changed_since(tmp_path: Path) -
 
 
 @pytest.mark.parametrize("country", COUNTRIES)
-def test_a_step_with_a_fault_is_not_done(tmp_path: Path, country: str) -> None:
+def test_a_step_with_a_fault_is_not_done(new_form: NewForm, country: str) -> None:
     """Whatever was confirmed of it."""
-    client = form(started(tmp_path, country))
+    client = new_form(country)
     names = ("name", "town", "email", "telephone")
     typed = [setting(f"/workshop/{name}", f"anna@{name}.test") for name in names]
     done = {step["name"]: step["done"] for step in tried(client, *typed)["steps"]}
@@ -84,9 +84,9 @@ def test_a_step_with_a_fault_is_not_done(tmp_path: Path, country: str) -> None:
     assert not next(step["done"] for step in tried(client, *typed, wrong)["steps"])
 
 
-def test_who_charges_no_tax_is_asked_no_rate(tmp_path: Path) -> None:
+def test_who_charges_no_tax_is_asked_no_rate(new_form: NewForm) -> None:
     """It is no question, and keeps nothing a trial."""
-    client = form(started(tmp_path, "GB"))
+    client = new_form("GB")
     none = setting("/tax/registered", "false")
     told = tried(client, none, described=True)
     money = next(step for step in told["steps"] if step["name"] == "money")
@@ -116,11 +116,11 @@ def test_who_charges_no_tax_is_asked_no_rate(tmp_path: Path) -> None:
     ],
 )
 def test_an_entry_is_read_as_its_maker_types_it(
-    tmp_path: Path, country: str, pointer: str, typed: str, stands: str | None
+    new_form: NewForm, country: str, pointer: str, typed: str, stands: str | None
 ) -> None:
     """Typed so or plainly, the file has the same; what is no number is told beside its field."""
     language = "de" if country == "DE" else "en"
-    client = form(started(tmp_path, country), language=language)
+    client = new_form(country, language)
     told = tried(client, setting(pointer, typed), described=True)
     faults = [fault["pointer"] for fault in told["faults"]]
     if stands is None:
@@ -131,9 +131,9 @@ def test_an_entry_is_read_as_its_maker_types_it(
     assert described(told)[pointer]["value"] == described(plain)[pointer]["value"]
 
 
-def test_a_markup_that_may_be_a_factor_is_asked_about(tmp_path: Path) -> None:
+def test_a_markup_that_may_be_a_factor_is_asked_about(new_form: NewForm) -> None:
     """1.35 adds next to nothing: 35 % is proposed, and what is meant so has its sign."""
-    client = form(started(tmp_path, "US"))
+    client = new_form("US")
     (fault,) = tried(client, setting("/rates/margin_percent", "1.35"))["faults"]
     assert fault["pointer"] == "/rates/margin_percent"
     assert "35%" in fault["says"]
@@ -145,9 +145,9 @@ def test_a_markup_that_may_be_a_factor_is_asked_about(tmp_path: Path) -> None:
     [("US", ["55 to 70"]), ("US", ["winter 55", "summer 70"]), ("US", ["55", "70"]),
      ("DE", ["13 bis 21 °C"]), ("DE", ["im Winter 13", "im Sommer 21"])],
 )  # fmt: skip
-def test_winter_and_summer_are_a_year(tmp_path: Path, country: str, typed: list[str]) -> None:
+def test_winter_and_summer_are_a_year(new_form: NewForm, country: str, typed: list[str]) -> None:
     """Twelve months, the coldest in January and the warmest in July."""
-    client = form(started(tmp_path, country), language="de" if country == "DE" else "en")
+    client = new_form(country, "de" if country == "DE" else "en")
     change: Json = {"op": "set", "pointer": "/handling/workshop_c", "values": typed}
     told = tried(client, change, described=True)
     assert told["faults"] == []
@@ -167,10 +167,10 @@ def test_winter_and_summer_are_a_year(tmp_path: Path, country: str, typed: list[
     ],
 )
 def test_postcodes_are_read_as_makers_type_them(
-    tmp_path: Path, typed: list[str], stands: list[str]
+    new_form: NewForm, typed: list[str], stands: list[str]
 ) -> None:
     """The beginnings that an area has."""
-    client = form(started(tmp_path, "US"))
+    client = new_form("US")
     change: Json = {"op": "set", "pointer": "/areas/0/postcodes", "values": typed}
     told = tried(client, change, described=True)
     assert told["faults"] == []

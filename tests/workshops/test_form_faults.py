@@ -20,7 +20,7 @@ from ledgerstone.workshop.schemas import loaded
 from ledgerstone.workshop.standing import without_standing
 from ledgerstone.workshop.syntax import tables
 from support.documents import Json
-from support.profile_form import ASKED, form, started, tried
+from support.profile_form import ASKED, NewForm, started, tried
 from workshops.strange_words import BRITISH
 
 COUNTRIES: Final = ("US", "DE", "GB")
@@ -45,11 +45,10 @@ def values_of(told: Json) -> list[Json]:
 
 
 @pytest.fixture(scope="module", params=COUNTRIES)
-def found(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory) -> Json:
+def found(request: pytest.FixtureRequest, new_form: NewForm) -> Json:
     """Every fault of every field, by what was entered there."""
     country: str = request.param
-    file = started(tmp_path_factory.mktemp("form"), country)
-    client = form(file, language="de" if country == "DE" else "en")
+    client = new_form(country, "de" if country == "DE" else "en")
     values = values_of(client.get(ASKED).get_json())
     faults = {}
     for entry in AMISS:
@@ -120,9 +119,11 @@ def test_an_american_fault_is_american(found: Json) -> None:
 
 
 @pytest.mark.parametrize("country", COUNTRIES)
-def test_a_wrong_postcode_is_shown_how_its_country_writes_one(country: str, tmp_path: Path) -> None:
+def test_a_wrong_postcode_is_shown_how_its_country_writes_one(
+    country: str, new_form: NewForm
+) -> None:
     """An area's beginning is told like the country's own."""
-    client = form(started(tmp_path, country))
+    client = new_form(country)
     wrong = {"op": "set", "pointer": "/areas/0/postcodes", "values": ["moon 1"]}
     (fault,) = tried(client, wrong)["faults"]
     assert fault["pointer"] == "/areas/0/postcodes/0"
@@ -183,9 +184,9 @@ def test_values_that_do_not_agree_are_told_in_the_form_s_units(
     assert [text for text in says if re.search(rf"{BRITISH}|{METRIC}|\d\.\d{{5}}", text)] == []
 
 
-def test_an_hour_s_price_is_read_as_people_write_it(tmp_path: Path) -> None:
+def test_an_hour_s_price_is_read_as_people_write_it(new_form: NewForm) -> None:
     """With a sign or a currency's letters, and by the hour: the number is what stands then."""
-    client = form(started(tmp_path, "US"))
+    client = new_form("US")
     entries = {
         "$56/hr": "56", "$57 / hour": "57", "58 an hour": "58", "59 per hour": "59",
         "$60": "60", "61 USD/hr.": "61", "$1,056.50 an hour": "1056.50",
@@ -196,9 +197,9 @@ def test_an_hour_s_price_is_read_as_people_write_it(tmp_path: Path) -> None:
         assert f"\nhour = {written}\n" in re.sub(r" +#.*", "", told["text"])
 
 
-def test_a_price_by_the_bag_is_one(tmp_path: Path) -> None:
+def test_a_price_by_the_bag_is_one(new_form: NewForm) -> None:
     """What the key says already may be written behind the amount; another unit may not."""
-    client = form(started(tmp_path, "US"))
+    client = new_form("US")
     at = "/recipe/bag/price_per_bag"
     by_bag: Json = {"op": "mix-from-bags", "pointer": "/recipe/bag"}
     for entry in ("$14.75/bag", "14.75 per bag", "14.75 a bag", "$14.75 / Bags"):
@@ -209,9 +210,9 @@ def test_a_price_by_the_bag_is_one(tmp_path: Path) -> None:
     assert at in {fault["pointer"] for fault in faults}
 
 
-def test_a_number_that_was_typed_is_said_as_it_was_typed(tmp_path: Path) -> None:
+def test_a_number_that_was_typed_is_said_as_it_was_typed(new_form: NewForm) -> None:
     """300 psi and -5 lb are these, though neither is so many of the file's own units."""
-    client = form(started(tmp_path, "US"))
+    client = new_form("US")
     typed = {
         "/recipe/fck_mpa": "300 psi",
         "/lifting/van/most_kg": "-5 lb",
@@ -225,9 +226,9 @@ def test_a_number_that_was_typed_is_said_as_it_was_typed(tmp_path: Path) -> None
 
 
 @pytest.mark.parametrize("country", COUNTRIES)
-def test_one_tick_puts_a_bag_in_the_place_of_parts(country: str, tmp_path: Path) -> None:
+def test_one_tick_puts_a_bag_in_the_place_of_parts(country: str, new_form: NewForm) -> None:
     """The first quote then asks for the bag alone, and with its six values nothing is amiss."""
-    client = form(started(tmp_path, country))
+    client = new_form(country)
     by_bag: Json = {"op": "mix-from-bags", "pointer": "/recipe/bag"}
     told = tried(client, by_bag, described=True)
     asks = next(step["asks"] for step in told["steps"] if step["name"] == "concrete")

@@ -8,7 +8,7 @@ import pytest
 
 from ledgerstone.workshop import DEMONSTRATION
 from support.documents import Json
-from support.profile_form import ASKED, form, started, tried
+from support.profile_form import ASKED, NewForm, form, started, tried
 from workshops.strange_words import BRITISH, STRANGE
 
 # What has no other unit in the United States either: a standard's own.
@@ -30,9 +30,9 @@ def texts_of(told: Json) -> dict[str, str]:
     return found | {f"job {i}": one["name"] for i, one in enumerate(told["jobs"])}
 
 
-def test_an_american_form_has_neither_metric_unit_nor_british_word(tmp_path: Path) -> None:
+def test_an_american_form_has_neither_metric_unit_nor_british_word(new_form: NewForm) -> None:
     """Labels, help and units are the workshop's own, and so are its examples."""
-    told = tried(form(started(tmp_path, "US")), described=True)
+    told = tried(new_form("US"), described=True)
     units = {one["unit"] for one in told["values"]}
     assert {"in", "lb", "ft²/gal", "psi", "°F", "h/ft²"} <= units
     assert [unit for unit in units if _METRIC_UNITS.fullmatch(unit.partition("/")[0] or "-")] == []
@@ -51,9 +51,9 @@ def test_a_german_form_is_german(tmp_path: Path) -> None:
 
 
 @pytest.mark.parametrize("country", ["GB", "DE", "US"])
-def test_no_fault_on_the_form_names_a_key_of_the_file(tmp_path: Path, country: str) -> None:
+def test_no_fault_on_the_form_names_a_key_of_the_file(new_form: NewForm, country: str) -> None:
     """A fault speaks of the labels that stand there, in any language."""
-    client = form(started(tmp_path, country), language="de" if country == "DE" else "en")
+    client = new_form(country, "de" if country == "DE" else "en")
     changes: list[Json] = [
         {"op": "set", "pointer": "/palette/0/doses/0/pigment", "value": "moonlight"},
         {"op": "set", "pointer": "/shaping/thicknesses_mm", "values": ["900"]},
@@ -90,9 +90,9 @@ def first_quote(told: Json) -> tuple[list[Json], int]:
 
 
 @pytest.mark.parametrize("country", ["GB", "DE", "US"])
-def test_the_first_honest_quote_takes_some_thirty_answers(tmp_path: Path, country: str) -> None:
+def test_the_first_honest_quote_takes_some_thirty_answers(new_form: NewForm, country: str) -> None:
     """After them nothing is a trial; any step left out keeps every answer one."""
-    client = form(started(tmp_path, country))
+    client = new_form(country)
     before = tried(client, described=True)
     assert before["share"]["trial"]
     assert [step["name"] for step in before["steps"] if step["done"]] == []
@@ -108,9 +108,9 @@ def test_the_first_honest_quote_takes_some_thirty_answers(tmp_path: Path, countr
         assert tried(client, *changes[:i], *changes[i + 1 :])["share"]["trial"]
 
 
-def test_hours_of_typical_jobs_scale_every_rate_of_hours(tmp_path: Path) -> None:
+def test_hours_of_typical_jobs_scale_every_rate_of_hours(new_form: NewForm) -> None:
     """Three jobs at 1.5 times their hours: each rate is half as much again, and no other value."""
-    client = form(started(tmp_path, "US"))
+    client = new_form("US")
     before = tried(client, described=True)
     wanted = [f"{1.5 * job['hands_hours']:.2f}" for job in before["jobs"]]
     fit = {"op": "fit-hours", "pointer": "/hours", "values": wanted}
@@ -131,9 +131,9 @@ def test_hours_of_typical_jobs_scale_every_rate_of_hours(tmp_path: Path) -> None
         assert tried(client, {**fit, "values": untold})["text"] == before["text"]
 
 
-def test_what_is_added_is_empty_and_asked_for(tmp_path: Path) -> None:
+def test_what_is_added_is_empty_and_asked_for(new_form: NewForm) -> None:
     """No price of 1 and no name of dots comes with one more area, shade or sealer."""
-    client = form(started(tmp_path, "US"))
+    client = new_form("US")
     values = {one["pointer"] for one in client.get(ASKED).get_json()["values"]}
     added = [
         {"op": "add", "pointer": f"/{table}"} for table in ("areas", "palette", "sealers", "mail")

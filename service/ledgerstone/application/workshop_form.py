@@ -30,7 +30,7 @@ from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.standing import (
     ProfileStanding,
     is_demonstration,
-    standing_of_profile,
+    standing_of_values,
     standings,
 )
 from ledgerstone.workshop.syntax import tables
@@ -116,7 +116,8 @@ def _written(
 ) -> dict[str, Any]:
     file, raw, read = tried.file, tried.raw, tried.read
     speech = speech_in(speech.language, speech.own, working_place(raw))
-    share, found = standing_of_profile(raw, *starting_tables()), standings(raw, *starting_tables())
+    found = standings(raw, *starting_tables())
+    share = standing_of_values(found)
     faults = () if isinstance(read, Workshop) else read
     answer = {
         "version": version_of(file.text),

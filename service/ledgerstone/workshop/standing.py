@@ -139,7 +139,11 @@ def standing_of_profile(raw: Mapping[str, Any], *examples: Mapping[str, Any]) ->
 
     A value that is the same in any of them is not the maker's by itself.
     """
-    found = standings(raw, *examples)
+    return standing_of_values(standings(raw, *examples))
+
+
+def standing_of_values(found: Mapping[KeyPath, ValueStanding]) -> ProfileStanding:
+    """Return the standing of a profile from whose each of its values is."""
     count = Counter(found.values())
     invented = [path for path, word in found.items() if word == "invented"]
     tables = Counter(str(path[0]) for path in invented)
