@@ -235,7 +235,6 @@ def test_one_tick_puts_a_bag_in_the_place_of_parts(country: str, new_form: NewFo
     assert [at for at in asks if "/bag/" in at] == [f"/recipe/bag/{key}" for key in bags.ASKED]
     assert not any("constituents" in at for at in asks)
     needed = {f"/recipe/bag/{key}" for key in bags.ASKED if key != "cement_percent"}
-    needed |= {"/slurry/cement_price_per_kg"}  # the slurry's is bought beside the bags
     assert {fault["pointer"] for fault in told["faults"]} == needed
     assert needed <= set(asks)
     assert re.search(r"(?m)^untested_percent = 70\b", told["text"])  # no strip of it was broken

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 from typing import Any, Final
@@ -12,18 +12,19 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.typical_jobs import typical_jobs
 from ledgerstone.errors import ProfileError
 from ledgerstone.json_types import KeyPath
+from ledgerstone.workshop.confirming import confirm_all
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.entries import entry_of
-from ledgerstone.workshop.first_quote import HOURS
-from ledgerstone.workshop.loader import read_profile
+from ledgerstone.workshop.first_quote import is_rate
+from ledgerstone.workshop.loader import read_profile, starting_tables
 from ledgerstone.workshop.measures import measured
 from ledgerstone.workshop.members import member_at
 from ledgerstone.workshop.numerals import number_of
+from ledgerstone.workshop.standing import KEYS, standings
 from ledgerstone.workshop.syntax import tables
 
 _ROUNDS: Final = 3  # what does not grow with the rates (minutes are whole) is met again
 _NEAR: Final = 0.01
-_TABLES: Final = frozenset({HOURS, "finishes", "sealers", "edges", "packing", "handling"})
 _AMOUNT: Final = re.compile(r"\d+(?:\.\d+)?")
 _DIGITS: Final = 4
 
@@ -48,7 +49,7 @@ class FittedHours:
 def fit_hours(
     draft: ProfileDraft, given: Sequence[str], mark: str, context: QuoteContext
 ) -> FittedHours:
-    """Scale every rate of hours of a profile; nothing is changed while it has faults.
+    """Scale every rate of hours of a profile to the maker's own; nothing while it has faults.
 
     Parameters
     ----------
@@ -61,13 +62,17 @@ def fit_hours(
     ``f = Σ r / Σ r²`` with ``r = h / t``.
     """
     hours = tuple(hours_of(text, mark) for text in given)
+    takes = _takes(draft.text, context)
     for _ in range(_ROUNDS):
-        takes = _takes(draft.text, context)
         factor = _factor(takes, hours)
-        if factor is None or abs(factor - 1) < _NEAR:
+        if factor is None:
             return FittedHours(hours, takes)
+        if abs(factor - 1) < _NEAR:
+            break
         _scale(draft, factor)
-    return FittedHours(hours, _takes(draft.text, context))
+        takes = _takes(draft.text, context)
+    _confirm_rates(draft)
+    return FittedHours(hours, takes)
 
 
 def hours_of(text: str, mark: str) -> float | None:
@@ -111,16 +116,17 @@ def _rounded(amount: float) -> str:
     return format(round(exact, _DIGITS - 1 - exact.adjusted()).normalize(), "f")
 
 
-def _rates(part: Any, path: KeyPath = ()) -> Any:  # noqa: ANN401  any part of a document
-    """Yield the path of every rate of hours in the tables that have them."""
-    if isinstance(part, Mapping):
-        for key, value in part.items():
-            if path or key in _TABLES:
-                yield from _rates(value, (*path, key))
-    elif isinstance(part, list):
-        for k, item in enumerate(part):
-            yield from _rates(item, (*path, k))
-    elif not isinstance(part, bool) and isinstance(part, int | Decimal | str):
-        key = str(path[-1])
-        if path[0] == HOURS or (key.startswith("hours") and key != "recoat_hours"):
-            yield path
+def _rates(part: Any, path: KeyPath = ()) -> Iterator[KeyPath]:  # noqa: ANN401  any part of a document
+    """Yield the path of every rate of hours in a document."""
+    if isinstance(part, Mapping | list):
+        for key, value in part.items() if isinstance(part, Mapping) else enumerate(part):
+            yield from _rates(value, (*path, key))
+    elif is_rate(path) and path[-1] not in KEYS and isinstance(part, int | Decimal | str):
+        yield path
+
+
+def _confirm_rates(draft: ProfileDraft) -> None:
+    """Write that rates are the maker's that are as in a profile that is started."""
+    raw = tables(draft.text)
+    found = standings(raw, *starting_tables())
+    confirm_all(draft, [path for path in _rates(raw) if found.get(path) == "invented"])

@@ -66,7 +66,8 @@ def named_values(
             label = label_in(speech.language, entry.member, speech.place)
             item = _item_named(raw, entry.path)
             value = _said(entry, speech)
-            yield f"{item}{label}: {value} {local_unit(entry.member, speech.place)}".rstrip()
+            unit = f" {local_unit(entry.member, speech.place)}" if value[-1:].isdigit() else ""
+            yield f"{item}{label}: {value}{unit}".rstrip()
 
 
 def _item_named(raw: Any, path: KeyPath) -> str:  # noqa: ANN401  any part of a document

@@ -40,7 +40,7 @@ def survives_handling(assessed: Assessed) -> Iterable[Finding]:
 
 def _too_heavy(planned: Planned, i: int) -> Finding:
     order = planned.order
-    most = math.floor(max(way.most_kg for way in planned.workshop.handling.ways))
+    most = math.floor(max(way.most_kg for way in planned.workshop.ways))
     kg = planned.slab_kg[i]
     return Finding(
         "too-heavy-to-handle",

@@ -52,7 +52,7 @@ def _ask_hours(draft: ProfileDraft, asking: Prompter, today: date) -> None:
 
 
 def _ask_rest(draft: ProfileDraft, step: FirstStep, number: int, asking: Prompter) -> None:
-    text, rest = draft.text, (*step.rest, *step.open_asks)
+    text, rest = draft.text, (*step.rest, *step.open_asks, *step.open_rates)
     for line in named_values(text, tables(text), rest, asking.speech):
         asking.tell(line)
     while True:

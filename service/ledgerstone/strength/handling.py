@@ -97,10 +97,11 @@ class Handling:
     def chosen(self) -> Handled:
         """Take the first of the workshop's ways that suffices; where none does, the nearest.
 
-        A way that cannot take the mass, or waits longer than the profile lets a slab lie, is no
-        way; where all fall to that, the last one is judged all the same.
+        A way that cannot take the mass, waits longer than the profile lets a slab lie, or takes
+        more people than there are, is no way; where all fall to that, the last one is judged all
+        the same.
         """
-        every = self.workshop.handling.ways
+        every = self.workshop.ways
         ways = [way for way in every if self._possible(way)] or every[-1:]
         tried: dict[tuple[float, int], Handled] = {}
         for k, way in enumerate(ways):
@@ -120,7 +121,7 @@ class Handling:
     @property
     def too_heavy(self) -> bool:
         """Whether no way takes the mass of the slab in its mould."""
-        return all(way.most_kg < self.turned_kg(way) for way in self.workshop.handling.ways)
+        return all(way.most_kg < self.turned_kg(way) for way in self.workshop.ways)
 
     def turned_kg(self, way: Way) -> float:
         """Mass at turning, kg: the slab, and its mould where sides and formers stay in."""

@@ -10,9 +10,10 @@ from ledgerstone.workshop.records import Bag
 from ledgerstone.workshop.samples import sample_of
 
 BAG: Final[KeyPath] = ("recipe", "bag")
+_CONSTITUENTS: Final[KeyPath] = ("recipe", "constituents")
 # What a recipe by volume says that a bag does not: its parts, a coat of them, and what it weighed.
 _BY_VOLUME: Final[tuple[KeyPath, ...]] = (
-    ("recipe", "constituents"),
+    _CONSTITUENTS,
     ("recipe", "face_coat"),
     ("recipe", "weighed_kg_per_m3"),
 )
@@ -25,7 +26,8 @@ ASKED: Final = (
     "cement_percent",
     "price_per_bag",
 )
-NEAT_CEMENT: Final[KeyPath] = ("slurry", "cement_price_per_kg")  # bought beside the bags
+# Cement that is bought beside the bags, for slurry: as the recipe by volume has it.
+_NEAT_CEMENT: Final = {"cement_price_per_kg": "price_per_kg", "cement_pack_kg": "pack_kg"}
 # Share of the standard's strength that an untested bagged, fibre or heavily pigmented mix is
 # trusted with. Judgement, no source: such a mix is often stronger, but no strip has been broken.
 UNTESTED_PERCENT: Final = 70.0
@@ -41,15 +43,26 @@ def mix_from_bags(draft: ProfileDraft) -> None:
     """
     if draft.headers_within(BAG) or draft.written(BAG):
         return
+    _keep_neat_cement(draft)
     for path in _BY_VOLUME:
         if draft.headers_within(path) or draft.written(path):
             draft.leave_out(path)
     draft.add(BAG, sample_of(Bag, BAG, is_item=False))
     draft.put((*BAG, "yield_l"), '""')
-    draft.put(NEAT_CEMENT, '""')
     draft.put(_TRUSTED, f"{UNTESTED_PERCENT:g}")
     draft.settle()
     _take_out_other_cements(draft)
+
+
+def _keep_neat_cement(draft: ProfileDraft) -> None:
+    """Write the recipe's cement as the one that is bought beside the bags."""
+    parts: list[KeyPath] = [(*_CONSTITUENTS, k) for k in range(draft.count(_CONSTITUENTS))]
+    cements = [part for part in parts if draft.written((*part, "role")) == '"cement"']
+    for key, of in _NEAT_CEMENT.items() if cements else ():
+        written = draft.written((*cements[0], of))
+        if written:
+            draft.put(("slurry", key), written)
+    draft.settle()
 
 
 def _take_out_other_cements(draft: ProfileDraft) -> None:

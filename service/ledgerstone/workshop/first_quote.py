@@ -2,7 +2,8 @@
 
 A step asks for the values that no two workshops share. Its tick says of the others on which a
 price, a day, an area, a shade or a lift rests that they are right as shown: amounts of money stand
-open as fields, the others are listed. Once all steps are done no answer is a trial any more.
+open as fields, the others are listed, with what says of which piece a price is. Hours are told by
+the job, from which each of their rates follows. Once all steps are done no answer is a trial.
 """
 
 from __future__ import annotations
@@ -36,7 +37,18 @@ _STEP_OF: Final[Mapping[str, StepName]] = MappingProxyType(
         **dict.fromkeys(("areas", "packing"), "delivery"),
     }
 )
-_TIME: Final = ("hours", "minutes_per")
+# Tables that hold hours of somebody's hands, and what is a wait by its name.
+_RATED: Final = frozenset({HOURS, "finishes", "sealers", "edges", "packing", "handling"})
+_WAIT: Final = "recoat_hours"
+# Usual values that are shown beside a price: what is bought for it, and what every price adds.
+_SHOWN_TOO: Final = frozenset(
+    {
+        *(("boards", key) for key in ("length_mm", "width_mm", "thickness_mm")),
+        *(("steel", key) for key in ("bar_mm", "stock_length_mm", "mesh_wire_mm")),
+        *(("steel", f"mesh_{key}_mm") for key in ("pitch", "sheet_length", "sheet_width")),
+        *(("rates", key) for key in ("recast_percent", "recast_percent_per_m2", "offcuts_percent")),
+    }
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,11 +61,15 @@ class FirstStep:
         The values that are asked for, by path.
     shown
         The others that a price, a day, an area, a shade or a lift rests on and that are no usual
-        ones: invented, or the maker's by now.
+        ones: invented, or the maker's by now; and what says of which piece a price is.
     rest
         Of those, the ones that are still invented.
     open_asks
         Of the values that are asked for, those that are still invented.
+    rates
+        The rates of hours, which follow from what typical jobs take.
+    open_rates
+        Of those, the ones that are still invented.
     """
 
     name: StepName
@@ -61,15 +77,17 @@ class FirstStep:
     shown: tuple[KeyPath, ...]
     rest: tuple[KeyPath, ...]
     open_asks: tuple[KeyPath, ...]
+    rates: tuple[KeyPath, ...] = ()
+    open_rates: tuple[KeyPath, ...] = ()
 
     @property
     def is_done(self) -> bool:
         """Whether it holds no invented value."""
-        return not self.rest and not self.open_asks
+        return not (self.rest or self.open_asks or self.open_rates)
 
     def holds(self, path: KeyPath) -> bool:
         """Return whether a place is one of its values, or within one."""
-        return any(path[: len(one)] == one for one in (*self.asks, *self.shown))
+        return any(path[: len(one)] == one for one in (*self.asks, *self.shown, *self.rates))
 
 
 def first_steps(raw: _Raw, found: Mapping[KeyPath, ValueStanding]) -> tuple[FirstStep, ...]:
@@ -80,15 +98,27 @@ def first_steps(raw: _Raw, found: Mapping[KeyPath, ValueStanding]) -> tuple[Firs
     found
         Whose each value is.
     """
-    others = [path for path, word in found.items() if word != "usual" and is_priced(path)]
+    asked = {name: tuple(asks(raw)) for name, asks in _ASKED.items()}
+    apart = {path for asks in asked.values() for path in asks}
+    others = [path for path, word in found.items() if _is_shown(path, word) and path not in apart]
+    rates = tuple(path for path in others if is_rate(path))
     steps = []
-    for name, asked in _ASKED.items():
-        asks = tuple(asked(raw))
-        shown = tuple(path for path in others if _step_of(path) == name and path not in asks)
-        rest = tuple(path for path in shown if found[path] == "invented")
-        open_asks = tuple(path for path in asks if found.get(path) == "invented")
-        steps.append(FirstStep(name, asks, shown, rest, open_asks))
+    for name, asks in asked.items():
+        shown = tuple(path for path in others if _step_of(path) == name and not is_rate(path))
+        told = rates if name == HOURS else ()
+        rest, open_asks, open_rates = (_invented(each, found) for each in (shown, asks, told))
+        steps.append(FirstStep(name, asks, shown, rest, open_asks, told, open_rates))
     return tuple(steps)
+
+
+def _is_shown(path: KeyPath, word: ValueStanding) -> bool:
+    return path in _SHOWN_TOO or (word != "usual" and is_priced(path))
+
+
+def _invented(
+    paths: Sequence[KeyPath], found: Mapping[KeyPath, ValueStanding]
+) -> tuple[KeyPath, ...]:
+    return tuple(path for path in paths if found.get(path) == "invented")
 
 
 def is_field(path: KeyPath) -> bool:
@@ -98,19 +128,15 @@ def is_field(path: KeyPath) -> bool:
     return is_money or (path[:2] == WAYS and path[-1] in LIFTS)
 
 
-def is_time(path: KeyPath) -> bool:
-    """Return whether a value is an hour of somebody's hands, or a rate of them."""
-    return path[0] == HOURS or any(word in str(path[-1]) for word in _TIME)
+def is_rate(path: KeyPath) -> bool:
+    """Return whether a value is a rate of hours, which follows from what typical jobs take."""
+    key = str(path[-1])
+    return path[0] == HOURS or (path[0] in _RATED and key.startswith("hours") and key != _WAIT)
 
 
 def _step_of(path: KeyPath) -> StepName:
-    table = str(path[0])
-    is_look = _STEP_OF.get(table) == "looks"
-    return (
-        HOURS
-        if path == WARMTH or (is_time(path) and not is_look)
-        else _STEP_OF.get(table, "materials")
-    )
+    is_time = "hours" in str(path[-1]) and path[-1] != _WAIT
+    return HOURS if path == WARMTH or is_time else _STEP_OF.get(str(path[0]), "materials")
 
 
 def _at(*paths: KeyPath) -> Callable[[_Raw], Sequence[KeyPath]]:
@@ -118,12 +144,10 @@ def _at(*paths: KeyPath) -> Callable[[_Raw], Sequence[KeyPath]]:
 
 
 def _concrete(raw: _Raw) -> Iterator[KeyPath]:
-    """The strength, and where it is mixed from bags, the bag and the cement that is beside it."""
+    """The strength, and where it is mixed from bags, the bag."""
     yield ("recipe", "fck_mpa")
-    recipe = _table(raw, "recipe")
-    if "bag" in recipe:
+    if "bag" in _table(raw, "recipe"):
         yield from ((*bags.BAG, key) for key in bags.ASKED)
-        yield bags.NEAT_CEMENT
 
 
 def _money(raw: _Raw) -> Iterator[KeyPath]:

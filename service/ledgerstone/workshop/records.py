@@ -176,3 +176,10 @@ class Workshop:
     def place(self) -> RegionalSettings:
         """What is usual where the workshop stands, and what it says otherwise."""
         return place_of(self.workshop.country, self.conventions)
+
+    @property
+    def ways(self) -> tuple[Way, ...]:
+        """The ways of moving a slab that there are people for; else those for the fewest."""
+        every = self.handling.ways
+        most = max(self.lifting.most_people, min((way.people for way in every), default=0))
+        return tuple(way for way in every if way.people <= most)

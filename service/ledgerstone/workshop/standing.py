@@ -46,7 +46,7 @@ _USUAL_KEYS: Final = frozenset(
     | {"moisture_percent", "pack_kg", "cement_pack_kg", "kg_per_piece", "kg", "pieces"}
 )
 WAYS: Final = ("handling", "ways")
-LIFTS: Final = ("most_kg", "people")  # of a way, what another workshop may not have
+LIFTS: Final = ("most_kg",)  # of a way, what another workshop may not have
 LIFTERS: Final = ("lifting", "most_people")
 WARMTH: Final = ("handling", "workshop_c")
 _OPEN_KEYS: Final = frozenset(
@@ -54,11 +54,31 @@ _OPEN_KEYS: Final = frozenset(
 )
 _TAX_RATE: Final = ("tax", "percent")  # by state in some countries, by what is sold in others
 _PRICES: Final = ("price", "smallest_order", "fitted")
+# Prices that may stand as usual ones, where they are in the money of an example: all of them half
+# as much again, no order costs 5 % more. Hire of gear is none where it is one's own.
+SMALL_PRICES: Final = frozenset(
+    {
+        *(("boards", key) for key in ("flexible_price", "screw_price", "bead_price_per_tube")),
+        ("boards", "release_price_per_l"),
+        ("boards", "foam", "price_per_sheet"),
+        *(("packing", way, "materials_per_piece") for way in ("collected", "own_van", "pallet")),
+        ("recipe", "bag", "added", "price_per_kg"),
+        ("slurry", "cement_price_per_kg"),
+        ("rates", "consumables_per_m2"),
+        ("pigments", "price_per_kg"),
+        ("palette", "extra_per_m3"),
+        ("shade", "bases", "extra_per_m3"),
+        ("tent", "price_per_day"),
+        ("services", "cover_least"),
+        (*WAYS, "price"),
+    }
+)
 # Without these of the maker's own no price is an offer.
 PRICED: Final = (
     *("recipe", "boards", "finishes", "sealers", "edges", "hours", "rates", "areas"),
     *("services", "sample", "steel", "packing", "rails", "palette"),
 )
+_OF_A_WAY: Final = 4  # steps of the path of one of its values
 # Days rest on these, and on no other value of their tables that nobody gave.
 _DAYS: Final = frozenset(
     {WARMTH, *(("calendar", key) for key in ("hands", "orders_ahead_days", "closures"))}
@@ -167,12 +187,39 @@ def is_priced(path: KeyPath) -> bool:
 def standings(raw: Mapping[str, Any], *examples: Mapping[str, Any]) -> dict[KeyPath, ValueStanding]:
     """Return whose each value of a parsed profile is, by its path."""
     leaves = zip(*(_leaves(raw, example, None, ()) for example in examples), strict=True)
-    found = {leaf[0][0]: max((word for _, word in leaf), key=WORDS.index) for leaf in leaves}
-    tax = raw.get(_TAX_RATE[0])
-    is_charged = not isinstance(tax, dict) or tax.get("registered") is not False
-    if found.get(_TAX_RATE) == "invented" and not is_charged:
-        found[_TAX_RATE] = "usual"
+    found: dict[KeyPath, ValueStanding] = {}
+    is_at_home = _currency(raw) in map(_currency, examples)
+    for leaf in leaves:
+        path, said, _ = leaf[0]
+        whose = max((word for _, _, word in leaf), key=WORDS.index)
+        may_stand = _is_unused(path, raw) or (is_at_home and _keys(path) in SMALL_PRICES)
+        found[path] = said or ("usual" if whose == "invented" and may_stand else whose)
     return found
+
+
+def _currency(raw: Mapping[str, Any]) -> object:
+    identity = raw.get("workshop")
+    return identity.get("currency") if isinstance(identity, Mapping) else None
+
+
+def _is_unused(path: KeyPath, raw: Mapping[str, Any]) -> bool:
+    """Whether no answer rests on a value: a tax that is not charged, a way for more people."""
+    if path == _TAX_RATE:
+        tax = raw.get(path[0])
+        return isinstance(tax, Mapping) and tax.get("registered") is False
+    if path[:2] != WAYS or len(path) < _OF_A_WAY:
+        return False
+    try:
+        people, most = (_at(raw, place) for place in ((*path[:3], "people"), LIFTERS))
+    except (KeyError, IndexError, TypeError):
+        return False
+    return isinstance(people, int) and isinstance(most, int) and people > most
+
+
+def _at(part: Any, path: KeyPath) -> object:  # noqa: ANN401  any part of a document
+    for step in path:
+        part = part[step]
+    return part
 
 
 def key_of(table: KeyPath) -> str:
@@ -221,8 +268,8 @@ def _word_faults(
 
 def _leaves(
     mine: Mapping[str, Any], example: object, given: ValueStanding | None, path: KeyPath
-) -> Iterator[tuple[KeyPath, ValueStanding]]:
-    """Every value of a table by its path, with whose it is.
+) -> Iterator[tuple[KeyPath, ValueStanding | None, ValueStanding]]:
+    """Every value of a table by its path, with whose the file says that it is, and whose it seems.
 
     Parameters
     ----------
@@ -243,7 +290,7 @@ def _leaves(
             for k, item in enumerate(value):
                 yield from _leaves(item, _twin(item, k, twin), word, (*at, k))
         else:
-            yield at, word or _whose(at, same=_alike(value, twin, key))
+            yield at, word, _whose(at, same=_alike(value, twin, key))
 
 
 def _twin(item: Mapping[str, Any], k: int, items: object) -> object:
@@ -268,7 +315,7 @@ def _alike(mine: object, theirs: object, key: str) -> bool:
 def _whose(path: KeyPath, *, same: bool) -> ValueStanding:
     if not same:
         return "yours"
-    keys = [part for part in path if isinstance(part, str)]
+    keys = _keys(path)
     if (
         path == _TAX_RATE
         or any(price in keys[-1] for price in _PRICES)
@@ -276,3 +323,8 @@ def _whose(path: KeyPath, *, same: bool) -> ValueStanding:
     ):
         return "invented"
     return "usual" if keys[0] in USUAL or keys[-1] in _USUAL_KEYS else "invented"
+
+
+def _keys(path: KeyPath) -> tuple[str, ...]:
+    """A path without the numbers of its items."""
+    return tuple(part for part in path if isinstance(part, str))

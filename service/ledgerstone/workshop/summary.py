@@ -166,7 +166,7 @@ def _charges(w: Workshop) -> _Rows:
 
 
 def _moves(w: Workshop) -> _Rows:
-    ways = w.handling.ways
+    ways = w.ways
     yield from _listed(
         "handling", (Message("check-way", name=way.name, most=Weight(way.most_kg)) for way in ways)
     )

@@ -45,14 +45,14 @@ function titled(form, table) {
 }
 
 /** What else the step's prices rest on, by table: amounts of money as fields, the others to be read. @param {Form} form @param {Step} step */
-function others(form, { name, shown, open, done }) {
+function others(form, { shown, open, done }) {
   const groups = new Map();
   for (const pointer of shown) {
     const table = around(form, pointer);
     if (table) groups.set(table, [...(groups.get(table) ?? []), pointer]);
   }
   const all = [...groups].map(([table, pointers]) => group(form, table, pointers, new Set(open)));
-  return all.length === 0 ? [] : [done || name === HOURS ? make("details", { class: "others" }, make("summary", {}, say("first.behind")), ...all) : make("div", { class: "others" }, make("p", { class: "hint" }, say("first.others")), ...all)];
+  return all.length === 0 ? [] : [done ? make("details", { class: "others" }, make("summary", {}, say("first.behind")), ...all) : make("div", { class: "others" }, make("p", { class: "hint" }, say("first.others")), ...all)];
 }
 
 /** @param {Form} form @param {ProfileTable} table @param {string[]} pointers @param {Set<string>} open */
@@ -120,7 +120,7 @@ export function markSteps(form) {
   const values = new Map(form.values("").map((value) => [value.pointer, value]));
   for (const place of elements(form.place, "[data-shows]")) {
     const value = values.get(place.dataset.shows ?? "");
-    if (value) write(place, `${named(value)}${value.unit && ` ${value.unit}`}`);
+    if (value) write(place, inUnit(value));
   }
   for (const step of form.profile.steps) {
     const place = form.place.querySelector(`#step-${step.name}`);
@@ -131,6 +131,12 @@ export function markSteps(form) {
     rest.dataset.shown = String(step.rest);
   }
   markJobs(form);
+}
+
+/** A value with its unit, unless it stands with another one. @param {ProfileValue} value */
+function inUnit(value) {
+  const text = named(value);
+  return /\d$/.test(text) ? `${text} ${value.unit}`.trimEnd() : text;
 }
 
 /** @param {Form} form @param {Step} step */

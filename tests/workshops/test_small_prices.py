@@ -1,0 +1,109 @@
+"""Prices that stand as usual ones: what all of them together are in an order's price."""
+
+import re
+from collections.abc import Iterator
+from datetime import date
+from decimal import Decimal
+from pathlib import Path
+from typing import Final
+
+import pytest
+
+from ledgerstone.application.answering import answer_order
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.codec.tokens import Tokens
+from ledgerstone.json_types import KeyPath, Members
+from ledgerstone.quote import Quote
+from ledgerstone.workshop import Workshop, read_profile
+from ledgerstone.workshop.editing import ProfileDraft
+from ledgerstone.workshop.loader import starting_tables
+from ledgerstone.workshop.standing import SMALL_PRICES, standings
+from ledgerstone.workshop.syntax import tables
+from support.profile_form import begun, started
+
+COUNTRIES: Final = ("GB", "DE", "US")
+HALF_AS_MUCH_AGAIN: Final = Decimal("1.5")
+MOST_PERCENT: Final = 5.0  # of the net price, for whatever is ordered
+
+
+def small_prices(text: str) -> list[KeyPath]:
+    """Where a profile has them."""
+    found = standings(tables(text), *starting_tables())
+    return [
+        path
+        for path in found
+        if tuple(part for part in path if isinstance(part, str)) in SMALL_PRICES
+    ]
+
+
+def dearer(text: str) -> str:
+    """A profile with each of them half as much again."""
+    draft = ProfileDraft(text)
+    for path in small_prices(text):
+        written = draft.written(path)
+        number = re.search(r"\d+(?:\.\d+)?", written)
+        assert number is not None, path
+        more = Decimal(number[0]) * HALF_AS_MUCH_AGAIN
+        draft.put(path, f"{written[: number.start()]}{more:f}{written[number.end() :]}")
+    return draft.text
+
+
+def orders(workshop: Workshop) -> Iterator[Members]:
+    """A small shelf and a worktop, with each look that is offered in turn."""
+    looks: list[Members] = [
+        *({"shade": {"name": shade.name}} for shade in workshop.palette),
+        *({"finish": {"surface": finish.surface}} for finish in workshop.finishes),
+        *(
+            {"finish": {"surface": workshop.finishes[0].surface, "sealer": sealer.name}}
+            for sealer in workshop.sealers
+        ),
+    ]
+    for look in looks:
+        for length, width in ((900.0, 250.0), (1800.0, 600.0)):
+            outline = {"kind": "rectangle", "length": length, "width": width}
+            slab = {"outline": outline, "rests": {"kind": "full"}, "place": "indoors", **look}
+            yield {"slabs": [slab], "delivery": {"kind": "collect"}}
+
+
+def net(order: Members, workshop: Workshop) -> Decimal:
+    """The price of an order before tax, before it is rounded or raised to the least one."""
+    context = QuoteContext(workshop, date(2026, 11, 25), Tokens(("x" * 40,)))
+    answer = answer_order(order, context, search=False, savings=False)
+    assert isinstance(answer, Quote), answer
+    return sum((line.amount for line in answer.price.lines[:3]), Decimal(0))
+
+
+@pytest.mark.parametrize("country", COUNTRIES)
+def test_small_prices_are_a_small_part_of_every_price(country: str) -> None:
+    """All of them half as much again, no order costs more than some hundredths more."""
+    text = begun(country)
+    as_begun, changed = read_profile(text), read_profile(dearer(text))
+    assert len(small_prices(text)) > 12
+    rises = [
+        100 * float(net(order, changed) / net(order, as_begun) - 1) for order in orders(as_begun)
+    ]
+    print(f"{country}: {min(rises):.1f} to {max(rises):.1f} % more")
+    assert min(rises) > 0
+    assert max(rises) <= MOST_PERCENT
+
+
+def test_small_prices_in_another_money_are_nobody_s(tmp_path: Path) -> None:
+    """The file of a country whose money no example has starts with numbers of another one."""
+    for country, word in (("GB", "usual"), ("FR", "usual"), ("SE", "invented"), ("CA", "invented")):
+        text = started(tmp_path, country).read_text(encoding="utf-8")
+        found = standings(tables(text), *starting_tables())
+        assert {found[path] for path in small_prices(text)} == {word}, country
+
+
+def test_a_way_for_more_people_than_there_are_is_not_asked_about() -> None:
+    """It is none of theirs: its mass is no question, and no slab is moved so."""
+    draft = ProfileDraft(begun("US"))
+    draft.put(("lifting", "most_people"), "2")
+    workshop, found = read_profile(draft.text), standings(tables(draft.text), *starting_tables())
+    ways = workshop.handling.ways
+    crowded = [k for k, way in enumerate(ways) if way.people > 2]
+    assert crowded
+    assert workshop.ways == tuple(way for way in ways if way.people <= 2)
+    for k in range(len(ways)):
+        word = found["handling", "ways", k, "most_kg"]
+        assert word == ("usual" if k in crowded else "invented")
