@@ -15,15 +15,10 @@ from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile, read_pro
 from ledgerstone.workshop.confirming import confirm
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.loader import starting_tables
-from ledgerstone.workshop.standing import (
-    PRICED,
-    RESTS_ON,
-    SMALL_PRICES,
-    is_priced,
-    standings,
-)
+from ledgerstone.workshop.standing import PRICED, RESTS_ON, is_priced, standings
 from ledgerstone.workshop.starting import starting_profile
 from ledgerstone.workshop.syntax import tables
+from ledgerstone.workshop.usual_values import SMALL_PRICES
 
 
 @pytest.fixture(scope="module")

@@ -137,7 +137,7 @@ class FirstStepSchema(AnswerSchema):
     asks = Many("JSON Pointers to the values it asks for.", fields.String())
     shown = Many(
         "JSON Pointers to its other values that a price, a day, an area, a shade or a lift rests"
-        " on, invented or the maker's own.",
+        " on, invented or the maker's own, and to what is bought for a price.",
         fields.String(),
     )
     open = Many(

@@ -16,7 +16,8 @@ from typing import Any, Final, Literal
 from ledgerstone.json_types import KeyPath
 from ledgerstone.workshop import bags
 from ledgerstone.workshop.members import member_at
-from ledgerstone.workshop.standing import LIFTERS, LIFTS, WARMTH, WAYS, ValueStanding, is_priced
+from ledgerstone.workshop.standing import LIFTS, WARMTH, ValueStanding, is_priced
+from ledgerstone.workshop.usual_values import LIFTERS, WAYS
 
 StepName = Literal[
     "you", "table", "money", "concrete", "materials", "lifting", "looks", "delivery", "hours"

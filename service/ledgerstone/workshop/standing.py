@@ -19,6 +19,7 @@ from typing import Any, Final, Literal, get_args
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Message
 from ledgerstone.workshop.measures import canonical
+from ledgerstone.workshop.usual_values import LIFTERS, SMALL_PRICES, TAX_RATE, WAYS, is_unused
 from ledgerstone.workshop.values import nearest
 
 ValueStanding = Literal["yours", "usual", "invented"]
@@ -45,40 +46,17 @@ _USUAL_KEYS: Final = frozenset(
     | {"recast_percent", "recast_percent_per_m2", "offcuts_percent", "waste_percent", "packs"}
     | {"moisture_percent", "pack_kg", "cement_pack_kg", "kg_per_piece", "kg", "pieces"}
 )
-WAYS: Final = ("handling", "ways")
 LIFTS: Final = ("most_kg",)  # of a way, what another workshop may not have
-LIFTERS: Final = ("lifting", "most_people")
 WARMTH: Final = ("handling", "workshop_c")
 _OPEN_KEYS: Final = frozenset(
     {"closures", "hands", "orders_ahead_days", "base_url"} | {"van", WAYS[1], LIFTERS[1], WARMTH[1]}
 )
-_TAX_RATE: Final = ("tax", "percent")  # by state in some countries, by what is sold in others
 _PRICES: Final = ("price", "smallest_order", "fitted")
-# Prices that may stand as usual ones, where they are in the money of an example: all of them half
-# as much again, no order costs 5 % more. Hire of gear is none where it is one's own.
-SMALL_PRICES: Final = frozenset(
-    {
-        *(("boards", key) for key in ("flexible_price", "screw_price", "bead_price_per_tube")),
-        ("boards", "release_price_per_l"),
-        ("boards", "foam", "price_per_sheet"),
-        *(("packing", way, "materials_per_piece") for way in ("collected", "own_van", "pallet")),
-        ("recipe", "bag", "added", "price_per_kg"),
-        ("slurry", "cement_price_per_kg"),
-        ("rates", "consumables_per_m2"),
-        ("pigments", "price_per_kg"),
-        ("palette", "extra_per_m3"),
-        ("shade", "bases", "extra_per_m3"),
-        ("tent", "price_per_day"),
-        ("services", "cover_least"),
-        (*WAYS, "price"),
-    }
-)
 # Without these of the maker's own no price is an offer.
 PRICED: Final = (
     *("recipe", "boards", "finishes", "sealers", "edges", "hours", "rates", "areas"),
     *("services", "sample", "steel", "packing", "rails", "palette"),
 )
-_OF_A_WAY: Final = 4  # steps of the path of one of its values
 # Days rest on these, and on no other value of their tables that nobody gave.
 _DAYS: Final = frozenset(
     {WARMTH, *(("calendar", key) for key in ("hands", "orders_ahead_days", "closures"))}
@@ -178,7 +156,7 @@ def is_priced(path: KeyPath) -> bool:
     return (
         path[0] in PRICED
         or path[:2] in _DAYS
-        or path in (LIFTERS, _TAX_RATE)
+        or path in (LIFTERS, TAX_RATE)
         or (path[:2] == WAYS and path[-1] in LIFTS)
         or any(part in str(path[-1]) for part in _PRICED_ANYWHERE)
     )
@@ -192,7 +170,7 @@ def standings(raw: Mapping[str, Any], *examples: Mapping[str, Any]) -> dict[KeyP
     for leaf in leaves:
         path, said, _ = leaf[0]
         whose = max((word for _, _, word in leaf), key=WORDS.index)
-        may_stand = _is_unused(path, raw) or (is_at_home and _keys(path) in SMALL_PRICES)
+        may_stand = is_unused(path, raw) or (is_at_home and _keys(path) in SMALL_PRICES)
         found[path] = said or ("usual" if whose == "invented" and may_stand else whose)
     return found
 
@@ -200,26 +178,6 @@ def standings(raw: Mapping[str, Any], *examples: Mapping[str, Any]) -> dict[KeyP
 def _currency(raw: Mapping[str, Any]) -> object:
     identity = raw.get("workshop")
     return identity.get("currency") if isinstance(identity, Mapping) else None
-
-
-def _is_unused(path: KeyPath, raw: Mapping[str, Any]) -> bool:
-    """Whether no answer rests on a value: a tax that is not charged, a way for more people."""
-    if path == _TAX_RATE:
-        tax = raw.get(path[0])
-        return isinstance(tax, Mapping) and tax.get("registered") is False
-    if path[:2] != WAYS or len(path) < _OF_A_WAY:
-        return False
-    try:
-        people, most = (_at(raw, place) for place in ((*path[:3], "people"), LIFTERS))
-    except (KeyError, IndexError, TypeError):
-        return False
-    return isinstance(people, int) and isinstance(most, int) and people > most
-
-
-def _at(part: Any, path: KeyPath) -> object:  # noqa: ANN401  any part of a document
-    for step in path:
-        part = part[step]
-    return part
 
 
 def key_of(table: KeyPath) -> str:
@@ -317,7 +275,7 @@ def _whose(path: KeyPath, *, same: bool) -> ValueStanding:
         return "yours"
     keys = _keys(path)
     if (
-        path == _TAX_RATE
+        path == TAX_RATE
         or any(price in keys[-1] for price in _PRICES)
         or any(key in _OPEN_KEYS for key in keys)
     ):

@@ -17,8 +17,9 @@ from ledgerstone.quote import Quote
 from ledgerstone.workshop import Workshop, read_profile
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.loader import starting_tables
-from ledgerstone.workshop.standing import SMALL_PRICES, standings
+from ledgerstone.workshop.standing import standings
 from ledgerstone.workshop.syntax import tables
+from ledgerstone.workshop.usual_values import SMALL_PRICES
 from support.profile_form import begun, started
 
 COUNTRIES: Final = ("GB", "DE", "US")
