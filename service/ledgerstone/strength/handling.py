@@ -97,9 +97,8 @@ class Handling:
     def chosen(self) -> Handled:
         """Take the first of the workshop's ways that suffices; where none does, the nearest.
 
-        A way that cannot take the mass, waits longer than the profile lets a slab lie, or takes
-        more people than there are, is no way; where all fall to that, the last one is judged all
-        the same.
+        A way that cannot take the mass, or waits longer than the profile lets a slab lie, is no
+        way; where all fall to that, the last one is judged all the same.
         """
         every = self.workshop.ways
         ways = [way for way in every if self._possible(way)] or every[-1:]
