@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from bisect import bisect_left
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
@@ -107,6 +108,9 @@ class _Piece:
     cost: float
 
 
+_Way = tuple[float, _Piece | None]  # what all pieces up to a place cost, and the last of them
+
+
 @dataclass(frozen=True)
 class _Run:
     length_mm: float
@@ -123,32 +127,61 @@ class _Run:
         odd
             Whether units without an opening may be of a width that is not sold, too.
         """
-        places = self._places()
-        best: dict[float, tuple[float, _Piece | None]] = {0.0: (0.0, None)}
-        for i, end in enumerate(places):
-            if i > 0 and i in self._clear:
-                ways = [
-                    (best[start][0] + piece.cost, piece)
-                    for start in (places[j] for j in self._starts(i))
-                    if start in best
-                    for piece in self._pieces(start, end, odd=odd)
-                ]
-                if ways:
-                    best[end] = min(ways, key=lambda way: way[0])
+        best: dict[float, _Way] = {0.0: (0.0, None)}
+        for i, end in enumerate(self._places):
+            if i > 0 and i in self._clear and (way := self._way_to(i, best, odd=odd)):
+                best[end] = way
         return self._row(best)
 
-    def _starts(self, i: int) -> list[int]:
-        """Return at which places a piece may begin that ends at the ``i``-th, the nearest first.
+    def _way_to(self, i: int, best: Mapping[float, _Way], *, odd: bool) -> _Way | None:
+        """Return what the ``i``-th place is reached by at the least cost: of alike, the narrowest.
 
-        An odd one begins at the end of the run or left of what lies over it.
+        What surely costs more than the best so far is not looked at.
         """
-        fillers = range(1, math.ceil(_WIDEST_FILLER_MM / self.sold.step_mm) + 1)
-        steps = {*fillers, *self.sold.usual, *self.sold.wide}
-        starts = {i - k for k in steps if k <= i} | {k for k in self.left_of_spans if k < i}
-        return sorted(starts, reverse=True)
+        found: tuple[float, float] = (math.inf, 0.0)
+        way: _Way | None = None
+        end = self._places[i]
+        for start in self._starts(i):
+            if end - start > self._widest_mm and self._least(end - start) > found[0]:
+                break  # and so do all that begin farther left
+            if start not in best or best[start][0] + self._least(end - start) > found[0]:
+                continue
+            for piece in self._pieces(start, end, odd=odd):
+                cost = best[start][0] + piece.cost
+                if (cost, -start) < found:
+                    found, way = (cost, -start), (cost, piece)
+        return way
+
+    def _starts(self, i: int) -> Iterator[float]:
+        """Yield where a piece may begin that ends at the ``i``-th place, the nearest first.
+
+        Pieces that are sold and fillers, then those that begin at the end of the run or left of
+        what lies over it.
+        """
+        yield from (self._places[i - k] for k in self._steps if k <= i)
+        near = bisect_left(self._left_of_spans, i)
+        yield from (self._places[k] for k in reversed(self._left_of_spans[:near]))
 
     @cached_property
-    def left_of_spans(self) -> set[int]:
+    def _steps(self) -> list[int]:
+        """How many steps wide fillers and units are that are sold, the narrowest first."""
+        fillers = range(1, math.ceil(_WIDEST_FILLER_MM / self.sold.step_mm) + 1)
+        return sorted({*fillers, *self.sold.usual, *self.sold.wide})
+
+    @cached_property
+    def _widest_mm(self) -> float:
+        return (self._steps[-1] + 1) * self.sold.step_mm
+
+    def _least(self, width_mm: float) -> float:
+        """Return what a piece of a width costs at the least; beyond the widest, more the wider."""
+        if (sold := self._sold_at(width_mm, wide=True)) is not None:
+            return sold
+        if width_mm <= _WIDEST_FILLER_MM:
+            return _FILLER + width_mm * _FILLER_PER_MM
+        return _ODD + _cost_of(width_mm)
+
+    @cached_property
+    def _left_of_spans(self) -> list[int]:
         """Places just left of a span, of which some unit under it may begin at any."""
         step, keep = self.sold.step_mm, PANEL_MM + _PLAY_MM
         starts = {0}
@@ -156,14 +189,14 @@ class _Run:
             last = math.floor((span.start_mm - keep) / step)
             near = range(max(0, last - math.ceil(_NEAR_MM / step)), last + 1)
             starts |= self._clear & set(near)
-        return starts
+        return sorted(starts)
 
     @cached_property
     def _clear(self) -> set[int]:
         """Places at which two sides of units may stand."""
-        return {k for k, at in enumerate(self._places()) if self._is_clear(at)}
+        return {k for k, at in enumerate(self._places) if self._is_clear(at)}
 
-    def _row(self, best: Mapping[float, tuple[float, _Piece | None]]) -> list[_Piece]:
+    def _row(self, best: Mapping[float, _Way]) -> list[_Piece]:
         """Follow the pieces back from the end of the run."""
         row: list[_Piece] = []
         at = self.length_mm
@@ -172,6 +205,7 @@ class _Run:
             at = piece.start
         return row
 
+    @cached_property
     def _places(self) -> list[float]:
         steps = math.ceil(self.length_mm / self.sold.step_mm - 1e-6)
         return [k * self.sold.step_mm for k in range(steps)] + [self.length_mm]
