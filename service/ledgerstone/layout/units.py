@@ -142,21 +142,24 @@ class _Run:
         way: _Way | None = None
         end = self._places[i]
         for start in self._starts(i):
-            if end - start > self._widest_mm and self._least(end - start) > found[0]:
-                break  # and so do all that begin farther left
-            if start not in best or best[start][0] + self._least(end - start) > found[0]:
+            if start not in best:
+                continue
+            before, least = best[start][0], self._least(end - start)
+            if before + least > found[0]:
+                if least > found[0] and end - start > self._widest_mm:
+                    break  # and so do all that begin farther left
                 continue
             for piece in self._pieces(start, end, odd=odd):
-                cost = best[start][0] + piece.cost
+                cost = before + piece.cost
                 if (cost, -start) < found:
                     found, way = (cost, -start), (cost, piece)
         return way
 
     def _starts(self, i: int) -> Iterator[float]:
-        """Yield where a piece may begin that ends at the ``i``-th place, the nearest first.
+        """Yield where a piece may begin that ends at the ``i``-th place.
 
-        Pieces that are sold and fillers, then those that begin at the end of the run or left of
-        what lies over it.
+        What is sold and fillers, the cheapest first; then from right to left those that begin at
+        the end of the run or left of what lies over it.
         """
         yield from (self._places[i - k] for k in self._steps if k <= i)
         near = bisect_left(self._left_of_spans, i)
@@ -164,13 +167,14 @@ class _Run:
 
     @cached_property
     def _steps(self) -> list[int]:
-        """How many steps wide fillers and units are that are sold, the narrowest first."""
+        """How many steps wide fillers and units are that are sold, the cheapest first."""
         fillers = range(1, math.ceil(_WIDEST_FILLER_MM / self.sold.step_mm) + 1)
-        return sorted({*fillers, *self.sold.usual, *self.sold.wide})
+        every = {*fillers, *self.sold.usual, *self.sold.wide}
+        return sorted(every, key=lambda steps: self._least(steps * self.sold.step_mm))
 
     @cached_property
     def _widest_mm(self) -> float:
-        return (self._steps[-1] + 1) * self.sold.step_mm
+        return (max(self._steps) + 1) * self.sold.step_mm
 
     def _least(self, width_mm: float) -> float:
         """Return what a piece of a width costs at the least; beyond the widest, more the wider."""
