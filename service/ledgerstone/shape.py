@@ -183,14 +183,27 @@ def _strip(opening: Opening, faces: str | int, what: LineString | Polygon) -> St
     return Strip(opening.index, faces, round(width, 2), ((x0, y0), (x1, y1)))
 
 
+def openings_of(slab: Slab, workshop: Workshop) -> tuple[tuple[Opening, ...], float]:
+    """Work out a slab's openings and its finished length, mm: a fraction of its plan's work."""
+    inside = workshop.shaping.inside_radius_mm
+    length, width = finished_size_mm(slab, workshop.shaping.fitting_gap_mm)
+    outline, sides, _, _ = outline_shape(slab.outline, length, width, inside)
+    return _openings(slab, outline, sides, inside), length
+
+
+def _openings(
+    slab: Slab, outline: Polygon, sides: tuple[Side, ...], inside_radius_mm: float
+) -> tuple[Opening, ...]:
+    each = enumerate(slab.cutouts)
+    return tuple(_opening(i, cutout, outline, sides, inside_radius_mm) for i, cutout in each)
+
+
 def shape_of(slab: Slab, workshop: Workshop) -> Shape:
     """Work out a slab's plan as it will be cast."""
     inside = workshop.shaping.inside_radius_mm
     length, width = finished_size_mm(slab, workshop.shaping.fitting_gap_mm)
     outline, sides, corners, outline_area = outline_shape(slab.outline, length, width, inside)
-    openings = tuple(
-        _opening(i, cutout, outline, sides, inside) for i, cutout in enumerate(slab.cutouts)
-    )
+    openings = _openings(slab, outline, sides, inside)
     net = _left_of(outline, openings)
     net_area = _net_area_mm2(outline, openings, net, outline_area)
     reliefs = tuple(_relief_polygon(relief, inside) for relief in slab.reliefs)

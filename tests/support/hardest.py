@@ -63,12 +63,14 @@ def many_sided(corners: int, length: float, width: float) -> Json:
 
 
 def _rests(kind: str, count: int, length: float, width: float) -> Json:
+    """Rests all over a slab; no units are units that nobody told."""
     spots = [
         {"x": length * (0.5 + i % 10) / 10, "y": width * (0.25 if i < 10 else 0.75)}
         for i in range(count)
     ]
     if kind == "units":
-        return {"kind": kind, "units": [{"width": length / count}] * count}
+        told = {"units": [{"width": length / count}] * count} if count else {}
+        return {"kind": kind, **told}
     if kind == "legs":
         return {"kind": kind, "at": spots, "pad": 40}
     lines = [{"start": spot, "end": {**spot, "x": spot["x"] + 60}, "depth": 30} for spot in spots]
@@ -104,6 +106,7 @@ def beginnings() -> list[Json]:
             (2, "ledges", 20, None),
             (8, "units", 6, star),
             (0, "legs", 12, frill),
+            (20, "units", 0, None),
         )
     ]
     return [*crowds, BENCH, *(order for _, order in TRIPS.values())]
@@ -138,7 +141,7 @@ def changed(rng: random.Random, document: Json, others: list[Json]) -> Json:
     """Change one to four members of a document; it may no longer be understood."""
     new = copy.deepcopy(document)
     for _ in range(rng.randint(1, 4)):
-        rng.choice((_number, _number, _list, _list, _borrowed, _word, _shaken))(rng, new, others)
+        rng.choice(_CHANGES)(rng, new, others)
     return new
 
 
@@ -208,6 +211,18 @@ def _shaken(rng: random.Random, new: Json, _others: list[Json]) -> None:
         if isinstance(value, float) and path[-1] not in ("quantity", "grooves"):
             *before, key = path
             _at(slab, tuple(before))[key] = round(value * rng.uniform(1 - much, 1 + much), 2)
+
+
+def _untold(rng: random.Random, new: Json, _others: list[Json]) -> None:
+    """Leave out a member of one slab, or of what is in it, which the service then assumes."""
+    slab = rng.choice(new.get("slabs") or [{}])
+    members = [path for path, _ in _nodes(slab) if isinstance(path[-1], str)]
+    if members:
+        *before, key = rng.choice(members)
+        del _at(slab, tuple(before))[key]
+
+
+_CHANGES: Final = (_number, _number, _list, _list, _borrowed, _word, _shaken, _untold)
 
 
 @dataclass(frozen=True, slots=True)

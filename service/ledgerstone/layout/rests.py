@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, replace
 from types import MappingProxyType
 from typing import Final, Literal
@@ -14,7 +14,7 @@ from ledgerstone.layout.units import Span, units_along
 from ledgerstone.order import Ledge, Point, Rests, Slab
 from ledgerstone.outline import side_names, speaker
 from ledgerstone.quantities import Length, UnitName
-from ledgerstone.shape import Shape, shape_of
+from ledgerstone.shape import Opening, Shape, openings_of
 from ledgerstone.workshop.records import Workshop
 
 RestsKind = Literal["units", "frame", "ends", "legs", "ledges", "pedestal", "full"]
@@ -60,17 +60,23 @@ def usual_rests(kind: RestsKind, slab: Slab, shape: Shape, unit: UnitName) -> Re
 
 
 def _units(under: Under) -> Rests:
-    over = under.slab.rests.overhang if under.slab.rests is not None else {}
+    return _units_under(under.slab, under.shape.openings, under.shape.length_mm, under.unit)
+
+
+def _units_under(
+    slab: Slab, openings: Iterable[Opening], length_mm: float, unit: UnitName
+) -> Rests:
+    over = slab.rests.overhang if slab.rests is not None else {}
     left, right = (over[side].mm if side in over else 0.0 for side in ("left", "right"))
     spans = []
-    for opening in under.shape.openings:
+    for opening in openings:
         if opening.longer_mm > TAP_SIZED_MM and not opening.polygon.is_empty:
             x0, _, x1, _ = opening.polygon.bounds
-            use = unit_for(under.slab.cutouts[opening.index]) or "base"
+            use = unit_for(slab.cutouts[opening.index]) or "base"
             spans.append(Span(x0 - left, x1 - left, use))
     return Rests(
         "units",
-        units=units_along(under.shape.length_mm - left - right, tuple(spans), under.unit),
+        units=units_along(length_mm - left - right, tuple(spans), unit),
         overhang=MappingProxyType(dict(over)),
         assumed=True,
     )
@@ -78,11 +84,11 @@ def _units(under: Under) -> Rests:
 
 def with_assumed_units(slab: Slab, workshop: Workshop) -> Slab:
     """Lay out the assumed units of a slab, by where its openings now lie."""
-    rests = slab.rests
-    if rests is None or rests.kind != "units" or (rests.units and not rests.assumed):
+    before = slab.rests
+    if before is None or before.kind != "units" or (before.units and not before.assumed):
         return slab
-    unit = speaker(slab.outline).unit
-    return replace(slab, rests=usual_rests("units", slab, shape_of(slab, workshop), unit))
+    made = _units_under(slab, *openings_of(slab, workshop), speaker(slab.outline).unit)
+    return replace(slab, rests=replace(made, fixed=before.fixed, rails=before.rails))
 
 
 def _frame(under: Under) -> Rests:
