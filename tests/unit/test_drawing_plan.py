@@ -11,11 +11,12 @@ from ledgerstone.drawing import Pin, TitleBlock, pin_at
 from ledgerstone.drawing.beneath import unit_boxes
 from ledgerstone.drawing.frame import SMALL
 from ledgerstone.drawing.lettering import ACCENT, text_width
-from ledgerstone.order import Cutout, Rectangle, Rests, Unit
+from ledgerstone.order import Cutout, Polygon, Rectangle, Rests, Unit
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
 from support.drawing_reader import SVG, area_of, texts
-from support.drawn_slabs import GALLERY, Drawn, L, bench, disc, elbow, made
+from support.drawn_slabs import GALLERY, Drawn, L, at, bench, disc, elbow, made
+from support.hardest import many_sided
 from unit.drawn_plans import parts, plan_of
 
 WITHIN_MM = 0.1
@@ -51,6 +52,16 @@ def test_openings_read_back_where_and_as_large_as_they_were_ordered(
         assert math.sqrt(area.area) == pytest.approx(side, abs=WITHIN_MM)
         assert area.centroid.x == pytest.approx(cutout.centre.x.mm, abs=WITHIN_MM)
         assert area.centroid.y == pytest.approx(cutout.centre.y.mm, abs=WITHIN_MM)
+
+
+def test_sides_too_short_for_a_letter_have_none(workshop: Workshop) -> None:
+    """An outline of very many sides is drawn though no side has room for a letter."""
+    points = many_sided(200, 2600, 1150)["points"]
+    slab = made(Polygon(tuple(at(p["x"], p["y"]) for p in points)))
+    drawn = plan_of(Drawn(slab), workshop)
+    assert len(list(parts(drawn, "outline"))) == 1
+    letters = [node for node in drawn.iter(f"{SVG}text") if node.text == "a"]
+    assert [node.get("text-anchor") for node in letters] == [None]  # its section's alone
 
 
 @pytest.mark.parametrize("name", GALLERY)

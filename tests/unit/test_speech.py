@@ -80,6 +80,15 @@ def test_a_list_has_its_word_and_its_most() -> None:
     assert DE.value(Listed(names[:2]), "dative") == "der Platte „A“ und der Platte „B“"
 
 
+def test_a_list_is_as_long_as_it_has_to_be() -> None:
+    """Hundreds of things are all there, however long each is, and by themselves in a sentence."""
+    things = tuple(f"curve {i} of a side, 18.5 mm" for i in range(300))
+    for speech, last in ((EN, " and "), (DE, " und ")):
+        assert speech.value(Listed(things, joined="comma")) == ", ".join(things)
+        said = speech.value(Listed(things))
+        assert said == ", ".join(things[:-1]) + last + things[-1]
+
+
 def test_a_customer_s_words_are_never_read_as_a_catalogue() -> None:
     """A label with braces, or a message's name, is stated as it stands."""
     said = EN.value(Message("slab-labelled", label="{ $case } { slab-only }"))

@@ -191,6 +191,8 @@ def side_letters(slab: Slab, shape: Shape, frame: Frame, places: Places) -> list
 
 def _outside(sides: Sequence[Side], frame: Frame, away: float) -> Iterator[Iterator[XY]]:
     """Places beside each side, on the outer hand: the outline runs anticlockwise."""
+    if not sides:
+        return iter(())
     lines = [side.line for side in sides]
     steps = [min(0.5, 1.0 / max(line.length, 1e-9)) for line in lines]
     shares = [[*_ALONG, *(min(share + step, 1.0) for share in _ALONG)] for step in steps]

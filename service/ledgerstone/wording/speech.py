@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from dataclasses import replace
 from functools import lru_cache
@@ -39,6 +40,8 @@ _JOINED: Final = {
     "semicolon": ("list-semicolon", "list-semicolon"),
     "sentences": ("list-sentences", "list-sentences"),
 }
+_ONE, _OTHER = "\ue000", "\ue001"  # in a joint, for the texts that it joins
+_ENDS: Final = re.compile(f"[{_ONE}{_OTHER}]")
 
 
 class Speech:
@@ -138,8 +141,13 @@ class Speech:
         between, last = _JOINED[listed.joined]
         first = said[0]
         for other in said[1:-1]:
-            first = self.say(Message(between, one=first, other=other))
-        return self.say(Message(last, one=first, other=said[-1]))
+            first = self._joint(between, first, other)
+        return self._joint(last, first, said[-1])
+
+    def _joint(self, name: str, one: str, other: str) -> str:
+        """Join two texts; as values of the message they could not be as long as a list may be."""
+        joint = self.say(Message(name, one=_ONE, other=_OTHER))
+        return _ENDS.sub(lambda found: one if found[0] == _ONE else other, joint)
 
     @staticmethod
     def _name(given: Any, case: str = "nominative", start: str = "no") -> str:  # noqa: ANN401
