@@ -87,6 +87,9 @@ def test_a_list_is_as_long_as_it_has_to_be() -> None:
         assert speech.value(Listed(things, joined="comma")) == ", ".join(things)
         said = speech.value(Listed(things))
         assert said == ", ".join(things[:-1]) + last + things[-1]
+        whole = speech.say(Message("plan-opening", facts=Listed(things)))
+        assert said in whole
+        assert len(whole) < len(said) + 40
 
 
 def test_a_customer_s_words_are_never_read_as_a_catalogue() -> None:

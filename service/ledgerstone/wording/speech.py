@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from functools import lru_cache
 from typing import Any, Final
@@ -32,6 +31,8 @@ _MAX_SAID: Final = 1024  # sentences that are kept, a kilobyte each at most
 _PLACES: Final = 6  # of a number that has no unit of its own, at most
 _LOCALES: Final = {"en": "en-GB", "de": "de-DE"}
 _BRITAIN: Final = usual_in("GB")
+_LONGEST: Final = 2000  # letters of one value; fluent.runtime refuses 2500
+_PRIVATE: Final = range(0xE000, 0xE100)  # letters that mean nothing (Unicode, private use)
 _JOINED: Final = {
     "and": ("list-between", "list-last-and"),
     "or": ("list-between", "list-last-or"),
@@ -40,8 +41,6 @@ _JOINED: Final = {
     "semicolon": ("list-semicolon", "list-semicolon"),
     "sentences": ("list-sentences", "list-sentences"),
 }
-_ONE, _OTHER = "\ue000", "\ue001"  # in a joint, for the texts that it joins
-_ENDS: Final = re.compile(f"[{_ONE}{_OTHER}]")
 
 
 class Speech:
@@ -115,22 +114,23 @@ class Speech:
         if not self._bundle.has_message(message.name):
             raise WordingError(message.name, "there is no such message")
         pattern = self._bundle.get_message(message.name).value
-        given = {name: self._given(value) for name, value in message.values.items()}
+        apart: list[str] = []
+        given = {name: self._given(value, apart) for name, value in message.values.items()}
         if pattern is None:
             raise WordingError(message.name, "it has no text")
         said, faults = self._bundle.format_pattern(pattern, {**self._always, **given, "case": case})
         if faults:
             raise WordingError(message.name, "; ".join(str(fault) for fault in faults))
-        return str(said)
+        return _with_long(str(said), apart) if apart else str(said)
 
-    def _given(self, value: Value) -> str | FluentType:
+    def _given(self, value: Value, apart: list[str]) -> str | FluentType:
         if isinstance(value, str):
-            return value
+            return _kept_apart(value, apart)
         if isinstance(value, int):
             return fluent_number(value, useGrouping=False)
         if isinstance(value, float):
             return fluent_number(value, useGrouping=False, maximumFractionDigits=_PLACES)
-        return _Given(value, self)
+        return _Given(value, self, apart)
 
     def _listed(self, listed: Listed, case: str) -> str:
         said = [self.value(thing, case) for thing in listed.things]
@@ -141,33 +141,45 @@ class Speech:
         between, last = _JOINED[listed.joined]
         first = said[0]
         for other in said[1:-1]:
-            first = self._joint(between, first, other)
-        return self._joint(last, first, said[-1])
-
-    def _joint(self, name: str, one: str, other: str) -> str:
-        """Join two texts; as values of the message they could not be as long as a list may be."""
-        joint = self.say(Message(name, one=_ONE, other=_OTHER))
-        return _ENDS.sub(lambda found: one if found[0] == _ONE else other, joint)
+            first = self.say(Message(between, one=first, other=other))
+        return self.say(Message(last, one=first, other=said[-1]))
 
     @staticmethod
     def _name(given: Any, case: str = "nominative", start: str = "no") -> str:  # noqa: ANN401
         """``NAME($thing, case: "dative", start: "yes")``: a name in its case, or at a start."""
-        said = given.said(case) if isinstance(given, _Given) else str(given)
-        return capital(said) if start == "yes" else said
+        if isinstance(given, _Given):
+            return given.shown(case, starts=start == "yes")
+        return capital(str(given)) if start == "yes" else str(given)
 
 
 class _Given(FluentType):
     """A value that is said only where it stands."""
 
-    def __init__(self, value: Value, speech: Speech) -> None:
+    def __init__(self, value: Value, speech: Speech, apart: list[str]) -> None:
         self.value = value
         self._speech = speech
-
-    def said(self, case: str) -> str:
-        return self._speech.value(self.value, case)
+        self._apart = apart
 
     def format(self, locale: Locale) -> str:  # noqa: ARG002  fluent's own signature
-        return self.said("nominative")
+        return self.shown("nominative")
+
+    def shown(self, case: str, *, starts: bool = False) -> str:
+        """Say the value in its case, or what stands for it where it is long."""
+        said = self._speech.value(self.value, case)
+        return _kept_apart(capital(said) if starts else said, self._apart)
+
+
+def _kept_apart(text: str, apart: list[str]) -> str:
+    """Return a letter that stands for a text, where the text is longer than fluent takes."""
+    if len(text) <= _LONGEST or len(apart) >= len(_PRIVATE):
+        return text
+    apart.append(text)
+    return chr(_PRIVATE[len(apart) - 1])
+
+
+def _with_long(said: str, apart: Sequence[str]) -> str:
+    """Put the texts that were kept apart where their letters stand."""
+    return said.translate({_PRIVATE[i]: text for i, text in enumerate(apart)})
 
 
 class _Count(int, FluentType):
@@ -179,7 +191,9 @@ class _Count(int, FluentType):
 
 def _start(given: Any) -> str:  # noqa: ANN401  whatever stands in a catalogue
     """``START($weight)``: what begins a sentence."""
-    return capital(given.said("nominative") if isinstance(given, _Given) else str(given))
+    return (
+        given.shown("nominative", starts=True) if isinstance(given, _Given) else capital(str(given))
+    )
 
 
 def _how_many(given: Any) -> _Count:  # noqa: ANN401  whatever stands in a catalogue
