@@ -63,7 +63,7 @@ def many_sided(corners: int, length: float, width: float) -> Json:
 
 
 def _rests(kind: str, count: int, length: float, width: float) -> Json:
-    """Rests all over a slab; no units are units that nobody told."""
+    """Rests all over a slab; with no count the units are assumed."""
     spots = [
         {"x": length * (0.5 + i % 10) / 10, "y": width * (0.25 if i < 10 else 0.75)}
         for i in range(count)
