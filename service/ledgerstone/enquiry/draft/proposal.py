@@ -55,7 +55,10 @@ class Proposal(Taken):
         if found.kind == "polygon":
             return bool(found.points)
         wanted = _SIZES.get(found.kind, ("length",))
-        return all(key in found.values or found.doubted(key) for key in wanted)
+        return all(
+            key in found.values or (found.doubted(key) and not key.startswith("notch"))
+            for key in wanted
+        )
 
     # --- slabs --------------------------------------------------------------------------------
 

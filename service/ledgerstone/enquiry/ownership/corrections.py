@@ -7,6 +7,7 @@ from dataclasses import replace
 from itertools import pairwise
 from typing import Final
 
+from ledgerstone.enquiry.ownership.choices import take_choice
 from ledgerstone.enquiry.scene.said import AGREE_MM, Claim, Claims, SaidOpening, say
 from ledgerstone.enquiry.scene.size_assigner import SizeAssigner
 from ledgerstone.enquiry.scene.subjects import Subjects, has_mark
@@ -92,7 +93,9 @@ class Replacing:
     def note_offer(self, sentence: Sentence, sizes: list[Measure]) -> None:
         """Keep what the workshop offered, until the customer takes it up."""
         for measure in sizes:
-            key = _KEY_OF.get(measure.role) or _key_in(sentence)
+            key = _KEY_OF.get(measure.role) or _key_in(sentence) or self.asked
+            if not key and self.assigner.is_thin(measure) and measure.of == 1:
+                key = "thickness"
             if key:
                 self.offered.append((key, measure))
         self.note_question(sentence)
@@ -109,6 +112,8 @@ class Replacing:
     def settled(self, sentence: Sentence, sizes: list[Measure], rank: tuple[int, int]) -> bool:
         """Settle what a sentence corrects or answers; its sizes are then marked."""
         self.corrected = []
+        thick = [measure for key, measure in self.offered if key == "thickness"]
+        take_choice(sentence, thick, self.subjects.piece, self.assigner, rank)
         sizes = self._take_back(sentence, sizes)
         done = self._corrects(sentence, sizes, rank) or self.makes(sentence, sizes, rank)
         return self._answers(sentence, sizes, rank) or done

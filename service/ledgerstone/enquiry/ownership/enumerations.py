@@ -21,7 +21,7 @@ _WHICH: Final = word_set(
 )
 _BETWEEN: Final = word_set(
     "is at of be them these for a the needs measures , : ( ist mit für same but identical like"
-    " it aber gleich which that measuring"
+    " it aber gleich which that measuring exactly just size only slightly"
 )
 _SAME: Final = {
     "depth": "width",
@@ -62,9 +62,12 @@ def ones_of(sentence: Sentence, sizes: list[Measure]) -> list[Mention]:
         if word not in _ONES or (i and sentence.words[i - 1] in _WHICH):
             continue
         j = i + 1
-        while j < len(sentence.atoms) and j <= i + 3 and sentence.atoms[j].word in _BETWEEN:
+        while j < len(sentence.atoms) and j <= i + 5 and sentence.atoms[j].word in _BETWEEN:
             j += 1
-        leads = any(size.at == j for size in sizes) or "for" in sentence.words[i + 1 : i + 2]
+        leads = (
+            any(size.at == j and size.counted is None for size in sizes)
+            or "for" in sentence.words[i + 1 : i + 2]
+        )
         if leads and sentence.words[j : j + 1] != ["one"]:
             found.append(Mention(i, i + 1, "one", word))
     return found
@@ -175,8 +178,10 @@ def _count_at(atom: Atom) -> int:
     return int(NUMBERS.get(atom.word, 0))
 
 
-def count_pieces(piece: SaidPiece | None, sentence: Sentence) -> None:
+def count_pieces(piece: SaidPiece | None, sentence: Sentence, sizes: Sequence[Measure]) -> None:
     """Take how many of the current slab are wanted: "two of them", "x3" at a sentence's end."""
+    if any(size.counted is not None for size in sizes):
+        return  # each number is of its own length
     count = how_many(sentence) or _off_at_the_end(sentence) or _times_at_the_end(sentence)
     if count is not None and piece is not None and piece.quantity == 1:
         piece.quantity, piece.quantity_spans = count[0], (count[1],)

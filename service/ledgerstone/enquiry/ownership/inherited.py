@@ -50,6 +50,7 @@ _LABEL_LONG: Final = 2  # atoms: "The fridge - 600 wide" is of the fridge
 _SO: Final = frozenset({"so", "hence", "therefore", "daher"})
 _CALLS: Final = frozenset({("call", "it"), ("say", "it"), ("sagen", "wir")})
 _WANTS_IT: Final = frozenset({("wants", "it"), ("want", "it"), ("like", "it"), ("have", "it")})
+_DEPTHS: Final = frozenset({"deep", "wide"})
 _THICK: Final = 120  # mm, the most that a slab is thick: common practice, no source
 _MAKES: Final = frozenset({"make", "making", "keep", "macht", "machen"})
 _MAKES_IT: Final = frozenset({("make", "it"), ("call", "it"), ("making", "it")})
@@ -104,6 +105,9 @@ def _as_thickness(
     named = active is not None and active.kind == "slab" and active.end == measure.at
     if named and before is not None and before.role == "thick":
         measure.role = "thick"
+    is_leg = active is not None and active.kind == "leg" and active.end == measure.at
+    if is_leg and before is not None and before.of == 1 and before.role in _DEPTHS:
+        measure.role = before.role  # "the long part is 600 deep, the short part 640"
     of_all = _is_led_by_all(parsed.sentence.words, measure.at)
     if of_all and measure.size.unit in ("mm", "cm", "in") and not roles_said(parsed, at):
         measure.role = "thick"

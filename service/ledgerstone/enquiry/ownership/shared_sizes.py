@@ -7,6 +7,7 @@ from itertools import pairwise
 from typing import Final
 
 from ledgerstone.enquiry.ownership import enumerations
+from ledgerstone.enquiry.ownership.length_rows import read_rows
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence, Target
 from ledgerstone.enquiry.scene.said import SaidPiece, say
 from ledgerstone.enquiry.sentence.measures import Measure
@@ -71,12 +72,14 @@ def _whole_of(long: list[Measure]) -> Measure | None:
 def _count(piece: SaidPiece, measure: Measure) -> None:
     """Take how many are of a length."""
     size = measure.counted
+    piece.is_counted = size is not None
     if size is not None and size.amount > 1:
         piece.quantity, piece.quantity_spans = int(size.amount), ((size.start, size.end),)
 
 
-def count_lengths(parsed: ParsedSentence) -> None:
+def count_lengths(focus: Focus, parsed: ParsedSentence) -> None:
     """Take each number before a length for how many are of it: "1 @ 2440, 2 @ 610"."""
+    read_rows(focus, parsed)
     atoms = parsed.sentence.atoms
     if any(mention.kind in ("open", "hole") for mention in parsed.found):
         return

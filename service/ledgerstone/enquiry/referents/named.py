@@ -26,7 +26,7 @@ _FOR: Final = frozenset({"for", "für"})
 _LED: Final = 2  # words from a hole to what it is for: "for a switch"
 _STOPS: Final = frozenset({",", ".", ";", "(", "and", "und", "so"})
 _LEGS: Final = frozenset({"legs", "arms", "wings"})
-_SAME: Final = frozenset({"same", "gleich"})
+_SAME: Final = frozenset({"same", "gleich", "gleiche", "identical"})
 _HOLES: Final = ("open", "hole")
 _BELONGS: Final = frozenset({"of", "from", "vom", "von", "than"})
 _ONES: Final = frozenset({"one", "another", "other", "eine", "einen", "andere"})
@@ -148,7 +148,8 @@ def _next_one(
     if subjects.awaited > 1:
         subjects.keep_for_all()
     piece = subjects.piece
-    further = mention.name in enumerations.FURTHER and not focus.on_opening
+    is_same = bool(_SAME & set(parsed.sentence.words[mention.end : mention.end + _CLAUSE]))
+    further = (mention.name in enumerations.FURTHER or is_same) and not focus.on_opening
     if further and piece is not None and (piece.has_size() or subjects.pending):
         new = focus.start_piece(piece.use)
         words = parsed.sentence.words[mention.end :]

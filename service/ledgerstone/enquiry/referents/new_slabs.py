@@ -22,6 +22,7 @@ _MAX_OF_ONE: Final = 24
 _TRIPLE: Final = 3
 _HEADING: Final = 7  # atoms
 _LED: Final = 3
+_ROW: Final = 4  # atoms: "Worktop 1: 2400 long"
 # What stands on a slab, under it or beside it, and is none itself.
 _APPLIANCES: Final = word_set(
     "stove oven cooker range fridge freezer dishwasher dryer washer machine burner woodburner"
@@ -126,9 +127,20 @@ def _is_item(focus: Focus, parsed: ParsedSentence) -> bool:
     """Return whether a sentence is an item of those announced."""
     if parsed.sentence.is_item and _begins_with_pair(parsed, is_l=focus.is_l()):
         return True
+    if _is_labelled_length(focus, parsed):
+        return True
     if _is_labelled_pair(focus, parsed) or _is_heading(focus, parsed):
         return True
     return focus.subjects.awaited > 1 and _is_announced(parsed)
+
+
+def _is_labelled_length(focus: Focus, parsed: ParsedSentence) -> bool:
+    """Whether a row's label leads to a length: "Worktop 1: 2400 long. Worktop 2: 1800 long."."""
+    first = next((size for size in parsed.sizes if size.at >= _LED), None)
+    is_led = first is not None and first.role == "long" and first.at <= _ROW
+    piece = focus.subjects.piece
+    is_begun = piece is not None and bool(piece.claims.get("length"))
+    return is_led and is_begun and bool(row_label(parsed.sentence)) and not focus.is_correcting
 
 
 def _is_heading(focus: Focus, parsed: ParsedSentence) -> bool:

@@ -133,6 +133,7 @@ class SaidPiece:
     wants_least: bool = False
     like: SaidPiece | None = None
     like_in: frozenset[str] = frozenset()
+    is_counted: bool = False  # whether its number is of its own length alone
     is_further: bool = False  # told as one more, by a list or by "another"
 
     def has_size(self) -> bool:

@@ -6,7 +6,13 @@ from typing import Final
 
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.words.word_sets import word_set
 
+_SUPPORTS: Final = word_set(
+    "frame frames legs leg base bases unit units cabinet cabinets carcass carcasses bracket"
+    " brackets support supports trestles trestle stool stools chair chairs pedestal plinth"
+    " gestell beine"
+)
 _SHORT: Final = frozenset({"dia", "diam", "no", "approx", "ca", "max", "min"})
 
 
@@ -70,16 +76,24 @@ def _led_by(before: Mention, mention: Mention) -> Mention:
 
 
 def _compounds(sentence: Sentence, found: list[Mention]) -> list[Mention]:
-    """Make one of two openings' names that follow one another: "the pizza oven flue"."""
+    """Make one of two names that follow one another: "the pizza oven flue", "the table legs"."""
     kept: list[Mention] = []
     for mention in found:
         before = kept[-1] if kept else None
         is_led = before is not None and before.kind == mention.kind == "open"
         if before is not None and is_led and _gap(sentence, before, mention) == 0:
             before.name, before.end = mention.name, mention.end
+        elif before is not None and _stands_under(sentence, before, mention):
+            kept[-1] = _led_by(before, mention)
         else:
             kept.append(mention)
     return kept
+
+
+def _stands_under(sentence: Sentence, before: Mention, mention: Mention) -> bool:
+    """Return whether a slab's name only tells what is under it: "the counter frame"."""
+    is_next = (before.kind, mention.kind) == ("slab", "thing") and mention.start == before.end
+    return is_next and bool(_SUPPORTS & set(sentence.words[mention.start : mention.end]))
 
 
 def _gap(sentence: Sentence, before: Mention, after: Mention) -> int:

@@ -22,7 +22,7 @@ REPLACED: Final = "superseded"
 COUNT: Final = "a number of pieces"
 OWN: Final = "the workshop's own words"
 
-_OFFERS: Final = word_set("we our us wir unser unsere longest")
+_OFFERS: Final = word_set("we we'd we'll we've we're i'd i'll our us wir unser unsere longest")
 _RESTATES: Final = word_set("have gave said asked mentioned wrote noted haben hatten schrieben")
 _OFFERED: Final = word_set("could can would suggest recommend usual können würden empfehlen up")
 _YES: Final = word_set("yes yep yeah yup correct right exactly ja genau stimmt richtig korrekt")

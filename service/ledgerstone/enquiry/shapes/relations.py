@@ -67,7 +67,9 @@ def read_l(subjects: Subjects, sentence: Sentence) -> None:
 def read_round(subjects: Subjects, parsed: ParsedSentence) -> None:
     """Take the current piece for a round one where a sentence says so of it."""
     piece, words = subjects.piece, parsed.sentence.words
-    if piece is None or piece.claims.get("length") or piece.shape:
+    if piece is None or piece.shape:
+        return
+    if any(claim.rank[0] >= parsed.rank[0] for claim in piece.claims.get("length", [])):
         return
     if any(
         mention.kind in ("open", "hole") or _is_worked(words, mention) for mention in parsed.found
@@ -75,7 +77,7 @@ def read_round(subjects: Subjects, parsed: ParsedSentence) -> None:
         return
     for i, word in enumerate(words):
         is_way = words[i - 1 : i] == ["all"] or set(words[i + 1 : i + 2]) & _ROUND_WHAT
-        led = words[i - 1 : i] and words[i - 1] in _BEING
+        led = words[i - 1 : i] and (words[i - 1] in _BEING or words[i - 1] == "it")
         if word in _ROUND and not is_way and (led or _stands_alone(parsed.sentence, i)):
             piece.shape = "round"
 

@@ -22,6 +22,7 @@ from ledgerstone.enquiry.values.wanted import share_thickness, standing, told_ap
 
 _THIN_MM: Final = 120.0  # what is called so high lying flat is its thickness
 
+_SIDES: Final = ("length", "width", "wide", "breadth")
 _OUTLETS: Final = frozenset({"waste", "drain"})
 
 
@@ -48,6 +49,7 @@ def resolve(scene: SaidOrder) -> list[PieceFound]:
 
 
 def _piece(piece: SaidPiece) -> PieceFound:
+    _change_shape(piece)
     found = PieceFound(piece, _kind(piece))
     claims = dict(piece.claims)
     high = claims.pop("high", [])
@@ -92,6 +94,17 @@ def _settle_points(found: PieceFound, claims: dict[str, list[Claim]]) -> None:
     if is_cut and length is not None and width is not None:
         found.points = outline_points(claims, length, width)
         found.kind = "polygon" if found.points else found.kind
+
+
+def _change_shape(piece: SaidPiece) -> None:
+    """Drop the sizes of a shape that a newer message replaced: a rectangle that is to be round."""
+    across = [claim.rank for claim in piece.claims.get("diameter", []) if not claim.opinion]
+    sides = [claim.rank for key in _SIDES for claim in piece.claims.get(key, [])]
+    if not across or not sides or max(across) == max(sides):
+        return
+    for key in _SIDES if max(across) > max(sides) else ("diameter",):
+        piece.claims.pop(key, None)
+    piece.shape = "round" if max(across) > max(sides) else piece.shape.replace("round", "")
 
 
 def _kind(piece: SaidPiece) -> str:

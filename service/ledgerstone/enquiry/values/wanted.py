@@ -53,6 +53,8 @@ def _is_partial(piece: SaidPiece, others: Sequence[SaidPiece]) -> bool:
 
 def told_apart(piece: SaidPiece, pieces: Sequence[SaidPiece]) -> None:
     """Take a number that only announced slabs for none of one's own: "two vanity tops: …"."""
+    if piece.is_counted:
+        return
     alike = [one for one in pieces if one.use == piece.use]
     spans = [span for listed in piece.claims.values() for one in listed for span in one.spans]
     first = min((span for span in spans if span != NOWHERE), default=NOWHERE)

@@ -201,7 +201,7 @@ class Walker:
         said = self._aimed(parsed)
         cut_corners(parsed, self.subjects.piece, self.assigner)
         self._settle([one for one in said if not one[1].replaced], parsed)
-        enumerations.count_pieces(self.subjects.piece, sentence)
+        enumerations.count_pieces(self.subjects.piece, sentence, parsed.sizes)
         self.replacing.makes(sentence, parsed.sizes, parsed.rank)
         focus.subjects.pending = False
         note_walls(focus, parsed)
@@ -217,7 +217,7 @@ class Walker:
         targets: dict[int, Target] = {}
         said: list[tuple[Target, Measure]] = []
         active: Mention | None = None
-        shared_sizes.count_lengths(parsed)
+        shared_sizes.count_lengths(focus, parsed)
         counted = enumerations.counted(parsed.sentence, parsed.sizes)
         parsed.sizes = [size for size in parsed.sizes if not any(size is two for _, two in counted)]
         coordinates.read_coordinates(parsed.sentence, parsed.sizes)

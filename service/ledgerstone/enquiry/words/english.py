@@ -48,11 +48,14 @@ ROLES: Final = MappingProxyType(
 )
 LABELS: Final = MappingProxyType(
     {
-        "long": "length, lg, lenght, long, lengths, l, run, len, total length, overall length, left"
-        " to right"
+        "long": "length, lg, lenght, lenth, long, lengths, l, run, len, total length, overall"
+        " length,"
+        " left to right"
         ", from left to right, side to side, end to end",
         "wide": "width, wd, wide, widths, w, breadth",
-        "deep": "profound, profundity, depth, deep, d, depths, projection, projecting, projects,"
+        "deep": "profound, profundity, deepness, deepth, dept, depht, depth, deep, d, depths,"
+        " projection,"
+        " projecting, projects,"
         " comes"
         " forward, come out, comes out, sticks out,"
         " stands out, how far it comes out, how far out it comes,"
@@ -64,7 +67,7 @@ LABELS: Final = MappingProxyType(
         " glass to the front, from the plaster to the front, frame to front, from wall to front,"
         " wall to front, from the"
         " back to the front, from the front to the back",
-        "thick": "how thick it is, thickness, thick, thk, thicknes, t, thckness, th",
+        "thick": "how thick it is, thickness, thicknes, thikness, thick, thk, t, thckness, th",
         "high": "height, high, tall, h",
         "dia": "diameter, dia, diam, ø, φ, diametre",
         "radius": "radius",
@@ -100,6 +103,9 @@ MARKS: Final = MappingProxyType(
         "instead": "instead of, rather than, and not, in place of, as opposed to",
         "correct": "won't take it, won’t take it, won't fit, won’t fit, sorry, correction,"
         " actually, meant, i mean, should read,"
+        " scratch that, strike that, hold on, change of plan, changed my mind, changed our minds,"
+        " change of mind, bear with me, forget that, ignore that, cancel that, new measurements,"
+        " new measurement, re-measure, measured it again, measured wrong, mismeasured,"
         " revised, revision, changed, change, rang back, hang on, excuse me, wrong, mistake"
         ", update,"
         " updated, oops, scrap that, scrap, instead, go with, no longer, measured again"
@@ -110,7 +116,9 @@ MARKS: Final = MappingProxyType(
         " now, has measured, called back, phoned back, correct that, on reflection, edit",
         "old": "old, existing, current, present one, previous, former, neighbour's, neighbor's,"
         " sister's, friend's, mum's, brother's, tiled one, last one, last lot",
-        "gone": "laminate one, formica one, wooden one, timber one, oak one, granite one,"
+        "gone": "we shipped over, we brought over, we brought with us, left behind, was made by,"
+        " of the last owners, from the last owners, of the previous owners, is on its way out,"
+        " laminate one, formica one, wooden one, timber one, oak one, granite one,"
         " slate one, marble one, steel one, quartz one, plastic one, pine one, quote was for,"
         " price was for, estimate was for, quoted for, i'd said, i had"
         " said, i'd written, i had written, i'd given, i'd told you,"

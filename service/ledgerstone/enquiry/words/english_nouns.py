@@ -81,7 +81,9 @@ NOUNS: Final = MappingProxyType(
         " openings, aperture, apertures, knockout",
         "hole:slot": "slot, slots",
         "thing:old": "old top, old one, existing one, existing, old slab, old stone, sample",
-        "thing:": "drain pipe, drainpipe, drain pipes, drainer, draining board,"
+        "thing:": "base plate, steel plate, metal plate, fixing plate, mounting plate, top plate,"
+        " bottom plate, floor plate, wall plate, glass plate, drain pipe, drainpipe,"
+        " drain pipes, drainer, draining board,"
         " cable reel, sink unit, sink base, sink cabinet, basin unit, basin cabinet,"
         " hob hood, cooker hood, extractor, sewing machine, glass washer, piece where, space"
         " where, door, doors, doorway, doorways, gate, gates, lane,"

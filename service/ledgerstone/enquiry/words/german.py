@@ -133,12 +133,15 @@ MARKS: Final = MappingProxyType(
         "instead": "statt, anstatt, anstelle von, und nicht",
         "correct": "korrektur, entschuldigung, verzeihung, vielmehr, doch, sorry, geändert,"
         " korrigiert, jetzt, nochmal gemessen, noch einmal gemessen, nachgemessen, richtig ist,"
+        " anders überlegt, kommando zurück, planänderung, änderung, neue lage, zurückgezogen,"
         " stimmt nicht, nun, neu gemessen, verschrieben, vertan, tippfehler, muss heißen, gemeint",
         "old": "alte, alten, alter, altes, bisherige, bisherigen, jetzige, jetzigen, vorhandene,"
         " vorhandenen, derzeitige, derzeitigen, bestehende, bestehenden",
         "gone": "frei stehen, frei stehend, freistehend, derzeit, kommt raus, kommt weg,"
-        " im moment, momentan, liegt jetzt dort"
-        ", wird ersetzt",
+        " im moment, momentan, liegt jetzt dort, jetzt dort liegt, jetzt dort steht, jetzt da"
+        " liegt, jetzt drin ist, jetzt drauf liegt, bisher dort, bisher lag, bisher haben, noch"
+        " drin ist, noch dort liegt, da jetzt liegt, jetzt haben, zurzeit haben, dort liegt, gerade"
+        " dort, fliegt raus, kommt heraus, wird ersetzt",
         "new": "neue, neuen, neuer, neues",
         "also": "noch, weitere, weiteren, zweite, zweites, außerdem, dazu, ebenfalls, zusätzlich",
         "about": "vielleicht, wohl, schätzungsweise, in etwa, ca, circa, etwa, ungefähr, rund"
@@ -186,6 +189,19 @@ ENDINGS: Final = MappingProxyType(
         "fensterbänke": "slab:sill",
         "tischplatte": "slab:table",
         "arbeitsplatte": "slab:worktop",
+        "blechplatte": "thing:",
+        "stahlplatte": "thing:",
+        "metallplatte": "thing:",
+        "glasplatte": "thing:",
+        "holzplatte": "thing:",
+        "spanplatte": "thing:",
+        "grundplatte": "thing:",
+        "fußplatte": "thing:",
+        "montageplatte": "thing:",
+        "herdplatte": "thing:",
+        "heizplatte": "thing:",
+        "gipsplatte": "thing:",
+        "dämmplatte": "thing:",
         "platte": "slab:",
         "theke": "slab:worktop",
         "bank": "slab:bench",
