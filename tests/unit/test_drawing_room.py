@@ -123,6 +123,29 @@ def test_what_carries_a_slab_reaches_from_it_to_the_floor(job: str, workshop: Wo
     assert parts(view(JOBS[job], workshop), "rest") > 0
 
 
+@pytest.mark.parametrize("across_mm", [600, 900, 1200])
+@pytest.mark.parametrize("is_round", [True, False])
+def test_a_pedestals_stem_and_foot_are_seen(
+    across_mm: int, workshop: Workshop, *, is_round: bool
+) -> None:
+    """From under the front of its top to the floor: at least a tenth of the top's own width."""
+    outline = {"kind": "round", "diameter": across_mm} if is_round else box(across_mm, across_mm)
+    rests = {"kind": "pedestal", "plate": 0.7 * across_mm}
+    table = {**slab_json(box(900, 900), rests=rests), "outline": outline, "use": "table"}
+    asked = read_order(order(COLLECT, table), workshop)
+    (standing,) = stand_together(pieces(asked, workshop), [])
+    camera, _ = camera_for([standing])
+    shape = standing.piece.shape
+    middle = across_mm / 2
+    stem_x, foot_y = camera.at(middle, middle, -standing.height_mm)
+    rim = [
+        camera.at(x, y, -shape.thickness_mm) for x, y in shape.outline.exterior.segmentize(5).coords
+    ]
+    front_y = max(y for x, y in rim if abs(x - stem_x) < 10)
+    left, right = min(rim)[0], max(rim)[0]
+    assert foot_y - front_y >= 0.1 * (right - left)
+
+
 # The two ends of what a workshop casts, and a warm one: dark, light, red.
 @pytest.mark.parametrize("colour", ["#3f4142", "#d8d3c8", "#8a4b3c"])
 @pytest.mark.parametrize("gloss", [0.05, 0.2, 0.8])

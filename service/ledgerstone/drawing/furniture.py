@@ -32,7 +32,7 @@ _POST_MM: Final = 60.0
 _LEG_MM: Final = 70.0  # no leg is drawn thicker; a larger pad is a pedestal's plate
 _COLUMN_MM: Final = 120.0
 _PLATE_MM: Final = 14.0
-_FOOT_MM: Final = 420.0
+_FOOT_MM, _FOOT_OF_PLATE = 420.0, 0.7  # across: at least, and of the plate under the top
 _CORBEL_MM: Final = 90.0
 _MASONRY_MM: Final = 90.0  # a frame as wide as this is built up from the floor
 _CONTRAST: Final = 0.5
@@ -114,9 +114,13 @@ def _leg(pad: Polygon, under: float, floor: float) -> Iterator[Block]:
     if wide <= 2 * _LEG_MM:
         yield Block(_square(middle, min(wide, _LEG_MM)), under, floor, _WOOD)
         return
-    foot = plane.buffer(Point(middle), max(wide, _FOOT_MM) / 2, quad_segs=12)
-    yield Block(orient(foot), floor + _PLATE_MM, floor, _METAL)
-    yield Block(_square(middle, _COLUMN_MM), under, floor + _PLATE_MM, _METAL)
+    across = max(_FOOT_OF_PLATE * wide, _FOOT_MM)
+    yield Block(_disc(middle, across), floor + _PLATE_MM, floor, _METAL)
+    yield Block(_disc(middle, _COLUMN_MM), under, floor + _PLATE_MM, _METAL)
+
+
+def _disc(middle: XY, across: float) -> Polygon:
+    return orient(plane.buffer(Point(middle), across / 2, quad_segs=12))
 
 
 def _square(middle: XY, side: float) -> Polygon:

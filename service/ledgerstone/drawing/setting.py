@@ -23,6 +23,7 @@ _TABLE_MM: Final = 730.0
 _SHELF_MM: Final = 700.0
 _BED_MM: Final = 40.0  # a hearth on its bed
 _SHARE: Final = 0.36  # of the order's longest slab: more would leave little room for the concrete
+_STEM_SHARE: Final = 0.66  # on one stem: less would hide it behind the top, seen from so high
 _PANEL_BED_MM: Final = 9.0  # how far a bed or a block is shown inside the slab's outline
 
 
@@ -113,9 +114,11 @@ def _height_mm(slab: Slab, shape: Shape, longest_mm: float) -> float:
         return least
     if slab.use == "hearth":
         return max(least, shape.thickness_mm + _BED_MM)
-    tall = _UNITS_MM
+    tall, share = _UNITS_MM, _SHARE
     if slab.rests.kind in ("legs", "pedestal"):
         tall = _TABLE_MM
+    if slab.rests.kind == "pedestal":
+        share = _STEM_SHARE
     if slab.use == "shelf":
         tall = _SHELF_MM
-    return max(least, shape.thickness_mm + min(tall, _SHARE * longest_mm))
+    return max(least, shape.thickness_mm + min(tall, share * longest_mm))
