@@ -12,7 +12,7 @@ from ledgerstone.price import shown_amount
 from ledgerstone.shade import SCREENS_DIFFER, palette_shade_seen
 from ledgerstone.wording import Message, Money, Speech, Temperature
 from ledgerstone.wording.page import page_differences
-from ledgerstone.workshop.records import PaletteShade, Workshop
+from ledgerstone.workshop.records import PaletteShade, Sealer, Workshop
 
 
 def write_choices(workshop: Workshop, speech: Speech) -> dict[str, Any]:
@@ -38,7 +38,7 @@ def write_choices(workshop: Workshop, speech: Speech) -> dict[str, Any]:
             "matching": workshop.shade.matching,
             "screens_say": speech.say(SCREENS_DIFFER),
             "finishes": workshop.finishes,
-            "sealers": workshop.sealers,
+            "sealers": [_sealer(sealer, speech) for sealer in workshop.sealers],
             "edges": workshop.edges,
             "limits": _limits(workshop),
             "deliveries": _deliveries(workshop),
@@ -61,6 +61,13 @@ def _shade(shade: PaletteShade, workshop: Workshop, speech: Speech) -> dict[str,
         "recipe": seen.recipe,
         "says": speech.say(seen.message),
     }
+
+
+def _sealer(sealer: Sealer, speech: Speech) -> dict[str, Any]:
+    """Return a sealer as it is offered: whether it is declared for food is said with it."""
+    food = Message("choice-sealer-food", declared="yes" if sealer.food_declared else "no")
+    says = " ".join(filter(None, (sealer.says, speech.say(food))))
+    return {"name": sealer.name, "says": says, "places": sealer.places}
 
 
 def _sample_tile(workshop: Workshop, speech: Speech) -> dict[str, Any] | None:

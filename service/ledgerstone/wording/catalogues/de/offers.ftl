@@ -8,6 +8,10 @@ choice-templating = { $tax ->
     [before-tax] Aufmaß vor Ort: { $visit } und { $each } je Stück, vor Steuer.
    *[in-all] Aufmaß vor Ort: { $visit } und { $each } je Stück.
 }
+choice-sealer-food = { $declared ->
+    [yes] Für Lebensmittel erklärt.
+   *[no] Nicht für Lebensmittel erklärt: ein Brett benutzen.
+}
 choice-heated-curing = In unserem beheizten Zelt bei { $warmth } nachbehandeln, damit es früher fertig ist. Der Preis schließt das Zelt dann ein.
 request-sent = Ihre Anfrage zu { $offer } ist bei { $workshop }.
 request-answered = { $days ->

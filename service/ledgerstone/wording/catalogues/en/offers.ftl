@@ -8,6 +8,10 @@ choice-templating = { $tax ->
     [before-tax] Come and measure for me: { $visit }, and { $each } for each piece, before tax.
    *[in-all] Come and measure for me: { $visit }, and { $each } for each piece.
 }
+choice-sealer-food = { $declared ->
+    [yes] Declared for contact with food.
+   *[no] Not declared for contact with food: prepare it on a board.
+}
 choice-heated-curing = Cure it in our heated tent at { $warmth }, to have it sooner. The price then includes the tent.
 request-sent = Your request for { $offer } is with { $workshop }.
 request-answered = { $days ->
