@@ -1,9 +1,10 @@
 import { pointerOf } from "./form/fields.js";
 import { addJoin, inOnePiece, lOf } from "./form/joins.js";
-import { addSlab, centredOnUnit, copySlab, removeSlab, withoutRow, withRow } from "./form/rows.js";
+import { addSlab, centredOnUnit, copySlab, numberOf, removeSlab, withoutRow, withRow } from "./form/rows.js";
 import { read, written } from "./lib/json.js";
 import { spoken } from "./lib/lengths.js";
 import { elements, one, say } from "./show.js";
+import { unitMiddles } from "./sketch/geometry.js";
 
 export class Actions {
   /** @param {import("./form/live.js").LiveForm} live */
@@ -20,7 +21,7 @@ export class Actions {
       "add-join": () => this.addJoin(),
       start: (button) => void live.laying.start(button.dataset.start ?? ""),
       "one-piece": () => this.onePiece(),
-      "on-unit": (button) => this.onUnit(button),
+      "on-unit": (button) => void this.onUnit(button),
       "add-row": (button) => this.addRow(button),
       "remove-row": (button) => this.removeRow(button),
       "add-slab": () => this.slab(() => addSlab(page.store, page.choices), "slabs.added"),
@@ -93,9 +94,13 @@ export class Actions {
   }
 
   /** @param {HTMLElement} button */
-  onUnit(button) {
-    const order = centredOnUnit(button, this.page.store);
-    if (order) this.page.store.change(order);
+  async onUnit(button) {
+    const { store } = this.page;
+    const pressed = unitMiddles(store.shown)[Number(button.dataset.unitNumber)] ?? 0;
+    const number = numberOf(button, store); // it may be gone then
+    await this.live.laying.laid();
+    const order = centredOnUnit(number, store, pressed);
+    if (order) store.change(order);
   }
 
   /** @param {HTMLElement} button */

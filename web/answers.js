@@ -22,6 +22,7 @@ export class Answers {
     asking.addEventListener("slow", () => this.panel.standing(say("answer.slow"), true));
     asking.addEventListener("answer", (event) => this.answered(/** @type {CustomEvent} */ (event).detail));
     asking.addEventListener("trouble", (event) => this.troubled(/** @type {CustomEvent} */ (event).detail));
+    window.addEventListener("popstate", ({ state }) => state?.note && this.panel.refocus(state.note)?.scrollIntoView({ block: "center" }));
     asking.addEventListener("well", () => this.page.announce(say("trouble.well")));
   }
 
@@ -85,7 +86,7 @@ export class Answers {
       tax: this.tax,
       slab: Math.min(page.store.slab, order.slabs.length - 1),
       drawing: (link) => page.service.drawing(link),
-      go: (pointer) => page.live?.go(pointer),
+      go: (pointer, note) => this.go(pointer, note),
       goes: (pointer) => page.live?.goes(pointer) ?? false,
       apply: (remedy) => this.apply(remedy),
       preview: (patch) => page.live?.sketch?.preview(order === page.store.order ? patch : null),
@@ -97,6 +98,13 @@ export class Answers {
     this.showFinished();
     const pins = order === page.store.order && answer.kind !== "not-understood" ? answer.body.findings : null;
     page.live?.told(this.faults, pins);
+  }
+
+  /** Back, as by a phone's gesture, leads to the note again. @param {string} pointer @param {string} [note] */
+  go(pointer, note) {
+    history.replaceState({ note }, "");
+    history.pushState(null, "");
+    this.page.live?.go(pointer);
   }
 
   showFinished() {
@@ -113,11 +121,12 @@ export class Answers {
 
   /** @returns {Keeping} */
   keeping() {
-    const { choices, service } = this.page;
+    const { choices, service, store } = this.page;
     const { email } = choices.workshop;
+    const colour = choices.matching ? "" : (store.order.own?.wanted ?? "");
     const failed = { says: say("request.failed", { email }) };
     const request = (/** @type {Record<string, string>} */ asked) => service.request(asked).catch(() => failed);
-    return { choices, request, announce: (words) => this.page.announce(words) };
+    return { choices, wanted: colour && say("shade.wanted", { colour }), request, announce: (words) => this.page.announce(words) };
   }
 
   close() {

@@ -79,10 +79,11 @@ export function typedMass(amount, back = false) {
   return Number((back ? amount / KG_PER[units.masses] : amount * KG_PER[units.masses]).toFixed(1));
 }
 
-/** In an outline's unit, on the last. @param {Outline | undefined} outline @param {number[]} mm @returns {string[]} */
+/** In an outline's unit, on the last; in metres each in its own, short ones in mm. @param {Outline | undefined} outline @param {number[]} mm @returns {string[]} */
 export function sizes(outline, ...mm) {
   const typed = String(outline?.length ?? outline?.diameter ?? outline?.points?.[0]?.x).replace("ft", "in");
   const unit = UNITS.find((each) => typed.endsWith(` ${each}`)) ?? units.lengths;
+  if (unit === "m") return mm.map((each) => (each < 1000 ? `${number(each, 1)} mm` : lengthWords(spoken(each, unit))));
   const said = mm.map((each) => (unit === "mm" ? number(each, 1) : marked(spoken(each, unit, 16)).slice(0, -unit.length - 1)));
   said.push(lengthWords(`${said.pop()} ${unit}`));
   return said;

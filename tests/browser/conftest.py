@@ -14,7 +14,7 @@ from axe_playwright_python.base import (  # type: ignore[import-untyped]  # has 
     AXE_SCRIPT,
     AxeResults,
 )
-from playwright.sync_api import Browser, BrowserContext, Page, ViewportSize, expect
+from playwright.sync_api import Browser, BrowserContext, Page, Route, ViewportSize, expect
 
 from ledgerstone.workshop import DEMONSTRATION
 from support.page_texts import desk_text
@@ -140,6 +140,11 @@ def opened(
     page.goto(served.url)
     page.locator("#plan .stone[d]").wait_for(state="attached")  # the form is live, not only there
     return context, page
+
+
+def with_requests(route: Route) -> None:
+    """Answer the choices of a workshop whose profile names a mail server."""
+    route.fulfill(json={**route.fetch().json(), "requests": True})
 
 
 @pytest.fixture

@@ -47,6 +47,20 @@ BROKEN_WORDS = r"""() => {
   }
   return broken;
 }"""
+# Choices of a list whose words are longer than the list; where an arrow stands no word does.
+CUT_CHOICES = """() => {
+  const pen = document.createElement("canvas").getContext("2d");
+  const seen = Array.from(document.querySelectorAll("#order select"))
+    .filter((e) => e.checkVisibility({visibilityProperty: true}) && e.dataset.options !== "slabs");
+  return seen.flatMap((e) => {
+    const {font, paddingLeft, paddingRight} = getComputedStyle(e);
+    pen.font = font;
+    const room = e.clientWidth - parseFloat(paddingLeft) - parseFloat(paddingRight) - 16;
+    return Array.from(e.options)
+      .filter((one) => !one.hidden && pen.measureText(one.text).width > room)
+      .map((one) => `${e.id}: ${one.text}, ${pen.measureText(one.text).width} of ${room}`);
+  });
+}"""
 TOO_WIDE = "document.documentElement.scrollWidth - document.documentElement.clientWidth"
 
 StateLook = Callable[[str], None]

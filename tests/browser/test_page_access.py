@@ -8,7 +8,7 @@ import pytest
 from playwright.sync_api import Browser, Page, ViewportSize, expect
 
 from browser.conftest import DESK, ROOT, Look, Settle
-from browser.states import SMALL_TARGETS, TOO_WIDE, every_state
+from browser.states import CUT_CHOICES, SMALL_TARGETS, TOO_WIDE, every_state
 from support.page_texts import page_text
 
 pytestmark = pytest.mark.browser
@@ -75,12 +75,16 @@ def nu_checked(files: Sequence[Path]) -> str:
 
 
 def test_nothing_is_amiss_on_a_phone(phone: Page, settle: Settle, no_violations: Look) -> None:
-    """The same by touch at 360 px, where each target is 24 px at least (WCAG 2.2, 2.5.8)."""
+    """The same by touch at 360 px: each target is 24 px at least (WCAG 2.2, 2.5.8).
+
+    No choice of a list is cut.
+    """
 
     def look(state: str) -> None:
         no_violations(phone, f"{state} on a phone", contrast=False)
         assert phone.evaluate(TOO_WIDE) == 0, state
         assert phone.evaluate(SMALL_TARGETS) == [], state
+        assert phone.evaluate(CUT_CHOICES) == [], state
 
     every_state(phone, settle, look)
 

@@ -8,7 +8,7 @@ from urllib.parse import unquote
 import pytest
 from playwright.sync_api import Browser, Page, Route, expect
 
-from browser.conftest import Look, Settle
+from browser.conftest import Look, Settle, with_requests
 from browser.gestures import unfold
 from support.page_texts import page_text
 
@@ -232,11 +232,6 @@ def test_a_quote_is_sent_by_the_service_where_it_relays(
     expect(went).to_contain_text("Wilf or Ottoline")
     assert set(asked[-1]) == {"token", "name", "reach", "note"}
     assert (asked[-1]["name"], asked[-1]["reach"]) == ("Ada", "01632 960000")
-
-
-def with_requests(route: Route) -> None:
-    """Answer the choices of a workshop whose profile names a mail server."""
-    route.fulfill(json={**route.fetch().json(), "requests": True})
 
 
 def test_where_nothing_can_be_kept_the_page_says_so_at_once(

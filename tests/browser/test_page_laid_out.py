@@ -62,3 +62,34 @@ def test_what_was_laid_out_follows_a_new_size_after_a_reload_too(
     (slab,) = json.loads(order_kept(desk))["slabs"]
     x = slab["cutouts"][0]["centre"]["x"]
     assert float(str(x).removesuffix(" mm")) == pytest.approx(900)
+
+
+def test_assumed_units_follow_an_opening_that_is_moved(desk: Page, settle: Settle) -> None:
+    """The rows are those of the answer, wherever the sink is moved to; a told unit stays."""
+    settle(desk)
+    desk.locator("[data-start=sink]").click()
+    expect(desk.locator("[data-list=cutouts] > li")).to_have_count(2)
+    settle(desk)
+    opened = "e => { e.open = true; }"
+    desk.locator("[data-list=cutouts] > li > details").first.evaluate(opened)
+    for x_mm in ("520", "1010", "1360"):
+        desk.locator("[data-list=cutouts] [data-at='centre/x']").first.fill(x_mm)
+        with desk.expect_response("**/v1/quotes") as answer:
+            desk.locator("[data-list=cutouts] [data-at='centre/x']").first.blur()
+            desk.locator("#plan [data-key=opening-0]").press("ArrowRight")
+        settle(desk)
+        units = answer.value.json()["order"]["slabs"][0]["rests"]["units"]
+        (slab,) = json.loads(order_kept(desk))["slabs"]
+        assert [one["width"] for one in slab["rests"]["units"]] == [one["width"] for one in units]
+        fields = desk.locator("[data-list='rests/units'] [data-at=width]")
+        expect(fields).to_have_count(len(units))
+        assert [field.input_value() for field in fields.all()] == [
+            one["width"].removesuffix(" mm") for one in units
+        ]
+    told = desk.locator("[data-list='rests/units'] [data-at=width]").first
+    desk.locator("details:has([data-list='rests/units'])").evaluate(opened)
+    told.fill("450")
+    settle(desk)
+    desk.locator("#plan [data-key=opening-0]").press("ArrowLeft")
+    settle(desk)
+    expect(told).to_have_value("450")

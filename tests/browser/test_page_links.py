@@ -70,6 +70,19 @@ def _each_link(page: Page, settle: Settle, state: str) -> int:
     return len(keys)
 
 
+def test_back_leads_to_the_note_whose_link_was_followed(phone: Page, settle: Settle) -> None:
+    """As by a phone's gesture: the note has focus again, in sight."""
+    settle(phone)
+    link = phone.locator(".findings .links a").first
+    note = phone.locator(f"#{link.evaluate('e => e.closest(`li`).id')}")
+    link.click()
+    expect(phone.locator("#order :focus")).to_have_count(1)
+    phone.go_back()
+    expect(note).to_be_focused()
+    expect(note).to_be_in_viewport()
+    settle(phone)
+
+
 def _start(name: str) -> Callable[[Page], None]:
     def press(page: Page) -> None:
         page.locator(f"[data-start={name}]").click()

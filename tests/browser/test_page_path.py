@@ -1,7 +1,7 @@
 """The short path: pieces to start from, what was measured, and where an opening is."""
 
 import pytest
-from playwright.sync_api import Page, Request, expect
+from playwright.sync_api import Page, Request, Route, expect
 
 from browser.conftest import Look, Settle
 from browser.gestures import order_of, unfold
@@ -110,15 +110,51 @@ def test_an_opening_is_centred_on_a_unit(desk: Page, settle: Settle) -> None:
     settle(desk)
     start(desk, "hob")
     unfold(desk, "Overhang", "hob")
-    desk.locator("#rests-overhang-left").fill("30")
-    settle(desk)
     desk.get_by_text(page_text("place.title")).click()
-    desk.get_by_role("group", name=page_text("place.on-unit")).get_by_role(
-        "button", name="Unit 4"
-    ).click()
-    # 1770 mm are assumed as a filler, 500 and 2 x 600: 30 + 70 + 500 + 600 + 600/2
+    held: list[Route] = []
+
+    def hold(route: Route) -> None:
+        held.append(route)
+
+    desk.route("**/v1/placings", hold)
+    with desk.expect_request("**/v1/placings"):
+        desk.locator("#rests-overhang-left").fill("30")
+    unit = desk.get_by_role("group", name=page_text("place.on-unit"))
+    unit.get_by_role("button", name="Unit 3").click()
+    held[0].continue_()
+    desk.unroute("**/v1/placings")
+    # The third of 3 x 600 was shown, about 1530 mm. 1770 mm are then assumed as a filler, 500 and
+    # 2 x 600, of which the last is about 30 + 70 + 500 + 600 + 600/2.
     expect(desk.get_by_label(page_text("cutout.x"))).to_have_value("1500")
     settle(desk)
+
+
+def test_what_joined_slabs_have_alike_they_go_on_having(desk: Page, settle: Settle) -> None:
+    """Another shade, surface, place or thickness of an L is that of both its arms; undo too."""
+    settle(desk)
+    start(desk, "l-left")
+    settle(desk)
+    desk.locator("[name=shade-name]").nth(2).check()
+    desk.locator("[name=finish-surface]").nth(1).check()
+    desk.locator("#thickness").fill("50")
+    settle(desk)
+
+    def looks() -> list[dict[str, object]]:
+        names = ("shade", "finish", "thickness", "place")
+        return [{name: slab.get(name) for name in names} for slab in order_of(desk)["slabs"]]
+
+    one, other = looks()
+    assert one == other
+    assert one["thickness"] == "50 mm"
+    unlike = [note for note in desk.locator(".findings li").all_inner_texts() if "alike" in note]
+    assert unlike == []
+    desk.locator("#slabs button").nth(1).click()
+    desk.locator("#thickness-usual").select_option("40")
+    settle(desk)
+    assert [look["thickness"] for look in looks()] == ["40 mm", "40 mm"]
+    desk.locator("#bar [data-do=undo]").click()
+    settle(desk)
+    assert looks() == [one, other]
 
 
 def test_an_l_in_one_piece_is_offered_where_it_can_be_made(desk: Page, settle: Settle) -> None:

@@ -83,7 +83,10 @@ def test_the_services_own_remedies_end_in_a_price(
 def test_a_remedy_says_what_it_changes_and_changes_it(
     desk: Page, settle: Settle, no_violations: Look
 ) -> None:
-    """One press moves the basin, the form says so, the price comes, and it is announced."""
+    """One press moves the basin, the price comes, and it is announced.
+
+    What it changes stands on it, once; what it costs beside it.
+    """
     remedy = {
         "says": "Move the basin 40 mm towards the front.",
         "patch": patch(Y, "400 mm", "360 mm"),
@@ -94,9 +97,7 @@ def test_a_remedy_says_what_it_changes_and_changes_it(
     with_remedies(desk, {"strip-too-narrow": [remedy]})
     too_near_the_back(desk, settle)
     button = desk.get_by_role("button", name="Move the basin 40 mm towards the front.")
-    expect(button).to_have_accessible_description(
-        "basin, centre from the front: 400 mm to 360 mm It is then £812.00"
-    )
+    expect(button).to_have_accessible_description("It is then £812.00")
     no_violations(desk, "a remedy")
     button.click()
     expect(desk.locator("#status")).to_contain_text(page_text("remedy.done"))

@@ -83,6 +83,43 @@ def test_picture_price_and_day_stay_in_sight(desk: Page, settle: Settle) -> None
     expect(large).to_have_count(0)
 
 
+def test_the_picture_fills_the_screen_when_it_is_enlarged(desk: Page, settle: Settle) -> None:
+    """On a phone held upright it is as high as there is room, its middle first."""
+    settle(desk)
+    for screen in SCREENS:
+        desk.set_viewport_size(screen)
+        settle(desk)
+        desk.locator(".thumb").click()
+        large = desk.get_by_role("dialog")
+        paper, picture = (large.locator(part) for part in (".paper", "img"))
+        expect(picture).to_have_js_property("complete", value=True)
+        expect(paper).to_have_js_property(
+            "scrollLeft", paper.evaluate("e => Math.round((e.scrollWidth - e.clientWidth) / 2)")
+        )
+        shown = picture.evaluate(
+            "e => [e.clientWidth / e.parentElement.clientWidth, "
+            "e.clientHeight / e.parentElement.clientHeight]"
+        )
+        assert max(shown) >= 0.98
+        assert min(shown) >= 0.98 or shown[0] >= 0.98
+        large.get_by_role("button", name=page_text("large.close"), exact=True).click()
+        expect(large).to_have_count(0)
+
+
+def test_the_bar_says_that_what_carries_it_is_not_checked(desk: Page, settle: Settle) -> None:
+    """While nobody said what it rests on; once that is said it is only price and day."""
+    desk.set_viewport_size(SCREENS[0])
+    settle(desk)
+    more = desk.locator("#glance span")
+    expect(more).to_contain_text(page_text("bar.loose"))
+    assert more.evaluate("e => e.scrollHeight <= e.clientHeight + 1")
+    assert more.evaluate("e => e.scrollWidth <= e.clientWidth + 1")
+    assert height(desk, "#bar") <= MAX_BAR_PX
+    desk.locator("#rests-kind").select_option("full")
+    settle(desk)
+    expect(more).not_to_contain_text(page_text("bar.loose"))
+
+
 @pytest.mark.parametrize("answer", ["gone", 503])
 def test_a_last_answer_is_announced_as_one(desk: Page, settle: Settle, answer: str | int) -> None:
     """Away or busy: whose answer it is stands with the price; it is asked again by itself."""

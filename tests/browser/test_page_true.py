@@ -55,9 +55,10 @@ def test_a_colour_of_ones_own_is_the_one_that_is_chosen(
 
 
 def test_where_no_colour_is_matched_another_one_is_asked_for(desk: Page, settle: Settle) -> None:
-    """The page then has no field for a colour of one's own, and says to ask the workshop."""
+    """The page then has no field for a colour's code, and one for its words."""
     settle(desk)
     expect(desk.get_by_text(page_text("shade.ask"))).to_be_visible()
+    expect(desk.locator("#shade-wanted")).to_be_visible()
     expect(desk.locator("#shade-hex")).to_be_hidden()
 
 
@@ -70,7 +71,7 @@ def test_an_edge_at_a_join_is_said_to_be_there(phone: Page, settle: Settle) -> N
     more = phone.locator("#glance span")
     phone.set_viewport_size({"width": 390, "height": 844})
     assert more.evaluate("(e) => e.scrollHeight <= e.clientHeight + 1")
-    two = phone.locator(".remedies > li", has_text=page_text("at.slab", number=2)).first
+    two = phone.locator(".remedies > li", has_text="of two pieces").first
     expect(two).to_be_visible()
     two.locator("button").click()
     settle(phone)

@@ -63,12 +63,18 @@ def test_what_was_left_open_can_be_chosen_again(phone: Page, settle: Settle) -> 
     assert "left-to-us" not in {finding["check"] for finding in answer["findings"]}
 
 
-def test_before_its_postcode_a_delivery_has_no_price_yet(phone: Page, settle: Settle) -> None:
-    """Nothing is said to be impossible: the postcode is asked for, and a press leads to it."""
+def test_before_its_postcode_a_delivery_is_priced_without_it(phone: Page, settle: Settle) -> None:
+    """What collecting it costs, plus delivery: the postcode is asked for, a press leads to it.
+
+    Nothing is said to be impossible.
+    """
     settle(phone)
+    collected = phone.locator(".price .first").inner_text()
     phone.locator("#delivery-kind").select_option("pallet")
-    expect(phone.locator("#glance strong")).to_have_text(page_text("answer.no-price"))
     settle(phone)
+    plus = page_text("answer.plus-delivery", price=collected)
+    for place in ("#glance strong", ".price .first"):
+        expect(phone.locator(place)).to_have_text(plus)
     for words in ("answer.no-price-why", "findings.stops", "findings.stopped", "remedy.fix-all"):
         expect(phone.locator("ledgerstone-answer")).not_to_contain_text(page_text(words))
     assert "stopped" not in str(phone.locator("#bar").get_attribute("class"))

@@ -19,7 +19,7 @@ OTHERS = [language for language in LANGUAGES if language != "en"]
 # What is written alike in both languages.
 ALIKE = {
     *("page.made-by", "unit.mm", "unit.cm", "unit.m", "cutout.label", "sketch.handle-x"),
-    *("sketch.handle-y", "answer.weighs", "answer.announce-no-tax", "remedy.added", "drawing.plan"),
+    *("sketch.handle-y", "answer.weighs", "answer.announce-no-tax", "drawing.plan"),
     *("at.of",),
 }
 

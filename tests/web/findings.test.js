@@ -1,52 +1,39 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { changeWords } from "../../web/answer/findings.js";
+import { costWords } from "../../web/answer/findings.js";
+import { brief } from "../../web/answer/sentences.js";
+import { joinedAlike } from "../../web/form/entries.js";
 import { messages } from "./said.js";
 import { setWords } from "../../web/show.js";
 
-const slab = { outline: { kind: "rectangle", length: "1.2 m" }, thickness: "50 mm", place: "indoors", finish: { sealer: "satin" } };
-const order = { slabs: [slab], delivery: { kind: "own-van" } };
-const replaced = (/** @type {string} */ path, /** @type {unknown} */ value) => changeWords(order, { op: "replace", path, value });
+const price = /** @type {any} */ ({ total: "521.00", currency: "GBP" });
 
-test("a choice that changes is named by the words that stand on the form", () => {
+test("a fix says what it adds to the price, or what it then is", () => {
   setWords(messages, "en-GB");
-  assert.equal(replaced("/delivery/kind", "collect"), "how it comes to you: “By our own van” becomes “I collect it”");
-  assert.equal(replaced("/slabs/0/place", "wet-room"), "where it will live: “Indoors” becomes “In a wet room”");
+  assert.equal(costWords({ price }), "It is then £521.00");
+  assert.equal(costWords({ price_change: { amount: "-24.00", currency: "GBP" } }), "£24.00 less");
+  assert.equal(costWords({ price_change: { amount: "0.00", currency: "GBP" } }), "The price stays");
+  assert.equal(costWords({}), null);
 });
 
-test("a length or a name that changes is told from what to what", () => {
+test("what waits for its postcode alone has the price of collecting it, once that is known", () => {
   setWords(messages, "en-GB");
-  assert.equal(replaced("/slabs/0/thickness", "40 mm"), "thickness: 50 mm to 40 mm");
-  assert.equal(replaced("/slabs/0/finish/sealer", "matt"), "sealer: satin to matt");
+  /** @param {any[]} findings */
+  const first = (findings) => brief(/** @type {any} */ ({ answer: { kind: "sent-back", body: { findings } } })).first;
+  const asked = { check: "postcode-needed", level: "stops", says: "Enter the postcode." };
+  assert.equal(first([asked]), "No price yet");
+  assert.equal(first([{ ...asked, remedies: [{ price }] }]), "£521.00 plus delivery");
+  assert.equal(first([{ ...asked, remedies: [{ price }] }, { check: "too-thin", level: "stops" }]), "2 things to change");
 });
 
-test("what is added, left out or only tested", () => {
-  setWords(messages, "en-GB");
-  assert.equal(changeWords(order, { op: "add", path: "/slabs/0/place", value: "outdoors" }), "where it will live: “Outdoors”");
-  const side = { op: "add", path: "/slabs/0/cutouts/0/open_to", value: "front" };
-  assert.ok(changeWords(order, side).endsWith("open to a side: “Front”"));
-  assert.equal(changeWords(order, { op: "remove", path: "/slabs/0/rests" }), "what it rests on: left out");
-  assert.equal(changeWords(order, { op: "replace", path: "/slabs/0/rests", value: { kind: "full" } }), "");
-  assert.equal(changeWords(order, { op: "add", path: "/slabs/0/edges", value: { front: { profile: "square" } } }), "");
-  assert.equal(changeWords(order, { op: "add", path: "/needed_by", value: "2027-01-06" }), "needed by: Wednesday 6 January 2027");
-  assert.equal(changeWords(order, { op: "test", path: "/slabs/0/place", value: "indoors" }), "");
-});
-
-test("one slab that becomes two is named piece by piece", () => {
-  setWords(messages, "en-GB");
-  const half = { outline: { kind: "rectangle", length: "2000 mm", width: "600 mm" } };
-  const whole = { ...order, slabs: [slab, half] };
-  assert.equal(changeWords(order, { op: "replace", path: "/slabs/0/outline/length", value: "2000 mm" }, whole), "slab 1, length: 1.2 m to 2000 mm");
-  assert.equal(changeWords(order, { op: "add", path: "/slabs/1", value: half }, whole), "slab 2: 2000 mm × 600 mm");
-  assert.equal(changeWords(order, { op: "add", path: "/joins", value: [] }, whole), "");
-});
-
-test("an opening that goes into a new slab is not left out", () => {
-  setWords(messages, "en-GB");
-  const basin = { kind: "circle", label: "basin", diameter: "360 mm" };
-  const sent = { ...order, slabs: [{ ...slab, cutouts: [basin, { ...basin, label: "bowl" }] }] };
-  const whole = { ...sent, slabs: [...sent.slabs, { ...slab, cutouts: [{ ...basin, centre: { x: "300 mm", y: "300 mm" } }] }] };
-  const gone = (/** @type {number} */ k) => changeWords(sent, { op: "remove", path: `/slabs/0/cutouts/${k}` }, whole);
-  assert.equal(gone(0), "slab 1, basin: goes into slab 2");
-  assert.equal(gone(1), "slab 1, bowl: left out");
+test("what joined slabs have alike they go on having, and nothing else of them", () => {
+  const slab = (/** @type {object} */ more) => /** @type {any} */ ({ outline: {}, thickness: "40 mm", place: "indoors", ...more });
+  const join = (/** @type {number} */ one, /** @type {number} */ other) => ({ one: { slab: one, side: "front" }, other: { slab: other, side: "left" } });
+  const before = { slabs: [slab({}), slab({}), slab({}), slab({ thickness: "30 mm" }), slab({})], joins: [join(0, 1), join(1, 2), join(2, 3)] };
+  const changed = (/** @type {number} */ k, /** @type {object} */ more) => joinedAlike({ ...before, slabs: before.slabs.map((one, i) => (i === k ? { ...one, ...more } : one)) }, before).slabs;
+  assert.deepEqual(changed(0, { thickness: "50 mm" }).map(({ thickness }) => thickness), ["50 mm", "50 mm", "50 mm", "30 mm", "40 mm"]);
+  assert.deepEqual(changed(2, { thickness: "50 mm" }).map(({ thickness }) => thickness), ["50 mm", "50 mm", "50 mm", "30 mm", "40 mm"]);
+  assert.deepEqual(changed(3, { place: "outdoors" }).map(({ place }) => place), ["outdoors", "outdoors", "outdoors", "outdoors", "indoors"]);
+  assert.deepEqual(changed(1, { label: "Left" }), before.slabs.map((one, i) => (i === 1 ? { ...one, label: "Left" } : one)));
+  assert.deepEqual(joinedAlike({ ...before, slabs: before.slabs.slice(1) }, before).slabs, before.slabs.slice(1));
 });

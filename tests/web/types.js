@@ -15,7 +15,7 @@
 /** @typedef {Contract.LeadTime} LeadTime */
 /** @typedef {Contract.Money} Money */
 /** @typedef {Contract.NotUnderstood} NotUnderstood */
-/** @typedef {Contract.Order & {own?: {start?: string, wanted?: string, apart?: object}}} Order what is its own, the service is not sent */
+/** @typedef {Contract.Order & {own?: {start?: string, wanted?: string}}} Order what is its own, the service is not sent */
 /** @typedef {Contract.Outline} Outline */
 /** @typedef {Contract.Price} Price */
 /** @typedef {Contract.Quote} Quote */
@@ -61,9 +61,9 @@
 /** @typedef {"view" | "plan" | "assembled"} Drawn */
 /** @typedef {Partial<Record<Drawn, {address: string, alt: string}>>} Pictures */
 /** @typedef {{name: string, from: number, to: number}} Bar days since the first, ends not included */
-/** @typedef {{order: Order, go: (pointer: string) => void, goes: (pointer: string) => boolean, apply: (remedy: Remedy) => void, preview: (patch: Operation[] | null) => void}} Context */
+/** @typedef {{order: Order, go: (pointer: string, note?: string) => void, goes: (pointer: string) => boolean, apply: (remedy: Remedy) => void, preview: (patch: Operation[] | null) => void}} Context */
 /**
- * @typedef {{choices: Choices, announce: (words: string) => void,
+ * @typedef {{choices: Choices, wanted: string, announce: (words: string) => void,
  *   request: (asked: Record<string, string>) => Promise<Requested>}} Keeping
  */
 /** @typedef {Partial<Record<"ask" | "keep", (quote: Quote, keeping: Keeping) => HTMLElement>>} Tools */

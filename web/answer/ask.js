@@ -7,7 +7,7 @@ const gone = new Map();
 /** @param {Quote} quote @param {Keeping} keeping */
 export function askTools(quote, keeping) {
   const place = make("section", { class: "ask" });
-  const text = asText(quote, keeping.choices.tax?.name ?? say("answer.tax"));
+  const text = asText(quote, keeping);
   /** @param {"sent" | "letter"} how @param {string} says */
   const went = (how, says) => {
     gone.set(keyOf(quote), { how, says });
@@ -18,8 +18,9 @@ export function askTools(quote, keeping) {
   const show = () => {
     const was = gone.get(keyOf(quote));
     const relays = keeping.choices.requests && quote.token !== undefined;
-    const way = was?.how === "sent" ? null : relays ? sending(quote, keeping, went) : letter(quote, text, keeping, went);
-    place.replaceChildren(...[was ? confirmed(was.says, text, keeping) : null, way].filter((part) => part !== null));
+    const body = relays ? text : `${say("ask.letter")}\n\n${text}`;
+    const way = was?.how === "sent" ? null : relays ? sending(quote, keeping, went) : letter(quote, body, keeping, went);
+    place.replaceChildren(...[was ? confirmed(was.says, body, keeping) : null, way].filter((part) => part !== null));
   };
   show();
   return place;
@@ -47,11 +48,10 @@ function call({ telephone, ring }) {
   return make("a", { href: telAddress(telephone) }, say("keep.call", { telephone: ring }));
 }
 
-/** @param {Quote} quote @param {string} text @param {Keeping} keeping @param {(how: "letter", says: string) => void} went */
-function letter(quote, text, { choices }, went) {
+/** @param {Quote} quote @param {string} body @param {Keeping} keeping @param {(how: "letter", says: string) => void} went */
+function letter(quote, body, { choices }, went) {
   const { email } = choices.workshop;
   const subject = say("keep.subject", { reference: named(quote) });
-  const body = `${say("ask.letter")}\n\n${text}`;
   const href = `mailto:${email}?subject=${encodeURIComponent(subject)}&body=${encodeURIComponent(body)}`;
   const write = make("a", { href, class: "button main", "data-key": "ask" }, say("ask.make"));
   write.addEventListener("click", () => setTimeout(() => went("letter", say("ask.opened", { email })))); // once the letter is on its way
@@ -75,7 +75,7 @@ function requestForm(token, keeping, went) {
   form.addEventListener("submit", async (event) => {
     event.preventDefault();
     send.disabled = true;
-    const [{ clearFaults, mark }, { says, faults }] = await Promise.all([import("../form/live.js"), keeping.request({ token, ...typed })]);
+    const [{ clearFaults, mark }, { says, faults }] = await Promise.all([import("../form/live.js"), keeping.request({ token, ...typed, note: [keeping.wanted, typed.note].filter(Boolean).join("\n") })]);
     send.disabled = false;
     if (faults?.length === 0) return went("sent", says);
     said.textContent = says;
@@ -109,7 +109,7 @@ export function keepTools(quote, keeping) {
   };
   const { link } = quote;
   const until = say(link ? "keep.link" : "keep.no-link", { reference: named(quote), day: day(quote.valid_until) });
-  const text = asText(quote, keeping.choices.tax?.name ?? say("answer.tax"));
+  const text = asText(quote, keeping);
   const ways = make(
     "div",
     { class: "keep" },

@@ -32,9 +32,9 @@ export class Bar {
 
   /** @param {Answered} answered */
   show(answered) {
-    const { first, more, stopped } = brief(answered);
+    const { first, more, loose, stopped } = brief(answered);
     this.write(first, more);
-    this.element.classList.toggle("stopped", stopped);
+    for (const [name, is] of Object.entries({ loose, stopped })) this.element.classList.toggle(name, is);
   }
 
   waiting() {
@@ -113,9 +113,14 @@ function openLarge(address, alt) {
     button("large.further", () => zoom(1 / STEP)),
     button("large.close", () => dialog.close()),
   );
-  const dialog = make("dialog", { class: "large", "aria-label": say("large.name") }, tools, paper);
+  const dialog = make("dialog", { class: "large", "aria-label": alt }, tools, paper);
   dialog.addEventListener("close", () => dialog.remove());
   document.body.append(dialog);
   dialog.showModal();
   one("button", dialog).focus();
+  const fill = () => {
+    zoom(paper.clientHeight / picture.clientHeight);
+    paper.scrollLeft = (paper.scrollWidth - paper.clientWidth) / 2;
+  };
+  void picture.decode().then(fill, () => null);
 }

@@ -13,9 +13,9 @@ export function onPaper(quote) {
   return make("ul", { class: "on-paper" }, ...ordered(quote).map((line) => make("li", {}, line)));
 }
 
-/** @param {string} why */
-export function noPrice(why) {
-  return make("dl", { class: "block" }, cell("price", "answer.price", say("answer.no-price"), why));
+/** @param {string} first @param {string} why */
+export function noPrice(first, why) {
+  return make("dl", { class: "block" }, cell("price", "answer.price", first, why));
 }
 
 /** @param {Quote} quote @param {string} name */
@@ -45,7 +45,9 @@ function weightCell({ order, weight, slabs }) {
     return say("answer.weighs", { label: slab.label || say("slabs.one", { number: i + 1 }), about });
   });
   const measured = slabs.map(({ finished_mm: size }, i) => {
-    const [length = "", width = "", thickness = ""] = sizes(order.slabs[i]?.outline, size.length_mm, size.width_mm, size.thickness_mm);
+    const outline = order.slabs[i]?.outline;
+    const [length = "", width = "", thickness = ""] = sizes(outline, size.length_mm, size.width_mm, size.thickness_mm);
+    if (outline?.kind === "round") return say("answer.across", { length: String(sizes(outline, size.length_mm)), thickness });
     return say("answer.size", { length, width, thickness });
   });
   const packed = say("answer.packed", { weight: mass(weight.packed_kg) });

@@ -1,6 +1,5 @@
-import { read } from "../lib/json.js";
-import { day, knows, lengthWords, listed, make, money, say, weight } from "../show.js";
-import { isAsked, nameOf, orderWords } from "./sentences.js";
+import { listed, make, money, say, weight } from "../show.js";
+import { isAsked, nameOf } from "./sentences.js";
 
 const MOST_OPEN = 2; // warnings
 /** @type {Record<string, string>} what is asked for, within what it points to */
@@ -58,7 +57,7 @@ function item(finding, number, findings, context) {
 
 /** @param {Finding} finding @param {string} name @param {string} pointer @param {Context} context */
 function link(finding, name, pointer, context) {
-  const press = () => context.go(pointer);
+  const press = () => context.go(pointer, `finding-${finding.id}`);
   const attributes = { href: "#order", "data-key": `${finding.id} ${pointer}`, press };
   return [make("a", attributes, say("findings.go", { name })), " "];
 }
@@ -95,13 +94,11 @@ export function waysToSave(ways, context) {
 /** @param {Remedy} remedy @param {string} key @param {Context} context @param {string} [title] */
 function choice(remedy, key, context, title) {
   const sentences = [remedy.says].flat();
-  const { slabs } = context.order;
-  const whole = { ...context.order, slabs: [...slabs, ...remedy.patch.flatMap(({ path, value }) => (path === `/slabs/${slabs.length}` ? [value] : []))] };
   const id = `remedy-${key.replace(/[^a-z0-9]+/gi, "-")}`;
   const press = () => context.apply(remedy);
   const words = sentences.length > 1 && title ? title : (sentences[0] ?? title ?? "");
   const button = make("button", { type: "button", "data-key": key, "aria-describedby": id, press }, words);
-  const changes = sentences.length > 1 ? sentences : remedy.patch.map((operation) => changeWords(context.order, operation, whole)).filter(Boolean);
+  const changes = sentences.length > 1 ? sentences : []; // one is on the button
   const gained = [costWords(remedy) ?? say("remedy.unpriced"), ...savedWords(remedy)].filter((one) => one);
   const costs = gained.map((one) => make("li", { class: "cost" }, one));
   const what = make("ul", { class: "changes" }, ...changes.map((change) => make("li", {}, change)), ...costs);
@@ -110,39 +107,6 @@ function choice(remedy, key, context, title) {
   const picture = make("div");
   void import("../sketch/movables.js").then(({ ghost }) => picture.append(ghost(context.order, remedy.patch) ?? ""));
   return make("li", {}, button, make("div", { id }, what), picture);
-}
-
-/** By the form's names. @param {Order} order @param {Operation} operation @param {Order} [whole] with its new slab */
-export function changeWords(order, { op, path, value }, whole = order) {
-  if (path === "/joins" || /^\/slabs\/\d+\/label$/.test(path)) return ""; // the sentence says it
-  const name = nameOf(whole, path);
-  if (/^\/slabs\/\d+$/.test(path)) return value ? say("remedy.added", { name, to: orderWords({ slabs: [value] }) }) : "";
-  const [old, chosen] = [choiceWords(path, read(order, path)), choiceWords(path, value)];
-  if (op === "replace" && old && chosen) return say("remedy.becomes", { name, from: old, to: chosen });
-  if (op === "add" && chosen) return say("remedy.added-choice", { name, to: chosen });
-  const from = valueWords(read(order, path));
-  const to = valueWords(value);
-  if (op === "remove") {
-    const { label } = read(order, path) ?? {};
-    const to = whole.slabs.findIndex(({ cutouts }, i) => i >= order.slabs.length && cutouts?.some((cutout) => cutout.label === label));
-    return to < 0 ? say("remedy.removed", { name }) : say("remedy.moved", { name, to: nameOf(whole, `/slabs/${to}`) });
-  }
-  if (op === "replace" && from && to) return say("remedy.from-to", { name, from, to });
-  return op === "add" && to ? say("remedy.added", { name, to }) : "";
-}
-
-/** @param {string} path @param {unknown} value */
-function choiceWords(path, value) {
-  const parts = path.split("/");
-  const last = parts.at(-1) === "kind" ? parts.at(-2) : parts.at(-1);
-  const key = `${last === "open_to" ? "side" : last}.${value}`;
-  return knows(key) ? say(key) : null;
-}
-
-/** @param {unknown} value */
-function valueWords(value) {
-  if (/^\d{4}-\d\d-\d\d$/.test(String(value))) return day(String(value));
-  return typeof value === "number" || typeof value === "string" ? lengthWords(value) : "";
 }
 
 /** @param {{price_change?: Money, price?: Price}} change */

@@ -1,7 +1,7 @@
-import { make, say, telAddress } from "../show.js";
+import { elements, make, one, say, telAddress } from "../show.js";
 import { block, madeOf, noPrice, onPaper } from "./block.js";
 import { Drawing } from "./drawing.js";
-import { isAsked, toChange } from "./sentences.js";
+import { isAsked, toChange, withoutDelivery } from "./sentences.js";
 import { costWords, findingList, notChecked, oneForAll, waysToSave } from "./findings.js";
 
 export class AnswerPanel extends HTMLElement {
@@ -73,10 +73,11 @@ export class AnswerPanel extends HTMLElement {
 
   /** @param {SentBack} sent @param {Showing} showing */
   showSentBack(sent, showing) {
-    const asked = toChange(sent.findings).every(isAsked);
+    const stops = toChange(sent.findings);
+    const asked = stops.every(isAsked);
     this.top.replaceChildren(
       ...there(
-        noPrice(asked ? "" : say("answer.no-price-why")),
+        asked ? noPrice(withoutDelivery(stops), "") : noPrice(say("answer.no-price"), say("answer.no-price-why")),
         asked ? null : oneForAll("remedy.fix-all", sent.fix_all, showing),
         asked ? null : oneForAll("remedy.nearest", sent.nearest_makeable, showing),
         findingList(asked ? sent.findings : withoutTwice(sent), showing),
@@ -108,7 +109,9 @@ export class AnswerPanel extends HTMLElement {
   refocus(key) {
     const again = Array.from(this.querySelectorAll("[data-key]")).find((each) => keyOf(each) === key);
     const heading = /** @type {HTMLElement | null} */ (this.closest("section"));
-    /** @type {HTMLElement | null} */ (again ?? heading)?.focus({ preventScroll: true });
+    const found = /** @type {HTMLElement | null} */ (again ?? heading);
+    found?.focus({ preventScroll: true });
+    return found;
   }
 }
 
@@ -166,23 +169,18 @@ export function troubleNotice({ kind, inS }, again) {
 }
 
 function reach() {
-  const [email, telephone] = Array.from(document.querySelectorAll("#reach a"), (link) => /** @type {Element} */ (link.cloneNode(true)));
+  const [email, telephone] = elements(document, "#reach a").map((link) => /** @type {Element} */ (link.cloneNode(true)));
   if (!email) return null;
   const words = say("page.reach", { email: "\u0000", telephone: "\u0000" }).split("\u0000");
   return make("p", {}, words[0] ?? "", email, words[1] ?? "", telephone, words[2] ?? "");
 }
 
 /** @param {Choices["workshop"]} workshop */
-export function showWorkshop(workshop) {
-  const addresses = [`mailto:${workshop.email}`, telAddress(workshop.telephone)];
-  [workshop.email, workshop.ring].forEach((words, i) => {
-    const link = /** @type {HTMLAnchorElement | undefined} */ (document.querySelectorAll("#reach a")[i]);
-    if (link) Object.assign(link, { textContent: words, href: addresses[i] });
-  });
-  const maker = document.querySelector("#maker");
-  if (maker) maker.textContent = say(workshop.demonstration ? "page.made-up-by" : "page.made-by", { name: workshop.name, town: workshop.town });
-  const invented = /** @type {HTMLElement | null} */ (document.querySelector("#invented"));
-  if (!invented) return;
-  invented.hidden = !workshop.demonstration;
-  invented.textContent = say("page.invented", { name: workshop.name });
+export function showWorkshop({ demonstration, email, name, ring, telephone, town }) {
+  const [mail, call] = /** @type {HTMLAnchorElement[]} */ (elements(document, "#reach a"));
+  if (mail) Object.assign(mail, { textContent: email, href: `mailto:${email}` });
+  if (call) Object.assign(call, { textContent: ring, href: telAddress(telephone) });
+  one("#maker").textContent = say(demonstration ? "page.made-up-by" : "page.made-by", { name, town });
+  const invented = one("#invented"); // the desk has none
+  if (invented) Object.assign(invented, { hidden: !demonstration, textContent: say("page.invented", { name }) });
 }

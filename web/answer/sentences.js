@@ -32,12 +32,14 @@ export function standing({ standing, valid_until }) {
   return standing === "quotation" ? [say("answer.quotation"), say("answer.valid", until)] : [say("answer.estimate"), say("answer.rates", until)];
 }
 
-/** @param {Quote} quote @param {string} tax */
-export function asText(quote, tax) {
+/** @param {Quote} quote @param {Keeping} keeping */
+export function asText(quote, { choices, wanted }) {
   const { price, link } = quote;
+  const tax = choices.tax?.name ?? say("answer.tax");
   const lines = [
     say("keep.subject", { reference: named(quote) }),
     ...ordered(quote),
+    wanted,
     `${say("keep.text-price", { total: money(price.total, price.currency) })} ${taxWords(price, tax)}`,
     `${daySentence(quote)}.`,
     `${standing(quote).join("; ")}.`,
@@ -64,7 +66,7 @@ export function sentence({ answer }, name) {
   const { findings } = answer.body;
   if (answer.kind === "sent-back") {
     const stops = toChange(findings);
-    return stops.every(isAsked) ? `${say("answer.no-price")}. ${stops[0]?.says}` : say("answer.announce-stopped", { n: stops.length });
+    return stops.every(isAsked) ? `${withoutDelivery(stops)}. ${stops[0]?.says}` : say("answer.announce-stopped", { n: stops.length });
   }
   const { price } = answer.body;
   const key = Number(price.tax_percent) > 0 ? "answer.announce" : "answer.announce-no-tax";
@@ -74,11 +76,22 @@ export function sentence({ answer }, name) {
 
 /** @param {Answered} answered */
 export function brief({ answer }) {
-  if (answer.kind === "quote") return { first: money(answer.body.price.total, answer.body.price.currency), more: shortDay(answer.body), stopped: false };
-  if (answer.kind === "not-understood") return { first: unread(answer.body), more: answer.body.faults?.[0]?.says ?? "", stopped: true };
-  const stops = toChange(answer.body.findings);
+  if (answer.kind === "not-understood") return { first: unread(answer.body), more: answer.body.faults?.[0]?.says ?? "", loose: false, stopped: true };
+  const { findings } = answer.body;
+  if (answer.kind === "quote") {
+    const loose = findings.some(({ check }) => check === "rests-not-told");
+    const more = `${shortDay(answer.body)}${loose ? ` · ${say("bar.loose")}` : ""}`;
+    return { first: money(answer.body.price.total, answer.body.price.currency), more, loose, stopped: false };
+  }
+  const stops = toChange(findings);
   const asked = stops.every(isAsked);
-  return { first: asked ? say("answer.no-price") : say("findings.change-count", { n: stops.length }), more: stops[0]?.says ?? "", stopped: !asked };
+  return { first: asked ? withoutDelivery(stops) : say("findings.change-count", { n: stops.length }), more: stops[0]?.says ?? "", loose: false, stopped: !asked };
+}
+
+/** Of what waits for its postcode alone: as if it were collected. @param {Finding[]} stops */
+export function withoutDelivery([stop]) {
+  const price = stop?.remedies?.find((remedy) => remedy.price)?.price;
+  return price ? say("answer.plus-delivery", { price: money(price.total, price.currency) }) : say("answer.no-price");
 }
 
 /** What stops it, what follows from another left out. @param {Finding[]} findings */

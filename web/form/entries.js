@@ -1,10 +1,11 @@
-import { read, without, written } from "../lib/json.js";
+import { read, same, without, written } from "../lib/json.js";
 import { withPoint, withUnit } from "../lib/lengths.js";
 import { inKind, sealerFor, sidesOf } from "../order/slabs.js";
 import { mark, typedMass } from "../show.js";
 import { pointerOf } from "./fields.js";
 
 const USUAL_EDGE_MM = 5;
+const ALIKE = /** @type {const} */ (["shade", "finish", "place", "thickness"]);
 
 /** @param {Control} control @param {Store} store @param {Choices} choices */
 export function entered(control, store, choices) {
@@ -123,4 +124,15 @@ function inProfile(store, pointer, profile, choices) {
   else if (edge.size === undefined && offered)
     edge.size = `${Math.min(Math.max(USUAL_EDGE_MM, offered.smallest_mm), offered.largest_mm)} mm`;
   return written(store.order, at, edge);
+}
+
+/** What joined slabs have alike they go on having. @param {Order} order @param {Order} before @returns {Order} */
+export function joinedAlike(order, { slabs: was }) {
+  const slabs = [...order.slabs];
+  const { joins = [] } = slabs.length === was.length ? order : {};
+  const ends = joins.map(({ one, other }) => [one.slab, other.slab]);
+  for (const pair of [...ends, ...[...ends].reverse()])
+    for (const [from = 0, to = 0] of [pair, [...pair].reverse()])
+      for (const name of ALIKE) if (same(was[from]?.[name], was[to]?.[name]) && same(slabs[to]?.[name], was[to]?.[name]) && !same(slabs[from]?.[name], was[to]?.[name])) slabs[to] = /** @type {Slab} */ ({ ...slabs[to], [name]: slabs[from]?.[name] });
+  return { ...order, slabs };
 }

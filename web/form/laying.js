@@ -1,21 +1,21 @@
 import { Pause } from "../asking.js";
 import { without, written } from "../lib/json.js";
-import { inMm, spoken } from "../lib/lengths.js";
-import { sizeMm, startingOrder } from "../order/slabs.js";
+import { startingOrder } from "../order/slabs.js";
 import { one, say, write } from "../show.js";
+import { joinedAlike } from "./entries.js";
 import { lOf, withSlabs } from "./joins.js";
+import { centred, placeOf } from "./rows.js";
 
 const MOST_FREE = 8;
-const NEAR_MM = 2;
 
 export class Laying {
   /** @param {Page} page */
   constructor(page) {
     this.page = page;
     this.before = page.store.order;
-    /** @type {Set<number>} slabs to be laid out */
-    this.due = new Set();
-    /** @type {WeakMap<Order, Set<number>>} undone before it was laid out */
+    /** @type {Map<number, boolean>} slabs to be laid out, else what carries them alone */
+    this.due = new Map();
+    /** @type {WeakMap<Order, Map<number, boolean>>} undone before it was laid out */
     this.left = new WeakMap();
     /** @type {ReturnType<typeof setTimeout> | undefined} */
     this.timer = undefined;
@@ -49,7 +49,7 @@ export class Laying {
     const left = order.slabs.filter((slab) => !gone.includes(slab));
     const more = answer.joins.map((join) => ({ ...join, one: { ...join.one, slab: join.one.slab + at }, other: { ...join.other, slab: join.other.slab + at } }));
     this.before = withSlabs({ ...order, own: { ...order.own, start: name } }, [...left.slice(0, at), ...answer.slabs.map((slab) => ({ edges: {}, ...slab })), ...left.slice(at)], more);
-    answer.slabs.forEach((slab, i) => this.note(slab, answer.free[i]));
+    answer.slabs.forEach((slab, i) => this.keep(slab, answer.free[i]));
     store.change(this.before, { slab: at });
     this.begun = { order: store.order, name };
     this.page.announce(say("start.done", { name: say(`start.${name}`) }));
@@ -74,8 +74,8 @@ export class Laying {
     if (cause === "undo") this.left.set(this.before, this.due);
     this.before = order;
     clearTimeout(this.timer);
-    if (["undo", "load", "fix"].includes(cause) || slabs.length !== order.slabs.length) this.due = new Set(this.left.get(order));
-    else order.slabs.forEach((slab, i) => this.isNew(slab, /** @type {Slab} */ (slabs[i])) && this.due.add(i));
+    if (["undo", "load", "fix"].includes(cause) || slabs.length !== order.slabs.length) this.due = new Map(this.left.get(order));
+    else order.slabs.forEach((slab, i) => this.note(i, slab, /** @type {Slab} */ (slabs[i])));
     if (this.due.size === 0 || cause === "moving") return false;
     const ms = this.pause.after(cause === "typing");
     if (ms) this.timer = setTimeout(() => void this.follow(cause), ms);
@@ -83,9 +83,15 @@ export class Laying {
     return true;
   }
 
+  /** Once what is due is laid out. */
+  async laid() {
+    if (this.due.size) await new Promise((done) => this.page.store.addEventListener("change", done, { once: true }));
+  }
+
   keepCentred() {
     const { before, page: { store } } = this;
-    const slabs = store.order.slabs.map((slab, i) => told(this.centred(slab, before.slabs[i]), before.slabs[i]));
+    store.order = joinedAlike(store.order, before);
+    const slabs = store.order.slabs.map((slab, i) => told(centred(slab, before.slabs[i], store), before.slabs[i]));
     if (slabs.some((slab, i) => slab !== store.order.slabs[i])) store.order = { ...store.order, slabs };
   }
 
@@ -97,17 +103,11 @@ export class Laying {
     place.hidden = !says;
   }
 
-  /** @param {Slab} slab @param {Slab | undefined} old @returns {Slab} */
-  centred(slab, old) {
-    if (!old || slab.outline === old.outline || slab.cutouts !== old.cutouts) return slab;
-    const { placed, unit } = this.page.store;
-    const [was, is] = [sizeMm(old.outline), sizeMm(slab.outline)];
-    const on = (/** @type {Place["x"]} */ at, /** @type {"lengthMm" | "widthMm"} */ way) =>
-      was[way] !== is[way] && Math.abs((inMm(at) ?? 0) - was[way] / 2) < NEAR_MM ? spoken(is[way] / 2, unit) : at;
-    const cutouts = slab.cutouts?.map((one) =>
-      one.centre && !placed.has(placeOf(one)) ? { ...one, centre: { x: on(one.centre.x, "lengthMm"), y: on(one.centre.y, "widthMm") } } : one,
-    );
-    return { ...slab, cutouts };
+  /** @param {number} i @param {Slab} slab @param {Slab} old */
+  note(i, slab, old) {
+    const places = (/** @type {Slab} */ { cutouts = [] }) => String(cutouts.map(placeOf));
+    if (this.isNew(slab, old)) this.due.set(i, true);
+    else if (/units|ledges/.test(slab.rests?.kind ?? "") && this.free(slab).rests && places(slab) !== places(old)) this.due.set(i, this.due.get(i) ?? false);
   }
 
   /** @param {Slab} slab @param {Slab} old */
@@ -120,9 +120,9 @@ export class Laying {
   /** @param {Cause} cause */
   async follow(cause) {
     const { store } = this.page;
-    for (const number of this.due) {
+    for (const [number, all] of this.due) {
       const { order } = store;
-      const answer = await this.ask({}, number);
+      const answer = await this.ask({}, number, all);
       if (store.order !== order) return; // what changed it follows by itself
       this.due.delete(number);
       if (!answer) continue;
@@ -132,14 +132,14 @@ export class Laying {
     store.become({ order: store.order, slab: store.slab }, cause);
   }
 
-  /** Null on failure, which is announced. @param {{add?: string, start?: string}} wanted @param {number} [number] @returns {Promise<Placing | null>} */
-  async ask(wanted, number = this.page.store.slab) {
+  /** Null on failure, which is announced. @param {{add?: string, start?: string}} wanted @param {number} [number] @param {boolean} [all] @returns {Promise<Placing | null>} */
+  async ask(wanted, number = this.page.store.slab, all = true) {
     const { service, store } = this.page;
     const { order, unit } = store;
     const slab = /** @type {Slab} */ (order.slabs[number]);
     const pressed = wanted.add ?? wanted.start;
     if (pressed) this.page.answers.outdated();
-    const answer = await service.placing({ slab, ...wanted, free: this.free(slab), unit }).catch(() => ({ detail: say("trouble.down") }));
+    const answer = await service.placing({ slab, ...wanted, free: { ...this.free(slab), ...(!all && { cutouts: [], reliefs: [] }) }, unit }).catch(() => ({ detail: say("trouble.down") }));
     if (store.order !== order) return pressed ? this.ask(wanted) : null;
     const laid = "slabs" in answer ? answer : null;
     if (pressed) this.tell("detail" in answer ? answer.detail : answer.fits ? "" : answer.says);
@@ -171,12 +171,12 @@ export class Laying {
 
   /** @param {Placing} answer @param {number} number @returns {Order} */
   merged({ slabs: [slab], free: [free] }, number) {
-    this.note(/** @type {Slab} */ (slab), free);
+    this.keep(/** @type {Slab} */ (slab), free);
     return written(this.page.store.order, `/slabs/${number}`, slab);
   }
 
   /** @param {Slab} slab @param {Placing["free"][number] | undefined} free */
-  note({ cutouts, reliefs, rests }, free) {
+  keep({ cutouts, reliefs, rests }, free) {
     for (const i of free?.cutouts ?? []) this.page.store.placed.add(placeOf(cutouts?.[i]));
     for (const i of free?.reliefs ?? []) this.page.store.placed.add(placeOf(reliefs?.[i]));
     if (free?.rests) this.page.store.placed.add(JSON.stringify(rests));
@@ -187,9 +187,4 @@ export class Laying {
 function told(slab, old) {
   const { outline, rests } = slab;
   return rests?.assumed && outline === old?.outline && rests.units !== old.rests?.units ? { ...slab, rests: without(rests, "/assumed") } : slab;
-}
-
-/** @param {any} member */
-function placeOf({ centre, at }) {
-  return JSON.stringify(centre ?? at);
 }

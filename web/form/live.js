@@ -20,12 +20,14 @@ export class LiveForm {
 
   begin() {
     const { choices, form } = this.page;
+    for (const named of elements(form, "[name]:is(input, select):not([data-at], [data-unit], [type=radio])")) named.dataset.at = named.getAttribute("name") ?? "";
     fillOptions(form, choices);
     form.addEventListener("input", (event) => this.entry(event));
     form.addEventListener("change", () => this.show({ all: false }));
     form.addEventListener("focusout", () => this.show({ all: false }));
     form.addEventListener("submit", (event) => this.check(event));
     this.actions.listen();
+    holdStill(form);
     this.page.asking.addEventListener("answer", (event) => void offerOnePiece(this.page, /** @type {CustomEvent} */ (event).detail).catch(() => {}));
     this.show({ all: true });
   }
@@ -124,6 +126,21 @@ export class LiveForm {
     const answered = await this.page.asking.now(this.page.store.order);
     this.page.answers.submitted(answered);
   }
+}
+
+/** What is typed into stays where it is on the screen, whatever comes or goes above it. @param {HTMLElement} form */
+function holdStill(form) {
+  /** @type {number | undefined} */
+  let held;
+  const top = () => document.activeElement?.getBoundingClientRect().top ?? 0;
+  const hold = (/** @type {number | undefined} */ at) => {
+    held = at;
+    document.documentElement.style.overflowAnchor = at === undefined ? "" : "none"; // else both would
+  };
+  form.addEventListener("input", () => hold(top()), true);
+  form.addEventListener("focusout", () => hold(undefined));
+  window.addEventListener("scroll", () => held === undefined || (held = top()));
+  new ResizeObserver(() => held === undefined || scrollBy({ top: top() - held, behavior: "instant" })).observe(form);
 }
 
 /** @param {HTMLElement} form */

@@ -117,10 +117,10 @@ export function placedByGap(control, store) {
   return moved(store, number, side === "left" || side === "right" ? { x: off, y: 0 } : { x: 0, y: off });
 }
 
-/** @param {HTMLElement} button @param {Store} store */
-export function centredOnUnit(button, store) {
-  const number = numberOf(button, store);
-  const middle = unitMiddles(store.shown)[Number(button.dataset.unitNumber)];
+/** On the unit that is the nearest to a place. @param {number} number @param {Store} store @param {number} pressedMm */
+export function centredOnUnit(number, store, pressedMm) {
+  const off = (/** @type {number} */ middle) => Math.abs(middle - pressedMm);
+  const [middle] = unitMiddles(store.shown).sort((one, other) => off(one) - off(other));
   const there = movables(store.order, store.slab, store.unit)[number];
   return middle === undefined || !there ? null : moved(store, number, { x: middle - there.x, y: 0 });
 }
@@ -132,7 +132,7 @@ function moved(store, number, by) {
 }
 
 /** @param {HTMLElement} element @param {Store} store */
-function numberOf(element, store) {
+export function numberOf(element, store) {
   return Number(pointerOf(element, store, "place").split("/")[4]);
 }
 
@@ -158,4 +158,23 @@ export function syncPlaces(form, store) {
     );
     place.replaceChildren(make("legend", {}, say("place.on-unit")), ...buttons);
   }
+}
+
+const NEAR_MM = 2;
+
+/** What stands in the middle, and was put there by hand, stays there. @param {Slab} slab @param {Slab | undefined} old @param {Store} store @returns {Slab} */
+export function centred(slab, old, { placed, unit }) {
+  if (!old || slab.outline === old.outline || slab.cutouts !== old.cutouts) return slab;
+  const [was, is] = [sizeMm(old.outline), sizeMm(slab.outline)];
+  const on = (/** @type {Place["x"]} */ at, /** @type {"lengthMm" | "widthMm"} */ way) =>
+    was[way] !== is[way] && Math.abs((inMm(at) ?? 0) - was[way] / 2) < NEAR_MM ? spoken(is[way] / 2, unit) : at;
+  const cutouts = slab.cutouts?.map((one) =>
+    one.centre && !placed.has(placeOf(one)) ? { ...one, centre: { x: on(one.centre.x, "lengthMm"), y: on(one.centre.y, "widthMm") } } : one,
+  );
+  return { ...slab, cutouts };
+}
+
+/** @param {any} member */
+export function placeOf({ centre, at }) {
+  return JSON.stringify(centre ?? at);
 }

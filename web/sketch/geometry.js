@@ -114,19 +114,14 @@ export function snapped(atMm, linesMm, reachMm, unit) {
   return { mm: Math.round(atMm / step) * step, line: null };
 }
 
+/** @type {Record<string, XY>} */
+const WAYS = { ArrowLeft: { x: -1, y: 0 }, ArrowRight: { x: 1, y: 0 }, ArrowUp: { x: 0, y: 1 }, ArrowDown: { x: 0, y: -1 } };
+
 /** 1 mm, with Shift 10; an eighth of an inch, with Shift a whole. @param {string} key @param {boolean} shift @param {Unit} unit */
 export function keyStep(key, shift, unit) {
-  const ways = /** @type {Record<string, [number, number]>} */ ({
-    ArrowLeft: [-1, 0],
-    ArrowRight: [1, 0],
-    ArrowUp: [0, 1],
-    ArrowDown: [0, -1],
-  });
-  const way = Object.hasOwn(ways, key) ? ways[key] : undefined;
-  if (!way) return null;
-  const [small, large] = unit === "in" ? [3.175, 25.4] : [1, 10];
-  const step = shift ? large : small;
-  return { x: way[0] * step || 0, y: way[1] * step || 0 };
+  const way = Object.hasOwn(WAYS, key) && WAYS[key];
+  const step = (unit === "in" ? 3.175 : 1) * (shift ? (unit === "in" ? 8 : 10) : 1);
+  return way ? { x: way.x * step || 0, y: way.y * step || 0 } : null;
 }
 
 /** From the slab's left end; the first stands in by the overhang. @param {Slab} slab */

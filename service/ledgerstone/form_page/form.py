@@ -82,14 +82,21 @@ def _controls(at: HtmlElement, scope: str, place: str, as_: str, usual: str) -> 
         if "data-scope" in element.attributes:
             inner = SLAB if element.get("data-scope") == "slab" else element.get("data-scope")
         here, how, plain = place, as_, usual
-        if "data-at" in element.attributes:
-            here = f"{inner}/{element.get('data-at')}".removeprefix("/")
+        own = element.get("data-at") or ("" if place else _own_place(element))
+        if own:
+            here = f"{inner}/{own}".removeprefix("/")
             how, plain = element.get("data-as"), element.get("data-default")
         elif "data-sides" in element.attributes:
             here, how = f"{inner}/{element.get('data-sides')}", "sides"
         if element.tag in CONTROLS and here and element.get("name"):
             yield Control(element, element.get("name"), here, how, plain)
         yield from _controls(element, inner, here, how, plain)
+
+
+def _own_place(element: HtmlElement) -> str:
+    """Return the place that a control is named by; empty if it is named otherwise."""
+    is_other = element.get("type") in ("radio", "hidden") or "data-unit" in element.attributes
+    return element.get("name") if element.tag in CONTROLS and not is_other else ""
 
 
 def sides_of(kind: str, points: int) -> tuple[str, ...]:
