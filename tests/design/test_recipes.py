@@ -24,7 +24,7 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.seen import gloss_of, seen_colour
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.drawing import Piece, TitleBlock, draw_plan, draw_view
-from ledgerstone.wording import speech_in
+from ledgerstone.wording import english, speech_in
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 workshop = load_profile(DEMONSTRATION)
 context = QuoteContext(workshop, date(2026, 11, 25), Tokens(["k" * 32]))
@@ -37,7 +37,7 @@ def told(order):
     view = draw_view([piece], title="A slab")
     return {
         "answer": type(answer).__name__,
-        "findings": [(f.check, f.says) for f in answer.findings],
+        "findings": [(f.check, english(f.message)) for f in answer.findings],
         "total": str(answer.price.total) if hasattr(answer, "price") else None,
         "choices": [f["surface"] for f in choices["finishes"]],
         "sealers": [s["name"] for s in choices["sealers"]],

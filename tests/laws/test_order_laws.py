@@ -26,6 +26,7 @@ from ledgerstone.quote import Quote, SentBack, quote
 from ledgerstone.stages import StageContext, plan
 from ledgerstone.workshop import Workshop
 from support.documents import Json
+from support.in_english import in_english
 from support.strategies.awkward_orders import AWKWARD
 from support.strategies.orders import TODAY, brief, modest_orders, orders, thorough, usual
 
@@ -150,9 +151,9 @@ def assert_well_said(finding: Finding, document: Json) -> None:
     """A finding points into the order, in finite numbers and whole sentences."""
     for pointer in finding.at:
         assert resolve(document, pointer) is not None
-    assert finding.says[0].isupper() or not finding.says[0].isalpha()
-    assert finding.says.endswith(".")
-    assert not NEVER_SAID.search(re.sub("“.*?”", "", finding.says))
+    assert in_english(finding)[0].isupper() or not in_english(finding)[0].isalpha()
+    assert in_english(finding).endswith(".")
+    assert not NEVER_SAID.search(re.sub("“.*?”", "", in_english(finding)))
     for number in [*finding.measured.values(), *finding.limit.values()]:
         assert not isinstance(number, float) or math.isfinite(number)
     assert json.loads(canonical(finding.where_mm)) == json.loads(canonical(finding.where_mm))

@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from typing import Final
 
 from ledgerstone.checks import Finding
+from support.in_english import in_english
 
 LONGEST: Final = 240
 
@@ -43,6 +44,6 @@ def faults(text: str) -> list[str]:
 
 def read_aloud(findings: Iterable[Finding]) -> None:
     """Hold each sentence to the house style, and its finding to having a source and a place."""
-    wrong = {(f.check, f.says): faults(f.says) for f in findings}
+    wrong = {(f.check, in_english(f)): faults(in_english(f)) for f in findings}
     assert {said: why for said, why in wrong.items() if why} == {}
     assert all(f.source and not f.source.startswith("/") for f in findings)

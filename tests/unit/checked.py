@@ -14,6 +14,7 @@ from ledgerstone.message import Message, Value
 from ledgerstone.stages import Planned
 from ledgerstone.workshop import Workshop
 from support.documents import Json
+from support.in_english import in_english
 from support.slabs import box, order_of, slab_json, stages_of
 from support.stages import Stages
 
@@ -27,7 +28,9 @@ def found(workshop: Workshop, name: str, *slabs: Json, **more: object) -> list[F
     """Return what the check of that name says of an order; each sentence ends as one."""
     order = order_of(workshop, *slabs, **more)
     every = run_checks({name}, stages_of(order, workshop, TODAY))
-    assert all(len(finding.says) <= 240 and finding.says.endswith(".") for finding in every)
+    assert all(
+        len(in_english(finding)) <= 240 and in_english(finding).endswith(".") for finding in every
+    )
     return [finding for finding in every if finding.check == name]
 
 

@@ -6,6 +6,7 @@ from ledgerstone.quantities import Length
 from ledgerstone.wording import MassPerLength, Message, side_name
 from ledgerstone.workshop import Workshop
 from support.documents import Json
+from support.in_english import in_english
 from support.slabs import box, cut, hole, slab_json
 from unit.checked import found, levels, plain, values_of
 
@@ -24,7 +25,9 @@ def test_a_join_is_a_suggestion(workshop: Workshop) -> None:
     slabs = (plain(label="Left run"), plain(label="Right run"))
     (finding,) = found(workshop, "join-suggested", *slabs, joins=END_TO_END)
     assert (finding.level, finding.at) == ("note", ("/joins/0",))
-    assert finding.says.startswith("The join between “Left run” and “Right run” is priced as asked")
+    assert in_english(finding).startswith(
+        "The join between “Left run” and “Right run” is priced as asked"
+    )
     assert found(workshop, "join-suggested", *slabs) == []
 
 
@@ -84,7 +87,7 @@ def test_a_join_of_two_looks_shows(workshop: Workshop, other: Json, what: str | 
     look = {"shade": {"name": "graphite"}, "finish": {"surface": "as-cast", "sealer": "matt"}}
     slabs = (plain(**look), plain(**look | other))
     findings = found(workshop, "join-of-unlike-looks", *slabs, joins=END_TO_END)
-    assert [f"not of one {what}" in f.says for f in findings] == [True] * (what is not None)
+    assert [f"not of one {what}" in in_english(f) for f in findings] == [True] * (what is not None)
 
 
 def test_what_comes_to_a_join_is_reported_as_unaligned(workshop: Workshop) -> None:
@@ -109,9 +112,9 @@ def test_a_drops_corner_is_reported_to_be_unchecked(workshop: Workshop) -> None:
     """One drop and two are spoken of as such; none is not."""
     drop = {"profile": "square", "drop": {"depth": 860}}
     (one,) = found(workshop, "drop-not-checked", plain(edges={"left": drop}))
-    assert one.says.startswith("The drop at the left edge of the slab is priced and weighed")
+    assert in_english(one).startswith("The drop at the left edge of the slab is priced and weighed")
     (two,) = found(workshop, "drop-not-checked", plain(edges={"left": drop, "right": drop}))
-    assert two.says.startswith("The drops of the slab are priced and weighed")
+    assert in_english(two).startswith("The drops of the slab are priced and weighed")
     assert found(workshop, "drop-not-checked", plain()) == []
 
 
@@ -168,7 +171,7 @@ def test_an_opening_too_wide_for_its_unit_says_so(workshop: Workshop) -> None:
     bowl = cut("rectangle", (600, 400), (1100, 310), label="bowl")
     slab = slab_json(box(1400, 620), bowl, rests=on_units((800, "base"), (600, "basin")))
     (finding,) = found(workshop, "cutout-over-unit-side", slab)
-    assert finding.says.endswith("The bowl's unit is 564 mm wide inside.")
+    assert in_english(finding).endswith("The bowl's unit is 564 mm wide inside.")
 
 
 def test_overhangs_and_gaps_shift_the_units(workshop: Workshop) -> None:

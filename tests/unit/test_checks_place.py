@@ -11,6 +11,7 @@ from ledgerstone.quantities import Length
 from ledgerstone.wording import Figure, Listed, Message, Strength
 from ledgerstone.workshop import Recipe, Workshop
 from support.documents import Json
+from support.in_english import in_english
 from support.slabs import box, cut, hole, slab_json, slab_of
 from unit.checked import found, levels, plain, values_of
 
@@ -137,7 +138,7 @@ def test_rain_is_led_off(workshop: Workshop) -> None:
     assert levels(found(workshop, "drip-advised", outside)) == ["note"]
     (fall,) = found(workshop, "fall-advised", outside)
     assert fall.level == "note"
-    assert "a fall of about 10 mm" in fall.says  # 600 mm at 1 in 60
+    assert "a fall of about 10 mm" in in_english(fall)  # 600 mm at 1 in 60
     dripped = plain(place="outdoors", edges={"front": {"profile": "square", "drip": True}})
     assert found(workshop, "drip-advised", dripped) == []
     for inside in (plain(), plain(place="outdoors", use="upstand")):
@@ -190,7 +191,7 @@ def test_a_sealer_beside_heat_stands_100_degrees(
     slab = slab_json(box(1400, 600), oven, finish={"sealer": sealer})
     findings = found(workshop, "sealer-near-heat", slab)
     assert levels(findings) == expected
-    assert all("Choose matt" in finding.says for finding in findings)
+    assert all("Choose matt" in in_english(finding) for finding in findings)
 
 
 def test_every_indoor_top_has_a_note_on_acids_and_oil(workshop: Workshop) -> None:
@@ -222,8 +223,8 @@ def test_a_hearth_is_the_installers(workshop: Workshop) -> None:
     """A hearth's size and build are deferred, and sections are advised; a worktop hears nothing."""
     (finding,) = found(workshop, "hearth", plain(use="hearth"))
     assert finding.level == "caution"
-    assert "registered installer decides the size and build" in finding.says
-    assert "sections" in finding.says
+    assert "registered installer decides the size and build" in in_english(finding)
+    assert "sections" in in_english(finding)
     assert found(workshop, "hearth", plain()) == []
 
 

@@ -10,6 +10,7 @@ from ledgerstone.checks import Finding, promise
 from ledgerstone.wording import Message, day_text, speech_in
 from ledgerstone.workshop import Workshop
 from support.documents import Json
+from support.in_english import in_english
 from support.slabs import box, order_of, slab_json, stages_of
 from support.stages import Stages
 from unit.checked import values_of
@@ -49,7 +50,7 @@ def test_a_delivery_is_served_or_says_why_not(
 def test_a_way_not_served_names_the_area(workshop: Workshop) -> None:
     """The customer is told which area that is."""
     (finding,) = delivered(workshop, {"kind": "fitted", "postcode": "EH1 1YZ"})
-    assert finding.says == "We do not deliver with fitting to Scotland, mainland south."
+    assert in_english(finding) == "We do not deliver with fitting to Scotland, mainland south."
 
 
 def test_a_way_that_costs_nothing_is_served(workshop: Workshop) -> None:

@@ -14,6 +14,7 @@ from ledgerstone.shade import palette_shade_seen, shade_recipe
 from ledgerstone.shade.words import SCREENS_DIFFER
 from ledgerstone.wording import english, speech_in
 from ledgerstone.workshop import Dose, Workshop
+from support.in_english import in_english
 from support.slabs import box, order_of, plan_of, shapes_of, slab_json, steps_of
 from support.written import write_shade
 
@@ -56,7 +57,7 @@ def test_a_match_stops_where_it_is_not_offered(workshop: Workshop) -> None:
     assert finding.at == ("/slabs/0/shade",)
     assert finding.measured["nearest_name"] == "graphite"
     assert finding.measured["away_delta_e"] < 2
-    assert "The nearest is graphite" in finding.says
+    assert "The nearest is graphite" in in_english(finding)
 
 
 def test_a_match_within_reach_passes(matching: Workshop) -> None:
@@ -70,8 +71,8 @@ def test_a_match_out_of_reach_is_cautioned(matching: Workshop) -> None:
     assert (finding.check, finding.level) == ("shade-out-of-reach", "caution")
     assert finding.measured["away_delta_e"] > finding.limit["away_delta_e"] == 5.0
     assert finding.at == ("/slabs/0/shade/match",)
-    assert "far greyer than you asked for" in finding.says
-    assert "cast sample" in finding.says
+    assert "far greyer than you asked for" in in_english(finding)
+    assert "cast sample" in in_english(finding)
 
 
 @pytest.mark.parametrize(("percent", "stops"), [(10.0, False), (10.01, True)])
@@ -90,7 +91,7 @@ def test_a_workshops_own_limit_stops(workshop: Workshop) -> None:
     (finding,) = found(strict, {"name": "graphite"})
     assert finding.measured == {"dose_percent": 4.0}
     assert finding.limit == {"dose_percent": 3.0}
-    assert "graphite takes 4 % pigment" in finding.says
+    assert "graphite takes 4 % pigment" in in_english(finding)
 
 
 # --- answers, choices, price ----------------------------------------------------------------

@@ -10,6 +10,7 @@ from ledgerstone.quantities import Length
 from ledgerstone.wording import MAX_NAMED, Listed, Message, side_name
 from ledgerstone.workshop import Workshop
 from support.documents import Json
+from support.in_english import in_english
 from support.slabs import box, cut, hole, order_of, plan_of, polygon, slab_json
 from unit.checked import PlannedCheck, values_of
 
@@ -74,7 +75,7 @@ def test_openings_are_apart(workshop: Workshop, x: float, *, apart: bool) -> Non
     assert (findings == []) is apart
     for finding in findings:
         assert finding.at == ("/slabs/0/cutouts/0", "/slabs/0/cutouts/1")
-        assert finding.says.startswith("The round cut-out and the tap run into each other.")
+        assert in_english(finding).startswith("The round cut-out and the tap run into each other.")
 
 
 def test_what_is_left_is_one_piece(workshop: Workshop) -> None:
@@ -116,7 +117,7 @@ def test_a_narrow_strip_says_how_much_is_missing(workshop: Workshop) -> None:
     """Measures are rounded down and what is needed up, and no change is said beside a remedy's."""
     slab = slab_json(box(1400, 600), hole(360, 700, 218, label="basin"))
     (finding,) = found(shape.strips_wide_enough, workshop, slab)
-    assert finding.says == (
+    assert in_english(finding) == (
         "The strip between the basin and the front edge is 38 mm wide; it needs 60 mm."
     )
     assert finding.id == "strip-too-narrow.0.0-front"
@@ -128,7 +129,7 @@ def test_a_narrow_strip_speaks_inches_to_inches(workshop: Workshop) -> None:
     """Lengths come back in the unit of the opening they are about."""
     slab = slab_json(box("60 in", "24 in"), hole("14 in", "30 in", "8 1/2 in", label="basin"))
     (finding,) = found(shape.strips_wide_enough, workshop, slab)
-    assert "is 1 1/2 in wide; it needs 2 3/8 in." in finding.says
+    assert "is 1 1/2 in wide; it needs 2 3/8 in." in in_english(finding)
 
 
 def test_a_tap_beside_its_basin_keeps_the_taps_rule(workshop: Workshop) -> None:
@@ -138,7 +139,10 @@ def test_a_tap_beside_its_basin_keeps_the_taps_rule(workshop: Workshop) -> None:
     assert found(shape.strips_wide_enough, workshop, slab) == []
     tap["centre"]["y"] = 520
     (finding,) = found(shape.strips_wide_enough, workshop, slab)
-    assert finding.says == "The strip between the basin and the tap is 22 mm wide; it needs 25 mm."
+    assert (
+        in_english(finding)
+        == "The strip between the basin and the tap is 22 mm wide; it needs 25 mm."
+    )
     assert finding.at == ("/slabs/0/cutouts/0", "/slabs/0/cutouts/1")
 
 
@@ -202,7 +206,7 @@ def test_a_strip_to_a_polygons_side_names_it_by_number(workshop: Workshop) -> No
     """A polygon's sides have no names but their numbers."""
     ring = polygon((0, 0), (1400, 0), (1400, 600), (0, 600))
     (finding,) = found(shape.strips_wide_enough, workshop, slab_json(ring, hole(200, 700, 140)))
-    assert "between the round cut-out and side 1 is 40 mm wide" in finding.says
+    assert "between the round cut-out and side 1 is 40 mm wide" in in_english(finding)
 
 
 @pytest.mark.parametrize("limit_in", [2.5, 3.0, 3.25, 3.3125, 4.0625])

@@ -10,6 +10,7 @@ from ledgerstone.quantities import Length
 from ledgerstone.wording import Message
 from ledgerstone.workshop import Workshop
 from support.documents import Json
+from support.in_english import in_english
 from support.slabs import box, order_of, plan_of, polygon, slab_json
 from unit.checked import PlannedCheck, values_of
 
@@ -108,5 +109,5 @@ def test_each_slab_is_named(workshop: Workshop) -> None:
     (finding,) = found(
         size.wide_enough, workshop, slab_json(box(900, 500)), slab_json(box(900, 20))
     )
-    assert finding.says.startswith("Slab 2 is 20 mm across")
+    assert in_english(finding).startswith("Slab 2 is 20 mm across")
     assert (finding.slab, finding.id) == (1, "sliver.1")

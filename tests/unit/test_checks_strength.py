@@ -16,6 +16,7 @@ from ledgerstone.working_out import run_stages
 from ledgerstone.workshop import Workshop
 from support.calibration import BREAKERS, JOBS, in_a_cold_shed
 from support.documents import Json
+from support.in_english import in_english
 from support.slabs import box, cut, hole, order_of, slab_json, slab_of
 
 JARGON = re.compile(
@@ -46,10 +47,10 @@ def test_every_sentence_is_plain_and_short(name: str, workshop: Workshop) -> Non
     found = [one for one in _found(workshop, *document["slabs"]) if one.check in OURS]
     assert found or name in ("a 40 mm strip behind a 900 mm opening", "a hearth")
     for finding in found:
-        assert len(finding.says) <= 240
-        assert not JARGON.search(finding.says), finding.says
-        assert re.match(r"^[“]?[A-Z0-9]", finding.says)
-        assert finding.says.endswith(".")
+        assert len(in_english(finding)) <= 240
+        assert not JARGON.search(in_english(finding)), in_english(finding)
+        assert re.match(r"^[“]?[A-Z0-9]", in_english(finding))
+        assert in_english(finding).endswith(".")
 
 
 def test_a_slab_is_called_by_its_label(workshop: Workshop) -> None:
@@ -58,7 +59,7 @@ def test_a_slab_is_called_by_its_label(workshop: Workshop) -> None:
         "kind": "units", "units": [{"width": "60 cm"}] * 3, "overhang": {"front": "30 cm"},
     })  # fmt: skip
     finding = _one(_found(workshop, slab), "tips-when-sat-on")
-    assert "“Bar” would tip" in finding.says
+    assert "“Bar” would tip" in in_english(finding)
 
 
 def test_one_day_is_a_day(workshop: Workshop) -> None:
@@ -67,7 +68,7 @@ def test_one_day_is_a_day(workshop: Workshop) -> None:
     frame = {"kind": "frame", "sides": ["front", "back", "left", "right"], "width": 60}
     slab = slab_json(box(1600, 800), oven, rests=frame)
     finding = _one(_found(in_a_cold_shed(workshop), slab), "cracks-when-moved")
-    assert "edge 1 day after casting" in finding.says
+    assert "edge 1 day after casting" in in_english(finding)
     assert finding.level == "stops"
 
 
@@ -76,7 +77,7 @@ def test_a_unit_beside_the_slab_is_a_caution_and_a_leg_there_stops(workshop: Wor
     units = {"kind": "units", "units": [{"width": 600}] * 3}
     finding = _one(_found(workshop, slab_json(box(1200, 600), rests=units)), "rest-under-nothing")
     assert finding.level == "caution"
-    assert finding.says.startswith("Unit 3 ")
+    assert in_english(finding).startswith("Unit 3 ")
     at = [{"x": x, "y": y} for x in (100, 1100) for y in (100, 400)] + [{"x": 600, "y": 250}]
     slab = slab_json(
         box(1200, 500), hole(300, 600, 250), rests={"kind": "legs", "pad": 40, "at": at}
@@ -84,7 +85,7 @@ def test_a_unit_beside_the_slab_is_a_caution_and_a_leg_there_stops(workshop: Wor
     finding = _one(_found(workshop, slab), "rest-under-nothing")
     assert finding.level == "stops"
     assert finding.at == ("/slabs/0/rests/at/4",)
-    assert finding.says.startswith("Rest 5 ")
+    assert in_english(finding).startswith("Rest 5 ")
 
 
 def test_rests_that_carry_nothing_stop(workshop: Workshop) -> None:
@@ -153,7 +154,7 @@ def test_coarse_grains_are_stopped_where_they_do_not_pass(workshop: Workshop) ->
     coarse = replace(workshop, recipe=recipe)
     finding = _one(_found(coarse, slab_json(box(900, 500))), "aggregate-too-large")
     assert finding.level == "stops"
-    assert "13.3 mm" in finding.says
+    assert "13.3 mm" in in_english(finding)
 
 
 def test_plain_steel_outdoors_is_stopped_for_lack_of_cover(workshop: Workshop) -> None:
@@ -170,7 +171,7 @@ def test_a_thin_slab_says_that_its_steel_lies_near_the_face(workshop: Workshop) 
     """25 mm keeps 8 mm over its stainless steel, where bond wants 10; 30 mm keeps enough."""
     finding = _one(_found(workshop, slab_json(box(900, 300), thickness=25)), "cover-too-thin")
     assert finding.level == "caution"
-    assert "8 mm" in finding.says
+    assert "8 mm" in in_english(finding)
     usual = _found(workshop, slab_json(box(900, 300), thickness=30))
     assert "cover-too-thin" not in {one.check for one in usual}
 

@@ -10,6 +10,7 @@ from ledgerstone.quantities import Length
 from ledgerstone.wording import side_name
 from ledgerstone.workshop import Workshop
 from support.documents import Json
+from support.in_english import in_english
 from support.slabs import box, polygon, slab_json
 from unit.checked import found, levels, plain, values_of
 
@@ -209,4 +210,4 @@ def test_a_late_pour_says_its_minutes(workshop: Workshop) -> None:
     batches = math.ceil(face_l / 5) + math.ceil(backing_l / 5)
     assert finding.measured == {"open_hours": round(9.0 * (batches - 1) / 60, 2)}
     assert finding.limit == {"open_hours": 1.0}
-    assert f"takes {batches} batches" in finding.says
+    assert f"takes {batches} batches" in in_english(finding)

@@ -12,6 +12,7 @@ from ledgerstone.codec.order_in import read_order
 from ledgerstone.stages import StageContext
 from ledgerstone.working_out import run_stages
 from support.documents import Json
+from support.in_english import in_english
 from support.reading import read_aloud
 from support.slabs import hole
 from support.strategies.other_workshops import WORKSHOPS
@@ -72,10 +73,10 @@ def test_numbers_are_stated_outward(name: str) -> None:
             if not isinstance(measured, float):
                 continue
             number, under = measured * times, measured < limit
-            said = [float(n) for n, u in SAID.findall(finding.says) if u == unit]
+            said = [float(n) for n, u in SAID.findall(in_english(finding)) if u == unit]
             about = [n for n in said if abs(n - number) < 1.0]
             outward = [n for n in about if (n <= number if under else n >= number)]
-            assert outward or not about, (finding.says, number)
+            assert outward or not about, (in_english(finding), number)
 
 
 def _unit(key: str) -> tuple[str, float]:
@@ -107,7 +108,7 @@ def test_twenty_cutouts_in_one_place_are_one_finding() -> None:
     findings = run_stages(order, StageContext(WORKSHOPS["usual"], None, TODAY)).findings
     overlaps = [finding for finding in findings if finding.check == "cutouts-overlap"]
     assert len(overlaps) == 8
-    assert "the second round cut-out and 18 more run into one another" in overlaps[0].says
+    assert "the second round cut-out and 18 more run into one another" in in_english(overlaps[0])
     assert len(repr([write_finding(finding) for finding in findings])) < 60_000
     read_aloud(findings)
 

@@ -13,6 +13,7 @@ from ledgerstone.wording import Message, english, side_name
 from ledgerstone.workshop import Workshop
 from support.contexts import context_of
 from support.documents import Json
+from support.in_english import in_english
 from support.slabs import box, cut, slab_json
 from unit.checked import FITTED, plain
 
@@ -97,7 +98,9 @@ def test_a_stop_comes_with_what_settles_it(name: str, workshop: Workshop) -> Non
     assert isinstance(answer, SentBack)
     assert answer.found is not None
     stop = next(f for f in answer.findings if f.level == "stops" and f.check == check)
-    patches = {one.says: write_patch(document, one.state) for one in answer.found.remedies[stop.id]}
+    patches = {
+        in_english(one): write_patch(document, one.state) for one in answer.found.remedies[stop.id]
+    }
     shown = next((says for says in patches if says.startswith(remedy)), None)
     assert shown is not None, list(patches)
     patched = jsonpatch.apply_patch(document, patches[shown])

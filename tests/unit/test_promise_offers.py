@@ -14,6 +14,7 @@ from ledgerstone.wording import Message, english
 from ledgerstone.workshop import Workshop
 from support.contexts import context_of
 from support.documents import Json
+from support.in_english import parts_in_english
 from support.written import write_remedies
 from unit.checked import plain
 
@@ -60,7 +61,7 @@ def test_a_day_too_soon_is_met_by_collecting(context: QuoteContext) -> None:
     assert COLLECT in shown
     assert answer.found is not None
     assert answer.found.fix_all is not None
-    assert answer.found.fix_all.says == (COLLECT,)
+    assert parts_in_english(answer.found.fix_all) == (COLLECT,)
 
 
 def test_a_slow_sealer_gives_way_to_one_that_goes_on_sooner(context: QuoteContext) -> None:
@@ -104,7 +105,7 @@ def test_a_later_day_is_what_is_left(context: QuoteContext) -> None:
     assert isinstance(answer, SentBack)
     assert answer.found is not None
     assert answer.found.fix_all is not None
-    (says,) = answer.found.fix_all.says
+    (says,) = parts_in_english(answer.found.fix_all)
     assert says.startswith("Give us until ")
 
 
@@ -117,7 +118,7 @@ def test_what_the_workshop_can_do_itself_is_offered_first(workshop: Workshop) ->
     assert next(iter(shown)) == IN_TENT
     assert answer.found is not None
     assert answer.found.fix_all is not None
-    assert answer.found.fix_all.says == (IN_TENT,)
+    assert parts_in_english(answer.found.fix_all) == (IN_TENT,)
     unheated = context_of(replace(workshop, sealers=ageless, tent=None), date(2027, 1, 11))
     assert IN_TENT not in offers(unheated, document, 1)[0]
 

@@ -15,6 +15,7 @@ from ledgerstone.workshop.records import Dose
 from ledgerstone.workshop.summary import second_looks
 from support.contexts import context_of
 from support.documents import Json
+from support.in_english import in_english
 from support.remedied import FULL, TODAY, fixed, hole, rectangle, sent_back
 from support.stages import Stages
 from support.written import write_fixes, write_remedies
@@ -160,7 +161,7 @@ def test_a_tap_is_moved_though_the_hob_beside_it_can_never_be(context: QuoteCont
     slab = {"outline": outline, "thickness": "40 mm", "cutouts": [hob, tap], "rests": FULL}
     answer = sent_back(context, {"slabs": [slab]})
     assert answer.found is not None
-    shown = [r.says for r in answer.found.remedies["strip-too-narrow.0.1-front"]]
+    shown = [in_english(r) for r in answer.found.remedies["strip-too-narrow.0.1-front"]]
     assert any(says.startswith("Move the tap") for says in shown)
 
 
@@ -186,7 +187,7 @@ def test_black_on_white_cement_beyond_the_limit_becomes_the_nearest_shade_cast(
     bolder = replace(shop, shade=replace(shop.shade, most_percent=14.0))
     quote = answer_order(order, context_of(bolder, TODAY), search=False)
     assert isinstance(quote, Quote)
-    assert not any("C979" in finding.says + finding.source for finding in quote.findings)
+    assert not any("C979" in in_english(finding) + finding.source for finding in quote.findings)
     assert any(
         look.name == "check-strong-shade" and look.values["shade"] == "jet"
         for look in second_looks(bolder)
@@ -206,7 +207,7 @@ def test_a_sink_is_never_turned_nor_made_smaller(context: QuoteContext) -> None:
     answer = sent_back(context, order)
     assert answer.found is not None
     assert answer.found.fix_all is None
-    shown = [r.says for each in answer.found.remedies.values() for r in each]
+    shown = [in_english(r) for each in answer.found.remedies.values() for r in each]
     assert not any("Turn" in says for says in shown)
     says, mended, _ = fixed(context, order, "nearest_makeable")
     assert "Make the slab 570 mm deep instead of 500 mm." in says

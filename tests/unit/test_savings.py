@@ -10,6 +10,7 @@ from ledgerstone.wording import Message
 from ledgerstone.workshop import Workshop
 from support.contexts import context_of
 from support.documents import Json
+from support.in_english import in_english
 from support.remedied import FULL, TODAY, rectangle
 from support.written import write_ways
 
@@ -48,9 +49,9 @@ def test_a_way_to_save_says_how_much_lighter_and_sooner_it_is(context: QuoteCont
     order["delivery"] = {"kind": "own-van", "postcode": "HR9 7XX"}
     quote = answer_order(order, context)
     assert isinstance(quote, Quote)
-    thinner = next(way for way in quote.ways if "thick" in way.says)
+    thinner = next(way for way in quote.ways if "thick" in in_english(way))
     assert thinner.lighter_kg == pytest.approx(_kg(quote) / 5, rel=0.03)  # its steel stays
-    collected = next(way for way in quote.ways if "Collect" in way.says)
+    collected = next(way for way in quote.ways if "Collect" in in_english(way))
     assert collected.lighter_kg == 0.0
     assert collected.sooner_days >= 1
 

@@ -13,6 +13,7 @@ from ledgerstone.strength.handling import Curing
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
 from support.calibration import BREAKERS, JOBS
 from support.documents import Json
+from support.in_english import in_english
 from support.reading import LONGEST, faults, read_aloud
 from support.slabs import stages_of
 from support.strategies.awkward_orders import AWKWARD
@@ -73,7 +74,9 @@ def _bare(value: Any) -> Any:  # noqa: ANN401  any member of a slab
 def test_awkward_orders_are_described_plainly(name: str) -> None:
     """No sentence over the gallery is too long, unfinished or in words of our own."""
     read_aloud(said_without_the_plate(without_names(AWKWARD[name])))
-    assert all(len(finding.says) <= LONGEST for finding in said_without_the_plate(AWKWARD[name]))
+    assert all(
+        len(in_english(finding)) <= LONGEST for finding in said_without_the_plate(AWKWARD[name])
+    )
 
 
 @settings(BARE, max_examples=cases(40, long=1000))
@@ -81,7 +84,7 @@ def test_awkward_orders_are_described_plainly(name: str) -> None:
 def test_any_order_is_described_plainly(document: Json) -> None:
     """Nor is any over a few hundred random orders, in any unit and with any label."""
     read_aloud(said_without_the_plate(without_names(document)))
-    assert all(len(finding.says) <= LONGEST for finding in said_without_the_plate(document))
+    assert all(len(in_english(finding)) <= LONGEST for finding in said_without_the_plate(document))
 
 
 @settings(BARE, max_examples=8)

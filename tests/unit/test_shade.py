@@ -31,6 +31,7 @@ from ledgerstone.workshop import (
     read_profile,
 )
 from ledgerstone.workshop.summary import second_looks
+from support.in_english import in_english
 
 BASES: dict[str, Lab] = {"grey": (66.0, -0.5, 4.0), "white": (89.0, 0.0, 5.0)}
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")
@@ -125,7 +126,7 @@ def test_a_shade_whose_pigments_were_read_is_worked_out(workshop: Workshop) -> N
     assert seen.lab == shade_model(workshop).lab("grey", seen.recipe.doses)
     assert seen.hex == lab_to_srgb(seen.lab)
     assert seen.uncertainty_delta_e is not None
-    assert english(SCREENS_DIFFER) in seen.says
+    assert english(SCREENS_DIFFER) in in_english(seen)
 
 
 def test_a_shade_with_a_pigment_unread_is_by_eye(workshop: Workshop) -> None:
@@ -134,7 +135,7 @@ def test_a_shade_with_a_pigment_unread_is_by_eye(workshop: Workshop) -> None:
     assert seen.by_eye
     assert seen.hex == "#a3ab92"
     assert seen.uncertainty_delta_e is None
-    assert "by eye" in seen.says
+    assert "by eye" in in_english(seen)
 
 
 def test_by_eye_needs_no_instrument(workshop: Workshop) -> None:
@@ -155,7 +156,7 @@ def test_a_tile_read_by_instrument_is_not_by_eye(workshop: Workshop) -> None:
     seen = palette_shade_seen(shade, workshop)
     assert not seen.by_eye
     assert seen.hex == shade.colour
-    assert "by instrument" in seen.says
+    assert "by instrument" in in_english(seen)
 
 
 def test_a_shade_without_pigment_is_the_cements(workshop: Workshop) -> None:

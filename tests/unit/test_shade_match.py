@@ -26,6 +26,7 @@ from ledgerstone.shade import (
 from ledgerstone.shade.colour import delta_e_2000_all
 from ledgerstone.wording import Message, english
 from ledgerstone.workshop import Dose, Pigment, Workshop
+from support.in_english import in_english
 
 
 @pytest.fixture
@@ -69,7 +70,7 @@ def test_a_match_says_what_it_makes(matching: Workshop) -> None:
     assert seen.recipe.cement == "white"
     assert seen.recipe.extra_per_m3 == Decimal("290.00")
     assert seen.away_delta_e == delta_e_2000(seen.lab, srgb_to_lab("#d0a080"))
-    assert "same to the eye" in seen.says
+    assert "same to the eye" in in_english(seen)
 
 
 @pytest.mark.parametrize("kind", ["oxide", "carbon"])

@@ -14,6 +14,7 @@ from ledgerstone.quote import Quote, SentBack, quote
 from ledgerstone.workshop import Workshop
 from support.calibration import BREAKERS, JOBS, OUTDOOR, TODAY, in_a_cold_shed
 from support.documents import Json
+from support.in_english import in_english
 
 
 def answered(document: Json, workshop: Workshop) -> Quote | SentBack:
@@ -25,7 +26,7 @@ def answered(document: Json, workshop: Workshop) -> Quote | SentBack:
 def test_an_ordinary_job_is_quoted(name: str, workshop: Workshop) -> None:
     """Each of the ten is makeable with the demonstration profile, perhaps with cautions."""
     answer = answered(JOBS[name], workshop)
-    stops = [finding.says for finding in answer.findings if finding.level == "stops"]
+    stops = [in_english(finding) for finding in answer.findings if finding.level == "stops"]
     assert isinstance(answer, Quote), stops
 
 

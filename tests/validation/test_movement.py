@@ -13,6 +13,7 @@ from ledgerstone.strength.movement import (
 from ledgerstone.strength.slabs import concrete_of
 from ledgerstone.workshop import Workshop
 from support.calibration import on_units
+from support.in_english import in_english
 from support.slabs import box, slab_json
 from support.whole_orders import answered
 
@@ -50,7 +51,7 @@ def test_a_dark_slab_held_fast_outdoors_is_to_slide(workshop: Workshop) -> None:
     (sun,) = [finding for finding in fixed.findings if finding.check == "sun-on-fixed"]
     assert sun.level == "caution"
     assert sun.measured["stress_mpa"] == pytest.approx(4.4, abs=0.01)
-    assert "3.6 mm" in sun.says
+    assert "3.6 mm" in in_english(sun)
     assert not [one for one in answered(workshop, slab).findings if one.check == "sun-on-fixed"]
 
 

@@ -20,6 +20,7 @@ from ledgerstone.strength.rests import RestKind, on_rails
 from ledgerstone.workshop import Workshop
 from support.calibration import FITTED, on_units
 from support.documents import Json
+from support.in_english import in_english
 from support.placed import placed_of
 from support.slabs import box, cut, slab_json
 from support.whole_orders import answered, in_place, stops
@@ -206,8 +207,8 @@ def test_a_winter_slab_is_judged_by_its_own_days(workshop: Workshop) -> None:
     days = (answer.lead_time.ready_on - cast.ends_at.date()).days
     assert young.measured["age_days"] == pytest.approx(0.557 * days, abs=0.06)
     assert tensile_growth(0.557 * 14, "N") == pytest.approx(0.80, abs=0.005)
-    assert "Nobody" in young.says
-    assert "2027" in young.says
+    assert "Nobody" in in_english(young)
+    assert "2027" in in_english(young)
 
 
 # --- kitchens ----------------------------------------------------------------------------------

@@ -15,7 +15,7 @@ from ledgerstone import plane
 from ledgerstone.checks.occasions import Occasion, occasion_of
 from ledgerstone.json_types import JSON
 from ledgerstone.outline import XY
-from ledgerstone.wording import Message, english
+from ledgerstone.wording import Message
 
 Level = Literal["stops", "caution", "note"]
 LEVELS: tuple[Level, ...] = ("stops", "caution", "note")
@@ -42,11 +42,6 @@ class Finding:
     where_mm: Mapping[str, Any] | None = None
     key: str = ""
     follows_from: str | None = None
-
-    @property
-    def says(self) -> str:
-        """The message in English, for logs and tests."""
-        return english(self.message)
 
     @property
     def when(self) -> Occasion:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from ledgerstone.price import Price
 from ledgerstone.remedies.state import State
 from ledgerstone.remedies.words import Sentences
-from ledgerstone.wording import Message, english
+from ledgerstone.wording import Message
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,11 +19,6 @@ class Remedy:
     settles: tuple[str, ...]
     price: Price | None
 
-    @property
-    def says(self) -> str:
-        """What it changes, in English: for papers that have no catalogue yet, logs and tests."""
-        return " ".join(english(sentence) for part in self.sentences for sentence in part)
-
 
 @dataclass(frozen=True, slots=True)
 class Fix:
@@ -32,11 +27,6 @@ class Fix:
     sentences: tuple[Sentences, ...]
     state: State
     price: Price
-
-    @property
-    def says(self) -> tuple[str, ...]:
-        """The changes in English, for logs and tests."""
-        return tuple(" ".join(map(english, part)) for part in self.sentences)
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,7 +15,6 @@ from ledgerstone.remedies.state import State, start
 from ledgerstone.remedies.trial import Outcome, Trial
 from ledgerstone.remedies.words import Sentences, say
 from ledgerstone.strength.concrete import flexural_factor
-from ledgerstone.wording import english
 
 MAX_WAYS = 3
 MIN_SHARE = Decimal("0.015")  # of the price: a smaller saving is not offered
@@ -41,11 +40,6 @@ class Saving:
     price: Price
     lighter_kg: float
     sooner_days: int
-
-    @property
-    def says(self) -> str:
-        """What it changes, in English: for papers that have no catalogue yet, logs and tests."""
-        return " ".join(english(sentence) for part in self.sentences for sentence in part)
 
 
 def ways_to_save(checked: Checked, trial: Trial, budget: Budget) -> tuple[Saving, ...]:

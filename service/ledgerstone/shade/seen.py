@@ -14,7 +14,7 @@ from ledgerstone.shade.layer import Appearance
 from ledgerstone.shade.match import Match, nearest_recipe
 from ledgerstone.shade.model import shade_model
 from ledgerstone.shade.words import Certainty, certainty_of, difference_message
-from ledgerstone.wording import Message, english
+from ledgerstone.wording import Message
 from ledgerstone.workshop.records import Dose, PaletteShade, Sealer, Workshop
 
 
@@ -47,11 +47,6 @@ class SeenShade:
     uncertainty_delta_e: float | None
     away_delta_e: float | None
     message: Message
-
-    @property
-    def says(self) -> str:
-        """How sure the colour is, in English: for papers that have no catalogue yet."""
-        return english(self.message)
 
     @property
     def hex(self) -> str:
