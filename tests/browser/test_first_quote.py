@@ -158,3 +158,34 @@ def test_hours_that_do_not_read_are_told_why_and_what_the_figures_are_of(
     expect(page.locator("#outcome-place")).to_contain_text(workshop_text("outcome.earlier"))
     expect(outcome.locator("strong")).to_have_text(changed)
     context.close()
+
+
+def test_each_link_leads_to_its_place_as_often_as_it_is_pressed(
+    chromium: Browser, own_service: Served, profile: Path
+) -> None:
+    """A heading opens its item, a step comes into view again, and the bar leaves the subject."""
+    assert profile.exists()
+    context = chromium.new_context(locale="en-US", viewport={"width": 390, "height": 844})
+    context.set_default_timeout(PATIENCE_MS)
+    page = context.new_page()
+    page.goto(f"{own_service.url}desk/workshop/")
+    enter(page, MAKER_KEY)
+    page.locator("#outcome tr").nth(2).wait_for()
+    page.locator('#step-looks a[href="#/palette/0"]').click()
+    entry = page.locator('details[data-pointer="/palette/0"]')
+    expect(entry).to_have_attribute("open", "")
+    expect(entry.locator("input").first).to_be_focused()
+    page.get_by_role("link", name=workshop_text("subject.first")).click()
+    step = page.locator("#step-delivery")
+    for _ in range(2):
+        page.locator("#outcome a[href='#first-delivery']").click()
+        expect(step).to_be_in_viewport()
+    page.locator("#live").click()
+    expect(page.locator("#outcome-title")).to_be_in_viewport()
+    expect(step).to_have_count(1)
+    page.locator('.field[data-pointer="/rates/hour"] input').first.fill("a lot")
+    link = page.locator("#outcome a[href='#/rates/hour']")
+    for _ in range(2):
+        link.click()
+        expect(page.locator('.field[data-pointer="/rates/hour"] input').first).to_be_focused()
+    context.close()

@@ -133,6 +133,43 @@ def test_a_price_is_the_same_however_it_is_written(data: st.DataObject, language
     assert found == number, typed
 
 
+PACKS: Final = {
+    "en": (
+        *("/{size}", " per {size}", " for {size}", " per {size} bag", " for a {size} bag"),
+        *(" a bag of {size}", " per bag of {size}", "/bag of {size}", " for a sack of {size}"),
+    ),
+    "de": (
+        *("/{size}", " pro {size}", " je {size}", " für {size}", " je Sack zu {size}"),
+        *(" pro Sack von {size}", " für einen Sack mit {size}", " je Sack à {size}"),
+    ),
+}
+
+
+@given(data=st.data(), language=st.sampled_from(("en", "de")), size=st.integers(1, 100))
+def test_a_price_by_the_pack_is_the_same_however_it_is_written(
+    data: st.DataObject, language: str, size: int
+) -> None:
+    """So much for a bag of so much is the price of a pound or a kilogram."""
+    number, text = data.draw(amounts(language))
+    unit, kg = ("lb", Fraction("0.45359237")) if language == "en" else ("kg", Fraction(1))
+    by = data.draw(st.sampled_from(PACKS[language])).format(size=f"{size} {unit}")
+    member = at("pigments", 0, "price_per_kg")
+    typed = text.format(unit=by)
+    found = canonical(read(typed, member, language), member.name)
+    assert found is not None, typed
+    assert abs(Fraction(found) - Fraction(number) / (size * kg)) <= Fraction(1, 10**5), typed
+
+
+@given(weighed=st.integers(1, 90), language=st.sampled_from(("en", "de")))
+def test_water_may_be_weighed(weighed: int, language: str) -> None:
+    """A litre of water is a kilogram."""
+    unit, kg = ("lb", Fraction("0.45359237")) if language == "en" else ("kg", Fraction(1))
+    member = at("recipe", "bag", "water_l_per_bag")
+    found = canonical(read(f"{weighed} {unit}", member, language), member.name)
+    assert found is not None
+    assert abs(Fraction(found) - weighed * kg) <= Fraction(1, 10**5)
+
+
 WHOLE: Final = {
     ("calendar", "hands"): {"en": ("", " people", " of us"), "de": ("", " Leute", " Personen")},
     ("lifting", "most_people"): {"en": ("", " people", " men"), "de": ("", " Mann", " Leute")},

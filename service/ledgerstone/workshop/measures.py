@@ -113,7 +113,15 @@ _THINGS: Final[Mapping[str, str]] = MappingProxyType(
 _SIGNS: Final = re.compile(
     r"[$£€]|\b(?:usd|gbp|eur|chf|cad|aud|nzd|dkk|sek|nok|pln|czk|zar)\b", re.IGNORECASE
 )
-_RATE: Final = re.compile(r"(.*[^\s/])\s*(?:\bper\b|/)\s*(\S.*)")
+_PACK: Final = (
+    "(?:bags?|sacks?|säcke|tubs?|tins?|cans?|drums?|buckets?|pails?|jugs?|box(?:es)?"
+    "|eimern?|dosen?|kanistern?|gebinden?)"
+)
+# Between an amount and what it is for: ``per``, ``a bag of``, ``for a``; a bag may also end it.
+_RATE: Final = re.compile(
+    r"(.*?[^\s/])\s*(?:\b(?:per|for|an?|each|je|pro|für)\b|/)\s*(?:(?:an?|eine[nm]?|ein)\s+)?"
+    rf"(?:{_PACK}\s*(?:of|à|zu|von|mit)\s+)?(\S.*?)(?:[\s-]+{_PACK})?"
+)
 _PLACES: Final = Decimal("0.000001")
 _AMOUNT: Final = re.compile(r"(?:(\d+)[ -])?(\d+)/(\d+)|(-?\d+(?:\.\d+)?|\.\d+)", re.ASCII)
 # By cubes of 150 mm: the cylinder's strength, MPa. EN 206 table 12 (from memory).
@@ -126,7 +134,8 @@ _BY_CUBE: Final = (
 def measured(text: str, key: str) -> Decimal | None:
     """Return a text's measure in the unit of a key's name; None if it is no such measure.
 
-    ``5800 psi``, ``10 ft 2 in``, ``94 lbs``, ``150 lb/cu ft``, ``60 °F``: to six decimals.
+    ``5800 psi``, ``10 ft 2 in``, ``94 lbs``, ``150 lb/cu ft``, ``60 °F``: to six decimals. Water
+    may be weighed: a litre is a kilogram.
     """
     name, text = f"_{_BY_THING.sub('', key)}", without_thing(text, key)
     if name.endswith("_mm"):
@@ -138,7 +147,8 @@ def measured(text: str, key: str) -> Decimal | None:
     if ending is None or name.endswith(f"_per{ending}"):
         return None
     by_cube = ending == "_mpa" and plain.endswith("cube")
-    amount = _in(plain.removesuffix("cube").removesuffix("by ").strip(), _UNITS[ending])
+    units = {**_UNITS[ending], **(_MASS if ending == "_l" and "water" in name else {})}
+    amount = _in(plain.removesuffix("cube").removesuffix("by ").strip(), units)
     return None if amount is None else _decimal(_of_cylinder(amount) if by_cube else amount)
 
 
@@ -156,7 +166,7 @@ def without_thing(text: str, key: str) -> str:
 def rated(text: str, key: str) -> Decimal | None:
     """Return a text's rate in the units of a key's name; None if it is no such rate.
 
-    ``$56`` or ``56 an hour`` at ``hour``, ``$0.19/lb`` or ``$17.86 per 94 lb`` at
+    ``$56`` or ``56 an hour`` at ``hour``, ``$0.19/lb`` or ``$17.86 a bag of 94 lb`` at
     ``price_per_kg``, ``370 sq ft per gal`` at ``coverage_m2_per_l``: to six decimals, in the
     profile's currency, in hours, or in the unit before ``per``.
     """

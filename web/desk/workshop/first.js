@@ -60,7 +60,7 @@ function group(form, table, pointers, open) {
   const values = pointers.flatMap((pointer) => form.values(table.pointer).filter((value) => value.pointer === pointer));
   const out = { op: /** @type {const} */ ("leave-out"), pointer: table.pointer };
   const goes = table.kind === "item" ? [form.button("table.remove", out, parent(table.pointer))] : table.needed ? [] : [form.button("table.leave-out", out, table.pointer)];
-  const title = make("h4", {}, make("a", { href: `#${table.subject}` }, capital(titled(form, table) || table.label)));
+  const title = make("h4", {}, make("a", { href: `#${table.pointer}` }, capital(titled(form, table) || table.label)));
   const asked = values.filter(({ pointer }) => open.has(pointer)).map((value) => form.field({ ...value, help: "" }));
   const read = values.filter(({ pointer }) => !open.has(pointer)).map(({ pointer, label }) => make("li", {}, `${capital(label)}: `, make("b", { "data-shows": pointer })));
   return make("div", { class: "group" }, title, make("div", { class: "row" }, ...asked), read.length > 0 && make("ul", {}, ...read), ...goes);

@@ -26,14 +26,20 @@ export class Form {
     const links = SUBJECTS.map((name) => make("a", { href: `#${name}` }, say(`subject.${name}`), " ", make("span", { class: "amiss" })));
     one("#subjects").replaceChildren(...links);
     this.place.addEventListener("submit", (event) => event.preventDefault());
+    document.addEventListener("click", ({ target }) => {
+      const link = target instanceof Element && target.closest("a");
+      if (link && link.hash === location.hash) this.show(); // no change of the address tells of it
+    });
     this.faults.listen();
   }
 
-  /** Show the subject that the address names. */
+  /** Show the subject, its step or the place that the address names. */
   show() {
-    const [named = "", step] = location.hash.slice(1).split("-");
+    const at = location.hash.slice(1);
+    if (at.startsWith("/") && this.seek(at)) return;
+    const [named = "", step] = at.split("-");
     const { demonstration, share } = this.profile;
-    const subject = SUBJECTS.includes(named) ? named : share.trial && !demonstration ? FIRST : "you";
+    const subject = SUBJECTS.includes(named) ? named : this.subject || (share.trial && !demonstration ? FIRST : "you");
     if (subject !== this.subject) this.turnTo(subject);
     if (step) document.querySelector(`#step-${step}`)?.scrollIntoView();
   }
@@ -146,11 +152,12 @@ export class Form {
     return items[items.length - 1]?.pointer ?? pointer;
   }
 
-  /** Show a place in its subject, and give it the focus. @param {string} pointer */
+  /** Show a place in its subject, and give it the focus; false if there is none. @param {string} pointer */
   seek(pointer) {
     const table = this.tables().find((one) => pointer.startsWith(one.pointer));
     if (!this.focus(pointer) && table) this.turnTo(table.subject);
     for (let at = pointer; at && !this.focus(at); ) at = parent(at);
+    return table !== undefined;
   }
 
   /** Open what holds a place and give it the focus. @param {string} pointer */

@@ -41,7 +41,7 @@ export class Outcome {
   fault({ pointer, says }) {
     const { form } = this.workshop;
     const value = form.values("").find((one) => one.pointer === pointer);
-    return make("li", {}, make("a", { href: "", press: () => form.seek(pointer) }, value ? capital(said(form, value)) : says));
+    return make("li", {}, make("a", { href: `#${pointer}` }, value ? capital(said(form, value)) : says));
   }
 
   /** @param {Profile} profile */
@@ -74,7 +74,7 @@ export class Outcome {
   /** A table with invented values, with a link to it. @param {Profile["invented"][number]} told */
   invented({ pointer, values, says }) {
     const table = this.workshop.form.tables().find((one) => one.pointer === pointer);
-    return make("li", {}, make("a", { href: `#${table?.subject}` }, capital(table?.label ?? pointer)), " ", say("outcome.table", { n: values, says }));
+    return make("li", {}, make("a", { href: `#${pointer}` }, capital(table?.label ?? pointer)), " ", say("outcome.table", { n: values, says }));
   }
 
   /** @param {Profile} profile */
