@@ -119,7 +119,8 @@ _PACK: Final = (
 )
 # Between an amount and what it is for: ``per``, ``a bag of``, ``for a``; a bag may also end it.
 _RATE: Final = re.compile(
-    r"(.*?[^\s/])\s*(?:\b(?:per|for|an?|each|je|pro|für)\b|/)\s*(?:(?:an?|eine[nm]?|ein)\s+)?"
+    r"(.*[^\s/])(?<!\bper)(?<!\bfor)(?<!\bje)(?<!\bpro)(?<!\bfür)\s*"
+    r"(?:\b(?:per|for|an?|each|je|pro|für)\b|/)\s*(?:(?:an?|eine[nm]?|ein)\s+)?"
     rf"(?:{_PACK}\s*(?:of|à|zu|von|mit)\s+)?(\S.*?)(?:[\s-]+{_PACK})?"
 )
 _PLACES: Final = Decimal("0.000001")
