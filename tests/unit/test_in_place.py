@@ -199,6 +199,16 @@ def test_a_low_inner_rest_is_tried(workshop: Workshop) -> None:
     assert _stress(result, "low-rest") >= _stress(result, "even-load") - 1e-6
 
 
+@pytest.mark.parametrize(("width", "front"), [(60, 0), (95, 0), (160, 60), (300, 0), (300, 100)])
+def test_a_low_rest_is_tried_where_hardly_anybody_can_sit(
+    width: int, front: int, workshop: Workshop
+) -> None:
+    """On a strip over three units, and where most of it hangs over: an answer, never a fault."""
+    units = {"kind": "units", "units": [{"width": 600}] * 3, "overhang": {"front": front}}
+    result = _lies(workshop, box(1800, width), rests=units)
+    assert "own-weight" in {verdict.case for verdict in result.verdicts}
+
+
 def sat_upon(placed: PlacedSlab) -> float:
     """The worst stress that someone sitting makes on level rests, MPa."""
     return max(

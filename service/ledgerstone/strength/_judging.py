@@ -26,7 +26,8 @@ from ledgerstone.strength.verdict import Case, Verdict
 MAX_LOW_RESTS = 4
 NEAREST_APART_MM = 100.0  # between places over a low rest: many of those searched lie together
 HARDEST_WITH_A_LOW_REST = 8
-BESIDE_MM = (15.0, 50.0)  # how far from the worst place with a rest low others are tried
+WORST_WITH_A_LOW_REST = 2
+BESIDE_MM = (15.0, 50.0)  # how far from the worst places with a rest low others are tried
 MAX_BESIDE = 6
 APART_MM = 180.0  # between the hardest places
 PSI_2 = 0.3  # quasi-permanent share of a dwelling's load, EN 1990 table A1.1
@@ -126,39 +127,65 @@ def _low_rests(placed: PlacedSlab, searched: Sequence[CaseBatch]) -> Iterator[Tr
     low = sorted(groups, key=lambda group: (-round(groups[group], 3), group))
     if not low:
         return
-    stays = _hardest_first(placed, searched)
+    steady = _steady_seats(placed)
+    stays = _hardest_first(placed, searched, steady)
     hardest = list(islice(_apart(stays, APART_MM), HARDEST_WITH_A_LOW_REST))
+    near = _Places([*stays, *steady])
     for group in low[:MAX_LOW_RESTS]:
         footprints = [b.footprint for b in placed.carrying if b.group == group]
         yield TriedCase("low-rest", (placed.weight, placed.even), group)
-        for place in dict.fromkeys([*_over(stays, plane.union(footprints)), *hardest]):
+        over = _stays(placed, list(_over(near, plane.union(footprints))))
+        for place in dict.fromkeys([*over, *hardest]):
             yield placed.over_a_low_rest(place, group)
 
 
 def _beside_the_worst(placed: PlacedSlab, batch: CaseBatch) -> list[TriedCase]:
-    """Somebody sitting beside the worst place with a rest low, where the slab stays down."""
-    sat = [
-        (round(stress.mpa, 6), tried)
-        for tried, stress in zip(batch.tried, batch.found, strict=True)
+    """Somebody sitting beside the worst places with a rest low, where the slab stays down."""
+    sat = sorted(
+        (-round(stress.mpa, 6), k)
+        for k, (tried, stress) in enumerate(zip(batch.tried, batch.found, strict=True))
         if tried.case == "low-rest-and-sitting"
+    )
+    low_at = {tried.place: tried.low for _, k in reversed(sat) for tried in [batch.tried[k]]}
+    places = [batch.tried[k].place for _, k in sat]
+    worst = islice(_apart((p for p in places if p is not None), APART_MM), WORST_WITH_A_LOW_REST)
+    beside = {seat: low_at[place] for place in worst for seat in _seats_beside(placed, place.xy)}
+    stays = _stays(placed, list(beside))
+    return [
+        placed.over_a_low_rest(seat, low)
+        for seat, low in beside.items()
+        if seat in stays and low is not None
     ]
-    if not sat:
-        return []
-    _, worst = max(sat, key=lambda one: one[0])
-    if worst.low is None or worst.place is None:
-        return []
-    least, most = BESIDE_MM
-    away = np.hypot(*(placed.seats.xy - worst.place.xy).T).round(3)
-    near = np.flatnonzero((away > least) & (away < most) & ~placed.seats.at_a_corner)
-    near = near[np.argsort(away[near], kind="stable")][:MAX_BESIDE]
-    stays = _stays(placed, [placed.seats.place(k) for k in near.tolist()])
-    return [placed.over_a_low_rest(place, worst.low) for place in stays]
 
 
-def _hardest_first(placed: PlacedSlab, searched: Sequence[CaseBatch]) -> list[LoadPlace]:
+def _seats_beside(placed: PlacedSlab, at: XY) -> Iterator[LoadPlace]:
+    """The seats nearest to a place, but not at it."""
+    seats, (least, most) = placed.seats, BESIDE_MM
+    away = np.hypot(*(seats.xy - at).T).round(3)
+    near = np.flatnonzero((away > least) & (away < most) & ~seats.at_a_corner)
+    for k in near[np.argsort(away[near], kind="stable")][:MAX_BESIDE].tolist():
+        yield seats.place(k)
+
+
+class _Places:
+    """Some places, of which the nearest to a point is asked."""
+
+    def __init__(self, places: Sequence[LoadPlace]) -> None:
+        self._places = places
+        self._xy = np.array([place.xy for place in places]).reshape(-1, 2)
+
+    def nearest(self, at: XY) -> Iterator[LoadPlace]:
+        """The first of the nearest, if there is any."""
+        if self._places:
+            yield self._places[int(np.argmin(np.hypot(*(self._xy - at).T).round(1)))]
+
+
+def _hardest_first(
+    placed: PlacedSlab, searched: Sequence[CaseBatch], steady: Sequence[LoadPlace]
+) -> list[LoadPlace]:
     """Places where the slab stays down with somebody sitting, the worst in other cases first.
 
-    Instead of a place where it tips comes the nearest seat where it does not: there few rests
+    Instead of a place where it tips comes the nearest seat where it is ``steady``: there few rests
     carry it. A narrow strip or a free corner is none of them: nobody sits there.
     """
     used = {
@@ -168,32 +195,26 @@ def _hardest_first(placed: PlacedSlab, searched: Sequence[CaseBatch]) -> list[Lo
         if tried.place is not None and tried.place.kind == "anywhere"
     }
     places = sorted(used, key=used.__getitem__)
-    stays = _stays(placed, places)
-    steady = _steady_seats(placed) if len(stays) < len(places) else []
-    if not steady:
-        return [place for place in places if place in stays]
-    instead = [place if place in stays else _nearest(place.xy, steady) for place in places]
-    found = list(dict.fromkeys(instead))
+    stays, seats = _stays(placed, places), _Places(steady)
+    instead = [[place] if place in stays else seats.nearest(place.xy) for place in places]
+    found = list(dict.fromkeys(place for some in instead for place in some))
     stays |= _stays(placed, [place for place in found if place not in stays])
     return [place for place in found if place in stays]
 
 
 def _stays(placed: PlacedSlab, places: Sequence[LoadPlace]) -> dict[LoadPlace, None]:
     """Those of some places, in order, where the slab stays down with somebody sitting."""
+    if not places:
+        return {}
     tips = placed.rested.tips([placed.with_person(p, "somebody-sitting").loads for p in places])
     return {place: None for place, tip in zip(places, tips, strict=True) if tip is None}
 
 
 def _steady_seats(placed: PlacedSlab) -> list[LoadPlace]:
-    """Seats where the hull of the rests says that it does."""
+    """Seats where the slab stays down with somebody sitting, as the hull of its rests has it."""
     seats = placed.seats
     off = placed.tips_off(seats.xy, np.full(len(seats), placed.workshop.loads.point_n))
     return [seats.place(k) for k in np.flatnonzero(~off & ~seats.at_a_corner).tolist()]
-
-
-def _nearest(at: XY, among: Sequence[LoadPlace]) -> LoadPlace:
-    away = np.hypot(*(np.array([place.xy for place in among]) - at).T)
-    return among[int(np.argmin(np.round(away, 1)))]
 
 
 def _apart(places: Iterable[LoadPlace], apart_mm: float) -> Iterator[LoadPlace]:
@@ -205,7 +226,7 @@ def _apart(places: Iterable[LoadPlace], apart_mm: float) -> Iterator[LoadPlace]:
             yield place
 
 
-def _over(stays: Sequence[LoadPlace], rest: BaseGeometry) -> Iterator[LoadPlace]:
+def _over(near: _Places, rest: BaseGeometry) -> Iterator[LoadPlace]:
     """The places nearest to a rest's middle and to the middles of its sides, apart from each other.
 
     Over the middles of a unit's rails the slab is not bent most while the unit is level, so the
@@ -214,5 +235,4 @@ def _over(stays: Sequence[LoadPlace], rest: BaseGeometry) -> Iterator[LoadPlace]
     x0, y0, x1, y1 = rest.bounds
     x, y = 0.5 * (x0 + x1), 0.5 * (y0 + y1)
     middles = ((x, y), (x, y0), (x, y1), (x0, y), (x1, y))
-    nearest = (_nearest(at, stays) for at in middles if stays)
-    return _apart(nearest, NEAREST_APART_MM)
+    return _apart((place for at in middles for place in near.nearest(at)), NEAREST_APART_MM)
