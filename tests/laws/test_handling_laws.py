@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 
 import pytest
 from shapely.geometry import Polygon
@@ -22,7 +22,7 @@ from ledgerstone.strength.slabs import (
 from ledgerstone.transport import slab_kg
 from ledgerstone.workshop import Workshop
 from support.documents import Json
-from support.strategies.moved_slabs import moved_slab
+from support.strategies.moved_slabs import moved_disc, moved_slab
 
 EVERYDAY, LONG = 4, 200
 WORKSHOP_TEMP_C = 10.0
@@ -93,8 +93,10 @@ def low_cases(document: Json, workshop: Workshop) -> dict[tuple[int, str], tuple
     }
 
 
-def _reads_none_low(seeds: Iterable[int], workshop: Workshop) -> None:
-    low = {seed: found for seed in seeds if (found := low_cases(moved_slab(seed), workshop))}
+def _reads_none_low(
+    seeds: Iterable[int], workshop: Workshop, kind: Callable[[int], Json] = moved_slab
+) -> None:
+    low = {seed: found for seed in seeds if (found := low_cases(kind(seed), workshop))}
     assert low == {}
 
 
@@ -106,7 +108,16 @@ def test_no_case_of_handling_reads_low(workshop: Workshop) -> None:
     _reads_none_low(range(EVERYDAY), workshop)
 
 
+def test_nor_does_a_round_slab_where_the_tables_edge_ends_at_its_rim(workshop: Workshop) -> None:
+    """A disc of 1420 mm, seed 71, read 5.5 % low with nodes 15 mm apart there."""
+    _reads_none_low([71], workshop)
+    _reads_none_low(range(2), workshop, moved_disc)
+
+
 @pytest.mark.long
-def test_no_case_of_handling_reads_low_on_hundreds(workshop: Workshop) -> None:
+@pytest.mark.parametrize("kind", [moved_slab, moved_disc])
+def test_no_case_of_handling_reads_low_on_hundreds(
+    kind: Callable[[int], Json], workshop: Workshop
+) -> None:
     """The same on slabs that are not in the everyday run."""
-    _reads_none_low(range(EVERYDAY, LONG), workshop)
+    _reads_none_low(range(2, LONG), workshop, kind)

@@ -10,7 +10,7 @@ from scipy.spatial.distance import cdist
 
 from ledgerstone.arrays import FloatArray, IntArray
 from ledgerstone.strength._outline import widths_mm
-from ledgerstone.strength._turning import SHARPLY, TURNING_MM
+from ledgerstone.strength._turning import SHARPLY
 
 GROWTH = 0.3  # element size gained per millimetre of distance
 COARSEST_MM = 45.0
@@ -80,7 +80,7 @@ def spacing_for(
     width_mm: float,
     thickness_mm: float,
     mesh_mm: float | None,
-    turning: FloatArray,
+    turning: tuple[FloatArray, FloatArray],
 ) -> Spacing:
     """Spacing that the meshing rule asks for.
 
@@ -95,7 +95,7 @@ def spacing_for(
     mesh_mm
         Coarse size wanted instead of the rule's, or None.
     turning
-        Places about which an overhang turns, mm, shape (k, 2).
+        Places about which it turns, mm, shape (k, 2), and the size wanted at each, (k,).
 
     Source
     ------
@@ -105,9 +105,8 @@ def spacing_for(
     coarse = rule if mesh_mm is None else mesh_mm
     strips = _strip_sources(starts, ends, coarse, ELEMENTS_IN_STRIP * max(coarse, rule))
     corners = _corner_sources(starts, ends, thickness_mm)
-    ends = np.full(len(turning), TURNING_MM)
-    places = np.concatenate([strips[0], corners[0], turning])
-    sizes = np.concatenate([strips[1], corners[1], ends]) * min(coarse / rule, 1.0)
+    places = np.concatenate([strips[0], corners[0], turning[0]])
+    sizes = np.concatenate([strips[1], corners[1], turning[1]]) * min(coarse / rule, 1.0)
     fine = sizes < coarse
     return Spacing(coarse, *_thinned(places[fine], sizes[fine]))
 

@@ -21,6 +21,10 @@ from ledgerstone.arrays import BoolArray, FloatArray
 
 TURNING_MM = 15.0  # from the end of a rest to the nodes around it
 RING = 8  # of them
+# Where the table's edge ends at a round rim the stress peaks on the rim beside it: with nodes
+# 15 mm apart it reads up to 5.5 % low, with 10 mm 2 %.
+AT_A_CURVE_MM = 10.0
+CURVES_STEP_MM = 40.0  # a longer side of an outline is no step of a curve
 AT_THE_EDGE_MM = 20.0  # a rest's end nearer than this to the slab's edge counts as at it
 BESIDE_MM = np.array([-40.0, -15.0, 0.0, 15.0, 40.0])  # along the edge
 # Round a corner that turns inward the mesh is always the same, so that the stress there does not
@@ -48,6 +52,21 @@ def with_rings(ends: FloatArray) -> FloatArray:
     kept = _apart(np.unique(np.round(ends, 3), axis=0))
     around = np.unique(np.round((kept[:, None] + ring).reshape(-1, 2), 3), axis=0)
     return np.concatenate([kept, _apart(around[are_clear_of(kept, around)])])
+
+
+def sizes_about(outline: Polygon, ends: FloatArray) -> FloatArray:
+    """Element size about each of the places where a slab turns, mm, shape (n,).
+
+    ``ends`` has shape (n, 2), mm. At a curve of the outer edge it is smaller.
+    """
+    sides = shapely.linestrings(list(pairwise(outline.exterior.coords)))
+    sides = sides[shapely.length(sides) < CURVES_STEP_MM]
+    at_a_curve = np.zeros(len(ends), dtype=bool)
+    if len(sides) and len(ends):
+        near = TURNING_MM + APART_MM
+        which, _ = shapely.STRtree(sides).query(shapely.points(ends), "dwithin", near)
+        at_a_curve[which] = True
+    return np.where(at_a_curve, AT_A_CURVE_MM, TURNING_MM)
 
 
 def with_ends_at_the_edge(outline: Polygon, places: FloatArray) -> Polygon:

@@ -27,6 +27,7 @@ from ledgerstone.strength._spacing import (
 from ledgerstone.strength._turning import (
     are_clear_of,
     round_corners,
+    sizes_about,
     with_ends_at_the_edge,
     with_rings,
 )
@@ -193,7 +194,7 @@ def _spacing_of(
         width_mm=min(x1 - x0, y1 - y0),
         thickness_mm=thickness_mm,
         mesh_mm=mesh_mm,
-        turning=turning,
+        turning=(turning, sizes_about(polygon, turning)),
     )
     gx, gy = np.meshgrid(np.linspace(x0, x1, 61), np.linspace(y0, y1, 31))
     places = np.column_stack([gx.ravel(), gy.ravel()])

@@ -22,6 +22,13 @@ def moved_slab(seed: int) -> Json:
     return slab
 
 
+def moved_disc(seed: int) -> Json:
+    """Write the round slab of one seed: the table's edge ends at its rim as it is turned."""
+    rng = random.Random(seed)  # noqa: S311 - a test's own cases
+    outline = {"kind": "round", "diameter": rng.randrange(500, 1510, 10)}
+    return slab_json(outline, thickness=rng.choice([25, 30, 40, 40, 50]))
+
+
 def _rectangle(_rng: random.Random, length: int, width: int) -> Json:
     return box(length, width)
 
