@@ -14,6 +14,7 @@ from ledgerstone.quote import Quote, SentBack, quote
 from ledgerstone.workshop import Workshop
 from support.calibration import BREAKERS, JOBS, OUTDOOR, TODAY, in_a_cold_shed
 from support.documents import Json
+from support.everyday import EVERYDAY
 from support.in_english import in_english
 
 
@@ -28,6 +29,13 @@ def test_an_ordinary_job_is_quoted(name: str, workshop: Workshop) -> None:
     answer = answered(JOBS[name], workshop)
     stops = [in_english(finding) for finding in answer.findings if finding.level == "stops"]
     assert isinstance(answer, Quote), stops
+
+
+@pytest.mark.parametrize("name", EVERYDAY)
+def test_an_everyday_order_loses_no_check(name: str, workshop: Workshop) -> None:
+    """Whatever its answer is, no stage of it ends in an internal fault."""
+    answer = answered(EVERYDAY[name], workshop)
+    assert "check-failed" not in {finding.check for finding in answer.findings}
 
 
 @pytest.mark.parametrize("name", BREAKERS)

@@ -215,6 +215,8 @@ def tips_of(
     model: Model, footing: Footing, cases: Sequence[Sequence[PlateLoad]], *, thickness_mm: float
 ) -> tuple[SlabTipsError | None, ...]:
     """How the slab tips in each case; None if it rests."""
+    if not cases:
+        return ()
     units, shares = _shares(cases, thickness_mm)
     return _tips(footing, _free_and_pulls(model, footing, units, shares)[1])
 
