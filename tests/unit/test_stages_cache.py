@@ -1,6 +1,7 @@
 """What orders of one workshop share: each slab's results, by the slab alone."""
 
 from collections.abc import Callable, Hashable
+from dataclasses import replace
 from datetime import date
 from typing import Any, TypeVar
 
@@ -88,3 +89,26 @@ def test_what_is_kept_of_another_order_changes_no_answer(
     answered({"slabs": [slab]}, cache)
     changed = {"slabs": [{**slab, **change}]}
     assert answered(changed, cache) == answered(changed, StageCache())
+
+
+def test_two_profiles_that_take_turns_are_each_worked_out_once(workshop: Workshop) -> None:
+    """As it was and as it is changed; a third leaves only the one before it."""
+    slab = EVERYDAY["vanity"]["slabs"][0]
+    weaker, weakest = (
+        replace(workshop, recipe=replace(workshop.recipe, fck_mpa=workshop.recipe.fck_mpa - less))
+        for less in (5.0, 8.0)
+    )
+    cache = StageCache()
+
+    def works_out(profile: Workshop) -> bool:
+        """Quote by a profile; whether anything was worked out that was not known."""
+        cache.use_for(profile)
+        known = {id(store): list(store._kept.items()) for store in (cache.in_place, cache.handling)}
+        order = read_order({"slabs": [slab]}, profile)
+        kept = repr(quote(order, workshop=profile, bookings=(), today=TODAY, cache=cache))
+        assert kept == repr(quote(order, workshop=profile, bookings=(), today=TODAY))
+        stores = (cache.in_place, cache.handling)
+        return known != {id(store): list(store._kept.items()) for store in stores}
+
+    turns = (workshop, weaker, workshop, weaker, weakest, weaker, workshop)
+    assert [works_out(one) for one in turns] == [True, True, False, False, True, False, True]

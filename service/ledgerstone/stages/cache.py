@@ -28,6 +28,8 @@ _SET_ASIDE: Final = frozenset(
     | {"mailbox", "standing", "fingerprint"}
 )
 
+_STORES: Final = ("shapes", "handling", "in_place", "steel", "layouts")
+
 K = TypeVar("K", bound=Hashable)
 V = TypeVar("V")
 
@@ -47,10 +49,6 @@ class BoundedStore(Generic[K, V]):
                 self._kept.popitem(last=False)
         self._kept.move_to_end(key)
         return self._kept[key]
-
-    def clear(self) -> None:
-        """Forget everything."""
-        self._kept.clear()
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,25 +115,36 @@ class SteelKey:
 class StageCache:
     """One bounded store for each result of a stage, and the factored plates.
 
-    Results depend on the workshop's profile too: another profile empties the stores.
+    Results depend on the workshop's profile too. Another profile has stores of its own; those of
+    the one before it are kept, since a maker's trials go to and fro between two: as it was, and as
+    it is changed.
     """
 
     def __init__(self, plates: Plates | None = None) -> None:
         self.plates = plates if plates is not None else Plates()
+        self._workshop: Workshop | None = None
+        self._before: tuple[Workshop, dict[str, Any]] | None = None
+        self._clear()
+
+    def _clear(self) -> None:
         self.shapes: BoundedStore[SlabKey, Shape] = BoundedStore(MAX_SHAPES)
         self.handling: BoundedStore[HandlingKey, SlabStrength] = BoundedStore(MAX_RESULTS)
         self.in_place: BoundedStore[InPlaceKey, OnItsRests] = BoundedStore(MAX_RESULTS)
         self.steel: BoundedStore[SteelKey, SteelPlan] = BoundedStore(MAX_RESULTS)
         self.layouts: BoundedStore[Hashable, Any] = BoundedStore(MAX_SHAPES)  # of openings
-        self._workshop: Workshop | None = None
 
     def use_for(self, workshop: Workshop) -> None:
-        """Clear the stores if they hold results of another profile."""
+        """Take the stores of a profile: those in use, those of the one before, or empty ones."""
         if workshop is self._workshop:
             return
-        if self._workshop is None or _bearing(workshop) != _bearing(self._workshop):
-            for store in (self.shapes, self.handling, self.in_place, self.steel, self.layouts):
-                store.clear()
+        if self._workshop is not None and _bearing(workshop) != _bearing(self._workshop):
+            kept = self._before
+            self._before = self._workshop, {name: getattr(self, name) for name in _STORES}
+            if kept is not None and _bearing(workshop) == _bearing(kept[0]):
+                for name, store in kept[1].items():
+                    setattr(self, name, store)
+            else:
+                self._clear()
         self._workshop = workshop
 
 
