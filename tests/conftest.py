@@ -18,6 +18,7 @@ from hypothesis.internal.conjecture import providers
 
 from ledgerstone.contract.example_orders import BENCH
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
+from support import programs
 from support.day import TODAY
 
 if TYPE_CHECKING:
@@ -112,7 +113,6 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
 
     Both kinds begin early, so that neither is alone at the end; those with the shortest come last.
     The files of ``design``, which one process takes, are begun before them.
-    What was collected is left out of garbage collection: there are a million objects of it.
     """
     files: dict[Path, list[pytest.Item]] = {}
     for item in items:
@@ -123,6 +123,16 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     rest = [file for file in files if file not in {*first}]
     rest.sort(key=lambda file: _TURNS.get(file.parent.name, 1))
     items[:] = [item for file in (*first, *rest) for item in files[file]]
+
+
+def pytest_collection_finish(session: pytest.Session) -> None:
+    """Load what several processes share before they are forked.
+
+    What was collected and loaded is left out of garbage collection: there are a million objects.
+    """
+    if session.config.option.workers > 1 and not session.config.option.collectonly:
+        programs.load()
+        programs.read_once()
     gc.collect()
     gc.freeze()
     gc.enable()

@@ -21,7 +21,6 @@ from typing import Any, Final
 
 import pytest
 
-from support import programs
 from support.ports import WORKER
 
 Files = list[list[pytest.Item]]
@@ -43,8 +42,6 @@ def pytest_runtestloop(session: pytest.Session) -> bool | None:
     option = session.config.option
     if option.workers < 2 or option.collectonly or session.testsfailed:
         return None
-    programs.load()
-    programs.read_once()
     files = [list(items) for _, items in groupby(session.items, key=_taken_with)]
     workers = dict(_started(session, files, k) for k in range(option.workers))
     try:
