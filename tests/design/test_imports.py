@@ -176,7 +176,7 @@ def test_no_module_imports_itself_by_way_of_others() -> None:
     assert list(TopologicalSorter(graph).static_order())
 
 
-def test_a_command_line_is_run_and_neverimported() -> None:
+def test_a_command_line_is_run_and_never_imported() -> None:
     """A ``__main__`` may import whatever it runs, since nothing imports it."""
     assert _at_fault(lambda _, tree: [n for n in imported(tree) if "__main__" in n]) == {}
 

@@ -1,59 +1,15 @@
 """The recipes of DEVELOPERS.md for adding a thing, each followed to the letter in a copy."""
 
 import json
-import os
 import re
 import shutil
-import subprocess
-import sys
 from pathlib import Path
-from typing import Final
 
 import pytest
 
+from design.recipe_programs import CONTRACT, PAPERS, READS, ask, run
 from design.source import PACKAGE
-from ledgerstone.json_types import JSON
 from support.documents import Json
-
-DRAWS: Final = """
-import json, sys
-from datetime import date
-from ledgerstone.application.answering import answer_order
-from ledgerstone.application.choices import write_choices
-from ledgerstone.application.context import QuoteContext
-from ledgerstone.application.seen import gloss_of, seen_colour
-from ledgerstone.codec.tokens import Tokens
-from ledgerstone.drawing import Piece, TitleBlock, draw_plan, draw_view
-from ledgerstone.wording import english, speech_in
-from ledgerstone.workshop import DEMONSTRATION, load_profile
-workshop = load_profile(DEMONSTRATION)
-context = QuoteContext(workshop, date(2026, 11, 25), Tokens(["k" * 32]))
-choices = write_choices(workshop, speech_in("en"))
-def told(order):
-    answer = answer_order(order, context, search=False)
-    slab, shape = answer.order.slabs[0], answer.shapes[0]
-    sealer = next(one for one in workshop.sealers if one.name == slab.finish.sealer)
-    piece = Piece(slab, shape, seen_colour(slab, sealer, workshop), gloss_of(slab, sealer), "a")
-    view = draw_view([piece], title="A slab")
-    return {
-        "answer": type(answer).__name__,
-        "findings": [(f.check, english(f.message)) for f in answer.findings],
-        "total": str(answer.price.total) if hasattr(answer, "price") else None,
-        "choices": [f["surface"] for f in choices["finishes"]],
-        "sealers": [s["name"] for s in choices["sealers"]],
-        "net_mm2": shape.net_area_mm2, "outline_mm2": shape.outline_area_mm2,
-        "plan": draw_plan(slab, shape, title=TitleBlock()), "view": len(view),
-    }
-print(json.dumps([told(order) for order in json.load(sys.stdin)]))
-"""
-
-
-CONTRACT: Final = """
-import json, sys
-from ledgerstone.contract.document import document_text
-json.load(sys.stdin)
-print(json.dumps(document_text()))
-"""
 
 
 @pytest.fixture
@@ -73,32 +29,6 @@ def put(file: Path, before: str, after: str) -> None:
     file.write_text(text.replace(before, after), encoding="utf-8")
 
 
-def ask(package: Path, *slabs: Json) -> list[Json]:
-    """Answer orders of one slab with the copy, and draw them."""
-    plain = {
-        "outline": {"kind": "rectangle", "length": 1200, "width": 600},
-        "thickness": 40,
-        "rests": {"kind": "full"},
-    }
-    told: list[Json] = _run(package, DRAWS, [{"slabs": [{**plain, **slab}]} for slab in slabs])
-    return told
-
-
-def _run(package: Path, program: str, given: JSON) -> JSON:
-    """What a program says with the copy as its package, both as JSON."""
-    done = subprocess.run(
-        [sys.executable, "-c", program],
-        input=json.dumps(given),
-        capture_output=True,
-        text=True,
-        check=False,
-        timeout=120,
-        env={**os.environ, "PYTHONPATH": str(package.parent), "PYTHONDONTWRITEBYTECODE": "1"},
-    )
-    assert done.returncode == 0, done.stderr
-    return json.loads(done.stdout)
-
-
 @pytest.fixture(scope="module")
 def as_it_is() -> Json:
     """The answer of the package itself to an order that asks for nothing new."""
@@ -112,7 +42,7 @@ def answered_alike(one: Json, other: Json) -> bool:
 
 
 def add_surface(package: Path) -> None:
-    """Add the surface “scoured”: name, record, words, and its rows in the workshop's file."""
+    """Add the surface “scoured”: name, record, words, customers' words, rows in the file."""
     file, record = package / "surfaces.py", '        "honed": SurfaceKind('
     put(file, "Surface = Literal[", 'Surface = Literal["scoured", ')
     put(file, record, f'        "scoured": SurfaceKind(0.1, 200, 8.0, frees_dust=True),\n{record}')
@@ -120,6 +50,13 @@ def add_surface(package: Path) -> None:
         text = catalogue.read_text(encoding="utf-8")
         text = re.sub(r"\n( +\*?\[polished\])", r"\n    [scoured] scour\n\1", text)
         catalogue.write_text(text, encoding="utf-8")
+    look = package / "enquiry" / "wishes" / "look.py"
+    put(look, '"matt sealed|', '"scoured|matt sealed|')
+    put(
+        look,
+        '        "honed": re',
+        f'        "scoured": re.compile(r"\\bscoured\\b"),\n{" " * 8}"honed": re',
+    )
     profile = package / "workshop" / "demonstration.toml"
     put(
         profile,
@@ -159,9 +96,14 @@ def add_cutout_kind(package: Path) -> None:
         "from ledgerstone.cutouts.diamond import DIAMOND\nfrom ledgerstone.cutouts.kind import",
     )
     put(package / "cutouts" / "__init__.py", "SLOT, POLYGON)", "SLOT, POLYGON, DIAMOND)")
-    for language, word, before in (("en", "diamond", "rectangle"), ("de", "Raute", "Rechteck")):
-        plan = package / "wording" / "catalogues" / language / "plan.ftl"
-        put(plan, f"[rectangle] {before}", f"[diamond] {word}\n    [rectangle] {before}")
+    for file, language, word, before in (
+        ("plan", "en", "diamond", "rectangle"),
+        ("plan", "de", "Raute", "Rechteck"),
+        ("names", "en", "diamond", "rectangular"),
+        ("names", "de", "rautenförmig", "rechteckig"),
+    ):
+        words = package / "wording" / "catalogues" / language / f"{file}.ftl"
+        put(words, f"[rectangle] {before}", f"[diamond] {word}\n    [rectangle] {before}")
 
 
 def add_check(package: Path) -> None:
@@ -213,25 +155,6 @@ def add_sheet(package: Path) -> None:
         words.write_text(f"thanks-title = {word}\n", encoding="utf-8")
 
 
-PAPERS: Final = """
-import json, sys
-from datetime import date
-from ledgerstone.application.context import QuoteContext
-from ledgerstone.application.papers import FORMS, make_paper, render
-from ledgerstone.codec.tokens import Tokens
-from ledgerstone.contract.document import document_text
-from ledgerstone.papers.templates import BUILT_IN, Templates
-from ledgerstone.workshop import DEMONSTRATION, load_profile
-context = QuoteContext(load_profile(DEMONSTRATION), date(2026, 11, 25), Tokens(["k" * 32]))
-box = {"kind": "rectangle", "length": 900, "width": 500}
-order = {"slabs": [{"outline": box, "thickness": 40}], "language": "de"}
-paper = make_paper("thanks", {"order": order}, context)
-told = [render(paper, form, Templates(BUILT_IN)) for form in FORMS]
-print(json.dumps([one if isinstance(one, str) else one[:4].decode() for one in told]
-                 + ["thanks" in document_text()]))
-"""
-
-
 def add_sealer(package: Path) -> None:
     """Add the sealer “beeswax”: its rows in the workshop's file."""
     profile = package / "workshop" / "demonstration.toml"
@@ -244,7 +167,7 @@ def add_sealer(package: Path) -> None:
 def test_a_surface_is_added_in_one_record_and_the_workshops_file(
     package: Path, as_it_is: Json
 ) -> None:
-    """It is offered, priced, drawn, and holds its edge to the upright face that it needs."""
+    """It is offered, priced, drawn, read in an email, and has the upright edge that it needs."""
     add_surface(package)
     finish = {"finish": {"surface": "scoured"}}
     thin = {"thickness": 20, "edges": {"front": {"profile": "bevel", "size": "13 mm"}}}
@@ -256,6 +179,7 @@ def test_a_surface_is_added_in_one_record_and_the_workshops_file(
     says = [says for check, says in stopped["findings"] if check == "edge-too-thin-for-finish"]
     assert len(says) == 1
     assert says[0].startswith("To scour the slab we need 8 mm")
+    assert run(package, READS, "A worktop 1500 x 600 mm, 40 mm thick, scoured.") == "scoured"
     assert answered_alike(plain, as_it_is)
 
 
@@ -263,11 +187,14 @@ def test_a_kind_of_cutout_is_added_in_one_module(package: Path, as_it_is: Json) 
     """It is read, taken out of the slab by its own area, drawn, and stands in the contract."""
     add_cutout_kind(package)
     diamond = {"kind": "diamond", "length": 300, "width": 200, "centre": {"x": 600, "y": 300}}
-    told, plain = ask(package, {"cutouts": [diamond]}, {})
+    off = {**diamond, "centre": {"x": 3000, "y": 300}}
+    told, stopped, plain = ask(package, {"cutouts": [diamond]}, {"cutouts": [off]}, {})
     assert told["answer"] == "Quote"
     assert told["outline_mm2"] - told["net_mm2"] == pytest.approx(300 * 200 / 2)
     assert "diamond 300 mm by 200 mm" in told["plan"]
-    assert "DiamondCutout" in _run(package, CONTRACT, None)
+    (says,) = (says for check, says in stopped["findings"] if check == "cutout-off-slab")
+    assert says.startswith("The diamond cut-out ")
+    assert "DiamondCutout" in run(package, CONTRACT, None)
     assert answered_alike(plain, as_it_is)
 
 
@@ -291,7 +218,7 @@ def test_a_sealer_is_added_in_the_workshops_file(package: Path) -> None:
 def test_a_sheet_is_added_in_its_content_and_one_entry(package: Path) -> None:
     """It is written in every form, in its order's language, and stands in the contract."""
     add_sheet(package)
-    written, page, printed, is_in_contract = _run(package, PAPERS, None)
+    written, page, printed, is_in_contract = run(package, PAPERS, None)
     assert json.loads(written)["title"] == "Vielen Dank"
     assert "<h1>Vielen Dank</h1>" in page
     assert (printed, is_in_contract) == ("%PDF", True)

@@ -1,0 +1,106 @@
+"""What the tests of recipes run with a copy of the package, changed, as their package."""
+
+import json
+import os
+import subprocess
+import sys
+from pathlib import Path
+from typing import Final
+
+from ledgerstone.json_types import JSON
+from support.documents import Json
+
+DRAWS: Final = """
+import json, sys
+from datetime import date
+from ledgerstone.application.answering import answer_order
+from ledgerstone.application.choices import write_choices
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.seen import gloss_of, seen_colour
+from ledgerstone.codec.tokens import Tokens
+from ledgerstone.drawing import Piece, TitleBlock, draw_plan, draw_view
+from ledgerstone.wording import english, speech_in
+from ledgerstone.workshop import DEMONSTRATION, load_profile
+workshop = load_profile(DEMONSTRATION)
+context = QuoteContext(workshop, date(2026, 11, 25), Tokens(["k" * 32]))
+choices = write_choices(workshop, speech_in("en"))
+def told(order):
+    answer = answer_order(order, context, search=False)
+    slab, shape = answer.order.slabs[0], answer.shapes[0]
+    sealer = next(one for one in workshop.sealers if one.name == slab.finish.sealer)
+    piece = Piece(slab, shape, seen_colour(slab, sealer, workshop), gloss_of(slab, sealer), "a")
+    view = draw_view([piece], title="A slab")
+    return {
+        "answer": type(answer).__name__,
+        "findings": [(f.check, english(f.message)) for f in answer.findings],
+        "total": str(answer.price.total) if hasattr(answer, "price") else None,
+        "choices": [f["surface"] for f in choices["finishes"]],
+        "sealers": [s["name"] for s in choices["sealers"]],
+        "net_mm2": shape.net_area_mm2, "outline_mm2": shape.outline_area_mm2,
+        "plan": draw_plan(slab, shape, title=TitleBlock()), "view": len(view),
+    }
+print(json.dumps([told(order) for order in json.load(sys.stdin)]))
+"""
+
+
+CONTRACT: Final = """
+import json, sys
+from ledgerstone.contract.document import document_text
+json.load(sys.stdin)
+print(json.dumps(document_text()))
+"""
+
+
+READS: Final = """
+import json, sys
+from datetime import date
+from ledgerstone.application.enquiries import read_asked
+from ledgerstone.workshop import DEMONSTRATION, load_profile
+asked = {"message": json.load(sys.stdin)}
+read = read_asked(asked, load_profile(DEMONSTRATION), date(2026, 11, 25))
+print(json.dumps(read["proposal"]["slabs"][0]["finish"]["surface"]))
+"""
+
+PAPERS: Final = """
+import json, sys
+from datetime import date
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.papers import FORMS, make_paper, render
+from ledgerstone.codec.tokens import Tokens
+from ledgerstone.contract.document import document_text
+from ledgerstone.papers.templates import BUILT_IN, Templates
+from ledgerstone.workshop import DEMONSTRATION, load_profile
+context = QuoteContext(load_profile(DEMONSTRATION), date(2026, 11, 25), Tokens(["k" * 32]))
+box = {"kind": "rectangle", "length": 900, "width": 500}
+order = {"slabs": [{"outline": box, "thickness": 40}], "language": "de"}
+paper = make_paper("thanks", {"order": order}, context)
+told = [render(paper, form, Templates(BUILT_IN)) for form in FORMS]
+print(json.dumps([one if isinstance(one, str) else one[:4].decode() for one in told]
+                 + ["thanks" in document_text()]))
+"""
+
+
+def ask(package: Path, *slabs: Json) -> list[Json]:
+    """Answer orders of one slab with the copy, and draw them."""
+    plain = {
+        "outline": {"kind": "rectangle", "length": 1200, "width": 600},
+        "thickness": 40,
+        "rests": {"kind": "full"},
+    }
+    told: list[Json] = run(package, DRAWS, [{"slabs": [{**plain, **slab}]} for slab in slabs])
+    return told
+
+
+def run(package: Path, program: str, given: JSON) -> JSON:
+    """What a program says with the copy as its package, both as JSON."""
+    done = subprocess.run(
+        [sys.executable, "-c", program],
+        input=json.dumps(given),
+        capture_output=True,
+        text=True,
+        check=False,
+        timeout=120,
+        env={**os.environ, "PYTHONPATH": str(package.parent), "PYTHONDONTWRITEBYTECODE": "1"},
+    )
+    assert done.returncode == 0, done.stderr
+    return json.loads(done.stdout)
