@@ -23,15 +23,25 @@ from ledgerstone.workshop.members import member_at
 from ledgerstone.workshop.samples import sample_of
 from ledgerstone.workshop.standing import standings
 from ledgerstone.workshop.syntax import tables
+from ledgerstone.workshop.taking_out import take_out
 from ledgerstone.workshop.typed import is_list, toml_list_of, toml_of
 
 
 @dataclass(frozen=True, slots=True)
 class ChangedProfile:
-    """A profile's text with changes made in it, and the hours that it was last fitted to."""
+    """A profile's text with changes made in it.
+
+    Attributes
+    ----------
+    fitted
+        The hours that it was last fitted to.
+    went
+        What went with something that was taken out.
+    """
 
     text: str
     fitted: FittedHours
+    went: tuple[Message, ...] = ()
 
 
 def changed(
@@ -54,6 +64,7 @@ def changed(
     draft, place = ProfileDraft(text), _place(text)
     faults: list[Fault] = []
     fitted = FittedHours()
+    went: list[Message] = []
     typed: set[KeyPath] = set()
     for i, change in enumerate(changes):
         path = path_of(change["pointer"])
@@ -67,7 +78,7 @@ def changed(
             elif change["op"] == "confirm":
                 confirm_all(draft, [path_of(value) for value in change.get("values", ())] or [path])
             else:
-                _change(draft, path, change, (mark, place))
+                went += _change(draft, path, change, (mark, place))
         except NoSuchPlace:
             says = Message("profile-no-such-place", pointer=change["pointer"])
             faults.append(Fault(f"/changes/{i}/pointer", says))
@@ -76,7 +87,7 @@ def changed(
     if faults:
         raise NotUnderstood.of(faults)
     _confirm_typed(draft, typed)
-    return ChangedProfile(draft.text, fitted)
+    return ChangedProfile(draft.text, fitted, tuple(dict.fromkeys(went)))
 
 
 def _confirm_typed(draft: ProfileDraft, typed: set[KeyPath]) -> None:
@@ -105,8 +116,8 @@ def _change(
     path: KeyPath,
     change: Mapping[str, Any],
     written_as: tuple[str, RegionalSettings],
-) -> None:
-    """Make one change.
+) -> tuple[Message, ...]:
+    """Make one change, and return what went with what it took out.
 
     Parameters
     ----------
@@ -125,13 +136,14 @@ def _change(
     elif operation == "set":
         draft.put(path, toml_of(member, change.get("value", ""), *written_as))
     elif operation == "leave-out" and (member.inner is not None or draft.written(path)):
-        draft.leave_out(path)
+        return take_out(draft, path)
     elif operation == "add" and member.inner is not None and not isinstance(path[-1], int):
         draft.add(path, sample_of(member.inner, path, is_item=member.kind == "items"))
     elif operation == "unconfirm":
         unconfirm(draft, path)
     elif operation != "leave-out":
         raise NoSuchPlace(path)
+    return ()
 
 
 def path_of(pointer: str) -> KeyPath:

@@ -11,14 +11,14 @@ from typing import Any, Final
 
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.hours_of_jobs import FittedHours
-from ledgerstone.application.profile_changes import changed, pointer_of
+from ledgerstone.application.profile_changes import ChangedProfile, changed, pointer_of
 from ledgerstone.application.profile_description import write_description, write_step
 from ledgerstone.application.resolving import read_members
 from ledgerstone.application.typical_jobs import TypicalJob, typical_jobs
 from ledgerstone.codec.workshop_schemas import WORKSHOP_FORM, WorkshopTrialSchema
 from ledgerstone.errors import Fault, NotUnderstood, ProfileError, ProfileFault
 from ledgerstone.json_types import JSON
-from ledgerstone.message import Message
+from ledgerstone.message import Listed, Message
 from ledgerstone.wording import Speech, speech_in
 from ledgerstone.wording.form_words import fault_on_form
 from ledgerstone.wording.page import WORKSHOP, page_differences
@@ -63,7 +63,10 @@ def write_workshop(file: ProfileFile, speech: Speech) -> dict[str, Any]:
     """Describe the profile in its file."""
     raw, read = _read(file.text)
     return _written(
-        _Tried(file, file.text, raw, read, FittedHours()), (), speech, is_described=True
+        _Tried(file, ChangedProfile(file.text, FittedHours()), raw, read),
+        (),
+        speech,
+        is_described=True,
     )
 
 
@@ -85,15 +88,14 @@ def try_workshop(
     if ask.get("save") and not file.writable:
         raise NotUnderstood((Fault("/save", Message("profile-not-writable")),))
     now = changed(file.text, ask["changes"], speech.formats.point, context)
-    text, fitted = now.text, now.fitted
-    raw, read = _read(text)
+    raw, read = _read(now.text)
     jobs = typical_jobs(replace(context, workshop=read)) if isinstance(read, Workshop) else ()
-    tried = _Tried(file, text, raw, read, fitted)
+    tried = _Tried(file, now, raw, read)
     written = _written(tried, jobs, speech, is_described=ask.get("described", False))
     if ask.get("save") and not written["faults"]:
-        if not file.write(text, ask["version"]):
+        if not file.write(now.text, ask["version"]):
             raise NotUnderstood((Fault("/version", Message("profile-changed-since")),))
-        written |= {"saved": True, "version": version_of(text)}
+        written |= {"saved": True, "version": version_of(now.text)}
     return written
 
 
@@ -102,13 +104,12 @@ def try_workshop(
 
 @dataclass(frozen=True, slots=True)
 class _Tried:
-    """A profile's text, its TOML content, and the workshop it describes or all its faults."""
+    """A profile with changes, its TOML content, and the workshop it describes or all its faults."""
 
     file: ProfileFile
-    text: str
+    now: ChangedProfile
     raw: dict[str, Any]
     read: Workshop | tuple[ProfileFault, ...]
-    fitted: FittedHours
 
 
 def _written(
@@ -119,6 +120,7 @@ def _written(
     found = standings(raw, *starting_tables())
     share = standing_of_values(found)
     faults = () if isinstance(read, Workshop) else read
+    text, went = tried.now.text, Listed(tried.now.went, joined="comma")
     answer = {
         "version": version_of(file.text),
         "file": file.name,
@@ -131,10 +133,11 @@ def _written(
         "invented": [_invented(share, *table, speech) for table in share.tables],
         "steps": [write_step(step, faults, speech) for step in first_steps(raw, found)],
         "faults": [_fault(fault, speech) for fault in faults],
-        "jobs": list(_jobs(jobs, read, tried.fitted, speech)),
-        "text": tried.text,
+        "jobs": list(_jobs(jobs, read, tried.now.fitted, speech)),
+        "also": speech.say(Message("profile-went", things=went)) if tried.now.went else None,
+        "text": text,
         **(
-            write_description(tried.text, raw, found, speech)
+            write_description(text, raw, found, speech)
             if is_described
             else {"tables": None, "values": None}
         ),

@@ -250,6 +250,10 @@ class WorkshopFormSchema(AnswerSchema):
     steps = Many("The shortest way to a first quote, in its order.", FirstStepSchema)
     faults = Many("All its faults.", ProfileFaultSchema)
     jobs = Many("Three typical jobs, if the profile has no faults; else empty.", TypicalJobSchema)
+    also = Text(
+        "What was taken out with something else, because it referred to it.",
+        absent="Absent if nothing was.",
+    )
     text = Text("The whole text of the file with the changes.")
     tables = Many("Every table.", ProfileTableSchema, absent="Absent unless `described` is set.")
     values = Many("Every value.", ProfileValueSchema, absent="Absent unless `described` is set.")

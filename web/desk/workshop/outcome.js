@@ -31,7 +31,8 @@ export class Outcome {
     const jobs = make("table", {}, make("caption", {}, say("outcome.jobs")), make("tbody", {}, ...this.jobs(profile)));
     const earlier = count && this.workshop.jobs.length ? make("p", { class: "care" }, say("outcome.earlier")) : null;
     const lost = this.workshop.lost ? make("p", { class: "care", role: "alert" }, say("outcome.dropped", { n: this.workshop.lost })) : null;
-    this.place.replaceChildren(...[lost, faults, earlier, jobs, this.share(profile), this.saving(profile)].filter((part) => part !== null));
+    const also = profile.also ? make("p", { class: "care", role: "status" }, profile.also) : null;
+    this.place.replaceChildren(...[lost, also, faults, earlier, jobs, this.share(profile), this.saving(profile)].filter((part) => part !== null));
     const [, basin] = this.workshop.jobs;
     one("#live").textContent = [basin?.total ? `${basin.name}: ${money(basin.total, profile.currency ?? "")}` : "", count ? say("outcome.faults", { n: count }) : ""].filter(Boolean).join(" · ");
     this.parts(this.workshop.jobs, profile.currency ?? "");

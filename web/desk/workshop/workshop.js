@@ -82,7 +82,7 @@ export class Workshop {
   /** @param {Profile} profile */
   take(profile) {
     const { tables, values } = profile;
-    this.profile = { ...this.profile, ...profile, tables: tables ?? this.profile.tables, values: values ?? this.profile.values };
+    this.profile = { ...this.profile, also: undefined, ...profile, tables: tables ?? this.profile.tables, values: values ?? this.profile.values };
     if (profile.jobs.length) this.sound = profile.jobs;
     if (tables && (this.lost || !this.form.isDrawn(tables))) this.form.build();
     this.form.mark();

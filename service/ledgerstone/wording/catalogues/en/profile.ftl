@@ -4,6 +4,11 @@ profile-changed-since = The file has changed since this page read it. Load it ag
 profile-not-writable = This service may not write the file. Download it instead.
 profile-not-written = The file could not be written: { $reason }. It is as it was.
 profile-no-such-place = The profile has no place { $pointer } for this.
+profile-went = What needs something that you took out went with it: { $things }.
+profile-went-part = { $thing ->
+    [tiles] tiles read with { $name }
+   *[shade] shade { $name }
+}
 typical-job = { $job ->
     [shelf] A plain shelf, { $length } × { $width }, { job-surface }, collected
     [basin-top] A basin top, { $length } × { $width }, { job-surface }, delivered
