@@ -68,7 +68,7 @@ export const messages = {
   "answer.stale": "For the order before your last change",
   "answer.partial": "What would put it right could not be looked for just now.",
   "answer.no-price": "No price yet",
-  "answer.plus-delivery": "{price} plus delivery",
+  "answer.plus-delivery": "plus delivery",
   "answer.no-price-why": "What to change for one is below.",
   "answer.unread": {"one": "{n} entry can’t be read yet.", "other": "{n} entries can’t be read yet."},
   "answer.price": "Price",

@@ -28,6 +28,7 @@ EVEN = Case("hob", ("basin", "round"), 650, 1200)
 LATER = Case("basin", ("tap", "slot"), 560, 800)
 CENTRED = Case("hob", ("basin", "round"), 600, 1200)
 ANYWHERE = Case("basin", ("basin", "round"), 600, 1000)
+STEADY = Case("l-right", ("sink", "tap"), 560, 1400)  # all seats but those that tip are known
 NOWHERE = Case("outdoor", ("rectangle", "rectangle"), 650, 1200)  # cracks wherever they stand
 
 
@@ -64,7 +65,7 @@ def test_openings_that_crack_beside_uneven_strips_are_placed_evenly(
     assert verdict(NOWHERE, like, context) != "missed"
 
 
-@pytest.mark.parametrize("case", [LATER, CENTRED, ANYWHERE])
+@pytest.mark.parametrize("case", [LATER, CENTRED, ANYWHERE, STEADY])
 def test_openings_that_crack_at_the_first_places_are_placed_elsewhere(
     case: Case, like: Slab, context: StageContext
 ) -> None:

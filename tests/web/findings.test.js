@@ -22,7 +22,7 @@ test("what waits for its postcode alone has the price of collecting it, once tha
   const first = (findings) => brief(/** @type {any} */ ({ answer: { kind: "sent-back", body: { findings } } })).first;
   const asked = { check: "postcode-needed", level: "stops", says: "Enter the postcode." };
   assert.equal(first([asked]), "No price yet");
-  assert.equal(first([{ ...asked, remedies: [{ price }] }]), "£521.00 plus delivery");
+  assert.equal(first([{ ...asked, remedies: [{ price }] }]), "£521.00");
   assert.equal(first([{ ...asked, remedies: [{ price }] }, { check: "too-thin", level: "stops" }]), "2 things to change");
 });
 

@@ -77,7 +77,7 @@ export class AnswerPanel extends HTMLElement {
     const asked = stops.every(isAsked);
     this.top.replaceChildren(
       ...there(
-        asked ? noPrice(withoutDelivery(stops), "") : noPrice(say("answer.no-price"), say("answer.no-price-why")),
+        asked ? noPrice(withoutDelivery(stops).join(" "), "") : noPrice(say("answer.no-price"), say("answer.no-price-why")),
         asked ? null : oneForAll("remedy.fix-all", sent.fix_all, showing),
         asked ? null : oneForAll("remedy.nearest", sent.nearest_makeable, showing),
         findingList(asked ? sent.findings : withoutTwice(sent), showing),

@@ -66,7 +66,7 @@ export function sentence({ answer }, name) {
   const { findings } = answer.body;
   if (answer.kind === "sent-back") {
     const stops = toChange(findings);
-    return stops.every(isAsked) ? `${withoutDelivery(stops)}. ${stops[0]?.says}` : say("answer.announce-stopped", { n: stops.length });
+    return stops.every(isAsked) ? `${withoutDelivery(stops).join(" ")}. ${stops[0]?.says}` : say("answer.announce-stopped", { n: stops.length });
   }
   const { price } = answer.body;
   const key = Number(price.tax_percent) > 0 ? "answer.announce" : "answer.announce-no-tax";
@@ -85,13 +85,14 @@ export function brief({ answer }) {
   }
   const stops = toChange(findings);
   const asked = stops.every(isAsked);
-  return { first: asked ? withoutDelivery(stops) : say("findings.change-count", { n: stops.length }), more: stops[0]?.says ?? "", loose: false, stopped: !asked };
+  const [first = "", plus] = asked ? withoutDelivery(stops) : [say("findings.change-count", { n: stops.length })];
+  return { first, more: [plus, stops[0]?.says].filter(Boolean).join(" · "), loose: asked, stopped: !asked };
 }
 
 /** Of what waits for its postcode alone: as if it were collected. @param {Finding[]} stops */
 export function withoutDelivery([stop]) {
   const price = stop?.remedies?.find((remedy) => remedy.price)?.price;
-  return price ? say("answer.plus-delivery", { price: money(price.total, price.currency) }) : say("answer.no-price");
+  return price ? [money(price.total, price.currency), say("answer.plus-delivery")] : [say("answer.no-price")];
 }
 
 /** What stops it, what follows from another left out. @param {Finding[]} findings */

@@ -27,7 +27,6 @@ export class LiveForm {
     form.addEventListener("focusout", () => this.show({ all: false }));
     form.addEventListener("submit", (event) => this.check(event));
     this.actions.listen();
-    holdStill(form);
     this.page.asking.addEventListener("answer", (event) => void offerOnePiece(this.page, /** @type {CustomEvent} */ (event).detail).catch(() => {}));
     this.show({ all: true });
   }
@@ -126,21 +125,6 @@ export class LiveForm {
     const answered = await this.page.asking.now(this.page.store.order);
     this.page.answers.submitted(answered);
   }
-}
-
-/** What is typed into stays where it is on the screen, whatever comes or goes above it. @param {HTMLElement} form */
-function holdStill(form) {
-  /** @type {number | undefined} */
-  let held;
-  const top = () => document.activeElement?.getBoundingClientRect().top ?? 0;
-  const hold = (/** @type {number | undefined} */ at) => {
-    held = at;
-    document.documentElement.style.overflowAnchor = at === undefined ? "" : "none"; // else both would
-  };
-  form.addEventListener("input", () => hold(top()), true);
-  form.addEventListener("focusout", () => hold(undefined));
-  window.addEventListener("scroll", () => held === undefined || (held = top()));
-  new ResizeObserver(() => held === undefined || scrollBy({ top: top() - held, behavior: "instant" })).observe(form);
 }
 
 /** @param {HTMLElement} form */

@@ -41,7 +41,7 @@ slabs =
 
 joins =
     .title = Wo Platten sich treffen
-    .hint = Lange Platten und L sind oft zwei mit Fuge. Welche Seiten stoßen aneinander?
+    .hint = Lange Platten und L sind oft zwei mit Fuge.
     .one = Fuge { $number }
     .add = Fuge hinzufügen
 
@@ -132,14 +132,14 @@ outline =
     .width = Tiefe
     .width-hint = Von vorn nach hinten
     .diameter = Durchmesser
-    .points = Ecken, der Reihe nach um die Platte
+    .points = Ecken, der Reihe nach
     .points-hint = Abstand jeder Ecke vom linken Ende und von vorn, zuerst vorn links.
     .add-point = Ecke hinzufügen
     .point = Ecke { $number }
 
 notch =
     .title = Der Teil, der beim L fehlt
-    .corner = Welche Ecke fehlt, von oben gesehen
+    .corner = Welche Ecke fehlt
     .length = Seine Länge, von links nach rechts
     .width = Seine Tiefe, von vorn nach hinten
 
@@ -196,7 +196,7 @@ cutout =
     .turn-hint = Linksherum, von oben gesehen
     .open_to = Zu einer Seite offen
     .not-open = Rundum geschlossen
-    .heat = Ein heißes Gerät sitzt darin
+    .heat = Heißes Gerät darin
     .size_from = Seine Größe
     .measured = ist gemessen
     .template-to-follow = nach Schablone
@@ -213,7 +213,7 @@ relief =
 
 sketch =
     .name = Ihre Platte von oben
-    .hint = Einen Ausschnitt oder Randpunkt ziehen, oder drücken und Knöpfe oder Pfeiltasten nehmen. Zahlen öffnen Hinweise.
+    .hint = Ausschnitt oder Randpunkt ziehen, oder drücken und Knöpfe oder Pfeiltasten nehmen. Zahlen öffnen Hinweise.
     .front = vorn { $length }
     .opening = { $name }: Mitte { $x } von links, { $y } von vorn
     .handle-x = { $name }: { $x }
@@ -267,7 +267,7 @@ look =
 
 arms =
     .way = Wie herum
-    .title = Das L, wie Sie es messen
+    .title = Das L, wie gemessen
     .hint = Jeder Schenkel an seiner Wand, von der Ecke aus: zwei Platten mit einer Fuge.
     .back = Hinterer Schenkel
     .deep = Seine Tiefe
@@ -370,11 +370,11 @@ delivery =
     .floor = Stockwerk
     .floor-hint = 0 ist das Erdgeschoss
     .people = Personen zum Tragen
-    .ceiling = Niedrigste Deckenhöhe
-    .turn = Eine enge Ecke
+    .ceiling = Geringste Höhe
+    .turn = Enge Ecke
     .turn-from = Breite vor der Ecke
     .turn-into = Breite nach der Ecke
-    .lift = Ein Aufzug
+    .lift = Aufzug
     .lift-width = Breite innen
     .lift-depth = Tiefe innen
     .lift-height = Höhe innen
@@ -400,7 +400,7 @@ answer =
     .stale = Zum Stand vor Ihrer letzten Änderung
     .partial = Abhilfe ließ sich nicht suchen.
     .no-price = Noch kein Preis
-    .plus-delivery = { $price } plus Lieferung
+    .plus-delivery = plus Lieferung
     .no-price-why = Was dafür zu ändern ist, steht unten.
     .unread =
         { $n ->
@@ -444,7 +444,7 @@ answer =
     .total = Gesamt
     .depends = Bedingungen
     .reference = Nummer { $reference }
-    .copy = Link zu diesem Angebot kopieren
+    .copy = Link zum Angebot kopieren
     .copied = Der Link ist kopiert.
     .not-copied = Der Link ließ sich nicht kopieren: { $link }
     .print = Drucken
@@ -466,7 +466,7 @@ weeks =
     .span = { $name } { $from } bis { $to }
 
 keep =
-    .title = Dieses Angebot aufbewahren
+    .title = Angebot aufbewahren
     .link = Nummer { $reference }. Der Link öffnet es bis { $day }, wie es jetzt ist.
     .no-link = Nummer { $reference }; zu groß für einen Link: als Text kopieren.
     .text-price = Preis: { $total }
@@ -477,7 +477,7 @@ request =
     .hint = Angebot und Text gehen an die Werkstatt; wir behalten nichts davon.
     .name = Ihr Name
     .reach = E-Mail-Adresse oder Telefonnummer
-    .note = Was wir sonst wissen sollten (freiwillig)
+    .note = Sonst noch etwas? (freiwillig)
     .send = Senden
     .failed = Nicht gesendet. Schreiben Sie an { $email }: Der Link unten enthält alles.
 
@@ -502,7 +502,7 @@ findings =
     .caution = Achtung
     .note = Hinweis
     .go = Zum Feld: { $name }
-    .not-checked = Wird erst danach geprüft: { $stages }.
+    .not-checked = Danach geprüft: { $stages }.
 
 stage =
     .shape = die Form
@@ -558,7 +558,7 @@ quote =
     .ready = Fertig am { $day }, bei Bestellung bis { $by }
     .deposit = Anzahlung
     .today-same = Heute wäre es dasselbe.
-    .today = Heute wären es { $total }, fertig am { $day }. Näheres unten.
+    .today = Heute wären es { $total }, fertig am { $day }.
     .today-stopped = Heute ist es so nicht machbar.
     .today-gone = So gibt es das nicht mehr. Wählen Sie neu.
     .changes = Anders als bei { $reference }
@@ -572,7 +572,7 @@ quote =
             [one] { $n } Tag früher fertig
            *[other] { $n } Tage früher fertig
         }
-    .close = Dieses Angebot schließen
+    .close = Angebot schließen
 
 at =
     .use = was es wird

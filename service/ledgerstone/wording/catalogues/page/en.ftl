@@ -401,7 +401,7 @@ answer =
     .stale = For the order before your last change
     .partial = What would put it right could not be looked for just now.
     .no-price = No price yet
-    .plus-delivery = { $price } plus delivery
+    .plus-delivery = plus delivery
     .no-price-why = What to change for one is below.
     .unread =
         { $n ->
