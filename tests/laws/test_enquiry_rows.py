@@ -55,6 +55,27 @@ def test_what_bears_a_slab_is_none(told: Several) -> None:
     read_as_told(told)
 
 
+@MANY
+@given(rows.lying_beside())
+def test_what_stands_apart_or_is_cut_off_is_no_size(told: Several) -> None:
+    """Neither a bowl on the slab nor a grill beside it is a hole, and a corner's cut is no side."""
+    read_as_told(told)
+
+
+@MANY
+@given(rows.named_sizes())
+def test_sizes_are_named_before_them_or_by_their_ends(told: Several) -> None:
+    """A form's bracket names each of a group, and from the wall to the front is the depth."""
+    read_as_told(told)
+
+
+@MANY
+@given(rows.in_a_table())
+def test_a_sink_is_in_the_slab_that_lies_flat(told: Several) -> None:
+    """Though the upright one stands last in the table, and each row has its own name."""
+    read_as_told(told)
+
+
 @pytest.mark.parametrize("hole", ["", " One tap hole 35."])
 @pytest.mark.parametrize("legs", ["600 deep on the back and 640 on the right", "600 or 640 deep"])
 def test_an_l_whose_arms_are_contested_is_no_order(legs: str, hole: str) -> None:

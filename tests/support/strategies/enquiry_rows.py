@@ -82,3 +82,31 @@ def beside_supports(draw: st.DrawFn) -> Several:
         l=slab[0], w=slab[1], t=slab[2], a=slab[0] - 80, b=slab[1] - 60
     )
     return Several(text, lengths_of(slab))
+
+
+@st.composite
+def lying_beside(draw: st.DrawFn) -> Several:
+    """A slab, and what is none of it: a bowl that stands on it, what goes apart, a corner's cut."""
+    slab = draw(a_slab())
+    text = _said(draw, "beside").format(
+        l=slab[0], w=slab[1], t=slab[2], a=draw(st.integers(36, 48)) * 10, c=150
+    )
+    return Several(text, lengths_of(slab, diameter=45.0) if "45 mm" in text else lengths_of(slab))
+
+
+@st.composite
+def named_sizes(draw: st.DrawFn) -> Several:
+    """A slab whose sizes are named before all of them, or by its shape and its two ends."""
+    slab = draw(a_slab())
+    text = _said(draw, "named_sizes").format(l=slab[0], w=slab[1], t=slab[2])
+    return Several(text, lengths_of(slab))
+
+
+@st.composite
+def in_a_table(draw: st.DrawFn) -> Several:
+    """A top and an upright slab in a table, and a sink told after it, which is in the top."""
+    length, width, _ = draw(a_slab())
+    upright = draw(st.sampled_from(("Splashback", "Upstand", "Backsplash")))
+    text = _said(draw, "in_a_table").format(l=length, w=width, upright=upright, d=340)
+    lengths = lengths_of((length, width, 40), diameter=340.0)
+    return Several(text, lengths | sizes_of(length, 400, 20, "/slabs/1"))

@@ -71,7 +71,10 @@ _OURS_TOO: Final = "trade"  # speaks against only where no slab of ours is named
 # What was made for someone else speaks neither for nor against: "Joyce, whose hearth you made".
 _OF_OTHERS: Final = re.compile(
     r"\b(?:whose|neighbou?r\w*|friends?|sister\w*|brother\w*|parents|mum\w*|colleague\w*)\b"
-    r"[^.;(\n]{0,60}?\byou (?:\w+ )?(?:made|fitted|cast|installed|delivered|did)\b[^.;(\n]{0,60}",
+    r"[^.;(\n]{0,60}?\byou (?:\w+ )?(?:made|fitted|cast|installed|delivered|did)\b[^.;(\n]{0,60}"
+    r"|\byou (?:made|fitted|cast|installed|delivered|did) (?:\w+ ){0,2}?(?:for )?(?:our|my|the)"
+    r" (?:\w+ )?(?:neighbou?r|friend|sister|brother|parent|mum|colleague|cousin|aunt|uncle|in-law)"
+    r"[^.;(\n]{0,60}",
     re.IGNORECASE,
 )
 COMMERCIAL: Final = frozenset({"invoice", "news", "notice", "pitch"})

@@ -29,6 +29,7 @@ _MORE: Final = word_set(
     "also plus and und both each two three four zwei drei vier sowie dazu außerdem left right"
     " links rechts linke rechte qty quantity pcs anzahl menge stück"
 )
+_THE: Final = frozenset({"the", "die", "der", "das"})
 _PAIR: Final = 2
 _NEAR: Final = 12
 
@@ -100,6 +101,7 @@ def _may_be_other(parsed: ParsedSentence, measure: Measure, pair: Measure | None
     names = any(
         mention.kind == "slab"
         and not mention.is_old
+        and (mention.name or mention.determiner not in _THE)
         and mention.start <= measure.members[-1].at + 4
         for mention in parsed.found
     )

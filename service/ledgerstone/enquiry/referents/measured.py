@@ -9,7 +9,7 @@ from ledgerstone.enquiry.referents import slab_of_opening
 from ledgerstone.enquiry.referents.each_end import count_at_ends
 from ledgerstone.enquiry.scene import identity
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence, Target
-from ledgerstone.enquiry.sentence import hearsay, scope
+from ledgerstone.enquiry.sentence import features, hearsay, scope
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.shapes import relations
@@ -75,7 +75,7 @@ def _why_none(parsed: ParsedSentence, measure: Measure) -> str:
     if measure.side or measure.role in _IGNORED or scope.is_beside(sentence, measure):
         return ""
     is_none = scope.is_limit(sentence, measure)
-    is_none = is_none or scope.is_feature(sentence, measure, parsed.found)
+    is_none = is_none or features.is_feature(sentence, measure, parsed.found)
     return scope.NO_SIZE if is_none else ""
 
 

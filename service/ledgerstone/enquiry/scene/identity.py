@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from types import MappingProxyType
 from typing import Final
 
+from ledgerstone.enquiry.scene.piece_keys import UPRIGHT
 from ledgerstone.enquiry.scene.said import SaidOpening, SaidPiece
 from ledgerstone.enquiry.sentence.measure import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
@@ -38,6 +39,7 @@ CANON: Final = MappingProxyType(
     )
 )
 _OWNERS: Final = word_set("mine his hers theirs meine seine ihre")
+_IN_FLAT: Final = frozenset({"sink", "basin", "hob", "waste"})
 _PLAIN: Final = word_set(
     "work counter top slab concrete kitchen bathroom table basin wash sink cover plate round window"
     " splash back up end garden outdoor patio worktop dining coffee utility laundry hob bench"
@@ -68,6 +70,12 @@ def telling_words(words: Sequence[str]) -> frozenset[str]:
     kinds = (_OWN_NOUNS, _OWNERS, *_QUALIFIERS)
     said = {CANON.get(word, word) for word in words}
     return frozenset(word for kind in kinds for word in said & kind)
+
+
+def with_room_for(what: str, piece: SaidPiece, pieces: Sequence[SaidPiece]) -> SaidPiece:
+    """Return the slab that an opening is in: the one that lies flat for what no upright one has."""
+    flat = [one for one in pieces if one.use not in UPRIGHT and one.has_size()]
+    return flat[0] if piece.use in UPRIGHT and what in _IN_FLAT and len(flat) == 1 else piece
 
 
 def is_other(piece: SaidPiece, mention: Mention, names: frozenset[str]) -> bool:

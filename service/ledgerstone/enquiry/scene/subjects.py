@@ -202,8 +202,10 @@ class Subjects:
 
     def openings_for(self, mention: Mention, sentence: Sentence) -> list[SaidOpening]:
         """Return the openings that a hole's name means, begun where they are new."""
-        piece = self.current()
         what = "" if mention.kind == "hole" else mention.name
+        piece = identity.with_room_for(what, self.current(), self.scene.pieces)
+        if piece is not self.current():
+            self.piece, self.openings = piece, []
         alike = self._alike(piece, what)
         near = sentence.words[max(0, mention.start - 4) : mention.start]
         sizes = [i for i, word in enumerate(near) if not word]

@@ -59,7 +59,7 @@ def read_before(sentence: Sentence, measure: Measure, start: int, used: set[int]
     """Read the words before a size, back to an atom, that name no other."""
     words, atoms = sentence.words, sentence.atoms
     measure.side = _side_before(sentence, measure, start, used)
-    if measure.side or (measure.of > 1 and measure.place > 1):
+    if measure.side or measure.role or (measure.of > 1 and measure.place > 1):
         return
     if atoms[measure.at - 1].word == ":" and measure.at:
         measure.role = _asked_before(words[start : measure.at])  # "how thick they are: 30"
@@ -207,6 +207,12 @@ def _side_before(sentence: Sentence, measure: Measure, start: int, used: set[int
             return ""
         if not words[i] or FROM.at(words, i) is None or is_span(words, i):
             continue
+        label = LABELS.at(words, i)
+        is_deep = label is not None and label[0] == "deep"
+        if label is not None and is_deep and words[i + label[1]] != "of":
+            measure.role = "deep"  # "from the back wall to the front edge it's to be 385"
+            take_cue(measure, i, i + label[1], used)
+            return ""
         for j in range(i + 1, min(i + _SIDE_NEAR, measure.at)):
             if words[j] and (side := SIDES.at(words, j)) is not None:
                 take_cue(measure, i, measure.at, used)

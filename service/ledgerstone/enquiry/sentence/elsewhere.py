@@ -10,7 +10,9 @@ from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.word_sets import word_set
 
 _SINKS: Final = frozenset(["sink", "basin", "itself", "spüle", "becken"])
-_ELSEWHERE: Final = word_set("elsewhere anderswo woanders separate separately")
+_ELSEWHERE: Final = word_set(
+    "elsewhere anderswo woanders separate separately apart freestanding portable freistehend"
+)
 _BY_OTHERS: Final = word_set(
     "others ourselves myself meself themselves bauseits site plumber selbst"
 )

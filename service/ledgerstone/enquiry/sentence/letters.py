@@ -13,6 +13,7 @@ CONNECTORS: Final = word_set("x × * by mal auf on ✕ ╳ ⨯")
 _PAIR: Final = 2
 _LONGEST_NAME: Final = 2  # words; "l x w x t" names all three at once
 _LEADS: Final = frozenset({"for", "(", "as", "für", "als"})
+_AFTER_NAMES: Final = frozenset({":", ")", "=", "in", "mm", "cm"})
 _JOINS: Final = frozenset({"and", "und", "x", "×", "by", "/", ","})
 _NAMED: Final = frozenset({"long", "wide", "deep", "thick", "high"})
 SINGLE: Final = word_set("l w d t h b th")
@@ -41,13 +42,17 @@ def name_group(sentence: Sentence, measure: Measure, used: set[int]) -> bool:
 
 
 def name_group_before(sentence: Sentence, measure: Measure, used: set[int]) -> bool:
-    """Set each size of a group to the letter that stands before it: "B/T 50/35"."""
-    start = measure.at - 2 * measure.of + 1
+    """Set each size of a group to the name before it: "B/T 50/35", "Size (L x W x depth): …"."""
+    until = measure.at
+    while until and sentence.atoms[until - 1].word in _AFTER_NAMES:
+        until -= 1
+    start = until - 2 * measure.of + 1
     if measure.of < _PAIR or measure.place != 1 or start < 0:
         return False
     roles, end = _names_from(sentence, start, measure.of)
-    is_lettered = all(word in SINGLE for word in sentence.words[start : measure.at : 2])
-    if len(roles) < measure.of or end != measure.at or not is_lettered:
+    is_label = until < measure.at and sentence.atoms[until].word in (":", ")")
+    is_label = is_label or all(word in SINGLE for word in sentence.words[start : measure.at : 2])
+    if len(roles) < measure.of or end != until or not is_label or len(set(roles)) < len(roles):
         return False
     for member, role in zip(measure.members, roles, strict=True):
         member.role = role

@@ -45,16 +45,14 @@ _NOT_EN: Final = word_set("not no isn't aren't never")
 _MEASURES: Final = word_set("is are measures measure ist sind misst hat")
 _NO_SUBJECT: Final = word_set(
     "template leaflet instructions paper drawing plan sketch spec datasheet datenblatt brochure"
-    " manual"
-    " schablone skizze zeichnung itself run leg length width depth height thickness diameter"
-    " return "
-    "that this they these those there which what she you all both each everything overall mine ours"
-    " total rest who whole other others same piece centre size sizes measurement measurements one"
-    " dimension dimensions edge end side run outside inside finish colour color shade dies das"
-    " alles beide welche alle ganze kante"
-    " seite one's something anything figure figures answer correct"
-    " centreline centerline centrelines line lines axis achse"
-    " new right thing things it's his her whatever where here how wish only now"
+    " manual schablone skizze zeichnung itself run leg length width depth height thickness"
+    " diameter return he it sie er es wir ihr man form grundform rechteck quadrat kreis rectangle"
+    " shape that this they these those there which what she you all both each everything overall"
+    " mine ours total rest who whole other others same piece centre size sizes measurement"
+    " measurements one dimension dimensions edge end side run outside inside finish colour color"
+    " shade dies das alles beide welche alle ganze kante seite one's something anything figure"
+    " figures answer correct centreline centerline centrelines line lines axis achse new right"
+    " thing things it's his her whatever where here how wish only now"
 )
 _ROUND: Final = word_set("round circular rund runde runden runder rundes")
 _WHICH: Final = frozenset({"that", "which"})

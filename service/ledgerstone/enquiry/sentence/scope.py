@@ -31,13 +31,6 @@ _SIZED: Final = frozenset({"long", "deep", "wide", "thick"})
 _IT_IS: Final = frozenset({("it", "is"), ("they", "are"), ("that", "is"), ("das", "ist")})
 _NO: Final = word_set("no not nope nein nicht isn't")
 _APART: Final = (["away"], ["off"], ["apart"])  # "one each side of it 4 in away"
-_EDGES: Final = word_set(
-    "edge edges corner corners kante kanten vorderkante ecke ecken rim arris sides"
-)
-_SHAPED: Final = word_set(
-    "round rounded chamfer bevel radius bevelled beveled chamfered radiused eased fase gefast "
-    "rund abgerundet gerundet cut off cropped"
-)
 _REFERENCE: Final = word_set("behind beside under above hinter neben between near past over vor")
 _EACH: Final = frozenset({"each", "every"})
 _AWAY_FROM: Final = frozenset({"left", "right", "side", "sides"})
@@ -53,14 +46,6 @@ _EACH_END: Final = frozenset({("each", "end"), ("either", "end"), ("both", "ends
 _GOES: Final = frozenset({"go", "goes", "going", "move", "increase", "raise"})
 _CONCLUDES: Final = word_set("also so daher somit hence therefore thus making")
 _CONCLUDED: Final = 14  # atoms
-_OVERHANGS: Final = word_set(
-    "overhang overhangs overhanging oversail oversails proud überstehen überstand"
-)
-_OVER: Final = frozenset({("hang", "over"), ("hangs", "over"), ("sails", "over")})
-_OUT: Final = word_set(
-    "stick sticks sticking jut juts jutting poke pokes project projects steht ragt"
-)
-_OUTWARD: Final = word_set("out beyond over hinaus heraus vor über")
 _SUBJECT_EARLY: Final = 3
 _SHORTEST: Final = 3  # atoms
 _NEAR: Final = 5
@@ -198,41 +183,6 @@ def is_renewed(sentence: Sentence, since: int, until: int) -> bool:
     """Return whether words between two places turn from what is there to what is wanted."""
     turns = [i for i, _ in sentence.marks("new") if since <= i < until]
     return any(sentence.words[i - 1] != "filled" for i in turns)  # "a pipe filled with concrete"
-
-
-def is_feature(sentence: Sentence, measure: Measure, found: list[Mention]) -> bool:
-    """Return whether a size is of a chamfer, a rounding, a drip or an overhang."""
-    if measure.of == 1 and _sticks_out(sentence, measure):
-        return True
-    if measure.of > 1 or measure.role or measure.side:
-        return False
-    near = sentence.words[max(0, measure.at - 4) : measure.at + 4]
-    if _OVERHANGS & set(near) or _OVER & set(pairwise(near)):
-        return True
-    for mention in found:
-        if mention.kind != "feature":
-            continue
-        low, high = sorted((measure.at, mention.start))
-        between = sentence.atoms[low:high]
-        apart = mention.end <= measure.at and any(atom.word in ",;" for atom in between)
-        if high - low <= _NEAR + 1 and not apart:
-            return True
-    noun = measure.at + 1
-    if any(one.kind in ("open", "hole") and one.start <= noun < one.end for one in found):
-        return False
-    size = measure.size
-    small = (
-        size.amount <= 30 if size.unit in ("mm", None) else size.unit == "in" and size.amount <= 1
-    )
-    words = set(sentence.words)
-    return small and bool(words & _EDGES) and bool(words & _SHAPED)
-
-
-def _sticks_out(sentence: Sentence, measure: Measure) -> bool:
-    """Whether a size is how far something sticks out: "it sticks out 350 mm at the back"."""
-    before = sentence.words[max(0, measure.at - _NEAR) : measure.at]
-    after = sentence.words[measure.at + 1 : measure.at + _NEAR + 1]
-    return bool(_OUT & set(before) and _OUTWARD & {*before, *after})
 
 
 def is_beside(sentence: Sentence, measure: Measure) -> bool:

@@ -11,6 +11,7 @@ from ledgerstone.enquiry.values.pieces import Doubt, OpeningFound, PieceFound
 _FLAT: Final = frozenset({"worktop", "table", "hearth", "bench"})
 _NARROWEST_MM: Final = 100.0  # of a slab that something stands on: common practice, no source
 _SHORTEST_MM: Final = 150.0
+_SHORTEST_L_MM: Final = 700.0  # an L's outside size is more than an arm's depth: no source
 _LONGEST_HOLE_MM: Final = 1000.0
 _ALONG: Final = {"left": "length", "right": "length", "front": "width", "back": "width"}
 
@@ -105,4 +106,12 @@ def withhold_impossible(use: str, values: dict[str, Claim]) -> None:
         return
     if width.mm < _NARROWEST_MM or (length is not None and length.mm < _SHORTEST_MM):
         for key in ("length", "width", "thickness"):
+            values.pop(key, None)
+
+
+def withhold_arms(values: dict[str, Claim]) -> None:
+    """Withhold an L's outside sizes where one is no more than the depth of an arm: it is asked."""
+    sides = [values[key] for key in ("length", "width") if key in values]
+    if any(one.mm < _SHORTEST_L_MM for one in sides):
+        for key in ("length", "width"):
             values.pop(key, None)

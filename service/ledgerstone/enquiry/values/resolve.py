@@ -15,6 +15,7 @@ from ledgerstone.enquiry.values.plausible import (
     fit_within,
     give_back_outlines,
     move_openings,
+    withhold_arms,
     withhold_impossible,
 )
 from ledgerstone.enquiry.values.restated import merge_restated
@@ -23,6 +24,7 @@ from ledgerstone.enquiry.values.wanted import share_thickness, standing, told_ap
 _THIN_MM: Final = 120.0  # what is called so high lying flat is its thickness
 
 _SIDES: Final = ("length", "width", "wide", "breadth")
+_BOWLS: Final = frozenset({"basin", "sink"})
 _OUTLETS: Final = frozenset({"waste", "drain"})
 
 
@@ -71,6 +73,7 @@ def _piece(piece: SaidPiece) -> PieceFound:
         )
         piece.quantity, piece.quantity_spans = 2, piece.halves
     if found.kind == "l-shape":
+        withhold_arms(found.values)
         _notch(found, claims)
     _settle_points(found, claims)
     found.openings = [_opening(found, one) for one in _wanted(piece)]
@@ -177,7 +180,7 @@ def _wanted(piece: SaidPiece) -> list[SaidOpening]:
             continue
         sized = opening.has_size()
         stands = (
-            opening.rim is not None and opening.rim.value == "covered" and opening.what == "basin"
+            opening.rim is not None and opening.rim.value == "covered" and opening.what in _BOWLS
         )
         has_waste = any(other.what in _OUTLETS and other is not opening for other in piece.openings)
         named = opening.what not in ("hole", "post", "bin") and (

@@ -7,14 +7,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from typing import Final
 
-from ledgerstone.enquiry.scene.said import say
+from ledgerstone.enquiry.scene.said import SaidPiece, say
 from ledgerstone.enquiry.sentence.measures import measures_of
 from ledgerstone.enquiry.text.lines import TextLine
 from ledgerstone.enquiry.text.sentences import Sentence, sentences_of
 from ledgerstone.enquiry.text.size_words import UNITS
 from ledgerstone.enquiry.text.tokens import TextSpan
 from ledgerstone.enquiry.walk.walk import Walker
-from ledgerstone.enquiry.words.lexicon import LABELS, mark
+from ledgerstone.enquiry.words.lexicon import LABELS, NOUNS, mark
 from ledgerstone.quantities import UnitName
 
 _BARS: Final = re.compile(r"[ \t]*\|[ \t]*")
@@ -154,10 +154,7 @@ def read_table(
             (cells[i] for i, label in enumerate(table.labels) if label == "piece" and i in cells),
             None,
         )
-        if walker.subjects.piece is None or walker.subjects.current().has_size():
-            walker.subjects.start_piece(use)
-        walker.focus.on_opening = False
-        piece = walker.subjects.current()
+        piece = _begin_row(walker, _use_named(text[slice(*name)]) if name else "", use)
         first = text[slice(*row[0])].strip()
         is_letter = len(first) <= 2 and first.isalnum() and table.labels[0] not in _NUMBERED
         piece.label = first if is_letter else text[slice(*name)] if name else "row"
@@ -180,6 +177,23 @@ def read_table(
                     walker.read(sentence, layer)
     walker.subjects.awaited = 0
     walker.focus.is_told = False
+
+
+def _begin_row(walker: Walker, own: str, use: str) -> SaidPiece:
+    """Return a row's slab: of its own use where its name tells one, else of the table's."""
+    if walker.subjects.piece is None or walker.subjects.current().has_size():
+        walker.subjects.start_piece(own or use)
+    walker.focus.on_opening = False
+    piece = walker.subjects.current()
+    piece.use = own or piece.use
+    return piece
+
+
+def _use_named(cell: str) -> str:
+    """Return the use of the slab that a cell names last; "" for none."""
+    words = [word.lower() for word in _WORDS.findall(cell)]
+    named = [tag for _, _, tag in NOUNS.all_in(words) if tag.startswith("slab:")]
+    return named[-1].removeprefix("slab:") if named else ""
 
 
 def _shared_unit(table: Table) -> UnitName | None:

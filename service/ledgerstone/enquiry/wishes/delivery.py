@@ -105,7 +105,9 @@ _NOT_ASKED: Final = re.compile(
     re.IGNORECASE,
 )
 _NOT_OURS: Final = re.compile(
-    r"(?:time|date|day|week|note|slot|lead)s?\b|[ \t]*[:|][ \t]*(?:no|none|nein|keine)\b",
+    r"(?:time|date|day|week|note|slot|lead)s?\b"
+    r"|[^.;,:\n]{0,30}\b(?:nicht|not (?:needed|necessary|required|wanted))\b"
+    r"|[ \t]*[:|][ \t]*(?:no|none|nein|keine)\b",
     re.IGNORECASE,
 )
 _LABEL: Final = re.compile(
@@ -201,7 +203,12 @@ def delivery_of(
 
 def _read(text: str, start: int, end: int, found: DeliveryFound) -> None:
     unsure = _UNSURE.search(text, start, end)
-    if unsure and not _LABEL.search(unsure[0]) and found.kind is None and not found.unsure:
+    if (
+        unsure
+        and not _LABEL.search(text, unsure.start(), unsure.end() + 12)
+        and found.kind is None
+        and not found.unsure
+    ):
         labelled = text[unsure.start() : unsure.end() + 1].rstrip().endswith(":")
         if not labelled:
             found.unsure = (unsure.span(),)

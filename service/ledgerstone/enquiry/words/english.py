@@ -53,7 +53,12 @@ LABELS: Final = MappingProxyType(
         " left to right"
         ", from left to right, side to side, end to end",
         "wide": "width, wd, wide, widths, w, breadth",
-        "deep": "profound, profundity, deepness, deepth, dept, depht, depth, deep, d, depths,"
+        "deep": "from the back wall to the front edge, from the back wall to the front, from the"
+        " wall"
+        " to the front edge, from the front edge to the wall, from the front edge to the back wall,"
+        " from the front to the wall, from front to wall, back wall to front edge, from the back"
+        " edge to the front edge, from the front edge to the back edge, profound, profundity,"
+        " deepness, deepth, dept, depht, depth, deep, d, depths,"
         " projection,"
         " projecting, projects,"
         " comes"
@@ -185,7 +190,8 @@ MARKS: Final = MappingProxyType(
         " fixed from beneath, fixed from below, mounted under, under mounting, fully under, from"
         " beneath, from underneath, sits under, undermounting, under the concrete, under the top,"
         " under the slab, under-mounted, under counter, undercounter, hangs under",
-        "covered": "bowl on top, basin on top, sink on top,"
+        "covered": "stands on top, standing on top, stand on top, stood on top, perches on top,"
+        " bowl on top, basin on top, sink on top,"
         " inset, drop in, drop-in, dropin, sit on, sit-on, sits on, overmount"
         ", over mount,"
         " top mount, topmount, top-mount, top mounted, surface mounted, lies on top, lay on,"

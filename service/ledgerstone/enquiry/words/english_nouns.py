@@ -113,7 +113,9 @@ NOUNS: Final = MappingProxyType(
         " larder, wc, loo, toilet, landing, porch, playroom, snug, basement, wash room,"
         " washroom, cafe, shop, office kitchen, front room, restaurant",
         "room:wet-room": "wet room, wetroom, wet-room, shower room",
-        "room:outdoors": "garden, patio, terrace, yard, balcony, deck, outdoor kitchen, pool,"
+        "room:outdoors": "bbq area, bbq bit, bbq corner, bbq station, bbq island, barbecue area,"
+        " barbecue corner, barbecue island, zone of barbecue, grill area, grill island, grill"
+        " station, garden, patio, terrace, yard, balcony, deck, outdoor kitchen, pool,"
         " outdoors, outside, outdoor, roof terrace, courtyard, veranda, backyard, porch outside",
         "room:": "room, rooms, hut, house, cottage, shed, potting shed, barn, plot, flat,"
         " apartment,"

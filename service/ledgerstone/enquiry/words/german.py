@@ -158,7 +158,10 @@ MARKS: Final = MappingProxyType(
         "both": "beide, beiden, alle, jeweils, je",
         "shown": "unterbau, von unten, unterbauspüle, unterbaubecken, als unterbau, untergebaut,"
         " flächenbündig von unten, unter der platte",
-        "covered": "steht auf der platte, steht auf, stehen auf, sitzt auf, aufgestellt,"
+        "covered": "obendrauf steht, steht obendrauf, obendrauf gesetzt, oben drauf, obenauf,"
+        " aufsatzschale, aufsatzwaschtisch, auf die platte gestellt, auf der platte steht,"
+        " aufliegt,"
+        " liegt obenauf, steht auf der platte, steht auf, stehen auf, sitzt auf, aufgestellt,"
         " aufliegend, auflage, einbau von oben, aufgesetzt, von oben, aufsatzbecken,"
         " einbauspüle, auflageversion, aufgelegt",
         "round": "rund, runde, runden, runder, rundes, kreisrund",
