@@ -1,4 +1,4 @@
-/** What was changed in the profile's form and is not saved yet: kept on this device, in its order. */
+/** Changes not saved yet, kept on this device. */
 
 const NAME = "ledgerstone.workshop.1";
 /** @type {{values: string[], hours: number[]}} */

@@ -1,4 +1,4 @@
-/** What is amiss, beside its field and counted by subject, what is missing once its field was left; and the tick of a table or a list, which opens what is folded first. */
+/** Faults beside their fields; ticks of tables. */
 
 import { elements, make, one, say } from "../../show.js";
 import { idOf } from "./field.js";

@@ -1,4 +1,4 @@
-/** One value of the profile: its label, help, control and unit, and whose it is. */
+/** One value: label, control, whose it is. */
 
 import { day, elements, make, mark, one, say } from "../../show.js";
 import { withMark } from "../../lib/lengths.js";

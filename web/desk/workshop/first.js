@@ -1,4 +1,4 @@
-/** The shortest way to a first quote: what is asked, step by step, and one tick for the rest of a step. */
+/** The shortest way to a first quote. */
 
 import { elements, make, number, one, say, write } from "../../show.js";
 import { capital, named, same } from "./field.js";

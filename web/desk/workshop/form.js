@@ -1,4 +1,4 @@
-/** The profile by subject: its tables, their lists and items, and each value with what is amiss there. */
+/** The profile by subject. */
 
 import { elements, make, one, say } from "../../show.js";
 import { Faults, tick } from "./faults.js";

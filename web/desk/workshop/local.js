@@ -1,4 +1,4 @@
-/** What a change makes of the profile at once, before the service has answered. */
+/** What a change makes of the profile at once. */
 
 /** A value as it was typed. @param {Profile} profile @param {string} pointer @param {string | string[] | null} now @returns {Profile} */
 export function entered(profile, pointer, now) {

@@ -1,4 +1,4 @@
-/** What comes of the changes: three typical jobs before and after, what is still invented, and saving. */
+/** What comes of the changes, and saving. */
 
 import { Trouble } from "../../service.js";
 import { day, make, money, number, one, say } from "../../show.js";

@@ -1,4 +1,4 @@
-/** Has the service try the changes: one request at a time, and always of the newest state. */
+/** Has the service try the newest changes. */
 
 import { Trouble } from "../../service.js";
 import { say } from "../../show.js";

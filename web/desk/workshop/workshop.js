@@ -1,4 +1,4 @@
-/** Starts the profile's form: its words, the maker's key, then one subject after the other. */
+/** Starts the form. */
 
 import { Trouble } from "../../service.js";
 import { documentIn, fillWords, LOCALES, one, saidIn, say, setPlace, setWords, spokenOf } from "../../show.js";
