@@ -10,7 +10,7 @@ from conftest import EXAMPLE_ORDER
 from ledgerstone.api import Settings, create_app
 from ledgerstone.quantities import Length
 from ledgerstone.wording import Message, speech_in
-from ledgerstone.workshop import DEMONSTRATION
+from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.asking import changed
 
 if TYPE_CHECKING:
@@ -134,8 +134,15 @@ def test_what_is_offered_is_reported_in_the_header_s_language(client: "FlaskClie
     english = client.get("/v1/choices", headers={"Accept-Language": "en"})
     assert german.get_json()["sample_tile"]["says"].startswith("Zuerst eine Musterplatte: 54,00 £")
     assert english.get_json()["sample_tile"]["says"].startswith("A sample tile first: £54.00")
-    for name in ("finishes", "sealers", "thicknesses_mm"):
+    for name in ("finishes", "thicknesses_mm"):
         assert german.get_json()[name] == english.get_json()[name]
+    # The profile's own words come first; whether it is declared for food is ours to say.
+    sealers = zip(*(answer.get_json()["sealers"] for answer in (german, english)), strict=True)
+    for sealer, (one, other) in zip(load_profile(DEMONSTRATION).sealers, sealers, strict=True):
+        assert one["name"] == other["name"] == sealer.name
+        assert one["says"].startswith(sealer.says)
+        assert other["says"].startswith(sealer.says)
+        assert one["says"] != other["says"]
     assert "Accept-Language" in german.headers["Vary"]
 
 
