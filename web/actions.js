@@ -96,11 +96,12 @@ export class Actions {
   /** @param {HTMLElement} button */
   async onUnit(button) {
     const { store } = this.page;
+    const { slab } = store;
     const pressed = unitMiddles(store.shown)[Number(button.dataset.unitNumber)] ?? 0;
     const number = numberOf(button, store); // it may be gone then
     await this.live.laying.laid();
     const order = centredOnUnit(number, store, pressed);
-    if (order) store.change(order);
+    if (order && store.slab === slab) store.change(order);
   }
 
   /** @param {HTMLElement} button */

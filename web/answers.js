@@ -102,8 +102,10 @@ export class Answers {
 
   /** Back, as by a phone's gesture, leads to the note again. @param {string} pointer @param {string} [note] */
   go(pointer, note) {
-    history.replaceState({ note }, "");
-    history.pushState(null, "");
+    if (note) {
+      history.replaceState({ note }, "");
+      history.pushState(null, "");
+    }
     this.page.live?.go(pointer);
   }
 

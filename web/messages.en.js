@@ -226,7 +226,7 @@ export const messages = {
   "at.order": "the order",
   "bar.picture": "See the picture large",
   "bar.last": "Last answer: {answer}",
-  "bar.loose": "supports not checked",
+  "bar.rests-open": "supports not checked",
   "bar.last-for": "For {what}; again in {n} s",
   "bar.again": "Again in {n} s",
   "ask.make": "Ask us to make this",

@@ -163,7 +163,7 @@ def test_hours_that_do_not_read_are_told_why_and_what_the_figures_are_of(
 def test_each_link_leads_to_its_place_as_often_as_it_is_pressed(
     chromium: Browser, own_service: Served, profile: Path
 ) -> None:
-    """A heading opens its item, a step comes into view again, and the bar leaves the subject."""
+    """A heading opens its item, a step comes into view again, and the bar keeps the subject."""
     assert profile.exists()
     context = chromium.new_context(locale="en-US", viewport={"width": 390, "height": 844})
     context.set_default_timeout(PATIENCE_MS)

@@ -114,7 +114,7 @@ def test_a_round_table_by_keyboard_alone(desk: Page, settle: Settle) -> None:
     desk.keyboard.press("Enter")
     expect(desk.locator("#answer")).to_be_focused()
     settle(desk)
-    expect(desk.locator(".weight")).to_contain_text("90 × 90 × 4 cm")
+    expect(desk.locator(".weight")).to_contain_text("90 cm across, 4 cm thick")
     expect(desk.locator(".day .first")).to_contain_text("With you by")
     expect(desk.locator("#status")).to_contain_text(price(desk))
 

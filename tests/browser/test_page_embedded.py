@@ -186,7 +186,7 @@ def test_looks_that_are_none_are_left_out(site: Page, framed: str, maker: str) -
     assert inside(site).evaluate(accent) == "#8a3b12"
     odd = f"{framed}?accent=url(x)&radius=red&type="
     site.evaluate("address => { document.querySelector('iframe').src = address; }", odd)
-    site.frame_locator(f"iframe[src='{odd}']").locator(".embedded").first.wait_for()
+    site.frames[1].wait_for_url(odd)
     assert inside(site).evaluate("document.documentElement.getAttribute('style') ?? ''") == ""
 
 

@@ -213,7 +213,7 @@ def _shaken(rng: random.Random, new: Json, _others: list[Json]) -> None:
             _at(slab, tuple(before))[key] = round(value * rng.uniform(1 - much, 1 + much), 2)
 
 
-def _untold(rng: random.Random, new: Json, _others: list[Json]) -> None:
+def _left_out(rng: random.Random, new: Json, _others: list[Json]) -> None:
     """Leave out a member of one slab, or of what is in it, which the service then assumes."""
     slab = rng.choice(new.get("slabs") or [{}])
     members = [path for path, _ in _nodes(slab) if isinstance(path[-1], str)]
@@ -222,7 +222,7 @@ def _untold(rng: random.Random, new: Json, _others: list[Json]) -> None:
         del _at(slab, tuple(before))[key]
 
 
-_CHANGES: Final = (_number, _number, _list, _list, _borrowed, _word, _shaken, _untold)
+_CHANGES: Final = (_number, _number, _list, _list, _borrowed, _word, _shaken, _left_out)
 
 
 @dataclass(frozen=True, slots=True)

@@ -35,5 +35,8 @@ test("what joined slabs have alike they go on having, and nothing else of them",
   assert.deepEqual(changed(2, { thickness: "50 mm" }).map(({ thickness }) => thickness), ["50 mm", "50 mm", "50 mm", "30 mm", "40 mm"]);
   assert.deepEqual(changed(3, { place: "outdoors" }).map(({ place }) => place), ["outdoors", "outdoors", "outdoors", "outdoors", "indoors"]);
   assert.deepEqual(changed(1, { label: "Left" }), before.slabs.map((one, i) => (i === 1 ? { ...one, label: "Left" } : one)));
+  const row = { slabs: Array.from({ length: 5 }, () => slab({})), joins: [join(1, 2), join(3, 4), join(0, 1), join(2, 3)] };
+  const thicker = row.slabs.map((one, i) => (i === 0 ? { ...one, thickness: "50 mm" } : one));
+  assert.deepEqual(joinedAlike({ ...row, slabs: thicker }, row).slabs.map(({ thickness }) => thickness), Array(5).fill("50 mm"));
   assert.deepEqual(joinedAlike({ ...before, slabs: before.slabs.slice(1) }, before).slabs, before.slabs.slice(1));
 });

@@ -32,9 +32,9 @@ export class Bar {
 
   /** @param {Answered} answered */
   show(answered) {
-    const { first, more, loose, stopped } = brief(answered);
+    const { first, more, long, stopped } = brief(answered);
     this.write(first, more);
-    for (const [name, is] of Object.entries({ loose, stopped })) this.element.classList.toggle(name, is);
+    for (const [name, is] of Object.entries({ long, stopped })) this.element.classList.toggle(name, is);
   }
 
   waiting() {

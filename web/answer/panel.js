@@ -148,7 +148,7 @@ function unreadNotice(answer, showing) {
   const faults = answer.body.faults ?? [];
   if (faults.length === 0) return [make("p", {}, answer.body.detail)];
   const links = faults.map(({ pointer, says }) =>
-    make("li", {}, make("a", { href: "#order", "data-key": pointer, press: () => showing.go(pointer) }, says)),
+    make("li", {}, make("a", { href: "#order", "data-key": pointer, press: () => showing.go(pointer, pointer) }, says)),
   );
   return [make("p", {}, say("answer.unread", { n: faults.length })), make("ul", {}, ...links)];
 }

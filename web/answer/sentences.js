@@ -76,17 +76,17 @@ export function sentence({ answer }, name) {
 
 /** @param {Answered} answered */
 export function brief({ answer }) {
-  if (answer.kind === "not-understood") return { first: unread(answer.body), more: answer.body.faults?.[0]?.says ?? "", loose: false, stopped: true };
+  if (answer.kind === "not-understood") return { first: unread(answer.body), more: answer.body.faults?.[0]?.says ?? "", long: false, stopped: true };
   const { findings } = answer.body;
   if (answer.kind === "quote") {
-    const loose = findings.some(({ check }) => check === "rests-not-told");
-    const more = `${shortDay(answer.body)}${loose ? ` · ${say("bar.loose")}` : ""}`;
-    return { first: money(answer.body.price.total, answer.body.price.currency), more, loose, stopped: false };
+    const long = findings.some(({ check }) => check === "rests-not-told");
+    const more = `${shortDay(answer.body)}${long ? ` · ${say("bar.rests-open")}` : ""}`;
+    return { first: money(answer.body.price.total, answer.body.price.currency), more, long, stopped: false };
   }
   const stops = toChange(findings);
   const asked = stops.every(isAsked);
   const [first = "", plus] = asked ? withoutDelivery(stops) : [say("findings.change-count", { n: stops.length })];
-  return { first, more: [plus, stops[0]?.says].filter(Boolean).join(" · "), loose: asked, stopped: !asked };
+  return { first, more: [plus, stops[0]?.says].filter(Boolean).join(" · "), long: asked, stopped: !asked };
 }
 
 /** Of what waits for its postcode alone: as if it were collected. @param {Finding[]} stops */

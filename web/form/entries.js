@@ -131,7 +131,7 @@ export function joinedAlike(order, { slabs: was }) {
   const slabs = [...order.slabs];
   const { joins = [] } = slabs.length === was.length ? order : {};
   const ends = joins.map(({ one, other }) => [one.slab, other.slab]);
-  for (const pair of [...ends, ...[...ends].reverse()])
+  for (const pair of ends.flatMap(() => ends))
     for (const [from = 0, to = 0] of [pair, [...pair].reverse()])
       for (const name of ALIKE) if (same(was[from]?.[name], was[to]?.[name]) && same(slabs[to]?.[name], was[to]?.[name]) && !same(slabs[from]?.[name], was[to]?.[name])) slabs[to] = /** @type {Slab} */ ({ ...slabs[to], [name]: slabs[from]?.[name] });
   return { ...order, slabs };

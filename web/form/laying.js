@@ -85,7 +85,7 @@ export class Laying {
 
   /** Once what is due is laid out. */
   async laid() {
-    if (this.due.size) await new Promise((done) => this.page.store.addEventListener("change", done, { once: true }));
+    while (this.due.size) await new Promise((done) => this.page.store.addEventListener("change", done, { once: true }));
   }
 
   keepCentred() {

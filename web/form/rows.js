@@ -8,6 +8,8 @@ import { pointerOf } from "./fields.js";
 import { withSlabs } from "./joins.js";
 import { fromTemplate } from "./options.js";
 
+const NEAR_MM = 2;
+
 /** @param {HTMLElement} root @param {Store} store */
 export function syncRows(root, store) {
   for (const list of elements(root, "[data-list]")) {
@@ -159,8 +161,6 @@ export function syncPlaces(form, store) {
     place.replaceChildren(make("legend", {}, say("place.on-unit")), ...buttons);
   }
 }
-
-const NEAR_MM = 2;
 
 /** What stands in the middle, and was put there by hand, stays there. @param {Slab} slab @param {Slab | undefined} old @param {Store} store @returns {Slab} */
 export function centred(slab, old, { placed, unit }) {

@@ -80,7 +80,7 @@ def mix_for_the_place(judged: Judged) -> Iterable[Finding]:
                 short=Listed(short, joined="comma"),
                 frost="yes" if exposure.frost else "no",
             ),
-            "; ".join((f"EN 206-1 table F.1, {exposure.name}", _AIR_SOURCE)),
+            f"EN 206-1 table F.1, {exposure.name}; {_AIR_SOURCE}",
             at=tuple(
                 f"/slabs/{i}/place" for i, s in enumerate(order.slabs) if exposure_of(s) == exposure
             ),

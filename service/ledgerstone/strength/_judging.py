@@ -204,8 +204,6 @@ def _hardest_first(
 
 def _stays(placed: PlacedSlab, places: Sequence[LoadPlace]) -> dict[LoadPlace, None]:
     """Those of some places, in order, where the slab stays down with somebody sitting."""
-    if not places:
-        return {}
     tips = placed.rested.tips([placed.with_person(p, "somebody-sitting").loads for p in places])
     return {place: None for place, tip in zip(places, tips, strict=True) if tip is None}
 

@@ -27,7 +27,7 @@ from ledgerstone.wording.vocabulary import capital
 from ledgerstone.workshop.countries import LengthUnit, RegionalSettings, usual_in
 from ledgerstone.workshop.records import Workshop
 
-_MAX_SAID: Final = 1024  # sentences that are kept, a kilobyte each at most
+_MAX_SAID: Final = 1024  # sentences that are kept, most of them under a kilobyte
 _PLACES: Final = 6  # of a number that has no unit of its own, at most
 _LOCALES: Final = {"en": "en-GB", "de": "de-DE"}
 _BRITAIN: Final = usual_in("GB")

@@ -2,8 +2,9 @@
 
 A step asks for the values that no two workshops share. Its tick says of the others on which a
 price, a day, an area, a shade or a lift rests that they are right as shown: amounts of money stand
-open as fields, the others are listed, with what says of which piece a price is. Hours are told by
-the job, from which each of their rates follows. Once all steps are done no answer is a trial.
+open as fields, the others are listed, with the size of what each price buys. A maker gives the
+hours of typical jobs, from which every rate of hours follows. Once all steps are done no answer
+is a trial.
 """
 
 from __future__ import annotations

@@ -43,12 +43,16 @@ def _referring(raw: Mapping[str, Any], path: KeyPath) -> Iterator[tuple[KeyPath,
     pigments, palette = raw.get("pigments", []), raw.get("palette", [])
     if path[:2] == ("shade", "bases") and isinstance(path[-1], int):
         cement = raw["shade"]["bases"][path[-1]].get("cement")
+        if not cement:
+            return
         for k, pigment in enumerate(pigments):
             for j, sample in enumerate(pigment.get("samples", [])):
                 if sample.get("cement") == cement:
                     yield ("pigments", k, "samples", j), _named("tiles", pigment)
     elif path[:1] == ("pigments",) and len(path) == _AN_ITEM:
         name = pigments[path[-1]].get("name")
+        if not name or sum(pigment.get("name") == name for pigment in pigments) > 1:
+            return
         coloured = [
             k
             for k, shade in enumerate(palette)

@@ -41,9 +41,10 @@ def is_unused(path: KeyPath, raw: Mapping[str, Any]) -> bool:
         return False
     try:
         people, most = (_at(raw, place) for place in ((*path[:3], "people"), LIFTERS))
+        fewest = min(way["people"] for way in raw["handling"]["ways"])
+        return bool(people > max(most, fewest))  # where no way is for so few, those for the fewest
     except (KeyError, IndexError, TypeError):
         return False
-    return isinstance(people, int) and isinstance(most, int) and people > most
 
 
 def _at(part: Any, path: KeyPath) -> object:  # noqa: ANN401  any part of a document

@@ -87,7 +87,8 @@ AGAINST: Final = (
         "praise",
         2,
         re.compile(
-            r"\b(?:four|five|[45])[ -]stars?\b|\bwhat a (?:joy|delight|beauty)\b|\bangestoßen\b"
+            r"\b(?:four|five|[45])[ -]stars?\b|\bwhat a (?:joy|delight|beauty)\b"
+            r"|\b(?:darauf|damit|miteinander|gemeinsam) angestoßen\b"
             r"|\b(?:nicest|finest|best) (?:\w+ ){1,4}(?:i|he|she|they|we)(?:['’]d|['’]ve|['’]s"
             r"| had| has| have)(?: ever)? seen\b",
             re.IGNORECASE,

@@ -18,6 +18,7 @@ from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.shapes import relations, split_l
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.word_sets import word_set
+from ledgerstone.order import UPRIGHT_USES
 
 _ALONG: Final = word_set("of from along in on to von der des am vom")
 _INDEFINITE: Final = frozenset({"a", "an", "one", ""})
@@ -214,7 +215,7 @@ def _named_so(focus: Focus, mention: Mention) -> list[SaidPiece]:
     """Return the pieces that a plural means: those of its use, or all that lie flat."""
     pieces = focus.subjects.scene.pieces
     named = [piece for piece in pieces if mention.name and piece.use == mention.name]
-    flat = [piece for piece in pieces if piece.use not in ("upstand", "splashback", "end-panel")]
+    flat = [piece for piece in pieces if piece.use not in UPRIGHT_USES]
     return named or ([] if mention.name else flat)
 
 

@@ -6,12 +6,12 @@ from collections.abc import Sequence
 from types import MappingProxyType
 from typing import Final
 
-from ledgerstone.enquiry.scene.piece_keys import UPRIGHT
 from ledgerstone.enquiry.scene.said import SaidOpening, SaidPiece
 from ledgerstone.enquiry.sentence.measure import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.word_sets import word_set
+from ledgerstone.order import UPRIGHT_USES
 
 _OWN_NOUNS: Final = word_set(
     "island slip slips jamb jambs bar vanity washstand desk hearth shelf sill mantel mantelpiece"
@@ -74,8 +74,8 @@ def telling_words(words: Sequence[str]) -> frozenset[str]:
 
 def with_room_for(what: str, piece: SaidPiece, pieces: Sequence[SaidPiece]) -> SaidPiece:
     """Return the slab that an opening is in: the one that lies flat for what no upright one has."""
-    flat = [one for one in pieces if one.use not in UPRIGHT and one.has_size()]
-    return flat[0] if piece.use in UPRIGHT and what in _IN_FLAT and len(flat) == 1 else piece
+    flat = [one for one in pieces if one.use not in UPRIGHT_USES and one.has_size()]
+    return flat[0] if piece.use in UPRIGHT_USES and what in _IN_FLAT and len(flat) == 1 else piece
 
 
 def is_other(piece: SaidPiece, mention: Mention, names: frozenset[str]) -> bool:

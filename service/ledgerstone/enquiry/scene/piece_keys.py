@@ -6,11 +6,11 @@ from typing import Final
 
 from ledgerstone.enquiry.scene.said import Claim, Claims, SaidPiece
 from ledgerstone.enquiry.sentence.measure import Measure
+from ledgerstone.order import UPRIGHT_USES
 
 _KEYS: Final = {"long": "length", "deep": "deep", "wide": "wide", "across": "wide"}
 _BOTH: Final = 2
 _NEAR: Final = 1.3  # what is said again differs by less: chosen, no source
-UPRIGHT: Final = frozenset({"upstand", "splashback", "end-panel"})
 
 
 def piece_key(piece: SaidPiece, measure: Measure) -> str:
@@ -24,7 +24,7 @@ def piece_key(piece: SaidPiece, measure: Measure) -> str:
         key = role
     elif role == "high":
         is_face = not piece.use and measure.place == 2  # "bath panel 1700 x 555 high"
-        key = "width" if is_face or piece.use in UPRIGHT else "high"
+        key = "width" if is_face or piece.use in UPRIGHT_USES else "high"
     elif role in _KEYS or role.startswith("edge:"):
         key = _KEYS.get(role, role)
     elif measure.axis:

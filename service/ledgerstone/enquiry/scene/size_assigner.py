@@ -6,11 +6,12 @@ from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.enquiry.scene.opening_sizes import opening_key, turn
-from ledgerstone.enquiry.scene.piece_keys import UPRIGHT, is_round_by, piece_key, told_again
+from ledgerstone.enquiry.scene.piece_keys import is_round_by, piece_key, told_again
 from ledgerstone.enquiry.scene.said import Claim, SaidOpening, SaidPiece, say
 from ledgerstone.enquiry.scene.subjects import ROUND_HOLES
 from ledgerstone.enquiry.sentence.amounts import Amounts
 from ledgerstone.enquiry.sentence.measure import Measure, in_other_unit
+from ledgerstone.order import UPRIGHT_USES
 from ledgerstone.quantities import Length
 
 _PLAUSIBLE_AS: Final = {key: key for key in ("thickness", "diameter", "width")} | dict.fromkeys(
@@ -98,7 +99,7 @@ class SizeAssigner:
         role: str,
         rank: tuple[int, int],
     ) -> None:
-        if role == "width" and piece.use not in UPRIGHT:
+        if role == "width" and piece.use not in UPRIGHT_USES:
             role = "deep"
         claim = self.claim(measure, role, rank)
         if claim is not None:
@@ -180,7 +181,7 @@ class SizeAssigner:
             return
         sizes = [
             (
-                self.claim(pair, "width" if piece.use in UPRIGHT else "deep", rank)
+                self.claim(pair, "width" if piece.use in UPRIGHT_USES else "deep", rank)
                 or self.claim(pair, "length", rank),
                 pair,
             )
@@ -241,8 +242,8 @@ class SizeAssigner:
         is_newer = all(one.rank[0] < rank[0] for one in known)
         if claim is not None and claim.mm <= _THIN_MM and is_newer:
             led = piece.has_size() or len(measures) > 1 or measure.is_attribute
-            if led or piece.use in UPRIGHT:
-                key = "width" if piece.use in UPRIGHT and claim.mm > 60 else "thickness"
+            if led or piece.use in UPRIGHT_USES:
+                key = "width" if piece.use in UPRIGHT_USES and claim.mm > 60 else "thickness"
                 say(piece.claims, key, claim)
         elif piece.shape == "round" and "diameter" not in piece.claims:
             self._say(piece, "diameter", measure, "diameter", rank)

@@ -10,11 +10,10 @@ from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.word_sets import word_set
-from ledgerstone.order import MAX_SLABS
+from ledgerstone.order import MAX_SLABS, UPRIGHT_USES
 
 ROUND_HOLES: Final = word_set("tap waste drain parasol cable socket soap post")
 _SINKS: Final = frozenset({"sink", "basin"})
-_UPRIGHT: Final = frozenset({"upstand", "splashback", "end-panel"})
 _MAX_NAMED: Final = 2 * MAX_SLABS
 _MAX_OPENINGS = 20
 _AWAY: Final = word_set("von from off to along behind at vom zur zum under over")
@@ -159,12 +158,12 @@ class Subjects:
         if begun and ((is_another and (own or free)) or self._is_also(mention, sentence, own=own)):
             return True
         same = any(piece.use == mention.name or not mention.name for piece in self.scene.pieces)
-        if mention.name in _UPRIGHT and own and begun and not same:
+        if mention.name in UPRIGHT_USES and own and begun and not same:
             return True  # an upstand has other sizes than the slab before it
         if same or not current.use:
             return False
         if free:
-            with_it = ("with", "mit") if mention.name in _UPRIGHT else ()
+            with_it = ("with", "mit") if mention.name in UPRIGHT_USES else ()
             return mention.is_indefinite and mention.preposition in ("", *_FOR, *with_it)
         return own and mention.preposition in ("", "for") and begun and mention.is_indefinite
 

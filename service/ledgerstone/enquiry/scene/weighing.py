@@ -12,13 +12,13 @@ from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Final
 
-from ledgerstone.enquiry.scene.piece_keys import UPRIGHT
 from ledgerstone.enquiry.scene.said import Claim, Claims, SaidPiece, newest
 from ledgerstone.enquiry.sentence.amounts import LIKELY_MM, PLAUSIBLE_MM
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.text.tokens import TextSpan
+from ledgerstone.order import UPRIGHT_USES
 
 # Hints, in units of how much one sure hint counts. Chosen, no source.
 HINTS: Final = MappingProxyType(
@@ -174,7 +174,7 @@ def _score(piece: SaidPiece, slot: str, claim: Claim, witness: Witness) -> float
     """Weigh the hints that a reading is a slab's size of one name."""
     is_thin = witness.role == "deep" and claim.mm <= LIKELY_MM["thickness"][1]
     hints = ["called nothing" if is_thin and slot == "thickness" else _called(piece, slot, witness)]
-    is_upright = piece.use in UPRIGHT and slot == "width"
+    is_upright = piece.use in UPRIGHT_USES and slot == "width"
     role = "width" if is_upright else _ROLE.get(slot, slot)
     low, high = LIKELY_MM[role]
     least, most = PLAUSIBLE_MM[role]
@@ -194,7 +194,7 @@ def _score(piece: SaidPiece, slot: str, claim: Claim, witness: Witness) -> float
 def _called(piece: SaidPiece, slot: str, witness: Witness) -> str:
     """Give the hint of what a size is called, or of its place in a group."""
     role = "" if witness.role == "size" else witness.role
-    if role in _CALLED[slot] or (role == "high" and slot == "width" and piece.use in UPRIGHT):
+    if role in _CALLED[slot] or (role == "high" and slot == "width" and piece.use in UPRIGHT_USES):
         return "called so"
     if role in _EITHER:
         return "called wide" if slot in ("length", "width") else "called otherwise"

@@ -139,11 +139,11 @@ def _value(word: str) -> Fraction | None:
     if found is None:
         return None
     counts = [(found["thousands"], 1000), (found["hundreds"], 100)]
-    told = [(_below_hundred(count or "ein"), n) for count, n in counts if _NAMES[n] in word]
+    parts = [(_below_hundred(count or "ein"), n) for count, n in counts if _NAMES[n] in word]
     rest = _below_hundred(found["rest"])
-    if rest is None or any(count is None for count, _ in told):
+    if rest is None or any(count is None for count, _ in parts):
         return None
-    return sum((count * n for count, n in told if count is not None), rest)
+    return sum((count * n for count, n in parts if count is not None), rest)
 
 
 def _below_hundred(word: str) -> Fraction | None:

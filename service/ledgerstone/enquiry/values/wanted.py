@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
-from ledgerstone.enquiry.scene.piece_keys import UPRIGHT
 from ledgerstone.enquiry.scene.said import NOWHERE, SaidOrder, SaidPiece
+from ledgerstone.order import UPRIGHT_USES
 
 _APART: Final = 30  # characters between an announcement and the first size
 
@@ -39,7 +39,7 @@ def _is_partial(piece: SaidPiece, others: Sequence[SaidPiece]) -> bool:
     """
     known = set(piece.claims) - {"thickness", "high"}
     is_item = bool(piece.label) and piece.label != "named"
-    is_named = is_item or bool(piece.like or piece.openings) or piece.use in UPRIGHT
+    is_named = is_item or bool(piece.like or piece.openings) or piece.use in UPRIGHT_USES
     is_named = is_named or piece.shape == "round" or piece.quantity > 1
     if len(known) > 1 or known & {"diameter"} or is_named:
         return False

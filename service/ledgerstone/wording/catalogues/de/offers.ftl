@@ -9,8 +9,8 @@ choice-templating = { $tax ->
    *[in-all] Aufmaß vor Ort: { $visit } und { $each } je Stück.
 }
 choice-sealer-food = { $declared ->
-    [yes] Für Lebensmittel erklärt.
-   *[no] Nicht für Lebensmittel erklärt: ein Brett benutzen.
+    [yes] Für den Kontakt mit Lebensmitteln erklärt.
+   *[no] Nicht für den Kontakt mit Lebensmitteln erklärt: Bereiten Sie Speisen auf einem Brett zu.
 }
 choice-heated-curing = In unserem beheizten Zelt bei { $warmth } nachbehandeln, damit es früher fertig ist. Der Preis schließt das Zelt dann ein.
 request-sent = Ihre Anfrage zu { $offer } ist bei { $workshop }.

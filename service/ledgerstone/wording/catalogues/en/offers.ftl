@@ -10,7 +10,7 @@ choice-templating = { $tax ->
 }
 choice-sealer-food = { $declared ->
     [yes] Declared for contact with food.
-   *[no] Not declared for contact with food: prepare it on a board.
+   *[no] Not declared for contact with food: prepare food on a board.
 }
 choice-heated-curing = Cure it in our heated tent at { $warmth }, to have it sooner. The price then includes the tent.
 request-sent = Your request for { $offer } is with { $workshop }.

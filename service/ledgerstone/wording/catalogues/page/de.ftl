@@ -8,7 +8,7 @@ page =
     .skip = Zur Antwort springen
     .made-by = { $name }, { $town }
     .made-up-by = { $name }, { $town } (erfunden)
-    .no-script = JavaScript ist aus: Tragen Sie ein, was Sie wissen, dann „Nach dem Preis fragen“.
+    .no-script = JavaScript ist aus: Tragen Sie ein, was Sie wissen, und drücken Sie „Nach dem Preis fragen“.
     .reach = Schreiben Sie an { $email } oder rufen Sie { $telephone } an.
     .write-to = Schreiben Sie an
     .or-call = oder rufen Sie an:
@@ -205,15 +205,15 @@ cutout =
 
 relief =
     .outline = Ihre Form
-    .x = Linkes Ende bis linker Rand
-    .y = Von vorn bis vorderer Rand
+    .x = Linkes Ende bis zum linken Rand
+    .y = Von vorn bis zum vorderen Rand
     .depth = Tiefe nach unten
     .grooves = Rillen
     .fall = Gefälle
 
 sketch =
     .name = Ihre Platte von oben
-    .hint = Ausschnitt oder Randpunkt ziehen, oder drücken und Knöpfe oder Pfeiltasten nehmen. Zahlen öffnen Hinweise.
+    .hint = Ausschnitt oder Randpunkt ziehen, oder antippen und mit Knöpfen oder Pfeiltasten bewegen. Zahlen öffnen Hinweise.
     .front = vorn { $length }
     .opening = { $name }: Mitte { $x } von links, { $y } von vorn
     .handle-x = { $name }: { $x }
@@ -324,7 +324,7 @@ overhang =
 
 frame =
     .sides = Seiten auf dem Gestell
-    .width = Breite des Gestells
+    .width = Auflagebreite
 
 ends =
     .depth = Tiefe des Auflagers
@@ -335,7 +335,7 @@ pedestal =
 legs =
     .title = Beine
     .one = Bein { $number }
-    .pad = Breite je Bein
+    .pad = Auflagebreite je Bein
     .add = Bein hinzufügen
 
 ledges =
@@ -370,7 +370,7 @@ delivery =
     .floor = Stockwerk
     .floor-hint = 0 ist das Erdgeschoss
     .people = Personen zum Tragen
-    .ceiling = Geringste Höhe
+    .ceiling = Niedrigste Decke
     .turn = Enge Ecke
     .turn-from = Breite vor der Ecke
     .turn-into = Breite nach der Ecke
@@ -502,7 +502,7 @@ findings =
     .caution = Achtung
     .note = Hinweis
     .go = Zum Feld: { $name }
-    .not-checked = Danach geprüft: { $stages }.
+    .not-checked = Wird danach geprüft: { $stages }.
 
 stage =
     .shape = die Form
@@ -523,7 +523,7 @@ remedy =
             [one] { $n } Tag früher
            *[other] { $n } Tage früher
         }
-    .done = Geändert. „Rückgängig“ holt es zurück.
+    .done = Geändert. „Rückgängig“ nimmt es zurück.
     .stale = Die Anfrage ist jetzt eine andere. Die Antwort kommt.
     .ghost = Der Plan mit der Änderung
     .unpriced = Was es kostet, zeigt sich danach
@@ -542,7 +542,7 @@ drawing =
 trouble =
     .down = Der Preisdienst ist nicht erreichbar.
     .busy = Der Preisdienst ist ausgelastet.
-    .failed = Der Preisdienst ist gescheitert.
+    .failed = Der Preisdienst hatte einen Fehler.
     .missing = Der Preisdienst antwortet hier nicht.
     .kept = Ihre Eingaben bleiben erhalten.
     .retry = Neuer Versuch in { $n } s.
@@ -616,7 +616,7 @@ bar =
     .name = Auf einen Blick
     .picture = Bild groß ansehen
     .last = Letzte Antwort: { $answer }
-    .loose = Auflage ungeprüft
+    .rests-open = Auflage offen
     .last-for = Für { $what }; neu in { $n } s
     .again = Neu in { $n } s
 

@@ -200,7 +200,7 @@ cutout =
     .heat = A hot appliance sits in it
     .size_from = Its size
     .measured = is measured
-    .template-to-follow = by a template
+    .template-to-follow = from a template
     .remove = Remove this opening
     .points = Corners of the opening
 
@@ -617,7 +617,7 @@ bar =
     .name = At a glance
     .picture = See the picture large
     .last = Last answer: { $answer }
-    .loose = supports not checked
+    .rests-open = supports not checked
     .last-for = For { $what }; again in { $n } s
     .again = Again in { $n } s
 
