@@ -88,9 +88,8 @@ AGAINST: Final = (
         2,
         re.compile(
             r"\b(?:four|five|[45])[ -]stars?\b|\bwhat a (?:joy|delight|beauty)\b"
-            r"|\b(?:darauf|damit|miteinander|gemeinsam) angestoßen\b"
-            r"|\b(?:nicest|finest|best) (?:\w+ ){1,4}(?:i|he|she|they|we)(?:['’]d|['’]ve|['’]s"
-            r"| had| has| have)(?: ever)? seen\b",
+            r"|\b(?:darauf|damit|miteinander) angestoßen\b|\b(?:nicest|finest|best) (?:\w+ ){1,4}"
+            r"(?:i|he|she|they|we)(?:['’]d|['’]ve|['’]s| had| has| have)(?: ever)? seen\b",
             re.IGNORECASE,
         ),
     ),
