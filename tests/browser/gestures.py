@@ -2,10 +2,24 @@
 
 import json
 import re
+import time
+from collections.abc import Callable
 from typing import Any
 
 import pytest
 from playwright.sync_api import Locator, Page
+
+from support.page_waits import PATIENCE_MS
+
+LOOK_AGAIN_MS = 50
+
+
+def eventually(page: Page, holds: Callable[[], bool]) -> None:
+    """Look again and again until what is measured on the page holds."""
+    deadline = time.monotonic() + PATIENCE_MS / 1000
+    while not holds():
+        assert time.monotonic() < deadline
+        page.wait_for_timeout(LOOK_AGAIN_MS)
 
 
 def thing(page: Page, key: str) -> Locator:

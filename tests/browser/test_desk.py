@@ -3,13 +3,14 @@
 import re
 import time
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 
 import pytest
 from playwright.sync_api import Browser, FloatRect, Locator, Page, ViewportSize, expect
 
 from browser.conftest import DESK, MAKER_KEY, Look, Maker, Served, at_desk, enter, kept_offers
-from browser.gestures import tab_to
+from browser.gestures import eventually, tab_to
 from browser.states import SMALL_TARGETS, TOO_WIDE
 from support.desk_messages import MESSAGES, POTTING
 from support.page_texts import desk_text
@@ -17,10 +18,8 @@ from support.page_texts import desk_text
 pytestmark = pytest.mark.browser
 PHONE: ViewportSize = {"width": 390, "height": 844}
 MAX_ACTIONS, MAX_S = 10, 180
-BELOW_THE_BAR = """place => {
-  const top = document.querySelector(`${place} h2`).getBoundingClientRect().top;
-  return top >= document.querySelector("#steps").getBoundingClientRect().bottom - 1;
-}"""
+BELOW_THE_BAR = """heading => heading.getBoundingClientRect().top
+  >= document.querySelector("#steps").getBoundingClientRect().bottom - 1"""
 
 
 Picture = Callable[[Page, str], None]
@@ -250,9 +249,9 @@ def test_the_bar_of_steps_shows_every_step_and_leads_to_it(maker: Maker, languag
         assert max(box["x"] + box["width"] for box in boxes) <= viewport["width"]
         for step in steps.all():
             step.click()
-            place = str(step.get_attribute("href"))
-            expect(page.locator(f"{place} h2").first).to_be_in_viewport(ratio=1)
-            page.wait_for_function(BELOW_THE_BAR, arg=place)  # it may glide there
+            heading = page.locator(f"{step.get_attribute('href')} h2").first
+            expect(heading).to_be_in_viewport(ratio=1)
+            eventually(page, partial(heading.evaluate, BELOW_THE_BAR))  # it may glide there
 
 
 def test_every_state_reads_well_in_light_and_dark(maker: Maker, no_violations: Look) -> None:

@@ -14,6 +14,7 @@ import pytest
 from playwright.sync_api import Browser, Download, Page, expect
 
 from browser.conftest import DESK, Look, Maker, Served, at_desk
+from browser.gestures import eventually
 from support.day import TODAY
 from support.desk_messages import POTTING
 from support.imap_server import PASSWORD, ImapServer, imap_server
@@ -106,10 +107,7 @@ def test_the_letter_is_copied_formatted_or_as_text_whole_or_short(maker: Maker) 
     assert "<table" in html
     assert "Hello Tamsin" in text
     page.get_by_text(desk_text("reply.short")).click()
-    page.wait_for_function(
-        "most => document.querySelector('#letter').innerText.split(/\\s+/).length <= most",
-        arg=0.6 * len(whole),
-    )
+    eventually(page, lambda: len(letter.inner_text().split()) <= 0.6 * len(whole))
     maker.press(desk_text("reply.copy-text"))
     assert page.evaluate(COPIED, "text/html") is None
     short = page.evaluate(COPIED, "text/plain")

@@ -7,6 +7,7 @@ import pytest
 from playwright.sync_api import expect
 
 from browser.conftest import Look, Maker
+from browser.gestures import eventually
 from ledgerstone.wording import Message, english, speech_in
 from support.day import TODAY
 from support.page_texts import desk_text
@@ -126,7 +127,8 @@ def test_a_yes_with_an_open_question_says_so_until_it_is_answered(
     row.get_by_role("button", name="Open ").click()
     drawn = page.locator("#opened .drawn figure")
     expect(drawn).to_contain_text("2000 mm")
-    page.wait_for_function("() => document.querySelector('#opened .drawn img').naturalWidth > 0")
+    drawing = page.locator("#opened .drawn img").first
+    eventually(page, lambda: drawing.evaluate("img => img.naturalWidth > 0"))
     expect(page.locator("#opened .asked")).to_contain_text(asks)
     no_violations(page, "an offer with an open question")
     with page.expect_request("**/v1/job-sheets") as sent:

@@ -1,5 +1,6 @@
 """The page in a maker's own site: one line, its height, its looks, a strict policy."""
 
+import math
 import re
 from collections.abc import Iterator
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
@@ -11,6 +12,7 @@ import pytest
 from playwright.sync_api import Browser, Frame, Page, expect
 
 from browser.conftest import Look, Served
+from browser.gestures import eventually
 from support.page_waits import settled
 from support.ports import free_port
 
@@ -105,11 +107,12 @@ def test_the_frame_is_as_high_as_the_page(site: Page) -> None:
     frame = inside(site)
     whole = "document.documentElement"
     fits = f"{whole}.scrollHeight - {whole}.clientHeight <= 1"
-    frame.wait_for_function(fits)
+    eventually(site, lambda: frame.evaluate(fits))
     before = frame.evaluate(f"{whole}.clientHeight")
     frame.get_by_role("button", name="Basin", exact=True).click()
     settled(frame)
-    frame.wait_for_function(f"{whole}.clientHeight > {before} && {fits}")
+    grows = f"{whole}.clientHeight > {before} && {fits}"
+    eventually(site, lambda: frame.evaluate(grows))
 
 
 def test_the_price_stays_in_sight_in_a_frame(site: Page) -> None:
@@ -117,9 +120,13 @@ def test_the_price_stays_in_sight_in_a_frame(site: Page) -> None:
     frame = inside(site)
     for y in (300, 1200):
         site.evaluate(f"window.scrollTo(0, {y})")
-        top = site.evaluate("document.querySelector('iframe').getBoundingClientRect().top")
-        bottom = "document.querySelector('#bar').getBoundingClientRect().bottom"
-        frame.wait_for_function(f"Math.abs({bottom} + {top} - 800) <= 2")
+        eventually(site, lambda: abs(_foot(frame) - 800) <= 2)
+
+
+def _foot(frame: Frame) -> float:
+    """How far down the window the bar ends."""
+    box = frame.locator("#bar").bounding_box()
+    return box["y"] + box["height"] if box else math.inf
 
 
 def test_the_looks_follow_the_site(site: Page) -> None:
@@ -164,9 +171,13 @@ def test_a_link_in_the_frame_scrolls_the_site(site: Page) -> None:
     frame = inside(site)
     site.evaluate("window.scrollTo(0, 400)")
     frame.locator("#glance").click()
-    place = "document.querySelector('iframe').getBoundingClientRect().top"
-    inner = frame.evaluate("document.querySelector('#answer').getBoundingClientRect().top")
-    site.wait_for_function(f"0 <= {place} + {inner} && {place} + {inner} <= 80")
+    eventually(site, lambda: 0 <= _top(frame) <= 80)
+
+
+def _top(frame: Frame) -> float:
+    """How far down the window the answer begins."""
+    box = frame.locator("#answer").bounding_box()
+    return box["y"] if box else math.inf
 
 
 def test_a_height_from_anybody_else_is_ignored(site: Page) -> None:

@@ -6,7 +6,7 @@ import pytest
 from playwright.sync_api import Page, Route, ViewportSize, expect
 
 from browser.conftest import Settle
-from browser.gestures import price
+from browser.gestures import eventually, price
 from browser.states import LOW
 from support.page_texts import page_text
 
@@ -98,7 +98,7 @@ def test_the_picture_fills_the_screen_when_it_is_enlarged(desk: Page, settle: Se
         settle(desk)
         desk.locator(".thumb").click()
         large = desk.get_by_role("dialog")
-        desk.wait_for_function(FILLS)
+        eventually(desk, lambda: desk.evaluate(FILLS))
         large.get_by_role("button", name=page_text("large.close"), exact=True).click()
         expect(large).to_have_count(0)
 
