@@ -79,6 +79,7 @@ def test_the_finished_size_is_stated_for_what_was_measured(desk: Page, settle: S
     )
     desk.get_by_label(page_text("size_from.label")).select_option("over-units")
     desk.get_by_label(page_text("rests.label"), exact=True).select_option("units")
+    settle(desk)
     unfold(desk, "Overhang")
     desk.locator("#rests-overhang-front").fill("20")
     desk.locator("#rests-overhang-left").fill("15")

@@ -117,10 +117,11 @@ def test_it_watches_and_comes_back(server: ImapServer, tmp_path: Path) -> None:
             time.sleep(1)  # it is told of what comes while it waits
             server.deliver(post(2).as_bytes())
             _until(server, 2)
+            said = _said_until(running, "2: a draft")  # the draft lies there before it is told
             relay.cut()
             server.deliver(post(3).as_bytes())
             _until(server, 3)
-            said = _said_until(running, "3: a draft")  # the draft lies there before it is told
+            said += _said_until(running, "3: a draft")
         finally:
             running.send_signal(signal.SIGTERM)
             _, errors = running.communicate(timeout=TIMEOUT_S)
