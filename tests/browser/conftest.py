@@ -250,6 +250,19 @@ def at_desk(browser: Browser, served: Served, **options: object) -> tuple[Browse
     return context, page
 
 
+def at_form(
+    browser: Browser, served: Served, subject: str = "", **options: object
+) -> tuple[BrowserContext, Page]:
+    """Open the workshop's form at a subject, enter the key, and wait for the typical jobs."""
+    context = browser.new_context(**options)  # type: ignore[arg-type]  # playwright's many
+    context.set_default_timeout(PATIENCE_MS)
+    page = context.new_page()
+    page.goto(f"{served.url}desk/workshop/{subject}")
+    enter(page, MAKER_KEY)
+    page.locator("#outcome tr").nth(2).wait_for()
+    return context, page
+
+
 def kept_offers(page: Page) -> list[dict[str, Any]]:
     """Return the offers that the desk keeps in this browser, the newest first."""
     kept: list[dict[str, Any]] = page.evaluate(

@@ -2,15 +2,15 @@
 
 import re
 from pathlib import Path
+from typing import Any
 
 import pytest
 from playwright.sync_api import Browser, Route, expect
 
-from browser.conftest import MAKER_KEY, Look, Served, enter
+from browser.conftest import Look, Served, at_form
 from browser.states import SMALL_TARGETS, TOO_WIDE
 from ledgerstone.workshop import load_profile
 from support.page_texts import workshop_text
-from support.page_waits import PATIENCE_MS
 from support.profile_form import begun
 
 pytestmark = pytest.mark.browser
@@ -37,6 +37,7 @@ ANSWERS = {
     "/areas/0/own_van": "80",
     "/areas/0/fitted": "275",
 }
+OREGON: dict[str, Any] = {"locale": "en-US", "viewport": {"width": 390, "height": 844}}
 HOURS = ("4.5", "13", "28")
 MOST_ANSWERS = 31
 
@@ -55,11 +56,7 @@ def test_thirty_answers_end_the_trial(
     chromium: Browser, own_service: Served, profile: Path, no_violations: Look
 ) -> None:
     """The form opens on them, says what is left, and what is saved is no trial."""
-    context = chromium.new_context(locale="en-US", viewport={"width": 390, "height": 844})
-    context.set_default_timeout(PATIENCE_MS)
-    page = context.new_page()
-    page.goto(f"{own_service.url}desk/workshop/")
-    enter(page, MAKER_KEY)
+    context, page = at_form(chromium, own_service, **OREGON)
     page.locator(".jobs input").nth(2).wait_for()
     takes = page.locator(".jobs [data-job]")  # told before anything is changed
     expect(takes).to_have_text([re.compile(r"[1-9]\d*(\.\d)?")] * len(HOURS))
@@ -105,12 +102,7 @@ def test_a_tick_while_it_works_out_what_was_taken_out_is_kept(
 ) -> None:
     """An edge is taken out; before the service has answered, the tick of the step is pressed."""
     assert profile.exists()
-    context = chromium.new_context(locale="en-US", viewport={"width": 390, "height": 844})
-    context.set_default_timeout(PATIENCE_MS)
-    page = context.new_page()
-    page.goto(f"{own_service.url}desk/workshop/#finishes")
-    enter(page, MAKER_KEY)
-    page.locator("#outcome tr").nth(2).wait_for()
+    context, page = at_form(chromium, own_service, "#finishes", **OREGON)
     refused: list[str] = []
     page.on("response", lambda got: refused.append(got.url) if got.status == 400 else None)
     edges = page.locator('section[data-pointer="/edges"] > details')
@@ -140,12 +132,7 @@ def test_hours_that_do_not_read_are_told_why_and_what_the_figures_are_of(
 ) -> None:
     """A unit is taken, a span is told; beside a fault the figures say which state they are of."""
     assert profile.exists()
-    context = chromium.new_context(locale="en-US", viewport={"width": 390, "height": 844})
-    context.set_default_timeout(PATIENCE_MS)
-    page = context.new_page()
-    page.goto(f"{own_service.url}desk/workshop/")
-    enter(page, MAKER_KEY)
-    page.locator("#outcome tr").nth(2).wait_for()
+    context, page = at_form(chromium, own_service, **OREGON)
     hours, fault = page.locator("#job-1"), page.locator("#job-1-fault")
     hours.fill("a morning")
     expect(fault).to_be_visible()
@@ -165,12 +152,7 @@ def test_each_link_leads_to_its_place_as_often_as_it_is_pressed(
 ) -> None:
     """A heading opens its item, a step comes into view again, and the bar keeps the subject."""
     assert profile.exists()
-    context = chromium.new_context(locale="en-US", viewport={"width": 390, "height": 844})
-    context.set_default_timeout(PATIENCE_MS)
-    page = context.new_page()
-    page.goto(f"{own_service.url}desk/workshop/")
-    enter(page, MAKER_KEY)
-    page.locator("#outcome tr").nth(2).wait_for()
+    context, page = at_form(chromium, own_service, **OREGON)
     page.locator('#step-looks a[href="#/palette/0"]').click()
     entry = page.locator('details[data-pointer="/palette/0"]')
     expect(entry).to_have_attribute("open", "")

@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, Route, expect
 
-from browser.conftest import MAKER_KEY, Look, Served, enter
+from browser.conftest import MAKER_KEY, Look, Served, at_form, enter
 from browser.states import SMALL_TARGETS, TOO_WIDE
 from ledgerstone.api.keeping import backup_folder
 from ledgerstone.terms import trial_message
@@ -142,12 +142,7 @@ def test_in_german_nothing_is_lost_while_the_service_is_away(
     chromium: Browser, own_service: Served, profile: Path, no_violations: Look
 ) -> None:
     """The form in German, on a wide screen; what is typed while nobody answers is tried later."""
-    context = chromium.new_context(locale="de-DE")
-    context.set_default_timeout(PATIENCE_MS)
-    page = context.new_page()
-    page.goto(f"{own_service.url}desk/workshop/#shades")
-    enter(page, MAKER_KEY)
-    page.locator("#outcome tr").nth(2).wait_for()
+    context, page = at_form(chromium, own_service, "#shades", locale="de-DE")
     page.locator('details[data-pointer="/palette/0"] > summary').click()
     no_violations(page, "shades in German")
     own_service.stop()

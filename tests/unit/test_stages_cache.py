@@ -40,7 +40,8 @@ def test_an_order_with_one_slab_changed_works_out_that_slab_alone(workshop: Work
     """Of three slabs the other two are taken from the order before, whatever else is changed."""
     cache = StageCache()
     stores = [_CountingStore[Any, Any](32) for _ in range(4)]
-    cache.shapes, cache.handling, cache.in_place, cache.steel = stores
+    results = cache.results
+    results.shapes, results.handling, results.in_place, results.steel = stores
     slabs = [order["slabs"][0] for order in list(EVERYDAY.values())[:3]]
 
     def computed_for(*slabs: Json, **more: object) -> list[int]:
@@ -103,11 +104,14 @@ def test_two_profiles_that_take_turns_are_each_worked_out_once(workshop: Worksho
     def works_out(profile: Workshop) -> bool:
         """Quote by a profile; whether anything was worked out that was not known."""
         cache.use_for(profile)
-        known = {id(store): list(store._kept.items()) for store in (cache.in_place, cache.handling)}
+        known = {
+            id(store): list(store._kept.items())
+            for store in (cache.results.in_place, cache.results.handling)
+        }
         order = read_order({"slabs": [slab]}, profile)
         kept = repr(quote(order, workshop=profile, bookings=(), today=TODAY, cache=cache))
         assert kept == repr(quote(order, workshop=profile, bookings=(), today=TODAY))
-        stores = (cache.in_place, cache.handling)
+        stores = (cache.results.in_place, cache.results.handling)
         return known != {id(store): list(store._kept.items()) for store in stores}
 
     turns = (workshop, weaker, workshop, weaker, weakest, weaker, workshop)

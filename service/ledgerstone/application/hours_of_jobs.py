@@ -6,12 +6,12 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
-from typing import Any, Final
+from typing import Final
 
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.typical_jobs import typical_jobs
 from ledgerstone.errors import ProfileError
-from ledgerstone.json_types import KeyPath
+from ledgerstone.json_types import JSON, KeyPath
 from ledgerstone.workshop.confirming import confirm_all
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.entries import entry_of
@@ -116,7 +116,7 @@ def _rounded(amount: float) -> str:
     return format(round(exact, _DIGITS - 1 - exact.adjusted()).normalize(), "f")
 
 
-def _rates(part: Any, path: KeyPath = ()) -> Iterator[KeyPath]:  # noqa: ANN401  any part of a document
+def _rates(part: JSON, path: KeyPath = ()) -> Iterator[KeyPath]:
     """Yield the path of every rate of hours in a document."""
     if isinstance(part, Mapping | list):
         for key, value in part.items() if isinstance(part, Mapping) else enumerate(part):

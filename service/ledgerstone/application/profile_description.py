@@ -9,7 +9,7 @@ from typing import Any
 
 from ledgerstone.application.profile_changes import pointer_of
 from ledgerstone.errors import ProfileFault
-from ledgerstone.json_types import KeyPath
+from ledgerstone.json_types import JSON, KeyPath
 from ledgerstone.message import Message
 from ledgerstone.wording import Speech
 from ledgerstone.wording.profile import choice_in, label_in
@@ -70,7 +70,7 @@ def named_values(
             yield f"{item}{label}: {value}{unit}".rstrip()
 
 
-def _item_named(raw: Any, path: KeyPath) -> str:  # noqa: ANN401  any part of a document
+def _item_named(raw: JSON, path: KeyPath) -> str:
     """The first text of the innermost item around a value, and a colon."""
     name = ""
     for k, step in enumerate(path[:-1]):

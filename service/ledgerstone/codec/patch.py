@@ -9,7 +9,7 @@ from typing import Any
 from ledgerstone.codec.order_in import escape
 from ledgerstone.codec.order_out import write_member
 from ledgerstone.errors import NotUnderstood
-from ledgerstone.json_types import JSON
+from ledgerstone.json_types import JSON, value_at
 from ledgerstone.remedies import Change, Outcome, State, Trial
 
 Patch = list[dict[str, Any]]
@@ -67,7 +67,7 @@ def _test(sent: JSON, path: Sequence[str | int]) -> dict[str, JSON]:
     if len(around) < len(path) and len(around) <= 2:
         index = around[1] if len(around) == 2 and around[0] == "slabs" else 0
         around = ["slabs", index, "outline"]
-    return {"op": "test", "path": _pointer(around), "value": _at(sent, around)}
+    return {"op": "test", "path": _pointer(around), "value": value_at(sent, around)}
 
 
 def _value(new: JSON) -> JSON:
@@ -83,13 +83,6 @@ def _known(document: JSON, path: Sequence[str | int]) -> int:
             return depth
         here = here[step]
     return len(path)
-
-
-def _at(document: JSON, path: Sequence[str | int]) -> JSON:
-    here = document
-    for step in path:
-        here = here[step]
-    return here
 
 
 def _pointer(path: Sequence[str | int]) -> str:

@@ -58,7 +58,7 @@ def _found(layout: Layout, context: StageContext) -> Placement | None:
     for to_mm in (COARSE_MM, FINE_MM):
         each = replace(layout, to_mm=to_mm)
         key = (SlabKey.of(each.slab), each.freedom, to_mm, repr(each.keeps_off))
-        found: Placement | None = context.cache.layouts.get_or_compute(key, each.placed)
+        found: Placement | None = context.cache.results.layouts.get_or_compute(key, each.placed)
         if found is not None:
             return found
     return None

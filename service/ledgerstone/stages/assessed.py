@@ -116,7 +116,7 @@ def assess_handling(planned: Planned, i: int, context: StageContext) -> SlabStre
         cover,
         turning,
     )
-    return context.cache.handling.get_or_compute(key, compute)
+    return context.cache.results.handling.get_or_compute(key, compute)
 
 
 def assess_in_place(planned: Planned, i: int, context: StageContext) -> InPlace:
@@ -144,7 +144,7 @@ def _on_its_rests(planned: Planned, i: int, context: StageContext) -> OnItsRests
 
     without_edges = replace(slab, edges={})
     key = InPlaceKey(SlabKey.without_appearance(without_edges), weight_of(slab, workshop))
-    return context.cache.in_place.get_or_compute(key, compute)
+    return context.cache.results.in_place.get_or_compute(key, compute)
 
 
 def _steel_of(planned: Planned, i: int, strength: SlabStrength, context: StageContext) -> SteelPlan:
@@ -152,7 +152,7 @@ def _steel_of(planned: Planned, i: int, strength: SlabStrength, context: StageCo
     key = SteelKey(SlabKey.of(slab), _workshop_temp_c(context), _cover(planned, context))
     after = _on_its_rests(planned, i, context).after
     compute = partial(advise, slab, planned.shapes[i], strength, after, context.workshop)
-    return context.cache.steel.get_or_compute(key, compute)
+    return context.cache.results.steel.get_or_compute(key, compute)
 
 
 def _casting_day(context: StageContext) -> date:

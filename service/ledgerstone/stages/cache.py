@@ -28,8 +28,6 @@ _SET_ASIDE: Final = frozenset(
     | {"mailbox", "standing", "fingerprint"}
 )
 
-_STORES: Final = ("shapes", "handling", "in_place", "steel", "layouts")
-
 K = TypeVar("K", bound=Hashable)
 V = TypeVar("V")
 
@@ -112,39 +110,39 @@ class SteelKey:
     cover: Curing
 
 
-class StageCache:
-    """One bounded store for each result of a stage, and the factored plates.
+class Results:
+    """One bounded store for each result of a stage, all of one workshop."""
 
-    Results depend on the workshop's profile too. Another profile has stores of its own; those of
-    the one before it are kept, since a maker's trials go to and fro between two: as it was, and as
-    it is changed.
-    """
-
-    def __init__(self, plates: Plates | None = None) -> None:
-        self.plates = plates if plates is not None else Plates()
-        self._workshop: Workshop | None = None
-        self._before: tuple[Workshop, dict[str, Any]] | None = None
-        self._clear()
-
-    def _clear(self) -> None:
+    def __init__(self) -> None:
         self.shapes: BoundedStore[SlabKey, Shape] = BoundedStore(MAX_SHAPES)
         self.handling: BoundedStore[HandlingKey, SlabStrength] = BoundedStore(MAX_RESULTS)
         self.in_place: BoundedStore[InPlaceKey, OnItsRests] = BoundedStore(MAX_RESULTS)
         self.steel: BoundedStore[SteelKey, SteelPlan] = BoundedStore(MAX_RESULTS)
         self.layouts: BoundedStore[Hashable, Any] = BoundedStore(MAX_SHAPES)  # of openings
 
+
+class StageCache:
+    """The results of the stages, and the factored plates.
+
+    Results depend on the workshop's profile too. Another profile has results of its own; those of
+    the one before it are kept, since a maker's trials go to and fro between two: as it was, and as
+    it is changed.
+    """
+
+    def __init__(self, plates: Plates | None = None) -> None:
+        self.plates = plates if plates is not None else Plates()
+        self.results = Results()
+        self._workshop: Workshop | None = None
+        self._before: tuple[Workshop, Results] | None = None
+
     def use_for(self, workshop: Workshop) -> None:
-        """Take the stores of a profile: those in use, those of the one before, or empty ones."""
+        """Take the results of a profile: those in use, those of the one before, or none yet."""
         if workshop is self._workshop:
             return
         if self._workshop is not None and _bearing(workshop) != _bearing(self._workshop):
-            kept = self._before
-            self._before = self._workshop, {name: getattr(self, name) for name in _STORES}
-            if kept is not None and _bearing(workshop) == _bearing(kept[0]):
-                for name, store in kept[1].items():
-                    setattr(self, name, store)
-            else:
-                self._clear()
+            before, self._before = self._before, (self._workshop, self.results)
+            is_back = before is not None and _bearing(workshop) == _bearing(before[0])
+            self.results = before[1] if before is not None and is_back else Results()
         self._workshop = workshop
 
 

@@ -47,7 +47,7 @@ def plan(order: Order, context: StageContext) -> Planned:
     """Work out each slab's plan and mass."""
     workshop = context.workshop
     shapes = tuple(
-        context.cache.shapes.get_or_compute(
+        context.cache.results.shapes.get_or_compute(
             SlabKey.without_appearance(slab), partial(shape_of, slab, workshop)
         )
         for slab in order.slabs

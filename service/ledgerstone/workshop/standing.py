@@ -16,7 +16,7 @@ from decimal import Decimal
 from types import MappingProxyType
 from typing import Any, Final, Literal, get_args
 
-from ledgerstone.json_types import KeyPath
+from ledgerstone.json_types import JSON, KeyPath
 from ledgerstone.message import Message
 from ledgerstone.workshop.measures import canonical
 from ledgerstone.workshop.usual_values import LIFTERS, SMALL_PRICES, TAX_RATE, WAYS, is_unused
@@ -185,7 +185,7 @@ def key_of(table: KeyPath) -> str:
     return _OFFERS_KEY if table == ("offer",) else _KEY
 
 
-def without_standing(value: Any, path: KeyPath = ()) -> Any:  # noqa: ANN401  any part of a document
+def without_standing(value: JSON, path: KeyPath = ()) -> JSON:
     """Return a document without the words that confirm its tables: what its records hold."""
     if len(path) > DEEPEST:
         return value

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any, Final
 
-from ledgerstone.json_types import KeyPath
+from ledgerstone.json_types import KeyPath, value_at
 
 TAX_RATE: Final = ("tax", "percent")  # by state in some countries, by what is sold in others
 LIFTERS: Final = ("lifting", "most_people")
@@ -40,14 +40,8 @@ def is_unused(path: KeyPath, raw: Mapping[str, Any]) -> bool:
     if path[:2] != WAYS or len(path) < _OF_A_WAY:
         return False
     try:
-        people, most = (_at(raw, place) for place in ((*path[:3], "people"), LIFTERS))
+        people, most = (value_at(raw, place) for place in ((*path[:3], "people"), LIFTERS))
         fewest = min(way["people"] for way in raw["handling"]["ways"])
         return bool(people > max(most, fewest))  # where no way is for so few, those for the fewest
     except (KeyError, IndexError, TypeError):
         return False
-
-
-def _at(part: Any, path: KeyPath) -> object:  # noqa: ANN401  any part of a document
-    for step in path:
-        part = part[step]
-    return part

@@ -20,6 +20,12 @@ def _said(draw: st.DrawFn, family: str) -> str:
     return str(draw(st.sampled_from(SAID[family])))
 
 
+def _one_slab(draw: st.DrawFn, family: str) -> Several:
+    slab = draw(a_slab())
+    text = _said(draw, family).format(l=slab[0], w=slab[1], t=slab[2])
+    return Several(text, lengths_of(slab))
+
+
 @st.composite
 def counted(draw: st.DrawFn) -> Several:
     """So many shelves of one length and so many of another; ``words`` has how many of each."""
@@ -46,9 +52,7 @@ def one_each(draw: st.DrawFn) -> Several:
 @st.composite
 def on_units(draw: st.DrawFn) -> Several:
     """A slab on so many units of one width and so many of another, which are no lengths of it."""
-    slab = draw(a_slab())
-    text = _said(draw, "on_units").format(l=slab[0], w=slab[1], t=slab[2])
-    return Several(text, lengths_of(slab))
+    return _one_slab(draw, "on_units")
 
 
 @st.composite
@@ -97,9 +101,7 @@ def lying_beside(draw: st.DrawFn) -> Several:
 @st.composite
 def named_sizes(draw: st.DrawFn) -> Several:
     """A slab whose sizes are named before all of them, or by its shape and its two ends."""
-    slab = draw(a_slab())
-    text = _said(draw, "named_sizes").format(l=slab[0], w=slab[1], t=slab[2])
-    return Several(text, lengths_of(slab))
+    return _one_slab(draw, "named_sizes")
 
 
 @st.composite
