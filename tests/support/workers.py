@@ -17,7 +17,7 @@ from multiprocessing import get_context
 from multiprocessing.connection import Connection, wait
 from multiprocessing.context import ForkProcess
 from pathlib import Path
-from typing import Any, Final, NoReturn
+from typing import Any, Final
 
 import pytest
 
@@ -86,7 +86,7 @@ def _follow(session: pytest.Session, files: Files, workers: dict[Connection, For
             try:
                 told = worker.recv()
             except EOFError:
-                _ended(workers.pop(worker), running.get(worker, "no test"))
+                _ended(session, workers.pop(worker), running.get(worker, "no test"))
                 continue
             if told is None:
                 worker.send(None if session.shouldfail or session.shouldstop else next(left, None))
@@ -96,22 +96,18 @@ def _follow(session: pytest.Session, files: Files, workers: dict[Connection, For
                 report = hook.pytest_report_from_serializable(config=session.config, data=told)
                 hook.pytest_runtest_logreport(report=report)
                 unreported -= {report.nodeid} if report.when == "teardown" else set()
-    if unreported and not session.shouldstop and not session.shouldfail:
-        _cut_short(f"no report of {min(unreported)}")
+    if unreported and not session.shouldstop:
+        session.shouldfail = session.shouldfail or f"no report of {min(unreported)}"
     if session.shouldfail:
         raise session.Failed(session.shouldfail)
 
 
-def _ended(process: ForkProcess, test: str) -> None:
+def _ended(session: pytest.Session, process: ForkProcess, test: str) -> None:
     """Stop where a process ended otherwise than at the end of its tests."""
     process.join()
     if process.exitcode:
-        _cut_short(f"a process ended with {process.exitcode} during {test}")
-
-
-def _cut_short(why: str) -> NoReturn:
-    """End otherwise than as tests that fail do: some were not run."""
-    pytest.exit(why, returncode=pytest.ExitCode.INTERNAL_ERROR)
+        session.shouldfail = f"a process ended with {process.exitcode} during {test}"
+        raise session.Failed(session.shouldfail)
 
 
 # --- a process that runs tests ----------------------------------------------------------------
