@@ -2,7 +2,7 @@
 
 The files of ``design`` are taken together: they read the whole tree, which a process does once.
 
-``--workers 5`` forks once everything is collected, so that what the files of tests have loaded is
+``--workers 4`` forks once everything is collected, so that what the files of tests have loaded is
 loaded once, and shared. A process asks for its next file before the last test of the one before,
 so that a fixture of the session goes on from file to file. Nothing else is shared: a fixture of
 the session is made once in each process, and each has a folder of its own for ``tmp_path``.
