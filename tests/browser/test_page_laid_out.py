@@ -3,7 +3,7 @@
 import json
 
 import pytest
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Page, Route, expect
 
 from browser.conftest import Settle
 
@@ -62,6 +62,27 @@ def test_what_was_laid_out_follows_a_new_size_after_a_reload_too(
     (slab,) = json.loads(order_kept(desk))["slabs"]
     x = slab["cutouts"][0]["centre"]["x"]
     assert float(str(x).removesuffix(" mm")) == pytest.approx(900)
+
+
+def test_what_is_pressed_is_answered_in_turn(desk: Page, settle: Settle) -> None:
+    """A basin whose place is slow to come is laid before the tap that was pressed after it."""
+    settle(desk)
+    held: list[Route] = []
+
+    def hold(route: Route) -> None:
+        held.append(route)
+
+    desk.route("**/v1/placings", hold, times=1)
+    with desk.expect_request("**/v1/placings"):
+        desk.locator("[data-piece=basin]").first.click()
+    desk.locator("[data-piece=tap]").first.click()
+    desk.wait_for_timeout(300)  # in which a tap that did not wait for the basin would be there
+    for route in held:
+        route.continue_()
+    expect(desk.locator("[data-list=cutouts] > li")).to_have_count(2)
+    settle(desk)
+    (slab,) = json.loads(order_kept(desk))["slabs"]
+    assert [cutout["label"] for cutout in slab["cutouts"]] == ["basin", "tap"]
 
 
 def test_assumed_units_follow_an_opening_that_is_moved(desk: Page, settle: Settle) -> None:

@@ -23,12 +23,14 @@ export class Laying {
     /** @type {Map<string, string>} base units that were taken */
     this.taken = new Map();
     this.begun = { order: page.restored ? null : page.store.order, name: "" }; // as it starts
+    /** @type {Promise<any>} what was pressed last */
+    this.last = Promise.resolve();
   }
 
   /** @param {string} piece */
   async add(piece) {
     const { store } = this.page;
-    const answer = await this.ask({ add: piece });
+    const answer = await this.next({ add: piece });
     if (!answer) return false;
     const { cutouts: was = [] } = store.shown;
     this.before = this.merged(answer, store.slab);
@@ -40,7 +42,7 @@ export class Laying {
   /** @param {string} name */
   async start(name) {
     const { store } = this.page;
-    const answer = await this.ask({ start: name });
+    const answer = await this.next({ start: name });
     if (!answer) return;
     const { order, shown } = store;
     const l = lOf(store);
@@ -130,6 +132,11 @@ export class Laying {
       this.taken.set(JSON.stringify(answer.slabs[0]?.rests), answer.says);
     }
     store.become({ order: store.order, slab: store.slab }, cause);
+  }
+
+  /** What is pressed is answered in turn. @param {{add?: string, start?: string}} wanted @returns {Promise<Placing | null>} */
+  next(wanted) {
+    return (this.last = this.last.then(() => this.ask(wanted)));
   }
 
   /** Null on failure, which is announced. @param {{add?: string, start?: string}} wanted @param {number} [number] @param {boolean} [all] @returns {Promise<Placing | null>} */
