@@ -10,7 +10,7 @@ from flask import Blueprint, Response, json
 
 from ledgerstone.api import guard
 from ledgerstone.api.app_context import AppContext
-from ledgerstone.api.languages import asked_speech
+from ledgerstone.api.languages import request_speech
 from ledgerstone.api.problems import problem
 from ledgerstone.application.desk import write_desk
 from ledgerstone.application.letters import draft_letter
@@ -36,7 +36,7 @@ def desk_routes(context: AppContext) -> Blueprint:
         guard.must_be_maker(context.settings)
         guard.must_accept_json()
         document = write_desk(
-            context.workshop, asked_speech(), context.today(), drafts=mailbox is not None
+            context.workshop, request_speech(), context.today(), drafts=mailbox is not None
         )
         return Response(json.dumps(document), mimetype=_JSON)
 
@@ -74,5 +74,5 @@ def _draft(mailbox: Mailbox, context: AppContext) -> Response:
             server.add_draft(filed(letter, name, now))
     except MailboxFault as fault:
         return problem(503, Message("mailbox-fault", reason=fault.message))
-    said = asked_speech().say(Message("draft-filed"))
-    return Response(json.dumps(DRAFT.dump({"says": said})), mimetype=_JSON)
+    text = request_speech().say(Message("draft-filed"))
+    return Response(json.dumps(DRAFT.dump({"says": text})), mimetype=_JSON)

@@ -27,7 +27,9 @@ from ledgerstone.workshop.records import Workshop
 _SCHEMA: Final = EnquiryAskSchema()
 
 
-def read_asked(document: object, workshop: Workshop, today: date | None = None) -> dict[str, Any]:
+def read_enquiry_document(
+    document: object, workshop: Workshop, today: date | None = None
+) -> dict[str, Any]:
     """Read the message in a JSON document.
 
     Raises

@@ -100,7 +100,7 @@ def _weights(records: PaperRecords) -> Iterator[Fact]:
     for name, slab, shape, weight in zip(
         names, quote.order.slabs, quote.shapes, quote.weights, strict=True
     ):
-        says = Message(
+        message = Message(
             "paper-weight-size" if slab.quantity == 1 else "paper-weight-size-each",
             weight=Weight(weight.slab_kg),
             size=size_of(slab, shape),
@@ -108,7 +108,7 @@ def _weights(records: PaperRecords) -> Iterator[Fact]:
             gear="yes" if weight.people_to_lift > most else "no",
         )
         many = Message("paper-many", count=slab.quantity, name=name)
-        yield name if slab.quantity == 1 else many, says
+        yield name if slab.quantity == 1 else many, message
     yield Message("paper-packed"), Weight(quote.packed_kg)
 
 

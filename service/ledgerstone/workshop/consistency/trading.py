@@ -139,8 +139,8 @@ def _working_days(calendar: Calendar) -> FoundFaults:
     yield from each_once(calendar.weekdays, ("calendar", "weekdays"))
     for i, closure in enumerate(calendar.closures):
         if closure.first > closure.last:
-            says = Message("fault-closure", last=closure.last, first=closure.first)
-            yield ("calendar", "closures", i, "last"), says
+            message = Message("fault-closure", last=closure.last, first=closure.first)
+            yield ("calendar", "closures", i, "last"), message
 
 
 def _own_holidays(calendar: Calendar, workshop: Identity) -> FoundFaults:
@@ -150,8 +150,8 @@ def _own_holidays(calendar: Calendar, workshop: Identity) -> FoundFaults:
     known = _holiday_names(workshop)
     for i, name in enumerate(calendar.holidays_worked):
         if known and not is_holiday(name, known) and not is_kept_elsewhere(name, workshop.country):
-            says = Message("fault-holiday", name=name, known=", ".join(known))
-            yield ("calendar", "holidays_worked", i), says
+            message = Message("fault-holiday", name=name, known=", ".join(known))
+            yield ("calendar", "holidays_worked", i), message
 
 
 def _is_month_and_day(text: str) -> bool:
