@@ -17,8 +17,6 @@ from ledgerstone.application.letters import draft_letter
 from ledgerstone.application.notes import KINDS, write_note
 from ledgerstone.codec.desk_schemas import DRAFT
 from ledgerstone.errors import MailboxFault
-from ledgerstone.mailbox.drafting import filed
-from ledgerstone.mailbox.server import connected
 from ledgerstone.message import Message
 from ledgerstone.workshop.records import Mailbox
 
@@ -64,6 +62,10 @@ def desk_routes(context: AppContext) -> Blueprint:
 
 def _draft(mailbox: Mailbox, context: AppContext) -> Response:
     """Store the requested reply as a draft in the maker's mailbox."""
+    # Loaded by who has a mailbox: it takes a tenth of a service's start.
+    from ledgerstone.mailbox.drafting import filed  # noqa: PLC0415
+    from ledgerstone.mailbox.server import connected  # noqa: PLC0415
+
     quote_context = context.quote_context(for_maker=True)
     letter = draft_letter(guard.json_body(), quote_context, context.templates)
     identity = context.workshop.workshop

@@ -20,7 +20,8 @@ from ledgerstone.message import (
 from ledgerstone.order import Order, Polygon, Round
 from ledgerstone.quantities import Marks, UnitName
 from ledgerstone.wording.bench import written
-from ledgerstone.wording.catalogues import USUAL, bundle, variant
+from ledgerstone.wording.bundles import MessageBundle
+from ledgerstone.wording.catalogues import USUAL, variant
 from ledgerstone.wording.formats import Formats
 from ledgerstone.wording.variants import words_of
 from ledgerstone.wording.vocabulary import capital
@@ -64,7 +65,7 @@ class Speech:
         self.formats = Formats(Locale.parse(self.locale, sep="-"), place)
         functions = {"NAME": self._name, "START": _start, "HOWMANY": _how_many}
         words = words_of(language, place, variant(place.words))
-        self._bundle = bundle(language, self.locale, functions, own, words)
+        self._bundle = MessageBundle(language, self.locale, functions, own, words)
         self._formatted: dict[str, str] = {}
         self._always: Final = {
             "country": place.country,
@@ -111,17 +112,13 @@ class Speech:
         return written(self.formats, value)
 
     def _filled(self, message: Message, case: str) -> str:
-        if not self._bundle.has_message(message.name):
-            raise WordingError(message.name, "there is no such message")
-        pattern = self._bundle.get_message(message.name).value
+        pattern = self._bundle.pattern(message.name)
         apart: list[str] = []
         given = {name: self._given(value, apart) for name, value in message.values.items()}
-        if pattern is None:
-            raise WordingError(message.name, "it has no text")
-        text, faults = self._bundle.format_pattern(pattern, {**self._always, **given, "case": case})
+        text, faults = self._bundle.filled(pattern, {**self._always, **given, "case": case})
         if faults:
             raise WordingError(message.name, "; ".join(str(fault) for fault in faults))
-        return _with_long(str(text), apart) if apart else str(text)
+        return _with_long(text, apart) if apart else text
 
     def _given(self, value: Value, apart: list[str]) -> str | FluentType:
         if isinstance(value, str):

@@ -165,11 +165,11 @@ class Words:
             article + (other[0].upper() + other[1:] if found_word[0].isupper() else other) + plural
         )
 
-    def in_place(self, resource: ast.Resource) -> ast.Resource:
-        """Return a catalogue with the words of its texts exchanged."""
+    def in_place(self, entry: ast.Message) -> ast.Message:
+        """Return a message with the words of its texts exchanged."""
         if not self.pairs:
-            return resource
-        other = deepcopy(resource)
+            return entry
+        other = deepcopy(entry)
         _Exchange(self).visit(other)
         return other
 
@@ -179,7 +179,7 @@ NO_WORDS: Final = Words()
 
 
 class _Exchange(Visitor):
-    """Exchanges the words of each text in a catalogue."""
+    """Exchanges the words of each text in a message."""
 
     def __init__(self, words: Words) -> None:
         self._words = words
