@@ -134,7 +134,9 @@ def _written(
         "steps": [write_step(step, faults, speech) for step in first_steps(raw, found)],
         "faults": [_fault(fault, speech) for fault in faults],
         "jobs": list(_jobs(jobs, read, tried.now.fitted, speech)),
-        "also": speech.say(Message("profile-went", things=removed)) if tried.now.removed else None,
+        "also": speech.say(Message("profile-also-removed", things=removed))
+        if tried.now.removed
+        else None,
         "text": text,
         **(
             write_description(text, raw, found, speech)

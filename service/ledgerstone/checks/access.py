@@ -104,13 +104,13 @@ def _does_not_turn(
 ) -> Message:
     before, ceiling_given = turn.before, "no" if ceiling is None else "yes"
     if most_mm == 0.0:
-        return Message("turn-narrower-than-slab", slab=slab.name, ceiling_told=ceiling_given)
+        return Message("turn-narrower-than-slab", slab=slab.name, ceiling_given=ceiling_given)
     return Message(
         "turn-too-tight",
         slab=slab.name,
         length=before.like(slab.piece.length_mm, "up"),
         most=before.like(most_mm, "down"),
-        ceiling_told=ceiling_given,
+        ceiling_given=ceiling_given,
     )
 
 

@@ -151,7 +151,7 @@ def changed_rests(before: Members | None, now: Members | None, slab: Message) ->
 def _rests_changes(
     was: records.Rests | None, now: records.Rests, slab: Message
 ) -> Iterator[Message]:
-    before: Value = Message("change-not-told") if was is None else rests_facts(was)
+    before: Value = Message("change-not-given") if was is None else rests_facts(was)
     if was is None or before != rests_facts(now):
         yield Message("change-rests", slab=slab, now=rests_facts(now), was=before)
     if was is None or was.kind != now.kind:

@@ -141,7 +141,7 @@ def _base(order: Order) -> Iterator[Value]:
     if any(slab.rests is not None and slab.rests.kind == "units" for slab in order.slabs):
         yield Message("fitting-units")
     if any(slab.rests is None for slab in order.slabs):
-        yield Message("fitting-rests-untold")
+        yield Message("fitting-rests-not-given")
     if any(slab.place == "outdoors" for slab in order.slabs):
         yield Message("fitting-fall")
     yield Message("fitting-dry-run")
@@ -156,7 +156,7 @@ def _bed(slab: Slab) -> Message:
     if slab.use == "hearth":
         return Message("fitting-bed-hearth")
     if slab.rests is None:
-        return Message("fitting-bed-untold")
+        return Message("fitting-bed-not-given")
     return Message(
         "fitting-bed",
         rests=rests_facts(slab.rests),

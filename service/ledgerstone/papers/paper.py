@@ -77,7 +77,7 @@ def _in_layout(paper: Paper) -> Content:
 def paper_print(paper: Paper) -> bytes:
     """Write a paper as a PDF; all that is in it goes in as data, never as markup."""
     template = _FOLDER / f"{paper.layout}.typ"
-    return typeset(template, {"told": printed_content(_shown(paper)), "paper": _PAPERS[paper.size]})
+    return typeset(template, {"data": printed_content(_shown(paper)), "paper": _PAPERS[paper.size]})
 
 
 def formatted(content: Any, speech: Speech) -> Any:  # noqa: ANN401  lists, members and values, nested

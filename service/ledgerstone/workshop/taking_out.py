@@ -63,4 +63,4 @@ def _referring(raw: Mapping[str, Any], path: KeyPath) -> Iterator[tuple[KeyPath,
 
 
 def _named(thing: str, item: Mapping[str, Any]) -> Message:
-    return Message("profile-referring-part", thing=thing, name=str(item.get("name", "")))
+    return Message("profile-also-removed-part", thing=thing, name=str(item.get("name", "")))
