@@ -167,7 +167,8 @@ def touching_rests(
             break
         left, swaps, many = left[still], swaps[still], many[still]
         sides, offends = sides[still], offends[still]
-        swaps &= sides | _is_largest_beside(np.where(sides, 0.0, offends)) | (nth == 0)
+        if nth:
+            swaps &= sides | _is_largest_beside(np.where(sides, 0.0, offends))
         patience[left] = np.where(many < fewest[left], MAX_ROUNDS_WITHOUT_GAIN, patience[left] - 1)
         fewest[left] = np.minimum(fewest[left], many)
         (single,) = (patience[left] < 0).nonzero()
@@ -182,8 +183,11 @@ def touching_rests(
 
 def _is_largest_beside(offends: FloatArray) -> BoolArray:
     """Which rests offend more than the rests before and after them, shape (c, k) each."""
-    beside = np.pad(offends, ((0, 0), (1, 1)), constant_values=-np.inf)
-    return np.asarray((offends >= beside[:, :-2]) & (offends > beside[:, 2:]))
+    before, after = offends[:, :-1], offends[:, 1:]
+    largest = np.ones(offends.shape, dtype=bool)
+    largest[:, 1:] = after >= before
+    largest[:, :-1] &= before > after
+    return largest
 
 
 def _bordered(flexibility: FloatArray, rigid: FloatArray) -> FloatArray:

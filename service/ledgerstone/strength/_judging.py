@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterable, Iterator, Sequence
-from itertools import islice
 
 import numpy as np
 from shapely.geometry import Point
@@ -14,6 +12,7 @@ from ledgerstone import plane
 from ledgerstone.arrays import FloatArray
 from ledgerstone.outline import XY
 from ledgerstone.strength import _search
+from ledgerstone.strength._apart import first_apart
 from ledgerstone.strength._placed import PlacedSlab
 from ledgerstone.strength._tried import CaseBatch, TriedCase
 from ledgerstone.strength.cracked import IN_USE_DAYS
@@ -129,12 +128,12 @@ def _low_rests(placed: PlacedSlab, searched: Sequence[CaseBatch]) -> Iterator[Tr
         return
     steady = _steady_seats(placed)
     stays = _hardest_first(placed, searched, steady)
-    hardest = list(islice(_apart(stays, APART_MM), HARDEST_WITH_A_LOW_REST))
+    hardest = _apart(stays, APART_MM)[:HARDEST_WITH_A_LOW_REST]
     near = _Places([*stays, *steady])
     for group in low[:MAX_LOW_RESTS]:
         footprints = [b.footprint for b in placed.carrying if b.group == group]
         yield TriedCase("low-rest", (placed.weight, placed.even), group)
-        over = _stays(placed, list(_over(near, plane.union(footprints))))
+        over = _stays(placed, _over(near, plane.union(footprints)))
         for place in dict.fromkeys([*over, *hardest]):
             yield placed.over_a_low_rest(place, group)
 
@@ -148,7 +147,7 @@ def _beside_the_worst(placed: PlacedSlab, batch: CaseBatch) -> list[TriedCase]:
     )
     low_at = {tried.place: tried.low for _, k in reversed(sat) for tried in [batch.tried[k]]}
     places = [batch.tried[k].place for _, k in sat]
-    worst = islice(_apart((p for p in places if p is not None), APART_MM), WORST_WITH_A_LOW_REST)
+    worst = _apart((p for p in places if p is not None), APART_MM)[:WORST_WITH_A_LOW_REST]
     beside = {seat: low_at[place] for place in worst for seat in _seats_beside(placed, place.xy)}
     stays = _stays(placed, list(beside))
     return [
@@ -215,16 +214,13 @@ def _steady_seats(placed: PlacedSlab) -> list[LoadPlace]:
     return [seats.place(k) for k in np.flatnonzero(~off & ~seats.at_a_corner).tolist()]
 
 
-def _apart(places: Iterable[LoadPlace], apart_mm: float) -> Iterator[LoadPlace]:
+def _apart(places: Iterable[LoadPlace], apart_mm: float) -> list[LoadPlace]:
     """Those of some places, the first ones first, that lie apart from each other."""
-    kept: list[LoadPlace] = []
-    for place in places:
-        if all(math.dist(place.xy, other.xy) >= apart_mm for other in kept):
-            kept.append(place)
-            yield place
+    every = list(places)
+    return [every[k] for k in first_apart([place.xy for place in every], apart_mm)]
 
 
-def _over(near: _Places, rest: BaseGeometry) -> Iterator[LoadPlace]:
+def _over(near: _Places, rest: BaseGeometry) -> list[LoadPlace]:
     """The places nearest to a rest's middle and to the middles of its sides, apart from each other.
 
     Over the middles of a unit's rails the slab is not bent most while the unit is level, so the

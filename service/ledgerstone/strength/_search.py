@@ -15,12 +15,12 @@ from dataclasses import dataclass
 import numpy as np
 
 from ledgerstone.arrays import BoolArray, FloatArray
-from ledgerstone.outline import XY
+from ledgerstone.strength._apart import first_apart
 from ledgerstone.strength._influence import Influence, Peak, squares_at
 from ledgerstone.strength._placed import PlacedSlab
 from ledgerstone.strength._tried import CaseBatch, TriedCase
 from ledgerstone.strength.governing import Governing
-from ledgerstone.strength.places import SEAT_STEP_MM, LoadPlace, PlaceKind, of_their_kinds
+from ledgerstone.strength.places import SEAT_STEP_MM, LoadPlace, of_their_kinds
 from ledgerstone.strength.plate import Cases
 
 # How far the search goes: common practice, no source. What holds the figures is a law: with them a
@@ -235,14 +235,11 @@ class _Seats:
         self, wished: Iterable[LoadPlace], before: Sequence[LoadPlace | None]
     ) -> list[LoadPlace]:
         """Those of some places that lie apart from others of their kind, settled before or new."""
-        taken: dict[PlaceKind, list[XY]] = {}
-        for place in before:
-            if place is not None:
-                taken.setdefault(place.kind, []).append(place.xy)
-        kept: list[LoadPlace] = []
-        for place in wished:
-            alike = taken.setdefault(place.kind, [])
-            if all(math.dist(xy, place.xy) >= CLOSEST_MM for xy in alike):
-                kept.append(place)
-                alike.append(place.xy)
-        return kept
+        every, done = list(wished), [place for place in before if place is not None]
+        kept: list[int] = []
+        for kind in {place.kind for place in every}:
+            of_kind = [k for k, place in enumerate(every) if place.kind == kind]
+            alike = [place.xy for place in done if place.kind == kind]
+            apart = first_apart([every[k].xy for k in of_kind], CLOSEST_MM, alike)
+            kept += [of_kind[k] for k in apart]
+        return [every[k] for k in sorted(kept)]

@@ -109,17 +109,16 @@ class Contact:
         touching, values = touching_rests(exchange, start, rests.pushes_only, nothing, begin)
         self._known.append((_unit(wanted), touching))
         reactions, motions = _parted(values, touching)
-        for done in range(SHARPENINGS):
-            sunk = self._sunk(wanted, reactions, motions)
-            close = np.where(touching, np.abs(sunk), 0.0).max(axis=1) <= opening
-            off = np.abs(reactions @ rests.rigid - pulls).max(axis=1)
-            if done and (close & (off <= contact.BALANCE * load)).all():
-                break
+        for _ in range(SHARPENINGS):
             reactions, motions = self._refined(wanted, pulls, touching, reactions, motions)
+            sunk = self._sunk(wanted, reactions, motions)
+            off = np.abs(reactions @ rests.rigid - pulls).max(axis=1)
+            balanced = off <= contact.BALANCE * load
+            closed = np.where(touching, np.abs(sunk), 0.0).max(axis=1) <= opening
+            if (balanced & closed).all():
+                break
         pushes = np.where(rests.pushes_only, reactions, 0.0).min(axis=1) >= -contact.PULLS * load
-        sunk = self._sunk(wanted, reactions, motions)
-        clear = np.where(touching, np.abs(sunk), sunk).max(axis=1) <= opening
-        balanced = np.abs(reactions @ rests.rigid - pulls).max(axis=1) <= contact.BALANCE * load
+        clear = closed & (np.where(touching, 0.0, sunk).max(axis=1) <= opening)
         lengths = rests.stiffening * motions
         return [
             contact.Balance(reactions[k], lengths[k], touching[k]) if good else None

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
@@ -11,6 +10,7 @@ from shapely.geometry.polygon import orient
 
 from ledgerstone.arrays import FloatArray
 from ledgerstone.outline import XY
+from ledgerstone.strength._apart import first_apart
 from ledgerstone.strength._placed import PlacedSlab
 from ledgerstone.strength._tried import CaseBatch
 from ledgerstone.strength.cracked import plain_limit_mpa
@@ -196,10 +196,6 @@ def _nearest(placed: PlacedSlab, wished: Sequence[XY]) -> Iterator[LoadPlace]:
 
 def _apart(wished: Iterable[LoadPlace], tried: Sequence[_Demands]) -> list[LoadPlace]:
     """Those of some places that lie apart from each other and from those tried."""
-    taken = [demands.place.xy for demands in tried]
-    kept: list[LoadPlace] = []
-    for place in wished:
-        if all(math.dist(place.xy, xy) >= CLOSEST_MM for xy in taken):
-            kept.append(place)
-            taken.append(place.xy)
-    return kept
+    every, before = list(wished), [demands.place.xy for demands in tried]
+    apart = first_apart([place.xy for place in every], CLOSEST_MM, before)
+    return [every[k] for k in apart]
