@@ -16,6 +16,7 @@ from ledgerstone.strength._apart import first_apart
 from ledgerstone.strength._placed import PlacedSlab
 from ledgerstone.strength._tried import CaseBatch, TriedCase
 from ledgerstone.strength.cracked import IN_USE_DAYS
+from ledgerstone.strength.cracking import apart_from, places_for_bars
 from ledgerstone.strength.creep import creep_coefficient
 from ledgerstone.strength.governing import Governing, worst_of
 from ledgerstone.strength.places import LoadPlace
@@ -43,11 +44,19 @@ def with_the_rest(placed: PlacedSlab, searched: tuple[CaseBatch, ...]) -> tuple[
     """The batches searched for the worst place, and those of all other cases."""
     others = list(_search.others_at_the_worst(placed, searched))
     low = list(_low_rests(placed, searched))
-    if not others and not low:
+    bars = list(_for_bars(placed, searched))
+    if not others and not low and not bars:
         return searched
-    batch = placed.settled([*others, *low])
+    batch = placed.settled([*others, *low, *bars])
     beside = _beside_the_worst(placed, batch)
     return (*searched, batch, placed.settled(beside)) if beside else (*searched, batch)
+
+
+def _for_bars(placed: PlacedSlab, searched: Sequence[CaseBatch]) -> Iterator[TriedCase]:
+    """A person where the search for the largest stress seldom goes, and bars may be needed."""
+    tried = [case.place for batch in searched for case in batch.tried if case.place is not None]
+    for place in apart_from(places_for_bars(placed), tried):
+        yield placed.with_person(place, placed.hardest_case(place))
 
 
 def live_load_cases(

@@ -67,11 +67,10 @@ def cracking_of(
         return None
     thickness, concrete = placed.slab.thickness.mm, placed.concrete
     plain_mpa = plain_limit_mpa(concrete, thickness)
-    for wished in (_seeds, _beside_the_worst):
-        new = _apart(wished(placed, tried, plain_mpa), tried)
-        if new:
-            people = [placed.with_person(place, placed.hardest_case(place)) for place in new]
-            tried += _demands(placed, placed.settled(people), batches[0])
+    beside = apart_from(_beside_the_worst(placed, tried, plain_mpa), [d.place for d in tried])
+    if beside:
+        people = [placed.with_person(place, placed.hardest_case(place)) for place in beside]
+        tried += _demands(placed, placed.settled(people), batches[0])
     return Cracking(
         max((demands.along for demands in tried), key=lambda demand: demand.mpa),
         max((demands.across for demands in tried), key=lambda demand: demand.mpa),
@@ -133,7 +132,7 @@ def _worst(placed: PlacedSlab, fields: FloatArray) -> list[Demand]:
     return [Demand(round(mpa, 6), (x, y)) for mpa, (x, y) in zip(largest, places, strict=True)]
 
 
-def _seeds(placed: PlacedSlab, _: Sequence[_Demands], __: float) -> Iterator[LoadPlace]:
+def places_for_bars(placed: PlacedSlab) -> Iterator[LoadPlace]:
     """Places at the ends of the slab, near their corners and midway, and beside its openings.
 
     The search for the largest stress follows the stress of the whole section, which seldom
@@ -194,8 +193,8 @@ def _nearest(placed: PlacedSlab, wished: Sequence[XY]) -> Iterator[LoadPlace]:
         yield seats.place(int(np.argmin(away)))
 
 
-def _apart(wished: Iterable[LoadPlace], tried: Sequence[_Demands]) -> list[LoadPlace]:
-    """Those of some places that lie apart from each other and from those tried."""
-    every, before = list(wished), [demands.place.xy for demands in tried]
-    apart = first_apart([place.xy for place in every], CLOSEST_MM, before)
+def apart_from(wished: Iterable[LoadPlace], before: Sequence[LoadPlace]) -> list[LoadPlace]:
+    """Those of some places that lie apart from each other and from those tried before."""
+    every = list(wished)
+    apart = first_apart([place.xy for place in every], CLOSEST_MM, [place.xy for place in before])
     return [every[k] for k in apart]
