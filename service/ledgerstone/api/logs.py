@@ -34,20 +34,20 @@ class JSONLines(logging.Formatter):
     def format(self, record: logging.LogRecord) -> str:
         """Write one record."""
         when = datetime.fromtimestamp(record.created, UTC).isoformat(timespec="milliseconds")
-        entry: dict[str, Any] = {"time": when, "level": record.levelname.lower()}
+        said: dict[str, Any] = {"time": when, "level": record.levelname.lower()}
         fields = getattr(record, "fields", None)
-        entry |= fields if fields is not None else {"says": _words(record)}
+        said |= fields if fields is not None else {"says": _words(record)}
         if record.exc_info and record.exc_info[1] is not None:
-            entry |= _what_failed(record.exc_info[1])
-        return json.dumps(entry, ensure_ascii=True)
+            said |= _what_failed(record.exc_info[1])
+        return json.dumps(said, ensure_ascii=True)
 
 
 def _words(record: logging.LogRecord) -> str:
     """Return a record's message; of a library's, only its format and the numbers in it."""
     if record.name.partition(".")[0] == LOGGER_NAME:
         return record.getMessage()
-    arguments = record.args if isinstance(record.args, tuple) else ()
-    shown = tuple(argument if isinstance(argument, int | float) else "…" for argument in arguments)
+    said = record.args if isinstance(record.args, tuple) else ()
+    shown = tuple(argument if isinstance(argument, int | float) else "…" for argument in said)
     try:
         return str(record.msg) % shown if shown else str(record.msg)
     except (TypeError, ValueError):

@@ -55,8 +55,8 @@ def with_terms(read: Mapping[str, Any], context: QuoteContext) -> QuoteContext:
     terms = maker_terms(read)
     last = context.today + timedelta(days=LONGEST_DAYS)
     if terms.valid_until is not None and not context.today <= terms.valid_until <= last:
-        message = Message("valid-until-out-of-reach", first=context.today, last=last)
-        raise NotUnderstood((Fault("/valid_until", message),))
+        says = Message("valid-until-out-of-reach", first=context.today, last=last)
+        raise NotUnderstood((Fault("/valid_until", says),))
     return replace(context, terms=terms)
 
 
@@ -69,5 +69,5 @@ def refuse_beside_token(ask: Mapping[str, Any]) -> None:
     """
     given = sorted((TERMS - {"standing"}) & ask.keys())
     if given:
-        message = Message("token-has-its-terms")
-        raise NotUnderstood(tuple(Fault(f"/{key}", message) for key in given))
+        says = Message("token-has-its-terms")
+        raise NotUnderstood(tuple(Fault(f"/{key}", says) for key in given))

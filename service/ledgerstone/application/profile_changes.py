@@ -35,13 +35,13 @@ class ChangedProfile:
     ----------
     fitted
         The hours that it was last fitted to.
-    removed
-        What was removed with something that was taken out.
+    went
+        What went with something that was taken out.
     """
 
     text: str
     fitted: FittedHours
-    removed: tuple[Message, ...] = ()
+    went: tuple[Message, ...] = ()
 
 
 def changed(
@@ -64,7 +64,7 @@ def changed(
     draft, place = ProfileDraft(text), _place(text)
     faults: list[Fault] = []
     fitted = FittedHours()
-    removed: list[Message] = []
+    went: list[Message] = []
     typed: set[KeyPath] = set()
     for i, change in enumerate(changes):
         path = path_of(change["pointer"])
@@ -78,16 +78,16 @@ def changed(
             elif change["op"] == "confirm":
                 confirm_all(draft, [path_of(value) for value in change.get("values", ())] or [path])
             else:
-                removed += _change(draft, path, change, (mark, place))
+                went += _change(draft, path, change, (mark, place))
         except NoSuchPlace:
-            message = Message("profile-no-such-place", pointer=change["pointer"])
-            faults.append(Fault(f"/changes/{i}/pointer", message))
+            says = Message("profile-no-such-place", pointer=change["pointer"])
+            faults.append(Fault(f"/changes/{i}/pointer", says))
         else:
             typed |= {path} if change["op"] == "set" else set()
     if faults:
         raise NotUnderstood.of(faults)
     _confirm_typed(draft, typed)
-    return ChangedProfile(draft.text, fitted, tuple(dict.fromkeys(removed)))
+    return ChangedProfile(draft.text, fitted, tuple(dict.fromkeys(went)))
 
 
 def _confirm_typed(draft: ProfileDraft, typed: set[KeyPath]) -> None:
@@ -117,7 +117,7 @@ def _change(
     change: Mapping[str, Any],
     written_as: tuple[str, RegionalSettings],
 ) -> tuple[Message, ...]:
-    """Make one change, and return what was removed with it.
+    """Make one change, and return what went with what it took out.
 
     Parameters
     ----------

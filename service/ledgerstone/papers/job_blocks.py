@@ -14,9 +14,9 @@ MAX_ROWS = 30  # lines of a list on a slab's own sheet, in two columns
 NAME = 28  # letters of a name in a title or a table
 
 
-def heading(text: Value) -> SheetBlock:
+def heading(says: Value) -> SheetBlock:
     """Head a part of a page."""
-    return _block("heading", says=text)
+    return _block("heading", says=says)
 
 
 def says(*sentences: Value) -> SheetBlock:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
 
-from ledgerstone.enquiry.facts.verdict import COMMERCIAL, verdict
+from ledgerstone.enquiry.facts.verdict import COMMERCIAL, SlabEvidence, verdict
 from ledgerstone.enquiry.scene.said import SaidOrder, SaidWord
 from ledgerstone.enquiry.sender.people import Customer, Own, customer_of
 from ledgerstone.enquiry.text.mail import Mail
@@ -63,12 +63,7 @@ def facts_of(mail: Mail, own: Own, workshop: Workshop, today: date | None) -> Me
     found.is_enquiry, why_not = verdict(
         newest,
         f"{newest}\n{mail.text}",
-        has_pieces=bool(scene.pieces),
-        has_sizes=any(piece.has_size() for piece in scene.pieces),
-        is_whole=any(
-            {"length", "width", "thickness"} <= piece.claims.keys() for piece in scene.pieces
-        ),
-        names_ours=any(piece.use for piece in scene.pieces),
+        _evidence(scene, len(parts.parts)),
         is_automatic=mail.is_automatic,
     )
     if not found.is_enquiry:
@@ -78,6 +73,21 @@ def facts_of(mail: Mail, own: Own, workshop: Workshop, today: date | None) -> Me
         return found
     _gather_words(found, owned, workshop, today)
     return found
+
+
+def _evidence(scene: SaidOrder, parts: int) -> SlabEvidence:
+    """Return what a message of so many parts says of slabs."""
+    newest = 2 * (parts - 1) + 1
+    keys = [piece.claims.keys() for piece in scene.pieces]
+    claims = [one for piece in scene.pieces for listed in piece.claims.values() for one in listed]
+    return SlabEvidence(
+        has_pieces=bool(scene.pieces),
+        has_sizes=any(piece.has_size() for piece in scene.pieces),
+        is_whole=any({"length", "width", "thickness"} <= known for known in keys),
+        is_outlined=any(len(known - {"thickness"}) > 1 or "diameter" in known for known in keys),
+        is_sized_anew=any(claim.rank[0] >= newest for claim in claims),
+        names_ours=any(piece.use for piece in scene.pieces),
+    )
 
 
 def _gather_words(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import dataclass
 from typing import Final
 
 from ledgerstone.enquiry.facts.other_mail import AGAINST
@@ -27,11 +28,13 @@ _WANTS: Final = re.compile(
     r"|quote)|interested in|hätten? (?:ich |wir )?gerne?|\bbrauchen?\b|\bbenötigen?\b"
     r"|\bsuchen?\b|\bmöchten?\b|we want"
     r"|wants? (?:a|it)|\bjust (?:the )?one\b|we(?:'ll|’ll) (?:collect|pick|fetch)|collecting\b"
-    r"|\bto be\b|instead of|go with|fine for me|please\b|is fine",
+    r"|\bto be\b|instead of|go with|fine for me|please\b(?! (?:do not|don['’]t|note))|is fine"
+    r"|\b(?:i|we) search\b|\bif you (?:can|could) (?:make|do|deliver|bring)",
     re.IGNORECASE,
 )
 _WISHES: Final = re.compile(
-    r"\b(?:i|we)(?:'d|’d| would| should)? (?:like|love|want|need)\b|looking for|\bafter an?\b"
+    r"\b(?:i|we)(?:'d|’d| would| should)? (?:like|love|want|need|search)\b|looking for"
+    r"|\bafter an?\b|\bif you (?:can|could) (?:make|do|deliver|bring)"
     r"|could you (?:make|do|price|cast|quote)|can you (?:make|do|price|cast|quote)"
     r"|hätten? (?:ich |wir )?gerne?|\bbrauchen?\b|\bmöchten?\b",
     re.IGNORECASE,
@@ -66,7 +69,17 @@ _RESTORED: Final = re.compile(
 )
 
 
+# Someone changes what was agreed: "yes, go ahead, but make it 50 thick".
+_CHANGES: Final = re.compile(
+    r"\b(?:but|only|except|though) (?:please )?(?:make|with|in|at|can|could|change)\b"
+    r"|\bmake (?:it|that|them)\b|\binstead of\b|\bchange (?:it|the|that)\b|\bstatt\b"
+    r"|\baber (?:bitte )?(?:in|mit|doch)\b",
+    re.IGNORECASE,
+)
 _WISHED: Final = 4  # outweighs a word of other mail beside it: "the invoice was 20417"
+# Words that stand in enquiries too: "we thought of a sink and decided against it".
+_SOFT: Final = frozenset({"thanks", "praise", "past", "delivered"})
+_ACCEPTED: Final = "accepted"
 _OURS_TOO: Final = "trade"  # speaks against only where no slab of ours is named
 # What was made for someone else speaks neither for nor against: "Joyce, whose hearth you made".
 _OF_OTHERS: Final = re.compile(
@@ -80,15 +93,34 @@ _OF_OTHERS: Final = re.compile(
 COMMERCIAL: Final = frozenset({"invoice", "news", "notice", "pitch"})
 
 
+@dataclass(frozen=True, slots=True)
+class SlabEvidence:
+    """What a message says of slabs.
+
+    Attributes
+    ----------
+    has_pieces, has_sizes
+        Whether it names any slab, or gives one a size.
+    is_whole
+        Whether length, width and thickness of a slab are all said.
+    is_outlined
+        Whether two sizes of a slab's outline, or its diameter, are said.
+    is_sized_anew
+        Whether its newest words give a slab any size.
+    names_ours
+        Whether it names what we make: a worktop, a hearth, and not only a slab.
+    """
+
+    has_pieces: bool
+    has_sizes: bool
+    is_whole: bool
+    is_outlined: bool
+    is_sized_anew: bool
+    names_ours: bool
+
+
 def verdict(
-    newest: str,
-    whole: str,
-    *,
-    has_pieces: bool,
-    has_sizes: bool,
-    is_whole: bool,
-    names_ours: bool,
-    is_automatic: bool,
+    newest: str, whole: str, slabs: SlabEvidence, *, is_automatic: bool
 ) -> tuple[bool, str]:
     """Return whether someone asks for a slab, and what the message is where nobody does.
 
@@ -98,25 +130,26 @@ def verdict(
         The newest words of the message and its subject: what speaks against stands there.
     whole
         These and the messages that they quote or pass on.
-    is_whole
-        Whether length, width and thickness of a slab are all said.
-    names_ours
-        Whether it names what we make: a worktop, a hearth, and not only a slab.
     """
     newest = _OF_OTHERS.sub(" ", newest)
     against = [
         (weight, name)
         for name, weight, pattern in AGAINST
-        if pattern.search(newest) and not (names_ours and name == _OURS_TOO)
+        if pattern.search(newest) and not (slabs.names_ours and name == _OURS_TOO)
     ]
+    if slabs.is_sized_anew and _CHANGES.search(newest):
+        against = [one for one in against if one[1] != _ACCEPTED]
     ranked = sorted(against, key=lambda one: (one[1] not in COMMERCIAL, -one[0]))
     why = ranked[0][1] if ranked else ""
     asks = 2 * bool(_ASKS.search(whole)) + bool(_WANTS.search(whole)) + bool(_FIELDS.search(whole))
-    asks += is_whole and bool(_ASKS_FOR_ONE.search(newest))
-    if not has_pieces or (against and not asks):
+    asks += slabs.is_whole and bool(_ASKS_FOR_ONE.search(newest))
+    if not slabs.has_pieces or (against and not asks):
         return False, why
-    score = asks + has_sizes + 2 * bool(_RESTORED.search(newest))
-    score += 2 * (is_whole and bool(_WISHES.search(newest)))
-    score += _WISHED * (is_whole and bool(_ASKS_FOR_ONE.search(newest)))
+    if not (asks or slabs.is_outlined or "?" in newest):
+        return False, why  # it names a slab, and nobody asks for one
+    score = asks + slabs.has_sizes + 2 * bool(_RESTORED.search(newest))
+    is_wish = slabs.is_whole and bool(_WISHES.search(newest))
+    score += 2 * is_wish + 2 * (is_wish and {name for _, name in against} <= _SOFT)
+    score += _WISHED * (slabs.is_whole and bool(_ASKS_FOR_ONE.search(newest)))
     score -= sum(weight for weight, _ in against) + 3 * is_automatic
     return score > 0, why

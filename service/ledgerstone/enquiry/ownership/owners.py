@@ -263,5 +263,7 @@ class _Owners:
         return [hint, *against, *(["asked for"] if phrase.noun in self.asked else [])]
 
     def _is_first(self, phrase: NounPhrase) -> bool:
-        """Return whether a phrase begins its sentence, a word next: "joists are 400 apart"."""
+        """Return whether a phrase begins its sentence or a bracket: "(loading bed 2.5 x 1.3 m)"."""
+        if phrase.start and self.sentence.atoms[phrase.start - 1].word == "(":
+            return self.is_group
         return phrase.start == 0 and self.sentence.words[phrase.end : phrase.end + 1] != [""]

@@ -140,6 +140,8 @@ def _alone_in_clause(sentence: Sentence) -> list[tuple[int, int]]:
 def _is_on_slab(parsed: ParsedSentence, start: int, end: int) -> bool:
     """Whether "centred" is about the slab: not so far from an end, not on a window, not denied."""
     words = parsed.sentence.words
+    if end in parsed.ways:
+        return True  # "centred on the 920"
     near = [size.at for size in parsed.sizes if size.side and end <= size.at <= end + 2]
     if near and not _AND & {atom.word for atom in parsed.sentence.atoms[end : near[0]]}:
         return False
@@ -208,8 +210,8 @@ def _read_behind(
 ) -> None:
     """Put a tap on the centre line of the basin that it stands behind."""
     sentence = parsed.sentence
-    standing = [opening for opening in piece.openings if not opening.is_refused]
     for i, count in sentence.marks("behind"):
+        standing = [opening for opening in piece.openings if not opening.is_refused]
         big = [one for one in standing if one.what not in _SMALL or one.claims.get("length")]
         current = focus.subjects.openings
         small = [

@@ -151,6 +151,7 @@ def _next_one(
     piece = subjects.piece
     is_same = bool(_SAME & set(parsed.sentence.words[mention.end : mention.end + _CLAUSE]))
     further = (mention.name in enumerations.FURTHER or is_same) and not focus.on_opening
+    further = further and not focus.is_l()
     if further and piece is not None and (piece.has_size() or subjects.pending):
         new = focus.start_piece(piece.use)
         words = parsed.sentence.words[mention.end :]

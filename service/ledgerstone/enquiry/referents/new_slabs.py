@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from ledgerstone.enquiry.ownership import enumerations
-from ledgerstone.enquiry.referents.slab_names import named_in, row_label
+from ledgerstone.enquiry.referents.slab_names import heading_label, named_in, row_label
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
@@ -46,6 +46,7 @@ def begin(focus: Focus, parsed: ParsedSentence) -> None:
     subjects.repeats = focus.is_correcting or focus.is_summary or focus.is_split
     if _labels_pair(parsed):
         subjects.keep_for_all()
+    _take_heading(focus, sentence)
     is_line, is_item = _is_another_line(focus, parsed), _is_item(focus, parsed)
     if is_line:
         focus.start_piece(label="line")
@@ -66,6 +67,16 @@ def begin(focus: Focus, parsed: ParsedSentence) -> None:
     called = named_in(subjects.scene.pieces, sentence)
     if called is not None:
         subjects.piece, subjects.openings, focus.on_opening = called, [], False
+
+
+def _take_heading(focus: Focus, sentence: Sentence) -> None:
+    """Begin the slab that a line of its own calls by a letter or a number: "Run B (left)"."""
+    heading, current = heading_label(sentence), focus.subjects.piece
+    if not heading or focus.subjects.repeats or focus.is_l():
+        return
+    if current is not None and (current.has_size() or current.label):
+        focus.start_piece()
+    focus.subjects.current().label = heading
 
 
 def _is_next_announced(focus: Focus, parsed: ParsedSentence) -> bool:

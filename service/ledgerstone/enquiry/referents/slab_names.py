@@ -21,8 +21,9 @@ _INSIDE: Final = word_set("in on into im auf")
 _ARTICLES: Final = frozenset({"a", "i", "s", "t", "l", "d", "w"})
 _ROW_NAMES: Final = word_set(
     "pos position item piece no number worktop top slab nr teil platte part row line counter shelf"
-    " section abschnitt"
+    " section abschnitt run bench stück bauteil stein element"
 )
+_AFTER_LABEL: Final = frozenset({":", "(", "-", "–", "—", ",", "."})
 
 
 def row_label(sentence: Sentence) -> str:
@@ -30,6 +31,17 @@ def row_label(sentence: Sentence) -> str:
     atoms = sentence.atoms
     is_row = len(atoms) > _LABEL and atoms[0].word in _ROW_NAMES and atoms[_LABEL].word == ":"
     return _as_label(atoms[1]) if is_row else ""
+
+
+def heading_label(sentence: Sentence) -> str:
+    """Return the letter or number of a slab that a line only names: "Run B (by the window)"."""
+    atoms = sentence.atoms
+    if len(atoms) < _LABEL or atoms[0].word not in _ROW_NAMES or sentence.is_quoted:
+        return ""
+    is_alone = len(atoms) == _LABEL or atoms[_LABEL].word in _AFTER_LABEL
+    is_sized = any(atom.kind == "size" for atom in atoms[_LABEL:])
+    begins = sentence.starts_line or sentence.starts_paragraph or sentence.is_item
+    return _as_label(atoms[1]) if is_alone and begins and not is_sized else ""
 
 
 def named_in(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | None:

@@ -8,6 +8,7 @@ from typing import Final
 from ledgerstone.enquiry.sentence import strips
 from ledgerstone.enquiry.sentence.letters import letter_after, name_group
 from ledgerstone.enquiry.sentence.measure import Measure
+from ledgerstone.enquiry.sentence.spans import is_span
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.lexicon import AXES, FROM, LABELS, ROLES, SIDES
 from ledgerstone.enquiry.words.word_sets import word_set
@@ -40,7 +41,6 @@ _SMALL_MM: Final = 60
 _TOO_THICK: Final = 250  # in any unit: common practice, no source
 _BY_LETTER: Final = {"l": "left", "r": "right", "f": "front", "b": "back"}
 _ROUND: Final = frozenset({"round", "circular", "rund"})
-_VIEWED: Final = word_set("seen viewed looking looked facing gesehen betrachtet geschaut")
 
 
 def read_after(
@@ -247,20 +247,6 @@ def _side_named(words: list[str]) -> str:
         if side is not None and _ENDS & set(words[i + side[1] : i + side[1] + 2]):
             return side[0]
     return ""
-
-
-def is_span(words: list[str], i: int) -> bool:
-    """Whether "from front to back" or "seen from the front" begins here, which name no side."""
-    if words[i] not in ("from", "von", "vom"):
-        return False
-    if _VIEWED & {*words[max(0, i - 2) : i], *words[i + 1 : i + 5]}:
-        return True
-    said = [word for word in words[i + 1 : i + 7] if word not in ("the", "der", "dem", "side")][:3]
-    if len(said) < 3 or said[1] not in ("to", "nach", "zur", "bis"):
-        return False
-    if said[0] == said[2]:
-        return True  # "from end to end"
-    return SIDES.at(said, 2) is not None if said[2] else False
 
 
 def _ends_at_edge(sentence: Sentence, start: int) -> bool:

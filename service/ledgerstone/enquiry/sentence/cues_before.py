@@ -5,9 +5,10 @@ from __future__ import annotations
 from itertools import pairwise
 from typing import Final
 
-from ledgerstone.enquiry.sentence.cues import ADJECTIVES, NAMED, is_span, take_cue
+from ledgerstone.enquiry.sentence.cues import ADJECTIVES, NAMED, take_cue
 from ledgerstone.enquiry.sentence.letters import SINGLE
 from ledgerstone.enquiry.sentence.measure import Measure
+from ledgerstone.enquiry.sentence.spans import is_span
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.lexicon import FROM, LABELS, ROLES, SIDES, mark
 from ledgerstone.enquiry.words.word_sets import word_set

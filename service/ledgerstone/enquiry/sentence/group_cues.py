@@ -11,6 +11,7 @@ from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.lexicon import SIDES
 
 _SHARED: Final = frozenset(["thick", "long", "deep", "wide", "high", "dia"])
+_METRIC: Final = frozenset({"mm", "cm"})
 _MAX_BETWEEN: Final = 5
 _AT_FAR: Final = 4
 
@@ -39,6 +40,19 @@ def read_units_after(sentence: Sentence, found: list[Measure]) -> None:
     """Take units that are said after their sizes: "a 17 x 13 oval in inches"."""
     for measure in found:
         _read_unit_after(sentence, measure)
+
+
+def read_units_before(sentence: Sentence, found: list[Measure]) -> None:
+    """Take a unit that leads a size or its group: "measures: cm 135 x 51"."""
+    for measure in found:
+        members = measure.members or [measure]
+        first = members[0].at
+        if measure.unit_from_label or first == 0 or any(one.size.unit for one in members):
+            continue
+        led, before = sentence.words[first - 1], sentence.atoms[max(0, first - 2)]
+        is_led = first == 1 or before.kind != "size"
+        if led in _METRIC and is_led:
+            measure.unit_from_label = led
 
 
 def _read_unit_after(sentence: Sentence, measure: Measure) -> None:

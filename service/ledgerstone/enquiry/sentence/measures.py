@@ -7,7 +7,12 @@ from typing import Final
 
 from ledgerstone.enquiry.sentence.cues import FILLERS, read_after
 from ledgerstone.enquiry.sentence.cues_before import read_before, read_lone, read_marks
-from ledgerstone.enquiry.sentence.group_cues import read_units_after, share_sides
+from ledgerstone.enquiry.sentence.denials import mark_denials
+from ledgerstone.enquiry.sentence.group_cues import (
+    read_units_after,
+    read_units_before,
+    share_sides,
+)
 from ledgerstone.enquiry.sentence.letters import CONNECTORS, SINGLE, name_group_before
 from ledgerstone.enquiry.sentence.measure import Measure
 from ledgerstone.enquiry.text.sentences import Sentence
@@ -38,9 +43,6 @@ _CHANGES: Final = word_set(
     "up down goes go comes come changes change changed rises drops reduced increased grows raise"
     " lower increase reduce erhöht verringert geändert ändert steigt sinkt"
 )
-_NO: Final = frozenset({"no", "nein", "nope"})
-_DENIES: Final = word_set(", - – — make it that sorry wait es sind eher doch lieber actually")
-_DENIED: Final = 4
 _TIMES: Final = frozenset({"x", "×", "*"})
 _BY: Final = (["by"], ["x"], ["×"], ["mal"])
 
@@ -72,9 +74,10 @@ def measures_of(sentence: Sentence) -> list[Measure]:
     _share_alternatives(sentence, found)
     _mark_starts(sentence, found)
     _mark_changes(sentence, found)
-    _mark_denials(sentence, found)
+    mark_denials(sentence, found)
     share_sides(sentence, found)
     read_units_after(sentence, found)
+    read_units_before(sentence, found)
     return found
 
 
@@ -226,27 +229,6 @@ def _mark_changes(sentence: Sentence, found: list[Measure]) -> None:
                 before.replaced, before.side = True, ""
 
 
-def _mark_denials(sentence: Sentence, found: list[Measure]) -> None:
-    """Take "said 4 cm, then said no, 5" for the second size instead of the first."""
-    atoms = sentence.atoms
-    for before, after in pairwise(found):
-        led = [atom.word for atom in atoms[max(before.at + 1, after.at - _DENIED) : after.at]]
-        is_no = bool(_NO & set(led)) and all(word in _NO | _DENIES for word in led[_at_no(led) :])
-        if is_no and before.of == after.of > 1 and after.place == 1:
-            for one in before.members:
-                one.replaced = True  # "1400 x 250 - no, wait, 1500 x 250"
-        if not is_no or before.of > 1 or after.of > 1 or before.side != after.side:
-            continue
-        before.replaced = True
-        if not (after.role or after.side):
-            after.role = before.role
-            after.unit_from_label = after.unit_from_label or str(before.size.unit or "")
-
-
-def _at_no(words: list[str]) -> int:
-    return next((i for i, word in enumerate(words) if word in _NO), 0)
-
-
 def _is_holes_edge(words: list[str], i: int) -> bool:
     """Whether "its left edge" or "the left-hand edge" is a hole's, from which a distance runs."""
     if words[i] not in ("edge", "kante") or i == 0 or not words[i - 1]:
@@ -256,6 +238,17 @@ def _is_holes_edge(words: list[str], i: int) -> bool:
     )
     before = words[max(0, i - 4) : i]
     return side_before is not None and not {"from", "off", "of", "von", "to"} & set(before)
+
+
+def _is_converted(sentence: Sentence, before: Measure, after: Measure) -> bool:
+    """Return whether a bracket says a size again in the other system: "2 inches (40 mm)"."""
+    atoms = sentence.atoms
+    between = [atom.word for atom in atoms[before.at + 1 : after.at]]
+    closed = [atom.word for atom in atoms[after.at + 1 : after.at + 2]]
+    units = [before.size.unit, after.size.unit]
+    is_other = None not in units and ("in" in units) != ("ft" in units) and units[0] != units[1]
+    is_bracket = between == ["("] and closed == [")"]
+    return before.of == after.of == 1 and is_bracket and is_other
 
 
 def _share_alternatives(sentence: Sentence, found: list[Measure]) -> None:
@@ -268,6 +261,8 @@ def _share_alternatives(sentence: Sentence, found: list[Measure]) -> None:
         is_or = is_or or (
             word_before in (["between"], ["zwischen"]) and between in (["and"], ["und"])
         )
+        if _is_converted(sentence, before, after) and before.role in _SHARED:
+            after.role = after.role or before.role
         if is_or and before.of == 1 and role in _SHARED and after.role in ("", role):
             before.role = after.role = role
             if before.size.unit is None and after.size.unit is not None:

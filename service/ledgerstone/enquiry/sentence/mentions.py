@@ -40,6 +40,7 @@ _COLONS: Final = frozenset({":", "=", "-", "–", "—", "…", "...", "|"})
 _NONE: Final = word_set("none no nil nope n/a keine keines keiner keins nein entfällt nicht not")
 _CLAUSE: Final = 8
 _MAX_STEPS: Final = 5
+_TURNS_BACK: Final = word_set("but sondern so how where what said just only nur bloß lediglich")
 _NEEDS_DE: Final = word_set("brauche brauchen brauchts gibt benötige benötigen möchte will")
 _NOT_EN: Final = word_set("not no isn't aren't never")
 _MEASURES: Final = word_set("is are measures measure ist sind misst hat")
@@ -293,6 +294,6 @@ def _is_denied(sentence: Sentence, mention: Mention) -> bool:
             return False  # "2 no. shelves"
         if words[i] and mark("not").at(words, i) is not None:
             return words[i : i + 2] != ["not", "only"]
-        if words[i] in ("but", "sondern", "so", "how", "where", "what", "said"):
+        if words[i] in _TURNS_BACK and words[i - 1 : i] not in (["not"], ["nicht"]):
             return False
     return False

@@ -46,7 +46,8 @@ _PRONOUNS: Final = word_set(
 _SPEAKERS: Final = word_set("i we you me us ich wir uns i'm we're i'd we'd i've we've i'll we'll")
 # What a customer calls the work itself, or what tells of it: no thing beside it.
 _NEUTRAL: Final = word_set(
-    "template leaflet instructions paper drawing drawings plan plans sketch spec datasheet"
+    "template leaflet instructions paper drawing drawings plan plans sketch spec sheet datasheet"
+    " booklet website catalogue card label"
     " datenblatt brochure manual schablone skizze zeichnung piece pieces part parts bit bits one"
     " ones thing item job lot whole total rest size sizes measurement measurements dimension"
     " dimensions figure figures answer finish colour color shade surface section sections concrete"

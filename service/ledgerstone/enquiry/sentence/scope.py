@@ -49,6 +49,7 @@ _CONCLUDED: Final = 14  # atoms
 _SUBJECT_EARLY: Final = 3
 _SHORTEST: Final = 3  # atoms
 _NEAR: Final = 5
+_PLURAL_FAR: Final = 8
 
 
 def _has(kind: str, words: list[str]) -> bool:
@@ -207,7 +208,7 @@ def _is_by_line(mention: Mention, before: str, after: list[str]) -> bool:
 def is_reference(mention: Mention, sentence: Sentence) -> bool:
     """Whether a hole is named only to say where another is: behind the sink, in line with it."""
     words = sentence.words
-    is_to_each = mention.preposition in ("to", "at", "per") and mention.determiner in _EACH
+    is_to_each = mention.preposition in ("to", "at", "per", "for") and mention.determiner in _EACH
     if mention.preposition in _REFERENCE or is_to_each:
         return True  # "taps to each basin"
     near = words[max(0, mention.start - 6) : mention.start]
@@ -242,6 +243,7 @@ def is_compared(sentence: Sentence, mention: Mention) -> bool:
 
 def is_at_each_end(mention: Mention, sentence: Sentence) -> bool:
     """Return whether a hole is one of two: "a 60 mm hole at each end"."""
-    after = sentence.words[mention.end : mention.end + _NEAR + 3]
+    far = _NEAR + (_PLURAL_FAR if mention.is_plural else 3)
+    after = sentence.words[mention.end : mention.end + far]
     is_new = mention.determiner not in ("the", "der", "die", "das")
     return bool(_EACH_END & set(pairwise(after))) and is_new

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from typing import Final
 
 from ledgerstone.enquiry.places.centres import read_places, span_of
@@ -39,6 +40,11 @@ _UNCUT: Final = frozenset(
     {("nothing", "to", "cut"), ("nothing", "needs", "cutting"), ("no", "cutting", "needed")}
     | {("doesn't", "need", "cutting"), ("muss", "nichts", "ausgeschnitten")}
 )
+_GIVEN_UP: Final = frozenset(
+    {("decided", "against"), ("thought", "better"), ("ruled", "out"), ("given", "up")}
+)
+_NOTHING_CUT: Final = frozenset({("nothing", "cut"), ("nothing", "cutting")})
+_NONE: Final = frozenset({"no", "none", "nope", "nein", "keine"})
 _TIMES: Final = (["x"], ["×"])
 _ONLY: Final = frozenset({"only", "just", "nur"})
 
@@ -153,9 +159,27 @@ def read(focus: Focus, parsed: ParsedSentence) -> None:
 def _read_uncut(focus: Focus, parsed: ParsedSentence) -> None:
     """Refuse what needs no cut-out: "the sink is a Belfast, so nothing to cut"."""
     words = parsed.sentence.words
+    _read_given_up(focus, parsed)
     is_uncut = any(tuple(words[i : i + 3]) in _UNCUT for i in range(len(words)))
     for opening in focus.subjects.openings if is_uncut and focus.held else ():
         opening.is_refused = opening.is_refused or not opening.has_size()
+
+
+def _read_given_up(focus: Focus, parsed: ParsedSentence) -> None:
+    """Refuse what is thought better of, and of an older message all where nothing is to be cut."""
+    words, piece = parsed.sentence.words, focus.subjects.piece
+    pairs = set(pairwise(words))
+    if pairs & _GIVEN_UP and focus.held:
+        for opening in focus.held[-1][1]:
+            opening.is_refused = opening.is_refused or not opening.has_size()
+    is_none = bool(pairs & _NOTHING_CUT) or (
+        parsed.sentence.is_item
+        and words[0] in _NONE
+        and any(one.kind == "hole" and one.is_denied for one in parsed.found)
+    )
+    for opening in piece.openings if piece is not None and is_none else ():
+        is_held = any(opening in openings for _, openings in focus.held)
+        opening.is_refused = opening.is_refused or not (opening.has_size() or is_held)
 
 
 def _read_rims(focus: Focus, sentence: Sentence) -> None:

@@ -10,6 +10,7 @@ from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.scene.said import SaidPiece, SaidWord
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.shapes.legs import side_said
+from ledgerstone.enquiry.text.tokens import TextSpan
 from ledgerstone.enquiry.words.word_sets import word_set
 
 _IS_L: Final = re.compile(
@@ -31,6 +32,13 @@ _NOT_IN_TWO: Final = re.compile(
     r"|\b(?:in|as) one(?: piece)?\b|\bone piece\b|\bin einem stück\b",
     re.IGNORECASE,
 )
+# Whether two pieces are only asked about: "does it have to come in two bits?".
+_ASKED: Final = re.compile(
+    r"\b(?:know|sure|wonder\w*|whether|does|would|must|can|could|should)\b.*"
+    r"(?:has|have|need|be|come|do|make)\b.*\?|\bif that means\b|\bob (?:das|sie|es)\b",
+    re.IGNORECASE | re.DOTALL,
+)
+_SENTENCE: Final = 200  # characters
 _PARTS: Final = word_set("section piece leg run part side bit slab length top teil schenkel platte")
 _INSIDE: Final = frozenset({"in", "on", "im", "into"})
 _FAR: Final = 11
@@ -38,7 +46,19 @@ _FAR: Final = 11
 
 def is_split(text: str) -> bool:
     """Return whether a message asks for an L as two slabs and a join."""
-    return bool(_IS_L.search(text) and _IN_TWO.search(text) and not _NOT_IN_TWO.search(text))
+    if not _IS_L.search(text) or _NOT_IN_TWO.search(text):
+        return False
+    return any(not _ASKED.search(text, *_sentence_of(text, found)) for found in
+               _IN_TWO.finditer(text))  # fmt: skip
+
+
+def _sentence_of(text: str, found: re.Match[str]) -> TextSpan:
+    """Return where the sentence of words begins and ends, a question mark among it."""
+    low = max(0, found.start() - _SENTENCE)
+    before = max(text.rfind(mark, low, found.start()) for mark in ".?!\n")
+    ends = [text.find(mark, found.end(), found.end() + _SENTENCE) for mark in ".?!"]
+    end = min((at for at in ends if at >= 0), default=found.end())
+    return max(low, before + 1), end + 1
 
 
 def legs_apart(focus: Focus, parsed: ParsedSentence) -> None:

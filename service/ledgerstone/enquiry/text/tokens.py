@@ -118,7 +118,8 @@ _NOT_SIZES: Final = tuple(
         (
             r"\b(?:drawing|drg|dwg|sketch|plan|plot|flat|apartment|apt|suite|house|page|sheet"
             r"|zeichnung|skizze|haus|wohnung|blatt|seite)\.?\s(?:no\.?|nr\.?|number)?\s?\d{1,5}"
-            r"(?:-?[A-Z])?\b(?!\s?(?:m|mm|cm|in|x|×|by|wide|deep|long|thick)\b)"
+            r"(?:-?[A-Z])?\b(?!\s?(?:m|mm|cm|in|x|×|by|wide|deep|long|thick)\b|[ -]\d{1,2}/\d"
+            r"|\s?[\"”½¼¾])"
         ),
         (
             r"\b(?:invoice|reference|ref|order|rechnung|auftrag|kundennummer|account|vat|company"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
-from ledgerstone.enquiry.scene.said import NOWHERE, SaidOrder, SaidPiece
+from ledgerstone.enquiry.scene.said import NOWHERE, SaidOpening, SaidOrder, SaidPiece
 from ledgerstone.order import UPRIGHT_USES
 
 _APART: Final = 30  # characters between an announcement and the first size
@@ -21,7 +21,9 @@ def standing(scene: SaidOrder) -> list[SaidPiece]:
     if any(piece.has_size() for piece in pieces):
         pieces = [piece for piece in pieces if piece.has_size()]
         outlined = [
-            piece for piece in pieces if piece.openings or set(piece.claims) - {"thickness"}
+            piece
+            for piece in pieces
+            if set(piece.claims) - {"thickness"} or any(map(_is_wanted, piece.openings))
         ]
         for piece in pieces if outlined else ():
             if piece not in outlined and len(outlined) > 1:
@@ -30,6 +32,12 @@ def standing(scene: SaidOrder) -> list[SaidPiece]:
     elif any(piece.spans for piece in pieces):  # what only the subject names is left out
         pieces = [piece for piece in pieces if piece.spans]
     return pieces
+
+
+def _is_wanted(opening: SaidOpening) -> bool:
+    """Return whether an opening is asked for, and not only asked about."""
+    is_told = opening.has_size() or opening.is_asked or opening.rim is not None
+    return not opening.is_refused and (is_told or bool(opening.spans))
 
 
 def _is_partial(piece: SaidPiece, others: Sequence[SaidPiece]) -> bool:

@@ -58,8 +58,9 @@ class Walker:
         is_split: bool = False,
         leans: bool = False,
         wished: frozenset[str] = frozenset(),
+        is_l: bool = False,
     ) -> None:
-        self.leans, self.wished = leans, wished
+        self.leans, self.wished, self.is_l = leans, wished, is_l
         self.last_role, self.asked, self.is_old_told = "", "", False
         self.by_label = Asked()
         self.restated: tuple[Sentence, int] | None = None
@@ -182,6 +183,8 @@ class Walker:
         focus.held, focus.subjects.pending = [], False
         focus.leg_before = focus.leg
         begin(focus, parsed)
+        if self.is_l and self.subjects.scene.pieces:
+            self.subjects.scene.pieces[0].shape = "l-shape"
         if focus.is_split:
             split_l.legs_apart(focus, parsed)
         of_all.read_of_all(parsed)

@@ -14,6 +14,7 @@ from ledgerstone.enquiry.scene.weighing import weigh
 from ledgerstone.enquiry.sentence.amounts import Amounts
 from ledgerstone.enquiry.sentence.measures import measures_of
 from ledgerstone.enquiry.sentence.mentions import mentions_of
+from ledgerstone.enquiry.shapes.legs_told import read_legs_told
 from ledgerstone.enquiry.shapes.split_l import is_split
 from ledgerstone.enquiry.text.lines import TextLine
 from ledgerstone.enquiry.text.parts import MailPart, Parts, lines_of
@@ -136,6 +137,7 @@ def _read(
         has_sizes=_has_sizes(every),
         is_split=is_split(text),
         leans=bool(_LEANS.search(newest)),
+        is_l=_is_l_at_last(every),
         wished=wished | asked_for((sentence, mentions_of(sentence)) for sentence in every),
     )
     if subject:
@@ -145,10 +147,43 @@ def _read(
     scene = walker.subjects.scene
     walker.focus.leftovers.settle(scene.pieces, assigner)
     weigh(scene.pieces, walker.focus.witnesses)
+    _read_l_again(scene, layered, walker)
     walker.focus.count_announced()
     scene.sizes = [(size.start, size.end) for size in sizes]
     scene.is_split = walker.focus.is_split and len(walker.focus.parts) > 1
     return scene, every
+
+
+def _is_l_at_last(sentences: Sequence[Sentence]) -> bool:
+    """Return whether a message describes its one slab first, and then says that it is an L."""
+    named = [
+        (i, one)
+        for i, sentence in enumerate(sentences)
+        for one in mentions_of(sentence)
+        if one.kind == "slab" and not (one.is_old or one.is_denied)
+    ]
+    turned = [i for i, sentence in enumerate(sentences) if sentence.marks("lshape")]
+    if not named or not turned or turned[0] <= named[0][0]:
+        return False
+    is_several = any(one.is_plural or one.count > 1 for _, one in named)
+    is_another = any(sentence.is_item for sentence in sentences)
+    uses = {one.name for _, one in named if one.name}
+    fresh = sum(one.is_indefinite for _, one in named)
+    return not (is_several or is_another) and len(uses) <= 1 and fresh <= 1
+
+
+def _read_l_again(scene: SaidOrder, layered: Sequence[Layered], walker: Walker) -> None:
+    """Read what is said of the legs of the one L again, clause by clause."""
+    shapes = [piece for piece in scene.pieces if piece.shape == "l-shape"]
+    if len(shapes) != 1 or walker.focus.is_split:
+        return
+    told = [
+        (sentence, (2 * one.layer + int(not sentence.is_quoted), 0))
+        for one in layered
+        if not one.is_own
+        for sentence in one.sentences
+    ]
+    read_legs_told(shapes[0], told, walker.assigner)
 
 
 def _quoted_first(sentences: list[Sentence]) -> list[Sentence]:

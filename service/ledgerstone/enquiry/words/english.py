@@ -8,7 +8,9 @@ from typing import Final
 # Words that give a size its role: what stands after it, and what names it before.
 ROLES: Final = MappingProxyType(
     {
-        "long": "long, lg, from end to end, from left to right, from side to side, length, in"
+        "long": "from left wall to right wall, from the left wall to the right wall, from wall to"
+        " wall, wall to wall, from one wall to the other, from one end to the other,"
+        " long, lg, from end to end, from left to right, from side to side, length, in"
         " length,"
         " of length, lengthways, lengthwise, end to end, overall"
         " length",

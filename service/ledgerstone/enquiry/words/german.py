@@ -85,7 +85,8 @@ PLACES: Final = MappingProxyType(
 )
 ROLES: Final = MappingProxyType(
     {
-        "long": "lang, länge, in der länge, langen, lange",
+        "long": "von wand zu wand, von einer wand zur anderen,"
+        " lang, länge, in der länge, langen, lange",
         "wide": "breit, breite, in der breite",
         "deep": "tief, tiefe, in der tiefe",
         "thick": "stark, dick, stärke, dicke, dicken, starke",

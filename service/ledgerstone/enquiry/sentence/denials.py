@@ -1,0 +1,52 @@
+"""A size that the words after it take back, and the one that stands for it."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from typing import Final
+
+from ledgerstone.enquiry.sentence.measure import Measure
+from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.words.word_sets import word_set
+
+_NO: Final = frozenset({"no", "nein", "nope"})
+_DENIES: Final = word_set(", - – — make it that sorry wait es sind eher doch lieber actually")
+_DENIED: Final = 4
+_STRIKES: Final = word_set("scratch forget ignore strike scrap disregard vergiss vergesst")
+_IT_IS: Final = word_set("it it's its is 's es ist sind make sondern")
+_LED: Final = 3
+_FAR: Final = 12
+
+
+def mark_denials(sentence: Sentence, found: list[Measure]) -> None:
+    """Take "said 4 cm, then said no, 5" for the second size instead of the first."""
+    atoms = sentence.atoms
+    for before, after in pairwise(found):
+        led = [atom.word for atom in atoms[max(before.at + 1, after.at - _DENIED) : after.at]]
+        if _is_struck(sentence, before, after):
+            before.replaced = True
+            after.role = after.role or before.role
+            continue
+        is_no = bool(_NO & set(led)) and all(word in _NO | _DENIES for word in led[_at_no(led) :])
+        if is_no and before.of == after.of > 1 and after.place == 1:
+            for one in before.members:
+                one.replaced = True  # "1400 x 250 - no, wait, 1500 x 250"
+        if not is_no or before.of > 1 or after.of > 1 or before.side != after.side:
+            continue
+        before.replaced = True
+        if not (after.role or after.side):
+            after.role = before.role
+            after.unit_from_label = after.unit_from_label or str(before.size.unit or "")
+
+
+def _is_struck(sentence: Sentence, before: Measure, after: Measure) -> bool:
+    """Return whether a size is taken back and the next stands for it: "scratch the 25, it's 24"."""
+    words = sentence.words
+    is_pair = before.of == after.of == 1 and not after.side and not before.side
+    is_led = bool(_STRIKES & set(words[max(0, before.at - _LED) : before.at]))
+    between = set(words[before.at + 1 : after.at])
+    return is_pair and is_led and bool(between & _IT_IS) and after.at - before.at <= _FAR
+
+
+def _at_no(words: list[str]) -> int:
+    return next((i for i, word in enumerate(words) if word in _NO), 0)
