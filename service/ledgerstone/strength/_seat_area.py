@@ -122,6 +122,14 @@ class SeatArea:
     def _hull_edges(self) -> HullEdges:
         return HullEdges.of(self.hull)
 
+    @property
+    def _hangs_over(self) -> bool:
+        """Whether a person hangs over somewhere: if so, at a corner of the room."""
+        if self.hull.is_empty:
+            return False
+        off = self.off_hull(shapely.get_coordinates(self.room))
+        return bool((off > 0.5 * HANGS_OVER_MM).any())
+
     @cached_property
     def leant_on(self) -> LeantOn:
         """Corners that hang out in one direction, at most 300 mm: they are leant on.
@@ -134,7 +142,7 @@ class SeatArea:
         Common practice, no source.
         """
         corners = np.array(self.shape.corners).reshape(-1, 2)
-        if self.hull.is_empty:
+        if not self._hangs_over:
             return LeantOn(corners[:0], np.empty(0))
         lines = shapely.shortest_line(self.hull, shapely.points(corners))
         ends = shapely.get_coordinates(lines).reshape(-1, 2, 2)
@@ -146,7 +154,10 @@ class SeatArea:
 
     def is_near_a_free_corner(self, xy: FloatArray, within_mm: float = 0.0) -> BoolArray:
         """Whether places (n, 2), mm, are in a leant-on corner's part, or within so much, (n,)."""
-        off, near = self.off_hull(xy), np.zeros(len(xy), dtype=bool)
+        near = np.zeros(len(xy), dtype=bool)
+        if not len(self.leant_on.share):
+            return near
+        off = self.off_hull(xy)
         for which in range(len(self.leant_on.share)):  # one by one: a slab may have 200 corners
             near |= self.leant_on.depth_mm(xy, off, which) >= -within_mm
         return near

@@ -80,10 +80,13 @@ class Contact:
         """
         rests = self._rests
         scaled, none = free.T / rests.stiffening, np.zeros((free.shape[1], 3))
-        reactions, motions = self._solved(scaled, none, touching.T)
+        exchange = self._near(touching.T)
+        values = exchange.values(exchange.start(scaled, none), touching.T)
+        reactions, motions = _parted(values, touching.T)
         sunk = np.where(touching.T, self._sunk(scaled, reactions, motions), 0.0)
         if np.abs(sunk).max() > contact.OPENS * np.abs(scaled).max():
-            reactions, motions = self._refined(scaled, none, touching.T, reactions, motions)
+            found = reactions, motions
+            reactions, motions = self._refined(exchange, scaled, none, touching.T, found)
         return reactions.T, rests.stiffening * motions.T
 
     def _alone(self, free: FloatArray, pull: FloatArray) -> contact.Balance:
@@ -110,7 +113,8 @@ class Contact:
         self._known.append((_unit(wanted), touching))
         reactions, motions = _parted(values, touching)
         for _ in range(SHARPENINGS):
-            reactions, motions = self._refined(wanted, pulls, touching, reactions, motions)
+            found = reactions, motions
+            reactions, motions = self._refined(exchange, wanted, pulls, touching, found)
             sunk = self._sunk(wanted, reactions, motions)
             off = np.abs(reactions @ rests.rigid - pulls).max(axis=1)
             balanced = off <= contact.BALANCE * load
@@ -133,13 +137,6 @@ class Contact:
         """Overlaps, shape (c, k)."""
         return wanted - reactions @ self._flexibility + motions @ self._rests.rigid.T
 
-    def _solved(
-        self, wanted: FloatArray, pulls: FloatArray, touching: BoolArray
-    ) -> tuple[FloatArray, FloatArray]:
-        """Reactions (c, k) and motions (c, 3) with the given rests in touch in each case."""
-        exchange = self._near(touching)
-        return _parted(exchange.values(exchange.start(wanted, pulls), touching), touching)
-
     def _near(self, sets: BoolArray) -> Exchange:
         """The exchange that was solved for, or a new one where most sets are far from its base."""
         found = self._exchange
@@ -150,15 +147,17 @@ class Contact:
 
     def _refined(
         self,
+        exchange: Exchange,
         wanted: FloatArray,
         pulls: FloatArray,
         touching: BoolArray,
-        reactions: FloatArray,
-        motions: FloatArray,
+        found: tuple[FloatArray, FloatArray],
     ) -> tuple[FloatArray, FloatArray]:
         """One step of iterative refinement: less the residual of overlaps and balance."""
+        reactions, motions = found
         left = np.where(touching, self._sunk(wanted, reactions, motions), 0.0)
-        more = self._solved(left, pulls - reactions @ self._rests.rigid, touching)
+        start = exchange.start(left, pulls - reactions @ self._rests.rigid)
+        more = _parted(exchange.values(start, touching), touching)
         return reactions + more[0], motions + more[1]
 
     def _most_like(self, wanted: FloatArray) -> BoolArray:
