@@ -168,12 +168,12 @@ def _two_readings(shown: str, tidy: str, units: AbstractSet[str]) -> Message | N
     if found is None or found[3].lower() not in {*units, ""}:
         return None
     sign, digits, unit = found.groups()
-    said = [Spelled(f"{sign}{number} {unit}".strip()) for number in _readings(digits)]
-    readings = _either(said)
+    spelled = [Spelled(f"{sign}{number} {unit}".strip()) for number in _readings(digits)]
+    readings = _either(spelled)
     if not unit:
         return Message("length-two-readings-without-unit", typed=shown, readings=readings)
     if re.search(r"\A\d*,(?!\d{3}\Z)\d+\Z", digits, re.ASCII):
-        return Message("length-with-comma", typed=shown, readings=readings, meant=said[0])
+        return Message("length-with-comma", typed=shown, readings=readings, meant=spelled[0])
     return Message("length-two-readings", typed=shown, readings=readings)
 
 

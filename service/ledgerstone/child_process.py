@@ -81,7 +81,7 @@ class ChildProcess(Generic[Result]):
             return True  # a server that looks after its children has taken note of it first
 
 
-def run_apart(script: str, asked: bytes, seconds: int, wait_s: float) -> bytes:
+def run_apart(script: str, request: bytes, seconds: int, wait_s: float) -> bytes:
     """Run a script in an interpreter of its own, which holds nothing of what this process does.
 
     What this process holds free is given back first, so that both hold little at once.
@@ -108,7 +108,7 @@ def run_apart(script: str, asked: bytes, seconds: int, wait_s: float) -> bytes:
     try:
         done = subprocess.run(  # noqa: S603 - our own script
             [sys.executable, "-I", "-c", limited + script],
-            input=asked,
+            input=request,
             stdout=subprocess.PIPE,
             stderr=subprocess.DEVNULL,
             timeout=wait_s,

@@ -27,7 +27,7 @@ class Side:
     length_mm: float
 
 
-def speaker(outline: Outline) -> Length:
+def typed_length(outline: Outline) -> Length:
     """Return a length of an outline whose unit its customer used for it."""
     if isinstance(outline, Round):
         return outline.diameter

@@ -149,7 +149,7 @@ class Length(Spoken):
         if self.came != "text" and not (self._is_imperial and _is_64th(amount)):
             amount = round(amount, _TEXT_PLACES[self.unit])
         sign = "-" if amount < 0 else ""
-        return sign + _said(abs(amount), self.unit)
+        return sign + _written(abs(amount), self.unit)
 
     def wire(self) -> str | int | float:
         """Return what goes back in JSON: a number where it came as a number, else the text.
@@ -239,19 +239,19 @@ def _rounded(mm: Fraction, places: int, unit: UnitName) -> str:
     tenths, left = divmod(abs(shares), share)
     tenths += 2 * left > share or (2 * left == share and tenths % 2 == 1)
     whole, rest = divmod(tenths, 10**places)
-    said = f"{whole}.{rest:0{places}d}".rstrip("0").rstrip(".") if rest else f"{whole}"
-    return f"{'-' if shares < 0 and tenths else ''}{said} {unit}"
+    number = f"{whole}.{rest:0{places}d}".rstrip("0").rstrip(".") if rest else f"{whole}"
+    return f"{'-' if shares < 0 and tenths else ''}{number} {unit}"
 
 
-def _said(amount: Fraction, unit: UnitName) -> str:
+def _written(amount: Fraction, unit: UnitName) -> str:
     """Format an amount that is not negative; for feet the amount is in inches."""
     if unit not in {"in", "ft"}:
         return f"{_decimal(amount)} {unit}"
     feet, inches = divmod(amount, 12) if unit == "ft" else (0, amount)
     if unit == "ft" and inches == 0:
         return f"{feet} ft"
-    said = f"{_mixed(inches) if _is_64th(inches) else _decimal(inches)} in"
-    return f"{feet} ft {said}" if feet else said
+    number = f"{_mixed(inches) if _is_64th(inches) else _decimal(inches)} in"
+    return f"{feet} ft {number}" if feet else number
 
 
 def _mixed(amount: Fraction) -> str:

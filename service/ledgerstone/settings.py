@@ -112,19 +112,19 @@ def settings_from(environment: Mapping[str, str] = os.environ) -> Settings:
 
 def _number(given: Mapping[str, str], name: str, usual: float, most: float) -> float:
     """Read one number from 0 to ``most``."""
-    said = given[name]
-    if not said:
+    text = given[name]
+    if not text:
         return usual
-    plain = said.isascii() and said.isdigit() and len(said) <= _MAX_FIGURES
-    if not plain or int(said) > most:
-        says = f"LEDGERSTONE_{name} is a whole number from 0 to {most:g}; “{said}” was given."
-        raise SettingsFault(says)
-    return float(said)
+    plain = text.isascii() and text.isdigit() and len(text) <= _MAX_FIGURES
+    if not plain or int(text) > most:
+        fault = f"LEDGERSTONE_{name} is a whole number from 0 to {most:g}; “{text}” was given."
+        raise SettingsFault(fault)
+    return float(text)
 
 
-def _signing_keys(said: str) -> tuple[str, ...]:
+def _signing_keys(text: str) -> tuple[str, ...]:
     """Read the keys between commas, oldest first; say which is too short, and that commas part."""
-    keys = tuple(key.strip() for key in said.split(",") if key.strip())
+    keys = tuple(key.strip() for key in text.split(",") if key.strip())
     short = [n for n, key in enumerate(keys, start=1) if len(key.encode()) < SHORTEST_KEY]
     if not short:
         return keys

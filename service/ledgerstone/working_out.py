@@ -125,10 +125,10 @@ def _too_weak(order: Order, checked: Checked) -> list[int]:
     """List the slabs whose thickness was not given and that another one might help."""
     stops = [finding for finding in checked.stops if finding.check in _OF_THICKNESS]
     every = range(len(order.slabs))
-    meant = {
+    affected = {
         k for stop in stops for k in (every if stop.slab is None else joined(order, stop.slab))
     }
-    return [k for k in sorted(meant) if "thickness" in order.slabs[k].taken]
+    return [k for k in sorted(affected) if "thickness" in order.slabs[k].taken]
 
 
 def _at_other_thicknesses(order: Order, slabs: Sequence[int], shaping: Shaping) -> Iterator[Order]:

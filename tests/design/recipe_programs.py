@@ -54,10 +54,10 @@ print(json.dumps(document_text()))
 READS: Final = """
 import json, sys
 from datetime import date
-from ledgerstone.application.enquiries import read_asked
+from ledgerstone.application.enquiries import read_enquiry_document
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 asked = {"message": json.load(sys.stdin)}
-read = read_asked(asked, load_profile(DEMONSTRATION), date(2026, 11, 25))
+read = read_enquiry_document(asked, load_profile(DEMONSTRATION), date(2026, 11, 25))
 print(json.dumps(read["proposal"]["slabs"][0]["finish"]["surface"]))
 """
 

@@ -26,15 +26,24 @@ from multiprocessing.reduction import recv_handle, send_handle
 from pathlib import Path
 from typing import IO, Final, NoReturn, Protocol
 
-from ledgerstone.wording.catalogues import LANGUAGES, catalogue
-from ledgerstone.workshop.loader import starting_tables
+from ledgerstone.settings import Settings
+from ledgerstone.wording.catalogues import LANGUAGES, entry_of, sources
+from ledgerstone.workshop.loader import DEMONSTRATION, starting_tables
 
 ROOT: Final = Path(__file__).resolve().parents[2]
 _INPUT: Final = 0
 _OUTPUTS: Final = (1, 2)
 _ADDRESS: Final = "LEDGERSTONE_TESTS_PROGRAMS"  # where it is asked, in the environment of tests
 _ONE_THREAD: Final = {"OMP_NUM_THREADS": "1", "OPENBLAS_NUM_THREADS": "1"}
-_LOADED: Final = ("gunicorn.app.wsgiapp", "ledgerstone.api.reload", "ledgerstone.api.worker")
+_UNUSED_KEY: Final = "a signing key of a service that nobody asks"
+# What a server loads, at its start or when it is first asked for it.
+_LOADED: Final = (
+    "gunicorn.app.wsgiapp",
+    "ledgerstone.api.reload",
+    "ledgerstone.api.worker",
+    "ledgerstone.enquiry",
+    "ledgerstone.mailbox",
+)
 
 
 class Program(Protocol):
@@ -95,9 +104,10 @@ class Forked:
 
 
 def read_once() -> None:
-    """Read what a process reads once: every catalogue, and the profiles that others start as."""
+    """Read what a process reads once: every message, and the profiles that others start as."""
     for language in LANGUAGES:
-        catalogue(language)
+        for name in sources(language):
+            entry_of(language, name)
     starting_tables()
 
 
@@ -163,6 +173,7 @@ def main() -> NoReturn:
     for module in _LOADED:
         import_module(module)
     read_once()
+    _work_out_once()
     gc.collect()
     gc.freeze()
     signal.signal(signal.SIGINT, signal.SIG_IGN)
@@ -175,6 +186,14 @@ def main() -> NoReturn:
             _wait_for_program(Connection(asking.detach()))
         asking.close()
     os._exit(0)
+
+
+def _work_out_once() -> None:
+    """Make one service of the demonstration: what is kept for a profile is then there for all."""
+    # Who asks for programs needs none of it.
+    from ledgerstone.api.reload import service  # noqa: PLC0415
+
+    service(Settings(workshop_path=DEMONSTRATION, signing_keys=(_UNUSED_KEY,)))
 
 
 def _wait_for_program(told: Connection) -> NoReturn:

@@ -10,7 +10,7 @@ from fluent.syntax import ast
 from ledgerstone.cutouts import CUTOUT_KINDS
 from ledgerstone.surfaces import SURFACES
 from ledgerstone.wording import LANGUAGES, speech_in
-from ledgerstone.wording.catalogues import catalogue
+from ledgerstone.wording.catalogues import catalogue, entry_of, sources
 from support.catalogue_reader import made, messages, samples, values_of
 
 FUNCTIONS: Final = {"NAME", "START", "HOWMANY"}
@@ -65,6 +65,17 @@ def test_every_entry_of_a_catalogue_is_read(language: str) -> None:
     junk = [entry.content for entry in catalogue(language).body if isinstance(entry, ast.Junk)]
     assert junk == []
     assert len(messages(language)) > 20
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_message_parsed_alone_is_that_of_the_whole_catalogue(language: str) -> None:
+    """Each message by itself, as it is said, is what the parser of whole files makes of it."""
+    whole = {
+        e.id.name: e for e in catalogue(language).body if isinstance(e, ast.Message | ast.Term)
+    }
+    assert [*sources(language)] == [*whole]
+    for name, entry in whole.items():
+        assert entry.equals(entry_of(language, name), ["span", "comment"]), name
 
 
 @pytest.mark.parametrize("language", LANGUAGES)

@@ -76,11 +76,11 @@ def test_a_turn_that_is_too_tight_says_what_would_pass(workshop: Workshop) -> No
     lengths = {"length": Length.parse("2600 mm"), "most": Length.parse("2425 mm")}
     values = values_of(finding, "turn-too-tight")
     assert {name: values[name] for name in lengths} == lengths
-    assert values["ceiling_told"] == "no"
+    assert values["ceiling_given"] == "no"
     told = fitted(turn=turn, ceiling=2000)
     (finding,) = found(workshop, "turn-too-tight", plain(2600), delivery=told)
     values = values_of(finding, "turn-too-tight")
-    assert (values["most"], values["ceiling_told"]) == (lengths["most"], "yes")
+    assert (values["most"], values["ceiling_given"]) == (lengths["most"], "yes")
 
 
 def test_what_the_customer_carries_is_a_caution(workshop: Workshop) -> None:

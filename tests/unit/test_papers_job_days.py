@@ -9,7 +9,7 @@ import numpy as np
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import hours, short_day
 from ledgerstone.papers.job_days import PIECE, day_rows
-from ledgerstone.papers.paper import said
+from ledgerstone.papers.paper import formatted
 from ledgerstone.strength.grips import rail_of
 from ledgerstone.wording import Message, english, speech_in
 from ledgerstone.workshop import Workshop
@@ -31,7 +31,7 @@ ENGLISH = speech_in("en")
 
 def planned(job: Job) -> list[list[str]]:
     """The lines of a day plan, without its sum, as they are stated."""
-    rows: list[list[str]] = said(day_rows(job), ENGLISH)
+    rows: list[list[str]] = formatted(day_rows(job), ENGLISH)
     return rows
 
 

@@ -16,7 +16,7 @@ from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import hours
 from ledgerstone.papers.job_sheet import job_content
 from ledgerstone.papers.lifting import to_5_mm
-from ledgerstone.papers.paper import said
+from ledgerstone.papers.paper import formatted
 from ledgerstone.schedule import calendar_of
 from ledgerstone.shape import shape_of
 from ledgerstone.wording import speech_in
@@ -62,7 +62,7 @@ def job(workshop: Workshop, today: date, example_order: dict[str, Any]) -> Job:
 
 def texts(job: Job) -> str:
     """All that a job sheet says, drawings left out."""
-    return repr(JOB_SHEET.dump(said(job_content(job), ENGLISH)))
+    return repr(JOB_SHEET.dump(formatted(job_content(job), ENGLISH)))
 
 
 @pytest.mark.parametrize("name", SLABS)
@@ -109,7 +109,7 @@ def test_a_polygons_bevelled_side_stays_where_it_is(workshop: Workshop) -> None:
 
 def test_price_schedule_and_job_sheet_agree_to_the_minute(job: Job) -> None:
     """One list: wages come to its minutes, the days hold them, the sheet prints their sum."""
-    rows = JOB_SHEET.dump(said(job_content(job), ENGLISH))["operations"]
+    rows = JOB_SHEET.dump(formatted(job_content(job), ENGLISH))["operations"]
     told = sum(row["hands_minutes"] for row in rows)
     laid = sum(one.job.step.minutes_of(one.job.piece.number) for one in job.quote.lead_time.work)
     assert told == laid == job.minutes_in_all()

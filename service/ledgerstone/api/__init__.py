@@ -14,7 +14,7 @@ from ledgerstone.api.counts import Counts
 from ledgerstone.api.desk_routes import desk_routes
 from ledgerstone.api.enquiry_routes import enquiry_routes
 from ledgerstone.api.health import Running, health_routes
-from ledgerstone.api.languages import WORKSHOP, asked_speech
+from ledgerstone.api.languages import WORKSHOP, request_speech
 from ledgerstone.api.offer_routes import offer_routes
 from ledgerstone.api.page import page_routes
 from ledgerstone.api.paper_routes import paper_routes
@@ -105,10 +105,10 @@ def _problem_pages(app: Flask) -> None:
     def problem_page(kind: str) -> Response:
         for known in KINDS:
             if known.name == kind:
-                speech = asked_speech()
+                speech = request_speech()
                 title, usual = speech.say(known.title), speech.say(known.usual)
-                says = f"{known.status} {title}\n{usual}\n"
-                response = Response(says, mimetype="text/plain")
+                text = f"{known.status} {title}\n{usual}\n"
+                response = Response(text, mimetype="text/plain")
                 response.vary.add("Accept-Language")
                 return response
         return problems.problem(404)

@@ -29,7 +29,7 @@ OTHER: Final = "other"
 
 _BUCKETS: Final = (*map(str, BOUNDS_S), "+Inf")
 _SECONDS: Final = "ledgerstone_request_seconds"
-_SAYS: Final = "Seconds a call under /v1 took in the worker."
+_ABOUT_SECONDS: Final = "Seconds a call under /v1 took in the worker."
 _COUNTERS: Final = {
     "ledgerstone_requests": ("Requests answered, by route and status.", ("route", "status")),
     "ledgerstone_findings": ("Findings of answers, by check.", ("check",)),
@@ -83,15 +83,15 @@ class Counts(Collector):
 
     def collect(self) -> Iterator[Metric]:
         """Yield every counter that is not 0, and the whole histogram."""
-        for name, (says, labels) in _COUNTERS.items():
-            family = CounterMetricFamily(name, says, labels=labels)
+        for name, (about, labels) in _COUNTERS.items():
+            family = CounterMetricFamily(name, about, labels=labels)
             for counted, values in self._at:
                 if counted == name and (number := self.total(name, *values)):
                     family.add_metric(values, number)
             yield family
         buckets = [(bound, self.total(f"{_SECONDS}_bucket", bound)) for bound in _BUCKETS]
         total_s = self.total(f"{_SECONDS}_sum")
-        yield HistogramMetricFamily(_SECONDS, _SAYS, buckets=buckets, sum_value=total_s)
+        yield HistogramMetricFamily(_SECONDS, _ABOUT_SECONDS, buckets=buckets, sum_value=total_s)
 
     def text(self) -> str:
         """Return the counters in Prometheus' text format 0.0.4."""

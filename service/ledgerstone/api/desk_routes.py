@@ -10,15 +10,13 @@ from flask import Blueprint, Response, json
 
 from ledgerstone.api import guard
 from ledgerstone.api.app_context import AppContext
-from ledgerstone.api.languages import asked_speech
+from ledgerstone.api.languages import request_speech
 from ledgerstone.api.problems import problem
 from ledgerstone.application.desk import write_desk
 from ledgerstone.application.letters import draft_letter
 from ledgerstone.application.notes import KINDS, write_note
 from ledgerstone.codec.desk_schemas import DRAFT
 from ledgerstone.errors import MailboxFault
-from ledgerstone.mailbox.drafting import filed
-from ledgerstone.mailbox.server import connected
 from ledgerstone.message import Message
 from ledgerstone.workshop.records import Mailbox
 
@@ -36,7 +34,7 @@ def desk_routes(context: AppContext) -> Blueprint:
         guard.must_be_maker(context.settings)
         guard.must_accept_json()
         document = write_desk(
-            context.workshop, asked_speech(), context.today(), drafts=mailbox is not None
+            context.workshop, request_speech(), context.today(), drafts=mailbox is not None
         )
         return Response(json.dumps(document), mimetype=_JSON)
 
@@ -64,6 +62,10 @@ def desk_routes(context: AppContext) -> Blueprint:
 
 def _draft(mailbox: Mailbox, context: AppContext) -> Response:
     """Store the requested reply as a draft in the maker's mailbox."""
+    # Loaded by who has a mailbox: it takes a tenth of a service's start.
+    from ledgerstone.mailbox.drafting import filed  # noqa: PLC0415
+    from ledgerstone.mailbox.server import connected  # noqa: PLC0415
+
     quote_context = context.quote_context(for_maker=True)
     letter = draft_letter(guard.json_body(), quote_context, context.templates)
     identity = context.workshop.workshop
@@ -74,5 +76,5 @@ def _draft(mailbox: Mailbox, context: AppContext) -> Response:
             server.add_draft(filed(letter, name, now))
     except MailboxFault as fault:
         return problem(503, Message("mailbox-fault", reason=fault.message))
-    said = asked_speech().say(Message("draft-filed"))
-    return Response(json.dumps(DRAFT.dump({"says": said})), mimetype=_JSON)
+    text = request_speech().say(Message("draft-filed"))
+    return Response(json.dumps(DRAFT.dump({"says": text})), mimetype=_JSON)

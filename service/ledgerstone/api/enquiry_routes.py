@@ -6,7 +6,7 @@ from flask import Blueprint, Response, json, request
 
 from ledgerstone.api import guard
 from ledgerstone.api.app_context import AppContext
-from ledgerstone.application.enquiries import read_asked, read_message
+from ledgerstone.application.enquiries import read_enquiry_document, read_message
 from ledgerstone.codec.enquiry_schemas import LARGEST_MESSAGE_BYTES
 
 _JSON, _EML, _TEXT = "application/json", "message/rfc822", "text/plain"
@@ -26,7 +26,7 @@ def enquiry_routes(context: AppContext) -> Blueprint:
             answer = read_message(_in_its_charset(body), context.workshop, context.today())
         else:
             document = guard.json_body(LARGEST_MESSAGE_BYTES)
-            answer = read_asked(document, context.workshop, context.today())
+            answer = read_enquiry_document(document, context.workshop, context.today())
         return Response(json.dumps(answer), mimetype=_JSON)
 
     return v1

@@ -83,8 +83,8 @@ def _sources(context: AppContext) -> dict[str, Any]:
     fault, read = calendar.fault(today), calendar.read(today)
     members = {"status": "read"}
     if fault is not None:
-        says = workshop_speech(context.workshop.workshop.language, context.workshop).say(fault)
-        members = {"status": "not-read", "says": says}
+        text = workshop_speech(context.workshop.workshop.language, context.workshop).say(fault)
+        members = {"status": "not-read", "says": text}
     if read.fingerprint:
         members["bookings"] = read.fingerprint
     age_hours = calendar.age_hours(time.time())
@@ -95,8 +95,8 @@ def _refused(refusal: Refusal | None) -> dict[str, dict[str, str]]:
     if refusal is None:
         return {}
     count = "1 fault" if refusal.faults == 1 else f"{refusal.faults} faults"
-    says = f"The changed profile has {count}; the one before it goes on serving. See the log."
-    return {"profile_refused": {"at": refusal.at.isoformat(timespec="seconds"), "says": says}}
+    text = f"The changed profile has {count}; the one before it goes on serving. See the log."
+    return {"profile_refused": {"at": refusal.at.isoformat(timespec="seconds"), "says": text}}
 
 
 def _asked_from_here() -> bool:

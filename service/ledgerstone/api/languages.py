@@ -36,7 +36,7 @@ def vary_by_language(response: Response, order: JSON) -> Response:
     return response
 
 
-def asked_speech() -> Speech:
+def request_speech() -> Speech:
     """Return the speech of the current request: its order's language, else its header's."""
     workshop: Workshop = current_app.extensions[WORKSHOP]
     own = workshop.workshop.language

@@ -34,20 +34,20 @@ class JSONLines(logging.Formatter):
     def format(self, record: logging.LogRecord) -> str:
         """Write one record."""
         when = datetime.fromtimestamp(record.created, UTC).isoformat(timespec="milliseconds")
-        said: dict[str, Any] = {"time": when, "level": record.levelname.lower()}
+        entry: dict[str, Any] = {"time": when, "level": record.levelname.lower()}
         fields = getattr(record, "fields", None)
-        said |= fields if fields is not None else {"says": _words(record)}
+        entry |= fields if fields is not None else {"says": _words(record)}
         if record.exc_info and record.exc_info[1] is not None:
-            said |= _what_failed(record.exc_info[1])
-        return json.dumps(said, ensure_ascii=True)
+            entry |= _what_failed(record.exc_info[1])
+        return json.dumps(entry, ensure_ascii=True)
 
 
 def _words(record: logging.LogRecord) -> str:
     """Return a record's message; of a library's, only its format and the numbers in it."""
     if record.name.partition(".")[0] == LOGGER_NAME:
         return record.getMessage()
-    said = record.args if isinstance(record.args, tuple) else ()
-    shown = tuple(argument if isinstance(argument, int | float) else "…" for argument in said)
+    arguments = record.args if isinstance(record.args, tuple) else ()
+    shown = tuple(argument if isinstance(argument, int | float) else "…" for argument in arguments)
     try:
         return str(record.msg) % shown if shown else str(record.msg)
     except (TypeError, ValueError):

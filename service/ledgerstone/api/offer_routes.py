@@ -10,7 +10,7 @@ from flask import Blueprint, Response, json, request
 
 from ledgerstone.api import guard
 from ledgerstone.api.app_context import AppContext
-from ledgerstone.api.languages import asked_speech
+from ledgerstone.api.languages import request_speech
 from ledgerstone.api.limits import Buckets, client_of
 from ledgerstone.api.problems import problem, retry_later
 from ledgerstone.api.smtp import post_of
@@ -73,7 +73,9 @@ def _take_requests(v1: Blueprint, context: AppContext) -> None:
             post(letter)
 
         try:
-            sent = send_request(guard.json_body(), context.quote_context(), allowed, asked_speech())
+            sent = send_request(
+                guard.json_body(), context.quote_context(), allowed, request_speech()
+            )
         except RateLimited as often:
             seconds = math.ceil(often.wait_s)
             return retry_later(429, Message("requested-too-often", seconds=seconds), seconds)

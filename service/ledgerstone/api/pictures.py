@@ -87,10 +87,10 @@ def true_size(token: str, content: Mapping[str, Any], workshop: Workshop) -> Res
     number = slab_number(content)
     if number is None:
         return problem(404, NO_SLAB)
-    said = request.args.get("paper", workshop.place.paper).lower()
-    if said not in PAPERS:
+    name = request.args.get("paper", workshop.place.paper).lower()
+    if name not in PAPERS:
         return problem(400, Message("paper-of-drawing"))
-    paper = cast("SheetSize", said)
+    paper = cast("SheetSize", name)
     is_corner = "corner" in request.args
     part = request.args["corner"] if is_corner else request.args.get("cutout", "0")
 
@@ -119,23 +119,23 @@ def _policy(kind: str) -> str:
 
 def slab_number(content: Mapping[str, Any]) -> int | None:
     """Return the index of the requested slab; None if the token has no such slab."""
-    said = request.args.get("slab", "0")
-    number = _whole(said, 2)
+    text = request.args.get("slab", "0")
+    number = _whole(text, 2)
     return number if number is not None and number < len(content.get("slabs", ())) else None
 
 
 def _width_px() -> int | None:
     """Return a picture's width, px, clamped to what is painted; None if it is no number."""
-    said = request.args.get("width")
-    if said is None:
+    text = request.args.get("width")
+    if text is None:
         return _USUAL_PX
-    number = _whole(said, _MAX_FIGURES)
+    number = _whole(text, _MAX_FIGURES)
     return None if number is None or number == 0 else min(max(number, NARROWEST_PX), WIDEST_PX)
 
 
-def _whole(said: str, most_figures: int) -> int | None:
-    plain = said.isascii() and said.isdigit() and len(said) <= most_figures
-    return int(said) if plain else None
+def _whole(text: str, most_figures: int) -> int | None:
+    plain = text.isascii() and text.isdigit() and len(text) <= most_figures
+    return int(text) if plain else None
 
 
 def cached_drawing(

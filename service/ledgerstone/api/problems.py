@@ -9,7 +9,7 @@ from typing import Any, Final
 from flask import Flask, Response, g, json
 from werkzeug.exceptions import HTTPException, NotAcceptable
 
-from ledgerstone.api.languages import asked_speech
+from ledgerstone.api.languages import request_speech
 from ledgerstone.codec.faults_out import fault_members
 from ledgerstone.codec.problem_kinds import BY_STATUS, PROBLEMS, TOO_INTRICATE, ProblemKind
 from ledgerstone.codec.problem_schemas import NOT_UNDERSTOOD, PROBLEM
@@ -67,7 +67,7 @@ def problem(
     kind = BY_STATUS.get(status, BY_STATUS[400 if status < 500 else 500])
     body = {**_members(kind, detail), "status": status}
     if not_understood is not None:
-        members = {**body, **fault_members(not_understood, asked_speech())}
+        members = {**body, **fault_members(not_understood, request_speech())}
         return _varied(problem_response(NOT_UNDERSTOOD.dump(members)))
     return _varied(problem_response(PROBLEM.dump(body)))
 
@@ -80,7 +80,7 @@ def _varied(response: Response) -> Response:
 
 
 def _members(kind: ProblemKind, detail: Message | None) -> dict[str, Any]:
-    speech = asked_speech()
+    speech = request_speech()
     return {
         "type": PROBLEMS + kind.name,
         "title": speech.say(kind.title),

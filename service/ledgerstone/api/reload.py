@@ -134,8 +134,8 @@ class Service:
         why = str(fault) if ours else "something of ours failed"
         if isinstance(fault, ProfileError):
             why = "; ".join(line.strip() for line in fault_lines(fault, "line"))
-        says = "The changed profile was not taken up; the one before it goes on: %s"
-        _log.error(says, why, exc_info=None if ours else fault)
+        message = "The changed profile was not taken up; the one before it goes on: %s"
+        _log.error(message, why, exc_info=None if ours else fault)
 
 
 def _files(profile: Path) -> tuple[Path, ...]:

@@ -10,7 +10,7 @@ from flask import Blueprint, Response, json, jsonify
 from ledgerstone.api import guard, lane, metrics, pictures
 from ledgerstone.api.app_context import AppContext
 from ledgerstone.api.containing import contained
-from ledgerstone.api.languages import asked_speech, vary_by_language, with_language
+from ledgerstone.api.languages import request_speech, vary_by_language, with_language
 from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.application.answering import answer_order, offer_changed_by
 from ledgerstone.application.answers import write_drawings, write_quote, write_sent_back
@@ -33,7 +33,7 @@ def routes(context: AppContext) -> Blueprint:
     @v1.get("/choices")
     def choices() -> Response:
         guard.must_accept_json()
-        response = jsonify(write_choices(context.workshop, asked_speech()))
+        response = jsonify(write_choices(context.workshop, request_speech()))
         return vary_by_language(response, {})
 
     @v1.post("/quotes")
@@ -54,7 +54,7 @@ def routes(context: AppContext) -> Blueprint:
     @v1.post("/placings")
     def placings() -> Response:
         guard.must_accept_json()
-        body = write_placing(guard.json_body(), context.quote_context(), asked_speech())
+        body = write_placing(guard.json_body(), context.quote_context(), request_speech())
         return vary_by_language(jsonify(body), {})
 
     _drawing_routes(v1, context)

@@ -11,7 +11,7 @@ from flask import Blueprint, Response, json
 from ledgerstone.api import guard
 from ledgerstone.api.app_context import AppContext
 from ledgerstone.api.keeping import replace_file
-from ledgerstone.api.languages import asked_speech
+from ledgerstone.api.languages import request_speech
 from ledgerstone.api.problems import problem
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.workshop_form import ProfileFile, try_workshop, write_workshop
@@ -32,7 +32,7 @@ def workshop_routes(context: AppContext) -> Blueprint:
         guard.must_be_maker(context.settings)
         guard.must_accept_json()
         file = _profile_file(context.settings)
-        written = write_workshop(file, asked_speech())
+        written = write_workshop(file, request_speech())
         return Response(json.dumps(written), mimetype=_JSON)
 
     @v1.post("/workshop")
@@ -41,7 +41,7 @@ def workshop_routes(context: AppContext) -> Blueprint:
         guard.must_accept_json()
         sent, file = guard.json_body(), _profile_file(context.settings)
         try:
-            written = try_workshop(sent, file, _asked(context), asked_speech())
+            written = try_workshop(sent, file, _without_maker_terms(context), request_speech())
         except OSError as fault:
             reason = fault.strerror or type(fault).__name__
             return problem(503, Message("profile-not-written", reason=reason))
@@ -50,7 +50,7 @@ def workshop_routes(context: AppContext) -> Blueprint:
     return v1
 
 
-def _asked(context: AppContext) -> QuoteContext:
+def _without_maker_terms(context: AppContext) -> QuoteContext:
     """Return the context of the typical jobs, with a cache apart from that of customers' orders."""
     return replace(context.quote_context(for_maker=True), cache=context.trials)
 

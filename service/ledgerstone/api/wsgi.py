@@ -18,11 +18,11 @@ def _started() -> Service:
     try:
         return service(settings_from())
     except ProfileError as fault:
-        says = "".join(["The workshop's file has faults; nothing was started.\n", *_lines(fault)])
+        text = "".join(["The workshop's file has faults; nothing was started.\n", *_lines(fault)])
     except LedgerstoneError as fault:
-        says = f"{fault} Nothing was started."
+        text = f"{fault} Nothing was started."
     with suppress(OSError):
-        os.write(2, f"{says.rstrip()}\n".encode())
+        os.write(2, f"{text.rstrip()}\n".encode())
     sys.exit(3)
 
 

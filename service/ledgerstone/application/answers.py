@@ -221,14 +221,14 @@ def weight_members(weight: SlabWeight, speech: Speech) -> Members:
 def _slabs(quote: Quote, workshop: Workshop, speech: Speech, *, for_maker: bool) -> list[Members]:
     return [
         {
-            "says": speech.say(said),
+            "says": speech.say(description),
             "finished_mm": shape,
             "area_m2": shape.net_area_m2,
             "volume_l": shape.volume_l,
             "strength": strength_members(strength, slab, workshop, speech, for_maker=for_maker),
             "shade": shade_members(slab, workshop, speech),
         }
-        for slab, shape, strength, said in zip(
+        for slab, shape, strength, description in zip(
             quote.order.slabs,
             quote.shapes,
             quote.strength,

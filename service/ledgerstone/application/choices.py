@@ -66,8 +66,8 @@ def _shade(shade: PaletteShade, workshop: Workshop, speech: Speech) -> dict[str,
 def _sealer(sealer: Sealer, speech: Speech) -> dict[str, Any]:
     """Return a sealer as it is offered: whether it is declared for food is said with it."""
     food = Message("choice-sealer-food", declared="yes" if sealer.food_declared else "no")
-    says = " ".join(filter(None, (sealer.says, speech.say(food))))
-    return {"name": sealer.name, "says": says, "places": sealer.places}
+    description = " ".join(filter(None, (sealer.says, speech.say(food))))
+    return {"name": sealer.name, "says": description, "places": sealer.places}
 
 
 def _sample_tile(workshop: Workshop, speech: Speech) -> dict[str, Any] | None:

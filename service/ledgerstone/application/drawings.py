@@ -264,8 +264,8 @@ class Drawings:
             workshop=self.workshop.workshop.name,
         )
         pins = [
-            Pin(said, level, tuple((x, y) for x, y in at_mm))
-            for said, on, level, at_mm in self.content.get("pins", ())
+            Pin(text, level, tuple((x, y) for x, y in at_mm))
+            for text, on, level, at_mm in self.content.get("pins", ())
             if on == number
         ]
         return draw_plan(slab, shape, title=title, pins=pins, speech=self.speech, wide=wide)

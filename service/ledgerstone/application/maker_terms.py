@@ -55,8 +55,8 @@ def with_terms(read: Mapping[str, Any], context: QuoteContext) -> QuoteContext:
     terms = maker_terms(read)
     last = context.today + timedelta(days=LONGEST_DAYS)
     if terms.valid_until is not None and not context.today <= terms.valid_until <= last:
-        says = Message("valid-until-out-of-reach", first=context.today, last=last)
-        raise NotUnderstood((Fault("/valid_until", says),))
+        message = Message("valid-until-out-of-reach", first=context.today, last=last)
+        raise NotUnderstood((Fault("/valid_until", message),))
     return replace(context, terms=terms)
 
 
@@ -69,5 +69,5 @@ def refuse_beside_token(ask: Mapping[str, Any]) -> None:
     """
     given = sorted((TERMS - {"standing"}) & ask.keys())
     if given:
-        says = Message("token-has-its-terms")
-        raise NotUnderstood(tuple(Fault(f"/{key}", says) for key in given))
+        message = Message("token-has-its-terms")
+        raise NotUnderstood(tuple(Fault(f"/{key}", message) for key in given))

@@ -169,20 +169,20 @@ def _check_steps(job: PastJob, answer: Quote, workshop: Workshop, at: str) -> No
     known = ", ".join(dict.fromkeys(speech.say(step.name) for step in answer.work))
     unknown = unknown_steps(answer, job.by_step, workshop)
     if unknown:
-        says = Message("job-step-unknown", known=known)
-        raise NotUnderstood(tuple(Fault(f"{at}/{escape(step)}", says) for step in unknown))
+        message = Message("job-step-unknown", known=known)
+        raise NotUnderstood(tuple(Fault(f"{at}/{escape(step)}", message) for step in unknown))
 
 
 def report(tried: Sequence[TriedJob], workshop: Workshop, speech: Speech) -> str:
     """Report the profile's deviation by job and in all, and which of its rates are off."""
-    said = _Report(speech, workshop)
+    report = _Report(speech, workshop)
     lines: list[str] = []
     for job in tried:
         lines += ["", speech.say(Message("tried-job", name=job.job.name, day=job.job.ordered_on))]
         if job.stops:
             lines.append(f"  {speech.say(Message('tried-stopped', why=job.stops))}")
-        lines += [said.compared(job, name) for name in job.measures]
-    return "\n".join([*lines[1:], "", *said.in_all(tried), *said.by_step(tried), ""])
+        lines += [report.compared(job, name) for name in job.measures]
+    return "\n".join([*lines[1:], "", *report.in_all(tried), *report.by_step(tried), ""])
 
 
 @dataclass(frozen=True, slots=True)
@@ -212,7 +212,7 @@ class _Report:
             if not offs:
                 continue
             middle = median(offs)
-            said = Message(
+            message = Message(
                 "tried-middle",
                 measure=name,
                 count=len(offs),
@@ -221,7 +221,7 @@ class _Report:
                 most=f"{max(offs):+.0f}",
                 near="yes" if abs(middle) <= NEAR_PERCENT else "no",
             )
-            yield f"  {self._titled(name):<11} {self.speech.say(said)}"
+            yield f"  {self._titled(name):<11} {self.speech.say(message)}"
 
     def by_step(self, tried: Sequence[TriedJob]) -> Iterator[str]:
         """Yield each step's hours in all jobs, and the rates that they contradict."""

@@ -65,11 +65,11 @@ def write_placing(document: JSON, context: QuoteContext, speech: Speech) -> dict
         may_look_at=lambda way: budget.spends(placing_units(way, parts)),
     )
     if slab is None:
-        says = speech.say(_why_not(placing, label, context))
-        return _written([ask["slab"]], [FreeParts()], says, fits=False)
+        text = speech.say(_why_not(placing, label, context))
+        return _written([ask["slab"]], [FreeParts()], text, fits=False)
     added = [Message("placing-added", name=label), *_moved(placing, slab)] if label else []
-    says = " ".join(map(speech.say, (*added, *_taken(placing, slab))))
-    return _written([_merged(placing, slab)], [placing.free], says)
+    text = " ".join(map(speech.say, (*added, *_taken(placing, slab))))
+    return _written([_merged(placing, slab)], [placing.free], text)
 
 
 def _moved(placing: PlacingRequest, now: Slab) -> Iterator[Message]:
@@ -175,7 +175,7 @@ def _started(made: Started) -> dict[str, Any]:
 def _written(
     slabs: list[JSON],
     free: list[FreeParts],
-    says: str,
+    text: str,
     *,
     joins: list[JSON] | None = None,
     fits: bool = True,
@@ -189,6 +189,6 @@ def _written(
         for opening in free
     ]
     written: dict[str, Any] = PLACING.dump(
-        {"fits": fits, "says": says, "slabs": slabs, "joins": joins or [], "free": numbers}
+        {"fits": fits, "says": text, "slabs": slabs, "joins": joins or [], "free": numbers}
     )
     return written

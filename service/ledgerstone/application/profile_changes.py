@@ -35,13 +35,13 @@ class ChangedProfile:
     ----------
     fitted
         The hours that it was last fitted to.
-    went
-        What went with something that was taken out.
+    removed
+        What was removed with something that was taken out.
     """
 
     text: str
     fitted: FittedHours
-    went: tuple[Message, ...] = ()
+    removed: tuple[Message, ...] = ()
 
 
 def changed(
@@ -64,7 +64,7 @@ def changed(
     draft, place = ProfileDraft(text), _place(text)
     faults: list[Fault] = []
     fitted = FittedHours()
-    went: list[Message] = []
+    removed: list[Message] = []
     typed: set[KeyPath] = set()
     for i, change in enumerate(changes):
         path = path_of(change["pointer"])
@@ -78,16 +78,16 @@ def changed(
             elif change["op"] == "confirm":
                 confirm_all(draft, [path_of(value) for value in change.get("values", ())] or [path])
             else:
-                went += _change(draft, path, change, (mark, place))
+                removed += _change(draft, path, change, (mark, place))
         except NoSuchPlace:
-            says = Message("profile-no-such-place", pointer=change["pointer"])
-            faults.append(Fault(f"/changes/{i}/pointer", says))
+            message = Message("profile-no-such-place", pointer=change["pointer"])
+            faults.append(Fault(f"/changes/{i}/pointer", message))
         else:
             typed |= {path} if change["op"] == "set" else set()
     if faults:
         raise NotUnderstood.of(faults)
     _confirm_typed(draft, typed)
-    return ChangedProfile(draft.text, fitted, tuple(dict.fromkeys(went)))
+    return ChangedProfile(draft.text, fitted, tuple(dict.fromkeys(removed)))
 
 
 def _confirm_typed(draft: ProfileDraft, typed: set[KeyPath]) -> None:
@@ -117,7 +117,7 @@ def _change(
     change: Mapping[str, Any],
     written_as: tuple[str, RegionalSettings],
 ) -> tuple[Message, ...]:
-    """Make one change, and return what went with what it took out.
+    """Make one change, and return what was removed with it.
 
     Parameters
     ----------

@@ -65,7 +65,7 @@ def named_values(
         if isinstance(entry, DescribedValue) and entry.path in paths:
             label = label_in(speech.language, entry.member, speech.place)
             item = _item_named(raw, entry.path)
-            value = _said(entry, speech)
+            value = _as_shown(entry, speech)
             unit = f" {local_unit(entry.member, speech.place)}" if value[-1:].isdigit() else ""
             yield f"{item}{label}: {value}{unit}".rstrip()
 
@@ -82,7 +82,7 @@ def _item_named(raw: JSON, path: KeyPath) -> str:
     return f"{name}: " if name else ""
 
 
-def _said(value: DescribedValue, speech: Speech) -> str:
+def _as_shown(value: DescribedValue, speech: Speech) -> str:
     if isinstance(value.value, list):
         return ", ".join(_list_shown(value.value, value.member, speech))
     shown = _shown(value.value, value.member, speech) or ""

@@ -122,7 +122,7 @@ def _reply(
 ) -> Reply:
     is_full = ask.get("tone", "full") == "full"
     speech = speech_of(resolved.answer.order, context.workshop)
-    asked = _asked(ask, context)
+    asked = _order_as_asked(ask, context)
     letter = Letter(
         workshop=context.workshop,
         speech=speech,
@@ -147,7 +147,7 @@ def _reply(
     return reply([drawn, *ways], letter, templates, missing)
 
 
-def _asked(ask: Mapping[str, Any], context: QuoteContext) -> Order | None:
+def _order_as_asked(ask: Mapping[str, Any], context: QuoteContext) -> Order | None:
     """The order as the customer asked for it, where it is another."""
     if "asked" not in ask:
         return None
@@ -163,8 +163,8 @@ def _changed_since(asked: Order, now: Order, speech: Speech) -> tuple[str, ...]:
     was, made = (
         write_order(replace(order, needed_by=None), compact=True) for order in (asked, now)
     )
-    says = tuple(map(speech.say, say_differences(was, made)))
-    return (speech.say(Message("letter-changed")), *says) if says else ()
+    changes = tuple(map(speech.say, say_differences(was, made)))
+    return (speech.say(Message("letter-changed")), *changes) if changes else ()
 
 
 # --- a quote, and other ways to have it ---------------------------------------------------

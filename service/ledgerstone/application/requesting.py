@@ -36,17 +36,17 @@ def send_request(
     ------
     NotUnderstood, RequestNotSent
     """
-    asked = _read(document)
+    request_body = _read(document)
     offer = offer_named_at(
-        "/token", asked["token"], context.tokens, context.today, not_ours=_NO_QUOTE
+        "/token", request_body["token"], context.tokens, context.today, not_ours=_NO_QUOTE
     )
     request = Request(
-        name=asked["name"],
-        reach=asked["reach"],
-        note=asked.get("note", ""),
+        name=request_body["name"],
+        reach=request_body["reach"],
+        note=request_body.get("note", ""),
         reference=offer.name,
         total=Money(offer.currency, offer.total),
-        quote=tuple(_offer_facts(offer, asked["token"], context)),
+        quote=tuple(_offer_facts(offer, request_body["token"], context)),
     )
     post(request_letter(request, context.workshop))
     workshop = context.workshop.workshop.name
@@ -63,7 +63,7 @@ def _read(document: object) -> dict[str, Any]:
     if not isinstance(document, Mapping):
         raise NotUnderstood.whole(Message("request-not-object"))
     try:
-        asked: dict[str, Any] = _SCHEMA.load(document)
+        request_body: dict[str, Any] = _SCHEMA.load(document)
     except ValidationError as fault:
         raise NotUnderstood.of(walk("", fault.messages)) from None
     blank = [
@@ -72,11 +72,11 @@ def _read(document: object) -> dict[str, Any]:
             ("name", "your-name"),
             ("reach", "an-email-address-or-a-telephone-number"),
         )
-        if not asked[key]
+        if not request_body[key]
     ]
     if blank:
         raise NotUnderstood(tuple(blank))
-    return asked
+    return request_body
 
 
 def _offer_facts(offer: LinkedOffer, token: str, context: QuoteContext) -> list[Message]:

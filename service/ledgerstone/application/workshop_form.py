@@ -120,7 +120,7 @@ def _written(
     found = standings(raw, *starting_tables())
     share = standing_of_values(found)
     faults = () if isinstance(read, Workshop) else read
-    text, went = tried.now.text, Listed(tried.now.went, joined="comma")
+    text, removed = tried.now.text, Listed(tried.now.removed, joined="comma")
     answer = {
         "version": version_of(file.text),
         "file": file.name,
@@ -134,7 +134,9 @@ def _written(
         "steps": [write_step(step, faults, speech) for step in first_steps(raw, found)],
         "faults": [_fault(fault, speech) for fault in faults],
         "jobs": list(_jobs(jobs, read, tried.now.fitted, speech)),
-        "also": speech.say(Message("profile-went", things=went)) if tried.now.went else None,
+        "also": speech.say(Message("profile-also-removed", things=removed))
+        if tried.now.removed
+        else None,
         "text": text,
         **(
             write_description(text, raw, found, speech)

@@ -102,15 +102,15 @@ def _passes(piece: CarriedBox, longest_mm: float, ceiling: Length | None) -> boo
 def _does_not_turn(
     slab: CarriedSlab, turn: Turn, most_mm: float, ceiling: Length | None
 ) -> Message:
-    said, ceiling_given = turn.before, "no" if ceiling is None else "yes"
+    before, ceiling_given = turn.before, "no" if ceiling is None else "yes"
     if most_mm == 0.0:
-        return Message("turn-narrower-than-slab", slab=slab.name, ceiling_told=ceiling_given)
+        return Message("turn-narrower-than-slab", slab=slab.name, ceiling_given=ceiling_given)
     return Message(
         "turn-too-tight",
         slab=slab.name,
-        length=said.like(slab.piece.length_mm, "up"),
-        most=said.like(most_mm, "down"),
-        ceiling_told=ceiling_given,
+        length=before.like(slab.piece.length_mm, "up"),
+        most=before.like(most_mm, "down"),
+        ceiling_given=ceiling_given,
     )
 
 

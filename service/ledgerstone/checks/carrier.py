@@ -41,7 +41,7 @@ def fits_a_pallet(judged: Judged) -> Iterable[Finding]:
 
 def _too_large(planned: Planned, longest_mm: float, deepest_mm: float) -> Iterable[Finding]:
     for i, slab, shape in planned.slabs():
-        piece, said = on_edge(slab, shape), slab.thickness
+        piece, thickness = on_edge(slab, shape), slab.thickness
         sizes = (("long", piece.length_mm, longest_mm), ("deep", piece.depth_mm, deepest_mm))
         for way, size, most in sizes:
             if size <= most:
@@ -52,8 +52,8 @@ def _too_large(planned: Planned, longest_mm: float, deepest_mm: float) -> Iterab
                 Message(
                     "too-long-for-pallet" if way == "long" else "too-deep-for-pallet",
                     slab=slab_name(slab, i, len(planned.order.slabs)),
-                    size=said.like(size, "up"),
-                    most=said.like(most, "down"),
+                    size=thickness.like(size, "up"),
+                    most=thickness.like(most, "down"),
                 ),
                 _CARRIER,
                 slab=i,
@@ -115,7 +115,7 @@ def fits_our_van(judged: Judged) -> Iterable[Finding]:
         return
     pieces = [on_edge(s, shape) for s, shape in zip(order.slabs, planned.shapes, strict=True)]
     at = max(range(len(pieces)), key=lambda i: pieces[i].length_mm)
-    length, said = pieces[at].length_mm, order.slabs[at].thickness
+    length, thickness = pieces[at].length_mm, order.slabs[at].thickness
     if length > van.length_mm:
         yield Finding(
             "too-much-for-van",
@@ -123,8 +123,8 @@ def fits_our_van(judged: Judged) -> Iterable[Finding]:
             Message(
                 "too-long-for-van",
                 slab=slab_name(order.slabs[at], at, len(order.slabs)),
-                length=said.like(length, "up"),
-                most=said.like(van.length_mm, "down"),
+                length=thickness.like(length, "up"),
+                most=thickness.like(van.length_mm, "down"),
             ),
             _VAN,
             slab=at,

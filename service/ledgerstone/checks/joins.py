@@ -60,7 +60,7 @@ def sides_meet(judged: Judged) -> Iterable[Finding]:
 
 
 def _unlike_sides(order: Order, k: int, join: Join, side_mm: float, other_mm: float) -> Finding:
-    said = order.slabs[join.one.slab].thickness
+    thickness = order.slabs[join.one.slab].thickness
     both_ends = all(end.side in _ENDS for end in (join.one, join.other))
     return _finding(
         "join-of-unlike-sides",
@@ -70,10 +70,10 @@ def _unlike_sides(order: Order, k: int, join: Join, side_mm: float, other_mm: fl
             "join-of-unlike-ends" if both_ends else "join-along-a-side",
             side=side_name(join.one.side),
             one=_name(order, join.one),
-            length=said.like(side_mm),
+            length=thickness.like(side_mm),
             other_side=side_name(join.other.side),
             other=_name(order, join.other),
-            other_length=said.like(other_mm),
+            other_length=thickness.like(other_mm),
         ),
         _STONE,
         measured={"apart_mm": round(abs(side_mm - other_mm), 1)},

@@ -27,11 +27,11 @@ def thickness_taken(planned: Planned) -> Iterable[Finding]:
         if other or "thickness" in slab.taken:
             taken.setdefault((slab.thickness.mm, other), []).append(i)
     for (mm, other), slabs in taken.items():
-        said = order.slabs[slabs[0]].thickness
+        thickness = order.slabs[slabs[0]].thickness
         yield Finding(
             "thickness-taken",
             "note",
-            Message("thickness-taken", thickness=said, usual="no" if other else "yes"),
+            Message("thickness-taken", thickness=thickness, usual="no" if other else "yes"),
             _OURS,
             slab=only(slabs),
             at=tuple(f"/slabs/{i}" for i in slabs),

@@ -168,11 +168,11 @@ def falls_outdoors(judged: Judged) -> Iterable[Finding]:
     if not flat:
         return
     widest = max(flat, key=lambda i: _across_mm(planned.shapes[i]))
-    said = order.slabs[widest].thickness.like(_across_mm(planned.shapes[widest]) / FALL, "up")
+    fall = order.slabs[widest].thickness.like(_across_mm(planned.shapes[widest]) / FALL, "up")
     yield Finding(
         "fall-advised",
         "note",
-        Message("fall-advised", slabs=slabs_name(order, flat), fall=said),
+        Message("fall-advised", slabs=slabs_name(order, flat), fall=fall),
         "1 in 60, the safer of two figures in use",
         slab=only(flat),
         at=tuple(f"/slabs/{i}/place" for i in flat),

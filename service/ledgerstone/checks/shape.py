@@ -109,13 +109,13 @@ def _pieces(shape: Shape, name: Message) -> Message:
 
 def _swallows(what: Message, name: Message, slab: Slab, shape: Shape) -> Message:
     """Return the finding that a cut-out is as large as its slab."""
-    said = slab.thickness
+    thickness = slab.thickness
     return Message(
         "cutout-takes-all",
         cutout=what,
         slab=name,
-        length=said.like(shape.length_mm, "up"),
-        width=said.like(shape.width_mm, "up"),
+        length=thickness.like(shape.length_mm, "up"),
+        width=thickness.like(shape.width_mm, "up"),
     )
 
 
@@ -193,10 +193,10 @@ def _facing(faces: str | int) -> str:
 
 def _strip_message(slab: Slab, strips: Sequence[Strip], limit_mm: float, level: Level) -> Message:
     strip = min(strips, key=lambda strip: strip.width_mm)
-    said = _speaker(slab, strip)
+    typed = _typed_length(slab, strip)
     faced = Listed(tuple(_faced_name(slab, strip) for strip in strips), most=MAX_NAMED)
     cutout = cutout_name(slab, strip.opening)
-    width, limit = said.like(strip.width_mm, "down"), said.like(limit_mm, "up")
+    width, limit = typed.like(strip.width_mm, "down"), typed.like(limit_mm, "up")
     if level == "stops":
         return Message("strip-too-narrow", cutout=cutout, faced=faced, width=width, limit=limit)
     return Message("strip-made-with-care", cutout=cutout, faced=faced, width=width, limit=limit)
@@ -208,11 +208,11 @@ def _faced_name(slab: Slab, strip: Strip) -> Message:
     return side_name(strip.faces)
 
 
-def _speaker(slab: Slab, strip: Strip) -> Length:
+def _typed_length(slab: Slab, strip: Strip) -> Length:
     """The length whose unit the customer used for this cut-out."""
     cutout = slab.cutouts[strip.opening]
-    said = cutout.diameter or cutout.width or (cutout.points[0].x if cutout.points else None)
-    return said if said is not None else slab.thickness
+    size = cutout.diameter or cutout.width or (cutout.points[0].x if cutout.points else None)
+    return size if size is not None else slab.thickness
 
 
 def _strip_pointers(i: int, strip: Strip) -> tuple[str, ...]:

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from shapely.geometry import Polygon as ShapelyPolygon
 
 from ledgerstone.checks.finding import Finding, only
-from ledgerstone.outline import speaker
+from ledgerstone.outline import typed_length
 from ledgerstone.stages import Planned
 from ledgerstone.wording import Listed, Message, slab_name
 
@@ -23,17 +23,17 @@ def fits_the_table(planned: Planned) -> Iterable[Finding]:
         longer, shorter = _box_mm(shape.outline)
         if longer <= table.length_mm and shorter <= table.width_mm:
             continue
-        said = speaker(slab.outline)
+        typed = typed_length(slab.outline)
         yield Finding(
             "too-big-for-table",
             "stops",
             Message(
                 "too-big-for-table",
                 slab=slab_name(slab, i, len(order.slabs)),
-                length=said.like(longer, "up"),
-                width=said.like(shorter, "up"),
-                most_length=said.like(table.length_mm, "down"),
-                most_width=said.like(table.width_mm, "down"),
+                length=typed.like(longer, "up"),
+                width=typed.like(shorter, "up"),
+                most_length=typed.like(table.length_mm, "down"),
+                most_width=typed.like(table.width_mm, "down"),
             ),
             _OURS,
             slab=i,
@@ -80,12 +80,12 @@ def thickness_stocked(planned: Planned) -> Iterable[Finding]:
         if shaping.thinnest_mm <= mm <= shaping.thickest_mm and not stocked:
             odd.setdefault(mm, []).append(i)
     for mm, slabs in odd.items():
-        said = order.slabs[slabs[0]].thickness
-        usual = tuple(said.like(usual) for usual in shaping.thicknesses_mm)
+        typed = order.slabs[slabs[0]].thickness
+        usual = tuple(typed.like(usual) for usual in shaping.thicknesses_mm)
         yield Finding(
             "odd-thickness",
             "note",
-            Message("odd-thickness", thickness=said, usual=Listed(usual, joined="comma")),
+            Message("odd-thickness", thickness=typed, usual=Listed(usual, joined="comma")),
             _OURS,
             slab=only(slabs),
             at=tuple(f"/slabs/{i}/thickness" for i in slabs),
@@ -102,13 +102,13 @@ def wide_enough(planned: Planned) -> Iterable[Finding]:
         _, shorter = _box_mm(shape.outline)
         if shorter >= limit_mm:
             continue
-        said = speaker(slab.outline)
-        limit = said.like(limit_mm, "up")
+        typed = typed_length(slab.outline)
+        limit = typed.like(limit_mm, "up")
         name = slab_name(slab, i, len(order.slabs))
         yield Finding(
             "sliver",
             "stops",
-            Message("sliver", slab=name, width=said.like(shorter, "down"), limit=limit),
+            Message("sliver", slab=name, width=typed.like(shorter, "down"), limit=limit),
             _OURS,
             slab=i,
             at=(f"/slabs/{i}/outline",),

@@ -71,11 +71,11 @@ def clear_of_unit_sides(planned: Planned) -> Iterable[Finding]:
         if slab.rests is None or slab.rests.kind != "units":
             continue
         units = standing_units(slab.rests, shape)
-        is_told = not slab.rests.assumed and any(unit.use in ("basin", "hob") for unit in units)
+        is_given = not slab.rests.assumed and any(unit.use in ("basin", "hob") for unit in units)
         for opening in shape.openings:
             if opening.longer_mm > TAP_SIZED_MM and _fouled(opening, units):
                 found = _over_a_side(i, slab, opening, units)
-                yield found if is_told else replace(found, level="caution")
+                yield found if is_given else replace(found, level="caution")
 
 
 def _fouled(opening: Opening, units: Iterable[StandingUnit]) -> list[StandingUnit]:
@@ -97,14 +97,14 @@ def _over_a_side(i: int, slab: Slab, opening: Opening, units: tuple[StandingUnit
     fouled = _fouled(opening, units)
     x0, _, x1, _ = opening.polygon.bounds
     use = unit_for(slab.cutouts[opening.index])
-    meant = [unit for unit in units if unit.use == use] or units
-    home = max(meant, key=lambda unit: min(x1, unit.end_mm) - max(x0, unit.start_mm))
-    left, right = home.inside_mm
+    candidates = [unit for unit in units if unit.use == use] or units
+    own_unit = max(candidates, key=lambda unit: min(x1, unit.end_mm) - max(x0, unit.start_mm))
+    left, right = own_unit.inside_mm
     sides = [side for unit in fouled for side in unit.sides if opening.polygon.intersects(side)]
     name, over = cutout_name(slab, opening.index), unit_name(slab, fouled[0].index)
     message = Message("cutout-over-unit-side", cutout=name, unit=over)
     if x1 - x0 > right - left:
-        inside, own = slab.thickness.like(right - left, "down"), unit_name(slab, home.index)
+        inside, own = slab.thickness.like(right - left, "down"), unit_name(slab, own_unit.index)
         message = Message("cutout-wider-than-unit", cutout=name, unit=over, home=own, inside=inside)
     return Finding(
         "cutout-over-unit-side",
@@ -112,7 +112,7 @@ def _over_a_side(i: int, slab: Slab, opening: Opening, units: tuple[StandingUnit
         message,
         _SOURCE,
         slab=i,
-        at=(f"/slabs/{i}/cutouts/{opening.index}", f"/slabs/{i}/rests/units/{home.index}"),
+        at=(f"/slabs/{i}/cutouts/{opening.index}", f"/slabs/{i}/rests/units/{own_unit.index}"),
         measured={"left_mm": round(x0, 1), "right_mm": round(x1, 1)},
         limit={"left_mm": round(left, 1), "right_mm": round(right, 1)},
         where_mm=geojson(plane.intersection(opening.polygon, sides[0])),

@@ -32,7 +32,7 @@ class CliContext:
         return workshop_speech(workshop.workshop.language, workshop)
 
 
-def spoken(environment: Mapping[str, str]) -> str:
+def locale_language(environment: Mapping[str, str]) -> str:
     """Return the language of the environment's locale (POSIX), else the default one."""
     return known_language(*(environment.get(name) for name in ("LC_ALL", "LC_MESSAGES", "LANG")))
 

@@ -43,12 +43,14 @@ def _ask_hours(draft: ProfileDraft, asking: Prompter, today: date) -> None:
     context = QuoteContext(read_profile(draft.text), today, Tokens(Settings().signing_keys))
     for job in typical_jobs(context):
         length, width = job.size
-        said = Message("typical-job", job=job.name, surface=job.surface, length=length, width=width)
+        typical = Message(
+            "typical-job", job=job.name, surface=job.surface, length=length, width=width
+        )
         hours = job.hands_hours or 0.0
-        asking.say(Message("init-job", job=said, hours=round(hours, 1)))
-    told = asking.answer(_JOBS_NUMBER, "jobs", "")
-    hours_told = [part for part in told.replace(";", " ").split() if part]
-    fit_hours(draft, hours_told, asking.speech.formats.point, context)
+        asking.say(Message("init-job", job=typical, hours=round(hours, 1)))
+    typed = asking.answer(_JOBS_NUMBER, "jobs", "")
+    hours_typed = [part for part in typed.replace(";", " ").split() if part]
+    fit_hours(draft, hours_typed, asking.speech.formats.point, context)
 
 
 def _ask_rest(draft: ProfileDraft, step: FirstStep, number: int, asking: Prompter) -> None:

@@ -12,7 +12,7 @@ from functools import partial
 from typing import Final, TextIO
 from zoneinfo import ZoneInfo
 
-from ledgerstone.cli.context import CliContext, context_for, spoken
+from ledgerstone.cli.context import CliContext, context_for, locale_language
 from ledgerstone.cli.parsing import CommandParser
 from ledgerstone.errors import LedgerstoneError, MailboxFault, ProfileError
 from ledgerstone.mailbox.passes import MailboxRun, PassResult, run_pass
@@ -58,10 +58,10 @@ def run(
     0: every new message was processed. 1: some could not be answered. 2: the profile, the mailbox
     or its password is at fault. Wrong arguments raise ``SystemExit`` with 2.
     """
-    speech = speech_in(spoken(environment))
-    asked = _parser(speech).parse_args(arguments)
+    speech = speech_in(locale_language(environment))
+    options = _parser(speech).parse_args(arguments)
     command = _Command(
-        lambda: context_for(asked.workshop, out, environment, today),
+        lambda: context_for(options.workshop, out, environment, today),
         environment.get(PASSWORD, ""),
         out,
     )
@@ -70,9 +70,9 @@ def run(
         speech = context.speech
         _mailbox(context)
         _check_password(command)
-        path = asked.state or context.settings.workshop_path.with_suffix(".mailbox.json")
+        path = options.state or context.settings.workshop_path.with_suffix(".mailbox.json")
         with state_in(path) as state:
-            return (_watch if asked.watch else _once)(command, state)
+            return (_watch if options.watch else _once)(command, state)
     except ProfileError as fault:
         err.writelines(fault_lines(fault, "profile"))
     except MailboxFault as fault:
@@ -83,7 +83,7 @@ def run(
         raise
     except OSError as fault:
         why = fault.strerror or type(fault).__name__
-        file = str(fault.filename or asked.state or "")
+        file = str(fault.filename or options.state or "")
         err.write(f"{speech.say(Message('cli-unreadable', file=file, reason=why))}\n")
     except KeyboardInterrupt:
         return DONE

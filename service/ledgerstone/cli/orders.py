@@ -18,7 +18,7 @@ from ledgerstone.application.papers import make_paper, paper_members
 from ledgerstone.application.replying import make_draft, make_reply
 from ledgerstone.application.resolving import ResolvedRequest
 from ledgerstone.cli import mailbox
-from ledgerstone.cli.context import CliContext, context_for, spoken
+from ledgerstone.cli.context import CliContext, context_for, locale_language
 from ledgerstone.cli.enquiries import enquiry_text, read_file
 from ledgerstone.cli.parsing import CommandParser
 from ledgerstone.cli.quiet import quietly
@@ -63,18 +63,18 @@ def run(
     """
     if arguments[:1] == [mailbox.COMMAND]:
         return mailbox.run(arguments[1:], out, err, environment, today)
-    speech = speech_in(spoken(environment))
-    asked = _parser(speech).parse_args(arguments)
+    speech = speech_in(locale_language(environment))
+    options = _parser(speech).parse_args(arguments)
     try:
-        context = context_for(asked.workshop, out, environment, today)
+        context = context_for(options.workshop, out, environment, today)
         speech = context.speech
         if not environment.get(_KEYS, "").strip():
             err.write(f"{context.speech.say(Message('terminal-no-keys', name=_KEYS))}\n")
-        return _COMMANDS[asked.command](context, asked)
+        return _COMMANDS[options.command](context, options)
     except BrokenPipeError:
         raise
     except (LedgerstoneError, OSError) as fault:
-        err.write(_fault_text(fault, asked.order, speech))
+        err.write(_fault_text(fault, options.order, speech))
         return NOT_READ
 
 
@@ -117,12 +117,12 @@ def _document(path: str) -> JSON:
         return read_json(file.read(LARGEST_BYTES + 1))
 
 
-def _quote(context: CliContext, asked: argparse.Namespace) -> int:
-    document, quoting = _document(asked.order), context.quoting
+def _quote(context: CliContext, options: argparse.Namespace) -> int:
+    document, quoting = _document(options.order), context.quoting
     answer = answer_order(document, quoting)
     if isinstance(answer, Quote):
         since = offer_changed_by(answer.order, quoting)
-        if asked.json:
+        if options.json:
             _write_json(context, write_quote(answer, quoting, since, document=document))
         else:
             offer = offer_of(answer, quoting.workshop, since)
@@ -133,28 +133,28 @@ def _quote(context: CliContext, asked: argparse.Namespace) -> int:
                 quote_text(answer, offer.name, link, quoting.workshop.tax.name, speech)
             )
         return QUOTED
-    if asked.json:
+    if options.json:
         _write_json(context, write_sent_back(answer, document, quoting))
     else:
         context.out.write(sent_back_text(answer, speech_of(answer.order, quoting.workshop)))
     return SENT_BACK
 
 
-def _reply(context: CliContext, asked: argparse.Namespace) -> int:
+def _reply(context: CliContext, options: argparse.Namespace) -> int:
     templates = templates_in(context.settings.workshop_path.parent)
     ask = {
-        "order": _document(asked.order),
-        "customer": asked.to,
-        "tone": "short" if asked.short else "full",
-        "ways": asked.ways,
+        "order": _document(options.order),
+        "customer": options.to,
+        "tone": "short" if options.short else "full",
+        "ways": options.ways,
     }
-    if asked.draft is not None:
-        with asked.draft.open("xb") as file:
+    if options.draft is not None:
+        with options.draft.open("xb") as file:
             file.write(make_draft(ask, context.quoting, templates))
-        _wrote_draft(context, asked.draft)
+        _wrote_draft(context, options.draft)
         return QUOTED
     made = make_reply(ask, context.quoting, templates)
-    if asked.json:
+    if options.json:
         _write_json(context, made)
     else:
         subject = context.speech.say(Message("terminal-subject", subject=made["subject"]))
@@ -162,39 +162,41 @@ def _reply(context: CliContext, asked: argparse.Namespace) -> int:
     return QUOTED
 
 
-def _job_sheet(context: CliContext, asked: argparse.Namespace) -> int:
-    document = _document(asked.order)
+def _job_sheet(context: CliContext, options: argparse.Namespace) -> int:
+    document = _document(options.order)
     paper = make_paper(JOB, {"order": document}, context.quoting)
     if isinstance(paper, ResolvedRequest):
-        return _quote(context, asked)
-    if asked.pdf is not None:
-        with asked.pdf.open("xb") as file:
+        return _quote(context, options)
+    if options.pdf is not None:
+        with options.pdf.open("xb") as file:
             file.write(paper_print(paper))
-        said = context.speech.say(Message("terminal-wrote", file=str(asked.pdf)))
-        context.out.write(f"{said}\n")
-    elif asked.json:
+        text = context.speech.say(Message("terminal-wrote", file=str(options.pdf)))
+        context.out.write(f"{text}\n")
+    elif options.json:
         _write_json(context, paper_members(paper))
     else:
         context.out.write(pages_text(paper.content["pages"], context.speech))
     return QUOTED
 
 
-def _enquiry(context: CliContext, asked: argparse.Namespace) -> int:
-    read = read_file(asked.order, context.quoting.workshop)
-    if asked.json:
+def _enquiry(context: CliContext, options: argparse.Namespace) -> int:
+    read = read_file(options.order, context.quoting.workshop)
+    if options.json:
         _write_json(context, read)
     else:
         context.out.write(enquiry_text(read, context.speech))
     return QUOTED if read["is_enquiry"] else SENT_BACK
 
 
-def _answer(context: CliContext, asked: argparse.Namespace) -> int:
-    read = read_file(asked.order, context.quoting.workshop)
+def _answer(context: CliContext, options: argparse.Namespace) -> int:
+    read = read_file(options.order, context.quoting.workshop)
     context.out.write(enquiry_text(read, context.speech))
     if not read["is_enquiry"]:
         return SENT_BACK
     templates = templates_in(context.settings.workshop_path.parent)
-    path = asked.draft or Path("answer.eml" if asked.order == "-" else f"{asked.order}.answer.eml")
+    path = options.draft or Path(
+        "answer.eml" if options.order == "-" else f"{options.order}.answer.eml"
+    )
     with path.open("xb") as file:
         file.write(make_answer(read, context.quoting, templates))
     context.out.write("\n")
@@ -212,8 +214,8 @@ _COMMANDS: Final = {
 
 
 def _wrote_draft(context: CliContext, file: Path) -> None:
-    said = context.speech.say(Message("terminal-wrote-draft", file=str(file)))
-    context.out.write(f"{said}\n")
+    text = context.speech.say(Message("terminal-wrote-draft", file=str(file)))
+    context.out.write(f"{text}\n")
 
 
 def _write_json(context: CliContext, members: Mapping[str, Any]) -> None:
@@ -228,10 +230,10 @@ def _fault_text(fault: Exception, order: str, speech: Speech) -> str:
             (found.pointer.removeprefix("/order") or "/", speech.say(found.message))
             for found in fault.faults
         ]
-        return "".join(f"{order}: {pointer}: {says}\n" for pointer, says in faults)
+        return "".join(f"{order}: {pointer}: {message}\n" for pointer, message in faults)
     if isinstance(fault, ProfileError):
         return "".join(fault_lines(fault, "profile"))
     if isinstance(fault, OSError):
         return f"{fault.filename or order}: {fault.strerror or fault}.\n"
-    said = speech.say(fault.message) if isinstance(fault, TooIntricate | TokenError) else fault
-    return f"{said}\n"
+    text = speech.say(fault.message) if isinstance(fault, TooIntricate | TokenError) else fault
+    return f"{text}\n"

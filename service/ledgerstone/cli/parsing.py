@@ -26,8 +26,8 @@ class CommandParser(argparse.ArgumentParser):
         does = speech.say(Message("cli-does", command=command))
         super().__init__(description=does, add_help=False, **more)
         self._speech = speech
-        self._positionals.title = self._said("positional")
-        self._optionals.title = self._said("optional")
+        self._positionals.title = self._part("positional")
+        self._optionals.title = self._part("optional")
         self.add_argument("-h", "--help", action="help", help=self.about("help"))
 
     def about(self, argument: str) -> str:
@@ -42,7 +42,7 @@ class CommandParser(argparse.ArgumentParser):
         """Return what commands are added to, each by ``add_command``."""
         made: Any = partial(type(self), self._speech)
         return self.add_subparsers(
-            dest="command", required=True, metavar=metavar, title=self._said("commands"),
+            dest="command", required=True, metavar=metavar, title=self._part("commands"),
             parser_class=made,
         )  # fmt: skip
 
@@ -54,16 +54,16 @@ class CommandParser(argparse.ArgumentParser):
 
     def format_usage(self) -> str:
         """Return the usage, in the language."""
-        return super().format_usage().replace("usage: ", self._said("usage"), 1)
+        return super().format_usage().replace("usage: ", self._part("usage"), 1)
 
     def format_help(self) -> str:
         """Return the help, in the language."""
-        return super().format_help().replace("usage: ", self._said("usage"), 1)
+        return super().format_help().replace("usage: ", self._part("usage"), 1)
 
     def error(self, message: str) -> NoReturn:  # noqa: ARG002  it is in English
         """Print the usage and leave with status 2."""
-        self.exit(2, f"{self.format_usage()}{self._said('wrong')}\n")
+        self.exit(2, f"{self.format_usage()}{self._part('wrong')}\n")
 
-    def _said(self, part: str) -> str:
-        said = self._speech.say(Message("cli-part", part=part))
-        return f"{said} " if part == "usage" else said
+    def _part(self, part: str) -> str:
+        text = self._speech.say(Message("cli-part", part=part))
+        return f"{text} " if part == "usage" else text

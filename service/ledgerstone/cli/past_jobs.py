@@ -11,7 +11,7 @@ from typing import Any, TextIO
 
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.past_jobs import line_of, read_jobs, report, try_job
-from ledgerstone.cli.context import spoken
+from ledgerstone.cli.context import locale_language
 from ledgerstone.cli.parsing import CommandParser
 from ledgerstone.codec.strict_json import read_json
 from ledgerstone.codec.tokens import Tokens
@@ -37,28 +37,28 @@ def run(
 
     Wrong arguments raise ``SystemExit`` with 2.
     """
-    speech = speech_in(spoken(os.environ if environment is None else environment))
-    asked, text = _parser(speech).parse_args(arguments), ""
+    speech = speech_in(locale_language(os.environ if environment is None else environment))
+    options, text = _parser(speech).parse_args(arguments), ""
     try:
         tokens = Tokens(Settings().signing_keys)
-        context = QuoteContext(load_profile(asked.workshop), _NO_DAY, tokens)
+        context = QuoteContext(load_profile(options.workshop), _NO_DAY, tokens)
         workshop = context.workshop
         speech = workshop_speech(workshop.workshop.language, workshop)
-        text = asked.file.read_text(encoding="utf-8")
-        jobs = read_jobs(text, _beside(asked.file))
+        text = options.file.read_text(encoding="utf-8")
+        jobs = read_jobs(text, _beside(options.file))
         tried = [try_job(job, context, i) for i, job in enumerate(jobs)]
     except NotUnderstood as fault:
         err.writelines(
-            f"{asked.file}:{line_of(text, found)}: {found.pointer}: {speech.say(found.message)}\n"
+            f"{options.file}:{line_of(text, found)}: {found.pointer}: {speech.say(found.message)}\n"
             for found in fault.faults
         )
         return 1
     except ProfileError as fault:
-        err.writelines(fault_lines(fault, str(asked.workshop)))
+        err.writelines(fault_lines(fault, str(options.workshop)))
         return 1
     except (OSError, UnicodeDecodeError) as fault:
         reason = str(getattr(fault, "strerror", None) or type(fault).__name__)
-        unreadable = Message("cli-unreadable", file=str(asked.file), reason=reason)
+        unreadable = Message("cli-unreadable", file=str(options.file), reason=reason)
         err.write(f"{speech.say(unreadable)}\n")
         return 2
     out.write(report(tried, workshop, speech))

@@ -19,7 +19,7 @@ from ledgerstone.cli.asking import (
     ask_country,
     confirmed_paths,
 )
-from ledgerstone.cli.context import spoken
+from ledgerstone.cli.context import locale_language
 from ledgerstone.cli.finishing import finish
 from ledgerstone.cli.moving import in_country
 from ledgerstone.cli.parsing import CommandParser
@@ -68,10 +68,10 @@ def run(
     environment = os.environ if environment is None else environment
     if arguments[:1] == [past_jobs.COMMAND]:
         return past_jobs.run(arguments[1:], out, err, environment)
-    asked = _parser(speech_in(spoken(environment))).parse_args(arguments)
-    if asked.command == "check":
-        return _check(asked.file, out, err, environment)
-    return _init(asked, answers or sys.stdin, out, err, environment)
+    options = _parser(speech_in(locale_language(environment))).parse_args(arguments)
+    if options.command == "check":
+        return _check(options.file, out, err, environment)
+    return _init(options, answers or sys.stdin, out, err, environment)
 
 
 def _parser(speech: Speech) -> CommandParser:
@@ -90,13 +90,13 @@ def _check(file: Path, out: TextIO, err: TextIO, environment: Mapping[str, str])
     try:
         text = profile_text(file)
     except ProfileError as error:
-        err.writelines(_printed(file, error, maker_speech(error, spoken(environment))))
+        err.writelines(_printed(file, error, maker_speech(error, locale_language(environment))))
         return NO_FILE
     try:
         workshop = read_profile(text)
         sentences_in(file.parent)
     except ProfileError as error:
-        speech = maker_speech(error, language_of(text), spoken(environment))
+        speech = maker_speech(error, language_of(text), locale_language(environment))
         out.writelines(_printed(file, error, speech))
         counted = Message("check-faults", count=len(error.faults), file=str(file))
         out.write(f"{speech.say(counted)}\n")
@@ -141,17 +141,17 @@ def _calendar_not_there(file: Path, workshop: Workshop) -> Iterator[Message]:
 
 
 def _init(
-    asked: argparse.Namespace,
+    options: argparse.Namespace,
     answers: TextIO,
     out: TextIO,
     err: TextIO,
     environment: Mapping[str, str],
 ) -> int:
-    file: Path = asked.file
-    there = usual_in(asked.country.upper()).languages if asked.country else ()
-    speech = speech_in(known_language(*there, spoken(environment)))
+    file: Path = options.file
+    there = usual_in(options.country.upper()).languages if options.country else ()
+    speech = speech_in(known_language(*there, locale_language(environment)))
     try:
-        content, speech = _started(asked, answers, out, speech)
+        content, speech = _started(options, answers, out, speech)
     except Unanswered:
         err.write(f"\n{speech.say(Message('init-unanswered'))}\n")
         return NO_FILE
@@ -177,14 +177,14 @@ def _init(
 
 
 def _started(
-    asked: argparse.Namespace, answers: TextIO, out: TextIO, speech: Speech
+    options: argparse.Namespace, answers: TextIO, out: TextIO, speech: Speech
 ) -> tuple[str, Speech]:
     """Return the text of a new profile with the answers set, and the maker's language.
 
     Once the country is known, messages are in a language that is spoken there.
     """
-    country = (asked.country or _USUAL_COUNTRY).upper()
-    if not asked.ask:
+    country = (options.country or _USUAL_COUNTRY).upper()
+    if not options.ask:
         theirs = load_profile(example_for(country))
         example = in_country(theirs, country)
         about = partial(about_in, example.workshop.language, place=example.place)
@@ -192,7 +192,7 @@ def _started(
         if example.areas and theirs.workshop.country != country:
             draft.put(("areas", 0, "standing"), '"invented"')  # nobody's, though in no example
         return draft.text, speech
-    country = ask_country(asked.country or _USUAL_COUNTRY, answers, out, speech)
+    country = ask_country(options.country or _USUAL_COUNTRY, answers, out, speech)
     place = usual_in(country)
     speech = speech_in(known_language(*place.languages), "", place.at_work())
     example = as_started(load_profile(example_for(country)))

@@ -17,7 +17,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Literal, TextIO, cast
 
-from ledgerstone.cli.context import spoken
+from ledgerstone.cli.context import locale_language
 from ledgerstone.cli.parsing import CommandParser
 from ledgerstone.message import Figure, Message
 from ledgerstone.shade.colour import Lab
@@ -58,7 +58,7 @@ def run(
     0: the lines were printed. 1: the readings have faults. 2: the file cannot be read. Wrong
     arguments raise ``SystemExit`` with 2.
     """
-    speech = speech_in(spoken(os.environ if environment is None else environment))
+    speech = speech_in(locale_language(os.environ if environment is None else environment))
     file = _parser(speech).parse_args(arguments).file
     try:
         rows = _rows(file)

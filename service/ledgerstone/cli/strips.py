@@ -6,7 +6,7 @@ import os
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Final, TextIO
 
-from ledgerstone.cli.context import spoken
+from ledgerstone.cli.context import locale_language
 from ledgerstone.cli.parsing import CommandParser
 from ledgerstone.message import Figure, Message
 from ledgerstone.strength.strips import StripFault, profile_lines, strips_from
@@ -23,7 +23,7 @@ def run(
     environment: Mapping[str, str] | None = None,
 ) -> int:
     """Write the fitted strength and return the exit status: 2 if the table cannot be read."""
-    speech = speech_in(spoken(os.environ if environment is None else environment))
+    speech = speech_in(locale_language(os.environ if environment is None else environment))
     parser = CommandParser(speech, "strips", prog="strips")
     parser.add_path("file", metavar="FILE.csv", about="strips-file")
     file = parser.parse_args(arguments).file

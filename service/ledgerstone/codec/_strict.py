@@ -63,8 +63,8 @@ class Strict(Schema):
 
     def __init__(self, **more: Any) -> None:
         super().__init__(**more)
-        says: dict[str, Any] = self.error_messages
-        says["type"] = Message("field-written-as-object", field=field_name(self.about))
+        messages: dict[str, Any] = self.error_messages
+        messages["type"] = Message("field-written-as-object", field=field_name(self.about))
 
     @property
     def _keys(self) -> list[str]:
@@ -77,9 +77,9 @@ class Strict(Schema):
         keys = set(self._keys)
         unknown = list(islice((key for key in original if key not in keys), MAX_NAMED))
         if unknown:
-            raise ValidationError({key: [self._says_unknown(key)] for key in unknown})
+            raise ValidationError({key: [self._unknown_key(key)] for key in unknown})
 
-    def _says_unknown(self, key: str) -> Message:
+    def _unknown_key(self, key: str) -> Message:
         near = nearest(key, self._keys)
         return Message("field-unknown", value=shown(key), field=field_name(self.about), **near)
 

@@ -120,8 +120,8 @@ class Quantities(AnswerMember, fields.Dict):
     """Named quantities; each key ends in its unit, or names a day."""
 
     def __init__(self, about: str, **more: Any) -> None:
-        said = {"additionalProperties": {"type": ["number", "string"]}}
-        super().__init__(about, keywords=said, **more)
+        keywords = {"additionalProperties": {"type": ["number", "string"]}}
+        super().__init__(about, keywords=keywords, **more)
 
 
 class NestedPart(AnswerMember, fields.Nested):

@@ -66,13 +66,13 @@ def _cutout_name(cutout: Members, index: int) -> Message:
 
 
 def _cutout(before: Members, now: Members, name: Message) -> Iterator[Message]:
-    said = list(_said_of_a_cutout(before, now, name))
-    yield from said
-    if not said or _apart(before) != _apart(now):
+    sentences = list(_cutout_changes(before, now, name))
+    yield from sentences
+    if not sentences or _apart(before) != _apart(now):
         yield Message("change-cutout-else", cutout=name)
 
 
-def _said_of_a_cutout(before: Members, now: Members, name: Message) -> Iterator[Message]:
+def _cutout_changes(before: Members, now: Members, name: Message) -> Iterator[Message]:
     was, made = (CUTOUTS[each["kind"]]().load(each) for each in (before, now))
     old, new = ([each.get(part) for part in _SIZES] for each in (before, now))
     if old != new and was.kind == made.kind:
@@ -123,15 +123,17 @@ def _relief_name(relief: Members, index: int) -> Message:
 
 def _relief(before: Members, now: Members, name: Message) -> Iterator[Message]:
     was, made = (RELIEFS[each["kind"]]().load(each) for each in (before, now))
-    said = []
+    sentences = []
     if steps := _steps(was.at, made.at):
-        said.append(Message("change-relief-place", relief=name, steps=Listed(steps)))
+        sentences.append(Message("change-relief-place", relief=name, steps=Listed(steps)))
     if was.depth != made.depth:
-        said.append(Message("change-relief-depth", relief=name, now=made.depth, was=was.depth))
+        sentences.append(Message("change-relief-depth", relief=name, now=made.depth, was=was.depth))
     old, new = ([each["outline"].get(part) for part in _SIZES] for each in (before, now))
     if old != new and was.outline.kind == made.outline.kind:
-        said.append(Message("change-relief-size", relief=name, now=_across(new), was=_across(old)))
-    yield from said or [Message("change-relief-else", relief=name)]
+        sentences.append(
+            Message("change-relief-size", relief=name, now=_across(new), was=_across(old))
+        )
+    yield from sentences or [Message("change-relief-else", relief=name)]
 
 
 # --- rests and joins ------------------------------------------------------------------------
@@ -142,14 +144,14 @@ def changed_rests(before: Members | None, now: Members | None, slab: Message) ->
     was, made = (
         None if each is None else RESTS[each["kind"]]().load(each) for each in (before, now)
     )
-    said = list(_said_of_rests(was, made, slab)) if made is not None else []
-    yield from said or [Message("change-rests-else", slab=slab)]
+    sentences = list(_rests_changes(was, made, slab)) if made is not None else []
+    yield from sentences or [Message("change-rests-else", slab=slab)]
 
 
-def _said_of_rests(
+def _rests_changes(
     was: records.Rests | None, now: records.Rests, slab: Message
 ) -> Iterator[Message]:
-    before: Value = Message("change-not-told") if was is None else rests_facts(was)
+    before: Value = Message("change-not-given") if was is None else rests_facts(was)
     if was is None or before != rests_facts(now):
         yield Message("change-rests", slab=slab, now=rests_facts(now), was=before)
     if was is None or was.kind != now.kind:

@@ -119,13 +119,13 @@ def offer_of(quote: Quote, workshop: Workshop, since: LinkedOffer | None = None)
         calendar=quote.calendar,
         note=quote.terms.note,
         adjustments=quote.terms.adjustments,
-        lines=_said_lines(quote, workshop) if quote.terms.sets_price else (),
+        lines=_lines_as_shown(quote, workshop) if quote.terms.sets_price else (),
         left_open=tuple(names_left_open(quote.order)),
     )
     return _named(offer, since)
 
 
-def _said_lines(quote: Quote, workshop: Workshop) -> tuple[PriceLine, ...]:
+def _lines_as_shown(quote: Quote, workshop: Workshop) -> tuple[PriceLine, ...]:
     """Return a price's lines in the order's language: a link keeps the words that were sent."""
     speech = speech_of(quote.order, workshop)
     return tuple(PriceLine(speech.say(line.label), line.amount) for line in quote.price.lines)

@@ -17,7 +17,7 @@ from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.layout import with_assumed_units
 from ledgerstone.message import Message
 from ledgerstone.order import Finish, Join, LeftOpen, Order, Place, Shade, Slab
-from ledgerstone.outline import side_names, speaker
+from ledgerstone.outline import side_names, typed_length
 from ledgerstone.quantities import Marks
 from ledgerstone.wording import known_language, number_marks
 from ledgerstone.workshop.records import Workshop
@@ -129,7 +129,7 @@ def _slab(raw: dict[str, Any], workshop: Workshop) -> tuple[Slab, list[Fault]]:
     usual_mm = usual_thickness_mm(workshop, raw.get("use", "worktop"))
     slab = Slab(
         **{
-            "thickness": speaker(raw["outline"]).like(usual_mm),
+            "thickness": typed_length(raw["outline"]).like(usual_mm),
             **raw,
             "taken": tuple(_taken(raw)),
             "shade": shade,
@@ -178,5 +178,5 @@ def _join_faults(order: Order) -> Iterable[Fault]:
             sides = side_names(order.slabs[end.slab].outline)
             if end.side not in sides:
                 near = nearest(end.side, sides)
-                says = Message("no-such-side", value=shown(end.side), **near)
-                yield Fault(f"{pointer}/side", says)
+                message = Message("no-such-side", value=shown(end.side), **near)
+                yield Fault(f"{pointer}/side", message)

@@ -160,8 +160,8 @@ def examples() -> tuple[Example, ...]:
 def _filed(app: Flask) -> Iterator[Example]:
     """Put a draft into a mailbox that is there, and one whose order is not understood."""
     filed = Example("createDraft", "filed", "/v1/drafts", is_posted=False)
-    said = DRAFT.dump({"says": speech_in("en").say(Message("draft-filed"))})
-    yield replace(filed, status=200, mimetype=JSON_TYPE, answer=said)
+    answer = DRAFT.dump({"says": speech_in("en").say(Message("draft-filed"))})
+    yield replace(filed, status=200, mimetype=JSON_TYPE, answer=answer)
     problem = _problem_of(NotUnderstood.whole(Message("token-or-order")), app)
     yield replace(filed, name="nothing_asked", status=400, mimetype=PROBLEM, answer=problem)
 

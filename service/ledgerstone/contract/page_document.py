@@ -7,17 +7,17 @@ from html import escape, unescape
 
 from ledgerstone.wording.page import page_messages
 
-__all__ = ["document_in", "said_in"]
+__all__ = ["document_in", "message_keys_in"]
 
-_SAID = re.compile(r'(<[^<>]*\bdata-says="([^"]+)"[^<>]*>)([^<]+)(?=<)')
+_TEXT = re.compile(r'(<[^<>]*\bdata-says="([^"]+)"[^<>]*>)([^<]+)(?=<)')
 _LABEL = re.compile(r'(\bdata-says-label="([^"]+)" aria-label=")[^"]*(?=")')
 _SET_IN = re.compile(r"^ +", re.MULTILINE)
 _LANGUAGE = re.compile(r'(?<=<html lang=")[^"]*(?=")')
 
 
-def said_in(document: str) -> set[str]:
+def message_keys_in(document: str) -> set[str]:
     """Name the messages that a document says itself, in its templates too."""
-    return {found[2] for pattern in (_SAID, _LABEL) for found in pattern.finditer(document)}
+    return {found[2] for pattern in (_TEXT, _LABEL) for found in pattern.finditer(document)}
 
 
 def document_in(language: str, document: str) -> str:
@@ -38,7 +38,7 @@ def document_in(language: str, document: str) -> str:
     """
     english, other = page_messages("en"), page_messages(language)
 
-    def said(found: re.Match[str]) -> str:
+    def translated(found: re.Match[str]) -> str:
         opening, key, text = found.groups()
         if unescape(text) != english.get(key):
             raise ValueError(f"{key} is {english.get(key)!r} and not {text!r}")
@@ -47,5 +47,5 @@ def document_in(language: str, document: str) -> str:
     def label(found: re.Match[str]) -> str:
         return found[1] + escape(str(other[found[2]]))
 
-    made = _LABEL.sub(label, _SAID.sub(said, document))
+    made = _LABEL.sub(label, _TEXT.sub(translated, document))
     return _SET_IN.sub("", _LANGUAGE.sub(language, made, count=1))

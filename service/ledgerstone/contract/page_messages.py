@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 
-from ledgerstone.contract.page_document import said_in
+from ledgerstone.contract.page_document import message_keys_in
 from ledgerstone.wording.page import PAGE, page_messages
 
 __all__ = ["messages_script"]
@@ -25,7 +25,7 @@ def messages_script(language: str, folder: str = PAGE, document: str = "") -> st
     document
         The page's own. What it says itself is read from it, and stands in no file again.
     """
-    there = said_in(document)
+    there = message_keys_in(document)
     made = "messages" if folder == PAGE else f"{folder}-messages"
     lines = [
         f"  {json.dumps(key)}: {json.dumps(text, ensure_ascii=False)},\n"

@@ -123,8 +123,8 @@ class _Types:
 
 
 def _members(members: Iterator[tuple[str, bool, str]]) -> str:
-    said = (f"{name}{'' if needed else '?'}: {kind}" for name, needed, kind in members)
-    return "{" + ", ".join(said) + "}"
+    parts = (f"{name}{'' if needed else '?'}: {kind}" for name, needed, kind in members)
+    return "{" + ", ".join(parts) + "}"
 
 
 def _is_length(schema: JSONSchema) -> bool:

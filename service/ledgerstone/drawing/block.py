@@ -108,8 +108,8 @@ def scale_note(frame: Frame, like: Length) -> Message:
     inches = like.unit in {"in", "ft"}
     wide_mm = _PRINTED_IN * _INCH_MM if inches else _PRINTED_MM
     smaller = frame.sheet_width / (wide_mm * frame.per_mm)
-    said = Figure(smaller, 1 if smaller < _ROUGH else 0)
-    return Message("plan-scale", smaller=said, paper="letter" if inches else "a4")
+    ratio = Figure(smaller, 1 if smaller < _ROUGH else 0)
+    return Message("plan-scale", smaller=ratio, paper="letter" if inches else "a4")
 
 
 def scale_bar(frame: Frame, like: Length, at: XY, speech: Speech) -> list[SvgElement]:

@@ -11,7 +11,7 @@ import shapely
 from shapely.geometry import LineString
 
 from ledgerstone.arrays import FloatArray
-from ledgerstone.drawing.frame import SMALL, TALL, Frame, figures, spoken
+from ledgerstone.drawing.frame import SMALL, TALL, Frame, figures, length_text
 from ledgerstone.drawing.lettering import INK, PAPER, PENCIL, fitted, lettered, text_width
 from ledgerstone.drawing.placing import Box, Places, rings
 from ledgerstone.drawing.schedule import letter_of
@@ -216,9 +216,11 @@ def radii(
     drawn = []
     for corner, radius, all_alike in _rounded_corners(slab, shape):
         anchor = frame.at(_on_arc(corner, shape))
-        say = figures if radius.unit == like.unit else spoken
-        said = say(radius, radius.mm, frame.point)
-        text = speech.say(Message("plan-all-radii" if all_alike else "plan-radius", radius=said))
+        say = figures if radius.unit == like.unit else length_text
+        written_radius = say(radius, radius.mm, frame.point)
+        text = speech.say(
+            Message("plan-all-radii" if all_alike else "plan-radius", radius=written_radius)
+        )
         wide = text_width(text, SMALL)
         outward = math.degrees(math.atan2(*_outward(corner, shape)))
         place = places.place(rings(anchor, (24.0, 34.0, 46.0, 60.0), first=outward), wide, TALL)

@@ -182,8 +182,8 @@ def overall_right(frame: Frame, like: Length) -> list[SvgElement]:
 
 def overall_text(frame: Frame, like: Length, axis: int) -> str:
     """Describe the overall along an axis, with the sign of a diameter where the slab is round."""
-    said = figures(like, frame.end_mm[axis] - frame.start_mm[axis], frame.point)
-    return f"Ø {said}" if frame.is_round else said
+    size = figures(like, frame.end_mm[axis] - frame.start_mm[axis], frame.point)
+    return f"Ø {size}" if frame.is_round else size
 
 
 def left_depth(preferred: Iterable[Station], start_mm: float, like: Length) -> float:

@@ -124,19 +124,19 @@ def shown(like: Length, mm: float) -> Length:
     return exact if "." not in exact.text() else like.like(mm)
 
 
-def spoken(like: Length, mm: float, point: str = ".") -> str:
+def length_text(like: Length, mm: float, point: str = ".") -> str:
     """Write a computed length, mm, in another's unit."""
     return shown(like, mm).text().replace(".", point)
 
 
 def figures(like: Length, mm: float, point: str = ".") -> str:
     """Write a length, mm, for a dimension line, without the unit; feet as 4' 9"."""
-    said = spoken(like, mm, point)
+    text = length_text(like, mm, point)
     if like.unit != "ft":
-        return said.removesuffix(f" {like.unit}")
-    if said == "0 in":
+        return text.removesuffix(f" {like.unit}")
+    if text == "0 in":
         return "0"
-    return said.replace(" ft", "'").replace(" in", '"')
+    return text.replace(" ft", "'").replace(" in", '"')
 
 
 def unit_note(like: Length) -> Message:

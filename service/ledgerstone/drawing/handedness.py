@@ -23,16 +23,16 @@ def hands(
         if isinstance(slab.outline, LShape):
             hand = hand_of_l(slab.outline)
             yield Message("together-hand", piece=piece_name(slabs, i), hand=hand)
-    yield from (said for _, said in _meetings(slabs, shapes, assembly, joins))
+    yield from (message for _, message in _meetings(slabs, shapes, assembly, joins))
 
 
 def meetings_of(
     slab: int, slabs: Sequence[Slab], shapes: Sequence[Shape], joins: Sequence[Join]
 ) -> Iterator[Message]:
     """State how one slab lies against each that it is joined to: its plan shows it by itself."""
-    for ends, said in _meetings(slabs, shapes, assemble(shapes, joins), joins):
+    for ends, message in _meetings(slabs, shapes, assemble(shapes, joins), joins):
         if slab in ends:
-            yield said
+            yield message
 
 
 def _meetings(
@@ -43,8 +43,8 @@ def _meetings(
         one, other = joins[drawn_join.number - 1].one.slab, joins[drawn_join.number - 1].other.slab
         way, side = _way(one, other, shapes, assembly)
         name, that = piece_name(slabs, other), piece_name(slabs, one)
-        said = Message("together-meeting", piece=name, that=that, way=way, side=side)
-        yield (one, other), said
+        message = Message("together-meeting", piece=name, that=that, way=way, side=side)
+        yield (one, other), message
 
 
 def _way(one: int, other: int, shapes: Sequence[Shape], assembly: Assembly) -> tuple[str, str]:

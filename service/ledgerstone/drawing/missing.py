@@ -14,7 +14,7 @@ __all__ = ["MISSING", "missing_pdf"]
 
 _TEMPLATE: Final = Path(__file__).with_name("missing.typ")
 _TITLE: Final = "This drawing is missing"
-_SAYS: Final = "It could not be made here. Nothing else depends on it: ask us for one."
+_TEXT: Final = "It could not be made here. Nothing else depends on it: ask us for one."
 _HIGH: Final = 2 * MARGIN + PLAIN + 2 * SMALL
 
 
@@ -25,11 +25,11 @@ def _missing() -> str:
             (SHEET_WIDTH, _HIGH),
             "missing",
             title=_TITLE,
-            says=_SAYS,
+            says=_TEXT,
             children=[
                 element("rect", width=SHEET_WIDTH, height=_HIGH, fill=PAPER, stroke=INK),
                 lettered(_TITLE, (MARGIN, MARGIN + PLAIN), PLAIN, bold=True),
-                lettered(_SAYS, (MARGIN, MARGIN + PLAIN + 1.6 * SMALL), SMALL),
+                lettered(_TEXT, (MARGIN, MARGIN + PLAIN + 1.6 * SMALL), SMALL),
             ],
         )
     )
@@ -40,4 +40,4 @@ MISSING: Final = _missing()
 
 def missing_pdf() -> bytes:
     """Print the placeholder for a paper at true size, on one sheet."""
-    return typeset(_TEMPLATE, {"title": _TITLE, "says": _SAYS})
+    return typeset(_TEMPLATE, {"title": _TITLE, "says": _TEXT})

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from ledgerstone.drawing.frame import SMALL, Frame, spoken
+from ledgerstone.drawing.frame import SMALL, Frame, length_text
 from ledgerstone.drawing.lettering import ACCENT, INK, PAPER, lettered, text_width
 from ledgerstone.drawing.placing import Box, Places, rings
 from ledgerstone.drawing.records import Pin
@@ -76,7 +76,7 @@ def numbers(pins: Sequence[Pin], frame: Frame, places: Places, like: Length) -> 
     for pin in pins:
         anchor = _kept(_anchor(pin, frame), frame.zone)
         width_mm = math.dist(*pin.at_mm) if pin.is_strip else None
-        text = spoken(like, width_mm, frame.point) if width_mm is not None else ""
+        text = length_text(like, width_mm, frame.point) if width_mm is not None else ""
         wide = text_width(text, SMALL, bold=True) + 5 if text else 0.0
         size = 2 * _RADIUS + wide
         place = places.place(rings(anchor, _AWAY), size + 2, 2 * _RADIUS + 2)

@@ -82,11 +82,11 @@ def _with_known_glyphs(svg: str) -> str:
     wide, high = float(size[1]), float(size[2])
     at = (MARGIN, high + _STRIP - 8)
     strip = element("rect", x=0, y=high, width=wide, height=_STRIP, fill=PAPER)
-    says = lettered(GLYPH_NOTE, at, SMALL)
+    note = lettered(GLYPH_NOTE, at, SMALL)
     taller = number(high + _STRIP)
     shown = shown.replace(f' {size[2]}"', f' {taller}"', 1)
     shown = shown.replace(f' height="{size[2]}"', f' height="{taller}"', 1)
-    return shown.removesuffix("</svg>") + render(strip) + render(says) + "</svg>"
+    return shown.removesuffix("</svg>") + render(strip) + render(note) + "</svg>"
 
 
 def _starred(text: re.Match[str]) -> str:

@@ -100,8 +100,8 @@ def _captioned(lines: tuple[str, ...], corner: XY, deepest: float) -> list[SvgEl
 
 
 def _caption(detail: Detail, speech: Speech) -> tuple[str, ...]:
-    says = Message("plan-section", sides=sides_named(detail.names), edge=edge_facts(detail.edge))
-    return wrapped(speech.say(says), CELL - 14, SMALL, 3)
+    message = Message("plan-section", sides=sides_named(detail.names), edge=edge_facts(detail.edge))
+    return wrapped(speech.say(message), CELL - 14, SMALL, 3)
 
 
 def _profile(edge: Edge, thickness_mm: float) -> list[XY]:

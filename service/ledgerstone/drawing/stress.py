@@ -19,7 +19,7 @@ from ledgerstone.drawing.frame import (
     Frame,
     fit,
     leading_length,
-    spoken,
+    length_text,
 )
 from ledgerstone.drawing.lettering import FAMILY, INK, PAPER, lettered, wrapped
 from ledgerstone.drawing.placing import Box
@@ -99,7 +99,7 @@ def _says(slab: Slab, utilisation_map: UtilisationMap | None, worst: Verdict | N
     if utilisation_map is None or worst is None:
         return "Nothing is worked out until the slab's shape can be made."
     like = leading_length(slab)
-    x, y = (spoken(like, mm) for mm in worst.where_mm)
+    x, y = (length_text(like, mm) for mm in worst.where_mm)
     share = f"{100 * worst.utilisation:.0f} %"
     where = f"{x} from the left, {y} from the front"
     tried = (

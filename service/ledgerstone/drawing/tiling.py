@@ -110,8 +110,8 @@ def sheets(
         if any(c.pen == "cut" and c.line.intersects(part) for c in courses):
             bounds = tiling.bounds(column, row)
             drawn = _drawn(tiling, bounds, courses)
-            said = _said(tiling, bounds, words)
-            written.append({"name": name, "courses": drawn, "words": said})
+            sheet_words = _words_on_sheet(tiling, bounds, words)
+            written.append({"name": name, "courses": drawn, "words": sheet_words})
     return written
 
 
@@ -133,7 +133,7 @@ def _drawn(tiling: Tiling, part: Window, courses: Sequence[Course]) -> list[dict
     return drawn
 
 
-def _said(
+def _words_on_sheet(
     tiling: Tiling, part: Window, words: Sequence[SheetWord]
 ) -> list[tuple[float, float, str]]:
     """Words that begin within one sheet's part of the plane."""

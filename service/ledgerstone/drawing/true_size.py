@@ -232,4 +232,4 @@ def true_size_pdf(
         "sheets": printed,
         "key": small,
     }
-    return typeset(_TEMPLATE, {"told": json.dumps(content)})
+    return typeset(_TEMPLATE, {"data": json.dumps(content)})

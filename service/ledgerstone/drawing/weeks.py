@@ -84,12 +84,12 @@ class _DaySpan:
         """Rule a line at the first day and at Mondays, a date beside it where there is room."""
         free = 0.0
         for day in self._ruled():
-            x, said = self.x(day), speech.value(DayMonth(day))
+            x, text = self.x(day), speech.value(DayMonth(day))
             yield element("line", x1=x, y1=_HEAD - 8, x2=x, y2=foot, stroke=_RULE)
-            wide = text_width(said, _SMALL)
+            wide = text_width(text, _SMALL)
             if x >= free and x + wide <= _WIDE - _EDGE / 2:
                 free = x + wide + 10
-                yield lettered(said, (x, _HEAD - 12), _SMALL, fill=PENCIL)
+                yield lettered(text, (x, _HEAD - 12), _SMALL, fill=PENCIL)
 
     def _ruled(self) -> Iterator[date]:
         yield self.first
@@ -102,8 +102,8 @@ def _drawn(bar: _Bar, at: int, strip: _DaySpan) -> Sequence[SvgElement]:
     """Draw one row: its name, and its bar."""
     top = _HEAD + at * _ROW
     x0, x1 = strip.x(bar.starts), strip.x(bar.ends + _ONE)
-    said = fitted(bar.name, _NAMES - 10, _LETTERS)
-    name = lettered(said, (_EDGE, top + 14), _LETTERS)
+    text = fitted(bar.name, _NAMES - 10, _LETTERS)
+    name = lettered(text, (_EDGE, top + 14), _LETTERS)
     return element("g", name, font_family=FAMILY), _box(x0, top + 4, x1 - x0, hands=bar.hands)
 
 
@@ -124,9 +124,9 @@ def _key(foot: float, speech: Speech) -> SvgElement:
     """State what a filled bar is, and an outline."""
     parts, x, y = list[SvgElement](), _EDGE + _NAMES, foot + 8
     for hands in (True, False):
-        says = speech.say(Message("weeks-hands" if hands else "weeks-waits"))
-        parts += [_box(x, y, 24, hands=hands), lettered(says, (x + 32, y + 10), _SMALL)]
-        x += 32 + text_width(says, _SMALL) + 28
+        text = speech.say(Message("weeks-hands" if hands else "weeks-waits"))
+        parts += [_box(x, y, 24, hands=hands), lettered(text, (x + 32, y + 10), _SMALL)]
+        x += 32 + text_width(text, _SMALL) + 28
     return element("g", *parts, font_family=FAMILY)
 
 

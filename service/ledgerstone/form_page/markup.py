@@ -97,9 +97,11 @@ class HtmlElement:
 
     def html(self) -> str:
         """Write it as HTML."""
-        said = "".join(f' {name}="{escape(value)}"' for name, value in self.attributes.items())
+        attributes = "".join(
+            f' {name}="{escape(value)}"' for name, value in self.attributes.items()
+        )
         inner = "".join(map(_written, self.children))
-        return f"<{self.tag}{said}>" + ("" if self.tag in _VOID else f"{inner}</{self.tag}>")
+        return f"<{self.tag}{attributes}>" + ("" if self.tag in _VOID else f"{inner}</{self.tag}>")
 
 
 def _written(child: HtmlElement | str) -> str:

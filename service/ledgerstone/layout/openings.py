@@ -15,8 +15,8 @@ from typing import Final, Literal, get_args
 from ledgerstone.goes_in import is_bowl, is_tap
 from ledgerstone.layout.evening import evened
 from ledgerstone.layout.ground import Ground, size_mm
+from ledgerstone.layout.rounded_length import step_mm
 from ledgerstone.layout.runs import spread
-from ledgerstone.layout.spoken import step_mm
 from ledgerstone.order import Cutout, Point, Slab
 from ledgerstone.outline import XY
 from ledgerstone.quantities import Length, UnitName
@@ -288,11 +288,11 @@ def _to_step(ground: Ground, mm: float) -> float:
 
 
 def _with_places(ground: Ground, sited: dict[int, PlacedOpening]) -> Slab:
-    said = [
+    cutouts = [
         replace(cutout, centre=_point(sited[k], ground.unit)) if k in ground.free else cutout
         for k, cutout in enumerate(ground.slab.cutouts)
     ]
-    return replace(ground.slab, cutouts=tuple(said))
+    return replace(ground.slab, cutouts=tuple(cutouts))
 
 
 def _point(at: PlacedOpening, unit: UnitName) -> Point:

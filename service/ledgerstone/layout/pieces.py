@@ -7,7 +7,7 @@ from dataclasses import replace
 from types import MappingProxyType
 from typing import Any, Final, Literal, get_args
 
-from ledgerstone.layout.spoken import spoken
+from ledgerstone.layout.rounded_length import rounded_length
 from ledgerstone.order import Cutout, Point, Rectangle, Relief
 from ledgerstone.quantities import Length, UnitName
 
@@ -55,19 +55,19 @@ PIECE_NAMES: Final = (*CUTOUT_NAMES, *RELIEF_NAMES)
 
 def new_cutout(name: str, label: str, unit: UnitName) -> Cutout:
     """Make an opening of its usual size, which has no place yet."""
-    return replace(Cutout(**_said(_CUTOUTS[name], unit)), label=label, centre=NOWHERE)
+    return replace(Cutout(**_in_unit(_CUTOUTS[name], unit)), label=label, centre=NOWHERE)
 
 
 def new_relief(name: ReliefKind, label: str, unit: UnitName) -> Relief:
     """Make a place that is thinner, of its usual size, which has no place yet."""
-    said = _said(_RELIEFS[name], unit)
-    outline = Rectangle(said.pop("length"), said.pop("width"))
-    return Relief(**said, kind=name, outline=outline, at=NOWHERE, label=label)
+    sizes = _in_unit(_RELIEFS[name], unit)
+    outline = Rectangle(sizes.pop("length"), sizes.pop("width"))
+    return Relief(**sizes, kind=name, outline=outline, at=NOWHERE, label=label)
 
 
-def _said(sizes: Mapping[str, Any], unit: UnitName) -> dict[str, Any]:
+def _in_unit(sizes: Mapping[str, Any], unit: UnitName) -> dict[str, Any]:
     """Speak the sizes in the customer's unit; whole numbers that are no sizes stay."""
     return {
-        key: spoken(value, unit) if type(value) is int and key != "grooves" else value
+        key: rounded_length(value, unit) if type(value) is int and key != "grooves" else value
         for key, value in sizes.items()
     }

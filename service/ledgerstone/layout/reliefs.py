@@ -6,8 +6,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import Final
 
+from ledgerstone.layout.rounded_length import step_mm
 from ledgerstone.layout.runs import Run, spread
-from ledgerstone.layout.spoken import step_mm
 from ledgerstone.order import Point, Relief, Slab
 from ledgerstone.outline import XY, outline_shape
 from ledgerstone.quantities import Length, UnitName

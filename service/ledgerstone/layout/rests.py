@@ -9,10 +9,10 @@ from types import MappingProxyType
 from typing import Final, Literal
 
 from ledgerstone.goes_in import TAP_SIZED_MM, unit_for
-from ledgerstone.layout.spoken import spoken
+from ledgerstone.layout.rounded_length import rounded_length
 from ledgerstone.layout.units import Span, units_along
 from ledgerstone.order import Ledge, Point, Rests, Slab
-from ledgerstone.outline import side_names, speaker
+from ledgerstone.outline import side_names, typed_length
 from ledgerstone.quantities import Length, UnitName
 from ledgerstone.shape import Opening, Shape, openings_of
 from ledgerstone.workshop.records import Workshop
@@ -38,9 +38,9 @@ class Under:
     shape: Shape
     unit: UnitName
 
-    def said(self, mm: float) -> Length:
+    def in_unit(self, mm: float) -> Length:
         """Describe a length."""
-        return spoken(mm, self.unit)
+        return rounded_length(mm, self.unit)
 
 
 def usual_rests(kind: RestsKind, slab: Slab, shape: Shape, unit: UnitName) -> Rests:
@@ -87,17 +87,17 @@ def with_assumed_units(slab: Slab, workshop: Workshop) -> Slab:
     before = slab.rests
     if before is None or before.kind != "units" or (before.units and not before.assumed):
         return slab
-    made = _units_under(slab, *openings_of(slab, workshop), speaker(slab.outline).unit)
+    made = _units_under(slab, *openings_of(slab, workshop), typed_length(slab.outline).unit)
     return replace(slab, rests=replace(made, fixed=before.fixed, rails=before.rails))
 
 
 def _frame(under: Under) -> Rests:
     sides = side_names(under.slab.outline)[:_MAX_SIDES]
-    return Rests("frame", sides=sides, width=under.said(_FRAME_MM))
+    return Rests("frame", sides=sides, width=under.in_unit(_FRAME_MM))
 
 
 def _ends(under: Under) -> Rests:
-    return Rests("ends", depth=under.said(_BEARING_MM))
+    return Rests("ends", depth=under.in_unit(_BEARING_MM))
 
 
 def _legs(under: Under) -> Rests:
@@ -108,8 +108,8 @@ def _legs(under: Under) -> Rests:
         inset += (length / 2 - inset) * (1 - math.sqrt(0.5))
     inset = round(inset / 5) * 5
     at = [(x, y) for x in (inset, length - inset) for y in (inset, width - inset)]
-    points = tuple(Point(under.said(x), under.said(y)) for x, y in at)
-    return Rests("legs", at=points, pad=under.said(_PAD_MM))
+    points = tuple(Point(under.in_unit(x), under.in_unit(y)) for x, y in at)
+    return Rests("legs", at=points, pad=under.in_unit(_PAD_MM))
 
 
 def _ledges(under: Under) -> Rests:
@@ -143,13 +143,13 @@ def _between(under: Under) -> list[float]:
 
 
 def _across(under: Under, x: float, width: float, depth: float) -> Ledge:
-    start, end = (Point(under.said(x), under.said(y)) for y in (0.0, width))
-    return Ledge(start, end, under.said(depth))
+    start, end = (Point(under.in_unit(x), under.in_unit(y)) for y in (0.0, width))
+    return Ledge(start, end, under.in_unit(depth))
 
 
 def _pedestal(under: Under) -> Rests:
     narrower = min(under.shape.length_mm, under.shape.width_mm)
-    return Rests("pedestal", plate=under.said(round(narrower * _PLATE / 10) * 10))
+    return Rests("pedestal", plate=under.in_unit(round(narrower * _PLATE / 10) * 10))
 
 
 def _full(_under: Under) -> Rests:

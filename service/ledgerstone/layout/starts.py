@@ -10,7 +10,7 @@ from typing import Final
 from ledgerstone.layout.laid_out import FreeParts, laid_out
 from ledgerstone.layout.pieces import new_cutout
 from ledgerstone.layout.rests import RestsKind
-from ledgerstone.layout.spoken import spoken
+from ledgerstone.layout.rounded_length import rounded_length
 from ledgerstone.order import (
     Edge,
     Finish,
@@ -115,14 +115,14 @@ def started(
 
 
 def _outline(sheet: Sheet, unit: UnitName) -> Outline:
-    length, width = spoken(sheet.length_mm, unit), spoken(sheet.width_mm, unit)
+    length, width = rounded_length(sheet.length_mm, unit), rounded_length(sheet.width_mm, unit)
     return Round(length) if sheet.is_round else Rectangle(length, width)
 
 
 def _arm_outline(sheet: Sheet, arm: Arm, unit: UnitName) -> Rectangle:
     """The second arm is as long as it is along the wall, less the first one's depth and the gap."""
     left = arm.length_mm - sheet.width_mm - _JOIN_MM
-    return Rectangle(spoken(left, unit), spoken(arm.width_mm, unit))
+    return Rectangle(rounded_length(left, unit), rounded_length(arm.width_mm, unit))
 
 
 def _join(arm: Arm) -> Join:

@@ -10,7 +10,7 @@ from functools import cached_property, lru_cache
 from types import MappingProxyType
 from typing import Final
 
-from ledgerstone.layout.spoken import spoken
+from ledgerstone.layout.rounded_length import rounded_length
 from ledgerstone.order import Unit, UnitFor
 from ledgerstone.quantities import UnitName
 from ledgerstone.strength.rests import PANEL_MM
@@ -90,12 +90,12 @@ def units_along(length_mm: float, spans: tuple[Span, ...], unit: UnitName) -> tu
         The unit of their widths: inches are sold in other widths than millimetres.
     """
     if length_mm > _LONGEST_MM:
-        return (Unit(spoken(length_mm, unit)),)
+        return (Unit(rounded_length(length_mm, unit)),)
     run = _Run(length_mm, spans, _INCHES if unit in ("in", "ft") else _METRIC)
     pieces = run.cheapest(odd=False) or run.cheapest(odd=True)
     if all(piece.use == "gap" for piece in pieces):
-        return (Unit(spoken(length_mm, unit)),)
-    return tuple(Unit(spoken(piece.end - piece.start, unit), piece.use) for piece in pieces)
+        return (Unit(rounded_length(length_mm, unit)),)
+    return tuple(Unit(rounded_length(piece.end - piece.start, unit), piece.use) for piece in pieces)
 
 
 @dataclass(frozen=True, slots=True)

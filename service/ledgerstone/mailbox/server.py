@@ -150,7 +150,7 @@ class Server:
         return [
             found_header.uid
             for found_header in self.headers(found[-MAX_FOUND:])
-            if _says(found_header, header, value)
+            if _has_header(found_header, header, value)
         ]
 
     @_as_mailbox_fault()
@@ -201,7 +201,7 @@ class Server:
         return bool(self._client.has_capability("IDLE"))
 
 
-def _says(seen: FetchedMessage, header: str, value: str) -> bool:
+def _has_header(seen: FetchedMessage, header: str, value: str) -> bool:
     parsed = BytesHeaderParser(policy=email.policy.compat32).parsebytes(seen.header)
     return value in str(parsed.get(header, "")).split()
 

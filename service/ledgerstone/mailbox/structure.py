@@ -87,10 +87,12 @@ def _leaf(section: str, part: Sequence[Any]) -> LeafPart:
 def _disposition(part: Sequence[Any], kind: str, subtype: str) -> tuple[str, Mapping[str, str]]:
     """Return the disposition and its parameters; ``""`` if the server gives none."""
     extension = _EXTENSION.get(kind, _EXTENSION.get(f"{kind}/{subtype}", _OTHER_EXTENSION))
-    said = part[extension + 1] if len(part) > extension + 1 else None
-    if not isinstance(said, tuple) or not said:
+    disposition = part[extension + 1] if len(part) > extension + 1 else None
+    if not isinstance(disposition, tuple) or not disposition:
         return "", {}
-    return _text(said[0]).lower(), _parameters(said[1]) if len(said) > 1 else {}
+    return _text(disposition[0]).lower(), _parameters(disposition[1]) if len(
+        disposition
+    ) > 1 else {}
 
 
 def _parameters(listed: object) -> dict[str, str]:

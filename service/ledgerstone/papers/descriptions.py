@@ -80,7 +80,7 @@ def edges_of(slab: Slab, shape: Shape) -> Iterator[Fact]:
 def place_of(slab: Slab) -> Message:
     """State where a slab goes and what it rests on."""
     if slab.rests is None:
-        return Message("paper-place-untold", place=slab.place)
+        return Message("paper-place-not-given", place=slab.place)
     return Message("paper-place-on", place=slab.place, rests=rests_facts(slab.rests))
 
 

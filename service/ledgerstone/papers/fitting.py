@@ -100,7 +100,7 @@ def _weights(records: PaperRecords) -> Iterator[Fact]:
     for name, slab, shape, weight in zip(
         names, quote.order.slabs, quote.shapes, quote.weights, strict=True
     ):
-        says = Message(
+        message = Message(
             "paper-weight-size" if slab.quantity == 1 else "paper-weight-size-each",
             weight=Weight(weight.slab_kg),
             size=size_of(slab, shape),
@@ -108,7 +108,7 @@ def _weights(records: PaperRecords) -> Iterator[Fact]:
             gear="yes" if weight.people_to_lift > most else "no",
         )
         many = Message("paper-many", count=slab.quantity, name=name)
-        yield name if slab.quantity == 1 else many, says
+        yield name if slab.quantity == 1 else many, message
     yield Message("paper-packed"), Weight(quote.packed_kg)
 
 
@@ -141,7 +141,7 @@ def _base(order: Order) -> Iterator[Value]:
     if any(slab.rests is not None and slab.rests.kind == "units" for slab in order.slabs):
         yield Message("fitting-units")
     if any(slab.rests is None for slab in order.slabs):
-        yield Message("fitting-rests-untold")
+        yield Message("fitting-rests-not-given")
     if any(slab.place == "outdoors" for slab in order.slabs):
         yield Message("fitting-fall")
     yield Message("fitting-dry-run")
@@ -156,7 +156,7 @@ def _bed(slab: Slab) -> Message:
     if slab.use == "hearth":
         return Message("fitting-bed-hearth")
     if slab.rests is None:
-        return Message("fitting-bed-untold")
+        return Message("fitting-bed-not-given")
     return Message(
         "fitting-bed",
         rests=rests_facts(slab.rests),

@@ -14,9 +14,9 @@ MAX_ROWS = 30  # lines of a list on a slab's own sheet, in two columns
 NAME = 28  # letters of a name in a title or a table
 
 
-def heading(says: Value) -> SheetBlock:
+def heading(text: Value) -> SheetBlock:
     """Head a part of a page."""
-    return _block("heading", says=says)
+    return _block("heading", says=text)
 
 
 def says(*sentences: Value) -> SheetBlock:

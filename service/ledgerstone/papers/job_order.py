@@ -82,7 +82,7 @@ def _head(job: Job) -> Iterator[tuple[Value, Value]]:
 
 def _order_facts(job: Job) -> Iterator[SheetBlock]:
     if job.quote.terms.note:
-        yield says(Message("job-told", note=job.quote.terms.note))
+        yield says(Message("job-note", note=job.quote.terms.note))
 
 
 def _in_hand(job: Job) -> Iterator[Value]:

@@ -147,8 +147,8 @@ class Letter:
                 offer=self.offer(view),
                 total=total,
             )
-            says = self.speech.say(weight.message) if many else ""
-            yield {**slab, "weighs": says, "alt": self.speech.say(alt)}
+            sentence = self.speech.say(weight.message) if many else ""
+            yield {**slab, "weighs": sentence, "alt": self.speech.say(alt)}
 
     def _conditions(self, view: QuoteView) -> Iterator[str]:
         for condition in conditions_of(view):
@@ -159,9 +159,9 @@ class Letter:
         """Yield the advice as paragraphs, each under when one acts on it."""
         paragraphs: dict[str, list[str]] = {"before-order": [], "on-delivery": [], "in-use": []}
         for advice in advice_of(view):
-            said = advice.message if self.is_full else advice.in_short
-            if said is not None:
-                paragraphs[advice.when].append(self.speech.say(said))
+            following = advice.message if self.is_full else advice.in_short
+            if following is not None:
+                paragraphs[advice.when].append(self.speech.say(following))
         for when, sentences in paragraphs.items():
             if sentences:
                 heading = self.speech.say(Message("letter-heading", when=when))
@@ -195,9 +195,11 @@ class Letter:
 
     def _other_cautions(self, view: SentBackView) -> list[str]:
         """Cautions of a send-back but for those that are said under what they follow from."""
-        said = {says for finding in view.findings for says in finding.following}
+        following = {sentence for finding in view.findings for sentence in finding.following}
         findings = (f for f in view.sent.findings if f.level == "caution")
-        return [says for f in findings if (says := self.speech.say(f.message)) not in said]
+        return [
+            sentence for f in findings if (sentence := self.speech.say(f.message)) not in following
+        ]
 
     def _way(self, way: ChangeView) -> Content:
         """Describe one way out of a send-back."""

@@ -76,8 +76,8 @@ def deposit_request(facts: NoteFacts, workshop: Workshop, speech: Speech) -> Not
     balance = Money(facts.currency, facts.total - facts.deposit)
     if facts.total > facts.deposit:
         due = offer.balance_due or ""
-        when = "told" if due else "not-told"
-        lines.append(Message("note-balance", balance=balance, told=when, due=due))
+        due_is = "set" if due else "open"
+        lines.append(Message("note-balance", balance=balance, due_is=due_is, due=due))
     subject = Message("note-deposit-subject", reference=facts.reference)
     note = _note(subject, lines, facts, workshop, speech)
     return replace(note, lacks=_lacks(workshop))

@@ -55,7 +55,7 @@ def paper_of(kind: str, records: PaperRecords) -> Paper:
     else:
         speech = speech_of(records.quote.order, records.workshop)
     content = made.content(replace(records, speech=speech))
-    shown = {**said(content, speech), "language": speech.language}
+    shown = {**formatted(content, speech), "language": speech.language}
     return Paper(made.layout, shown, records.workshop.place.paper)
 
 
@@ -77,15 +77,15 @@ def _in_layout(paper: Paper) -> Content:
 def paper_print(paper: Paper) -> bytes:
     """Write a paper as a PDF; all that is in it goes in as data, never as markup."""
     template = _FOLDER / f"{paper.layout}.typ"
-    return typeset(template, {"told": printed_content(_shown(paper)), "paper": _PAPERS[paper.size]})
+    return typeset(template, {"data": printed_content(_shown(paper)), "paper": _PAPERS[paper.size]})
 
 
-def said(content: Any, speech: Speech) -> Any:  # noqa: ANN401  lists, members and values, nested
+def formatted(content: Any, speech: Speech) -> Any:  # noqa: ANN401  lists, members and values, nested
     """Format every message and value of a content; everything else stays as it is."""
     if isinstance(content, Mapping):
-        return {name: said(part, speech) for name, part in content.items()}
+        return {name: formatted(part, speech) for name, part in content.items()}
     if isinstance(content, list | tuple):
-        return [said(part, speech) for part in content]
+        return [formatted(part, speech) for part in content]
     if isinstance(content, Message | Spoken | date):
         return speech.value(content)
     return content

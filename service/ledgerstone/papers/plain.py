@@ -74,8 +74,8 @@ def _size(slab: Slab, shape: Shape, weight: Weight) -> Message:
     return Message("terminal-size", **sides, weight=weight)
 
 
-def _items(said: Iterable[str]) -> str:
-    return "".join(f"{_INDENT}- {sentence}\n" for sentence in said)
+def _items(sentences: Iterable[str]) -> str:
+    return "".join(f"{_INDENT}- {sentence}\n" for sentence in sentences)
 
 
 def _ways_text(quote: Quote, speech: Speech) -> str:
@@ -152,8 +152,8 @@ def _page_lines(page: dict[str, Any], speech: Speech) -> Iterator[str]:
 
 
 def _block_lines(block: dict[str, Any], speech: Speech) -> Iterator[str]:
-    said = block.get("says", [])
-    lines = [said] if isinstance(said, str) else said
+    sentences = block.get("says", [])
+    lines = [sentences] if isinstance(sentences, str) else sentences
     if block["kind"] == "heading":
         yield ""
         yield from lines

@@ -109,11 +109,11 @@ def _content(
     """Describe all of an answer: of a send-back, or of the ways to have it."""
     if isinstance(views, SentBackView):
         content: Content = {"sent_back": letter.sent_back(views), "options": []}
-        said = (
+        heads = (
             Message("letter-stands-in-the-way"),
             Message("letter-subject-sent-back", slabs=names_of(views.sent.order)),
         )
-        return _whole(content, said, letter)
+        return _whole(content, heads, letter)
     options = [letter.option(view) for view in views]
     content = {"sent_back": None, "options": [options[0], *_apart(options)]}
     thanks = Message("letter-can-make" if len(views) == 1 else "letter-options")
@@ -122,11 +122,11 @@ def _content(
 
 def _whole(
     content: Content,
-    said: tuple[Message, Message],
+    heads: tuple[Message, Message],
     letter: Letter,
     missing_ways: Sequence[Message] = (),
 ) -> Content:
-    thanks, subject = map(letter.speech.say, said)
+    thanks, subject = map(letter.speech.say, heads)
     if letter.workshop.workshop.demonstration:
         subject = letter.speech.say(Message("letter-subject-invented", subject=subject))
     return {
@@ -154,7 +154,7 @@ def _apart(options: Sequence[dict[str, Any]]) -> list[dict[str, Any]]:
         {
             **option,
             "lines": [],
-            **{key: [said for said in option[key] if said not in first[key]] for key in lists},
+            **{key: [line for line in option[key] if line not in first[key]] for key in lists},
         }
         for option in options[1:]
     ]

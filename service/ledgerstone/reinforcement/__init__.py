@@ -101,9 +101,11 @@ def advise(
     bars = scheduled(single)
     mesh, places = mesh_of(slab, shape, workshop, workshop.steel.cover_mm)
     cover = cover_of(slab, workshop.steel, crossing=after is not None and after.crossing)
-    says = tuple(notes(slab, cover, bars, after, workshop))
+    found_notes = tuple(notes(slab, cover, bars, after, workshop))
     density = density_of(workshop.steel.material)
-    return SteelPlan(bars, mesh, places, workshop.steel.cover_mm, cover, after, says, density)
+    return SteelPlan(
+        bars, mesh, places, workshop.steel.cover_mm, cover, after, found_notes, density
+    )
 
 
 def _every_bar(

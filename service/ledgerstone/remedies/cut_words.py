@@ -14,8 +14,8 @@ def cut_messages(
 ) -> Iterator[Message]:
     """State how many pieces a slab is made of, how large they are, and how they are joined."""
     ordered = sorted(pieces, key=lambda piece: piece[0].at_mm)
-    sizes, told = _sizes(ordered)
-    yield Message("cut-in-pieces", slab=name, count=len(ordered), sizes=Listed(sizes), told=told)
+    sizes, given = _sizes(ordered)
+    yield Message("cut-in-pieces", slab=name, count=len(ordered), sizes=Listed(sizes), given=given)
     halved = sorted({k for piece, _ in ordered for k in piece.halved})
     if halved:
         through = Listed(tuple(cutout_name(sent, k) for k in halved))

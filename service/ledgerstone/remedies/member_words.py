@@ -17,7 +17,7 @@ def member_messages(
     part: str, was: Slab, now: Slab, changes: Sequence[Change], name: Message
 ) -> tuple[Message, ...]:
     """State what changed about one part of a slab of that name."""
-    return tuple(dict.fromkeys(_SAYS[part](was, now, changes, name)))
+    return tuple(dict.fromkeys(_SENTENCES[part](was, now, changes, name)))
 
 
 def _outline(was: Slab, now: Slab, changes: Sequence[Change], name: Message) -> Iterator[Message]:
@@ -113,7 +113,7 @@ def _edges(was: Slab, now: Slab, changes: Sequence[Change], name: Message) -> It
             yield Message("edge-reprofile", profile=new.profile, side=at, slab=name)
 
 
-_SAYS: dict[str, Callable[[Slab, Slab, Sequence[Change], Message], Iterator[Message]]] = {
+_SENTENCES: dict[str, Callable[[Slab, Slab, Sequence[Change], Message], Iterator[Message]]] = {
     "outline": _outline,
     "size_from": _size_from,
     "thickness": _thickness,

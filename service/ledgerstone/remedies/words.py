@@ -28,11 +28,11 @@ def say(state: State) -> tuple[Sentences, ...]:
 
     Each item is the change of one part, in one or more sentences.
     """
-    said: list[Sentences] = []
+    of_slabs: list[Sentences] = []
     for i, sent in enumerate(state.sent.slabs):
-        said += _slab(state, i, slab_name(sent, i, len(state.sent.slabs)))
+        of_slabs += _slab(state, i, slab_name(sent, i, len(state.sent.slabs)))
     whole = [(join,) for join in (*_joins(state), *_order(state.sent, state.order))]
-    return tuple(dict.fromkeys([*said, *whole]))
+    return tuple(dict.fromkeys([*of_slabs, *whole]))
 
 
 def _slab(state: State, i: int, name: Message) -> Iterator[Sentences]:

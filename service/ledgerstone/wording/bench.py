@@ -88,8 +88,8 @@ def _in_decimals(formats: Formats, mm: float) -> str:
 
 def _mixed(inches: Fraction) -> str:
     whole, rest = divmod(abs(inches), 1)
-    said = " ".join(str(part) for part in (whole, rest) if part) or "0"
-    return f"-{said}" if inches < 0 else said
+    text = " ".join(str(part) for part in (whole, rest) if part) or "0"
+    return f"-{text}" if inches < 0 else text
 
 
 def _trimmed(figures: str) -> str:
@@ -167,10 +167,10 @@ def _key_number(formats: Formats, number: KeyNumber) -> str:
     exact = amount if isinstance(amount, Decimal) else Decimal(repr(amount))
     if exact == exact.to_integral_value():
         exact = exact.quantize(Decimal(1))
-    said = number_shown(exact, member, formats.place, _ROUNDING[number.rounding])
-    if said is not None and len(said.partition(".")[2]) > _PLACES:
-        said = rounded(Fraction(said), _ROUNDING[number.rounding])
-    return f"{formats.number(str(said))}{_key_unit(formats, KeyUnit(number.record, number.key))}"
+    text = number_shown(exact, member, formats.place, _ROUNDING[number.rounding])
+    if text is not None and len(text.partition(".")[2]) > _PLACES:
+        text = rounded(Fraction(text), _ROUNDING[number.rounding])
+    return f"{formats.number(str(text))}{_key_unit(formats, KeyUnit(number.record, number.key))}"
 
 
 def _key_unit(formats: Formats, unit: KeyUnit) -> str:

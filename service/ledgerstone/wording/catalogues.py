@@ -6,26 +6,54 @@ whole sentence, so that each language orders its words as it must.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+import re
+from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
-from typing import Any, Final
+from typing import Final
 
-from fluent.runtime import FluentBundle, FluentResource
-from fluent.syntax import ast
-
-from ledgerstone.wording.variants import NO_WORDS, Words
+from fluent.syntax import FluentParser, ast
 
 LANGUAGES: Final = ("en", "de")
 USUAL: Final = "en"
 _FOLDER: Final = Path(__file__).with_name("catalogues")
+_BEGINNING: Final = re.compile(r"^([A-Za-z][\w-]*)(?= *=)", re.MULTILINE)
 
 
 @cache
 def catalogue(language: str) -> ast.Resource:
     """Return every message of a language, from all its files."""
+    return FluentParser().parse(_text(language))
+
+
+@cache
+def sources(language: str) -> Mapping[str, str]:
+    """Return the source of every message of a language by its name, from all its files.
+
+    A letter at the beginning of a line begins a message, and nothing else (Fluent 1.0, ``Entry``).
+    """
+    begun = _BEGINNING.split(_text(language))[1:]  # what follows each name stands after it
+    return {name: f"{name}{rest}" for name, rest in zip(begun[::2], begun[1::2], strict=True)}
+
+
+@cache
+def entry_of(language: str, name: str) -> ast.Message:
+    """Return one message of a language, parsed.
+
+    Raises
+    ------
+    KeyError
+        There is none.
+    """
+    entry = FluentParser(with_spans=False).parse_entry(sources(language)[name])
+    if not isinstance(entry, ast.Message):
+        raise KeyError(name)
+    return entry
+
+
+def _text(language: str) -> str:
     files = sorted((_FOLDER / language).glob("*.ftl"))
-    return FluentResource("\n".join(file.read_text(encoding="utf-8") for file in files))
+    return "\n".join(file.read_text(encoding="utf-8") for file in files)
 
 
 @cache
@@ -39,39 +67,6 @@ def variant(words: str, of: str = "service") -> str:
     """Return the messages that replace ours in one country's English."""
     file = _FOLDER / "variants" / f"{words}-{of}.ftl"
     return file.read_text(encoding="utf-8") if file.is_file() else ""
-
-
-def bundle(
-    language: str,
-    locale: str,
-    functions: dict[str, Callable[..., Any]],
-    own: str = "",
-    words: Words = NO_WORDS,
-) -> FluentBundle:
-    """Make what fills messages of one language in.
-
-    Parameters
-    ----------
-    locale
-        The place whose plurals are used.
-    own
-        The maker's own messages, which replace ours.
-    words
-        Words of the country, which replace those of our messages.
-    """
-    made = FluentBundle([locale], functions=functions, use_isolating=False)
-    made.add_resource(words.in_place(catalogue(language)))
-    if words.messages:
-        made.add_resource(FluentResource(words.messages), allow_overrides=True)
-    if own:
-        made.add_resource(_of_the_service(FluentResource(own)), allow_overrides=True)
-    return made
-
-
-def _of_the_service(own: ast.Resource) -> ast.Resource:
-    """Leave out what is the page's: messages that have attributes and no text."""
-    own.body = [e for e in own.body if not isinstance(e, ast.Message) or e.value is not None]
-    return own
 
 
 def known_language(*asked: str | None, usual: str = USUAL) -> str:

@@ -89,9 +89,9 @@ class Formats:
 
     def money(self, money: Money) -> str:
         """Write an amount in the locale's format; a space follows a currency's letters."""
-        said = format_currency(abs(money.amount), money.currency, locale=self.locale)
-        said = re.sub("[\N{NO-BREAK SPACE}\N{NARROW NO-BREAK SPACE}]", " ", said)
-        return ("−" if money.amount < 0 else "") + re.sub(r"(?<=[A-Z]{3})(?=\d)", " ", said)
+        text = format_currency(abs(money.amount), money.currency, locale=self.locale)
+        text = re.sub("[\N{NO-BREAK SPACE}\N{NARROW NO-BREAK SPACE}]", " ", text)
+        return ("−" if money.amount < 0 else "") + re.sub(r"(?<=[A-Z]{3})(?=\d)", " ", text)
 
     def percent(self, share: Percent) -> str:
         """Write a share."""
@@ -120,21 +120,21 @@ class Formats:
         """Write a volume in litres or in US gallons."""
         unit, per = ("l", 1.0) if self.place.volumes == "l" else ("gal", LITRES_PER_GALLON)
         amount = volume.litres / per
-        said = self.grouped(_to_figures(amount))
+        text = self.grouped(_to_figures(amount))
         if volume.places is not None:
             places = volume.places + (unit == "gal")  # a gallon is nearly four litres
-            said = self.number(f"{amount:.{places}f}")
-        return said if volume.bare else f"{said} {unit}"
+            text = self.number(f"{amount:.{places}f}")
+        return text if volume.bare else f"{text} {unit}"
 
     def strength(self, strength: Strength) -> str:
         """Write a strength in MPa or N/mm², or in psi: to ten of them from a thousand on."""
         if self.place.strengths != "psi":
             unit = "N/mm²" if self.place.strengths == "N/mm2" else "MPa"
-            said = self.number(f"{strength.mpa:.{strength.places}f}")
+            text = self.number(f"{strength.mpa:.{strength.places}f}")
         else:
             unit, psi = "psi", strength.mpa / MPA_PER_PSI
-            said = self.grouped(round(psi, -1 if psi >= _COARSE_PSI else 0))
-        return said if strength.bare else f"{said} {unit}"
+            text = self.grouped(round(psi, -1 if psi >= _COARSE_PSI else 0))
+        return text if strength.bare else f"{text} {unit}"
 
     def grouped(self, number: float) -> str:
         """Write a number with its groups of thousands."""
@@ -147,8 +147,8 @@ class Formats:
     def weekday(self, weekday: Weekday) -> str:
         """Write a day with its day of the week, as the place orders them."""
         pattern, year = self._weekday_pattern()
-        said = format_date(weekday.day, pattern, locale=self.locale)
-        return f"{said}{year}{weekday.day.year}" if weekday.with_year else said
+        text = format_date(weekday.day, pattern, locale=self.locale)
+        return f"{text}{year}{weekday.day.year}" if weekday.with_year else text
 
     def _weekday_pattern(self) -> tuple[str, str]:
         """The pattern of a day without its year, and what stands before that."""
@@ -170,8 +170,8 @@ class Formats:
         """Write a range of days, with their common part once: ``22–23 Dec 2026``."""
         if days.first == days.last:
             return self.day(days.first)
-        said = str(format_interval(days.first, days.last, "yMMMMd", locale=self.locale))
-        return _BETWEEN_NUMBERS.sub("–", said).replace("\N{THIN SPACE}", " ")
+        text = str(format_interval(days.first, days.last, "yMMMMd", locale=self.locale))
+        return _BETWEEN_NUMBERS.sub("–", text).replace("\N{THIN SPACE}", " ")
 
     def weekday_name(self, day: WeekdayName) -> str:
         """Write a day's name alone, short."""
@@ -185,10 +185,10 @@ class Formats:
         shown = self._in_place(length)
         if shown.unit == "m" and abs(shown.mm) < _METRE_MM:
             shown = replace(shown, unit="mm")
-        said = self.number(shown.text())
+        text = self.number(shown.text())
         for unit in (_INCHES, _FEET):
-            said = said.replace(*unit[self.locale.language])
-        return said
+            text = text.replace(*unit[self.locale.language])
+        return text
 
     def _in_place(self, length: Length) -> Length:
         """Convert a length in millimetres that was not typed to the unit of the country.

@@ -42,13 +42,14 @@ def page_differences(
         The maker's sentences of that language, in Fluent's format.
     """
     words = words_of(language, place)
+    other = variant(place.words, "page") if language == "en" else ""
+    if not (words.pairs or other or own):
+        return {}
     ours = page_messages(language, folder)
-    said = {key: _exchanged(text, words) for key, text in ours.items()}
-    if language == "en":
-        other = texts_of(variant(place.words, "page"))
-        said |= {key: text for key, text in other.items() if key in ours}
-    said |= {key: text for key, text in own_texts(own).items() if key in ours}
-    return {key: text for key, text in said.items() if text != ours[key]}
+    texts = {key: _exchanged(text, words) for key, text in ours.items()}
+    texts |= {key: text for key, text in texts_of(other).items() if key in ours}
+    texts |= {key: text for key, text in own_texts(own).items() if key in ours}
+    return {key: text for key, text in texts.items() if text != ours[key]}
 
 
 def own_texts(source: str) -> dict[str, PageText]:

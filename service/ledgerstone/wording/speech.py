@@ -20,14 +20,15 @@ from ledgerstone.message import (
 from ledgerstone.order import Order, Polygon, Round
 from ledgerstone.quantities import Marks, UnitName
 from ledgerstone.wording.bench import written
-from ledgerstone.wording.catalogues import USUAL, bundle, variant
+from ledgerstone.wording.bundles import MessageBundle
+from ledgerstone.wording.catalogues import USUAL, variant
 from ledgerstone.wording.formats import Formats
 from ledgerstone.wording.variants import words_of
 from ledgerstone.wording.vocabulary import capital
 from ledgerstone.workshop.countries import LengthUnit, RegionalSettings, usual_in
 from ledgerstone.workshop.records import Workshop
 
-_MAX_SAID: Final = 1024  # sentences that are kept, most of them under a kilobyte
+_MAX_SENTENCES: Final = 1024  # sentences that are kept, most of them under a kilobyte
 _PLACES: Final = 6  # of a number that has no unit of its own, at most
 _LOCALES: Final = {"en": "en-GB", "de": "de-DE"}
 _BRITAIN: Final = usual_in("GB")
@@ -64,8 +65,8 @@ class Speech:
         self.formats = Formats(Locale.parse(self.locale, sep="-"), place)
         functions = {"NAME": self._name, "START": _start, "HOWMANY": _how_many}
         words = words_of(language, place, variant(place.words))
-        self._bundle = bundle(language, self.locale, functions, own, words)
-        self._said: dict[str, str] = {}
+        self._bundle = MessageBundle(language, self.locale, functions, own, words)
+        self._formatted: dict[str, str] = {}
         self._always: Final = {
             "country": place.country,
             "lengths": "in" if place.lengths == "in" else "mm",
@@ -89,12 +90,12 @@ class Speech:
             return message
         # By all that is said of it: equal lengths may be in different units.
         key = repr(message)
-        if key not in self._said:
-            said = self.value(message)
-            if len(self._said) >= _MAX_SAID:
-                self._said.pop(next(iter(self._said)))
-            self._said[key] = said
-        return self._said[key]
+        if key not in self._formatted:
+            text = self.value(message)
+            if len(self._formatted) >= _MAX_SENTENCES:
+                self._formatted.pop(next(iter(self._formatted)))
+            self._formatted[key] = text
+        return self._formatted[key]
 
     def say_all(self, sentences: Iterable[Message | str]) -> str:
         """Format sentences one by one."""
@@ -111,17 +112,13 @@ class Speech:
         return written(self.formats, value)
 
     def _filled(self, message: Message, case: str) -> str:
-        if not self._bundle.has_message(message.name):
-            raise WordingError(message.name, "there is no such message")
-        pattern = self._bundle.get_message(message.name).value
+        pattern = self._bundle.pattern(message.name)
         apart: list[str] = []
         given = {name: self._given(value, apart) for name, value in message.values.items()}
-        if pattern is None:
-            raise WordingError(message.name, "it has no text")
-        said, faults = self._bundle.format_pattern(pattern, {**self._always, **given, "case": case})
+        text, faults = self._bundle.filled(pattern, {**self._always, **given, "case": case})
         if faults:
             raise WordingError(message.name, "; ".join(str(fault) for fault in faults))
-        return _with_long(str(said), apart) if apart else str(said)
+        return _with_long(text, apart) if apart else text
 
     def _given(self, value: Value, apart: list[str]) -> str | FluentType:
         if isinstance(value, str):
@@ -133,16 +130,18 @@ class Speech:
         return _Given(value, self, apart)
 
     def _listed(self, listed: Listed, case: str) -> str:
-        said = [self.value(thing, case) for thing in listed.things]
-        if len(said) < 2:
-            return "".join(said)
-        if listed.most is not None and len(said) > listed.most:
-            return self.say(Message("list-more", one=said[0], other=said[1], count=len(said) - 2))
+        parts = [self.value(thing, case) for thing in listed.things]
+        if len(parts) < 2:
+            return "".join(parts)
+        if listed.most is not None and len(parts) > listed.most:
+            return self.say(
+                Message("list-more", one=parts[0], other=parts[1], count=len(parts) - 2)
+            )
         between, last = _JOINED[listed.joined]
-        first = said[0]
-        for other in said[1:-1]:
+        first = parts[0]
+        for other in parts[1:-1]:
             first = self.say(Message(between, one=first, other=other))
-        return self.say(Message(last, one=first, other=said[-1]))
+        return self.say(Message(last, one=first, other=parts[-1]))
 
     @staticmethod
     def _name(given: Any, case: str = "nominative", start: str = "no") -> str:  # noqa: ANN401
@@ -165,8 +164,8 @@ class _Given(FluentType):
 
     def shown(self, case: str, *, starts: bool = False) -> str:
         """Say the value in its case, or what stands for it where it is long."""
-        said = self._speech.value(self.value, case)
-        return _kept_apart(capital(said) if starts else said, self._apart)
+        text = self._speech.value(self.value, case)
+        return _kept_apart(capital(text) if starts else text, self._apart)
 
 
 def _kept_apart(text: str, apart: list[str]) -> str:
@@ -177,9 +176,9 @@ def _kept_apart(text: str, apart: list[str]) -> str:
     return chr(_PRIVATE[len(apart) - 1])
 
 
-def _with_long(said: str, apart: Sequence[str]) -> str:
+def _with_long(text: str, apart: Sequence[str]) -> str:
     """Put the texts that were kept apart where their letters stand."""
-    return said.translate({_PRIVATE[i]: text for i, text in enumerate(apart)})
+    return text.translate({_PRIVATE[i]: text for i, text in enumerate(apart)})
 
 
 class _Count(int, FluentType):

@@ -149,25 +149,27 @@ class Words:
         return _pattern(self.pairs).sub(self._other, text) if self.pairs else text
 
     def _other(self, found: re.Match[str]) -> str:
-        article, said = found["article"] or "", found["word"]
-        word, plural = said.lower(), ""
+        article, found_word = found["article"] or "", found["word"]
+        word, plural = found_word.lower(), ""
         known = dict(self.pairs)
         begins = next((w for w in known if w.endswith("-") and word.startswith(w[:-1])), None)
         if begins is not None:
-            other, plural = known[begins], said[len(begins) - 1 :]
+            other, plural = known[begins], found_word[len(begins) - 1 :]
         elif word in known:
             other = known[word]
         else:
             other, plural = known[word[:-1]], "s"
         if article and (word[0] in _VOWELS) != (other[0] in _VOWELS):
             article = f"{article[0]}{'n' if other[0] in _VOWELS else ''} "
-        return article + (other[0].upper() + other[1:] if said[0].isupper() else other) + plural
+        return (
+            article + (other[0].upper() + other[1:] if found_word[0].isupper() else other) + plural
+        )
 
-    def in_place(self, resource: ast.Resource) -> ast.Resource:
-        """Return a catalogue with the words of its texts exchanged."""
+    def in_place(self, entry: ast.Message) -> ast.Message:
+        """Return a message with the words of its texts exchanged."""
         if not self.pairs:
-            return resource
-        other = deepcopy(resource)
+            return entry
+        other = deepcopy(entry)
         _Exchange(self).visit(other)
         return other
 
@@ -177,7 +179,7 @@ NO_WORDS: Final = Words()
 
 
 class _Exchange(Visitor):
-    """Exchanges the words of each text in a catalogue."""
+    """Exchanges the words of each text in a message."""
 
     def __init__(self, words: Words) -> None:
         self._words = words

@@ -38,8 +38,8 @@ def weight_text(kg: float) -> str:
 
 def people_text(number: int) -> str:
     """State how many people: ``one person``, ``three people``, ``12 people``."""
-    said = _NUMBERS[number] if number < len(_NUMBERS) else str(number)
-    return f"{said} {'person' if number == 1 else 'people'}"
+    figure = _NUMBERS[number] if number < len(_NUMBERS) else str(number)
+    return f"{figure} {'person' if number == 1 else 'people'}"
 
 
 def listed(things: Sequence[str], *, most: int | None = None) -> str:

@@ -107,9 +107,9 @@ def first_steps(raw: _Raw, found: Mapping[KeyPath, ValueStanding]) -> tuple[Firs
     steps = []
     for name, asks in asked.items():
         shown = tuple(path for path in others if _step_of(path) == name and not is_rate(path))
-        told = rates if name == HOURS else ()
-        rest, open_asks, open_rates = (_invented(each, found) for each in (shown, asks, told))
-        steps.append(FirstStep(name, asks, shown, rest, open_asks, told, open_rates))
+        step_rates = rates if name == HOURS else ()
+        rest, open_asks, open_rates = (_invented(each, found) for each in (shown, asks, step_rates))
+        steps.append(FirstStep(name, asks, shown, rest, open_asks, step_rates, open_rates))
     return tuple(steps)
 
 

@@ -35,10 +35,10 @@ _FRACTION: Final = re.compile(r"(?:\d+[ -])?\d+/[1-9]\d*", re.ASCII)
 
 def working_place(raw: Mapping[str, Any]) -> RegionalSettings:
     """Return the units that the workshop of a parsed profile works in, as far as they read."""
-    identity, said = raw.get("workshop"), raw.get("conventions")
+    identity, conventions = raw.get("workshop"), raw.get("conventions")
     country = identity.get("country") if isinstance(identity, Mapping) else None
     units: dict[str, Any] = {}
-    given = said if isinstance(said, Mapping) else {}
+    given = conventions if isinstance(conventions, Mapping) else {}
     for key in set(_CHOSEN) & given.keys():
         with suppress(ValueRejected):
             units[key] = read_value(Conventions, key, given[key])

@@ -9,7 +9,9 @@ from types import MappingProxyType
 from typing import Final
 
 import holidays
+from holidays.registry import EntityLoader
 
+COUNTRIES: Final = frozenset(EntityLoader.get_country_codes())  # whose holidays are known
 _YEARS: Final = range(2026, 2030)  # movable and observed ones come up within these
 
 
@@ -32,7 +34,7 @@ def _names_in(nation: str) -> str | None:
 
 def parts_of(country: str) -> tuple[str, ...]:
     """Return the letters of a country's parts whose holidays are known."""
-    return tuple(holidays.list_supported_countries(include_aliases=True).get(country, ()))
+    return tuple(holidays.country_holidays(country).subdivisions) if country in COUNTRIES else ()
 
 
 def holiday_names(country: str) -> tuple[str, ...]:

@@ -89,8 +89,8 @@ def _flat(messages: object, path: KeyPath = ()) -> Iterator[tuple[KeyPath, Messa
         for part, inner in messages.items():
             yield from _flat(inner, (*path, part))
     elif isinstance(messages, list):
-        for says in messages:
-            yield path, says
+        for message in messages:
+            yield path, message
 
 
 # --- kinds of marshmallow field -------------------------------------------------------------

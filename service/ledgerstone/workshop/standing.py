@@ -168,10 +168,10 @@ def standings(raw: Mapping[str, Any], *examples: Mapping[str, Any]) -> dict[KeyP
     found: dict[KeyPath, ValueStanding] = {}
     is_at_home = _currency(raw) in map(_currency, examples)
     for leaf in leaves:
-        path, said, _ = leaf[0]
+        path, own, _ = leaf[0]
         whose = max((word for _, _, word in leaf), key=WORDS.index)
         may_stand = is_unused(path, raw) or (is_at_home and _keys(path) in SMALL_PRICES)
-        found[path] = said or ("usual" if whose == "invented" and may_stand else whose)
+        found[path] = own or ("usual" if whose == "invented" and may_stand else whose)
     return found
 
 

@@ -139,7 +139,7 @@ class _ProfileWriter:
     def __init__(self, about: About, place: RegionalSettings) -> None:
         self._about = about
         self._place = place
-        self._said: set[tuple[type, str]] = set()
+        self._described: set[tuple[type, str]] = set()
 
     def table(self, record: type, name: str, value: object | None) -> Iterator[str]:
         """Yield the lines of one table; commented out, with samples, where there is no value."""
@@ -166,15 +166,15 @@ class _ProfileWriter:
         for item in items or self._sample_once(record, f.name):
             yield ""
             yield from self._heading(record, f)
-            self._said.add((record, f.name))
+            self._described.add((record, f.name))
             yield header if item is not None else f"# {header}"
             yield from self.table(inner, path, item)
 
     def _sample_once(self, record: type, name: str) -> tuple[None, ...]:
-        return () if (record, name) in self._said else (None,)
+        return () if (record, name) in self._described else (None,)
 
     def _heading(self, record: type, f: dataclasses.Field[Any]) -> Iterator[str]:
-        if (record, f.name) not in self._said:
+        if (record, f.name) not in self._described:
             if record is Workshop:
                 yield ""
             about = self._comment(record, f)
@@ -184,13 +184,13 @@ class _ProfileWriter:
         self, record: type, f: dataclasses.Field[Any], hint: object, value: object | None
     ) -> Iterator[str]:
         """Yield the lines of one key; its comment beside it, or above where it is too long."""
-        first = (record, f.name) not in self._said
+        first = (record, f.name) not in self._described
         content = getattr(value, f.name, None)
         if content == "":  # as good as left out, and no text that may be written
             content = None
         if content is None and not first:
             return
-        self._said.add((record, f.name))
+        self._described.add((record, f.name))
         mark = "# " if content is None else ""
         written_out = lines_of(mark + f.name, self._written(record, f.name, hint, content))
         comment = f"# {self._comment(record, f)}" if first else ""
@@ -236,10 +236,10 @@ class _ProfileWriter:
         if bounds.keys() & {"above", "at_most"} == set() and bounds.get("at_least") == 0:
             return about
         words = {"above": "above", "at_least": "at least", "at_most": "at most"}
-        said = ", ".join(
+        bounds_text = ", ".join(
             f"{word(k, is_so)} {bounds[k]}" for k, is_so in words.items() if k in bounds
         )
-        return f"{about} ({said})" if said else about
+        return f"{about} ({bounds_text})" if bounds_text else about
 
 
 # --- types ----------------------------------------------------------------------------------

@@ -139,8 +139,8 @@ def _tax(w: Workshop) -> Message:
     others = {w.tax.fitted_percent}
     others |= {rate for a in w.areas for rate in (a.tax_percent, a.fitted_tax_percent)}
     rates = [w.tax.percent, *sorted(rate for rate in others - {w.tax.percent} if rate is not None)]
-    said = Listed(tuple(map(Percent, rates)), joined="or")
-    return Message("check-tax", name=w.tax.name, rates=said)
+    listed = Listed(tuple(map(Percent, rates)), joined="or")
+    return Message("check-tax", name=w.tax.name, rates=listed)
 
 
 def _delivers(w: Workshop) -> _Rows:

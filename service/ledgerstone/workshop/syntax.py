@@ -57,8 +57,8 @@ def _fault(message: str, text: str) -> ProfileFault:
     place = re.search(r" \(at line (\d+), column (\d+)\)$", message)
     if place:
         line = int(place[1])
-        meant = _meant(text.splitlines()[line - 1]) if line <= text.count("\n") + 1 else None
-        return ProfileFault(line, "", meant or _plain(message[: place.start()]))
+        intended = _intended(text.splitlines()[line - 1]) if line <= text.count("\n") + 1 else None
+        return ProfileFault(line, "", intended or _plain(message[: place.start()]))
     if message.endswith("(at end of document)"):
         return ProfileFault(KeyLines(text).last_statement, "", _writing("open"))
     long = re.search("[0-9_]{4300}", text)  # the one other thing that Python refuses to read
@@ -66,7 +66,7 @@ def _fault(message: str, text: str) -> ProfileFault:
     return ProfileFault(line, "", _writing("long"))
 
 
-def _meant(line: str) -> Message | None:
+def _intended(line: str) -> Message | None:
     """Return what to write in place of a value in a local format, such as a decimal comma."""
     value = re.sub(r"\s*#.*", "", line.partition("=")[2]).strip()
     day = re.fullmatch(r"(\d{1,2})[./](\d{1,2})[./](\d{4})", value)

@@ -15,7 +15,7 @@ _AN_ITEM: Final = 2  # steps of the path of a pigment
 
 
 def take_out(draft: ProfileDraft, path: KeyPath) -> tuple[Message, ...]:
-    """Leave out a value, a table or an item with what refers to it; return what went with it.
+    """Leave out a value, a table or an item with what refers to it; return what else was removed.
 
     With a cement's own colour go the tiles that were read in it, with a pigment the shades that
     have a dose of it, unless no shade would be left.
@@ -25,13 +25,13 @@ def take_out(draft: ProfileDraft, path: KeyPath) -> tuple[Message, ...]:
     NoSuchPlace
     """
     try:
-        went = dict(_referring(tables(draft.text), path))
+        referring = dict(_referring(tables(draft.text), path))
     except (ProfileError, AttributeError, IndexError, KeyError, TypeError):
-        went = {}  # what does not read is a fault by itself
+        referring = {}  # what does not read is a fault by itself
     draft.leave_out(path)
-    for each in sorted(went, reverse=True, key=_places):
+    for each in sorted(referring, reverse=True, key=_places):
         draft.leave_out(each)
-    return tuple(dict.fromkeys(went.values()))
+    return tuple(dict.fromkeys(referring.values()))
 
 
 def _places(path: KeyPath) -> tuple[int, ...]:
@@ -63,4 +63,4 @@ def _referring(raw: Mapping[str, Any], path: KeyPath) -> Iterator[tuple[KeyPath,
 
 
 def _named(thing: str, item: Mapping[str, Any]) -> Message:
-    return Message("profile-went-part", thing=thing, name=str(item.get("name", "")))
+    return Message("profile-also-removed-part", thing=thing, name=str(item.get("name", "")))

@@ -51,25 +51,25 @@ def _thicknesses(shaping: Shaping) -> FoundFaults:
         yield ("shaping", "thicknesses_mm"), Message("fault-thickness-order")
     for i, thickness in enumerate(here):
         if not shaping.thinnest_mm <= thickness <= shaping.thickest_mm:
-            says = Message(
+            message = Message(
                 "fault-thickness-between",
                 size=KeyNumber("Shaping", "thinnest_mm", thickness),
                 least=KeyNumber("Shaping", "thinnest_mm", shaping.thinnest_mm, "up"),
                 most=KeyNumber("Shaping", "thickest_mm", shaping.thickest_mm, "down"),
             )
-            yield ("shaping", "thicknesses_mm", i), says
+            yield ("shaping", "thicknesses_mm", i), message
 
 
 def _strips(shaping: Shaping) -> FoundFaults:
     yield from at_least_one(shaping.strips, ("shaping", "strips"), "strip")
     for i, rule in enumerate(shaping.strips):
         if rule.cautions_mm < rule.stops_mm:
-            says = Message(
+            message = Message(
                 "fault-caution-under-stop",
                 cautions=KeyNumber("StripRule", "cautions_mm", rule.cautions_mm),
                 stops=KeyNumber("StripRule", "stops_mm", rule.stops_mm, "up"),
             )
-            yield ("shaping", "strips", i, "cautions_mm"), says
+            yield ("shaping", "strips", i, "cautions_mm"), message
 
 
 def _smallest_side(shaping: Shaping, table: CastingTable) -> FoundFaults:
@@ -86,8 +86,8 @@ def _palette(palette: Sequence[PaletteShade]) -> FoundFaults:
         total = sum(dose.percent for dose in shade.doses)
         if total > MAX_PIGMENT_PERCENT:
             sums = [Percent(Decimal(f"{amount:g}")) for amount in (total, MAX_PIGMENT_PERCENT)]
-            says = Message("fault-doses", total=sums[0], most=sums[1])
-            yield ("palette", i, "doses"), says
+            message = Message("fault-doses", total=sums[0], most=sums[1])
+            yield ("palette", i, "doses"), message
 
 
 def _pigments_known(palette: Sequence[PaletteShade], pigments: Sequence[Pigment]) -> FoundFaults:
@@ -123,8 +123,8 @@ def _colours_read(pigments: Sequence[Pigment], shade: Colouring) -> FoundFaults:
     for i, pigment in enumerate(pigments):
         for j, sample in enumerate(pigment.samples):
             if sample.cement not in cements:
-                says = Message("fault-no-base", cement=sample.cement)
-                yield ("pigments", i, "samples", j, "cement"), says
+                message = Message("fault-no-base", cement=sample.cement)
+                yield ("pigments", i, "samples", j, "cement"), message
     if shade.matching and not any(pigment.samples for pigment in pigments):
         yield ("shade", "matching"), Message("fault-no-samples")
 
@@ -161,14 +161,14 @@ def _ways(handling: HandlingSettings) -> FoundFaults:
     yield from at_least_one(handling.ways, ("handling", "ways"), "way")
     for i, way in enumerate(handling.ways):
         if way.name.casefold() in (other.name.casefold() for other in handling.ways[:i]):
-            says = Message("fault-twice-in", name=way.name, table="[[handling.ways]]")
-            yield ("handling", "ways", i, "name"), says
+            message = Message("fault-twice-in", name=way.name, table="[[handling.ways]]")
+            yield ("handling", "ways", i, "name"), message
 
 
 def _shortest_cover(handling: HandlingSettings, days: DaySettings) -> FoundFaults:
     if handling.longest_cover_days < days.under_cover:
-        says = Message("fault-cover-days", days=days.under_cover)
-        yield ("handling", "longest_cover_days"), says
+        message = Message("fault-cover-days", days=days.under_cover)
+        yield ("handling", "longest_cover_days"), message
 
 
 def _mesh(steel: Steel) -> FoundFaults:

@@ -79,14 +79,14 @@ def _densities(recipe: Recipe) -> FoundFaults:
     for path, powder in bought:
         least, most = DENSITIES[powder.role]
         if not least <= powder.density_kg_per_m3 <= most:
-            says = Message(
+            message = Message(
                 "fault-density",
                 role=powder.role,
                 least=KeyNumber("Constituent", "density_kg_per_m3", least, "up"),
                 most=KeyNumber("Constituent", "density_kg_per_m3", most, "down"),
                 here=KeyNumber("Constituent", "density_kg_per_m3", powder.density_kg_per_m3),
             )
-            yield (*path, "density_kg_per_m3"), says
+            yield (*path, "density_kg_per_m3"), message
 
 
 def _closes(recipe: Recipe) -> FoundFaults:
@@ -97,7 +97,7 @@ def _closes(recipe: Recipe) -> FoundFaults:
     if abs(found - 1) <= CLOSES_WITHIN_M3:
         return
     closes = _what_would_close(parts, recipe)
-    says = Message(
+    message = Message(
         "fault-not-closed",
         air=Percent(Decimal(repr(recipe.air_percent))),
         fill=Percent(Decimal(f"{100 * found:.1f}")),
@@ -105,7 +105,7 @@ def _closes(recipe: Recipe) -> FoundFaults:
         stone="some" if closes.things else "none",
         closes=closes,
     )
-    yield ("recipe", "constituents"), says
+    yield ("recipe", "constituents"), message
 
 
 def _what_would_close(parts: Sequence[MixPart], recipe: Recipe) -> Listed:
@@ -130,7 +130,7 @@ def _bag_yields(recipe: Recipe) -> FoundFaults:
     density = 1000 * (bag.bag_kg + bag.water_l_per_bag) / bag.litres
     if not LIGHTEST_KG_PER_M3 <= density <= HEAVIEST_KG_PER_M3:
         key = "yield_l" if bag.yield_l is not None else "fresh_kg_per_m3"
-        says = Message(
+        message = Message(
             "fault-bag-density",
             bag=KeyNumber("Bag", "bag_kg", bag.bag_kg),
             water=KeyNumber("Bag", "water_l_per_bag", bag.water_l_per_bag),
@@ -139,7 +139,7 @@ def _bag_yields(recipe: Recipe) -> FoundFaults:
             least=_fresh(LIGHTEST_KG_PER_M3, "up"),
             most=_fresh(HEAVIEST_KG_PER_M3, "down"),
         )
-        yield (*path, key), says
+        yield (*path, key), message
 
 
 def _by_volume(kg_per_m3: float) -> KeyNumber:
@@ -163,12 +163,12 @@ def _ratio(recipe: Recipe) -> FoundFaults:
         return
     ratio = recipe.water_cement_ratio
     if not MIN_RATIO <= ratio <= MAX_RATIO:
-        says = Message("fault-ratio", ratio=Figure(ratio, 3), least=MIN_RATIO, most=MAX_RATIO)
-        yield _kind_path(recipe), says
+        message = Message("fault-ratio", ratio=Figure(ratio, 3), least=MIN_RATIO, most=MAX_RATIO)
+        yield _kind_path(recipe), message
     coat = recipe.face_coat
     if coat is not None and coat.water_cement_ratio < ratio - 5e-4:
-        says = Message("fault-face-wetter", ratio=Figure(ratio, 3))
-        yield ("recipe", "face_coat", "water_cement_ratio"), says
+        message = Message("fault-face-wetter", ratio=Figure(ratio, 3))
+        yield ("recipe", "face_coat", "water_cement_ratio"), message
 
 
 def _kind_path(recipe: Recipe) -> tuple[str, str]:
@@ -181,14 +181,14 @@ def _weighs(recipe: Recipe) -> FoundFaults:
     fresh = recipe.fresh_kg_per_m3
     if not LIGHTEST_KG_PER_M3 <= fresh <= HEAVIEST_KG_PER_M3:
         least, most = _fresh(LIGHTEST_KG_PER_M3, "up"), _fresh(HEAVIEST_KG_PER_M3, "down")
-        says = Message("fault-weighs", fresh=_fresh(fresh), least=least, most=most)
-        yield _kind_path(recipe), says
+        message = Message("fault-weighs", fresh=_fresh(fresh), least=least, most=most)
+        yield _kind_path(recipe), message
     weighed = recipe.weighed_kg_per_m3
     dry = fresh - proportions.water_kg(recipe.parts)
     if weighed is not None and not dry <= weighed <= fresh * 1.01:
         values = {"weighed": _fresh(weighed), "fresh": _fresh(fresh), "dry": _fresh(dry)}
-        says = Message("fault-weighed", **values)
-        yield ("recipe", "weighed_kg_per_m3"), says
+        message = Message("fault-weighed", **values)
+        yield ("recipe", "weighed_kg_per_m3"), message
 
 
 def _sand_too_wet(recipe: Recipe) -> FoundFaults:
@@ -201,8 +201,8 @@ def _sand_too_wet(recipe: Recipe) -> FoundFaults:
     )
     water = proportions.water_kg(recipe.parts)
     if held > water:
-        says = Message("fault-wet-heaps", held=_by_volume(held), water=_by_volume(water))
-        yield ("recipe", "constituents"), says
+        message = Message("fault-wet-heaps", held=_by_volume(held), water=_by_volume(water))
+        yield ("recipe", "constituents"), message
 
 
 def _bag_in_mixer(recipe: Recipe, mixer: Mixer) -> FoundFaults:
@@ -210,16 +210,16 @@ def _bag_in_mixer(recipe: Recipe, mixer: Mixer) -> FoundFaults:
     if bag is not None and bag.whole_bags and bag.litres > mixer.working_l:
         makes = KeyNumber("Bag", "yield_l", round(bag.litres, 1))
         takes = KeyNumber("Mixer", "working_l", mixer.working_l, "down")
-        says = Message("fault-bag-mixer", makes=makes, takes=takes)
-        yield ("recipe", "bag", "whole_bags"), says
+        message = Message("fault-bag-mixer", makes=makes, takes=takes)
+        yield ("recipe", "bag", "whole_bags"), message
 
 
 def _face_coat_fits(recipe: Recipe, shaping: Shaping) -> FoundFaults:
     coat = recipe.face_coat
     if coat is not None and coat.thickness_mm >= shaping.thinnest_mm:
         thinnest = KeyNumber("Shaping", "thinnest_mm", shaping.thinnest_mm)
-        says = Message("fault-face-thick", thinnest=thinnest)
-        yield ("recipe", "face_coat", "thickness_mm"), says
+        message = Message("fault-face-thick", thinnest=thinnest)
+        yield ("recipe", "face_coat", "thickness_mm"), message
 
 
 def _left_out_of_face(recipe: Recipe) -> FoundFaults:
@@ -232,16 +232,16 @@ def _left_out_of_face(recipe: Recipe) -> FoundFaults:
     ]
     for i, name in enumerate(coat.without):
         if name not in grains:
-            says = Message("fault-no-aggregate", name=name, **nearest(name, tuple(grains)))
-            yield ("recipe", "face_coat", "without", i), says
+            message = Message("fault-no-aggregate", name=name, **nearest(name, tuple(grains)))
+            yield ("recipe", "face_coat", "without", i), message
     if grains and set(grains) <= set(coat.without):
         yield ("recipe", "face_coat", "without"), Message("fault-nothing-left")
 
 
 def _mixer(mixer: Mixer) -> FoundFaults:
     if mixer.open_minutes < mixer.minutes_per_batch:
-        says = Message("fault-open-time", minutes=mixer.minutes_per_batch)
-        yield ("mixer", "open_minutes"), says
+        message = Message("fault-open-time", minutes=mixer.minutes_per_batch)
+        yield ("mixer", "open_minutes"), message
     if mixer.fine_scale_step_kg > mixer.scale_step_kg:
         yield ("mixer", "fine_scale_step_kg"), Message("fault-coarse-scale")
 

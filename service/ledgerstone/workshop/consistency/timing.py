@@ -24,8 +24,8 @@ def _within_a_day(bench: Bench, calendar: Calendar) -> FoundFaults:
     ends = bench.day_starts_at + calendar.hours_per_day
     if ends > DAY_HOURS:
         starts, hours = bench.day_starts_at, calendar.hours_per_day
-        says = Message("fault-midnight", starts=starts, hours=hours)
-        yield ("bench", "day_starts_at"), says
+        message = Message("fault-midnight", starts=starts, hours=hours)
+        yield ("bench", "day_starts_at"), message
 
 
 def _warm_enough(bench: Bench, handling: HandlingSettings) -> FoundFaults:
@@ -52,8 +52,8 @@ def _words(bookings: BookingRules | None) -> FoundFaults:
         words = getattr(bookings, key)
         for i, word in enumerate(words):
             if len(word) < SHORTEST_WORD:
-                says = Message("fault-short-word", word=word, letters=SHORTEST_WORD)
-                yield ("bookings", key, i), says
+                message = Message("fault-short-word", word=word, letters=SHORTEST_WORD)
+                yield ("bookings", key, i), message
         yield from each_once([word.casefold() for word in words], ("bookings", key))
     if not (bookings.table_words or bookings.people_words or bookings.others_hold_people):
         yield ("bookings", "table_words"), Message("fault-holds-nothing")

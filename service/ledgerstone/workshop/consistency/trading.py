@@ -15,7 +15,13 @@ from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Listed, Message
 from ledgerstone.workshop.consistency.shared import FoundFaults, each_once, named_once
 from ledgerstone.workshop.countries import beginnings_like
-from ledgerstone.workshop.public_holidays import holiday_names, is_holiday, is_kept_elsewhere
+from ledgerstone.workshop.public_holidays import (
+    COUNTRIES,
+    holiday_names,
+    is_holiday,
+    is_kept_elsewhere,
+    parts_of,
+)
 from ledgerstone.workshop.records import (
     Calendar,
     Conventions,
@@ -31,14 +37,27 @@ from ledgerstone.workshop.values import nearest
 
 _SERVER: Final = r"[A-Za-z0-9][A-Za-z0-9.-]*|\[?[0-9A-Fa-f:]+\]?"
 _HERE: Final = ("localhost", "127.0.0.1", "::1")
+# Under which IANA's zones are told by a place.
+_AREAS: Final = frozenset(
+    (
+        "Africa",
+        "America",
+        "Antarctica",
+        "Asia",
+        "Atlantic",
+        "Australia",
+        "Europe",
+        "Indian",
+        "Pacific",
+    )
+)
 
 
 def _place_known(workshop: Identity) -> FoundFaults:
-    countries = holidays.list_supported_countries(include_aliases=True)
-    if workshop.country not in countries:
+    if workshop.country not in COUNTRIES:
         yield ("workshop", "country"), Message("fault-country", land=workshop.country)
         return
-    regions = tuple(countries[workshop.country])
+    regions = parts_of(workshop.country)
     if regions and workshop.region and workshop.region not in regions:
         named = getattr(holidays.country_holidays(workshop.country), "subdivisions_aliases", {})
         letters = {name.casefold(): code for name, code in named.items()}
@@ -56,10 +75,20 @@ def _time_zones() -> frozenset[str]:
     return frozenset(zoneinfo.available_timezones())
 
 
+def _is_time_zone(name: str) -> bool:
+    """Whether a zone is one of them: a place's own file is read alone, which takes less time."""
+    if name.partition("/")[0] not in _AREAS:
+        return name in _time_zones()
+    try:
+        zoneinfo.ZoneInfo(name)
+    except (KeyError, ValueError, OSError):
+        return False
+    return True
+
+
 def _clock_known(workshop: Identity) -> FoundFaults:
-    known = _time_zones()
-    if workshop.timezone not in known:
-        near = nearest(workshop.timezone, tuple(sorted(known)))
+    if not _is_time_zone(workshop.timezone):
+        near = nearest(workshop.timezone, tuple(sorted(_time_zones())))
         yield ("workshop", "timezone"), Message("fault-clock", zone=workshop.timezone, **near)
 
 
@@ -139,8 +168,8 @@ def _working_days(calendar: Calendar) -> FoundFaults:
     yield from each_once(calendar.weekdays, ("calendar", "weekdays"))
     for i, closure in enumerate(calendar.closures):
         if closure.first > closure.last:
-            says = Message("fault-closure", last=closure.last, first=closure.first)
-            yield ("calendar", "closures", i, "last"), says
+            message = Message("fault-closure", last=closure.last, first=closure.first)
+            yield ("calendar", "closures", i, "last"), message
 
 
 def _own_holidays(calendar: Calendar, workshop: Identity) -> FoundFaults:
@@ -150,8 +179,8 @@ def _own_holidays(calendar: Calendar, workshop: Identity) -> FoundFaults:
     known = _holiday_names(workshop)
     for i, name in enumerate(calendar.holidays_worked):
         if known and not is_holiday(name, known) and not is_kept_elsewhere(name, workshop.country):
-            says = Message("fault-holiday", name=name, known=", ".join(known))
-            yield ("calendar", "holidays_worked", i), says
+            message = Message("fault-holiday", name=name, known=", ".join(known))
+            yield ("calendar", "holidays_worked", i), message
 
 
 def _is_month_and_day(text: str) -> bool:
@@ -164,8 +193,8 @@ def _is_month_and_day(text: str) -> bool:
 
 def _holiday_names(workshop: Identity) -> tuple[str, ...]:
     """The names of the public holidays of some years, where country and region are known."""
-    parts = holidays.list_supported_countries(include_aliases=True).get(workshop.country)
-    if parts is None or (workshop.region and workshop.region not in parts):
+    parts = parts_of(workshop.country)
+    if workshop.country not in COUNTRIES or (workshop.region and workshop.region not in parts):
         return ()
     return holiday_names("-".join(filter(None, (workshop.country, workshop.region))))
 

@@ -76,7 +76,7 @@ change-place-name = { $place ->
 change-edge = Die Kante { NAME($slab, case: "genitive") } ({ $sides }) ist jetzt: { $now } (vorher: { $was }).
 change-rests = Auflage { NAME($slab, case: "genitive") }: { $now } (vorher: { $was }).
 change-rests-else = Die Auflager { NAME($slab, case: "genitive") } sind geändert.
-change-not-told = nicht genannt
+change-not-given = nicht genannt
 change-overhang = { NAME($slab, start: "yes") } steht an { NAME($side, case: "dative") } { $now } über; vorher { $was }.
 change-rails = Vorn und hinten über den Unterschränken { NAME($slab, case: "genitive") } { $rails ->
     [hardwood] sind Traversen aus Hartholz eingebaut

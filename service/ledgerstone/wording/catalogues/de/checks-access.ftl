@@ -2,11 +2,11 @@
 
 doorway-too-narrow = Hochkant und gepolstert ist { NAME($slab) } { $across } breit; die Tür ist { $doorway } breit.
 turn-only-by-geometry = { NAME($slab, start: "yes") } kommt nur rechnerisch um die Ecke, und wer sie trägt, braucht auch Platz. Probieren Sie es mit einer Latte dieser Länge, oder nennen Sie einen anderen Weg.
-turn-narrower-than-slab = { $ceiling_told ->
+turn-narrower-than-slab = { $ceiling_given ->
     [yes] Gepolstert ist { NAME($slab) } breiter als der Weg um die Ecke.
    *[no] Gepolstert ist { NAME($slab) } breiter als der Weg um die Ecke. Nennen Sie uns die Deckenhöhe: Gekippt passt sie vielleicht.
 }
-turn-too-tight = { $ceiling_told ->
+turn-too-tight = { $ceiling_given ->
     [yes] { NAME($slab, start: "yes") } ist { $length } lang; waagerecht und hochkant kommen höchstens { $most } um die Ecke.
    *[no] { NAME($slab, start: "yes") } ist { $length } lang; waagerecht und hochkant kommen höchstens { $most } um die Ecke. Nennen Sie uns die Deckenhöhe: Gekippt passt sie vielleicht.
 }

@@ -17,9 +17,9 @@ note-deposit-subject = Die Anzahlung für { $reference }
 note-deposit = Bitte zahlen Sie bis zum { $by } { $deposit } an, mit { $reference } als Verwendungszweck.
 note-held = Bis dahin halten wir den Termin für Sie frei: fertig am { $ready }.
 note-day-open = Den Termin stimmen wir mit Ihnen ab, sobald die Anzahlung hier ist.
-note-balance = { $told ->
-    [told] Der Rest von { $balance } ist fällig: { $due }.
-   *[not-told] Der Rest beträgt { $balance }.
+note-balance = { $due_is ->
+    [set] Der Rest von { $balance } ist fällig: { $due }.
+   *[open] Der Rest beträgt { $balance }.
 }
 note-lacks = { $what ->
     [both] In Ihrer Datei steht weder, wie gezahlt wird, noch, wann der Rest fällig ist: Tragen Sie beides unter „Ihre Werkstatt“, Geld ein: „Wie eine Anzahlung gezahlt wird, wie Kunden es lesen“ und „Wann der Rest fällig ist“.

@@ -29,11 +29,11 @@ fitting-grip-at = „{ $name }“ fassen bei
 fitting-base = Der Untergrund
 fitting-level = In beiden Richtungen eben: höchstens { $most } unter dem Richtscheit. Unterlegt wird der Untergrund, nicht die Platte.
 fitting-units = Schränke an der Wand und aneinander befestigt, mit vollen Seiten und Traversen vorn und hinten.
-fitting-rests-untold = Worauf ein Teil davon liegt, wurde uns nicht gesagt: Fragen Sie uns vor dem Einbau.
+fitting-rests-not-given = Worauf ein Teil davon liegt, wurde uns nicht gesagt: Fragen Sie uns vor dem Einbau.
 fitting-fall = Im Freien mit Gefälle, damit kein Wasser darauf steht, und nicht im Erdreich.
 fitting-dry-run = Legen Sie sie zuerst trocken auf. Sehen Sie jede Fuge an, heben Sie sie wieder ab und betten Sie sie dann.
 fitting-bedding = Bettung
-fitting-bed-untold = uns nicht bekannt: Fragen Sie, bevor Sie sie betten
+fitting-bed-not-given = uns nicht bekannt: Fragen Sie, bevor Sie sie betten
 fitting-bed = { $fixed ->
     [yes] Auflage: { $rests }. { fitting-bed-of } Sie wird befestigt.
    *[no] Auflage: { $rests }. { fitting-bed-of } Sie liegt lose, durch ihr Gewicht gehalten.

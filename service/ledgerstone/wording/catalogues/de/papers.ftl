@@ -51,7 +51,7 @@ paper-place = { $place ->
    *[indoors] Im Innenraum
 }
 paper-place-on = { paper-place }; Auflage: { $rests }.
-paper-place-untold = { paper-place }. Worauf sie liegt, ist uns nicht bekannt.
+paper-place-not-given = { paper-place }. Worauf sie liegt, ist uns nicht bekannt.
 paper-opening = { $letter } „{ $label }“
 paper-opening-unnamed = { $letter } Ausschnitt
 paper-relief-unnamed = { $letter } { plan-relief-word }

@@ -4,8 +4,8 @@ profile-changed-since = Die Datei hat sich geändert, seit diese Seite sie geles
 profile-not-writable = Dieser Dienst darf die Datei nicht schreiben. Laden Sie sie stattdessen herunter.
 profile-not-written = Die Datei ließ sich nicht schreiben: { $reason }. Sie ist, wie sie war.
 profile-no-such-place = Das Profil hat dafür keine Stelle { $pointer }.
-profile-went = Mit herausgenommen: { $things }.
-profile-went-part = { $thing ->
+profile-also-removed = Mit herausgenommen: { $things }.
+profile-also-removed-part = { $thing ->
     [tiles] gemessene Muster mit { $name }
    *[shade] Farbton { $name }
 }

@@ -68,7 +68,7 @@ relief-resize = { $size ->
    *[diameter] Machen Sie { NAME($relief, case: "accusative") } { $now } groß im Durchmesser statt { $was }.
 }
 relief-redepth = Machen Sie { NAME($relief, case: "accusative") } { $now } tief statt { $was }.
-cut-in-pieces = { $told ->
+cut-in-pieces = { $given ->
     [lengths] Fertigen Sie { NAME($slab, case: "accusative") } aus { pieces-count } Stücken von { $sizes } Länge, mit { joins-between }.
     [depths] Fertigen Sie { NAME($slab, case: "accusative") } aus { pieces-count } Stücken von { $sizes } Tiefe, mit { joins-between }.
    *[both] Fertigen Sie { NAME($slab, case: "accusative") } aus { pieces-count } Stücken, { $sizes }, mit { joins-between }.

@@ -17,9 +17,9 @@ note-deposit-subject = The deposit for { $reference }
 note-deposit = Please pay the deposit of { $deposit } by { $by }, with { $reference } as its reference.
 note-held = Until then we keep the day for you: ready on { $ready }.
 note-day-open = We agree the day with you once it is here.
-note-balance = { $told ->
-    [told] The rest, { $balance }, is due { $due }.
-   *[not-told] The rest is { $balance }.
+note-balance = { $due_is ->
+    [set] The rest, { $balance }, is due { $due }.
+   *[open] The rest is { $balance }.
 }
 note-lacks = { $what ->
     [both] Your file does not say how it is paid, nor when the rest is due: enter both in “Your workshop”, Money: “How a deposit is paid, as customers read it” and “When the rest is due”.

@@ -29,11 +29,11 @@ fitting-grip-at = Hold { $name } at
 fitting-base = The base
 fitting-level = Level each way: at most { $most } under a straight edge. Shim the base, not the slab.
 fitting-units = Units fixed to the wall and to each other, solid-sided, with rails front and back.
-fitting-rests-untold = We were not told what some of it rests on: ask us before it is laid.
+fitting-rests-not-given = We were not told what some of it rests on: ask us before it is laid.
 fitting-fall = Outdoors with a fall, so that no water stands on it, and clear of the ground.
 fitting-dry-run = Lay it dry first. Look at every gap, then lift it again and bed it.
 fitting-bedding = Bedding
-fitting-bed-untold = not told to us: ask before you bed it
+fitting-bed-not-given = not told to us: ask before you bed it
 fitting-bed = { $fixed ->
     [yes] on { $rests }. { fitting-bed-of } It is fixed down.
    *[no] on { $rests }. { fitting-bed-of } It lies loose, held by its weight.

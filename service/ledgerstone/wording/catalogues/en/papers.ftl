@@ -55,7 +55,7 @@ paper-place = { $place ->
    *[indoors] Indoors
 }
 paper-place-on = { paper-place }, on { $rests }.
-paper-place-untold = { paper-place }. What it rests on, we were not told.
+paper-place-not-given = { paper-place }. What it rests on, we were not told.
 paper-opening = { $letter } { $label }
 paper-opening-unnamed = { $letter } Opening
 paper-relief-unnamed = { $letter } { plan-relief-word }

@@ -4,8 +4,8 @@ profile-changed-since = The file has changed since this page read it. Load it ag
 profile-not-writable = This service may not write the file. Download it instead.
 profile-not-written = The file could not be written: { $reason }. It is as it was.
 profile-no-such-place = The profile has no place { $pointer } for this.
-profile-went = Taken out with it: { $things }.
-profile-went-part = { $thing ->
+profile-also-removed = Taken out with it: { $things }.
+profile-also-removed-part = { $thing ->
     [tiles] tiles read with { $name }
    *[shade] shade { $name }
 }

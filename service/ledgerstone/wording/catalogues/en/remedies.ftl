@@ -54,7 +54,7 @@ relief-resize = { $size ->
    *[diameter] Make { NAME($relief) } { $now } across instead of { $was }.
 }
 relief-redepth = Make { NAME($relief) } { $now } deep instead of { $was }.
-cut-in-pieces = { $told ->
+cut-in-pieces = { $given ->
     [lengths] Make { NAME($slab) } of { pieces-count } pieces, { $sizes } long, with { joins-between }.
     [depths] Make { NAME($slab) } of { pieces-count } pieces, { $sizes } deep, with { joins-between }.
    *[both] Make { NAME($slab) } of { pieces-count } pieces, { $sizes }, with { joins-between }.

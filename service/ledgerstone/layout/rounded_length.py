@@ -11,7 +11,7 @@ STEP_MM: Final = 5.0
 _STEP_IN: Final = 25.4 / 4
 
 
-def spoken(mm: float, unit: UnitName) -> Length:
+def rounded_length(mm: float, unit: UnitName) -> Length:
     """Return a default size in the customer's unit: whole millimetres, or eighths of an inch."""
     if unit in ("in", "ft"):
         return Length.of_mm(round(mm / _EIGHTH_IN) * _EIGHTH_IN, unit)
