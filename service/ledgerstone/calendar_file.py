@@ -15,7 +15,7 @@ from typing import Final
 
 from ledgerstone.child_process import ChildProcess, begin
 from ledgerstone.message import Message
-from ledgerstone.schedule.ical import LARGEST_TEXT, CalendarRead, read_bookings
+from ledgerstone.schedule.calendar_read import LARGEST_TEXT, CalendarRead
 from ledgerstone.workshop.records import BookingRules, Workshop
 
 READ_S: Final = 10  # of processor time that a reading may take
@@ -101,6 +101,9 @@ class CalendarFile:
             return None
 
     def _anew(self, path: Path, today: date) -> CalendarRead:
+        # Loaded by the child alone: what reads calendars takes longer to load than most files do.
+        from ledgerstone.schedule.ical import read_bookings  # noqa: PLC0415
+
         with path.open("rb") as file:
             content = file.read(LARGEST_TEXT + 1)
         try:

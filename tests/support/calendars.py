@@ -2,7 +2,8 @@
 
 from datetime import date
 
-from ledgerstone.schedule.ical import CalendarRead, read_bookings
+from ledgerstone.schedule.calendar_read import CalendarRead
+from ledgerstone.schedule.ical import read_bookings
 from ledgerstone.workshop.records import BookingRules
 
 TODAY = date(2026, 11, 25)

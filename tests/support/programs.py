@@ -43,6 +43,8 @@ _LOADED: Final = (
     "ledgerstone.api.worker",
     "ledgerstone.enquiry",
     "ledgerstone.mailbox",
+    "ledgerstone.schedule.ical",
+    "ledgerstone.schedule.plan_ics",
 )
 
 

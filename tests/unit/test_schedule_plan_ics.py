@@ -7,7 +7,8 @@ from typing import Any
 
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.schedule.ical import read_bookings
-from ledgerstone.schedule.plan_ics import PlanNames, plan_ics
+from ledgerstone.schedule.plan_ics import plan_ics
+from ledgerstone.schedule.plan_names import PlanNames
 from ledgerstone.wording import speech_in
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import BookingRules

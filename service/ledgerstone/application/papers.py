@@ -21,7 +21,7 @@ from ledgerstone.papers.paper import Paper, paper_of, paper_page, paper_print
 from ledgerstone.papers.records import PaperRecords
 from ledgerstone.papers.templates import Templates
 from ledgerstone.quote import Quote
-from ledgerstone.schedule.plan_ics import PlanNames, plan_ics
+from ledgerstone.schedule.plan_names import PlanNames
 from ledgerstone.wording import speech_of
 
 _SCHEMA, _JOB_SCHEMA = AskSchema(), JobAskSchema()
@@ -83,6 +83,9 @@ def make_plan(document: object, context: QuoteContext) -> str | ResolvedRequest:
     ------
     NotUnderstood, TooIntricate
     """
+    # Only a maker asks for it, and what writes calendars takes long to load.
+    from ledgerstone.schedule.plan_ics import plan_ics  # noqa: PLC0415
+
     context = context.of_one_request()
     ask = read_ask(_JOB_SCHEMA, document)
     resolved = resolve(ask, context, _wanted(JOB))

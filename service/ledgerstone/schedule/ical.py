@@ -5,7 +5,6 @@ from __future__ import annotations
 import hashlib
 import re
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 from itertools import islice
 from typing import cast
@@ -16,6 +15,7 @@ import recurring_ical_events
 
 from ledgerstone.message import Message
 from ledgerstone.schedule.booking import BookedResource, Booking
+from ledgerstone.schedule.calendar_read import LARGEST_TEXT, CalendarRead
 from ledgerstone.schedule.fingerprint import KNOWN_FOR
 from ledgerstone.schedule.occurrences import (
     has_zero_interval,
@@ -25,29 +25,11 @@ from ledgerstone.schedule.occurrences import (
 )
 from ledgerstone.workshop.records import BookingRules
 
-LARGEST_TEXT = 4_000_000
 MAX_EVENTS = 20_000
 AHEAD = timedelta(days=3 * 366)
 A_YEAR = timedelta(days=366)
 _FOREVER = date(9000, 1, 1)
 _BAD = (ValueError, KeyError, TypeError, AttributeError, IndexError, OverflowError)
-
-
-@dataclass(frozen=True, slots=True)
-class CalendarRead:
-    """What became of a calendar file: its bookings, or in ``why_not`` why there are none to trust.
-
-    ``fingerprint`` is of the bookings only: a file exported again without a change has the same.
-    """
-
-    bookings: tuple[Booking, ...] = ()
-    why_not: Message | None = None
-    fingerprint: str = ""
-
-    @property
-    def known(self) -> tuple[Booking, ...] | None:
-        """All that is booked; None if no calendar was read."""
-        return self.bookings if self.fingerprint else None
 
 
 def read_bookings(text: str, rules: BookingRules, timezone: str, today: date) -> CalendarRead:

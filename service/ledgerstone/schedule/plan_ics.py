@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
@@ -14,44 +13,10 @@ from ledgerstone.message import Message
 from ledgerstone.schedule import LeadTime
 from ledgerstone.schedule.day_work import work_by_day
 from ledgerstone.schedule.jobs import moment
-from ledgerstone.wording import Speech
+from ledgerstone.schedule.plan_names import PlanNames
 from ledgerstone.workshop.records import BookingRules, Workshop
 
 OURS = "@ledgerstone"  # how the identifier of an entry ends that was written here
-
-
-@dataclass(frozen=True, slots=True)
-class PlanNames:
-    """What a plan's titles name, in the order's language.
-
-    Attributes
-    ----------
-    slabs
-        What each slab is called.
-    customer, reference
-        The customer's name and the quote's reference; empty if not known.
-    way
-        How it leaves: collected, or brought in one of the ways there are.
-    arrives_known
-        Whether the days on the road are as they were offered.
-    """
-
-    slabs: tuple[str, ...]
-    speech: Speech
-    way: str
-    customer: str = ""
-    reference: str = ""
-    arrives_known: bool = True
-
-    def of(self, slabs: str) -> str:
-        """Name slabs with whose they are."""
-        named = "yes" if self.customer else "no"
-        whose = Message("plan-whose", slabs=slabs, named=named, customer=self.customer)
-        return ", ".join(part for part in (self.speech.say(whose), self.reference) if part)
-
-    def label(self, slab: int | None) -> str:
-        """Name one slab, or the whole order."""
-        return self.speech.say(Message("job-whole-order")) if slab is None else self.slabs[slab]
 
 
 def plan_ics(lead: LeadTime, workshop: Workshop, names: PlanNames) -> str:

@@ -14,7 +14,7 @@ from typing import Any, Final, Literal
 
 from ledgerstone.json_types import KeyPath
 from ledgerstone.workshop.records import Workshop
-from ledgerstone.workshop.schemas import written
+from ledgerstone.workshop.schemas import field_types, written
 
 MemberKind = Literal[
     "table", "items", "text", "colour", "lines", "words", "number", "numbers", "whole", "wholes",
@@ -86,7 +86,7 @@ def every_member(record: type) -> Iterator[Member]:
 @cache
 def members_of(record: type) -> tuple[Member, ...]:
     """Return the keys of a record that a profile writes, in their order."""
-    hints = typing.get_type_hints(record)
+    hints = field_types(record)
     return tuple(_member(record, f, hints[f.name]) for f in written(record))
 
 

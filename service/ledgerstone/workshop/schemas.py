@@ -54,6 +54,12 @@ def written(record: type) -> tuple[dataclasses.Field[Any], ...]:
     return tuple(f for f in dataclasses.fields(record) if not f.metadata.get("computed"))
 
 
+@cache
+def field_types(record: type) -> Mapping[str, Any]:
+    """Return the type of each field of a record, by name: worked out once, as it takes long."""
+    return types.MappingProxyType(typing.get_type_hints(record))
+
+
 def read_value(record: type, key: str, value: object) -> Any:  # noqa: ANN401  any value
     """Read one value as the loader reads it at a key of a record.
 
@@ -72,7 +78,7 @@ def read_value(record: type, key: str, value: object) -> Any:  # noqa: ANN401  a
 @cache
 def schema(record: type) -> type[Schema]:
     """Return the schema that turns one table into one record."""
-    hints = typing.get_type_hints(record)
+    hints = field_types(record)
     members = {f.name: _field(f, hints[f.name], record) for f in written(record)}
     return type(f"{record.__name__}Schema", (_RecordSchema,), {"record": record, **members})
 

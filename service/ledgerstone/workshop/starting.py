@@ -20,7 +20,7 @@ from ledgerstone.workshop.countries import TAXED_BY_PART, RegionalSettings
 from ledgerstone.workshop.local_units import local_unit, number_shown, with_unit
 from ledgerstone.workshop.members import Member, members_of
 from ledgerstone.workshop.records import Workshop
-from ledgerstone.workshop.schemas import written
+from ledgerstone.workshop.schemas import field_types, written
 
 _HEAD = """\
 The profile of a workshop: what it can make, charges and stocks.
@@ -143,7 +143,7 @@ class _ProfileWriter:
 
     def table(self, record: type, name: str, value: object | None) -> Iterator[str]:
         """Yield the lines of one table; commented out, with samples, where there is no value."""
-        hints = typing.get_type_hints(record)
+        hints = field_types(record)
         nested = {f.name: inner for f in written(record) if (inner := _record_in(hints[f.name]))}
         mark = "# " if value is None else ""
         for f in written(record):
@@ -160,7 +160,7 @@ class _ProfileWriter:
         self, record: type, f: dataclasses.Field[Any], inner: type, path: str, value: object
     ) -> Iterator[str]:
         """Yield one table in single brackets, or each of a list in double ones."""
-        many = isinstance(value, tuple) or _is_list(typing.get_type_hints(record)[f.name])
+        many = isinstance(value, tuple) or _is_list(field_types(record)[f.name])
         header = f"[[{path}]]" if many else f"[{path}]"
         items = value if isinstance(value, tuple) else (value,)
         for item in items or self._sample_once(record, f.name):
@@ -228,7 +228,7 @@ class _ProfileWriter:
         """What a key is, what it is chosen from, and its bounds."""
         bounds, word = f.metadata, partial(self._about, "Bounds")
         about = self._about(record.__name__, f.name, str(bounds.get("about", f.name)))
-        choices = _choices(typing.get_type_hints(record)[f.name])
+        choices = _choices(field_types(record)[f.name])
         if choices:
             return f"{about} ({'; '.join(map(self._choice, choices))})"
         if "at_least" in bounds and "at_most" in bounds:
