@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from typing import Literal
 
 from ledgerstone.order import Slab
@@ -96,8 +97,12 @@ def mixes_of(tint: Tint, workshop: Workshop) -> tuple[Mix, ...]:
     bag it comes on top. A face coat has the backing's dry parts, but for grains that are left out
     of it, and more water.
     """
-    recipe = workshop.recipe
-    parts = _coloured(tint, recipe, workshop.pigments)
+    return _mixes(tint, workshop.recipe, workshop.pigments)
+
+
+@lru_cache(maxsize=64)  # mass, price, checks and papers need the same ones; the function is pure
+def _mixes(tint: Tint, recipe: Recipe, pigments: tuple[Pigment, ...]) -> tuple[Mix, ...]:
+    parts = _coloured(tint, recipe, pigments)
     if recipe.face_coat is None:
         return (Mix("body", parts, recipe.unfilled_percent),)
     backing = Mix("backing", parts, recipe.unfilled_percent)

@@ -149,7 +149,7 @@ def _on_its_rests(planned: Planned, i: int, context: StageContext) -> OnItsRests
 
 def _steel_of(planned: Planned, i: int, strength: SlabStrength, context: StageContext) -> SteelPlan:
     slab = planned.order.slabs[i]
-    key = SteelKey(SlabKey.of(slab), _workshop_temp_c(context), _cover(planned, context))
+    key = SteelKey(SlabKey.of_one_piece(slab), _workshop_temp_c(context), _cover(planned, context))
     after = _on_its_rests(planned, i, context).after
     compute = partial(advise, slab, planned.shapes[i], strength, after, context.workshop)
     return context.cache.results.steel.get_or_compute(key, compute)

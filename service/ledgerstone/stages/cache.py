@@ -61,10 +61,15 @@ class SlabKey:
         return cls(repr(slab))
 
     @classmethod
+    def of_one_piece(cls, slab: Slab) -> SlabKey:
+        """Make the key of a slab whatever it is called, however many and what was left open."""
+        return cls.of(replace(slab, label="", quantity=1, taken=()))
+
+    @classmethod
     def without_appearance(cls, slab: Slab) -> SlabKey:
         """Make the key of a slab's plan and strength, which appearance affects only by its mass."""
         plain = Finish("as-cast", "")
-        return cls.of(replace(slab, label="", shade=Shade(), finish=plain, quantity=1, taken=()))
+        return cls.of_one_piece(replace(slab, shade=Shade(), finish=plain))
 
 
 @dataclass(frozen=True, slots=True)
