@@ -120,14 +120,10 @@ def _relief_sentence(relief: Relief) -> Message:
 
 def edges_alike(slab: Slab) -> dict[tuple[str, ...], Edge]:
     """Sides that are made alike, together, in the order they were described."""
-    alike: list[tuple[Edge, list[str]]] = []
+    alike: dict[Edge, list[str]] = {}
     for name, edge in slab.edges.items():
-        same = next((names for made, names in alike if made == edge), None)
-        if same is None:
-            alike.append((edge, [name]))
-        else:
-            same.append(name)
-    return {tuple(names): edge for edge, names in alike}
+        alike.setdefault(edge, []).append(name)
+    return {tuple(names): edge for edge, names in alike.items()}
 
 
 def side_named(name: str) -> Message:
