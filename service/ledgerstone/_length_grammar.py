@@ -20,11 +20,11 @@ from ledgerstone import _length_faults
 from ledgerstone._length_faults import CANONICAL, Marks
 from ledgerstone.errors import QuantityError
 
-__all__ = ["DECIMALS", "LONGEST_TEXT", "THOUSANDS", "UnitName", "is_grouped", "read"]
+__all__ = ["DECIMALS", "LONGEST_LENGTH_TEXT", "THOUSANDS", "UnitName", "is_grouped", "read"]
 
 UnitName = Literal["mm", "cm", "m", "in", "ft"]
 
-LONGEST_TEXT: Final = 32
+LONGEST_LENGTH_TEXT: Final = 32
 DECIMALS: Final = 9  # a typed amount keeps nine, which drops the noise of someone's floats
 _DENOMINATORS: Final = frozenset({2, 4, 8, 16, 32, 64})
 _INCHES_PER_FOOT: Final = 12
@@ -104,8 +104,8 @@ def read(text: str, marks: Marks = CANONICAL) -> tuple[Fraction, UnitName]:
         With a sentence that says how to write the length, whatever the text was.
 
     """
-    if len(text) > LONGEST_TEXT:
-        raise QuantityError(_length_faults.too_long(len(text), LONGEST_TEXT))
+    if len(text) > LONGEST_LENGTH_TEXT:
+        raise QuantityError(_length_faults.too_long(len(text), LONGEST_LENGTH_TEXT))
     tidy = _tidied(text)
     found = _LENGTH.match(_with_point(tidy, marks))
     if found is None:

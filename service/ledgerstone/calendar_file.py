@@ -19,7 +19,7 @@ from ledgerstone.schedule.calendar_read import LARGEST_TEXT, CalendarRead
 from ledgerstone.workshop.records import BookingRules, Workshop
 
 READ_S: Final = 10  # of processor time that a reading may take
-WAIT_S: Final = 1.0
+READ_WAIT_S: Final = 1.0
 KEPT_S: Final = 24 * 3600.0
 
 _Stamp = tuple[int, int, date]
@@ -41,7 +41,7 @@ class CalendarFile:
     path: Path | None
     rules: BookingRules
     timezone: str
-    wait_s: float = WAIT_S
+    wait_s: float = READ_WAIT_S
     clock: Callable[[], float] = time.monotonic
     _stamp: _Stamp | None = None
     _reading: ChildProcess[CalendarRead] | None = None
@@ -114,7 +114,7 @@ class CalendarFile:
 
 
 def calendar_file_of(
-    workshop: Workshop, profile: Path, instead: Path | None = None, wait_s: float = WAIT_S
+    workshop: Workshop, profile: Path, instead: Path | None = None, wait_s: float = READ_WAIT_S
 ) -> CalendarFile:
     """Return the calendar file of a workshop: beside its profile, or the one named instead."""
     rules = workshop.bookings

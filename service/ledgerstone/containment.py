@@ -11,10 +11,10 @@ from collections.abc import Callable
 from contextlib import AbstractContextManager, suppress
 from typing import Final, Literal, get_args
 
-__all__ = ["PARTS", "Contain", "Part", "uncontained"]
+__all__ = ["CONTAINED_PARTS", "Contain", "Part", "uncontained"]
 
 Part = Literal["check", "remedy", "saving", "drawing"]
-PARTS: Final[tuple[Part, ...]] = get_args(Part)
+CONTAINED_PARTS: Final[tuple[Part, ...]] = get_args(Part)
 _NOTHING: Final[tuple[type[BaseException], ...]] = ()
 Contain = Callable[[Part], AbstractContextManager[object, bool]]
 

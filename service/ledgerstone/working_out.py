@@ -24,7 +24,7 @@ from ledgerstone.containment import Contain, uncontained
 from ledgerstone.order import LeftOpen, Order, Slab
 from ledgerstone.remedies.offers import OFFERS
 from ledgerstone.remedies.size_offers import (
-    ALIKE_MM,
+    SAME_THICKNESS_MM,
     joined,
     other_thickness,
     stocked_thickness,
@@ -135,8 +135,8 @@ def _at_other_thicknesses(order: Order, slabs: Sequence[int], shaping: Shaping) 
     """Yield the order with some of its slabs of each other thickness in stock."""
     usual_mm = order.slabs[slabs[0]].thickness.mm
     stocked = sorted(shaping.thicknesses_mm)
-    thicker = [mm for mm in stocked if mm > usual_mm + ALIKE_MM]
-    thinner = [mm for mm in reversed(stocked) if mm < usual_mm - ALIKE_MM]
+    thicker = [mm for mm in stocked if mm > usual_mm + SAME_THICKNESS_MM]
+    thinner = [mm for mm in reversed(stocked) if mm < usual_mm - SAME_THICKNESS_MM]
     for mm in (*thicker, *thinner):
         made = (
             _at(slab, mm, shaping) if k in slabs else slab for k, slab in enumerate(order.slabs)

@@ -29,7 +29,7 @@ def _settings(folder: Path, **more: Any) -> Settings:
 
 
 @pytest.mark.parametrize("file", CALENDARS, ids=lambda file: file.name)
-def test_a_hostile_calendar_is_read_or_told_of(
+def test_a_hostile_calendar_is_read_or_reported(
     file: Calendar, tmp_path: Path, example_order: dict[str, Any]
 ) -> None:
     """An order is answered beside it; a day that rests on no calendar is told to be a guess."""

@@ -113,7 +113,7 @@ def test_a_link_keeps_what_was_left_open(client: FlaskClient) -> None:
     assert note(chosen, "left-to-us") is None
 
 
-def test_what_was_told_is_told_in_its_link_too(client: FlaskClient) -> None:
+def test_a_link_keeps_what_was_given(client: FlaskClient) -> None:
     """What stands as is usual because somebody chose it is nothing that was left open."""
     sink = hole(360, 600, 300, label="sink", rim="shown")
     first = client.post("/v1/quotes", json=order(COLLECT, slab(cutouts=[sink]))).get_json()
@@ -191,7 +191,7 @@ def test_assumed_units_follow_the_openings(client: FlaskClient, x: int) -> None:
     assert str(made["units"][-1]["width"]) in said["says"]
 
 
-def test_left_out_units_are_assumed_and_told_ones_are_not(client: FlaskClient) -> None:
+def test_units_are_assumed_only_where_they_are_left_out(client: FlaskClient) -> None:
     """Base units without widths are priced on assumed ones, and say so; told ones are as told."""
     left = order(COLLECT, slab(outline=box(1800, 600), rests={"kind": "units"}))
     answer = client.post("/v1/quotes", json=left).get_json()
@@ -204,7 +204,7 @@ def test_left_out_units_are_assumed_and_told_ones_are_not(client: FlaskClient) -
     assert note(answer, "left-to-us") is None
 
 
-def test_what_is_joined_looks_alike_unless_told(client: FlaskClient) -> None:
+def test_joined_slabs_look_alike_unless_the_order_differs(client: FlaskClient) -> None:
     """The part of an L whose shade was left out has the other's, whichever comes first."""
     joins = [{"one": {"slab": 0, "side": "front"}, "other": {"slab": 1, "side": "right"}, "gap": 2}]
     shades = client.get("/v1/choices").get_json()["shades"]

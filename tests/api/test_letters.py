@@ -47,7 +47,7 @@ def _seen(html: str) -> str:
     return " ".join(re.sub(r"<[^>]+>", " ", within).split())
 
 
-def test_a_strip_that_is_too_narrow_is_told_once(client: "FlaskClient") -> None:
+def test_a_letter_names_a_narrow_strip_once(client: "FlaskClient") -> None:
     """The letter tells its width and limit, and not that our concrete's grains would stick too."""
     near = changed(("/slabs/0/cutouts/1/centre/y", "480 mm"))
     answer = client.post("/v1/quotes", json=near, headers=MAKER).get_json()

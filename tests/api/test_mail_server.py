@@ -27,7 +27,7 @@ TODAY = date(2026, 11, 25)
 OURS = "hello@tarnside.example.com"
 
 
-def test_a_server_that_is_down_is_told(mailing: "FlaskClient", token: str) -> None:
+def test_a_mail_server_that_is_down_is_reported(mailing: "FlaskClient", token: str) -> None:
     """Where nothing listens, the answer is a plain 503 that says what to do instead."""
     answer = mailing.post("/v1/requests", json={"token": token, **ASKED})
     assert answer.status_code == 503
@@ -37,7 +37,7 @@ def test_a_server_that_is_down_is_told(mailing: "FlaskClient", token: str) -> No
     assert int(answer.headers["Retry-After"]) > 0
 
 
-def test_a_server_that_refuses_is_told(
+def test_a_mail_server_that_refuses_is_reported(
     mailing: "FlaskClient", postbox: Postbox, token: str
 ) -> None:
     """A letter that the server does not take is told as not sent."""
@@ -128,7 +128,7 @@ def test_a_server_that_answers_at_the_deadline_loses_nothing(
     assert took_s < 1.0 + 2.0
 
 
-def test_what_was_answered_by_the_deadline_is_told_as_sent(
+def test_a_letter_accepted_by_the_deadline_counts_as_sent(
     mailing: "FlaskClient", postbox: Postbox, token: str, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """A server's word that came in time counts though it is read after the deadline."""
@@ -150,7 +150,7 @@ def test_the_patience_is_within_ten_seconds() -> None:
     assert SMTP_DOOR.TIMEOUT_S + 1.0 < 10.0
 
 
-def test_a_letter_taken_is_told_though_the_farewell_is_not(
+def test_an_accepted_letter_counts_as_sent_though_quit_fails(
     mailing: "FlaskClient", postbox: Postbox, token: str, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """What the server has taken counts as sent, whatever becomes of the connection after it."""

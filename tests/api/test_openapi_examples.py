@@ -9,7 +9,7 @@ import pytest
 from api.documented import OPERATIONS, committed, operations
 from api.schemas import Schemas
 from conftest import MAKER_KEY
-from ledgerstone.codec.problem_kinds import KINDS
+from ledgerstone.codec.problem_kinds import PROBLEM_KINDS
 from ledgerstone.contract.calls import CALLS
 from ledgerstone.contract.example_orders import ORDERS
 from support.asking import NEVER_SAID, sentences
@@ -128,4 +128,4 @@ def test_every_problem_is_shown(open_document: dict[str, Any]) -> None:
         for answer in open_document["components"]["responses"].values()
         for shown in answer["content"][PROBLEM]["examples"].values()
     }
-    assert shown | kept == {kind.name for kind in KINDS}
+    assert shown | kept == {kind.name for kind in PROBLEM_KINDS}

@@ -69,7 +69,7 @@ def test_rests_are_laid_out_by_their_kind_alone(kind: str, client: FlaskClient) 
     assert client.post("/v1/drawings", json={"slabs": answer["slabs"]}).status_code == 200
 
 
-def test_units_that_were_taken_are_told(client: FlaskClient) -> None:
+def test_assumed_units_are_listed(client: FlaskClient) -> None:
     """Base units that nobody told come with how many and how wide; told ones, or others, do not."""
     free = _placed(client, slab={**SLAB, "rests": {"kind": "units"}}, free={"rests": True})
     made = free["slabs"][0]["rests"]["units"]

@@ -11,7 +11,7 @@ from flask import Flask, abort
 
 from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS, demonstration_app
 from ledgerstone.api import Settings, create_app, guard
-from ledgerstone.codec.problem_kinds import KINDS, PLAIN, ProblemKind
+from ledgerstone.codec.problem_kinds import PLAIN_PROBLEMS, PROBLEM_KINDS, ProblemKind
 from ledgerstone.codec.strict_json import LARGEST_BYTES
 from ledgerstone.wording import english
 from support.asking import JSON, NEVER_SAID, PROBLEM, body_of, changed, sentences
@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from flask.testing import FlaskClient
     from werkzeug.test import TestResponse
 
-BY_NAME = {kind.name: kind for kind in KINDS}
+BY_NAME = {kind.name: kind for kind in PROBLEM_KINDS}
 
 
 @pytest.fixture
@@ -179,7 +179,7 @@ def test_key_needed(app: Flask) -> None:
     assert client.get("/v1/for-the-maker", headers=key).status_code == 200
 
 
-@pytest.mark.parametrize("kind", PLAIN, ids=lambda kind: kind.name)
+@pytest.mark.parametrize("kind", PLAIN_PROBLEMS, ids=lambda kind: kind.name)
 def test_every_status_leaves_as_its_problem(app: Flask, kind: ProblemKind) -> None:
     """Whatever layer raises a status, it leaves as that status's problem."""
     app.add_url_rule("/v1/raised", view_func=lambda: abort(kind.status))
@@ -188,7 +188,7 @@ def test_every_status_leaves_as_its_problem(app: Flask, kind: ProblemKind) -> No
     assert ("Retry-After" in answer.headers) == (kind.status in (429, 503))
 
 
-@pytest.mark.parametrize("kind", KINDS, ids=lambda kind: kind.name)
+@pytest.mark.parametrize("kind", PROBLEM_KINDS, ids=lambda kind: kind.name)
 def test_a_problems_type_leads_to_a_page(client: "FlaskClient", kind: ProblemKind) -> None:
     """Each problem's type is an address that says what the problem is."""
     page = client.get(f"/problems/{kind.name}")

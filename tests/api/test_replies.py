@@ -240,7 +240,9 @@ def test_only_the_maker_writes_replies(client: "FlaskClient") -> None:
         ({"order": EXAMPLE_ORDER, "customer": "A\x00"}, "/customer"),
     ],
 )
-def test_what_is_not_understood_is_told(client: "FlaskClient", asked: JSON, pointer: str) -> None:
+def test_a_reply_request_that_is_not_understood_names_the_place(
+    client: "FlaskClient", asked: JSON, pointer: str
+) -> None:
     """A wrong request is a plain 400 with its pointer: line breaks and direction marks too."""
     answer = client.post("/v1/replies", json=asked, headers=MAKER)
     assert answer.status_code == 400

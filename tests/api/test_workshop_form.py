@@ -27,7 +27,7 @@ def setting(pointer: str, value: str) -> Json:
     return {"op": "set", "pointer": pointer, "value": value}
 
 
-def test_the_profile_is_told_to_its_maker_alone(file: Path) -> None:
+def test_only_the_maker_reads_the_profile(file: Path) -> None:
     """Neither call answers without the maker's key."""
     client = form(file)
     none = {"Authorization": "Bearer none of ours"}

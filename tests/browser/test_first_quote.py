@@ -127,7 +127,7 @@ def test_a_tick_while_it_works_out_what_was_taken_out_is_kept(
     context.close()
 
 
-def test_hours_that_do_not_read_are_told_why_and_what_the_figures_are_of(
+def test_hours_that_cannot_be_read_get_a_reason_beside_the_figures_before(
     chromium: Browser, own_service: Served, profile: Path
 ) -> None:
     """A unit is taken, a span is told; beside a fault the figures say which state they are of."""

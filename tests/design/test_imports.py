@@ -13,6 +13,7 @@ from design.source import PACKAGE, imported, imports_of, modules
 ORDER = (
     "arrays",
     "json_types",
+    "media_types",
     "message",
     "errors",
     "child_process",

@@ -10,10 +10,17 @@ from ledgerstone.contract.page_document import document_in
 from ledgerstone.contract.page_messages import messages_script
 from ledgerstone.quantities import Length
 from ledgerstone.wording import LANGUAGES, speech_in
-from ledgerstone.wording.page import DESK, PAGE, WORKSHOP, PageText, page_messages, texts_of
+from ledgerstone.wording.page import (
+    DESK_TEXTS,
+    PAGE_TEXTS,
+    WORKSHOP_TEXTS,
+    PageText,
+    page_messages,
+    texts_of,
+)
 from support.page_texts import page_text
 
-FOLDERS = {PAGE: "web", DESK: "web/desk", WORKSHOP: "web/desk/workshop"}
+FOLDERS = {PAGE_TEXTS: "web", DESK_TEXTS: "web/desk", WORKSHOP_TEXTS: "web/desk/workshop"}
 OTHERS = [language for language in LANGUAGES if language != "en"]
 
 # What is written alike in both languages.
@@ -39,7 +46,7 @@ def values_in(text: PageText) -> list[set[str]]:
 def test_the_committed_file_is_the_one_that_is_made(folder: str, language: str) -> None:
     """The file of a language, of the page and of the desk, is what its catalogue makes."""
     file = ROOT / FOLDERS[folder] / f"messages.{language}.js"
-    document = (ROOT / "web/index.html").read_text(encoding="utf-8") if folder == PAGE else ""
+    document = (ROOT / "web/index.html").read_text(encoding="utf-8") if folder == PAGE_TEXTS else ""
     assert file.read_text(encoding="utf-8") == messages_script(language, folder, document), (
         f"{file} is written by python -m ledgerstone.contract, as its first line says"
     )
@@ -65,10 +72,10 @@ def _files(folder: str) -> list[Path]:
     return [file for file in held if not file.name.startswith("messages.")]
 
 
-@pytest.mark.parametrize("folder", [DESK, WORKSHOP])
+@pytest.mark.parametrize("folder", [DESK_TEXTS, WORKSHOP_TEXTS])
 def test_the_desk_asks_for_what_there_is(folder: str) -> None:
     """Each message of the desk and of its form is named in their files, and each named is there."""
-    before = dict.fromkeys((PAGE, DESK, folder))
+    before = dict.fromkeys((PAGE_TEXTS, DESK_TEXTS, folder))
     known = {key for each in before for key in page_messages("en", each)}
     text = "".join(file.read_text(encoding="utf-8") for file in _files(folder))
     named = set(re.findall(r'(?:data-says(?:-label)?=|say\()"([^"]+)"', text))
@@ -94,7 +101,7 @@ def test_no_message_is_left_untranslated(language: str) -> None:
     """Only what is written alike in both languages is the same in both."""
     first, other = page_messages("en"), page_messages(language)
     assert {key for key in first if first[key] == other[key]} == ALIKE
-    first, other = page_messages("en", DESK), page_messages(language, DESK)
+    first, other = page_messages("en", DESK_TEXTS), page_messages(language, DESK_TEXTS)
     assert {key for key in first if first[key] == other[key]} == set()
 
 

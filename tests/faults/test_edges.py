@@ -15,7 +15,7 @@ import pytest
 from conftest import EXAMPLE_ORDER, MAKER_KEY
 from faults.proxying import read_all
 from ledgerstone.api.worker import HEADERS_S, WHOLE_S
-from ledgerstone.codec.problem_kinds import KINDS
+from ledgerstone.codec.problem_kinds import PROBLEM_KINDS
 from support.serving import ORDER, TYPE, Served, ask, served, wait_for
 
 HOST = b"Host: x\r\nConnection: close\r\n"
@@ -70,7 +70,7 @@ def test_what_is_no_request_is_a_problem(service: Served, text: bytes, status: i
     assert (got, problem["status"]) == (status, status)
     assert b"\r\nContent-Type: application/problem+json" in head
     kind = problem["type"].rpartition("/")[2]
-    assert [one.status for one in KINDS if one.name == kind] == [status]
+    assert [one.status for one in PROBLEM_KINDS if one.name == kind] == [status]
     assert problem["instance"].rpartition(":")[2].encode() in head
 
 

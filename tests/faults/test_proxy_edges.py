@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from faults.proxying import Names, Proxied, names, proxied, read_all, upstream
-from ledgerstone.codec.problem_kinds import KINDS
+from ledgerstone.codec.problem_kinds import PROBLEM_KINDS
 from support.ports import free_port
 from support.serving import ORDER, ROOT, served
 
@@ -88,7 +88,7 @@ def test_what_the_proxy_refuses_is_a_problem_of_its_status(
     assert int(head.split()[1]) == status
     assert problem["status"] == status
     assert f"Content-Type: {PROBLEM}".encode() in head
-    assert problem["type"].rpartition("/")[2] in {kind.name for kind in KINDS}
+    assert problem["type"].rpartition("/")[2] in {kind.name for kind in PROBLEM_KINDS}
 
 
 def test_without_tls_what_is_malformed_is_a_problem_too(running: Proxied) -> None:

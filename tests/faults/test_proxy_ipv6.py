@@ -9,7 +9,7 @@ from pathlib import Path
 from support.serving import ROOT
 
 
-def test_callers_of_ipv6_are_told_apart_by_their_own_addresses(tmp_path: Path) -> None:
+def test_callers_of_ipv6_are_distinguished_by_their_addresses(tmp_path: Path) -> None:
     """Over sockets of IPv6, in a network made for it: a /64 is one caller, and the next another."""
     run = subprocess.run(
         [

@@ -2,7 +2,7 @@
 
 from babel import Locale
 
-from ledgerstone.wording.page import COUNTED, DESK, PAGE, WORKSHOP, page_messages
+from ledgerstone.wording.page import COUNTED, DESK_TEXTS, PAGE_TEXTS, WORKSHOP_TEXTS, page_messages
 
 OPEN_ALL = "for (const each of document.querySelectorAll('details')) each.open = true"
 SAID = """() => [
@@ -18,17 +18,17 @@ SAID = """() => [
 
 def page_text(name: str, /, language: str = "en", **values: str | int) -> str:
     """Return what the customers' page says by a name such as ``cutout.x``, filled in."""
-    return _filled(PAGE, name, language, values)
+    return _filled(PAGE_TEXTS, name, language, values)
 
 
 def desk_text(name: str, /, language: str = "en", **values: str | int) -> str:
     """Return what the maker's desk says by a name such as ``hand.note``, filled in."""
-    return _filled(DESK, name, language, values)
+    return _filled(DESK_TEXTS, name, language, values)
 
 
 def workshop_text(name: str, /, language: str = "en", **values: str | int) -> str:
     """Return what the workshop's form says by a name such as ``subject.hours``, filled in."""
-    return _filled(WORKSHOP, name, language, values)
+    return _filled(WORKSHOP_TEXTS, name, language, values)
 
 
 def _filled(folder: str, name: str, language: str, values: dict[str, str | int]) -> str:

@@ -159,7 +159,7 @@ def test_this_machine_is_limited_with_all_together_alone() -> None:
         (1, "127.0.0.1", {"X-Forwarded-For": "203.0.113.7"}, 0),
     ],
 )
-def test_a_proxy_that_nobody_told_of_is_logged_once(
+def test_a_proxy_that_the_settings_lack_is_logged_once(
     proxies: int,
     address: str,
     headers: dict[str, str],

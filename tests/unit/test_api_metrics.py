@@ -7,7 +7,7 @@ import pytest
 from flask.testing import FlaskClient
 
 from conftest import EXAMPLE_ORDER, MAKER_KEY
-from ledgerstone.api.counts import ROWS, Counts
+from ledgerstone.api.counts import MAX_WORKERS, Counts
 
 # A sample of Prometheus' text format 0.0.4: a name, labels or none, a number.
 SAMPLE = re.compile(
@@ -82,7 +82,7 @@ def test_no_label_is_a_customers(client: FlaskClient) -> None:
 def test_workers_count_together() -> None:
     """What a process counts that is then killed is in the sum, and a row used again goes on."""
     counts = Counts(["/v1/quotes"])
-    for worker in (1, 2, 1 + ROWS):
+    for worker in (1, 2, 1 + MAX_WORKERS):
         child = os.fork()
         if child == 0:
             counts.take_row(worker)

@@ -145,7 +145,7 @@ def test_a_template_that_changed_is_loaded_like_the_profile(
     assert "profile_refused" in _ready(running)
 
 
-def test_a_file_is_looked_at_once_a_second_and_told_of_once(tmp_path: Path) -> None:
+def test_a_file_is_checked_once_a_second_and_reported_once(tmp_path: Path) -> None:
     """Between looks nothing is read, and one change is reported once."""
     path = tmp_path / "file"
     path.write_text("one", encoding="utf-8")

@@ -201,7 +201,7 @@ def test_beyond_hands_is_trolley_work(workshop: Workshop, width: int, expected: 
 
 
 @pytest.mark.parametrize(
-    ("told", "asked"),
+    ("given", "lacks"),
     [
         ({}, ("doorway", "turn", "floor")),
         ({"doorway": 762, "steps": 0}, ("turn",)),
@@ -209,16 +209,15 @@ def test_beyond_hands_is_trolley_work(workshop: Workshop, width: int, expected: 
         ({"doorway": 762, "turn": {"from": 900, "into": 900}, "floor": 2}, ("steps-or-lift",)),
     ],
 )
-def test_what_was_not_told_is_asked(workshop: Workshop, told: Json, asked: tuple[str, ...]) -> None:
+def test_way_in_gaps_are_noted(workshop: Workshop, given: Json, lacks: tuple[str, ...]) -> None:
     """The way in is asked for part by part, as a note."""
-    (finding,) = found(workshop, "way-in-not-told", plain(), delivery=fitted(**told))
+    (finding,) = found(workshop, "way-in-not-told", plain(), delivery=fitted(**given))
     assert finding.level == "note"
-    parts = tuple(Message("way-in-part", part=part) for part in asked)
-    missing = Listed(parts, joined="comma-and")
+    missing = Listed(tuple(Message("way-in-part", part=part) for part in lacks), joined="comma-and")
     assert finding.message == Message("way-in-not-told", missing=missing)
 
 
-def test_nothing_is_asked_of_who_told_all_or_collects(workshop: Workshop) -> None:
+def test_a_whole_way_in_lacks_nothing(workshop: Workshop) -> None:
     """A way in told whole is not asked again, and a collector brings it in as they like."""
     whole = fitted(doorway=762, turn={"from": 900, "into": 900}, steps=2)
     for delivery in (whole, {"kind": "collect"}):
@@ -292,7 +291,7 @@ def test_our_van_takes_a_length_and_then_a_mass(
     assert found(workshop, "too-much-for-van", slab, delivery=PALLET) == []
 
 
-def test_who_collects_is_told_what_to_come_with(workshop: Workshop) -> None:
+def test_a_collection_states_its_vehicle(workshop: Workshop) -> None:
     """The longest piece, rounded up, and the packed mass: 1420 mm and 83 kg."""
     (note,) = found(workshop, "vehicle-to-collect", plain(1420), delivery={"kind": "collect"})
     van = {"length": Length.of_mm(1450), "carries": Weight(90)}

@@ -198,7 +198,7 @@ def test_plain_units_caution_and_taps_pass(workshop: Workshop) -> None:
     )
 
 
-def test_units_are_told_what_they_carry(workshop: Workshop) -> None:
+def test_the_load_on_units_is_a_note(workshop: Workshop) -> None:
     """600 by 40 mm, graphite's density with its steel: 57.9 kg on each metre."""
     slab = plain(1400, 600, rests=TWO)
     (finding,) = found(workshop, "load-on-units", slab)

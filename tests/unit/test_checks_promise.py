@@ -112,7 +112,7 @@ def test_days_are_stated_as_people_write_them() -> None:
 
 
 @pytest.mark.parametrize("language", ["en", "de"])
-def test_what_is_collected_is_never_told_as_brought(language: str) -> None:
+def test_a_collected_order_has_no_words_of_delivery(language: str) -> None:
     """The day is the one to fetch it from, in any language."""
     days = {"needed_by": TODAY, "arrives": TODAY}
     speech = speech_in(language)

@@ -105,7 +105,7 @@ def test_what_tips_by_itself_stops(workshop: Workshop) -> None:
     assert finding.where_mm["coordinates"] == pytest.approx([700, 250], abs=2)
 
 
-def test_rests_not_told_are_asked_for(workshop: Workshop) -> None:
+def test_missing_rests_are_a_finding(workshop: Workshop) -> None:
     """A worktop without rests is quoted with a question; a hearth is bedded and asks nothing."""
     assert _one(_found(workshop, slab_json(box(900, 500))), "rests-not-told").level == "caution"
     checks = {f.check for f in _found(workshop, slab_json(box(900, 500), use="hearth"))}

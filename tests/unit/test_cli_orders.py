@@ -151,7 +151,7 @@ def test_a_file_that_is_not_there_is_reported(tmp_path: Path) -> None:
     assert "no such file" in told
 
 
-def test_without_the_keys_links_are_told_to_open_nowhere(order: OrderFile) -> None:
+def test_without_keys_the_command_states_that_links_open_nowhere(order: OrderFile) -> None:
     """Without the service's keys the quote is made, and a line says that its link opens nowhere."""
     status, said, told = ran("quote", order(), keys={})
     assert status == 0

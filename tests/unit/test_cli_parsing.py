@@ -48,7 +48,7 @@ def test_each_command_s_help_is_in_the_maker_s_language(
 
 
 @pytest.mark.parametrize("language", ["en", "de"])
-def test_wrong_arguments_are_told_in_the_maker_s_language(
+def test_the_message_about_wrong_arguments_is_in_the_maker_s_language(
     language: str, capsys: pytest.CaptureFixture[str]
 ) -> None:
     """The usage, and that --help says more."""

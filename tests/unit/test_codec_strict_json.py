@@ -4,7 +4,7 @@ import time
 
 import pytest
 
-from ledgerstone.codec.strict_json import DEEPEST, read_json
+from ledgerstone.codec.strict_json import MAX_JSON_DEPTH, read_json
 from ledgerstone.errors import NotJSON
 from ledgerstone.wording import english
 
@@ -25,7 +25,7 @@ def refused(body: bytes) -> str:
         (b" 3 ", 3),
         ('"Küche — Ω"'.encode(), "Küche — Ω"),
         (b'"\\u00e9\\n[{"', "é\n[{"),
-        (b"[" * DEEPEST + b"]" * DEEPEST, None),
+        (b"[" * MAX_JSON_DEPTH + b"]" * MAX_JSON_DEPTH, None),
         (b'["[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[["]', ["[" * 40]),
         (b"99999999999999999999", 99999999999999999999),
         (b"1e308", 1e308),
@@ -57,7 +57,7 @@ def test_json_is_read(body: bytes, value: object) -> None:
         (b"1e309", "too large a number"),
         (b"-1e999", "too large a number"),
         (b"1" * 400, "too large a number"),
-        (b"[" * (DEEPEST + 1) + b"]" * (DEEPEST + 1), "deeper"),
+        (b"[" * (MAX_JSON_DEPTH + 1) + b"]" * (MAX_JSON_DEPTH + 1), "deeper"),
         (b'{"a":' * 40 + b"1" + b"}" * 40, "deeper"),
     ],
 )

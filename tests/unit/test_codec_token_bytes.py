@@ -8,7 +8,7 @@ import zlib
 import pytest
 
 from ledgerstone.codec import tokens as module
-from ledgerstone.codec.token_words import WORDS
+from ledgerstone.codec.token_words import PRESET_DICTIONARY
 from ledgerstone.codec.tokens import LONGEST_CONTENT, LONGEST_TOKEN, Tokens
 from ledgerstone.errors import TokenError
 
@@ -123,7 +123,7 @@ def _signed(tokens: Tokens, packed: bytes) -> str:
 def test_even_a_bomb_of_our_own_opens_within_bounds(tokens: Tokens) -> None:
     """Content past its bound is refused when signed, and never inflated past it when opened."""
     assert tokens.sign("quote", {"x": "a" * LONGEST_CONTENT}) is None
-    packer = zlib.compressobj(9, zlib.DEFLATED, -15, 9, zlib.Z_DEFAULT_STRATEGY, WORDS)
+    packer = zlib.compressobj(9, zlib.DEFLATED, -15, 9, zlib.Z_DEFAULT_STRATEGY, PRESET_DICTIONARY)
     bomb = packer.compress(b'{"x":"' + b"a" * 5_000_000 + b'"}') + packer.flush()
     token = _signed(tokens, bomb)
     assert len(token) <= LONGEST_TOKEN

@@ -27,7 +27,7 @@ def ring(a: float, b: float, corners: int, power: float = 1.0) -> tuple[Point, .
     )
 
 
-def test_many_corners_of_an_ellipse_are_told_as_an_oval() -> None:
+def test_a_polygon_on_an_ellipse_is_described_as_an_oval() -> None:
     """17 by 13 in, in the unit of the slab beside it, and no word of its 72 sides."""
     points = ring(17 * 25.4 / 2, 13 * 25.4 / 2, 72)
     like = Length.of(Fraction(48), "in")

@@ -6,7 +6,7 @@ import pytest
 
 from ledgerstone.drawing import TitleBlock, describe, draw_plan
 from ledgerstone.drawing.frame import PHONE_WIDTH
-from ledgerstone.drawing.lettering import ACCENT, INK, PAPER, PENCIL, SLAB
+from ledgerstone.drawing.lettering import ACCENT, INK, PAPER, PENCIL, SLAB_FILL
 from ledgerstone.order import Edge, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.shape import shape_of
@@ -85,7 +85,7 @@ def test_ids_of_two_drawings_do_not_meet(workshop: Workshop) -> None:
 
 
 @pytest.mark.parametrize("ink", [INK, PENCIL, ACCENT])
-@pytest.mark.parametrize("ground", [PAPER, SLAB])
+@pytest.mark.parametrize("ground", [PAPER, SLAB_FILL])
 def test_lines_and_letters_stand_out_from_the_paper(ink: str, ground: str) -> None:
     """Every pen has a contrast of 4.5 : 1 on the paper and on the slab (WCAG 2.2, 1.4.3)."""
     assert contrast(ink, ground) >= 4.5

@@ -195,7 +195,7 @@ def test_a_clear_place_is_taken_before_one_on_a_line() -> None:
     assert places.place([(50, 50)], 20, 10) == (50, 50)
 
 
-def test_a_path_is_closed_unless_it_is_told_not_to_be() -> None:
+def test_a_path_is_closed_by_default() -> None:
     """Path data goes through its points and back to the first."""
     assert path_of([(0, 0), (1.234, 5)]) == "M0 0L1.23 5Z"
     assert path_of([(0, 0), (1.26, 5)], closed=False, places=1) == "M0 0L1.3 5"

@@ -184,7 +184,7 @@ def test_what_has_no_room_is_not_laid_out(workshop: Workshop, context: StageCont
     assert laid_out(slab, free, context) is None
 
 
-def test_places_are_told_in_the_customers_unit(workshop: Workshop, context: StageContext) -> None:
+def test_places_are_in_the_customers_unit(workshop: Workshop, context: StageContext) -> None:
     """In inches a place is on a quarter of one."""
     slab, free = _with(slab_of(workshop, box("60 in", "24 in")), "basin", unit="in")
     laid = laid_out(slab, free, context)

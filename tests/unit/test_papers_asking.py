@@ -3,7 +3,7 @@
 from ledgerstone.papers.asking import taken_sentences
 
 
-def test_what_is_asked_is_not_told_as_taken() -> None:
+def test_a_value_with_a_question_is_not_listed_as_taken() -> None:
     """A place of which one figure is asked is not stated too; what no question is of is."""
     assumed = [
         {"at": "/slabs/0/cutouts/0/centre", "says": "place"},

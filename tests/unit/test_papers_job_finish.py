@@ -25,7 +25,7 @@ def without_grits(workshop: Workshop, surface: Surface) -> Workshop:
 @pytest.mark.parametrize(
     ("surface", "dust"), [("as-cast", False), ("honed", True), ("polished", True)]
 )
-def test_a_finish_without_grits_is_a_step_and_its_dust_is_told(
+def test_a_finish_without_grits_is_a_step_with_its_dust_caution(
     workshop: Workshop, today: date, surface: Surface, *, dust: bool
 ) -> None:
     """However a face is worked, there is a line to tick; grinding or striking it frees dust."""

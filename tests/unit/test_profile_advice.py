@@ -41,7 +41,7 @@ def test_a_value_written_as_at_home_is_reported_as_meant(was: str, written: str,
     ("country", "region", "says"),
     [("DE", "Bayern", 'Perhaps "BY" was meant.'), ("US", "Oregon", 'Perhaps "OR" was meant.')],
 )
-def test_a_region_by_its_name_is_told_its_letters(country: str, region: str, says: str) -> None:
+def test_a_region_given_by_name_gets_its_code(country: str, region: str, says: str) -> None:
     """A region written out is found among the names of the country's regions."""
     text = TEXT.replace('country = "GB"', f'country = "{country}"', 1)
     with pytest.raises(ProfileError) as raised:

@@ -175,7 +175,7 @@ def test_an_overhang_turns_about_the_ends_of_panels(
     assert set(turning_places(slab, shape_of(slab, workshop))) == places
 
 
-def test_a_pedestal_carries_on_its_plate_under_the_middle_or_where_it_was_told(
+def test_a_pedestal_carries_on_its_plate_under_the_middle_or_at_its_given_place(
     workshop: Workshop,
 ) -> None:
     """A square plate with its middle there, and nothing else."""

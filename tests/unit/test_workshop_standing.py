@@ -15,7 +15,7 @@ from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile, read_pro
 from ledgerstone.workshop.confirming import confirm
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.loader import starting_tables
-from ledgerstone.workshop.standing import PRICED, RESTS_ON, is_priced, standings
+from ledgerstone.workshop.standing import PRICED_TABLES, RESTS_ON, is_priced, standings
 from ledgerstone.workshop.starting import starting_profile
 from ledgerstone.workshop.syntax import tables
 from ledgerstone.workshop.usual_values import SMALL_PRICES
@@ -111,7 +111,7 @@ def test_a_profile_with_its_prices_confirmed_is_no_trial(started: str) -> None:
     Each other price, such as of the least order, does.
     """
     draft = ProfileDraft(started)
-    for table in PRICED:
+    for table in PRICED_TABLES:
         confirm(draft, (table,))
     found = standings(tables(draft.text), *starting_tables())
     profile = load_profile(DEMONSTRATION)

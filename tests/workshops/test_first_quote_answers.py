@@ -57,7 +57,7 @@ def test_what_was_ticked_stays_to_be_read(new_form: NewForm, country: str) -> No
     assert after["looks"]["rest"] == []
 
 
-def test_hours_that_were_told_say_when_something_changed_since(new_form: NewForm) -> None:
+def test_given_hours_are_marked_stale_after_a_change(new_form: NewForm) -> None:
     """What is fitted last takes what was told; a finish that is changed after it shows."""
     client = new_form("US")
     fit: Json = {"op": "fit-hours", "pointer": "/hours", "values": ["", "about 14 h", ""]}

@@ -164,7 +164,7 @@ def with_value(raw: JSON, path: KeyPath, value: object) -> JSON:
 
 
 @pytest.mark.parametrize("country", ["US"])
-def test_values_that_do_not_agree_are_told_in_the_form_s_units(
+def test_the_fault_of_values_that_disagree_is_in_the_form_s_units(
     country: str, tmp_path: Path
 ) -> None:
     """Each value ten times as large, and a tenth: what is amiss between keys is American too."""
@@ -232,9 +232,11 @@ def test_one_tick_puts_a_bag_in_the_place_of_parts(country: str, new_form: NewFo
     by_bag: Json = {"op": "mix-from-bags", "pointer": "/recipe/bag"}
     told = tried(client, by_bag, described=True)
     asks = next(step["asks"] for step in told["steps"] if step["name"] == "concrete")
-    assert [at for at in asks if "/bag/" in at] == [f"/recipe/bag/{key}" for key in bags.ASKED]
+    assert [at for at in asks if "/bag/" in at] == [
+        f"/recipe/bag/{key}" for key in bags.ASKED_OF_A_BAG
+    ]
     assert not any("constituents" in at for at in asks)
-    needed = {f"/recipe/bag/{key}" for key in bags.ASKED if key != "cement_percent"}
+    needed = {f"/recipe/bag/{key}" for key in bags.ASKED_OF_A_BAG if key != "cement_percent"}
     assert {fault["pointer"] for fault in told["faults"]} == needed
     assert needed <= set(asks)
     assert re.search(r"(?m)^untested_percent = 70\b", told["text"])  # no strip of it was broken

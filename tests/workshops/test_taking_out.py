@@ -34,7 +34,7 @@ def test_an_item_is_taken_out_without_a_fault(tmp_path: Path, country: str) -> N
         assert told["faults"] == [], item
 
 
-def test_what_went_with_it_is_told(tmp_path: Path) -> None:
+def test_what_else_was_removed_is_listed(tmp_path: Path) -> None:
     """Without white cement no tile was read in it; without a pigment no shade has it."""
     client = form(started(tmp_path, "US"))
     white = tried(client, {"op": "leave-out", "pointer": "/shade/bases/1"}, described=True)

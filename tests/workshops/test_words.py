@@ -6,7 +6,13 @@ from collections.abc import Iterator
 import pytest
 
 from ledgerstone.wording import speech_in
-from ledgerstone.wording.page import DESK, WORKSHOP, PageText, page_differences, page_messages
+from ledgerstone.wording.page import (
+    DESK_TEXTS,
+    WORKSHOP_TEXTS,
+    PageText,
+    page_differences,
+    page_messages,
+)
 from ledgerstone.wording.variants import words_of
 from ledgerstone.workshop.countries import usual_in
 from support.catalogue_reader import messages, samples
@@ -45,7 +51,7 @@ def test_no_sentence_of_the_page_is_british_in_the_united_states() -> None:
     assert british == []
 
 
-@pytest.mark.parametrize("folder", [DESK, WORKSHOP])
+@pytest.mark.parametrize("folder", [DESK_TEXTS, WORKSHOP_TEXTS])
 def test_no_sentence_of_the_desk_is_british_in_the_united_states(folder: str) -> None:
     """What the maker's own page and form say, with what the service says in its place."""
     said = {**page_messages("en", folder), **page_differences("en", US, folder=folder)}
@@ -76,6 +82,6 @@ def test_a_word_is_exchanged_in_its_own_sense(british: str, american: str) -> No
     assert words_of("en", US).exchanged(british) == american
 
 
-def test_a_key_of_the_profile_is_told_as_it_is_written() -> None:
+def test_a_key_of_the_profile_keeps_its_spelling_in_sentences() -> None:
     """A maker there writes fitted, whatever customers read."""
     assert KEY in speech_in("en", "", US).say(next(samples("fault-area-free")))

@@ -14,16 +14,17 @@ from ledgerstone.api.counts import Counts
 from ledgerstone.api.desk_routes import desk_routes
 from ledgerstone.api.enquiry_routes import enquiry_routes
 from ledgerstone.api.health import Running, health_routes
-from ledgerstone.api.languages import WORKSHOP, request_speech
+from ledgerstone.api.languages import WORKSHOP_EXTENSION, request_speech
 from ledgerstone.api.offer_routes import offer_routes
 from ledgerstone.api.page import page_routes
 from ledgerstone.api.paper_routes import paper_routes
 from ledgerstone.api.routes import routes
 from ledgerstone.api.workshop_routes import workshop_routes
 from ledgerstone.calendar_file import calendar_file_of
-from ledgerstone.codec.problem_kinds import KINDS
+from ledgerstone.codec.problem_kinds import PROBLEM_KINDS
 from ledgerstone.codec.strict_json import LARGEST_BYTES
 from ledgerstone.codec.tokens import Tokens
+from ledgerstone.media_types import TEXT
 from ledgerstone.papers.templates import templates_in
 from ledgerstone.settings import Settings
 from ledgerstone.wording.own import load_workshop
@@ -55,7 +56,7 @@ def create_app(settings: Settings | None = None, running: Running | None = None)
     context = AppContext(settings, workshop, Tokens(settings.signing_keys), templates, calendar)
     app = Flask("ledgerstone", static_folder=None)
     app.extensions[APP_CONTEXT] = context
-    app.extensions[WORKSHOP] = workshop
+    app.extensions[WORKSHOP_EXTENSION] = workshop
     # One byte more is allowed so that it can be counted: a chunked body is truncated, not refused.
     app.config["MAX_CONTENT_LENGTH"] = LARGEST_BYTES + 1
     provider = DefaultJSONProvider(app)
@@ -103,12 +104,12 @@ def _problem_pages(app: Flask) -> None:
 
     @app.get("/problems/<kind>")
     def problem_page(kind: str) -> Response:
-        for known in KINDS:
+        for known in PROBLEM_KINDS:
             if known.name == kind:
                 speech = request_speech()
                 title, usual = speech.say(known.title), speech.say(known.usual)
                 text = f"{known.status} {title}\n{usual}\n"
-                response = Response(text, mimetype="text/plain")
+                response = Response(text, mimetype=TEXT)
                 response.vary.add("Accept-Language")
                 return response
         return problems.problem(404)

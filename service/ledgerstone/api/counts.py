@@ -17,9 +17,9 @@ from prometheus_client.core import CounterMetricFamily, HistogramMetricFamily, M
 from prometheus_client.registry import Collector
 
 from ledgerstone.checks import CHECK_GROUPS, GROUP_OF
-from ledgerstone.containment import PARTS
+from ledgerstone.containment import CONTAINED_PARTS
 
-ROWS: Final = 64  # workers alive at once, old and new during a reload, are far fewer
+MAX_WORKERS: Final = 64  # workers alive at once, old and new during a reload, are far fewer
 TIMED_PARTS: Final = ("parse", *CHECK_GROUPS, "remedies", "write", "drawings")
 STATUSES: Final = (
     200, 304, 400, 401, 404, 405, 406, 408, 409, 411, 413, 414, 415, 422, 429, 500, 503,
@@ -52,7 +52,7 @@ class Counts(Collector):
 
     def __init__(self, routes: Sequence[str]) -> None:
         self._at = {key: n for n, key in enumerate(_keys(routes))}
-        self._memory = mmap.mmap(-1, 8 * ROWS * len(self._at))
+        self._memory = mmap.mmap(-1, 8 * MAX_WORKERS * len(self._at))
         self._cells = memoryview(self._memory).cast("d")
         self._registry = CollectorRegistry(auto_describe=False)
         self._registry.register(self)
@@ -60,7 +60,7 @@ class Counts(Collector):
 
     def take_row(self, number: int) -> None:
         """Count in a worker's own row; the row of a worker that ended is continued."""
-        self.row = number % ROWS
+        self.row = number % MAX_WORKERS
 
     def add(self, name: str, amount: float = 1.0, /, **labels: str) -> None:
         """Add to one counter; an unknown label counts as ``other``."""
@@ -79,7 +79,7 @@ class Counts(Collector):
     def total(self, name: str, *labels: str) -> float:
         """Return one counter, summed over all workers."""
         at, width = self._at[name, labels], len(self._at)
-        return float(sum(self._cells[row * width + at] for row in range(ROWS)))
+        return float(sum(self._cells[row * width + at] for row in range(MAX_WORKERS)))
 
     def collect(self) -> Iterator[Metric]:
         """Yield every counter that is not 0, and the whole histogram."""
@@ -104,7 +104,7 @@ def _keys(routes: Sequence[str]) -> Iterator[SeriesKey]:
             yield "ledgerstone_requests", (route, status)
     for check in sorted(set(GROUP_OF) | {OTHER}):
         yield "ledgerstone_findings", (check,)
-    for part in (*PARTS, OTHER):
+    for part in (*CONTAINED_PARTS, OTHER):
         yield "ledgerstone_faults", (part,)
     for part in (*TIMED_PARTS, OTHER):
         yield "ledgerstone_stage_seconds", (part,)

@@ -14,14 +14,14 @@ from ledgerstone.api.languages import request_speech
 from ledgerstone.api.problems import problem
 from ledgerstone.application.desk import write_desk
 from ledgerstone.application.letters import draft_letter
-from ledgerstone.application.notes import KINDS, write_note
+from ledgerstone.application.notes import NOTE_KINDS, write_note
 from ledgerstone.codec.desk_schemas import DRAFT
 from ledgerstone.errors import MailboxFault
+from ledgerstone.media_types import JSON_TYPE
 from ledgerstone.message import Message
 from ledgerstone.workshop.records import Mailbox
 
-_JSON = "application/json"
-TIMEOUT_S = 8.0  # for each response of the mail server; a worker has 20 s for a request
+FILING_TIMEOUT_S = 8.0  # for each response of the mail server; a worker has 20 s for a request
 
 
 def desk_routes(context: AppContext) -> Blueprint:
@@ -36,17 +36,17 @@ def desk_routes(context: AppContext) -> Blueprint:
         document = write_desk(
             context.workshop, request_speech(), context.today(), drafts=mailbox is not None
         )
-        return Response(json.dumps(document), mimetype=_JSON)
+        return Response(json.dumps(document), mimetype=JSON_TYPE)
 
     @v1.post("/notes/<kind>")
     def notes(kind: str) -> Response:
         guard.must_be_maker(context.settings)
         guard.must_accept_json()
-        if kind not in KINDS:
-            return problem(404, Message("no-such-note", kinds=", ".join(KINDS)))
+        if kind not in NOTE_KINDS:
+            return problem(404, Message("no-such-note", kinds=", ".join(NOTE_KINDS)))
         quote_context = context.quote_context(for_maker=True).of_one_request()
         return Response(
-            json.dumps(write_note(kind, guard.json_body(), quote_context)), mimetype=_JSON
+            json.dumps(write_note(kind, guard.json_body(), quote_context)), mimetype=JSON_TYPE
         )
 
     @v1.post("/drafts")
@@ -72,9 +72,9 @@ def _draft(mailbox: Mailbox, context: AppContext) -> Response:
     now = datetime.now(ZoneInfo(identity.timezone))
     name = make_msgid(domain=identity.email.rpartition("@")[2])
     try:
-        with connected(mailbox, context.settings.mailbox_password, TIMEOUT_S) as server:
+        with connected(mailbox, context.settings.mailbox_password, FILING_TIMEOUT_S) as server:
             server.add_draft(filed(letter, name, now))
     except MailboxFault as fault:
         return problem(503, Message("mailbox-fault", reason=fault.message))
     text = request_speech().say(Message("draft-filed"))
-    return Response(json.dumps(DRAFT.dump({"says": text})), mimetype=_JSON)
+    return Response(json.dumps(DRAFT.dump({"says": text})), mimetype=JSON_TYPE)

@@ -8,8 +8,7 @@ from ledgerstone.api import guard
 from ledgerstone.api.app_context import AppContext
 from ledgerstone.application.enquiries import read_enquiry_document, read_message
 from ledgerstone.codec.enquiry_schemas import LARGEST_MESSAGE_BYTES
-
-_JSON, _EML, _TEXT = "application/json", "message/rfc822", "text/plain"
+from ledgerstone.media_types import EML, JSON_TYPE, TEXT
 
 
 def enquiry_routes(context: AppContext) -> Blueprint:
@@ -21,13 +20,13 @@ def enquiry_routes(context: AppContext) -> Blueprint:
         guard.must_be_maker(context.settings)
         guard.must_accept_json()
         request.max_content_length = LARGEST_MESSAGE_BYTES + 1
-        if request.mimetype in (_EML, _TEXT):
+        if request.mimetype in (EML, TEXT):
             body = guard.plain_body(LARGEST_MESSAGE_BYTES)
             answer = read_message(_in_its_charset(body), context.workshop, context.today())
         else:
             document = guard.json_body(LARGEST_MESSAGE_BYTES)
             answer = read_enquiry_document(document, context.workshop, context.today())
-        return Response(json.dumps(answer), mimetype=_JSON)
+        return Response(json.dumps(answer), mimetype=JSON_TYPE)
 
     return v1
 
@@ -35,7 +34,7 @@ def enquiry_routes(context: AppContext) -> Blueprint:
 def _in_its_charset(body: bytes) -> bytes | str:
     """Decode plain text by the charset of its content type; a message declares its own."""
     charset = request.mimetype_params.get("charset", "")
-    if request.mimetype != _TEXT or not charset:
+    if request.mimetype != TEXT or not charset:
         return body
     try:
         return body.decode(charset)

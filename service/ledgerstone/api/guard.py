@@ -18,10 +18,11 @@ from ledgerstone.api.metrics import timed
 from ledgerstone.api.problems import request_id
 from ledgerstone.codec.strict_json import LARGEST_BYTES, read_json
 from ledgerstone.json_types import JSON
+from ledgerstone.media_types import JSON_TYPE, PROBLEM_TYPE
 from ledgerstone.settings import Settings
 from ledgerstone.workshop.records import Workshop
 
-_JSON_TYPES = ("application/json", "application/problem+json")
+_JSON_TYPES = (JSON_TYPE, PROBLEM_TYPE)
 _RULED_BY_THEIR_PAGE = ("text/javascript", "text/css")  # a policy of their own would say nothing
 
 
@@ -34,7 +35,7 @@ def json_body(largest: int = LARGEST_BYTES) -> JSON:
     """
     content_type = request.mimetype_params
     charset = content_type.get("charset", "utf-8").lower()
-    if request.mimetype != "application/json" or charset not in ("utf-8", "utf8"):
+    if request.mimetype != JSON_TYPE or charset not in ("utf-8", "utf8"):
         raise UnsupportedMediaType
     with timed("parse"):
         return read_json(plain_body(largest))

@@ -18,11 +18,11 @@ from typing import Final, Protocol
 
 from flask import Flask, g, has_request_context, request
 
+from ledgerstone.api.counts import MAX_WORKERS
 from ledgerstone.errors import CallerGone, LaneTaken
 from ledgerstone.remedies import Budget, unpaced
 
 LIGHT_UNITS: Final = 32.0  # about 1 s: an ordinary order and its search for remedies
-ROWS: Final = 64
 _ROW: Final = struct.Struct("=IIQ")  # a process id, and a hash of its client
 
 
@@ -65,12 +65,12 @@ class ActiveClients:
     """The client that each worker serves, in shared memory."""
 
     def __init__(self) -> None:
-        self._memory = mmap.mmap(-1, ROWS * _ROW.size)
+        self._memory = mmap.mmap(-1, MAX_WORKERS * _ROW.size)
         self._row = 0
 
     def take_row(self, number: int) -> None:
         """Use a worker's own row; it replaces that of a worker that ended."""
-        self._row = number % ROWS
+        self._row = number % MAX_WORKERS
 
     def begin(self, client: str) -> None:
         """Record that this process serves a client."""

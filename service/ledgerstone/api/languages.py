@@ -10,7 +10,7 @@ from ledgerstone.json_types import JSON
 from ledgerstone.wording import LANGUAGES, Speech, known_language, workshop_speech
 from ledgerstone.workshop.records import Workshop
 
-WORKSHOP: Final = "ledgerstone.workshop"  # key of the workshop in ``app.extensions``
+WORKSHOP_EXTENSION: Final = "ledgerstone.workshop"  # key of the workshop in ``app.extensions``
 
 
 def with_language(order: JSON) -> JSON:
@@ -38,7 +38,7 @@ def vary_by_language(response: Response, order: JSON) -> Response:
 
 def request_speech() -> Speech:
     """Return the speech of the current request: its order's language, else its header's."""
-    workshop: Workshop = current_app.extensions[WORKSHOP]
+    workshop: Workshop = current_app.extensions[WORKSHOP_EXTENSION]
     own = workshop.workshop.language
     return workshop_speech(g.get("language") or accepted_language() or own, workshop)
 

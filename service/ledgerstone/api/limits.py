@@ -24,7 +24,7 @@ MAX_CLIENTS: Final = 4096
 # Cheap calls that report the state of the service: never limited.
 FREE: Final = ("/v1/health/", "/v1/choices", "/v1/openapi.yaml", "/metrics")
 _BUSY_S = 2
-PRICED: Final = (("POST", "/v1/quotes"), ("POST", "/v1/drawings"))
+PRICED_CALLS: Final = (("POST", "/v1/quotes"), ("POST", "/v1/drawings"))
 _ONE_EACH_S = 1
 _FORWARDED: Final = ("Forwarded", "X-Forwarded-For", "X-Real-IP", "Via")
 UNDECLARED_PROXY: Final = (
@@ -185,7 +185,7 @@ def _is_limited() -> bool:
 
 
 def _is_priced() -> bool:
-    return (request.method, request.path) in PRICED or _is_form()
+    return (request.method, request.path) in PRICED_CALLS or _is_form()
 
 
 def _is_form() -> bool:

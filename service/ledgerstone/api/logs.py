@@ -20,6 +20,7 @@ from typing import Any, Final
 from flask import Flask, Response, g, request
 
 from ledgerstone.api.problems import request_id
+from ledgerstone.media_types import PROBLEM_TYPE
 
 LOGGER_NAME: Final = "ledgerstone"
 REQUESTS: Final = "ledgerstone.request"
@@ -125,7 +126,7 @@ def _request_fields(response: Response) -> dict[str, Any]:
         "bytes_in": request.content_length,
         "bytes_out": response.content_length,
     }
-    if response.mimetype == "application/problem+json":
+    if response.mimetype == PROBLEM_TYPE:
         fields["problem"] = g.get("problem")
     return fields
 

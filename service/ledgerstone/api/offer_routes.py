@@ -17,9 +17,9 @@ from ledgerstone.api.smtp import post_of
 from ledgerstone.application.opening import write_opened
 from ledgerstone.application.requesting import send_request
 from ledgerstone.codec.links import open_offer
+from ledgerstone.media_types import JSON_TYPE
 from ledgerstone.message import Message
 
-_JSON = "application/json"
 _MAX_OF_ONE, _MAX_OF_ALL = 5, 30  # in a burst, then one a minute, for each worker
 
 
@@ -40,7 +40,7 @@ def offer_routes(context: AppContext) -> Blueprint:
         guard.must_accept_json()
         today = context.quote_context()
         body = write_opened(open_offer(token, today.tokens, today.today), token, today)
-        response = Response(json.dumps(body), mimetype=_JSON)
+        response = Response(json.dumps(body), mimetype=JSON_TYPE)
         response.headers["X-Robots-Tag"] = "noindex"
         return response
 
@@ -79,4 +79,4 @@ def _take_requests(v1: Blueprint, context: AppContext) -> None:
         except RateLimited as often:
             seconds = math.ceil(often.wait_s)
             return retry_later(429, Message("requested-too-often", seconds=seconds), seconds)
-        return Response(json.dumps(sent), mimetype=_JSON)
+        return Response(json.dumps(sent), mimetype=JSON_TYPE)

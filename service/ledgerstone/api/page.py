@@ -17,9 +17,10 @@ from ledgerstone.api.app_context import AppContext
 from ledgerstone.application.form_answers import answer_form
 from ledgerstone.codec.strict_json import LARGEST_BYTES
 from ledgerstone.form_page import MAX_FIELDS, Pairs
+from ledgerstone.media_types import HTML, SVG
 from ledgerstone.wording import LANGUAGES
 
-DESK: Final = "desk/"
+DESK_FOLDER: Final = "desk/"
 FORM: Final = "desk/workshop/"
 SENT: Final = "application/x-www-form-urlencoded"
 # The desk's forms are never submitted, so that no key is ever written into an address.
@@ -27,7 +28,7 @@ DESK_POLICY: Final = (
     "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:;"
     " connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
 )
-_PACKED = {"text/html", "text/css", "text/javascript", "image/svg+xml"}
+_PACKED = {HTML, "text/css", "text/javascript", SVG}
 
 
 def page_routes(app: Flask, folder: Path, context: AppContext) -> None:
@@ -41,7 +42,7 @@ def page_routes(app: Flask, folder: Path, context: AppContext) -> None:
     def index() -> Response:
         return _file(document)
 
-    for apart in (DESK, FORM):
+    for apart in (DESK_FOLDER, FORM):
         at = f"/{apart.rstrip('/')}"
         app.add_url_rule(at, f"to {apart}", partial(redirect, f"/{apart}", 308))
         app.add_url_rule(f"/{apart}", apart, lambda apart=apart: _file(f"{apart}index.html"))
@@ -53,7 +54,7 @@ def page_routes(app: Flask, folder: Path, context: AppContext) -> None:
     def _file(name: str) -> Response:
         response = send_from_directory(str(folder), name)
         response.headers["Cache-Control"] = "no-cache"
-        if name.startswith(DESK):
+        if name.startswith(DESK_FOLDER):
             response.headers["Content-Security-Policy"] = DESK_POLICY
             response.headers["X-Robots-Tag"] = "noindex, nofollow"
         if response.mimetype in _PACKED:
@@ -78,11 +79,11 @@ def _answer_form(app: Flask, address: str, document: Path, context: AppContext) 
     def form() -> Response:
         if request.mimetype != SENT:
             raise UnsupportedMediaType
-        guard.must_accept("text/html")
+        guard.must_accept(HTML)
         pairs = _pairs(guard.plain_body(LARGEST_BYTES))
         page = document.read_text(encoding="utf-8")
         answer = answer_form(pairs, page, context.quote_context(), context.templates)
-        return Response(answer.html, status=answer.status, mimetype="text/html")
+        return Response(answer.html, status=answer.status, mimetype=HTML)
 
 
 def _pairs(body: bytes) -> Pairs | None:

@@ -9,23 +9,15 @@ from ledgerstone.api.app_context import AppContext
 from ledgerstone.api.problems import problem, problem_response
 from ledgerstone.application.answers import write_sent_back
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.application.cutting import DXF, SVG, make_cut_file
+from ledgerstone.application.cutting import make_cut_file
 from ledgerstone.application.letters import draft_letter, write_letter
-from ledgerstone.application.papers import (
-    FORMS,
-    HTML,
-    JSON_TYPE,
-    PDF,
-    make_paper,
-    make_plan,
-    render,
-)
+from ledgerstone.application.papers import FORMS, make_paper, make_plan, render
 from ledgerstone.application.resolving import ResolvedRequest
+from ledgerstone.media_types import DXF, EML, HTML, ICS, JSON_TYPE, PDF, SVG
 from ledgerstone.message import Message
 from ledgerstone.papers.kinds import JOB, SHEETS
 from ledgerstone.quote import SentBack
 
-_EML, _ICS = "message/rfc822", "text/calendar"
 _POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'"
 
 
@@ -36,11 +28,11 @@ def paper_routes(context: AppContext) -> Blueprint:
     @v1.post("/replies")
     def replies() -> Response:
         guard.must_be_maker(context.settings)
-        kind = guard.accepted(JSON_TYPE, _EML)
+        kind = guard.accepted(JSON_TYPE, EML)
         quote_context, templates = context.quote_context(for_maker=True), context.templates
         document = guard.json_body()
-        if kind == _EML:
-            return _download(draft_letter(document, quote_context, templates), _EML, "reply.eml")
+        if kind == EML:
+            return _download(draft_letter(document, quote_context, templates), EML, "reply.eml")
         return Response(
             json.dumps(write_letter(document, quote_context, templates)), mimetype=JSON_TYPE
         )
@@ -56,10 +48,10 @@ def paper_routes(context: AppContext) -> Blueprint:
     @v1.post("/job-sheets")
     def job_sheets() -> Response:
         guard.must_be_maker(context.settings)
-        form = guard.accepted(*FORMS, _ICS, DXF, SVG)
+        form = guard.accepted(*FORMS, ICS, DXF, SVG)
         if form in (DXF, SVG):
             return _cut_file(form, context)
-        return _plan(context) if form == _ICS else _paper(JOB, form, context)
+        return _plan(context) if form == ICS else _paper(JOB, form, context)
 
     return v1
 
@@ -83,7 +75,7 @@ def _plan(context: AppContext) -> Response:
     plan = make_plan(guard.json_body(), quote_context)
     if isinstance(plan, ResolvedRequest):
         return _sent_back(plan, quote_context)
-    return Response(plan, mimetype=_ICS)
+    return Response(plan, mimetype=ICS)
 
 
 def _cut_file(form: str, context: AppContext) -> Response:

@@ -23,12 +23,9 @@ from ledgerstone.drawing import (
     rasterise,
 )
 from ledgerstone.drawing.tiling import PAPERS, SheetSize
+from ledgerstone.media_types import PDF, PNG, SVG
 from ledgerstone.message import Message
 from ledgerstone.workshop.records import Workshop
-
-SVG: Final = "image/svg+xml"
-PNG: Final = "image/png"
-PDF: Final = "application/pdf"
 
 _A_YEAR = 31_536_000
 # A PDF has no sandbox policy: a browser's own viewer does not open within one.

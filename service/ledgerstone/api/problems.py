@@ -32,6 +32,7 @@ from ledgerstone.errors import (
     TooIntricate,
     WordingError,
 )
+from ledgerstone.media_types import PROBLEM_TYPE
 from ledgerstone.message import Message
 
 log = logging.getLogger("ledgerstone")
@@ -93,9 +94,7 @@ def problem_response(body: dict[str, Any]) -> Response:
     """Return a response with a problem body; its instance is this request."""
     g.problem = body["type"].rpartition("/")[2]
     whole = {**body, "instance": f"urn:uuid:{request_id()}"}
-    response = Response(
-        json.dumps(whole), status=body["status"], mimetype="application/problem+json"
-    )
+    response = Response(json.dumps(whole), status=body["status"], mimetype=PROBLEM_TYPE)
     if body["status"] in (429, 503):
         _retry_after(response, USUAL_WAIT_S)
     return response

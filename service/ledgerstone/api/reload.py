@@ -18,7 +18,7 @@ from ledgerstone.api.health import Refusal, Running
 from ledgerstone.api.limits import Gate
 from ledgerstone.api.warm import warm
 from ledgerstone.errors import LedgerstoneError, ProfileError
-from ledgerstone.papers.templates import FOLDER, NAMES
+from ledgerstone.papers.templates import TEMPLATE_NAMES, TEMPLATES_FOLDER
 from ledgerstone.settings import Settings
 from ledgerstone.wording.own import FILES
 from ledgerstone.wording.profile_faults import fault_lines
@@ -140,7 +140,7 @@ class Service:
 
 def _files(profile: Path) -> tuple[Path, ...]:
     """Return the files that an app is made from: the profile, templates and sentences."""
-    templates = (profile.parent / FOLDER / name for name in NAMES)
+    templates = (profile.parent / TEMPLATES_FOLDER / name for name in TEMPLATE_NAMES)
     return profile, *templates, *(profile.parent / name for name in FILES.values())
 
 

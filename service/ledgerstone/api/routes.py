@@ -20,6 +20,7 @@ from ledgerstone.application.maker_terms import split_maker_terms
 from ledgerstone.application.placings import write_placing
 from ledgerstone.application.utilisation import draw_utilisation
 from ledgerstone.drawing import MISSING
+from ledgerstone.media_types import JSON_TYPE, PDF, PNG, SVG
 from ledgerstone.quote import Quote, SentBack
 
 _CONTRACT: Final = Path(__file__).with_name("openapi.yaml")
@@ -80,15 +81,15 @@ def _drawing_routes(v1: Blueprint, context: AppContext) -> None:
 
     @v1.get("/drawings/<token>/<name>.svg")
     def drawing(token: str, name: str) -> Response:
-        return _drawing(token, name, pictures.SVG, context)
+        return _drawing(token, name, SVG, context)
 
     @v1.get("/drawings/<token>/<name>.png")
     def picture(token: str, name: str) -> Response:
-        return _drawing(token, name, pictures.PNG, context)
+        return _drawing(token, name, PNG, context)
 
     @v1.get("/drawings/<token>/true-size.pdf")
     def true_size(token: str) -> Response:
-        guard.must_accept(pictures.PDF)
+        guard.must_accept(PDF)
         return pictures.true_size(token, context.tokens.open("drawing", token), context.workshop)
 
 
@@ -96,13 +97,13 @@ def _answer(answer: Quote | SentBack, document: dict[str, Any], context: QuoteCo
     if isinstance(answer, Quote):
         since = offer_changed_by(answer.order, context)
         body = write_quote(answer, context, since, document=document)
-        return Response(json.dumps(body), mimetype="application/json")
+        return Response(json.dumps(body), mimetype=JSON_TYPE)
     return problem_response(write_sent_back(answer, document, context))
 
 
 def _drawing(token: str, name: str, kind: str, context: AppContext) -> Response:
     guard.must_accept(kind)
-    if name == "stress" and kind == pictures.SVG:
+    if name == "stress" and kind == SVG:
         return _stress(token, context)
     return pictures.drawing(
         name, kind, token, context.tokens.open("drawing", token), context.workshop
@@ -121,7 +122,7 @@ def _stress(token: str, context: AppContext) -> Response:
             return draw_utilisation(
                 content["slabs"], number, context.workshop, context.cache, lane.budget()
             )
-        return pictures.missing(MISSING, pictures.SVG)
+        return pictures.missing(MISSING, SVG)
 
     made_of = ("stress", number, token)
-    return pictures.cached_drawing(made_of, context.workshop, pictures.SVG, draw, how="private")
+    return pictures.cached_drawing(made_of, context.workshop, SVG, draw, how="private")

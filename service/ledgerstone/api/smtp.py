@@ -16,7 +16,7 @@ from typing import Final
 from ledgerstone.errors import RequestNotSent
 from ledgerstone.workshop.records import MailSettings, Workshop
 
-TIMEOUT_S: Final = 8.0  # for the whole SMTP session; a worker has 20 s for a request
+SMTP_TIMEOUT_S: Final = 8.0  # for the whole SMTP session; a worker has 20 s for a request
 _ENDING_S: Final = 0.5  # and for what had come by then to be read
 
 
@@ -29,7 +29,9 @@ def post_of(workshop: Workshop, password: str) -> Callable[[EmailMessage], None]
     def post(mail: EmailMessage) -> None:
         mail["Date"] = formatdate()
         mail["Message-ID"] = make_msgid(domain=identity.email.rpartition("@")[2])
-        reason = Conversation(server, password, mail.as_bytes(), identity.email).within(TIMEOUT_S)
+        reason = Conversation(server, password, mail.as_bytes(), identity.email).within(
+            SMTP_TIMEOUT_S
+        )
         if reason is not None:
             raise RequestNotSent(identity.email, identity.ring) from reason
 

@@ -26,7 +26,7 @@ from ledgerstone.wording import english
 
 # Browsers open connections in advance and leave them idle. A real request follows at once, across
 # the world in less than half a second.
-IDLE_S: Final = 1.5
+NEXT_REQUEST_S: Final = 1.5
 HEADERS_S: Final = 3.0  # for 8 kB
 WHOLE_S: Final = 6.0  # for 64 kB of body too
 SEND_S: Final = 8.0  # for one piece of an answer
@@ -114,7 +114,7 @@ class AnsweringWorker(SyncWorker):  # type: ignore[misc]  # gunicorn has no type
 
     def handle(self, listener: object, client: socket.socket, addr: object) -> None:
         """Answer the one request of a connection; close an idle one."""
-        ready, _, _ = select.select([client], [], [], IDLE_S)
+        ready, _, _ = select.select([client], [], [], NEXT_REQUEST_S)
         if not ready:
             client.close()
             return

@@ -15,12 +15,11 @@ from ledgerstone.api.languages import request_speech
 from ledgerstone.api.problems import problem
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.workshop_form import ProfileFile, try_workshop, write_workshop
+from ledgerstone.media_types import JSON_TYPE
 from ledgerstone.message import Message
 from ledgerstone.settings import Settings
 from ledgerstone.workshop import DEMONSTRATION
 from ledgerstone.workshop.loader import profile_text
-
-_JSON = "application/json"
 
 
 def workshop_routes(context: AppContext) -> Blueprint:
@@ -33,7 +32,7 @@ def workshop_routes(context: AppContext) -> Blueprint:
         guard.must_accept_json()
         file = _profile_file(context.settings)
         written = write_workshop(file, request_speech())
-        return Response(json.dumps(written), mimetype=_JSON)
+        return Response(json.dumps(written), mimetype=JSON_TYPE)
 
     @v1.post("/workshop")
     def trial() -> Response:
@@ -45,7 +44,7 @@ def workshop_routes(context: AppContext) -> Blueprint:
         except OSError as fault:
             reason = fault.strerror or type(fault).__name__
             return problem(503, Message("profile-not-written", reason=reason))
-        return Response(json.dumps(written), mimetype=_JSON)
+        return Response(json.dumps(written), mimetype=JSON_TYPE)
 
     return v1
 

@@ -15,7 +15,7 @@ from ledgerstone.codec.finding_schemas import FINDING
 from ledgerstone.codec.links import LinkedOffer, link_members, offer_of
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.codec.price_out import price_members
-from ledgerstone.codec.problem_kinds import PROBLEMS, SENT_BACK
+from ledgerstone.codec.problem_kinds import PROBLEMS, SENT_BACK_PROBLEM
 from ledgerstone.codec.problem_schemas import SENT_BACK_ANSWER
 from ledgerstone.codec.quote_schemas import QUOTE
 from ledgerstone.codec.remedies_out import fix_members, remedy_members, saving_members
@@ -112,9 +112,9 @@ def sent_back_members(sent: SentBack, document: Members, context: QuoteContext) 
     count = sum(f.level == "stops" and f.follows_from is None for f in sent.findings)
     speech = speech_of(sent.order, context.workshop)
     return {
-        "type": PROBLEMS + SENT_BACK.name,
-        "title": speech.say(SENT_BACK.title),
-        "status": SENT_BACK.status,
+        "type": PROBLEMS + SENT_BACK_PROBLEM.name,
+        "title": speech.say(SENT_BACK_PROBLEM.title),
+        "status": SENT_BACK_PROBLEM.status,
         "detail": speech.say(Message("things-to-change", count=count)),
         "order": write_order(sent.order),
         "findings": [

@@ -2,22 +2,18 @@
 
 from __future__ import annotations
 
-from typing import Final
-
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.papers import resolved_for_job
 from ledgerstone.application.resolving import ResolvedRequest
 from ledgerstone.drawing.cut_dxf import cut_dxf
 from ledgerstone.drawing.cut_lines import CutPart, cut_layout
 from ledgerstone.drawing.cut_svg import cut_svg
+from ledgerstone.media_types import DXF
 from ledgerstone.message import Message
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_stock import board_named
 from ledgerstone.quote import Quote
 from ledgerstone.wording import workshop_speech
-
-DXF: Final = "image/vnd.dxf"
-SVG: Final = "image/svg+xml"
 
 
 def make_cut_file(document: object, form: str, context: QuoteContext) -> str | ResolvedRequest:

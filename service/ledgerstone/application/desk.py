@@ -7,7 +7,7 @@ from typing import Any
 
 from ledgerstone.codec.desk_schemas import DESK
 from ledgerstone.wording import Speech
-from ledgerstone.wording.page import DESK as WORDS
+from ledgerstone.wording.page import DESK_TEXTS as WORDS
 from ledgerstone.wording.page import page_differences
 from ledgerstone.workshop.records import Workshop
 

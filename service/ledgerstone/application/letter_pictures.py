@@ -11,6 +11,7 @@ from ledgerstone.application.drawings import Annotations, Drawings, drawing_cont
 from ledgerstone.application.resolving import ResolvedRequest
 from ledgerstone.codec.order_out import write_order
 from ledgerstone.drawing import MISSING, plan_picture_effort, rasterise
+from ledgerstone.media_types import JSON_TYPE, PNG
 from ledgerstone.order import Order
 from ledgerstone.papers import Enclosed
 from ledgerstone.quote import SentBack
@@ -49,7 +50,7 @@ def pictures_of(resolved: ResolvedRequest, context: QuoteContext) -> Iterator[En
     for i in range(len(order.slabs) if width_px else 0):
         picture = drawings.painted("plan", i, width_px) or rasterise(MISSING, width_px)
         name = f"plan-{i + 1}"
-        yield Enclosed(f"{name}.png", "image/png", picture, f"{name}@ledgerstone")
+        yield Enclosed(f"{name}.png", PNG, picture, f"{name}@ledgerstone")
 
 
 def _annotations(resolved: ResolvedRequest) -> Annotations:
@@ -69,4 +70,4 @@ def order_file(resolved: ResolvedRequest) -> list[Enclosed]:
     if isinstance(resolved.answer, SentBack) or resolved.link is not None:
         return []
     order = json.dumps(write_order(resolved.answer.order), indent=2, ensure_ascii=False)
-    return [Enclosed("order.json", "application/json", order.encode())]
+    return [Enclosed("order.json", JSON_TYPE, order.encode())]

@@ -23,7 +23,7 @@ from ledgerstone.workshop.records import Workshop
 
 _SCHEMA: Final = NoteAskSchema()
 _NO_QUOTE: Final = Message("no-quote-to-write-of")
-KINDS: Final[Mapping[str, Callable[[NoteFacts, Workshop, Speech], Note]]] = MappingProxyType(
+NOTE_KINDS: Final[Mapping[str, Callable[[NoteFacts, Workshop, Speech], Note]]] = MappingProxyType(
     {"reminder": reminder, "deposit": deposit_request}
 )
 
@@ -43,7 +43,7 @@ def write_note(kind: str, document: object, context: QuoteContext) -> dict[str, 
     workshop = context.workshop
     language = offer.order.get("language", workshop.workshop.language)
     facts = _facts(offer, ask["token"], ask.get("customer", ""), context)
-    note = KINDS[kind](facts, workshop, workshop_speech(language, workshop))
+    note = NOTE_KINDS[kind](facts, workshop, workshop_speech(language, workshop))
     written: dict[str, Any] = NOTE.dump(note)
     return written
 

@@ -14,9 +14,10 @@ from ledgerstone.application.resolving import ResolvedRequest, Wanted, read_ask,
 from ledgerstone.codec.paper_schemas import JOB_SHEET, SHEET
 from ledgerstone.codec.request_schemas import AskSchema, JobAskSchema
 from ledgerstone.drawing import paper_effort
+from ledgerstone.media_types import HTML, JSON_TYPE, PDF
 from ledgerstone.order import Order
 from ledgerstone.papers.descriptions import slab_titles
-from ledgerstone.papers.kinds import JOB, KINDS, PaperLayout
+from ledgerstone.papers.kinds import JOB, PAPER_KINDS, PaperLayout
 from ledgerstone.papers.paper import Paper, paper_of, paper_page, paper_print
 from ledgerstone.papers.records import PaperRecords
 from ledgerstone.papers.templates import Templates
@@ -25,7 +26,6 @@ from ledgerstone.schedule.plan_names import PlanNames
 from ledgerstone.wording import speech_of
 
 _SCHEMA, _JOB_SCHEMA = AskSchema(), JobAskSchema()
-JSON_TYPE, HTML, PDF = "application/json", "text/html", "application/pdf"
 FORMS: Final = (JSON_TYPE, HTML, PDF)
 _SCHEMAS: Final[Mapping[PaperLayout, Schema]] = MappingProxyType(
     {"sheet": SHEET, "cards": SHEET, "job_sheet": JOB_SHEET}
@@ -120,4 +120,4 @@ def resolved_for_job(document: object, context: QuoteContext) -> ResolvedRequest
 
 
 def _wanted(kind: str) -> Wanted:
-    return Wanted(lambda order: paper_effort(order.slabs), search=KINDS[kind].search)
+    return Wanted(lambda order: paper_effort(order.slabs), search=PAPER_KINDS[kind].search)

@@ -45,8 +45,8 @@ from ledgerstone.remedies import Fix, Found, Remedy
 from ledgerstone.wording import Message, Speech, speech_of
 
 LETTER_UNITS: Final = 1.0  # units of work
-MAX_QUOTED: Final = 12  # slabs quoted for links in one reply; the other links carry an order
-MAX_WAYS: Final = 4
+MAX_SLABS_QUOTED: Final = 12  # slabs quoted for links in one reply; the other links carry an order
+MAX_WAYS_LOOKED_AT: Final = 4
 SCHEMA: Final = ReplyAskSchema()
 _NO_LIGHTER: Final = Message("letter-no-lighter")
 _NO_CHEAPER: Final = Message("letter-no-cheaper")
@@ -196,7 +196,7 @@ def _ways(
     speech = speech_of(drawn.order, context.workshop)
     found = [
         (tuple(map(speech.say_all, way.sentences)), quote)
-        for way in drawn.ways[:MAX_WAYS]
+        for way in drawn.ways[:MAX_WAYS_LOOKED_AT]
         if isinstance(quote := answer_changed(document, way.state, context), Quote)
     ]
     lighter = min(found, key=lambda candidate: _slabs_kg(candidate[1]), default=None)
@@ -232,7 +232,7 @@ def sent_back_view(
     document: dict[str, Any], sent: SentBack, pictures: Sequence[str], context: QuoteContext
 ) -> SentBackView:
     """Return a send-back with a link to each change that settles something."""
-    links = ChangeLinks(document, context, max(2, MAX_QUOTED // len(sent.order.slabs)))
+    links = ChangeLinks(document, context, max(2, MAX_SLABS_QUOTED // len(sent.order.slabs)))
     speech = speech_of(sent.order, context.workshop)
     fix = fix_of(sent)
     at_once = None

@@ -20,7 +20,7 @@ from ledgerstone.transport import prices_of
 from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.usual import usual_sealer
 
-NAMES: Final = ("shelf", "basin-top", "kitchen")
+TYPICAL_JOB_NAMES: Final = ("shelf", "basin-top", "kitchen")
 _STEP_BY_STEP: Final = "basin-top"
 
 
@@ -54,7 +54,7 @@ def typical_jobs(context: QuoteContext) -> tuple[TypicalJob, ...]:
     orders = (_shelf, _basin_top, _kitchen)
     return tuple(
         _answered(name, made(context.workshop), context)
-        for name, made in zip(NAMES, orders, strict=True)
+        for name, made in zip(TYPICAL_JOB_NAMES, orders, strict=True)
     )
 
 

@@ -21,7 +21,7 @@ from ledgerstone.json_types import JSON
 from ledgerstone.message import Listed, Message
 from ledgerstone.wording import Speech, speech_in
 from ledgerstone.wording.form_words import fault_on_form
-from ledgerstone.wording.page import WORKSHOP, page_differences
+from ledgerstone.wording.page import WORKSHOP_TEXTS, page_differences
 from ledgerstone.wording.profile import rests_on_in
 from ledgerstone.workshop.first_quote import first_steps
 from ledgerstone.workshop.loader import read_profile, starting_tables
@@ -127,7 +127,7 @@ def _written(
         "writable": file.writable,
         "demonstration": is_demonstration(raw),
         "currency": raw.get("workshop", {}).get("currency") if isinstance(read, Workshop) else None,
-        "words": page_differences(speech.language, speech.place, folder=WORKSHOP),
+        "words": page_differences(speech.language, speech.place, folder=WORKSHOP_TEXTS),
         "saved": False,
         "share": share,
         "invented": [_invented(share, *table, speech) for table in share.tables],

@@ -9,7 +9,7 @@ from ledgerstone.order import Join, JoinEnd, Order
 from ledgerstone.stages import Judged, Planned
 from ledgerstone.wording import Message, relief_name, side_name, slab_name
 
-ALIKE_MM = 3.0  # thickness range at a join: a natural-stone trade body's manual
+ALIKE_THICKNESS_MM = 3.0  # thickness range at a join: a natural-stone trade body's manual
 _STONE = "natural-stone practice: pieces within 3 mm of each other at a join"
 _NEAR_MM = 5.0
 _ENDS = ("left", "right")
@@ -38,10 +38,10 @@ def sides_meet(judged: Judged) -> Iterable[Finding]:
     order = planned.order
     for k, join in _real_joins(order):
         one, other = (_side_mm(planned, end) for end in (join.one, join.other))
-        if one is not None and other is not None and abs(one - other) > ALIKE_MM:
+        if one is not None and other is not None and abs(one - other) > ALIKE_THICKNESS_MM:
             yield _unlike_sides(order, k, join, one, other)
         thick = [order.slabs[end.slab].thickness for end in (join.one, join.other)]
-        if abs(thick[0].mm - thick[1].mm) > ALIKE_MM:
+        if abs(thick[0].mm - thick[1].mm) > ALIKE_THICKNESS_MM:
             yield _finding(
                 "join-of-unlike-thickness",
                 "caution",
@@ -55,7 +55,7 @@ def sides_meet(judged: Judged) -> Iterable[Finding]:
                 ),
                 _STONE,
                 measured={"apart_mm": round(abs(thick[0].mm - thick[1].mm), 1)},
-                limit={"apart_mm": ALIKE_MM},
+                limit={"apart_mm": ALIKE_THICKNESS_MM},
             )
 
 
@@ -77,7 +77,7 @@ def _unlike_sides(order: Order, k: int, join: Join, side_mm: float, other_mm: fl
         ),
         _STONE,
         measured={"apart_mm": round(abs(side_mm - other_mm), 1)},
-        limit={"apart_mm": ALIKE_MM},
+        limit={"apart_mm": ALIKE_THICKNESS_MM},
     )
 
 

@@ -35,7 +35,7 @@ _LYING: tuple[Case, ...] = (
     "low-rest",
     "after-a-crack",
 )
-SEEN_MM = 0.5  # what sags less is not seen, however short its span; common practice, no source
+SEEN_SAG_MM = 0.5  # what sags less is not seen, however short its span; common practice, no source
 CRACKS = ("cracks-in-place", "cracks-when-moved")
 _SIT: tuple[Case, ...] = ("free-corner", "low-rest-and-sitting")
 
@@ -210,7 +210,7 @@ def looks_flat(assessed: Assessed) -> Iterable[Finding]:
     for i, slab, _, strength in assessed.slabs():
         limit = strength.in_place.span_mm / workshop.loads.sag_limit
         sag = strength.in_place.sag_mm
-        if sag > max(limit, SEEN_MM):
+        if sag > max(limit, SEEN_SAG_MM):
             yield Finding(
                 "sags",
                 "caution",
@@ -230,7 +230,7 @@ def _sags(slab: Slab, name: Message, sag_mm: float, limit_mm: float, workshop: W
     ------
     Deflection under its own weight goes as 1 / h², under any other load as 1 / h³.
     """
-    like, seen_mm = slab.thickness, max(limit_mm, SEEN_MM)
+    like, seen_mm = slab.thickness, max(limit_mm, SEEN_SAG_MM)
     need_mm = like.mm * math.sqrt(sag_mm / seen_mm)
     thicker = [mm for mm in sorted(workshop.shaping.thicknesses_mm) if mm >= need_mm]
     sag, seen = like.like(sag_mm, "up", to_mm=0.1), like.like(seen_mm, "down", to_mm=0.1)

@@ -14,7 +14,7 @@ from ledgerstone.workshop.records import Sealer, Workshop
 TOPS = ("worktop", "table", "shelf", "sill")
 FOOD = ("worktop", "table")
 BESIDE_HEAT_C = 100.0  # temperature beside a hob, by one hob's manual
-GAP_MM = 10.0
+APPLIANCE_GAP_MM = 10.0
 _HEAT = "the sealer's own sheet, as the workshop gives it; 100 °C beside a hob: one hob's manual"
 _FOOD_RULE = (
     "Regulation (EC) 1935/2004, article 3; the sealer's own sheet, as the workshop gives it"
@@ -28,7 +28,7 @@ def hot_appliances(judged: Judged) -> Iterable[Finding]:
         for k, cutout in enumerate(slab.cutouts):
             if not cutout.heat:
                 continue
-            name, gap = cutout_name(slab, k), slab.thickness.like(GAP_MM, "up")
+            name, gap = cutout_name(slab, k), slab.thickness.like(APPLIANCE_GAP_MM, "up")
             yield Finding(
                 "hot-appliance",
                 "caution",

@@ -17,8 +17,10 @@ from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.schemas import written
 from ledgerstone.workshop.values import ValueRejected
 
-RESTS: Final = 7  # steps of the first quote whose other values are confirmed with one answer
-_COUNT: Final = 1 + len(QUESTIONS) + 1 + RESTS
+STEPS_TO_CONFIRM: Final = (
+    7  # steps of the first quote whose other values are confirmed with one answer
+)
+_COUNT: Final = 1 + len(QUESTIONS) + 1 + STEPS_TO_CONFIRM
 
 
 class Unanswered(Exception):

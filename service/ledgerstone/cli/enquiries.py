@@ -12,7 +12,7 @@ from ledgerstone.codec.plain_text import dotted
 from ledgerstone.wording import Message, Speech
 from ledgerstone.workshop.records import Workshop
 
-LARGEST_FILE_BYTES: Final = 25 * 1024 * 1024
+LARGEST_MESSAGE_BYTES: Final = 25 * 1024 * 1024
 _WIDTH: Final = 34
 _AROUND: Final = 20  # characters before and after words that are shown where they stand
 # Of these a message has whole lines, which nobody needs to see again.
@@ -37,9 +37,9 @@ def read_file(path: str, workshop: Workshop) -> dict[str, Any]:
     NotUnderstood, OSError
     """
     if path == "-":
-        return read_message(sys.stdin.buffer.read(LARGEST_FILE_BYTES), workshop)
+        return read_message(sys.stdin.buffer.read(LARGEST_MESSAGE_BYTES), workshop)
     with Path(path).open("rb") as file:
-        return read_message(file.read(LARGEST_FILE_BYTES), workshop)
+        return read_message(file.read(LARGEST_MESSAGE_BYTES), workshop)
 
 
 def enquiry_text(read: Mapping[str, Any], speech: Speech) -> str:

@@ -13,6 +13,7 @@ from typing import Final, TextIO
 from zoneinfo import ZoneInfo
 
 from ledgerstone.cli.context import CliContext, context_for, locale_language
+from ledgerstone.cli.exit_status import DONE, NOT_DONE, NOT_READ
 from ledgerstone.cli.parsing import CommandParser
 from ledgerstone.errors import LedgerstoneError, MailboxFault, ProfileError
 from ledgerstone.mailbox.passes import MailboxRun, PassResult, run_pass
@@ -25,8 +26,7 @@ from ledgerstone.wording.profile_faults import fault_lines
 from ledgerstone.workshop.records import Mailbox
 
 COMMAND: Final = "mailbox"
-DONE, NOT_ALL_ANSWERED, NOT_DONE = 0, 1, 2
-IDLE_S: Final = 300.0  # RFC 2177: IDLE is to be restarted within 29 minutes
+IMAP_IDLE_S: Final = 300.0  # RFC 2177: IDLE is to be restarted within 29 minutes
 POLL_S: Final = 60.0
 FIRST_PAUSE_S: Final = 2.0
 LONGEST_PAUSE_S: Final = 300.0
@@ -87,7 +87,7 @@ def run(
         err.write(f"{speech.say(Message('cli-unreadable', file=file, reason=why))}\n")
     except KeyboardInterrupt:
         return DONE
-    return NOT_DONE
+    return NOT_READ
 
 
 def _parser(speech: Speech) -> CommandParser:
@@ -103,7 +103,7 @@ def _parser(speech: Speech) -> CommandParser:
 def _once(command: _Command, state: MailboxState) -> int:
     context = command.opened()
     with _server(context, command) as server:
-        return NOT_ALL_ANSWERED if _pass(server, context, command, state).failed else DONE
+        return NOT_DONE if _pass(server, context, command, state).failed else DONE
 
 
 def _watch(command: _Command, state: MailboxState) -> int:
@@ -132,7 +132,7 @@ def _watch(command: _Command, state: MailboxState) -> int:
 
 def _wait(server: Server) -> None:
     if server.announces_changes():
-        server.wait(IDLE_S)
+        server.wait(IMAP_IDLE_S)
     else:
         time.sleep(POLL_S)
 

@@ -20,6 +20,7 @@ from ledgerstone.application.resolving import ResolvedRequest
 from ledgerstone.cli import mailbox
 from ledgerstone.cli.context import CliContext, context_for, locale_language
 from ledgerstone.cli.enquiries import enquiry_text, read_file
+from ledgerstone.cli.exit_status import DONE, NOT_DONE, NOT_READ
 from ledgerstone.cli.parsing import CommandParser
 from ledgerstone.cli.quiet import quietly
 from ledgerstone.codec.links import link_members, offer_of
@@ -40,7 +41,6 @@ from ledgerstone.quote import Quote
 from ledgerstone.wording import Message, Speech, speech_in, speech_of
 from ledgerstone.wording.profile_faults import fault_lines
 
-QUOTED, SENT_BACK, NOT_READ = 0, 1, 2
 _KEYS = "LEDGERSTONE_SIGNING_KEYS"
 
 
@@ -132,12 +132,12 @@ def _quote(context: CliContext, options: argparse.Namespace) -> int:
             context.out.write(
                 quote_text(answer, offer.name, link, quoting.workshop.tax.name, speech)
             )
-        return QUOTED
+        return DONE
     if options.json:
         _write_json(context, write_sent_back(answer, document, quoting))
     else:
         context.out.write(sent_back_text(answer, speech_of(answer.order, quoting.workshop)))
-    return SENT_BACK
+    return NOT_DONE
 
 
 def _reply(context: CliContext, options: argparse.Namespace) -> int:
@@ -152,14 +152,14 @@ def _reply(context: CliContext, options: argparse.Namespace) -> int:
         with options.draft.open("xb") as file:
             file.write(make_draft(ask, context.quoting, templates))
         _wrote_draft(context, options.draft)
-        return QUOTED
+        return DONE
     made = make_reply(ask, context.quoting, templates)
     if options.json:
         _write_json(context, made)
     else:
         subject = context.speech.say(Message("terminal-subject", subject=made["subject"]))
         context.out.write(f"{subject}\n\n{made['text']}")
-    return QUOTED
+    return DONE
 
 
 def _job_sheet(context: CliContext, options: argparse.Namespace) -> int:
@@ -176,7 +176,7 @@ def _job_sheet(context: CliContext, options: argparse.Namespace) -> int:
         _write_json(context, paper_members(paper))
     else:
         context.out.write(pages_text(paper.content["pages"], context.speech))
-    return QUOTED
+    return DONE
 
 
 def _enquiry(context: CliContext, options: argparse.Namespace) -> int:
@@ -185,14 +185,14 @@ def _enquiry(context: CliContext, options: argparse.Namespace) -> int:
         _write_json(context, read)
     else:
         context.out.write(enquiry_text(read, context.speech))
-    return QUOTED if read["is_enquiry"] else SENT_BACK
+    return DONE if read["is_enquiry"] else NOT_DONE
 
 
 def _answer(context: CliContext, options: argparse.Namespace) -> int:
     read = read_file(options.order, context.quoting.workshop)
     context.out.write(enquiry_text(read, context.speech))
     if not read["is_enquiry"]:
-        return SENT_BACK
+        return NOT_DONE
     templates = templates_in(context.settings.workshop_path.parent)
     path = options.draft or Path(
         "answer.eml" if options.order == "-" else f"{options.order}.answer.eml"
@@ -201,7 +201,7 @@ def _answer(context: CliContext, options: argparse.Namespace) -> int:
         file.write(make_answer(read, context.quoting, templates))
     context.out.write("\n")
     _wrote_draft(context, path)
-    return QUOTED
+    return DONE
 
 
 _COMMANDS: Final = {

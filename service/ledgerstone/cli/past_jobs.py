@@ -12,6 +12,7 @@ from typing import Any, TextIO
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.past_jobs import line_of, read_jobs, report, try_job
 from ledgerstone.cli.context import locale_language
+from ledgerstone.cli.exit_status import DONE, NOT_DONE, NOT_READ
 from ledgerstone.cli.parsing import CommandParser
 from ledgerstone.codec.strict_json import read_json
 from ledgerstone.codec.tokens import Tokens
@@ -52,17 +53,17 @@ def run(
             f"{options.file}:{line_of(text, found)}: {found.pointer}: {speech.say(found.message)}\n"
             for found in fault.faults
         )
-        return 1
+        return NOT_DONE
     except ProfileError as fault:
         err.writelines(fault_lines(fault, str(options.workshop)))
-        return 1
+        return NOT_DONE
     except (OSError, UnicodeDecodeError) as fault:
         reason = str(getattr(fault, "strerror", None) or type(fault).__name__)
         unreadable = Message("cli-unreadable", file=str(options.file), reason=reason)
         err.write(f"{speech.say(unreadable)}\n")
-        return 2
+        return NOT_READ
     out.write(report(tried, workshop, speech))
-    return 0
+    return DONE
 
 
 def _parser(speech: Speech) -> CommandParser:

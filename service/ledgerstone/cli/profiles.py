@@ -20,6 +20,7 @@ from ledgerstone.cli.asking import (
     confirmed_paths,
 )
 from ledgerstone.cli.context import locale_language
+from ledgerstone.cli.exit_status import DONE, NOT_DONE, NOT_READ
 from ledgerstone.cli.finishing import finish
 from ledgerstone.cli.moving import in_country
 from ledgerstone.cli.parsing import CommandParser
@@ -45,7 +46,6 @@ from ledgerstone.workshop.loader import (
 from ledgerstone.workshop.starting import as_started, profile_text_of, starting_profile
 from ledgerstone.workshop.summary import open_values, second_looks, summary
 
-DONE, NOT_DONE, NO_FILE = 0, 1, 2
 _USUAL_COUNTRY = "GB"
 _SERVE: Final = Path(__file__).resolve().parents[2] / "serve"
 _WRITABLE: Final = "LEDGERSTONE_WORKSHOP_WRITABLE"
@@ -91,7 +91,7 @@ def _check(file: Path, out: TextIO, err: TextIO, environment: Mapping[str, str])
         text = profile_text(file)
     except ProfileError as error:
         err.writelines(_printed(file, error, maker_speech(error, locale_language(environment))))
-        return NO_FILE
+        return NOT_READ
     try:
         workshop = read_profile(text)
         sentences_in(file.parent)
@@ -154,7 +154,7 @@ def _init(
         content, speech = _started(options, answers, out, speech)
     except Unanswered:
         err.write(f"\n{speech.say(Message('init-unanswered'))}\n")
-        return NO_FILE
+        return NOT_READ
     try:
         with file.open("x", encoding="utf-8", newline="\n") as started:
             started.write(content)
@@ -163,7 +163,7 @@ def _init(
         return NOT_DONE
     except (OSError, ValueError) as reason:
         err.write(f"{file}: {speech.say(Message('init-unwritable', reason=_reason(reason)))}\n")
-        return NO_FILE
+        return NOT_READ
     check = f"{_here(Path(sys.executable))} -m ledgerstone.workshop check {shlex.quote(str(file))}"
     out.write(f"{speech.say(Message('init-wrote', file=str(file), check=check))}\n")
     if _SERVE.is_file():

@@ -18,6 +18,7 @@ from pathlib import Path
 from typing import Literal, TextIO, cast
 
 from ledgerstone.cli.context import locale_language
+from ledgerstone.cli.exit_status import DONE, NOT_DONE, NOT_READ
 from ledgerstone.cli.parsing import CommandParser
 from ledgerstone.message import Figure, Message
 from ledgerstone.shade.colour import Lab
@@ -25,8 +26,7 @@ from ledgerstone.shade.curve import DOSES_THAT_PROVE, PigmentCurve, fit_curve
 from ledgerstone.wording import Speech, speech_in
 from ledgerstone.workshop.records import PigmentSample
 
-DONE, NOT_DONE, NO_FILE = 0, 1, 2
-COLUMNS = ("pigment", "cement", "dose_percent", "lightness", "a", "b")
+READING_COLUMNS = ("pigment", "cement", "dose_percent", "lightness", "a", "b")
 _BOUNDS = {"dose_percent": (0, 15), "lightness": (0, 100), "a": (-128, 128), "b": (-128, 128)}
 LARGE_MISS_DELTA_E = 3.0  # visible side by side: check the tile or its reading
 
@@ -65,7 +65,7 @@ def run(
     except (OSError, UnicodeDecodeError, ValueError, csv.Error) as reason:
         why = str(getattr(reason, "strerror", "") or type(reason).__name__)
         err.write(f"{speech.say(Message('cli-unreadable', file=str(file), reason=why))}\n")
-        return NO_FILE
+        return NOT_READ
     readings, faults = _readings(rows)
     faults = faults or [("", lacking) for lacking in _lacking(readings)]
     if faults:
@@ -78,7 +78,7 @@ def run(
 def _parser(speech: Speech) -> CommandParser:
     parser = CommandParser(speech, "shade", prog="python -m ledgerstone.shade")
     fit = parser.add_command(parser.add_commands("fit"), "fit")
-    fit.epilog = ",".join(COLUMNS)
+    fit.epilog = ",".join(READING_COLUMNS)
     fit.add_path("file", metavar="FILE.csv", about="tiles-file")
     return parser
 
@@ -98,8 +98,8 @@ def _readings(
     rows: Sequence[Mapping[str, str]],
 ) -> tuple[list[_Reading], list[tuple[str, Message]]]:
     """Return the readings, and for each line that cannot be read its number and the reason."""
-    if not rows or not set(COLUMNS) <= rows[0].keys():
-        return [], [(":1", Message("shades-unheaded", columns=",".join(COLUMNS)))]
+    if not rows or not set(READING_COLUMNS) <= rows[0].keys():
+        return [], [(":1", Message("shades-unheaded", columns=",".join(READING_COLUMNS)))]
     readings, faults = [], []
     for line, row in enumerate(rows, 2):
         try:
@@ -112,7 +112,7 @@ def _readings(
 def _reading(row: Mapping[str, str]) -> _Reading:
     if row["cement"] not in ("grey", "white"):
         raise _ReadingFault(Message("shades-cement", found=row["cement"][:40]))
-    dose, *lab = (_number(row[name], name) for name in COLUMNS[2:])
+    dose, *lab = (_number(row[name], name) for name in READING_COLUMNS[2:])
     if dose > 0 and not row["pigment"]:
         raise _ReadingFault(Message("shades-unnamed"))
     cement = cast("Literal['grey', 'white']", row["cement"])
@@ -146,7 +146,9 @@ def _profile_lines(readings: Sequence[_Reading], speech: Speech) -> Iterator[str
     yield f"# {speech.say(Message('shades-bases'))}"
     for cement, lab in bases.items():
         yield f'\n[[shade.bases]]\ncement = "{cement}"'
-        yield from (f"{key} = {value:g}" for key, value in zip(COLUMNS[3:], lab, strict=True))
+        yield from (
+            f"{key} = {value:g}" for key, value in zip(READING_COLUMNS[3:], lab, strict=True)
+        )
     for name in dict.fromkeys(r.pigment for r in readings if r.pigment):
         samples = [_sample(r) for r in readings if r.pigment == name]
         yield f"\n# {speech.say(Message('shades-pigment', name=name))}"
@@ -173,7 +175,7 @@ def _sample(reading: _Reading) -> PigmentSample:
 
 
 def _written(sample: PigmentSample) -> str:
-    numbers = (f"{key} = {getattr(sample, key):g}" for key in COLUMNS[2:])
+    numbers = (f"{key} = {getattr(sample, key):g}" for key in READING_COLUMNS[2:])
     return ", ".join([f'cement = "{sample.cement}"', *numbers])
 
 

@@ -9,17 +9,17 @@ from typing import Any, Final
 from ledgerstone.cli.question import Question, one_key, raw_of, shown_of, with_answers
 from ledgerstone.message import Message
 from ledgerstone.wording import workshop_speech
-from ledgerstone.workshop.bags import ASKED, BAG, UNTESTED_PERCENT
+from ledgerstone.workshop.bags import ASKED_OF_A_BAG, BAG, UNTESTED_PERCENT
 from ledgerstone.workshop.records import Bag, Constituent, DeliveryArea, Workshop
 from ledgerstone.workshop.schemas import read_value
-from ledgerstone.workshop.standing import WARMTH
+from ledgerstone.workshop.standing import WARMTH_PATH
 from ledgerstone.workshop.values import ValueRejected
 from ledgerstone.workshop.warmth import by_month
 
 NONE: Final = "none"
 _NONE: Final = frozenset({NONE, "no", "nein", "keine", "keiner", "kein", "-", "0"})
 _LIST: Final = re.compile(r"[;,]\s+|;")
-_OF_A_BAG: Final = tuple(key for key in ASKED if key != "name")
+_OF_A_BAG: Final = tuple(key for key in ASKED_OF_A_BAG if key != "name")
 _TIMES: Final = re.compile(r"\s*[x×*]\s*|\s+by\s+", re.IGNORECASE)
 
 
@@ -160,8 +160,8 @@ def _warmth(workshop: Workshop, answer: str) -> Workshop:
     """Set how warm the workshop is by month, of one number or of winter's and summer's."""
     if answer == _warmth_now(workshop):
         return workshop
-    raw = [raw_of(part, WARMTH, workshop) for part in answer.replace(";", " ").split()]
-    read = read_value(type(workshop.handling), WARMTH[1], raw)
+    raw = [raw_of(part, WARMTH_PATH, workshop) for part in answer.replace(";", " ").split()]
+    read = read_value(type(workshop.handling), WARMTH_PATH[1], raw)
     if len(read) not in (1, 2):
         raise ValueRejected(Message("init-warmth"))
     months = by_month(read[0], read[-1], workshop.workshop.country)
@@ -171,7 +171,9 @@ def _warmth(workshop: Workshop, answer: str) -> Workshop:
 
 def _warmth_now(workshop: Workshop) -> str:
     by_month = workshop.handling.workshop_c
-    return " ".join(shown_of(round(c), WARMTH, workshop) for c in (min(by_month), max(by_month)))
+    return " ".join(
+        shown_of(round(c), WARMTH_PATH, workshop) for c in (min(by_month), max(by_month))
+    )
 
 
 QUESTIONS: Final[tuple[Question, ...]] = (
@@ -214,7 +216,7 @@ QUESTIONS: Final[tuple[Question, ...]] = (
     one_key("boards", "price_per_sheet", asks="board"),
     one_key("calendar", "hands"),
     one_key("calendar", "orders_ahead_days"),
-    Question("warmth", (WARMTH,), _warmth, _warmth_now),
+    Question("warmth", (WARMTH_PATH,), _warmth, _warmth_now),
     Question(
         "postcodes",
         (("areas", 0, "name"), ("areas", 0, "postcodes")),

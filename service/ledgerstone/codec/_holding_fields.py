@@ -8,7 +8,7 @@ from typing import Any
 from marshmallow import Schema, ValidationError, fields
 
 from ledgerstone.codec._strict import (
-    MAX_NAMED,
+    MAX_UNKNOWN_KEYS,
     Labelled,
     Strict,
     field_metadata,
@@ -129,7 +129,7 @@ class BySideField(Labelled, fields.Field[Any]):
         faults: dict[str, Any] = {}
         sides: dict[str, Any] = {}
         for name, member in value.items():
-            if len(faults) >= MAX_NAMED:
+            if len(faults) >= MAX_UNKNOWN_KEYS:
                 break
             if not self.known(name):
                 faults[name] = [Message("field-not-side", value=shown(name), field=self.called)]

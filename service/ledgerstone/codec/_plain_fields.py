@@ -28,7 +28,7 @@ from ledgerstone.json_types import JSON
 from ledgerstone.message import Message
 from ledgerstone.quantities import CANONICAL, Length
 
-LONGEST_TEXT = 120
+LONGEST_ORDER_TEXT = 120
 FURTHEST_MM = 20_000.0
 _NOISE_MM = Fraction(1, 1000)  # a smaller length is a rounding error of the caller
 
@@ -91,7 +91,7 @@ class TextField(Labelled, fields.Field[str]):
     """A short text without hidden characters, in Unicode's composed form."""
 
     def __init__(
-        self, label: str, *, about: str = "", longest: int = LONGEST_TEXT, **more: Any
+        self, label: str, *, about: str = "", longest: int = LONGEST_ORDER_TEXT, **more: Any
     ) -> None:
         super().__init__(
             metadata=field_metadata(label, about),

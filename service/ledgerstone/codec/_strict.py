@@ -13,7 +13,7 @@ from marshmallow import EXCLUDE, Schema, ValidationError, validates_schema
 from ledgerstone.codec.plain_text import dotted
 from ledgerstone.message import Message
 
-MAX_NAMED = 50
+MAX_UNKNOWN_KEYS = 50
 
 
 def shown(value: object) -> str:
@@ -75,7 +75,7 @@ class Strict(Schema):
         if not isinstance(original, Mapping):
             return
         keys = set(self._keys)
-        unknown = list(islice((key for key in original if key not in keys), MAX_NAMED))
+        unknown = list(islice((key for key in original if key not in keys), MAX_UNKNOWN_KEYS))
         if unknown:
             raise ValidationError({key: [self._unknown_key(key)] for key in unknown})
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ledgerstone.codec._holding_fields import BySideField, KindField, ListField, ObjectField
 from ledgerstone.codec._plain_fields import (
     FURTHEST_MM,
-    LONGEST_TEXT,
+    LONGEST_ORDER_TEXT,
     ChoiceField,
     CoordinateField,
     LengthField,
@@ -14,7 +14,7 @@ from ledgerstone.codec._plain_fields import (
     YesNoField,
 )
 from ledgerstone.codec._strict import (
-    MAX_NAMED,
+    MAX_UNKNOWN_KEYS,
     Strict,
     field_name,
     missing,
@@ -26,8 +26,8 @@ from ledgerstone.codec._strict import (
 
 __all__ = [
     "FURTHEST_MM",
-    "LONGEST_TEXT",
-    "MAX_NAMED",
+    "LONGEST_ORDER_TEXT",
+    "MAX_UNKNOWN_KEYS",
     "BySideField",
     "ChoiceField",
     "CoordinateField",

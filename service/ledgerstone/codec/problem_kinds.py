@@ -33,10 +33,10 @@ class ProblemKind:
         return Message("problem-usual", kind=self.name)
 
 
-SENT_BACK = ProblemKind("cannot-do-as-asked", 422)
+SENT_BACK_PROBLEM = ProblemKind("cannot-do-as-asked", 422)
 TOO_INTRICATE = ProblemKind("too-intricate", 422)
 
-PLAIN: tuple[ProblemKind, ...] = (
+PLAIN_PROBLEMS: tuple[ProblemKind, ...] = (
     ProblemKind("not-understood", 400),
     ProblemKind("key-needed", 401),
     ProblemKind("not-found", 404),
@@ -57,5 +57,5 @@ PLAIN: tuple[ProblemKind, ...] = (
     ProblemKind("busy", 503),
     ProblemKind("no-answer-in-time", 504),
 )
-KINDS: tuple[ProblemKind, ...] = (*PLAIN, SENT_BACK, TOO_INTRICATE)
-BY_STATUS = {kind.status: kind for kind in PLAIN}
+PROBLEM_KINDS: tuple[ProblemKind, ...] = (*PLAIN_PROBLEMS, SENT_BACK_PROBLEM, TOO_INTRICATE)
+BY_STATUS = {kind.status: kind for kind in PLAIN_PROBLEMS}

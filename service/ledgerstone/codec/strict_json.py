@@ -11,7 +11,7 @@ from ledgerstone.errors import NotJSON
 from ledgerstone.json_types import JSON
 from ledgerstone.message import Message
 
-DEEPEST = 32
+MAX_JSON_DEPTH = 32
 LARGEST_BYTES = 64 * 1024
 LONGEST_KEY = 120
 # The beginnings of the standard library's messages, and our message for each.
@@ -70,8 +70,8 @@ def _check_depth(text: str) -> None:
     depth = 0
     for bracket in _BRACKETS_OUTSIDE_STRINGS.findall(text):
         depth += {"[": 1, "{": 1, "]": -1, "}": -1}.get(bracket, 0)
-        if depth > DEEPEST:
-            raise NotJSON(Message("json-too-deep", levels=DEEPEST))
+        if depth > MAX_JSON_DEPTH:
+            raise NotJSON(Message("json-too-deep", levels=MAX_JSON_DEPTH))
 
 
 def _no_constant(name: str) -> float:

@@ -6,7 +6,7 @@ another dictionary would need another salt in ``tokens``. The likeliest words ar
 
 from __future__ import annotations
 
-WORDS = (
+PRESET_DICTIONARY = (
     b'"corner_radii":{"front-left":"","front-right":"","back-left":"","back-right":""'
     b'{"kind":"polygon","points":[{"x":"","y":""}'
     b'"turn_degrees":45.0,"open_to":"front","heat":true,"size_from":"template-to-follow"'

@@ -12,7 +12,7 @@ from typing import Any
 from itsdangerous import BadSignature, Signer
 from itsdangerous.encoding import base64_decode, base64_encode
 
-from ledgerstone.codec.token_words import WORDS
+from ledgerstone.codec.token_words import PRESET_DICTIONARY
 from ledgerstone.errors import TokenError
 
 LONGEST_TOKEN = 8000  # with its path and method it fits the 8190 bytes of gunicorn's longest line
@@ -79,13 +79,15 @@ def _check_spelling(token: str) -> None:
 
 
 def _packed(text: bytes) -> bytes:
-    packer = zlib.compressobj(9, zlib.DEFLATED, _RAW_DEFLATE, 9, zlib.Z_DEFAULT_STRATEGY, WORDS)
+    packer = zlib.compressobj(
+        9, zlib.DEFLATED, _RAW_DEFLATE, 9, zlib.Z_DEFAULT_STRATEGY, PRESET_DICTIONARY
+    )
     return packer.compress(text) + packer.flush()
 
 
 def _unpacked(packed: bytes) -> bytes:
     """Inflate a token's content, at most ``LONGEST_CONTENT`` bytes."""
-    inflater = zlib.decompressobj(_RAW_DEFLATE, WORDS)
+    inflater = zlib.decompressobj(_RAW_DEFLATE, PRESET_DICTIONARY)
     text = inflater.decompress(packed, LONGEST_CONTENT)
     if not inflater.eof or inflater.unused_data:
         raise TokenError(_NOT_OURS)

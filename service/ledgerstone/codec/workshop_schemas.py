@@ -31,8 +31,8 @@ from ledgerstone.codec.fields import (
 from ledgerstone.codec.service_schemas import ProfileValuesSchema
 from ledgerstone.workshop.describing import SUBJECTS
 from ledgerstone.workshop.first_quote import STEPS
-from ledgerstone.workshop.members import KINDS
-from ledgerstone.workshop.standing import WORDS
+from ledgerstone.workshop.members import MEMBER_KINDS
+from ledgerstone.workshop.standing import STANDINGS
 
 OPERATIONS: Final = (
     "set",
@@ -204,7 +204,7 @@ class ProfileValueSchema(AnswerSchema):
     pointer = Text("JSON Pointer to it in the profile.")
     kind = OneOf(
         "The kind of value that is valid there.",
-        [kind for kind in KINDS if kind not in ("table", "items")],
+        [kind for kind in MEMBER_KINDS if kind not in ("table", "items")],
     )
     label = Text("Its label on the form.")
     help = Text("The file's comments beside and above it.")
@@ -226,7 +226,7 @@ class ProfileValueSchema(AnswerSchema):
         fields.String(),
         absent="Absent if any value of its kind is valid.",
     )
-    standing = OneOf("The value's origin.", WORDS, absent="Absent if it is left out.")
+    standing = OneOf("The value's origin.", STANDINGS, absent="Absent if it is left out.")
 
 
 class WorkshopFormSchema(AnswerSchema):

@@ -17,7 +17,7 @@ from ledgerstone.contract.page_document import document_in
 from ledgerstone.contract.page_messages import messages_script
 from ledgerstone.contract.page_types import page_types
 from ledgerstone.wording import LANGUAGES
-from ledgerstone.wording.page import DESK, WORKSHOP
+from ledgerstone.wording.page import DESK_TEXTS, WORKSHOP_TEXTS
 
 
 def _page_in(language: str) -> str:
@@ -35,7 +35,7 @@ MADE: dict[str, Callable[[], str]] = {
     **{f"messages.{language}": partial(_messages_of, language) for language in LANGUAGES},
     **{
         f"{folder}-messages.{language}": partial(messages_script, language, folder)
-        for folder in (DESK, WORKSHOP)
+        for folder in (DESK_TEXTS, WORKSHOP_TEXTS)
         for language in LANGUAGES
     },
 }

@@ -8,8 +8,8 @@ from typing import Literal
 
 from marshmallow import Schema
 
-JSON_TYPE, PROBLEM = "application/json", "application/problem+json"
-PDF, HTML = "application/pdf", "text/html"
+from ledgerstone.media_types import PROBLEM_TYPE
+
 BodyForm = type[Schema] | Literal["text", "bytes", "document"]
 
 
@@ -52,4 +52,4 @@ class Call:
 
 def problem_answer(about: str, *forms: BodyForm) -> Response:
     """Describe an answer that is a problem."""
-    return Response(about, {PROBLEM: forms if len(forms) > 1 else forms[0]})
+    return Response(about, {PROBLEM_TYPE: forms if len(forms) > 1 else forms[0]})

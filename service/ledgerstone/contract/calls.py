@@ -14,10 +14,11 @@ from ledgerstone.codec.problem_schemas import NotUnderstoodSchema, ProblemSchema
 from ledgerstone.codec.quote_schemas import QuoteSchema
 from ledgerstone.codec.request_schemas import AskSchema, JobAskSchema, ReplyAskSchema, RequestSchema
 from ledgerstone.codec.service_schemas import HealthSchema, RequestedSchema
-from ledgerstone.contract.call import HTML, JSON_TYPE, PDF, BodyForm, Call, Response, problem_answer
+from ledgerstone.contract.call import BodyForm, Call, Response, problem_answer
 from ledgerstone.contract.desk_call import DESK_CALLS
 from ledgerstone.contract.enquiry_call import ENQUIRY_CALL
 from ledgerstone.contract.placing_call import PLACING_CALL
+from ledgerstone.media_types import DXF, EML, HTML, ICS, JSON_TYPE, PDF, PNG, SVG, TEXT
 
 _NO_ORDER = "What is asked, or the order in it, was not understood."
 _READ = (406, 408, 413, 415)  # what any body can be refused for
@@ -137,9 +138,7 @@ _PAPERS: Final = (
         ),
         takes=ReplyAskSchema,
         answers={
-            200: Response(
-                "The letter, or its draft.", {JSON_TYPE: ReplySchema, "message/rfc822": "text"}
-            ),
+            200: Response("The letter, or its draft.", {JSON_TYPE: ReplySchema, EML: "text"}),
             400: problem_answer(_NO_ORDER, NotUnderstoodSchema),
             422: _TOO_INTRICATE,
         },
@@ -181,9 +180,9 @@ _PAPERS: Final = (
                     JSON_TYPE: JobSheetSchema,
                     HTML: "text",
                     PDF: "bytes",
-                    "text/calendar": "text",
-                    "image/vnd.dxf": "text",
-                    "image/svg+xml": "text",
+                    ICS: "text",
+                    DXF: "text",
+                    SVG: "text",
                 },
             ),
             **_PAPERS_REFUSED,
@@ -230,7 +229,7 @@ _DRAWINGS: Final = (
         "{name}.svg",
         "getDrawing",
         "One drawing",
-        ("image/svg+xml", "text"),
+        (SVG, "text"),
         ("DrawingName", "SlabNumber", "PictureWidth"),
         maker="may",
     ),
@@ -238,7 +237,7 @@ _DRAWINGS: Final = (
         "{name}.png",
         "getPicture",
         "One drawing as a picture, for emails",
-        ("image/png", "bytes"),
+        (PNG, "bytes"),
         ("PictureName", "SlabNumber", "PictureWidth"),
     ),
     _drawing(
@@ -282,7 +281,7 @@ _SERVICE: Final = (
             "Prometheus' text format, of all workers together. Answered to the machine itself, and"
             " elsewhere to the maker's key. No label is of a person."
         ),
-        answers={200: Response("The counters, as text.", {"text/plain": "text"})},
+        answers={200: Response("The counters, as text.", {TEXT: "text"})},
         refusals=(401,),
         maker="may",
     ),
@@ -292,7 +291,7 @@ _SERVICE: Final = (
         tag="service",
         summary="What a problem's type means",
         parameters=("ProblemKind",),
-        answers={200: Response("Its meaning, in words.", {"text/plain": "text"})},
+        answers={200: Response("Its meaning, in words.", {TEXT: "text"})},
         refusals=(404,),
     ),
 )

@@ -7,8 +7,9 @@ from typing import Final
 from ledgerstone.codec.desk_schemas import DeskSchema, DraftSchema, NoteAskSchema, NoteSchema
 from ledgerstone.codec.problem_schemas import NotUnderstoodSchema, ProblemSchema
 from ledgerstone.codec.request_schemas import ReplyAskSchema
-from ledgerstone.contract.call import JSON_TYPE, Call, Response, problem_answer
+from ledgerstone.contract.call import Call, Response, problem_answer
 from ledgerstone.contract.workshop_call import WORKSHOP_CALLS
+from ledgerstone.media_types import JSON_TYPE
 
 _BODY: Final = (406, 408, 413, 415)
 _NOT_UNDERSTOOD: Final = "What is asked, or the order in it, was not understood."

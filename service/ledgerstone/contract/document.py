@@ -11,11 +11,12 @@ import yaml
 from ledgerstone.codec.problem_kinds import BY_STATUS, PROBLEMS
 from ledgerstone.codec.problem_schemas import PROBLEM as PROBLEM_ANSWER
 from ledgerstone.codec.problem_schemas import ProblemSchema
-from ledgerstone.contract.call import JSON_TYPE, PROBLEM, BodyForm, Call, Response
+from ledgerstone.contract.call import BodyForm, Call, Response
 from ledgerstone.contract.calls import CALLS
 from ledgerstone.contract.examples import INSTANCE, Example, examples
 from ledgerstone.contract.parameters import HEADERS, PARAMETERS
 from ledgerstone.contract.schemas import Components, JSONSchema
+from ledgerstone.media_types import JSON_TYPE, PROBLEM_TYPE
 from ledgerstone.wording import english
 
 _ABOUT = """\
@@ -192,7 +193,7 @@ def _problems(components: Components) -> dict[str, Any]:
             "description": f"{english(kind.title)}. {english(kind.usual)}",
             "headers": {**_REQUEST_ID, **(_WAIT if status in (429, 503) else {})},
             "content": {
-                PROBLEM: {
+                PROBLEM_TYPE: {
                     "schema": components.ref(ProblemSchema),
                     "examples": {kind.name: {"value": _problem(status)}},
                 }

@@ -6,7 +6,8 @@ from typing import Final
 
 from ledgerstone.codec.enquiry_schemas import EnquiryAskSchema, EnquirySchema
 from ledgerstone.codec.problem_schemas import NotUnderstoodSchema
-from ledgerstone.contract.call import JSON_TYPE, Call, Response, problem_answer
+from ledgerstone.contract.call import Call, Response, problem_answer
+from ledgerstone.media_types import JSON_TYPE
 
 _ABOUT: Final = (
     "Each value with the words it came from; what was guessed, what is doubtful and what to ask."

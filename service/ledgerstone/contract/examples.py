@@ -20,7 +20,6 @@ from ledgerstone.application.requesting import send_request
 from ledgerstone.application.workshop_form import version_of
 from ledgerstone.codec.desk_schemas import DRAFT
 from ledgerstone.codec.tokens import Tokens
-from ledgerstone.contract.call import JSON_TYPE, PROBLEM
 from ledgerstone.contract.calls import CALLS
 from ledgerstone.contract.example_orders import (
     BASIN_NEAR_THE_FRONT,
@@ -31,6 +30,7 @@ from ledgerstone.contract.example_orders import (
 )
 from ledgerstone.errors import NotUnderstood, TooIntricate
 from ledgerstone.json_types import JSON
+from ledgerstone.media_types import JSON_TYPE, PROBLEM_TYPE
 from ledgerstone.message import Message
 from ledgerstone.order import MAX_SLABS
 from ledgerstone.settings import Settings
@@ -146,7 +146,7 @@ def examples() -> tuple[Example, ...]:
     answered = [_answered(request, client) for request in _asked(quote["token"], drawing, tokens)]
     intricate = Example("createQuote", "too_intricate", "/v1/quotes", is_posted=False)
     document = _problem_of(TooIntricate(MAX_SLABS), app)
-    refused = replace(intricate, status=422, mimetype=PROBLEM, answer=document)
+    refused = replace(intricate, status=422, mimetype=PROBLEM_TYPE, answer=document)
     others = (
         ("createDrawings", "/v1/drawings"),
         ("createPlacing", "/v1/placings"),
@@ -163,7 +163,7 @@ def _filed(app: Flask) -> Iterator[Example]:
     answer = DRAFT.dump({"says": speech_in("en").say(Message("draft-filed"))})
     yield replace(filed, status=200, mimetype=JSON_TYPE, answer=answer)
     problem = _problem_of(NotUnderstood.whole(Message("token-or-order")), app)
-    yield replace(filed, name="nothing_asked", status=400, mimetype=PROBLEM, answer=problem)
+    yield replace(filed, name="nothing_asked", status=400, mimetype=PROBLEM_TYPE, answer=problem)
 
 
 def _problem_of(fault: Exception, app: Flask) -> dict[str, Any]:
@@ -187,7 +187,7 @@ def _requested(token: str, app: Flask) -> Iterator[Example]:
         )
     except NotUnderstood as fault:
         problem = _problem_of(fault, app)
-        yield replace(request, name="no_quote", status=400, mimetype=PROBLEM, answer=problem)
+        yield replace(request, name="no_quote", status=400, mimetype=PROBLEM_TYPE, answer=problem)
 
 
 def _withdrawn(drawing: str, tokens: Tokens) -> str:

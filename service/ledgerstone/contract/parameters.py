@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.application.notes import KINDS as NOTES
+from ledgerstone.application.notes import NOTE_KINDS as NOTES
 from ledgerstone.codec.order_schemas import MAX_CUTOUTS, MAX_SLABS
 from ledgerstone.codec.tokens import LONGEST_TOKEN
 from ledgerstone.contract.schemas import JSONSchema

@@ -6,7 +6,8 @@ from typing import Final
 
 from ledgerstone.codec.placing_schemas import PlacingAskSchema, PlacingSchema
 from ledgerstone.codec.problem_schemas import NotUnderstoodSchema, ProblemSchema
-from ledgerstone.contract.call import JSON_TYPE, Call, Response, problem_answer
+from ledgerstone.contract.call import Call, Response, problem_answer
+from ledgerstone.media_types import JSON_TYPE
 
 PLACING_CALL: Final = Call(
     path="/v1/placings",

@@ -6,7 +6,8 @@ from typing import Final
 
 from ledgerstone.codec.problem_schemas import NotUnderstoodSchema
 from ledgerstone.codec.workshop_schemas import WorkshopFormSchema, WorkshopTrialSchema
-from ledgerstone.contract.call import JSON_TYPE, Call, Response, problem_answer
+from ledgerstone.contract.call import Call, Response, problem_answer
+from ledgerstone.media_types import JSON_TYPE
 
 _BODY: Final = (406, 408, 413, 415)
 

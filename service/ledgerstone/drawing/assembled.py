@@ -33,7 +33,7 @@ from ledgerstone.drawing.lettering import (
     INK,
     PAPER,
     PENCIL,
-    SLAB,
+    SLAB_FILL,
     lettered,
     wrapped,
 )
@@ -133,7 +133,7 @@ def _pieces(
             element(
                 "path",
                 d=_path(stand.of(shape.outline)),
-                fill=SLAB,
+                fill=SLAB_FILL,
                 stroke=INK,
                 stroke_width=2 * pen,
                 stroke_linejoin="round",

@@ -21,7 +21,7 @@ from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
 from ledgerstone.workshop.records import Boards
 
-APART_MM: Final = 60.0
+PARTS_APART_MM: Final = 60.0
 LETTERS_MM: Final = 12.0
 
 
@@ -100,7 +100,7 @@ def cut_layout(
         labels += [replace(label, text=strip_named(label.text)) for label in named]
         low = min(low, low_here)
         base_mm = part.shape.length_mm + 2 * boards.margin_mm
-        x += max(base_mm, wide) + APART_MM
+        x += max(base_mm, wide) + PARTS_APART_MM
     high = max(part.shape.width_mm for part in parts) + boards.margin_mm
     for i, note in enumerate(reversed(notes)):
         labels.append(CutLabel((0.0, high + (2 * i + 1) * LETTERS_MM), note))
@@ -168,7 +168,7 @@ def _strips(
 ) -> tuple[list[CutLine], list[CutLabel], float, float]:
     """Lay the strips of the sides under the plan, flat, one below the other."""
     lines, labels = [], []
-    widest, y = 0.0, -boards.margin_mm - APART_MM
+    widest, y = 0.0, -boards.margin_mm - PARTS_APART_MM
     bent = [SheetPart(c.name, c.length_mm, c.height_mm, 1) for c in part.mould.curves]
     for layer, pieces in (("SIDES", part.mould.sides), ("CURVES", bent)):
         for piece in pieces:
@@ -177,6 +177,6 @@ def _strips(
                 size = piece.length_mm, piece.width_mm
                 lines.append(CutLine(f"{number}-{layer}", _rectangle((x, y), size)))
                 labels.append(CutLabel((x + LETTERS_MM, y + LETTERS_MM / 2), piece.name))
-                y -= APART_MM / 2
+                y -= PARTS_APART_MM / 2
                 widest = max(widest, piece.length_mm)
     return lines, labels, widest, y

@@ -20,7 +20,7 @@ from ledgerstone.shape import Shape
 
 FIRST = 30.0  # from the slab to the running line: room for a side's letter
 BESIDE = 34.0  # from the slab to the overall on its right
-TICK = 4.0
+TICK_LENGTH = 4.0
 BEND = 20.0  # from the running line to its figures
 LINE = SMALL + 4
 OVERALL = 26.0
@@ -106,7 +106,7 @@ def along_front(
     drawn += _running(x0, x1, line, across=False) if texts else []
     for station, tick, place, text in zip(shown, ticks, places, texts, strict=True):
         drawn.append(_extension((tick, y + 3), (tick, line), station.kind))
-        drawn.append(_leader([(tick, line), (tick, line + TICK), (place, line + BEND - 4)]))
+        drawn.append(_leader([(tick, line), (tick, line + TICK_LENGTH), (place, line + BEND - 4)]))
         if upright:
             at = (place + SMALL * 0.36, line + BEND)
             drawn.append(lettered(text, at, SMALL, anchor="end", turn=-90, halo=PAPER))
@@ -157,7 +157,7 @@ def along_left(
     drawn = _running(y0, y1, line, across=True) if texts else []
     for station, tick, place, text in zip(shown, ticks, places, texts, strict=True):
         drawn.append(_extension((x - 3, tick), (line, tick), station.kind))
-        drawn.append(_leader([(line, tick), (line - TICK, tick), (line - BEND + 4, place)]))
+        drawn.append(_leader([(line, tick), (line - TICK_LENGTH, tick), (line - BEND + 4, place)]))
         at = (line - BEND, place + SMALL * 0.36)
         drawn.append(lettered(text, at, SMALL, anchor="end"))
     lines = tuple(Box(line, t - 0.5, x, t + 0.5) for t in ticks)
@@ -171,8 +171,8 @@ def overall_right(frame: Frame, like: Length) -> list[SvgElement]:
     points = [(line, y0), (line, y1)]
     at = (line + PLAIN, (y0 + y1) / 2)
     return [
-        _extension((x + 3, y0), (line + TICK, y0), "corner"),
-        _extension((x + 3, y1), (line + TICK, y1), "corner"),
+        _extension((x + 3, y0), (line + TICK_LENGTH, y0), "corner"),
+        _extension((x + 3, y1), (line + TICK_LENGTH, y1), "corner"),
         element("path", d=path_of(points, closed=False), stroke=INK, stroke_width=1),
         _slash(line, y0),
         _slash(line, y1),
@@ -224,15 +224,21 @@ def _leader(points: list[tuple[float, float]]) -> SvgElement:
 def _slash(x: float, y: float) -> SvgElement:
     """Draw the short slanting stroke that ends an overall dimension."""
     return element(
-        "line", x1=x - TICK, y1=y + TICK, x2=x + TICK, y2=y - TICK, stroke=INK, stroke_width=1.4
+        "line",
+        x1=x - TICK_LENGTH,
+        y1=y + TICK_LENGTH,
+        x2=x + TICK_LENGTH,
+        y2=y - TICK_LENGTH,
+        stroke=INK,
+        stroke_width=1.4,
     )
 
 
 def _overall_flat(x0: float, x1: float, slab_y: float, y: float, text: str) -> list[SvgElement]:
     points = [(x0, y), (x1, y)]
     return [
-        _extension((x0, slab_y + 3), (x0, y + TICK), "corner"),
-        _extension((x1, slab_y + 3), (x1, y + TICK), "corner"),
+        _extension((x0, slab_y + 3), (x0, y + TICK_LENGTH), "corner"),
+        _extension((x1, slab_y + 3), (x1, y + TICK_LENGTH), "corner"),
         element("path", d=path_of(points, closed=False), stroke=INK, stroke_width=1),
         _slash(x0, y),
         _slash(x1, y),

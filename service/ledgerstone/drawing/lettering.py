@@ -14,7 +14,7 @@ INK: Final = "#282621"
 PENCIL: Final = "#5b564d"
 ACCENT: Final = "#94371a"
 PAPER: Final = "#fcfbf7"
-SLAB: Final = "#ebe7dd"
+SLAB_FILL: Final = "#ebe7dd"
 
 Anchor = Literal["start", "middle", "end"]
 

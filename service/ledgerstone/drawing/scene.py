@@ -20,7 +20,7 @@ from ledgerstone.drawing.tint import RGB
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape
 
-WIDTH: Final = 800.0
+VIEW_WIDTH: Final = 800.0
 _TALLEST: Final = 600.0
 _MARGIN: Final = 44.0
 _BUSY: Final = 12  # hollows from which on they are drawn coarser, to keep the picture light
@@ -112,8 +112,8 @@ def camera_for(standings: Sequence[Standing]) -> tuple[Camera, float]:
             points += [bare.at(place.x, place.y, tall) for place in taps_of(standing.piece)]
     low_x, high_x = min(p[0] for p in points), max(p[0] for p in points)
     low_y, high_y = min(p[1] for p in points), max(p[1] for p in points)
-    per_mm = min((WIDTH - 2 * _MARGIN) / (high_x - low_x), _TALLEST / (high_y - low_y))
-    left = (WIDTH - per_mm * (high_x - low_x)) / 2
+    per_mm = min((VIEW_WIDTH - 2 * _MARGIN) / (high_x - low_x), _TALLEST / (high_y - low_y))
+    left = (VIEW_WIDTH - per_mm * (high_x - low_x)) / 2
     camera = Camera(per_mm, (left - per_mm * low_x, _MARGIN - per_mm * low_y))
     tall = per_mm * (high_y - low_y) + 2 * _MARGIN + surroundings.LETTERS
     return camera, float(math.ceil(tall))

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 
 from ledgerstone.drawing.frame import MARGIN, SHEET_WIDTH, SMALL
-from ledgerstone.drawing.lettering import INK, PENCIL, SLAB, lettered, wrapped
+from ledgerstone.drawing.lettering import INK, PENCIL, SLAB_FILL, lettered, wrapped
 from ledgerstone.drawing.saying import edge_facts, edges_alike, sides_named
 from ledgerstone.drawing.svg import SvgElement, element, path_of
 from ledgerstone.message import Message
@@ -80,7 +80,7 @@ def _section(detail: Detail, slab: Slab, corner: XY, prefix: str) -> list[SvgEle
     start, end = profile[0], profile[-1]
     drawn = [
         lettered(detail.letter, (x, corner[1] + 13), SMALL + 1, bold=True),
-        element("path", d=path_of(profile), fill=SLAB),
+        element("path", d=path_of(profile), fill=SLAB_FILL),
         element("path", d=path_of(profile), fill=f"url(#{prefix}-grain)"),
         element(
             "path", d=path_of(profile, closed=False), fill="none", stroke=INK, stroke_width=1.6

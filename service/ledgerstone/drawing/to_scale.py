@@ -14,7 +14,7 @@ from ledgerstone import plane
 from ledgerstone.cutouts import kind_of
 from ledgerstone.drawing.arcs import curved_path
 from ledgerstone.drawing.frame import Frame, course_of, ring_points, simpler
-from ledgerstone.drawing.lettering import ACCENT, INK, PAPER, PENCIL, SLAB
+from ledgerstone.drawing.lettering import ACCENT, INK, PAPER, PENCIL, SLAB_FILL
 from ledgerstone.drawing.svg import SvgElement, element, number, path_of
 from ledgerstone.order import Cutout, Relief, Slab
 from ledgerstone.outline import XY, Side
@@ -50,7 +50,7 @@ def _outline(shape: Shape, frame: Frame) -> SvgElement:
     return element(
         "path",
         d=curved_path(ring_points(shape.outline.exterior)),
-        fill=SLAB,
+        fill=SLAB_FILL,
         stroke=INK,
         stroke_linejoin="round",
         data_part="outline",

@@ -14,7 +14,7 @@ from ledgerstone.child_process import run_apart
 from ledgerstone.drawing.raster import FONT_FOLDER
 
 PRINT_S: Final = 6  # of processor time; the longest job sheet takes half of one
-WAIT_S: Final = 12.0  # a worker has 20 s for a request
+PRINT_WAIT_S: Final = 12.0  # a worker has 20 s for a request
 # One thread, as many as the machine has cores or not: so many more would pass the limit of a
 # container's processes.
 _SCRIPT: Final = """
@@ -34,4 +34,4 @@ def typeset(template: Path, inputs: dict[str, str]) -> bytes:
     ChildFailed, OSError
     """
     asked = {"input": str(template), "font_paths": [str(FONT_FOLDER)], "sys_inputs": inputs}
-    return run_apart(_SCRIPT, json.dumps(asked).encode(), PRINT_S, WAIT_S)
+    return run_apart(_SCRIPT, json.dumps(asked).encode(), PRINT_S, PRINT_WAIT_S)

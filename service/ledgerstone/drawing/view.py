@@ -13,7 +13,7 @@ from ledgerstone.drawing.furniture import furniture
 from ledgerstone.drawing.lettering import FAMILY, INK, lettered
 from ledgerstone.drawing.painting import Paint
 from ledgerstone.drawing.saying import describe
-from ledgerstone.drawing.scene import WIDTH, Scene, bounds_of, camera_for, longest_mm
+from ledgerstone.drawing.scene import VIEW_WIDTH, Scene, bounds_of, camera_for, longest_mm
 from ledgerstone.drawing.seams import seams
 from ledgerstone.drawing.setting import is_mirrored, level_joins, stand_together
 from ledgerstone.drawing.shadow import shadow
@@ -61,7 +61,7 @@ def draw_view(
     ]
     return render(
         document(
-            (WIDTH, height),
+            (VIEW_WIDTH, height),
             prefix,
             title=title,
             says=" ".join(describe(piece.slab, piece.shape, speech) for piece in pieces),
@@ -104,7 +104,9 @@ def _picture(
     mirrored: bool,
 ) -> Iterator[SvgElement]:
     prefix = scenes[0].prefix
-    backdrop = element("rect", x=0, y=0, width=WIDTH, height=height, fill=f"url(#{prefix}-room)")
+    backdrop = element(
+        "rect", x=0, y=0, width=VIEW_WIDTH, height=height, fill=f"url(#{prefix}-room)"
+    )
     paints = [Paint(scene.prefix) for scene in scenes]
     drawn = [*_stood(standings, scenes, paints), *seams(standings, scenes, joins)]
     tiles: dict[tuple[str, float, float], str] = {}
@@ -113,7 +115,7 @@ def _picture(
         for scene, paint in zip(scenes, paints, strict=True)
         for definition in (*_shared(scene, tiles), *paint.gradients)
     ))  # fmt: skip
-    flip = f"translate({number(WIDTH)} 0) scale(-1 1)" if mirrored else None
+    flip = f"translate({number(VIEW_WIDTH)} 0) scale(-1 1)" if mirrored else None
     yield backdrop
     rule, words = _rule(standings, camera, mirrored=mirrored)
     yield element("g", *_room(standings, scenes, camera), *rule, transform=flip)
@@ -150,7 +152,7 @@ def _rule(
     first = standings[0]
     scale = surroundings.rod_of(leading_length(first.piece.slab), longest_mm(standings))
     rod, (x, y) = surroundings.rod(bounds_of(standings), camera, -first.height_mm, scale)
-    at = (WIDTH - x if mirrored else x, y)
+    at = (VIEW_WIDTH - x if mirrored else x, y)
     return rod, lettered(scale[2], at, surroundings.LETTERS, anchor="middle", fill=INK)
 
 

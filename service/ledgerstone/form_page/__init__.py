@@ -9,14 +9,14 @@ from ledgerstone.form_page.answered import (
     without_scripts,
 )
 from ledgerstone.form_page.filling import Filling, fill
-from ledgerstone.form_page.form import SLAB, Control, Form
+from ledgerstone.form_page.form import FIRST_SLAB, Control, Form
 from ledgerstone.form_page.markup import HtmlElement, page_of
 from ledgerstone.form_page.order import Habits, order_of, typed_of
 from ledgerstone.form_page.sent import MAX_FIELDS, Pairs, Sent, Typed, read_sent
 
 __all__ = [
+    "FIRST_SLAB",
     "MAX_FIELDS",
-    "SLAB",
     "Control",
     "Filling",
     "Form",

@@ -6,12 +6,12 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from ledgerstone.form_page.form import CONTROLS, SLAB, Form, sides_of
+from ledgerstone.form_page.form import CONTROLS, FIRST_SLAB, Form, sides_of
 from ledgerstone.form_page.markup import HtmlElement
 from ledgerstone.form_page.sent import Sent
 from ledgerstone.wording.page import PageText
 
-LOOKS: Final = ("shade-name", "finish-surface", "finish-sealer")
+LOOK_CONTROLS: Final = ("shade-name", "finish-surface", "finish-sealer")
 _TICKED: Final = ("radio", "checkbox")
 
 
@@ -91,7 +91,7 @@ def _make_rows(form: Form, within: HtmlElement, scope: str, filling: Filling) ->
     for element in within.children:
         if not isinstance(element, HtmlElement):
             continue
-        inner = SLAB if element.get("data-scope") == "slab" else scope
+        inner = FIRST_SLAB if element.get("data-scope") == "slab" else scope
         if element.get("data-list"):
             place = f"{inner}/{element.get('data-list')}".removeprefix("/")
             for i in range(filling.sent.rows(place)):
@@ -184,7 +184,7 @@ def _tie(field: HtmlElement, place: str) -> None:
 
 def _options(what: str, filling: Filling) -> Iterable[HtmlElement]:
     """Yield what a list of options in a row offers: sides, or profiles of an edge."""
-    outline = f"{SLAB}/outline"
+    outline = f"{FIRST_SLAB}/outline"
     if what == "sides":
         yield HtmlElement("option", {"value": ""}, [filling.say("cutout.not-open")])
         kind, points = filling.sent.one(f"{outline}/kind"), filling.sent.rows(f"{outline}/points")
@@ -197,12 +197,12 @@ def _options(what: str, filling: Filling) -> Iterable[HtmlElement]:
 
 def _offer(form: Form, filling: Filling) -> None:
     """Turn the text fields of shade, surface and sealer into lists of the choices."""
-    for name in LOOKS:
+    for name in LOOK_CONTROLS:
         fieldset = form.element.by_id(name)
         for element in (fieldset, *form.element.inside()):
             if element is fieldset or any(part is fieldset for part in element.inside()):
                 element.drop_class("needs-script")
-        place = f"{SLAB}/{fieldset.get('data-at')}"
+        place = f"{FIRST_SLAB}/{fieldset.get('data-at')}"
         unknown = ("", filling.say("rests.unknown"), "")
         for value, says, colour in (*filling.offered[name], unknown):
             radio = HtmlElement("input", {"type": "radio", "name": place, "value": value})

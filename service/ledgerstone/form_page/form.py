@@ -8,7 +8,7 @@ from typing import Final
 
 from ledgerstone.form_page.markup import HtmlElement
 
-SLAB: Final = "slabs/0"  # without a script the form is of one slab
+FIRST_SLAB: Final = "slabs/0"  # without a script the form is of one slab
 CONTROLS: Final = frozenset(("input", "select", "textarea"))
 _BOX: Final = ("front", "right", "back", "left")
 _SIDES: Final = {"round": ("rim",), "l-shape": (*_BOX, "notch-x", "notch-y")}
@@ -80,7 +80,7 @@ def _controls(at: HtmlElement, scope: str, place: str, as_: str, usual: str) -> 
             continue
         inner = scope
         if "data-scope" in element.attributes:
-            inner = SLAB if element.get("data-scope") == "slab" else element.get("data-scope")
+            inner = FIRST_SLAB if element.get("data-scope") == "slab" else element.get("data-scope")
         here, how, plain = place, as_, usual
         own = element.get("data-at") or ("" if place else _own_place(element))
         if own:

@@ -7,12 +7,12 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from ledgerstone.codec.strict_json import DEEPEST, LONGEST_KEY
+from ledgerstone.codec.strict_json import LONGEST_KEY, MAX_JSON_DEPTH
 from ledgerstone.errors import NotUnderstood
 from ledgerstone.message import Message
 
 MAX_FIELDS: Final = 1000
-MAX_ROWS: Final = 200  # of one list: as many as an outline may have points
+MAX_FORM_ROWS: Final = 200  # of one list: as many as an outline may have points
 
 Pairs = Sequence[tuple[str, str]]
 Typed = dict[str, list[str]]
@@ -48,7 +48,7 @@ class Sent:
         inside = (pointer for pointer in self.typed if pointer.startswith(begins))
         tails = (pointer[len(begins) :].split("/")[0] for pointer in inside)
         most = max((int(tail) + 1 for tail in tails if re.fullmatch(r"\d{1,4}", tail)), default=0)
-        return min(most + (place == self.added), MAX_ROWS)
+        return min(most + (place == self.added), MAX_FORM_ROWS)
 
     def one(self, place: str) -> str:
         """Return the entry of a place; empty if there is none."""
@@ -85,7 +85,7 @@ def read_sent(pairs: Pairs | None, places: Mapping[str, str]) -> Sent:
 
 
 def _check_name(name: str) -> None:
-    if len(name) > LONGEST_KEY or not name.isprintable() or name.count("/") >= DEEPEST:
+    if len(name) > LONGEST_KEY or not name.isprintable() or name.count("/") >= MAX_JSON_DEPTH:
         raise NotUnderstood.whole(Message("json-key-unreadable", longest=LONGEST_KEY))
 
 
@@ -94,7 +94,7 @@ def _edited(sent: Sent, add: str, remove: str) -> Sent:
     if add:
         place, _, kind = add.partition(" ")
         typed = sent.typed
-        if kind and sent.rows(place) < MAX_ROWS:
+        if kind and sent.rows(place) < MAX_FORM_ROWS:
             typed = {**typed, f"{place}/{sent.rows(place)}/kind": [kind]}
         return Sent(typed, sent.unit, is_edit=True, added="" if kind else place)
     if remove:

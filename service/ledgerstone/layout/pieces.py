@@ -12,7 +12,7 @@ from ledgerstone.order import Cutout, Point, Rectangle, Relief
 from ledgerstone.quantities import Length, UnitName
 
 ReliefKind = Literal["drainer", "recess", "rebate"]
-NOWHERE: Final = Point(Length.of_mm(0.0), Length.of_mm(0.0))
+UNPLACED: Final = Point(Length.of_mm(0.0), Length.of_mm(0.0))
 
 # Sizes in mm: common practice, no source.
 _CUTOUTS: Final[Mapping[str, Mapping[str, Any]]] = MappingProxyType(
@@ -55,14 +55,14 @@ PIECE_NAMES: Final = (*CUTOUT_NAMES, *RELIEF_NAMES)
 
 def new_cutout(name: str, label: str, unit: UnitName) -> Cutout:
     """Make an opening of its usual size, which has no place yet."""
-    return replace(Cutout(**_in_unit(_CUTOUTS[name], unit)), label=label, centre=NOWHERE)
+    return replace(Cutout(**_in_unit(_CUTOUTS[name], unit)), label=label, centre=UNPLACED)
 
 
 def new_relief(name: ReliefKind, label: str, unit: UnitName) -> Relief:
     """Make a place that is thinner, of its usual size, which has no place yet."""
     sizes = _in_unit(_RELIEFS[name], unit)
     outline = Rectangle(sizes.pop("length"), sizes.pop("width"))
-    return Relief(**sizes, kind=name, outline=outline, at=NOWHERE, label=label)
+    return Relief(**sizes, kind=name, outline=outline, at=UNPLACED, label=label)
 
 
 def _in_unit(sizes: Mapping[str, Any], unit: UnitName) -> dict[str, Any]:

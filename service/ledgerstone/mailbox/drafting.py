@@ -17,7 +17,7 @@ from ledgerstone.papers.templates import Templates
 from ledgerstone.workshop.records import Workshop
 
 MAX_PART_BYTES: Final = 1_048_576  # of one encoded text part; an enquiry has a few thousand
-MAX_PARTS: Final = 8
+MAX_TEXT_PARTS: Final = 8
 _FOR_FILES: Final = b"X-Unsent: 1\r\n"  # marks a draft file; a mailbox has the \Draft flag
 
 
@@ -28,7 +28,7 @@ def read_fetched(
 
     Attachments stay on the server: only their names are read.
     """
-    texts = [leaf for leaf in seen.parts if not leaf.is_attached][:MAX_PARTS]
+    texts = [leaf for leaf in seen.parts if not leaf.is_attached][:MAX_TEXT_PARTS]
     attached = [leaf for leaf in seen.parts if leaf.is_attached]
     fetched = [(leaf, server.part(seen.uid, leaf.section, MAX_PART_BYTES)) for leaf in texts]
     try:

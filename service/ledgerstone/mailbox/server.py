@@ -22,7 +22,7 @@ from ledgerstone.workshop.records import Mailbox
 
 PASSWORD: Final = "LEDGERSTONE_MAILBOX_PASSWORD"  # noqa: S105 - the variable's name
 KEYWORD: Final = "LedgerstoneDone"
-TIMEOUT_S: Final = 60.0
+IMAP_TIMEOUT_S: Final = 60.0
 MAX_HEADER_BYTES: Final = 65_536
 MAX_FOUND: Final = 20
 _DONE: Final = ["UNANSWERED", "UNDELETED", "UNDRAFT", "UNKEYWORD", KEYWORD]
@@ -55,7 +55,9 @@ class FetchedMessage:
 
 
 @contextmanager
-def connected(mailbox: Mailbox, password: str, timeout_s: float = TIMEOUT_S) -> Iterator[Server]:
+def connected(
+    mailbox: Mailbox, password: str, timeout_s: float = IMAP_TIMEOUT_S
+) -> Iterator[Server]:
     """Log in to the maker's mailbox, and log out at the end.
 
     Raises

@@ -10,7 +10,7 @@ from ledgerstone.workshop import proportions
 from ledgerstone.workshop.proportions import MixPart, Role
 from ledgerstone.workshop.records import Mixer, Recipe
 
-NEARLY = 1e-9  # relative; a volume above the mixer's by rounding only is not above it
+ROUNDING_SLACK = 1e-9  # relative; a volume above the mixer's by rounding only is not above it
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,14 +115,14 @@ def split(mix: Mix, litres: float, recipe: Recipe, mixer: Mixer) -> tuple[int, f
     """
     if recipe.bag is not None and recipe.bag.whole_bags:
         return _whole_bags(mix, litres, recipe.bag.bag_kg, mixer)
-    count = max(1, math.ceil(litres / mixer.working_l - NEARLY))
+    count = max(1, math.ceil(litres / mixer.working_l - ROUNDING_SLACK))
     return count, litres / count
 
 
 def _whole_bags(mix: Mix, litres: float, bag_kg: float, mixer: Mixer) -> tuple[int, float]:
     per_bag = 1000 * bag_kg / _bag_kg_per_m3(mix)
-    bags = max(1, math.ceil(litres / per_bag - NEARLY))
-    at_once = max(1, math.floor(mixer.working_l / per_bag + NEARLY))
+    bags = max(1, math.ceil(litres / per_bag - ROUNDING_SLACK))
+    at_once = max(1, math.floor(mixer.working_l / per_bag + ROUNDING_SLACK))
     count = math.ceil(bags / at_once)
     return count, math.ceil(bags / count) * per_bag
 

@@ -9,8 +9,8 @@ from dataclasses import dataclass
 from ledgerstone.mould.guillotine import SPLITS, SheetRectangle, Split, packed
 
 STEPS_PER_MM = 1000  # nests count in whole steps; what fits in mm still fits when rounded
-MANY_PIECES = 120  # up to this many, each way of splitting is tried and the best nest kept
-AT_ONCE = 200  # more are nested in lots, each on sheets of its own: time grows with the square
+MAX_ALL_SPLITS = 120  # up to this many, each way of splitting is tried and the best nest kept
+MAX_IN_A_LOT = 200  # more are nested in lots, each on sheets of its own: time grows with the square
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,7 +110,7 @@ def nest(pieces: Iterable[SheetPart], length_mm: float, width_mm: float, kerf_mm
             raise ValueError(f"{piece.name}, {size}, is larger than a sheet")
     if not each:
         return Nest(length_mm, width_mm, 0, ())
-    tried = SPLITS if len(each) <= MANY_PIECES else SPLITS[:1]
+    tried = SPLITS if len(each) <= MAX_ALL_SPLITS else SPLITS[:1]
     found = min((_in_lots(sides, sheet, split) for split in tried), key=_sheets)
     lying = sorted((*where, number) for number, where in enumerate(found))
     placed = tuple(_lying(each[number], on, where) for on, where, number in lying)
@@ -163,8 +163,8 @@ def _in_lots(sides: Sequence[_Sides], sheet: _Sides, split: Split) -> list[_Wher
     """Pack rectangles on as many sheets as it takes, the longest first; return each one's place."""
     order = sorted(range(len(sides)), key=lambda i: (max(sides[i]), min(sides[i])), reverse=True)
     found: dict[int, _Where] = {}
-    for first in range(0, len(order), AT_ONCE):
-        lot = order[first : first + AT_ONCE]
+    for first in range(0, len(order), MAX_IN_A_LOT):
+        lot = order[first : first + MAX_IN_A_LOT]
         before = _sheets(found.values())
         places = packed([sides[i] for i in lot], sheet, split)
         found |= {i: (before + on, where) for i, (on, where) in zip(lot, places, strict=True)}

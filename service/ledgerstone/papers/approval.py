@@ -34,7 +34,7 @@ from ledgerstone.wording import percent_of
 from ledgerstone.workshop.records import Workshop
 
 # Units for a slab's own height: with it a plan across the whole width leaves room to sign beneath.
-TALLEST = 330.0
+PLAN_TALLEST = 330.0
 
 
 def approval_sheet(records: PaperRecords) -> Content:
@@ -169,7 +169,7 @@ def _plan(records: PaperRecords, i: int) -> str:
     title = TitleBlock(reference=records.name, label=slab.label)
     with records.contain("drawing"):
         return draw_plan(
-            slab, shape, title=title, alone=True, speech=records.speech, tallest=TALLEST
+            slab, shape, title=title, alone=True, speech=records.speech, tallest=PLAN_TALLEST
         )
     return MISSING
 

@@ -23,8 +23,8 @@ from ledgerstone.strength.movement import drying_bow_mm
 from ledgerstone.wording import slab_name
 from ledgerstone.workshop.records import Workshop
 
-LEVEL_MM, DOTS_MM, CLEAR_MM = 3, 300, 10  # common practice, no source
-SEEN_MM = 2.0  # a bow that the eye sees along an edge; common practice, no source
+LEVEL_MM, DOTS_MM, CLEAR_OF_HEAT_MM = 3, 300, 10  # common practice, no source
+SEEN_BOW_MM = 2.0  # a bow that the eye sees along an edge; common practice, no source
 
 
 def fitting_sheet(records: PaperRecords) -> Content:
@@ -129,7 +129,7 @@ def _drying(quote: Quote) -> Iterator[Value]:
     """State how far a long thin slab bows that dries on one face, where it would be seen."""
     pairs = zip(quote.order.slabs, quote.shapes, strict=True)
     bow = max(drying_bow_mm(slab, shape) for slab, shape in pairs)
-    if bow >= SEEN_MM:
+    if bow >= SEEN_BOW_MM:
         yield Message("fitting-dries", bow=Length.of_mm(round(bow)))
 
 
@@ -179,7 +179,7 @@ def _gaps(order: Order, workshop: Workshop) -> Iterator[Value]:
         )
         yield Message("fitting-join", gap=join.gap, one=one, other=other)
     if is_hot(order):
-        yield Message("fitting-hot", clear=Length.of_mm(CLEAR_MM))
+        yield Message("fitting-hot", clear=Length.of_mm(CLEAR_OF_HEAT_MM))
     if any(slab.cutouts for slab in away):
         yield Message("fitting-seal")
 

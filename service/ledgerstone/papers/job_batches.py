@@ -31,7 +31,7 @@ from ledgerstone.papers.job_blocks import (
     side_by_side,
     table,
 )
-from ledgerstone.papers.printing import TICK
+from ledgerstone.papers.printing import TICK_BOX
 from ledgerstone.papers.sheet import Content
 from ledgerstone.shade import tint_of
 from ledgerstone.work import tiles_of
@@ -144,7 +144,7 @@ def _card(batches: Batches) -> SheetBlock:
     if len(boxes) > MAX_BOXES:
         shown = [*boxes[: MAX_BOXES - 1], Message("job-to-count", count=batches.count)]
     rows = [
-        [part_name(w), Weighed(w.weighed_kg, w.step_kg), "", *(TICK for _ in shown)]
+        [part_name(w), Weighed(w.weighed_kg, w.step_kg), "", *(TICK_BOX for _ in shown)]
         for w in batches.batch.weighings
     ]
     share = max(6, 24 // max(1, len(shown)))

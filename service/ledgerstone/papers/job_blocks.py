@@ -10,7 +10,7 @@ from ledgerstone.message import Clock, DayMonth, Figure, Message, Value
 from ledgerstone.papers.sheet import Content
 
 SheetBlock = dict[str, Any]
-MAX_ROWS = 30  # lines of a list on a slab's own sheet, in two columns
+MAX_SHEET_ROWS = 30  # lines of a list on a slab's own sheet, in two columns
 NAME = 28  # letters of a name in a title or a table
 
 
@@ -93,7 +93,7 @@ def in_two(listed: SheetBlock) -> Iterator[SheetBlock]:
 
 def is_long(listed: SheetBlock) -> bool:
     """Return whether a list is so long that its sheet's drawing would be illegible."""
-    return bool(listed) and len(listed["rows"]) > MAX_ROWS
+    return bool(listed) and len(listed["rows"]) > MAX_SHEET_ROWS
 
 
 def page(title: Value, *blocks: SheetBlock) -> Content:

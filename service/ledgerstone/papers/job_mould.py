@@ -15,7 +15,7 @@ from ledgerstone.order import Cutout
 from ledgerstone.outline import XY
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import (
-    MAX_ROWS,
+    MAX_SHEET_ROWS,
     SheetBlock,
     drawing,
     facts,
@@ -25,7 +25,10 @@ from ledgerstone.papers.job_blocks import (
 from ledgerstone.workshop.records import Workshop
 
 PLAN_WIDE_MM = 127  # 600 units across: the plan's letters, 15 of them, are 9 points
-TALLEST = {"A4": 220.0, "Letter": 170.0}  # units that the slab is drawn high; Letter is shorter
+MOULD_TALLEST = {
+    "A4": 220.0,
+    "Letter": 170.0,
+}  # units that the slab is drawn high; Letter is shorter
 
 
 def mould_plan(job: Job, i: int) -> SheetBlock:
@@ -42,7 +45,7 @@ def mould_plan(job: Job, i: int) -> SheetBlock:
             title=TitleBlock(reference=job.name, label=label),
             alone=True,
             speech=job.speech,
-            tallest=TALLEST[job.workshop.place.paper],
+            tallest=MOULD_TALLEST[job.workshop.place.paper],
             sections=has_more,
         )
     words = job.speech.say(Message("job-plan-words", name=name))
@@ -78,7 +81,7 @@ def _beads(job: Job, i: int) -> Value:
         for b in along
     ]
     phrases += [Message("job-bead-rims", count=rims)] if rims else []
-    if len(along) > MAX_ROWS:
+    if len(along) > MAX_SHEET_ROWS:
         phrases = [Message("job-bead-many", sides=len(along), rims=rims)]
     if not phrases:
         return Message("job-beads-none")

@@ -34,7 +34,7 @@ from ledgerstone.papers.job_stock import mesh_named
 from ledgerstone.papers.sheet import Content
 from ledgerstone.strength.grips import best_grips_mm
 
-BESIDE_MM = 55  # beside the plan
+SECTION_WIDE_MM = 55  # beside the plan
 MAX_ACROSS = 10  # rows of bars that are listed across the page, each on a line
 STEEL_TALLEST = 115.0  # units that a slab is drawn high with its steel, 600 across
 
@@ -48,7 +48,7 @@ def slab_page(job: Job, i: int) -> Content:
         *side_by_side(
             [mould_plan(job, i), _steel_drawing(job, i)],
             [_section(job, i), mould_facts(job, i)],
-            (PLAN_WIDE_MM, BESIDE_MM),
+            (PLAN_WIDE_MM, SECTION_WIDE_MM),
         ),
         *_knockouts(job, i),
         *_listed(bars),
@@ -162,7 +162,7 @@ def _section(job: Job, i: int) -> SheetBlock:
         bars=bool(steel.bars),
     )
     title = say(Message("job-section-title"))
-    return drawing(draw_section(section, title=title, says=words), words, BESIDE_MM)
+    return drawing(draw_section(section, title=title, says=words), words, SECTION_WIDE_MM)
 
 
 def _yes(message: Message | None) -> str:

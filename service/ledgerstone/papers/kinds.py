@@ -45,7 +45,7 @@ class PaperKind:
     search: bool = False
 
 
-KINDS: Final[Mapping[str, PaperKind]] = MappingProxyType(
+PAPER_KINDS: Final[Mapping[str, PaperKind]] = MappingProxyType(
     {
         "approval": PaperKind(approval_sheet),
         "fitting": PaperKind(fitting_sheet),
@@ -54,4 +54,4 @@ KINDS: Final[Mapping[str, PaperKind]] = MappingProxyType(
         JOB: PaperKind(job_sheet, "job_sheet", "workshop", search=True),
     }
 )
-SHEETS: Final = tuple(kind for kind in KINDS if kind != JOB)
+SHEETS: Final = tuple(kind for kind in PAPER_KINDS if kind != JOB)

@@ -13,7 +13,7 @@ from markupsafe import Markup
 from ledgerstone.drawing.typesetting import typeset
 from ledgerstone.json_types import JSON
 from ledgerstone.message import Message, Spoken
-from ledgerstone.papers.kinds import KINDS, PaperLayout
+from ledgerstone.papers.kinds import PAPER_KINDS, PaperLayout
 from ledgerstone.papers.printing import printed_content
 from ledgerstone.papers.records import PaperRecords
 from ledgerstone.papers.sheet import Content
@@ -49,7 +49,7 @@ class Paper:
 
 def paper_of(kind: str, records: PaperRecords) -> Paper:
     """Make a paper in its reader's language."""
-    made = KINDS[kind]
+    made = PAPER_KINDS[kind]
     if made.reader == "workshop":
         speech = bench_speech(records.workshop.workshop.language, records.workshop)
     else:

@@ -8,7 +8,7 @@ from typing import Any, Final
 from ledgerstone.drawing.lettering import GLYPH_NOTE, with_known_glyphs
 from ledgerstone.json_types import JSON
 
-TICK: Final = "☐"  # a cell of a table that the printed sheet draws as a box to tick
+TICK_BOX: Final = "☐"  # a cell of a table that the printed sheet draws as a box to tick
 
 
 def printed_content(content: dict[str, Any]) -> str:
@@ -22,7 +22,9 @@ def printed_content(content: dict[str, Any]) -> str:
 
 def _with_known_glyphs(content: JSON) -> JSON:
     if isinstance(content, str):
-        lines = [line if line == TICK else with_known_glyphs(line) for line in content.split("\n")]
+        lines = [
+            line if line == TICK_BOX else with_known_glyphs(line) for line in content.split("\n")
+        ]
         return "\n".join(lines)
     if isinstance(content, list):
         return [_with_known_glyphs(part) for part in content]

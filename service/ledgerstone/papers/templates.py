@@ -21,10 +21,10 @@ from markupsafe import Markup
 from ledgerstone.errors import ProfileError, ProfileFault, TemplateFault
 from ledgerstone.message import Message
 
-NAMES: Final = (
+TEMPLATE_NAMES: Final = (
     "reply.txt", "reply.html", "answer.html", "sheet.html", "cards.html", "job_sheet.html",
 )  # fmt: skip
-FOLDER: Final = "templates"  # beside the profile
+TEMPLATES_FOLDER: Final = "templates"  # beside the profile
 LARGEST_TEMPLATE: Final = 100_000
 DEEPEST_LOOP: Final = 3
 _NUMBER_AND_UNIT: Final = re.compile(r"(?<=\d) (?=(?:mm|cm|m|m²|in|ft|kg|lb|l|%|£|€|°C|°F)(?!\w))")
@@ -95,7 +95,7 @@ def folded(text: str, indent: int = 0) -> str:
 
 def built_in() -> dict[str, str]:
     """Return the text of each template that comes with the service."""
-    return {name: (_TEXTS / name).read_text(encoding="utf-8") for name in NAMES}
+    return {name: (_TEXTS / name).read_text(encoding="utf-8") for name in TEMPLATE_NAMES}
 
 
 BUILT_IN: Final = MappingProxyType(built_in())
@@ -113,11 +113,11 @@ def templates_in(folder: Path) -> Templates:
     """
     sources = dict(BUILT_IN)
     faults: list[ProfileFault] = []
-    for name in NAMES:
-        path = folder / FOLDER / name
+    for name in TEMPLATE_NAMES:
+        path = folder / TEMPLATES_FOLDER / name
         if path.is_file():
             text, found = _read(path)
-            faults += [ProfileFault(line, f"{FOLDER}/{name}", why) for line, why in found]
+            faults += [ProfileFault(line, f"{TEMPLATES_FOLDER}/{name}", why) for line, why in found]
             sources[name] = text
     if faults:
         raise ProfileError(faults)

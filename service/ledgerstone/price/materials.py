@@ -23,7 +23,7 @@ from ledgerstone.steel import Bar, MeshPiece, cut_list, mesh_nest
 from ledgerstone.steel_rules import lap_mm, lapped_parts
 from ledgerstone.workshop.records import Workshop
 
-MANY_PIECES = 160  # above this, packs are counted by area and length: nesting takes too long
+MAX_NESTED = 160  # above this, packs are counted by area and length: nesting takes too long
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,7 +129,7 @@ def _moulds(
     castings = [slab.quantity for slab in order.slabs]
     pieces = sum(n * p.count for mould, n in _both(each, moulds) for p in mould.boards)
     pieces += sum(n * p.count for mould, n in zip(each, castings, strict=True) for p in mould.foam)
-    if workshop.rates.packs == "whole" and pieces <= MANY_PIECES:
+    if workshop.rates.packs == "whole" and pieces <= MAX_NESTED:
         for supply in mould_plan(order, shapes, workshop, moulds=moulds).supplies:
             if not supply.packs:
                 continue
@@ -239,7 +239,7 @@ def _steel(
         yield _paid("Mesh", more * area / sheet, "sheets", rack.mesh_price_per_sheet, whole=whole)
         return
     bars, mesh = steel_pieces(order, plans, workshop)
-    few = sum(bar.count for bar in bars) + sum(sheet.count for sheet in mesh) <= MANY_PIECES
+    few = sum(bar.count for bar in bars) + sum(sheet.count for sheet in mesh) <= MAX_NESTED
     lengths = more * sum(bar.count * bar.length_mm for bar in bars) / rack.stock_length_mm
     sheets = more * sum(sheet.count * sheet.length_mm * sheet.width_mm for sheet in mesh) / sheet
     if whole and few:

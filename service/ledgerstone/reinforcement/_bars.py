@@ -15,7 +15,7 @@ from ledgerstone.outline import XY
 from ledgerstone.steel_rules import anchorage_mm
 from ledgerstone.workshop.records import Workshop
 
-CLEAR_MM = 25.0  # between a pair of bars; EN 1992-1-1 8.2(2) with grains up to 16 mm: 21 mm
+BETWEEN_BARS_MM = 25.0  # between a pair of bars; EN 1992-1-1 8.2(2) with grains up to 16 mm: 21 mm
 SHORTEST_BAR_MM = 150.0
 # An opening no longer than this, or an inward edge, has no bar beside it and no section of its own:
 # a hand spans it; common practice, no source.
@@ -88,5 +88,5 @@ def without_doubles(bars: Iterable[PlacedBar]) -> list[PlacedBar]:
         line = bar.line
         if not any(longer.contains(line) for longer in beside):
             kept.append(bar)
-            beside.append(plane.buffer(line, CLEAR_MM))
+            beside.append(plane.buffer(line, BETWEEN_BARS_MM))
     return kept

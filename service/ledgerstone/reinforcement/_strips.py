@@ -9,7 +9,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ledgerstone.outline import unit_vector
 from ledgerstone.reinforcement._bars import (
-    CLEAR_MM,
+    BETWEEN_BARS_MM,
     INSIDE_MM,
     OPENING_MM,
     BarStock,
@@ -57,7 +57,7 @@ def _works_hard(strip: Strip, verdicts: Iterable[Verdict]) -> bool:
 def _across(strip: Strip, workshop: Workshop, stock: BarStock) -> list[float]:
     """How far from the rim each bar's middle lies: a pair, or one in the middle."""
     edge = workshop.steel.cover_mm + stock.diameter_mm / 2 + INSIDE_MM
-    if strip.width_mm >= 2 * edge + stock.diameter_mm + CLEAR_MM:
+    if strip.width_mm >= 2 * edge + stock.diameter_mm + BETWEEN_BARS_MM:
         return [edge, strip.width_mm - edge]
     return [strip.width_mm / 2]
 

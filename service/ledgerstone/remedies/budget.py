@@ -15,7 +15,7 @@ from typing import Final
 
 from ledgerstone.errors import TooIntricate
 from ledgerstone.order import Order, Polygon, Rests, Shade, Slab
-from ledgerstone.remedies.placeable import MAX_CHOICES, MAX_TOGETHER
+from ledgerstone.remedies.placeable import MAX_CHOICES, MAX_PLACED_TOGETHER
 from ledgerstone.strength.effort import is_large, plate_effort, settling_effort
 
 MAX_UNITS: Final = 100.0  # a unit is the strength of a plain slab: strength/effort.py
@@ -147,7 +147,7 @@ def plan_units(slab: Slab) -> float:
 
 def layout_units(slab: Slab) -> float:
     """Units of work to look for room for a slab's openings: by the choices that each has."""
-    openings = min(len(slab.cutouts), MAX_TOGETHER)
+    openings = min(len(slab.cutouts), MAX_PLACED_TOGETHER)
     rests, pockets = slab.rests, _points(slab) // 2
     panels = legs = 0
     if rests is not None:

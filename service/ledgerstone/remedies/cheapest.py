@@ -28,7 +28,7 @@ from ledgerstone.remedies.trial import Outcome, Trial
 from ledgerstone.stages import Planned, StageContext, plan
 
 MAX_STATES = 32
-MAX_TRIED = 100
+MAX_STATES_TRIED = 100
 # An option that does not settle a finding by itself is tried after all that do.
 PARTIAL: Final[ChangeWeight] = weight("thicker", 4.0)
 LOOK = 0.5  # of a slab's strength: its handling, or in place
@@ -51,7 +51,7 @@ class TriedStates:
         """Try a state; None if it is not understood, or all is spent."""
         key = state.key
         if key not in self._known:
-            if self.full <= 0 or len(self._known) >= MAX_TRIED:
+            if self.full <= 0 or len(self._known) >= MAX_STATES_TRIED:
                 return None
             if not self.budget.tries(state.order, by=self.by):
                 return None

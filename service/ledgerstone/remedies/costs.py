@@ -86,6 +86,6 @@ PER_CHANGE: Final = 0.1  # each opening that is touched
 DELTA_E: Final = 100.0  # CIEDE2000 from the shade that was asked for: black for white costs 1
 PER_DAY_LATER: Final = 0.01  # but at most MOST_FOR_DAYS, or "later" would leave its place
 MOST_FOR_DAYS: Final = 0.9
-NEXT: Final = 0.1  # the second of several sealers, surfaces or rails, and each after it
+NEXT_OF_SEVERAL: Final = 0.1  # the second of several sealers, surfaces or rails, and each after it
 SECOND_PLACES: Final = 0.5  # the second-best places for legs
 UNEVEN: Final = 0.1  # a first piece in no round number, where an L leaves the choice of arm

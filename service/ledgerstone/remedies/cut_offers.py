@@ -21,7 +21,7 @@ from ledgerstone.order import CORNERS, MAX_SLABS, LShape
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.costs import COST, UNEVEN
 from ledgerstone.remedies.cut_outlines import Axis, Plan, plan_of
-from ledgerstone.remedies.cutting import GAP_MM, SlabCut
+from ledgerstone.remedies.cutting import JOINT_GAP_MM, SlabCut
 from ledgerstone.remedies.laid_out import placed
 from ledgerstone.remedies.option import Option
 from ledgerstone.remedies.placeable import Obstacle
@@ -31,9 +31,9 @@ from ledgerstone.shape import Shape
 from ledgerstone.stages import Planned, StageContext
 
 IN_TWO = "two-pieces"
-CLEAR_MM = 100.0
-MAX_PLACES = 2
-MAX_TRIED = 6
+CUT_CLEAR_MM = 100.0  # of a join from an opening and an end; common practice, no source
+MAX_CUT_OPTIONS = 2  # each is worked out in full
+MAX_CUTS_TRIED = 6  # of the places found, the cheapest
 _TABLE = "too-big-for-table"
 _MID = (0.25, 0.75)  # if neither casting nor carrying limits the length
 _ROUND_MM = ((100.0, 50.0, 10.0, 5.0, 1.0), (304.8, 152.4, 25.4, 12.7, 6.35, 1.5875))
@@ -65,7 +65,7 @@ def in_pieces(
         for option in _cut(count, cost, cut, planned, context):
             yield option
             count += 1
-        if count >= MAX_PLACES:
+        if count >= MAX_CUT_OPTIONS:
             return
     yield from _through(finding, plan, shape, planned, count)
 
@@ -73,7 +73,7 @@ def in_pieces(
 def _first_of_each(wished: list[tuple[float, SlabCut]]) -> Iterator[tuple[float, SlabCut]]:
     """Places by what they cost, each once."""
     seen: set[SlabCut] = set()
-    for cost, cut in sorted(wished, key=itemgetter(0))[:MAX_TRIED]:
+    for cost, cut in sorted(wished, key=itemgetter(0))[:MAX_CUTS_TRIED]:
         if cut not in seen:
             seen.add(cut)
             yield cost, cut
@@ -88,7 +88,7 @@ def _cut(
     if not every:
         yield Option(f"{IN_TWO}-{k}", (), cost, cut)
         return
-    for clear_mm, more in ((CLEAR_MM, 0.0), (None, COST["cut-close"])):
+    for clear_mm, more in ((CUT_CLEAR_MM, 0.0), (None, COST["cut-close"])):
         joint = _joint(cut, clear_mm)
         room = placed("move-all", cut.slab, planned, context, Freedom(moves=every), keeps_off=joint)
         for move in room:
@@ -99,7 +99,7 @@ def _cut(
 
 def _joint(cut: SlabCut, clear_mm: float | None) -> Obstacle:
     """The joint as a place that openings keep clear of."""
-    far, at = 1e5, (cut.at_mm, cut.at_mm + GAP_MM)
+    far, at = 1e5, (cut.at_mm, cut.at_mm + JOINT_GAP_MM)
     ring = [(x, y) for y in (-far, far) for x in at]
     directions = ((1.0, 0.0), (-1.0, 0.0))
     if cut.axis == "y":
@@ -120,7 +120,7 @@ def _through(
             covered = cutout.rim == "covered" and is_bowl(cutout)
             if not bounds or cutout.open_to is not None or not (covered or is_hob(cutout)):
                 continue
-            middle = (bounds[k] + bounds[k + 2] - GAP_MM) / 2
+            middle = (bounds[k] + bounds[k + 2] - JOINT_GAP_MM) / 2
             if i is not None and low <= middle <= high:
                 at = _round_place(plan, axis, middle, (middle - 2.6, middle + 2.6))
                 cut = SlabCut(i, axis, middle if at is None else at, opening.index)
@@ -148,7 +148,9 @@ def _is_l(plan: Plan) -> bool:
 def _count(plan: Plan, planned: Planned, axis: Axis) -> int:
     """How many pieces a cut across an axis makes before each fits the table; many if none does."""
     most = _most_mm(plan, planned, axis)
-    return math.ceil((plan.along(axis) + GAP_MM) / (most + GAP_MM)) if most else MAX_SLABS
+    return (
+        math.ceil((plan.along(axis) + JOINT_GAP_MM) / (most + JOINT_GAP_MM)) if most else MAX_SLABS
+    )
 
 
 def _most_mm(plan: Plan, planned: Planned, axis: Axis) -> float:
@@ -169,7 +171,7 @@ def _places(
         if least <= at <= high:
             yield COST["cut-over-a-side"] + _away(at, best, low, whole), at
     for at in _inner_corners(plan, axis):
-        if CLEAR_MM <= at <= whole - CLEAR_MM:
+        if CUT_CLEAR_MM <= at <= whole - CUT_CLEAR_MM:
             uneven = UNEVEN * (_round_place(plan, axis, at, (at, at), least_mm=5.0) is None)
             yield COST["cut-at-a-corner"] + uneven + abs(at - best) / whole, at
     cost = COST["cut-over-a-unit" if on_units else "cut-clear"]
@@ -194,7 +196,7 @@ def _least_mm(finding: Finding, plan: Plan, planned: Planned, axis: Axis, low: f
     most = _most_mm(plan, planned, axis)
     if finding.check != _TABLE or not most or _is_l(plan):
         return low
-    return max(low - most - GAP_MM, CLEAR_MM)
+    return max(low - most - JOINT_GAP_MM, CUT_CLEAR_MM)
 
 
 def _bays(plan: Plan, shape: Shape) -> Iterator[tuple[float, float]]:
@@ -214,8 +216,8 @@ def _range(
     if finding.check != _TABLE or not most or _is_l(plan):
         return _MID[0] * whole, _MID[1] * whole, whole / 2
     count = max(count, 2)
-    least = whole - (count - 1) * (most + GAP_MM)
-    return max(least, CLEAR_MM), min(most, whole - CLEAR_MM), whole / count
+    least = whole - (count - 1) * (most + JOINT_GAP_MM)
+    return max(least, CUT_CLEAR_MM), min(most, whole - CUT_CLEAR_MM), whole / count
 
 
 def _taken(shape: Shape, axis: Axis) -> Iterator[tuple[float, float]]:
@@ -224,7 +226,7 @@ def _taken(shape: Shape, axis: Axis) -> Iterator[tuple[float, float]]:
     for opening in shape.openings:
         if not opening.polygon.is_empty:
             low, high = opening.polygon.bounds[k], opening.polygon.bounds[k + 2]
-            yield low - CLEAR_MM, high + CLEAR_MM
+            yield low - CUT_CLEAR_MM, high + CUT_CLEAR_MM
     for relief in shape.reliefs:
         yield relief.bounds[k], relief.bounds[k + 2]
 
@@ -237,9 +239,9 @@ def _gaps(
     for first, last in sorted(taken):
         if last <= at:
             continue
-        if first - GAP_MM > high:
+        if first - JOINT_GAP_MM > high:
             break
-        yield at, first - GAP_MM
+        yield at, first - JOINT_GAP_MM
         at = max(at, last)
     yield at, high
 
@@ -247,9 +249,9 @@ def _gaps(
 def _panels(plan: Plan, bays: Sequence[tuple[float, float]]) -> Iterator[float]:
     """Where one unit ends and the next begins: the joint lies there, the first piece is round."""
     for bay, next_bay in pairwise(bays):
-        if next_bay[0] - bay[1] < GAP_MM:
-            between = bay[1] - GAP_MM / 2
-            at = _round_place(plan, "x", between, (bay[1] - GAP_MM, bay[1]))
+        if next_bay[0] - bay[1] < JOINT_GAP_MM:
+            between = bay[1] - JOINT_GAP_MM / 2
+            at = _round_place(plan, "x", between, (bay[1] - JOINT_GAP_MM, bay[1]))
             yield between if at is None else at
 
 
@@ -263,7 +265,7 @@ def _inner_corners(plan: Plan, axis: Axis) -> Iterator[float]:
         )
         if turn < 0.0:
             along = max(before, after, key=lambda p: abs(p[k] - corner[k]))
-            yield corner[k] if along[k] > corner[k] else corner[k] - GAP_MM
+            yield corner[k] if along[k] > corner[k] else corner[k] - JOINT_GAP_MM
 
 
 def _round_place(

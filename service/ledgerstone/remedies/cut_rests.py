@@ -14,7 +14,7 @@ from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.cut_outlines import Axis, Sides
 
-BESIDE_MM = 60.0  # distance of a leg or a bearer from the joint; common practice, no source
+FROM_JOINT_MM = 60.0  # distance of a leg or a bearer from the joint; common practice, no source
 _NEAR_MM = 150.0
 _TOUCH_MM = 1.5
 _SHORTEST_MM = 30.0
@@ -105,7 +105,7 @@ def _legs(rests: Rests, place: PiecePlace) -> PieceRests:
     low, high = place.span_mm
     own = [leg for leg in rests.at if low <= (leg.x.mm, leg.y.mm)[k] <= high]
     across = [(leg.x.mm, leg.y.mm)[1 - k] for leg in rests.at]
-    by = place.joint_mm + (BESIDE_MM if place.second else -BESIDE_MM)
+    by = place.joint_mm + (FROM_JOINT_MM if place.second else -FROM_JOINT_MM)
     added = []
     for at in sorted({min(across), max(across)}):
         x, y = (by, at) if k == 0 else (at, by)

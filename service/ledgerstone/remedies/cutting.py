@@ -23,7 +23,7 @@ from ledgerstone.remedies.cut_outlines import (
 )
 from ledgerstone.remedies.cut_rests import PiecePlace, cut_rests
 
-GAP_MM = 2.0  # a filled joint; common practice, no source
+JOINT_GAP_MM = 2.0  # a filled joint; common practice, no source
 _MIDDLE_MM = 6.0  # a joint nearer than this to an opening's middle runs through it
 _LONGEST_LABEL = 120
 _FINE_MM = 0.1
@@ -82,11 +82,11 @@ def apart(
         What comes off each wall side of a slab between walls.
     """
     plan = plan_of(slab, fitting_gap_mm)
-    if plan is None or not 0.0 < cut.at_mm < plan.along(cut.axis) - GAP_MM:
+    if plan is None or not 0.0 < cut.at_mm < plan.along(cut.axis) - JOINT_GAP_MM:
         return None
     whole = plan.along(cut.axis)
     say: Length = getattr(slab.outline, "length", slab.thickness)
-    rest = say.like(whole - cut.at_mm - GAP_MM).mm
+    rest = say.like(whole - cut.at_mm - JOINT_GAP_MM).mm
     if rest <= 0.0:
         return None
     one = _part(plan, cut, (0.0, cut.at_mm), second=False)
@@ -147,7 +147,7 @@ def _openings(
     """The cut-outs of one piece in its own plan; None if the joint cannot run through one."""
     found: dict[int, Cutout] = {}
     k = 0 if place.axis == "x" else 1
-    middle = place.joint_mm + (-GAP_MM / 2 if place.second else GAP_MM / 2)
+    middle = place.joint_mm + (-JOINT_GAP_MM / 2 if place.second else JOINT_GAP_MM / 2)
     for index, cutout in enumerate(slab.cutouts):
         bounds = kind_of(cutout).placed(cutout, 0.0)[0].bounds
         low, high = bounds[k], bounds[k + 2]

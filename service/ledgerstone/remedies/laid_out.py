@@ -11,7 +11,7 @@ from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Changes, changed
 from ledgerstone.remedies.costs import COST, PER_CHANGE, PER_MM_MOVED, PER_SHARE
 from ledgerstone.remedies.option import Option, resized_cutout
-from ledgerstone.remedies.placeable import MAX_TOGETHER, Obstacle, Placement
+from ledgerstone.remedies.placeable import MAX_PLACED_TOGETHER, Obstacle, Placement
 from ledgerstone.remedies.rooms import COARSE_MM, FINE_MM, Freedom, Layout
 from ledgerstone.stages import Planned, StageContext
 from ledgerstone.stages.cache import SlabKey
@@ -37,7 +37,7 @@ def placed(
     slab, shape = order.slabs[i], planned.shapes[i]
     fixed = frozenset(k for k, cutout in enumerate(slab.cutouts) if _is_halved(order, i, cutout))
     freedom = replace(freedom, moves=freedom.moves - fixed, shrinks=freedom.shrinks - fixed)
-    if len(freedom.moves) > MAX_TOGETHER:
+    if len(freedom.moves) > MAX_PLACED_TOGETHER:
         return
     layout = Layout(slab, shape, planned.workshop, freedom, COARSE_MM, keeps_off)
     found = _found(layout, context)

@@ -14,7 +14,7 @@ from ledgerstone.remedies import strength_offers as strength
 from ledgerstone.remedies.cut_offers import in_pieces
 from ledgerstone.remedies.option import Option
 from ledgerstone.remedies.plain import plain_slab
-from ledgerstone.remedies.policy import KINDS, SIZES_WITHIN, Kind
+from ledgerstone.remedies.policy import KIND_OF_EFFECT, SIZES_WITHIN, Kind
 from ledgerstone.stages import Planned, StageContext
 
 OptionSource = Callable[[Finding, Planned, StageContext, float], Iterable[Option]]
@@ -139,7 +139,7 @@ def _weighing(offers: tuple[OptionSource, ...], *, heavy: bool) -> tuple[OptionS
 
 
 def _is_a_fix(option: Option) -> bool:
-    return KINDS[option.name] < Kind.FAR
+    return KIND_OF_EFFECT[option.name] < Kind.FAR
 
 
 def last_resort(finding: Finding, planned: Planned, context: StageContext) -> list[Option]:

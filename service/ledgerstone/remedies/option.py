@@ -12,7 +12,7 @@ from ledgerstone.order import Cutout, LShape, Point, Polygon, Rectangle, Round, 
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Changes
 from ledgerstone.remedies.cutting import SlabCut
-from ledgerstone.remedies.policy import NOTHING, NUMBERS, ChangeWeight, added, weight
+from ledgerstone.remedies.policy import NOTHING, NUMBER_CHARACTERS, ChangeWeight, added, weight
 from ledgerstone.remedies.state import State
 
 ROUND_TO_MM = 5.0
@@ -36,7 +36,7 @@ class Option:
     @property
     def name(self) -> str:
         """Its effect, without the number of one that is tried by itself."""
-        return self.effect.rstrip(NUMBERS)
+        return self.effect.rstrip(NUMBER_CHARACTERS)
 
     @property
     def weight(self) -> ChangeWeight:

@@ -16,8 +16,8 @@ from ledgerstone.remedies.change import Change, changed
 from ledgerstone.remedies.costs import COST
 from ledgerstone.remedies.laid_out import placed
 from ledgerstone.remedies.option import Option, named
-from ledgerstone.remedies.placeable import MAX_TOGETHER
-from ledgerstone.remedies.policy import FAR, SIZES_WITHIN, has_its_size, may_grow
+from ledgerstone.remedies.placeable import MAX_PLACED_TOGETHER
+from ledgerstone.remedies.policy import NEAREST_WITHIN, SIZES_WITHIN, has_its_size, may_grow
 from ledgerstone.remedies.rooms import Freedom
 from ledgerstone.shape import Shape
 from ledgerstone.stages import Planned, StageContext, plan
@@ -43,7 +43,7 @@ def moved(
     every = frozenset(range(len(order.slabs[i].cutouts)))
     first = list(placed("move", i, planned, context, Freedom(moves=spoken_of or every)))
     yield from first
-    if not first and spoken_of and spoken_of != every and len(every) <= MAX_TOGETHER:
+    if not first and spoken_of and spoken_of != every and len(every) <= MAX_PLACED_TOGETHER:
         yield from placed("move-all", i, planned, context, Freedom(moves=every))
 
 
@@ -56,7 +56,7 @@ def placed_anew(
     if i is None or not order.slabs[i].cutouts:
         return
     every = frozenset(range(len(order.slabs[i].cutouts)))
-    if len(every) > MAX_TOGETHER:
+    if len(every) > MAX_PLACED_TOGETHER:
         spoken_of = map(int, named(finding, "cutouts"))
         every = _with_belongings(order.slabs[i], planned.shapes[i], spoken_of)
     yield from placed("move-all", i, planned, context, Freedom(moves=every))
@@ -107,7 +107,11 @@ def resized(
     shrinks = free if any(grows) else free | bowls
     if most > SIZES_WITHIN and (shrinks or any(grows)):
         yield from placed(
-            "far-size", i, planned, context, Freedom(every, shrinks, grows=grows, most_share=FAR)
+            "far-size",
+            i,
+            planned,
+            context,
+            Freedom(every, shrinks, grows=grows, most_share=NEAREST_WITHIN),
         )
 
 

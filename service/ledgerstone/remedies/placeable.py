@@ -14,7 +14,7 @@ _EIGHTH = float(np.sqrt(0.5))
 _AXES = ((1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0))
 _SLANTED = tuple((x * _EIGHTH, y * _EIGHTH) for x in (1.0, -1.0) for y in (1.0, -1.0))
 _ROUND_POINTS = 12  # a hull of more corners is round, or has round corners
-MAX_TOGETHER = 6  # openings placed together: more take too long to choose among
+MAX_PLACED_TOGETHER = 6  # openings placed together: more take too long to choose among
 MAX_CHOICES = 96  # ways past obstacles, of all openings together
 
 Coefficients = dict[int, float]

@@ -17,7 +17,7 @@ from ledgerstone.order import Cutout, Rectangle, Slab
 
 # Shares of a size by which a change may differ; common practice, no source.
 SIZES_WITHIN: Final = 0.05  # in a fix: where neither walls nor units fix the size (`may_grow`)
-FAR: Final = 0.6  # in the nearest that can be made, which is only shown
+NEAREST_WITHIN: Final = 0.6  # in the nearest that can be made, which is only shown
 
 
 class Kind(IntEnum):
@@ -35,7 +35,7 @@ class Kind(IntEnum):
     LEFT_OUT = 9
 
 
-KINDS: Final[Mapping[str, Kind]] = MappingProxyType(
+KIND_OF_EFFECT: Final[Mapping[str, Kind]] = MappingProxyType(
     {
         # How it is handled, carried, brought and finished.
         "rails": Kind.HANDLING,
@@ -93,12 +93,12 @@ KINDS: Final[Mapping[str, Kind]] = MappingProxyType(
 
 ChangeWeight = tuple[float, ...]
 NOTHING: Final[ChangeWeight] = (0.0,) * len(Kind)
-NUMBERS: Final = "-.0123456789"  # options that are tried one by one are numbered
+NUMBER_CHARACTERS: Final = "-.0123456789"  # options that are tried one by one are numbered
 
 
 def weight(effect: str, cost: float) -> ChangeWeight:
     """Weigh one change: by its kind, and within its kind by its cost, a pure number."""
-    at = len(Kind) - 1 - KINDS[effect]
+    at = len(Kind) - 1 - KIND_OF_EFFECT[effect]
     return tuple(cost if k == at else 0.0 for k in range(len(Kind)))
 
 

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from ledgerstone.checks import Finding
 from ledgerstone.order import Shade
 from ledgerstone.remedies.change import Change
-from ledgerstone.remedies.costs import COST, DELTA_E, NEXT
+from ledgerstone.remedies.costs import COST, DELTA_E, NEXT_OF_SEVERAL
 from ledgerstone.remedies.option import Option
 from ledgerstone.shade import Lab, delta_e_2000, palette_shade_seen, shade_seen, srgb_to_lab
 from ledgerstone.stages import Planned, StageContext
@@ -65,4 +65,6 @@ def other_sealer(
     for k, sealer in enumerate(planned.workshop.sealers):
         if slab.place in sealer.places and sealer.name != slab.finish.sealer:
             path = ("slabs", finding.slab, "finish", "sealer")
-            yield Option("sealer", (Change(path, sealer.name),), COST["sealer"] + NEXT * k)
+            yield Option(
+                "sealer", (Change(path, sealer.name),), COST["sealer"] + NEXT_OF_SEVERAL * k
+            )

@@ -8,7 +8,7 @@ from dataclasses import replace
 from ledgerstone.order import Cutout, Round, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.cut_outlines import plan_of
-from ledgerstone.remedies.placeable import MAX_TOGETHER
+from ledgerstone.remedies.placeable import MAX_PLACED_TOGETHER
 from ledgerstone.remedies.placing import has_no_room
 from ledgerstone.remedies.policy import SIZES_WITHIN, has_its_size, may_grow
 from ledgerstone.remedies.rooms import FINE_MM, Freedom, Layout
@@ -31,7 +31,11 @@ def _reasons(planned: Planned, workshop: Workshop) -> Iterator[Message]:
         alone = [k for k in range(len(slab.cutouts)) if _full(slab, shape, workshop, (k,))]
         yield from (_alone(slab, shape, k, name, workshop) for k in alone)
         every = tuple(range(len(slab.cutouts)))
-        if not alone and 1 < len(every) <= MAX_TOGETHER and _full(slab, shape, workshop, every):
+        if (
+            not alone
+            and 1 < len(every) <= MAX_PLACED_TOGETHER
+            and _full(slab, shape, workshop, every)
+        ):
             names = Listed(tuple(cutout_name(slab, k) for k in every))
             yield Message("no-room-together", cutouts=names, slab=name)
 

@@ -20,7 +20,7 @@ from ledgerstone.remedies.found import Fix, Found, Remedy
 from ledgerstone.remedies.keeping import keeps
 from ledgerstone.remedies.offers import last_resort, options
 from ledgerstone.remedies.option import Option
-from ledgerstone.remedies.policy import FAR, SIZES_WITHIN
+from ledgerstone.remedies.policy import NEAREST_WITHIN, SIZES_WITHIN
 from ledgerstone.remedies.reasons import reason
 from ledgerstone.remedies.state import State, start
 from ledgerstone.remedies.trial import Outcome, Trials
@@ -37,8 +37,8 @@ KEPT_FOR_REMEDIES, KEPT_FOR_FAR = 0.2, 0.5  # shares of the units left at the st
 # Units kept until the last resort, a plain slab in its place: for each slab, and for all of them.
 PLAIN_SLAB, PLAIN_SLABS = 9.0, 32.0
 FOR_THE_SLABS = 0.85  # of the budget; the rest is for the order as a whole
-LOOKS = 3  # cost of all layouts of one plan, in looks at it
-MAX_FINDINGS = 12  # most findings that remedies are searched for
+LAYOUTS_IN_PLANS = 3  # cost of all layouts of one plan, in looks at it
+MAX_SEARCHED = 12  # most findings that remedies are searched for
 
 
 def find(
@@ -59,11 +59,11 @@ def find(
     search.whole.full = FULL_FOR_REMEDIES
     remedies = {
         finding.id: search.contained_remedies(finding)
-        for finding in [stop for stop in search.stops if stop.follows_from is None][:MAX_FINDINGS]
+        for finding in [stop for stop in search.stops if stop.follows_from is None][:MAX_SEARCHED]
     }
     remedies = shown_once(remedies, search.stops)
     fix = fix or _of_a_remedy(remedies)
-    nearest = None if fix is not None else search.contained_fix(FAR, 0.0)
+    nearest = None if fix is not None else search.contained_fix(NEAREST_WITHIN, 0.0)
     if nearest is not None and keeps(nearest.state):  # it was there, further than was looked before
         fix, nearest = nearest, None
     why_not = None if fix is not None else search.why_not(nearest, may_prove)
@@ -202,7 +202,7 @@ class _Search:
         names: set[str] = set()
         slab = 0 if finding.slab is None else finding.slab
         here = self.order.slabs[slab]
-        if not self.budget.spends(layout_units(here) + LOOKS * plan_units(here)):
+        if not self.budget.spends(layout_units(here) + LAYOUTS_IN_PLANS * plan_units(here)):
             return
         for rungs in self._ladders(finding):
             if rungs[0].name in names:

@@ -15,7 +15,7 @@ from ledgerstone.remedies.strength_helps import helps, lightens
 from ledgerstone.stages import Planned, StageContext
 from ledgerstone.workshop.records import Shaping
 
-ALIKE_MM = 2.0  # within the cast tolerance
+SAME_THICKNESS_MM = 2.0  # within the cast tolerance
 _WANTS_THICKER = frozenset(
     (
         "aggregate-too-large",
@@ -157,7 +157,7 @@ def other_thickness(
     if finding.slab is None:
         return
     old, shaping = order.slabs[finding.slab].thickness, planned.workshop.shaping
-    alike_mm = 0.0 if finding.check in _TOO else ALIKE_MM
+    alike_mm = 0.0 if finding.check in _TOO else SAME_THICKNESS_MM
     for usual in shaping.thicknesses_mm:
         new = stocked_thickness(old, usual, shaping)
         made = shaping.thinnest_mm <= new.mm <= shaping.thickest_mm

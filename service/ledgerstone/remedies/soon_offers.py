@@ -8,7 +8,7 @@ from datetime import date, timedelta
 from ledgerstone.checks import Finding
 from ledgerstone.order import Order
 from ledgerstone.remedies.change import Change, Changes
-from ledgerstone.remedies.costs import COST, MOST_FOR_DAYS, NEXT, PER_DAY_LATER
+from ledgerstone.remedies.costs import COST, MOST_FOR_DAYS, NEXT_OF_SEVERAL, PER_DAY_LATER
 from ledgerstone.remedies.option import Option
 from ledgerstone.stages import Planned, StageContext
 from ledgerstone.surfaces import SURFACES
@@ -30,9 +30,9 @@ def sooner(_f: Finding, planned: Planned, _context: StageContext, _most: float) 
     if order.delivery.kind != "collect" and planned.area is not None:
         yield Option("collect", (Change(("delivery", "kind"), "collect"),), COST["collect-sooner"])
     for k, changes in enumerate(_sealers(order, planned.workshop)):
-        yield Option("sealer-sooner", changes, COST["sealer-sooner"] + NEXT * k)
+        yield Option("sealer-sooner", changes, COST["sealer-sooner"] + NEXT_OF_SEVERAL * k)
     for k, changes in enumerate(_surfaces(order, planned.workshop)):
-        yield Option("surface-sooner", changes, COST["surface-sooner"] + NEXT * k)
+        yield Option("surface-sooner", changes, COST["surface-sooner"] + NEXT_OF_SEVERAL * k)
 
 
 def later_day(

@@ -18,7 +18,7 @@ from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change
 from ledgerstone.remedies.costs import (
     COST,
-    NEXT,
+    NEXT_OF_SEVERAL,
     PER_MM_MOVED,
     PER_SHARE_OF_OPENING,
     PER_SHARE_OF_OVERHANG,
@@ -219,7 +219,9 @@ def _stiffer_rails(rests: Rests, base: KeyPath) -> Iterator[Option]:
     """
     stiffer = _RAILS[_RAILS.index(rests.rails) + 1 :] if rests.rails is not None else ()
     for k, rail in enumerate(stiffer):
-        yield Option("rails", (Change((*base, "rails"), rail),), COST["rails"] + NEXT * k)
+        yield Option(
+            "rails", (Change((*base, "rails"), rail),), COST["rails"] + NEXT_OF_SEVERAL * k
+        )
 
 
 def _end_panels(rests: Rests, base: KeyPath) -> Iterator[Option]:

@@ -16,7 +16,7 @@ from ledgerstone.remedies.trial import Outcome, Trial
 from ledgerstone.remedies.words import Sentences, say
 from ledgerstone.strength.concrete import flexural_factor
 
-MAX_WAYS = 3
+MAX_WAYS_TO_SAVE = 3
 MIN_SHARE = Decimal("0.015")  # of the price: a smaller saving is not offered
 LIGHTER_SHARE, SOONER_DAYS = 0.1, 3  # lighter or sooner by this, any saving is offered
 # Not with a low rest: a thinner slab bends down to it more easily.
@@ -68,7 +68,7 @@ def ways_to_save(checked: Checked, trial: Trial, budget: Budget) -> tuple[Saving
         much = lighter >= LIGHTER_SHARE * _kg(now) or sooner >= SOONER_DAYS
         if total - price.total >= total * MIN_SHARE or (much and price.total < total):
             found.append(Saving(say(state), state, price, lighter, sooner))
-    return tuple(sorted(found, key=lambda way: way.price.total)[:MAX_WAYS])
+    return tuple(sorted(found, key=lambda way: way.price.total)[:MAX_WAYS_TO_SAVE])
 
 
 def _kg(records: StageRecords) -> float:

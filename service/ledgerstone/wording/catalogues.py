@@ -15,7 +15,7 @@ from typing import Final
 from fluent.syntax import FluentParser, ast
 
 LANGUAGES: Final = ("en", "de")
-USUAL: Final = "en"
+USUAL_LANGUAGE: Final = "en"
 _FOLDER: Final = Path(__file__).with_name("catalogues")
 _BEGINNING: Final = re.compile(r"^([A-Za-z][\w-]*)(?= *=)", re.MULTILINE)
 
@@ -69,7 +69,7 @@ def variant(words: str, of: str = "service") -> str:
     return file.read_text(encoding="utf-8") if file.is_file() else ""
 
 
-def known_language(*asked: str | None, usual: str = USUAL) -> str:
+def known_language(*asked: str | None, usual: str = USUAL_LANGUAGE) -> str:
     """Return the first requested language with a catalogue; else the default one.
 
     Parameters

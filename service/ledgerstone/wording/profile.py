@@ -11,7 +11,7 @@ import re
 from functools import cache
 from typing import Final
 
-from ledgerstone.wording.catalogues import USUAL, page_catalogue, variant
+from ledgerstone.wording.catalogues import USUAL_LANGUAGE, page_catalogue, variant
 from ledgerstone.wording.page import PageText, texts_of
 from ledgerstone.wording.places import currency_of, usual_clock
 from ledgerstone.wording.variants import words_of
@@ -25,9 +25,9 @@ from ledgerstone.workshop.countries import (
 from ledgerstone.workshop.members import Member
 from ledgerstone.workshop.public_holidays import parts_of
 from ledgerstone.workshop.standing import RESTS_ON
-from ledgerstone.workshop.starting import CHOICES, attribute_of
+from ledgerstone.workshop.starting import CHOICE_RECORD, attribute_of
 
-FOLDER: Final = "profile"
+PROFILE_TEXTS: Final = "profile"
 _EXAMPLE: Final = re.compile("<(country|regions|clock|currency|postcodes)>")
 _BRITAIN: Final = usual_in("GB")
 
@@ -35,13 +35,13 @@ _BRITAIN: Final = usual_in("GB")
 @cache
 def profile_texts(language: str) -> dict[str, PageText]:
     """Return the texts about a profile in a language, by record and key: ``Rates.hour``."""
-    return texts_of(page_catalogue(language, FOLDER))
+    return texts_of(page_catalogue(language, PROFILE_TEXTS))
 
 
 @cache
 def variant_texts(words: English) -> dict[str, PageText]:
     """Return the texts about a profile that one country's English says in its own way."""
-    return texts_of(variant(words, FOLDER))
+    return texts_of(variant(words, PROFILE_TEXTS))
 
 
 def about_in(
@@ -49,7 +49,7 @@ def about_in(
 ) -> str:
     """Return what a key of a record is, in a language and its place's words."""
     name, words = f"{record}.{key}", words_of(language, place)
-    own = variant_texts(place.words).get(name) if language == USUAL else None
+    own = variant_texts(place.words).get(name) if language == USUAL_LANGUAGE else None
     text = str(own) if own else words.exchanged(str(profile_texts(language).get(name, english)))
     return _EXAMPLE.sub(lambda found: _examples_of(place.country)[found[1]], text)
 
@@ -74,7 +74,7 @@ def label_in(language: str, member: Member, place: RegionalSettings = _BRITAIN) 
 
 def choice_in(language: str, word: str, place: RegionalSettings = _BRITAIN) -> str:
     """Return the meaning of a choice's word, in a language."""
-    return about_in(language, CHOICES, attribute_of(word), word, place)
+    return about_in(language, CHOICE_RECORD, attribute_of(word), word, place)
 
 
 def rests_on_in(language: str, table: str, place: RegionalSettings = _BRITAIN) -> str:

@@ -21,7 +21,7 @@ from ledgerstone.order import Order, Polygon, Round
 from ledgerstone.quantities import Marks, UnitName
 from ledgerstone.wording.bench import written
 from ledgerstone.wording.bundles import MessageBundle
-from ledgerstone.wording.catalogues import USUAL, variant
+from ledgerstone.wording.catalogues import USUAL_LANGUAGE, variant
 from ledgerstone.wording.formats import Formats
 from ledgerstone.wording.variants import words_of
 from ledgerstone.wording.vocabulary import capital
@@ -270,4 +270,4 @@ def number_marks(language: str, place: RegionalSettings) -> Marks:
 
 def english(message: Message | str) -> str:
     """Format a message in English, with our own words: for logs, and for who has no customer."""
-    return speech_in(USUAL).say(message)
+    return speech_in(USUAL_LANGUAGE).say(message)

@@ -7,17 +7,17 @@ import textwrap
 from decimal import Decimal
 from typing import Final
 
-WIDTH: Final = 98
+LINE_WIDTH: Final = 98  # characters; what is longer is wrapped
 
 
 def lines_of(key: str, value: object) -> list[str]:
     """Return ``key = value`` as TOML, a long list folded over several lines."""
     line = f"{key} = {toml_text(value)}"
-    if len(line) <= WIDTH or not isinstance(value, tuple):
+    if len(line) <= LINE_WIDTH or not isinstance(value, tuple):
         return [line]
     mark = "# " if key.startswith("#") else ""
     items = ", ".join(toml_text(item).replace(" ", "\0") for item in value) + ","
-    inside = textwrap.wrap(items, WIDTH - 4, break_long_words=False, break_on_hyphens=False)
+    inside = textwrap.wrap(items, LINE_WIDTH - 4, break_long_words=False, break_on_hyphens=False)
     return [f"{key} = [", *(f"{mark}  {row}".replace("\0", " ") for row in inside), f"{mark}]"]
 
 

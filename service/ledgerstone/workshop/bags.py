@@ -18,7 +18,7 @@ _BY_VOLUME: Final[tuple[KeyPath, ...]] = (
     ("recipe", "weighed_kg_per_m3"),
 )
 # What is asked of a bag, in this order.
-ASKED: Final = (
+ASKED_OF_A_BAG: Final = (
     "name",
     "bag_kg",
     "water_l_per_bag",

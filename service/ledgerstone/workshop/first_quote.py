@@ -17,7 +17,7 @@ from typing import Any, Final, Literal
 from ledgerstone.json_types import KeyPath
 from ledgerstone.workshop import bags
 from ledgerstone.workshop.members import member_at
-from ledgerstone.workshop.standing import LIFTS, WARMTH, ValueStanding, is_priced
+from ledgerstone.workshop.standing import LIFTS, WARMTH_PATH, ValueStanding, is_priced
 from ledgerstone.workshop.usual_values import LIFTERS, WAYS
 
 StepName = Literal[
@@ -138,7 +138,7 @@ def is_rate(path: KeyPath) -> bool:
 
 def _step_of(path: KeyPath) -> StepName:
     is_time = "hours" in str(path[-1]) and path[-1] != _WAIT
-    return HOURS if path == WARMTH or is_time else _STEP_OF.get(str(path[0]), "materials")
+    return HOURS if path == WARMTH_PATH or is_time else _STEP_OF.get(str(path[0]), "materials")
 
 
 def _at(*paths: KeyPath) -> Callable[[_Raw], Sequence[KeyPath]]:
@@ -149,7 +149,7 @@ def _concrete(raw: _Raw) -> Iterator[KeyPath]:
     """The strength, and where it is mixed from bags, the bag."""
     yield ("recipe", "fck_mpa")
     if "bag" in _table(raw, "recipe"):
-        yield from ((*bags.BAG, key) for key in bags.ASKED)
+        yield from ((*bags.BAG, key) for key in bags.ASKED_OF_A_BAG)
 
 
 def _money(raw: _Raw) -> Iterator[KeyPath]:
@@ -187,7 +187,7 @@ _ASKED: Final[Mapping[StepName, Callable[[_Raw], Any]]] = MappingProxyType(
         "lifting": _at(LIFTERS),
         "looks": _at(),
         "delivery": _delivery,
-        "hours": _at(("calendar", "hands"), ("calendar", "orders_ahead_days"), WARMTH),
+        "hours": _at(("calendar", "hands"), ("calendar", "orders_ahead_days"), WARMTH_PATH),
     }
 )
 STEPS: Final = tuple(_ASKED)

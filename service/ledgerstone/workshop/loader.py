@@ -35,7 +35,7 @@ EXAMPLES = {
     **dict.fromkeys(("DE", "AT", "CH", "LI", "LU"), DEMONSTRATION.with_name("germany.toml")),
     "US": DEMONSTRATION.with_name("united_states.toml"),
 }
-LARGEST_FILE_BYTES = 1_000_000
+LARGEST_PROFILE_BYTES = 1_000_000
 
 
 def load_profile(path: Path) -> Workshop:
@@ -160,12 +160,12 @@ def _content(path: Path) -> bytes:
         raise _whole_file(Message("fault-folder"))
     try:
         with path.open("rb") as file:
-            content = file.read(LARGEST_FILE_BYTES + 1)
+            content = file.read(LARGEST_PROFILE_BYTES + 1)
     except FileNotFoundError:
         raise _whole_file(Message("fault-no-file")) from None
     except (OSError, ValueError) as reason:
         why = str(getattr(reason, "strerror", None) or reason)
         raise _whole_file(Message("fault-unreadable", reason=why)) from reason
-    if len(content) > LARGEST_FILE_BYTES:
+    if len(content) > LARGEST_PROFILE_BYTES:
         raise _whole_file(Message("fault-too-large"))
     return content

@@ -20,7 +20,7 @@ MemberKind = Literal[
     "table", "items", "text", "colour", "lines", "words", "number", "numbers", "whole", "wholes",
     "money", "yes-no", "day", "choice", "choices",
 ]  # fmt: skip
-KINDS: Final = typing.get_args(MemberKind)
+MEMBER_KINDS: Final = typing.get_args(MemberKind)
 _PLAIN: Final[dict[type, MemberKind]] = {
     str: "text", bool: "yes-no", int: "whole", float: "number", Decimal: "money", date: "day",
 }  # fmt: skip

@@ -23,14 +23,14 @@ from ledgerstone.workshop.usual_values import LIFTERS, SMALL_PRICES, TAX_RATE, W
 from ledgerstone.workshop.values import nearest
 
 ValueStanding = Literal["yours", "usual", "invented"]
-WORDS: Final[tuple[ValueStanding, ...]] = get_args(ValueStanding)
+STANDINGS: Final[tuple[ValueStanding, ...]] = get_args(ValueStanding)
 _KEY: Final = "standing"
 _OFFERS_KEY: Final = "whose"
 KEYS: Final = frozenset({_KEY, _OFFERS_KEY})
 _ROUNDED: Final = Decimal("0.0006")  # a file starts with four digits in another unit
-DEEPEST: Final = 8  # tables in one another; no record has more
+MAX_TABLE_DEPTH: Final = 8  # tables in one another; no record has more
 # Tables whose values another maker may leave as they are; prices in them are still invented.
-USUAL: Final = frozenset(
+USUAL_TABLES: Final = frozenset(
     {"shaping", "slurry", "boards", "days", "tax", "offer", "calendar", "bench", "concrete"}
     | {"handling", "loads", "steel", "lifting", "rails", "web", "bookings", "mail"}
 )
@@ -47,19 +47,20 @@ _USUAL_KEYS: Final = frozenset(
     | {"moisture_percent", "pack_kg", "cement_pack_kg", "kg_per_piece", "kg", "pieces"}
 )
 LIFTS: Final = ("most_kg",)  # of a way, what another workshop may not have
-WARMTH: Final = ("handling", "workshop_c")
+WARMTH_PATH: Final = ("handling", "workshop_c")
 _OPEN_KEYS: Final = frozenset(
-    {"closures", "hands", "orders_ahead_days", "base_url"} | {"van", WAYS[1], LIFTERS[1], WARMTH[1]}
+    {"closures", "hands", "orders_ahead_days", "base_url"}
+    | {"van", WAYS[1], LIFTERS[1], WARMTH_PATH[1]}
 )
 _PRICES: Final = ("price", "smallest_order", "fitted")
 # Without these of the maker's own no price is an offer.
-PRICED: Final = (
+PRICED_TABLES: Final = (
     *("recipe", "boards", "finishes", "sealers", "edges", "hours", "rates", "areas"),
     *("services", "sample", "steel", "packing", "rails", "palette"),
 )
 # Days rest on these, and on no other value of their tables that nobody gave.
 _DAYS: Final = frozenset(
-    {WARMTH, *(("calendar", key) for key in ("hands", "orders_ahead_days", "closures"))}
+    {WARMTH_PATH, *(("calendar", key) for key in ("hands", "orders_ahead_days", "closures"))}
 )
 # Of every other table its prices and hours alone, as of a pigment, whose readings are no price.
 _PRICED_ANYWHERE: Final = (*_PRICES, "extra_per", "hours", "minutes_per")
@@ -154,7 +155,7 @@ def standing_of_values(found: Mapping[KeyPath, ValueStanding]) -> ProfileStandin
 def is_priced(path: KeyPath) -> bool:
     """Whether a price, day, area, shade or lift rests on a value, so that all is a trial first."""
     return (
-        path[0] in PRICED
+        path[0] in PRICED_TABLES
         or path[:2] in _DAYS
         or path in (LIFTERS, TAX_RATE)
         or (path[:2] == WAYS and path[-1] in LIFTS)
@@ -169,7 +170,7 @@ def standings(raw: Mapping[str, Any], *examples: Mapping[str, Any]) -> dict[KeyP
     is_at_home = _currency(raw) in map(_currency, examples)
     for leaf in leaves:
         path, own, _ = leaf[0]
-        whose = max((word for _, _, word in leaf), key=WORDS.index)
+        whose = max((word for _, _, word in leaf), key=STANDINGS.index)
         may_stand = is_unused(path, raw) or (is_at_home and _keys(path) in SMALL_PRICES)
         found[path] = own or ("usual" if whose == "invented" and may_stand else whose)
     return found
@@ -187,7 +188,7 @@ def key_of(table: KeyPath) -> str:
 
 def without_standing(value: JSON, path: KeyPath = ()) -> JSON:
     """Return a document without the words that confirm its tables: what its records hold."""
-    if len(path) > DEEPEST:
+    if len(path) > MAX_TABLE_DEPTH:
         return value
     if isinstance(value, dict):
         kept = {key: part for key, part in value.items() if key != key_of(path)}
@@ -199,10 +200,10 @@ def without_standing(value: JSON, path: KeyPath = ()) -> JSON:
 
 def standing_faults(value: object, path: KeyPath = ()) -> Iterator[tuple[KeyPath, Message]]:
     """Yield the path and the fault of each word that is none of the three."""
-    if isinstance(value, list) and len(path) <= DEEPEST:
+    if isinstance(value, list) and len(path) <= MAX_TABLE_DEPTH:
         for k, part in enumerate(value):
             yield from standing_faults(part, (*path, k))
-    if not isinstance(value, dict) or len(path) > DEEPEST:
+    if not isinstance(value, dict) or len(path) > MAX_TABLE_DEPTH:
         return
     for key, part in value.items():
         if path and key == key_of(path):
@@ -220,7 +221,7 @@ def _word_faults(
         where = path if key is None else (*path, key)
         if key not in (None, "all", *keys):
             yield where, Message("fault-no-word", **nearest(key, keys))
-        elif word not in WORDS:
+        elif word not in STANDINGS:
             yield where, Message("fault-standing-word")
 
 
@@ -280,7 +281,7 @@ def _whose(path: KeyPath, *, same: bool) -> ValueStanding:
         or any(key in _OPEN_KEYS for key in keys)
     ):
         return "invented"
-    return "usual" if keys[0] in USUAL or keys[-1] in _USUAL_KEYS else "invented"
+    return "usual" if keys[0] in USUAL_TABLES or keys[-1] in _USUAL_KEYS else "invented"
 
 
 def _keys(path: KeyPath) -> tuple[str, ...]:

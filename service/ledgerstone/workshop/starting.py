@@ -15,7 +15,7 @@ from decimal import Decimal
 from functools import partial
 from typing import Any, Literal
 
-from ledgerstone.workshop._as_toml import WIDTH, lines_of
+from ledgerstone.workshop._as_toml import LINE_WIDTH, lines_of
 from ledgerstone.workshop.countries import TAXED_BY_PART, RegionalSettings
 from ledgerstone.workshop.local_units import local_unit, number_shown, with_unit
 from ledgerstone.workshop.members import Member, members_of
@@ -65,7 +65,7 @@ _SAMPLES: dict[type, object] = {
 About = Callable[[str, str, str], str]  # what a record's key is, of what it is in English
 
 
-CHOICES = "Choices"  # the record that ``About`` is asked with for a word that is chosen
+CHOICE_RECORD = "Choices"  # the record that ``About`` is asked with for a word that is chosen
 
 
 def attribute_of(word: str) -> str:
@@ -195,10 +195,10 @@ class _ProfileWriter:
         written_out = lines_of(mark + f.name, self._written(record, f.name, hint, content))
         comment = f"# {self._comment(record, f)}" if first else ""
         beside = f"{written_out[0]}  {comment}".rstrip()
-        if len(written_out) == 1 and len(beside) <= WIDTH:
+        if len(written_out) == 1 and len(beside) <= LINE_WIDTH:
             yield beside
             return
-        yield from textwrap.wrap(comment, WIDTH, subsequent_indent="# ")
+        yield from textwrap.wrap(comment, LINE_WIDTH, subsequent_indent="# ")
         yield from written_out
 
     def _written(self, record: type, name: str, hint: object, content: object) -> object:
@@ -221,7 +221,7 @@ class _ProfileWriter:
 
     def _choice(self, word: str) -> str:
         """A word that is chosen, and what it means where that is another one."""
-        means = self._about(CHOICES, attribute_of(word), word)
+        means = self._about(CHOICE_RECORD, attribute_of(word), word)
         return word if means == word else f"{word}: {means}"
 
     def _comment(self, record: type, f: dataclasses.Field[Any]) -> str:

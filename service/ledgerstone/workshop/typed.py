@@ -9,15 +9,15 @@ from collections.abc import Sequence
 from datetime import date
 from typing import Final
 
+from ledgerstone.workshop._as_toml import LINE_WIDTH
 from ledgerstone.workshop.countries import RegionalSettings
 from ledgerstone.workshop.entries import entry_of, postcodes_of
 from ledgerstone.workshop.local_units import is_fraction, local_unit, with_unit
 from ledgerstone.workshop.measures import canonical, without_thing
 from ledgerstone.workshop.members import Member, MemberKind
 from ledgerstone.workshop.numerals import number_of
-from ledgerstone.workshop.warmth import WARMTH, months_of
+from ledgerstone.workshop.warmth import WARMTH_KEY, months_of
 
-WIDTH: Final = 98
 _NUMBERS: Final[frozenset[MemberKind]] = frozenset(
     {"number", "numbers", "whole", "wholes", "money"}
 )
@@ -84,16 +84,16 @@ def toml_list_of(member: Member, values: Sequence[str], mark: str, place: Region
     """Return a list of values in TOML, wrapped if it is long."""
     if member.name == "postcodes":
         values = [code for value in values for code in postcodes_of(value)]
-    elif member.name == WARMTH:
+    elif member.name == WARMTH_KEY:
         values = months_of(values, mark, place.country)
     items = [toml_of(member, value, mark, place) for value in values]
     line = f"[{', '.join(items)}]"
-    if len(line) + len(member.name) + 3 <= WIDTH:
+    if len(line) + len(member.name) + 3 <= LINE_WIDTH:
         return line
     if member.kind == "lines":
         return "\n".join(["[", *(f"  {item}," for item in items), "]"])
     joined = ", ".join(item.replace(" ", "\0") for item in items) + ","
-    inside = textwrap.wrap(joined, WIDTH - 2, break_long_words=False, break_on_hyphens=False)
+    inside = textwrap.wrap(joined, LINE_WIDTH - 2, break_long_words=False, break_on_hyphens=False)
     return "\n".join(["[", *(f"  {row}".replace("\0", " ") for row in inside), "]"])
 
 

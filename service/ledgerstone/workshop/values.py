@@ -19,7 +19,7 @@ from ledgerstone.message import Message, Percent, Value
 from ledgerstone.workshop.measures import measured, rated
 from ledgerstone.workshop.value_keys import Key, KeyUnit, wanted
 
-LONGEST_TEXT = 300
+LONGEST_PROFILE_TEXT = 300
 _MARKUP = "margin_percent"
 LARGEST_NUMBER = 10**9
 MAX_DECIMALS = 6
@@ -121,8 +121,10 @@ def text(value: object, key: Key) -> str:
     if not isinstance(value, str):
         raise _unfit(value, str, key)
     stripped = value.strip()
-    if len(stripped) > LONGEST_TEXT:
-        raise ValueRejected(Message("fault-too-long", count=len(stripped), longest=LONGEST_TEXT))
+    if len(stripped) > LONGEST_PROFILE_TEXT:
+        raise ValueRejected(
+            Message("fault-too-long", count=len(stripped), longest=LONGEST_PROFILE_TEXT)
+        )
     if any(unicodedata.category(c) in ("Cc", "Cf", "Zl", "Zp") for c in stripped):
         raise ValueRejected(Message("fault-unprintable"))
     return stripped

@@ -10,7 +10,7 @@ from typing import Final
 from ledgerstone.workshop.countries import SOUTHERN
 from ledgerstone.workshop.numerals import number_of
 
-WARMTH: Final = "workshop_c"  # the key that has it
+WARMTH_KEY: Final = "workshop_c"  # the key that has it
 _JULY: Final = 6
 _NAMED: Final = re.compile(r"\b(?:in |im )?(?:the )?(?:winter|summer|sommer)\b:?", re.IGNORECASE)
 _BETWEEN: Final = re.compile(r"\s*(?:–|-|\bto\b|\bbis\b|\band\b|\bund\b|/)\s*", re.IGNORECASE)

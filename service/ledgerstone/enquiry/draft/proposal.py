@@ -21,7 +21,7 @@ from ledgerstone.enquiry.wishes.whose_look import said_of
 from ledgerstone.json_types import Members
 from ledgerstone.message import Message
 from ledgerstone.transport import area_for, prices_of
-from ledgerstone.wording.catalogues import USUAL
+from ledgerstone.wording.catalogues import USUAL_LANGUAGE
 from ledgerstone.workshop.usual import usual_sealer, usual_thickness_mm
 
 _CORNER: Final = "front-right"
@@ -46,7 +46,7 @@ class Proposal(Taken):
             self._slab(i, piece, order["slabs"][i])
         self._join(order)
         self._delivery(order)
-        if self.asking.language != USUAL:
+        if self.asking.language != USUAL_LANGUAGE:
             order["language"] = self.asking.language
         order["slabs"] = self.one_unit.of(order["slabs"])
         return order
