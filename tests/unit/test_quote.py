@@ -84,6 +84,7 @@ def test_the_day_depends_on_the_deposit(workshop: Workshop) -> None:
     assert [one.name for one in others] == [
         "estimate-best-guess",
         "strip-first",
+        "solid-base-before",
         "you-collect",
         "made-to-measure",
     ]

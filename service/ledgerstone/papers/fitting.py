@@ -20,7 +20,8 @@ from ledgerstone.papers.sheet import Content, section, sheet
 from ledgerstone.quantities import Length
 from ledgerstone.quote import Quote
 from ledgerstone.strength.movement import drying_bow_mm
-from ledgerstone.wording import slab_name
+from ledgerstone.terms import on_solid_base
+from ledgerstone.wording import slab_name, slabs_name
 from ledgerstone.workshop.records import Workshop
 
 LEVEL_MM, DOTS_MM, CLEAR_OF_HEAT_MM = 3, 300, 10  # common practice, no source
@@ -140,6 +141,9 @@ def _base(order: Order) -> Iterator[Value]:
     yield Message("fitting-level", most=Length.of_mm(LEVEL_MM))
     if any(slab.rests is not None and slab.rests.kind == "units" for slab in order.slabs):
         yield Message("fitting-units")
+    based = on_solid_base(order)
+    if based:
+        yield Message("fitting-solid-base", slabs=slabs_name(order, based))
     if any(slab.rests is None for slab in order.slabs):
         yield Message("fitting-rests-not-given")
     if any(slab.place == "outdoors" for slab in order.slabs):

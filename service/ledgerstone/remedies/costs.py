@@ -25,8 +25,8 @@ COST: Final[Mapping[str, float]] = MappingProxyType(
         "legs-at-the-best": 3.0,
         "more-legs": 5.0,  # two more to buy, and in the way of knees
         "frame": 7.0,  # a frame to have made
-        "board": 12.0,  # a board under all of it, on units or on a frame that is there
-        "frame-and-board": 19.0,  # both
+        "base": 12.0,  # a base under all of it that does not bend, in place of units or a frame
+        "base-for-legs": 19.0,  # the same where there is least to begin with
         # Delivery.
         "deliver": 2.0,  # another way of ours, at another price
         "collect": 3.0,  # the customer needs a vehicle and hands

@@ -40,7 +40,7 @@ def _keeps_piece(sent: Slab, piece: SlabOrigin, slab: Slab, *, deepens: bool) ->
 
 
 def _keeps_rests(piece: SlabOrigin, slab: Slab) -> bool:
-    """Return whether a slab is carried as it was, or better: on a frame, or all over on a board."""
+    """Return whether a slab is carried as it was, or better: on a frame, or all over on a base."""
     if piece.was.rests is None or slab.rests is None or piece.was.rests.kind == slab.rests.kind:
         return True
     return (piece.was.rests.kind, slab.rests.kind) in _BETTER

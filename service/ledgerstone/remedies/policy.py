@@ -45,7 +45,7 @@ KIND_OF_EFFECT: Final[Mapping[str, Kind]] = MappingProxyType(
         "more-legs": Kind.HANDLING,
         "frame": Kind.HANDLING,
         "bed": Kind.HANDLING,
-        "frame-and-bed": Kind.HANDLING,
+        "bed-for-legs": Kind.HANDLING,
         "deliver-pallet": Kind.HANDLING,
         "deliver-own-van": Kind.HANDLING,
         "deliver-fitted": Kind.HANDLING,

@@ -9,8 +9,6 @@ from ledgerstone.remedies.step_words import describe_steps, moves_messages
 from ledgerstone.wording import Listed, Message, side_name
 
 _FOUR = 4
-_ON_A_BOARD = ("units", "frame")
-_ON_A_FRAME = ("legs", "ends", "ledges", "pedestal")
 
 
 def rest_messages(was: Rests | None, now: Rests | None, name: Message) -> Iterator[Message]:
@@ -18,7 +16,7 @@ def rest_messages(was: Rests | None, now: Rests | None, name: Message) -> Iterat
     if now is None:
         return
     if was is None or was.kind != now.kind:
-        yield _carried(was, now, name)
+        yield Message("carry-on", slab=name, rests=now.kind)
         return
     for side, overhang in now.overhang.items():
         if side in was.overhang and was.overhang[side] != overhang:
@@ -35,15 +33,6 @@ def rest_messages(was: Rests | None, now: Rests | None, name: Message) -> Iterat
         yield Message("carry-on-frame-too", slab=name, sides=Listed(gained))
     if was.at != now.at:
         yield from _legs(was, now, name)
-
-
-def _carried(was: Rests | None, now: Rests, name: Message) -> Message:
-    on = now.kind
-    if was is not None and now.kind == "full" and was.kind in _ON_A_BOARD:
-        return Message("bed-on-board", slab=name)
-    if was is not None and now.kind == "full" and was.kind in _ON_A_FRAME:
-        return Message("bed-on-frame", slab=name)
-    return Message("carry-on", slab=name, rests=on)
 
 
 def _exchanged(was: Rests, now: Rests, name: Message) -> Iterator[Message]:

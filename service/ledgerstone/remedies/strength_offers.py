@@ -45,11 +45,10 @@ _MAX_LEGS = 18
 _RAILS = ("cabinet", "hardwood", "steel")  # each stiffer than the one before
 _SIZES = ("length", "width")
 _HANGS_MM = 100.0  # what hangs over further is not bedded
-# A board lies on units or on a frame; on what else carries a slab it needs a frame first.
 _BED_ON = {
-    **dict.fromkeys(("units", "frame"), ("bed", COST["board"])),
+    **dict.fromkeys(("units", "frame"), ("bed", COST["base"])),
     **dict.fromkeys(
-        ("legs", "ends", "ledges", "pedestal"), ("frame-and-bed", COST["frame-and-board"])
+        ("legs", "ends", "ledges", "pedestal"), ("bed-for-legs", COST["base-for-legs"])
     ),
 }
 _SHARES = (0.025, 0.05, 0.1, 0.25, 0.4, 0.6)
@@ -261,7 +260,7 @@ def _stepped_to(leg: Point, place: XY) -> Point:
 
 
 def _more_rests(i: int, order: Order, shape: Shape) -> Iterator[Option]:
-    """A frame under every side, or a bed all over: on a board on its units, or on a frame.
+    """A frame under every side, or a bed all over on a base that does not bend.
 
     The pieces of one slab are bedded alike.
     """
@@ -274,7 +273,7 @@ def _more_rests(i: int, order: Order, shape: Shape) -> Iterator[Option]:
     if not plane.buffer(shape.outline, -_FRAME_MM).is_empty and frame != rests and not sized:
         yield Option("bed-instead" if on_units else "frame", (Change(base, frame),), COST["frame"])
     hangs = any(over.mm > _HANGS_MM for over in rests.overhang.values())
-    effect, cost = _BED_ON.get(rests.kind, ("bed-instead", COST["board"]))
+    effect, cost = _BED_ON.get(rests.kind, ("bed-instead", COST["base"]))
     bed = [
         change
         for k in joined(order, i)

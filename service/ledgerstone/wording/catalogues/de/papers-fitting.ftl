@@ -29,6 +29,7 @@ fitting-grip-at = „{ $name }“ fassen bei
 fitting-base = Der Untergrund
 fitting-level = In beiden Richtungen eben: höchstens { $most } unter dem Richtscheit. Unterlegt wird der Untergrund, nicht die Platte.
 fitting-units = Schränke an der Wand und aneinander befestigt, mit vollen Seiten und Traversen vorn und hinten.
+fitting-solid-base = Vollflächig unter { NAME($slabs, case: "dative") } ein Unterbau, der sich nicht durchbiegt, etwa aus Mauerwerk. Ein Brett auf Schränken biegt sich mit ihnen durch und genügt nicht.
 fitting-rests-not-given = Worauf ein Teil davon liegt, wurde uns nicht gesagt: Fragen Sie uns vor dem Einbau.
 fitting-fall = Im Freien mit Gefälle, damit kein Wasser darauf steht, und nicht im Erdreich.
 fitting-dry-run = Legen Sie sie zuerst trocken auf. Sehen Sie jede Fuge an, heben Sie sie wieder ab und betten Sie sie dann.

@@ -97,7 +97,7 @@ plan-rest-kind = { $kind ->
     [legs] { $count } Beine
     [ledges] { $count } Leisten
     [pedestal] ein Mittelfuß
-   *[full] vollflächig
+   *[full] fester Unterbau, vollflächig
 }
 plan-rest-fixed = befestigt
 plan-title = Plan: Platte

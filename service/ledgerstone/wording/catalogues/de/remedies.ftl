@@ -117,11 +117,9 @@ fit-rails = { $rails ->
    *[cabinet] Bauen Sie vorn und hinten über den Unterschränken { NAME($slab, case: "genitive") } Schranktraversen ein.
 }
 carry-on-frame-too = Legen Sie { NAME($slab, case: "accusative") } auch an { NAME($sides, case: "dative") } auf ihren Rahmen.
-bed-on-board = Legen Sie eine feste Platte unter { NAME($slab, case: "accusative") }, und betten Sie sie darauf vollflächig.
-bed-on-frame = Legen Sie { NAME($slab, case: "accusative") } auf einen Rahmen mit einer festen Platte, und betten Sie sie darauf vollflächig.
 carry-on = { $rests ->
     [frame] Legen Sie { NAME($slab, case: "accusative") } auf einen Rahmen unter ihren Seiten. Den Rahmen lassen Sie fertigen: Er ist nicht im Preis.
-    [full] Betten Sie { NAME($slab, case: "accusative") } vollflächig auf einen festen Untergrund.
+    [full] Betten Sie { NAME($slab, case: "accusative") } vollflächig auf einen Unterbau, der sich nicht durchbiegt, etwa aus Mauerwerk: Er ist nicht im Preis.
     [legs] Stellen Sie { NAME($slab, case: "accusative") } auf vier Beine nahe ihren Ecken.
    *[other] Ändern Sie, worauf { NAME($slab) } liegt.
 }

@@ -21,6 +21,7 @@ estimate-best-guess = Dies ist ein Kostenvoranschlag, unsere beste Schätzung: W
 quotation-fixed = Dies ist ein Angebot: Der Preis gilt fest bis zum { $until }, für die Bestellung, wie sie hier steht.
 sample-first = Es wird nichts zugeschnitten, bevor Sie eine Musterplatte freigegeben haben.
 strip-first = Junger Beton wird erst ausgeschalt, wenn ein Probestreifen davon gehalten hat.
+solid-base-before = Lassen Sie vor dem Einbau vollflächig unter { NAME($slabs, case: "dative") } einen Unterbau herstellen, der sich nicht durchbiegt, etwa aus Mauerwerk: Er ist nicht im Preis. Ein Brett auf Schränken biegt sich mit ihnen durch und genügt nicht.
 you-collect = Sie holen die Bestellung in der Werkstatt ab.
 # Richtlinie 2011/83/EU Artikel 16 Buchstabe c.
 made-to-measure-no-return = Nach Ihren Maßen gefertigt: keine Rückgabe bei Nichtgefallen; Ihre Rechte bei Mängeln bleiben.

@@ -29,6 +29,7 @@ fitting-grip-at = Hold { $name } at
 fitting-base = The base
 fitting-level = Level each way: at most { $most } under a straight edge. Shim the base, not the slab.
 fitting-units = Units fixed to the wall and to each other, solid-sided, with rails front and back.
+fitting-solid-base = A base that does not bend, such as masonry, under all of { NAME($slabs) }. A board on cabinets bends with them, and is not enough.
 fitting-rests-not-given = We were not told what some of it rests on: ask us before it is laid.
 fitting-fall = Outdoors with a fall, so that no water stands on it, and clear of the ground.
 fitting-dry-run = Lay it dry first. Look at every gap, then lift it again and bed it.

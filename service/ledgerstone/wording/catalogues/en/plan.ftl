@@ -97,7 +97,7 @@ plan-rest-kind = { $kind ->
     [legs] { $count } legs
     [ledges] { $count } ledges
     [pedestal] a pedestal
-   *[full] a bed all over
+   *[full] a solid base all over
 }
 plan-rest-fixed = fixed
 plan-title = Plan: slab

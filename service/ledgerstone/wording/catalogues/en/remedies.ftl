@@ -94,11 +94,9 @@ fit-rails = { $rails ->
    *[cabinet] Fit cabinet rails across the front and the back of the units of { NAME($slab) }.
 }
 carry-on-frame-too = Carry { NAME($slab) } on its frame at { NAME($sides) } too.
-bed-on-board = Lay a solid board under { NAME($slab) }, and bed it on that all over.
-bed-on-frame = Carry { NAME($slab) } on a frame with a solid board, and bed it on that all over.
 carry-on = { $rests ->
     [frame] Carry { NAME($slab) } on a frame under its sides. You have the frame made: it is not in the price.
-    [full] Bed { NAME($slab) } all over on a solid base.
+    [full] Bed { NAME($slab) } all over on a base that does not bend, such as masonry: it is not in the price.
     [legs] Carry { NAME($slab) } on four legs near its corners.
    *[other] Change what { NAME($slab) } rests on.
 }

@@ -21,6 +21,7 @@ estimate-best-guess = This is an estimate, our best guess: we'll check it, then 
 quotation-fixed = This is a quotation: its price is fixed until { $until }, for the order as it stands here.
 sample-first = Nothing is cut before you approve a sample tile.
 strip-first = Nothing of young concrete leaves its mould before a test strip of it has passed.
+solid-base-before = Have a base built under all of { NAME($slabs) } that does not bend, such as masonry, before the laying: it is not in the price. A board on cabinets bends with them, and is not enough.
 you-collect = You collect the order from the workshop.
 # Directive 2011/83/EU Article 16 (c), and the Consumer Contracts Regulations 2013, regulation 28 (1) (b).
 made-to-measure-no-return = Made to measure: no change-of-mind returns; your rights over faults remain.

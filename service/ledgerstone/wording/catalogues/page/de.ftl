@@ -303,7 +303,7 @@ rests =
     .legs = Beine
     .ledges = Böcke, Leisten
     .pedestal = Ein Mittelfuß
-    .full = Volle Fläche
+    .full = Fester Unterbau
     .fixed = Sie wird befestigt
 
 units =

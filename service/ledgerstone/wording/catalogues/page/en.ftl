@@ -304,7 +304,7 @@ rests =
     .legs = Legs
     .ledges = Trestles, ledges
     .pedestal = A pedestal
-    .full = A flat base
+    .full = A solid base
     .fixed = It will be fixed down
 
 units =
