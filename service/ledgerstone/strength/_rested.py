@@ -24,7 +24,7 @@ from ledgerstone.strength._supports import (
 from ledgerstone.strength._together import Contact
 
 CLEAR_OF_THE_HULL = 1e-5  # of half the slab's length
-STATIONS_AT_ONCE = 160
+STATIONS_AT_ONCE = 48
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,7 +121,8 @@ def _carried(
 ) -> tuple[FloatArray, FloatArray]:
     """``L⁻¹`` of the unit reactions, (3 n, k), and each rigid motion at the stations, (k, 3).
 
-    Some hundred stations at a time, since each takes several columns as long as the model.
+    Some stations at a time: each takes several columns as long as the model, and more of them
+    than the factor solves together would leave the processor's cache.
     """
     count = len(stations.owner)
     rows = np.empty((len(motions), count), order="F")

@@ -17,7 +17,7 @@ from ledgerstone.strength.cracked import plain_limit_mpa
 from ledgerstone.strength.governing import first_largest
 from ledgerstone.strength.places import LoadPlace
 
-AT_ONCE = 16  # people, each with several fields as long as the mesh
+AT_ONCE = 32  # people, each with several fields as long as the mesh
 GAMMA_G, GAMMA_Q = 1.35, 1.5  # EN 1990 table A1.2(B)
 NEAR, FAR = 0.4, 1.5  # of a person's square: from a corner, and from the worst place so far
 MAY_NEED_BARS = 0.75  # share of what plain concrete is trusted with from which a demand is searched
@@ -120,8 +120,9 @@ def _demands_of(
         live[:, :, mine] = cases.components[:, :, at] - own
     live *= GAMMA_Q * np.array(sitting) / np.array(tried)
     x, y, xy = np.maximum(np.abs(live + own), np.abs(live + GAMMA_G * own))
-    both = zip(_worst(placed, x + xy), _worst(placed, y + xy), strict=True)
-    return [_Demands(place, *found) for (_, place), found in zip(people, both, strict=True)]
+    found = _worst(placed, np.concatenate([x + xy, y + xy], axis=1))
+    both = zip(found[: len(people)], found[len(people) :], strict=True)
+    return [_Demands(place, *ways) for (_, place), ways in zip(people, both, strict=True)]
 
 
 def _worst(placed: PlacedSlab, fields: FloatArray) -> list[Demand]:
