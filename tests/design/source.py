@@ -100,6 +100,23 @@ def imports_of(module: str) -> set[str]:
     return found - {module, ""}
 
 
+def loaded_with(module: str) -> set[str]:
+    """The modules of ours that are loaded once one is: by imports at the heads of modules."""
+    loaded, left = {""}, [module]
+    while left:
+        name = left.pop()
+        if name not in loaded:
+            loaded.add(name)
+            left += [name.rpartition(".")[0], *map(_module_of, imported(_head(name), name))]
+    return loaded - {""}
+
+
+def _head(module: str) -> ast.Module:
+    """The imports of a module that run when it is loaded, and nothing else of it."""
+    body = modules()[module].body
+    return ast.Module([n for n in body if isinstance(n, ast.Import | ast.ImportFrom)], [])
+
+
 def _module_of(name: str) -> str:
     """The module of ours that a full dotted name stands in, or is; "" for another's."""
     words = name.split(".")[1:] if name.startswith("ledgerstone.") else []

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from design.source import PACKAGE, imported, imports_of, modules
+from design.source import PACKAGE, imported, imports_of, loaded_with, modules
 
 # methods §3: a module imports only what stands before it in this list, or its own package.
 ORDER = (
@@ -83,6 +83,9 @@ DOORS = {
     "imapclient": ("mailbox.server",),
     "ezdxf": ("drawing.cut_dxf",),
 }
+
+# What takes long to load and only some calls need: they load it, each with its reason.
+LOADED_LATER = ("enquiry", "mailbox", "schedule.ical", "schedule.plan_ics")
 
 # What reads a clock, the environment, files and streams; nothing else does.
 LOOKS_OUTSIDE = (
@@ -180,6 +183,13 @@ def test_no_module_imports_itself_by_way_of_others() -> None:
 def test_a_command_line_is_run_and_never_imported() -> None:
     """A ``__main__`` may import whatever it runs, since nothing imports it."""
     assert _at_fault(lambda _, tree: [n for n in imported(tree) if "__main__" in n]) == {}
+
+
+def test_a_start_loads_nothing_that_few_calls_need() -> None:
+    """What reads enquiries, mail and calendars is loaded by who is asked for it."""
+    loaded = loaded_with("api.reload")
+    assert {"strength.plate", "wording.bundles", "papers.letter", "api.desk_routes"} <= loaded
+    assert [module for module in sorted(loaded) if _within(module, LOADED_LATER)] == []
 
 
 def _through_the_wall(module: str, tree: ast.Module) -> list[str]:
