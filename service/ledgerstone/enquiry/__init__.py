@@ -30,9 +30,12 @@ one; it imports none of those after it (``tests/design/test_enquiry_passes.py`` 
    When all is read, `scene.weighing` lets of several readings of a slab's sizes the one stand that
    is plainly meant: all of them weighed at once, by their words, their magnitude, and what is named
    nearest. Where the margin is small the readings stay, and are asked.
+   An L whose sizes are not whole is then read once more, by the leg that each clause is about
+   (`shapes.legs_told`).
 4. ``values`` reads `SaidOrder`: the newest claims become one value, or a `Doubt` where two readings
    remain (`values.resolve`, the only pass that changes `SaidOrder` after the walk). A slab told
-   again is one with that before it (`values.restated`). It gives a `PieceFound` for each slab.
+   again is one with that before it (`values.restated`), and one that newer pieces add up to is
+   none (`values.pieces_instead`). It gives a `PieceFound` for each slab.
 5. ``wishes`` and ``sender`` read the text again, not the scene's sizes, and give look, edges,
    delivery, day and customer.
 6. ``facts`` puts 1 to 5 together as `MessageFacts`, and decides whether it is an enquiry at all.

@@ -225,6 +225,9 @@ def is_left(focus: Focus, parsed: ParsedSentence, active: Mention, measure: Meas
     if measure.is_sum or is_resumed(focus, parsed, active, measure):
         return True
     is_ours = active.kind not in ("thing", "room") and not active.is_old
+    since = [atom.word for atom in sentence.atoms[active.end : measure.at]]
+    if not is_ours and ")" in since and "(" not in since:
+        return True  # "1250 wide (there's a gap), 650 deep"
     is_told = bool(measure.role) or measure.of > 1
     concludes = bool(_SO & set(sentence.words[active.end : measure.at])) and is_told
     return not is_ours and (concludes or scope.is_renewed(sentence, active.end, measure.at))

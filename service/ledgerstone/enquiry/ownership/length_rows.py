@@ -111,7 +111,8 @@ def _count_at(sentence: Sentence, i: int, *, is_begun: bool) -> int | None:
     if atom.word in _ORDINALS:
         return 1 if is_begun else None
     if atom.word in _ONE:
-        return 1 if before not in _ARTICLES else None
+        is_one = before not in _ARTICLES or bool(_ORDINALS & set(sentence.words[i + 1 :]))
+        return 1 if is_one else None
     return _small(atom)
 
 

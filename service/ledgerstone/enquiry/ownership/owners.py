@@ -30,7 +30,7 @@ from ledgerstone.enquiry.sentence.noun_phrases import (
     is_noun,
     noun_phrases,
 )
-from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.text.sentences import Atom, Sentence
 from ledgerstone.enquiry.words.word_sets import word_set
 
 # Hints, in units of how much one sure hint counts. Chosen, no source: one sure hint is enough
@@ -107,6 +107,14 @@ def without_other_things(
     return [size for size in sizes if id(size) not in of_gone]
 
 
+def _before_bracket(atoms: Sequence[Atom], at: int) -> int:
+    """Return where a bracket that ends right before an atom begins; else the atom."""
+    if not at or atoms[at - 1].word != ")":
+        return at
+    opened = (i for i in range(at - 2, max(-1, at - FAR), -1) if atoms[i].word == "(")
+    return next(opened, at)
+
+
 class _Owners:
     """Weighs of each size of a sentence whether it is of another thing."""
 
@@ -160,7 +168,8 @@ class _Owners:
         bracket = bracket_of(self.sentence, start)
         if bracket is not None and all(one.kind == "size-noun" for one in own):
             return self._told([one for one in before if one.end == bracket][-1:], "after a noun")
-        if own and own[-1].end == first and own[-1].article and is_foreign(own[-1]):
+        is_next = bool(own) and own[-1].end == first and is_foreign(own[-1])
+        if is_next and (own[-1].article or self._is_first(own[-1])):
             return self._told(own[-1:], "after a noun")
         is_ours = any(one.kind == "ours" for one in own)
         if is_ours and not is_about_thing(self.sentence, own, first):
@@ -196,7 +205,7 @@ class _Owners:
         for _ in range(2):
             if start == 0 or atoms[start - 1].word not in _CARRIES:
                 return []
-            until = start - 1
+            until = _before_bracket(atoms, start - 1)
             start = clause_start(self.sentence, until)
             earlier = [one for one in before if start <= one.start < until]
             if earlier:

@@ -24,6 +24,7 @@ _SLABS: Final = word_set(
 )
 _AND: Final = frozenset({"and", "und", ",", "/", "&"})
 _DENIED: Final = frozenset(["nothing", "no", "nichts", "without"])
+_UNITS: Final = frozenset({"unit", "cabinet", "cupboard", "unterschrank", "schrank", "drawer"})
 _ALL: Final = frozenset(["both", "all", "each", "beide", "alle"])
 _MIDDLE: Final = word_set("center centre middle mitte central mittig")
 _MIDDLE_ONE: Final = frozenset(
@@ -142,6 +143,8 @@ def _is_on_slab(parsed: ParsedSentence, start: int, end: int) -> bool:
     words = parsed.sentence.words
     if end in parsed.ways:
         return True  # "centred on the 920"
+    if _UNITS & set(words[end : end + 5]) and words[end : end + 1] != ["between"]:
+        return False  # "in the middle of the sink unit"
     near = [size.at for size in parsed.sizes if size.side and end <= size.at <= end + 2]
     if near and not _AND & {atom.word for atom in parsed.sentence.atoms[end : near[0]]}:
         return False

@@ -127,4 +127,5 @@ def _by_side(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | Non
 def _as_label(atom: Atom) -> str:
     if atom.size is not None and atom.size.unit is None:
         return str(atom.size.amount)
-    return atom.word if len(atom.word) == 1 else ""
+    word = atom.word.strip()  # a masked number may begin with its blank
+    return word if len(word) == 1 else ""

@@ -10,6 +10,8 @@ from ledgerstone.order import UPRIGHT_USES
 
 _KEYS: Final = {"long": "length", "deep": "deep", "wide": "wide", "across": "wide"}
 _BOTH: Final = 2
+_THINNEST_MM: Final = 80.0  # no slab that lies is as narrow: common practice, no source
+_DEEPEST_MM: Final = 750.0  # of a worktop from front to back: common practice, no source
 _NEAR: Final = 1.3  # what is said again differs by less: chosen, no source
 
 
@@ -50,3 +52,9 @@ def told_again(known: Claims, claim: Claim) -> str:
     ratios = {key: max(claim.mm, mm) / min(claim.mm, mm) for key, mm in both.items()}
     key = min(ratios, key=lambda one: ratios[one])
     return key if ratios[key] <= _NEAR <= max(ratios.values()) else ""
+
+
+def is_depth_and_thickness(piece: SaidPiece, first: Claim, second: Claim) -> bool:
+    """Return whether a pair can only be a depth and a thickness: "both still 620 x 40"."""
+    is_flat = piece.use not in UPRIGHT_USES
+    return is_flat and second.mm <= _THINNEST_MM < first.mm <= _DEEPEST_MM

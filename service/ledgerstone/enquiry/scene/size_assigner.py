@@ -6,7 +6,12 @@ from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.enquiry.scene.opening_sizes import opening_key, turn
-from ledgerstone.enquiry.scene.piece_keys import is_round_by, piece_key, told_again
+from ledgerstone.enquiry.scene.piece_keys import (
+    is_depth_and_thickness,
+    is_round_by,
+    piece_key,
+    told_again,
+)
 from ledgerstone.enquiry.scene.said import Claim, SaidOpening, SaidPiece, say
 from ledgerstone.enquiry.scene.subjects import ROUND_HOLES
 from ledgerstone.enquiry.sentence.amounts import Amounts
@@ -14,9 +19,10 @@ from ledgerstone.enquiry.sentence.measure import Measure, in_other_unit
 from ledgerstone.order import UPRIGHT_USES
 from ledgerstone.quantities import Length
 
-_PLAUSIBLE_AS: Final = {key: key for key in ("thickness", "diameter", "width")} | dict.fromkeys(
-    ("edge:left", "edge:right"), "width"
-)
+_PLAUSIBLE_AS: Final = {
+    **{key: key for key in ("thickness", "diameter", "width")},
+    **dict.fromkeys(("edge:left", "edge:right"), "width"),
+}
 _THIN_MM: Final = 130.0
 _TIMES_DEEPER: Final = 4.0  # how much a width known is more than "depth of the slab two inches"
 _LENGTH_MM: Final = 400.0
@@ -114,11 +120,8 @@ class SizeAssigner:
         half = self.claim(measure, "hole", rank)
         if half is not None:
             whole = half.length.in_unit(2 * half.mm)
-            say(
-                piece.claims,
-                "diameter",
-                Claim(whole, half.spans, rank, half.order, how="worked-out"),
-            )
+            across = Claim(whole, half.spans, rank, half.order, how="worked-out")
+            say(piece.claims, "diameter", across)
 
     def _deep(self, piece: SaidPiece, measure: Measure, rank: tuple[int, int]) -> None:
         """Front to back; where that is far too little it is the thickness: 1200 x 500 x 50 deep."""
@@ -179,19 +182,14 @@ class SizeAssigner:
                 key = "thickness"  # "600 deep x 40"
             self._say(piece, key, pairs[0], key, rank)
             return
-        sizes = [
-            (
-                self.claim(pair, "width" if piece.use in UPRIGHT_USES else "deep", rank)
-                or self.claim(pair, "length", rank),
-                pair,
-            )
-            for pair in pairs[:2]
-        ]
-        both = [(claim, one) for claim, one in sizes if claim is not None]
+        role = "width" if piece.use in UPRIGHT_USES else "deep"
+        claims = (self.claim(one, role, rank) or self.claim(one, "length", rank) for one in pairs)
+        both = [(claim, one) for claim, one in zip(claims, pairs[:2], strict=False) if claim]
         if len(both) < 2:
             return
         (first, one), (second, other) = both
         keys = ("length", "width") if first.mm >= second.mm else ("width", "length")
+        keys = ("width", "thickness") if is_depth_and_thickness(piece, first, second) else keys
         for key, measure in zip(keys, (one, other), strict=True):
             self._say(piece, key, measure, key, rank)
 

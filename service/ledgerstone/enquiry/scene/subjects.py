@@ -22,7 +22,10 @@ _FOR: Final = ("for", "für", "of")
 _DROPS: Final = word_set("ignore forget scrap cancel drop skip without")
 _SECOND: Final = word_set("second zweite zweites")
 _ALSO: Final = word_set("also plus additionally außerdem dazu zusätzlich finally lastly then")
-_ANOTHER: Final = word_set("another second other third further weitere weiteren zweite")
+_ANOTHER: Final = word_set(
+    "smaller bigger larger kleineres größeres another second other third further weitere weiteren"
+    " zweite"
+)
 
 
 class Subjects:

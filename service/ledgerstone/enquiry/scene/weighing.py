@@ -49,6 +49,8 @@ _EITHER: Final = frozenset({"wide", "across"})
 _THIRD: Final = 3
 _MOST: Final = 5  # readings that are compared; of more nobody can tell
 _NEAR: Final = 14  # atoms
+_PAIR: Final = 2
+_NOW: Final = frozenset({"now", "jetzt", "nun", "inzwischen"})
 _TURNS: Final = frozenset({"but", "aber", "sondern"})
 
 
@@ -57,7 +59,7 @@ class Witness:
     """What is known of a size where it stands: what it is called, and what is named before it.
 
     ``nearest`` is the kind of what is named nearest before it in its sentence; ``sums_up``, that
-    the sentence says again what was said.
+    the sentence says again what was said; ``is_now``, that it says what is so now.
     """
 
     span: TextSpan
@@ -68,6 +70,7 @@ class Witness:
     nearest: str
     is_bracketed: bool
     sums_up: bool = False
+    is_now: bool = False
 
 
 Witnesses = Mapping[TextSpan, Witness]
@@ -91,7 +94,8 @@ def witnesses_of(
         span = (size.size.start, size.size.end)
         group = size.members[0].at if size.members else -1
         group = sentence.atoms[group].start if group >= 0 else -1
-        yield Witness(span, size.role, size.axis, size.place, group, kind, within, sums_up)
+        is_now = bool(_NOW & set(sentence.words))
+        yield Witness(span, size.role, size.axis, size.place, group, kind, within, sums_up, is_now)
 
 
 def weigh(pieces: Iterable[SaidPiece], witnesses: Witnesses) -> None:
@@ -106,8 +110,24 @@ def weigh(pieces: Iterable[SaidPiece], witnesses: Witnesses) -> None:
             continue
         if any(witnesses[claim.spans[0]].sums_up for claim in listed):
             continue  # the text and its summary differ: nobody but the writer can tell
+        if _keep_now(piece, readings, witnesses):
+            continue
         is_open = [key for key in ("width", "thickness") if not readings[key]]
         _settle(piece, [*contested, *is_open], listed, witnesses)
+
+
+def _keep_now(
+    piece: SaidPiece, readings: Mapping[str, Sequence[Claim]], witnesses: Witnesses
+) -> bool:
+    """Let the last reading stand where only its sentence says that it is so now."""
+    is_kept = False
+    for key, claims in readings.items():
+        if len(claims) < _PAIR:
+            continue
+        now = [claim for claim in claims if witnesses[claim.spans[0]].is_now]
+        if len(now) == 1 and now[0] is max(claims, key=lambda claim: claim.spans[0]):
+            piece.claims[key], is_kept = now, True
+    return is_kept
 
 
 def _is_known(claims: Sequence[Claim], witnesses: Witnesses) -> Iterator[bool]:

@@ -27,7 +27,10 @@ _CENTRES: Final = frozenset({"centre", "center", "middle", "mitte"})
 _BREAKS: Final = frozenset({",", ";", "/", "|", "("})
 _AN_END: Final = (["end"], ["ends"])
 _ANY_END: Final = (*([word, "end"] for word in ("the", "each", "its", "that")), ["the", "ends"])
-_EACH_END: Final = frozenset({("each", "end"), ("either", "end"), ("both", "ends")})
+_EACH_END: Final = frozenset(
+    {("each", "end"), ("either", "end"), ("both", "ends")}
+    | {("jedem", "ende"), ("jeden", "ende"), ("beiden", "enden")}
+)
 _LEADING: Final = frozenset({":", "=", "of", "is", "von", "("})
 _ENDS_SIDE: Final = frozenset({",", ";", "(", ")", "and", "und"})
 _ALONGSIDE: Final = frozenset({"parallel", "entlang", "along", "längs"})

@@ -14,6 +14,7 @@ _DENIES: Final = word_set(", - – — make it that sorry wait es sind eher doch
 _DENIED: Final = 4
 _STRIKES: Final = word_set("scratch forget ignore strike scrap disregard vergiss vergesst")
 _IT_IS: Final = word_set("it it's its is 's es ist sind make sondern")
+_INSTEAD: Final = frozenset({"instead", "stattdessen", "dafür"})
 _LED: Final = 3
 _FAR: Final = 12
 
@@ -21,6 +22,7 @@ _FAR: Final = 12
 def mark_denials(sentence: Sentence, found: list[Measure]) -> None:
     """Take "said 4 cm, then said no, 5" for the second size instead of the first."""
     atoms = sentence.atoms
+    _mark_dropped(sentence, found)
     for before, after in pairwise(found):
         led = [atom.word for atom in atoms[max(before.at + 1, after.at - _DENIED) : after.at]]
         if _is_struck(sentence, before, after):
@@ -37,6 +39,16 @@ def mark_denials(sentence: Sentence, found: list[Measure]) -> None:
         if not (after.role or after.side):
             after.role = before.role
             after.unit_from_label = after.unit_from_label or str(before.size.unit or "")
+
+
+def _mark_dropped(sentence: Sentence, found: list[Measure]) -> None:
+    """Take back "forget the single 3 m top, two pieces instead"."""
+    words = sentence.words
+    turns = [i for i, word in enumerate(words) if word in _INSTEAD]
+    for measure in found:
+        led = set(words[max(0, measure.at - _DENIED) : measure.at])
+        if led & _STRIKES and any(i > measure.at for i in turns):
+            measure.replaced = True
 
 
 def _is_struck(sentence: Sentence, before: Measure, after: Measure) -> bool:

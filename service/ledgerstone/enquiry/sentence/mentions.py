@@ -168,6 +168,7 @@ def _count_before(sentence: Sentence, mention: Mention, i: int, steps: int) -> N
     if size is None:
         return
     whole = size.unit is None and size.amount.denominator == 1
+    whole = whole and words[max(0, i - 1)] not in ("item", "pos", "position", "piece", "teil")
     if not mention.determiner and whole and 0 < size.amount < 13 and steps <= 3:
         mention.count = mention.count or int(size.amount)
     elif i and words[i - 1] in _COUNTS:

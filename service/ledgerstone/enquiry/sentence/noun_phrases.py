@@ -64,7 +64,8 @@ _NEUTRAL: Final = word_set(
     " mm cm m in inch inches ft metre metres meter meters millimetres yard yards quarter"
     " half lefthand righthand hand price budget cost week weeks day days month months time project"
     " others other first second third fourth last next outer inner former latter two three four"
-    " erste zweite dritte kitchen bathroom design version revision rev gap overlap overhang radius"
+    " eine andere anderen erste zweite dritte"
+    " kitchen bathroom design version revision rev gap overlap overhang radius"
 )
 _NO_NOUNS: Final = word_set(
     "and or but so because if when then than as not no only just also about approx approximately"

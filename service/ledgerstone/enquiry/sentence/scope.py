@@ -45,7 +45,8 @@ _AT_MIDDLE: Final = word_set("at in on to line")
 _EACH_END: Final = frozenset({("each", "end"), ("either", "end"), ("both", "ends")})
 _GOES: Final = frozenset({"go", "goes", "going", "move", "increase", "raise"})
 _CONCLUDES: Final = word_set("also so daher somit hence therefore thus making")
-_CONCLUDED: Final = 14  # atoms
+_CONCLUDED: Final = 22  # atoms
+_THERE: Final = word_set("already there ready done built schon bereits da fertig vorhanden")
 _SUBJECT_EARLY: Final = 3
 _SHORTEST: Final = 3  # atoms
 _NEAR: Final = 5
@@ -149,6 +150,14 @@ def tells_of_thing(sentence: Sentence, found: list[Mention]) -> bool:
     is_led = is_thing and first is not None and first.start <= _SUBJECT_EARLY
     is_led = is_led and len(sentence.atoms) > _SHORTEST  # "Wrong wall!" tells of nothing
     return is_led and not any(one.kind in ("slab", "open", "leg") for one in found)
+
+
+def ends_on_thing(sentence: Sentence, found: list[Mention]) -> bool:
+    """Whether a sentence ends on a thing that is there already: "…, the frame is ready"."""
+    last = max((i for i, atom in enumerate(sentence.atoms[:-2]) if atom.word in ",;:"), default=-1)
+    named = [one for one in found if one.start > last]
+    is_thing = bool(named) and named[0].kind == "thing" and not named[0].preposition
+    return last >= 0 and is_thing and bool(_THERE & set(sentence.words[-_NEAR:]))
 
 
 def without_premises(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:

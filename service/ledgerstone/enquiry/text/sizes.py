@@ -159,7 +159,8 @@ class SizeReader:
         if self._word(j) not in ("in", "ft", "cm", "mm") or self._word(j + 1) != ".":
             return False
         following = self._word(j + 2) in AFTER_INCH or self._kind(j + 2) in ("mark", "number")
-        asks = self._word(j + 2) in NOUN_OF_SIZE and self._word(j + 3) in ("?", ":")
+        is_metric = self._word(j) in ("cm", "mm")  # "it is 500 mm. Length stays 900 mm"
+        asks = self._word(j + 2) in NOUN_OF_SIZE and (is_metric or self._word(j + 3) in ("?", ":"))
         return self._joined(j + 1) and following and not asks  # "450 mm. Thickness? 40"
 
     def _closes_quote(self, j: int) -> bool:

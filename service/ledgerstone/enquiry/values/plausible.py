@@ -73,8 +73,10 @@ def give_back_outlines(pieces: Sequence[SaidPiece]) -> None:
             continue
         for opening in piece.openings:
             length, width = _size(opening, "length"), _size(opening, "width")
-            if opening.names_hole or length is None or width is None or length < _LONGEST_HOLE_MM:
+            if length is None or width is None or length < _LONGEST_HOLE_MM:
                 continue
+            if opening.names_hole and not opening.claims.get("diameter"):
+                continue  # what is round besides has taken the slab's two sizes
             for key in ("length", "width"):
                 piece.claims[key] = opening.claims.pop(key)
             break

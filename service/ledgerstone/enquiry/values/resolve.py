@@ -11,6 +11,7 @@ from ledgerstone.enquiry.shapes.ovals import oval_points
 from ledgerstone.enquiry.values.in_line import level_openings
 from ledgerstone.enquiry.values.opening_places import onto_run, place_opening, settle_value
 from ledgerstone.enquiry.values.pieces import Doubt, OpeningFound, PieceFound
+from ledgerstone.enquiry.values.pieces_instead import without_cut_up
 from ledgerstone.enquiry.values.plausible import (
     fit_within,
     give_back_outlines,
@@ -25,12 +26,13 @@ _THIN_MM: Final = 120.0  # what is called so high lying flat is its thickness
 
 _SIDES: Final = ("length", "width", "wide", "breadth")
 _BOWLS: Final = frozenset({"basin", "sink"})
+_PLACES: Final = frozenset({"left", "right", "front", "back"})
 _OUTLETS: Final = frozenset({"waste", "drain"})
 
 
 def resolve(scene: SaidOrder) -> list[PieceFound]:
     """Return the pieces with their values; what has no size is left out beside what has."""
-    pieces = merge_restated(standing(scene))
+    pieces = without_cut_up(merge_restated(standing(scene)))
     for piece in pieces:
         for key in sorted(piece.like_in):
             known = piece.like.claims.get(key) if piece.like is not None else None
@@ -189,7 +191,8 @@ def _wanted(piece: SaidPiece) -> list[SaidOpening]:
         if stands and not sized:
             for other in piece.openings:
                 other.rim = other.rim or (opening.rim if other.what in _OUTLETS else None)
-        if stands and has_waste and not opening.names_hole:
+        is_placed = bool(opening.centred or _PLACES & opening.claims.keys())
+        if stands and has_waste and not (opening.names_hole and is_placed):
             continue  # its size is the bowl's own
         if sized or (not (stands and not opening.names_hole) and named):
             kept.append(opening)

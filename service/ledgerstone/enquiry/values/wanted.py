@@ -23,7 +23,8 @@ def standing(scene: SaidOrder) -> list[SaidPiece]:
         outlined = [
             piece
             for piece in pieces
-            if set(piece.claims) - {"thickness"} or any(map(_is_wanted, piece.openings))
+            if {key for key, said in piece.claims.items() if said} - {"thickness"}
+            or any(map(_is_wanted, piece.openings))
         ]
         for piece in pieces if outlined else ():
             if piece not in outlined and len(outlined) > 1:

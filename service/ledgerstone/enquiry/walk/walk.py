@@ -124,7 +124,7 @@ class Walker:
         is_on = self.is_old_told and bool(_IT & set(sentence.words[:1])) and not (is_new or wishes)
         tells = scope.tells_of_old(sentence) or scope.tells_of_thing(sentence, found)
         is_on = is_on or (tuple(sentence.words[:2]) in _WAS and not is_new)
-        self.is_old_told = tells or is_on
+        self.is_old_told = tells or is_on or scope.ends_on_thing(sentence, found)
         return is_on
 
     def _is_offered(self, parsed: ParsedSentence, layer: int) -> bool:

@@ -75,7 +75,9 @@ _DELIVERED: Final = re.compile(
 _NOT_FITTED: Final = re.compile(
     r"(?:our|my|the|own|a|kitchen) (?:\w+ )?fitter|we(?:'ll|’ll| will| can)? (?:fit"
     r"|install) (?:it|them)|fit (?:it|them) (?:ourselves|myself)|plot \d+ fits|so it fits"
-    r"|it fits\b|no fitting|without fitting|fitter has|fits on|if it fits|(?:i|we)(?:'ll|’ll"
+    r"|it fits\b|(?:must|should|would|has to|might) fit\b|no fitting|(?:montage|einbau|fitting"
+    r"|installation)\b[^.\n]{0,30}\b(?:nicht|not (?:needed|required|necessary|wanted))\b"
+    r"|without fitting|fitter has|fits on|if it fits|(?:i|we)(?:'ll|’ll"
     r"| will| can| shall) (?:be )?(?:fitting|installing)|outfit|fit(?:ting)?[ -]out|fits in"
     r"|no need to (?:fit|install)"
     r"|fitted kitchen"
@@ -111,9 +113,9 @@ _NOT_OURS: Final = re.compile(
     re.IGNORECASE,
 )
 _LABEL: Final = re.compile(
-    r"(?:delivery|delivered|collection|collected|collect|pick-?up|abholung|lieferung)[ \t]*"
-    r"(?:or|/|oder)[ \t]*(?:delivery|delivered|collection|collected|collect|pick-?up|abholung"
-    r"|lieferung)[ \t]*[:|\t]",
+    r"(?:delivery|delivered|collection|collected|collect|pick[- ]?up|install(?:ation)?|fitting"
+    r"|abholung|lieferung|einbau)[ \t]*(?:or|/|oder)[ \t]*(?:delivery|delivered|collection"
+    r"|collected|collect|pick[- ]?up|abholung|lieferung)[ \t]*[:|\t]",
     re.IGNORECASE,
 )
 _FLOORS: Final = (

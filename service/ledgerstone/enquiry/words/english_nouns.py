@@ -34,7 +34,7 @@ NOUNS: Final = MappingProxyType(
         " windowsills, window cill, window cills, window board, window boards, windowboard",
         "slab:upstand": "upstand, upstands, up stand, up stands",
         "slab:splashback": "splashback, splashbacks, splash back, splash backs, backsplash,"
-        " backsplashes, back splash",
+        " backsplashes, back splash, sidesplash, sidesplashes, side splash",
         "slab:end-panel": "end panel, end panels, waterfall panel, gable panel, side panel",
         "slab:bench": "bench, benches, bench seat, bench seats, garden bench, seat slab, bench"
         " slab, seat, garden seat, sitting bench",
