@@ -9,12 +9,14 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from itertools import pairwise
 
 import numpy as np
 import shapely
 from scipy.sparse import csr_matrix
 
 from ledgerstone.strength import LineSupport
+from ledgerstone.strength._beams import Beam
 from support.oracles.morley_rested import RestedPlate
 
 STEP_MM = 20.0
@@ -92,8 +94,8 @@ def _places_and_flexibility(rests: Sequence[LineSupport]) -> tuple[np.ndarray, n
         length = math.dist(start, end)
         share = np.linspace(0.0, 1.0, max(2, round(length / STEP_MM)) + 1)
         if rest.beam is not None:
-            share = share[1:-1]
-            gives = _beam(share * length, length, rest.beam.ei_nmm2, rest.beam.ga_n)
+            share = np.union1d(share[1:-1], rest.beam.posts)
+            gives = _cut_at_posts(share * length, length, rest.beam)
         else:
             part = np.full(len(share), length / (len(share) - 1))
             part[[0, -1]] *= 0.5
@@ -106,6 +108,15 @@ def _places_and_flexibility(rests: Sequence[LineSupport]) -> tuple[np.ndarray, n
         whole[first : first + len(part), first : first + len(part)] = part
         first += len(part)
     return np.concatenate(places), whole
+
+
+def _cut_at_posts(at: np.ndarray, length: float, beam: Beam) -> np.ndarray:
+    """Deflection of a rail at each place for a unit force at each: a beam from post to post."""
+    gives = np.zeros((len(at), len(at)))
+    for start, end in pairwise([0.0, *(share * length for share in beam.posts), length]):
+        on = np.flatnonzero((at > start) & (at < end))
+        gives[np.ix_(on, on)] = _beam(at[on] - start, end - start, beam.ei_nmm2, beam.ga_n)
+    return gives
 
 
 def _beam(at: np.ndarray, length: float, ei: float, ga: float) -> np.ndarray:
