@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Final
 
 import numpy as np
@@ -13,14 +13,13 @@ from shapely.geometry import LinearRing, Polygon
 
 from ledgerstone.arrays import FloatArray
 from ledgerstone.outline import XY
-from ledgerstone.shape import MIN_GRAINS_ACROSS
-from ledgerstone.workshop.records import StripRule, Workshop
+from ledgerstone.strip_rules import TAP_CLEAR_MM, clear_mm
+from ledgerstone.workshop.records import StripRule
 
-_STEP_MM: Final = 5.0
-_SLACK_MM: Final = 1e-6
-_MAX_TRIED: Final = 60_000
+_STEP_MM: Final = 5.0  # between places that are tried
+_SLACK_MM: Final = 1e-6  # what rounding may take from a strip
+_MAX_TRIED: Final = 60_000  # places of one search
 _LOT: Final = 256  # places that are tried together, the nearest first
-_TAP_CLEAR_MM: Final = 10.0  # beyond the rule, behind a basin; common practice, no source
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,22 +56,6 @@ class UnplacedOpening:
     wish_mm: XY | None = None
 
 
-def clear_mm(
-    rules: Sequence[StripRule], longer_mm: float, rim: str, *, least: bool = False
-) -> float:
-    """Return the strip that the workshop leaves beside an opening: the first rule that fits.
-
-    Parameters
-    ----------
-    least
-        Whether the narrowest that is made at all, else what is made without care.
-    """
-    for rule in rules:
-        if longer_mm <= rule.opening_up_to_mm and rule.rim in ("any", rim):
-            return rule.stops_mm if least else rule.cautions_mm
-    return 0.0
-
-
 def place_for(
     outline: Polygon,
     placed: Sequence[PlacedOpening],
@@ -105,77 +88,78 @@ def place_for(
     Middle of the opening, mm; None if it fits nowhere.
     """
     leasts = (True,) if is_tight else (False, True)
-    clears = (_Clear(rules, tuple(keep_off), step_mm, least) for least in leasts)
-    places = (_place(outline, placed, wanted, clear) for clear in clears)
-    return next((place for place in places if place is not None), None)
+    obstacles = tuple(keep_off)
+    searches = (
+        _PlaceSearch(outline, placed, wanted, rules, obstacles, step_mm, least) for least in leasts
+    )
+    return next((place for search in searches if (place := _place(search)) is not None), None)
 
 
 @dataclass(frozen=True, slots=True)
-class _Clear:
-    """What an opening keeps clear of, and in which steps its place is looked for."""
+class _PlaceSearch:
+    """An opening, the slab on which its place is looked for, and what it keeps clear of.
 
+    Attributes
+    ----------
+    least
+        Whether the narrowest strips that are made at all do.
+    """
+
+    outline: Polygon
+    placed: Sequence[PlacedOpening]
+    wanted: UnplacedOpening
     rules: Sequence[StripRule]
     keep_off: tuple[Polygon, ...]
     step_mm: float
     least: bool
 
-    def beside_mm(self, longer_mm: float, rim: str) -> float:
+    @property
+    def strip_mm(self) -> float:
+        """The strip beside what is to be placed."""
+        return self.strip_beside_mm(self.wanted)
+
+    def strip_beside_mm(self, opening: PlacedOpening | UnplacedOpening) -> float:
         """Return the strip beside an opening."""
-        return clear_mm(self.rules, longer_mm, rim, least=self.least)
-
-    def keep_mm(self, wanted: UnplacedOpening) -> float:
-        """Return the strip beside what is to be placed."""
-        return self.beside_mm(max(wanted.length_mm, wanted.width_mm), wanted.rim)
+        longer_mm = max(opening.length_mm, opening.width_mm)
+        return clear_mm(self.rules, longer_mm, opening.rim, least=self.least)
 
 
-def _place(
-    outline: Polygon, placed: Sequence[PlacedOpening], wanted: UnplacedOpening, clear: _Clear
-) -> XY | None:
-    wish = wish_for(outline, wanted, clear.rules)
-    there = np.array([wish[0]]), np.array([wish[1]])
-    if _first_that_fits(outline, placed, wanted, clear, there) is not None:
+def _place(search: _PlaceSearch) -> XY | None:
+    """Return the makeable place nearest to the preferred one; None if there is none."""
+    wish = wish_for(search.outline, search.wanted, search.rules)
+    if _first_that_fits(search, (np.array([wish[0]]), np.array([wish[1]]))) is not None:
         return wish
-    xs, ys = _grid(outline, wanted, wish, clear)
+    xs, ys = _grid(search, wish)
     if xs.size == 0 or xs.size > _MAX_TRIED:
         return None
     nearest = np.argsort(np.hypot(xs - wish[0], ys - wish[1]), kind="stable")
-    return _first_that_fits(outline, placed, wanted, clear, (xs[nearest], ys[nearest]))
+    return _first_that_fits(search, (xs[nearest], ys[nearest]))
 
 
-def _first_that_fits(
-    outline: Polygon,
-    placed: Sequence[PlacedOpening],
-    wanted: UnplacedOpening,
-    clear: _Clear,
-    at: tuple[FloatArray, FloatArray],
-) -> XY | None:
+def _first_that_fits(search: _PlaceSearch, at: tuple[FloatArray, FloatArray]) -> XY | None:
     """Return the first of these places, ``(n,)`` and ``(n,)``, at which an opening can be made."""
     xs, ys = at
-    apart = _is_apart(placed, wanted, clear, xs, ys)
+    apart = _is_apart(search, xs, ys)
     xs, ys = xs[apart], ys[apart]
-    shapely.prepare([outline, edge := outline.exterior, *clear.keep_off])
+    edge = search.outline.exterior
+    shapely.prepare([search.outline, edge, *search.keep_off])
     start, lot = 0, _LOT
     while start < xs.size:
         here = slice(start, start + lot)
-        fits = np.flatnonzero(_is_on(outline, edge, wanted, clear, (xs[here], ys[here])))
+        fits = np.flatnonzero(_is_on(search, edge, xs[here], ys[here]))
         if fits.size:
             return float(xs[start + fits[0]]), float(ys[start + fits[0]])
         start, lot = start + lot, 2 * lot
     return None
 
 
-def _is_apart(
-    placed: Sequence[PlacedOpening],
-    wanted: UnplacedOpening,
-    clear: _Clear,
-    xs: FloatArray,
-    ys: FloatArray,
-) -> NDArray[np.bool_]:
+def _is_apart(search: _PlaceSearch, xs: FloatArray, ys: FloatArray) -> NDArray[np.bool_]:
     """Return whether an opening keeps apart from those that have their place, ``(n,)``."""
-    keep, (half_x, half_y, radius) = clear.keep_mm(wanted), _body(wanted)
+    keep = search.strip_mm
+    half_x, half_y, radius = _body(search.wanted)
     apart = np.ones(xs.shape, dtype=bool)
-    for other in placed:
-        strip = min(keep, clear.beside_mm(max(other.length_mm, other.width_mm), other.rim))
+    for other in search.placed:
+        strip = min(keep, search.strip_beside_mm(other))
         other_x, other_y, other_radius = _body(other)
         beside = np.maximum(np.abs(xs - other.x_mm) - half_x - other_x, 0.0)
         behind = np.maximum(np.abs(ys - other.y_mm) - half_y - other_y, 0.0)
@@ -191,27 +175,18 @@ def _body(opening: PlacedOpening | UnplacedOpening) -> tuple[float, float, float
 
 
 def _is_on(
-    outline: Polygon,
-    edge: LinearRing,
-    wanted: UnplacedOpening,
-    clear: _Clear,
-    at: tuple[FloatArray, FloatArray],
+    search: _PlaceSearch, edge: LinearRing, xs: FloatArray, ys: FloatArray
 ) -> NDArray[np.bool_]:
     """Return whether an opening lies on the slab with its strip, and on no obstacle, ``(n,)``."""
-    (xs, ys), keep, (half_x, half_y, radius) = at, clear.keep_mm(wanted), _body(wanted)
+    half_x, half_y, radius = _body(search.wanted)
     shapes = np.asarray(shapely.points(xs, ys))
-    if not wanted.is_round:
+    if not search.wanted.is_round:
         shapes = np.asarray(shapely.box(xs - half_x, ys - half_y, xs + half_x, ys + half_y))
-    fits = np.asarray(shapely.contains_xy(outline, xs, ys))
-    strip = max(0.0, keep + radius - _SLACK_MM)
-    for taken, apart in (*((taken, radius) for taken in clear.keep_off), (edge, strip)):
+    fits = np.asarray(shapely.contains_xy(search.outline, xs, ys))
+    strip = max(0.0, search.strip_mm + radius - _SLACK_MM)
+    for taken, apart in (*((taken, radius) for taken in search.keep_off), (edge, strip)):
         fits[fits] = ~shapely.dwithin(taken, shapes[fits], apart)
     return fits
-
-
-def room_for_tap_mm(rules: Sequence[StripRule], tap_mm: float) -> float:
-    """Return the depth that a tap takes behind a basin: its hole and the strips about it."""
-    return tap_mm + 2 * clear_mm(rules, tap_mm, "shown") + _TAP_CLEAR_MM
 
 
 def wish_for(outline: Polygon, wanted: UnplacedOpening, rules: Sequence[StripRule]) -> XY:
@@ -234,7 +209,7 @@ def wish_for(outline: Polygon, wanted: UnplacedOpening, rules: Sequence[StripRul
     if wanted.behind is not None and _is_behind(wanted, wanted.behind):
         basin = wanted.behind
         x = basin.x_mm
-        y = basin.y_mm + basin.width_mm / 2 + in_y + _TAP_CLEAR_MM
+        y = basin.y_mm + basin.width_mm / 2 + in_y + TAP_CLEAR_MM
     return (
         wanted.x_mm if wanted.x_mm is not None else _within(x, low_x + in_x, high_x - in_x),
         wanted.y_mm if wanted.y_mm is not None else _within(y, low_y + in_y, high_y - in_y),
@@ -252,19 +227,17 @@ def _is_behind(wanted: UnplacedOpening, basin: PlacedOpening) -> bool:
     return wanted.at_side != "front" and abs(x - basin.x_mm) <= basin.length_mm / 2
 
 
-def _grid(
-    outline: Polygon, wanted: UnplacedOpening, wish: XY, clear: _Clear
-) -> tuple[FloatArray, FloatArray]:
+def _grid(search: _PlaceSearch, wish: XY) -> tuple[FloatArray, FloatArray]:
     """Places to try: a grid about the wish, and the outermost; a known coordinate stays."""
-    keep = clear.keep_mm(wanted)
+    wanted, keep = search.wanted, search.strip_mm
     in_x, in_y = keep + wanted.length_mm / 2, keep + wanted.width_mm / 2
-    low_x, low_y, high_x, high_y = outline.bounds
+    low_x, low_y, high_x, high_y = search.outline.bounds
     low_x, high_x = low_x + in_x, high_x - in_x
     low_y, high_y = low_y + in_y, high_y - in_y
     if wanted.between_mm is not None:
         low_x = max(low_x, wanted.between_mm[0])
         high_x = min(high_x, wanted.between_mm[1])
-    step = clear.step_mm
+    step = search.step_mm
     while (high_x - low_x) * (high_y - low_y) / step**2 > _MAX_TRIED / 2:
         step *= 2
     along = _steps(low_x, high_x, wish[0], step) if wanted.x_mm is None else np.array([wish[0]])
@@ -280,21 +253,3 @@ def _steps(low: float, high: float, wish: float, step: float) -> FloatArray:
     inward = np.ceil(low / step) * step, np.floor(high / step) * step
     ends = inward if inward[0] <= inward[1] else (low, high)
     return np.concatenate([wish + steps * step, ends])
-
-
-def strips_of(workshop: Workshop) -> tuple[StripRule, ...]:
-    """Return the workshop's strips, each wide enough for the recipe's grains to get through.
-
-    Source
-    ------
-    ACI 318-19 26.4.2.1(a)(5): a grain is at most a fifth of the narrowest place.
-    """
-    grains_mm = MIN_GRAINS_ACROSS * workshop.recipe.largest_aggregate_mm
-    return tuple(
-        replace(
-            rule,
-            stops_mm=max(rule.stops_mm, grains_mm),
-            cautions_mm=max(rule.cautions_mm, grains_mm),
-        )
-        for rule in workshop.shaping.strips
-    )

@@ -30,6 +30,7 @@ ORDER = (
     "goes_in",
     "wording",
     "shape",
+    "strip_rules",
     "siting",
     "mix",
     "mould",

@@ -4,7 +4,8 @@ import pytest
 
 from ledgerstone.layout.evening import evened
 from ledgerstone.layout.runs import Run
-from ledgerstone.siting import PlacedOpening, strips_of
+from ledgerstone.siting import PlacedOpening
+from ledgerstone.strip_rules import strips_of
 from ledgerstone.workshop import Workshop
 
 RUN = Run(0.0, 0.0, 1200.0, 650.0)

@@ -7,7 +7,8 @@ import pytest
 from shapely.geometry import Point, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
-from ledgerstone.siting import PlacedOpening, UnplacedOpening, clear_mm, place_for
+from ledgerstone.siting import PlacedOpening, UnplacedOpening, place_for
+from ledgerstone.strip_rules import clear_mm
 from ledgerstone.workshop import Workshop
 
 TOP = box(0, 0, 1400, 560)

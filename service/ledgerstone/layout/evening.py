@@ -9,7 +9,8 @@ from typing import Final
 
 from ledgerstone.layout.runs import Run
 from ledgerstone.outline import XY
-from ledgerstone.siting import PlacedOpening, clear_mm
+from ledgerstone.siting import PlacedOpening
+from ledgerstone.strip_rules import clear_mm
 from ledgerstone.workshop.records import StripRule
 
 _STEPS_MM: Final = (40.0, 20.0, 10.0, 5.0)

@@ -22,8 +22,8 @@ from ledgerstone.layout.rests import BY_OPENINGS, RestsKind, usual_rests
 from ledgerstone.order import Order, Slab
 from ledgerstone.quantities import UnitName
 from ledgerstone.shape import shape_of
-from ledgerstone.siting import clear_mm, strips_of
 from ledgerstone.stages import StageContext, plan
+from ledgerstone.strip_rules import clear_mm, strips_of
 from ledgerstone.workshop.records import Workshop
 
 _MAX_TRIED: Final = 10  # layouts of each kind that are checked for strength

@@ -20,14 +20,8 @@ from ledgerstone.layout.runs import spread
 from ledgerstone.order import Cutout, Point, Slab
 from ledgerstone.outline import XY
 from ledgerstone.quantities import Length, UnitName
-from ledgerstone.siting import (
-    PlacedOpening,
-    UnplacedOpening,
-    clear_mm,
-    place_for,
-    room_for_tap_mm,
-    strips_of,
-)
+from ledgerstone.siting import PlacedOpening, UnplacedOpening, place_for
+from ledgerstone.strip_rules import clear_mm, room_for_tap_mm, strips_of
 
 Manner = Literal["spread", "left", "right", "corners", "upright", "first-left", "first-right"]
 STRATEGIES: Final[tuple[Manner, ...]] = get_args(Manner)

@@ -12,7 +12,8 @@ from ledgerstone.order import Point, Relief, Slab
 from ledgerstone.outline import XY, outline_shape
 from ledgerstone.quantities import Length, UnitName
 from ledgerstone.shape import Shape
-from ledgerstone.siting import PlacedOpening, UnplacedOpening, place_for, strips_of
+from ledgerstone.siting import PlacedOpening, UnplacedOpening, place_for
+from ledgerstone.strip_rules import strips_of
 from ledgerstone.workshop.records import Workshop
 
 _CLEAR_OF_RIM: Final = "covered"

@@ -15,15 +15,8 @@ from ledgerstone.enquiry.values.pieces import PieceFound
 from ledgerstone.json_types import Members
 from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
-from ledgerstone.siting import (
-    PlacedOpening,
-    UnplacedOpening,
-    clear_mm,
-    place_for,
-    room_for_tap_mm,
-    strips_of,
-    wish_for,
-)
+from ledgerstone.siting import PlacedOpening, UnplacedOpening, place_for, wish_for
+from ledgerstone.strip_rules import clear_mm, room_for_tap_mm, strips_of
 from ledgerstone.workshop.records import StripRule
 
 _BASINS: Final = frozenset({"sink", "basin"})
