@@ -98,7 +98,7 @@ def _starred(text: re.Match[str]) -> str:
     return f"{_SQUEEZED.sub('', opened)}{shown}</text>"
 
 
-def painted_width_px(wished_px: int, height_share: float) -> int:
+def painted_width_px(asked_px: int, height_share: float) -> int:
     """Return the width painted for a wished one, pixels, by the ratio of height to width."""
-    width_px = min(max(wished_px, NARROWEST_PX), WIDEST_PX)
+    width_px = min(max(asked_px, NARROWEST_PX), WIDEST_PX)
     return int(min(width_px, (MAX_PIXELS / height_share) ** 0.5))

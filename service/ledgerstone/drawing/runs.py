@@ -37,7 +37,7 @@ class TopSide:
     along: XY
     out: XY
     length_mm: float
-    stood: list[UprightPlacement] = field(default_factory=list)
+    uprights: list[UprightPlacement] = field(default_factory=list)
 
     @property
     def free_mm(self) -> float:
@@ -47,7 +47,7 @@ class TopSide:
     @property
     def row(self) -> list[UprightPlacement]:
         """What stands along it; panels stand beyond it."""
-        return [upright for upright in self.stood if self.host is None or not upright.is_panel]
+        return [upright for upright in self.uprights if self.host is None or not upright.is_panel]
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +83,7 @@ def runs_of(
             continue
         joined = _joined(number, joins, level)
         if joined is not None and joined[0] in runs:
-            runs[joined[0]].stood.append(UprightPlacement(piece, joined[1], joined[2]))
+            runs[joined[0]].uprights.append(UprightPlacement(piece, joined[1], joined[2]))
         else:
             loose.append(piece)
     for piece in loose:
@@ -189,8 +189,8 @@ def _place(
             free.sort(key=lambda run: abs(run.length_mm - length))
         if not free and copy:
             return
-        spare = [*(run for run in backs if not run.stood), *backs, *runs.values()]
-        [*free, *spare][0].stood.append(UprightPlacement(piece))
+        spare = [*(run for run in backs if not run.uprights), *backs, *runs.values()]
+        [*free, *spare][0].uprights.append(UprightPlacement(piece))
 
 
 def _free_ends(
@@ -203,7 +203,7 @@ def _free_ends(
     for i, host in enumerate(hosts):
         for name in ("right", "left"):
             run = runs.get((i, name))
-            if run is None or run.stood or (i, name) in taken or _is_walled(host, name):
+            if run is None or run.uprights or (i, name) in taken or _is_walled(host, name):
                 continue
             if all(_in_line(run, back) is None for back in backs):
                 yield run

@@ -95,8 +95,8 @@ def _standing(piece: Piece, stand: PlanTransform, longest_mm: float, *, mirrored
     if stand == PlanTransform() and not mirrored:
         return Standing(piece, tuple(orient(rest) for rest in rests), (0.0, -1.0), height)
     there = replace(piece, shape=moved(shape, placed, mirrored=mirrored))
-    stood = tuple(orient(shapely.transform(rest, placed)) for rest in rests)
-    return Standing(there, stood, (-flip * bx, -by), height)
+    rests_in_place = tuple(orient(shapely.transform(rest, placed)) for rest in rests)
+    return Standing(there, rests_in_place, (-flip * bx, -by), height)
 
 
 def _raised(host: Standing, tall_mm: float) -> Standing:

@@ -18,7 +18,7 @@ def panels_mm(
     """How high the end panels at tops stand, mm; 0 if there are none."""
     heights = [0.0]
     for run in runs_of(pieces, joins, level, hosts):
-        for upright in run.stood:
+        for upright in run.uprights:
             if run.host is not None and upright.is_panel:
                 shape, on_end = upright.piece.shape, upright.is_on_end(run.length_mm)
                 heights.append(shape.length_mm if on_end else shape.width_mm)
@@ -58,7 +58,7 @@ def _along(run: TopSide, hosts: Sequence[Standing], *, mirrored: bool) -> Iterat
     apart = ALONE_APART_MM if run.host is None else 0.0
     long = sum(upright.piece.shape.length_mm for upright in row) + apart * (len(row) - 1)
     left = (run.length_mm - long) / 2
-    for upright in run.stood:
+    for upright in run.uprights:
         if upright not in row:
             yield _panel(upright, run, top, mirrored=mirrored)
     for upright in row:

@@ -108,7 +108,7 @@ def _picture(
         "rect", x=0, y=0, width=VIEW_WIDTH, height=height, fill=f"url(#{prefix}-room)"
     )
     paints = [Paint(scene.prefix) for scene in scenes]
-    drawn = [*_stood(standings, scenes, paints), *seams(standings, scenes, joins)]
+    drawn = [*_standing_drawn(standings, scenes, paints), *seams(standings, scenes, joins)]
     tiles: dict[tuple[str, float, float], str] = {}
     yield element("defs", _floor_light(prefix), *(
         definition
@@ -156,7 +156,7 @@ def _rule(
     return rod, lettered(scale[2], at, surroundings.LETTERS, anchor="middle", fill=INK)
 
 
-def _stood(
+def _standing_drawn(
     standings: Sequence[Standing], scenes: Sequence[Scene], paints: Sequence[Paint]
 ) -> Iterator[SvgElement]:
     """Paint the slabs on what carries them, the farthest first.

@@ -15,27 +15,23 @@ ReliefKind = Literal["drainer", "recess", "rebate"]
 UNPLACED: Final = Point(Length.of_mm(0.0), Length.of_mm(0.0))
 
 # Sizes in mm: common practice, no source.
+_HOB: Final[Mapping[str, Any]] = MappingProxyType(
+    {
+        "kind": "rectangle",
+        "length": 560,
+        "width": 480,
+        "corner_radius": 12,
+        "rim": "covered",
+        "heat": True,
+    }
+)
 _CUTOUTS: Final[Mapping[str, Mapping[str, Any]]] = MappingProxyType(
     {
         "basin": {"kind": "circle", "diameter": 360},
         "sink": {"kind": "rectangle", "length": 500, "width": 400, "corner_radius": 25},
         "tap": {"kind": "circle", "diameter": 35, "rim": "covered"},
-        "hob": {
-            "kind": "rectangle",
-            "length": 560,
-            "width": 480,
-            "corner_radius": 12,
-            "rim": "covered",
-            "heat": True,
-        },
-        "appliance": {
-            "kind": "rectangle",
-            "length": 560,
-            "width": 480,
-            "corner_radius": 12,
-            "rim": "covered",
-            "heat": True,
-        },
+        "hob": _HOB,
+        "appliance": _HOB,
         "round": {"kind": "circle", "diameter": 150},
         "rectangle": {"kind": "rectangle", "length": 300, "width": 200, "corner_radius": 15},
         "slot": {"kind": "slot", "length": 250, "width": 40},

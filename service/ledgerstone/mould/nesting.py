@@ -112,8 +112,8 @@ def nest(pieces: Iterable[SheetPart], length_mm: float, width_mm: float, kerf_mm
         return Nest(length_mm, width_mm, 0, ())
     tried = SPLITS if len(each) <= MAX_ALL_SPLITS else SPLITS[:1]
     found = min((_in_lots(sides, sheet, split) for split in tried), key=_sheets)
-    lying = sorted((*where, number) for number, where in enumerate(found))
-    placed = tuple(_lying(each[number], on, where) for on, where, number in lying)
+    by_sheet = sorted((*where, number) for number, where in enumerate(found))
+    placed = tuple(_nested_at(each[number], on, where) for on, where, number in by_sheet)
     return Nest(length_mm, width_mm, _sheets(found), placed)
 
 
@@ -184,7 +184,7 @@ def _steps(length_mm: float) -> int:
     return round(length_mm * STEPS_PER_MM)
 
 
-def _lying(piece: SheetPart, sheet: int, where: SheetRectangle) -> NestedPiece:
+def _nested_at(piece: SheetPart, sheet: int, where: SheetRectangle) -> NestedPiece:
     """Return the piece where it lies, without its kerf, turned where the packing turned it."""
     turned = (where.length > where.width) != (piece.length_mm > piece.width_mm)
     length, width = piece.length_mm, piece.width_mm

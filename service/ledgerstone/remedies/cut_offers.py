@@ -55,13 +55,13 @@ def in_pieces(
     plan = plan_of(slab, planned.workshop.shaping.fitting_gap_mm)
     if plan is None:
         return
-    wished = [
+    found = [
         (cost, SlabCut(i, axis, at))
         for axis in _axes(finding, plan, planned)
         for cost, at in _places(finding, plan, shape, planned, axis)
     ]
     count = 0
-    for cost, cut in _first_of_each(wished):
+    for cost, cut in _first_of_each(found):
         for option in _cut(count, cost, cut, planned, context):
             yield option
             count += 1
@@ -70,10 +70,10 @@ def in_pieces(
     yield from _through(finding, plan, shape, planned, count)
 
 
-def _first_of_each(wished: list[tuple[float, SlabCut]]) -> Iterator[tuple[float, SlabCut]]:
+def _first_of_each(found: list[tuple[float, SlabCut]]) -> Iterator[tuple[float, SlabCut]]:
     """Places by what they cost, each once."""
     seen: set[SlabCut] = set()
-    for cost, cut in sorted(wished, key=itemgetter(0))[:MAX_CUTS_TRIED]:
+    for cost, cut in sorted(found, key=itemgetter(0))[:MAX_CUTS_TRIED]:
         if cut not in seen:
             seen.add(cut)
             yield cost, cut

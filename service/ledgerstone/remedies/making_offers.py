@@ -59,10 +59,10 @@ def plainer_finish(
         return
     slab = order.slabs[finding.slab]
     offered = {finish.surface for finish in planned.workshop.finishes}
-    asked_mm = SURFACES[slab.finish.surface].least_face_mm
+    needed_mm = SURFACES[slab.finish.surface].least_face_mm
     for surface, kind in SURFACES.items():
-        if kind.stands_in and surface in offered and kind.least_face_mm < asked_mm:
-            cost = COST["plainer-finish"] + (asked_mm - kind.least_face_mm) / MM_OF_DEPTH
+        if kind.stands_in and surface in offered and kind.least_face_mm < needed_mm:
+            cost = COST["plainer-finish"] + (needed_mm - kind.least_face_mm) / MM_OF_DEPTH
             path = ("slabs", finding.slab, "finish", "surface")
             yield Option("plainer-finish", (Change(path, surface),), cost)
 

@@ -37,13 +37,18 @@ def moved(
     i = finding.slab
     if i is None or not order.slabs[i].cutouts:
         return
-    spoken_of = _with_belongings(
+    named_openings = _with_belongings(
         order.slabs[i], planned.shapes[i], map(int, named(finding, "cutouts"))
     )
     every = frozenset(range(len(order.slabs[i].cutouts)))
-    first = list(placed("move", i, planned, context, Freedom(moves=spoken_of or every)))
+    first = list(placed("move", i, planned, context, Freedom(moves=named_openings or every)))
     yield from first
-    if not first and spoken_of and spoken_of != every and len(every) <= MAX_PLACED_TOGETHER:
+    if (
+        not first
+        and named_openings
+        and named_openings != every
+        and len(every) <= MAX_PLACED_TOGETHER
+    ):
         yield from placed("move-all", i, planned, context, Freedom(moves=every))
 
 
@@ -57,8 +62,8 @@ def placed_anew(
         return
     every = frozenset(range(len(order.slabs[i].cutouts)))
     if len(every) > MAX_PLACED_TOGETHER:
-        spoken_of = map(int, named(finding, "cutouts"))
-        every = _with_belongings(order.slabs[i], planned.shapes[i], spoken_of)
+        named_openings = map(int, named(finding, "cutouts"))
+        every = _with_belongings(order.slabs[i], planned.shapes[i], named_openings)
     yield from placed("move-all", i, planned, context, Freedom(moves=every))
 
 
@@ -115,9 +120,9 @@ def resized(
         )
 
 
-def _with_belongings(slab: Slab, shape: Shape, spoken_of: Iterable[int]) -> frozenset[int]:
+def _with_belongings(slab: Slab, shape: Shape, named_openings: Iterable[int]) -> frozenset[int]:
     """Openings, the bowls that they belong to, and the taps that belong to those."""
-    follows, named_ones = companions(slab, shape), set(spoken_of)
+    follows, named_ones = companions(slab, shape), set(named_openings)
     heads = {follows.get(k, k) for k in named_ones}
     return frozenset(named_ones | heads | {k for k, bowl in follows.items() if bowl in heads})
 
@@ -146,10 +151,10 @@ def turned(
 ) -> Iterable[Option]:
     """Turn an opening a quarter round, and place all: only for the nearest that can be made."""
     order = planned.order
-    i, spoken_of = finding.slab, [int(k) for k in named(finding, "cutouts")]
-    if i is None or most <= SIZES_WITHIN or len(spoken_of) > MAX_AT_ONCE:
+    i, named_openings = finding.slab, [int(k) for k in named(finding, "cutouts")]
+    if i is None or most <= SIZES_WITHIN or len(named_openings) > MAX_AT_ONCE:
         return
-    for k in spoken_of:
+    for k in named_openings:
         cutout = order.slabs[i].cutouts[k]
         length, width = cutout_size_mm(cutout)
         if cutout.kind not in ("rectangle", "slot") or abs(length - width) < _ALIKE_MM:

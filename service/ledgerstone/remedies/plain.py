@@ -48,10 +48,10 @@ def plain_slab(finding: Finding, planned: Planned, context: StageContext) -> Ite
             yield Option(f"plain-{share:g}", (Change(("slabs", i), plain),), cost)
 
 
-def _rounded(say: Length, wished_mm: float, workshop: Workshop, most_mm: float) -> Length:
+def _rounded(say: Length, wanted_mm: float, workshop: Workshop, most_mm: float) -> Length:
     """A size in round numbers of the customer's unit, no less than is cast and no more."""
     least_mm = workshop.shaping.smallest_side_mm
-    size = say.like(min(wished_mm, most_mm), "down", to_mm=ROUND_TO_MM)
+    size = say.like(min(wanted_mm, most_mm), "down", to_mm=ROUND_TO_MM)
     return size if size.mm >= least_mm else say.like(least_mm, "up", to_mm=ROUND_TO_MM)
 
 

@@ -35,11 +35,11 @@ def other_shade(
     order = planned.order
     if finding.slab is None:
         return
-    wished, workshop = order.slabs[finding.slab].shade, planned.workshop
-    goal = _colour_of(wished, workshop)
+    ordered, workshop = order.slabs[finding.slab].shade, planned.workshop
+    goal = _colour_of(ordered, workshop)
     path = ("slabs", finding.slab, "shade")
     for shade in workshop.palette:
-        if shade.name != wished.name:
+        if shade.name != ordered.name:
             seen = palette_shade_seen(shade, workshop).lab
             away = delta_e_2000(seen, goal) if goal is not None else 0.0
             cost = COST["shade"] + away / DELTA_E

@@ -78,8 +78,8 @@ def _entries(
     table, people = _word(rules.table_words, "table"), _word(rules.people_words, "hands")
     for held in lead.on_table:
         for number in range(held.tables):
-            lying = names.of(_lying(held.load, lead, names))
-            title = say(Message("plan-table", number=number + 1, slabs=lying))
+            slabs = names.of(_slabs_on(held.load, lead, names))
+            title = say(Message("plan-table", number=number + 1, slabs=slabs))
             yield title, table, moment(held.starts), moment(held.ends)
     for day in work_by_day(lead):
         phases = ", ".join(say(Message("stage", stage=phase)) for phase in day.phases)
@@ -93,7 +93,7 @@ def _word(words: Sequence[str], usual: str) -> str:
     return usual if usual in words or not words else words[0]
 
 
-def _lying(load: int, lead: LeadTime, names: PlanNames) -> str:
+def _slabs_on(load: int, lead: LeadTime, names: PlanNames) -> str:
     """Name what lies in a load: each slab once."""
     casts = (
         scheduled

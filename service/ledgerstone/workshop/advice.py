@@ -32,7 +32,7 @@ def law_not_known(workshop: Workshop) -> Iterator[Message]:
         yield Message("check-law", land=country, tax=workshop.tax.name, percent=tax)
 
 
-def region_not_told(workshop: Workshop) -> Iterator[Message]:
+def region_not_given(workshop: Workshop) -> Iterator[Message]:
     """State that regional holidays are not known, if the profile names no region."""
     country, parts = workshop.workshop.country, parts_of(workshop.workshop.country)
     if parts and not workshop.workshop.region:

@@ -26,7 +26,7 @@ from ledgerstone.workshop.advice import (
     holidays_of_another_part,
     law_not_known,
     postcodes_of_another_country,
-    region_not_told,
+    region_not_given,
     usual_cement,
 )
 from ledgerstone.workshop.doses import ADVISED_PERCENT, HARDLY_DEEPER_PERCENT
@@ -84,7 +84,7 @@ def second_looks(workshop: Workshop) -> tuple[Message, ...]:
         *address_of_this_machine(workshop),
         *postcodes_of_another_country(workshop),
         *law_not_known(workshop),
-        *region_not_told(workshop),
+        *region_not_given(workshop),
         *holidays_of_another_part(workshop),
     )
 
