@@ -6,16 +6,19 @@ element and another contact.
 """
 
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import Final
 
 import numpy as np
 import pytest
 
+from ledgerstone.strength._judging import every_batch
 from ledgerstone.strength._placed import PlacedSlab
 from ledgerstone.strength._rails import on_levels, settled_on_rails
 from ledgerstone.strength._tried import CaseBatch
 from ledgerstone.strength.mesh import mesh_of
 from ledgerstone.strength.plate import LineSupport
+from ledgerstone.strength.verdict import CAUTIONS
 from ledgerstone.workshop import Workshop
 from support.calibration import on_units
 from support.documents import Json
@@ -48,6 +51,12 @@ ON_A_POST: Final[Json] = {
     ),
     "thickness": "60 mm",
 }
+
+UNITS_OF_1000: Final[Json] = slab_json(
+    box(1800, 600),
+    cut("rectangle", (500, 400), (900, 300)),
+    rests=on_units(400, (1000, "basin"), 400),
+)
 
 
 def standing(railed: PlacedSlab, batches: Sequence[CaseBatch]) -> tuple[float, float]:
@@ -106,3 +115,38 @@ def test_the_same_vanity_quotes_on_rails_that_are_named(name: str, workshop: Wor
     slab = VANITIES[name]
     rests = {key: value for key, value in slab["rests"].items() if key != "rails"}
     assert stops(answered(workshop, {**slab, "rests": rests})) == set()
+
+
+def with_a_batten(placed: PlacedSlab) -> PlacedSlab:
+    """The same slab with a batten on the wall, which does not bend, in place of the back rails."""
+    middle = 0.5 * placed.shape.width_mm
+    carrying = [
+        replace(bearing, support=replace(bearing.support, beam=None))
+        if bearing.unit is not None
+        and isinstance(bearing.support, LineSupport)
+        and min(y for _, y in bearing.support.points) > middle
+        else bearing
+        for bearing in placed.carrying
+    ]
+    assert [b.support for b in carrying] != [b.support for b in placed.carrying]
+    return replace(placed, carrying=carrying)
+
+
+def most_used(placed: PlacedSlab) -> float:
+    """The largest utilisation of any case that stops an order."""
+    return max(
+        one.mpa / placed.limit_mpa(tried.case)
+        for batch in every_batch(placed)
+        for tried, one in zip(batch.tried, batch.found, strict=True)
+        if tried.case not in CAUTIONS
+    )
+
+
+def test_at_the_back_a_wall_batten_does_in_place_of_the_rail(workshop: Workshop) -> None:
+    """With a batten there the slab holds on the front rail; on the cabinet's own it does not."""
+    placed = placed_of(UNITS_OF_1000, workshop)
+    assert placed is not None
+    railed, _, levels = settled_on_rails(placed)
+    assert levels == {0: "cabinet", 1: "steel", 2: "cabinet"}
+    assert most_used(with_a_batten(railed)) <= 1.0
+    assert most_used(with_a_batten(on_levels(placed, dict.fromkeys(levels, "cabinet")))) > 1.0
