@@ -26,6 +26,7 @@ ANSWERS = {
     "/rates/margin_percent": "45",
     "/lifting/most_people": "2",
     "/recipe/fck_mpa": "5500",
+    "/mixer/working_l": "14",
     "/recipe/constituents/2/price_per_kg": "17.86/94 lb",
     "/recipe/constituents/3/price_per_kg": "0.09",
     "/boards/price_per_sheet": "71",
@@ -78,7 +79,7 @@ def test_thirty_answers_end_the_trial(
     for i, hours in enumerate(HOURS):
         page.locator(f"#job-{i}").fill(hours)
         answers, strokes = answers + 1, strokes + len(hours) + 1
-    for step in ("money", "concrete", "materials", "lifting", "looks", "delivery", "hours"):
+    for step in ("money", "concrete", "materials", "lifting", "looks", "delivery"):
         box = page.locator(f"#rest-{step}")
         box.check()
         expect(box).to_have_count(0)
@@ -124,6 +125,21 @@ def test_a_tick_while_it_works_out_what_was_taken_out_is_kept(
     expect(page.locator("#busy")).to_be_hidden()
     expect(page.locator("#step-looks .done")).not_to_be_empty()
     assert refused == []
+
+    page.goto(f"{own_service.url}desk/workshop#shades")
+    names = page.locator('[data-pointer^="/palette/"][data-pointer$="/name"] input')
+    names.last.wait_for(state="attached")
+    was = [one.input_value() for one in names.all()]
+    pigments = page.locator('section[data-pointer="/pigments"] > details')
+    pigments.first.locator("> summary").click()
+    page.route("**/v1/workshop", answer_late)
+    pigments.first.get_by_role("button", name=workshop_text("table.remove")).last.click()
+    expect(page.locator("#subject")).to_have_attribute("inert", "")  # its shades go with it
+    expect(page.locator("#subject")).not_to_have_attribute("inert", "")
+    page.unroute("**/v1/workshop")
+    left = [one.input_value() for one in names.all()]
+    assert left == [name for name in was if name in left]
+    assert 0 < len(left) < len(was)
     context.close()
 
 

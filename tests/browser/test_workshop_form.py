@@ -12,7 +12,7 @@ from ledgerstone.api.keeping import backup_folder
 from ledgerstone.terms import trial_message
 from ledgerstone.wording import english
 from ledgerstone.workshop.loader import DEMONSTRATION, load_profile
-from ledgerstone.workshop.starting import starting_profile
+from ledgerstone.workshop.starting import profile_text_of, without_maker
 from support.page_texts import workshop_text
 from support.page_waits import PATIENCE_MS
 
@@ -23,9 +23,10 @@ WIDTHS = (390, 1440)
 
 @pytest.fixture
 def profile(own_service: Served, tmp_path: Path) -> Path:
-    """A workshop's own new file, and a service of it that may write it."""
+    """A workshop's own new file, of three areas, and a service of it that may write it."""
     file = tmp_path / "workshop.toml"
-    file.write_text(starting_profile(load_profile(DEMONSTRATION)), encoding="utf-8")
+    several = without_maker(load_profile(DEMONSTRATION))
+    file.write_text(profile_text_of(several), encoding="utf-8")
     own_service.also = {"LEDGERSTONE_WORKSHOP": str(file), "LEDGERSTONE_WORKSHOP_WRITABLE": "1"}
     own_service.start()
     return file

@@ -19,7 +19,7 @@ def part(role: str, kg: float, density: float, name: str = "", **more: float) ->
         kg=kg,
         density_kg_per_m3=density,
         cement_percent=cement,
-        **more,
+        **more,  # type: ignore[arg-type]  # figures alone
     )
 
 

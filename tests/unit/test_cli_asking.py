@@ -10,7 +10,7 @@ from ledgerstone.cli.profiles import run
 from ledgerstone.workshop import load_profile
 from ledgerstone.workshop.loader import example_for
 
-JOBS, RIGHT, WRONG = "4,5 13 27", ("j",) * 7, ("n",) * 7
+JOBS, RIGHT, WRONG = "4,5 13 27", ("j",) * 6, ("n",) * 6
 BAVARIA = (
     *("de", "Bayern?", "by", "", "Werkbank Beton", "Steinach", "moin@werkbank.example"),
     *("09999 1234", "2600 x 1200", "30, 40, 50", "52,50", "35", "19", "40", ""),
@@ -34,7 +34,7 @@ def test_a_bavarian_maker_answers_in_the_way_of_the_country(tmp_path: Path) -> N
     """A wrong answer is asked again; commas are decimal; the rest is usual there."""
     status, said = asked(tmp_path / "mine.toml", BAVARIA + RIGHT)
     assert status == 0
-    assert said.count("2/33 Landesteil") == 2
+    assert said.count("2/32 Landesteil") == 2
     shop = load_profile(tmp_path / "mine.toml")
     assert (shop.workshop.currency, shop.workshop.timezone) == ("EUR", "Europe/Berlin")
     assert (shop.tax.name, shop.tax.percent) == ("MwSt.", Decimal(19))
@@ -65,10 +65,10 @@ def test_who_mixes_from_bags_answers_one_question(tmp_path: Path) -> None:
     at = OREGON.index("5000") + 1
     told = ["80 lb", "0.75 gal", "0.6 ft³", "20%", "$14.75/bag"]
     bag = ", ".join(told)
-    answers = (*OREGON[:at], "80 lb, 14.75", bag, *OREGON[at + 3 :], *("y",) * 7)
+    answers = (*OREGON[:at], "80 lb, 14.75", bag, *OREGON[at + 3 :], *("y",) * 6)
     status, said = asked(tmp_path / "mine.toml", answers)
     assert status == 0
-    assert said.count("15/33 ") == 2
+    assert said.count("15/32 ") == 2
     assert "Cement costs" not in said
     workshop = load_profile(tmp_path / "mine.toml")
     recipe = workshop.recipe
@@ -96,7 +96,7 @@ def test_what_was_asked_is_the_maker_s_and_all_else_is_not(tmp_path: Path) -> No
     standing = load_profile(tmp_path / "mine.toml").standing
     assert standing.trial
     assert standing.still_invented("hours")
-    assert {"calendar", "palette"} <= set(standing.priced)  # closed days and shades
+    assert {"palette", "areas"} <= set(standing.priced)
     assert dict(standing.tables)["table"] == 1  # how many tables there are, which nobody asked
     assert not standing.still_invented("workshop")
     assert "# " in (tmp_path / "mine.toml").read_text(encoding="utf-8")
@@ -109,14 +109,14 @@ def test_who_finds_the_rest_right_has_no_trial(tmp_path: Path) -> None:
     shop = load_profile(tmp_path / "mine.toml")
     assert not shop.standing.trial
     assert not shop.standing.still_invented("palette")
-    assert not shop.standing.still_invented("calendar")
+    assert not shop.standing.still_invented("areas")
     assert "Graphit" in said  # no shade is confirmed that was not shown
     before = load_profile(example_for("DE")).hours
     assert shop.hours.per_mould.cutout / before.per_mould.cutout == pytest.approx(
         shop.hours.per_job.set_up / before.per_job.set_up, rel=0.01
     )
     assert shop.hours.per_mould.cutout > 1.1 * before.per_mould.cutout
-    assert "33/33" in said
+    assert "32/32" in said
 
 
 def test_answers_that_end_early_write_nothing(tmp_path: Path) -> None:

@@ -16,9 +16,9 @@ from ledgerstone.workshop.confirming import confirm
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.loader import starting_tables
 from ledgerstone.workshop.standing import PRICED_TABLES, RESTS_ON, is_priced, standings
-from ledgerstone.workshop.starting import starting_profile
+from ledgerstone.workshop.starting import profile_text_of, starting_profile, without_maker
 from ledgerstone.workshop.syntax import tables
-from ledgerstone.workshop.usual_values import SMALL_PRICES
+from ledgerstone.workshop.usual_values import is_small_price
 
 
 @pytest.fixture(scope="module")
@@ -61,16 +61,13 @@ def test_every_price_that_nobody_gave_is_invented(started: str) -> None:
     amounts = {path: whose for path, whose in found.items() if _is_amount(profile, path)}
     assert len(amounts) > 30
     stand = {path for path, whose in amounts.items() if whose != "invented"}
-    assert {path for path in stand if not _is_small(path)} <= {
+    assert {path for path in stand if not is_small_price(path, raw)} <= {
         ("tax", "percent"),
         ("offer", "deposit_percent"),
         ("offer", "round_to"),
         ("offer", "deposit_round_to"),
+        ("services", "cover_percent"),
     }
-
-
-def _is_small(path: KeyPath) -> bool:
-    return tuple(part for part in path if isinstance(part, str)) in SMALL_PRICES
 
 
 def _is_amount(profile: Workshop, path: KeyPath) -> bool:
@@ -166,3 +163,17 @@ def test_what_rests_on_each_table_is_reported(started: str) -> None:
 def test_a_new_profile_holds_nothing_of_the_makers(started: str) -> None:
     """Before a maker has written anything, no value counts as theirs."""
     assert read_profile(started).standing.yours == 0
+
+
+def test_what_a_new_file_leaves_out_is_nobody_s_in_a_copy_of_the_example() -> None:
+    """Areas, closed days, rails and a weighed slab of the demonstration make no maker's price."""
+    raw = tomllib.loads(profile_text_of(without_maker(load_profile(DEMONSTRATION))))
+    found = standings(raw, *starting_tables())
+    places = [
+        *(("areas", k, "pallet") for k in range(len(raw["areas"]))),
+        ("calendar", "closures", 0, "first"),
+        ("rails", "hardwood", "fitted"),
+        ("recipe", "weighed_kg_per_m3"),
+    ]
+    assert {found[place] for place in places if place in found} == {"invented"}
+    assert len([place for place in places if place in found]) > 4

@@ -123,6 +123,6 @@ declare namespace Contract {
   type Unread = {start: number, end: number, text: string, kind: "size" | "opening" | "slab"};
   type Weight = {slabs: SlabWeight[], packed_kg: number};
   type Workshop = {name: string, town: string, country: string, email: string, telephone: string, ring: string, demonstration: boolean};
-  type WorkshopForm = {version: string, file: string, writable: boolean, demonstration: boolean, currency?: string, words: Record<string, string | Record<string, string>>, saved: boolean, share: ProfileValues, invented: Invented[], steps: FirstStep[], faults: ProfileFault[], jobs: TypicalJob[], also?: string, text: string, tables?: ProfileTable[], values?: ProfileValue[]};
+  type WorkshopForm = {version: string, file: string, writable: boolean, demonstration: boolean, currency?: string, words: Record<string, string | Record<string, string>>, saved: boolean, share: ProfileValues, invented: Invented[], steps: FirstStep[], faults: ProfileFault[], jobs: TypicalJob[], also?: string, taken: ProfileFault[], text: string, tables?: ProfileTable[], values?: ProfileValue[]};
   type WorkshopTrial = {version: string, changes: Change[], save?: boolean, described?: boolean};
 }

@@ -19,7 +19,7 @@ from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.loader import starting_tables
 from ledgerstone.workshop.standing import standings
 from ledgerstone.workshop.syntax import tables
-from ledgerstone.workshop.usual_values import SMALL_PRICES
+from ledgerstone.workshop.usual_values import is_small_price
 from support.profile_form import begun, started
 
 SERVED: Final = {"GB": "HR9 7XX", "DE": "D-83646", "US": "98801-1234"}  # in an area of each
@@ -29,12 +29,8 @@ MOST_PERCENT: Final = 5.0  # of the net price
 
 def small_prices(text: str) -> list[KeyPath]:
     """Where a profile has them."""
-    found = standings(tables(text), *starting_tables())
-    return [
-        path
-        for path in found
-        if tuple(part for part in path if isinstance(part, str)) in SMALL_PRICES
-    ]
+    raw = tables(text)
+    return [path for path in standings(raw, *starting_tables()) if is_small_price(path, raw)]
 
 
 def dearer(text: str) -> str:

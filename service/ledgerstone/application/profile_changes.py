@@ -24,7 +24,7 @@ from ledgerstone.workshop.samples import sample_of
 from ledgerstone.workshop.standing import standings
 from ledgerstone.workshop.syntax import tables
 from ledgerstone.workshop.taking_out import take_out
-from ledgerstone.workshop.typed import is_list, toml_list_of, toml_of
+from ledgerstone.workshop.typed import is_list, taken_of, toml_list_of, toml_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,11 +37,14 @@ class ChangedProfile:
         The hours that it was last fitted to.
     removed
         What was removed with something that was taken out.
+    taken
+        What is taken of each span that was typed, by its place.
     """
 
     text: str
     fitted: FittedHours
     removed: tuple[Message, ...] = ()
+    taken: tuple[tuple[KeyPath, str], ...] = ()
 
 
 def changed(
@@ -66,6 +69,7 @@ def changed(
     fitted = FittedHours()
     removed: list[Message] = []
     typed: set[KeyPath] = set()
+    taken: dict[KeyPath, str] = {}
     for i, change in enumerate(changes):
         path = path_of(change["pointer"])
         if change["op"] != "set":  # what it confirms or moves is of the text as it is by then
@@ -84,10 +88,22 @@ def changed(
             faults.append(Fault(f"/changes/{i}/pointer", message))
         else:
             typed |= {path} if change["op"] == "set" else set()
+            taken |= _taken(path, change, mark, place)
     if faults:
         raise NotUnderstood.of(faults)
     _confirm_typed(draft, typed)
-    return ChangedProfile(draft.text, fitted, tuple(dict.fromkeys(removed)))
+    return ChangedProfile(draft.text, fitted, tuple(dict.fromkeys(removed)), tuple(taken.items()))
+
+
+def _taken(
+    path: KeyPath, change: Mapping[str, Any], mark: str, place: RegionalSettings
+) -> dict[KeyPath, str]:
+    """What is taken of what was typed at a place; nothing where it is as it was typed."""
+    member = member_at(path)
+    if change["op"] != "set" or member is None:
+        return {}
+    typed = change.get("values") or [change.get("value") or ""]
+    return {path: taken_of(member, typed, mark, place)}
 
 
 def _confirm_typed(draft: ProfileDraft, typed: set[KeyPath]) -> None:

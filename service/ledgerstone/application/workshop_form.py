@@ -137,6 +137,11 @@ def _written(
         "also": speech.say(Message("profile-also-removed", things=removed))
         if tried.now.removed
         else None,
+        "taken": [
+            {"pointer": pointer_of(path), "says": speech.say(Message("profile-taken", value=value))}
+            for path, value in tried.now.taken
+            if value
+        ],
         "text": text,
         **(
             write_description(text, raw, found, speech)

@@ -17,9 +17,8 @@ from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.schemas import written
 from ledgerstone.workshop.values import ValueRejected
 
-STEPS_TO_CONFIRM: Final = (
-    7  # steps of the first quote whose other values are confirmed with one answer
-)
+# Steps of the first quote whose other values are confirmed with one answer.
+STEPS_TO_CONFIRM: Final = 6
 _COUNT: Final = 1 + len(QUESTIONS) + 1 + STEPS_TO_CONFIRM
 
 

@@ -254,6 +254,7 @@ class WorkshopFormSchema(AnswerSchema):
         "What was taken out with something else, because it referred to it.",
         absent="Absent if nothing was.",
     )
+    taken = Many("What is taken of each span that was typed.", ProfileFaultSchema)
     text = Text("The whole text of the file with the changes.")
     tables = Many("Every table.", ProfileTableSchema, absent="Absent unless `described` is set.")
     values = Many("Every value.", ProfileValueSchema, absent="Absent unless `described` is set.")

@@ -20,6 +20,7 @@ from ledgerstone.mix.mixes import (
     palette_tint,
     weaker,
 )
+from ledgerstone.mix.naming import part_name
 from ledgerstone.mix.plan import (
     BatchPlan,
     Pour,
@@ -63,6 +64,7 @@ __all__ = [
     "mixes_of",
     "open_minutes",
     "palette_tint",
+    "part_name",
     "placed_l",
     "pour_groups",
     "pour_minutes",

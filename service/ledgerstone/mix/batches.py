@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from ledgerstone.mix.mixes import Coat, Mix
 from ledgerstone.workshop import proportions
-from ledgerstone.workshop.proportions import MixPart, Role
+from ledgerstone.workshop.proportions import CementColour, MixPart, Role
 from ledgerstone.workshop.records import Mixer, Recipe
 
 ROUNDING_SLACK = 1e-9  # relative; a volume above the mixer's by rounding only is not above it
@@ -22,6 +22,7 @@ class Weighing:
     kg: float
     weighed_kg: float
     step_kg: float
+    cement: CementColour | None = None
 
     @property
     def off_percent(self) -> float:
@@ -68,7 +69,7 @@ def weighing(part: MixPart, mixer: Mixer) -> Weighing:
     fine = part.kg <= mixer.fine_scale_most_kg and part.role in ("pigment", "plasticiser", "fibre")
     step = mixer.fine_scale_step_kg if fine else mixer.scale_step_kg
     steps = math.floor(part.kg / step + 0.5)
-    return Weighing(part.name, part.role, part.kg, round(steps * step, 9), step)
+    return Weighing(part.name, part.role, part.kg, round(steps * step, 9), step, part.cement)
 
 
 def with_stored_moisture(parts: tuple[MixPart, ...]) -> tuple[MixPart, ...]:

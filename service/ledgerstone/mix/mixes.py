@@ -9,7 +9,7 @@ from typing import Literal
 
 from ledgerstone.order import Slab
 from ledgerstone.workshop import proportions
-from ledgerstone.workshop.proportions import MixPart
+from ledgerstone.workshop.proportions import CementColour, MixPart
 from ledgerstone.workshop.records import Dose, FaceCoat, Pigment, Recipe, Workshop
 
 Coat = Literal["face", "backing", "body"]
@@ -19,7 +19,7 @@ Coat = Literal["face", "backing", "body"]
 class Tint:
     """What colours a mix: its cement and the doses on it."""
 
-    cement: Literal["grey", "white"]
+    cement: CementColour
     doses: tuple[Dose, ...] = ()
 
 
@@ -114,7 +114,7 @@ def _coloured(tint: Tint, recipe: Recipe, pigments: Sequence[Pigment]) -> tuple[
     colour = pigment_parts(tint.doses, proportions.cement_kg(plain), pigments)
     at = next(i for i, part in enumerate(plain) if part.cement_percent) + 1
     swapped = tuple(
-        replace(part, name=in_cement(part.name, tint, recipe)) if part.cement_percent else part
+        replace(part, cement=other_cement(tint, recipe)) if part.cement_percent else part
         for part in plain
     )
     parts = (*swapped[:at], *colour, *swapped[at:])
@@ -123,15 +123,15 @@ def _coloured(tint: Tint, recipe: Recipe, pigments: Sequence[Pigment]) -> tuple[
     return proportions.filled_to_1_m3(parts, recipe.unfilled_percent)
 
 
-def in_cement(name: str, tint: Tint, recipe: Recipe) -> str:
-    """Return what a cement or a bag is called in the tint's cement; either is weighed alike."""
-    return name if tint.cement == recipe.cement else f"{tint.cement} {name}"
+def other_cement(tint: Tint, recipe: Recipe) -> CementColour | None:
+    """Return the tint's cement where it is not the recipe's own; either is weighed alike."""
+    return None if tint.cement == recipe.cement else tint.cement
 
 
-def neat_cement(tint: Tint, recipe: Recipe) -> str:
-    """Return the name of the cement that slurry is made of: the recipe's, where it has one."""
+def neat_cement(tint: Tint, recipe: Recipe) -> tuple[str, CementColour | None]:
+    """Return the name and the colour of the cement of slurry: the recipe's, where it has one."""
     own = next((part.name for part in recipe.parts if part.role == "cement"), None)
-    return f"{tint.cement} cement" if own is None else in_cement(own, tint, recipe)
+    return ("", tint.cement) if own is None else (own, other_cement(tint, recipe))
 
 
 def _face(backing: Mix, coat: FaceCoat) -> Mix:

@@ -15,7 +15,7 @@ from ledgerstone.mix.slurry import Slurry, repair_pot, slurry_of
 from ledgerstone.order import Order
 from ledgerstone.shape import Shape
 from ledgerstone.surfaces import Surface
-from ledgerstone.workshop.proportions import Role
+from ledgerstone.workshop.proportions import CementColour, Role
 from ledgerstone.workshop.records import Workshop
 
 
@@ -74,6 +74,7 @@ class Purchase:
     use_price: Decimal
     packs_price: Decimal
     pack_kg: float | None = None
+    cement: CementColour | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -191,19 +192,20 @@ def _purchases(
     pours: Iterable[Pour], slurries: Iterable[tuple[Slurry, int]], workshop: Workshop
 ) -> Iterator[Purchase]:
     """Yield what the order uses up, in the order of mixing; mains water is not bought in packs."""
-    used: dict[str, tuple[Role, float]] = {}
+    used: dict[tuple[str, CementColour | None], tuple[Role, float]] = {}
     water = next((c.name for c in workshop.recipe.constituents if c.role == "water"), "water")
     for weighing, times in (*_mixed(pours), *_filled(slurries)):
         name = water if weighing.role == "water" else weighing.name
-        kg = used.get(name, (weighing.role, 0.0))[1] + times * weighing.kg
-        used[name] = (weighing.role, kg)
+        key = (name, weighing.cement)
+        kg = used.get(key, (weighing.role, 0.0))[1] + times * weighing.kg
+        used[key] = (weighing.role, kg)
     bought = _prices(workshop)
-    for name, (role, kg) in used.items():
+    for (name, cement), (role, kg) in used.items():
         price, pack_kg = bought.get(name, (Decimal(0), None))
         packs = math.ceil(kg / pack_kg - 1e-9) if pack_kg else None
         use = price * _decimal(kg)
         whole = price * _decimal(pack_kg) * packs if pack_kg and packs is not None else use
-        yield Purchase(name, role, kg, packs, use, whole, pack_kg)
+        yield Purchase(name, role, kg, packs, use, whole, pack_kg, cement)
 
 
 def _mixed(pours: Iterable[Pour]) -> Iterator[tuple[Weighing, int]]:
@@ -223,23 +225,18 @@ def _filled(slurries: Iterable[tuple[Slurry, int]]) -> Iterator[tuple[Weighing, 
 def _prices(workshop: Workshop) -> dict[str, tuple[Decimal, float | None]]:
     """Price of a kilogram and the pack of everything that is bought, by name.
 
-    White cement has grey's price here: what it adds is the shade's ``extra_per_m3``.
+    White cement has grey's price here: what it adds is the shade's ``extra_per_m3``. Cement for
+    slurry alone has no name.
     """
     recipe, slurry = workshop.recipe, workshop.slurry
     bought = {c.name: (c.price_per_kg, c.pack_kg) for c in recipe.constituents}
-    neat = {}
+    neat = {"": (slurry.cement_price_per_kg, slurry.cement_pack_kg)}
     if recipe.bag is not None:
         per_kg = recipe.bag.price_per_bag / _decimal(recipe.bag.bag_kg)
         bought |= {a.name: (a.price_per_kg, a.pack_kg) for a in recipe.bag.added}
         bought[recipe.bag.name] = (per_kg, recipe.bag.bag_kg)
-    for cement in ("grey", "white"):
-        neat[f"{cement} cement"] = (slurry.cement_price_per_kg, slurry.cement_pack_kg)
-    other = {f"{_OTHER[recipe.cement]} {name}": price for name, price in bought.items()}
     pigments = {p.name: (p.price_per_kg, None) for p in workshop.pigments}
-    return {**neat, **other, **bought, **pigments}
-
-
-_OTHER = {"grey": "white", "white": "grey"}
+    return {**neat, **bought, **pigments}
 
 
 def _decimal(value: float) -> Decimal:

@@ -58,10 +58,12 @@ def repair_pot(tint: Tint, workshop: Workshop) -> Slurry | None:
 def _parts(tint: Tint, workshop: Workshop) -> tuple[MixPart, ...]:
     """Return slurry of a kilogram of neat cement: water, cement, the slab's own dose."""
     rule = workshop.slurry
+    name, cement = neat_cement(tint, workshop.recipe)
     return (
         MixPart(name="water", role="water", kg=rule.water_cement_ratio, density_kg_per_m3=1000.0),
         MixPart(
-            name=neat_cement(tint, workshop.recipe),
+            name=name,
+            cement=cement,
             role="cement",
             kg=1.0,
             density_kg_per_m3=rule.cement_density_kg_per_m3,

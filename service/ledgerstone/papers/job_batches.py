@@ -17,7 +17,7 @@ from ledgerstone.message import (
     Volume,
     Weighed,
 )
-from ledgerstone.mix import Batches, Pour, Weighing, batches, mixes_of
+from ledgerstone.mix import Batches, Pour, Weighing, batches, mixes_of, part_name
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import (
     NAME,
@@ -31,6 +31,7 @@ from ledgerstone.papers.job_blocks import (
     side_by_side,
     table,
 )
+from ledgerstone.papers.job_stock import LITRES_PER_QUART
 from ledgerstone.papers.printing import TICK_BOX
 from ledgerstone.papers.sheet import Content
 from ledgerstone.shade import tint_of
@@ -144,13 +145,23 @@ def _card(batches: Batches) -> SheetBlock:
     if len(boxes) > MAX_BOXES:
         shown = [*boxes[: MAX_BOXES - 1], Message("job-to-count", count=batches.count)]
     rows = [
-        [part_name(w), Weighed(w.weighed_kg, w.step_kg), "", *(TICK_BOX for _ in shown)]
+        [_named(w, batches), Weighed(w.weighed_kg, w.step_kg), "", *(TICK_BOX for _ in shown)]
         for w in batches.batch.weighings
     ]
     share = max(6, 24 // max(1, len(shown)))
     columns = (_batch_named(batches), Message("job-weigh"), Message("job-really"), *shown)
     widths = (44, 20, 18, *(share for _ in shown))
     return table(columns, rows, widths, right=(1,), large=True)
+
+
+def _named(weighing: Weighing, batches: Batches) -> Value:
+    """Name what is weighed; beside bags, water is measured in a jug as well."""
+    if weighing.role != "water" or batches.batch.bags is None:
+        return part_name(weighing)
+    litres = weighing.kg  # a kilogram is one
+    return Message(
+        "job-water-by", litres=Figure(litres, 1), quarts=Figure(litres / LITRES_PER_QUART, 1)
+    )
 
 
 def _batch_named(batches: Batches) -> Message:
@@ -168,11 +179,6 @@ def _batch_named(batches: Batches) -> Message:
         ratio=ratio,
         bags=Figure(batch.bags, 2),
     )
-
-
-def part_name(weighing: Weighing) -> Value:
-    """Name what is weighed, by the profile's word for it; water has none there."""
-    return Message("job-water") if weighing.role == "water" else weighing.name
 
 
 def parts_of(weighings: Sequence[Weighing], times: float = 1.0) -> Listed:

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from typing import Any
 
-from ledgerstone.message import Message
+from ledgerstone.message import Gauge, Message
+from ledgerstone.mix import part_name
 from ledgerstone.papers.job import Job
+from ledgerstone.papers.job_stock import LITRES_PER_QUART
 from ledgerstone.quantities import MM2_PER_M2
 from ledgerstone.schedule.day_work import work_by_day
-from ledgerstone.wording import workshop_speech
+from ledgerstone.wording import bench_speech, workshop_speech
+from ledgerstone.wording.formats import FOOT_M, KG_PER_LB
 
 
 def job_days(job: Job) -> Iterator[dict[str, Any]]:
@@ -30,20 +33,44 @@ def job_days(job: Job) -> Iterator[dict[str, Any]]:
 
 
 def job_materials(job: Job) -> Iterator[dict[str, Any]]:
-    """Yield what the order uses of each material."""
+    """Yield what the order uses of each material, in the units that the workshop works in."""
+    place = job.workshop.place.at_work()
+    speech = bench_speech(job.workshop.workshop.language, job.workshop)
+    kg = KG_PER_LB if place.masses == "lb" else 1.0
+    litres = LITRES_PER_QUART if place.volumes == "gal" else 1.0
+    m2 = FOOT_M**2 if place.lengths == "in" else 1.0
+    size = {"mass": kg, "litres": litres, "area": m2}
+    for name, used, unit, pack in _materials(job):
+        packed = {} if pack is None else {"pack": _in_unit(pack, unit, size)}
+        yield {
+            "name": speech.say(name),
+            "used": used / size.get(unit, 1.0),
+            "unit": speech.say(Message("job-stock-unit", unit=unit)),
+            **packed,
+        }
+
+
+def _in_unit(pack: float, unit: str, size: Mapping[str, float]) -> float:
+    """What a pack holds; what is sold loose and by the litre comes by whole ones of the unit."""
+    return pack / size[unit] if unit == "mass" else pack
+
+
+def _materials(job: Job) -> Iterator[tuple[Message | str, float, str, float | None]]:
+    """Yield each material, how much of what unit is used, and what a pack holds."""
     for supply in job.moulds.supplies:
         if supply.packs:
-            yield {"name": supply.name, "used": supply.used, "unit": supply.unit, "pack": 1.0}
+            named = Message("job-supply", supply=supply.name.replace(" ", "-"))
+            yield named, supply.used, supply.unit, 1.0
     for bought in job.batches.purchases:
-        yield {"name": bought.name, "used": bought.kg, "unit": "kg", "pack": bought.pack_kg}
+        yield part_name(bought), bought.kg, "mass", bought.pack_kg
     for i, slab in enumerate(job.slabs):
         litres = slab.quantity * job.sealer_l(i)
-        yield {"name": f"sealer {slab.finish.sealer}", "used": litres, "unit": "l", "pack": 1.0}
+        yield Message("job-sealer", sealer=slab.finish.sealer), litres, "litres", 1.0
     cut, _, mesh = job.cut
     for stock in cut.stocks:
-        name = f"bars {stock.diameter_mm:g} mm"
-        yield {"name": name, "used": float(len(stock.lengths)), "unit": "bars", "pack": 1.0}
+        name = Message("job-bars", bar=Gauge(stock.diameter_mm))
+        yield name, float(len(stock.lengths)), "bars", 1.0
     for piece in mesh:
-        name = f"mesh {piece.wire_mm:g} at {piece.pitch_mm:g}"
+        name = Message("job-mesh", wire=Gauge(piece.wire_mm), pitch=Gauge(piece.pitch_mm))
         area = piece.count * piece.length_mm * piece.width_mm / MM2_PER_M2
-        yield {"name": name, "used": area, "unit": "m²"}
+        yield name, area, "area", None

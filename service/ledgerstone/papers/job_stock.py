@@ -16,6 +16,7 @@ from ledgerstone.message import (
     Ruled,
     Value,
 )
+from ledgerstone.mix import part_name
 from ledgerstone.mould import Former
 from ledgerstone.mould.nesting import CutLength, Stock
 from ledgerstone.papers.job import Job
@@ -208,11 +209,10 @@ def _supplies(job: Job) -> Iterator[list[Value]]:
 
 def _purchases(job: Job) -> Iterator[list[Value]]:
     for bought in job.batches.purchases:
-        name: Value = Message("job-water") if bought.role == "water" else bought.name
         packs: Value = Message("job-loose")
         if bought.packs is not None:
-            packs = _amount(Figure(bought.packs, 0), "packs")
-        yield [name, Mass(bought.kg, 2), packs]
+            packs = _amount(Figure(bought.packs, 0), "bags" if bought.role == "bag" else "packs")
+        yield [part_name(bought), Mass(bought.kg, 2), packs]
 
 
 def _sealers(job: Job) -> Iterator[list[Value]]:

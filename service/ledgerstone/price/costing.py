@@ -28,10 +28,6 @@ MATERIALS, MAKING, FINISHING = "materials", "making", "finishing"
 GROUPS = (MATERIALS, MAKING, FINISHING)
 TILES = "tiles"  # paid by their own price, or paid by the workshop: no margin on them
 _FINISHING_PHASES = frozenset({"finish", "dry", "seal"})
-_OURS = frozenset(
-    {"mould-board", "foam", "flexible-strip", "screws", "sealant-bead", "release-agent"}
-    | {"bars", "mesh", "water", "white-cement"}
-)
 L_PER_M3 = 1000
 
 
@@ -61,7 +57,7 @@ def costs(
         *(Cost(_material_named(m.name), MATERIALS, m.amount) for m in taken),
         *_by_area(order, shapes, workshop),
         *(
-            Cost(_sealer_named(m.name), FINISHING, m.amount)
+            Cost(_material_named(m.name), FINISHING, m.amount)
             for m in sealers(order, shapes, workshop)
         ),
         *_hands(steps, workshop),
@@ -70,14 +66,11 @@ def costs(
     )
 
 
-def _material_named(name: str) -> Message | str:
+def _material_named(name: str | Message) -> Message:
     """Name what is ours to name; a constituent has the maker's own word."""
-    known = name.partition(",")[0].lower().replace(" ", "-")
-    return Message("cost-material", thing=known) if known in _OURS else name
-
-
-def _sealer_named(name: str) -> Message:
-    return Message("cost-sealer", sealer=name.removeprefix("Sealer: "))
+    if isinstance(name, Message):
+        return name
+    return Message("cost-material", thing=name.partition(",")[0].lower().replace(" ", "-"))
 
 
 def _tiles(order: Order, steps: Iterable[Operation], workshop: Workshop) -> Iterator[Cost]:

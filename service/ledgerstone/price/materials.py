@@ -11,7 +11,8 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 
-from ledgerstone.mix import BatchPlan, batch_plan, sealer_l
+from ledgerstone.message import Message
+from ledgerstone.mix import BatchPlan, batch_plan, part_name, sealer_l
 from ledgerstone.mould import Mould, SheetPart, mould_of, mould_plan
 from ledgerstone.order import Order
 from ledgerstone.price.rounding import decimal
@@ -28,9 +29,12 @@ MAX_NESTED = 160  # above this, packs are counted by area and length: nesting ta
 
 @dataclass(frozen=True, slots=True)
 class Material:
-    """One material of an order: the amount that is charged, and its price."""
+    """One material of an order: the amount that is charged, and its price.
 
-    name: str
+    A part of the concrete is called as it is said; anything else has our own name.
+    """
+
+    name: str | Message
     used: float
     unit: str
     amount: Decimal
@@ -87,7 +91,9 @@ def sealers(order: Order, shapes: Sequence[Shape], workshop: Workshop) -> tuple[
     whole = workshop.rates.packs == "whole"
     paid = {name: float(math.ceil(used - 1e-9)) if whole else used for name, used in litres.items()}
     return tuple(
-        Material(f"Sealer: {name}", used, "l", shelf[name].price_per_l * decimal(used))
+        Material(
+            Message("cost-sealer", sealer=name), used, "l", shelf[name].price_per_l * decimal(used)
+        )
         for name, used in paid.items()
     )
 
@@ -99,7 +105,7 @@ def _concrete(order: Order, workshop: Workshop, plan: BatchPlan) -> Iterator[Mat
     whole = workshop.rates.packs == "whole"
     for bought in plan.purchases:
         price = bought.packs_price if whole else bought.use_price
-        yield Material(f"{bought.name[:1].upper()}{bought.name[1:]}", bought.kg, "kg", price)
+        yield Material(Message("cost-part", part=part_name(bought)), bought.kg, "kg", price)
     extra = _dearer_cement(order, plan, workshop)
     if extra.amount:
         yield extra

@@ -67,6 +67,18 @@ def entry_of(text: str, member: Member, mark: str) -> str:
     return plain if re.search(r"\d", plain) else text.strip()
 
 
+def middle_taken(text: str, member: Member, mark: str) -> str | None:
+    """Return what is taken of a span that was typed; None where none was.
+
+    Parameters
+    ----------
+    member, mark
+        As `entry_of` has them.
+    """
+    plain = in_digits(_AFTER.sub("", _HEDGE.sub("", text.strip())))
+    return None if _middle(plain, member, mark) == plain else entry_of(text, member, mark)
+
+
 def _middle(plain: str, member: Member, mark: str) -> str:
     """The middle of a span, with the unit of its end; what is no span as it is."""
     found = _SPAN.fullmatch(plain)

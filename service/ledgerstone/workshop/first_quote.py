@@ -40,13 +40,17 @@ _STEP_OF: Final[Mapping[str, StepName]] = MappingProxyType(
     }
 )
 # Tables that hold hours of somebody's hands, and what is a wait by its name.
-_RATED: Final = frozenset({HOURS, "finishes", "sealers", "edges", "packing", "handling"})
+_RATED: Final = frozenset(
+    {HOURS, "finishes", "sealers", "edges", "packing", "handling", "sample", "tent"}
+)
 _WAIT: Final = "recoat_hours"
 # Usual values that are shown beside a price: what is bought for it, and what every price adds.
 _SHOWN_TOO: Final = frozenset(
     {
         *(("boards", key) for key in ("length_mm", "width_mm", "thickness_mm")),
-        *(("steel", key) for key in ("bar_mm", "stock_length_mm", "mesh_wire_mm")),
+        *(("steel", key) for key in ("material", "yield_mpa", "bar_mm", "stock_length_mm")),
+        *(("steel", "mesh_wire_mm"), ("lifting", "kg_per_person")),
+        *(("lifting", "van", key) for key in ("length_mm", "most_kg")),
         *(("steel", f"mesh_{key}_mm") for key in ("pitch", "sheet_length", "sheet_width")),
         *(("rates", key) for key in ("recast_percent", "recast_percent_per_m2", "offcuts_percent")),
     }
@@ -146,19 +150,19 @@ def _at(*paths: KeyPath) -> Callable[[_Raw], Sequence[KeyPath]]:
 
 
 def _concrete(raw: _Raw) -> Iterator[KeyPath]:
-    """The strength, and where it is mixed from bags, the bag."""
-    yield ("recipe", "fck_mpa")
+    """The strength, a batch, and where it is mixed from bags, the bag."""
+    yield from (("recipe", "fck_mpa"), ("mixer", "working_l"))
     if "bag" in _table(raw, "recipe"):
         yield from ((*bags.BAG, key) for key in bags.ASKED_OF_A_BAG)
 
 
 def _money(raw: _Raw) -> Iterator[KeyPath]:
-    """The hour, the markup, the tax and its rate where it is charged, and what is paid when."""
+    """The hour, the markup, the tax and its rate where it is charged, and what a price is."""
     yield from (("rates", key) for key in ("hour", "margin_percent"))
     yield ("tax", "registered")
     if _table(raw, "tax").get("registered") is not False:
         yield ("tax", "percent")
-    yield from (("offer", key) for key in ("deposit_percent", "balance_due"))
+    yield from (("offer", key) for key in ("standing", "deposit_percent"))
 
 
 def _delivery(raw: _Raw) -> Iterator[KeyPath]:

@@ -26,7 +26,7 @@ from ledgerstone.workshop.standing import (
     standing_of_profile,
     without_standing,
 )
-from ledgerstone.workshop.starting import starting_profile
+from ledgerstone.workshop.starting import profile_text_of, without_maker
 from ledgerstone.workshop.syntax import tables
 
 DEMONSTRATION = Path(__file__).with_name("demonstration.toml")
@@ -111,14 +111,14 @@ def example_for(country: str) -> Path:
 
 
 def starting_tables() -> tuple[dict[str, Any], ...]:
-    """Return the tables of each country's profile as it is started."""
+    """Return the tables of each country's profile that nobody has filled in."""
     return tuple(map(_started, dict.fromkeys((DEMONSTRATION, *EXAMPLES.values()))))
 
 
 @cache
 def _started(example: Path) -> dict[str, Any]:
-    """The tables of a profile as it is started: values that are the same may be nobody's yet."""
-    return tables(starting_profile(load_profile(example)))
+    """The tables of an example: values that are the same may be nobody's yet, copied or started."""
+    return tables(profile_text_of(without_maker(load_profile(example))))
 
 
 def fingerprint(workshop: Workshop) -> str:

@@ -13,6 +13,7 @@ from typing import Literal
 Role = Literal[
     "cement", "addition", "water", "aggregate", "plasticiser", "polymer", "pigment", "fibre", "bag"
 ]
+CementColour = Literal["grey", "white"]
 ADMIXTURES: tuple[Role, ...] = ("plasticiser", "polymer")
 ADMIXTURE_L_PER_M3 = 3.0  # EN 206 5.2.6, from memory: above this their water counts
 
@@ -23,7 +24,8 @@ class MixPart:
 
     ``cement_percent`` is what of its own mass is cement; ``solids_percent`` what of an admixture
     is not water; ``absorption_percent`` and ``moisture_percent`` are of an aggregate's oven-dry
-    mass.
+    mass. ``cement`` is its cement's colour where its name does not tell it: then it is another
+    one than the recipe's own, or a cement without a name.
     """
 
     name: str
@@ -34,6 +36,7 @@ class MixPart:
     solids_percent: float = 100.0
     absorption_percent: float = 0.0
     moisture_percent: float = 0.0
+    cement: CementColour | None = None
 
     @property
     def volume_m3(self) -> float:

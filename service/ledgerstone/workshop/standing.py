@@ -19,7 +19,14 @@ from typing import Any, Final, Literal, get_args
 from ledgerstone.json_types import JSON, KeyPath
 from ledgerstone.message import Message
 from ledgerstone.workshop.measures import canonical
-from ledgerstone.workshop.usual_values import LIFTERS, SMALL_PRICES, TAX_RATE, WAYS, is_unused
+from ledgerstone.workshop.usual_values import (
+    LIFTERS,
+    TAX_RATE,
+    USUAL_PLACES,
+    WAYS,
+    is_small_price,
+    is_unused,
+)
 from ledgerstone.workshop.values import nearest
 
 ValueStanding = Literal["yours", "usual", "invented"]
@@ -171,7 +178,7 @@ def standings(raw: Mapping[str, Any], *examples: Mapping[str, Any]) -> dict[KeyP
     for leaf in leaves:
         path, own, _ = leaf[0]
         whose = max((word for _, _, word in leaf), key=STANDINGS.index)
-        may_stand = is_unused(path, raw) or (is_at_home and _keys(path) in SMALL_PRICES)
+        may_stand = is_unused(path, raw) or (is_at_home and is_small_price(path, raw))
         found[path] = own or ("usual" if whose == "invented" and may_stand else whose)
     return found
 
@@ -275,6 +282,8 @@ def _whose(path: KeyPath, *, same: bool) -> ValueStanding:
     if not same:
         return "yours"
     keys = _keys(path)
+    if keys in USUAL_PLACES:
+        return "usual"
     if (
         path == TAX_RATE
         or any(price in keys[-1] for price in _PRICES)

@@ -19,7 +19,7 @@ from ledgerstone.workshop._as_toml import LINE_WIDTH, lines_of
 from ledgerstone.workshop.countries import TAXED_BY_PART, RegionalSettings
 from ledgerstone.workshop.local_units import local_unit, number_shown, with_unit
 from ledgerstone.workshop.members import Member, members_of
-from ledgerstone.workshop.records import Workshop
+from ledgerstone.workshop.records import Rails, Workshop
 from ledgerstone.workshop.schemas import field_types, written
 
 _HEAD = """\
@@ -89,6 +89,22 @@ def starting_profile(example: Workshop, about: About = _in_english) -> str:
 
 
 def as_started(example: Workshop) -> Workshop:
+    """Return what a new file holds of an invented workshop.
+
+    It delivers to one area, fits no rails and is closed on no day of its own, and no reading of a
+    weighed slab is left.
+    """
+    whole = without_maker(example)
+    return dataclasses.replace(
+        whole,
+        areas=whole.areas[:1],
+        rails=_none_fitted(whole.rails),
+        recipe=dataclasses.replace(whole.recipe, weighed_kg_per_m3=None),
+        calendar=dataclasses.replace(whole.calendar, closures=()),
+    )
+
+
+def without_maker(example: Workshop) -> Workshop:
     """Return an invented workshop with its identity left for the maker to fill in.
 
     Where the tax is by parts of the country, nothing is left of the part that it is in.
@@ -107,6 +123,13 @@ def as_started(example: Workshop) -> Workshop:
     return dataclasses.replace(example, workshop=identity, areas=areas, reply=reply)
 
 
+def _none_fitted(rails: Rails) -> Rails:
+    """Return rails without prices: who needs one has it fitted."""
+    bare = (dataclasses.replace(rail, fitted=None) for rail in (rails.hardwood, rails.steel))
+    hardwood, steel = bare
+    return dataclasses.replace(rails, hardwood=hardwood, steel=steel, post_fitted=None)
+
+
 def _in_no_part(example: Workshop) -> Workshop:
     """Return a workshop without its part of the country: no region, tax or holidays of its own."""
     return dataclasses.replace(
@@ -114,7 +137,6 @@ def _in_no_part(example: Workshop) -> Workshop:
         workshop=dataclasses.replace(example.workshop, region=""),
         tax=dataclasses.replace(example.tax, registered=False, percent=Decimal(0)),
         calendar=dataclasses.replace(example.calendar, holidays_added=(), holidays_worked=()),
-        areas=example.areas[:1],
     )
 
 

@@ -66,9 +66,8 @@ def open_values(workshop: Workshop) -> Iterator[Message]:
         values: dict[str, Value] = {"table": table, "label": label, "count": count}
         yield Message("check-invented-table", **values, rests=rests)
     yield Message("check-confirm")
-    if found.trial:
-        tables = Listed(tuple(f"[{table}]" for table in found.priced))
-        yield Message("check-trial", tables=tables)
+    tables = Listed(tuple(f"[{table}]" for table in found.priced))
+    yield Message("check-trial", tables=tables) if found.trial else Message("check-honest")
 
 
 def second_looks(workshop: Workshop) -> tuple[Message, ...]:

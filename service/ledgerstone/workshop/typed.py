@@ -11,7 +11,7 @@ from typing import Final
 
 from ledgerstone.workshop._as_toml import LINE_WIDTH
 from ledgerstone.workshop.countries import RegionalSettings
-from ledgerstone.workshop.entries import entry_of, postcodes_of
+from ledgerstone.workshop.entries import entry_of, middle_taken, postcodes_of
 from ledgerstone.workshop.local_units import is_fraction, local_unit, with_unit
 from ledgerstone.workshop.measures import canonical, without_thing
 from ledgerstone.workshop.members import Member, MemberKind
@@ -48,6 +48,22 @@ def toml_of(member: Member, value: str, mark: str, place: RegionalSettings) -> s
     if member.kind not in _NUMBERS or is_factor(value, member.name, mark):
         return _text(value)
     return _number_written(member, value, mark, place)
+
+
+def taken_of(member: Member, typed: Sequence[str], mark: str, place: RegionalSettings) -> str:
+    """Return what is taken of a span, with its unit, or the months of a year; else nothing."""
+    if member.name == WARMTH_KEY:
+        months = months_of(typed, mark, place.country)
+        return "" if list(months) == list(typed) else _with_unit("; ".join(months), member, place)
+    if member.kind not in _NUMBERS or len(typed) != 1:
+        return ""
+    taken = middle_taken(typed[0], member, mark)
+    return "" if taken is None else _with_unit(taken, member, place)
+
+
+def _with_unit(taken: str, member: Member, place: RegionalSettings) -> str:
+    unit = local_unit(member, place)
+    return f"{taken} {unit}".rstrip() if taken[-1:].isdigit() and unit != "d" else taken
 
 
 def _number_written(member: Member, value: str, mark: str, place: RegionalSettings) -> str:

@@ -10,33 +10,70 @@ from ledgerstone.json_types import KeyPath, value_at
 TAX_RATE: Final = ("tax", "percent")  # by state in some countries, by what is sold in others
 LIFTERS: Final = ("lifting", "most_people")
 WAYS: Final = ("handling", "ways")
+PALLETS: Final = ("lifting", "pallets")
+_PALLET_PACKING: Final = ("packing", "pallet")
 _OF_A_WAY: Final = 4  # steps of the path of one of its values
 # Prices that may stand where they are in the money of an example: all of them half as much again,
 # no order costs 5 % more. Hire of gear is none where it is one's own.
 SMALL_PRICES: Final = frozenset(
     {
-        *(("boards", key) for key in ("flexible_price", "screw_price", "bead_price_per_tube")),
+        *(("boards", key) for key in ("flexible_price", "screw_price")),
         ("boards", "release_price_per_l"),
-        ("boards", "foam", "price_per_sheet"),
         *(("packing", way, "materials_per_piece") for way in ("collected", "own_van", "pallet")),
         ("recipe", "bag", "added", "price_per_kg"),
         ("slurry", "cement_price_per_kg"),
         ("rates", "consumables_per_m2"),
+        ("finishes", "consumables_per_m2"),
         ("pigments", "price_per_kg"),
         ("palette", "extra_per_m3"),
         ("shade", "bases", "extra_per_m3"),
         ("tent", "price_per_day"),
         ("services", "cover_least"),
+        ("sample", "always_from"),
         (*WAYS, "price"),
     }
 )
+# What else of tables that hold prices may stand: common practice, no source. None is a price.
+USUAL_PLACES: Final = frozenset(
+    {
+        *(("recipe", key) for key in ("name", "cement")),
+        ("recipe", "constituents", "name"),
+        *(("recipe", "face_coat", key) for key in ("thickness_mm", "without")),
+        *(("sample", key) for key in ("litres", "ready_days", "yes_days")),
+        ("rates", "steel_kg_per_m2"),
+        ("services", "cover_percent"),
+        ("palette", "by_eye"),
+        ("mixer", "minutes_per_batch"),
+        ("packing", "pallet", "crate", "pieces"),
+    }
+)
+_CONSTITUENT_PRICE: Final = ("recipe", "constituents", "price_per_kg")
+
+
+def is_small_price(path: KeyPath, raw: Mapping[str, Any]) -> bool:
+    """Whether a value is one of the small prices; of a recipe, that of its water."""
+    keys = tuple(part for part in path if isinstance(part, str))
+    if keys != _CONSTITUENT_PRICE:
+        return keys in SMALL_PRICES
+    try:
+        return bool(value_at(raw, (*path[:-1], "role")) == "water")
+    except (KeyError, IndexError, TypeError):
+        return False
 
 
 def is_unused(path: KeyPath, raw: Mapping[str, Any]) -> bool:
-    """Whether no answer rests on a value: a tax that is not charged, a way for more people."""
+    """Whether no answer rests on a value.
+
+    A tax that is not charged, a way for more people, a pallet where none is sent.
+    """
     if path == TAX_RATE:
         tax = raw.get(path[0])
         return isinstance(tax, Mapping) and tax.get("registered") is False
+    if path[:2] == PALLETS or path[:2] == _PALLET_PACKING:
+        areas = raw.get("areas")
+        return isinstance(areas, list) and not any(
+            isinstance(area, Mapping) and "pallet" in area for area in areas
+        )
     if path[:2] != WAYS or len(path) < _OF_A_WAY:
         return False
     try:

@@ -1,5 +1,3 @@
-/** Changes not saved yet, kept on this device. */
-
 const NAME = "ledgerstone.workshop.1";
 /** @type {{values: string[], hours: number[]}} */
 const NONE = { values: [], hours: [] };
@@ -19,14 +17,14 @@ export class Changes {
     this.file = profile.file;
   }
 
-  /** The file has these values now. @param {Profile} profile */
+  /** @param {Profile} profile */
   compare({ values = [], tables = [] }) {
     this.was = new Map(values.map((one) => [one.pointer, written(one)]));
     this.tables = new Set(tables.map(({ pointer }) => pointer));
   }
 
   /**
-   * A value as it was entered; null leaves it out, and one that is as the file has it is no change.
+   * Null leaves it out; a value as the file has it is no change.
    * @param {string} pointer
    * @param {string | string[] | null} value
    */
@@ -40,9 +38,19 @@ export class Changes {
     this.keep();
   }
 
-  /** Whether a change adds or takes out a table, so that pointers mean others after it. @param {Change} change */
+  /** Whether pointers mean others after it. @param {Change} change */
   moves({ op, pointer }) {
     return op === "add" || op === "mix-from-bags" || (op === "leave-out" && (this.tables.has(pointer) || /\/\d+$/.test(pointer)));
+  }
+
+  /** Whether others may go with it. @param {Change} change */
+  reaches({ op, pointer }) {
+    return op === "mix-from-bags" || (op === "leave-out" && /^\/(pigments|shade\/bases)\/\d+$/.test(pointer));
+  }
+
+  /** @param {string} at */
+  has(at) {
+    return this.list.some(({ op, pointer }) => pointer === at && !op.endsWith("confirm"));
   }
 
   /** @param {Change} change */
@@ -54,7 +62,7 @@ export class Changes {
     this.keep();
   }
 
-  /** The last change, in the place of those of its kind. @param {Change} change */
+  /** @param {Change} change */
   put(change) {
     this.list = [...this.list.filter(({ op }) => op !== change.op), change];
     this.keep();
@@ -77,7 +85,7 @@ export class Changes {
     this.keep();
   }
 
-  /** The file has them all. @param {Profile} profile */
+  /** @param {Profile} profile */
   clear(profile) {
     this.fitted = { values: this.told.values, hours: profile.jobs.map((job) => job.hands_hours ?? 0) };
     this.compare(profile);

@@ -1,5 +1,3 @@
-/** Faults beside their fields; ticks of tables. */
-
 import { elements, make, one, say } from "../../show.js";
 import { idOf } from "./field.js";
 import { parent } from "./local.js";
@@ -37,6 +35,8 @@ export class Faults {
     for (const fault of elements(place, ".field[data-pointer] > .fault")) fault.remove();
     for (const fault of elements(place, "[data-fault]")) fault.hidden = true;
     for (const control of elements(place, "[aria-invalid]")) control.removeAttribute("aria-invalid");
+    for (const hint of elements(place, ".taken")) hint.remove();
+    for (const { pointer, says } of profile.taken ?? []) place.querySelector(`.field[data-pointer="${CSS.escape(pointer)}"]`)?.append(make("p", { class: "hint taken", role: "status" }, says));
     for (const { pointer, says } of profile.faults) if (!this.isOpen(pointer)) this.fault(pointer, says);
     this.count();
   }
@@ -56,12 +56,11 @@ export class Faults {
     }
   }
 
-  /** How much is amiss in each subject. */
   count() {
     const subjects = new Map(this.form.tables().map(({ pointer, subject }) => [pointer, subject]));
     const of = (/** @type {string} */ pointer) => subjects.get(`/${pointer.split("/")[1]}`);
     for (const link of elements(one("#subjects"), "a")) {
-      const faults = this.form.profile.faults.filter(({ pointer }) => `#${of(pointer)}` === link.getAttribute("href")).length;
+      const faults = this.form.profile.faults.filter(({ pointer }) => `#${of(pointer)}` === link.getAttribute("href") && !this.isOpen(pointer)).length;
       one(".amiss", link).textContent = faults ? say("subject.faults", { n: faults }) : "";
     }
   }

@@ -1,5 +1,3 @@
-/** One value: label, control, whose it is. */
-
 import { day, elements, make, mark, one, say } from "../../show.js";
 import { withMark } from "../../lib/lengths.js";
 import { written } from "./changes.js";
@@ -28,7 +26,7 @@ export function field(value, told) {
   return place;
 }
 
-/** The control's id. @param {string} pointer */
+/** @param {string} pointer */
 export function idOf(pointer) {
   return `v${pointer.replace(/[^\w]/g, "-")}`;
 }
@@ -129,9 +127,11 @@ function choices(value, id, entered) {
   return group;
 }
 
-/** A value in words. @param {ProfileValue} value */
+/** @param {ProfileValue} value */
 export function named(value) {
   if (value.kind === "day" && !Number.isNaN(Date.parse(value.value ?? ""))) return day(value.value ?? "");
+  if (value.kind === "yes-no" && value.value) return say(`yesno.${value.value}`);
+  if (value.kind === "choices") return (value.values ?? []).map((word) => chosen(value, word)).join(", ");
   return value.kind === "choice" ? chosen(value, value.value ?? "") : shown(value);
 }
 

@@ -1,5 +1,3 @@
-/** The shortest way to a first quote. */
-
 import { elements, make, number, one, say, write } from "../../show.js";
 import { capital, named, same } from "./field.js";
 import { depth, parent } from "./local.js";
@@ -23,10 +21,10 @@ function section(form, step) {
   const row = make("div", { class: "row" }, ...asked.map((value) => form.field({ ...value, label: value.pointer.startsWith(BAG) ? value.label : said(form, value), help: same(value.help, value.label) ? "" : value.help })));
   const bags = step.name === "concrete" ? fromBags(form) : [];
   const title = make("h3", {}, step.title, " ", make("span", { class: "done" }));
-  return make("section", { class: "sheet table", id: `step-${step.name}` }, title, ...bags, row, ...(step.name === HOURS ? hours(form) : []), ...others(form, step), make("div", { class: "rest" }));
+  return make("section", { class: "sheet table", id: `step-${step.name}` }, title, ...bags, row, ...(step.name === HOURS ? hours(form) : []), ...others(form, step), ...(step.name === "lifting" ? [make("p", {}, make("a", { class: "way", href: "#/handling/ways" }, say("first.way")))] : []), make("div", { class: "rest" }));
 }
 
-/** A value's label, with the name of the item that it belongs to. @param {Form} form @param {ProfileValue} value */
+/** @param {Form} form @param {ProfileValue} value */
 export function said(form, { pointer, label }) {
   const title = titled(form, around(form, pointer));
   return title ? `${title}: ${label}` : label;
@@ -44,7 +42,7 @@ function titled(form, table) {
   return table.kind === "item" ? (first ? named(first) : "") : table.label;
 }
 
-/** What else the step's prices rest on, by table: amounts of money as fields, the others to be read. @param {Form} form @param {Step} step */
+/** What else prices rest on. @param {Form} form @param {Step} step */
 function others(form, { shown, open, done }) {
   const groups = new Map();
   for (const pointer of shown) {
@@ -59,24 +57,32 @@ function others(form, { shown, open, done }) {
 function group(form, table, pointers, open) {
   const values = pointers.flatMap((pointer) => form.values(table.pointer).filter((value) => value.pointer === pointer));
   const out = { op: /** @type {const} */ ("leave-out"), pointer: table.pointer };
-  const goes = table.kind === "item" ? [form.button("table.remove", out, parent(table.pointer))] : table.needed ? [] : [form.button("table.leave-out", out, table.pointer)];
+  const goes = isLast(form, table) ? [] : [form.button(table.kind === "item" ? "table.remove" : "table.leave-out", out, table.kind === "item" ? parent(table.pointer) : table.pointer)];
   const title = make("h4", {}, make("a", { href: `#${table.pointer}` }, capital(titled(form, table) || table.label)));
   const asked = values.filter(({ pointer }) => open.has(pointer)).map((value) => form.field({ ...value, help: "" }));
-  const read = values.filter(({ pointer }) => !open.has(pointer)).map(({ pointer, label }) => make("li", {}, `${capital(label)}: `, make("b", { "data-shows": pointer })));
-  return make("div", { class: "group" }, title, make("div", { class: "row" }, ...asked), read.length > 0 && make("ul", {}, ...read), ...goes);
+  const read = values.filter((value) => !open.has(value.pointer) && named(value) !== titled(form, table)).map(({ pointer, label }) => make("li", {}, `${capital(label)}: `, make("b", { "data-shows": pointer })));
+  return make("div", { class: "group" }, title, asked.length > 0 && make("div", { class: "row" }, ...asked), read.length > 0 && make("ul", {}, ...read), ...goes);
 }
 
-/** One tick puts a bag, whose fields are then asked, in the place of the parts of a recipe by volume. @param {Form} form */
+/** Whether a file needs it: a table, or the last item of a list. @param {Form} form @param {ProfileTable} table */
+export function isLast(form, { pointer, kind, needed }) {
+  const items = form.tables().filter((one) => one.kind === "item" && parent(one.pointer) === parent(pointer));
+  return kind === "item" ? items.length < 2 && form.tables().some((one) => one.pointer === parent(pointer) && one.needed) : needed;
+}
+
+/** @param {Form} form */
 function fromBags(form) {
   const ticked = form.workshop.changes.list.some(({ op }) => op === "mix-from-bags");
-  if (!ticked && form.tables().some(({ pointer, there }) => pointer === BAG && there)) return [];
+  const isBag = form.tables().some(({ pointer, there }) => pointer === BAG && there);
+  const trust = isBag ? [make("p", { class: "hint" }, say("first.bag-trust"))] : [];
+  if (!ticked && isBag) return trust;
   const box = make("input", { type: "checkbox", id: "from-bags" });
   box.checked = ticked;
   box.addEventListener("change", () => void (box.checked ? form.workshop.made({ op: "mix-from-bags", pointer: BAG }) : form.workshop.unmade("mix-from-bags", BAG)));
-  return [make("p", { class: "ticks" }, make("label", { class: "tick" }, box, make("span", {}, say("first.bags"))))];
+  return [make("p", { class: "ticks" }, make("label", { class: "tick" }, box, make("span", {}, say("first.bags")))), ...trust];
 }
 
-/** How long each typical job takes, from which every rate of hours follows. @param {Form} form */
+/** @param {Form} form */
 function hours(form) {
   const { values: told } = form.workshop.changes.told;
   const fields = form.workshop.jobs.map((job, i) => {
@@ -115,12 +121,13 @@ function markJobs(form) {
   form.place.querySelector("#refit")?.toggleAttribute("hidden", !stale);
 }
 
-/** What is done by now, and what one tick confirms. @param {Form} form */
+/** @param {Form} form */
 export function markSteps(form) {
   const values = new Map(form.values("").map((value) => [value.pointer, value]));
   for (const place of elements(form.place, "[data-shows]")) {
     const value = values.get(place.dataset.shows ?? "");
     if (value) write(place, inUnit(value));
+    place.classList.toggle("plain", value?.standing !== "invented");
   }
   for (const step of form.profile.steps) {
     const place = form.place.querySelector(`#step-${step.name}`);

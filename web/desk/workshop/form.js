@@ -1,8 +1,6 @@
-/** The profile by subject. */
-
 import { elements, make, one, say } from "../../show.js";
 import { Faults, tick } from "./faults.js";
-import { FIRST, firstQuote, markSteps } from "./first.js";
+import { FIRST, firstQuote, isLast, markSteps } from "./first.js";
 import { capital, field, named, same, showWhose } from "./field.js";
 import { depth, parent } from "./local.js";
 
@@ -15,6 +13,8 @@ export class Form {
     this.place = /** @type {HTMLFormElement} */ (document.querySelector("#subject"));
     this.subject = "";
     this.drawn = "";
+    /** @type {Map<string, number>} */
+    this.scrolled = new Map();
     this.faults = new Faults(this);
   }
 
@@ -40,20 +40,22 @@ export class Form {
     const [named = "", step] = at.split("-");
     const { demonstration, share } = this.profile;
     const subject = SUBJECTS.includes(named) ? named : this.subject || (share.trial && !demonstration ? FIRST : "you");
+    if (!location.hash) history.replaceState(null, "", `#${subject}`);
     if (subject !== this.subject) this.turnTo(subject);
     if (step) document.querySelector(`#step-${step}`)?.scrollIntoView();
   }
 
   /** @param {string} subject */
   turnTo(subject) {
+    this.scrolled.set(this.subject, window.scrollY);
     this.subject = subject;
     for (const link of elements(one("#subjects"), "a")) link.removeAttribute("aria-current");
     one(`#subjects a[href="#${subject}"]`).setAttribute("aria-current", "page");
     this.build();
-    window.scrollTo(0, 0);
+    window.scrollTo(0, this.scrolled.get(subject) ?? 0);
   }
 
-  /** Whether these are the tables that are drawn. @param {ProfileTable[]} tables */
+  /** @param {ProfileTable[]} tables */
   isDrawn(tables) {
     return this.drawn === drawing(tables);
   }
@@ -76,7 +78,7 @@ export class Form {
     return this.profile.tables ?? [];
   }
 
-  /** A table, with what is right within it. @param {ProfileTable} table @returns {HTMLElement} */
+  /** @param {ProfileTable} table @returns {HTMLElement} */
   table(table) {
     const { pointer, kind } = table;
     const heading = make(depth(pointer) === 1 ? "h3" : "h4", {}, capital(table.label));
@@ -94,7 +96,7 @@ export class Form {
     await this.workshop.made({ op: yes ? "confirm" : "unconfirm", pointer });
   }
 
-  /** Every value of a table, and of what is in it. @param {string} pointer */
+  /** @param {string} pointer */
   values(pointer) {
     return (this.profile.values ?? []).filter((one) => one.pointer.startsWith(`${pointer}/`));
   }
@@ -117,12 +119,12 @@ export class Form {
     });
   }
 
-  /** Each item of a list, folded under its name. @param {ProfileTable} table */
+  /** @param {ProfileTable} table */
   items({ pointer }) {
     const found = this.tables().filter((one) => one.kind === "item" && parent(one.pointer) === pointer);
     const titles = this.titles(found);
     return found.map((item, i) => {
-      const remove = this.button("table.remove", { op: "leave-out", pointer: item.pointer }, pointer);
+      const remove = isLast(this, item) ? "" : this.button("table.remove", { op: "leave-out", pointer: item.pointer }, pointer);
       const inner = make("div", {}, ...(item.help ? [make("p", { class: "hint" }, item.help)] : []), make("p", { class: "fault", "data-fault": item.pointer, hidden: "" }), this.inside(item.pointer), tick(this, item.pointer), remove);
       return make("details", { class: "entry", "data-pointer": item.pointer }, make("summary", {}, titles[i] || say("table.item", { n: i + 1 }), " ", make("span", { class: "amiss" })), inner);
     });
@@ -140,7 +142,7 @@ export class Form {
     const press = async () => {
       const tried = this.workshop.made(change);
       this.build();
-      if (change.op === "add" && !(await tried)) return;
+      if ((change.op === "add" || this.place.inert) && !(await tried)) return;
       this.focus(change.op === "add" ? (change.pointer === focus ? focus : this.last(change.pointer)) : focus);
     };
     return make("button", { type: "button", class: "quiet", press: () => void press() }, say(name));
@@ -160,7 +162,7 @@ export class Form {
     return table !== undefined;
   }
 
-  /** Open what holds a place and give it the focus. @param {string} pointer */
+  /** @param {string} pointer */
   focus(pointer) {
     const at = this.place.querySelector(`[data-pointer="${CSS.escape(pointer)}"]`);
     if (!at) return false;
@@ -169,7 +171,6 @@ export class Form {
     return true;
   }
 
-  /** Show beside each value its fault and standing, and count them by subject. */
   mark() {
     this.faults.show();
     for (const value of this.profile.values ?? []) {

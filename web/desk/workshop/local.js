@@ -1,9 +1,8 @@
-/** What a change makes of the profile at once. */
-
-/** A value as it was typed. @param {Profile} profile @param {string} pointer @param {string | string[] | null} now @returns {Profile} */
-export function entered(profile, pointer, now) {
+/** @param {Profile} profile @param {string} pointer @param {string | string[] | null} now @param {boolean} isChange @returns {Profile} */
+export function entered(profile, pointer, now, isChange) {
   const typed = Array.isArray(now) ? { value: undefined, values: now } : { value: now ?? undefined, values: undefined };
-  return { ...profile, values: profile.values?.map((one) => (one.pointer === pointer ? { ...one, ...typed, isTyped: true } : one)) };
+  const taken = (/** @type {any} */ one) => ({ ...one, ...typed, isTyped: true, before: one.before ?? one.standing, standing: isChange ? "yours" : (one.before ?? one.standing) });
+  return { ...profile, values: profile.values?.map((one) => (one.pointer === pointer ? taken(one) : one)) };
 }
 
 /** What is taken out or ticked; what a new table holds the service alone knows. @param {Profile} profile @param {Change} change @returns {Profile} */
@@ -41,7 +40,7 @@ function movedUp(pointer, gone) {
   return Number(index) > Number(gone.slice(list.length)) ? [list + (Number(index) - 1), ...inner].join("/") : pointer;
 }
 
-/** How many steps a place is below the profile. @param {string} pointer */
+/** @param {string} pointer */
 export function depth(pointer) {
   return pointer.split("/").length - 1;
 }

@@ -1,5 +1,3 @@
-/** What comes of the changes, and saving. */
-
 import { Trouble } from "../../service.js";
 import { day, make, money, number, one, say } from "../../show.js";
 import { saved } from "../files.js";
@@ -13,7 +11,7 @@ export class Outcome {
     this.place = one("#outcome-place");
   }
 
-  /** What is being done about the changes, beside results that are not theirs yet; "" once they are. @param {string} words */
+  /** @param {string} words */
   busy(words) {
     const place = one("#busy");
     if (place.textContent !== words) place.textContent = words;
@@ -27,22 +25,31 @@ export class Outcome {
     one("#file").textContent = profile.file;
     one("#intro").textContent = say(profile.demonstration ? "workshop.demonstration" : "workshop.intro");
     const count = profile.faults.length;
-    const faults = count ? make("div", { class: "care" }, make("p", {}, say("outcome.faults", { n: count })), make("ul", {}, ...profile.faults.map((fault) => this.fault(fault)))) : null;
+    const open = this.workshop.form.faults;
+    const wrong = profile.faults.filter(({ pointer }) => !open.isOpen(pointer));
+    const faults = wrong.length ? make("div", { class: "care" }, make("p", {}, say("outcome.faults", { n: wrong.length })), this.list(wrong)) : null;
+    const empty = profile.faults.filter(({ pointer }) => open.isOpen(pointer));
+    const missing = empty.length ? make("div", {}, make("p", {}, say("outcome.missing")), this.list(empty)) : null;
     const jobs = make("table", {}, make("caption", {}, say("outcome.jobs")), make("tbody", {}, ...this.jobs(profile)));
-    const earlier = count && this.workshop.jobs.length ? make("p", { class: "care" }, say("outcome.earlier")) : null;
+    const earlier = wrong.length && this.workshop.jobs.length ? make("p", { class: "care" }, say("outcome.earlier")) : null;
     const lost = this.workshop.lost ? make("p", { class: "care", role: "alert" }, say("outcome.dropped", { n: this.workshop.lost })) : null;
     const also = profile.also ? make("p", { class: "care", role: "status" }, profile.also) : null;
-    this.place.replaceChildren(...[lost, also, faults, earlier, jobs, this.share(profile), this.saving(profile)].filter((part) => part !== null));
+    this.place.replaceChildren(...[lost, also, faults, missing, earlier, jobs, this.share(profile), this.saving(profile)].filter((part) => part !== null));
     const [, basin] = this.workshop.jobs;
-    one("#live").textContent = [basin?.total ? `${basin.name}: ${money(basin.total, profile.currency ?? "")}` : "", count ? say("outcome.faults", { n: count }) : ""].filter(Boolean).join(" · ");
+    one("#live").textContent = [basin?.total ? `${basin.name}: ${money(basin.total, profile.currency ?? "")}` : "", wrong.length ? say("outcome.faults", { n: wrong.length }) : ""].filter(Boolean).join(" · ");
     this.parts(this.workshop.jobs, profile.currency ?? "");
+  }
+
+  /** @param {Profile["faults"]} faults */
+  list(faults) {
+    return make("ul", {}, ...faults.map((fault) => this.fault(fault)));
   }
 
   /** What is missing or wrong, with a link to its place. @param {Profile["faults"][number]} fault */
   fault({ pointer, says }) {
     const { form } = this.workshop;
     const value = form.values("").find((one) => one.pointer === pointer);
-    return make("li", {}, make("a", { href: `#${pointer}` }, value ? capital(said(form, value)) : says));
+    return make("li", {}, make("a", { href: `#${pointer}` }, value ? capital(pointer.startsWith("/recipe/bag/") ? value.label : said(form, value)) : says));
   }
 
   /** @param {Profile} profile */
@@ -69,10 +76,10 @@ export class Outcome {
     const others = rows.length ? [make("p", {}, say("outcome.others")), make("ul", {}, ...rows)] : [];
     if (!rows.length) return make("div", {}, trial, ...left);
     const isOpen = this.place.querySelector("details[open]") !== null;
-    return make("div", {}, trial, ...left, make("details", { ...(isOpen && { open: "" }) }, make("summary", {}, say("outcome.share", { invented: share.invented, every })), ...others));
+    return make("div", {}, trial, ...left, make("details", { ...(isOpen && { open: "" }) }, make("summary", {}, say(share.trial ? "outcome.share" : "outcome.may-stay", { invented: share.invented, every })), ...others));
   }
 
-  /** A table with invented values, with a link to it. @param {Profile["invented"][number]} told */
+  /** @param {Profile["invented"][number]} told */
   invented({ pointer, values, says }) {
     const table = this.workshop.form.tables().find((one) => one.pointer === pointer);
     return make("li", {}, make("a", { href: `#${pointer}` }, capital(table?.label ?? pointer)), " ", say("outcome.table", { n: values, says }));
@@ -92,7 +99,7 @@ export class Outcome {
     return make("div", {}, counted, make("div", { class: "keep" }, ...(writable ? [save] : []), download, undo));
   }
 
-  /** The file with all that was entered: where an answer is on its way, it is waited for. @param {string} file */
+  /** @param {string} file */
   async download(file) {
     if (!(await this.workshop.trying.newest())) return;
     saved(new Blob([this.workshop.profile.text], { type: "application/toml" }), file);

@@ -1,5 +1,3 @@
-/** Has the service try the newest changes. */
-
 import { Trouble } from "../../service.js";
 import { say } from "../../show.js";
 import { Refused } from "../service.js";
@@ -70,7 +68,7 @@ export class Trying {
     }
   }
 
-  /** The service is busy: it says for how long it is not to be asked. @param {number} seconds */
+  /** @param {number} seconds */
   async wait(seconds) {
     this.workshop.outcome.busy(`${say("trouble.busy")} ${say("trouble.kept")} ${say("trouble.retry", { n: seconds })}`);
     await new Promise((done) => window.setTimeout(done, seconds * 1000));
@@ -82,7 +80,6 @@ export class Trying {
     return this.timer ? this.now(false) : (this.running ?? true);
   }
 
-  /** Wait until nothing is asked. */
   async rest() {
     window.clearTimeout(this.timer);
     this.timer = 0;

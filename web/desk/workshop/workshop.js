@@ -1,5 +1,3 @@
-/** Starts the form. */
-
 import { Trouble } from "../../service.js";
 import { documentIn, fillWords, LOCALES, one, saidIn, say, setPlace, setWords, spokenOf } from "../../show.js";
 import { KeyForm } from "../access.js";
@@ -27,7 +25,7 @@ export class Workshop {
     this.trying = new Trying(this);
   }
 
-  /** What the typical jobs come to; with a fault, or before the changes were tried, those of the last state without one. */
+  /** With a fault those of the last state without one. */
   get jobs() {
     return this.profile.jobs.length ? this.profile.jobs : this.sound;
   }
@@ -50,31 +48,36 @@ export class Workshop {
     return this.service.ask("v1/workshop", { version: this.profile.version, changes, ...how }, signal);
   }
 
-  /** A value was entered: it is tried once the typing rests. @param {string} pointer @param {string | string[] | null} value */
+  /** @param {string} pointer @param {string | string[] | null} value */
   entered(pointer, value) {
     this.lost = 0;
     this.changes.set(pointer, value);
-    this.profile = entered(this.profile, pointer, value);
+    this.profile = entered(this.profile, pointer, value, this.changes.has(pointer));
     this.outcome.show(this.profile);
     this.trying.later();
   }
 
   /** @param {Change} change of tables, items or whose they are; true once it was tried */
-  made(change) {
+  async made(change) {
     this.lost = 0;
     this.changes.push(change);
     this.profile = applied(this.profile, change);
     this.outcome.show(this.profile);
-    return this.trying.now(true);
+    if (!this.changes.reaches(change)) return this.trying.now(true);
+    this.form.place.inert = true; // its places are about to move
+    try {
+      return await this.trying.now(true);
+    } finally {
+      this.form.place.inert = false;
+    }
   }
 
-  /** Take a change back, with those that only follow from it. @param {Change["op"]} op @param {string} within */
+  /** @param {Change["op"]} op @param {string} within */
   unmade(op, within) {
     this.changes.without(op, within);
     return this.again();
   }
 
-  /** Try all changes and show their results, with the form redrawn. */
   async again() {
     if (await this.trying.now(true)) this.form.build();
   }
@@ -117,7 +120,7 @@ export class Workshop {
     await this.again();
   }
 
-  /** Do what may fail, and say what is amiss; what was entered stays. @param {() => Promise<void>} does */
+  /** Do what may fail. @param {() => Promise<void>} does */
   async tried(does) {
     const fault = one("#trouble");
     try {

@@ -235,6 +235,20 @@ job-batch-bags = { job-coat }: { $count } × { $litres }, w/z { $ratio }, je { $
 job-weigh = Wiegen, { job-mass-unit }
 job-to-count = bis { $count }
 job-water = Wasser
+job-water-by = Wasser, { $volumes ->
+    [gal] { $quarts } qt
+   *[l] { $litres } l
+}
+job-cement-part = { $named ->
+    [yes] { $name }, { $cement ->
+        [white] weiß
+       *[grey] grau
+    }
+   *[no] { $cement ->
+        [white] Weißzement
+       *[grey] Grauzement
+    }
+}
 job-usual-cement = Pigment ist gewogen, als wären { $percent } der Sackware Zement, eine übliche Zahl: Der Hersteller ist nicht gefragt.
 job-sieve = Körnung über { $grain } { job-unit } aus dem Vorsatzbeton sieben: ein Drittel seiner { $coat } { job-unit }.
 job-poured = Gegossen
@@ -347,6 +361,10 @@ job-amount = { $amount } { $unit ->
         [yes] Kartusche
        *[no] Kartuschen
     }
+    [bags] { $one ->
+        [yes] Sack
+       *[no] Säcke
+    }
     [packs] { $one ->
         [yes] Gebinde
        *[no] Gebinde
@@ -357,4 +375,21 @@ job-liquid = { $volumes ->
     [gal] { $quarts } Quart
    *[l] { $litres }
 }
+job-stock-unit = { $unit ->
+    [sheets] Platten
+    [lengths] Stangen
+    [screws] Stück
+    [tubes] Kartuschen
+    [bars] Stäbe
+    [area] { $lengths ->
+        [in] ft²
+       *[mm] m²
+    }
+    [mass] { job-mass-unit }
+   *[litres] { $volumes ->
+        [gal] qt
+       *[l] Liter
+    }
+}
+job-bars = Stäbe { $bar } { job-unit }
 job-loose = lose

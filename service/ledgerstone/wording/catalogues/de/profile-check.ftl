@@ -118,6 +118,7 @@ check-invented-table = { $label } ([{ $table }]), { $count ->
    *[other] { $count } Werte
 }: { $rests }.
 check-confirm = Ändern Sie sie, oder schreiben Sie standing = "yours" in eine Tabelle (in [offer] whose = "yours"), sobald stimmt, was da steht.
+check-honest = Keine Antwort ist ein Probelauf: Preise, Stunden, Tage, Liefergebiete, Farbtöne und Hebezeug sind die Ihren. Was hier steht, darf vorerst so bleiben.
 check-trial = Solange Preise, Stunden, Tage, Liefergebiete, Farbtöne oder Hebezeug erfunden sind, ist jede Antwort ein Kostenvoranschlag, der sagt, dass er ein Probelauf ist. Sie stehen in { $tables }.
 
 check-looks = Einen zweiten Blick wert:

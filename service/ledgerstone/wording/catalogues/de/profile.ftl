@@ -4,6 +4,7 @@ profile-changed-since = Die Datei hat sich geändert, seit diese Seite sie geles
 profile-not-writable = Dieser Dienst darf die Datei nicht schreiben. Laden Sie sie stattdessen herunter.
 profile-not-written = Die Datei ließ sich nicht schreiben: { $reason }. Sie ist, wie sie war.
 profile-no-such-place = Das Profil hat dafür keine Stelle { $pointer }.
+profile-taken = Angenommen wird { $value }.
 profile-also-removed = Mit herausgenommen: { $things }.
 profile-also-removed-part = { $thing ->
     [tiles] gemessene Muster mit { $name }
@@ -27,7 +28,7 @@ first-step = { $step ->
     [materials] Was Sie einkaufen
     [lifting] Was Sie heben, und wie eine junge Platte bewegt wird
     [hours] Ihre Leute, Ihre Tage und wie lange Sie brauchen
-    [looks] Farbtöne, Oberflächen, Versiegelungen und Kanten, die Sie anbieten
+    [looks] Farbtöne, Oberflächen und Versiegelungen, die Sie anbieten
    *[delivery] Wohin Sie liefern
 }
 # Ein Schlüssel der Datei, in einem Satz auf dem Formular.

@@ -21,9 +21,24 @@ steel-way = { $way ->
    *[across] quer
 }
 steel-way-apart = { steel-way } alle { $spacing } { job-unit }
-steel-bars-hold = Nach einem Riss halten Stäbe von { $bar } { job-unit }, { $ways }: { $limit } { job-stress-unit } mit der Matte, nicht weniger, als bei dem die Platte reißt (EN 1992-1-1 6.1, 9.2.1.1).
-steel-mesh-holds = Nach einem Riss hält die Matte { $ways } (EN 1992-1-1 6.1).
-steel-plain = { START($ways) } nach einem Riss als unbewehrter Beton beurteilt: { $asked } { job-stress-unit } von { $limit } { job-stress-unit } (EN 1992-1-1 12.3.1).
-steel-short = Zu kurz, um mit ihrer ganzen Festigkeit verankert zu sein: { $bars }. Sie zählen in diesem Verhältnis (EN 1992-1-1 8.4).
+steel-bars-hold = Nach einem Riss halten Stäbe von { $bar } { job-unit }, { $ways }: { $limit } { job-stress-unit } mit der Matte, nicht weniger, als bei dem die Platte reißt{ $country ->
+    [US] {""}
+   *[other] {" "}(EN 1992-1-1 6.1, 9.2.1.1)
+ }.
+steel-mesh-holds = Nach einem Riss hält die Matte { $ways }{ $country ->
+    [US] {""}
+   *[other] {" "}(EN 1992-1-1 6.1)
+ }.
+steel-plain = { START($ways) } nach einem Riss als unbewehrter Beton beurteilt: { $asked } { job-stress-unit } von { $limit } { job-stress-unit }{ $country ->
+    [US] {""}
+   *[other] {" "}(EN 1992-1-1 12.3.1)
+ }.
+steel-short = Zu kurz, um mit ihrer ganzen Festigkeit verankert zu sein: { $bars }. Sie zählen in diesem Verhältnis{ $country ->
+    [US] {""}
+   *[other] {" "}(EN 1992-1-1 8.4)
+ }.
 steel-short-bar = { $mark } { $percent }
-steel-laps = Stäbe über { $most } { job-unit } bestehen aus Teilen, die sich um { $lap } { job-unit } überdecken, nebeneinander gebunden (EN 1992-1-1 8.7).
+steel-laps = Stäbe über { $most } { job-unit } bestehen aus Teilen, die sich um { $lap } { job-unit } überdecken, nebeneinander gebunden{ $country ->
+    [US] {""}
+   *[other] {" "}(EN 1992-1-1 8.7)
+ }.

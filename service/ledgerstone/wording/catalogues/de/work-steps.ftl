@@ -49,9 +49,9 @@ cost-material = { $thing ->
     [release-agent] Trennmittel
     [bars] Stäbe
     [mesh] Matten
-    [water] Wasser
    *[white-cement] Weißzement, Aufpreis
 }
+cost-part = { START($part) }
 cost-sealer = Versiegelung: { $sealer }
 cost-recasts = Rücklage für Neuguss
 cost-tiles = Beton der Musterplatten

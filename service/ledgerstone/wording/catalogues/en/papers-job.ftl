@@ -235,6 +235,20 @@ job-batch-bags = { job-coat }: { $count } × { $litres }, w/c { $ratio }, { $bag
 job-weigh = Weigh, { job-mass-unit }
 job-to-count = to { $count }
 job-water = water
+job-water-by = water, { $volumes ->
+    [gal] { $quarts } qt
+   *[l] { $litres } l
+}
+job-cement-part = { $named ->
+    [yes] { $cement ->
+        [white] white
+       *[grey] grey
+    } { $name }
+   *[no] { $cement ->
+        [white] white cement
+       *[grey] grey cement
+    }
+}
 job-usual-cement = Pigment is weighed as if { $percent } of the bag were cement, a usual figure: its maker was not asked.
 job-sieve = Sieve grains over { $grain } { job-unit } out of the face coat: a third of its { $coat } { job-unit }.
 job-poured = Poured
@@ -350,6 +364,10 @@ job-amount = { $amount } { $unit ->
         [yes] tube
        *[no] tubes
     }
+    [bags] { $one ->
+        [yes] bag
+       *[no] bags
+    }
     [packs] { $one ->
         [yes] pack
        *[no] packs
@@ -363,4 +381,21 @@ job-liquid = { $volumes ->
     [gal] { $quarts } qt
    *[l] { $litres }
 }
+job-stock-unit = { $unit ->
+    [sheets] sheets
+    [lengths] lengths
+    [screws] screws
+    [tubes] tubes
+    [bars] bars
+    [area] { $lengths ->
+        [in] ft²
+       *[mm] m²
+    }
+    [mass] { job-mass-unit }
+   *[litres] { $volumes ->
+        [gal] qt
+       *[l] litres
+    }
+}
+job-bars = { $bar } { job-unit } bars
 job-loose = loose

@@ -73,7 +73,7 @@ check-strips-tested = { $count ->
     [one] { $count } strip tested
    *[other] { $count } strips tested
 }
-check-untested = { $percent } of EN 1992
+check-untested = { $percent } of its strength class
 check-area = { $name } ({ $count ->
     [one] { $count } beginning of postcodes
    *[other] { $count } beginnings of postcodes
@@ -118,6 +118,7 @@ check-invented-table = { $label } ([{ $table }]), { $count ->
    *[other] { $count } values
 }: { $rests }.
 check-confirm = Change them, or write standing = "yours" in a table (in [offer] whose = "yours") once what stands there is right.
+check-honest = No answer is a trial: prices, hours, days, areas, shades and lifts are yours. What is listed here may stay as it is for now.
 check-trial = While prices, hours, days, areas, shades or lifts are invented, every answer is an estimate headed as a trial. They are in { $tables }.
 
 check-looks = Worth a second look:

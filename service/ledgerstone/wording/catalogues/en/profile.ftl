@@ -4,6 +4,7 @@ profile-changed-since = The file has changed since this page read it. Load it ag
 profile-not-writable = This service may not write the file. Download it instead.
 profile-not-written = The file could not be written: { $reason }. It is as it was.
 profile-no-such-place = The profile has no place { $pointer } for this.
+profile-taken = { $value } is taken.
 profile-also-removed = Taken out with it: { $things }.
 profile-also-removed-part = { $thing ->
     [tiles] tiles read with { $name }
@@ -26,8 +27,8 @@ first-step = { $step ->
     [concrete] Your concrete
     [materials] What you buy
     [lifting] What you lift, and how a young slab is moved
-    [hours] Your hands, your days and how long it takes you
-    [looks] Shades, finishes, sealers and edges that you offer
+    [hours] Your people, your days and how long it takes you
+    [looks] Shades, finishes and sealers that you offer
    *[delivery] Where you deliver
 }
 # A key of the file, in a sentence on the form.

@@ -21,9 +21,24 @@ steel-way = { $way ->
    *[across] across
 }
 steel-way-apart = { steel-way } { $spacing } { job-unit }
-steel-bars-hold = After a crack { $bar } { job-unit } bars hold it, { $ways } apart: { $limit } { job-stress-unit } with the mesh, no less than the slab cracks at (EN 1992-1-1 6.1, 9.2.1.1).
-steel-mesh-holds = After a crack the mesh holds it { $ways } (EN 1992-1-1 6.1).
-steel-plain = Judged as plain concrete { $ways } after a crack: { $asked } { job-stress-unit } of { $limit } { job-stress-unit } (EN 1992-1-1 12.3.1).
-steel-short = Too short to be anchored for all of their strength: { $bars }. They count in that proportion (EN 1992-1-1 8.4).
+steel-bars-hold = After a crack { $bar } { job-unit } bars hold it, { $ways } apart: { $limit } { job-stress-unit } with the mesh, no less than the slab cracks at{ $country ->
+    [US] {""}
+   *[other] {" "}(EN 1992-1-1 6.1, 9.2.1.1)
+ }.
+steel-mesh-holds = After a crack the mesh holds it { $ways }{ $country ->
+    [US] {""}
+   *[other] {" "}(EN 1992-1-1 6.1)
+ }.
+steel-plain = Judged as plain concrete { $ways } after a crack: { $asked } { job-stress-unit } of { $limit } { job-stress-unit }{ $country ->
+    [US] {""}
+   *[other] {" "}(EN 1992-1-1 12.3.1)
+ }.
+steel-short = Too short to be anchored for all of their strength: { $bars }. They count in that proportion{ $country ->
+    [US] {""}
+   *[other] {" "}(EN 1992-1-1 8.4)
+ }.
 steel-short-bar = { $mark } { $percent }
-steel-laps = Bars longer than { $most } { job-unit } come in parts that overlap by { $lap } { job-unit }, wired side by side (EN 1992-1-1 8.7).
+steel-laps = Bars longer than { $most } { job-unit } come in parts that overlap by { $lap } { job-unit }, wired side by side{ $country ->
+    [US] {""}
+   *[other] {" "}(EN 1992-1-1 8.7)
+ }.

@@ -49,9 +49,9 @@ cost-material = { $thing ->
     [release-agent] Release agent
     [bars] Bars
     [mesh] Mesh
-    [water] Water
    *[white-cement] White cement, what it adds
 }
+cost-part = { START($part) }
 cost-sealer = Sealer: { $sealer }
 cost-recasts = Kept for casting again
 cost-tiles = Concrete of the tiles

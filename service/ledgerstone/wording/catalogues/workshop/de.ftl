@@ -23,16 +23,18 @@ subject =
     .faults = ({ $n } zu berichtigen)
 
 first =
-    .intro = Beantworten Sie, was gefragt wird, und haken Sie die übrigen Werte jedes Schritts ab, sobald Sie sie gelesen haben; was nicht stimmt, ändern Sie oder nehmen Sie heraus. Von da an ist keine Antwort ein Probelauf.
+    .intro = Beantworten Sie, was gefragt wird. Die übrigen Werte jedes Schritts brauchen einen Haken: Was nicht stimmt, ändern Sie oder nehmen Sie heraus. Danach ist keine Antwort ein Probelauf.
     .done = – erledigt
-    .others = So werden diese verwendet. Beträge ändern Sie hier, Aufgezähltes unter seiner Überschrift.
+    .others = So wird gerechnet. Beträge ändern Sie hier, anderes unter seiner Überschrift.
     .behind = Worauf das beruht
     .rest = { $n ->
-        [one] Dieser eine Wert stimmt für mich
-       *[other] Diese { $n } Werte stimmen für mich
+        [one] Der eine Wert, der hier bleibt (umrahmt oder fett), stimmt für mich
+       *[other] Die { $n } Werte, die hier bleiben (umrahmt oder fett), stimmen für mich
     }
     .bags = Ich mische Sackware und wiege nicht Zement und Sand ab
-    .hours = Wie viele Arbeitsstunden brauchen Sie für diese Stücke, vom Auftrag bis sie verpackt sind? Eines genügt, drei sind besser. Die Stunden jedes Schritts folgen im Verhältnis.
+    .bag-trust = Bis Sie Streifen davon brechen (unter „Beton“), gelten 70 % der Festigkeit: Dünne Platten mit Becken müssen dann vielleicht dicker sein.
+    .way = Einen Kran oder Kipptisch dazunehmen
+    .hours = Wie viele Arbeitsstunden brauchen Sie für diese Stücke, vom Auftrag bis sie verpackt sind? Eines genügt, drei sind besser. Die Stunden jedes Schritts folgen in einem Verhältnis, möglichst nah an allen dreien.
     .job = { $job }, in Stunden
     .no-hours = Das ist keine Zahl von Stunden, etwa { $like }.
     .now = Nach der Datei jetzt: { $hours } h
@@ -73,15 +75,17 @@ outcome =
     .was = vorher { $total }
     .hours = { $hours } h, fertig { $ready }
     .part = Bei einer Waschtischplatte: { $hours } h, { $amount } von { $total }
+    .missing = Noch auszufüllen:
     .faults = { $n ->
         [one] Zuerst ist eines einzutragen oder zu berichtigen:
        *[other] Zuerst ist an { $n } Stellen etwas einzutragen oder zu berichtigen:
     }
     .share = { $invented } von { $every } Werten sind noch erfunden; Antworten verwenden sie, wie sie dastehen
+    .may-stay = { $invented } von { $every } Werten sind noch unsere und dürfen es vorerst bleiben
     .table = ({ $n }): { $says }.
     .trial = Solange Preise, Stunden, Tage, Liefergebiete, Farbtöne oder Hebezeug erfunden sind, sagt jede Antwort, dass sie ein Probelauf ist.
     .holding = Was noch einen Probelauf daraus macht:
-    .others = Was davon abhängt, ohne dass eine Antwort deshalb ein Probelauf ist:
+    .others = Kein Preis, Tag, Liefergebiet, Farbton und kein Heben wartet auf sie. Was davon abhängt:
     .honest = Preise, Stunden, Tage, Liefergebiete, Farbtöne und Hebezeug sind die Ihren oder stimmen, wie Sie sagten: keine Antwort ist ein Probelauf.
     .earlier = Etwas ist zu berichtigen: Diese Zahlen gelten für den letzten Stand ohne Fehler.
     .changes = { $n ->

@@ -23,16 +23,18 @@ subject =
     .faults = ({ $n } to put right)
 
 first =
-    .intro = Answer what is asked, and tick the other values of each step once you have read them; change or take out what is not so. From then on no answer is a trial.
+    .intro = Answer what is asked. The other values of each step take one tick: change or take out what is not so. Then no answer is a trial.
     .done = – done
-    .others = These are used so. Amounts are changed here, what is listed under its heading.
+    .others = Used so. Change amounts here, the rest under its heading.
     .behind = What this rests on
     .rest = { $n ->
-        [one] This one value is right for me
-       *[other] These { $n } values are right for me
+        [one] The one value left here (framed or in bold) is right for me
+       *[other] The { $n } values left here (framed or in bold) are right for me
     }
     .bags = I mix from bags, and do not weigh out cement and sand
-    .hours = How many hours of work do these jobs take you, from the order until they are packed? One is enough, three are better. Every step’s hours follow in proportion.
+    .bag-trust = Until you break strips of it (under Concrete) 70% of its strength is trusted: thin tops with a sink may have to be thicker.
+    .way = Add a hoist or a table that tilts
+    .hours = How many hours of work do these jobs take you, from the order until they are packed? One is enough, three are better. Every step’s hours follow in one proportion, to come near all three.
     .job = { $job }, in hours
     .no-hours = This is no number of hours, like { $like }.
     .now = By the file now: { $hours } h
@@ -73,15 +75,17 @@ outcome =
     .was = was { $total }
     .hours = { $hours } h, ready { $ready }
     .part = In a basin top: { $hours } h, { $amount } of { $total }
+    .missing = Still to be filled in:
     .faults = { $n ->
         [one] One thing is to be entered or put right first:
        *[other] { $n } things are to be entered or put right first:
     }
     .share = { $invented } of { $every } values are still invented; answers use them as they stand
+    .may-stay = { $invented } of { $every } values are still ours, and may stay so for now
     .table = ({ $n }): { $says }.
     .trial = While prices, hours, days, areas, shades or lifts are invented, every answer says that it is a trial.
     .holding = What still keeps it a trial:
-    .others = What rests on them, though no answer is a trial for it:
+    .others = No price, day, area, shade or lift waits for them. What rests on them:
     .honest = Prices, hours, days, areas, shades and lifts are yours, or you said that they are right: no answer is a trial.
     .earlier = There is a fault: these figures are of the last state without one.
     .changes = { $n ->
