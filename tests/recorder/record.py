@@ -68,6 +68,7 @@ def record(asked: argparse.Namespace) -> int:
 
 def compare(asked: argparse.Namespace) -> int:
     """List what differs between two recordings; 1 if anything does."""
+    sys.path.insert(0, str(TESTS.parent / "service"))
     from recorder.comparing import differences, report  # noqa: PLC0415  needs the service
 
     before, after = _read(asked.before), _read(asked.after)
