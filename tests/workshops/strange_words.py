@@ -5,6 +5,7 @@ from typing import Final
 BRITISH: Final = (
     r"\b(?:[Kk]erbs?|[Ww]orktops?|[Hh]obs?|[Tt]aps?|[Bb]asins?|\w*[Mm]oulds?|[Cc]olour\w*"
     r"|[Gg]rey\w*|\w*[Mm]etres?|[Ll]itres?|[Cc]entres?|[Pp]ostcodes?|VAT|[Aa]luminium|[Tt]owards"
+    r"|[Tt]ail lifts?|(?:[Oo]ur|own) vans?|[Mm]asses"
     r"|[Cc]upboards?|[Tt]rolley|[Pp]lasterboard|[Ff]ibres?|[Ee]nquir\w+|[Uu]pstands?|[Dd]rainers?"
     r"|[Ll]orr(?:y|ies)|[Tt]imber|[Pp]olythene|[Ss]kirting|RCD|ear defenders|[Tt]elephone number"
     r"|cheque|[Qq]uotations?(?! mark)|[Aa]rris(?:es)?|[Dd]ownstands?|pairs? of hands"

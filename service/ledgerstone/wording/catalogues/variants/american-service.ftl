@@ -1,5 +1,6 @@
 # Sentences of the service in the United States where exchanged words do not do.
 
+job-masses = No weight here is a safe limit: look at each lift before it is made.
 price-cover = Shipping insurance
 fitting-gas = Gas, where there is any: a licensed plumber or gas fitter connects and tests it, and says what clearances and vents it needs.
 fitting-electrics = Electrical work, and anything electrical near water: a licensed electrician.
