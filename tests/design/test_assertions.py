@@ -9,7 +9,7 @@ from fluent.syntax import FluentParser
 
 from design.source import PACKAGE, python_files
 from ledgerstone.wording import LANGUAGES
-from ledgerstone.wording.page import DESK_TEXTS, PAGE_TEXTS, WORKSHOP_TEXTS, page_messages
+from ledgerstone.wording.page import CUSTOMERS_TEXTS, DESK_TEXTS, WORKSHOP_TEXTS, page_messages
 from support.catalogue_reader import texts_of
 
 # What refuses a length, or a value of a profile, is asserted here and nowhere else: the tables are
@@ -74,7 +74,7 @@ def page_texts() -> set[str]:
     return {
         text
         for language in LANGUAGES
-        for folder in (PAGE_TEXTS, DESK_TEXTS, WORKSHOP_TEXTS)
+        for folder in (CUSTOMERS_TEXTS, DESK_TEXTS, WORKSHOP_TEXTS)
         for text in page_messages(language, folder).values()
         if isinstance(text, str) and "{" not in text and len(_words(text)) >= _MIN_PAGE_WORDS
     }

@@ -11,8 +11,8 @@ from ledgerstone.contract.page_messages import messages_script
 from ledgerstone.quantities import Length
 from ledgerstone.wording import LANGUAGES, speech_in
 from ledgerstone.wording.page import (
+    CUSTOMERS_TEXTS,
     DESK_TEXTS,
-    PAGE_TEXTS,
     WORKSHOP_TEXTS,
     PageText,
     page_messages,
@@ -20,7 +20,7 @@ from ledgerstone.wording.page import (
 )
 from support.page_texts import page_text
 
-FOLDERS = {PAGE_TEXTS: "web", DESK_TEXTS: "web/desk", WORKSHOP_TEXTS: "web/desk/workshop"}
+FOLDERS = {CUSTOMERS_TEXTS: "web", DESK_TEXTS: "web/desk", WORKSHOP_TEXTS: "web/desk/workshop"}
 OTHERS = [language for language in LANGUAGES if language != "en"]
 
 # What is written alike in both languages.
@@ -46,7 +46,9 @@ def values_in(text: PageText) -> list[set[str]]:
 def test_the_committed_file_is_the_one_that_is_made(folder: str, language: str) -> None:
     """The file of a language, of the page and of the desk, is what its catalogue makes."""
     file = ROOT / FOLDERS[folder] / f"messages.{language}.js"
-    document = (ROOT / "web/index.html").read_text(encoding="utf-8") if folder == PAGE_TEXTS else ""
+    document = (
+        (ROOT / "web/index.html").read_text(encoding="utf-8") if folder == CUSTOMERS_TEXTS else ""
+    )
     assert file.read_text(encoding="utf-8") == messages_script(language, folder, document), (
         f"{file} is written by python -m ledgerstone.contract, as its first line says"
     )
@@ -75,7 +77,7 @@ def _files(folder: str) -> list[Path]:
 @pytest.mark.parametrize("folder", [DESK_TEXTS, WORKSHOP_TEXTS])
 def test_the_desk_asks_for_what_there_is(folder: str) -> None:
     """Each message of the desk and of its form is named in their files, and each named is there."""
-    before = dict.fromkeys((PAGE_TEXTS, DESK_TEXTS, folder))
+    before = dict.fromkeys((CUSTOMERS_TEXTS, DESK_TEXTS, folder))
     known = {key for each in before for key in page_messages("en", each)}
     text = "".join(file.read_text(encoding="utf-8") for file in _files(folder))
     named = set(re.findall(r'(?:data-says(?:-label)?=|say\()"([^"]+)"', text))

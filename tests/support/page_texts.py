@@ -2,7 +2,13 @@
 
 from babel import Locale
 
-from ledgerstone.wording.page import COUNTED, DESK_TEXTS, PAGE_TEXTS, WORKSHOP_TEXTS, page_messages
+from ledgerstone.wording.page import (
+    COUNTED,
+    CUSTOMERS_TEXTS,
+    DESK_TEXTS,
+    WORKSHOP_TEXTS,
+    page_messages,
+)
 
 OPEN_ALL = "for (const each of document.querySelectorAll('details')) each.open = true"
 SAID = """() => [
@@ -18,7 +24,7 @@ SAID = """() => [
 
 def page_text(name: str, /, language: str = "en", **values: str | int) -> str:
     """Return what the customers' page says by a name such as ``cutout.x``, filled in."""
-    return _filled(PAGE_TEXTS, name, language, values)
+    return _filled(CUSTOMERS_TEXTS, name, language, values)
 
 
 def desk_text(name: str, /, language: str = "en", **values: str | int) -> str:

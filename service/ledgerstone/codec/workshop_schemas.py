@@ -32,7 +32,7 @@ from ledgerstone.codec.service_schemas import ProfileValuesSchema
 from ledgerstone.workshop.describing import SUBJECTS
 from ledgerstone.workshop.first_quote import STEPS
 from ledgerstone.workshop.members import MEMBER_KINDS
-from ledgerstone.workshop.standing import STANDINGS
+from ledgerstone.workshop.standing import VALUE_STANDINGS
 
 OPERATIONS: Final = (
     "set",
@@ -226,7 +226,7 @@ class ProfileValueSchema(AnswerSchema):
         fields.String(),
         absent="Absent if any value of its kind is valid.",
     )
-    standing = OneOf("The value's origin.", STANDINGS, absent="Absent if it is left out.")
+    standing = OneOf("The value's origin.", VALUE_STANDINGS, absent="Absent if it is left out.")
 
 
 class WorkshopFormSchema(AnswerSchema):

@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 
 from ledgerstone.contract.page_document import message_keys_in
-from ledgerstone.wording.page import PAGE_TEXTS, page_messages
+from ledgerstone.wording.page import CUSTOMERS_TEXTS, page_messages
 
 __all__ = ["messages_script"]
 
@@ -17,7 +17,7 @@ export const messages = {{
 """
 
 
-def messages_script(language: str, folder: str = PAGE_TEXTS, document: str = "") -> str:
+def messages_script(language: str, folder: str = CUSTOMERS_TEXTS, document: str = "") -> str:
     """Write the module of one language, as it lies in ``web/``, or in ``web/desk/``.
 
     Parameters
@@ -26,7 +26,7 @@ def messages_script(language: str, folder: str = PAGE_TEXTS, document: str = "")
         The page's own. What it says itself is read from it, and stands in no file again.
     """
     there = message_keys_in(document)
-    made = "messages" if folder == PAGE_TEXTS else f"{folder}-messages"
+    made = "messages" if folder == CUSTOMERS_TEXTS else f"{folder}-messages"
     lines = [
         f"  {json.dumps(key)}: {json.dumps(text, ensure_ascii=False)},\n"
         for key, text in page_messages(language, folder).items()

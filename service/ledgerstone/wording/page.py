@@ -19,20 +19,20 @@ from ledgerstone.workshop.countries import RegionalSettings
 
 PageText = str | dict[str, str]
 COUNTED: Final = "n"
-PAGE_TEXTS: Final = "page"
+CUSTOMERS_TEXTS: Final = "page"
 DESK_TEXTS: Final = "desk"
 WORKSHOP_TEXTS: Final = "workshop"
 
 
 @lru_cache(maxsize=8)
-def page_messages(language: str, folder: str = PAGE_TEXTS) -> dict[str, PageText]:
+def page_messages(language: str, folder: str = CUSTOMERS_TEXTS) -> dict[str, PageText]:
     """Return the page's or the desk's messages in a language, by name."""
     return texts_of(page_catalogue(language, folder))
 
 
 @lru_cache(maxsize=16)
 def page_differences(
-    language: str, place: RegionalSettings, own: str = "", folder: str = PAGE_TEXTS
+    language: str, place: RegionalSettings, own: str = "", folder: str = CUSTOMERS_TEXTS
 ) -> dict[str, PageText]:
     """Return a page's messages that differ from its file: the country's, and the maker's own.
 

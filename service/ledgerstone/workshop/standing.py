@@ -30,7 +30,7 @@ from ledgerstone.workshop.usual_values import (
 from ledgerstone.workshop.values import nearest
 
 ValueStanding = Literal["yours", "usual", "invented"]
-STANDINGS: Final[tuple[ValueStanding, ...]] = get_args(ValueStanding)
+VALUE_STANDINGS: Final[tuple[ValueStanding, ...]] = get_args(ValueStanding)
 _KEY: Final = "standing"
 _OFFERS_KEY: Final = "whose"
 KEYS: Final = frozenset({_KEY, _OFFERS_KEY})
@@ -177,7 +177,7 @@ def standings(raw: Mapping[str, Any], *examples: Mapping[str, Any]) -> dict[KeyP
     is_at_home = _currency(raw) in map(_currency, examples)
     for leaf in leaves:
         path, own, _ = leaf[0]
-        whose = max((word for _, _, word in leaf), key=STANDINGS.index)
+        whose = max((word for _, _, word in leaf), key=VALUE_STANDINGS.index)
         may_stand = is_unused(path, raw) or (is_at_home and is_small_price(path, raw))
         found[path] = own or ("usual" if whose == "invented" and may_stand else whose)
     return found
@@ -228,7 +228,7 @@ def _word_faults(
         where = path if key is None else (*path, key)
         if key not in (None, "all", *keys):
             yield where, Message("fault-no-word", **nearest(key, keys))
-        elif word not in STANDINGS:
+        elif word not in VALUE_STANDINGS:
             yield where, Message("fault-standing-word")
 
 
