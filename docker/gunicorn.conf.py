@@ -94,3 +94,5 @@ def _held_mb() -> float:
 def on_reload(server: Arbiter) -> None:
     """Read the profile again before new workers start: all of them get it, or none does."""
     server.app.wsgi().reload()
+    gc.unfreeze()  # what the profile before it left is garbage now
+    gc.collect()

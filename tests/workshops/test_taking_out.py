@@ -6,8 +6,10 @@ from typing import Final
 import pytest
 
 from ledgerstone.application.profile_changes import path_of
+from ledgerstone.json_types import value_at
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.loader import read_profile
+from ledgerstone.workshop.syntax import tables
 from ledgerstone.workshop.taking_out import take_out
 from support.documents import Json
 from support.profile_form import ASKED, form, started, tried
@@ -35,8 +37,11 @@ def test_an_item_is_taken_out_without_a_fault(tmp_path: Path, country: str) -> N
     assert {item.split("/")[1] for item in items} >= {"palette", "pigments", "shade", "lifting"}
     for item in items:
         draft = ProfileDraft(file.read_text(encoding="utf-8"))
-        take_out(draft, path_of(item))
+        path = path_of(item)
+        take_out(draft, path)
         read_profile(draft.text)  # raises where anything refers to what is gone
+        left = len(value_at(tables(draft.text), path[:-1]))
+        assert left == len(value_at(tables(file.read_text(encoding="utf-8")), path[:-1])) - 1
 
 
 def test_what_else_was_removed_is_listed(tmp_path: Path) -> None:

@@ -30,20 +30,22 @@ export class Laying {
   /** @param {string} piece */
   async add(piece) {
     const { store } = this.page;
+    const { slab } = store;
     const answer = await this.next({ add: piece });
     if (!answer) return false;
-    const { cutouts: was = [] } = store.shown;
-    this.before = this.merged(answer, store.slab);
+    const { cutouts: was = [] } = /** @type {Slab} */ (store.order.slabs[slab]);
+    this.before = this.merged(answer, slab);
     store.change(this.before);
-    this.tell(answer.says, was.some((one, i) => placeOf(one) !== placeOf(store.shown.cutouts?.[i])));
-    return true;
+    this.tell(answer.says, was.some((one, i) => placeOf(one) !== placeOf(store.order.slabs[slab]?.cutouts?.[i])));
+    return store.slab === slab;
   }
 
   /** @param {string} name */
   async start(name) {
     const { store } = this.page;
+    const { slab } = store;
     const answer = await this.next({ start: name });
-    if (!answer) return;
+    if (!answer || store.slab !== slab) return;
     const { order, shown } = store;
     const l = lOf(store);
     const gone = l ? [l.back, l.arm] : [shown];
@@ -136,18 +138,20 @@ export class Laying {
 
   /** What is pressed is answered in turn. @param {{add?: string, start?: string}} wanted @returns {Promise<Placing | null>} */
   next(wanted) {
-    return (this.last = this.last.then(() => this.ask(wanted)));
+    const { slab } = this.page.store; // another may be chosen by then
+    return (this.last = this.last.catch(() => null).then(() => this.ask(wanted, slab)));
   }
 
-  /** Null on failure, which is announced. @param {{add?: string, start?: string}} wanted @param {number} [number] @param {boolean} [all] @returns {Promise<Placing | null>} */
-  async ask(wanted, number = this.page.store.slab, all = true) {
+  /** Null on failure, which is announced. @param {{add?: string, start?: string}} wanted @param {number} number @param {boolean} [all] @returns {Promise<Placing | null>} */
+  async ask(wanted, number, all = true) {
     const { service, store } = this.page;
     const { order, unit } = store;
-    const slab = /** @type {Slab} */ (order.slabs[number]);
+    const slab = order.slabs[number];
+    if (!slab) return null; // it was removed
     const pressed = wanted.add ?? wanted.start;
     if (pressed) this.page.answers.outdated();
     const answer = await service.placing({ slab, ...wanted, free: { ...this.free(slab), ...(!all && { cutouts: [], reliefs: [] }) }, unit }).catch(() => ({ detail: say("trouble.down") }));
-    if (store.order !== order) return pressed ? this.ask(wanted) : null;
+    if (store.order !== order) return pressed ? this.ask(wanted, number) : null;
     const laid = "slabs" in answer ? answer : null;
     if (pressed) this.tell("detail" in answer ? answer.detail : answer.fits ? "" : answer.says);
     if (pressed && !laid?.fits) this.page.asking.ask(order, { typing: false });

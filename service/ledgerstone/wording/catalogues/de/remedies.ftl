@@ -141,8 +141,8 @@ legs = { $case ->
    *[nominative] die Beine
 }
 legs-at = Stellen Sie die Beine { NAME($slab, case: "genitive") } { $left } von links und { $front } von vorn auf.
-make-plain = Machen Sie { NAME($slab, case: "accusative") } zu einer einfachen Platte, { $thickness } dick, vollflächig auf festem Untergrund.
-make-plain-rectangle = Machen Sie { NAME($slab, case: "accusative") } zu einer einfachen Platte, { $length } mal { $width }, { $thickness } dick, vollflächig auf festem Untergrund.
+make-plain = Machen Sie { NAME($slab, case: "accusative") } zu einer einfachen Platte, { $thickness } dick, vollflächig auf einem Unterbau, der sich nicht durchbiegt.
+make-plain-rectangle = Machen Sie { NAME($slab, case: "accusative") } zu einer einfachen Platte, { $length } mal { $width }, { $thickness } dick, vollflächig auf einem Unterbau, der sich nicht durchbiegt.
 leave-out-joins = { $count ->
     [1] Lassen Sie die Fuge weg, deren Seite es nicht mehr gibt: Wie die Stücke zusammenkommen, stimmen wir mit Ihnen ab.
    *[other] Lassen Sie die Fugen weg, deren Seiten es nicht mehr gibt: Wie die Stücke zusammenkommen, stimmen wir mit Ihnen ab.

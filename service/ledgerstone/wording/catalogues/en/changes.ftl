@@ -76,7 +76,7 @@ change-place-name = { $place ->
 change-edge = The edge of { NAME($slab) } ({ $sides }) is { $now }; it was { $was }.
 change-rests = { NAME($slab, start: "yes") } now rests so: { $now }. Before: { $was }.
 change-rests-else = What carries { NAME($slab) } is changed.
-change-not-given = what nobody had told
+change-not-given = not given
 change-overhang = { NAME($slab, start: "yes") } hangs over { $now } at { NAME($side) }; it was { $was }.
 change-rails = { $rails ->
     [hardwood] Hardwood rails are fitted

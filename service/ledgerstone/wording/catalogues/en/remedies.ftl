@@ -110,8 +110,8 @@ two-more-legs = Stand { NAME($slab) } on two more legs, halfway along its front 
 leg = the { nth }leg
 legs = the legs
 legs-at = Stand the legs of { NAME($slab) } at { $left } from its left, and { $front } from its front.
-make-plain = Make { NAME($slab) } a plain slab, { $thickness } thick, bedded all over on a solid base.
-make-plain-rectangle = Make { NAME($slab) } a plain slab, { $length } by { $width }, { $thickness } thick, bedded all over on a solid base.
+make-plain = Make { NAME($slab) } a plain slab, { $thickness } thick, bedded all over on a base that does not bend.
+make-plain-rectangle = Make { NAME($slab) } a plain slab, { $length } by { $width }, { $thickness } thick, bedded all over on a base that does not bend.
 leave-out-joins = { $count ->
     [1] Leave out the join whose side is gone: we agree with you how the pieces meet.
    *[other] Leave out the joins whose sides are gone: we agree with you how the pieces meet.
