@@ -136,3 +136,9 @@ export function joinedAlike(order, { slabs: was }) {
       for (const name of ALIKE) if (same(was[from]?.[name], was[to]?.[name]) && same(slabs[to]?.[name], was[to]?.[name]) && !same(slabs[from]?.[name], was[to]?.[name])) slabs[to] = /** @type {Slab} */ ({ ...slabs[to], [name]: slabs[from]?.[name] });
   return { ...order, slabs };
 }
+
+/** Units that were entered are assumed no more. @type {(slab: Slab, old?: Slab) => Slab} */
+export function withUnitsEntered(slab, old) {
+  const { outline, rests } = slab;
+  return rests?.assumed && outline === old?.outline && rests.units !== old.rests?.units ? { ...slab, rests: without(rests, "/assumed") } : slab;
+}

@@ -1,8 +1,8 @@
 import { Pause } from "../asking.js";
-import { without, written } from "../lib/json.js";
+import { written } from "../lib/json.js";
 import { startingOrder } from "../order/slabs.js";
 import { one, say, write } from "../show.js";
-import { joinedAlike } from "./entries.js";
+import { joinedAlike, withUnitsEntered } from "./entries.js";
 import { lOf, withSlabs } from "./joins.js";
 import { centred, placeOf } from "./rows.js";
 
@@ -95,7 +95,7 @@ export class Laying {
   keepCentred() {
     const { before, page: { store } } = this;
     store.order = joinedAlike(store.order, before);
-    const slabs = store.order.slabs.map((slab, i) => told(centred(slab, before.slabs[i], store), before.slabs[i]));
+    const slabs = store.order.slabs.map((slab, i) => withUnitsEntered(centred(slab, before.slabs[i], store), before.slabs[i]));
     if (slabs.some((slab, i) => slab !== store.order.slabs[i])) store.order = { ...store.order, slabs };
   }
 
@@ -192,10 +192,4 @@ export class Laying {
     for (const i of free?.reliefs ?? []) this.page.store.placed.add(placeOf(reliefs?.[i]));
     if (free?.rests) this.page.store.placed.add(JSON.stringify(rests));
   }
-}
-
-/** Units that were entered are assumed no more. @type {(slab: Slab, old?: Slab) => Slab} */
-function told(slab, old) {
-  const { outline, rests } = slab;
-  return rests?.assumed && outline === old?.outline && rests.units !== old.rests?.units ? { ...slab, rests: without(rests, "/assumed") } : slab;
 }
