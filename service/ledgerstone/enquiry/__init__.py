@@ -31,7 +31,7 @@ one; it imports none of those after it (``tests/design/test_enquiry_passes.py`` 
    is plainly meant: all of them weighed at once, by their words, their magnitude, and what is named
    nearest. Where the margin is small the readings stay, and are asked.
    An L whose sizes are not whole is then read once more, by the leg that each clause is about
-   (`shapes.legs_told`).
+   (`shapes.leg_clauses`).
 4. ``values`` reads `SaidOrder`: the newest claims become one value, or a `Doubt` where two readings
    remain (`values.resolve`, the only pass that changes `SaidOrder` after the walk). A slab told
    again is one with that before it (`values.restated`), and one that newer pieces add up to is

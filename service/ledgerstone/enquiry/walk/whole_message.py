@@ -14,7 +14,7 @@ from ledgerstone.enquiry.scene.weighing import weigh
 from ledgerstone.enquiry.sentence.amounts import Amounts
 from ledgerstone.enquiry.sentence.measures import measures_of
 from ledgerstone.enquiry.sentence.mentions import mentions_of
-from ledgerstone.enquiry.shapes.legs_told import read_legs_told
+from ledgerstone.enquiry.shapes.leg_clauses import read_legs_told
 from ledgerstone.enquiry.shapes.split_l import is_split
 from ledgerstone.enquiry.text.lines import TextLine
 from ledgerstone.enquiry.text.parts import MailPart, Parts, lines_of
