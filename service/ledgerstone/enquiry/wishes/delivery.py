@@ -9,6 +9,7 @@ from typing import Final
 
 from ledgerstone.enquiry.scene.said import SaidWord
 from ledgerstone.enquiry.text.tokens import TextSpan
+from ledgerstone.enquiry.wishes.fitting import REFUSED, is_left_to_others
 from ledgerstone.enquiry.wishes.postcodes import postcode_in
 from ledgerstone.enquiry.wishes.way_in import climb_in, steps_in
 
@@ -72,23 +73,6 @@ _DELIVERED: Final = re.compile(
     r"|\b(?:zugeschickt|zugestellt|verschickt)\b|\bangeliefert\b|\banlief\w+",
     re.IGNORECASE,
 )
-_NOT_FITTED: Final = re.compile(
-    r"(?:our|my|the|own|a|kitchen) (?:\w+ )?fitter|we(?:'ll|’ll| will| can)? (?:fit"
-    r"|install) (?:it|them)|fit (?:it|them) (?:ourselves|myself)|plot \d+ fits|so it fits"
-    r"|it fits\b|(?:must|should|would|has to|might) fit\b|no fitting|(?:montage|einbau|fitting"
-    r"|installation)\b[^.\n]{0,30}\b(?:nicht|not (?:needed|required|necessary|wanted))\b"
-    r"|without fitting|fitter has|fits on|if it fits|(?:i|we)(?:'ll|’ll"
-    r"| will| can| shall) (?:be )?(?:fitting|installing)|outfit|fit(?:ting)?[ -]out|fits in"
-    r"|no need to (?:fit|install)"
-    r"|fitted kitchen"
-    r"|selbst ein|fitt\w* (?:required|needed|wanted)?\W{0,4}(?:no|nein)\b"
-    r"|(?:fit|install) (?:it |them )?(?:ourselves|myself|themselves)|(?:fit|install)\w* by (?:our"
-    r"|my|others)|(?:einbau|montage) (?:macht|übernimmt|übernehmen|durch(?! sie\b| euch)|machen)"
-    r"|(?:spüle|becken|kochfeld|armatur)\b[^.\n]{0,40}eingebaut|(?:von unten|bündig) eingebaut"
-    r"|fitted wardrobe|have (?:it|them) fitted by our|to fit (?:the|our|my|in"
-    r"|between|under|over|round|a|on|an|onto)\b",
-    re.IGNORECASE,
-)
 _UNSURE: Final = re.compile(
     r"(?:deliver\w*|\bpost(?:ed)?\b)[^.\n]{0,60}\bor\b[^.\n]{0,30}(?:collect|pick|fetch)"
     r"|(?:collect|pick"
@@ -108,7 +92,6 @@ _NOT_ASKED: Final = re.compile(
 )
 _NOT_OURS: Final = re.compile(
     r"(?:time|date|day|week|note|slot|lead)s?\b"
-    r"|[^.;,:\n]{0,30}\b(?:nicht|not (?:needed|necessary|required|wanted))\b"
     r"|[ \t]*[:|][ \t]*(?:no|none|nein|keine)\b",
     re.IGNORECASE,
 )
@@ -236,7 +219,8 @@ def _is_asked(text: str, start: int, end: int) -> bool:
     """Return whether delivery is asked for, and not only spoken of: "Delivered please"."""
     for one in _DELIVERED.finditer(text, start, end):
         before = text[max(start, one.start() - 40) : one.start()]
-        is_ours = not _NOT_OURS.match(text[one.end() : min(end, one.end() + 20)].lstrip(" -\t"))
+        after = text[one.end() : min(end, one.end() + 60)].lstrip(" -\t")
+        is_ours = not (_NOT_OURS.match(after) or REFUSED.match(after))
         if is_ours and not _NOT_ASKED.search(before) and not _in_label(text, start, one):
             return True
     return False
@@ -245,8 +229,7 @@ def _is_asked(text: str, start: int, end: int) -> bool:
 def _kind(text: str, start: int, end: int) -> SaidWord | None:
     for kind, pattern in _KINDS:
         for match in pattern.finditer(text, start, end):
-            around = text[max(start, match.start() - 40) : min(end, match.end() + 24)]
-            if kind == "fitted" and _NOT_FITTED.search(around):
+            if kind == "fitted" and is_left_to_others(text, start, end, match):
                 continue
             if re.search(
                 r"\b(?:not?|don't|don’t|won't|can't|cannot|nicht|kein\w*)\s(?:\w{1,12}\s)?\Z",
