@@ -72,6 +72,27 @@ def test_what_others_fit_is_not_fitted_by_us(told: Several) -> None:
 
 
 @MANY
+@given(turning.fitting())
+def test_fitting_put_off_or_called_for_is_ours(told: Several) -> None:
+    """To want it not before May refuses nothing; what the workshop should fit, it fits."""
+    assert read_as_told(told)["order"]["delivery"]["kind"] == "fitted", told.text
+
+
+@MANY
+@given(turning.terse())
+def test_a_thing_of_ours_with_one_size_is_an_enquiry(text: str) -> None:
+    """Nothing speaks against it, and a customer missed costs more than a spare draft."""
+    assert read_enquiry(text, WORKSHOP)["is_enquiry"], text
+
+
+@MANY
+@given(turning.standing())
+def test_what_stands_where_it_belongs_is_no_enquiry(text: str) -> None:
+    """Its size is told of what is done."""
+    assert not read_enquiry(text, WORKSHOP)["is_enquiry"], text
+
+
+@MANY
 @given(turning.walls())
 def test_a_wall_that_it_must_fit_makes_a_doubt(told: Several) -> None:
     """The length is told two ways, and both are offered."""

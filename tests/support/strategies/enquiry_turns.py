@@ -107,6 +107,31 @@ def no_fitting(draw: st.DrawFn) -> Several:
 
 
 @st.composite
+def fitting(draw: st.DrawFn) -> Several:
+    """A slab that the workshop is to fit, though not before a month, or that it should fit."""
+    slab, month = draw(a_slab()), draw(st.sampled_from(("May", "Mai", "April")))
+    text = f"Please quote for a worktop {slab[0]} x {slab[1]} x {slab[2]} mm. "
+    return Several(text + draw(st.sampled_from(SAID["fitting"])).format(m=month), lengths_of(slab))
+
+
+@st.composite
+def terse(draw: st.DrawFn) -> str:
+    """What is wanted and one size of it, and not a word of asking."""
+    size = draw(st.sampled_from(SAID["terse_sizes"]))
+    size = size.format(l=draw(st.integers(1, 4)), w=draw(st.integers(90, 180)) * 10)
+    thing = draw(st.sampled_from(SAID["terse_things"]))
+    return str(draw(st.sampled_from(SAID["terse"]))).format(thing=thing, n=size)
+
+
+@st.composite
+def standing(draw: st.DrawFn) -> str:
+    """A slab that stands where it belongs, with one size, and nothing asked."""
+    thing = draw(st.sampled_from(("bench", "worktop", "hearth", "table")))
+    text = str(draw(st.sampled_from(SAID["standing"])))
+    return text.format(thing=thing, l=f"{draw(st.integers(11, 29)) / 10}")
+
+
+@st.composite
 def walls(draw: st.DrawFn) -> Several:
     """A slab that is to fit a wall of another length than it was told with."""
     slab = draw(a_slab())

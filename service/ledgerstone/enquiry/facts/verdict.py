@@ -59,6 +59,15 @@ _ASKS_FOR_ONE: Final = re.compile(
     rf"|\b(?:brauche|suche|möchte|benötige)n?(?: ich| wir)?) {_A_FEW}{_SLABS}",
     re.IGNORECASE,
 )
+# What stands, or was just right, is no more asked for.
+_STANDS: Final = re.compile(
+    r"\b(?:the|our|your|my|die|der|das|unsere?|ihre?|meine?) (?:[\w-]{1,14} ){0,2}?"
+    rf"{_SLABS} (?:\w{{1,8}} )?(?:arrived|came|(?:stands?|sits|fits|(?:is|are) (?:in|up|here|done)"
+    r"|steht|stehen|liegt|passt|sitzt|(?:ist|sind) (?:da|drin))(?=\s*[.!,;]))"
+    r"|\b(?:was|were) (?:just|exactly|quite|spot) (?:right|on)\b"
+    r"|\bwar(?:en)? (?:\w{1,8} )?(?:genau|gerade) (?:richtig|recht)\b",
+    re.IGNORECASE,
+)
 _FIELDS: Final = re.compile(
     r"^[ \t]*(?:length|width|depth|thickness|product|item|colour|color|länge|tiefe|breite"
     r"|stärke|material|size)\b[^\n:|\t]{0,24}?(?:[:|\t…]|\.{3}|_{3})",
@@ -147,7 +156,9 @@ def verdict(
     asks += slabs.is_whole and bool(_ASKS_FOR_ONE.search(newest))
     if not slabs.has_pieces or (against and not asks):
         return False, why
-    if not (asks or slabs.is_outlined or "?" in newest):
+    # "Concrete hearth, 1200 wide" may be all that a customer writes; "the bench stands!" is thanks.
+    is_ours = slabs.names_ours and slabs.has_sizes and not _STANDS.search(newest)
+    if not (asks or slabs.is_outlined or is_ours or "?" in newest):
         return False, why  # it names a slab, and nobody asks for one
     score = asks + slabs.has_sizes + 2 * bool(_RESTORED.search(newest))
     is_wish = slabs.is_whole and bool(_WISHES.search(newest))
