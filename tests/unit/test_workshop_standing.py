@@ -66,7 +66,6 @@ def test_every_price_that_nobody_gave_is_invented(started: str) -> None:
         ("offer", "deposit_percent"),
         ("offer", "round_to"),
         ("offer", "deposit_round_to"),
-        ("services", "cover_percent"),
     }
 
 

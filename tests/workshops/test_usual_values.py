@@ -3,7 +3,7 @@
 import re
 from collections.abc import Iterator
 from datetime import date
-from decimal import Decimal
+from decimal import ROUND_CEILING, Decimal
 from pathlib import Path
 from typing import Final
 
@@ -17,13 +17,15 @@ from ledgerstone.quote import Quote
 from ledgerstone.workshop import Workshop, read_profile
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.loader import starting_tables
+from ledgerstone.workshop.members import member_at
 from ledgerstone.workshop.standing import standings
 from ledgerstone.workshop.syntax import tables
-from ledgerstone.workshop.usual_values import is_small_price
+from ledgerstone.workshop.usual_values import USUAL_PLACES, is_small_price
 from support.profile_form import begun, started
 
 SERVED: Final = {"GB": "HR9 7XX", "DE": "D-83646", "US": "98801-1234"}  # in an area of each
 HALF_AS_MUCH_AGAIN: Final = Decimal("1.5")
+MOVING: Final = {("rates", "steel_kg_per_m2"), ("mixer", "minutes_per_batch")}  # mass and hours
 MOST_PERCENT: Final = 5.0  # of the net price
 
 
@@ -33,14 +35,28 @@ def small_prices(text: str) -> list[KeyPath]:
     return [path for path in standings(raw, *starting_tables()) if is_small_price(path, raw)]
 
 
+def usual_numbers(text: str) -> list[KeyPath]:
+    """Where a profile has what else of tables with prices may stand, if it is a number."""
+    raw = tables(text)
+    places = [path for path in standings(raw, *starting_tables()) if keys_of(path) in USUAL_PLACES]
+    return [path for path in places if (at := member_at(path)) and at.kind in ("number", "whole")]
+
+
+def keys_of(path: KeyPath) -> KeyPath:
+    """A path without the numbers of its items."""
+    return tuple(part for part in path if isinstance(part, str))
+
+
 def dearer(text: str) -> str:
-    """A profile with each of them half as much again."""
+    """A profile with each of them half as much again; whole numbers are whole."""
     draft = ProfileDraft(text)
-    for path in small_prices(text):
-        written = draft.written(path)
+    for path in (*small_prices(text), *usual_numbers(text)):
+        written, member = draft.written(path), member_at(path)
         number = re.search(r"\d+(?:\.\d+)?", written)
         assert number is not None, path
         more = Decimal(number[0]) * HALF_AS_MUCH_AGAIN
+        if member is not None and member.kind == "whole":
+            more = more.to_integral_value(ROUND_CEILING)
         draft.put(path, f"{written[: number.start()]}{more:f}{written[number.end() :]}")
     return draft.text
 
@@ -80,6 +96,7 @@ def test_small_prices_are_a_small_part_of_every_price(country: str) -> None:
     text = begun(country)
     as_begun, changed = read_profile(text), read_profile(dearer(text))
     assert len(small_prices(text)) > 12
+    assert {keys_of(path) for path in usual_numbers(text)} >= MOVING
     rises = [
         100 * float(net(order, changed) / net(order, as_begun) - 1) for order in orders(as_begun)
     ]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -18,13 +18,15 @@ from ledgerstone.workshop.confirming import confirm, confirm_all, unconfirm
 from ledgerstone.workshop.countries import RegionalSettings
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.loader import starting_tables
-from ledgerstone.workshop.local_units import working_place
+from ledgerstone.workshop.local_units import currency_of, working_place
 from ledgerstone.workshop.members import member_at
 from ledgerstone.workshop.samples import sample_of
 from ledgerstone.workshop.standing import standings
 from ledgerstone.workshop.syntax import tables
-from ledgerstone.workshop.taking_out import take_out
+from ledgerstone.workshop.taking_out import TakenOut, place_after, take_out
 from ledgerstone.workshop.typed import is_list, taken_of, toml_list_of, toml_of
+
+_Taken = tuple[str, str]  # what is taken of a span, and what was written for it
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,12 +66,12 @@ def changed(
     NotUnderstood
         A change cannot be applied.
     """
-    draft, place = ProfileDraft(text), _place(text)
+    draft, place, currency = ProfileDraft(text), *_place(text)
     faults: list[Fault] = []
     fitted = FittedHours()
     removed: list[Message] = []
     typed: set[KeyPath] = set()
-    taken: dict[KeyPath, str] = {}
+    taken: dict[KeyPath, _Taken] = {}
     for i, change in enumerate(changes):
         path = path_of(change["pointer"])
         if change["op"] != "set":  # what it confirms or moves is of the text as it is by then
@@ -79,31 +81,48 @@ def changed(
                 fitted = fit_hours(draft, change.get("values", []), mark, context)
             elif change["op"] == "mix-from-bags":
                 mix_from_bags(draft)
+                taken.clear()  # it takes out parts and shades
             elif change["op"] == "confirm":
                 confirm_all(draft, [path_of(value) for value in change.get("values", ())] or [path])
             else:
-                removed += _change(draft, path, change, (mark, place))
+                out = _change(draft, path, change, (mark, place))
+                removed += out.also
+                taken = _after(taken, out.places)
         except NoSuchPlace:
             message = Message("profile-no-such-place", pointer=change["pointer"])
             faults.append(Fault(f"/changes/{i}/pointer", message))
         else:
             typed |= {path} if change["op"] == "set" else set()
-            taken |= _taken(path, change, mark, place)
+            taken |= _taken(draft, path, change, (mark, place, currency))
     if faults:
         raise NotUnderstood.of(faults)
     _confirm_typed(draft, typed)
-    return ChangedProfile(draft.text, fitted, tuple(dict.fromkeys(removed)), tuple(taken.items()))
+    draft.settle()
+    spans = tuple(
+        (path, words) for path, (words, toml) in taken.items() if draft.written(path) == toml
+    )
+    return ChangedProfile(draft.text, fitted, tuple(dict.fromkeys(removed)), spans)
 
 
 def _taken(
-    path: KeyPath, change: Mapping[str, Any], mark: str, place: RegionalSettings
-) -> dict[KeyPath, str]:
-    """What is taken of what was typed at a place; nothing where it is as it was typed."""
+    draft: ProfileDraft,
+    path: KeyPath,
+    change: Mapping[str, Any],
+    written_as: tuple[str, RegionalSettings, str],
+) -> dict[KeyPath, _Taken]:
+    """What is taken of what was typed at a place, and how it is written in the file."""
     member = member_at(path)
     if change["op"] != "set" or member is None:
         return {}
-    typed = change.get("values") or [change.get("value") or ""]
-    return {path: taken_of(member, typed, mark, place)}
+    words = taken_of(member, change.get("values") or [change.get("value") or ""], *written_as)
+    draft.settle()
+    return {path: (words, draft.written(path))}
+
+
+def _after(taken: Mapping[KeyPath, _Taken], gone: Sequence[KeyPath]) -> dict[KeyPath, _Taken]:
+    """What is taken at each place once others were taken out."""
+    moved = ((place_after(path, gone), told) for path, told in taken.items())
+    return {path: told for path, told in moved if path is not None}
 
 
 def _confirm_typed(draft: ProfileDraft, typed: set[KeyPath]) -> None:
@@ -119,12 +138,13 @@ def _confirm_typed(draft: ProfileDraft, typed: set[KeyPath]) -> None:
     typed.clear()
 
 
-def _place(text: str) -> RegionalSettings:
-    """The units that the workshop of a text works in."""
+def _place(text: str) -> tuple[RegionalSettings, str]:
+    """The units that the workshop of a text works in, and its currency."""
     try:
-        return working_place(tables(text))
+        raw = tables(text)
     except ProfileError:
-        return working_place({})
+        raw = {}
+    return working_place(raw), currency_of(raw)
 
 
 def _change(
@@ -132,8 +152,8 @@ def _change(
     path: KeyPath,
     change: Mapping[str, Any],
     written_as: tuple[str, RegionalSettings],
-) -> tuple[Message, ...]:
-    """Make one change, and return what was removed with it.
+) -> TakenOut:
+    """Make one change, and return what was taken out by it.
 
     Parameters
     ----------
@@ -159,7 +179,7 @@ def _change(
         unconfirm(draft, path)
     elif operation != "leave-out":
         raise NoSuchPlace(path)
-    return ()
+    return TakenOut(())
 
 
 def path_of(pointer: str) -> KeyPath:

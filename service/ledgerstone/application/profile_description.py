@@ -16,7 +16,7 @@ from ledgerstone.wording.profile import choice_in, label_in
 from ledgerstone.wording.variants import words_of
 from ledgerstone.workshop.describing import SUBJECT_OF, DescribedTable, DescribedValue, described
 from ledgerstone.workshop.first_quote import FirstStep, is_field
-from ledgerstone.workshop.local_units import local_unit, number_shown
+from ledgerstone.workshop.local_units import currency_of, local_unit, number_shown, unit_shown
 from ledgerstone.workshop.members import Member
 from ledgerstone.workshop.standing import ValueStanding, is_demonstration
 
@@ -66,8 +66,8 @@ def named_values(
             label = label_in(speech.language, entry.member, speech.place)
             item = _item_named(raw, entry.path)
             value = _as_shown(entry, speech)
-            unit = f" {local_unit(entry.member, speech.place)}" if value[-1:].isdigit() else ""
-            yield f"{item}{label}: {value}{unit}".rstrip()
+            unit = unit_shown(entry.member, speech.place, currency_of(raw))
+            yield f"{item}{label}: {value} {unit if value[-1:].isdigit() else ''}".rstrip()
 
 
 def _item_named(raw: JSON, path: KeyPath) -> str:

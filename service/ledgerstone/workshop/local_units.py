@@ -45,6 +45,13 @@ def working_place(raw: Mapping[str, Any]) -> RegionalSettings:
     return place_of(country if isinstance(country, str) else "", Conventions(**units)).at_work()
 
 
+def currency_of(raw: Mapping[str, Any]) -> str:
+    """Return the code of the money that the workshop of a parsed profile takes, if it has one."""
+    identity = raw.get("workshop")
+    found = identity.get("currency") if isinstance(identity, Mapping) else None
+    return found if isinstance(found, str) else ""
+
+
 def local_unit(member: Member, place: RegionalSettings) -> str:
     """Return the unit in which a value is shown, and read where it is entered without one."""
     amount, slash, per = member.unit.partition("/")
@@ -54,6 +61,12 @@ def local_unit(member: Member, place: RegionalSettings) -> str:
     if per and per not in units.values() and units.get(per, per) == per:
         return member.unit
     return f"{units.get(amount, amount)}{slash}{units.get(per, per)}"
+
+
+def unit_shown(member: Member, place: RegionalSettings, currency: str) -> str:
+    """Return the unit beside a value: of money with its currency, ``USD/lb``."""
+    unit = local_unit(member, place)
+    return f"{currency}{unit}" if member.kind == "money" and unit != "%" else unit
 
 
 def is_fraction(text: str) -> bool:

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
-from typing import Any, Final
+from collections.abc import Iterator, Mapping, Sequence
+from typing import Any, Final, NamedTuple
 
 from ledgerstone.errors import ProfileError
 from ledgerstone.json_types import KeyPath
@@ -14,8 +14,18 @@ from ledgerstone.workshop.syntax import tables
 _AN_ITEM: Final = 2  # steps of the path of a pigment
 
 
-def take_out(draft: ProfileDraft, path: KeyPath) -> tuple[Message, ...]:
-    """Leave out a value, a table or an item with what refers to it; return what else was removed.
+class TakenOut(NamedTuple):
+    """What was taken out: the place of each in the order of removal, and what else it took along.
+
+    Each place is as it was once those before it were gone.
+    """
+
+    places: tuple[KeyPath, ...]
+    also: tuple[Message, ...] = ()
+
+
+def take_out(draft: ProfileDraft, path: KeyPath) -> TakenOut:
+    """Leave out a value, a table or an item with what refers to it.
 
     With a cement's own colour go the tiles that were read in it, with a pigment the shades that
     have a dose of it, unless no shade would be left.
@@ -29,9 +39,30 @@ def take_out(draft: ProfileDraft, path: KeyPath) -> tuple[Message, ...]:
     except (ProfileError, AttributeError, IndexError, KeyError, TypeError):
         referring = {}  # what does not read is a fault by itself
     draft.leave_out(path)
-    for each in sorted(referring, reverse=True, key=_places):
+    others = sorted(referring, reverse=True, key=_places)
+    for each in others:
         draft.leave_out(each)
-    return tuple(dict.fromkeys(referring.values()))
+    return TakenOut((path, *others), tuple(dict.fromkeys(referring.values())))
+
+
+def place_after(path: KeyPath, gone: Sequence[KeyPath]) -> KeyPath | None:
+    """Return where a value stands once places were taken out in their order; None if it went too.
+
+    Of a list, the items behind one that is taken out move up.
+    """
+    for place in gone:
+        at = len(place) - 1
+        if path[: at + 1] == place:
+            return None
+        step, out = path[at] if at < len(path) else None, place[-1]
+        if (
+            path[:at] == place[:at]
+            and isinstance(step, int)
+            and isinstance(out, int)
+            and step > out
+        ):
+            path = (*path[:at], step - 1, *path[at + 1 :])
+    return path
 
 
 def _places(path: KeyPath) -> tuple[int, ...]:

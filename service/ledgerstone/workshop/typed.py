@@ -12,7 +12,7 @@ from typing import Final
 from ledgerstone.workshop._as_toml import LINE_WIDTH
 from ledgerstone.workshop.countries import RegionalSettings
 from ledgerstone.workshop.entries import entry_of, middle_taken, postcodes_of
-from ledgerstone.workshop.local_units import is_fraction, local_unit, with_unit
+from ledgerstone.workshop.local_units import is_fraction, local_unit, unit_shown, with_unit
 from ledgerstone.workshop.measures import canonical, without_thing
 from ledgerstone.workshop.members import Member, MemberKind
 from ledgerstone.workshop.numerals import number_of
@@ -50,19 +50,21 @@ def toml_of(member: Member, value: str, mark: str, place: RegionalSettings) -> s
     return _number_written(member, value, mark, place)
 
 
-def taken_of(member: Member, typed: Sequence[str], mark: str, place: RegionalSettings) -> str:
+def taken_of(
+    member: Member, typed: Sequence[str], mark: str, place: RegionalSettings, currency: str
+) -> str:
     """Return what is taken of a span, with its unit, or the months of a year; else nothing."""
+    unit = unit_shown(member, place, currency)
     if member.name == WARMTH_KEY:
         months = months_of(typed, mark, place.country)
-        return "" if list(months) == list(typed) else _with_unit("; ".join(months), member, place)
+        return "" if list(months) == list(typed) else _in_unit("; ".join(months), unit)
     if member.kind not in _NUMBERS or len(typed) != 1:
         return ""
     taken = middle_taken(typed[0], member, mark)
-    return "" if taken is None else _with_unit(taken, member, place)
+    return "" if taken is None else _in_unit(taken, unit)
 
 
-def _with_unit(taken: str, member: Member, place: RegionalSettings) -> str:
-    unit = local_unit(member, place)
+def _in_unit(taken: str, unit: str) -> str:
     return f"{taken} {unit}".rstrip() if taken[-1:].isdigit() and unit != "d" else taken
 
 

@@ -28,12 +28,13 @@ SMALL_PRICES: Final = frozenset(
         ("palette", "extra_per_m3"),
         ("shade", "bases", "extra_per_m3"),
         ("tent", "price_per_day"),
-        ("services", "cover_least"),
+        *(("services", key) for key in ("cover_least", "cover_percent")),
         ("sample", "always_from"),
         (*WAYS, "price"),
     }
 )
-# What else of tables that hold prices may stand: common practice, no source. None is a price.
+# What else of tables that hold prices may stand: common practice, no source. None is a
+# price; numbers among them count in the same five hundredths.
 USUAL_PLACES: Final = frozenset(
     {
         *(("recipe", key) for key in ("name", "cement")),
@@ -41,7 +42,6 @@ USUAL_PLACES: Final = frozenset(
         *(("recipe", "face_coat", key) for key in ("thickness_mm", "without")),
         *(("sample", key) for key in ("litres", "ready_days", "yes_days")),
         ("rates", "steel_kg_per_m2"),
-        ("services", "cover_percent"),
         ("palette", "by_eye"),
         ("mixer", "minutes_per_batch"),
         ("packing", "pallet", "crate", "pieces"),
