@@ -1,6 +1,7 @@
 """Whose each value of a profile is: the maker's own, a usual one, or still the demonstration's."""
 
 import io
+import re
 import tomllib
 from decimal import Decimal
 from pathlib import Path
@@ -10,15 +11,17 @@ import pytest
 from ledgerstone.cli import profiles
 from ledgerstone.errors import ProfileError
 from ledgerstone.json_types import KeyPath
-from ledgerstone.wording import english
+from ledgerstone.wording import english, speech_in
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile, read_profile
 from ledgerstone.workshop.confirming import confirm
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.loader import starting_tables
 from ledgerstone.workshop.standing import PRICED_TABLES, RESTS_ON, is_priced, standings
 from ledgerstone.workshop.starting import profile_text_of, starting_profile, without_maker
+from ledgerstone.workshop.summary import open_values
 from ledgerstone.workshop.syntax import tables
 from ledgerstone.workshop.usual_values import is_small_price
+from support.page_texts import workshop_text
 
 
 @pytest.fixture(scope="module")
@@ -120,6 +123,10 @@ def test_a_profile_with_its_prices_confirmed_is_no_trial(started: str) -> None:
     assert not left.trial
     assert {"table", "mixer", "pigments", "reply"} <= set(dict(left.tables))
     assert left.still_invented("pigments")  # so no shade is told as read from a tile
+    for language in ("en", "de"):  # prices that nobody gave may stand: no one says "all are yours"
+        said = speech_in(language).say(list(open_values(read_profile(draft.text)))[-1])
+        assert said == workshop_text("outcome.honest", language)
+        assert re.search(r"\bsmall\b|\bkleine\b", said)
 
 
 @pytest.mark.parametrize(

@@ -26,6 +26,7 @@ from support.profile_form import begun, started
 SERVED: Final = {"GB": "HR9 7XX", "DE": "D-83646", "US": "98801-1234"}  # in an area of each
 HALF_AS_MUCH_AGAIN: Final = Decimal("1.5")
 MOVING: Final = {("rates", "steel_kg_per_m2"), ("mixer", "minutes_per_batch")}  # mass and hours
+COUNTED: Final = ("price-making", "price-cover")
 MOST_PERCENT: Final = 5.0  # of the net price
 
 
@@ -83,11 +84,13 @@ def orders(workshop: Workshop) -> Iterator[Members]:
 
 
 def net(order: Members, workshop: Workshop) -> Decimal:
-    """The price of an order before tax, before it is rounded or raised to the least one."""
+    """The price before tax and the carrier, before it is rounded or raised to the least one."""
     context = QuoteContext(workshop, date(2026, 11, 25), Tokens(("x" * 40,)))
     answer = answer_order(order, context, search=False, savings=False)
     assert isinstance(answer, Quote), answer
-    return sum((line.amount for line in answer.price.lines[:3]), Decimal(0))
+    lines = [line for line in answer.price.lines if line.label.name in COUNTED]
+    assert len(lines) == 3 + (order["delivery"]["kind"] == "pallet")
+    return sum((line.amount for line in lines), Decimal(0))
 
 
 @pytest.mark.parametrize("country", SERVED)

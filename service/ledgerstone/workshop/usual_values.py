@@ -39,7 +39,7 @@ USUAL_PLACES: Final = frozenset(
     {
         *(("recipe", key) for key in ("name", "cement")),
         ("recipe", "constituents", "name"),
-        *(("recipe", "face_coat", key) for key in ("thickness_mm", "without")),
+        ("recipe", "face_coat", "without"),
         *(("sample", key) for key in ("litres", "ready_days", "yes_days")),
         ("rates", "steel_kg_per_m2"),
         ("palette", "by_eye"),

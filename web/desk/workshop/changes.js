@@ -2,6 +2,7 @@ const NAME = "ledgerstone.workshop.1";
 /** @type {{values: string[], hours: number[]}} */
 const NONE = { values: [], hours: [] };
 
+/** Changes not saved yet, kept on this device. */
 export class Changes {
   /** @param {Profile} profile the file as it is */
   constructor(profile) {
@@ -17,7 +18,7 @@ export class Changes {
     this.file = profile.file;
   }
 
-  /** @param {Profile} profile */
+  /** The file has these values now. @param {Profile} profile */
   compare({ values = [], tables = [] }) {
     this.was = new Map(values.map((one) => [one.pointer, written(one)]));
     this.tables = new Set(tables.map(({ pointer }) => pointer));
@@ -48,12 +49,12 @@ export class Changes {
     return op === "mix-from-bags" || (op === "leave-out" && /^\/(pigments|shade\/bases)\/\d+$/.test(pointer));
   }
 
-  /** @param {string} at */
+  /** Whether a value is changed at a place. @param {string} at */
   has(at) {
     return this.list.some(({ op, pointer }) => pointer === at && !op.endsWith("confirm"));
   }
 
-  /** @param {Change} change */
+  /** A tick that is taken off again is no change. @param {Change} change */
   push(change) {
     const other = { confirm: "unconfirm", unconfirm: "confirm" }[change.op];
     const at = this.list.map(({ op, pointer }) => op === other && pointer === change.pointer).lastIndexOf(true);
@@ -62,7 +63,7 @@ export class Changes {
     this.keep();
   }
 
-  /** @param {Change} change */
+  /** The last change, in the place of those of its kind. @param {Change} change */
   put(change) {
     this.list = [...this.list.filter(({ op }) => op !== change.op), change];
     this.keep();
@@ -85,7 +86,7 @@ export class Changes {
     this.keep();
   }
 
-  /** @param {Profile} profile */
+  /** The file has them all. @param {Profile} profile */
   clear(profile) {
     this.fitted = { values: this.told.values, hours: profile.jobs.map((job) => job.hands_hours ?? 0) };
     this.compare(profile);

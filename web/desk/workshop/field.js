@@ -6,6 +6,7 @@ const NUMBERS = ["number", "whole", "money"];
 const LISTS = ["numbers", "wholes", "words"];
 
 /**
+ * One value: label, control, whose it is.
  * @param {ProfileValue} value
  * @param {{currency: string, entered: (value: string | string[] | null) => void, confirmed: (yes: boolean) => void}} told
  */
@@ -26,7 +27,7 @@ export function field(value, told) {
   return place;
 }
 
-/** @param {string} pointer */
+/** The control's id. @param {string} pointer */
 export function idOf(pointer) {
   return `v${pointer.replace(/[^\w]/g, "-")}`;
 }
@@ -127,7 +128,7 @@ function choices(value, id, entered) {
   return group;
 }
 
-/** @param {ProfileValue} value */
+/** A value in words. @param {ProfileValue} value */
 export function named(value) {
   if (value.kind === "day" && !Number.isNaN(Date.parse(value.value ?? ""))) return day(value.value ?? "");
   if (value.kind === "yes-no" && value.value) return say(`yesno.${value.value}`);

@@ -10,7 +10,7 @@ const HOURS = "hours";
 const BAG = "/recipe/bag";
 const NEAR = 0.01;
 
-/** @param {Form} form */
+/** The shortest way to a first quote. @param {Form} form */
 export function firstQuote(form) {
   return make("div", {}, make("p", { class: "hint" }, say("first.intro")), ...form.profile.steps.map((step) => section(form, step)));
 }
@@ -24,7 +24,7 @@ function section(form, step) {
   return make("section", { class: "sheet table", id: `step-${step.name}` }, title, ...bags, row, ...(step.name === HOURS ? hours(form) : []), ...others(form, step), ...(step.name === "lifting" ? [make("p", {}, make("a", { class: "way", href: "#/handling/ways" }, say("first.way")))] : []), make("div", { class: "rest" }));
 }
 
-/** @param {Form} form @param {ProfileValue} value */
+/** A value's label, with the name of its item. @param {Form} form @param {ProfileValue} value */
 export function said(form, { pointer, label }) {
   const title = titled(form, around(form, pointer));
   return title ? `${title}: ${label}` : label;
@@ -70,11 +70,11 @@ export function isLast(form, { pointer, kind, needed }) {
   return kind === "item" ? items.length < 2 && form.tables().some((one) => one.pointer === parent(pointer) && one.needed) : needed;
 }
 
-/** @param {Form} form */
+/** One tick puts a bag in the place of a recipe's parts. @param {Form} form */
 function fromBags(form) {
   const ticked = form.workshop.changes.list.some(({ op }) => op === "mix-from-bags");
   const isBag = form.tables().some(({ pointer, there }) => pointer === BAG && there);
-  const trust = isBag ? [make("p", { class: "hint" }, say("first.bag-trust"))] : [];
+  const trust = isBag ? untested(form) : [];
   if (!ticked && isBag) return trust;
   const box = make("input", { type: "checkbox", id: "from-bags" });
   box.checked = ticked;
@@ -82,7 +82,15 @@ function fromBags(form) {
   return [make("p", { class: "ticks" }, make("label", { class: "tick" }, box, make("span", {}, say("first.bags")))), ...trust];
 }
 
-/** @param {Form} form */
+/** What an untested mix is trusted with, where no strip was broken yet. @param {Form} form */
+function untested(form) {
+  const values = form.values("/concrete");
+  const percent = values.find(({ pointer }) => pointer === "/concrete/untested_percent");
+  const isTested = values.some(({ pointer }) => pointer.startsWith("/concrete/tested/"));
+  return percent && Number(percent.value) < 100 && !isTested ? [make("p", { class: "hint" }, say("first.bag-trust", { percent: named(percent) }))] : [];
+}
+
+/** How long each typical job takes. @param {Form} form */
 function hours(form) {
   const { values: told } = form.workshop.changes.told;
   const fields = form.workshop.jobs.map((job, i) => {
@@ -121,7 +129,7 @@ function markJobs(form) {
   form.place.querySelector("#refit")?.toggleAttribute("hidden", !stale);
 }
 
-/** @param {Form} form */
+/** What is done by now, and what one tick confirms. @param {Form} form */
 export function markSteps(form) {
   const values = new Map(form.values("").map((value) => [value.pointer, value]));
   for (const place of elements(form.place, "[data-shows]")) {

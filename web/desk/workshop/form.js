@@ -6,6 +6,7 @@ import { depth, parent } from "./local.js";
 
 const SUBJECTS = [FIRST, "you", "money", "mould", "concrete", "shades", "hours", "finishes", "delivery", "days"];
 
+/** The profile by subject. */
 export class Form {
   /** @param {Workshop} workshop */
   constructor(workshop) {
@@ -13,7 +14,7 @@ export class Form {
     this.place = /** @type {HTMLFormElement} */ (document.querySelector("#subject"));
     this.subject = "";
     this.drawn = "";
-    /** @type {Map<string, number>} */
+    /** @type {Map<string, number>} how far each subject was scrolled */
     this.scrolled = new Map();
     this.faults = new Faults(this);
   }
@@ -55,7 +56,7 @@ export class Form {
     window.scrollTo(0, this.scrolled.get(subject) ?? 0);
   }
 
-  /** @param {ProfileTable[]} tables */
+  /** Whether these are the tables that are drawn. @param {ProfileTable[]} tables */
   isDrawn(tables) {
     return this.drawn === drawing(tables);
   }
@@ -96,7 +97,7 @@ export class Form {
     await this.workshop.made({ op: yes ? "confirm" : "unconfirm", pointer });
   }
 
-  /** @param {string} pointer */
+  /** Every value of a table, and of what is in it. @param {string} pointer */
   values(pointer) {
     return (this.profile.values ?? []).filter((one) => one.pointer.startsWith(`${pointer}/`));
   }
@@ -162,7 +163,7 @@ export class Form {
     return table !== undefined;
   }
 
-  /** @param {string} pointer */
+  /** Open what holds a place and give it the focus. @param {string} pointer */
   focus(pointer) {
     const at = this.place.querySelector(`[data-pointer="${CSS.escape(pointer)}"]`);
     if (!at) return false;
@@ -171,6 +172,7 @@ export class Form {
     return true;
   }
 
+  /** Show beside each value its fault and standing. */
   mark() {
     this.faults.show();
     for (const value of this.profile.values ?? []) {
@@ -187,7 +189,7 @@ function drawing(tables) {
 }
 
 /** @param {HTMLElement} place @returns {() => void} gives the focus to the control of the same id */
-function focusedIn(place) {
+export function focusedIn(place) {
   const active = /** @type {HTMLInputElement | null} */ (place.contains(document.activeElement) ? document.activeElement : null);
   const { id, selectionStart: at } = active ?? { id: "", selectionStart: null };
   return () => {

@@ -1,4 +1,4 @@
-/** @param {Profile} profile @param {string} pointer @param {string | string[] | null} now @param {boolean} isChange @returns {Profile} */
+/** A value as it was typed. @param {Profile} profile @param {string} pointer @param {string | string[] | null} now @param {boolean} isChange @returns {Profile} */
 export function entered(profile, pointer, now, isChange) {
   const typed = Array.isArray(now) ? { value: undefined, values: now } : { value: now ?? undefined, values: undefined };
   const taken = (/** @type {any} */ one) => ({ ...one, ...typed, isTyped: true, before: one.before ?? one.standing, standing: isChange ? "yours" : (one.before ?? one.standing) });
@@ -40,7 +40,7 @@ function movedUp(pointer, gone) {
   return Number(index) > Number(gone.slice(list.length)) ? [list + (Number(index) - 1), ...inner].join("/") : pointer;
 }
 
-/** @param {string} pointer */
+/** How many steps a place is below the profile. @param {string} pointer */
 export function depth(pointer) {
   return pointer.split("/").length - 1;
 }

@@ -4,6 +4,7 @@ import { saved } from "../files.js";
 import { capital } from "./field.js";
 import { said } from "./first.js";
 
+/** What comes of the changes, and saving. */
 export class Outcome {
   /** @param {Workshop} workshop */
   constructor(workshop) {
@@ -11,7 +12,7 @@ export class Outcome {
     this.place = one("#outcome-place");
   }
 
-  /** @param {string} words */
+  /** What is being done about the changes; "" once they are. @param {string} words */
   busy(words) {
     const place = one("#busy");
     if (place.textContent !== words) place.textContent = words;
@@ -99,7 +100,7 @@ export class Outcome {
     return make("div", {}, counted, make("div", { class: "keep" }, ...(writable ? [save] : []), download, undo));
   }
 
-  /** @param {string} file */
+  /** The file with all that was entered: an answer on its way is waited for. @param {string} file */
   async download(file) {
     if (!(await this.workshop.trying.newest())) return;
     saved(new Blob([this.workshop.profile.text], { type: "application/toml" }), file);

@@ -3,7 +3,7 @@ import { documentIn, fillWords, LOCALES, one, saidIn, say, setPlace, setWords, s
 import { KeyForm } from "../access.js";
 import { DeskService, Refused } from "../service.js";
 import { Changes } from "./changes.js";
-import { Form } from "./form.js";
+import { focusedIn, Form } from "./form.js";
 import { applied, entered } from "./local.js";
 import { Outcome } from "./outcome.js";
 import { Trying } from "./trying.js";
@@ -19,13 +19,14 @@ export class Workshop {
     this.before = [];
     /** @type {TypicalJob[]} what the last state without a fault came to */
     this.sound = [];
+    this.held = 0; // what is under way during which nothing is entered
     this.lost = 0; // changes that the service could not make, since the last one that was made here
     this.outcome = new Outcome(this);
     this.form = new Form(this);
     this.trying = new Trying(this);
   }
 
-  /** With a fault those of the last state without one. */
+  /** What typical jobs come to: with a fault those of the last state without one. */
   get jobs() {
     return this.profile.jobs.length ? this.profile.jobs : this.sound;
   }
@@ -48,7 +49,7 @@ export class Workshop {
     return this.service.ask("v1/workshop", { version: this.profile.version, changes, ...how }, signal);
   }
 
-  /** @param {string} pointer @param {string | string[] | null} value */
+  /** A value was entered: it is tried once the typing rests. @param {string} pointer @param {string | string[] | null} value */
   entered(pointer, value) {
     this.lost = 0;
     this.changes.set(pointer, value);
@@ -58,26 +59,36 @@ export class Workshop {
   }
 
   /** @param {Change} change of tables, items or whose they are; true once it was tried */
-  async made(change) {
+  made(change) {
     this.lost = 0;
     this.changes.push(change);
     this.profile = applied(this.profile, change);
     this.outcome.show(this.profile);
-    if (!this.changes.reaches(change)) return this.trying.now(true);
-    this.form.place.inert = true; // its places are about to move
+    return this.changes.reaches(change) ? this.hold(() => this.trying.now(true)) : this.trying.now(true);
+  }
+
+  /** Take a change back, with those that only follow from it. @param {Change["op"]} op @param {string} within */
+  unmade(op, within) {
+    this.changes.without(op, within);
+    return this.hold(() => this.again());
+  }
+
+  /** Let nothing be entered while places move or a file is written. @template Done @param {() => Promise<Done>} does */
+  async hold(does) {
+    const { place } = this.form;
+    const back = focusedIn(place);
+    this.held += 1;
+    place.inert = true;
     try {
-      return await this.trying.now(true);
+      return await does();
     } finally {
-      this.form.place.inert = false;
+      this.held -= 1;
+      place.inert = this.held > 0;
+      if (!this.held) back();
     }
   }
 
-  /** @param {Change["op"]} op @param {string} within */
-  unmade(op, within) {
-    this.changes.without(op, within);
-    return this.again();
-  }
-
+  /** Try all changes, and redraw the form. */
   async again() {
     if (await this.trying.now(true)) this.form.build();
   }
@@ -92,9 +103,12 @@ export class Workshop {
     this.outcome.show(this.profile);
   }
 
-  /** Write it where the service may; nothing is entered meanwhile. */
-  async save() {
-    this.form.place.inert = true;
+  /** Write it where the service may. */
+  save() {
+    return this.hold(() => this.written());
+  }
+
+  async written() {
     await this.trying.rest();
     this.outcome.busy(say("outcome.working"));
     const done = await this.tried(async () => {
@@ -105,7 +119,6 @@ export class Workshop {
       }
       this.take(profile);
     });
-    this.form.place.inert = false;
     this.outcome.busy("");
     this.outcome.announce(done && this.profile.saved ? say("outcome.saved") : "");
   }
@@ -120,7 +133,7 @@ export class Workshop {
     await this.again();
   }
 
-  /** Do what may fail. @param {() => Promise<void>} does */
+  /** Do what may fail, and say what is amiss. @param {() => Promise<void>} does */
   async tried(does) {
     const fault = one("#trouble");
     try {

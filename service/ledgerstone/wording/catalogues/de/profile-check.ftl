@@ -73,7 +73,10 @@ check-strips-tested = { $count ->
     [one] { $count } Streifen geprüft
    *[other] { $count } Streifen geprüft
 }
-check-untested = { $percent } von EN 1992
+check-untested = { $country ->
+    [US] { $percent } der Festigkeitsklasse
+   *[other] { $percent } von EN 1992
+}
 check-area = { $name } ({ $count ->
     [one] { $count } Anfang von Postleitzahlen
    *[other] { $count } Anfänge von Postleitzahlen
@@ -118,7 +121,7 @@ check-invented-table = { $label } ([{ $table }]), { $count ->
    *[other] { $count } Werte
 }: { $rests }.
 check-confirm = Ändern Sie sie, oder schreiben Sie standing = "yours" in eine Tabelle (in [offer] whose = "yours"), sobald stimmt, was da steht.
-check-honest = Keine Antwort ist ein Probelauf: Preise, Stunden, Tage, Liefergebiete, Farbtöne und Hebezeug sind die Ihren. Was hier steht, darf vorerst so bleiben.
+check-honest = Keine Antwort ist ein Probelauf: Preise, Stunden, Tage, Liefergebiete, Farbtöne und Hebezeug sind die Ihren, oder Sie sagten, dass sie stimmen, oder es sind kleine Werte, die bleiben dürfen.
 check-trial = Solange Preise, Stunden, Tage, Liefergebiete, Farbtöne oder Hebezeug erfunden sind, ist jede Antwort ein Kostenvoranschlag, der sagt, dass er ein Probelauf ist. Sie stehen in { $tables }.
 
 check-looks = Einen zweiten Blick wert:

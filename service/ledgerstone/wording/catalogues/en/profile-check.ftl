@@ -73,7 +73,10 @@ check-strips-tested = { $count ->
     [one] { $count } strip tested
    *[other] { $count } strips tested
 }
-check-untested = { $percent } of its strength class
+check-untested = { $country ->
+    [US] { $percent } of its strength class
+   *[other] { $percent } of EN 1992
+}
 check-area = { $name } ({ $count ->
     [one] { $count } beginning of postcodes
    *[other] { $count } beginnings of postcodes
@@ -118,7 +121,7 @@ check-invented-table = { $label } ([{ $table }]), { $count ->
    *[other] { $count } values
 }: { $rests }.
 check-confirm = Change them, or write standing = "yours" in a table (in [offer] whose = "yours") once what stands there is right.
-check-honest = No answer is a trial: prices, hours, days, areas, shades and lifts are yours. What is listed here may stay as it is for now.
+check-honest = No answer is a trial: prices, hours, days, areas, shades and lifts are yours, or you said that they are right, or they are small ones that may stay.
 check-trial = While prices, hours, days, areas, shades or lifts are invented, every answer is an estimate headed as a trial. They are in { $tables }.
 
 check-looks = Worth a second look:

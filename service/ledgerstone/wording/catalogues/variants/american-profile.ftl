@@ -91,7 +91,7 @@ WordChoice =
     .here = the word that is said in its place: bench top
 
 ConcreteSettings =
-    .untested_percent = share of the strength of its class that is trusted untested: 100 by the standard, less for bagged, fiber or heavily pigmented mixes
+    .untested_percent = share of the strength of its class that is trusted untested: less than 100 for bagged, fiber or heavily pigmented mixes
     .partial_factor = what the strength of concrete is divided by, for safety
     .accidental_factor = what the strength of concrete is divided by, for accidents
 

@@ -28,11 +28,11 @@ first =
     .others = So wird gerechnet. Beträge ändern Sie hier, anderes unter seiner Überschrift.
     .behind = Worauf das beruht
     .rest = { $n ->
-        [one] Der eine Wert, der hier bleibt (umrahmt oder fett), stimmt für mich
-       *[other] Die { $n } Werte, die hier bleiben (umrahmt oder fett), stimmen für mich
+        [one] Der eine noch offene Wert (umrahmt oder fett) stimmt für mich
+       *[other] Die { $n } noch offenen Werte (umrahmt oder fett) stimmen für mich
     }
     .bags = Ich mische Sackware und wiege nicht Zement und Sand ab
-    .bag-trust = Bis Sie Streifen davon brechen (unter „Beton“), gelten 70 % der Festigkeit: Dünne Platten mit Becken müssen dann vielleicht dicker sein.
+    .bag-trust = Bis Sie Streifen davon brechen (unter „Beton“), gelten { $percent } % der Festigkeit: Dünne Platten mit Becken müssen dann vielleicht dicker sein.
     .way = Einen Kran oder Kipptisch dazunehmen
     .hours = Wie viele Arbeitsstunden brauchen Sie für diese Stücke, vom Auftrag bis sie verpackt sind? Eines genügt, drei sind besser. Die Stunden jedes Schritts folgen in einem Verhältnis, möglichst nah an allen dreien.
     .job = { $job }, in Stunden
@@ -85,8 +85,8 @@ outcome =
     .table = ({ $n }): { $says }.
     .trial = Solange Preise, Stunden, Tage, Liefergebiete, Farbtöne oder Hebezeug erfunden sind, sagt jede Antwort, dass sie ein Probelauf ist.
     .holding = Was noch einen Probelauf daraus macht:
-    .others = Kein Preis, Tag, Liefergebiet, Farbton und kein Heben wartet auf sie. Was davon abhängt:
-    .honest = Preise, Stunden, Tage, Liefergebiete, Farbtöne und Hebezeug sind die Ihren oder stimmen, wie Sie sagten: keine Antwort ist ein Probelauf.
+    .others = Deshalb ist keine Antwort ein Probelauf. Davon hängt ab:
+    .honest = Keine Antwort ist ein Probelauf: Preise, Stunden, Tage, Liefergebiete, Farbtöne und Hebezeug sind die Ihren, oder Sie sagten, dass sie stimmen, oder es sind kleine Werte, die bleiben dürfen.
     .earlier = Etwas ist zu berichtigen: Diese Zahlen gelten für den letzten Stand ohne Fehler.
     .changes = { $n ->
         [one] Eine Änderung ist noch nicht gespeichert.

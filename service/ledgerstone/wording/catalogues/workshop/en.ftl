@@ -28,11 +28,11 @@ first =
     .others = Used so. Change amounts here, the rest under its heading.
     .behind = What this rests on
     .rest = { $n ->
-        [one] The one value left here (framed or in bold) is right for me
-       *[other] The { $n } values left here (framed or in bold) are right for me
+        [one] The one value still open here (framed or in bold) is right for me
+       *[other] The { $n } values still open here (framed or in bold) are right for me
     }
     .bags = I mix from bags, and do not weigh out cement and sand
-    .bag-trust = Until you break strips of it (under Concrete) 70% of its strength is trusted: thin tops with a sink may have to be thicker.
+    .bag-trust = Until you break strips of it (under Concrete) { $percent }% of its strength is trusted: thin tops with a sink may have to be thicker.
     .way = Add a hoist or a table that tilts
     .hours = How many hours of work do these jobs take you, from the order until they are packed? One is enough, three are better. Every step’s hours follow in one proportion, to come near all three.
     .job = { $job }, in hours
@@ -85,8 +85,8 @@ outcome =
     .table = ({ $n }): { $says }.
     .trial = While prices, hours, days, areas, shades or lifts are invented, every answer says that it is a trial.
     .holding = What still keeps it a trial:
-    .others = No price, day, area, shade or lift waits for them. What rests on them:
-    .honest = Prices, hours, days, areas, shades and lifts are yours, or you said that they are right: no answer is a trial.
+    .others = No answer is a trial because of these. They affect:
+    .honest = No answer is a trial: prices, hours, days, areas, shades and lifts are yours, or you said that they are right, or they are small ones that may stay.
     .earlier = There is a fault: these figures are of the last state without one.
     .changes = { $n ->
         [one] One change is not saved yet.
