@@ -125,21 +125,44 @@ def test_a_tick_while_it_works_out_what_was_taken_out_is_kept(
     expect(page.locator("#busy")).to_be_hidden()
     expect(page.locator("#step-looks .done")).not_to_be_empty()
     assert refused == []
+    context.close()
 
-    page.goto(f"{own_service.url}desk/workshop#shades")
+
+def test_nothing_is_entered_while_places_move(
+    chromium: Browser, own_service: Served, profile: Path
+) -> None:
+    """A pigment goes with its shades, a recipe gives way to a bag and is back: the form waits."""
+    assert profile.exists()
+    context, page = at_form(chromium, own_service, "#shades", **OREGON)
+    form = page.locator("#subject")
+
+    def answer_late(route: Route) -> None:
+        page.wait_for_timeout(500)
+        route.continue_()
+
     names = page.locator('[data-pointer^="/palette/"][data-pointer$="/name"] input')
     names.last.wait_for(state="attached")
     was = [one.input_value() for one in names.all()]
     pigments = page.locator('section[data-pointer="/pigments"] > details')
     pigments.first.locator("> summary").click()
+    expect(page.locator("#outcome tr")).to_have_count(3)
     page.route("**/v1/workshop", answer_late)
     pigments.first.get_by_role("button", name=workshop_text("table.remove")).last.click()
-    expect(page.locator("#subject")).to_have_attribute("inert", "")  # its shades go with it
-    expect(page.locator("#subject")).not_to_have_attribute("inert", "")
-    page.unroute("**/v1/workshop")
+    expect(form).to_have_attribute("inert", "")  # its shades go with it
+    expect(form).not_to_have_attribute("inert", "")
     left = [one.input_value() for one in names.all()]
     assert left == [name for name in was if name in left]
     assert 0 < len(left) < len(was)
+    page.get_by_role("link", name=workshop_text("subject.first")).click()
+    bags = page.locator("#from-bags")
+    trust = page.get_by_text(workshop_text("first.bag-trust", percent=70))
+    for is_ticked in (True, False):
+        bags.set_checked(is_ticked)
+        expect(form).to_have_attribute("inert", "")
+        expect(form).not_to_have_attribute("inert", "")
+        expect(bags).to_be_focused()
+        expect(trust).to_have_count(int(is_ticked))
+    page.unroute("**/v1/workshop")
     context.close()
 
 

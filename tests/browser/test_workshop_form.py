@@ -12,7 +12,7 @@ from ledgerstone.api.keeping import backup_folder
 from ledgerstone.terms import trial_message
 from ledgerstone.wording import english
 from ledgerstone.workshop.loader import DEMONSTRATION, load_profile
-from ledgerstone.workshop.starting import profile_text_of, without_maker
+from ledgerstone.workshop.starting import profile_text_of, starting_profile, without_maker
 from support.page_texts import workshop_text
 from support.page_waits import PATIENCE_MS
 
@@ -23,10 +23,21 @@ WIDTHS = (390, 1440)
 
 @pytest.fixture
 def profile(own_service: Served, tmp_path: Path) -> Path:
-    """A workshop's own new file, of three areas, and a service of it that may write it."""
-    file = tmp_path / "workshop.toml"
-    several = without_maker(load_profile(DEMONSTRATION))
-    file.write_text(profile_text_of(several), encoding="utf-8")
+    """A workshop's own new file, and a service of it that may write it."""
+    text = starting_profile(load_profile(DEMONSTRATION))
+    return _written(own_service, tmp_path / "workshop.toml", text)
+
+
+@pytest.fixture
+def three_areas(own_service: Served, tmp_path: Path) -> Path:
+    """The file of a workshop that delivers to three areas by now, as the example does."""
+    text = profile_text_of(without_maker(load_profile(DEMONSTRATION)))
+    return _written(own_service, tmp_path / "workshop.toml", text)
+
+
+def _written(own_service: Served, file: Path, text: str) -> Path:
+    """A profile's file with a text, of which a service is started that may write it."""
+    file.write_text(text, encoding="utf-8")
     own_service.also = {"LEDGERSTONE_WORKSHOP": str(file), "LEDGERSTONE_WORKSHOP_WRITABLE": "1"}
     own_service.start()
     return file
@@ -95,7 +106,7 @@ def download_and_save(page: Page, profile: Path) -> None:
 
 
 def test_a_maker_fills_the_profile_in(
-    chromium: Browser, own_service: Served, profile: Path, no_violations: Look
+    chromium: Browser, own_service: Served, three_areas: Path, no_violations: Look
 ) -> None:
     """Hours change jobs' prices, a fault stands at its field, a tick confirms, and all is kept."""
     context = chromium.new_context(locale="en-GB", viewport=PHONE, accept_downloads=True)  # type: ignore[arg-type]  # a size
@@ -134,7 +145,7 @@ def test_a_maker_fills_the_profile_in(
     tick_a_table(page)
     tick_a_list(page)
     add_and_take_out_an_area(page)
-    download_and_save(page, profile)
+    download_and_save(page, three_areas)
     assert faults == []
     context.close()
 
@@ -181,7 +192,7 @@ def test_a_download_holds_what_was_typed_a_moment_before(
 
 
 def test_what_is_typed_stays_while_the_service_is_busy(
-    chromium: Browser, own_service: Served, profile: Path
+    chromium: Browser, own_service: Served, three_areas: Path
 ) -> None:
     """It is kept through other subjects and a refusal, is tried again by itself, and is saved."""
     context, page = _at_width(chromium, 1280)
@@ -217,12 +228,12 @@ def test_what_is_typed_stays_while_the_service_is_busy(
     expect(page.locator("#outcome")).to_contain_text("2 changes")
     page.get_by_role("button", name="Save", exact=True).click()
     expect(page.locator("#status")).to_have_text(re.compile("Saved"))
-    assert "set_up = 2.75" in profile.read_text(encoding="utf-8")
+    assert "set_up = 2.75" in three_areas.read_text(encoding="utf-8")
     page.get_by_role("link", name=workshop_text("subject.hours")).click()
     set_up.fill("2.5")  # what the file had before is a change again
     page.get_by_role("button", name="Save", exact=True).click()
     expect(page.locator("#outcome")).to_contain_text("Saved")
-    assert "set_up = 2.5" in profile.read_text(encoding="utf-8")
+    assert "set_up = 2.5" in three_areas.read_text(encoding="utf-8")
     context.close()
 
 
