@@ -140,7 +140,7 @@ def test_nothing_is_entered_while_places_move(
         page.wait_for_timeout(500)
         route.continue_()
 
-    names = page.locator('[data-pointer^="/palette/"][data-pointer$="/name"] input')
+    names = page.locator('[data-pointer^="/palette/"][data-pointer$="/name"] > input')
     names.last.wait_for(state="attached")
     was = [one.input_value() for one in names.all()]
     pigments = page.locator('section[data-pointer="/pigments"] > details')
