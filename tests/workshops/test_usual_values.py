@@ -13,6 +13,7 @@ from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.json_types import KeyPath, Members
+from ledgerstone.message import Message
 from ledgerstone.quote import Quote
 from ledgerstone.workshop import Workshop, read_profile
 from ledgerstone.workshop.editing import ProfileDraft
@@ -88,7 +89,11 @@ def net(order: Members, workshop: Workshop) -> Decimal:
     context = QuoteContext(workshop, date(2026, 11, 25), Tokens(("x" * 40,)))
     answer = answer_order(order, context, search=False, savings=False)
     assert isinstance(answer, Quote), answer
-    lines = [line for line in answer.price.lines if line.label.name in COUNTED]
+    lines = [
+        line
+        for line in answer.price.lines
+        if isinstance(line.label, Message) and line.label.name in COUNTED
+    ]
     assert len(lines) == 3 + (order["delivery"]["kind"] == "pallet")
     return sum((line.amount for line in lines), Decimal(0))
 
