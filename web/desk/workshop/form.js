@@ -172,7 +172,6 @@ export class Form {
     return true;
   }
 
-  /** Show beside each value its fault and standing. */
   mark() {
     this.faults.show();
     for (const value of this.profile.values ?? []) {
