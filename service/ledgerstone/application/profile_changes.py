@@ -97,11 +97,18 @@ def changed(
     if faults:
         raise NotUnderstood.of(faults)
     _confirm_typed(draft, typed)
+    also = tuple(dict.fromkeys(removed))
+    return ChangedProfile(draft.text, fitted, also, _still_there(taken, draft))
+
+
+def _still_there(
+    taken: Mapping[KeyPath, _Taken], draft: ProfileDraft
+) -> tuple[tuple[KeyPath, str], ...]:
+    """What is taken of the spans that no later change wrote over."""
     draft.settle()
-    spans = tuple(
+    return tuple(
         (path, words) for path, (words, toml) in taken.items() if draft.written(path) == toml
     )
-    return ChangedProfile(draft.text, fitted, tuple(dict.fromkeys(removed)), spans)
 
 
 def _taken(

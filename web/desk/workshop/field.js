@@ -49,7 +49,7 @@ function describe(control, id) {
 }
 
 /** @param {ProfileValue} value @param {string} currency */
-function unitOf({ kind, unit, label }, currency) {
+export function unitOf({ kind, unit, label }, currency) {
   if (kind === "money") return unit === "%" ? unit : `${currency}${unit}`;
   if (unit !== "d") return unit;
   const days = say("measure.days");
@@ -72,7 +72,7 @@ function plainControl(value, id) {
   if (value.kind === "yes-no") return select(id, ["true", "false"], now, value.needed, (word) => say(`yesno.${word}`));
   if (value.kind === "choice") return select(id, value.choices ?? [], now, value.needed, (word) => chosen(value, word));
   if (value.kind === "lines" || LISTS.includes(value.kind)) {
-    const area = make("textarea", { id, rows: value.kind === "lines" ? "3" : "1" });
+    const area = make("textarea", { id, rows: value.kind === "lines" ? "3" : (value.values?.length ?? 0) > 6 ? "2" : "1" });
     area.value = now;
     return area;
   }

@@ -1,5 +1,5 @@
 import { elements, make, number, one, say, write } from "../../show.js";
-import { capital, named, same } from "./field.js";
+import { capital, named, same, unitOf } from "./field.js";
 import { depth, parent } from "./local.js";
 
 /** @typedef {import("./form.js").Form} Form */
@@ -134,7 +134,7 @@ export function markSteps(form) {
   const values = new Map(form.values("").map((value) => [value.pointer, value]));
   for (const place of elements(form.place, "[data-shows]")) {
     const value = values.get(place.dataset.shows ?? "");
-    if (value) write(place, inUnit(value));
+    if (value) write(place, inUnit(value, form.profile.currency ?? ""));
     place.classList.toggle("plain", value?.standing !== "invented");
   }
   for (const step of form.profile.steps) {
@@ -148,10 +148,10 @@ export function markSteps(form) {
   markJobs(form);
 }
 
-/** A value with its unit, unless it stands with another one. @param {ProfileValue} value */
-function inUnit(value) {
+/** A value with its unit, unless it stands with another one. @param {ProfileValue} value @param {string} currency */
+function inUnit(value, currency) {
   const text = named(value);
-  return /\d$/.test(text) ? `${text} ${value.unit}`.trimEnd() : text;
+  return /\d$/.test(text) ? `${text} ${unitOf(value, currency)}`.trimEnd() : text;
 }
 
 /** @param {Form} form @param {Step} step */
