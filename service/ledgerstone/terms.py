@@ -84,9 +84,13 @@ def on_solid_base(order: Order) -> tuple[int, ...]:
     """Return the slabs that need a base all over that does not bend, built by others.
 
     No case of load is solved on a full bed, so the bed must be as stiff as that. A board on
-    cabinets is not: 18 mm of plywood of 9 GPa (from memory) has 3 % of the stiffness of 40 mm of
-    concrete of 31 GPa (E h³; EN 1992-1-1 table 3.1, C25/30). What is under a hearth is its
-    installer's, and what stands is fixed to its wall.
+    cabinets is not: 18 mm of plywood of 9 GPa has 3 % of the stiffness of 40 mm of concrete of
+    31 GPa, by E h³. What is under a hearth is its installer's, and what stands is fixed to its
+    wall.
+
+    Source
+    ------
+    E of C25/30: EN 1992-1-1 table 3.1; of plywood: from memory.
     """
     return tuple(
         i

@@ -127,7 +127,6 @@ def test_nobody_waits_for_a_calendar_that_takes_long(
 ) -> None:
     """Thirty rules that look for a day that never comes: answers go on, and it is given up."""
     monkeypatch.setattr(BOOKED, "READ_S", 2)
-    monkeypatch.setattr(BOOKED, "WAIT_S", 0.2)
     calling = create_app(replace(SETTINGS, calendar_path=file)).test_client()
     quoted(calling, example_order)
     file.write_text(calendar(*[NEVER] * 30), encoding="utf-8")

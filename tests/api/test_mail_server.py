@@ -49,7 +49,7 @@ def test_a_server_that_says_nothing_is_not_waited_for(
     mailing: "FlaskClient", free_port: int, token: str, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """A server that takes the call and says nothing is given up after our patience."""
-    monkeypatch.setattr(SMTP_DOOR, "TIMEOUT_S", 0.2)
+    monkeypatch.setattr(SMTP_DOOR, "SMTP_TIMEOUT_S", 0.2)
     with socket.socket() as silent:
         silent.bind(("127.0.0.1", free_port))
         silent.listen()
@@ -75,7 +75,7 @@ def test_a_server_that_drips_has_one_deadline(
     begins: bytes,
 ) -> None:
     """A byte now and then restarts no clock: the whole conversation is given up in time."""
-    monkeypatch.setattr(SMTP_DOOR, "TIMEOUT_S", 0.6)
+    monkeypatch.setattr(SMTP_DOOR, "SMTP_TIMEOUT_S", 0.6)
     is_over = threading.Event()
     with socket.create_server(("127.0.0.1", free_port)) as listener:
         threading.Thread(target=_drip, args=(listener, begins, is_over), daemon=True).start()
@@ -114,7 +114,7 @@ def test_a_server_that_answers_at_the_deadline_loses_nothing(
 
     Long after it the letter is told as not sent.
     """
-    monkeypatch.setattr(SMTP_DOOR, "TIMEOUT_S", 1.0)
+    monkeypatch.setattr(SMTP_DOOR, "SMTP_TIMEOUT_S", 1.0)
     had: list[bytes] = []
     with socket.create_server(("127.0.0.1", free_port)) as listener:
         late = threading.Thread(target=_late, args=(listener, 1.0 + late_s, had), daemon=True)
@@ -132,7 +132,7 @@ def test_a_letter_accepted_by_the_deadline_counts_as_sent(
     mailing: "FlaskClient", postbox: Postbox, token: str, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """A server's word that came in time counts though it is read after the deadline."""
-    monkeypatch.setattr(SMTP_DOOR, "TIMEOUT_S", 0.6)
+    monkeypatch.setattr(SMTP_DOOR, "SMTP_TIMEOUT_S", 0.6)
     sent = smtplib.SMTP.sendmail
 
     def read_late(connection: smtplib.SMTP, *letter: Any) -> Any:  # noqa: ANN401  as smtplib's
@@ -147,7 +147,7 @@ def test_a_letter_accepted_by_the_deadline_counts_as_sent(
 
 def test_the_patience_is_within_ten_seconds() -> None:
     """A request to a mail server that is away is answered within 10 s."""
-    assert SMTP_DOOR.TIMEOUT_S + 1.0 < 10.0
+    assert SMTP_DOOR.SMTP_TIMEOUT_S + 1.0 < 10.0
 
 
 def test_an_accepted_letter_counts_as_sent_though_quit_fails(

@@ -86,7 +86,6 @@ function keep(key, onDevice) {
   (onDevice ? localStorage : sessionStorage).setItem(NAME, key);
 }
 
-/** Take the key out of this browser. */
 export function forget() {
   sessionStorage.removeItem(NAME);
   localStorage.removeItem(NAME);

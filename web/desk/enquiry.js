@@ -59,7 +59,6 @@ export class Enquiry {
     page.announce(one("#points-title").textContent ?? "");
   }
 
-  /** Back to an empty field: what was read, and all that was set for it, goes. */
   next() {
     this.clear();
     this.desk.page.clear();
@@ -85,7 +84,7 @@ export class Enquiry {
     this.message.focus();
   }
 
-  /** What is open of this kind. @param {Point["kind"]} kind */
+  /** @param {Point["kind"]} kind */
   open(kind) {
     return openPoints(this.points, this.desk.page.store.order).filter((point) => point.kind === kind);
   }
@@ -141,7 +140,7 @@ export class Enquiry {
     one("#marked").replaceChildren(...marked(pieces(text, open), (point) => this.go(point)));
   }
 
-  /** To the field of a point; of what was not read, to the list. @param {Point} point */
+  /** @param {Point} point */
   go({ kind, at }) {
     const { form, store } = this.desk.page;
     if (kind === "unread") one("#points").focus();

@@ -50,7 +50,6 @@ export class Intake extends EventTarget {
     this.give([file.slice(0, MOST_BYTES)], /\.txt$/i.test(file.name) ? "text/plain; charset=utf-8" : "message/rfc822");
   }
 
-  /** Read the field's text. */
   read() {
     this.give([this.field.value], "text/plain; charset=utf-8");
   }

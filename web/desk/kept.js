@@ -13,7 +13,7 @@ export class KeptOffers extends EventTarget {
     window.addEventListener("storage", ({ key }) => key === NAME && this.tell());
   }
 
-  /** The newest first. @returns {KeptOffer[]} */
+  /** @returns {KeptOffer[]} */
   all() {
     try {
       return JSON.parse(localStorage.getItem(NAME) ?? "[]").filter(isOffer);

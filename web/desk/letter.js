@@ -80,7 +80,6 @@ export class Letter {
     sessionStorage.setItem(NAME, JSON.stringify(this.set));
   }
 
-  /** What a reply is asked by. */
   ask() {
     const { desk, set } = this;
     const { name, to, tone } = set;
@@ -106,7 +105,6 @@ export class Letter {
     await this.again();
   }
 
-  /** Write it for the current order. */
   async again() {
     const asked = this.desk.page.store.order;
     const turn = ++this.turn;
@@ -161,7 +159,6 @@ export class Letter {
     this.leaves();
   }
 
-  /** Put the reply among the drafts of the maker's own mailbox. */
   async file() {
     const done = await this.desk.tried("#letter-fault", () => this.desk.service.ask("v1/drafts", this.ask()));
     if (!done) return;
@@ -175,7 +172,6 @@ export class Letter {
     this.tell(say("reply.noted"));
   }
 
-  /** The letter leaves the desk as it is shown. */
   leaves() {
     this.taken = this.reply?.text ?? "";
     this.copyButton.textContent = say("reply.copy");

@@ -46,7 +46,7 @@ function onLine({ text, points }, go) {
   return words ? [before, make("span", { class: "held" }, phrase({ text: words, points }, go), after)] : [text];
 }
 
-/** Put each open point beside its field. @param {HTMLElement} form @param {Store} store @param {Point[]} open */
+/** @param {HTMLElement} form @param {Store} store @param {Point[]} open */
 export function markFields(form, store, open) {
   for (const old of elements(form, ".mark")) old.remove();
   for (const point of open) {
@@ -57,14 +57,14 @@ export function markFields(form, store, open) {
   }
 }
 
-/** To the phrase that a point rests on. @param {Point} point */
+/** @param {Point} point */
 export function toPhrase(point) {
   const found = elements(one("#marked"), ".phrase").find(({ dataset }) => dataset.at?.split(" ").includes(point.at));
   found?.focus();
   found?.scrollIntoView({ block: "center" });
 }
 
-/** A way back from a field to the phrase that filled it. @param {Point} point */
+/** @param {Point} point */
 function back(point) {
   const press = () => toPhrase(point);
   return make("p", { class: "mark said" }, make("button", { type: "button", class: "link", press }, say("points.said", { text: point.says })));
@@ -75,7 +75,7 @@ export function kindOf({ kind }) {
   return make("strong", { class: "level" }, say(`points.${kind}`));
 }
 
-/** Enter a value as if it were typed or chosen. @param {HTMLFormElement} form @param {Store} store @param {string} at @param {string} value */
+/** @param {HTMLFormElement} form @param {Store} store @param {string} at @param {string} value */
 export function enter(form, store, at, value) {
   const control = findField(form, store, at);
   const radio = elements(form, `input[type=radio][value="${CSS.escape(value)}"]`).find((each) => control?.closest("fieldset")?.contains(each));

@@ -4,7 +4,7 @@ import { named, orderWords } from "../answer/sentences.js";
 import { make, money, say } from "../show.js";
 import { table } from "./costs.js";
 
-/** Each slab as it was offered: in words, and its plan. @param {Desk} desk @param {Opened} found */
+/** @param {Desk} desk @param {Opened} found */
 export function drawn(desk, { drawings: { plan, says = [] }, order }) {
   if (!says.length) return make("p", {}, orderWords(order));
   const figures = says.map((words, slab) => {
@@ -31,19 +31,19 @@ export function questions(desk, token) {
   return place;
 }
 
-/** The lines and the words with which an offer was made. @param {Opened} found */
+/** @param {Opened} found */
 export function offered({ price, note }) {
   const rows = (price.lines ?? []).map(({ label, amount }) => [label, money(amount, price.currency)]);
   return make("div", {}, note ? make("p", { class: "letter-text" }, note) : null, make("details", {}, make("summary", {}, say("answer.lines")), table(rows)));
 }
 
-/** The quote that the letter is of, where it is one. @param {Desk} desk */
+/** @param {Desk} desk */
 export function quoteOf({ page }) {
   const answer = page.answers.last?.answer;
   return answer?.kind === "quote" ? answer.body : null;
 }
 
-/** What a paper of this offer is asked by. @param {Desk} desk @param {string} name of the customer */
+/** @param {Desk} desk @param {string} name of the customer */
 export function paperOf(desk, name) {
   const quote = quoteOf(desk);
   const reference = quote ? named(quote) : "offer";

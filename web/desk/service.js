@@ -36,7 +36,7 @@ export class DeskService extends Service {
     return (await this.call("v1/desk", {})).json();
   }
 
-  /** The workshop's profile as a form. @returns {Promise<Profile>} */
+  /** @returns {Promise<Profile>} */
   async workshop() {
     return (await this.call("v1/workshop", {})).json();
   }

@@ -96,7 +96,7 @@ export class TermsForm {
   }
 }
 
-/** A number as the service reads it. @param {string} text */
+/** @param {string} text */
 function plain(text) {
   const tidy = text.replace(/^[−–]/, "-").replace(/[\s£€$]/g, "");
   return mark() === "," ? tidy.replace(",", ".") : tidy;

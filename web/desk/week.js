@@ -20,7 +20,6 @@ export class Week {
     this.show();
   }
 
-  /** Every offer that is kept, those with a yes chosen. */
   show() {
     const offers = this.desk.kept.all().filter(({ state }) => state !== "no");
     const boxes = offers.map(({ token, reference, customer, state }) =>

@@ -2,7 +2,6 @@ const NAME = "ledgerstone.workshop.1";
 /** @type {{values: string[], hours: number[]}} */
 const NONE = { values: [], hours: [] };
 
-/** Changes not saved yet, kept on this device. */
 export class Changes {
   /** @param {Profile} profile the file as it is */
   constructor(profile) {
@@ -18,7 +17,7 @@ export class Changes {
     this.file = profile.file;
   }
 
-  /** The file has these values now. @param {Profile} profile */
+  /** @param {Profile} profile */
   compare({ values = [], tables = [] }) {
     this.was = new Map(values.map((one) => [one.pointer, written(one)]));
     this.tables = new Set(tables.map(({ pointer }) => pointer));
@@ -49,7 +48,7 @@ export class Changes {
     return op === "mix-from-bags" || (op === "leave-out" && /^\/(pigments|shade\/bases)\/\d+$/.test(pointer));
   }
 
-  /** Whether a value is changed at a place. @param {string} at */
+  /** @param {string} at */
   has(at) {
     return this.list.some(({ op, pointer }) => pointer === at && !op.endsWith("confirm"));
   }
@@ -86,7 +85,7 @@ export class Changes {
     this.keep();
   }
 
-  /** The file has them all. @param {Profile} profile */
+  /** @param {Profile} profile */
   clear(profile) {
     this.fitted = { values: this.told.values, hours: profile.jobs.map((job) => job.hands_hours ?? 0) };
     this.compare(profile);

@@ -4,7 +4,6 @@ import { parent } from "./local.js";
 
 /** @typedef {import("./form.js").Form} Form */
 
-/** Faults beside their fields. */
 export class Faults {
   /** @param {Form} form */
   constructor(form) {
@@ -57,7 +56,6 @@ export class Faults {
     }
   }
 
-  /** How much is amiss in each subject. */
   count() {
     const subjects = new Map(this.form.tables().map(({ pointer, subject }) => [pointer, subject]));
     const of = (/** @type {string} */ pointer) => subjects.get(`/${pointer.split("/")[1]}`);
@@ -68,7 +66,7 @@ export class Faults {
   }
 }
 
-/** A tick of all that is in a table, once it was seen. @param {Form} form @param {string} pointer */
+/** @param {Form} form @param {string} pointer */
 export function tick(form, pointer) {
   if (!isInvented(form, pointer)) return make("span");
   const box = make("input", { type: "checkbox" });

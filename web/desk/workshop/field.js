@@ -6,7 +6,6 @@ const NUMBERS = ["number", "whole", "money"];
 const LISTS = ["numbers", "wholes", "words"];
 
 /**
- * One value: label, control, whose it is.
  * @param {ProfileValue} value
  * @param {{currency: string, entered: (value: string | string[] | null) => void, confirmed: (yes: boolean) => void}} told
  */
@@ -27,7 +26,7 @@ export function field(value, told) {
   return place;
 }
 
-/** The control's id. @param {string} pointer */
+/** @param {string} pointer */
 export function idOf(pointer) {
   return `v${pointer.replace(/[^\w]/g, "-")}`;
 }
@@ -128,7 +127,7 @@ function choices(value, id, entered) {
   return group;
 }
 
-/** A value in words. @param {ProfileValue} value */
+/** @param {ProfileValue} value */
 export function named(value) {
   if (value.kind === "day" && !Number.isNaN(Date.parse(value.value ?? ""))) return day(value.value ?? "");
   if (value.kind === "yes-no" && value.value) return say(`yesno.${value.value}`);

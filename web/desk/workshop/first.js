@@ -10,7 +10,7 @@ const HOURS = "hours";
 const BAG = "/recipe/bag";
 const NEAR = 0.01;
 
-/** The shortest way to a first quote. @param {Form} form */
+/** @param {Form} form */
 export function firstQuote(form) {
   return make("div", {}, make("p", { class: "hint" }, say("first.intro")), ...form.profile.steps.map((step) => section(form, step)));
 }
@@ -24,7 +24,7 @@ function section(form, step) {
   return make("section", { class: "sheet table", id: `step-${step.name}` }, title, ...bags, row, ...(step.name === HOURS ? hours(form) : []), ...others(form, step), ...(step.name === "lifting" ? [make("p", {}, make("a", { class: "way", href: "#/handling/ways" }, say("first.way")))] : []), make("div", { class: "rest" }));
 }
 
-/** A value's label, with the name of its item. @param {Form} form @param {ProfileValue} value */
+/** @param {Form} form @param {ProfileValue} value */
 export function said(form, { pointer, label }) {
   const title = titled(form, around(form, pointer));
   return title ? `${title}: ${label}` : label;
@@ -70,7 +70,7 @@ export function isLast(form, { pointer, kind, needed }) {
   return kind === "item" ? items.length < 2 && form.tables().some((one) => one.pointer === parent(pointer) && one.needed) : needed;
 }
 
-/** One tick puts a bag in the place of a recipe's parts. @param {Form} form */
+/** @param {Form} form */
 function fromBags(form) {
   const ticked = form.workshop.changes.list.some(({ op }) => op === "mix-from-bags");
   const isBag = form.tables().some(({ pointer, there }) => pointer === BAG && there);
@@ -90,7 +90,7 @@ function untested(form) {
   return percent && Number(percent.value) < 100 && !isTested ? [make("p", { class: "hint" }, say("first.bag-trust", { percent: named(percent) }))] : [];
 }
 
-/** How long each typical job takes. @param {Form} form */
+/** @param {Form} form */
 function hours(form) {
   const { values: told } = form.workshop.changes.told;
   const fields = form.workshop.jobs.map((job, i) => {
@@ -129,7 +129,7 @@ function markJobs(form) {
   form.place.querySelector("#refit")?.toggleAttribute("hidden", !stale);
 }
 
-/** What is done by now, and what one tick confirms. @param {Form} form */
+/** @param {Form} form */
 export function markSteps(form) {
   const values = new Map(form.values("").map((value) => [value.pointer, value]));
   for (const place of elements(form.place, "[data-shows]")) {

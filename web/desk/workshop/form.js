@@ -6,7 +6,6 @@ import { depth, parent } from "./local.js";
 
 const SUBJECTS = [FIRST, "you", "money", "mould", "concrete", "shades", "hours", "finishes", "delivery", "days"];
 
-/** The profile by subject. */
 export class Form {
   /** @param {Workshop} workshop */
   constructor(workshop) {
@@ -56,7 +55,7 @@ export class Form {
     window.scrollTo(0, this.scrolled.get(subject) ?? 0);
   }
 
-  /** Whether these are the tables that are drawn. @param {ProfileTable[]} tables */
+  /** @param {ProfileTable[]} tables */
   isDrawn(tables) {
     return this.drawn === drawing(tables);
   }
@@ -97,7 +96,7 @@ export class Form {
     await this.workshop.made({ op: yes ? "confirm" : "unconfirm", pointer });
   }
 
-  /** Every value of a table, and of what is in it. @param {string} pointer */
+  /** @param {string} pointer */
   values(pointer) {
     return (this.profile.values ?? []).filter((one) => one.pointer.startsWith(`${pointer}/`));
   }
@@ -163,7 +162,7 @@ export class Form {
     return table !== undefined;
   }
 
-  /** Open what holds a place and give it the focus. @param {string} pointer */
+  /** @param {string} pointer */
   focus(pointer) {
     const at = this.place.querySelector(`[data-pointer="${CSS.escape(pointer)}"]`);
     if (!at) return false;

@@ -40,7 +40,7 @@ function movedUp(pointer, gone) {
   return Number(index) > Number(gone.slice(list.length)) ? [list + (Number(index) - 1), ...inner].join("/") : pointer;
 }
 
-/** How many steps a place is below the profile. @param {string} pointer */
+/** @param {string} pointer */
 export function depth(pointer) {
   return pointer.split("/").length - 1;
 }

@@ -4,7 +4,6 @@ import { saved } from "../files.js";
 import { capital } from "./field.js";
 import { said } from "./first.js";
 
-/** What comes of the changes, and saving. */
 export class Outcome {
   /** @param {Workshop} workshop */
   constructor(workshop) {
@@ -12,7 +11,7 @@ export class Outcome {
     this.place = one("#outcome-place");
   }
 
-  /** What is being done about the changes; "" once they are. @param {string} words */
+  /** @param {string} words */
   busy(words) {
     const place = one("#busy");
     if (place.textContent !== words) place.textContent = words;
@@ -100,7 +99,7 @@ export class Outcome {
     return make("div", {}, counted, make("div", { class: "keep" }, ...(writable ? [save] : []), download, undo));
   }
 
-  /** The file with all that was entered: an answer on its way is waited for. @param {string} file */
+  /** @param {string} file */
   async download(file) {
     if (!(await this.workshop.trying.newest())) return;
     saved(new Blob([this.workshop.profile.text], { type: "application/toml" }), file);

@@ -4,7 +4,6 @@ import { Refused } from "../service.js";
 
 const REST_MS = 400;
 
-/** Has the service try the newest changes. */
 export class Trying {
   /** @param {Workshop} workshop */
   constructor(workshop) {
@@ -69,7 +68,7 @@ export class Trying {
     }
   }
 
-  /** The service says for how long it is not to be asked. @param {number} seconds */
+  /** @param {number} seconds */
   async wait(seconds) {
     this.workshop.outcome.busy(`${say("trouble.busy")} ${say("trouble.kept")} ${say("trouble.retry", { n: seconds })}`);
     await new Promise((done) => window.setTimeout(done, seconds * 1000));
@@ -81,7 +80,6 @@ export class Trying {
     return this.timer ? this.now(false) : (this.running ?? true);
   }
 
-  /** Until nothing is asked. */
   async rest() {
     window.clearTimeout(this.timer);
     this.timer = 0;

@@ -88,7 +88,6 @@ export class Workshop {
     }
   }
 
-  /** Try all changes, and redraw the form. */
   async again() {
     if (await this.trying.now(true)) this.form.build();
   }
@@ -103,7 +102,6 @@ export class Workshop {
     this.outcome.show(this.profile);
   }
 
-  /** Write it where the service may. */
   save() {
     return this.hold(() => this.written());
   }
