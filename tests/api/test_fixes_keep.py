@@ -230,3 +230,15 @@ def test_a_sink_moves_together_with_its_unit(client: FlaskClient) -> None:
     ]
     uses = [unit.get("for", "base") for unit in made["slabs"][0]["rests"]["units"]]
     assert uses == ["base", "basin", "base"]
+
+
+def test_cabinets_stay_where_a_thicker_slab_will_do(client: FlaskClient) -> None:
+    """Masonry under a sink's run is no fix of a slab that is only too thin, by little or much."""
+    for thickness, length_mm in (("20 mm", 1800), ("30 mm", 2400)):
+        units = [{"width": 600}, {"width": length_mm - 600, "for": "basin"}]
+        sink = opening("sink", ("540 mm", "440 mm"), f"{length_mm / 2 + 300} mm", "310 mm")
+        rests = {"kind": "units", "units": units}
+        order = rectangle(f"{length_mm} mm", "620 mm", thickness, rests=rests, cutouts=[sink])
+        says, made, _ = fixed(client, order)
+        assert made["slabs"][0]["rests"] == rests, says
+        assert Length.parse(made["slabs"][0]["thickness"]).mm > Length.parse(thickness).mm

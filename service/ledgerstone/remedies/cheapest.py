@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import heapq
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Collection, Iterable, Sequence
 from dataclasses import replace
 from itertools import count
 from typing import Final
@@ -93,10 +93,13 @@ class TriedStates:
         return outcome is None or bool(outcome.stops)
 
 
-def cheapest(tried: TriedStates, start: State, most_share: float) -> State | None:
+def cheapest(
+    tried: TriedStates, start: State, most_share: float, without: Collection[str] = ()
+) -> State | None:
     """The state of least weight that no finding stops, or None.
 
-    ``most_share`` is the largest share by which a size may change. A state is expanded by the
+    ``most_share`` is the largest share by which a size may change; options of the names in
+    ``without`` are not tried. A state is expanded by the
     lighter options of its first stopping finding, and later, once no lighter state is left, by the
     heavier ones. The first state taken from the queue that no finding stops is the least.
     """
@@ -117,7 +120,9 @@ def cheapest(tried: TriedStates, start: State, most_share: float) -> State | Non
             return state
         if stop is None or planned is None:
             continue
-        for option in _options(tried, stop, planned, state, most_share, heavy=heavy):
+        every = steps(stop, planned, tried.context, most_share, heavy=heavy)
+        every = [option for option in every if option.name not in without]
+        for option in _options(tried, stop, every, state):
             then = tried.then(state, option)
             if then is not None:
                 heapq.heappush(queue, (added(weighs, option.weight), next(ticket), then, False))
@@ -139,19 +144,12 @@ def _first_stop(tried: TriedStates, state: State) -> tuple[Finding | None, Plann
 
 
 def _options(
-    tried: TriedStates,
-    stop: Finding,
-    planned: Planned,
-    state: State,
-    most_share: float,
-    *,
-    heavy: bool,
+    tried: TriedStates, stop: Finding, every: list[Option], state: State
 ) -> Iterable[Option]:
     """What may settle a stop: every option of a plan; of a ladder its least good rung.
 
     Where a ladder's top does not settle it, the top may still do so with another's help.
     """
-    every = steps(stop, planned, tried.context, most_share, heavy=heavy)
     if group_of(stop) == "shape":
         yield from every
         return

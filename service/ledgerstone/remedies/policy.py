@@ -91,6 +91,9 @@ KIND_OF_EFFECT: Final[Mapping[str, Kind]] = MappingProxyType(
     }
 )
 
+# Masonry in place of cabinets or legs: kept in a fix only where nothing else is found.
+BASES: Final = frozenset({"bed", "bed-for-legs"})
+
 ChangeWeight = tuple[float, ...]
 NOTHING: Final[ChangeWeight] = (0.0,) * len(Kind)
 NUMBER_CHARACTERS: Final = "-.0123456789"  # options that are tried one by one are numbered

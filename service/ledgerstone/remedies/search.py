@@ -20,7 +20,7 @@ from ledgerstone.remedies.found import Fix, Found, Remedy
 from ledgerstone.remedies.keeping import keeps
 from ledgerstone.remedies.offers import last_resort, options
 from ledgerstone.remedies.option import Option
-from ledgerstone.remedies.policy import NEAREST_WITHIN, SIZES_WITHIN
+from ledgerstone.remedies.policy import BASES, NEAREST_WITHIN, SIZES_WITHIN
 from ledgerstone.remedies.reasons import reason
 from ledgerstone.remedies.state import State, start
 from ledgerstone.remedies.trial import Outcome, Trials
@@ -31,6 +31,8 @@ from ledgerstone.wording import Message
 OF_A_SLAB: tuple[CheckGroup, ...] = ("shape", "strength")
 MAX_REMEDIES = 3
 FULL_FOR_A_SLAB = 14  # strength computations for one slab, at most
+FULL_WITHOUT_A_BASE = 4  # more, where the change found puts masonry under a slab
+FOR_A_BASE = 0.5  # of what may be spent then
 FULL_FOR_ALL = 8  # whole orders verified
 FULL_FOR_REMEDIES = 2  # and for the remedies of all findings together
 KEPT_FOR_REMEDIES, KEPT_FOR_FAR = 0.2, 0.5  # shares of the units left at the start of each
@@ -168,7 +170,7 @@ class _Search:
         tried.full = FULL_FOR_A_SLAB
         begin = start(alone)
         if most_share <= SIZES_WITHIN:
-            return cheapest(tried, begin, most_share)
+            return self._without_a_base(tried, begin, cheapest(tried, begin, most_share))
         kept = _plain_slab_reserve(self.order) / 2
         self.budget.kept += kept
         found = cheapest(tried, begin, most_share)
@@ -182,6 +184,19 @@ class _Search:
         last = last_resort(first, plan(alone, self.context), self.context)
         plain = (begin.after(option.changes) for option in last)
         return next((state for state in plain if not tried.stops(state)), None)
+
+    def _without_a_base(
+        self, tried: TriedStates, begin: State, found: State | None
+    ) -> State | None:
+        """Look a little further where a slab would lie on masonry: a thicker one may do."""
+        if found is None or _is_bedded(begin) or not _is_bedded(found):
+            return found
+        tried.full = FULL_WITHOUT_A_BASE
+        kept = self.budget.kept
+        self.budget.keep(kept, FOR_A_BASE)
+        lighter = cheapest(tried, begin, SIZES_WITHIN, without=BASES)
+        self.budget.kept = kept
+        return lighter or found
 
     @property
     def verified(self) -> int:
@@ -239,6 +254,12 @@ class _Search:
             )
 
         return good
+
+
+def _is_bedded(state: State) -> bool:
+    """Return whether any slab of an order is bedded all over."""
+    every = (slab.rests for slab in state.order.slabs)
+    return any(rests is not None and rests.kind == "full" for rests in every)
 
 
 def _held(state: State, shown: list[frozenset[str]]) -> bool:
