@@ -242,3 +242,12 @@ def test_cabinets_stay_where_a_thicker_slab_will_do(client: FlaskClient) -> None
         says, made, _ = fixed(client, order)
         assert made["slabs"][0]["rests"] == rests, says
         assert Length.parse(made["slabs"][0]["thickness"]).mm > Length.parse(thickness).mm
+
+
+def test_cabinets_stay_where_only_the_thickest_slab_will_do(client: FlaskClient) -> None:
+    """The page's own sink top at 20 mm: a remedy of the finding takes the place of masonry."""
+    sink = opening("sink", ("490 mm", "390 mm"), "900 mm", "310 mm")
+    rests = units("600 mm", "600 mm", "600 mm", basin=1)
+    order = rectangle("1800 mm", "620 mm", "20 mm", rests=rests, cutouts=[sink])
+    says, made, _ = fixed(client, order)
+    assert made["slabs"][0]["rests"] == rests, says

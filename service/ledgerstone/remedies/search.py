@@ -64,7 +64,7 @@ def find(
         for finding in [stop for stop in search.stops if stop.follows_from is None][:MAX_SEARCHED]
     }
     remedies = shown_once(remedies, search.stops)
-    fix = fix or _of_a_remedy(remedies)
+    fix = _or_a_remedy(fix, remedies)
     nearest = None if fix is not None else search.contained_fix(NEAREST_WITHIN, 0.0)
     if nearest is not None and keeps(nearest.state):  # it was there, further than was looked before
         fix, nearest = nearest, None
@@ -77,12 +77,19 @@ def _plain_slab_reserve(order: Order) -> float:
     return min(PLAIN_SLAB, PLAIN_SLABS / len(order.slabs))
 
 
-def _of_a_remedy(remedies: dict[str, tuple[Remedy, ...]]) -> Fix | None:
-    """The first remedy after which the order quotes, and which keeps what was asked for."""
+def _or_a_remedy(fix: Fix | None, remedies: dict[str, tuple[Remedy, ...]]) -> Fix | None:
+    """The fix, or the first remedy after which the order quotes and keeps what was asked for.
+
+    A remedy also takes the place of a fix that puts masonry under a slab where it does not.
+    """
+    if fix is not None and not _is_bedded(fix.state):
+        return fix
     for remedy in (option for each in remedies.values() for option in each):
-        if remedy.price is not None and keeps(remedy.state):
+        if remedy.price is None or not keeps(remedy.state):
+            continue
+        if fix is None or not _is_bedded(remedy.state):
             return Fix(say(remedy.state), remedy.state, remedy.price)
-    return None
+    return fix
 
 
 class _Search:
