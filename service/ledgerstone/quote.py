@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from contextlib import nullcontext
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
@@ -23,16 +23,16 @@ from ledgerstone.remedies import (
     find,
     ways_to_save,
 )
-from ledgerstone.schedule import Booking, LeadTime, calendar_fingerprint
+from ledgerstone.schedule import LeadTime, calendar_fingerprint
 from ledgerstone.shape import Shape
-from ledgerstone.stages import Planned, StageCache, StageContext
+from ledgerstone.stages import Planned, StageContext
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.terms import OfferStanding, depends_on, standing_message, standing_of
 from ledgerstone.transport import lift_message, people_to_lift
 from ledgerstone.wording import Message
 from ledgerstone.work import Operation
 from ledgerstone.working_out import run_stages, run_stages_as_left
-from ledgerstone.workshop.records import DeliveryArea, Workshop
+from ledgerstone.workshop.records import DeliveryArea
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,34 +88,29 @@ class SentBack:
 
 def quote(
     order: Order,
+    context: StageContext,
     *,
-    workshop: Workshop,
-    bookings: Sequence[Booking] | None,
-    today: date,
-    cache: StageCache | None = None,
     trial: Trial | None = None,
     savings: bool = True,
     timed: Timed = nullcontext,
     contain: Contain = uncontained,
     budget: Budget | None = None,
-    terms: MakerTerms = NO_TERMS,
 ) -> Quote | SentBack:
     """Quote an order, or send it back. Pure: the same inputs give the same answer.
 
     Parameters
     ----------
-    bookings
-        All that is booked; None if no calendar is read.
-    cache
-        Results of earlier orders; they affect only how soon the answer comes.
+    context
+        The workshop, its bookings, the day, and the maker's terms. Results of earlier orders in
+        it affect only how soon the answer comes.
     trial
         Tries changes on the order as it was sent; without it nothing is searched for.
     savings
         Whether ways to save are searched for too.
     timed, contain
         Context managers for each group of checks by name, and for each part that may fail alone.
-    budget, terms
-        Units of work left to the request, by default a whole budget; the maker's terms.
+    budget
+        Units of work left to the request, by default a whole budget.
 
     Raises
     ------
@@ -123,8 +118,7 @@ def quote(
         It is more work than one request may be; none of it has been done.
     """
     budget = budget if budget is not None else Budget()
-    budget.begin(order, today)
-    context = StageContext(workshop, bookings, today, cache or StageCache(), terms=terms)
+    budget.begin(order, context.today)
     order, checked = run_stages_as_left(order, context, budget.tries, timed=timed, contain=contain)
     if checked.records is None:
         with timed("remedies"):

@@ -13,6 +13,7 @@ from ledgerstone.papers.advice import NEEDED, advice_of
 from ledgerstone.papers.views import QuoteView
 from ledgerstone.quantities import Length
 from ledgerstone.quote import Quote, quote
+from ledgerstone.stages import StageContext
 from ledgerstone.wording import Message
 from ledgerstone.wording.speech import speech_in
 from ledgerstone.workshop import Workshop
@@ -59,7 +60,7 @@ def test_a_letter_names_a_narrow_strip_once(client: "FlaskClient") -> None:
 
 
 def _asked(order: dict[str, Any], workshop: Workshop, today: date) -> QuoteView:
-    made = quote(read_order(order, workshop), workshop=workshop, bookings=None, today=today)
+    made = quote(read_order(order, workshop), StageContext(workshop, None, today))
     assert isinstance(made, Quote)
     return QuoteView(quote=made, name="", link=None)
 

@@ -237,13 +237,13 @@ def assert_answered(answer: Quote | SentBack) -> None:
 def test_an_awkward_order_is_answered(workshop: Workshop, name: str) -> None:
     """Every order of the gallery is quoted or sent back."""
     order = read_order(AWKWARD[name], workshop)
-    assert_answered(quote(order, workshop=workshop, bookings=None, today=TODAY))
+    assert_answered(quote(order, StageContext(workshop, None, TODAY)))
 
 
 def assert_answered_alike(document: Json, workshop: Workshop) -> None:
     """An order is quoted or sent back, and the same order on the same day alike."""
     order = read_order(document, workshop)
-    first, again = (quote(order, workshop=workshop, bookings=None, today=TODAY) for _ in range(2))
+    first, again = (quote(order, StageContext(workshop, None, TODAY)) for _ in range(2))
     assert_answered(first)
     assert first == again
 

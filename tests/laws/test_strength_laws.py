@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.quote import Quote, SentBack, quote
-from ledgerstone.stages import StageCache
+from ledgerstone.stages import StageContext
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.workshop import Workshop
 from support.documents import Json
@@ -20,7 +20,7 @@ from support.strategies.orders import TODAY, brief, modest_orders, orders, usual
 
 def _answered(document: Json, workshop: Workshop) -> Quote | SentBack:
     order = read_order(document, workshop)
-    return quote(order, workshop=workshop, bookings=None, today=TODAY, cache=StageCache())
+    return quote(order, StageContext(workshop, None, TODAY))
 
 
 def _has_sound_numbers(answer: Quote | SentBack) -> bool:

@@ -10,6 +10,7 @@ from ledgerstone.papers.job_sheet import job_pages
 from ledgerstone.papers.paper import formatted
 from ledgerstone.papers.records import PaperRecords
 from ledgerstone.quote import Quote, quote
+from ledgerstone.stages import StageContext
 from ledgerstone.wording import speech_in
 from ledgerstone.workshop import Workshop
 
@@ -17,7 +18,7 @@ from ledgerstone.workshop import Workshop
 def job_of(document: dict[str, Any], workshop: Workshop, today: date) -> Job:
     """Quote an order and work its job out."""
     order = read_order(document, workshop)
-    answer = quote(order, workshop=workshop, bookings=None, today=today)
+    answer = quote(order, StageContext(workshop, None, today))
     assert isinstance(answer, Quote)
     return Job("ABCD-EFGH", answer, workshop)
 

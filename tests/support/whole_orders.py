@@ -5,6 +5,7 @@ from typing import Final
 
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.quote import Quote, SentBack, quote
+from ledgerstone.stages import StageContext
 from ledgerstone.strength.verdict import Verdict
 from ledgerstone.workshop import Workshop
 from support.documents import Json
@@ -18,7 +19,7 @@ COLLECT: Final = {"kind": "collect"}
 def answered(workshop: Workshop, *slabs: Json, delivery: Json = COLLECT) -> Quote | SentBack:
     """Read an order and answer it."""
     order = read_order({"slabs": list(slabs), "delivery": delivery}, workshop)
-    return quote(order, workshop=workshop, bookings=None, today=TODAY)
+    return quote(order, StageContext(workshop, None, TODAY))
 
 
 def stages(workshop: Workshop, slab: Json) -> Stages:

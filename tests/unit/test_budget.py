@@ -11,6 +11,7 @@ from ledgerstone.order import Order
 from ledgerstone.quote import quote
 from ledgerstone.remedies import OF_A_SLAB, Trials, find
 from ledgerstone.remedies.budget import MAX_UNITS, Budget, layout_units
+from ledgerstone.stages import StageContext
 from ledgerstone.strength.effort import plate_effort, settling_effort
 from ledgerstone.wording import english
 from ledgerstone.working_out import run_stages
@@ -45,7 +46,7 @@ def test_an_order_past_the_budget_is_refused_before_any_work(workshop: Workshop)
     """Eight slabs of twenty openings over twenty units are too intricate; no day is looked at."""
     order = read_order(crowded(8, 20, "units", 20), workshop)
     with pytest.raises(TooIntricate) as refused:
-        quote(order, workshop=workshop, bookings=None, today=None)  # type: ignore[arg-type]  # never read
+        quote(order, StageContext(workshop, None, None))  # type: ignore[arg-type]  # never read
     assert "split it" in english(refused.value.message)
     assert refused.value.slabs == 8
 

@@ -11,6 +11,7 @@ from ledgerstone.application.enquiries import read_message
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.quantities import Length
 from ledgerstone.quote import Quote, quote
+from ledgerstone.stages import StageContext
 from ledgerstone.workshop import Workshop
 from support.commands import ran
 from support.mails import mailed
@@ -245,4 +246,4 @@ def test_a_proposed_place_is_in_the_unit_of_the_slab(
         steps = Length.parse(place).mm / step_mm
         assert steps == pytest.approx(round(steps), abs=1e-6), place
     order = read_order(proposal, workshop)
-    assert isinstance(quote(order, workshop=workshop, bookings=(), today=date(2026, 11, 25)), Quote)
+    assert isinstance(quote(order, StageContext(workshop, (), date(2026, 11, 25))), Quote)

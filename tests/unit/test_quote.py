@@ -12,6 +12,7 @@ from ledgerstone.mix import hardened_kg_per_m3, palette_tint
 from ledgerstone.order import Order
 from ledgerstone.quote import Quote, SentBack, quote, with_standing
 from ledgerstone.schedule import Booking
+from ledgerstone.stages import StageContext
 from ledgerstone.wording import Message, Percent, english
 from ledgerstone.workshop import Workshop
 from support.documents import Json
@@ -28,7 +29,7 @@ def rests_on(answer: Quote) -> tuple[str, ...]:
 
 def asked(workshop: Workshop, order: Order, *bookings: Booking, today: date = TODAY) -> Quote:
     """Quote an order that nothing stops."""
-    answer = quote(order, workshop=workshop, bookings=bookings or None, today=today)
+    answer = quote(order, StageContext(workshop, bookings or None, today))
     assert isinstance(answer, Quote)
     return answer
 
@@ -112,8 +113,8 @@ def test_another_standing_is_stated_in_its_own_words(workshop: Workshop) -> None
 
 def test_what_stops_is_sent_back_with_what_was_not_checked(workshop: Workshop) -> None:
     """A shape that cannot be made is not asked about its strength or its day."""
-    answer = quote(order_of(workshop, slab_json(box(9000, 500))), workshop=workshop, bookings=None,
-                   today=TODAY)  # fmt: skip
+    order = order_of(workshop, slab_json(box(9000, 500)))
+    answer = quote(order, StageContext(workshop, None, TODAY))
     assert isinstance(answer, SentBack)
     assert [finding.check for finding in answer.findings] == ["too-big-for-table"]
     assert answer.not_checked == ("strength", "promise")
@@ -123,7 +124,7 @@ def test_what_stops_is_sent_back_with_what_was_not_checked(workshop: Workshop) -
 def test_every_stop_of_a_stage_is_stated_at_once(workshop: Workshop) -> None:
     """A slab too large and too thin hears both."""
     slab = slab_json(box(9000, 500)) | {"thickness": 10}
-    answer = quote(order_of(workshop, slab), workshop=workshop, bookings=None, today=TODAY)
+    answer = quote(order_of(workshop, slab), StageContext(workshop, None, TODAY))
     assert {finding.check for finding in answer.findings} == {
         "too-big-for-table",
         "too-thin",

@@ -9,7 +9,7 @@ import pytest
 
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.quote import quote
-from ledgerstone.stages import StageCache
+from ledgerstone.stages import StageCache, StageContext
 from ledgerstone.stages.cache import BoundedStore
 from ledgerstone.workshop import Workshop
 from support.documents import Json
@@ -47,7 +47,7 @@ def test_an_order_with_one_slab_changed_works_out_that_slab_alone(workshop: Work
     def computed_for(*slabs: Json, **more: object) -> list[int]:
         before = [store.computed for store in stores]
         order = read_order({"slabs": list(slabs), **more}, workshop)
-        quote(order, workshop=workshop, bookings=(), today=TODAY, cache=cache)
+        quote(order, StageContext(workshop, (), TODAY, cache))
         return [store.computed - b for store, b in zip(stores, before, strict=True)]
 
     assert computed_for(*slabs) == [3, 3, 3, 3]
@@ -85,7 +85,7 @@ def test_what_is_kept_of_another_order_changes_no_answer(
 
     def answered(document: Json, cache: StageCache) -> str:
         order = read_order(document, workshop)
-        return repr(quote(order, workshop=workshop, bookings=(), today=TODAY, cache=cache))
+        return repr(quote(order, StageContext(workshop, (), TODAY, cache)))
 
     answered({"slabs": [slab]}, cache)
     changed = {"slabs": [{**slab, **change}]}
@@ -109,8 +109,8 @@ def test_two_profiles_that_take_turns_are_each_worked_out_once(workshop: Worksho
             for store in (cache.results.in_place, cache.results.handling)
         }
         order = read_order({"slabs": [slab]}, profile)
-        kept = repr(quote(order, workshop=profile, bookings=(), today=TODAY, cache=cache))
-        assert kept == repr(quote(order, workshop=profile, bookings=(), today=TODAY))
+        kept = repr(quote(order, StageContext(profile, (), TODAY, cache)))
+        assert kept == repr(quote(order, StageContext(profile, (), TODAY)))
         stores = (cache.results.in_place, cache.results.handling)
         return known != {id(store): list(store._kept.items()) for store in stores}
 

@@ -11,6 +11,7 @@ import pytest
 
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.quote import Quote, SentBack, quote
+from ledgerstone.stages import StageContext
 from ledgerstone.workshop import Workshop
 from support.calibration import BREAKERS, JOBS, OUTDOOR, TODAY, in_a_cold_shed
 from support.documents import Json
@@ -20,7 +21,7 @@ from support.in_english import in_english
 
 def answered(document: Json, workshop: Workshop) -> Quote | SentBack:
     """Read an order and answer it."""
-    return quote(read_order(document, workshop), workshop=workshop, bookings=None, today=TODAY)
+    return quote(read_order(document, workshop), StageContext(workshop, None, TODAY))
 
 
 @pytest.mark.parametrize("name", JOBS)

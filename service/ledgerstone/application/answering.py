@@ -23,7 +23,6 @@ from ledgerstone.quote import (
     with_standing,
 )
 from ledgerstone.remedies import Outcome, State, Trial
-from ledgerstone.stages import StageContext
 from ledgerstone.terms import waits_for_template
 from ledgerstone.working_out import run_stages, run_stages_as_left
 
@@ -62,16 +61,12 @@ def answer_order(
     context.set_aside(effort_of(order), len(order.slabs))
     answer = quote(
         order,
-        workshop=context.workshop,
-        bookings=context.bookings,
-        today=context.today,
-        cache=context.cache,
+        context.of_stages,
         trial=_contained_trial(document, context) if search else None,
         savings=savings,
         timed=context.timed,
         contain=context.contain,
         budget=context.budget,
-        terms=context.terms,
     )
     if isinstance(answer, SentBack):
         return answer
@@ -166,9 +161,6 @@ def outcome_of(document: dict[str, Any], context: QuoteContext, *, sought: bool)
         would be repeated for every change.
     """
     order = read_sent_order(document, context)
-    stage_context = StageContext(
-        context.workshop, context.bookings, context.today, context.cache, terms=context.terms
-    )
     if sought:
-        return Outcome(*run_stages_as_left(order, stage_context, lambda _: True))
-    return Outcome(order, run_stages(order, stage_context))
+        return Outcome(*run_stages_as_left(order, context.of_stages, lambda _: True))
+    return Outcome(order, run_stages(order, context.of_stages))

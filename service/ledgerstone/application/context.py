@@ -15,7 +15,7 @@ from ledgerstone.message import Message
 from ledgerstone.price import NO_TERMS, MakerTerms
 from ledgerstone.remedies import Budget
 from ledgerstone.schedule import Booking
-from ledgerstone.stages import StageCache
+from ledgerstone.stages import StageCache, StageContext
 from ledgerstone.workshop.records import Workshop
 
 
@@ -57,6 +57,11 @@ class QuoteContext:
     timed: Timed = nullcontext
     contain: Contain = uncontained
     budget: Budget | None = None
+
+    @property
+    def of_stages(self) -> StageContext:
+        """What the stages of a quote depend on."""
+        return StageContext(self.workshop, self.bookings, self.today, self.cache, terms=self.terms)
 
     def of_one_request(self) -> Self:
         """Return the context with one budget for everything that one request asks for."""

@@ -45,7 +45,7 @@ def write_placing(document: JSON, context: QuoteContext, speech: Speech) -> dict
     placing = read_placing(ask, context)
     budget = context.budget if context.budget is not None else Budget()
     budget.begin(Order((placing.slab,)), context.today)
-    stage_context = StageContext(context.workshop, context.bookings, context.today, context.cache)
+    stage_context = context.of_stages
     if "start" in ask:
         names = {name: speech.say(_called(name)) for name in CUTOUT_NAMES}
         return _started(
