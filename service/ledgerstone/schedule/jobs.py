@@ -150,6 +150,7 @@ class _Scheduler:
 
     def __init__(self, resources: Resources, start: int) -> None:
         self._bench, self._start = resources, start
+        self._by_month = resources.workshop.handling.workshop_c
         self._state = _State(start, order_ready=start)
         self.laid: list[ScheduledJob] = []
         self.on_table: list[TableLoad] = []
@@ -200,14 +201,14 @@ class _Scheduler:
 
     def _lay(self, job: PendingJob, on_end: int) -> ScheduledJob:
         """Lay one job; ``on_end`` are the minutes that it and what follows take unbroken."""
-        state, step = self._state, job.step
-        ready_at = self._piece_ready(job)
+        state, step, ready_at = self._state, job.step, self._piece_ready(job)
         minutes, people = self._minutes(job), self._people(step)
         start = hands_end = ends = ready_at
         if minutes:
             start = self._begin(max(ready_at, state.at), people, step.machine, on_end)
             hands_end = self._bench.clock.after(start, minutes)
             state.at = start
+            state.busy = [hold for hold in state.busy if hold[0] > start]
             state.busy.append((hands_end, people, step.machine))
             ends = max(hands_end, self._least(start, step.least_days))
         wait_ends = self._waits(job, ends)
@@ -241,13 +242,12 @@ class _Scheduler:
             hands = sum(hold[1] for hold in busy) + people
             running = 1 + sum(machine is not None and hold[2] == machine for hold in busy)
             if hands <= self._bench.workshop.calendar.hands and running <= self._count(machine):
-                self._state.busy = busy
                 return at
             at = self._bench.clock.begin_unbroken(min(hold[0] for hold in busy), on_end)
 
     def _count(self, machine: str | None) -> int:
-        resources = self._bench.workshop.bench
-        return {"mixer": resources.mixers, "polisher": resources.polishers}.get(machine or "", 1)
+        bench = self._bench.workshop.bench
+        return {"mixer": bench.mixers, "polisher": bench.polishers}.get(machine or "", 1)
 
     def _least(self, start: int, days: int) -> int:
         """The minute at which a step that lasts ``days`` working days is over."""
@@ -258,18 +258,15 @@ class _Scheduler:
 
     def _waits(self, job: PendingJob, ends: int) -> int:
         """When the wait after a job is over: its hours, the age that is needed, the damp cover."""
-        step, state, by_month = job.step, self._state, self._bench.workshop.handling.workshop_c
+        step, state = job.step, self._state
         wait_ends = ends + _minutes(step.wait_hours)
         if step.min_age_days is not None:
-            warmth = state.warm.get(job.piece, Warmth(by_month, step.warm_c))
+            warmth = state.warm.get(job.piece, Warmth(self._by_month, step.warm_c))
             poured = ends if step.phase == "cast" else state.poured.get(job.piece, ends)
             wait_ends = max(wait_ends, aged_by(poured, step.min_age_days, warmth))
-        if step.phase == "cast" and step.warm_c is not None:
-            warm = ends + _minutes(step.warm_hours)
-            state.warm[job.piece] = Warmth(by_month, step.warm_c, warm)
         if job.frees and job.piece in state.poured:
             own = self._bench.workshop.bench.damp_days
-            warmth = state.warm.get(job.piece, Warmth(by_month))
+            warmth = state.warm.get(job.piece, Warmth(self._by_month))
             damp = damp_until(state.poured[job.piece], own, self._bench.cement, warmth)
             wait_ends = max(wait_ends, damp)
         return wait_ends
@@ -285,6 +282,9 @@ class _Scheduler:
             state.ready[piece] = max(state.ready.get(piece, 0), wait_ends)
             if job.step.phase == "cast":
                 state.poured[piece] = max(state.poured.get(piece, 0), ends)
+        if job.step.phase == "cast" and job.step.warm_c is not None:
+            until = ends + _minutes(job.step.warm_hours)
+            state.warm[piece] = Warmth(self._by_month, job.step.warm_c, until)
 
 
 def _is_continued(job: PendingJob, following: PendingJob) -> bool:
