@@ -122,12 +122,13 @@ def _taken(
     if change["op"] != "set" or member is None:
         return {}
     words = taken_of(member, change.get("values") or [change.get("value") or ""], *written_as)
-    draft.settle()
     return {path: (words, draft.written(path))}
 
 
 def _after(taken: Mapping[KeyPath, _Taken], gone: Sequence[KeyPath]) -> dict[KeyPath, _Taken]:
     """What is taken at each place once others were taken out."""
+    if not gone:
+        return dict(taken)
     moved = ((place_after(path, gone), told) for path, told in taken.items())
     return {path: told for path, told in moved if path is not None}
 

@@ -39,7 +39,12 @@ class PlacedText:
         return self._places
 
     def written(self, path: KeyPath) -> str:
-        """What is written at a key or as an item; nothing if it has no value of its own."""
+        """What is written at a key or as an item; nothing if it has no value of its own.
+
+        What is pending at the key itself counts, so that a form full of values is read once.
+        """
+        if path in self._pending:
+            return self._pending[path]
         start, end = self.found().values.get(path, (0, 0))
         return self._text[start:end]
 
