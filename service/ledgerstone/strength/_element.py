@@ -153,20 +153,20 @@ def deflection_row(corners: FloatArray, share: FloatArray) -> FloatArray:
     Bazeley, Cheung, Irons and Zienkiewicz, "Triangular elements in plate bending" (1965), from
     memory: the cubic with its slopes along the sides.
     """
-    L = share
-    bubble = 0.5 * L[:, 0] * L[:, 1] * L[:, 2]
-    rows = np.empty((len(L), 9))
+    L = np.ascontiguousarray(share.T)
+    x = np.ascontiguousarray(corners.transpose(2, 1, 0))  # an axis, a corner
+    bubble = 0.5 * L[0] * L[1] * L[2]
+    rows = np.empty((9, len(share)))
     for i in range(3):
         j, k = (i + 1) % 3, (i + 2) % 3
-        to_j = L[:, i] ** 2 * L[:, j] + bubble
-        to_k = L[:, i] ** 2 * L[:, k] + bubble
-        rows[:, 3 * i] = L[:, i] * (1.0 + L[:, i] * (L[:, j] + L[:, k])) - L[:, i] * (
-            L[:, j] ** 2 + L[:, k] ** 2
-        )
-        rows[:, 3 * i + 1 : 3 * i + 3] = to_j[:, None] * (corners[:, j] - corners[:, i]) + to_k[
-            :, None
-        ] * (corners[:, k] - corners[:, i])
-    return rows
+        square = L[i] * L[i]
+        to_j, to_k = square * L[j] + bubble, square * L[k] + bubble
+        rows[3 * i] = L[i] * (1.0 + L[i] * (L[j] + L[k]) - L[j] * L[j] - L[k] * L[k])
+        for axis in range(2):
+            rows[3 * i + 1 + axis] = to_j * (x[axis, j] - x[axis, i]) + to_k * (
+                x[axis, k] - x[axis, i]
+            )
+    return rows.T
 
 
 def pressure_rows(elements: Elements) -> FloatArray:

@@ -158,7 +158,7 @@ def touching_rests(
     pull, sink = -1.0 * pushes_only / nothing[:, :1], 1.0 / nothing[:, 1:]
     fewest = np.full(len(begin), count + 1)
     patience = np.zeros(len(begin), dtype=np.intp)
-    for nth in range(MAX_ROUNDS):
+    for _ in range(MAX_ROUNDS):
         offends = here[:, :count] * np.where(sides, pull[left], sink[left])
         swaps = offends > 1.0
         many = swaps.sum(axis=1)
@@ -167,8 +167,7 @@ def touching_rests(
             break
         left, swaps, many = left[still], swaps[still], many[still]
         sides, offends = sides[still], offends[still]
-        if nth:
-            swaps &= sides | _is_largest_beside(np.where(sides, 0.0, offends))
+        swaps &= sides | _is_largest_beside(np.where(sides, 0.0, offends))
         patience[left] = np.where(many < fewest[left], MAX_ROUNDS_WITHOUT_GAIN, patience[left] - 1)
         fewest[left] = np.minimum(fewest[left], many)
         (single,) = (patience[left] < 0).nonzero()

@@ -165,11 +165,11 @@ def _put(mesh: Mesh, placed: Sequence[tuple[int, _Placed]], forces: FloatArray) 
     if not placed:
         return
     points = _points(mesh, [load for _, load in placed])
-    rows = deflection_row(mesh.nodes[mesh.triangles[points.triangle]], points.share)
-    rows *= points.newtons[:, None]
-    unknowns = (3 * mesh.triangles[points.triangle][:, :, None] + np.arange(3)).reshape(-1, 9)
+    corners = mesh.triangles[points.triangle]
+    rows = deflection_row(mesh.nodes[corners], points.share).T * points.newtons
+    unknowns = (3 * corners.T[:, None] + np.arange(3)[:, None]).reshape(9, -1)
     count = len(forces)
-    flat = unknowns + count * points.owner[:, None]
+    flat = unknowns + count * points.owner
     found = np.bincount(flat.ravel(), rows.ravel(), count * len(placed))
     forces[:, [k for k, _ in placed]] = found.reshape(len(placed), count).T
 

@@ -24,9 +24,9 @@ class Locator:
         How many cells there are along x and along y.
     start, triangles
         Triangles of all cells, one cell after the other, and where each cell's begin.
-    origin, inverse
-        Of each triangle: its first corner, shape (m, 2), and what makes the other two corners'
-        area coordinates of a place's distance from there, shape (m, 2, 2).
+    second, third
+        What makes the area coordinates of each triangle's other two corners of ``(x, y, 1)``,
+        shape (3, m) each.
     """
 
     corner: FloatArray
@@ -34,8 +34,8 @@ class Locator:
     shape: tuple[int, int]
     start: IntArray
     triangles: IntArray
-    origin: FloatArray
-    inverse: FloatArray
+    second: FloatArray
+    third: FloatArray
 
     def triangle_at(self, points: FloatArray) -> IntArray:
         """Triangle that holds each of ``points``, shape (k,): the first of several, -1 for none.
@@ -48,10 +48,12 @@ class Locator:
         many = np.where(on, self.start[flat + 1] - self.start[flat], 0)
         owner = np.repeat(np.arange(len(points)), many)
         nth = np.arange(len(owner)) - np.repeat(np.cumsum(many) - many, many)
-        triangle = self.triangles[self.start[flat][owner] + nth]
-        x, y = (points[owner] - self.origin[triangle]).T
-        a, b, c, d = self.inverse[triangle].reshape(-1, 4).T
-        second, third = a * x + b * y, c * x + d * y
+        triangle = self.triangles.take(self.start[flat].take(owner) + nth)
+        x, y = (points[:, k].take(owner) for k in (0, 1))
+        second, third = (
+            by_x.take(triangle) * x + by_y.take(triangle) * y + rest.take(triangle)
+            for by_x, by_y, rest in (self.second, self.third)
+        )
         least = np.minimum(np.minimum(second, third), 1.0 - second - third)
         holds = np.flatnonzero(least >= OUTSIDE)[::-1]
         found = np.full(len(points), -1, dtype=np.intp)
@@ -77,13 +79,17 @@ def locator_of(nodes: FloatArray, triangles: IntArray) -> Locator:
     by_cell = csr_array(entries, shape=(nx * ny, len(triangles)))
     u, v = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]
     twice = u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]
-    inverse = np.stack([v[:, 1], -v[:, 0], -u[:, 1], u[:, 0]], axis=1) / twice[:, None]
+    x, y = corners[:, 0].T
+    second, third = (
+        np.array([by_x, by_y, -(by_x * x + by_y * y)]) / twice
+        for by_x, by_y in ((v[:, 1], -v[:, 0]), (-u[:, 1], u[:, 0]))
+    )
     return Locator(
         corner,
         step,
         (nx, ny),
         by_cell.indptr.astype(np.intp),
         by_cell.indices.astype(np.intp),
-        corners[:, 0],
-        inverse.reshape(-1, 2, 2),
+        second,
+        third,
     )

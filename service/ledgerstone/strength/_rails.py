@@ -25,7 +25,7 @@ LEVELS: tuple[RestKind, ...] = ("cabinet", "hardwood", "steel", "post")
 MAX_ROUNDS = 9
 WHOLE = 2  # the extent at which every case was tried; at 1 the worst place was searched for
 MAX_FAILING = 8
-USED_MUCH = 0.45  # utilisation on weaker rails from which a place is tried first on stronger ones
+USED_MUCH = 0.6  # utilisation on weaker rails from which a place is tried first on stronger ones
 FEWEST_AGAIN = 12  # places that are, whatever their utilisation
 
 Levels = dict[int, RestKind]

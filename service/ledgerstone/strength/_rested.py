@@ -46,8 +46,8 @@ class Footing:
     hull
         Of the reactions' pulls on the two slopes.
     loaded
-        What unit loads do to the pinned slab at the stations, for unit ``D``, shape (k,), and
-        their pulls on the rigid motions, shape (3,), as far as they were asked for.
+        What unit loads do to the pinned slab at the stations, for unit ``D``, and after that
+        their pulls on the rigid motions, shape (k + 3,), as far as they were asked for.
     slab_flexibility, compliance
         The slab's own flexibility at the stations for unit ``D``, and how the supports themselves
         give, mm/N, shapes (k, k); None if they are stiff.
@@ -63,7 +63,7 @@ class Footing:
     middle: tuple[float, float]
     reach: float
     hull: BaseGeometry
-    loaded: dict[PlateLoad, tuple[FloatArray, FloatArray]] = field(default_factory=dict)
+    loaded: dict[PlateLoad, FloatArray] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -229,11 +229,10 @@ def _free_and_pulls(
     new = [unit for unit in units if unit not in footing.loaded]
     if new:
         forces, rows = (np.array(each) for each in zip(*model.carried(new), strict=True))
-        both = zip(rows @ footing.rows, forces @ footing.motions, strict=True)
+        both = np.concatenate([rows @ footing.rows, forces @ footing.motions], axis=1)
         footing.loaded.update(zip(new, both, strict=True))
-    known = [footing.loaded[unit] for unit in units]
-    free, pulls = (np.array([load[k] for load in known]).T for k in (0, 1))
-    return free @ shares, pulls @ shares
+    found = np.array([footing.loaded[unit] for unit in units]).T @ shares
+    return found[:-3], found[-3:]
 
 
 def _shares(

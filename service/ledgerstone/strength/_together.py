@@ -55,7 +55,7 @@ class Contact:
             As ``contact.balance_of``.
         """
         found: list[contact.Balance | None] = [None] * free.shape[1]
-        if not self._known or len(found) == 1:
+        if not self._known:
             found[0] = self._alone(free[:, 0], pulls[:, 0])
         with suppress(LinAlgError):
             portion = max(1, MAX_TOGETHER // len(free) ** 2)

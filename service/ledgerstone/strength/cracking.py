@@ -19,6 +19,7 @@ from ledgerstone.strength.places import LoadPlace
 
 AT_ONCE = 32  # people, each with several fields as long as the mesh
 GAMMA_G, GAMMA_Q = 1.35, 1.5  # EN 1990 table A1.2(B)
+HALF_WAY = 0.5 * (1.0 + GAMMA_G)  # between own weight once, where it relieves, and by its factor
 NEAR, FAR = 0.4, 1.5  # of a person's square: from a corner, and from the worst place so far
 MAY_NEED_BARS = 0.75  # share of what plain concrete is trusted with from which a demand is searched
 CLOSEST_MM = 5.0  # a narrow strip is bent much more from its one edge than from its other
@@ -113,16 +114,19 @@ def _demands_of(
         placed.with_person(place, placed.sitting_case(place)).person_n for _, place in people
     ]
     tried = [batch.tried[k].person_n for k, _ in people]
-    live = np.empty((3, own.shape[1], len(people)))
+    live = GAMMA_Q * np.array(sitting) / np.array(tried)
+    stress = np.empty((3, own.shape[1], len(people)))
     for cases in dict.fromkeys(batch.solved(k)[0] for k, _ in people):
         mine = [n for n, (k, _) in enumerate(people) if batch.solved(k)[0] is cases]
         at = [batch.solved(people[n][0])[1] for n in mine]
-        live[:, :, mine] = cases.components[:, :, at] - own
-    live *= GAMMA_Q * np.array(sitting) / np.array(tried)
-    x, y, xy = np.maximum(np.abs(live + own), np.abs(live + GAMMA_G * own))
-    found = _worst(placed, np.concatenate([x + xy, y + xy], axis=1))
-    both = zip(found[: len(people)], found[len(people) :], strict=True)
-    return [_Demands(place, *ways) for (_, place), ways in zip(people, both, strict=True)]
+        stress[:, :, mine] = cases.components[:, :, at]
+    stress *= live
+    stress += (HALF_WAY - live) * own
+    np.abs(stress, out=stress)
+    stress += (GAMMA_G - HALF_WAY) * np.abs(own)  # so far from half-way are both ends
+    stress[:2] += stress[2]
+    along, across = (_worst(placed, each) for each in stress[:2])
+    return [_Demands(place, *ways) for (_, place), *ways in zip(people, along, across, strict=True)]
 
 
 def _worst(placed: PlacedSlab, fields: FloatArray) -> list[Demand]:
