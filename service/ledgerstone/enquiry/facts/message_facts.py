@@ -108,6 +108,10 @@ def _gather_words(
     found.delivery = delivery_of(
         text, spans, [*signed, *every], lambda code: area_for(code, workshop) is not None
     )
+    ours = [span for piece in found.pieces for span in piece.piece.spans]
+    steps = found.delivery.steps.spans if found.delivery.steps is not None else ()
+    if any(low < end and start < high for start, end in ours for low, high in steps):
+        found.delivery.steps = None  # "6 steps for the garden" are what is asked for
     found.on_units = stands_on(text, spans)
     found.told = spans
     written = found.mail.written or _dated(found)

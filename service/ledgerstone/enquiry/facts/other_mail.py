@@ -97,11 +97,11 @@ AGAINST: Final = (
         "accepted",
         6,
         re.compile(
-            r"(?:please )?go ahead\b(?! and (?:price|quote|cost|work))|happy to (?:go ahead"
-            r"|proceed)|please proceed|we(?:'d|’d| would) like to (?:go ahead|proceed)"
-            r"|send (?:me |us )?(?:the|your|a|an) (?:deposit )?invoice|deposit (?:is )?(?:paid"
-            r"|sent)|i accept|we accept|accept (?:the|your) (?:estimate|quote|quotation)"
-            r"|bestätigen (?:wir|ich)|hiermit (?:bestelle|beauftrage)",
+            r"(?<!if we )(?<!if i )(?<!once we )(?:please )?go ahead\b(?! and (?:price|quote|cost"
+            r"|work))|happy to (?:go ahead|proceed)|please proceed|we(?:'d|’d| would) like to"
+            r" (?:go ahead|proceed)|send (?:me |us )?(?:the|your|a|an) (?:deposit )?invoice"
+            r"|deposit (?:is )?(?:paid|sent)|(?:i|we) accept|accept (?:the|your) (?:estimate|quote"
+            r"|quotation)|bestätigen (?:wir|ich)|hiermit (?:bestelle|beauftrage)",
             re.IGNORECASE,
         ),
     ),

@@ -87,6 +87,13 @@ _CHANGES: Final = re.compile(
     r"|\baber (?:bitte )?(?:in|mit|doch)\b",
     re.IGNORECASE,
 )
+# A new slab is wished for in place of one that broke: "it is broken, I want a new one".
+_ANEW: Final = re.compile(
+    r"\b(?:a|the|our) (?:brand )?new (?:one|top|slab|worktop|table|hearth|shelf|bench)\b"
+    r"|\b(?:want|need|would like|['’]d like|looking for|quote for|price for) (?:a |an )?(?:new\b"
+    r"|another\b|replacement\b)|\bneue[nrs]? (?:platte|arbeitsplatte|fensterbank|bitte)\b",
+    re.IGNORECASE,
+)
 _WISHED: Final = 4  # outweighs a word of other mail beside it: "the invoice was 20417"
 # Words that stand in enquiries too: "we thought of a sink and decided against it".
 _SOFT: Final = frozenset({"thanks", "praise", "past", "delivered"})
@@ -148,12 +155,23 @@ def verdict(
         for name, weight, pattern in AGAINST
         if pattern.search(newest) and not (slabs.names_ours and name == _OURS_TOO)
     ]
-    if slabs.is_sized_anew and _CHANGES.search(newest):
-        against = [one for one in against if one[1] != _ACCEPTED]
+    changes = slabs.is_sized_anew and bool(_CHANGES.search(newest))
+    is_anew = slabs.is_sized_anew and slabs.is_outlined and bool(_ANEW.search(newest))
+    put_aside = {_ACCEPTED, "declined"} if changes else set()
+    put_aside |= {"complaint"} if is_anew else set()
+    against = [one for one in against if one[1] not in put_aside]
     ranked = sorted(against, key=lambda one: (one[1] not in COMMERCIAL, -one[0]))
     why = ranked[0][1] if ranked else ""
     asks = 2 * bool(_ASKS.search(whole)) + bool(_WANTS.search(whole)) + bool(_FIELDS.search(whole))
     asks += slabs.is_whole and bool(_ASKS_FOR_ONE.search(newest))
+    if not asks:  # what stands under a message speaks against it too: "Unsubscribe"
+        found = {name for _, name in against}
+        against += [
+            (weight, name)
+            for name, weight, pattern in AGAINST
+            if name == "news" and name not in found and pattern.search(whole)
+        ]
+        why = why or (against[0][1] if against else "")
     if not slabs.has_pieces or (against and not asks):
         return False, why
     # "Concrete hearth, 1200 wide" may be all that a customer writes; "the bench stands!" is thanks.

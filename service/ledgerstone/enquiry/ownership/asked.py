@@ -7,6 +7,7 @@ from typing import Final
 
 from ledgerstone.enquiry.ownership.owners import POLITE, THIN, WISHES
 from ledgerstone.enquiry.ownership.sameness import note_same
+from ledgerstone.enquiry.sentence.kinds import CAST
 from ledgerstone.enquiry.sentence.measures import Measure, measures_of
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.sentence.mentions import mentions_of
@@ -75,6 +76,27 @@ def sized_nouns(sentence: Sentence) -> list[str]:
     return [named[0].noun] if named else []
 
 
+def _cast_wished(sentence: Sentence, found: Sequence[Mention], wishes: Sequence[int]) -> set[str]:
+    """Return the names of what is cast too, where it is wished for: "we'd like 6 steps"."""
+    named = set[str]()
+    for mention in found:
+        word = sentence.words[mention.end - 1]
+        near = any(i < mention.start <= i + _WISH_FAR for i in wishes)
+        is_new = mention.is_indefinite and not (mention.preposition or mention.is_old)
+        is_cast = mention.kind == "thing" and word in CAST
+        is_told = mention.kind == "slab" and word in CAST and not mention.is_old
+        if is_told or (is_cast and ((near and is_new) or _is_whole(sentence, mention))):
+            named |= {word, word.removesuffix("s"), f"{word.removesuffix('s')}s"}
+    return named
+
+
+def _is_whole(sentence: Sentence, mention: Mention) -> bool:
+    """Return whether a subject's three sizes are told: "each step is 1100 wide, 350 deep, …"."""
+    roles = {size.role for size in measures_of(sentence) if size.of == 1 and not size.side}
+    is_subject = mention.start <= 1 and not mention.preposition
+    return is_subject and {"deep", "thick"} <= roles and bool(roles & {"wide", "long"})
+
+
 def asked_for(sentences: Iterable[tuple[Sentence, Sequence[Mention]]]) -> frozenset[str]:
     """Return the unknown nouns that any sentence asks for: "we would like a lectern"."""
     asked = set()
@@ -84,6 +106,7 @@ def asked_for(sentences: Iterable[tuple[Sentence, Sequence[Mention]]]) -> frozen
             if is_slab and is_noun(sentence, mention.start - 1):
                 asked.add(sentence.words[mention.start - 1])  # "a lectern top"
         wishes = [i for i, word in enumerate(sentence.words) if word in WISHES - POLITE]
+        asked |= _cast_wished(sentence, found, wishes)
         for phrase in noun_phrases(sentence, found) if wishes else ():
             near = any(i < phrase.start <= i + _WISH_FAR for i in wishes)
             if phrase.kind == "unknown" and near and not phrase.preposition:

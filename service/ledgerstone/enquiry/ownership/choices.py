@@ -58,3 +58,10 @@ def _worked_out(claim: Claim, sentence: Sentence) -> Claim:
     """Return an offered size as the customer's, with the words that choose it."""
     span = (sentence.atoms[0].start, sentence.atoms[-1].end)
     return Claim(claim.length, (span, *claim.spans), claim.rank, claim.order, how="worked-out")
+
+
+def concludes(sentence: Sentence, measure: Measure) -> bool:
+    """Return whether an answer ends on a size: "we thought 40, but he says 50 will do, so 50"."""
+    led = sentence.words[max(0, measure.at - 2) : measure.at]
+    is_last = all(atom.kind == "mark" for atom in sentence.atoms[measure.at + 1 :])
+    return is_last and bool({"so", "then", "dann", "also"} & set(led))

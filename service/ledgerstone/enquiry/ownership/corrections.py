@@ -7,7 +7,7 @@ from dataclasses import replace
 from itertools import pairwise
 from typing import Final
 
-from ledgerstone.enquiry.ownership.choices import take_choice
+from ledgerstone.enquiry.ownership.choices import concludes, take_choice
 from ledgerstone.enquiry.scene.said import AGREE_MM, Claim, Claims, SaidOpening, say
 from ledgerstone.enquiry.scene.size_assigner import SizeAssigner
 from ledgerstone.enquiry.scene.subjects import Subjects, has_mark
@@ -255,6 +255,13 @@ class Replacing:
 
     def _answers(self, sentence: Sentence, sizes: list[Measure], rank: tuple[int, int]) -> bool:
         alone = [size for size in sizes if not size.role and not size.side and size.of == 1]
+        if self.asked and len(alone) == len(sizes) == _PAIR and concludes(sentence, alone[1]):
+            alone[0].replaced = True
+            claim = self.assigner.claim(alone[1], _ROLE_OF.get(self.asked, "place"), rank)
+            if claim is not None:
+                say(self.subjects.current().claims, self.asked, claim)
+                alone[1].role = f"={self.asked}"
+                return True
         if sentence.is_quoted or len(alone) != 1 or len(sizes) != 1 or len(sentence.atoms) > _SHORT:
             return False
         measure = alone[0]

@@ -37,7 +37,9 @@ _SAME: Final = {
 _EACH_AT: Final = word_set("at @ of no off nr stück pcs pieces mit zu à je measuring")
 _MAX_OF_ONE: Final = 24
 FURTHER: Final = word_set("another second third zweite dritte")
-_ALL: Final = word_set("both all each beide alle alles jeweils everything lot sämtliche")
+_ALL: Final = word_set(
+    "both all each beide alle alles jeweils everything lot sämtliche throughout durchgehend überall"
+)
 _OFF: Final = frozenset({"off", "pcs", "no", "stück", "stk"})
 _PIECES: Final = frozenset({"stück"})
 _SECTIONS: Final = frozenset({"sections", "lengths", "pieces"})
@@ -80,7 +82,7 @@ def _counted_ones(sentence: Sentence, sizes: list[Measure]) -> list[Mention]:
     for i, word in enumerate(words):
         if word != "ones":
             continue
-        counts = [int(NUMBERS.get(near, 0)) for near in words[max(0, i - 3) : i] if near]
+        counts = [_count_at(atom) for atom in sentence.atoms[max(0, i - 3) : i]]
         near = [size for size in sizes if i < size.at <= i + 2]
         led = any(size.of > 1 or size.role in ("dia", "across") for size in near)
         if led and max(counts, default=0) > 1:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 from typing import Final
 
+from ledgerstone.enquiry.ownership.chosen import as_chosen, settles_on
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence, Target
 from ledgerstone.enquiry.scene.subjects import has_mark
 from ledgerstone.enquiry.sentence import scope
@@ -14,27 +15,9 @@ from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.word_sets import word_set
 
-_CHOOSES: Final = word_set("rather say prefer call choose settle plenty lieber nehmen")
-
-
-_I_SAY: Final = frozenset({("i", "say"), ("i'd", "say"), ("we", "say"), ("ich", "sage")})
-_THEY_SAY: Final = word_set("says wants thinks reckons prefers sagt meint will möchte")
-_SETTLES: Final = frozenset(
-    {
-        ("uns", "auf"),
-        ("agreed", "on"),
-        ("going", "with"),
-        ("go", "with"),
-        ("going", "for"),
-        ("go", "for"),
-        ("gone", "for"),
-    }
-    | {("settled", "on"), ("settle", "on"), ("let", "'s"), ("went", "for"), ("let's", "say")}
-)
 _LEAVES: Final = frozenset({"leaves", "leaving", "bleiben", "leave"})
 _MIN_BARE: Final = 100  # a bare number of a length: common practice, no source
 _ARTICLES: Final = frozenset({"a", "an", "the", "eine", "einen"})
-_CHOSEN: Final = frozenset({"thick", "long", "deep", "wide", "dia"})
 
 
 _IS_ONLY: Final = word_set(
@@ -44,11 +27,18 @@ _IS_ONLY: Final = word_set(
 )
 
 
+_COMPARED: Final = {
+    **dict.fromkeys(("longer", "shorter", "länger", "kürzer"), "long"),
+    **dict.fromkeys(("deeper", "shallower", "tiefer"), "deep"),
+    **dict.fromkeys(("wider", "narrower", "breiter", "schmaler"), "wide"),
+    **dict.fromkeys(("thicker", "thinner", "dicker", "dünner"), "thick"),
+}
 _DASHES: Final = frozenset({"-", "–", "—"})
 _ITS: Final = frozenset({("'s",), ("its",), ("is",)})
 _LABEL_LONG: Final = 2  # atoms: "The fridge - 600 wide" is of the fridge
+_AS_THIN: Final = frozenset({("as", "thin"), ("as", "thick"), ("so", "dünn"), ("so", "dick")})
+_THIN_FAR: Final = 8  # atoms
 _SO: Final = frozenset({"so", "hence", "therefore", "daher"})
-_CALLS: Final = frozenset({("call", "it"), ("say", "it"), ("sagen", "wir")})
 _WANTS_IT: Final = frozenset({("wants", "it"), ("want", "it"), ("like", "it"), ("have", "it")})
 _DEPTHS: Final = frozenset({"deep", "wide"})
 _THICK: Final = 120  # mm, the most that a slab is thick: common practice, no source
@@ -75,8 +65,11 @@ def reaches_out(sentence: Sentence, measure: Measure) -> bool:
     """Whether a size is how far a slab stands out from the wall: "it comes out 600 from it"."""
     words = sentence.words
     led = set(words[max(0, measure.at - 4) : measure.at])
-    return bool(_REACHES & led) or (
-        _STANDS in led and words[measure.at + 1 : measure.at + 2] == ["out"]
+    after = words[measure.at + 1 : measure.at + 3]
+    return (
+        bool(_REACHES & led)
+        or after == ["out", "from"]
+        or (_STANDS in led and words[measure.at + 1 : measure.at + 2] == ["out"])
     )
 
 
@@ -86,7 +79,7 @@ def carry_on(parsed: ParsedSentence, measure: Measure, active: Mention | None) -
     if bare:
         at = next(i for i, size in enumerate(parsed.sizes) if size is measure)
         _as_thickness(parsed, measure, active, at)
-        _as_chosen(parsed, measure, at)
+        as_chosen(parsed, measure, at)
         _as_conclusion(parsed, measure, at)
     if active is not None and active.kind == "slab" and active.end <= measure.at:
         between = parsed.sentence.atoms[active.end : measure.at]
@@ -108,6 +101,9 @@ def _as_thickness(
     is_leg = active is not None and active.kind == "leg" and active.end == measure.at
     if is_leg and before is not None and before.of == 1 and before.role in _DEPTHS:
         measure.role = before.role  # "the long part is 600 deep, the short part 640"
+    led = parsed.sentence.words[max(0, measure.at - _THIN_FAR) : measure.at]
+    if _AS_THIN & set(pairwise(led)) and measure.size.amount <= _THICK:
+        measure.role = "thick"
     of_all = _is_led_by_all(parsed.sentence.words, measure.at)
     if of_all and measure.size.unit in ("mm", "cm", "in") and not roles_said(parsed, at):
         measure.role = "thick"
@@ -116,36 +112,14 @@ def _as_thickness(
 def _as_conclusion(parsed: ParsedSentence, measure: Measure, at: int) -> None:
     """Take a bare size for what follows from the one before: "for a 48 mm pole, so 52 please"."""
     before = parsed.sizes[at - 1] if at else None
-    is_result = parsed.sentence.words[max(0, measure.at - 1)] in ("so", "also")
+    words = parsed.sentence.words
+    is_result = words[max(0, measure.at - 1)] in ("so", "also")
+    by = words[before.at + 1] if before is not None and before.at + 1 < len(words) else ""
+    if is_result and before is not None and by in _COMPARED:
+        measure.role, before.replaced = _COMPARED[by], True
+        return
     if is_result and before is not None and before.of == 1 and not (before.role or before.side):
         before.replaced = True
-
-
-def _as_chosen(parsed: ParsedSentence, measure: Measure, at: int) -> None:
-    """Take the role of the size before where a sentence settles on this one instead."""
-    words, sizes = parsed.sentence.words, parsed.sizes
-    near = words[max(0, measure.at - 3) : measure.at] + words[measure.at + 1 : measure.at + 3]
-    roles = [size.role for size in sizes[:at] if size.role in _CHOSEN and not size.side]
-    if not roles and parsed.before in _CHOSEN and chosen_now(words, measure):
-        roles = [parsed.before]
-    if not roles:
-        return
-    is_called = tuple(words[max(0, measure.at - 2) : measure.at]) in _CALLS
-    is_it = words[measure.at + 1 : measure.at + 3] == ["it", "is"]
-    if not (is_called or is_it or _CHOOSES & set(near) or chosen_now(words, measure)):
-        return
-    measure.role = roles[-1]
-    if _are_at_odds(words, measure.at):
-        return
-    for size in sizes[:at]:  # "so 1800 long, call it 1860"
-        is_same = is_it or size.role == measure.role
-        size.replaced = size.replaced or (is_same and size.of == 1 and not size.side)
-
-
-def _are_at_odds(words: list[str], at: int) -> bool:
-    """Return whether two people want two sizes: "my wife says 95 wide, I say 100"."""
-    is_own = tuple(words[max(0, at - 2) : at]) in _I_SAY
-    return is_own and bool(_THEY_SAY & set(words[:at]))
 
 
 def _as_subject(words: list[str], measure: Measure, active: Mention | None) -> None:
@@ -163,7 +137,8 @@ def _as_subject(words: list[str], measure: Measure, active: Mention | None) -> N
     ):
         measure.role = "thick"  # "top 1600 x 400, wants it 60"
     is_made = words[max(0, measure.at - 1)] == "make"  # "wall to wall 2412, make 2400"
-    if two_before in _MAKES_IT or is_made or _is_to_be(words, measure):
+    settles = settles_on(words, measure)
+    if two_before in _MAKES_IT or is_made or settles or _is_to_be(words, measure):
         measure.is_subject = True
     if is_slab and active is not None and active.end == measure.at:
         led = words[max(0, active.start - 2) : active.start]
@@ -196,11 +171,6 @@ def roles_said(parsed: ParsedSentence, at: int) -> set[str]:
     return {size.role for size in parsed.sizes[:at] if size.of == 1 and size.role}
 
 
-def chosen_now(words: list[str], measure: Measure) -> bool:
-    """Return whether a sentence settles on a size: "I'm going with 60"."""
-    return bool(_SETTLES & set(pairwise(words[max(0, measure.at - 3) : measure.at])))
-
-
 def comes_first(parsed: ParsedSentence, mention: Mention, measure: Measure) -> bool:
     """Whether a name is read before a size: it stands before, or is what the size is said of.
 
@@ -229,6 +199,7 @@ def is_left(focus: Focus, parsed: ParsedSentence, active: Mention, measure: Meas
     if not is_ours and ")" in since and "(" not in since:
         return True  # "1250 wide (there's a gap), 650 deep"
     is_told = bool(measure.role) or measure.of > 1
+    is_told = is_told or settles_on(sentence.words, measure)
     concludes = bool(_SO & set(sentence.words[active.end : measure.at])) and is_told
     return not is_ours and (concludes or scope.is_renewed(sentence, active.end, measure.at))
 

@@ -71,6 +71,8 @@ def _is_of_slabs(focus: Focus, parsed: ParsedSentence) -> bool:
 def _is_led_by_thing(parsed: ParsedSentence, at: int) -> bool:
     """Return whether what is named last before a row is no slab: "over two units of 600"."""
     before = [one for one in parsed.found if one.end <= at and one.kind != "one"]
+    if len(before) > 1 and before[-1].kind == "room" and before[-2].kind == "slab":
+        return False  # "four sills in the hall: two of 1250"
     return bool(before) and before[-1].kind in ("thing", "room", "open", "hole")
 
 

@@ -168,7 +168,9 @@ class _Owners:
         bracket = bracket_of(self.sentence, start)
         if bracket is not None and all(one.kind == "size-noun" for one in own):
             return self._told([one for one in before if one.end == bracket][-1:], "after a noun")
-        is_next = bool(own) and own[-1].end == first and is_foreign(own[-1])
+        is_next = bool(own) and is_foreign(own[-1])
+        led = self.sentence.words[first - 1 : first]
+        is_next = is_next and own[-1].end == first - (led in (["of"], ["von"]))
         if is_next and (own[-1].article or self._is_first(own[-1])):
             return self._told(own[-1:], "after a noun")
         is_ours = any(one.kind == "ours" for one in own)

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Final
 
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.scene.identity import named_so, telling_words
-from ledgerstone.enquiry.scene.said import SaidOpening, SaidPiece
+from ledgerstone.enquiry.scene.said import SaidOpening, SaidPiece, say
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.word_sets import word_set
@@ -34,6 +35,7 @@ _WIDTHS: Final = frozenset({"width", "wide", "breite"})
 _SIZES: Final = frozenset({"size", "sizes", "dimensions", "größe", "maße"})
 _PLACED: Final = frozenset({"height", "level", "distance", "höhe", "abstand"})
 _AS: Final = frozenset({"as", "wie", "of"})
+_ROLE: Final = {"long": "long", "wide": "wide", "deep": "deep", "thick": "thick"}
 _UPRIGHT: Final = frozenset({"upstand", "splashback"})
 _X: Final = ("left", "right")
 _Y: Final = ("front", "back")
@@ -126,9 +128,26 @@ def _same_piece(focus: Focus, sentence: Sentence, end: int, key: str, *, is_whol
         other = pieces[0] if pieces and pieces[0] is not piece else None
     if key == "width" and word in _WIDTHS and (piece.claims.get("width") or piece.use in _UPRIGHT):
         key = "length"  # "the same width, 180 deep"
+    if other is None and not is_whole and focus.old and len(pieces) == 1:
+        _same_as_old(focus, piece, key)
     if other is None or (piece.like is not None and piece.like is not other):
         return
     piece.like, piece.like_in = other, piece.like_in | {key}
+
+
+def _same_as_old(focus: Focus, piece: SaidPiece, key: str) -> None:
+    """Give a slab a size of what it replaces: "the same length, but 350 wide"."""
+    told = [one for one in focus.old if not one.side and not one.replaced]
+    named = [one for one in told if _KEYS.get(_ROLE.get(one.role, ""), "") == key]
+    group = next((one.members for one in told if one.of > 1), [])
+    longest = sorted(group[:2], key=lambda one: -one.size.amount)
+    by_place = dict(zip(("length", "width"), longest, strict=False))
+    by_place |= dict(zip(("thickness",), group[2:], strict=False))
+    like = named[0] if len(named) == 1 else by_place.get(key)
+    role = "deep" if key == "width" else key
+    claim = focus.assigner.claim(like, role, (0, 0)) if like is not None else None
+    if claim is not None:
+        say(piece.claims, key, replace(claim, how="worked-out"))
 
 
 def _named(focus: Focus, sentence: Sentence, start: int) -> SaidPiece | None:

@@ -9,10 +9,11 @@ from typing import Final
 from ledgerstone.enquiry.ownership import enumerations
 from ledgerstone.enquiry.ownership.length_rows import read_rows
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence, Target
-from ledgerstone.enquiry.scene.said import SaidPiece, say
+from ledgerstone.enquiry.scene.said import SaidPiece, newest, say
 from ledgerstone.enquiry.sentence.measures import Measure
 
 _SEVERAL: Final = 2
+_SUM_MM: Final = 1.0  # people add lengths without an error
 _LENGTHS: Final = frozenset({"", "long", "quantity"})
 _MAX_OF_ONE: Final = 24
 _ALIKE: Final = 2  # common practice, no source: a depth is a smaller part of a length
@@ -38,6 +39,10 @@ def each_length(
     if piece.claims.get("length") and is_counted and parsed.sentence.starts_line:
         _further(focus, piece, long, parsed)
         return [size for size in sizes if size not in long]
+    known = newest(piece.claims.get("length", []))
+    total = sum(claim.mm for one in long if (claim := focus.assigner.claim(one, "length", (0, 0))))
+    if len(known) == 1 and len(long) >= _SEVERAL and abs(total - known[0].mm) <= _SUM_MM:
+        piece.claims["length"], whole = [], long[0]  # in two parts: each is a slab of its own
     if piece.claims.get("length") or (len(long) < _SEVERAL and not is_counted):
         return sizes
     is_told = piece.quantity == len(long) or focus.subjects.awaited == len(long)
@@ -83,7 +88,7 @@ def count_lengths(focus: Focus, parsed: ParsedSentence) -> None:
     atoms = parsed.sentence.atoms
     if any(mention.kind in ("open", "hole") for mention in parsed.found):
         return
-    _share_long(parsed)
+    _share_long(focus, parsed)
     taken: list[Measure] = []
     for number, measure in pairwise(parsed.sizes):
         is_bare = number.size.unit is None and number.size.amount.denominator == 1
@@ -103,12 +108,26 @@ def _is_numbered(parsed: ParsedSentence, number: Measure, measure: Measure) -> b
     return between in _NUMBERED
 
 
-def _share_long(parsed: ParsedSentence) -> None:
+def _is_cut_up(focus: Focus, parsed: ParsedSentence) -> bool:
+    """Return whether the first sizes of a sentence add up to a length that is known."""
+    piece = focus.subjects.piece
+    known = newest(piece.claims.get("length", [])) if piece is not None else []
+    bare = [one for one in parsed.sizes if one.of == 1 and one.role in ("", "long")]
+    if len(known) != 1 or len(bare) < _SEVERAL:
+        return False
+    claims = [focus.assigner.claim(one, "length", (0, 0)) for one in bare[: _SEVERAL + 1]]
+    lengths = [claim.mm for claim in claims if claim is not None]
+    sums = (sum(lengths[:count]) for count in (_SEVERAL, _SEVERAL + 1))
+    return any(abs(total - known[0].mm) <= _SUM_MM for total in sums)
+
+
+def _share_long(focus: Focus, parsed: ParsedSentence) -> None:
     """Take as many sizes as slabs are named for their lengths: "two sills: 1.2, 0.9 long"."""
     counts = {
         mention.count for mention in parsed.found if mention.kind == "slab" and mention.count > 1
     }
-    counts |= {2, 3} if _SPLITS & set(parsed.sentence.words) else set()
+    is_known = _is_cut_up(focus, parsed)
+    counts |= {2, 3} if is_known or _SPLITS & set(parsed.sentence.words) else set()
     row: list[Measure] = []
     for measure in parsed.sizes:
         between = (
@@ -119,7 +138,8 @@ def _share_long(parsed: ParsedSentence) -> None:
         bare = measure.of == 1 and not measure.side and measure.role in ("", "long")
         row = ([*row, measure] if row and between <= _LISTS else [measure]) if bare else []
         ends = [one.role for one in parsed.sizes if one.at > measure.at][:1] in _NEXT_ROLES
-        is_last = (ends or bool(_SPLITS & set(parsed.sentence.words))) and _are_alike(row)
+        is_split = is_known or bool(_SPLITS & set(parsed.sentence.words))
+        is_last = (ends or is_split) and (is_known or _are_alike(row))
         if (measure.role == "long" or is_last) and len(row) in counts:
             for one in row:
                 one.role = "long"

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Final
 
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence, openings_at
 from ledgerstone.enquiry.scene.said import SaidOpening, SaidPiece
 from ledgerstone.enquiry.scene.subjects import ROUND_HOLES
 from ledgerstone.enquiry.sentence import scope
+from ledgerstone.enquiry.sentence.group_cues import SPACINGS
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.words.word_sets import word_set
 
@@ -15,6 +17,10 @@ _BASINS: Final = frozenset({"sink", "basin"})
 _BESIDE: Final = word_set("beside alongside neben daneben")
 _EVERY_SIDE: Final = ("left", "right", "front", "back")
 _PAIR: Final = 2
+_LONGEST_ROW: Final = 4
+_NEAR: Final = 4  # atoms from a distance to the words that call it one
+_APART: Final = SPACINGS | word_set("apart centres centers auseinander")
+_EVENLY: Final = word_set("symmetrical symmetrically symmetric evenly equally symmetrisch")
 _IT: Final = frozenset(["it", "this", "davon", "daneben", "first", "other", "ersten"])
 
 
@@ -23,6 +29,7 @@ def read_sideways(focus: Focus, parsed: ParsedSentence) -> None:
     row = focus.subjects.openings
     if len(row) == _PAIR:
         _read_both_sides(focus, parsed, row)
+    _read_apart(parsed, row)
     for measure in parsed.sizes:
         if len(row) < 3 or len(row) % 2 == 0 or not scope.is_beside(parsed.sentence, measure):
             continue
@@ -48,6 +55,28 @@ def _read_both_sides(focus: Focus, parsed: ParsedSentence, row: list[SaidOpening
             opening.level_with = others[0] if others else None
             opening.level_spans = ((measure.size.start, measure.size.end),)
             opening.loosely_centred.pop("x", None)
+
+
+def _read_apart(parsed: ParsedSentence, row: list[SaidOpening]) -> None:
+    """Set a row so far apart about the middle: "two tap holes 200 apart, centred"."""
+    apart = [one for one in parsed.sizes if one.role == "apart" and one.of == 1 and not one.side]
+    words = set(parsed.sentence.words)
+    is_middle = parsed.sentence.marks("centred") or words & _EVENLY
+    if len(apart) != 1 or not _PAIR <= len(row) <= _LONGEST_ROW or not is_middle:
+        return
+    at = apart[0].at
+    if not _APART & set(parsed.sentence.words[max(0, at - _NEAR) : at + _NEAR]):
+        return
+    size = replace(apart[0].size, amount=apart[0].size.amount / 2)
+    for i, opening in enumerate(row):
+        steps = 2 * i - (len(row) - 1)
+        if steps:
+            opening.offset, opening.offset_sign, opening.level_with = size, steps, None
+            opening.level_spans = ((size.start, size.end),)
+            opening.loosely_centred.pop("x", None)
+            opening.centred.pop("x", None)
+        if {"front", "back"} & opening.claims.keys():
+            opening.centred.pop("y", None)
 
 
 def note_beside(focus: Focus, parsed: ParsedSentence) -> None:

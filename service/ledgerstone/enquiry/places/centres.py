@@ -25,6 +25,7 @@ _SLABS: Final = word_set(
 _AND: Final = frozenset({"and", "und", ",", "/", "&"})
 _DENIED: Final = frozenset(["nothing", "no", "nichts", "without"])
 _UNITS: Final = frozenset({"unit", "cabinet", "cupboard", "unterschrank", "schrank", "drawer"})
+_EACH: Final = frozenset({"each", "je", "jeweils"})
 _ALL: Final = frozenset(["both", "all", "each", "beide", "alle"])
 _MIDDLE: Final = word_set("center centre middle mitte central mittig")
 _MIDDLE_ONE: Final = frozenset(
@@ -35,6 +36,7 @@ _EITHER: Final = {
     "y": (word_set("before front vorn vorne"), word_set("behind back hinten dahinter")),
     "x": (word_set("left links"), word_set("right rechts")),
 }
+_SIZES: Final = word_set("length depth width länge tiefe breite")
 _ENDS: Final = frozenset({",", ";", ":"})
 _SIDES: Final = {"x": ("left", "right"), "y": ("front", "back")}
 _ANOTHER: Final = word_set("and a an one two und ein eine einem einen zwei")
@@ -92,6 +94,7 @@ def _read_centred(focus: Focus, parsed: ParsedSentence) -> None:
         axis = parsed.ways.get(end) or axis_after(sentence, end) or axis_before(sentence, i)
         axis = "x" if "along" in sentence.words[i:end] else axis
         axis = "y" if {"front", "back"} <= set(sentence.words[i:end]) else axis
+        axis = "x" if {"left", "right"} <= set(sentence.words[i:end]) else axis
         span = span_of(sentence, i, end + 3 if axis else end)
         of_side = side_of_middle(sentence, i, end) if axis != "y" else None
         for opening in whose:
@@ -132,10 +135,15 @@ def _alone_in_clause(sentence: Sentence) -> list[tuple[int, int]]:
         (i, 1)
         for i in range(1, len(atoms))
         if words[i] in _MIDDLE
-        and atoms[i - 1].word in _ENDS
-        and (i + 1 == len(atoms) or atoms[i + 1].word in ".;!")
+        and (_is_of_dimension(words, i) or atoms[i - 1].word in _ENDS)
+        and (_is_of_dimension(words, i) or i + 1 == len(atoms) or atoms[i + 1].word in ".;!")
         and not any(i == start for start, _ in sentence.marks("centred"))
     ]
+
+
+def _is_of_dimension(words: list[str], i: int) -> bool:
+    """Return whether a middle is of one of the slab's sizes: "middle of the length"."""
+    return words[i + 1 : i + 2] in (["of"], ["der"]) and bool(_SIZES & set(words[i + 2 : i + 4]))
 
 
 def _is_on_slab(parsed: ParsedSentence, start: int, end: int) -> bool:
@@ -227,7 +235,7 @@ def _read_behind(
             continue
         whose = whose or big
         if small and whose:
-            if "each" in sentence.words:
+            if _EACH & set(sentence.words):
                 _repeat(piece, small, len(whose))
             _level(small, whose, span_of(sentence, i, i + count + 2))
             by = [size for size in parsed.sizes if size.role == "behind" and size.at + 1 == i]

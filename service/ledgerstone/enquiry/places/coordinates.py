@@ -37,6 +37,8 @@ def pair_member(openings: Sequence[SaidOpening], sentence: Sentence, at: int) ->
         and sentence.atoms[start - 1].word not in {",", ";", "and", "und"}
     ):
         start -= 1
+    while start < at and sentence.words[start] in _DEFINITE:
+        start += 1
     near = sentence.words[start:at]
     if not _MEMBERS & set(near[:4]) and not _ORDINALS & set(near[:1]):
         return None
@@ -129,7 +131,9 @@ def _joins(sentence: Sentence, before: Measure, after: Measure) -> bool:
 def is_of_both(sentence: Sentence, measure: Measure) -> bool:
     """Return whether "both" stands right before a distance or ends it: "100 from the back both"."""
     end = measure.cue[1] if measure.cue is not None else measure.at + 1
-    near = (*sentence.words[max(0, measure.at - 2) : measure.at], *sentence.words[end : end + 2])
+    after = sentence.words[end : end + 2]
+    after = after if after[:1] != [""] else []  # ", both" begins what comes next
+    near = (*sentence.words[max(0, measure.at - 2) : measure.at], *after)
     return bool(_BOTH & set(near))
 
 

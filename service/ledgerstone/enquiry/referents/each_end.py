@@ -11,6 +11,8 @@ from ledgerstone.enquiry.sentence.mention import Mention
 _OUTLETS: Final = frozenset({"waste", "drain"})
 _EACH: Final = frozenset({"each", "je", "jeweils"})
 _BOTH: Final = frozenset({"both", "beide", "beiden"})
+_ONE: Final = frozenset({"a", "an", "one", "ein", "eine", "einen"})
+_FAR: Final = 5  # words
 _AFTER: Final = 3  # words
 _HALF: Final = 0.01  # of the length: people round the half of it
 
@@ -19,8 +21,23 @@ def count_at_ends(focus: Focus, parsed: ParsedSentence, mention: Mention) -> Non
     """Take "a hole 100 from each end" for two holes, unless 100 is half of the slab's length."""
     if scope.is_at_each_end(mention, parsed.sentence) and not _is_middle(focus, parsed, mention):
         mention.count = mention.count or 2
+    if _is_on_each_side(parsed, mention):
+        mention.count = mention.count if mention.count > 1 else 2
     if mention.name in _OUTLETS and not mention.count:
         mention.count = _one_each(parsed, mention)
+
+
+def _is_on_each_side(parsed: ParsedSentence, mention: Mention) -> bool:
+    """Return whether a hole is one of two beside a bowl: "one hole on each side of the sink"."""
+    words = parsed.sentence.words
+    near = [i for i, _ in parsed.sentence.marks("sideways") if 0 <= i - mention.end <= _FAR]
+    is_open = mention.kind in ("open", "hole") and not mention.is_plural
+    return (
+        is_open
+        and bool(near)
+        and mention.determiner in _ONE
+        and "to" not in words[near[0] - 1 :][:1]
+    )
 
 
 def _one_each(parsed: ParsedSentence, mention: Mention) -> int:

@@ -11,6 +11,7 @@ from ledgerstone.enquiry.scene.identity import telling_words
 from ledgerstone.enquiry.scene.said import Claim, SaidPiece, newest
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
+from ledgerstone.enquiry.sentence.noun_phrases import is_noun
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.word_sets import word_set
 
@@ -156,15 +157,23 @@ def begin_other(
     heads = [head for head in heads if not head.preposition and head.name] or [
         one for one in (active,) if one is not None and one.kind == "slab"
     ]
-    focus.subjects.pending = True
+    focus.subjects.pending, focus.named = True, None
     made = focus.start_piece(heads[0].name if heads else piece.use)
     if parsed.sentence.is_item and not made.names:
         made.names = {word for word in parsed.sentence.words[: measure.at] if word}
     made.called |= telling_words(parsed.sentence.words[since + 1 : measure.at])
+    made.nouns |= _noun_before(parsed, since, measure.at)
     first = parsed.sizes[0].at if parsed.sizes else 0
     if len(focus.subjects.scene.pieces) == _PAIR and first < measure.at:
         piece.called |= telling_words(parsed.sentence.words[:first])
     return made
+
+
+def _noun_before(parsed: ParsedSentence, since: int, at: int) -> set[str]:
+    """Return the words right before a size, by which what it is of is called: "a modesty panel"."""
+    words = parsed.sentence.words
+    named = [i for i in range(max(since + 1, at - _PAIR), at) if is_noun(parsed.sentence, i)]
+    return {" ".join(words[named[0] : at])} if named and named[-1] == at - 1 else set()
 
 
 def note_further(made: Sequence[SaidPiece], sentence: Sentence) -> None:

@@ -173,7 +173,7 @@ def _of_focus(focus: Focus, measure: Measure, active: Mention | None) -> Target:
     is_high = measure.role == "high" and measure.of == 1 and active is None
     on_hole = active is not None and active.kind in ("open", "hole")
     if not (focus.on_opening and openings) or is_high or (measure.is_subject and not on_hole):
-        is_alone = measure.of == 1 and not (measure.role or measure.axis)
+        is_alone = measure.of == 1 and not (measure.role or measure.axis or measure.is_subject)
         return None if subjects.piece is None and is_alone else subjects.current()
     found = focus.assigner.amounts.length(measure, "hole")
     if found is None or found[0].mm > _LONGEST_OPENING_MM:
@@ -253,6 +253,9 @@ def _noun_after(measure: Measure, parsed: ParsedSentence) -> Mention | None:
             continue
         if mention.kind == "thing" and scope.has_own_sizes(parsed.sentence, mention.end):
             continue
+        led = parsed.sentence.words[mention.start - 1 : mention.start]
+        if mention.kind == "thing" and mention.start > start and led == [mention.determiner]:
+            continue  # "2100 x 600 x 40 mm, your van": no size of the van
         if mention.kind == "open" and scope.is_reference(mention, parsed.sentence):
             continue  # "35 dia CL sink"
         if measure.of > 1 and mention.kind in ("open", "hole") and _is_sized(parsed, mention):

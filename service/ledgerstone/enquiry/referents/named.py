@@ -36,7 +36,6 @@ _WALLS: Final = frozenset({"wall", "walls", "wand"})
 _UNDER: Final = frozenset({"for", "on", "over", "onto", "für", "auf"})
 _OF_ALL: Final = frozenset({"deep", "thick"})
 _TO_FOLLOW: Final = frozenset({"template", "templates", "schablone", "tbc", "confirmed"})
-_AFTER_LISTED: Final = frozenset({".", ",", "under", "undermount", "behind", "inset", "dahinter"})
 
 _IS_OR_HAS: Final = word_set("it's it 's have has")
 _ABOUT: Final = word_set("some about roughly around approximately only just")
@@ -58,7 +57,8 @@ def take(
         return takes(focus, parsed, mention, active)
     says_run = "run" in parsed.sentence.words[mention.start : mention.end]
     if says_run and mention.kind == "slab" and focus.is_l():
-        mention.kind, mention.name = "leg", "side"  # "the left run" of an L
+        is_first = "first" in parsed.sentence.words[mention.start : mention.end]
+        mention.kind, mention.name = "leg", "back" if is_first else "side"  # "the left run" of an L
     if says_run and mention.kind == "leg" and not focus.is_l() and mention.is_indefinite:
         mention.kind, mention.name = "slab", "worktop"  # "a long run under the window"
     if mention.kind == "slab":
@@ -69,7 +69,8 @@ def take(
         _as_leg(mention, parsed.sentence)
     if mention.kind == "leg":
         on_hole = active is not None and active.kind in _HOLES and mention.name != "both"
-        if focus.is_l() and not on_hole:
+        is_inside = focus.on_opening and mention.preposition in ("in", "on", "im", "into")
+        if focus.is_l() and not on_hole and not is_inside:
             focus.on_opening, focus.leg = False, mention.name
             return mention
     elif mention.kind in ("thing", "room"):
@@ -258,17 +259,10 @@ def _note(opening: SaidOpening, mention: Mention, parsed: ParsedSentence) -> Non
     opening.names_hole = opening.names_hole or mention.names_hole
     opening.kind = opening.kind or mention.hole_kind
     asked = mention.is_indefinite or mention.names_hole or bool(_TO_FOLLOW & set(sentence.words))
-    asked = asked or _is_listed(mention, sentence)
+    asked = asked or scope.is_listed(mention, sentence)
     opening.is_asked = opening.is_asked or asked
     atoms = sentence.atoms
     opening.spans.append((atoms[mention.start].start, atoms[mention.end - 1].end))
-
-
-def _is_listed(mention: Mention, sentence: Sentence) -> bool:
-    """Whether a note only names what goes in: "Sink under, size to follow. Tap behind it."."""
-    bare = mention.start == 0 and not (mention.determiner or mention.preposition)
-    after = sentence.atoms[mention.end : mention.end + 1]
-    return bare and bool(after) and after[0].word in _AFTER_LISTED
 
 
 def _takes_sizes(mention: Mention, sentence: Sentence) -> bool:

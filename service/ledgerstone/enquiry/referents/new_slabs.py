@@ -5,7 +5,12 @@ from __future__ import annotations
 from typing import Final
 
 from ledgerstone.enquiry.ownership import enumerations
-from ledgerstone.enquiry.referents.slab_names import heading_label, named_in, row_label
+from ledgerstone.enquiry.referents.slab_names import (
+    heading_label,
+    is_other_run,
+    named_in,
+    row_label,
+)
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
@@ -151,6 +156,8 @@ def _is_labelled_length(focus: Focus, parsed: ParsedSentence) -> bool:
     is_led = first is not None and first.role == "long" and first.at <= _ROW
     piece = focus.subjects.piece
     is_begun = piece is not None and bool(piece.claims.get("length"))
+    if piece is not None and is_begun and is_other_run(parsed, piece.names):
+        return not focus.is_correcting and not focus.is_l()
     return is_led and is_begun and bool(row_label(parsed.sentence)) and not focus.is_correcting
 
 
@@ -195,7 +202,10 @@ def _is_labelled_pair(focus: Focus, parsed: ParsedSentence) -> bool:
     piece = focus.subjects.piece
     if piece is None or not piece.claims.get("length"):
         return False
-    if focus.is_correcting or focus.is_summary or focus.is_l():
+    label = row_label(parsed.sentence)
+    known = {one.label for one in focus.subjects.scene.pieces}
+    is_other = bool(label and piece.label) and label not in known
+    if ((focus.is_correcting or focus.is_summary) and not is_other) or focus.is_l():
         return False
     return _labels_pair(parsed)
 

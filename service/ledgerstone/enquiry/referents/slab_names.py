@@ -6,6 +6,7 @@ import re
 from collections.abc import Sequence
 from typing import Final
 
+from ledgerstone.enquiry.scene.focus import ParsedSentence
 from ledgerstone.enquiry.scene.identity import CANON
 from ledgerstone.enquiry.scene.said import SaidPiece
 from ledgerstone.enquiry.text.sentences import Atom, Sentence
@@ -19,10 +20,14 @@ _LABEL: Final = 2
 _ONES: Final = word_set("one piece top worktop slab run zeile platte")
 _INSIDE: Final = word_set("in on into im auf")
 _ARTICLES: Final = frozenset({"a", "i", "s", "t", "l", "d", "w"})
+_GOES_ON: Final = word_set("there there's is goes we i comes please kommt ist")  # "in A there's a"
 _ROW_NAMES: Final = word_set(
     "pos position item piece no number worktop top slab nr teil platte part row line counter shelf"
     " section abschnitt run bench stück bauteil stein element"
 )
+_RUNS: Final = word_set("run top worktop piece slab section zeile platte side wall")
+_LONGEST: Final = 6  # atoms of a label and its colon
+_SIZES: Final = word_set("size sizes length width depth thickness dimensions the of and maße länge")
 _AFTER_LABEL: Final = frozenset({":", "(", "-", "–", "—", ",", "."})
 
 
@@ -42,6 +47,20 @@ def heading_label(sentence: Sentence) -> str:
     is_sized = any(atom.kind == "size" for atom in atoms[_LABEL:])
     begins = sentence.starts_line or sentence.starts_paragraph or sentence.is_item
     return _as_label(atoms[1]) if is_alone and begins and not is_sized else ""
+
+
+def name_by_label(parsed: ParsedSentence, piece: SaidPiece | None) -> None:
+    """Note the words before a colon by which a slab is called: "Perimeter run: 116 long"."""
+    atoms, words = parsed.sentence.atoms, parsed.sentence.words
+    colon = next((i for i, atom in enumerate(atoms[:_LONGEST]) if atom.word == ":"), 0)
+    is_sized = any(size.at == colon + 1 and not size.side for size in parsed.sizes)
+    holes = any(one.kind in ("open", "hole") and one.start < colon for one in parsed.found)
+    if piece is None or not colon or not is_sized or holes:
+        return
+    span = (atoms[0].start, atoms[-1].end)
+    claims = [claim for listed in piece.claims.values() for claim in listed]
+    if any(span[0] <= low < span[1] for claim in claims for low, _ in claim.spans):
+        piece.names |= {word for word in words[:colon] if word} - _SIZES
 
 
 def named_in(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | None:
@@ -75,7 +94,7 @@ def _by_letter(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | N
     atoms = sentence.atoms
     for i in range(1, len(atoms) - 1):
         letter = atoms[i].word if atoms[i].kind == "word" and len(atoms[i].word) == 1 else ""
-        is_apart = atoms[i + 1].word in (":", ",", "-")
+        is_apart = atoms[i + 1].word in (":", ",", "-") or atoms[i + 1].word in _GOES_ON
         if letter and atoms[i - 1].word in _INSIDE and (is_apart or letter not in _ARTICLES):
             labels = {id(one): _LABEL_WORDS.findall(one.label.lower()) for one in pieces}
             named = [
@@ -129,3 +148,13 @@ def _as_label(atom: Atom) -> str:
         return str(atom.size.amount)
     word = atom.word.strip()  # a masked number may begin with its blank
     return word if len(word) == 1 else ""
+
+
+def is_other_run(parsed: ParsedSentence, known: set[str]) -> bool:
+    """Whether a label names another run, and its length follows: "Window run: 1030 long"."""
+    atoms, words = parsed.sentence.atoms, parsed.sentence.words
+    colon = next((i for i, atom in enumerate(atoms[:_EARLY]) if atom.word == ":"), 0)
+    first = next((size for size in parsed.sizes if size.at == colon + 1), None)
+    is_long = first is not None and (first.role in ("long", "wide") or first.of > 1)
+    is_run = colon > 1 and words[colon - 1] in _RUNS and "" not in words[:colon]
+    return is_run and is_long and bool(set(words[:colon]) - known - _RUNS)

@@ -14,6 +14,8 @@ _INSIDE: Final = frozenset({"in", "on", "of", "im", "in der", "auf", "into"})
 _WITHOUT: Final = frozenset({"upstand", "splashback", "shelf", "sill", "end-panel"})
 _BIG: Final = frozenset({"sink", "basin", "hob"})
 _EACH: Final = word_set("each all both jede jeder alle beide")
+_BOWLS: Final = frozenset({"sink", "basin"})
+_AT_BOWL: Final = frozenset({"tap", "waste", "soap"})
 _EARLY: Final = 3
 
 
@@ -118,4 +120,18 @@ def piece_of_opening(
         if len(named) == 1:
             return named[0]
     flat = [piece for piece in pieces if piece.use not in _WITHOUT]
-    return flat[0] if len(flat) == 1 and not slabs else None
+    if len(flat) == 1 and not slabs:
+        return flat[0]
+    return _that_has(pieces, openings) if not slabs else None
+
+
+def _that_has(pieces: Sequence[SaidPiece], named: Sequence[Mention]) -> SaidPiece | None:
+    """Return the one slab that was told to have such an opening; a tap is where the bowl is."""
+    for mention in named:
+        wanted = {mention.name} if mention.name not in _AT_BOWL else {mention.name, *_BOWLS}
+        having = [
+            piece for piece in pieces if any(opening.what in wanted for opening in piece.openings)
+        ]
+        if len(having) == 1:
+            return having[0]
+    return None

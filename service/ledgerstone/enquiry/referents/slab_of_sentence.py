@@ -39,12 +39,21 @@ def anchor(focus: Focus, parsed: ParsedSentence) -> None:
         is_told = False
     inside = slab_of_opening.piece_inside(subjects.scene.pieces, parsed.sentence, parsed.found)
     is_told = is_told and (inside is None or own_slab(parsed))
+    is_told = is_told and not (_labels_opening(parsed) and not slabs)
     if is_told or not openings or focus.is_l():
         return
     piece = slab_of_opening.piece_of_opening(subjects.scene.pieces, parsed.sentence, parsed.found)
     if piece is not None:
         subjects.piece, subjects.openings = piece, []
         focus.is_told, focus.on_opening = True, False
+
+
+def _labels_opening(parsed: ParsedSentence) -> bool:
+    """Return whether an opening's name and a colon lead a sentence: "Tap: 35 mm, 90 from left"."""
+    first = parsed.found[0] if parsed.found else None
+    if first is None or first.kind != "open" or first.start > 1 or parsed.sentence.is_item:
+        return False
+    return [atom.word for atom in parsed.sentence.atoms[first.end : first.end + 1]] == [":"]
 
 
 def own_slab(parsed: ParsedSentence) -> bool:

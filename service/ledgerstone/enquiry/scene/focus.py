@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
 from ledgerstone.enquiry.scene.cupboards import Cupboard
@@ -71,6 +72,8 @@ class Focus:
         Which slab was named since the one in hand had its last size.
     witnesses
         What is known of each size that was read, by where it stands.
+    old
+        The sizes of what is there now, told last.
     announced
         How many slabs were announced by their number, and where.
     """
@@ -95,6 +98,7 @@ class Focus:
     leftovers: Leftovers = field(default_factory=Leftovers)
     witnesses: dict[TextSpan, Witness] = field(default_factory=dict)
     announced: tuple[int, TextSpan] | None = None
+    old: list[Measure] = field(default_factory=list)
 
     def is_l(self) -> bool:
         """Return whether the current piece is an L."""
@@ -117,11 +121,28 @@ class Focus:
         if is_told:
             self.leftovers.note(self.subjects.piece, parsed.sizes, parsed.found, parsed.rank)
 
+    def note_old(self, sentence: Sentence, sizes: Iterable[Measure]) -> None:
+        """Keep the sizes of what is there now, which the new slab may have in common with it."""
+        aside = self.subjects.scene.aside
+        gone = [size for size in sizes if (size.size.start, size.size.end) in aside]
+        if gone and (sentence.marks("old") or sentence.marks("gone")):
+            self.old = gone
+
     def count_announced(self) -> None:
         """Take the number of slabs that was announced for the only one that was then told."""
         sized = [piece for piece in self.subjects.scene.pieces if piece.has_size()]
         if self.announced is not None and len(sized) == 1 and sized[0].quantity == 1:
             sized[0].quantity, sized[0].quantity_spans = self.announced[0], (self.announced[1],)
+
+    def settle_openings(
+        self, openings: Sequence[SaidOpening], sizes: Sequence[Measure], rank: tuple[int, int]
+    ) -> None:
+        """Give openings their sizes of one sentence; a thickness among them is the slab's."""
+        thick = [size for size in sizes if size.role == "thick"]
+        if thick:
+            self.assigner.piece(self.subjects.current(), thick, rank)
+        others = [size for size in sizes if size.role != "thick"]
+        self.assigner.openings(openings, others, rank)
 
     def take_up(self, start: int, openings: list[SaidOpening]) -> None:
         """Make openings current, from a place in the sentence on."""

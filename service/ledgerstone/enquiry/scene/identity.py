@@ -45,7 +45,8 @@ _PLAIN: Final = word_set(
     " splash back up end garden outdoor patio worktop dining coffee utility laundry hob bench"
 )
 _TIMES: Final = frozenset({"x", "×", "by", "mal"})
-_ITS_OWN: Final = word_set("with has needs wants takes mit hat braucht")
+_CUT_OUT: Final = frozenset({"sink", "basin", "hob", "grill"})
+_ITS_OWN: Final = word_set("with has needs wants takes in through into mit hat braucht")
 _LED: Final = 3
 _EARLY: Final = 2
 _ANY: Final = frozenset({"long", "wide", "deep", "thick", "high"})
@@ -119,6 +120,9 @@ def is_sized_anew(mention: Mention, sentence: Sentence, current: Sequence[SaidOp
     if not is_sized or not all(one.spans for one in current):
         return False
     first = mention.start - 1
+    is_pair = first > 1 and sentence.atoms[first - 1].word in _TIMES
+    if is_pair and current and all(one.what in _CUT_OUT and not one.has_size() for one in current):
+        return False  # "an inset sink - the template says 375 x 320 cut-out"
     while first > 1 and sentence.atoms[first - 1].word in _TIMES:
         first -= 2
     if _ITS_OWN & set(sentence.words[max(0, first - 2) : first]):

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.enquiry.scene.said import Claim, Claims, SaidPiece
+from ledgerstone.enquiry.scene.said import Claim, Claims, SaidPiece, newest
 from ledgerstone.enquiry.sentence.measure import Measure
 from ledgerstone.order import UPRIGHT_USES
 
 _KEYS: Final = {"long": "length", "deep": "deep", "wide": "wide", "across": "wide"}
 _BOTH: Final = 2
+_SUM_MM: Final = 1.0  # people multiply without an error
 _THINNEST_MM: Final = 80.0  # no slab that lies is as narrow: common practice, no source
 _DEEPEST_MM: Final = 750.0  # of a worktop from front to back: common practice, no source
 _NEAR: Final = 1.3  # what is said again differs by less: chosen, no source
@@ -58,3 +59,14 @@ def is_depth_and_thickness(piece: SaidPiece, first: Claim, second: Claim) -> boo
     """Return whether a pair can only be a depth and a thickness: "both still 620 x 40"."""
     is_flat = piece.use not in UPRIGHT_USES
     return is_flat and second.mm <= _THINNEST_MM < first.mm <= _DEEPEST_MM
+
+
+def without_whole(piece: SaidPiece) -> None:
+    """Leave out a length that so many slabs make together: "two of 2100, to make 4200"."""
+    readings = newest(piece.claims.get("length", []))
+    if piece.quantity == 1 or len(readings) < _BOTH:
+        return
+    shortest = min(readings, key=lambda claim: claim.mm)
+    whole = piece.quantity * shortest.mm
+    if all(one is shortest or abs(one.mm - whole) <= _SUM_MM for one in readings):
+        piece.claims["length"] = [one for one in readings if one is shortest]

@@ -179,8 +179,8 @@ class Subjects:
     def _known(self, mention: Mention, names: frozenset[str], *, own: bool) -> SaidPiece | None:
         pieces = self.scene.pieces
         fresh = self.current()
-        if fresh.label and not fresh.use and not fresh.has_size():
-            fresh.use = mention.name
+        if fresh.label and fresh.use in ("", mention.name) and not fresh.has_size():
+            fresh.use = mention.name or fresh.use
             return fresh
         so = identity.named_so(pieces, names) if len(pieces) > 1 else None
         if so is not None:

@@ -61,6 +61,9 @@ def subject_of(sentence: Sentence, phrases: Sequence[NounPhrase]) -> NounPhrase 
         return None
     subject = free[0]
     whole = next((one for one in phrases if one.start >= subject.end), None)
+    if whole is not None and whole.kind == "ours" and subject.kind == "unknown":
+        is_near = whole.preposition in _OF and whole.start - subject.end <= 2
+        return whole if is_near else subject  # "the axis of the hole"
     if whole is None or subject.kind not in ("size-noun", "ours") or not is_foreign(whole):
         return subject
     is_near = whole.preposition in _OF and whole.start - subject.end <= 2

@@ -27,6 +27,10 @@ _CENTRES: Final = frozenset({"centre", "center", "middle", "mitte"})
 _BREAKS: Final = frozenset({",", ";", "/", "|", "("})
 _AN_END: Final = (["end"], ["ends"])
 _ANY_END: Final = (*([word, "end"] for word in ("the", "each", "its", "that")), ["the", "ends"])
+_FROM: Final = (["from"], ["off"], ["vom"], ["von"])
+_RIMS: Final = word_set("edge rim perimeter circumference outside rand außenrand kante")
+_OWN_END: Final = (["its", "end"], ["their", "ends"], ["nearest", "end"], ["the", "nearest"])
+_EACH: Final = frozenset({"each", "both", "je", "jeweils"})
 _EACH_END: Final = frozenset(
     {("each", "end"), ("either", "end"), ("both", "ends")}
     | {("jedem", "ende"), ("jeden", "ende"), ("beiden", "enden")}
@@ -40,7 +44,6 @@ _AT: Final = (["at"], ["on"], ["am"], ["an"])
 _ENDS: Final = frozenset({"end", "side", "ende", "seite", "edge"})
 _FAR: Final = 7
 _STEPS: Final = 3
-_SMALL_MM: Final = 60
 _TOO_THICK: Final = 250  # in any unit: common practice, no source
 _BY_LETTER: Final = {"l": "left", "r": "right", "f": "front", "b": "back"}
 _ROUND: Final = frozenset({"round", "circular", "rund"})
@@ -73,12 +76,22 @@ def read_after(
     elif strips.is_behind_by(sentence, measure):
         measure.role = "behind"  # "a tap hole 100 behind it"
         take_cue(measure, start, start + 1, used)
-    elif not _beside(sentence, measure, start):
+    elif not strips.beside(sentence, measure, start):
         letter = letter_after(sentence, start)
         if letter:
             measure.role, measure.cue = letter, (start, start + 1)
         else:
             _role_after(sentence, measure, limit, used, skip_labels=skip_labels)
+            _distance_after(sentence, measure, start)
+
+
+def _distance_after(sentence: Sentence, measure: Measure, start: int) -> None:
+    """Take a size that "from" follows at once for a distance: "150 from the edge" is no bore."""
+    words = sentence.words
+    is_bare = measure.of == 1 and not (measure.role or measure.axis)
+    led = words[start : start + 3]
+    if is_bare and led[:1] in _FROM and _RIMS & set(led) and not is_span(words, start):
+        measure.role = "apart"
 
 
 def take_cue(measure: Measure, start: int, end: int, used: set[int]) -> None:
@@ -226,6 +239,13 @@ def _end_at(words: list[str], first: int, start: int) -> tuple[str, int] | None:
     any_end = words[first : first + 2] in _ANY_END or words[first : first + 1] in _AN_END
     if any_end and _EACH_END & set(pairwise(words[:first])):
         return "ends", first + 1
+    own_end = words[first : first + 2] in _OWN_END or words[first : first + 3] == [
+        "its",
+        "own",
+        "end",
+    ]
+    if own_end and _EACH & set(words[:first]):
+        return "ends", first + 1
     if words[first : first + 2] in (["that", "end"], ["this", "end"], ["that", "side"]):
         said = _side_named(words[:start])
         return (said, first + 2) if said else None
@@ -239,7 +259,8 @@ def _side_ahead(sentence: Sentence, first: int) -> tuple[str, int] | None:
         if atoms[j].kind == "size" or atoms[j].word in {",", ";"}:
             return None
         if words[j] and (side := SIDES.at(words, j)) is not None:
-            return side[0], j + side[1]
+            is_way_in = words[j] == "unten" and words[j + 1 : j + 2] not in ([], [""], ["und"])
+            return None if is_way_in else (side[0], j + side[1])
     return None
 
 
@@ -267,23 +288,3 @@ def _ends_at_edge(sentence: Sentence, start: int) -> bool:
 
 def _is_size(sentence: Sentence, i: int) -> bool:
     return i < len(sentence.atoms) and sentence.atoms[i].kind == "size"
-
-
-def _beside(sentence: Sentence, measure: Measure, start: int) -> bool:
-    """Take a distance to the left or the right of something: "150 mm to the right of it"."""
-    ahead = sentence.atoms[start : start + 5]
-    until = next((i for i, atom in enumerate(ahead) if atom.word in _BREAKS), len(ahead))
-    following = sentence.words[start : start + until]
-    if measure.size.unit in ("mm", None) and measure.size.amount <= _SMALL_MM:
-        return False
-    for word, sign in (("right", 1), ("left", -1), ("rechts", 1), ("links", -1)):
-        if word not in following:
-            continue
-        at = following.index(word)
-        is_of = following[at + 1 : at + 2] in (["of"], ["neben"], ["davon"], ["daneben"], [], [""])
-        is_of = is_of and (word in ("rechts", "links") or following[:at] == ["to", "the"])
-        if is_of and not {"from", "von"} & set(following[:at]):
-            measure.beside, measure.role = sign, "beside"
-            measure.cue = (start, start + at + 2)
-            return True
-    return False

@@ -166,6 +166,8 @@ def _label_before(
     words = sentence.words
     if words[end] in SINGLE and measure.at - end > 2:
         return False
+    if words[end] == "no" and sentence.atoms[end + 1].word in ",;-–—":
+        return False  # "about a metre, no, 950"
     for count in range(6, 0, -1):  # "L x D x T" before "T"
         first = end - count + 1
         label = LABELS.at(words, first) if first >= start and words[first] else None

@@ -55,7 +55,9 @@ def is_fitted_elsewhere(mention: Mention, sentence: Sentence) -> bool:
     """Return whether a hole is made by others or elsewhere; a tap's in the wall or on the sink."""
     words = sentence.words
     after = words[mention.end : mention.end + _CLAUSE]
-    if _ELSEWHERE & set(after) or _BY_OTHERS & set(after) or _at_other(after):
+    apart = [i for i, word in enumerate(after) if word == "apart" and i and not after[i - 1]]
+    elsewhere = _ELSEWHERE - ({"apart"} if apart else set())  # "two taps 200 apart"
+    if elsewhere & set(after) or _BY_OTHERS & set(after) or _at_other(after):
         return True
     if _is_on_its_own(mention, after) or (mention.name in _RIMMED and _is_beside(after)):
         return True

@@ -8,6 +8,7 @@ from typing import Final
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.words.lexicon import ROLES
 from ledgerstone.enquiry.words.word_sets import word_set
 
 _EDGES: Final = word_set(
@@ -39,7 +40,7 @@ def is_feature(sentence: Sentence, measure: Measure, found: list[Mention]) -> bo
     """Return whether a size is of a chamfer, a rounding, a drip or an overhang."""
     if measure.of == 1 and (_sticks_out(sentence, measure) or _is_cut_off(sentence, measure)):
         return True
-    if measure.of > 1 or measure.role or measure.side:
+    if measure.of > 1 or measure.role or measure.side or _is_of_hole(measure, found):
         return False
     near = sentence.words[max(0, measure.at - 4) : measure.at + 4]
     if _OVERHANGS & set(near) or _OVER & set(pairwise(near)):
@@ -52,15 +53,19 @@ def is_feature(sentence: Sentence, measure: Measure, found: list[Mention]) -> bo
         apart = mention.end <= measure.at and any(atom.word in ",;" for atom in between)
         if high - low <= _NEAR + 1 and not apart:
             return True
-    noun = measure.at + 1
-    if any(one.kind in ("open", "hole") and one.start <= noun < one.end for one in found):
-        return False
     size = measure.size
     small = (
         size.amount <= 30 if size.unit in ("mm", None) else size.unit == "in" and size.amount <= 1
     )
     words = set(sentence.words)
     return small and bool(words & _EDGES) and bool(words & _SHAPED)
+
+
+def _is_of_hole(measure: Measure, found: list[Mention]) -> bool:
+    """Whether a hole is named right before a size, or after it: "lifting holes of 25 mm each"."""
+    holes = [one for one in found if one.kind in ("open", "hole")]
+    is_led = any(0 <= measure.at - one.end <= 1 for one in holes)
+    return is_led or any(one.start <= measure.at + 1 < one.end for one in holes)
 
 
 def _is_cut_off(sentence: Sentence, measure: Measure) -> bool:
@@ -73,6 +78,16 @@ def _is_cut_off(sentence: Sentence, measure: Measure) -> bool:
 
 def _sticks_out(sentence: Sentence, measure: Measure) -> bool:
     """Whether a size is how far something sticks out: "it sticks out 350 mm at the back"."""
+    if measure.role == "deep" and _lists_sizes(sentence):
+        return False  # "1050 wide, sticks out 180, 30 thick"
     before = sentence.words[max(0, measure.at - _NEAR) : measure.at]
+    sizes = [i for i, word in enumerate(before) if not word and i]
+    before = before[sizes[-1] :] if sizes else before  # what a size before it does is no matter
     after = sentence.words[measure.at + 1 : measure.at + _NEAR + 1]
     return bool(_OUT & set(before) and _OUTWARD & {*before, *after})
+
+
+def _lists_sizes(sentence: Sentence) -> bool:
+    """Return whether a sentence tells a slab's length and thickness by their names."""
+    roles = {tag for _, _, tag in ROLES.all_in(sentence.words)}
+    return "thick" in roles and bool(roles & {"wide", "long"})

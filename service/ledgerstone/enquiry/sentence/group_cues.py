@@ -9,8 +9,11 @@ from ledgerstone.enquiry.sentence.declared import UNIT_NAMES
 from ledgerstone.enquiry.sentence.measure import Measure
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.lexicon import SIDES
+from ledgerstone.enquiry.words.word_sets import word_set
 
 _SHARED: Final = frozenset(["thick", "long", "deep", "wide", "high", "dia"])
+SPACINGS: Final = word_set("achsmaß achsabstand achsmass stichmaß mittenabstand spacing abstand")
+_FILLERS: Final = word_set(": = of is von ist ca about")
 _METRIC: Final = frozenset({"mm", "cm"})
 _MAX_BETWEEN: Final = 5
 _AT_FAR: Final = 4
@@ -34,6 +37,17 @@ def _at_side(words: list[str]) -> bool:
         for i, word in enumerate(words)
         if all(words[i + 1 : i + 3])
     )
+
+
+def read_spacings(sentence: Sentence, found: list[Measure]) -> None:
+    """Take a size that is called a spacing for how far apart things are: "Achsmaß 80 cm"."""
+    for measure in found:
+        at = measure.at - 1
+        while at > 0 and sentence.atoms[at].word in _FILLERS:
+            at -= 1
+        is_bare = measure.of == 1 and not (measure.role or measure.side or measure.axis)
+        if is_bare and at >= 0 and sentence.words[at] in SPACINGS:
+            measure.role = "apart"
 
 
 def read_units_after(sentence: Sentence, found: list[Measure]) -> None:

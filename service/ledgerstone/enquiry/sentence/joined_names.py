@@ -13,6 +13,10 @@ _SUPPORTS: Final = word_set(
     " brackets support supports trestles trestle stool stools chair chairs pedestal plinth"
     " gestell beine"
 )
+_AT_BOWL: Final = frozenset({"waste", "drain", "tap", "soap"})
+_BOWLS: Final = frozenset({"basin", "sink"})
+_FOR: Final = frozenset({"for", "für"})
+_NEAR: Final = 3  # words
 _SHORT: Final = frozenset({"dia", "diam", "no", "approx", "ca", "max", "min"})
 
 
@@ -21,17 +25,29 @@ def joined_names(sentence: Sentence, found: list[Mention]) -> list[Mention]:
     joined: list[Mention] = []
     for mention in _compounds(sentence, found):
         before = joined[-1] if joined else None
+        if before is not None and _is_for_bowl(before, mention):
+            continue  # "a drain for the bowl"
         if before is None or not _is_one(sentence, before, mention):
             joined.append(mention)
         elif mention.kind == "hole":
             _make_hole(sentence, before, mention)
         elif before.kind == "hole":
             before.kind, before.name, before.names_hole = "open", mention.name, True
+            before.is_denied = (
+                before.is_denied or mention.is_denied
+            )  # "Ausschnitt Kochfeld: keiner"
         else:
             joined[-1] = _led_by(before, mention)
     for mention in joined:
         mention.names_hole = mention.names_hole or mention.kind == "hole"
     return joined
+
+
+def _is_for_bowl(before: Mention, mention: Mention) -> bool:
+    """Return whether a bowl only tells which waste or tap is meant: "a drain for the bowl"."""
+    is_small = before.kind == "open" and before.name in _AT_BOWL and not before.is_denied
+    is_bowl = mention.kind == "open" and mention.name in _BOWLS and mention.preposition in _FOR
+    return is_small and is_bowl and mention.start - before.end <= _NEAR
 
 
 def _is_one(sentence: Sentence, before: Mention, mention: Mention) -> bool:

@@ -6,11 +6,12 @@ from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.enquiry.sentence.mention import Mention
-from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.text.sentences import Atom, Sentence
+from ledgerstone.enquiry.words.lexicon import LABELS
 from ledgerstone.enquiry.words.word_sets import word_set
 
 _RIMS: Final = word_set("undermount undermounted mount inset overmount dropin in unterbau")
-_CAST: Final = word_set(
+CAST: Final = word_set(
     "step steps tread treads coping copings lintel lintels stufe stufen plinth plinths cover covers"
 )
 _PREMISES: Final = word_set(
@@ -20,6 +21,22 @@ _PREMISES: Final = word_set(
 _INTO: Final = word_set("in into im")
 _LEFT_BY: Final = (["left", "by"], ["where", "the"])
 _MEASURES: Final = word_set("is are measures measure ist sind misst hat")
+PIECES: Final = (["piece"], ["section"], ["slab"], ["teil"])
+_CONCRETE: Final = (["concrete"], ["cast"], ["beton"])
+_KINDS_OF: Final = word_set(
+    "ring burner zone hole bowl plate drawer door seat seater person piece tier part flame flammig"
+    " flammiges strand gang handle"
+)
+_PAIR: Final = 2
+_THEY: Final = frozenset({"they", "it", "this", "these", "which"})
+_STUFF: Final = word_set(
+    "slate marble granite oak wood timber formica laminate steel quartz pine teak plywood tiles"
+    " schiefer marmor granit holz eiche laminat stahl"
+)
+_LET_IN: Final = word_set(
+    "socket sockets outlet outlets switch switches steckdose steckdosen schalter"
+)
+_STOPS: Final = word_set("from above below beside left right centred ; (")
 _COOKERS: Final = frozenset({"cooker", "stove", "herd"})
 _FOR: Final = frozenset({"for", "für"})
 _CLAUSE: Final = 8
@@ -57,7 +74,10 @@ def is_asked_for(sentence: Sentence, mention: Mention) -> bool:
     """
     if _is_wished(sentence, mention):
         return True
-    if sentence.words[mention.end - 1] not in _CAST or mention.preposition or mention.is_old:
+    led = sentence.words[max(0, mention.start - 1) : mention.start]
+    if sentence.words[mention.end - 1] in CAST and led in _CONCRETE and not mention.is_old:
+        return True  # "a polished concrete step"
+    if sentence.words[mention.end - 1] not in CAST or mention.preposition or mention.is_old:
         return False
     ahead = sentence.atoms[mention.end : mention.end + _CLAUSE]
     first = next((i for i, atom in enumerate(ahead) if atom.kind == "size"), None)
@@ -122,8 +142,74 @@ def is_of_premises(sentence: Sentence, mention: Mention) -> bool:
     return False
 
 
+def tells_kind(atoms: Sequence[Atom], i: int, mention: Mention) -> bool:
+    """Return whether a number is part of a name: "a two-ring hob", "a three-hole tap"."""
+    return i + 1 < mention.start and atoms[i + 1].word in _KINDS_OF
+
+
+def are_counted(sentence: Sentence, mention: Mention) -> bool:
+    """Return whether so many "ones" have two sizes of their own after them."""
+    ahead = sentence.atoms[mention.end : mention.end + 2]
+    is_pair = len(ahead) > 1 and ahead[0].size is not None and ahead[1].word in ("x", "×", "by")
+    return is_pair and mention.count > 0 and not mention.is_old
+
+
+def is_let_in(sentence: Sentence, mention: Mention) -> bool:
+    """Return whether a socket's own size follows, so that it is let in: "Sockets: 145 x 85"."""
+    if sentence.words[mention.end - 1] not in _LET_IN or mention.is_denied or mention.is_old:
+        return False
+    if mention.preposition and mention.preposition not in _FOR:
+        return False
+    for atom in sentence.atoms[mention.end : mention.end + _CLAUSE]:
+        is_size = atom.size is not None and (atom.size.unit is not None or atom.size.amount > _MOST)
+        if is_size or atom.word in _STOPS:
+            return is_size
+    return False
+
+
 def is_cookers_hole(words: list[str], before: Mention | None, mention: Mention) -> bool:
     """Return whether a cooker is what a hole is for: "cutting for cooker 56 x 49"."""
     if before is None or before.kind != "hole" or words[mention.start] not in _COOKERS:
         return False
     return mention.preposition in _FOR or before.end == mention.start
+
+
+def whole_word(word: str, tag: str) -> str:
+    """Return what a German compound is: a "Spülenausschnitt" is a sink's hole."""
+    if tag == "hole:":
+        for part, name in (
+            ("spül", "sink"),
+            ("becken", "basin"),
+            ("kochfeld", "hob"),
+            ("hahn", "tap"),
+            ("armatur", "tap"),
+            ("kabel", "cable"),
+            ("schirm", "parasol"),
+            ("ablauf", "waste"),
+        ):
+            if part in word:
+                return f"open:{name}"
+    return tag
+
+
+def is_of_other_stuff(sentence: Sentence, mention: Mention) -> bool:
+    """Return whether a slab is of what we do not cast, or is replaced: "a slab of slate"."""
+    words = sentence.words
+    led = words[: mention.start]
+    replaces = [i for i, word in enumerate(led) if word in ("replace", "replaces", "replacing")]
+    if mention.preposition in ("replace", "replacing") and replaces:
+        is_subject = replaces[-1] > 0 and led[replaces[-1] - 1] in _THEY
+        if mention.kind == "slab" and is_subject:
+            return True  # "they replace two teak seats, 1500 long"
+    after = words[mention.end : mention.end + _PAIR]
+    return mention.kind == "slab" and after[:1] in (["of"], ["aus"]) and bool(_STUFF & {*after[1:]})
+
+
+def is_size_for(words: Sequence[str], i: int) -> bool:
+    """Return whether a size is only told for someone: "size for the concrete people is …"."""
+    led = words[max(0, i - _LED) : i]
+    return "for" in led and any(
+        (found := LABELS.at(led, k)) is not None and found[0] != "piece"
+        for k in range(led.index("for"))
+        if led[k]
+    )

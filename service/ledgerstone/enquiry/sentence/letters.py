@@ -9,7 +9,7 @@ from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.lexicon import LABELS
 from ledgerstone.enquiry.words.word_sets import word_set
 
-CONNECTORS: Final = word_set("x × * by mal auf on ✕ ╳ ⨯")
+CONNECTORS: Final = word_set("x × * by mal auf on at for per ✕ ╳ ⨯")
 _PAIR: Final = 2
 _LONGEST_NAME: Final = 2  # words; "l x w x t" names all three at once
 _LEADS: Final = frozenset({"for", "(", "as", "für", "als"})

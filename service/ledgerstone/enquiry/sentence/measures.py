@@ -9,6 +9,7 @@ from ledgerstone.enquiry.sentence.cues import FILLERS, read_after
 from ledgerstone.enquiry.sentence.cues_before import read_before, read_lone, read_marks
 from ledgerstone.enquiry.sentence.denials import mark_denials
 from ledgerstone.enquiry.sentence.group_cues import (
+    read_spacings,
     read_units_after,
     read_units_before,
     share_sides,
@@ -21,7 +22,7 @@ from ledgerstone.enquiry.words.word_sets import word_set
 
 __all__ = ["Measure", "measures_of"]
 
-_WEAK_CONNECTORS: Final = frozenset({"auf", "on"})
+_WEAK_CONNECTORS: Final = frozenset({"auf", "on", "at", "for", "per"})
 _STARTS: Final = word_set("starts start begins begin starting beginning beginnt")
 _ITS_EDGE: Final = (["edge", "of", "it"], ["edge", "of", "that"])
 _HOLES: Final = frozenset(["hole", "cut", "cutout", "opening", "sink", "hob"])
@@ -34,6 +35,9 @@ _PIECES: Final = word_set("off pieces pcs stück stk slabs")
 _MIN_MM: Final = 30  # what follows a number of pieces: common practice, no source
 _MIN_LIKE: Final = 2
 _EACH_SIDE: Final = frozenset({("each", "side"), ("a", "side"), ("each", "way"), ("all", "sides")})
+_ALONG_EACH: Final = frozenset(
+    ("along", word, side) for word in ("each", "both") for side in ("wall", "walls", "side")
+)
 _SQUARE: Final = frozenset({"square", "quadratisch", "quadratische"})
 _MAX_BETWEEN: Final = 5
 _THICK: Final = word_set("thick thickness thk dick dicke stark stärke")
@@ -76,6 +80,7 @@ def measures_of(sentence: Sentence) -> list[Measure]:
     _mark_changes(sentence, found)
     mark_denials(sentence, found)
     share_sides(sentence, found)
+    read_spacings(sentence, found)
     read_units_after(sentence, found)
     read_units_before(sentence, found)
     return found
@@ -179,6 +184,7 @@ def _read_square(sentence: Sentence, measure: Measure) -> None:
     """Take "a square slab, 800 mm each side" for both of its sizes."""
     words = sentence.words
     is_each = tuple(words[measure.at + 1 : measure.at + 3]) in _EACH_SIDE
+    is_each = is_each or tuple(words[measure.at + 1 : measure.at + 4]) in _ALONG_EACH
     if is_each and measure.of == 1 and _SQUARE & set(words[: measure.at]):
         measure.role, measure.side = "square", ""
 

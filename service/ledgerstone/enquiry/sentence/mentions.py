@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from itertools import pairwise
 from typing import Final
 
-from ledgerstone.enquiry.sentence import kinds
+from ledgerstone.enquiry.sentence import denied_holes, kinds
 from ledgerstone.enquiry.sentence.joined_names import joined_names
 from ledgerstone.enquiry.sentence.kinds import by_rim, is_asked_for, is_of_premises
 from ledgerstone.enquiry.sentence.mention import Mention
@@ -32,17 +31,9 @@ _VERBS: Final = word_set(
     "quotation make"
 )
 _AT_WALL: Final = frozenset({"an", "am", "von", "vom", "ab", "zur", "gegen"})
-_TAKEN_OUT: Final = frozenset(
-    {("we", "keep"), ("i", "keep"), ("wir", "behalten"), ("is", "staying"), ("stays", "where")}
-    | {("come", "out"), ("can", "go"), ("no", "longer"), ("gets", "dropped"), ("fällt", "weg")}
-)
-_COLONS: Final = frozenset({":", "=", "-", "–", "—", "…", "...", "|"})
-_NONE: Final = word_set("none no nil nope n/a keine keines keiner keins nein entfällt nicht not")
 _CLAUSE: Final = 8
 _MAX_STEPS: Final = 5
 _TURNS_BACK: Final = word_set("but sondern so how where what said just only nur bloß lediglich")
-_NEEDS_DE: Final = word_set("brauche brauchen brauchts gibt benötige benötigen möchte will")
-_NOT_EN: Final = word_set("not no isn't aren't never")
 _MEASURES: Final = word_set("is are measures measure ist sind misst hat")
 _NO_SUBJECT: Final = word_set(
     "template leaflet instructions paper drawing plan sketch spec datasheet datenblatt brochure"
@@ -63,7 +54,7 @@ _PLURALS: Final = word_set(
     "holes cutouts outs basins taps sinks bowls faucets tops slabs shelves worktops tables "
     "löcher ausschnitte tischplatten platten pieces teile worktops benches sills upstands "
     "hobs openings slots cables fensterbänke plates wastes parasols counters countertops "
-    "hearths splashbacks"
+    "hearths splashbacks sockets outlets switches steckdosen"
 )
 
 
@@ -76,7 +67,7 @@ def mentions_of(sentence: Sentence) -> list[Mention]:
         taken = NOUNS.at(words, i) if words[i] else None
         tag, count = taken if taken is not None else (noun_ending(words[i]) or "", 1)
         if taken is None and tag:
-            tag = _whole_word(words[i], tag)
+            tag = kinds.whole_word(words[i], tag)
         if not tag or tag == "idiom:":
             i += count
             continue
@@ -87,22 +78,34 @@ def mentions_of(sentence: Sentence) -> list[Mention]:
             kind == "slab" and last.endswith("s") and len(last) > 4
         )
         _describe(sentence, mention)
-        before = found[-1] if found else None
-        if kind == "thing" and before is not None and kinds.is_along(words, before, i):
-            mention.preposition = "along"  # "down the left wall"
-        if kind == "thing" and kinds.is_cookers_hole(words, before, mention):
-            mention.kind, mention.name = "open", "hob"
-        if kind == "thing" and is_asked_for(sentence, mention):
-            mention.kind, mention.name = "slab", ""
-        if is_of_premises(sentence, mention) or kinds.is_of_support(sentence, found, mention):
-            mention.kind, mention.name = "thing", "premises"
-        found.append(mention)
-        i += count
+        if not (last == "ones" and kinds.are_counted(sentence, mention)):
+            _settle(sentence, mention, found)
+            found.append(mention)
+        i = max(i + count, mention.end)
     found += _unknown(sentence, found) + by_rim(sentence, found)
     ordered = sorted(found, key=lambda one: one.start)
     starts = {one.start for one in ordered if one.kind == "slab"}
     ordered = [one for one in ordered if one.kind != "thing" or one.end not in starts]
     return joined_names(sentence, ordered)  # "an alcove shelf" is no alcove
+
+
+def _settle(sentence: Sentence, mention: Mention, found: list[Mention]) -> None:
+    """Take a name for what the words around it make of it."""
+    words, kind = sentence.words, mention.kind
+    before = found[-1] if found else None
+    if kind == "thing" and before is not None and kinds.is_along(words, before, mention.start):
+        mention.preposition = "along"  # "down the left wall"
+    if kind == "thing" and kinds.is_cookers_hole(words, before, mention):
+        mention.kind, mention.name = "open", "hob"
+    if kind == "thing" and kinds.is_let_in(sentence, mention):
+        mention.kind, mention.name = "open", "socket"
+    if mention.kind == "thing" and is_asked_for(sentence, mention):
+        mention.kind, mention.name = "slab", ""
+    if kind in ("thing", "open") and words[mention.end : mention.end + 1] in kinds.PIECES:
+        mention.kind, mention.name = "slab", ""  # "a drainer piece"
+        mention.end += 1
+    if is_of_premises(sentence, mention) or kinds.is_of_support(sentence, found, mention):
+        mention.kind, mention.name = "thing", "premises"
 
 
 def _unknown(sentence: Sentence, found: list[Mention]) -> list[Mention]:
@@ -130,7 +133,13 @@ def _is_unknown(sentence: Sentence, i: int, taken: set[int]) -> bool:
     word = words[i]
     if word in _DETERMINERS or word in _PREPOSITIONS or word in _VERBS:
         return False
-    if i in taken or len(word) < 3 or word in _NO_SUBJECT or LABELS.at(words, i) is not None:
+    if (
+        kinds.is_size_for(words, i)
+        or i in taken
+        or len(word) < 3
+        or word in _NO_SUBJECT
+        or LABELS.at(words, i) is not None
+    ):
         return False
     if SIDES.at(words, i) is not None or mark("middle").at(words, i) is not None:
         return False
@@ -143,23 +152,6 @@ def _is_unknown(sentence: Sentence, i: int, taken: set[int]) -> bool:
     ):
         before = words[i - 2]  # "a plan chest that's 1150 by 820"
     return before in _DETERMINERS or before in {",", ";", ":", "(", "-", "and", "und"}
-
-
-def _whole_word(word: str, tag: str) -> str:
-    if tag == "hole:":
-        for part, name in (
-            ("spül", "sink"),
-            ("becken", "basin"),
-            ("kochfeld", "hob"),
-            ("hahn", "tap"),
-            ("armatur", "tap"),
-            ("kabel", "cable"),
-            ("schirm", "parasol"),
-            ("ablauf", "waste"),
-        ):
-            if part in word:
-                return f"open:{name}"
-    return tag
 
 
 def _count_before(sentence: Sentence, mention: Mention, i: int, steps: int) -> None:
@@ -188,10 +180,13 @@ def _describe(sentence: Sentence, mention: Mention) -> None:
     _describe_kind(words, mention)
     if mention.preposition in _AT_WALL and "rückwand" in words[mention.start : mention.end]:
         mention.kind, mention.name = "thing", ""  # the wall at the back
-    mention.is_denied = _is_denied(sentence, mention) or _is_denied_after(sentence, mention)
-    mention.is_denied = mention.is_denied or _is_taken_out(sentence, mention)
+    mention.is_denied = _is_denied(sentence, mention) or denied_holes.is_denied_after(
+        sentence, mention
+    )
+    mention.is_denied = mention.is_denied or denied_holes.is_taken_out(sentence, mention)
     near = words[max(0, mention.start - 3) : mention.start]
     mention.is_old = any(tag == "old" for _, _, tag in mark("old").all_in(near))
+    mention.is_old = mention.is_old or kinds.is_of_other_stuff(sentence, mention)
 
 
 def _look_back(sentence: Sentence, mention: Mention) -> None:
@@ -208,6 +203,7 @@ def _look_back(sentence: Sentence, mention: Mention) -> None:
         word = atom.word
         if (
             word in NUMBERS
+            and not kinds.tells_kind(atoms, i, mention)
             and not mention.determiner
             and word not in ("a", "an", "one", "half", "ein", "eine", "einen", "einem")
         ):
@@ -244,6 +240,9 @@ def _describe_kind(words: Sequence[str], mention: Mention) -> None:
         mention.count = mention.count or 2
     if mention.kind in ("open", "hole") and _ROUND & set(words_before) and not mention.hole_kind:
         mention.hole_kind = "circle"
+    after = words[mention.end : mention.end + 2]
+    if mention.kind == "open" and after[:1] == [""] and _ROUND & set(after[1:]):
+        mention.hole_kind = mention.hole_kind or "circle"  # "a small sink, round, 34 cm"
 
 
 def _is_number_of(atoms: Sequence[Atom], i: int) -> bool:
@@ -254,34 +253,6 @@ def _is_number_of(atoms: Sequence[Atom], i: int) -> bool:
         and atoms[i - 1].word in ("no", "nr", "pcs")
         and (atoms[i - 2].kind == "size")
     )
-
-
-def _is_denied_after(sentence: Sentence, mention: Mention) -> bool:
-    """Whether an opening is denied by the end of its clause: "eine Armatur gibt es nicht"."""
-    if mention.kind not in ("open", "hole"):
-        return False
-    for i in range(mention.end, min(mention.end + _CLAUSE, len(sentence.atoms))):
-        atom, words = sentence.atoms[i], sentence.words[mention.end : i + 1]
-        if atom.kind == "size" or atom.word in ",;:(":
-            return False
-        if atom.word in ("nicht", "entfällt"):
-            return atom.word == "entfällt" or bool(_NEEDS_DE & set(words))
-        if atom.word in ("needed", "required", "necessary", "wanted"):
-            return bool(_NOT_EN & set(words))
-    return False
-
-
-def _is_taken_out(sentence: Sentence, mention: Mention) -> bool:
-    """Return whether an opening is none: "Tap hole: none", "the tap hole can come out"."""
-    if mention.kind not in ("open", "hole"):
-        return False
-    led = [atom.word for atom in sentence.atoms[mention.end : mention.end + _CLAUSE]]
-    if led[:1] and led[0] in _COLONS:
-        return bool(led[1:]) and led[1] in _NONE
-    if led[:1] and led[0] in _NONE and len(led) <= 2:
-        return True  # "Tap hole no."
-    stop = next((i for i, word in enumerate(led) if word in ",;:("), len(led))
-    return any(pair in _TAKEN_OUT for pair in pairwise(led[:stop]))
 
 
 def _is_denied(sentence: Sentence, mention: Mention) -> bool:

@@ -41,13 +41,14 @@ _SPEAKERS: Final = frozenset({"i", "we", "ich", "wir"})
 _MATCHES: Final = frozenset({"match", "matches", "matching", "like", "suit"})
 _LIMITS: Final = frozenset({("up", "to"), ("bis", "zu"), ("as", "much")})
 _MIDDLES: Final = word_set("middle centre center")
-_AT_MIDDLE: Final = word_set("at in on to line")
+_AT_MIDDLE: Final = word_set("at in on to line from off")
 _EACH_END: Final = frozenset({("each", "end"), ("either", "end"), ("both", "ends")})
 _GOES: Final = frozenset({"go", "goes", "going", "move", "increase", "raise"})
 _CONCLUDES: Final = word_set("also so daher somit hence therefore thus making")
 _CONCLUDED: Final = 22  # atoms
 _THERE: Final = word_set("already there ready done built schon bereits da fertig vorhanden")
 _SUBJECT_EARLY: Final = 3
+_AFTER_LISTED: Final = frozenset({".", ",", "under", "undermount", "behind", "inset", "dahinter"})
 _SHORTEST: Final = 3  # atoms
 _NEAR: Final = 5
 _PLURAL_FAR: Final = 8
@@ -201,6 +202,11 @@ def is_beside(sentence: Sentence, measure: Measure) -> bool:
     until = next((i for i in following if sentence.atoms[i].kind == "size"), measure.at + 6)
     if _has("sideways", sentence.words[measure.at + 1 : until]):
         return True
+    led = sentence.marks("sideways")
+    is_middles = sentence.words[measure.at + 1 : measure.at + 2] in (["from"], ["off"])
+    is_middles = is_middles and bool(_MIDDLES & set(sentence.words[measure.at + 2 :][:3]))
+    if is_middles and any(i < measure.at for i, _ in led):
+        return True  # "one each side of the sink, each 180 from the centre of the sink"
     is_apart = sentence.words[measure.at + 1 : measure.at + 2] in _APART
     return is_apart and _has("sideways", sentence.words[max(0, measure.at - 6) : measure.at])
 
@@ -221,7 +227,7 @@ def is_reference(mention: Mention, sentence: Sentence) -> bool:
     if mention.preposition in _REFERENCE or is_to_each:
         return True  # "taps to each basin"
     near = words[max(0, mention.start - 6) : mention.start]
-    if mention.preposition == "of" and _MIDDLES & set(near):
+    if mention.preposition == "of" and _MIDDLES & set(near) and not _is_placed(mention, words):
         is_away = bool(_AWAY_FROM & set(near))  # "150 to the right of the middle of the bowl"
         if is_away or _AT_MIDDLE & set(near[:-3]):
             return is_away or mention.determiner == "the"
@@ -241,6 +247,11 @@ def is_reference(mention: Mention, sentence: Sentence) -> bool:
     return stands_behind and not mention.is_indefinite and not mention.names_hole
 
 
+def _is_placed(mention: Mention, words: list[str]) -> bool:
+    """Whether it is the hole itself that is placed: "to the middle of the sink is 310"."""
+    return bool(_MEASURES & set(words[mention.end : mention.end + 1]))
+
+
 def is_compared(sentence: Sentence, mention: Mention) -> bool:
     """Return whether what is there is only what a size is the same as: "as deep as the old one"."""
     before = sentence.words[max(0, mention.start - _NEAR) : mention.start]
@@ -256,3 +267,10 @@ def is_at_each_end(mention: Mention, sentence: Sentence) -> bool:
     after = sentence.words[mention.end : mention.end + far]
     is_new = mention.determiner not in ("the", "der", "die", "das")
     return bool(_EACH_END & set(pairwise(after))) and is_new
+
+
+def is_listed(mention: Mention, sentence: Sentence) -> bool:
+    """Whether a note only names what goes in: "Sink under, size to follow. Tap behind it."."""
+    bare = mention.start == 0 and not (mention.determiner or mention.preposition)
+    after = sentence.atoms[mention.end : mention.end + 1]
+    return bare and bool(after) and after[0].word in _AFTER_LISTED

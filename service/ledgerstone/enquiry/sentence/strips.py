@@ -22,10 +22,13 @@ _SLAB_LEFT: Final = word_set("concrete slab material stone strip")
 _SIDES_ALONE: Final = MappingProxyType(
     {"back": "front", "up": "front", "front": "front", "left": "left", "right": "right"}
 )
+_SMALL_MM: Final = 60
+_BREAKS: Final = frozenset({",", ";", "/", "|", "("})
 _OUT: Final = 2  # words: "comes out"
 _BEHIND: Final = frozenset({"behind", "dahinter", "hinter"})
 # No hole for a tap is wider: what is less is its size, "tap hole 35 behind the sink". From memory.
 _WIDEST_BORE: Final = MappingProxyType({"mm": 60.0, "cm": 6.0, "in": 2.4})
+_CENTRED: Final = frozenset({"centred", "centered", "centres", "centers", "middles"})
 _CENTRES: Final = frozenset({"centre", "center", "middle"})
 
 
@@ -76,6 +79,8 @@ def set_back(sentence: Sentence, start: int) -> tuple[str, int] | None:
         return None
     ends = start + 1 >= len(atoms) or atoms[start + 1].word in _ENDS_BACK
     is_from_side = ends and any(FROM.at(words, i) is not None for i in range(start) if words[i])
+    is_middles = words[start] == "up" and bool((_CENTRES | _CENTRED) & set(words[:start]))
+    is_from_side = is_from_side or (ends and is_middles)  # "both centred 225 up"
     return (side, start + 1) if is_from_side else None
 
 
@@ -119,3 +124,23 @@ def to_middle(words: list[str], start: int) -> tuple[str, int] | None:
     said = words[at : at + 3]
     is_middle = said[:1] == ["to"] and bool(_CENTRES & set(said[1:]))
     return (side[0], at + 2) if is_middle else None
+
+
+def beside(sentence: Sentence, measure: Measure, start: int) -> bool:
+    """Take a distance to the left or the right of something: "150 mm to the right of it"."""
+    ahead = sentence.atoms[start : start + 5]
+    until = next((i for i, atom in enumerate(ahead) if atom.word in _BREAKS), len(ahead))
+    following = sentence.words[start : start + until]
+    if measure.size.unit in ("mm", None) and measure.size.amount <= _SMALL_MM:
+        return False
+    for word, sign in (("right", 1), ("left", -1), ("rechts", 1), ("links", -1)):
+        if word not in following:
+            continue
+        at = following.index(word)
+        is_of = following[at + 1 : at + 2] in (["of"], ["neben"], ["davon"], ["daneben"], [], [""])
+        is_of = is_of and (word in ("rechts", "links") or following[:at] == ["to", "the"])
+        if is_of and not {"from", "von"} & set(following[:at]):
+            measure.beside, measure.role = sign, "beside"
+            measure.cue = (start, start + at + 2)
+            return True
+    return False

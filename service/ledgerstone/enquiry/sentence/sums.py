@@ -12,10 +12,15 @@ from ledgerstone.enquiry.text.sizes import Size
 from ledgerstone.enquiry.words.word_sets import word_set
 
 _TAKEN_OFF: Final = word_set("less minus - – − abzüglich weniger")
-_ADDED: Final = word_set("plus + add zuzüglich")
+_ADDED: Final = word_set("plus + add zuzüglich allow allowing overhang überstand")
 _WORKED_OUT: Final = word_set(
     "so hence makes making make gives giving leaves leaving = also macht ergibt bleiben therefore"
+    " i.e d.h"
 )
+_IN_ALL: Final = frozenset(
+    {("in", "all"), ("in", "total"), ("all", "in"), ("all", "told"), ("im", "ganzen")}
+)
+_OWN: Final = frozenset({"deep", "thick", "high"})
 _DIFFERENCE: Final = "apart"
 _LISTS: Final = word_set(", and und + & plus wide mm cm breit ;")
 _TOTALS: Final = word_set("so total overall altogether makes making = all insgesamt gesamt also")
@@ -37,7 +42,9 @@ def without_workings(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
         sign = _sign(sentence, whole, part)
         follows = {atom.word for atom in sentence.atoms[part.at + 1 : result.at]} & _WORKED_OUT
         units = {one.size.unit for one in (whole, part, result)}
-        if not sign or not follows or len(units) > 1:
+        after = sentence.words[result.at + 1 : result.at + 1 + _PAIR]
+        concludes = bool(follows or {*after[:1]} & _TOTALS) or tuple(after) in _IN_ALL
+        if not sign or not concludes or len(units - {None}) > 1:
             continue
         change = sign * part.size.amount * (1 + _is_twice(sentence, part, result))
         if whole.size.amount + change == result.size.amount:
@@ -71,7 +78,8 @@ def _without_parts(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
             row.append(measure)
             continue
         if len(row) > 1 and _is_sum(sentence, row, measure):
-            measure.role = measure.role if measure.role not in ("", "apart", "wide") else "long"
+            told = row[0].role if row[0].role in _OWN else "long"
+            measure.role = measure.role if measure.role not in ("", "apart", "wide") else told
             return [size for size in sizes if not any(size is two for two in row)]
         if _is_added(sentence, row):
             break

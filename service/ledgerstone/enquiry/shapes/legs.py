@@ -181,7 +181,9 @@ def _outer(
     """Take the length of an outer side: of the back, or of the side that the short leg is on."""
     claim = assigner.claim(measure, "length", parsed.rank)
     is_depth = claim is not None and claim.mm <= _DEEPEST and measure.role != "edge:back"
-    if claim is not None and not is_depth:
+    if claim is not None and is_depth:
+        say(piece.claims, "back_depth", claim)  # "70 deep at the left end"
+    elif claim is not None:
         say(piece.claims, "length" if measure.role == "edge:back" else "width", claim)
 
 

@@ -36,6 +36,7 @@ _PERHAPS: Final = frozenset(
     | {"wenn", "falls", "dann", "vielleicht", "eventuell", "notfalls", "sonst"}
 )
 _MOST: Final = 24
+_SEVERAL: Final = 2  # sizes of pieces that are told apart
 _UNCUT: Final = frozenset(
     {("nothing", "to", "cut"), ("nothing", "needs", "cutting"), ("no", "cutting", "needed")}
     | {("doesn't", "need", "cutting"), ("muss", "nichts", "ausgeschnitten")}
@@ -270,7 +271,8 @@ def _is_of_hole(parsed: ParsedSentence, at: int) -> bool:
 
 def _read_halves(sentence: Sentence, piece: SaidPiece | None) -> None:
     words = sentence.words
-    for i, count in sentence.marks("pieces"):
+    told = [atom for atom in sentence.atoms if atom.kind == "size"]
+    for i, count in sentence.marks("pieces") if len(told) < _SEVERAL else ():
         if piece is not None and not _EACH & set(words) and not _PERHAPS & set(words[:i]):
             piece.halves = (span_of(sentence, i, i + count + 2),)
     if piece is not None and piece.halves and _EACH & set(words) and piece.has_size():

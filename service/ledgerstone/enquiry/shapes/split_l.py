@@ -24,7 +24,9 @@ _IN_TWO: Final = re.compile(
     r"|stücken?|platten)\b"
     r"|\b(?:join(?:t|ed)?|seam|butt(?:s|ed|ing)?) (?:\w+ ){0,3}(?:corner|where they meet|up to"
     r"|together|against)\b"
-    r"|\bbutts? (?:up )?(?:to|against)\b|\bmit (?:einer )?fuge\b",
+    r"|\bbutt(?:s|ed|ing)? (?:up )?(?:to|against)\b|\bmit (?:einer )?fuge\b"
+    r"|\b(?:cast|made|supplied|done|split|cut|divided|delivered) in(?:to)? (?:two|2)\b"
+    r"(?!\s?(?:mm|cm|m)\b)",
     re.IGNORECASE,
 )
 _NOT_IN_TWO: Final = re.compile(

@@ -14,6 +14,7 @@ from ledgerstone.enquiry.text.sizes import Size, SizeReader
 from ledgerstone.enquiry.text.spoken import without_line_ends
 from ledgerstone.enquiry.text.tokens import TextSpan, Token, tokens_of
 from ledgerstone.enquiry.words.lexicon import NOUNS, mark
+from ledgerstone.enquiry.words.spelling import spelled
 from ledgerstone.enquiry.words.word_sets import word_set
 
 _BULLET: Final = re.compile(
@@ -24,7 +25,6 @@ _BULLET: Final = re.compile(
     r"|(?:first|second|third|fourth|firstly|secondly|erstens|zweitens|drittens)[,:])[ \t]+",
     re.IGNORECASE,
 )
-_LABEL: Final = re.compile(r"[ \t]*[^\W\d_][^:|\t.!?]{0,48}?[ \t]*(?::|\||\t)")
 _ABBREVIATIONS: Final = word_set(
     "no nr approx ca dia diam pos mr mrs ms dr e.g i.e st thk incl excl max min bzw ca inkl "
     "z.b etc tel"
@@ -257,7 +257,7 @@ def _atoms(tokens: list[Token], *, has_inches: bool) -> list[Atom]:
             atoms.append(Atom("size", size.start, size.end, "", size))
             continue
         if token.kind == "word":
-            atoms.append(Atom("word", token.start, token.end, token.word))
+            atoms.append(Atom("word", token.start, token.end, spelled(token.word)))
         elif token.kind == "mark":
             atoms.append(Atom("mark", token.start, token.end, token.word))
         elif token.kind in ("other", "number", "vulgar"):

@@ -30,9 +30,13 @@ from ledgerstone.enquiry.text.size_words import (
 )
 from ledgerstone.enquiry.text.spoken import and_part, spoken_at
 from ledgerstone.enquiry.text.tokens import Token
+from ledgerstone.enquiry.words.lexicon import is_hole
 from ledgerstone.quantities import UnitName
 
-_AFTER_ONE: Final = frozenset({"deep", "wide", "long", "by", "across", "x"})  # "two foot one deep"
+_WIDEST_BORE: Final = 12  # inches, of a hole that its name follows: common practice, no source
+_AFTER_ONE: Final = frozenset(
+    {"deep", "wide", "long", "by", "across", "x", "front"}
+)  # "two foot one deep"
 
 
 @dataclass(frozen=True, slots=True)
@@ -179,7 +183,9 @@ class SizeReader:
         i += self._kind(i + 1) == "line"
         following = self._word(i + 1)
         if self._kind(i + 1) == "word" and following not in AFTER_INCH:
-            return has_fraction
+            return has_fraction or (
+                self.has_inches and amount <= _WIDEST_BORE and is_hole(following)
+            )
         if following == "front" and self._word(i + 2) != "to":
             return has_fraction
         if following in NOUN_OF_SIZE:  # "380 in diameter"

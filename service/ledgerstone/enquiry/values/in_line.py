@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from ledgerstone.enquiry.scene.said import Claim
 from ledgerstone.enquiry.scene.size_assigner import worked_out
 from ledgerstone.enquiry.values.pieces import OpeningFound, PieceFound
 from ledgerstone.quantities import Length
+
+_OUTLETS: Final = frozenset({"waste", "drain"})
 
 
 def _set_behind(made: OpeningFound, other: OpeningFound | None) -> None:
@@ -36,6 +40,18 @@ def _part_stacked(found: PieceFound) -> None:
             del made.values["x"]
 
 
+def _stands_for(found: PieceFound, made: OpeningFound) -> OpeningFound | None:
+    """Return the waste of the bowl that an opening is in line with, where the bowl itself is none.
+
+    A bowl that only stands on the slab needs no hole but its waste.
+    """
+    bowl = made.opening.level_with
+    bowls = [one for one in found.piece.openings if bowl is not None and one.what == bowl.what]
+    wastes = [one for one in found.openings if one.opening.what in _OUTLETS]
+    at = next((i for i, one in enumerate(bowls) if one is bowl), -1)
+    return wastes[at] if at >= 0 and len(bowls) == len(wastes) else None
+
+
 def level_openings(found: PieceFound) -> None:
     """Put what stands behind something on its centre line, and a row of taps about its middle.
 
@@ -46,7 +62,7 @@ def level_openings(found: PieceFound) -> None:
         for made in found.openings:
             if "x" in made.values or any(doubt.at == "x" for doubt in made.doubts):
                 continue
-            other = by_opening.get(id(made.opening.level_with))
+            other = by_opening.get(id(made.opening.level_with)) or _stands_for(found, made)
             if other is None and not (made.opening.offset_sign and made.opening.level_with is None):
                 continue
             centre = other.values.get("x") if other is not None else _middle(found)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from ledgerstone.enquiry.scene.piece_keys import without_whole
 from ledgerstone.enquiry.scene.said import Claim, SaidOpening, SaidOrder, SaidPiece, newest
 from ledgerstone.enquiry.scene.size_assigner import worked_out
 from ledgerstone.enquiry.shapes.cut_ends import outline_points, tapered_points
@@ -47,6 +48,8 @@ def resolve(scene: SaidOrder) -> list[PieceFound]:
     for piece in pieces:
         told_apart(piece, pieces)
         piece.halves = piece.halves if len(pieces) == 1 else ()
+    for piece in pieces:
+        without_whole(piece)
     give_back_outlines(pieces)
     move_openings(pieces)
     return [_piece(piece) for piece in pieces]

@@ -46,6 +46,9 @@ _BY_LENGTH: Final = {"long": "long", "longer": "long", "short": "wide", "shorter
 _NUMBERED: Final = frozenset({*_KEYS, "size", "quantity"})
 
 
+Row = list[tuple[int, int]]
+
+
 @dataclass(slots=True)
 class Table:
     """Its lines, the label of each column, and each row's cells by column."""
@@ -53,7 +56,7 @@ class Table:
     lines: list[TextLine]
     labels: list[str]
     units: list[str]
-    rows: list[list[tuple[int, int]]]
+    rows: list[Row]
     sentences: list[Sentence] = field(default_factory=list)
 
 
@@ -63,7 +66,7 @@ def tables_in(text: str, lines: Sequence[TextLine]) -> list[Table]:
     i = 0
     while i < len(lines):
         heads = cells_of(lines[i])
-        labels = [_label(text[a:b]) for a, b in heads]
+        labels = _labels([text[a:b] for a, b in heads])
         if len(heads) >= 3 and sum(map(bool, labels)) >= 2 and set(labels) & {*_KEYS, "size"}:
             rows, j = _rows(lines, i + 1, len(heads))
             if rows:
@@ -74,6 +77,19 @@ def tables_in(text: str, lines: Sequence[TextLine]) -> list[Table]:
                 continue
         i += 1
     return tables
+
+
+def _labels(heads: Sequence[str]) -> list[str]:
+    """Give what each column holds; of German letters "D" is the thickness, and "T" the depth."""
+    letters = {head.strip().lower() for head in heads}
+    labels = [_label(head) for head in heads]
+    if "d" in letters and letters & {"b", "t"}:
+        german = {"d": "thick", "t": "deep"}
+        labels = [
+            german.get(head.strip().lower(), label)
+            for head, label in zip(heads, labels, strict=True)
+        ]
+    return labels
 
 
 def _without_openings(labels: list[str]) -> list[str]:
@@ -111,7 +127,10 @@ def cells_of(line: TextLine) -> list[tuple[int, int]]:
     if pattern is _BLANKS and line.words.count(";") >= _FEWEST_DASHES:
         pattern = _SEMICOLONS
     for found in pattern.finditer(line.words):
-        if found.start() > at or (cells and pattern is not _BLANKS) or pattern is _TABS:
+        is_blank = pattern is _BARS and not found.start() and found[0][:1].isspace()
+        if is_blank:
+            cells.append((start, start))  # the cell goes on from the row above
+        elif found.start() > at or (cells and pattern is not _BLANKS) or pattern is _TABS:
             cells.append((start + at, start + found.start()))
         at = found.end()
     if at < len(line.words.rstrip()):
@@ -143,17 +162,18 @@ def read_table(
     """Make a piece of each row that has a size."""
     shared = _shared_unit(table)
     use = walker.subjects.keep_before_table()
-    for row in table.rows:
+    for row, more in _with_rest(text, table):
         cells = dict(zip(range(len(table.labels)), row, strict=False))
         sized = [
             i for i, label in enumerate(table.labels) if label in (*_KEYS, "size") and i in cells
         ]
         if not any(re.search(r"\d", text[slice(*cells[i])]) for i in sized):
             continue
-        name = next(
-            (cells[i] for i, label in enumerate(table.labels) if label == "piece" and i in cells),
-            None,
-        )
+        named = [
+            cells[i] for i, label in enumerate(table.labels) if label == "piece" and i in cells
+        ]
+        lettered = [one for one in named if _WORDS.search(text[slice(*one)])]
+        name = next(iter(lettered or named), None)
         piece = _begin_row(walker, _use_named(text[slice(*name)]) if name else "", use)
         first = text[slice(*row[0])].strip()
         is_letter = len(first) <= 2 and first.isalnum() and table.labels[0] not in _NUMBERED
@@ -167,7 +187,8 @@ def read_table(
         )
         for i in order:
             label = table.labels[i]
-            for sentence in _cell(text, cells[i], masked, has_inches=has_inches):
+            spans = [cells[i], *(one[i] for one in more if i < len(one))]
+            for sentence in _cell(text, spans, masked, has_inches=has_inches):
                 if label not in _NUMBERED:
                     _in_columns_unit(sentence, shared)
                 if label in _KEYS or label == "quantity":
@@ -212,11 +233,32 @@ def _in_columns_unit(sentence: Sentence, unit: UnitName | None) -> None:
             atom.size = replace(atom.size, unit=unit)
 
 
+def _with_rest(text: str, table: Table) -> list[tuple[Row, list[Row]]]:
+    """Give each row with those below it that only go on with its cells: their first is empty."""
+    found: list[tuple[Row, list[Row]]] = []
+    for row in table.rows:
+        is_rest = bool(row) and not text[slice(*row[0])].strip()
+        if is_rest and found:
+            found[-1][1].append(row)
+        else:
+            found.append((row, []))
+    return found
+
+
 def _cell(
-    text: str, cell: TextSpan, masked: Sequence[TextSpan], *, has_inches: bool
+    text: str, spans: Sequence[TextSpan], masked: Sequence[TextSpan], *, has_inches: bool
 ) -> list[Sentence]:
-    line = TextLine(cell[0], cell[1], 0, text[cell[0] : cell[1]])
-    return sentences_of(text, [line], masked, has_inches=has_inches)
+    """Read a cell that may go on in the rows below its own: a sentence may run over them."""
+    made: list[Sentence] = []
+    for low, high in spans:
+        line = TextLine(low, high, 0, text[low:high])
+        told = sentences_of(text, [line], masked, has_inches=has_inches) if high > low else []
+        if made and told and not made[-1].ends:
+            first = told.pop(0)
+            made[-1].atoms += first.atoms
+            made[-1].ends = first.ends
+        made += told
+    return made
 
 
 def _number_cell(sentence: Sentence, label: str, unit: str, walker: Walker, layer: int) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.enquiry.ownership import enumerations, of_all, owners, sameness, shared_sizes
@@ -25,9 +24,11 @@ from ledgerstone.enquiry.referents.labelled import Asked, take_up_question
 from ledgerstone.enquiry.referents.measured import target_of
 from ledgerstone.enquiry.referents.named import take
 from ledgerstone.enquiry.referents.new_slabs import begin
+from ledgerstone.enquiry.referents.slab_names import name_by_label
 from ledgerstone.enquiry.referents.slab_of_sentence import anchor
+from ledgerstone.enquiry.referents.told_apart import tell_apart
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence, Target
-from ledgerstone.enquiry.scene.said import SaidOpening, SaidPiece
+from ledgerstone.enquiry.scene.said import SaidPiece
 from ledgerstone.enquiry.scene.size_assigner import SizeAssigner
 from ledgerstone.enquiry.scene.subjects import has_mark
 from ledgerstone.enquiry.scene.whereabouts import note_places
@@ -84,6 +85,7 @@ class Walker:
             return
         rank = self._rank(sentence, layer)
         found, sizes = named_and_sized(sentence, self.wished)
+        told = list(sizes)
         if self._is_on_old(sentence, found):
             sizes = self._aside(sizes, [], scope.OLD)
         self.asked = read_question(sentence, sizes, self.asked)
@@ -102,6 +104,8 @@ class Walker:
         count = len(self.subjects.scene.pieces)
         self._read(parsed)
         further_slabs.note_further(self.subjects.scene.pieces[count:], sentence)
+        name_by_label(parsed, self.subjects.piece)
+        focus.note_old(sentence, told)
         focus.note(parsed, is_told=not (is_own or focus.is_correcting))
         roles = ["", *(size.role for size in parsed.sizes if size.role and not size.side)]
         self.last_role = roles[-1]
@@ -123,6 +127,7 @@ class Walker:
         wishes = has_mark(sentence, "new") or bool(_MODAL & set(sentence.words[:4]))
         is_on = self.is_old_told and bool(_IT & set(sentence.words[:1])) and not (is_new or wishes)
         tells = scope.tells_of_old(sentence) or scope.tells_of_thing(sentence, found)
+        tells = tells or (not is_new and any(one.kind == "slab" and one.is_old for one in found))
         is_on = is_on or (tuple(sentence.words[:2]) in _WAS and not is_new)
         self.is_old_told = tells or is_on or scope.ends_on_thing(sentence, found)
         return is_on
@@ -196,6 +201,7 @@ class Walker:
                 [*parsed.found, *l_shapes.legs_by_side(parsed)], key=lambda one: one.start
             )
         relations.read_round(focus.subjects, parsed)
+        tell_apart(focus, parsed)
         anchor(focus, parsed)
         note_cupboards(focus, parsed)
         note_ways(focus, parsed)
@@ -285,16 +291,7 @@ class Walker:
                 else:
                     self.assigner.piece(target, sizes, parsed.rank)
             elif aimed:
-                self._settle_openings(aimed, sizes, parsed)
+                self.focus.settle_openings(aimed, sizes, parsed.rank)
         piece = self.subjects.piece
         if piece is not None and self.focus.is_l():
             piece.corner = l_shapes.corner_said(parsed.sentence, legs) or piece.corner
-
-    def _settle_openings(
-        self, openings: tuple[SaidOpening, ...], sizes: Sequence[Measure], parsed: ParsedSentence
-    ) -> None:
-        thick = [size for size in sizes if size.role == "thick"]
-        if thick:
-            self.assigner.piece(self.subjects.current(), thick, parsed.rank)
-        others = [size for size in sizes if size.role != "thick"]
-        self.assigner.openings(openings, others, parsed.rank)

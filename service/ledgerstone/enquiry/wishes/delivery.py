@@ -98,7 +98,7 @@ _NOT_OURS: Final = re.compile(
 _LABEL: Final = re.compile(
     r"(?:delivery|delivered|collection|collected|collect|pick[- ]?up|install(?:ation)?|fitting"
     r"|abholung|lieferung|einbau)[ \t]*(?:or|/|oder)[ \t]*(?:delivery|delivered|collection"
-    r"|collected|collect|pick[- ]?up|abholung|lieferung)[ \t]*[:|\t]",
+    r"|collected|collect|pick[- ]?up|abholung|lieferung)[ \t]*\??[ \t]*[:|\t]",
     re.IGNORECASE,
 )
 _FLOORS: Final = (
@@ -194,7 +194,7 @@ def _read(text: str, start: int, end: int, found: DeliveryFound) -> None:
         and found.kind is None
         and not found.unsure
     ):
-        labelled = text[unsure.start() : unsure.end() + 1].rstrip().endswith(":")
+        labelled = text[unsure.start() : unsure.end() + 2].rstrip().endswith((":", ":?", "?:"))
         if not labelled:
             found.unsure = (unsure.span(),)
     if found.kind is None and not found.unsure:

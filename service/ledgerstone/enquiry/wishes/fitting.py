@@ -24,10 +24,19 @@ _NOT_FITTED: Final = re.compile(
 REFUSED: Final = re.compile(
     r"[^.;,:\n]{0,30}?(?:\b(?:nicht|not) (?:(?!(?:vor|bis|am|im|ab|before|until|till|on)\b)\w+ )?"
     r"(?:nötig|erforderlich|notwendig|gewünscht|gebraucht|benötigt|gewollt|vorgesehen|geplant|dabei"
-    r"|durch (?:sie|euch)|von (?:ihnen|euch)|in frage|needed|required|necessary|wanted)\b"
+    r"|(?:durch|von) (?:sie|ihnen|euch|(?:ihr|eur)\w* \w+)|by (?:you|your \w+)|in frage|needed"
+    r"|required|necessary|wanted)\b"
     r"(?! (?:before|until|till|yet|on|vor)\b)"
     r"|\b(?:brauch|benötig|wünsch|woll|möcht|will)\w* (?:\w+ ){0,2}nicht\b"
-    r"(?! (?:vor|bis|am|im|ab|in der)\b)|\bnicht[ \t]*(?:[.;)!\n]|,(?! (?:bevor|ehe)\b)|\Z))",
+    r"(?! (?:vor|bis|am|im|ab|in der)\b)|\bnicht[ \t]*(?:[.;)!\n]|,(?! (?:bevor|ehe)\b)|\Z)"
+    r"|\b(?:selbst|selber|bauseits|ourselves|myself)\b)",
+    re.IGNORECASE,
+)
+# Before what is not wanted: "we'd rather not have it fitted".
+_RATHER_NOT: Final = re.compile(
+    r"\b(?:rather not|(?:rather|prefer) (?:that )?you (?:didn['’]t|did not|don['’]t)|prefer not to"
+    r"|(?:do not|don['’]t|won['’]t|will not|wouldn['’]t) (?:want|need|be needing|like)|no need"
+    r"|nicht (?:durch|von) (?:sie|ihnen|euch|(?:ihr|eur)\w* \w+))(?: [\w'’]+){0,5} \Z",
     re.IGNORECASE,
 )
 # Before "fit": what must fit somewhere, or who fits it in our stead; "you should fit it" is ours.
@@ -47,7 +56,7 @@ def is_left_to_others(text: str, start: int, end: int, found: re.Match[str]) -> 
     """Return whether fitting is refused, is others', or a thing must only fit: "it must fit"."""
     before, after = text[max(start, found.start() - 40) : found.start()], text[found.end() : end]
     must = _FITS_ITSELF.search(before)
-    if REFUSED.match(after[:60]):
+    if REFUSED.match(after[:60]) or _RATHER_NOT.search(before):
         return True
     if must and must["who"].lower() == "you ":
         return False

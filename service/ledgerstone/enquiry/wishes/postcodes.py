@@ -9,6 +9,10 @@ from typing import Final
 from ledgerstone.enquiry.scene.said import SaidWord
 
 _POSTCODE: Final = re.compile(r"\b[A-Z]{1,2}\d{1,2}[A-Z]?[ \u00a0]?\d[A-Z]{2}\b")
+_SMALL: Final = re.compile(
+    r"(?<![\w.@-])[a-z]{1,2}\d{1,2}[a-z]?[ \u00a0]\d[a-z]{2}\b(?![ \u00a0]?(?:mm|cm|x|×))",
+    re.IGNORECASE,
+)
 _EIRCODE: Final = re.compile(
     r"\b[A-Z]\d[\dW][ \u00a0]?[A-Z0-9]{4}\b|\b[A-Z]\d[A-Z][ \u00a0]?\d[A-Z]\d\b"
 )
@@ -56,8 +60,9 @@ def _told(text: str, start: int, end: int) -> SaidWord | None:
     if labelled:
         return SaidWord(labelled[1], (labelled.span(1),))
     found = _POSTCODE.search(text, start, end) or _EIRCODE.search(text, start, end)
+    found = found or _SMALL.search(text, start, end)
     if found is not None:
-        return SaidWord(" ".join(found[0].split()), (found.span(),))
+        return SaidWord(" ".join(found[0].split()).upper(), (found.span(),))
     placed = _PLACED.search(text, start, end)
     if placed is None:
         return None

@@ -155,7 +155,13 @@ MARKS: Final = MappingProxyType(
         " midpoint, ctr, c/l, mid",
         "centred": "centred, centered, central, centrally, dead centre, dead center, in the centre,"
         " in the center, in the exact centre, in the exact center, in the middle, in the exact"
-        " middle, on the centre line front to back, on the center line front to back, on the"
+        " middle, middle of each, centre of each, center of each, in center, in the half,"
+        " at half, at the"
+        " half, on the half, on the centre line left to right, on the center line left to right,"
+        " on the centreline left to right, on the centerline left to right,"
+        " on the centreline of the"
+        " top, on the centreline of the slab, on the centre line front to back,"
+        " on the center line front to back, on the"
         " centreline front to back, on the centerline front to back, the very middle, very"
         " middle, very centre, very center,"
         " exactly in the middle, exact centre, exact center, dead central, bang in the"
@@ -172,7 +178,7 @@ MARKS: Final = MappingProxyType(
         " of the rear, center of the rear, middle of the front, centre of the front, center of the"
         " front",
         "behind": "sink cl, basin cl, cl sink, cl of sink, cl basin, c l sink, centreline of sink,"
-        " in the same axis, on the same axis,"
+        " in the same axis, on the same axis, same axis,"
         " level with, level w, middle of the sink, centre of the sink,"
         " center of the sink, middle of the"
         " basin, centre of the basin, center of the basin, middle of the bowl, centre of the"
@@ -207,7 +213,8 @@ MARKS: Final = MappingProxyType(
         "round": "round, circular, circle, disc, oval",
         "lshape": "the l one, it's the l, is the l, its the l, is an l, as an l, in an l, l one,"
         " l piece, l bit, one l, l shaped, l shape, l-shaped, l-shape, lshape, an l, it's an l,"
-        " it’s an l, l worktop, shape of an l, l counter, l-top, corner worktop, l top",
+        " it’s an l, l worktop, shape of an l, l counter, l-top, corner worktop, l top,"
+        " corner desk, corner desktop, corner counter, corner countertop",
         "pieces": "in two pieces, in two halves, two pieces the same, in 2 pieces"
         ", two equal pieces,"
         " two equal halves, in two equal",

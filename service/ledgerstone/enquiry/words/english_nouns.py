@@ -7,7 +7,8 @@ from typing import Final
 
 NOUNS: Final = MappingProxyType(
     {
-        "idiom:": "wall to wall, back to back, wall mounted, wall hung, floor to ceiling",
+        "idiom:": "waste disposal, waste disposer, waste disposal unit, food waste,"
+        " wall to wall, back to back, wall mounted, wall hung, floor to ceiling",
         "slab:worktop": "worktop, work top, worktops, work tops, wktop, wktp, worksurface, work"
         " surface, countertop, counter top, countertops, counter tops, counter, counters, kitchen"
         " top, kitchen worktop, kitchen plate, kitchen counter, laundry counter, vanity top,"
@@ -40,7 +41,8 @@ NOUNS: Final = MappingProxyType(
         " slab, seat, garden seat, sitting bench",
         "slab:": "long bit, short bit, main bit, big bit, small bit, other bit, left bit,"
         " right bit, left-hand bit, right-hand bit, first bit, second bit,"
-        " sink surround, basin surround, run along the wall,"
+        " first run, second run, third run, other run, opposite run, sink surround,"
+        " basin surround, run along the wall,"
         " shower tray, shower trays, shower base, bath surround, tub surround, bath"
         " panel, slip, slips, jamb, jambs, left run, right run, left-hand run, right-hand run,"
         " left hand run,"
@@ -51,16 +53,17 @@ NOUNS: Final = MappingProxyType(
         "open:sink": "bowl undermount, half bowl, double bowl, single bowl, twin bowl, bowl sink,"
         " bowl and a"
         " half, sink, sinks, belfast, belfast sink, butler sink, kitchen sink, sink bowl,"
-        " sink unit cut out, inset sink",
+        " sink unit cut out, inset sink, evier, évier, fregadero",
         "open:basin": "basin, basins, washbasin, wash basin, washbasins, hand basin, bowl, bowls,"
         " vessel sink, vessel sinks, vessel basin, vessel bowl, counter-top bowl, countertop bowl,"
-        " vanity basin, vessel, washbowl, vanity bowl",
+        " vanity basin, vessel, washbowl, vanity bowl, lavabo, lavandino, vasque",
         "open:hob": "cooker top, stove top, hob, hobs, cooktop, cook top, cooktops, cooking field,"
         " induction hob, gas"
         " hob, ceramic hob, induction cooktop, induction, gas ring, gas cooktop, cooking plate,"
         " rangetop, teppanyaki",
         "open:tap": "spigot, pot filler hole, swan neck tap, lab tap, tap, taps, faucet,"
         " faucets, mixer, mixer tap, tap holes, pillar tap,"
+        " robinet, rubinetto, grifo, mitigeur,"
         " monobloc, spout, water tap, taphole, tapholes, mixer taps",
         "open:waste": "waste, wastes, waste pipe, waste outlet, plug hole, plughole",
         "open:drain": "drain, drains, drainage",
@@ -124,12 +127,14 @@ NOUNS: Final = MappingProxyType(
         " along the wall, back run, back leg, long leg, longer leg, long side, longer"
         " side, long part,"
         " long arm, longer run, main run, main leg, back part, part along the back, back section,"
+        " long piece, longer piece, main piece, long section, longer section, main section,"
         " long run, longer arm, along the back wall, along the back, wall opposite you, one leg,"
         " first leg, rear run, window run",
         "leg:side": "along left wall, along right wall,"
         " return, left leg, right leg, left-hand leg, right-hand leg, short leg,"
         " shorter leg, side leg, short side, shorter side, short"
         " part, short arm, shorter run, side run, shorter arm, other leg, second leg, short run,"
+        " short piece, shorter piece, return piece, side piece, short section, shorter section,"
         " return leg, turns and comes down, comes down that side wall,"
         " comes down the side wall, comes down that wall, comes down that side, turns the corner"
         " and comes, turns and comes, turns and runs, turns forward, runs towards you, runs toward"

@@ -31,8 +31,8 @@ NOUNS: Final = MappingProxyType(
         " waschschale, schale, beckenausschnitt, aufsatzwaschbecken, handwaschbecken",
         "open:hob": "kochfeld, kochfelder, induktionskochfeld, herd, ceranfeld,"
         " kochfeldausschnitt, gaskochfeld, kochfeldes",
-        "open:tap": "hahn, armatur, armaturen, wasserhahn, mischbatterie, einhandmischer",
-        "open:waste": "ablauf, abfluss",
+        "open:tap": "hahn, hähne, armatur, armaturen, wasserhahn, mischbatterie, einhandmischer",
+        "open:waste": "ablauf, abfluss, abläufe, abflüsse, ablaufventil",
         "open:parasol": "sonnenschirm, schirm, schirmständer, sonnenschirms",
         "open:cable": "kabel, kabeldurchlass, kabeldurchführung",
         "hole:circle": "bohrung, bohrungen, kernbohrung",
@@ -48,7 +48,11 @@ NOUNS: Final = MappingProxyType(
         " beine, tischbeine, sockel, wand, wände, ofen, kaminofen, waschmaschine, spülmaschine,"
         " geschirrspüler, kühlschrank, auto, anhänger, fenster, steckdosen, spiegel, mauer, mauern,"
         " stufen, stufe, aufzug, lift, stützen, pfeiler, heizkörper, fliesen, sessel, stühle, lkw,"
-        " laibung, rolltor, kofferraum, hocker, barhocker, backofen",
+        " auflageplatte, trägerplatte, kopfplatte, ankerplatte, tellerplatte, holzplatte,"
+        " glasplatte,"
+        " stahlplatte, metallplatte,"
+        " teppich, couch, sofa, bett, lampe, vorhang, laibung, rolltor, kofferraum, hocker,"
+        " barhocker, backofen",
         "room:indoors": "küche, bad, badezimmer, wohnzimmer, esszimmer, flur, diele, büro,"
         " arbeitszimmer, schlafzimmer, gästebad, gäste-wc, gästewc, hauswirtschaftsraum"
         ", waschküche,"
@@ -114,7 +118,7 @@ LABELS: Final = MappingProxyType(
         "dia": "durchmesser",
         "radius": "radius",
         "size": "maße, maß, masse, abmessungen, größe, grösse, format, maße der platte, abmessung",
-        "quantity": "anzahl, stück, stückzahl, menge",
+        "quantity": "anzahl, stk, stck, stück, stückzahl, menge",
         "piece": "teil, bauteil, artikel, verwendung, produkt, pos, position, bezeichnung",
         "cutouts": "ausschnitte, löcher, ausschnitt, aussparungen",
     }
@@ -124,7 +128,7 @@ SIDES: Final = MappingProxyType(
     {
         "left": "links, linken, linke, linker, linkem",
         "right": "rechts, rechten, rechte, rechter, rechtem",
-        "front": "vk, vorn, vorne, vorderkante, vorderen, vordere, vorderseite",
+        "front": "unterkante, unten, vk, vorn, vorne, vorderkante, vorderen, vordere, vorderseite",
         "back": "hk, hinten, hinterkante, hinteren, hintere, rückseite, wand, rückwand, rückkante",
     }
 )
@@ -193,6 +197,10 @@ ENDINGS: Final = MappingProxyType(
         "löcher": "hole:",
         "ausschnitte": "hole:",
         "bohrungen": "hole:",
+        "öffnung": "hole:",
+        "öffnungen": "hole:",
+        "aussparung": "hole:",
+        "aussparungen": "hole:",
         "fensterbank": "slab:sill",
         "fensterbänke": "slab:sill",
         "tischplatte": "slab:table",
@@ -261,6 +269,12 @@ NUMBERS: Final = MappingProxyType(
         "eine": 1,
         "einen": 1,
         "einem": 1,
+        "einmal": 1,
+        "zweimal": 2,
+        "dreimal": 3,
+        "viermal": 4,
+        "fünfmal": 5,
+        "sechsmal": 6,
         "halben": 0.5,
         "halber": 0.5,
     }

@@ -24,6 +24,7 @@ class Phrases:
 
     def __init__(self, *tables: Mapping[str, str]) -> None:
         self._by_first: dict[str, list[tuple[WordRun, str]]] = {}
+        self._words: set[str] = set()
         for table in tables:
             for tag, listed in table.items():
                 self._add(tag, listed)
@@ -33,8 +34,13 @@ class Phrases:
     def _add(self, tag: str, listed: str) -> None:
         for phrase in listed.split(","):
             words = tuple(_WORD.findall(plain(phrase)))
+            self._words.update(words)
             if words:
                 self._by_first.setdefault(words[0], []).append((words, tag))
+
+    def __contains__(self, word: str) -> bool:
+        """Return whether any phrase has a word."""
+        return word in self._words
 
     def at(self, words: Sequence[str], start: int) -> tuple[str, int] | None:
         """Return the tag of the longest phrase that begins at a word, and how many words it has."""
@@ -93,6 +99,7 @@ _SIZE_ROLES: Final = (
 ROLES: Final = Phrases(_only(english.ROLES, *_SIZE_ROLES), _only(german.ROLES, *_SIZE_ROLES))
 AXES: Final = Phrases(_only(english.ROLES, "x", "y"), _only(german.ROLES, "x", "y"))
 NUMBERS: Final[Mapping[str, float]] = {**german.NUMBERS, **english.NUMBERS}
+_TABLES: Final = (NOUNS, PLACES, LABELS, SIDES, FROM, ROLES, AXES)
 _MARKS: Final = {
     tag: Phrases(_only(english.MARKS, tag), _only(german.MARKS, tag)) for tag in english.MARKS
 }
@@ -101,6 +108,17 @@ _MARKS: Final = {
 def mark(tag: str) -> Phrases:
     """Return the phrases of one kind of mark, like ``not`` or ``centred``."""
     return _MARKS[tag]
+
+
+def is_hole(word: str) -> bool:
+    """Return whether a word names a hole, or what goes into one."""
+    found = NOUNS.at((word,), 0)
+    return found is not None and found[0].startswith(("hole:", "open:"))
+
+
+def is_listed(word: str) -> bool:
+    """Return whether any table has a word."""
+    return word in NUMBERS or any(word in table for table in (*_TABLES, *_MARKS.values()))
 
 
 @lru_cache(maxsize=4096)

@@ -1,0 +1,83 @@
+"""A size that a sentence settles on: "so let's say 1080", "but I'd rather 30", "call it 1860"."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from typing import Final
+
+from ledgerstone.enquiry.scene.focus import ParsedSentence
+from ledgerstone.enquiry.sentence.measure import Measure
+from ledgerstone.enquiry.words.word_sets import word_set
+
+_CHOOSES: Final = word_set("rather say prefer call choose settle plenty lieber nehmen")
+_I_SAY: Final = frozenset({("i", "say"), ("i'd", "say"), ("we", "say"), ("ich", "sage")})
+_THEY_SAY: Final = word_set("says wants thinks reckons prefers sagt meint will möchte")
+_SETTLES: Final = frozenset(
+    {
+        ("uns", "auf"),
+        ("agreed", "on"),
+        ("going", "with"),
+        ("go", "with"),
+        ("going", "for"),
+        ("go", "for"),
+        ("gone", "for"),
+    }
+    | {("settled", "on"), ("settle", "on"), ("let", "'s"), ("went", "for"), ("let's", "say")}
+)
+_CHOSEN: Final = frozenset({"thick", "long", "deep", "wide", "dia"})
+_TWICE: Final = 2  # what is changed is no more than twice what it was: chosen, no source
+_SO_FAR: Final = 5  # atoms
+_GOES_FOR: Final = frozenset({("go", "for"), ("go", "with"), ("going", "for"), ("going", "with")})
+_CALLS: Final = frozenset({("call", "it"), ("say", "it"), ("sagen", "wir")})
+_SO: Final = frozenset({"so", "hence", "therefore", "daher"})
+_MIN_BARE: Final = 100  # a bare number of a length: common practice, no source
+
+
+def as_chosen(parsed: ParsedSentence, measure: Measure, at: int) -> None:
+    """Take the role of the size before where a sentence settles on this one instead."""
+    words, sizes = parsed.sentence.words, parsed.sizes
+    near = words[max(0, measure.at - 3) : measure.at] + words[measure.at + 1 : measure.at + 3]
+    roles = [size.role for size in sizes[:at] if size.role in _CHOSEN and not size.side]
+    if not roles and parsed.before in _CHOSEN and chosen_now(words, measure):
+        roles = [parsed.before]
+    if not roles:
+        return
+    is_called = tuple(words[max(0, measure.at - 2) : measure.at]) in _CALLS
+    is_it = words[measure.at + 1 : measure.at + 3] == ["it", "is"]
+    if not (is_called or is_it or _CHOOSES & set(near) or chosen_now(words, measure)):
+        return
+    before = [size for size in sizes[:at] if size.role == roles[-1] and not size.side]
+    if not is_it and before and not _are_near(before[-1], measure):
+        return  # "1150 long and as thin as you can, say 18"
+    measure.role = roles[-1]
+    if _are_at_odds(words, measure.at):
+        return
+    for size in sizes[:at]:  # "so 1800 long, call it 1860"
+        is_same = is_it or size.role == measure.role
+        size.replaced = size.replaced or (is_same and size.of == 1 and not size.side)
+
+
+def _are_near(one: Measure, other: Measure) -> bool:
+    """Return whether two sizes of one unit may be one that is changed: none is twice the other."""
+    units = {one.size.unit, other.size.unit} - {None}
+    low, high = sorted((one.size.amount, other.size.amount))
+    return len(units) > 1 or high <= _TWICE * low
+
+
+def _are_at_odds(words: list[str], at: int) -> bool:
+    """Return whether two people want two sizes: "my wife says 95 wide, I say 100"."""
+    is_own = tuple(words[max(0, at - 2) : at]) in _I_SAY
+    return is_own and bool(_THEY_SAY & set(words[:at]))
+
+
+def settles_on(words: list[str], measure: Measure) -> bool:
+    """Return whether a length is settled on: "so let's say 1080", "I'd go for 1505"."""
+    is_long = measure.size.unit is not None or measure.size.amount >= _MIN_BARE
+    led = words[max(0, measure.at - _SO_FAR) : measure.at]
+    says = led[-1:] == ["say"] and bool(_SO & set(led))
+    return is_long and (says or tuple(led[-2:]) in _GOES_FOR)
+
+
+def chosen_now(words: list[str], measure: Measure) -> bool:
+    """Return whether a sentence settles on a size: "I'm going with 60"."""
+    return bool(_SETTLES & set(pairwise(words[max(0, measure.at - 3) : measure.at])))

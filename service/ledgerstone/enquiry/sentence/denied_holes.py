@@ -1,0 +1,48 @@
+"""Openings that the words after their name deny: "Tap hole: none", "eine Armatur gibt es nicht"."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from typing import Final
+
+from ledgerstone.enquiry.sentence.mention import Mention
+from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.words.word_sets import word_set
+
+_NEEDS_DE: Final = word_set("brauche brauchen brauchts gibt benötige benötigen möchte will")
+_NOT_EN: Final = word_set("not no isn't aren't never")
+_COLONS: Final = frozenset({":", "=", "-", "–", "—", "…", "...", "|"})
+_NONE: Final = word_set("none no nil nope n/a keine keines keiner keins nein entfällt nicht not")
+_TAKEN_OUT: Final = frozenset(
+    {("we", "keep"), ("i", "keep"), ("wir", "behalten"), ("is", "staying"), ("stays", "where")}
+    | {("come", "out"), ("can", "go"), ("no", "longer"), ("gets", "dropped"), ("fällt", "weg")}
+)
+_CLAUSE: Final = 8
+
+
+def is_denied_after(sentence: Sentence, mention: Mention) -> bool:
+    """Whether an opening is denied by the end of its clause: "eine Armatur gibt es nicht"."""
+    if mention.kind not in ("open", "hole"):
+        return False
+    for i in range(mention.end, min(mention.end + _CLAUSE, len(sentence.atoms))):
+        atom, words = sentence.atoms[i], sentence.words[mention.end : i + 1]
+        if atom.kind == "size" or atom.word in ",;:(":
+            return False
+        if atom.word in ("nicht", "entfällt"):
+            return atom.word == "entfällt" or bool(_NEEDS_DE & set(words))
+        if atom.word in ("needed", "required", "necessary", "wanted"):
+            return bool(_NOT_EN & set(words))
+    return False
+
+
+def is_taken_out(sentence: Sentence, mention: Mention) -> bool:
+    """Return whether an opening is none: "Tap hole: none", "the tap hole can come out"."""
+    if mention.kind not in ("open", "hole"):
+        return False
+    led = [atom.word for atom in sentence.atoms[mention.end : mention.end + _CLAUSE]]
+    if led[:1] and led[0] in _COLONS:
+        return bool(led[1:]) and led[1] in _NONE
+    if led[:1] and led[0] in _NONE and len(led) <= 2:
+        return True  # "Tap hole no."
+    stop = next((i for i, word in enumerate(led) if word in ",;:("), len(led))
+    return any(pair in _TAKEN_OUT for pair in pairwise(led[:stop]))
