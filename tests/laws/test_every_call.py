@@ -14,7 +14,7 @@ from ledgerstone.application import drawings as module
 from ledgerstone.drawing import draw_plan
 from support.strategies.degenerate import degenerate_orders
 
-EVERY_RUN = 16
+EVERY_RUN = 10
 SEARCHED: Final = 8  # at every run changes are searched for in one of so many
 LONG: Final = 10_000
 

@@ -24,7 +24,7 @@ from ledgerstone.workshop import Workshop
 from support.documents import Json
 from support.strategies.moved_slabs import moved_disc, moved_slab
 
-EVERYDAY, LONG = 4, 200
+EVERYDAY, LONG = 3, 200
 WORKSHOP_TEMP_C = 10.0
 FINER = 2.5
 LOW = 0.95

@@ -14,7 +14,7 @@ from support.slabs import box, cut, slab_json
 from support.strategies.shaped_slabs import l_slab
 from support.used import in_place_used, on_known_rails, used
 
-EVERYDAY, LONG = 5, 200
+EVERYDAY, LONG = 3, 200
 NEAR_THE_LIMIT = (0.97, 1.03)
 
 
@@ -129,7 +129,7 @@ def test_a_millimetre_more_moves_an_ls_utilisation_by_3_percent_at_most(
 
     3 % is the width of the band in which a verdict may flip.
     """
-    _moves_little(range(14, 19), workshop)
+    _moves_little(range(14, 17), workshop)
 
 
 @pytest.mark.long

@@ -14,7 +14,7 @@ from support.strategies.growing_slabs import GROWING, GrowingSlabs, longer_overh
 from support.used import in_place_used
 from support.whole_orders import in_place
 
-EVERYDAY: Final = 3
+EVERYDAY: Final = 2
 LONG: Final = range(EVERYDAY, 300)
 BEYOND: Final = ("somebody-standing", "somebody-sitting", "somebody-leaning")
 MESH: Final = 0.99

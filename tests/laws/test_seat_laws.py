@@ -170,7 +170,7 @@ def test_nor_is_one_over_an_inner_unit_that_lies_low(workshop: Workshop) -> None
 
     And where a loose slab all but tips under somebody on its overhang: few rests carry it then.
     """
-    _holds_on_rails(range(8, 12), workshop, over_inner_units)
+    _holds_on_rails(range(8, 10), workshop, over_inner_units)
     _holds_on_rails(range(278, 279), workshop)
 
 
@@ -200,9 +200,9 @@ def test_no_place_demands_much_more_of_bars(
     kind: Callable[[int], Json], workshop: Workshop
 ) -> None:
     """Once cracked, a slab needs at most 1.05 times what the search found, each way."""
-    found = {seed: more_of_bars(kind(seed), workshop, 23.0 * (seed % 2)) for seed in range(8)}
+    found = {seed: more_of_bars(kind(seed), workshop, 23.0 * (seed % 2)) for seed in range(5)}
     ratios = [ratio for ways in found.values() for ratio in ways.values()]
-    assert len(ratios) > 4
+    assert len(ratios) > 2
     assert max(ratios) <= 1.05, found
 
 

@@ -133,7 +133,7 @@ def test_a_side_panel_is_in_the_way_where_units_are_given(workshop: Workshop) ->
 def test_a_quoted_order_has_room(workshop: Workshop) -> None:
     """What the service finds to be in order, the search for room does not call full."""
     context, quoted = context_of(workshop, TODAY), 0
-    for number in range(200):
+    for number in range(100):
         order = wrong_order(3, number)
         if isinstance(answer_order(order, context, search=False), Quote):
             quoted += 1
