@@ -7,7 +7,6 @@ import os
 import shutil
 from collections.abc import Iterator
 from datetime import date
-from itertools import zip_longest
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -37,7 +36,9 @@ settings.register_profile("every-run", **UNTIMED, derandomize=True)
 settings.register_profile("long", **UNTIMED, max_examples=2000)
 settings.load_profile("every-run")
 
-_TURNS = {"design": 0, "unit": 2}  # of the other folders: those that are begun first, and last
+# The folders that are begun at either end of the row of files.
+_PLACES = {"browser": 0, "faults": 0, "load": 0, "unit": 1, "laws": 3, "design": 4}
+_IN_THE_MIDDLE = 2
 
 # M_TRIM_THRESHOLD, M_TOP_PAD and M_MMAP_THRESHOLD of malloc.h, bytes.
 _FREED_MEMORY = {-1: 1 << 29, -2: 1 << 26, -3: 1 << 25}
@@ -109,20 +110,12 @@ def pytest_ignore_collect(collection_path: Path, config: pytest.Config) -> bool 
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """Let files that wait on servers and browsers take turns with those that calculate.
+    """Put files that wait on servers and browsers first, and those that compute longest last.
 
-    Both kinds begin early, so that neither is alone at the end; those with the shortest come last.
-    The files of ``design``, which one process takes, are begun before them.
+    Processes take files from both ends (``support.workers``); the shortest are in the middle, so
+    that none of them is alone at the end.
     """
-    files: dict[Path, list[pytest.Item]] = {}
-    for item in items:
-        files.setdefault(item.path, []).append(item)
-    waiting = [file for file in files if file.parent.name in ("browser", "faults", "load")]
-    heavy = [file for file in files if file.parent.name == "laws"]
-    first = [file for pair in zip_longest(waiting, heavy) for file in pair if file is not None]
-    rest = [file for file in files if file not in {*first}]
-    rest.sort(key=lambda file: _TURNS.get(file.parent.name, 1))
-    items[:] = [item for file in (*first, *rest) for item in files[file]]
+    items.sort(key=lambda item: _PLACES.get(item.path.parent.name, _IN_THE_MIDDLE))
 
 
 def pytest_collection_finish(session: pytest.Session) -> None:

@@ -3,7 +3,9 @@
 The files of ``design`` are taken together: they read the whole tree, which a process does once.
 
 ``--workers 4`` forks once everything is collected, so that what the files of tests have loaded is
-loaded once, and shared. A process asks for its next file before the last test of the one before,
+loaded once, and shared. Every other process takes the files from the end, so that those that wait,
+which ``conftest`` puts first, and those that compute, which it puts last, run side by side. A
+process asks for its next file before the last test of the one before,
 so that a fixture of the session goes on from file to file. Nothing else is shared: a fixture of
 the session is made once in each process, and each has a folder of its own for ``tmp_path``.
 """
@@ -11,6 +13,7 @@ the session is made once in each process, and each has a folder of its own for `
 from __future__ import annotations
 
 import os
+from collections import deque
 from collections.abc import Iterator
 from itertools import groupby, pairwise
 from multiprocessing import get_context
@@ -77,7 +80,8 @@ def _follow(session: pytest.Session, files: Files, workers: dict[Connection, For
     What a process sends is None where it asks for a file, the name of a test that begins, or the
     report of one.
     """
-    hook, left = session.config.hook, iter(range(len(files)))
+    hook, left = session.config.hook, deque(range(len(files)))
+    takes = {worker: (left.popleft, left.pop)[k % 2] for k, worker in enumerate(workers)}
     running: dict[Connection, str] = {}
     unreported = {item.nodeid for item in session.items}
     while workers:
@@ -89,7 +93,8 @@ def _follow(session: pytest.Session, files: Files, workers: dict[Connection, For
                 _ended(session, workers.pop(worker), running.get(worker, "no test"))
                 continue
             if told is None:
-                worker.send(None if session.shouldfail or session.shouldstop else next(left, None))
+                is_over = session.shouldfail or session.shouldstop or not left
+                worker.send(None if is_over else takes[worker]())
             elif isinstance(told, str):
                 running[worker] = told
             else:
