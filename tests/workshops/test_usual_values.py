@@ -2,7 +2,6 @@
 
 import re
 from collections.abc import Iterator
-from datetime import date
 from decimal import ROUND_CEILING, Decimal
 from pathlib import Path
 from typing import Final
@@ -11,7 +10,6 @@ import pytest
 
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.codec.tokens import Tokens
 from ledgerstone.json_types import KeyPath, Members
 from ledgerstone.message import Message
 from ledgerstone.quote import Quote
@@ -22,6 +20,8 @@ from ledgerstone.workshop.members import member_at
 from ledgerstone.workshop.standing import standings
 from ledgerstone.workshop.syntax import tables
 from ledgerstone.workshop.usual_values import USUAL_PLACES, is_small_price
+from support.contexts import context_of
+from support.day import TODAY
 from support.profile_form import begun, started
 
 SERVED: Final = {"GB": "HR9 7XX", "DE": "D-83646", "US": "98801-1234"}  # in an area of each
@@ -84,9 +84,8 @@ def orders(workshop: Workshop) -> Iterator[Members]:
         yield {"slabs": [slab], "delivery": {"kind": kind, "postcode": postcode}}
 
 
-def net(order: Members, workshop: Workshop) -> Decimal:
+def net(order: Members, context: QuoteContext) -> Decimal:
     """The price before tax and the carrier, before it is rounded or raised to the least one."""
-    context = QuoteContext(workshop, date(2026, 11, 25), Tokens(("x" * 40,)))
     answer = answer_order(order, context, search=False, savings=False)
     assert isinstance(answer, Quote), answer
     lines = [
@@ -105,9 +104,8 @@ def test_small_prices_are_a_small_part_of_every_price(country: str) -> None:
     as_begun, changed = read_profile(text), read_profile(dearer(text))
     assert len(small_prices(text)) > 12
     assert {keys_of(path) for path in usual_numbers(text)} >= MOVING
-    rises = [
-        100 * float(net(order, changed) / net(order, as_begun) - 1) for order in orders(as_begun)
-    ]
+    before, after = (context_of(workshop, TODAY) for workshop in (as_begun, changed))
+    rises = [100 * float(net(order, after) / net(order, before) - 1) for order in orders(as_begun)]
     print(f"{country}: {min(rises):.1f} to {max(rises):.1f} % more")
     assert min(rises) > 0
     assert max(rises) <= MOST_PERCENT
