@@ -48,7 +48,8 @@ def test_every_value_is_described(file: Path) -> None:
     assert len(values["/steel/material"]["choices_say"]) == 3
     assert values["/palette/0/colour"]["kind"] == "colour"
     assert values["/calendar/weekdays"]["values"][0] == "monday"
-    assert values["/palette/0/doses/0/percent"]["standing"] == "invented"
+    assert values["/palette/0/name"]["standing"] == "invented"
+    assert values["/palette/0/doses/0/percent"]["standing"] == "usual"
     assert "value" not in values["/offer/payment"]
     tables = {one["pointer"]: one for one in told["tables"]}
     assert tables["/palette"]["help"].startswith("The palette.")

@@ -20,7 +20,7 @@ from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile, read_pro
 from ledgerstone.workshop.countries import COUNTRIES, usual_in
 from ledgerstone.workshop.loader import EXAMPLES, example_for
 from ledgerstone.workshop.members import members_of
-from ledgerstone.workshop.standing import RESTS_ON
+from ledgerstone.workshop.rests_on import RESTS_ON
 from ledgerstone.workshop.starting import attribute_of, starting_profile
 from ledgerstone.workshop.summary import second_looks
 from ledgerstone.workshop.syntax import tables
@@ -80,14 +80,19 @@ def test_starting_profile_says_what_the_demonstration_says() -> None:
     """The starting profile loads, and differs from its example in who and where it is, alone.
 
     What a maker would have to take out is not in it: other areas, closed days, a price for rails, a
-    slab that was weighed.
+    slab that was weighed, gear to lift with, what is charged by the slab, a declaration for food.
     """
     example, started = load_profile(DEMONSTRATION), read_profile(STARTING)
     assert started.workshop.name == "Your workshop"
     assert (len(started.areas), started.calendar.closures) == (1, ())
     assert (started.rails.hardwood.fitted, started.rails.steel.fitted) == (None, None)
     assert (started.rails.post_fitted, started.recipe.weighed_kg_per_m3) == (None, None)
+    assert {way.held for way in started.handling.ways} == {"on-edge"}
+    assert started.areas[0].fitting_per_slab == started.services.templating_per_slab == 0
+    assert not any(sealer.food_declared for sealer in started.sealers)
     weighed = example.recipe.weighed_kg_per_m3
+    name, by_slab = example.areas[0].name, example.areas[0].fitting_per_slab
+    first = replace(started.areas[0], name=name, fitting_per_slab=by_slab)
     same = dataclasses.replace(
         started,
         rails=example.rails,
@@ -95,7 +100,10 @@ def test_starting_profile_says_what_the_demonstration_says() -> None:
         calendar=replace(started.calendar, closures=example.calendar.closures),
         workshop=example.workshop,
         reply=replace(started.reply, who=example.reply.who, signature=example.reply.signature),
-        areas=(replace(started.areas[0], name=example.areas[0].name), *example.areas[1:]),
+        areas=(first, *example.areas[1:]),
+        handling=replace(started.handling, ways=example.handling.ways),
+        services=example.services,
+        sealers=example.sealers,
         standing=example.standing,
         fingerprint=example.fingerprint,
     )

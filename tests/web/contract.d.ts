@@ -31,7 +31,7 @@ declare namespace Contract {
   type Finish = {surface?: string, sealer?: string};
   type FinishChoice = {surface: string, says: string};
   type Finished = {length_mm: number, width_mm: number, thickness_mm: number};
-  type FirstStep = {name: "you" | "table" | "money" | "concrete" | "materials" | "lifting" | "looks" | "delivery" | "hours", title: string, asks: string[], shown: string[], open: string[], rest: string[], done: boolean};
+  type FirstStep = {name: "you" | "table" | "concrete" | "steel" | "lifting" | "shades" | "looks" | "delivery" | "money" | "time" | "job", title: string, asks: string[], labels: string[], shown: string[], open: string[], rest: string[], done: boolean};
   type Fix = {says: string[], patch: Operation[], settles: string[], price: Price, verified: true};
   type Formats = {locale: string, lengths: "mm" | "cm" | "m" | "in", masses: "kg" | "lb"};
   type Free = {cutouts?: number[], reliefs?: number[], rests?: boolean};
@@ -118,7 +118,7 @@ declare namespace Contract {
   type Templating = {visit: string, each: string, says: string};
   type TooIntricateToday = {kind: "too-intricate", body: Detail};
   type Turn = {from: Length, into: Length};
-  type TypicalJob = {name: string, total?: string, hands_hours?: number, told_hours?: number, fitted_hours?: number, ready_on?: string, parts?: JobPart[], says?: string};
+  type TypicalJob = {name: string, total?: string, hands_hours?: number, told_hours?: number, fitted_hours?: number, ready_on?: string, parts?: JobPart[], materials?: string, asked?: string, told_materials?: string, told_asked?: string, below_cost?: string, says?: string};
   type Unit = {width: Length, for?: string};
   type Unread = {start: number, end: number, text: string, kind: "size" | "opening" | "slab"};
   type Weight = {slabs: SlabWeight[], packed_kg: number};

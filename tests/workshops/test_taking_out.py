@@ -71,7 +71,8 @@ def taken_after(text: str, *changes: Json) -> dict[str, str]:
     """What is taken of each span, by the name of the item or the key that it stands at."""
     now = changed(text, list(changes), ".", CONTEXT)
     raw = tables(now.text)
-    return {value_at(raw, path[:-1]).get("name", path[-1]): told for path, told in now.taken}
+    found = {value_at(raw, at[:-1]).get("name", at[-1]): says for at, says in now.taken}
+    return {at: str(says.values["value"]) for at, says in found.items()}
 
 
 def typed(pointer: str, value: str) -> Json:

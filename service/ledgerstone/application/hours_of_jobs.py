@@ -19,13 +19,14 @@ from ledgerstone.workshop.first_quote import is_rate
 from ledgerstone.workshop.loader import read_profile, starting_tables
 from ledgerstone.workshop.measures import measured
 from ledgerstone.workshop.members import member_at
-from ledgerstone.workshop.numerals import number_of
+from ledgerstone.workshop.numerals import decimal_of, number_of
 from ledgerstone.workshop.standing import KEYS, standings
 from ledgerstone.workshop.syntax import tables
 
 _ROUNDS: Final = 3  # what does not grow with the rates (minutes are whole) is met again
 _NEAR: Final = 0.01
 _AMOUNT: Final = re.compile(r"\d+(?:\.\d+)?")
+_HOURS: Final = re.compile(r"(?<=\d)\s*(?:h|hrs?\.?|hours?|std\.?|stunden?)$", re.IGNORECASE)
 _DIGITS: Final = 4
 
 
@@ -69,7 +70,7 @@ def fit_hours(
             return FittedHours(hours, takes)
         if abs(factor - 1) < _NEAR:
             break
-        _scale(draft, factor)
+        scale(draft, list(_rates(tables(draft.text))), factor)
         takes = _takes(draft.text, context)
     _confirm_rates(draft)
     return FittedHours(hours, takes)
@@ -81,8 +82,8 @@ def hours_of(text: str, mark: str) -> float | None:
     None where it cannot be read, or is not above zero.
     """
     member = member_at(("handling", "ways", 0, "hours"))
-    entry = text if member is None else entry_of(text, member, mark)
-    number = number_of(entry, mark)
+    entry = _HOURS.sub("", text if member is None else entry_of(text, member, mark))
+    number = number_of(entry, mark) or decimal_of(entry, mark)
     read = measured(entry, "hours") if number is None else Decimal(number)
     return float(read) if read and read > 0 else None
 
@@ -101,8 +102,9 @@ def _factor(takes: Sequence[float | None], given: Sequence[float | None]) -> flo
     return sum(ratios) / sum(ratio**2 for ratio in ratios) if ratios else None
 
 
-def _scale(draft: ProfileDraft, factor: float) -> None:
-    for path in list(_rates(tables(draft.text))):
+def scale(draft: ProfileDraft, paths: Sequence[KeyPath], factor: float) -> None:
+    """Write numbers of a profile in one proportion, each with the unit that it has."""
+    for path in paths:
         written = draft.written(path)
         found = _AMOUNT.search(written)
         if found is not None and float(found[0]):
@@ -116,12 +118,18 @@ def _rounded(amount: float) -> str:
     return format(round(exact, _DIGITS - 1 - exact.adjusted()).normalize(), "f")
 
 
-def _rates(part: JSON, path: KeyPath = ()) -> Iterator[KeyPath]:
+def _rates(part: JSON) -> Iterator[KeyPath]:
     """Yield the path of every rate of hours in a document."""
+    return (path for path in numbers_in(part) if is_rate(path))
+
+
+def numbers_in(part: JSON, path: KeyPath = ()) -> Iterator[KeyPath]:
+    """Yield the path of everything in a document that may be a number, with its unit or without."""
     if isinstance(part, Mapping | list):
         for key, value in part.items() if isinstance(part, Mapping) else enumerate(part):
-            yield from _rates(value, (*path, key))
-    elif is_rate(path) and path[-1] not in KEYS and isinstance(part, int | Decimal | str):
+            if key not in KEYS:
+                yield from numbers_in(value, (*path, key))
+    elif isinstance(part, int | Decimal | str) and not isinstance(part, bool):
         yield path
 
 

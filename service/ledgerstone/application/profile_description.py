@@ -50,11 +50,18 @@ def write_step(step: FirstStep, faults: Sequence[ProfileFault], speech: Speech) 
         "name": step.name,
         "title": speech.say(Message("first-step", step=step.name)),
         "asks": [pointer_of(path) for path in step.asks],
+        "labels": [speech.say(first_ask(path)) for path in step.asks],
         "shown": [pointer_of(path) for path in step.shown],
         "open": [pointer_of(path) for path in filter(is_field, step.shown)],
         "rest": [pointer_of(path) for path in step.rest],
         "done": step.is_done and not at_fault,
     }
+
+
+def first_ask(path: KeyPath) -> Message:
+    """Return what a value is called where it is asked for."""
+    table = next(str(part) for part in reversed(path[:-1]) if isinstance(part, str))
+    return Message("first-ask", ask=f"{table}-{path[-1]}".replace("_", "-"))
 
 
 def named_values(

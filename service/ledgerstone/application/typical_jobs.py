@@ -14,6 +14,8 @@ from ledgerstone.application.learning import hours_by_rate
 from ledgerstone.errors import NotUnderstood, TooIntricate
 from ledgerstone.json_types import Members
 from ledgerstone.message import Message
+from ledgerstone.price import Cost, costs, making_lines, subtotal
+from ledgerstone.price.costing import GROUPS
 from ledgerstone.quantities import Length
 from ledgerstone.quote import Quote
 from ledgerstone.transport import prices_of
@@ -22,6 +24,7 @@ from ledgerstone.workshop.usual import usual_sealer
 
 TYPICAL_JOB_NAMES: Final = ("shelf", "basin-top", "kitchen")
 _STEP_BY_STEP: Final = "basin-top"
+_NOT_BOUGHT: Final = (Message("cost-recasts"),)
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,6 +40,9 @@ class TypicalJob:
     parts
         Labour hours by the pointer of a rate in the profile; only for the job with the
         most steps.
+    materials, cost, asked
+        Of the same job: what is bought for it, what it costs to make, and what is asked for its
+        making, before tax, services and the carrier.
     """
 
     name: str
@@ -47,15 +53,25 @@ class TypicalJob:
     ready_on: date | None = None
     parts: Mapping[str, float] | None = None
     stops: Message | str | None = None
+    materials: Decimal | None = None
+    cost: Decimal | None = None
+    asked: Decimal | None = None
 
 
 def typical_jobs(context: QuoteContext) -> tuple[TypicalJob, ...]:
     """Quote the three jobs by the profile of a context."""
-    orders = (_shelf, _basin_top, _kitchen)
-    return tuple(
-        _answered(name, made(context.workshop), context)
-        for name, made in zip(TYPICAL_JOB_NAMES, orders, strict=True)
-    )
+    return tuple(typical_job(name, context) for name in TYPICAL_JOB_NAMES)
+
+
+def typical_job(name: str, context: QuoteContext) -> TypicalJob:
+    """Quote one of the three jobs."""
+    orders = dict(zip(TYPICAL_JOB_NAMES, (_shelf, _basin_top, _kitchen), strict=True))
+    return _answered(name, orders[name](context.workshop), context)
+
+
+def job_step_by_step(context: QuoteContext) -> TypicalJob:
+    """Quote the one job whose materials and price a maker tells."""
+    return typical_job(_STEP_BY_STEP, context)
 
 
 def _answered(name: str, order: Members, context: QuoteContext) -> TypicalJob:
@@ -75,16 +91,35 @@ def _answered(name: str, order: Members, context: QuoteContext) -> TypicalJob:
             surface,
             stops=next(f.message for f in answer.findings if f.level == "stops"),
         )
-    by_rate = hours_by_rate(answer, context.workshop) if name == _STEP_BY_STEP else {}
-    return TypicalJob(
+    job = TypicalJob(
         name,
         size,
         surface,
         answer.price.total,
         sum(step.hands_minutes for step in answer.work) / 60,
         answer.lead_time.ready_on,
-        {_pointer(key, context.workshop): hours for key, hours in by_rate.items() if hours},
+        {},
     )
+    return _step_by_step(job, answer, context.workshop) if name == _STEP_BY_STEP else job
+
+
+def _step_by_step(job: TypicalJob, answer: Quote, workshop: Workshop) -> TypicalJob:
+    """The same with the share of each rate, and with what is bought for it and asked for it."""
+    by_rate = hours_by_rate(answer, workshop)
+    costed = costs(answer.order, answer.shapes, answer.work, workshop, answer.steel)
+    made = [cost for cost in costed if cost.group in GROUPS]
+    bought = [cost for cost in made if cost.label not in _NOT_BOUGHT and not _is_hours(cost)]
+    return replace(
+        job,
+        parts={_pointer(key, workshop): hours for key, hours in by_rate.items() if hours},
+        materials=sum((cost.amount for cost in bought), Decimal(0)),
+        cost=sum((cost.amount for cost in made), Decimal(0)),
+        asked=subtotal(making_lines(made, workshop)),
+    )
+
+
+def _is_hours(cost: Cost) -> bool:
+    return isinstance(cost.label, Message) and cost.label.name == "cost-hours"
 
 
 def _pointer(key: str, workshop: Workshop) -> str:

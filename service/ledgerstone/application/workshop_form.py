@@ -11,6 +11,7 @@ from typing import Any, Final
 
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.hours_of_jobs import FittedHours
+from ledgerstone.application.jobs_not_made import jobs_not_made
 from ledgerstone.application.profile_changes import ChangedProfile, changed, pointer_of
 from ledgerstone.application.profile_description import write_description, write_step
 from ledgerstone.application.resolving import read_members
@@ -18,7 +19,7 @@ from ledgerstone.application.typical_jobs import TypicalJob, typical_jobs
 from ledgerstone.codec.workshop_schemas import WORKSHOP_FORM, WorkshopTrialSchema
 from ledgerstone.errors import Fault, NotUnderstood, ProfileError, ProfileFault
 from ledgerstone.json_types import JSON
-from ledgerstone.message import Listed, Message
+from ledgerstone.message import Listed, Message, Money
 from ledgerstone.wording import Speech, speech_in
 from ledgerstone.wording.form_words import fault_on_form
 from ledgerstone.wording.page import WORKSHOP_TEXTS, page_differences
@@ -89,7 +90,11 @@ def try_workshop(
         raise NotUnderstood((Fault("/save", Message("profile-not-writable")),))
     now = changed(file.text, ask["changes"], speech.formats.point, context)
     raw, read = _read(now.text)
-    jobs = typical_jobs(replace(context, workshop=read)) if isinstance(read, Workshop) else ()
+    jobs: tuple[TypicalJob, ...] = ()
+    if isinstance(read, Workshop):
+        by_it = replace(context, workshop=read)
+        jobs = typical_jobs(by_it)
+        now = replace(now, taken=(*now.taken, *jobs_not_made(jobs, by_it)))
     tried = _Tried(file, now, raw, read)
     written = _written(tried, jobs, speech, is_described=ask.get("described", False))
     if ask.get("save") and not written["faults"]:
@@ -133,14 +138,13 @@ def _written(
         "invented": [_invented(share, *table, speech) for table in share.tables],
         "steps": [write_step(step, faults, speech) for step in first_steps(raw, found)],
         "faults": [_fault(fault, speech) for fault in faults],
-        "jobs": list(_jobs(jobs, read, tried.now.fitted, speech)),
+        "jobs": list(_jobs(jobs, read, tried.now, speech)),
         "also": speech.say(Message("profile-also-removed", things=removed))
         if tried.now.removed
         else None,
         "taken": [
-            {"pointer": pointer_of(path), "says": speech.say(Message("profile-taken", value=value))}
-            for path, value in tried.now.taken
-            if value
+            {"pointer": pointer_of(path), "says": speech.say(says)}
+            for path, says in tried.now.taken
         ],
         "text": text,
         **(
@@ -182,15 +186,31 @@ def _hour(workshop: Workshop) -> Decimal:
 def _jobs(
     jobs: Sequence[TypicalJob],
     read: Workshop | tuple[ProfileFault, ...],
-    fitted: FittedHours,
+    now: ChangedProfile,
     speech: Speech,
 ) -> Iterator[dict[str, Any]]:
     """Write each typical job, with the hours given for it; none while there are faults."""
     if not isinstance(read, Workshop):
         return
+    fitted = now.fitted
     for job, given, took in zip_longest(jobs, fitted.given, fitted.took):
         if job is not None:
-            yield {**_job(job, _hour(read), speech), "told_hours": given, "fitted_hours": took}
+            written = {**_job(job, _hour(read), speech), "told_hours": given, "fitted_hours": took}
+            yield written if job.materials is None else written | _money(job, now, read, speech)
+
+
+def _money(
+    job: TypicalJob, now: ChangedProfile, workshop: Workshop, speech: Speech
+) -> dict[str, Any]:
+    """What was said to be bought and asked for a job, and why no markup makes it so."""
+    asked, cost = now.money.asked, job.cost or Decimal(0)
+    below = asked is not None and asked < cost
+    amount = Money(workshop.workshop.currency, cost)
+    return {
+        "told_materials": now.money.materials,
+        "told_asked": asked,
+        "below_cost": speech.say(Message("profile-below-cost", cost=amount)) if below else None,
+    }
 
 
 def _job(job: TypicalJob, hour: Decimal, speech: Speech) -> dict[str, Any]:
@@ -201,6 +221,8 @@ def _job(job: TypicalJob, hour: Decimal, speech: Speech) -> dict[str, Any]:
         "total": job.total,
         "hands_hours": job.hands_hours,
         "ready_on": job.ready_on,
+        "materials": job.materials,
+        "asked": job.asked,
         "parts": [_part(at, hours, hour) for at, hours in parts] or None,
         "says": None if job.stops is None else speech.say(job.stops),
     }

@@ -17,9 +17,12 @@ from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.schemas import written
 from ledgerstone.workshop.values import ValueRejected
 
-# Steps of the first quote whose other values are confirmed with one answer.
-STEPS_TO_CONFIRM: Final = 6
-_COUNT: Final = 1 + len(QUESTIONS) + 1 + STEPS_TO_CONFIRM
+# What is asked after the questions: values of the first quote, the hours, materials and price of
+# typical jobs, and steps whose values are confirmed with one answer.
+VALUES_LEFT: Final = 10
+OF_JOBS: Final = 3
+STEPS_TO_CONFIRM: Final = 2
+_COUNT: Final = 1 + len(QUESTIONS) + VALUES_LEFT + OF_JOBS + STEPS_TO_CONFIRM
 
 
 class Unanswered(Exception):
@@ -46,7 +49,16 @@ class Prompter:
         ------
         Unanswered
         """
-        asks = self.speech.say(Message("init-asks", **{"question": question, "count": 0, **more}))
+        asks = Message("init-asks", **{"question": question, "count": 0, **more})
+        return self.answer_to(number, self.speech.say(asks), now)
+
+    def answer_to(self, number: int, asks: str, now: str) -> str:
+        """Ask what is worded already and return the answer.
+
+        Raises
+        ------
+        Unanswered
+        """
         brackets = f" [{now}]" if now else ""
         self.out.write(f"{number}/{_COUNT} {asks}{brackets}: ")
         self.out.flush()

@@ -6,55 +6,115 @@ from datetime import date
 
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.hours_of_jobs import fit_hours
-from ledgerstone.application.profile_description import named_values
+from ledgerstone.application.money_of_jobs import fit_money
+from ledgerstone.application.profile_description import first_ask, named_values
 from ledgerstone.application.typical_jobs import typical_jobs
-from ledgerstone.cli.asking import Prompter
+from ledgerstone.cli.asking import OF_JOBS, VALUES_LEFT, Prompter
 from ledgerstone.cli.starting_questions import QUESTIONS
 from ledgerstone.codec.tokens import Tokens
+from ledgerstone.errors import ProfileError, ProfileFault
+from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Message
 from ledgerstone.settings import Settings
 from ledgerstone.workshop.confirming import confirm_all
 from ledgerstone.workshop.editing import ProfileDraft
-from ledgerstone.workshop.first_quote import FirstStep, first_steps
+from ledgerstone.workshop.first_quote import JOB, FirstStep, first_steps
+from ledgerstone.workshop.following import put_with_followers
 from ledgerstone.workshop.loader import read_profile, starting_tables
+from ledgerstone.workshop.local_units import working_place
+from ledgerstone.workshop.members import member_at
 from ledgerstone.workshop.standing import standings
 from ledgerstone.workshop.syntax import tables
+from ledgerstone.workshop.typed import is_none, toml_of
 
 _YES = frozenset({"y", "yes", "j", "ja"})
 _NO = frozenset({"n", "no", "nein"})
-_JOBS_NUMBER = 2 + len(QUESTIONS)
+_FIRST = 2 + len(QUESTIONS)
 
 
 def finish(draft: ProfileDraft, asking: Prompter, today: date) -> None:
-    """Ask how long typical jobs take, and whether the other values of each step are right.
+    """Ask what else a first quote needs, how a typical job goes, and what of the rest is right.
 
     Raises
     ------
     Unanswered
     """
-    _ask_hours(draft, asking, today)
-    raw = tables(draft.text)
-    steps = first_steps(raw, standings(raw, *starting_tables()))
-    for number, step in enumerate((step for step in steps if step.rest), _JOBS_NUMBER + 1):
+    steps = _steps(draft)
+    left = [path for step in steps for path in step.open_asks]
+    for number, path in enumerate(left, _FIRST):
+        _ask_value(draft, path, number, asking)
+    _ask_jobs(draft, asking, today)
+    unsaid = (step for step in _steps(draft) if step.rest and step.name != JOB)
+    for number, step in enumerate(unsaid, _FIRST + VALUES_LEFT + OF_JOBS):
         _ask_rest(draft, step, number, asking)
 
 
-def _ask_hours(draft: ProfileDraft, asking: Prompter, today: date) -> None:
+def _steps(draft: ProfileDraft) -> tuple[FirstStep, ...]:
+    raw = tables(draft.text)
+    return first_steps(raw, standings(raw, *starting_tables()))
+
+
+def _ask_value(draft: ProfileDraft, path: KeyPath, number: int, asking: Prompter) -> None:
+    """Ask for one value until it is valid; an empty answer keeps what stands in brackets."""
+    line = next(named_values(draft.text, tables(draft.text), [path], asking.speech))
+    label, now = asking.speech.say(first_ask(path)), line.rpartition(": ")[2]
+    member = member_at(path)
+    if member is not None and member.choices:
+        label, now = f"{label} ({', '.join(member.choices)})", draft.written(path).strip('"')
+    mark = asking.speech.formats.point
+    while True:
+        typed = asking.answer_to(number, label, now)
+        tried = ProfileDraft(draft.text)
+        _put(tried, path, typed, mark)
+        faults = _faults(tried)
+        if not faults:
+            break
+        asking.say(faults[0].message)
+    _put(draft, path, typed, mark)
+
+
+def _put(draft: ProfileDraft, path: KeyPath, typed: str, mark: str) -> None:
+    """Write a value as it was typed, or say that it is right as it stands."""
+    member, place = member_at(path), working_place(tables(draft.text))
+    if member is not None and is_none(member, typed):
+        draft.leave_out(path)
+        return
+    if member is not None and typed:
+        put_with_followers(draft, path, toml_of(member, typed, mark, place), place)
+    confirm_all(draft, [path])
+
+
+def _faults(draft: ProfileDraft) -> tuple[ProfileFault, ...]:
+    draft.settle()
+    try:
+        read_profile(draft.text)
+    except ProfileError as error:
+        return error.faults
+    return ()
+
+
+def _ask_jobs(draft: ProfileDraft, asking: Prompter, today: date) -> None:
     context = QuoteContext(read_profile(draft.text), today, Tokens(Settings().signing_keys))
-    for job in typical_jobs(context):
+    jobs = typical_jobs(context)
+    for job in jobs:
         length, width = job.size
         typical = Message(
             "typical-job", job=job.name, surface=job.surface, length=length, width=width
         )
         hours = job.hands_hours or 0.0
         asking.say(Message("init-job", job=typical, hours=round(hours, 1)))
-    typed = asking.answer(_JOBS_NUMBER, "jobs", "")
+    number, point = _FIRST + VALUES_LEFT, asking.speech.formats.point
+    typed = asking.answer(number, "jobs", "")
     hours_typed = [part for part in typed.replace(";", " ").split() if part]
-    fit_hours(draft, hours_typed, asking.speech.formats.point, context)
+    fit_hours(draft, hours_typed, point, context)
+    money = [
+        asking.answer(number + k, name, "") for k, name in enumerate(("materials", "asked"), 1)
+    ]
+    fit_money(draft, money, point, context, frozenset())
 
 
 def _ask_rest(draft: ProfileDraft, step: FirstStep, number: int, asking: Prompter) -> None:
-    text, rest = draft.text, (*step.rest, *step.open_asks, *step.open_rates)
+    text, rest = draft.text, step.rest
     for line in named_values(text, tables(text), rest, asking.speech):
         asking.tell(line)
     while True:

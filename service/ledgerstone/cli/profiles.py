@@ -11,6 +11,9 @@ from functools import partial
 from pathlib import Path
 from typing import Final, TextIO
 
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.jobs_not_made import jobs_not_made, not_made
+from ledgerstone.application.typical_jobs import typical_jobs
 from ledgerstone.cli import past_jobs
 from ledgerstone.cli.asking import (
     Prompter,
@@ -24,6 +27,7 @@ from ledgerstone.cli.exit_status import DONE, NOT_DONE, NOT_READ
 from ledgerstone.cli.finishing import finish
 from ledgerstone.cli.moving import in_country
 from ledgerstone.cli.parsing import CommandParser
+from ledgerstone.codec.tokens import Tokens
 from ledgerstone.errors import ProfileError, ProfileFault
 from ledgerstone.message import Message
 from ledgerstone.settings import Settings
@@ -33,17 +37,19 @@ from ledgerstone.wording.profile import about_in
 from ledgerstone.wording.profile_faults import maker_speech
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.advice import law_not_known
+from ledgerstone.workshop.beginning import as_started
 from ledgerstone.workshop.confirming import confirm_all
 from ledgerstone.workshop.countries import usual_in
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.loader import (
     example_for,
+    key_text,
     language_of,
     load_profile,
     profile_text,
     read_profile,
 )
-from ledgerstone.workshop.starting import as_started, profile_text_of, starting_profile
+from ledgerstone.workshop.starting import profile_text_of, starting_profile
 from ledgerstone.workshop.summary import open_values, second_looks, summary
 
 _USUAL_COUNTRY = "GB"
@@ -115,7 +121,7 @@ def _report(workshop: Workshop, speech: Speech) -> Iterator[str]:
     rows = [("" if t is None else speech.say(t), speech.value(row)) for t, row in summary(workshop)]
     width = max(len(title) for title, _ in rows)
     yield from (f"{title:<{width}} {says}" for title, says in rows)
-    looks = second_looks(workshop)
+    looks = (*second_looks(workshop), *_not_made(workshop))
     if looks:
         yield from ("", speech.say(Message("check-looks")))
         yield from (f"- {speech.say(message)}" for message in looks)
@@ -123,6 +129,19 @@ def _report(workshop: Workshop, speech: Speech) -> Iterator[str]:
         yield from () if i else ("",)
         mark = "- " if value.name == "check-invented-table" else ""
         yield f"{mark}{speech.say(value)}"
+
+
+def _not_made(workshop: Workshop) -> Iterator[Message]:
+    """Yield the typical jobs that are sent back, with the key to look at where one is to blame."""
+    today = Settings().today(workshop.workshop.timezone)
+    context = QuoteContext(workshop, today, Tokens(Settings().signing_keys))
+    jobs = typical_jobs(context)
+    blamed = tuple(jobs_not_made(jobs, context))
+    for path, says in blamed:
+        yield Message("check-not-made", key=key_text(path), says=says)
+    told = [says for _, says in blamed]
+    alone = (not_made(job) for job in jobs if job.stops is not None)
+    yield from (says for says in alone if says not in told)
 
 
 def _keys_not_set(environment: Mapping[str, str]) -> Iterator[Message]:

@@ -13,9 +13,10 @@ from ledgerstone.workshop.entries import entry_of
 from ledgerstone.workshop.local_units import is_fraction, local_unit, number_shown, with_unit
 from ledgerstone.workshop.measures import without_thing
 from ledgerstone.workshop.members import member_at
-from ledgerstone.workshop.numerals import number_of
+from ledgerstone.workshop.numerals import decimal_of, number_of
 from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.schemas import read_value
+from ledgerstone.workshop.steel_sizes import size_named
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,10 +51,12 @@ def raw_of(text: str, path: KeyPath, workshop: Workshop) -> object:
     """Return a number, with a point or a comma, with the workshop's unit; else the text."""
     member, place = member_at(path), workshop.place.at_work()
     mark = number_marks(workshop.workshop.language, place).point
+    text = text if member is None else size_named(text, member.name)
     bare = text if member is None else without_thing(entry_of(text, member, mark), member.name)
     number = number_of(bare, mark)
     if member is not None and local_unit(member, place) != member.unit:
         return with_unit(number or bare, member, place) if number or is_fraction(bare) else text
+    number = number or decimal_of(bare, mark)
     if number is None:
         return text
     return int(number) if number.isdecimal() else Decimal(number)

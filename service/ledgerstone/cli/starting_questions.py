@@ -10,7 +10,7 @@ from ledgerstone.cli.question import Question, one_key, raw_of, shown_of, with_a
 from ledgerstone.message import Message
 from ledgerstone.wording import workshop_speech
 from ledgerstone.workshop.bags import ASKED_OF_A_BAG, BAG, UNTESTED_PERCENT
-from ledgerstone.workshop.records import Bag, Constituent, DeliveryArea, Workshop
+from ledgerstone.workshop.records import Bag, DeliveryArea, Workshop
 from ledgerstone.workshop.schemas import read_value
 from ledgerstone.workshop.standing import WARMTH_PATH
 from ledgerstone.workshop.values import ValueRejected
@@ -113,26 +113,6 @@ def role_at(workshop: Workshop, role: str) -> int:
     return next(i for i, part in enumerate(workshop.recipe.constituents) if part.role == role)
 
 
-def _part_of(role: str) -> Question:
-    """Return the question for the price of a recipe's first part of a role."""
-
-    def put(workshop: Workshop, answer: str) -> Workshop:
-        recipe, i = workshop.recipe, role_at(workshop, role)
-        price = read_value(Constituent, "price_per_kg", raw_of(answer, path, workshop))
-        parts = list(recipe.constituents)
-        parts[i] = dataclasses.replace(parts[i], price_per_kg=price)
-        mixed = dataclasses.replace(recipe, constituents=tuple(parts))
-        return dataclasses.replace(workshop, recipe=mixed)
-
-    def now(workshop: Workshop) -> str:
-        part = workshop.recipe.constituents[role_at(workshop, role)]
-        return shown_of(part.price_per_kg, path, workshop)
-
-    path = ("recipe", "constituents", 0, "price_per_kg")
-    paths = (("recipe", "constituents", role, "price_per_kg"),)
-    return Question(role, paths, put, now, lambda workshop: workshop.recipe.bag is None)
-
-
 def _bag(workshop: Workshop, answer: str) -> Workshop:
     """Set a bag in the place of a recipe by volume; "none" leaves that."""
     if answer.casefold() in _NONE:
@@ -201,7 +181,6 @@ QUESTIONS: Final[tuple[Question, ...]] = (
         _thicknesses_now,
     ),
     one_key("rates", "hour"),
-    one_key("rates", "margin_percent"),
     Question(
         "tax",
         (("tax", "registered"), ("tax", "name"), ("tax", "percent")),
@@ -211,10 +190,8 @@ QUESTIONS: Final[tuple[Question, ...]] = (
     one_key("offer", "deposit_percent"),
     one_key("recipe", "fck_mpa"),
     Question("bag", (BAG,), _bag, lambda w: NONE if w.recipe.bag is None else w.recipe.bag.name),
-    _part_of("cement"),
-    _part_of("aggregate"),
-    one_key("boards", "price_per_sheet", asks="board"),
     one_key("calendar", "hands"),
+    one_key("calendar", "hours_per_day"),
     one_key("calendar", "orders_ahead_days"),
     Question("warmth", (WARMTH_PATH,), _warmth, _warmth_now),
     Question(

@@ -41,6 +41,7 @@ OPERATIONS: Final = (
     "confirm",
     "unconfirm",
     "fit-hours",
+    "fit-money",
     "mix-from-bags",
 )
 MAX_CHANGES: Final = 1000
@@ -61,6 +62,8 @@ class ChangeSchema(Strict):
             "`set` a value; `leave-out` a value, a table or an item; `add` a table or one more item"
             " of a list; `confirm` a value or a table as the maker's own, or `unconfirm`;"
             " `fit-hours` to scale every rate of hours so that typical jobs take the given hours;"
+            " `fit-money` to scale every buying price, and to set the markup, so that the job with"
+            " `parts` takes the given materials and is asked the given price;"
             " `mix-from-bags` to put a bag, with nothing filled in, in the place of a recipe by"
             " volume."
         ),
@@ -83,7 +86,8 @@ class ChangeSchema(Strict):
         about=(
             "For `set`: the values of a list, left out if it is a single value. For `confirm`:"
             " JSON Pointers to several values that are confirmed at once. For `fit-hours`: the"
-            " labour that each typical job takes, in hours, empty where unknown."
+            " labour that each typical job takes, in hours, empty where unknown. For `fit-money`:"
+            " what is bought for the job, and what is asked for making it, before tax and delivery."
         ),
     )
 
@@ -135,9 +139,10 @@ class FirstStepSchema(AnswerSchema):
     name = OneOf("What the step is about.", STEPS)
     title = Text("Its title on the form.")
     asks = Many("JSON Pointers to the values it asks for.", fields.String())
+    labels = Many("What each of `asks` is called there, in a few words.", fields.String())
     shown = Many(
         "JSON Pointers to its other values that a price, a day, an area, a shade or a lift rests"
-        " on, invented or the maker's own, and to what is bought for a price.",
+        " on, invented or the maker's own.",
         fields.String(),
     )
     open = Many(
@@ -182,6 +187,25 @@ class TypicalJobSchema(AnswerSchema):
         "Labour by rate of the profile.",
         JobPartSchema,
         absent="Only for the job with the most steps.",
+    )
+    materials = Amount(
+        "What is bought for it.", absent="Only for the job with `parts`, if it quotes."
+    )
+    asked = Amount(
+        "What is asked for making it, before tax, services and the carrier.",
+        absent="Only for the job with `parts`, if it quotes.",
+    )
+    told_materials = Amount(
+        "What `fit-money` gave as bought for it.",
+        absent="Absent if none was given, or it does not read.",
+    )
+    told_asked = Amount(
+        "What `fit-money` gave as asked for it.",
+        absent="Absent if none was given, or it does not read.",
+    )
+    below_cost = Text(
+        "Why no markup was set: what it costs to make is more than what is asked.",
+        absent="Absent if it is not.",
     )
     says = Text("Why it would be sent back.", absent="Absent if it quotes.")
 
@@ -254,7 +278,11 @@ class WorkshopFormSchema(AnswerSchema):
         "What was taken out with something else, because it referred to it.",
         absent="Absent if nothing was.",
     )
-    taken = Many("What is taken of each span that was typed.", ProfileFaultSchema)
+    taken = Many(
+        "What is taken of each span that was typed, what follows from a value, and the value by"
+        " which a typical job can't be made.",
+        ProfileFaultSchema,
+    )
     text = Text("The whole text of the file with the changes.")
     tables = Many("Every table.", ProfileTableSchema, absent="Absent unless `described` is set.")
     values = Many("Every value.", ProfileValueSchema, absent="Absent unless `described` is set.")

@@ -24,7 +24,7 @@ from ledgerstone.workshop.countries import (
 )
 from ledgerstone.workshop.members import Member
 from ledgerstone.workshop.public_holidays import parts_of
-from ledgerstone.workshop.standing import RESTS_ON
+from ledgerstone.workshop.rests_on import RESTS_ON
 from ledgerstone.workshop.starting import CHOICE_RECORD, attribute_of
 
 PROFILE_TEXTS: Final = "profile"

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from ledgerstone.json_types import KeyPath
+from ledgerstone.message import Message
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.records import Bag
 from ledgerstone.workshop.samples import sample_of
@@ -23,7 +24,6 @@ ASKED_OF_A_BAG: Final = (
     "bag_kg",
     "water_l_per_bag",
     "yield_l",
-    "cement_percent",
     "price_per_bag",
 )
 # Cement that is bought beside the bags, for slurry: as the recipe by volume has it.
@@ -34,15 +34,15 @@ UNTESTED_PERCENT: Final = 70.0
 _TRUSTED: Final[KeyPath] = ("concrete", "untested_percent")
 
 
-def mix_from_bags(draft: ProfileDraft) -> None:
+def mix_from_bags(draft: ProfileDraft) -> tuple[Message, ...]:
     """Write a bag with nothing filled in where a recipe stands by volume.
 
-    What was there becomes comments; a recipe by the bag stays as it is. Shades of another cement
-    than the recipe's are taken out: the cement is in the bag. Its strength is trusted as that of a
-    bagged mix that was not tested.
+    What was there becomes comments; a recipe by the bag stays as it is. Its strength is trusted as
+    that of a bagged mix that was not tested. The cement is in the bag: shades of another one are
+    taken out, and their names are returned.
     """
     if draft.headers_within(BAG) or draft.written(BAG):
-        return
+        return ()
     _keep_neat_cement(draft)
     for path in _BY_VOLUME:
         if draft.headers_within(path) or draft.written(path):
@@ -51,7 +51,7 @@ def mix_from_bags(draft: ProfileDraft) -> None:
     draft.put((*BAG, "yield_l"), '""')
     draft.put(_TRUSTED, f"{UNTESTED_PERCENT:g}")
     draft.settle()
-    _take_out_other_cements(draft)
+    return _take_out_other_cements(draft)
 
 
 def _keep_neat_cement(draft: ProfileDraft) -> None:
@@ -65,10 +65,13 @@ def _keep_neat_cement(draft: ProfileDraft) -> None:
     draft.settle()
 
 
-def _take_out_other_cements(draft: ProfileDraft) -> None:
+def _take_out_other_cements(draft: ProfileDraft) -> tuple[Message, ...]:
     """Take out each shade of another cement, unless no shade would be left."""
     cement = draft.written(("recipe", "cement"))
     shades: list[KeyPath] = [("palette", k) for k in range(draft.count(("palette",)))]
     others = [shade for shade in shades if draft.written((*shade, "cement")) != cement]
-    for shade in reversed(others if len(others) < len(shades) else []):
+    others = others if len(others) < len(shades) else []
+    names = [draft.written((*shade, "name")).strip('"') for shade in others]
+    for shade in reversed(others):
         draft.leave_out(shade)
+    return tuple(Message("profile-also-removed-part", thing="shade", name=name) for name in names)

@@ -1,10 +1,9 @@
 """The shortest honest way to a first quote: what is asked, and what one tick confirms, by step.
 
-A step asks for the values that no two workshops share. Its tick says of the others on which a
-price, a day, an area, a shade or a lift rests that they are right as shown: amounts of money stand
-open as fields, the others are listed, with the size of what each price buys. A maker gives the
-hours of typical jobs, from which every rate of hours follows. Once all steps are done no answer
-is a trial.
+A step asks for the values that no two workshops share; shades, surfaces and sealers are listed,
+and a tick says that they are offered. The last step asks of a typical job how long it takes, what
+is bought for it and what is asked for it: from these follow every rate of hours, every buying price
+and the markup, which stand folded as fields. Once all steps are done no answer is a trial.
 """
 
 from __future__ import annotations
@@ -17,44 +16,58 @@ from typing import Any, Final, Literal
 from ledgerstone.json_types import KeyPath
 from ledgerstone.workshop import bags
 from ledgerstone.workshop.members import member_at
-from ledgerstone.workshop.standing import LIFTS, WARMTH_PATH, ValueStanding, is_priced
+from ledgerstone.workshop.public_holidays import parts_of
+from ledgerstone.workshop.standing import FIRST_LIFT, LIFTS, WARMTH_PATH, ValueStanding, is_priced
 from ledgerstone.workshop.usual_values import LIFTERS, WAYS
 
 StepName = Literal[
-    "you", "table", "money", "concrete", "materials", "lifting", "looks", "delivery", "hours"
+    "you",
+    "table",
+    "concrete",
+    "steel",
+    "lifting",
+    "shades",
+    "looks",
+    "delivery",
+    "money",
+    "time",
+    "job",
 ]
-HOURS: Final = "hours"
+JOB: Final = "job"
 _Raw = Mapping[str, Any]
-# Of each table, the step whose tick speaks for it; hours and minutes have one of their own, which
-# comes last: how long a job takes rests on what is chosen before.
-_STEP_OF: Final[Mapping[str, StepName]] = MappingProxyType(
+# Of each table, the step that what is offered of it is listed in. All else that a price rests on
+# follows from a typical job, unless it is typed.
+_STEP_OF: Final[Mapping[KeyPath, StepName]] = MappingProxyType(
     {
-        **dict.fromkeys(("rates", "tax", "offer", "services", "sample"), "money"),
-        "recipe": "concrete",
-        **dict.fromkeys(("boards", "steel", "rails", "slurry", "pigments"), "materials"),
-        **dict.fromkeys(("shade", "tent"), "materials"),
-        **dict.fromkeys(("handling", "lifting"), "lifting"),
-        **dict.fromkeys(("hours", "mixer", "calendar"), "hours"),
-        **dict.fromkeys(("palette", "finishes", "sealers", "edges"), "looks"),
-        **dict.fromkeys(("areas", "packing"), "delivery"),
+        **dict.fromkeys((("palette", "name"), ("palette", "colour")), "shades"),
+        **dict.fromkeys((("finishes", "surface"), ("sealers", "name")), "looks"),
+        **dict.fromkeys((("sealers", "places"), ("sealers", "heat_limit_c")), "looks"),
+        (*WAYS, LIFTS[0]): "lifting",
     }
 )
 # Tables that hold hours of somebody's hands, and what is a wait by its name.
 _RATED: Final = frozenset(
-    {HOURS, "finishes", "sealers", "edges", "packing", "handling", "sample", "tent"}
+    {"hours", "finishes", "sealers", "edges", "packing", "handling", "sample", "tent"}
 )
 _WAIT: Final = "recoat_hours"
-# Usual values that are shown beside a price: what is bought for it, and what every price adds.
-_SHOWN_TOO: Final = frozenset(
+# What is paid for what is bought, by the end of its key, and what is none of it.
+_BUYING: Final = ("price", "price_per_kg", "price_per_l", "price_per_sheet", "price_per_bag")
+_ALSO_BOUGHT: Final = frozenset(
     {
-        *(("boards", key) for key in ("length_mm", "width_mm", "thickness_mm")),
-        *(("steel", key) for key in ("material", "yield_mpa", "bar_mm", "stock_length_mm")),
-        *(("steel", "mesh_wire_mm"), ("lifting", "kg_per_person")),
-        *(("lifting", "van", key) for key in ("length_mm", "most_kg")),
-        *(("steel", f"mesh_{key}_mm") for key in ("pitch", "sheet_length", "sheet_width")),
-        *(("rates", key) for key in ("recast_percent", "recast_percent_per_m2", "offcuts_percent")),
+        *(("boards", key) for key in ("flexible_price", "screw_price", "bead_price_per_tube")),
+        *(("boards", "release_price_per_l"), ("slurry", "cement_price_per_kg")),
+        *(("steel", key) for key in ("bar_price", "mesh_price_per_sheet")),
+        *(("rates", key) for key in ("consumables_per_m2", "machine_hour")),
+        ("finishes", "consumables_per_m2"),
+        *(("packing", way, "materials_per_piece") for way in ("collected", "own_van", "pallet")),
+        ("packing", "pallet", "crate", "materials"),
+        *(("palette", "extra_per_m3"), ("shade", "bases", "extra_per_m3")),
     }
 )
+_BOUGHT_FROM: Final = frozenset({"recipe", "boards", "pigments", "sealers"})
+STEEL: Final = ("material", "bar_mm", "mesh_pitch_mm", "mesh_wire_mm")
+CALENDAR: Final = ("hands", "hours_per_day", "orders_ahead_days")
+MARGIN: Final[KeyPath] = ("rates", "margin_percent")
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,7 +80,7 @@ class FirstStep:
         The values that are asked for, by path.
     shown
         The others that a price, a day, an area, a shade or a lift rests on and that are no usual
-        ones: invented, or the maker's by now; and what says of which piece a price is.
+        ones: invented, or the maker's by now.
     rest
         Of those, the ones that are still invented.
     open_asks
@@ -106,19 +119,17 @@ def first_steps(raw: _Raw, found: Mapping[KeyPath, ValueStanding]) -> tuple[Firs
     """
     asked = {name: tuple(asks(raw)) for name, asks in _ASKED.items()}
     apart = {path for asks in asked.values() for path in asks}
-    others = [path for path, word in found.items() if _is_shown(path, word) and path not in apart]
+    if found.get(FIRST_LIFT) == "invented":  # what other ways take follows from it
+        apart |= {path for path in found if _step_of(path) == "lifting"}
+    others = [p for p, word in found.items() if word != "usual" and is_priced(p) and p not in apart]
     rates = tuple(path for path in others if is_rate(path))
     steps = []
     for name, asks in asked.items():
         shown = tuple(path for path in others if _step_of(path) == name and not is_rate(path))
-        step_rates = rates if name == HOURS else ()
+        step_rates = rates if name == JOB else ()
         rest, open_asks, open_rates = (_invented(each, found) for each in (shown, asks, step_rates))
         steps.append(FirstStep(name, asks, shown, rest, open_asks, step_rates, open_rates))
     return tuple(steps)
-
-
-def _is_shown(path: KeyPath, word: ValueStanding) -> bool:
-    return path in _SHOWN_TOO or (word != "usual" and is_priced(path))
 
 
 def _invented(
@@ -137,16 +148,41 @@ def is_field(path: KeyPath) -> bool:
 def is_rate(path: KeyPath) -> bool:
     """Return whether a value is a rate of hours, which follows from what typical jobs take."""
     key = str(path[-1])
-    return path[0] == HOURS or (path[0] in _RATED and key.startswith("hours") and key != _WAIT)
+    return path[0] == "hours" or (path[0] in _RATED and key.startswith("hours") and key != _WAIT)
+
+
+def is_bought(path: KeyPath) -> bool:
+    """Return whether a value is a buying price, which follows from what a typical job takes."""
+    keys = _keys(path)
+    return keys in _ALSO_BOUGHT or (keys[0] in _BOUGHT_FROM and keys[-1] in _BUYING)
+
+
+def _keys(path: KeyPath) -> KeyPath:
+    """A path without the numbers of its items."""
+    return tuple(part for part in path if isinstance(part, str))
 
 
 def _step_of(path: KeyPath) -> StepName:
-    is_time = "hours" in str(path[-1]) and path[-1] != _WAIT
-    return HOURS if path == WARMTH_PATH or is_time else _STEP_OF.get(str(path[0]), "materials")
+    return _STEP_OF.get(_keys(path), JOB)
+
+
+def _steel(raw: _Raw) -> Iterator[KeyPath]:
+    """What stands on the rack; what it yields at follows, but of glass fibre."""
+    yield from (("steel", key) for key in STEEL)
+    if _table(raw, "steel").get("material") == "glass-fibre":
+        yield ("steel", "yield_mpa")
 
 
 def _at(*paths: KeyPath) -> Callable[[_Raw], Sequence[KeyPath]]:
     return lambda _raw: paths
+
+
+def _you(raw: _Raw) -> Iterator[KeyPath]:
+    """Who it is; the part of the country where holidays are a part's own."""
+    yield from (("workshop", key) for key in ("name", "town"))
+    if parts_of(str(_table(raw, "workshop").get("country"))):
+        yield ("workshop", "region")
+    yield from (("workshop", key) for key in ("email", "telephone"))
 
 
 def _concrete(raw: _Raw) -> Iterator[KeyPath]:
@@ -157,12 +193,15 @@ def _concrete(raw: _Raw) -> Iterator[KeyPath]:
 
 
 def _money(raw: _Raw) -> Iterator[KeyPath]:
-    """The hour, the markup, the tax and its rate where it is charged, and what a price is."""
-    yield from (("rates", key) for key in ("hour", "margin_percent"))
+    """The hour, the tax and its rate where it is charged, the deposit and what is charged alone."""
+    yield ("rates", "hour")
     yield ("tax", "registered")
     if _table(raw, "tax").get("registered") is not False:
         yield ("tax", "percent")
-    yield from (("offer", key) for key in ("standing", "deposit_percent"))
+    yield from (("offer", key) for key in ("deposit_percent", "smallest_order"))
+    yield ("services", "templating_visit")
+    if "sample" in raw:
+        yield ("sample", "price")
 
 
 def _delivery(raw: _Raw) -> Iterator[KeyPath]:
@@ -183,15 +222,17 @@ def _items(raw: _Raw, key: str) -> list[_Raw]:
 
 _ASKED: Final[Mapping[StepName, Callable[[_Raw], Any]]] = MappingProxyType(
     {
-        "you": _at(*(("workshop", key) for key in ("name", "town", "email", "telephone"))),
+        "you": _you,
         "table": _at(("table", "length_mm"), ("table", "width_mm")),
-        "money": _money,
         "concrete": _concrete,
-        "materials": _at(),
-        "lifting": _at(LIFTERS),
+        "steel": _steel,
+        "lifting": _at(LIFTERS, FIRST_LIFT),
+        "shades": _at(),
         "looks": _at(),
         "delivery": _delivery,
-        "hours": _at(("calendar", "hands"), ("calendar", "orders_ahead_days"), WARMTH_PATH),
+        "money": _money,
+        "time": _at(*(("calendar", key) for key in CALENDAR), WARMTH_PATH),
+        "job": _at(),
     }
 )
 STEPS: Final = tuple(_ASKED)

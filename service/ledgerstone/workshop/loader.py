@@ -16,6 +16,7 @@ from ledgerstone.errors import ProfileError, ProfileFault
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Message
 from ledgerstone.workshop import lines, values
+from ledgerstone.workshop.beginning import without_maker
 from ledgerstone.workshop.consistency import inconsistencies
 from ledgerstone.workshop.countries import usual_in
 from ledgerstone.workshop.records import Workshop
@@ -26,7 +27,7 @@ from ledgerstone.workshop.standing import (
     standing_of_profile,
     without_standing,
 )
-from ledgerstone.workshop.starting import profile_text_of, without_maker
+from ledgerstone.workshop.starting import profile_text_of
 from ledgerstone.workshop.syntax import tables
 
 DEMONSTRATION = Path(__file__).with_name("demonstration.toml")

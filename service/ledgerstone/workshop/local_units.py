@@ -101,6 +101,18 @@ def number_shown(
     return _converted(Fraction(value), member, place, rounding)
 
 
+def in_local_unit(member: Member, toml: str, place: RegionalSettings) -> str:
+    """Return a number or a measure as TOML writes it, with the workshop's unit; else nothing."""
+    bare = toml.strip('"')
+    value = canonical(Decimal(bare) if toml == bare and _is_number(bare) else bare, member.name)
+    number = None if value is None else number_shown(value, member, place)
+    return "" if number is None else f"{number} {local_unit(member, place)}"
+
+
+def _is_number(text: str) -> bool:
+    return re.fullmatch(r"\d+(?:\.\d+)?", text) is not None
+
+
 def _units_of(member: Member, place: RegionalSettings) -> dict[str, str]:
     """The workshop's unit for each of ours that it does not use."""
     units: dict[str, str] = {}

@@ -80,6 +80,13 @@ def exact_of(value: str, mark: str) -> Fraction | None:
     return None if number is None else Fraction(number)
 
 
+def decimal_of(value: str, mark: str) -> str | None:
+    """Return a fraction, alone or behind a whole number, with a point: 0.5 of ``1/2``."""
+    if _FRACTION.fullmatch(value.strip()) is None:
+        return None
+    return f"{float(exact_of(value, mark) or 0):.4f}".rstrip("0").rstrip(".")
+
+
 def in_digits(text: str) -> str:
     """Return a text with the amounts that it begins with, or joins, in digits."""
 

@@ -13,19 +13,20 @@ from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from decimal import Decimal
-from types import MappingProxyType
 from typing import Any, Final, Literal, get_args
 
-from ledgerstone.json_types import JSON, KeyPath
+from ledgerstone.json_types import JSON, KeyPath, value_at
 from ledgerstone.message import Message
 from ledgerstone.workshop.measures import canonical
 from ledgerstone.workshop.usual_values import (
     LIFTERS,
     TAX_RATE,
+    USUAL_IN_TRADE,
     USUAL_PLACES,
     WAYS,
     is_small_price,
     is_unused,
+    promises_nothing,
 )
 from ledgerstone.workshop.values import nearest
 
@@ -54,12 +55,20 @@ _USUAL_KEYS: Final = frozenset(
     | {"moisture_percent", "pack_kg", "cement_pack_kg", "kg_per_piece", "kg", "pieces"}
 )
 LIFTS: Final = ("most_kg",)  # of a way, what another workshop may not have
+FIRST_LIFT: Final = (*WAYS, 0, LIFTS[0])
 WARMTH_PATH: Final = ("handling", "workshop_c")
 _OPEN_KEYS: Final = frozenset(
     {"closures", "hands", "orders_ahead_days", "base_url"}
     | {"van", WAYS[1], LIFTERS[1], WARMTH_PATH[1]}
 )
 _PRICES: Final = ("price", "smallest_order", "fitted")
+# In tables that may stand, what a workshop has or offers: its surfaces, and the steel on its rack.
+OFFERED: Final = frozenset(
+    {
+        ("finishes", "surface"),
+        *(("steel", key) for key in ("material", "bar_mm", "mesh_wire_mm", "mesh_pitch_mm")),
+    }
+)
 # Without these of the maker's own no price is an offer.
 PRICED_TABLES: Final = (
     *("recipe", "boards", "finishes", "sealers", "edges", "hours", "rates", "areas"),
@@ -71,39 +80,6 @@ _DAYS: Final = frozenset(
 )
 # Of every other table its prices and hours alone, as of a pigment, whose readings are no price.
 _PRICED_ANYWHERE: Final = (*_PRICES, "extra_per", "hours", "minutes_per")
-# For the maker: what of a customer's answer depends on each table.
-RESTS_ON: Final[Mapping[str, str]] = MappingProxyType(
-    {
-        "workshop": "customers write to it, and letters are signed by it",
-        "table": "it decides what is too large to cast",
-        "recipe": "weight, strength and every price rest on it",
-        "mixer": "it decides how many batches a pour takes",
-        "slurry": "the price of filling rests on it",
-        "boards": "the price of each mould rests on it",
-        "palette": "customers choose from these colours",
-        "pigments": "every shade and its price rest on these readings",
-        "shade": "every shade rests on these readings",
-        "finishes": "customers choose from these, and pay for their hours",
-        "sealers": "customers choose from these, and pay for them",
-        "edges": "customers pay for their hours",
-        "hours": "every price and every day rests on it",
-        "rates": "every price rests on it",
-        "tax": "every total rests on it",
-        "services": "templates and cover are charged by it",
-        "sample": "sample tiles are charged by it",
-        "areas": "it decides where you deliver, and for how much",
-        "calendar": "every day that is promised rests on it",
-        "web": "links in letters lead to it",
-        "tent": "days in the warm rest on it",
-        "handling": "it decides what you can lift and turn",
-        "steel": "the price of bars and mesh rests on it",
-        "rails": "the price of rails and posts that you fit rests on it",
-        "packing": "the price of packing and its hours rest on it",
-        "lifting": "it decides how a slab travels",
-        "offer": "the least order rests on it",
-        "reply": "letters end with it",
-    }
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -172,6 +148,14 @@ def is_priced(path: KeyPath) -> bool:
 
 def standings(raw: Mapping[str, Any], *examples: Mapping[str, Any]) -> dict[KeyPath, ValueStanding]:
     """Return whose each value of a parsed profile is, by its path."""
+    found = standings_alone(raw, *examples)
+    return found | _lifted_so(found)
+
+
+def standings_alone(
+    raw: Mapping[str, Any], *examples: Mapping[str, Any]
+) -> dict[KeyPath, ValueStanding]:
+    """Return whose each value is by itself, also where it follows from another one."""
     leaves = zip(*(_leaves(raw, example, None, ()) for example in examples), strict=True)
     found: dict[KeyPath, ValueStanding] = {}
     is_at_home = _currency(raw) in map(_currency, examples)
@@ -179,8 +163,19 @@ def standings(raw: Mapping[str, Any], *examples: Mapping[str, Any]) -> dict[KeyP
         path, own, _ = leaf[0]
         whose = max((word for _, _, word in leaf), key=VALUE_STANDINGS.index)
         may_stand = is_unused(path, raw) or (is_at_home and is_small_price(path, raw))
-        found[path] = own or ("usual" if whose == "invented" and may_stand else whose)
+        if promises_nothing(path, value_at(raw, path)):
+            found[path] = own or "usual"  # other than in an example, whoever left it so
+        else:
+            found[path] = own or ("usual" if whose == "invented" and may_stand else whose)
     return found
+
+
+def _lifted_so(found: Mapping[KeyPath, ValueStanding]) -> dict[KeyPath, ValueStanding]:
+    """What other ways take follows from the first's, which the maker is asked for."""
+    if found.get(FIRST_LIFT) != "yours":
+        return {}
+    lifts = (path for path in found if path[:2] == WAYS and path[-1] in LIFTS)
+    return {path: "yours" for path in lifts if found[path] == "invented"}
 
 
 def _currency(raw: Mapping[str, Any]) -> object:
@@ -282,10 +277,11 @@ def _whose(path: KeyPath, *, same: bool) -> ValueStanding:
     if not same:
         return "yours"
     keys = _keys(path)
-    if keys in USUAL_PLACES:
+    if keys in USUAL_PLACES or keys in USUAL_IN_TRADE:
         return "usual"
     if (
         path == TAX_RATE
+        or keys in OFFERED
         or any(price in keys[-1] for price in _PRICES)
         or any(key in _OPEN_KEYS for key in keys)
     ):

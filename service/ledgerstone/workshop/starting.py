@@ -16,10 +16,11 @@ from functools import partial
 from typing import Any, Literal
 
 from ledgerstone.workshop._as_toml import LINE_WIDTH, lines_of
-from ledgerstone.workshop.countries import TAXED_BY_PART, RegionalSettings
+from ledgerstone.workshop.beginning import as_started
+from ledgerstone.workshop.countries import RegionalSettings
 from ledgerstone.workshop.local_units import local_unit, number_shown, with_unit
 from ledgerstone.workshop.members import Member, members_of
-from ledgerstone.workshop.records import Rails, Workshop
+from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.schemas import field_types, written
 
 _HEAD = """\
@@ -34,23 +35,6 @@ with its unit does as well: "96 in", "94 lb", "5000 psi".
 Double brackets, such as [[palette]], start one more item of a list: write as many as you have.
 A line that begins with # and a key is something that may be left out; take the # away to use it.
 """
-
-# By the language of who begins: what stands where a maker's own name and town will.
-_PLACEHOLDERS: dict[str, dict[str, Any]] = {
-    "en": {
-        "name": "Your workshop",
-        "town": "Your town",
-        "email": "you@example.com",
-        "telephone": "Your number",
-    },
-    "de": {
-        "name": "Ihre Werkstatt",
-        "town": "Ihr Ort",
-        "email": "sie@example.com",
-        "telephone": "Ihre Nummer",
-    },
-}
-_NEARBY = {"en": "Nearby", "de": "In der Nähe"}
 
 _SAMPLES: dict[type, object] = {
     str: "…",
@@ -86,58 +70,6 @@ def starting_profile(example: Workshop, about: About = _in_english) -> str:
         Says what each key is, in the language of the file's comments.
     """
     return profile_text_of(as_started(example), about)
-
-
-def as_started(example: Workshop) -> Workshop:
-    """Return what a new file holds of an invented workshop.
-
-    It delivers to one area, fits no rails and is closed on no day of its own, and no reading of a
-    weighed slab is left.
-    """
-    whole = without_maker(example)
-    return dataclasses.replace(
-        whole,
-        areas=whole.areas[:1],
-        rails=_none_fitted(whole.rails),
-        recipe=dataclasses.replace(whole.recipe, weighed_kg_per_m3=None),
-        calendar=dataclasses.replace(whole.calendar, closures=()),
-    )
-
-
-def without_maker(example: Workshop) -> Workshop:
-    """Return an invented workshop with its identity left for the maker to fill in.
-
-    Where the tax is by parts of the country, nothing is left of the part that it is in.
-    """
-    example = _in_no_part(example) if example.workshop.country in TAXED_BY_PART else example
-    theirs = example.workshop
-    mine = {**_PLACEHOLDERS[theirs.language], "reached": "", "demonstration": False}
-    identity = dataclasses.replace(theirs, **mine)
-    areas = tuple(
-        dataclasses.replace(area, name=_NEARBY[theirs.language])
-        if theirs.town in area.name
-        else area
-        for area in example.areas
-    )
-    reply = dataclasses.replace(example.reply, signature=(), who="")
-    return dataclasses.replace(example, workshop=identity, areas=areas, reply=reply)
-
-
-def _none_fitted(rails: Rails) -> Rails:
-    """Return rails without prices: who needs one has it fitted."""
-    bare = (dataclasses.replace(rail, fitted=None) for rail in (rails.hardwood, rails.steel))
-    hardwood, steel = bare
-    return dataclasses.replace(rails, hardwood=hardwood, steel=steel, post_fitted=None)
-
-
-def _in_no_part(example: Workshop) -> Workshop:
-    """Return a workshop without its part of the country: no region, tax or holidays of its own."""
-    return dataclasses.replace(
-        example,
-        workshop=dataclasses.replace(example.workshop, region=""),
-        tax=dataclasses.replace(example.tax, registered=False, percent=Decimal(0)),
-        calendar=dataclasses.replace(example.calendar, holidays_added=(), holidays_worked=()),
-    )
 
 
 def profile_text_of(workshop: Workshop, about: About = _in_english) -> str:

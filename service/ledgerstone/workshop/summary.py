@@ -32,7 +32,7 @@ from ledgerstone.workshop.advice import (
 from ledgerstone.workshop.doses import ADVISED_PERCENT, HARDLY_DEEPER_PERCENT
 from ledgerstone.workshop.members import member_named
 from ledgerstone.workshop.records import DeliveryArea, EdgeOffered, PaletteShade, Sealer, Workshop
-from ledgerstone.workshop.standing import RESTS_ON
+from ledgerstone.workshop.rests_on import RESTS_ON
 from ledgerstone.workshop.value_keys import AboutKey
 
 ADVISED_ADMIXTURE_G_PER_KG = 50.0  # EN 206 5.2.6, from memory
@@ -53,21 +53,18 @@ def open_values(workshop: Workshop) -> Iterator[Message]:
     found = workshop.standing
     if not found.tables:
         return
-    yield Message(
-        "check-invented",
-        invented=found.invented,
-        every=found.yours + found.usual + found.invented,
-        usual=found.usual,
-        yours=found.yours,
-    )
+    counts: dict[str, Value] = {"invented": found.invented, "usual": found.usual}
+    counts |= {"every": found.yours + found.usual + found.invented, "yours": found.yours}
+    yield Message("check-invented" if found.trial else "check-may-stay", **counts)
     for table, count in found.tables:
         rests = AboutKey("RestsOn", table, RESTS_ON[table])
         label = AboutKey("Workshop", table, member_named("Workshop", table).about)
         values: dict[str, Value] = {"table": table, "label": label, "count": count}
         yield Message("check-invented-table", **values, rests=rests)
-    yield Message("check-confirm")
-    tables = Listed(tuple(f"[{table}]" for table in found.priced))
-    yield Message("check-trial", tables=tables) if found.trial else Message("check-honest")
+    if found.trial:
+        yield Message("check-confirm")
+        tables = Listed(tuple(f"[{table}]" for table in found.priced))
+        yield Message("check-trial", tables=tables)
 
 
 def second_looks(workshop: Workshop) -> tuple[Message, ...]:

@@ -15,7 +15,8 @@ from ledgerstone.workshop.entries import entry_of, middle_taken, postcodes_of
 from ledgerstone.workshop.local_units import is_fraction, local_unit, unit_shown, with_unit
 from ledgerstone.workshop.measures import canonical, without_thing
 from ledgerstone.workshop.members import Member, MemberKind
-from ledgerstone.workshop.numerals import number_of
+from ledgerstone.workshop.numerals import decimal_of, number_of
+from ledgerstone.workshop.steel_sizes import size_named
 from ledgerstone.workshop.warmth import WARMTH_KEY, months_of
 
 _NUMBERS: Final[frozenset[MemberKind]] = frozenset(
@@ -24,6 +25,13 @@ _NUMBERS: Final[frozenset[MemberKind]] = frozenset(
 _LISTS: Final[frozenset[MemberKind]] = frozenset({"lines", "words", "numbers", "wholes", "choices"})
 _LARGEST_FACTOR: Final = 4
 _WITH_UNIT: Final = re.compile(r"[£$€]?\s*([\d.,]*\d)(\D.*)", re.ASCII)
+_FRACTION: Final = re.compile(r"((?:\d+[ -])?\d+/[1-9]\d*)(?!\d)(.*)", re.ASCII)
+_NONE: Final = frozenset({"none", "no", "-", "–", "—", "n/a", "nein", "keine", "keiner", "keins"})
+
+
+def is_none(member: Member, value: str) -> bool:
+    """Return whether an entry says that there is none, at a place that may be left out."""
+    return not member.needed and member.kind in _NUMBERS and value.strip(" .").casefold() in _NONE
 
 
 def is_list(member: Member) -> bool:
@@ -70,14 +78,26 @@ def _in_unit(taken: str, unit: str) -> str:
 
 def _number_written(member: Member, value: str, mark: str, place: RegionalSettings) -> str:
     """A number as TOML writes it, with a unit as a text; one that does not read as it was typed."""
-    entry = without_thing(entry_of(value, member, mark), member.name)
+    named = size_named(value, member.name)
+    entry = without_thing(entry_of(named, member, mark), member.name)
     number = number_of(entry, mark)
     if local_unit(member, place) != member.unit and (number or is_fraction(entry)):
         return _text(with_unit(number or entry.strip(), member, place))
     if number is not None:
         return number
+    key = _key_of(member)
+    if member.unit != "mm" and canonical(entry, key) is None:  # a length is no part of a mm
+        entry = _without_fraction(entry, mark)
     read = _measured(entry, mark)
-    return _text(value if canonical(read, _key_of(member)) is None else read)
+    if number_of(read, ".") is not None:
+        return read
+    return _text(value if canonical(read, key) is None else read)
+
+
+def _without_fraction(entry: str, mark: str) -> str:
+    """An entry that begins with a fraction, with a decimal: ``0.5 h`` of ``1/2 h``."""
+    found = _FRACTION.fullmatch(entry)
+    return entry if found is None else f"{decimal_of(found[1], mark)}{found[2]}"
 
 
 def _key_of(member: Member) -> str:
@@ -94,8 +114,10 @@ def is_factor(value: str, key: str, mark: str) -> bool:
 def _measured(value: str, mark: str) -> str:
     """A number with its unit, the number as TOML has it; any other text as it is."""
     found = _WITH_UNIT.fullmatch(value)
-    number = number_of(found[1], mark) if found is not None else None
-    return value if found is None or number is None else f"{number}{found[2]}"
+    if found is None:
+        return value
+    number = number_of(found[1], mark)
+    return value if number is None else f"{number}{found[2]}"
 
 
 def toml_list_of(member: Member, values: Sequence[str], mark: str, place: RegionalSettings) -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from types import MappingProxyType
 from typing import Any, Final
 
 from ledgerstone.json_types import KeyPath, value_at
@@ -47,6 +48,31 @@ USUAL_PLACES: Final = frozenset(
         ("packing", "pallet", "crate", "pieces"),
     }
 )
+# How a thing is made or used in this trade; no customer is promised it. Buying prices are fitted to
+# what a typical job takes, and the markup to what is asked for it, so that these move its price
+# little. A carrier's longer pallets cost in proportion to the maker's own price of one.
+USUAL_IN_TRADE: Final = frozenset(
+    {
+        ("recipe", "constituents", "kg_per_m3"),
+        *(("recipe", key) for key in ("largest_aggregate_mm", "whole_bags")),
+        ("recipe", "face_coat", "thickness_mm"),
+        ("palette", "cement"),
+        *(("palette", "doses", key) for key in ("pigment", "percent")),
+        *(("finishes", key) for key in ("says", "days")),
+        *(("sealers", key) for key in ("says", "kind", "coats", "coverage_m2_per_l")),
+        *(("sealers", key) for key in ("youngest_days", "recoat_hours", "rags_ignite")),
+        *(("areas", key) for key in ("name", "days")),
+        ("lifting", "pallets", "price_percent"),
+    }
+)
+# What a customer is told less, or charged nothing, by these: a file starts with them.
+_PROMISES_NOTHING: Final[Mapping[KeyPath, object]] = MappingProxyType(
+    {
+        ("sealers", "food_declared"): False,
+        ("services", "templating_per_slab"): 0,
+        ("areas", "fitting_per_slab"): 0,
+    }
+)
 _CONSTITUENT_PRICE: Final = ("recipe", "constituents", "price_per_kg")
 
 
@@ -59,6 +85,12 @@ def is_small_price(path: KeyPath, raw: Mapping[str, Any]) -> bool:
         return bool(value_at(raw, (*path[:-1], "role")) == "water")
     except (KeyError, IndexError, TypeError):
         return False
+
+
+def promises_nothing(path: KeyPath, value: object) -> bool:
+    """Whether a value is one by which nothing is promised and nothing charged."""
+    keys = tuple(part for part in path if isinstance(part, str))
+    return keys in _PROMISES_NOTHING and value == _PROMISES_NOTHING[keys]
 
 
 def is_unused(path: KeyPath, raw: Mapping[str, Any]) -> bool:

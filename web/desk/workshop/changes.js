@@ -1,5 +1,7 @@
 const NAME = "ledgerstone.workshop.1";
-/** @type {{values: string[], hours: number[]}} */
+/** @typedef {{values: string[], hours: number[], money?: string[]}} Told what was told of typical jobs, and the hours that each took then */
+
+/** @type {Told} */
 const NONE = { values: [], hours: [] };
 
 export class Changes {
@@ -68,10 +70,11 @@ export class Changes {
     this.keep();
   }
 
-  /** The hours told of typical jobs, and once they are saved what each took then. */
+  /** What was told of typical jobs, and once it is saved what each took then. @returns {Told} */
   get told() {
-    const fit = this.list.find(({ op }) => op === "fit-hours");
-    return fit ? { values: fit.values ?? [], hours: [] } : this.fitted;
+    const [fit, paid] = ["fit-hours", "fit-money"].map((name) => this.list.find(({ op }) => op === name));
+    const hours = fit ? { values: fit.values ?? [], hours: [] } : this.fitted;
+    return { ...hours, money: paid?.values ?? this.fitted.money };
   }
 
   /** Without a change of a kind, and without those that only follow from it. @param {Change["op"]} op @param {string} within */
@@ -87,7 +90,7 @@ export class Changes {
 
   /** @param {Profile} profile */
   clear(profile) {
-    this.fitted = { values: this.told.values, hours: profile.jobs.map((job) => job.hands_hours ?? 0) };
+    this.fitted = { ...this.told, hours: profile.jobs.map((job) => job.hands_hours ?? 0) };
     this.compare(profile);
     this.list = [];
     this.keep();
@@ -137,7 +140,7 @@ function changeOf(pointer, value) {
   return Array.isArray(value) ? { op: "set", pointer, values: value } : { op: "set", pointer, value };
 }
 
-/** @param {string} file @returns {{list: Change[], taken: string, fitted: {values: string[], hours: number[]}}} */
+/** @param {string} file @returns {{list: Change[], taken: string, fitted: Told}} */
 function kept(file) {
   try {
     const found = JSON.parse(localStorage.getItem(NAME) ?? "{}");

@@ -1,14 +1,17 @@
-import { elements, make, number, one, say, write } from "../../show.js";
-import { capital, named, same, unitOf } from "./field.js";
+import { elements, make, money, number, one, say, write } from "../../show.js";
+import { capital, named, unitOf } from "./field.js";
 import { depth, parent } from "./local.js";
 
 /** @typedef {import("./form.js").Form} Form */
 /** @typedef {Profile["steps"][number]} Step */
 
 export const FIRST = "first";
-const HOURS = "hours";
+const JOB = "job";
+const KNOWN = 1; // which of the typical jobs is asked about most
 const BAG = "/recipe/bag";
 const NEAR = 0.01;
+const HOURS = ["job-0", "job-1", "job-2"];
+const MONEY = ["job-materials", "job-asked"];
 
 /** @param {Form} form */
 export function firstQuote(form) {
@@ -17,11 +20,16 @@ export function firstQuote(form) {
 
 /** @param {Form} form @param {Step} step */
 function section(form, step) {
-  const asked = step.asks.flatMap((pointer) => form.values("").filter((value) => value.pointer === pointer));
-  const row = make("div", { class: "row" }, ...asked.map((value) => form.field({ ...value, label: value.pointer.startsWith(BAG) ? value.label : said(form, value), help: same(value.help, value.label) ? "" : value.help })));
-  const bags = step.name === "concrete" ? fromBags(form) : [];
-  const title = make("h3", {}, step.title, " ", make("span", { class: "done" }));
-  return make("section", { class: "sheet table", id: `step-${step.name}` }, title, ...bags, row, ...(step.name === HOURS ? hours(form) : []), ...others(form, step), ...(step.name === "lifting" ? [make("p", {}, make("a", { class: "way", href: "#/handling/ways" }, say("first.way")))] : []), make("div", { class: "rest" }));
+  const { name, asks, labels, title } = step;
+  const asked = asks.flatMap((pointer, i) => form.values("").filter((value) => value.pointer === pointer).map((value) => form.field({ ...value, label: labels[i] ?? value.label, help: "" })));
+  /** @type {(Node | string)[]} */
+  const all = [...(name === "concrete" ? fromBags(form) : []), make("div", { class: "row" }, ...asked)];
+  if (name === "lifting") all.push(make("p", {}, make("a", { class: "way", href: "#/handling/ways" }, say("first.way"))));
+  if (name === JOB) all.push(...job(form));
+  const rest = [...others(form, step), make("div", { class: "rest" })];
+  if (name === JOB) all.push(make("details", { class: "others", "data-pointer": JOB }, make("summary", {}, say("first.follows")), ...rest));
+  else all.push(...rest);
+  return make("section", { class: "sheet table", id: `step-${name}` }, make("h3", {}, title, " ", make("span", { class: "done" })), ...all);
 }
 
 /** @param {Form} form @param {ProfileValue} value */
@@ -42,26 +50,30 @@ function titled(form, table) {
   return table.kind === "item" ? (first ? named(first) : "") : table.label;
 }
 
-/** What else prices rest on. @param {Form} form @param {Step} step */
-function others(form, { shown, open, done }) {
+/** What else is offered, or prices rest on, by table. @param {Form} form @param {Step} step */
+function others(form, { shown, open }) {
   const groups = new Map();
   for (const pointer of shown) {
     const table = around(form, pointer);
     if (table) groups.set(table, [...(groups.get(table) ?? []), pointer]);
   }
-  const all = [...groups].map(([table, pointers]) => group(form, table, pointers, new Set(open)));
-  return all.length === 0 ? [] : [done ? make("details", { class: "others" }, make("summary", {}, say("first.behind")), ...all) : make("div", { class: "others" }, make("p", { class: "hint" }, say("first.others")), ...all)];
+  return [...groups].map(([table, pointers]) => group(form, table, pointers, new Set(open)));
 }
 
 /** @param {Form} form @param {ProfileTable} table @param {string[]} pointers @param {Set<string>} open */
 function group(form, table, pointers, open) {
   const values = pointers.flatMap((pointer) => form.values(table.pointer).filter((value) => value.pointer === pointer));
-  const out = { op: /** @type {const} */ ("leave-out"), pointer: table.pointer };
-  const goes = isLast(form, table) ? [] : [form.button(table.kind === "item" ? "table.remove" : "table.leave-out", out, table.kind === "item" ? parent(table.pointer) : table.pointer)];
-  const title = make("h4", {}, make("a", { href: `#${table.pointer}` }, capital(titled(form, table) || table.label)));
   const asked = values.filter(({ pointer }) => open.has(pointer)).map((value) => form.field({ ...value, help: "" }));
-  const read = values.filter((value) => !open.has(value.pointer) && named(value) !== titled(form, table)).map(({ pointer, label }) => make("li", {}, `${capital(label)}: `, make("b", { "data-shows": pointer })));
-  return make("div", { class: "group" }, title, asked.length > 0 && make("div", { class: "row" }, ...asked), read.length > 0 && make("ul", {}, ...read), ...goes);
+  const read = values.filter((value) => !open.has(value.pointer) && named(value) !== titled(form, table)).map(shown);
+  const goes = asked.length || isLast(form, table) ? "" : form.button("table.remove", { op: "leave-out", pointer: table.pointer }, parent(table.pointer));
+  return make("div", { class: "group" }, make("h4", {}, make("a", { href: `#${table.pointer}` }, capital(titled(form, table) || table.label)), ...read, goes), asked.length > 0 && make("div", { class: "row" }, ...asked));
+}
+
+/** @param {ProfileValue} value */
+function shown(value) {
+  const mark = make("span", { class: value.kind === "colour" ? "swatch" : "hint", "data-shows": value.pointer });
+  if (value.kind === "colour") mark.style.background = named(value);
+  return mark;
 }
 
 /** Whether a file needs it: a table, or the last item of a list. @param {Form} form @param {ProfileTable} table */
@@ -91,42 +103,65 @@ function untested(form) {
 }
 
 /** @param {Form} form */
-function hours(form) {
-  const { values: told } = form.workshop.changes.told;
-  const fields = form.workshop.jobs.map((job, i) => {
-    const input = make("input", { id: `job-${i}`, inputmode: "decimal", "aria-describedby": `job-${i}-fault` });
-    input.value = told[i] ?? "";
+function job(form) {
+  const { changes, jobs } = form.workshop;
+  const { values: hours, money: paid = [] } = changes.told;
+  const entry = (/** @type {string} */ id, /** @type {string} */ label, now = "") => {
+    const input = make("input", { id, inputmode: "decimal", "aria-describedby": `${id}-fault` });
+    input.value = now;
     input.addEventListener("input", () => fit(form));
-    return make("div", { class: "field", "data-kind": "number" }, make("label", { for: `job-${i}` }, say("first.job", { job: job.name })), make("p", { class: "hint", "data-job": `${i}` }), input, make("p", { class: "fault", id: `job-${i}-fault` }));
-  });
+    return make("div", { class: "field", "data-kind": "number" }, make("label", { for: id }, label), make("p", { class: "hint", id: `${id}-now` }), input, make("p", { class: "fault", id: `${id}-fault` }));
+  };
+  const known = jobs[KNOWN];
+  if (!known) return [];
+  const unit = form.profile.currency ?? "";
+  const asked = [entry("job-1", say("first.takes"), hours[KNOWN]), entry("job-materials", `${say("first.buys")}, ${unit}`, paid[0]), entry("job-asked", `${say("first.asks")}, ${unit}`, paid[1])];
+  const more = jobs.map(({ name }, i) => (i === KNOWN ? "" : entry(`job-${i}`, say("first.job", { job: name }), hours[i])));
   const again = make("button", { type: "button", class: "quiet", id: "refit", hidden: "", press: () => fit(form) }, say("first.refit"));
-  return [make("p", { class: "hint" }, say("first.hours")), make("div", { class: "row jobs" }, ...fields), again];
+  return [make("p", { class: "known" }, known.name), make("div", { class: "row jobs" }, ...asked), make("details", { class: "others", "data-pointer": "jobs" }, make("summary", {}, say("first.more")), make("div", { class: "row jobs" }, ...more)), again];
 }
 
-/** Fit every rate to the hours as they stand, after all that was changed before. @param {Form} form */
+/** Fit hours, then prices, to what was said of the jobs, after all that was changed before. @param {Form} form */
 function fit(form) {
-  const inputs = /** @type {HTMLInputElement[]} */ (elements(form.place, ".jobs input"));
-  form.workshop.changes.put({ op: "fit-hours", pointer: "/hours", values: inputs.map(({ value }) => value.trim()) });
+  const typed = (/** @type {string[]} */ ids) => ids.map((id) => /** @type {HTMLInputElement | null} */ (form.place.querySelector(`#${id}`))?.value.trim() ?? "");
+  form.workshop.changes.put({ op: "fit-hours", pointer: "/hours", values: typed(HOURS) });
+  form.workshop.changes.put({ op: "fit-money", pointer: "/rates", values: typed(MONEY) });
   form.workshop.trying.later(true);
 }
 
 /** What was told of each job, beside what it takes by now. @param {Form} form */
 function markJobs(form) {
-  const { values, hours: took } = form.workshop.changes.told;
-  let stale = false;
-  form.workshop.jobs.forEach(({ hands_hours: now = 0, told_hours, fitted_hours }, i) => {
-    const hint = form.place.querySelector(`[data-job="${i}"]`);
-    const then = took[i] ?? fitted_hours;
-    if (!hint) return;
-    const isStale = Boolean(values[i] && then && Math.abs(now - then) > NEAR * then);
-    stale ||= isStale;
-    write(hint, isStale ? say("first.stale", { told: values[i] ?? "", hours: number(now, 1) }) : now ? say("first.now", { hours: number(now, 1) }) : "");
-    hint.classList.toggle("care", isStale);
-    const unread = Boolean(values[i]) && took[i] === undefined && fitted_hours !== undefined && !told_hours;
-    write(one(`#job-${i}-fault`), unread ? say("first.no-hours", { like: number(9.5, 1) }) : "");
-    one(`#job-${i}`).setAttribute("aria-invalid", String(unread));
+  const { values, hours: took, money: paid = [] } = form.workshop.changes.told;
+  const { jobs } = form.workshop;
+  const currency = form.profile.currency ?? "";
+  const hours = (/** @type {number} */ now) => `${number(now, 1)} h`;
+  const amount = (/** @type {number} */ now) => money(String(Math.round(now)), currency);
+  const stale = jobs.map(({ hands_hours: now = 0, told_hours, fitted_hours }, i) => {
+    const unread = took[i] === undefined && fitted_hours !== undefined && !told_hours;
+    return mark(form, `job-${i}`, values[i], now, took[i] ?? fitted_hours, hours, unread);
   });
-  form.place.querySelector("#refit")?.toggleAttribute("hidden", !stale);
+  const { materials = 0, asked = 0, told_materials: bought, told_asked: wanted, below_cost: below } = jobs[KNOWN] ?? {};
+  const isTold = form.workshop.changes.list.some(({ op }) => op === "fit-money");
+  stale.push(mark(form, MONEY[0] ?? "", paid[0], Number(materials), bought && Number(bought), amount, isTold && !bought));
+  stale.push(mark(form, MONEY[1] ?? "", paid[1], Number(asked), wanted && !below ? Number(wanted) : undefined, amount, isTold && !wanted, below));
+  form.place.querySelector("#refit")?.toggleAttribute("hidden", !stale.includes(true));
+}
+
+/**
+ * Say beside an entry what it is by now; whether that is another than was told.
+ * @param {Form} form @param {string} id @param {string | undefined} told @param {number} now @param {number | "" | undefined} then
+ * @param {(now: number) => string} shows @param {boolean} unread @param {string} [amiss]
+ */
+function mark(form, id, told, now, then, shows, unread, amiss) {
+  const hint = form.place.querySelector(`#${id}-now`);
+  if (!hint) return false;
+  const isStale = Boolean(told && then && Math.abs(now - then) > NEAR * then);
+  write(hint, isStale ? say("first.stale", { told: told ?? "", now: shows(now) }) : now ? say("first.now", { now: shows(now) }) : "");
+  hint.classList.toggle("care", isStale);
+  const fault = told && unread ? say("first.no-hours", { like: number(9.5, 1) }) : (amiss ?? "");
+  write(one(`#${id}-fault`), fault);
+  one(`#${id}`).setAttribute("aria-invalid", String(fault !== ""));
+  return isStale;
 }
 
 /** @param {Form} form */
@@ -134,8 +169,7 @@ export function markSteps(form) {
   const values = new Map(form.values("").map((value) => [value.pointer, value]));
   for (const place of elements(form.place, "[data-shows]")) {
     const value = values.get(place.dataset.shows ?? "");
-    if (value) write(place, inUnit(value, form.profile.currency ?? ""));
-    place.classList.toggle("plain", value?.standing !== "invented");
+    if (value && value.kind !== "colour") write(place, inUnit(value, form.profile.currency ?? ""));
   }
   for (const step of form.profile.steps) {
     const place = form.place.querySelector(`#step-${step.name}`);

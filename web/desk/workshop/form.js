@@ -167,7 +167,8 @@ export class Form {
     const at = this.place.querySelector(`[data-pointer="${CSS.escape(pointer)}"]`);
     if (!at) return false;
     for (let each = /** @type {Element | null} */ (at); each; each = each.parentElement) each.toggleAttribute("open", each.matches("details") || each.hasAttribute("open"));
-    /** @type {HTMLElement | null} */ (at.querySelector(".field :is(input, select, textarea)") ?? at.querySelector("input, button"))?.focus();
+    const controls = [...elements(at, ".field :is(input, select, textarea)"), ...elements(at, "summary, input, button")];
+    controls.find((each) => each.checkVisibility())?.focus();
     return true;
   }
 

@@ -116,12 +116,13 @@ check-weekday = { $day ->
 check-closure = { $days } ({ $why })
 
 check-invented = Noch erfunden: { $invented } von { $every } Werten; { $usual } andere sind übliche, die stehen bleiben dürfen, { $yours } sind Ihre.
+check-not-made = { $key }: { $says }
 check-invented-table = { $label } ([{ $table }]), { $count ->
     [one] { $count } Wert
    *[other] { $count } Werte
 }: { $rests }.
 check-confirm = Ändern Sie sie, oder schreiben Sie standing = "yours" in eine Tabelle (in [offer] whose = "yours"), sobald stimmt, was da steht.
-check-honest = Keine Antwort ist ein Probelauf: Preise, Stunden, Tage, Liefergebiete, Farbtöne und Hebezeug sind die Ihren, oder Sie sagten, dass sie stimmen, oder es sind kleine Werte, die bleiben dürfen.
+check-may-stay = Keine Antwort ist ein Probelauf. Noch von uns, und darf vorerst so bleiben: { $invented } von { $every } Werten; { $usual } andere sind übliche, { $yours } sind Ihre.
 check-trial = Solange Preise, Stunden, Tage, Liefergebiete, Farbtöne oder Hebezeug erfunden sind, ist jede Antwort ein Kostenvoranschlag, der sagt, dass er ein Probelauf ist. Sie stehen in { $tables }.
 
 check-looks = Einen zweiten Blick wert:
@@ -178,16 +179,7 @@ init-asks = { $question ->
         [psi] psi
        *[MPa] N/mm² (oder: 45 MPa cube)
     }
-    [bag] Mischen Sie Sackware? Dann, mit Kommas dazwischen: was ein Sack wiegt, sein Wasser, was er ergibt, sein Zement in Prozent (nennt der Hersteller) und sein Preis, etwa 25 kg, 3,5 l, 13 l, 20, 9,50; keine, wenn Sie Zement und Sand abwiegen
-    [cement] Zement kostet, das { $masses ->
-        [lb] Pfund (oder 17,86 je Sack: 17.86/94 lb)
-       *[kg] Kilogramm (oder der Sack: 9.50/25 kg)
-    }
-    [aggregate] Sand kostet, das { $masses ->
-        [lb] Pfund (oder der Sack: 4/50 lb)
-       *[kg] Kilogramm (oder der Sack: 4/25 kg)
-    }
-    [board] Eine Tafel Ihrer Schalungsplatte kostet
+    [bag] Mischen Sie Sackware? Dann, mit Kommas dazwischen: was ein Sack wiegt, sein Wasser, was er ergibt und sein Preis, etwa 25 kg, 3,5 l, 13 l, 9,50; keine, wenn Sie Zement und Sand abwiegen
     [hands] So viele arbeiten bei Ihnen
     [orders_ahead_days] Arbeitstage, die schon vergeben sind, bevor der nächste Auftrag anfangen kann (0: keine)
     [warmth] Wie warm Ihre Werkstatt im Winter und im Sommer ist, in { $temperatures ->
@@ -195,12 +187,14 @@ init-asks = { $question ->
        *[C] °C
     }, mit Leerzeichen dazwischen: Danach erhärtet der Beton, und danach richten sich die Tage
     [jobs] So viele Arbeitsstunden brauchen Sie dafür, drei Zahlen mit Leerzeichen (oder nur die erste; leer: so lassen)
+    [hours_per_day] Stunden eines Arbeitstags
+    [materials] Was Sie für das zweite kaufen, Beton, Schalung, Stahl und Versiegelung zusammen (leer: so lassen)
+    [asked] Was Sie dafür verlangen, vor Steuer und Lieferung: Danach richtet sich der Aufschlag (leer: so lassen)
     [rest] { $count ->
         [one] Dieser eine Wert stimmt für Sie
        *[other] Diese { $count } Werte stimmen für Sie
     } (j, n)
     [hour] Eine Arbeitsstunde kostet
-    [margin_percent] Aufschlag auf Ihre Kosten, in Prozent
     [tax] Steuer, die Sie ausweisen, in Prozent; keine für Kleinunternehmer
     [deposit_percent] Anzahlung, in Prozent vom Ganzen
     [postcodes] Postleitzahlen, die Sie beliefern, mit ihrem Anfang, mit Kommas dazwischen
@@ -213,7 +207,7 @@ init-elsewhere = Keine unserer erfundenen Werkstätten steht in { $land }. Die D
 init-none = keine
 init-two-letters = Schreiben Sie zwei Buchstaben, etwa DE.
 init-two-sizes = Schreiben Sie Länge und Breite, etwa 2700 x 1200.
-init-of-a-bag = Schreiben Sie fünf Angaben mit Komma und Leerzeichen dazwischen: Gewicht, Wasser, was er ergibt, Zement in Prozent, Preis.
+init-of-a-bag = Schreiben Sie vier Angaben mit Komma und Leerzeichen dazwischen: Gewicht, Wasser, was er ergibt, Preis.
 init-bag = Sackware
 init-warmth = Schreiben Sie zwei Temperaturen mit Leerzeichen dazwischen, oder eine für das ganze Jahr.
 init-around = Rund um { $town }

@@ -23,14 +23,61 @@ job-surface = { $surface ->
 first-step = { $step ->
     [you] Wer Sie sind
     [table] Ihr Gießtisch
-    [money] Ihre Stunde, Ihr Aufschlag, Ihre Steuer, Ihre Anzahlung
     [concrete] Ihr Beton
-    [materials] Was Sie einkaufen
-    [lifting] Was Sie heben, und wie eine junge Platte bewegt wird
-    [hours] Ihre Leute, Ihre Tage und wie lange Sie brauchen
-    [looks] Farbtöne, Oberflächen und Versiegelungen, die Sie anbieten
-   *[delivery] Wohin Sie liefern
+    [steel] Ihre Bewehrung
+    [lifting] Was Sie heben
+    [shades] Farbtöne, die Sie anbieten
+    [looks] Oberflächen und Versiegelungen, die Sie anbieten
+    [delivery] Wohin Sie liefern
+    [money] Was Sie verlangen
+    [time] Ihre Zeit
+   *[job] Ein Stück, das Sie kennen
 }
+first-ask = { $ask ->
+    [workshop-name] Name
+    [workshop-town] Ort
+    [workshop-region] Landesteil, mit seinen Buchstaben (Feiertage)
+    [workshop-email] E-Mail
+    [workshop-telephone] Telefon
+    [table-length-mm] Länge
+    [table-width-mm] Breite
+    [recipe-fck-mpa] Festigkeit nach 28 Tagen, laut Sack oder Prüfung
+    [mixer-working-l] Eine Mischung ergibt
+    [bag-name] Name der Sackware
+    [bag-bag-kg] Ein Sack wiegt
+    [bag-water-l-per-bag] Wasser für einen Sack
+    [bag-yield-l] Ein Sack ergibt
+    [bag-price-per-bag] Preis eines Sacks
+    [steel-material] Woraus
+    [steel-bar-mm] Dünnster Stab; leer: keiner
+    [steel-mesh-pitch-mm] Matte, von Draht zu Draht
+    [steel-mesh-wire-mm] Matte, Dicke der Drähte
+    [steel-yield-mpa] Festigkeit, laut Datenblatt
+    [lifting-most-people] Höchstens so viele an einer Platte
+    [ways-most-kg] Schwerstes Stück, das zwei kippen, mit Schalung
+    [areas-postcodes] Anfang der Postleitzahlen um Sie
+    [areas-pallet] Eine Palette dorthin; leer: keine
+    [areas-own-van] Von Ihnen gebracht; leer: nein
+    [areas-fitted] Gebracht und montiert; leer: nein
+    [rates-hour] Eine Stunde einer Person, vor dem Aufschlag
+    [tax-registered] Weisen Sie Steuer aus?
+    [tax-percent] Steuer
+    [offer-deposit-percent] Anzahlung
+    [offer-smallest-order] Kleinster Auftrag
+    [services-templating-visit] Ein Besuch zum Aufmaß
+    [sample-price] Ein Muster
+    [calendar-hands] Leute bei der Arbeit
+    [calendar-hours-per-day] Stunden eines Arbeitstags
+    [calendar-orders-ahead-days] Arbeitstage, die schon vergeben sind
+   *[handling-workshop-c] Wie warm es in der Werkstatt ist, Winter bis Sommer
+}
+profile-follows = { $what ->
+    [yield-mpa] Ihre Festigkeit folgt: { $value }.
+    [by-eye] Die Farbe gilt wieder als nach Augenmaß. Wurde sie gemessen, sagen Sie es unten.
+   *[most-kg] Ihre anderen Wege folgen: höchstens { $value }.
+}
+profile-below-cost = Nach Ihren Stunden und Preisen kostet es Sie { $cost }. Verlangen Sie mehr, oder sehen Sie beides an.
+profile-not-made = Damit geht das nicht: { $job }. { $why }
 # Ein Schlüssel der Datei, in einem Satz auf dem Formular.
 form-key = „{ $label }“{ $word ->
     [true] : ja

@@ -116,12 +116,13 @@ check-weekday = { $day ->
 check-closure = { $days } ({ $why })
 
 check-invented = Still invented: { $invented } of { $every } values; { $usual } others are usual ones that may stand, { $yours } are yours.
+check-not-made = { $key }: { $says }
 check-invented-table = { $label } ([{ $table }]), { $count ->
     [one] { $count } value
    *[other] { $count } values
 }: { $rests }.
 check-confirm = Change them, or write standing = "yours" in a table (in [offer] whose = "yours") once what stands there is right.
-check-honest = No answer is a trial: prices, hours, days, areas, shades and lifts are yours, or you said that they are right, or they are small ones that may stay.
+check-may-stay = No answer is a trial. Still ours, and may stay so for now: { $invented } of { $every } values; { $usual } others are usual ones, { $yours } are yours.
 check-trial = While prices, hours, days, areas, shades or lifts are invented, every answer is an estimate headed as a trial. They are in { $tables }.
 
 check-looks = Worth a second look:
@@ -182,19 +183,10 @@ init-asks = { $question ->
         [psi] psi
        *[MPa] MPa (or 45 MPa cube)
     }
-    [bag] Do you mix from bags? Then, with commas: what one weighs, its water, what it makes, its cement in percent (its maker tells) and its price, like { $masses ->
-        [lb] 80 lb, 0.75 gal, 0.6 ft³, 20, 14.75
-       *[kg] 25 kg, 3.5 l, 13 l, 20, 9.50
+    [bag] Do you mix from bags? Then, with commas: what one weighs, its water, what it makes and its price, like { $masses ->
+        [lb] 80 lb, 0.75 gal, 0.6 ft³, 14.75
+       *[kg] 25 kg, 3.5 l, 13 l, 9.50
     }; none where you weigh out cement and sand
-    [cement] Cement costs, by the { $masses ->
-        [lb] pound (or 17.86 per 94 lb)
-       *[kg] kilogram (or 9.50 per 25 kg)
-    }
-    [aggregate] Sand costs, by the { $masses ->
-        [lb] pound (or 4 per 50 lb)
-       *[kg] kilogram (or 4 per 25 kg)
-    }
-    [board] A sheet of your mould board costs
     [hands] How many of you are at work
     [orders_ahead_days] Days of work already taken on, until the next order could begin (0: none)
     [warmth] How warm your workshop is in winter and in summer, in { $temperatures ->
@@ -202,12 +194,14 @@ init-asks = { $question ->
        *[C] °C
     }, with a blank between: concrete hardens by it, and days follow
     [jobs] The hours of hands that these take you, as three numbers with blanks (or the first alone; empty: leave them)
+    [hours_per_day] Hours in a working day
+    [materials] What you buy for the second of them, concrete, mould, steel and sealer together (empty: leave it)
+    [asked] What you ask for it, before tax and delivery: the markup follows (empty: leave it)
     [rest] { $count ->
         [one] This one value is right for you
        *[other] These { $count } values are right for you
     } (y, n)
     [hour] One hour of hands costs
-    [margin_percent] Markup on what it costs you, in percent (40 asks 140 of a cost of 100)
     [tax] { $country ->
         [US] Sales tax you charge, in percent; none where you charge none
        *[other] Tax you charge, in percent; none where you are not registered
@@ -223,7 +217,7 @@ init-elsewhere = No invented workshop of ours is in { $land }. The file has its 
 init-none = none
 init-two-letters = Write two letters, like GB.
 init-two-sizes = Write its length and its width, like 2700 x 1200 or 120 in x 48 in.
-init-of-a-bag = Write five things with commas and blanks between: weight, water, what it makes, cement in percent, price.
+init-of-a-bag = Write four things with commas and blanks between: weight, water, what it makes, price.
 init-bag = Bagged mix
 init-warmth = Write two temperatures with a blank between, or one for all the year.
 init-around = Around { $town }

@@ -23,14 +23,64 @@ job-surface = { $surface ->
 first-step = { $step ->
     [you] Who you are
     [table] Your casting table
-    [money] Your hour, markup, tax and deposit
     [concrete] Your concrete
-    [materials] What you buy
-    [lifting] What you lift, and how a young slab is moved
-    [hours] Your people, your days and how long it takes you
-    [looks] Shades, finishes and sealers that you offer
-   *[delivery] Where you deliver
+    [steel] Your reinforcement
+    [lifting] What you lift
+    [shades] Shades you offer
+    [looks] Surfaces and sealers you offer
+    [delivery] Where you deliver
+    [money] What you charge
+    [time] Your time
+   *[job] One job you know
 }
+first-ask = { $ask ->
+    [workshop-name] Name
+    [workshop-town] Town
+    [workshop-region] { $country ->
+        [US] State, by its letters (holidays)
+       *[other] Part of the country, by its letters (holidays)
+    }
+    [workshop-email] Email
+    [workshop-telephone] Phone
+    [table-length-mm] Length
+    [table-width-mm] Width
+    [recipe-fck-mpa] Strength at 28 days, as the bag or your tests say
+    [mixer-working-l] One batch makes
+    [bag-name] Name of the bag
+    [bag-bag-kg] One bag weighs
+    [bag-water-l-per-bag] Water for one bag
+    [bag-yield-l] One bag makes
+    [bag-price-per-bag] Price of one bag
+    [steel-material] Made of
+    [steel-bar-mm] Thinnest bar; empty: none
+    [steel-mesh-pitch-mm] Mesh, wire to wire
+    [steel-mesh-wire-mm] Mesh wire, how thick
+    [steel-yield-mpa] Strength, as its sheet says
+    [lifting-most-people] Most people at one slab
+    [ways-most-kg] Heaviest piece that two tip up, with its mould
+    [areas-postcodes] First figures of the postcodes near you
+    [areas-pallet] A pallet there; empty: none
+    [areas-own-van] Brought by you; empty: no
+    [areas-fitted] Brought and fitted; empty: no
+    [rates-hour] An hour of one person, before markup
+    [tax-registered] Do you charge tax?
+    [tax-percent] Tax
+    [offer-deposit-percent] Deposit
+    [offer-smallest-order] Least you take a job for
+    [services-templating-visit] A visit to measure
+    [sample-price] A sample tile
+    [calendar-hands] People at work
+    [calendar-hours-per-day] Hours in a working day
+    [calendar-orders-ahead-days] Working days already taken
+   *[handling-workshop-c] How warm the shop is, winter to summer
+}
+profile-follows = { $what ->
+    [yield-mpa] Its strength follows: { $value }.
+    [by-eye] Its colour is one by eye again. If it was read by an instrument, say so below.
+   *[most-kg] Your other ways follow: at most { $value }.
+}
+profile-below-cost = By your hours and prices it costs you { $cost } to make. Ask more, or look at both.
+profile-not-made = With this you can’t make: { $job }. { $why }
 # A key of the file, in a sentence on the form.
 form-key = “{ $label }”{ $word ->
     [true] : yes

@@ -23,23 +23,25 @@ subject =
     .faults = ({ $n } zu berichtigen)
 
 first =
-    .intro = Beantworten Sie, was gefragt wird. Die übrigen Werte jedes Schritts brauchen einen Haken: Was nicht stimmt, ändern Sie oder nehmen Sie heraus. Danach ist keine Antwort ein Probelauf.
+    .intro = Kurze Antworten, wie Sie sie sagen würden. Mit allen ist kein Angebot ein Probelauf; jede lässt sich später ändern.
     .done = – erledigt
-    .others = So wird gerechnet. Beträge ändern Sie hier, anderes unter seiner Überschrift.
-    .behind = Worauf das beruht
     .rest = { $n ->
-        [one] Der eine noch offene Wert (umrahmt oder fett) stimmt für mich
-       *[other] Die { $n } noch offenen Werte (umrahmt oder fett) stimmen für mich
+        [one] Das stimmt für uns
+       *[other] Diese stimmen für uns
     }
-    .bags = Ich mische Sackware und wiege nicht Zement und Sand ab
-    .bag-trust = Bis Sie Streifen davon brechen (unter „Beton“), gelten { $percent } % der Festigkeit: Dünne Platten mit Becken müssen dann vielleicht dicker sein.
-    .way = Einen Kran oder Kipptisch dazunehmen
-    .hours = Wie viele Arbeitsstunden brauchen Sie für diese Stücke, vom Auftrag bis sie verpackt sind? Eines genügt, drei sind besser. Die Stunden jedes Schritts folgen in einem Verhältnis, möglichst nah an allen dreien.
+    .bags = Ich mische Sackware
+    .bag-trust = Bis Sie Streifen davon brechen (unter „Beton“), gelten { $percent } % der Festigkeit.
+    .way = Einen Kran dazunehmen
+    .takes = Arbeitsstunden, bis es verpackt ist
+    .buys = Was Sie dafür kaufen: Beton, Schalung, Stahl, Versiegelung
+    .asks = Was Sie dafür verlangen, vor Steuer und Lieferung
+    .follows = Was daraus folgt: Aufschlag und Einkaufspreise
+    .more = Stunden von zwei weiteren, um näher zu liegen
     .job = { $job }, in Stunden
-    .no-hours = Das ist keine Zahl von Stunden, etwa { $like }.
-    .now = Nach der Datei jetzt: { $hours } h
-    .stale = Sie sagten { $told } h. Seither ist etwas geändert: Jetzt wären es { $hours } h.
-    .refit = Diese Stunden noch einmal nehmen
+    .no-hours = Das ist keine Zahl, etwa { $like }.
+    .now = Nach der Datei jetzt: { $now }
+    .stale = Sie sagten { $told }; seit der letzten Änderung sind es { $now }.
+    .refit = Diese noch einmal nehmen
 
 table =
     .add = Noch eins hinzufügen
@@ -49,7 +51,7 @@ table =
     .item = { $n }
 
 whose =
-    .right = Stimmt für mich
+    .right = Stimmt
     .table = All das stimmt für mich
     .opened = { $n ->
         [one] Ein Eintrag war zugeklappt. Jetzt ist er offen: sehen Sie ihn an, dann haken Sie ab.

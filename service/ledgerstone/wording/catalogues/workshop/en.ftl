@@ -23,23 +23,25 @@ subject =
     .faults = ({ $n } to put right)
 
 first =
-    .intro = Answer what is asked. The other values of each step take one tick: change or take out what is not so. Then no answer is a trial.
+    .intro = Short answers, as you would say them. With all of them no quote is a trial; any can be changed later.
     .done = – done
-    .others = Used so. Change amounts here, the rest under its heading.
-    .behind = What this rests on
     .rest = { $n ->
-        [one] The one value still open here (framed or in bold) is right for me
-       *[other] The { $n } values still open here (framed or in bold) are right for me
+        [one] It is right for us
+       *[other] These are right for us
     }
-    .bags = I mix from bags, and do not weigh out cement and sand
-    .bag-trust = Until you break strips of it (under Concrete) { $percent }% of its strength is trusted: thin tops with a sink may have to be thicker.
-    .way = Add a hoist or a table that tilts
-    .hours = How many hours of work do these jobs take you, from the order until they are packed? One is enough, three are better. Every step’s hours follow in one proportion, to come near all three.
+    .bags = I mix from bags
+    .bag-trust = Until you break strips of it (under Concrete) { $percent }% of its strength is trusted.
+    .way = Add a hoist
+    .takes = Hours of work, until it is packed
+    .buys = What you buy for it: concrete, mould, steel, sealer
+    .asks = What you ask for it, before tax and delivery
+    .follows = What follows: markup and buying prices
+    .more = Hours of two more, to be closer
     .job = { $job }, in hours
-    .no-hours = This is no number of hours, like { $like }.
-    .now = By the file now: { $hours } h
-    .stale = You said { $told } h. Something was changed since: it would now take { $hours } h.
-    .refit = Take these hours again
+    .no-hours = This is no number, like { $like }.
+    .now = By the file now: { $now }
+    .stale = You said { $told }; by what was changed since it is { $now }.
+    .refit = Take these again
 
 table =
     .add = Add one more
@@ -49,7 +51,7 @@ table =
     .item = { $n }
 
 whose =
-    .right = Right for me
+    .right = Right
     .table = All of this is right for me
     .opened = { $n ->
         [one] One entry was folded. It is open now: look at it, then tick.

@@ -1,0 +1,87 @@
+"""Which value of a profile makes a typical job impossible, for the maker to look at again."""
+
+from __future__ import annotations
+
+import dataclasses
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from typing import Any, Final
+
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.typical_jobs import TypicalJob, typical_job
+from ledgerstone.json_types import KeyPath
+from ledgerstone.message import Message
+from ledgerstone.workshop.beginning import as_started
+from ledgerstone.workshop.loader import example_for, load_profile
+from ledgerstone.workshop.records import Workshop
+
+# Single values first, then all of a table: what is typed of it together.
+_SUSPECTS: Final[tuple[KeyPath, ...]] = (
+    *(("steel", key) for key in ("mesh_pitch_mm", "mesh_wire_mm", "bar_mm", "yield_mpa")),
+    *(("steel", key) for key in ("material", "cover_mm")),
+    *(("recipe", key) for key in ("largest_aggregate_mm", "fck_mpa", "face_coat")),
+    *(("concrete", key) for key in ("untested_percent", "tested")),
+    *(("lifting", key) for key in ("most_people", "pallets", "van")),
+    *(("table", key) for key in ("length_mm", "width_mm")),
+    *(("shaping", key) for key in ("thicknesses_mm", "strips")),
+    ("mixer", "working_l"),
+    ("handling", "ways"),
+    *((table,) for table in ("steel", "lifting", "table", "concrete", "shaping", "handling")),
+)
+# Where a form asks for what stands in lists or in a whole table.
+_ASKED_AT: Final[dict[KeyPath, KeyPath]] = {
+    ("handling", "ways"): ("handling", "ways", 0, "most_kg"),
+    ("handling",): ("handling", "ways", 0, "most_kg"),
+    ("steel",): ("steel", "material"),
+    ("table",): ("table", "length_mm"),
+    ("lifting",): ("lifting", "most_people"),
+    ("concrete",): ("concrete", "untested_percent"),
+    ("shaping",): ("shaping", "thicknesses_mm"),
+}
+
+
+def jobs_not_made(
+    jobs: Sequence[TypicalJob], context: QuoteContext
+) -> Iterator[tuple[KeyPath, Message]]:
+    """Yield the place of a value by which a job is sent back, and what to say there.
+
+    It is one without which the job is quoted: as a new file of the country has it. Where no single
+    value nor table is, nothing is said but the job's own findings.
+    """
+    stopped = [job for job in jobs if job.stops is not None]
+    if not stopped:
+        return
+    workshop = context.workshop
+    usual = as_started(load_profile(example_for(workshop.workshop.country)))
+    for job in stopped:
+        path = next((p for p in _SUSPECTS if _goes_without(job, p, context, usual)), None)
+        if path is not None:
+            yield _ASKED_AT.get(path, path), not_made(job)
+
+
+def not_made(job: TypicalJob) -> Message:
+    """Say that a job is sent back, and why."""
+    length, width = job.size
+    named = Message("typical-job", job=job.name, surface=job.surface, length=length, width=width)
+    return Message("profile-not-made", job=named, why=job.stops or "")
+
+
+def _goes_without(job: TypicalJob, path: KeyPath, context: QuoteContext, usual: Workshop) -> bool:
+    """Whether a job is quoted once a value is as usual; not where it is so already."""
+    if _at(context.workshop, path) == _at(usual, path):
+        return False
+    changed = _with(context.workshop, path, _at(usual, path))
+    return typical_job(job.name, replace(context, workshop=changed)).stops is None
+
+
+def _at(record: Any, path: KeyPath) -> Any:  # noqa: ANN401  a record or a value of one
+    for key in path:
+        record = getattr(record, str(key))
+    return record
+
+
+def _with(record: Any, path: KeyPath, value: object) -> Any:  # noqa: ANN401  a record
+    """A record with another value in it."""
+    key = str(path[0])
+    inner = value if len(path) == 1 else _with(getattr(record, key), path[1:], value)
+    return dataclasses.replace(record, **{key: inner})

@@ -1,0 +1,116 @@
+"""Values of a profile that follow from another one that is typed, while nobody gave their own.
+
+What other ways of moving a slab take follows from the first one's, in the proportion that they
+started in; what its steel yields at, from its material. The colour of a shade that is changed is
+no longer one that was read.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Collection
+from decimal import Decimal
+from typing import Final
+
+from ledgerstone.errors import ProfileError
+from ledgerstone.json_types import KeyPath
+from ledgerstone.workshop.countries import RegionalSettings
+from ledgerstone.workshop.editing import ProfileDraft
+from ledgerstone.workshop.loader import starting_tables
+from ledgerstone.workshop.measures import canonical
+from ledgerstone.workshop.standing import FIRST_LIFT, LIFTS, standings_alone
+from ledgerstone.workshop.syntax import tables
+from ledgerstone.workshop.usual_values import WAYS
+
+MATERIAL: Final[KeyPath] = ("steel", "material")
+YIELD: Final[KeyPath] = ("steel", "yield_mpa")
+# Reinforcement as it is sold: BS 4449 and DIN 488 B500, BS 6744 grade 500; ASTM A615 grade 60, ASTM
+# A955 grade 75. What glass fibre reaches its maker alone can say.
+_YIELDS: Final = {"plain": "500", "stainless": "500"}
+_AMERICAN_YIELDS: Final = {"plain": '"60 ksi"', "stainless": '"75 ksi"'}
+_AMOUNT: Final = re.compile(r"\d+(?:\.\d+)?")
+_ROUND_TO: Final = 5
+_LOOKED_AT: Final = ("colour", "cement", "pigment", "percent")  # what an instrument's reading is of
+
+
+def put_with_followers(
+    draft: ProfileDraft,
+    path: KeyPath,
+    toml: str,
+    place: RegionalSettings,
+    given: Collection[KeyPath] = (),
+) -> dict[KeyPath, str]:
+    """Write a value, and those that follow from it; return each of these as it is written.
+
+    Parameters
+    ----------
+    place
+        The units that the workshop works in.
+    given
+        What the maker gave before: none of it follows.
+    """
+    is_lead = path in (FIRST_LIFT, MATERIAL) or (path[0] == "palette" and path[-1] in _LOOKED_AT)
+    before = draft.written(path) if is_lead else ""
+    draft.put(path, toml)
+    following: dict[KeyPath, str] = {}
+    if path == FIRST_LIFT:
+        following = _lifts(draft, before, toml)
+    elif path == MATERIAL:
+        following = _yield(draft, before, place)
+    elif is_lead and toml != before:
+        following = _by_eye(draft, path)
+    following = {each: now for each, now in following.items() if each not in given}
+    for each, now in following.items():
+        draft.put(each, now)
+    return following
+
+
+def _lifts(draft: ProfileDraft, before: str, now: str) -> dict[KeyPath, str]:
+    """What other ways take that nobody gave, in proportion."""
+    draft.settle()
+    was, given = (canonical(_bare(each), LIFTS[0]) for each in (before, now))
+    try:
+        found = standings_alone(tables(draft.text), *starting_tables())
+    except ProfileError:
+        return {}
+    if not was or not given or given <= 0:
+        return {}
+    others = [path for path, word in found.items() if _is_lift(path) and word != "yours"]
+    return {path: _scaled(draft.written(path), given / was) for path in others}
+
+
+def _by_eye(draft: ProfileDraft, path: KeyPath) -> dict[KeyPath, str]:
+    """A shade that was read and is changed is one that is judged by eye, until it is read again."""
+    by_eye: KeyPath = (*path[:2], "by_eye")
+    return {by_eye: "true"} if draft.written(by_eye) == "false" else {}
+
+
+def _is_lift(path: KeyPath) -> bool:
+    return path[:2] == WAYS and path[-1] in LIFTS and path != FIRST_LIFT
+
+
+def _bare(toml: str) -> str | Decimal:
+    """A text or a number as it stands in TOML."""
+    return toml.strip('"') if '"' in toml else Decimal(toml or 0)
+
+
+def _scaled(toml: str, factor: Decimal) -> str:
+    amount = _AMOUNT.search(toml)
+    if amount is None:
+        return toml
+    more = round(Decimal(amount[0]) * factor / _ROUND_TO) * _ROUND_TO
+    return f"{toml[: amount.start()]}{more}{toml[amount.end() :]}"
+
+
+def _yield(draft: ProfileDraft, before: str, place: RegionalSettings) -> dict[KeyPath, str]:
+    """What the new material yields at, where the old one's usual yield stands."""
+    usual = _AMERICAN_YIELDS if place.strengths == "psi" else _YIELDS
+    old, new = before.strip('"'), draft.written(MATERIAL).strip('"')
+    now = draft.written(YIELD)
+    if old == new or (old in usual and _yields(now) != _yields(usual[old])):
+        return {}
+    return {YIELD: usual.get(new, '""')}
+
+
+def _yields(toml: str) -> Decimal | None:
+    return canonical(_bare(toml), str(YIELD[1]))
