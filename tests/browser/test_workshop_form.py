@@ -18,8 +18,7 @@ from support.page_texts import workshop_text
 from support.page_waits import PATIENCE_MS
 
 pytestmark = pytest.mark.browser
-PHONE = {"width": 390, "height": 844}
-WIDTHS = (390, 1440)
+PHONE, WIDTHS = {"width": 390, "height": 844}, (390, 1440)
 
 
 @pytest.fixture

@@ -70,10 +70,10 @@ def test_an_american_maker_answers_in_inches_and_psi(tmp_path: Path) -> None:
 def test_who_mixes_from_bags_answers_one_question(tmp_path: Path) -> None:
     """A bag's weight, water, yield and price in one line.
 
-    80 lb are 36.287 kg, 0.75 gal 2.839 l and 0.6 ft³ 16.990 l: NIST SP 811 appendix B.8.
+    80 lb are 36.287 kg, 0.7 gal 2.650 l and 0.6 ft³ 16.990 l: NIST SP 811 appendix B.8.
     """
     at = OREGON.index("5000") + 1
-    bag = "80 lb, 0.75 gal, 0.6 ft³, $14.75/bag"
+    bag = ", ".join(("80 lb", "0.7 gal", "0.6 ft³", "$14.75/bag"))
     answers = (*OREGON[:at], "80 lb, 14.75", bag, *OREGON[at + 1 :], *("y",) * 2)
     status, said = asked(tmp_path / "mine.toml", answers)
     assert status == 0
@@ -84,7 +84,7 @@ def test_who_mixes_from_bags_answers_one_question(tmp_path: Path) -> None:
     assert workshop.concrete.untested_percent == 70  # no strip of it was broken: judgement
     assert (recipe.constituents, recipe.face_coat) == ((), None)
     assert recipe.bag.bag_kg == pytest.approx(36.287, abs=0.001)
-    assert recipe.bag.water_l_per_bag == pytest.approx(2.839, abs=0.001)
+    assert recipe.bag.water_l_per_bag == pytest.approx(2.650, abs=0.001)
     assert recipe.bag.yield_l == pytest.approx(16.990, abs=0.005)  # a file has four digits
     assert (recipe.bag.cement_percent, recipe.bag.price_per_bag) == (None, Decimal("14.75"))
 

@@ -37,11 +37,13 @@ def test_a_file_as_it_starts_makes_every_typical_job(country: str) -> None:
 
 
 @pytest.mark.parametrize(
-    ("path", "toml"), [(PITCH, "6"), (GRAIN, "20"), (FIRST_LIFT, "40"), (LENGTH, "1250")]
+    ("path", "toml"), [(PITCH, "6"), (GRAIN, "20"), (FIRST_LIFT, "20"), (LENGTH, "1000")]
 )
 def test_the_value_without_which_it_is_made_is_named(path: KeyPath, toml: str) -> None:
     """A mesh that no grain passes, a grain too large, too few hands, a table too short."""
     draft = ProfileDraft(begun("GB"))
+    if path == LENGTH:
+        draft.put(("table", "width_mm"), "900")
     put_with_followers(draft, path, toml, usual_in("GB"))
     draft.settle()
     assert path in blamed(draft.text)

@@ -70,48 +70,85 @@ def changed(
     NotUnderstood
         A change cannot be applied.
     """
-    draft, place, currency = ProfileDraft(text), *_place(text)
-    faults: list[Fault] = []
-    fitted, money = FittedHours(), FittedMoney()
-    removed: list[Message] = []
-    typed: set[KeyPath] = set()
-    entered: set[KeyPath] = set()  # of every value that was typed, whatever came after it
-    taken: dict[KeyPath, _Taken] = {}
+    making = _Making(ProfileDraft(text), mark, *_place(text), context)
+    faults = []
     for i, change in enumerate(changes):
-        path = path_of(change["pointer"])
-        followed: dict[KeyPath, str] = {}
-        if change["op"] != "set":  # what it confirms or moves is of the text as it is by then
-            _confirm_typed(draft, typed)
         try:
-            if change["op"] == "fit-hours":
-                fitted = fit_hours(draft, change.get("values", []), mark, context)
-            elif change["op"] == "fit-money":
-                money = fit_money(draft, change.get("values", []), mark, context, entered)
-            elif change["op"] == "mix-from-bags":
-                removed += mix_from_bags(draft)
-                taken.clear()  # it takes out parts and shades
-                entered.clear()
-            elif change["op"] == "confirm":
-                confirm_all(draft, [path_of(value) for value in change.get("values", ())] or [path])
-            else:
-                out, followed = _change(draft, path, change, (mark, place), entered)
-                removed += out.also
-                taken = _after(taken, out.places)
-                entered = {at for each in entered if (at := place_after(each, out.places))}
+            making.make(change, path_of(change["pointer"]))
         except NoSuchPlace:
             message = Message("profile-no-such-place", pointer=change["pointer"])
             faults.append(Fault(f"/changes/{i}/pointer", message))
-        else:
-            is_set = change["op"] == "set"
-            typed |= {path} if is_set else set()
-            entered |= {path} if is_set else set()
-            taken |= _taken(draft, path, change, (mark, place, currency))
-            taken |= _followed(draft, path, followed, place)
     if faults:
         raise NotUnderstood.of(faults)
-    _confirm_typed(draft, typed)
-    also = tuple(dict.fromkeys(removed))
-    return ChangedProfile(draft.text, fitted, also, _still_there(taken, draft), money)
+    return making.made()
+
+
+@dataclass(slots=True)
+class _Making:
+    """A profile's draft while changes are made in it, one after the other.
+
+    Attributes
+    ----------
+    typed
+        The values that were typed since it was last written whose they are.
+    entered
+        Every value that was typed.
+    """
+
+    draft: ProfileDraft
+    mark: str
+    place: RegionalSettings
+    currency: str
+    context: QuoteContext
+    fitted: FittedHours = field(default_factory=FittedHours)
+    money: FittedMoney = field(default_factory=FittedMoney)
+    removed: list[Message] = field(default_factory=list)
+    typed: set[KeyPath] = field(default_factory=set)
+    entered: set[KeyPath] = field(default_factory=set)
+    taken: dict[KeyPath, _Taken] = field(default_factory=dict)
+
+    def make(self, change: Mapping[str, Any], path: KeyPath) -> None:
+        """Make one change.
+
+        Raises
+        ------
+        NoSuchPlace
+        """
+        operation, values = change["op"], change.get("values", [])
+        if operation != "set":  # what it confirms or moves is of the text as it is by then
+            _confirm_typed(self.draft, self.typed)
+        if operation == "fit-hours":
+            self.fitted = fit_hours(self.draft, values, self.mark, self.context)
+        elif operation == "fit-money":
+            self.money = fit_money(self.draft, values, self.mark, self.context, self.entered)
+        elif operation == "mix-from-bags":
+            self.removed += mix_from_bags(self.draft)
+            self.taken.clear()  # it takes out parts and shades
+            self.entered.clear()
+        elif operation == "confirm":
+            confirm_all(self.draft, [path_of(value) for value in values] or [path])
+        else:
+            self._edit(change, path)
+
+    def _edit(self, change: Mapping[str, Any], path: KeyPath) -> None:
+        """Set a value, take something out or add it."""
+        written_as = (self.mark, self.place)
+        out, followed = _change(self.draft, path, change, written_as, self.entered)
+        self.removed += out.also
+        self.taken = _after(self.taken, out.places)
+        self.entered = {at for each in self.entered if (at := place_after(each, out.places))}
+        if change["op"] == "set":
+            self.typed.add(path)
+            self.entered.add(path)
+            self.taken |= _taken(self.draft, path, change, (*written_as, self.currency))
+            self.taken |= _followed(self.draft, path, followed, self.place)
+
+    def made(self) -> ChangedProfile:
+        """Return the profile as it is by then."""
+        _confirm_typed(self.draft, self.typed)
+        also = tuple(dict.fromkeys(self.removed))
+        taken = _still_there(self.taken, self.draft)
+        return ChangedProfile(self.draft.text, self.fitted, also, taken, self.money)
 
 
 def _still_there(
@@ -132,7 +169,7 @@ def _taken(
 ) -> dict[KeyPath, _Taken]:
     """What is taken of what was typed at a place, and how it is written in the file."""
     member = member_at(path)
-    if change["op"] != "set" or member is None:
+    if member is None:
         return {}
     words = taken_of(member, change.get("values") or [change.get("value") or ""], *written_as)
     if not words:
