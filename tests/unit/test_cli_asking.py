@@ -73,8 +73,8 @@ def test_who_mixes_from_bags_answers_one_question(tmp_path: Path) -> None:
     80 lb are 36.287 kg, 0.7 gal 2.650 l and 0.6 ft³ 16.990 l: NIST SP 811 appendix B.8.
     """
     at = OREGON.index("5000") + 1
-    bag = ", ".join(("80 lb", "0.7 gal", "0.6 ft³", "$14.75/bag"))
-    answers = (*OREGON[:at], "80 lb, 14.75", bag, *OREGON[at + 1 :], *("y",) * 2)
+    told = ["80 lb", "0.7 gal", "0.6 ft³", "$14.75/bag"]
+    answers = (*OREGON[:at], "80 lb, 14.75", ", ".join(told), *OREGON[at + 1 :], *("y",) * 2)
     status, said = asked(tmp_path / "mine.toml", answers)
     assert status == 0
     assert said.count(f"14/{QUESTIONS} ") == 2

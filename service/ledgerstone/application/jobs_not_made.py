@@ -5,22 +5,25 @@ from __future__ import annotations
 import dataclasses
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from decimal import Decimal
 from typing import Any, Final
 
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.typical_jobs import TypicalJob, typical_job
 from ledgerstone.json_types import KeyPath
-from ledgerstone.message import Message
+from ledgerstone.message import Message, Percent
 from ledgerstone.workshop.beginning import as_started
 from ledgerstone.workshop.loader import example_for, load_profile
 from ledgerstone.workshop.records import Workshop
 
+_UNTESTED: Final[KeyPath] = ("concrete", "untested_percent")
 # Single values first, then all of a table: what is typed of it together.
 _SUSPECTS: Final[tuple[KeyPath, ...]] = (
+    _UNTESTED,
     *(("steel", key) for key in ("mesh_pitch_mm", "mesh_wire_mm", "bar_mm", "yield_mpa")),
     *(("steel", key) for key in ("material", "cover_mm")),
     *(("recipe", key) for key in ("largest_aggregate_mm", "fck_mpa", "face_coat")),
-    *(("concrete", key) for key in ("untested_percent", "tested")),
+    ("concrete", "tested"),
     *(("lifting", key) for key in ("most_people", "pallets", "van")),
     *(("table", key) for key in ("length_mm", "width_mm")),
     *(("shaping", key) for key in ("thicknesses_mm", "strips")),
@@ -35,7 +38,8 @@ _ASKED_AT: Final[dict[KeyPath, KeyPath]] = {
     ("steel",): ("steel", "material"),
     ("table",): ("table", "length_mm"),
     ("lifting",): ("lifting", "most_people"),
-    ("concrete",): ("concrete", "untested_percent"),
+    _UNTESTED: ("recipe", "fck_mpa"),
+    ("concrete",): ("recipe", "fck_mpa"),
     ("shaping",): ("shaping", "thicknesses_mm"),
 }
 
@@ -56,14 +60,25 @@ def jobs_not_made(
     for job in stopped:
         path = next((p for p in _SUSPECTS if _goes_without(job, p, context, usual)), None)
         if path is not None:
-            yield _ASKED_AT.get(path, path), not_made(job)
+            untested = workshop.concrete.untested_percent if path == _UNTESTED else None
+            yield _ASKED_AT.get(path, path), not_made(job, untested)
 
 
-def not_made(job: TypicalJob) -> Message:
-    """Say that a job is sent back, and why."""
+def not_made(job: TypicalJob, untested: float | None = None) -> Message:
+    """Say that a job is sent back, and why.
+
+    Parameters
+    ----------
+    untested
+        The share of its strength that an untested mix is trusted with, where that decides.
+    """
     length, width = job.size
     named = Message("typical-job", job=job.name, surface=job.surface, length=length, width=width)
-    return Message("profile-not-made", job=named, why=job.stops or "")
+    why = job.stops or ""
+    if untested is None:
+        return Message("profile-not-made", job=named, why=why)
+    percent = Percent(Decimal(f"{untested:g}"))
+    return Message("profile-not-made-untested", job=named, why=why, percent=percent)
 
 
 def _goes_without(job: TypicalJob, path: KeyPath, context: QuoteContext, usual: Workshop) -> bool:

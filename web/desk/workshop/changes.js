@@ -1,5 +1,5 @@
 const NAME = "ledgerstone.workshop.1";
-/** @typedef {{values: string[], hours: number[], money?: string[]}} Told what was told of typical jobs, and the hours that each took then */
+/** @typedef {{values: string[], hours: number[], money?: string[]}} Told */
 
 /** @type {Told} */
 const NONE = { values: [], hours: [] };
@@ -40,12 +40,12 @@ export class Changes {
     this.keep();
   }
 
-  /** Whether pointers mean others after it. @param {Change} change */
+  /** @param {Change} change */
   moves({ op, pointer }) {
     return op === "add" || op === "mix-from-bags" || (op === "leave-out" && (this.tables.has(pointer) || /\/\d+$/.test(pointer)));
   }
 
-  /** Whether others may go with it. @param {Change} change */
+  /** @param {Change} change */
   reaches({ op, pointer }) {
     return op === "mix-from-bags" || (op === "leave-out" && /^\/(pigments|shade\/bases)\/\d+$/.test(pointer));
   }
@@ -55,7 +55,7 @@ export class Changes {
     return this.list.some(({ op, pointer }) => pointer === at && !op.endsWith("confirm"));
   }
 
-  /** A tick that is taken off again is no change. @param {Change} change */
+  /** @param {Change} change */
   push(change) {
     const other = { confirm: "unconfirm", unconfirm: "confirm" }[change.op];
     const at = this.list.map(({ op, pointer }) => op === other && pointer === change.pointer).lastIndexOf(true);
@@ -64,20 +64,20 @@ export class Changes {
     this.keep();
   }
 
-  /** The last change, in the place of those of its kind. @param {Change} change */
+  /** @param {Change} change */
   put(change) {
     this.list = [...this.list.filter(({ op }) => op !== change.op), change];
     this.keep();
   }
 
-  /** What was told of typical jobs, and once it is saved what each took then. @returns {Told} */
+  /** @returns {Told} */
   get told() {
     const [fit, paid] = ["fit-hours", "fit-money"].map((name) => this.list.find(({ op }) => op === name));
     const hours = fit ? { values: fit.values ?? [], hours: [] } : this.fitted;
     return { ...hours, money: paid?.values ?? this.fitted.money };
   }
 
-  /** Without a change of a kind, and without those that only follow from it. @param {Change["op"]} op @param {string} within */
+  /** @param {Change["op"]} op @param {string} within */
   without(op, within) {
     this.list = this.list.filter((one) => one.op !== op && !one.pointer.startsWith(within));
     this.keep();
@@ -96,7 +96,7 @@ export class Changes {
     this.keep();
   }
 
-  /** Whether no change came or went since. @param {Change[]} since */
+  /** @param {Change[]} since */
   are(since) {
     return this.list.length === since.length && this.list.every((one, i) => one === since[i]);
   }
@@ -110,7 +110,6 @@ export class Changes {
     return count - this.list.length;
   }
 
-  /** All of it is in the file that is downloaded now. */
   take() {
     this.taken = JSON.stringify(this.list);
     this.keep();

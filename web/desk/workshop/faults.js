@@ -24,7 +24,7 @@ export class Faults {
     if (this.form.profile.faults.some((fault) => fault.pointer === pointer)) this.form.mark();
   }
 
-  /** Whether nothing was entered at a place yet, nor was it left. @param {string} pointer */
+  /** @param {string} pointer */
   isOpen(pointer) {
     const value = this.form.values("").find((one) => one.pointer === pointer);
     return value !== undefined && !value.value && !value.values?.length && !this.left.has(pointer);
@@ -86,7 +86,7 @@ function isInvented(form, pointer) {
   return form.values(pointer).some(({ standing }) => standing === "invented");
 }
 
-/** The entries within a table that hold invented values and are not open. @param {Form} form @param {string} pointer */
+/** @param {Form} form @param {string} pointer */
 function foldedIn(form, pointer) {
   const entries = elements(form.place, "details.entry:not([open])");
   return entries.filter(({ dataset: { pointer: own = "" } }) => own.startsWith(`${pointer}/`) && isInvented(form, own));

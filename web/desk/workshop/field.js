@@ -36,7 +36,7 @@ export function capital(text) {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-/** Whether a help says what the label says already. @param {string} help @param {string} label */
+/** @param {string} help @param {string} label */
 export function same(help, label) {
   const plain = (/** @type {string} */ text) => text.replace(/\(.*\)|[.\s]/g, "").toLowerCase();
   return plain(help) === plain(label);
@@ -80,7 +80,7 @@ function plainControl(value, id) {
   return input;
 }
 
-/** What stands in the control. @param {ProfileValue} value */
+/** @param {ProfileValue} value */
 function shown(value) {
   const now = written(value);
   const marked = "isTyped" in value ? (/** @type {string} */ _, /** @type {string} */ text) => text : withMarks;
@@ -135,7 +135,7 @@ export function named(value) {
   return value.kind === "choice" ? chosen(value, value.value ?? "") : shown(value);
 }
 
-/** What a word is called that is chosen. @param {ProfileValue} value @param {string} word */
+/** @param {ProfileValue} value @param {string} word */
 function chosen({ choices, choices_say: says }, word) {
   return says?.[choices?.indexOf(word) ?? -1] ?? word;
 }

@@ -7,7 +7,7 @@ import { depth, parent } from "./local.js";
 
 export const FIRST = "first";
 const JOB = "job";
-const KNOWN = 1; // which of the typical jobs is asked about most
+const KNOWN = 1;
 const BAG = "/recipe/bag";
 const NEAR = 0.01;
 const HOURS = ["job-0", "job-1", "job-2"];
@@ -38,7 +38,7 @@ export function said(form, { pointer, label }) {
   return title ? `${title}: ${label}` : label;
 }
 
-/** The innermost table or item that a value is in. @param {Form} form @param {string} pointer */
+/** @param {Form} form @param {string} pointer */
 function around(form, pointer) {
   return form.tables().filter((table) => pointer.startsWith(`${table.pointer}/`)).pop();
 }
@@ -50,7 +50,7 @@ function titled(form, table) {
   return table.kind === "item" ? (first ? named(first) : "") : table.label;
 }
 
-/** What else is offered, or prices rest on, by table. @param {Form} form @param {Step} step */
+/** @param {Form} form @param {Step} step */
 function others(form, { shown, open }) {
   const groups = new Map();
   for (const pointer of shown) {
@@ -76,7 +76,7 @@ function shown(value) {
   return mark;
 }
 
-/** Whether a file needs it: a table, or the last item of a list. @param {Form} form @param {ProfileTable} table */
+/** @param {Form} form @param {ProfileTable} table */
 export function isLast(form, { pointer, kind, needed }) {
   const items = form.tables().filter((one) => one.kind === "item" && parent(one.pointer) === parent(pointer));
   return kind === "item" ? items.length < 2 && form.tables().some((one) => one.pointer === parent(pointer) && one.needed) : needed;
@@ -94,7 +94,7 @@ function fromBags(form) {
   return [make("p", { class: "ticks" }, make("label", { class: "tick" }, box, make("span", {}, say("first.bags")))), ...trust];
 }
 
-/** What an untested mix is trusted with, where no strip was broken yet. @param {Form} form */
+/** @param {Form} form */
 function untested(form) {
   const values = form.values("/concrete");
   const percent = values.find(({ pointer }) => pointer === "/concrete/untested_percent");
@@ -121,7 +121,7 @@ function job(form) {
   return [make("p", { class: "known" }, known.name), make("div", { class: "row jobs" }, ...asked), make("details", { class: "others", "data-pointer": "jobs" }, make("summary", {}, say("first.more")), make("div", { class: "row jobs" }, ...more)), again];
 }
 
-/** Fit hours, then prices, to what was said of the jobs, after all that was changed before. @param {Form} form */
+/** @param {Form} form */
 function fit(form) {
   const typed = (/** @type {string[]} */ ids) => ids.map((id) => /** @type {HTMLInputElement | null} */ (form.place.querySelector(`#${id}`))?.value.trim() ?? "");
   form.workshop.changes.put({ op: "fit-hours", pointer: "/hours", values: typed(HOURS) });
@@ -129,7 +129,7 @@ function fit(form) {
   form.workshop.trying.later(true);
 }
 
-/** What was told of each job, beside what it takes by now. @param {Form} form */
+/** @param {Form} form */
 function markJobs(form) {
   const { values, hours: took, money: paid = [] } = form.workshop.changes.told;
   const { jobs } = form.workshop;
@@ -148,7 +148,7 @@ function markJobs(form) {
 }
 
 /**
- * Say beside an entry what it is by now; whether that is another than was told.
+ * Whether it is by now another than was told.
  * @param {Form} form @param {string} id @param {string | undefined} told @param {number} now @param {number | "" | undefined} then
  * @param {(now: number) => string} shows @param {boolean} unread @param {string} [amiss]
  */
@@ -169,7 +169,7 @@ export function markSteps(form) {
   const values = new Map(form.values("").map((value) => [value.pointer, value]));
   for (const place of elements(form.place, "[data-shows]")) {
     const value = values.get(place.dataset.shows ?? "");
-    if (value && value.kind !== "colour") write(place, inUnit(value, form.profile.currency ?? ""));
+    if (value && value.kind !== "colour") write(place, told(value, form.profile.currency ?? ""));
   }
   for (const step of form.profile.steps) {
     const place = form.place.querySelector(`#step-${step.name}`);
@@ -182,10 +182,11 @@ export function markSteps(form) {
   markJobs(form);
 }
 
-/** A value with its unit, unless it stands with another one. @param {ProfileValue} value @param {string} currency */
-function inUnit(value, currency) {
+/** @param {ProfileValue} value @param {string} currency */
+function told(value, currency) {
   const text = named(value);
-  return /\d$/.test(text) ? `${text} ${unitOf(value, currency)}`.trimEnd() : text;
+  const now = /\d$/.test(text) ? `${text} ${unitOf(value, currency)}` : text;
+  return value.kind === "number" ? say("first.heat", { now }) : now;
 }
 
 /** @param {Form} form @param {Step} step */

@@ -1,4 +1,4 @@
-/** A value as it was typed. @param {Profile} profile @param {string} pointer @param {string | string[] | null} now @param {boolean} isChange @returns {Profile} */
+/** @param {Profile} profile @param {string} pointer @param {string | string[] | null} now @param {boolean} isChange @returns {Profile} */
 export function entered(profile, pointer, now, isChange) {
   const typed = Array.isArray(now) ? { value: undefined, values: now } : { value: now ?? undefined, values: undefined };
   const taken = (/** @type {any} */ one) => ({ ...one, ...typed, isTyped: true, before: one.before ?? one.standing, standing: isChange ? "yours" : (one.before ?? one.standing) });
@@ -45,7 +45,7 @@ export function depth(pointer) {
   return pointer.split("/").length - 1;
 }
 
-/** The place around another one. @param {string} pointer */
+/** @param {string} pointer */
 export function parent(pointer) {
   return pointer.slice(0, pointer.lastIndexOf("/"));
 }

@@ -45,7 +45,7 @@ export class Outcome {
     return make("ul", {}, ...faults.map((fault) => this.fault(fault)));
   }
 
-  /** What is missing or wrong, with a link to its place. @param {Profile["faults"][number]} fault */
+  /** @param {Profile["faults"][number]} fault */
   fault({ pointer, says }) {
     const { form } = this.workshop;
     const value = form.values("").find((one) => one.pointer === pointer);
@@ -69,9 +69,9 @@ export class Outcome {
   share(profile) {
     const { share, invented } = profile;
     const every = share.yours + share.usual + share.invented;
-    const trial = make("p", { class: "hint" }, say(share.trial ? "outcome.trial" : "outcome.honest"));
+    const trial = make("p", {}, say(share.trial ? "outcome.trial" : "outcome.honest"));
     const open = profile.steps.filter((step) => !step.done).map(({ name, title }) => make("li", {}, make("a", { href: `#first-${name}` }, title)));
-    const left = share.trial && open.length ? [make("p", {}, say("outcome.holding")), make("ul", {}, ...open)] : [];
+    const left = share.trial && open.length ? [make("ul", {}, ...open)] : [];
     const rows = invented.filter(({ holds }) => !holds).map((table) => this.invented(table));
     const others = rows.length ? [make("p", {}, say("outcome.others")), make("ul", {}, ...rows)] : [];
     if (!rows.length) return make("div", {}, trial, ...left);
@@ -112,7 +112,7 @@ export class Outcome {
     void this.workshop.again();
   }
 
-  /** What each rate of hours comes to in a job, beside it. @param {TypicalJob[]} jobs @param {string} currency */
+  /** @param {TypicalJob[]} jobs @param {string} currency */
   parts(jobs, currency) {
     const job = jobs.find(({ parts }) => parts);
     for (const { pointer, hands_hours: hours, amount } of job?.parts ?? []) {

@@ -74,8 +74,8 @@ check-strips-tested = { $count ->
    *[other] { $count } Streifen geprüft
 }
 check-untested = { $country ->
-    [US] { $percent } der Festigkeitsklasse
-   *[other] { $percent } von EN 1992
+    [US] ungeprüft: { $percent } der Festigkeit
+   *[other] ungeprüft: { $percent } dessen, was EN 1992 der Festigkeitsklasse gibt
 }
 check-area = { $name } ({ $count ->
     [one] { $count } Anfang von Postleitzahlen

@@ -78,6 +78,7 @@ profile-follows = { $what ->
 }
 profile-below-cost = Nach Ihren Stunden und Preisen kostet es Sie { $cost }. Verlangen Sie mehr, oder sehen Sie beides an.
 profile-not-made = Damit geht das nicht: { $job }. { $why }
+profile-not-made-untested = Ungeprüft gelten { $percent } seiner Festigkeit. Damit geht das nicht: { $job }. { $why }
 # Ein Schlüssel der Datei, in einem Satz auf dem Formular.
 form-key = „{ $label }“{ $word ->
     [true] : ja

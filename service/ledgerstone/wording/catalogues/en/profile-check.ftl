@@ -74,8 +74,8 @@ check-strips-tested = { $count ->
    *[other] { $count } strips tested
 }
 check-untested = { $country ->
-    [US] { $percent } of its strength class
-   *[other] { $percent } of EN 1992
+    [US] untested: { $percent } of its strength
+   *[other] untested: { $percent } of what EN 1992 gives its strength class
 }
 check-area = { $name } ({ $count ->
     [one] { $count } beginning of postcodes

@@ -81,6 +81,7 @@ profile-follows = { $what ->
 }
 profile-below-cost = By your hours and prices it costs you { $cost } to make. Ask more, or look at both.
 profile-not-made = With this you can’t make: { $job }. { $why }
+profile-not-made-untested = Untested, { $percent } of its strength is trusted. With that you can’t make: { $job }. { $why }
 # A key of the file, in a sentence on the form.
 form-key = “{ $label }”{ $word ->
     [true] : yes

@@ -6,8 +6,8 @@ workshop =
     .skip = Zum Formular springen
     .back = Zurück zum Schreibtisch
     .subjects = Themen
-    .intro = Gehen Sie die Themen der Reihe nach durch. Was Sie ändern, bleibt auf diesem Gerät, bis Sie es speichern.
-    .demonstration = Das ist die Datei der erfundenen Werkstatt. Beginnen Sie mit „init“ eine eigene (siehe README) und öffnen Sie den Dienst damit; was Sie hier probieren, zeigt, was es bewirken würde.
+    .intro = Was Sie ändern, bleibt auf diesem Gerät, bis Sie es speichern.
+    .demonstration = Das ist die Datei der erfundenen Werkstatt. Beginnen Sie mit „init“ eine eigene (siehe README); was Sie hier probieren, zeigt, was es bewirken würde.
 
 subject =
     .first = Erstes Angebot
@@ -37,6 +37,7 @@ first =
     .asks = Was Sie dafür verlangen, vor Steuer und Lieferung
     .follows = Was daraus folgt: Aufschlag und Einkaufspreise
     .more = Stunden von zwei weiteren, um näher zu liegen
+    .heat = heiß bis { $now }
     .job = { $job }, in Stunden
     .no-hours = Das ist keine Zahl, etwa { $like }.
     .now = Nach der Datei jetzt: { $now }
@@ -54,8 +55,8 @@ whose =
     .right = Stimmt
     .table = All das stimmt für mich
     .opened = { $n ->
-        [one] Ein Eintrag war zugeklappt. Jetzt ist er offen: sehen Sie ihn an, dann haken Sie ab.
-       *[other] { $n } Einträge waren zugeklappt. Jetzt sind sie offen: sehen Sie sie an, dann haken Sie ab.
+        [one] Ein Eintrag war zugeklappt. Sehen Sie ihn an, dann haken Sie ab.
+       *[other] { $n } Einträge waren zugeklappt. Sehen Sie sie an, dann haken Sie ab.
     }
 
 yesno =
@@ -85,10 +86,9 @@ outcome =
     .share = { $invented } von { $every } Werten sind noch erfunden; Antworten verwenden sie, wie sie dastehen
     .may-stay = { $invented } von { $every } Werten sind noch unsere und dürfen es vorerst bleiben
     .table = ({ $n }): { $says }.
-    .trial = Solange Preise, Stunden, Tage, Liefergebiete, Farbtöne oder Hebezeug erfunden sind, sagt jede Antwort, dass sie ein Probelauf ist.
-    .holding = Was noch einen Probelauf daraus macht:
+    .trial = Bis diese Schritte erledigt sind, sagt jede Antwort, dass sie ein Probelauf ist:
     .others = Deshalb ist keine Antwort ein Probelauf. Davon hängt ab:
-    .honest = Keine Antwort ist ein Probelauf: Preise, Stunden, Tage, Liefergebiete, Farbtöne und Hebezeug sind die Ihren, oder Sie sagten, dass sie stimmen, oder es sind kleine Werte, die bleiben dürfen.
+    .honest = Keine Antwort ist ein Probelauf: Worauf sie beruht, ist das Ihre, oder Sie sagten, dass es stimmt, oder es ist üblich und klein.
     .earlier = Etwas ist zu berichtigen: Diese Zahlen gelten für den letzten Stand ohne Fehler.
     .changes = { $n ->
         [one] Eine Änderung ist noch nicht gespeichert.
@@ -100,14 +100,14 @@ outcome =
            *[other] { $n } Änderungen sind in der Datei, die Sie geladen haben.
         }
     .unchanged = Es ist nichts geändert.
-    .take-up = Legen Sie die heruntergeladene Datei an die Stelle Ihrer bisherigen; der Dienst übernimmt sie von selbst.
+    .take-up = Legen Sie die heruntergeladene Datei an die Stelle der Ihren; der Dienst übernimmt sie.
     .save = Speichern
     .saved = Gespeichert. Der Dienst übernimmt es in wenigen Sekunden.
     .download = { $file } herunterladen
     .undo = Letzte Änderung zurücknehmen
     .again = Noch einmal versuchen
     .dropped = { $n ->
-        [one] Eine Änderung ging an der Datei, wie sie jetzt ist, nicht und ist nicht übernommen. Sehen Sie im Formular nach und machen Sie sie noch einmal.
-       *[other] { $n } Änderungen gingen an der Datei, wie sie jetzt ist, nicht und sind nicht übernommen. Sehen Sie im Formular nach und machen Sie sie noch einmal.
+        [one] Eine Änderung passt nicht mehr zur Datei und ist weg. Machen Sie sie noch einmal.
+       *[other] { $n } Änderungen passen nicht mehr zur Datei und sind weg. Machen Sie sie noch einmal.
     }
     .reload = Neu laden

@@ -6,8 +6,8 @@ workshop =
     .skip = Skip to the form
     .back = Back to the desk
     .subjects = Subjects
-    .intro = Go through the subjects in their order. What you change is kept on this device until you save it.
-    .demonstration = This is the invented workshop’s own file. Start one of yours with “init” (see the README), and open the service with it; what you try here shows what it would do.
+    .intro = What you change is kept on this device until you save it.
+    .demonstration = This is the invented workshop’s own file. Start one of yours with “init” (see the README); what you try here shows what it would do.
 
 subject =
     .first = First quote
@@ -37,6 +37,7 @@ first =
     .asks = What you ask for it, before tax and delivery
     .follows = What follows: markup and buying prices
     .more = Hours of two more, to be closer
+    .heat = heat to { $now }
     .job = { $job }, in hours
     .no-hours = This is no number, like { $like }.
     .now = By the file now: { $now }
@@ -54,8 +55,8 @@ whose =
     .right = Right
     .table = All of this is right for me
     .opened = { $n ->
-        [one] One entry was folded. It is open now: look at it, then tick.
-       *[other] { $n } entries were folded. They are open now: look at them, then tick.
+        [one] One entry was folded. Look at it, then tick.
+       *[other] { $n } entries were folded. Look at them, then tick.
     }
 
 yesno =
@@ -85,10 +86,9 @@ outcome =
     .share = { $invented } of { $every } values are still invented; answers use them as they stand
     .may-stay = { $invented } of { $every } values are still ours, and may stay so for now
     .table = ({ $n }): { $says }.
-    .trial = While prices, hours, days, areas, shades or lifts are invented, every answer says that it is a trial.
-    .holding = What still keeps it a trial:
+    .trial = Until these steps are done every answer says that it is a trial:
     .others = No answer is a trial because of these. They affect:
-    .honest = No answer is a trial: prices, hours, days, areas, shades and lifts are yours, or you said that they are right, or they are small ones that may stay.
+    .honest = No answer is a trial: what it rests on is yours, or you said that it is right, or it is usual and small.
     .earlier = There is a fault: these figures are of the last state without one.
     .changes = { $n ->
         [one] One change is not saved yet.
@@ -100,14 +100,14 @@ outcome =
            *[other] { $n } changes are in the file you downloaded.
         }
     .unchanged = Nothing has been changed.
-    .take-up = Put the downloaded file in the place of yours; the service takes it up by itself.
+    .take-up = Put the downloaded file in the place of yours; the service takes it up.
     .save = Save
     .saved = Saved. The service takes it up within seconds.
     .download = Download { $file }
     .undo = Take back the last change
     .again = Try again
     .dropped = { $n ->
-        [one] One change could not be made in the file as it is now, and is not kept. Look at the form and make it again.
-       *[other] { $n } changes could not be made in the file as it is now, and are not kept. Look at the form and make them again.
+        [one] One change no longer fits the file and is gone. Make it again.
+       *[other] { $n } changes no longer fit the file and are gone. Make them again.
     }
     .reload = Load it again
