@@ -8,6 +8,7 @@ import pytest
 from playwright.sync_api import Browser, Route, expect
 
 from browser.conftest import Look, Served, at_form
+from browser.first_quote_minutes import counted, minutes
 from browser.states import SMALL_TARGETS, TOO_WIDE
 from ledgerstone.workshop import load_profile
 from support.page_texts import workshop_text
@@ -44,6 +45,7 @@ ANSWERS = {
 }
 JOB = {"job-1": "13", "job-materials": "$190", "job-asked": "1,600"}
 OREGON: dict[str, Any] = {"locale": "en-US", "viewport": {"width": 390, "height": 844}}
+MOST_MINUTES = 25  # of half an hour, five are left to stop and wonder
 MOST_ANSWERS = 33  # deposit, tax and hours of a day stand as they are
 
 
@@ -68,6 +70,9 @@ def test_thirty_answers_end_the_trial(
     left = page.locator("#outcome li a[href^='#first-']")
     expect(left).to_have_count(11)
     no_violations(page, "the first quote")
+    found = counted(page)
+    print(f"{found}: {minutes(found):.1f} minutes")
+    assert minutes(found) <= MOST_MINUTES
     assert page.evaluate(TOO_WIDE) == 0
     assert page.evaluate(SMALL_TARGETS) == []
 
