@@ -12,13 +12,9 @@ from __future__ import annotations
 
 import re
 import shutil
-import sys
 import tempfile
 from pathlib import Path
 from typing import Any, Final
-
-TESTS = Path(__file__).resolve().parents[1]
-sys.path[:0] = [str(TESTS), str(TESTS.parent / "service")]
 
 from playwright.sync_api import Browser, Page, sync_playwright
 
@@ -27,6 +23,7 @@ from conftest import BROWSERS
 from support.ports import free_port
 from support.profile_form import begun
 
+README: Final = Path(__file__).resolve().parents[2] / "README.md"
 COUNTRIES: Final = {"GB": "en-GB", "DE": "de-DE", "US": "en-US"}
 # What no maker has in their head: from a bag, a data sheet, a calendar or a pile of receipts.
 LOOKED_UP: Final = re.compile(
@@ -54,7 +51,7 @@ SHOWN: Final = """() => [...document.querySelectorAll("#subject .group [data-sho
 
 def readme_words() -> int:
     """The words of the README's section on the form, without its commands."""
-    text = (TESTS.parent / "README.md").read_text(encoding="utf-8")
+    text = README.read_text(encoding="utf-8")
     section = text.split("### The same file as a form\n")[1].split("\n### ")[0]
     return len(re.sub(r"```.*?```", "", section, flags=re.DOTALL).split())
 
