@@ -135,8 +135,9 @@ class _Making:
         written_as = (self.mark, self.place)
         out, followed = _change(self.draft, path, change, written_as, self.entered)
         self.removed += out.also
-        self.taken = _after(self.taken, out.places)
-        self.entered = {at for each in self.entered if (at := place_after(each, out.places))}
+        if out.places:
+            self.taken = _after(self.taken, out.places)
+            self.entered = {at for each in self.entered if (at := place_after(each, out.places))}
         if change["op"] == "set":
             self.typed.add(path)
             self.entered.add(path)
@@ -198,8 +199,6 @@ def _follows(path: KeyPath, value: str) -> Message:
 
 def _after(taken: Mapping[KeyPath, _Taken], gone: Sequence[KeyPath]) -> dict[KeyPath, _Taken]:
     """What is taken at each place once others were taken out."""
-    if not gone:
-        return dict(taken)
     moved = ((place_after(path, gone), told) for path, told in taken.items())
     return {path: told for path, told in moved if path is not None}
 
