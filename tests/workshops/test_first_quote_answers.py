@@ -112,6 +112,13 @@ def test_who_charges_no_tax_is_asked_no_rate(new_form: NewForm) -> None:
         ("US", "/rates/margin_percent", "35 %", "35"),
         ("US", "/rates/margin_percent", "1.35 %", "1.35"),
         ("US", "/lifting/van/most_kg", "about 1,200 pounds", "1200 pounds"),
+        ("US", "/hours/per_piece/cover", "1/2", "0.5"),
+        ("US", "/hours/per_piece/cover", "1 1/2 h", "1 1/2 h"),
+        ("DE", "/hours/per_piece/cover", "1/2 Stunde", "1/2 Stunde"),
+        ("US", "/steel/bar_mm", "#4", "12.7 mm"),
+        ("US", "/steel/mesh_wire_mm", "10 gauge", "3.43 mm"),
+        ("US", "/steel/mesh_pitch_mm", "6 x 6 in", "6"),
+        ("DE", "/steel/bar_mm", "Ø 8", "8"),
         ("DE", "/rates/hour", "40 bis 45 €", "42,5"),
         ("DE", "/calendar/orders_ahead_days", "etwa zwei Wochen", "10"),
         ("DE", "/calendar/hands", "zu zweit", None),
@@ -133,6 +140,25 @@ def test_an_entry_is_read_as_its_maker_types_it(
     assert faults == []
     plain = tried(client, setting(pointer, stands), described=True)
     assert described(told)[pointer]["value"] == described(plain)[pointer]["value"]
+
+
+@pytest.mark.parametrize(("country", "typed"), [("US", "none"), ("GB", "-"), ("DE", "keine")])
+def test_that_there_is_none_can_be_said(new_form: NewForm, country: str, typed: str) -> None:
+    """Where a value may be left out it is; a name that says so stays a name."""
+    client = new_form(country)
+    told = tried(client, setting("/areas/0/pallet", typed), described=True)
+    assert told["faults"] == []
+    assert "value" not in described(told)["/areas/0/pallet"]
+    assert tried(client, setting("/rates/hour", typed))["faults"] != []
+
+
+def test_who_mixes_from_bags_is_told_which_shades_go(new_form: NewForm) -> None:
+    """Those of another cement than the bag's."""
+    client = new_form("US")
+    told = tried(client, {"op": "mix-from-bags", "pointer": "/recipe/bag"}, described=True)
+    for shade in ("chalk", "clay", "sage"):
+        assert shade in told["also"]
+    assert "charcoal" not in told["also"]
 
 
 def test_a_markup_that_may_be_a_factor_is_asked_about(new_form: NewForm) -> None:
