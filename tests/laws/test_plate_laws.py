@@ -29,6 +29,7 @@ from ledgerstone.strength import (
     Support,
     contact,
 )
+from ledgerstone.strength._loads import nodal_forces
 from ledgerstone.strength._rested import Footing
 from ledgerstone.strength.mesh import mesh_of
 from support.one_piece import less, one_piece
@@ -129,11 +130,11 @@ def balanced(rested: Rested, found: Cases, cases: list[list[PlateLoad]]) -> int:
 
 def total(rested: Rested, case: list[PlateLoad]) -> np.ndarray:
     """Force and moments of a case, from the plate's own nodal forces."""
-    footing, model = rested.footing, rested.plate.model
+    model = rested.plate.model
     pull = np.zeros(3)
     for load in case:
         unit, size = (OwnWeight(1.0), 25e-6 * 40) if load is G else (load, 1.0)
-        pull += size * model.carried([unit])[0][0] @ footing.motions
+        pull += size * model.pulls([unit])[0]
     return pull
 
 
@@ -214,7 +215,8 @@ def work_done(answer: CaseResult, loads: list[PlateLoad]) -> float:
     """Load times deflection, all loads: twice the energy that the loads have put in."""
     model = answer._plate.model
     units = [(OwnWeight(1.0), 25e-6 * 40) if u is G else (u, 1.0) for u in loads]
-    force = sum(size * model.carried([unit])[0][0] for unit, size in units)
+    forces = nodal_forces([u for u, _ in units], model.mesh, model.elements, model.depth)
+    force = forces @ [size for _, size in units]
     return float(force @ answer._u) / answer._plate.rigidity_nmm
 
 

@@ -23,10 +23,10 @@ def sine_sag(mesh_mm: float) -> float:
     force = np.bincount(model.unknowns.ravel(), rows.ravel()).astype(float)[:, None]
     footing = footing_of(model, [edge], 1.0)
     carried = model.factor.forward(force)
-    free, pull = (footing.rows.T @ carried)[:, 0], (footing.motions.T @ force)[:, 0]
+    free, pull = (footing.rows.T @ carried)[:, 0], (model.motions.columns.T @ force)[:, 0]
     held = contact.balance_of(footing.rests, free, pull)
     u = model.factor.backward(carried - footing.rows @ held.reactions[:, None])
-    u += footing.motions @ held.motion[:, None]
+    u += model.motions.columns @ held.motion[:, None]
     at = np.argmin(np.hypot(*(model.mesh.nodes - A / 2).T))
     x, y = model.mesh.nodes[at]
     return float(u[3 * at, 0] / (np.sin(np.pi * x / A) * np.sin(np.pi * y / A)))

@@ -78,10 +78,11 @@ def influence(
     """
     rows = model.factor.forward(columns)
     reactions, motions = footing.contact.on_the_same(footing.rows.T @ rows, touching)
-    u = model.factor.backward(rows - footing.rows @ reactions) + footing.motions @ motions
+    rows -= footing.rows @ reactions
+    u = model.factor.backward(rows) + model.motions.columns @ motions
     unit, size = unit_of(own)
-    ((forces, _),) = model.carried([unit])
-    return Influence(model, u, size * (forces @ u))
+    (weight,), (pull,) = model.carried([unit]), model.pulls([unit])
+    return Influence(model, u, size * (weight @ rows + pull @ motions))
 
 
 @dataclass(frozen=True, slots=True)

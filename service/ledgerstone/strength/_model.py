@@ -25,6 +25,39 @@ MIN_RADIUS_MM = 15.0  # methods §1.4
 
 
 @dataclass(frozen=True, slots=True)
+class RigidMotions:
+    """Three rigid motions of a slab about its middle: down, and a slope along x and along y.
+
+    Parameters
+    ----------
+    columns
+        The unknowns of each, in scaled slopes, shape (3 n, 3).
+    middle, reach
+        The point they turn about, mm, and the length that scales the slopes, mm.
+    """
+
+    columns: FloatArray
+    middle: tuple[float, float]
+    reach: float
+
+
+def rigid_motions_of(mesh: Mesh) -> RigidMotions:
+    """Rigid motions of a mesh.
+
+    Source
+    ------
+    Geometry.
+    """
+    low, high = mesh.nodes.min(axis=0), mesh.nodes.max(axis=0)
+    middle, reach = 0.5 * (low + high), 0.5 * float((high - low).max())
+    motions = np.zeros((len(mesh.nodes), 3, 3))
+    motions[:, 0, 0] = 1.0
+    motions[:, 0, 1:] = (mesh.nodes - middle) / reach
+    motions[:, 1, 1] = motions[:, 2, 2] = 1.0 / reach
+    return RigidMotions(motions.reshape(-1, 3), (float(middle[0]), float(middle[1])), reach)
+
+
+@dataclass(frozen=True, slots=True)
 class Model:
     """Mesh, operators and factor of a slab, for unit reference stiffness ``D``.
 
@@ -39,6 +72,8 @@ class Model:
         Poisson's ratio.
     depth
         Each triangle's thickness over the slab's own, shape (m,).
+    motions
+        Its rigid motions.
     """
 
     mesh: Mesh
@@ -46,6 +81,7 @@ class Model:
     factor: Factor
     nu: float
     depth: FloatArray
+    motions: RigidMotions
     kept: dict[PlateLoad, tuple[FloatArray, FloatArray]] = field(default_factory=dict)
     averagings: dict[float, csr_array] = field(default_factory=dict)
 
@@ -66,40 +102,40 @@ class Model:
         dof = 3 * self.mesh.triangles[:, :, None] + np.arange(3)
         return dof.reshape(len(self.mesh.triangles), 9)
 
-    def rigid(self) -> FloatArray:
-        """Three rigid motions (down, and a unit slope along x and along y), shape (3 n, 3).
-
-        Source
-        ------
-        Geometry.
-        """
-        nodes = self.mesh.nodes
-        motions = np.zeros((len(nodes), 3, 3))
-        motions[:, 0, 0] = 1.0
-        motions[:, 0, 1:] = nodes
-        motions[:, 1, 1] = 1.0
-        motions[:, 2, 2] = 1.0
-        return motions.reshape(-1, 3)
-
-    def carried(self, loads: Sequence[PlateLoad]) -> list[tuple[FloatArray, FloatArray]]:
-        """Forces of each unit load and their forward substitution, N and N·mm, shape (3 n,) each.
-
-        Each load is worked out once and kept.
+    def carried(self, loads: Sequence[PlateLoad]) -> FloatArray:
+        """``L⁻¹`` of unit loads, N and N·mm, shape (k, 3 n). No load is given twice.
 
         Raises
         ------
         OffTheSlabError
             If no part of a load meets the slab.
         """
-        new = [u for u in dict.fromkeys(loads) if u not in self.kept]
+        new = self._keep(loads)
+        return new if len(new) == len(loads) else np.array([self.kept[u][1] for u in loads])
+
+    def pulls(self, loads: Sequence[PlateLoad]) -> FloatArray:
+        """Pulls of unit loads on the rigid motions, N and N·mm, shape (k, 3).
+
+        Raises
+        ------
+        OffTheSlabError
+            If no part of a load meets the slab.
+        """
+        self._keep(loads)
+        return np.array([self.kept[u][0] for u in loads])
+
+    def _keep(self, loads: Sequence[PlateLoad]) -> FloatArray:
+        """Work out the pulls and ``L⁻¹`` of those that are not kept yet; of these, the latter."""
+        new = [u for u in loads if u not in self.kept]
         if len(self.kept) + len(new) > MAX_COLUMNS_KEPT:
             self.kept.clear()
-            new = list(dict.fromkeys(loads))
-        if new:
-            forces = nodal_forces(new, self.mesh, self.elements, self.depth)
-            rows = np.ascontiguousarray(self.factor.forward(forces).T)
-            self.kept.update(zip(new, zip(forces.T, rows, strict=True), strict=True))
-        return [self.kept[u] for u in loads]
+            new = list(loads)
+        if not new:
+            return np.empty((0, len(self.motions.columns)))
+        forces = nodal_forces(new, self.mesh, self.elements, self.depth)
+        rows, pulls = self.factor.forward(forces).T, forces.T @ self.motions.columns
+        self.kept.update(zip(new, zip(pulls, rows, strict=True), strict=True))
+        return rows
 
 
 def model_of(
@@ -147,7 +183,7 @@ def _depth(mesh: Mesh, thickness_mm: float, zones: Sequence[tuple[Polygon, float
 
 def _factored(mesh: Mesh, elements: Elements, nu: float, depth: FloatArray) -> Model:
     factor = factored(stiffness(elements, nu, depth**3), mesh.triangles, mesh.nodes)
-    return Model(mesh, elements, factor, nu, depth)
+    return Model(mesh, elements, factor, nu, depth, rigid_motions_of(mesh))
 
 
 def _meshed(

@@ -39,15 +39,11 @@ class Footing:
         Forward substitutions of the unit reactions, shape (3 n, k).
     rests, contact
         The contact problem's matrices, and what settles many of its cases together.
-    motions
-        Three rigid motions about the slab's middle, in scaled slopes, shape (3 n, 3).
-    middle, reach
-        The point they turn about, mm, and the length that scales the slopes, mm.
     hull
         Of the reactions' pulls on the two slopes.
     loaded
-        What unit loads do to the pinned slab at the stations, for unit ``D``, and after that
-        their pulls on the rigid motions, shape (k + 3,), as far as they were asked for.
+        What unit loads do to the pinned slab at the stations, for unit ``D``, shape (k,), as far
+        as it was asked for.
     slab_flexibility, compliance
         The slab's own flexibility at the stations for unit ``D``, and how the supports themselves
         give, mm/N, shapes (k, k); None if they are stiff.
@@ -59,9 +55,6 @@ class Footing:
     compliance: FloatArray | None
     rests: contact.SupportFlexibility
     contact: Contact
-    motions: FloatArray
-    middle: tuple[float, float]
-    reach: float
     hull: BaseGeometry
     loaded: dict[PlateLoad, FloatArray] = field(default_factory=dict)
 
@@ -99,32 +92,22 @@ def footing_of(model: Model, supports: Sequence[Support], rigidity: float) -> Fo
         If no part of a support meets the slab.
     """
     stations = stations_of(supports, model.mesh)
-    nodes = model.mesh.nodes
-    low, high = nodes.min(axis=0), nodes.max(axis=0)
-    middle, reach = 0.5 * (low + high), 0.5 * float((high - low).max())
-    motions = model.rigid()
-    motions[:, 1:] = (motions[:, 1:] - motions[:, :1] * middle) / reach
-    rows, moved = _carried(model, stations, motions)
+    rows, moved = _carried(model, stations)
     flexibility, compliance = rows.T @ rows, compliance_of(supports, stations)
     whole = flexibility if compliance is None else flexibility + rigidity * compliance
     rests = contact.rests_of(whole, moved, stations.pushes_only)
     hull = MultiPoint(rests.rigid[stations.is_force, 1:]).convex_hull
     shapely.prepare(hull)
-    at = (float(middle[0]), float(middle[1]))
-    return Footing(
-        stations, rows, flexibility, compliance, rests, Contact(rests), motions, at, reach, hull
-    )
+    return Footing(stations, rows, flexibility, compliance, rests, Contact(rests), hull)
 
 
-def _carried(
-    model: Model, stations: Stations, motions: FloatArray
-) -> tuple[FloatArray, FloatArray]:
+def _carried(model: Model, stations: Stations) -> tuple[FloatArray, FloatArray]:
     """``L⁻¹`` of the unit reactions, (3 n, k), and each rigid motion at the stations, (k, 3).
 
     Some stations at a time: each takes several columns as long as the model, and more of them
     than the factor solves together would leave the processor's cache.
     """
-    count = len(stations.owner)
+    count, motions = len(stations.owner), model.motions.columns
     rows = np.empty((len(motions), count), order="F")
     moved = np.empty((count, motions.shape[1]))
     for start in range(0, count, STATIONS_AT_ONCE):
@@ -194,21 +177,21 @@ def settled_cases(
         If a case's contact does not balance.
     """
     units, shares = _shares(cases, thickness_mm)
-    rows = np.array([rows for _, rows in model.carried(units)])
-    free, pulls = _free_and_pulls(model, footing, units, shares)
+    rows, pulls = model.carried(units), model.pulls(units).T @ shares
+    free = _free(footing, units, rows).T @ shares
     low = None
     if gaps_mm is not None:
         gaps = np.asarray(gaps_mm, dtype=float)[footing.stations.owner] * rigidity
         gaps[~footing.stations.is_force] = 0.0
         gaps = np.broadcast_to(gaps.reshape(len(gaps), -1), free.shape)
         free, low = free - gaps, gaps > 0.0
-    reactions, motions, tips = _each(footing, free, pulls, low)
+    reactions, motions, tips = _each(model, footing, free, pulls, low)
     if None not in tips:
         return Settled(np.zeros((len(footing.rows), len(tips))), reactions, tips)
     loaded = rows.T @ (shares * [tip is None for tip in tips])
     loaded -= footing.rows @ reactions  # those of a slab that tips are zeros, as its motions are
     u = model.factor.backward(loaded)
-    u += footing.motions @ motions
+    u += model.motions.columns @ motions
     return Settled(u, reactions, tips)
 
 
@@ -219,20 +202,19 @@ def tips_of(
     if not cases:
         return ()
     units, shares = _shares(cases, thickness_mm)
-    return _tips(footing, _free_and_pulls(model, footing, units, shares)[1])
+    return _tips(model, footing, model.pulls(units).T @ shares)
 
 
-def _free_and_pulls(
-    model: Model, footing: Footing, units: Sequence[PlateLoad], shares: FloatArray
-) -> tuple[FloatArray, FloatArray]:
-    """Deflections of the pinned slab at the stations and pulls, (k, c) and (3, c), of cases."""
-    new = [unit for unit in units if unit not in footing.loaded]
+def _free(footing: Footing, units: Sequence[PlateLoad], rows: FloatArray) -> FloatArray:
+    """Deflections of the pinned slab at the stations under unit loads, shape (loads, k).
+
+    ``rows`` are ``L⁻¹`` of the loads, shape (loads, 3 n).
+    """
+    new = [k for k, unit in enumerate(units) if unit not in footing.loaded]
     if new:
-        forces, rows = (np.array(each) for each in zip(*model.carried(new), strict=True))
-        both = np.concatenate([rows @ footing.rows, forces @ footing.motions], axis=1)
-        footing.loaded.update(zip(new, both, strict=True))
-    found = np.array([footing.loaded[unit] for unit in units]).T @ shares
-    return found[:-3], found[-3:]
+        some = rows if len(new) == len(units) else rows[new]
+        footing.loaded.update(zip((units[k] for k in new), some @ footing.rows, strict=True))
+    return np.array([footing.loaded[unit] for unit in units])
 
 
 def _shares(
@@ -251,10 +233,10 @@ def _shares(
 
 
 def _each(
-    footing: Footing, free: FloatArray, pulls: FloatArray, low: BoolArray | None
+    model: Model, footing: Footing, free: FloatArray, pulls: FloatArray, low: BoolArray | None
 ) -> tuple[FloatArray, FloatArray, tuple[SlabTipsError | None, ...]]:
     """Reactions (stations, k), rigid motions (3, k) and tips of every case."""
-    tips = _tips(footing, pulls)
+    tips = _tips(model, footing, pulls)
     reactions, motions = np.zeros_like(free), np.zeros((3, free.shape[1]))
     resting = [k for k, tip in enumerate(tips) if tip is None]
     if resting:
@@ -265,7 +247,7 @@ def _each(
     return reactions, motions, tips
 
 
-def _tips(footing: Footing, pulls: FloatArray) -> tuple[SlabTipsError | None, ...]:
+def _tips(model: Model, footing: Footing, pulls: FloatArray) -> tuple[SlabTipsError | None, ...]:
     """How each case tips, or None; one whose resultant lies well among the rests does not."""
     hull = footing.hull
     at = pulls[1:] / np.where(pulls[0] == 0.0, np.inf, pulls[0])
@@ -280,17 +262,19 @@ def _tips(footing: Footing, pulls: FloatArray) -> tuple[SlabTipsError | None, ..
     return tuple(
         None
         if among[k]
-        else _tip(footing, pulls[:, k], float(away[k]), holds=spans and not tips[k])
+        else _tip(model, footing, pulls[:, k], float(away[k]), holds=spans and not tips[k])
         for k in range(len(among))
     )
 
 
-def _tip(footing: Footing, pull: FloatArray, away: float, *, holds: bool) -> SlabTipsError | None:
+def _tip(
+    model: Model, footing: Footing, pull: FloatArray, away: float, *, holds: bool
+) -> SlabTipsError | None:
     """How one case tips, its resultant ``away`` from the hull in scaled lengths; None if not."""
     if holds and contact.imbalance(footing.rests, pull) <= contact.TIPS:
         return None
     if abs(pull[0]) <= 1e-9 * float(np.abs(pull).max()):
-        return SlabTipsError(footing.middle, 0.0)
-    (x, y), reach = footing.middle, footing.reach
+        return SlabTipsError(model.motions.middle, 0.0)
+    (x, y), reach = model.motions.middle, model.motions.reach
     at = (float(x + reach * pull[1] / pull[0]), float(y + reach * pull[2] / pull[0]))
     return SlabTipsError(at, reach * away)
