@@ -134,7 +134,8 @@ def total(rested: Rested, case: list[PlateLoad]) -> np.ndarray:
     pull = np.zeros(3)
     for load in case:
         unit, size = (OwnWeight(1.0), 25e-6 * 40) if load is G else (load, 1.0)
-        pull += size * model.pulls([unit])[0]
+        force = nodal_forces([unit], model.mesh, model.elements, model.depth)[:, 0]
+        pull += size * force @ model.motions.columns
     return pull
 
 
