@@ -4,7 +4,8 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from laws.enquiry_reading import read_as_told
+from laws.enquiry_reading import WORKSHOP, read_as_told
+from ledgerstone.enquiry import read_enquiry
 from support.strategies import enquiry_strangers as strangers
 from support.strategies.enquiry_changes import Several
 from support.strategies.orders import cases
@@ -43,3 +44,10 @@ def test_a_postcode_in_small_letters_is_one(told: Several) -> None:
     """It is read in capitals."""
     read = read_as_told(told)
     assert read["order"]["delivery"]["postcode"] in ("HR0 7XY", "LD0 1BB", "HR0 7XX"), told.text
+
+
+def test_a_newsletter_asks_for_nothing() -> None:
+    """Sizes in the news of others are no order, wherever "Unsubscribe" stands."""
+    for size in ("10 ft", "3 m", "2400 mm"):
+        text = f"The Hotline, issue 88\n\nThis month: a reader's {size} counter cast in one pour."
+        assert not read_enquiry(f"{text}\n\nUnsubscribe", WORKSHOP)["is_enquiry"]

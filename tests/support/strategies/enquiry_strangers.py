@@ -137,6 +137,29 @@ TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
         | {f"/slabs/0/cutouts/{i}/diameter": float(s.d) for i in range(2)}
     ),
     "middle_of_it": lambda s: _slab(s) | _sink(s, "0/0"),
+    "things_beside": _slab,
+    "concluded": _slab,
+    "short_one_has": lambda s: _both(s) | _sink(s, "1/0"),
+    "rooms_as_labels": _both,
+    "lettered_in_line": lambda s: _both(s) | _sink(s, "0/0"),
+    "four_corners": lambda s: (
+        _slab(s)
+        | hole("0/0", diameter=s.d, x=s.x, y=s.z)
+        | hole("0/1", diameter=s.d, x=s.l - s.x, y=s.z)
+        | hole("0/2", diameter=s.d, x=s.x, y=s.w - s.z)
+        | hole("0/3", diameter=s.d, x=s.l - s.x, y=s.w - s.z)
+    ),
+    "nearest_edge": lambda s: (
+        _slab(s) | hole("0/0", length=s.a, width=s.b, x=s.z + s.a / 2, y=s.w / 2)
+    ),
+    "one_more": lambda s: (
+        _slab(s)
+        | hole("0/0", diameter=s.d, x=s.x, y=s.w - s.z)
+        | hole("0/1", diameter=200, x=s.m, y=s.y)
+    ),
+    "halves": lambda s: sizes_of((s.l + s.m) / 2, s.w, s.t),
+    "goes_on": lambda s: _both(s) | _sink(s, "0/0"),
+    "german_letters": lambda s: _both(s) | _sink(s, "0/0"),
 }
 
 

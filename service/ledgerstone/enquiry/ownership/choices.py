@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import Final
 
 from ledgerstone.enquiry.scene.said import Claim, SaidPiece, newest, say
@@ -65,3 +66,8 @@ def concludes(sentence: Sentence, measure: Measure) -> bool:
     led = sentence.words[max(0, measure.at - 2) : measure.at]
     is_last = all(atom.kind == "mark" for atom in sentence.atoms[measure.at + 1 :])
     return is_last and bool({"so", "then", "dann", "also"} & set(led))
+
+
+def in_unit(measure: Measure, old: Measure, known: Claim) -> Measure:
+    """Return a bare number in the unit of what it replaces: "60 not 80" of a hole of 80 mm."""
+    return replace(measure, unit_from_label=old.size.unit or known.length.unit)

@@ -75,7 +75,8 @@ def settles_on(words: list[str], measure: Measure) -> bool:
     is_long = measure.size.unit is not None or measure.size.amount >= _MIN_BARE
     led = words[max(0, measure.at - _SO_FAR) : measure.at]
     says = led[-1:] == ["say"] and bool(_SO & set(led))
-    return is_long and (says or tuple(led[-2:]) in _GOES_FOR)
+    is_so = led[-1:] and led[-1] in _SO and measure.size.unit is not None
+    return is_long and (bool(is_so) or says or tuple(led[-2:]) in _GOES_FOR)
 
 
 def chosen_now(words: list[str], measure: Measure) -> bool:

@@ -7,7 +7,7 @@ from dataclasses import replace
 from itertools import pairwise
 from typing import Final
 
-from ledgerstone.enquiry.ownership.choices import concludes, take_choice
+from ledgerstone.enquiry.ownership.choices import concludes, in_unit, take_choice
 from ledgerstone.enquiry.scene.said import AGREE_MM, Claim, Claims, SaidOpening, say
 from ledgerstone.enquiry.scene.size_assigner import SizeAssigner
 from ledgerstone.enquiry.scene.subjects import Subjects, has_mark
@@ -154,7 +154,7 @@ class Replacing:
             for claims, key, known in self._known(sentence, old):
                 if wanted == "thickness" and key != wanted:
                     continue
-                like = new[0] if new[0].size.unit else _in_unit(new[0], old, known)
+                like = new[0] if new[0].size.unit else in_unit(new[0], old, known)
                 claim = self.assigner.claim(like, self._role(claims, key), (rank[0], 1))
                 if claim is not None:
                     say(claims, key, claim)
@@ -253,15 +253,22 @@ class Replacing:
         found = self.assigner.amounts.length(measure, _ROLE_OF.get(key, "opening"))
         return found is not None and abs(found[0].mm - claim.mm) <= AGREE_MM
 
+    def _concludes(self, sentence: Sentence, sizes: list[Measure], rank: tuple[int, int]) -> bool:
+        """Take the last of several sizes for what was asked: "25, or so I thought, so 30"."""
+        last = sizes[-1] if len(sizes) > 1 else None
+        if not self.asked or last is None or not concludes(sentence, last):
+            return False
+        claim = self.assigner.claim(last, _ROLE_OF.get(self.asked, "place"), rank)
+        if claim is not None:
+            say(self.subjects.current().claims, self.asked, claim)
+            for one in sizes:
+                one.replaced, one.role = one is not last, f"={self.asked}"
+        return claim is not None
+
     def _answers(self, sentence: Sentence, sizes: list[Measure], rank: tuple[int, int]) -> bool:
         alone = [size for size in sizes if not size.role and not size.side and size.of == 1]
-        if self.asked and len(alone) == len(sizes) == _PAIR and concludes(sentence, alone[1]):
-            alone[0].replaced = True
-            claim = self.assigner.claim(alone[1], _ROLE_OF.get(self.asked, "place"), rank)
-            if claim is not None:
-                say(self.subjects.current().claims, self.asked, claim)
-                alone[1].role = f"={self.asked}"
-                return True
+        if len(alone) == len(sizes) and self._concludes(sentence, alone, rank):
+            return True
         if sentence.is_quoted or len(alone) != 1 or len(sizes) != 1 or len(sentence.atoms) > _SHORT:
             return False
         measure = alone[0]
@@ -282,11 +289,6 @@ class Replacing:
         say(self.subjects.current().claims, key, claim)
         measure.role = f"={key}"
         return True
-
-
-def _in_unit(measure: Measure, old: Measure, known: Claim) -> Measure:
-    """Return a bare number in the unit of what it replaces: "60 not 80" of a hole of 80 mm."""
-    return replace(measure, unit_from_label=old.size.unit or known.length.unit)
 
 
 def _key_in(sentence: Sentence) -> str:

@@ -42,6 +42,8 @@ _SO: Final = frozenset({"so", "hence", "therefore", "daher"})
 _WANTS_IT: Final = frozenset({("wants", "it"), ("want", "it"), ("like", "it"), ("have", "it")})
 _DEPTHS: Final = frozenset({"deep", "wide"})
 _THICK: Final = 120  # mm, the most that a slab is thick: common practice, no source
+_THINNEST: Final = 15  # mm: common practice, no source
+_PAIR: Final = 2
 _MAKES: Final = frozenset({"make", "making", "keep", "macht", "machen"})
 _MAKES_IT: Final = frozenset({("make", "it"), ("call", "it"), ("making", "it")})
 _STOPS: Final = frozenset({("stop", "at"), ("finish", "at"), ("end", "at"), ("come", "to")})
@@ -105,8 +107,16 @@ def _as_thickness(
     if _AS_THIN & set(pairwise(led)) and measure.size.amount <= _THICK:
         measure.role = "thick"
     of_all = _is_led_by_all(parsed.sentence.words, measure.at)
-    if of_all and measure.size.unit in ("mm", "cm", "in") and not roles_said(parsed, at):
+    is_sized = measure.size.unit in ("mm", "cm", "in") or _is_bare_thickness(parsed, measure)
+    if of_all and is_sized and not roles_said(parsed, at):
         measure.role = "thick"
+
+
+def _is_bare_thickness(parsed: ParsedSentence, measure: Measure) -> bool:
+    """Return whether a bare number may be millimetres of a thickness, beside slabs' two sizes."""
+    is_thin = measure.size.unit is None and _THINNEST <= measure.size.amount <= _THICK
+    pairs = [one for one in parsed.sizes if one.of == _PAIR and one.at < measure.at]
+    return is_thin and bool(pairs) and measure.size.amount.denominator == 1
 
 
 def _as_conclusion(parsed: ParsedSentence, measure: Measure, at: int) -> None:

@@ -3,12 +3,17 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from typing import Final
 
 from ledgerstone.enquiry.ownership.inherited import reaches_out
 from ledgerstone.enquiry.places import coordinates
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence, Target
-from ledgerstone.enquiry.scene.said import Claim, SaidPiece, say
+from ledgerstone.enquiry.scene.said import Claim, SaidOpening, SaidPiece, say
 from ledgerstone.enquiry.sentence.measures import Measure
+
+_PAIR: Final = 2
+_FOUR: Final = 4
+_CORNERS: Final = frozenset({"corner", "corners", "ecke", "ecken"})
 
 
 def place(focus: Focus, target: Target, measure: Measure, parsed: ParsedSentence) -> None:
@@ -19,22 +24,49 @@ def place(focus: Focus, target: Target, measure: Measure, parsed: ParsedSentence
     if isinstance(target, SaidPiece):
         _reach(focus, target, measure, claim, parsed)
         return
-    sides = [measure.side]
     if measure.side == "ends":
         row = coordinates.whole_row(focus.subjects.current(), target or ())
-        for opening, side in zip(row, ("left", "right"), strict=False):
-            say(opening.claims, side, claim)
-        return
+        for i, opening in enumerate(row if len(row) in (1, _PAIR, _FOUR) else ()):
+            say(opening.claims, ("left", "right")[i % 2], claim)
+    elif len(target or ()) == _FOUR and _at_corners(measure, parsed):
+        _place_corners(target or (), measure, claim)
+    else:
+        _from_side(target or (), measure, claim, parsed)
+
+
+def _from_side(
+    target: tuple[SaidOpening, ...], measure: Measure, claim: Claim, parsed: ParsedSentence
+) -> None:
+    """Give openings their distance from one side, or from both sides of a corner."""
+    sides = [measure.side]
     if measure.member is not None and target and measure.member < len(target):
         target = (target[measure.member],)
     else:
-        target = coordinates.member_at(target or (), measure, parsed.sizes)
+        target = coordinates.member_at(target, measure, parsed.sizes)
     if measure.side == "corner":
         words = parsed.sentence.words
         sides = [side for side in ("left", "right", "front", "back") if side in words]
-    for opening in target or ():
+    for opening in target:
         for side in sides:
             say(opening.claims, f"{side}_edge" if measure.to_edge else side, claim)
+
+
+def _at_corners(measure: Measure, parsed: ParsedSentence) -> bool:
+    """Return whether four holes are told at once: one in each corner, or so far from two sides."""
+    words = parsed.sentence.words
+    end = measure.cue[1] if measure.cue is not None else measure.at + 1
+    is_each = measure.side == "corner" and bool(_CORNERS & set(words))
+    both = set(words[max(0, end - 2) : end + 2])
+    return is_each or {"front", "back"} <= both or {"vorn", "hinten"} <= both
+
+
+def _place_corners(row: tuple[SaidOpening, ...], measure: Measure, claim: Claim) -> None:
+    """Give each of four holes its distance: the front two first, and of each two the left one."""
+    along = measure.side == "corner"
+    for i, opening in enumerate(row):
+        if along:
+            say(opening.claims, ("left", "right")[i % 2], claim)
+        say(opening.claims, "front" if i < _PAIR else "back", claim)
 
 
 def _reach(

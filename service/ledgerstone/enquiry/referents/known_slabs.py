@@ -77,6 +77,7 @@ def references(
         if by_length is not None:
             meant.append((i, by_length))
         is_led = i > 0 and sentence.words[i - 1] in _DEFINITE
+        is_led = is_led or (i == 0 and sentence.words[1:2] in _ONES)  # "Short one has the sink"
         piece = None
         if word and is_led and _is_place(sentence, i, found):
             piece = _meant(known, sentence, i, found)

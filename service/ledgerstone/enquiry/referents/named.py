@@ -9,6 +9,7 @@ from ledgerstone.enquiry.referents import other_slabs, slab_of_opening
 from ledgerstone.enquiry.referents.building import is_of_building
 from ledgerstone.enquiry.referents.each_end import count_at_ends
 from ledgerstone.enquiry.referents.new_slabs import is_appliances_line, is_next_piece
+from ledgerstone.enquiry.referents.slab_names import inline_label
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.scene.identity import called
 from ledgerstone.enquiry.scene.said import SaidOpening, SaidPiece
@@ -147,6 +148,10 @@ def _next_one(
         opening.is_asked = True
         focus.take_up(mention.start, [opening])
         return Mention(mention.start, mention.end, "hole", "", names_hole=True)
+    more = subjects.one_more(parsed.sentence, mention) if focus.on_opening else None
+    if more is not None:
+        focus.take_up(mention.start, [more])
+        return Mention(mention.start, mention.end, "hole", "", names_hole=True)
     if subjects.awaited > 1:
         subjects.keep_for_all()
     piece = subjects.piece
@@ -199,6 +204,7 @@ def _slab(
     atoms = sentence.atoms
     piece.spans.append((atoms[mention.start].start, atoms[mention.end - 1].end))
     other_slabs.call(piece, mention, sentence)
+    piece.label = inline_label(sentence, mention, piece.label)
     if not focus.is_split:
         relations.read_shape(piece, mention, sentence)
     of_all = enumerations.is_of_all(sentence) and all(size.role in _OF_ALL for size in sizes)

@@ -213,7 +213,9 @@ def _is_labelled_pair(focus: Focus, parsed: ParsedSentence) -> bool:
 def _labels_pair(parsed: ParsedSentence) -> bool:
     """Return whether a line begins with a name of no hole, a colon and two sizes."""
     sentence = parsed.sentence
-    begins = sentence.starts_line or bool(parsed.found and parsed.found[0].kind == "thing")
+    first_kind = parsed.found[0].kind if parsed.found and parsed.found[0].start <= 1 else ""
+    begins = sentence.starts_line or first_kind == "room"
+    begins = begins or bool(parsed.found and parsed.found[0].kind == "thing")
     begins = begins or bool(row_label(sentence))
     if sentence.is_quoted or not begins:
         return False

@@ -9,6 +9,7 @@ from typing import Final
 from ledgerstone.enquiry.scene.focus import ParsedSentence
 from ledgerstone.enquiry.scene.identity import CANON
 from ledgerstone.enquiry.scene.said import SaidPiece
+from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.text.sentences import Atom, Sentence
 from ledgerstone.enquiry.words.lexicon import NOUNS
 from ledgerstone.enquiry.words.word_sets import word_set
@@ -94,8 +95,12 @@ def _by_letter(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | N
     atoms = sentence.atoms
     for i in range(1, len(atoms) - 1):
         letter = atoms[i].word if atoms[i].kind == "word" and len(atoms[i].word) == 1 else ""
-        is_apart = atoms[i + 1].word in (":", ",", "-") or atoms[i + 1].word in _GOES_ON
-        if letter and atoms[i - 1].word in _INSIDE and (is_apart or letter not in _ARTICLES):
+        if letter and atoms[i - 1].word == "(" and atoms[i + 1].word == ")" and i > 1:
+            led, is_apart = atoms[i - 2], True  # "in (a) a sink"
+        else:
+            led, is_apart = atoms[i - 1], False
+        is_apart = is_apart or atoms[i + 1].word in (":", ",", "-") or atoms[i + 1].word in _GOES_ON
+        if letter and led.word in _INSIDE and (is_apart or letter not in _ARTICLES):
             labels = {id(one): _LABEL_WORDS.findall(one.label.lower()) for one in pieces}
             named = [
                 piece
@@ -158,3 +163,11 @@ def is_other_run(parsed: ParsedSentence, known: set[str]) -> bool:
     is_long = first is not None and (first.role in ("long", "wide") or first.of > 1)
     is_run = colon > 1 and words[colon - 1] in _RUNS and "" not in words[:colon]
     return is_run and is_long and bool(set(words[:colon]) - known - _RUNS)
+
+
+def inline_label(sentence: Sentence, mention: Mention, label: str) -> str:
+    """Return a slab's label, or the letter in brackets before its name: "(a) countertop"."""
+    led = sentence.atoms[max(0, mention.start - 2) : mention.start]
+    is_marked = len(led) == _LABEL and led[1].word == ")"
+    is_free = is_marked and label in ("", "named")
+    return (_as_label(led[0]) or label) if is_free else label

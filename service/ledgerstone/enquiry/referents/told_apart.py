@@ -24,7 +24,6 @@ _THEM: Final = word_set("them these those davon denen")
 _DEFINITE: Final = word_set("the die der das in on")
 _HOLES: Final = ("open", "hole")
 _PAIR: Final = 2
-_EARLY: Final = 6  # atoms
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,7 +68,7 @@ def _copy(piece: SaidPiece, count: int) -> SaidPiece:
 
 def _apart(parsed: ParsedSentence, quantity: int) -> _Apart | None:
     words = parsed.sentence.words
-    for i, word in enumerate(words[:_EARLY]):
+    for i, word in enumerate(words):
         count = NUMBERS.get(word, 0)
         if words[i + 1 : i + 3][-1:] and words[i + 2 : i + 3] and words[i + 1] in ("of", "von"):
             is_some = words[i + 2] in _THEM and 0 < count < quantity

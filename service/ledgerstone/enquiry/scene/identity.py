@@ -130,3 +130,14 @@ def is_sized_anew(mention: Mention, sentence: Sentence, current: Sequence[SaidOp
     named = max((span[1] for one in current for span in one.spans), default=-1)
     told = [one for one in sentence.atoms[: mention.start - 1] if one.kind == "size"]
     return any(one.start > named for one in told) or any(one.has_size() for one in current)
+
+
+def own_sizes(mention: Mention, sizes: list[Measure]) -> bool:
+    """Whether sizes of a slab follow the name in its own sentence, or a group stands before it."""
+    after = [size for size in sizes if size.at >= mention.end and not size.side]
+    before = [
+        size
+        for size in sizes
+        if size.of > 1 and size.place == size.of and 0 < mention.start - size.at <= 3
+    ]
+    return bool(after or before)

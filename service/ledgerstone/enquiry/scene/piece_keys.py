@@ -70,3 +70,10 @@ def without_whole(piece: SaidPiece) -> None:
     whole = piece.quantity * shortest.mm
     if all(one is shortest or abs(one.mm - whole) <= _SUM_MM for one in readings):
         piece.claims["length"] = [one for one in readings if one is shortest]
+
+
+def has_sides(piece: SaidPiece, rank: tuple[int, int]) -> bool:
+    """Return whether a slab's length and width are told, in no older words: it is not round."""
+    sides = [claim.rank for key in ("length", "width") for claim in piece.claims.get(key, [])]
+    is_whole = all(piece.claims.get(key) for key in ("length", "width"))
+    return is_whole and piece.shape != "round" and max(sides) >= rank

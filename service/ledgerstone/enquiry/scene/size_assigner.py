@@ -7,6 +7,7 @@ from typing import Final
 
 from ledgerstone.enquiry.scene.opening_sizes import opening_key, turn
 from ledgerstone.enquiry.scene.piece_keys import (
+    has_sides,
     is_depth_and_thickness,
     is_round_by,
     piece_key,
@@ -70,6 +71,7 @@ class SizeAssigner:
         pairs: list[Measure] = []
         for measure in measures:
             key = "diameter" if is_round_by(piece, measure, roles) else piece_key(piece, measure)
+            key = "" if key == "diameter" and has_sides(piece, rank) else key
             if key == "diameter":
                 piece.shape = piece.shape or "round"
             if key in ("radius", "square"):

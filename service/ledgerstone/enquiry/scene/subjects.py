@@ -22,6 +22,7 @@ _FOR: Final = ("for", "für", "of")
 _DROPS: Final = word_set("ignore forget scrap cancel drop skip without")
 _SECOND: Final = word_set("second zweite zweites")
 _ALSO: Final = word_set("also plus additionally außerdem dazu zusätzlich finally lastly then")
+_A: Final = frozenset({"a", "an", "another", "ein", "eine", "einen"})
 _ANOTHER: Final = word_set(
     "smaller bigger larger kleineres größeres another second other third further weitere weiteren"
     " zweite"
@@ -43,8 +44,6 @@ class Subjects:
         self.repeats = False  # whether what is read corrects or sums up what was said
         self.sums_up = False  # whether what is read says again what was said
         self.pending = False  # whether the current sentence gave the current piece a size
-
-    # --- pieces -----------------------------------------------------------------------------
 
     def start_piece(self, use: str = "") -> SaidPiece:
         """Begin a new piece, or take up the one that has nothing yet; one too many is nobody's."""
@@ -104,7 +103,7 @@ class Subjects:
         if mention.is_denied or mention.is_old:
             return None
         pieces = self.scene.pieces
-        own, self.sizes = _own_sizes(mention, sizes), sizes
+        own, self.sizes = identity.own_sizes(mention, sizes), sizes
         fresh = self.current() if pieces else None
         if (
             fresh is not None
@@ -278,21 +277,21 @@ class Subjects:
         self.row = list(made) if count > 1 else self.row
         return made
 
+    def one_more(self, sentence: Sentence, mention: Mention) -> SaidOpening | None:
+        """Begin one more hole for "also a round one of 200" after one that has its size."""
+        led = set(sentence.words[: mention.start])
+        is_new = bool(led & _ALSO and led & _A) and mention.name == "one"
+        held = [opening for opening in self.openings if opening.has_size()]
+        is_new = is_new and bool(held) and mention.start <= _EARLY
+        made = self._new(self.current(), "hole", mention, 1) if is_new else []
+        for more in made:
+            more.is_asked = more.names_hole = True
+        return made[0] if made else None
+
     def next_in_row(self, name: str) -> SaidOpening | None:
         """Return the next of several holes that are told one by one: "one …, the other …"."""
         is_second = name in _SECOND and len(self.row) == 2
         return self.row.pop(int(is_second)) if self.row else None
-
-
-def _own_sizes(mention: Mention, sizes: list[Measure]) -> bool:
-    """Whether sizes of a slab follow the name in its own sentence, or a group stands before it."""
-    after = [size for size in sizes if size.at >= mention.end and not size.side]
-    before = [
-        size
-        for size in sizes
-        if size.of > 1 and size.place == size.of and 0 < mention.start - size.at <= 3
-    ]
-    return bool(after or before)
 
 
 def has_mark(sentence: Sentence, tag: str) -> bool:

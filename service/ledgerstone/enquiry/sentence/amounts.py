@@ -10,7 +10,7 @@ from functools import lru_cache
 from types import MappingProxyType
 from typing import Final, cast
 
-from ledgerstone.enquiry.sentence.declared import UNIT_NAMES, declared_unit
+from ledgerstone.enquiry.sentence.declared import UNIT_NAMES, declared_unit, is_metric
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.slips import both_readings
 from ledgerstone.enquiry.text.sentences import Sentence
@@ -158,6 +158,9 @@ class Amounts:
     def __init__(self, text: str, sentences: Iterable[Sentence], *, in_inches: bool) -> None:
         every = list(sentences)
         self.others: tuple[UnitName, ...] = _INCHES_FIRST if in_inches else _METRIC_FIRST
+        self.is_metric = not in_inches and is_metric(
+            atom.size for one in every for atom in one.atoms
+        )
         self.declared = declared_unit(text)
         counted: Counter[UnitName] = Counter(
             "in" if unit == "ft" else unit
@@ -286,4 +289,6 @@ class Amounts:
             )  # nobody writes 2 alone for 2 m
         if measure.size.amount.denominator != 1:  # nobody writes 42.5 mm without its unit
             others = ("cm", "m", "in", "mm")
+        if self.is_metric:
+            others = tuple(other for other in others if other != "in")
         return list(dict.fromkeys(filter(None, (again, self.usual, *fraction, *others))))

@@ -171,7 +171,8 @@ def _label_before(
     for count in range(6, 0, -1):  # "L x D x T" before "T"
         first = end - count + 1
         label = LABELS.at(words, first) if first >= start and words[first] else None
-        counts = label is not None and label[0] == "quantity" and measure.of > 1
+        counts = label is not None and label[0] == "quantity"
+        counts = counts and (measure.of > 1 or measure.size.unit is not None)
         if label is not None and label[0] in NAMED and label[1] == count and not counts:
             measure.role = label[0]
             measure.is_breadth = words[end] in _BREADTHS

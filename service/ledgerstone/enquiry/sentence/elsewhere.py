@@ -20,6 +20,7 @@ _OTHER_PLACES: Final = frozenset((lead, "the", "other") for lead in ("at", "on",
     {("auf", "der", "anderen"), ("an", "der", "anderen")}
 )
 _STANDS: Final = word_set("stands sits rests stand sit")
+_LINES: Final = word_set("centreline centerline centrelines centerlines line axis axes achse")
 _CLAUSE: Final = 9
 _NEAR: Final = 5
 _OWN: Final = 3  # atoms between a tap and the size of its hole
@@ -71,7 +72,9 @@ def is_fitted_elsewhere(mention: Mention, sentence: Sentence) -> bool:
     if {"wall", "wand"} & set(words) and not has_size:
         return True
     on_sink = any(
-        word in ("in", "on", "auf", "im", "into") and _SINKS & set(after[i + 1 : i + 3])
+        word in ("in", "on", "auf", "im", "into")
+        and _SINKS & set(after[i + 1 : i + 3])
+        and not _LINES & set(after[i + 1 : i + 5])
         for i, word in enumerate(after)
     )
     return on_sink or (mention.start > 0 and words[mention.start - 1] in ("wall", "mounted"))

@@ -28,6 +28,7 @@ _KINDS_OF: Final = word_set(
     " flammiges strand gang handle"
 )
 _PAIR: Final = 2
+_PER: Final = frozenset({"per", "pro", "off", "no", "nr", "stück"})
 _THEY: Final = frozenset({"they", "it", "this", "these", "which"})
 _STUFF: Final = word_set(
     "slate marble granite oak wood timber formica laminate steel quartz pine teak plywood tiles"
@@ -50,7 +51,7 @@ _OF_WALLS: Final = word_set(
     "the that this a side left right left-hand right-hand hand end back other"
 )
 _MARKS: Final = frozenset({":", "=", "-", "–"})
-_AFTER_COUNT: Final = word_set(", ; . no nr off pcs stück stk x × ( each round")
+_AFTER_COUNT: Final = word_set(", ; . per pro je no nr off pcs stück stk x × ( each round")
 _MOST: Final = 12
 _TURNS: Final = word_set("to for on in with over under und and für auf mit zu")
 
@@ -119,6 +120,8 @@ def labelled_count(sentence: Sentence, mention: Mention) -> int:
     """
     at, atoms = mention.end, sentence.atoms
     is_field = sentence.starts_line and mention.start <= 1 and mention.is_plural
+    led = [atom.word for atom in atoms[at + 2 : at + 3]]
+    is_field = is_field or (mention.is_plural and bool(_PER & set(led)))  # "holes: 4 per slab"
     if not is_field or at + 1 >= len(atoms) or atoms[at].word not in _MARKS:
         return 0
     size = atoms[at + 1].size

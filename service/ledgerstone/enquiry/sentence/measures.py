@@ -32,12 +32,14 @@ _SHARED: Final = frozenset(["thick", "long", "deep", "wide", "high", "dia"])
 _NO_ROLES: Final = frozenset({"size", "cutouts", "quantity", "piece"})
 _MAX_OF_ONE: Final = 9
 _PIECES: Final = word_set("off pieces pcs stück stk slabs")
+_PARTS: Final = word_set("pcs pieces parts sections lengths halves teile teilen stücke stücken")
 _MIN_MM: Final = 30  # what follows a number of pieces: common practice, no source
 _MIN_LIKE: Final = 2
 _EACH_SIDE: Final = frozenset({("each", "side"), ("a", "side"), ("each", "way"), ("all", "sides")})
 _ALONG_EACH: Final = frozenset(
     ("along", word, side) for word in ("each", "both") for side in ("wall", "walls", "side")
 )
+_NEARER: Final = frozenset({"nearest", "near", "closest", "nearer", "its"})
 _SQUARE: Final = frozenset({"square", "quadratisch", "quadratische"})
 _MAX_BETWEEN: Final = 5
 _THICK: Final = word_set("thick thickness thk dick dicke stark stärke")
@@ -56,6 +58,7 @@ def measures_of(sentence: Sentence) -> list[Measure]:
     atoms = sentence.atoms
     found = [Measure(i, atom.size) for i, atom in enumerate(atoms) if atom.size is not None]
     _group(sentence, found)
+    _note_counts(sentence, found)
     found = [one for one in found if not _follows_no_size(sentence, one)]
     used: set[int] = set()
     for measure in found:
@@ -84,6 +87,15 @@ def measures_of(sentence: Sentence) -> list[Measure]:
     read_units_after(sentence, found)
     read_units_before(sentence, found)
     return found
+
+
+def _note_counts(sentence: Sentence, found: list[Measure]) -> None:
+    """Take a few before "pieces" for how many there are: "a 3.6 m run in 2 pcs"."""
+    for measure in found:
+        size, after = measure.size, sentence.words[measure.at + 1 : measure.at + 2]
+        is_few = size.unit is None and size.amount <= _MAX_OF_ONE and size.amount.denominator == 1
+        if measure.of == 1 and is_few and after and after[0] in _PARTS:
+            measure.role = measure.role or "quantity"
 
 
 def _follows_no_size(sentence: Sentence, measure: Measure) -> bool:
@@ -239,6 +251,8 @@ def _is_holes_edge(words: list[str], i: int) -> bool:
     """Whether "its left edge" or "the left-hand edge" is a hole's, from which a distance runs."""
     if words[i] not in ("edge", "kante") or i == 0 or not words[i - 1]:
         return False
+    if words[i - 1] in _NEARER and not {"from", "off", "to"} & set(words[max(0, i - 4) : i]):
+        return True
     side_before = SIDES.at(words, i - 1) or (
         SIDES.at(words, i - 2) if i > 1 and words[i - 2] else None
     )

@@ -15,7 +15,8 @@ from ledgerstone.enquiry.words.word_sets import word_set
 
 _PREPOSITIONS: Final = word_set(
     "for in of to at under over behind beside against between on along with into from by near "
-    "onto cover covers covering replace replacing match matching suit support supports fit above"
+    "onto per pro cover covers covering replace replacing match matching suit support supports fit"
+    " above"
     " below underneath around inside outside off beneath fits past through für im am an auf "
     "unter über hinter neben zwischen mit bei zum zur vom von aus ins vor ab gegen"
 )
@@ -46,6 +47,7 @@ _NO_SUBJECT: Final = word_set(
     " figures answer correct centreline centerline centrelines line lines axis achse new right"
     " thing things it's his her whatever where here how wish only now"
 )
+_BREAKS: Final = frozenset({"so", "whose", "dessen", "deren"})  # "a stand whose frame is 890"
 _ROUND: Final = word_set("round circular rund runde runden runder rundes")
 _WHICH: Final = frozenset({"that", "which"})
 _PAIRS: Final = frozenset({"double", "twin", "pair", "doppel"})
@@ -93,6 +95,10 @@ def _settle(sentence: Sentence, mention: Mention, found: list[Mention]) -> None:
     """Take a name for what the words around it make of it."""
     words, kind = sentence.words, mention.kind
     before = found[-1] if found else None
+    if before is not None and before.preposition in ("between", "zwischen"):
+        led = words[max(0, mention.start - 2) : mention.start]
+        if {"and", "und"} & set(led) and not mention.preposition:
+            mention.preposition = before.preposition  # "between the unit and the wall"
     if kind == "thing" and before is not None and kinds.is_along(words, before, mention.start):
         mention.preposition = "along"  # "down the left wall"
     if kind == "thing" and kinds.is_cookers_hole(words, before, mention):
@@ -219,7 +225,7 @@ def _look_back(sentence: Sentence, mention: Mention) -> None:
         elif word in _PREPOSITIONS and not _is_adjective(atoms, i):
             mention.preposition = word
             break
-        elif word == "so" or (word in _VERBS and steps):
+        elif word in _BREAKS or (word in _VERBS and steps):
             break
         i -= 1
         steps += 1

@@ -77,7 +77,7 @@ _NO_NOUNS: Final = word_set(
     " jetzt noch schon da hier zu sehr insgesamt je jeweils thick deep long wide high tall across"
     " round dia diameter concrete grey gray white black dark pale light honed polished plain"
     " smooth rough matt sealed waxed natural rectangular square circular undermount inset"
-    " centred centered central centrally mittig zentriert"
+    " new neu neue neuer neuen centred centered central centrally mittig zentriert"
     " note see keep keeping kept mind remember assume allow"
     " what how where why which who whose let like either neither such much many few more most less"
     " beton grau weiß schwarz hell dunkel lang breit tief hoch stark dick rund quadratisch"

@@ -36,6 +36,7 @@ _PERHAPS: Final = frozenset(
     | {"wenn", "falls", "dann", "vielleicht", "eventuell", "notfalls", "sonst"}
 )
 _MOST: Final = 24
+_PARTS: Final = frozenset({"pcs", "pieces", "parts", "halves", "sections", "teilen", "stücken"})
 _SEVERAL: Final = 2  # sizes of pieces that are told apart
 _UNCUT: Final = frozenset(
     {("nothing", "to", "cut"), ("nothing", "needs", "cutting"), ("no", "cutting", "needed")}
@@ -269,10 +270,21 @@ def _is_of_hole(parsed: ParsedSentence, at: int) -> bool:
     return not whose or whose[0].kind != "slab"
 
 
+def _is_two(sentence: Sentence, i: int) -> bool:
+    size = sentence.atoms[i].size
+    return size is not None and size.unit is None and size.amount == _SEVERAL
+
+
 def _read_halves(sentence: Sentence, piece: SaidPiece | None) -> None:
     words = sentence.words
+    split = [
+        (i, 2)
+        for i, word in enumerate(words[:-2])
+        if word in ("in", "into") and _is_two(sentence, i + 1) and words[i + 2] in _PARTS
+    ]
     told = [atom for atom in sentence.atoms if atom.kind == "size"]
-    for i, count in sentence.marks("pieces") if len(told) < _SEVERAL else ():
+    marks = sentence.marks("pieces") if len(told) < _SEVERAL else []
+    for i, count in (*marks, *split):
         if piece is not None and not _EACH & set(words) and not _PERHAPS & set(words[:i]):
             piece.halves = (span_of(sentence, i, i + count + 2),)
     if piece is not None and piece.halves and _EACH & set(words) and piece.has_size():

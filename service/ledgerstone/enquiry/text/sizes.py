@@ -33,6 +33,9 @@ from ledgerstone.enquiry.text.tokens import Token
 from ledgerstone.enquiry.words.lexicon import is_hole
 from ledgerstone.quantities import UnitName
 
+_BEGINS: Final = frozenset(
+    {"in", "with", "that", "which", "please", "at", "to", "is", "has", "but"}
+)
 _WIDEST_BORE: Final = 12  # inches, of a hole that its name follows: common practice, no source
 _AFTER_ONE: Final = frozenset(
     {"deep", "wide", "long", "by", "across", "x", "front"}
@@ -164,6 +167,8 @@ class SizeReader:
             return False
         following = self._word(j + 2) in AFTER_INCH or self._kind(j + 2) in ("mark", "number")
         is_metric = self._word(j) in ("cm", "mm")  # "it is 500 mm. Length stays 900 mm"
+        if is_metric and self._word(j + 2) in _BEGINS:
+            return False  # "… x 30 mm. In the worktop there is a sink"
         asks = self._word(j + 2) in NOUN_OF_SIZE and (is_metric or self._word(j + 3) in ("?", ":"))
         return self._joined(j + 1) and following and not asks  # "450 mm. Thickness? 40"
 

@@ -84,6 +84,11 @@ _NOT_SIZES: Final = tuple(
             r"(?<![x×] )(?<![\d.,/x×])(?:[1-9]|[12]\d|3[01])/(?:[13579]|1[0-2])"
             r"(?!\d|[/.,]\d|\s?(?:mm|cm|in|x|×|thick|deep|long|wide)\b|\s?[\"”″])"
         ),
+        (  # a day and an even month: no fraction of an inch is one or more
+            r"(?<![x×] )(?<![\d.,/x×-])(?<!\d )(?:(?:[3-9]|[12]\d|3[01])/2|(?:[5-9]|[12]\d|3[01])/4"
+            r"|(?:[7-9]|[12]\d|3[01])/6|(?:9|[12]\d|3[01])/8)"
+            r"(?!\d|[/.,]\d|\s?(?:mm|cm|in|x|×|thick|deep|long|wide)\b|\s?[\"”″])"
+        ),
         (
             r"(?:(?<=\b\d{5} )|(?<![\d\"”″'’] ))(?<!\bft )(?<!\b(?:in|mm|cm) )"
             r"\b(?:by|before|until)\s(?:the\s)?"

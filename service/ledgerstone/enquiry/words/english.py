@@ -185,7 +185,8 @@ MARKS: Final = MappingProxyType(
         " bowl, center of the bowl, behind, in line with, same centre line, same center line, on"
         " its centre line,"
         " on its center line, on the same centre line, on the same center line, in line, centre"
-        " line, center line, centreline, centerline, on the centreline of, lined up with, same line"
+        " line, center line, centreline, centerline, centrelines, centerlines,"
+        " on the centreline of, lined up with, same line"
         " as, aligned with, same line, on the same line",
         "sideways": "either side, to either side, each side of the basin, each side of the sink,"
         " each side of"
@@ -215,7 +216,8 @@ MARKS: Final = MappingProxyType(
         " l piece, l bit, one l, l shaped, l shape, l-shaped, l-shape, lshape, an l, it's an l,"
         " it’s an l, l worktop, shape of an l, l counter, l-top, corner worktop, l top,"
         " corner desk, corner desktop, corner counter, corner countertop",
-        "pieces": "in two pieces, in two halves, two pieces the same, in 2 pieces"
+        "pieces": "in 2 pcs, in two pcs, in two pieces, in two halves, two pieces the same,"
+        " in 2 pieces"
         ", two equal pieces,"
         " two equal halves, in two equal",
         "price": "price, prices, quote, quotation, cost, costs, estimate, how much, pricing"

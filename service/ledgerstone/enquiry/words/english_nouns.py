@@ -39,7 +39,8 @@ NOUNS: Final = MappingProxyType(
         "slab:end-panel": "end panel, end panels, waterfall panel, gable panel, side panel",
         "slab:bench": "bench, benches, bench seat, bench seats, garden bench, seat slab, bench"
         " slab, seat, garden seat, sitting bench",
-        "slab:": "long bit, short bit, main bit, big bit, small bit, other bit, left bit,"
+        "slab:": "infill piece, filler piece, infill, long bit, short bit, main bit, big bit,"
+        " small bit, other bit, left bit,"
         " right bit, left-hand bit, right-hand bit, first bit, second bit,"
         " first run, second run, third run, other run, opposite run, sink surround,"
         " basin surround, run along the wall,"
