@@ -159,6 +159,8 @@ def verdict(
     is_anew = slabs.is_sized_anew and slabs.is_outlined and bool(_ANEW.search(newest))
     put_aside = {_ACCEPTED, "declined"} if changes else set()
     put_aside |= {"complaint"} if is_anew else set()
+    is_wished = slabs.is_whole and slabs.is_sized_anew and bool(_WISHES.search(newest))
+    put_aside |= {"application", "press"} if is_wished else set()
     against = [one for one in against if one[1] not in put_aside]
     ranked = sorted(against, key=lambda one: (one[1] not in COMMERCIAL, -one[0]))
     why = ranked[0][1] if ranked else ""

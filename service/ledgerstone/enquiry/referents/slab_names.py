@@ -123,6 +123,7 @@ def _by_number(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | N
         use = (
             noun[0].partition(":")[2] if noun is not None and noun[0].startswith("slab:") else None
         )
+        use = "" if words[i] in _ROW_NAMES else use
         alike = [piece for piece in pieces if piece.has_size() and use in ("", piece.use)]
         is_number = size.unit is None and size.amount.denominator == 1
         if use is not None and is_number and 1 <= size.amount <= len(alike):

@@ -23,6 +23,7 @@ _ONES: Final = word_set(
 _THEM: Final = word_set("them these those davon denen")
 _DEFINITE: Final = word_set("the die der das in on")
 _HOLES: Final = ("open", "hole")
+_MIDDLES: Final = frozenset({"middle", "centre", "center", "mittlere", "mittleren"})
 _PAIR: Final = 2
 
 
@@ -76,8 +77,11 @@ def _apart(parsed: ParsedSentence, quantity: int) -> _Apart | None:
                 return _Apart(int(count), "some", "others")
         if words[i + 1 : i + 2] == ["davon"] and 0 < count < quantity:
             return _Apart(int(count), "some", "others")
+        is_one = bool(_ONES & set(words[i + 1 : i + 3]))
+        if word in _MIDDLES and i and words[i - 1] in _DEFINITE and is_one and quantity % 2:
+            return _Apart(1, "middle", "outer")
         side = _FIRST.get(CANON.get(word, word)) or _ORDER.get(word)
         is_led = i > 0 and words[i - 1] in _DEFINITE and words[i + 1 : i + 2] != [""]
-        if side and is_led and quantity == _PAIR and _ONES & set(words[i + 1 : i + 3]):
+        if side and is_led and quantity == _PAIR and is_one:
             return _Apart(1, *side)
     return None

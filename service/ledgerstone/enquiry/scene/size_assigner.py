@@ -60,10 +60,9 @@ class SizeAssigner:
 
     def is_thin(self, measure: Measure) -> bool:
         """Return whether a size with a unit can only be a thickness."""
-        found = self.amounts.length(measure, "thickness") if measure.size.unit else None
+        has_unit = bool(measure.size.unit or self.amounts.declared)
+        found = self.amounts.length(measure, "thickness") if has_unit else None
         return found is not None and found[0].mm <= _THIN_MM
-
-    # --- pieces -----------------------------------------------------------------------------
 
     def piece(self, piece: SaidPiece, measures: Sequence[Measure], rank: tuple[int, int]) -> None:
         """Give a slab its sizes of one sentence."""

@@ -27,8 +27,6 @@ _CENTRES: Final = frozenset({"centre", "center", "middle", "mitte"})
 _BREAKS: Final = frozenset({",", ";", "/", "|", "("})
 _AN_END: Final = (["end"], ["ends"])
 _ANY_END: Final = (*([word, "end"] for word in ("the", "each", "its", "that")), ["the", "ends"])
-_FROM: Final = (["from"], ["off"], ["vom"], ["von"])
-_RIMS: Final = word_set("edge rim perimeter circumference outside rand außenrand kante")
 _OWN_END: Final = (["its", "end"], ["their", "ends"], ["nearest", "end"], ["the", "nearest"])
 _EACH: Final = frozenset({"each", "both", "je", "jeweils"})
 _EACH_END: Final = frozenset(
@@ -89,8 +87,8 @@ def _distance_after(sentence: Sentence, measure: Measure, start: int) -> None:
     """Take a size that "from" follows at once for a distance: "150 from the edge" is no bore."""
     words = sentence.words
     is_bare = measure.of == 1 and not (measure.role or measure.axis)
-    led = words[start : start + 3]
-    if is_bare and led[:1] in _FROM and _RIMS & set(led) and not is_span(words, start):
+    is_led = start < len(words) and bool(words[start]) and FROM.at(words, start) is not None
+    if is_bare and is_led and not is_span(words, start):
         measure.role = "apart"
 
 

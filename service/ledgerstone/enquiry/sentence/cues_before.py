@@ -33,7 +33,7 @@ _UNITS: Final = word_set("mm cm m in inch inches ft")
 
 
 _FROM_FAR: Final = 16
-_SIDE_NEAR: Final = 5
+_SIDE_NEAR: Final = 7
 _BEING: Final = word_set("is was are would looks seems ist war sind wäre mm cm")
 
 

@@ -19,6 +19,7 @@ _DECLARED: Final = re.compile(
     r"|inch|metres)\b"
     r"|\b(cms?|mms?|inches|ins?)\b(?= (?:unless|except|throughout|everywhere))"
     r"|\d[^\n(]{0,40}\((cm|mm|inches)\)"
+    r"|\b(cm|mm|inches|centimetres|centimeters|millimetres|millimeters|zentimeter) all\b(?! )"
     r"|(?<=\()(centimetres|centimeters|millimetres|millimeters|zentimeter)(?=\))",
     re.IGNORECASE,
 )

@@ -30,7 +30,7 @@ def is_denied_after(sentence: Sentence, mention: Mention) -> bool:
             return False
         if atom.word in ("nicht", "entfällt"):
             return atom.word == "entfällt" or bool(_NEEDS_DE & set(words))
-        if atom.word in ("needed", "required", "necessary", "wanted"):
+        if atom.word in ("need", "needed", "required", "necessary", "wanted"):
             return bool(_NOT_EN & set(words))
     return False
 

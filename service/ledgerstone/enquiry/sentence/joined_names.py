@@ -38,9 +38,23 @@ def joined_names(sentence: Sentence, found: list[Mention]) -> list[Mention]:
             )  # "Ausschnitt Kochfeld: keiner"
         else:
             joined[-1] = _led_by(before, mention)
+    joined = _with_boxes(sentence, joined)
     for mention in joined:
         mention.names_hole = mention.names_hole or mention.kind == "hole"
     return joined
+
+
+def _with_boxes(sentence: Sentence, joined: list[Mention]) -> list[Mention]:
+    """Make one of "a cable box cut-out": what goes in, and the hole of its box."""
+    kept: list[Mention] = []
+    for mention in joined:
+        before = kept[-1] if kept else None
+        is_box = before is not None and before.kind == mention.kind == "open" and mention.names_hole
+        if before is not None and is_box and before.end == mention.start and not before.names_hole:
+            _make_hole(sentence, before, mention)
+        else:
+            kept.append(mention)
+    return kept
 
 
 def _is_for_bowl(before: Mention, mention: Mention) -> bool:

@@ -156,7 +156,7 @@ MARKS: Final = MappingProxyType(
         " der mitte, mittig, zentriert, zentral, genau mittig, in"
         " der plattenmitte, exakt mittig, in mitte, mitte hinten, hinten mitte, mitte vorn, mitte"
         " vorne",
-        "behind": "achse wie,"
+        "behind": "auf der achse, auf achse, in achse, achse wie,"
         " dahinter, hinter, mittelachse, in einer flucht, gleiche achse, auf der"
         " mittelachse, gleicher achse, auf gleicher achse, in der achse, hinter dem, hinter der",
         "sideways": "links und rechts davon, beiderseits",
