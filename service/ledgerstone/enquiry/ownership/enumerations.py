@@ -128,6 +128,12 @@ def listed(sentence: Sentence, found: Sequence[Mention], sizes: Sequence[Measure
         return []
     after = [size for size in sizes if size.place == 1 and size.at > named[0].end]
     led = [size for size in after if _is_led_by_name(sentence, size.at)]
+    lone = [one for one in sizes if one.of == 1 and one.role in ("", "long") and not one.side]
+    lone = [one for one in lone if _is_led_by_name(sentence, one.at) and one.at > named[0].end]
+    if not after and len(named) == 1 and len(lone) == named[0].count > 1:
+        for size in lone:
+            size.role = "long"  # "2 window cills: kitchen 1.18 m, landing 0.74 m"
+        led = after = lone
     if len(led) < _PAIR or len(led) < len(after) or len(named) > 1:
         return []
     return [Mention(size.at - 1, size.at, "count", "1", count=1) for size in led]

@@ -85,6 +85,8 @@ _CARRIES: Final = frozenset({",", "("})
 _TELLS: Final = WISHES | _KEEPS
 _BARRED: Final = VERBS | JOINS | PREPOSITIONS | ARTICLES
 _PAIR: Final = 2
+_SO: Final = frozenset({"so", "hence", "therefore", "daher", "also", "deshalb"})
+_MUST: Final = word_set("must should needs need has will ought muss soll sollte")
 _NEXT: Final = 3  # words between a size and the name that it stands before
 _WHICH: Final = frozenset({"that", "which"})
 
@@ -192,6 +194,9 @@ class _Owners:
             return [*told, "a clause on"] if told else []  # "on a pedestal, foot 600"
         is_bare = all(one.kind in ("size-noun", "pronoun") for one in own)
         is_led = self.sentence.words[start] in VERBS or any(one.kind == "pronoun" for one in own)
+        led, said = self.sentence.words[max(0, start - 1) : start], self.sentence.words[start:first]
+        if set(led) & _SO and set(said) & _MUST:
+            return []  # "the frame is made for …, so it must be 40 thick": the slab must
         if not is_bare or (has_verb(self.sentence, start, first) and not is_led):
             return []
         told = self._earlier(before, own, start)

@@ -47,6 +47,12 @@ def apart(
     if named is None:
         return piece
     is_other = _is_other(piece, named)
+    if (
+        named.phrase in _ANY_SLAB
+        and {size.role for size in sizes} == {"thick"}
+        and _is_whole(piece)
+    ):
+        return piece  # "made for a 40 mm slab, so it must be 40 thick" is no other slab
     if not is_other or not (
         _is_another_use(piece, named) or _contradicts(focus, piece, sizes, parsed)
     ):

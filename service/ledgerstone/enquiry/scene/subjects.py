@@ -22,6 +22,7 @@ _FOR: Final = ("for", "für", "of")
 _DROPS: Final = word_set("ignore forget scrap cancel drop skip without")
 _SECOND: Final = word_set("second zweite zweites")
 _ALSO: Final = word_set("also plus additionally außerdem dazu zusätzlich finally lastly then")
+_PLACES: Final = frozenset({"left", "right", "front", "back"})
 _A: Final = frozenset({"a", "an", "another", "ein", "eine", "einen"})
 _ANOTHER: Final = word_set(
     "smaller bigger larger kleineres größeres another second other third further weitere weiteren"
@@ -199,8 +200,6 @@ class Subjects:
         self.piece = piece
         return piece
 
-    # --- openings ---------------------------------------------------------------------------
-
     def openings_for(self, mention: Mention, sentence: Sentence) -> list[SaidOpening]:
         """Return the openings that a hole's name means, begun where they are new."""
         what = "" if mention.kind == "hole" else mention.name
@@ -221,6 +220,8 @@ class Subjects:
             return alike
         nameless = [opening for opening in piece.openings if opening.what == "hole"]
         unnamed = [one for one in nameless if not one.has_size()]
+        if mention.count:  # so many more than a hole that has its place
+            unnamed = [one for one in unnamed if not _PLACES & one.claims.keys()]
         takes_up = what not in ROUND_HOLES and mention.determiner and not mention.is_indefinite
         current = [opening for opening in self.openings if opening in nameless]
         if len(nameless) == 1 and takes_up:

@@ -151,7 +151,9 @@ def _leads_on(sentence: Sentence, i: int, *, beside: bool) -> bool:
         return False
     while i < len(atoms) and atoms[i].word in _LEADING:
         i += 1
-    return i < len(atoms) and atoms[i].kind == "size"
+    after = sentence.words[i + 1 : i + 2]
+    is_place = bool(after and after[0]) and FROM.at(after, 0) is not None
+    return i < len(atoms) and atoms[i].kind == "size" and not is_place  # "395 dia 410 from left"
 
 
 def _bracketed(sentence: Sentence, i: int) -> tuple[str, int] | None:

@@ -140,8 +140,10 @@ def _is_connected(sentence: Sentence, before: Measure, after: Measure) -> bool:
     connecting = [word for word in words if word in CONNECTORS]
     if not connecting:
         return False
-    if connecting[0] in _WEAK_CONNECTORS and not _is_weak_pair(before, after):
-        return False
+    following = sentence.words[after.at + 1 : after.at + 2]
+    is_place = bool(following and following[0]) and FROM.at(following, 0) is not None
+    if connecting[0] in _WEAK_CONNECTORS and (is_place or not _is_weak_pair(before, after)):
+        return False  # "a 40 mm hole at 0.3 m from the end"
     roles = {
         word
         for table in (ROLES, AXES)

@@ -47,7 +47,7 @@ def resolve(scene: SaidOrder) -> list[PieceFound]:
         share_thickness(pieces)
     for piece in pieces:
         told_apart(piece, pieces)
-        piece.halves = piece.halves if len(pieces) == 1 else ()
+        piece.halves = piece.halves if len(pieces) == 1 or piece.label == "named" else ()
     for piece in pieces:
         without_whole(piece)
     give_back_outlines(pieces)

@@ -96,8 +96,8 @@ SIDES: Final = MappingProxyType(
     {
         "left": "left, lh, lhs, lhe, left-hand, lefthand, l/h",
         "right": "right, rh, rhs, rhe, right-hand, righthand, r/h",
-        "front": "front, near edge, front edge, bottom, bottom edge",
-        "back": "back, rear, wall, behind",
+        "front": "front, frt, near edge, front edge, bottom, bottom edge",
+        "back": "back, bk, rear, wall, behind",
     }
 )
 MARKS: Final = MappingProxyType(
