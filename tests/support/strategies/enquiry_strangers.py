@@ -138,6 +138,13 @@ TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
     ),
     "middle_of_it": lambda s: _slab(s) | _sink(s, "0/0"),
     "things_beside": _slab,
+    "middle_one": lambda s: (
+        sizes_of(s.m, s.w, s.t)
+        | _slab(s, 1)
+        | sizes_of(s.l + 12, s.w, s.t, "/slabs/2")
+        | _sink(s, "1/0")
+    ),
+    "for_a_pipe": lambda s: _slab(s) | hole("0/0", diameter=s.d, x=s.x, y=s.w - s.z),
     "made_for": _slab,
     "places_after": lambda s: _slab(s) | hole("0/0", diameter=s.a, x=s.x, y=s.y),
     "cills_by_room": _both,

@@ -43,6 +43,7 @@ _NEW: Final = frozenset({"a", "an", "ein", "eine", "einen", "one", "two", "there
 _NO_SLABS: Final = frozenset({"hole", "open", "leg", "feature", "thing", "room"})
 _ONES: Final = (["one"], ["top"], ["run"], ["piece"])
 _OWNERS: Final = word_set("mine his hers theirs meine seine")
+_MIDDLES: Final = frozenset({"middle", "centre", "center", "mittlere", "mittleren"})
 _EARLY: Final = 5
 _LED: Final = 3
 
@@ -143,8 +144,9 @@ def _meant(
     following = words[i + 1 : i + 2]
     is_alone = bool(names) or following in (["one"], ["run"], ["piece"]) or not following
     is_alone = is_alone or not following[0] or following[0] in _HAS | _GOES_ON
-    if words[i] in _ORDINALS and is_alone:
-        at = _ORDINALS[words[i]]
+    is_middle = words[i] in _MIDDLES and following in _ONES and len(pieces) % 2 == 1
+    if is_middle or (words[i] in _ORDINALS and is_alone):
+        at = len(pieces) // 2 if is_middle else _ORDINALS[words[i]]
         return pieces[at] if at < len(pieces) else None
     end = names[0].end if names else i + 2
     so = named_so(pieces, telling_words(words[i:end]))

@@ -91,6 +91,7 @@ _LIKE_VERBS: Final = word_set(
 )
 
 
+_FOR_FAR: Final = 5  # atoms: "a hole, 70 mm, for the boiler pipe"
 _PLATES: Final = frozenset({"plate", "platte", "base", "lid"})
 
 
@@ -191,7 +192,7 @@ def _settle(phrase: NounPhrase, before: Sequence[NounPhrase]) -> None:
     if is_part and before and is_foreign(before[0]):
         phrase.kind = "thing"  # "a sculpture with a base plate"
     is_for = phrase.kind == "unknown" and phrase.preposition in ("for", "für")
-    if is_for and before and before[0].kind == "ours" and phrase.start <= before[0].end + 2:
+    if is_for and before and before[0].kind == "ours" and phrase.start <= before[0].end + _FOR_FAR:
         phrase.kind = "ours"
 
 
