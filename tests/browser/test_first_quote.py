@@ -45,6 +45,7 @@ ANSWERS = {
 }
 JOB = {"job-1": "13", "job-materials": "$190", "job-asked": "1,600"}
 OREGON: dict[str, Any] = {"locale": "en-US", "viewport": {"width": 390, "height": 844}}
+MUCH_PERCENT = 60
 MOST_MINUTES = 25  # of half an hour, five are left to stop and wonder
 MOST_ANSWERS = 33  # deposit, tax and hours of a day stand as they are
 
@@ -120,6 +121,9 @@ def test_asking_less_than_it_costs_is_said_beside_it(
     page.locator("#job-asked").fill("2000")
     expect(fault).to_be_empty()
     expect(page.locator("#job-asked-now")).to_contain_text("2,000")
+    page.locator("#step-job summary").last.click()
+    markup = page.locator('#step-job .field[data-pointer="/rates/margin_percent"] input').first
+    assert float(markup.input_value()) > MUCH_PERCENT  # what follows stands there as it is by now
     page.locator('#step-lifting a[href="#/handling/ways"]').click()
     ways = page.locator('section[data-pointer="/handling/ways"]')
     expect(ways.locator("summary").first).to_be_focused()

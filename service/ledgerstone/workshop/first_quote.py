@@ -139,10 +139,10 @@ def _invented(
 
 
 def is_field(path: KeyPath) -> bool:
-    """Return whether a value beside what is asked stands open as a field: money, and what lifts."""
+    """Return whether a value beside what is asked stands open as a field: money, markup, lifts."""
     member = member_at(path)
     is_money = member is not None and member.kind == "money" and member.unit != "%"
-    return is_money or (path[:2] == WAYS and path[-1] in LIFTS)
+    return is_money or path == MARGIN or (path[:2] == WAYS and path[-1] in LIFTS)
 
 
 def is_rate(path: KeyPath) -> bool:

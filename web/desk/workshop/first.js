@@ -171,6 +171,10 @@ export function markSteps(form) {
     const value = values.get(place.dataset.shows ?? "");
     if (value && value.kind !== "colour") write(place, told(value, form.profile.currency ?? ""));
   }
+  for (const place of elements(form.place, ".others .field[data-pointer]")) {
+    const [input, value] = [one("input", place), values.get(place.dataset.pointer ?? "")];
+    if (value && input !== document.activeElement) Object.assign(input, { value: named(value) });
+  }
   for (const step of form.profile.steps) {
     const place = form.place.querySelector(`#step-${step.name}`);
     if (!place) continue;

@@ -7,7 +7,7 @@ workshop =
     .back = Zurück zum Schreibtisch
     .subjects = Themen
     .intro = Was Sie ändern, bleibt auf diesem Gerät, bis Sie es speichern.
-    .demonstration = Das ist die Datei der erfundenen Werkstatt. Beginnen Sie mit „init“ eine eigene (siehe README); was Sie hier probieren, zeigt, was es bewirken würde.
+    .demonstration = Das ist die Datei der erfundenen Werkstatt. Beginnen Sie mit „init“ eine eigene (siehe README).
 
 subject =
     .first = Erstes Angebot
@@ -36,7 +36,7 @@ first =
     .buys = Was Sie dafür kaufen: Beton, Schalung, Stahl, Versiegelung
     .asks = Was Sie dafür verlangen, vor Steuer und Lieferung
     .follows = Was daraus folgt: Aufschlag und Einkaufspreise
-    .more = Stunden von zwei weiteren, um näher zu liegen
+    .more = Zwei weitere, um näher zu liegen
     .heat = heiß bis { $now }
     .job = { $job }, in Stunden
     .no-hours = Das ist keine Zahl, etwa { $like }.
@@ -88,7 +88,7 @@ outcome =
     .table = ({ $n }): { $says }.
     .trial = Bis diese Schritte erledigt sind, sagt jede Antwort, dass sie ein Probelauf ist:
     .others = Deshalb ist keine Antwort ein Probelauf. Davon hängt ab:
-    .honest = Keine Antwort ist ein Probelauf: Worauf sie beruht, ist das Ihre, oder Sie sagten, dass es stimmt, oder es ist üblich und klein.
+    .honest = Keine Antwort ist ein Probelauf: Worauf sie beruht, ist das Ihre, stimmt für Sie oder ist üblich und klein.
     .earlier = Etwas ist zu berichtigen: Diese Zahlen gelten für den letzten Stand ohne Fehler.
     .changes = { $n ->
         [one] Eine Änderung ist noch nicht gespeichert.
@@ -107,7 +107,7 @@ outcome =
     .undo = Letzte Änderung zurücknehmen
     .again = Noch einmal versuchen
     .dropped = { $n ->
-        [one] Eine Änderung passt nicht mehr zur Datei und ist weg. Machen Sie sie noch einmal.
-       *[other] { $n } Änderungen passen nicht mehr zur Datei und sind weg. Machen Sie sie noch einmal.
+        [one] Eine Änderung passt nicht mehr zur Datei und ist weg.
+       *[other] { $n } Änderungen passen nicht mehr zur Datei und sind weg.
     }
     .reload = Neu laden

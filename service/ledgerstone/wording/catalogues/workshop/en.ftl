@@ -7,7 +7,7 @@ workshop =
     .back = Back to the desk
     .subjects = Subjects
     .intro = What you change is kept on this device until you save it.
-    .demonstration = This is the invented workshop’s own file. Start one of yours with “init” (see the README); what you try here shows what it would do.
+    .demonstration = This is the invented workshop’s own file. Start one of yours with “init” (see the README).
 
 subject =
     .first = First quote
@@ -36,7 +36,7 @@ first =
     .buys = What you buy for it: concrete, mould, steel, sealer
     .asks = What you ask for it, before tax and delivery
     .follows = What follows: markup and buying prices
-    .more = Hours of two more, to be closer
+    .more = Two more, to be closer
     .heat = heat to { $now }
     .job = { $job }, in hours
     .no-hours = This is no number, like { $like }.
@@ -88,7 +88,7 @@ outcome =
     .table = ({ $n }): { $says }.
     .trial = Until these steps are done every answer says that it is a trial:
     .others = No answer is a trial because of these. They affect:
-    .honest = No answer is a trial: what it rests on is yours, or you said that it is right, or it is usual and small.
+    .honest = No answer is a trial: what it rests on is yours, right for you, or usual and small.
     .earlier = There is a fault: these figures are of the last state without one.
     .changes = { $n ->
         [one] One change is not saved yet.
@@ -107,7 +107,7 @@ outcome =
     .undo = Take back the last change
     .again = Try again
     .dropped = { $n ->
-        [one] One change no longer fits the file and is gone. Make it again.
-       *[other] { $n } changes no longer fit the file and are gone. Make them again.
+        [one] One change no longer fits the file and is gone.
+       *[other] { $n } changes no longer fit the file and are gone.
     }
     .reload = Load it again
