@@ -46,14 +46,14 @@ def fits_the_table(planned: Planned) -> Iterable[Finding]:
 def thick_enough(planned: Planned) -> Iterable[Finding]:
     """Each slab is between the thinnest and the thickest that the workshop casts.
 
-    So is one that is as thick in its own unit: 38 mm where 1 1/2 in is the thinnest.
+    So is one that is a whole millimetre beside such a bound: 38 mm where 1 1/2 in is the thinnest.
     """
     order, workshop = planned.order, planned.workshop
     shaping = workshop.shaping
     bounds = (shaping.thinnest_mm, shaping.thickest_mm)
     for i, slab in enumerate(order.slabs):
         thickness = slab.thickness
-        is_bound = thickness.mm in (thickness.like(mm).mm for mm in bounds)
+        is_bound = any(thickness.exact_mm == round(mm) for mm in bounds)
         if is_bound or bounds[0] <= thickness.mm <= bounds[1]:
             continue
         thin = thickness.mm < shaping.thinnest_mm
