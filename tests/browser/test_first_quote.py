@@ -237,9 +237,17 @@ def test_each_link_leads_to_its_place_as_often_as_it_is_pressed(
     page.locator("#live").click()
     expect(page.locator("#outcome-title")).to_be_in_viewport()
     expect(step).to_have_count(1)
-    page.locator('.field[data-pointer="/rates/hour"] input').first.fill("a lot")
+    hour = page.locator('.field[data-pointer="/rates/hour"] input').first
+    total = page.locator("#outcome td strong").first
+    for price in ("61", "62"):  # what is as it was stays, so that a press is never between two
+        was = total.inner_text()
+        kept = page.locator("#outcome a[href='#first-delivery']").element_handle()
+        hour.fill(price)
+        expect(total).not_to_have_text(was)
+    assert kept.evaluate("link => link.isConnected")
+    hour.fill("a lot")
     link = page.locator("#outcome a[href='#/rates/hour']")
     for _ in range(2):
         link.click()
-        expect(page.locator('.field[data-pointer="/rates/hour"] input').first).to_be_focused()
+        expect(hour).to_be_focused()
     context.close()

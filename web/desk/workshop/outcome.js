@@ -34,10 +34,17 @@ export class Outcome {
     const earlier = wrong.length && this.workshop.jobs.length ? make("p", { class: "care" }, say("outcome.earlier")) : null;
     const lost = this.workshop.lost ? make("p", { class: "care", role: "alert" }, say("outcome.dropped", { n: this.workshop.lost })) : null;
     const also = profile.also ? make("p", { class: "care", role: "status" }, profile.also) : null;
-    this.place.replaceChildren(...[lost, also, faults, missing, earlier, jobs, this.share(profile), this.saving(profile)].filter((part) => part !== null));
+    this.put([lost, also, faults, missing, earlier, jobs, this.share(profile), this.saving(profile)].filter((part) => part !== null));
     const [, basin] = this.workshop.jobs;
     one("#live").textContent = [basin?.total ? `${basin.name}: ${money(basin.total, profile.currency ?? "")}` : "", wrong.length ? say("outcome.faults", { n: wrong.length }) : ""].filter(Boolean).join(" · ");
     this.parts(this.workshop.jobs, profile.currency ?? "");
+  }
+
+  /** A part that is as it was stays, so that a press begun on it is one. @param {HTMLElement[]} parts */
+  put(parts) {
+    const { children } = this.place;
+    parts.forEach((part, i) => children[i]?.isEqualNode(part) || (children[i] ? children[i].replaceWith(part) : this.place.append(part)));
+    while (children[parts.length]) children[parts.length].remove();
   }
 
   /** @param {Profile["faults"]} faults */
