@@ -131,6 +131,24 @@ def test_asking_less_than_it_costs_is_said_beside_it(
     context.close()
 
 
+def test_what_can_t_be_bought_for_a_job_is_told_beside_it(
+    chromium: Browser, own_service: Served, profile: Path
+) -> None:
+    """By the prices that were typed: a fault and no offer to take it again, until it can be met."""
+    assert profile.exists()
+    context, page = at_form(chromium, own_service, **OREGON)
+    page.locator("#step-job summary").last.click()
+    page.locator('#step-job .field[data-pointer="/boards/price_per_sheet"] input').first.fill("900")
+    page.locator("#job-materials").fill("150")
+    fault = page.locator("#job-materials-fault")
+    expect(fault).to_contain_text("$")
+    expect(page.locator("#refit")).to_be_hidden()
+    page.locator("#job-materials").fill("5000")
+    expect(fault).to_be_empty()
+    expect(page.locator("#job-materials-now")).to_contain_text(re.compile(r"4,9\d\d|5,0\d\d"))
+    context.close()
+
+
 def test_a_tick_while_it_works_out_what_was_taken_out_is_kept(
     chromium: Browser, own_service: Served, profile: Path
 ) -> None:

@@ -6,7 +6,9 @@ from pathlib import Path
 
 import pytest
 
+from ledgerstone.application.profile_description import first_ask
 from ledgerstone.cli.profiles import run
+from ledgerstone.wording import speech_in
 from ledgerstone.workshop import load_profile
 from ledgerstone.workshop.loader import example_for
 
@@ -87,6 +89,42 @@ def test_who_mixes_from_bags_answers_one_question(tmp_path: Path) -> None:
     assert recipe.bag.water_l_per_bag == pytest.approx(2.650, abs=0.001)
     assert recipe.bag.yield_l == pytest.approx(16.990, abs=0.005)  # a file has four digits
     assert (recipe.bag.cement_percent, recipe.bag.price_per_bag) == (None, Decimal("14.75"))
+
+
+def test_a_bag_s_price_that_was_answered_stays(tmp_path: Path) -> None:
+    """What is bought for a job moves the other prices alone."""
+    at = OREGON.index("5000") + 1
+    bag = ("80 lb, 0.7 gal, 0.6 ft³, 14.75",)
+    answers = (*OREGON[:at], *bag, *OREGON[at + 1 : -3], "", "190", "", *("y",) * 2)
+    assert asked(tmp_path / "mine.toml", answers)[0] == 0
+    shop = load_profile(tmp_path / "mine.toml")
+    was = load_profile(example_for("US"))
+    assert shop.recipe.bag is not None
+    assert shop.recipe.bag.price_per_bag == Decimal("14.75")
+    assert shop.boards.price_per_sheet != was.boards.price_per_sheet
+
+
+def test_who_reinforces_with_glass_fibre_is_asked_what_it_reaches(tmp_path: Path) -> None:
+    """Until it is told: 145 000 psi are 999.7 MPa, NIST SP 811 appendix B.8."""
+    at = OREGON.index("plain")
+    after = OREGON.index("10 gauge") + 1
+    answers = (*OREGON[:at], "glass-fibre", *OREGON[at + 1 : after], "", "145000", *OREGON[after:])
+    assert asked(tmp_path / "mine.toml", (*answers, *WRONG))[0] == 0
+    steel = load_profile(tmp_path / "mine.toml").steel
+    assert steel.material == "glass-fibre"
+    assert steel.yield_mpa == pytest.approx(999.7, abs=0.1)
+
+
+def test_that_no_bar_is_used_is_said_in_a_word(tmp_path: Path) -> None:
+    """The question says which, as an empty answer keeps ours."""
+    answers = tuple("none" if answer == "#3" else answer for answer in OREGON)
+    status, said = asked(tmp_path / "mine.toml", (*answers, *WRONG))
+    assert status == 0
+    assert load_profile(tmp_path / "mine.toml").steel.bar_mm is None
+    path, speech = ("steel", "bar_mm"), speech_in("en")
+    in_terminal, on_form = (speech.say(first_ask(path, on)) for on in ("terminal", "form"))
+    assert in_terminal in said
+    assert on_form not in said
 
 
 def test_the_workshop_s_warmth_is_asked_and_moves_its_months(tmp_path: Path) -> None:

@@ -27,6 +27,16 @@ def test_other_ways_take_in_proportion_what_the_first_takes(country: str, typed:
     assert set(ways) == {"yours"}
 
 
+def test_a_small_way_never_follows_to_nothing() -> None:
+    """One step of what people say is the least."""
+    draft = ProfileDraft(begun("GB"))
+    path = (*FIRST_LIFT[:2], 1, "most_kg")
+    draft.put(path, "2")
+    draft.put((*path[:-2], 1, "standing"), '{ most_kg = "invented" }')
+    put_with_followers(draft, FIRST_LIFT, "40", usual_in("GB"))
+    assert draft.written(path) == "5"
+
+
 def test_a_lift_that_was_given_does_not_follow() -> None:
     """Whatever the first is then."""
     draft = ProfileDraft(begun("GB"))

@@ -7,16 +7,19 @@ from pathlib import Path
 import pytest
 
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.application.jobs_not_made import jobs_not_made
+from ledgerstone.application.jobs_not_made import jobs_not_made, not_made, suspected_places
 from ledgerstone.application.typical_jobs import typical_jobs
 from ledgerstone.cli.profiles import run
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.json_types import KeyPath
+from ledgerstone.wording import bench_speech
 from ledgerstone.workshop import read_profile
+from ledgerstone.workshop.describing import DescribedValue, described
 from ledgerstone.workshop.countries import usual_in
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.following import put_with_followers
 from ledgerstone.workshop.standing import FIRST_LIFT
+from ledgerstone.workshop.syntax import tables
 from support.profile_form import begun
 
 PITCH: KeyPath = ("steel", "mesh_pitch_mm")
@@ -24,10 +27,15 @@ LENGTH: KeyPath = ("table", "length_mm")
 GRAIN: KeyPath = ("recipe", "largest_aggregate_mm")
 
 
+def context_of(text: str) -> QuoteContext:
+    """A context of a profile's text."""
+    return QuoteContext(read_profile(text), date(2026, 11, 25), Tokens(("x" * 40,)))
+
+
 def blamed(text: str) -> set[KeyPath]:
     """Where a profile makes a typical job impossible."""
-    context = QuoteContext(read_profile(text), date(2026, 11, 25), Tokens(("x" * 40,)))
-    return {path for path, _ in jobs_not_made(typical_jobs(context), context)}
+    context = context_of(text)
+    return {one.path for one in jobs_not_made(typical_jobs(context), context)}
 
 
 @pytest.mark.parametrize("country", ["GB", "DE", "US"])
@@ -49,6 +57,44 @@ def test_the_value_without_which_it_is_made_is_named(path: KeyPath, toml: str) -
     assert path in blamed(draft.text)
 
 
+def test_every_place_that_is_blamed_is_a_field() -> None:
+    """No table and no list: a sentence stands beside a value."""
+    text = begun("GB")
+    values = {e.path for e in described(text, tables(text), {}) if isinstance(e, DescribedValue)}
+    assert set(suspected_places()) - values == set()
+
+
+def test_check_names_a_job_once(tmp_path: Path) -> None:
+    """Also one that is blamed on the share of an untested strength; without a key to blame, so."""
+    weak = ProfileDraft(begun("GB"))
+    weak.put(("concrete", "untested_percent"), "3")
+    lone = ProfileDraft(begun("GB"))
+    lone.put(PITCH, "6")
+    lone.put(GRAIN, "20")
+    for name, draft in (("weak", weak), ("lone", lone)):
+        file, out = tmp_path / f"{name}.toml", io.StringIO()
+        file.write_text(draft.text, encoding="utf-8")
+        assert run(["check", str(file)], out, io.StringIO(), {}) == 0
+        context = context_of(draft.text)
+        speech = bench_speech(context.workshop.workshop.language, context.workshop)
+        stopped = [job for job in typical_jobs(context) if job.stops is not None]
+        assert stopped
+        for job in stopped:
+            named = speech.say(not_made(job)).partition(": ")[2].partition(". ")[0]
+            assert out.getvalue().count(named) == 1
+
+
+def test_on_the_form_others_are_tried_for_what_the_first_was_blamed_on() -> None:
+    """A job that is sent back by the same value is named there too."""
+    draft = ProfileDraft(begun("GB"))
+    draft.put(PITCH, "6")
+    context = context_of(draft.text)
+    jobs = typical_jobs(context)
+    whole, brief = (list(jobs_not_made(jobs, context, is_brief=is_brief)) for is_brief in (False, True))
+    assert brief == whole
+    assert len(brief) > 1
+
+
 def test_check_names_the_key(tmp_path: Path) -> None:
     """Beside why it can't be made."""
     draft = ProfileDraft(begun("GB"))
@@ -68,5 +114,5 @@ def test_a_workshop_whose_thinnest_is_an_inch_size_makes_its_tops(country: str) 
     draft.put(("shaping", "thickest_mm"), '"2 in"')
     draft.settle()
     assert blamed(draft.text) == set()
-    context = QuoteContext(read_profile(draft.text), date(2026, 11, 25), Tokens(("x" * 40,)))
+    context = context_of(draft.text)
     assert all(job.total for job in typical_jobs(context))

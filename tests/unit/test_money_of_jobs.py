@@ -58,6 +58,37 @@ def test_a_price_that_was_typed_stays() -> None:
     assert float(job_by(draft).materials or 0) == pytest.approx(220, rel=0.01)
 
 
+@pytest.mark.parametrize(("board", "materials"), [("900", "150"), ("71", "9000000"), ("71", "1")])
+def test_prices_stay_where_materials_can_t_be_met(board: str, materials: str) -> None:
+    """By what was typed or by far: none is changed or made the maker's, and it is returned why."""
+    draft = ProfileDraft(begun("US"))
+    draft.put(BOARD, board)
+    before = draft.text
+    told = fit_money(draft, [materials, ""], ".", context_of(before), {BOARD})
+    assert draft.text == before
+    assert told.typed is not None
+    assert (told.typed > Decimal(materials)) == (Decimal(materials) < 1000)
+
+
+def test_what_is_typed_may_be_nearly_all_that_is_bought() -> None:
+    """The rest shrinks to what is left of it."""
+    draft = ProfileDraft(begun("US"))
+    context = context_of(draft.text)
+    typed = fit_money(ProfileDraft(draft.text), ["1", ""], ".", context, {BOARD}).typed
+    assert typed is not None
+    wanted = f"{typed * Decimal('1.05'):.2f}"
+    fit_money(draft, [wanted, ""], ".", context, {BOARD})
+    assert float(job_by(draft).materials or 0) == pytest.approx(float(wanted), rel=0.01)
+
+
+def test_a_job_asked_below_the_smallest_order_is_as_it_was_told() -> None:
+    """What such an order is charged beside it is no part of what was asked."""
+    draft = ProfileDraft(begun("US"))
+    draft.put(("offer", "smallest_order"), "5000")
+    fit_money(draft, ["", "1800"], ".", context_of(draft.text), ())
+    assert float(job_by(draft).asked or 0) == pytest.approx(1800, rel=0.001)
+
+
 def test_no_markup_below_nothing_is_set() -> None:
     """Who asks less than it costs keeps the markup that stood, and it stays nobody's."""
     draft = ProfileDraft(begun("US"))

@@ -75,6 +75,29 @@ def test_given_hours_are_marked_stale_after_a_change(new_form: NewForm) -> None:
     assert "polished" in unread["name"]
 
 
+def test_what_is_typed_is_told_where_it_is_more_than_was_given(new_form: NewForm) -> None:
+    """A sentence of its own, with what typed prices come to; by far needs none of them."""
+    client = new_form("US")
+    board = setting("/boards/price_per_sheet", "900")
+    fit: Json = {"op": "fit-money", "pointer": "/rates", "values": ["150", ""]}
+    above = tried(client, board, fit)["jobs"][1]
+    by_far = tried(client, {**fit, "values": ["9000000", ""]})["jobs"][1]
+    assert re.search(r"\$\d", above["not_met"])
+    assert by_far["not_met"] != above["not_met"]
+    assert "not_met" not in tried(client, fit)["jobs"][1]
+
+
+def test_every_way_that_follows_is_told(new_form: NewForm) -> None:
+    """Each weight once."""
+    told = tried(new_form("GB"), setting("/handling/ways/0/most_kg", "90"), described=True)
+    values = described(told)
+    ways = {at for at in values if re.fullmatch(r"/handling/ways/[1-9]/most_kg", at)}
+    (says,) = [one["says"] for one in told["taken"] if one["pointer"] == "/handling/ways/0/most_kg"]
+    follow = {values[at]["value"] for at in ways}
+    assert len(follow) > 1
+    assert {value for value in follow if not re.search(rf"\b{value} kg", says)} == set()
+
+
 @pytest.mark.parametrize("country", COUNTRIES)
 def test_a_step_with_a_fault_is_not_done(new_form: NewForm, country: str) -> None:
     """Whatever was confirmed of it."""

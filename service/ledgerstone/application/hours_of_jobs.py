@@ -19,13 +19,12 @@ from ledgerstone.workshop.first_quote import is_rate
 from ledgerstone.workshop.loader import read_profile, starting_tables
 from ledgerstone.workshop.measures import measured
 from ledgerstone.workshop.members import member_at
-from ledgerstone.workshop.numerals import decimal_of, number_of
+from ledgerstone.workshop.numerals import decimal_of, in_proportion, number_of
 from ledgerstone.workshop.standing import KEYS, standings
 from ledgerstone.workshop.syntax import tables
 
 _ROUNDS: Final = 3  # what does not grow with the rates (minutes are whole) is met again
 _NEAR: Final = 0.01
-_AMOUNT: Final = re.compile(r"\d+(?:\.\d+)?")
 _HOURS: Final = re.compile(r"(?<=\d)\s*(?:h|hrs?\.?|hours?|std\.?|stunden?)$", re.IGNORECASE)
 _DIGITS: Final = 4
 
@@ -106,16 +105,14 @@ def scale(draft: ProfileDraft, paths: Sequence[KeyPath], factor: float) -> None:
     """Write numbers of a profile in one proportion, each with the unit that it has."""
     for path in paths:
         written = draft.written(path)
-        found = _AMOUNT.search(written)
-        if found is not None and float(found[0]):
-            now = _rounded(float(found[0]) * factor)
-            draft.put(path, written[: found.start()] + now + written[found.end() :])
+        now = in_proportion(written, Decimal(repr(factor)), _rounded)
+        if now != written:
+            draft.put(path, now)
     draft.settle()
 
 
-def _rounded(amount: float) -> str:
-    exact = Decimal(repr(amount))
-    return format(round(exact, _DIGITS - 1 - exact.adjusted()).normalize(), "f")
+def _rounded(amount: Decimal) -> Decimal:
+    return round(amount, _DIGITS - 1 - amount.adjusted())
 
 
 def _rates(part: JSON) -> Iterator[KeyPath]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import dataclasses
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from decimal import Decimal
 from typing import Any, Final
 
@@ -41,44 +41,80 @@ _ASKED_AT: Final[dict[KeyPath, KeyPath]] = {
     _UNTESTED: ("recipe", "fck_mpa"),
     ("concrete",): ("recipe", "fck_mpa"),
     ("shaping",): ("shaping", "thicknesses_mm"),
+    ("recipe", "face_coat"): ("recipe", "largest_aggregate_mm"),
+    ("concrete", "tested"): ("recipe", "fck_mpa"),
+    ("shaping", "strips"): ("shaping", "thicknesses_mm"),
+    ("lifting", "pallets"): ("lifting", "most_people"),
+    ("lifting", "van"): ("lifting", "most_people"),
 }
 
 
+@dataclass(frozen=True, slots=True)
+class JobNotMade:
+    """The place of a value by which a job is sent back, and what to say there."""
+
+    job: TypicalJob
+    path: KeyPath
+    says: Message
+
+
+def suspected_places() -> tuple[KeyPath, ...]:
+    """Return every place of a form that a job may be blamed on."""
+    return tuple(_ASKED_AT.get(path, path) for path in _SUSPECTS)
+
+
 def jobs_not_made(
-    jobs: Sequence[TypicalJob], context: QuoteContext
-) -> Iterator[tuple[KeyPath, Message]]:
-    """Yield the place of a value by which a job is sent back, and what to say there.
+    jobs: Sequence[TypicalJob], context: QuoteContext, *, is_brief: bool = False
+) -> Iterator[JobNotMade]:
+    """Yield each job that is sent back by a value, and the value's place.
 
     It is one without which the job is quoted: as a new file of the country has it. Where no single
     value nor table is, nothing is said but the job's own findings.
+
+    Parameters
+    ----------
+    is_brief
+        Whether all values are tried on the first of the jobs alone; on the others that one which
+        the first was blamed on.
     """
     stopped = [job for job in jobs if job.stops is not None]
     if not stopped:
         return
     workshop = context.workshop
     usual = as_started(load_profile(example_for(workshop.workshop.country)))
+    suspects = _SUSPECTS
     for job in stopped:
-        path = next((p for p in _SUSPECTS if _goes_without(job, p, context, usual)), None)
+        path = next((p for p in suspects if _goes_without(job, p, context, usual)), None)
         if path is not None:
             untested = workshop.concrete.untested_percent if path == _UNTESTED else None
-            yield _ASKED_AT.get(path, path), not_made(job, untested)
+            yield JobNotMade(job, _ASKED_AT.get(path, path), _blamed(job, untested))
+        if is_brief and job is stopped[0]:
+            suspects = () if path is None else (path,)
 
 
-def not_made(job: TypicalJob, untested: float | None = None) -> Message:
-    """Say that a job is sent back, and why.
+def not_made(job: TypicalJob) -> Message:
+    """Say that a job is sent back, and why, where no value is to blame."""
+    return Message("profile-not-made-at-all", job=_named(job), why=job.stops or "")
+
+
+def _blamed(job: TypicalJob, untested: float | None) -> Message:
+    """Say beside a value that a job is sent back by it, and why.
 
     Parameters
     ----------
     untested
         The share of its strength that an untested mix is trusted with, where that decides.
     """
-    length, width = job.size
-    named = Message("typical-job", job=job.name, surface=job.surface, length=length, width=width)
-    why = job.stops or ""
+    named, why = _named(job), job.stops or ""
     if untested is None:
         return Message("profile-not-made", job=named, why=why)
     percent = Percent(Decimal(f"{untested:g}"))
     return Message("profile-not-made-untested", job=named, why=why, percent=percent)
+
+
+def _named(job: TypicalJob) -> Message:
+    length, width = job.size
+    return Message("typical-job", job=job.name, surface=job.surface, length=length, width=width)
 
 
 def _goes_without(job: TypicalJob, path: KeyPath, context: QuoteContext, usual: Workshop) -> bool:

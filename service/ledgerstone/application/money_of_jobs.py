@@ -22,7 +22,7 @@ from ledgerstone.workshop.numerals import number_of
 from ledgerstone.workshop.standing import standings
 from ledgerstone.workshop.syntax import tables
 
-_ROUNDS: Final = 8  # what was typed stays, so that the rest moves more than in proportion
+_ROUNDS: Final = 8  # amounts and prices are rounded, so that a straight line meets it again
 _NEAR: Final = Decimal("0.005")
 _FURTHEST: Final = Decimal(100)  # no price is scaled past this, down or up
 _TENTH: Final = Decimal("0.1")
@@ -38,10 +38,14 @@ class FittedMoney:
     materials, asked
         What is bought for it, and what is asked for it before tax and delivery; None where not
         given, or unreadable.
+    typed
+        What is bought at prices that were typed, where these keep materials from being as given;
+        no price was changed then.
     """
 
     materials: Decimal | None = None
     asked: Decimal | None = None
+    typed: Decimal | None = None
 
 
 def fit_money(
@@ -53,24 +57,26 @@ def fit_money(
 ) -> FittedMoney:
     """Scale every buying price but those that were typed, and set the markup.
 
-    Nothing is done while the profile has faults or the job is sent back, and no markup is set that
-    would be below nothing.
+    Nothing is done while the profile has faults or the job is sent back. No price is changed where
+    materials can't be met, and no markup is set that would be below nothing.
 
     Parameters
     ----------
     given
         What is bought for the job, and what is asked for it; empty where not given.
+    typed
+        The prices that stay. A file does not tell a price that was typed before it was written
+        from one that followed from a job: such a price is scaled with the others.
     """
     materials, asked = (amount_of(text, mark) for text in (*given, "", "")[:2])
-    if materials:
-        _fit_materials(draft, materials, context, typed)
+    unmet = _fit_materials(draft, materials, context, typed) if materials else None
     job = _job(draft, context) if asked else None
     if asked and job is not None and job.cost and asked >= job.cost:
         draft.put(MARGIN, f"{round((asked / job.cost - 1) * HUNDRED, 1):f}")
         draft.settle()
         if MARGIN in _invented(draft):
             confirm(draft, MARGIN)
-    return FittedMoney(materials, asked)
+    return FittedMoney(materials, asked, unmet)
 
 
 def amount_of(text: str, mark: str) -> Decimal | None:
@@ -83,20 +89,46 @@ def amount_of(text: str, mark: str) -> Decimal | None:
 
 def _fit_materials(
     draft: ProfileDraft, given: Decimal, context: QuoteContext, typed: Collection[KeyPath]
-) -> None:
-    """Scale buying prices until the job's materials are as given, or can't come nearer."""
+) -> Decimal | None:
+    """Scale buying prices until the job's materials are as given.
+
+    Returns
+    -------
+    What is bought at typed prices, where materials can't be met: then nothing is changed.
+    """
     bought = [p for p in numbers_in(tables(draft.text)) if is_bought(p) and p not in typed]
-    scaled = Decimal(1)
+    first = now = _materials(draft, context)
+    tried, scaled, fixed = ProfileDraft(draft.text), Decimal(1), Decimal(0)
+    if not first:
+        return None
     for _ in range(_ROUNDS):
-        job = _job(draft, context)
-        if job is None or not job.materials:
-            return
-        factor = given / job.materials
-        scaled *= factor
-        if abs(factor - 1) < _NEAR or not 1 / _FURTHEST < scaled < _FURTHEST:
+        if not now:
             break
-        scale(draft, bought, float(factor))
-    confirm_all(draft, [path for path in bought if path in _invented(draft)])
+        if abs(now / given - 1) < _NEAR:
+            _adopt(draft, tried, bought)
+            return None
+        wanted = (given - fixed) * scaled / (now - fixed) if now > fixed else Decimal(0)
+        wanted = min(max(wanted, 1 / _FURTHEST), _FURTHEST)
+        if wanted == scaled:
+            break
+        scale(tried, bought, float(wanted / scaled))
+        scaled, now = wanted, _materials(tried, context)
+        if now and scaled != 1:  # materials are ``fixed + scaled (first - fixed)``
+            fixed = min(max((now - scaled * first) / (1 - scaled), Decimal(0)), now)
+    return fixed
+
+
+def _materials(draft: ProfileDraft, context: QuoteContext) -> Decimal | None:
+    """What is bought for the job; None while the profile has faults or the job is sent back."""
+    job = _job(draft, context)
+    return None if job is None else job.materials
+
+
+def _adopt(draft: ProfileDraft, tried: ProfileDraft, bought: Sequence[KeyPath]) -> None:
+    """Take the prices that were tried; they are the maker's."""
+    draft.replace((0, len(draft.text)), tried.text)
+    theirs = _invented(draft)
+    confirm_all(draft, [path for path in bought if path in theirs])
 
 
 def _job(draft: ProfileDraft, context: QuoteContext) -> TypicalJob | None:

@@ -12,7 +12,7 @@ from ledgerstone.application.money_of_jobs import FittedMoney, fit_money
 from ledgerstone.codec.order_in import escape
 from ledgerstone.errors import Fault, NotUnderstood, ProfileError
 from ledgerstone.json_types import KeyPath
-from ledgerstone.message import Message
+from ledgerstone.message import Listed, Message
 from ledgerstone.workshop._placed_text import NoSuchPlace
 from ledgerstone.workshop.bags import mix_from_bags
 from ledgerstone.workshop.confirming import confirm, confirm_all, unconfirm
@@ -26,9 +26,8 @@ from ledgerstone.workshop.samples import sample_of
 from ledgerstone.workshop.standing import standings
 from ledgerstone.workshop.syntax import tables
 from ledgerstone.workshop.taking_out import TakenOut, place_after, take_out
-from ledgerstone.workshop.typed import is_list, is_none, taken_of, toml_list_of, toml_of
+from ledgerstone.workshop.typed import EMPTY, is_list, is_none, taken_of, toml_list_of, toml_of
 
-_EMPTY = '""'
 _Taken = tuple[Message, str]  # what is said of what was typed, and what was written for it
 
 
@@ -185,16 +184,15 @@ def _followed(
     place: RegionalSettings,
 ) -> dict[KeyPath, _Taken]:
     """What follows from what was typed at a place, said beside it."""
-    says = [
-        _follows(at, in_local_unit(member, toml, place))
+    values = {
+        in_local_unit(member, toml, place): str(at[-1]).replace("_", "-")
         for at, toml in followed.items()
-        if (member := member_at(at)) is not None and toml != _EMPTY
-    ]
-    return {path: (says[-1], draft.written(path))} if says else {}
-
-
-def _follows(path: KeyPath, value: str) -> Message:
-    return Message("profile-follows", what=str(path[-1]).replace("_", "-"), value=value)
+        if (member := member_at(at)) is not None and toml != EMPTY
+    }
+    if not values:
+        return {}
+    what = next(iter(values.values()))  # all that follows from one value has one key
+    return {path: (Message("profile-follows", what=what, value=Listed(tuple(values))), draft.written(path))}
 
 
 def _after(taken: Mapping[KeyPath, _Taken], gone: Sequence[KeyPath]) -> dict[KeyPath, _Taken]:

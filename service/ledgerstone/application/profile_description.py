@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
-from typing import Any
+from typing import Any, Literal
 
 from ledgerstone.application.profile_changes import pointer_of
 from ledgerstone.errors import ProfileFault
@@ -50,7 +50,7 @@ def write_step(step: FirstStep, faults: Sequence[ProfileFault], speech: Speech) 
         "name": step.name,
         "title": speech.say(Message("first-step", step=step.name)),
         "asks": [pointer_of(path) for path in step.asks],
-        "labels": [speech.say(first_ask(path)) for path in step.asks],
+        "labels": [speech.say(first_ask(path, "form")) for path in step.asks],
         "shown": [pointer_of(path) for path in step.shown],
         "open": [pointer_of(path) for path in filter(is_field, step.shown)],
         "rest": [pointer_of(path) for path in step.rest],
@@ -58,10 +58,17 @@ def write_step(step: FirstStep, faults: Sequence[ProfileFault], speech: Speech) 
     }
 
 
-def first_ask(path: KeyPath) -> Message:
-    """Return what a value is called where it is asked for."""
+def first_ask(path: KeyPath, on: Literal["form", "terminal"]) -> Message:
+    """Return what a value is called where it is asked for.
+
+    Parameters
+    ----------
+    on
+        Where: an empty field says that there is none; an empty answer in a terminal keeps what
+        stands.
+    """
     table = next(str(part) for part in reversed(path[:-1]) if isinstance(part, str))
-    return Message("first-ask", ask=f"{table}-{path[-1]}".replace("_", "-"))
+    return Message("first-ask", ask=f"{table}-{path[-1]}".replace("_", "-"), on=on)
 
 
 def named_values(

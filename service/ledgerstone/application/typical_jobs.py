@@ -42,7 +42,7 @@ class TypicalJob:
         most steps.
     materials, cost, asked
         Of the same job: what is bought for it, what it costs to make, and what is asked for its
-        making, before tax, services and the carrier.
+        making, before tax, services, the carrier and what is short of the smallest order.
     """
 
     name: str
@@ -114,8 +114,12 @@ def _step_by_step(job: TypicalJob, answer: Quote, workshop: Workshop) -> Typical
         parts={_pointer(key, workshop): hours for key, hours in by_rate.items() if hours},
         materials=sum((cost.amount for cost in bought), Decimal(0)),
         cost=sum((cost.amount for cost in made), Decimal(0)),
-        asked=subtotal(making_lines(made, workshop)),
+        asked=subtotal(making_lines(made, _without_smallest_order(workshop))),
     )
+
+
+def _without_smallest_order(workshop: Workshop) -> Workshop:
+    return replace(workshop, offer=replace(workshop.offer, smallest_order=Decimal(0)))
 
 
 def _is_hours(cost: Cost) -> bool:

@@ -37,6 +37,7 @@ from ledgerstone.workshop.standing import (
 from ledgerstone.workshop.syntax import tables
 
 _SCHEMA: Final = WorkshopTrialSchema()
+_MUCH: Final = Decimal("0.5")  # of what was given, at prices that were typed
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,7 +95,8 @@ def try_workshop(
     if isinstance(read, Workshop):
         by_it = replace(context, workshop=read)
         jobs = typical_jobs(by_it)
-        now = replace(now, taken=(*now.taken, *jobs_not_made(jobs, by_it)))
+        blamed = jobs_not_made(jobs, by_it, is_brief=True)
+        now = replace(now, taken=(*now.taken, *((one.path, one.says) for one in blamed)))
     tried = _Tried(file, now, raw, read)
     written = _written(tried, jobs, speech, is_described=ask.get("described", False))
     if ask.get("save") and not written["faults"]:
@@ -202,15 +204,23 @@ def _jobs(
 def _money(
     job: TypicalJob, now: ChangedProfile, workshop: Workshop, speech: Speech
 ) -> dict[str, Any]:
-    """What was said to be bought and asked for a job, and why no markup makes it so."""
-    asked, cost = now.money.asked, job.cost or Decimal(0)
-    below = asked is not None and asked < cost
-    amount = Money(workshop.workshop.currency, cost)
+    """What was said to be bought and asked for a job, and why no price or markup makes it so."""
+    asked, cost, typed = now.money.asked, job.cost or Decimal(0), now.money.typed
+    currency = workshop.workshop.currency
+    below = Message("profile-below-cost", cost=Money(currency, cost))
+    unmet = None if typed is None else _not_met(typed, now.money.materials, currency)
     return {
         "told_materials": now.money.materials,
         "told_asked": asked,
-        "below_cost": speech.say(Message("profile-below-cost", cost=amount)) if below else None,
+        "below_cost": speech.say(below) if asked is not None and asked < cost else None,
+        "not_met": None if unmet is None else speech.say(unmet),
     }
+
+
+def _not_met(typed: Decimal, given: Decimal | None, currency: str) -> Message:
+    """Say why materials can't be as given: by the prices that were typed, or by far."""
+    why = "typed" if given is not None and typed > _MUCH * given else "far"
+    return Message("profile-not-met", why=why, typed=Money(currency, typed))
 
 
 def _job(job: TypicalJob, hour: Decimal, speech: Speech) -> dict[str, Any]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection, Sequence
 from datetime import date
 
 from ledgerstone.application.context import QuoteContext
@@ -25,7 +26,7 @@ from ledgerstone.workshop.local_units import working_place
 from ledgerstone.workshop.members import member_at
 from ledgerstone.workshop.standing import standings
 from ledgerstone.workshop.syntax import tables
-from ledgerstone.workshop.typed import is_none, toml_of
+from ledgerstone.workshop.typed import EMPTY, is_none, toml_of
 
 _YES = frozenset({"y", "yes", "j", "ja"})
 _NO = frozenset({"n", "no", "nein"})
@@ -39,10 +40,7 @@ def finish(draft: ProfileDraft, asking: Prompter, today: date) -> None:
     ------
     Unanswered
     """
-    steps = _steps(draft)
-    left = [path for step in steps for path in step.open_asks]
-    for number, path in enumerate(left, _FIRST):
-        _ask_value(draft, path, number, asking)
+    _ask_values(draft, asking)
     _ask_jobs(draft, asking, today)
     unsaid = (step for step in _steps(draft) if step.rest and step.name != JOB)
     for number, step in enumerate(unsaid, _FIRST + VALUES_LEFT + OF_JOBS):
@@ -54,10 +52,39 @@ def _steps(draft: ProfileDraft) -> tuple[FirstStep, ...]:
     return first_steps(raw, standings(raw, *starting_tables()))
 
 
-def _ask_value(draft: ProfileDraft, path: KeyPath, number: int, asking: Prompter) -> None:
-    """Ask for one value until it is valid; an empty answer keeps what stands in brackets."""
+def _ask_values(draft: ProfileDraft, asking: Prompter) -> None:
+    """Ask for each value that is left once; one answer may open another question."""
+    asked: list[KeyPath] = []
+    while left := [path for path in _left(draft) if path not in asked]:
+        asked.append(left[0])
+        _ask_value(draft, asked, _FIRST + len(asked) - 1, asking)
+
+
+def _left(draft: ProfileDraft) -> list[KeyPath]:
+    """What is still to be asked: what is invented, and what an answer left empty."""
+    draft.settle()
+    return [
+        path
+        for step in _steps(draft)
+        for path in step.asks
+        if path in step.open_asks or _is_missing(draft, path)
+    ]
+
+
+def _is_missing(draft: ProfileDraft, path: KeyPath) -> bool:
+    """Whether a number was left empty, such as what glass fibre reaches."""
+    member = member_at(path)
+    return draft.written(path) == EMPTY and member is not None and member.kind == "number"
+
+
+def _ask_value(
+    draft: ProfileDraft, asked: Sequence[KeyPath], number: int, asking: Prompter
+) -> None:
+    """Ask for the last of the values asked until it is valid; an empty answer keeps what stands."""
+    path = asked[-1]
     line = next(named_values(draft.text, tables(draft.text), [path], asking.speech))
-    label, now = asking.speech.say(first_ask(path)), line.rpartition(": ")[2]
+    label = asking.speech.say(first_ask(path, "terminal"))
+    now = line.rpartition(": ")[2] if draft.written(path) != EMPTY else ""
     member = member_at(path)
     if member is not None and member.choices:
         label, now = f"{label} ({', '.join(member.choices)})", draft.written(path).strip('"')
@@ -66,7 +93,7 @@ def _ask_value(draft: ProfileDraft, path: KeyPath, number: int, asking: Prompter
         typed = asking.answer_to(number, label, now)
         tried = ProfileDraft(draft.text)
         _put(tried, path, typed, mark)
-        faults = _faults(tried)
+        faults = _faults(tried, asked)
         if not faults:
             break
         asking.say(faults[0].message)
@@ -84,12 +111,14 @@ def _put(draft: ProfileDraft, path: KeyPath, typed: str, mark: str) -> None:
     confirm_all(draft, [path])
 
 
-def _faults(draft: ProfileDraft) -> tuple[ProfileFault, ...]:
+def _faults(draft: ProfileDraft, asked: Collection[KeyPath]) -> tuple[ProfileFault, ...]:
+    """The faults of a draft but those at what is asked after."""
     draft.settle()
     try:
         read_profile(draft.text)
     except ProfileError as error:
-        return error.faults
+        coming = [path for path in _left(draft) if path not in asked]
+        return tuple(fault for fault in error.faults if fault.path not in coming)
     return ()
 
 
@@ -110,7 +139,13 @@ def _ask_jobs(draft: ProfileDraft, asking: Prompter, today: date) -> None:
     money = [
         asking.answer(number + k, name, "") for k, name in enumerate(("materials", "asked"), 1)
     ]
-    fit_money(draft, money, point, context, frozenset())
+    fit_money(draft, money, point, context, _theirs(draft))
+
+
+def _theirs(draft: ProfileDraft) -> frozenset[KeyPath]:
+    """What was answered: nothing that is bought was worked out from a job before."""
+    found = standings(tables(draft.text), *starting_tables())
+    return frozenset(path for path, word in found.items() if word == "yours")
 
 
 def _ask_rest(draft: ProfileDraft, step: FirstStep, number: int, asking: Prompter) -> None:

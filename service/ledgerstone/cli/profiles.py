@@ -137,11 +137,10 @@ def _not_made(workshop: Workshop) -> Iterator[Message]:
     context = QuoteContext(workshop, today, Tokens(Settings().signing_keys))
     jobs = typical_jobs(context)
     blamed = tuple(jobs_not_made(jobs, context))
-    for path, says in blamed:
-        yield Message("check-not-made", key=key_text(path), says=says)
-    told = [says for _, says in blamed]
-    alone = (not_made(job) for job in jobs if job.stops is not None)
-    yield from (says for says in alone if says not in told)
+    for found in blamed:
+        yield Message("check-not-made", key=key_text(found.path), says=found.says)
+    told = {found.job.name for found in blamed}
+    yield from (not_made(job) for job in jobs if job.stops is not None and job.name not in told)
 
 
 def _keys_not_set(environment: Mapping[str, str]) -> Iterator[Message]:

@@ -63,7 +63,8 @@ class ChangeSchema(Strict):
             " of a list; `confirm` a value or a table as the maker's own, or `unconfirm`;"
             " `fit-hours` to scale every rate of hours so that typical jobs take the given hours;"
             " `fit-money` to scale every buying price, and to set the markup, so that the job with"
-            " `parts` takes the given materials and is asked the given price;"
+            " `parts` takes the given materials and is asked the given price, where a price stays"
+            " that is `set` before it in the same call, and one of an earlier call is scaled too;"
             " `mix-from-bags` to put a bag, with nothing filled in, in the place of a recipe by"
             " volume."
         ),
@@ -192,7 +193,8 @@ class TypicalJobSchema(AnswerSchema):
         "What is bought for it.", absent="Only for the job with `parts`, if it quotes."
     )
     asked = Amount(
-        "What is asked for making it, before tax, services and the carrier.",
+        "What is asked for making it, before tax, services, the carrier and what is short of the"
+        " smallest order.",
         absent="Only for the job with `parts`, if it quotes.",
     )
     told_materials = Amount(
@@ -206,6 +208,10 @@ class TypicalJobSchema(AnswerSchema):
     below_cost = Text(
         "Why no markup was set: what it costs to make is more than what is asked.",
         absent="Absent if it is not.",
+    )
+    not_met = Text(
+        "Why no buying price was changed: those that were typed keep it from being as given.",
+        absent="Absent if materials are as given.",
     )
     says = Text("Why it would be sent back.", absent="Absent if it quotes.")
 

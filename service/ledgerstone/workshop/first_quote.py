@@ -3,7 +3,8 @@
 A step asks for the values that no two workshops share; shades, surfaces and sealers are listed,
 and a tick says that they are offered. The last step asks of a typical job how long it takes, what
 is bought for it and what is asked for it: from these follow every rate of hours, every buying price
-and the markup, which stand folded as fields. Once all steps are done no answer is a trial.
+and the markup. Buying prices and the markup stand folded as fields; the rates are with the other
+hours. Once all steps are done no answer is a trial.
 """
 
 from __future__ import annotations

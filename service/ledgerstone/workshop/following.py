@@ -7,7 +7,6 @@ no longer one that was read.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Collection
 from decimal import Decimal
 from typing import Final
@@ -18,6 +17,7 @@ from ledgerstone.workshop.countries import RegionalSettings
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.loader import starting_tables
 from ledgerstone.workshop.measures import canonical
+from ledgerstone.workshop.numerals import in_proportion
 from ledgerstone.workshop.standing import FIRST_LIFT, LIFTS, standings_alone
 from ledgerstone.workshop.syntax import tables
 from ledgerstone.workshop.usual_values import WAYS
@@ -28,8 +28,7 @@ YIELD: Final[KeyPath] = ("steel", "yield_mpa")
 # A955 grade 75. What glass fibre reaches its maker alone can say.
 _YIELDS: Final = {"plain": "500", "stainless": "500"}
 _AMERICAN_YIELDS: Final = {"plain": '"60 ksi"', "stainless": '"75 ksi"'}
-_AMOUNT: Final = re.compile(r"\d+(?:\.\d+)?")
-_ROUND_TO: Final = 5
+_STEP: Final = 5  # in the file's unit, kg or lb: as people say weights
 _LOOKED_AT: Final = ("colour", "cement", "pigment", "percent")  # what an instrument's reading is of
 
 
@@ -76,7 +75,8 @@ def _lifts(draft: ProfileDraft, before: str, now: str) -> dict[KeyPath, str]:
     if not was or not given or given <= 0:
         return {}
     others = [path for path, word in found.items() if _is_lift(path) and word != "yours"]
-    return {path: _scaled(draft.written(path), given / was) for path in others}
+    factor = given / was
+    return {path: in_proportion(draft.written(path), factor, _as_said) for path in others}
 
 
 def _by_eye(draft: ProfileDraft, path: KeyPath) -> dict[KeyPath, str]:
@@ -94,12 +94,9 @@ def _bare(toml: str) -> str | Decimal:
     return toml.strip('"') if '"' in toml else Decimal(toml or 0)
 
 
-def _scaled(toml: str, factor: Decimal) -> str:
-    amount = _AMOUNT.search(toml)
-    if amount is None:
-        return toml
-    more = round(Decimal(amount[0]) * factor / _ROUND_TO) * _ROUND_TO
-    return f"{toml[: amount.start()]}{more}{toml[amount.end() :]}"
+def _as_said(weight: Decimal) -> Decimal:
+    """A weight as people say it; none that lifts at all is said to lift nothing."""
+    return Decimal(max(round(weight / _STEP), 1) * _STEP)
 
 
 def _yield(draft: ProfileDraft, before: str, place: RegionalSettings) -> dict[KeyPath, str]:

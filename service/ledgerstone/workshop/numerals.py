@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
+from decimal import Decimal
 from fractions import Fraction
 from typing import Final
 
 _POINT: Final = re.compile(r"[+-]?\d+(\.\d+)?", re.ASCII)
 _COMMA: Final = re.compile(r"[+-]?\d+,\d+", re.ASCII)
 _FRACTION: Final = re.compile(r"(?:(\d+)[ -])?(\d+)/([1-9]\d*)", re.ASCII)
+_AMOUNT: Final = re.compile(r"\d+(?:\.\d+)?", re.ASCII)
 _CURRENCY: Final = r"^[A-Z]{3}\b|\b[A-Z]{3}$"
 _GROUPS: Final = {
     ",": re.compile(r"([+-]?\d{1,3}(?:\.\d{3})+)(,\d+)?", re.ASCII),
@@ -85,6 +88,18 @@ def decimal_of(value: str, mark: str) -> str | None:
     if _FRACTION.fullmatch(value.strip()) is None:
         return None
     return f"{float(exact_of(value, mark) or 0):.4f}".rstrip("0").rstrip(".")
+
+
+def in_proportion(toml: str, factor: Decimal, rounded: Callable[[Decimal], Decimal]) -> str:
+    """Return what TOML has at a key with its number multiplied, and the unit that it has.
+
+    What holds no number, or nought, stays.
+    """
+    found = _AMOUNT.search(toml)
+    if found is None or not Decimal(found[0]):
+        return toml
+    more = rounded(Decimal(found[0]) * factor).normalize()
+    return f"{toml[: found.start()]}{more:f}{toml[found.end() :]}"
 
 
 def in_digits(text: str) -> str:

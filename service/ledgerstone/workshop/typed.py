@@ -23,6 +23,7 @@ _NUMBERS: Final[frozenset[MemberKind]] = frozenset(
     {"number", "numbers", "whole", "wholes", "money"}
 )
 _LISTS: Final[frozenset[MemberKind]] = frozenset({"lines", "words", "numbers", "wholes", "choices"})
+EMPTY: Final = '""'
 _LARGEST_FACTOR: Final = 4
 _WITH_UNIT: Final = re.compile(r"[£$€]?\s*([\d.,]*\d)(\D.*)", re.ASCII)
 _FRACTION: Final = re.compile(r"((?:\d+[ -])?\d+/[1-9]\d*)(?!\d)(.*)", re.ASCII)

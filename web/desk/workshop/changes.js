@@ -40,12 +40,12 @@ export class Changes {
     this.keep();
   }
 
-  /** @param {Change} change */
+  /** Whether pointers mean other places after it. @param {Change} change */
   moves({ op, pointer }) {
     return op === "add" || op === "mix-from-bags" || (op === "leave-out" && (this.tables.has(pointer) || /\/\d+$/.test(pointer)));
   }
 
-  /** @param {Change} change */
+  /** Whether others may go with it. @param {Change} change */
   reaches({ op, pointer }) {
     return op === "mix-from-bags" || (op === "leave-out" && /^\/(pigments|shade\/bases)\/\d+$/.test(pointer));
   }
@@ -55,7 +55,7 @@ export class Changes {
     return this.list.some(({ op, pointer }) => pointer === at && !op.endsWith("confirm"));
   }
 
-  /** @param {Change} change */
+  /** One more, or its opposite gone. @param {Change} change */
   push(change) {
     const other = { confirm: "unconfirm", unconfirm: "confirm" }[change.op];
     const at = this.list.map(({ op, pointer }) => op === other && pointer === change.pointer).lastIndexOf(true);
@@ -64,7 +64,7 @@ export class Changes {
     this.keep();
   }
 
-  /** @param {Change} change */
+  /** In the place of its kind. @param {Change} change */
   put(change) {
     this.list = [...this.list.filter(({ op }) => op !== change.op), change];
     this.keep();
@@ -120,8 +120,9 @@ export class Changes {
   }
 
   keep() {
+    const { file, list, taken, fitted } = this;
     try {
-      localStorage.setItem(NAME, JSON.stringify({ file: this.file, list: this.list, taken: this.taken, fitted: this.fitted }));
+      localStorage.setItem(NAME, JSON.stringify({ file, list, taken, fitted }));
     } catch {
       return; // storage is full or switched off: what was entered is on the page
     }
@@ -141,11 +142,11 @@ function changeOf(pointer, value) {
 
 /** @param {string} file @returns {{list: Change[], taken: string, fitted: Told}} */
 function kept(file) {
+  const none = { list: [], taken: "", fitted: NONE };
   try {
     const found = JSON.parse(localStorage.getItem(NAME) ?? "{}");
-    if (found.file === file && Array.isArray(found.list)) return { list: found.list, taken: found.taken ?? "", fitted: found.fitted ?? NONE };
+    return found.file === file && Array.isArray(found.list) ? { ...none, ...found } : none;
   } catch {
-    // what is kept there is no list of ours
+    return none; // what is kept there is no list of ours
   }
-  return { list: [], taken: "", fitted: NONE };
 }

@@ -24,7 +24,7 @@ export class Faults {
     if (this.form.profile.faults.some((fault) => fault.pointer === pointer)) this.form.mark();
   }
 
-  /** @param {string} pointer */
+  /** Whether nothing was entered yet, nor was it left. @param {string} pointer */
   isOpen(pointer) {
     const value = this.form.values("").find((one) => one.pointer === pointer);
     return value !== undefined && !value.value && !value.values?.length && !this.left.has(pointer);
@@ -32,11 +32,10 @@ export class Faults {
 
   show() {
     const { place, profile } = this.form;
-    for (const fault of elements(place, ".field[data-pointer] > .fault")) fault.remove();
+    for (const gone of elements(place, ".field[data-pointer] > .fault, .taken")) gone.remove();
     for (const fault of elements(place, "[data-fault]")) fault.hidden = true;
     for (const control of elements(place, "[aria-invalid]")) control.removeAttribute("aria-invalid");
-    for (const hint of elements(place, ".taken")) hint.remove();
-    for (const { pointer, says } of profile.taken ?? []) place.querySelector(`.field[data-pointer="${CSS.escape(pointer)}"]`)?.append(make("p", { class: "hint taken", role: "status" }, says));
+    for (const { pointer, says } of profile.taken ?? []) this.form.fieldAt(pointer)?.append(make("p", { class: "hint taken", role: "status" }, says));
     for (const { pointer, says } of profile.faults) if (!this.isOpen(pointer)) this.fault(pointer, says);
     this.count();
   }
@@ -44,7 +43,7 @@ export class Faults {
   /** @param {string} pointer @param {string} says */
   fault(pointer, says) {
     for (let at = pointer; at; at = parent(at)) {
-      const place = this.form.place.querySelector(`.field[data-pointer="${CSS.escape(at)}"]`);
+      const place = this.form.fieldAt(at);
       const table = /** @type {HTMLElement | null} */ (this.form.place.querySelector(`[data-fault="${CSS.escape(at)}"]`));
       if (!place && !table) continue;
       place?.append(make("p", { class: "fault", id: `${idOf(at)}-fault` }, says));
@@ -66,7 +65,7 @@ export class Faults {
   }
 }
 
-/** @param {Form} form @param {string} pointer */
+/** A tick of all in a table, once it was seen. @param {Form} form @param {string} pointer */
 export function tick(form, pointer) {
   if (!isInvented(form, pointer)) return make("span");
   const box = make("input", { type: "checkbox" });

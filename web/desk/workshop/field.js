@@ -18,10 +18,7 @@ export function field(value, told) {
   const grouped = control.tagName === "FIELDSET";
   if (grouped) control.prepend(make("legend", {}, name), ...(help ? [help] : []));
   else if (help) describe(control, help.id);
-  const whose = make("div", { class: "whose" });
-  const place = make("div", { class: "field", "data-pointer": value.pointer, "data-kind": value.kind });
-  if (grouped) place.append(control, whose);
-  else place.append(make("label", { for: control.id || id }, name), ...(help ? [help] : []), control, whose);
+  const place = make("div", { class: "field", "data-pointer": value.pointer, "data-kind": value.kind }, !grouped && make("label", { for: control.id || id }, name), !grouped && help, control, make("div", { class: "whose" }));
   showWhose(place, value, told.confirmed);
   return place;
 }
@@ -57,11 +54,10 @@ export function unitOf({ kind, unit, label }, currency) {
 
 /** @param {ProfileValue} value @param {string} id @param {(value: string | string[] | null) => void} entered */
 function controlOf(value, id, entered) {
-  const none = (/** @type {string} */ text) => (text === "" && !value.needed ? null : text);
   if (value.kind === "choices") return choices(value, id, entered);
   if (value.kind === "colour") return colour(value, id, entered);
   const control = plainControl(value, id);
-  control.addEventListener("input", () => entered(value.values || isList(value.kind) ? listOf(value.kind, control.value) : none(control.value.trim())));
+  control.addEventListener("input", () => entered(value.values || isList(value.kind) ? listOf(value.kind, control.value) : control.value.trim() || (value.needed ? "" : null)));
   return control;
 }
 
@@ -80,7 +76,7 @@ function plainControl(value, id) {
   return input;
 }
 
-/** @param {ProfileValue} value */
+/** What stands in the control. @param {ProfileValue} value */
 function shown(value) {
   const now = written(value);
   const marked = "isTyped" in value ? (/** @type {string} */ _, /** @type {string} */ text) => text : withMarks;
@@ -117,17 +113,17 @@ function select(id, words, now, needed, said) {
 
 /** @param {ProfileValue} value @param {string} id @param {(value: string[]) => void} entered */
 function choices(value, id, entered) {
-  const group = make("fieldset", { class: "picks", id });
-  for (const word of value.choices ?? []) {
+  const boxes = (value.choices ?? []).map((word) => {
     const box = make("input", { type: "checkbox", value: word });
     box.checked = value.values?.includes(word) ?? false;
-    group.append(make("label", { class: "tick" }, box, make("span", {}, chosen(value, word))));
-  }
-  group.addEventListener("change", () => entered(boxes(group).filter((box) => box.checked).map((box) => box.value)));
+    return box;
+  });
+  const group = make("fieldset", { class: "picks", id }, ...boxes.map((box) => make("label", { class: "tick" }, box, make("span", {}, chosen(value, box.value)))));
+  group.addEventListener("change", () => entered(boxes.filter((box) => box.checked).map((box) => box.value)));
   return group;
 }
 
-/** @param {ProfileValue} value */
+/** In words. @param {ProfileValue} value */
 export function named(value) {
   if (value.kind === "day" && !Number.isNaN(Date.parse(value.value ?? ""))) return day(value.value ?? "");
   if (value.kind === "yes-no" && value.value) return say(`yesno.${value.value}`);
@@ -138,11 +134,6 @@ export function named(value) {
 /** @param {ProfileValue} value @param {string} word */
 function chosen({ choices, choices_say: says }, word) {
   return says?.[choices?.indexOf(word) ?? -1] ?? word;
-}
-
-/** @param {HTMLElement} group */
-function boxes(group) {
-  return /** @type {HTMLInputElement[]} */ (elements(group, "input"));
 }
 
 /** The picker beside the colour as it is written: either sets the other. @param {ProfileValue} value @param {string} id @param {(value: string) => void} entered */

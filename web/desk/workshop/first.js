@@ -10,8 +10,6 @@ const JOB = "job";
 const KNOWN = 1;
 const BAG = "/recipe/bag";
 const NEAR = 0.01;
-const HOURS = ["job-0", "job-1", "job-2"];
-const MONEY = ["job-materials", "job-asked"];
 
 /** @param {Form} form */
 export function firstQuote(form) {
@@ -27,8 +25,7 @@ function section(form, step) {
   if (name === "lifting") all.push(make("p", {}, make("a", { class: "way", href: "#/handling/ways" }, say("first.way"))));
   if (name === JOB) all.push(...job(form));
   const rest = [...others(form, step), make("div", { class: "rest" })];
-  if (name === JOB) all.push(make("details", { class: "others", "data-pointer": JOB }, make("summary", {}, say("first.follows")), ...rest));
-  else all.push(...rest);
+  all.push(...(name === JOB ? [make("details", { class: "others", "data-pointer": JOB }, make("summary", {}, say("first.follows")), ...rest)] : rest));
   return make("section", { class: "sheet table", id: `step-${name}` }, make("h3", {}, title, " ", make("span", { class: "done" })), ...all);
 }
 
@@ -62,7 +59,7 @@ function others(form, { shown, open }) {
 
 /** @param {Form} form @param {ProfileTable} table @param {string[]} pointers @param {Set<string>} open */
 function group(form, table, pointers, open) {
-  const values = pointers.flatMap((pointer) => form.values(table.pointer).filter((value) => value.pointer === pointer));
+  const values = form.values(table.pointer).filter(({ pointer }) => pointers.includes(pointer));
   const asked = values.filter(({ pointer }) => open.has(pointer)).map((value) => form.field({ ...value, help: "" }));
   const read = values.filter((value) => !open.has(value.pointer) && named(value) !== titled(form, table)).map(shown);
   const goes = asked.length || isLast(form, table) ? "" : form.button("table.remove", { op: "leave-out", pointer: table.pointer }, parent(table.pointer));
@@ -78,8 +75,7 @@ function shown(value) {
 
 /** @param {Form} form @param {ProfileTable} table */
 export function isLast(form, { pointer, kind, needed }) {
-  const items = form.tables().filter((one) => one.kind === "item" && parent(one.pointer) === parent(pointer));
-  return kind === "item" ? items.length < 2 && form.tables().some((one) => one.pointer === parent(pointer) && one.needed) : needed;
+  return kind === "item" ? form.itemsOf(parent(pointer)).length < 2 && form.tables().some((one) => one.pointer === parent(pointer) && one.needed) : needed;
 }
 
 /** @param {Form} form */
@@ -124,26 +120,25 @@ function job(form) {
 /** @param {Form} form */
 function fit(form) {
   const typed = (/** @type {string[]} */ ids) => ids.map((id) => /** @type {HTMLInputElement | null} */ (form.place.querySelector(`#${id}`))?.value.trim() ?? "");
-  form.workshop.changes.put({ op: "fit-hours", pointer: "/hours", values: typed(HOURS) });
-  form.workshop.changes.put({ op: "fit-money", pointer: "/rates", values: typed(MONEY) });
+  form.workshop.changes.put({ op: "fit-hours", pointer: "/hours", values: typed(["job-0", "job-1", "job-2"]) });
+  form.workshop.changes.put({ op: "fit-money", pointer: "/rates", values: typed(["job-materials", "job-asked"]) });
   form.workshop.trying.later(true);
 }
 
 /** @param {Form} form */
 function markJobs(form) {
-  const { values, hours: took, money: paid = [] } = form.workshop.changes.told;
-  const { jobs } = form.workshop;
-  const currency = form.profile.currency ?? "";
+  const { changes, jobs } = form.workshop;
+  const { values, hours: took, money: paid = [] } = changes.told;
   const hours = (/** @type {number} */ now) => `${number(now, 1)} h`;
-  const amount = (/** @type {number} */ now) => money(String(Math.round(now)), currency);
+  const amount = (/** @type {number} */ now) => money(String(Math.round(now)), form.profile.currency ?? "");
   const stale = jobs.map(({ hands_hours: now = 0, told_hours, fitted_hours }, i) => {
     const unread = took[i] === undefined && fitted_hours !== undefined && !told_hours;
     return mark(form, `job-${i}`, values[i], now, took[i] ?? fitted_hours, hours, unread);
   });
-  const { materials = 0, asked = 0, told_materials: bought, told_asked: wanted, below_cost: below } = jobs[KNOWN] ?? {};
-  const isTold = form.workshop.changes.list.some(({ op }) => op === "fit-money");
-  stale.push(mark(form, MONEY[0] ?? "", paid[0], Number(materials), bought && Number(bought), amount, isTold && !bought));
-  stale.push(mark(form, MONEY[1] ?? "", paid[1], Number(asked), wanted && !below ? Number(wanted) : undefined, amount, isTold && !wanted, below));
+  const { materials = 0, asked = 0, told_materials: bought, told_asked: wanted, below_cost: below, not_met: unmet } = jobs[KNOWN] ?? {};
+  const isTold = changes.list.some(({ op }) => op === "fit-money");
+  stale.push(mark(form, "job-materials", paid[0], Number(materials), bought && !unmet ? Number(bought) : undefined, amount, isTold && !bought, unmet));
+  stale.push(mark(form, "job-asked", paid[1], Number(asked), wanted && !below ? Number(wanted) : undefined, amount, isTold && !wanted, below));
   form.place.querySelector("#refit")?.toggleAttribute("hidden", !stale.includes(true));
 }
 
@@ -169,7 +164,7 @@ export function markSteps(form) {
   const values = new Map(form.values("").map((value) => [value.pointer, value]));
   for (const place of elements(form.place, "[data-shows]")) {
     const value = values.get(place.dataset.shows ?? "");
-    if (value && value.kind !== "colour") write(place, told(value, form.profile.currency ?? ""));
+    if (value && value.kind !== "colour") write(place, withUnit(value, form.profile.currency ?? ""));
   }
   for (const place of elements(form.place, ".others .field[data-pointer]")) {
     const [input, value] = [one("input", place), values.get(place.dataset.pointer ?? "")];
@@ -187,10 +182,10 @@ export function markSteps(form) {
 }
 
 /** @param {ProfileValue} value @param {string} currency */
-function told(value, currency) {
+function withUnit(value, currency) {
   const text = named(value);
   const now = /\d$/.test(text) ? `${text} ${unitOf(value, currency)}` : text;
-  return value.kind === "number" ? say("first.heat", { now }) : now;
+  return value.pointer.endsWith("heat_limit_c") ? say("first.heat", { now }) : now;
 }
 
 /** @param {Form} form @param {Step} step */

@@ -121,11 +121,11 @@ export class Form {
 
   /** @param {ProfileTable} table */
   items({ pointer }) {
-    const found = this.tables().filter((one) => one.kind === "item" && parent(one.pointer) === pointer);
+    const found = this.itemsOf(pointer);
     const titles = this.titles(found);
     return found.map((item, i) => {
       const remove = isLast(this, item) ? "" : this.button("table.remove", { op: "leave-out", pointer: item.pointer }, pointer);
-      const inner = make("div", {}, ...(item.help ? [make("p", { class: "hint" }, item.help)] : []), make("p", { class: "fault", "data-fault": item.pointer, hidden: "" }), this.inside(item.pointer), tick(this, item.pointer), remove);
+      const inner = make("div", {}, item.help && make("p", { class: "hint" }, item.help), make("p", { class: "fault", "data-fault": item.pointer, hidden: "" }), this.inside(item.pointer), tick(this, item.pointer), remove);
       return make("details", { class: "entry", "data-pointer": item.pointer }, make("summary", {}, titles[i] || say("table.item", { n: i + 1 }), " ", make("span", { class: "amiss" })), inner);
     });
   }
@@ -143,15 +143,19 @@ export class Form {
       const tried = this.workshop.made(change);
       this.build();
       if ((change.op === "add" || this.place.inert) && !(await tried)) return;
-      this.focus(change.op === "add" ? (change.pointer === focus ? focus : this.last(change.pointer)) : focus);
+      this.focus((focus.endsWith("/-") ? this.itemsOf(change.pointer).pop()?.pointer : focus) ?? change.pointer);
     };
     return make("button", { type: "button", class: "quiet", press: () => void press() }, say(name));
   }
 
   /** @param {string} pointer of a list */
-  last(pointer) {
-    const items = this.tables().filter((one) => one.kind === "item" && parent(one.pointer) === pointer);
-    return items[items.length - 1]?.pointer ?? pointer;
+  itemsOf(pointer) {
+    return this.tables().filter((one) => one.kind === "item" && parent(one.pointer) === pointer);
+  }
+
+  /** @param {string} pointer */
+  fieldAt(pointer) {
+    return /** @type {HTMLElement | null} */ (this.place.querySelector(`.field[data-pointer="${CSS.escape(pointer)}"]`));
   }
 
   /** Show a place in its subject, and give it the focus; false if there is none. @param {string} pointer */
@@ -175,7 +179,7 @@ export class Form {
   mark() {
     this.faults.show();
     for (const value of this.profile.values ?? []) {
-      const place = /** @type {HTMLElement | null} */ (this.place.querySelector(`.field[data-pointer="${CSS.escape(value.pointer)}"]`));
+      const place = this.fieldAt(value.pointer);
       if (place) showWhose(place, value, () => {});
     }
     markSteps(this);

@@ -24,19 +24,19 @@ export class Outcome {
   show(profile) {
     one("#file").textContent = profile.file;
     one("#intro").textContent = say(profile.demonstration ? "workshop.demonstration" : "workshop.intro");
-    const count = profile.faults.length;
     const open = this.workshop.form.faults;
     const wrong = profile.faults.filter(({ pointer }) => !open.isOpen(pointer));
-    const faults = wrong.length ? make("div", { class: "care" }, make("p", {}, say("outcome.faults", { n: wrong.length })), this.list(wrong)) : null;
+    const amiss = wrong.length ? say("outcome.faults", { n: wrong.length }) : "";
+    const faults = amiss ? make("div", { class: "care" }, make("p", {}, amiss), this.list(wrong)) : null;
     const empty = profile.faults.filter(({ pointer }) => open.isOpen(pointer));
     const missing = empty.length ? make("div", {}, make("p", {}, say("outcome.missing")), this.list(empty)) : null;
     const jobs = make("table", {}, make("caption", {}, say("outcome.jobs")), make("tbody", {}, ...this.jobs(profile)));
-    const earlier = wrong.length && this.workshop.jobs.length ? make("p", { class: "care" }, say("outcome.earlier")) : null;
+    const earlier = amiss && this.workshop.jobs.length ? make("p", { class: "care" }, say("outcome.earlier")) : null;
     const lost = this.workshop.lost ? make("p", { class: "care", role: "alert" }, say("outcome.dropped", { n: this.workshop.lost })) : null;
     const also = profile.also ? make("p", { class: "care", role: "status" }, profile.also) : null;
     this.put([lost, also, faults, missing, earlier, jobs, this.share(profile), this.saving(profile)].filter((part) => part !== null));
     const [, basin] = this.workshop.jobs;
-    one("#live").textContent = [basin?.total ? `${basin.name}: ${money(basin.total, profile.currency ?? "")}` : "", wrong.length ? say("outcome.faults", { n: wrong.length }) : ""].filter(Boolean).join(" · ");
+    one("#live").textContent = [basin?.total ? `${basin.name}: ${money(basin.total, profile.currency ?? "")}` : "", amiss].filter(Boolean).join(" · ");
     this.parts(this.workshop.jobs, profile.currency ?? "");
   }
 
@@ -65,7 +65,7 @@ export class Outcome {
     if (!jobs.length) return [make("tr", {}, make("td", {}, say("outcome.working")))];
     return jobs.map((job, i) => {
       const was = before[i];
-      const cell = job.total ? make("td", {}, make("strong", {}, money(job.total, currency ?? "")), ...told(job)) : make("td", {}, job.says ?? "");
+      const cell = job.total ? make("td", {}, make("strong", {}, money(job.total, currency ?? "")), told(job)) : make("td", {}, job.says ?? "");
       const differs = was?.total && job.total && was.total !== job.total;
       if (differs) cell.append(make("span", { class: "was" }, say("outcome.was", { total: money(was.total ?? "", currency ?? "") })));
       return make("tr", {}, make("th", { scope: "row" }, job.name), cell);
@@ -76,14 +76,13 @@ export class Outcome {
   share(profile) {
     const { share, invented } = profile;
     const every = share.yours + share.usual + share.invented;
-    const trial = make("p", {}, say(share.trial ? "outcome.trial" : "outcome.honest"));
     const open = profile.steps.filter((step) => !step.done).map(({ name, title }) => make("li", {}, make("a", { href: `#first-${name}` }, title)));
     const left = share.trial && open.length ? [make("ul", {}, ...open)] : [];
+    const trial = make("p", {}, say(share.trial ? "outcome.trial" : "outcome.honest"));
     const rows = invented.filter(({ holds }) => !holds).map((table) => this.invented(table));
-    const others = rows.length ? [make("p", {}, say("outcome.others")), make("ul", {}, ...rows)] : [];
     if (!rows.length) return make("div", {}, trial, ...left);
     const isOpen = this.place.querySelector("details[open]") !== null;
-    return make("div", {}, trial, ...left, make("details", { ...(isOpen && { open: "" }) }, make("summary", {}, say(share.trial ? "outcome.share" : "outcome.may-stay", { invented: share.invented, every })), ...others));
+    return make("div", {}, trial, ...left, make("details", { ...(isOpen && { open: "" }) }, make("summary", {}, say(share.trial ? "outcome.share" : "outcome.may-stay", { invented: share.invented, every })), make("p", {}, say("outcome.others")), make("ul", {}, ...rows)));
   }
 
   /** @param {Profile["invented"][number]} told */
@@ -102,8 +101,8 @@ export class Outcome {
     const undo = make("button", { type: "button", class: "quiet", press: () => this.undo() }, say("outcome.undo"));
     undo.disabled = count === 0;
     const where = changes.areTaken ? "outcome.downloaded" : "outcome.changes";
-    const counted = make("p", { class: "hint" }, count ? say(where, { n: count }) : say("outcome.unchanged"), ...(writable ? [] : [" ", say("outcome.take-up")]));
-    return make("div", {}, counted, make("div", { class: "keep" }, ...(writable ? [save] : []), download, undo));
+    const counted = make("p", { class: "hint" }, count ? say(where, { n: count }) : say("outcome.unchanged"), !writable && ` ${say("outcome.take-up")}`);
+    return make("div", {}, counted, make("div", { class: "keep" }, writable && save, download, undo));
   }
 
   /** @param {string} file */
@@ -123,7 +122,7 @@ export class Outcome {
   parts(jobs, currency) {
     const job = jobs.find(({ parts }) => parts);
     for (const { pointer, hands_hours: hours, amount } of job?.parts ?? []) {
-      const place = document.querySelector(`.field[data-pointer="${CSS.escape(pointer)}"]`);
+      const place = this.workshop.form.fieldAt(pointer);
       if (!place) continue;
       const words = say("outcome.part", { hours: number(hours, 2), amount: money(amount, currency), total: money(job?.total ?? "", currency) });
       const line = place.querySelector(".part") ?? place.appendChild(make("p", { class: "hint part" }));
@@ -147,5 +146,5 @@ export class Outcome {
 
 /** @param {TypicalJob} job */
 function told({ hands_hours: hours, ready_on: ready }) {
-  return [make("span", { class: "hint" }, say("outcome.hours", { hours: number(hours ?? 0, 1), ready: ready ? day(ready, "short") : "" }))];
+  return make("span", { class: "hint" }, say("outcome.hours", { hours: number(hours ?? 0, 1), ready: ready ? day(ready, "short") : "" }));
 }

@@ -36,7 +36,7 @@ first-step = { $step ->
 first-ask = { $ask ->
     [workshop-name] Name
     [workshop-town] Ort
-    [workshop-region] Landesteil, mit seinen Buchstaben (Feiertage)
+    [workshop-region] Bundesland, als Kürzel (für die Feiertage)
     [workshop-email] E-Mail
     [workshop-telephone] Telefon
     [table-length-mm] Länge
@@ -49,22 +49,34 @@ first-ask = { $ask ->
     [bag-yield-l] Ein Sack ergibt
     [bag-price-per-bag] Preis eines Sacks
     [steel-material] Woraus
-    [steel-bar-mm] Dünnster Stab; leer: keiner
+    [steel-bar-mm] Dünnster Stab; { $on ->
+        [terminal] „keiner“, wenn Sie keine verwenden
+       *[form] leer: keiner
+    }
     [steel-mesh-pitch-mm] Matte, von Draht zu Draht
     [steel-mesh-wire-mm] Matte, Dicke der Drähte
-    [steel-yield-mpa] Festigkeit, laut Datenblatt
-    [lifting-most-people] Höchstens so viele an einer Platte
+    [steel-yield-mpa] Streckgrenze, laut Datenblatt
+    [lifting-most-people] So viele Leute heben höchstens eine Platte
     [ways-most-kg] Schwerstes Stück, das zwei kippen, mit Schalung
-    [areas-postcodes] Anfang der Postleitzahlen um Sie
-    [areas-pallet] Eine Palette dorthin; leer: keine
-    [areas-own-van] Von Ihnen gebracht; leer: nein
-    [areas-fitted] Gebracht und montiert; leer: nein
+    [areas-postcodes] Postleitzahlen in Ihrer Nähe, nur die ersten Ziffern
+    [areas-pallet] Eine Palette dorthin; { $on ->
+        [terminal] „keine“, wenn Sie keine schicken
+       *[form] leer: keine
+    }
+    [areas-own-van] Von Ihnen gebracht; { $on ->
+        [terminal] „nein“, wenn nicht
+       *[form] leer: nein
+    }
+    [areas-fitted] Gebracht und montiert; { $on ->
+        [terminal] „nein“, wenn nicht
+       *[form] leer: nein
+    }
     [rates-hour] Eine Stunde einer Person, vor dem Aufschlag
     [tax-registered] Weisen Sie Steuer aus?
     [tax-percent] Steuer
     [offer-deposit-percent] Anzahlung
     [offer-smallest-order] Kleinster Auftrag
-    [services-templating-visit] Ein Besuch zum Aufmaß
+    [services-templating-visit] Ein Aufmaßtermin
     [sample-price] Ein Muster
     [calendar-hands] Leute bei der Arbeit
     [calendar-hours-per-day] Stunden eines Arbeitstags
@@ -72,12 +84,17 @@ first-ask = { $ask ->
    *[handling-workshop-c] Wie warm es in der Werkstatt ist, Winter bis Sommer
 }
 profile-follows = { $what ->
-    [yield-mpa] Ihre Festigkeit folgt: { $value }.
+    [yield-mpa] Streckgrenze daraus: { $value }.
     [by-eye] Die Farbe gilt wieder als nach Augenmaß. Wurde sie gemessen, sagen Sie es unten.
-   *[most-kg] Ihre anderen Wege folgen: höchstens { $value }.
+   *[most-kg] Für die anderen Arten zu heben folgt daraus: höchstens { $value }.
 }
 profile-below-cost = Nach Ihren Stunden und Preisen kostet es Sie { $cost }. Verlangen Sie mehr, oder sehen Sie beides an.
+profile-not-met = { $why ->
+    [typed] Die Preise, die Sie eingetragen haben, machen davon schon { $typed } aus. Ändern Sie einen davon oder dies.
+   *[far] Das können die anderen Preise nicht ausgleichen. Sehen Sie die Zahl noch einmal an.
+}
 profile-not-made = Damit geht das nicht: { $job }. { $why }
+profile-not-made-at-all = Nicht zu machen: { $job }. { $why }
 profile-not-made-untested = Ungeprüft gelten { $percent } seiner Festigkeit. Damit geht das nicht: { $job }. { $why }
 # Ein Schlüssel der Datei, in einem Satz auf dem Formular.
 form-key = „{ $label }“{ $word ->

@@ -52,16 +52,28 @@ first-ask = { $ask ->
     [bag-yield-l] One bag makes
     [bag-price-per-bag] Price of one bag
     [steel-material] Made of
-    [steel-bar-mm] Thinnest bar; empty: none
+    [steel-bar-mm] Thinnest bar; { $on ->
+        [terminal] “none” if you use none
+       *[form] empty: none
+    }
     [steel-mesh-pitch-mm] Mesh, wire to wire
     [steel-mesh-wire-mm] Mesh wire, how thick
-    [steel-yield-mpa] Strength, as its sheet says
+    [steel-yield-mpa] Yield strength, as its sheet says
     [lifting-most-people] Most people at one slab
     [ways-most-kg] Heaviest piece that two tip up, with its mould
     [areas-postcodes] First figures of the postcodes near you
-    [areas-pallet] A pallet there; empty: none
-    [areas-own-van] Brought by you; empty: no
-    [areas-fitted] Brought and fitted; empty: no
+    [areas-pallet] A pallet there; { $on ->
+        [terminal] “none” if you send none
+       *[form] empty: none
+    }
+    [areas-own-van] Brought by you; { $on ->
+        [terminal] “no” if you don’t
+       *[form] empty: no
+    }
+    [areas-fitted] Brought and fitted; { $on ->
+        [terminal] “no” if you don’t
+       *[form] empty: no
+    }
     [rates-hour] An hour of one person, before markup
     [tax-registered] Do you charge tax?
     [tax-percent] Tax
@@ -75,12 +87,17 @@ first-ask = { $ask ->
    *[handling-workshop-c] How warm the shop is, winter to summer
 }
 profile-follows = { $what ->
-    [yield-mpa] Its strength follows: { $value }.
+    [yield-mpa] Yield strength from this: { $value }.
     [by-eye] Its colour is one by eye again. If it was read by an instrument, say so below.
-   *[most-kg] Your other ways follow: at most { $value }.
+   *[most-kg] Your other ways to lift follow: at most { $value }.
 }
 profile-below-cost = By your hours and prices it costs you { $cost } to make. Ask more, or look at both.
+profile-not-met = { $why ->
+    [typed] The prices you typed come to { $typed } of it already. Change one of them, or this.
+   *[far] The other prices can’t make up for that. Look at the number again.
+}
 profile-not-made = With this you can’t make: { $job }. { $why }
+profile-not-made-at-all = This can’t be made: { $job }. { $why }
 profile-not-made-untested = Untested, { $percent } of its strength is trusted. With that you can’t make: { $job }. { $why }
 # A key of the file, in a sentence on the form.
 form-key = “{ $label }”{ $word ->

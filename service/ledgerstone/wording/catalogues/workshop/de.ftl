@@ -31,13 +31,13 @@ first =
     }
     .bags = Ich mische Sackware
     .bag-trust = Bis Sie Streifen davon brechen (unter „Beton“), gelten { $percent } % der Festigkeit.
-    .way = Einen Kran dazunehmen
+    .way = Andere Arten zu heben: Kran, Kipptisch
     .takes = Arbeitsstunden, bis es verpackt ist
     .buys = Was Sie dafür kaufen: Beton, Schalung, Stahl, Versiegelung
     .asks = Was Sie dafür verlangen, vor Steuer und Lieferung
     .follows = Was daraus folgt: Aufschlag und Einkaufspreise
-    .more = Zwei weitere, um näher zu liegen
-    .heat = heiß bis { $now }
+    .more = Zwei weitere Stücke, damit die Stunden genauer stimmen
+    .heat = hitzefest bis { $now }
     .job = { $job }, in Stunden
     .no-hours = Das ist keine Zahl, etwa { $like }.
     .now = Nach der Datei jetzt: { $now }
@@ -86,9 +86,9 @@ outcome =
     .share = { $invented } von { $every } Werten sind noch erfunden; Antworten verwenden sie, wie sie dastehen
     .may-stay = { $invented } von { $every } Werten sind noch unsere und dürfen es vorerst bleiben
     .table = ({ $n }): { $says }.
-    .trial = Bis diese Schritte erledigt sind, sagt jede Antwort, dass sie ein Probelauf ist:
+    .trial = Bis alle Schritte erledigt sind, sagt jede Antwort, dass sie ein Probelauf ist.
     .others = Deshalb ist keine Antwort ein Probelauf. Davon hängt ab:
-    .honest = Keine Antwort ist ein Probelauf: Worauf sie beruht, ist das Ihre, stimmt für Sie oder ist üblich und klein.
+    .honest = Keine Antwort ist ein Probelauf: Worauf sie beruht, sind Ihre Werte, von Ihnen bestätigte oder im Handwerk übliche.
     .earlier = Etwas ist zu berichtigen: Diese Zahlen gelten für den letzten Stand ohne Fehler.
     .changes = { $n ->
         [one] Eine Änderung ist noch nicht gespeichert.
@@ -107,7 +107,7 @@ outcome =
     .undo = Letzte Änderung zurücknehmen
     .again = Noch einmal versuchen
     .dropped = { $n ->
-        [one] Eine Änderung passt nicht mehr zur Datei und ist weg.
-       *[other] { $n } Änderungen passen nicht mehr zur Datei und sind weg.
+        [one] Eine Änderung passt nicht mehr zur Datei und wurde nicht übernommen. Machen Sie sie im Formular noch einmal.
+       *[other] { $n } Änderungen passen nicht mehr zur Datei und wurden nicht übernommen. Machen Sie sie im Formular noch einmal.
     }
     .reload = Neu laden

@@ -31,13 +31,13 @@ first =
     }
     .bags = I mix from bags
     .bag-trust = Until you break strips of it (under Concrete) { $percent }% of its strength is trusted.
-    .way = Add a hoist
+    .way = Other ways to lift: hoist, tilting table
     .takes = Hours of work, until it is packed
     .buys = What you buy for it: concrete, mould, steel, sealer
     .asks = What you ask for it, before tax and delivery
     .follows = What follows: markup and buying prices
-    .more = Two more, to be closer
-    .heat = heat to { $now }
+    .more = Two more jobs, for closer hours
+    .heat = withstands heat up to { $now }
     .job = { $job }, in hours
     .no-hours = This is no number, like { $like }.
     .now = By the file now: { $now }
@@ -86,9 +86,9 @@ outcome =
     .share = { $invented } of { $every } values are still invented; answers use them as they stand
     .may-stay = { $invented } of { $every } values are still ours, and may stay so for now
     .table = ({ $n }): { $says }.
-    .trial = Until these steps are done every answer says that it is a trial:
+    .trial = Until all steps are done every answer says that it is a trial.
     .others = No answer is a trial because of these. They affect:
-    .honest = No answer is a trial: what it rests on is yours, right for you, or usual and small.
+    .honest = No answer is a trial: what it rests on is yours, right for you, or usual in this trade.
     .earlier = There is a fault: these figures are of the last state without one.
     .changes = { $n ->
         [one] One change is not saved yet.
@@ -107,7 +107,7 @@ outcome =
     .undo = Take back the last change
     .again = Try again
     .dropped = { $n ->
-        [one] One change no longer fits the file and is gone.
-       *[other] { $n } changes no longer fit the file and are gone.
+        [one] One change no longer fits the file and was left out. Make it again on the form.
+       *[other] { $n } changes no longer fit the file and were left out. Make them again on the form.
     }
     .reload = Load it again
