@@ -14,8 +14,8 @@ from ledgerstone.codec.tokens import Tokens
 from ledgerstone.json_types import KeyPath
 from ledgerstone.wording import bench_speech
 from ledgerstone.workshop import read_profile
-from ledgerstone.workshop.describing import DescribedValue, described
 from ledgerstone.workshop.countries import usual_in
+from ledgerstone.workshop.describing import DescribedValue, described
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.following import put_with_followers
 from ledgerstone.workshop.standing import FIRST_LIFT
@@ -90,7 +90,9 @@ def test_on_the_form_others_are_tried_for_what_the_first_was_blamed_on() -> None
     draft.put(PITCH, "6")
     context = context_of(draft.text)
     jobs = typical_jobs(context)
-    whole, brief = (list(jobs_not_made(jobs, context, is_brief=is_brief)) for is_brief in (False, True))
+    whole, brief = (
+        list(jobs_not_made(jobs, context, is_brief=is_brief)) for is_brief in (False, True)
+    )
     assert brief == whole
     assert len(brief) > 1
 

@@ -118,7 +118,7 @@ declare namespace Contract {
   type Templating = {visit: string, each: string, says: string};
   type TooIntricateToday = {kind: "too-intricate", body: Detail};
   type Turn = {from: Length, into: Length};
-  type TypicalJob = {name: string, total?: string, hands_hours?: number, told_hours?: number, fitted_hours?: number, ready_on?: string, parts?: JobPart[], materials?: string, asked?: string, told_materials?: string, told_asked?: string, below_cost?: string, says?: string};
+  type TypicalJob = {name: string, total?: string, hands_hours?: number, told_hours?: number, fitted_hours?: number, ready_on?: string, parts?: JobPart[], materials?: string, asked?: string, told_materials?: string, told_asked?: string, below_cost?: string, not_met?: string, says?: string};
   type Unit = {width: Length, for?: string};
   type Unread = {start: number, end: number, text: string, kind: "size" | "opening" | "slab"};
   type Weight = {slabs: SlabWeight[], packed_kg: number};

@@ -12,6 +12,7 @@ from ledgerstone.application.hours_of_jobs import numbers_in, scale
 from ledgerstone.application.typical_jobs import TypicalJob, job_step_by_step
 from ledgerstone.errors import ProfileError
 from ledgerstone.json_types import KeyPath
+from ledgerstone.message import Message, Money
 from ledgerstone.workshop.confirming import confirm, confirm_all
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.entries import entry_of
@@ -25,7 +26,7 @@ from ledgerstone.workshop.syntax import tables
 _ROUNDS: Final = 8  # amounts and prices are rounded, so that a straight line meets it again
 _NEAR: Final = Decimal("0.005")
 _FURTHEST: Final = Decimal(100)  # no price is scaled past this, down or up
-_TENTH: Final = Decimal("0.1")
+_MUCH: Final = Decimal("0.5")  # of what was given, at prices that were typed
 HUNDRED: Final = 100
 
 
@@ -77,6 +78,14 @@ def fit_money(
         if MARGIN in _invented(draft):
             confirm(draft, MARGIN)
     return FittedMoney(materials, asked, unmet)
+
+
+def why_not_met(told: FittedMoney, currency: str) -> Message | None:
+    """Say why materials can't be as given: by the prices that were typed, or by far."""
+    if told.typed is None:
+        return None
+    why = "typed" if told.materials and told.typed > _MUCH * told.materials else "far"
+    return Message("profile-not-met", why=why, typed=Money(currency, told.typed))
 
 
 def amount_of(text: str, mark: str) -> Decimal | None:

@@ -192,7 +192,12 @@ def _followed(
     if not values:
         return {}
     what = next(iter(values.values()))  # all that follows from one value has one key
-    return {path: (Message("profile-follows", what=what, value=Listed(tuple(values))), draft.written(path))}
+    return {
+        path: (
+            Message("profile-follows", what=what, value=Listed(tuple(values))),
+            draft.written(path),
+        )
+    }
 
 
 def _after(taken: Mapping[KeyPath, _Taken], gone: Sequence[KeyPath]) -> dict[KeyPath, _Taken]:

@@ -12,6 +12,7 @@ from typing import Any, Final
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.hours_of_jobs import FittedHours
 from ledgerstone.application.jobs_not_made import jobs_not_made
+from ledgerstone.application.money_of_jobs import why_not_met
 from ledgerstone.application.profile_changes import ChangedProfile, changed, pointer_of
 from ledgerstone.application.profile_description import write_description, write_step
 from ledgerstone.application.resolving import read_members
@@ -37,7 +38,6 @@ from ledgerstone.workshop.standing import (
 from ledgerstone.workshop.syntax import tables
 
 _SCHEMA: Final = WorkshopTrialSchema()
-_MUCH: Final = Decimal("0.5")  # of what was given, at prices that were typed
 
 
 @dataclass(frozen=True, slots=True)
@@ -205,22 +205,16 @@ def _money(
     job: TypicalJob, now: ChangedProfile, workshop: Workshop, speech: Speech
 ) -> dict[str, Any]:
     """What was said to be bought and asked for a job, and why no price or markup makes it so."""
-    asked, cost, typed = now.money.asked, job.cost or Decimal(0), now.money.typed
+    asked, cost = now.money.asked, job.cost or Decimal(0)
     currency = workshop.workshop.currency
     below = Message("profile-below-cost", cost=Money(currency, cost))
-    unmet = None if typed is None else _not_met(typed, now.money.materials, currency)
+    unmet = why_not_met(now.money, currency)
     return {
         "told_materials": now.money.materials,
         "told_asked": asked,
         "below_cost": speech.say(below) if asked is not None and asked < cost else None,
         "not_met": None if unmet is None else speech.say(unmet),
     }
-
-
-def _not_met(typed: Decimal, given: Decimal | None, currency: str) -> Message:
-    """Say why materials can't be as given: by the prices that were typed, or by far."""
-    why = "typed" if given is not None and typed > _MUCH * given else "far"
-    return Message("profile-not-met", why=why, typed=Money(currency, typed))
 
 
 def _job(job: TypicalJob, hour: Decimal, speech: Speech) -> dict[str, Any]:

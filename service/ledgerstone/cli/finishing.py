@@ -7,7 +7,7 @@ from datetime import date
 
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.hours_of_jobs import fit_hours
-from ledgerstone.application.money_of_jobs import fit_money
+from ledgerstone.application.money_of_jobs import fit_money, why_not_met
 from ledgerstone.application.profile_description import first_ask, named_values
 from ledgerstone.application.typical_jobs import typical_jobs
 from ledgerstone.cli.asking import OF_JOBS, VALUES_LEFT, Prompter
@@ -22,7 +22,7 @@ from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.first_quote import JOB, FirstStep, first_steps
 from ledgerstone.workshop.following import put_with_followers
 from ledgerstone.workshop.loader import read_profile, starting_tables
-from ledgerstone.workshop.local_units import working_place
+from ledgerstone.workshop.local_units import currency_of, unit_shown, working_place
 from ledgerstone.workshop.members import member_at
 from ledgerstone.workshop.standing import standings
 from ledgerstone.workshop.syntax import tables
@@ -84,8 +84,11 @@ def _ask_value(
     path = asked[-1]
     line = next(named_values(draft.text, tables(draft.text), [path], asking.speech))
     label = asking.speech.say(first_ask(path, "terminal"))
-    now = line.rpartition(": ")[2] if draft.written(path) != EMPTY else ""
-    member = member_at(path)
+    now, member = line.rpartition(": ")[2], member_at(path)
+    if member is not None and _is_missing(draft, path):
+        raw = tables(draft.text)
+        unit = unit_shown(member, working_place(raw), currency_of(raw))
+        label, now = f"{label} ({unit})", ""
     if member is not None and member.choices:
         label, now = f"{label} ({', '.join(member.choices)})", draft.written(path).strip('"')
     mark = asking.speech.formats.point
@@ -139,7 +142,10 @@ def _ask_jobs(draft: ProfileDraft, asking: Prompter, today: date) -> None:
     money = [
         asking.answer(number + k, name, "") for k, name in enumerate(("materials", "asked"), 1)
     ]
-    fit_money(draft, money, point, context, _theirs(draft))
+    told = fit_money(draft, money, point, context, _theirs(draft))
+    why = why_not_met(told, context.workshop.workshop.currency)
+    if why is not None:
+        asking.say(why)
 
 
 def _theirs(draft: ProfileDraft) -> frozenset[KeyPath]:
