@@ -94,7 +94,7 @@ def test_who_mixes_from_bags_answers_one_question(tmp_path: Path) -> None:
 def test_a_bag_s_price_that_was_answered_stays(tmp_path: Path) -> None:
     """What is bought for a job moves the other prices alone."""
     at = OREGON.index("5000") + 1
-    bag = ("80 lb, 0.7 gal, 0.6 ft³, 14.75",)
+    bag = ("90 lb, 0.8 gal, 0.7 ft³, 14.75",)
     answers = (*OREGON[:at], *bag, *OREGON[at + 1 : -3], "", "190", "", *("y",) * 2)
     assert asked(tmp_path / "mine.toml", answers)[0] == 0
     shop = load_profile(tmp_path / "mine.toml")
