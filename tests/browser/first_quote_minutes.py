@@ -28,7 +28,7 @@ COUNTRIES: Final = {"GB": "en-GB", "DE": "de-DE", "US": "en-US"}
 # What no maker has in their head: from a bag, a data sheet, a calendar or a pile of receipts.
 LOOKED_UP: Final = re.compile(
     r"/recipe/fck_mpa|/recipe/bag/|/steel/mesh_wire_mm|/ways/0/most_kg|orders_ahead_days"
-    r"|job-1|job-materials"
+    r"|job-1|job-materials|job-asked"
 )
 KNOWN_S, LOOKED_UP_S, WORDS_A_MINUTE, TERMINAL_MIN = 20, 75, 200, 3
 # The texts that are seen, with one line for each block.

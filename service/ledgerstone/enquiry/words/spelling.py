@@ -23,7 +23,7 @@ _WORDS: Final = word_set(
 )
 # What is a word of its own though it is a slip of one above.
 _OWN: Final = word_set(
-    "heath heaths earth earths heart hearts harth basic basis centre center count couter lengthy"
+    "heath heaths earth earths heart hearts basic basis centre center count lengthy"
     " island's inland upstanding concert basins"
 )
 _SIDES: Final = ("vorderkante", "hinterkante", "vorderseite", "rückseite")
