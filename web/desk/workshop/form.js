@@ -105,18 +105,13 @@ export class Form {
   inside(pointer) {
     const mine = (/** @type {{pointer: string}} */ one) => parent(one.pointer) === pointer;
     const row = make("div", { class: "row" }, ...this.values(pointer).filter(mine).map((value) => this.field(value)));
-    const tables = this.tables().filter(mine);
-    return make("div", {}, row, ...tables.map((table) => this.table(table)));
+    return make("div", {}, row, ...this.tables().filter(mine).map((table) => this.table(table)));
   }
 
   /** @param {ProfileValue} value */
   field(value) {
-    const { pointer } = value;
-    return field(value, {
-      currency: this.profile.currency ?? "",
-      entered: (now) => this.workshop.entered(pointer, now),
-      confirmed: (yes) => void this.confirm(pointer, yes),
-    });
+    const [currency, { pointer }] = [this.profile.currency ?? "", value];
+    return field(value, { currency, entered: (now) => this.workshop.entered(pointer, now), confirmed: (yes) => void this.confirm(pointer, yes) });
   }
 
   /** @param {ProfileTable} table */
