@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import dataclasses
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
@@ -125,14 +124,17 @@ def _goes_without(job: TypicalJob, path: KeyPath, context: QuoteContext, usual: 
     return typical_job(job.name, replace(context, workshop=changed)).stops is None
 
 
-def _at(record: Any, path: KeyPath) -> Any:  # noqa: ANN401  a record or a value of one
+def _at(workshop: Workshop, path: KeyPath) -> object:
+    """The table or the value of a profile at a place."""
+    found: object = workshop
     for key in path:
-        record = getattr(record, str(key))
-    return record
+        found = getattr(found, str(key))
+    return found
 
 
-def _with(record: Any, path: KeyPath, value: object) -> Any:  # noqa: ANN401  a record
-    """A record with another value in it."""
-    key = str(path[0])
-    inner = value if len(path) == 1 else _with(getattr(record, key), path[1:], value)
-    return dataclasses.replace(record, **{key: inner})
+def _with(workshop: Workshop, path: KeyPath, value: object) -> Workshop:
+    """The profile with another table, or another value in one."""
+    table, *keys = map(str, path)
+    inner = replace(getattr(workshop, table), **{keys[0]: value}) if keys else value
+    changed: dict[str, Any] = {table: inner}
+    return replace(workshop, **changed)

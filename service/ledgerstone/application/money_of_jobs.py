@@ -13,6 +13,7 @@ from ledgerstone.application.typical_jobs import TypicalJob, job_step_by_step
 from ledgerstone.errors import ProfileError
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Message, Money
+from ledgerstone.price.rounding import HUNDRED
 from ledgerstone.workshop.confirming import confirm, confirm_all
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.entries import entry_of
@@ -27,7 +28,6 @@ _ROUNDS: Final = 8  # amounts and prices are rounded, so that a straight line me
 _NEAR: Final = Decimal("0.005")
 _FURTHEST: Final = Decimal(100)  # no price is scaled past this, down or up
 _MUCH: Final = Decimal("0.5")  # of what was given, at prices that were typed
-HUNDRED: Final = 100
 
 
 @dataclass(frozen=True, slots=True)

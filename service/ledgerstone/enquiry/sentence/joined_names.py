@@ -33,9 +33,7 @@ def joined_names(sentence: Sentence, found: list[Mention]) -> list[Mention]:
             _make_hole(sentence, before, mention)
         elif before.kind == "hole":
             before.kind, before.name, before.names_hole = "open", mention.name, True
-            before.is_denied = (
-                before.is_denied or mention.is_denied
-            )  # "Ausschnitt Kochfeld: keiner"
+            before.is_denied |= mention.is_denied  # "Ausschnitt Kochfeld: keiner"
         else:
             joined[-1] = _led_by(before, mention)
     joined = _with_boxes(sentence, joined)
@@ -93,7 +91,7 @@ def _make_hole(sentence: Sentence, before: Mention, hole: Mention) -> None:
         before.kind, before.name = "open", sentence.words[before.end - 1].removesuffix("s")
     before.end, before.names_hole = hole.end, True
     before.hole_kind, before.is_plural = hole.name, hole.is_plural
-    before.is_denied = before.is_denied or hole.is_denied
+    before.is_denied |= hole.is_denied
 
 
 def _led_by(before: Mention, mention: Mention) -> Mention:
@@ -101,7 +99,7 @@ def _led_by(before: Mention, mention: Mention) -> Mention:
     mention.start, mention.determiner = before.start, before.determiner
     mention.count = before.count or mention.count
     mention.preposition = before.preposition
-    mention.is_denied = mention.is_denied or before.is_denied
+    mention.is_denied |= before.is_denied
     return mention
 
 
