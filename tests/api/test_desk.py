@@ -13,8 +13,8 @@ import pytest
 
 from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
-from ledgerstone.wording import day_text
 from ledgerstone.workshop import DEMONSTRATION, load_profile
+from support.in_english import value_in_english
 from support.offered import MAKER, OFFERED, reworded, service
 
 WEB = Path(__file__).resolve().parents[2] / "web"
@@ -181,8 +181,8 @@ def test_a_deposit_is_asked_for_as_the_profile_says(tmp_path: Path) -> None:
     assert f"{rest:,.2f}" in text
     assert str(load_profile(paid).offer.balance_due) in text
     assert "account 00000000" in text
-    assert day_text(date(2026, 11, 30)) in text  # three working days after a Wednesday
-    assert day_text(date.fromisoformat(lead["ready_on"])) in text
+    assert value_in_english(date(2026, 11, 30)) in text  # three working days after a Wednesday
+    assert value_in_english(date.fromisoformat(lead["ready_on"])) in text
 
 
 def test_a_deposit_is_never_asked_for_on_the_day_of_its_letter(tmp_path: Path) -> None:
@@ -196,12 +196,12 @@ def test_a_deposit_is_never_asked_for_on_the_day_of_its_letter(tmp_path: Path) -
     begun_at_once = reworded(tmp_path, ("orders_ahead_days = 5", "orders_ahead_days = 0"))
     for later in (0, 2, 3, 4):  # from a Wednesday: a Friday and its weekend are among them
         today = OFFERED + timedelta(days=later)
-        third, following = (day_text([d for d in working if d > today][n]) for n in (2, 0))
+        third, following = (value_in_english([d for d in working if d > today][n]) for n in (2, 0))
         for profile, due in ((DEMONSTRATION, third), (begun_at_once, following)):
             text = noted("deposit", service(today, profile=profile))["text"]
             days = re.findall(r"\b\d+ \w+ \d{4}\b", text)
             assert due in days
-            assert day_text(today) not in days
+            assert value_in_english(today) not in days
 
 
 def test_without_a_mailbox_there_are_no_drafts() -> None:

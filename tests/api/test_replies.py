@@ -11,8 +11,9 @@ import pytest
 from api import mail_rules
 from conftest import EXAMPLE_ORDER, MAKER_KEY
 from ledgerstone.json_types import JSON
-from ledgerstone.wording import DateRange, DayMonth, day_text, speech_in
+from ledgerstone.wording import DateRange, DayMonth, speech_in
 from support.asking import NEVER_SAID, PROBLEM, changed
+from support.in_english import value_in_english
 from support.offered import MAKER, revised, reworded, service, slabs_order
 
 if TYPE_CHECKING:
@@ -51,8 +52,8 @@ def test_a_quote_in_a_letter_is_the_quote(client: "FlaskClient", tone: str) -> N
         quote["link"],
         "Hello Odile,",
         *(f"£{Decimal(price[name]):,.2f}" for name in ("total", "tax", "deposit")),
-        *(day_text(date.fromisoformat(day)) for day in days),
-        speech_in("en").value(DateRange(first, last)),
+        *(value_in_english(date.fromisoformat(day)) for day in days),
+        value_in_english(DateRange(first, last)),
         f"{quote['weight']['slabs'][0]['slab_kg']} kg",
         f"{quote['weight']['packed_kg']} kg",
     ]
@@ -118,7 +119,7 @@ def test_an_offer_is_replied_to_as_it_was_made(client: "FlaskClient", tmp_path: 
     dearer = reworded(tmp_path, ("\nhour = 38.00", "\nhour = 48.00"))
     later = service(date(2026, 12, 9), profile=dearer)
     made = _reply(later, token=quote["token"])
-    ready = day_text(date.fromisoformat(quote["lead_time"]["ready_on"]))
+    ready = value_in_english(date.fromisoformat(quote["lead_time"]["ready_on"]))
     for told in (
         f"£{Decimal(quote['price']['total']):,.2f}",
         ready,

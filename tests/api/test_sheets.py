@@ -14,8 +14,9 @@ import pytest
 from conftest import EXAMPLE_ORDER
 from ledgerstone.json_types import JSON
 from ledgerstone.quantities import Length
-from ledgerstone.wording import Message, day_text, english
+from ledgerstone.wording import Message, english
 from support.asking import NEVER_SAID, PROBLEM, changed
+from support.in_english import value_in_english
 from support.offered import MAKER, reworded, service, slabs_order
 
 if TYPE_CHECKING:
@@ -124,7 +125,7 @@ def test_the_approval_is_the_quote(client: "FlaskClient") -> None:
     assert facts["Deposit"] == f"£{Decimal(price['deposit']):,.2f}"
     assert facts["Weight, packed"] == f"{quote['weight']['packed_kg']} kg"
     for name, day in (("Ready on", lead["ready_on"]), ("How it comes", lead["arrives"]["latest"])):
-        assert day_text(date.fromisoformat(day)) in facts[name]
+        assert value_in_english(date.fromisoformat(day)) in facts[name]
     slab = {fact["what"]: fact["says"] for fact in told["sections"][-1]["facts"]}
     size = quote["slabs"][0]["finished_mm"]
     length, width = size["length_mm"], size["width_mm"]

@@ -8,9 +8,9 @@ from playwright.sync_api import Route, expect
 
 from browser.conftest import Maker, kept_offers
 from ledgerstone.codec.tokens import Tokens
-from ledgerstone.wording import day_text
 from support.day import TODAY
 from support.desk_messages import POTTING
+from support.in_english import value_in_english
 from support.page_texts import desk_text
 
 pytestmark = pytest.mark.browser
@@ -51,7 +51,7 @@ def test_the_makers_terms_are_in_the_letter_and_in_no_token(maker: Maker) -> Non
     expect(letter).to_contain_text("Site visit")
     expect(letter).to_contain_text("As agreed at the fair.")
     expect(letter).to_contain_text(re.compile(r"£\d+0\.00 deposit"))
-    expect(letter).to_contain_text(day_text(last))
+    expect(letter).to_contain_text(value_in_english(last))
     expect(letter).to_contain_text("Quotation")
     maker.press("Copy it")
     kept = kept_offers(page)

@@ -4,7 +4,7 @@ from ledgerstone.checks import Finding
 from ledgerstone.remedies import Remedy, Saving
 from ledgerstone.remedies.found import Fix
 from ledgerstone.shade.seen import SeenShade
-from ledgerstone.wording import english
+from ledgerstone.wording import Value, english, speech_in
 
 
 def in_english(one: Finding | SeenShade | Remedy | Saving) -> str:
@@ -12,6 +12,11 @@ def in_english(one: Finding | SeenShade | Remedy | Saving) -> str:
     if isinstance(one, Remedy | Saving):
         return " ".join(english(sentence) for part in one.sentences for sentence in part)
     return english(one.message)
+
+
+def value_in_english(value: Value) -> str:
+    """How a value is written in a sentence."""
+    return speech_in("en").value(value)
 
 
 def parts_in_english(fix: Fix) -> tuple[str, ...]:

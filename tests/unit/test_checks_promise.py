@@ -7,7 +7,7 @@ from decimal import Decimal
 import pytest
 
 from ledgerstone.checks import Finding, promise
-from ledgerstone.wording import Message, day_text, speech_in
+from ledgerstone.wording import Message, speech_in
 from ledgerstone.workshop import Workshop
 from support.documents import Json
 from support.in_english import in_english
@@ -104,11 +104,6 @@ def test_a_day_that_has_passed_is_reported_as_that(workshop: Workshop) -> None:
     assert late.message == Message("needed-by-past")
     [today] = in_time(workshop, TODAY)
     assert values_of(today, "needed-by")["needed_by"] == TODAY
-
-
-def test_days_are_stated_as_people_write_them() -> None:
-    """Without a zero before the day."""
-    assert day_text(date(2027, 3, 5)) == "5 March 2027"
 
 
 @pytest.mark.parametrize("language", ["en", "de"])

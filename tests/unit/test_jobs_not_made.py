@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.application.jobs_not_made import jobs_not_made, not_made, suspected_places
+from ledgerstone.application.jobs_not_made import FIELD_OF_SUSPECT, jobs_not_made, not_made
 from ledgerstone.application.typical_jobs import typical_jobs
 from ledgerstone.cli.profiles import run
 from ledgerstone.codec.tokens import Tokens
@@ -61,7 +61,7 @@ def test_every_place_that_is_blamed_is_a_field() -> None:
     """No table and no list: a sentence stands beside a value."""
     text = begun("GB")
     values = {e.path for e in described(text, tables(text), {}) if isinstance(e, DescribedValue)}
-    assert set(suspected_places()) - values == set()
+    assert set(FIELD_OF_SUSPECT.values()) - values == set()
 
 
 def test_check_names_a_job_once(tmp_path: Path) -> None:

@@ -1,8 +1,7 @@
-"""The way in, held to rows 6 to 21 of sources §7, and to geometry by shapely.
+"""The way in, held to rows 6 to 9 and 13 to 21 of sources §7, and to geometry by shapely.
 
 Sources: rows 13 to 20 were computed for that table, so the corner is looked at a second time here
 by brute force; rows 6 to 9 are the HSE's filter and team factors (L23), read in secondary texts;
-rows 10 to 12 are NIOSH 94-110's formula, row 10 beside a worked example that rounds by its tables;
 row 21 is the HSE's page on pushing.
 """
 
@@ -23,7 +22,6 @@ from ledgerstone.transport import (
     least_tilt_degrees,
     longest_across,
     longest_round_corner,
-    niosh_kg,
     push_kg,
     stands_up,
     team_lift_kg,
@@ -192,34 +190,6 @@ def test_the_filters_smallest_zone_counts(
 ) -> None:
     """Rows 7 to 9, HSE L23 and INDG143: use the smallest value that the hands pass through."""
     assert filter_kg(who, *zones, far=far) == kg
-
-
-@pytest.mark.parametrize(
-    ("at", "kg"),
-    [
-        ({"out_cm": 50, "height_cm": 75, "moved_cm": 40}, 10.72),  # row 10
-        ({"out_cm": 25, "height_cm": 75, "moved_cm": 25}, 23.0),  # row 11: the ideal lift
-        (
-            {"out_cm": 40, "height_cm": 125, "moved_cm": 75, "turned_degrees": 45,
-             "frequency": 0.84},
-            7.73,  # row 12
-        ),
-        ({"out_cm": 64, "height_cm": 75, "moved_cm": 25}, 0.0),
-        ({"out_cm": 25, "height_cm": 75, "moved_cm": 25, "turned_degrees": 136}, 0.0),
-    ],
-)  # fmt: skip
-def test_the_recommended_weight_of_one_persons_lift(at: dict[str, float], kg: float) -> None:
-    """Rows 10 to 12, NIOSH 94-110 by its exact factors, to the 0.01 kg in which they are given."""
-    assert niosh_kg(**at) == pytest.approx(kg, abs=0.005)
-
-
-def test_the_worked_example_differs_by_its_tables_rounding_alone() -> None:
-    """CCOHS: 23 × 0.50 × 1.00 × 0.95 = 10.9 kg for row 10's lift; exactly it is 0.9325."""
-    exact = niosh_kg(out_cm=50, height_cm=75, moved_cm=40)
-    assert round(23 * 0.50 * 1.00 * 0.95, 1) == 10.9
-    assert exact / (23 * 0.50) == pytest.approx(0.82 + 4.5 / 40)
-    nearer = niosh_kg(out_cm=25 / 0.80, height_cm=75, moved_cm=40)
-    assert nearer == pytest.approx(17.16, abs=0.005)  # the page's exact value; its table's is 17.5
 
 
 def test_a_trolley_is_pushed_by_a_share_of_its_load() -> None:

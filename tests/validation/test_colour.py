@@ -19,7 +19,6 @@ from coloraide import Color
 from ledgerstone.shade import (
     Lab,
     absorption_ratio,
-    beneath_film,
     delta_e_2000,
     lab_to_srgb,
     lightness,
@@ -153,7 +152,6 @@ def test_a_film_is_saundersons() -> None:
     inner = np.array([0.0, 0.25, 0.5, 1.0])
     measured = through_film(inner, 0.04, 0.6)
     assert measured == pytest.approx([0.04, 0.152941, 0.314286, 1.0], abs=1e-6)
-    assert beneath_film(measured, 0.04, 0.6) == pytest.approx(inner, abs=1e-12)
 
 
 def test_single_constant_mixing_is_the_handbooks() -> None:

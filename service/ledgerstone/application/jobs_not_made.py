@@ -31,7 +31,7 @@ _SUSPECTS: Final[tuple[KeyPath, ...]] = (
     *((table,) for table in ("steel", "lifting", "table", "concrete", "shaping", "handling")),
 )
 # Where a form asks for what stands in lists or in a whole table.
-_ASKED_AT: Final[dict[KeyPath, KeyPath]] = {
+_FIELD_OF: Final[dict[KeyPath, KeyPath]] = {
     ("handling", "ways"): ("handling", "ways", 0, "most_kg"),
     ("handling",): ("handling", "ways", 0, "most_kg"),
     ("steel",): ("steel", "material"),
@@ -46,6 +46,10 @@ _ASKED_AT: Final[dict[KeyPath, KeyPath]] = {
     ("lifting", "pallets"): ("lifting", "most_people"),
     ("lifting", "van"): ("lifting", "most_people"),
 }
+# What a job may be sent back by, and the field of a form at which to say so.
+FIELD_OF_SUSPECT: Final[dict[KeyPath, KeyPath]] = {
+    path: _FIELD_OF.get(path, path) for path in _SUSPECTS
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,11 +59,6 @@ class JobNotMade:
     job: TypicalJob
     path: KeyPath
     says: Message
-
-
-def suspected_places() -> tuple[KeyPath, ...]:
-    """Return every place of a form that a job may be blamed on."""
-    return tuple(_ASKED_AT.get(path, path) for path in _SUSPECTS)
 
 
 def jobs_not_made(
@@ -81,12 +80,12 @@ def jobs_not_made(
         return
     workshop = context.workshop
     usual = as_started(load_profile(example_for(workshop.workshop.country)))
-    suspects = _SUSPECTS
+    suspects = tuple(FIELD_OF_SUSPECT)
     for job in stopped:
         path = next((p for p in suspects if _goes_without(job, p, context, usual)), None)
         if path is not None:
             untested = workshop.concrete.untested_percent if path == _UNTESTED else None
-            yield JobNotMade(job, _ASKED_AT.get(path, path), _blamed(job, untested))
+            yield JobNotMade(job, FIELD_OF_SUSPECT[path], _blamed(job, untested))
         if is_brief and job is stopped[0]:
             suspects = () if path is None else (path,)
 

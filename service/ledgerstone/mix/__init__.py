@@ -18,7 +18,6 @@ from ledgerstone.mix.mixes import (
     largest_aggregate_mm,
     mixes_of,
     palette_tint,
-    weaker,
 )
 from ledgerstone.mix.naming import part_name
 from ledgerstone.mix.plan import (
@@ -71,6 +70,5 @@ __all__ = [
     "repair_pot",
     "sealer_l",
     "slurry_of",
-    "weaker",
     "weighing",
 ]

@@ -143,11 +143,6 @@ def _face(backing: Mix, coat: FaceCoat) -> Mix:
     return Mix("face", proportions.scaled_to_1_m3(parts, backing.air_percent), backing.air_percent)
 
 
-def weaker(mixes: Sequence[Mix]) -> Mix:
-    """Return the mix with more water to its cement: the weaker, on which strength rests."""
-    return max(mixes, key=lambda mix: mix.water_cement_ratio)
-
-
 def hardened_kg_per_m3(tint: Tint, workshop: Workshop) -> float:
     """Density of the hardened concrete with its pigment, without steel, kg/m³.
 

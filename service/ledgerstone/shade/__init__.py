@@ -16,7 +16,6 @@ from ledgerstone.shade.layer import (
     Appearance,
     absorption_ratio,
     appearance,
-    beneath_film,
     reflectance,
     through_film,
 )
@@ -46,7 +45,6 @@ __all__ = [
     "ShadeRecipe",
     "absorption_ratio",
     "appearance",
-    "beneath_film",
     "certainty_of",
     "delta_e_2000",
     "difference_message",

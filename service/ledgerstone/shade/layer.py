@@ -66,16 +66,6 @@ def through_film(inner: Colours, outside: float, inside: float) -> Colours:
     return np.asarray(outside + passed, dtype=np.float64)
 
 
-def beneath_film(measured: Colours, outside: float, inside: float) -> Colours:
-    """Reflectance of the layer beneath a film, a share of 1: the inverse of `through_film`.
-
-    Parameters and source as ``through_film``; ``measured`` may have any shape ``(...)``.
-    """
-    entered = measured - outside
-    whole = (1.0 - outside) * (1.0 - inside) + inside * entered
-    return np.asarray(entered / whole, dtype=np.float64)
-
-
 def ratio_of_lab(lab: Colours) -> Colours:
     """K/S in three bands of a CIELAB colour, shape ``(..., 3)`` each."""
     return absorption_ratio(np.clip(lab_to_bands(lab), DARKEST, LIGHTEST))

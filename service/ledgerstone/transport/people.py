@@ -29,7 +29,6 @@ _FILTER_KG: Mapping[tuple[Who, Zone], tuple[float, float]] = MappingProxyType(
     }
 )
 TWO = 2
-FARTHEST_OUT_CM, FARTHEST_MOVED_CM, HIGHEST_CM, MAX_TURNED_DEGREES = 63.0, 175.0, 175.0, 135.0
 _TEAM_FACTORS: Mapping[int, float] = MappingProxyType({1: 1.0, 2: 2 / 3, 3: 1 / 2})
 
 
@@ -38,7 +37,7 @@ def people_to_lift(kg: float, workshop: Workshop) -> int:
 
     Source
     ------
-    The profile's ``lifting.kg_per_person``; tiers in sources §1.4.
+    The profile's ``lifting.kg_per_person``; tiers in sources §1.3.
     """
     return max(1, math.ceil(kg / workshop.lifting.kg_per_person - 1e-9))
 
@@ -50,7 +49,7 @@ def lift_message(kg: float, workshop: Workshop) -> Message:
 
     Source
     ------
-    Tiers of sources §1.4, drawn from the HSE's team factors, by the workshop's own share for one
+    Tiers of sources §1.3, drawn from the HSE's team factors, by the workshop's own share for one
     person.
     """
     people = people_to_lift(kg, workshop)
@@ -72,42 +71,6 @@ def push_kg(kg: float, *, rough: bool = False) -> float:
     up to 10 % on an uneven one; sources §1.1.
     """
     return kg * (0.10 if rough else 0.02)
-
-
-def niosh_kg(
-    *,
-    out_cm: float,
-    height_cm: float,
-    moved_cm: float,
-    turned_degrees: float = 0.0,
-    frequency: float = 1.0,
-    coupling: float = 1.0,
-) -> float:
-    """Recommended weight limit, kg, of one person's two-handed lift, for an engineer's assessment.
-
-    Not for teams, stairs or loads that swing, and no safe limit.
-
-    Parameters
-    ----------
-    out_cm
-        Hands before the ankles.
-    height_cm, moved_cm
-        Hands above the floor where the lift begins, and how far up or down it goes.
-    frequency, coupling
-        The tables' multipliers; 1 is seldom, and a good grip.
-
-    Source
-    ------
-    NIOSH 94-110 (rev. 9/2021), the exact factors and not their table's rounded ones;
-    sources §1.3.
-    """
-    if out_cm > FARTHEST_OUT_CM or moved_cm > FARTHEST_MOVED_CM or height_cm > HIGHEST_CM:
-        return 0.0
-    horizontal = min(1.0, 25.0 / max(out_cm, 25.0))
-    vertical = 1.0 - 0.003 * abs(height_cm - 75.0)
-    distance = min(1.0, 0.82 + 4.5 / max(moved_cm, 25.0))
-    turn = 1.0 - 0.0032 * turned_degrees if turned_degrees <= MAX_TURNED_DEGREES else 0.0
-    return 23.0 * horizontal * vertical * distance * turn * frequency * coupling
 
 
 def filter_kg(who: Who, *zones: Zone, far: bool = False) -> float:

@@ -51,6 +51,7 @@ from ledgerstone.message import (
     Weekday,
     Weight,
 )
+from ledgerstone.wording.capitals import capital
 from ledgerstone.wording.catalogues import LANGUAGES, known_language
 from ledgerstone.wording.formats import percent_of
 from ledgerstone.wording.naming import (
@@ -70,15 +71,6 @@ from ledgerstone.wording.speech import (
     speech_in,
     speech_of,
     workshop_speech,
-)
-from ledgerstone.wording.vocabulary import (
-    capital,
-    day_text,
-    listed,
-    money_text,
-    people_text,
-    percent_text,
-    weight_text,
 )
 
 __all__ = [
@@ -104,21 +96,15 @@ __all__ = [
     "capital",
     "cut_short",
     "cutout_name",
-    "day_text",
     "english",
     "known_language",
-    "listed",
-    "money_text",
     "number_marks",
-    "people_text",
     "percent_of",
-    "percent_text",
     "relief_name",
     "side_name",
     "slab_name",
     "slabs_name",
     "speech_in",
     "speech_of",
-    "weight_text",
     "workshop_speech",
 ]

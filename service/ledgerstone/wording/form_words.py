@@ -9,9 +9,9 @@ from typing import Final
 from ledgerstone.errors import ProfileFault
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Listed, Message
+from ledgerstone.wording.capitals import capital
 from ledgerstone.wording.profile import choice_in, label_in
 from ledgerstone.wording.speech import Speech
-from ledgerstone.wording.vocabulary import capital
 from ledgerstone.workshop.members import Member, every_member, member_at, members_of
 from ledgerstone.workshop.records import Workshop
 

@@ -21,10 +21,10 @@ from ledgerstone.order import Order, Polygon, Round
 from ledgerstone.quantities import Marks, UnitName
 from ledgerstone.wording.bench import written
 from ledgerstone.wording.bundles import MessageBundle
+from ledgerstone.wording.capitals import capital
 from ledgerstone.wording.catalogues import USUAL_LANGUAGE, variant
 from ledgerstone.wording.formats import Formats
 from ledgerstone.wording.variants import words_of
-from ledgerstone.wording.vocabulary import capital
 from ledgerstone.workshop.countries import LengthUnit, RegionalSettings, usual_in
 from ledgerstone.workshop.records import Workshop
 
