@@ -260,7 +260,7 @@ def test_one_tick_puts_a_bag_in_the_place_of_parts(country: str, new_form: NewFo
     needed = {f"/recipe/bag/{key}" for key in bags.ASKED_OF_A_BAG if key != "cement_percent"}
     assert {fault["pointer"] for fault in told["faults"]} == needed
     assert needed <= set(asks)
-    assert re.search(r"(?m)^untested_percent = 70\b", told["text"])  # no strip of it was broken
+    assert re.search(r"(?m)^untested_percent = 75\b", told["text"])  # no strip of it was broken
     shades = {one["value"] for one in told["values"] if re.search(CEMENT, one["pointer"])}
     assert shades == {"grey"}
     entries = {

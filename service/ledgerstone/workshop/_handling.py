@@ -38,7 +38,7 @@ class ConcreteSettings:
         metadata=about(
             (
                 "share of the EN strength that is trusted untested: 100 by the standard, "
-                "70 bagged, with fibre or much pigment"
+                "75 bagged, 70 with fibre or much pigment"
             ),
             above=0,
             at_most=100,

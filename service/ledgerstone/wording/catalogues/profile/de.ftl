@@ -353,7 +353,7 @@ Closure =
 ConcreteSettings =
     .partial_factor = Teilsicherheitsbeiwert des Betons, EN 1992-1-1 2.4.2.4
     .accidental_factor = Teilsicherheitsbeiwert des Betons für außergewöhnliche Lasten, EN 1992-1-1 2.4.2.4
-    .untested_percent = Anteil der EN-Festigkeit, dem ungeprüft getraut wird: 100 nach der Norm, 70 für Sackware, Faser oder viel Pigment
+    .untested_percent = Anteil der EN-Festigkeit, dem ungeprüft getraut wird: 100 nach der Norm, 75 für Sackware, 70 mit Faser oder viel Pigment
     .tested = hier gebrochene Streifen
 
 BrokenStrip =
