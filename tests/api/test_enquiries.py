@@ -123,3 +123,36 @@ def test_nothing_of_a_message_is_logged(
             "/v1/enquiries", data=mailed().as_bytes(), content_type="message/rfc822", headers=MAKER
         )
     assert not any(word in caplog.text for word in ("Gemma", "gemma", "charcoal", "900"))
+
+
+RUN = """Hello, we need a kitchen worktop 1800 x 640 x 40 mm in graphite, with a sink cut-out of
+760 x 400 mm in the middle. It sits on base units. We collect. Odile"""
+
+
+def test_units_that_are_said_are_taken_as_the_page_lays_them_out(client: "FlaskClient") -> None:
+    """The first answer is that of the units that choosing them lays out, told and asked about."""
+    read = client.post("/v1/enquiries", json={"message": RUN}, headers=MAKER).get_json()
+    slab = read["proposal"]["slabs"][0]
+    bare = {**slab, "rests": {"kind": "units"}}
+    placed = client.post("/v1/placings", json={"slab": bare, "free": {"rests": True}}).get_json()
+    assert slab["rests"] == placed["slabs"][0]["rests"]
+    (units,) = (one for one in read["assumed"] if one["at"] == "/slabs/0/rests/units")
+    assert units["value"] == slab["rests"]["units"]
+    asked = [one["asks"] for one in read["missing"] if one["at"] == "/slabs/0/rests"]
+    ask = {"order": read["proposal"], "assumed": read["assumed"], "missing": read["missing"]}
+    letter = client.post("/v1/replies", json=ask, headers=MAKER).get_json()
+    told = " ".join(letter["text"].split())
+    assert asked[0] in told
+    assert units["says"].removeprefix("We took it ").rstrip(".") in told
+
+
+def test_a_letter_says_that_supports_are_not_checked(client: "FlaskClient") -> None:
+    """Where nobody said what carries it, no letter says that it can be made and no more."""
+    order = {"slabs": [{"outline": {"kind": "rectangle", "length": "900 mm", "width": "500 mm"}}]}
+    carried = {"slabs": [{**order["slabs"][0], "rests": {"kind": "full"}}]}
+    for sent, supports in ((order, "open"), (carried, "checked")):
+        letter = client.post("/v1/replies", json={"order": sent}, headers=MAKER).get_json()
+        said = english(Message("letter-can-make", supports=supports))
+        assert said in " ".join(letter["text"].split())
+        told = english(Message("letter-supports", supports="open")).strip()
+        assert (told in " ".join(letter["text"].split())) == (supports == "open")

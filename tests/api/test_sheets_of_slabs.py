@@ -43,7 +43,7 @@ def test_the_approval_says_the_whole_order(client: FlaskClient) -> None:
     assert facts["Edge a: front"] == "bevel 5 mm"
     assert facts["A basin"].startswith("round, 360 mm across, centre 980 mm from left, 270 mm from")
     assert "35 mm across" in facts["B tap"]
-    assert facts["Where it goes"] == "Outdoors, on base 650 mm, bowl 800 mm."
+    assert facts["Where it goes"] == "Outdoors, on units 650 mm, 800 mm (sink)."
     assert facts["How it comes"].startswith(english(Message("paper-delivery-way", way="pallet")))
     assert "VAT" in facts["Price"]
 

@@ -35,14 +35,15 @@ def test_who_collects_carries_it_in(aside: str) -> None:
 
 @settings(max_examples=cases(25))
 @given(stairs.on_units())
-def test_units_without_widths_are_asked_about(told: tuple[str, str]) -> None:
-    """What a slab lies on is marked, and the widths that its strength depends on are asked."""
+def test_units_without_widths_are_read_and_asked_about(told: tuple[str, str]) -> None:
+    """A slab lies on units as said, and the widths that its strength depends on are asked."""
     text, units = told
-    (doubt,) = read_enquiry(text, WORKSHOP)["doubtful"]
-    assert doubt["at"] == "/slabs/0/rests"
-    assert doubt["asks"]
-    (span,) = doubt["readings"][0]["from"]
+    read = read_enquiry(text, WORKSHOP)
+    assert read["order"]["slabs"][0]["rests"] == {"kind": "units"}
+    (rests,) = (one for one in read["read"] if one["at"] == "/slabs/0/rests/kind")
+    (span,) = rests["from"]
     assert span["text"].endswith(units), text
+    assert [one["at"] for one in read["missing"]] == ["/slabs/0/rests"]
 
 
 @pytest.mark.parametrize(
@@ -57,4 +58,14 @@ def test_units_without_widths_are_asked_about(told: tuple[str, str]) -> None:
 def test_units_with_widths_or_beside_it_are_not_asked_about(aside: str) -> None:
     """Widths that are told, and units that carry nothing, leave no question."""
     read = read_enquiry(f"Please quote for a shelf 900 x 220 x 40. {aside}", WORKSHOP)
-    assert all(one["at"] != "/slabs/0/rests" for one in read["doubtful"])
+    assert all(one["at"] != "/slabs/0/rests" for one in read["missing"])
+
+
+def test_worktops_lie_on_units_and_what_stands_behind_them_does_not() -> None:
+    """Of several slabs the worktops lie on the units that are told of; one question is put."""
+    text = "Two worktops 1800 x 620 x 40 and a splashback 1800 x 400 x 20. They sit on cabinets."
+    read = read_enquiry(f"Please quote for: {text}", WORKSHOP)
+    rests = [slab.get("rests") for slab in read["order"]["slabs"]]
+    kinds = [slab["use"] for slab in read["order"]["slabs"]]
+    assert [kind for kind, on in zip(kinds, rests, strict=True) if on] == ["worktop"]
+    assert len([one for one in read["missing"] if one["at"].endswith("/rests")]) == 1

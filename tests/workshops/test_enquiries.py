@@ -110,3 +110,14 @@ def test_a_pasted_sender_s_line_gives_the_name_alone() -> None:
     text = "From: Sam Fields <sam@fields.example>\nI need a countertop, 72 in x 25 in."
     answer = read_message(text, united_states(), TODAY)
     assert answer["customer"]["name"] == "Sam Fields"
+
+
+def test_cabinets_that_are_said_are_taken_and_told_in_the_country_s_words() -> None:
+    """Cabinets of no width are as sold in inches, called so, and their widths are asked."""
+    text = "I need a countertop, 72 x 25 1/2 in, 1 1/2 in thick, with a 30 x 16 sink cut-out.\n"
+    answer = read_message(f"{text}It sits on base cabinets. Sam", united_states(), TODAY)
+    rests = answer["proposal"]["slabs"][0]["rests"]
+    assert [unit["width"] for unit in rests["units"]] == ["18 in", "36 in", "18 in"]
+    words = told(answer)
+    assert len([said for said in words if "cabinet" in said]) == 2
+    assert [said for said in words if re.search(r"\bunits?\b", said)] == []

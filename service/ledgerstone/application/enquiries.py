@@ -10,6 +10,7 @@ from typing import Any, Final
 from marshmallow import ValidationError
 
 from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.enquiry_units import take_units
 from ledgerstone.application.replying import make_draft
 from ledgerstone.codec.enquiry_schemas import ENQUIRY, EnquiryAskSchema
 from ledgerstone.codec.order_in import walk
@@ -59,7 +60,9 @@ def read_message(
     # Many tables and patterns, which take a fifth of a service's start: who sends none needs none.
     from ledgerstone.enquiry import read_enquiry  # noqa: PLC0415
 
-    written: dict[str, Any] = ENQUIRY.dump(read_enquiry(message, workshop, today))
+    read = read_enquiry(message, workshop, today)
+    take_units(read, workshop)
+    written: dict[str, Any] = ENQUIRY.dump(read)
     return written
 
 

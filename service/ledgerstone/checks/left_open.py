@@ -92,15 +92,15 @@ def _units(order: Order) -> Iterator[Message]:
                 yield units_taken(slab.rests)
                 continue
             name = slab_name(slab, i, len(order.slabs))
-            yield Message("taken-units-under", slab=name, units=_sold(slab.rests))
+            yield Message("taken-units-under", slab=name, units=units_listed(slab.rests))
 
 
 def units_taken(rests: Rests) -> Message:
     """Name the base units that were taken."""
-    return Message("taken-units", units=_sold(rests))
+    return Message("taken-units", units=units_listed(rests))
 
 
-def _sold(rests: Rests) -> Listed:
+def units_listed(rests: Rests) -> Listed:
     """List units from left to right, equal ones together."""
     runs = [(key, len(list(run))) for key, run in groupby(rests.units, key=_as_sold)]
     units = (

@@ -11,6 +11,7 @@ from ledgerstone.checks.finding import Finding, geojson, only
 from ledgerstone.checks.verdicts import CAUTION_UTILISATION, finding_of
 from ledgerstone.checks.where import spot
 from ledgerstone.errors import PlateError
+from ledgerstone.message import AreaLoad, Force
 from ledgerstone.order import Slab
 from ledgerstone.stages import (
     Assessed,
@@ -132,6 +133,8 @@ def holds_in_place(assessed: Assessed) -> Iterable[Finding]:
         message = Message(
             "cracks-in-place" if verdict.utilisation > 1.0 else "near-cracking-in-place",
             load=verdict.case,
+            force=Force(verdict.load_n),
+            even=AreaLoad(verdict.load_n_per_m2),
             slab=name,
             where=where,
         )

@@ -172,9 +172,7 @@ def _profile(edge: Edge) -> Message:
 
 def rests_facts(rests: Rests) -> Listed:
     """State what carries the slab."""
-    facts: list[Value] = [
-        Message("plan-rest-unit", use=unit.use, width=unit.width) for unit in rests.units
-    ]
+    facts: list[Value] = []
     if rests.kind == "frame":
         sides = Listed(
             tuple(Message("plan-side-word", side=side) for side in rests.sides), joined="comma"
@@ -184,7 +182,11 @@ def rests_facts(rests: Rests) -> Listed:
             if rests.sides
             else Message("plan-rest-frame-all")
         ]
-    elif rests.kind != "units" or not facts:
+    elif rests.units:
+        units = [Message("rest-unit", use=unit.use, width=unit.width) for unit in rests.units]
+        listed = Listed(tuple(units), joined="comma")
+        facts = [Message("rest-units", count=len(units), units=listed)]
+    else:
         count = len(rests.at) if rests.kind == "legs" else len(rests.lines)
         facts = [Message("plan-rest-kind", kind=rests.kind, count=count)]
     if rests.fixed:

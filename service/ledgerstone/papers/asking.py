@@ -14,6 +14,7 @@ _WEIGHTS: Final = (
     re.compile(r"/outline(?:/(?:kind|length|width|diameter))?\Z"),
     re.compile(r"/thickness\Z"),
     re.compile(r"/notch(?:/\w+)?\Z"),
+    re.compile(r"/rests\Z"),
     re.compile(r"/needed_by\Z"),  # it has no default, and may stop the whole order
     re.compile(r"/cutouts/\d+(?:/(?:length|width|diameter))?\Z"),
     re.compile(r"/cutouts/\d+/centre(?:/[xy])?\Z"),

@@ -116,8 +116,15 @@ def _content(
         return _whole(content, heads, letter)
     options = [letter.option(view) for view in views]
     content = {"sent_back": None, "options": [options[0], *_apart(options)]}
-    thanks = Message("letter-can-make" if len(views) == 1 else "letter-options")
-    return _whole(content, (thanks, _subject(views, letter)), letter, missing_ways)
+    return _whole(content, (_thanks(views), _subject(views, letter)), letter, missing_ways)
+
+
+def _thanks(views: Sequence[QuoteView]) -> Message:
+    """State that it can be made, and where nobody told what carries it, that this is unchecked."""
+    supports = "checked"
+    if any(finding.check == "rests-not-told" for finding in views[0].quote.findings):
+        supports = "open"
+    return Message("letter-can-make" if len(views) == 1 else "letter-options", supports=supports)
 
 
 def _whole(

@@ -64,6 +64,8 @@ def find(
         for finding in [stop for stop in search.stops if stop.follows_from is None][:MAX_SEARCHED]
     }
     remedies = shown_once(remedies, search.stops)
+    if not _is_bedded(search.start):
+        remedies = {name: _bases_last(each) for name, each in remedies.items()}
     fix = _or_a_remedy(fix, remedies)
     nearest = None if fix is not None else search.contained_fix(NEAREST_WITHIN, 0.0)
     if nearest is not None and keeps(nearest.state):  # it was there, further than was looked before
@@ -261,6 +263,11 @@ class _Search:
             )
 
         return good
+
+
+def _bases_last(remedies: tuple[Remedy, ...]) -> tuple[Remedy, ...]:
+    """Put masonry in place of what carries a slab after every other change."""
+    return tuple(sorted(remedies, key=lambda remedy: _is_bedded(remedy.state)))
 
 
 def _is_bedded(state: State) -> bool:

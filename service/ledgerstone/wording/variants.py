@@ -119,6 +119,13 @@ _AMERICAN: Final = {
     "pairs of hands": "people",
     "pair of hands": "person",
     "downstand": "drop edge",
+    # What stands beneath a top; a length keeps its unit.
+    "unit": "cabinet",
+    "its unit": "its unit",
+    "over its unit": "over its cabinet",
+    "no unit": "no unit",
+    "mixes unit": "mixes unit",
+    "in a unit": "in a unit",
 }
 _CANADIAN: Final = {**_NORTH_AMERICAN, "postcode": "postal code"}
 _AUSTRALIAN: Final = {"worktop": "benchtop", "hob": "cooktop", "cupboard": "cabinet"}

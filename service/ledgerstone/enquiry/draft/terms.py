@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 from ledgerstone.enquiry.draft.entries import Entries
 from ledgerstone.enquiry.scene.said import SaidWord
@@ -12,6 +12,7 @@ from ledgerstone.enquiry.wishes.look import sealer_in, surface_in
 from ledgerstone.enquiry.wishes.under_it import unit_row
 from ledgerstone.enquiry.wishes.whose_look import said_of
 from ledgerstone.json_types import Members
+from ledgerstone.order import UPRIGHT_USES, USES
 
 
 def draft_look(entries: Entries, at: str, found: PieceFound) -> Members:
@@ -70,22 +71,27 @@ def _edges(entries: Entries, at: str, found: PieceFound) -> Members:
 
 
 def draft_rests(entries: Entries) -> None:
-    """Note that a slab lies on units whose widths, which its strength depends on, are unsaid."""
+    """Write the units that slabs lie on; of widths unsaid, which strength depends on, ask."""
     for i, found in enumerate(entries.found.pieces):
         if _draft_units(entries, i, found):
             return
-    said = entries.found.on_units
-    if said is None:
+    said, lying = entries.found.on_units, _lying_on_units(entries.found.pieces)
+    if said is None or not lying:
         return
-    words = entries.words(said.spans)
-    entries.draft.doubtful.append(
-        {
-            "at": "/slabs/0/rests",
-            "says": entries.asking.say("on_units", said=" ".join(words[0]["text"].split())),
-            "asks": entries.asking.say("ask_units"),
-            "readings": [{"value": "", "from": words}],
-        }
-    )
+    for i in lying:
+        entries.draft.order["slabs"][i]["rests"] = {"kind": "units"}
+        entries.value(f"/slabs/{i}/rests/kind", "units", said.spans)
+    entries.miss(f"/slabs/{lying[0]}/rests", "units")
+
+
+def _lying_on_units(pieces: Sequence[PieceFound]) -> list[int]:
+    """Return which slabs lie on the units that a message speaks of: its worktops, else the first.
+
+    What stands upright lies on none.
+    """
+    uses = [found.piece.use for found in pieces]
+    tops = [i for i, use in enumerate(uses) if use == "worktop" or use not in USES]
+    return tops or [i for i, use in enumerate(uses) if use not in UPRIGHT_USES][:1]
 
 
 def _draft_units(entries: Entries, i: int, found: PieceFound) -> bool:

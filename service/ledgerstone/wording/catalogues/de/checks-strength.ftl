@@ -15,10 +15,10 @@ rest-numbered = { $kind ->
 cracks-in-place = { under-load } würde { NAME($slab) } { $where } reißen.
 near-cracking-in-place = { under-load } hält { NAME($slab) } { $where } mit wenig Reserve.
 under-load = { $load ->
-    [even-load] Mit der vollen Last gleichmäßig darauf
-    [somebody-sitting] Wenn jemand darauf sitzt,
-    [somebody-leaning] Wenn sich jemand darauf stützt,
-    [somebody-standing] Wenn jemand darauf steht,
+    [even-load] Mit der vollen Last gleichmäßig darauf ({ $even })
+    [somebody-sitting] Wenn jemand darauf sitzt ({ $force }),
+    [somebody-leaning] Wenn sich jemand darauf stützt ({ $force }),
+    [somebody-standing] Wenn jemand darauf steht ({ $force }),
     [low-rest] Mit einem etwas zu tiefen Auflager
    *[own-weight] Unter ihrem eigenen Gewicht
 }

@@ -14,8 +14,7 @@ enquiry-y = Ausschnitt ({ $opening }): Wie weit ist seine Mitte von der Vorderka
 enquiry-postcode = Wie lautet die Postleitzahl für die Lieferung?
 enquiry-steps = Wie viele Stufen sind es insgesamt („{ $said }“)?
 enquiry-some-steps = „{ $said }“ sagt nicht, wie viele Stufen es sind.
-enquiry-on-units = „{ $said }“ sagt nicht, wie breit die Schränke sind.
-enquiry-ask-units = Wie breit ist jeder Schrank, auf dem die Platte liegt, von links nach rechts?
+enquiry-units = Wie breit ist jeder Schrank, auf dem die Platte liegt, von links nach rechts?
 enquiry-two = { $what } ist als { $readings } angegeben.
 enquiry-impossible = { $what } liegt so nicht auf der Platte: { $readings }.
 enquiry-about = { $what } ist mit etwa { $readings } angegeben.
@@ -52,6 +51,7 @@ enquiry-took-corner = Wir gehen davon aus, dass die Ecke { $value ->
 } frei bleibt.
 enquiry-took-site = Ausschnitt ({ $opening }): Wir setzen seine Mitte { $x } von links und { $y } von vorn an.
 enquiry-took-size = Ausschnitt ({ $opening }): Wir gehen von { $value } aus, bis die Schablone da ist.
+enquiry-took-units = Wir gehen davon aus, dass { NAME($slab) } auf Unterschränken in üblichen Breiten liegt (von links { $units }).
 enquiry-took-covered = Ausschnitt ({ $opening }): Wir gehen davon aus, dass sein Rand verdeckt wird.
 enquiry-took-turn = Wir gehen davon aus, dass der kürzere Schenkel rechts liegt, von vorn gesehen.
 enquiry-took-gap = Wir gehen von einer Fuge von { $value } zwischen beiden aus.

@@ -5,8 +5,12 @@ letter-greeting = { $named ->
    *[no] Guten Tag
 }
 letter-replaces = Dieser Brief ersetzt unseren vom { $day }.
-letter-can-make = vielen Dank für Ihre Anfrage: Das können wir fertigen.
-letter-options = vielen Dank für Ihre Anfrage. Sie haben mehrere Möglichkeiten, jede mit Preis, Termin und Link.
+letter-can-make = vielen Dank für Ihre Anfrage: Das können wir fertigen.{ letter-supports }
+letter-supports = { $supports ->
+    [open] { " " }Die Auflager sind noch nicht geprüft.
+   *[checked] { "" }
+}
+letter-options = vielen Dank für Ihre Anfrage. Sie haben mehrere Möglichkeiten, jede mit Preis, Termin und Link.{ letter-supports }
 letter-stands-in-the-way = vielen Dank für Ihre Anfrage. So wie gezeichnet können wir das noch nicht fertigen. Unten steht, woran es liegt und was es behebt.
 letter-only-asks = vielen Dank für Ihre Anfrage. Bevor wir einen Preis nennen können, müssen wir noch etwas wissen.
 letter-asks = Bitte sagen Sie uns zur Sicherheit noch:

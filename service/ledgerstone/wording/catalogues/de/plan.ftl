@@ -89,6 +89,16 @@ plan-rest-unit = { $use ->
     [gap] Lücke
    *[base] Schrank
 } { $width }
+rest-units = { $count ->
+    [one] Unterschrank { $units }
+   *[other] Unterschränke { $units }
+}
+rest-unit = { $width }{ $use ->
+    [basin] { " " }(Spüle)
+    [hob] { " " }(Kochfeld)
+    [gap] { " " }(Passleiste)
+   *[base] { "" }
+}
 plan-rest-frame = Gestell ({ $sides })
 plan-rest-frame-all = Gestell (alle Seiten)
 plan-rest-kind = { $kind ->

@@ -15,10 +15,10 @@ rest-numbered = { $kind ->
 cracks-in-place = { under-load }, { NAME($slab) } would crack { $where }.
 near-cracking-in-place = { under-load }, { NAME($slab) } holds with little to spare { $where }.
 under-load = { $load ->
-    [even-load] With a full load spread over it
-    [somebody-sitting] With somebody sitting on it
-    [somebody-leaning] With somebody leaning on it
-    [somebody-standing] With somebody standing on it
+    [even-load] With a full load spread over it ({ $even })
+    [somebody-sitting] With somebody sitting on it ({ $force })
+    [somebody-leaning] With somebody leaning on it ({ $force })
+    [somebody-standing] With somebody standing on it ({ $force })
     [low-rest] With one rest a little low
    *[own-weight] Under its own weight
 }

@@ -5,8 +5,12 @@ letter-greeting = { $named ->
    *[no] Hello
 }
 letter-replaces = This takes the place of our letter of { $day }.
-letter-can-make = Thank you: we can make this for you.
-letter-options = Thank you for asking us. You have several options, each with its price, its day and a link.
+letter-can-make = Thank you: we can make this for you.{ letter-supports }
+letter-supports = { $supports ->
+    [open] { " " }The supports are not checked yet.
+   *[checked] { "" }
+}
+letter-options = Thank you for asking us. You have several options, each with its price, its day and a link.{ letter-supports }
 letter-stands-in-the-way = Thank you for asking us. As drawn we cannot make this yet. Here is what stands in the way, and what would put it right.
 letter-only-asks = Thank you for asking us. Before we can price it we need to know a little more.
 letter-asks = To be sure, please tell us:
@@ -103,7 +107,7 @@ letter-place = { $place ->
    *[indoors] indoors
 }
 letter-on = on { $rests }
-letter-on-assumed = on base units (we took { $rests })
+letter-on-assumed = on base { $rests } (as we took it)
 letter-from-below = undermount
 letter-joined = joined: { $side } meets { $other } of { NAME($that) }, gap { $gap }
 letter-alt = Plan of { $slab }: { $size }. { $offer } { $total }.

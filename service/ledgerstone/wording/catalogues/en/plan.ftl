@@ -89,6 +89,16 @@ plan-rest-unit = { $use ->
     [gap] gap
    *[base] base
 } { $width }
+rest-units = { $count ->
+    [one] unit { $units }
+   *[other] units { $units }
+}
+rest-unit = { $width }{ $use ->
+    [basin] { " " }(sink)
+    [hob] { " " }(hob)
+    [gap] { " " }(filler)
+   *[base] { "" }
+}
 plan-rest-frame = a frame ({ $sides })
 plan-rest-frame-all = a frame (all sides)
 plan-rest-kind = { $kind ->
