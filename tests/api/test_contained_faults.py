@@ -18,10 +18,11 @@ from ledgerstone.api.logs import JSONLines
 from ledgerstone.application import answering, answers, drawings
 from ledgerstone.application.changed_orders import ChangeLinks
 from ledgerstone.checks import edges, wear
-from ledgerstone.drawing import MISSING, rasterise
+from ledgerstone.drawing import missing_drawing
 from ledgerstone.errors import NotUnderstood, PlateError
 from ledgerstone.papers import approval, job_mould
 from ledgerstone.remedies import search
+from ledgerstone.wording import Message, english, speech_in
 from support.asking import changed
 from support.breaking import LABEL, broken
 
@@ -243,7 +244,7 @@ def test_a_drawing_that_fails_is_shown_as_missing(
     assert shown.status_code == 200
     assert shown.headers["Cache-Control"] == "no-store"
     assert "ETag" not in shown.headers
-    assert form == "png" or shown.text == MISSING
+    assert form == "png" or shown.text == missing_drawing(speech_in("en"))
     assert_told(client, lines, "drawing")
     assert client.get(link).data != shown.data
 
@@ -253,10 +254,7 @@ def test_a_picture_that_cannot_be_painted_is_shown_as_missing(
 ) -> None:
     """So it is where the drawing is there and the painter fails on it."""
     plan = client.post("/v1/drawings", json=EXAMPLE_ORDER).get_json()["plan"]
-    real = rasterise
-    monkeypatch.setattr(
-        drawings, "rasterise", lambda svg, px: real(svg, px) if svg == MISSING else broken()
-    )
+    monkeypatch.setattr(drawings, "rasterise", broken)
     shown = client.get(plan.replace(".svg", ".png"))
     assert (shown.status_code, shown.mimetype) == (200, "image/png")
     assert_told(client, lines, "drawing")
@@ -277,7 +275,7 @@ def test_papers_go_out_without_the_drawing_that_failed(
         headers = {**KEY, "Accept": accept}
         paper = client.post(path, json={"order": EXAMPLE_ORDER}, headers=headers)
         assert paper.status_code == 200
-        assert accept != "text/html" or "This drawing is missing" in paper.text
+        assert accept != "text/html" or english(Message("drawing-missing")) in paper.text
     assert len(lines) == 3
     assert_told(client, lines, "drawing")
 

@@ -1,13 +1,15 @@
 """The maker's picture of how far a slab is used."""
 
 import re
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, get_args
 
 import pytest
 
 from conftest import MAKER_KEY
 from ledgerstone.application import utilisation
 from ledgerstone.errors import ContactNotSettledError
+from ledgerstone.strength.verdict import Case
+from ledgerstone.wording import Message, english
 from support.asking import changed
 
 if TYPE_CHECKING:
@@ -38,7 +40,8 @@ def test_it_paints_bands_and_marks_the_worst_place(
     assert answer.mimetype == "image/svg+xml"
     assert answer.text.count('data-part="band"') >= 2
     assert 'data-part="worst"' in answer.text
-    assert "Nearest to its limit of all cases" in answer.text
+    named = [english(Message("stress-loading", loading=case)) for case in get_args(Case)]
+    assert any(f": {case}, " in answer.text for case in named)
 
 
 def test_no_shared_store_keeps_it(client: "FlaskClient", example_order: dict[str, Any]) -> None:
@@ -61,7 +64,7 @@ def test_a_shape_that_cannot_be_made_is_stated_so(client: "FlaskClient") -> None
     order = changed(("/slabs/0/cutouts/0/centre/x", "9 m"))
     answer = client.get(_path(client, order), headers=MAKER)
     assert answer.status_code == 200
-    assert "Nothing is worked out" in answer.text
+    assert english(Message("stress-no-shape")) in answer.text
     assert 'data-part="band"' not in answer.text
 
 

@@ -13,6 +13,8 @@ import time
 from collections.abc import Callable
 from pathlib import Path
 
+from ledgerstone.wording import speech_in
+
 HERE = Path(__file__).resolve().parents[1]
 sys.path[:0] = [str(HERE), str(HERE.parent / "service")]
 
@@ -25,7 +27,6 @@ from ledgerstone.drawing import (
     true_size_pdf,
 )
 from ledgerstone.shape import shape_of
-from ledgerstone.wording import speech_in
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.drawn_slabs import GALLERY, TITLE, Drawn
 
@@ -71,7 +72,7 @@ def painted(name: str, svgs: tuple[str, str]) -> None:
     said = []
     for what, svg in zip(("plan", "view"), svgs, strict=True):
         for width, bar in PNG_MS.items():
-            took = median_ms(lambda s=svg, w=width: rasterise(s, w), PAINTED)  # type: ignore[misc]  # bound now
+            took = median_ms(lambda s=svg, w=width: rasterise(s, w, speech_in("en")), PAINTED)  # type: ignore[misc]  # bound now
             said.append(f"{what} {width} px {took:4.0f} ms, {took / bar:.2f}")
     print(f"{name:14s} {'   '.join(said)} of the bar")
 

@@ -64,7 +64,7 @@ def _on_white(png: bytes) -> Pixels:
 
 def difference(svg: str, paper: Page) -> tuple[float, float]:
     """How far the two pictures are apart: over the whole, and over the worst patch."""
-    ours, theirs = _on_white(rasterise(svg, WIDTH)), in_the_browser(svg, paper)
+    ours, theirs = _on_white(rasterise(svg, WIDTH, speech_in("en"))), in_the_browser(svg, paper)
     assert abs(ours.shape[0] - theirs.shape[0]) <= 1
     assert ours.shape[1] == theirs.shape[1]
     rows = min(ours.shape[0], theirs.shape[0])

@@ -10,6 +10,7 @@ from werkzeug.test import Client
 from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings
 from ledgerstone.api.reload import Service, Watch, service
+from ledgerstone.wording import Message, english
 from ledgerstone.workshop import DEMONSTRATION
 
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")
@@ -69,7 +70,7 @@ def test_a_faulty_profile_changes_nothing(running: Service) -> None:
     assert told["status"] == "ready"
     refused = told["profile_refused"]
     assert isinstance(refused, dict)
-    assert refused["says"].startswith("The changed profile has 1 fault; ")
+    assert refused["says"] == english(Message("profile-refused", faults=1))
     _write(running, TEXT)
     assert running.reload()
     assert "profile_refused" not in _ready(running)

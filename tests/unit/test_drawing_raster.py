@@ -26,6 +26,7 @@ from ledgerstone.wording import speech_in
 from ledgerstone.workshop import Workshop
 from support.drawn_slabs import GALLERY, TITLE, L, bench, disc, made
 
+ENGLISH = speech_in("en")
 PLAIN = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 200 100">{}</svg>'
 
 
@@ -46,7 +47,7 @@ def test_a_picture_is_as_wide_as_it_was_asked_for(width_px: int, workshop: Works
     svg = plan(workshop)
     size = re.search(r'viewBox="0 0 ([\d.]+) ([\d.]+)"', svg)
     assert size is not None
-    shown = picture(rasterise(svg, width_px))
+    shown = picture(rasterise(svg, width_px, ENGLISH))
     assert shown.format == "PNG"
     assert shown.width == width_px
     assert shown.height == pytest.approx(width_px * float(size[2]) / float(size[1]), abs=1)
@@ -72,7 +73,7 @@ def test_the_same_drawing_gives_the_same_bytes(workshop: Workshop) -> None:
     slab = bench()
     view = draw_view([Piece(slab, shape_of(slab, workshop), "#5b5d5a", 0.3, "x")], title="View")
     for svg in (plan(workshop), view):
-        assert rasterise(svg, 600) == rasterise(svg, 600)
+        assert rasterise(svg, 600, ENGLISH) == rasterise(svg, 600, ENGLISH)
 
 
 @pytest.mark.parametrize(
@@ -87,14 +88,14 @@ def test_the_same_drawing_gives_the_same_bytes(workshop: Workshop) -> None:
 def test_a_drawing_that_leads_out_of_itself_is_refused(inside: str) -> None:
     """The renderer opens what a drawing names, so that nothing may be named."""
     with pytest.raises(ValueError, match="a drawing of ours"):
-        rasterise(PLAIN.format(inside), 600)
+        rasterise(PLAIN.format(inside), 600, ENGLISH)
 
 
 @pytest.mark.parametrize("svg", ["", "not a drawing", "<svg>", '<svg viewBox="1 2 3"/>'])
 def test_what_has_no_size_is_refused(svg: str) -> None:
     """A picture without a size is none of ours."""
     with pytest.raises(ValueError, match="a drawing of ours"):
-        rasterise(svg, 600)
+        rasterise(svg, 600, ENGLISH)
 
 
 def _ink(text: str, weight: str = "normal") -> tuple[int, int]:
@@ -104,7 +105,8 @@ def _ink(text: str, weight: str = "normal") -> tuple[int, int]:
         f' font-family="Liberation Sans, Arial, sans-serif" font-weight="{weight}">{text}</text>'
     )
     svg = PLAIN.format(letters).replace("0 0 200 100", "0 0 1600 200")
-    dark = picture(rasterise(svg, 1600)).convert("L").point(lambda value: 255 * (value < 128))
+    grey = picture(rasterise(svg, 1600, ENGLISH)).convert("L")
+    dark = grey.point(lambda value: 255 * (value < 128))
     box = dark.getbbox()
     assert box is not None
     return box[0], box[2]
@@ -178,14 +180,14 @@ def test_letters_that_we_do_not_have_are_starred_and_said(label: str, workshop: 
         for name in (label, "*" * len(label))
     )  # fmt: skip
     assert label.split(maxsplit=1)[0] in told
-    starred, other = (picture(rasterise(svg, 600)) for svg in (told, plain))
+    starred, other = (picture(rasterise(svg, 600, ENGLISH)) for svg in (told, plain))
     assert starred.width == 600
     assert starred.height - other.height in range(20, 40)
-    assert GLYPH_NOTE.startswith("* ")
+    assert ENGLISH.say(GLYPH_NOTE).startswith("* ")
 
 
 def test_an_assembled_plan_in_other_letters_is_painted(workshop: Workshop) -> None:
     """Pieces named in any script are painted, and the size of the picture is still ours."""
     slabs = [made(Rectangle(L(900), L(600)), label="水槽" * 30)] * 2
-    svg = draw_assembled(slabs, [shape_of(slab, workshop) for slab in slabs], [], speech_in("en"))
-    assert picture(rasterise(svg, 1200)).width == 1200
+    svg = draw_assembled(slabs, [shape_of(slab, workshop) for slab in slabs], [], ENGLISH)
+    assert picture(rasterise(svg, 1200, ENGLISH)).width == 1200

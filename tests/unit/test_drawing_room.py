@@ -18,6 +18,7 @@ from ledgerstone.drawing.setting import is_mirrored, stand_together
 from ledgerstone.order import Order
 from ledgerstone.shade.colour import delta_e_2000, srgb_to_lab
 from ledgerstone.shape import shape_of
+from ledgerstone.wording import speech_in
 from ledgerstone.workshop import Workshop
 from support.calibration import JOBS, on_units, order
 from support.drawing_reader import read
@@ -156,7 +157,8 @@ def test_the_shade_is_painted_true(colour: str, gloss: float, workshop: Workshop
     """
     asked = read_order(order(COLLECT, slab_json(box(2000, 900))), workshop)
     seen = pieces(asked, workshop, colour=colour, gloss=gloss)
-    png = Image.open(io.BytesIO(rasterise(draw_view(seen, title="View"), 800))).convert("RGB")
+    painted = rasterise(draw_view(seen, title="View"), 800, speech_in("en"))
+    png = Image.open(io.BytesIO(painted)).convert("RGB")
     camera, _ = camera_for(stand_together(seen, []))
     x, y = camera.at(1780.0, 650.0, 0.0)
     patch = np.asarray(png)[round(y) - 20 : round(y) + 20, round(x) - 30 : round(x) + 30]

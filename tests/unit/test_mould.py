@@ -189,7 +189,7 @@ def test_one_mould_serves_every_casting_and_foam_only_one(plain: Workshop) -> No
     one, three = (mould_plan(order, shapes, plain, moulds=[n]) for n in (1, 3))
     assert len(three.boards.placed) == 3 * len(one.boards.placed)
     assert len(one.foam.placed) == len(three.foam.placed) == 3 * 2
-    beads = [next(s for s in plan.supplies if s.name == "sealant bead") for plan in (one, three)]
+    beads = [next(s for s in plan.supplies if s.name == "sealant-bead") for plan in (one, three)]
     assert beads[0] == beads[1]
 
 
@@ -200,7 +200,7 @@ def test_curves_are_cut_from_lengths_as_bought(plain: Workshop) -> None:
     order = order_of(here, slab_json({"kind": "round", "diameter": 900}))
     plan = mould_plan(order, [shape_of(order.slabs[0], here)], here)
     assert len(plan.strips) == 2
-    strip = next(s for s in plan.supplies if s.name == "flexible strip")
+    strip = next(s for s in plan.supplies if s.name == "flexible-strip")
     assert strip.packs == 2
     assert strip.packs_price == 2 * boards.flexible_price
 

@@ -17,7 +17,8 @@ from ledgerstone.api.counts import Counts
 from ledgerstone.api.lane import ActiveClients, Lane
 from ledgerstone.api.limits import Gate, is_forwarded
 from ledgerstone.codec.service_schemas import HEALTH
-from ledgerstone.wording import workshop_speech
+from ledgerstone.message import Message
+from ledgerstone.wording import Speech, workshop_speech
 
 _TEXT = "text/plain; version=0.0.4; charset=utf-8"
 
@@ -52,7 +53,8 @@ def health_routes(context: AppContext, running: Running) -> Blueprint:
     @health.get("/v1/health/ready")
     def ready() -> Response:
         members = {"status": "ready", "version": __version__, **_sources(context)}
-        return jsonify(HEALTH.dump({**members, **_refused(running.refused)}))
+        speech = _speech(context)
+        return jsonify(HEALTH.dump({**members, **_refused(running.refused, speech)}))
 
     @health.get("/metrics")
     def metrics() -> Response:
@@ -83,19 +85,21 @@ def _sources(context: AppContext) -> dict[str, Any]:
     fault, read = calendar.fault(today), calendar.read(today)
     members = {"status": "read"}
     if fault is not None:
-        text = workshop_speech(context.workshop.workshop.language, context.workshop).say(fault)
-        members = {"status": "not-read", "says": text}
+        members = {"status": "not-read", "says": _speech(context).say(fault)}
     if read.fingerprint:
         members["bookings"] = read.fingerprint
     age_hours = calendar.age_hours(time.time())
     return {**sources, "calendar": {**members, "age_hours": age_hours}}
 
 
-def _refused(refusal: Refusal | None) -> dict[str, dict[str, str]]:
+def _speech(context: AppContext) -> Speech:
+    return workshop_speech(context.workshop.workshop.language, context.workshop)
+
+
+def _refused(refusal: Refusal | None, speech: Speech) -> dict[str, dict[str, str]]:
     if refusal is None:
         return {}
-    count = "1 fault" if refusal.faults == 1 else f"{refusal.faults} faults"
-    text = f"The changed profile has {count}; the one before it goes on serving. See the log."
+    text = speech.say(Message("profile-refused", faults=refusal.faults))
     return {"profile_refused": {"at": refusal.at.isoformat(timespec="seconds"), "says": text}}
 
 

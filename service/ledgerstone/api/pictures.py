@@ -15,10 +15,10 @@ from ledgerstone.api.metrics import timed
 from ledgerstone.api.problems import problem
 from ledgerstone.application.drawings import DRAWN, Drawings
 from ledgerstone.drawing import (
-    MISSING,
     NARROWEST_PX,
     WIDEST_PX,
     TooManySheets,
+    missing_drawing,
     missing_pdf,
     rasterise,
 )
@@ -56,18 +56,21 @@ def drawing(
         return problem(400, Message("picture-width", least=NARROWEST_PX, most=WIDEST_PX))
 
     def draw() -> str | Response:
-        svg = _drawer(content, workshop).drawn(name, number, width_px)
-        return missing(svg, kind) if svg == MISSING else svg
+        drawings = _drawings(content, workshop)
+        svg = drawings.drawn(name, number, width_px)
+        return svg or missing(missing_drawing(drawings.placeholder_speech), kind)
 
     def paint() -> bytes | Response:
-        painted = _drawer(content, workshop).painted(name, number, width_px)
-        return painted or missing(rasterise(MISSING, width_px), PNG)
+        drawings = _drawings(content, workshop)
+        speech = drawings.placeholder_speech
+        painted = drawings.painted(name, number, width_px)
+        return painted or missing(rasterise(missing_drawing(speech), width_px, speech), PNG)
 
     made_of = (name, kind, number, width_px, token)
     return cached_drawing(made_of, workshop, kind, draw if kind == SVG else paint)
 
 
-def _drawer(content: Mapping[str, Any], workshop: Workshop) -> Drawings:
+def _drawings(content: Mapping[str, Any], workshop: Workshop) -> Drawings:
     return Drawings(content, workshop, contained, lane.budget())
 
 
@@ -101,7 +104,7 @@ def true_size(token: str, content: Mapping[str, Any], workshop: Workshop) -> Res
             if isinstance(printed, TooManySheets):
                 return _too_many(printed.sheets, paper)
             return printed
-        return missing(missing_pdf(), PDF)
+        return missing(missing_pdf(drawings.placeholder_speech), PDF)
 
     return cached_drawing(("true-size", number, part, is_corner, paper, token), workshop, PDF, draw)
 

@@ -19,9 +19,10 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.maker_terms import split_maker_terms
 from ledgerstone.application.placings import write_placing
 from ledgerstone.application.utilisation import draw_utilisation
-from ledgerstone.drawing import MISSING
+from ledgerstone.drawing import missing_drawing
 from ledgerstone.media_types import JSON_TYPE, PDF, PNG, SVG
 from ledgerstone.quote import Quote, SentBack
+from ledgerstone.wording import workshop_speech
 
 _CONTRACT: Final = Path(__file__).with_name("openapi.yaml")
 
@@ -122,7 +123,8 @@ def _stress(token: str, context: AppContext) -> Response:
             return draw_utilisation(
                 content["slabs"], number, context.workshop, context.cache, lane.budget()
             )
-        return pictures.missing(MISSING, SVG)
+        speech = workshop_speech(context.workshop.workshop.language, context.workshop)
+        return pictures.missing(missing_drawing(speech), SVG)
 
     made_of = ("stress", number, token)
     return pictures.cached_drawing(made_of, context.workshop, SVG, draw, how="private")

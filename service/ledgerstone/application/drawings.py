@@ -19,7 +19,6 @@ from ledgerstone.codec.order_out import write_order
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.containment import Contain, uncontained
 from ledgerstone.drawing import (
-    MISSING,
     Piece,
     Pin,
     TitleBlock,
@@ -46,11 +45,10 @@ from ledgerstone.order import Order, Slab
 from ledgerstone.remedies import Budget
 from ledgerstone.shade import shade_seen
 from ledgerstone.shape import Shape, shape_of
-from ledgerstone.wording import Speech, speech_of
+from ledgerstone.wording import Speech, known_language, speech_of, workshop_speech
 from ledgerstone.workshop.records import Workshop
 
 DRAWN: Final = ("plan", "view", "assembled")  # each as SVG and as PNG
-TITLE: Final = "Slab"
 _OF_AN_ORDER: Final = ("slabs", "joins", "language")
 
 _PHONE_PX = 500  # below this width a plan is drawn on a phone's sheet
@@ -171,6 +169,12 @@ class Drawings:
         """Formats the drawings' messages in the order's language."""
         return speech_of(self.order, self.workshop)
 
+    @property
+    def placeholder_speech(self) -> Speech:
+        """Formats what stands in place of a drawing, whatever is wrong with the slabs."""
+        usual = self.workshop.workshop.language
+        return workshop_speech(known_language(self.content.get("language"), usual), self.workshop)
+
     @cached_property
     def shapes(self) -> tuple[Shape, ...]:
         """The slabs' shapes."""
@@ -180,10 +184,10 @@ class Drawings:
         if self.budget is not None:
             self.budget.pay(units, len(self.order.slabs))
 
-    def drawn(self, name: str, number: int | None, width_px: int | None = None) -> str:
+    def drawn(self, name: str, number: int | None, width_px: int | None = None) -> str | None:
         """Draw a plan or a view of one slab, or all slabs assembled.
 
-        ``MISSING`` if an internal fault lost it.
+        None if an internal fault lost it.
 
         Parameters
         ----------
@@ -202,7 +206,7 @@ class Drawings:
             together = name == "assembled" or number is None
             self._pay(drawing_effort(slabs if together else [slabs[number or 0]]))
             return self._drawn(name, number, width_px)
-        return MISSING
+        return None
 
     def painted(self, name: str, number: int | None, width_px: int) -> bytes | None:
         """Draw as ``drawn`` does, as a PNG; None if an internal fault lost it.
@@ -212,11 +216,11 @@ class Drawings:
         NotUnderstood, TooIntricate
         """
         svg = self.drawn(name, number, width_px)
-        if svg == MISSING:
+        if svg is None:
             return None
         self._pay(painting_effort(name, million_pixels(svg, width_px), len(svg) / 1e3))
         with self.contain("drawing"):
-            return rasterise(svg, width_px)
+            return rasterise(svg, width_px, self.speech)
         return None
 
     def _drawn(self, name: str, number: int | None, width_px: int | None) -> str:
@@ -274,7 +278,8 @@ class Drawings:
         pieces = [self._piece(number) for number in numbers]
         joins = self.order.joins if len(pieces) > 1 else ()
         title = ", ".join(piece.slab.label for piece in pieces if piece.slab.label)
-        return draw_view(pieces, joins, title=title or TITLE, speech=self.speech)
+        title = title or self.speech.say(Message("drawing-view"))
+        return draw_view(pieces, joins, title=title, speech=self.speech)
 
     def _piece(self, number: int) -> Piece:
         slab = self.order.slabs[number]

@@ -10,7 +10,7 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.drawings import Annotations, Drawings, drawing_content, drawing_token
 from ledgerstone.application.resolving import ResolvedRequest
 from ledgerstone.codec.order_out import write_order
-from ledgerstone.drawing import MISSING, plan_picture_effort, rasterise
+from ledgerstone.drawing import missing_drawing, plan_picture_effort, rasterise
 from ledgerstone.media_types import JSON_TYPE, PNG
 from ledgerstone.order import Order
 from ledgerstone.papers import Enclosed
@@ -48,7 +48,10 @@ def pictures_of(resolved: ResolvedRequest, context: QuoteContext) -> Iterator[En
     content = drawing_content(order, _annotations(resolved))
     drawings = Drawings(content, context.workshop, context.contain)
     for i in range(len(order.slabs) if width_px else 0):
-        picture = drawings.painted("plan", i, width_px) or rasterise(MISSING, width_px)
+        picture = drawings.painted("plan", i, width_px)
+        if picture is None:
+            speech = drawings.placeholder_speech
+            picture = rasterise(missing_drawing(speech), width_px, speech)
         name = f"plan-{i + 1}"
         yield Enclosed(f"{name}.png", PNG, picture, f"{name}@ledgerstone")
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
+from functools import partial
 from typing import Any
 
 from ledgerstone.checks import check_plan
@@ -17,6 +18,7 @@ from ledgerstone.stages import StageCache, StageContext, plan
 from ledgerstone.strength.slabs import Plates, concrete_of, plate_of, slab_strength
 from ledgerstone.strength.utilisation_map import UtilisationMap, utilisation_map
 from ledgerstone.strength.verdict import Verdict
+from ledgerstone.wording import Message, slab_name, speech_of
 from ledgerstone.workshop.records import Workshop
 
 _NO_DAY = date(2000, 1, 1)  # shape checks do not depend on the day
@@ -37,15 +39,17 @@ def draw_utilisation(
     budget.begin(Order(slabs=(order.slabs[number],)), _NO_DAY)
     planned = plan(order, StageContext(workshop, (), _NO_DAY, cache))
     slab, shape = order.slabs[number], planned.shapes[number]
-    title = f"How far the concrete is used: {slab.label or f'slab {number + 1}'}"
+    speech = speech_of(order, workshop)
+    named = Message("stress-title", slab=slab_name(slab, number, len(order.slabs)))
+    drawn = partial(draw_stress, slab, shape, title=speech.say(named), speech=speech)
     stopped = any(f.level == "stops" for f in check_plan(planned) if f.slab == number)
     if stopped:
-        return draw_stress(slab, shape, None, None, title=title)
+        return drawn(None, None)
     try:
         field, worst = _utilised(slab, shape, workshop, planned.slab_kg[number], cache.plates)
     except PlateError:  # a quote of it reports that its strength is not known
-        return draw_stress(slab, shape, None, None, title=title)
-    return draw_stress(slab, shape, field, worst, title=title)
+        return drawn(None, None)
+    return drawn(field, worst)
 
 
 def _utilised(

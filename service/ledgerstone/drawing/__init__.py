@@ -7,7 +7,7 @@ from ledgerstone.drawing.effort import (
     paper_effort,
     plan_picture_effort,
 )
-from ledgerstone.drawing.missing import MISSING, missing_pdf
+from ledgerstone.drawing.missing import missing_drawing, missing_pdf
 from ledgerstone.drawing.plan import draw_plan
 from ledgerstone.drawing.raster import NARROWEST_PX, WIDEST_PX, million_pixels, rasterise
 from ledgerstone.drawing.records import Pin, TitleBlock, pin_at
@@ -22,7 +22,6 @@ from ledgerstone.drawing.true_size import (
 from ledgerstone.drawing.view import draw_view
 
 __all__ = [
-    "MISSING",
     "NARROWEST_PX",
     "WIDEST_PX",
     "Piece",
@@ -37,6 +36,7 @@ __all__ = [
     "draw_view",
     "drawing_effort",
     "million_pixels",
+    "missing_drawing",
     "missing_pdf",
     "painting_effort",
     "paper_effort",

@@ -8,6 +8,7 @@ from types import MappingProxyType
 from typing import Final, Literal
 
 from ledgerstone.drawing.svg import SvgElement, clean, element
+from ledgerstone.message import Message
 
 FAMILY: Final = "Liberation Sans, Arial, Helvetica, sans-serif"
 INK: Final = "#282621"
@@ -48,7 +49,7 @@ _NOT_OURS: Final = re.compile(
     "\u2264\u2265]"
 )
 STAND_IN: Final = "*"
-GLYPH_NOTE: Final = "* stands for a letter that we cannot show here."
+GLYPH_NOTE: Final = Message("drawing-unknown-letters")
 _MARKS: Final = frozenset("–—·×°±…‘’“”Ø")
 
 

@@ -9,35 +9,37 @@ from ledgerstone.drawing.frame import MARGIN, PLAIN, SHEET_WIDTH, SMALL
 from ledgerstone.drawing.lettering import INK, PAPER, lettered
 from ledgerstone.drawing.svg import document, element, render
 from ledgerstone.drawing.typesetting import typeset
+from ledgerstone.wording import Message, Speech
 
-__all__ = ["MISSING", "missing_pdf"]
+__all__ = ["missing_drawing", "missing_pdf"]
 
 _TEMPLATE: Final = Path(__file__).with_name("missing.typ")
-_TITLE: Final = "This drawing is missing"
-_TEXT: Final = "It could not be made here. Nothing else depends on it: ask us for one."
 _HIGH: Final = 2 * MARGIN + PLAIN + 2 * SMALL
 
 
-def _missing() -> str:
+def missing_drawing(speech: Speech) -> str:
     """Write the placeholder as an SVG document."""
+    title, text = _title_and_text(speech)
     return render(
         document(
             (SHEET_WIDTH, _HIGH),
             "missing",
-            title=_TITLE,
-            says=_TEXT,
+            title=title,
+            says=text,
             children=[
                 element("rect", width=SHEET_WIDTH, height=_HIGH, fill=PAPER, stroke=INK),
-                lettered(_TITLE, (MARGIN, MARGIN + PLAIN), PLAIN, bold=True),
-                lettered(_TEXT, (MARGIN, MARGIN + PLAIN + 1.6 * SMALL), SMALL),
+                lettered(title, (MARGIN, MARGIN + PLAIN), PLAIN, bold=True),
+                lettered(text, (MARGIN, MARGIN + PLAIN + 1.6 * SMALL), SMALL),
             ],
         )
     )
 
 
-MISSING: Final = _missing()
-
-
-def missing_pdf() -> bytes:
+def missing_pdf(speech: Speech) -> bytes:
     """Print the placeholder for a paper at true size, on one sheet."""
-    return typeset(_TEMPLATE, {"title": _TITLE, "says": _TEXT})
+    title, text = _title_and_text(speech)
+    return typeset(_TEMPLATE, {"title": title, "says": text})
+
+
+def _title_and_text(speech: Speech) -> tuple[str, str]:
+    return speech.say(Message("drawing-missing")), speech.say(Message("drawing-missing-text"))

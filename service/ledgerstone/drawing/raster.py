@@ -11,6 +11,7 @@ import resvg_py
 from ledgerstone.drawing.frame import MARGIN, SMALL
 from ledgerstone.drawing.lettering import GLYPH_NOTE, PAPER, lettered, with_known_glyphs
 from ledgerstone.drawing.svg import element, number, render
+from ledgerstone.wording import Speech
 
 NARROWEST_PX: Final = 320
 WIDEST_PX: Final = 1600
@@ -28,7 +29,7 @@ _STRIP: Final = SMALL + 13.0  # beneath a drawing, for one line
 _SIZE = re.compile(r'<svg [^>]*viewBox="0 0 ([0-9.]+) ([0-9.]+)"')
 
 
-def rasterise(svg: str, width_px: int) -> bytes:
+def rasterise(svg: str, width_px: int, speech: Speech) -> bytes:
     """Paint one of our own drawings as a PNG, the same bytes on every server.
 
     A star replaces a missing glyph, and a line at the foot notes it.
@@ -40,6 +41,8 @@ def rasterise(svg: str, width_px: int) -> bytes:
         any file that a drawing names.
     width_px
         Kept within 320 to 1600; less where the picture would have over five million pixels.
+    speech
+        Formats the line at the foot.
 
     Raises
     ------
@@ -50,7 +53,7 @@ def rasterise(svg: str, width_px: int) -> bytes:
     size = _SIZE.match(svg)
     if size is None or _LEADS_OUT.search(svg):
         raise ValueError("only a drawing of ours is painted")
-    svg = _with_known_glyphs(svg)
+    svg = _with_known_glyphs(svg, speech)
     wide, high = map(float, _SIZE.findall(svg)[0])
     return bytes(
         resvg_py.svg_to_bytes(
@@ -73,7 +76,7 @@ def million_pixels(svg: str, width_px: int) -> float:
     return share * painted_width_px(width_px, share) ** 2 / 1e6
 
 
-def _with_known_glyphs(svg: str) -> str:
+def _with_known_glyphs(svg: str, speech: Speech) -> str:
     """Replace missing glyphs by stars, and note it on a strip beneath the drawing."""
     size = _SIZE.match(svg)
     shown = _TEXT.sub(_starred, svg)
@@ -82,7 +85,7 @@ def _with_known_glyphs(svg: str) -> str:
     wide, high = float(size[1]), float(size[2])
     at = (MARGIN, high + _STRIP - 8)
     strip = element("rect", x=0, y=high, width=wide, height=_STRIP, fill=PAPER)
-    note = lettered(GLYPH_NOTE, at, SMALL)
+    note = lettered(speech.say(GLYPH_NOTE), at, SMALL)
     taller = number(high + _STRIP)
     shown = shown.replace(f' {size[2]}"', f' {taller}"', 1)
     shown = shown.replace(f' height="{size[2]}"', f' height="{taller}"', 1)

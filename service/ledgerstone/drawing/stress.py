@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from decimal import Decimal
 from typing import Final
 
 import numpy as np
@@ -19,7 +20,7 @@ from ledgerstone.drawing.frame import (
     Frame,
     fit,
     leading_length,
-    length_text,
+    shown,
 )
 from ledgerstone.drawing.lettering import FAMILY, INK, PAPER, lettered, wrapped
 from ledgerstone.drawing.placing import Box
@@ -28,6 +29,7 @@ from ledgerstone.order import Slab
 from ledgerstone.shape import Shape
 from ledgerstone.strength.utilisation_map import UtilisationMap
 from ledgerstone.strength.verdict import Verdict
+from ledgerstone.wording import Message, Percent, Speech
 
 __all__ = ["draw_stress"]
 
@@ -61,6 +63,7 @@ def draw_stress(
     worst: Verdict | None,
     *,
     title: str,
+    speech: Speech,
 ) -> str:
     """Draw how far a slab is used, as an SVG document.
 
@@ -73,7 +76,7 @@ def draw_stress(
     """
     room = Box(MARGIN, _TOP, SHEET_WIDTH - MARGIN, _TOP + _TALLEST)
     frame = fit(shape, [], room)
-    says = _says(slab, utilisation_map, worst)
+    says = speech.say(_message(slab, utilisation_map, worst))
     lines = wrapped(says, SHEET_WIDTH - 2 * MARGIN, SMALL, 4)
     below = frame.zone.y1 + 30
     height = below + 34 + len(lines) * SMALL * 1.4 + MARGIN
@@ -83,7 +86,7 @@ def draw_stress(
             "g", *_slab(shape, frame, utilisation_map), transform=frame.transform, data_unit="mm"
         ),
         *_marked(frame, worst),
-        *_key(below),
+        *_key(below, speech),
         *(
             lettered(line, (MARGIN, below + 44 + i * SMALL * 1.4), SMALL)
             for i, line in enumerate(lines)
@@ -95,21 +98,18 @@ def draw_stress(
     return render(document(size, "stress", title=title, says=says, children=whole))
 
 
-def _says(slab: Slab, utilisation_map: UtilisationMap | None, worst: Verdict | None) -> str:
+def _message(slab: Slab, utilisation_map: UtilisationMap | None, worst: Verdict | None) -> Message:
     if utilisation_map is None or worst is None:
-        return "Nothing is worked out until the slab's shape can be made."
+        return Message("stress-no-shape")
     like = leading_length(slab)
-    x, y = (length_text(like, mm) for mm in worst.where_mm)
-    share = f"{100 * worst.utilisation:.0f} %"
-    where = f"{x} from the left, {y} from the front"
-    tried = (
-        "in place and on its pallet"
-        if utilisation_map.in_place
-        else "on its pallet; no rests were told"
-    )
-    return (
-        f"Painted: the largest stress of any case, in per cent of what is trusted, {tried}. Nearest"
-        f" to its limit of all cases: {worst.case.replace('-', ' ')}, {share}, {where}."
+    x, y = (shown(like, mm) for mm in worst.where_mm)
+    return Message(
+        "stress-painted",
+        rests="told" if utilisation_map.in_place else "not-told",
+        loading=worst.case,
+        percent=Percent(Decimal(f"{100 * worst.utilisation:.0f}")),
+        x=x,
+        y=y,
     )
 
 
@@ -161,13 +161,14 @@ def _marked(frame: Frame, worst: Verdict | None) -> Iterable[SvgElement]:
             yield element("path", d=data, stroke=colour, stroke_width=width, data_part="worst")
 
 
-def _key(top: float) -> Iterable[SvgElement]:
+def _key(top: float, speech: Speech) -> Iterable[SvgElement]:
     """Draw the key of the colours, in percent of the allowed stress."""
+    over = speech.say(Message("stress-over", percent=100))
     step = (SHEET_WIDTH - 2 * MARGIN) / len(_BANDS)
     low = 0.0
     for k, (upper, colour) in enumerate(_BANDS):
         x = MARGIN + k * step
-        says = "over 100" if upper == float("inf") else f"{100 * low:.0f}–{100 * upper:.0f}"
+        says = over if upper == float("inf") else f"{100 * low:.0f}–{100 * upper:.0f}"
         box: dict[str, float] = {"x": x, "y": top - 12, "width": _SWATCH, "height": 14}
         yield element("rect", fill=colour, stroke=INK, stroke_width=0.8, **box)
         yield lettered(says, (x + _SWATCH + 6, top), SMALL)

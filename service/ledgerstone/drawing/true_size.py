@@ -223,7 +223,7 @@ def true_size_pdf(
         "tile_mm": tiling.tile,
         "words_mm": x1 - x0 - small["wide_mm"] - 4,
         "title": title,
-        "facts": clean(facts) + (f" {GLYPH_NOTE}" if title != named else ""),
+        "facts": clean(facts) + (f" {speech.say(GLYPH_NOTE)}" if title != named else ""),
         "workshop": with_known_glyphs(clean(workshop)),
         "check": speech.say(Message("true-size-check")),
         "front": speech.say(Message("true-size-front")),

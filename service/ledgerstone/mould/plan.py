@@ -57,7 +57,10 @@ class Mould:
 
 @dataclass(frozen=True, slots=True)
 class Supply:
-    """One consumable of the moulds: the amount, the whole packs, and the price by either."""
+    """One consumable of the moulds: the amount, the whole packs, and the price by either.
+
+    ``name`` is what the catalogues choose its word by.
+    """
 
     name: str
     used: float
@@ -169,21 +172,21 @@ def _supplies(
     """Yield what is used up; beads, release and foam are new at every casting, boards are not."""
     nested, foam, strips = stock
     for name, packed, price in (
-        ("mould board", nested, boards.price_per_sheet),
+        ("mould-board", nested, boards.price_per_sheet),
         ("foam", foam, boards.foam.price_per_sheet),
     ):
         sheets = packed.used_mm2 / (packed.length_mm * packed.width_mm)
         yield _supply(name, sheets, "sheets", packed.sheets, price)
     lengths = sum(s.length_mm - s.waste_mm for s in strips) / boards.flexible_length_mm
-    yield _supply("flexible strip", lengths, "lengths", len(strips), boards.flexible_price)
+    yield _supply("flexible-strip", lengths, "lengths", len(strips), boards.flexible_price)
     screws = sum(mould.screws * n for mould, n in zip(each, counts, strict=True))
     yield _supply("screws", screws, "screws", screws, boards.screw_price)
     bead_m = sum(mould.bead_mm * n for mould, n in zip(each, castings, strict=True)) / 1000
     yield _supply_in_packs(
-        "sealant bead", bead_m / boards.bead_m_per_tube, "tubes", boards.bead_price_per_tube
+        "sealant-bead", bead_m / boards.bead_m_per_tube, "tubes", boards.bead_price_per_tube
     )
     release_l = sum(mould.release_l * n for mould, n in zip(each, castings, strict=True))
-    yield _supply_in_packs("release agent", release_l, "litres", boards.release_price_per_l)
+    yield _supply_in_packs("release-agent", release_l, "litres", boards.release_price_per_l)
 
 
 def _supply_in_packs(name: str, used: float, unit: str, price: Decimal) -> Supply:

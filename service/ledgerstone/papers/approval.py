@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ledgerstone.drawing import MISSING, TitleBlock, draw_plan
+from ledgerstone.drawing import TitleBlock, draw_plan, missing_drawing
 from ledgerstone.drawing.saying import describe, side_word
 from ledgerstone.drawing.weeks import draw_weeks, say_weeks
 from ledgerstone.message import Figure, Listed, Message, Money, Value, Weekday, Weight
@@ -171,7 +171,7 @@ def _plan(records: PaperRecords, i: int) -> str:
         return draw_plan(
             slab, shape, title=title, alone=True, speech=records.speech, tallest=PLAN_TALLEST
         )
-    return MISSING
+    return missing_drawing(records.speech)
 
 
 def _slab_facts(slab: Slab, shape: Shape, workshop: Workshop) -> Iterator[Fact]:

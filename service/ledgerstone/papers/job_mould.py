@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ledgerstone.cutouts import kind_of
-from ledgerstone.drawing import MISSING, TitleBlock, draw_plan
+from ledgerstone.drawing import TitleBlock, draw_plan, missing_drawing
 from ledgerstone.drawing.frame import leading_length
 from ledgerstone.drawing.mirrored import in_unit
 from ledgerstone.drawing.saying import side_word
@@ -36,7 +36,7 @@ def mould_plan(job: Job, i: int) -> SheetBlock:
     slab, shape = job.in_mould[i]
     name = job.speech.value(job.names[i])
     label = job.speech.say(Message("job-mirrored-label", name=name))
-    plan, has_more = MISSING, any(e.drip or e.drop is not None for e in slab.edges.values())
+    plan, has_more = None, any(e.drip or e.drop is not None for e in slab.edges.values())
     unit = job.workshop.place.at_work().lengths
     with job.contain("drawing"):
         plan = draw_plan(
@@ -49,7 +49,7 @@ def mould_plan(job: Job, i: int) -> SheetBlock:
             sections=has_more,
         )
     words = job.speech.say(Message("job-plan-words", name=name))
-    return drawing(plan, words, PLAN_WIDE_MM)
+    return drawing(plan or missing_drawing(job.speech), words, PLAN_WIDE_MM)
 
 
 def mould_facts(job: Job, i: int) -> SheetBlock:

@@ -59,7 +59,7 @@ def _materials(job: Job) -> Iterator[tuple[Message | str, float, str, float | No
     """Yield each material, how much of what unit is used, and what a pack holds."""
     for supply in job.moulds.supplies:
         if supply.packs:
-            named = Message("job-supply", supply=supply.name.replace(" ", "-"))
+            named = Message("job-supply", supply=supply.name)
             yield named, supply.used, supply.unit, 1.0
     for bought in job.batches.purchases:
         yield part_name(bought), bought.kg, "mass", bought.pack_kg

@@ -199,7 +199,7 @@ def uses_table(job: Job) -> SheetBlock:
 def _supplies(job: Job) -> Iterator[list[Value]]:
     for supply in job.moulds.supplies:
         if supply.packs:
-            named = Message("job-supply", supply=supply.name.replace(" ", "-"))
+            named = Message("job-supply", supply=supply.name)
             if supply.unit == "litres":
                 yield [named, *_liquid(supply.used)]
                 continue

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from ledgerstone.containment import Contain
-from ledgerstone.drawing import MISSING
+from ledgerstone.drawing import missing_drawing
 from ledgerstone.drawing.steel_layer import Layer, draw_steel
 from ledgerstone.message import Message, Ruled, Value
 from ledgerstone.outline import XY
@@ -71,7 +71,7 @@ def holds_drawing(
         return draw_steel(
             shape, layer, title=words, says=words, wide=CARD_WIDE, tallest=CARD_TALLEST
         ), words
-    return MISSING, words
+    return missing_drawing(speech), words
 
 
 def held_at(at_mm: float) -> Message:

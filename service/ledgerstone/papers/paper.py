@@ -40,11 +40,14 @@ class Paper:
         The name of its template and of its printed form, and what its answer's schema goes by.
     size
         What it is printed on.
+    speech
+        Its reader's.
     """
 
     layout: PaperLayout
     content: Content
-    size: PaperFormat = "A4"
+    size: PaperFormat
+    speech: Speech
 
 
 def paper_of(kind: str, records: PaperRecords) -> Paper:
@@ -56,7 +59,7 @@ def paper_of(kind: str, records: PaperRecords) -> Paper:
         speech = speech_of(records.quote.order, records.workshop)
     content = made.content(replace(records, speech=speech))
     shown = {**formatted(content, speech), "language": speech.language}
-    return Paper(made.layout, shown, records.workshop.place.paper)
+    return Paper(made.layout, shown, records.workshop.place.paper, speech)
 
 
 def paper_page(paper: Paper, templates: Templates) -> str:
@@ -77,7 +80,8 @@ def _in_layout(paper: Paper) -> Content:
 def paper_print(paper: Paper) -> bytes:
     """Write a paper as a PDF; all that is in it goes in as data, never as markup."""
     template = _FOLDER / f"{paper.layout}.typ"
-    return typeset(template, {"data": printed_content(_shown(paper)), "paper": _PAPERS[paper.size]})
+    data = printed_content(_shown(paper), paper.speech)
+    return typeset(template, {"data": data, "paper": _PAPERS[paper.size]})
 
 
 def formatted(content: Any, speech: Speech) -> Any:  # noqa: ANN401  lists, members and values, nested

@@ -7,16 +7,17 @@ from typing import Any, Final
 
 from ledgerstone.drawing.lettering import GLYPH_NOTE, with_known_glyphs
 from ledgerstone.json_types import JSON
+from ledgerstone.wording import Speech
 
 TICK_BOX: Final = "☐"  # a cell of a table that the printed sheet draws as a box to tick
 
 
-def printed_content(content: dict[str, Any]) -> str:
+def printed_content(content: dict[str, Any], speech: Speech) -> str:
     """Write a PDF's content as JSON; a star replaces a missing glyph, and every page notes it."""
     plain = json.loads(json.dumps(content))
     shown = _with_known_glyphs(plain)
     if shown != plain:
-        shown["workshop"] = f"{shown['workshop']} · {GLYPH_NOTE}"
+        shown["workshop"] = f"{shown['workshop']} · {speech.say(GLYPH_NOTE)}"
     return json.dumps(shown, ensure_ascii=False)
 
 

@@ -54,23 +54,13 @@ def costs(
     loads = cast_together(steps, workshop.table)
     taken = materials(order, shapes, workshop, steel, mould_counts(order, steps), loads=loads)
     return (
-        *(Cost(_material_named(m.name), MATERIALS, m.amount) for m in taken),
+        *(Cost(m.name, MATERIALS, m.amount) for m in taken),
         *_by_area(order, shapes, workshop),
-        *(
-            Cost(_material_named(m.name), FINISHING, m.amount)
-            for m in sealers(order, shapes, workshop)
-        ),
+        *(Cost(m.name, FINISHING, m.amount) for m in sealers(order, shapes, workshop)),
         *_hands(steps, workshop),
         *_tiles(order, steps, workshop),
         Cost(Message("cost-recasts"), MAKING, _recasts(order, shapes, steps, workshop)),
     )
-
-
-def _material_named(name: str | Message) -> Message:
-    """Name what is ours to name; a constituent has the maker's own word."""
-    if isinstance(name, Message):
-        return name
-    return Message("cost-material", thing=name.partition(",")[0].lower().replace(" ", "-"))
 
 
 def _tiles(order: Order, steps: Iterable[Operation], workshop: Workshop) -> Iterator[Cost]:

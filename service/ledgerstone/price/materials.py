@@ -29,12 +29,9 @@ MAX_NESTED = 160  # above this, packs are counted by area and length: nesting ta
 
 @dataclass(frozen=True, slots=True)
 class Material:
-    """One material of an order: the amount that is charged, and its price.
+    """One material of an order: the amount that is charged, and its price."""
 
-    A part of the concrete is called as it is said; anything else has our own name.
-    """
-
-    name: str | Message
+    name: Message
     used: float
     unit: str
     amount: Decimal
@@ -120,7 +117,7 @@ def _dearer_cement(order: Order, plan: BatchPlan, workshop: Workshop) -> Materia
         if recipe is not None and recipe.extra_per_m3:
             litres += mixed
             amount += recipe.extra_per_m3 * decimal(mixed / 1000)
-    return Material("White cement, what it adds", litres, "l", amount)
+    return Material(_named("white-cement"), litres, "l", amount)
 
 
 # --- moulds ---------------------------------------------------------------------------------
@@ -140,7 +137,7 @@ def _moulds(
             if not supply.packs:
                 continue
             yield Material(
-                f"{supply.name[:1].upper()}{supply.name[1:]}",
+                _named(supply.name),
                 float(supply.packs),
                 supply.unit,
                 supply.packs_price,
@@ -165,13 +162,13 @@ def _by_area(
     beads = sum(n * mould.bead_mm for mould, n in _both(each, castings)) / 1000
     release = sum(n * mould.release_l for mould, n in _both(each, castings))
     for name, used, unit, price in (
-        ("Mould board", more * board, "sheets", boards.price_per_sheet),
-        ("Foam", more * foam, "sheets", boards.foam.price_per_sheet),
-        ("Flexible strip", more * bent / boards.flexible_length_mm, "lengths",
+        ("mould-board", more * board, "sheets", boards.price_per_sheet),
+        ("foam", more * foam, "sheets", boards.foam.price_per_sheet),
+        ("flexible-strip", more * bent / boards.flexible_length_mm, "lengths",
          boards.flexible_price),
-        ("Screws", screws, "screws", boards.screw_price),
-        ("Sealant bead", beads / boards.bead_m_per_tube, "tubes", boards.bead_price_per_tube),
-        ("Release agent", release, "litres", boards.release_price_per_l),
+        ("screws", screws, "screws", boards.screw_price),
+        ("sealant-bead", beads / boards.bead_m_per_tube, "tubes", boards.bead_price_per_tube),
+        ("release-agent", release, "litres", boards.release_price_per_l),
     ):  # fmt: skip
         if used:
             yield _paid(name, used, unit, price, whole=whole)
@@ -187,7 +184,11 @@ def _area(pieces: Iterable[SheetPart]) -> float:
 
 def _paid(name: str, used: float, unit: str, price: Decimal, *, whole: bool) -> Material:
     paid = float(math.ceil(used - 1e-9)) if whole else used
-    return Material(name, paid, unit, price * decimal(paid))
+    return Material(_named(name), paid, unit, price * decimal(paid))
+
+
+def _named(thing: str) -> Message:
+    return Message("cost-material", thing=thing)
 
 
 # --- steel ----------------------------------------------------------------------------------
@@ -242,7 +243,7 @@ def _steel(
     if plans is None:
         boxes = zip(order.slabs, shapes, strict=True)
         area = sum(slab.quantity * box.length_mm * box.width_mm for slab, box in boxes)
-        yield _paid("Mesh", more * area / sheet, "sheets", rack.mesh_price_per_sheet, whole=whole)
+        yield _paid("mesh", more * area / sheet, "sheets", rack.mesh_price_per_sheet, whole=whole)
         return
     bars, mesh = steel_pieces(order, plans, workshop)
     few = sum(bar.count for bar in bars) + sum(sheet.count for sheet in mesh) <= MAX_NESTED
@@ -251,5 +252,5 @@ def _steel(
     if whole and few:
         lengths = sum(len(stock.lengths) for stock in cut_list(bars, rack.stock_length_mm).stocks)
         sheets = mesh_nest(mesh, rack.mesh_sheet_length_mm, rack.mesh_sheet_width_mm).sheets
-    yield _paid("Bars", lengths, "lengths", rack.bar_price, whole=whole)
-    yield _paid("Mesh", sheets, "sheets", rack.mesh_price_per_sheet, whole=whole)
+    yield _paid("bars", lengths, "lengths", rack.bar_price, whole=whole)
+    yield _paid("mesh", sheets, "sheets", rack.mesh_price_per_sheet, whole=whole)

@@ -102,3 +102,7 @@ form-key = „{ $label }“{ $word ->
     [false] : nein
    *[none] { "" }
 }
+profile-refused = { $faults ->
+    [one] Das geänderte Profil hat { $faults } Fehler; das vorige gilt weiter. Näheres steht im Protokoll.
+   *[other] Das geänderte Profil hat { $faults } Fehler; das vorige gilt weiter. Näheres steht im Protokoll.
+}

@@ -105,3 +105,7 @@ form-key = “{ $label }”{ $word ->
     [false] : no
    *[none] { "" }
 }
+profile-refused = { $faults ->
+    [one] The changed profile has { $faults } fault; the one before it goes on serving. See the log.
+   *[other] The changed profile has { $faults } faults; the one before it goes on serving. See the log.
+}
