@@ -112,9 +112,8 @@ AGAINST: Final = (
             r"\bstill (?:on|all right|alright|ok|okay|good|fine) (?:for|to)\b|for bringing (?:the"
             r"|our|my)\b|\b(?:my|our) deposit\b|deposit (?:for|on) (?:the|my|our)\b|\b(?:my"
             r"|our) (?:\w+ ){0,2}order\b[^.?\n]{0,80}\b(?:due|late|ready|overdue|placed|coming"
-            r"|delayed)|haven['’]t parsed (?:a thing|anything|back)|when (?:it |they "
-            r"|she )?(?:will|'ll|’ll) (?:it |they )?be (?:ready|finished"
-            r"|delivered)\b[^.\n]{0,40}(?:order|ref)"
+            r"|delayed)|haven['’]t parsed (?:a thing|anything|back)|when (?:it |they |she )?(?:will"
+            r"|'ll|’ll) (?:it |they )?be (?:ready|finished|delivered)\b[^.\n]{0,40}(?:order|ref)"
             r"|\b(?:just )?confirm(?:ing)? (?:that )?(?:you['’]?(?:re| are)|your visit|the visit"
             r"|our appointment|the appointment)|you['’]?(?:re| are) (?:still )?(?:coming|fitting"
             r"|delivering|templating) (?:on|at|this|next|today|tomorrow)|see you (?:on|at"
@@ -251,8 +250,7 @@ AGAINST: Final = (
             r"|\bgratis dazu\b|\b(?:send|offer|give) (?:you|your (?:\w+ )?(?:team|shop|company"
             r"|workshop))(?: a)? free\b|\b(?:shops|workshops|fabricators|casters) tell us\b"
             r"|\bmakes? [^.\n]{3,40} for (?:\w+ ){0,2}(?:shops|workshops|fabricators|casters)\b"
-            r"|\bnur im (?:januar|februar|märz|april|mai|juni|juli|august"
-            r"|september|oktober|november|dezember)\b"
+            r"|\bnur im (?:jan|feb|mär|apr|mai|jun|jul|aug|sep|okt|nov|dez)\w*"
             r"|sonderpreis|sonderangebot|aktionspreis|(?:preis|eur|€|ab \d)[^.\n]{0,30}frei haus"
             r"|we (?:can )?offer you|special price|per sheet|per tonne|minimum quantity|\bseo\b"
             r"|your website (?:is|has|could|does|ranks|needs)|your competitors|your google"
@@ -291,9 +289,11 @@ AGAINST: Final = (
             r"|(?:you(?:'re|’re| are)|are you) open (?:on|at|this|over|all)|opening (?:hours"
             r"|times)|wurde (?:heute |soeben )?versandt|sendungsnummer|öffnungszeiten"
             r"|tracking number|your parcel|has been dispatched|out for delivery|delivery note"
-            r"|your (?:appointment|booking|subscription)|password|verify your account"
-            r"|meter reading|your (?:insurance|policy|renewal)|\bminutes (?:of|item)\b"
-            r"|\bcouncil minutes\b",
+            r"|your (?:appointment|booking|subscription)|password|verify your account|meter reading"
+            r"|\b(?:collection|delivery|consignment|shipment|pallets?)(?: is| has been| was| are)?"
+            r" (?:now )?(?:booked|confirmed)\b|\bdo not reply to this\b|\b(?:abholung|lieferung"
+            r"|sendung) (?:ist|wurde) (?:gebucht|bestätigt)|\bauf diese (?:e-?mail|nachricht)\b"
+            r"|your (?:insurance|policy|renewal)|\bminutes (?:of|item)\b|\bcouncil minutes\b",
             re.IGNORECASE,
         ),
     ),

@@ -108,6 +108,14 @@ _OF_OTHERS: Final = re.compile(
     r"[^.;(\n]{0,60}",
     re.IGNORECASE,
 )
+# What is out of order and none of ours is no complaint: "second floor, and the lift is broken".
+_OUT_OF_ORDER: Final = re.compile(
+    r"\b(?:lift|elevator|escalator|(?:door)?bell|buzzer|van|car|lorry|truck|trailer|phone|printer"
+    r"|scanner|camera|website|link|boiler|oven|cooker|hob|dishwasher|fridge|aufzug|fahrstuhl"
+    r"|klingel|anhänger)(?: (?:is|was|has been|ist|war)|['’]s)?(?: \w+)?"
+    r" (?:broken|damaged|kaputt|defekt)\b",
+    re.IGNORECASE,
+)
 COMMERCIAL: Final = frozenset({"invoice", "news", "notice", "pitch"})
 
 
@@ -149,7 +157,7 @@ def verdict(
     whole
         These and the messages that they quote or pass on.
     """
-    newest = _OF_OTHERS.sub(" ", newest)
+    newest = _OUT_OF_ORDER.sub(" ", _OF_OTHERS.sub(" ", newest))
     against = [
         (weight, name)
         for name, weight, pattern in AGAINST
@@ -159,7 +167,8 @@ def verdict(
     is_anew = slabs.is_sized_anew and slabs.is_outlined and bool(_ANEW.search(newest))
     put_aside = {_ACCEPTED, "declined"} if changes else set()
     put_aside |= {"complaint"} if is_anew else set()
-    is_wished = slabs.is_whole and slabs.is_sized_anew and bool(_WISHES.search(newest))
+    is_wished = slabs.is_whole and slabs.is_sized_anew
+    is_wished = is_wished and bool(_ASKS_FOR_ONE.search(newest) or _ASKS.search(newest))
     put_aside |= {"application", "press"} if is_wished else set()
     against = [one for one in against if one[1] not in put_aside]
     ranked = sorted(against, key=lambda one: (one[1] not in COMMERCIAL, -one[0]))

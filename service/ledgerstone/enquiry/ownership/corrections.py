@@ -133,7 +133,8 @@ class Replacing:
             return sizes
         if any(size.replaced for size in sizes) and len(plain) > 1:
             return sizes
-        known = [one for one in plain if any(self._known(sentence, one, as_written=True))]
+        again = [one for one in plain if one.role != "radius"]  # "I meant 600 to the edge" stands
+        known = [one for one in again if any(self._known(sentence, one, as_written=True))]
         if len(known) == 1 and len(plain) in (1, _PAIR):
             known[0].replaced = True
             self.taken_back = known[0] if len(plain) == 1 else None

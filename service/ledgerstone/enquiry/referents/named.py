@@ -9,6 +9,7 @@ from ledgerstone.enquiry.referents import other_slabs, slab_of_opening
 from ledgerstone.enquiry.referents.building import is_of_building
 from ledgerstone.enquiry.referents.each_end import count_at_ends
 from ledgerstone.enquiry.referents.new_slabs import is_appliances_line, is_next_piece
+from ledgerstone.enquiry.referents.refusals import refuse
 from ledgerstone.enquiry.referents.slab_names import inline_label
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.scene.identity import called
@@ -37,7 +38,6 @@ _WALLS: Final = frozenset({"wall", "walls", "wand"})
 _UNDER: Final = frozenset({"for", "on", "over", "onto", "für", "auf"})
 _OF_ALL: Final = frozenset({"deep", "thick"})
 _TO_FOLLOW: Final = frozenset({"template", "templates", "schablone", "tbc", "confirmed"})
-
 _IS_OR_HAS: Final = word_set("it's it 's have has")
 _ABOUT: Final = word_set("some about roughly around approximately only just")
 _SITS: Final = word_set("sits stands rests sit stand rest")
@@ -232,9 +232,9 @@ def _opening(
 ) -> Mention | None:
     sentence, subjects = parsed.sentence, focus.subjects
     is_reference = scope.is_reference(mention, sentence)
-    if mention.is_denied and not is_reference:
-        relations.refuse(subjects, mention, sentence, parsed.rank[0])
     is_elsewhere = is_fitted_elsewhere(mention, sentence) or hearsay.is_of_others(sentence)
+    if not is_reference:
+        refuse(subjects, mention, parsed, is_elsewhere=is_elsewhere)
     if is_elsewhere and not (is_reference or mention.preposition or mention.is_denied):
         mention.kind = "thing"  # "the pizza oven is 70 cm square and stands on its own"
         return mention

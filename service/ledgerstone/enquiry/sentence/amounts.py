@@ -203,7 +203,8 @@ class Amounts:
         guessed = self._fitting(measure, self._guessed_units(measure), role)
         likely = [one for one in guessed if least <= one.mm <= most]
         ruled = [one for one in likely if one.unit == self.usual == "in"]
-        return next(((one, None) for one in (*said, *ruled, *likely, *guessed)), None)
+        again = [one for one in guessed[:1] if one.unit == self._unit_again(measure)]
+        return next(((one, None) for one in (*said, *again, *ruled, *likely, *guessed)), None)
 
     def _coherent(self, measure: Measure, role: str) -> Length | None:
         """Read bare numbers of a group in the one unit in which they make a usual slab."""
@@ -277,10 +278,14 @@ class Amounts:
         said.append(self.declared)
         return [unit for unit in said if unit is not None]
 
+    def _unit_again(self, measure: Measure) -> UnitName | None:
+        """Return the one unit with which a bare number is written elsewhere."""
+        known = self.written.get(measure.size.amount.as_integer_ratio(), set())
+        return next(iter(known)) if len(known) == 1 and measure.of == 1 else None
+
     def _guessed_units(self, measure: Measure) -> list[UnitName]:
         """Units that a bare number may have, the likeliest first."""
-        known = self.written.get(measure.size.amount.as_integer_ratio(), set())
-        again = next(iter(known)) if len(known) == 1 and measure.of == 1 else None
+        again = self._unit_again(measure)
         fraction: list[UnitName] = ["in"] * measure.size.has_fraction
         others = self.others
         if measure.of == 1 and measure.size.amount.denominator == 1:

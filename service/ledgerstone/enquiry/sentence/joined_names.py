@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from typing import Final
 
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.words.lexicon import is_hole
 from ledgerstone.enquiry.words.word_sets import word_set
 
 _SUPPORTS: Final = word_set(
@@ -17,6 +19,7 @@ _AT_BOWL: Final = frozenset({"waste", "drain", "tap", "soap"})
 _BOWLS: Final = frozenset({"basin", "sink"})
 _FOR: Final = frozenset({"for", "für"})
 _NEAR: Final = 3  # words
+_LISTS: Final = word_set("and for one the a an und für ein eine einen") | {",", "&", "+"}
 _SHORT: Final = frozenset({"dia", "diam", "no", "approx", "ca", "max", "min"})
 
 
@@ -37,9 +40,28 @@ def joined_names(sentence: Sentence, found: list[Mention]) -> list[Mention]:
         else:
             joined[-1] = _led_by(before, mention)
     joined = _with_boxes(sentence, joined)
+    _count_listed(sentence, joined)
     for mention in joined:
         mention.names_hole = mention.names_hole or mention.kind == "hole"
     return joined
+
+
+def _count_listed(sentence: Sentence, joined: list[Mention]) -> None:
+    """Take each of a list once whose number leads it: "two holes, for the sink and the tap"."""
+    for i, mention in enumerate(joined):
+        if not (mention.names_hole and mention.kind == "open" and mention.count > 1):
+            continue
+        listed = joined[i : i + mention.count]
+        names = {one.name for one in listed if one.kind == "open" and not one.is_denied}
+        between = [
+            atom.word
+            for one, other in pairwise(listed)
+            for atom in sentence.atoms[one.end : other.start]
+        ]
+        are_listed = all(word in _LISTS or is_hole(word) for word in between)
+        if len(names) == mention.count and are_listed:
+            for one in listed:
+                one.count, one.is_plural, one.names_hole = 1, False, True
 
 
 def _with_boxes(sentence: Sentence, joined: list[Mention]) -> list[Mention]:

@@ -179,7 +179,7 @@ def is_cookers_hole(words: list[str], before: Mention | None, mention: Mention) 
 
 def whole_word(word: str, tag: str) -> str:
     """Return what a German compound is: a "Spülenausschnitt" is a sink's hole."""
-    if tag == "hole:":
+    if tag in ("hole:", "hole:slot"):
         for part, name in (
             ("spül", "sink"),
             ("becken", "basin"),

@@ -25,12 +25,8 @@ _COMMAS: Final = frozenset({",", ";", ".", ":", "(", ")", "-"})
 _AFTER_ROUND: Final = (["round"], ["rund"], ["circular"])
 _BEING: Final = frozenset({"it", "is", "'s", "be", "ist", "perfectly"})
 _ROUND_WHAT: Final = frozenset({"edge", "edges", "corner", "corners", "the", "it", "off", "over"})
-_DROPS: Final = frozenset({"ignore", "forget", "scrap", "cancel"})
-_KNOWS: Final = frozenset(["have", "know", "got", "haben", "weiß"])
 _EACH: Final = frozenset({"each", "je", "jeweils"})
 _SAMES: Final = frozenset({"same", "gleich", "ebenso"})
-_NEEDED: Final = frozenset({"needed", "required", "necessary", "nötig", "notwendig"})
-_IT: Final = frozenset({"it", "that", "this", "those", "them", "das"})
 _PERHAPS: Final = frozenset(
     {"if", "then", "maybe", "perhaps", "might", "could", "otherwise"}
     | {"wenn", "falls", "dann", "vielleicht", "eventuell", "notfalls", "sonst"}
@@ -79,11 +75,12 @@ def read_round(subjects: Subjects, parsed: ParsedSentence) -> None:
         return
     if any(claim.rank[0] >= parsed.rank[0] for claim in piece.claims.get("length", [])):
         return
-    if any(
-        mention.kind in ("open", "hole") or _is_worked(words, mention) for mention in parsed.found
-    ):
+    if any(mention.kind in ("open", "hole") for mention in parsed.found):
         return
+    worked = [mention for mention in parsed.found if _is_worked(words, mention)]
     for i, word in enumerate(words):
+        if any(_is_one_clause(parsed.sentence, i, one) for one in worked):
+            continue
         is_way = words[i - 1 : i] == ["all"] or set(words[i + 1 : i + 2]) & _ROUND_WHAT
         led = words[i - 1 : i] and (words[i - 1] in _BEING or words[i - 1] == "it")
         if word in _ROUND and not is_way and (led or _stands_alone(parsed.sentence, i)):
@@ -95,6 +92,12 @@ def _stands_alone(sentence: Sentence, i: int) -> bool:
     atoms = sentence.atoms
     ends = i + 1 == len(atoms) or atoms[i + 1].word in _COMMAS
     return i > 0 and atoms[i - 1].word in _COMMAS and ends
+
+
+def _is_one_clause(sentence: Sentence, at: int, mention: Mention) -> bool:
+    """Return whether no comma parts a word from a name."""
+    first, last = min(at, mention.start), max(at, mention.end)
+    return not any(atom.word in _COMMAS for atom in sentence.atoms[first:last])
 
 
 def _is_worked(words: list[str], mention: Mention) -> bool:
@@ -121,25 +124,6 @@ def take_quantity(piece: SaidPiece, measure: Measure, sentence: Sentence) -> Non
     if is_field and is_whole and 1 <= size.amount <= _MOST:
         piece.quantity = int(size.amount)
         piece.quantity_spans = ((size.start, size.end),)
-
-
-def refuse(subjects: Subjects, mention: Mention, sentence: Sentence, layer: int) -> None:
-    """Note that a hole is not wanted; not having its tap yet is something else."""
-    near = sentence.words[max(0, mention.start - 5) : mention.start]
-    after = sentence.words[mention.end : mention.end + 2]
-    if mention.kind == "hole" and after[:1] in (["for"], ["für"]) and _IT & set(after):
-        for opening in subjects.openings:  # "so no hole for that"
-            opening.is_refused = opening.is_refused or not opening.has_size()
-    if mention.kind == "hole" and set(after[:1]) & _NEEDED:
-        for opening in subjects.openings:  # "the sink stands on its own, no cut-out needed"
-            opening.is_refused = opening.is_refused or not opening.has_size()
-    if subjects.piece is None or mention.kind == "hole" or _KNOWS & set(near):
-        return
-    for opening in subjects.piece.openings:
-        is_older = all(one.rank[0] < layer for said in opening.claims.values() for one in said)
-        is_off = is_older or not opening.has_size() or bool(_DROPS & set(near))
-        if opening.what == mention.name and is_off:
-            opening.is_refused = True
 
 
 def read(focus: Focus, parsed: ParsedSentence) -> None:

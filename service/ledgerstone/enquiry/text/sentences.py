@@ -108,8 +108,7 @@ def sentences_of(
     sentences: list[Sentence] = []
     count = 0
     for block in _blocks(lines):
-        first = True
-        for joined in _unwrapped(block):
+        for k, joined in enumerate(_unwrapped(block)):
             if count >= most:
                 return sentences
             bullet = _BULLET.match(joined[0].words)
@@ -120,11 +119,10 @@ def sentences_of(
                 sentence.is_item = bullet is not None and i == 0
                 sentence.item = bullet[0].strip() if bullet else ""
                 sentence.is_quoted = joined[0].depth > 0
-                sentence.starts_paragraph = first and i == 0
+                sentence.starts_paragraph = k == 0 and i == 0
                 sentence.starts_line = i == 0
             sentences += made
             count += sum(len(sentence.atoms) for sentence in made)
-            first = False
     return sentences
 
 
@@ -257,7 +255,9 @@ def _atoms(tokens: list[Token], *, has_inches: bool) -> list[Atom]:
             atoms.append(Atom("size", size.start, size.end, "", size))
             continue
         if token.kind == "word":
-            atoms.append(Atom("word", token.start, token.end, spelled(token.word)))
+            near = (atoms[-1].kind if atoms else "", *(one.kind for one in tokens[i + 1 : i + 2]))
+            word = spelled(token.word, is_between=near == ("size", "number"))
+            atoms.append(Atom("word", token.start, token.end, word))
         elif token.kind == "mark":
             atoms.append(Atom("mark", token.start, token.end, token.word))
         elif token.kind in ("other", "number", "vulgar"):

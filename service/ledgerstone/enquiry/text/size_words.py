@@ -85,11 +85,14 @@ MAX_SPOKEN: Final = 8
 TIMES: Final = {"hundred": 100, "hundert": 100, "thousand": 1000, "tausend": 1000}
 ARTICLES: Final = frozenset(["a", "an", "half", "one", "ein", "eine", "einen", "einem", "halben"])
 _APART: Final = re.compile(r"[\s'’]")
+_DECIMAL: Final = re.compile(r"(\d{1,2})['’´](\d{1,2})")
 GROUPED: Final = re.compile(r"\d{1,3}(?:[.,]\d{3})+\Z")
 
 
 def number(written: str) -> tuple[Fraction, Fraction | None]:
     """Return a number with its mark read as the decimal's, and as a thousands separator."""
+    if of_metres := _DECIMAL.fullmatch(written):
+        return Fraction(f"{of_metres[1]}.{of_metres[2]}"), None
     if apart := _APART.sub("", written) if _APART.search(written) else "":
         return Fraction(int(apart)), None
     digits = re.sub(r"[.,]", "", written)

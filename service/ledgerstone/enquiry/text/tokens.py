@@ -36,6 +36,7 @@ _GROUPED: Final = (
 _TOKEN: Final = re.compile(
     r"(?P<line>\n[^\S\n]*(?:>[> \t]*)?)|(?P<number>"
     + _GROUPED
+    + r"|(?<![\d.,])\d{1,2}['’´]\d{1,2}(?=[^\S\n]?(?:m|met(?:er|re)s?)\b)"  # 1'30 m, as in Spain
     + r"|\d+(?:[.,]\d+)*|(?<![\w.,])\.\d{1,3}(?![\d.]))|(?P<vulgar>[½¼¾⅛⅜⅝⅞⅓⅔])"
     r"|(?P<unit>(?:mm|cm|m|in|ft)(?=[xX×]\s?\d))"
     r"|(?P<word>off[ -]white\b|[^\W\d_]+(?:['’](?!s\b)[^\W\d_]+)*|['’]s\b)"

@@ -16,6 +16,7 @@ from ledgerstone.enquiry.ownership.inherited import (
     note_hole,
     without_counts,
 )
+from ledgerstone.enquiry.ownership.recency import rank_of
 from ledgerstone.enquiry.places import coordinates, extents
 from ledgerstone.enquiry.places.from_sides import place
 from ledgerstone.enquiry.places.middles import note_cupboards, note_ways
@@ -43,7 +44,6 @@ from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.word_sets import word_set
 
 _MODAL: Final = word_set("should wants needs must will would want need has ought soll muss sollte")
-_POSTSCRIPT: Final = word_set("ps pps ppps pss p.s p.p.s nachtrag postscript")
 _WAS: Final = frozenset({("it", "was"), ("they", "were"), ("es", "war"), ("sie", "war")})
 _IT: Final = frozenset({"it", "it's", "they", "es", "sie"})
 
@@ -83,7 +83,7 @@ class Walker:
         if self.subjects.is_full:
             self.subjects.scene.left.append((sentence.atoms[0].start, sentence.atoms[-1].end))
             return
-        rank = self._rank(sentence, layer)
+        rank = rank_of(focus, sentence, layer)
         found, sizes = named_and_sized(sentence, self.wished)
         told = list(sizes)
         if self._is_on_old(sentence, found):
@@ -110,16 +110,6 @@ class Walker:
         roles = ["", *(size.role for size in parsed.sizes if size.role and not size.side)]
         self.last_role = roles[-1]
         self.replacing.note_question(sentence)
-
-    def _rank(self, sentence: Sentence, layer: int) -> tuple[int, int]:
-        """Return how new a sentence is, and whether it corrects or adds to what was said."""
-        focus = self.focus
-        if sentence.starts_paragraph:
-            focus.is_correcting, focus.is_told, focus.is_postscript = False, False, False
-        focus.is_correcting = focus.is_correcting or has_mark(sentence, "correct")
-        focus.is_postscript = focus.is_postscript or sentence.words[0] in _POSTSCRIPT
-        newer = 2 * layer + int(not sentence.is_quoted)  # an answer is newer than what it answers
-        return newer, int(focus.is_correcting or focus.is_postscript)
 
     def _is_on_old(self, sentence: Sentence, found: list[Mention]) -> bool:
         """Return whether a sentence goes on about what is there now: "It is 2100 long"."""

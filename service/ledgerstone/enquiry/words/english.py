@@ -24,7 +24,11 @@ ROLES: Final = MappingProxyType(
         "high": "high, tall, in height, of height, upright",
         "dia": "dia, diam, in diameter, of diameter, diameter, diametre, ø, dia.",
         "across": "across, round, across the middle, circular",
-        "radius": "radius, rad",
+        "radius": "radius, rad, from the middle to the edge, from the centre to the edge, from the"
+        " center to the edge, from middle to edge, from centre to edge, from center to edge, middle"
+        " to edge, centre to edge, center to edge, from the middle out, from the middle to the"
+        " outside, from the centre to the outside, from the centre to the rim, from the middle to"
+        " the rim, from the centre out to the edge, from the middle out to the edge",
         "square": "sq, square",
         "apart": "centres, centers, past, beyond, apart, between, clear, inside, centres apart,"
         " over each end,"
@@ -76,7 +80,7 @@ LABELS: Final = MappingProxyType(
         " back to the front, from the front to the back",
         "thick": "how thick it is, thickness, thicknes, thikness, thick, thk, t, thckness, th",
         "high": "height, high, tall, h",
-        "dia": "diameter, dia, diam, ø, φ, diametre",
+        "dia": "diameter, dia, diam, ø, φ, fi, diametre",
         "radius": "radius",
         "size": "size, sizes, dimensions, dims, measures, measurements, l x w x t, l x w"
         ", l x d x t,"
@@ -102,7 +106,8 @@ SIDES: Final = MappingProxyType(
 )
 MARKS: Final = MappingProxyType(
     {
-        "not": "scrap the, cancel the, drop the, skip the, lose the, omit the,"
+        "not": "leave out the, leave off the, leave out that, do without the, remove the,"
+        " scrap the, cancel the, drop the, skip the, lose the, omit the,"
         " ignore, forget, not, no, without, none, never, nothing, don't, doesn't, isn't,"
         " aren't, shan't,"
         " won't, didn't, wouldn't, neither, nor, don’t, doesn’t, isn’t, aren’t, shan’t, won’t,"

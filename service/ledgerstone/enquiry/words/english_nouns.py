@@ -65,6 +65,7 @@ NOUNS: Final = MappingProxyType(
         "open:tap": "spigot, pot filler hole, swan neck tap, lab tap, tap, taps, faucet,"
         " faucets, mixer, mixer tap, tap holes, pillar tap,"
         " robinet, rubinetto, grifo, mitigeur,"
+        " battery, batteries, mixing battery, water battery, sink battery, basin battery,"
         " monobloc, spout, water tap, taphole, tapholes, mixer taps",
         "open:waste": "waste, wastes, waste pipe, waste outlet, plug hole, plughole",
         "open:drain": "drain, drains, drainage",
@@ -150,7 +151,8 @@ NOUNS: Final = MappingProxyType(
         "leg:notch": "bit missing, missing bit, missing part, missing corner, missing piece, notch,"
         " cut away, left out, leaves out, part missing, corner missing, inside corner piece,"
         " missing from, missing",
-        "feature:": "chamfer, chamfers, chamfered, bevel, bevels, bevelled, beveled, radius, radii,"
+        "feature:": "chamfer, chamfers, chamfered, bevel, bevels, bevelled, beveled, facet,"
+        " facets, facette, faceted, facetted, radius, radii,"
         " radiused, rounded, rounding, roundover, round over, rounded over, arris, eased, drip,"
         " drip groove, groove, bullnose, pencil round, overhang, lip, nosing, tolerance, silicone,"
         " joint, gap each end, clearance, quarter round, fall, mitre, sample tile",

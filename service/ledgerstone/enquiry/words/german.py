@@ -97,7 +97,8 @@ ROLES: Final = MappingProxyType(
         "high": "hoch, höhe, in der höhe",
         "dia": "durchmesser, im durchmesser, durchm, ø",
         "across": "rund",
-        "radius": "radius",
+        "radius": "radius, von der mitte bis zum rand, von der mitte zum rand, von der mitte bis"
+        " zur kante, von der mitte zur kante",
         "apart": "auseinander, abstand, überstand, lichte, länger, kürzer, breiter, dicker",
         "x": "in der länge, parallel zur vorderkante, parallel zur front, entlang der"
         " vorderkante, parallel zur wand, entlang der wand, nebeneinander, von links nach"
@@ -192,6 +193,7 @@ ENDINGS: Final = MappingProxyType(
         "schirmloch": "open:parasol",
         "loch": "hole:",
         "bohrung": "hole:",
+        "schlitz": "hole:slot",
         "hahnlöcher": "open:tap",
         "armaturenlöcher": "open:tap",
         "löcher": "hole:",

@@ -24,14 +24,24 @@ _WORDS: Final = word_set(
 # What is a word of its own though it is a slip of one above.
 _OWN: Final = word_set(
     "heath heaths earth earths heart hearts basic basis centre center count lengthy"
-    " island's inland upstanding concert basins"
+    " island's inland upstanding concert basins facet facets"
 )
 _SIDES: Final = ("vorderkante", "hinterkante", "vorderseite", "rückseite")
 _SHORTEST: Final = 5
+# What is written between two sizes for "by": Dutch, Spanish, French, Italian.
+_BY_ABROAD: Final = word_set("bij por sur per")
 
 
-def spelled(word: str) -> str:
-    """Return a word as the tables spell it, where it is one slip from one of their words."""
+def spelled(word: str, *, is_between: bool = False) -> str:
+    """Return a word as the tables spell it, where it is one slip from one of their words.
+
+    Parameters
+    ----------
+    is_between
+        Whether a size stands right before the word, and a number right after it.
+    """
+    if is_between and word in _BY_ABROAD:
+        return "by"
     if len(word) < _SHORTEST or word in _OWN or not word.isalpha():
         return word
     for side in _SIDES:

@@ -1,0 +1,50 @@
+"""Families of what is written in another language's words or marks, with sizes that are drawn."""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Callable
+from dataclasses import asdict
+from pathlib import Path
+from typing import Any, Final
+
+from hypothesis import strategies as st
+
+from support.strategies.enquiry_changes import Several
+from support.strategies.enquiry_strangers import Lengths, Sizes, hole, sizes
+from support.strategies.enquiry_wordings import sizes_of
+
+SAID: Final[dict[str, Any]] = tomllib.loads(Path(__file__).with_suffix(".toml").read_text("utf-8"))
+
+
+def _slab(s: Sizes) -> Lengths:
+    return sizes_of(s.l, s.w, s.t, "/slabs/0")
+
+
+TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
+    "apostrophes": _slab,
+    "by_abroad": _slab,
+    "facets": _slab,
+    "listed_holes": lambda s: (
+        _slab(s)
+        | hole("0/0", length=s.a, width=s.b, x=s.x, y=s.y)
+        | hole("0/1", diameter=s.d, x=s.x, y=s.w - s.z)
+    ),
+    "cable_slots": lambda s: _slab(s) | hole("0/0", length=s.a, width=s.d, x=s.l / 2, y=s.w - s.z),
+}
+
+
+@st.composite
+def told(draw: st.DrawFn, family: str) -> Several:
+    """A message of a family with what a careful maker takes from it."""
+    said = draw(sizes())
+    text = draw(st.sampled_from(SAID[family])).format(**_written(said))
+    return Several(text, TAKEN[family](said))
+
+
+def _written(said: Sizes) -> dict[str, Any]:
+    """Return sizes by their letters, in metres with an apostrophe, and in centimetres."""
+    metres = {"L": f"{said.l / 1000:.2f}", "W": f"{said.w / 1000:.2f}"}
+    whole = asdict(said) | {key: text.replace(".", "'") for key, text in metres.items()}
+    whole |= {f"{key.upper()}c": f"{getattr(said, key) / 10:g}" for key in "lwtz"}
+    return whole | {"slab": f"{said.l} x {said.w} x {said.t} mm"}

@@ -1,0 +1,49 @@
+"""Families of what is put right after it was said, with sizes that are drawn."""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Callable
+from dataclasses import asdict
+from pathlib import Path
+from typing import Any, Final
+
+from hypothesis import strategies as st
+
+from support.strategies.enquiry_changes import Several
+from support.strategies.enquiry_strangers import Lengths, Sizes, hole, sizes
+from support.strategies.enquiry_wordings import sizes_of
+
+SAID: Final[dict[str, Any]] = tomllib.loads(Path(__file__).with_suffix(".toml").read_text("utf-8"))
+
+
+def _slab(s: Sizes, at: int = 0) -> Lengths:
+    return sizes_of(s.l, s.w, s.t, f"/slabs/{at}")
+
+
+TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
+    "radius_meant": lambda s: {
+        "/slabs/0/outline/diameter": 2.0 * s.w,
+        "/slabs/0/thickness": float(s.t),
+    },
+    "other_side": lambda s: _slab(s) | hole("0/0", length=s.a, width=s.b, x=s.x, y=s.y),
+    "hole_left_out": lambda s: _slab(s) | hole("0/0", length=s.a, width=s.b, x=s.x, y=s.y),
+}
+
+
+@st.composite
+def told(draw: st.DrawFn, family: str) -> Several:
+    """A message of a family with what a careful maker takes from it."""
+    said = draw(sizes())
+    text = draw(st.sampled_from(SAID[family])).format(**_written(said))
+    return Several(text, TAKEN[family](said))
+
+
+def _written(said: Sizes) -> dict[str, Any]:
+    """Return sizes by their letters, and those that wordings have besides."""
+    return asdict(said) | {
+        "slab": f"{said.l} x {said.w} x {said.t} mm",
+        "half": said.w,
+        "r": said.l - said.x,
+        "old": said.t - 5,
+    }
