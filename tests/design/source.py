@@ -36,13 +36,29 @@ def _listed() -> list[str]:
 
 
 def _walked(folder: Path) -> Iterator[Path]:
-    """Files below a folder, but what the lines of .gitignore name."""
-    ignored = (ROOT / ".gitignore").read_text(encoding="utf-8").split()
+    """Files below a folder, but what is ignored."""
     for part in folder.iterdir():
-        names = (part.name, str(part.relative_to(ROOT)))
-        lines = [line.rstrip("/") for line in ignored if f"!{names[1]}" not in ignored]
-        if not any(fnmatch(name, line) for name in names for line in (".git", *lines)):
+        if not is_ignored(part.relative_to(ROOT)):
             yield from _walked(part) if part.is_dir() else (part,)
+
+
+def is_ignored(name: Path) -> bool:
+    """Whether a line of .gitignore names a file or folder; one that begins with / is from the top.
+
+    Parameters
+    ----------
+    name
+        From the top of the tree.
+    """
+    lines = [".git", *(ROOT / ".gitignore").read_text(encoding="utf-8").split()]
+    if f"!{name}" in lines:
+        return False
+    whole = Path("/") / name
+    return any(
+        whole.match(line) if line.startswith("/") else fnmatch(part, line)
+        for line in (line.rstrip("/") for line in lines)
+        for part in (name.name, str(name))
+    )
 
 
 def texts() -> dict[Path, str]:

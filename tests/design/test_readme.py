@@ -1,9 +1,10 @@
 """The README says what is so: its order is posted, and its answers are the real ones."""
 
 import json
+import os
 import re
 import shlex
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 from io import StringIO
 from pathlib import Path
@@ -13,7 +14,8 @@ import pytest
 from flask.testing import FlaskClient
 
 from conftest import MAKER_KEY
-from design.source import ROOT
+from design.source import ROOT, is_ignored
+from ledgerstone.api.keeping import backup_folder
 from ledgerstone.cli.profiles import run as run_profiles
 from ledgerstone.json_types import JSON
 from support.commands import ran
@@ -119,7 +121,7 @@ def test_its_commands_work_in_the_order_in_which_they_stand(
         else:
             status = ran(*arguments)[0]
         done.append((arguments, status))
-    begun = [arguments[1] for arguments, _ in done if arguments[0] == "init"]
+    begun = _begun([arguments for arguments, _ in done])
     assert len(done) >= 10
     assert len(begun) == len(set(begun)) == 3
     assert [
@@ -127,3 +129,20 @@ def test_its_commands_work_in_the_order_in_which_they_stand(
         for arguments, status in done
         if status != (ANSWERS_ENDED if "--ask" in arguments else 0)
     ] == []
+    assert [name for name in os.listdir() if not is_ignored(Path(name))] == []
+
+
+def _begun(commands: Iterable[Sequence[str]]) -> list[str]:
+    """The files that commands begin a profile in."""
+    return [arguments[1] for arguments in commands if arguments[0] == "init"]
+
+
+def test_what_its_commands_write_is_ignored() -> None:
+    """Who follows it at the top of a clone has no file more in the tree, nor in its checks."""
+    profiles = _begun(arguments for _, *arguments in _commands())
+    written = ["order.json", "mail.eml", "docker/.env", "docker/shop/workshop.toml", *profiles]
+    written += [str(backup_folder(Path(profile))) for profile in profiles]
+    assert len(profiles) == 3
+    assert [name for name in written if not is_ignored(Path(name))] == []
+    assert not is_ignored(Path("tests/data/order.json"))
+    assert not is_ignored(Path("pyproject.toml"))
