@@ -2,13 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from contextlib import nullcontext
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager, nullcontext
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from functools import partial
 
-from ledgerstone.checks import Checked, Finding, StageRecords, Timed
+from ledgerstone.checks import (
+    CHECK_GROUPS,
+    Checked,
+    CheckGroup,
+    Finding,
+    StageRecords,
+    Timed,
+    check_plan,
+    check_promise,
+    check_strength,
+)
+from ledgerstone.checks.causes import with_causes
+from ledgerstone.checks.failed import check_failed
 from ledgerstone.containment import Contain, uncontained
 from ledgerstone.order import Order
 from ledgerstone.price import NO_TERMS, MakerTerms, Price
@@ -23,15 +35,24 @@ from ledgerstone.remedies import (
     find,
     ways_to_save,
 )
+from ledgerstone.remedies.usual_thickness import with_thickness_that_does
 from ledgerstone.schedule import LeadTime, calendar_fingerprint
 from ledgerstone.shape import Shape
-from ledgerstone.stages import Planned, StageContext
+from ledgerstone.stages import (
+    Assessed,
+    Planned,
+    StageContext,
+    assess,
+    judge,
+    plan,
+    price_work,
+    schedule,
+)
 from ledgerstone.strength.slabs import SlabStrength
 from ledgerstone.terms import OfferStanding, depends_on, standing_message, standing_of
 from ledgerstone.transport import lift_message, people_to_lift
 from ledgerstone.wording import Message
 from ledgerstone.work import Operation
-from ledgerstone.working_out import run_stages, run_stages_as_left
 from ledgerstone.workshop.records import DeliveryArea
 
 
@@ -129,6 +150,72 @@ def quote(
     with timed("remedies"):
         ways = _ways(checked, saving, budget, contain)
     return _quoted(checked.records, context, checked.findings, ways, searched=saving is not None)
+
+
+def run_stages(
+    order: Order,
+    context: StageContext,
+    *,
+    groups: tuple[CheckGroup, ...] = CHECK_GROUPS,
+    timed: Timed = nullcontext,
+    contain: Contain = uncontained,
+) -> Checked:
+    """Work an order out, each stage with its checks, until one stops it.
+
+    plan → assess → schedule → judge → price. A stage that an internal fault lost is a finding.
+    """
+    findings: list[Finding] = []
+    planned = assessed = judged = priced = None
+    with timed("shape"), _or_failed("shape", findings, contain):
+        planned = plan(order, context)
+        findings += check_plan(planned, contain)
+    if planned is None or _stopped(findings):
+        return Checked(with_causes(findings), groups[1:], planned)
+    with timed("strength"), _or_failed("strength", findings, contain):
+        assessed = assess(planned, context)
+        findings += check_strength(assessed, contain)
+    if not isinstance(assessed, Assessed) or _stopped(findings) or "promise" not in groups:
+        return Checked(with_causes(findings), groups[2:], planned)
+    with timed("promise"), _or_failed("promise", findings, contain):
+        judged = judge(assessed, schedule(assessed, context))
+        findings += check_promise(judged, contain)
+        priced = None if _stopped(findings) else price_work(judged.scheduled, context.terms)
+    records = None if judged is None or priced is None else StageRecords(judged, priced)
+    return Checked(with_causes(findings), (), planned, records)
+
+
+def _stopped(findings: Sequence[Finding]) -> bool:
+    return any(finding.level == "stops" for finding in findings)
+
+
+@contextmanager
+def _or_failed(group: CheckGroup, findings: list[Finding], contain: Contain) -> Iterator[None]:
+    """Find that nothing of a group could be checked where an internal fault loses its stage."""
+    done = False
+    with contain("check"):
+        yield
+        done = True
+    if not done:
+        findings.append(check_failed("stops", group, (group,)))
+
+
+def run_stages_as_left(
+    order: Order,
+    context: StageContext,
+    may_try: Callable[[Order], bool],
+    *,
+    timed: Timed = nullcontext,
+    contain: Contain = uncontained,
+) -> tuple[Order, Checked]:
+    """Work an order out as ``run_stages`` does, of a thickness that does where none was told.
+
+    Parameters
+    ----------
+    may_try
+        Says of each order, before it is worked out, whether there is budget for it.
+    """
+    run = partial(run_stages, context=context, timed=timed, contain=contain)
+    return with_thickness_that_does(order, context.workshop.shaping, run, may_try)
 
 
 def _found(

@@ -12,7 +12,7 @@ from flask import Flask
 from flask.testing import FlaskClient
 
 from conftest import EXAMPLE_ORDER, MAKER_KEY, demonstration_app
-from ledgerstone import checks, quote, working_out
+from ledgerstone import checks, quote
 from ledgerstone.api import containing, metrics
 from ledgerstone.api.logs import JSONLines
 from ledgerstone.application import answering, answers, drawings
@@ -107,7 +107,7 @@ def test_a_fault_in_one_trial_costs_that_change_alone(
     client: FlaskClient, lines: list[dict[str, Any]], monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """A change whose trial fails is not offered; others are tried, and are."""
-    real, asked = working_out.run_stages, list[object]()
+    real, asked = quote.run_stages, list[object]()
 
     def first_fails(*given: Any, **more: Any) -> Any:  # noqa: ANN401  as the check of an order
         asked.append(given)
@@ -204,7 +204,7 @@ def test_a_stage_that_fails_never_passes_an_order(
     client: FlaskClient, lines: list[dict[str, Any]], monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """Where a stage's own work fails, the order is sent back with what was found before it."""
-    monkeypatch.setattr(working_out, "assess", broken)
+    monkeypatch.setattr(quote, "assess", broken)
     answer = client.post("/v1/quotes", json=EXAMPLE_ORDER, headers={"Prefer": "return=minimal"})
     assert answer.status_code == 422
     body = answer.get_json()

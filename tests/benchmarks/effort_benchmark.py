@@ -28,9 +28,9 @@ sys.path[:0] = [str(HERE), str(HERE.parent / "service")]
 
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.errors import NotUnderstood
+from ledgerstone.quote import run_stages
 from ledgerstone.remedies import Budget
 from ledgerstone.stages import StageCache, StageContext
-from ledgerstone.working_out import run_stages
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.calibration import JOBS
 from support.documents import Json

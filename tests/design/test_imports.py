@@ -48,7 +48,6 @@ ORDER = (
     "remedies",
     "layout",
     "terms",
-    "working_out",
     "quote",
     "enquiry",
     "drawing",

@@ -1,7 +1,6 @@
 """The README says what is so: its order is posted, and its answers are the real ones."""
 
 import json
-import os
 import re
 import shlex
 from collections.abc import Iterable, Iterator, Sequence
@@ -129,7 +128,7 @@ def test_its_commands_work_in_the_order_in_which_they_stand(
         for arguments, status in done
         if status != (ANSWERS_ENDED if "--ask" in arguments else 0)
     ] == []
-    assert [name for name in os.listdir() if not is_ignored(Path(name))] == []
+    assert [name for name in Path().iterdir() if not is_ignored(name)] == []
 
 
 def _begun(commands: Iterable[Sequence[str]]) -> list[str]:

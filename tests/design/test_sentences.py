@@ -13,7 +13,7 @@ HELD: Final = (
     "api", "application", "checks", "drawing", "form_page", "goes_in", "layout", "mailbox", "mix",
     "outline", "papers", "price", "quote", "reinforcement", "remedies", "schedule",
     "shade", "shape", "siting", "stages", "steel", "strength", "strip_rules", "terms", "transport",
-    "work", "working_out",
+    "work",
 )  # fmt: skip
 _WORDS: Final = re.compile(r"\b[a-z]{2,}\b")
 _PHRASE: Final = re.compile(r"\b[a-z]{2,}(?:[ ,]+|-)[a-z]{2,}\b")

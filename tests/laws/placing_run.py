@@ -22,9 +22,9 @@ from ledgerstone.layout import CUTOUT_NAMES, START_NAMES, FreeParts, laid_out, n
 from ledgerstone.layout.rests import usual_rests
 from ledgerstone.order import Order, Point, Rectangle, Round, Slab
 from ledgerstone.quantities import Length
+from ledgerstone.quote import run_stages
 from ledgerstone.shape import shape_of
 from ledgerstone.stages import StageContext
-from ledgerstone.working_out import run_stages
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
 from support.oracles.coarse_placing import coarse_places
 from support.slabs import box, slab_of

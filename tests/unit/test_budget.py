@@ -8,13 +8,12 @@ import pytest
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.errors import TooIntricate
 from ledgerstone.order import Order
-from ledgerstone.quote import quote
+from ledgerstone.quote import quote, run_stages
 from ledgerstone.remedies import OF_A_SLAB, Trials, find
 from ledgerstone.remedies.budget import MAX_UNITS, Budget, layout_units
 from ledgerstone.stages import StageContext
 from ledgerstone.strength.effort import plate_effort, settling_effort
 from ledgerstone.wording import english
-from ledgerstone.working_out import run_stages
 from ledgerstone.workshop import Workshop
 from support.calibration import JOBS
 from support.documents import Json

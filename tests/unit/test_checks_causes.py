@@ -9,8 +9,8 @@ import pytest
 from ledgerstone.checks import GROUP_OF, OCCASIONS, Finding
 from ledgerstone.checks.causes import CAUSES, with_causes
 from ledgerstone.quantities import Length
+from ledgerstone.quote import run_stages
 from ledgerstone.wording import Message
-from ledgerstone.working_out import run_stages
 from ledgerstone.workshop import Workshop
 from support.calibration import BREAKERS, JOBS
 from support.documents import Json

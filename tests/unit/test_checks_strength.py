@@ -9,10 +9,10 @@ import pytest
 from ledgerstone.checks import GROUP_OF, Finding
 from ledgerstone.checks.where import spot
 from ledgerstone.quantities import Length
+from ledgerstone.quote import run_stages
 from ledgerstone.shape import shape_of
 from ledgerstone.stages import StageContext
 from ledgerstone.wording import Message, english
-from ledgerstone.working_out import run_stages
 from ledgerstone.workshop import Workshop
 from support.calibration import BREAKERS, JOBS, in_a_cold_shed
 from support.documents import Json

@@ -9,8 +9,8 @@ import pytest
 
 from ledgerstone.checks import GROUP_OF, Finding
 from ledgerstone.codec.order_in import read_order
+from ledgerstone.quote import run_stages
 from ledgerstone.stages import StageContext
-from ledgerstone.working_out import run_stages
 from support.documents import Json
 from support.in_english import in_english
 from support.reading import read_aloud

@@ -12,9 +12,9 @@ from ledgerstone.application.answers import finding_members
 from ledgerstone.checks import GROUP_OF
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.json_types import JSON
+from ledgerstone.quote import run_stages
 from ledgerstone.stages import StageContext
 from ledgerstone.wording import workshop_speech
-from ledgerstone.working_out import run_stages
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
 from support.documents import Json
 from support.strategies.other_workshops import OTHERS, USUAL

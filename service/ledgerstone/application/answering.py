@@ -20,11 +20,12 @@ from ledgerstone.quote import (
     Quote,
     SentBack,
     quote,
+    run_stages,
+    run_stages_as_left,
     with_standing,
 )
 from ledgerstone.remedies import Outcome, State, Trial
 from ledgerstone.terms import waits_for_template
-from ledgerstone.working_out import run_stages, run_stages_as_left
 
 _NOT_OURS = Message("no-quote-to-change")
 

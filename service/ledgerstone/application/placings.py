@@ -27,11 +27,11 @@ from ledgerstone.layout import (
 )
 from ledgerstone.message import Message
 from ledgerstone.order import Cutout, Order, Slab
+from ledgerstone.quote import run_stages
 from ledgerstone.remedies import Budget, placing_units
 from ledgerstone.stages import StageContext
 from ledgerstone.wording import Speech
 from ledgerstone.wording.naming import cutout_name
-from ledgerstone.working_out import run_stages
 
 
 def write_placing(document: JSON, context: QuoteContext, speech: Speech) -> dict[str, Any]:

@@ -57,7 +57,7 @@ def day_available(judged: Judged) -> Iterable[Finding]:
 def in_time(judged: Judged) -> Iterable[Finding]:
     """Whether the order can be there by the day it is needed: yes or no."""
     order = judged.planned.order
-    if order.needed_by is None or not judged.scheduled.lead_time is not None:
+    if order.needed_by is None or judged.scheduled.lead_time is None:
         return
     arrives = judged.scheduled.lead_time.arrives_latest
     late = (arrives - order.needed_by).days
