@@ -102,7 +102,7 @@ def test_without_a_folder_ours_are_used(tmp_path: Path) -> None:
     """A profile with no templates beside it has ours."""
     assert "Wilf" not in templates_in(tmp_path).fill(
         "reply.txt",
-        {"greeting": "Hello", "thanks": "Thank you.", "options": [], "sent_back": None,
+        {"trial": "", "greeting": "Hello", "thanks": "Thank you.", "options": [], "sent_back": None,
          "missing_ways": [], "terms": [], "full": True, "taken": "", "replaces": None,
          "asks": "", "questions": [], "signature": ["Ada"], "email": "a@b.example",
          "telephone": "1"},

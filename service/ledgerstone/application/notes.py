@@ -12,7 +12,7 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.resolving import read_members
 from ledgerstone.codec.desk_schemas import NOTE, NoteAskSchema
 from ledgerstone.codec.links import LinkedOffer, link_of, offer_named_at
-from ledgerstone.errors import NotUnderstood, TooIntricate
+from ledgerstone.errors import Fault, NotUnderstood, TooIntricate
 from ledgerstone.message import Message
 from ledgerstone.papers.notes import Note, NoteFacts, deposit_request, reminder
 from ledgerstone.quote import Quote
@@ -23,6 +23,7 @@ from ledgerstone.workshop.records import Workshop
 
 _SCHEMA: Final = NoteAskSchema()
 _NO_QUOTE: Final = Message("no-quote-to-write-of")
+_NO_DEPOSIT: Final = Message("no-deposit-of-trial")
 NOTE_KINDS: Final[Mapping[str, Callable[[NoteFacts, Workshop, Speech], Note]]] = MappingProxyType(
     {"reminder": reminder, "deposit": deposit_request}
 )
@@ -34,13 +35,15 @@ def write_note(kind: str, document: object, context: QuoteContext) -> dict[str, 
     Raises
     ------
     NotUnderstood
-        The token is not of an offer of this workshop.
+        The token is not of an offer of this workshop, or a trial would ask for its deposit.
     """
     ask = read_members(_SCHEMA, document)
     offer = offer_named_at(
         "/token", ask["token"], context.tokens, context.today, not_ours=_NO_QUOTE
     )
     workshop = context.workshop
+    if kind == "deposit" and workshop.standing.trial:
+        raise NotUnderstood((Fault("/token", _NO_DEPOSIT),))
     language = offer.order.get("language", workshop.workshop.language)
     facts = _facts(offer, ask["token"], ask.get("customer", ""), context)
     note = NOTE_KINDS[kind](facts, workshop, workshop_speech(language, workshop))

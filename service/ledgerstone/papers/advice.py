@@ -19,7 +19,9 @@ NEEDED: Final = frozenset(
 _MAX_NAMED: Final = 3
 _ARRIVES: Final = ("set-down-at-kerb", "vehicle-to-collect")  # before how it is carried on
 # Conditions that a letter says in its own sentences, or that one of its findings says already.
-_SAID_ELSEWHERE: Final = frozenset({"day-is-for", "quotation-fixed", "rails-before", "you-collect"})
+_SAID_ELSEWHERE: Final = frozenset(
+    {"trial", "day-is-for", "quotation-fixed", "rails-before", "you-collect"}
+)
 _LABELLED: Final = "slab-labelled"
 
 

@@ -30,6 +30,7 @@ from ledgerstone.quantities import Length
 from ledgerstone.schedule import PhaseDays
 from ledgerstone.shade import SCREENS_DIFFER, shade_seen
 from ledgerstone.shape import Shape
+from ledgerstone.terms import trial_message
 from ledgerstone.wording import percent_of
 from ledgerstone.workshop.records import Workshop
 
@@ -81,6 +82,8 @@ def _checks(records: PaperRecords) -> Iterator[Value]:
 
 def _offer_facts(records: PaperRecords) -> Iterator[Fact]:
     quote, price, lead = records.quote, records.quote.price, records.quote.lead_time
+    if records.workshop.standing.trial:
+        yield Message("approval-trial"), trial_message(records.workshop)
     if records.customer:
         yield Message("paper-for"), records.customer
     yield Message("approval-standing", standing=quote.standing), records.name

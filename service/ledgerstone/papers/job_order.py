@@ -26,7 +26,7 @@ from ledgerstone.papers.job_days import day_plan
 from ledgerstone.papers.job_finish import finish_cautions, finish_ticks
 from ledgerstone.papers.job_lifts import lift_facts
 from ledgerstone.papers.job_stock import boards_table, formers, stock_blocks, uses_table
-from ledgerstone.papers.sheet import Content
+from ledgerstone.papers.sheet import Content, headed
 from ledgerstone.terms import NOT_LOOKED
 
 # Cautions for the workshop while it makes a slab; those about its place are on the fitting sheet.
@@ -54,7 +54,7 @@ NEST_WIDE_MM = 190  # across the page, so that a strip's number has 9 points
 def order_page(job: Job) -> Content:
     """Write days and finish: what it is, what must be in hand, the cautions, and every day."""
     return page(
-        Message("job-title", reference=job.name),
+        headed(Message("job-title", reference=job.name), job.workshop),
         facts(*_head(job)),
         *_order_facts(job),
         heading(Message("job-before")),

@@ -15,7 +15,7 @@ from ledgerstone.papers.job_needs import job_days, job_materials
 from ledgerstone.papers.job_order import boards_page, order_page
 from ledgerstone.papers.job_slab import list_pages, slab_page
 from ledgerstone.papers.records import PaperRecords
-from ledgerstone.papers.sheet import Content, workshop_named
+from ledgerstone.papers.sheet import Content, headed, workshop_named
 from ledgerstone.work import Operation
 
 
@@ -46,11 +46,10 @@ def job_sheet(records: PaperRecords) -> Content:
 
 def job_content(job: Job) -> Content:
     """Write the job sheet of a job that is worked out."""
-    identity = job.workshop.workshop
     return {
-        "title": Message("job-title", reference=job.name),
+        "title": headed(Message("job-title", reference=job.name), job.workshop),
         "reference": job.name,
-        "workshop": workshop_named(identity),
+        "workshop": workshop_named(job.workshop),
         "operations": [_operation(step) for step in job.steps],
         "costs": costs_content(job.quote, job.workshop),
         "days": list(job_days(job)),

@@ -18,11 +18,12 @@ from ledgerstone.papers.sheet import Content
 from ledgerstone.papers.views import ChangeView, QuoteView, SentBackView
 from ledgerstone.price import Price
 from ledgerstone.shape import Shape
+from ledgerstone.terms import trial_message
 from ledgerstone.wording import Listed, Message, Money, Percent, Speech
 from ledgerstone.workshop.records import Workshop
 
 # Conditions that a short letter has too.
-_ALWAYS: Final = ("trial", "estimate-", "calendar-")
+_ALWAYS: Final = ("estimate-", "calendar-")
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,6 +63,7 @@ class Letter:
         return {
             "language": self.speech.language,
             "greeting": self._greeting(),
+            "trial": say(trial_message(self.workshop)) if self.workshop.standing.trial else "",
             "signature": list(reply.signature) or [identity.name, identity.town],
             "terms": [*self._terms_language(), *terms] if terms else [],
             "workshop": identity.name,

@@ -7,7 +7,9 @@ from datetime import date
 from decimal import Decimal
 from typing import Literal
 
-from ledgerstone.message import Message, Money
+from ledgerstone.message import Message, Money, Value
+from ledgerstone.papers.sheet import headed
+from ledgerstone.terms import trial_message
 from ledgerstone.wording import Speech, workshop_speech
 from ledgerstone.workshop.records import Workshop
 
@@ -55,7 +57,7 @@ def reminder(facts: NoteFacts, workshop: Workshop, speech: Speech) -> Note:
         total=total,
         until=facts.valid_until,
     )
-    subject = Message("note-reminder-subject", reference=facts.reference)
+    subject = headed(Message("note-reminder-subject", reference=facts.reference), workshop)
     return _note(subject, [asks], facts, workshop, speech)
 
 
@@ -95,7 +97,7 @@ def _lacks(workshop: Workshop) -> str | None:
 
 
 def _note(
-    subject: Message,
+    subject: Value,
     lines: list[Message | str] | list[Message],
     facts: NoteFacts,
     workshop: Workshop,
@@ -105,5 +107,6 @@ def _note(
     greeting = Message("note-greeting", named="yes" if name else "no", name=name)
     body = "\n".join(speech.say(line) for line in lines)
     identity = workshop.workshop
-    parts = [speech.say(greeting), body, facts.link, f"{identity.name}\n{identity.ring}"]
-    return Note(speech.say(subject), "\n\n".join(part for part in parts if part) + "\n")
+    trial = speech.say(trial_message(workshop)) if workshop.standing.trial else ""
+    parts = [trial, speech.say(greeting), body, facts.link, f"{identity.name}\n{identity.ring}"]
+    return Note(speech.value(subject), "\n\n".join(part for part in parts if part) + "\n")

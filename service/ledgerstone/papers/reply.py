@@ -8,7 +8,7 @@ from typing import Any, Final, Literal
 
 from ledgerstone.errors import TemplateFault
 from ledgerstone.papers.letter import Letter, names_of
-from ledgerstone.papers.sheet import Content
+from ledgerstone.papers.sheet import Content, headed
 from ledgerstone.papers.templates import Templates
 from ledgerstone.papers.views import QuoteView, SentBackView
 from ledgerstone.wording import Message, Money
@@ -116,15 +116,18 @@ def _content(
         return _whole(content, heads, letter)
     options = [letter.option(view) for view in views]
     content = {"sent_back": None, "options": [options[0], *_apart(options)]}
-    return _whole(content, (_thanks(views), _subject(views, letter)), letter, missing_ways)
+    return _whole(content, (_thanks(views, letter), _subject(views, letter)), letter, missing_ways)
 
 
-def _thanks(views: Sequence[QuoteView]) -> Message:
-    """State that it can be made, and where nobody told what carries it, that this is unchecked."""
+def _thanks(views: Sequence[QuoteView], letter: Letter) -> Message:
+    """State that it can be made, except in a trial, and where nobody told what carries it, that this is unchecked."""
     supports = "checked"
     if any(finding.check == "rests-not-told" for finding in views[0].quote.findings):
         supports = "open"
-    return Message("letter-can-make" if len(views) == 1 else "letter-options", supports=supports)
+    if len(views) > 1:
+        return Message("letter-options", supports=supports)
+    trial = letter.workshop.standing.trial
+    return Message("letter-would-make" if trial else "letter-can-make", supports=supports)
 
 
 def _whole(
@@ -133,14 +136,14 @@ def _whole(
     letter: Letter,
     missing_ways: Sequence[Message] = (),
 ) -> Content:
-    thanks, subject = map(letter.speech.say, heads)
+    thanks, subject = heads[0], headed(heads[1], letter.workshop)
     if letter.workshop.workshop.demonstration:
-        subject = letter.speech.say(Message("letter-subject-invented", subject=subject))
+        subject = Message("letter-subject-invented", subject=subject)
     return {
         **letter.content(),
         **content,
-        "thanks": thanks,
-        "subject": _short(subject),
+        "thanks": letter.speech.say(thanks),
+        "subject": _short(letter.speech.value(subject)),
         "missing_ways": [letter.speech.say(way) for way in missing_ways],
     }
 

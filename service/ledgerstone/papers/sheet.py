@@ -8,7 +8,7 @@ from typing import Any
 from ledgerstone.message import Message, Value
 from ledgerstone.papers.descriptions import Fact
 from ledgerstone.papers.records import PaperRecords
-from ledgerstone.workshop.records import Identity
+from ledgerstone.workshop.records import Workshop
 
 Content = dict[str, Any]
 
@@ -47,10 +47,17 @@ def section(
     }
 
 
-def workshop_named(identity: Identity) -> Message:
-    """Name the workshop at the head of a paper; one for show says that it is."""
-    invented = "yes" if identity.demonstration else "no"
-    return Message("paper-workshop", name=identity.name, town=identity.town, invented=invented)
+def workshop_named(workshop: Workshop) -> Message:
+    """Name the workshop on a page; one for show says that it is, and so does a trial."""
+    identity = workshop.workshop
+    shown = "trial" if workshop.standing.trial else "own"
+    shown = "invented" if identity.demonstration else shown
+    return Message("paper-workshop", name=identity.name, town=identity.town, shown=shown)
+
+
+def headed(title: Value, workshop: Workshop) -> Value:
+    """Return the title of a paper or a letter; that of a trial begins by saying so."""
+    return Message("trial-headed", title=title) if workshop.standing.trial else title
 
 
 def sheet(
@@ -69,15 +76,16 @@ def sheet(
     signs
         What is signed at the foot, in a sentence; empty if nothing is.
     """
-    identity = records.workshop.workshop
+    workshop = records.workshop
+    identity = workshop.workshop
     return {
-        "title": title,
-        "workshop": workshop_named(identity),
+        "title": headed(title, workshop),
+        "workshop": workshop_named(workshop),
         "reach": f"{identity.email} · {identity.ring}",
         "facts": _pairs(facts),
         "sections": [section for section in sections if _holds(section)],
         "signs": signs,
-        "agreed": Message("approval-signed"),
+        "agreed": headed(Message("approval-signed"), workshop),
         "signed_by": [Message("paper-name"), Message("paper-signature"), Message("paper-day")],
     }
 

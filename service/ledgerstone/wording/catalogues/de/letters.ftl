@@ -6,6 +6,7 @@ letter-greeting = { $named ->
 }
 letter-replaces = Dieser Brief ersetzt unseren vom { $day }.
 letter-can-make = vielen Dank für Ihre Anfrage: Das können wir fertigen.{ letter-supports }
+letter-would-make = vielen Dank für Ihre Anfrage. So würde unsere Antwort aussehen.{ letter-supports }
 letter-supports = { $supports ->
     [open] { " " }Die Auflager sind noch nicht geprüft.
    *[checked] { "" }

@@ -1,6 +1,7 @@
 # Das Freigabeblatt: dem der Kunde zustimmt, bevor etwas gegossen wird.
 
 approval-title = Zur Freigabe vor dem Guss
+approval-trial = Probelauf
 approval-standing = { $standing ->
     [quotation] Angebot
    *[estimate] Kostenvoranschlag

@@ -63,7 +63,8 @@ paper-grips-words = „{ $name }“ von ihrer Sichtseite: wo man sie fasst
 paper-grip-here = HIER FASSEN
 paper-rail-here = HIER SCHIENE ANKLEMMEN
 paper-grips-picture = Wo man sie fasst
-paper-workshop = { $name }, { $town }{ $invented ->
-    [yes] { "" } (eine erfundene Werkstatt, zur Ansicht)
-   *[no] { "" }
+paper-workshop = { $name }, { $town }{ $shown ->
+    [invented] { "" } (eine erfundene Werkstatt, zur Ansicht)
+    [trial] { "" } (Probelauf, kein Angebot)
+   *[own] { "" }
 }

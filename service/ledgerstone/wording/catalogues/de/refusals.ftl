@@ -130,6 +130,7 @@ adjustments-below-nought = Damit läge der Gesamtbetrag unter null. Ziehen Sie w
 ask-not-object = Senden Sie ein JSON-Objekt mit dem Token eines Angebots oder mit einer Bestellung.
 token-or-order = Geben Sie das Token eines Angebots an oder eine Bestellung, nicht beides.
 no-quote-to-write-of = Das ist kein Angebot von uns. Geben Sie das Token eines Angebots an oder das seines Links.
+no-deposit-of-trial = Solange in Ihrer Datei Preise, Stunden, Tage, Liefergebiete, Farbtöne oder Hebezeug erfunden sind, ist jedes Angebot ein Probelauf; um eine Anzahlung wird deshalb nicht gebeten. „Ihre Werkstatt“ zeigt, was noch fehlt.
 no-quote-to-ask-for = Das ist kein Angebot von uns. Fragen Sie noch einmal nach einem Preis, und senden Sie den.
 no-quote-to-change = Das frühere Angebot ist keines von uns. Lassen Sie „since“ weg, oder geben Sie das Token eines Angebots an.
 quote-not-understood-now = Dieses Angebot ist heute nicht mehr zu verstehen: { $gone }

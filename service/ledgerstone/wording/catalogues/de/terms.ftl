@@ -1,6 +1,7 @@
 # Worauf Preis und Termin beruhen, und was ein Kostenvoranschlag oder ein Angebot ist.
 
 trial = Dies ist ein Probelauf: { NAME($what, start: "yes") } stehen noch nicht fest; es ist also kein Angebot.
+trial-headed = Probelauf: { $title }
 trial-what = { $what ->
     [prices] unsere Preise
     [hours] unsere Arbeitsstunden

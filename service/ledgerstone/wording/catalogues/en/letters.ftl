@@ -6,6 +6,7 @@ letter-greeting = { $named ->
 }
 letter-replaces = This takes the place of our letter of { $day }.
 letter-can-make = Thank you: we can make this for you.{ letter-supports }
+letter-would-make = Thank you for asking us. This is what our answer would look like.{ letter-supports }
 letter-supports = { $supports ->
     [open] { " " }The supports are not checked yet.
    *[checked] { "" }

@@ -1,6 +1,7 @@
 # The approval sheet: what the customer agrees to before anything is cast.
 
 approval-title = To approve before we cast
+approval-trial = Trial
 approval-standing = { $standing ->
     [quotation] Quotation
    *[estimate] Estimate

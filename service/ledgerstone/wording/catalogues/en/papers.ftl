@@ -67,7 +67,8 @@ paper-grips-words = { $name } from its face: where to hold it
 paper-grip-here = HOLD HERE
 paper-rail-here = CLAMP THE RAIL HERE
 paper-grips-picture = Where to hold it
-paper-workshop = { $name }, { $town }{ $invented ->
-    [yes] { "" } (an invented workshop, for show)
-   *[no] { "" }
+paper-workshop = { $name }, { $town }{ $shown ->
+    [invented] { "" } (an invented workshop, for show)
+    [trial] { "" } (a trial, no offer)
+   *[own] { "" }
 }

@@ -130,6 +130,7 @@ adjustments-below-nought = With this the total would be below nought. Take off l
 ask-not-object = Send a JSON object with a quote's token, or an order.
 token-or-order = Give a quote's token, or an order, and not both.
 no-quote-to-write-of = This is no quote of ours. Give the token of a quote, or of its link.
+no-deposit-of-trial = While prices, hours, days, areas, shades or lifts of your file are invented every offer is a trial, so no deposit is asked for. “Your workshop” lists what is left.
 no-quote-to-ask-for = This is no quote of ours. Ask for a price again, and send that.
 no-quote-to-change = The earlier quote is none of ours. Leave “since” out, or give a quote's own token.
 quote-not-understood-now = This quote is no longer understood: { $gone }

@@ -1,6 +1,7 @@
 # What a price and a day rest on, and what an estimate or a quotation is.
 
 trial = This is a trial: { $what } are not settled yet, so it is no offer.
+trial-headed = Trial: { $title }
 trial-what = { $what ->
     [prices] our prices
     [hours] the hours that our work takes
