@@ -120,7 +120,7 @@ def _content(
 
 
 def _thanks(views: Sequence[QuoteView], letter: Letter) -> Message:
-    """State that it can be made, except in a trial, and where nobody told what carries it, that this is unchecked."""
+    """State that it can be made, but in a trial; what carries it is unchecked where untold."""
     supports = "checked"
     if any(finding.check == "rests-not-told" for finding in views[0].quote.findings):
         supports = "open"
