@@ -12,13 +12,13 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 from hypothesis import HealthCheck, settings
-from hypothesis.internal import constants_ast
-from hypothesis.internal.conjecture import providers
 
-from ledgerstone.contract.example_orders import BENCH
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
 from support import programs
+from support.browsers import BROWSERS
 from support.day import TODAY
+from support.demonstration import EXAMPLE_ORDER, demonstration_app
+from support.drawn_constants import draw_without_our_constants
 
 if TYPE_CHECKING:
     from flask import Flask
@@ -42,19 +42,6 @@ _IN_THE_MIDDLE = 2
 
 # M_TRIM_THRESHOLD, M_TOP_PAD and M_MMAP_THRESHOLD of malloc.h, bytes.
 _FREED_MEMORY = {-1: 1 << 29, -2: 1 << 26, -3: 1 << 25}
-
-MAKER_KEY = "a maker's key for the tests"
-SIGNING_KEYS = ("a signing key for the tests, of no use elsewhere",)
-BROWSERS = (
-    "chromium-headless-shell",
-    "chromium",
-    "chromium-browser",
-    "google-chrome",
-    "google-chrome-stable",
-)
-
-# The example order of the README.
-EXAMPLE_ORDER = BENCH
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
@@ -92,15 +79,6 @@ def pytest_sessionstart() -> None:
     """Let the cases of a law depend on the law alone, but in a long search."""
     if settings.get_current_profile_name() == "every-run":
         draw_without_our_constants(pytest.MonkeyPatch())
-
-
-def draw_without_our_constants(patch: pytest.MonkeyPatch) -> None:
-    """Draw no constants that hypothesis finds in our own modules.
-
-    They are those of the modules that are imported: a file alone would draw other cases than the
-    same file in the whole suite, and a change anywhere in the code would draw others everywhere.
-    """
-    patch.setattr(providers, "_get_local_constants", constants_ast.Constants)
 
 
 def pytest_ignore_collect(collection_path: Path, config: pytest.Config) -> bool | None:
@@ -147,19 +125,6 @@ def today() -> date:
 def example_order() -> dict[str, Any]:
     """The design's example order, the test's own to change."""
     return copy.deepcopy(EXAMPLE_ORDER)
-
-
-def demonstration_app(today: date) -> "Flask":
-    """The service with the demonstration workshop and no page."""
-    from ledgerstone.api import Settings, create_app  # noqa: PLC0415 - only its tests need flask
-
-    settings = Settings(
-        workshop_path=DEMONSTRATION,
-        maker_key=MAKER_KEY,
-        signing_keys=SIGNING_KEYS,
-        today=lambda _zone: today,
-    )
-    return create_app(settings)
 
 
 @pytest.fixture(scope="module")

@@ -12,10 +12,10 @@ from flask.testing import FlaskClient
 
 from api.documented import committed
 from api.schemas import Schemas
-from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from ledgerstone.workshop import DEMONSTRATION
 from support import ports
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from support.offered import service
 from support.postbox import Postbox, mailing_profile
 

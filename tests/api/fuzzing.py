@@ -22,8 +22,8 @@ from schemathesis.specs.openapi.checks import (
 )
 
 from api.documented import OPERATIONS
-from conftest import MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
+from support.demonstration import MAKER_KEY, SIGNING_KEYS
 
 PROBLEM = "application/problem+json"
 QUOTES = "POST /v1/quotes"

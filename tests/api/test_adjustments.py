@@ -4,8 +4,8 @@ from decimal import Decimal
 
 import pytest
 
-from conftest import EXAMPLE_ORDER, SIGNING_KEYS
 from ledgerstone.codec.tokens import Tokens
+from support.demonstration import EXAMPLE_ORDER, SIGNING_KEYS
 from support.documents import Json
 from support.offered import MAKER, service
 

@@ -11,7 +11,6 @@ import pytest
 from flask import Flask
 from flask.testing import FlaskClient
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY, demonstration_app
 from ledgerstone import checks, quote
 from ledgerstone.api import containing, metrics
 from ledgerstone.api.logs import JSONLines
@@ -25,6 +24,7 @@ from ledgerstone.remedies import search
 from ledgerstone.wording import Message, english, speech_in
 from support.asking import changed
 from support.breaking import LABEL, broken
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY, demonstration_app
 
 KEY = {"Authorization": f"Bearer {MAKER_KEY}"}
 SENT_BACK = changed(("/slabs/0/cutouts/0/centre/y", "220 mm"))

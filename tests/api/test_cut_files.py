@@ -13,7 +13,7 @@ import pytest
 from ezdxf.math import bulge_to_arc
 from shapely import Polygon
 
-from conftest import EXAMPLE_ORDER
+from support.demonstration import EXAMPLE_ORDER
 from support.offered import MAKER, reworded, service
 
 DXF, SVG = "image/vnd.dxf", "image/svg+xml"

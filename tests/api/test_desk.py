@@ -11,9 +11,9 @@ from typing import Any
 
 import pytest
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from ledgerstone.workshop import DEMONSTRATION, load_profile
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from support.in_english import value_in_english
 from support.offered import MAKER, OFFERED, reworded, service
 

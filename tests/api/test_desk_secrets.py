@@ -13,10 +13,10 @@ import pytest
 from PIL import Image
 from PIL.PngImagePlugin import PngInfo
 
-from conftest import EXAMPLE_ORDER
 from ledgerstone.contract.calls import CALLS
 from ledgerstone.contract.example_orders import ORDERS
 from support.asking import keys
+from support.demonstration import EXAMPLE_ORDER
 from support.offered import MAKER, reworded, service
 from support.postbox import ASKED, Postbox
 

@@ -10,9 +10,9 @@ import pytest
 from PIL import Image
 
 from api import mail_rules
-from conftest import EXAMPLE_ORDER
 from ledgerstone.wording import Message, english
 from support.asking import changed
+from support.demonstration import EXAMPLE_ORDER
 from support.offered import MAKER, detailed_order, slabs_order
 
 if TYPE_CHECKING:

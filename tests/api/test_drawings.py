@@ -7,9 +7,9 @@ from xml.etree import ElementTree as ET
 
 import pytest
 
-from conftest import EXAMPLE_ORDER
 from ledgerstone.codec.tokens import LONGEST_TOKEN
 from support.asking import PROBLEM, changed
+from support.demonstration import EXAMPLE_ORDER
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

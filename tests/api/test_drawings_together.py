@@ -6,10 +6,10 @@ from xml.etree import ElementTree as ET
 
 import pytest
 
-from conftest import EXAMPLE_ORDER
 from ledgerstone.drawing.tiling import MAX_SHEETS
 from ledgerstone.wording import Message, english
 from support.asking import PROBLEM, changed
+from support.demonstration import EXAMPLE_ORDER
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

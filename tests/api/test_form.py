@@ -9,11 +9,11 @@ from urllib.parse import urlencode
 
 import pytest
 
-from conftest import EXAMPLE_ORDER, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from ledgerstone.codec.strict_json import LARGEST_BYTES
 from ledgerstone.form_page.sent import MAX_FIELDS
 from ledgerstone.workshop import DEMONSTRATION
+from support.demonstration import EXAMPLE_ORDER, SIGNING_KEYS
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

@@ -30,10 +30,10 @@ from api.fuzzing import (
     hold_call_to_document,
 )
 from api.schemas import Schemas
-from conftest import EXAMPLE_ORDER
 from ledgerstone.contract import calls
 from ledgerstone.json_types import JSON
 from support.asking import NEVER_SAID, sentences
+from support.demonstration import EXAMPLE_ORDER
 from support.strategies.orders import orders
 
 MAKERS_ALONE: Final = {call.path for call in calls.CALLS if call.maker == "must"}

@@ -5,7 +5,7 @@ from typing import TYPE_CHECKING
 import pytest
 
 from api.conftest import ORIGIN
-from conftest import EXAMPLE_ORDER
+from support.demonstration import EXAMPLE_ORDER
 
 if TYPE_CHECKING:
     from flask import Flask

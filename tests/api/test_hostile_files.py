@@ -8,7 +8,6 @@ import pytest
 from flask.testing import FlaskClient
 
 from api.hostile_files_table import CALENDARS, KINDS, PROFILE, PROFILES, TEMPLATES, Calendar, rows
-from conftest import MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from ledgerstone.calendar_file import READ_S
 from ledgerstone.child_process import BY_THE_CLOCK
@@ -16,6 +15,7 @@ from ledgerstone.errors import ProfileError
 from ledgerstone.wording import english
 from support.asking import NEVER_SAID, sentences
 from support.bad_input_table import ROWS
+from support.demonstration import MAKER_KEY, SIGNING_KEYS
 
 TESTS = Path(__file__).parent
 MAX_S = 20.0  # of processor time: the largest calendar that is read takes a third of it

@@ -4,7 +4,7 @@ from typing import Any
 
 import pytest
 
-from conftest import EXAMPLE_ORDER
+from support.demonstration import EXAMPLE_ORDER
 from support.documents import Json
 from support.everyday import EVERYDAY
 from support.offered import MAKER, service, slabs_order

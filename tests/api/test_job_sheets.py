@@ -11,11 +11,11 @@ import icalendar
 import pytest
 from flask.testing import FlaskClient
 
-from conftest import EXAMPLE_ORDER
 from ledgerstone.json_types import JSON
 from ledgerstone.message import Message
 from ledgerstone.wording import speech_in
 from support.asking import NEVER_SAID, PROBLEM, changed
+from support.demonstration import EXAMPLE_ORDER
 from support.offered import MAKER, service, slabs_order
 
 FORMS = ("application/json", "text/html", "application/pdf")

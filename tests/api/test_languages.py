@@ -6,12 +6,12 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
-from conftest import EXAMPLE_ORDER
 from ledgerstone.api import Settings, create_app
 from ledgerstone.quantities import Length
 from ledgerstone.wording import Message, speech_in
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.asking import changed
+from support.demonstration import EXAMPLE_ORDER
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

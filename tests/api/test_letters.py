@@ -6,7 +6,6 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
-from conftest import EXAMPLE_ORDER
 from ledgerstone.checks import OCCASIONS
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.papers.advice import NEEDED, advice_of
@@ -19,6 +18,7 @@ from ledgerstone.wording.speech import speech_in
 from ledgerstone.workshop import Workshop
 from support.asking import changed
 from support.calibration import JOBS
+from support.demonstration import EXAMPLE_ORDER
 from support.offered import MAKER, slabs_order
 from support.slabs import box, cut, slab_json
 

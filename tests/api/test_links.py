@@ -8,10 +8,10 @@ from typing import TYPE_CHECKING, Any
 import pytest
 
 from api.schemas import Schemas
-from conftest import EXAMPLE_ORDER, SIGNING_KEYS
 from ledgerstone.codec.tokens import LONGEST_LINK, LONGEST_TOKEN
 from ledgerstone.wording import Message, english
 from support.asking import NEVER_SAID, PROBLEM, changed, sentences, texts
+from support.demonstration import EXAMPLE_ORDER, SIGNING_KEYS
 from support.offered import OFFERED, detailed_order, reworded, service, slabs_order
 
 if TYPE_CHECKING:

@@ -14,9 +14,9 @@ import pytest
 from aiosmtpd.controller import Controller
 from aiosmtpd.smtp import SMTP, AuthResult, Envelope, LoginPassword, Session
 
-from conftest import MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from support.asking import PROBLEM
+from support.demonstration import MAKER_KEY, SIGNING_KEYS
 from support.postbox import ASKED, Postbox, mailing_profile
 
 if TYPE_CHECKING:

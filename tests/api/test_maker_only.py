@@ -5,8 +5,8 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from support.asking import changed, keys, texts
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

@@ -6,9 +6,9 @@ import pytest
 from flask import Flask
 from flask.testing import FlaskClient
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY, demonstration_app
 from ledgerstone.application import drawings, utilisation
 from support.breaking import broken
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY, demonstration_app
 
 KEY = {"Authorization": f"Bearer {MAKER_KEY}"}
 

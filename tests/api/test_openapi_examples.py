@@ -8,11 +8,11 @@ import pytest
 
 from api.documented import OPERATIONS, committed, operations
 from api.schemas import Schemas
-from conftest import MAKER_KEY
 from ledgerstone.codec.problem_kinds import PROBLEM_KINDS
 from ledgerstone.contract.calls import CALLS
 from ledgerstone.contract.example_orders import ORDERS
 from support.asking import NEVER_SAID, sentences
+from support.demonstration import MAKER_KEY
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

@@ -6,9 +6,9 @@ from typing import TYPE_CHECKING
 
 import pytest
 
-from conftest import SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from ledgerstone.workshop import DEMONSTRATION
+from support.demonstration import SIGNING_KEYS
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

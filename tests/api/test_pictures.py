@@ -6,8 +6,8 @@ from typing import TYPE_CHECKING
 
 import pytest
 
-from conftest import EXAMPLE_ORDER
 from support.asking import PROBLEM, changed
+from support.demonstration import EXAMPLE_ORDER
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

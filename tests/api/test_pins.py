@@ -7,7 +7,6 @@ from xml.etree import ElementTree as ET
 
 import pytest
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.application.drawings import Annotations, drawing_token
 from ledgerstone.checks import Finding
 from ledgerstone.codec.order_in import read_order
@@ -15,6 +14,7 @@ from ledgerstone.codec.tokens import Tokens
 from ledgerstone.drawing.frame import SHEET_WIDTH
 from ledgerstone.workshop import Workshop
 from support.asking import changed
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

@@ -9,12 +9,12 @@ from typing import TYPE_CHECKING, Any
 import pytest
 from flask import Flask, abort
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS, demonstration_app
 from ledgerstone.api import Settings, create_app, guard
 from ledgerstone.codec.problem_kinds import PLAIN_PROBLEMS, PROBLEM_KINDS, ProblemKind
 from ledgerstone.codec.strict_json import LARGEST_BYTES
 from ledgerstone.wording import english
 from support.asking import JSON, NEVER_SAID, PROBLEM, body_of, changed, sentences
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS, demonstration_app
 from support.serving import served
 
 if TYPE_CHECKING:

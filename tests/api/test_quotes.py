@@ -8,8 +8,8 @@ import jsonpatch
 import pytest
 
 from api.schemas import Schemas
-from conftest import EXAMPLE_ORDER
 from support.asking import PROBLEM, changed, keys, sentences, without
+from support.demonstration import EXAMPLE_ORDER
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

@@ -9,10 +9,10 @@ from typing import TYPE_CHECKING, Any
 import pytest
 
 from api import mail_rules
-from conftest import EXAMPLE_ORDER, MAKER_KEY
 from ledgerstone.json_types import JSON
 from ledgerstone.wording import DateRange, DayMonth, speech_in
 from support.asking import NEVER_SAID, PROBLEM, changed
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY
 from support.in_english import value_in_english
 from support.offered import MAKER, revised, reworded, service, slabs_order
 

@@ -6,11 +6,11 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
-from conftest import EXAMPLE_ORDER
 from ledgerstone.message import Message
 from ledgerstone.quantities import Length
 from ledgerstone.wording import Listed, english, speech_in
 from support.asking import changed, without
+from support.demonstration import EXAMPLE_ORDER
 from support.offered import MAKER
 
 if TYPE_CHECKING:

@@ -2,7 +2,7 @@
 
 from flask.testing import FlaskClient
 
-from conftest import MAKER_KEY
+from support.demonstration import MAKER_KEY
 
 KEY = {"Authorization": f"Bearer {MAKER_KEY}"}
 THIN = {

@@ -8,8 +8,8 @@ from typing import TYPE_CHECKING, Any
 import pytest
 
 from api.schemas import Schemas
-from conftest import EXAMPLE_ORDER
 from support.asking import changed
+from support.demonstration import EXAMPLE_ORDER
 from support.offered import MAKER, revised, reworded, service
 
 LATER = date(2026, 12, 9)

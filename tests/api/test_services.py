@@ -7,10 +7,10 @@ from pathlib import Path
 
 import pytest
 
-from conftest import EXAMPLE_ORDER
 from ledgerstone.json_types import JSON
 from ledgerstone.wording import Message, english
 from support.asking import changed
+from support.demonstration import EXAMPLE_ORDER
 from support.offered import MAKER, reworded, service, slabs_order
 
 TILE = (english(Message("price-tile")), english(Message("price-tile-credit")))

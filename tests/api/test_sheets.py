@@ -11,11 +11,11 @@ from xml.etree import ElementTree as ET
 import html5lib
 import pytest
 
-from conftest import EXAMPLE_ORDER
 from ledgerstone.json_types import JSON
 from ledgerstone.quantities import Length
 from ledgerstone.wording import Message, english
 from support.asking import NEVER_SAID, PROBLEM, changed
+from support.demonstration import EXAMPLE_ORDER
 from support.in_english import value_in_english
 from support.offered import MAKER, reworded, service, slabs_order
 

@@ -5,13 +5,13 @@ import re
 import pytest
 from flask.testing import FlaskClient
 
-from conftest import EXAMPLE_ORDER
 from ledgerstone.drawing.lettering import text_width
 from ledgerstone.json_types import JSON
 from ledgerstone.papers.own_terms import own_terms
 from ledgerstone.wording import Message, english, speech_in
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.asking import changed
+from support.demonstration import EXAMPLE_ORDER
 from support.offered import MAKER, slabs_order
 from support.printed import least_points, letters, page_count, page_texts
 

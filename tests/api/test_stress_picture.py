@@ -5,12 +5,12 @@ from typing import TYPE_CHECKING, Any, get_args
 
 import pytest
 
-from conftest import MAKER_KEY
 from ledgerstone.application import utilisation
 from ledgerstone.errors import ContactNotSettledError
 from ledgerstone.strength.verdict import Case
 from ledgerstone.wording import Message, english
 from support.asking import changed
+from support.demonstration import MAKER_KEY
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient

@@ -8,11 +8,11 @@ from typing import TYPE_CHECKING
 
 import pytest
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY
 from ledgerstone.api import lane
 from ledgerstone.errors import TooIntricate
 from ledgerstone.remedies import budget
 from ledgerstone.wording import english
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY
 from support.documents import Json
 from support.hardest import crowded
 

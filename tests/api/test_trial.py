@@ -6,13 +6,13 @@ from typing import Any, NamedTuple
 import pytest
 from flask.testing import FlaskClient
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from ledgerstone.papers.kinds import JOB, PAPER_KINDS
 from ledgerstone.wording import Message, english
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from ledgerstone.workshop.starting import starting_profile
 from support.asking import sentences
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from support.printed import page_texts
 
 # Its heading, and how its first sentence begins.

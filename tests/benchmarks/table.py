@@ -38,8 +38,8 @@ from benchmarks import (
     remedies_benchmark,
     strength_benchmark,
 )
-from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from support.drawn_slabs import GALLERY
 from support.reference import reference_ms
 from support.serving import Callers, ask, served

@@ -19,7 +19,7 @@ from typing import Any, Final
 from playwright.sync_api import Browser, Page, sync_playwright
 
 from browser.conftest import Served, at_form
-from conftest import BROWSERS
+from support.browsers import BROWSERS
 from support.ports import free_port
 from support.profile_form import begun
 

@@ -8,7 +8,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from browser.conftest import Settle
-from conftest import EXAMPLE_ORDER
+from support.demonstration import EXAMPLE_ORDER
 
 pytestmark = pytest.mark.browser
 

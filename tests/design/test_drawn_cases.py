@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from conftest import draw_without_our_constants
+from support.drawn_constants import draw_without_our_constants
 
 
 def drawn() -> list[int]:

@@ -12,12 +12,12 @@ from typing import Any, Final
 import pytest
 from flask.testing import FlaskClient
 
-from conftest import MAKER_KEY
 from design.source import ROOT, is_ignored
 from ledgerstone.api.keeping import backup_folder
 from ledgerstone.cli.profiles import run as run_profiles
 from ledgerstone.json_types import JSON
 from support.commands import ran
+from support.demonstration import MAKER_KEY
 
 README = (ROOT / "README.md").read_text(encoding="utf-8")
 BLOCKS = re.findall(r"```(sh|json)\n(.*?)```", README, re.DOTALL)

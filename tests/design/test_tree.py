@@ -203,8 +203,12 @@ def _imported(tree: ast.Module) -> Iterator[str]:
 
 
 def test_what_tests_share_lies_in_one_place() -> None:
-    """A folder of tests imports its own modules and ``support``; no module imports a test."""
+    """A folder of tests imports its own modules and ``support``; no module imports a test.
+
+    Nor the fixtures that are every test's: what else they need lies in ``support``.
+    """
     folders = {path.name for path in (ROOT / "tests").iterdir() if path.is_dir()} - {"data"}
+    folders.add("conftest")
     wrong = {}
     for file, tree in python_files("tests").items():
         own = {file.parts[1], "support"} if len(file.parts) > 2 else {"support"}

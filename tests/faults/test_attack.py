@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 import pytest
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY
 from support.documents import Json
 from support.hardest import crowded
 from support.serving import ROOT, TYPE, Served, ask, served, wait_for

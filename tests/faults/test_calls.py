@@ -12,7 +12,7 @@ from pathlib import Path
 
 import pytest
 
-from conftest import MAKER_KEY
+from support.demonstration import MAKER_KEY
 from support.serving import ROOT, Served, served
 
 PAGE = (ROOT / "openapi/calls.md").read_text(encoding="utf-8")

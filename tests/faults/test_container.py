@@ -14,7 +14,7 @@ from urllib.request import Request, urlopen
 import pytest
 import yaml
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY
 from support.ports import free_port
 from support.profile_form import begun
 from support.serving import ROOT, ask, served, wait_for

@@ -18,7 +18,7 @@ TESTS = Path(__file__).resolve().parents[1]
 ANSWERING = """
 import hashlib, json, sys
 from datetime import date
-from conftest import MAKER_KEY, SIGNING_KEYS
+from support.demonstration import MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 day = date(2026, 11, 25)
 settings = Settings(maker_key=MAKER_KEY, signing_keys=SIGNING_KEYS, today=lambda _: day)

@@ -2,8 +2,8 @@
 
 from pathlib import Path
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from support.imap_server import PASSWORD, ImapServer
 from support.mailboxes import drafts, profile_for
 from support.offered import MAKER

@@ -12,10 +12,10 @@ from pathlib import Path
 
 import pytest
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY
 from faults.proxying import read_all
 from ledgerstone.api.worker import HEADERS_S, WHOLE_S
 from ledgerstone.codec.problem_kinds import PROBLEM_KINDS
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY
 from support.serving import ORDER, TYPE, Served, ask, served, wait_for
 
 HOST = b"Host: x\r\nConnection: close\r\n"

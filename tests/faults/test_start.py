@@ -10,7 +10,7 @@ from urllib.parse import urlsplit
 
 import pytest
 
-from conftest import EXAMPLE_ORDER
+from support.demonstration import EXAMPLE_ORDER
 from support.reference import slowness
 from support.serving import Answer, Served, ask, served
 

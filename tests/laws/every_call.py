@@ -18,10 +18,10 @@ from xml.etree import ElementTree as ET
 from flask import Flask
 from werkzeug.test import TestResponse
 
-from conftest import MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from ledgerstone.json_types import JSON
 from ledgerstone.workshop import DEMONSTRATION
+from support.demonstration import MAKER_KEY, SIGNING_KEYS
 from support.documents import Json
 from support.strategies.orders import TODAY
 

@@ -7,11 +7,11 @@ from typing import Final
 
 import pytest
 
-from conftest import EXAMPLE_ORDER
 from laws.every_call import Answers, Service, faults_of
 from laws.remedy_run import drawn
 from ledgerstone.application import drawings as module
 from ledgerstone.drawing import draw_plan
+from support.demonstration import EXAMPLE_ORDER
 from support.strategies.degenerate import degenerate_orders
 
 EVERY_RUN = 10

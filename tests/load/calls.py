@@ -12,7 +12,6 @@ from typing import Any, Final
 
 from flask import Flask
 
-from conftest import MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
@@ -24,6 +23,7 @@ from ledgerstone.drawing import WIDEST_PX
 from ledgerstone.json_types import JSON
 from ledgerstone.quote import Quote
 from ledgerstone.workshop import DEMONSTRATION, load_profile
+from support.demonstration import MAKER_KEY, SIGNING_KEYS
 from support.documents import Json
 
 TODAY: Final = date(2026, 11, 25)

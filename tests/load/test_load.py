@@ -10,7 +10,7 @@ from functools import partial
 
 import pytest
 
-from conftest import EXAMPLE_ORDER
+from support.demonstration import EXAMPLE_ORDER
 from support.serving import Answer, Callers, Served, ask, served, told
 
 MAX_WAITING = 8

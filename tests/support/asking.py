@@ -8,7 +8,7 @@ from typing import Any
 
 import jsonpatch
 
-from conftest import EXAMPLE_ORDER
+from support.demonstration import EXAMPLE_ORDER
 
 JSON = "application/json"
 PROBLEM = "application/problem+json"

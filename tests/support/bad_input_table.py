@@ -4,7 +4,6 @@ import gzip
 import json
 import random
 
-from conftest import EXAMPLE_ORDER
 from support.asking import JSON, body_of, raw, without
 from support.bad_requests import (
     CUTOUT,
@@ -15,6 +14,7 @@ from support.bad_requests import (
     with_polygon,
     with_slab,
 )
+from support.demonstration import EXAMPLE_ORDER
 
 _SHUFFLED = random.Random(7)  # noqa: S311  the same knot every time
 _KNOT = [(_SHUFFLED.uniform(0, 2000), _SHUFFLED.uniform(0, 1000)) for _ in range(200)]

@@ -2,7 +2,7 @@
 
 from typing import Any, Final
 
-from conftest import EXAMPLE_ORDER
+from support.demonstration import EXAMPLE_ORDER
 
 LABEL: Final = str(EXAMPLE_ORDER["slabs"][0]["label"])  # in the order, and in each fault's message
 

@@ -2,10 +2,10 @@
 
 from datetime import date
 
-from conftest import SIGNING_KEYS
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.workshop import Workshop
+from support.demonstration import SIGNING_KEYS
 
 
 def context_of(workshop: Workshop, today: date) -> QuoteContext:

@@ -8,9 +8,9 @@ from typing import Any
 
 from flask.testing import FlaskClient
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from ledgerstone.workshop import DEMONSTRATION
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 
 OFFERED = date(2026, 11, 25)
 MAKER = {"Authorization": f"Bearer {MAKER_KEY}"}

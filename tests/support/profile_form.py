@@ -9,10 +9,10 @@ from pathlib import Path
 
 from flask.testing import FlaskClient
 
-from conftest import MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from ledgerstone.application.workshop_form import version_of
 from ledgerstone.cli.profiles import run
+from support.demonstration import MAKER_KEY, SIGNING_KEYS
 from support.documents import Json
 from support.offered import MAKER
 

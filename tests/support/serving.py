@@ -16,7 +16,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import IO, Any, Self
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY
 from support.ports import free_port
 from support.programs import Program, run_beside
 

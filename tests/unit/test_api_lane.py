@@ -10,13 +10,13 @@ import pytest
 from flask import Flask
 from flask.testing import FlaskClient
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY
 from ledgerstone.api import Settings, create_app, lane
 from ledgerstone.api.health import Running
 from ledgerstone.api.lane import LIGHT_UNITS, ActiveClients, Lane, Pace
 from ledgerstone.api.limits import Gate
 from ledgerstone.api.worker import TimedSocket
 from ledgerstone.errors import CallerGone, LaneTaken
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY
 from support.hardest import crowded
 
 ELSEWHERE = {"REMOTE_ADDR": "203.0.113.7"}  # RFC 5737: an address of no one's

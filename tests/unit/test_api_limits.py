@@ -11,7 +11,6 @@ from flask.testing import FlaskClient
 from hypothesis import given
 from hypothesis import strategies as st
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY
 from ledgerstone.api import Settings, create_app
 from ledgerstone.api.health import Running
 from ledgerstone.api.limits import (
@@ -22,6 +21,7 @@ from ledgerstone.api.limits import (
     client_of,
     waiting_at,
 )
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY
 
 SETTINGS = Settings(maker_key=MAKER_KEY)
 ELSEWHERE = {"REMOTE_ADDR": "203.0.113.7"}  # RFC 5737: an address of no one's

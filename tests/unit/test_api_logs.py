@@ -10,8 +10,8 @@ from pathlib import Path
 import pytest
 from flask.testing import FlaskClient
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY, demonstration_app
 from ledgerstone.api.logs import JSONLines, UnbufferedHandler
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY, demonstration_app
 
 MAX_CHARS = 1000
 

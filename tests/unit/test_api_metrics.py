@@ -6,8 +6,8 @@ import re
 import pytest
 from flask.testing import FlaskClient
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY
 from ledgerstone.api.counts import MAX_WORKERS, Counts
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY
 
 # A sample of Prometheus' text format 0.0.4: a name, labels or none, a number.
 SAMPLE = re.compile(

@@ -7,11 +7,11 @@ from pathlib import Path
 import pytest
 from werkzeug.test import Client
 
-from conftest import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings
 from ledgerstone.api.reload import Service, Watch, service
 from ledgerstone.wording import Message, english
 from ledgerstone.workshop import DEMONSTRATION
+from support.demonstration import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")
 DEARER = re.sub(r"(?m)^margin_percent = \d+", "margin_percent = 49", TEXT)

@@ -12,10 +12,10 @@ from typing import Any
 
 import pytest
 
-from conftest import EXAMPLE_ORDER
 from ledgerstone.codec.tokens import Tokens
 from support.calendars import FORTNIGHT, calendar
 from support.commands import DAY, KEY, KEYS, ran
+from support.demonstration import EXAMPLE_ORDER
 from support.offered import MAKER, service
 
 OrderFile = Callable[..., Path]

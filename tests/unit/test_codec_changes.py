@@ -6,7 +6,6 @@ from typing import Any
 
 import pytest
 
-from conftest import EXAMPLE_ORDER
 from ledgerstone.codec.changes import say_differences
 from ledgerstone.codec.links import next_letter
 from ledgerstone.codec.order_in import read_order
@@ -15,6 +14,7 @@ from ledgerstone.quantities import Length
 from ledgerstone.wording import Listed, Message
 from ledgerstone.workshop import Workshop
 from support.asking import changed, without
+from support.demonstration import EXAMPLE_ORDER
 
 
 def mm(length: float) -> Length:

@@ -8,12 +8,12 @@ from typing import Any
 
 import pytest
 
-from conftest import EXAMPLE_ORDER
 from ledgerstone.papers.job import Job
 from ledgerstone.strength.grips import best_grips_mm
 from ledgerstone.strength.slabs import concrete_of
 from ledgerstone.strength.strip_test import strip_test_of
 from ledgerstone.workshop import Workshop
+from support.demonstration import EXAMPLE_ORDER
 from support.everyday import EVERYDAY
 from support.jobs import job_of, pages_of
 from support.set_out import SetOut, bars_set_out

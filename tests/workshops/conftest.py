@@ -15,11 +15,11 @@ from flask.testing import FlaskClient
 from werkzeug.serving import make_server
 from werkzeug.test import TestResponse
 
-from conftest import MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from ledgerstone.json_types import JSON
 from ledgerstone.quantities import Length
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
+from support.demonstration import MAKER_KEY, SIGNING_KEYS
 from support.printed import page_texts
 
 WEB = Path(__file__).resolve().parents[2] / "web"

@@ -13,12 +13,12 @@ from typing import Any, Final
 import pytest
 from babel.numbers import get_territory_currencies
 
-from conftest import MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from ledgerstone.cli.profiles import run
 from ledgerstone.workshop import Workshop, load_profile
 from ledgerstone.workshop.countries import COUNTRIES, TAX_PERCENT
 from ledgerstone.workshop.public_holidays import holiday_names
+from support.demonstration import MAKER_KEY, SIGNING_KEYS
 from workshops.conftest import KEY
 
 # What is one country's own: its law, its trades, its tax, its money, its postcodes.

@@ -10,9 +10,9 @@ from typing import Any, Final
 
 from flask.testing import FlaskClient
 
-from conftest import MAKER_KEY, SIGNING_KEYS
 from ledgerstone.api import Settings, create_app
 from ledgerstone.cli.profiles import run
+from support.demonstration import MAKER_KEY, SIGNING_KEYS
 from support.documents import Json
 from workshops.conftest import KEY
 
