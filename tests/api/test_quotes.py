@@ -191,12 +191,12 @@ def test_a_minimal_answer_is_the_answer_without_its_remedies(
     for wish in ("return=minimal", "respond-async, Return=Minimal"):
         least = client.post("/v1/quotes", json=order, headers={"Prefer": wish})
         assert least.status_code == whole.status_code == status
-        assert _bare(least.get_json()) == _bare(whole.get_json())
+        assert _without_remedies(least.get_json()) == _without_remedies(whole.get_json())
         assert {"fix_all", "nearest_makeable", "ways_to_save"}.isdisjoint(keys(least.get_json()))
         assert all(f["remedies"] == [] for f in least.get_json()["findings"])
 
 
-def _bare(answer: dict[str, Any]) -> dict[str, Any]:
+def _without_remedies(answer: dict[str, Any]) -> dict[str, Any]:
     found = [{**finding, "remedies": []} for finding in answer["findings"]]
     left_out = {"fix_all", "nearest_makeable", "ways_to_save", "instance"}
     return {**{k: v for k, v in answer.items() if k not in left_out}, "findings": found}

@@ -20,7 +20,7 @@ WORDS = {"en": ("Trial", "This is a trial"), "de": ("Probelauf", "Dies ist ein P
 KEY = {"Authorization": f"Bearer {MAKER_KEY}"}
 
 
-class Told(NamedTuple):
+class TrialCase(NamedTuple):
     """A trial's caller, an order with its quote's token, and how the trial says that it is one."""
 
     client: FlaskClient
@@ -74,7 +74,7 @@ def test_no_sentence_of_a_trial_claims_a_sample(tmp_path: Path, started: str) ->
 
 
 @pytest.fixture(scope="module", params=("en", "de"))
-def told(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory) -> Told:
+def told(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory) -> TrialCase:
     """The example order quoted by a trial in each language, and how it says so."""
     text = starting_profile(load_profile(DEMONSTRATION))
     text = text.replace('\nlanguage = "en"', f'\nlanguage = "{request.param}"', 1)
@@ -82,11 +82,11 @@ def told(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactor
     word, sentence = WORDS[request.param]
     order = {k: v for k, v in EXAMPLE_ORDER.items() if k != "needed_by"}
     token = client.post("/v1/quotes", json=order).get_json()["token"]
-    return Told(client, order, token, word, sentence)
+    return TrialCase(client, order, token, word, sentence)
 
 
 @pytest.mark.parametrize("kind", PAPER_KINDS)
-def test_every_paper_of_a_trial_is_headed_as_one(told: Told, kind: str) -> None:
+def test_every_paper_of_a_trial_is_headed_as_one(told: TrialCase, kind: str) -> None:
     """Its title says so first, on the screen and in print, and each printed page says it too."""
     path = "/v1/job-sheets" if kind == JOB else f"/v1/sheets/{kind}"
     forms = {
@@ -104,7 +104,7 @@ def test_every_paper_of_a_trial_is_headed_as_one(told: Told, kind: str) -> None:
         assert paper["signs"]
 
 
-def test_every_letter_of_a_trial_is_headed_as_one(told: Told) -> None:
+def test_every_letter_of_a_trial_is_headed_as_one(told: TrialCase) -> None:
     """Its subject says so first, and its first sentence: before greeting, link and price."""
     thin = {**told.order, "slabs": [{**told.order["slabs"][0], "thickness": "20 mm"}]}
     asked: tuple[dict[str, Any], ...] = (
@@ -124,7 +124,7 @@ def test_every_letter_of_a_trial_is_headed_as_one(told: Told) -> None:
     assert note.get_json()["text"].startswith(told.sentence)
 
 
-def test_a_trial_asks_for_no_deposit(told: Told) -> None:
+def test_a_trial_asks_for_no_deposit(told: TrialCase) -> None:
     """Its prices are nobody's: the letter is refused, and says what is left to do."""
     answer = told.client.post("/v1/notes/deposit", json={"token": told.token}, headers=KEY)
     assert answer.status_code == 400

@@ -52,13 +52,13 @@ class Names:
 def names(*addresses: str) -> Iterator[Names]:
     """Answer for the name ``service``, on loopback."""
 
-    class Asked(socketserver.BaseRequestHandler):
+    class NameServer(socketserver.BaseRequestHandler):
         def handle(self) -> None:
             """Answer one datagram."""
             query, answering = self.request
             answering.sendto(known.answer(query), self.client_address)
 
-    with socketserver.ThreadingUDPServer(("127.0.0.1", 0), Asked) as server:
+    with socketserver.ThreadingUDPServer(("127.0.0.1", 0), NameServer) as server:
         known = Names(int(server.server_address[1]), list(addresses))
         threading.Thread(target=server.serve_forever, daemon=True).start()
         yield known
@@ -210,7 +210,7 @@ def upstream(
     """Serve on loopback; where it drops, each connection ends without an answer."""
     noted = Upstream()
 
-    class Asked(BaseHTTPRequestHandler):
+    class UpstreamHandler(BaseHTTPRequestHandler):
         def do_GET(self) -> None:
             """Note what was asked for, and answer it."""
             noted.asked.append(self.path)
@@ -229,7 +229,7 @@ def upstream(
         def log_message(self, *_: object) -> None:
             """Say nothing."""
 
-    with ThreadingHTTPServer((address, port), Asked) as server:
+    with ThreadingHTTPServer((address, port), UpstreamHandler) as server:
         threading.Thread(target=server.serve_forever, daemon=True).start()
         yield noted
         server.shutdown()

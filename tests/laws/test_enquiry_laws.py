@@ -12,7 +12,7 @@ from ledgerstone.enquiry.text.tokens import not_sizes, tokens_of
 from ledgerstone.enquiry.wishes.dates import easter
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.strategies.enquiry_families import (
-    Told,
+    SlabMessage,
     corrected,
     dimensions,
     forms,
@@ -25,7 +25,7 @@ WORKSHOP = load_profile(DEMONSTRATION)
 MANY = settings(max_examples=cases(50), suppress_health_check=[HealthCheck.too_slow])
 
 
-def _wanted(told: Told) -> dict[str, float]:
+def _wanted(told: SlabMessage) -> dict[str, float]:
     wanted = {
         "/slabs/0/outline/length": told.length,
         "/slabs/0/outline/width": told.width,
@@ -37,35 +37,35 @@ def _wanted(told: Told) -> dict[str, float]:
     return wanted
 
 
-def _is_read(told: Told) -> None:
+def _is_read(told: SlabMessage) -> None:
     found = dimensions(read_enquiry(told.text, WORKSHOP))
     assert found == pytest.approx(_wanted(told), abs=0.5), told.text
 
 
 @MANY
 @given(slabs())
-def test_a_slab_is_the_same_in_any_words(told: Told) -> None:
+def test_a_slab_is_the_same_in_any_words(told: SlabMessage) -> None:
     """Units, orders, separators and asides change nothing of what is taken, in two languages."""
     _is_read(told)
 
 
 @MANY
 @given(forms())
-def test_a_form_is_read_in_any_order(told: Told) -> None:
+def test_a_form_is_read_in_any_order(told: SlabMessage) -> None:
     """Fields give their values whatever stands between them and their labels."""
     _is_read(told)
 
 
 @MANY
 @given(corrected())
-def test_a_correction_replaces_what_it_names(told: Told) -> None:
+def test_a_correction_replaces_what_it_names(told: SlabMessage) -> None:
     """A size that is said not to be so takes the place of the one it names, and no other."""
     _is_read(told)
 
 
 @MANY
 @given(with_openings())
-def test_a_place_is_the_same_from_any_side(told: Told) -> None:
+def test_a_place_is_the_same_from_any_side(told: SlabMessage) -> None:
     """An opening's middle is one place, from left or right and from front or back."""
     _is_read(told)
 

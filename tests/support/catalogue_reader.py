@@ -21,7 +21,7 @@ _GRAMMAR = {"case", "country", "lengths", "masses", "volumes", "temperatures", "
 _PLURALS = {"one": 1, "other": 5}
 
 
-class Asked:
+class MessagePattern:
     """What one message asks for: values, functions, other messages, and what it chooses by.
 
     ``names`` are the values that it says by a function.
@@ -80,14 +80,14 @@ def _key(key: ast.Identifier | ast.NumberLiteral) -> str | int:
 
 
 @cache
-def messages(language: str) -> dict[str, Asked]:
+def messages(language: str) -> dict[str, MessagePattern]:
     """Return every message of a language, by its name."""
-    found: dict[str, Asked] = {}
+    found: dict[str, MessagePattern] = {}
     for entry in catalogue(language).body:
         if isinstance(entry, ast.Message) and entry.value is not None:
             name = str(entry.id.name)
             assert name not in found, f"{name} stands twice in {language}"
-            found[name] = Asked(entry.value)
+            found[name] = MessagePattern(entry.value)
     return found
 
 

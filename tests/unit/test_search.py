@@ -35,7 +35,7 @@ def stages_of(document: Json, workshop: Workshop) -> Stages:
 
 
 @pytest.mark.parametrize("name", ["a 2.4 m run round a hob", "a bench on legs", "a hearth"])
-def test_moved_and_lying_are_the_whole(name: str, workshop: Workshop) -> None:
+def test_handling_and_in_place_apart_are_the_whole(name: str, workshop: Workshop) -> None:
     """Looked at apart, a slab is as strong as in one go; its steel is looked at after both."""
     stages = stages_of(JOBS[name], workshop)
     for i, slab in enumerate(stages.order.slabs):

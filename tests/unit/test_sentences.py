@@ -55,13 +55,13 @@ def said_without_the_plate(document: Json) -> list[Finding]:
 def without_names(document: Json) -> Json:
     """Leave out the names that customers gave, so that only our own words are read."""
     slabs = [
-        {key: _bare(value) for key, value in slab.items() if key != "label"}
+        {key: _without_labels(value) for key, value in slab.items() if key != "label"}
         for slab in document["slabs"]
     ]
     return {**document, "slabs": slabs}
 
 
-def _bare(value: Any) -> Any:  # noqa: ANN401  any member of a slab
+def _without_labels(value: Any) -> Any:  # noqa: ANN401  any member of a slab
     if isinstance(value, list):
         return [
             {k: v for k, v in part.items() if k != "label"} if isinstance(part, dict) else part

@@ -121,7 +121,7 @@ def test_nothing_is_left_where_an_opening_takes_all(workshop: Workshop) -> None:
     )
 
 
-def test_no_hair_of_concrete_is_left_at_an_open_side(workshop: Workshop) -> None:
+def test_no_sliver_of_concrete_is_left_at_an_open_side(workshop: Workshop) -> None:
     """A slot turned half round and open to the left is a bite out of the side, and no hole.
 
     Found by random orders: turning left its way out 1e-14 mm short of the side.

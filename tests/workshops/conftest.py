@@ -27,7 +27,7 @@ KEY = {"Authorization": f"Bearer {MAKER_KEY}"}
 
 
 @dataclass(frozen=True)
-class Shop:
+class WorkshopCase:
     """One of the workshops: its records, a caller, and words of its customers'."""
 
     name: str
@@ -109,13 +109,13 @@ FILES = {name: DEMONSTRATION.with_name(f"{name}.toml") for name in TYPED}
 
 
 @pytest.fixture(scope="module", params=sorted(TYPED))
-def shop(request: pytest.FixtureRequest) -> Shop:
+def shop(request: pytest.FixtureRequest) -> WorkshopCase:
     """Each of the three workshops in turn, on the tests' own day."""
-    return shop_of(request.param)
+    return workshop_case(request.param)
 
 
 @cache
-def shop_of(name: str) -> Shop:
+def workshop_case(name: str) -> WorkshopCase:
     """One of the three workshops, on the tests' own day: what it has worked out, it knows."""
     path = FILES[name]
     settings = Settings(
@@ -126,11 +126,11 @@ def shop_of(name: str) -> Shop:
         web_folder=WEB,
     )
     client = create_app(settings).test_client()
-    return Shop(name, load_profile(path), client, TYPED[name])
+    return WorkshopCase(name, load_profile(path), client, TYPED[name])
 
 
 @pytest.fixture(scope="module")
-def address(shop: Shop) -> Iterator[str]:
+def address(shop: WorkshopCase) -> Iterator[str]:
     """Where the workshop's page is, served on loopback."""
     server = make_server("127.0.0.1", 0, shop.client.application, threaded=True)
     thread = Thread(target=server.serve_forever)

@@ -16,13 +16,13 @@ from ledgerstone.workshop.countries import COUNTRIES, usual_in
 from ledgerstone.workshop.loader import profile_text
 from ledgerstone.workshop.measures import measured
 from support.profile_form import form
-from workshops.conftest import FILES, Shop, shop_of
+from workshops.conftest import FILES, WorkshopCase, workshop_case
 
 # A country that no catalogue knows anything of: its maker is told nothing that may be wrong there.
 UNKNOWN: Final = "ZZ"
 
 
-def told_by(name: str, tmp_path: Path, *changes: tuple[str, str]) -> tuple[Shop, Any]:
+def told_by(name: str, tmp_path: Path, *changes: tuple[str, str]) -> tuple[WorkshopCase, Any]:
     """A workshop whose profile has some lines otherwise, and a caller of its service."""
     text = profile_text(FILES[name])
     for old, new in changes:
@@ -30,7 +30,7 @@ def told_by(name: str, tmp_path: Path, *changes: tuple[str, str]) -> tuple[Shop,
         text = text.replace(old, new, 1)
     file = tmp_path / "workshop.toml"
     file.write_text(text, encoding="utf-8")
-    return shop_of(name), form(file, language=shop_of(name).workshop.workshop.language)
+    return workshop_case(name), form(file, language=workshop_case(name).workshop.workshop.language)
 
 
 @pytest.mark.parametrize(
@@ -84,7 +84,7 @@ def test_the_words_of_cancelling_are_the_country_s(country: str, language: str, 
 @pytest.mark.parametrize("name", sorted(FILES))
 def test_a_deposit_is_asked_in_the_country_s_money(name: str) -> None:
     """The letter asks for the deposit that the quote has, by the profile's share and step."""
-    shop = shop_of(name)
+    shop = workshop_case(name)
     price = shop.asked("/v1/quotes", shop.order())["price"]
     share = Decimal(price["deposit"]) / Decimal(price["total"])
     assert float(share) == pytest.approx(float(shop.workshop.offer.deposit_percent) / 100, abs=0.01)
@@ -92,7 +92,7 @@ def test_a_deposit_is_asked_in_the_country_s_money(name: str) -> None:
 
 def days_of(name: str) -> WorkingCalendar:
     """The days of a workshop, without its own closures."""
-    workshop = shop_of(name).workshop
+    workshop = workshop_case(name).workshop
     calendar, who = workshop.calendar, workshop.workshop
     added = [tuple(map(int, day.split("-"))) for day in calendar.holidays_added]
     return WorkingCalendar(

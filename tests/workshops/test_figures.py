@@ -15,7 +15,7 @@ import pytest
 from babel.dates import format_date
 from babel.numbers import parse_decimal
 
-from workshops.conftest import Shop
+from workshops.conftest import WorkshopCase
 from workshops.reading import LOCALES, plain, read
 
 SYMBOL: Final = {"demonstration": "£", "germany": "€", "united_states": "$"}
@@ -48,7 +48,7 @@ CHANCE: Final = [
 
 
 @pytest.fixture(params=["usual", "larger", "outdoors, several", *CHANCE])
-def told(request: pytest.FixtureRequest, shop: Shop) -> tuple[dict[str, Any], str]:
+def told(request: pytest.FixtureRequest, shop: WorkshopCase) -> tuple[dict[str, Any], str]:
     """An answer on the wire, and all that a customer reads of it: page and letter."""
     order = shop.order()
     if request.param in ("larger", "outdoors, several"):
@@ -70,7 +70,7 @@ def told(request: pytest.FixtureRequest, shop: Shop) -> tuple[dict[str, Any], st
     return answer, plain(" ".join(said)).replace("−", "-")
 
 
-def drawn_order(shop: Shop, chance: random.Random) -> dict[str, Any]:
+def drawn_order(shop: WorkshopCase, chance: random.Random) -> dict[str, Any]:
     """An order as it comes: up to three slabs of any size, look and place, by any way."""
     workshop, order = shop.workshop, shop.order()
     top = order["slabs"][0]
@@ -100,7 +100,7 @@ def drawn_order(shop: Shop, chance: random.Random) -> dict[str, Any]:
     return {**order, "slabs": slabs, "delivery": {"kind": kind, **postcode}, **more}
 
 
-def typed(shop: Shop, mm: float) -> str:
+def typed(shop: WorkshopCase, mm: float) -> str:
     """A length as customers there type it: to the millimetre, or to a sixteenth of an inch."""
     if shop.name == "united_states":
         whole, rest = divmod(round(mm / 25.4 * 16), 16)
@@ -108,7 +108,7 @@ def typed(shop: Shop, mm: float) -> str:
     return f"{mm / 10:.1f} cm".replace(".", ",") if shop.name == "germany" else f"{mm:.0f} mm"
 
 
-def test_every_amount_is_the_wire_s(shop: Shop, told: tuple[dict[str, Any], str]) -> None:
+def test_every_amount_is_the_wire_s(shop: WorkshopCase, told: tuple[dict[str, Any], str]) -> None:
     """Each amount beside the currency's sign reads, strictly, as one of the answer's own."""
     quote, said = told
     sign = re.escape(SYMBOL[shop.name])
@@ -127,7 +127,7 @@ def is_number(value: object) -> bool:
     return re.fullmatch(r"-?\d+(\.\d+)?", str(value)) is not None
 
 
-def test_every_day_is_the_wire_s(shop: Shop, told: tuple[dict[str, Any], str]) -> None:
+def test_every_day_is_the_wire_s(shop: WorkshopCase, told: tuple[dict[str, Any], str]) -> None:
     """Whatever looks like a day with its year is, letter by letter, one of the answer's own."""
     quote, said = told
     locale = LOCALES[shop.name]
@@ -158,7 +158,7 @@ def _dates(document: object) -> Iterator[str]:
         yield document
 
 
-def test_every_weight_is_the_wire_s(shop: Shop, told: tuple[dict[str, Any], str]) -> None:
+def test_every_weight_is_the_wire_s(shop: WorkshopCase, told: tuple[dict[str, Any], str]) -> None:
     """Each mass reads, strictly, as one of the answer's, to half of the last place that is said."""
     quote, said = told
     unit, per, within = ("lb", KG_PER_LB, 0.51) if shop.name == "united_states" else ("kg", 1, 0.06)

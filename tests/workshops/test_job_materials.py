@@ -6,7 +6,7 @@ from typing import Any, Final
 
 import pytest
 
-from workshops.conftest import Shop, shop_of
+from workshops.conftest import WorkshopCase, workshop_case
 
 # What another country's workshop would write, in any case: a list of names is no sentence.
 STRANGE: Final = {
@@ -28,7 +28,7 @@ def texts(document: Any) -> Iterator[str]:  # noqa: ANN401  a part of an answer
 @pytest.mark.parametrize("country", sorted(STRANGE))
 def test_what_a_job_is_made_of_is_in_the_country_s_words(country: str) -> None:
     """In each cement: what is weighed, bought, charged and printed."""
-    shop: Shop = shop_of(country)
+    shop: WorkshopCase = workshop_case(country)
     cements = {shade.cement: shade.name for shade in shop.workshop.palette}
     assert set(cements) == {"grey", "white"}
     for name in cements.values():
@@ -41,7 +41,7 @@ def test_what_a_job_is_made_of_is_in_the_country_s_words(country: str) -> None:
 @pytest.mark.parametrize(("country", "word"), [("germany", "weiß"), ("united_states", "white")])
 def test_white_cement_is_named_where_it_is_weighed(country: str, word: str) -> None:
     """Beside the recipe's own cement, whose name does not tell its colour."""
-    shop: Shop = shop_of(country)
+    shop: WorkshopCase = workshop_case(country)
     own = next(part.name for part in shop.workshop.recipe.parts if part.role == "cement")
     shade = next(shade.name for shade in shop.workshop.palette if shade.cement == "white")
     order = shop.order(shade={"name": shade})

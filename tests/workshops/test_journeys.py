@@ -12,18 +12,18 @@ import pytest
 from babel.dates import format_date
 from babel.numbers import format_currency
 
-from workshops.conftest import Shop
+from workshops.conftest import WorkshopCase
 from workshops.reading import LOCALES, plain, read
 from workshops.strange_words import STRANGE
 
 
-def strange(shop: Shop, *documents: Any) -> list[str]:
+def strange(shop: WorkshopCase, *documents: Any) -> list[str]:
     """What a person reads in these that is another country's."""
     pattern = re.compile(f".{{0,40}}(?:{STRANGE[shop.name]}).{{0,40}}")
     return [found[0] for one in documents for text in read(one) for found in pattern.finditer(text)]
 
 
-def test_a_customer_reads_the_country_s_words(shop: Shop) -> None:
+def test_a_customer_reads_the_country_s_words(shop: WorkshopCase) -> None:
     """A quote, what is sent back with its remedies, and the choices hold no other's word."""
     quote = shop.asked("/v1/quotes", shop.order())
     choices = shop.client.get("/v1/choices").get_json()
@@ -41,7 +41,7 @@ def test_a_customer_reads_the_country_s_words(shop: Shop) -> None:
     assert strange(shop, sent_back) == []
 
 
-def test_a_plan_is_drawn_in_the_country_s_words(shop: Shop) -> None:
+def test_a_plan_is_drawn_in_the_country_s_words(shop: WorkshopCase) -> None:
     """The plan's texts are in its language and its units."""
     links = shop.asked("/v1/drawings", shop.order())
     svg = shop.client.get(links["plan"]).get_data(as_text=True)
@@ -51,7 +51,7 @@ def test_a_plan_is_drawn_in_the_country_s_words(shop: Shop) -> None:
 
 
 @pytest.mark.parametrize("kind", ["approval", "fitting", "care", "carry"])
-def test_a_sheet_is_written_in_the_country_s_words(shop: Shop, kind: str) -> None:
+def test_a_sheet_is_written_in_the_country_s_words(shop: WorkshopCase, kind: str) -> None:
     """What a customer signs, lays it by, keeps it by and carries it by; its PDF's every page."""
     papers = shop.papers(f"/v1/sheets/{kind}", {"order": shop.order()})
     assert strange(shop, *papers) == []
@@ -60,13 +60,13 @@ def test_a_sheet_is_written_in_the_country_s_words(shop: Shop, kind: str) -> Non
         assert plain(shop.workshop.workshop.reached) in plain(" ".join(texts))
 
 
-def test_a_job_sheet_is_written_in_the_workshop_s_units(shop: Shop) -> None:
+def test_a_job_sheet_is_written_in_the_workshop_s_units(shop: WorkshopCase) -> None:
     """Cut lists, batches, days, lifts and drawings, each in the units that it works in."""
     papers = shop.papers("/v1/job-sheets", {"order": shop.order()})
     assert strange(shop, *papers) == []
 
 
-def test_a_letter_is_written_in_the_country_s_words(shop: Shop) -> None:
+def test_a_letter_is_written_in_the_country_s_words(shop: WorkshopCase) -> None:
     """The letter's subject and text, and its amounts are Babel's and the wire's."""
     order = shop.order()
     reply = shop.asked_by_the_maker("/v1/replies", {"order": order})
@@ -78,7 +78,7 @@ def test_a_letter_is_written_in_the_country_s_words(shop: Shop) -> None:
         assert plain(known) in plain(reply["text"])
 
 
-def test_an_invented_workshop_is_headed_as_one(shop: Shop) -> None:
+def test_an_invented_workshop_is_headed_as_one(shop: WorkshopCase) -> None:
     """On the page, over each sheet and the job sheet, and in the letter's subject."""
     invented = "erfundene Werkstatt" if shop.name == "germany" else "invented workshop"
     order = {"order": shop.order()}
@@ -88,7 +88,7 @@ def test_an_invented_workshop_is_headed_as_one(shop: Shop) -> None:
     assert invented in shop.asked_by_the_maker("/v1/replies", order)["subject"]
 
 
-def test_amounts_and_days_are_babel_s_and_the_wire_s(shop: Shop) -> None:
+def test_amounts_and_days_are_babel_s_and_the_wire_s(shop: WorkshopCase) -> None:
     """Total, deposit and day stand in the reply as Babel writes the quote's own."""
     quote = shop.asked("/v1/quotes", shop.order())
     locale = LOCALES[shop.name]
@@ -107,7 +107,7 @@ def test_amounts_and_days_are_babel_s_and_the_wire_s(shop: Shop) -> None:
     assert plain(format_currency(told, price["currency"], locale=locale)) in plain(tile["says"])
 
 
-def test_weights_are_the_wire_s(shop: Shop) -> None:
+def test_weights_are_the_wire_s(shop: WorkshopCase) -> None:
     """What a slab weighs is reported in pounds in the United States, and is the wire's mass."""
     weight = shop.asked("/v1/quotes", shop.order())["weight"]["slabs"][0]
     found = re.search(r"([\d.,]+) (kg|lb)", weight["says"])
@@ -118,7 +118,7 @@ def test_weights_are_the_wire_s(shop: Shop) -> None:
     assert told == pytest.approx(weight["slab_kg"] * per_kg, abs=0.6)
 
 
-def test_where_it_goes_sets_the_tax(shop: Shop) -> None:
+def test_where_it_goes_sets_the_tax(shop: WorkshopCase) -> None:
     """In Washington the rate is the place's and zero beyond the state; elsewhere it is one."""
     postcodes: dict[str, dict[str, float]] = {
         "demonstration": {"HR9 7XX": 20, "E1 6AN": 20},

@@ -10,7 +10,7 @@ from playwright.sync_api import Browser, Page, Response
 from ledgerstone.wording import LANGUAGES
 from support.page_texts import OPEN_ALL, SAID, page_text
 from support.page_waits import PATIENCE_MS, settled
-from workshops.conftest import Shop
+from workshops.conftest import WorkshopCase
 from workshops.strange_words import STRANGE
 
 pytestmark = pytest.mark.browser
@@ -30,7 +30,7 @@ SIZES: Final = {
 
 
 @pytest.fixture
-def page(chromium: Browser, shop: Shop, address: str) -> Iterator[Page]:
+def page(chromium: Browser, shop: WorkshopCase, address: str) -> Iterator[Page]:
     """The workshop's page on a phone, its first answer there."""
     locale, zone = HABITS[shop.name]
     context = chromium.new_context(
@@ -44,7 +44,7 @@ def page(chromium: Browser, shop: Shop, address: str) -> Iterator[Page]:
     context.close()
 
 
-def strange(shop: Shop, page: Page) -> list[str]:
+def strange(shop: WorkshopCase, page: Page) -> list[str]:
     """What the page says, folded or not, that is another country's; what may be chosen too."""
     page.evaluate(OPEN_ALL)
     pattern = re.compile(f".{{0,40}}(?:{STRANGE[shop.name]}).{{0,40}}")
@@ -65,7 +65,9 @@ def answered(page: Page, typed: str) -> dict[str, Any]:
     return answer
 
 
-def test_a_page_speaks_as_its_country_and_reads_what_is_typed_there(shop: Shop, page: Page) -> None:
+def test_a_page_speaks_as_its_country_and_reads_what_is_typed_there(
+    shop: WorkshopCase, page: Page
+) -> None:
     """No other's word as it opens, as it answers, and as it refuses; each size is the one meant."""
     assert strange(shop, page) == []
     for typed, mm in SIZES[shop.name].items():

@@ -22,7 +22,7 @@ from ledgerstone.workshop.records import BookingRules
 from ledgerstone.workshop.starting import starting_profile
 from support.catalogue_reader import texts_of
 from support.profile_form import ASKED, form
-from workshops.conftest import KEY, TYPED, Shop, shop_of
+from workshops.conftest import KEY, TYPED, WorkshopCase, workshop_case
 from workshops.reading import read
 from workshops.strange_words import STRANGE
 
@@ -66,12 +66,12 @@ def english_in(*documents: Any) -> list[str]:
 
 
 @pytest.fixture(scope="module")
-def german() -> Shop:
+def german() -> WorkshopCase:
     """The German workshop."""
-    return shop_of("germany")
+    return workshop_case("germany")
 
 
-def kitchen(german: Shop) -> dict[str, Any]:
+def kitchen(german: WorkshopCase) -> dict[str, Any]:
     """Two pieces that are joined, one of them an L."""
     top = german.order()["slabs"][0]
     bend = {**top, "label": "Winkel", "outline": AN_L, "cutouts": []}
@@ -88,7 +88,7 @@ def test_english_is_seen() -> None:
     assert english_in(["Messen Sie beide Maßstäbe"]) == []
 
 
-def test_pieces_together_are_drawn_in_german(german: Shop) -> None:
+def test_pieces_together_are_drawn_in_german(german: WorkshopCase) -> None:
     """The assembled drawing: its title, its words for who cannot see it, each row of text."""
     links = german.asked("/v1/drawings", kitchen(german))
     svg = german.client.get(links["assembled"]).get_data(as_text=True)
@@ -100,7 +100,7 @@ def test_pieces_together_are_drawn_in_german(german: Shop) -> None:
 
 
 @pytest.mark.parametrize("part", ["cutout=0", "cutout=1", "corner=front-left"])
-def test_true_size_is_printed_in_german(german: Shop, part: str) -> None:
+def test_true_size_is_printed_in_german(german: WorkshopCase, part: str) -> None:
     """A cut-out and a corner at true size: what is drawn, the rulers, the sheets."""
     link = german.asked("/v1/drawings", german.order())["true_size"].partition("?")[0]
     pdf = german.client.get(f"{link}?{part}").get_data()
@@ -121,7 +121,9 @@ def test_true_size_is_printed_in_german(german: Shop, part: str) -> None:
         {"slabs": "none", "language": "de"},
     ],
 )
-def test_what_is_not_understood_is_reported_in_german(german: Shop, body: dict[str, Any]) -> None:
+def test_what_is_not_understood_is_reported_in_german(
+    german: WorkshopCase, body: dict[str, Any]
+) -> None:
     """A body that is no order: each fault, the title and the detail."""
     answer = german.client.post("/v1/quotes", json=body)
     assert answer.status_code == 400
@@ -129,7 +131,7 @@ def test_what_is_not_understood_is_reported_in_german(german: Shop, body: dict[s
 
 
 @pytest.mark.parametrize("path", ["/v1/quotes/none", "/v1/drawings/none/plan.svg", "/v1/nothing"])
-def test_what_is_not_there_is_reported_in_german(german: Shop, path: str) -> None:
+def test_what_is_not_there_is_reported_in_german(german: WorkshopCase, path: str) -> None:
     """A link that is none, and a place that is none."""
     answer = german.client.get(path)
     assert answer.status_code in (400, 404)
@@ -145,7 +147,7 @@ def test_what_is_not_there_is_reported_in_german(german: Shop, path: str) -> Non
     ],
 )
 def test_a_call_that_is_refused_is_refused_in_german(
-    german: Shop, path: str, headers: dict[str, str], status: int
+    german: WorkshopCase, path: str, headers: dict[str, str], status: int
 ) -> None:
     """Without the maker's key, in another type, and with no JSON in it."""
     answer = german.client.post(path, data="{", headers=headers)
@@ -153,7 +155,7 @@ def test_a_call_that_is_refused_is_refused_in_german(
     assert english_in(answer.get_json()) == []
 
 
-def test_an_enquiry_is_read_in_german(german: Shop) -> None:
+def test_an_enquiry_is_read_in_german(german: WorkshopCase) -> None:
     """What was taken, what is left open, and the draft letter."""
     text = (
         "Guten Tag, wir hätten gern eine Arbeitsplatte 2,4 m x 62 cm, 4 cm dick, in Graphit,"

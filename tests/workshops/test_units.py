@@ -8,7 +8,7 @@ import pytest
 
 from ledgerstone.quantities import Length, UnitName
 from support.documents import Json
-from workshops.conftest import FILES, Shop, shop_of
+from workshops.conftest import FILES, WorkshopCase, workshop_case
 from workshops.reading import plain, read
 
 UNITS: Final[tuple[UnitName, ...]] = ("mm", "cm", "m", "in")
@@ -23,7 +23,7 @@ def _typed(mm: float, unit: UnitName) -> str:
     return Length.of_mm(mm, unit).text()
 
 
-def _order(shop: Shop, unit: UnitName, length_mm: float, **slab: Any) -> Json:
+def _order(shop: WorkshopCase, unit: UnitName, length_mm: float, **slab: Any) -> Json:
     """A top whose thickness nobody told, with a basin and a tap near the edges."""
     across, front, back = (_typed(mm, unit) for mm in (700, 260, 540))
     bowl = {"label": shop.typed["basin"], "kind": "circle", "diameter": _typed(360, unit)}
@@ -59,7 +59,7 @@ def _strange(document: Json, unit: UnitName) -> list[str]:
 @pytest.mark.parametrize(("name", "unit"), list(product(FILES, UNITS)))
 def test_an_answer_is_in_the_unit_that_was_chosen(name: str, unit: UnitName) -> None:
     """What is quoted and what cannot be made, with its fixes, are in the customer's own unit."""
-    shop = shop_of(name)
+    shop = workshop_case(name)
     quoted = shop.asked("/v1/quotes", _order(shop, unit, 1524))
     assert _strange(quoted, unit) == []
     assert re.search(rf"\d (?:{_WORDS[unit]})\b", " ".join(read(quoted)))

@@ -63,8 +63,8 @@ def drawing(
     def paint() -> bytes | Response:
         drawings = _drawings(content, workshop)
         speech = drawings.placeholder_speech
-        painted = drawings.painted(name, number, width_px)
-        return painted or missing(rasterise(missing_drawing(speech), width_px, speech), PNG)
+        picture = drawings.drawn_png(name, number, width_px)
+        return picture or missing(rasterise(missing_drawing(speech), width_px, speech), PNG)
 
     made_of = (name, kind, number, width_px, token)
     return cached_drawing(made_of, workshop, kind, draw if kind == SVG else paint)

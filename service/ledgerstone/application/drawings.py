@@ -208,7 +208,7 @@ class Drawings:
             return self._drawn(name, number, width_px)
         return None
 
-    def painted(self, name: str, number: int | None, width_px: int) -> bytes | None:
+    def drawn_png(self, name: str, number: int | None, width_px: int) -> bytes | None:
         """Draw as ``drawn`` does, as a PNG; None if an internal fault lost it.
 
         Raises

@@ -48,7 +48,7 @@ def pictures_of(resolved: ResolvedRequest, context: QuoteContext) -> Iterator[En
     content = drawing_content(order, _annotations(resolved))
     drawings = Drawings(content, context.workshop, context.contain)
     for i in range(len(order.slabs) if width_px else 0):
-        picture = drawings.painted("plan", i, width_px)
+        picture = drawings.drawn_png("plan", i, width_px)
         if picture is None:
             speech = drawings.placeholder_speech
             picture = rasterise(missing_drawing(speech), width_px, speech)

@@ -80,12 +80,12 @@ def fit_money(
     return FittedMoney(materials, asked, unmet)
 
 
-def why_not_met(told: FittedMoney, currency: str) -> Message | None:
+def why_not_met(fitted: FittedMoney, currency: str) -> Message | None:
     """Say why materials can't be as given: by the prices that were typed, or by far."""
-    if told.typed is None:
+    if fitted.typed is None:
         return None
-    why = "typed" if told.materials and told.typed > _MUCH * told.materials else "far"
-    return Message("profile-not-met", why=why, typed=Money(currency, told.typed))
+    why = "typed" if fitted.materials and fitted.typed > _MUCH * fitted.materials else "far"
+    return Message("profile-not-met", why=why, typed=Money(currency, fitted.typed))
 
 
 def amount_of(text: str, mark: str) -> Decimal | None:

@@ -202,8 +202,8 @@ def _followed(
 
 def _after(taken: Mapping[KeyPath, _Taken], gone: Sequence[KeyPath]) -> dict[KeyPath, _Taken]:
     """What is taken at each place once others were taken out."""
-    moved = ((place_after(path, gone), told) for path, told in taken.items())
-    return {path: told for path, told in moved if path is not None}
+    moved = ((place_after(path, gone), one) for path, one in taken.items())
+    return {path: one for path, one in moved if path is not None}
 
 
 def _confirm_typed(draft: ProfileDraft, typed: set[KeyPath]) -> None:

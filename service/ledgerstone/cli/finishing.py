@@ -142,8 +142,8 @@ def _ask_jobs(draft: ProfileDraft, asking: Prompter, today: date) -> None:
     money = [
         asking.answer(number + k, name, "") for k, name in enumerate(("materials", "asked"), 1)
     ]
-    told = fit_money(draft, money, point, context, _theirs(draft))
-    why = why_not_met(told, context.workshop.workshop.currency)
+    fitted = fit_money(draft, money, point, context, _theirs(draft))
+    why = why_not_met(fitted, context.workshop.workshop.currency)
     if why is not None:
         asking.say(why)
 

@@ -50,7 +50,7 @@ def slab(scene: Scene, paint: Paint) -> list[SvgElement]:
     foot_mm = -scene.shape.thickness_mm
     shelves = rebates.shelves(scene)
     for shelf in shelves:
-        drawn += rebates.painted(shelf, foot_mm, scene, paint)
+        drawn += rebates.draw_shelf(shelf, foot_mm, scene, paint)
         foot_mm = shelf.level_mm
     return drawn + _upper(scene, paint, foot_mm)
 

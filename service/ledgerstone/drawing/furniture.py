@@ -64,12 +64,12 @@ def furniture(standing: Standing, camera: Camera) -> list[SvgElement]:
             ribbons += made
             of |= {id(ribbon): block for ribbon in made}
     drawn = [
-        element("g", *_painted(ribbon, of[id(ribbon)], camera), data_part="rest")
+        element("g", *_draw_block(ribbon, of[id(ribbon)], camera), data_part="rest")
         for ribbon in back_to_front([ribbon for ribbon in ribbons if of[id(ribbon)] in plates])
     ]
     drawn += [_plate_top(plate, camera) for plate in plates]
     return drawn + [
-        element("g", *_painted(ribbon, of[id(ribbon)], camera), data_part="rest")
+        element("g", *_draw_block(ribbon, of[id(ribbon)], camera), data_part="rest")
         for ribbon in back_to_front([ribbon for ribbon in ribbons if of[id(ribbon)] not in plates])
     ]
 
@@ -146,7 +146,7 @@ def _softly(light: float) -> float:
     return 1.0 - _CONTRAST * (1.0 - light)
 
 
-def _painted(ribbon: Ribbon, block: Block, camera: Camera) -> Iterable[SvgElement]:
+def _draw_block(ribbon: Ribbon, block: Block, camera: Camera) -> Iterable[SvgElement]:
     for face in ribbon.faces:
         fill = lit(block.colour, _softly(face.light))
         d = _quad(face, camera, (0.0, 1.0), (face.top_mm, face.foot_mm))

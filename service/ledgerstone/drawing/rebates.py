@@ -83,7 +83,7 @@ def _without(concrete: BaseGeometry, cut: list[Polygon]) -> MultiPolygon:
     return MultiPolygon([piece for piece in plane.polygons_in(left) if piece.area > _MIN_MM2])
 
 
-def painted(shelf: Shelf, foot_mm: float, scene: Scene, paint: Paint) -> list[SvgElement]:
+def draw_shelf(shelf: Shelf, foot_mm: float, scene: Scene, paint: Paint) -> list[SvgElement]:
     """Paint what stands from a foot up to a shelf, holes and all."""
     pieces = [orient(piece) for piece in shelf.left.geoms]
     drawn, ribbons, pose = [], [], scene.camera.pose

@@ -49,13 +49,13 @@ def evened(
         for _ in range(_ROUNDS):
             before = dict(at)
             for k in moving:
-                at[k] = _stepped(run, at, k, step_mm, rules)
+                at[k] = _widest_nearby(run, at, k, step_mm, rules)
             if at == before:
                 break
     return {k: (opening.x_mm, opening.y_mm) for k, opening in at.items()}
 
 
-def _stepped(
+def _widest_nearby(
     run: Run, at: Mapping[int, PlacedOpening], k: int, step_mm: float, rules: Sequence[StripRule]
 ) -> PlacedOpening:
     """Return an opening one step further where its strips are wider there, else as it is."""

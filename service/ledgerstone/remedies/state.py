@@ -148,8 +148,8 @@ class State:
 
     def _members(self) -> Iterator[Change]:
         """Changes beside the slabs."""
-        bare = (replace(self.sent, slabs=()), replace(self.order, slabs=()))
-        yield from differences((), *bare)
+        orders = (replace(self.sent, slabs=()), replace(self.order, slabs=()))
+        yield from differences((), *orders)
 
     def _slabs(self) -> Iterator[Change]:
         """Changes to the slabs that were sent, then the pieces that come after them."""
@@ -162,7 +162,7 @@ class State:
         """Changes to slab ``k``, as changes to its original, which is at ``at``."""
         piece, slab = self.pieces[k], self.order.slabs[k]
         was, base = self.sent.slabs[piece.of], ("slabs", at)
-        yield from differences(base, bare(was), bare(slab))
+        yield from differences(base, without_openings(was), without_openings(slab))
         for name in _PARTS:
             kept: tuple[int, ...] = getattr(piece, name)
             before, now = getattr(was, name), getattr(slab, name)
@@ -179,7 +179,10 @@ def start(order: Order) -> State:
         order,
         tuple(
             SlabOrigin(
-                i, bare(slab), tuple(range(len(slab.cutouts))), tuple(range(len(slab.reliefs)))
+                i,
+                without_openings(slab),
+                tuple(range(len(slab.cutouts))),
+                tuple(range(len(slab.reliefs))),
             )
             for i, slab in enumerate(order.slabs)
         ),
@@ -187,7 +190,7 @@ def start(order: Order) -> State:
     )
 
 
-def bare(slab: Slab) -> Slab:
+def without_openings(slab: Slab) -> Slab:
     """Return a slab without its cut-outs and reliefs."""
     return replace(slab, cutouts=(), reliefs=())
 

@@ -246,11 +246,11 @@ def _moved_leg(finding: Finding, rests: Rests, shape: Shape, base: KeyPath) -> I
     leg = rests.at[k]
     if not room.is_empty:
         near = room.boundary.interpolate(room.boundary.project(PlanePoint(leg.x.mm, leg.y.mm)))
-        at = (*rests.at[:k], _stepped_to(leg, (near.x, near.y)), *rests.at[k + 1 :])
+        at = (*rests.at[:k], _moved_towards(leg, (near.x, near.y)), *rests.at[k + 1 :])
         yield Option("move-leg", (Change((*base, "at"), at),), COST["move-leg"])
 
 
-def _stepped_to(leg: Point, place: XY) -> Point:
+def _moved_towards(leg: Point, place: XY) -> Point:
     """The place nearest to another that a leg gets to in round steps."""
     steps = (
         (old, step_mm(old, COARSE_MM), to) for old, to in zip((leg.x, leg.y), place, strict=True)

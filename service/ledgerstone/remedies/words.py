@@ -16,7 +16,7 @@ from ledgerstone.remedies.cut_words import cut_messages, piece_name
 from ledgerstone.remedies.member_words import member_messages
 from ledgerstone.remedies.opening_words import opening_messages
 from ledgerstone.remedies.relief_words import relief_messages
-from ledgerstone.remedies.state import SlabOrigin, State, bare
+from ledgerstone.remedies.state import SlabOrigin, State, without_openings
 from ledgerstone.wording import Message, slab_name
 
 _ALIKE_MM = 0.01
@@ -67,7 +67,7 @@ def _plain(name: Message, slab: Slab) -> Message:
 def _members(piece: SlabOrigin, slab: Slab) -> dict[str, list[Change]]:
     """What changed about a piece beside its openings and reliefs, by the part it is about."""
     groups: dict[str, list[Change]] = {}
-    for change in differences((), piece.was, bare(slab)):
+    for change in differences((), piece.was, without_openings(slab)):
         groups.setdefault(str(change.path[0]), []).append(change)
     cast = (finished_size_mm(piece.was, 0.0), finished_size_mm(slab, 0.0))
     if "size_from" in groups and math.dist(*cast) < _ALIKE_MM:

@@ -33,10 +33,10 @@ def averaged_rows(
     operator = np.matmul(rigidity(nu), elements.curvature) * (6.0 * depth)[:, None, None, None]
     corner = operator.reshape(-1, 3, 27).transpose(1, 0, 2)
     mean = sum(share[:, k, None] * corner[k][triangle] for k in range(3)).reshape(-1, 3, 3, 3)
-    return _gathered(node, mesh.triangles[triangle], mean, len(mesh.nodes))
+    return _rows_by_node(node, mesh.triangles[triangle], mean, len(mesh.nodes))
 
 
-def _gathered(node: IntArray, corners: IntArray, values: FloatArray, count: int) -> csr_array:
+def _rows_by_node(node: IntArray, corners: IntArray, values: FloatArray, count: int) -> csr_array:
     """Rows (component, node) from what each unknown of three corners adds to the components.
 
     Parameters

@@ -130,10 +130,10 @@ def nodal_forces(
     for k, load in enumerate(loads):
         match load:
             case Pressure(n_per_mm2=size):
-                forces[:, k] = size * _gathered(mesh, pressure_rows(elements), every)
+                forces[:, k] = size * _node_forces(mesh, pressure_rows(elements), every)
             case OwnWeight(n_per_mm3=size):
                 rows = pressure_rows(elements) * depth[:, None]
-                forces[:, k] = size * _gathered(mesh, rows, every)
+                forces[:, k] = size * _node_forces(mesh, rows, every)
             case PatchLoad() | LineLoad():
                 placed.append((k, _placed(load, mesh)))
     _put(mesh, placed, forces)
@@ -250,7 +250,7 @@ def points_in(
     )
 
 
-def _gathered(mesh: Mesh, rows: FloatArray, triangle: IntArray) -> FloatArray:
+def _node_forces(mesh: Mesh, rows: FloatArray, triangle: IntArray) -> FloatArray:
     unknowns = (3 * mesh.triangles[triangle][:, :, None] + np.arange(3)).reshape(-1)
     return np.asarray(np.bincount(unknowns, rows.reshape(-1), 3 * len(mesh.nodes)), dtype=float)
 

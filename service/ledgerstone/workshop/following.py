@@ -67,7 +67,7 @@ def put_with_followers(
 def _lifts(draft: ProfileDraft, before: str, now: str) -> dict[KeyPath, str]:
     """What other ways take that nobody gave, in proportion."""
     draft.settle()
-    was, given = (canonical(_bare(each), LIFTS[0]) for each in (before, now))
+    was, given = (canonical(_toml_value(each), LIFTS[0]) for each in (before, now))
     try:
         found = standings_alone(tables(draft.text), *starting_tables())
     except ProfileError:
@@ -89,7 +89,7 @@ def _is_lift(path: KeyPath) -> bool:
     return path[:2] == WAYS and path[-1] in LIFTS and path != FIRST_LIFT
 
 
-def _bare(toml: str) -> str | Decimal:
+def _toml_value(toml: str) -> str | Decimal:
     """A text or a number as it stands in TOML."""
     return toml.strip('"') if '"' in toml else Decimal(toml or 0)
 
@@ -110,4 +110,4 @@ def _yield(draft: ProfileDraft, before: str, place: RegionalSettings) -> dict[Ke
 
 
 def _yields(toml: str) -> Decimal | None:
-    return canonical(_bare(toml), str(YIELD[1]))
+    return canonical(_toml_value(toml), str(YIELD[1]))

@@ -109,8 +109,8 @@ def member_at(path: KeyPath) -> Member | None:
 
 
 def _member(record: type, f: dataclasses.Field[Any], hint: object) -> Member:
-    bare = _bare(hint)
-    kind, inner, choices = _kind_of(bare)
+    type_ = without_none(hint)
+    kind, inner, choices = _kind_of(type_)
     return Member(
         record,
         f.name,
@@ -118,13 +118,13 @@ def _member(record: type, f: dataclasses.Field[Any], hint: object) -> Member:
         str(f.metadata["about"]),
         f.default is dataclasses.MISSING and f.default_factory is dataclasses.MISSING,
         inner,
-        _unit(record, f.name, _item(bare)),
+        _unit(record, f.name, _item(type_)),
         choices,
         {k: f.metadata[k] for k in ("above", "at_least", "at_most") if k in f.metadata},
     )
 
 
-def _bare(hint: Any) -> Any:  # noqa: ANN401  a type
+def without_none(hint: Any) -> Any:  # noqa: ANN401  a type
     """Return the type without ``None``."""
     if typing.get_origin(hint) in (typing.Union, types.UnionType):
         return next(kind for kind in typing.get_args(hint) if kind is not types.NoneType)

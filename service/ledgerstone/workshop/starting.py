@@ -7,7 +7,6 @@ from __future__ import annotations
 
 import dataclasses
 import textwrap
-import types
 import typing
 from collections.abc import Callable, Iterator
 from datetime import date
@@ -19,7 +18,7 @@ from ledgerstone.workshop._as_toml import LINE_WIDTH, lines_of
 from ledgerstone.workshop.beginning import as_started
 from ledgerstone.workshop.countries import RegionalSettings
 from ledgerstone.workshop.local_units import local_unit, number_shown, with_unit
-from ledgerstone.workshop.members import Member, members_of
+from ledgerstone.workshop.members import Member, members_of, without_none
 from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.schemas import field_types, written
 
@@ -199,34 +198,27 @@ class _ProfileWriter:
 # --- types ----------------------------------------------------------------------------------
 
 
-def _bare(hint: Any) -> Any:  # noqa: ANN401  a type
-    """Return the type without ``None``."""
-    if typing.get_origin(hint) in (typing.Union, types.UnionType):
-        return next(kind for kind in typing.get_args(hint) if kind is not types.NoneType)
-    return hint
-
-
 def _is_list(hint: object) -> bool:
-    return typing.get_origin(_bare(hint)) is tuple
+    return typing.get_origin(without_none(hint)) is tuple
 
 
 def _choices(hint: object) -> tuple[str, ...]:
     """Return the words that a key, or each of its list, is chosen from."""
-    item = typing.get_args(_bare(hint))[0] if _is_list(hint) else _bare(hint)
+    item = typing.get_args(without_none(hint))[0] if _is_list(hint) else without_none(hint)
     return typing.get_args(item) if typing.get_origin(item) is Literal else ()
 
 
 def _record_in(hint: object) -> type | None:
     """Return the record that a key holds, or a list of which it holds."""
-    inner = typing.get_args(_bare(hint))[0] if _is_list(hint) else _bare(hint)
+    inner = typing.get_args(without_none(hint))[0] if _is_list(hint) else without_none(hint)
     return inner if dataclasses.is_dataclass(inner) and isinstance(inner, type) else None
 
 
 def _sample(hint: object) -> object:
     """Return a value of the type, for a key that the example leaves out."""
-    bare = _bare(hint)
-    if _is_list(bare):
-        return (_sample(typing.get_args(bare)[0]),)
-    if typing.get_origin(bare) is Literal:
-        return typing.get_args(bare)[0]
-    return _SAMPLES[bare]
+    kind = without_none(hint)
+    if _is_list(kind):
+        return (_sample(typing.get_args(kind)[0]),)
+    if typing.get_origin(kind) is Literal:
+        return typing.get_args(kind)[0]
+    return _SAMPLES[kind]

@@ -81,11 +81,11 @@ def unfit(
 
 def _unfit(value: object, kind: type, key: Key) -> ValueRejected:
     numbers = (int, float, Decimal, bool, date)
-    quoted = isinstance(value, str) and kind in numbers and _bare(value)
+    quoted = isinstance(value, str) and kind in numbers and _would_be_a_value(value)
     return ValueRejected(unfit(value, wanted(kind, key), unit=key.unit, quoted=quoted))
 
 
-def _bare(text: str) -> bool:
+def _would_be_a_value(text: str) -> bool:
     """Return whether the text would be a number, a flag or a day without its quotation marks."""
     if text in ("true", "false"):
         return True

@@ -13,7 +13,7 @@ MM_PER = {"mm": Fraction(1), "cm": Fraction(10), "m": Fraction(1000)}
 
 
 @dataclass(frozen=True)
-class Told:
+class SlabMessage:
     """A message, and the millimetres that a careful maker takes from it."""
 
     text: str
@@ -127,7 +127,7 @@ def _in_a_group(draw: st.DrawFn, sizes: tuple[int, int, int]) -> str:
 
 
 @st.composite
-def slabs(draw: st.DrawFn) -> Told:
+def slabs(draw: st.DrawFn) -> SlabMessage:
     """A slab in words or in a group, with an aside that is none of it, in English or German."""
     sizes = draw(sizes_of())
     german = draw(st.booleans())
@@ -141,7 +141,7 @@ def slabs(draw: st.DrawFn) -> Told:
             name=draw(st.sampled_from(NAMES)), sizes=said_sizes
         )
         text = draw(st.sampled_from(OPENINGS)) + asks + draw(st.sampled_from(ASIDES))
-    return Told(text, *sizes)
+    return SlabMessage(text, *sizes)
 
 
 FORM_LABELS = (
@@ -153,7 +153,7 @@ FORM_LABELS = (
 
 
 @st.composite
-def forms(draw: st.DrawFn) -> Told:
+def forms(draw: st.DrawFn) -> SlabMessage:
     """A slab in the fields of a form, in any order, colons, bars or tabs between."""
     sizes = draw(sizes_of())
     labels = draw(st.sampled_from(FORM_LABELS))
@@ -163,7 +163,7 @@ def forms(draw: st.DrawFn) -> Told:
     lines = [f"{label}{mark}{value}" for label, value in zip(labels, values, strict=True)]
     lines += [f"Product{mark}worktop", f"Phone{mark}01632 960114", f"Colour{mark}charcoal"]
     order = draw(st.permutations(lines))
-    return Told(f"Name{mark}Idris\n" + "\n".join(order), *sizes)
+    return SlabMessage(f"Name{mark}Idris\n" + "\n".join(order), *sizes)
 
 
 CORRECTIONS = (
@@ -176,14 +176,14 @@ CORRECTIONS = (
 
 
 @st.composite
-def corrected(draw: st.DrawFn) -> Told:
+def corrected(draw: st.DrawFn) -> SlabMessage:
     """A slab of which one size is corrected afterwards."""
     length, width, thickness = draw(sizes_of())
     new = length + draw(st.sampled_from((10, 20, 30, 50)))
     text = f"Please quote for a worktop {length} x {width} x {thickness} mm."
     gap = draw(st.sampled_from((" ", "\n\n")))
     fix = draw(st.sampled_from(CORRECTIONS)).format(new=f"{new} mm", old=f"{length} mm")
-    return Told(text + gap + fix, new, width, thickness)
+    return SlabMessage(text + gap + fix, new, width, thickness)
 
 
 FROM_LEFT = (
@@ -205,7 +205,7 @@ HOLES = (
 
 
 @st.composite
-def with_openings(draw: st.DrawFn) -> Told:
+def with_openings(draw: st.DrawFn) -> SlabMessage:
     """A slab with one opening, its place told from any of the four sides."""
     length, width, thickness = draw(sizes_of())
     length, width = max(length, 1400), max(width, 560)
@@ -223,7 +223,7 @@ def with_openings(draw: st.DrawFn) -> Told:
     )
     text = f"Please quote for a worktop {length} x {width} x {thickness}. {hole}"
     opening = {"length": along, "width": deep, "x": x, "y": y}
-    return Told(text, length, width, thickness, opening)
+    return SlabMessage(text, length, width, thickness, opening)
 
 
 def dimensions(answer: dict[str, Any]) -> dict[str, float]:

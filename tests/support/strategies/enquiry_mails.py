@@ -52,7 +52,7 @@ class WholeMail:
         return {"id": f"g{seed}", "kind": "made", "raw": self.raw, "truth": truth, "notes": {}}
 
 
-class Writer:
+class RandomMail:
     """Draws one mail."""
 
     def __init__(self, seed: int) -> None:
@@ -287,4 +287,4 @@ class Writer:
 
 def write(seed: int) -> WholeMail:
     """Draw a whole mail."""
-    return Writer(seed).mail()
+    return RandomMail(seed).mail()

@@ -21,7 +21,7 @@ def label_of(sentence: Sentence) -> str:
     return found[1].lower() if found is not None else ""
 
 
-class Asked:
+class LabelledQuestions:
     """Keeps the workshop's numbered questions and lettered offers."""
 
     def __init__(self) -> None:

@@ -12,7 +12,7 @@ from ledgerstone.enquiry.sender.notes import is_note, name_in_note
 from ledgerstone.enquiry.text.lines import TextLine
 from ledgerstone.enquiry.text.mail import Mail, Person
 from ledgerstone.enquiry.text.parts import MailPart, Parts
-from ledgerstone.enquiry.text.signatures import bare, is_closing, name_before_comma
+from ledgerstone.enquiry.text.signatures import is_closing, name_before_comma, name_words
 from ledgerstone.enquiry.words.word_sets import word_set
 
 _ADDRESS: Final = re.compile(r"[\w.+%-]{1,64}@[\w-]{1,63}(?:\.[\w-]{1,63}){1,8}")
@@ -195,21 +195,21 @@ def _field(body: str) -> str:
 def _signed(part: MailPart, sender: Person) -> str:
     """Return the name under a message: after its closing words, on a line alone, or at its end."""
     for line in part.signature:
-        words = bare(line)
+        words = name_words(line)
         closed = _CLOSED.search(words) or _CLOSED_BARE.search(words)
         if closed and closed["name"].split()[0].lower() not in _NOT_NAMES:
             return closed["name"]
-    signed = [bare(line) for line in part.signature if not is_closing(line.words)]
+    signed = [name_words(line) for line in part.signature if not is_closing(line.words)]
     named = [words for words in signed if words and _is_name(words)]
     if named:
         return _FOR.sub("", _like_sender(named, sender) or named[0])
     filled = [line for line in part.lines if line.words.strip() and line.depth == 0]
     if not filled:
         return ""
-    alone = [words for words in map(bare, filled[-6:]) if words and _is_name(words)]
+    alone = [words for words in map(name_words, filled[-6:]) if words and _is_name(words)]
     if alone and (found := _like_sender(alone, sender)):
         return found
-    last = next((words for line in reversed(filled) if (words := bare(line))), "")
+    last = next((words for line in reversed(filled) if (words := name_words(line))), "")
     if alone and alone[-1] == last:
         return alone[-1]
     return _at_the_end(filled, sender) or (alone[-1] if alone else "")
@@ -217,7 +217,7 @@ def _signed(part: MailPart, sender: Person) -> str:
 
 def _at_the_end(filled: Sequence[TextLine], sender: Person) -> str:
     for line in reversed(filled[-3:]):
-        words = bare(line)
+        words = name_words(line)
         for pattern in (_CLOSED, _CLOSED_BARE, _LAST_WORDS, _LOWER_CLOSED):
             found = pattern.search(words)
             if not found or found["name"].split()[0].lower() in _NOT_NAMES:

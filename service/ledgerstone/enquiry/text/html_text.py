@@ -52,7 +52,7 @@ def text_of_html(markup: str) -> HtmlText:
     """
     if _is_nested_too_deep(markup):
         return HtmlText(html.unescape(_ANY_TAG.sub("\n", markup)))
-    writer = _Writer()
+    writer = _PageText()
     root = LexborHTMLParser(markup).body
     if root is not None:
         _walk(root, writer)
@@ -71,7 +71,7 @@ def _is_nested_too_deep(markup: str) -> bool:
     return False
 
 
-def _walk(root: LexborNode, writer: _Writer) -> None:
+def _walk(root: LexborNode, writer: _PageText) -> None:
     """Visit every node in order, without recursion; each element is opened and closed."""
     node: LexborNode | None = root
     while node is not None:
@@ -89,7 +89,7 @@ def _walk(root: LexborNode, writer: _Writer) -> None:
             node = node.parent
 
 
-class _Writer:
+class _PageText:
     """Gathers text while a page is walked."""
 
     def __init__(self) -> None:

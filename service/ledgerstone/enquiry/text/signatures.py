@@ -78,7 +78,7 @@ def signed_from(lines: list[TextLine], name: str = "") -> int:
     return len(lines)
 
 
-def bare(line: TextLine) -> str:
+def name_words(line: TextLine) -> str:
     """Return a line without what stands after a name: kisses, a firm, a number, an address."""
     words = line.words.rstrip()
     words = _DASH_FIRST.sub("", words)

@@ -21,7 +21,7 @@ from ledgerstone.enquiry.places import coordinates, extents
 from ledgerstone.enquiry.places.from_sides import place
 from ledgerstone.enquiry.places.middles import note_cupboards, note_ways
 from ledgerstone.enquiry.referents import further_slabs, other_slabs
-from ledgerstone.enquiry.referents.labelled import Asked, take_up_question
+from ledgerstone.enquiry.referents.labelled import LabelledQuestions, take_up_question
 from ledgerstone.enquiry.referents.measured import target_of
 from ledgerstone.enquiry.referents.named import take
 from ledgerstone.enquiry.referents.new_slabs import begin
@@ -63,7 +63,7 @@ class Walker:
     ) -> None:
         self.leans, self.wished, self.is_l = leans, wished, is_l
         self.last_role, self.asked, self.is_old_told = "", "", False
-        self.by_label = Asked()
+        self.by_label = LabelledQuestions()
         self.restated: tuple[Sentence, int] | None = None
         self.focus = Focus(assigner, has_sizes, is_split=is_split)
         self.assigner, self.subjects = assigner, self.focus.subjects
