@@ -1,6 +1,7 @@
 """What `check` advises of a profile that reads well, and how slips of writing are reported."""
 
 import io
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -9,6 +10,7 @@ from ledgerstone.cli import profiles
 from ledgerstone.errors import ProfileError
 from ledgerstone.wording import english
 from ledgerstone.workshop import DEMONSTRATION, load_profile, read_profile
+from ledgerstone.workshop.advice import addresses_of_this_machine
 from ledgerstone.workshop.starting import starting_profile
 
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")
@@ -72,6 +74,39 @@ def test_what_will_not_work_once_it_runs_is_advised(tmp_path: Path) -> None:
     said = checked(text, tmp_path, keys)
     assert "is not set" not in said
     assert "is not there" not in said
+
+
+@pytest.mark.parametrize("key", ["base_url", "page_url"])
+@pytest.mark.parametrize(
+    ("host", "is_here"),
+    [
+        ("127.0.0.1:8000", True),
+        ("127.8.0.9", True),
+        ("LOCALHOST", True),
+        ("desk.localhost:80", True),
+        ("[::1]:8000", True),
+        ("0.0.0.0:8000", True),
+        ("[::]", True),
+        ("me@127.0.0.1", True),
+        ("192.168.1.20:8000", False),
+        ("tops.example", False),
+        ("127.0.0.1.example", False),
+        ("[2001:db8::1]", False),
+    ],
+)
+def test_an_address_of_this_machine_alone_is_advised(key: str, host: str, *, is_here: bool) -> None:
+    """Customers are sent both addresses: the page's in links, the service's in pictures."""
+    here, elsewhere = f"http://{host}/", "https://tops.example/"
+    begun = load_profile(DEMONSTRATION.with_name("germany.toml"))
+    base_url, page_url = (here if name == key else elsewhere for name in ("base_url", "page_url"))
+    mine = replace(
+        begun,
+        workshop=replace(begun.workshop, demonstration=False),
+        web=replace(begun.web, base_url=base_url, page_url=page_url),
+    )
+    said = [english(message) for message in addresses_of_this_machine(mine)]
+    assert len(said) == is_here
+    assert all(f"web.{key} is {here}, which" in line for line in said)
 
 
 def test_areas_of_another_countrys_postcodes_are_advised(tmp_path: Path) -> None:

@@ -166,6 +166,6 @@ class Sample:
 class Web:
     """Where the page stands and who may ask."""
 
-    base_url: str = documented("address of the service itself, for links")
+    base_url: str = documented("address of the service itself, for pictures in letters")
     page_url: str = documented("page that a link opens")
     origins: tuple[str, ...] = field(default=(), metadata=about("other sites whose pages may ask"))

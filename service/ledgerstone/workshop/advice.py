@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from decimal import Decimal
+from ipaddress import ip_address
 from typing import Final
 
 from ledgerstone.message import Listed, Message, Percent
@@ -12,16 +13,27 @@ from ledgerstone.workshop.public_holidays import holiday_names, is_holiday, part
 from ledgerstone.workshop.records import Workshop
 
 _KNOWN: Final = frozenset({"DE", "GB", "US"})  # where sentences on law were written for
-_HERE: Final = ("localhost", "127.0.0.1", "::1")
 
 
-def address_of_this_machine(workshop: Workshop) -> Iterator[Message]:
-    """State that links lead to the machine itself, where the profile gives no other address."""
+def addresses_of_this_machine(workshop: Workshop) -> Iterator[Message]:
+    """State which of the addresses that customers are sent lead to the machine itself."""
     if workshop.workshop.demonstration:
         return
-    host = re.match(r"https?://(?:\[([^]]*)\]|([^/:]*))", workshop.web.base_url)
-    if host is not None and (host[1] or host[2]) in _HERE:
-        yield Message("check-loopback", address=workshop.web.base_url)
+    web = workshop.web
+    for key, address in (("web.base_url", web.base_url), ("web.page_url", web.page_url)):
+        if _is_this_machine(address):
+            yield Message("check-loopback", key=key, address=address)
+
+
+def _is_this_machine(address: str) -> bool:
+    """Return whether an address is a loopback, or stands for every one of the machine's own."""
+    host = re.match(r"https?://(?:[^/]*@)?(?:\[([^]]*)\]|([^/:]*))", address)
+    name = (host[1] or host[2]).rstrip(".").lower() if host is not None else ""
+    try:
+        found = ip_address(name)
+    except ValueError:
+        return name == "localhost" or name.endswith(".localhost")
+    return found.is_loopback or found.is_unspecified
 
 
 def law_not_known(workshop: Workshop) -> Iterator[Message]:

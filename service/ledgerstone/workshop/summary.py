@@ -22,7 +22,7 @@ from ledgerstone.message import (
 from ledgerstone.quantities import Length
 from ledgerstone.workshop import proportions
 from ledgerstone.workshop.advice import (
-    address_of_this_machine,
+    addresses_of_this_machine,
     holidays_of_another_part,
     law_not_known,
     postcodes_of_another_country,
@@ -77,7 +77,7 @@ def second_looks(workshop: Workshop) -> tuple[Message, ...]:
         *_admixtures(workshop),
         *usual_cement(workshop),
         *_still_invented(workshop),
-        *address_of_this_machine(workshop),
+        *addresses_of_this_machine(workshop),
         *postcodes_of_another_country(workshop),
         *law_not_known(workshop),
         *region_not_given(workshop),

@@ -446,7 +446,7 @@ Van =
     .most_kg = Zuladung
 
 Web =
-    .base_url = Adresse des Dienstes selbst, für Links
+    .base_url = Adresse des Dienstes selbst, für Bilder in Briefen
     .page_url = Seite, die ein Link öffnet
     .origins = andere Websites, deren Seiten fragen dürfen
 
