@@ -65,7 +65,7 @@ declare namespace Contract {
   type NoteAsk = {token: string, customer?: string};
   type OfferLeadTime = {ready_on: string, if_ordered_by: string};
   type OfferPrice = {currency: string, lines?: PriceLine[], net: string, tax: string, total: string, deposit: string};
-  type OpenedQuote = {reference: string, revision?: string, token: string, link?: string, note?: string, order: any, delivery_area?: string, issued: string, valid_until: string, standing: "estimate" | "quotation", price: OfferPrice, lead_time: OfferLeadTime, stands: boolean, says: string, because: Reason[], today: QuoteToday | SentBackToday | NotUnderstoodToday | TooIntricateToday, drawings: Drawings};
+  type OpenedQuote = {reference: string, revision?: string, token: string, link?: string, note?: string, order: Order, delivery_area?: string, issued: string, valid_until: string, standing: "estimate" | "quotation", price: OfferPrice, lead_time: OfferLeadTime, stands: boolean, says: string, because: Reason[], today: QuoteToday | SentBackToday | NotUnderstoodToday | TooIntricateToday, drawings: Drawings};
   type Operation = {op: "test" | "replace" | "add" | "remove", path: string, value?: any};
   type OperationTime = {name: string, stage: string, slab: number | null, hands_minutes: number, machine_minutes: number, wait_hours: number};
   type Order = {slabs: Slab[], joins?: Join[], delivery?: Delivery, needed_by?: string, sample_tile?: boolean, templating?: boolean, heated_curing?: boolean, language?: string, since?: string};

@@ -6,9 +6,9 @@ from typing import Final
 
 from ledgerstone.codec.answer_fields import (
     AnswerSchema,
-    AnyJson,
     ByKind,
     Day,
+    Described,
     Many,
     NestedPart,
     OneOf,
@@ -16,6 +16,7 @@ from ledgerstone.codec.answer_fields import (
     YesNo,
 )
 from ledgerstone.codec.drawing_schemas import DrawingsSchema
+from ledgerstone.codec.order_schemas import OrderSchema
 from ledgerstone.codec.price_schemas import OfferPriceSchema
 from ledgerstone.codec.problem_schemas import FaultsSchema, SentBackSchema
 from ledgerstone.codec.quote_schemas import STANDINGS, QuoteSchema
@@ -90,9 +91,7 @@ class OpenedQuoteSchema(AnswerSchema):
         "The address that opens it on the page.", absent="Absent if it is too long for a link."
     )
     note = Text("A note from the workshop to the customer.", absent="Absent if there are none.")
-    order = AnyJson(
-        "The order as it was offered, without its postcode.", keywords={"type": "object"}
-    )
+    order = Described("The order as it was offered, without its postcode.", OrderSchema)
     delivery_area = Text(
         "The delivery area, in place of the postcode.", absent="Absent if it is collected."
     )
