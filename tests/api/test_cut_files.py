@@ -10,6 +10,8 @@ from typing import Any
 import ezdxf.filemanagement
 import ezdxf.path
 import pytest
+from ezdxf.document import Drawing
+from ezdxf.entities.lwpolyline import LWPolyline
 from ezdxf.math import bulge_to_arc
 from shapely import Polygon
 
@@ -59,19 +61,21 @@ def written(form: str, order: dict[str, Any] = ORDER) -> str:
 
 
 @pytest.fixture(scope="module")
-def drawing() -> Any:  # noqa: ANN401  ezdxf's document
+def drawing() -> Drawing:
     """The moulds of the order, as a program for drawings reads them."""
     return ezdxf.filemanagement.read(io.StringIO(written(DXF)))
 
 
-def lines(drawing: Any, layer: str) -> list[Any]:  # noqa: ANN401  ezdxf's entities
+def lines(drawing: Drawing, layer: str) -> list[Any]:
     """The closed polylines of a layer."""
     found = drawing.modelspace().query(f'LWPOLYLINE[layer=="{layer}"]')
-    assert all(line.closed for line in found)
-    return list(found)
+    polylines = [line for line in found if isinstance(line, LWPolyline)]
+    assert len(polylines) == len(found)
+    assert all(line.closed for line in polylines)
+    return polylines
 
 
-def area_mm2(line: Any) -> float:  # noqa: ANN401  ezdxf's
+def area_mm2(line: LWPolyline) -> float:
     """A polyline's area: its corners' polygon, and each arc's segment r²(θ - sin θ)/2."""
     points = [(x, y) for x, y, _ in line.get_points("xyb")]
     shoelace = sum(
@@ -84,7 +88,7 @@ def area_mm2(line: Any) -> float:  # noqa: ANN401  ezdxf's
     return float(shoelace / 2 + segments)
 
 
-def arcs(line: Any) -> Iterator[tuple[float, float, float]]:  # noqa: ANN401  ezdxf's
+def arcs(line: LWPolyline) -> Iterator[tuple[float, float, float]]:
     """Each arc of a polyline: its angle, its radius, and its bulge."""
     points = list(line.get_points("xyb"))
     for (x, y, bulge), (to_x, to_y, _) in zip(points, points[1:] + points[:1], strict=True):
@@ -93,14 +97,14 @@ def arcs(line: Any) -> Iterator[tuple[float, float, float]]:  # noqa: ANN401  ez
             yield (end - start) % math.tau, radius, bulge
 
 
-def box(line: Any) -> tuple[float, float, float, float]:  # noqa: ANN401  ezdxf's
+def box(line: LWPolyline) -> tuple[float, float, float, float]:
     """The box round a polyline, its arcs taken as they bend."""
     bounds = ezdxf.path.make_path(line).flattening(0.001)
     xs, ys = zip(*((p.x, p.y) for p in bounds), strict=True)
     return min(xs), min(ys), max(xs), max(ys)
 
 
-def test_the_file_is_in_millimetres_on_named_layers(drawing: Any) -> None:  # noqa: ANN401
+def test_the_file_is_in_millimetres_on_named_layers(drawing: Drawing) -> None:
     """Base, inside edge, knockouts, reliefs, sides and curves of each slab; the notes say kerf."""
     assert drawing.header["$INSUNITS"] == 4
     used = {entity.dxf.layer for entity in drawing.modelspace()}
@@ -113,7 +117,7 @@ def test_the_file_is_in_millimetres_on_named_layers(drawing: Any) -> None:  # no
     assert not drawing.audit().errors
 
 
-def test_areas_are_those_of_the_sizes_asked_for(drawing: Any) -> None:  # noqa: ANN401
+def test_areas_are_those_of_the_sizes_asked_for(drawing: Drawing) -> None:
     """By the plane's own formulas: an L with rounded corners, a circle, a rounded rectangle.
 
     Its corner between the two arms has the workshop's inside radius, which adds what the outside
@@ -134,7 +138,7 @@ def test_areas_are_those_of_the_sizes_asked_for(drawing: Any) -> None:  # noqa: 
     assert area_mm2(table) == pytest.approx(math.pi * 400**2, rel=1e-6)
 
 
-def test_each_knockout_stands_where_the_job_sheet_says(drawing: Any) -> None:  # noqa: ANN401
+def test_each_knockout_stands_where_the_job_sheet_says(drawing: Drawing) -> None:
     """Left, right, front and back of the knockouts' table, and left and right changed over."""
     answer = service().post("/v1/job-sheets", json={"order": ORDER}, headers=MAKER).get_json()
     tables = [b for page in answer["pages"] for b in page["blocks"] if b["kind"] == "table"]
@@ -150,7 +154,7 @@ def test_each_knockout_stands_where_the_job_sheet_says(drawing: Any) -> None:  #
     assert (basin[0] + basin[2]) / 2 - left == pytest.approx(1800 - 1480, abs=1e-3)
 
 
-def test_sides_and_base_are_as_the_cut_list_has_them(drawing: Any) -> None:  # noqa: ANN401
+def test_sides_and_base_are_as_the_cut_list_has_them(drawing: Drawing) -> None:
     """A margin all round the base, one height of strip, six sides of the L, a circle's girth."""
     base = Polygon([(x, y) for x, y, *_ in lines(drawing, "2-BASE")[0].get_points("xy")])
     inside = box(lines(drawing, "2-INSIDE")[0])

@@ -13,7 +13,7 @@ from support.demonstration import EXAMPLE_ORDER
 JSON = "application/json"
 PROBLEM = "application/problem+json"
 
-# Words that no sentence of ours uses (house-style.md), and signs of what runs underneath.
+# Words that no sentence of ours uses, and signs of what runs underneath.
 NEVER_SAID = re.compile(
     r"(?i:please|sorry|invalid|illegal|forbidden|oops|is required|error code"
     r"|traceback|exception|\w+error\b|marshmallow|shapely|werkzeug|flask|python|numpy"

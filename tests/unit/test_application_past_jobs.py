@@ -1,9 +1,9 @@
 """A profile tried on jobs done: what it would have said, what really happened, where it is off."""
 
 import json
+from datetime import date
 from io import StringIO
 from pathlib import Path
-from typing import Any
 
 import pytest
 
@@ -31,7 +31,7 @@ def never(name: str) -> JSON:
     return ORDER
 
 
-def test_a_job_is_compared_by_what_really_happened(workshop: Workshop, today: Any) -> None:  # noqa: ANN401  a date
+def test_a_job_is_compared_by_what_really_happened(workshop: Workshop, today: date) -> None:
     """A slab of 20 litres of chalk weighs 48.1 kg here; on the scale it was 52: 7 or 8 % under."""
     (job,) = read_jobs(told(weighed_kg=52.0, hours=4), never)
     one = try_job(job, context_of(workshop, today))
@@ -43,7 +43,7 @@ def test_a_job_is_compared_by_what_really_happened(workshop: Workshop, today: An
     assert "price" not in says.partition("In all")[0]
 
 
-def test_what_is_near_is_reported(workshop: Workshop, today: Any) -> None:  # noqa: ANN401  a date
+def test_what_is_near_is_reported(workshop: Workshop, today: date) -> None:
     """Within 5 % in the middle nothing is to be looked at."""
     (job,) = read_jobs(told(weighed_kg=48.5), never)
     assert "near enough" in report(
@@ -51,7 +51,7 @@ def test_what_is_near_is_reported(workshop: Workshop, today: Any) -> None:  # no
     )
 
 
-def test_a_job_that_would_be_sent_back_says_why(workshop: Workshop, today: Any) -> None:  # noqa: ANN401  a date
+def test_a_job_that_would_be_sent_back_says_why(workshop: Workshop, today: date) -> None:
     """A piece larger than the table was made all the same: the profile should be looked at."""
     big = {"slabs": [slab_json(box(5000, 500), rests={"kind": "full"})]}
     (job,) = read_jobs(told(hours=9), lambda _: big)

@@ -26,7 +26,7 @@ from ledgerstone.layout import (
     started,
 )
 from ledgerstone.message import Message
-from ledgerstone.order import Cutout, Order, Slab
+from ledgerstone.order import Cutout, Order, Relief, Slab
 from ledgerstone.quote import run_stages
 from ledgerstone.remedies import Budget, placing_units
 from ledgerstone.stages import StageContext
@@ -153,7 +153,7 @@ def _merged(placing: PlacingRequest, slab: Slab) -> dict[str, Any]:
     return slab_out
 
 
-def _put(members: list[Any], k: int, made: Any, place: str) -> None:  # noqa: ANN401  either record
+def _put(members: list[Any], k: int, made: Cutout | Relief, place: str) -> None:
     """Write the position of a member that was sent, or the whole of one that was added."""
     if k < len(members):
         members[k][place] = write_member(getattr(made, place), compact=True)
@@ -161,7 +161,7 @@ def _put(members: list[Any], k: int, made: Any, place: str) -> None:  # noqa: AN
         members.append({**write_member(made, compact=True), **_rim(made)})
 
 
-def _rim(made: Any) -> dict[str, JSON]:  # noqa: ANN401  either record
+def _rim(made: Cutout | Relief) -> dict[str, JSON]:
     """Write how an opening's rim is: what a button adds says it, so that nothing is assumed."""
     return {"rim": made.rim} if isinstance(made, Cutout) else {}
 

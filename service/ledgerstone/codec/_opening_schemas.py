@@ -64,7 +64,7 @@ class _CutoutSchema(Kinded):
     )
 
     @post_load
-    def _make(self, data: dict[str, Any], **_: object) -> Any:  # noqa: ANN401  a Cutout
+    def _make(self, data: dict[str, Any], **_: object) -> records.Cutout:
         if "points" in data:
             data["points"] = tuple(data["points"])
         return records.Cutout(**data, rim_taken="rim" not in data)

@@ -68,7 +68,7 @@ class _RestsSchema(Kinded):
     )
 
     @post_load
-    def _make(self, data: dict[str, Any], **_: object) -> Any:  # noqa: ANN401  a Rests
+    def _make(self, data: dict[str, Any], **_: object) -> records.Rests:
         lists = {k: tuple(v) for k, v in data.items() if isinstance(v, list)}
         maps = {k: MappingProxyType(v) for k, v in data.items() if isinstance(v, dict)}
         return records.Rests(**{**data, **lists, **maps})

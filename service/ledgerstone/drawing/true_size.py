@@ -8,10 +8,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from pathlib import Path
-from typing import Any, Final
+from typing import Final
 
 import shapely
 from shapely.geometry import LineString, Polygon, box
+from shapely.geometry.base import BaseGeometry
 
 from ledgerstone import plane
 from ledgerstone.cutouts import kind_of
@@ -190,7 +191,7 @@ def _cross(centre: XY, polygon: Polygon) -> list[LineString]:
     ]
 
 
-def _lines(geometry: Any) -> list[LineString]:  # noqa: ANN401  what an intersection gives
+def _lines(geometry: BaseGeometry) -> list[LineString]:
     """Return the lines that a geometry is made of, joined where they meet."""
     merged = shapely.line_merge(geometry) if geometry.geom_type == "MultiLineString" else geometry
     return [

@@ -18,7 +18,7 @@ _WEEKDAYS: Final = ("MO", "TU", "WE", "TH", "FR", "SA", "SU")
 _BY_TIME: Final = ("BYHOUR", "BYMINUTE", "BYSECOND")
 
 
-def rules_of(event: icalendar.Component) -> list[Any]:
+def rules_of(event: icalendar.Component) -> list[icalendar.vRecur]:
     """Return an entry's recurrence rules."""
     rule = event.get("RRULE")
     return rule if isinstance(rule, list) else [rule] if rule is not None else []
@@ -47,7 +47,7 @@ def without_empty_rules(event: icalendar.Component, first: date, last: date) -> 
             event.add("RRULE", rule)
 
 
-def _comes(rule: Any, first: date, last: date) -> bool:  # noqa: ANN401  icalendar's vRecur
+def _comes(rule: icalendar.vRecur, first: date, last: date) -> bool:
     """Return whether a rule's parts, each on its own, allow a day in a range."""
     places = [abs(int(place)) for place in rule.get("BYSETPOS", ())]
     times = math.prod(max(1, len(rule.get(part, ()))) for part in _BY_TIME)
@@ -105,7 +105,7 @@ def most_occurrences(event: icalendar.Component, first: date, last: date) -> int
     return 1 + listed + sum(_of_rule(rule, first, last) for rule in rules_of(event))
 
 
-def _of_rule(rule: Any, first: date, last: date) -> int:  # noqa: ANN401  icalendar's vRecur
+def _of_rule(rule: icalendar.vRecur, first: date, last: date) -> int:
     frequency = str(rule["FREQ"][0]).upper()
     interval = max(1, int(rule.get("INTERVAL", (1,))[0]))
     until = rule.get("UNTIL", (last,))[0]

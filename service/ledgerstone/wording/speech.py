@@ -144,7 +144,7 @@ class Speech:
         return self.say(Message(last, one=first, other=parts[-1]))
 
     @staticmethod
-    def _name(given: Any, case: str = "nominative", start: str = "no") -> str:  # noqa: ANN401
+    def _name(given: Any, case: str = "nominative", start: str = "no") -> str:  # noqa: ANN401  as _start
         """``NAME($thing, case: "dative", start: "yes")``: a name in its case, or at a start."""
         if isinstance(given, _Given):
             return given.shown(case, starts=start == "yes")

@@ -109,8 +109,8 @@ def member_at(path: KeyPath) -> Member | None:
 
 
 def _member(record: type, f: dataclasses.Field[Any], hint: object) -> Member:
-    type_ = without_none(hint)
-    kind, inner, choices = _kind_of(type_)
+    given = without_none(hint)
+    kind, inner, choices = _kind_of(given)
     return Member(
         record,
         f.name,
@@ -118,7 +118,7 @@ def _member(record: type, f: dataclasses.Field[Any], hint: object) -> Member:
         str(f.metadata["about"]),
         f.default is dataclasses.MISSING and f.default_factory is dataclasses.MISSING,
         inner,
-        _unit(record, f.name, _item(type_)),
+        _unit(record, f.name, _item(given)),
         choices,
         {k: f.metadata[k] for k in ("above", "at_least", "at_most") if k in f.metadata},
     )
