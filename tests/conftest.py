@@ -32,7 +32,7 @@ pytest_plugins = ("support.workers",)
 # The same cases on every machine and in every run; --long looks for new ones. No machine is too
 # slow to draw them.
 UNTIMED: dict[str, Any] = {"deadline": None, "suppress_health_check": [HealthCheck.too_slow]}
-settings.register_profile("every-run", **UNTIMED, derandomize=True)
+settings.register_profile("every-run", **UNTIMED, derandomize=True, max_examples=40)
 settings.register_profile("long", **UNTIMED, max_examples=2000)
 settings.load_profile("every-run")
 

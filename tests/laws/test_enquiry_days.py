@@ -15,7 +15,7 @@ from support.strategies.orders import cases
 WORKSHOP = load_profile(DEMONSTRATION)
 
 
-@settings(max_examples=cases(60))
+@settings(max_examples=cases(25))
 @given(st.one_of(days.next_weekdays(), days.parts_of_months(), days.easters()))
 def test_a_day_in_words_is_offered_and_not_taken(told: Wished) -> None:
     """“Next Friday”, “mid February”, “before Easter”: the days that may be meant are told."""
@@ -26,7 +26,7 @@ def test_a_day_in_words_is_offered_and_not_taken(told: Wished) -> None:
     assert offered == [day.isoformat() for day in told.readings], told.text
 
 
-@settings(max_examples=cases(25))
+@settings(max_examples=cases(10))
 @given(st.one_of(days.next_weekdays(), days.parts_of_months(), days.easters()))
 def test_of_a_text_without_a_day_they_are_those_of_today(told: Wished) -> None:
     """A pasted text offers the days that it means if it was written today, and takes none."""

@@ -23,7 +23,7 @@ from support.strategies.enquiry_families import dimensions
 from support.strategies.orders import cases
 
 WORKSHOP = load_profile(DEMONSTRATION)
-SOME = settings(max_examples=cases(12), suppress_health_check=[HealthCheck.too_slow])
+SOME = settings(max_examples=cases(6), suppress_health_check=[HealthCheck.too_slow])
 
 
 def _read(told: Several) -> dict[str, Any]:

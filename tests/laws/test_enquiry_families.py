@@ -22,7 +22,7 @@ from support.strategies.enquiry_sides import Sided, at_a_side
 from support.strategies.orders import cases
 
 WORKSHOP = load_profile(DEMONSTRATION)
-MANY = settings(max_examples=cases(25), suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=cases(10), suppress_health_check=[HealthCheck.too_slow])
 
 
 def _read(told: Several) -> dict[str, Any]:

@@ -28,7 +28,7 @@ FAMILIES = (
 
 
 @pytest.mark.parametrize("family", FAMILIES, ids=lambda one: one.__name__)
-@settings(max_examples=cases(20), suppress_health_check=[HealthCheck.too_slow])
+@settings(max_examples=cases(8), suppress_health_check=[HealthCheck.too_slow])
 @given(data=st.data())
 def test_sizes_are_the_slabs_and_no_others(family: object, data: st.DataObject) -> None:
     """One slab with its own sizes is read, whatever form they have and whatever stands beside."""
@@ -36,7 +36,7 @@ def test_sizes_are_the_slabs_and_no_others(family: object, data: st.DataObject) 
     assert len(read_as_told(told)["order"]["slabs"]) == 1
 
 
-@settings(max_examples=cases(20), suppress_health_check=[HealthCheck.too_slow])
+@settings(max_examples=cases(8), suppress_health_check=[HealthCheck.too_slow])
 @given(told=forms.rows_of_panels())
 def test_a_row_of_sizes_is_no_row_of_labels(told: Several) -> None:
     """Rows without labels are a slab each, the first one too."""

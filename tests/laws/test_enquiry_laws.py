@@ -22,7 +22,7 @@ from support.strategies.enquiry_families import (
 from support.strategies.orders import cases
 
 WORKSHOP = load_profile(DEMONSTRATION)
-MANY = settings(max_examples=cases(50), suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=cases(20), suppress_health_check=[HealthCheck.too_slow])
 
 
 def _wanted(told: SlabMessage) -> dict[str, float]:

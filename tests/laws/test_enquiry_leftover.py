@@ -12,7 +12,7 @@ from support.strategies import enquiry_strange as strange
 from support.strategies.enquiry_phrases import compose
 from support.strategies.orders import cases
 
-MANY = settings(max_examples=cases(30), suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=cases(12), suppress_health_check=[HealthCheck.too_slow])
 
 
 def _accounted(read: Mapping[str, Any]) -> Iterator[tuple[int, int]]:

@@ -7,7 +7,7 @@ from support.strategies import enquiry_lists as lists
 from support.strategies.enquiry_changes import Several
 from support.strategies.orders import cases
 
-MANY = settings(max_examples=cases(25), suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=cases(10), suppress_health_check=[HealthCheck.too_slow])
 
 
 @MANY

@@ -8,7 +8,7 @@ from support.strategies import enquiry_manners as manners
 from support.strategies.enquiry_changes import LENGTH, THICKNESS, WIDTH, Several
 from support.strategies.orders import cases
 
-MANY = settings(max_examples=cases(25), suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=cases(10), suppress_health_check=[HealthCheck.too_slow])
 
 
 def _counts(told: Several) -> str:

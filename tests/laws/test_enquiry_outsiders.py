@@ -12,7 +12,7 @@ from support.strategies import enquiry_outsiders as outsiders
 from support.strategies.enquiry_changes import Several
 from support.strategies.orders import cases
 
-MANY = settings(max_examples=cases(20), suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=cases(8), suppress_health_check=[HealthCheck.too_slow])
 AMERICAN = load_profile(EXAMPLES["US"])
 POSTCODE = "/delivery/postcode"
 

@@ -17,7 +17,7 @@ from support.strategies.enquiry_several import (
 from support.strategies.orders import cases
 
 WORKSHOP = load_profile(DEMONSTRATION)
-MANY = settings(max_examples=cases(25), suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=cases(10), suppress_health_check=[HealthCheck.too_slow])
 
 
 def _is_read(told: Slabs) -> None:

@@ -14,7 +14,7 @@ WORKSHOP = load_profile(DEMONSTRATION)
 AT = "/delivery/steps"
 
 
-@settings(max_examples=cases(40))
+@settings(max_examples=cases(15))
 @given(st.one_of(stairs.counted(), stairs.uncounted()))
 def test_steps_are_counted_or_asked_for(told: WayIn) -> None:
     """Stairs without their number are marked with their words and asked about."""
@@ -33,7 +33,7 @@ def test_who_collects_carries_it_in(aside: str) -> None:
     assert all(one["at"] != AT for one in (*read["missing"], *read["doubtful"]))
 
 
-@settings(max_examples=cases(25))
+@settings(max_examples=cases(10))
 @given(stairs.on_units())
 def test_units_without_widths_are_read_and_asked_about(told: tuple[str, str]) -> None:
     """A slab lies on units as said, and the widths that its strength depends on are asked."""

@@ -10,7 +10,7 @@ from support.strategies.enquiry_changes import Several
 from support.strategies.enquiry_families import dimensions
 from support.strategies.orders import cases
 
-MANY = settings(max_examples=cases(50), suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=cases(20), suppress_health_check=[HealthCheck.too_slow])
 
 
 @MANY

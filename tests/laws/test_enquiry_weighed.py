@@ -8,7 +8,7 @@ from support.strategies import enquiry_weighed as weighed
 from support.strategies.enquiry_changes import Several
 from support.strategies.orders import cases
 
-MANY = settings(max_examples=cases(20), suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=cases(8), suppress_health_check=[HealthCheck.too_slow])
 
 
 @MANY

@@ -44,17 +44,17 @@ POSTCODES: Final = (
 
 
 def cases(daily: int, long: int | None = None) -> int:
-    """How many cases a law is held on: every day, and in a long search, ten times as many else."""
+    """How many cases a law is held on: every day, and in a long search, 25 times as many else."""
     if settings.get_current_profile_name() == "every-run":
         return daily
-    return 10 * daily if long is None else long
+    return 25 * daily if long is None else long
 
 
 # No deadline: the machine is shared. Slow generation is no fault of an order.
 _quiet = (HealthCheck.too_slow, HealthCheck.data_too_large, HealthCheck.filter_too_much)
-thorough = settings(max_examples=cases(40), deadline=None, suppress_health_check=_quiet)
-usual = settings(max_examples=cases(20), deadline=None, suppress_health_check=_quiet)
-brief = settings(max_examples=cases(10), deadline=None, suppress_health_check=_quiet)
+thorough = settings(max_examples=cases(20), deadline=None, suppress_health_check=_quiet)
+usual = settings(max_examples=cases(12), deadline=None, suppress_health_check=_quiet)
+brief = settings(max_examples=cases(6), deadline=None, suppress_health_check=_quiet)
 
 
 # --- edges, rests, looks --------------------------------------------------------------------
