@@ -7,6 +7,7 @@ from hypothesis import strategies as st
 from laws.enquiry_reading import WORKSHOP, read_as_told
 from ledgerstone.enquiry import read_enquiry
 from support.strategies import enquiry_afterthoughts as afterthoughts
+from support.strategies.enquiry_changes import Several
 from support.strategies.orders import cases
 
 SOME = settings(max_examples=cases(12), suppress_health_check=[HealthCheck.too_slow], deadline=None)
@@ -18,6 +19,56 @@ SOME = settings(max_examples=cases(12), suppress_health_check=[HealthCheck.too_s
 def test_what_is_said_last_is_taken(family: str, data: st.DataObject) -> None:
     """Each size is the one that was put right, and nothing is taken twice."""
     read_as_told(data.draw(afterthoughts.told(family)))
+
+
+@SOME
+@given(afterthoughts.told("converted_otherwise"))
+def test_a_size_in_two_systems_that_differ_is_asked(told: Several) -> None:
+    """Where feet and millimetres are not one size, both are shown and neither is taken."""
+    read = read_as_told(told)
+    (doubt,) = [one for one in read["doubtful"] if one["at"] == "/slabs/0/outline/length"]
+    assert len(doubt["readings"]) == 2, told.text
+
+
+DAYS = (
+    ("Until end of april if possible 2027.", "2027-04-30"),
+    ("We need it by the end of June, 2027.", "2027-06-30"),
+    ("Bitte bis Ende Mai 2027.", "2027-05-31"),
+)
+
+
+@pytest.mark.parametrize(("said", "day"), DAYS)
+def test_the_end_of_a_month_may_have_its_year(said: str, day: str) -> None:
+    """The year stands behind the month, or behind a wish."""
+    read = read_enquiry(f"Price for a worktop 1800 x 600 x 40 mm? {said}", WORKSHOP)
+    assert read["order"]["needed_by"] == day
+
+
+@pytest.mark.parametrize("said", ["in den Sommerferien", "during the school holidays"])
+def test_holidays_are_no_day(said: str) -> None:
+    """When it is needed is asked."""
+    read = read_enquiry(
+        f"Price for a worktop 1800 x 600 x 40 mm? We'd collect it {said}.", WORKSHOP
+    )
+    assert "needed_by" not in read["order"]
+    assert "/needed_by" in {one["at"] for one in read["doubtful"]}
+
+
+WAYS = (
+    ("We pass to take it with our car.", "collect"),
+    ("We come to search it ourselves.", "collect"),
+    ("We'll fetch.", "collect"),
+    ("You can come to mount it? We are in HR0 4LE.", "fitted"),
+    ("With mounting please, HR0 4LE.", "fitted"),
+    ("\nOur van, HR0 6TD.", "own-van"),
+)
+
+
+@pytest.mark.parametrize(("said", "kind"), WAYS)
+def test_how_it_comes_is_told_in_other_words(said: str, kind: str) -> None:
+    """Fetching, fitting and the workshop's van are told in the words of other languages too."""
+    read = read_enquiry(f"Price for a worktop 1800 x 600 x 40 mm? {said}", WORKSHOP)
+    assert read["order"]["delivery"]["kind"] == kind
 
 
 NO_ENQUIRY = (

@@ -28,6 +28,23 @@ TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
     },
     "other_side": lambda s: _slab(s) | hole("0/0", length=s.a, width=s.b, x=s.x, y=s.y),
     "hole_left_out": lambda s: _slab(s) | hole("0/0", length=s.a, width=s.b, x=s.x, y=s.y),
+    "opinions_taken": _slab,
+    "makes_it": _slab,
+    "leg_put_right": lambda s: (
+        sizes_of(s.l, s.m, s.t, "/slabs/0")
+        | {
+            "/slabs/0/outline/notch/length": float(s.l - s.v),
+            "/slabs/0/outline/notch/width": float(s.m - s.v),
+        }
+    ),
+    "settled_for_gaps": _slab,
+    "same_two": lambda s: _slab(s) | sizes_of(s.m, s.w, s.t, "/slabs/1"),
+    "under_window": lambda s: _slab(s) | hole("0/0", length=s.a, width=s.b, x=s.x + s.m / 2, y=s.y),
+    "converted_otherwise": lambda s: {
+        "/slabs/0/outline/width": float(s.w),
+        "/slabs/0/thickness": float(s.t),
+    },
+    "under_unknown_window": lambda s: _slab(s) | hole("0/0", length=s.a, width=s.b),
 }
 
 
@@ -46,4 +63,8 @@ def _written(said: Sizes) -> dict[str, Any]:
         "half": said.w,
         "r": said.l - said.x,
         "old": said.t - 5,
+        "wrong": said.l + 40,
+        "wrong_m": said.m + 40,
+        "near": said.l + 12,
+        "short": said.l + said.x,
     }

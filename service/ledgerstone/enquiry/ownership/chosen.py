@@ -28,7 +28,10 @@ _CHOSEN: Final = frozenset({"thick", "long", "deep", "wide", "dia"})
 _TWICE: Final = 2  # what is changed is no more than twice what it was: chosen, no source
 _SO_FAR: Final = 5  # atoms
 _GOES_FOR: Final = frozenset({("go", "for"), ("go", "with"), ("going", "for"), ("going", "with")})
-_CALLS: Final = frozenset({("call", "it"), ("say", "it"), ("sagen", "wir")})
+_CALLS: Final = frozenset(
+    {("call", "it"), ("call", "them"), ("say", "it"), ("sagen", "wir")}
+    | {("make", "it"), ("make", "them")}
+)
 _SO: Final = frozenset({"so", "hence", "therefore", "daher"})
 _MIN_BARE: Final = 100  # a bare number of a length: common practice, no source
 
@@ -74,7 +77,7 @@ def settles_on(words: list[str], measure: Measure) -> bool:
     """Return whether a length is settled on: "so let's say 1080", "I'd go for 1505"."""
     is_long = measure.size.unit is not None or measure.size.amount >= _MIN_BARE
     led = words[max(0, measure.at - _SO_FAR) : measure.at]
-    says = led[-1:] == ["say"] and bool(_SO & set(led))
+    says = (led[-1:] == ["say"] or tuple(led[-2:]) in _CALLS) and bool(_SO & set(led))
     is_so = led[-1:] and led[-1] in _SO and measure.size.unit is not None
     return is_long and (bool(is_so) or says or tuple(led[-2:]) in _GOES_FOR)
 

@@ -8,6 +8,7 @@ from itertools import pairwise
 from typing import Final
 
 from ledgerstone.enquiry.ownership.choices import concludes, in_unit, take_choice
+from ledgerstone.enquiry.ownership.nearest import ROLE_OF, nearest_size
 from ledgerstone.enquiry.scene.said import AGREE_MM, Claim, Claims, SaidOpening, say
 from ledgerstone.enquiry.scene.size_assigner import SizeAssigner
 from ledgerstone.enquiry.scene.subjects import Subjects, has_mark
@@ -20,18 +21,6 @@ _ACCEPTS: Final = word_set(
     "please fine ok okay good yes go suits do great perfect bitte passt gut then thanks nehmen"
     " nehme"
 )
-_ROLE_OF: Final = {
-    "length": "length",
-    "width": "deep",
-    "thickness": "thickness",
-    "diameter": "diameter",
-    "back_depth": "deep",
-    "side_depth": "deep",
-    "left": "place",
-    "right": "place",
-    "front": "place",
-    "back": "place",
-}
 _MM_PER: Final = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "in": 25.4, "ft": 304.8}
 _OF_HOLES: Final = {"diameter": "hole", "length": "opening", "width": "opening"}
 _KEY_OF: Final = {
@@ -53,7 +42,6 @@ _STATES: Final = frozenset({"it", "is", "es", "should", "comes"})
 _SHORT: Final = 14
 _NO: Final = frozenset({"no", "nein", "nope", "nee"})
 _PAIR: Final = 2
-_NEAR: Final = 1.6
 _MAKES: Final = frozenset(
     {
         ("make", "that"),
@@ -178,7 +166,8 @@ class Replacing:
         words = sentence.words
         starts = [i for i in range(len(words) - 1) if tuple(words[i : i + 2]) in _MAKES]
         starts = starts or [0 for _ in (0,) if words[0] in _NO and not sentence.is_quoted]
-        if starts and words[starts[-1]] in _STATES and not has_mark(sentence, "correct"):
+        is_put_right = words[0] in _NO or has_mark(sentence, "correct")
+        if starts and words[starts[-1]] in _STATES and not is_put_right:
             return False
         piece = self.subjects.piece
         if not starts or piece is None:
@@ -195,25 +184,18 @@ class Replacing:
             return False
         if not piece.has_size():
             return False
-        near: list[tuple[float, str, Claim]] = []
-        for key, listed in piece.claims.items():
-            claim = self.assigner.claim(after[0], _ROLE_OF.get(key, "deep"), (rank[0], 1))
-            if claim is not None and listed and key in _ROLE_OF:
-                near.append(
-                    (max(claim.mm, listed[-1].mm) / min(claim.mm, listed[-1].mm), key, claim)
-                )
-        near.sort(key=lambda one: one[0])
-        if not near or near[0][0] > _NEAR or (len(near) > 1 and near[1][0] < near[0][0] * 1.2):
+        near = nearest_size(piece, after[0], self.assigner, (rank[0], 1))
+        if near is None:
             return False
-        say(piece.claims, near[0][1], near[0][2])
-        after[0].role = f"={near[0][1]}"
+        say(piece.claims, *near)
+        after[0].role = f"={near[0]}"
         return True
 
     def _role(self, claims: Claims, key: str) -> str:
         """Give what a size of a slab, or of an opening, may be."""
         if key in _OF_HOLES and self._owners(claims):
             return _OF_HOLES[key]
-        return _ROLE_OF.get(key, "place")
+        return ROLE_OF.get(key, "place")
 
     def _known(
         self, sentence: Sentence, old: Measure, *, as_written: bool = False
@@ -251,7 +233,7 @@ class Replacing:
         return abs(float(measure.size.amount) * per - claim.mm) <= AGREE_MM
 
     def _is(self, measure: Measure, key: str, claim: Claim) -> bool:
-        found = self.assigner.amounts.length(measure, _ROLE_OF.get(key, "opening"))
+        found = self.assigner.amounts.length(measure, ROLE_OF.get(key, "opening"))
         return found is not None and abs(found[0].mm - claim.mm) <= AGREE_MM
 
     def _concludes(self, sentence: Sentence, sizes: list[Measure], rank: tuple[int, int]) -> bool:
@@ -259,7 +241,7 @@ class Replacing:
         last = sizes[-1] if len(sizes) > 1 else None
         if not self.asked or last is None or not concludes(sentence, last):
             return False
-        claim = self.assigner.claim(last, _ROLE_OF.get(self.asked, "place"), rank)
+        claim = self.assigner.claim(last, ROLE_OF.get(self.asked, "place"), rank)
         if claim is not None:
             say(self.subjects.current().claims, self.asked, claim)
             for one in sizes:
@@ -284,7 +266,7 @@ class Replacing:
             key = self.asked
         if not key:
             return False
-        claim = self.assigner.claim(measure, _ROLE_OF.get(key, "place"), rank)
+        claim = self.assigner.claim(measure, ROLE_OF.get(key, "place"), rank)
         if claim is None:
             return False
         say(self.subjects.current().claims, key, claim)

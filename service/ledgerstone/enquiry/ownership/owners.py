@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from types import MappingProxyType
 from typing import Final
 
+from ledgerstone.enquiry.ownership.chosen import settles_on
 from ledgerstone.enquiry.sentence.clauses import (
     FAR,
     JOINS,
@@ -129,6 +130,8 @@ class _Owners:
     def score(self, size: Measure) -> float:
         """Weigh the hints that a size, or its group, is of another thing."""
         self.is_group = size.of > 1
+        if settles_on(self.sentence.words, size):
+            return 0.0  # "both alcoves are 912, so call it 905"
         first = size.members[0].at if size.members else size.at
         last = size.members[-1].at if size.members else size.at
         ours = [one for one in self.phrases if one.kind == "ours"]

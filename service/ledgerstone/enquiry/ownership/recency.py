@@ -6,6 +6,7 @@ from typing import Final
 
 from ledgerstone.enquiry.scene.focus import Focus
 from ledgerstone.enquiry.scene.subjects import has_mark
+from ledgerstone.enquiry.sentence import hearsay
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.lexicon import SIDES
 from ledgerstone.enquiry.words.word_sets import word_set
@@ -25,6 +26,7 @@ def rank_of(focus: Focus, sentence: Sentence, layer: int) -> tuple[int, int]:
     focus.is_postscript = focus.is_postscript or _begins_postscript(sentence)
     newer = 2 * layer + int(not sentence.is_quoted)  # an answer is newer than what it answers
     corrects = focus.is_correcting or focus.is_postscript or _denies_side(sentence)
+    corrects = corrects or hearsay.takes_opinion(sentence)
     return newer, int(corrects)
 
 

@@ -34,6 +34,7 @@ _KEYS: Final = {
 _WIDTHS: Final = frozenset({"width", "wide", "breite"})
 _SIZES: Final = frozenset({"size", "sizes", "dimensions", "größe", "maße"})
 _PLACED: Final = frozenset({"height", "level", "distance", "höhe", "abstand"})
+_AND: Final = frozenset({"and", "und", "n", "&", "+", ",", "/"})
 _AS: Final = frozenset({"as", "wie", "of"})
 _ROLE: Final = {"long": "long", "wide": "wide", "deep": "deep", "thick": "thick"}
 _UPRIGHT: Final = frozenset({"upstand", "splashback"})
@@ -78,7 +79,18 @@ def read_same(focus: Focus, parsed: ParsedSentence) -> None:
             _same_place(subjects.openings, subjects.piece, _X if along else _Y)
         elif following in _KEYS and subjects.piece is not None and not focus.is_l():
             _take_subject(focus, parsed, i)
-            _same_piece(focus, sentence, i + 2, _KEYS[following], is_whole=word in _WHOLE)
+            named, end = _listed(sentence, i + 1)
+            for one in named:
+                _same_piece(focus, sentence, end, one, is_whole=word in _WHOLE)
+
+
+def _listed(sentence: Sentence, start: int) -> tuple[list[str], int]:
+    """Return sizes listed by name from a word on, and where they end: "depth and thickness"."""
+    words, named, i = sentence.words, [sentence.words[start]], start + 1
+    while i + 1 < len(words) and sentence.atoms[i].word in _AND and words[i + 1] in _KEYS:
+        named.append(words[i + 1])
+        i += 2
+    return named, i
 
 
 def read_again(focus: Focus, sentence: Sentence) -> None:
@@ -112,10 +124,10 @@ def _take_subject(focus: Focus, parsed: ParsedSentence, at: int) -> None:
         focus.subjects.piece = alike[0]
 
 
-def _same_piece(focus: Focus, sentence: Sentence, end: int, key: str, *, is_whole: bool) -> None:
+def _same_piece(focus: Focus, sentence: Sentence, end: int, word: str, *, is_whole: bool) -> None:
     """Give the current slab a size of the one that is named after "as", else of the one before."""
     piece, pieces = focus.subjects.piece, focus.subjects.scene.pieces
-    word = sentence.words[end - 1]
+    key = _KEYS[word]
     said = piece is not None and piece.claims.get("length" if word in _WIDTHS else key)
     if piece is None or said or (is_whole and key != "length"):
         return

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from ledgerstone.enquiry.places.above import is_under
 from ledgerstone.enquiry.places.beside import note_beside, read_beside, read_sideways
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence, openings_at
 from ledgerstone.enquiry.scene.said import SaidOpening, SaidPiece, say
@@ -159,7 +160,7 @@ def _is_on_slab(parsed: ParsedSentence, start: int, end: int) -> bool:
     if any(mention.kind == "slab" and end <= mention.start <= end + 3 for mention in parsed.found):
         return not _DENIED & set(words[start : end + 2])
     on_other = {"on", "window", "fenster"} & set(words[end : end + 2])
-    if (on_other and not _SLABS & set(words[end : end + 4])) or "window" in words[end : end + 5]:
+    if (on_other and not _SLABS & set(words[end : end + 4])) or is_under(words, end):
         return False
     return not _DENIED & set(words[start : end + 2])
 

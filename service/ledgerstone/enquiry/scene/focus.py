@@ -68,6 +68,8 @@ class Focus:
         Whether an L is told as two slabs, and which is which leg.
     cupboard
         Which was named last by its width.
+    above, below
+        The window or the hood over the slab, by its width, and which openings are under its middle.
     named
         Which slab was named since the one in hand had its last size.
     witnesses
@@ -94,6 +96,8 @@ class Focus:
     is_split: bool = False
     parts: dict[str, SaidPiece] = field(default_factory=dict)
     cupboard: Cupboard | None = None
+    above: Cupboard | None = None
+    below: list[SaidOpening] = field(default_factory=list)
     named: NamedSlab | None = None
     leftovers: Leftovers = field(default_factory=Leftovers)
     witnesses: dict[TextSpan, Witness] = field(default_factory=dict)

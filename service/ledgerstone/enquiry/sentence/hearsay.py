@@ -29,14 +29,21 @@ _SOMEBODY: Final = word_set("somebody someone else people everybody everyone the
 _SAYS: Final = word_set("says sagt recommends")
 _BETTER: Final = word_set("better enough safer ample plenty do fine stronger besser reicht")
 _OPINION_FAR: Final = 9
-_ACCEPTS: Final = (["with", "that"], ["with", "this"], ["do", "that"], ["with", "it"])
+_ACCEPTS: Final = (
+    *(["with", "that"], ["with", "this"], ["do", "that"], ["with", "it"]),
+    *(["i", "agree"], ["we", "agree"], ["hat", "recht"], ["haben", "recht"]),
+)
+_RIGHT: Final = tuple(
+    [who, verb, "right"] for who in ("he", "she", "they") for verb in ("'s", "is", "are", "'re")
+)
+_SO: Final = word_set("so also daher deshalb hence therefore then dann please bitte")
 
 
 def is_opinion(sentence: Sentence, measure: Measure) -> bool:
     """Return whether someone else only thinks so: "my husband reckons 25 would do"."""
     words = sentence.words
-    if any(words[i : i + 2] in _ACCEPTS for i in range(measure.at + 1, len(words))):
-        return False  # "my wife says 950 would be better, so go with that"
+    if _is_accepted(sentence, measure.at):
+        return False
     for i in range(measure.at - 1, max(0, measure.at - _OPINION_FAR), -1):
         if sentence.atoms[i].word in ("but", "so", "aber", "and", ";", ":"):
             return False
@@ -47,6 +54,31 @@ def is_opinion(sentence: Sentence, measure: Measure) -> bool:
         if words[i] in _SAYS and _BETTER & set(words[measure.at + 1 : measure.at + 7]):
             return not _SPEAKERS & set(words[max(0, i - 2) : i])
     return False
+
+
+def takes_opinion(sentence: Sentence) -> bool:
+    """Return whether a sentence tells what someone thinks, and takes it: "…, and she's right"."""
+    said = (_THINKS | _SAYS | _TELLS) & set(sentence.words)
+    sizes = [i for i, atom in enumerate(sentence.atoms) if atom.size is not None] if said else []
+    return any(_is_accepted(sentence, at) for at in sizes)
+
+
+def _is_accepted(sentence: Sentence, at: int) -> bool:
+    """Return whether a sentence goes on to take a size that someone thinks.
+
+    "My wife says 950 would be better, so go with that", "…, and she's right", "…, so make it 950".
+    """
+    words, after = sentence.words, range(at + 1, len(sentence.atoms))
+    if any(words[i : i + 2] in _ACCEPTS or words[i : i + 3] in _RIGHT for i in after):
+        return True
+    again = [i for i in after if _is_same(sentence, i, at)]
+    return bool(again) and bool(_SO & set(words[at + 1 : again[0]]))
+
+
+def _is_same(sentence: Sentence, i: int, at: int) -> bool:
+    """Return whether two atoms are one size, as it is written."""
+    one, other = sentence.atoms[i].size, sentence.atoms[at].size
+    return one is not None and other is not None and one.amount == other.amount
 
 
 def is_of_others(sentence: Sentence) -> bool:

@@ -283,7 +283,8 @@ def _share_alternatives(sentence: Sentence, found: list[Measure]) -> None:
         is_or = is_or or (
             word_before in (["between"], ["zwischen"]) and between in (["and"], ["und"])
         )
-        if _is_converted(sentence, before, after) and before.role in _SHARED:
+        if _is_converted(sentence, before, after) and (before.role or after.role) in _SHARED:
+            before.role = before.role or after.role
             after.role = after.role or before.role
         if is_or and before.of == 1 and role in _SHARED and after.role in ("", role):
             before.role = after.role = role

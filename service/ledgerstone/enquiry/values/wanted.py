@@ -64,7 +64,7 @@ def told_apart(piece: SaidPiece, pieces: Sequence[SaidPiece]) -> None:
     """Take a number that only announced slabs for none of one's own: "two vanity tops: …"."""
     if piece.is_counted:
         return
-    alike = [one for one in pieces if one.use == piece.use]
+    alike = [one for one in pieces if one.use in (piece.use, "")]
     spans = [span for listed in piece.claims.values() for one in listed for span in one.spans]
     first = min((span for span in spans if span != NOWHERE), default=NOWHERE)
     announced = bool(piece.quantity_spans) and piece.quantity_spans[0][1] + _APART < first[0]

@@ -18,6 +18,7 @@ from ledgerstone.enquiry.ownership.inherited import (
 )
 from ledgerstone.enquiry.ownership.recency import rank_of
 from ledgerstone.enquiry.places import coordinates, extents
+from ledgerstone.enquiry.places.above import note_below, without_above
 from ledgerstone.enquiry.places.from_sides import place
 from ledgerstone.enquiry.places.middles import note_cupboards, note_ways
 from ledgerstone.enquiry.referents import further_slabs, other_slabs
@@ -91,6 +92,7 @@ class Walker:
         self.asked = read_question(sentence, sizes, self.asked)
         sizes = self._aside(sizes, without_counts(found, sizes), scope.COUNT)
         sizes = self._aside(sizes, scope.without_premises(sentence, sizes), scope.SUM)
+        sizes = self._aside(sizes, without_above(focus, sentence, sizes, rank), scope.OF_ANOTHER)
         ours = owners.without_other_things(sentence, found, sizes, self.wished)
         sizes = self._aside(sizes, ours, scope.OF_ANOTHER)
         parsed = ParsedSentence(sentence, found, sizes, rank, self.last_role)
@@ -106,6 +108,7 @@ class Walker:
         further_slabs.note_further(self.subjects.scene.pieces[count:], sentence)
         name_by_label(parsed, self.subjects.piece)
         focus.note_old(sentence, told)
+        note_below(focus, sentence)
         focus.note(parsed, is_told=not (is_own or focus.is_correcting))
         roles = ["", *(size.role for size in parsed.sizes if size.role and not size.side)]
         self.last_role = roles[-1]

@@ -256,6 +256,7 @@ def _read_subject(subject: str, walker: Walker, layer: int) -> None:
     walker.focus.is_correcting = False
     for piece in walker.subjects.scene.pieces:  # the subject stands outside the text
         piece.spans = []
+        piece.quantity_spans = (NOWHERE,) if piece.quantity_spans else ()
         for claims in piece.claims.values():
             claims[:] = [replace(claim, spans=(NOWHERE,)) for claim in claims]
         for opening in piece.openings:

@@ -49,7 +49,9 @@ _WEEK_ON: Final = re.compile(
     r"\ba week on (mon|tue|wed|thu|fri|sat|sun)[a-z]{3,6}\b", re.IGNORECASE
 )
 _END_OF: Final = re.compile(
-    rf"\b(?:end of|ende) (?:({MONTH})|(next|this) month|(?:des )?(monats))\b", re.IGNORECASE
+    rf"\b(?:end of|ende) (?:({MONTH})(?:[,.]? (?:if possible |wenn möglich )?(?P<year>20\d\d))?"
+    r"|(next|this) month|(?:des )?(monats))\b",
+    re.IGNORECASE,
 )
 _SPAN: Final = re.compile(
     rf"\b(?:in|within|innerhalb von|binnen)\s(?:about\s|the next\s|next\s)?({COUNT})\s(week"
@@ -232,11 +234,13 @@ def month_after(name: str, written: date) -> tuple[date, date]:
 
 
 def _of_end(found: re.Match[str], written: date | None) -> Dated:
+    if found["year"]:
+        written = date(int(found["year"]), 1, 1)
     if written is None:
         return None, found.span(), Message("enquiry-no-year", said=found[0])
     if found[1]:
         return month_after(found[1], written)[1], found.span(), None
-    ahead = int((found[2] or "").lower() == "next")
+    ahead = int((found[3] or "").lower() == "next")
     month, year = (
         (written.month - 1 + ahead) % 12 + 1,
         written.year + (written.month - 1 + ahead) // 12,

@@ -56,6 +56,8 @@ _VAGUE: Final = re.compile(
     rf"|thu(?:rs?)?|fri|sat|satur|sun)(?:day)?\b(?!\s\d)"
     rf"|\b(?:this|in the|next|diesen|im) (?:fall|spring|summer|autumn|winter)\b"
     rf"|\b(?:the )?(?:beginning|start|middle|anfang|mitte) of {MONTH}\b"
+    r"|\b(?:in|during|before|by|after|vor|nach|bis) (?:the |den |our )?(?:\w+ )?(?:holidays"
+    r"|(?:\w{1,10})?ferien)\b"
     r"|\b(?:this|next|diese|nächste|kommende) (?:week|woche)\b(?!['’])"
     rf"|\b(?:last|first|second|third) week (?:of|in) (?P<week>{MONTH})\b|\bnext (?:mon|tues"
     rf"|wednes|thurs|fri|satur|sun)day\b|any time between[^.\n]{{1,60}}",

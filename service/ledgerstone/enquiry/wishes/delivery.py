@@ -23,7 +23,9 @@ _KINDS: Final = (
             r"|(?:brought|bring)(?: it| them)?(?: up| in| round)? and (?:put|set|lay|lift)\b"
             r"|set (?:it|them) down in place|einbauen|einbau\b|bauen [^.\n]{1,24} ein\b"
             r"|(?<!vater )(?<!wieder )eingebaut"
-            r"|montage|montieren|(?:liefern|bringen) und (?:aufstellen|verlegen)"
+            r"|montage|montieren|(?:come|pass)(?: by)? (?:to|and|for) (?:mount|assembl\w+)\b"
+            r"|mounting (?:is )?(?:included|please)|(?:with|and|incl\w*) (?:the )?mounting\b"
+            r"|(?:liefern|bringen) und (?:aufstellen|verlegen)"
             r"|deliver(?:y|ed)? (?:and|\+|&) fit\w*)",
             re.IGNORECASE,
         ),
@@ -33,7 +35,8 @@ _KINDS: Final = (
         re.compile(
             r"\b(?:your|you[^.\n]{0,24}?your) (?:own )?(?:van|vehicle|truck|transport)\b"
             r"|(?:dropped|delivered|brought|sent) (?:\w+ )?(?:by|in|with) our van"
-            r"|with (?:the |your )?own van|\b(?:own|by) van\b|\bvan (?:is )?(?:ok(?:ay)?|fine)\b"
+            r"|(?<=\n)our van(?=[,.;:]| please)|with (?:the |your )?own van"
+            r"|\b(?:own|by) van\b|\bvan (?:is )?(?:ok(?:ay)?|fine)\b"
             r"|\b(?:ihrem|eurem|ihr|euer) (?:eigenen )?"
             r"(?:fahrzeug|transporter|lkw|wagen)\b",
             re.IGNORECASE,
@@ -51,13 +54,17 @@ _KINDS: Final = (
         "collect",
         re.compile(
             r"\b(?:collect(?:s|ed|ing|ion)?\b|pick(?:ed|ing|s)? (?:it |them |everything "
-            r"|the \w+ |all )?up|pick ?up\b(?! truck)|fetch(?:ed|es)? |fetch it|abhol\w*|abgeholt"
+            r"|the \w+ |all )?up|pick ?up\b(?! truck)|fetch(?:ed|es)? |fetch it"
+            r"|(?:['’]ll|will|can) fetch\b|abhol\w*|abgeholt"
             r"|\bcoll(?=\.)"
             r"|\bfetching\b|\bkommen mit (?:dem|unserem|einem) (?:auto|anhänger|transporter)"
             r"|holen (?:\w+ ){0,3}(?:selbst )?ab\b"
-            r"|come (?:to|and) (?:take|get|fetch)|come (?:myself|with (?:my|our"
-            r"|a) (?:own )?(?:car|van|trailer|truck))|take (?:it |them )?(?:away )?from you\b"
-            r"|take it (?:by )?(?:myself|with (?:my|a|the) (?:car|van|trailer))"
+            r"|come (?:to|and) (?:take|get|fetch|search)|come to search"
+            r"|come (?:myself|with (?:my|our|a) (?:own )?(?:car|van|trailer|truck))"
+            r"|take (?:it |them )?(?:away )?from you\b"
+            r"|take (?:it|them) (?:by )?(?:myself|with (?:my|our|a|the) (?:own )?(?:car|van"
+            r"|trailer))"
+            r"|(?:pass|come)(?: by)? to (?:take|search|get) (?:it|them)\b"
             r"|come (?:and |to |by )?(?:get|for) (?:it|them)\b|take (?:it |them )?by ourselves"
             r"|take it (?:away )?(?:with us|ourselves|in our)|call for it|\bcome to you\b"
             r"|selbstabhol\w*|self.?collect|hole (?:\w+ ){0,3}ab\b)",

@@ -37,7 +37,9 @@ _SOME_STEPS: Final = re.compile(
     re.IGNORECASE,
 )
 _FLAT: Final = re.compile(
-    r"\bflat access\b|\blevel (?:access|from|throughout)\b|\bno steps\b|,\s?level\b|step-free"
+    r"\bflat access\b|\blevel (?:access|from|throughout)\b|\bno steps\b"
+    r"|\bwithout (?:any )?(?:stairs|steps)\b|\bohne (?:stufen|treppen?)\b"
+    r"|,\s?level\b|step-free"
     r"|ebenerdig|level all the way|all on the level",
     re.IGNORECASE,
 )

@@ -118,7 +118,8 @@ MARKS: Final = MappingProxyType(
         " scratch that, strike that, hold on, change of plan, changed my mind, changed our minds,"
         " change of mind, bear with me, forget that, ignore that, cancel that, new measurements,"
         " new measurement, re-measure, measured it again, measured wrong, mismeasured,"
-        " revised, revision, changed, change, rang back, hang on, excuse me, wrong, mistake"
+        " revised, revision, changed, change, rang back, rang again, phoned again, called"
+        " again, hang on, excuse me, wrong, mistake"
         ", update,"
         " updated, oops, scrap that, scrap, instead, go with, no longer, measured again"
         ", remeasured,"
@@ -199,12 +200,15 @@ MARKS: Final = MappingProxyType(
         " each side of it, both sides of it, either side of it, one each side, one either side,"
         " one on each side, one to each side",
         "both": "both, each, all, both of them, all of them, all three",
-        "shown": "undermount, undermounted, under mount, under-mount, under mounted, set under,"
+        "shown": "goes up underneath, goes in underneath, put from below, put from under,"
+        " fixed from under,"
+        " undermount, undermounted, under mount, under-mount, under mounted, set under,"
         " goes underneath, sits underneath, mounted from under, from under,"
         " fixed from beneath, fixed from below, mounted under, under mounting, fully under, from"
         " beneath, from underneath, sits under, undermounting, under the concrete, under the top,"
         " under the slab, under-mounted, under counter, undercounter, hangs under",
-        "covered": "stands on top, standing on top, stand on top, stood on top, perches on top,"
+        "covered": "put over the top, put on top, placed on top, placed over the top, like a bowl,"
+        " stands on top, standing on top, stand on top, stood on top, perches on top,"
         " bowl on top, basin on top, sink on top,"
         " inset, drop in, drop-in, dropin, sit on, sit-on, sits on, overmount"
         ", over mount,"

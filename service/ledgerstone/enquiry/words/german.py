@@ -164,7 +164,9 @@ MARKS: Final = MappingProxyType(
         "both": "beide, beiden, alle, jeweils, je",
         "shown": "unterbau, von unten, unterbauspüle, unterbaubecken, als unterbau, untergebaut,"
         " flächenbündig von unten, unter der platte",
-        "covered": "obendrauf steht, steht obendrauf, obendrauf gesetzt, oben drauf, obenauf,"
+        "covered": "liegt mit seinem rand auf, liegt mit dem rand auf, liegt mit rand auf,"
+        " rand liegt auf, darauf steht, darauf kommt eine schale, obendrauf steht,"
+        " steht obendrauf, obendrauf gesetzt, oben drauf, obenauf,"
         " aufsatzschale, aufsatzwaschtisch, auf die platte gestellt, auf der platte steht,"
         " aufliegt,"
         " liegt obenauf, steht auf der platte, steht auf, stehen auf, sitzt auf, aufgestellt,"
