@@ -8,6 +8,7 @@ from typing import Final
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.drawings import Annotations, drawing_members
 from ledgerstone.application.strength_answers import strength_members
+from ledgerstone.application.told import told
 from ledgerstone.checks import Finding
 from ledgerstone.codec.changes import change_members
 from ledgerstone.codec.drawing_schemas import DRAWINGS
@@ -63,7 +64,7 @@ def quote_members(
     document: Members | None = None,
 ) -> Members:
     """Return what ``QuoteSchema`` writes; parameters as of ``write_quote``."""
-    workshop = context.workshop
+    quote, workshop = told(quote, context), context.workshop
     speech = speech_of(quote.order, workshop)
     offer = offer_of(quote, workshop, since)
     return {
@@ -108,6 +109,7 @@ def write_sent_back(sent: SentBack, document: Members, context: QuoteContext) ->
 
 def sent_back_members(sent: SentBack, document: Members, context: QuoteContext) -> Members:
     """Return what ``SentBackSchema`` writes; parameters as of ``write_sent_back``."""
+    sent = told(sent, context)
     stops = [finding.id for finding in sent.findings if finding.level == "stops"]
     count = sum(f.level == "stops" and f.follows_from is None for f in sent.findings)
     speech = speech_of(sent.order, context.workshop)
@@ -150,6 +152,7 @@ def write_drawings(
     answer: Quote | SentBack, context: QuoteContext, since: LinkedOffer | None = None
 ) -> Members:
     """Return the links of the drawings, as the whole answer has them."""
+    answer = told(answer, context)
     offer = offer_of(answer, context.workshop, since) if isinstance(answer, Quote) else None
     written: Members = DRAWINGS.dump(_contained_drawings(answer, context, offer))
     return written

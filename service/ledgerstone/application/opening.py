@@ -10,6 +10,7 @@ from ledgerstone.application.answering import answer_order
 from ledgerstone.application.answers import quote_members, sent_back_members
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.drawings import Annotations, drawing_members
+from ledgerstone.application.told import told
 from ledgerstone.codec.faults_out import fault_members
 from ledgerstone.codec.links import LinkedOffer, link_of
 from ledgerstone.codec.opened_schemas import OPENED_QUOTE
@@ -122,7 +123,7 @@ def _today(offer: LinkedOffer, token: str, context: QuoteContext, speech: Speech
     """Write today's answer to the same order, as a change to the offer."""
     document = {**offer.order, "since": token}
     try:
-        answer = answer_order(document, context, search=False)
+        answer = told(answer_order(document, context, search=False), context)
     except NotUnderstood as fault:
         return {
             "today": {"kind": "not-understood", "body": fault_members(fault, speech)},

@@ -18,7 +18,7 @@ from ledgerstone.application.letter_pictures import (
     pictures_of,
 )
 from ledgerstone.application.resolving import ResolvedRequest, Wanted, read_ask, resolve
-from ledgerstone.checks import is_said_by
+from ledgerstone.checks import for_customers, is_said_by
 from ledgerstone.codec.changes import say_differences
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.order_out import write_order
@@ -246,7 +246,7 @@ def sent_back_view(
             tuple(_contained_links(remedies(finding.id), speech, links, context)),
             tuple(
                 speech.say(other.message)
-                for other in sent.findings
+                for other in for_customers(sent.findings, sent.order.delivery)
                 if other.follows_from == finding.id and not is_said_by(finding, other)
             ),
         )

@@ -31,6 +31,7 @@ from ledgerstone.checks import (
     units,
     wear,
 )
+from ledgerstone.checks.audience import for_customers
 from ledgerstone.checks.causes import is_said_by
 from ledgerstone.checks.checked import Checked, StageRecords
 from ledgerstone.checks.failed import CHECK_FAILED, check_failed
@@ -58,6 +59,7 @@ __all__ = [
     "check_plan",
     "check_promise",
     "check_strength",
+    "for_customers",
     "group_of",
     "is_said_by",
     "stop_of_plans",

@@ -74,8 +74,6 @@ def beyond_hands(judged: Judged) -> Iterable[Finding]:
                 "beyond-hands",
                 slab=slab_name(slab, i, len(order.slabs)),
                 weight=Weight(kg),
-                most=Weight(most),
-                people=People(lifting.most_people),
             ),
             "the workshop's own limit, no safe limit",
             slab=i,

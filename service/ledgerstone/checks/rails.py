@@ -29,10 +29,7 @@ def rails_needed(assessed: Assessed) -> Iterable[Finding]:
             standing = {unit.index: unit for unit in standing_units(slab.rests, shape)}
             first = standing[needed[0][0]]
             name = slab_name(slab, i, len(order.slabs))
-            fitted = tuple(
-                Message("rails-we-fit" if ours else "rails-fit", rail=rail, post=post, units=units)
-                for ours, rail, post, units in _fitted(order, slab, needed, workshop)
-            )
+            fitted = tuple(_to_fit(order, rail) for rail in _fitted(order, slab, needed, workshop))
             yield Finding(
                 "rails-needed",
                 "caution",
@@ -42,6 +39,15 @@ def rails_needed(assessed: Assessed) -> Iterable[Finding]:
                 at=tuple(f"/slabs/{i}/rests/units/{unit}" for unit, _ in needed),
                 where_mm=geojson(Point(0.5 * (first.start_mm + first.end_mm), first.front_mm)),
             )
+
+
+def _to_fit(order: Order, fitted: FittedRail) -> Message:
+    """Say who fits a rail: we do, or the customer has it fitted, before we come where we lay."""
+    ours, rail, post, units = fitted
+    if ours:
+        return Message("rails-we-fit", rail=rail, post=post, units=units)
+    laid = "by-us" if order.delivery.kind == "fitted" else "by-others"
+    return Message("rails-fit", laid=laid, rail=rail, post=post, units=units)
 
 
 def flat_rails_in_the_way(assessed: Assessed) -> Iterable[Finding]:

@@ -6,9 +6,10 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Final
 
-from ledgerstone.checks import Finding, Occasion
+from ledgerstone.checks import Finding, Occasion, for_customers
 from ledgerstone.papers.views import QuoteView
 from ledgerstone.quote import Quote
+from ledgerstone.terms import MAKERS_OWN
 from ledgerstone.wording import Listed, Message, People, Value, Weight
 
 # Said in the short letter too, beside every caution: how it is lifted, how the lorry leaves it,
@@ -46,11 +47,11 @@ class Advice:
 def advice_of(view: QuoteView) -> tuple[Advice, ...]:
     """Return what to advise of a quote, in the order of its findings.
 
-    Where the letter gives the days it says that they are in time, and that a strip is tested.
+    Where the letter gives the days it says that they are in time.
     """
     quote = view.quote
-    elsewhere = ("in-time", "young-concrete") if view.whole else ()
-    findings = [finding for finding in quote.findings if finding.check not in elsewhere]
+    theirs = for_customers(quote.findings, quote.order.delivery)
+    findings = [one for one in theirs if not (view.whole and one.check == "in-time")]
     merged = [*_kerb(findings, quote), *_carried(findings, quote), *_people(findings)]
     by_id = {name: advice for advice in merged for name in advice.findings}
     alone = len(quote.order.slabs) == 1
@@ -60,9 +61,9 @@ def advice_of(view: QuoteView) -> tuple[Advice, ...]:
 
 
 def conditions_of(view: QuoteView) -> Iterator[Message]:
-    """Yield the conditions of the price and the day, except those stated elsewhere in a letter."""
-    said = {*_SAID_ELSEWHERE, *(["strip-first"] if view.whole else [])}
-    yield from (depend for depend in view.quote.depends_on if depend.name not in said)
+    """Yield the conditions of price and day that a letter does not state elsewhere."""
+    left_out = _SAID_ELSEWHERE | MAKERS_OWN
+    yield from (depend for depend in view.quote.depends_on if depend.name not in left_out)
 
 
 def _of(finding: Finding) -> Advice:

@@ -43,7 +43,12 @@ def lift_facts(job: Job, i: int) -> SheetBlock:
         people=People(handled.way.people),
         over=handled.turned_over or "none",
     )
-    cured = Message("job-cured-by", weight=Weight(job.cured_kg(i)), people=People(people))
+    cured = Message(
+        "job-cured-by",
+        weight=Weight(job.cured_kg(i)),
+        people=People(people),
+        gear="yes" if people > job.workshop.lifting.most_people else "no",
+    )
     return facts(
         (Message("job-wet"), Weight(job.wet_kg(i))),
         (Message("job-turned"), turned_by),

@@ -7,7 +7,16 @@ from typing import Final
 
 from ledgerstone.checks import Finding
 from ledgerstone.drawing.casting import draw_sheet
-from ledgerstone.message import Figure, Listed, Message, Ruled, Temperature, Value
+from ledgerstone.message import (
+    Figure,
+    Listed,
+    Message,
+    People,
+    Ruled,
+    Temperature,
+    Value,
+    Weight,
+)
 from ledgerstone.papers.descriptions import look_of, size_of
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_blocks import (
@@ -101,11 +110,15 @@ def _cautions(job: Job) -> Iterator[Value]:
         yield Message("job-tent")
     for finding in job.quote.findings:
         if finding.check in HEEDED and finding.level != "stops":
-            yield _heeded(finding)
+            yield _heeded(finding, job)
 
 
-def _heeded(finding: Finding) -> Value:
-    """Describe a caution, and of young concrete how strong it is."""
+def _heeded(finding: Finding, job: Job) -> Value:
+    """Describe a caution: of young concrete how strong it is, of a heavy slab what hands carry."""
+    if finding.check == "beyond-hands":
+        people = People(job.workshop.lifting.most_people)
+        most = Message("job-hands-most", people=people, most=Weight(finding.limit["slab_kg"]))
+        return Listed((finding.message, most), joined="sentences")
     age = finding.measured.get("age_days")
     if finding.check != "young-concrete" or age is None:
         return finding.message

@@ -8,6 +8,7 @@ from datetime import date
 from decimal import Decimal
 from typing import Final
 
+from ledgerstone.checks import for_customers
 from ledgerstone.order import Order
 from ledgerstone.papers.advice import advice_of, conditions_of
 from ledgerstone.papers.descriptions import size_of, slab_title, slab_titles
@@ -198,7 +199,8 @@ class Letter:
     def _other_cautions(self, view: SentBackView) -> list[str]:
         """Cautions of a send-back but for those that are said under what they follow from."""
         following = {sentence for finding in view.findings for sentence in finding.following}
-        findings = (f for f in view.sent.findings if f.level == "caution")
+        theirs = for_customers(view.sent.findings, view.sent.order.delivery)
+        findings = (f for f in theirs if f.level == "caution")
         return [
             sentence for f in findings if (sentence := self.speech.say(f.message)) not in following
         ]

@@ -111,7 +111,6 @@ def _weeks(quote: Quote) -> Iterator[Message]:
         cast="same" if starts == casts else "later",
         starts=DayMonth(starts),
         casts=DayMonth(casts),
-        tests="yes" if any(depend.name == "strip-first" for depend in quote.depends_on) else "no",
         seals="no" if _first(quote.lead_time, "seal") is None else "yes",
         pieces=sum(slab.quantity for slab in quote.order.slabs),
     )

@@ -10,7 +10,7 @@ hands-too-few = Um { NAME($slab, case: "accusative") } ({ $weight }) hineinzutra
     [1] wird eine Person
    *[other] werden { $there }
 }. Sorgen Sie am Tag der Lieferung für mehr Leute, oder wählen Sie den Einbau.{ hands-assess }
-beyond-hands = { NAME($slab, start: "yes") } wiegt { $weight }, mehr als die { $most }, die bei uns { $people } tragen. Sie fährt auf einem Wagen oder mit Hebezeug, auf festem, ebenem Weg.
+beyond-hands = { NAME($slab, start: "yes") } wiegt { $weight }: zu viel für Hände allein. Sie fährt auf einem Wagen oder mit Hebezeug, auf festem, ebenem Weg.
 way-in-not-told = Nennen Sie uns { $missing }, damit wir den Weg hinein prüfen können.
 way-in-part = { $part ->
     [doorway] die schmalste Tür auf dem Weg

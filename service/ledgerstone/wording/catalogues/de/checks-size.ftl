@@ -21,7 +21,7 @@ taken-surface = { $surface ->
     [polished] Oberfläche poliert
    *[other] Oberfläche { $surface }
 }
-taken-sealer = Versiegelung „{ $sealer }“
+taken-sealer = Versiegelung { $sealer }
 taken-edges = gerade Kanten
 taken-units = Unterschränke in üblichen Breiten (von links { $units })
 taken-units-under = Unterschränke unter { NAME($slab, case: "dative") } (von links { $units })

@@ -23,13 +23,19 @@ load-on-units = { HOWMANY($slabs) ->
    *[other] Die Unterschränke unter { NAME($slabs, case: "dative") } müssen geschlossene Seitenwände haben, befestigt und auf { $level } genau ausgerichtet sein und je { running-length } bis zu { $weight } tragen: Fragen Sie deren Hersteller.
 }
 rails-needed = { $fitted } Auf den eigenen Traversen des Schranks könnte { NAME($slab) } reißen. Hinten genügt auch eine Leiste an der Wand.
-rails-fit = { $post ->
-    [yes] Lassen Sie vorn und hinten über { NAME($units, case: "dative") } eine Traverse mit einer Stütze unter ihrer Mitte einbauen: { $rail }.
-   *[no] Lassen Sie vorn und hinten über { NAME($units, case: "dative") } eine Traverse einbauen: { $rail }.
+rails-fit = { $laid ->
+    [by-us] { $post ->
+        [yes] Lassen Sie, bevor wir kommen, vorn und hinten über { NAME($units, case: "dative") } eine Traverse mit einer Stütze unter ihrer Mitte einbauen: { $rail }. Sie ist nicht im Preis.
+       *[no] Lassen Sie, bevor wir kommen, vorn und hinten über { NAME($units, case: "dative") } eine Traverse einbauen: { $rail }. Sie ist nicht im Preis.
+    }
+   *[by-others] { $post ->
+        [yes] Lassen Sie vorn und hinten über { NAME($units, case: "dative") } eine Traverse mit einer Stütze unter ihrer Mitte einbauen: { $rail }.
+       *[no] Lassen Sie vorn und hinten über { NAME($units, case: "dative") } eine Traverse einbauen: { $rail }.
+    }
 }
 rails-before = { $post ->
-    [yes] Bevor { NAME($slab) } aufliegt: Lassen Sie vorn und hinten über { NAME($units, case: "dative") } eine Traverse mit einer Stütze unter ihrer Mitte einbauen: { $rail }.
-   *[no] Bevor { NAME($slab) } aufliegt: Lassen Sie vorn und hinten über { NAME($units, case: "dative") } eine Traverse einbauen: { $rail }.
+    [yes] Bevor { NAME($slab) } aufliegt: Lassen Sie vorn und hinten über { NAME($units, case: "dative") } eine Traverse mit einer Stütze unter ihrer Mitte einbauen: { $rail }. Sie ist nicht im Preis.
+   *[no] Bevor { NAME($slab) } aufliegt: Lassen Sie vorn und hinten über { NAME($units, case: "dative") } eine Traverse einbauen: { $rail }. Sie ist nicht im Preis.
 }
 rails-we-fit = { $post ->
     [yes] Wir bauen vorn und hinten über { NAME($units, case: "dative") } eine Traverse mit einer Stütze unter ihrer Mitte ein: { $rail }; das ist im Preis enthalten.

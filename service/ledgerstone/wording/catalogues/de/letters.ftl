@@ -71,16 +71,8 @@ letter-weeks = { $cast ->
    *[later] Wir beginnen am { $starts } und gießen am { $casts }; danach { letter-then }.
 }
 letter-then = { $pieces ->
-    [1] erhärtet die Platte, { letter-test }bearbeitet{ letter-sealed }
-   *[other] erhärten die Platten, { letter-test-several }bearbeitet{ letter-sealed }
-}
-letter-test = { $tests ->
-    [yes] wird nach bestandener Festigkeitsprobe ausgeschalt,{ " " }
-   *[no] wird{ " " }
-}
-letter-test-several = { $tests ->
-    [yes] werden nach bestandener Festigkeitsprobe ausgeschalt,{ " " }
-   *[no] werden{ " " }
+    [1] erhärtet die Platte, wird bearbeitet{ letter-sealed }
+   *[other] erhärten die Platten, werden bearbeitet{ letter-sealed }
 }
 letter-sealed = { $seals ->
     [yes] { " " }und versiegelt
@@ -101,7 +93,7 @@ slab-in-a-line = { $count ->
 letter-opening = Ausschnitt „{ $name }“: { $facts }
 letter-opening-unnamed = ohne Namen
 letter-centre = Mitte { $x } von links, { $y } von vorn
-letter-relief = { plan-relief-word } { $depth } tief, { $x } von links, { $y } von vorn
+letter-relief = { plan-relief-word } { $depth } tief, Ecke { $x } von links, { $y } von vorn
 letter-edge = { $sides }: { $edge }
 letter-place = { $place ->
     [outdoors] im Freien
@@ -126,7 +118,7 @@ advice-carry = { $count ->
    *[other] { NAME($people, start: "yes") } tragen { NAME($slab, case: "accusative") } ({ $weight }) hochkant, nie flach.{ hands-assess }
 }
 advice-on-edge = Tragen Sie { NAME($slabs, case: "accusative") } hochkant, nie flach.
-advice-people = Vor dem { $day } soll niemand auf { NAME($slab, case: "dative") } { $doing }; danach hält sie, mit wenig Reserve.
+advice-people = Vor dem { $day } soll niemand auf { NAME($slab, case: "dative") } { $doing }; danach höchstens eine Person.
 
 advice-units = Die Unterschränke müssen geschlossene Seitenwände haben, befestigt und auf { $level } genau ausgerichtet sein und je { running-length } { $weight } tragen: Fragen Sie deren Hersteller.
 advice-food = Bereiten Sie Speisen auf einem Brett zu.

@@ -164,7 +164,11 @@ job-turned-by = { $over ->
    *[other] { $mass }, von { $people }, über Seite { $over }
 }
 job-cured = Erhärtet
-job-cured-by = { $weight }: { $people } mit Tragklemmen
+job-cured-by = { $gear ->
+    [yes] { $weight }: Wagen oder Hebezeug, nie von Hand allein
+   *[no] { $weight }: { $people } mit Tragklemmen
+}
+job-hands-most = Hier tragen { $people } { $most }.
 job-how = Wie
 job-how-way = { $rail ->
     [clamped] { $way }. Vorher die Schiene anklemmen.

@@ -9,7 +9,7 @@ hands-too-few = It takes { $people } to carry in { NAME($slab) }, { $weight }, a
     [0] nobody
    *[other] { $there }
 } will be there. Have more people there on the day, or choose fitting.{ hands-assess }
-beyond-hands = { NAME($slab, start: "yes") } weighs { $weight }: more than the { $most } that { $people } here carry. It goes on a trolley or by lifting gear, on a firm and level way.
+beyond-hands = { NAME($slab, start: "yes") } weighs { $weight }: too much for hands alone. It goes on a trolley or by lifting gear, on a firm and level way.
 way-in-not-told = Tell us { $missing }, so that we can check the way in.
 way-in-part = { $part ->
     [doorway] the narrowest doorway on the way in

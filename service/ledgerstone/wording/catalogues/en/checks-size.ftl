@@ -21,7 +21,7 @@ taken-surface = { $surface ->
     [polished] polished surface
    *[other] surface { $surface }
 }
-taken-sealer = sealer “{ $sealer }”
+taken-sealer = { $sealer } sealer
 taken-edges = square edges
 taken-units = base units in usual widths (from the left { $units })
 taken-units-under = base units under { NAME($slab) } (from the left { $units })

@@ -13,13 +13,19 @@ load-on-units = { HOWMANY($slabs) ->
    *[other] The units under { NAME($slabs) } must be solid-sided, fixed, level within { $level } and carry up to { $weight } a { running-length }: ask their supplier.
 }
 rails-needed = { $fitted } On the cabinet's own rails { NAME($slab) } could crack. At the back, a wall batten will do.
-rails-fit = { $post ->
-    [yes] Fit a { $rail } with a post under its middle across front and back of { NAME($units) }.
-   *[no] Fit a { $rail } across front and back of { NAME($units) }.
+rails-fit = { $laid ->
+    [by-us] { $post ->
+        [yes] Before we come, have a { $rail } with a post under its middle fitted across front and back of { NAME($units) }; it is not in the price.
+       *[no] Before we come, have a { $rail } fitted across front and back of { NAME($units) }; it is not in the price.
+    }
+   *[by-others] { $post ->
+        [yes] Fit a { $rail } with a post under its middle across front and back of { NAME($units) }.
+       *[no] Fit a { $rail } across front and back of { NAME($units) }.
+    }
 }
 rails-before = { $post ->
-    [yes] Before { NAME($slab) } goes down: fit a { $rail } with a post under its middle across front and back of { NAME($units) }.
-   *[no] Before { NAME($slab) } goes down: fit a { $rail } across front and back of { NAME($units) }.
+    [yes] Before { NAME($slab) } goes down: a { $rail } with a post under its middle is fitted across front and back of { NAME($units) }. It is not in the price.
+   *[no] Before { NAME($slab) } goes down: a { $rail } is fitted across front and back of { NAME($units) }. It is not in the price.
 }
 rails-we-fit = { $post ->
     [yes] We fit a { $rail } with a post under its middle across the front and back of { NAME($units) }; that is in the price.

@@ -73,17 +73,13 @@ letter-weeks = { $cast ->
 }
 letter-then = { $seals ->
     [yes] { $pieces ->
-        [1] cure, { letter-test }finish and seal it
-       *[other] cure, { letter-test }finish and seal them
+        [1] cure, finish and seal it
+       *[other] cure, finish and seal them
     }
    *[no] { $pieces ->
-        [1] cure, { letter-test }and finish it
-       *[other] cure, { letter-test }and finish them
+        [1] cure, and finish it
+       *[other] cure, and finish them
     }
-}
-letter-test = { $tests ->
-    [yes] test,{ " " }
-   *[no] { "" }
 }
 letter-link = See and change it:
 letter-link-at = See it at { $host }
@@ -99,8 +95,8 @@ slab-in-a-line = { $count ->
 }
 letter-opening = { $name }: { $facts }
 letter-opening-unnamed = opening
-letter-centre = { $x } from left, { $y } from front
-letter-relief = { plan-relief-word } { $depth } deep, { $x } from left, { $y } from front
+letter-centre = centre { $x } from left, { $y } from front
+letter-relief = { plan-relief-word } { $depth } deep, corner { $x } from left, { $y } from front
 letter-edge = { $sides } { $edge }
 letter-place = { $place ->
     [outdoors] outdoors
@@ -125,7 +121,7 @@ advice-carry = { $count ->
    *[other] { NAME($people, start: "yes") } carry { NAME($slab) } ({ $weight }) on edge, never flat.{ hands-assess }
 }
 advice-on-edge = Carry { NAME($slabs) } on edge, never flat.
-advice-people = Nobody { $doing } on { NAME($slab) } before { $day }, then with little to spare.
+advice-people = Nobody { $doing } on { NAME($slab) } before { $day }, then one at most.
 
 advice-units = The units must be solid-sided, fixed, level within { $level } and carry { $weight } a { running-length }: ask their supplier.
 advice-food = Prepare food on a board.

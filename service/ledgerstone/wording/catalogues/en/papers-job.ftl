@@ -164,7 +164,11 @@ job-turned-by = { $over ->
    *[other] { $mass }, by { $people }, over the slab's side { $over }
 }
 job-cured = Cured, bare
-job-cured-by = { $weight }: { $people } with clamps
+job-cured-by = { $gear ->
+    [yes] { $weight }: trolley or lifting gear, never hands alone
+   *[no] { $weight }: { $people } with clamps
+}
+job-hands-most = { START($people) } here carry { $most }.
 job-how = How
 job-how-way = { $rail ->
     [clamped] { $way }. Clamp the rail first.
