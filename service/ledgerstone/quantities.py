@@ -1,4 +1,4 @@
-"""Text and exact lengths that remember their unit; the only place that knows pint."""
+"""Text and exact lengths that remember their unit, and how much of one unit is in another."""
 
 import math
 import re
@@ -6,27 +6,45 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from fractions import Fraction
 from types import MappingProxyType
-from typing import Final, Literal, Self, get_args
-
-from pint import UnitRegistry
+from typing import Final, Literal, Self
 
 from ledgerstone import _length_faults, _length_grammar
 from ledgerstone._length_faults import CANONICAL, Marks
 from ledgerstone._length_grammar import THOUSANDS, UnitName
+from ledgerstone._unit_factors import (
+    FOOT_M,
+    INCH_MM,
+    KG_PER_LB,
+    KG_PER_M3_PER_LB_PER_YD3,
+    LITRES_PER_GALLON,
+    MM_PER,
+    MPA_PER_PSI,
+    N_PER_LBF,
+    factor,
+)
 from ledgerstone.errors import QuantityError
 from ledgerstone.message import Spoken
 
 __all__ = [
     "CANONICAL",
+    "FOOT_M",
+    "INCH_MM",
+    "KG_PER_LB",
+    "KG_PER_M3_PER_LB_PER_YD3",
+    "LITRES_PER_GALLON",
     "LONGEST_MM",
     "MM2_PER_M2",
     "MM3_PER_L",
     "MM3_PER_M3",
+    "MM_PER",
+    "MPA_PER_PSI",
+    "N_PER_LBF",
     "Length",
     "Marks",
     "Origin",
     "Rounding",
     "UnitName",
+    "factor",
 ]
 
 Origin = Literal["text", "number", "worked"]
@@ -37,32 +55,6 @@ MM2_PER_M2: Final = 1e6
 MM3_PER_L: Final = 1e6
 MM3_PER_M3: Final = 1e9
 
-_DEFINITIONS: Final = (
-    "millimetre = [length] = mm",
-    "centimetre = 10 millimetre = cm",
-    "metre = 1000 millimetre = m",
-    "inch = 25.4 millimetre = in",
-    "foot = 12 inch = ft",
-)
-
-
-def _mm_per_unit() -> dict[str, Fraction]:
-    """Work out exact millimetres in each unit by a registry that knows these five and no more.
-
-    Source
-    ------
-    A yard is 0.9144 m exactly, so that an inch is 25.4 mm and a foot 304.8 mm: US Federal
-    Register 24 FR 5348 (1 July 1959), the same six nations' agreement as holds in Britain.
-    """
-    registry: UnitRegistry[Fraction] = UnitRegistry(None, non_int_type=Fraction)
-    for definition in _DEFINITIONS:
-        registry.define(definition)
-    return {
-        unit: Fraction(registry.convert(Fraction(1), unit, "mm")) for unit in get_args(UnitName)
-    }
-
-
-_MM_PER: Final = MappingProxyType(_mm_per_unit())
 _TEXT_PLACES: Final = MappingProxyType({"mm": 2, "cm": 3, "m": 5, "in": 3, "ft": 3})
 _FINEST_INCH: Final = Fraction(1, 64)
 _USUAL_INCH: Final = Fraction(1, 16)
@@ -114,7 +106,7 @@ class Length(Spoken):
         """
         if isinstance(value, str):
             amount, unit = _length_grammar.read(value, marks)
-            return cls(_within_bound(amount * _MM_PER[unit], unit), unit, "text")
+            return cls(_within_bound(amount * MM_PER[unit], unit), unit, "text")
         if isinstance(value, int | float) and not isinstance(value, bool):
             return cls(_within_bound(_exact(value)), "mm", "number")
         raise QuantityError(_length_faults.not_a_length())
@@ -128,7 +120,7 @@ class Length(Spoken):
         QuantityError
             Where it is longer than any slab could be.
         """
-        return cls(_within_bound(amount * _MM_PER[unit], unit), unit, "text")
+        return cls(_within_bound(amount * MM_PER[unit], unit), unit, "text")
 
     @classmethod
     def of_mm(cls, mm: float, unit: UnitName = "mm") -> Self:
@@ -144,7 +136,7 @@ class Length(Spoken):
         """
         if self.came != "text" and not self._is_imperial:
             return _rounded(self.exact_mm, _TEXT_PLACES[self.unit], self.unit)
-        per = _MM_PER["in" if self.unit == "ft" else self.unit]
+        per = MM_PER["in" if self.unit == "ft" else self.unit]
         amount = self.exact_mm / per
         if self.came != "text" and not (self._is_imperial and _is_64th(amount)):
             amount = round(amount, _TEXT_PLACES[self.unit])
@@ -224,9 +216,9 @@ def _is_64th(amount: Fraction) -> bool:
 
 def _inch_grid_mm(to_mm: Fraction) -> Fraction:
     grid = Fraction(1)
-    while grid > _USUAL_INCH and grid * _MM_PER["in"] > to_mm:
+    while grid > _USUAL_INCH and grid * MM_PER["in"] > to_mm:
         grid /= 2
-    return grid * _MM_PER["in"]
+    return grid * MM_PER["in"]
 
 
 def _rounded(mm: Fraction, places: int, unit: UnitName) -> str:
@@ -234,7 +226,7 @@ def _rounded(mm: Fraction, places: int, unit: UnitName) -> str:
 
     In whole numbers, half to even as ``round`` does: a drawing says hundreds of lengths.
     """
-    per = _MM_PER[unit]
+    per = MM_PER[unit]
     shares, share = mm.numerator * 10**places * per.denominator, mm.denominator * per.numerator
     tenths, left = divmod(abs(shares), share)
     tenths += 2 * left > share or (2 * left == share and tenths % 2 == 1)

@@ -10,6 +10,7 @@ ORDER = (
     "child_process",
     "_length_faults",
     "_length_grammar",
+    "_unit_factors",
     "quantities",
     "surfaces",
     "order",

@@ -22,7 +22,7 @@ USERS_OF = {
     "itsdangerous": ("codec",),
     "jinja2": ("papers",),
     "markupsafe": ("papers",),
-    "pint": ("quantities",),
+    "pint": ("_unit_factors",),
     "selectolax": ("enquiry.text.html_text",),
     "fluent": ("wording",),
     "babel": ("wording",),

@@ -16,7 +16,7 @@ from ledgerstone.json_types import Members
 from ledgerstone.message import Message
 from ledgerstone.price import Cost, costs, making_lines, subtotal
 from ledgerstone.price.costing import GROUPS
-from ledgerstone.quantities import Length
+from ledgerstone.quantities import INCH_MM, Length
 from ledgerstone.quote import Quote
 from ledgerstone.transport import prices_of
 from ledgerstone.workshop.records import Workshop
@@ -163,10 +163,10 @@ class _Sizes:
 
 
 _METRIC: Final = _Sizes((900.0, 250.0), (1200.0, 520.0), 600.0, 340.0, 620.0, (560.0, 490.0, 600.0))
-_IN: Final = 25.4
 _INCHES: Final = _Sizes(
-    (36 * _IN, 10 * _IN), (48 * _IN, 21 * _IN), 24 * _IN, 14 * _IN, 25 * _IN,
-    (28.5 * _IN, 19.5 * _IN, 36 * _IN),
+    (36 * INCH_MM, 10 * INCH_MM), (48 * INCH_MM, 21 * INCH_MM),
+    24 * INCH_MM, 14 * INCH_MM, 25 * INCH_MM,
+    (28.5 * INCH_MM, 19.5 * INCH_MM, 36 * INCH_MM),
 )  # fmt: skip
 
 

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from ledgerstone.checks.finding import Finding, only
 from ledgerstone.mix import Tint, mixes_of
 from ledgerstone.order import UPRIGHT_USES, Slab
+from ledgerstone.quantities import KG_PER_M3_PER_LB_PER_YD3
 from ledgerstone.shade import shade_seen
 from ledgerstone.shape import Shape
 from ledgerstone.stages import Judged, Planned
@@ -16,7 +17,6 @@ from ledgerstone.workshop.records import Workshop
 
 _AIR_SOURCE = "air by grain size: DIN 1045-2, from memory"
 DARK_LIGHTNESS = 45.0  # L*; that darker ones show bloom most is common practice, no source
-LB_PER_YD3 = 0.45359237 / 0.764554857984  # kg/m³: NIST SP 811 appendix B.8
 FALL = 60.0  # 1 in 60: the safe general figure of two that sources give
 
 
@@ -113,8 +113,8 @@ def _short(exposure: Exposure, workshop: Workshop) -> Iterable[Message]:
             "mix-has-cement",
             cement=int(cement),
             limit=least,
-            cement_lb=int(cement / LB_PER_YD3),
-            limit_lb=round(least / LB_PER_YD3),
+            cement_lb=int(cement / KG_PER_M3_PER_LB_PER_YD3),
+            limit_lb=round(least / KG_PER_M3_PER_LB_PER_YD3),
         )
 
 

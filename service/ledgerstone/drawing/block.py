@@ -10,7 +10,7 @@ from ledgerstone.drawing.svg import SvgElement, clean, element
 from ledgerstone.message import Figure, Message
 from ledgerstone.order import Slab
 from ledgerstone.outline import XY
-from ledgerstone.quantities import Length
+from ledgerstone.quantities import INCH_MM, Length
 from ledgerstone.wording import Speech
 
 _SWATCH = 30.0
@@ -19,7 +19,6 @@ _PRINTED_MM = 190.0  # across A4 within margins of 10 mm
 _PRINTED_IN = 7.5  # across US letter within margins of 1/2 in
 _METRIC_MM = (10, 20, 50, 100, 200, 500, 1000, 2000, 5000)
 _INCHES = (1, 2, 3, 6, 12, 24, 36, 60, 120)
-_INCH_MM = 25.4
 _ROUGH = 10.0  # a scale's denominator above which tenths are not written
 
 
@@ -106,7 +105,7 @@ def _swatch(title: TitleBlock, corner: XY) -> list[SvgElement]:
 def scale_note(frame: Frame, like: Length) -> Message:
     """State how much smaller than the slab the sheet is on paper, and that the figures decide."""
     inches = like.unit in {"in", "ft"}
-    wide_mm = _PRINTED_IN * _INCH_MM if inches else _PRINTED_MM
+    wide_mm = _PRINTED_IN * INCH_MM if inches else _PRINTED_MM
     smaller = frame.sheet_width / (wide_mm * frame.per_mm)
     ratio = Figure(smaller, 1 if smaller < _ROUGH else 0)
     return Message("plan-scale", smaller=ratio, paper="letter" if inches else "a4")
@@ -115,7 +114,7 @@ def scale_note(frame: Frame, like: Length) -> Message:
 def scale_bar(frame: Frame, like: Length, at: XY, speech: Speech) -> list[SvgElement]:
     """Draw a bar of a round length, half black, its left end at ``at``, sheet units."""
     inches = like.unit in {"in", "ft"}
-    sizes = [(n * _INCH_MM, f"{n} in") for n in _INCHES] if inches else _metric_bars(like)
+    sizes = [(n * INCH_MM, f"{n} in") for n in _INCHES] if inches else _metric_bars(like)
     fitting = [(mm, text) for mm, text in sizes if mm * frame.per_mm <= 130]
     mm, text = fitting[-1] if fitting else sizes[0]
     x, y = at

@@ -9,13 +9,12 @@ from ledgerstone.drawing.lettering import INK
 from ledgerstone.drawing.shadow import drop_of
 from ledgerstone.drawing.svg import SvgElement, element, path_of
 from ledgerstone.outline import XY
-from ledgerstone.quantities import Length
+from ledgerstone.quantities import INCH_MM, Length
 from ledgerstone.shape import Shape
 
 Bounds = tuple[float, float, float, float]
 
 LETTERS: Final = 24.0
-_INCH_MM: Final = 25.4
 _ROD_MM: Final = 34.0
 
 
@@ -30,7 +29,7 @@ def shadow_ends(shape: Shape, camera: Camera, floor_mm: float) -> list[XY]:
 def rod_of(like: Length, longest_mm: float) -> tuple[float, int, str]:
     """Length of the rule, mm, its number of parts and its label: short beside a small slab."""
     if like.unit in {"in", "ft"}:
-        return (36 * _INCH_MM, 6, "3 ft") if longest_mm > 600 else (12 * _INCH_MM, 6, "12 in")
+        return (36 * INCH_MM, 6, "3 ft") if longest_mm > 600 else (12 * INCH_MM, 6, "12 in")
     return (1000.0, 10, "1 m") if longest_mm > 600 else (300.0, 6, "300 mm")
 
 

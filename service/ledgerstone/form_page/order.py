@@ -10,12 +10,13 @@ from typing import Any, Final
 from ledgerstone.form_page.form import Control
 from ledgerstone.form_page.sent import Sent, Typed
 from ledgerstone.json_types import JSON
+from ledgerstone.quantities import KG_PER_LB
 
 _NO_LISTS: Final = frozenset(("edges", "corner_radii"))  # their members may be named by numbers
 _BARE = re.compile(r"[-−]?[\d.,\s/½¼¾⅛⅜⅝⅞⁄-]*")
 _FIGURE = re.compile(r"[\d½¼¾⅛⅜⅝⅞]")
 _WHOLE, _NUMBER = re.compile(r"\d{1,9}"), re.compile(r"-?\d{1,9}(\.\d+)?")
-KG_PER: Final = {"kg": 1.0, "lb": 0.45359237}  # NIST SP 811, appendix B.8
+KG_PER: Final = {"kg": 1.0, "lb": KG_PER_LB}
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.quantities import Length, UnitName
+from ledgerstone.quantities import INCH_MM, Length, UnitName
 
-_EIGHTH_IN: Final = 25.4 / 8
+_EIGHTH_IN: Final = INCH_MM / 8
 STEP_MM: Final = 5.0
-_STEP_IN: Final = 25.4 / 4
+_STEP_IN: Final = INCH_MM / 4
 
 
 def rounded_length(mm: float, unit: UnitName) -> Length:

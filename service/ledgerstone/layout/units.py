@@ -12,11 +12,10 @@ from typing import Final
 
 from ledgerstone.layout.rounded_length import rounded_length
 from ledgerstone.order import Unit, UnitFor
-from ledgerstone.quantities import UnitName
+from ledgerstone.quantities import INCH_MM, UnitName
 from ledgerstone.strength.rests import PANEL_MM
 
 _PLAY_MM: Final = 1.0
-_IN: Final = 25.4
 _WIDEST_FILLER_MM: Final = 150.0
 _LONGEST_MM: Final = 6_000.0  # no slab is cast as long, and what can't be cast is not laid out
 _KEPT: Final = 256  # runs; trials of fixes, and a customer's next change, lay most runs out again
@@ -68,7 +67,7 @@ _METRIC: Final = SoldWidths(
     (80, 90, 100, 120),
 )
 _INCHES: Final = SoldWidths(
-    _IN / 2,
+    INCH_MM / 2,
     MappingProxyType({18: 30.0, 24: 14.0, 30: 15.0, 36: 13.0, 42: 16.0, 48: 10.0}),
     (54, 60, 66, 72, 84, 96),
 )

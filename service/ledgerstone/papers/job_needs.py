@@ -9,10 +9,9 @@ from ledgerstone.message import Gauge, Message
 from ledgerstone.mix import part_name
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_stock import LITRES_PER_QUART
-from ledgerstone.quantities import MM2_PER_M2
+from ledgerstone.quantities import FOOT_M, KG_PER_LB, MM2_PER_M2
 from ledgerstone.schedule.day_work import work_by_day
 from ledgerstone.wording import bench_speech, workshop_speech
-from ledgerstone.wording.formats import FOOT_M, KG_PER_LB
 
 
 def job_days(job: Job) -> Iterator[dict[str, Any]]:

@@ -10,12 +10,13 @@ from typing import Final
 
 from ledgerstone.message import Message, Value
 from ledgerstone.mix import Slurry
+from ledgerstone.quantities import KG_PER_LB
 from ledgerstone.workshop.records import Workshop
 
 USE_WITHIN_MINUTES: Final = 30
 DAMP_DAYS: Final = 2
 KEEPS_MONTHS: Final = 6
-_OUNCE_KG = 0.45359237 / 16  # 24 FR 5348 (1 July 1959)
+_OUNCE_KG: Final = KG_PER_LB / 16
 _TEASPOON_G: Final = 5.0
 
 

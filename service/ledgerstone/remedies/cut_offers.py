@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator, Sequence
+from fractions import Fraction
 from itertools import pairwise
 from operator import itemgetter
 
@@ -18,7 +19,7 @@ from ledgerstone.checks import Finding
 from ledgerstone.checks.units import standing_units
 from ledgerstone.goes_in import is_bowl, is_hob
 from ledgerstone.order import CORNERS, MAX_SLABS, LShape
-from ledgerstone.quantities import Length
+from ledgerstone.quantities import MM_PER, Length
 from ledgerstone.remedies.costs import COST, UNEVEN
 from ledgerstone.remedies.cut_outlines import Axis, Plan, plan_of
 from ledgerstone.remedies.cutting import JOINT_GAP_MM, SlabCut
@@ -36,7 +37,10 @@ MAX_CUT_OPTIONS = 2  # each is worked out in full
 MAX_CUTS_TRIED = 6  # of the places found, the cheapest
 _TABLE = "too-big-for-table"
 _MID = (0.25, 0.75)  # if neither casting nor carrying limits the length
-_ROUND_MM = ((100.0, 50.0, 10.0, 5.0, 1.0), (304.8, 152.4, 25.4, 12.7, 6.35, 1.5875))
+_ROUND_MM = (
+    (100.0, 50.0, 10.0, 5.0, 1.0),
+    tuple(float(Fraction(part, 16) * MM_PER["in"]) for part in (192, 96, 16, 8, 4, 1)),
+)
 _ROUNDER_BY_MM = 30.0  # greatest distance from the best place for the sake of a rounder number
 
 

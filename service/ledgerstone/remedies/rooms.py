@@ -18,7 +18,7 @@ from ledgerstone.cutouts import kind_of
 from ledgerstone.goes_in import TAP_SIZED_MM, unit_for
 from ledgerstone.order import Cutout, Slab
 from ledgerstone.outline import XY, unit_vector
-from ledgerstone.quantities import Length
+from ledgerstone.quantities import INCH_MM, Length
 from ledgerstone.remedies.belonging import companions
 from ledgerstone.remedies.placeable import Item, Obstacle, Placement, Plane, Room
 from ledgerstone.remedies.placing import place
@@ -180,7 +180,7 @@ class Layout:
 def step_mm(given: Length, to_mm: float) -> float:
     """Return the step that is round in a length's unit: 5 mm or a quarter of an inch; or fine."""
     if given.unit in ("in", "ft"):
-        return 25.4 / 4 if to_mm >= COARSE_MM else 25.4 / 16
+        return INCH_MM / 4 if to_mm >= COARSE_MM else INCH_MM / 16
     return to_mm
 
 

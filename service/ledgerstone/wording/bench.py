@@ -26,7 +26,15 @@ from ledgerstone.message import (
     SmallVolume,
     Weighed,
 )
-from ledgerstone.wording.formats import FOOT_M, KG_PER_LB, LITRES_PER_GALLON, MPA_PER_PSI, Formats
+from ledgerstone.quantities import (
+    FOOT_M,
+    INCH_MM,
+    KG_PER_LB,
+    LITRES_PER_GALLON,
+    MPA_PER_PSI,
+    N_PER_LBF,
+)
+from ledgerstone.wording.formats import Formats
 from ledgerstone.wording.profile import about_in
 from ledgerstone.workshop.local_units import local_unit, number_shown, rounded
 from ledgerstone.workshop.members import member_named
@@ -35,7 +43,6 @@ from ledgerstone.workshop.value_keys import AboutKey, KeyNumber, KeyUnit
 _ROUNDING: Final = MappingProxyType(
     {"nearest": ROUND_HALF_EVEN, "up": ROUND_CEILING, "down": ROUND_FLOOR}
 )
-_INCH_MM: Final = 25.4
 _TAPE: Final = 32  # the finest marks of a tape, to the inch: common practice, no source
 _HOLD: Final = 4
 _STOCK: Final = 64  # what is sold by fractions of an inch
@@ -46,7 +53,6 @@ _PLACES: Final = 4  # of a number that somebody typed in another unit
 _ML_PER_FLUID_OUNCE: Final = 1000 * LITRES_PER_GALLON / 128  # NIST Handbook 44, appendix C
 _FINE_KG: Final = 0.01
 _M2_PER_FT2: Final = FOOT_M**2
-_N_PER_LBF: Final = KG_PER_LB * 9.80665
 
 
 def written(formats: Formats, value: object) -> str:
@@ -63,7 +69,7 @@ def _ruled(formats: Formats, length: Ruled) -> str:
     if abs(length.mm) < _HARDLY_MM:
         return _in_decimals(formats, length.mm)
     to = _HOLD if length.coarse else _TAPE
-    marks = cut(to * length.mm / _INCH_MM + (1e-9 if length.down else 0))
+    marks = cut(to * length.mm / INCH_MM + (1e-9 if length.down else 0))
     return _mixed(Fraction(marks, to))
 
 
@@ -76,14 +82,14 @@ def _running(formats: Formats, length: RunningLength) -> str:
 def _gauge(formats: Formats, size: Gauge) -> str:
     if formats.place.lengths != "in":
         return formats.number(_trimmed(f"{size.mm:.3f}"))
-    sold = Fraction(round(_STOCK * size.mm / _INCH_MM), _STOCK)
-    if size.mm >= _HARDLY_MM and abs(float(sold) * _INCH_MM - size.mm) <= _EXACT_MM:
+    sold = Fraction(round(_STOCK * size.mm / INCH_MM), _STOCK)
+    if size.mm >= _HARDLY_MM and abs(float(sold) * INCH_MM - size.mm) <= _EXACT_MM:
         return _mixed(sold)
     return _in_decimals(formats, size.mm)
 
 
 def _in_decimals(formats: Formats, mm: float) -> str:
-    return formats.number(_trimmed(f"{mm / _INCH_MM:.2f}"))
+    return formats.number(_trimmed(f"{mm / INCH_MM:.2f}"))
 
 
 def _mixed(inches: Fraction) -> str:
@@ -139,7 +145,7 @@ def _density(formats: Formats, density: Density) -> str:
 def _force(formats: Formats, force: Force) -> str:
     if formats.place.strengths != "psi":
         return f"{force.newtons:.0f} N"
-    return f"{formats.grouped(round(force.newtons / _N_PER_LBF))} lb"
+    return f"{formats.grouped(round(force.newtons / N_PER_LBF))} lb"
 
 
 def _pressure(formats: Formats, load: AreaLoad) -> str:

@@ -29,21 +29,24 @@ from ledgerstone.message import (
     WeekdayName,
     Weight,
 )
-from ledgerstone.quantities import Length
+from ledgerstone.quantities import (
+    FOOT_M,
+    INCH_MM,
+    KG_PER_LB,
+    LITRES_PER_GALLON,
+    MPA_PER_PSI,
+    Length,
+)
 from ledgerstone.workshop.countries import RegionalSettings
 
 # CLDR sets thin spaces round the dash of a span; none between two numbers.
 _BETWEEN_NUMBERS: Final = re.compile(r"(?<=[0-9.])\N{THIN SPACE}–\N{THIN SPACE}(?=[0-9])")
 _INCHES: Final = {"de": (" in", " Zoll"), "en": (" in", " in")}
 _FEET: Final = {"de": (" ft", " Fuß"), "en": (" ft", " ft")}
-KG_PER_LB: Final = 0.45359237  # the pound's definition: 24 FR 5348 (1 July 1959)
-FOOT_M: Final = 0.3048
-LITRES_PER_GALLON: Final = 3.785411784  # of 231 cubic inches: NIST Handbook 44, appendix C
-_SIXTEENTH_MM: Final = 25.4 / 16
+_SIXTEENTH_MM: Final = INCH_MM / 16
 _HARDLY_MM: Final = 3.0
 _METRE_MM: Final = 1000.0
 _COARSE_PSI: Final = 1000
-MPA_PER_PSI: Final = KG_PER_LB * 9.80665 / 25.4**2
 
 
 @dataclass(frozen=True, slots=True)
@@ -202,7 +205,7 @@ class Formats:
         if unit != "in":
             return spoken
         if abs(length.mm) < _HARDLY_MM:
-            return spoken.in_unit(round(length.mm / 25.4, 2) * 25.4)
+            return spoken.in_unit(round(length.mm / INCH_MM, 2) * INCH_MM)
         return spoken.like(length.mm, to_mm=_SIXTEENTH_MM)
 
     def _symbol(self, name: str) -> str:

@@ -13,6 +13,7 @@ from decimal import ROUND_HALF_EVEN, Decimal
 from fractions import Fraction
 from typing import Any, Final
 
+from ledgerstone.quantities import MM_PER
 from ledgerstone.workshop._conventions import Conventions, place_of
 from ledgerstone.workshop.countries import RegionalSettings
 from ledgerstone.workshop.measures import canonical
@@ -25,7 +26,7 @@ _LENGTHS: Final = {"mm": "in", "m": "ft", "m²": "ft²", "m³": "yd³"}
 _DENSITIES: Final = ("density", "weighed", "fresh")  # by the cubic foot, a mix by the yard
 _YIELD: Final = "yield_l"  # printed on a bag in cubic feet where its water is in gallons or quarts
 _BARE: Final = frozenset({"", "h", "d"})  # no unit is written of these before "per"
-_SIXTEENTH_MM: Final = Fraction("25.4") / 16
+_SIXTEENTH_MM: Final = MM_PER["in"] / 16
 _NEAR_MM: Final = Fraction(2, 100)
 _MILLION: Final = 10**6
 _DIGITS: Final = 4  # significant, of what is converted to be shown

@@ -17,14 +17,14 @@ from types import MappingProxyType
 from typing import Final
 
 from ledgerstone.errors import QuantityError
-from ledgerstone.quantities import Length
+from ledgerstone.quantities import Length, factor
 
-_FOOT_M: Final = Fraction("0.3048")
-_POUND: Final = Fraction("0.45359237")
-_GALLON: Final = Fraction("3.785411784")
-_GRAVITY: Final = Fraction("9.80665")
-_CUBIC_FOOT_L: Final = 1000 * _FOOT_M**3
-_PSI: Final = _POUND * _GRAVITY / Fraction("25.4") ** 2
+_FOOT_M: Final = factor("ft", "m")
+_POUND: Final = factor("lb", "kg")
+_GALLON: Final = factor("gal", "l")
+_CUBIC_FOOT_L: Final = factor("ft ** 3", "l")
+_POUND_FORCE: Final = factor("lbf", "N")
+_PSI: Final = factor("psi", "MPa")
 _Units = Mapping[str, Fraction]
 
 
@@ -42,8 +42,7 @@ _VOLUME_L: Final = {
 }
 _AREA: Final = {"m²": Fraction(1), "ft²": _FOOT_M**2, "yd²": 9 * _FOOT_M**2}
 _HOURS: Final = _named(h=1, min=Fraction(1, 60), s=Fraction(1, 3600))
-# A US gauge's number says nothing of its size, so none is read. Sources: 24 FR 5348 (foot, pound);
-# NIST SP 811 appendix B.8 (the others).
+# A US gauge's number says nothing of its size, so none is read.
 _UNITS: Final[Mapping[str, _Units]] = MappingProxyType(
     {
         "_kg": _MASS,
@@ -56,7 +55,7 @@ _UNITS: Final[Mapping[str, _Units]] = MappingProxyType(
             **_named(gpa=1000, psi=_PSI, ksi=1000 * _PSI),
         },
         "_n_per_mm2": {"n/mm²": Fraction(1), **_named(psi=_PSI, ksi=1000 * _PSI)},
-        "_n": _named(n=1, kn=1000, lb=_POUND * _GRAVITY, lbf=_POUND * _GRAVITY),
+        "_n": _named(n=1, kn=1000, lb=_POUND_FORCE, lbf=_POUND_FORCE),
         "_hours": _HOURS,
         "_hour": _HOURS,
         "_minutes": {name: 60 * per for name, per in _HOURS.items()},

@@ -13,6 +13,8 @@ import math
 import re
 from typing import Final
 
+from ledgerstone.quantities import INCH_MM
+
 _BAR: Final = re.compile(
     r"(?:#|no\.?|nr\.?|number)\s*([2-8])(?:\s*(?:bars?|rebar))?", re.IGNORECASE
 )
@@ -32,7 +34,6 @@ _SHEET_GAUGES: Final = {
     15: 0.0673, 16: 0.0598, 17: 0.0538, 18: 0.0478, 20: 0.0359,
 }  # fmt: skip
 _BARS, _WIRES, _SHEETS, _PITCHES = "bar_mm", "mesh_wire_mm", "wall_mm", "mesh_pitch_mm"
-_MM: Final = 25.4
 
 
 def size_named(text: str, key: str) -> str:
@@ -66,4 +67,4 @@ def _same(one: str, other: str) -> bool:
 
 
 def _written(inches: float) -> str:
-    return f"{inches * _MM:.2f}".rstrip("0").rstrip(".") + " mm"
+    return f"{inches * INCH_MM:.2f}".rstrip("0").rstrip(".") + " mm"

@@ -6,6 +6,7 @@ from types import MappingProxyType
 from typing import Final
 
 from ledgerstone.enquiry.words.colours import colour_of
+from ledgerstone.quantities import INCH_MM
 from ledgerstone.shade.colour import delta_e_2000, srgb_to_lab
 from ledgerstone.workshop.records import Workshop
 
@@ -27,20 +28,19 @@ _OPENINGS: Final = MappingProxyType(
 )
 # What covers its hole by a flange of its own: common practice, no source.
 COVERING: Final = frozenset({"tap", "soap"})
-_IN: Final = 25.4
 # The same where things are sold in inches: a single-bowl sink, a 30-inch cooktop.
 _OPENINGS_IN_INCHES: Final = MappingProxyType(
     {
-        "tap": ("circle", 1.375 * _IN, 1.375 * _IN),
-        "waste": ("circle", 1.75 * _IN, 1.75 * _IN),
-        "drain": ("circle", 1.75 * _IN, 1.75 * _IN),
-        "soap": ("circle", 1.375 * _IN, 1.375 * _IN),
-        "parasol": ("circle", 2 * _IN, 2 * _IN),
-        "cable": ("circle", 2.5 * _IN, 2.5 * _IN),
-        "socket": ("circle", 3 * _IN, 3 * _IN),
-        "basin": ("circle", 15 * _IN, 15 * _IN),
-        "sink": ("rectangle", 20 * _IN, 16 * _IN),
-        "hob": ("rectangle", 28.5 * _IN, 19.5 * _IN),
+        "tap": ("circle", 1.375 * INCH_MM, 1.375 * INCH_MM),
+        "waste": ("circle", 1.75 * INCH_MM, 1.75 * INCH_MM),
+        "drain": ("circle", 1.75 * INCH_MM, 1.75 * INCH_MM),
+        "soap": ("circle", 1.375 * INCH_MM, 1.375 * INCH_MM),
+        "parasol": ("circle", 2 * INCH_MM, 2 * INCH_MM),
+        "cable": ("circle", 2.5 * INCH_MM, 2.5 * INCH_MM),
+        "socket": ("circle", 3 * INCH_MM, 3 * INCH_MM),
+        "basin": ("circle", 15 * INCH_MM, 15 * INCH_MM),
+        "sink": ("rectangle", 20 * INCH_MM, 16 * INCH_MM),
+        "hob": ("rectangle", 28.5 * INCH_MM, 19.5 * INCH_MM),
     }
 )
 

@@ -16,12 +16,12 @@ from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.lexicon import LABELS, NOUNS, ROLES
 from ledgerstone.enquiry.words.word_sets import word_set
+from ledgerstone.quantities import MM_PER
 
 _ACCEPTS: Final = word_set(
     "please fine ok okay good yes go suits do great perfect bitte passt gut then thanks nehmen"
     " nehme"
 )
-_MM_PER: Final = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "in": 25.4, "ft": 304.8}
 _OF_HOLES: Final = {"diameter": "hole", "length": "opening", "width": "opening"}
 _KEY_OF: Final = {
     "thick": "thickness",
@@ -229,7 +229,7 @@ class Replacing:
         ]
 
     def _is_as_written(self, measure: Measure, _key: str, claim: Claim) -> bool:
-        per = _MM_PER[measure.size.unit or claim.length.unit]
+        per = float(MM_PER[measure.size.unit or claim.length.unit])
         return abs(float(measure.size.amount) * per - claim.mm) <= AGREE_MM
 
     def _is(self, measure: Measure, key: str, claim: Claim) -> bool:
