@@ -12,6 +12,7 @@ from ledgerstone.checks import Finding
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.drawing.frame import SHEET_WIDTH
+from ledgerstone.wording import Message
 from ledgerstone.workshop import Workshop
 from support.asking import changed
 from support.demonstration import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
@@ -116,7 +117,7 @@ def test_pins_too_many_for_a_link_are_left_out(workshop: Workshop) -> None:
     order = read_order(EXAMPLE_ORDER, workshop)
     tokens = Tokens(SIGNING_KEYS)
     where = [{"type": "Point", "coordinates": [n * 7.3, n * n % 559]} for n in range(1500)]
-    found = [Finding("x", "note", "", "", slab=0, where_mm=place) for place in where]
+    found = [Finding("x", "note", Message("x"), "", slab=0, where_mm=place) for place in where]
     bare = drawing_token(order, tokens)
     assert bare is not None
     assert drawing_token(order, tokens, Annotations(findings=found)) == bare

@@ -61,6 +61,21 @@ read = read_enquiry_document(asked, load_profile(DEMONSTRATION), date(2026, 11, 
 print(json.dumps(read["proposal"]["slabs"][0]["finish"]["surface"]))
 """
 
+# A text of the page, of the form of a profile, or what a fault calls a field, in each language.
+WORDS: Final = """
+import json, sys
+from ledgerstone.codec._strict import field_name
+from ledgerstone.wording import speech_in
+from ledgerstone.wording.page import page_messages
+from ledgerstone.wording.profile import profile_texts
+where, name = json.load(sys.stdin)
+def said(language):
+    if where == "fields":
+        return speech_in(language).value(field_name(name))
+    return (page_messages if where == "page" else profile_texts)(language)[name]
+print(json.dumps([said(language) for language in ("en", "de")]))
+"""
+
 PAPERS: Final = """
 import json, sys
 from datetime import date

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from design.recipe_programs import CONTRACT, PAPERS, READS, ask, run
+from design.recipe_programs import CONTRACT, PAPERS, READS, WORDS, ask, run
 from design.source import PACKAGE
 from support.documents import Json
 
@@ -49,6 +49,9 @@ def add_surface(package: Path) -> None:
     for catalogue in (package / "wording" / "catalogues").glob("*/*.ftl"):
         text = catalogue.read_text(encoding="utf-8")
         text = re.sub(r"\n( +\*?\[polished\])", r"\n    [scoured] scour\n\1", text)
+        for record in ("surface", "Choices"):  # of the page, and of the form of a profile
+            before = rf"(?m)(^{record} =\n(?:    .*\n)*?)(    \.honed = )"
+            text = re.sub(before, r"\1    .scoured = scoured\n\2", text)
         catalogue.write_text(text, encoding="utf-8")
     look = package / "enquiry" / "wishes" / "look.py"
     put(look, '"matt sealed|', '"scoured|matt sealed|')
@@ -104,17 +107,26 @@ def add_cutout_kind(package: Path) -> None:
     ):
         words = package / "wording" / "catalogues" / language / f"{file}.ftl"
         put(words, f"[rectangle] {before}", f"[diamond] {word}\n    [rectangle] {before}")
+    for language, name in (("en", "a cut-out diamond"), ("de", "ein Ausschnitt als Raute")):
+        words, slot = (
+            package / "wording" / "catalogues" / language / "fields.ftl",
+            "[a-slot-cut-out]",
+        )
+        put(words, slot, f"[a-diamond-cut-out] {name}\n    {slot}")
 
 
 def add_check(package: Path) -> None:
-    """Add the check “very-square”: its function, and its place in the table of its stage."""
+    """Add the check “very-square”: its function, its place in its stage's table, its message."""
     (package / "checks" / "square.py").write_text(
         '"""A check of proportions."""\n\n'
-        "from ledgerstone.checks.finding import Finding\n\n\n"
+        "from ledgerstone.checks.finding import Finding\n"
+        "from ledgerstone.wording import Message, slab_name\n\n\n"
         "def not_square(planned):\n"
-        "    for i, _slab, shape in planned.slabs():\n"
+        "    for i, slab, shape in planned.slabs():\n"
         "        if shape.length_mm == shape.width_mm:\n"
-        '            yield Finding("very-square", "note", "It is square.", "geometry", slab=i)\n',
+        "            named = slab_name(slab, i, len(planned.order.slabs))\n"
+        '            message = Message("very-square", slab=named, length=slab.outline.length)\n'
+        '            yield Finding("very-square", "note", message, "geometry", slab=i)\n',
         encoding="utf-8",
     )
     registry = package / "checks" / "__init__.py"
@@ -125,6 +137,13 @@ def add_check(package: Path) -> None:
         '    Check(("sliver",), size.wide_enough),\n'
         '    Check(("very-square",), square.not_square),',
     )
+    for language, words in (
+        ("en", "is square, { $length }"),
+        ("de", "ist quadratisch, { $length }"),
+    ):
+        file = package / "wording" / "catalogues" / language / "checks-square.ftl"
+        name = '{ NAME($slab, start: "yes") }'
+        file.write_text(f"very-square = {name} {words} each way.\n", encoding="utf-8")
 
 
 def add_sheet(package: Path) -> None:
@@ -180,6 +199,8 @@ def test_a_surface_is_added_in_one_record_and_the_workshops_file(
     assert len(says) == 1
     assert says[0].startswith("To scour the slab we need 8 mm")
     assert run(package, READS, "A worktop 1500 x 600 mm, 40 mm thick, scoured.") == "scoured"
+    assert run(package, WORDS, ["page", "surface.scoured"]) == ["scoured"] * 2
+    assert run(package, WORDS, ["profile", "Choices.scoured"]) == ["scoured"] * 2
     assert answered_alike(plain, as_it_is)
 
 
@@ -195,15 +216,17 @@ def test_a_kind_of_cutout_is_added_in_one_module(package: Path, as_it_is: Json) 
     (says,) = (says for check, says in stopped["findings"] if check == "cutout-off-slab")
     assert says.startswith("The diamond cut-out ")
     assert "DiamondCutout" in run(package, CONTRACT, None)
+    named = run(package, WORDS, ["fields", "a-diamond-cut-out"])
+    assert named == ["a cut-out diamond", "ein Ausschnitt als Raute"]
     assert answered_alike(plain, as_it_is)
 
 
 def test_a_check_is_added_in_its_file_and_its_stage(package: Path, as_it_is: Json) -> None:
-    """It is run with its stage."""
+    """It is run with its stage, and says its message of what the customer typed."""
     add_check(package)
-    square = {"outline": {"kind": "rectangle", "length": 600, "width": 600}}
+    square = {"outline": {"kind": "rectangle", "length": "60 cm", "width": "60 cm"}}
     told, plain = ask(package, square, {})
-    assert ["very-square", "It is square."] in told["findings"]
+    assert ["very-square", "The slab is square, 60 cm each way."] in told["findings"]
     assert answered_alike(plain, as_it_is)
 
 

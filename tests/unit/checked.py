@@ -10,7 +10,7 @@ from ledgerstone.checks import (
     STRENGTH_CHECKS,
     Finding,
 )
-from ledgerstone.message import Message, Value
+from ledgerstone.message import Value
 from ledgerstone.stages import Planned
 from ledgerstone.workshop import Workshop
 from support.documents import Json
@@ -56,6 +56,5 @@ def plain(length: object = 1400, width: object = 600, **more: Any) -> Json:
 
 def values_of(finding: Finding, name: str) -> Mapping[str, Value]:
     """Return the values of a finding's message, which has a name."""
-    assert isinstance(finding.message, Message)
     assert finding.message.name == name
     return finding.message.values

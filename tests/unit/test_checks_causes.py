@@ -31,7 +31,8 @@ def told(workshop: Workshop, *slabs: Json) -> dict[str, str | None]:
 
 def finding(check: str, *at: str, where_mm: Json | None = None) -> Finding:
     """A finding that stops, on the first slab."""
-    return Finding(check, "stops", "Something is so.", "geometry", slab=0, at=at, where_mm=where_mm)
+    message = Message(check)
+    return Finding(check, "stops", message, "geometry", slab=0, at=at, where_mm=where_mm)
 
 
 def test_a_strip_too_narrow_is_one_thing(workshop: Workshop) -> None:

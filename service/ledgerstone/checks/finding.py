@@ -33,7 +33,7 @@ class Finding:
 
     check: str
     level: Level
-    message: Message | str
+    message: Message
     source: str
     slab: int | None = None
     at: tuple[str, ...] = ()

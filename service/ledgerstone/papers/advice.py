@@ -39,9 +39,9 @@ class Advice:
     """
 
     when: Occasion
-    message: Message | str
+    message: Message
     findings: tuple[str, ...]
-    in_short: Message | str | None = None
+    in_short: Message | None = None
 
 
 def advice_of(view: QuoteView) -> tuple[Advice, ...]:
@@ -72,7 +72,7 @@ def _of(finding: Finding) -> Advice:
     return Advice(finding.when, message, (finding.id,), message if needed else None)
 
 
-def _briefly(finding: Finding) -> Message | str:
+def _briefly(finding: Finding) -> Message:
     """Return what to do, without the reason, which is on the page."""
     values = _values(finding)
     brief: Message | None = None
@@ -158,11 +158,11 @@ def _people(findings: Sequence[Finding]) -> Iterator[Advice]:
 
 
 def _is(finding: Finding, *names: str) -> bool:
-    return isinstance(finding.message, Message) and finding.message.name in names
+    return finding.message.name in names
 
 
 def _values(finding: Finding) -> Mapping[str, Value]:
-    return finding.message.values if isinstance(finding.message, Message) else {}
+    return finding.message.values
 
 
 def _plainly(advice: Advice) -> Advice:
@@ -171,9 +171,7 @@ def _plainly(advice: Advice) -> Advice:
     return replace(advice, message=_unnamed(advice.message), in_short=short)
 
 
-def _unnamed(message: Message | str) -> Message | str:
-    if isinstance(message, str):
-        return message
+def _unnamed(message: Message) -> Message:
     if message.name == "load-on-units":
         values = message.values
         return Message("advice-units", level=values["level"], weight=values["weight"])
