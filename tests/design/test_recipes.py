@@ -137,13 +137,13 @@ def add_check(package: Path) -> None:
         '    Check(("sliver",), size.wide_enough),\n'
         '    Check(("very-square",), square.not_square),',
     )
-    for language, words in (
-        ("en", "is square, { $length }"),
-        ("de", "ist quadratisch, { $length }"),
+    name, length = '{ NAME($slab, start: "yes") }', "{ $length }"
+    for language, says in (
+        ("en", f"{name} is square, {length} each way."),
+        ("de", f"{name} ist quadratisch, {length} in jeder Richtung."),
     ):
         file = package / "wording" / "catalogues" / language / "checks-square.ftl"
-        name = '{ NAME($slab, start: "yes") }'
-        file.write_text(f"very-square = {name} {words} each way.\n", encoding="utf-8")
+        file.write_text(f"very-square = {says}\n", encoding="utf-8")
 
 
 def add_sheet(package: Path) -> None:
