@@ -96,8 +96,9 @@ CASES: dict[str, tuple[tuple[tuple[str, Any], ...], list[Message]]] = {
         (("/slabs/0/rests", {"kind": "full"}),),
         [Message("change-rests", slab=NAME,
                  now=_listed(Message("plan-rest-kind", kind="full", count=0)),
-                 was=_listed(Message("plan-rest-unit", use="base", width=mm(650)),
-                             Message("plan-rest-unit", use="basin", width=mm(800))))],
+                 was=_listed(Message("rest-units", count=2, units=_listed(
+                     Message("rest-unit", use="base", width=mm(650)),
+                     Message("rest-unit", use="basin", width=mm(800))))))],
     ),
     "a relief more": (
         (("/slabs/0/reliefs", [{"kind": "recess", "outline": {"kind": "round", "diameter": "90 mm"},

@@ -116,7 +116,7 @@ def test_the_drawing_says_itself(workshop: Workshop) -> None:
         "An opening (tap): round, 35 mm across, its centre 980 mm from the left and 505 mm from "
         "the front, rim covered. "
         "Front: bevel 5 mm. Back: unseen. "
-        "It rests on base 650 mm, bowl 800 mm."
+        "It rests on units 650 mm, 800 mm (sink)."
     )
 
 

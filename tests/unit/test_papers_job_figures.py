@@ -8,6 +8,7 @@ from typing import Any
 
 import pytest
 
+from ledgerstone.message import Message
 from ledgerstone.papers.job import Job
 from ledgerstone.strength.grips import best_grips_mm
 from ledgerstone.strength.slabs import concrete_of
@@ -70,7 +71,8 @@ def _built(job: Job) -> Iterator[str]:
             yield f"'{clear}', '{_half((a + c) / 2 - x0)}, {_half((b + d) / 2 - y0)}', '']"
     for supply in job.moulds.supplies:
         if supply.packs:
-            yield f"'{supply.name}', '{round(supply.used, 2):g} "
+            named = job.speech.say(Message("job-supply", supply=supply.name))
+            yield f"'{named}', '{round(supply.used, 2):g} "
 
 
 def _reinforced(job: Job) -> Iterator[str]:
