@@ -91,7 +91,7 @@ def test_hours_that_change_are_in_the_jobs(file: Path) -> None:
 
 
 def test_faults_come_at_their_places(file: Path) -> None:
-    """All that is wrong comes at its pointer, with the text that has it, and no prices."""
+    """All that is wrong comes at its pointer, with the text that has it; prices leave it out."""
     told = tried(
         form(file),
         setting("/rates/hour", "a lot"),
@@ -100,7 +100,7 @@ def test_faults_come_at_their_places(file: Path) -> None:
         save=False,
     )
     assert {one["pointer"] for one in told["faults"]} >= {"/rates/hour", "/table/length_mm"}
-    assert told["jobs"] == []
+    assert told["jobs"] == tried(form(file), save=False)["jobs"] != []
     assert 'hour = "a lot"' in told["text"]
 
 

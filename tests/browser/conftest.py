@@ -20,6 +20,7 @@ from ledgerstone.workshop import DEMONSTRATION
 from support.page_texts import desk_text
 from support.page_waits import PATIENCE_MS, settled
 from support.ports import free_port
+from support.profile_form import begun
 from support.programs import Program, run_beside
 from support.serving import DATED
 
@@ -233,6 +234,16 @@ class Maker:
         """Wait for the message to be read, and for the whole answer to the order as it then is."""
         self.page.locator("#message:not([readonly])").wait_for(state="attached")
         settled(self.page)
+
+
+@pytest.fixture
+def profile(own_service: Served, tmp_path: Path) -> Path:
+    """An American workshop's new file, and a service of it that may write it."""
+    file = tmp_path / "workshop.toml"
+    file.write_text(begun("US"), encoding="utf-8")
+    own_service.also = {"LEDGERSTONE_WORKSHOP": str(file), "LEDGERSTONE_WORKSHOP_WRITABLE": "1"}
+    own_service.start()
+    return file
 
 
 def at_desk(browser: Browser, served: Served, **options: object) -> tuple[BrowserContext, Page]:

@@ -2,65 +2,46 @@
 
 import re
 from pathlib import Path
-from typing import Any
 
 import pytest
-from playwright.sync_api import Browser, Route, expect
+from playwright.sync_api import Browser, Page, Route, expect
 
 from browser.conftest import Look, Served, at_form
-from browser.first_quote_minutes import counted, minutes
+from browser.first_quote_minutes import OREGON, box_of, counted, minutes
 from browser.states import SMALL_TARGETS, TOO_WIDE
 from ledgerstone.workshop import load_profile
 from support.page_texts import workshop_text
-from support.profile_form import begun
 
 pytestmark = pytest.mark.browser
 # What a maker has at hand: invented, like every maker of our tests.
 ANSWERS = {
     "/workshop/name": "Burnt Ridge Concrete",
     "/workshop/town": "Alder Fork",
-    "/workshop/region": "OR",
     "/workshop/email": "hello@burntridge.example",
     "/workshop/telephone": "(541) 555-0142",
     "/table/length_mm": "120",
     "/table/width_mm": "48 1/2",
     "/recipe/fck_mpa": "5500",
-    "/mixer/working_l": "14",
+    "/mixer/working_l": "2",
     "/steel/bar_mm": "#3",
     "/steel/mesh_pitch_mm": "6 x 6",
     "/steel/mesh_wire_mm": "10 gauge",
     "/lifting/most_people": "4",
     "/handling/ways/0/most_kg": "260",
     "/areas/0/postcodes": "974, 97701-97799",
-    "/areas/0/pallet": "none",
     "/areas/0/own_van": "80",
     "/areas/0/fitted": "275",
     "/rates/hour": "65",
-    "/offer/smallest_order": "300",
-    "/services/templating_visit": "100",
-    "/sample/price": "40",
     "/calendar/hands": "3",
-    "/calendar/orders_ahead_days": "0",
     "/handling/workshop_c": "50 to 70",
 }
 JOB = {"job-1": "13", "job-materials": "$190", "job-asked": "1,600"}
-OREGON: dict[str, Any] = {"locale": "en-US", "viewport": {"width": 390, "height": 844}}
 MUCH_PERCENT = 60
-MOST_MINUTES = 25  # of half an hour, five are left to stop and wonder
-MOST_ANSWERS = 33  # deposit, tax and hours of a day stand as they are
+MOST_MINUTES = 23  # of half an hour, seven are left to stop and wonder
+MOST_ANSWERS = 26  # deposit, tax, pallets and hours of a day stand as they are
 
 
-@pytest.fixture
-def profile(own_service: Served, tmp_path: Path) -> Path:
-    """An American workshop's new file, and a service of it that may write it."""
-    file = tmp_path / "workshop.toml"
-    file.write_text(begun("US"), encoding="utf-8")
-    own_service.also = {"LEDGERSTONE_WORKSHOP": str(file), "LEDGERSTONE_WORKSHOP_WRITABLE": "1"}
-    own_service.start()
-    return file
-
-
-def test_thirty_answers_end_the_trial(
+def test_some_25_answers_end_the_trial(
     chromium: Browser, own_service: Served, profile: Path, no_violations: Look
 ) -> None:
     """The form opens on them, says what is left, and what is saved is no trial."""
@@ -68,6 +49,8 @@ def test_thirty_answers_end_the_trial(
     page.locator(".jobs input").first.wait_for()
     takes = page.locator("#job-1-now")  # told before anything is changed
     expect(takes).to_contain_text(re.compile(r"[1-9]\d*(\.\d)?"))
+    stands = page.locator('#step-money [data-pointer="stands-money"] > summary')
+    expect(stands).to_contain_text("50 %")  # what is not asked is told where it stands
     left = page.locator("#outcome li a[href^='#first-']")
     expect(left).to_have_count(11)
     no_violations(page, "the first quote")
@@ -106,7 +89,17 @@ def test_thirty_answers_end_the_trial(
     assert shop.steel.bar_mm == pytest.approx(9.525, abs=0.01)
     assert shop.areas[0].pallet is None
     assert shop.workshop.name == "Burnt Ridge Concrete"
+    look_again(page, own_service)
     context.close()
+
+
+def look_again(page: Page, service: Served) -> None:
+    """The form opens where its maker left off, on what was typed, in the workshop's units."""
+    page.goto("about:blank")
+    page.goto(f"{service.url}desk/workshop/")
+    page.locator(".jobs input").first.wait_for()
+    expect(box_of(page, "/steel/bar_mm")).to_have_value("3/8")
+    expect(box_of(page, "/steel/mesh_wire_mm")).to_have_value("0.135")
 
 
 def test_asking_less_than_it_costs_is_said_beside_it(

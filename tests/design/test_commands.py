@@ -80,6 +80,8 @@ def test_help_says_how(command: Path) -> None:
         (("--port",), "--port needs a value after it"),
         (("--host", "localhost"), "does not know '--host'"),
         (("--workshop", "no/such.toml"), "There is no workshop file at 'no/such.toml'"),
+        (("--new", "US"), "--new wants a file to begin"),
+        (("--workshop", "/", "--new", "US"), "There is no workshop file at '/'"),
         (("--workshop", "/"), "There is no workshop file at '/'"),
     ],
 )
@@ -134,6 +136,20 @@ def test_a_workshop_file_with_faults_is_reported(tmp_path: Path) -> None:
     assert "mine.toml:2: table.length_mm" in said
     assert "Nothing was started" in said
     assert "Traceback" not in said
+
+
+def test_a_new_workshop_is_begun_and_served(tmp_path: Path, taken_port: int) -> None:
+    """`--new` writes the file of a country where there is none, and leaves one that is there."""
+    file = tmp_path / "shop.toml"
+    begin = (SERVE, "--port", taken_port, "--workshop", file, "--new")
+    assert _said(*begin, "US")[0] == 1  # the port is taken, which is seen once the file is there
+    begun = file.read_text(encoding="utf-8")
+    assert 'country = "US"' in begun
+    _said(*begin, "DE")
+    assert file.read_text(encoding="utf-8") == begun
+    status, said = _said(*begin[:-2], tmp_path / "other.toml", "--new", "XX")
+    assert (status, (tmp_path / "other.toml").exists()) == (1, False)
+    assert "XX" in said
 
 
 def test_the_service_starts_and_stops() -> None:

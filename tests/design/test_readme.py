@@ -121,8 +121,8 @@ def test_its_commands_work_in_the_order_in_which_they_stand(
             status = ran(*arguments)[0]
         done.append((arguments, status))
     begun = _begun([arguments for arguments, _ in done])
-    assert len(done) >= 10
-    assert len(begun) == len(set(begun)) == 3
+    assert len(done) >= 9
+    assert len(begun) == len(set(begun)) == 2
     assert [
         (arguments, status)
         for arguments, status in done
@@ -138,7 +138,7 @@ def _begun(commands: Iterable[Sequence[str]]) -> list[str]:
 
 def test_what_its_commands_write_is_ignored() -> None:
     """Who follows it at the top of a clone has no file more in the tree, nor in its checks."""
-    profiles = _begun(arguments for _, *arguments in _commands())
+    profiles = ["shop.toml", *_begun(arguments for _, *arguments in _commands())]
     written = ["order.json", "mail.eml", "docker/.env", "docker/shop/workshop.toml", *profiles]
     written += [str(backup_folder(Path(profile))) for profile in profiles]
     assert len(profiles) == 3

@@ -66,6 +66,16 @@ def tried(client: FlaskClient, *changes: Json, **more: object) -> Json:
     return found
 
 
+def setting(pointer: str, value: str) -> Json:
+    """A change that sets a value."""
+    return {"op": "set", "pointer": pointer, "value": value}
+
+
+def described(told: Json) -> dict[str, Json]:
+    """Each value by its pointer."""
+    return {one["pointer"]: one for one in told["values"]}
+
+
 def started(folder: Path, country: str) -> Path:
     """A new maker's own file."""
     file = folder / f"{country}.toml"

@@ -60,7 +60,7 @@ def test_a_started_profile_is_a_trial(started: str) -> None:
 def test_every_price_that_nobody_gave_is_invented(started: str) -> None:
     """Whatever the profile keeps as an amount of money, but for shares, steps and small prices.
 
-    Nothing is charged by the slab, where a file starts.
+    Nothing is charged beside the making and no pallet is sent, where a file starts.
     """
     profile, raw = load_profile(DEMONSTRATION), tomllib.loads(started, parse_float=Decimal)
     found = standings(raw, *starting_tables())
@@ -73,6 +73,9 @@ def test_every_price_that_nobody_gave_is_invented(started: str) -> None:
     assert {path for path in stand if not is_small_price(path, raw)} - pallets <= {
         ("areas", 0, "fitting_per_slab"),
         ("services", "templating_per_slab"),
+        ("services", "templating_visit"),
+        ("offer", "smallest_order"),
+        ("packing", "pallet", "crate", "materials"),
         ("tax", "percent"),
         ("offer", "deposit_percent"),
         ("offer", "round_to"),
@@ -117,12 +120,12 @@ def test_a_profile_with_its_prices_confirmed_is_no_trial(started: str) -> None:
 
     Each other price, such as of the least order, does.
     """
-    draft = ProfileDraft(started)
-    for table in PRICED_TABLES:
+    draft, example = ProfileDraft(started), load_profile(DEMONSTRATION)
+    draft.put(("offer", "smallest_order"), str(example.offer.smallest_order))
+    for table in filter(tables(started).__contains__, PRICED_TABLES):
         confirm(draft, (table,))
     found = standings(tables(draft.text), *starting_tables())
-    profile = load_profile(DEMONSTRATION)
-    prices = [path for path in found if _is_amount(profile, path) and found[path] == "invented"]
+    prices = [path for path in found if _is_amount(example, path) and found[path] == "invented"]
     assert {path[0] for path in prices} >= {"offer"}
     assert set(read_profile(draft.text).standing.priced) >= {path[0] for path in prices}
     for path in filter(is_priced, [path for path, word in found.items() if word == "invented"]):

@@ -80,7 +80,8 @@ def test_starting_profile_says_what_the_demonstration_says() -> None:
     """The starting profile loads, and differs from its example in who and where it is, alone.
 
     What a maker would have to take out is not in it: other areas, closed days, a price for rails, a
-    slab that was weighed, gear to lift with, what is charged by the slab, a declaration for food.
+    slab that was weighed, gear to lift with, what is charged beside the making or sold before it,
+    work that was taken on, what is said of payment and at a letter's end, a declaration for food.
     """
     example, started = load_profile(DEMONSTRATION), read_profile(STARTING)
     assert started.workshop.name == "Your workshop"
@@ -88,18 +89,33 @@ def test_starting_profile_says_what_the_demonstration_says() -> None:
     assert (started.rails.hardwood.fitted, started.rails.steel.fitted) == (None, None)
     assert (started.rails.post_fitted, started.recipe.weighed_kg_per_m3) == (None, None)
     assert {way.held for way in started.handling.ways} == {"on-edge"}
-    assert started.areas[0].fitting_per_slab == started.services.templating_per_slab == 0
+    area, services, offer = started.areas[0], started.services, started.offer
+    assert area.fitting_per_slab == services.templating_per_slab == services.templating_visit == 0
+    assert (area.pallet, started.sample) == (None, None)
+    assert offer.smallest_order == 0
+    assert (offer.payment, offer.balance_due, started.reply.terms) == (None, None, ())
+    assert started.calendar.orders_ahead_days == 0
     assert not any(sealer.food_declared for sealer in started.sealers)
     weighed = example.recipe.weighed_kg_per_m3
-    name, by_slab = example.areas[0].name, example.areas[0].fitting_per_slab
-    first = replace(started.areas[0], name=name, fitting_per_slab=by_slab)
+    of_first = ("name", "pallet", "fitting_per_slab")
+    first = replace(area, **{key: getattr(example.areas[0], key) for key in of_first})
+    of_offer = ("payment", "balance_due", "smallest_order")
     same = dataclasses.replace(
         started,
         rails=example.rails,
         recipe=replace(started.recipe, weighed_kg_per_m3=weighed),
-        calendar=replace(started.calendar, closures=example.calendar.closures),
+        calendar=replace(
+            started.calendar,
+            closures=example.calendar.closures,
+            orders_ahead_days=example.calendar.orders_ahead_days,
+        ),
+        offer=replace(offer, **{key: getattr(example.offer, key) for key in of_offer}),
+        sample=example.sample,
         workshop=example.workshop,
-        reply=replace(started.reply, who=example.reply.who, signature=example.reply.signature),
+        reply=replace(
+            started.reply,
+            **{key: getattr(example.reply, key) for key in ("who", "signature", "terms")},
+        ),
         areas=(first, *example.areas[1:]),
         handling=replace(started.handling, ways=example.handling.ways),
         services=example.services,

@@ -31,7 +31,7 @@ declare namespace Contract {
   type Finish = {surface?: string, sealer?: string};
   type FinishChoice = {surface: string, says: string};
   type Finished = {length_mm: number, width_mm: number, thickness_mm: number};
-  type FirstStep = {name: "you" | "table" | "concrete" | "steel" | "lifting" | "shades" | "looks" | "delivery" | "money" | "time" | "job", title: string, asks: string[], labels: string[], shown: string[], open: string[], rest: string[], done: boolean};
+  type FirstStep = {name: "you" | "table" | "concrete" | "steel" | "lifting" | "shades" | "looks" | "delivery" | "money" | "time" | "job", title: string, asks: string[], labels: string[], stands: string[], stands_say: string[], shown: string[], open: string[], rest: string[], done: boolean};
   type Fix = {says: string[], patch: Operation[], settles: string[], price: Price, verified: true};
   type Formats = {locale: string, lengths: "mm" | "cm" | "m" | "in", masses: "kg" | "lb"};
   type Free = {cutouts?: number[], reliefs?: number[], rests?: boolean};

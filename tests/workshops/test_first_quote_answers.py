@@ -8,20 +8,10 @@ import pytest
 
 from ledgerstone.workshop.first_quote import STEPS
 from support.documents import Json
-from support.profile_form import ASKED, NewForm, form, started, tried
+from support.profile_form import ASKED, NewForm, described, form, setting, started, tried
 
 COUNTRIES: Final = ("GB", "DE", "US")
 MOST_WORDS: Final = 11  # of a label
-
-
-def setting(pointer: str, value: str) -> Json:
-    """A change that sets a value."""
-    return {"op": "set", "pointer": pointer, "value": value}
-
-
-def described(told: Json) -> dict[str, Json]:
-    """Each value by its pointer."""
-    return {one["pointer"]: one for one in told["values"]}
 
 
 @pytest.mark.parametrize("country", COUNTRIES)
@@ -38,14 +28,16 @@ def test_every_amount_of_money_is_asked_or_stands_open(new_form: NewForm, countr
         for at, one in values.items()
         if one["kind"] == "money" and one["unit"] != "%" and one.get("standing") == "invented"
     }
-    assert len(amounts) > 20
+    assert len(amounts) > 15
     assert amounts - in_sight == set()
     assert "/lifting/most_people" in steps["lifting"]["asks"]
-    assert "/offer/deposit_percent" in steps["money"]["asks"]
+    assert "/offer/deposit_percent" in steps["money"]["stands"]
     assert "/handling/ways/0/most_kg" in steps["lifting"]["asks"]
     for step in steps.values():
         assert len(step["labels"]) == len(step["asks"])
+        assert len(step["stands_say"]) == len(step["stands"])
         assert [words for words in step["labels"] if len(words.split()) > MOST_WORDS] == []
+        assert {values[at].get("standing") for at in step["stands"]} <= {"usual", None}
 
 
 @pytest.mark.parametrize("country", COUNTRIES)
@@ -138,8 +130,13 @@ def test_who_charges_no_tax_is_asked_no_rate(new_form: NewForm) -> None:
         ("US", "/hours/per_piece/cover", "1/2", "0.5"),
         ("US", "/hours/per_piece/cover", "1 1/2 h", "1 1/2 h"),
         ("DE", "/hours/per_piece/cover", "1/2 Stunde", "1/2 Stunde"),
-        ("US", "/steel/bar_mm", "#4", "12.7 mm"),
-        ("US", "/steel/mesh_wire_mm", "10 gauge", "3.43 mm"),
+        ("US", "/steel/bar_mm", "#3", "3/8"),
+        ("US", "/steel/bar_mm", "#4", "1/2"),
+        ("US", "/steel/mesh_wire_mm", "10 gauge", "0.135"),
+        ("US", "/mixer/working_l", "2 cubic feet", "2"),
+        ("US", "/workshop/region", "Oregon", "OR"),
+        ("DE", "/workshop/region", "Bayern", "BY"),
+        ("GB", "/workshop/region", "scotland", "SCT"),
         ("US", "/steel/mesh_pitch_mm", "6 x 6 in", "6"),
         ("DE", "/steel/bar_mm", "Ø 8", "8"),
         ("DE", "/rates/hour", "40 bis 45 €", "42,5"),
@@ -175,13 +172,17 @@ def test_that_there_is_none_can_be_said(new_form: NewForm, country: str, typed: 
     assert tried(client, setting("/rates/hour", typed))["faults"] != []
 
 
-def test_who_mixes_from_bags_is_told_which_shades_go(new_form: NewForm) -> None:
-    """Those of another cement than the bag's."""
+def test_one_fault_leaves_the_other_prices_alive(new_form: NewForm) -> None:
+    """What can't be read is left out of them; what is typed beside it counts."""
     client = new_form("US")
-    told = tried(client, {"op": "mix-from-bags", "pointer": "/recipe/bag"}, described=True)
-    for shade in ("chalk", "clay", "sage"):
-        assert shade in told["also"]
-    assert "charcoal" not in told["also"]
+    hour = setting("/rates/hour", "65")
+    by_bag: Json = {"op": "mix-from-bags", "pointer": "/recipe/bag"}
+    sound = tried(client, hour)["jobs"]
+    in_bags = [by_bag, setting("/mixer/working_l", "2 bags")]
+    for wrong in ([setting("/table/length_mm", "a lot")], [by_bag], in_bags):
+        told = tried(client, *wrong, hour)
+        assert told["faults"] != []
+        assert told["jobs"] == sound
 
 
 def test_a_markup_that_may_be_a_factor_is_asked_about(new_form: NewForm) -> None:

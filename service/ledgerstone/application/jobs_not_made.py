@@ -92,7 +92,7 @@ def jobs_not_made(
 
 def not_made(job: TypicalJob) -> Message:
     """Say that a job is sent back, and why, where no value is to blame."""
-    return Message("profile-not-made-at-all", job=_named(job), why=job.stops or "")
+    return Message("profile-not-made-at-all", job=job.message, why=job.stops or "")
 
 
 def _blamed(job: TypicalJob, untested: float | None) -> Message:
@@ -103,16 +103,11 @@ def _blamed(job: TypicalJob, untested: float | None) -> Message:
     untested
         The share of its strength that an untested mix is trusted with, where that decides.
     """
-    named, why = _named(job), job.stops or ""
+    named, why = job.message, job.stops or ""
     if untested is None:
         return Message("profile-not-made", job=named, why=why)
     percent = Percent(Decimal(f"{untested:g}"))
     return Message("profile-not-made-untested", job=named, why=why, percent=percent)
-
-
-def _named(job: TypicalJob) -> Message:
-    length, width = job.size
-    return Message("typical-job", job=job.name, surface=job.surface, length=length, width=width)
 
 
 def _goes_without(job: TypicalJob, path: KeyPath, context: QuoteContext, usual: Workshop) -> bool:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import Any
+from typing import Any, Final
 
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.hours_of_jobs import FittedHours, fit_hours
@@ -13,8 +13,9 @@ from ledgerstone.codec.order_in import escape
 from ledgerstone.errors import Fault, NotUnderstood, ProfileError
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Listed, Message
+from ledgerstone.wording import workshop_speech
 from ledgerstone.workshop._placed_text import NoSuchPlace
-from ledgerstone.workshop.bags import mix_from_bags
+from ledgerstone.workshop.bags import batch_in_bags, mix_from_bags
 from ledgerstone.workshop.confirming import confirm, confirm_all, unconfirm
 from ledgerstone.workshop.countries import RegionalSettings
 from ledgerstone.workshop.editing import ProfileDraft
@@ -23,11 +24,13 @@ from ledgerstone.workshop.loader import starting_tables
 from ledgerstone.workshop.local_units import currency_of, in_local_unit, working_place
 from ledgerstone.workshop.members import member_at
 from ledgerstone.workshop.samples import sample_of
-from ledgerstone.workshop.standing import standings
+from ledgerstone.workshop.standing import key_of, standings
 from ledgerstone.workshop.syntax import tables
 from ledgerstone.workshop.taking_out import TakenOut, place_after, take_out
 from ledgerstone.workshop.typed import EMPTY, is_list, is_none, taken_of, toml_list_of, toml_of
 
+BATCH: Final[KeyPath] = ("mixer", "working_l")
+_NOBODYS: Final = ("invented", "usual")
 _Taken = tuple[Message, str]  # what is said of what was typed, and what was written for it
 
 
@@ -121,7 +124,9 @@ class _Making:
         elif operation == "fit-money":
             self.money = fit_money(self.draft, values, self.mark, self.context, self.entered)
         elif operation == "mix-from-bags":
-            self.removed += mix_from_bags(self.draft)
+            served = self.context.workshop
+            name = workshop_speech(served.workshop.language, served).say(Message("init-bag"))
+            self.removed += mix_from_bags(self.draft, self.place, name)
             self.taken.clear()  # it takes out parts and shades
             self.entered.clear()
         elif operation == "confirm":
@@ -132,6 +137,9 @@ class _Making:
     def _edit(self, change: Mapping[str, Any], path: KeyPath) -> None:
         """Set a value, take something out or add it."""
         written_as = (self.mark, self.place)
+        in_bags = path == BATCH and batch_in_bags(self.draft, change.get("value", ""), self.mark)
+        if in_bags:
+            change = {**change, "value": in_bags.strip('"')}
         out, followed = _change(self.draft, path, change, written_as, self.entered)
         self.removed += out.also
         if out.places:
@@ -141,6 +149,8 @@ class _Making:
             self.typed.add(path)
             self.entered.add(path)
             self.taken |= _taken(self.draft, path, change, (*written_as, self.currency))
+            if in_bags:
+                self.taken |= _counted(self.draft, path, self.place)
             self.taken |= _followed(self.draft, path, followed, self.place)
 
     def made(self) -> ChangedProfile:
@@ -177,6 +187,13 @@ def _taken(
     return {path: (Message("profile-taken", value=words), draft.written(path))}
 
 
+def _counted(draft: ProfileDraft, path: KeyPath, place: RegionalSettings) -> dict[KeyPath, _Taken]:
+    """What is taken of a number of bags."""
+    member, toml = member_at(path), draft.written(path)
+    value = "" if member is None else in_local_unit(member, toml, place)
+    return {path: (Message("profile-taken", value=value), toml)} if value else {}
+
+
 def _followed(
     draft: ProfileDraft,
     path: KeyPath,
@@ -191,7 +208,7 @@ def _followed(
     }
     if not values:
         return {}
-    what = next(iter(values.values()))  # all that follows from one value has one key
+    what = next(iter(values.values()))  # one word for all that follows from one value
     return {
         path: (
             Message("profile-follows", what=what, value=Listed(tuple(values))),
@@ -214,8 +231,9 @@ def _confirm_typed(draft: ProfileDraft, typed: set[KeyPath]) -> None:
         found = standings(tables(draft.text), *starting_tables())
     except ProfileError:
         return  # it is read, and said, once the whole has been changed
-    for path in sorted(path for path in typed if found.get(path) == "invented"):
-        confirm(draft, path)
+    for path in sorted(path for path in typed if found.get(path) in _NOBODYS):
+        if found[path] == "invented" or draft.written((*path[:-1], key_of(path[:-1]), path[-1])):
+            confirm(draft, path)
     typed.clear()
 
 

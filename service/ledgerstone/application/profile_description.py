@@ -51,6 +51,8 @@ def write_step(step: FirstStep, faults: Sequence[ProfileFault], speech: Speech) 
         "title": speech.say(Message("first-step", step=step.name)),
         "asks": [pointer_of(path) for path in step.asks],
         "labels": [speech.say(first_ask(path, "form")) for path in step.asks],
+        "stands": [pointer_of(path) for path in step.stands],
+        "stands_say": [speech.say(first_ask(path, "form")) for path in step.stands],
         "shown": [pointer_of(path) for path in step.shown],
         "open": [pointer_of(path) for path in filter(is_field, step.shown)],
         "rest": [pointer_of(path) for path in step.rest],

@@ -13,12 +13,13 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.learning import hours_by_rate
 from ledgerstone.errors import NotUnderstood, TooIntricate
 from ledgerstone.json_types import Members
-from ledgerstone.message import Message
+from ledgerstone.message import Message, Value
 from ledgerstone.price import Cost, costs, making_lines, subtotal
 from ledgerstone.price.costing import GROUPS
 from ledgerstone.quantities import INCH_MM, Length
 from ledgerstone.quote import Quote
 from ledgerstone.transport import prices_of
+from ledgerstone.wording import workshop_speech
 from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.usual import usual_sealer
 
@@ -37,6 +38,8 @@ class TypicalJob:
         Length and width of its first slab.
     surface
         The surface of its slabs.
+    thickness
+        Of its first slab, as it is made; None if it is sent back.
     parts
         Labour hours by the pointer of a rate in the profile; only for the job with the
         most steps.
@@ -56,6 +59,16 @@ class TypicalJob:
     materials: Decimal | None = None
     cost: Decimal | None = None
     asked: Decimal | None = None
+    thickness: Length | None = None
+
+    @property
+    def message(self) -> Message:
+        """Name it, with what its price is of."""
+        length, width = self.size
+        told: dict[str, Value] = {"length": length, "width": width, "thick": "no"}
+        if self.thickness is not None:
+            told |= {"thick": "yes", "thickness": self.thickness}
+        return Message("typical-job", job=self.name, surface=self.surface, **told)
 
 
 def typical_jobs(context: QuoteContext) -> tuple[TypicalJob, ...]:
@@ -99,6 +112,7 @@ def _answered(name: str, order: Members, context: QuoteContext) -> TypicalJob:
         sum(step.hands_minutes for step in answer.work) / 60,
         answer.lead_time.ready_on,
         {},
+        thickness=answer.order.slabs[0].thickness,
     )
     return _step_by_step(job, answer, context.workshop) if name == _STEP_BY_STEP else job
 
@@ -202,8 +216,8 @@ def _shelf(workshop: Workshop) -> Members:
 def _basin_top(workshop: Workshop) -> Members:
     sizes = _sizes(workshop)
     slab = _slab(workshop, "worktop", *sizes.top)
-    bowl = {"label": "basin", "kind": "circle", "diameter": sizes.bowl}
-    tap = {"label": "tap", "kind": "circle", "diameter": 35.0, "rim": "covered"}
+    bowl = {"label": _opening(workshop, "basin"), "kind": "circle", "diameter": sizes.bowl}
+    tap = {"label": _opening(workshop, "tap"), "kind": "circle", "diameter": 35.0, "rim": "covered"}
     slab["cutouts"] = [
         {**bowl, "centre": sizes.at(back=100.0 + sizes.bowl / 2)},
         {**tap, "centre": sizes.at(back=50.0)},
@@ -218,7 +232,7 @@ def _kitchen(workshop: Workshop) -> Members:
     hob = _slab(workshop, "worktop", 2 * sizes.unit + over, sizes.depth)
     hob["cutouts"] = [
         {
-            "label": "hob",
+            "label": _opening(workshop, "hob"),
             "kind": "rectangle",
             "length": length,
             "width": width,
@@ -231,6 +245,12 @@ def _kitchen(workshop: Workshop) -> Members:
     hob["rests"] = _units((sizes.unit, "base"), (over, "hob"), (sizes.unit, "base"))
     plain = {**_slab(workshop, "worktop", 2 * sizes.unit, sizes.depth), "rests": {"kind": "full"}}
     return {"slabs": [hob, plain], "delivery": _delivery(workshop, "fitted", "own-van", "pallet")}
+
+
+def _opening(workshop: Workshop, opening: str) -> str:
+    """What goes into an opening, in the workshop's words."""
+    speech = workshop_speech(workshop.workshop.language, workshop)
+    return speech.say(Message("typical-opening", opening=opening))
 
 
 def _units(*units: tuple[float, str]) -> Members:

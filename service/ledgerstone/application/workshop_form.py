@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from decimal import Decimal
 from itertools import zip_longest
@@ -13,6 +13,7 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.hours_of_jobs import FittedHours
 from ledgerstone.application.jobs_not_made import jobs_not_made
 from ledgerstone.application.money_of_jobs import why_not_met
+from ledgerstone.application.priced_profile import PricedProfile, priced_without
 from ledgerstone.application.profile_changes import ChangedProfile, changed, pointer_of
 from ledgerstone.application.profile_description import write_description, write_step
 from ledgerstone.application.resolving import read_members
@@ -66,7 +67,6 @@ def write_workshop(file: ProfileFile, speech: Speech) -> dict[str, Any]:
     raw, read = _read(file.text)
     return _written(
         _Tried(file, ChangedProfile(file.text, FittedHours()), raw, read),
-        (),
         speech,
         is_described=True,
     )
@@ -89,16 +89,19 @@ def try_workshop(
         raise NotUnderstood((Fault("/version", Message("profile-changed-since")),))
     if ask.get("save") and not file.writable:
         raise NotUnderstood((Fault("/save", Message("profile-not-writable")),))
-    now = changed(file.text, ask["changes"], speech.formats.point, context)
+    mark = speech.formats.point
+    now = changed(file.text, ask["changes"], mark, context)
     raw, read = _read(now.text)
-    jobs: tuple[TypicalJob, ...] = ()
     if isinstance(read, Workshop):
         by_it = replace(context, workshop=read)
         jobs = typical_jobs(by_it)
+        priced: PricedProfile | None = PricedProfile(now, read, jobs)
         blamed = jobs_not_made(jobs, by_it, is_brief=True)
         now = replace(now, taken=(*now.taken, *((one.path, one.says) for one in blamed)))
-    tried = _Tried(file, now, raw, read)
-    written = _written(tried, jobs, speech, is_described=ask.get("described", False))
+    else:
+        priced = priced_without(file.text, ask["changes"], read, mark, context)
+    tried = _Tried(file, now, raw, read, priced)
+    written = _written(tried, speech, is_described=ask.get("described", False))
     if ask.get("save") and not written["faults"]:
         if not file.write(now.text, ask["version"]):
             raise NotUnderstood((Fault("/version", Message("profile-changed-since")),))
@@ -111,17 +114,22 @@ def try_workshop(
 
 @dataclass(frozen=True, slots=True)
 class _Tried:
-    """A profile with changes, its TOML content, and the workshop it describes or all its faults."""
+    """A profile with changes, its TOML content, and the workshop it describes or all its faults.
+
+    Attributes
+    ----------
+    priced
+        What typical jobs are worked out by, if they are.
+    """
 
     file: ProfileFile
     now: ChangedProfile
     raw: dict[str, Any]
     read: Workshop | tuple[ProfileFault, ...]
+    priced: PricedProfile | None = None
 
 
-def _written(
-    tried: _Tried, jobs: Sequence[TypicalJob], speech: Speech, *, is_described: bool
-) -> dict[str, Any]:
+def _written(tried: _Tried, speech: Speech, *, is_described: bool) -> dict[str, Any]:
     file, raw, read = tried.file, tried.raw, tried.read
     speech = speech_in(speech.language, speech.own, working_place(raw))
     found = standings(raw, *starting_tables())
@@ -140,7 +148,7 @@ def _written(
         "invented": [_invented(share, *table, speech) for table in share.tables],
         "steps": [write_step(step, faults, speech) for step in first_steps(raw, found)],
         "faults": [_fault(fault, speech) for fault in faults],
-        "jobs": list(_jobs(jobs, read, tried.now, speech)),
+        "jobs": [] if tried.priced is None else list(_jobs(tried.priced, speech)),
         "also": speech.say(Message("profile-also-removed", things=removed))
         if tried.now.removed
         else None,
@@ -185,20 +193,15 @@ def _hour(workshop: Workshop) -> Decimal:
     return workshop.rates.hour * (1 + workshop.rates.margin_percent / 100)
 
 
-def _jobs(
-    jobs: Sequence[TypicalJob],
-    read: Workshop | tuple[ProfileFault, ...],
-    now: ChangedProfile,
-    speech: Speech,
-) -> Iterator[dict[str, Any]]:
-    """Write each typical job, with the hours given for it; none while there are faults."""
-    if not isinstance(read, Workshop):
-        return
-    fitted = now.fitted
-    for job, given, took in zip_longest(jobs, fitted.given, fitted.took):
+def _jobs(priced: PricedProfile, speech: Speech) -> Iterator[dict[str, Any]]:
+    """Write each typical job, with the hours given for it."""
+    now, workshop = priced.now, priced.workshop
+    for job, given, took in zip_longest(priced.jobs, now.fitted.given, now.fitted.took):
         if job is not None:
-            written = {**_job(job, _hour(read), speech), "told_hours": given, "fitted_hours": took}
-            yield written if job.materials is None else written | _money(job, now, read, speech)
+            hour = _hour(workshop)
+            written = {**_job(job, hour, speech), "told_hours": given, "fitted_hours": took}
+            is_told = job.materials is not None
+            yield written | _money(job, now, workshop, speech) if is_told else written
 
 
 def _money(
@@ -219,9 +222,8 @@ def _money(
 
 def _job(job: TypicalJob, hour: Decimal, speech: Speech) -> dict[str, Any]:
     parts = (job.parts or {}).items()
-    size = {"length": job.size[0], "width": job.size[1]}
     return {
-        "name": speech.say(Message("typical-job", job=job.name, surface=job.surface, **size)),
+        "name": speech.say(job.message),
         "total": job.total,
         "hands_hours": job.hands_hours,
         "ready_on": job.ready_on,

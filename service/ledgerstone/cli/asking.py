@@ -19,7 +19,7 @@ from ledgerstone.workshop.values import ValueRejected
 
 # What is asked after the questions: values of the first quote, the hours, materials and price of
 # typical jobs, and steps whose values are confirmed with one answer.
-VALUES_LEFT: Final = 10
+VALUES_LEFT: Final = 7
 OF_JOBS: Final = 3
 STEPS_TO_CONFIRM: Final = 2
 _COUNT: Final = 1 + len(QUESTIONS) + VALUES_LEFT + OF_JOBS + STEPS_TO_CONFIRM

@@ -129,12 +129,8 @@ def _ask_jobs(draft: ProfileDraft, asking: Prompter, today: date) -> None:
     context = QuoteContext(read_profile(draft.text), today, Tokens(Settings().signing_keys))
     jobs = typical_jobs(context)
     for job in jobs:
-        length, width = job.size
-        typical = Message(
-            "typical-job", job=job.name, surface=job.surface, length=length, width=width
-        )
         hours = job.hands_hours or 0.0
-        asking.say(Message("init-job", job=typical, hours=round(hours, 1)))
+        asking.say(Message("init-job", job=job.message, hours=round(hours, 1)))
     number, point = _FIRST + VALUES_LEFT, asking.speech.formats.point
     typed = asking.answer(number, "jobs", "")
     hours_typed = [part for part in typed.replace(";", " ").split() if part]

@@ -49,6 +49,7 @@ from ledgerstone.workshop.loader import (
     profile_text,
     read_profile,
 )
+from ledgerstone.workshop.public_holidays import COUNTRIES
 from ledgerstone.workshop.starting import profile_text_of, starting_profile
 from ledgerstone.workshop.summary import open_values, second_looks, summary
 
@@ -168,6 +169,10 @@ def _init(
     file: Path = options.file
     there = usual_in(options.country.upper()).languages if options.country else ()
     speech = speech_in(known_language(*there, locale_language(environment)))
+    if options.country and options.country.upper() not in COUNTRIES:
+        unknown = Message("fault-country", land=options.country)
+        err.write(f"{file}: {speech.say(unknown)}\n")
+        return NOT_READ
     try:
         content, speech = _started(options, answers, out, speech)
     except Unanswered:

@@ -51,7 +51,7 @@ def raw_of(text: str, path: KeyPath, workshop: Workshop) -> object:
     """Return a number, with a point or a comma, with the workshop's unit; else the text."""
     member, place = member_at(path), workshop.place.at_work()
     mark = number_marks(workshop.workshop.language, place).point
-    text = text if member is None else size_named(text, member.name)
+    text = text if member is None else size_named(text, member.name, local_unit(member, place))
     bare = text if member is None else without_thing(entry_of(text, member, mark), member.name)
     number = number_of(bare, mark)
     if member is not None and local_unit(member, place) != member.unit:

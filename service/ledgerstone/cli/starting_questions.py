@@ -9,7 +9,7 @@ from typing import Any, Final
 from ledgerstone.cli.question import Question, one_key, raw_of, shown_of, with_answers
 from ledgerstone.message import Message
 from ledgerstone.wording import workshop_speech
-from ledgerstone.workshop.bags import ASKED_OF_A_BAG, BAG, UNTESTED_PERCENT
+from ledgerstone.workshop.bags import BAG, UNTESTED_PERCENT
 from ledgerstone.workshop.records import Bag, DeliveryArea, Workshop
 from ledgerstone.workshop.schemas import read_value
 from ledgerstone.workshop.standing import WARMTH_PATH
@@ -19,7 +19,7 @@ from ledgerstone.workshop.warmth import by_month
 NONE: Final = "none"
 _NONE: Final = frozenset({NONE, "no", "nein", "keine", "keiner", "kein", "-", "0"})
 _LIST: Final = re.compile(r"[;,]\s+|;")
-_OF_A_BAG: Final = tuple(key for key in ASKED_OF_A_BAG if key != "name")
+_OF_A_BAG: Final = ("bag_kg", "water_l_per_bag", "yield_l", "price_per_bag")
 _TIMES: Final = re.compile(r"\s*[x×*]\s*|\s+by\s+", re.IGNORECASE)
 
 

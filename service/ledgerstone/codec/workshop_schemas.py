@@ -141,6 +141,8 @@ class FirstStepSchema(AnswerSchema):
     title = Text("Its title on the form.")
     asks = Many("JSON Pointers to the values it asks for.", fields.String())
     labels = Many("What each of `asks` is called there, in a few words.", fields.String())
+    stands = Many("JSON Pointers to its values that may stand as is usual.", fields.String())
+    stands_say = Many("What each of `stands` is called there.", fields.String())
     shown = Many(
         "JSON Pointers to its other values that a price, a day, an area, a shade or a lift rests"
         " on, invented or the maker's own.",
@@ -279,7 +281,7 @@ class WorkshopFormSchema(AnswerSchema):
     invented = Many("The tables that hold invented values.", InventedSchema)
     steps = Many("The shortest way to a first quote, in its order.", FirstStepSchema)
     faults = Many("All its faults.", ProfileFaultSchema)
-    jobs = Many("Three typical jobs, if the profile has no faults; else empty.", TypicalJobSchema)
+    jobs = Many("Three typical jobs without what is at fault; empty at first.", TypicalJobSchema)
     also = Text(
         "What was taken out with something else, because it referred to it.",
         absent="Absent if nothing was.",

@@ -30,9 +30,10 @@ _NEARBY = {"en": "Nearby", "de": "In der Nähe"}
 def as_started(example: Workshop) -> Workshop:
     """Return what a new file holds of an invented workshop.
 
-    It delivers to one area, fits no rails, has no gear to lift with and is closed on no day of its
-    own, and no reading of a weighed slab is left. Nothing is charged by the slab beside the making,
-    and no sealer is said to be declared for food.
+    It delivers to one area and sends no pallet there, fits no rails, has no gear to lift with, has
+    taken on no work and is closed on no day of its own, and no reading of a weighed slab is left.
+    Nothing is charged beside the making, no order is too small, no tile is sold, and no sealer is
+    said to be declared for food. Letters end with none of the invented workshop's sentences.
     """
     whole = without_maker(example)
     handling, services = whole.handling, whole.services
@@ -40,14 +41,22 @@ def as_started(example: Workshop) -> Workshop:
     return dataclasses.replace(
         whole,
         areas=tuple(
-            dataclasses.replace(area, fitting_per_slab=Decimal(0)) for area in whole.areas[:1]
+            dataclasses.replace(area, pallet=None, fitting_per_slab=Decimal(0))
+            for area in whole.areas[:1]
         ),
         handling=dataclasses.replace(handling, ways=by_hand or handling.ways),
-        services=dataclasses.replace(services, templating_per_slab=Decimal(0)),
+        services=dataclasses.replace(
+            services, templating_visit=Decimal(0), templating_per_slab=Decimal(0)
+        ),
+        sample=None,
+        offer=dataclasses.replace(
+            whole.offer, smallest_order=Decimal(0), payment=None, balance_due=None
+        ),
+        reply=dataclasses.replace(whole.reply, terms=()),
         sealers=tuple(dataclasses.replace(each, food_declared=False) for each in whole.sealers),
         rails=_none_fitted(whole.rails),
         recipe=dataclasses.replace(whole.recipe, weighed_kg_per_m3=None),
-        calendar=dataclasses.replace(whole.calendar, closures=()),
+        calendar=dataclasses.replace(whole.calendar, closures=(), orders_ahead_days=0),
     )
 
 

@@ -1,9 +1,11 @@
 """The shortest honest way to a first quote: what is asked, and what one tick confirms, by step.
 
-A step asks for the values that no two workshops share; shades, surfaces and sealers are listed,
-and a tick says that they are offered. The last step asks of a typical job how long it takes, what
-is bought for it and what is asked for it: from these follow every rate of hours, every buying price
-and the markup. Buying prices and the markup stand folded as fields; the rates are with the other
+A step asks for the values that no two workshops share. Values that stand as is usual, or at none,
+are told there in a line, and can be changed in the fields that are folded beneath it. Shades,
+surfaces and sealers are listed, and a tick says that they are offered. The last step asks of a
+typical job how long it takes, what is bought for it and what is asked for it: from these follow
+every rate of hours, every buying price and the markup. Buying prices and the markup stand folded as
+fields; the rates are with the other
 hours. Once all steps are done no answer is a trial.
 """
 
@@ -16,6 +18,7 @@ from typing import Any, Final, Literal
 
 from ledgerstone.json_types import KeyPath
 from ledgerstone.workshop import bags
+from ledgerstone.workshop.countries import TAXED_BY_PART
 from ledgerstone.workshop.members import member_at
 from ledgerstone.workshop.public_holidays import parts_of
 from ledgerstone.workshop.standing import FIRST_LIFT, LIFTS, WARMTH_PATH, ValueStanding, is_priced
@@ -35,6 +38,7 @@ StepName = Literal[
     "job",
 ]
 JOB: Final = "job"
+REGION: Final[KeyPath] = ("workshop", "region")
 _Raw = Mapping[str, Any]
 # Of each table, the step that what is offered of it is listed in. All else that a price rests on
 # follows from a typical job, unless it is typed.
@@ -67,7 +71,6 @@ _ALSO_BOUGHT: Final = frozenset(
 )
 _BOUGHT_FROM: Final = frozenset({"recipe", "boards", "pigments", "sealers"})
 STEEL: Final = ("material", "bar_mm", "mesh_pitch_mm", "mesh_wire_mm")
-CALENDAR: Final = ("hands", "hours_per_day", "orders_ahead_days")
 MARGIN: Final[KeyPath] = ("rates", "margin_percent")
 
 
@@ -79,6 +82,8 @@ class FirstStep:
     ----------
     asks
         The values that are asked for, by path.
+    stands
+        Those that stand as is usual until somebody says otherwise.
     shown
         The others that a price, a day, an area, a shade or a lift rests on and that are no usual
         ones: invented, or the maker's by now.
@@ -94,6 +99,7 @@ class FirstStep:
 
     name: StepName
     asks: tuple[KeyPath, ...]
+    stands: tuple[KeyPath, ...]
     shown: tuple[KeyPath, ...]
     rest: tuple[KeyPath, ...]
     open_asks: tuple[KeyPath, ...]
@@ -107,7 +113,9 @@ class FirstStep:
 
     def holds(self, path: KeyPath) -> bool:
         """Return whether a place is one of its values, or within one."""
-        return any(path[: len(one)] == one for one in (*self.asks, *self.shown, *self.rates))
+        return any(
+            path[: len(one)] == one for one in (*self.asks, *self.stands, *self.shown, *self.rates)
+        )
 
 
 def first_steps(raw: _Raw, found: Mapping[KeyPath, ValueStanding]) -> tuple[FirstStep, ...]:
@@ -119,7 +127,8 @@ def first_steps(raw: _Raw, found: Mapping[KeyPath, ValueStanding]) -> tuple[Firs
         Whose each value is.
     """
     asked = {name: tuple(asks(raw)) for name, asks in _ASKED.items()}
-    apart = {path for asks in asked.values() for path in asks}
+    standing = {name: tuple(stands(raw)) for name, stands in _STANDS.items()}
+    apart = {path for asks in (*asked.values(), *standing.values()) for path in asks}
     if found.get(FIRST_LIFT) == "invented":  # what other ways take follows from it
         apart |= {path for path in found if _step_of(path) == "lifting"}
     others = [p for p, word in found.items() if word != "usual" and is_priced(p) and p not in apart]
@@ -128,8 +137,11 @@ def first_steps(raw: _Raw, found: Mapping[KeyPath, ValueStanding]) -> tuple[Firs
     for name, asks in asked.items():
         shown = tuple(path for path in others if _step_of(path) == name and not is_rate(path))
         step_rates = rates if name == JOB else ()
-        rest, open_asks, open_rates = (_invented(each, found) for each in (shown, asks, step_rates))
-        steps.append(FirstStep(name, asks, shown, rest, open_asks, step_rates, open_rates))
+        stands = standing.get(name, ())
+        rest, open_asks, open_rates = (
+            _invented(each, found) for each in (shown, (*asks, *stands), step_rates)
+        )
+        steps.append(FirstStep(name, asks, stands, shown, rest, open_asks, step_rates, open_rates))
     return tuple(steps)
 
 
@@ -179,36 +191,67 @@ def _at(*paths: KeyPath) -> Callable[[_Raw], Sequence[KeyPath]]:
 
 
 def _you(raw: _Raw) -> Iterator[KeyPath]:
-    """Who it is; the part of the country where holidays are a part's own."""
+    """Who it is; the part of the country where a file starts with one that has holidays."""
     yield from (("workshop", key) for key in ("name", "town"))
-    if parts_of(str(_table(raw, "workshop").get("country"))):
-        yield ("workshop", "region")
+    if _country(raw) not in TAXED_BY_PART and parts_of(_country(raw)):
+        yield REGION
     yield from (("workshop", key) for key in ("email", "telephone"))
 
 
+def _letters(raw: _Raw) -> Iterator[KeyPath]:
+    """The part of the country where a file starts with none, and how letters end."""
+    if _country(raw) in TAXED_BY_PART and parts_of(_country(raw)):
+        yield REGION
+    yield ("reply", "terms")
+
+
+def _country(raw: _Raw) -> str:
+    return str(_table(raw, "workshop").get("country"))
+
+
 def _concrete(raw: _Raw) -> Iterator[KeyPath]:
-    """The strength, a batch, and where it is mixed from bags, the bag."""
-    yield from (("recipe", "fck_mpa"), ("mixer", "working_l"))
-    if "bag" in _table(raw, "recipe"):
+    """The strength; of a bag its weight and price; and a batch."""
+    yield ("recipe", "fck_mpa")
+    if _has_bag(raw):
         yield from ((*bags.BAG, key) for key in bags.ASKED_OF_A_BAG)
+    yield ("mixer", "working_l")
+
+
+def _bag(raw: _Raw) -> Iterator[KeyPath]:
+    """What follows from a bag's weight."""
+    if _has_bag(raw):
+        yield from ((*bags.BAG, key) for key in bags.USUAL_OF_A_BAG)
+
+
+def _has_bag(raw: _Raw) -> bool:
+    return "bag" in _table(raw, "recipe")
 
 
 def _money(raw: _Raw) -> Iterator[KeyPath]:
-    """The hour, the tax and its rate where it is charged, the deposit and what is charged alone."""
+    """The hour, the tax, and its rate where it is charged."""
     yield ("rates", "hour")
     yield ("tax", "registered")
     if _table(raw, "tax").get("registered") is not False:
         yield ("tax", "percent")
-    yield from (("offer", key) for key in ("deposit_percent", "smallest_order"))
+
+
+def _charges(raw: _Raw) -> Iterator[KeyPath]:
+    """The deposit, when the rest is due, and what is charged alone."""
+    yield from (("offer", key) for key in ("deposit_percent", "balance_due", "smallest_order"))
     yield ("services", "templating_visit")
     if "sample" in raw:
         yield ("sample", "price")
 
 
 def _delivery(raw: _Raw) -> Iterator[KeyPath]:
-    """The first area, each way of delivery in it, whether it is offered or not."""
+    """The first area, and what is asked to bring it there and to fit it, whether it is or not."""
     if _items(raw, "areas"):
-        yield from (("areas", 0, key) for key in ("postcodes", "pallet", "own_van", "fitted"))
+        yield from (("areas", 0, key) for key in ("postcodes", "own_van", "fitted"))
+
+
+def _pallet(raw: _Raw) -> Iterator[KeyPath]:
+    if _items(raw, "areas"):
+        yield ("areas", 0, "pallet")
 
 
 def _table(raw: _Raw, key: str) -> _Raw:
@@ -232,8 +275,17 @@ _ASKED: Final[Mapping[StepName, Callable[[_Raw], Any]]] = MappingProxyType(
         "looks": _at(),
         "delivery": _delivery,
         "money": _money,
-        "time": _at(*(("calendar", key) for key in CALENDAR), WARMTH_PATH),
+        "time": _at(("calendar", "hands"), WARMTH_PATH),
         "job": _at(),
+    }
+)
+_STANDS: Final[Mapping[StepName, Callable[[_Raw], Any]]] = MappingProxyType(
+    {
+        "you": _letters,
+        "concrete": _bag,
+        "delivery": _pallet,
+        "money": _charges,
+        "time": _at(("calendar", "hours_per_day"), ("calendar", "orders_ahead_days")),
     }
 )
 STEPS: Final = tuple(_ASKED)

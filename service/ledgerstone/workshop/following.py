@@ -1,8 +1,8 @@
 """Values of a profile that follow from another one that is typed, while nobody gave their own.
 
 What other ways of moving a slab take follows from the first one's, in the proportion that they
-started in; what its steel yields at, from its material. The colour of a shade that is changed is
-no longer one that was read.
+started in; what its steel yields at, from its material; what a bag makes and its water, from its
+weight. The colour of a shade that is changed is no longer one that was read.
 """
 
 from __future__ import annotations
@@ -13,6 +13,7 @@ from typing import Final
 
 from ledgerstone.errors import ProfileError
 from ledgerstone.json_types import KeyPath
+from ledgerstone.workshop.bags import MAKES, WATER, WEIGHT
 from ledgerstone.workshop.countries import RegionalSettings
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.loader import starting_tables
@@ -48,12 +49,16 @@ def put_with_followers(
     given
         What the maker gave before: none of it follows.
     """
-    is_lead = path in (FIRST_LIFT, MATERIAL) or (path[0] == "palette" and path[-1] in _LOOKED_AT)
+    is_lead = path in (FIRST_LIFT, MATERIAL, WEIGHT) or (
+        path[0] == "palette" and path[-1] in _LOOKED_AT
+    )
     before = draft.written(path) if is_lead else ""
     draft.put(path, toml)
     following: dict[KeyPath, str] = {}
     if path == FIRST_LIFT:
         following = _lifts(draft, before, toml)
+    elif path == WEIGHT:
+        following = _of_a_bag(draft, before, toml)
     elif path == MATERIAL:
         following = _yield(draft, before, place)
     elif is_lead and toml != before:
@@ -67,16 +72,35 @@ def put_with_followers(
 def _lifts(draft: ProfileDraft, before: str, now: str) -> dict[KeyPath, str]:
     """What other ways take that nobody gave, in proportion."""
     draft.settle()
-    was, given = (canonical(_toml_value(each), LIFTS[0]) for each in (before, now))
+    factor = _factor(before, now, LIFTS[0])
     try:
         found = standings_alone(tables(draft.text), *starting_tables())
     except ProfileError:
         return {}
-    if not was or not given or given <= 0:
+    if factor is None:
         return {}
     others = [path for path, word in found.items() if _is_lift(path) and word != "yours"]
-    factor = given / was
     return {path: in_proportion(draft.written(path), factor, _as_said) for path in others}
+
+
+def _of_a_bag(draft: ProfileDraft, before: str, now: str) -> dict[KeyPath, str]:
+    """What a bag makes and its water, in proportion to its weight."""
+    factor = _factor(before, now, str(WEIGHT[-1]))
+    if factor is None:
+        return {}
+    return {
+        path: in_proportion(draft.written(path), factor, _to_two_digits) for path in (MAKES, WATER)
+    }
+
+
+def _factor(before: str, now: str, key: str) -> Decimal | None:
+    """How many times as much there is now as TOML had before at a key; None if that is unknown."""
+    was, given = (canonical(_toml_value(each), key) for each in (before, now))
+    return given / was if was and given and given > 0 else None
+
+
+def _to_two_digits(amount: Decimal) -> Decimal:
+    return round(amount, 1 - amount.adjusted())
 
 
 def _by_eye(draft: ProfileDraft, path: KeyPath) -> dict[KeyPath, str]:

@@ -24,7 +24,8 @@ from ledgerstone.workshop.values import ValueRejected
 _CHOSEN: Final = tuple(member.name for member in members_of(Conventions) if member.kind == "choice")
 _LENGTHS: Final = {"mm": "in", "m": "ft", "m²": "ft²", "m³": "yd³"}
 _DENSITIES: Final = ("density", "weighed", "fresh")  # by the cubic foot, a mix by the yard
-_YIELD: Final = "yield_l"  # printed on a bag in cubic feet where its water is in gallons or quarts
+# In cubic feet where other volumes are in gallons: as bags and mixers have them printed on.
+_CUBIC_FEET: Final = ("yield_l", "working_l")
 _BARE: Final = frozenset({"", "h", "d"})  # no unit is written of these before "per"
 _SIXTEENTH_MM: Final = MM_PER["in"] / 16
 _NEAR_MM: Final = Fraction(2, 100)
@@ -124,7 +125,7 @@ def _units_of(member: Member, place: RegionalSettings) -> dict[str, str]:
     if place.masses == "lb":
         units |= {"kg": "lb", "N": "lb"}
     if place.volumes == "gal":
-        units["l"] = "ft³" if member.name == _YIELD else "gal"
+        units["l"] = "ft³" if member.name in _CUBIC_FEET else "gal"
     if place.temperatures == "F":
         units["°C"] = "°F"
     if place.strengths == "psi":

@@ -37,6 +37,16 @@ def parts_of(country: str) -> tuple[str, ...]:
     return tuple(holidays.country_holidays(country).subdivisions) if country in COUNTRIES else ()
 
 
+def part_named(name: str, country: str) -> str | None:
+    """Return the letters of a country's part by its name, or by its letters; None if unknown."""
+    if country not in COUNTRIES:
+        return None
+    aliases = getattr(holidays.country_holidays(country), "subdivisions_aliases", {})
+    letters = {part.casefold(): part for part in parts_of(country)}
+    letters |= {alias.casefold(): part for alias, part in aliases.items()}
+    return letters.get(name.strip().casefold())
+
+
 def holiday_names(country: str) -> tuple[str, ...]:
     """Return the names of a place's public holidays; of two on one day both."""
     every = (public_holidays(country, year).values() for year in _YEARS)

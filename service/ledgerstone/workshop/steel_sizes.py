@@ -11,6 +11,7 @@ from __future__ import annotations
 
 import math
 import re
+from fractions import Fraction
 from typing import Final
 
 from ledgerstone.quantities import INCH_MM
@@ -36,25 +37,27 @@ _SHEET_GAUGES: Final = {
 _BARS, _WIRES, _SHEETS, _PITCHES = "bar_mm", "mesh_wire_mm", "wall_mm", "mesh_pitch_mm"
 
 
-def size_named(text: str, key: str) -> str:
-    """Return a bar's, wire's or sheet's size by its number in millimetres; else the text.
+def size_named(text: str, key: str, unit: str = "mm") -> str:
+    """Return a bar's, wire's or sheet's size by its number in a unit; else the text.
 
     Parameters
     ----------
     key
         The key of the place that it is entered at: a number names a bar at a bar's place alone.
+    unit
+        ``mm`` or ``in``, as the workshop works.
     """
     plain = _ROUND.sub("", text.strip())
     if key == _BARS and (bar := _BAR.fullmatch(plain)):
-        return _written(int(bar[1]) / 8)
+        return f"{Fraction(int(bar[1]), 8)} in" if unit == "in" else _written(int(bar[1]) / 8, unit)
     if key in (_BARS, _WIRES) and (eight := _EIGHT.fullmatch(plain)):
         return f"{eight[1]} mm"
     if key == _WIRES and (wire := _WIRE.fullmatch(plain)):
-        return _written(math.sqrt(4 * float(wire[1]) / 100 / math.pi))
+        return _written(math.sqrt(4 * float(wire[1]) / 100 / math.pi), unit)
     gauges = {_WIRES: _WIRE_GAUGES, _SHEETS: _SHEET_GAUGES}.get(key, {})
     gauge = _GAUGE.fullmatch(plain) or _GAUGE_FIRST.fullmatch(plain)
     if gauge and int(gauge[1]) in gauges:
-        return _written(gauges[int(gauge[1])])
+        return _written(gauges[int(gauge[1])], unit)
     square = _SQUARE.fullmatch(plain) if key == _PITCHES else None
     if square and _same(square[1], square[2]):
         return f"{square[2]}{square[3]}"
@@ -66,5 +69,6 @@ def _same(one: str, other: str) -> bool:
     return one.rstrip("\"'”″inm ") == other.rstrip("\"'”″inm ")
 
 
-def _written(inches: float) -> str:
-    return f"{inches * INCH_MM:.2f}".rstrip("0").rstrip(".") + " mm"
+def _written(inches: float, unit: str) -> str:
+    text = f"{inches:.4f}" if unit == "in" else f"{inches * INCH_MM:.2f}"
+    return f"{text.rstrip('0').rstrip('.')} {unit}"

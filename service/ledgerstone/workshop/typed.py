@@ -16,6 +16,7 @@ from ledgerstone.workshop.local_units import is_fraction, local_unit, unit_shown
 from ledgerstone.workshop.measures import canonical, without_thing
 from ledgerstone.workshop.members import Member, MemberKind
 from ledgerstone.workshop.numerals import decimal_of, number_of
+from ledgerstone.workshop.public_holidays import part_named
 from ledgerstone.workshop.steel_sizes import size_named
 from ledgerstone.workshop.warmth import WARMTH_KEY, months_of
 
@@ -24,6 +25,7 @@ _NUMBERS: Final[frozenset[MemberKind]] = frozenset(
 )
 _LISTS: Final[frozenset[MemberKind]] = frozenset({"lines", "words", "numbers", "wholes", "choices"})
 EMPTY: Final = '""'
+_REGION: Final = "region"  # of a country, by its letters
 _LARGEST_FACTOR: Final = 4
 _WITH_UNIT: Final = re.compile(r"[£$€]?\s*([\d.,]*\d)(\D.*)", re.ASCII)
 _FRACTION: Final = re.compile(r"((?:\d+[ -])?\d+/[1-9]\d*)(?!\d)(.*)", re.ASCII)
@@ -54,6 +56,8 @@ def toml_of(member: Member, value: str, mark: str, place: RegionalSettings) -> s
         return value
     if member.kind == "day" and _is_day(value):
         return value
+    if member.name == _REGION:
+        return _text(part_named(value, place.country) or value)
     if member.kind not in _NUMBERS or is_factor(value, member.name, mark):
         return _text(value)
     return _number_written(member, value, mark, place)
@@ -79,7 +83,7 @@ def _in_unit(taken: str, unit: str) -> str:
 
 def _number_written(member: Member, value: str, mark: str, place: RegionalSettings) -> str:
     """A number as TOML writes it, with a unit as a text; one that does not read as it was typed."""
-    named = size_named(value, member.name)
+    named = size_named(value, member.name, local_unit(member, place))
     entry = without_thing(entry_of(named, member, mark), member.name)
     number = number_of(entry, mark)
     if local_unit(member, place) != member.unit and (number or is_fraction(entry)):

@@ -12,9 +12,10 @@ export class Changes {
     /** @type {Set<string>} */
     this.tables = new Set();
     this.compare(profile);
-    const { list, taken, fitted } = kept(profile.file);
+    const { list, taken, fitted, at } = kept(profile.file);
     this.list = list;
     this.fitted = fitted;
+    this.at = at; // the subject that was looked at last
     this.taken = taken; // the changes that are in the file downloaded last, as JSON
     this.file = profile.file;
   }
@@ -120,9 +121,9 @@ export class Changes {
   }
 
   keep() {
-    const { file, list, taken, fitted } = this;
+    const { file, list, taken, fitted, at } = this;
     try {
-      localStorage.setItem(NAME, JSON.stringify({ file, list, taken, fitted }));
+      localStorage.setItem(NAME, JSON.stringify({ file, list, taken, fitted, at }));
     } catch {
       return; // storage is full or switched off: what was entered is on the page
     }
@@ -140,9 +141,9 @@ function changeOf(pointer, value) {
   return Array.isArray(value) ? { op: "set", pointer, values: value } : { op: "set", pointer, value };
 }
 
-/** @param {string} file @returns {{list: Change[], taken: string, fitted: Told}} */
+/** @param {string} file @returns {{list: Change[], taken: string, fitted: Told, at: string}} */
 function kept(file) {
-  const none = { list: [], taken: "", fitted: NONE };
+  const none = { list: [], taken: "", fitted: NONE, at: "" };
   try {
     const found = JSON.parse(localStorage.getItem(NAME) ?? "{}");
     return found.file === file && Array.isArray(found.list) ? { ...none, ...found } : none;

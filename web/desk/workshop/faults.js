@@ -26,7 +26,7 @@ export class Faults {
 
   /** Whether nothing was entered yet, nor was it left. @param {string} pointer */
   isOpen(pointer) {
-    const value = this.form.values("").find((one) => one.pointer === pointer);
+    const value = this.form.value(pointer);
     return value !== undefined && !value.value && !value.values?.length && !this.left.has(pointer);
   }
 

@@ -123,6 +123,15 @@ function choices(value, id, entered) {
   return group;
 }
 
+/** What the file has by now stands in the control, but where somebody types. @param {Element} place @param {ProfileValue} value */
+export function redraw(place, value) {
+  if (place.contains(document.activeElement)) return;
+  for (const control of /** @type {NodeListOf<HTMLInputElement>} */ (place.querySelectorAll(":scope > :is(input, select, textarea), .picks input, .colour input"))) {
+    if (value.kind === "choices") control.checked = value.values?.includes(control.value) ?? false;
+    else if (control.value !== shown(value)) control.value = shown(value);
+  }
+}
+
 /** In words. @param {ProfileValue} value */
 export function named(value) {
   if (value.kind === "day" && !Number.isNaN(Date.parse(value.value ?? ""))) return day(value.value ?? "");
@@ -161,6 +170,7 @@ export function showWhose(place, value, confirmed) {
   const whose = one(":scope > .whose", place);
   const box = /** @type {HTMLInputElement | null} */ (whose.querySelector("input"));
   place.dataset.standing = value.standing ?? "";
+  whose.hidden = !value.standing;
   if (box) {
     box.checked = value.standing === "yours";
   } else if (value.standing === "invented") {
@@ -168,4 +178,15 @@ export function showWhose(place, value, confirmed) {
     tick.addEventListener("change", () => confirmed(tick.checked));
     whose.append(make("label", { class: "tick" }, tick, make("span", {}, say("whose.right"))));
   }
+}
+
+/** @param {HTMLElement} place @returns {() => void} gives the focus to the control of the same id */
+export function focusedIn(place) {
+  const active = /** @type {HTMLInputElement | null} */ (place.contains(document.activeElement) ? document.activeElement : null);
+  const { id, selectionStart: at } = active ?? { id: "", selectionStart: null };
+  return () => {
+    const again = id ? /** @type {HTMLInputElement | null} */ (place.querySelector(`#${CSS.escape(id)}`)) : null;
+    again?.focus();
+    if (at !== null) again?.setSelectionRange(at, at);
+  };
 }

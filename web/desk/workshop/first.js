@@ -1,5 +1,6 @@
-import { elements, make, money, number, one, say, write } from "../../show.js";
+import { elements, make, one, say, write } from "../../show.js";
 import { capital, named, unitOf } from "./field.js";
+import { job, markJobs } from "./job.js";
 import { depth, parent } from "./local.js";
 
 /** @typedef {import("./form.js").Form} Form */
@@ -7,9 +8,7 @@ import { depth, parent } from "./local.js";
 
 export const FIRST = "first";
 const JOB = "job";
-const KNOWN = 1;
 const BAG = "/recipe/bag";
-const NEAR = 0.01;
 
 /** @param {Form} form */
 export function firstQuote(form) {
@@ -18,15 +17,21 @@ export function firstQuote(form) {
 
 /** @param {Form} form @param {Step} step */
 function section(form, step) {
-  const { name, asks, labels, title } = step;
-  const asked = asks.flatMap((pointer, i) => form.values("").filter((value) => value.pointer === pointer).map((value) => form.field({ ...value, label: labels[i] ?? value.label, help: "" })));
+  const { name, title, stands } = step;
   /** @type {(Node | string)[]} */
-  const all = [...(name === "concrete" ? fromBags(form) : []), make("div", { class: "row" }, ...asked)];
+  const all = [...(name === "concrete" ? fromBags(form) : []), fields(form, step.asks, step.labels)];
+  if (stands.length) all.push(make("details", { class: "others", "data-pointer": `stands-${name}` }, make("summary", { class: "hint" }), fields(form, stands, step.stands_say)));
   if (name === "lifting") all.push(make("p", {}, make("a", { class: "way", href: "#/handling/ways" }, say("first.way"))));
   if (name === JOB) all.push(...job(form));
   const rest = [...others(form, step), make("div", { class: "rest" })];
   all.push(...(name === JOB ? [make("details", { class: "others", "data-pointer": JOB }, make("summary", {}, say("first.follows")), ...rest)] : rest));
   return make("section", { class: "sheet table", id: `step-${name}` }, make("h3", {}, title, " ", make("span", { class: "done" })), ...all);
+}
+
+/** @param {Form} form @param {string[]} pointers @param {string[]} labels */
+function fields(form, pointers, labels) {
+  const values = pointers.map((pointer) => form.value(pointer));
+  return make("div", { class: "row" }, ...values.map((value, i) => value && form.field({ ...value, label: labels[i] ?? value.label, help: "" })));
 }
 
 /** @param {Form} form @param {ProfileValue} value */
@@ -87,7 +92,7 @@ function fromBags(form) {
   const box = make("input", { type: "checkbox", id: "from-bags" });
   box.checked = ticked;
   box.addEventListener("change", () => void (box.checked ? form.workshop.made({ op: "mix-from-bags", pointer: BAG }) : form.workshop.unmade("mix-from-bags", BAG)));
-  return [make("p", { class: "ticks" }, make("label", { class: "tick" }, box, make("span", {}, say("first.bags")))), ...trust];
+  return [make("p", { class: "ticks" }, make("label", { class: "tick" }, box, make("span", {}, say("first.bags")))), make("p", { class: "hint", id: "with-bags", role: "status" }), ...trust];
 }
 
 /** @param {Form} form */
@@ -99,86 +104,31 @@ function untested(form) {
 }
 
 /** @param {Form} form */
-function job(form) {
-  const { changes, jobs } = form.workshop;
-  const { values: hours, money: paid = [] } = changes.told;
-  const entry = (/** @type {string} */ id, /** @type {string} */ label, now = "") => {
-    const input = make("input", { id, inputmode: "decimal", "aria-describedby": `${id}-fault` });
-    input.value = now;
-    input.addEventListener("input", () => fit(form));
-    return make("div", { class: "field", "data-kind": "number" }, make("label", { for: id }, label), make("p", { class: "hint", id: `${id}-now` }), input, make("p", { class: "fault", id: `${id}-fault` }));
-  };
-  const known = jobs[KNOWN];
-  if (!known) return [];
-  const unit = form.profile.currency ?? "";
-  const asked = [entry("job-1", say("first.takes"), hours[KNOWN]), entry("job-materials", `${say("first.buys")}, ${unit}`, paid[0]), entry("job-asked", `${say("first.asks")}, ${unit}`, paid[1])];
-  const more = jobs.map(({ name }, i) => (i === KNOWN ? "" : entry(`job-${i}`, say("first.job", { job: name }), hours[i])));
-  const again = make("button", { type: "button", class: "quiet", id: "refit", hidden: "", press: () => fit(form) }, say("first.refit"));
-  return [make("p", { class: "known" }, known.name), make("div", { class: "row jobs" }, ...asked), make("details", { class: "others", "data-pointer": "jobs" }, make("summary", {}, say("first.more")), make("div", { class: "row jobs" }, ...more)), again];
-}
-
-/** @param {Form} form */
-function fit(form) {
-  const typed = (/** @type {string[]} */ ids) => ids.map((id) => /** @type {HTMLInputElement | null} */ (form.place.querySelector(`#${id}`))?.value.trim() ?? "");
-  form.workshop.changes.put({ op: "fit-hours", pointer: "/hours", values: typed(["job-0", "job-1", "job-2"]) });
-  form.workshop.changes.put({ op: "fit-money", pointer: "/rates", values: typed(["job-materials", "job-asked"]) });
-  form.workshop.trying.later(true);
-}
-
-/** @param {Form} form */
-function markJobs(form) {
-  const { changes, jobs } = form.workshop;
-  const { values, hours: took, money: paid = [] } = changes.told;
-  const hours = (/** @type {number} */ now) => `${number(now, 1)} h`;
-  const amount = (/** @type {number} */ now) => money(String(Math.round(now)), form.profile.currency ?? "");
-  const stale = jobs.map(({ hands_hours: now = 0, told_hours, fitted_hours }, i) => {
-    const unread = took[i] === undefined && fitted_hours !== undefined && !told_hours;
-    return mark(form, `job-${i}`, values[i], now, took[i] ?? fitted_hours, hours, unread);
-  });
-  const { materials = 0, asked = 0, told_materials: bought, told_asked: wanted, below_cost: below, not_met: unmet } = jobs[KNOWN] ?? {};
-  const isTold = changes.list.some(({ op }) => op === "fit-money");
-  stale.push(mark(form, "job-materials", paid[0], Number(materials), bought && !unmet ? Number(bought) : undefined, amount, isTold && !bought, unmet));
-  stale.push(mark(form, "job-asked", paid[1], Number(asked), wanted && !below ? Number(wanted) : undefined, amount, isTold && !wanted, below));
-  form.place.querySelector("#refit")?.toggleAttribute("hidden", !stale.includes(true));
-}
-
-/**
- * Whether it is by now another than was told.
- * @param {Form} form @param {string} id @param {string | undefined} told @param {number} now @param {number | "" | undefined} then
- * @param {(now: number) => string} shows @param {boolean} unread @param {string} [amiss]
- */
-function mark(form, id, told, now, then, shows, unread, amiss) {
-  const hint = form.place.querySelector(`#${id}-now`);
-  if (!hint) return false;
-  const isStale = Boolean(told && then && Math.abs(now - then) > NEAR * then);
-  write(hint, isStale ? say("first.stale", { told: told ?? "", now: shows(now) }) : now ? say("first.now", { now: shows(now) }) : "");
-  hint.classList.toggle("care", isStale);
-  const fault = told && unread ? say("first.no-hours", { like: number(9.5, 1) }) : (amiss ?? "");
-  write(one(`#${id}-fault`), fault);
-  one(`#${id}`).setAttribute("aria-invalid", String(fault !== ""));
-  return isStale;
-}
-
-/** @param {Form} form */
 export function markSteps(form) {
   const values = new Map(form.values("").map((value) => [value.pointer, value]));
   for (const place of elements(form.place, "[data-shows]")) {
     const value = values.get(place.dataset.shows ?? "");
     if (value && value.kind !== "colour") write(place, withUnit(value, form.profile.currency ?? ""));
   }
-  for (const place of elements(form.place, ".others .field[data-pointer]")) {
-    const [input, value] = [one("input", place), values.get(place.dataset.pointer ?? "")];
-    if (value && input !== document.activeElement) Object.assign(input, { value: named(value) });
-  }
+  const gone = form.place.querySelector("#with-bags");
+  if (gone) write(gone, form.profile.also ?? "");
   for (const step of form.profile.steps) {
     const place = form.place.querySelector(`#step-${step.name}`);
     if (!place) continue;
     one(".done", place).textContent = step.done ? say("first.done") : "";
+    const stands = place.querySelector(`[data-pointer="stands-${step.name}"] > summary`);
+    const what = step.stands.map((pointer, i) => `${step.stands_say[i]}: ${shortly(values.get(pointer), form)}`).join(" · ");
+    if (stands) write(stands, say("first.stands", { what }));
     const rest = one(".rest", place);
     if (rest.dataset.shown !== String(step.rest)) rest.replaceChildren(...remaining(form, step));
     rest.dataset.shown = String(step.rest);
   }
   markJobs(form);
+}
+
+/** @param {ProfileValue | undefined} value @param {Form} form */
+function shortly(value, form) {
+  return (value && withUnit(value, form.profile.currency ?? "")) || "–";
 }
 
 /** @param {ProfileValue} value @param {string} currency */

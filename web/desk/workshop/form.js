@@ -1,7 +1,7 @@
 import { elements, make, one, say } from "../../show.js";
 import { Faults, tick } from "./faults.js";
 import { FIRST, firstQuote, isLast, markSteps } from "./first.js";
-import { capital, field, named, same, showWhose } from "./field.js";
+import { capital, field, focusedIn, named, redraw, same, showWhose } from "./field.js";
 import { depth, parent } from "./local.js";
 
 const SUBJECTS = [FIRST, "you", "money", "mould", "concrete", "shades", "hours", "finishes", "delivery", "days"];
@@ -38,8 +38,8 @@ export class Form {
     const at = location.hash.slice(1);
     if (at.startsWith("/") && this.seek(at)) return;
     const [named = "", step] = at.split("-");
-    const { demonstration, share } = this.profile;
-    const subject = SUBJECTS.includes(named) ? named : this.subject || (share.trial && !demonstration ? FIRST : "you");
+    const { changes } = this.workshop;
+    const subject = SUBJECTS.includes(named) ? named : this.subject || changes.at || (this.profile.demonstration ? "you" : FIRST);
     if (!location.hash) history.replaceState(null, "", `#${subject}`);
     if (subject !== this.subject) this.turnTo(subject);
     if (step) document.querySelector(`#step-${step}`)?.scrollIntoView();
@@ -48,22 +48,22 @@ export class Form {
   /** @param {string} subject */
   turnTo(subject) {
     this.scrolled.set(this.subject, window.scrollY);
-    this.subject = subject;
+    this.subject = this.workshop.changes.at = subject;
+    this.workshop.changes.keep();
     for (const link of elements(one("#subjects"), "a")) link.removeAttribute("aria-current");
     one(`#subjects a[href="#${subject}"]`).setAttribute("aria-current", "page");
     this.build();
     window.scrollTo(0, this.scrolled.get(subject) ?? 0);
   }
 
-  /** @param {ProfileTable[]} tables */
-  isDrawn(tables) {
-    return this.drawn === drawing(tables);
+  get isDrawn() {
+    return this.drawn === drawing(this.profile);
   }
 
   /** Redraw the subject's tables; what is open stays open, and what has the focus keeps it. */
   build() {
     const focused = focusedIn(this.place);
-    this.drawn = drawing(this.tables());
+    this.drawn = drawing(this.profile);
     const open = new Set(elements(this.place, "details[open]").map(({ dataset }) => dataset.pointer));
     const tables = this.tables().filter(({ pointer, subject }) => subject === this.subject && depth(pointer) === 1);
     const first = this.subject === FIRST ? [firstQuote(this)] : [];
@@ -99,6 +99,11 @@ export class Form {
   /** @param {string} pointer */
   values(pointer) {
     return (this.profile.values ?? []).filter((one) => one.pointer.startsWith(`${pointer}/`));
+  }
+
+  /** @param {string} pointer */
+  value(pointer) {
+    return this.values("").find((one) => one.pointer === pointer);
   }
 
   /** @param {string} pointer */
@@ -175,24 +180,15 @@ export class Form {
     this.faults.show();
     for (const value of this.profile.values ?? []) {
       const place = this.fieldAt(value.pointer);
-      if (place) showWhose(place, value, () => {});
+      if (!place) continue;
+      showWhose(place, value, () => {});
+      redraw(place, value);
     }
     markSteps(this);
   }
 }
 
-/** @param {ProfileTable[]} tables */
-function drawing(tables) {
-  return JSON.stringify(tables.map(({ pointer, there }) => [pointer, there]));
-}
-
-/** @param {HTMLElement} place @returns {() => void} gives the focus to the control of the same id */
-export function focusedIn(place) {
-  const active = /** @type {HTMLInputElement | null} */ (place.contains(document.activeElement) ? document.activeElement : null);
-  const { id, selectionStart: at } = active ?? { id: "", selectionStart: null };
-  return () => {
-    const again = id ? /** @type {HTMLInputElement | null} */ (place.querySelector(`#${CSS.escape(id)}`)) : null;
-    again?.focus();
-    if (at !== null) again?.setSelectionRange(at, at);
-  };
+/** @param {Profile} profile */
+function drawing({ tables = [], steps }) {
+  return JSON.stringify([tables.map(({ pointer, there }) => [pointer, there]), steps.map(({ asks, stands, shown, open }) => [asks, stands, shown, open])]);
 }

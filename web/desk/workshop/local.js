@@ -24,7 +24,7 @@ function without({ tables = [], values = [], steps, ...others }, pointer) {
   const kept = isItem ? tables.filter(stays) : tables.filter((one) => one.pointer === pointer || stays(one)).map((one) => (one.pointer === pointer ? { ...one, there: false } : one));
   const moved = (/** @type {any} */ one) => (isItem ? { ...one, pointer: movedUp(one.pointer, pointer) } : one);
   const left = (/** @type {string[]} */ pointers) => pointers.map((each) => ({ pointer: each })).filter(stays).map((each) => moved(each).pointer);
-  const now = steps.map(({ asks, shown, open, rest, ...step }) => ({ ...step, asks: left(asks), shown: left(shown), open: left(open), rest: left(rest) }));
+  const now = steps.map(({ asks, stands, shown, open, rest, ...step }) => ({ ...step, asks: left(asks), stands: left(stands), shown: left(shown), open: left(open), rest: left(rest) }));
   return { ...others, steps: now, tables: kept.map(moved), values: values.filter(stays).map(moved) };
 }
 

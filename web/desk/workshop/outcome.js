@@ -31,7 +31,7 @@ export class Outcome {
     const empty = profile.faults.filter(({ pointer }) => open.isOpen(pointer));
     const missing = empty.length ? make("div", {}, make("p", {}, say("outcome.missing")), this.list(empty)) : null;
     const jobs = make("table", {}, make("caption", {}, say("outcome.jobs")), make("tbody", {}, ...this.jobs(profile)));
-    const earlier = amiss && this.workshop.jobs.length ? make("p", { class: "care" }, say("outcome.earlier")) : null;
+    const earlier = profile.faults.length && this.workshop.jobs.length ? make("p", { class: "care" }, say("outcome.earlier")) : null;
     const lost = this.workshop.lost ? make("p", { class: "care", role: "alert" }, say("outcome.dropped", { n: this.workshop.lost })) : null;
     const also = profile.also ? make("p", { class: "care", role: "status" }, profile.also) : null;
     this.put([lost, also, faults, missing, earlier, jobs, this.share(profile), this.saving(profile)].filter((part) => part !== null));
@@ -55,7 +55,7 @@ export class Outcome {
   /** @param {Profile["faults"][number]} fault */
   fault({ pointer, says }) {
     const { form } = this.workshop;
-    const value = form.values("").find((one) => one.pointer === pointer);
+    const value = form.value(pointer);
     return make("li", {}, make("a", { href: `#${pointer}` }, value ? capital(pointer.startsWith("/recipe/bag/") ? value.label : said(form, value)) : says));
   }
 
@@ -82,7 +82,7 @@ export class Outcome {
     const rows = invented.filter(({ holds }) => !holds).map((table) => this.invented(table));
     if (!rows.length) return make("div", {}, trial, ...left);
     const isOpen = this.place.querySelector("details[open]") !== null;
-    return make("div", {}, trial, ...left, make("details", { ...(isOpen && { open: "" }) }, make("summary", {}, say(share.trial ? "outcome.share" : "outcome.may-stay", { invented: share.invented, every })), make("p", {}, say("outcome.others")), make("ul", {}, ...rows)));
+    return make("div", {}, trial, ...left, make("details", { ...(isOpen && { open: "" }) }, make("summary", {}, say(share.trial ? "outcome.share" : "outcome.may-stay", { invented: share.invented, every })), make("ul", {}, ...rows)));
   }
 
   /** @param {Profile["invented"][number]} told */

@@ -10,24 +10,22 @@ export class Trying {
     this.workshop = workshop;
     this.timer = 0;
     this.isWanted = false;
-    this.isDescribed = false;
     this.flight = new AbortController();
     /** @type {Promise<boolean> | null} */
     this.running = null;
   }
 
-  /** Once the typing rests. @param {boolean} described */
-  later(described = false) {
+  /** Once the typing rests. */
+  later() {
     window.clearTimeout(this.timer);
-    this.timer = window.setTimeout(() => void this.now(described), REST_MS);
+    this.timer = window.setTimeout(() => void this.now(), REST_MS);
   }
 
-  /** In place of what is asked at the moment; true once the newest state was answered. @param {boolean} described */
-  now(described) {
+  /** In place of what is asked at the moment; true once the newest state was answered. */
+  now() {
     window.clearTimeout(this.timer);
     this.timer = 0;
     this.isWanted = true;
-    this.isDescribed ||= described;
     this.flight.abort();
     return (this.running ??= this.run());
   }
@@ -53,14 +51,13 @@ export class Trying {
     this.flight = new AbortController();
     const { signal } = this.flight;
     try {
-      const profile = await workshop.ask(changes, { described: this.isDescribed }, signal);
+      const profile = await workshop.ask(changes, { described: true }, signal);
       if (workshop.changes.are(changes)) workshop.take(profile);
       else this.isWanted = true;
-      this.isDescribed &&= this.isWanted;
     } catch (amiss) {
       if (signal.aborted) return;
       if (amiss instanceof Refused && workshop.dropped(amiss)) {
-        this.isWanted = this.isDescribed = true;
+        this.isWanted = true;
         return;
       }
       if (!(amiss instanceof Trouble) || !amiss.afterS) throw amiss;
@@ -77,7 +74,7 @@ export class Trying {
 
   /** True once the newest state is answered, typed a moment ago or not. @returns {Promise<boolean>} */
   async newest() {
-    return this.timer ? this.now(false) : (this.running ?? true);
+    return this.timer ? this.now() : (this.running ?? true);
   }
 
   async rest() {

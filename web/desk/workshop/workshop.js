@@ -3,7 +3,8 @@ import { documentIn, fillWords, LOCALES, one, saidIn, say, setPlace, setWords, s
 import { KeyForm } from "../access.js";
 import { DeskService, Refused } from "../service.js";
 import { Changes } from "./changes.js";
-import { focusedIn, Form } from "./form.js";
+import { focusedIn } from "./field.js";
+import { Form } from "./form.js";
 import { applied, entered } from "./local.js";
 import { Outcome } from "./outcome.js";
 import { Trying } from "./trying.js";
@@ -64,7 +65,7 @@ export class Workshop {
     this.changes.push(change);
     this.profile = applied(this.profile, change);
     this.outcome.show(this.profile);
-    return this.changes.reaches(change) ? this.hold(() => this.trying.now(true)) : this.trying.now(true);
+    return this.changes.reaches(change) ? this.hold(() => this.trying.now()) : this.trying.now();
   }
 
   /** Take a change back, with those that only follow from it. @param {Change["op"]} op @param {string} within */
@@ -89,7 +90,7 @@ export class Workshop {
   }
 
   async again() {
-    if (await this.trying.now(true)) this.form.build();
+    if (await this.trying.now()) this.form.build();
   }
 
   /** @param {Profile} profile */
@@ -97,7 +98,7 @@ export class Workshop {
     const { tables, values } = profile;
     this.profile = { ...this.profile, also: undefined, ...profile, tables: tables ?? this.profile.tables, values: values ?? this.profile.values };
     if (profile.jobs.length) this.sound = profile.jobs;
-    if (tables && (this.lost || !this.form.isDrawn(tables))) this.form.build();
+    if (tables && (this.lost || !this.form.isDrawn)) this.form.build();
     this.form.mark();
     this.outcome.show(this.profile);
   }

@@ -9,8 +9,6 @@ from datetime import date
 from functools import cache
 from typing import Final
 
-import holidays
-
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Listed, Message
 from ledgerstone.workshop.consistency.shared import FoundFaults, each_once, named_once
@@ -20,6 +18,7 @@ from ledgerstone.workshop.public_holidays import (
     holiday_names,
     is_holiday,
     is_kept_elsewhere,
+    part_named,
     parts_of,
 )
 from ledgerstone.workshop.records import (
@@ -59,9 +58,7 @@ def _place_known(workshop: Identity) -> FoundFaults:
         return
     regions = parts_of(workshop.country)
     if regions and workshop.region and workshop.region not in regions:
-        named = getattr(holidays.country_holidays(workshop.country), "subdivisions_aliases", {})
-        letters = {name.casefold(): code for name, code in named.items()}
-        code = letters.get(workshop.region.casefold())
+        code = part_named(workshop.region, workshop.country)
         near = nearest(workshop.region.upper(), regions)
         if code:
             near |= {"near": "guess", "guess": code}

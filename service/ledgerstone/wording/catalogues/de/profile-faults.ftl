@@ -186,7 +186,10 @@ fault-short-word = Mit „{ $word }“ fangen zu viele Wörter an. Schreiben Sie
 fault-holds-nothing = Kein Eintrag belegte etwas. Nennen Sie ein Wort, oder schreiben Sie others_hold_people = true.
 fault-not-ics = „{ $file }“ ist dem Namen nach keine iCalendar-Datei. Speichern Sie sie als .ics.
 fault-country = Für „{ $land }“ sind keine Feiertage bekannt. Schreiben Sie zwei Buchstaben, etwa DE.
-fault-region = „{ $region }“ ist kein Landesteil von { $land }.{ fault-nearest }
+fault-region = „{ $region }“ ist { $land ->
+    [DE] kein Bundesland
+   *[other] kein Landesteil von { $land }
+}.{ fault-nearest }
 fault-clock = „{ $zone }“ ist keine Zeitzone, die hier bekannt ist. Schreiben Sie sie wie Europe/Berlin.{ fault-nearest }
 fault-currency = Hierher gehören drei Großbuchstaben, etwa EUR.
 fault-email = Hierher gehört eine E-Mail-Adresse, etwa hallo@example.com.

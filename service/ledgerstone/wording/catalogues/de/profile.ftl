@@ -11,9 +11,18 @@ profile-also-removed-part = { $thing ->
    *[shade] Farbton { $name }
 }
 typical-job = { $job ->
-    [shelf] Ein schlichtes Regalbrett, { $length } × { $width }, { job-surface }, abgeholt
-    [basin-top] Eine Waschtischplatte, { $length } × { $width }, { job-surface }, geliefert
+    [shelf] Ein schlichtes Regalbrett, { typical-size }, { job-surface }, abgeholt
+    [basin-top] Eine Waschtischplatte, { typical-size }, { job-surface }, geliefert
    *[kitchen] Eine Küche aus zwei Platten mit Kochfeld, { job-surface }, montiert
+}
+typical-size = { $thick ->
+    [yes] { $length } × { $width } × { $thickness }
+   *[no] { $length } × { $width }
+}
+typical-opening = { $opening ->
+    [basin] Becken
+    [tap] Armatur
+   *[hob] Kochfeld
 }
 job-surface = { $surface ->
     [as-cast] schalungsglatt
@@ -36,13 +45,14 @@ first-step = { $step ->
 first-ask = { $ask ->
     [workshop-name] Name
     [workshop-town] Ort
-    [workshop-region] Bundesland, als Kürzel (für die Feiertage)
+    [workshop-region] Bundesland (für die Feiertage)
     [workshop-email] E-Mail
     [workshop-telephone] Telefon
     [table-length-mm] Länge
     [table-width-mm] Breite
     [recipe-fck-mpa] Festigkeit nach 28 Tagen, laut Sack oder Prüfung
     [mixer-working-l] Eine Mischung ergibt
+    [reply-terms] Sätze am Ende Ihrer Briefe
     [bag-name] Name der Sackware
     [bag-bag-kg] Ein Sack wiegt
     [bag-water-l-per-bag] Wasser für einen Sack
@@ -57,12 +67,9 @@ first-ask = { $ask ->
     [steel-mesh-wire-mm] Matte, Dicke der Drähte
     [steel-yield-mpa] Streckgrenze, laut Datenblatt
     [lifting-most-people] So viele Leute heben höchstens eine Platte
-    [ways-most-kg] Schwerstes Stück, das zwei kippen, mit Schalung
+    [ways-most-kg] Das Schwerste, das zwei kippen; die Schalung wiegt ein Fünftel dazu
     [areas-postcodes] Postleitzahlen in Ihrer Nähe, nur die ersten Ziffern
-    [areas-pallet] Eine Palette dorthin; { $on ->
-        [terminal] „keine“, wenn Sie keine schicken
-       *[form] leer: keine
-    }
+    [areas-pallet] Eine Palette dorthin
     [areas-own-van] Von Ihnen gebracht; { $on ->
         [terminal] „nein“, wenn nicht
        *[form] leer: nein
@@ -71,10 +78,11 @@ first-ask = { $ask ->
         [terminal] „nein“, wenn nicht
        *[form] leer: nein
     }
-    [rates-hour] Eine Stunde einer Person, vor dem Aufschlag
+    [rates-hour] Eine Arbeitsstunde kostet Sie: Lohn und Werkstatt, ohne Gewinn
     [tax-registered] Weisen Sie Steuer aus?
     [tax-percent] Steuer
     [offer-deposit-percent] Anzahlung
+    [offer-balance-due] Der Rest ist fällig
     [offer-smallest-order] Kleinster Auftrag
     [services-templating-visit] Ein Aufmaßtermin
     [sample-price] Ein Muster
@@ -86,6 +94,7 @@ first-ask = { $ask ->
 profile-follows = { $what ->
     [yield-mpa] Streckgrenze daraus: { $value }.
     [by-eye] Die Farbe gilt wieder als nach Augenmaß. Wurde sie gemessen, sagen Sie es unten.
+    [yield-l] Ein solcher Sack ergibt gewöhnlich, mit seinem Wasser: { $value }.
    *[most-kg] Für die anderen Arten zu heben folgt daraus: höchstens { $value }.
 }
 profile-below-cost = Nach Ihren Stunden und Preisen kostet es Sie { $cost }. Verlangen Sie mehr, oder sehen Sie beides an.

@@ -201,7 +201,10 @@ fault-short-word = "{ $word }" begins too many words. Write { $letters } letters
 fault-holds-nothing = no entry would hold anything. Name a word, or write others_hold_people = true.
 fault-not-ics = "{ $file }" is not an iCalendar file by its name. Export it as .ics.
 fault-country = no public holidays are known for "{ $land }". Write two letters, like GB.
-fault-region = "{ $region }" is not a region of { $land }.{ fault-nearest }
+fault-region = "{ $region }" is { $land ->
+    [US] no state of the United States
+   *[other] not a region of { $land }
+}.{ fault-nearest }
 fault-clock = "{ $zone }" is no time zone known here. Write it like Europe/London.{ fault-nearest }
 fault-currency = this is three capital letters, like GBP.
 fault-email = this is one email address, like hello@example.com.

@@ -11,9 +11,18 @@ profile-also-removed-part = { $thing ->
    *[shade] shade { $name }
 }
 typical-job = { $job ->
-    [shelf] A plain shelf, { $length } × { $width }, { job-surface }, collected
-    [basin-top] A basin top, { $length } × { $width }, { job-surface }, delivered
+    [shelf] A plain shelf, { typical-size }, { job-surface }, collected
+    [basin-top] A basin top, { typical-size }, { job-surface }, delivered
    *[kitchen] A kitchen of two tops with a hob, { job-surface }, fitted
+}
+typical-size = { $thick ->
+    [yes] { $length } × { $width } × { $thickness }
+   *[no] { $length } × { $width }
+}
+typical-opening = { $opening ->
+    [basin] basin
+    [tap] tap
+   *[hob] hob
 }
 job-surface = { $surface ->
     [as-cast] as cast
@@ -37,15 +46,16 @@ first-ask = { $ask ->
     [workshop-name] Name
     [workshop-town] Town
     [workshop-region] { $country ->
-        [US] State, by its letters (holidays)
-       *[other] Part of the country, by its letters (holidays)
+        [US] State (for holidays)
+       *[other] Part of the country (for holidays)
     }
     [workshop-email] Email
     [workshop-telephone] Phone
     [table-length-mm] Length
     [table-width-mm] Width
-    [recipe-fck-mpa] Strength at 28 days, as the bag or your tests say
+    [recipe-fck-mpa] Strength at 28 days, as the bag or a test says
     [mixer-working-l] One batch makes
+    [reply-terms] Sentences that end your letters
     [bag-name] Name of the bag
     [bag-bag-kg] One bag weighs
     [bag-water-l-per-bag] Water for one bag
@@ -60,12 +70,9 @@ first-ask = { $ask ->
     [steel-mesh-wire-mm] Mesh wire, how thick
     [steel-yield-mpa] Yield strength, as its sheet says
     [lifting-most-people] Most people at one slab
-    [ways-most-kg] Heaviest piece that two tip up, with its mould
+    [ways-most-kg] Heaviest that two tip up; the mould adds about a fifth
     [areas-postcodes] First figures of the postcodes near you
-    [areas-pallet] A pallet there; { $on ->
-        [terminal] “none” if you send none
-       *[form] empty: none
-    }
+    [areas-pallet] A pallet there
     [areas-own-van] Brought by you; { $on ->
         [terminal] “no” if you don’t
        *[form] empty: no
@@ -74,10 +81,11 @@ first-ask = { $ask ->
         [terminal] “no” if you don’t
        *[form] empty: no
     }
-    [rates-hour] An hour of one person, before markup
+    [rates-hour] An hour’s work costs you: wage and shop, no profit
     [tax-registered] Do you charge tax?
     [tax-percent] Tax
     [offer-deposit-percent] Deposit
+    [offer-balance-due] The balance is due
     [offer-smallest-order] Least you take a job for
     [services-templating-visit] A visit to measure
     [sample-price] A sample tile
@@ -89,6 +97,7 @@ first-ask = { $ask ->
 profile-follows = { $what ->
     [yield-mpa] Yield strength from this: { $value }.
     [by-eye] Its colour is one by eye again. If it was read by an instrument, say so below.
+    [yield-l] One such bag usually makes, with its water: { $value }.
    *[most-kg] Your other ways to lift follow: at most { $value }.
 }
 profile-below-cost = By your hours and prices it costs you { $cost } to make. Ask more, or look at both.

@@ -23,13 +23,14 @@ subject =
     .faults = ({ $n } zu berichtigen)
 
 first =
-    .intro = Kurze Antworten, wie Sie sie sagen würden. Mit allen ist kein Angebot ein Probelauf; jede lässt sich später ändern.
+    .intro = Kurze Antworten, wie Sie sie sagen würden; jede lässt sich später ändern. Ein Balken zeigt, was noch unseres ist: Tragen Sie Ihres ein, oder haken Sie es ab.
     .done = – erledigt
     .rest = { $n ->
         [one] Das stimmt für uns
        *[other] Diese stimmen für uns
     }
-    .bags = Ich mische Sackware
+    .bags = Ich mische Sackware. Farbtöne aus anderem Zement als im Sack fallen weg.
+    .stands = Vorerst: { $what }
     .bag-trust = Bis Sie Streifen davon brechen (unter „Beton“), gelten { $percent } % der Festigkeit.
     .way = Andere Arten zu heben: Kran, Kipptisch
     .takes = Arbeitsstunden, bis es verpackt ist
@@ -52,7 +53,7 @@ table =
     .item = { $n }
 
 whose =
-    .right = Stimmt
+    .right = Das stimmt
     .table = All das stimmt für mich
     .opened = { $n ->
         [one] Ein Eintrag war zugeklappt. Sehen Sie ihn an, dann haken Sie ab.
@@ -84,12 +85,11 @@ outcome =
        *[other] Zuerst ist an { $n } Stellen etwas einzutragen oder zu berichtigen:
     }
     .share = { $invented } von { $every } Werten sind noch erfunden; Antworten verwenden sie, wie sie dastehen
-    .may-stay = { $invented } von { $every } Werten sind noch unsere und dürfen es vorerst bleiben
+    .may-stay = { $invented } andere Werte sind noch unsere und ändern daran nichts
     .table = ({ $n }): { $says }.
     .trial = Bis alle Schritte erledigt sind, sagt jede Antwort, dass sie ein Probelauf ist.
-    .others = Deshalb ist keine Antwort ein Probelauf. Davon hängt ab:
-    .honest = Keine Antwort ist ein Probelauf: Worauf sie beruht, sind Ihre Werte, von Ihnen bestätigte oder im Handwerk übliche.
-    .earlier = Etwas ist zu berichtigen: Diese Zahlen gelten für den letzten Stand ohne Fehler.
+    .honest = Keine Antwort ist ein Probelauf: Preise, Tage und Gebiete beruhen auf Ihren oder im Handwerk üblichen Werten.
+    .earlier = Ohne das, was noch zu berichtigen ist, gelten diese Zahlen.
     .changes = { $n ->
         [one] Eine Änderung ist noch nicht gespeichert.
        *[other] { $n } Änderungen sind noch nicht gespeichert.

@@ -23,13 +23,14 @@ subject =
     .faults = ({ $n } to put right)
 
 first =
-    .intro = Short answers, as you would say them. With all of them no quote is a trial; any can be changed later.
+    .intro = Short answers, as you would say them; any can be changed later. A bar marks what is still ours: type yours, or tick it.
     .done = – done
     .rest = { $n ->
         [one] It is right for us
        *[other] These are right for us
     }
-    .bags = I mix from bags
+    .bags = I mix from bags. Shades of another cement than the bag’s are taken out.
+    .stands = For now: { $what }
     .bag-trust = Until you break strips of it (under Concrete) { $percent }% of its strength is trusted.
     .way = Other ways to lift: hoist, tilting table
     .takes = Hours of work, until it is packed
@@ -52,7 +53,7 @@ table =
     .item = { $n }
 
 whose =
-    .right = Right
+    .right = This is right
     .table = All of this is right for me
     .opened = { $n ->
         [one] One entry was folded. Look at it, then tick.
@@ -84,12 +85,11 @@ outcome =
        *[other] { $n } things are to be entered or put right first:
     }
     .share = { $invented } of { $every } values are still invented; answers use them as they stand
-    .may-stay = { $invented } of { $every } values are still ours, and may stay so for now
+    .may-stay = { $invented } other values are still ours, and change none of that
     .table = ({ $n }): { $says }.
     .trial = Until all steps are done every answer says that it is a trial.
-    .others = No answer is a trial because of these. They affect:
-    .honest = No answer is a trial: what it rests on is yours, right for you, or usual in this trade.
-    .earlier = There is a fault: these figures are of the last state without one.
+    .honest = No answer is a trial: prices, days and areas rest on what is yours or usual in this trade.
+    .earlier = These figures leave out what is still to be put right.
     .changes = { $n ->
         [one] One change is not saved yet.
        *[other] { $n } changes are not saved yet.

@@ -1,0 +1,46 @@
+"""What follows from an answer of the first quote stands where it belongs, at once."""
+
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, expect
+
+from browser.conftest import Served, at_form
+from browser.first_quote_minutes import OREGON, box_of, counted, minutes
+
+pytestmark = pytest.mark.browser
+MOST_MINUTES_OF_BAGS = 24
+
+
+def test_what_follows_stands_in_its_box_at_once(
+    chromium: Browser, own_service: Served, profile: Path
+) -> None:
+    """Other ways to lift, a batch told in bags, the shades that go; one fault stops no price."""
+    assert profile.exists()
+    context, page = at_form(chromium, own_service, **OREGON)
+    page.locator("#from-bags").check()
+    expect(page.locator("#with-bags")).to_contain_text("chalk")
+    expect(page.locator("#busy")).to_be_hidden()
+    found = counted(page)
+    print(f"from bags {found}: {minutes(found):.1f} minutes")
+    assert minutes(found) <= MOST_MINUTES_OF_BAGS
+    box_of(page, "/handling/ways/0/most_kg").fill("250")
+    told = page.locator('.field[data-pointer="/handling/ways/0/most_kg"] .taken')
+    expect(told).to_contain_text("250 lb and ")
+    other = box_of(page, "/handling/ways/2/most_kg")
+    expect(other).to_be_visible()
+    follows = other.input_value()
+    expect(told).to_contain_text(f"{follows} lb")
+    box_of(page, "/mixer/working_l").fill("2 bags")
+    box_of(page, "/recipe/bag/price_per_bag").focus()  # nothing is red before it was left
+    expect(page.locator('.field[data-pointer="/mixer/working_l"] .taken')).to_contain_text("1.2")
+    expect(box_of(page, "/mixer/working_l")).to_have_value("1.2")
+    expect(page.locator("#subject .fault:visible")).to_have_count(0)
+    total = page.locator("#outcome td strong").nth(1)
+    before = total.inner_text()
+    box_of(page, "/rates/hour").fill("250")
+    expect(total).not_to_have_text(before)
+    box_of(page, "/recipe/bag/price_per_bag").focus()
+    box_of(page, "/rates/hour").focus()
+    expect(page.locator("#subject .fault:visible")).to_have_count(1)
+    context.close()
