@@ -199,7 +199,7 @@ def test_nothing_is_entered_while_places_move(
     assert 0 < len(left) < len(was)
     page.get_by_role("link", name=workshop_text("subject.first")).click()
     bags = page.locator("#from-bags")
-    trust = page.get_by_text(workshop_text("first.bag-trust", percent=70))
+    trust = page.get_by_text(workshop_text("first.bag-trust", percent=75))
     for is_ticked in (True, False):
         bags.set_checked(is_ticked)
         expect(form).to_have_attribute("inert", "")
