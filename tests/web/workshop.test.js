@@ -9,7 +9,7 @@ import { applied, entered } from "../../web/desk/workshop/local.js";
 function profile(...names) {
   const items = names.map((_, i) => ({ pointer: `/areas/${i}`, kind: "item", there: true }));
   const values = names.map((price, i) => ({ pointer: `/areas/${i}/own_van`, value: String(price), standing: "invented" }));
-  const steps = [{ name: "delivery", asks: names.length ? ["/areas/0/postcodes"] : [], shown: values.map(({ pointer }) => pointer), open: [], rest: values.map(({ pointer }) => pointer) }];
+  const steps = [{ name: "delivery", asks: names.length ? ["/areas/0/postcodes"] : [], stands: [], shown: values.map(({ pointer }) => pointer), open: [], rest: values.map(({ pointer }) => pointer) }];
   return { steps, tables: [{ pointer: "/areas", kind: "items", there: true }, ...items, { pointer: "/bench", kind: "table", there: true }], values: [...values, { pointer: "/bench/price", value: "9", standing: "invented" }] };
 }
 
