@@ -3,7 +3,8 @@
 FAULTY: list[tuple[str, str, str, str]] = [
     # what is replaced, by what, the key, part of the sentence
     ('timezone = "Europe/London"', 'timezon = "Europe/London"', "workshop.timezon", '"timezone"'),
-    ("relief = 0.8", 'relief = "three"', "hours.per_mould.relief", "a time in hours"),
+    ("relief = 0.8", 'relief = "three"', "hours.per_mould.relief", "Write 3, the number alone"),
+    ("relief = 0.8", 'relief = "long"', "hours.per_mould.relief", "a time in hours"),
     ("relief = 0.8", 'relief = "0.8"', "hours.per_mould.relief", "Take the quotation marks off"),
     ("relief = 0.8", "relief = true", "hours.per_mould.relief", "here stands true"),
     ("relief = 0.8", "relief = -0.6", "hours.per_mould.relief", "this is -0.6 h; it needs at"),
@@ -104,7 +105,8 @@ SHAPES: list[tuple[str, str, str, str]] = [
 
 SYNTAX: list[tuple[str, str, int, str]] = [
     ("hands = 2", "hands 2", 0, "needs = and its value"),
-    ("hands = 2", "hands = two", 0, "Text needs quotation marks"),
+    ("hands = 2", "hands = two", 0, "Write 2, the number alone"),
+    ("hands = 2", "hands = many", 0, "Text needs quotation marks"),
     ("hands = 2", "hands = 2 hours", 0, "Write 2, the number alone"),
     ("hands = 2", "hands = 2 count = 1", 0, "Write one to a line"),
     ("hands = 2", "hands = 2\nhands = 3", 1, "stands twice"),

@@ -50,13 +50,13 @@ def test_check_prints_each_fault_with_file_line_and_key(tmp_path: Path) -> None:
     """Faults come one a line, where an editor can jump to them, and the status is 1."""
     file = tmp_path / "profile.toml"
     file.write_text(
-        TEXT.replace("relief = 0.8", 'relief = "three"').replace("hands = 2", "hands = 0")
+        TEXT.replace("relief = 0.8", 'relief = "long"').replace("hands = 2", "hands = 0")
     )
     lines = file.read_text().splitlines()
     status, out, err = ran("check", file)
     assert (status, err) == (1, "")
-    relief, hands = (lines.index(row) + 1 for row in ('relief = "three"', "hands = 0"))
-    unfit = Message("fault-unfit", wanted="hours", quoted="no", found="text", text="three")
+    relief, hands = (lines.index(row) + 1 for row in ('relief = "long"', "hands = 0"))
+    unfit = Message("fault-unfit", wanted="hours", quoted="no", found="text", text="long")
     assert out.splitlines() == [
         f"{file}:{relief}: hours.per_mould.relief: {english(unfit)}",
         f"{file}:{hands}: calendar.hands: this is 0; it needs at least 1.",

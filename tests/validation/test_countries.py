@@ -11,8 +11,10 @@ from datetime import date
 from decimal import Decimal
 
 import pytest
+from babel import localedata
 from babel.dates import format_date
-from babel.numbers import format_currency, format_percent
+from babel.languages import get_official_languages
+from babel.numbers import format_currency, format_percent, get_decimal_symbol
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -94,6 +96,14 @@ def test_what_is_published_is_taken(country: str, data: st.DataObject) -> None:
     tidy = tidy_postcode(code, usual_in(country))
     assert tidy is not None
     assert re.sub(r"[ \-]", "", tidy) == re.sub(r"[ \-]", "", code)
+
+
+@pytest.mark.parametrize("country", sorted(COUNTRIES))
+def test_the_decimal_mark_is_the_country_s(country: str) -> None:
+    """By CLDR, of ours of its languages, else of its first official one that CLDR has."""
+    languages = (*COUNTRIES[country].languages, *get_official_languages(country))
+    written = next(name for each in languages if localedata.exists(name := f"{each}_{country}"))
+    assert usual_in(country).decimal_mark == get_decimal_symbol(written)
 
 
 def test_paper_and_degrees_are_the_country_s() -> None:

@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from decimal import Decimal
 from ipaddress import ip_address
 from typing import Final
 
-from ledgerstone.message import Listed, Message, Percent
+from ledgerstone.json_types import KeyPath
+from ledgerstone.message import Listed, Message, Money, Percent
+from ledgerstone.workshop.loader import key_text
+from ledgerstone.workshop.members import Member, members_of
 from ledgerstone.workshop.public_holidays import holiday_names, is_holiday, parts_of
 from ledgerstone.workshop.records import Workshop
 
+_THOUSANDTHS: Final = -3  # the exponent of 1.200
 _KNOWN: Final = frozenset({"DE", "GB", "US"})  # where sentences on law were written for
 
 
@@ -34,6 +38,33 @@ def _is_this_machine(address: str) -> bool:
     except ValueError:
         return name == "localhost" or name.endswith(".localhost")
     return found.is_loopback or found.is_unspecified
+
+
+def perhaps_thousands(workshop: Workshop) -> Iterator[Message]:
+    """State which amounts of money read as thousands where a point sets these apart: 1.200."""
+    if workshop.place.decimal_mark == ".":
+        return
+    for path, amount in _money_in(workshop, members_of(Workshop), ()):
+        if amount >= 1 and amount.as_tuple().exponent == _THOUSANDTHS:
+            money = Money(workshop.workshop.currency, amount)
+            values = {"number": f"{amount:f}", "meant": f"{amount.scaleb(3):f}"}
+            yield Message("check-thousands", key=path, money=money, **values)
+
+
+def _money_in(
+    value: object, members: Iterable[Member], path: KeyPath
+) -> Iterator[tuple[str, Decimal]]:
+    """Yield every amount of money in a record of a profile, with its key."""
+    for member in members:
+        inside, here = getattr(value, member.name), (*path, member.name)
+        if member.kind == "money" and member.unit != "%" and inside is not None:
+            yield key_text(here), inside
+        if member.inner is None or inside is None:
+            continue
+        within = members_of(member.inner)
+        listed = inside if member.kind == "items" else (inside,)
+        for i, item in enumerate(listed):
+            yield from _money_in(item, within, (*here, i) if member.kind == "items" else here)
 
 
 def law_not_known(workshop: Workshop) -> Iterator[Message]:

@@ -104,6 +104,11 @@ class RegionalSettings:
         """Whether 3/5 is March 5: CLDR's yMd of en-US, and of no other English here."""
         return self.country == "US"
 
+    @property
+    def decimal_mark(self) -> str:
+        """What stands between whole and tenth: CLDR's of the first language of the country."""
+        return "," if self.country in COUNTRIES and self.country not in _POINTS else "."
+
     def at_work(self) -> RegionalSettings:
         """Return the same with the units that the workshop works in: by default its customers'.
 
@@ -137,6 +142,7 @@ _IRISH = Postcodes(r"([0-9A-Z]{3})([0-9A-Z]{4})", "A65 F4E2", parts=1)
 _DUTCH = Postcodes(r"([1-9][0-9]{3})([A-Z]{2})", "1234 AB", parts=1)
 _ZIP = Postcodes(r"([0-9]{5})([0-9]{4})?", "95014", "-", parts=1)
 _NEWTONS: Final = frozenset({"GB", "IE", "DE", "AT", "CH", "LI"})  # strengths in N/mm² there
+_POINTS: Final = frozenset({"GB", "IE", "US", "CA", "AU", "NZ", "CH", "LI"})  # 1.5, not 1,5
 _FOUR, _FIVE = r"([0-9]{4})", r"([0-9]{5})"
 
 

@@ -13,12 +13,14 @@ from pathlib import Path
 from typing import Any
 
 from ledgerstone.errors import ProfileError, ProfileFault
-from ledgerstone.json_types import KeyPath
+from ledgerstone.json_types import JSON, KeyPath, value_at
 from ledgerstone.message import Message
 from ledgerstone.workshop import lines, values
 from ledgerstone.workshop.beginning import without_maker
 from ledgerstone.workshop.consistency import inconsistencies
 from ledgerstone.workshop.countries import usual_in
+from ledgerstone.workshop.intended import intended
+from ledgerstone.workshop.members import member_at
 from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.schemas import loaded
 from ledgerstone.workshop.standing import (
@@ -28,7 +30,7 @@ from ledgerstone.workshop.standing import (
     without_standing,
 )
 from ledgerstone.workshop.starting import profile_text_of
-from ledgerstone.workshop.syntax import tables
+from ledgerstone.workshop.syntax import country_of, tables
 
 DEMONSTRATION = Path(__file__).with_name("demonstration.toml")
 # The invented workshop whose values a new profile starts with; elsewhere the demonstration's.
@@ -83,7 +85,8 @@ def read_profile(text: str) -> Workshop:
     profile = loaded(without_standing(raw))
     found = [*profile.found, *inconsistencies(profile.sections), *standing_faults(raw)]
     if profile.workshop is None or found:
-        invalid = ProfileError(_faults(found, lines.KeyLines(text)), language)
+        meant = [(path, _meant(raw, path, why, country_of(text))) for path, why in found]
+        invalid = ProfileError(_faults(meant, lines.KeyLines(text)), language)
         invalid.tables = raw
         raise invalid
     workshop = profile.workshop
@@ -101,8 +104,8 @@ def language_of(text: str) -> str:
     found = re.search(r"""(?m)^\s*language\s*=\s*["'](\w+)""", text)
     if found is not None:
         return found[1]
-    country = re.search(r"""(?m)^\s*country\s*=\s*["'](\w+)""", text)
-    spoken = usual_in(country[1]).languages if country is not None else ()
+    country = country_of(text)
+    spoken = usual_in(country).languages if country else ()
     return "".join(spoken[:1])
 
 
@@ -146,6 +149,16 @@ def key_text(path: KeyPath) -> str:
     """Return a key's path in print: ``palette[2].name`` is in the second ``[[palette]]``."""
     parts = (f"[{p + 1}]" if isinstance(p, int) else f".{values.shortened(p)}" for p in path)
     return "".join(parts).removeprefix(".")
+
+
+def _meant(raw: JSON, path: KeyPath, why: Message, country: str) -> Message:
+    """Return what to write where a value is in quotation marks that is a number or a day."""
+    member = member_at(path) if why.name == "fault-unfit" else None
+    if member is None:
+        return why
+    value = value_at(raw, path)
+    is_written = isinstance(value, str | Decimal) and why.values.get("quoted") != "yes"
+    return (is_written and intended(str(value), member, country)) or why
 
 
 def _faults(found: Iterable[tuple[KeyPath, Message]], where: lines.KeyLines) -> set[ProfileFault]:

@@ -17,6 +17,8 @@ _GROUPS: Final = {
     ",": re.compile(r"([+-]?\d{1,3}(?:\.\d{3})+)(,\d+)?", re.ASCII),
     ".": re.compile(r"([+-]?\d{1,3}(?:,\d{3})+)(\.\d+)?", re.ASCII),
 }
+_NO_CENTS: Final = re.compile(r"(?<=\d)[.,][-–—]{1,2}$")  # 52,- is 52
+_SPACED: Final = re.compile(r"(?<=\d)['’ \u00a0\u202f](?=\d{3}(?!\d))")  # 1'200 and 1 200
 _BELOW_TWENTY: Final = (
     ("zero", "null"), ("one", "ein"), ("two", "zwei"), ("three", "drei"), ("four", "vier"),
     ("five", "fünf"), ("six", "sechs"), ("seven", "sieben"), ("eight", "acht"), ("nine", "neun"),
@@ -64,6 +66,7 @@ _WORD: Final = re.compile(
 def number_of(value: str, mark: str) -> str | None:
     """Return a number as TOML has it, of one written with either mark, thousands or a sign."""
     text = re.sub(_CURRENCY, "", value).strip("£$€% \u00a0").replace("−", "-")
+    text = _NO_CENTS.sub("", _SPACED.sub("", text))
     grouped = _GROUPS[mark].fullmatch(text)
     if grouped is not None:
         text = re.sub("[.,]", "", grouped[1]) + (grouped[2] or "").replace(",", ".")

@@ -9,9 +9,10 @@ from typing import Any
 
 from ledgerstone.errors import ProfileError, ProfileFault
 from ledgerstone.message import Message
+from ledgerstone.workshop.intended import intended
 from ledgerstone.workshop.lines import KeyLines
+from ledgerstone.workshop.members import member_at
 
-MONTHS = 12
 _WORDS: tuple[tuple[str, str], ...] = (  # the beginning of the parser's message, and ours
     ("Invalid statement", "statement"),
     ("Expected '=' after a key", "equals"),
@@ -57,8 +58,7 @@ def _fault(message: str, text: str) -> ProfileFault:
     place = re.search(r" \(at line (\d+), column (\d+)\)$", message)
     if place:
         line = int(place[1])
-        intended = _intended(text.splitlines()[line - 1]) if line <= text.count("\n") + 1 else None
-        return ProfileFault(line, "", intended or _plain(message[: place.start()]))
+        return ProfileFault(line, "", _meant(text, line) or _plain(message[: place.start()]))
     if message.endswith("(at end of document)"):
         return ProfileFault(KeyLines(text).last_statement, "", _writing("open"))
     long = re.search("[0-9_]{4300}", text)  # the one other thing that Python refuses to read
@@ -66,26 +66,23 @@ def _fault(message: str, text: str) -> ProfileFault:
     return ProfileFault(line, "", _writing("long"))
 
 
-def _intended(line: str) -> Message | None:
-    """Return what to write in place of a value in a local format, such as a decimal comma."""
-    value = re.sub(r"\s*#.*", "", line.partition("=")[2]).strip()
-    day = re.fullmatch(r"(\d{1,2})[./](\d{1,2})[./](\d{4})", value)
-    if day and int(day[2]) <= MONTHS:
-        written = f"{day[3]}-{int(day[2]):02}-{int(day[1]):02}"
-        return Message("fault-write-day", day=written)
-    number = re.fullmatch(r"[£$€]?\s*(\d[\d.,]*)\s*(%|[£$€]|[A-Za-z°/²³]+)?", value)
-    if number is None:
+def _meant(text: str, line: int) -> Message | None:
+    """Return what to write in place of a line's value, where it is written as at home."""
+    where = KeyLines(text)
+    paths = (
+        path for path, (start, _) in where.pairs.items() if text.count("\n", 0, start) + 1 == line
+    )
+    member = member_at(next(paths, ()))
+    if member is None:
         return None
-    written = number[1]
-    if re.fullmatch(r"\d{1,3}(\.\d{3})*,\d+|\d+,\d+", written):
-        written = written.replace(".", "").replace(",", ".")
-    if not re.fullmatch(r"\d+(\.\d+)?", written):
-        return None
-    if written == value:
-        return None
-    if re.fullmatch(r"[\d.,]+", value):
-        return Message("fault-write-point", number=written)
-    return Message("fault-write-number", number=written)
+    value = re.sub(r"\s*#.*", "", text.splitlines()[line - 1].partition("=")[2]).strip()
+    return intended(value, member, country_of(text))
+
+
+def country_of(text: str) -> str:
+    """Return a profile's country as it is written, even of a faulty text; empty if it has none."""
+    found = re.search(r"""(?m)^\s*country\s*=\s*["'](\w+)""", text)
+    return found[1] if found is not None else ""
 
 
 def _plain(message: str) -> Message:

@@ -90,7 +90,7 @@ def _number_written(member: Member, value: str, mark: str, place: RegionalSettin
         return _text(with_unit(number or entry.strip(), member, place))
     if number is not None:
         return number
-    key = _key_of(member)
+    key = key_of(member)
     if member.unit != "mm" and canonical(entry, key) is None:  # a length is no part of a mm
         entry = _without_fraction(entry, mark)
     read = _measured(entry, mark)
@@ -105,8 +105,8 @@ def _without_fraction(entry: str, mark: str) -> str:
     return entry if found is None else f"{decimal_of(found[1], mark)}{found[2]}"
 
 
-def _key_of(member: Member) -> str:
-    """The key by which a text is read: a day's or an hour's by its unit alone."""
+def key_of(member: Member) -> str:
+    """Return the key by which a text is read: a day's or an hour's by its unit alone."""
     return {"d": "days", "h": "hours"}.get(member.unit, member.name)
 
 

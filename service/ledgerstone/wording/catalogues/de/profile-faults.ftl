@@ -33,6 +33,8 @@ fault-writing = { $fault ->
    *[other] Das ist kein TOML.
 }
 fault-write-day = Schreiben Sie den Tag als { $day }.
+fault-write-year = Schreiben Sie den Tag mit seinem Jahr, etwa 2027-{ $day }.
+fault-write-text = Schreiben Sie "{ $text }", in Anführungszeichen.
 fault-write-point = Schreiben Sie { $number }: In dieser Datei trennt ein Punkt die Dezimalen.
 fault-write-number = Schreiben Sie { $number }, die Zahl allein.
 

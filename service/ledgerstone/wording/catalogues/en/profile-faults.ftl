@@ -33,6 +33,8 @@ fault-writing = { $fault ->
    *[other] this is not TOML.
 }
 fault-write-day = Write the day as { $day }.
+fault-write-year = Write the day with its year, like 2027-{ $day }.
+fault-write-text = Write "{ $text }", in quotation marks.
 fault-write-point = Write { $number }: a point separates decimals.
 fault-write-number = Write { $number }, the number alone.
 
