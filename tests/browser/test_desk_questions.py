@@ -157,3 +157,32 @@ def test_the_empty_desk_calls_an_offer_what_the_customers_page_calls_it(
     maker.settle()
     maker.press(desk_text("reply.write"))
     expect(page.locator("#letter .subject")).to_contain_text(here)
+
+
+ON_UNITS = """Hello,
+
+a worktop please, 1800 x 640 mm, 40 mm thick, honed, graphite. It sits on base units. We collect.
+
+Regards
+Morten Eskdale
+"""
+
+
+def test_units_that_were_taken_are_told_until_they_are_confirmed(maker: Maker) -> None:
+    """Confirmed, nobody is asked about them; chosen on the form, they are told as taken."""
+    page = maker.page
+    maker.paste(ON_UNITS)
+    points = page.locator("#points-list li")
+    asked = page.locator("#points-list .missing")
+    expect(asked).to_have_count(1)
+    units = page.locator("#points-list .assumed", has_text="600 mm")
+    units.get_by_role("button", name=desk_text("points.right")).click()
+    expect(asked).to_have_count(0)
+    for _ in range(points.count()):
+        points.first.get_by_role("button").last.click()
+    title = page.locator("#points-title")
+    expect(title).to_have_text(desk_text("points.none"))
+    page.locator("#rests-kind").select_option("frame")
+    page.locator("#rests-kind").select_option("units")
+    asked.get_by_role("button", name=desk_text("points.not-asked")).click()
+    expect(title).to_have_text(desk_text("points.units-taken"))

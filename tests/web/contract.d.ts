@@ -15,7 +15,7 @@ declare namespace Contract {
   type Customer = {name: string | null, reply_to: string | null, reply_to_differs: boolean, phone: string | null, address: string | null, language: "en" | "de", subject: string | null, message_id: string | null, references: string | null, written: string | null};
   type Cutout = {kind: string, label?: string, turn_degrees?: number, rim?: string, open_to?: string, heat?: boolean, size_from?: string, diameter?: Length, centre?: Point, length?: Length, width?: Length, corner_radius?: Length, points?: Point[]};
   type Delivery = {kind: string, postcode?: string, doorway?: Length, turn?: Turn, ceiling?: Length, lift?: Lift, steps?: number, floor?: number, people?: number};
-  type Desk = {today: string, margin_percent: string, standing: string, valid_days: number, drafts: boolean, words: Record<string, string | Record<string, string>>};
+  type Desk = {today: string, margin_percent: string, standing: string, valid_days: number, drafts: boolean, no_links: string | null, words: Record<string, string | Record<string, string>>};
   type Detail = {detail: string};
   type Doubtful = {at: string, says: string, asks?: string, readings: Reading[]};
   type Draft = {says: string};
@@ -36,7 +36,7 @@ declare namespace Contract {
   type Formats = {locale: string, lengths: "mm" | "cm" | "m" | "in", masses: "kg" | "lb"};
   type Free = {cutouts?: number[], reliefs?: number[], rests?: boolean};
   type FreeNumbers = {cutouts: number[], reliefs: number[], rests: boolean};
-  type Governing = {load_n?: number, load_n_per_m2?: number, stress_mpa: number, limit_mpa: number, age_days: number, cracks_at_n?: number, cracks_at_n_per_m2?: number, cracks_at_own_weights?: number};
+  type Governing = {load_n?: number, load_n_per_m2?: number, stress_mpa: number, limit_mpa: number, stress_says: string, limit_says: string, age_days: number, cracks_at_n?: number, cracks_at_says?: string, cracks_at_n_per_m2?: number, cracks_at_own_weights?: number};
   type Health = {status: "live" | "ready", version?: string, profile?: string, calendar?: CalendarState, profile_values?: ProfileValues, profile_refused?: RefusedProfile};
   type HeatedCuring = {warmth_c: number, says: string};
   type Ignored = {start: number, end: number, why: string};

@@ -1,6 +1,7 @@
 import assert from "node:assert/strict";
 import { readdirSync, readFileSync } from "node:fs";
 import { test } from "node:test";
+import { priceWords } from "../../web/answer/opened.js";
 import { messages as deskGerman } from "../../web/desk/messages.de.js";
 import { messages as deskEnglish } from "../../web/desk/messages.en.js";
 import { messages as workshopGerman } from "../../web/desk/workshop/messages.de.js";
@@ -101,4 +102,11 @@ test("a finished size is told in the unit in which the outline was typed, wherev
     assert.deepEqual(said("1.524 m"), ["1.524 m", "609.6 mm"]);
     assert.deepEqual(said("1524 mm"), ["1,524", "609.6 mm"]);
   }
+});
+
+test("an offer without tax is told without it", () => {
+  setWords(messages, "en-US");
+  const price = /** @type {any} */ ({ total: "2134.00", tax: "0.00", currency: "USD" });
+  assert.equal(priceWords(price, "sales tax"), "$2,134.00");
+  assert.ok(priceWords({ ...price, tax: "170.72" }, "sales tax").includes("$170.72"));
 });

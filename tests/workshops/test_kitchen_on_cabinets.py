@@ -9,6 +9,7 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 from typing import Any, Final
 
+import pytest
 from flask.testing import FlaskClient
 
 from ledgerstone.api import Settings, create_app
@@ -196,3 +197,29 @@ def test_a_sealer_is_called_as_people_call_it() -> None:
     quote = maker().sent("/v1/quotes", top(thickness="2 in"))
     assert [said for said in read(quote) if "“matte”" in said] == []
     assert [said for said in read(quote) if "matte sealer" in said]
+
+
+def test_a_letter_has_no_link_that_opens_on_its_own_machine_alone() -> None:
+    """Neither an offer's nor a change's, nor a short letter's; the desk says what to set."""
+    public = maker((r'page_url = "[^"]*"', 'page_url = "https://tops.example/"'))
+    for of, is_linked in ((maker(), False), (public, True)):
+        for order in (top(), top(thickness="2 in")):
+            assert ("#" in of.letter(order)) == is_linked
+            assert is_linked or "127.0.0.1" not in of.letter(order)
+        token = of.sent("/v1/quotes", top(thickness="2 in"))["token"]
+        note = of.sent("/v1/notes/reminder", {"token": token})["text"]
+        assert ("#quote=" in note) == is_linked
+        told = of.client.get("/v1/desk", headers=KEY).get_json()["no_links"]
+        assert (told is None) == is_linked
+        assert is_linked or "web.page_url" in told
+
+
+def test_the_maker_reads_stresses_in_pounds() -> None:
+    """The governing case is in psi, and what cracks it in pounds, by NIST's factors."""
+    slab = maker().sent("/v1/quotes", top(thickness="2 in"))["slabs"][0]
+    told = slab["strength"]["governing"]
+    for name in ("stress", "limit"):
+        amount, unit = told[f"{name}_says"].split()
+        assert unit == "psi"
+        assert float(amount) == pytest.approx(told[f"{name}_mpa"] / 6.894757e-3, abs=1)
+    assert told["cracks_at_says"] == f"{told['cracks_at_n'] / 4.4482216:,.0f} lb"

@@ -78,12 +78,17 @@ export function openedNotice(found, choices, close, today) {
   return section;
 }
 
+/** @param {Opened["price"]} price @param {string} name of the tax, where there is any */
+export function priceWords({ total, tax, currency }, name) {
+  const amount = money(total, currency);
+  return Number(tax) > 0 ? say("quote.price", { total: amount, tax: money(tax, currency), name }) : amount;
+}
+
 /** @param {Opened} found @param {Choices} choices */
 function asOffered({ price, lead_time: lead }, { tax }) {
   const amount = (/** @type {string} */ text) => money(text, price.currency);
-  const name = tax?.name ?? say("answer.tax");
   const rows = [
-    [say("answer.price"), say("quote.price", { total: amount(price.total), tax: amount(price.tax), name })],
+    [say("answer.price"), priceWords(price, tax?.name ?? say("answer.tax"))],
     [say("answer.day"), say("quote.ready", { day: day(lead.ready_on), by: day(lead.if_ordered_by) })],
     [say("quote.deposit"), amount(price.deposit)],
   ];

@@ -1,4 +1,4 @@
-/** The maker's key: asked for once, kept in this tab, or on this device where that is ticked; never in an address. */
+/** The maker’s key: kept in this tab, or on this device where that is ticked; never in an address. */
 
 import { Trouble } from "../service.js";
 import { one, say } from "../show.js";

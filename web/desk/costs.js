@@ -1,4 +1,4 @@
-/** What only the maker sees of an answer: costs by line, hours by step, the governing case and the stress. */
+/** What only the maker sees of an answer: costs, hours, the governing case. */
 
 import { make, money, number, one, say } from "../show.js";
 
@@ -86,11 +86,11 @@ function governing({ worst_case: worst, utilisation, governing: numbers, says })
   const rows = [
     [says ?? "", ""],
     [say("side.utilisation"), number((utilisation ?? 0) * 100) + " %"],
-    [say("side.stress-is"), `${number(numbers.stress_mpa, 2)} MPa`],
-    [say("side.limit"), `${number(numbers.limit_mpa, 2)} MPa`],
+    [say("side.stress-is"), numbers.stress_says],
+    [say("side.limit"), numbers.limit_says],
     [say("side.age"), number(numbers.age_days, 1)],
   ];
-  if (numbers.cracks_at_n !== undefined) rows.push([say("side.cracks"), `${number(numbers.cracks_at_n)} N`]);
+  if (numbers.cracks_at_says) rows.push([say("side.cracks"), numbers.cracks_at_says]);
   return rows;
 }
 

@@ -1,6 +1,7 @@
-/** The enquiry: read, its phrases marked, each tied to the field that it filled; and what it left open. */
+/** The enquiry: read, its phrases marked, and what it left open. */
 
 import { goTo } from "../form/fields.js";
+import { without } from "../lib/json.js";
 import { make, one, say, write } from "../show.js";
 import { Intake } from "./intake.js";
 import { aboutWords, enter, kindOf, marked, markFields, spoken, toPhrase } from "./marks.js";
@@ -106,6 +107,8 @@ export class Enquiry {
   /** @param {Point} point */
   settle(point) {
     point.settled = true;
+    const { store } = this.desk.page;
+    if (point.at.endsWith("/rests/units")) store.change(without(store.order, point.at.replace(/units$/, "assumed")));
     const within = one("#points-list").contains(document.activeElement);
     this.show();
     if (within) one("#points").focus({ preventScroll: true });
@@ -149,7 +152,8 @@ export class Enquiry {
 
   showPoints() {
     const open = ["unread", "doubtful", "missing", "assumed"].flatMap((kind) => this.open(/** @type {Point["kind"]} */ (kind)));
-    write(one("#points-title"), open.length ? say("points.title", { n: open.length }) : say("points.none"));
+    const none = this.desk.page.store.order.slabs.some(({ rests }) => rests?.assumed) ? "points.units-taken" : "points.none";
+    write(one("#points-title"), say(open.length ? "points.title" : none, { n: open.length }));
     one("#points-list").replaceChildren(...open.map((point) => this.item(point)));
   }
 

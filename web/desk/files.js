@@ -1,4 +1,4 @@
-/** What leaves the desk: files, the papers of an offer, each one press, what is copied, and a mail's HTML as elements of this page, with no markup of its own. */
+/** What leaves the desk: files, papers, what is copied, and a mail’s HTML as elements of this page. */
 
 import { make, say } from "../show.js";
 

@@ -1,4 +1,4 @@
-/** The last fifty offers, on this device only: the state of each, and which of them wait. */
+/** The last fifty offers, on this device only. */
 
 const NAME = "ledgerstone.offers.1";
 const MOST = 50;

@@ -27,7 +27,7 @@ export class Letter {
     this.sentButton = tool("reply.sent", () => this.sent());
     this.papers = make("div", {}, make("h3", {}, say("papers.title")), paperButtons(desk, () => paperOf(desk, this.set.name), "#letter-fault"));
     const file = desk.set.drafts ? tool("reply.file", () => void this.file()) : null;
-    const ways = make("div", { class: "keep" }, this.copyButton, tool("reply.copy-text", () => this.copyText()), tool("reply.draft", () => void this.download()), file, this.sentButton);
+    const ways = make("div", { class: "keep" }, this.copyButton, tool("reply.copy-text", () => this.copyText()), tool("reply.draft", () => void this.download()), file, this.sentButton, desk.set.no_links && make("p", { class: "hint" }, desk.set.no_links));
     this.tools.append(ways, this.said, this.papers);
     this.taken = ""; // the letter that left the desk last, as text
   }

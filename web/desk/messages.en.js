@@ -37,6 +37,7 @@ export const messages = {
   "enquiry.reply-to": "They want the answer at {address}, not at the address it came from.",
   "points.title": {"one": "{n} thing to look at", "other": "{n} things to look at"},
   "points.none": "Nothing is left open",
+  "points.units-taken": "The units’ widths are assumed: nobody told them",
   "points.go": "Go to it",
   "points.there": "Show it in the message",
   "points.unread": "Not read",

@@ -1,4 +1,4 @@
-/** An offer: kept once its letter leaves the desk, and looked at again: drawn, its lines, what the customer has not answered. */
+/** An offer: kept once its letter leaves the desk, and looked at again. */
 
 import { named, orderWords } from "../answer/sentences.js";
 import { make, money, say } from "../show.js";

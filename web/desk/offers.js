@@ -1,4 +1,4 @@
-/** Earlier offers: opened from a reference, a link or a mail; what waits comes first. */
+/** Earlier offers, opened again; what waits comes first. */
 
 import { openedNotice, orderOf } from "../answer/opened.js";
 import { day, make, money, one, say } from "../show.js";

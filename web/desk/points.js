@@ -1,4 +1,4 @@
-/** The points of an enquiry, read and open: each stays until it is confirmed or its value changes; and the order as the customer asked for it. */
+/** The points of an enquiry, read and open, and the order as the customer asked for it. */
 
 import { read, same } from "../lib/json.js";
 import { startingSlab } from "../order/slabs.js";

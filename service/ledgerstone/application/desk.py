@@ -9,12 +9,13 @@ from ledgerstone.codec.desk_schemas import DESK
 from ledgerstone.wording import Speech
 from ledgerstone.wording.page import DESK_TEXTS as WORDS
 from ledgerstone.wording.page import page_differences
+from ledgerstone.workshop.advice import links_left_out
 from ledgerstone.workshop.records import Workshop
 
 
 def write_desk(workshop: Workshop, speech: Speech, today: date, *, drafts: bool) -> dict[str, Any]:
     """Return the workshop's day, the defaults of an offer, and the country's own words."""
-    offer = workshop.offer
+    offer, no_links = workshop.offer, links_left_out(workshop)
     written: dict[str, Any] = DESK.dump(
         {
             "today": today,
@@ -22,6 +23,7 @@ def write_desk(workshop: Workshop, speech: Speech, today: date, *, drafts: bool)
             "standing": offer.standing,
             "valid_days": offer.valid_days,
             "drafts": drafts,
+            "no_links": None if no_links is None else speech.say(no_links),
             "words": page_differences(speech.language, workshop.place, folder=WORDS),
         }
     )

@@ -19,6 +19,7 @@ from ledgerstone.quote import Quote
 from ledgerstone.schedule import LeadTime, calendar_of
 from ledgerstone.schedule.booking import day_at
 from ledgerstone.wording import Speech, workshop_speech
+from ledgerstone.workshop.advice import links_left_out
 from ledgerstone.workshop.records import Workshop
 
 _SCHEMA: Final = NoteAskSchema()
@@ -65,7 +66,7 @@ def _facts(offer: LinkedOffer, token: str, customer: str, context: QuoteContext)
         valid_until=offer.valid_until,
         ready_on=ready_on,
         pay_by=_pay_by(offer, lead, context),
-        link=link_of(token, context.workshop) or "",
+        link="" if links_left_out(context.workshop) else link_of(token, context.workshop) or "",
         customer=customer,
     )
 

@@ -43,6 +43,7 @@ from ledgerstone.papers.message import Answered
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.remedies import Fix, Found, Remedy
 from ledgerstone.wording import Message, Speech, speech_of
+from ledgerstone.workshop.advice import links_left_out
 
 LETTER_UNITS: Final = 1.0  # units of work
 MAX_SLABS_QUOTED: Final = 12  # slabs quoted for links in one reply; the other links carry an order
@@ -133,6 +134,7 @@ def _reply(
         questions=chosen_questions(ask.get("missing", ())),
         replaces=replaces,
         wished=None if asked is None else asked.needed_by,
+        is_linked=links_left_out(context.workshop) is None,
     )
     if isinstance(resolved.answer, SentBack):
         view = sent_back_view(resolved.document, resolved.answer, pictures, context)

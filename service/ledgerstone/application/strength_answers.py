@@ -6,6 +6,7 @@ from shapely.geometry import Point
 
 from ledgerstone.checks.finding import geojson
 from ledgerstone.json_types import Members
+from ledgerstone.message import AreaLoad, Force, Strength
 from ledgerstone.order import Slab
 from ledgerstone.strength.slabs import SlabStrength, concrete_of
 from ledgerstone.strength.verdict import Verdict
@@ -28,23 +29,28 @@ def strength_members(
         "utilisation": worst.utilisation,
         "where_mm": geojson(Point(worst.where_mm)),
         "says": speech.say(used),
-        "governing": _governing(worst, slab, workshop) if for_maker else None,
+        "governing": _governing(worst, slab, workshop, speech) if for_maker else None,
     }
 
 
-def _governing(verdict: Verdict, slab: Slab, workshop: Workshop) -> Members:
+def _governing(verdict: Verdict, slab: Slab, workshop: Workshop, speech: Speech) -> Members:
     """Return the governing case in numbers, with the mean cracking load."""
     mean = concrete_of(workshop).mean_bending_mpa(slab.thickness.mm, verdict.age_days)
     times = verdict.cracks_at_times(mean)
     members: Members = {
         "stress_mpa": verdict.stress_mpa,
         "limit_mpa": verdict.limit_mpa,
+        "stress_says": speech.value(Strength(verdict.stress_mpa, 2)),
+        "limit_says": speech.value(Strength(verdict.limit_mpa, 2)),
         "age_days": verdict.age_days,
     }
-    for unit, load in (("n", verdict.load_n), ("n_per_m2", verdict.load_n_per_m2)):
+    loads = (("n", verdict.load_n, Force), ("n_per_m2", verdict.load_n_per_m2, AreaLoad))
+    for unit, load, of in loads:
         if load:
             members[f"load_{unit}"] = load
             members[f"cracks_at_{unit}"] = None if times is None else times * load
+        if load and times is not None:
+            members.setdefault("cracks_at_says", speech.value(of(times * load)))
     if not verdict.load_n and not verdict.load_n_per_m2:
         members["cracks_at_own_weights"] = times
     return members

@@ -18,6 +18,9 @@ class DeskSchema(AnswerSchema):
     standing = Text("The standing of an offer without assumed or missing values.")
     valid_days = Whole("For how many days an offer is valid.")
     drafts = YesNo("Whether `POST /v1/drafts` puts drafts into the maker's own mailbox.")
+    no_links = Text(
+        "Why letters have no link, and what to set, as a sentence; null if they have.", or_null=True
+    )
     words = AnyJson(
         "Texts that replace the desk's own, in the requested language, by message name: the"
         " country's words.",

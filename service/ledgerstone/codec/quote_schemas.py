@@ -89,11 +89,17 @@ class GoverningSchema(AnswerSchema):
     load_n_per_m2 = Number("The distributed load, in N/m².", 0, absent="Absent if there is none.")
     stress_mpa = Number("The stress, in MPa.", 2)
     limit_mpa = Number("The allowed stress at that age, in MPa.", 2)
+    stress_says = Text("The stress, in the workshop's unit.")
+    limit_says = Text("The allowed stress at that age, in the workshop's unit.")
     age_days = Number("The concrete's age, adjusted to 20 °C, in days.", 2)
     cracks_at_n = Number(
         "The concentrated load that cracks it at mean strength, in N.",
         0,
         absent="Absent under the same condition.",
+    )
+    cracks_at_says = Text(
+        "The load that cracks it at mean strength, in the workshop's unit.",
+        absent="Absent if its own weight is the load, or if none cracks it.",
     )
     cracks_at_n_per_m2 = Number(
         "The distributed load that cracks it at mean strength, in N/m².",

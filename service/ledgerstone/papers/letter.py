@@ -45,6 +45,8 @@ class Letter:
         The day of an earlier letter whose place this one takes.
     wished
         The day that the customer asked for, where the order has another since.
+    is_linked
+        Whether it has links: not where they would lead to this machine alone.
     """
 
     workshop: Workshop
@@ -56,6 +58,7 @@ class Letter:
     questions: tuple[str, ...] = ()
     replaces: date | None = None
     wished: date | None = None
+    is_linked: bool = True
 
     def content(self) -> Content:
         """Write what is in every letter."""
@@ -117,9 +120,15 @@ class Letter:
             "slabs": list(self._slabs(view)),
             "conditions": list(self._conditions(view)),
             "advice": list(self._advice(view)),
-            "see": say(Message("letter-link" if view.link else "letter-attached")),
+            "see": self._see(view.link),
             **self._linked(view.link),
         }
+
+    def _see(self, link: str | None) -> str:
+        """Introduce a quote's link, or state that it is too long for one."""
+        if link and not self.is_linked:
+            return ""
+        return self.speech.say(Message("letter-link" if link else "letter-attached"))
 
     def _days(self, view: QuoteView) -> Iterator[Message]:
         return day_sentences(view, self.today, is_full=self.is_full, wished=self.wished)
@@ -238,6 +247,7 @@ class Letter:
 
     def _linked(self, link: str | None) -> Content:
         """Return a link, the host that stands in its visible words, and these."""
+        link = link if self.is_linked else None
         host = (link or "").partition("#")[0].rstrip("/")
         see_at = self.speech.say(Message("letter-link-at", host=host)) if link else ""
         return {"link": link or "", "host": host, "see_at": see_at}

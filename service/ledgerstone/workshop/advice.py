@@ -29,6 +29,14 @@ def addresses_of_this_machine(workshop: Workshop) -> Iterator[Message]:
             yield Message("check-loopback", key=key, address=address)
 
 
+def links_left_out(workshop: Workshop) -> Message | None:
+    """State why letters have no link: customers would not reach what it leads to."""
+    address = workshop.web.page_url
+    if workshop.workshop.demonstration or not _is_this_machine(address):
+        return None
+    return Message("links-left-out", address=address)
+
+
 def _is_this_machine(address: str) -> bool:
     """Return whether an address is a loopback, or stands for every one of the machine's own."""
     host = re.match(r"https?://(?:[^/]*@)?(?:\[([^]]*)\]|([^/:]*))", address)

@@ -53,6 +53,7 @@ points =
            *[other] { $n } Punkte sind offen
         }
     .none = Nichts ist offen
+    .units-taken = Schrankbreiten hat niemand genannt: Sie sind angenommen
     .go = Zum Feld
     .there = In der Nachricht zeigen
     .unread = Nicht gelesen
@@ -95,7 +96,7 @@ hand =
     .deposit_round_to = Anzahlung runden auf
     .deposit_round_to-hint = Etwa 10 für volle Zehner
     .standing = Es ist
-    .standing-hint = Ein festes Angebot ist ein zugesagter Preis; solange der Brief etwas fragt, ist es ein Kostenvoranschlag
+    .standing-hint = Ein festes Angebot ist ein zugesagter Preis; mit Fragen im Brief ist es ein Kostenvoranschlag
     .standing-usual = wie sonst auch
     .standing-estimate = ein Kostenvoranschlag
     .standing-quotation = ein festes Angebot
@@ -119,22 +120,22 @@ reply =
     .text-copied = Als Text kopiert.
     .anew = Neu geschrieben: Kopieren Sie es noch einmal.
     .copy-again = Noch einmal kopieren
-    .not-copied = Dieser Browser lässt Seiten nicht kopieren. Der Brief ist markiert: Kopieren Sie ihn von Hand.
+    .not-copied = Dieser Browser lässt Seiten nicht kopieren: Kopieren Sie den markierten Brief von Hand.
     .file = In die Entwürfe legen
     .sent = Es ist verschickt
     .noted = Als verschickt vermerkt.
 
 offers =
     .open-title = Ein früheres Angebot öffnen
-    .field = Zeichen, Link oder die Mail einfügen, in der er steht, oder die Datei der Mail hier ablegen
+    .field = Zeichen, Link oder Mail einfügen, oder die Datei der Mail hier ablegen
     .open = Öffnen
-    .no-link = Darin ist kein Link zu einem Angebot. Fügen Sie den Link ein oder die Mail, in der er steht.
+    .no-link = Darin ist kein Link zu einem Angebot: Fügen Sie ihn oder seine Mail ein.
     .not-here = { $reference } ist nicht unter den Angeboten auf diesem Gerät. Fügen Sie den Link ein.
-    .here-alone = Die letzten fünfzig Angebote liegen in diesem Browser, nur auf diesem Gerät. Sichern Sie sie als Datei, um sie mitzunehmen.
+    .here-alone = Die letzten fünfzig Angebote liegen nur in diesem Browser. Als Datei nehmen Sie sie mit.
     .waits = Was wartet
     .nothing-waits = Nichts wartet auf Sie.
     .all = Die anderen Angebote
-    .none = Noch liegt hier kein Angebot. Eines kommt dazu, sobald seine Antwort kopiert oder als Entwurf geholt ist.
+    .none = Noch kein Angebot. Eines kommt dazu, sobald seine Antwort kopiert oder als Entwurf geholt ist.
     .until = gilt bis { $day }
     .today = Ohne eigene Bedingungen wären es heute { $total }, fertig am { $day }.
     .why-unanswered =
@@ -149,10 +150,10 @@ offers =
     .import = Aus einer Datei hinzufügen
     .imported =
         { $n ->
-            [one] { $n } Angebot ist dazugekommen.
-           *[other] { $n } Angebote sind dazugekommen.
+            [one] { $n } Angebot kam dazu.
+           *[other] { $n } Angebote kamen dazu.
         }
-    .not-imported = In dieser Datei sind keine Angebote. Wählen Sie eine, die hier gesichert wurde.
+    .not-imported = In dieser Datei sind keine hier gesicherten Angebote.
     .open-row = { $reference } öffnen
     .state = Was aus { $reference } wurde
     .draft = Entwurf
@@ -168,7 +169,7 @@ offers =
            *[other] { $n } Fragen sind offen
         }
     .answered = Das ist beantwortet
-    .asked-still = Noch nicht beantwortet: { $questions } Auf dem Arbeitsblatt ist das abzuhaken, bevor etwas zugeschnitten wird.
+    .asked-still = Noch nicht beantwortet: { $questions } Vor dem Zuschnitt ist das auf dem Arbeitsblatt abzuhaken.
     .change = Auftrag ändern
     .note-copied = Kopiert. Fügen Sie es in Ihre Mail ein.
     .mail = Im Mailprogramm schreiben
@@ -180,7 +181,7 @@ papers =
     .care = Pflegeblatt
     .job = Werkstattblatt
     .true-size = Papier in wahrer Größe
-    .no-opening = Dieser Auftrag hat keinen Ausschnitt, der in wahrer Größe zu drucken wäre.
+    .no-opening = Kein Ausschnitt ist hier in wahrer Größe zu drucken.
     .calendar = Kalendereinträge
     .dxf = Schalungsteile für die CNC-Fräse (DXF)
     .svg = Schalungsteile für den Laserschneider (SVG)
@@ -193,7 +194,7 @@ week =
     .choose = Angebote
     .make = Blatt erstellen
     .days = Tag für Tag
-    .alone = Die Stunden jedes Angebots stehen da, als wäre es allein: Wo sich zwei treffen, verlegen Sie eines.
+    .alone = Jedes Angebot steht da, als wäre es allein: Wo sich zwei treffen, verlegen Sie eines.
     .buy = Einzukaufen
     .print = Drucken
     .day = Tag

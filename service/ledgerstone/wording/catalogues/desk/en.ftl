@@ -53,6 +53,7 @@ points =
            *[other] { $n } things to look at
         }
     .none = Nothing is left open
+    .units-taken = The units’ widths are assumed: nobody told them
     .go = Go to it
     .there = Show it in the message
     .unread = Not read

@@ -34,3 +34,5 @@ request =
     .reach = Your email address or phone number
 answer =
     .glance-collect = pickup { $day }
+side =
+    .age = Age at 68 °F, days
