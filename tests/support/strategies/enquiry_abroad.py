@@ -30,6 +30,11 @@ TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
         | hole("0/0", length=s.a, width=s.b, x=s.x, y=s.y)
         | hole("0/1", diameter=s.d, x=s.x, y=s.w - s.z)
     ),
+    "blanks": lambda s: _slab(s) | hole("0/0", length=s.a, width=s.b, x=s.l - 500, y=s.y),
+    "round_by_the_way": lambda s: {
+        "/slabs/0/outline/diameter": float(s.m),
+        "/slabs/0/thickness": float(s.t),
+    },
     "cable_slots": lambda s: _slab(s) | hole("0/0", length=s.a, width=s.d, x=s.l / 2, y=s.w - s.z),
 }
 
@@ -47,4 +52,7 @@ def _written(said: Sizes) -> dict[str, Any]:
     metres = {"L": f"{said.l / 1000:.2f}", "W": f"{said.w / 1000:.2f}"}
     whole = asdict(said) | {key: text.replace(".", "'") for key, text in metres.items()}
     whole |= {f"{key.upper()}c": f"{getattr(said, key) / 10:g}" for key in "lwtz"}
+    blanks = {"lb": said.l, "rb": said.l - 500}
+    whole |= {key: f"{mm:,}".replace(",", " ") for key, mm in blanks.items()}
+    whole |= {"Lr": f"{said.m / 10:g}"}
     return whole | {"slab": f"{said.l} x {said.w} x {said.t} mm"}

@@ -28,6 +28,8 @@ TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
     },
     "other_side": lambda s: _slab(s) | hole("0/0", length=s.a, width=s.b, x=s.x, y=s.y),
     "hole_left_out": lambda s: _slab(s) | hole("0/0", length=s.a, width=s.b, x=s.x, y=s.y),
+    "numbers_put_right": _slab,
+    "one_tap_after_all": lambda s: _slab(s) | hole("0/0", diameter=s.d, x=s.x, y=s.w - s.z),
     "opinions_taken": _slab,
     "makes_it": _slab,
     "leg_put_right": lambda s: (
@@ -64,6 +66,7 @@ def _written(said: Sizes) -> dict[str, Any]:
         "r": said.l - said.x,
         "old": said.t - 5,
         "wrong": said.l + 40,
+        "wrong_w": said.w + 20,
         "wrong_m": said.m + 40,
         "near": said.l + 12,
         "short": said.l + said.x,

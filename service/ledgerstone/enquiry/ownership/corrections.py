@@ -31,12 +31,19 @@ _KEY_OF: Final = {
     "dia": "diameter",
 }
 _TAKES_BACK: Final = word_set(
-    "ignore forget scrap disregard typo wrong mistake misread mistyped meant read"
+    "ignore forget scrap scratch disregard typo wrong mistake misread mistyped meant read"
     " amend correct correction oops sorry actually change swap stimmen vergessen"
     " falsch richtig statt korrektur streichen ändern"
 )
 _SO: Final = frozenset({"so", "also", "daher", "drum"})
-_SHOULD_HAVE: Final = frozenset({("should", "be"), ("should", "have"), ("should", "read")})
+_SHOULD_HAVE: Final = frozenset(
+    {("should", "be"), ("should", "have"), ("should", "read"), ("hang", "on"), ("hold", "on")}
+)
+_IS_RIGHT: Final = frozenset(
+    (verb, right)
+    for verb in ("is", "was", "'s", "ist", "war")
+    for right in ("right", "correct", "richtig", "korrekt")
+)
 _GOES_ON: Final = word_set("it it's is should make use that's read now use es sie richtig das")
 _STATES: Final = frozenset({"it", "is", "es", "should", "comes"})
 _SHORT: Final = 14
@@ -124,6 +131,10 @@ class Replacing:
         again = [one for one in plain if one.role != "radius"]  # "I meant 600 to the edge" stands
         known = [one for one in again if any(self._known(sentence, one, as_written=True))]
         if len(known) == 1 and len(plain) in (1, _PAIR):
+            if tuple(words[known[0].at + 1 : known[0].at + 3]) in _IS_RIGHT:
+                for one in plain:  # "I said 2500, that's wrong, 2400 is right"
+                    one.replaced = one is not known[0]
+                return sizes
             known[0].replaced = True
             self.taken_back = known[0] if len(plain) == 1 else None
         return sizes

@@ -12,6 +12,9 @@ from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.word_sets import word_set
 
 _DROPS: Final = word_set("ignore forget scrap cancel leave drop omit skip lose")
+_ONE: Final = word_set("one single a eine einen ein")
+_ONLY: Final = word_set("only just nur")
+_LED: Final = 3  # words before its name
 _KNOWS: Final = frozenset(["have", "know", "got", "haben", "weiß"])
 _NEEDED: Final = frozenset({"needed", "required", "necessary", "nötig", "notwendig"})
 _IT: Final = frozenset({"it", "that", "this", "those", "them", "das"})
@@ -29,8 +32,27 @@ def refuse(
     """Note that an opening is not wanted, or no longer, since it is made elsewhere."""
     if is_elsewhere and mention.kind == "open":
         _refuse_made_elsewhere(subjects, mention, parsed.rank[0])
+    if parsed.rank[1]:
+        _keep_one(subjects, mention, parsed.sentence)
     if mention.is_denied:
         _refuse_denied(subjects, mention, parsed.sentence, parsed.rank[0])
+
+
+def _keep_one(subjects: Subjects, mention: Mention, sentence: Sentence) -> None:
+    """Keep the first of openings alike where one is put right to be enough: "only one tap hole"."""
+    led = set(sentence.words[max(0, mention.start - _LED) : mention.start])
+    is_one = mention.kind == "open" and bool(led & _ONE) and bool(led & _ONLY)
+    alike = [
+        opening
+        for opening in (subjects.piece.openings if subjects.piece is not None else ())
+        if opening.what == mention.name
+    ]
+    if is_one and len(alike) > 1 and subjects.piece is not None:
+        gone = alike[1:]
+        subjects.piece.openings[:] = [
+            one for one in subjects.piece.openings if not any(one is two for two in gone)
+        ]
+        subjects.openings = alike[:1]
 
 
 def _refuse_denied(subjects: Subjects, mention: Mention, sentence: Sentence, layer: int) -> None:

@@ -29,6 +29,7 @@ _SOMEBODY: Final = word_set("somebody someone else people everybody everyone the
 _SAYS: Final = word_set("says sagt recommends")
 _BETTER: Final = word_set("better enough safer ample plenty do fine stronger besser reicht")
 _OPINION_FAR: Final = 9
+_ACCEPTED_FAR: Final = 30  # atoms from a size to where it is taken
 _ACCEPTS: Final = (
     *(["with", "that"], ["with", "this"], ["do", "that"], ["with", "it"]),
     *(["i", "agree"], ["we", "agree"], ["hat", "recht"], ["haben", "recht"]),
@@ -41,9 +42,11 @@ _SO: Final = word_set("so also daher deshalb hence therefore then dann please bi
 
 def is_opinion(sentence: Sentence, measure: Measure) -> bool:
     """Return whether someone else only thinks so: "my husband reckons 25 would do"."""
+    return _is_thought(sentence, measure) and not _is_accepted(sentence, measure.at)
+
+
+def _is_thought(sentence: Sentence, measure: Measure) -> bool:
     words = sentence.words
-    if _is_accepted(sentence, measure.at):
-        return False
     for i in range(measure.at - 1, max(0, measure.at - _OPINION_FAR), -1):
         if sentence.atoms[i].word in ("but", "so", "aber", "and", ";", ":"):
             return False
@@ -68,7 +71,7 @@ def _is_accepted(sentence: Sentence, at: int) -> bool:
 
     "My wife says 950 would be better, so go with that", "…, and she's right", "…, so make it 950".
     """
-    words, after = sentence.words, range(at + 1, len(sentence.atoms))
+    words, after = sentence.words, range(at + 1, min(at + _ACCEPTED_FAR, len(sentence.atoms)))
     if any(words[i : i + 2] in _ACCEPTS or words[i : i + 3] in _RIGHT for i in after):
         return True
     again = [i for i in after if _is_same(sentence, i, at)]

@@ -37,6 +37,8 @@ def joined_names(sentence: Sentence, found: list[Mention]) -> list[Mention]:
         elif before.kind == "hole":
             before.kind, before.name, before.names_hole = "open", mention.name, True
             before.is_denied |= mention.is_denied  # "Ausschnitt Kochfeld: keiner"
+            if mention.preposition == "of":
+                before.end = mention.end  # "the hole of the sink is 480 x 380"
         else:
             joined[-1] = _led_by(before, mention)
     joined = _with_boxes(sentence, joined)

@@ -58,6 +58,7 @@ def read_shape(piece: SaidPiece, mention: Mention, sentence: Sentence) -> None:
     elif not piece.shape and (
         any(True for _ in mark("round").all_in(before))
         or sentence.words[mention.end : mention.end + 1] in _AFTER_ROUND
+        or _is_round_after(sentence, mention.end + 1)
     ):
         piece.shape = "round"
 
@@ -92,6 +93,15 @@ def _stands_alone(sentence: Sentence, i: int) -> bool:
     atoms = sentence.atoms
     ends = i + 1 == len(atoms) or atoms[i + 1].word in _COMMAS
     return i > 0 and atoms[i - 1].word in _COMMAS and ends
+
+
+def _is_round_after(sentence: Sentence, i: int) -> bool:
+    """Return whether a clause of its own after a name says that it is round: "a top, round, …"."""
+    return (
+        sentence.words[i : i + 1] != []
+        and sentence.words[i] in _ROUND
+        and _stands_alone(sentence, i)
+    )
 
 
 def _is_one_clause(sentence: Sentence, at: int, mention: Mention) -> bool:

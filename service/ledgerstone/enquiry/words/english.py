@@ -113,7 +113,8 @@ MARKS: Final = MappingProxyType(
         " won't, didn't, wouldn't, neither, nor, don’t, doesn’t, isn’t, aren’t, shan’t, won’t,"
         " didn’t, needn't, needn’t, nowt, dont, nil, haven't, haven’t, can't, can’t",
         "instead": "instead of, rather than, and not, in place of, as opposed to",
-        "correct": "won't take it, won’t take it, won't fit, won’t fit, sorry, correction,"
+        "correct": "after all,"
+        " won't take it, won’t take it, won't fit, won’t fit, sorry, correction,"
         " actually, meant, i mean, should read,"
         " scratch that, strike that, hold on, change of plan, changed my mind, changed our minds,"
         " change of mind, bear with me, forget that, ignore that, cancel that, new measurements,"
