@@ -41,7 +41,7 @@ def slab(*, without: str = "", **more: Any) -> dict[str, Any]:
         ("place", "indoors"),
         ("shade", "“{shade}”"),
         ("surface", "{surface}"),
-        ("sealer", "“{sealer}”"),
+        ("sealer", "{sealer} sealer"),
         ("edges", "square"),
     ],
 )
