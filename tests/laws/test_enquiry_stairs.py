@@ -53,6 +53,9 @@ def test_units_without_widths_are_read_and_asked_about(told: tuple[str, str]) ->
         "It goes on cupboards, 800 and 600 wide.",
         "There are cupboards above it.",
         "The unit beside it stays.",
+        "We have new handles on the cabinets.",
+        "There is a light, on the wall cabinets.",
+        "The paint on our kitchen units is grey.",
     ],
 )
 def test_units_with_widths_or_beside_it_are_not_asked_about(aside: str) -> None:

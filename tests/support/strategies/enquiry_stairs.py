@@ -69,8 +69,15 @@ _ON_UNITS = (
     "They go on {units}.",
     "The top goes over {units}.",
     "It is supported by {units}.",
+    "In a plain grey, on {units}.",
+    "On {units}, along one wall.",
+    "No overhang (on {units}).",
+    "Sitting on {units}, against a wall.",
 )
-_UNITS = ("cabinets", "base units", "our cupboards", "three cupboards", "the kitchen units")
+_UNITS = (
+    *("cabinets", "base units", "our cupboards", "three cupboards", "the kitchen units"),
+    *("base cabinets", "our new kitchen cabinets", "vanity units"),
+)
 
 
 @st.composite

@@ -9,14 +9,23 @@ from typing import Final
 from ledgerstone.enquiry.scene.said import SaidWord
 from ledgerstone.enquiry.text.tokens import TextSpan
 
-_UNITS: Final = r"(?:cabinets?|(?:base |kitchen )?units?|cupboards?|carcass(?:es)?|drawers)"
+_UNITS: Final = (
+    r"(?:(?:base |kitchen |floor |sink |vanity )?(?:cabinets?|units?)|cupboards?|carcass(?:es)?"
+    r"|drawers)"
+)
+# What hangs on a wall or stands as high as a room carries no slab.
+_WHOSE: Final = r"(?:(?!(?:wall|upper|top|overhead|tall|high|hanging)\b)[a-z]+ ){0,3}?"
 _ON_UNITS: Final = re.compile(
-    r"\b(?:(?:it|they|that|which|top|worktop|slab|counter|vanity)"
-    r" (?:will |should |is |are )?(?:to )?"
+    r"\b(?:(?:it|they|that|which|top|worktop|countertop|slab|counter|vanity|island)"
+    r" (?:will |should |is |are |'s )?(?:to )?"
     r"(?:sits?|sitting|rests?|resting|lies|lie|goes|go|going|stands?|standing) (?:\w+ )?"
-    rf"(?:on top of|on|over|across)|supported (?:by|on)) (?:[a-z]+ ){{0,3}}?{_UNITS}\b"
+    rf"(?:on top of|on|over|across)|supported (?:by|on)) {_WHOSE}{_UNITS}\b"
+    # an aside of its own: "…, 50 mm thick, on base cabinets", "sitting on our kitchen units"
+    r"|(?:[,;:(–-] ?|^\s*|\b(?:to go|to sit|thick|deep|sitting|resting|laid|lying|top|worktop"
+    r"|countertop|counter|island|slab) )"
+    rf"(?:on top of|on) {_WHOSE}{_UNITS}\b"
     r"|\b(?:liegt|steht|kommt|ruht|liegen|stehen) auf (?:\w+ ){0,3}?(?:unter|küchen)?schränken\b",
-    re.IGNORECASE,
+    re.IGNORECASE | re.MULTILINE,
 )
 _WIDTHS: Final = re.compile(
     rf"\d\s?(?:mm|cm|in|\")?,?\s(?:wide |deep )?{_UNITS}\b|{_UNITS}\b[^.\n]{{0,30}}?\d{{2,}}"
