@@ -198,6 +198,38 @@ def test_a_profile_of_the_united_states_starts_in_no_state(tmp_path: Path) -> No
     assert ran("check", file)[0] == 0
 
 
+@pytest.mark.parametrize(
+    ("country", "guess"),
+    [("QQ", ""), ("USA", "US"), ("uk", "GB"), ("DEU", "DE"), ("Germany", "DE"), ("Schweiz", "CH")],
+)
+def test_no_file_is_begun_for_what_is_no_country(tmp_path: Path, country: str, guess: str) -> None:
+    """Two letters are asked for, and those that were meant are named: by `check` too."""
+    file = tmp_path / "mine.toml"
+    status, out, err = ran("init", file, "--country", country)
+    assert (status, out) == (2, "")
+    assert not file.exists()
+    file.write_text(TEXT.replace('country = "GB"', f'country = "{country}"'), encoding="utf-8")
+    status, checked, _ = ran("check", file)
+    assert status == 1
+    for said in (err, checked):
+        assert "Write two letters" in said
+        assert (f'Perhaps "{guess}" was meant' in said) == bool(guess)
+
+
+@pytest.mark.parametrize(("country", "known"), [("FR", "yes"), ("CA", "yes"), ("BR", "no")])
+def test_a_file_begun_elsewhere_says_what_it_has_of_its_country(
+    tmp_path: Path, country: str, known: str
+) -> None:
+    """As much as its country is known here, and no more."""
+    file = tmp_path / "mine.toml"
+    status, out, _ = ran("init", file, "--country", country)
+    assert status == 0
+    assert english(Message("init-elsewhere", land=country, known=known)) in out
+    begun = load_profile(file)
+    assert bool(begun.areas) == (known == "yes")
+    assert begun.tax.registered == (known == "yes")
+
+
 def test_a_holiday_of_another_state_is_advice_and_no_fault(tmp_path: Path) -> None:
     """What only Washington keeps is told in Oregon; what nobody keeps is a fault."""
     example = DEMONSTRATION.with_name("united_states.toml").read_text(encoding="utf-8")

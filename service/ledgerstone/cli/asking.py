@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass
 from typing import Any, Final, TextIO
 
@@ -13,6 +12,7 @@ from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Message, Value
 from ledgerstone.wording import Speech
 from ledgerstone.workshop.consistency import inconsistencies
+from ledgerstone.workshop.public_holidays import COUNTRIES, country_fault
 from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.schemas import written
 from ledgerstone.workshop.values import ValueRejected
@@ -85,10 +85,10 @@ def ask_country(usual: str, answers: TextIO, out: TextIO, speech: Speech) -> str
     """
     asking = Prompter(answers, out, speech)
     while True:
-        country = (asking.answer(1, "country", usual) or usual).upper()
-        if re.fullmatch("[A-Z]{2}", country):
-            return country
-        asking.say(Message("init-two-letters"))
+        country = asking.answer(1, "country", usual) or usual
+        if country.upper() in COUNTRIES:
+            return country.upper()
+        asking.say(country_fault(country))
 
 
 def answered(

@@ -39,7 +39,7 @@ from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.advice import law_not_known
 from ledgerstone.workshop.beginning import as_started
 from ledgerstone.workshop.confirming import confirm_all
-from ledgerstone.workshop.countries import usual_in
+from ledgerstone.workshop.countries import TAX_PERCENT, usual_in
 from ledgerstone.workshop.editing import ProfileDraft
 from ledgerstone.workshop.loader import (
     example_for,
@@ -49,7 +49,7 @@ from ledgerstone.workshop.loader import (
     profile_text,
     read_profile,
 )
-from ledgerstone.workshop.public_holidays import COUNTRIES
+from ledgerstone.workshop.public_holidays import COUNTRIES, country_fault
 from ledgerstone.workshop.starting import profile_text_of, starting_profile
 from ledgerstone.workshop.summary import open_values, second_looks, summary
 
@@ -170,8 +170,7 @@ def _init(
     there = usual_in(options.country.upper()).languages if options.country else ()
     speech = speech_in(known_language(*there, locale_language(environment)))
     if options.country and options.country.upper() not in COUNTRIES:
-        unknown = Message("fault-country", land=options.country)
-        err.write(f"{file}: {speech.say(unknown)}\n")
+        err.write(f"--country: {speech.say(country_fault(options.country))}\n")
         return NOT_READ
     try:
         content, speech = _started(options, answers, out, speech)
@@ -194,7 +193,9 @@ def _init(
         out.write(f"{speech.say(Message('init-form', serve=serve, address=_FORM))}\n")
     started_in = read_profile(content)
     if any(law_not_known(started_in)):
-        elsewhere = Message("init-elsewhere", land=started_in.workshop.country)
+        land = started_in.workshop.country
+        known = "yes" if land in TAX_PERCENT else "no"
+        elsewhere = Message("init-elsewhere", land=land, known=known)
         out.write(f"{speech.say(elsewhere)}\n")
     return DONE
 

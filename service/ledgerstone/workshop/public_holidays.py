@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from datetime import date
 from functools import lru_cache
@@ -9,9 +10,29 @@ from types import MappingProxyType
 from typing import Final
 
 import holidays
-from holidays.registry import EntityLoader
+from holidays import registry
 
-COUNTRIES: Final = frozenset(EntityLoader.get_country_codes())  # whose holidays are known
+from ledgerstone.message import Message
+
+# The two letters of each country whose holidays are known, by its other names, in small letters.
+_LETTERS: Final = {
+    name.casefold(): letters
+    for names, letters in ((entity, entity[1]) for entity in registry.COUNTRIES.values())
+    for name in names
+}
+_AS_SAID: Final = {
+    "america": "US",
+    "deutschland": "DE",
+    "england": "GB",
+    "greatbritain": "GB",
+    "northernireland": "GB",
+    "österreich": "AT",
+    "schweiz": "CH",
+    "scotland": "GB",
+    "unitedstatesofamerica": "US",
+    "wales": "GB",
+}
+COUNTRIES: Final = frozenset(_LETTERS.values())
 _YEARS: Final = range(2026, 2030)  # movable and observed ones come up within these
 
 
@@ -30,6 +51,22 @@ def _names_in(nation: str) -> str | None:
     """English names where there are some, so that they are the same on every machine."""
     known = holidays.country_holidays(nation).supported_languages
     return next((language for language in ("en_GB", "en_US") if language in known), None)
+
+
+def country_meant(name: str) -> str:
+    """Return the two letters of a country that is named in another way; empty if none is.
+
+    By three letters or its name, in English and where we speak German: ``USA``, ``Germany``.
+    """
+    said = re.sub(r"[\W_]", "", name).casefold()
+    return _LETTERS.get(said) or _AS_SAID.get(said, "")
+
+
+def country_fault(name: str) -> Message:
+    """Say that what stands for a country is none of our two letters, and which were meant."""
+    guess = country_meant(name)
+    near = "guess" if guess else "none"
+    return Message("fault-country", land=name, near=near, guess=guess, known="")
 
 
 def parts_of(country: str) -> tuple[str, ...]:

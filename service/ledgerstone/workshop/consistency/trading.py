@@ -15,6 +15,7 @@ from ledgerstone.workshop.consistency.shared import FoundFaults, each_once, name
 from ledgerstone.workshop.countries import beginnings_like
 from ledgerstone.workshop.public_holidays import (
     COUNTRIES,
+    country_fault,
     holiday_names,
     is_holiday,
     is_kept_elsewhere,
@@ -54,7 +55,7 @@ _AREAS: Final = frozenset(
 
 def _place_known(workshop: Identity) -> FoundFaults:
     if workshop.country not in COUNTRIES:
-        yield ("workshop", "country"), Message("fault-country", land=workshop.country)
+        yield ("workshop", "country"), country_fault(workshop.country)
         return
     regions = parts_of(workshop.country)
     if regions and workshop.region and workshop.region not in regions:

@@ -204,9 +204,11 @@ init-asks = { $question ->
    *[fitted] Geliefert und montiert kostet; keine, wenn Sie nicht montieren
 }
 init-job = { $job }: { $hours } h nach der Datei
-init-elsewhere = Keine unserer erfundenen Werkstätten steht in { $land }. Die Datei hat dessen Geld, Uhr, Postleitzahlen und Steuer; jeder andere Wert ist von einer Werkstatt in einem anderen Land, ihr einziges Liefergebiet ist geraten, und was sie zu Recht und Steuer sagt, ist zu prüfen.
+init-elsewhere = Keine unserer erfundenen Werkstätten steht in { $land }. { $known ->
+    [yes] Die Datei hat dessen Geld, Uhr, Postleitzahlen und Steuer; jeder andere Wert ist von einer Werkstatt in einem anderen Land, ihr einziges Liefergebiet ist geraten, und was sie zu Recht und Steuer sagt, ist zu prüfen.
+   *[no] Die Datei hat dessen Geld und Uhr. Postleitzahlen und Steuer sind hier nicht bekannt: Sie liefert deshalb nirgendwohin und berechnet keine Steuer; jeder andere Wert ist von einer Werkstatt in einem anderen Land, und was sie zum Recht sagt, ist zu prüfen.
+}
 init-none = keine
-init-two-letters = Schreiben Sie zwei Buchstaben, etwa DE.
 init-two-sizes = Schreiben Sie Länge und Breite, etwa 2700 x 1200.
 init-of-a-bag = Schreiben Sie vier Angaben mit Komma und Leerzeichen dazwischen: Gewicht, Wasser, was er ergibt, Preis.
 init-bag = Sackware

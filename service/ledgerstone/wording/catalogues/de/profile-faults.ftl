@@ -187,7 +187,7 @@ fault-tent-cold = Die Halle selbst erreicht { $warmest }. Schreiben Sie, was das
 fault-short-word = Mit „{ $word }“ fangen zu viele Wörter an. Schreiben Sie { $letters } Buchstaben oder mehr.
 fault-holds-nothing = Kein Eintrag belegte etwas. Nennen Sie ein Wort, oder schreiben Sie others_hold_people = true.
 fault-not-ics = „{ $file }“ ist dem Namen nach keine iCalendar-Datei. Speichern Sie sie als .ics.
-fault-country = Für „{ $land }“ sind keine Feiertage bekannt. Schreiben Sie zwei Buchstaben, etwa DE.
+fault-country = Für „{ $land }“ sind keine Feiertage bekannt. Schreiben Sie zwei Buchstaben, etwa DE.{ fault-nearest }
 fault-region = „{ $region }“ ist { $land ->
     [DE] kein Bundesland
    *[other] kein Landesteil von { $land }

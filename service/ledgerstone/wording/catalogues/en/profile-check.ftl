@@ -214,9 +214,11 @@ init-asks = { $question ->
    *[fitted] Delivered and fitted costs; none if you do not fit
 }
 init-job = { $job }: { $hours } h here
-init-elsewhere = No invented workshop of ours is in { $land }. The file has its money, clock, postcodes and tax; every other value is of a workshop in another country, its one area is a guess, and what it says of law and tax must be checked.
+init-elsewhere = No invented workshop of ours is in { $land }. { $known ->
+    [yes] The file has its money, clock, postcodes and tax; every other value is of a workshop in another country, its one area is a guess, and what it says of law and tax must be checked.
+   *[no] The file has its money and clock. Its postcodes and tax are not known here, so it delivers nowhere and charges no tax; every other value is of a workshop in another country, and what it says of law must be checked.
+}
 init-none = none
-init-two-letters = Write two letters, like GB.
 init-two-sizes = Write its length and its width, like 2700 x 1200 or 120 in x 48 in.
 init-of-a-bag = Write four things with commas and blanks between: weight, water, what it makes, price.
 init-bag = Bagged mix

@@ -202,7 +202,7 @@ fault-tent-cold = the shed itself reaches { $warmest }. Write what the tent hold
 fault-short-word = "{ $word }" begins too many words. Write { $letters } letters or more.
 fault-holds-nothing = no entry would hold anything. Name a word, or write others_hold_people = true.
 fault-not-ics = "{ $file }" is not an iCalendar file by its name. Export it as .ics.
-fault-country = no public holidays are known for "{ $land }". Write two letters, like GB.
+fault-country = no public holidays are known for "{ $land }". Write two letters, like GB.{ fault-nearest }
 fault-region = "{ $region }" is { $land ->
     [US] no state of the United States
    *[other] not a region of { $land }
