@@ -16,8 +16,12 @@ from babel.numbers import get_territory_currencies
 from ledgerstone.api import Settings, create_app
 from ledgerstone.cli.profiles import run
 from ledgerstone.workshop import Workshop, load_profile
-from ledgerstone.workshop.countries import COUNTRIES, TAX_PERCENT
+from ledgerstone.workshop.countries import COUNTRIES, TAX_PERCENT, TAXED_BY_PART
+from ledgerstone.workshop.loader import starting_tables
 from ledgerstone.workshop.public_holidays import holiday_names
+from ledgerstone.workshop.standing import standings
+from ledgerstone.workshop.syntax import tables
+from ledgerstone.workshop.usual_values import TAX_RATE
 from support.demonstration import MAKER_KEY, SIGNING_KEYS
 from workshops.conftest import KEY
 
@@ -65,6 +69,15 @@ def test_its_money_tax_and_days_are_its_own(workshop: Workshop, country: str) ->
         assert workshop.tax.percent == Decimal(TAX_PERCENT[country])
     assert {"Christmas Day", "New Year's Day"} <= set(holiday_names(country))
     assert all(place.postcodes is not None and area.postcodes for area in workshop.areas)
+
+
+def test_nothing_of_a_new_file_is_the_maker_s_own(begun: Path) -> None:
+    """Nobody has given a value yet: the country's are usual, its tax and its area to be settled."""
+    raw = tables(begun.read_text(encoding="utf-8"))
+    found = standings(raw, *starting_tables())
+    assert [path for path, whose in found.items() if whose == "yours"] == []
+    assert {found["workshop", key] for key in ("country", "timezone", "currency")} == {"usual"}
+    assert found[TAX_RATE] == "invented" or raw["workshop"]["country"] in TAXED_BY_PART
 
 
 def test_its_comments_show_its_own_examples(begun: Path, country: str) -> None:

@@ -213,8 +213,8 @@ def _started(
         example = in_country(theirs, country)
         about = partial(about_in, example.workshop.language, place=example.place)
         draft = ProfileDraft(starting_profile(example, about))
-        if example.areas and theirs.workshop.country != country:
-            draft.put(("areas", 0, "standing"), '"invented"')  # nobody's, though in no example
+        if theirs.workshop.country != country:
+            _nobody_s(draft, has_area=bool(example.areas))
         return draft.text, speech
     country = ask_country(options.country or _USUAL_COUNTRY, answers, out, speech)
     place = usual_in(country)
@@ -227,6 +227,15 @@ def _started(
     confirm_all(draft, confirmed_paths(workshop, confirmed))
     finish(draft, asking, Settings().today(workshop.workshop.timezone))
     return draft.text, speech
+
+
+def _nobody_s(draft: ProfileDraft, *, has_area: bool) -> None:
+    """Write whose the values of another country are: no example has them, and nobody gave them."""
+    usual = ", ".join(f'{key} = "usual"' for key in ("country", "timezone", "currency"))
+    draft.put(("workshop", "standing"), f"{{ {usual} }}")
+    draft.put(("tax", "standing"), '"invented"')
+    if has_area:
+        draft.put(("areas", 0, "standing"), '"invented"')
 
 
 def _here(program: Path) -> str:
