@@ -10,7 +10,7 @@ import pytest
 from ledgerstone.cli import profiles
 from ledgerstone.errors import ProfileError
 from ledgerstone.json_types import KeyPath
-from ledgerstone.wording import english
+from ledgerstone.wording import Message, english, speech_in
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile, read_profile
 from ledgerstone.workshop.beginning import without_maker
 from ledgerstone.workshop.confirming import confirm
@@ -193,3 +193,16 @@ def test_what_a_new_file_leaves_out_is_nobody_s_in_a_copy_of_the_example() -> No
     ]
     assert {found[place] for place in places if place in found} == {"invented"}
     assert len([place for place in places if place in found]) > 4
+
+
+@pytest.mark.parametrize("name", ["check-invented", "check-may-stay"])
+@pytest.mark.parametrize(
+    ("language", "one", "several"),
+    [("en", "1 is yours.", "2 are yours."), ("de", "1 ist Ihrer.", "2 sind Ihre.")],
+)
+def test_one_value_is_counted_as_one(name: str, language: str, one: str, several: str) -> None:
+    """`check` tells how many values are the maker's, be it a single one."""
+    counts = {"invented": 3, "usual": 2, "every": 7}
+    say = speech_in(language).say
+    assert say(Message(name, **counts, yours=1)).endswith(one)
+    assert say(Message(name, **counts, yours=2)).endswith(several)

@@ -115,14 +115,18 @@ check-weekday = { $day ->
 }
 check-closure = { $days } ({ $why })
 
-check-invented = Noch erfunden: { $invented } von { $every } Werten; { $usual } andere sind übliche, die stehen bleiben dürfen, { $yours } sind Ihre.
+check-yours = { $yours ->
+    [one] { $yours } ist Ihrer
+   *[other] { $yours } sind Ihre
+}
+check-invented = Noch erfunden: { $invented } von { $every } Werten; { $usual } andere sind übliche, die stehen bleiben dürfen, { check-yours }.
 check-not-made = { $key }: { $says }
 check-invented-table = { $label } ([{ $table }]), { $count ->
     [one] { $count } Wert
    *[other] { $count } Werte
 }: { $rests }.
 check-confirm = Ändern Sie sie, oder schreiben Sie standing = "yours" in eine Tabelle (in [offer] whose = "yours"), sobald stimmt, was da steht.
-check-may-stay = Keine Antwort ist ein Probelauf. Noch von uns, und darf vorerst so bleiben: { $invented } von { $every } Werten; { $usual } andere sind übliche, { $yours } sind Ihre.
+check-may-stay = Keine Antwort ist ein Probelauf. Noch von uns, und darf vorerst so bleiben: { $invented } von { $every } Werten; { $usual } andere sind übliche, { check-yours }.
 check-trial = Solange Preise, Stunden, Tage, Liefergebiete, Farbtöne oder Hebezeug erfunden sind, ist jede Antwort ein Kostenvoranschlag, der sagt, dass er ein Probelauf ist. Sie stehen in { $tables }.
 
 check-looks = Einen zweiten Blick wert:
@@ -142,7 +146,12 @@ check-admixtures = Fließmittel ergibt { $found } g je Kilogramm Zement; EN 206 
 check-thousands = { $key } ist { $number }, das sind { $money }: Wenn { $meant } gemeint ist, schreiben Sie { $meant }.
 check-loopback = { $key } ist { $address }; das öffnet sich nur auf diesem Rechner: Geben Sie die Adresse an, die Kunden erreichen.
 check-law = Für { $land } kennen wir weder Recht noch Brauch. Lassen Sie, bevor Kunden es lesen, jemanden durchsehen, der sich auskennt: was Seite und Briefe zu Widerruf, Anzahlung, Gas, Strom und Kaminen sagen, und den Steuersatz: { $tax } { $percent }.
-check-region = Feiertage sind die von ganz { $land }. Hat Ihr Landesteil mehr, schreiben Sie seine Buchstaben in workshop.region: { $regions }.
+check-region = Die Feiertage sind die des ganzen Landes, { $land }. Hat Ihr { $land ->
+    [CH] Kanton
+    [DE] Bundesland
+    [AT] Bundesland
+   *[other] Landesteil
+} mehr, schreiben Sie seine Buchstaben in workshop.region: { $regions }.
 check-holidays = In calendar.holidays_worked steht, was in { $land } kein Feiertag ist, und ändert nichts: { $names }. Nehmen Sie es heraus.
 check-postcodes = Das Gebiet „{ $area }“ fängt mit { $beginning } an: So beginnt keine Postleitzahl in { $land }, und es beliefert niemanden. Eine sieht so aus: { $example }.
 

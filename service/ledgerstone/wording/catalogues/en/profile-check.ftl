@@ -115,14 +115,18 @@ check-weekday = { $day ->
 }
 check-closure = { $days } ({ $why })
 
-check-invented = Still invented: { $invented } of { $every } values; { $usual } others are usual ones that may stand, { $yours } are yours.
+check-yours = { $yours ->
+    [one] { $yours } is yours
+   *[other] { $yours } are yours
+}
+check-invented = Still invented: { $invented } of { $every } values; { $usual } others are usual ones that may stand, { check-yours }.
 check-not-made = { $key }: { $says }
 check-invented-table = { $label } ([{ $table }]), { $count ->
     [one] { $count } value
    *[other] { $count } values
 }: { $rests }.
 check-confirm = Change them, or write standing = "yours" in a table (in [offer] whose = "yours") once what stands there is right.
-check-may-stay = No answer is a trial. Still ours, and may stay so for now: { $invented } of { $every } values; { $usual } others are usual ones, { $yours } are yours.
+check-may-stay = No answer is a trial. Still ours, and may stay so for now: { $invented } of { $every } values; { $usual } others are usual ones, { check-yours }.
 check-trial = While prices, hours, days, areas, shades or lifts are invented, every answer is an estimate headed as a trial. They are in { $tables }.
 
 check-looks = Worth a second look:
@@ -142,7 +146,7 @@ check-admixtures = Plasticiser comes to { $found } g on a kilogram of cement; EN
 check-thousands = { $key } is { $number }, which is { $money }: if { $meant } was meant, write { $meant }.
 check-loopback = { $key } is { $address }, which opens only on this machine: give the address at which customers reach it.
 check-law = For { $land } we know neither law nor custom. Before customers read them, have somebody who knows look at what the page and letters say of cancelling, deposits, gas, electrics and hearths, and at the rate of tax: { $tax } { $percent }.
-check-region = Holidays are those of all of { $land }. If your part of it keeps more, write its letters in workshop.region: { $regions }.
+check-region = The holidays are those of the whole country, { $land }. If your part of it keeps more, write its letters in workshop.region: { $regions }.
 check-holidays = calendar.holidays_worked names what is no holiday in { $land }, which changes nothing: { $names }. Take it out.
 check-postcodes = The area "{ $area }" begins with { $beginning }: no postcode of { $land } begins so, and it serves nobody. One is written like { $example }.
 
