@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { applied, entered } from "../../web/desk/workshop/local.js";
+import { applied, entered } from "../../web/desk/workshop/changes.js";
 
 /** @param {number[]} names @returns {any} a profile of areas with these prices */
 function profile(...names) {

@@ -1,6 +1,6 @@
 import { elements, make, one, say } from "../../show.js";
 import { idOf } from "./field.js";
-import { parent } from "./local.js";
+import { parent } from "./changes.js";
 
 /** @typedef {import("./form.js").Form} Form */
 

@@ -1,7 +1,6 @@
-import { elements, make, one, say, write } from "../../show.js";
+import { elements, make, money, number, one, say, write } from "../../show.js";
 import { capital, named, unitOf } from "./field.js";
-import { job, markJobs } from "./job.js";
-import { depth, parent } from "./local.js";
+import { depth, parent } from "./changes.js";
 
 /** @typedef {import("./form.js").Form} Form */
 /** @typedef {Profile["steps"][number]} Step */
@@ -9,6 +8,7 @@ import { depth, parent } from "./local.js";
 export const FIRST = "first";
 const JOB = "job";
 const BAG = "/recipe/bag";
+const [KNOWN, NEAR] = [1, 0.01];
 
 /** @param {Form} form */
 export function firstQuote(form) {
@@ -106,18 +106,18 @@ function untested(form) {
 /** @param {Form} form */
 export function markSteps(form) {
   const values = new Map(form.values("").map((value) => [value.pointer, value]));
+  const { currency = "" } = form.profile;
   for (const place of elements(form.place, "[data-shows]")) {
     const value = values.get(place.dataset.shows ?? "");
-    if (value && value.kind !== "colour") write(place, withUnit(value, form.profile.currency ?? ""));
+    if (value && value.kind !== "colour") write(place, withUnit(value, currency));
   }
-  const gone = form.place.querySelector("#with-bags");
-  if (gone) write(gone, form.profile.also ?? "");
+  form.place.querySelector("#with-bags")?.replaceChildren(form.profile.also ?? "");
   for (const step of form.profile.steps) {
     const place = form.place.querySelector(`#step-${step.name}`);
     if (!place) continue;
     one(".done", place).textContent = step.done ? say("first.done") : "";
     const stands = place.querySelector(`[data-pointer="stands-${step.name}"] > summary`);
-    const what = step.stands.map((pointer, i) => `${step.stands_say[i]}: ${shortly(values.get(pointer), form)}`).join(" · ");
+    const what = step.stands.map((pointer, i) => `${step.stands_say[i]}: ${withUnit(values.get(pointer), currency)}`).join(" · ");
     if (stands) write(stands, say("first.stands", { what }));
     const rest = one(".rest", place);
     if (rest.dataset.shown !== String(step.rest)) rest.replaceChildren(...remaining(form, step));
@@ -126,14 +126,10 @@ export function markSteps(form) {
   markJobs(form);
 }
 
-/** @param {ProfileValue | undefined} value @param {Form} form */
-function shortly(value, form) {
-  return (value && withUnit(value, form.profile.currency ?? "")) || "–";
-}
-
-/** @param {ProfileValue} value @param {string} currency */
+/** @param {ProfileValue | undefined} value @param {string} currency */
 function withUnit(value, currency) {
-  const text = named(value);
+  const text = value ? named(value) : "";
+  if (!value || !text) return "–";
   const now = /\d$/.test(text) ? `${text} ${unitOf(value, currency)}` : text;
   return value.pointer.endsWith("heat_limit_c") ? say("first.heat", { now }) : now;
 }
@@ -144,4 +140,60 @@ function remaining(form, { name, rest }) {
   const box = make("input", { type: "checkbox", id: `rest-${name}` });
   box.addEventListener("change", () => void form.workshop.made({ op: "confirm", pointer: "", values: rest }));
   return [make("p", { class: "ticks" }, make("label", { class: "tick" }, box, make("span", {}, say("first.rest", { n: rest.length }))))];
+}
+
+/** @param {Form} form */
+function job(form) {
+  const { currency = "" } = form.profile;
+  const { jobs, changes: { told: { values: hours, money: paid = [] } } } = form.workshop;
+  const entry = (/** @type {string} */ id, /** @type {string} */ label, now = "") => {
+    const input = make("input", { id, inputmode: "decimal", "aria-describedby": `${id}-fault` });
+    input.value = now;
+    input.addEventListener("input", () => fit(form));
+    return make("div", { class: "field", "data-kind": "number" }, make("label", { for: id }, label), make("p", { class: "hint", id: `${id}-now` }), input, make("p", { class: "fault", id: `${id}-fault` }));
+  };
+  const known = jobs[KNOWN];
+  if (!known) return [];
+  const asked = [entry("job-1", say("first.takes"), hours[KNOWN]), entry("job-materials", `${say("first.buys")}, ${currency}`, paid[0]), entry("job-asked", `${say("first.asks")}, ${currency}`, paid[1])];
+  const more = jobs.map(({ name }, i) => (i === KNOWN ? "" : entry(`job-${i}`, say("first.job", { job: name }), hours[i])));
+  const again = make("button", { type: "button", class: "quiet", id: "refit", hidden: "", press: () => fit(form) }, say("first.refit"));
+  return [make("p", { class: "known" }, known.name), make("div", { class: "row jobs" }, ...asked), make("details", { class: "others", "data-pointer": "jobs" }, make("summary", {}, say("first.more")), make("div", { class: "row jobs" }, ...more)), again];
+}
+
+/** @param {Form} form */
+function fit(form) {
+  const typed = (/** @type {string[]} */ ids) => ids.map((id) => /** @type {HTMLInputElement | null} */ (form.place.querySelector(`#${id}`))?.value.trim() ?? "");
+  form.workshop.changes.put({ op: "fit-hours", pointer: "/hours", values: typed(["job-0", "job-1", "job-2"]) });
+  form.workshop.changes.put({ op: "fit-money", pointer: "/rates", values: typed(["job-materials", "job-asked"]) });
+  form.workshop.trying.later();
+}
+
+/** @param {Form} form */
+function markJobs(form) {
+  const { changes, jobs } = form.workshop;
+  const { values, hours: took, money: paid = [] } = changes.told;
+  const hours = (/** @type {number} */ now) => `${number(now, 1)} h`;
+  const amount = (/** @type {number} */ now) => money(String(Math.round(now)), form.profile.currency ?? "");
+  const stale = jobs.map(({ hands_hours: now = 0, told_hours, fitted_hours }, i) => {
+    const unread = took[i] === undefined && fitted_hours !== undefined && !told_hours;
+    return mark(form, `job-${i}`, values[i], now, took[i] ?? fitted_hours, hours, unread);
+  });
+  const { materials = 0, asked = 0, told_materials: bought, told_asked: wanted, below_cost: below, not_met: unmet } = jobs[KNOWN] ?? {};
+  const isTold = changes.list.some(({ op }) => op === "fit-money");
+  stale.push(mark(form, "job-materials", paid[0], Number(materials), bought && !unmet ? Number(bought) : undefined, amount, isTold && !bought, unmet));
+  stale.push(mark(form, "job-asked", paid[1], Number(asked), wanted && !below ? Number(wanted) : undefined, amount, isTold && !wanted, below));
+  form.place.querySelector("#refit")?.toggleAttribute("hidden", !stale.includes(true));
+}
+
+/** Whether it is by now another than was told. @param {Form} form @param {string} id @param {string | undefined} told @param {number} now @param {number | "" | undefined} then @param {(now: number) => string} shows @param {boolean} unread @param {string} [amiss] */
+function mark(form, id, told, now, then, shows, unread, amiss) {
+  const hint = form.place.querySelector(`#${id}-now`);
+  if (!hint) return false;
+  const isStale = Boolean(told && then && Math.abs(now - then) > NEAR * then);
+  write(hint, isStale ? say("first.stale", { told: told ?? "", now: shows(now) }) : now ? say("first.now", { now: shows(now) }) : "");
+  hint.classList.toggle("care", isStale);
+  const fault = told && unread ? say("first.no-hours", { like: number(9.5, 1) }) : (amiss ?? "");
+  write(one(`#${id}-fault`), fault);
+  one(`#${id}`).setAttribute("aria-invalid", String(fault !== ""));
+  return isStale;
 }

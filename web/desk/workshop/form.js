@@ -2,7 +2,7 @@ import { elements, make, one, say } from "../../show.js";
 import { Faults, tick } from "./faults.js";
 import { FIRST, firstQuote, isLast, markSteps } from "./first.js";
 import { capital, field, focusedIn, named, redraw, same, showWhose } from "./field.js";
-import { depth, parent } from "./local.js";
+import { depth, parent } from "./changes.js";
 
 const SUBJECTS = [FIRST, "you", "money", "mould", "concrete", "shades", "hours", "finishes", "delivery", "days"];
 

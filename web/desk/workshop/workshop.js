@@ -2,10 +2,9 @@ import { Trouble } from "../../service.js";
 import { documentIn, fillWords, LOCALES, one, saidIn, say, setPlace, setWords, spokenOf } from "../../show.js";
 import { KeyForm } from "../access.js";
 import { DeskService, Refused } from "../service.js";
-import { Changes } from "./changes.js";
+import { applied, Changes, entered } from "./changes.js";
 import { focusedIn } from "./field.js";
 import { Form } from "./form.js";
-import { applied, entered } from "./local.js";
 import { Outcome } from "./outcome.js";
 import { Trying } from "./trying.js";
 

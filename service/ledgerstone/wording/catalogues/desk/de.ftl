@@ -26,10 +26,10 @@ door =
     .hint = Er steht in LEDGERSTONE_MAKER_KEY, oder der Dienst hat ihn beim Start genannt.
     .key = Schlüssel
     .stays = Auf diesem Gerät behalten
-    .stays-hint = Sonst gilt er, bis Sie diesen Tab schließen. Wählen Sie es nur auf dem eigenen Gerät.
+    .stays-hint = Nur auf dem eigenen Gerät; sonst gilt er, bis Sie diesen Tab schließen.
     .enter = Öffnen
-    .wrong = Das ist nicht der Schlüssel der Werkstatt. Geben Sie ihn so ein, wie er gesetzt wurde.
-    .wait = Von hier wurden zu viele Schlüssel versucht. Versuchen Sie es in { $n } s noch einmal.
+    .wrong = Das ist nicht der Schlüssel der Werkstatt.
+    .wait = Zu viele Versuche: in { $n } s noch einmal.
 
 trouble =
     .refused = Der Dienst nimmt diesen Schlüssel nicht mehr an.
@@ -43,8 +43,8 @@ enquiry =
     .next = Nächste Anfrage
     .none = Hier wird nach keiner Platte gefragt.
     .from = Von { $name }.
-    .attached = Es ist von Dateien die Rede, die nicht gelesen werden: Sehen Sie sie an.
-    .reply-to = Die Antwort soll an { $address } gehen, nicht an die Adresse des Absenders.
+    .attached = Dateien werden nicht gelesen: Sehen Sie sie an.
+    .reply-to = Die Antwort soll an { $address } gehen, nicht an den Absender.
 
 points =
     .title =

@@ -7,7 +7,7 @@ workshop =
     .back = Zurück zum Schreibtisch
     .subjects = Themen
     .intro = Was Sie ändern, bleibt auf diesem Gerät, bis Sie es speichern.
-    .demonstration = Das ist die Datei der erfundenen Werkstatt. Beginnen Sie mit „init“ eine eigene (siehe README).
+    .demonstration = Das ist die erfundene Werkstatt. Beginnen Sie mit „init“ eine eigene (README).
 
 subject =
     .first = Erstes Angebot
@@ -23,7 +23,7 @@ subject =
     .faults = ({ $n } zu berichtigen)
 
 first =
-    .intro = Kurze Antworten, wie Sie sie sagen würden; jede lässt sich später ändern. Ein Balken zeigt, was noch unseres ist: Tragen Sie Ihres ein, oder haken Sie es ab.
+    .intro = Kurze Antworten; jede lässt sich später ändern. Ein Balken zeigt, was noch unseres ist: Ändern Sie es, oder haken Sie es ab.
     .done = – erledigt
     .rest = { $n ->
         [one] Das stimmt für uns
@@ -56,8 +56,8 @@ whose =
     .right = Das stimmt
     .table = All das stimmt für mich
     .opened = { $n ->
-        [one] Ein Eintrag war zugeklappt. Sehen Sie ihn an, dann haken Sie ab.
-       *[other] { $n } Einträge waren zugeklappt. Sehen Sie sie an, dann haken Sie ab.
+        [one] Ein Eintrag war zugeklappt: Sehen Sie ihn erst an.
+       *[other] { $n } Einträge waren zugeklappt: Sehen Sie sie erst an.
     }
 
 yesno =
@@ -81,14 +81,14 @@ outcome =
     .part = Bei einer Waschtischplatte: { $hours } h, { $amount } von { $total }
     .missing = Noch auszufüllen:
     .faults = { $n ->
-        [one] Zuerst ist eines einzutragen oder zu berichtigen:
-       *[other] Zuerst ist an { $n } Stellen etwas einzutragen oder zu berichtigen:
+        [one] Zuerst ist eines zu berichtigen:
+       *[other] Zuerst ist an { $n } Stellen etwas zu berichtigen:
     }
     .share = { $invented } von { $every } Werten sind noch erfunden; Antworten verwenden sie, wie sie dastehen
     .may-stay = { $invented } andere Werte sind noch unsere und ändern daran nichts
     .table = ({ $n }): { $says }.
     .trial = Bis alle Schritte erledigt sind, sagt jede Antwort, dass sie ein Probelauf ist.
-    .honest = Keine Antwort ist ein Probelauf: Preise, Tage und Gebiete beruhen auf Ihren oder im Handwerk üblichen Werten.
+    .honest = Keine Antwort ist ein Probelauf: Preise, Tage und Gebiete sind Ihre oder im Handwerk üblich.
     .earlier = Ohne das, was noch zu berichtigen ist, gelten diese Zahlen.
     .changes = { $n ->
         [one] Eine Änderung ist noch nicht gespeichert.
@@ -96,18 +96,18 @@ outcome =
     }
     .downloaded =
         { $n ->
-            [one] Eine Änderung ist in der Datei, die Sie geladen haben.
-           *[other] { $n } Änderungen sind in der Datei, die Sie geladen haben.
+            [one] Eine Änderung ist in der geladenen Datei.
+           *[other] { $n } Änderungen sind in der geladenen Datei.
         }
     .unchanged = Es ist nichts geändert.
-    .take-up = Legen Sie die heruntergeladene Datei an die Stelle der Ihren; der Dienst übernimmt sie.
+    .take-up = Legen Sie die geladene Datei an die Stelle der Ihren.
     .save = Speichern
     .saved = Gespeichert. Der Dienst übernimmt es in wenigen Sekunden.
     .download = { $file } herunterladen
     .undo = Letzte Änderung zurücknehmen
     .again = Noch einmal versuchen
     .dropped = { $n ->
-        [one] Eine Änderung passt nicht mehr zur Datei und wurde nicht übernommen. Machen Sie sie im Formular noch einmal.
-       *[other] { $n } Änderungen passen nicht mehr zur Datei und wurden nicht übernommen. Machen Sie sie im Formular noch einmal.
+        [one] Eine Änderung passt nicht mehr zur Datei: Machen Sie sie noch einmal.
+       *[other] { $n } Änderungen passen nicht mehr zur Datei: Machen Sie sie noch einmal.
     }
     .reload = Neu laden
