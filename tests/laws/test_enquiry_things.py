@@ -75,3 +75,10 @@ def test_what_needs_no_cutting_is_no_opening(told: Several) -> None:
     """Nothing is asked of a sink that hangs beside the slab."""
     read = read_as_told(told)
     assert not any("cutouts" in one["at"] for one in read["missing"]), told.text
+
+
+@MANY
+@given(things.in_inches())
+def test_inches_before_a_name_are_the_unit(told: Several) -> None:
+    """In "30 x 16 in sink cut-out" the sink is no place that something lies in."""
+    read_as_told(told)

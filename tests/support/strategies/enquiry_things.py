@@ -96,3 +96,23 @@ def uncut(draw: st.DrawFn) -> Several:
     return Several(
         f"{ASKS[0].format(*slab)} {draw(st.sampled_from(SAID['uncut']))}", lengths_of(slab)
     )
+
+
+@st.composite
+def in_inches(draw: st.DrawFn) -> Several:
+    """An opening whose inches stand right before its name."""
+    length, width = draw(st.integers(50, 110)), draw(st.integers(22, 30))
+    long, wide = draw(st.integers(14, 34)), draw(st.integers(10, width - 8))
+    name = draw(
+        st.sampled_from(
+            ("sink cut-out", "sink", "sink opening", "undermount sink hole", "cooktop cut-out")
+        )
+    )
+    article = draw(st.sampled_from(("a", "one", "a new")))
+    text = (
+        f"Please quote a countertop {length} x {width} in with {article} {long} x {wide} in {name}."
+    )
+    at = "/slabs/0/cutouts/0"
+    lengths = {"/slabs/0/outline/length": length, "/slabs/0/outline/width": width}
+    lengths |= {f"{at}/length": long, f"{at}/width": wide}
+    return Several(text, {key: 25.4 * value for key, value in lengths.items()})

@@ -60,7 +60,7 @@ def _count_listed(sentence: Sentence, joined: list[Mention]) -> None:
             for one, other in pairwise(listed)
             for atom in sentence.atoms[one.end : other.start]
         ]
-        are_listed = all(word in _LISTS or is_hole(word) for word in between)
+        are_listed = all(word in _LISTS or is_hole((word,)) for word in between)
         if len(names) == mention.count and are_listed:
             for one in listed:
                 one.count, one.is_plural, one.names_hole = 1, False, True

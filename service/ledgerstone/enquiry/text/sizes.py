@@ -36,7 +36,9 @@ from ledgerstone.quantities import UnitName
 _BEGINS: Final = frozenset(
     {"in", "with", "that", "which", "please", "at", "to", "is", "has", "but"}
 )
-_WIDEST_BORE: Final = 12  # inches, of a hole that its name follows: common practice, no source
+_WIDEST_OPENING: Final = 48  # inches, before its name: common practice, no source
+_NAME: Final = 3  # words of it that are looked at
+_SORTS: Final = frozenset({"undermount", "inset", "oval", "rectangular", "single", "double"})
 _AFTER_ONE: Final = frozenset(
     {"deep", "wide", "long", "by", "across", "x", "front"}
 )  # "two foot one deep"
@@ -188,9 +190,10 @@ class SizeReader:
         i += self._kind(i + 1) == "line"
         following = self._word(i + 1)
         if self._kind(i + 1) == "word" and following not in AFTER_INCH:
-            return has_fraction or (
-                self.has_inches and amount <= _WIDEST_BORE and is_hole(following)
-            )
+            first = i + 1 + (following in _SORTS)
+            name = tuple(self._word(first + k) for k in range(_NAME))
+            is_before_opening = amount <= _WIDEST_OPENING and is_hole(name)
+            return has_fraction or (self.has_inches and is_before_opening)
         if following == "front" and self._word(i + 2) != "to":
             return has_fraction
         if following in NOUN_OF_SIZE:  # "380 in diameter"

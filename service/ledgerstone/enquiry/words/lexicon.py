@@ -110,9 +110,9 @@ def mark(tag: str) -> Phrases:
     return _MARKS[tag]
 
 
-def is_hole(word: str) -> bool:
-    """Return whether a word names a hole, or what goes into one."""
-    found = NOUNS.at((word,), 0)
+def is_hole(words: Sequence[str]) -> bool:
+    """Return whether words begin with a name of a hole, or of what goes into one."""
+    found = NOUNS.at(words, 0)
     return found is not None and found[0].startswith(("hole:", "open:"))
 
 
