@@ -250,7 +250,7 @@ AGAINST: Final = (
             r"|\bgratis dazu\b|\b(?:send|offer|give) (?:you|your (?:\w+ )?(?:team|shop|company"
             r"|workshop))(?: a)? free\b|\b(?:shops|workshops|fabricators|casters) tell us\b"
             r"|\bmakes? [^.\n]{3,40} for (?:\w+ ){0,2}(?:shops|workshops|fabricators|casters)\b"
-            r"|\bnur im (?:jan|feb|mär|apr|mai|jun|jul|aug|sep|okt|nov|dez)\w*"
+            r"|\bnur im (?:januar|februar|märz|april|mai|ju[nl]i|august|\w{4,5}(?:em|o)ber)\b"
             r"|sonderpreis|sonderangebot|aktionspreis|(?:preis|eur|€|ab \d)[^.\n]{0,30}frei haus"
             r"|we (?:can )?offer you|special price|per sheet|per tonne|minimum quantity|\bseo\b"
             r"|your website (?:is|has|could|does|ranks|needs)|your competitors|your google"
@@ -291,8 +291,8 @@ AGAINST: Final = (
             r"|tracking number|your parcel|has been dispatched|out for delivery|delivery note"
             r"|your (?:appointment|booking|subscription)|password|verify your account|meter reading"
             r"|\b(?:collection|delivery|consignment|shipment|pallets?)(?: is| has been| was| are)?"
-            r" (?:now )?(?:booked|confirmed)\b|\bdo not reply to this\b|\b(?:abholung|lieferung"
-            r"|sendung) (?:ist|wurde) (?:gebucht|bestätigt)|\bauf diese (?:e-?mail|nachricht)\b"
+            r" (?:now )?(?:booked|confirmed)\b|\b(?:abholung|lieferung"
+            r"|sendung) (?:ist|wurde) (?:gebucht|bestätigt)|\bantworten sie (?:bitte )?nicht auf\b"
             r"|your (?:insurance|policy|renewal)|\bminutes (?:of|item)\b|\bcouncil minutes\b",
             re.IGNORECASE,
         ),

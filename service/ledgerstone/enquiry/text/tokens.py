@@ -32,7 +32,9 @@ _GROUPED: Final = (
     r"(?<![\d.,])\d{1,3}(?:[\u00a0\u2009\u202f'’]\d{3})+(?![\d'’])"
     r"|(?<![\d.,] )(?<![\d.,])[1-9] \d{3}(?=(?:\s?[x×]\s?\d{2,4}){0,2}\s?mm\b)"
     r"|(?<![\d.,] )(?<![\d.,])1 \d{3}(?=\s?[x×]\s?\d)"
-    r"|(?<![\d.,] )(?<![\d.,])[1-9] \d{3}(?= (?:mm )?(?:from|off|von|vom) )"
+    r"|(?<![\d.,] )(?<![\d.,])(?:(?<!\w )|(?<=at )|(?<=is )|(?<=cent(?:er|re) )"
+    r"|(?<=middle )|(?<=axis )|(?<=Achse )|(?<=Mitte ))[1-9] \d{3}"
+    r"(?= (?:mm )?(?:from|off|von|vom) )"  # "tap 1 150 from the left" is of tap 1
     r"|(?:(?<=length )|(?<=length: )|(?<=Länge )|(?<=Länge: ))[1-9] \d{3}(?![\d,.]\d)"
 )
 _TOKEN: Final = re.compile(

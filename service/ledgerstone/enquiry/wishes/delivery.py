@@ -25,6 +25,7 @@ _KINDS: Final = (
             r"|(?<!vater )(?<!wieder )eingebaut"
             r"|montage|montieren|(?:come|pass)(?: by)? (?:to|and|for) (?:mount|assembl\w+)\b"
             r"|mounting (?:is )?(?:included|please)|(?:with|and|incl\w*) (?:the )?mounting\b"
+            r"(?! (?:brackets?|clips?|kit|holes?|hardware|screws?|plates?|rails?)\b)"
             r"|(?:liefern|bringen) und (?:aufstellen|verlegen)"
             r"|deliver(?:y|ed)? (?:and|\+|&) fit\w*)",
             re.IGNORECASE,
