@@ -12,12 +12,13 @@ from ledgerstone.cli import profiles
 from ledgerstone.errors import ProfileError
 from ledgerstone.json_types import KeyPath
 from ledgerstone.wording import english, workshop_speech
-from ledgerstone.workshop import DEMONSTRATION, load_profile, read_profile
-from ledgerstone.workshop.advice import addresses_of_this_machine, perhaps_thousands
+from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile, read_profile
+from ledgerstone.workshop.advice import addresses_of_this_machine, perhaps_thousands, weak_bag
 from ledgerstone.workshop.intended import intended
 from ledgerstone.workshop.lines import KeyLines
 from ledgerstone.workshop.members import member_at
 from ledgerstone.workshop.starting import starting_profile
+from support.mix_recipes import bag_of
 
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")
 
@@ -207,3 +208,18 @@ def test_areas_of_another_countrys_postcodes_are_advised(tmp_path: Path) -> None
     assert "no postcode of DE begins so" in said
     home = starting_profile(load_profile(DEMONSTRATION))
     assert "begins so" not in checked(home, tmp_path, {})
+
+
+@pytest.mark.parametrize(("stated_mpa", "advised"), [(17.0, 65), (20.7, 72), (23.0, 0), (34.5, 0)])
+def test_a_weak_bag_is_trusted_with_less(
+    workshop: Workshop, stated_mpa: float, advised: int
+) -> None:
+    """By hand of EN 1992-1-1 table 3.1: (9 / 17)^(2/3) = 0.654, (12.7 / 20.7)^(2/3) = 0.722."""
+    bagged = replace(
+        workshop,
+        recipe=replace(workshop.recipe, bag=bag_of(), fck_mpa=stated_mpa),
+        concrete=replace(workshop.concrete, untested_percent=75.0, tested=()),
+    )
+    said = [english(message) for message in weak_bag(bagged)]
+    assert len(said) == bool(advised)
+    assert all(f"trust {advised}" in line for line in said)

@@ -31,6 +31,15 @@ def test_a_batch_is_told_in_bags(new_form: NewForm, country: str, typed: str, ba
     assert [fault["pointer"] for fault in by_volume["faults"]] == ["/mixer/working_l"]
 
 
+def test_a_batch_of_three_decimals_is_no_thousand(new_form: NewForm) -> None:
+    """One and a half bags of 12.25 l are 18.375 l, in Germany too."""
+    client = new_form("DE", "de")
+    by_bag: Json = {"op": "mix-from-bags", "pointer": "/recipe/bag"}
+    one, batch = setting("/recipe/bag/yield_l", "12,25"), setting("/mixer/working_l", "1,5 Säcke")
+    told = tried(client, by_bag, one, batch, described=True)
+    assert described(told)["/mixer/working_l"]["value"] == "18.375"
+
+
 def test_what_a_bag_makes_follows_from_its_weight(new_form: NewForm) -> None:
     """60 lb make three quarters of what 80 lb do, unless the maker's bag says otherwise."""
     client = new_form("US")

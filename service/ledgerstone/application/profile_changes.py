@@ -139,7 +139,7 @@ class _Making:
         written_as = (self.mark, self.place)
         in_bags = path == BATCH and batch_in_bags(self.draft, change.get("value", ""), self.mark)
         if in_bags:
-            change = {**change, "value": in_bags.strip('"')}
+            change = {**change, "value": in_bags.strip('"').replace(".", self.mark)}
         out, followed = _change(self.draft, path, change, written_as, self.entered)
         self.removed += out.also
         if out.places:

@@ -9,13 +9,15 @@ from ipaddress import ip_address
 from typing import Final
 
 from ledgerstone.json_types import KeyPath
-from ledgerstone.message import Listed, Message, Money, Percent
+from ledgerstone.message import Listed, Message, Money, Percent, Strength
+from ledgerstone.workshop.bags import UNTESTED_PERCENT
 from ledgerstone.workshop.loader import key_text
 from ledgerstone.workshop.members import Member, members_of
 from ledgerstone.workshop.public_holidays import holiday_names, is_holiday, parts_of
 from ledgerstone.workshop.records import Workshop
 
 _THOUSANDTHS: Final = -3  # the exponent of 1.200
+_MEAN_ABOVE_MPA: Final = 8.0  # a mean strength lies so far above, EN 1992-1-1 table 3.1
 _KNOWN: Final = frozenset({"DE", "GB", "US"})  # where sentences on law were written for
 
 
@@ -46,6 +48,21 @@ def _is_this_machine(address: str) -> bool:
     except ValueError:
         return name == "localhost" or name.endswith(".localhost")
     return found.is_loopback or found.is_unspecified
+
+
+def weak_bag(workshop: Workshop) -> Iterator[Message]:
+    """State how far a weak bag may be trusted untested: what it states is a mean.
+
+    Source
+    ------
+    EN 1992-1-1 table 3.1: ``f_cm = f_ck + 8 MPa``, and ``f_ctm`` by ``f_ck`` to two thirds.
+    """
+    stated, trusted = workshop.recipe.fck_mpa, workshop.concrete
+    share = 100.0 * (max(stated - _MEAN_ABOVE_MPA, 0.0) / stated) ** (2 / 3)
+    is_usual = trusted.untested_percent <= UNTESTED_PERCENT and not trusted.tested
+    if workshop.recipe.bag is not None and is_usual and share < trusted.untested_percent:
+        percent = Percent(Decimal(int(share)))
+        yield Message("check-weak-bag", strength=Strength(stated), percent=percent)
 
 
 def perhaps_thousands(workshop: Workshop) -> Iterator[Message]:

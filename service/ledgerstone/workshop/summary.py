@@ -29,6 +29,7 @@ from ledgerstone.workshop.advice import (
     postcodes_of_another_country,
     region_not_given,
     usual_cement,
+    weak_bag,
 )
 from ledgerstone.workshop.doses import ADVISED_PERCENT, HARDLY_DEEPER_PERCENT
 from ledgerstone.workshop.members import member_named
@@ -78,6 +79,7 @@ def second_looks(workshop: Workshop) -> tuple[Message, ...]:
         *_admixtures(workshop),
         *usual_cement(workshop),
         *_still_invented(workshop),
+        *weak_bag(workshop),
         *perhaps_thousands(workshop),
         *addresses_of_this_machine(workshop),
         *postcodes_of_another_country(workshop),

@@ -143,6 +143,7 @@ check-coarse = Das Größtkorn, { $grain }, ist mehr als ein Drittel der dünnst
 check-coarse-face = Körner von { $grain } sind grob für { $coat } Vorsatzbeton; ein Drittel davon sind { $third }. Nennen Sie, ohne was er gemischt wird.
 check-usual-cement = Niemand hat gesagt, wie viel Zement in der Sackware ist: { $percent } sind angenommen, eine übliche Zahl, und Pigment wird danach gewogen. Fragen Sie den Hersteller, und schreiben Sie cement_percent.
 check-admixtures = Fließmittel ergibt { $found } g je Kilogramm Zement; EN 206 5.2.6 lässt insgesamt { $most } g Zusatzmittel zu.
+check-weak-bag = Die { $strength } auf dem Sack sind ein Mittelwert: Trauen Sie, bis er geprüft ist, { $percent } davon, in concrete.untested_percent (EN 1992-1-1 Tabelle 3.1).
 check-thousands = { $key } ist { $number }, das sind { $money }: Wenn { $meant } gemeint ist, schreiben Sie { $meant }.
 check-loopback = { $key } ist { $address }; das öffnet sich nur auf diesem Rechner: Geben Sie die Adresse an, die Kunden erreichen.
 check-law = Für { $land } kennen wir weder Recht noch Brauch. Lassen Sie, bevor Kunden es lesen, jemanden durchsehen, der sich auskennt: was Seite und Briefe zu Widerruf, Anzahlung, Gas, Strom und Kaminen sagen, und den Steuersatz: { $tax } { $percent }.

@@ -143,6 +143,7 @@ check-coarse = The largest grain, { $grain }, is more than a third of the thinne
 check-coarse-face = Grains of { $grain } are coarse for { $coat } of face coat, a third of which is { $third }. Name what it is mixed without.
 check-usual-cement = Nobody told how much cement is in the bag: { $percent } is taken, a usual figure, and pigment is weighed by it. Ask its maker, and write cement_percent.
 check-admixtures = Plasticiser comes to { $found } g on a kilogram of cement; EN 206 5.2.6 allows { $most } g of admixtures in all.
+check-weak-bag = A bag of { $strength } states a mean: until you have tested it, trust { $percent } of it in concrete.untested_percent (EN 1992-1-1 table 3.1).
 check-thousands = { $key } is { $number }, which is { $money }: if { $meant } was meant, write { $meant }.
 check-loopback = { $key } is { $address }, which opens only on this machine: give the address at which customers reach it.
 check-law = For { $land } we know neither law nor custom. Before customers read them, have somebody who knows look at what the page and letters say of cancelling, deposits, gas, electrics and hearths, and at the rate of tax: { $tax } { $percent }.
