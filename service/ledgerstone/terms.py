@@ -28,7 +28,7 @@ _SUBJECT_OF: Final = MappingProxyType(
         "lifting": "lifts",
     }
 )
-MAKERS_OWN: Final = frozenset({"strip-first"})  # what the workshop alone sees to
+MAKERS_CONDITIONS: Final = frozenset({"strip-first"})  # what the workshop alone sees to
 NOT_LOOKED = ("calendar-not-read", "calendar-not-read-because")  # what a day is a guess by
 
 

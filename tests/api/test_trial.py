@@ -8,7 +8,7 @@ from flask.testing import FlaskClient
 
 from ledgerstone.api import Settings, create_app
 from ledgerstone.papers.kinds import JOB, PAPER_KINDS
-from ledgerstone.wording import Message, english
+from ledgerstone.wording import Message, english, speech_in
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from ledgerstone.workshop.starting import starting_profile
 from support.asking import sentences
@@ -120,7 +120,9 @@ def test_every_letter_of_a_trial_is_headed_as_one(told: TrialCase) -> None:
         assert letter["subject"].startswith(f"{told.word}: ")
         assert letter["text"].startswith(told.sentence)
         assert letter["html"].count(told.sentence) == 1
-        assert english(Message("letter-can-make", supports="checked")) not in letter["text"]
+        for language in WORDS:
+            said = speech_in(language).say(Message("letter-can-make", supports="checked"))
+            assert said not in letter["text"]
     note = told.client.post("/v1/notes/reminder", json={"token": told.token}, headers=KEY)
     assert note.get_json()["subject"].startswith(f"{told.word}: ")
     assert note.get_json()["text"].startswith(told.sentence)

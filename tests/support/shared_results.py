@@ -38,4 +38,4 @@ def _use_for(used: StageCache, workshop: Workshop) -> None:
     if found is None:
         found = Results()
         _KEPT.append((bearing, found))
-    used.results = found
+    used.results, used._workshop = found, workshop

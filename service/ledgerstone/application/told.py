@@ -8,7 +8,7 @@ from typing import TypeVar
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.checks import for_customers
 from ledgerstone.quote import Quote, SentBack
-from ledgerstone.terms import MAKERS_OWN
+from ledgerstone.terms import MAKERS_CONDITIONS
 
 A = TypeVar("A", Quote, SentBack, Quote | SentBack)
 
@@ -20,5 +20,5 @@ def told(answer: A, context: QuoteContext) -> A:
     findings = for_customers(answer.findings, answer.order.delivery)
     if isinstance(answer, SentBack):
         return replace(answer, findings=findings)
-    depends_on = tuple(one for one in answer.depends_on if one.name not in MAKERS_OWN)
+    depends_on = tuple(one for one in answer.depends_on if one.name not in MAKERS_CONDITIONS)
     return replace(answer, findings=findings, depends_on=depends_on)

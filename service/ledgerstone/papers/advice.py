@@ -9,7 +9,7 @@ from typing import Final
 from ledgerstone.checks import Finding, Occasion, for_customers
 from ledgerstone.papers.views import QuoteView
 from ledgerstone.quote import Quote
-from ledgerstone.terms import MAKERS_OWN
+from ledgerstone.terms import MAKERS_CONDITIONS
 from ledgerstone.wording import Listed, Message, People, Value, Weight
 
 # Said in the short letter too, beside every caution: how it is lifted, how the lorry leaves it,
@@ -62,7 +62,7 @@ def advice_of(view: QuoteView) -> tuple[Advice, ...]:
 
 def conditions_of(view: QuoteView) -> Iterator[Message]:
     """Yield the conditions of price and day that a letter does not state elsewhere."""
-    left_out = _SAID_ELSEWHERE | MAKERS_OWN
+    left_out = _SAID_ELSEWHERE | MAKERS_CONDITIONS
     yield from (depend for depend in view.quote.depends_on if depend.name not in left_out)
 
 
