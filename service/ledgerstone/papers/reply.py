@@ -125,7 +125,8 @@ def _thanks(views: Sequence[QuoteView], letter: Letter) -> Message:
     if any(finding.check == "rests-not-told" for finding in views[0].quote.findings):
         supports = "open"
     if len(views) > 1:
-        return Message("letter-options", supports=supports)
+        linked = "yes" if letter.is_linked else "no"
+        return Message("letter-options", supports=supports, linked=linked)
     trial = letter.workshop.standing.trial
     return Message("letter-would-make" if trial else "letter-can-make", supports=supports)
 

@@ -11,7 +11,10 @@ letter-supports = { $supports ->
     [open] { " " }Die Auflager sind noch nicht geprüft.
    *[checked] { "" }
 }
-letter-options = vielen Dank für Ihre Anfrage. Sie haben mehrere Möglichkeiten, jede mit Preis, Termin und Link.{ letter-supports }
+letter-options = vielen Dank für Ihre Anfrage. Sie haben mehrere Möglichkeiten, jede mit Preis{ $linked ->
+    [yes] , Termin und Link
+   *[no] {" "}und Termin
+}.{ letter-supports }
 letter-stands-in-the-way = vielen Dank für Ihre Anfrage. So wie gezeichnet können wir das noch nicht fertigen. Unten steht, woran es liegt und was es behebt.
 letter-only-asks = vielen Dank für Ihre Anfrage. Bevor wir einen Preis nennen können, müssen wir noch etwas wissen.
 letter-asks = Bitte sagen Sie uns zur Sicherheit noch:
@@ -70,13 +73,15 @@ letter-weeks = { $cast ->
     [same] Wir beginnen am { $starts } und gießen am selben Tag; danach { letter-then }.
    *[later] Wir beginnen am { $starts } und gießen am { $casts }; danach { letter-then }.
 }
-letter-then = { $pieces ->
-    [1] erhärtet die Platte, wird bearbeitet{ letter-sealed }
-   *[other] erhärten die Platten, werden bearbeitet{ letter-sealed }
-}
-letter-sealed = { $seals ->
-    [yes] { " " }und versiegelt
-   *[no] { "" }
+letter-then = { $seals ->
+    [yes] { $pieces ->
+        [1] erhärtet die Platte, wird bearbeitet und versiegelt
+       *[other] erhärten die Platten, werden bearbeitet und versiegelt
+    }
+   *[no] { $pieces ->
+        [1] erhärtet die Platte und wird bearbeitet
+       *[other] erhärten die Platten und werden bearbeitet
+    }
 }
 letter-link = Ansehen und ändern:
 links-left-out = Der Brief hat keinen Link: { $address } öffnet sich nur auf diesem Rechner. Schreiben Sie die Adresse, die Kunden erreichen, in web.base_url und web.page_url.

@@ -22,9 +22,9 @@ note-balance = { $due_is ->
    *[open] Der Rest beträgt { $balance }.
 }
 note-lacks = { $what ->
-    [both] In Ihrer Datei steht weder, wie gezahlt wird, noch, wann der Rest fällig ist: Tragen Sie beides unter „Ihre Werkstatt“, Geld ein: „Wie eine Anzahlung gezahlt wird, wie Kunden es lesen“ und „Wann der Rest fällig ist“.
-    [payment] In Ihrer Datei steht nicht, wie gezahlt wird: Tragen Sie es unter „Ihre Werkstatt“, Geld ein: „Wie eine Anzahlung gezahlt wird, wie Kunden es lesen“.
-   *[balance_due] In Ihrer Datei steht nicht, wann der Rest fällig ist: Tragen Sie es unter „Ihre Werkstatt“, Geld ein: „Wann der Rest fällig ist“.
+    [both] In Ihrer Datei steht weder, wie gezahlt wird, noch, wann der Rest fällig ist: Tragen Sie beides unter „Ihre Werkstatt“, „Geld“, ein: „Wie eine Anzahlung gezahlt wird, wie Kunden es lesen“ und „Wann der Rest fällig ist“.
+    [payment] In Ihrer Datei steht nicht, wie gezahlt wird: Tragen Sie es unter „Ihre Werkstatt“, „Geld“, ein: „Wie eine Anzahlung gezahlt wird, wie Kunden es lesen“.
+   *[balance_due] In Ihrer Datei steht nicht, wann der Rest fällig ist: Tragen Sie es unter „Ihre Werkstatt“, „Geld“, ein: „Wann der Rest fällig ist“.
 }
 no-such-note = Diesen Brief gibt es nicht. Es gibt: { $kinds }.
 no-mailbox = Die Datei dieser Werkstatt nennt kein Postfach, oder sein Passwort ist nicht gesetzt.

@@ -74,8 +74,8 @@ job-tent = Das Zelt elektrisch oder mit warmem Wasser heizen und feucht halten: 
 job-strong-as = Sie ist so fest wie Beton von { $days } Tagen bei { $warmth }.
 job-days = Tag für Tag
 job-days-read = { $pairs ->
-    [one] Hände: Minuten aller Hände zusammen, ein Paar bei der Arbeit; → bis wann ein Stück ruht. Ist: die wirkliche Dauer.
-   *[other] Hände: Minuten aller Hände zusammen, { $pairs } Paare bei der Arbeit; → bis wann ein Stück ruht. Ist: die wirkliche Dauer.
+    [one] Hände: Minuten aller zusammen, einer bei der Arbeit; → bis wann ein Stück ruht. Ist: die wirkliche Dauer.
+   *[other] Hände: Minuten aller zusammen, { $pairs } Leute bei der Arbeit; → bis wann ein Stück ruht. Ist: die wirkliche Dauer.
 }
 job-days-shared = Stücke eines Gusses auf den Mischkarten werden zusammen gemischt und eingebracht, Schicht für Schicht; ihre Zeilen hier geben jedem seinen Anteil.
 job-day = Tag

@@ -67,16 +67,16 @@ first-ask = { $ask ->
     [steel-mesh-wire-mm] Matte, Dicke der Drähte
     [steel-yield-mpa] Streckgrenze, laut Datenblatt
     [lifting-most-people] So viele Leute heben höchstens eine Platte
-    [ways-most-kg] Das Schwerste, das zwei kippen; die Schalung wiegt ein Fünftel dazu
+    [ways-most-kg] Das Schwerste samt Schalung, das zwei kippen
     [areas-postcodes] Postleitzahlen in Ihrer Nähe, nur die ersten Ziffern
     [areas-pallet] Eine Palette dorthin
     [areas-own-van] Von Ihnen gebracht; { $on ->
         [terminal] „nein“, wenn nicht
-       *[form] leer: nein
+       *[form] leer, wenn nicht
     }
     [areas-fitted] Gebracht und montiert; { $on ->
         [terminal] „nein“, wenn nicht
-       *[form] leer: nein
+       *[form] leer, wenn nicht
     }
     [rates-hour] Eine Arbeitsstunde kostet Sie: Lohn und Werkstatt, ohne Gewinn
     [tax-registered] Weisen Sie Steuer aus?

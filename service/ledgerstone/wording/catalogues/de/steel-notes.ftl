@@ -21,7 +21,7 @@ steel-way = { $way ->
    *[across] quer
 }
 steel-way-apart = { steel-way } alle { $spacing } { job-unit }
-steel-bars-hold = Nach einem Riss halten Stäbe von { $bar } { job-unit }, { $ways }: { $limit } { job-stress-unit } mit der Matte, nicht weniger, als bei dem die Platte reißt{ $country ->
+steel-bars-hold = Nach einem Riss halten Stäbe von { $bar } { job-unit }, { $ways }: { $limit } { job-stress-unit } mit der Matte, nicht weniger als das, bei dem die Platte reißt{ $country ->
     [US] {""}
    *[other] {" "}(EN 1992-1-1 6.1, 9.2.1.1)
  }.

@@ -11,7 +11,10 @@ letter-supports = { $supports ->
     [open] { " " }The supports are not checked yet.
    *[checked] { "" }
 }
-letter-options = Thank you for asking us. You have several options, each with its price, its day and a link.{ letter-supports }
+letter-options = Thank you for asking us. You have several options, each with its price{ $linked ->
+    [yes] , its day and a link
+   *[no] {" "}and its day
+}.{ letter-supports }
 letter-stands-in-the-way = Thank you for asking us. As drawn we cannot make this yet. Here is what stands in the way, and what would put it right.
 letter-only-asks = Thank you for asking us. Before we can price it we need to know a little more.
 letter-asks = To be sure, please tell us:
@@ -77,8 +80,8 @@ letter-then = { $seals ->
        *[other] cure, finish and seal them
     }
    *[no] { $pieces ->
-        [1] cure, and finish it
-       *[other] cure, and finish them
+        [1] cure and finish it
+       *[other] cure and finish them
     }
 }
 letter-link = See and change it:

@@ -70,16 +70,16 @@ first-ask = { $ask ->
     [steel-mesh-wire-mm] Mesh wire, how thick
     [steel-yield-mpa] Yield strength, as its sheet says
     [lifting-most-people] Most people at one slab
-    [ways-most-kg] Heaviest that two tip up; the mould adds about a fifth
-    [areas-postcodes] First figures of the postcodes near you
+    [ways-most-kg] Heaviest slab, its mould with it, that two tip up
+    [areas-postcodes] How the postcodes near you begin
     [areas-pallet] A pallet there
     [areas-own-van] Brought by you; { $on ->
         [terminal] “no” if you don’t
-       *[form] empty: no
+       *[form] empty if you don’t
     }
     [areas-fitted] Brought and fitted; { $on ->
         [terminal] “no” if you don’t
-       *[form] empty: no
+       *[form] empty if you don’t
     }
     [rates-hour] An hour’s work costs you: wage and shop, no profit
     [tax-registered] Do you charge tax?

@@ -22,7 +22,7 @@ Workshop =
     .offer = wie ein Preis angeboten wird
     .areas = die Liefergebiete; ohne eines holen Kunden ab
     .calendar = Arbeitszeiten
-    .concrete = wie weit dem Beton getraut wird
+    .concrete = wie weit dem Beton vertraut wird
     .handling = wie eine junge Platte bewegt wird
     .loads = was eine Platte an ihrem Platz tragen muss
     .steel = die Bewehrung im Lager
@@ -353,7 +353,7 @@ Closure =
 ConcreteSettings =
     .partial_factor = Teilsicherheitsbeiwert des Betons, EN 1992-1-1 2.4.2.4
     .accidental_factor = Teilsicherheitsbeiwert des Betons für außergewöhnliche Lasten, EN 1992-1-1 2.4.2.4
-    .untested_percent = Anteil der EN-Festigkeit, dem ungeprüft getraut wird: 100 nach der Norm, 75 für Sackware, 70 mit Faser oder viel Pigment
+    .untested_percent = Anteil der EN-Festigkeit, dem ungeprüft vertraut wird: 100 nach der Norm, 75 für Sackware, 70 mit Faser oder viel Pigment
     .tested = hier gebrochene Streifen
 
 BrokenStrip =
@@ -465,7 +465,7 @@ Sample =
     .always_from = Auftragswert, vor Lieferung und Steuer, ab dem es immer Musterplatten gibt
 
 Bench =
-    .day_starts_at = Stunde, zu der die Arbeit beginnt; halb neun ist 8½ als Dezimalzahl
+    .day_starts_at = Stunde, zu der die Arbeit beginnt; halb neun ist 8.5
     .mixers = Mischer, die zugleich laufen
     .polishers = Schleifmaschinen, die zugleich laufen
     .damp_days = Tage feuchter Abdeckung ab dem Guss; weggelassen: EN 13670 Klasse 2 nach Wärme, aus dem Gedächtnis
