@@ -114,9 +114,14 @@ class PlacedSlab:
         places, newtons
             Where, mm, shape (p, 2), and how much, N, down positive, shape (p,).
         """
-        whole, middle = weight_at(self.slab, self.shape, self.weight.n_per_mm3)
+        whole, middle = self._own_weight
         at = (whole * np.array(middle) + newtons[:, None] * places) / (whole + newtons)[:, None]
         return np.asarray(~shapely.intersects_xy(self.hull, at[:, 0], at[:, 1]))
+
+    @cached_property
+    def _own_weight(self) -> tuple[float, XY]:
+        """The slab's weight, N, and the place of its resultant, mm."""
+        return weight_at(self.slab, self.shape, self.weight.n_per_mm3)
 
     @property
     def tips_under(self) -> tuple[XY, ...]:
@@ -194,7 +199,7 @@ class PlacedSlab:
             return min(loads.point_n, loads.leaning_n)
         return loads.point_n
 
-    def _borne_n(self, place: LoadPlace, case: Case) -> float:
+    def borne_n(self, place: LoadPlace, case: Case) -> float:
         """A person's load in a case that the slab bears at a place, N.
 
         On a narrow strip it begins with what uses the slab as much as leaning does, and grows by
@@ -211,7 +216,7 @@ class PlacedSlab:
     def with_person(self, place: LoadPlace, case: Case) -> TriedCase:
         """A person at a place."""
         (x, y), side = place.xy, self.workshop.loads.point_side_mm
-        newtons = self._borne_n(place, case)
+        newtons = self.borne_n(place, case)
         patch = PatchLoad(x=x, y=y, length=side, width=side, newtons=newtons)
         return TriedCase(case, (self.weight, patch), place=place)
 
@@ -243,10 +248,11 @@ class PlacedSlab:
         low &= np.array([case.low is not None for case in tried])
         gaps = np.where(low, self.workshop.loads.low_rest_mm, 0.0)
         loose = self.rested.cases([case.loads for case in tried], gaps_mm=gaps)
+        off = self._off_their_rests(tried)
         tipped = tuple(
             k
             for k, (case, tip) in enumerate(zip(tried, loose.tips, strict=True))
-            if tip is not None and case.low is None
+            if (tip is not None or off[k]) and case.low is None
         )
         held = self.held.cases([tried[k].loads for k in tipped]) if tipped else None
         found = governing(loose)
@@ -254,6 +260,20 @@ class PlacedSlab:
             for k, stress in zip(tipped, governing(held), strict=True):
                 found[k] = stress
         return CaseBatch(tuple(tried), loose, tipped, held, tuple(found))
+
+    def _off_their_rests(self, tried: Sequence[TriedCase]) -> BoolArray:
+        """Whether a person lifts the slab off its rests in each case, shape (k,).
+
+        The stations of a rest reach a few millimetres past it; on those alone the slab would lie on
+        slivers, and be bent several times as much as a millimetre to either side.
+        """
+        off = np.zeros(len(tried), dtype=bool)
+        people = [(k, case.place.xy) for k, case in enumerate(tried) if case.place is not None]
+        if people and not self.carrying[0].support.holds_down:
+            at = [k for k, _ in people]
+            newtons = np.array([tried[k].person_n for k in at])
+            off[at] = self.tips_off(np.array([xy for _, xy in people]), newtons)
+        return off
 
     # --- what is trusted --------------------------------------------------------------------
 
