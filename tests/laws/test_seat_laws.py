@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 import numpy as np
 import pytest
@@ -12,7 +12,7 @@ from ledgerstone.strength._judging import every_batch
 from ledgerstone.strength._placed import PlacedSlab
 from ledgerstone.strength._rails import settled_on_rails
 from ledgerstone.strength._tried import CaseBatch, TriedCase
-from ledgerstone.strength.cracking import MAY_NEED_BARS, cracking_of
+from ledgerstone.strength.cracking import cracking_of
 from ledgerstone.strength.places import LoadPlace, of_their_kinds, seats
 from ledgerstone.workshop import Workshop
 from support.documents import Json
@@ -23,6 +23,7 @@ from support.strategies.shaped_slabs import l_slab, shaped_slab
 EVERYDAY, LONG = 12, 400
 TOGETHER = 150
 STEP_MM, ALONG_MM = 60.0, 30.0  # of the grid, and of places along edges and rims of openings
+MAY_NEED_BARS = 0.75  # share of what plain concrete is trusted with from which a demand is judged
 LOW_RESTS = 1.1  # a caution to level and pack, whatever its size
 
 
@@ -174,6 +175,25 @@ def test_nor_is_one_over_an_inner_unit_that_lies_low(workshop: Workshop) -> None
     _holds_on_rails(range(278, 279), workshop)
 
 
+@pytest.mark.parametrize(("seed", "x", "y"), [(84, 1910.0, 109.5), (167, 373.0, 194.0)])
+def test_a_slab_that_begins_to_tip_rests_on_no_slivers(
+    seed: int, x: float, y: float, workshop: Workshop
+) -> None:
+    """Over the few millimetres in which a person begins to tip a slab no stress leaps up.
+
+    By its rests' hull it tips up to ``y`` and a little more; the ends of the stretch are clear of
+    it, and a stress changes by a few percent in 8 mm.
+    """
+    placed = placed_of(over_inner_units(seed), workshop)
+    assert placed is not None
+    railed, _, _ = settled_on_rails(placed)
+    across = [LoadPlace((x, y + off), "anywhere") for off in np.arange(-4.0, 4.25, 0.25).tolist()]
+    batch = railed.settled([railed.with_person(p, railed.hardest_case(p)) for p in across])
+    stresses = [one.mpa for one in batch.found]
+    assert 0 < len(batch.tipped) < len(across)
+    assert max(stresses) <= 1.05 * max(stresses[0], stresses[-1])
+
+
 def more_of_bars(document: Json, workshop: Workshop, offset_mm: float) -> dict[str, float]:
     """What a dense grid demands of bars over what is reported, each way that may need bars."""
     placed = placed_of(document, workshop)
@@ -195,15 +215,32 @@ def more_of_bars(document: Json, workshop: Workshop, offset_mm: float) -> dict[s
     }
 
 
-@pytest.mark.parametrize("kind", [ordinary_slab, l_slab])
-def test_no_place_demands_much_more_of_bars(
-    kind: Callable[[int], Json], workshop: Workshop
-) -> None:
-    """Once cracked, a slab needs at most 1.05 times what the search found, each way."""
-    found = {seed: more_of_bars(kind(seed), workshop, 23.0 * (seed % 2)) for seed in range(5)}
+def _bars_hold(seeds: Sequence[int], workshop: Workshop, kind: Callable[[int], Json]) -> None:
+    found = {seed: more_of_bars(kind(seed), workshop, 23.0 * (seed % 2)) for seed in seeds}
     ratios = [ratio for ways in found.values() for ratio in ways.values()]
-    assert len(ratios) > 2
-    assert max(ratios) <= 1.05, found
+    assert len(ratios) > 0.4 * len(seeds)
+    assert {
+        seed: ways for seed, ways in found.items() if max(ways.values(), default=0) > 1.05
+    } == {}
+
+
+@pytest.mark.parametrize(
+    ("kind", "seeds"),
+    [
+        (ordinary_slab, (*range(5), 9, 128, 155, 281)),
+        (l_slab, range(5)),
+        (over_inner_units, (21, 24, 25, 111, 130, 363, 367)),
+    ],
+)
+def test_no_place_demands_much_more_of_bars(
+    kind: Callable[[int], Json], seeds: Sequence[int], workshop: Workshop
+) -> None:
+    """Once cracked, a slab needs at most 1.05 times what the search found, each way.
+
+    Off the middle of a round bowl's sides, over a bowl's corners, where the part of a corner that
+    is leant on ends, and before each unit of a long overhang too.
+    """
+    _bars_hold(seeds, workshop, kind)
 
 
 @pytest.mark.long
@@ -225,3 +262,12 @@ def test_nor_is_one_on_the_rails_that_hundreds_of_slabs_need(
 ) -> None:
     """The same on hundreds of slabs that are not in the everyday run."""
     _holds_on_rails(range(EVERYDAY, LONG), workshop, kind)
+
+
+@pytest.mark.long
+@pytest.mark.parametrize("kind", [ordinary_slab, over_inner_units, shaped_slab])
+def test_no_place_demands_much_more_of_the_bars_of_hundreds_of_slabs(
+    kind: Callable[[int], Json], workshop: Workshop
+) -> None:
+    """The same on hundreds of slabs that are not in the everyday run."""
+    _bars_hold(range(LONG), workshop, kind)

@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+import itertools
+import math
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from operator import attrgetter
 
 import numpy as np
+from scipy.spatial.distance import cdist
 from shapely.geometry.polygon import orient
 
 from ledgerstone.arrays import FloatArray
@@ -21,8 +25,10 @@ AT_ONCE = 32  # people, each with several fields as long as the mesh
 GAMMA_G, GAMMA_Q = 1.35, 1.5  # EN 1990 table A1.2(B)
 HALF_WAY = 0.5 * (1.0 + GAMMA_G)  # between own weight once, where it relieves, and by its factor
 NEAR, FAR = 0.4, 1.5  # of a person's square: from a corner, and from the worst place so far
-MAY_NEED_BARS = 0.75  # share of what plain concrete is trusted with from which a demand is searched
-CLOSEST_MM = 5.0  # a narrow strip is bent much more from its one edge than from its other
+ALONG = 5.0  # of it: between places along an edge, at most
+SEARCHED_FROM = 0.65  # of what plain concrete is trusted with: a smaller demand needs no bars
+NEXT = 0.95  # of the largest demand: from which the next largest one elsewhere is looked beside
+CLOSEST_MM = 8.0  # a narrow strip is bent much more from its one edge than from its other
 ALIKE_MPA = 1e-8  # stresses no farther apart are rounded before they are compared
 
 
@@ -97,36 +103,31 @@ def _demands(placed: PlacedSlab, batch: CaseBatch, first: CaseBatch) -> list[_De
         if tried.place is not None and tried.low is None and not batch.found[k].tips
         if tried.place.kind != "free-corner"
     }
-    each = [*people.items()]
-    return [
-        demands
-        for start in range(0, len(each), AT_ONCE)
-        for demands in _demands_of(placed, batch, first, each[start : start + AT_ONCE])
-    ]
+    found: dict[int, _Demands] = {}
+    for is_held in (False, True):
+        mine = [(k, place) for k, place in people.items() if (k in batch.tipped) == is_held]
+        for start in range(0, len(mine), AT_ONCE):
+            found |= _demands_of(placed, batch, first, mine[start : start + AT_ONCE])
+    return [found[k] for k in people]
 
 
 def _demands_of(
     placed: PlacedSlab, batch: CaseBatch, first: CaseBatch, people: Sequence[tuple[int, LoadPlace]]
-) -> list[_Demands]:
-    """The demands of some people, by their cases in the batch."""
+) -> dict[int, _Demands]:
+    """The demands of some people, by their cases in the batch: all of them loose, or all held."""
     own = first.loose.components[:, :, :1]
-    sitting = [
-        placed.with_person(place, placed.sitting_case(place)).person_n for _, place in people
-    ]
+    sitting = [placed.borne_n(place, placed.sitting_case(place)) for _, place in people]
     tried = [batch.tried[k].person_n for k, _ in people]
     live = GAMMA_Q * np.array(sitting) / np.array(tried)
-    stress = np.empty((3, own.shape[1], len(people)))
-    for cases in dict.fromkeys(batch.solved(k)[0] for k, _ in people):
-        mine = [n for n, (k, _) in enumerate(people) if batch.solved(k)[0] is cases]
-        at = [batch.solved(people[n][0])[1] for n in mine]
-        stress[:, :, mine] = cases.components[:, :, at]
+    cases = batch.solved(people[0][0])[0]
+    stress = cases.components[:, :, [batch.solved(k)[1] for k, _ in people]]
     stress *= live
     stress += (HALF_WAY - live) * own
     np.abs(stress, out=stress)
     stress += (GAMMA_G - HALF_WAY) * np.abs(own)  # so far from half-way are both ends
     stress[:2] += stress[2]
     along, across = (_worst(placed, each) for each in stress[:2])
-    return [_Demands(place, *ways) for (_, place), *ways in zip(people, along, across, strict=True)]
+    return {k: _Demands(at, *ways) for (k, at), *ways in zip(people, along, across, strict=True)}
 
 
 def _worst(placed: PlacedSlab, fields: FloatArray) -> list[Demand]:
@@ -138,28 +139,47 @@ def _worst(placed: PlacedSlab, fields: FloatArray) -> list[Demand]:
 
 
 def places_for_bars(placed: PlacedSlab) -> Iterator[LoadPlace]:
-    """Places at the ends of the slab, near their corners and midway, and beside its openings.
+    """Places along the ends and sides of the slab, near its corners too, and beside its openings.
 
     The search for the largest stress follows the stress of the whole section, which seldom
     governs one way only: a free end bends most across under a person near its corner.
     """
-    step = placed.workshop.loads.point_side_mm
+    side = placed.workshop.loads.point_side_mm
     x0, y0, x1, y1 = placed.seat_area.room.bounds
-    at_ends = [
-        (x, y) for x in (x0, x1) for y in (y0 + NEAR * step, 0.5 * (y0 + y1), y1 - NEAR * step)
-    ]
-    at_sides = [
-        (x, y) for y in (y0, y1) for x in (x0 + NEAR * step, 0.5 * (x0 + x1), x1 - NEAR * step)
-    ]
-    beside = []
-    for opening in placed.plate.outline.interiors:
-        a, b, c, d = opening.bounds
-        if max(c - a, d - b) > step:
-            x, y, half = 0.5 * (a + c), 0.5 * (b + d), 0.5 * step
-            beside += [(a - half, y), (c + half, y), (x, b - half), (x, d + half)]
+    at_ends = [(x, y) for x in (x0, x1) for y in _along(y0, y1, side)]
+    at_sides = [(x, y) for y in (y0, y1) for x in _along(x0, x1, side)]
+    beside = _beside_openings(placed, side, (y0, y1))
     yield from _nearest(
-        placed, [*at_ends, *at_sides, *beside, *_about_inward_corners(placed, step)]
+        placed, [*at_ends, *at_sides, *beside, *_about_inward_corners(placed, side)]
     )
+
+
+def _along(low: float, high: float, side_mm: float) -> Sequence[float]:
+    """Places from near one corner to near the other: each unit under an edge has a worst one."""
+    many = max(3, math.ceil((high - low) / (ALONG * side_mm)) + 1)
+    places: list[float] = np.linspace(low + NEAR * side_mm, high - NEAR * side_mm, many).tolist()
+    return places
+
+
+def _beside_openings(
+    placed: PlacedSlab, side_mm: float, edges: tuple[float, float]
+) -> Iterator[XY]:
+    """Places before and behind each opening as long as a person's square, and beside it.
+
+    The strip there is bent most over the opening's corners, or off the middle of a round one's
+    sides; a wide one at the slab's edge. ``edges`` are where a person sits at that, mm.
+    """
+    half = 0.5 * side_mm
+    for opening in placed.plate.outline.interiors:
+        ring = np.array(opening.coords)
+        low, high = ring.min(axis=0), ring.max(axis=0)
+        if max(high - low) > side_mm:
+            yield from ((0.5 * float(low[0] + high[0]), edge) for edge in edges)
+            for along, off in itertools.product((-0.75, 0.75), (-1.0, 1.0)):
+                x, y = ring[np.argmax(ring @ (along, off))].tolist()
+                yield x, y + off * half
+                x, y = ring[np.argmax(ring @ (off, along))].tolist()
+                yield x + off * half, y
 
 
 def _about_inward_corners(placed: PlacedSlab, side_mm: float) -> Iterator[XY]:
@@ -179,23 +199,41 @@ def _about_inward_corners(placed: PlacedSlab, side_mm: float) -> Iterator[XY]:
 def _beside_the_worst(
     placed: PlacedSlab, tried: Sequence[_Demands], plain_mpa: float
 ) -> Iterator[LoadPlace]:
-    """The places beside that of the largest demand each way, where it may need bars."""
+    """The places beside those of the largest demands each way, where it may need bars.
+
+    Beside the next largest one elsewhere only the near ones: it may be the larger one there.
+    """
     side = placed.workshop.loads.point_side_mm
     for way in ("along", "across"):
-        worst = max(tried, key=lambda demands: float(getattr(demands, way).mpa))
-        if getattr(worst, way).mpa >= MAY_NEED_BARS * plain_mpa:
-            x, y = worst.place.xy
-            for step in (NEAR * side, FAR * side):
-                around = [(x - step, y), (x + step, y), (x, y - step), (x, y + step)]
-                yield from _nearest(placed, around)
+        demand = attrgetter(way)
+        worst = max(tried, key=lambda demands: float(demand(demands).mpa))
+        if demand(worst).mpa < SEARCHED_FROM * plain_mpa:
+            continue
+        yield from _around(placed, worst.place, (NEAR * side, FAR * side))
+        elsewhere = [
+            demands
+            for demands in tried
+            if demand(demands).mpa >= NEXT * demand(worst).mpa
+            if math.dist(demand(demands).where_mm, demand(worst).where_mm) > side
+        ]
+        if elsewhere:
+            following = max(elsewhere, key=lambda demands: float(demand(demands).mpa))
+            yield from _around(placed, following.place, (NEAR * side,))
+
+
+def _around(placed: PlacedSlab, place: LoadPlace, steps_mm: Sequence[float]) -> Iterator[LoadPlace]:
+    """The places to the left and right of one, before it and behind it."""
+    x, y = place.xy
+    for step in steps_mm:
+        yield from _nearest(placed, [(x - step, y), (x + step, y), (x, y - step), (x, y + step)])
 
 
 def _nearest(placed: PlacedSlab, wished: Sequence[XY]) -> Iterator[LoadPlace]:
-    """The seats nearest to some places."""
-    seats = placed.seats
-    for x, y in wished if len(seats.xy) else ():
-        away = np.hypot(seats.xy[:, 0] - x, seats.xy[:, 1] - y).round(3)
-        yield seats.place(int(np.argmin(away)))
+    """The seats nearest to some places, off the corners that are leant on: those demand no bars."""
+    sat_on = np.flatnonzero(~placed.seats.at_a_corner)
+    if len(sat_on) and wished:
+        away = cdist(wished, placed.seats.xy[sat_on]).round(3)
+        yield from (placed.seats.place(int(k)) for k in sat_on[away.argmin(axis=1)])
 
 
 def apart_from(wished: Iterable[LoadPlace], before: Sequence[LoadPlace]) -> list[LoadPlace]:
