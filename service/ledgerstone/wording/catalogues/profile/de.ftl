@@ -465,7 +465,7 @@ Sample =
     .always_from = Auftragswert, vor Lieferung und Steuer, ab dem es immer Musterplatten gibt
 
 Bench =
-    .day_starts_at = Stunde, zu der die Arbeit beginnt; halb neun ist 8.5
+    .day_starts_at = Stunde, zu der die Arbeit beginnt; halb neun ist 8½ als Dezimalzahl
     .mixers = Mischer, die zugleich laufen
     .polishers = Schleifmaschinen, die zugleich laufen
     .damp_days = Tage feuchter Abdeckung ab dem Guss; weggelassen: EN 13670 Klasse 2 nach Wärme, aus dem Gedächtnis
