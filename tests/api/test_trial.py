@@ -10,7 +10,7 @@ from ledgerstone.api import Settings, create_app
 from ledgerstone.papers.kinds import JOB, PAPER_KINDS
 from ledgerstone.wording import Message, english, speech_in
 from ledgerstone.workshop import DEMONSTRATION, load_profile
-from ledgerstone.workshop.starting import starting_profile
+from ledgerstone.workshop.starting.profile_text import starting_profile
 from support.asking import sentences
 from support.demonstration import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from support.printed import page_texts

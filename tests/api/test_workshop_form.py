@@ -9,7 +9,7 @@ import pytest
 from ledgerstone.api.keeping import MAX_BACKUPS, backup_folder, replace_file
 from ledgerstone.application.workshop_form import version_of
 from ledgerstone.workshop import DEMONSTRATION
-from ledgerstone.workshop.loader import profile_text
+from ledgerstone.workshop.reading.loader import profile_text
 from support.documents import Json
 from support.profile_form import ASKED, form, tried
 

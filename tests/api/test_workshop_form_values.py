@@ -6,7 +6,7 @@ from typing import Final
 import pytest
 from flask.testing import FlaskClient
 
-from ledgerstone.workshop.describing import SUBJECT_OF
+from ledgerstone.workshop.form.describing import SUBJECT_OF
 from support.documents import Json
 from support.profile_form import ASKED, NewForm, tried
 

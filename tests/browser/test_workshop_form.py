@@ -11,9 +11,9 @@ from browser.states import SMALL_TARGETS, TOO_WIDE
 from ledgerstone.api.keeping import backup_folder
 from ledgerstone.terms import trial_message
 from ledgerstone.wording import english
-from ledgerstone.workshop.beginning import without_maker
-from ledgerstone.workshop.loader import DEMONSTRATION, load_profile
-from ledgerstone.workshop.starting import profile_text_of, starting_profile
+from ledgerstone.workshop.reading.loader import DEMONSTRATION, load_profile
+from ledgerstone.workshop.starting.beginning import without_maker
+from ledgerstone.workshop.starting.profile_text import profile_text_of, starting_profile
 from support.page_texts import workshop_text
 from support.page_waits import PATIENCE_MS
 

@@ -55,3 +55,19 @@ ORDER = (
     "cli",
     "__main__",
 )
+
+# The same within a package that is grouped by subject; its own head may import any of them.
+ORDER_WITHIN = {
+    "workshop": (
+        "countries",
+        "keys",
+        "standing",
+        "records",
+        "entry",
+        "starting",
+        "consistency",
+        "reading",
+        "form",
+        "review",
+    ),
+}

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from design.import_order import ORDER
+from design.import_order import ORDER, ORDER_WITHIN
 from design.source import PACKAGE, imported, imports_of, loaded_with, modules
 
 # Which modules of ours may name a library; what is not listed is free to all.
@@ -45,7 +45,7 @@ READS_OUTSIDE = (
     "settings",
     "wording.catalogues",
     "wording.own",
-    "workshop.loader",
+    "workshop.reading.loader",
 )
 COMMAND = "__main__"
 OUTSIDE_MODULES = {"os", "time", "random", "secrets", "socket", "subprocess", "tempfile", "urllib"}
@@ -56,6 +56,11 @@ CLOCKS = {("date", "today"), ("datetime", "today"), ("datetime", "now")}
 
 def _within(module: str, packages: tuple[str, ...]) -> bool:
     return any(module == package or module.startswith(f"{package}.") for package in packages)
+
+
+def _part_of(module: str) -> str:
+    """The second word of a dotted name; "" for a package's own head."""
+    return module.partition(".")[2].partition(".")[0]
 
 
 def _own_imports(tree: ast.Module, module: str) -> Iterator[str]:
@@ -112,6 +117,21 @@ def test_every_module_has_its_place_in_the_order() -> None:
 def test_imports_run_one_way() -> None:
     """A module imports only modules that stand before its own."""
     assert _at_fault(lambda name, tree: _backward_imports(tree, name)) == {}
+
+
+@pytest.mark.parametrize(("package", "order"), ORDER_WITHIN.items())
+def test_the_parts_of_a_package_are_imported_one_way(package: str, order: tuple[str, ...]) -> None:
+    """In a package grouped by subject a part imports only those that stand before it."""
+    parts = {path.name for path in (PACKAGE / package).iterdir() if (path / "__init__.py").exists()}
+    assert parts == set(order)
+    found = {}
+    for module in modules():
+        own = _part_of(module)
+        if _within(module, (package,)) and own in order:
+            used = {_part_of(n) for n in imports_of(module) if _within(n, (package,))}
+            if backward := used - set(order[: order.index(own) + 1]):
+                found[module] = sorted(backward)
+    assert found == {}
 
 
 def test_no_module_imports_itself_by_way_of_others() -> None:
@@ -194,5 +214,5 @@ def test_a_look_outside_is_seen(text: str, found: list[str]) -> None:
 
 def test_the_order_is_over_real_files() -> None:
     """The modules these tests walk are the package's own files, the api's among them."""
-    assert {"errors", "quantities", "order", "shape", "workshop.loader"} <= modules().keys()
+    assert {"errors", "quantities", "order", "shape", "workshop.reading.loader"} <= modules().keys()
     assert Path(PACKAGE / "errors.py").is_file()

@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 from laws.enquiry_reading import WORKSHOP, read_as_told
 from ledgerstone.enquiry import read_enquiry
 from ledgerstone.workshop import load_profile
-from ledgerstone.workshop.loader import EXAMPLES
+from ledgerstone.workshop.reading.loader import EXAMPLES
 from support.strategies import enquiry_outsiders as outsiders
 from support.strategies.enquiry_changes import Several
 from support.strategies.orders import cases

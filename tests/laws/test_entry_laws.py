@@ -13,11 +13,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from ledgerstone.workshop.countries import RegionalSettings, usual_in
-from ledgerstone.workshop.entries import postcodes_of
-from ledgerstone.workshop.measures import canonical
-from ledgerstone.workshop.members import Member, member_at
-from ledgerstone.workshop.syntax import tables
-from ledgerstone.workshop.typed import toml_of
+from ledgerstone.workshop.entry.entries import postcodes_of
+from ledgerstone.workshop.entry.typed import toml_of
+from ledgerstone.workshop.keys.measures import canonical
+from ledgerstone.workshop.reading.syntax import tables
+from ledgerstone.workshop.records.members import Member, member_at
 
 US, GERMANY = usual_in("US").at_work(), usual_in("DE").at_work()
 MARKS: Final = {"en": ".", "de": ","}

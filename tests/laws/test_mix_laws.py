@@ -12,7 +12,8 @@ from ledgerstone.mix import BatchPlan, Tint, batch_plan, batches, late_pours, mi
 from ledgerstone.mix.batches import with_stored_moisture
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
-from ledgerstone.workshop.proportions import (
+from ledgerstone.workshop.records import Dose, Mixer, Recipe
+from ledgerstone.workshop.records.proportions import (
     MixPart,
     filled_to_1_m3,
     fresh_kg_per_m3,
@@ -21,7 +22,6 @@ from ledgerstone.workshop.proportions import (
     volume_m3,
     with_air_m3,
 )
-from ledgerstone.workshop.records import Dose, Mixer, Recipe
 from support.documents import Json
 from support.mix_recipes import bag_of, mixing, part, recipe_of
 from support.strategies.orders import orders, thorough, usual

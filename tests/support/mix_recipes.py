@@ -4,8 +4,8 @@ from dataclasses import replace
 from decimal import Decimal
 
 from ledgerstone.workshop import Workshop
-from ledgerstone.workshop.proportions import MixPart
 from ledgerstone.workshop.records import Bag, Constituent, FaceCoat, Mixer, Recipe
+from ledgerstone.workshop.records.proportions import MixPart
 
 FREE = Decimal(0)
 

@@ -28,7 +28,7 @@ from typing import IO, Final, NoReturn, Protocol
 
 from ledgerstone.settings import Settings
 from ledgerstone.wording.catalogues import LANGUAGES, entry_of, sources
-from ledgerstone.workshop.loader import DEMONSTRATION, starting_tables
+from ledgerstone.workshop.reading.loader import DEMONSTRATION, starting_tables
 
 ROOT: Final = Path(__file__).resolve().parents[2]
 _INPUT: Final = 0

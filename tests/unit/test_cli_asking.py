@@ -10,7 +10,7 @@ from ledgerstone.application.profile_description import first_ask
 from ledgerstone.cli.profiles import run
 from ledgerstone.wording import speech_in
 from ledgerstone.workshop import load_profile
-from ledgerstone.workshop.loader import example_for
+from ledgerstone.workshop.reading.loader import example_for
 
 QUESTIONS = 34
 RIGHT, WRONG = ("j",) * 2, ("n",) * 2

@@ -25,7 +25,7 @@ from ledgerstone.strength.concrete import (
 from ledgerstone.strength.strips import StripFault, profile_lines, strips_from
 from ledgerstone.strength.tested import MARGIN_UNKNOWN, StripSample
 from ledgerstone.wording import speech_in
-from ledgerstone.workshop.bags import UNTESTED_PERCENT
+from ledgerstone.workshop.form.bags import UNTESTED_PERCENT
 
 TABLE = [
     "age_days,width_mm,thickness_mm,span_mm,load_kg",

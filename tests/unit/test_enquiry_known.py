@@ -7,7 +7,7 @@ import pytest
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.enquiry import read_enquiry
 from ledgerstone.workshop import Workshop, load_profile
-from ledgerstone.workshop.loader import EXAMPLES
+from ledgerstone.workshop.reading.loader import EXAMPLES
 from support.strategies.enquiry_families import dimensions
 
 ASK = "Please quote for a worktop 1800 x 620 x 40. "

@@ -3,11 +3,11 @@
 import pytest
 
 from ledgerstone.workshop.countries import usual_in
-from ledgerstone.workshop.editing import ProfileDraft
-from ledgerstone.workshop.following import MATERIAL, YIELD, put_with_followers
-from ledgerstone.workshop.loader import read_profile, starting_tables
+from ledgerstone.workshop.form.editing import ProfileDraft
+from ledgerstone.workshop.form.following import MATERIAL, YIELD, put_with_followers
+from ledgerstone.workshop.reading.loader import read_profile, starting_tables
+from ledgerstone.workshop.reading.syntax import tables
 from ledgerstone.workshop.standing import FIRST_LIFT, standings
-from ledgerstone.workshop.syntax import tables
 from support.profile_form import begun
 
 

@@ -15,11 +15,11 @@ from ledgerstone.json_types import KeyPath
 from ledgerstone.wording import bench_speech
 from ledgerstone.workshop import read_profile
 from ledgerstone.workshop.countries import usual_in
-from ledgerstone.workshop.describing import DescribedValue, described
-from ledgerstone.workshop.editing import ProfileDraft
-from ledgerstone.workshop.following import put_with_followers
+from ledgerstone.workshop.form.describing import DescribedValue, described
+from ledgerstone.workshop.form.editing import ProfileDraft
+from ledgerstone.workshop.form.following import put_with_followers
+from ledgerstone.workshop.reading.syntax import tables
 from ledgerstone.workshop.standing import FIRST_LIFT
-from ledgerstone.workshop.syntax import tables
 from support.profile_form import begun
 
 PITCH: KeyPath = ("steel", "mesh_pitch_mm")

@@ -10,9 +10,14 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from ledgerstone.workshop.countries import usual_in
-from ledgerstone.workshop.local_units import local_unit, number_shown, with_unit, working_place
-from ledgerstone.workshop.measures import canonical
-from ledgerstone.workshop.members import Member, member_at
+from ledgerstone.workshop.entry.local_units import (
+    local_unit,
+    number_shown,
+    with_unit,
+    working_place,
+)
+from ledgerstone.workshop.keys.measures import canonical
+from ledgerstone.workshop.records.members import Member, member_at
 
 US, GERMANY = usual_in("US").at_work(), usual_in("DE").at_work()
 PLACES = {

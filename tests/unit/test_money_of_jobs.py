@@ -10,8 +10,8 @@ from ledgerstone.application.money_of_jobs import FittedMoney, amount_of, fit_mo
 from ledgerstone.application.typical_jobs import TypicalJob, job_step_by_step
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.workshop import read_profile
-from ledgerstone.workshop.editing import ProfileDraft
-from ledgerstone.workshop.first_quote import MARGIN
+from ledgerstone.workshop.form.editing import ProfileDraft
+from ledgerstone.workshop.form.first_quote import MARGIN
 from support.profile_form import begun
 
 BOARD = ("boards", "price_per_sheet")

@@ -13,11 +13,15 @@ from ledgerstone.errors import ProfileError
 from ledgerstone.json_types import KeyPath
 from ledgerstone.wording import english, workshop_speech
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile, read_profile
-from ledgerstone.workshop.advice import addresses_of_this_machine, perhaps_thousands, weak_bag
-from ledgerstone.workshop.intended import intended
-from ledgerstone.workshop.lines import KeyLines
-from ledgerstone.workshop.members import member_at
-from ledgerstone.workshop.starting import starting_profile
+from ledgerstone.workshop.reading.intended import intended
+from ledgerstone.workshop.reading.lines import KeyLines
+from ledgerstone.workshop.records.members import member_at
+from ledgerstone.workshop.review.advice import (
+    addresses_of_this_machine,
+    perhaps_thousands,
+    weak_bag,
+)
+from ledgerstone.workshop.starting.profile_text import starting_profile
 from support.mix_recipes import bag_of
 
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")

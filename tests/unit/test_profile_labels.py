@@ -4,8 +4,8 @@ import pytest
 
 from ledgerstone.wording import Message, speech_in
 from ledgerstone.wording.profile import label_in
-from ledgerstone.workshop._trading import Identity
-from ledgerstone.workshop.members import Member, member_at, members_of
+from ledgerstone.workshop.records._trading import Identity
+from ledgerstone.workshop.records.members import Member, member_at, members_of
 
 
 def _label(language: str, member: Member) -> str:

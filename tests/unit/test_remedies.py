@@ -12,7 +12,7 @@ from ledgerstone.quote import Quote, SentBack
 from ledgerstone.remedies.offers import options
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import Dose
-from ledgerstone.workshop.summary import second_looks
+from ledgerstone.workshop.review.second_looks import second_looks
 from support.contexts import context_of
 from support.documents import Json
 from support.in_english import in_english

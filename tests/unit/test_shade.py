@@ -30,7 +30,7 @@ from ledgerstone.workshop import (
     Workshop,
     read_profile,
 )
-from ledgerstone.workshop.summary import second_looks
+from ledgerstone.workshop.review.second_looks import second_looks
 from support.in_english import in_english
 
 BASES: dict[str, Lab] = {"grey": (66.0, -0.5, 4.0), "white": (89.0, 0.0, 5.0)}

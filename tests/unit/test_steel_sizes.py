@@ -2,7 +2,7 @@
 
 import pytest
 
-from ledgerstone.workshop.steel_sizes import size_named
+from ledgerstone.workshop.keys.steel_sizes import size_named
 
 
 @pytest.mark.parametrize("number", range(2, 9))

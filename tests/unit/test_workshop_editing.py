@@ -9,25 +9,25 @@ from hypothesis import strategies as st
 
 from ledgerstone.errors import ProfileError
 from ledgerstone.json_types import KeyPath
-from ledgerstone.workshop._placed_text import NoSuchPlace
-from ledgerstone.workshop.confirming import confirm, unconfirm
 from ledgerstone.workshop.countries import usual_in
-from ledgerstone.workshop.describing import DescribedTable, DescribedValue, described
-from ledgerstone.workshop.editing import ProfileDraft
-from ledgerstone.workshop.lines import KeyLines
-from ledgerstone.workshop.loader import (
+from ledgerstone.workshop.entry.typed import is_list, toml_list_of, toml_of
+from ledgerstone.workshop.form.confirming import confirm, unconfirm
+from ledgerstone.workshop.form.describing import DescribedTable, DescribedValue, described
+from ledgerstone.workshop.form.editing import ProfileDraft
+from ledgerstone.workshop.form.placed_text import NoSuchPlace
+from ledgerstone.workshop.form.samples import sample_of
+from ledgerstone.workshop.reading.lines import KeyLines
+from ledgerstone.workshop.reading.loader import (
     DEMONSTRATION,
     load_profile,
     profile_text,
     read_profile,
     starting_tables,
 )
-from ledgerstone.workshop.members import member_at
-from ledgerstone.workshop.samples import sample_of
+from ledgerstone.workshop.reading.syntax import tables
+from ledgerstone.workshop.records.members import member_at
 from ledgerstone.workshop.standing import standings
-from ledgerstone.workshop.starting import starting_profile
-from ledgerstone.workshop.syntax import tables
-from ledgerstone.workshop.typed import is_list, toml_list_of, toml_of
+from ledgerstone.workshop.starting.profile_text import starting_profile
 from support.strategies.orders import cases
 
 METRIC = usual_in("GB").at_work()

@@ -8,8 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from ledgerstone.workshop import DEMONSTRATION, load_profile
-from ledgerstone.workshop.lines import KeyLines
-from ledgerstone.workshop.starting import starting_profile
+from ledgerstone.workshop.reading.lines import KeyLines
+from ledgerstone.workshop.starting.profile_text import starting_profile
 
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")
 STARTING = starting_profile(load_profile(DEMONSTRATION))

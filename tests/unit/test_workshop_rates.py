@@ -8,7 +8,7 @@ import pytest
 from pint import UnitRegistry
 
 from ledgerstone.workshop import DEMONSTRATION, load_profile
-from ledgerstone.workshop.measures import measured, rated
+from ledgerstone.workshop.keys.measures import measured, rated
 
 UNITS: Final[UnitRegistry[float]] = UnitRegistry()
 # At which key, the text, and the same by pint's names and in the units of the key.

@@ -5,7 +5,7 @@ import pytest
 from ledgerstone.errors import ProfileError
 from ledgerstone.wording import Figure, english
 from ledgerstone.workshop import DEMONSTRATION, Workshop, read_profile
-from ledgerstone.workshop.summary import second_looks
+from ledgerstone.workshop.review.second_looks import second_looks
 
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")
 WEIGHED = "weighed_kg_per_m3 ="

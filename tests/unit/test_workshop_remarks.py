@@ -6,8 +6,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from ledgerstone.workshop.editing import ProfileDraft
-from ledgerstone.workshop.syntax import tables
+from ledgerstone.workshop.form.editing import ProfileDraft
+from ledgerstone.workshop.reading.syntax import tables
 from support.strategies.orders import cases
 
 AT = ("pigments", 1, "samples")

@@ -12,16 +12,16 @@ from ledgerstone.errors import ProfileError
 from ledgerstone.json_types import KeyPath
 from ledgerstone.wording import Message, english, speech_in
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile, read_profile
-from ledgerstone.workshop.beginning import without_maker
-from ledgerstone.workshop.confirming import confirm
-from ledgerstone.workshop.editing import ProfileDraft
-from ledgerstone.workshop.loader import starting_tables
-from ledgerstone.workshop.rests_on import RESTS_ON
+from ledgerstone.workshop.form.confirming import confirm
+from ledgerstone.workshop.form.editing import ProfileDraft
+from ledgerstone.workshop.reading.loader import starting_tables
+from ledgerstone.workshop.reading.syntax import tables
+from ledgerstone.workshop.review.rests_on import RESTS_ON
+from ledgerstone.workshop.review.summary import open_values
 from ledgerstone.workshop.standing import PRICED_TABLES, is_priced, standings
-from ledgerstone.workshop.starting import profile_text_of, starting_profile
-from ledgerstone.workshop.summary import open_values
-from ledgerstone.workshop.syntax import tables
-from ledgerstone.workshop.usual_values import is_small_price
+from ledgerstone.workshop.standing.usual_values import is_small_price
+from ledgerstone.workshop.starting.beginning import without_maker
+from ledgerstone.workshop.starting.profile_text import profile_text_of, starting_profile
 
 
 @pytest.fixture(scope="module")

@@ -18,13 +18,13 @@ from ledgerstone.cli.profiles import run
 from ledgerstone.wording.profile import about_in, profile_texts
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile, read_profile
 from ledgerstone.workshop.countries import COUNTRIES, usual_in
-from ledgerstone.workshop.loader import EXAMPLES, example_for
-from ledgerstone.workshop.members import members_of
-from ledgerstone.workshop.rests_on import RESTS_ON
-from ledgerstone.workshop.starting import attribute_of, starting_profile
-from ledgerstone.workshop.summary import second_looks
-from ledgerstone.workshop.syntax import tables
-from ledgerstone.workshop.values import READERS
+from ledgerstone.workshop.keys.values import READERS
+from ledgerstone.workshop.reading.loader import EXAMPLES, example_for
+from ledgerstone.workshop.reading.syntax import tables
+from ledgerstone.workshop.records.members import members_of
+from ledgerstone.workshop.review.rests_on import RESTS_ON
+from ledgerstone.workshop.review.second_looks import second_looks
+from ledgerstone.workshop.starting.profile_text import attribute_of, starting_profile
 
 STARTING = starting_profile(load_profile(DEMONSTRATION))
 

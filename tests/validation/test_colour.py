@@ -29,7 +29,7 @@ from ledgerstone.shade import (
 )
 from ledgerstone.shade.layer import FILMS
 from ledgerstone.workshop import Dose, Pigment, Workshop
-from ledgerstone.workshop.doses import dose_verdict
+from ledgerstone.workshop.records.doses import dose_verdict
 
 BLUE, NEUTRAL, RED, OCHRE = (50, 0, -82.7485), (50, 0, 0), (50, 2.5, 0), (50, 2.49, -0.001)
 GREEN = (50, -0.001, 2.49)

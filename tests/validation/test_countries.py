@@ -23,9 +23,9 @@ from ledgerstone.quantities import Length
 from ledgerstone.transport import tidy_postcode
 from ledgerstone.wording import Money, Speech, Weekday, Weight, percent_of, speech_in
 from ledgerstone.wording.page import page_differences
-from ledgerstone.workshop._conventions import place_of
 from ledgerstone.workshop.countries import COUNTRIES, usual_in
 from ledgerstone.workshop.records import Conventions, WordChoice
+from ledgerstone.workshop.records._conventions import place_of
 
 # Country: the published pattern, and published examples.
 PUBLISHED = {

@@ -9,7 +9,7 @@ from decimal import Decimal
 import pytest
 
 from ledgerstone.workshop import DEMONSTRATION, read_profile
-from ledgerstone.workshop.measures import measured, rated
+from ledgerstone.workshop.keys.measures import measured, rated
 
 
 @pytest.mark.parametrize(

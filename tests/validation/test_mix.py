@@ -12,14 +12,14 @@ from ledgerstone.mix import (
 )
 from ledgerstone.mix.batches import with_stored_moisture
 from ledgerstone.workshop import Workshop
-from ledgerstone.workshop.proportions import (
+from ledgerstone.workshop.records import Dose
+from ledgerstone.workshop.records.proportions import (
     MixPart,
     filled_to_1_m3,
     fresh_kg_per_m3,
     scaled_to_1_m3,
     volume_m3,
 )
-from ledgerstone.workshop.records import Dose
 from support.mix_recipes import constituent, mix_b, mixing, part, pigmented, recipe_of
 
 KG_PER_M3_OF_LB_PER_YD3 = 0.45359237 / 0.764554857984  # exact pound; 0.9144³ m³

@@ -16,13 +16,13 @@ from ledgerstone.mix import (
 )
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
-from ledgerstone.workshop.proportions import (
+from ledgerstone.workshop.records import Dose
+from ledgerstone.workshop.records.proportions import (
     counted_admixture_water_kg,
     filled_to_1_m3,
     scaled,
     water_cement_ratio,
 )
-from ledgerstone.workshop.records import Dose
 from support.mix_recipes import bag_of, mix_b, mixing, part, pigmented, recipe_of
 from support.slabs import box, order_of, slab_json
 

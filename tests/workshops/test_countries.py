@@ -13,8 +13,8 @@ import pytest
 from ledgerstone.schedule.days import WorkingCalendar
 from ledgerstone.wording import Message, speech_in
 from ledgerstone.workshop.countries import COUNTRIES, usual_in
-from ledgerstone.workshop.loader import profile_text
-from ledgerstone.workshop.measures import measured
+from ledgerstone.workshop.keys.measures import measured
+from ledgerstone.workshop.reading.loader import profile_text
 from support.profile_form import form
 from workshops.conftest import FILES, WorkshopCase, workshop_case
 

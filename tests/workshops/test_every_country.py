@@ -17,11 +17,11 @@ from ledgerstone.api import Settings, create_app
 from ledgerstone.cli.profiles import run
 from ledgerstone.workshop import Workshop, load_profile
 from ledgerstone.workshop.countries import COUNTRIES, TAX_PERCENT, TAXED_BY_PART
-from ledgerstone.workshop.loader import starting_tables
-from ledgerstone.workshop.public_holidays import holiday_names
+from ledgerstone.workshop.countries.public_holidays import holiday_names
+from ledgerstone.workshop.reading.loader import starting_tables
+from ledgerstone.workshop.reading.syntax import tables
 from ledgerstone.workshop.standing import standings
-from ledgerstone.workshop.syntax import tables
-from ledgerstone.workshop.usual_values import TAX_RATE
+from ledgerstone.workshop.standing.usual_values import TAX_RATE
 from support.demonstration import MAKER_KEY, SIGNING_KEYS
 from workshops.conftest import KEY
 

@@ -6,7 +6,7 @@ from typing import Final
 
 import pytest
 
-from ledgerstone.workshop.first_quote import STEPS
+from ledgerstone.workshop.form.first_quote import STEPS
 from support.documents import Json
 from support.profile_form import ASKED, NewForm, described, form, setting, started, tried
 

@@ -12,14 +12,14 @@ from ledgerstone.errors import ProfileFault
 from ledgerstone.json_types import JSON, KeyPath
 from ledgerstone.wording import speech_in
 from ledgerstone.wording.form_words import fault_on_form
-from ledgerstone.workshop import _placed_text, bags
 from ledgerstone.workshop.consistency import inconsistencies
 from ledgerstone.workshop.countries import beginnings_like
-from ledgerstone.workshop.lines import KeyLines
-from ledgerstone.workshop.local_units import working_place
-from ledgerstone.workshop.schemas import loaded
+from ledgerstone.workshop.entry.local_units import working_place
+from ledgerstone.workshop.form import bags, placed_text
+from ledgerstone.workshop.reading.lines import KeyLines
+from ledgerstone.workshop.reading.syntax import tables
+from ledgerstone.workshop.records.schemas import loaded
 from ledgerstone.workshop.standing import without_standing
-from ledgerstone.workshop.syntax import tables
 from support.documents import Json
 from support.profile_form import ASKED, NewForm, started, tried
 from workshops.strange_words import BRITISH
@@ -78,7 +78,7 @@ def test_a_form_full_of_changes_is_read_a_few_times(
 
     client = new_form("GB")
     values = values_of(client.get(ASKED).get_json())
-    monkeypatch.setattr(_placed_text, "KeyLines", Counted)
+    monkeypatch.setattr(placed_text, "KeyLines", Counted)
     entered = [{"op": "set", "pointer": each["pointer"], **_entered(each, "12")} for each in values]
     tried(client, *entered)
     assert len(entered) > 300

@@ -17,9 +17,9 @@ from ledgerstone.cli.profiles import run as run_profile
 from ledgerstone.schedule.ical import read_bookings
 from ledgerstone.wording import speech_in
 from ledgerstone.workshop import DEMONSTRATION, load_profile
-from ledgerstone.workshop.loader import profile_text
+from ledgerstone.workshop.reading.loader import profile_text
 from ledgerstone.workshop.records import BookingRules
-from ledgerstone.workshop.starting import starting_profile
+from ledgerstone.workshop.starting.profile_text import starting_profile
 from support.catalogue_reader import texts_of
 from support.profile_form import ASKED, form
 from workshops.conftest import KEY, TYPED, WorkshopCase, workshop_case

@@ -10,10 +10,10 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.profile_changes import changed, path_of
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.json_types import value_at
-from ledgerstone.workshop.editing import ProfileDraft
-from ledgerstone.workshop.loader import DEMONSTRATION, load_profile, read_profile
-from ledgerstone.workshop.syntax import tables
-from ledgerstone.workshop.taking_out import take_out
+from ledgerstone.workshop.form.editing import ProfileDraft
+from ledgerstone.workshop.form.taking_out import take_out
+from ledgerstone.workshop.reading.loader import DEMONSTRATION, load_profile, read_profile
+from ledgerstone.workshop.reading.syntax import tables
 from support.documents import Json
 from support.profile_form import ASKED, begun, form, started, tried
 

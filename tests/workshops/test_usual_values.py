@@ -14,12 +14,12 @@ from ledgerstone.json_types import KeyPath, Members
 from ledgerstone.message import Message
 from ledgerstone.quote import Quote
 from ledgerstone.workshop import Workshop, read_profile
-from ledgerstone.workshop.editing import ProfileDraft
-from ledgerstone.workshop.loader import starting_tables
-from ledgerstone.workshop.members import member_at
+from ledgerstone.workshop.form.editing import ProfileDraft
+from ledgerstone.workshop.reading.loader import starting_tables
+from ledgerstone.workshop.reading.syntax import tables
+from ledgerstone.workshop.records.members import member_at
 from ledgerstone.workshop.standing import standings
-from ledgerstone.workshop.syntax import tables
-from ledgerstone.workshop.usual_values import USUAL_PLACES, is_small_price
+from ledgerstone.workshop.standing.usual_values import USUAL_PLACES, is_small_price
 from support.contexts import context_of
 from support.day import TODAY
 from support.profile_form import begun, started

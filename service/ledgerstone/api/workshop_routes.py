@@ -19,7 +19,7 @@ from ledgerstone.media_types import JSON_TYPE
 from ledgerstone.message import Message
 from ledgerstone.settings import Settings
 from ledgerstone.workshop import DEMONSTRATION
-from ledgerstone.workshop.loader import profile_text
+from ledgerstone.workshop.reading.loader import profile_text
 
 
 def workshop_routes(context: AppContext) -> Blueprint:

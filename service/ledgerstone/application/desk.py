@@ -9,8 +9,8 @@ from ledgerstone.codec.desk_schemas import DESK
 from ledgerstone.wording import Speech
 from ledgerstone.wording.page import DESK_TEXTS as WORDS
 from ledgerstone.wording.page import page_differences
-from ledgerstone.workshop.advice import links_left_out
 from ledgerstone.workshop.records import Workshop
+from ledgerstone.workshop.review.advice import links_left_out
 
 
 def write_desk(workshop: Workshop, speech: Speech, today: date, *, drafts: bool) -> dict[str, Any]:

@@ -12,16 +12,16 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.typical_jobs import typical_jobs
 from ledgerstone.errors import ProfileError
 from ledgerstone.json_types import JSON, KeyPath
-from ledgerstone.workshop.confirming import confirm_all
-from ledgerstone.workshop.editing import ProfileDraft
-from ledgerstone.workshop.entries import entry_of
-from ledgerstone.workshop.first_quote import is_rate
-from ledgerstone.workshop.loader import read_profile, starting_tables
-from ledgerstone.workshop.measures import measured
-from ledgerstone.workshop.members import member_at
-from ledgerstone.workshop.numerals import decimal_of, in_proportion, number_of
+from ledgerstone.workshop.entry.entries import entry_of
+from ledgerstone.workshop.form.confirming import confirm_all
+from ledgerstone.workshop.form.editing import ProfileDraft
+from ledgerstone.workshop.form.first_quote import is_rate
+from ledgerstone.workshop.keys.measures import measured
+from ledgerstone.workshop.keys.numerals import decimal_of, in_proportion, number_of
+from ledgerstone.workshop.reading.loader import read_profile, starting_tables
+from ledgerstone.workshop.reading.syntax import tables
+from ledgerstone.workshop.records.members import member_at
 from ledgerstone.workshop.standing import KEYS, standings
-from ledgerstone.workshop.syntax import tables
 
 _ROUNDS: Final = 3  # what does not grow with the rates (minutes are whole) is met again
 _NEAR: Final = 0.01

@@ -11,9 +11,9 @@ from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.typical_jobs import TypicalJob, typical_job
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Message, Percent
-from ledgerstone.workshop.beginning import as_started
-from ledgerstone.workshop.loader import example_for, load_profile
+from ledgerstone.workshop.reading.loader import example_for, load_profile
 from ledgerstone.workshop.records import Workshop
+from ledgerstone.workshop.starting.beginning import as_started
 
 _UNTESTED: Final[KeyPath] = ("concrete", "untested_percent")
 # Single values first, then all of a table: what is typed of it together.

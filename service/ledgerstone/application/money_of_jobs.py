@@ -14,15 +14,15 @@ from ledgerstone.errors import ProfileError
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Message, Money
 from ledgerstone.price.rounding import HUNDRED
-from ledgerstone.workshop.confirming import confirm, confirm_all
-from ledgerstone.workshop.editing import ProfileDraft
-from ledgerstone.workshop.entries import entry_of
-from ledgerstone.workshop.first_quote import MARGIN, is_bought
-from ledgerstone.workshop.loader import read_profile, starting_tables
-from ledgerstone.workshop.members import member_at
-from ledgerstone.workshop.numerals import number_of
+from ledgerstone.workshop.entry.entries import entry_of
+from ledgerstone.workshop.form.confirming import confirm, confirm_all
+from ledgerstone.workshop.form.editing import ProfileDraft
+from ledgerstone.workshop.form.first_quote import MARGIN, is_bought
+from ledgerstone.workshop.keys.numerals import number_of
+from ledgerstone.workshop.reading.loader import read_profile, starting_tables
+from ledgerstone.workshop.reading.syntax import tables
+from ledgerstone.workshop.records.members import member_at
 from ledgerstone.workshop.standing import standings
-from ledgerstone.workshop.syntax import tables
 
 _ROUNDS: Final = 8  # amounts and prices are rounded, so that a straight line meets it again
 _NEAR: Final = Decimal("0.005")

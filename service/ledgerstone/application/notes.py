@@ -19,8 +19,8 @@ from ledgerstone.quote import Quote
 from ledgerstone.schedule import LeadTime, calendar_of
 from ledgerstone.schedule.booking import day_at
 from ledgerstone.wording import Speech, workshop_speech
-from ledgerstone.workshop.advice import links_left_out
 from ledgerstone.workshop.records import Workshop
+from ledgerstone.workshop.review.advice import links_left_out
 
 _SCHEMA: Final = NoteAskSchema()
 _NO_QUOTE: Final = Message("no-quote-to-write-of")

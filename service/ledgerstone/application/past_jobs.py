@@ -24,7 +24,7 @@ from ledgerstone.errors import Fault, NotUnderstood, TooIntricate
 from ledgerstone.message import Figure, Message
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.wording import Speech, workshop_speech
-from ledgerstone.workshop.lines import KeyLines
+from ledgerstone.workshop.reading.lines import KeyLines
 from ledgerstone.workshop.records import Workshop
 
 # The figures that a job may report, and their unit; money's is the workshop's.

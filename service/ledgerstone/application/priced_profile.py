@@ -11,7 +11,7 @@ from ledgerstone.application.profile_changes import ChangedProfile, changed, pat
 from ledgerstone.application.typical_jobs import TypicalJob, typical_jobs
 from ledgerstone.errors import NotUnderstood, ProfileError, ProfileFault
 from ledgerstone.json_types import KeyPath
-from ledgerstone.workshop.loader import read_profile
+from ledgerstone.workshop.reading.loader import read_profile
 from ledgerstone.workshop.records import Workshop
 
 _Change = Mapping[str, Any]

@@ -2,36 +2,48 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field
 from typing import Any, Final
 
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.hours_of_jobs import FittedHours, fit_hours
 from ledgerstone.application.money_of_jobs import FittedMoney, fit_money
+from ledgerstone.application.profile_taken import (
+    TakenValue,
+    after_taking_out,
+    counted_at,
+    followed_at,
+    still_there,
+    taken_at,
+)
 from ledgerstone.codec.order_in import escape
 from ledgerstone.errors import Fault, NotUnderstood, ProfileError
 from ledgerstone.json_types import KeyPath
-from ledgerstone.message import Listed, Message
+from ledgerstone.message import Message
 from ledgerstone.wording import workshop_speech
-from ledgerstone.workshop._placed_text import NoSuchPlace
-from ledgerstone.workshop.bags import batch_in_bags, mix_from_bags
-from ledgerstone.workshop.confirming import confirm, confirm_all, unconfirm
 from ledgerstone.workshop.countries import RegionalSettings
-from ledgerstone.workshop.editing import ProfileDraft
-from ledgerstone.workshop.following import put_with_followers
-from ledgerstone.workshop.loader import starting_tables
-from ledgerstone.workshop.local_units import currency_of, in_local_unit, working_place
-from ledgerstone.workshop.members import member_at
-from ledgerstone.workshop.samples import sample_of
+from ledgerstone.workshop.entry.local_units import currency_of, working_place
+from ledgerstone.workshop.entry.typed import (
+    is_list,
+    is_none,
+    toml_list_of,
+    toml_of,
+)
+from ledgerstone.workshop.form.bags import batch_in_bags, mix_from_bags
+from ledgerstone.workshop.form.confirming import confirm, confirm_all, unconfirm
+from ledgerstone.workshop.form.editing import ProfileDraft
+from ledgerstone.workshop.form.following import put_with_followers
+from ledgerstone.workshop.form.placed_text import NoSuchPlace
+from ledgerstone.workshop.form.samples import sample_of
+from ledgerstone.workshop.form.taking_out import TakenOut, place_after, take_out
+from ledgerstone.workshop.reading.loader import starting_tables
+from ledgerstone.workshop.reading.syntax import tables
+from ledgerstone.workshop.records.members import member_at
 from ledgerstone.workshop.standing import key_of, standings
-from ledgerstone.workshop.syntax import tables
-from ledgerstone.workshop.taking_out import TakenOut, place_after, take_out
-from ledgerstone.workshop.typed import EMPTY, is_list, is_none, taken_of, toml_list_of, toml_of
 
 BATCH: Final[KeyPath] = ("mixer", "working_l")
 _NOBODYS: Final = ("invented", "usual")
-_Taken = tuple[Message, str]  # what is said of what was typed, and what was written for it
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,7 +119,7 @@ class _Making:
     removed: list[Message] = field(default_factory=list)
     typed: set[KeyPath] = field(default_factory=set)
     entered: set[KeyPath] = field(default_factory=set)
-    taken: dict[KeyPath, _Taken] = field(default_factory=dict)
+    taken: dict[KeyPath, TakenValue] = field(default_factory=dict)
 
     def make(self, change: Mapping[str, Any], path: KeyPath) -> None:
         """Make one change.
@@ -143,84 +155,22 @@ class _Making:
         out, followed = _change(self.draft, path, change, written_as, self.entered)
         self.removed += out.also
         if out.places:
-            self.taken = _after(self.taken, out.places)
+            self.taken = after_taking_out(self.taken, out.places)
             self.entered = {at for each in self.entered if (at := place_after(each, out.places))}
         if change["op"] == "set":
             self.typed.add(path)
             self.entered.add(path)
-            self.taken |= _taken(self.draft, path, change, (*written_as, self.currency))
+            self.taken |= taken_at(self.draft, path, change, (*written_as, self.currency))
             if in_bags:
-                self.taken |= _counted(self.draft, path, self.place)
-            self.taken |= _followed(self.draft, path, followed, self.place)
+                self.taken |= counted_at(self.draft, path, self.place)
+            self.taken |= followed_at(self.draft, path, followed, self.place)
 
     def made(self) -> ChangedProfile:
         """Return the profile as it is by then."""
         _confirm_typed(self.draft, self.typed)
         also = tuple(dict.fromkeys(self.removed))
-        taken = _still_there(self.taken, self.draft)
+        taken = still_there(self.taken, self.draft)
         return ChangedProfile(self.draft.text, self.fitted, also, taken, self.money)
-
-
-def _still_there(
-    taken: Mapping[KeyPath, _Taken], draft: ProfileDraft
-) -> tuple[tuple[KeyPath, Message], ...]:
-    """What is taken of the spans that no later change wrote over."""
-    draft.settle()
-    return tuple(
-        (path, says) for path, (says, toml) in taken.items() if draft.written(path) == toml
-    )
-
-
-def _taken(
-    draft: ProfileDraft,
-    path: KeyPath,
-    change: Mapping[str, Any],
-    written_as: tuple[str, RegionalSettings, str],
-) -> dict[KeyPath, _Taken]:
-    """What is taken of what was typed at a place, and how it is written in the file."""
-    member = member_at(path)
-    if member is None:
-        return {}
-    words = taken_of(member, change.get("values") or [change.get("value") or ""], *written_as)
-    if not words:
-        return {}
-    return {path: (Message("profile-taken", value=words), draft.written(path))}
-
-
-def _counted(draft: ProfileDraft, path: KeyPath, place: RegionalSettings) -> dict[KeyPath, _Taken]:
-    """What is taken of a number of bags."""
-    member, toml = member_at(path), draft.written(path)
-    value = "" if member is None else in_local_unit(member, toml, place)
-    return {path: (Message("profile-taken", value=value), toml)} if value else {}
-
-
-def _followed(
-    draft: ProfileDraft,
-    path: KeyPath,
-    followed: Mapping[KeyPath, str],
-    place: RegionalSettings,
-) -> dict[KeyPath, _Taken]:
-    """What follows from what was typed at a place, said beside it."""
-    values = {
-        in_local_unit(member, toml, place): str(at[-1]).replace("_", "-")
-        for at, toml in followed.items()
-        if (member := member_at(at)) is not None and toml != EMPTY
-    }
-    if not values:
-        return {}
-    what = next(iter(values.values()))  # one word for all that follows from one value
-    return {
-        path: (
-            Message("profile-follows", what=what, value=Listed(tuple(values))),
-            draft.written(path),
-        )
-    }
-
-
-def _after(taken: Mapping[KeyPath, _Taken], gone: Sequence[KeyPath]) -> dict[KeyPath, _Taken]:
-    """What is taken at each place once others were taken out."""
-    moved = ((place_after(path, gone), one) for path, one in taken.items())
-    return {path: one for path, one in moved if path is not None}
 
 
 def _confirm_typed(draft: ProfileDraft, typed: set[KeyPath]) -> None:

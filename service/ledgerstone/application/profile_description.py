@@ -14,10 +14,15 @@ from ledgerstone.message import Message
 from ledgerstone.wording import Speech
 from ledgerstone.wording.profile import choice_in, label_in
 from ledgerstone.wording.variants import words_of
-from ledgerstone.workshop.describing import SUBJECT_OF, DescribedTable, DescribedValue, described
-from ledgerstone.workshop.first_quote import FirstStep, is_field
-from ledgerstone.workshop.local_units import currency_of, local_unit, number_shown, unit_shown
-from ledgerstone.workshop.members import Member
+from ledgerstone.workshop.entry.local_units import currency_of, local_unit, number_shown, unit_shown
+from ledgerstone.workshop.form.describing import (
+    SUBJECT_OF,
+    DescribedTable,
+    DescribedValue,
+    described,
+)
+from ledgerstone.workshop.form.first_quote import FirstStep, is_field
+from ledgerstone.workshop.records.members import Member
 from ledgerstone.workshop.standing import ValueStanding, is_demonstration
 
 

@@ -43,7 +43,7 @@ from ledgerstone.papers.message import Answered
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.remedies import Fix, Found, Remedy
 from ledgerstone.wording import Message, Speech, speech_of
-from ledgerstone.workshop.advice import links_left_out
+from ledgerstone.workshop.review.advice import links_left_out
 
 LETTER_UNITS: Final = 1.0  # units of work
 MAX_SLABS_QUOTED: Final = 12  # slabs quoted for links in one reply; the other links carry an order

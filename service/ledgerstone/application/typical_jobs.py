@@ -21,7 +21,7 @@ from ledgerstone.quote import Quote
 from ledgerstone.transport import prices_of
 from ledgerstone.wording import workshop_speech
 from ledgerstone.workshop.records import Workshop
-from ledgerstone.workshop.usual import usual_sealer
+from ledgerstone.workshop.records.usual import usual_sealer
 
 TYPICAL_JOB_NAMES: Final = ("shelf", "basin-top", "kitchen")
 _STEP_BY_STEP: Final = "basin-top"

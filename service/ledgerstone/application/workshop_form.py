@@ -26,9 +26,10 @@ from ledgerstone.wording import Speech, speech_in
 from ledgerstone.wording.form_words import fault_on_form
 from ledgerstone.wording.page import WORKSHOP_TEXTS, page_differences
 from ledgerstone.wording.profile import rests_on_in
-from ledgerstone.workshop.first_quote import first_steps
-from ledgerstone.workshop.loader import read_profile, starting_tables
-from ledgerstone.workshop.local_units import working_place
+from ledgerstone.workshop.entry.local_units import working_place
+from ledgerstone.workshop.form.first_quote import first_steps
+from ledgerstone.workshop.reading.loader import read_profile, starting_tables
+from ledgerstone.workshop.reading.syntax import tables
 from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.standing import (
     ProfileStanding,
@@ -36,7 +37,6 @@ from ledgerstone.workshop.standing import (
     standing_of_values,
     standings,
 )
-from ledgerstone.workshop.syntax import tables
 
 _SCHEMA: Final = WorkshopTrialSchema()
 

@@ -14,7 +14,7 @@ from ledgerstone.shade import (
 )
 from ledgerstone.stages import Planned
 from ledgerstone.wording import Message, slab_name
-from ledgerstone.workshop.doses import dose_verdict
+from ledgerstone.workshop.records.doses import dose_verdict
 
 OUT_OF_REACH_DELTA_E = 5.0  # seen at once, not only side by side: from memory, common in trade
 _OURS = "the workshop's own rule"

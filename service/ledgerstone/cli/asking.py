@@ -12,10 +12,10 @@ from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Message, Value
 from ledgerstone.wording import Speech
 from ledgerstone.workshop.consistency import inconsistencies
-from ledgerstone.workshop.public_holidays import COUNTRIES, country_fault
+from ledgerstone.workshop.countries.public_holidays import COUNTRIES, country_fault
+from ledgerstone.workshop.keys.values import ValueRejected
 from ledgerstone.workshop.records import Workshop
-from ledgerstone.workshop.schemas import written
-from ledgerstone.workshop.values import ValueRejected
+from ledgerstone.workshop.records.schemas import written
 
 # What is asked after the questions: values of the first quote, the hours, materials and price of
 # typical jobs, and steps whose values are confirmed with one answer.

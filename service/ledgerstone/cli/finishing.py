@@ -17,16 +17,16 @@ from ledgerstone.errors import ProfileError, ProfileFault
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Message
 from ledgerstone.settings import Settings
-from ledgerstone.workshop.confirming import confirm_all
-from ledgerstone.workshop.editing import ProfileDraft
-from ledgerstone.workshop.first_quote import JOB, FirstStep, first_steps
-from ledgerstone.workshop.following import put_with_followers
-from ledgerstone.workshop.loader import read_profile, starting_tables
-from ledgerstone.workshop.local_units import currency_of, unit_shown, working_place
-from ledgerstone.workshop.members import member_at
+from ledgerstone.workshop.entry.local_units import currency_of, unit_shown, working_place
+from ledgerstone.workshop.entry.typed import EMPTY, is_none, toml_of
+from ledgerstone.workshop.form.confirming import confirm_all
+from ledgerstone.workshop.form.editing import ProfileDraft
+from ledgerstone.workshop.form.first_quote import JOB, FirstStep, first_steps
+from ledgerstone.workshop.form.following import put_with_followers
+from ledgerstone.workshop.reading.loader import read_profile, starting_tables
+from ledgerstone.workshop.reading.syntax import tables
+from ledgerstone.workshop.records.members import member_at
 from ledgerstone.workshop.standing import standings
-from ledgerstone.workshop.syntax import tables
-from ledgerstone.workshop.typed import EMPTY, is_none, toml_of
 
 _YES = frozenset({"y", "yes", "j", "ja"})
 _NO = frozenset({"n", "no", "nein"})

@@ -36,12 +36,11 @@ from ledgerstone.wording.own import FILES, sentences_in
 from ledgerstone.wording.profile import about_in
 from ledgerstone.wording.profile_faults import maker_speech
 from ledgerstone.workshop import Workshop
-from ledgerstone.workshop.advice import law_not_known
-from ledgerstone.workshop.beginning import as_started
-from ledgerstone.workshop.confirming import confirm_all
 from ledgerstone.workshop.countries import TAX_PERCENT, usual_in
-from ledgerstone.workshop.editing import ProfileDraft
-from ledgerstone.workshop.loader import (
+from ledgerstone.workshop.countries.public_holidays import COUNTRIES, country_fault
+from ledgerstone.workshop.form.confirming import confirm_all
+from ledgerstone.workshop.form.editing import ProfileDraft
+from ledgerstone.workshop.reading.loader import (
     example_for,
     key_text,
     language_of,
@@ -49,9 +48,11 @@ from ledgerstone.workshop.loader import (
     profile_text,
     read_profile,
 )
-from ledgerstone.workshop.public_holidays import COUNTRIES, country_fault
-from ledgerstone.workshop.starting import profile_text_of, starting_profile
-from ledgerstone.workshop.summary import open_values, second_looks, summary
+from ledgerstone.workshop.review.advice import law_not_known
+from ledgerstone.workshop.review.second_looks import second_looks
+from ledgerstone.workshop.review.summary import open_values, summary
+from ledgerstone.workshop.starting.beginning import as_started
+from ledgerstone.workshop.starting.profile_text import profile_text_of, starting_profile
 
 _USUAL_COUNTRY = "GB"
 _SERVE: Final = Path(__file__).resolve().parents[2] / "serve"

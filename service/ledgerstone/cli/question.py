@@ -9,14 +9,14 @@ from decimal import Decimal
 
 from ledgerstone.json_types import KeyPath
 from ledgerstone.wording.speech import number_marks
-from ledgerstone.workshop.entries import entry_of
-from ledgerstone.workshop.local_units import is_fraction, local_unit, number_shown, with_unit
-from ledgerstone.workshop.measures import without_thing
-from ledgerstone.workshop.members import member_at
-from ledgerstone.workshop.numerals import decimal_of, number_of
+from ledgerstone.workshop.entry.entries import entry_of
+from ledgerstone.workshop.entry.local_units import is_fraction, local_unit, number_shown, with_unit
+from ledgerstone.workshop.keys.measures import without_thing
+from ledgerstone.workshop.keys.numerals import decimal_of, number_of
+from ledgerstone.workshop.keys.steel_sizes import size_named
 from ledgerstone.workshop.records import Workshop
-from ledgerstone.workshop.schemas import read_value
-from ledgerstone.workshop.steel_sizes import size_named
+from ledgerstone.workshop.records.members import member_at
+from ledgerstone.workshop.records.schemas import read_value
 
 
 @dataclass(frozen=True, slots=True)

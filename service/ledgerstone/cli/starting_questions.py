@@ -9,12 +9,12 @@ from typing import Any, Final
 from ledgerstone.cli.question import Question, one_key, raw_of, shown_of, with_answers
 from ledgerstone.message import Message
 from ledgerstone.wording import workshop_speech
-from ledgerstone.workshop.bags import BAG, UNTESTED_PERCENT
+from ledgerstone.workshop.form.bags import BAG, UNTESTED_PERCENT
+from ledgerstone.workshop.keys.values import ValueRejected
+from ledgerstone.workshop.keys.warmth import by_month
 from ledgerstone.workshop.records import Bag, DeliveryArea, Workshop
-from ledgerstone.workshop.schemas import read_value
+from ledgerstone.workshop.records.schemas import read_value
 from ledgerstone.workshop.standing import WARMTH_PATH
-from ledgerstone.workshop.values import ValueRejected
-from ledgerstone.workshop.warmth import by_month
 
 NONE: Final = "none"
 _NONE: Final = frozenset({NONE, "no", "nein", "keine", "keiner", "kein", "-", "0"})

@@ -21,7 +21,7 @@ from ledgerstone.outline import side_names, typed_length
 from ledgerstone.quantities import Marks
 from ledgerstone.wording import known_language, number_marks
 from ledgerstone.workshop.records import Workshop
-from ledgerstone.workshop.usual import usual_sealer, usual_thickness_mm
+from ledgerstone.workshop.records.usual import usual_sealer, usual_thickness_mm
 
 _SCHEMA = OrderSchema()
 

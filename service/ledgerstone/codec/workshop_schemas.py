@@ -29,9 +29,9 @@ from ledgerstone.codec.fields import (
     YesNoField,
 )
 from ledgerstone.codec.service_schemas import ProfileValuesSchema
-from ledgerstone.workshop.describing import SUBJECTS
-from ledgerstone.workshop.first_quote import STEPS
-from ledgerstone.workshop.members import MEMBER_KINDS
+from ledgerstone.workshop.form.describing import SUBJECTS
+from ledgerstone.workshop.form.first_quote import STEPS
+from ledgerstone.workshop.records.members import MEMBER_KINDS
 from ledgerstone.workshop.standing import VALUE_STANDINGS
 
 OPERATIONS: Final = (

@@ -36,7 +36,7 @@ from ledgerstone.order import MAX_SLABS
 from ledgerstone.settings import Settings
 from ledgerstone.wording import speech_in
 from ledgerstone.workshop import DEMONSTRATION
-from ledgerstone.workshop.loader import profile_text
+from ledgerstone.workshop.reading.loader import profile_text
 
 DAY: Final = date(2026, 11, 25)
 INSTANCE: Final = "urn:uuid:6f1c3a52-6f0e-4f7e-9d63-0c8a5b1d2e34"

@@ -6,9 +6,8 @@ import math
 from dataclasses import dataclass, replace
 
 from ledgerstone.mix.mixes import Coat, Mix
-from ledgerstone.workshop import proportions
-from ledgerstone.workshop.proportions import CementColour, MixPart, Role
-from ledgerstone.workshop.records import Mixer, Recipe
+from ledgerstone.workshop.records import Mixer, Recipe, proportions
+from ledgerstone.workshop.records.proportions import CementColour, MixPart, Role
 
 ROUNDING_SLACK = 1e-9  # relative; a volume above the mixer's by rounding only is not above it
 

@@ -8,9 +8,8 @@ from functools import lru_cache
 from typing import Literal
 
 from ledgerstone.order import Slab
-from ledgerstone.workshop import proportions
-from ledgerstone.workshop.proportions import CementColour, MixPart
-from ledgerstone.workshop.records import Dose, FaceCoat, Pigment, Recipe, Workshop
+from ledgerstone.workshop.records import Dose, FaceCoat, Pigment, Recipe, Workshop, proportions
+from ledgerstone.workshop.records.proportions import CementColour, MixPart
 
 Coat = Literal["face", "backing", "body"]
 

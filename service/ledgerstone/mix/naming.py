@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Protocol
 
 from ledgerstone.message import Message
-from ledgerstone.workshop.proportions import CementColour, Role
+from ledgerstone.workshop.records.proportions import CementColour, Role
 
 
 class MixedPart(Protocol):

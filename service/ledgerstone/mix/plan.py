@@ -15,8 +15,8 @@ from ledgerstone.mix.slurry import Slurry, repair_pot, slurry_of
 from ledgerstone.order import Order
 from ledgerstone.shape import Shape
 from ledgerstone.surfaces import Surface
-from ledgerstone.workshop.proportions import CementColour, Role
 from ledgerstone.workshop.records import Workshop
+from ledgerstone.workshop.records.proportions import CementColour, Role
 
 
 @dataclass(frozen=True, slots=True)

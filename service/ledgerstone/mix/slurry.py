@@ -7,9 +7,8 @@ from dataclasses import dataclass
 from ledgerstone.mix.batches import Weighing, weighing
 from ledgerstone.mix.mixes import Tint, neat_cement, pigment_parts
 from ledgerstone.surfaces import Surface
-from ledgerstone.workshop import proportions
-from ledgerstone.workshop.proportions import MixPart
-from ledgerstone.workshop.records import Workshop
+from ledgerstone.workshop.records import Workshop, proportions
+from ledgerstone.workshop.records.proportions import MixPart
 
 
 @dataclass(frozen=True, slots=True)

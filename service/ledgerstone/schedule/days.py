@@ -6,7 +6,7 @@ from bisect import bisect_right
 from collections.abc import Iterable, Sequence
 from datetime import date, timedelta
 
-from ledgerstone.workshop.public_holidays import public_holidays
+from ledgerstone.workshop.countries.public_holidays import public_holidays
 
 WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 LONGEST_SEARCH_DAYS = 3660

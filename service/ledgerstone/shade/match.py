@@ -13,8 +13,8 @@ from scipy.optimize import nnls
 from ledgerstone.shade.colour import Colours, Lab, delta_e_2000, delta_e_2000_all
 from ledgerstone.shade.layer import ratio_of_lab
 from ledgerstone.shade.model import ShadeModel, model_of
-from ledgerstone.workshop.doses import most_percent
 from ledgerstone.workshop.records import Colouring, Dose, Pigment
+from ledgerstone.workshop.records.doses import most_percent
 
 MAX_PIGMENTS = 3
 ALIKE_DELTA_E = 0.005  # recipes this close are equally near; the plainer one is taken

@@ -36,9 +36,9 @@ from ledgerstone.quantities import (
 )
 from ledgerstone.wording.formats import Formats
 from ledgerstone.wording.profile import about_in
-from ledgerstone.workshop.local_units import local_unit, number_shown, rounded
-from ledgerstone.workshop.members import member_named
-from ledgerstone.workshop.value_keys import AboutKey, KeyNumber, KeyUnit
+from ledgerstone.workshop.entry.local_units import local_unit, number_shown, rounded
+from ledgerstone.workshop.keys.value_keys import AboutKey, KeyNumber, KeyUnit
+from ledgerstone.workshop.records.members import member_named
 
 _ROUNDING: Final = MappingProxyType(
     {"nearest": ROUND_HALF_EVEN, "up": ROUND_CEILING, "down": ROUND_FLOOR}

@@ -12,8 +12,8 @@ from ledgerstone.message import Listed, Message
 from ledgerstone.wording.capitals import capital
 from ledgerstone.wording.profile import choice_in, label_in
 from ledgerstone.wording.speech import Speech
-from ledgerstone.workshop.members import Member, every_member, member_at, members_of
 from ledgerstone.workshop.records import Workshop
+from ledgerstone.workshop.records.members import Member, every_member, member_at, members_of
 
 _CHOSEN: Final = ("role", "surface", "cement")  # values that are words of a choice
 _KEY: Final = re.compile(

@@ -22,10 +22,10 @@ from ledgerstone.workshop.countries import (
     beginnings_like,
     usual_in,
 )
-from ledgerstone.workshop.members import Member
-from ledgerstone.workshop.public_holidays import parts_of
-from ledgerstone.workshop.rests_on import RESTS_ON
-from ledgerstone.workshop.starting import CHOICE_RECORD, attribute_of
+from ledgerstone.workshop.countries.public_holidays import parts_of
+from ledgerstone.workshop.records.members import Member
+from ledgerstone.workshop.review.rests_on import RESTS_ON
+from ledgerstone.workshop.starting.profile_text import CHOICE_RECORD, attribute_of
 
 PROFILE_TEXTS: Final = "profile"
 _EXAMPLE: Final = re.compile("<(country|regions|clock|currency|postcodes)>")

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from ledgerstone.errors import ProfileError
 from ledgerstone.wording.catalogues import known_language
 from ledgerstone.wording.speech import Speech, speech_in
-from ledgerstone.workshop.local_units import working_place
+from ledgerstone.workshop.entry.local_units import working_place
 
 
 def maker_speech(error: ProfileError, *otherwise: str | None) -> Speech:

@@ -1,6 +1,6 @@
 """What one maker can do, charges and stocks, read from a profile."""
 
-from ledgerstone.workshop.loader import DEMONSTRATION, load_profile, read_profile
+from ledgerstone.workshop.reading.loader import DEMONSTRATION, load_profile, read_profile
 from ledgerstone.workshop.records import (
     BrokenStrip,
     Calendar,

@@ -22,7 +22,7 @@ from ledgerstone.json_types import Members
 from ledgerstone.message import Message
 from ledgerstone.transport import area_for, prices_of
 from ledgerstone.wording.catalogues import USUAL_LANGUAGE
-from ledgerstone.workshop.usual import usual_sealer, usual_thickness_mm
+from ledgerstone.workshop.records.usual import usual_sealer, usual_thickness_mm
 
 _CORNER: Final = "front-right"
 _GAP_MM: Final = 3.0  # a joint between two tops: common practice, no source

@@ -9,6 +9,8 @@ from decimal import Decimal
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Message, Percent
 from ledgerstone.workshop.consistency.shared import FoundFaults, at_least_one, each_once, named_once
+from ledgerstone.workshop.keys.value_keys import KeyNumber
+from ledgerstone.workshop.keys.values import nearest
 from ledgerstone.workshop.records import (
     CastingTable,
     Colouring,
@@ -22,8 +24,6 @@ from ledgerstone.workshop.records import (
     Shaping,
     Steel,
 )
-from ledgerstone.workshop.value_keys import KeyNumber
-from ledgerstone.workshop.values import nearest
 
 MAX_PIGMENT_PERCENT = 15.0  # in all: more than this is a slip of the pen
 # Ultramarine fades in lime and Portland cement (Color Res. Appl. 32(1), 2007, 65-70). Organic

@@ -8,9 +8,9 @@ from typing import Literal
 
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Figure, Listed, Message, Percent
-from ledgerstone.workshop import proportions
 from ledgerstone.workshop.consistency.shared import FoundFaults
-from ledgerstone.workshop.proportions import MixPart
+from ledgerstone.workshop.keys.value_keys import KeyNumber
+from ledgerstone.workshop.keys.values import nearest
 from ledgerstone.workshop.records import (
     Added,
     Constituent,
@@ -19,9 +19,9 @@ from ledgerstone.workshop.records import (
     Recipe,
     Shaping,
     SlurryRule,
+    proportions,
 )
-from ledgerstone.workshop.value_keys import KeyNumber
-from ledgerstone.workshop.values import nearest
+from ledgerstone.workshop.records.proportions import MixPart
 
 CLOSES_WITHIN_M3 = 0.005
 LIGHTEST_KG_PER_M3, HEAVIEST_KG_PER_M3 = 1500.0, 3000.0

@@ -6,8 +6,8 @@ from collections.abc import Callable
 
 from ledgerstone.message import Message
 from ledgerstone.workshop.consistency.shared import FoundFaults
+from ledgerstone.workshop.keys.value_keys import KeyNumber
 from ledgerstone.workshop.records import Boards
-from ledgerstone.workshop.value_keys import KeyNumber
 
 
 def _sheets(boards: Boards) -> FoundFaults:

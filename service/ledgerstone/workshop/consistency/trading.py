@@ -13,7 +13,7 @@ from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Listed, Message
 from ledgerstone.workshop.consistency.shared import FoundFaults, each_once, named_once
 from ledgerstone.workshop.countries import beginnings_like
-from ledgerstone.workshop.public_holidays import (
+from ledgerstone.workshop.countries.public_holidays import (
     COUNTRIES,
     country_fault,
     holiday_names,
@@ -22,6 +22,7 @@ from ledgerstone.workshop.public_holidays import (
     part_named,
     parts_of,
 )
+from ledgerstone.workshop.keys.values import nearest
 from ledgerstone.workshop.records import (
     Calendar,
     Conventions,
@@ -33,7 +34,6 @@ from ledgerstone.workshop.records import (
     Tax,
     Web,
 )
-from ledgerstone.workshop.values import nearest
 
 _SERVER: Final = r"[A-Za-z0-9][A-Za-z0-9.-]*|\[?[0-9A-Fa-f:]+\]?"
 _HERE: Final = ("localhost", "127.0.0.1", "::1")

@@ -1,0 +1,1 @@
+"""A profile's text to records, and every fault in it with its line."""

@@ -1,0 +1,1 @@
+"""The file that a new maker begins with."""
