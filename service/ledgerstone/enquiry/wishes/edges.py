@@ -16,7 +16,7 @@ from ledgerstone.quantities import Length, UnitName
 _PROFILES: Final = (
     (
         "bevel",
-        re.compile(r"\bchamfer\w*|\bbevel\w*|\bgefast\w*|\bfasen?\b|\bangefast\w*", re.IGNORECASE),
+        re.compile(r"\bchamfer\w*|\bbevel\w*|\b(?:an)?gefast\w*|\bfasen?\b", re.IGNORECASE),
     ),
     (
         "round",
@@ -29,7 +29,7 @@ _PROFILES: Final = (
     ),
     (
         "square",
-        re.compile(r"\bsquare\b|\beased\b|\bgerade kanten\b|\bscharfkantig\b", re.IGNORECASE),
+        re.compile(r"\bsquare\b|\beased\b|\bgerade kanten\b|\bscharfkantig\w*", re.IGNORECASE),
     ),
     (
         "wall",
@@ -72,6 +72,13 @@ _OTHERS: Final = re.compile(
     r"\bothers?\b|\beverything else\b|\brest\b|\bübrigen\b|\banderen\b", re.IGNORECASE
 )
 _EXCEPT: Final = re.compile(r"\bexcept\b|\bbut (?:not )?the\b|\baußer\b", re.IGNORECASE)
+_NAMED_AFTER: Final = re.compile(r"\s?(?:\w+\s)?(?:edge|kante)\b", re.IGNORECASE)
+_NAMED_BEFORE: Final = re.compile(
+    r"(?<!from )(?<!from the )(?<!vom )\b(?:edge|kante)\b"
+    r"(?:\s(?:detail|profile|finish|style|profil|form|to be|should be|is|be|bitte|soll)\b){0,2}"
+    r"\s?[:=,–-]?\s?(?:(?:a|an|lightly|slightly|small|leicht|etwas)\s)?",
+    re.IGNORECASE,
+)
 _SIZE: Final = re.compile(
     r"(?<![\d.,/])(?P<n>\d{1,2}(?:[.,]\d)?|½|¼|\d/\d)\s?(?P<u>mm|cm|mil|inch(?:es)?|in\b|\")?",
     re.IGNORECASE,
@@ -125,10 +132,8 @@ def _clauses(text: str, start: int, end: int) -> list[TextSpan]:
 
 def _in_clause(text: str, clause: TextSpan, known: dict[str, EdgeSaid]) -> list[EdgeSaid]:
     words = text[slice(*clause)]
-    profile = next(
-        ((name, found) for name, pattern in _PROFILES if (found := pattern.search(words))), None
-    )
-    if profile is None or not (_EDGE.search(words) or _ALL.search(words)):
+    profile = _profile(words)
+    if profile is None:
         return []
     if re.search(
         r"\b(?:basins?|bowls?|sinks?|holes?|table tops?|tables?|slots?|cut-?outs?|openings?|loch"
@@ -143,9 +148,35 @@ def _in_clause(text: str, clause: TextSpan, known: dict[str, EdgeSaid]) -> list[
         re.IGNORECASE,
     ):
         return []
+    name, at = profile
     sides, how = _sides(words, known)
-    size = _size(words, profile[1].span()) if profile[0] in ("bevel", "round") else None
-    return [EdgeSaid(side, profile[0], size, (clause,), how) for side in sides]
+    if not sides and _is_the_edge(words, at):
+        sides, how = list(_MORE), "worked-out"
+    size = _size(words, at) if name in ("bevel", "round") else None
+    return [EdgeSaid(side, name, size, (clause,), how) for side in sides]
+
+
+def _profile(words: str) -> tuple[str, TextSpan] | None:
+    """Return the profile that is named nearest to an edge, and where; None if no edge is named."""
+    edges = [found.span() for pattern in (_EDGE, _ALL) for found in pattern.finditer(words)]
+    named = [
+        (name, found.span())
+        for name, pattern in _PROFILES
+        for found in pattern.finditer(words)
+        if edges
+    ]
+    return min(named, key=lambda one: min(_apart(one[1], edge) for edge in edges), default=None)
+
+
+def _apart(one: TextSpan, other: TextSpan) -> int:
+    return max(one[0] - other[1], other[0] - one[1], 0)
+
+
+def _is_the_edge(words: str, at: TextSpan) -> bool:
+    """Whether a profile is the edge's, of which no side is named: "rounded edge", "Edge: round"."""
+    after = _NAMED_AFTER.match(words, at[1])
+    before = next((found for found in _NAMED_BEFORE.finditer(words) if found.end() == at[0]), None)
+    return after is not None or before is not None
 
 
 def _sides(words: str, known: dict[str, EdgeSaid]) -> tuple[list[str], str]:
