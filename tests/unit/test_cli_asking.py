@@ -17,12 +17,12 @@ RIGHT, WRONG = ("j",) * 2, ("n",) * 2
 JOBS = ("4,5 13 27", "150", "1200")
 LEFT = ("",) * 7  # what stands in brackets is right
 BAVARIA = (
-    *("de", "Bayern?", "by", "", "Werkbank Beton", "Steinach", "moin@werkbank.example"),
+    *("de", "Baiern", "Bayern", "", "Werkbank Beton", "Steinach", "moin@werkbank.example"),
     *("09999 1234", "2600 x 1200", "30, 40, 50", "52,50", "19", "40", ""),
-    *("keine", "1", "7,5", "12", "", "96, 97", "85,00", "none", "180", *LEFT, *JOBS),
+    *("keine", "1", "7,5", "12", "", "963456, HR9", "96, 97", "85,00", "none", "180", *LEFT, *JOBS),
 )
 OREGON = (
-    *("US", "OR", "America/Los_Angeles", "Burnt Ridge Concrete", "Alder Fork"),
+    *("US", "Oregon", "America/Los_Angeles", "Burnt Ridge Concrete", "Alder Fork"),
     *("hello@burntridge.example", "(541) 555-0142", "120 × 48 1/2", "1 1/2, 2 in", "$65/hr"),
     *("none", "50", "5000", "", "3", "", "0", "48 72"),
     *("974, 97701-97799", "95", "80", "none"),
@@ -42,6 +42,7 @@ def test_a_bavarian_maker_answers_in_the_way_of_the_country(tmp_path: Path) -> N
     status, said = asked(tmp_path / "mine.toml", BAVARIA + RIGHT)
     assert status == 0
     assert said.count(f"2/{QUESTIONS} Landesteil") == 2
+    assert "963456, HR9. Eine sieht so aus: 26133." in said
     shop = load_profile(tmp_path / "mine.toml")
     assert (shop.workshop.currency, shop.workshop.timezone) == ("EUR", "Europe/Berlin")
     assert (shop.tax.name, shop.tax.percent) == ("MwSt.", Decimal(19))

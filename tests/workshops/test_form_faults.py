@@ -13,7 +13,7 @@ from ledgerstone.json_types import JSON, KeyPath
 from ledgerstone.wording import speech_in
 from ledgerstone.wording.form_words import fault_on_form
 from ledgerstone.workshop.consistency import inconsistencies
-from ledgerstone.workshop.countries import beginnings_like
+from ledgerstone.workshop.countries.postcodes import beginnings_like
 from ledgerstone.workshop.entry.local_units import working_place
 from ledgerstone.workshop.form import bags, placed_text
 from ledgerstone.workshop.reading.lines import KeyLines

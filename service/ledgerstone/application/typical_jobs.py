@@ -272,10 +272,5 @@ def _postcodes(workshop: Workshop, beginnings: tuple[str, ...]) -> Iterator[str]
     """Yield complete postcodes with an area's beginnings, in the country's format."""
     known = workshop.place.postcodes
     for beginning in beginnings:
-        first = beginning.partition("-")[0]
-        if known is None:
-            yield first
-            continue
-        rest = known.example.replace(known.joint, "")[len(first) :]
-        tried = (first, f"{first}{rest}", f"{first}17XX", f"{first}7XX")
-        yield from (each for each in tried if known.read(each) is not None)
+        found = beginning.partition("-")[0] if known is None else known.under(beginning)
+        yield from (found,) if found is not None else ()

@@ -33,6 +33,7 @@ from ledgerstone.message import Message
 from ledgerstone.settings import Settings
 from ledgerstone.wording import Speech, bench_speech, known_language, speech_in
 from ledgerstone.wording.own import FILES, sentences_in
+from ledgerstone.wording.places import currencies_of
 from ledgerstone.wording.profile import about_in
 from ledgerstone.wording.profile_faults import maker_speech
 from ledgerstone.workshop import Workshop
@@ -123,7 +124,7 @@ def _report(workshop: Workshop, speech: Speech) -> Iterator[str]:
     rows = [("" if t is None else speech.say(t), speech.value(row)) for t, row in summary(workshop)]
     width = max(len(title) for title, _ in rows)
     yield from (f"{title:<{width}} {says}" for title, says in rows)
-    looks = (*second_looks(workshop), *_not_made(workshop))
+    looks = (*second_looks(workshop), *_other_money(workshop), *_not_made(workshop))
     if looks:
         yield from ("", speech.say(Message("check-looks")))
         yield from (f"- {speech.say(message)}" for message in looks)
@@ -131,6 +132,14 @@ def _report(workshop: Workshop, speech: Speech) -> Iterator[str]:
         yield from () if i else ("",)
         mark = "- " if value.name == "check-invented-table" else ""
         yield f"{mark}{speech.say(value)}"
+
+
+def _other_money(workshop: Workshop) -> Iterator[Message]:
+    """Yield a message if the currency is none in which the workshop's country pays."""
+    land, currency = workshop.workshop.country, workshop.workshop.currency
+    usual = currencies_of(land)
+    if usual and currency not in usual:
+        yield Message("check-currency", land=land, currency=currency, usual=usual[0])
 
 
 def _not_made(workshop: Workshop) -> Iterator[Message]:

@@ -9,11 +9,13 @@ from typing import Any, Final
 from ledgerstone.cli.question import Question, one_key, raw_of, shown_of, with_answers
 from ledgerstone.message import Message
 from ledgerstone.wording import workshop_speech
+from ledgerstone.workshop.countries.public_holidays import part_named
 from ledgerstone.workshop.form.bags import BAG, UNTESTED_PERCENT
 from ledgerstone.workshop.keys.values import ValueRejected
 from ledgerstone.workshop.keys.warmth import by_month
 from ledgerstone.workshop.records import Bag, DeliveryArea, Workshop
 from ledgerstone.workshop.records.schemas import read_value
+from ledgerstone.workshop.review.advice import no_postcodes
 from ledgerstone.workshop.standing import WARMTH_PATH
 
 NONE: Final = "none"
@@ -25,7 +27,7 @@ _TIMES: Final = re.compile(r"\s*[x×*]\s*|\s+by\s+", re.IGNORECASE)
 
 def _region(workshop: Workshop, answer: str) -> Workshop:
     """Set the workshop's region, which has public holidays of its own."""
-    region = answer.upper() if len(answer) <= 3 else answer
+    region = part_named(answer, workshop.workshop.country) or answer
     if region == workshop.workshop.region:
         return workshop
     moved = dataclasses.replace(workshop.workshop, region=region)
@@ -82,6 +84,9 @@ def _tax_now(workshop: Workshop) -> str:
 
 def _postcodes(workshop: Workshop, answer: str) -> Workshop:
     codes = tuple(part.upper() for part in re.split(r"[,;\s]+", answer) if part)
+    strange = no_postcodes(codes, workshop)
+    if strange is not None:
+        raise ValueRejected(strange)
     first = workshop.areas[0] if workshop.areas else DeliveryArea(name="", postcodes=())
     speech = workshop_speech(workshop.workshop.language, workshop)
     name = speech.say(Message("init-around", town=workshop.workshop.town))

@@ -6,7 +6,7 @@ from bisect import bisect_right
 from collections.abc import Iterable, Sequence
 from datetime import date, timedelta
 
-from ledgerstone.workshop.countries.public_holidays import public_holidays
+from ledgerstone.workshop.countries.public_holidays import holiday_named, public_holidays
 
 WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 LONGEST_SEARCH_DAYS = 3660
@@ -32,7 +32,7 @@ class WorkingCalendar:
     added
         Month and day of what is kept each year beside the public holidays.
     worked
-        Names of public holidays on which hands work.
+        Names of public holidays on which hands work, in English or German.
 
     Notes
     -----
@@ -50,7 +50,8 @@ class WorkingCalendar:
         worked: Iterable[str] = (),
     ) -> None:
         self._added = frozenset(added)
-        self._worked_holidays = frozenset(name.casefold() for name in worked)
+        named = (holiday_named(name, country) for name in worked)
+        self._worked_holidays = frozenset(filter(None, named))
         self._country = country
         self._worked = frozenset(WEEKDAYS.index(name) for name in weekdays)
         self._closed = merged((a.toordinal(), b.toordinal() + 1) for a, b in closed)
@@ -71,7 +72,7 @@ class WorkingCalendar:
 
     def _is_worked_holiday(self, name: str) -> bool:
         """Return whether hands work on it; of two holidays on one day both must be worked."""
-        return all(part.strip().casefold() in self._worked_holidays for part in name.split(";"))
+        return all(part.strip() in self._worked_holidays for part in name.split(";"))
 
     def first_worked(self, day: date) -> date:
         """Return the day itself if it is worked, else the next one that is.

@@ -7,10 +7,9 @@ from decimal import Decimal
 
 from ledgerstone.order import Delivery, Order
 from ledgerstone.workshop.countries import usual_in
+from ledgerstone.workshop.countries.postcodes import falls_under
 from ledgerstone.workshop.records import DeliveryArea, Pallet, RegionalSettings, Workshop
 
-_UK_RANGE = re.compile(r"([A-Z]{1,2})([0-9]{1,2})(?:-([0-9]{1,2}))?")
-_FIGURES = re.compile(r"([0-9]+)-([0-9]+)")
 LONGEST_POSTCODE = 20
 _BRITAIN = usual_in("GB")
 
@@ -39,32 +38,9 @@ def area_for(postcode: str, workshop: Workshop) -> DeliveryArea | None:
     found = _read(postcode, workshop.place)
     if found is None:
         return None
-    return next((a for a in workshop.areas if any(_begins(found[1], p) for p in a.postcodes)), None)
-
-
-def _begins(where: str, pattern: str) -> bool:
-    """Return whether a postcode's place falls under one of an area's beginnings.
-
-    ``HR`` (an area of letters), ``LD1`` or ``LD1-6`` (districts), ``83`` (figures that it begins
-    with) or ``83000-83739`` (from one such to another).
-    """
-    here = re.match(r"([A-Z]+)([0-9]*)", where)
-    if here is None:  # postcodes of figures alone
-        return _among_figures(where, pattern)
-    there = _UK_RANGE.fullmatch(pattern)
-    if there is None:
-        return here[1] == pattern if pattern.isalpha() else where.startswith(pattern)
-    low = int(there[2])
-    high = int(there[3]) if there[3] else low
-    return here[1] == there[1] and here[2] != "" and low <= int(here[2]) <= high
-
-
-def _among_figures(where: str, pattern: str) -> bool:
-    ends = _FIGURES.fullmatch(pattern)
-    if ends is None:
-        return where.startswith(pattern)
-    begins = where[: len(ends[1])]
-    return len(begins) == len(ends[1]) and ends[1] <= begins <= ends[2]
+    return next(
+        (a for a in workshop.areas if any(falls_under(found[1], p) for p in a.postcodes)), None
+    )
 
 
 def area_of(delivery: Delivery, workshop: Workshop) -> DeliveryArea | None:

@@ -23,6 +23,11 @@ def currency_of(country: str) -> str | None:
     return next(iter(get_territory_currencies(country)), None)
 
 
+def currencies_of(country: str) -> tuple[str, ...]:
+    """Return every currency that is legal tender in a country today, as ISO 4217 codes."""
+    return tuple(get_territory_currencies(country))
+
+
 def time_zones_of(country: str) -> tuple[str, ...]:
     """Return a country's time zones, by their IANA names."""
     return tuple(get_global("territory_zones").get(country, ()))

@@ -19,9 +19,9 @@ from ledgerstone.workshop.countries import (
     COUNTRIES,
     English,
     RegionalSettings,
-    beginnings_like,
     usual_in,
 )
+from ledgerstone.workshop.countries.postcodes import beginnings_like
 from ledgerstone.workshop.countries.public_holidays import parts_of
 from ledgerstone.workshop.records.members import Member
 from ledgerstone.workshop.review.rests_on import RESTS_ON

@@ -6,22 +6,26 @@ import re
 import zoneinfo
 from collections.abc import Callable, Sequence
 from datetime import date
+from difflib import get_close_matches
 from functools import cache
 from typing import Final
 
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Listed, Message
 from ledgerstone.workshop.consistency.shared import FoundFaults, each_once, named_once
-from ledgerstone.workshop.countries import beginnings_like
+from ledgerstone.workshop.countries.postcodes import beginnings_like
 from ledgerstone.workshop.countries.public_holidays import (
     COUNTRIES,
     country_fault,
+    holiday_elsewhere,
     holiday_names,
-    is_holiday,
-    is_kept_elsewhere,
-    part_named,
+    month_and_day_of,
+    part_meant,
     parts_of,
+    parts_told,
+    plain_name,
 )
+from ledgerstone.workshop.countries.zones import zone_meant
 from ledgerstone.workshop.keys.values import nearest
 from ledgerstone.workshop.records import (
     Calendar,
@@ -59,11 +63,10 @@ def _place_known(workshop: Identity) -> FoundFaults:
         return
     regions = parts_of(workshop.country)
     if regions and workshop.region and workshop.region not in regions:
-        code = part_named(workshop.region, workshop.country)
-        near = nearest(workshop.region.upper(), regions)
-        if code:
-            near |= {"near": "guess", "guess": code}
-        values = {"region": workshop.region, "land": workshop.country}
+        code = part_meant(workshop.region, workshop.country)
+        near = {"near": "guess" if code else "known", "guess": code or ""}
+        known = ", ".join(parts_told(workshop.country))
+        values = {"region": workshop.region, "land": workshop.country, "known": known}
         yield ("workshop", "region"), Message("fault-region", **values, **near)
 
 
@@ -86,7 +89,9 @@ def _is_time_zone(name: str) -> bool:
 
 def _clock_known(workshop: Identity) -> FoundFaults:
     if not _is_time_zone(workshop.timezone):
-        near = nearest(workshop.timezone, tuple(sorted(_time_zones())))
+        zones = tuple(sorted(_time_zones()))
+        meant = zone_meant(workshop.timezone, zones)
+        near = {"near": "guess", "guess": meant, "known": ""} if meant else nearest("", zones)
         yield ("workshop", "timezone"), Message("fault-clock", zone=workshop.timezone, **near)
 
 
@@ -154,7 +159,7 @@ def _postcode_pattern(conventions: Conventions) -> FoundFaults:
     try:
         parts = re.compile(conventions.postcodes).groups
     except re.error as reason:
-        yield ("conventions", "postcodes"), Message("fault-pattern", reason=str(reason))
+        yield ("conventions", "postcodes"), Message("fault-pattern", at=(reason.pos or 0) + 1)
         return
     if parts == 0:
         yield ("conventions", "postcodes"), Message("fault-pattern-brackets")
@@ -173,12 +178,22 @@ def _working_days(calendar: Calendar) -> FoundFaults:
 def _own_holidays(calendar: Calendar, workshop: Identity) -> FoundFaults:
     for i, day in enumerate(calendar.holidays_added):
         if not _is_month_and_day(day):
-            yield ("calendar", "holidays_added", i), Message("fault-month-day")
-    known = _holiday_names(workshop)
+            found = month_and_day_of(day, workshop.country) if _has_holidays(workshop) else None
+            message = Message("fault-month-day", known="yes" if found else "no", day=found or "")
+            yield ("calendar", "holidays_added", i), message
     for i, name in enumerate(calendar.holidays_worked):
-        if known and not is_holiday(name, known) and not is_kept_elsewhere(name, workshop.country):
-            message = Message("fault-holiday", name=name, known=", ".join(known))
-            yield ("calendar", "holidays_worked", i), message
+        if _has_holidays(workshop) and holiday_elsewhere(name, workshop.country) is None:
+            place = "-".join(filter(None, (workshop.country, workshop.region)))
+            names = holiday_names(place, workshop.language)
+            yield ("calendar", "holidays_worked", i), _no_holiday(name, names)
+
+
+def _no_holiday(name: str, known: tuple[str, ...]) -> Message:
+    """Say that a holiday is none, and which was meant or which there are."""
+    plain = {plain_name(each): each for each in known}
+    close = get_close_matches(plain_name(name), plain, n=1, cutoff=0.6)
+    values = {"near": "guess" if close else "known", "guess": plain[close[0]] if close else ""}
+    return Message("fault-holiday", name=name, known=", ".join(known), **values)
 
 
 def _is_month_and_day(text: str) -> bool:
@@ -189,12 +204,10 @@ def _is_month_and_day(text: str) -> bool:
     return True
 
 
-def _holiday_names(workshop: Identity) -> tuple[str, ...]:
-    """The names of the public holidays of some years, where country and region are known."""
+def _has_holidays(workshop: Identity) -> bool:
+    """Whether the country's holidays are known, and the region is one of its own."""
     parts = parts_of(workshop.country)
-    if workshop.country not in COUNTRIES or (workshop.region and workshop.region not in parts):
-        return ()
-    return holiday_names("-".join(filter(None, (workshop.country, workshop.region))))
+    return workshop.country in COUNTRIES and (not workshop.region or workshop.region in parts)
 
 
 def _addresses(web: Web) -> FoundFaults:

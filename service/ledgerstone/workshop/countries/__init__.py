@@ -1,17 +1,17 @@
 """What is usual in each country: its languages, units, paper, postcodes and English words.
 
-A profile's ``[conventions]`` say otherwise where a workshop does. The postcodes are those of the
-address data that Google's libaddressinput publishes; units and paper are Unicode's (CLDR
-``measurementData`` and ``paperSize``). Which words are spoken is common knowledge, no source.
+A profile's ``[conventions]`` say otherwise where a workshop does. Units and paper are Unicode's
+(CLDR ``measurementData`` and ``paperSize``). Which words are spoken is common knowledge, no source.
 """
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from types import MappingProxyType
 from typing import Final, Literal
+
+from ledgerstone.workshop.countries.postcodes import POSTCODES, Postcodes
 
 LengthUnit = Literal["mm", "cm", "m", "in"]
 WorkLengthUnit = Literal["mm", "in"]
@@ -21,47 +21,6 @@ VolumeUnit = Literal["l", "gal"]
 StrengthUnit = Literal["N/mm2", "MPa", "psi"]
 PaperFormat = Literal["A4", "Letter"]
 English = Literal["british", "american", "canadian", "australian"]
-
-
-@dataclass(frozen=True, slots=True)
-class Postcodes:
-    """How a country's postcodes are written.
-
-    Attributes
-    ----------
-    pattern
-        What one is in capital letters and digits alone; its groups are its parts.
-    joint
-        What is written between its parts.
-    parts
-        How many of its parts say where it is, for an area to begin with.
-    lead
-        Letters that are written before it abroad, and that say nothing of where it is.
-    example
-        One such, to show how it is written.
-    """
-
-    pattern: str
-    example: str
-    joint: str = " "
-    parts: int = 9
-    lead: tuple[str, ...] = ()
-
-    def read(self, text: str) -> tuple[str, str] | None:
-        """Return a postcode as it is usually written, and the part that says where it is.
-
-        Blanks, hyphens and dots are passed over; None if it is no postcode of the country.
-        """
-        letters = re.sub(r"[\s.\-–]", "", text).upper()
-        for lead in self.lead:
-            if letters.startswith(lead) and letters[len(lead) :].isdigit():
-                letters = letters.removeprefix(lead)
-                break
-        found = re.fullmatch(self.pattern, letters)
-        if found is None:
-            return None
-        parts = [part for part in found.groups() if part]
-        return self.joint.join(parts), "".join(parts[: self.parts])
 
 
 @dataclass(frozen=True, slots=True)
@@ -125,65 +84,47 @@ class RegionalSettings:
         )
 
 
-# The BS 7666 v2.0 schema's pattern, with P added to the third letter of A9A districts (N1P and W1P
-# are in use); GIR 0AA is no place a slab goes to.
-_BRITISH = Postcodes(
-    r"([A-PR-UWYZ][0-9][0-9]?|[A-PR-UWYZ][A-HK-Y][0-9][0-9]?|[A-PR-UWYZ][0-9][A-HJKPSTUW]"
-    r"|[A-PR-UWYZ][A-HK-Y][0-9][ABEHMNPRVWXY])([0-9][ABD-HJLNP-UW-Z]{2})",
-    "HR0 1AA",
-    parts=1,
-)
-_CANADIAN = Postcodes(
-    r"([ABCEGHJ-NPRSTVXY][0-9][ABCEGHJ-NPRSTV-Z])([0-9][ABCEGHJ-NPRSTV-Z][0-9])",
-    "H3Z 2Y7",
-    parts=1,
-)
-_IRISH = Postcodes(r"([0-9A-Z]{3})([0-9A-Z]{4})", "A65 F4E2", parts=1)
-_DUTCH = Postcodes(r"([1-9][0-9]{3})([A-Z]{2})", "1234 AB", parts=1)
-_ZIP = Postcodes(r"([0-9]{5})([0-9]{4})?", "95014", "-", parts=1)
 _NEWTONS: Final = frozenset({"GB", "IE", "DE", "AT", "CH", "LI"})  # strengths in N/mm² there
 _POINTS: Final = frozenset({"GB", "IE", "US", "CA", "AU", "NZ", "CH", "LI"})  # 1.5, not 1,5
-_FOUR, _FIVE = r"([0-9]{4})", r"([0-9]{5})"
 
 
-def _of(
-    country: str, postcodes: Postcodes, tax_name: str = "VAT", *languages: str
-) -> RegionalSettings:
-    place = RegionalSettings(country, languages, postcodes, tax_name)
+def _of(country: str, tax_name: str = "VAT", *languages: str) -> RegionalSettings:
+    place = RegionalSettings(country, languages, POSTCODES[country], tax_name)
     return replace(place, strengths="N/mm2") if country in _NEWTONS else place
 
 
 _UNITED_STATES = RegionalSettings(
-    *("US", ("en",), _ZIP, "sales tax", "in", "lb", "F", "gal", "psi", "Letter", "american")
+    *("US", ("en",), POSTCODES["US"], "sales tax", "in", "lb", "F", "gal", "psi", "Letter"),
+    words="american",
 )
 
 COUNTRIES: Final[Mapping[str, RegionalSettings]] = MappingProxyType(
     {
         place.country: place
         for place in (
-            _of("GB", _BRITISH, "VAT", "en"),
-            _of("IE", _IRISH, "VAT", "en"),
-            _of("DE", Postcodes(_FIVE, "26133", lead=("DE", "D")), "MwSt.", "de"),
-            _of("AT", Postcodes(_FOUR, "1010", lead=("AT", "A")), "USt.", "de"),
-            _of("CH", Postcodes(_FOUR, "2544", lead=("CH",)), "MWST", "de"),
-            _of("LI", Postcodes("(94[89][0-9])", "9490", lead=("LI", "FL")), "MWST", "de"),
-            _of("LU", Postcodes(_FOUR, "4750", lead=("LU", "L")), "TVA", "de"),
-            _of("BE", Postcodes(_FOUR, "4000", lead=("BE", "B")), "BTW"),
-            _of("NL", _DUTCH, "btw"),
-            _of("FR", Postcodes(_FIVE, "33380", lead=("FR", "F")), "TVA"),
-            _of("IT", Postcodes(_FIVE, "00144", lead=("IT", "I")), "IVA"),
-            _of("ES", Postcodes(_FIVE, "28039", lead=("ES", "E")), "IVA"),
-            _of("PT", Postcodes("([0-9]{4})([0-9]{3})", "2725-079", "-"), "IVA"),
-            _of("DK", Postcodes(_FOUR, "8660", lead=("DK",)), "moms"),
-            _of("SE", Postcodes("([0-9]{3})([0-9]{2})", "114 55", lead=("SE", "S")), "moms"),
-            _of("NO", Postcodes(_FOUR, "0025", lead=("NO", "N")), "mva"),
-            _of("FI", Postcodes(_FIVE, "00550", lead=("FI", "FIN")), "ALV"),
-            _of("PL", Postcodes("([0-9]{2})([0-9]{3})", "00-950", "-", lead=("PL",)), "VAT"),
-            _of("CZ", Postcodes("([0-9]{3})([0-9]{2})", "100 00", lead=("CZ",)), "DPH"),
-            _of("ZA", Postcodes(_FOUR, "0083"), "VAT", "en"),
-            _of("NZ", Postcodes(_FOUR, "6001"), "GST", "en"),
-            replace(_of("AU", Postcodes(_FOUR, "2060"), "GST", "en"), words="australian"),
-            replace(_of("CA", _CANADIAN, "GST", "en"), words="canadian", paper="Letter"),
+            _of("GB", "VAT", "en"),
+            _of("IE", "VAT", "en"),
+            _of("DE", "MwSt.", "de"),
+            _of("AT", "USt.", "de"),
+            _of("CH", "MWST", "de"),
+            _of("LI", "MWST", "de"),
+            _of("LU", "TVA", "de"),
+            _of("BE", "BTW"),
+            _of("NL", "btw"),
+            _of("FR", "TVA"),
+            _of("IT", "IVA"),
+            _of("ES", "IVA"),
+            _of("PT", "IVA"),
+            _of("DK", "moms"),
+            _of("SE", "moms"),
+            _of("NO", "mva"),
+            _of("FI", "ALV"),
+            _of("PL", "VAT"),
+            _of("CZ", "DPH"),
+            _of("ZA", "VAT", "en"),
+            _of("NZ", "GST", "en"),
+            replace(_of("AU", "GST", "en"), words="australian"),
+            replace(_of("CA", "GST", "en"), words="canadian", paper="Letter"),
             _UNITED_STATES,
         )
     }
@@ -205,22 +146,6 @@ SOUTHERN: Final = frozenset({"AU", "NZ", "ZA"})
 
 # Where the tax is each part's own and no rate is the country's: a profile starts without one.
 TAXED_BY_PART: Final = frozenset({"US"})
-
-
-def beginnings_like(country: str) -> tuple[str, ...]:
-    """Return how postcodes of a country may begin, as an area of a profile has them.
-
-    ``98``, ``98801`` and ``98801-98899``, where they are figures alone.
-    """
-    known = COUNTRIES.get(country)
-    read = known.postcodes.read(known.postcodes.example) if known and known.postcodes else None
-    if read is None:
-        return ("10", "1010", "1010-1099")
-    place = read[1]
-    if place.isdecimal():
-        return place[:2], place, f"{place}-{place[:-2]}99"
-    letters = place.rstrip("0123456789") if place[-1].isdecimal() else place[0]
-    return (letters, place, f"{letters}1-6") if country == "GB" else (letters, place)
 
 
 def usual_in(country: str) -> RegionalSettings:

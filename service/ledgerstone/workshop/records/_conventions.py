@@ -11,7 +11,6 @@ from ledgerstone.workshop.countries import (
     LengthUnit,
     MassUnit,
     PaperFormat,
-    Postcodes,
     RegionalSettings,
     StrengthUnit,
     TemperatureUnit,
@@ -19,6 +18,7 @@ from ledgerstone.workshop.countries import (
     WorkLengthUnit,
     usual_in,
 )
+from ledgerstone.workshop.countries.postcodes import Postcodes
 from ledgerstone.workshop.records._keys import about, documented
 
 

@@ -10,7 +10,7 @@ from typing import Final
 
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Listed, Message, Money, Percent, Strength
-from ledgerstone.workshop.countries.public_holidays import holiday_names, is_holiday, parts_of
+from ledgerstone.workshop.countries.public_holidays import holiday_named, parts_of, parts_told
 from ledgerstone.workshop.form.bags import UNTESTED_PERCENT
 from ledgerstone.workshop.reading.loader import key_text
 from ledgerstone.workshop.records import Workshop
@@ -104,7 +104,8 @@ def region_not_given(workshop: Workshop) -> Iterator[Message]:
     """State that regional holidays are not known, if the profile names no region."""
     country, parts = workshop.workshop.country, parts_of(workshop.workshop.country)
     if parts and not workshop.workshop.region:
-        yield Message("check-region", land=country, regions=Listed(parts, joined="comma"))
+        regions = Listed(parts_told(country), joined="comma")
+        yield Message("check-region", land=country, regions=regions)
 
 
 def holidays_of_another_part(workshop: Workshop) -> Iterator[Message]:
@@ -113,30 +114,29 @@ def holidays_of_another_part(workshop: Workshop) -> Iterator[Message]:
     if region not in ("", *parts_of(country)):
         return
     place = "-".join(filter(None, (country, region)))
-    known = holiday_names(place) if workshop.calendar.holidays_worked else ()
-    strange = tuple(
-        n for n in workshop.calendar.holidays_worked if known and not is_holiday(n, known)
-    )
+    worked = workshop.calendar.holidays_worked
+    strange = tuple(name for name in worked if holiday_named(name, place) is None)
     if strange:
         yield Message("check-holidays", land=place, names=Listed(strange, joined="comma"))
 
 
 def postcodes_of_another_country(workshop: Workshop) -> Iterator[Message]:
     """State which areas have beginnings that no postcode of the country has."""
-    postcodes = workshop.place.postcodes
-    if postcodes is None:
-        return
-    figures = postcodes.example[:1].isdigit()
     for area in workshop.areas:
-        strange = [b for b in area.postcodes if b[:1].isdigit() != figures]
-        if strange and postcodes.example:
-            yield Message(
-                "check-postcodes",
-                area=area.name,
-                beginning=strange[0],
-                land=workshop.workshop.country,
-                example=postcodes.example,
-            )
+        found = no_postcodes(area.postcodes, workshop)
+        if found is not None:
+            yield Message("check-area-postcodes", area=area.name, says=found)
+
+
+def no_postcodes(beginnings: tuple[str, ...], workshop: Workshop) -> Message | None:
+    """State which beginnings no postcode of the workshop's country has; None if each has one."""
+    known, land = workshop.place.postcodes, workshop.workshop.country
+    if known is None or not known.example:
+        return None
+    strange = Listed(tuple(b for b in beginnings if known.under(b) is None), joined="comma")
+    if not strange.things:
+        return None
+    return Message("check-postcodes", beginnings=strange, land=land, example=known.example)
 
 
 def usual_cement(workshop: Workshop) -> Iterator[Message]:

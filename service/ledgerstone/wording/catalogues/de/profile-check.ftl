@@ -154,7 +154,9 @@ check-region = Die Feiertage sind die des ganzen Landes, { $land }. Hat Ihr { $l
    *[other] Landesteil
 } mehr, schreiben Sie seine Buchstaben in workshop.region: { $regions }.
 check-holidays = In calendar.holidays_worked steht, was in { $land } kein Feiertag ist, und ändert nichts: { $names }. Nehmen Sie es heraus.
-check-postcodes = Das Gebiet „{ $area }“ fängt mit { $beginning } an: So beginnt keine Postleitzahl in { $land }, und es beliefert niemanden. Eine sieht so aus: { $example }.
+check-currency = Die Währung ist { $currency }; in { $land } zahlt man in { $usual }. Sind die Preise in { $usual }, schreiben Sie das in workshop.currency.
+check-postcodes = Keine Postleitzahl in { $land } beginnt mit dem, was hier steht, und niemand wird dort beliefert: { $beginnings }. Eine sieht so aus: { $example }.
+check-area-postcodes = Das Gebiet „{ $area }“: { $says }
 
 check-before = Bevor damit Kunden bedient werden:
 check-no-signing-keys = LEDGERSTONE_SIGNING_KEYS ist nicht gesetzt: Bei jedem Start entsteht ein neuer Schlüssel, und Links öffnen sich nicht mehr, wenn der Dienst endet.

@@ -190,8 +190,13 @@ fault-not-ics = „{ $file }“ ist dem Namen nach keine iCalendar-Datei. Speich
 fault-country = Für „{ $land }“ sind keine Feiertage bekannt. Schreiben Sie zwei Buchstaben, etwa DE.{ fault-nearest }
 fault-region = „{ $region }“ ist { $land ->
     [DE] kein Bundesland
+    [AT] kein Bundesland
+    [CH] kein Kanton
    *[other] kein Landesteil von { $land }
-}.{ fault-nearest }
+}.{ $near ->
+    [guess] { " " }Vielleicht war „{ $guess }“ gemeint.
+   *[known] { "" }
+} Bekannt sind hier: { $known }.
 fault-clock = „{ $zone }“ ist keine Zeitzone, die hier bekannt ist. Schreiben Sie sie wie Europe/Berlin.{ fault-nearest }
 fault-currency = Hierher gehören drei Großbuchstaben, etwa EUR.
 fault-email = Hierher gehört eine E-Mail-Adresse, etwa hallo@example.com.
@@ -202,12 +207,15 @@ fault-area-free = Dieses Gebiet hat keinen Preis. Schreiben Sie pallet, own_van 
 fault-no-postcode = Nennen Sie mindestens einen Anfang einer Postleitzahl.
 fault-postcode = „{ $beginning }“ ist nicht wie { $like }.
 fault-postcode-taken = „{ $beginning }“ gehört schon zum Gebiet „{ $area }“.
-fault-pattern = Das ist kein regulärer Ausdruck: { $reason }.
+fault-pattern = Das ist kein regulärer Ausdruck: Sehen Sie sein Zeichen { $at } an.
 fault-pattern-brackets = Setzen Sie in Klammern, womit Gebiete anfangen: ([0-9]+).
 fault-no-weekday = Nennen Sie mindestens einen Tag, an dem gearbeitet wird.
 fault-closure = Das ist { $last }, vor dem ersten Tag, { $first }.
-fault-month-day = Hierher gehören Monat und Tag, etwa 08-15.
-fault-holiday = Kein Feiertag heißt hier „{ $name }“. Bekannt sind hier: { $known }.
+fault-month-day = Hierher gehören Monat und Tag, { $known ->
+    [yes] hier { $day }
+   *[no] etwa 08-15
+}.
+fault-holiday = Kein Feiertag heißt hier „{ $name }“.{ fault-nearest }
 fault-address = Hierher gehört eine Adresse im Netz, etwa https://platten.example.com.
 fault-origin = Hierher gehört eine Seite ohne Pfad, etwa https://www.example.com.
 fault-server = Hierher gehört der Name eines Servers allein, etwa { $like }.

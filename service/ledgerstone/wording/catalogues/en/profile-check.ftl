@@ -149,7 +149,9 @@ check-loopback = { $key } is { $address }, which opens only on this machine: giv
 check-law = For { $land } we know neither law nor custom. Before customers read them, have somebody who knows look at what the page and letters say of cancelling, deposits, gas, electrics and hearths, and at the rate of tax: { $tax } { $percent }.
 check-region = The holidays are those of the whole country, { $land }. If your part of it keeps more, write its letters in workshop.region: { $regions }.
 check-holidays = calendar.holidays_worked names what is no holiday in { $land }, which changes nothing: { $names }. Take it out.
-check-postcodes = The area "{ $area }" begins with { $beginning }: no postcode of { $land } begins so, and it serves nobody. One is written like { $example }.
+check-currency = The currency is { $currency }; in { $land } people pay in { $usual }. If prices are in { $usual }, write it in workshop.currency.
+check-postcodes = No postcode of { $land } begins with what stands here, and nobody is served there: { $beginnings }. One is written like { $example }.
+check-area-postcodes = The area "{ $area }": { $says }
 
 check-before = Before it serves customers:
 check-no-signing-keys = LEDGERSTONE_SIGNING_KEYS is not set: one is made for each run, and links will stop opening when it ends.

@@ -206,7 +206,10 @@ fault-country = no public holidays are known for "{ $land }". Write two letters,
 fault-region = "{ $region }" is { $land ->
     [US] no state of the United States
    *[other] not a region of { $land }
-}.{ fault-nearest }
+}.{ $near ->
+    [guess] { " " }Perhaps "{ $guess }" was meant.
+   *[known] { "" }
+} Known here: { $known }.
 fault-clock = "{ $zone }" is no time zone known here. Write it like Europe/London.{ fault-nearest }
 fault-currency = this is three capital letters, like GBP.
 fault-email = this is one email address, like hello@example.com.
@@ -217,12 +220,15 @@ fault-area-free = this area has no price. Write pallet, own_van or { "fitted" }.
 fault-no-postcode = name at least one beginning of a postcode.
 fault-postcode = "{ $beginning }" is not like { $like }.
 fault-postcode-taken = "{ $beginning }" already belongs to the area "{ $area }".
-fault-pattern = this is no regular expression: { $reason }.
+fault-pattern = this is no regular expression: look at its character { $at }.
 fault-pattern-brackets = put what areas begin with in brackets: ([0-9]+).
 fault-no-weekday = name at least one day on which hands work.
 fault-closure = this is { $last }, before the first day, { $first }.
-fault-month-day = this is a month and a day, like 08-15.
-fault-holiday = no public holiday here is called "{ $name }". Known here: { $known }.
+fault-month-day = this is a month and a day, { $known ->
+    [yes] here { $day }
+   *[no] like 08-15
+}.
+fault-holiday = no public holiday here is called "{ $name }".{ fault-nearest }
 fault-address = this is a web address, like https://slabs.example.com.
 fault-origin = this is a site without a path, like https://www.example.com.
 fault-server = this is a server's name alone, like { $like }.
