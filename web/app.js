@@ -21,13 +21,12 @@ async function words(language) {
   setWords({ ...saidIn(said), ...messages }, LOCALES[language] ?? language);
   document.documentElement.lang = LOCALES[language] ?? language;
   fillWords(document);
-  offerLanguages(one("#languages"));
 }
 
-/** @param {HTMLElement} place */
-function offerLanguages(place) {
-  for (const link of place.querySelectorAll("a")) {
-    link.hidden = link.lang === spokenOf([document.documentElement.lang]);
+/** @param {readonly string[]} offered */
+function offerLanguages(offered) {
+  for (const link of one("#languages").querySelectorAll("a")) {
+    link.hidden = link.lang === service.language || !offered.includes(link.lang);
     link.addEventListener("click", (event) => {
       event.preventDefault();
       const address = new URL(location.href);
@@ -76,6 +75,7 @@ const choices = await choicesFrom(service, asked);
 setPlace(choices);
 document.documentElement.lang = choices.formats.locale;
 fillWords(document);
+offerLanguages(choices.languages ?? []);
 showWorkshop(choices.workshop);
 await new Page(service, choices, { ask: askTools, keep: keepTools }).begin();
 one("#order").inert = false;

@@ -180,3 +180,31 @@ def test_drawings_are_written_in_the_order_s_language(client: "FlaskClient") -> 
         assert word in plan.text
     for word in ("FRONT", "across", "from left", "thick"):
         assert word not in plan.text
+
+
+ALONE = ('also_in = ["de"]', "")
+
+
+@pytest.mark.parametrize(
+    ("changes", "offered"),
+    [
+        ((), ["en", "de"]),
+        ((('also_in = ["de"]', ""),), ["en"]),
+        (
+            (('also_in = ["de"]', ""), ('country = "GB"', 'country = "CH"'), ('"ENG"', '"ZH"')),
+            ["en", "de"],
+        ),
+    ],
+)
+def test_a_page_offers_its_country_s_languages_and_those_of_the_profile(
+    changes: tuple[tuple[str, str], ...], offered: list[str], tmp_path: Path
+) -> None:
+    """The workshop's own comes first, then what is spoken there, then what it names besides."""
+    text = DEMONSTRATION.read_text(encoding="utf-8")
+    for old, new in changes:
+        assert old in text
+        text = text.replace(old, new, 1)
+    file = tmp_path / "workshop.toml"
+    file.write_text(text, encoding="utf-8")
+    choices = create_app(Settings(workshop_path=file)).test_client().get("/v1/choices")
+    assert choices.get_json()["languages"] == offered

@@ -21,8 +21,8 @@ from hypothesis import strategies as st
 from ledgerstone.message import Strength, Temperature, Volume
 from ledgerstone.quantities import Length
 from ledgerstone.transport import tidy_postcode
-from ledgerstone.wording import Money, Speech, Weekday, Weight, percent_of, speech_in
-from ledgerstone.wording.page import page_differences
+from ledgerstone.wording import Message, Money, Speech, Weekday, Weight, percent_of, speech_in
+from ledgerstone.wording.page import page_differences, page_messages
 from ledgerstone.workshop.countries import COUNTRIES, usual_in
 from ledgerstone.workshop.records import Conventions, WordChoice
 from ledgerstone.workshop.records._conventions import place_of
@@ -55,7 +55,10 @@ PUBLISHED = {
 }
 # Written abroad before the figures: published as postprefix, or the letters of the old usage.
 LEADS = {"DE": "D-", "CH": "CH-", "LI": "FL-", "LU": "L-", "SE": "SE-", "FI": "FI-", "AT": "A-"}
-SPOKEN = (("en", "GB"), ("de", "DE"), ("en", "US"), ("de", "AT"), ("en", "CA"), ("en", "IE"))
+SPOKEN = (
+    *(("en", "GB"), ("de", "DE"), ("en", "US"), ("de", "AT"), ("en", "CA"), ("en", "IE")),
+    *(("de", "CH"), ("de", "LI")),
+)
 DAYS = st.dates(date(2026, 1, 1), date(2031, 12, 31))
 AMOUNTS = st.decimals("0", "9999999", places=2)
 FEW = settings(max_examples=8, deadline=None)
@@ -182,3 +185,19 @@ def test_a_workshop_s_own_conventions_stand_before_its_country_s() -> None:
     assert speech.value(Weight(100)) == "220 lb"
     assert str(page_differences("en", place)["delivery.pallet"]).endswith("roadside")
     assert place_of("GB", Conventions()) == usual_in("GB")
+
+
+def test_german_is_written_as_in_switzerland_there() -> None:
+    """No ß (Duden, K 160), and no German quotation mark: on the page, on papers, in the form."""
+    place = usual_in("CH")
+    speech = speech_in("de", "", place)
+    assert "Massen" in speech.say(Message("made-to-measure"))
+    assert "Massen" not in speech_in("de", "", usual_in("DE")).say(Message("made-to-measure"))
+    page = {**page_messages("de"), **page_differences("de", place)}
+    texts = [
+        text
+        for said in page.values()
+        for text in ([said] if isinstance(said, str) else said.values())
+    ]
+    assert [text for text in texts if re.search("[ß„“]", text)] == []
+    assert any("«" in text for text in texts)

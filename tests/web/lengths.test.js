@@ -49,11 +49,12 @@ test("a worked-out length is spoken in whole millimetres or eighths of an inch",
   assert.equal(spoken(-38.1, "in"), "-1 1/2 in");
 });
 
-// The marks are CLDR's for de and en: "," and "." in Germany, "." and "," in Britain.
+// The marks are CLDR's: "," and "." in Germany, "." and "," in Britain, "." and "’" in Switzerland.
 const TYPED = /** @type {const} */ ([
   ["1,5", "m", ",", "1.5"], ["1,5 m", "mm", ",", "1.5 m"], [",5", "cm", ",", ".5"], ["56,25cm", "mm", ",", "56.25cm"],
   ["1.450", "mm", ",", "1450"], ["1.450 mm", "m", ",", "1450 mm"], ["1.450,5", "mm", ",", "1450.5"], ["-1,5", "mm", ",", "-1.5"],
   ["1,450", "mm", ".", "1450"], ["1,450 mm", "m", ".", "1450 mm"], ["1,450.5", "mm", ".", "1450.5"],
+  ["1’450", "mm", ".", "1450"], ["1'450 mm", "m", ".", "1450 mm"], ["1'450.5", "mm", ".", "1450.5"], ["4' 9\"", "mm", ".", "4' 9\""],
 ]);
 
 test("a number typed with its language's marks goes to the service with a point and no mark of thousands", () => {

@@ -70,7 +70,9 @@ def test_what_is_fitted_is_taxed_apart(tmp_path: Path) -> None:
     ("country", "language", "words"),
     [
         ("DE", "de", "§ 312g Abs. 2"),  # goods made to the customer's specification
-        ("US", "en", "canceled or returned"),  # a term of the contract; no statute
+        ("US", "en", "change of mind"),  # a term of the contract: no statute of the whole country
+        ("US", "en", "rights over defects"),  # UCC 2-314 is kept
+        ("CH", "de", "keine Rückgabe"),  # OR 40a is for sales at the door alone
         ("GB", "en", "rights over faults remain"),  # SI 2013/3134 regulation 28(1)(b)
         (UNKNOWN, "en", "rights over faults remain"),
     ],

@@ -68,7 +68,12 @@ def answered(page: Page, typed: str) -> dict[str, Any]:
 def test_a_page_speaks_as_its_country_and_reads_what_is_typed_there(
     shop: WorkshopCase, page: Page
 ) -> None:
-    """No other's word as it opens, as it answers, and as it refuses; each size is the one meant."""
+    """No other's word as it opens, as it answers, and as it refuses; each size is the one meant.
+
+    It offers no language but its country's own, and what the profile names beside it.
+    """
+    others = {"demonstration": ["Deutsch"]}.get(shop.name, [])
+    assert page.locator("#languages a:visible").all_text_contents() == others
     assert strange(shop, page) == []
     for typed, mm in SIZES[shop.name].items():
         answer = answered(page, typed)

@@ -3,7 +3,7 @@ export const UNITS = ["mm", "cm", "m", "in"];
 const MM_PER = new Map(
   Object.entries({ mm: 1, cm: 10, m: 1000, in: 25.4, inch: 25.4, inches: 25.4, zoll: 25.4, '"': 25.4 }),
 );
-const BARE = /^[-−]?[\d.,\s/½¼¾⅛⅜⅝⅞⁄-]*$/;
+const BARE = /^[-−]?([\d.,\s/½¼¾⅛⅜⅝⅞⁄-]*|\d{1,3}(['’]\d{3})+(\.\d+)?)$/;
 const VULGAR = { "½": "1/2", "¼": "1/4", "¾": "3/4", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8" };
 
 /** A text that carries its own unit is left as it was typed. @param {string} typed @param {Unit} unit */
@@ -14,10 +14,10 @@ export function withUnit(typed, unit) {
 
 /** As the service reads it. This language’s mark of thousands goes; of another’s the service asks. @param {string} typed @param {Unit} unit @param {Mark} mark */
 export function withPoint(typed, unit, mark) {
-  const [, number = "", own = ""] = withUnit(typed, unit).match(/^([-−]?[\d.,]*\d)\s*(\S*)$/) ?? [];
-  const grouped = mark === "," ? /^[-−]?[1-9]\d{0,2}(\.\d{3})+(,\d+)?$/ : /^[-−]?[1-9]\d{0,2}(,\d{3})+(\.\d+)?$/;
+  const [, number = "", own = ""] = withUnit(typed, unit).match(/^([-−]?[\d.,'’]*\d)\s*(\S*)$/) ?? [];
+  const grouped = mark === "," ? /^[-−]?[1-9]\d{0,2}(\.\d{3})+(,\d+)?$/ : /^[-−]?[1-9]\d{0,2}([,'’]\d{3})+(\.\d+)?$/;
   if (grouped.test(number) && /^(mm|cm)$/i.test(own))
-    return typed.replace(number, number.replaceAll(mark === "," ? "." : ",", "").replace(",", "."));
+    return typed.replace(number, number.replaceAll(mark === "," ? "." : /[,'’]/g, "").replace(",", "."));
   if (mark === "," && /^[-−]?[1-9]\d{0,2}(,\d{3})+$/.test(number) && /^mm$/i.test(own)) return typed;
   return mark === "," ? typed.replace(/^([^.,]*),(\d[^.,]*)$/, "$1.$2") : typed;
 }

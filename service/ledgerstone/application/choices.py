@@ -22,6 +22,9 @@ def write_choices(workshop: Workshop, speech: Speech) -> dict[str, Any]:
         {
             "workshop": identity,
             "language": identity.language,
+            "languages": dict.fromkeys(
+                (identity.language, *workshop.place.languages, *identity.also_in)
+            ),
             "formats": {
                 "locale": speech.locale,
                 "lengths": workshop.place.lengths,

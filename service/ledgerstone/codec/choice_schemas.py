@@ -145,6 +145,7 @@ class ChoicesSchema(AnswerSchema):
 
     workshop = NestedPart("The workshop's name and address.", WorkshopSchema)
     language = Text("The language of answers to requests that name no supported one: `en` or `de`.")
+    languages = Many("The languages that the page offers a link to.", fields.String())
     formats = NestedPart("How values are formatted, in the requested language.", FormatsSchema)
     words = AnyJson(
         "Texts that replace the page's own, in the requested language, by message name: the"

@@ -14,7 +14,7 @@ from typing import Final
 from fluent.syntax import FluentParser, ast
 
 from ledgerstone.wording.catalogues import page_catalogue, variant
-from ledgerstone.wording.variants import Words, words_of
+from ledgerstone.wording.variants import NO_WORDS, Words, words_of
 from ledgerstone.workshop.countries import RegionalSettings
 
 PageText = str | dict[str, str]
@@ -43,7 +43,7 @@ def page_differences(
     """
     words = words_of(language, place)
     other = variant(place.words, "page") if language == "en" else ""
-    if not (words.pairs or other or own):
+    if words == NO_WORDS and not (other or own):
         return {}
     ours = page_messages(language, folder)
     texts = {key: _exchanged(text, words) for key, text in ours.items()}

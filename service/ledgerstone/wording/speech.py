@@ -24,7 +24,7 @@ from ledgerstone.wording.bundles import MessageBundle
 from ledgerstone.wording.capitals import capital
 from ledgerstone.wording.catalogues import USUAL_LANGUAGE, variant
 from ledgerstone.wording.formats import Formats
-from ledgerstone.wording.variants import words_of
+from ledgerstone.wording.variants import SWISS_GERMAN, words_of
 from ledgerstone.workshop.countries import LengthUnit, RegionalSettings, usual_in
 from ledgerstone.workshop.records import Workshop
 
@@ -264,7 +264,8 @@ def number_marks(language: str, place: RegionalSettings) -> Marks:
         str(latin["decimal"]),
         str(latin["group"]).replace("\N{RIGHT SINGLE QUOTATION MARK}", "'"),
     )
-    groups = dict.fromkeys((group, ".") if point == "," else (group,))
+    swiss = ("'",) if place.country in SWISS_GERMAN else ()  # whatever language is asked for
+    groups = dict.fromkeys((group, ".") if point == "," else (group, *swiss))
     return Marks(point, tuple(group for group in groups if not group.isspace()))
 
 

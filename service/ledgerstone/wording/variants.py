@@ -149,14 +149,20 @@ class Words:
         A British word and what is said instead; ``word-`` is one that any letters may follow.
     messages
         Whole messages, in Fluent's format.
+    marks
+        Single letters and marks that replace others, wherever they stand.
     """
 
     pairs: tuple[tuple[str, str], ...] = ()
     messages: str = ""
+    marks: tuple[tuple[str, str], ...] = ()
 
     def exchanged(self, text: str) -> str:
         """Exchange the words of a text, each with its article; a capital stays one."""
-        return _pattern(self.pairs).sub(self._other, text) if self.pairs else text
+        text = _pattern(self.pairs).sub(self._other, text) if self.pairs else text
+        for mark, other in self.marks:
+            text = text.replace(mark, other)
+        return text
 
     def _other(self, found: re.Match[str]) -> str:
         article, found_word = found["article"] or "", found["word"]
@@ -177,7 +183,7 @@ class Words:
 
     def in_place(self, entry: ast.Message) -> ast.Message:
         """Return a message with the words of its texts exchanged."""
-        if not self.pairs:
+        if not (self.pairs or self.marks):
             return entry
         other = deepcopy(entry)
         _Exchange(self).visit(other)
@@ -186,6 +192,10 @@ class Words:
 
 _VOWELS: Final = "aeiou"
 NO_WORDS: Final = Words()
+# Duden, K 160: no ß in Switzerland and Liechtenstein; quotation marks as Swiss newspapers set them,
+# from memory.
+SWISS_GERMAN: Final = frozenset({"CH", "LI"})
+_SWISS: Final = Words(marks=(("ß", "ss"), ("„", "«"), ("“", "»")))
 
 
 class _Exchange(Visitor):
@@ -209,7 +219,9 @@ def _pattern(pairs: tuple[tuple[str, str], ...]) -> re.Pattern[str]:
 
 
 def words_of(language: str, place: RegionalSettings, messages: str = "") -> Words:
-    """Return the words of a place, in the place of those of a language; English ones alone.
+    """Return the words of a place, in the place of those of a language.
+
+    English ones; of German ones the letters and marks that are not written in Switzerland.
 
     Parameters
     ----------
@@ -217,6 +229,6 @@ def words_of(language: str, place: RegionalSettings, messages: str = "") -> Word
         Whole messages that replace ours there, in Fluent's format.
     """
     if language != "en":
-        return NO_WORDS
+        return _SWISS if language == "de" and place.country in SWISS_GERMAN else NO_WORDS
     pairs = {**_WORDS[place.words], **dict(place.replaced)}
     return Words(tuple(pairs.items()), messages)

@@ -35,6 +35,10 @@ class Identity:
     language: Literal["en", "de"] = field(
         default="en", metadata=about("language for customers who ask for no other")
     )
+    also_in: tuple[Literal["en", "de"], ...] = field(
+        default=(),
+        metadata=about("other languages that your page offers, beside those spoken there: en, de"),
+    )
     demonstration: bool = field(
         default=False, metadata=about("whether this is the invented workshop, for show")
     )

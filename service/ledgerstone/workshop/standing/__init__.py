@@ -44,7 +44,7 @@ USUAL_TABLES: Final = frozenset(
 )
 # Keys of other tables that may stand, and keys of usual tables that may not.
 _USUAL_KEYS: Final = frozenset(
-    {"country", "timezone", "currency", "language", "demonstration"}
+    {"country", "timezone", "currency", "language", "also_in", "demonstration"}
     | {"density_kg_per_m3", "solids_percent", "absorption_percent", "air_percent"}
     | {"role", "cement_class", "water_cement_ratio", "profile", "surface", "grits"}
     | {"smallest_mm", "largest_mm"}

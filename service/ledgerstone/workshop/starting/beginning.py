@@ -67,7 +67,7 @@ def without_maker(example: Workshop) -> Workshop:
     """
     example = _in_no_part(example) if example.workshop.country in TAXED_BY_PART else example
     theirs = example.workshop
-    mine = {**_PLACEHOLDERS[theirs.language], "reached": "", "demonstration": False}
+    mine = {**_PLACEHOLDERS[theirs.language], "reached": "", "also_in": (), "demonstration": False}
     identity = dataclasses.replace(theirs, **mine)
     areas = tuple(
         dataclasses.replace(area, name=_NEARBY[theirs.language])

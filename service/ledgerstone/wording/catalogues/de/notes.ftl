@@ -14,7 +14,10 @@ note-reminder = { $standing ->
 } bis zum { $until }. Möchten Sie die Platten haben, oder sollen wir etwas ändern?
 note-thanks = vielen Dank für Ihre Zusage zu { $reference }.
 note-deposit-subject = Die Anzahlung für { $reference }
-note-deposit = Bitte zahlen Sie bis zum { $by } { $deposit } an, mit { $reference } als Verwendungszweck.
+note-deposit = { $country ->
+    [CH] Bitte zahlen Sie bis zum { $by } { $deposit } an, mit { $reference } als Mitteilung.
+   *[other] Bitte zahlen Sie bis zum { $by } { $deposit } an, mit { $reference } als Verwendungszweck.
+}
 note-held = Bis dahin halten wir den Termin für Sie frei: fertig am { $ready }.
 note-day-open = Den Termin stimmen wir mit Ihnen ab, sobald die Anzahlung hier ist.
 note-balance = { $due_is ->

@@ -24,7 +24,7 @@ sample-first = Es wird nichts zugeschnitten, bevor Sie eine Musterplatte freigeg
 strip-first = Junger Beton wird erst ausgeschalt, wenn ein Probestreifen davon gehalten hat.
 solid-base-before = Lassen Sie vor dem Einbau vollflächig unter { NAME($slabs, case: "dative") } einen Unterbau herstellen, der sich nicht durchbiegt, etwa aus Mauerwerk: Er ist nicht im Preis. Ein Brett auf Schränken biegt sich mit ihnen durch und genügt nicht.
 you-collect = Sie holen die Bestellung in der Werkstatt ab.
-# Richtlinie 2011/83/EU Artikel 16 Buchstabe c.
+# Richtlinie 2011/83/EU Artikel 16 Buchstabe c; in der Schweiz OR Artikel 40a und 197, aus dem Gedächtnis.
 made-to-measure-no-return = Nach Ihren Maßen gefertigt: keine Rückgabe bei Nichtgefallen; Ihre Rechte bei Mängeln bleiben.
 made-to-measure = { $country ->
     [DE] Es wird nach Ihren Maßen gefertigt: Ein Widerrufsrecht besteht dafür nicht (§ 312g Abs. 2 Nr. 1 BGB). Ihre Rechte bei Mängeln bleiben Ihnen.
@@ -45,6 +45,10 @@ made-to-measure = { $country ->
     [CZ] { made-to-measure-no-return }
     [LU] { made-to-measure-no-return }
     [LI] { made-to-measure-no-return }
+    [CH] { made-to-measure-no-return }
+    [AU] { made-to-measure-no-return }
+    [NZ] { made-to-measure-no-return }
+    [US] { made-to-measure-no-return }
    *[other] Es wird nach Ihren Maßen gefertigt. Ob eine Bestellung nach dem Guss widerrufen werden kann, richtet sich nach dem Recht bei Ihnen; Ihre Rechte bei Mängeln bleiben Ihnen.
 }
 no-tax-charged = { $country ->

@@ -14,7 +14,10 @@ note-reminder = Our { $standing ->
 } until { $until }. Would you like it, or shall we change something?
 note-thanks = Thank you for saying yes to { $reference }.
 note-deposit-subject = The deposit for { $reference }
-note-deposit = Please pay the deposit of { $deposit } by { $by }, with { $reference } as its reference.
+note-deposit = { $country ->
+    [US] Please pay the deposit of { $deposit } by { $by }, and write { $reference } in the memo.
+   *[other] Please pay the deposit of { $deposit } by { $by }, with { $reference } as its reference.
+}
 note-held = Until then we keep the day for you: ready on { $ready }.
 note-day-open = We agree the day with you once it is here.
 note-balance = { $due_is ->

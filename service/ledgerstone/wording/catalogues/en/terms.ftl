@@ -24,10 +24,14 @@ sample-first = Nothing is cut before you approve a sample tile.
 strip-first = Nothing of young concrete leaves its mould before a test strip of it has passed.
 solid-base-before = Have a base built under all of { NAME($slabs) } that does not bend, such as masonry, before the laying: it is not in the price. A board on cabinets bends with them, and is not enough.
 you-collect = You collect the order from the workshop.
-# Directive 2011/83/EU Article 16 (c), and the Consumer Contracts Regulations 2013, regulation 28 (1) (b).
+# Directive 2011/83/EU Article 16 (c), which the EEA keeps too; in Britain the Consumer Contracts
+# Regulations 2013 (SI 2013/3134), regulation 28 (1) (b). From memory: Australia (ACL sections 54 to
+# 59), New Zealand (Consumer Guarantees Act 1993) and Switzerland (OR articles 40a and 197) know no
+# right of return but for faults. In the United States none is general: 16 CFR part 429 is for sales
+# at the buyer's home, UCC 2-314 is on faults; a change of mind is for the contract.
 made-to-measure-no-return = Made to measure: no change-of-mind returns; your rights over faults remain.
 made-to-measure = { $country ->
-    [US] It is made to your measure, so the order cannot be canceled or returned once it is cast.
+    [US] It is made to your measurements: once it is cast, we take no cancellation or return for a change of mind. Your legal rights over defects remain.
     [DE] It is made to your measure, so there is no right of withdrawal (section 312g (2) no. 1 of the German Civil Code). Your rights over faults remain.
     [GB] { made-to-measure-no-return }
     [IE] { made-to-measure-no-return }
@@ -46,6 +50,9 @@ made-to-measure = { $country ->
     [CZ] { made-to-measure-no-return }
     [LU] { made-to-measure-no-return }
     [LI] { made-to-measure-no-return }
+    [CH] { made-to-measure-no-return }
+    [AU] { made-to-measure-no-return }
+    [NZ] { made-to-measure-no-return }
    *[other] It is made to your measure. Whether an order can be cancelled once it is cast is for the law where you live; your rights over faults remain.
 }
 no-tax-charged = { $country ->

@@ -51,6 +51,7 @@ Identity =
     .telephone = Telefonnummer für Kunden
     .reached = wann man Sie erreicht, wie Kunden es lesen: Mo–Fr 8–17 Uhr
     .language = Sprache für Kunden, die nach keiner anderen fragen
+    .also_in = weitere Sprachen, die Ihre Seite neben denen des Landes anbietet: en, de
     .demonstration = ob das die erfundene Werkstatt zum Vorzeigen ist
 
 CastingTable =
