@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
+from ledgerstone.enquiry.referents.one_differs import tell_sizes_apart
 from ledgerstone.enquiry.referents.slab_names import row_label
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence, Target
 from ledgerstone.enquiry.scene.identity import telling_words
@@ -18,6 +19,7 @@ from ledgerstone.enquiry.words.word_sets import word_set
 # Sizes of two readings of one slab are this near: 600 and 620. Common practice, no source.
 _ALIKE: Final = 1.08
 _JOINS: Final = word_set(", ; and und plus & sowie also another other second third one then")
+_OR: Final = frozenset({"or", "oder"})
 _TAKEN_OFF: Final = word_set(
     "corner corners ecke cut cropped clipped chopped notch notched missing mitred angled"
     " ausklinkung"
@@ -52,6 +54,9 @@ def aimed_at(
         What was named last before the size, and what the size is of by that.
     """
     active, target = aimed
+    apart = tell_sizes_apart(focus, parsed, measure)
+    if apart is not None:
+        return apart
     if other_outline(focus, parsed, measure, target, said):
         return begin_other(focus, parsed, measure, active)
     return target
@@ -123,9 +128,9 @@ def _known(focus: Focus, piece: SaidPiece, pair: Measure | None) -> list[float] 
 
 
 def _leads_on(parsed: ParsedSentence, since: int, until: int) -> bool:
-    """Whether the words between two pairs go on from one slab to the next, and not to a corner."""
+    """Whether the words between two pairs go on to another slab: to no corner, and to no choice."""
     between = {atom.word for atom in parsed.sentence.atoms[since + 1 : until]}
-    return bool(between & _JOINS) and not between & _TAKEN_OFF
+    return bool(between & _JOINS) and not between & (_TAKEN_OFF | _OR)
 
 
 def _is_told_again(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from itertools import groupby
 from typing import Final
 
 from ledgerstone.enquiry.scene.said import Claim, Claims, SaidPiece, newest
@@ -77,3 +79,8 @@ def has_sides(piece: SaidPiece, rank: tuple[int, int]) -> bool:
     sides = [claim.rank for key in ("length", "width") for claim in piece.claims.get(key, [])]
     is_whole = all(piece.claims.get(key) for key in ("length", "width"))
     return is_whole and piece.shape != "round" and max(sides) >= rank
+
+
+def by_group(pairs: Sequence[Measure]) -> list[list[Measure]]:
+    """Return the sizes of each group of sizes apart."""
+    return [list(group) for _, group in groupby(pairs, key=lambda one: one.members[0].at)]

@@ -7,6 +7,7 @@ from typing import Final
 
 from ledgerstone.enquiry.scene.opening_sizes import opening_key, turn
 from ledgerstone.enquiry.scene.piece_keys import (
+    by_group,
     has_sides,
     is_depth_and_thickness,
     is_round_by,
@@ -89,8 +90,8 @@ class SizeAssigner:
                     "thickness" if key == "high" and lies else _PLAUSIBLE_AS.get(key, "length")
                 )
                 self._say(piece, key, measure, as_what, rank)
-        if pairs:
-            self._pair(piece, pairs, rank)
+        for pair in by_group(pairs):  # "1800 x 600 or 1600 x 600"
+            self._pair(piece, pair, rank)
         self._unnamed(piece, measures, rank)
 
     def _stands(self, piece: SaidPiece, measure: Measure) -> bool:

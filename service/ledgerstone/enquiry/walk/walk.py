@@ -42,6 +42,7 @@ from ledgerstone.enquiry.shapes import legs as l_shapes
 from ledgerstone.enquiry.shapes import relations, split_l
 from ledgerstone.enquiry.shapes.cut_ends import cut_corners
 from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.text.tokens import TextSpan
 from ledgerstone.enquiry.words.word_sets import word_set
 
 _MODAL: Final = word_set("should wants needs must will would want need has ought soll muss sollte")
@@ -61,8 +62,9 @@ class Walker:
         leans: bool = False,
         wished: frozenset[str] = frozenset(),
         is_l: bool = False,
+        passed: frozenset[TextSpan] = frozenset(),
     ) -> None:
-        self.leans, self.wished, self.is_l = leans, wished, is_l
+        self.leans, self.wished, self.is_l, self.passed = leans, wished, is_l, passed
         self.last_role, self.asked, self.is_old_told = "", "", False
         self.by_label = LabelledQuestions()
         self.restated: tuple[Sentence, int] | None = None
@@ -87,6 +89,8 @@ class Walker:
         rank = rank_of(focus, sentence, layer)
         found, sizes = named_and_sized(sentence, self.wished)
         told = list(sizes)
+        ours = [one for one in sizes if (one.size.start, one.size.end) not in self.passed]
+        sizes = self._aside(sizes, ours, scope.REPLACED)
         if self._is_on_old(sentence, found):
             sizes = self._aside(sizes, [], scope.OLD)
         self.asked = read_question(sentence, sizes, self.asked)

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field, replace
 from typing import Final
 
 from ledgerstone.enquiry.ownership.asked import asked_for, sized_nouns
+from ledgerstone.enquiry.referents.options import passed_over
 from ledgerstone.enquiry.scene.said import NOWHERE, SaidOrder
 from ledgerstone.enquiry.scene.size_assigner import SizeAssigner
 from ledgerstone.enquiry.scene.weighing import weigh
@@ -47,8 +48,6 @@ _COUNTS: Final = 10
 _TIMES: Final = frozenset({"x", "×", "by", "mal", "+"})
 _QUOTED: Final = re.compile(r"(?<![\d\w])[\"“„](?=[^\W\d])[^\"“”„\n]{2,120}[\"”“]")
 _ANSWERS: Final = re.compile(r"\s*(?:re|aw|fw|fwd|wg|antw)\s*:", re.IGNORECASE)
-
-
 _LEANS: Final = re.compile(
     r"\bas (?:per )?(?:in )?(?:your|the) (?:quot\w*|estimate|e-?mail|offer)|\bas (?:quoted"
     r"|discussed"
@@ -61,8 +60,6 @@ _LEANS: Final = re.compile(
     r"|\bunchanged\b",
     re.IGNORECASE,
 )
-
-
 _BELOW: Final = frozenset(
     {"below", "following", "underneath", "unten", "untenstehende", "folgende"}
 )
@@ -138,6 +135,7 @@ def _read(
         is_split=is_split(text),
         leans=bool(_LEANS.search(newest)),
         is_l=_is_l_at_last(every),
+        passed=passed_over(text, every),
         wished=wished | asked_for((sentence, mentions_of(sentence)) for sentence in every),
     )
     if subject:

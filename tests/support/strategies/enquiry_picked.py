@@ -1,0 +1,59 @@
+"""Families of choices: several sizes are offered and one is picked, or one of several differs."""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Callable
+from dataclasses import asdict
+from pathlib import Path
+from typing import Any, Final
+
+from hypothesis import strategies as st
+
+from support.strategies.enquiry_changes import Several
+from support.strategies.enquiry_strangers import Lengths, Sizes, sizes
+from support.strategies.enquiry_wordings import sizes_of
+
+SAID: Final[dict[str, Any]] = tomllib.loads(Path(__file__).with_suffix(".toml").read_text("utf-8"))
+
+
+def _first(s: Sizes) -> Lengths:
+    return sizes_of(s.l, s.w, s.t)
+
+
+def _second(s: Sizes, at: int = 0) -> Lengths:
+    return sizes_of(s.m, s.w, s.t, f"/slabs/{at}")
+
+
+def _shared(s: Sizes) -> Lengths:
+    return {"/slabs/0/outline/width": float(s.w), "/slabs/0/thickness": float(s.t)}
+
+
+TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
+    "picks_second": _second,
+    "picks_first": _first,
+    "picks_thickness": _first,
+    "picks_none": lambda s: {
+        "/slabs/0/outline/width": float(s.w),
+        "/slabs/0/thickness": float(s.t),
+    },
+    "keeps_both": lambda s: _first(s) | _second(s, 1),
+    "one_differs": lambda s: _first(s) | _second(s, 1),
+}
+
+
+def written(said: Sizes) -> dict[str, Any]:
+    """Return sizes by their letters, and those that wordings have besides."""
+    return asdict(said) | {
+        "slab": f"{said.l} x {said.w} x {said.t}",
+        "less": f"{said.m} x {said.w} x {said.t}",
+        "thin": said.t - 10,
+    }
+
+
+@st.composite
+def told(draw: st.DrawFn, family: str) -> Several:
+    """A message of a family with what a careful maker takes from it."""
+    said = draw(sizes())
+    text = draw(st.sampled_from(SAID[family])).format(**written(said))
+    return Several(text, TAKEN[family](said))
