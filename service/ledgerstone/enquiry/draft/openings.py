@@ -33,9 +33,9 @@ def draft_cutout(entries: Entries, at: str, found: PieceFound, one: OpeningFound
         what = entries.asking.say(
             f"what_{doubt.at}" if doubt.at in "xy" else "what_size", opening=name
         )
-        entries.doubt(
-            place, what, doubt.readings, key="two" if len(doubt.readings) > 1 else "impossible"
-        )
+        first, *others = doubt.readings
+        key = "two" if others else "about" if first.about else "impossible"
+        entries.doubt(place, what, doubt.readings, key=key)
     _ask_opening(entries, at, found, one, name)
     return made
 

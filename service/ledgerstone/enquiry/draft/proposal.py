@@ -123,7 +123,7 @@ class Proposal(Taken):
             slab["edges"] = {}
             self.take(f"{at}/edges", "square", "took_edges")
         for side, edge in slab.get("edges", {}).items():
-            if edge["profile"] in ("bevel", "round") and "size" not in edge:
+            if edge.get("profile") in ("bevel", "round") and "size" not in edge:
                 edge["size"] = self.one_unit.ours(usual_edge_mm(self.workshop, edge["profile"]))
                 self.take(f"{at}/edges/{side}/size", edge["size"], "took_edge")
 

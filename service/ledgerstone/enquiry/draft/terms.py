@@ -67,7 +67,21 @@ def _edges(entries: Entries, at: str, found: PieceFound) -> Members:
         if edge.size is not None:
             made[side]["size"] = edge.size.text()
         entries.value(f"{at}/edges/{side}", made[side], edge.spans, edge.how)
-    return made
+    return made | _drip(entries, at, sides, made, found)
+
+
+def _drip(
+    entries: Entries, at: str, sides: Sequence[str], made: Members, found: PieceFound
+) -> Members:
+    """Write the edges under which a drip is asked for, as they are otherwise."""
+    drip = entries.found.drip
+    if drip is None or found.kind == "polygon":
+        return {}
+    under = [side for side in sides if side in drip.sides or side == "rim"]
+    edges: Members = {side: {**made.get(side, {}), "drip": True} for side in under}
+    for side, edge in edges.items():
+        entries.value(f"{at}/edges/{side}/drip", edge["drip"], [drip.span])
+    return edges
 
 
 def draft_rests(entries: Entries) -> None:

@@ -19,6 +19,7 @@ from ledgerstone.enquiry.walk.whole_message import read_scene
 from ledgerstone.enquiry.wishes.dates import day_in_note
 from ledgerstone.enquiry.wishes.days import Needed, needed_by
 from ledgerstone.enquiry.wishes.delivery import DeliveryFound, delivery_of
+from ledgerstone.enquiry.wishes.drips import DripSaid, drip_of
 from ledgerstone.enquiry.wishes.edges import EdgeSaid, edges_of
 from ledgerstone.enquiry.wishes.look import finishes_of
 from ledgerstone.enquiry.wishes.shades import shades_of
@@ -40,6 +41,7 @@ class MessageFacts:
     shades: list[SaidWord] = field(default_factory=list)
     finishes: list[SaidWord] = field(default_factory=list)
     edges: list[EdgeSaid] = field(default_factory=list)
+    drip: DripSaid | None = None
     delivery: DeliveryFound = field(default_factory=DeliveryFound)
     needed: Needed = field(default_factory=Needed)
     on_units: SaidWord | None = None
@@ -105,6 +107,7 @@ def _gather_words(
     found.shades = [shade for shade in shades if not _is_signed(shade, found)]
     found.finishes = finishes_of(text, spans)
     found.edges = edges_of(text, spans)
+    found.drip = drip_of(text, spans)
     found.delivery = delivery_of(
         text, spans, [*signed, *every], lambda code: area_for(code, workshop) is not None
     )

@@ -28,8 +28,8 @@ _ROUND_WHAT: Final = frozenset({"edge", "edges", "corner", "corners", "the", "it
 _EACH: Final = frozenset({"each", "je", "jeweils"})
 _SAMES: Final = frozenset({"same", "gleich", "ebenso"})
 _PERHAPS: Final = frozenset(
-    {"if", "then", "maybe", "perhaps", "might", "could", "otherwise"}
-    | {"wenn", "falls", "dann", "vielleicht", "eventuell", "notfalls", "sonst"}
+    {"if", "then", "maybe", "perhaps", "might", "could", "otherwise", "may", "unless", "fine", "ok"}
+    | {"wenn", "falls", "dann", "vielleicht", "eventuell", "notfalls", "sonst", "darf", "dürfen"}
 )
 _MOST: Final = 24
 _PARTS: Final = frozenset({"pcs", "pieces", "parts", "halves", "sections", "teilen", "stücken"})
@@ -279,7 +279,7 @@ def _read_halves(sentence: Sentence, piece: SaidPiece | None) -> None:
     told = [atom for atom in sentence.atoms if atom.kind == "size"]
     marks = sentence.marks("pieces") if len(told) < _SEVERAL else []
     for i, count in (*marks, *split):
-        if piece is not None and not _EACH & set(words) and not _PERHAPS & set(words[:i]):
+        if piece is not None and not _EACH & set(words) and not _PERHAPS & set(words):
             piece.halves = (span_of(sentence, i, i + count + 2),)
     if piece is not None and piece.halves and _EACH & set(words) and piece.has_size():
         piece.quantity, piece.quantity_spans, piece.halves = 2, piece.halves, ()

@@ -22,7 +22,7 @@ _PROFILES: Final = (
         "round",
         re.compile(
             r"(?<!all )(?<!way )\bround(?:ed)?(?: over| off)?\b|\bradius(?:ed)?\b"
-            r"|\bpencil round\b|\bbullnose\w*"
+            r"|\bpencil round\b|\bbull[ -]?nosed?\b|\brad\b"
             r"|\babgerundet\w*|\bgerundet\w*|\brundung\b",
             re.IGNORECASE,
         ),
@@ -179,13 +179,14 @@ def _is_the_edge(words: str, at: TextSpan) -> bool:
     return after is not None or before is not None
 
 
+def sides_named(words: str) -> list[str]:
+    """Return the sides of a slab that some words name."""
+    return [side for side, pattern in _SIDES if pattern.search(words)]
+
+
 def _sides(words: str, known: dict[str, EdgeSaid]) -> tuple[list[str], str]:
     excluded = _EXCEPT.search(words)
-    named = [
-        side
-        for side, pattern in _SIDES
-        if pattern.search(words[: excluded.start()] if excluded else words)
-    ]
+    named = sides_named(words[: excluded.start()] if excluded else words)
     left_out = [
         side for side, pattern in _SIDES if excluded and pattern.search(words, excluded.end())
     ]

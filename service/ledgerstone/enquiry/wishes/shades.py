@@ -162,7 +162,11 @@ def _is_of_another(text: str, start: int, found: re.Match[str]) -> bool:
     before = text[max(start, found.start() - 30) : found.start()]
     if re.match(
         r"[ -]?(?:steel|iron|legs?|sink|cabinets?|units?|tiles?|walls?|ceramic|cement|oak"
-        r"|plastic|enamel|farm|barn|road|house|lion|horse|street)\b",
+        r"|plastic|enamel|farm|barn|road|house|lion|horse|street|machines?|fridges?|freezer|ovens?"
+        r"|cookers?|stoves?|boiler|taps?|faucets?|mixers?|doors?|windows?|floors?|flooring|carpets?"
+        r"|chairs?|stools?|sofas?|handles?|bricks?|brickwork|metro|grout|paint(?:ed)?|fronts?"
+        r"|maschinen?|kühlschrank|backofen|armatur\w*|türe?n?|fenster|böden|boden|fronten|stühle)"
+        r"\b",
         after,
         re.IGNORECASE,
     ):
