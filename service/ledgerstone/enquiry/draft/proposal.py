@@ -119,10 +119,10 @@ class Proposal(Taken):
         if "sealer" not in finish:
             finish["sealer"] = usual_sealer(self.workshop, slab["place"])
             self.take(f"{at}/finish/sealer", finish["sealer"], "took_sealer")
-        if "edges" not in slab:
-            slab["edges"] = {}
+        edges = slab.setdefault("edges", {})
+        if not any("profile" in edge for edge in edges.values()):
             self.take(f"{at}/edges", "square", "took_edges")
-        for side, edge in slab.get("edges", {}).items():
+        for side, edge in edges.items():
             if edge.get("profile") in ("bevel", "round") and "size" not in edge:
                 edge["size"] = self.one_unit.ours(usual_edge_mm(self.workshop, edge["profile"]))
                 self.take(f"{at}/edges/{side}/size", edge["size"], "took_edge")

@@ -47,6 +47,7 @@ def site_all(taken: Taken, at: str, found: PieceFound, slab: Members) -> None:
         else:
             waiting.append(j)
     waiting.sort(key=lambda j: found.openings[j].opening.what in _SMALL)
+    parts = _parts_of_run(found, waiting, cutouts, ground)
     for j in waiting:
         basin = _basin_of(found, j, placed)
         taps = [k for k in waiting if found.openings[k].opening.what in _SMALL and k != j]
@@ -55,7 +56,11 @@ def site_all(taken: Taken, at: str, found: PieceFound, slab: Members) -> None:
         side = found.openings[j].opening.at_side
         known = None if basin is None else placed[basin]
         beside = known if found.openings[j].opening.is_beside else None
+        is_tap_alone = basin is None and j in parts and found.openings[j].opening.what in _SMALL
+        side = side or ("back" if is_tap_alone else "")
         wanted = _wanted(cutouts[j], known, behind_mm, ground.rules, at_side=side)
+        if basin is None:
+            wanted = replace(wanted, between_mm=parts.get(j))
         if beside is not None:
             wanted = replace(wanted, behind=None, wish_mm=_right_of(beside, wanted, ground.rules))
         place = _place(ground, wanted, list(placed.values()))
@@ -72,6 +77,26 @@ def site_all(taken: Taken, at: str, found: PieceFound, slab: Members) -> None:
         for axis, mm in zip("xy", place, strict=True):
             cutouts[j]["centre"].setdefault(axis, ground.like.like(mm).text())
         placed[j] = _note(taken, f"{at}/cutouts/{j}", cutouts[j])
+
+
+def _parts_of_run(
+    found: PieceFound, waiting: Sequence[int], cutouts: Sequence[Members], ground: _Ground
+) -> dict[int, tuple[float, float]]:
+    """Return the part of the slab's length, mm, that each of several alike openings has for itself.
+
+    Two basins stand in the middles of its halves, and taps as many as they are in the same parts.
+    """
+    low, _, high, _ = ground.outline.bounds
+    alike: dict[str, list[int]] = {}
+    for j in sorted(waiting):
+        if "x" not in cutouts[j].get("centre", {}):
+            alike.setdefault(found.openings[j].opening.what, []).append(j)
+    return {
+        j: (low + (high - low) * k / len(same), low + (high - low) * (k + 1) / len(same))
+        for same in alike.values()
+        for k, j in enumerate(same)
+        if len(same) > 1
+    }
 
 
 def _note(taken: Taken, at: str, made: Members) -> PlacedOpening:
@@ -130,9 +155,13 @@ def _ground(taken: Taken, found: PieceFound, slab: Members) -> _Ground:
 
 
 def _basin_of(found: PieceFound, j: int, placed: dict[int, PlacedOpening]) -> int | None:
-    """Return the number of the basin that a tap stands behind."""
-    basins = [k for k in placed if found.openings[k].opening.what in _BASINS]
-    return basins[-1] if found.openings[j].opening.what in _SMALL and basins else None
+    """Return the number of the basin that a tap stands behind: of as many as taps, its own."""
+    whats = [one.opening.what for one in found.openings]
+    basins = sorted((k for k in placed if whats[k] in _BASINS), key=lambda k: placed[k].x_mm)
+    if whats[j] not in _SMALL or not basins:
+        return None
+    taps = [k for k, what in enumerate(whats) if what == whats[j]]
+    return basins[taps.index(j)] if len(taps) == len(basins) else basins[-1]
 
 
 def _wanted(
