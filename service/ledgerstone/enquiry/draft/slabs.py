@@ -126,6 +126,8 @@ def _piece_doubt(entries: Entries, at: str, key: str, readings: Sequence[Claim],
 
 
 def _ask_sizes(entries: Entries, at: str, found: PieceFound, name: str) -> None:
+    if entries.found.odd_shape is not None and found.kind == "rectangle":
+        entries.miss(f"{at}/outline", "outline", slab=name)
     wanted = _SIZES.get(found.kind, ("length", "width"))
     for key in wanted:
         if key not in found.values and not found.doubted(key):

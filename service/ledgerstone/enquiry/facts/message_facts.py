@@ -22,6 +22,7 @@ from ledgerstone.enquiry.wishes.delivery import DeliveryFound, delivery_of
 from ledgerstone.enquiry.wishes.drips import DripSaid, drip_of
 from ledgerstone.enquiry.wishes.edges import EdgeSaid, edges_of
 from ledgerstone.enquiry.wishes.look import finishes_of
+from ledgerstone.enquiry.wishes.odd_shapes import odd_shape
 from ledgerstone.enquiry.wishes.shades import shades_of
 from ledgerstone.enquiry.wishes.stands_on import stands_on
 from ledgerstone.transport import area_for
@@ -44,6 +45,7 @@ class MessageFacts:
     drip: DripSaid | None = None
     delivery: DeliveryFound = field(default_factory=DeliveryFound)
     needed: Needed = field(default_factory=Needed)
+    odd_shape: SaidWord | None = None
     on_units: SaidWord | None = None
     told: list[TextSpan] = field(default_factory=list)
 
@@ -115,6 +117,7 @@ def _gather_words(
     steps = found.delivery.steps.spans if found.delivery.steps is not None else ()
     if any(low < end and start < high for start, end in ours for low, high in steps):
         found.delivery.steps = None  # "6 steps for the garden" are what is asked for
+    found.odd_shape = odd_shape(text, spans)
     found.on_units = stands_on(text, spans)
     found.told = spans
     written = found.mail.written or _dated(found)
