@@ -52,7 +52,7 @@ def test_a_reply_says_what_was_taken_and_is_an_estimate(client: "FlaskClient") -
     ask = {"order": read["proposal"], "assumed": read["assumed"], "missing": read["missing"]}
     letter = client.post("/v1/replies", json=ask, headers=MAKER).get_json()
     assert letter["subject"].startswith("Estimate")
-    assert "We took it that" in letter["text"]
+    assert english(Message("letter-took-lead")) in letter["text"]
     assert letter["text"].count("?") <= 3
     assert english(Message("letter-asks")) in letter["html"]
     chosen = {**ask, "standing": "quotation"}
@@ -82,7 +82,8 @@ def test_three_questions_at_most_are_asked(client: "FlaskClient") -> None:
 def test_markup_of_a_mail_is_escaped_in_a_letter(client: "FlaskClient") -> None:
     """What came in a message reaches a letter's HTML as text alone."""
     read = client.post("/v1/enquiries", json={"message": BASIN}, headers=MAKER).get_json()
-    taken = [{"at": "/slabs/0/shade", "says": "We took it that <script>alert(1)</script>."}]
+    took = english(Message("letter-took-lead"))
+    taken = [{"at": "/slabs/0/shade", "says": f"{took} <script>alert(1)</script>."}]
     ask = {"order": read["proposal"], "assumed": taken, "customer": "<b>Odile</b>"}
     html = client.post("/v1/replies", json=ask, headers=MAKER).get_json()["html"]
     assert "<script>" not in html

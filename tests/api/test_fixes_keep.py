@@ -8,7 +8,7 @@ import jsonpatch
 from flask.testing import FlaskClient
 
 from ledgerstone.quantities import Length
-from ledgerstone.wording import Message, english
+from ledgerstone.wording import Listed, Message, english
 from support.documents import Json
 from support.remedied import hole, rectangle
 
@@ -226,7 +226,7 @@ def test_a_sink_moves_together_with_its_unit(client: FlaskClient) -> None:
     says, made, _ = fixed(client, rectangle("1800 mm", "600 mm", rests=rests, cutouts=[sink]))
     assert says[:2] == [
         "Move the sink 590 mm to the right.",
-        "Let units 1 and 2 of the slab change places.",
+        english(Message("exchange-units", units=Listed((1, 2)), slab=Message("slab-only"))),
     ]
     uses = [unit.get("for", "base") for unit in made["slabs"][0]["rests"]["units"]]
     assert uses == ["base", "basin", "base"]

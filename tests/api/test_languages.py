@@ -173,7 +173,9 @@ def test_drawings_are_written_in_the_order_s_language(client: "FlaskClient") -> 
     """The plan's labels, and what is stated of it to who cannot see it, follow the order."""
     order = {**EXAMPLE_ORDER, "language": "de"}
     drawings = client.post("/v1/quotes", json=order).get_json()["drawings"]
-    assert drawings["says"][0].startswith("Eine Platte 1450 mm mal 560 mm, 40 mm dick.")
+    size = {"length": Length.of_mm(1450), "width": Length.of_mm(560)}
+    bench = Message("plan-rectangle", **size, thickness=Length.of_mm(40))
+    assert drawings["says"][0].startswith(speech_in("de").say(bench))
     plan = client.get(drawings["plan"].removeprefix("http://localhost"), headers={"Accept": "*/*"})
     assert plan.status_code == 200
     for word in ("VORN", "Durchmesser 360 mm", "Mitte 980 mm von links", "40 mm dick"):

@@ -137,7 +137,7 @@ def test_a_german_customers_letter_is_german(
 
 def test_questions_alone_are_in_the_language_asked_for(client: "FlaskClient") -> None:
     """A letter that only asks has no order whose language it could have: it is named."""
-    ask = {"missing": [{"asks": "Wie lang ist die Platte?"}], "language": "de-AT"}
+    ask = {"missing": [{"asks": "Wie lang soll sie sein?"}], "language": "de-AT"}
     made = client.post("/v1/replies", json=ask, headers=MAKER).get_json()
     assert ENGLISH.findall(made["text"].partition("Unsere Bedingungen")[0]) == []
     assert 'lang="de"' in made["html"]

@@ -90,7 +90,7 @@ def test_an_expired_link_still_opens(offered: dict[str, Any]) -> None:
     [reason] = opened["because"]
     assert reason == {
         "reason": "expired",
-        "says": "Its last day was 25 December 2026, 31 days ago.",
+        "says": english(Message("offer-expired", valid_until=date(2026, 12, 25), days=31)),
     }
     assert opened["today"]["body"]["issued"] == "2027-01-25"
     assert opened["today"]["body"]["changes"]["ready_later_days"] > 20
@@ -137,7 +137,8 @@ def test_a_withdrawn_shade_is_reported(client: "FlaskClient", tmp_path: Path) ->
     without = service(LATER, profile=reworded(tmp_path, ('name = "lichen"', 'name = "moss"')))
     opened = _opened(without, token)
     assert opened["stands"] is False
-    assert "We no longer offer the shade “lichen”." in [one["says"] for one in opened["because"]]
+    withdrawn = english(Message("offer-withdrawn", what="shade", name="lichen"))
+    assert withdrawn in [one["says"] for one in opened["because"]]
     assert opened["today"]["kind"] == "not-understood"
     [fault] = opened["today"]["body"]["faults"]
     assert fault["pointer"] == "/slabs/0/shade/name"

@@ -10,11 +10,11 @@ import pytest
 
 from api import mail_rules
 from ledgerstone.json_types import JSON
-from ledgerstone.wording import DateRange, DayMonth, speech_in
+from ledgerstone.wording import DateRange, DayMonth, english, speech_in
 from support.asking import NEVER_SAID, PROBLEM, changed
 from support.demonstration import EXAMPLE_ORDER, MAKER_KEY
 from support.in_english import value_in_english
-from support.offered import MAKER, revised, reworded, service, slabs_order
+from support.offered import MAKER, THICKER, revised, reworded, service, slabs_order
 
 if TYPE_CHECKING:
     from flask.testing import FlaskClient
@@ -146,7 +146,7 @@ def test_a_changed_order_says_what_changed(client: "FlaskClient") -> None:
     quote = _quote(client, EXAMPLE_ORDER)
     order = changed(("/slabs/0/thickness", "50 mm"), order=revised(quote["token"]))
     made = _reply(client, order=order)
-    assert "“Seed-tray bench” is 50 mm thick; it was 40 mm." in made["text"]
+    assert english(THICKER) in made["text"]
     assert f"{quote['reference']} A" in made["subject"]
 
 

@@ -8,9 +8,10 @@ from typing import TYPE_CHECKING, Any
 import pytest
 
 from api.schemas import Schemas
+from ledgerstone.wording import english
 from support.asking import changed
 from support.demonstration import EXAMPLE_ORDER
-from support.offered import MAKER, revised, reworded, service
+from support.offered import MAKER, THICKER, revised, reworded, service
 
 LATER = date(2026, 12, 9)
 
@@ -43,7 +44,7 @@ def test_a_change_has_a_letter_under_the_same_reference(
     changes = first["changes"]
     assert first["reference"] == offered["reference"]
     assert changes["revision"] == "A"
-    assert changes["says"] == ["“Seed-tray bench” is 50 mm thick; it was 40 mm."]
+    assert changes["says"] == [english(THICKER)]
     assert Decimal(changes["price_change"]["amount"]) == Decimal(first["price"]["total"]) - Decimal(
         offered["price"]["total"]
     )

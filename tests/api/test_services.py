@@ -44,7 +44,7 @@ def test_the_tile_is_cast_and_waited_for_before_anything_else() -> None:
     plain, with_tile = _quote(EXAMPLE_ORDER), _quote(EXAMPLE_ORDER | {"sample_tile": True})
     stages = {stage["name"]: stage for stage in with_tile["lead_time"]["stages"]}
     cast, yes, mould = (
-        stages[name] for name in ("Sample tile", "You approve the tile", "Making the mould")
+        stages[english(Message("stage", stage=name))] for name in ("sample", "yes", "mould")
     )
     waited = date.fromisoformat(yes["ends"]) - date.fromisoformat(cast["ends"])
     assert waited.days == 9 + 5

@@ -160,7 +160,7 @@ def test_what_cannot_be_made_is_fixed_by_pressing(
         expect(offered).to_be_visible()
         says = offered.inner_text()
         offered.click()
-        expect(desk.locator("#status")).to_contain_text("Undo brings it back")
+        expect(desk.locator("#status")).to_contain_text(page_text("remedy.done"))
         settle(desk)
         print(f"{asked.__name__}: {says!r}: {price(desk)}")
         if price(desk).startswith("£"):

@@ -18,16 +18,22 @@ def test_the_view_is_shown_large_and_the_plan_is_a_press_away(desk: Page, settle
     settle(desk)
     picture = desk.locator("figure img")
     expect(picture).to_have_attribute("src", re.compile(r"/view\.svg$"))
-    expect(picture).to_have_attribute("alt", re.compile("^As it will look: A slab 1500 mm by 600"))
+    expect(picture).to_have_attribute(
+        "alt", re.compile(f"^{page_text('drawing.view-alt', says='.*1500 mm.* 600')}")
+    )
     assert picture.evaluate("picture => picture.naturalWidth") > 400
     plan = desk.get_by_role("button", name="Plan", exact=True)
     plan.click()
     expect(picture).to_have_attribute("src", re.compile(r"/plan\.svg\?slab=0$"))
-    expect(picture).to_have_attribute("alt", re.compile("^Plan from above: A slab 1500 mm by 600"))
+    expect(picture).to_have_attribute(
+        "alt", re.compile(f"^{page_text('drawing.plan-alt', says='.*1500 mm.* 600')}")
+    )
     desk.get_by_role("button", name="Basin", exact=True).click()
     settle(desk)
     expect(plan).to_have_attribute("aria-pressed", "true")
-    expect(picture).to_have_attribute("alt", re.compile(r"^Plan from above:.*\(basin\)"))
+    expect(picture).to_have_attribute(
+        "alt", re.compile(f"^{page_text('drawing.plan-alt', says='')}" + r".*\(basin\)")
+    )
 
 
 def test_the_weight_is_stated_with_the_hands_that_it_needs(desk: Page, settle: Settle) -> None:

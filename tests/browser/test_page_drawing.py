@@ -119,7 +119,7 @@ def test_keys_move_by_one_and_by_ten_and_say_where(desk: Page, settle: Settle) -
     expect(desk.get_by_label(page_text("cutout.x"))).to_have_value("751")
     expect(desk.get_by_label(page_text("cutout.y"))).to_have_value("310")
     expect(desk.locator("#status")).to_have_text(
-        "basin: centre 751 mm from the left, 310 mm from the front"
+        page_text("sketch.opening", name="basin", x="751 mm", y="310 mm")
     )
     expect(thing(desk, "opening-0")).to_have_accessible_name(re.compile("751 mm from the left"))
     desk.keyboard.press("Control+z")

@@ -37,7 +37,9 @@ def test_a_price_shows_at_once(phone: Page, settle: Settle) -> None:
     expect(phone.locator(".price")).to_contain_text(page_text("answer.has-collect"))
     expect(phone.locator(".day")).to_contain_text(re.compile(r"\d{4}"))
     assert kilograms(phone) > 20
-    drawing = phone.get_by_role("img", name=re.compile("^As it will look: A slab 1500 mm by"))
+    drawing = phone.get_by_role(
+        "img", name=re.compile(f"^{page_text('drawing.view-alt', says='.*1500 mm')}")
+    )
     expect(drawing).to_be_visible()
     assert drawing.evaluate("picture => picture.naturalWidth") > 0
 

@@ -88,7 +88,9 @@ def test_before_its_postcode_a_delivery_is_priced_without_it(phone: Page, settle
 def test_what_a_slab_rests_on_is_asked_for_at_its_field(phone: Page, settle: Settle) -> None:
     """The caution that nothing was told names the field, and a press leads to it."""
     settle(phone)
-    phone.get_by_role("link", name="Go to what it rests on").first.click()
+    phone.get_by_role(
+        "link", name=page_text("findings.go", name=page_text("at.rests"))
+    ).first.click()
     expect(phone.locator("#rests-kind")).to_be_focused()
 
 

@@ -3,12 +3,14 @@
 import ast
 import re
 from collections.abc import Iterator
+from datetime import date
 from typing import Final
 
 from fluent.syntax import FluentParser
 
+from design.sentence_patterns import repeats, says_one, sentence_patterns
 from design.source import PACKAGE, python_files
-from ledgerstone.wording import LANGUAGES
+from ledgerstone.wording import LANGUAGES, Message, speech_in
 from ledgerstone.wording.page import CUSTOMERS_TEXTS, DESK_TEXTS, WORKSHOP_TEXTS, page_messages
 from support.catalogue_reader import texts_of
 
@@ -20,6 +22,9 @@ THEIR_OWN: Final = frozenset(
 )
 # What a customer may write is drawn there: it is read by the service, and asserts nothing.
 WRITTEN_BY_CUSTOMERS: Final = "tests/support/strategies/"
+_GREETED: Final = re.compile(r"(?:Hello|Hi|Dear|Guten Tag)\b")
+# An oracle reads a fix's sentences as a person would, and this shows that it reads them rightly.
+READ_AGAIN: Final = "tests/laws/test_second_reading.py"
 _MIN_WORDS: Final = 5
 _MIN_PAGE_WORDS: Final = 3
 _WORD: Final = re.compile(r"\w+(?:['’-]\w+)*")
@@ -67,6 +72,28 @@ def test_sentences_are_written_again_in_no_other_test() -> None:
         if texts and name not in THEIR_OWN and not name.startswith(WRITTEN_BY_CUSTOMERS)
     }
     assert others == {}
+
+
+def test_no_other_test_says_a_whole_sentence_of_the_catalogues() -> None:
+    """Whatever its values are: a message is compared by name and values, or said by its name."""
+    patterns = sentence_patterns()
+    assert len(patterns) > 4000
+    found = {
+        name: texts
+        for file, tree in python_files("tests").items()
+        if (name := file.as_posix()) not in {*THEIR_OWN, READ_AGAIN}
+        and not name.startswith(WRITTEN_BY_CUSTOMERS)
+        and (texts := [one for one in repeats(tree, patterns) if not _GREETED.match(one)])
+    }
+    assert found == {}
+
+
+def test_a_whole_sentence_is_seen_whatever_its_values() -> None:
+    """In each language; other words with the same values are none."""
+    patterns = sentence_patterns()
+    over = Message("offer-expired", valid_until=date(2031, 5, 1), days=3)
+    assert all(says_one(speech_in(language).say(over), patterns) for language in LANGUAGES)
+    assert not says_one("It ended on 1 May 2031, 3 days before.", patterns)
 
 
 def page_texts() -> set[str]:

@@ -9,6 +9,8 @@ from typing import Any
 from flask.testing import FlaskClient
 
 from ledgerstone.api import Settings, create_app
+from ledgerstone.quantities import Length
+from ledgerstone.wording import Message
 from ledgerstone.workshop import DEMONSTRATION
 from support.demonstration import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 
@@ -17,6 +19,14 @@ MAKER = {"Authorization": f"Bearer {MAKER_KEY}"}
 SHADES = ("graphite", "chalk", "tarn slate", "fell clay", "lichen")
 NAMES = ("Run by the range", "Island", "Sink side", "Larder shelf", "Window sill", "Hearth",
          "Bench by the door", "Bathroom top")  # fmt: skip
+
+# What is said of the example order where its slab is made of 50 mm.
+THICKER = Message(
+    "change-thickness",
+    slab=Message("slab-labelled", label="Seed-tray bench"),
+    now=Length.of_mm(50),
+    was=Length.of_mm(40),
+)
 
 
 def slabs_order(count: int) -> dict[str, Any]:

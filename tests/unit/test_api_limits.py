@@ -21,6 +21,7 @@ from ledgerstone.api.limits import (
     client_of,
     waiting_at,
 )
+from ledgerstone.wording import Message, english
 from support.demonstration import EXAMPLE_ORDER, MAKER_KEY
 
 SETTINGS = Settings(maker_key=MAKER_KEY)
@@ -96,7 +97,7 @@ def test_a_client_that_asks_too_often_waits() -> None:
     assert [answer.status_code for answer in answers] == [400, 400, 429]
     assert answers[2].mimetype == "application/problem+json"
     assert answers[2].headers["Retry-After"] == "2"
-    assert answers[2].get_json()["detail"].endswith("Ask again in 2 s.")
+    assert answers[2].get_json()["detail"] == english(Message("asked-too-often", seconds=2))
     assert client.get("/v1/health/live", environ_overrides=ELSEWHERE).status_code == 200
     assert client.get("/v1/choices", environ_overrides=ELSEWHERE).status_code == 200
 

@@ -10,7 +10,6 @@ from ledgerstone.checks import Finding, promise
 from ledgerstone.wording import Message, speech_in
 from ledgerstone.workshop import Workshop
 from support.documents import Json
-from support.in_english import in_english
 from support.slabs import box, order_of, slab_json, stages_of
 from support.stages import Stages
 from unit.checked import values_of
@@ -50,7 +49,8 @@ def test_a_delivery_is_served_or_says_why_not(
 def test_a_way_not_served_names_the_area(workshop: Workshop) -> None:
     """The customer is told which area that is."""
     (finding,) = delivered(workshop, {"kind": "fitted", "postcode": "EH1 1YZ"})
-    assert in_english(finding) == "We do not deliver with fitting to Scotland, mainland south."
+    area = "Scotland, mainland south"
+    assert finding.message == Message("way-not-served", way="fitted", area=area)
 
 
 def test_a_way_that_costs_nothing_is_served(workshop: Workshop) -> None:

@@ -12,7 +12,7 @@ from ledgerstone.order import Order
 from ledgerstone.price import costs
 from ledgerstone.shade import palette_shade_seen, shade_recipe
 from ledgerstone.shade.words import SCREENS_DIFFER
-from ledgerstone.wording import english, speech_in
+from ledgerstone.wording import Listed, Message, english, speech_in
 from ledgerstone.workshop import Dose, Workshop
 from support.in_english import in_english
 from support.slabs import box, order_of, plan_of, shapes_of, slab_json, steps_of
@@ -71,7 +71,9 @@ def test_a_match_out_of_reach_is_cautioned(matching: Workshop) -> None:
     assert (finding.check, finding.level) == ("shade-out-of-reach", "caution")
     assert finding.measured["away_delta_e"] > finding.limit["away_delta_e"] == 5.0
     assert finding.at == ("/slabs/0/shade/match",)
-    assert "far greyer than you asked for" in in_english(finding)
+    greyer = Listed((Message("shade-direction", direction="greyer"),))
+    far = Message("shade-difference", amount="far", directions=greyer)
+    assert finding.message.values["difference"] == far
     assert "cast sample" in in_english(finding)
 
 

@@ -15,6 +15,17 @@ from support.slabs import box, cut, hole, order_of, plan_of, polygon, slab_json
 from unit.checked import PlannedCheck, values_of
 
 
+def strip_message(faced: Message, width_mm: int, limit_mm: int) -> Message:
+    """What is said of the strip between the basin and what it faces."""
+    return Message(
+        "strip-too-narrow",
+        cutout=Message("cutout-labelled", label="basin"),
+        faced=Listed((faced,), most=MAX_NAMED),
+        width=Length.of_mm(width_mm),
+        limit=Length.of_mm(limit_mm),
+    )
+
+
 def found(check: PlannedCheck, workshop: Workshop, *slabs: Json) -> list[Finding]:
     """Run one check on an order."""
     order = order_of(workshop, *slabs)
@@ -75,7 +86,8 @@ def test_openings_are_apart(workshop: Workshop, x: float, *, apart: bool) -> Non
     assert (findings == []) is apart
     for finding in findings:
         assert finding.at == ("/slabs/0/cutouts/0", "/slabs/0/cutouts/1")
-        assert in_english(finding).startswith("The round cut-out and the tap run into each other.")
+        two = (Message("cutout", kind="circle", nth=0), Message("cutout-labelled", label="tap"))
+        assert finding.message == Message("cutouts-overlap", cutouts=Listed(two, most=MAX_NAMED))
 
 
 def test_what_is_left_is_one_piece(workshop: Workshop) -> None:
@@ -117,9 +129,7 @@ def test_a_narrow_strip_says_how_much_is_missing(workshop: Workshop) -> None:
     """Measures are rounded down and what is needed up, and no change is said beside a remedy's."""
     slab = slab_json(box(1400, 600), hole(360, 700, 218, label="basin"))
     (finding,) = found(shape.strips_wide_enough, workshop, slab)
-    assert in_english(finding) == (
-        "The strip between the basin and the front edge is 38 mm wide; it needs 60 mm."
-    )
+    assert finding.message == strip_message(side_name("front"), 38, 60)
     assert finding.id == "strip-too-narrow.0.0-front"
     assert (finding.measured, finding.limit) == ({"width_mm": 38.0}, {"width_mm": 60})
     assert finding.where_mm == {"type": "LineString", "coordinates": [[700, 38], [700, 0]]}
@@ -139,10 +149,7 @@ def test_a_tap_beside_its_basin_keeps_the_taps_rule(workshop: Workshop) -> None:
     assert found(shape.strips_wide_enough, workshop, slab) == []
     tap["centre"]["y"] = 520
     (finding,) = found(shape.strips_wide_enough, workshop, slab)
-    assert (
-        in_english(finding)
-        == "The strip between the basin and the tap is 22 mm wide; it needs 25 mm."
-    )
+    assert finding.message == strip_message(Message("cutout-labelled", label="tap"), 22, 25)
     assert finding.at == ("/slabs/0/cutouts/0", "/slabs/0/cutouts/1")
 
 

@@ -12,7 +12,7 @@ from ledgerstone.quantities import Length
 from ledgerstone.quote import run_stages
 from ledgerstone.shape import shape_of
 from ledgerstone.stages import StageContext
-from ledgerstone.wording import Message, english
+from ledgerstone.wording import Message
 from ledgerstone.workshop import Workshop
 from support.calibration import BREAKERS, JOBS, in_a_cold_shed
 from support.documents import Json
@@ -132,20 +132,19 @@ def test_places_are_stated_in_the_customers_unit(workshop: Workshop) -> None:
     slab = slab_of(workshop, box("2 m", "60 cm"), thickness="4 cm")
     shape = shape_of(slab, workshop)
     assert spot(slab, shape, (20, 20)) == Message("spot-corner", corner="front-left")
-    assert english(spot(slab, shape, (1000, 300))) == "in the middle"
+    assert spot(slab, shape, (1000, 300)) == Message("spot-middle")
     assert spot(slab, shape, (1000, 590)) == Message("spot-middle-of-edge", row="back")
-    assert english(spot(slab, shape, (1950, 300))) == "near the right end"
-    assert (
-        english(spot(slab, shape, (614, 203)))
-        == "about 61 cm from the left and 20 cm from the front"
-    )
+    assert spot(slab, shape, (1950, 300)) == Message("spot-end", side="right")
+    left, front = Length.of_mm(610, "cm"), Length.of_mm(200, "cm")
+    assert spot(slab, shape, (614, 203)) == Message("spot-inside", left=left, front=front)
 
 
 def test_beside_a_cut_out_the_strip_is_named(workshop: Workshop) -> None:
     """Near an opening its label and the concrete's width are stated, rounded down."""
     slab = slab_of(workshop, box(1200, 620), cut("rectangle", (560, 490), (600, 310), label="hob"))
-    says = english(spot(slab, shape_of(slab, workshop), (600, 30)))
-    assert says == "beside the hob (the concrete there is 65 mm wide)"
+    hob, width = Message("cutout-labelled", label="hob"), Length.of_mm(65)
+    beside = Message("spot-beside-narrow", cutout=hob, width=width)
+    assert spot(slab, shape_of(slab, workshop), (600, 30)) == beside
 
 
 def test_coarse_grains_are_stopped_where_they_do_not_pass(workshop: Workshop) -> None:

@@ -5,6 +5,7 @@ import email.policy
 import json
 from pathlib import Path
 
+from ledgerstone.wording import Message, english
 from support.commands import ran
 from support.mails import mailed
 
@@ -64,7 +65,7 @@ def test_an_answer_is_a_draft_in_the_thread(tmp_path: Path) -> None:
     assert mail["In-Reply-To"] == mail["References"] == "<1@example.com>"
     assert mail["X-Unsent"] == "1"
     text = mail.get_body(("plain",)).get_content()  # type: ignore[union-attr]
-    assert "We took it that" in text
+    assert english(Message("letter-took-lead")) in text
     assert "Estimate" in text
 
 
@@ -75,5 +76,5 @@ def test_what_cannot_be_priced_is_asked(tmp_path: Path) -> None:
     assert ran("answer", path, "--draft", draft)[0] == 0
     mail = email.message_from_bytes(draft.read_bytes(), policy=email.policy.default)
     text = mail.get_body(("plain",)).get_content()  # type: ignore[union-attr]
-    assert "How long is the hearth?" in text
+    assert english(Message("enquiry-length", slab="the hearth")) in text
     assert "£" not in text

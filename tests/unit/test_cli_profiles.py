@@ -12,6 +12,7 @@ import pytest
 from ledgerstone.cli.profiles import run
 from ledgerstone.wording import Message, english
 from ledgerstone.workshop import DEMONSTRATION, Workshop, load_profile
+from ledgerstone.workshop.keys.value_keys import AboutKey, KeyNumber
 
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")
 
@@ -32,7 +33,7 @@ def test_check_prints_what_a_good_profile_says() -> None:
         "1 of 2700 mm × 1200 mm",
         "25 mm, 30 mm, 40 mm, 50 mm, 60 mm",
         "graphite #55575a: grey cement, black iron oxide 4%",
-        "chalk #e3dfd6: white cement, no pigment",
+        "chalk #e3dfd6: white cement",
         "Ground wet",
         "matt: penetrating, 3 coats, indoors, wet rooms, outdoors",
         "Around Wethermoor (6 beginnings of postcodes): pallet £68.00",
@@ -57,9 +58,16 @@ def test_check_prints_each_fault_with_file_line_and_key(tmp_path: Path) -> None:
     assert (status, err) == (1, "")
     relief, hands = (lines.index(row) + 1 for row in ('relief = "long"', "hands = 0"))
     unfit = Message("fault-unfit", wanted="hours", quoted="no", found="text", text="long")
+    hands_key = {"record": "Calendar", "key": "hands"}
+    bound = Message(
+        "fault-bound",
+        value=KeyNumber(**hands_key, amount=0, rounding="nearest"),
+        bound="least",
+        limit=KeyNumber(**hands_key, amount=1, rounding="up"),
+    )
     assert out.splitlines() == [
         f"{file}:{relief}: hours.per_mould.relief: {english(unfit)}",
-        f"{file}:{hands}: calendar.hands: this is 0; it needs at least 1.",
+        f"{file}:{hands}: calendar.hands: {english(bound)}",
         f"2 faults in {file}.",
     ]
 
@@ -70,7 +78,9 @@ def test_a_fault_of_the_whole_file_has_no_line(tmp_path: Path) -> None:
     file.write_text("")
     status, out, _ = ran("check", file)
     assert status == 1
-    assert f"{file}: hours: the table [hours] is missing: rules for hours of hands.\n" in out
+    about = AboutKey("Workshop", "hours", "rules for hours of hands")
+    missing = Message("fault-table-missing", table="[hours]", about=about)
+    assert f"{file}: hours: {english(missing)}\n" in out
     needed = [f for f in fields(Workshop) if f.default is MISSING and f.default_factory is MISSING]
     assert out.count("is missing") == len(needed)
 
@@ -110,7 +120,7 @@ def test_a_file_that_cannot_be_read_is_reported_plainly(tmp_path: Path) -> None:
     latin.write_bytes(b"\n\nname = '\xe9'")
     for file, says in (
         (tmp_path / "none.toml", f"{tmp_path / 'none.toml'}: there is no such"),
-        (tmp_path, f"{tmp_path}: this is a folder."),
+        (tmp_path, f"{tmp_path}: {english(Message('fault-folder'))}"),
         (huge, f"{huge}: the file is larger"),
         (latin, f"{latin}:3: a character here is"),
     ):
@@ -177,9 +187,9 @@ def test_check_names_a_faulty_sentence_with_its_own_file(tmp_path: Path) -> None
     own.write_text("too-thin = Es ist { $dick } dick.\n", encoding="utf-8")
     status, out, err = ran("check", file)
     assert (status, err) == (1, "")
-    assert out.splitlines()[0] == (
-        f"{own}:1: too-thin is not given $dick. Its values are: $limit, $slab, $thickness."
-    )
+    given = {"name": "too-thin", "value": "$dick", "given": "$limit, $slab, $thickness"}
+    not_given = Message("fault-own-value", **given)
+    assert out.splitlines()[0] == (f"{own}:1: {english(not_given)}")
 
 
 def test_a_profile_of_the_united_states_starts_in_no_state(tmp_path: Path) -> None:

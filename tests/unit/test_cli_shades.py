@@ -81,7 +81,7 @@ def test_fit_needs_a_tile_without_pigment(tmp_path: Path) -> None:
     """A cement's own colour is where every curve begins; without it, that is asked for."""
     status, out, _ = ran(tmp_path, HEADING + "soot,grey,1,50,0,0\n")
     assert status == 1
-    assert "no tile of grey cement is without pigment" in out
+    assert english(Message("shades-no-bare", cement="grey")) in out
 
 
 def test_fit_tells_a_file_that_cannot_be_read(tmp_path: Path) -> None:

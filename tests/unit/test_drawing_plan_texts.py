@@ -10,6 +10,7 @@ from ledgerstone.drawing.lettering import ACCENT, INK, PAPER, PENCIL, SLAB_FILL
 from ledgerstone.order import Edge, Slab
 from ledgerstone.quantities import Length
 from ledgerstone.shape import shape_of
+from ledgerstone.wording import Listed, Message, english
 from ledgerstone.workshop import Workshop
 from support.drawing_reader import SVG, read, texts
 from support.drawn_slabs import GALLERY, TITLE, Drawn, bench, disc
@@ -106,18 +107,54 @@ def test_the_sheet_brings_its_own_paper_and_keeps_to_its_pens(
     assert min(float(node.attrib["font-size"]) for node in letters) * 320 / 600 >= 8.0
 
 
+def mm(length: float) -> Length:
+    """A length in millimetres."""
+    return Length.of_mm(length)
+
+
+def box(length: Length, width: Length, thickness: Length) -> dict[str, Length]:
+    """The sizes of a slab over all."""
+    return {"length": length, "width": width, "thickness": thickness}
+
+
+def across(diameter: float) -> Message:
+    """The size of a round opening."""
+    return Message("plan-size-round", across=mm(diameter))
+
+
+def listed(*things: Message) -> Listed:
+    """Things with commas between them."""
+    return Listed(things, joined="comma")
+
+
+def along(side: str, edge: Message) -> Message:
+    """What is along one side."""
+    return Message(
+        "plan-edge", sides=listed(Message("plan-side-word", side=side)), edge=listed(edge)
+    )
+
+
+def rectangle(length: Length, width: Length, thickness: Length) -> Message:
+    """The first sentence of a rectangular slab."""
+    return Message("plan-rectangle", **box(length, width, thickness))
+
+
 def test_the_drawing_says_itself(workshop: Workshop) -> None:
     """A bench is described with its size, openings, edges and rests in the order's words."""
     slab = bench()
-    assert describe(slab, shape_of(slab, workshop)) == (
-        "A slab 1450 mm by 560 mm, 40 mm thick. "
-        "An opening (basin): round, 360 mm across, its centre 980 mm from the left and 270 mm "
-        "from the front. "
-        "An opening (tap): round, 35 mm across, its centre 980 mm from the left and 505 mm from "
-        "the front, rim covered. "
-        "Front: bevel 5 mm. Back: unseen. "
-        "It rests on units 650 mm, 800 mm (sink)."
+    basin = (across(360), Message("plan-centre", x=mm(980), y=mm(270)))
+    tap = (across(35), Message("plan-centre", x=mm(980), y=mm(505)), Message("plan-rim-covered"))
+    units = (("base", 650), ("basin", 800))
+    rests = tuple(Message("rest-unit", use=use, width=mm(width)) for use, width in units)
+    told = (
+        rectangle(mm(1450), mm(560), mm(40)),
+        Message("plan-opening-labelled", label="basin", facts=listed(*basin)),
+        Message("plan-opening-labelled", label="tap", facts=listed(*tap)),
+        along("front", Message("plan-edge-bevel", size=mm(5))),
+        along("back", Message("plan-edge-profile", profile="wall")),
+        Message("plan-rests", rests=listed(Message("rest-units", count=2, units=listed(*rests)))),
     )
+    assert describe(slab, shape_of(slab, workshop)) == " ".join(map(english, told))
 
 
 def test_the_description_stands_in_the_drawing(workshop: Workshop) -> None:
@@ -139,9 +176,12 @@ def test_the_description_stands_in_the_drawing(workshop: Workshop) -> None:
             "L back-left",
             "An L-shaped slab 2100 mm by 1500 mm, 40 mm thick, less 1400 mm by 850 mm at its back",
         ),
-        ("round", "A round slab 900 mm across, 40 mm thick."),
-        ("nine sides", "A slab with 9 sides, 1073.5 mm by 1080.6 mm over all, 40 mm thick."),
-        ("inches", "A slab 57 in by 22 1/16 in, 1 1/2 in thick."),
+        ("round", english(Message("plan-round", across=mm(900), thickness=mm(40)))),
+        (
+            "nine sides",
+            english(Message("plan-polygon", sides=9, **box(mm(1073.5), mm(1080.6), mm(40)))),
+        ),
+        ("inches", english(rectangle(*map(Length.parse, ("57 in", "22 1/16 in", "1 1/2 in"))))),
     ],
 )
 def test_every_outline_is_stated(name: str, begins: str, workshop: Workshop) -> None:

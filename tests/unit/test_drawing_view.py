@@ -13,7 +13,7 @@ import pytest
 from shapely.affinity import affine_transform
 from shapely.geometry import Point, Polygon
 
-from ledgerstone.drawing import Piece, draw_view, mottle
+from ledgerstone.drawing import Piece, describe, draw_view, mottle
 from ledgerstone.drawing.camera import LEVEL
 from ledgerstone.drawing.svg import EMBEDDED_PNG
 from ledgerstone.drawing.tint import hex_of, rgb_of
@@ -183,7 +183,7 @@ def test_the_view_says_itself(workshop: Workshop) -> None:
     """The view carries the same description as the plan."""
     root = read(svg_of(bench(), workshop))
     assert root[0].text == "View"
-    assert (root[1].text or "").startswith("A slab 1450 mm by 560 mm, 40 mm thick.")
+    assert root[1].text == describe(bench(), shape_of(bench(), workshop))
 
 
 def test_rests_stand_under_the_slab_in_outline(workshop: Workshop) -> None:

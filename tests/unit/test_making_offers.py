@@ -8,6 +8,7 @@ import pytest
 
 from ledgerstone.application.answering import answer_order
 from ledgerstone.codec.patch import write_patch
+from ledgerstone.quantities import Length
 from ledgerstone.quote import SentBack
 from ledgerstone.wording import Message, english, side_name
 from ledgerstone.workshop import Workshop
@@ -33,6 +34,21 @@ def edge(size: int) -> Json:
     return {"front": {"profile": "bevel", "size": size}}
 
 
+def resized(size: str, now_mm: float, was_mm: float) -> Message:
+    """Another size of the slab."""
+    sizes = {"now": Length.of_mm(now_mm), "was": Length.of_mm(was_mm)}
+    return Message("resize", thing=Message("slab-only"), size=size, **sizes)
+
+
+def bevelled(now_mm: float, was_mm: float) -> Message:
+    """Another bevel along the slab's front."""
+    sizes = {"now": Length.of_mm(now_mm), "was": Length.of_mm(was_mm)}
+    where = {"side": side_name("front"), "slab": Message("slab-only")}
+    return Message("edge-resize", profile="bevel", **where, **sizes)
+
+
+MATT: Final = Message("refinish", slab=Message("slab-only"), surface="same", sealer="matt")
+
 CASES: Final[dict[str, tuple[Json, Json, str, str]]] = {
     "a relief past the edge": (
         plain(**FULL, reliefs=[relief(6, (1020, 100))]),
@@ -44,25 +60,25 @@ CASES: Final[dict[str, tuple[Json, Json, str, str]]] = {
         plain(**FULL, reliefs=[relief(30, (100, 100))]),
         {"kind": "collect"},
         "relief-too-deep",
-        "Make the slab 50 mm thick instead of 40 mm.",
+        english(resized("thickness", 50, 40)),
     ),
     "a bevel too large": (
         plain(**FULL, edges=edge(18)),
         {"kind": "collect"},
         "edge-not-made",
-        "Make the bevel along the front edge of the slab 15 mm instead of 18 mm.",
+        english(bevelled(15, 18)),
     ),
     "a thin edge to polish": (
         plain(**FULL, thickness=25, edges=edge(12), finish={"surface": "polished"}),
         {"kind": "collect"},
         "edge-too-thin-for-finish",
-        "Make the bevel along the front edge of the slab 10 mm instead of 12 mm.",
+        english(bevelled(10, 12)),
     ),
     "a sealer for indoors": (
         plain(**FULL, finish={"sealer": "satin"}, place="outdoors"),
         {"kind": "collect"},
         "sealer-not-for-place",
-        "Give the slab the matt sealer.",
+        english(MATT),
     ),
     "a hob over a side": (
         slab_json(

@@ -11,7 +11,7 @@ from ledgerstone.papers.job_blocks import hours, short_day
 from ledgerstone.papers.job_days import PIECE, day_rows
 from ledgerstone.papers.paper import formatted
 from ledgerstone.strength.grips import rail_of
-from ledgerstone.wording import Message, english, speech_in
+from ledgerstone.wording import Message, capital, english, speech_in
 from ledgerstone.workshop import Workshop
 from support.documents import Json
 from support.jobs import cards_of, job_of, pages_of
@@ -90,8 +90,10 @@ def test_a_rail_is_drawn_where_it_is_clamped(workshop: Workshop, today: date) ->
     """On the crate's card, where the slab is moved with one; the mould's sheet says it first."""
     job = job_of({"slabs": [RAILED]}, workshop, today)
     assert job.quote.strength[0].handled.way.rail
-    assert "Clamp the rail first" in repr(pages_of(job))
-    assert "CLAMP THE RAIL HERE" in cards_drawn(job)
+    way = job.quote.strength[0].handled.way
+    first = english(Message("job-how-way", way=capital(way.name), rail="clamped"))
+    assert first in repr(pages_of(job))
+    assert english(Message("paper-rail-here")) in cards_drawn(job)
     assert "HOLD HERE" in cards_drawn(job)
 
 

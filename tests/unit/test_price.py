@@ -38,6 +38,11 @@ STEPS = (
 )  # minutes of hands: 104, 87, 24, 9, 45
 
 
+def hours_of(step: str) -> str:
+    """What the hours of a step of the work are called among an order's costs."""
+    return english(Message("cost-hours", step=Message(f"step-{step}")))
+
+
 def by_hand(workshop: Workshop) -> dict[str, Decimal]:
     """Cost the plain slab's mould, steel and finish by hand from the demonstration profile."""
     board_mm2 = 1120 * 620 + 2 * 41 * (1018 + 518)  # base, and sides that run past two corners
@@ -52,10 +57,10 @@ def by_hand(workshop: Workshop) -> dict[str, Decimal]:
         "Packing": Decimal("3.00"),  # collected: no crate
         "Pads": Decimal("4.00") / 2,
         "Sealer: matt": Decimal("34.00") * Decimal("0.5") * 3 / 9,
-        "Hours: Make the mould": Decimal(104) / 60 * 38,
-        "Hours: Lay mesh, bars; back-fill": Decimal(87) / 60 * 38,
-        "Hours: Wash it": Decimal(24) / 60 * (38 + Decimal("4.50")),
-        "Hours: Sand the back": Decimal(9) / 60 * 38 + 6,
+        hours_of("mould"): Decimal(104) / 60 * 38,
+        hours_of("place"): Decimal(87) / 60 * 38,
+        hours_of("wash"): Decimal(24) / 60 * (38 + Decimal("4.50")),
+        hours_of("sand"): Decimal(9) / 60 * 38 + 6,
         "Hours: Pack": Decimal(45) / 60 * 38,
     }
 
@@ -166,15 +171,12 @@ def test_pieces_that_go_wrong_oftener_keep_more_for_casting_again(
     (shape,) = shapes_of(order, workshop)
     assert recast_percent(order.slabs[0], shape, workshop) == pytest.approx(percent)
     found = {english(c.label): c.amount for c in costs(order, (shape,), STEPS, workshop)}
-    hours = sum(
-        found[f"Hours: {name}"]
-        for name in ("Make the mould", "Lay mesh, bars; back-fill", "Wash it", "Sand the back")
-    )
+    hours = sum(found[hours_of(step)] for step in ("mould", "place", "wash", "sand"))
     hours += Decimal(6 + 9 * batches) / 60 * 38
     litres = Decimal(repr(round((shape.volume_mm3 + shape.net_area_mm2) / 1e6, 9)))
     concrete = workshop.recipe.price_per_m3 * litres / 1000
     kept = Decimal(repr(percent)) / 100 * (hours + concrete)
-    assert found["Kept for casting again"] == pytest.approx(kept, abs=Decimal("1e-6"))
+    assert found[english(Message("cost-recasts"))] == pytest.approx(kept, abs=Decimal("1e-6"))
 
 
 def test_a_price_is_its_costs_and_the_margin(workshop: Workshop) -> None:

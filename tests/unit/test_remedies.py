@@ -8,8 +8,10 @@ import pytest
 
 from ledgerstone.application.answering import answer_order
 from ledgerstone.application.context import QuoteContext
+from ledgerstone.quantities import Length
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.remedies.offers import options
+from ledgerstone.wording import Message, english
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import Dose
 from ledgerstone.workshop.review.second_looks import second_looks
@@ -210,7 +212,9 @@ def test_a_sink_is_never_turned_nor_made_smaller(context: QuoteContext) -> None:
     shown = [in_english(r) for each in answer.found.remedies.values() for r in each]
     assert not any("Turn" in says for says in shown)
     says, mended, _ = fixed(context, order, "nearest_makeable")
-    assert "Make the slab 570 mm deep instead of 500 mm." in says
+    sizes = {"now": Length.of_mm(570), "was": Length.of_mm(500)}
+    deeper = Message("resize", thing=Message("slab-only"), size="width", **sizes)
+    assert english(deeper) in says
     [kept] = mended["slabs"][0]["cutouts"]
     assert (kept["length"], kept["width"]) == ("350 mm", "450 mm")
     assert "turn_degrees" not in kept

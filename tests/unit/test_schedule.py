@@ -8,7 +8,7 @@ import pytest
 
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.schedule import WorkingCalendar, lead_time
-from ledgerstone.wording import english
+from ledgerstone.wording import Message, Temperature, Weekday, english
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.records import Closure
 from support.laid_days import MONDAY, day, days_of, laid, on_an_empty_bench, step, why
@@ -177,17 +177,16 @@ def test_a_closure_is_stated(shop: Workshop) -> None:
     closed = replace(shop, calendar=replace(shop.calendar, closures=shut))
     lead = laid(closed, step("mould", 1))
     assert days_of(lead) == [("Making the mould", 14, 14)]
-    assert why(lead.phases[0]).endswith(
-        "We are closed from Tuesday 3 November to Friday 13 November."
-    )
+    first, last = (Weekday(day(n), with_year=False) for n in (1, 11))
+    assert lead.phases[0].why[-1] == Message("stage-closed", first=first, last=last)
 
 
 def test_a_day_in_another_year_has_its_year(shop: Workshop) -> None:
     """A wait that ends next year says which year that is."""
     lead = laid(shop, step("cast", 1, wait_hours=24 * 60))
-    assert why(lead.phases[-1]) == (
-        "Cures under cover until Saturday 2 January 2027: 10 °C in the workshop."
-    )
+    (wait,) = lead.phases[-1].why
+    until = Weekday(date(2027, 1, 2), with_year=True)
+    assert wait == Message("stage-cures", until=until, warmth=Temperature(10.0), where="workshop")
 
 
 def test_reasons_are_sentences_without_hours(

@@ -7,14 +7,13 @@ from decimal import Decimal
 import pytest
 
 from ledgerstone.errors import NotUnderstood
-from ledgerstone.message import Message
+from ledgerstone.message import Message, Temperature
 from ledgerstone.price import costs
 from ledgerstone.schedule import LeadTime
 from ledgerstone.schedule.booking import minute_at
 from ledgerstone.schedule.curing import Warmth, aged_by, damp_until
 from ledgerstone.wording import english
 from ledgerstone.workshop import Workshop
-from support.laid_days import why
 from support.slabs import box, order_of, slab_json, stages_of
 
 TODAY = date(2027, 1, 11)  # the shed is at 8 °C
@@ -59,7 +58,9 @@ def test_a_cover_in_the_tent_lasts_its_own_days(workshop: Workshop) -> None:
     assert (cover_of(usual), cover_of(heated)) == (4 * 1440, 2 * 1440)
     assert heated.ready_on < usual.ready_on
     (stage,) = (one for one in heated.phases if english(one.name) == "Curing under cover")
-    assert why(stage).endswith(": 30 °C in the heated tent.")
+    cures = stage.why[-1]
+    assert (cures.name, cures.values["where"]) == ("stage-cures", "tent")
+    assert cures.values["warmth"] == Temperature(30.0)
 
 
 def test_strength_at_demoulding_is_checked_at_the_tents_warmth(workshop: Workshop) -> None:

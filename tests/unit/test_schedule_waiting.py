@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from ledgerstone.schedule import Booking, lead_time
-from ledgerstone.wording import Message, Weekday
+from ledgerstone.wording import Message, Weekday, english
 from ledgerstone.workshop import Workshop
 from support.laid_days import MONDAY, day, days_of, laid, on_an_empty_bench, step
 
@@ -48,7 +48,7 @@ def test_a_wait_for_the_table_is_reported(shop: Workshop) -> None:
     lead = lead_time([step("mould", 1), step("cast", 1, wait_hours=24)], shop, taken, MONDAY, 0)
     assert days_of(lead)[:3] == [
         ("Making the mould", 1, 1),
-        ("Waiting for the table", 1, 4),
+        (english(Message("stage", stage="table")), 1, 4),
         ("Casting", 7, 7),
     ]
     (taken_until,) = lead.phases[1].why

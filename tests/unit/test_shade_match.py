@@ -24,7 +24,7 @@ from ledgerstone.shade import (
     srgb_to_lab,
 )
 from ledgerstone.shade.colour import delta_e_2000_all
-from ledgerstone.wording import Message, english
+from ledgerstone.wording import Listed, Message, english
 from ledgerstone.workshop import Dose, Pigment, Workshop
 from support.in_english import in_english
 
@@ -122,22 +122,28 @@ def test_steps_follow_the_scale_and_the_batch(workshop: Workshop) -> None:
 # --- words ----------------------------------------------------------------------------------
 
 
+def apart(amount: str, *directions: str) -> Message:
+    """How far a colour stays off, and in which directions."""
+    listed = Listed(tuple(Message("shade-direction", direction=one) for one in directions))
+    return Message("shade-difference", amount=amount, directions=listed)
+
+
 @pytest.mark.parametrize(
-    ("made", "wished", "says"),
+    ("made", "wished", "message"),
     [
-        ((50, 0, 3), (50, 0, 3), english(Message("shade-the-same"))),
-        ((52.5, 0.5, 4.5), (50, 0, 1), "a little warmer and lighter than you asked for"),
-        ((45, 0, 1), (50, 0, 1), "a little darker than you asked for"),
-        ((50, 0, -3), (50, 0, 1), "a little cooler than you asked for"),
-        ((50, -3, 2), (50, 0, 1), "a little greener than you asked for"),
-        ((50, 15, 15), (50, 30, 30), "clearly greyer than you asked for"),
-        ((30, 0, 0), (80, 0, 0), "far darker than you asked for"),
-        ((51.5, 0, 1), (50, 0, 1), "a touch lighter than you asked for"),
+        ((50, 0, 3), (50, 0, 3), Message("shade-the-same")),
+        ((52.5, 0.5, 4.5), (50, 0, 1), apart("little", "warmer", "lighter")),
+        ((45, 0, 1), (50, 0, 1), apart("little", "darker")),
+        ((50, 0, -3), (50, 0, 1), apart("little", "cooler")),
+        ((50, -3, 2), (50, 0, 1), apart("little", "greener")),
+        ((50, 15, 15), (50, 30, 30), apart("clearly", "greyer")),
+        ((30, 0, 0), (80, 0, 0), apart("far", "darker")),
+        ((51.5, 0, 1), (50, 0, 1), apart("touch", "lighter")),
     ],
 )
-def test_a_difference_in_plain_words(made: Lab, wished: Lab, says: str) -> None:
+def test_a_difference_in_plain_words(made: Lab, wished: Lab, message: Message) -> None:
     """How far a colour stays off, and in which direction, is stated as one would say it."""
-    assert english(difference_message(made, wished)) == says
+    assert difference_message(made, wished) == message
 
 
 def test_how_sure_in_plain_words() -> None:

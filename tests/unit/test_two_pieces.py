@@ -7,6 +7,8 @@ import pytest
 
 from ledgerstone.application.answering import read_sent_order
 from ledgerstone.application.context import QuoteContext
+from ledgerstone.quantities import Length
+from ledgerstone.wording import Listed, Message, english
 from ledgerstone.workshop import Workshop
 from support.contexts import context_of
 from support.remedied import FULL, TODAY, fixed, rectangle, sent_back
@@ -18,12 +20,16 @@ def context(workshop: Workshop) -> QuoteContext:
     return context_of(workshop, TODAY)
 
 
+def two_pieces(slab: Message) -> Message:
+    """A slab of 3600 mm made of two pieces, with a joint of 2 mm between them."""
+    sizes = Listed((Length.of_mm(1800), Length.of_mm(1798)))
+    return Message("cut-in-pieces", slab=slab, count=2, sizes=sizes, given="lengths")
+
+
 def test_a_run_too_long_to_cast_comes_in_two_pieces(context: QuoteContext) -> None:
     """3.6 m in one piece: the fix is two with a join, near the middle."""
     says, mended, _ = fixed(context, rectangle("3600 mm", "620 mm"))
-    assert says == [
-        "Make the slab of two pieces, 1800 mm and 1798 mm long, with a join between them."
-    ]
+    assert says == [english(two_pieces(Message("slab-only")))]
     assert len(mended["slabs"]) == 2
     assert mended["joins"][0]["gap"] == "2 mm"
 
@@ -43,9 +49,7 @@ def test_a_long_run_for_a_first_floor_flat_comes_in_two_pieces_up_the_stairs(
         "ceiling": "2400 mm",
     }
     says, mended, quote = fixed(context, order)
-    assert says == [
-        "Make “Kitchen run” of two pieces, 1800 mm and 1798 mm long, with a join between them."
-    ]
+    assert says == [english(two_pieces(Message("slab-labelled", label="Kitchen run")))]
     assert mended["delivery"] == order["delivery"]
     lifting = context.workshop.lifting
     assert all(one.slab_kg <= lifting.most_people * lifting.kg_per_person for one in quote.weights)

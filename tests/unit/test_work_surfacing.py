@@ -1,21 +1,24 @@
 """Out of the mould and over its grits: which step comes before which."""
 
 from dataclasses import replace
+from typing import Final
 
 import pytest
 
 from ledgerstone.shape import shape_of
-from ledgerstone.wording import english
+from ledgerstone.wording import Message, english
 from ledgerstone.work import operations
 from ledgerstone.workshop import Workshop
 from support.slabs import box, hole, order_of, slab_json, steps_of
+
+KNOCKOUTS_OUT: Final = english(Message("step-knockouts-out"))
 
 
 @pytest.mark.parametrize(
     ("sides_on", "turned"),
     [
-        (True, ["Turn it: way", "Demould", "Take out the knockouts"]),
-        (False, ["Take out the knockouts", "Turn it: way", "Demould"]),
+        (True, ["Turn it: way", "Demould", KNOCKOUTS_OUT]),
+        (False, [KNOCKOUTS_OUT, "Turn it: way", "Demould"]),
     ],
 )
 def test_formers_stay_in_where_the_lift_counts_on_them(

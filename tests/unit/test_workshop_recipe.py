@@ -1,10 +1,13 @@
 """Recipes in a profile: what they come to, and what is refused with which figure."""
 
+from typing import Literal
+
 import pytest
 
 from ledgerstone.errors import ProfileError
-from ledgerstone.wording import Figure, english
+from ledgerstone.wording import Figure, Message, english
 from ledgerstone.workshop import DEMONSTRATION, Workshop, read_profile
+from ledgerstone.workshop.keys.value_keys import KeyNumber
 from ledgerstone.workshop.review.second_looks import second_looks
 
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")
@@ -75,6 +78,11 @@ def test_a_yield_says_the_same_as_a_density() -> None:
     assert recipe.recipe.fresh_kg_per_m3 == pytest.approx(2200, rel=0.01)
 
 
+def density(kg_per_m3: float, rounding: Literal["up", "down", "nearest"]) -> KeyNumber:
+    """A density of a part of the mix."""
+    return KeyNumber("Constituent", "density_kg_per_m3", kg_per_m3, rounding)
+
+
 @pytest.mark.parametrize(
     ("text", "key", "says"),
     [
@@ -96,7 +104,15 @@ def test_a_yield_says_the_same_as_a_density() -> None:
         (
             changed(("density_kg_per_m3 = 2650", "density_kg_per_m3 = 26500")),
             "recipe.constituents[4].density_kg_per_m3",
-            "aggregate has 300 kg/m³ to 5200 kg/m³; here stands 26500 kg/m³",
+            english(
+                Message(
+                    "fault-density",
+                    role="aggregate",
+                    least=density(300, "up"),
+                    most=density(5200, "down"),
+                    here=density(26500, "nearest"),
+                )
+            ),
         ),
         (
             changed(('role = "water"', 'role = "addition"')),
@@ -156,7 +172,14 @@ def test_a_yield_says_the_same_as_a_density() -> None:
         (
             by_the_bag(cement_percent="cement_percent = 122"),
             "recipe.bag.cement_percent",
-            "this is 122%; it can be 100% at most",
+            english(
+                Message(
+                    "fault-bound",
+                    value=KeyNumber("Bag", "cement_percent", 122, "nearest"),
+                    bound="most",
+                    limit=KeyNumber("Bag", "cement_percent", 100, "down"),
+                )
+            ),
         ),
         (
             by_the_bag(fresh_kg_per_m3="fresh_kg_per_m3 = 900"),
@@ -178,7 +201,13 @@ def test_a_yield_says_the_same_as_a_density() -> None:
                 "working_l = 50", "working_l = 10"
             ),
             "recipe.bag.whole_bags",
-            "a whole bag makes 12.5 l; the mixer takes 10 l",
+            english(
+                Message(
+                    "fault-bag-mixer",
+                    makes=KeyNumber("Bag", "yield_l", 12.5, "nearest"),
+                    takes=KeyNumber("Mixer", "working_l", 10, "down"),
+                )
+            ),
         ),
         (
             changed(
