@@ -40,6 +40,11 @@ settings.load_profile("every-run")
 _PLACES = {"browser": 0, "faults": 0, "load": 0, "unit": 1, "laws": 3, "design": 4}
 _IN_THE_MIDDLE = 2
 
+# The folders whose tests take a plate that another has solved, and their files that do not: what
+# those hold is how results are kept, or how much is worked out.
+_SHARING = {"api", "unit", "workshops"}
+_WORKING_IT_OUT = {"test_api_lane", "test_budget", "test_search", "test_slabs", "test_stages_cache"}
+
 # M_TRIM_THRESHOLD, M_TOP_PAD and M_MMAP_THRESHOLD of malloc.h, bytes.
 _FREED_MEMORY = {-1: 1 << 29, -2: 1 << 26, -3: 1 << 25}
 
@@ -102,11 +107,25 @@ def pytest_collection_finish(session: pytest.Session) -> None:
     What was collected and loaded is left out of garbage collection: there are a million objects.
     """
     if session.config.option.workers > 1 and not session.config.option.collectonly:
+        from support import shared_results  # noqa: PLC0415 - a run in one process may need none
+
         programs.load()
         programs.read_once()
+        shared_results.folder()
     gc.collect()
     gc.freeze()
     gc.enable()
+
+
+@pytest.fixture(scope="module", autouse=True)
+def _shared_results(request: pytest.FixtureRequest) -> Iterator[None]:
+    if request.path.parent.name not in _SHARING or request.path.stem in _WORKING_IT_OUT:
+        yield
+        return
+    from support.shared_results import shared_results  # noqa: PLC0415 - others need no plate
+
+    with shared_results():
+        yield
 
 
 @pytest.fixture(scope="session")

@@ -18,7 +18,6 @@ from support import ports
 from support.demonstration import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from support.offered import service
 from support.postbox import Postbox, mailing_profile
-from support.shared_results import shared_results
 
 ORIGIN = "https://maker.example"
 
@@ -77,9 +76,3 @@ def mailing(tmp_path: Path, free_port: int) -> FlaskClient:
 def token() -> str:
     """The token of the example order's quote."""
     return str(service().post("/v1/quotes", json=EXAMPLE_ORDER).get_json()["token"])
-
-
-@pytest.fixture(scope="module", autouse=True)
-def _shared_results() -> Iterator[None]:
-    with shared_results():
-        yield

@@ -22,7 +22,7 @@ from support.page_waits import PATIENCE_MS, settled
 from support.ports import free_port
 from support.profile_form import begun
 from support.programs import Program, run_beside
-from support.serving import DATED
+from support.serving import SHARING
 
 MAKER_KEY = "the maker's key of the browser tests"
 ROOT = Path(__file__).resolve().parents[2]
@@ -71,7 +71,7 @@ class Served:
             [
                 *("--config", ROOT / "docker/gunicorn.conf.py"),
                 *("--chdir", ROOT / "service", "--bind", f"127.0.0.1:{self.port}"),
-                *DATED,
+                *SHARING,
             ],
             {**os.environ, **told, **self.also},
         )

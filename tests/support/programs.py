@@ -45,6 +45,7 @@ _LOADED: Final = (
     "ledgerstone.mailbox",
     "ledgerstone.schedule.ical",
     "ledgerstone.schedule.plan_ics",
+    "support.shared_results",
 )
 
 

@@ -25,6 +25,7 @@ ORDER = json.dumps(EXAMPLE_ORDER).encode()
 TYPE = {"Content-Type": "application/json"}
 # As it is shipped, but on the tests' own day.
 DATED = ("--pythonpath", str(ROOT / "tests"), "support.dated_service:app")
+SHARING = ("--pythonpath", str(ROOT / "tests"), "support.sharing_service:app")
 SIGNING_KEY = "a signing key for servers on loopback alone"
 TIMEOUT_S = 60.0  # a bound on waiting, not a measure: the machine may be busy
 
