@@ -32,6 +32,7 @@ MESSAGES: Final[Mapping[str, Callable[..., Message]]] = {
     "y": lambda *, opening, **_: Message("enquiry-y", opening=opening),
     "postcode": lambda **_: Message("enquiry-postcode"),
     "units": lambda **_: Message("enquiry-units"),
+    "plate": lambda **_: Message("enquiry-plate"),
     "steps": lambda *, said, **_: Message("enquiry-steps", said=said),
     "some_steps": lambda *, said, **_: Message("enquiry-some-steps", said=said),
     "two": lambda *, what, readings, **_: Message("enquiry-two", what=what, readings=readings),

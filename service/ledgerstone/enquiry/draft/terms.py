@@ -89,6 +89,8 @@ def draft_rests(entries: Entries) -> None:
     for i, found in enumerate(entries.found.pieces):
         if _draft_units(entries, i, found):
             return
+    if _draft_pedestal(entries):
+        return
     said, lying = entries.found.on_units, _lying_on_units(entries.found.pieces)
     if said is None or not lying:
         return
@@ -96,6 +98,26 @@ def draft_rests(entries: Entries) -> None:
         entries.draft.order["slabs"][i]["rests"] = {"kind": "units"}
         entries.value(f"/slabs/{i}/rests/kind", "units", said.spans)
     entries.miss(f"/slabs/{lying[0]}/rests", "units")
+
+
+def _draft_pedestal(entries: Entries) -> bool:
+    """Write the pedestal that a message's table stands on; of a plate unsaid, ask how wide it is.
+
+    Which of several slabs stands on it is plain of a single table alone.
+    """
+    said, pieces = entries.found.pedestal, entries.found.pieces
+    tables = [i for i, found in enumerate(pieces) if found.piece.use == "table"]
+    flat = [i for i, found in enumerate(pieces) if found.piece.use not in UPRIGHT_USES]
+    which = tables or flat
+    if said is None or len(which) != 1:
+        return False
+    (i,) = which
+    if said.plate is None:
+        entries.miss(f"/slabs/{i}/rests", "plate")
+        return True
+    entries.draft.order["slabs"][i]["rests"] = {"kind": "pedestal", "plate": said.plate.text()}
+    entries.value(f"/slabs/{i}/rests", f"pedestal, {said.plate.text()}", [said.span])
+    return True
 
 
 def _lying_on_units(pieces: Sequence[PieceFound]) -> list[int]:

@@ -23,6 +23,7 @@ from ledgerstone.enquiry.wishes.drips import DripSaid, drip_of
 from ledgerstone.enquiry.wishes.edges import EdgeSaid, edges_of
 from ledgerstone.enquiry.wishes.look import finishes_of
 from ledgerstone.enquiry.wishes.odd_shapes import odd_shape
+from ledgerstone.enquiry.wishes.pedestals import PedestalSaid, pedestal_of
 from ledgerstone.enquiry.wishes.shades import shades_of
 from ledgerstone.enquiry.wishes.stands_on import stands_on
 from ledgerstone.transport import area_for
@@ -47,6 +48,7 @@ class MessageFacts:
     needed: Needed = field(default_factory=Needed)
     odd_shape: SaidWord | None = None
     on_units: SaidWord | None = None
+    pedestal: PedestalSaid | None = None
     told: list[TextSpan] = field(default_factory=list)
 
 
@@ -119,6 +121,7 @@ def _gather_words(
         found.delivery.steps = None  # "6 steps for the garden" are what is asked for
     found.odd_shape = odd_shape(text, spans)
     found.on_units = stands_on(text, spans)
+    found.pedestal = pedestal_of(text, spans)
     found.told = spans
     written = found.mail.written or _dated(found)
     month_first = workshop.place.is_month_first

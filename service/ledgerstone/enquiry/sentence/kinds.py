@@ -107,10 +107,12 @@ def is_along(words: Sequence[str], before: Mention, i: int) -> bool:
 def is_of_support(sentence: Sentence, found: list[Mention], mention: Mention) -> bool:
     """Return whether a plate is a pedestal's: "on a pedestal; the plate on top of that is 400"."""
     words = sentence.words
-    is_plate = words[mention.start : mention.end] in (["plate"], ["platte"])
+    named = words[mention.start : mention.end][-1:]
     is_on_top = words[mention.end : mention.end + 3] == ["on", "top", "of"]
     is_led = any(one.kind == "thing" and words[one.end - 1] in _SUPPORTS for one in found)
-    return is_plate and mention.determiner in ("the", "its", "die") and (is_led or is_on_top)
+    if mention.determiner in ("the", "its", "die"):
+        return named in (["plate"], ["platte"]) and (is_led or is_on_top)
+    return named == ["plate"] and is_led  # "on a pedestal with a 400 mm plate"
 
 
 def labelled_count(sentence: Sentence, mention: Mention) -> int:

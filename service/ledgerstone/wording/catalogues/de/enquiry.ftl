@@ -14,6 +14,7 @@ enquiry-y = Ausschnitt ({ $opening }): Wie weit ist seine Mitte von der Vorderka
 enquiry-postcode = Wie lautet die Postleitzahl für die Lieferung?
 enquiry-steps = Wie viele Stufen sind es insgesamt („{ $said }“)?
 enquiry-some-steps = „{ $said }“ sagt nicht, wie viele Stufen es sind.
+enquiry-plate = Wie breit ist die Platte des Fußes, auf der die Tischplatte liegt?
 enquiry-units = Wie breit ist jeder Schrank, auf dem die Platte liegt, von links nach rechts?
 enquiry-two = { $what } ist als { $readings } angegeben.
 enquiry-impossible = { $what } liegt so nicht auf der Platte: { $readings }.

@@ -15,6 +15,7 @@ enquiry-y = How far is the middle of { $opening } from the front?
 enquiry-postcode = What is the postcode for the delivery?
 enquiry-steps = How many steps is it up or down in all (“{ $said }”)?
 enquiry-some-steps = “{ $said }” does not say how many steps.
+enquiry-plate = How wide is the plate of the pedestal that it lies on?
 enquiry-units = How wide is each unit that it lies on, from left to right?
 enquiry-two = { $what } is given as { $readings }.
 enquiry-impossible = { $what }, as read, does not lie on the slab: { $readings }.
