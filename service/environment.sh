@@ -45,6 +45,19 @@ make_venv() {
     "$python" -m venv --clear "$venv" || stop "The environment $venv was not made; see above."
 }
 
+# install_parts LOCK: its packages in four parts, two of them at a time: each is unpacked by one
+# process, and none of them asks for another.
+install_parts() {
+    parts=$(mktemp -d)
+    awk -v parts="$parts" '/^[^ ]/ { k = (k + 1) % 4 } { print > (parts "/" k) }' "$1"
+    printf '%s\0' "$parts"/* | xargs -0 -P 2 -n 1 "$venv/bin/python" -m pip install --quiet \
+        --no-input --disable-pip-version-check --only-binary :all: --require-hashes --no-deps \
+        --requirement
+    code=$?
+    rm -r "$parts"
+    return $code
+}
+
 # install LOCK [COVERED]: brings .venv to what docker/LOCK pins, once. Copies of the locks that it
 # then satisfies (LOCK, and COVERED where LOCK holds all of it) say that it is done.
 # Nothing is ever taken out, so what the tests need stays when the service installs its own.
@@ -54,8 +67,7 @@ install() {
     fi
     make_venv
     echo "Installing what docker/$1 pins into .venv (once; a minute or so) ..." || :
-    "$venv/bin/python" -m pip install --quiet --no-input --disable-pip-version-check \
-        --only-binary :all: --require-hashes --no-deps --requirement "$root/docker/$1" ||
+    install_parts "$root/docker/$1" ||
         stop "Not everything that docker/$1 pins could be installed; see above."
     packages=$("$venv/bin/python" -c 'import sysconfig; print(sysconfig.get_path("purelib"))')
     echo ../../../../service >"$packages/ledgerstone.pth" # seen from there; a moved clone still works
