@@ -14,7 +14,6 @@ from support.documents import Json
 from support.hardest import crowded
 from support.serving import ROOT, TYPE, Served, ask, served, wait_for
 
-pytestmark = pytest.mark.alone  # seconds are measured, with nothing beside it
 ATTACKER, CUSTOMER = "203.0.113.7", "203.0.113.8"  # RFC 5737: addresses of no one's
 HEAVY_AT_ONCE = 16
 ORDINARY_S, PAGE_S = 2.0, 0.5
@@ -88,6 +87,7 @@ def _held(seen: Sequence[Seen]) -> None:
     assert max(one.took_s for one in others) <= PAGE_S
 
 
+@pytest.mark.alone
 def test_heavy_orders_at_once_from_one_address(service: Served) -> None:
     """Of sixteen some get Retry-After; a customer has a price in 2 s, a page in 0.5 s."""
     got: list[Seen] = []
@@ -113,6 +113,7 @@ def test_heavy_orders_at_once_from_one_address(service: Served) -> None:
     assert all(one.retry_after for one in refused)
 
 
+@pytest.mark.alone
 def test_two_who_never_stop(service: Served) -> None:
     """Two addresses that always ask for something heavy keep one worker, and never the other."""
     stop = threading.Event()

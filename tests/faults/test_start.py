@@ -85,7 +85,6 @@ def _asked_for(service: Served, order: dict[str, Any]) -> list[Answer]:
     return [quoted, *(ask(service.port, path, None) for path in paths)]
 
 
-@pytest.mark.alone
 def test_no_worker_holds_more_than_180_mb(service: Served) -> None:
     """After large orders, pictures and PDFs no worker holds more than 180 MB."""
     started = service.rss_mb()
