@@ -18,7 +18,7 @@ from ledgerstone.stages import StageContext
 from ledgerstone.workshop import Workshop
 from support.slabs import box, slab_of
 
-DAILY = 6
+DAILY = 4
 # Found by the whole matrix: three openings that go in only with the narrowest strips between them,
 # and openings that crack wherever the strips about them are not alike.
 TIGHT = Case("hob", ("basin", "round"), 620, 1200)

@@ -20,7 +20,7 @@ from support.placed import placed_of
 from support.strategies.ordinary_slabs import ordinary_slab, over_inner_units
 from support.strategies.shaped_slabs import l_slab, shaped_slab
 
-EVERYDAY, LONG = 12, 400
+EVERYDAY, LONG = 7, 400
 TOGETHER = 150
 STEP_MM, ALONG_MM = 60.0, 30.0  # of the grid, and of places along edges and rims of openings
 MAY_NEED_BARS = 0.75  # share of what plain concrete is trusted with from which a demand is judged
@@ -143,7 +143,7 @@ def test_no_place_on_a_dense_grid_is_much_worse_than_what_is_reported(workshop: 
 
 def test_nor_is_one_on_a_round_top_or_an_l(workshop: Workshop) -> None:
     """The same on slabs that are no rectangles: what bends an L's inward corner most is away."""
-    _holds(range(6, 12), workshop, shaped_slab)
+    _holds(range(6, 10), workshop, shaped_slab)
 
 
 def test_a_person_is_tried_where_a_corner_ends_to_be_leant_on(workshop: Workshop) -> None:
@@ -163,7 +163,7 @@ def test_a_person_is_tried_where_a_corner_ends_to_be_leant_on(workshop: Workshop
 
 def test_nor_is_one_on_the_rails_that_a_slab_needs(workshop: Workshop) -> None:
     """The same on the rails that were chosen; with a rest low, which is a caution, 1.1 times."""
-    _holds_on_rails(range(12, 18), workshop)
+    _holds_on_rails(range(12, 16), workshop)
 
 
 def test_nor_is_one_over_an_inner_unit_that_lies_low(workshop: Workshop) -> None:
@@ -227,8 +227,8 @@ def _bars_hold(seeds: Sequence[int], workshop: Workshop, kind: Callable[[int], J
 @pytest.mark.parametrize(
     ("kind", "seeds"),
     [
-        (ordinary_slab, (*range(5), 9, 128, 155, 281)),
-        (l_slab, range(5)),
+        (ordinary_slab, (9, 128, 155, 281)),
+        (l_slab, range(3)),
         (over_inner_units, (21, 24, 25, 111, 130, 363, 367)),
     ],
 )
@@ -265,7 +265,7 @@ def test_nor_is_one_on_the_rails_that_hundreds_of_slabs_need(
 
 
 @pytest.mark.long
-@pytest.mark.parametrize("kind", [ordinary_slab, over_inner_units, shaped_slab])
+@pytest.mark.parametrize("kind", [ordinary_slab, over_inner_units, l_slab, shaped_slab])
 def test_no_place_demands_much_more_of_the_bars_of_hundreds_of_slabs(
     kind: Callable[[int], Json], workshop: Workshop
 ) -> None:

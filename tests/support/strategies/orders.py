@@ -52,9 +52,9 @@ def cases(daily: int, long: int | None = None) -> int:
 
 # No deadline: the machine is shared. Slow generation is no fault of an order.
 _quiet = (HealthCheck.too_slow, HealthCheck.data_too_large, HealthCheck.filter_too_much)
-thorough = settings(max_examples=cases(20), deadline=None, suppress_health_check=_quiet)
-usual = settings(max_examples=cases(12), deadline=None, suppress_health_check=_quiet)
-brief = settings(max_examples=cases(6), deadline=None, suppress_health_check=_quiet)
+thorough = settings(max_examples=cases(12, long=500), deadline=None, suppress_health_check=_quiet)
+usual = settings(max_examples=cases(8, long=300), deadline=None, suppress_health_check=_quiet)
+brief = settings(max_examples=cases(4, long=150), deadline=None, suppress_health_check=_quiet)
 
 
 # --- edges, rests, looks --------------------------------------------------------------------
