@@ -34,6 +34,24 @@ def test_what_stays_doubtful_is_told_or_asked(workshop: Workshop, doubt: str) ->
         assert ("asks" in one) != (one["at"] in taken)
 
 
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("We are redoing our kitchen this winter. We need it by spring.", "by spring"),
+        ("We need it this winter, or by spring.", "by spring"),
+        ("Wir brauchen es bis zum Frühjahr, gebaut wird diesen Winter.", "bis zum Frühjahr"),
+    ],
+)
+def test_of_two_seasons_the_last_day_is_asked_for(
+    text: str, said: str, workshop: Workshop
+) -> None:
+    """Beside a season in which building goes on, "by spring" is the wish; its day is asked."""
+    read = read_message(f"A worktop, 1800 x 600 x 40 mm, in charcoal. {text}\n", workshop)
+    (asked,) = [one for one in read["doubtful"] if one["at"] == "/needed_by"]
+    assert asked["readings"][0]["from"][0]["text"] == said
+    assert said in asked["asks"]
+
+
 def test_a_doubtful_day_is_among_the_three_that_are_asked(workshop: Workshop) -> None:
     """However many places of openings are open: nothing is taken for it, so it must be asked."""
     text = (

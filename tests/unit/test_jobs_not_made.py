@@ -57,6 +57,23 @@ def test_the_value_without_which_it_is_made_is_named(path: KeyPath, toml: str) -
     assert path in blamed(draft.text)
 
 
+@pytest.mark.parametrize("psi", [3500, 4000, 5000, 5500, 6000, 8000])
+def test_bars_and_mesh_as_builders_merchants_sell_them_make_every_job(psi: int) -> None:
+    """ASTM A615 No. 3 bars and a 6 x 6 mesh of 10 gauge wire, in concrete of any usual strength."""
+    draft = ProfileDraft(begun("US"))
+    put_with_followers(draft, ("steel", "material"), '"plain"', usual_in("US"))
+    for key, toml in (("bar_mm", "9.525"), ("mesh_pitch_mm", '"6 in"'), ("mesh_wire_mm", "3.43")):
+        draft.put(("steel", key), toml)
+    draft.put(("recipe", "fck_mpa"), f'"{psi} psi"')
+    draft.settle()
+    jobs = typical_jobs(context_of(draft.text))
+    assert [job.stops for job in jobs] == [None] * 3
+    known, bench = jobs[1], bench_speech("en", context_of(draft.text).workshop)
+    assert (known.remark is None) == (psi > 5000)
+    if known.remark is not None:
+        assert "1 1/2 in" in bench.say(known.remark)
+
+
 def test_every_place_that_is_blamed_is_a_field() -> None:
     """No table and no list: a sentence stands beside a value."""
     text = begun("GB")

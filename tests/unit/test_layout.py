@@ -151,6 +151,22 @@ def test_a_run_of_usual_units_is_all_of_them() -> None:
     assert [one.width.text() for one in units_along(3000, (), "mm")] == ["600 mm"] * 5
 
 
+@pytest.mark.parametrize(
+    ("length_mm", "bowl_mm", "unit"),
+    [(62 * 25.4, 22 * 25.4, "in"), (1500.0, 360.0, "mm"), (1300.0, 450.0, "mm")],
+)
+def test_a_bowl_in_the_middle_is_over_the_middle_of_its_unit(
+    length_mm: float, bowl_mm: float, unit: UnitName
+) -> None:
+    """Where units that are sold can stand so: by fillers at both ends, not half an inch beside."""
+    low, high = (length_mm - bowl_mm) / 2, (length_mm + bowl_mm) / 2
+    at = 0.0
+    for one in units_along(length_mm, (Span(low, high, "basin"),), unit):
+        if one.use == "basin":
+            assert at + one.width.mm / 2 == pytest.approx(length_mm / 2, abs=0.5)
+        at += one.width.mm
+
+
 def test_near_openings_share_a_unit() -> None:
     """Where two have no room for two sides of units between them, one unit is under both."""
     units = units_along(1500, (Span(300, 600, "basin"), Span(620, 900, "base")), "mm")

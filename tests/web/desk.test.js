@@ -39,6 +39,14 @@ test("a point stands until it is confirmed or its value is another, and stands a
   assert.deepEqual(kinds(order), ["assumed", "said"]);
 });
 
+test("what is doubtful and has no reading is asked, and its words stay marked", () => {
+  const from = [{ start: 0, end: 9, text: "by spring" }];
+  const vague = { at: "/needed_by", says: "“by spring” names no day.", asks: "By which day?", readings: [{ value: "", from }] };
+  const points = pointsOf({ ...reading, doubtful: [vague] }, orderOf(reading, choices));
+  const day = points.find(({ at }) => at === "/needed_by");
+  assert.deepEqual([day?.kind, day?.says, day?.from], ["missing", "By which day?", from]);
+});
+
 test("a text falls into pieces by code points, however wide a letter is", () => {
   const order = orderOf(reading, choices);
   const cut = pieces("🙂 40mm 🙂", pointsOf(reading, order));

@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { applied, entered } from "../../web/desk/workshop/changes.js";
+import { applied, Changes, entered } from "../../web/desk/workshop/changes.js";
 
 /** @param {number[]} names @returns {any} a profile of areas with these prices */
 function profile(...names) {
@@ -16,6 +16,19 @@ function profile(...names) {
 test("a value that was typed stands in the profile as it was typed", () => {
   const { values } = entered(profile(10), "/bench/price", "9,50");
   assert.deepEqual(values?.map(({ value }) => value), ["10", "9,50"]);
+});
+
+test("an invented value that is typed as it stands is the maker's own, and one that is theirs is no change", () => {
+  const changes = new Changes({ ...profile(10), file: "shop.toml" });
+  changes.set("/bench/price", "95");
+  changes.set("/bench/price", "9");
+  changes.set("/bench/price", "9");
+  assert.deepEqual(changes.list, [{ op: "confirm", pointer: "/bench/price" }]);
+  const theirs = profile(10);
+  theirs.values[1].standing = "yours";
+  const none = new Changes({ ...theirs, file: "shop.toml" });
+  none.set("/bench/price", "9");
+  assert.deepEqual(none.list, []);
 });
 
 test("an item that is taken out is gone, and those after it move up", () => {

@@ -41,6 +41,12 @@ export class DeskService extends Service {
     return (await this.call("v1/workshop", {})).json();
   }
 
+  /** What the service answers by. */
+  async inUse() {
+    const { profile, profile_values: values } = await (await this.call("v1/health/ready", {})).json();
+    return JSON.stringify([profile, values]);
+  }
+
   /** @param {Blob} message @returns {Promise<Contract.Enquiry>} */
   async read(message) {
     return this.answered(await this.call("v1/enquiries", { method: "POST", headers: { "Content-Type": message.type }, body: message }));

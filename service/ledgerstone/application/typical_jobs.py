@@ -21,7 +21,7 @@ from ledgerstone.quote import Quote
 from ledgerstone.transport import prices_of
 from ledgerstone.wording import workshop_speech
 from ledgerstone.workshop.records import Workshop
-from ledgerstone.workshop.records.usual import usual_sealer
+from ledgerstone.workshop.records.usual import usual_sealer, usual_thickness_mm
 
 TYPICAL_JOB_NAMES: Final = ("shelf", "basin-top", "kitchen")
 _STEP_BY_STEP: Final = "basin-top"
@@ -40,6 +40,8 @@ class TypicalJob:
         The surface of its slabs.
     thickness
         Of its first slab, as it is made; None if it is sent back.
+    usual
+        The workshop's usual thickness, where it is made at another one.
     parts
         Labour hours by the pointer of a rate in the profile; only for the job with the
         most steps.
@@ -60,6 +62,7 @@ class TypicalJob:
     cost: Decimal | None = None
     asked: Decimal | None = None
     thickness: Length | None = None
+    usual: Length | None = None
 
     @property
     def message(self) -> Message:
@@ -69,6 +72,13 @@ class TypicalJob:
         if self.thickness is not None:
             told |= {"thick": "yes", "thickness": self.thickness}
         return Message("typical-job", job=self.name, surface=self.surface, **told)
+
+    @property
+    def remark(self) -> Message | str | None:
+        """Why it is sent back, or of another thickness than the usual one; None if neither."""
+        if self.usual is None or self.thickness is None:
+            return self.stops
+        return Message("typical-job-thickness", taken=self.thickness, usual=self.usual)
 
 
 def typical_jobs(context: QuoteContext) -> tuple[TypicalJob, ...]:
@@ -104,6 +114,8 @@ def _answered(name: str, order: Members, context: QuoteContext) -> TypicalJob:
             surface,
             stops=next(f.message for f in answer.findings if f.level == "stops"),
         )
+    slab = answer.order.slabs[0]
+    usual_mm = usual_thickness_mm(context.workshop, str(order["slabs"][0]["use"]))
     job = TypicalJob(
         name,
         size,
@@ -112,7 +124,8 @@ def _answered(name: str, order: Members, context: QuoteContext) -> TypicalJob:
         sum(step.hands_minutes for step in answer.work) / 60,
         answer.lead_time.ready_on,
         {},
-        thickness=answer.order.slabs[0].thickness,
+        thickness=slab.thickness,
+        usual=slab.thickness.like(usual_mm) if "other-thickness" in slab.taken else None,
     )
     return _step_by_step(job, answer, context.workshop) if name == _STEP_BY_STEP else job
 
@@ -216,11 +229,13 @@ def _shelf(workshop: Workshop) -> Members:
 def _basin_top(workshop: Workshop) -> Members:
     sizes = _sizes(workshop)
     slab = _slab(workshop, "worktop", *sizes.top)
-    bowl = {"label": _opening(workshop, "basin"), "kind": "circle", "diameter": sizes.bowl}
-    tap = {"label": _opening(workshop, "tap"), "kind": "circle", "diameter": 35.0, "rim": "covered"}
     slab["cutouts"] = [
-        {**bowl, "centre": sizes.at(back=100.0 + sizes.bowl / 2)},
-        {**tap, "centre": sizes.at(back=50.0)},
+        {
+            "label": _opening(workshop, "basin"),
+            "kind": "circle",
+            "diameter": sizes.bowl,
+            "centre": {"x": 1.5 * sizes.unit, "y": sizes.top[1] / 2},
+        }
     ]
     slab["rests"] = _units((sizes.unit, "base"), (sizes.unit, "basin"))
     return {"slabs": [slab], "delivery": _delivery(workshop, "pallet", "own-van", "fitted")}

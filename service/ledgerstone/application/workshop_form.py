@@ -230,7 +230,7 @@ def _job(job: TypicalJob, hour: Decimal, speech: Speech) -> dict[str, Any]:
         "materials": job.materials,
         "asked": job.asked,
         "parts": [_part(at, hours, hour) for at, hours in parts] or None,
-        "says": None if job.stops is None else speech.say(job.stops),
+        "says": None if job.remark is None else speech.say(job.remark),
     }
 
 

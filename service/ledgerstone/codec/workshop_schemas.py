@@ -215,7 +215,10 @@ class TypicalJobSchema(AnswerSchema):
         "Why no buying price was changed: those that were typed keep it from being as given.",
         absent="Absent if materials are as given.",
     )
-    says = Text("Why it would be sent back.", absent="Absent if it quotes.")
+    says = Text(
+        "Why it would be sent back, or is quoted at another thickness than the usual one.",
+        absent="Absent if it is quoted at the usual one.",
+    )
 
 
 class ProfileTableSchema(AnswerSchema):

@@ -1,14 +1,12 @@
 const NAME = "ledgerstone.workshop.1";
 /** @typedef {{values: string[], hours: number[], money?: string[]}} Told */
-const NONE = { values: [], hours: [] };
 
 export class Changes {
   /** @param {Profile} profile the file as it is */
   constructor(profile) {
     /** @type {Map<string, string | string[] | null>} */
     this.was = new Map();
-    /** @type {Set<string>} */
-    this.tables = new Set();
+    this.tables = this.ours = /** @type {Set<string>} */ (new Set()); // ours: the values that nobody gave
     this.compare(profile);
     const { list, taken, fitted, at } = kept(profile.file);
     this.list = list;
@@ -22,9 +20,10 @@ export class Changes {
   compare({ values = [], tables = [] }) {
     this.was = new Map(values.map((one) => [one.pointer, written(one)]));
     this.tables = new Set(tables.map(({ pointer }) => pointer));
+    this.ours = new Set(values.filter(({ standing }) => standing === "invented").map(({ pointer }) => pointer));
   }
 
-  /** Null leaves it out; a value as the file has it is no change. @param {string} pointer @param {string | string[] | null} value */
+  /** Null leaves it out; a value as the file has it is no change, but the maker's from then. @param {string} pointer @param {string | string[] | null} value */
   set(pointer, value) {
     const since = this.list.map((one) => this.moves(one)).lastIndexOf(true);
     const at = this.list.findIndex((one, i) => i > since && one.pointer === pointer && !one.op.endsWith("confirm"));
@@ -32,6 +31,7 @@ export class Changes {
     const isBack = since < 0 && JSON.stringify(value) === JSON.stringify(this.was.get(pointer));
     if (at >= 0) this.list.splice(at, 1);
     if (!isBack) this.list.push(change);
+    else if (this.ours.has(pointer) && !this.has(pointer)) this.list.push({ op: "confirm", pointer });
     this.keep();
   }
 
@@ -47,7 +47,7 @@ export class Changes {
 
   /** @param {string} at */
   has(at) {
-    return this.list.some(({ op, pointer }) => pointer === at && !op.endsWith("confirm"));
+    return this.list.some(({ op, pointer }) => pointer === at && op !== "unconfirm");
   }
 
   /** One more, or its opposite gone. @param {Change} change */
@@ -119,7 +119,7 @@ export class Changes {
     try {
       localStorage.setItem(NAME, JSON.stringify({ file, list, taken, fitted, at }));
     } catch {
-      return; // storage is full or switched off: what was entered is on the page
+      return; // no storage: what was entered is on the page
     }
   }
 }
@@ -137,7 +137,7 @@ function changeOf(pointer, value) {
 
 /** @param {string} file @returns {{list: Change[], taken: string, fitted: Told, at: string}} */
 function kept(file) {
-  const none = { list: [], taken: "", fitted: NONE, at: "" };
+  const none = { list: [], taken: "", fitted: { values: [], hours: [] }, at: "" };
   try {
     const found = JSON.parse(localStorage.getItem(NAME) ?? "{}");
     return found.file === file && Array.isArray(found.list) ? { ...none, ...found } : none;

@@ -27,7 +27,7 @@ export class Faults {
   /** Whether nothing was entered yet, nor was it left. @param {string} pointer */
   isOpen(pointer) {
     const value = this.form.value(pointer);
-    return value !== undefined && !value.value && !value.values?.length && !this.left.has(pointer);
+    return value !== undefined && (value.standing === "invented" || (!value.value && !value.values?.length)) && !this.left.has(pointer);
   }
 
   show() {

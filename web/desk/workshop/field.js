@@ -174,7 +174,7 @@ export function showWhose(place, value, confirmed) {
   if (box) {
     box.checked = value.standing === "yours";
   } else if (value.standing === "invented") {
-    const tick = make("input", { type: "checkbox", "aria-describedby": idOf(value.pointer) });
+    const tick = make("input", { type: "checkbox", "aria-label": say("whose.right"), "aria-describedby": idOf(value.pointer) });
     tick.addEventListener("change", () => confirmed(tick.checked));
     whose.append(make("label", { class: "tick" }, tick, make("span", {}, say("whose.right"))));
   }

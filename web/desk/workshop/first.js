@@ -12,7 +12,7 @@ const [KNOWN, NEAR] = [1, 0.01];
 
 /** @param {Form} form */
 export function firstQuote(form) {
-  return make("div", {}, make("p", { class: "hint" }, say("first.intro")), ...form.profile.steps.map((step) => section(form, step)));
+  return make("div", { class: "first" }, make("p", { class: "hint" }, say("first.intro")), ...form.profile.steps.map((step) => section(form, step)));
 }
 
 /** @param {Form} form @param {Step} step */
@@ -157,7 +157,7 @@ function job(form) {
   const asked = [entry("job-1", say("first.takes"), hours[KNOWN]), entry("job-materials", `${say("first.buys")}, ${currency}`, paid[0]), entry("job-asked", `${say("first.asks")}, ${currency}`, paid[1])];
   const more = jobs.map(({ name }, i) => (i === KNOWN ? "" : entry(`job-${i}`, say("first.job", { job: name }), hours[i])));
   const again = make("button", { type: "button", class: "quiet", id: "refit", hidden: "", press: () => fit(form) }, say("first.refit"));
-  return [make("p", { class: "known" }, known.name), make("div", { class: "row jobs" }, ...asked), make("details", { class: "others", "data-pointer": "jobs" }, make("summary", {}, say("first.more")), make("div", { class: "row jobs" }, ...more)), again];
+  return [make("p", { class: "known" }), make("div", { class: "row jobs" }, ...asked), make("details", { class: "others", "data-pointer": "jobs" }, make("summary", {}, say("first.more")), make("div", { class: "row jobs" }, ...more)), again];
 }
 
 /** @param {Form} form */
@@ -170,16 +170,16 @@ function fit(form) {
 
 /** @param {Form} form */
 function markJobs(form) {
-  const { changes, jobs } = form.workshop;
-  const { values, hours: took, money: paid = [] } = changes.told;
+  const { changes, changes: { told: { values, hours: took, money: paid = [] } }, jobs } = form.workshop;
   const hours = (/** @type {number} */ now) => `${number(now, 1)} h`;
-  const amount = (/** @type {number} */ now) => money(String(Math.round(now)), form.profile.currency ?? "");
+  const amount = (/** @type {number} */ now) => money(`${Math.round(now)}`, form.profile.currency ?? "");
   const stale = jobs.map(({ hands_hours: now = 0, told_hours, fitted_hours }, i) => {
     const unread = took[i] === undefined && fitted_hours !== undefined && !told_hours;
     return mark(form, `job-${i}`, values[i], now, took[i] ?? fitted_hours, hours, unread);
   });
-  const { materials = 0, asked = 0, told_materials: bought, told_asked: wanted, below_cost: below, not_met: unmet } = jobs[KNOWN] ?? {};
-  const isTold = changes.list.some(({ op }) => op === "fit-money");
+  const { name = "", says = "", total, materials = 0, asked = 0, told_materials: bought, told_asked: wanted, below_cost: below, not_met: unmet } = jobs[KNOWN] ?? {};
+  for (const place of elements(form.place, ".known")) write(place, `${name}. ${says}`);
+  const isTold = Boolean(total) && changes.list.some(({ op }) => op === "fit-money");
   stale.push(mark(form, "job-materials", paid[0], Number(materials), bought && !unmet ? Number(bought) : undefined, amount, isTold && !bought, unmet));
   stale.push(mark(form, "job-asked", paid[1], Number(asked), wanted && !below ? Number(wanted) : undefined, amount, isTold && !wanted, below));
   form.place.querySelector("#refit")?.toggleAttribute("hidden", !stale.includes(true));

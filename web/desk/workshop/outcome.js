@@ -33,7 +33,7 @@ export class Outcome {
     const jobs = make("table", {}, make("caption", {}, say("outcome.jobs")), make("tbody", {}, ...this.jobs(profile)));
     const earlier = profile.faults.length && this.workshop.jobs.length ? make("p", { class: "care" }, say("outcome.earlier")) : null;
     const lost = this.workshop.lost ? make("p", { class: "care", role: "alert" }, say("outcome.dropped", { n: this.workshop.lost })) : null;
-    const also = profile.also ? make("p", { class: "care", role: "status" }, profile.also) : null;
+    const also = profile.also && !this.workshop.form.place.querySelector("#with-bags") ? make("p", { class: "care", role: "status" }, profile.also) : null;
     this.put([lost, also, faults, missing, earlier, jobs, this.share(profile), this.saving(profile)].filter((part) => part !== null));
     const [, basin] = this.workshop.jobs;
     one("#live").textContent = [basin?.total ? `${basin.name}: ${money(basin.total, profile.currency ?? "")}` : "", amiss].filter(Boolean).join(" · ");

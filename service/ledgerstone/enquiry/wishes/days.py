@@ -47,8 +47,9 @@ _FOR_EVENT: Final = re.compile(
     re.IGNORECASE,
 )
 _VAGUE: Final = re.compile(
-    rf"\b(?:in|during|early|late|mid|before|by|anfang|mitte|im)[ -](?:early |late "
-    rf"|mid[ -])?({MONTH}|(?:the )?(?:spring|summer|autumn|winter|frühjahr|sommer|herbst)"
+    rf"\b(?:in|during|early|late|mid|before|by|bis|anfang|mitte|im)[ -](?:early |late "
+    rf"|mid[ -])?({MONTH}|(?:the )?(?:spring|summer|autumn|fall|winter)"
+    rf"|(?:zum )?(?:frühjahr|frühling|sommer|herbst|winter)"
     rf"|christmas|weihnachten|new year|thanksgiving)\b(?!\s\d)"
     rf"|\b(?:next|nächsten|kommenden) (?:month|monat)\b"
     rf"|\b(?:by|before|on|this|collect(?:ing)?|pick(?:ing)? (?:it |them )?up)(?: on)? (?:mon"
@@ -75,6 +76,7 @@ _ON_DAY: Final = re.compile(
 _ONE_WEEK: Final = re.compile(
     r"\b(this|diese|next|nächste|kommende) (?:week|woche)\Z", re.IGNORECASE
 )
+_BY: Final = re.compile(r"(?:by|before|bis|vor)\b", re.IGNORECASE)
 _UNTIL: Final = re.compile(r"\b(?:before|by)\b", re.IGNORECASE)
 _SHORT: Final = 4  # words: nothing but a day
 _WEEK: Final = re.compile(
@@ -132,10 +134,21 @@ def needed_by(
             found = _in_sentence(text, *sentence, written, month_first=month_first)
             if found is not None and found.day is not None:
                 return found
-            unsure = unsure or found
+            unsure = _firmer(text, unsure, found)
         if unsure is not None:
             return unsure
     return Needed()
+
+
+def _firmer(text: str, first: Needed | None, second: Needed | None) -> Needed | None:
+    """Return which of two wishes counts: a last day ("by spring") before a time ("this winter")."""
+    if first is None or second is None or _is_last(text, first) or not _is_last(text, second):
+        return first or second
+    return second
+
+
+def _is_last(text: str, wish: Needed) -> bool:
+    return any(_BY.match(text, *span) for span in wish.spans)
 
 
 def _sentences(text: str, start: int, end: int) -> Iterable[TextSpan]:
@@ -201,7 +214,8 @@ def _counted_from(text: str, end: int, dated: Dated) -> Needed | None:
 
 
 def _vaguely(text: str, start: int, end: int, written: date | None) -> Needed | None:
-    vague = _VAGUE.search(text, start, end)
+    every = [*_VAGUE.finditer(text, start, end)]
+    vague = next((one for one in every if _BY.match(one[0])), next(iter(every), None))
     if vague is None:
         return None
     before = text[max(start, vague.start() - 30) : vague.start()]

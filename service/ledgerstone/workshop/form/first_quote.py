@@ -129,8 +129,9 @@ def first_steps(raw: _Raw, found: Mapping[KeyPath, ValueStanding]) -> tuple[Firs
     asked = {name: tuple(asks(raw)) for name, asks in _ASKED.items()}
     standing = {name: tuple(stands(raw)) for name, stands in _STANDS.items()}
     apart = {path for asks in (*asked.values(), *standing.values()) for path in asks}
-    if found.get(FIRST_LIFT) == "invented":  # what other ways take follows from it
-        apart |= {path for path in found if _step_of(path) == "lifting"}
+    first_open = found.get(FIRST_LIFT) == "invented"  # what other ways take follows from it
+    lifts = {path for path in found if _step_of(path) == "lifting"}
+    apart |= {path for path in lifts if first_open or found[path] != "invented"}
     others = [p for p, word in found.items() if word != "usual" and is_priced(p) and p not in apart]
     rates = tuple(path for path in others if is_rate(path))
     steps = []

@@ -15,6 +15,7 @@ typical-job = { $job ->
     [basin-top] Eine Waschtischplatte, { typical-size }, { job-surface }, geliefert
    *[kitchen] Eine Küche aus zwei Platten mit Kochfeld, { job-surface }, montiert
 }
+typical-job-thickness = Gerechnet mit { $taken }: In den üblichen { $usual } würde es mit diesen Angaben nicht halten oder wäre nicht zu machen.
 typical-size = { $thick ->
     [yes] { $length } × { $width } × { $thickness }
    *[no] { $length } × { $width }
@@ -95,7 +96,7 @@ profile-follows = { $what ->
     [yield-mpa] Streckgrenze daraus: { $value }.
     [by-eye] Die Farbe gilt wieder als nach Augenmaß. Wurde sie gemessen, sagen Sie es unten.
     [yield-l] Ein solcher Sack ergibt gewöhnlich, mit seinem Wasser: { $value }.
-   *[most-kg] Für die anderen Arten zu heben folgt daraus: höchstens { $value }.
+   *[most-kg] Die anderen Arten zu heben sind im Verhältnis angesetzt: { $value }. Zu ändern unter „Andere Arten zu heben“.
 }
 profile-below-cost = Nach Ihren Stunden und Preisen kostet es Sie { $cost }. Verlangen Sie mehr, oder sehen Sie beides an.
 profile-not-met = { $why ->

@@ -15,6 +15,7 @@ typical-job = { $job ->
     [basin-top] A basin top, { typical-size }, { job-surface }, delivered
    *[kitchen] A kitchen of two tops with a hob, { job-surface }, fitted
 }
+typical-job-thickness = It is taken { $taken } thick: at your usual { $usual } it would not hold, or could not be made, with what stands here.
 typical-size = { $thick ->
     [yes] { $length } × { $width } × { $thickness }
    *[no] { $length } × { $width }
@@ -98,7 +99,7 @@ profile-follows = { $what ->
     [yield-mpa] Yield strength from this: { $value }.
     [by-eye] Its colour is one by eye again. If it was read by an instrument, say so below.
     [yield-l] One such bag usually makes, with its water: { $value }.
-   *[most-kg] Your other ways to lift follow: at most { $value }.
+   *[most-kg] Your other ways to lift were set in proportion: { $value }. “Other ways to lift” below changes them.
 }
 profile-below-cost = By your hours and prices it costs you { $cost } to make. Ask more, or look at both.
 profile-not-met = { $why ->

@@ -23,7 +23,7 @@ subject =
     .faults = ({ $n } zu berichtigen)
 
 first =
-    .intro = Kurze Antworten; jede lässt sich später ändern. Ein Balken zeigt, was noch unseres ist: Ändern Sie es, oder haken Sie es ab.
+    .intro = Kurze Antworten; jede lässt sich später ändern. Ein Balken zeigt, was noch unseres ist: Ändern Sie es, oder haken Sie das Kästchen ab, wenn es stimmt.
     .done = – erledigt
     .rest = { $n ->
         [one] Das stimmt für uns
@@ -88,7 +88,7 @@ outcome =
     .may-stay = { $invented } andere Werte sind noch unsere und ändern daran nichts
     .table = ({ $n }): { $says }.
     .trial = Bis alle Schritte erledigt sind, sagt jede Antwort, dass sie ein Probelauf ist.
-    .honest = Keine Antwort ist ein Probelauf: Preise, Tage und Gebiete sind Ihre oder im Handwerk üblich.
+    .honest = Sie können anbieten: Keine Antwort ist mehr ein Probelauf. Preise, Tage und Gebiete sind Ihre oder im Handwerk üblich.
     .earlier = Ohne das, was noch zu berichtigen ist, gelten diese Zahlen.
     .changes = { $n ->
         [one] Eine Änderung ist noch nicht gespeichert.
@@ -103,6 +103,7 @@ outcome =
     .take-up = Legen Sie die geladene Datei an die Stelle der Ihren.
     .save = Speichern
     .saved = Gespeichert. Der Dienst übernimmt es in wenigen Sekunden.
+    .taken = Gespeichert. Der Schreibtisch rechnet jetzt damit.
     .download = { $file } herunterladen
     .undo = Letzte Änderung zurücknehmen
     .again = Noch einmal versuchen

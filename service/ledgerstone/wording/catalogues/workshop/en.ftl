@@ -23,7 +23,7 @@ subject =
     .faults = ({ $n } to put right)
 
 first =
-    .intro = Short answers, as you would say them; any can be changed later. A bar marks what is still ours: type yours, or tick it.
+    .intro = Short answers, as you would say them; any can be changed later. A bar marks what is still ours: type yours, or tick the box if it is right.
     .done = – done
     .rest = { $n ->
         [one] It is right for us
@@ -88,7 +88,7 @@ outcome =
     .may-stay = { $invented } other values are still ours, and change none of that
     .table = ({ $n }): { $says }.
     .trial = Until all steps are done every answer says that it is a trial.
-    .honest = No answer is a trial: prices, days and areas rest on what is yours or usual in this trade.
+    .honest = You can quote: no answer is a trial any more. Prices, days and areas are yours, or usual in this trade.
     .earlier = These figures leave out what is still to be put right.
     .changes = { $n ->
         [one] One change is not saved yet.
@@ -103,6 +103,7 @@ outcome =
     .take-up = Put the downloaded file in the place of yours; the service takes it up.
     .save = Save
     .saved = Saved. The service takes it up within seconds.
+    .taken = Saved. The desk answers by it now.
     .download = Download { $file }
     .undo = Take back the last change
     .again = Try again
