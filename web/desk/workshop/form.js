@@ -42,7 +42,7 @@ export class Form {
     const subject = SUBJECTS.includes(named) ? named : this.subject || changes.at || (this.profile.demonstration ? "you" : FIRST);
     if (!location.hash) history.replaceState(null, "", `#${subject}`);
     if (subject !== this.subject) this.turnTo(subject);
-    if (step) document.querySelector(`#step-${step}`)?.scrollIntoView();
+    if (step) document.querySelector(`#step-${step}`)?.scrollIntoView({ behavior: "instant" });
   }
 
   /** @param {string} subject */
