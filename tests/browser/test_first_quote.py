@@ -82,7 +82,7 @@ def test_some_25_answers_end_the_trial(
     expect(followed).to_contain_text("60 ksi")
 
     page.get_by_role("button", name="Save", exact=True).click()
-    expect(page.locator("#status")).to_have_text(workshop_text("outcome.taken"))
+    expect(page.locator("#status")).to_have_text(workshop_text("outcome.saved"))
     offered = page.request.get(f"{own_service.url}v1/choices").json()
     assert offered["workshop"]["name"] == "Burnt Ridge Concrete"  # in use before it is said
     shop = load_profile(profile)

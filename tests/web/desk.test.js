@@ -44,7 +44,7 @@ test("what is doubtful and has no reading is asked, and its words stay marked", 
   const vague = { at: "/needed_by", says: "“by spring” names no day.", asks: "By which day?", readings: [{ value: "", from }] };
   const points = pointsOf({ ...reading, doubtful: [vague] }, orderOf(reading, choices));
   const day = points.find(({ at }) => at === "/needed_by");
-  assert.deepEqual([day?.kind, day?.says, day?.from], ["missing", "By which day?", from]);
+  assert.deepEqual([day?.kind, day?.asks, day?.from], ["missing", "By which day?", from]);
 });
 
 test("a text falls into pieces by code points, however wide a letter is", () => {

@@ -1,5 +1,3 @@
-/** The maker’s key: kept in this tab, or on this device where that is ticked; never in an address. */
-
 import { Trouble } from "../service.js";
 import { one, say } from "../show.js";
 

@@ -1,5 +1,3 @@
-/** What only the maker sees of an answer: costs, hours, the governing case. */
-
 import { make, money, number, one, say } from "../show.js";
 
 export class CostsPanel {

@@ -1,5 +1,3 @@
-/** Starts the desk: its words, the maker's key, the customers' own form; then one offer after the other. */
-
 import { defineAnswer, showWorkshop } from "../answer/panel.js";
 import { Page } from "../page.js";
 import { Trouble } from "../service.js";

@@ -1,5 +1,3 @@
-/** The enquiry: read, its phrases marked, and what it left open. */
-
 import { goTo } from "../form/fields.js";
 import { without } from "../lib/json.js";
 import { make, one, say, write } from "../show.js";

@@ -1,5 +1,3 @@
-/** What leaves the desk: files, papers, what is copied, and a mail’s HTML as elements of this page. */
-
 import { make, say } from "../show.js";
 
 /** @param {Blob} content @param {string} name */

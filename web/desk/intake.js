@@ -1,5 +1,3 @@
-/** Where a message comes in: typed, pasted, dropped, or opened as a file. */
-
 import { one } from "../show.js";
 
 const MOST_BYTES = 500_000; // the text of a message stands before what is attached to it

@@ -1,5 +1,3 @@
-/** The last fifty offers, on this device only. */
-
 const NAME = "ledgerstone.offers.1";
 const MOST = 50;
 const EXPIRES_DAYS = 5;

@@ -1,5 +1,3 @@
-/** The reply as it will look: written, shown, copied, or taken as a draft. */
-
 import { elements, make, one, say } from "../show.js";
 import { copied, mailNodes, paperButtons, saved } from "./files.js";
 import { keepOffer, paperOf, quoteOf } from "./offered.js";

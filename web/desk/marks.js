@@ -1,5 +1,3 @@
-/** Phrases of the enquiry and the fields that they filled, each a way to the other. */
-
 import { findField } from "../form/fields.js";
 import { day, elements, make, one, say } from "../show.js";
 

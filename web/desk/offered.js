@@ -1,5 +1,3 @@
-/** An offer: kept once its letter leaves the desk, and looked at again. */
-
 import { named, orderWords } from "../answer/sentences.js";
 import { make, money, say } from "../show.js";
 import { table } from "./costs.js";

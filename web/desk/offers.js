@@ -1,5 +1,3 @@
-/** Earlier offers, opened again; what waits comes first. */
-
 import { openedNotice, orderOf } from "../answer/opened.js";
 import { day, make, money, one, say } from "../show.js";
 import { copied, fetchPaper, paperButtons, saved } from "./files.js";

@@ -1,5 +1,3 @@
-/** The points of an enquiry, read and open, and the order as the customer asked for it. */
-
 import { read, same } from "../lib/json.js";
 import { startingSlab } from "../order/slabs.js";
 
@@ -32,18 +30,11 @@ export function pointsOf({ unread, doubtful, missing, assumed, read: taken }, or
   const was = (/** @type {string} */ at) => read(order, at);
   return [
     ...unread.map((span) => ({ kind: /** @type {const} */ ("unread"), at: `${span.start}`, says: `“${span.text}”`, readings: [], from: [span] })),
-    ...doubtful.map((doubt) => doubted(doubt)),
+    ...doubtful.map(({ at, says, asks, readings }) => ({ kind: readings.some(({ value }) => value) ? /** @type {const} */ ("doubtful") : /** @type {const} */ ("missing"), at, says, asks, readings: readings.filter(({ value }) => value), from: readings.flatMap(({ from }) => from) })),
     ...missing.map(({ at, asks }) => ({ kind: /** @type {const} */ ("missing"), at, says: asks, asks, readings: [], from: [] })),
     ...assumed.map(({ at, says }) => ({ kind: /** @type {const} */ ("assumed"), at, says, readings: [], from: [] })),
     ...taken.map(({ at, from }) => ({ kind: /** @type {const} */ ("said"), at, says: from.map(({ text }) => text).join(" … "), readings: [], from })),
   ].map((point) => ({ ...point, was: point.kind === "unread" ? null : was(point.at), settled: false }));
-}
-
-/** What has no reading is only asked: “by spring” contradicts nothing. @param {Contract.Enquiry["doubtful"][number]} doubt */
-function doubted({ at, says, asks, readings: every }) {
-  const readings = every.filter(({ value }) => value);
-  const from = every.flatMap(({ from }) => from);
-  return readings.length ? { kind: /** @type {const} */ ("doubtful"), at, says, asks, readings, from } : { kind: /** @type {const} */ ("missing"), at, says: asks ?? says, asks, readings, from };
 }
 
 /** @param {Point[]} points @param {Order} order */

@@ -1,5 +1,3 @@
-/** The pricing service with the maker's key, which goes to this page's own origin only. */
-
 import { Service, sent, Trouble } from "../service.js";
 
 /** @typedef {"application/pdf" | "text/calendar" | "message/rfc822" | "image/vnd.dxf" | "image/svg+xml"} FileKind */

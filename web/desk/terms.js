@@ -1,5 +1,3 @@
-/** The terms that the maker sets for one offer: lines, markup, deposit, a note, its standing and its last day. */
-
 import { elements, make, mark, one, say } from "../show.js";
 
 const NAME = "ledgerstone.terms.1";

@@ -1,5 +1,3 @@
-/** A sheet for the days to come from chosen offers: who does what on which day, and what to buy. */
-
 import { day, make, number, one, say } from "../show.js";
 
 export class Week {

@@ -126,7 +126,7 @@ export class Form {
     return found.map((item, i) => {
       const remove = isLast(this, item) ? "" : this.button("table.remove", { op: "leave-out", pointer: item.pointer }, pointer);
       const inner = make("div", {}, item.help && make("p", { class: "hint" }, item.help), make("p", { class: "fault", "data-fault": item.pointer, hidden: "" }), this.inside(item.pointer), tick(this, item.pointer), remove);
-      return make("details", { class: "entry", "data-pointer": item.pointer }, make("summary", {}, titles[i] || say("table.item", { n: i + 1 }), " ", make("span", { class: "amiss" })), inner);
+      return make("details", { class: "entry", "data-pointer": item.pointer }, make("summary", {}, titles[i] || `${i + 1}`, " ", make("span", { class: "amiss" })), inner);
     });
   }
 

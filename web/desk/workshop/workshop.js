@@ -8,7 +8,7 @@ import { Form } from "./form.js";
 import { Outcome } from "./outcome.js";
 import { Trying } from "./trying.js";
 
-const [PAUSE_MS, TRIES] = [250, 20];
+const PAUSE_MS = 250;
 
 export class Workshop {
   /** @param {DeskService} service @param {KeyForm} keyForm @param {Profile} profile */
@@ -111,28 +111,18 @@ export class Workshop {
   async written() {
     await this.trying.rest();
     this.outcome.busy(say("outcome.working"));
-    let isTaken = false;
     const done = await this.tried(async () => {
       const was = await this.service.inUse();
       const profile = await this.ask(this.changes.list, { save: true, described: true });
       if (profile.saved) {
         this.changes.clear(profile);
         this.before = profile.jobs;
-        isTaken = await this.isTaken(was);
+        for (let tries = 20; tries && (await this.service.inUse()) === was; tries -= 1) await new Promise((done) => window.setTimeout(done, PAUSE_MS));
       }
       this.take(profile);
     });
     this.outcome.busy("");
-    this.outcome.announce(done && this.profile.saved ? say(isTaken ? "outcome.taken" : "outcome.saved") : "");
-  }
-
-  /** Whether the service answers by another file than before, once it does or after a while. @param {string} was */
-  async isTaken(was) {
-    for (let tries = 0; tries < TRIES; tries += 1) {
-      await new Promise((done) => window.setTimeout(done, PAUSE_MS));
-      if ((await this.service.inUse()) !== was) return true;
-    }
-    return false;
+    this.outcome.announce(done && this.profile.saved ? say("outcome.saved") : "");
   }
 
   /** Read the file as it is now; what was entered goes in on top. */

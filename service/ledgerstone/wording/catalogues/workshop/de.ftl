@@ -23,7 +23,7 @@ subject =
     .faults = ({ $n } zu berichtigen)
 
 first =
-    .intro = Kurze Antworten; jede lässt sich später ändern. Ein Balken zeigt, was noch unseres ist: Ändern Sie es, oder haken Sie das Kästchen ab, wenn es stimmt.
+    .intro = Kurze Antworten; jede lässt sich später ändern. Ein Balken zeigt, was noch unseres ist: Ändern Sie es, oder haken Sie das Kästchen ab.
     .done = – erledigt
     .rest = { $n ->
         [one] Das stimmt für uns
@@ -50,15 +50,11 @@ table =
     .begin = Hinzufügen
     .remove = Herausnehmen
     .leave-out = Weglassen
-    .item = { $n }
 
 whose =
     .right = Das stimmt
     .table = All das stimmt für mich
-    .opened = { $n ->
-        [one] Ein Eintrag war zugeklappt: Sehen Sie ihn erst an.
-       *[other] { $n } Einträge waren zugeklappt: Sehen Sie sie erst an.
-    }
+    .opened = Zugeklappt bis eben: { $n }. Sehen Sie erst hin.
 
 yesno =
     .true = ja
@@ -88,27 +84,19 @@ outcome =
     .may-stay = { $invented } andere Werte sind noch unsere und ändern daran nichts
     .table = ({ $n }): { $says }.
     .trial = Bis alle Schritte erledigt sind, sagt jede Antwort, dass sie ein Probelauf ist.
-    .honest = Sie können anbieten: Keine Antwort ist mehr ein Probelauf. Preise, Tage und Gebiete sind Ihre oder im Handwerk üblich.
+    .honest = Keine Antwort ist mehr ein Probelauf: Preise, Tage und Gebiete sind Ihre oder im Handwerk üblich.
     .earlier = Ohne das, was noch zu berichtigen ist, gelten diese Zahlen.
     .changes = { $n ->
         [one] Eine Änderung ist noch nicht gespeichert.
        *[other] { $n } Änderungen sind noch nicht gespeichert.
     }
-    .downloaded =
-        { $n ->
-            [one] Eine Änderung ist in der geladenen Datei.
-           *[other] { $n } Änderungen sind in der geladenen Datei.
-        }
+    .downloaded = In der geladenen Datei: { $n } Änderungen.
     .unchanged = Es ist nichts geändert.
     .take-up = Legen Sie die geladene Datei an die Stelle der Ihren.
     .save = Speichern
-    .saved = Gespeichert. Der Dienst übernimmt es in wenigen Sekunden.
-    .taken = Gespeichert. Der Schreibtisch rechnet jetzt damit.
+    .saved = Gespeichert. Der Schreibtisch rechnet damit.
     .download = { $file } herunterladen
     .undo = Letzte Änderung zurücknehmen
     .again = Noch einmal versuchen
-    .dropped = { $n ->
-        [one] Eine Änderung passt nicht mehr zur Datei: Machen Sie sie noch einmal.
-       *[other] { $n } Änderungen passen nicht mehr zur Datei: Machen Sie sie noch einmal.
-    }
+    .dropped = Was nicht mehr zur Datei passt, fiel weg ({ $n }). Machen Sie es noch einmal.
     .reload = Neu laden

@@ -23,7 +23,7 @@ subject =
     .faults = ({ $n } to put right)
 
 first =
-    .intro = Short answers, as you would say them; any can be changed later. A bar marks what is still ours: type yours, or tick the box if it is right.
+    .intro = Short answers, as you would say them; any can be changed later. A bar marks what is still ours: type yours, or tick the box.
     .done = – done
     .rest = { $n ->
         [one] It is right for us
@@ -50,15 +50,11 @@ table =
     .begin = Add this
     .remove = Take it out
     .leave-out = Leave this out
-    .item = { $n }
 
 whose =
     .right = This is right
     .table = All of this is right for me
-    .opened = { $n ->
-        [one] One entry was folded. Look at it, then tick.
-       *[other] { $n } entries were folded. Look at them, then tick.
-    }
+    .opened = Folded until now: { $n }. Look there, then tick.
 
 yesno =
     .true = yes
@@ -88,27 +84,19 @@ outcome =
     .may-stay = { $invented } other values are still ours, and change none of that
     .table = ({ $n }): { $says }.
     .trial = Until all steps are done every answer says that it is a trial.
-    .honest = You can quote: no answer is a trial any more. Prices, days and areas are yours, or usual in this trade.
+    .honest = No answer is a trial any more: prices, days and areas are yours, or usual in this trade.
     .earlier = These figures leave out what is still to be put right.
     .changes = { $n ->
         [one] One change is not saved yet.
        *[other] { $n } changes are not saved yet.
     }
-    .downloaded =
-        { $n ->
-            [one] One change is in the file you downloaded.
-           *[other] { $n } changes are in the file you downloaded.
-        }
+    .downloaded = In the file you downloaded: { $n } of your changes.
     .unchanged = Nothing has been changed.
     .take-up = Put the downloaded file in the place of yours; the service takes it up.
     .save = Save
-    .saved = Saved. The service takes it up within seconds.
-    .taken = Saved. The desk answers by it now.
+    .saved = Saved. The desk answers by it.
     .download = Download { $file }
     .undo = Take back the last change
     .again = Try again
-    .dropped = { $n ->
-        [one] One change no longer fits the file and was left out. Make it again on the form.
-       *[other] { $n } changes no longer fit the file and were left out. Make them again on the form.
-    }
+    .dropped = What no longer fits the file was left out ({ $n }). Make it again on the form.
     .reload = Load it again
