@@ -42,9 +42,7 @@ def test_what_stays_doubtful_is_told_or_asked(workshop: Workshop, doubt: str) ->
         ("Wir brauchen es bis zum Frühjahr, gebaut wird diesen Winter.", "bis zum Frühjahr"),
     ],
 )
-def test_of_two_seasons_the_last_day_is_asked_for(
-    text: str, said: str, workshop: Workshop
-) -> None:
+def test_of_two_seasons_the_last_day_is_asked_for(text: str, said: str, workshop: Workshop) -> None:
     """Beside a season in which building goes on, "by spring" is the wish; its day is asked."""
     read = read_message(f"A worktop, 1800 x 600 x 40 mm, in charcoal. {text}\n", workshop)
     (asked,) = [one for one in read["doubtful"] if one["at"] == "/needed_by"]

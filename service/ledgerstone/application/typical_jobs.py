@@ -184,10 +184,6 @@ class _Sizes:
     depth: float
     hob: tuple[float, float, float]
 
-    def at(self, back: float) -> Members:
-        """A place over the second unit, ``back`` from the back."""
-        return {"x": 1.5 * self.unit, "y": self.top[1] - back}
-
 
 _METRIC: Final = _Sizes((900.0, 250.0), (1200.0, 520.0), 600.0, 340.0, 620.0, (560.0, 490.0, 600.0))
 _INCHES: Final = _Sizes(

@@ -22,7 +22,6 @@ typical-size = { $thick ->
 }
 typical-opening = { $opening ->
     [basin] Becken
-    [tap] Armatur
    *[hob] Kochfeld
 }
 job-surface = { $surface ->

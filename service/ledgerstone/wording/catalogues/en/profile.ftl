@@ -22,7 +22,6 @@ typical-size = { $thick ->
 }
 typical-opening = { $opening ->
     [basin] basin
-    [tap] tap
    *[hob] hob
 }
 job-surface = { $surface ->
