@@ -215,10 +215,7 @@ class TypicalJobSchema(AnswerSchema):
         "Why no buying price was changed: those that were typed keep it from being as given.",
         absent="Absent if materials are as given.",
     )
-    says = Text(
-        "Why it would be sent back, or is quoted at another thickness than the usual one.",
-        absent="Absent if it is quoted at the usual one.",
-    )
+    says = Text("Why it is sent back, or of an unusual thickness.", absent="Absent if neither.")
 
 
 class ProfileTableSchema(AnswerSchema):
