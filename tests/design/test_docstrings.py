@@ -20,6 +20,8 @@ IN_ITS_TEXT = re.compile(
     r"\b(?:mm|N|MPa|kg|litres|days|[Hh]ours|[Mm]inutes|K|degrees|radians|percent|[Pp]ixels|px)\b"
     r"|\b(?:CIE\w*|ratio|share|pure numbers?|sheet units|[Uu]nits of work|Unit normals)\b|°C|m[²³]"
 )
+NUMBERS = re.compile(r"\b(?:float|Decimal|XY|FloatArray|IntArray|BoolArray|NDArray|csr_array)\b")
+CALCULATED = {"strength", "reinforcement", "mix", "shade"}
 STRENGTH = Path("service/ledgerstone/strength")
 MEASURED = {"strength", "reinforcement", "mix", "mould", "schedule", "shade", "drawing"} | {
     "layout",
@@ -143,6 +145,19 @@ def test_public_functions_of_floats_say_their_units() -> None:
     ]
     assert len(found) > 400
     assert [where for where, says in found if not says] == []
+
+
+def test_public_functions_of_numbers_give_their_source() -> None:
+    """What gives numbers says what they rest on; geometry and arithmetic are named as such."""
+    found = [
+        (f"{name}:{function.lineno} {function.name}", ast.get_docstring(function) or "")
+        for name, tree in python_files("service").items()
+        if name.parts[2] in CALCULATED
+        for function in _public(tree)
+        if function.returns is not None and NUMBERS.search(ast.unparse(function.returns))
+    ]
+    assert len(found) > 150
+    assert [where for where, text in found if not _section(text, "Source")] == []
 
 
 def test_a_source_is_a_section() -> None:

@@ -25,7 +25,12 @@ class Weighing:
 
     @property
     def off_percent(self) -> float:
-        """How far the scale's step is off, in percent of the exact mass."""
+        """How far the scale's step is off, in percent of the exact mass.
+
+        Source
+        ------
+        Arithmetic.
+        """
         return 100 * (self.weighed_kg - self.kg) / self.kg if self.kg else 0.0
 
 
@@ -46,7 +51,12 @@ class Batch:
 
     @property
     def kg(self) -> float:
-        """Mass of the fresh batch, kg."""
+        """Mass of the fresh batch, kg.
+
+        Source
+        ------
+        Arithmetic.
+        """
         return sum(weighing.kg for weighing in self.weighings)
 
 
@@ -59,7 +69,12 @@ class Batches:
 
     @property
     def litres(self) -> float:
-        """Volume of all batches, litres."""
+        """Volume of all batches, litres.
+
+        Source
+        ------
+        Arithmetic.
+        """
         return self.count * self.batch.litres
 
 

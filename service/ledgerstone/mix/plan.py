@@ -55,7 +55,12 @@ class Pour:
 
     @property
     def litres(self) -> float:
-        """Volume mixed for one repetition of the pour, litres."""
+        """Volume mixed for one repetition of the pour, litres.
+
+        Source
+        ------
+        Arithmetic.
+        """
         return sum(batch.litres for batch in self.batches)
 
 

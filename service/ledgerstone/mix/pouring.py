@@ -21,7 +21,12 @@ class CoatLitres:
 
     @property
     def total(self) -> float:
-        """Both together, litres."""
+        """Both together, litres.
+
+        Source
+        ------
+        Arithmetic.
+        """
         return self.face + self.backing
 
 

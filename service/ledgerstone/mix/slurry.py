@@ -19,7 +19,12 @@ class Slurry:
     weighings: tuple[Weighing, ...]
 
     def kg(self, role: str) -> float:
-        """Exact mass of what has this role (cement, water or pigment), kg."""
+        """Exact mass of what has this role (cement, water or pigment), kg.
+
+        Source
+        ------
+        Arithmetic.
+        """
         return sum(weighing.kg for weighing in self.weighings if weighing.role == role)
 
 

@@ -85,7 +85,12 @@ class SteelPlan:
 
     @property
     def kg(self) -> float:
-        """Mass of bars and mesh as cut, kg."""
+        """Mass of bars and mesh as cut, kg.
+
+        Source
+        ------
+        Arithmetic.
+        """
         return sum(bar.kg for bar in self.cut()) + sum(piece.kg for piece in self.mesh)
 
 

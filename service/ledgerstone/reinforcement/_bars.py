@@ -40,7 +40,12 @@ class PlacedBar:
 
     @property
     def length_mm(self) -> float:
-        """Cut length, to the whole millimetre below."""
+        """Cut length, to the whole millimetre below.
+
+        Source
+        ------
+        Geometry; down to the whole millimetre so that cover is kept: common practice, no source.
+        """
         return float(math.floor(math.dist(self.start_mm, self.end_mm)))
 
     @property

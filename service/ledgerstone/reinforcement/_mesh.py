@@ -22,6 +22,10 @@ def mesh_of(
 
     One over the slab's box; over an L two that lap at its inside corner. What lies outside the
     slab or in an opening is cut away. Nothing if a side would be under two pitches of the mesh.
+
+    Source
+    ------
+    Geometry; the lap as ``steel_rules.lap_mm``; two pitches at least: common practice, no source.
     """
     steel = workshop.steel
     lap = lap_mm(workshop, steel.mesh_wire_mm)

@@ -36,7 +36,12 @@ class BarRow:
 
     @property
     def places_mm(self) -> tuple[float, ...]:
-        """Where each lies across the bars, rising, mm; of a bar at an angle where it starts."""
+        """Where each lies across the bars, rising, mm; of a bar at an angle where it starts.
+
+        Source
+        ------
+        Geometry.
+        """
         across = 1 - (self.axis or 0)
         return tuple(bar.start_mm[across] for bar in self.bars)
 
@@ -57,7 +62,12 @@ class EvenRun:
 
     @property
     def step_mm(self) -> float:
-        """The spacing, mm; 0 of a single place."""
+        """The spacing, mm; 0 of a single place.
+
+        Source
+        ------
+        Arithmetic.
+        """
         return (self.last_mm - self.first_mm) / max(self.last - self.first, 1)
 
 

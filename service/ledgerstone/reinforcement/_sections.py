@@ -48,7 +48,12 @@ class CrossSection:
 
     @property
     def width_mm(self) -> float:
-        """Its width that carries, mm."""
+        """Its width that carries, mm.
+
+        Source
+        ------
+        Arithmetic.
+        """
         return self.high_mm - self.low_mm - self.idle_mm
 
     def bars_mm2(self, bars: Sequence[PlacedBar], stock: BarStock) -> float:

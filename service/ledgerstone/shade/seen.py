@@ -28,7 +28,12 @@ class ShadeRecipe:
 
     @property
     def dose_percent(self) -> float:
-        """All pigments together, percent of the cement."""
+        """All pigments together, percent of the cement.
+
+        Source
+        ------
+        Arithmetic.
+        """
         return round(math.fsum(dose.percent for dose in self.doses), 6)
 
 

@@ -28,6 +28,10 @@ def averaged_rows(
     ----------
     depth
         Each triangle's thickness over the slab's own, shape (m,).
+
+    Source
+    ------
+    methods §1.4; the stress ``6 m / h²`` of a plate: strength of materials.
     """
     node, triangle, share = _met(mesh, radius_mm)
     operator = np.matmul(rigidity(nu), elements.curvature) * (6.0 * depth)[:, None, None, None]

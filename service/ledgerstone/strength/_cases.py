@@ -136,21 +136,41 @@ class Cases:
         return stress_columns(plate.model, plate.thickness_mm, self._found.u, peaks)
 
     def touching(self, peaks: Sequence[Peak]) -> BoolArray:
-        """Which stations touch in each peak's case, shape (stations, k)."""
+        """Which stations touch in each peak's case, shape (stations, k).
+
+        Source
+        ------
+        A rest pushes where it touches (methods §1.3).
+        """
         return np.asarray(self._found.reactions[:, [peak.case for peak in peaks]] != 0.0)
 
     def stress_field(self) -> tuple[FloatArray, FloatArray]:
-        """Places (n, 2), and the greater averaged stress of both faces there, MPa, (n, k)."""
+        """Places (n, 2), and the greater averaged stress of both faces there, MPa, (n, k).
+
+        Source
+        ------
+        As ``averaged_rows``; methods §1.4.
+        """
         bottom, top = self.faces
         return self.rested.plate.model.mesh.nodes, np.maximum(bottom, top)
 
     @property
     def deflections_mm(self) -> FloatArray:
-        """Downward deflection of every node in each case, mm, shape (n, k)."""
+        """Downward deflection of every node in each case, mm, shape (n, k).
+
+        Source
+        ------
+        The plate is linear: what is found for unit ``D``, over ``D``.
+        """
         return np.asarray(self._found.u[0::3] / self.rested.plate.rigidity_nmm)
 
     def sags_mm(self) -> FloatArray:
-        """Largest downward deflection of any node in each case, mm, shape (k,)."""
+        """Largest downward deflection of any node in each case, mm, shape (k,).
+
+        Source
+        ------
+        Arithmetic.
+        """
         return np.asarray(self.deflections_mm.max(axis=0))
 
     def reactions_n(self) -> FloatArray:
@@ -253,5 +273,10 @@ class CaseResult:
 
     @property
     def reactions(self) -> tuple[float, ...]:
-        """Whole force of each support, N, up positive, in the order the supports were given."""
+        """Whole force of each support, N, up positive, in the order the supports were given.
+
+        Source
+        ------
+        As ``Cases.reactions_n``.
+        """
         return tuple(self._cases.reactions_n()[:, self._case].tolist())

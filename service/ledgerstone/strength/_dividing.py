@@ -24,6 +24,10 @@ def rounded_off(ring: FloatArray, spacing: Spacing) -> FloatArray:
     ----------
     ring
         Vertices, mm, shape (n, 2), the first not repeated.
+
+    Source
+    ------
+    Geometry; what counts as a corner, from trials (methods §1.2).
     """
     forward = np.roll(ring, -1, axis=0) - ring
     length = np.linalg.norm(forward, axis=1)
@@ -75,6 +79,10 @@ def divided(
     -------
     points, steps
         Shape (p, 2), mm, of which the first n are ``vertices``; and pairs of them, shape (q, 2).
+
+    Source
+    ------
+    Geometry: even steps of the integral of one over the size.
     """
     starts, ends = vertices[segments[:, 0]], vertices[segments[:, 1]]
     length = np.linalg.norm(ends - starts, axis=1)

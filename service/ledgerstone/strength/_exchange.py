@@ -88,6 +88,10 @@ class Exchange:
         """``v0`` of cases, shape (c, k + 4).
 
         ``wanted`` is ``c`` of each case, shape (c, k), and ``pulls`` its ``b``, shape (c, 3).
+
+        Source
+        ------
+        The equations at the head of this module.
         """
         found = pulls @ self.by_pull.T - (wanted * self.base) @ self.exchanged[:, :-1].T
         found[:, : len(self.base)] += wanted * ~self.base
@@ -97,6 +101,10 @@ class Exchange:
         """Reactions of what touches, overlaps of what is apart and motions, shape (c, k + 4).
 
         ``start`` is ``v0`` of each case, shape (c, k + 4), and ``touching`` its set, shape (c, k).
+
+        Source
+        ------
+        The equations at the head of this module, by the cases' differences from the base.
         """
         row, column = (touching ^ self.base).nonzero()
         many = np.bincount(row, minlength=len(start))
@@ -123,7 +131,12 @@ class Exchange:
 
 
 def middle_of(sets: BoolArray) -> BoolArray:
-    """The one of some sets of rests, shape (c, k), that differs least from all of them, (k,)."""
+    """The one of some sets of rests, shape (c, k), that differs least from all of them, (k,).
+
+    Source
+    ------
+    Counting: the least sum of differences from the others.
+    """
     ones = sets.astype(float)
     apart = ones @ (1.0 - ones.T)
     return np.asarray(sets[int((apart + apart.T).sum(axis=1).argmin())])
@@ -138,18 +151,19 @@ def touching_rests(
 ) -> tuple[BoolArray, FloatArray]:
     """Find the rests that touch in each case, shape (c, k), and the values ``v``, (c, k + 4).
 
-    They are not certain to be right after `MAX_ROUNDS`: the caller tests them.
+    They are not certain to be right after `MAX_ROUNDS`: the caller tests them. ``start`` is ``v0``
+    of each case, shape (c, k + 4); ``begin`` the rests that are first taken to touch, (c, k).
 
     Parameters
     ----------
-    start
-        ``v0`` of each case, shape (c, k + 4).
     pushes_only
         Shape (k,): the other rests never part.
     nothing
         Reaction, and overlap, that still count as zero in each case, shape (c, 2).
-    begin
-        The rests that are first taken to touch, shape (c, k).
+
+    Source
+    ------
+    Block principal pivoting, as at the head of this module.
     """
     count = begin.shape[1]
     touching, sides, left = begin.copy(), begin, np.arange(len(begin))
@@ -203,6 +217,10 @@ def solved_each(matrices: FloatArray, right: FloatArray) -> FloatArray:
     """Solution of each of many systems (c, t, t) for its own right side (c, t); shape (c, t).
 
     A singular system gives not-a-number, and does not affect the others.
+
+    Source
+    ------
+    Gaussian elimination with partial pivoting: LAPACK's ``gesv``, through NumPy.
     """
     try:
         return np.asarray(np.linalg.solve(matrices, right[:, :, None])[:, :, 0])

@@ -38,7 +38,12 @@ class Factor:
     blocks: tuple[FactorBlock, ...]
 
     def forward(self, columns: FloatArray) -> FloatArray:
-        """``Y`` of ``L Y = columns`` (3 n, k), shape (3 n, k), the columns in the mesh's order."""
+        """``Y`` of ``L Y = columns`` (3 n, k), shape (3 n, k), the columns in the mesh's order.
+
+        Source
+        ------
+        Forward substitution, block by block: linear algebra.
+        """
         right = columns.T.take(self.order, axis=1)  # a right side a row
         right[:, self.pinned] = 0.0
         begins = (right != 0.0).argmax(axis=1)  # all before it are zeros
@@ -59,7 +64,12 @@ class Factor:
         return right
 
     def backward(self, rows: FloatArray) -> FloatArray:
-        """``X`` of ``L' X = rows`` for rows (3 n, k), in the mesh's order, shape (3 n, k)."""
+        """``X`` of ``L' X = rows`` for rows (3 n, k), in the mesh's order, shape (3 n, k).
+
+        Source
+        ------
+        Back substitution, block by block: linear algebra.
+        """
         found = np.array(rows, order="C")
         for block in reversed(self.blocks):
             here = found[block.start : block.end]

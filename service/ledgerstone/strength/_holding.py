@@ -52,7 +52,12 @@ class Holding:
 
     @property
     def depth_mm(self) -> float:
-        """Its size across its long side, mm."""
+        """Its size across its long side, mm.
+
+        Source
+        ------
+        Geometry.
+        """
         x0, y0, x1, y1 = self.outline.bounds
         return float(x1 - x0 if self.along_y else y1 - y0)
 
@@ -143,6 +148,11 @@ class Holding:
 
         Ends of that edge at a corner of the slab's box are left out: a straight side's corners
         carry next to nothing. At the other places the reaction is nearly a point load.
+
+        Source
+        ------
+        Statics: an edge that overhanging concrete presses on carries at its ends; which ends carry
+        is from our own trials.
         """
         held = [support for supports in self.hinges for support in supports]
         hands = [(s.x, s.y) for s in held if isinstance(s, PointSupport)]

@@ -47,6 +47,10 @@ def stress_columns(
     u
         Unknowns of the cases for unit ``D``, shape (3 n, cases): they say which way the principal
         stress lies, which is then kept.
+
+    Source
+    ------
+    Mohr's circle: the principal direction of ``σx``, ``σy``, ``τ``; strength of materials.
     """
     count, at = len(model.mesh.nodes), np.array([peak.node for peak in peaks])
     every = model.averaged(thickness_mm)[np.concatenate([at + k * count for k in range(3)])]
@@ -105,6 +109,10 @@ class Influence:
         """What 1 N spread over each square adds to each stress, MPa, shape (p, k).
 
         ``squares`` are the rows of ``squares_at``, shape (p, 3 n).
+
+        Source
+        ------
+        Maxwell and Betti's reciprocity: strength of materials.
         """
         return np.asarray(squares @ self.u)
 
@@ -118,6 +126,10 @@ def squares_at(model: Model, places: FloatArray, side_mm: float) -> csr_array:
     ----------
     places
         Centres of the squares, mm, shape (p, 2).
+
+    Source
+    ------
+    Gauss's rule of two by two points: numerical integration.
     """
     step = side_mm * HALF_GAUSS * np.array([[-1.0, -1.0], [1.0, -1.0], [-1.0, 1.0], [1.0, 1.0]])
     points = (places[:, None, :] + step[None]).reshape(-1, 2)

@@ -65,6 +65,10 @@ def live_load_cases(
     """Every batch of cases, loose and held, and the stress trusted in each, MPa, shape (k,).
 
     With a rest low it is infinite: such a case is a caution to level the rest, and stops nothing.
+
+    Source
+    ------
+    As ``PlacedSlab.limit_mpa``; a low rest as methods §1.3.
     """
     for batch in batches:
         limits = np.array(

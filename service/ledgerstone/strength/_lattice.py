@@ -21,6 +21,10 @@ def lattice(polygon: Polygon, spacing: Spacing) -> FloatArray:
 
     A level of rows a size, each `LEVEL_RATIO` finer than the last; of a level those points are
     kept whose wanted size is the level's own.
+
+    Source
+    ------
+    Geometry; the ratio of levels from trials (methods §1.2).
     """
     finest = float(spacing.sizes_mm.min(initial=spacing.coarse_mm))
     background = _Background(spacing, polygon.bounds)

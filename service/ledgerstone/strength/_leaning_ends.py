@@ -20,6 +20,10 @@ def where_leaning_ends(area: SeatArea) -> FloatArray:
 
     They lie along that limit, on rays from each corner, where it crosses the room's edges, and
     where the limits of two corners meet.
+
+    Source
+    ------
+    Geometry; where a corner is leant on, as ``SeatArea.leant_on``.
     """
     count = len(area.leant_on.corners)
     if not count:

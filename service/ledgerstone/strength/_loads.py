@@ -91,7 +91,12 @@ PlateLoad = Pressure | OwnWeight | PatchLoad | LineLoad
 
 
 def unit_of(load: PlateLoad) -> tuple[PlateLoad, float]:
-    """The same load of size one, and its size: loads that differ in size share one solution."""
+    """The same load of size one, and its size: loads that differ in size share one solution.
+
+    Source
+    ------
+    The plate is linear: a load of twice the size does twice as much.
+    """
     match load:
         case Pressure(n_per_mm2=size):
             return Pressure(1.0), size

@@ -41,6 +41,10 @@ class Locator:
         """Triangle that holds each of ``points``, shape (k,): the first of several, -1 for none.
 
         Points are in mm, shape (k, 2).
+
+        Source
+        ------
+        Geometry: area coordinates that are not negative.
         """
         cell = np.floor((points - self.corner) / self.step).astype(np.intp)
         on = ((cell >= 0) & (cell < self.shape)).all(axis=1)

@@ -47,11 +47,21 @@ class Image:
         return shapely.normalize(seen)
 
     def points(self, points: FloatArray) -> FloatArray:
-        """Images of points, mm, shape (k, 2) each."""
+        """Images of points, mm, shape (k, 2) each.
+
+        Source
+        ------
+        Geometry.
+        """
         return np.asarray((points - self.middle) * self.sign)
 
     def back(self, points: FloatArray) -> FloatArray:
-        """Points of the plan from their images, mm, shape (k, 2) each."""
+        """Points of the plan from their images, mm, shape (k, 2) each.
+
+        Source
+        ------
+        Geometry.
+        """
         return np.asarray(points * self.sign + self.middle)
 
     @property

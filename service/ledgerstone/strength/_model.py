@@ -86,7 +86,12 @@ class Model:
     averagings: dict[float, csr_array] = field(default_factory=dict)
 
     def averaged(self, thickness_mm: float) -> csr_array:
-        """``averaged_rows`` over half a thickness, at least 15 mm, sparse, shape (3 n, 3 n)."""
+        """``averaged_rows`` over half a thickness, at least 15 mm, sparse, shape (3 n, 3 n).
+
+        Source
+        ------
+        As ``averaged_rows``; the radius: methods §1.4.
+        """
         radius = max(thickness_mm / 2.0, MIN_RADIUS_MM)
         if radius not in self.averagings:
             if len(self.averagings) >= MAX_AVERAGINGS_KEPT:
@@ -98,7 +103,12 @@ class Model:
 
     @property
     def unknowns(self) -> IntArray:
-        """Numbers of each triangle's nine unknowns, shape (m, 9)."""
+        """Numbers of each triangle's nine unknowns, shape (m, 9).
+
+        Source
+        ------
+        Counting: a deflection and two slopes a node (methods §1.1).
+        """
         dof = 3 * self.mesh.triangles[:, :, None] + np.arange(3)
         return dof.reshape(len(self.mesh.triangles), 9)
 
@@ -109,6 +119,10 @@ class Model:
         ------
         OffTheSlabError
             If no part of a load meets the slab.
+
+        Source
+        ------
+        As ``nodal_forces`` and ``Factor.forward``.
         """
         new = self._keep(loads)
         return new if len(new) == len(loads) else np.array([self.kept[u][1] for u in loads])
@@ -120,6 +134,10 @@ class Model:
         ------
         OffTheSlabError
             If no part of a load meets the slab.
+
+        Source
+        ------
+        Statics: a load's force, and its moments about two axes.
         """
         self._keep(loads)
         return np.array([self.kept[u][0] for u in loads])

@@ -174,7 +174,12 @@ def _without_short_sides(polygon: Polygon, shortest_mm: float) -> Polygon:
 
 
 def segments_of(polygon: Polygon) -> tuple[FloatArray, FloatArray]:
-    """Starts and ends of the boundary's segments, mm, shape (m, 2) each; the slab on their left."""
+    """Starts and ends of the boundary's segments, mm, shape (m, 2) each; the slab on their left.
+
+    Source
+    ------
+    Geometry.
+    """
     oriented = shapely.orient_polygons(polygon)
     rings = [oriented.exterior, *oriented.interiors]
     coords = [np.asarray(r.coords)[:, :2] for r in rings]
@@ -242,6 +247,10 @@ def noded(polygon: Polygon, zones: list[Polygon]) -> tuple[FloatArray, IntArray,
         Shape (n, 2), mm, and pairs of vertex numbers, shape (m, 2).
     polygon
         The same polygon with the crossings among its corners, to the last digit.
+
+    Source
+    ------
+    Geometry: GEOS's noding and overlay, through ``plane``.
     """
     if not zones:
         starts, _ = segments_of(polygon)

@@ -11,9 +11,8 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from ledgerstone.arrays import BoolArray, FloatArray
-from ledgerstone.order import Rests, Slab
+from ledgerstone.order import Slab
 from ledgerstone.outline import XY
-from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape
 from ledgerstone.strength._rested import held_down
 from ledgerstone.strength._seat_area import SeatArea
@@ -23,7 +22,7 @@ from ledgerstone.strength.cracked import IN_USE_DAYS
 from ledgerstone.strength.governing import governing
 from ledgerstone.strength.places import LoadPlace, Seats, load_places, seats
 from ledgerstone.strength.plate import OwnWeight, PatchLoad, Plate, Pressure, Rested
-from ledgerstone.strength.rests import Bearing, pedestal_plate
+from ledgerstone.strength.rests import Bearing
 from ledgerstone.strength.tipping import Equilibrium, equilibrium_of, weight_at
 from ledgerstone.strength.verdict import Case
 from ledgerstone.workshop.records import Workshop
@@ -95,14 +94,24 @@ class PlacedSlab:
 
     @property
     def tips_alone(self) -> XY | None:
-        """Place of the weight's resultant, mm, if the slab's own weight overturns it; else None."""
+        """Place of the weight's resultant, mm, if the slab's own weight overturns it; else None.
+
+        Source
+        ------
+        As ``equilibrium_of``, or ``Rested.tips``.
+        """
         if self.equilibrium.tips_alone:
             return self.equilibrium.middle_mm
         return self.tips_alone_at
 
     @cached_property
     def tips_alone_at(self) -> XY | None:
-        """Place of the weight's resultant, mm, if it is outside the rests; else None."""
+        """Place of the weight's resultant, mm, if it is outside the rests; else None.
+
+        Source
+        ------
+        As ``Rested.tips``.
+        """
         (tip,) = self.rested.tips([[self.weight]])
         return None if tip is None else tip.where_mm
 
@@ -113,6 +122,10 @@ class PlacedSlab:
         ----------
         places, newtons
             Where, mm, shape (p, 2), and how much, N, down positive, shape (p,).
+
+        Source
+        ------
+        Statics: a resultant outside the hull of the rests lifts the slab off them.
         """
         whole, middle = self._own_weight
         at = (whole * np.array(middle) + newtons[:, None] * places) / (whole + newtons)[:, None]
@@ -125,35 +138,22 @@ class PlacedSlab:
 
     @property
     def tips_under(self) -> tuple[XY, ...]:
-        """Places, mm, where a person makes the slab tip if it is loose."""
-        tips = self._tips_about(self.equilibrium)
+        """Places, mm, where a person makes the slab tip if it is loose.
+
+        Source
+        ------
+        As ``Equilibrium.tips_under``.
+        """
+        tips = self.tips_about(self.equilibrium)
         return tuple((x, y) for x, y in self.seats.xy[tips].tolist())
 
-    @property
-    def steady_plate_mm(self) -> float | None:
-        """Side of a pedestal's plate, mm, from which nobody tips the loose slab; None if no side.
+    def tips_about(self, equilibrium: Equilibrium) -> BoolArray:
+        """Whether a person on each of the seats overturns the loose slab, shape (p,).
 
-        Found by bisection: a wider plate has its edges further out.
+        Source
+        ------
+        As ``Equilibrium.tips_under``.
         """
-        rests = self.slab.rests
-        if rests is None or rests.plate is None:
-            return None
-        low, high = rests.plate.mm, min(self.shape.length_mm, self.shape.width_mm)
-        if high <= low or not self._stands_on(rests, high):
-            return None
-        while high - low > 1.0:
-            middle = (low + high) / 2
-            low, high = (low, middle) if self._stands_on(rests, middle) else (middle, high)
-        return high
-
-    def _stands_on(self, rests: Rests, plate_mm: float) -> bool:
-        """Return whether nobody tips the slab on a plate of another size."""
-        plate = pedestal_plate(replace(rests, plate=Length.of_mm(plate_mm)), self.shape)
-        about = equilibrium_of(self.slab, self.shape, plate, self.weight.n_per_mm3)
-        return not about.tips_alone and not self._tips_about(about).any()
-
-    def _tips_about(self, equilibrium: Equilibrium) -> BoolArray:
-        """Whether a person on each of the seats overturns the loose slab, shape (p,)."""
         corner, anywhere = (
             self.newtons(self.sitting_case(LoadPlace((0.0, 0.0), kind)))
             for kind in ("free-corner", "anywhere")

@@ -64,7 +64,12 @@ class Covered:
     triangles: IntArray
 
     def corners(self) -> tuple[FloatArray, FloatArray, FloatArray]:
-        """The three corners of every triangle, shape (m, 2) each, mm."""
+        """The three corners of every triangle, shape (m, 2) each, mm.
+
+        Source
+        ------
+        Geometry.
+        """
         a, b, c = (self.nodes[self.triangles[:, k]] for k in range(3))
         return a, b, c
 
@@ -170,7 +175,12 @@ def _smallest_degrees(now: Covered, fixed: int, close: int) -> float:
 
 
 def edges_of(triangles: IntArray) -> IntArray:
-    """Each edge of triangles (m, 3) once, smaller node first, shape (e, 2)."""
+    """Each edge of triangles (m, 3) once, smaller node first, shape (e, 2).
+
+    Source
+    ------
+    Counting.
+    """
     count = int(triangles.max()) + 1
     return np.column_stack(np.divmod(_edge_codes(triangles, count), count))
 
@@ -186,6 +196,10 @@ def not_crowded(border: FloatArray, inner: FloatArray, spacing: Spacing) -> Floa
     """Free points without the later one of a pair that lies too close, mm, shape (n, 2).
 
     ``border`` are the fixed points, which stay, shape (b, 2), and ``inner`` the free ones, (k, 2).
+
+    Source
+    ------
+    Geometry; how near is too near, from trials (methods §1.2).
     """
     every = np.concatenate([border, inner])
     pairs = cKDTree(every).query_pairs(CROWDED * spacing.coarse_mm, output_type="ndarray")
@@ -193,9 +207,8 @@ def not_crowded(border: FloatArray, inner: FloatArray, spacing: Spacing) -> Floa
     free = last >= len(border)
     first, last = first[free], last[free]
     length = np.hypot(*(every[first] - every[last]).T)
-    wanted = spacing.at(0.5 * (every[first] + every[last]))
     kept = np.ones(len(every), dtype=bool)
-    kept[last[length < CROWDED * wanted]] = False
+    kept[last[length < CROWDED * spacing.at(0.5 * (every[first] + every[last]))]] = False
     return np.asarray(inner[kept[len(border) :]])
 
 

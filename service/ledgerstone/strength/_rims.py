@@ -26,6 +26,10 @@ class Rim:
 
         Spacing restarts at its sharp corners and at its extremes along x and y, so that the places
         are alike in a mirror image.
+
+        Source
+        ------
+        Geometry.
         """
         length = np.diff(self.turns)
         many = np.where(length > 0.0, np.maximum(np.ceil(length / step - 1e-9), 1.0), 0.0)

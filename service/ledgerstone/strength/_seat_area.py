@@ -153,7 +153,12 @@ class SeatArea:
         return LeantOn(corners[some], share[some])
 
     def is_near_a_free_corner(self, xy: FloatArray, within_mm: float = 0.0) -> BoolArray:
-        """Whether places (n, 2), mm, are in a leant-on corner's part, or within so much, (n,)."""
+        """Whether places (n, 2), mm, are in a leant-on corner's part, or within so much, (n,).
+
+        Source
+        ------
+        Geometry; where a corner is leant on, as ``leant_on``.
+        """
         near = np.zeros(len(xy), dtype=bool)
         if not len(self.leant_on.share):
             return near
@@ -166,6 +171,10 @@ class SeatArea:
         """How far places lie off the hull of what meets the slab, mm.
 
         Places have shape (n, 2), distances (n,), or with as many axes before them.
+
+        Source
+        ------
+        Geometry.
         """
         return self._hull_edges.distance_mm(xy)
 
@@ -173,6 +182,10 @@ class SeatArea:
         """Places in their order in the image that is meshed, mm, shape (n, 2) each.
 
         So they are the same in a mirror image.
+
+        Source
+        ------
+        Geometry.
         """
         keys = np.round(self.seen(places), 1) + 0.0
         return np.asarray(places[np.lexsort(keys.T)])

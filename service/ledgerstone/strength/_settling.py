@@ -15,7 +15,12 @@ def scaled(one: Governing, factor: float) -> Governing:
 
 
 def by_stress(one: Governing) -> tuple[bool, float]:
-    """Sort key of stresses, MPa: the least first, and tipping last."""
+    """Sort key of stresses, MPa: the least first, and tipping last.
+
+    Source
+    ------
+    Nothing is worse than to tip: our own judgement.
+    """
     return one.tips, one.mpa
 
 

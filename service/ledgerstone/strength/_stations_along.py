@@ -21,6 +21,10 @@ def spaced(along: FloatArray, closest: float) -> FloatArray:
         Distances along a line from 0 to its length, rising, shape (n,), mm.
     closest
         mm.
+
+    Source
+    ------
+    Geometry.
     """
     length = float(along[-1])
     first = _thinned(along[along < 0.5 * length], closest)
@@ -49,6 +53,10 @@ def filled(along: FloatArray, step: float) -> FloatArray:
         Distances along a line, rising, shape (n,), mm.
     step
         mm.
+
+    Source
+    ------
+    Geometry.
     """
     found: list[float] = []
     for a, b in pairwise(along.tolist()):

@@ -77,6 +77,10 @@ class Contact:
             As ``contact.balance_of``, shape (k, c).
         touching
             Rests that touch in each case, whatever their reactions' signs, shape (k, c).
+
+        Source
+        ------
+        The equations at the head of ``_exchange``, with nothing to pull on the motions.
         """
         rests = self._rests
         scaled, none = free.T / rests.stiffening, np.zeros((free.shape[1], 3))

@@ -21,7 +21,12 @@ class TriedCase:
 
     @property
     def person_n(self) -> float:
-        """A person's load, N; 0 where there is none."""
+        """A person's load, N; 0 where there is none.
+
+        Source
+        ------
+        Arithmetic.
+        """
         return sum(load.newtons for load in self.loads if isinstance(load, PatchLoad))
 
 

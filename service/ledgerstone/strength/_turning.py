@@ -58,6 +58,10 @@ def sizes_about(outline: Polygon, ends: FloatArray) -> FloatArray:
     """Element size about each of the places where a slab turns, mm, shape (n,).
 
     ``ends`` has shape (n, 2), mm. At a curve of the outer edge it is smaller.
+
+    Source
+    ------
+    methods §1.2; at a curve, from trials.
     """
     sides = shapely.linestrings(list(pairwise(outline.exterior.coords)))
     sides = sides[shapely.length(sides) < CURVES_STEP_MM]
@@ -178,7 +182,12 @@ def _turned(along: FloatArray) -> FloatArray:
 
 
 def are_clear_of(kept: FloatArray, places: FloatArray) -> BoolArray:
-    """Which places (n, 2), mm, lie further than `APART_MM` from all kept (k, 2), shape (n,)."""
+    """Which places (n, 2), mm, lie further than `APART_MM` from all kept (k, 2), shape (n,).
+
+    Source
+    ------
+    Geometry.
+    """
     return np.asarray(cdist(places, kept).min(axis=1, initial=np.inf) > APART_MM)
 
 

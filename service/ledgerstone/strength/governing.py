@@ -60,6 +60,10 @@ def first_largest(fields: FloatArray, alike: float, digits: int) -> IntArray:
         Stresses further than this below the largest do not round to it, MPa.
     digits
         Decimals to which they are rounded.
+
+    Source
+    ------
+    Arithmetic.
     """
     row, column = np.nonzero(fields >= fields.max(axis=0) - alike)
     order = np.lexsort((row, -np.round(fields[row, column], digits), column))

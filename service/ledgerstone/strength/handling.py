@@ -123,25 +123,25 @@ class Handling:
         return all(way.most_kg < self.turned_kg(way) for way in self.workshop.ways)
 
     def turned_kg(self, way: Way) -> float:
-        """Mass at turning, kg: the slab, and its mould where sides and formers stay in."""
-        if not way.sides_on:
-            return self.slab_kg
-        mould_kg_per_m2 = self.workshop.handling.mould_kg_per_m2
+        """Mass at turning, kg: the slab, and its mould where sides and formers stay in.
+
+        Source
+        ------
+        Arithmetic; the workshop's ``handling.mould_kg_per_m2``.
+        """
+        mould_kg_per_m2 = self.workshop.handling.mould_kg_per_m2 if way.sides_on else 0.0
         return self.slab_kg + mould_kg_per_m2 * self.shape.outline_area_m2
 
     def _possible(self, way: Way) -> bool:
-        return (
-            way.most_kg >= self.turned_kg(way)
-            and self._cover_days(way) <= self.workshop.handling.longest_cover_days
-        )
+        longest_days = self.workshop.handling.longest_cover_days
+        return way.most_kg >= self.turned_kg(way) and self._cover_days(way) <= longest_days
 
     def _cover_days(self, way: Way) -> float:
         return max(self.cover.least_days + way.later_days, YOUNGEST_DAYS)
 
     def _handled(self, way: Way) -> Handled:
         cover_days = self._cover_days(way)
-        covered = (cover_days, self.cover.celsius)
-        age = adjusted_age_days([covered])
+        age = adjusted_age_days([(cover_days, self.cover.celsius)])
         young = tuple(self._verdict(case, stress, age) for case, stress in self._steps(way))
         verdicts = (*young, *self._on_bearers(way))
         return Handled(way, verdicts, cover_days, age, self._needed_days(young), None)

@@ -8,6 +8,7 @@ from ledgerstone.order import UPRIGHT_USES, Slab
 from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
 from ledgerstone.strength._judging import sag_of, verdicts
+from ledgerstone.strength._pedestal import steady_plate_mm
 from ledgerstone.strength._placed import PlacedSlab, hold_down
 from ledgerstone.strength._rails import settled_on_rails
 from ledgerstone.strength.concrete import Concrete
@@ -103,7 +104,7 @@ def _lies(placed: PlacedSlab) -> InPlace:
         verdicts=tuple(verdicts(placed, batches)),
         tips_alone=tips_alone,
         tips_under=tips_under,
-        steady_plate_mm=placed.steady_plate_mm if tips_under else None,
+        steady_plate_mm=steady_plate_mm(placed) if tips_under else None,
         sag_mm=sag,
         span_mm=span,
         rails=() if has_rails else tuple((k, v) for k, v in levels.items() if v != "cabinet"),

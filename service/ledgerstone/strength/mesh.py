@@ -73,6 +73,10 @@ class Mesh:
         -------
         triangle, shares
             Shape (k,), -1 where a point lies outside the mesh; and (k, 3), by corner, sum 1.
+
+        Source
+        ------
+        Geometry: area coordinates.
         """
         points = np.asarray(points, dtype=float).reshape(-1, 2)
         triangle = self._locator.triangle_at(points)
@@ -100,6 +104,10 @@ class Mesh:
         -------
         triangle, shares, moved_mm
             Shapes (k,), (k, 3) and (k,): how far each point lay outside, 0 for those within.
+
+        Source
+        ------
+        Geometry: clipped area coordinates, which lie near the nearest place and not always on it.
         """
         points = np.asarray(points, dtype=float).reshape(-1, 2)
         triangle, share = self.located(points)
@@ -117,7 +125,12 @@ class Mesh:
         return triangle, share, moved
 
     def seen(self, points: FloatArray) -> FloatArray:
-        """Points in the one of the plan's mirror images that was meshed, mm, shape (k, 2) each."""
+        """Points in the one of the plan's mirror images that was meshed, mm, shape (k, 2) each.
+
+        Source
+        ------
+        Geometry.
+        """
         return self._image.points(points)
 
     def is_even(self, axis: Literal["x", "y"]) -> bool:
@@ -125,7 +138,12 @@ class Mesh:
         return self._image.alike["xy".index(axis)]
 
     def smallest_angle_degrees(self) -> float:
-        """Smallest angle of any triangle, degrees."""
+        """Smallest angle of any triangle, degrees.
+
+        Source
+        ------
+        Geometry.
+        """
         return float(_refine.angles_degrees(self.nodes, self.triangles).min())
 
 
