@@ -10,12 +10,9 @@ from pathlib import Path
 from typing import Any, Protocol
 
 import pytest
-from axe_playwright_python.base import (  # type: ignore[import-untyped]  # has no types
-    AXE_SCRIPT,
-    AxeResults,
-)
 from playwright.sync_api import Browser, BrowserContext, Page, Route, ViewportSize, expect
 
+from browser.looking import no_violations as found_by_axe
 from ledgerstone.workshop import DEMONSTRATION
 from support.page_texts import desk_text
 from support.page_waits import PATIENCE_MS, settled
@@ -28,8 +25,6 @@ MAKER_KEY = "the maker's key of the browser tests"
 ROOT = Path(__file__).resolve().parents[2]
 PHONE: ViewportSize = {"width": 360, "height": 740}
 DESK: ViewportSize = {"width": 1440, "height": 900}
-# Axe's findings alone: what it has passed is as long again, and nobody reads it.
-LOOK = "options => axe.run(options).then(({violations}) => ({violations}))"
 
 Settle = Callable[[Page], None]
 
@@ -37,7 +32,9 @@ Settle = Callable[[Page], None]
 class Look(Protocol):
     """Looks at a page as it stands."""
 
-    def __call__(self, page: Page, state: str, *, contrast: bool = True, alone: str = "") -> None:
+    def __call__(
+        self, page: Page, state: str, *, contrast: bool = True, others: bool = True
+    ) -> None:
         """Fail where something is amiss."""
 
 
@@ -175,22 +172,9 @@ def no_violations() -> Look:
     """Let axe-core look at the page as it stands; ``state`` says in a failure how it stood.
 
     Contrast takes three quarters of its time, and is the same at every width, in every language
-    and for every piece: who looks at one state after another in those leaves it out. Where one
-    rule ``alone`` can find something new, it is looked at by itself.
+    and for every piece: who looks at one state after another in those leaves it out.
     """
-
-    def look(page: Page, state: str, *, contrast: bool = True, alone: str = "") -> None:
-        rules = {
-            "color-contrast": {"enabled": contrast},
-            "label-content-name-mismatch": {"enabled": True},
-        }
-        chosen = {"runOnly": [alone]} if alone else {"rules": rules}
-        if not page.evaluate("'axe' in window"):  # a page that is walked through keeps it
-            page.evaluate(AXE_SCRIPT)
-        found = AxeResults(page.evaluate(LOOK, {"resultTypes": ["violations"], **chosen}))
-        assert not found.violations_count, f"{state}: {found.generate_report()}"
-
-    return look
+    return found_by_axe
 
 
 class Maker:
