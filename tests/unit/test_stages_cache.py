@@ -92,6 +92,29 @@ def test_what_is_kept_of_another_order_changes_no_answer(
     assert answered(changed, cache) == answered(changed, StageCache())
 
 
+def test_a_maker_s_name_and_days_keep_what_was_worked_out(workshop: Workshop) -> None:
+    """What is known of a slab serves the profile with them changed, and changes no answer of it."""
+    slab = EVERYDAY["vanity"]["slabs"][0]
+    named = replace(workshop.workshop, name="Another Casting")
+    changed = replace(
+        workshop,
+        workshop=named,
+        calendar=replace(workshop.calendar, hands=workshop.calendar.hands + 1),
+    )
+    cache = StageCache()
+
+    def answered(profile: Workshop, cache: StageCache) -> str:
+        order = read_order({"slabs": [slab]}, profile)
+        return repr(quote(order, StageContext(profile, (), TODAY, cache)))
+
+    answered(workshop, cache)
+    cache.use_for(workshop)
+    known = cache.results
+    assert answered(changed, cache) == answered(changed, StageCache())
+    cache.use_for(changed)
+    assert cache.results is known
+
+
 def test_two_profiles_that_take_turns_are_each_worked_out_once(workshop: Workshop) -> None:
     """As it was and as it is changed; a third leaves only the one before it."""
     slab = EVERYDAY["vanity"]["slabs"][0]

@@ -22,10 +22,11 @@ from ledgerstone.workshop.records import Workshop
 
 MAX_SHAPES = 48
 MAX_RESULTS = 32  # of each kind, a few kilobytes each
-# What none of the results depends on, so that a maker who tries another price keeps them.
+# What none of the results depends on, so that a maker who tries another price keeps them; of days
+# they depend by the temperature of the month alone, which is in their keys.
 _SET_ASIDE: Final = frozenset(
     {"rates", "tax", "offer", "services", "sample", "areas", "hours", "web", "reply", "mail"}
-    | {"mailbox", "standing", "fingerprint"}
+    | {"mailbox", "standing", "fingerprint", "workshop", "calendar"}
 )
 
 K = TypeVar("K", bound=Hashable)
