@@ -62,9 +62,9 @@ def test_what_sticks_out_is_no_size(told: Several) -> None:
 
 
 @MANY
-@given(outsiders.rows_of_units())
+@given(st.one_of(outsiders.rows_of_units(), outsiders.units_in_inches()))
 def test_units_each_as_wide_are_rests(told: Several) -> None:
-    """So many units of a width each are what the slab lies on."""
+    """Units whose widths are told are what the slab lies on, in the order that they are told in."""
     units = read_as_told(told)["order"]["slabs"][0]["rests"]["units"]
     assert " ".join(one["width"] for one in units) == told.words["widths"]
 

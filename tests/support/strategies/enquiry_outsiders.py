@@ -51,9 +51,31 @@ def rows_of_units(draw: st.DrawFn) -> Several:
     n = {"two": 2, "three": 3, "four": 4}[count]
     de = {"two": "zwei", "three": "drei", "four": "vier"}[count]
     slab = (n * width, 350, 40)  # no depth is a unit's width, and each is less than the length
-    text = draw(st.sampled_from(SAID["units_each"])).format(n=count, de=de, w=width)
+    text = draw(st.sampled_from(SAID["units_each"])).format(
+        n=count,
+        N=count.capitalize(),
+        de=de,
+        w=width,
+        list=", ".join([str(width)] * n),
+        ands=" and ".join([f"a {width}"] * n),
+    )
     told = {"widths": " ".join([f"{width} mm"] * n)}
     return Several(f"{ASK.format(*slab)} {text}", lengths_of(slab), told)
+
+
+@st.composite
+def units_in_inches(draw: st.DrawFn) -> Several:
+    """A slab on a sink's cupboard and two others, in inches, in a row or with one on each side."""
+    sink, other = draw(st.sampled_from((30, 33, 36))), draw(st.sampled_from((18, 21, 24, 27)))
+    family = draw(st.sampled_from(("units_in_inches", "units_both_sides")))
+    row = f'{sink}", {other}", {other}"'
+    text = draw(st.sampled_from(SAID[family])).format(a=sink, b=other, list=row)
+    length = sink + 2 * other
+    widths = (other, sink, other) if family == "units_both_sides" else (sink, other, other)
+    told = {"widths": " ".join(f"{width} in" for width in widths)}
+    ask = f'Please quote for a countertop {length}" x 25" x 1 1/2".'
+    slab = (25.4 * length, 25.4 * 25, 25.4 * 1.5)
+    return Several(f"{ask} {text}", lengths_of(slab), told)
 
 
 @st.composite

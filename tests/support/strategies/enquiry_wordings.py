@@ -36,7 +36,7 @@ def sizes_of(length: float, width: float, thickness: float, at: str = SLAB) -> d
     return {f"{at}/{key}": float(mm) for key, mm in sizes.items()}
 
 
-def lengths_of(slab: tuple[int, int, int], **more: float) -> dict[str, float]:
+def lengths_of(slab: tuple[float, float, float], **more: float) -> dict[str, float]:
     """Return a slab's three sizes, and those of its opening, by their pointers."""
     opening = {f"{SLAB}/cutouts/0/{key.replace('_', '/')}": mm for key, mm in more.items()}
     return sizes_of(*slab) | opening

@@ -137,7 +137,7 @@ def _draft_units(entries: Entries, i: int, found: PieceFound) -> bool:
     row = unit_row(entries.text, entries.found.told, length.mm) if length is not None else None
     if row is None or found.kind != "rectangle":
         return False
-    widths = [f"{width:g} mm" for width in row.widths_mm]
+    widths = [width.text() for width in row.widths]
     slab["rests"] = {"kind": "units", "units": [{"width": width} for width in widths]}
     entries.value(f"/slabs/{i}/rests", " + ".join(widths), [row.span])
     return True

@@ -1,85 +1,158 @@
-"""The cupboards under a slab by their widths: "on three 600 base units", "two 800s and a 500"."""
+"""The cupboards under a slab by their widths: "on three 600 base units", "27 in, 30 (sink), 27"."""
 
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 from typing import Final
 
 from ledgerstone.enquiry.text.tokens import TextSpan
 from ledgerstone.enquiry.words.lexicon import NUMBERS
+from ledgerstone.quantities import Length, UnitName
 
-_COUNT: Final = r"(?:(?P<n>\d|[a-zäöü]{1,7})\s?(?:x|×|no\.?|off|mal)?\s)?"
-_WIDTH: Final = r"(?P<w>\d{2,4})\s?(?P<u>mm|cm)?(?:s|er)?"
-_ONE: Final = re.compile(_COUNT + _WIDTH, re.IGNORECASE)
-_PART: Final = r"(?:(?:\d|[a-zäöü]{1,7})\s?(?:x|×|no\.?|off|mal)?\s)?\d{2,4}\s?(?:mm|cm)?(?:s|er)?"
-_ON: Final = re.compile(
-    r"\b(?:on|over|across|onto|auf|über)\s(?:top of\s)?(?:my\s|our\s|the\s)?"
-    rf"(?P<row>{_PART}(?:(?:,\s?|\s?\+\s?|\s(?:and|und|plus|&)\s){_PART}){{0,7}})"
-    r"\s?(?:wide\s)?(?:base\s|kitchen\s|floor\s)?(?:units?|cupboards?|cabinets?|carcass(?:es)?"
-    r"|(?:unter|küchen)?schränken?)\b",
+_UNITS: Final = re.compile(
+    r"\b(?:units?|cupboards?|cabinets?|carcass(?:es)?|(?:sink|drawer|base) ?bases?|bases"
+    r"|(?:unter|küchen|spülen)?schr[aä]nken?|unterschrank)\b",
     re.IGNORECASE,
 )
-_EACH: Final = re.compile(
-    r"\b(?:on|over|across|onto|auf|über)\s(?:top of\s)?(?:my\s|our\s|the\s)?"
-    r"(?P<n>\d|[a-zäöü]{1,7})\s(?:base\s|kitchen\s|floor\s)?"
-    r"(?:units|cupboards|cabinets|carcasses|(?:unter|küchen)?schränken?)"
-    r"(?:,?\s(?:of\s|all\s|each\s|at\s)?(?P<w>\d{2,4})\s?(?P<u>mm|cm)?\s(?:wide\s)?"
-    r"(?:each|wide|breit)\b|,?\s(?:each|je|jeweils|à|mit je)\s(?P<w2>\d{2,4})\s?(?P<u2>mm|cm)?\b"
-    r"(?!\s?(?:deep|high|tief|hoch)))",
+# What hangs on a wall or stands as high as a room carries no slab.
+_HANGING: Final = re.compile(
+    r"\b(?:wall|upper|overhead|tall|hanging|old|existing)\s(?:kitchen\s)?(?:units?|cupboards?"
+    r"|cabinets?)\b|\b(?:hänge|hoch)schr[aä]nke?\b",
     re.IGNORECASE,
 )
-_SPLIT: Final = re.compile(r",\s?|\s?\+\s?|\s(?:and|und|plus|&)\s", re.IGNORECASE)
-_MM_PER: Final = {"mm": 1.0, "cm": 10.0}
+_CLAUSE: Final = re.compile(r"(?<!\bno)\.(?=\s|$)|[;?!]|\n[ \t]{0,40}\n")
+_NUMBER: Final = re.compile(
+    r"(?<![\d.,£$€'’/])(?P<w>\d{2,4}(?:[.,]5)?)(?![\d/])\s?"
+    r"(?P<u>mm\b|cm\b|inch(?:es)?\b|in\b|[\"”″])?(?P<t>s\b|er\b)?",
+    re.IGNORECASE,
+)
+_TIMES_BEFORE: Final = re.compile(r"(?:[\dm\"”″]|\bin)\s?(?:x|×|by|mal)\s?$", re.IGNORECASE)
+_NO_WIDTH: Final = re.compile(
+    r"\s?(?:(?:x|×|by|mal)\s?\d|(?:mm|cm)?\s?(?:deep|long|thick|high|tall|from|apart|tief|hoch|lang"
+    r"|dick|stark|stärke|worktop|counter|top\b|1/2|½))",
+    re.IGNORECASE,
+)
+_COUNT: Final = re.compile(r"\b(?P<n>\d|[a-zäöü]{2,7})\s?(?:x|×|no\.?|off|mal)?\s?$", re.IGNORECASE)
+_COUNTED: Final = re.compile(
+    r"\b(?P<n>\d|[a-zäöü]{2,7})\s(?:(?:base|kitchen|floor|sink|drawer)\s)?(?:units|cupboards"
+    r"|cabinets|carcasses|bases|(?:unter|küchen)?schränken?)\b(?P<then>[^.;\d]{0,24})$",
+    re.IGNORECASE,
+)
+_EACH: Final = re.compile(r"\b(?:each|je|jeweils|à|wide|breit|at|of|all)\b", re.IGNORECASE)
+_SIDES: Final = re.compile(
+    r"[^,.;\d]{0,24}\b(?:either|each|both)\s(?:sides?|ends?)\b", re.IGNORECASE
+)
+_LOOK: Final = 48  # characters before a number in which its count stands
 _LONGEST_ROW: Final = 12
 _NARROWEST_MM: Final = 140.0  # of base units; common practice, no source
 _WIDEST_MM: Final = 1300.0
 # A row that carries a slab is about as long as it: end panels and overhangs make the rest.
 _LEAST_SHARE: Final = 0.85
 _MOST_SHARE: Final = 1.02
+_BARE: Final[tuple[UnitName, ...]] = ("mm", "cm", "in")
 
 
 @dataclass(frozen=True, slots=True)
 class UnitRow:
-    """Widths of cupboards from left to right, mm, and where they are told."""
+    """Widths of cupboards as they are told, in that order, and where they are told."""
 
-    widths_mm: tuple[float, ...]
+    widths: tuple[Length, ...]
+    span: TextSpan
+
+
+@dataclass(frozen=True, slots=True)
+class _Width:
+    """A number that may be a cupboard's width, of so many; a pair stands to both sides."""
+
+    amount: Fraction
+    unit: UnitName | None
+    count: int
+    is_pair: bool
     span: TextSpan
 
 
 def unit_row(text: str, spans: Sequence[TextSpan], length_mm: float) -> UnitRow | None:
-    """Return the cupboards that a slab of a length is said to lie on, where they are as long."""
+    """Return the cupboards that a slab of a length is said to lie on, where they are as long.
+
+    Numbers without a unit are in whichever one makes the row as long as the slab.
+    """
     for start, end in spans:
-        for found in _ON.finditer(text, start, end):
-            widths = _widths(found["row"])
-            is_row = bool(widths) and len(widths) <= _LONGEST_ROW
-            if is_row and _carries(widths, length_mm):
-                return UnitRow(tuple(widths), found.span())
-        for found in _EACH.finditer(text, start, end):
-            width, unit = found["w"] or found["w2"], found["u"] or found["u2"] or ""
-            widths = _widths(f"{found['n']} {width}{unit}")
-            if widths and _carries(widths, length_mm):
-                return UnitRow(tuple(widths), found.span())
+        for low, high in _clauses(text, start, end):
+            is_named = _UNITS.search(text, low, high) and not _HANGING.search(text, low, high)
+            row = _row([*_widths(text, low, high)], length_mm) if is_named else None
+            if row is not None:
+                return row
     return None
 
 
+def _clauses(text: str, start: int, end: int) -> Iterator[TextSpan]:
+    low = start
+    for found in _CLAUSE.finditer(text, start, end):
+        yield low, found.start()
+        low = found.end()
+    yield low, end
+
+
+def _widths(text: str, low: int, high: int) -> Iterator[_Width]:
+    """Yield the numbers of a clause that are no slab's size, each with how many are so wide."""
+    for found in _NUMBER.finditer(text, low, high):
+        before = text[max(low, found.start() - _LOOK) : found.start()]
+        after = text[found.end() : min(high, found.end() + _LOOK)]
+        if _NO_WIDTH.match(after) or _TIMES_BEFORE.search(before[-6:]):
+            continue
+        written = (found["u"] or "").lower()
+        unit: UnitName | None = "in" if written and written not in ("mm", "cm") else None
+        unit = "cm" if written == "cm" or (found["t"] or "").lower() == "er" else unit
+        unit = "mm" if written == "mm" else unit
+        amount = Fraction(found["w"].replace(",", "."))
+        sides = bool(_SIDES.match(after))
+        yield _Width(amount, unit, 1 if sides else _count(before, after), sides, found.span())
+
+
+def _count(before: str, after: str) -> int:
+    """Return how many cupboards are so wide: "two 800s", "3 base units, 600 each"."""
+    near, counted = _COUNT.search(before[-12:]), _COUNTED.search(before)
+    number = _number(near["n"]) if near is not None else 0
+    if not number and counted is not None and _EACH.search(counted["then"] + " " + after[:8]):
+        number = _number(counted["n"])
+    return number or 1
+
+
+def _number(word: str) -> int:
+    if word.isdigit():
+        return int(word)
+    return 0 if word.lower() in ("a", "an") else int(NUMBERS.get(word.lower(), 0))
+
+
+def _row(widths: Sequence[_Width], length_mm: float) -> UnitRow | None:
+    """Return the longest run of widths that is about as long as the slab."""
+    runs = (
+        widths[low : low + count]
+        for count in range(min(len(widths), _LONGEST_ROW), 0, -1)
+        for low in range(len(widths) - count + 1)
+    )
+    for run in runs:
+        told = {one.unit for one in run} - {None}
+        for bare in tuple(told) or _BARE:
+            lengths = _in_order(run, bare) if bare is not None else []
+            if _carries([one.mm for one in lengths], length_mm):
+                return UnitRow(tuple(lengths), (run[0].span[0], run[-1].span[1]))
+    return None
+
+
+def _in_order(run: Sequence[_Width], bare: UnitName) -> list[Length]:
+    """Return each cupboard's width; of what stands to both sides one at each end."""
+    row: list[Length] = []
+    for one in run:
+        width = Length.of(one.amount, one.unit or bare)
+        row = [width, *row, width] if one.is_pair else [*row, *[width] * one.count]
+    return row
+
+
 def _carries(widths: Sequence[float], length_mm: float) -> bool:
-    return _LEAST_SHARE * length_mm <= sum(widths) <= _MOST_SHARE * length_mm
-
-
-def _widths(row: str) -> list[float]:
-    """Return each cupboard's width, mm; none where one of them could be no cupboard."""
-    widths: list[float] = []
-    for part in _SPLIT.split(row):
-        one = _ONE.fullmatch(part.strip())
-        if one is None:
-            return []
-        word = (one["n"] or "1").lower()
-        count = int(word) if word.isdigit() else int(NUMBERS.get(word, 0))
-        unit = (one["u"] or ("cm" if part.strip().endswith("er") else "mm")).lower()
-        width = float(one["w"]) * _MM_PER[unit]
-        if not count or not _NARROWEST_MM <= width <= _WIDEST_MM:
-            return []
-        widths += [width] * count
-    return widths
+    is_row = 1 < len(widths) <= _LONGEST_ROW
+    is_row = is_row and all(_NARROWEST_MM <= width <= _WIDEST_MM for width in widths)
+    return is_row and _LEAST_SHARE * length_mm <= sum(widths) <= _MOST_SHARE * length_mm
