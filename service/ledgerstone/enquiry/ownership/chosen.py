@@ -32,7 +32,10 @@ _CALLS: Final = frozenset(
     {("call", "it"), ("call", "them"), ("say", "it"), ("sagen", "wir")}
     | {("make", "it"), ("make", "them")}
 )
+_OURS: Final = frozenset({"ours", "mine", "unsere"})
+_US: Final = frozenset({"us", "ours", "me", "uns"})
 _SO: Final = frozenset({"so", "hence", "therefore", "daher"})
+_IT_IS: Final = frozenset({("it", "is"), ("it", "'s"), ("sind", "es")})
 _MIN_BARE: Final = 100  # a bare number of a length: common practice, no source
 
 
@@ -41,11 +44,14 @@ def as_chosen(parsed: ParsedSentence, measure: Measure, at: int) -> None:
     words, sizes = parsed.sentence.words, parsed.sizes
     near = words[max(0, measure.at - 3) : measure.at] + words[measure.at + 1 : measure.at + 3]
     roles = [size.role for size in sizes[:at] if size.role in _CHOSEN and not size.side]
+    if not roles and _is_ours(words, measure.at):
+        roles = [one.role for one in parsed.told if one.at < measure.at and one.role in _CHOSEN]
     if not roles and parsed.before in _CHOSEN and chosen_now(words, measure):
         roles = [parsed.before]
     if not roles:
         return
     is_called = tuple(words[max(0, measure.at - 2) : measure.at]) in _CALLS
+    is_called = is_called or _is_ours(words, measure.at)
     is_it = words[measure.at + 1 : measure.at + 3] == ["it", "is"]
     if not (is_called or is_it or _CHOOSES & set(near) or chosen_now(words, measure)):
         return
@@ -58,6 +64,13 @@ def as_chosen(parsed: ParsedSentence, measure: Measure, at: int) -> None:
     for size in sizes[:at]:  # "so 1800 long, call it 1860"
         is_same = is_it or size.role == measure.role
         size.replaced = size.replaced or (is_same and size.of == 1 and not size.side)
+
+
+def _is_ours(words: list[str], at: int) -> bool:
+    """Return whether a size is the writer's, after another's: "so 40 for us", "ours is 40"."""
+    led = set(words[max(0, at - _SO_FAR) : at])
+    is_so = bool(led & _SO) and bool(_US & set(words[at + 1 : at + 4]))
+    return is_so or bool(led & _OURS)
 
 
 def _are_near(one: Measure, other: Measure) -> bool:
@@ -79,6 +92,7 @@ def settles_on(words: list[str], measure: Measure) -> bool:
     led = words[max(0, measure.at - _SO_FAR) : measure.at]
     says = (led[-1:] == ["say"] or tuple(led[-2:]) in _CALLS) and bool(_SO & set(led))
     is_so = led[-1:] and led[-1] in _SO and measure.size.unit is not None
+    is_so = is_so or (tuple(led[-2:]) in _IT_IS and bool(_SO & set(led[-3:])))
     return is_long and (bool(is_so) or says or tuple(led[-2:]) in _GOES_FOR)
 
 

@@ -49,7 +49,7 @@ def alter(parsed: ParsedSentence, piece: SaidPiece | None) -> None:
     if piece is None or not _WISHES & set(words) or _COMPARES & set(words):
         return
     for measure in parsed.sizes:
-        found = None if measure.side or measure.of > 1 else _difference(parsed.sentence, measure)
+        found = None if measure.side or measure.of > 1 else difference(parsed.sentence, measure)
         if found is None:
             continue
         key = _key_of(found[0], piece, parsed, measure, found[1])
@@ -58,7 +58,7 @@ def alter(parsed: ParsedSentence, piece: SaidPiece | None) -> None:
             measure.replaced = True
 
 
-def _difference(sentence: Sentence, measure: Measure) -> tuple[str, int] | None:
+def difference(sentence: Sentence, measure: Measure) -> tuple[str, int] | None:
     """Return which size a measure is a difference of, and whether it adds or takes away."""
     words = sentence.words
     after = words[measure.at + 1 : measure.at + 3]
@@ -78,6 +78,11 @@ def _difference(sentence: Sentence, measure: Measure) -> tuple[str, int] | None:
     if label and sign_before and {"to", "off", "from", "on"} & set(following[:2]):
         return label, sign_before  # "take 50 off the depth", "add 100 to the length"
     return None
+
+
+def key_of_word(said: str) -> str:
+    """Return the size of what lies that a difference is of; "wider" is deeper."""
+    return "width" if said == "wide" else said
 
 
 def _label_in(words: list[str]) -> str:
@@ -102,9 +107,9 @@ def _key_of(
         return "diameter" if said == "length" and "diameter" in piece.claims else said
     for key in ("length", "width", "diameter"):
         for one in newest(piece.claims.get(key, [])):
-            new = one.mm + sign * _mm(measure, one.length)
+            new = one.mm + sign * in_its_unit(measure, one.length)
             if any(
-                abs(_mm(other, one.length) - new) <= AGREE_MM
+                abs(in_its_unit(other, one.length) - new) <= AGREE_MM
                 for other in parsed.sizes
                 if other is not measure
             ):
@@ -115,7 +120,7 @@ def _key_of(
     return "length" if _ALONG & near or piece.use == "hearth" else "width"
 
 
-def _mm(measure: Measure, like: Length) -> float:
+def in_its_unit(measure: Measure, like: Length) -> float:
     """Return a difference, mm; a bare one is in the unit of what it changes, metres aside."""
     usual = like.unit if like.unit in ("mm", "cm", "in") else "mm"
     return Length.of(measure.size.amount, measure.size.unit or usual).mm
@@ -124,7 +129,7 @@ def _mm(measure: Measure, like: Length) -> float:
 def _altered(piece: SaidPiece, key: str, measure: Measure, *, sign: int, rank: int) -> bool:
     """Add a difference to the size that stands; False if that is not one, or nothing is left."""
     known = next(iter(newest(piece.claims[key])))
-    difference_mm = _mm(measure, known.length)
+    difference_mm = in_its_unit(measure, known.length)
     if not 0 < difference_mm < known.mm:
         return False
     spans = (*known.spans, (measure.size.start, measure.size.end))

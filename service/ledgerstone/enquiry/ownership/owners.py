@@ -87,6 +87,8 @@ _TELLS: Final = WISHES | _KEEPS
 _BARRED: Final = VERBS | JOINS | PREPOSITIONS | ARTICLES
 _PAIR: Final = 2
 _SO: Final = frozenset({"so", "hence", "therefore", "daher", "also", "deshalb"})
+_OURS: Final = frozenset({"ours", "mine", "unsere"})
+_BECAUSE: Final = frozenset({"because", "weil", "denn"})
 _MUST: Final = word_set("must should needs need has will ought muss soll sollte")
 _NEXT: Final = 3  # words between a size and the name that it stands before
 _WHICH: Final = frozenset({"that", "which"})
@@ -195,6 +197,8 @@ class _Owners:
             is_ours = any(one.kind == "ours" for one in earlier)
             told = [] if is_ours else self._told(near[-1:], "after a noun")
             return [*told, "a clause on"] if told else []  # "on a pedestal, foot 600"
+        if any(one.noun in _OURS for one in own):
+            return []  # "my sister's is 30 thick, ours should be 40"
         is_bare = all(one.kind in ("size-noun", "pronoun") for one in own)
         is_led = self.sentence.words[start] in VERBS or any(one.kind == "pronoun" for one in own)
         led, said = self.sentence.words[max(0, start - 1) : start], self.sentence.words[start:first]
@@ -217,6 +221,8 @@ class _Owners:
                 return []
             until = _before_bracket(atoms, start - 1)
             start = clause_start(self.sentence, until)
+            if set(self.sentence.words[max(0, start - 1) : start]) & _BECAUSE:
+                return []  # "700 deep because the children sit at it, 50 thick"
             earlier = [one for one in before if start <= one.start < until]
             if earlier:
                 break
@@ -243,8 +249,9 @@ class _Owners:
         if subject is None:
             return self._inverted(own, start, end)
         said = words[subject.end : end]
-        if subject.noun in _PEOPLE and said[:1] and said[0] in _KEEPS and "one" in said[1:3]:
-            return ["kept"]  # "a friend had one 3000 x 900"
+        has = subject.noun in _PEOPLE and bool(said[:1]) and said[0] in _KEEPS
+        if has and (len(said) == 1 or {"one", "theirs", "his", "hers"} & set(said[1:3])):
+            return ["kept"]  # "a friend had one 3000 x 900", "my neighbour had 30 thick"
         acts = bool(VERBS & set(said)) and not _SAYS & set(said)
         return self._told([subject], "subject") if acts else []
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Final
 
+from ledgerstone.enquiry.ownership.old_sizes import size_of_old
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.scene.identity import named_so, telling_words
 from ledgerstone.enquiry.scene.said import SaidOpening, SaidPiece, say
@@ -36,12 +37,12 @@ _SIZES: Final = frozenset({"size", "sizes", "dimensions", "größe", "maße"})
 _PLACED: Final = frozenset({"height", "level", "distance", "höhe", "abstand"})
 _AND: Final = frozenset({"and", "und", "n", "&", "+", ",", "/"})
 _AS: Final = frozenset({"as", "wie", "of"})
-_ROLE: Final = {"long": "long", "wide": "wide", "deep": "deep", "thick": "thick"}
 _UPRIGHT: Final = frozenset({"upstand", "splashback"})
 _X: Final = ("left", "right")
 _Y: Final = ("front", "back")
 _ALONG: Final = word_set("left right end links rechts along")
 _AGAIN: Final = frozenset({("same", "again"), ("nochmal", "dasselbe"), ("and", "again")})
+_FIRST: Final = word_set("first erste ersten")
 _OLD_ONE: Final = word_set(
     "the old existing current present one top worktop slab which that is was it's at ( , - der die"
     " das alten alte bisherige bisherigen"
@@ -149,15 +150,7 @@ def _same_piece(focus: Focus, sentence: Sentence, end: int, word: str, *, is_who
 
 def _same_as_old(focus: Focus, piece: SaidPiece, key: str) -> None:
     """Give a slab a size of what it replaces: "the same length, but 350 wide"."""
-    told = [one for one in focus.old if not one.side and not one.replaced]
-    named = [one for one in told if _KEYS.get(_ROLE.get(one.role, ""), "") == key]
-    group = next((one.members for one in told if one.of > 1), [])
-    longest = sorted(group[:2], key=lambda one: -one.size.amount)
-    by_place = dict(zip(("length", "width"), longest, strict=False))
-    by_place |= dict(zip(("thickness",), group[2:], strict=False))
-    like = named[0] if len(named) == 1 else by_place.get(key)
-    role = "deep" if key == "width" else key
-    claim = focus.assigner.claim(like, role, (0, 0)) if like is not None else None
+    claim = size_of_old(focus, key)
     if claim is not None:
         say(piece.claims, key, replace(claim, how="worked-out"))
 
@@ -169,6 +162,8 @@ def _named(focus: Focus, sentence: Sentence, start: int) -> SaidPiece | None:
     words = sentence.words[start : start + _FAR]
     if {"top", "slab"} & set(words) and others:
         return others[0] if len(others) == 1 else None
+    if _FIRST & set(words[:3]) and others:
+        return others[0]
     so = named_so(others, telling_words(words))
     if so is not None:
         return so

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from ledgerstone.enquiry.scene.cupboards import Cupboard
@@ -43,6 +43,7 @@ class ParsedSentence:
     ways: dict[int, str] = field(default_factory=dict)  # "central in the 900" by its word
     middles: dict[int, Cupboard] = field(default_factory=dict)  # where it says "its middle"
     turns: dict[int, SaidPiece] = field(default_factory=dict)  # where it turns to which slab
+    told: list[Measure] = field(default_factory=list)  # all sizes, those of other things too
     is_question: bool = False  # whether the workshop asks it
 
 
@@ -125,11 +126,12 @@ class Focus:
         if is_told:
             self.leftovers.note(self.subjects.piece, parsed.sizes, parsed.found, parsed.rank)
 
-    def note_old(self, sentence: Sentence, sizes: Iterable[Measure]) -> None:
+    def note_old(self, parsed: ParsedSentence) -> None:
         """Keep the sizes of what is there now, which the new slab may have in common with it."""
-        aside = self.subjects.scene.aside
-        gone = [size for size in sizes if (size.size.start, size.size.end) in aside]
-        if gone and (sentence.marks("old") or sentence.marks("gone")):
+        aside, sentence = self.subjects.scene.aside, parsed.sentence
+        gone = [size for size in parsed.told if (size.size.start, size.size.end) in aside]
+        is_old = sentence.marks("old") or sentence.marks("gone")
+        if gone and (is_old or any(one.kind == "slab" and one.is_old for one in parsed.found)):
             self.old = gone
 
     def count_announced(self) -> None:

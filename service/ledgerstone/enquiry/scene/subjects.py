@@ -155,7 +155,7 @@ class Subjects:
         current = self.current()
         if sentence.is_item and mention.start <= 6 and current.has_size():
             return (own or self.awaited > 1) and not mention.preposition
-        near = sentence.words[max(0, mention.start - 4) : mention.start]
+        near = sentence.words[max(0, mention.start - 4) : mention.end]  # "a second run" is a name
         is_another = bool(_ANOTHER & set(near)) and mention.determiner not in ("the", "die", "der")
         begun = current.has_size() or self.pending
         if begun and ((is_another and (own or free)) or self._is_also(mention, sentence, own=own)):

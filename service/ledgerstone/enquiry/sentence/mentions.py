@@ -36,8 +36,10 @@ _CLAUSE: Final = 8
 _MAX_STEPS: Final = 5
 _TURNS_BACK: Final = word_set("but sondern so how where what said just only nur bloß lediglich")
 _MEASURES: Final = word_set("is are measures measure ist sind misst hat")
+_NOW: Final = (["present"], ["jetzige"], ["jetzigen"])
 _NO_SUBJECT: Final = word_set(
-    "template leaflet instructions paper drawing plan sketch spec datasheet datenblatt brochure"
+    "first second third fourth last latter former erste zweite dritte"
+    " template leaflet instructions paper drawing plan sketch spec datasheet datenblatt brochure"
     " manual schablone skizze zeichnung itself run leg length width depth height thickness"
     " diameter return he it sie er es wir ihr man form grundform rechteck quadrat kreis rectangle"
     " shape that this they these those there which what she you all both each everything overall"
@@ -192,6 +194,7 @@ def _describe(sentence: Sentence, mention: Mention) -> None:
     mention.is_denied = mention.is_denied or denied_holes.is_taken_out(sentence, mention)
     near = words[max(0, mention.start - 3) : mention.start]
     mention.is_old = any(tag == "old" for _, _, tag in mark("old").all_in(near))
+    mention.is_old = mention.is_old or sentence.words[mention.start - 1 : mention.start] in _NOW
     mention.is_old = mention.is_old or kinds.is_of_other_stuff(sentence, mention)
 
 

@@ -16,6 +16,7 @@ from ledgerstone.enquiry.ownership.inherited import (
     note_hole,
     without_counts,
 )
+from ledgerstone.enquiry.ownership.old_sizes import alter_old
 from ledgerstone.enquiry.ownership.recency import rank_of
 from ledgerstone.enquiry.places import coordinates, extents
 from ledgerstone.enquiry.places.above import note_below, without_above
@@ -100,6 +101,7 @@ class Walker:
         ours = owners.without_other_things(sentence, found, sizes, self.wished)
         sizes = self._aside(sizes, ours, scope.OF_ANOTHER)
         parsed = ParsedSentence(sentence, found, sizes, rank, self.last_role)
+        parsed.told = told
         parsed.is_question = is_own and sentence.ends == "?"
         if not is_own:
             self._take_up(sentence, layer)
@@ -111,7 +113,6 @@ class Walker:
         self._read(parsed)
         further_slabs.note_further(self.subjects.scene.pieces[count:], sentence)
         name_by_label(parsed, self.subjects.piece)
-        focus.note_old(sentence, told)
         note_below(focus, sentence)
         focus.note(parsed, is_told=not (is_own or focus.is_correcting))
         roles = ["", *(size.role for size in parsed.sizes if size.role and not size.side)]
@@ -211,7 +212,9 @@ class Walker:
         self.replacing.makes(sentence, parsed.sizes, parsed.rank)
         focus.subjects.pending = False
         note_walls(focus, parsed)
+        focus.note_old(parsed)
         relations.read(focus, parsed)
+        alter_old(focus, parsed)
         sameness.read_same(focus, parsed)
         tells = sentence.is_item or bool(parsed.sizes)
         tells = tells or any(mention.kind == "slab" for mention in parsed.found)

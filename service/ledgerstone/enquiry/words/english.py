@@ -151,7 +151,7 @@ MARKS: Final = MappingProxyType(
         ", in at present",
         "new": "new, new one, a concrete one, one in concrete, with concrete, by concrete,"
         " replacement, i want, we want, i'd like, we'd like, would like, need,"
-        " make it",
+        " make it, ours, mine",
         "also": "also, another, second, as well, plus, other, further, additional, extra, a"
         " matching, matching, third, and a, and one, one more",
         "about": "imagine, i guess, suppose, presumably, perhaps, maybe, probably, something like,"

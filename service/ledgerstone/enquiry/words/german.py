@@ -148,7 +148,7 @@ MARKS: Final = MappingProxyType(
         " liegt, jetzt drin ist, jetzt drauf liegt, bisher dort, bisher lag, bisher haben, noch"
         " drin ist, noch dort liegt, da jetzt liegt, jetzt haben, zurzeit haben, dort liegt, gerade"
         " dort, fliegt raus, kommt heraus, wird ersetzt",
-        "new": "neue, neuen, neuer, neues",
+        "new": "neue, neuen, neuer, neues, unsere soll, unsere sollte",
         "also": "noch, weitere, weiteren, zweite, zweites, außerdem, dazu, ebenfalls, zusätzlich",
         "about": "vielleicht, wohl, schätzungsweise, in etwa, ca, circa, etwa, ungefähr, rund"
         " um, zirka, knapp",
