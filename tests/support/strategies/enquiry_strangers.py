@@ -174,6 +174,7 @@ TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
     "halves": lambda s: sizes_of((s.l + s.m) / 2, s.w, s.t),
     "goes_on": lambda s: _both(s) | _sink(s, "0/0"),
     "german_letters": lambda s: _both(s) | _sink(s, "0/0"),
+    "feet_by": lambda s: sizes_of(6 * 304.8, 3 * 304.8, s.t),
     "others_have": _slab,
     "more_than_old": lambda s: sizes_of(s.m + 100, s.w, s.t),
     "measured_again": _slab,

@@ -11,7 +11,7 @@ from types import MappingProxyType
 from typing import Final, cast
 
 from ledgerstone.enquiry.sentence.declared import UNIT_NAMES, declared_unit, is_metric
-from ledgerstone.enquiry.sentence.measures import Measure
+from ledgerstone.enquiry.sentence.measure import Measure, is_after_feet
 from ledgerstone.enquiry.sentence.slips import both_readings
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.text.sizes import Size
@@ -287,6 +287,7 @@ class Amounts:
         """Units that a bare number may have, the likeliest first."""
         again = self._unit_again(measure)
         fraction: list[UnitName] = ["in"] * measure.size.has_fraction
+        fraction = ["ft"] if is_after_feet(measure) else fraction
         others = self.others
         if measure.of == 1 and measure.size.amount.denominator == 1:
             others = tuple(

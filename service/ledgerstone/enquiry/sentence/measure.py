@@ -11,6 +11,8 @@ from ledgerstone.quantities import Length, UnitName
 
 _OTHER: Final = MappingProxyType[UnitName, UnitName]({"cm": "mm", "mm": "cm", "in": "mm"})
 
+_FEET: Final = 9  # fewer bare ones after feet are feet: common practice, no source
+
 
 @dataclass(slots=True)
 class Measure:
@@ -75,6 +77,12 @@ class Measure:
     aside: str = ""
     is_sum: bool = False
     is_breadth: bool = False
+
+
+def is_after_feet(measure: Measure) -> bool:
+    """Return whether a bare number goes on from feet in its group: "six feet by two and a half"."""
+    before = measure.members[: max(0, measure.place - 1)]
+    return measure.size.amount < _FEET and any(one.size.unit == "ft" for one in before)
 
 
 def in_other_unit(measure: Measure, length: Length) -> Length | None:

@@ -18,6 +18,7 @@ from typing import Final
 
 from ledgerstone.enquiry.text.size_words import (
     AFTER_INCH,
+    ARTICLES,
     LONGEST_DIGITS,
     MAX_QUOTED,
     NOUN_OF_SIZE,
@@ -37,6 +38,8 @@ _BEGINS: Final = frozenset(
     {"in", "with", "that", "which", "please", "at", "to", "is", "has", "but"}
 )
 _WIDEST_OPENING: Final = 48  # inches, before its name: common practice, no source
+_THICKNESS: Final = frozenset({"thickness", "dicke", "stärke"})
+_PAIR: Final = 2
 _NAME: Final = 3  # words of it that are looked at
 _SORTS: Final = frozenset({"undermount", "inset", "oval", "rectangular", "single", "double"})
 _AFTER_ONE: Final = frozenset(
@@ -73,7 +76,7 @@ class SizeReader:
             return None
         amount, grouped, has_fraction, j, spoken = found
         unit, k = self._unit(j, amount, has_fraction=has_fraction)
-        if unit is None and spoken and amount < 20 and j > i:
+        if unit is None and spoken and amount < 20 and j > i and not self._is_told_size(i):
             return None
         if unit is not None:
             amount, grouped, j = self._rest(amount, grouped, unit, k)
@@ -81,6 +84,13 @@ class SizeReader:
             self.tokens[i].start, self.tokens[j - 1].end, amount, unit, grouped, has_fraction
         )
         return size, j
+
+    def _is_told_size(self, i: int) -> bool:
+        """Return whether what stands before makes a small number a size: "six feet by three"."""
+        if i < _PAIR or self._word(i) in ARTICLES:
+            return False
+        is_feet = UNITS.get(self._word(i - 2)) == "ft" and self._word(i - 1) in ("by", "x", "×")
+        return is_feet or self._word(i - 1) in _THICKNESS
 
     def _unit_first(self, i: int) -> tuple[Fraction, None, bool, int, bool] | None:
         """Read "inch and a half", the one left out."""
