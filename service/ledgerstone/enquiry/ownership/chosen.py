@@ -7,6 +7,7 @@ from typing import Final
 
 from ledgerstone.enquiry.scene.focus import ParsedSentence
 from ledgerstone.enquiry.sentence.measure import Measure
+from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.word_sets import word_set
 
 _CHOOSES: Final = word_set("rather say prefer call choose settle plenty lieber nehmen")
@@ -36,6 +37,7 @@ _OURS: Final = frozenset({"ours", "mine", "unsere"})
 _US: Final = frozenset({"us", "ours", "me", "uns"})
 _SO: Final = frozenset({"so", "hence", "therefore", "daher"})
 _IT_IS: Final = frozenset({("it", "is"), ("it", "'s"), ("sind", "es")})
+_ONLY_LENGTH: Final = 1000  # so many without a unit are a length: common practice, no source
 _MIN_BARE: Final = 100  # a bare number of a length: common practice, no source
 
 
@@ -91,9 +93,16 @@ def settles_on(words: list[str], measure: Measure) -> bool:
     is_long = measure.size.unit is not None or measure.size.amount >= _MIN_BARE
     led = words[max(0, measure.at - _SO_FAR) : measure.at]
     says = (led[-1:] == ["say"] or tuple(led[-2:]) in _CALLS) and bool(_SO & set(led))
-    is_so = led[-1:] and led[-1] in _SO and measure.size.unit is not None
+    is_sure = measure.size.unit is not None or measure.size.amount >= _ONLY_LENGTH
+    is_so = led[-1:] and led[-1] in _SO and is_sure
     is_so = is_so or (tuple(led[-2:]) in _IT_IS and bool(_SO & set(led[-3:])))
     return is_long and (bool(is_so) or says or tuple(led[-2:]) in _GOES_FOR)
+
+
+def settled_after(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
+    """Return the sizes on which a sentence about what was settles: "…, so it's 2200 now"."""
+    starts = [one.at for one in sizes if settles_on(sentence.words, one)]
+    return [one for one in sizes if starts and one.at >= starts[0]]
 
 
 def chosen_now(words: list[str], measure: Measure) -> bool:

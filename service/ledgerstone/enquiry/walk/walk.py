@@ -7,6 +7,7 @@ from typing import Final
 from ledgerstone.enquiry.ownership import enumerations, of_all, owners, sameness, shared_sizes
 from ledgerstone.enquiry.ownership.alcoves import note_walls
 from ledgerstone.enquiry.ownership.asked import named_and_sized
+from ledgerstone.enquiry.ownership.chosen import settled_after
 from ledgerstone.enquiry.ownership.corrections import Replacing, takes_back
 from ledgerstone.enquiry.ownership.differences import alter
 from ledgerstone.enquiry.ownership.inherited import (
@@ -93,7 +94,7 @@ class Walker:
         ours = [one for one in sizes if (one.size.start, one.size.end) not in self.passed]
         sizes = self._aside(sizes, ours, scope.REPLACED)
         if self._is_on_old(sentence, found):
-            sizes = self._aside(sizes, [], scope.OLD)
+            sizes = self._aside(sizes, settled_after(sentence, sizes), scope.OLD)
         self.asked = read_question(sentence, sizes, self.asked)
         sizes = self._aside(sizes, without_counts(found, sizes), scope.COUNT)
         sizes = self._aside(sizes, scope.without_premises(sentence, sizes), scope.SUM)
