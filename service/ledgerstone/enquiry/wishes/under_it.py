@@ -23,13 +23,19 @@ _HANGING: Final = re.compile(
     r"|cabinets?)\b|\b(?:hänge|hoch)schr[aä]nke?\b",
     re.IGNORECASE,
 )
+# Whoever only has cupboards does not say that the slab lies on them.
+_HAS: Final = re.compile(
+    r"\b(?:kitchen|room|house|we|i|they|he|she|küche|wir|ich) (?:\w+ )?(?:has|have|had|got|hat"
+    r"|haben)\b",
+    re.IGNORECASE,
+)
 _CLAUSE: Final = re.compile(r"(?<!\bno)\.(?=\s|$)|[;?!]|\n[ \t]{0,40}\n")
 _NUMBER: Final = re.compile(
     r"(?<![\d.,£$€'’/])(?P<w>\d{2,4}(?:[.,]5)?)(?![\d/])\s?"
     r"(?P<u>mm\b|cm\b|inch(?:es)?\b|in\b|[\"”″])?(?P<t>s\b|er\b)?",
     re.IGNORECASE,
 )
-_TIMES_BEFORE: Final = re.compile(r"(?:[\dm\"”″]|\bin)\s?(?:x|×|by|mal)\s?$", re.IGNORECASE)
+_TIMES_BEFORE: Final = re.compile(r"(?:\d\d|[m\"”″]|\bin)\s?(?:x|×|by|mal)\s?$", re.IGNORECASE)
 _NO_WIDTH: Final = re.compile(
     r"\s?(?:(?:x|×|by|mal)\s?\d|(?:mm|cm)?\s?(?:deep|long|thick|high|tall|from|apart|tief|hoch|lang"
     r"|dick|stark|stärke|worktop|counter|top\b|1/2|½))",
@@ -81,7 +87,8 @@ def unit_row(text: str, spans: Sequence[TextSpan], length_mm: float) -> UnitRow 
     """
     for start, end in spans:
         for low, high in _clauses(text, start, end):
-            is_named = _UNITS.search(text, low, high) and not _HANGING.search(text, low, high)
+            others = _HANGING.search(text, low, high) or _HAS.search(text, low, high)
+            is_named = _UNITS.search(text, low, high) and not others
             row = _row([*_widths(text, low, high)], length_mm) if is_named else None
             if row is not None:
                 return row
