@@ -29,7 +29,8 @@ _WANTS: Final = re.compile(
     r"|\bsuchen?\b|\bmöchten?\b|we want"
     r"|wants? (?:a|it)|\bjust (?:the )?one\b|we(?:'ll|’ll) (?:collect|pick|fetch)|collecting\b"
     r"|\bto be\b|instead of|go with|fine for me|please\b(?! (?:do not|don['’]t|note))|is fine"
-    r"|(?:^|[.,;:!\n]\s{0,3})(?:need|needed|wanted|require|looking for|and need)\b|\band need\b"
+    r"|(?:^|[.,;:!\n]\s{0,3}|\b(?:hi|hiya|hello|hey|morning|evening) )(?:need|needed|wanted|require"
+    r"|looking for|and need)\b|\band need\b"
     r"|\breplac\w+ [^.\n]{0,80}\b(?:with|in) concrete\b|\b(?:i|we) search\b"
     r"|\bif you (?:can|could) (?:make|do|deliver|bring)",
     re.IGNORECASE,

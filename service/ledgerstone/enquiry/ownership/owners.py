@@ -16,6 +16,7 @@ from ledgerstone.enquiry.sentence.clauses import (
     JOINS,
     bracket_of,
     clause_start,
+    goes_there,
     has_verb,
     is_about_thing,
     subject_of,
@@ -70,6 +71,7 @@ _SAYS: Final = word_set(
     " measured"
     " sagt meint denke glaube"
 )
+_WANTS: Final = frozenset({"wants", "wanted", "will", "möchte"})
 _EXISTS: Final = frozenset(
     {("there", "is"), ("there", "'s"), ("there", "are"), ("es", "gibt"), ("there", "was")}
 )
@@ -179,6 +181,8 @@ class _Owners:
         led = self.sentence.words[first - 1 : first]
         is_next = is_next and own[-1].end == first - (led in (["of"], ["von"]))
         if is_next and (own[-1].article or self._is_first(own[-1])):
+            if goes_there(self.sentence, own[-1].start):
+                return []
             return self._told(own[-1:], "after a noun")
         is_ours = any(one.kind == "ours" for one in own)
         if is_ours and not is_about_thing(self.sentence, own, first):
@@ -252,7 +256,8 @@ class _Owners:
         has = subject.noun in _PEOPLE and bool(said[:1]) and said[0] in _KEEPS
         if has and (len(said) == 1 or {"one", "theirs", "his", "hers"} & set(said[1:3])):
             return ["kept"]  # "a friend had one 3000 x 900", "my neighbour had 30 thick"
-        acts = bool(VERBS & set(said)) and not _SAYS & set(said)
+        is_name = not subject.article and bool(_WANTS & set(said[:1]))  # "Ann wants it 40"
+        acts = bool(VERBS & set(said)) and not (_SAYS & set(said) or is_name)
         return self._told([subject], "subject") if acts else []
 
     def _exists(self, i: int) -> bool:

@@ -108,7 +108,8 @@ def read_beside(
             ][-1:]
         for opening in focus.subjects.openings:
             if opening not in others:
+                before = opening.level_with if opening.offset is not None else None
                 opening.offset, opening.offset_sign = measure.size, measure.beside
-                opening.level_with = others[0] if others else None
+                opening.level_with = others[0] if others else before  # "no, 230 to the left"
                 opening.level_spans = ((measure.size.start, measure.size.end),)
                 opening.loosely_centred.pop("x", None)

@@ -10,6 +10,7 @@ from ledgerstone.enquiry.referents.each_end import count_at_ends
 from ledgerstone.enquiry.scene import identity
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence, Target
 from ledgerstone.enquiry.sentence import features, hearsay, scope
+from ledgerstone.enquiry.sentence.clauses import goes_there
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.shapes import relations
@@ -141,6 +142,8 @@ def _of_noun(
 
 def _is_where_item_is(parsed: ParsedSentence, measure: Measure, active: Mention) -> bool:
     """Whether a thing only tells where an item is, its sizes next: "- run under window 3 x 1 m"."""
+    if active.kind == "thing" and goes_there(parsed.sentence, active.start):
+        return True
     is_led = bool(active.preposition) and measure.of > 1 and active.kind == "thing"
     return is_led and parsed.sentence.is_item and measure.members[0].at == active.end
 

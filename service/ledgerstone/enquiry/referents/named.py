@@ -26,7 +26,7 @@ _ALONG: Final = word_set("of from along in on to von der des am vom")
 _INDEFINITE: Final = frozenset({"a", "an", "one", ""})
 _MEASURES: Final = word_set("is are measures measure 's was itself ist misst sind hat")
 _FOR: Final = frozenset({"for", "für"})
-_LED: Final = 2  # words from a hole to what it is for: "for a switch"
+_LED: Final = 2  # words from a hole to what it is for
 _STOPS: Final = frozenset({",", ".", ";", "(", "and", "und", "so"})
 _LEGS: Final = frozenset({"legs", "arms", "wings"})
 _SAME: Final = frozenset({"same", "gleich", "gleiche", "identical"})
@@ -179,8 +179,9 @@ def _slab(
         is_under = mention.preposition in _UNDER and active is not None
         return active if is_under or scope.is_compared(parsed.sentence, mention) else mention
     sentence, subjects = parsed.sentence, focus.subjects
-    if hearsay.is_of_others(sentence):
-        return active
+    on_upright = active is not None and active.name in UPRIGHT_USES
+    if hearsay.is_of_others(sentence) or (on_upright and mention.preposition in ("of", "behind")):
+        return active  # "an upstand along the back of the top"
     other_slabs.note_named(focus, mention, sentence)
     if is_next_piece(focus, mention, parsed.sizes):
         named = focus.start_piece(mention.name, label="named")
@@ -294,7 +295,6 @@ def _takes_sizes(mention: Mention, sentence: Sentence) -> bool:
         return mention.preposition == "on"  # "it sits on a pipe filled with concrete (450 across)"
     following = words[i : i + 3]
     stop = next((k for k, word in enumerate(following) if word in _STOPS), 3)
-    is_subject = bool(_MEASURES & set(following[:stop]))
     if mention.kind == "room" or mention.preposition == "of":
-        return is_subject and mention.preposition in ("", "of")
+        return bool(_MEASURES & set(following[:stop])) and mention.preposition in ("", "of")
     return not mention.preposition and not mention.is_denied

@@ -8,6 +8,7 @@ from ledgerstone.enquiry.ownership import enumerations
 from ledgerstone.enquiry.referents.slab_names import (
     heading_label,
     is_other_run,
+    is_upright_item,
     named_in,
     row_label,
 )
@@ -22,6 +23,7 @@ _ANNOUNCED: Final = word_set("pieces items things parts bits slabs tops teile st
 _DEFINITE: Final = frozenset({"the", "die", "der", "das", "this"})
 _PLACES: Final = ("slab", "room", "thing", "leg")
 _NEXT: Final = word_set("second third fourth other next zweite dritte vierte andere nächste")
+_WHICH: Final = word_set("left right middle long longer short shorter small large big last")
 _NOW: Final = word_set("now new revised updated neu jetzt nun")
 _MAX_OF_ONE: Final = 24
 _TRIPLE: Final = 3
@@ -91,7 +93,8 @@ def _is_next_announced(focus: Focus, parsed: ParsedSentence) -> bool:
     outlined = [piece for piece in subjects.scene.pieces if piece.claims.get("length")]
     if piece is None or not piece.claims.get("length") or subjects.repeats or focus.is_l():
         return False
-    is_led = len(words) > 1 and words[0] in _DEFINITE and words[1] in _NEXT
+    is_led = len(words) > 1 and words[0] in _DEFINITE
+    is_led = is_led and (words[1] in _NEXT or (words[1] in _WHICH and words[2:3] == ["one"]))
     holes = [mention.start for mention in parsed.found if mention.kind in ("open", "hole")]
     sized = [size.at for size in parsed.sizes if size.of > 1 or size.role in ("long", "wide")]
     early = bool(sized) and (not holes or sized[0] < holes[0])
@@ -121,9 +124,7 @@ def _await(focus: Focus, parsed: ParsedSentence) -> None:
     for mention in parsed.found:
         is_plain = mention.kind == "slab" and (mention.is_plural or not mention.name)
         sized = [size for size in sizes if size.at > mention.end or size.of > 1]
-        if enumerations.is_of_all(
-            parsed.sentence
-        ):  # "two counters, both 25 in deep and 1 1/2 thick"
+        if enumerations.is_of_all(parsed.sentence):  # "two counters, both 25 in deep"
             sized = [one for one in sized if one.of > 1 or one.role not in ("deep", "thick")]
         if is_plain and mention.count > 1 and not sized:
             focus.subjects.awaited = mention.count
@@ -143,7 +144,7 @@ def _is_item(focus: Focus, parsed: ParsedSentence) -> bool:
     """Return whether a sentence is an item of those announced."""
     if parsed.sentence.is_item and _begins_with_pair(parsed, is_l=focus.is_l()):
         return True
-    if _is_labelled_length(focus, parsed):
+    if _is_labelled_length(focus, parsed) or is_upright_item(focus.subjects.piece, parsed):
         return True
     if _is_labelled_pair(focus, parsed) or _is_heading(focus, parsed):
         return True

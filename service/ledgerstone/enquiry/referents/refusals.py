@@ -59,6 +59,8 @@ def _refuse_denied(subjects: Subjects, mention: Mention, sentence: Sentence, lay
     """Note that a hole is not wanted; not having its tap yet is something else."""
     near = sentence.words[max(0, mention.start - 5) : mention.start]
     after = sentence.words[mention.end : mention.end + 2]
+    if after == ["stays", "where"]:
+        return
     if mention.kind == "hole" and after[:1] in (["for"], ["für"]) and _IT & set(after):
         for opening in subjects.openings:  # "so no hole for that"
             opening.is_refused = opening.is_refused or not opening.has_size()

@@ -13,6 +13,7 @@ from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.text.sentences import Atom, Sentence
 from ledgerstone.enquiry.words.lexicon import NOUNS
 from ledgerstone.enquiry.words.word_sets import word_set
+from ledgerstone.order import UPRIGHT_USES
 
 _LABEL_WORDS: Final = re.compile(r"[^\W_]+")
 _HAS: Final = word_set("has have needs gets is takes carries with")
@@ -172,3 +173,15 @@ def inline_label(sentence: Sentence, mention: Mention, label: str) -> str:
     is_marked = len(led) == _LABEL and led[1].word == ")"
     is_free = is_marked and label in ("", "named")
     return (_as_label(led[0]) or label) if is_free else label
+
+
+def is_upright_item(piece: SaidPiece | None, parsed: ParsedSentence) -> bool:
+    """Whether an item begins with an upstand or the like: "c) upstand, same length, 100 high"."""
+    first = next(iter(parsed.found), None)
+    if first is None or piece is None or not parsed.sentence.is_item or parsed.sentence.is_quoted:
+        return False
+    is_upright = first.kind == "slab" and first.start <= 1 and first.name in UPRIGHT_USES
+    is_new = is_upright and piece.use != first.name and not first.is_denied
+    return is_new and any(
+        one.role in ("high", "long", "deep", "thick", "wide") for one in parsed.sizes
+    )

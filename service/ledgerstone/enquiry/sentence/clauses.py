@@ -5,7 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
-from ledgerstone.enquiry.sentence.noun_phrases import ARTICLES, VERBS, NounPhrase, is_foreign
+from ledgerstone.enquiry.sentence.noun_phrases import (
+    ARTICLES,
+    PREPOSITIONS,
+    VERBS,
+    NounPhrase,
+    is_foreign,
+)
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.lexicon import LABELS, ROLES
 from ledgerstone.enquiry.words.word_sets import word_set
@@ -14,9 +20,20 @@ FAR: Final = 40  # atoms back from a size that are looked at
 JOINS: Final = word_set("and or und oder")
 _MARKS: Final = frozenset({",", ";", ":", "(", ")", "-", "–", "—"})
 _TURNS: Final = word_set("but so because while whereas aber weil denn sondern")
+_GOES: Final = frozenset({"go", "fit", "sit", "stand", "run"})
+_LED: Final = 6  # atoms before a thing: "to go in behind the"
 _OF: Final = frozenset({"of", "von", "vom", "des", "der"})
 _LEADS: Final = ARTICLES | {"it", "we", "i"}
 _IN_BRACKET: Final = frozenset({",", "x", "×", "by", "and"})
+
+
+def goes_there(sentence: Sentence, start: int) -> bool:
+    """Whether a thing only tells where what is asked for goes: "a panel to go behind the oven"."""
+    led = sentence.words[max(0, start - _LED) : start]
+    goes = [i for i, word in enumerate(led[:-1]) if word in _GOES and led[i - 1 : i] == ["to"]]
+    is_placed = bool(goes) and led[goes[-1] + 1] in PREPOSITIONS
+    roles = {tag for _, _, tag in ROLES.all_in(sentence.words[start : start + FAR])}
+    return is_placed and len(roles & {"wide", "long", "deep", "high", "thick"}) > 1
 
 
 def clause_start(sentence: Sentence, at: int) -> int:

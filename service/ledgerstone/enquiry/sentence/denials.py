@@ -15,6 +15,8 @@ _DENIED: Final = 4
 _STRIKES: Final = word_set("scratch forget ignore strike scrap disregard vergiss vergesst")
 _IT_IS: Final = word_set("it it's its is 's es ist sind make sondern")
 _INSTEAD: Final = frozenset({"instead", "stattdessen", "dafür"})
+_NOW: Final = frozenset({"now", "jetzt", "nun"})
+_WAS: Final = word_set("was were previously formerly war waren vorher bisher")
 _LED: Final = 3
 _FAR: Final = 12
 
@@ -23,6 +25,7 @@ def mark_denials(sentence: Sentence, found: list[Measure]) -> None:
     """Take "said 4 cm, then said no, 5" for the second size instead of the first."""
     atoms = sentence.atoms
     _mark_dropped(sentence, found)
+    _mark_past(sentence, found)
     for before, after in pairwise(found):
         led = [atom.word for atom in atoms[max(before.at + 1, after.at - _DENIED) : after.at]]
         if _is_struck(sentence, before, after):
@@ -48,6 +51,17 @@ def _mark_dropped(sentence: Sentence, found: list[Measure]) -> None:
     for measure in found:
         led = set(words[max(0, measure.at - _DENIED) : measure.at])
         if led & _STRIKES and any(i > measure.at for i in turns):
+            measure.replaced = True
+
+
+def _mark_past(sentence: Sentence, found: list[Measure]) -> None:
+    """Take back what something was, where it tells what it is now: "now 880 x 510, was 590"."""
+    words = sentence.words
+    now = next((i for i, word in enumerate(words) if word in _NOW), len(words))
+    for measure in found:
+        first = measure.members[0].at if measure.members else measure.at
+        is_past = bool(_WAS & set(words[max(0, first - 2) : first]))
+        if is_past and any(now < one.at < first for one in found):
             measure.replaced = True
 
 

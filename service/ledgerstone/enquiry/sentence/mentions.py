@@ -37,6 +37,7 @@ _MAX_STEPS: Final = 5
 _TURNS_BACK: Final = word_set("but sondern so how where what said just only nur bloß lediglich")
 _MEASURES: Final = word_set("is are measures measure ist sind misst hat")
 _NOW: Final = (["present"], ["jetzige"], ["jetzigen"])
+_GONE: Final = word_set("gone cancelled dropped deleted omitted scrapped entfällt entfallen")
 _NO_SUBJECT: Final = word_set(
     "first second third fourth last latter former erste zweite dritte"
     " template leaflet instructions paper drawing plan sketch spec datasheet datenblatt brochure"
@@ -188,8 +189,10 @@ def _describe(sentence: Sentence, mention: Mention) -> None:
     _describe_kind(words, mention)
     if mention.preposition in _AT_WALL and "rückwand" in words[mention.start : mention.end]:
         mention.kind, mention.name = "thing", ""  # the wall at the back
-    mention.is_denied = _is_denied(sentence, mention) or denied_holes.is_denied_after(
-        sentence, mention
+    mention.is_denied = (
+        _is_denied(sentence, mention)
+        or _is_gone(sentence, mention)
+        or denied_holes.is_denied_after(sentence, mention)
     )
     mention.is_denied = mention.is_denied or denied_holes.is_taken_out(sentence, mention)
     near = words[max(0, mention.start - 3) : mention.start]
@@ -262,6 +265,12 @@ def _is_number_of(atoms: Sequence[Atom], i: int) -> bool:
         and atoms[i - 1].word in ("no", "nr", "pcs")
         and (atoms[i - 2].kind == "size")
     )
+
+
+def _is_gone(sentence: Sentence, mention: Mention) -> bool:
+    """Return whether a hole is no longer wanted: "two sockets gone, she doesn't want them"."""
+    after = sentence.words[mention.end : mention.end + 2]
+    return mention.kind == "open" and bool(_GONE & set(after))
 
 
 def _is_denied(sentence: Sentence, mention: Mention) -> bool:

@@ -26,6 +26,14 @@ _OFFERS: Final = word_set("we we'd we'll we've we're i'd i'll our us wir unser u
 _RESTATES: Final = word_set("have gave said asked mentioned wrote noted haben hatten schrieben")
 _OFFERED: Final = word_set("could can would suggest recommend usual können würden empfehlen up")
 _YES: Final = word_set("yes yep yeah yup correct right exactly ja genau stimmt richtig korrekt")
+_SUMS_UP: Final = frozenset(
+    {("to", "be"), ("just", "to"), ("to", "confirm"), ("to", "recap"), ("to", "check")}
+    | {("so", "that"), ("so", "that's"), ("zur", "sicherheit"), ("noch", "einmal")}
+)
+_WASTES: Final = word_set("waste drain outlet plug plughole ablauf abfluss")
+_ALL_OF: Final = word_set("all that that's everything looks sounds good fine perfect alles spot")
+_GOOD: Final = word_set("good fine ok okay perfect spot right correct gut richtig passt stimmt")
+_EXCEPT: Final = word_set("except but apart only außer bis aber nur")
 _STANDS: Final = word_set("passt stimmt bleibt stays fits right correct fine ok okay same good")
 _SIZED: Final = frozenset({"long", "deep", "wide", "thick"})
 _IT_IS: Final = frozenset({("it", "is"), ("they", "are"), ("that", "is"), ("das", "ist")})
@@ -72,7 +80,7 @@ def is_offer(sentence: Sentence, sizes: list[Measure]) -> bool:
 
 def is_restated(sentence: Sentence, sizes: list[Measure]) -> bool:
     """Return whether a quoted sentence says again what was asked: "Length we have as 1550"."""
-    said = _RESTATES & set(sentence.words)
+    said = _RESTATES & set(sentence.words) or tuple(sentence.words[:2]) in _SUMS_UP
     return bool(said and sizes) and sentence.is_quoted and not _OFFERED & set(sentence.words)
 
 
@@ -80,6 +88,8 @@ def affirms(sentence: Sentence) -> bool:
     """Return whether an answer begins with a yes, and with no size of its own."""
     first_words = set(sentence.words[:3])
     has_size = any(atom.kind == "size" for atom in sentence.atoms)
+    if sentence.words[0] in _ALL_OF and _GOOD & first_words and not first_words & _NO:
+        return not has_size or bool(_EXCEPT & set(sentence.words))  # "all good except the depth"
     says_yes = bool(first_words & _YES) or tuple(sentence.words[:2]) in _IT_IS
     return says_yes and not first_words & _NO and not has_size
 
@@ -224,9 +234,10 @@ def is_reference(mention: Mention, sentence: Sentence) -> bool:
     """Whether a hole is named only to say where another is: behind the sink, in line with it."""
     words = sentence.words
     is_to_each = mention.preposition in ("to", "at", "per", "for") and mention.determiner in _EACH
-    if mention.preposition in _REFERENCE or is_to_each:
-        return True  # "taps to each basin"
     near = words[max(0, mention.start - 6) : mention.start]
+    is_wastes = mention.preposition in ("of", "on") and bool(_WASTES & set(near))
+    if mention.preposition in _REFERENCE or is_to_each or is_wastes:
+        return True  # "taps to each basin", "46 mm, for the waste of a sit-on bowl"
     if mention.preposition == "of" and _MIDDLES & set(near) and not _is_placed(mention, words):
         is_away = bool(_AWAY_FROM & set(near))  # "150 to the right of the middle of the bowl"
         if is_away or _AT_MIDDLE & set(near[:-3]):

@@ -7,8 +7,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from typing import Final
 
-from ledgerstone.enquiry.scene.said import SaidPiece, say
+from ledgerstone.enquiry.scene.said import SaidOpening, SaidPiece, say
 from ledgerstone.enquiry.sentence.measures import measures_of
+from ledgerstone.enquiry.sentence.mentions import mentions_of
 from ledgerstone.enquiry.text.lines import TextLine
 from ledgerstone.enquiry.text.sentences import Sentence, sentences_of
 from ledgerstone.enquiry.text.size_words import UNITS
@@ -43,9 +44,8 @@ _ROLE: Final = {
     "diameter": "diameter",
 }
 _BY_LENGTH: Final = {"long": "long", "longer": "long", "short": "wide", "shorter": "wide"}
+_HOLES: Final = frozenset({"hole", "cutout", "loch", "bohrung"})
 _NUMBERED: Final = frozenset({*_KEYS, "size", "quantity"})
-
-
 Row = list[tuple[int, int]]
 
 
@@ -145,9 +145,10 @@ def _label(cell: str) -> str:
     words = [word.lower() for word in _WORDS.findall(cell)]
     if words[-1:] == ["side"] and words[0] in _BY_LENGTH:
         return _BY_LENGTH[words[0]]
-    for _, _, tag in LABELS.all_in(words[:_LONGEST_LABEL]):
-        return tag
-    return ""
+    tags = [tag for _, _, tag in LABELS.all_in(words[:_LONGEST_LABEL])]
+    if len({tag for tag in tags if tag in _KEYS}) > 1:
+        return "size"  # "mm (long x deep x thick)"
+    return tags[0] if tags else "cutouts" if _HOLES & set(words) else ""
 
 
 def read_table(
@@ -188,13 +189,15 @@ def read_table(
         for i in order:
             label = table.labels[i]
             spans = [cells[i], *(one[i] for one in more if i < len(one))]
-            for sentence in _cell(text, spans, masked, has_inches=has_inches):
+            for k, sentence in enumerate(_cell(text, spans, masked, has_inches=has_inches)):
                 if label not in _NUMBERED:
                     _in_columns_unit(sentence, shared)
                 if label in _KEYS or label == "quantity":
                     _number_cell(sentence, label, table.units[i], walker, layer)
                 else:
                     sentence.starts_line = False
+                    if label == "cutouts" and not k and _sizes_only(sentence):
+                        _begin_hole(walker, piece)
                     walker.read(sentence, layer)
     walker.subjects.awaited = 0
     walker.focus.is_told = False
@@ -208,6 +211,19 @@ def _begin_row(walker: Walker, own: str, use: str) -> SaidPiece:
     piece = walker.subjects.current()
     piece.use = own or piece.use
     return piece
+
+
+def _sizes_only(sentence: Sentence) -> bool:
+    """Return whether a cell of holes has a size and names no hole: "in the middle, dia 4.5"."""
+    has_size = any(atom.kind == "size" for atom in sentence.atoms)
+    return has_size and not any(one.kind in ("open", "hole") for one in mentions_of(sentence))
+
+
+def _begin_hole(walker: Walker, piece: SaidPiece) -> None:
+    """Put a hole of a row's slab in hand, of which its cell tells no more than sizes."""
+    made = SaidOpening("hole", is_asked=True, names_hole=True)
+    piece.openings.append(made)
+    walker.subjects.openings, walker.focus.on_opening = [made], True
 
 
 def _use_named(cell: str) -> str:

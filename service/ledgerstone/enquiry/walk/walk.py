@@ -49,6 +49,7 @@ from ledgerstone.enquiry.words.word_sets import word_set
 
 _MODAL: Final = word_set("should wants needs must will would want need has ought soll muss sollte")
 _WAS: Final = frozenset({("it", "was"), ("they", "were"), ("es", "war"), ("sie", "war")})
+_GREETS: Final = word_set("hi hello hey dear morning thanks thank hallo guten liebe lieber danke")
 _IT: Final = frozenset({"it", "it's", "they", "es", "sie"})
 
 
@@ -106,7 +107,7 @@ class Walker:
         parsed.is_question = is_own and sentence.ends == "?"
         if not is_own:
             self._take_up(sentence, layer)
-        self._confirm(sentence)
+            self._confirm(sentence)
         if is_own and self._is_offered(parsed, layer):
             self._aside(parsed.sizes, [], scope.OWN)
             return
@@ -168,7 +169,7 @@ class Walker:
 
     def _confirm(self, sentence: Sentence) -> None:
         """Take what the workshop said again, once the customer says that it is right."""
-        if self.restated is None or sentence.is_quoted:
+        if self.restated is None or sentence.is_quoted or sentence.words[0] in _GREETS:
             return
         (restated, layer), self.restated = self.restated, None
         if scope.affirms(sentence) or scope.affirms_in_part(sentence):
