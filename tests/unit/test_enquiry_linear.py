@@ -50,6 +50,8 @@ HOSTILE = {
     "dots": "Length ..... 20 ",
     "called by length": "1) 900 x 600\nthe 900 has a sink in the 900 one ",
     "walls": "2000 long, the wall is 2100 exactly wall to wall ",
+    "choices": "option 1 900 x 600 or 800 x 600, the second please ",
+    "cupboards": "two 600 units 27 in cabinets either side 30 ",
     "pairs": "two basins 400 from the left and 400 from the right ",
 }
 

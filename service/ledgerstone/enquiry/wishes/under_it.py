@@ -6,6 +6,7 @@ import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import islice
 from typing import Final
 
 from ledgerstone.enquiry.text.tokens import TextSpan
@@ -53,6 +54,7 @@ _SIDES: Final = re.compile(
 )
 _LOOK: Final = 48  # characters before a number in which its count stands
 _LONGEST_ROW: Final = 12
+_MOST: Final = 24  # numbers of a clause that tells of a row
 _NARROWEST_MM: Final = 140.0  # of base units; common practice, no source
 _WIDEST_MM: Final = 1300.0
 # A row that carries a slab is about as long as it: end panels and overhangs make the rest.
@@ -89,7 +91,11 @@ def unit_row(text: str, spans: Sequence[TextSpan], length_mm: float) -> UnitRow 
         for low, high in _clauses(text, start, end):
             others = _HANGING.search(text, low, high) or _HAS.search(text, low, high)
             is_named = _UNITS.search(text, low, high) and not others
-            row = _row([*_widths(text, low, high)], length_mm) if is_named else None
+            row = (
+                _row([*islice(_widths(text, low, high), _MOST + 1)], length_mm)
+                if is_named
+                else None
+            )
             if row is not None:
                 return row
     return None
@@ -136,6 +142,8 @@ def _number(word: str) -> int:
 
 def _row(widths: Sequence[_Width], length_mm: float) -> UnitRow | None:
     """Return the longest run of widths that is about as long as the slab."""
+    if len(widths) > _MOST:
+        return None
     runs = (
         widths[low : low + count]
         for count in range(min(len(widths), _LONGEST_ROW), 0, -1)
