@@ -257,6 +257,7 @@ def without_counts(found: list[Mention], sizes: list[Measure]) -> list[Measure]:
             and (0 < start - size.at <= 4 or size.at == end + 1)  # "two taps", "Taps: 2"
             for count, start, end in counts
         )
-        if not counting or size.of > 1 or size.role not in ("", "across") or size.side:
+        roles = ("", "across", "dia") if len(sizes) > 1 else ("", "across")  # "1 round hole, 60"
+        if not counting or size.of > 1 or size.role not in roles or size.side:
             kept.append(size)
     return kept

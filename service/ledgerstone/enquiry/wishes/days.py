@@ -51,6 +51,10 @@ _VAGUE: Final = re.compile(
     rf"|mid[ -])?({MONTH}|(?:the )?(?:spring|summer|autumn|fall|winter)"
     rf"|(?:zum )?(?:frühjahr|frühling|sommer|herbst|winter)"
     rf"|christmas|weihnachten|new year|thanksgiving)\b(?!\s\d)"
+    r"|\b(?:the )?end of (?:the|this|next) (?:month|week|year)\b|\bende (?:des|dieses) monats\b"
+    r"|\bin time for (?:the |our |my |his |her )?(?:\w+ ){0,2}?\w+\b|\bhalloween\b"
+    r"|\b(?:by|before|for) (?:the |our |my |his |her )?(?:(?!of\b)\w+ ){0,2}?(?:bank holiday|match"
+    r"|game|season|party|wedding|christening|baby|birthday|tupping|lambing|harvest|show|move)\b"
     rf"|\b(?:next|nächsten|kommenden) (?:month|monat)\b"
     rf"|\b(?:by|before|on|this|collect(?:ing)?|pick(?:ing)? (?:it |them )?up)(?: on)? (?:mon"
     rf"|tues?|weds?|wednes"
@@ -84,6 +88,9 @@ _WEEK: Final = re.compile(
     rf"(?:\d{{1,2}}(?:st|nd|rd|th|\.)?\s(?:of\s)?{MONTH}|{MONTH}\.?\s\d{{1,2}}(?:st|nd|rd|th)?)"
     r"|(?:kw|kalenderwoche|week|wk)\.?\s?(?:no\.?\s?|nr\.?\s?)?\d{1,2})\b",
     re.IGNORECASE,
+)
+_SAYS: Final = re.compile(
+    r"\b(?:let us|let's|let’s|so|sagen wir) (?:say )?\W{0,2}\Z", re.IGNORECASE
 )
 _BY_THEN: Final = re.compile(r"\b(?:by|before|for|bis) (?:then|dann|dahin)\b", re.IGNORECASE)
 _LATEST_AFTER: Final = re.compile(
@@ -172,8 +179,10 @@ def _in_sentence(
     if week is not None or not (is_day_only or _NEEDED.search(text[start:end])):
         return week
     chosen = None
-    for day, span, unsure in days_in(text, start, end, written, month_first=month_first):
-        before = text[max(start, span[0] - 34) : span[0]]
+    days = days_in(text, start, end, written, month_first=month_first)
+    settled = [one for one in days if _SAYS.search(text[max(start, one[1][0] - 24) : one[1][0]])]
+    for day, span, unsure in settled or days:
+        before = text[max(start, span[0] - 60) : span[0]]
         clause = re.split(r"[,;:]| because | as | so | and (?=i|we)", before)[-1]
         if _OTHERWISE.search(clause) and not _FOR_EVENT.search(clause):
             counted = _counted_from(text, end, (day, span, unsure))
