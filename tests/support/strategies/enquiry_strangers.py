@@ -174,6 +174,27 @@ TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
     "halves": lambda s: sizes_of((s.l + s.m) / 2, s.w, s.t),
     "goes_on": lambda s: _both(s) | _sink(s, "0/0"),
     "german_letters": lambda s: _both(s) | _sink(s, "0/0"),
+    "all_good_but": _slab,
+    "three_sizes_in_a_column": lambda s: _both(s) | _sink(s, "0/0"),
+    "hole_of_a_row": lambda s: _both(s) | hole("0/0", diameter=s.d, x=s.l / 2, y=s.w / 2),
+    "left_and_right_one": lambda s: (
+        _both(s) | _sink(s, "0/0") | sizes_of(s.l + 12, s.w, s.t, "/slabs/2")
+    ),
+    "wastes_of_bowls": lambda s: (
+        _slab(s)
+        | hole("0/0", diameter=s.d, x=s.x, y=s.y)
+        | hole("0/1", diameter=50, x=s.m, y=s.w - s.z)
+    ),
+    "now_and_was": lambda s: _slab(s) | hole("0/0", length=s.a, width=s.b, x=s.m, y=s.y),
+    "upright_items": lambda s: _slab(s) | sizes_of(s.l, 120, 20, "/slabs/1"),
+    "goes_behind": lambda s: sizes_of(s.m, s.w, s.t),
+    "led_by_dashes": _both,
+    "one_round": lambda s: _slab(s) | hole("0/0", diameter=s.d, x=s.x, y=s.w - s.z),
+    "not_so_far_left": lambda s: (
+        _slab(s)
+        | hole("0/0", diameter=340, x=s.m, y=s.y)
+        | hole("0/1", diameter=s.d, x=s.m - 230, y=s.w - s.z)
+    ),
     "feet_by": lambda s: sizes_of(6 * 304.8, 3 * 304.8, s.t),
     "others_have": _slab,
     "more_than_old": lambda s: sizes_of(s.m + 100, s.w, s.t),

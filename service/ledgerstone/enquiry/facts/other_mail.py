@@ -21,10 +21,10 @@ AGAINST: Final = (
         "news",
         5,
         re.compile(
-            r"\bin this issue\b|\breader projects?\b|\bissue (?:no\.? ?|#)\d+|unsubscribe"
-            r"|newsletter(?![^\n]{0,12}:\s*(?:no|yes|nein|ja|false|true)\b)|abbestellen|view (?:"
-            r"this|it) in (?:your )?browser|you (?:get|are receiving|received) this|\babmelden\b"
-            r"|prospekt\b|gültig bis|% off\b|trade stands?|early bird"
+            r"\bin this issue\b|\breader projects?\b|\bissue (?:no\.? ?|#)\d+|unsubscribe|newsle"
+            r"tter(?![^\n]{0,12}:\s*(?:no|yes|nein|ja|false|true)\b)|abbestellen|view (?:this"
+            r"|it) in (?:your )?browser|you (?:get|are receiving|received) this|\babmelden\b|pro"
+            r"spekt\b|gültig bis|% off\b|trade stands?|early bird"
             r"|special offer|our (?:new )?range\b(?! (?:cooker|oven|is))|our latest|black friday",
             re.IGNORECASE,
         ),
@@ -33,12 +33,12 @@ AGAINST: Final = (
         "complaint",
         4,
         re.compile(
-            r"\bnot happy\b|come and (?:look at it|pack|grind|fix|sort|repair|put it right)"
-            r"|\brocks\b|i(?:'ve|’ve| have) been ringing|\bnot good enough\b|put (?:it|this) rig"
-            r"ht|\bunhappy\b|\bdisappointed\b|(?:i|we) (?:want|wish|have|need) to complain"
-            r"|\bcomplaint (?:about|regarding)|\brefund\b|(?:has|have|is|got) (?:a )?(?:(?:chip"
-            r"|crack|stain|scratch)(?:p?ed)?|damaged|broken)\b|\ba (?:chip|crack|stain|scratch)"
-            r"\b|white bloom|beschädigt|reklamation|mangel"
+            r"\bnot happy\b|come and (?:look at it|pack|grind|fix|sort|repair|put it right)|\bro"
+            r"cks\b|i(?:'ve|’ve| have) been ringing|\bnot good enough\b|put (?:it|this) right"
+            r"|\bunhappy\b|\bdisappointed\b|(?:i|we) (?:want|wish|have|need) to complain|\bcompl"
+            r"aint (?:about|regarding)|\brefund\b|(?:has|have|is|got) (?:a )?(?:(?:chip|crack"
+            r"|stain|scratch)(?:p?ed)?|damaged|broken)\b|\ba (?:chip|crack|stain|scratch)\b|whit"
+            r"e bloom|beschädigt|reklamation|mangel"
             r"|gerissen|\b(?:has|have|got) a \w+ (?:chip|crack|scratch)\b",
             re.IGNORECASE,
         ),
@@ -48,12 +48,12 @@ AGAINST: Final = (
         3,
         re.compile(
             r"(?:table|top|worktop|hearth|slab|bench|shelf|order) (?:came|is in|was delivered"
-            r"|(?:has |is )?arrived)|bezahlt habe ich|\bauftrag \d|krankmeldung|terminabsage"
-            r"|where is my order|\byou did (?:our|my)\b|you (?:delivered|made|fitted|installed"
-            r"|cast|brought|sent) (?:us |me |for us |it )?(?:on|last|in|the|us|me|a)\b|\b(?:i"
-            r"|we) paid (?:you|for (?:it|this|them|these)|(?:£|€|\$)[\d.,]+ for (?:it|this"
-            r"|them))\b|that you (?:made|fitted|delivered)|sie (?:geliefert|eingebaut)|geliefert"
-            r" haben|\byour (?:chaps|lads|boys|team|men|fitters|guys|driver)"
+            r"|(?:has |is )?arrived)|bezahlt habe ich|\bauftrag \d|krankmeldung|terminabsage|whe"
+            r"re is my order|\byou did (?:our|my)\b|you (?:delivered|made|fitted|installed|cast"
+            r"|brought|sent) (?:us |me |for us |it )?(?:on|last|in|the|us|me|a)\b|\b(?:i|we) pai"
+            r"d (?:you|for (?:it|this|them|these)|(?:£|€|\$)[\d.,]+ for (?:it|this|them))\b|that"
+            r" you (?:made|fitted|delivered)|sie (?:geliefert|eingebaut)|geliefert haben|\byour "
+            r"(?:chaps|lads|boys|team|men|fitters|guys|driver)"
             r" (?:fitted|delivered|installed|brought|put|dropped)\b",
             re.IGNORECASE,
         ),
@@ -62,23 +62,23 @@ AGAINST: Final = (
         "thanks",
         5,
         re.compile(
-            r"just (?:to say|a note to)|(?:just|only) (?:want|wanted|wish) to (?:say|thank)"
-            r"|exactly what we (?:hoped|wanted)|thank you from|thanks again for (?:the|our"
-            r"|your)|very happy (?:kitchen|customer)|decided against|i'll tell everyone|told (?:"
-            r"my|our) (?:neighbour|neighbor|friend)s?|no reply needed|thank you for the (?:lovel"
-            r"y|beautiful|great)|(?:it|they)(?:'s|’s| is| are) (?:beautiful|lovely|gorgeous"
-            r"|perfect|fantastic|wonderful)|so pleased with|delighted with|vielen dank für die s"
-            r"chöne|(?:looks?|is|are) (?:absolutely |really |just |so )?(?:fantastic|amazing"
-            r"|great|stunning|superb|brilliant)\b(?! (?:for|if|but)\b)|thank (?:you|tom|pat"
-            r"|them) (?:both |all )?(?:so much|for (?:carrying|fitting|bringing|all))|(?:sieht"
-            r"|sehen) (?:\w+ ){0,2}(?:großartig|toll|super|wunderbar|klasse|fantastisch|schön)(?"
-            r": \w+)? aus|(?:ist|sind) (?:\w+ ){0,3}angekommen|vielen dank auch|danke noch ?mal"
-            r"|keep up the good|love(?:ly)? job|very happy with|thrilled with|\b(?:went|gone"
-            r"|slid|dropped|fitted|sits) (?:straight )?(?:in |into place )?(?:a treat|perfectly"
-            r"|beautifully|like a dream|like a glove)|\bturned out (?:\w+ )?(?:well|lovely"
-            r"|beautifully|perfect(?:ly)?)|\b(?:arrived|came|got here) (?:safe(?:ly| and sound)"
-            r"|in one piece)|\bover the moon with|\bchuffed\b|could(?:n['’]t| not) be happier"
-            r"|\bworth (?:every penny|the wait)|(?:sitzt|passt) (?:perfekt|wunderbar"
+            r"just (?:to say|a note to)|(?:just|only) (?:want|wanted|wish) to (?:say|thank)|exac"
+            r"tly what we (?:hoped|wanted)|thank you from|thanks again for (?:the|our|your)|very"
+            r" happy (?:kitchen|customer)|decided against|i'll tell everyone|told (?:my|our) (?:"
+            r"neighbour|neighbor|friend)s?|no reply needed|thank you for the (?:lovely|beautiful"
+            r"|great)|(?:it|they)(?:'s|’s| is| are) (?:beautiful|lovely|gorgeous|perfect|fantast"
+            r"ic|wonderful)|so pleased with|delighted with|vielen dank für die schöne|(?:looks?"
+            r"|is|are) (?:absolutely |really |just |so )?(?:fantastic|amazing|great|stunning|sup"
+            r"erb|brilliant)\b(?! (?:for|if|but)\b)|thank (?:you|tom|pat|them) (?:both |all )?(?"
+            r":so much|for (?:carrying|fitting|bringing|all))|(?:sieht|sehen) (?:\w+ ){0,2}(?:gr"
+            r"oßartig|toll|super|wunderbar|klasse|fantastisch|schön)(?: \w+)? aus|(?:ist|sind) ("
+            r"?:\w+ ){0,3}angekommen|vielen dank auch|danke noch ?mal|keep up the good|love(?:ly"
+            r")? job|very happy with|thrilled with|\b(?:went|gone|slid|dropped|fitted|sits) (?:s"
+            r"traight )?(?:in |into place )?(?:a treat|perfectly|beautifully|like a dream|like a"
+            r" glove)|\bturned out (?:\w+ )?(?:well|lovely|beautifully|perfect(?:ly)?)|\b(?:arri"
+            r"ved|came|got here) (?:safe(?:ly| and sound)|in one piece)|\bover the moon with|\bc"
+            r"huffed\b|could(?:n['’]t| not) be happier|\bworth (?:every penny|the wait)|(?:sitzt"
+            r"|passt) (?:perfekt|wunderbar"
             r"|wie angegossen)|(?:sind|bin) (?:\w+ )?begeistert\b|heil angekommen",
             re.IGNORECASE,
         ),
@@ -87,8 +87,8 @@ AGAINST: Final = (
         "praise",
         2,
         re.compile(
-            r"\b(?:four|five|[45])[ -]stars?\b|\bwhat a (?:joy|delight|beauty)\b|\b(?:darauf"
-            r"|damit|miteinander) angestoßen\b|\b(?:nicest|finest|best) (?:\w+ ){1,4}"
+            r"\b(?:four|five|[45])[ -]stars?\b|\bwhat a (?:joy|delight|beauty)\b|\b(?:darauf|dam"
+            r"it|miteinander) angestoßen\b|\b(?:nicest|finest|best) (?:\w+ ){1,4}"
             r"(?:i|he|she|they|we)(?:['’]d|['’]ve|['’]s| had| has| have)(?: ever)? seen\b",
             re.IGNORECASE,
         ),
@@ -97,11 +97,10 @@ AGAINST: Final = (
         "accepted",
         6,
         re.compile(
-            r"(?<!if we )(?<!if i )(?<!once we )(?:please )?go ahead\b(?! and (?:price|quote"
-            r"|cost|work))|happy to (?:go ahead|proceed)|please proceed|we(?:'d|’d| would) like "
-            r"to (?:go ahead|proceed)|send (?:me |us )?(?:the|your|a|an) (?:deposit )?invoice"
-            r"|deposit (?:is )?(?:paid|sent)|(?:i|we) accept|accept (?:the|your) (?:estimate"
-            r"|quote"
+            r"(?<!if we )(?<!if i )(?<!once we )(?:please )?go ahead\b(?! and (?:price|quote|cos"
+            r"t|work))|happy to (?:go ahead|proceed)|please proceed|we(?:'d|’d| would) like to ("
+            r"?:go ahead|proceed)|send (?:me |us )?(?:the|your|a|an) (?:deposit )?invoice|deposi"
+            r"t (?:is )?(?:paid|sent)|(?:i|we) accept|accept (?:the|your) (?:estimate|quote"
             r"|quotation)|bestätigen (?:wir|ich)|hiermit (?:bestelle|beauftrage)",
             re.IGNORECASE,
         ),
@@ -111,14 +110,14 @@ AGAINST: Final = (
         4,
         re.compile(
             r"\bstill (?:on|all right|alright|ok|okay|good|fine) (?:for|to)\b|for bringing (?:th"
-            r"e|our|my)\b|\b(?:my|our) deposit\b|deposit (?:for|on) (?:the|my|our)\b|\b(?:my"
-            r"|our) (?:\w+ ){0,2}order\b[^.?\n]{0,80}\b(?:due|late|ready|overdue|placed|coming"
-            r"|delayed)|haven['’]t parsed (?:a thing|anything|back)|when (?:it |they |she )?(?:w"
-            r"ill|'ll|’ll) (?:it |they )?be (?:ready|finished|delivered)\b[^.\n]{0,40}(?:order"
-            r"|ref)|\b(?:just )?confirm(?:ing)? (?:that )?(?:you['’]?(?:re| are)|your visit"
-            r"|the visit|our appointment|the appointment)|you['’]?(?:re| are) (?:still )?(?:comi"
-            r"ng|fitting|delivering|templating) (?:on|at|this|next|today|tomorrow)|see you (?:on"
-            r"|at|tomorrow|next)|wann (?:kommt|wird) (?:die|meine|unsere) (?:bestell|platte)"
+            r"e|our|my)\b|\b(?:my|our) deposit\b|deposit (?:for|on) (?:the|my|our)\b|\b(?:my|our"
+            r") (?:\w+ ){0,2}order\b[^.?\n]{0,80}\b(?:due|late|ready|overdue|placed|coming|delay"
+            r"ed)|haven['’]t parsed (?:a thing|anything|back)|when (?:it |they |she )?(?:will"
+            r"|'ll|’ll) (?:it |they )?be (?:ready|finished|delivered)\b[^.\n]{0,40}(?:order|ref)"
+            r"|\b(?:just )?confirm(?:ing)? (?:that )?(?:you['’]?(?:re| are)|your visit|the visit"
+            r"|our appointment|the appointment)|you['’]?(?:re| are) (?:still )?(?:coming|fitting"
+            r"|delivering|templating) (?:on|at|this|next|today|tomorrow)|see you (?:on|at|tomorr"
+            r"ow|next)|wann (?:kommt|wird) (?:die|meine|unsere) (?:bestell|platte)"
             r"|meine bestellung|termin (?:am|bestätigen)",
             re.IGNORECASE,
         ),
@@ -151,8 +150,8 @@ AGAINST: Final = (
             r"\b(?:got|received|had|have) (?:your|the) (?:quot\w*|estimate|price|email)\b[^.\n]"
             r"{0,80}(?:thanks|thank you|cheers)|(?:will|['’]ll) (?:let you know|get back to you"
             r"|be in touch|think (?:about|it) over|come back to you)|\bhave a think\b|\bsleep on"
-            r" it\b|need to (?:talk|speak|think)\b|(?<!by )(?<!by a )\bcourier\b|unwrapped"
-            r"|corner of the crate|the slab inside"
+            r" it\b|need to (?:talk|speak|think)\b|(?<!by )(?<!by a )\bcourier\b|unwrapped|corne"
+            r"r of the crate|the slab inside"
             r"|turned up (?:today|this|yesterday)",
             re.IGNORECASE,
         ),
@@ -162,19 +161,19 @@ AGAINST: Final = (
         5,
         re.compile(
             r"(?:bit|little|way|far|well) (?:beyond|over|above|outside|out of|more than)(?! (?:o"
-            r"n|there|by|to)\b)|more than (?:we|i)(?:['’]d)? (?:bargained|budgeted|can|could"
-            r"|want|had|were|was|hoped|planned|expected|thought)|\btoo (?:dear|expensive|pricey"
-            r"|much for us)\b|(?:we|i)(?:'ll|’ll| will) leave it\b|\bzu teuer\b|(?:found"
-            r"|got) (?:someone|somebody|it|one) (?:else|elsewhere|cheaper)|(?:decided|opted"
-            r"|chosen|going|gone) (?:to go )?(?:with|for) (?:timber|wood|oak|quartz|granite"
-            r"|marble|laminate|another|someone|somebody|a different|the other)|not (?:be )?(?:go"
-            r"ing ahead|proceeding)|won['’]t be (?:going ahead|needing|taking|proceeding)"
-            r"|\bno longer (?:need|want|require) (?:it|your|the (?:quot|work|slab|top|hearth"
-            r"|table))|(?:have|had|need) to cancel|please cancel (?!the (?:upstand|splash|sink"
-            r"|hob|tap|hole|shelf))|(?:went|go) elsewhere|(?:quot\w*|estimate|offer|price)\b[^."
-            r"\n]{0,60}\.?\s[^.]{0,60}(?:i['’]m|we['’]re|am|are) afraid|haben uns (?:für|gegen"
-            r"|anders)|anderweitig vergeben|stornier\w*|leider (?:doch )?nicht|(?:decided|going"
-            r"|chosen) to (?:stay|stick)|sticking with"
+            r"n|there|by|to)\b)|more than (?:we|i)(?:['’]d)? (?:bargained|budgeted|can|could|wan"
+            r"t|had|were|was|hoped|planned|expected|thought)|\btoo (?:dear|expensive|pricey|much"
+            r" for us)\b|(?:we|i)(?:'ll|’ll| will) leave it\b|\bzu teuer\b|(?:found|got) (?:some"
+            r"one|somebody|it|one) (?:else|elsewhere|cheaper)|(?:decided|opted|chosen|going|gone"
+            r") (?:to go )?(?:with|for) (?:timber|wood|oak|quartz|granite|marble|laminate|anothe"
+            r"r|someone|somebody|a different|the other)|not (?:be )?(?:going ahead|proceeding)"
+            r"|won['’]t be (?:going ahead|needing|taking|proceeding)|\bno longer (?:need|want"
+            r"|require) (?:it|your|the (?:quot|work|slab|top|hearth|table))|(?:have|had|need) to"
+            r" cancel|please cancel (?!the (?:upstand|splash|sink|hob|tap|hole|shelf))|(?:went"
+            r"|go) elsewhere|(?:quot\w*|estimate|offer|price)\b[^.\n]{0,60}\.?\s[^.]{0,60}(?:i['"
+            r"’]m|we['’]re|am|are) afraid|haben uns (?:für|gegen|anders)|anderweitig vergeben"
+            r"|stornier\w*|leider (?:doch )?nicht|(?:decided|going|chosen) to (?:stay|stick)|sti"
+            r"cking with"
             r"|staying with|sorry for (?:your|the|any) (?:trouble|bother)|thanks anyway",
             re.IGNORECASE,
         ),
@@ -183,13 +182,13 @@ AGAINST: Final = (
         "trade",
         6,
         re.compile(
-            r"\bplaster(?:ing|er)?\b|\bskim(?:ming|med)?\b|\bdrive(?:way)?s?\b|\bscreed\w*"
-            r"|\bfoundations?\b|\bfootings?\b|\bready[ -]?mix\w*|\b(?:shed|garage|barn|stable"
-            r"|workshop|cellar|concrete) (?:base|floor)s?\b|\bpaving\b|\bgroundwork\w*|\bfence p"
-            r"osts?\b|\bbags of\b|\btarmac\b|\broof(?:ing|ers?)\b|\bretaining wall|\bcubic (?:me"
-            r"t|yard)|\bm³|\b\d m3\b|\btonnes? of\b|\bto (?:lay|pour) (?:a|the) (?:\w+ ){0,2}(?:"
-            r"floor|path|patio|base|drive)|\bestrich\b|\bfundament\b|\beinfahrt\b|\bbodenplatte "
-            r"für (?:die|eine|unsere) (?:garage|halle)"
+            r"\bplaster(?:ing|er)?\b|\bskim(?:ming|med)?\b|\bdrive(?:way)?s?\b|\bscreed\w*|\bfou"
+            r"ndations?\b|\bfootings?\b|\bready[ -]?mix\w*|\b(?:shed|garage|barn|stable|workshop"
+            r"|cellar|concrete) (?:base|floor)s?\b|\bpaving\b|\bgroundwork\w*|\bfence posts?\b"
+            r"|\bbags of\b|\btarmac\b|\broof(?:ing|ers?)\b|\bretaining wall|\bcubic (?:met|yard)"
+            r"|\bm³|\b\d m3\b|\btonnes? of\b|\bto (?:lay|pour) (?:a|the) (?:\w+ ){0,2}(?:floor"
+            r"|path|patio|base|drive)|\bestrich\b|\bfundament\b|\beinfahrt\b|\bbodenplatte für ("
+            r"?:die|eine|unsere) (?:garage|halle)"
             r"|\bfertigbeton\b|\bsäcke\b",
             re.IGNORECASE,
         ),
@@ -208,11 +207,11 @@ AGAINST: Final = (
         "care",
         4,
         re.compile(
-            r"how (?:do|can|should|would) (?:i|we|you) (?:best )?(?:clean|remove|re-?seal"
-            r"|look after|get (?:rid|it off|it out))|can (?:i|we) (?:use|clean|put) \w+|(?:ring"
-            r"|stain|mark|limescale|scratch\w*)\b[^.?\n]{0,60}(?:\.|,)?[^.?\n]{0,40}get (?:it"
-            r"|them|that) (?:off|out)|what (?:should|do) (?:i|we) (?:clean|use)|\b(?:i|we) (?:go"
-            r"t|had|bought|ordered) (?:it |this |them )?from you\b|re-?seal (?:it|ours|the one)"
+            r"how (?:do|can|should|would) (?:i|we|you) (?:best )?(?:clean|remove|re-?seal|look a"
+            r"fter|get (?:rid|it off|it out))|can (?:i|we) (?:use|clean|put) \w+|(?:ring|stain"
+            r"|mark|limescale|scratch\w*)\b[^.?\n]{0,60}(?:\.|,)?[^.?\n]{0,40}get (?:it|them|tha"
+            r"t) (?:off|out)|what (?:should|do) (?:i|we) (?:clean|use)|\b(?:i|we) (?:got|had|bou"
+            r"ght|ordered) (?:it |this |them )?from you\b|re-?seal (?:it|ours|the one)"
             r"|wie (?:reinige|pflege|bekomme)|\bfleck(?:en)?\b",
             re.IGNORECASE,
         ),

@@ -12,6 +12,7 @@ from ledgerstone.enquiry.sentence.mentions import mentions_of
 from ledgerstone.enquiry.text.sentences import Sentence
 
 _LABEL: Final = re.compile(r"[\W_]*(\d{1,2}|[a-h])[\W_]*", re.IGNORECASE)
+_NO: Final = frozenset({"no", "nope", "none", "nein", "keine", "keins"})
 _HOLES: Final = ("open", "hole")
 
 
@@ -58,8 +59,14 @@ def _stands(sentence: Sentence, i: int) -> bool:
     return i + 1 == len(atoms) or atoms[i + 1].kind == "mark"
 
 
-def take_up_question(focus: Focus, question: Sentence) -> None:
-    """Put in hand the openings that a question asks about."""
+def take_up_question(focus: Focus, question: Sentence, answer: Sentence) -> None:
+    """Put in hand the openings that a question asks about; a plain no refuses them."""
+    is_no = answer.words[0] in _NO and not any(atom.kind == "size" for atom in answer.atoms)
+    if is_no:
+        names = {one.name for one in mentions_of(question) if one.kind in _HOLES}
+        for opening in focus.subjects.current().openings if names else ():
+            opening.is_refused |= opening.what in names and not opening.has_size()
+        return
     for mention in mentions_of(question):
         if mention.kind in _HOLES and not mention.is_denied and focus.subjects.piece is not None:
             openings = focus.subjects.openings_for(mention, question)

@@ -7,6 +7,8 @@ from typing import Final
 from ledgerstone.enquiry.ownership import enumerations
 from ledgerstone.enquiry.referents.slab_names import (
     heading_label,
+    is_label_of_sizes,
+    is_led_by_mark,
     is_other_run,
     is_upright_item,
     named_in,
@@ -159,7 +161,8 @@ def _is_labelled_length(focus: Focus, parsed: ParsedSentence) -> bool:
     is_begun = piece is not None and bool(piece.claims.get("length"))
     if piece is not None and is_begun and is_other_run(parsed, piece.names):
         return not focus.is_correcting and not focus.is_l()
-    return is_led and is_begun and bool(row_label(parsed.sentence)) and not focus.is_correcting
+    is_led = is_led and (bool(row_label(parsed.sentence)) or is_led_by_mark(parsed))
+    return is_led and is_begun and not focus.is_correcting
 
 
 def _is_heading(focus: Focus, parsed: ParsedSentence) -> bool:
@@ -195,7 +198,7 @@ def _is_announced(parsed: ParsedSentence) -> bool:
     )
     holes = [one for one in parsed.found if one.kind in ("open", "hole") and one.start < own[0].at]
     labelled = not holes and any(atom.word == ":" for atom in sentence.atoms[:14])
-    return _is_label_of_sizes(sentence, sizes) or (sentence.starts_line and (slab or labelled))
+    return is_label_of_sizes(sentence, sizes) or (sentence.starts_line and (slab or labelled))
 
 
 def _is_labelled_pair(focus: Focus, parsed: ParsedSentence) -> bool:
@@ -257,12 +260,6 @@ def is_appliances_line(sentence: Sentence, mention: Mention) -> bool:
     led = sentence.atoms[mention.end : mention.end + 1]
     is_led = bool(led) and led[0].word == ":"
     return is_named and is_led and mention.start <= 1
-
-
-def _is_label_of_sizes(sentence: Sentence, sizes: list[Measure]) -> bool:
-    """Whether a sentence is a name, a colon and a group of sizes: "Bedroom 1: 1350 x 260"."""
-    grouped = [size.at for size in sizes if size.of > 1][:1]
-    return bool(grouped) and grouped[0] <= 6 and sentence.atoms[grouped[0] - 1].word == ":"
 
 
 def _is_another_line(focus: Focus, parsed: ParsedSentence) -> bool:

@@ -9,6 +9,7 @@ from typing import Final
 from ledgerstone.enquiry.scene.focus import ParsedSentence
 from ledgerstone.enquiry.scene.identity import CANON
 from ledgerstone.enquiry.scene.said import SaidPiece
+from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.text.sentences import Atom, Sentence
 from ledgerstone.enquiry.words.lexicon import NOUNS
@@ -185,3 +186,20 @@ def is_upright_item(piece: SaidPiece | None, parsed: ParsedSentence) -> bool:
     return is_new and any(
         one.role in ("high", "long", "deep", "thick", "wide") for one in parsed.sizes
     )
+
+
+def is_led_by_mark(parsed: ParsedSentence) -> bool:
+    """Whether a line is a name of few words, a dash and sizes by name: "BAR SIDE - 70 long, …"."""
+    sentence, sizes = parsed.sentence, parsed.sizes
+    first = sizes[0].at if sizes else 0
+    is_line = sentence.starts_line and not sentence.is_quoted and 1 < first <= _EARLY
+    is_line = is_line and sentence.atoms[first - 1].word in ("-", "–", "—", ":")
+    roles = {one.role for one in sizes}
+    is_other = any(one.kind in ("open", "hole", "thing", "feature") for one in parsed.found)
+    return is_line and {"long", "deep"} <= roles and (not is_other or "thick" in roles)
+
+
+def is_label_of_sizes(sentence: Sentence, sizes: Sequence[Measure]) -> bool:
+    """Whether a sentence is a name, a colon and a group of sizes: "Bedroom 1: 1350 x 260"."""
+    grouped = [size.at for size in sizes if size.of > 1][:1]
+    return bool(grouped) and grouped[0] <= 6 and sentence.atoms[grouped[0] - 1].word == ":"

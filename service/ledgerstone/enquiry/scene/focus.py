@@ -104,6 +104,7 @@ class Focus:
     witnesses: dict[TextSpan, Witness] = field(default_factory=dict)
     announced: tuple[int, TextSpan] | None = None
     old: list[Measure] = field(default_factory=list)
+    asks_side: bool = False  # whether the workshop asked at which side the leg of an L is
 
     def is_l(self) -> bool:
         """Return whether the current piece is an L."""

@@ -54,7 +54,9 @@ _EACH_END: Final = frozenset({("each", "end"), ("either", "end"), ("both", "ends
 _GOES: Final = frozenset({"go", "goes", "going", "move", "increase", "raise"})
 _CONCLUDES: Final = word_set("also so daher somit hence therefore thus making")
 _CONCLUDED: Final = 22  # atoms
-_THERE: Final = word_set("already there ready done built schon bereits da fertig vorhanden")
+_THERE: Final = word_set(
+    "built finished poured already there ready done built schon bereits da fertig vorhanden"
+)
 _SUBJECT_EARLY: Final = 3
 _AFTER_LISTED: Final = frozenset({".", ",", "under", "undermount", "behind", "inset", "dahinter"})
 _SHORTEST: Final = 3  # atoms
@@ -167,7 +169,8 @@ def ends_on_thing(sentence: Sentence, found: list[Mention]) -> bool:
     """Whether a sentence ends on a thing that is there already: "…, the frame is ready"."""
     last = max((i for i, atom in enumerate(sentence.atoms[:-2]) if atom.word in ",;:"), default=-1)
     named = [one for one in found if one.start > last]
-    is_thing = bool(named) and named[0].kind == "thing" and not named[0].preposition
+    kinds = ("thing", "room")
+    is_thing = bool(named) and named[0].kind in kinds and not named[0].preposition
     return last >= 0 and is_thing and bool(_THERE & set(sentence.words[-_NEAR:]))
 
 

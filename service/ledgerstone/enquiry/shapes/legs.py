@@ -7,7 +7,7 @@ from itertools import pairwise
 from types import MappingProxyType
 from typing import Final
 
-from ledgerstone.enquiry.scene.focus import ParsedSentence
+from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.scene.said import SaidPiece, SaidWord, say
 from ledgerstone.enquiry.scene.size_assigner import SizeAssigner
 from ledgerstone.enquiry.sentence.measures import Measure
@@ -17,6 +17,8 @@ from ledgerstone.enquiry.words.lexicon import FROM, SIDES, mark
 
 _FAR: Final = 9
 _LED: Final = 3
+_WHICH: Final = frozenset({"which", "what", "welche", "welcher"})
+_SIDE_NOUNS: Final = frozenset({"side", "hand", "way", "end", "seite"})
 _SIDE_LED: Final = 6
 _LEG_FAR: Final = 5  # atoms between "one way" and "the other"
 _ONE_WAY: Final = (["one", "way"], ["one", "direction"], ["one", "side"], ["on", "one"])
@@ -270,6 +272,19 @@ def corner_said(sentence: Sentence, legs: Sequence[Mention]) -> SaidWord | None:
         depth = "back" if _BACK & set(words[low:high]) else "front"
         return SaidWord(f"{depth}-{side}", (span,))
     return None
+
+
+def corner_answered(focus: Focus, parsed: ParsedSentence) -> SaidWord | None:
+    """Return the corner by the side with which a customer answers: "It's on the right"."""
+    sentence, words = parsed.sentence, parsed.sentence.words
+    if parsed.is_question:
+        asks = bool(_WHICH & set(words)) and bool(_SIDE_NOUNS & set(words))
+        focus.asks_side = focus.asks_side or asks
+        return None
+    side = side_said(words, 0, len(words)) if focus.asks_side and not parsed.sizes else ""
+    span = (sentence.atoms[0].start, sentence.atoms[-1].end)
+    focus.asks_side = focus.asks_side and not side
+    return SaidWord("front-left" if side == "right" else "front-right", (span,)) if side else None
 
 
 def side_said(words: Sequence[str], low: int, high: int) -> str:

@@ -50,7 +50,7 @@ from ledgerstone.enquiry.words.word_sets import word_set
 _MODAL: Final = word_set("should wants needs must will would want need has ought soll muss sollte")
 _WAS: Final = frozenset({("it", "was"), ("they", "were"), ("es", "war"), ("sie", "war")})
 _GREETS: Final = word_set("hi hello hey dear morning thanks thank hallo guten liebe lieber danke")
-_IT: Final = frozenset({"it", "it's", "they", "es", "sie"})
+_IT: Final = frozenset({"it", "it's", "it'll", "it'd", "they", "es", "sie"})
 
 
 class Walker:
@@ -164,7 +164,7 @@ class Walker:
             self.by_label.offers.clear()
             self.read(chosen, layer)
         for question in self.by_label.question(sentence):
-            take_up_question(self.focus, question)
+            take_up_question(self.focus, question, sentence)
             self.replacing.asks(question)
 
     def _confirm(self, sentence: Sentence) -> None:
@@ -296,4 +296,5 @@ class Walker:
                 self.focus.settle_openings(aimed, sizes, parsed.rank)
         piece = self.subjects.piece
         if piece is not None and self.focus.is_l():
-            piece.corner = l_shapes.corner_said(parsed.sentence, legs) or piece.corner
+            corner = l_shapes.corner_answered(self.focus, parsed)
+            piece.corner = l_shapes.corner_said(parsed.sentence, legs) or corner or piece.corner
