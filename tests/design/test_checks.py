@@ -4,6 +4,7 @@ import re
 
 from design.source import ROOT
 from ledgerstone.checks import CHECK_GROUPS, GROUP_OF, PROMISE_CHECKS, SHAPE_CHECKS, STRENGTH_CHECKS
+from ledgerstone.checks.audience import CARRIERS_OWN, MAKERS_OWN
 
 TABLE = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8").split("\n## Checks\n")[1]
 LEVELS = dict(re.findall(r"^\| `([a-z-]+)` \| [a-z]+ \| ([a-z, ]+) \|", TABLE, re.MULTILINE))
@@ -33,3 +34,10 @@ def test_what_may_stop_an_order_is_known() -> None:
     registered |= {check.names: check.may_stop for check in PROMISE_CHECKS}
     for names, may_stop in registered.items():
         assert may_stop == any("stops" in LEVELS[name] for name in names), names
+
+
+def test_whom_a_check_is_told_is_in_its_row() -> None:
+    """What is the workshop's own to see to, or the carrier's, says so, and nothing else does."""
+    rows = re.findall(r"^\| `([a-z-]+)` \|.*; told (the workshop|who carries)", TABLE, re.MULTILINE)
+    told = {whom: {name for name, told in rows if told == whom} for _, whom in rows}
+    assert told == {"the workshop": set(MAKERS_OWN), "who carries": set(CARRIERS_OWN)}

@@ -25,7 +25,7 @@ from ledgerstone.wording import Message, People, Weight, slab_name
 
 HANDS_MM = 300.0  # room for a carrier at an end: 300 to 400 mm, from memory
 RIDER_KG = 75.0  # a person in a lift: EN 81-20, from memory
-RIDERS = 2
+RIDERS = 2  # who carry go up with it: one at each end
 FEW_STEPS = 3  # as few as this are ramped over; common practice, no source
 _GEOMETRY = "geometry alone: the slab on edge, with foam on both its faces"
 

@@ -11,7 +11,7 @@ from ledgerstone.wording import Message, relief_name, side_name, slab_name
 
 ALIKE_THICKNESS_MM = 3.0  # thickness range at a join: a natural-stone trade body's manual
 _STONE = "natural-stone practice: pieces within 3 mm of each other at a join"
-_NEAR_MM = 5.0
+_NEAR_MM = 5.0  # a relief so near comes to the join: over the joint's own width
 _ENDS = ("left", "right")
 
 

@@ -13,7 +13,7 @@ from ledgerstone.stages import Judged, Planned
 from ledgerstone.wording import Listed, Message, cutout_name, slab_name
 
 _OURS: Final = "the workshop's own rule"
-_MOST_RIMS: Final = 3
+_MOST_RIMS: Final = 3  # named in one sentence; the others are counted
 
 
 def thickness_taken(planned: Planned) -> Iterable[Finding]:

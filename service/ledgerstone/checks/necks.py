@@ -13,7 +13,7 @@ from ledgerstone.order import Rectangle, Round, Slab
 from ledgerstone.stages import Planned
 from ledgerstone.wording import Message, slab_name
 
-_TOUCH_MM = 0.05
+_TOUCH_MM = 0.05  # what rounding and the arcs' chords may leave
 
 
 def necks_wide_enough(planned: Planned) -> Iterable[Finding]:

@@ -34,8 +34,8 @@ class Exposure:
 # EN 206-1:2000 table F.1 (informative); national provisions go before it. Outdoors a flat top is
 # XF3, wet and frozen, and an upright one XF1; both are XC4 too, and the stricter value applies.
 FLAT_OUTDOORS = Exposure("XF3 and XC4", 0.50, 30.0, 320.0, frost=True)
-UPRIGHT_OUTDOORS = Exposure("XF1 and XC4", 0.50, 30.0, 300.0)
-WET_ROOM = Exposure("XC4", 0.50, 30.0, 300.0)
+UPRIGHT_OUTDOORS = Exposure("XF1 and XC4", 0.50, 30.0, 300.0)  # EN 206-1 table F.1
+WET_ROOM = Exposure("XC4", 0.50, 30.0, 300.0)  # EN 206-1 table F.1
 # Air by the largest grain, mm (upper bounds): finer mixes have more paste, and need more.
 # DIN 1045-2 table F.2.2, from memory; EN 206 has 4.0 % for grains of 20 to 32 mm.
 AIR_PERCENT: tuple[tuple[float, float], ...] = ((8.0, 5.5), (16.0, 4.5), (float("inf"), 4.0))

@@ -17,9 +17,9 @@ from ledgerstone.stages import Planned
 from ledgerstone.wording import MAX_NAMED, Listed, Message, cutout_name, side_name, slab_name
 from ledgerstone.workshop.records import StripRule, Workshop
 
-_TOUCH_MM = 0.05
+_TOUCH_MM = 0.05  # rounding, and the chords of arcs
 _NOISE_MM = 0.05 + 1e-6  # half of the tenth to which a strip is taken: 3 1/4 in are 82.55 mm
-_SLIGHT_MM2 = 1.0
+_SLIGHT_MM2 = 1.0  # less than a square millimetre is rounding
 _CHORD_MM = 0.15  # how far the chords of a 1 m disc lie inside its rim
 _OURS = "the workshop's own rule; common practice, no source"
 

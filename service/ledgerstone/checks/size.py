@@ -12,7 +12,7 @@ from ledgerstone.stages import Planned
 from ledgerstone.wording import Listed, Message, slab_name
 
 _OURS = "the workshop's own rule"
-_CAST_WITHIN_MM = 2.0
+_CAST_WITHIN_MM = 2.0  # so near it is cast with the same mould sides: common practice, no source
 
 
 def fits_the_table(planned: Planned) -> Iterable[Finding]:

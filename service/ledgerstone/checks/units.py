@@ -16,7 +16,7 @@ from ledgerstone.stages import Judged, Planned
 from ledgerstone.strength.rests import PANEL_MM
 from ledgerstone.wording import MassPerLength, Message, cutout_name, slabs_name
 
-_TOUCH_MM = 0.5
+_TOUCH_MM = 0.5  # rounding of what was measured
 _SOURCE = "a unit's side is 18 mm: common practice, no source"
 
 

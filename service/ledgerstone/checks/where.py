@@ -10,11 +10,11 @@ from ledgerstone.quantities import Length
 from ledgerstone.shape import Shape
 from ledgerstone.wording import Message, cutout_name
 
-_BESIDE_MM = 150.0
-_NAMED_STRIP_MM = 150.0
+_BESIDE_MM = 150.0  # a place so near to an opening is named by it: our own choice
+_NAMED_STRIP_MM = 150.0  # a wider one is no strip
 _NEAR = 0.2  # of the way across: an end, an edge
-_MIDDLE = 0.4
-_STEP_MM = 10.0
+_MIDDLE = 0.4  # within a tenth of the middle: our own choice
+_STEP_MM = 10.0  # a place is said to the centimetre
 
 
 def spot(slab: Slab, shape: Shape, xy: XY) -> Message:

@@ -9,6 +9,7 @@ from ledgerstone.goes_in import TAP_SIZED_MM, is_apart, is_bowl, is_hob, is_tap
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape
 
+# A basin is larger, a tap, a waste or a socket smaller: common practice, no source.
 _BOWL_FROM_MM = 200.0
 _NEAR_MM = 200.0  # greatest distance of a tap from its bowl; common practice, no source
 

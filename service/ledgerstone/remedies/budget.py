@@ -23,8 +23,8 @@ AS_SENT: Final = ""
 # Fitted to slabs of few and of many corners, with none to twenty cut-outs.
 _A_PLAN, _A_PAIR, _A_CORNER, _ITS_CUTOUT = 0.05, 0.002, 0.0055, 0.0008
 _LAYING_OUT, _A_CHOICE = 0.6, 0.025
-_A_PROOF: Final = 0.015
-_A_PLACE: Final = 0.3
+_A_PROOF: Final = 0.015  # fitted to our own timings
+_A_PLACE: Final = 0.3  # fitted to our own timings
 _FITTED = ("basin", "hob")  # the sides of such units are in the way
 _A_SLAB_OF_AN_ORDER: Final = 0.2  # its mass, its work, its steel, its price
 

@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from ledgerstone.checks import Finding
 from ledgerstone.remedies.found import Remedy
 
-MAX_FOR_ONE_THING = 3
+MAX_FOR_ONE_THING = 3  # more would hide the other things: our own choice
 _TO_AN_OPENING = 5  # parts of a pointer: "", "slabs", which, "cutouts", which
 Remedies = Mapping[str, tuple[Remedy, ...]]
 

@@ -27,8 +27,8 @@ from ledgerstone.remedies.state import State
 from ledgerstone.remedies.trial import Outcome, Trial
 from ledgerstone.stages import Planned, StageContext, plan
 
-MAX_STATES = 32
-MAX_STATES_TRIED = 100
+MAX_STATES = 32  # of one search, which bounds the work
+MAX_STATES_TRIED = 100  # of all searches of one answer, which bounds the work
 # An option that does not settle a finding by itself is tried after all that do.
 PARTIAL: Final[ChangeWeight] = weight("thicker", 4.0)
 LOOK = 0.5  # of a slab's strength: its handling, or in place

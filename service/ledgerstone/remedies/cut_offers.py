@@ -37,6 +37,7 @@ MAX_CUT_OPTIONS = 2  # each is worked out in full
 MAX_CUTS_TRIED = 6  # of the places found, the cheapest
 _TABLE = "too-big-for-table"
 _MID = (0.25, 0.75)  # if neither casting nor carrying limits the length
+# Round numbers, the roundest first: in millimetres, and in sixteenths of an inch.
 _ROUND_MM = (
     (100.0, 50.0, 10.0, 5.0, 1.0),
     tuple(float(Fraction(part, 16) * MM_PER["in"]) for part in (192, 96, 16, 8, 4, 1)),

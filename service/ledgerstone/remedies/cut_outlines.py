@@ -17,10 +17,10 @@ from ledgerstone.quantities import Length
 
 Axis = Literal["x", "y"]
 Sides = Mapping[str, tuple[str, float]]  # by side of the whole: a piece's own, and how long of it
-_FINE_MM = 0.1
+_FINE_MM = 0.1  # nearer is the same corner: under what is cast
 _ON_MM = 0.6  # sizes of pieces are whole millimetres, so their sides may be half of one off
-_SHORTEST_MM = 1.0
-_L_CORNERS = 6
+_SHORTEST_MM = 1.0  # of a side that counts: over any rounding
+_L_CORNERS = 6  # an L has six corners
 
 
 @dataclass(frozen=True, slots=True)

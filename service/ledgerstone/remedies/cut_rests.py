@@ -15,9 +15,9 @@ from ledgerstone.quantities import Length
 from ledgerstone.remedies.cut_outlines import Axis, Sides
 
 FROM_JOINT_MM = 60.0  # distance of a leg or a bearer from the joint; common practice, no source
-_NEAR_MM = 150.0
-_TOUCH_MM = 1.5
-_SHORTEST_MM = 30.0
+_NEAR_MM = 150.0  # a leg that stands so near does for the joint too: common practice, no source
+_TOUCH_MM = 1.5  # half a joint, and a little more
+_SHORTEST_MM = 30.0  # of a line that carries a piece: our own choice
 
 
 @dataclass(frozen=True, slots=True)

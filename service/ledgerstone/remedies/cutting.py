@@ -25,8 +25,8 @@ from ledgerstone.remedies.cut_rests import PiecePlace, cut_rests
 
 JOINT_GAP_MM = 2.0  # a filled joint; common practice, no source
 _MIDDLE_MM = 6.0  # a joint nearer than this to an opening's middle runs through it
-_LONGEST_LABEL = 120
-_FINE_MM = 0.1
+_LONGEST_LABEL = 120  # as the contract has it
+_FINE_MM = 0.1  # a piece's size is said to so much
 _NAMES: Mapping[Axis, tuple[str, str]] = {"x": ("left", "right"), "y": ("front", "back")}
 
 

@@ -9,7 +9,7 @@ from ledgerstone.outline import finished_size_mm
 from ledgerstone.remedies.policy import SIZES_WITHIN, has_its_room, has_its_size, may_grow
 from ledgerstone.remedies.state import SlabOrigin, State
 
-_EXACTLY_MM = 0.01
+_EXACTLY_MM = 0.01  # rounding of a size that is kept
 _BETTER = {
     *((kind, "frame") for kind in ("legs", "ends", "ledges", "pedestal")),
     *((kind, "full") for kind in ("units", "frame", "legs", "ends", "ledges", "pedestal")),

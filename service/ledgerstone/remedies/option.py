@@ -15,7 +15,7 @@ from ledgerstone.remedies.cutting import SlabCut
 from ledgerstone.remedies.policy import NOTHING, NUMBER_CHARACTERS, ChangeWeight, added, weight
 from ledgerstone.remedies.state import State
 
-ROUND_TO_MM = 5.0
+ROUND_TO_MM = 5.0  # what a person would name: our own choice
 
 
 @dataclass(frozen=True, slots=True)

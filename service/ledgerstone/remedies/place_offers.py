@@ -24,9 +24,9 @@ from ledgerstone.stages import Planned, StageContext, plan
 
 _ALIKE_MM = 5.0  # turned a quarter, it is as it was
 _QUARTER, _HALF = 90.0, 180.0
-MAX_AT_ONCE = 2
-_ROOMIER = (3.0, 2.0, 1.5)
-_BESIDE_MM = 100.0
+MAX_AT_ONCE = 2  # openings made smaller together: more is another drawing
+_ROOMIER = (3.0, 2.0, 1.5)  # times the room that is needed, the roomiest first: our own choice
+_BESIDE_MM = 100.0  # a tap so near belongs to the basin: common practice, no source
 
 
 def moved(

@@ -10,8 +10,10 @@ import numpy as np
 from ledgerstone.arrays import FloatArray
 from ledgerstone.outline import XY
 
-_EIGHTH = float(np.sqrt(0.5))
+_EIGHTH = float(np.sqrt(0.5))  # cosine of an eighth of a turn
+# Normals of the four ways along the sides.
 _AXES = ((1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0))
+# And of the four between them.
 _SLANTED = tuple((x * _EIGHTH, y * _EIGHTH) for x in (1.0, -1.0) for y in (1.0, -1.0))
 _ROUND_POINTS = 12  # a hull of more corners is round, or has round corners
 MAX_PLACED_TOGETHER = 6  # openings placed together: more take too long to choose among

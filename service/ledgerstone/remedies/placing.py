@@ -40,7 +40,7 @@ from ledgerstone.remedies.placeable import (
 )
 
 SLACK_MM = -0.04  # widths are rounded to 0.1 mm before they are compared with their rule
-MAX_SEARCH_NODES = 60
+MAX_SEARCH_NODES = 60  # of branch and bound, which bounds the work
 _INFEASIBLE = 2  # the status of scipy.optimize.milp
 # What is weighed against a millimetre of movement of one opening; common practice, no source.
 _A_MOVE_COSTS_MM = 12.0  # to move at all, and along each axis: one opening far before two a little

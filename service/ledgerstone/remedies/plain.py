@@ -16,8 +16,8 @@ from ledgerstone.remedies.option import ROUND_TO_MM, Option
 from ledgerstone.stages import Planned, StageContext, plan
 from ledgerstone.workshop.records import Workshop
 
-_SHARES = (1.0, 0.7, 0.45)
-_USUAL_MM = 40.0
+_SHARES = (1.0, 0.7, 0.45)  # of the size asked for, tried in turn: our own choice
+_USUAL_MM = 40.0  # the thickness of most tops: common practice, no source
 
 
 def plain_slab(finding: Finding, planned: Planned, context: StageContext) -> Iterable[Option]:

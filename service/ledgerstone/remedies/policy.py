@@ -95,7 +95,7 @@ KIND_OF_EFFECT: Final[Mapping[str, Kind]] = MappingProxyType(
 BASES: Final = frozenset({"bed", "bed-for-legs"})
 
 ChangeWeight = tuple[float, ...]
-NOTHING: Final[ChangeWeight] = (0.0,) * len(Kind)
+NOTHING: Final[ChangeWeight] = (0.0,) * len(Kind)  # the weight of no change
 NUMBER_CHARACTERS: Final = "-.0123456789"  # options that are tried one by one are numbered
 
 

@@ -8,7 +8,7 @@ from ledgerstone.order import Rests
 from ledgerstone.remedies.step_words import describe_steps, moves_messages
 from ledgerstone.wording import Listed, Message, side_name
 
-_FOUR = 4
+_FOUR = 4  # legs, one at each corner of a box
 
 
 def rest_messages(was: Rests | None, now: Rests | None, name: Message) -> Iterator[Message]:

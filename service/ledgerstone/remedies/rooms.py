@@ -26,9 +26,10 @@ from ledgerstone.shape import MIN_GRAINS_ACROSS, Opening, Shape
 from ledgerstone.workshop.records import Workshop
 
 COARSE_MM, FINE_MM = 5.0, 1.0
-_TIDY_MM = 0.5
-_ON_EDGE_MM = 0.8
-_MIN_POCKET_MM2 = 1.0
+_TIDY_MM = 0.5  # the roughness of an outline's arcs, which may be evened
+_ON_EDGE_MM = 0.8  # more than that roughness
+_MIN_POCKET_MM2 = 1.0  # rounding of an overlay
+# Normals of a box's sides.
 _AXES: tuple[XY, ...] = ((1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0))
 
 

@@ -29,7 +29,7 @@ from ledgerstone.stages import Planned, StageContext, plan
 from ledgerstone.wording import Message
 
 OF_A_SLAB: tuple[CheckGroup, ...] = ("shape", "strength")
-MAX_REMEDIES = 3
+MAX_REMEDIES = 3  # of one finding: more would not be read
 FULL_FOR_A_SLAB = 14  # strength computations for one slab, at most
 FULL_WITHOUT_A_BASE = 4  # more, where the change found puts masonry under a slab
 FOR_A_BASE = 0.5  # of what may be spent then

@@ -27,7 +27,7 @@ _WANTS_THICKER = frozenset(
     )
 )
 _TOO = ("too-thin", "too-thick")
-_SHARES = (0.05, 0.1, 0.25, 0.4, 0.6)
+_SHARES = (0.05, 0.1, 0.25, 0.4, 0.6)  # of the size, the least change first: our own choice
 
 
 def _resized(i: int, order: Order, scale: tuple[float, float], most: float) -> Iterator[Option]:

@@ -11,7 +11,7 @@ from ledgerstone.outline import XY
 from ledgerstone.wording import Listed, Message
 
 Steps = tuple[Message, ...]
-_SEEN_MM = 0.05
+_SEEN_MM = 0.05  # less is not said: half of the least digit
 # A sentence of movements stays within what is read at once: each name and each step has its share.
 _LONGEST: Final = 9
 _WAYS: Final = (("left", "right"), ("front", "back"))

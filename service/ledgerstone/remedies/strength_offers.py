@@ -34,14 +34,14 @@ from ledgerstone.shape import Shape
 from ledgerstone.stages import Planned, StageContext
 from ledgerstone.strength.rests import PANEL_MM
 
-_FRAME_MM = 40.0
-_BESIDE_MM = 250.0
-_MUCH = 0.3
-_LEG_IN_MM = 80.0
+_FRAME_MM = 40.0  # width of a frame's tubes: common practice, no source
+_BESIDE_MM = 250.0  # a stress so near to an opening is its doing: our own choice
+_MUCH = 0.3  # of the slab's depth: an opening that takes so much weakens it
+_LEG_IN_MM = 80.0  # from the ends: common practice, no source
 _BEST_LEG_SHARE = 0.22  # near 0.207 of the length from each end, where the moments are least
-_LEG_SHARES = (_BEST_LEG_SHARE, 0.1)
+_LEG_SHARES = (_BEST_LEG_SHARE, 0.1)  # of the length between an end and the legs, the best first
 _RIM_SHARES = (0.7, 0.8)  # of the radius; near 0.7 of it, the moments of a round are least
-_MAX_LEGS = 18
+_MAX_LEGS = 18  # of one slab: more is a frame or a base
 _RAILS = ("cabinet", "hardwood", "steel")  # each stiffer than the one before
 _SIZES = ("length", "width")
 _HANGS_MM = 100.0  # what hangs over further is not bedded
@@ -51,7 +51,7 @@ _BED_ON = {
         ("legs", "ends", "ledges", "pedestal"), ("bed-for-legs", COST["base-for-legs"])
     ),
 }
-_SHARES = (0.025, 0.05, 0.1, 0.25, 0.4, 0.6)
+_SHARES = (0.025, 0.05, 0.1, 0.25, 0.4, 0.6)  # of the size, the least change first: our own choice
 
 
 def smaller_openings(

@@ -16,7 +16,7 @@ from ledgerstone.remedies.trial import Outcome, Trial
 from ledgerstone.remedies.words import Sentences, say
 from ledgerstone.strength.concrete import flexural_factor
 
-MAX_WAYS_TO_SAVE = 3
+MAX_WAYS_TO_SAVE = 3  # shown: more would not be read
 MIN_SHARE = Decimal("0.015")  # of the price: a smaller saving is not offered
 LIGHTER_SHARE, SOONER_DAYS = 0.1, 3  # lighter or sooner by this, any saving is offered
 # Not with a low rest: a thinner slab bends down to it more easily.

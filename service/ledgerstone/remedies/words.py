@@ -19,7 +19,7 @@ from ledgerstone.remedies.relief_words import relief_messages
 from ledgerstone.remedies.state import SlabOrigin, State, without_openings
 from ledgerstone.wording import Message, slab_name
 
-_ALIKE_MM = 0.01
+_ALIKE_MM = 0.01  # rounding
 Sentences = tuple[Message, ...]
 
 

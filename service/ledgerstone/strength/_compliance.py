@@ -18,7 +18,7 @@ from ledgerstone.strength._supports import (
     Support,
 )
 
-ON_THE_EDGE_MM = 1.0
+ON_THE_EDGE_MM = 1.0  # nearer than this to a box's side is on it: over any rounding
 
 
 def compliance_of(supports: Sequence[Support], stations: Stations) -> FloatArray | None:

@@ -19,7 +19,7 @@ import numpy as np
 
 from ledgerstone.arrays import FloatArray, IntArray
 
-NEXT = np.array([1, 2, 0])
+NEXT = np.array([1, 2, 0])  # the corner after each, anticlockwise
 # Rate of each quadratic shape function (three corners, three mid-sides 01, 12, 20) with the area
 # coordinates, at each corner of the triangle: shape (corner, function, coordinate).
 RATES = np.zeros((3, 6, 3))

@@ -30,7 +30,7 @@ import numpy as np
 from ledgerstone.arrays import BoolArray, FloatArray, IntArray
 
 MAX_ROUNDS_WITHOUT_GAIN = 5  # rounds of whole blocks that may pass without fewer rests that offend
-MAX_ROUNDS = 60
+MAX_ROUNDS = 60  # bounds the work: the caller tests what comes of it
 ALIKE = 32  # systems whose sizes differ by less are solved together
 
 

@@ -16,11 +16,13 @@ from ledgerstone.strength.plate import LineSupport, PointSupport, Support
 # Two lifting lines at (sqrt(2) - 1) / 2 of the length from each end: the moments over the lines
 # and between them are then equal (strength of materials; methods §1.6).
 BEST_LIFT = 0.2071
+# Of the length, where it is carried by its ends: common practice, no source.
 HANDS_AT_THE_ENDS = 0.05
 OTHER_BEARERS = (0.12, 0.28)  # shares of its length where bearers may lie instead
+# The middle of a hand's hold, so that it bears on concrete: our own choice.
 IN_FROM_THE_EDGE_MM = 10.0
 BEARER_MM = 100.0  # how wide a pallet's bearer is; common practice, no source
-SHORT_BY_MM = 1.0
+SHORT_BY_MM = 1.0  # nearer to the edge's own end is that end: over any rounding
 SIMPLER_MM = 0.3  # greatest deviation of the simplified arcs
 
 Supports = Sequence[Support]

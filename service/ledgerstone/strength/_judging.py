@@ -23,12 +23,12 @@ from ledgerstone.strength.places import LoadPlace
 from ledgerstone.strength.plate import Cases
 from ledgerstone.strength.verdict import Case, Verdict
 
-MAX_LOW_RESTS = 4
+MAX_LOW_RESTS = 4  # groups of inner rests tried low, which bounds the work: our own choice
 NEAREST_APART_MM = 100.0  # between places over a low rest: many of those searched lie together
-HARDEST_WITH_A_LOW_REST = 8
-WORST_WITH_A_LOW_REST = 2
+HARDEST_WITH_A_LOW_REST = 8  # places tried again with each rest low, which bounds the work
+WORST_WITH_A_LOW_REST = 2  # places of the worst stress tried again, which bounds the work
 BESIDE_MM = (15.0, 50.0)  # how far from the worst places with a rest low others are tried
-MAX_BESIDE = 6
+MAX_BESIDE = 6  # nearest places tried beside one, which bounds the work
 APART_MM = 180.0  # between the hardest places
 PSI_2 = 0.3  # quasi-permanent share of a dwelling's load, EN 1990 table A1.1
 # EN 1992-1-1 figure 3.1: 50 % inside, 80 % outside.

@@ -13,7 +13,7 @@ from shapely.geometry import Polygon
 from ledgerstone.arrays import FloatArray, IntArray
 from ledgerstone.strength._spacing import Spacing
 
-LEVEL_RATIO: Final = 1.25
+LEVEL_RATIO: Final = 1.25  # each level's size over the next one's: our own choice
 
 
 def lattice(polygon: Polygon, spacing: Spacing) -> FloatArray:

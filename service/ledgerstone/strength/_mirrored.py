@@ -18,6 +18,7 @@ from ledgerstone.arrays import FloatArray, IntArray
 SAME_MM = 1e-3  # corners of images nearer to each other than this are the same
 DIGITS = 6  # of coordinates in mm that are meshed: what else differs is rounding
 OFF_A_STEP = 0.317  # added before rounding down: no usual length ends in this fraction of a step
+# As it is, and mirrored along x, y and both.
 IMAGES = ((1.0, 1.0), (-1.0, 1.0), (1.0, -1.0), (-1.0, -1.0))
 
 

@@ -19,8 +19,8 @@ from ledgerstone.strength._factor import Factor, factored
 from ledgerstone.strength._loads import PlateLoad, nodal_forces
 from ledgerstone.strength.mesh import Mesh, mesh_of
 
-MAX_COLUMNS_KEPT = 160
-MAX_AVERAGINGS_KEPT = 4
+MAX_COLUMNS_KEPT = 160  # of 3 n numbers each: some 8 MB at the largest mesh
+MAX_AVERAGINGS_KEPT = 4  # one a thickness: a maker's trials go to and fro between few
 MIN_RADIUS_MM = 15.0  # methods §1.4
 
 

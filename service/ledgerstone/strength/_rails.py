@@ -22,9 +22,9 @@ from ledgerstone.strength.rests import RestKind, crowded_units, on_rails
 from ledgerstone.strength.verdict import CAUTIONS
 
 LEVELS: tuple[RestKind, ...] = ("cabinet", "hardwood", "steel", "post")
-MAX_ROUNDS = 9
+MAX_ROUNDS = 9  # of looking for rails that do, which bounds the work
 WHOLE = 2  # the extent at which every case was tried; at 1 the worst place was searched for
-MAX_FAILING = 8
+MAX_FAILING = 8  # cases that each rail is tried on first, which bounds the work
 # Utilisation on weaker rails from which a place is tried first on stronger ones. With 0.45 one of
 # 107 slabs on units differs, by 3.5 % in the caution of a low rest; that no place is missed is held
 # by tests/laws/test_seat_laws.py.

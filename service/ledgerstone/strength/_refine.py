@@ -15,16 +15,16 @@ from ledgerstone.arrays import BoolArray, FloatArray, IntArray
 from ledgerstone.errors import OutlineUnusableError
 from ledgerstone.strength._spacing import Spacing
 
-MOVED_MM = 1e-6
+MOVED_MM = 1e-6  # enough to break ties of points in line, too little to be seen
 PROTECTED = 0.27  # (p - a).(p - b) below this share of the step's square is too near the step
 CROWDED = 0.62  # edges shorter than this share of the wanted size lose a point
 STRIDE = 0.8  # share of the way to the neighbours' mean that a point moves in one smoothing
 MAX_BORDER = 2000  # a boundary cut finer than this has two steps that cross
-ROUNDS_OF_RECOVERY = 12
+ROUNDS_OF_RECOVERY = 12  # tries to get lost boundary steps back, which bounds the work
 WELL_SHAPED = 22.0  # degrees: smoothing stops here
-WELL_SHAPED_CLOSE = 15.0
-MAX_SMOOTHINGS = 5
-ROUNDS_OF_SMOOTHING = 3
+WELL_SHAPED_CLOSE = 15.0  # degrees; the same beside steps that are close by design
+MAX_SMOOTHINGS = 5  # then the best so far is taken
+ROUNDS_OF_SMOOTHING = 3  # at a time, before the angles are looked at
 
 
 def clear_of(points: FloatArray, starts: FloatArray, ends: FloatArray, share: float) -> FloatArray:

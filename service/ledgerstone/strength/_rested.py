@@ -24,7 +24,7 @@ from ledgerstone.strength._supports import (
 from ledgerstone.strength._together import Contact
 
 CLEAR_OF_THE_HULL = 1e-5  # of half the slab's length
-STATIONS_AT_ONCE = 48
+STATIONS_AT_ONCE = 48  # right sides solved at once, which bounds the memory
 
 
 @dataclass(frozen=True, slots=True)

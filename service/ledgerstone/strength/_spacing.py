@@ -13,14 +13,14 @@ from ledgerstone.strength._outline import widths_mm
 from ledgerstone.strength._turning import SHARPLY
 
 GROWTH = 0.3  # element size gained per millimetre of distance
-COARSEST_MM = 45.0
-ELEMENTS_ACROSS = 14.0
-ELEMENTS_IN_STRIP = 3.0
-FINEST_STRIP_MM = 12.0
-ELEMENTS_ROUND_HOLE = 32.0
+COARSEST_MM = 45.0  # methods §1.2
+ELEMENTS_ACROSS = 14.0  # methods §1.2
+ELEMENTS_IN_STRIP = 3.0  # methods §1.2
+FINEST_STRIP_MM = 12.0  # methods §1.2
+ELEMENTS_ROUND_HOLE = 32.0  # methods §1.2
 CHORD_ERROR_MM = 0.4  # greatest distance of a curve from its chord
 COVERED = 1.2  # a source that another one brings within this of its size is left out
-MAX_SOURCES = 500
+MAX_SOURCES = 500  # of fine sizes; beyond it they are thinned, which bounds the work
 SHORTEST_STEP_MM = 2.5  # no boundary step is shorter than this
 
 

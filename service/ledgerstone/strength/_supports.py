@@ -25,12 +25,12 @@ from ledgerstone.strength.mesh import Mesh
 STATION_SHARE = 1.33  # stations of push-only rests, over the coarse element size
 AREA_SHARE = 0.67  # stations of an area, over the coarse element size
 CLOSEST_SHARE = 0.6  # stations nearer than this share of a step are one
-MAX_STATIONS_AREA = 120
+MAX_STATIONS_AREA = 120  # of one rest, which bounds the work: a wider one has coarser stations
 FEWEST_ACROSS = 3  # a pad presses in its middle too
 # Of all rests together, where they only push: a slab on rests of usual sizes has 30 to 250. What is
 # settled costs their cube, so a frame along 200 sides, or ledges all over, are taken more sparsely.
 MAX_STATIONS = 320
-SAME_MM = 1e-6
+SAME_MM = 1e-6  # rounding
 REACH_MM = 6.0  # a rest this little outside the meshed outline still meets it
 
 

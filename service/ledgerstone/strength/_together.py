@@ -12,7 +12,7 @@ from ledgerstone.strength import contact
 from ledgerstone.strength._exchange import Exchange, middle_of, touching_rests
 
 MAX_TOGETHER = 2_500_000  # cases times rests squared: what one portion may hold, in numbers
-SHARPENINGS = 2
+SHARPENINGS = 2  # rounds of iterative refinement: our own choice
 LESS_ALIKE = 1e-3  # a case on rests of another compliance counts as less alike by so much
 FAR, HALF = 32, 0.5  # a new base, where more of the cases than this differ in more rests than that
 

@@ -32,6 +32,7 @@ BESIDE_MM = np.array([-40.0, -15.0, 0.0, 15.0, 40.0])  # along the edge
 # stress is averaged over.
 RINGS_AT_A_CORNER_MM = np.array([10.0, 20.0])
 ALONG_THE_RINGS_MM = np.array([9.5, 11.7])  # between the nodes of each
+# How far its two sides have to be straight: over both rings, our own choice.
 ROOM_AT_A_CORNER_MM = 45.0
 SQUARE_HALF, NEARLY = 0.75 * math.pi, 0.01  # half of the concrete's angle, radians
 SHARPLY = 0.87  # radians that a corner turns: 50 degrees

@@ -39,7 +39,7 @@ class DesignBasis:
 
 # Design situations by EN 1990 3.2(2).
 PERSISTENT = DesignBasis()
-ACCIDENTAL = DesignBasis(gamma_c=1.2)
+ACCIDENTAL = DesignBasis(gamma_c=1.2)  # EN 1992-1-1 table 2.1N
 POISSON = 0.2  # uncracked concrete, EN 1992-1-1 3.1.3(4)
 
 

@@ -31,7 +31,7 @@ RIDGE = 1e-8  # of the mean flexibility: rests that coincide then share their lo
 TIPS = 1e-9  # of the load: imbalance above which the slab tips
 PULLS = 1e-10  # of the load: tension still counted as zero
 OPENS = 1e-8  # of the largest deflection: overlap still counted as zero
-BALANCE = 1e-8
+BALANCE = 1e-8  # what rounding may leave
 MAX_BLOCKS = 12  # rounds in which blocks of rests change before least squares restart
 INWARD = 2e-9  # relative shift of a load towards the rests' middle, so that no two carry it alone
 

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from ledgerstone.strength.concrete import Concrete, flexural_factor
 from ledgerstone.workshop.records import Steel
 
-IN_USE_DAYS = 28.0
+IN_USE_DAYS = 28.0  # the age that a strength class is of: EN 206
 GAMMA_S = 1.15  # EN 1992-1-1 2.4.2.4
 GAMMA_GLASS = 1.5  # of glass fibre: CNR-DT 203, from memory
 GLASS_IN_CONCRETE = 0.7  # what damp and alkali leave of its strength; CNR-DT 203, from memory

@@ -18,7 +18,7 @@ from shapely.geometry import Polygon
 from ledgerstone.arrays import FloatArray
 from ledgerstone.errors import OutlineUnusableError, SlabTipsError
 
-SECTIONS = 240
+SECTIONS = 240  # places along a slab where its section is looked at: our own choice
 _TINY = 1e-9  # least area, mm², and second moment, mm⁴, that is divided by
 CHORD_ERROR_MM = 0.25  # a circle keeps a chord for every few degrees
 RIM_FACTOR = (

@@ -11,6 +11,7 @@ from ledgerstone.outline import XY
 from ledgerstone.shape import Shape
 from ledgerstone.strength._holding import BEST_LIFT, Holding
 
+# Of concrete beyond the opening, each way: common practice, no source.
 _RAIL_HOLDS_MM: Final = 200.0
 
 

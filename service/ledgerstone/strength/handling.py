@@ -20,8 +20,8 @@ from ledgerstone.strength.tested import GRAVITY
 from ledgerstone.strength.verdict import Case, Verdict, worst
 from ledgerstone.workshop.records import Way, Workshop
 
-YOUNGEST_DAYS = 1.0
-TEST_UNDER_DAYS = 3.0
+YOUNGEST_DAYS = 1.0  # none is demoulded sooner: methods §1.5
+TEST_UNDER_DAYS = 3.0  # at 20 °C: methods §1.5, common practice, no source
 
 
 @dataclass(frozen=True, slots=True)

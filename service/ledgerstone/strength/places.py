@@ -20,13 +20,14 @@ from ledgerstone.strength._leaning_ends import where_leaning_ends
 from ledgerstone.strength._seat_area import NARROW, NEARLY, SeatArea
 from ledgerstone.strength._turning import inward_corners
 
-MAX_PLACES = 44
+MAX_PLACES = 44  # settled at first, which bounds the work
 APART_SHARE = 0.75  # of a seat's side: places nearer to each other than that are one
 RIM_STEP_MM = 220.0  # between places along edges where no other rule gives one
-MAX_STRIPS = 8
-SEAT_STEP_MM = 40.0
+MAX_STRIPS = 8  # the narrowest, which bounds the work
+SEAT_STEP_MM = 40.0  # of the grid that is searched; fine enough by tests/laws/test_seat_laws.py
 MAX_SEATS = 1500  # in all; a larger slab has a coarser grid
-MAX_FARTHEST = 12
+MAX_FARTHEST = 12  # from the rests, which bounds the work
+# A rest's end this near to the hull is one about which a slab turns: our own choice.
 AT_THE_HULL_MM = 40.0
 # Off a corner of the outline that turns inward, where a person makes most of the stress at it.
 ROUND_A_CORNER_MM = (120.0, 200.0, 280.0)

@@ -22,7 +22,7 @@ from ledgerstone.strength.plate import AreaSupport, LineSupport, Support
 from ledgerstone.workshop.records import Rails
 
 PANEL_MM = 18.0  # a base unit's side panel; common practice, no source
-SHORTEST_MM = 1.0
+SHORTEST_MM = 1.0  # of concrete that counts as carried: over any rounding
 # A rail is taken flush with the fronts of the panels: a slab loaded on its overhang turns about
 # that edge, and one loaded between the rails has the longer span. With the rail at its centre line,
 # 25 mm in, the panels' ends alone would carry the slab and crack it, which they do not.

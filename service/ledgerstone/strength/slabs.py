@@ -24,9 +24,9 @@ from ledgerstone.strength.verdict import CAUTIONS, Verdict, worst
 from ledgerstone.strength.weight import LEAST_LEFT, weight_of
 from ledgerstone.workshop.records import Workshop
 
-MAX_PLATES = 4
+MAX_PLATES = 4  # factored, within MAX_NODES_KEPT
 MAX_NODES_KEPT = 3000  # of all plates together: about 8 kB each, with what is kept of its loads
-MAX_UNUSABLE = 96
+MAX_UNUSABLE = 96  # outlines known to have no mesh, a few bytes each
 # Every plate is meshed as if it were so thick. Thickness only sets the element size at corners that
 # turn inward, 12 mm here: at 20 mm the stress about an L's corner is up to 14 % low, at 12 mm less
 # than 5 % (tests/laws/test_handling_laws.py). So one mesh serves every thickness, and no answer
