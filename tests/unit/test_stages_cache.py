@@ -8,9 +8,10 @@ from typing import Any, TypeVar
 import pytest
 
 from ledgerstone.codec.order_in import read_order
+from ledgerstone.order import Edge, Shade
 from ledgerstone.quote import quote
 from ledgerstone.stages import StageCache, StageContext
-from ledgerstone.stages.cache import BoundedStore
+from ledgerstone.stages.cache import BoundedStore, SlabKey
 from ledgerstone.workshop import Workshop
 from support.documents import Json
 from support.everyday import EVERYDAY
@@ -139,3 +140,31 @@ def test_two_profiles_that_take_turns_are_each_worked_out_once(workshop: Worksho
 
     turns = (workshop, weaker, workshop, weaker, weakest, weaker, workshop)
     assert [works_out(one) for one in turns] == [True, True, False, False, True, False, True]
+
+
+def test_a_slab_s_key_is_what_it_is(workshop: Workshop) -> None:
+    """The same document has the same key; another size, side, or way to say a length another."""
+    document = {"slabs": [next(iter(EVERYDAY.values()))["slabs"][0]]}
+    (slab,), (again,) = (read_order(document, workshop).slabs for _ in range(2))
+    assert SlabKey.of(slab) == SlabKey.of(again)
+    assert hash(SlabKey.of(slab)) == hash(SlabKey.of(again))
+    said = replace(slab.thickness, came="text" if slab.thickness.came != "text" else "number")
+    others = [
+        replace(slab, thickness=slab.thickness.in_unit(slab.thickness.mm + 1)),
+        replace(slab, thickness=said),
+        replace(slab, edges={**slab.edges, "left": Edge("bevel")}),
+        replace(slab, place="outdoors" if slab.place != "outdoors" else "indoors"),
+    ]
+    keys = {SlabKey.without_appearance(one) for one in (slab, *others)}
+    assert len(keys) == 1 + len(others)
+
+
+def test_a_slab_s_key_leaves_out_what_does_not_bear(workshop: Workshop) -> None:
+    """Its name and number are in the whole key alone, and its looks not in that of its plan."""
+    (slab,) = read_order({"slabs": [next(iter(EVERYDAY.values()))["slabs"][0]]}, workshop).slabs
+    renamed = replace(slab, label="another", quantity=slab.quantity + 1)
+    assert SlabKey.of(renamed) != SlabKey.of(slab)
+    assert SlabKey.of_one_piece(renamed) == SlabKey.of_one_piece(slab)
+    dyed = replace(renamed, shade=Shade("another"))
+    assert SlabKey.of_one_piece(dyed) != SlabKey.of_one_piece(slab)
+    assert SlabKey.without_appearance(dyed) == SlabKey.without_appearance(slab)

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from ledgerstone.json_types import KeyPath
 from ledgerstone.order import Cutout, Order, Point, Slab, Unit
+from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Changes, changed
 from ledgerstone.remedies.costs import COST, PER_CHANGE, PER_MM_MOVED, PER_SHARE
@@ -53,11 +54,29 @@ def placed(
             yield Option(effect, changes, cost + PER_CHANGE * len(changes))
 
 
+@dataclass(frozen=True, slots=True)
+class LayoutKey:
+    """What the places of openings depend on, beside the workshop."""
+
+    slab: SlabKey
+    freedom: Freedom
+    to_mm: float
+    keeps_off: tuple[bytes, tuple[XY, ...], bool, float | None] | None
+
+    @classmethod
+    def of(cls, layout: Layout) -> LayoutKey:
+        """Make the key of a layout."""
+        off, kept = layout.keeps_off, None
+        if off is not None:
+            kept = off.points.tobytes(), off.directions, off.is_edge, off.clear_mm
+        return cls(SlabKey.of(layout.slab), layout.freedom, layout.to_mm, kept)
+
+
 def _found(layout: Layout, context: StageContext) -> Placement | None:
     """Where the openings of a layout have room, in coarse steps, else in fine ones."""
     for to_mm in (COARSE_MM, FINE_MM):
         each = replace(layout, to_mm=to_mm)
-        key = (SlabKey.of(each.slab), each.freedom, to_mm, repr(each.keeps_off))
+        key = LayoutKey.of(each)
         found: Placement | None = context.cache.results.layouts.get_or_compute(key, each.placed)
         if found is not None:
             return found

@@ -6,12 +6,13 @@ It affects how soon an answer comes, never the answer.
 from __future__ import annotations
 
 from collections import OrderedDict
-from collections.abc import Callable, Hashable
-from dataclasses import dataclass, fields, replace
+from collections.abc import Callable, Hashable, Iterable, Mapping
+from dataclasses import dataclass, fields
 from typing import Any, Final, Generic, TypeVar
 
-from ledgerstone.order import Finish, Shade, Slab
+from ledgerstone.order import Slab
 from ledgerstone.outline import XY
+from ledgerstone.quantities import Length
 from ledgerstone.reinforcement import AfterCrack, SteelPlan
 from ledgerstone.shape import Shape
 from ledgerstone.strength.handling import Curing
@@ -50,27 +51,58 @@ class BoundedStore(Generic[K, V]):
         return self._kept[key]
 
 
+# What a record holds, by value: its numbers and texts, and of a record the name and the members.
+PlainValue = str | int | float | None | tuple["PlainValue", ...]
+
+
 @dataclass(frozen=True, slots=True)
 class SlabKey:
-    """A slab by value: two identical slabs have equal keys."""
+    """A slab by value: two identical slabs have equal keys.
 
-    value: str
+    How a length came belongs to it, since what is worked out may be said as it was: an opening
+    that is laid elsewhere is said in the customer's own unit.
+    """
+
+    value: PlainValue
 
     @classmethod
     def of(cls, slab: Slab) -> SlabKey:
         """Make the key of a slab."""
-        return cls(repr(slab))
+        return cls(_members_of(slab, _EVERY))
 
     @classmethod
     def of_one_piece(cls, slab: Slab) -> SlabKey:
         """Make the key of a slab whatever it is called, however many and what was left open."""
-        return cls.of(replace(slab, label="", quantity=1, taken=()))
+        return cls(_members_of(slab, _OF_ONE_PIECE))
 
     @classmethod
     def without_appearance(cls, slab: Slab) -> SlabKey:
         """Make the key of a slab's plan and strength, which appearance affects only by its mass."""
-        plain = Finish("as-cast", "")
-        return cls.of_one_piece(replace(slab, shade=Shade(), finish=plain))
+        return cls(_members_of(slab, _WITHOUT_APPEARANCE))
+
+
+_EVERY: Final = tuple(member.name for member in fields(Slab))
+_OF_ONE_PIECE: Final = tuple(n for n in _EVERY if n not in {"label", "quantity", "taken"})
+_WITHOUT_APPEARANCE: Final = tuple(n for n in _OF_ONE_PIECE if n not in {"shade", "finish"})
+
+
+def _members_of(record: object, names: Iterable[str]) -> PlainValue:
+    """These members of a record by value, and what record it is."""
+    return type(record).__name__, *[_plain(getattr(record, name)) for name in names]
+
+
+def _plain(thing: Any) -> PlainValue:  # noqa: ANN401 - whatever a member of a record holds
+    """A member of a record by value; mappings in the order in which they were written."""
+    if thing is None or isinstance(thing, str | int | float):
+        return thing
+    if isinstance(thing, Length):
+        exact = thing.exact_mm
+        return exact.numerator, exact.denominator, thing.unit, thing.came
+    if isinstance(thing, tuple):
+        return tuple([_plain(one) for one in thing])
+    if isinstance(thing, Mapping):
+        return tuple([(str(name), _plain(member)) for name, member in thing.items()])
+    return _members_of(thing, thing.__dataclass_fields__)
 
 
 @dataclass(frozen=True, slots=True)
