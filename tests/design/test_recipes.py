@@ -9,7 +9,11 @@ import pytest
 
 from design.recipe_programs import CONTRACT, PAPERS, READS, WORDS, ask, run
 from design.source import PACKAGE
+from ledgerstone.surfaces import SURFACES
+from ledgerstone.wording import LANGUAGES
 from support.documents import Json
+
+PAGES = ("page", "profile")
 
 
 @pytest.fixture
@@ -29,6 +33,14 @@ def put(file: Path, before: str, after: str) -> None:
     file.write_text(text.replace(before, after), encoding="utf-8")
 
 
+def test_the_words_of_a_surface_stand_in_one_file_of_each_language() -> None:
+    """No other catalogue of messages chooses by a surface, nor says one in an attribute."""
+    chosen = re.compile(rf"(?m)^ +(?:\*?\[|\.)(?:{'|'.join(SURFACES)})\b")
+    found = (PACKAGE / "wording" / "catalogues").glob("*/*.ftl")
+    by_surface = {file for file in found if chosen.search(file.read_text(encoding="utf-8"))}
+    assert by_surface == set(surface_catalogues(PACKAGE))
+
+
 @pytest.fixture(scope="module")
 def as_it_is() -> Json:
     """The answer of the package itself to an order that asks for nothing new."""
@@ -41,12 +53,19 @@ def answered_alike(one: Json, other: Json) -> bool:
     return all(one[key] == other[key] for key in ("answer", "findings", "total"))
 
 
+def surface_catalogues(package: Path) -> list[Path]:
+    """Where a surface's words stand: one file of a language's messages, and those of two pages."""
+    catalogues = package / "wording" / "catalogues"
+    pages = (catalogues / page / f"{language}.ftl" for page in PAGES for language in LANGUAGES)
+    return [*(catalogues / language / "surfaces.ftl" for language in LANGUAGES), *pages]
+
+
 def add_surface(package: Path) -> None:
     """Add the surface “scoured”: name, record, words, customers' words, rows in the file."""
     file, record = package / "surfaces.py", '        "honed": SurfaceKind('
     put(file, "Surface = Literal[", 'Surface = Literal["scoured", ')
     put(file, record, f'        "scoured": SurfaceKind(0.1, 200, 8.0, frees_dust=True),\n{record}')
-    for catalogue in (package / "wording" / "catalogues").glob("*/*.ftl"):
+    for catalogue in surface_catalogues(package):
         text = catalogue.read_text(encoding="utf-8")
         text = re.sub(r"\n( +\*?\[polished\])", r"\n    [scoured] scour\n\1", text)
         for record in ("surface", "Choices"):  # of the page, and of the form of a profile

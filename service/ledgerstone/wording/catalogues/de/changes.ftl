@@ -62,11 +62,7 @@ change-source-name = { $source ->
 change-shade = { NAME($slab, start: "yes") } hat jetzt den Farbton { $now } (vorher: { $was }).
 change-usual-shade = wie üblich
 change-finish = { NAME($slab, start: "yes") } ist jetzt { $now } (vorher: { $was }).
-change-finish-name = { $surface ->
-    [polished] poliert
-    [honed] geschliffen
-   *[as-cast] schalungsglatt
-}, Versiegelung „{ $sealer }“
+change-finish-name = { surface-name }, Versiegelung „{ $sealer }“
 change-place = { NAME($slab, start: "yes") } liegt { $now }; vorher { $was }.
 change-place-name = { $place ->
     [outdoors] im Freien

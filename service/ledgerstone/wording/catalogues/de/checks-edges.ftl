@@ -17,8 +17,3 @@ edge-too-thin-for-finish = { $profile ->
     [bevel] Um { NAME($slab, case: "accusative") } zu { surface-verb }, brauchen wir { $limit } senkrechte Kante; unter der Fase an { NAME($side, case: "dative") } bleiben { $left }.
    *[round] Um { NAME($slab, case: "accusative") } zu { surface-verb }, brauchen wir { $limit } senkrechte Kante; unter der Rundung an { NAME($side, case: "dative") } bleiben { $left }.
 }
-surface-verb = { $surface ->
-    [polished] polieren
-    [honed] schleifen
-   *[as-cast] gießen
-}

@@ -15,12 +15,6 @@ taken-place = { $place ->
    *[indoors] Innenraum
 }
 taken-shade = Farbton „{ $shade }“
-taken-surface = { $surface ->
-    [as-cast] Oberfläche schalungsglatt
-    [honed] Oberfläche geschliffen
-    [polished] Oberfläche poliert
-   *[other] Oberfläche { $surface }
-}
 taken-sealer = Versiegelung { $sealer }
 taken-edges = gerade Kanten
 taken-units = Unterschränke in üblichen Breiten (von links { $units })

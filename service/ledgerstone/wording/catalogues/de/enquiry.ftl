@@ -35,11 +35,7 @@ enquiry-what-y = Der Abstand des Ausschnitts ({ $opening }) von vorn
 enquiry-took-thickness = Wir gehen von { $value } Dicke aus ({ $slab }).
 enquiry-took-shade = Wir gehen von unserem Farbton { $value } aus.
 enquiry-took-nearest = Unser Farbton { $value } kommt „{ $said }“ am nächsten.
-enquiry-took-surface = Wir gehen von unserer üblichen Oberfläche aus: { $value ->
-    [as-cast] schalungsglatt
-    [honed] geschliffen
-   *[polished] poliert
-}.
+enquiry-took-surface = Wir gehen von unserer üblichen Oberfläche aus: { taken-surface-name }.
 enquiry-took-sealer = Wir gehen von unserer üblichen Versiegelung aus ({ $value }).
 enquiry-took-place = Wir gehen davon aus, dass { $slab } innen liegt.
 enquiry-took-collect = Wir gehen davon aus, dass Sie abholen.

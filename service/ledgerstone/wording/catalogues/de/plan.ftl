@@ -123,12 +123,6 @@ plan-facts = { $quantity ->
     [one] { $thickness } dick · { plan-surface }, Versiegelung { $sealer }
    *[other] { $quantity } Stück · { $thickness } dick · { plan-surface }, Versiegelung { $sealer }
 }
-plan-surface = { $surface ->
-    [as-cast] schalungsglatt
-    [honed] fein geschliffen
-    [polished] poliert
-   *[other] { $surface }
-}
 plan-fact-rests = Auflage: { $rests }
 plan-opening-word = Ausschnitt
 plan-relief-word = { $kind ->

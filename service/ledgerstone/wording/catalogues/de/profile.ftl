@@ -24,11 +24,7 @@ typical-opening = { $opening ->
     [basin] Becken
    *[hob] Kochfeld
 }
-job-surface = { $surface ->
-    [as-cast] schalungsglatt
-    [honed] geschliffen
-   *[polished] poliert
-}
+job-surface = { surface-name }
 first-step = { $step ->
     [you] Wer Sie sind
     [table] Ihr Gießtisch

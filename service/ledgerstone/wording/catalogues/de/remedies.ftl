@@ -45,11 +45,6 @@ reshape-as-drawn = Geben Sie { NAME($slab, case: "dative") } den gezeichneten Um
 keeps-its-size = { NAME($slab, start: "yes") } behält die Größe, die sie über ihren Unterschränken hat.
 reshade = Nehmen Sie für { NAME($slab, case: "accusative") } den Farbton { $shade }.
 resurface = Nehmen Sie für { NAME($slab, case: "accusative") } die Oberfläche „{ surface-name }“.
-surface-name = { $surface ->
-    [polished] poliert
-    [honed] geschliffen
-   *[as-cast] schalungsglatt
-}
 refinish = { $surface ->
     [same] Nehmen Sie für { NAME($slab, case: "accusative") } die Versiegelung „{ $sealer }“.
    *[other] Nehmen Sie für { NAME($slab, case: "accusative") } die Oberfläche „{ surface-name }“ und die Versiegelung „{ $sealer }“.

@@ -62,11 +62,7 @@ change-source-name = { $source ->
 change-shade = { NAME($slab, start: "yes") } is in { $now }; it was in { $was }.
 change-usual-shade = the usual shade
 change-finish = { NAME($slab, start: "yes") } is { $now }; it was { $was }.
-change-finish-name = { $surface ->
-    [polished] polished
-    [honed] honed
-   *[as-cast] as cast
-} with the { $sealer } sealer
+change-finish-name = { surface-name } with the { $sealer } sealer
 change-place = { NAME($slab, start: "yes") } goes { $now }; it was { $was }.
 change-place-name = { $place ->
     [outdoors] outdoors

@@ -16,8 +16,3 @@ edge-too-thin-for-finish = { $profile ->
     [none] To { surface-verb } { NAME($slab) } we need { $limit } of upright edge; its edge has { $left }.
    *[other] To { surface-verb } { NAME($slab) } we need { $limit } of upright edge; the { edge-profile } along { NAME($side) } has { $left }.
 }
-surface-verb = { $surface ->
-    [polished] polish
-    [honed] hone
-   *[as-cast] cast
-}

@@ -15,12 +15,6 @@ taken-place = { $place ->
    *[indoors] indoors
 }
 taken-shade = shade “{ $shade }”
-taken-surface = { $surface ->
-    [as-cast] surface as cast
-    [honed] honed surface
-    [polished] polished surface
-   *[other] surface { $surface }
-}
 taken-sealer = { $sealer } sealer
 taken-edges = square edges
 taken-units = base units in usual widths (from the left { $units })

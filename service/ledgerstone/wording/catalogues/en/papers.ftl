@@ -24,10 +24,6 @@ paper-size-round = { $across } across, { $thickness } thick
 paper-size-over-all = { $length } × { $width } over all, { $thickness } thick
 paper-look = { $shade }, { paper-surface }, { $sealer } sealer
 paper-look-matched = matched to { $colour }, { paper-surface }, { $sealer } sealer
-paper-surface = { $surface ->
-    [as-cast] as cast
-   *[other] { $surface }
-}
 paper-many = { $count } × { $name }
 paper-weight-size = { $weight }; { $size }; { $gear ->
     [yes] by trolley or lifting gear, never hands alone

@@ -24,11 +24,7 @@ typical-opening = { $opening ->
     [basin] basin
    *[hob] hob
 }
-job-surface = { $surface ->
-    [as-cast] as cast
-    [honed] honed
-   *[polished] polished
-}
+job-surface = { surface-name }
 first-step = { $step ->
     [you] Who you are
     [table] Your casting table
