@@ -105,9 +105,9 @@ def test_five_megabytes_are_answered(workshop: Workshop) -> None:
 def test_many_messages_of_junk_are_each_read_alone(workshop: Workshop) -> None:
     """Four times as many messages of 100 kB take about four times as long."""
     words = "lorem ipsum 12 dolor sit 40 mm amet, consectetur 7 x 3 adipiscing. "
-    junk = [f"Message {i}. " + words * (100_000 // len(words)) for i in range(8)]
+    junk = [f"Message {i}. " + words * (100_000 // len(words)) for i in range(4)]
     began = time.process_time()
-    for text in junk[:2]:
+    for text in junk[:1]:
         read_enquiry(text, workshop)
     few = time.process_time() - began
     began = time.process_time()
