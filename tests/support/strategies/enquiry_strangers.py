@@ -195,6 +195,8 @@ TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
         | hole("0/0", diameter=340, x=s.m, y=s.y)
         | hole("0/1", diameter=s.d, x=s.m - 230, y=s.w - s.z)
     ),
+    "said_in_passing": _slab,
+    "named_afterwards": lambda s: _slab(s) | hole("0/0", diameter=s.d, x=s.l / 2, y=s.w / 2),
     "feet_by": lambda s: sizes_of(6 * 304.8, 3 * 304.8, s.t),
     "others_have": _slab,
     "more_than_old": lambda s: sizes_of(s.m + 100, s.w, s.t),

@@ -222,7 +222,9 @@ class Subjects:
         unnamed = [one for one in nameless if not one.has_size()]
         if mention.count:  # so many more than a hole that has its place
             unnamed = [one for one in unnamed if not _PLACES & one.claims.keys()]
-        takes_up = what not in ROUND_HOLES and mention.determiner and not mention.is_indefinite
+        is_told = any(atom.kind == "size" for atom in sentence.atoms)
+        takes_up = what not in ROUND_HOLES or (mention.names_hole and not is_told)
+        takes_up = takes_up and bool(mention.determiner) and not mention.is_indefinite
         current = [opening for opening in self.openings if opening in nameless]
         if len(nameless) == 1 and takes_up:
             unnamed = nameless
@@ -258,14 +260,8 @@ class Subjects:
         more = more or (
             not mention.determiner and identity.is_sized_anew(mention, sentence, current)
         )
-        if (
-            current
-            and not more
-            and (
-                not mention.is_indefinite
-                or not any(one.names_hole and one.has_size() for one in current)
-            )
-        ):
+        is_sized = any(one.names_hole and one.has_size() for one in current)
+        if current and not more and not (mention.is_indefinite and is_sized):
             return current
         if not more and not mention.is_indefinite and len(piece.openings) == 1:
             return list(piece.openings)

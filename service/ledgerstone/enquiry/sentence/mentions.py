@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 from typing import Final
 
 from ledgerstone.enquiry.sentence import denied_holes, kinds
@@ -38,6 +39,7 @@ _TURNS_BACK: Final = word_set("but sondern so how where what said just only nur 
 _MEASURES: Final = word_set("is are measures measure ist sind misst hat")
 _NOW: Final = (["present"], ["jetzige"], ["jetzigen"])
 _GONE: Final = word_set("gone cancelled dropped deleted omitted scrapped entfällt entfallen")
+_STANDS_FOR: Final = frozenset({("does", "for"), ("do", "for"), ("serves", "as"), ("does", "as")})
 _NO_SUBJECT: Final = word_set(
     "first second third fourth last latter former erste zweite dritte"
     " template leaflet instructions paper drawing plan sketch spec datasheet datenblatt brochure"
@@ -270,7 +272,8 @@ def _is_number_of(atoms: Sequence[Atom], i: int) -> bool:
 def _is_gone(sentence: Sentence, mention: Mention) -> bool:
     """Return whether a hole is no longer wanted: "two sockets gone, she doesn't want them"."""
     after = sentence.words[mention.end : mention.end + 2]
-    return mention.kind == "open" and bool(_GONE & set(after))
+    led = set(pairwise(sentence.words[max(0, mention.start - 4) : mention.start]))
+    return mention.kind == "open" and bool(_GONE & set(after) or _STANDS_FOR & led)
 
 
 def _is_denied(sentence: Sentence, mention: Mention) -> bool:
@@ -283,7 +286,7 @@ def _is_denied(sentence: Sentence, mention: Mention) -> bool:
         if words[i] == "no" and i and atoms[i - 1].kind == "size":
             return False  # "2 no. shelves"
         if words[i] and mark("not").at(words, i) is not None:
-            return words[i : i + 2] != ["not", "only"]
+            return words[i : i + 2] not in (["not", "only"], ["never", "mind"])
         if words[i] in _TURNS_BACK and words[i - 1 : i] not in (["not"], ["nicht"]):
             return False
     return False

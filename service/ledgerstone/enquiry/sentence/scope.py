@@ -239,8 +239,10 @@ def is_reference(mention: Mention, sentence: Sentence) -> bool:
     is_to_each = mention.preposition in ("to", "at", "per", "for") and mention.determiner in _EACH
     near = words[max(0, mention.start - 6) : mention.start]
     is_wastes = mention.preposition in ("of", "on") and bool(_WASTES & set(near))
-    if mention.preposition in _REFERENCE or is_to_each or is_wastes:
-        return True  # "taps to each basin", "46 mm, for the waste of a sit-on bowl"
+    is_on = mention.preposition in ("on", "auf") and mention.determiner in ("a", "an")
+    is_on = is_on and not any(atom.kind == "size" for atom in sentence.atoms)
+    if mention.preposition in _REFERENCE or is_to_each or is_wastes or is_on:
+        return True  # "the waste of a sit-on bowl", "we've cooked on a gas ring"
     if mention.preposition == "of" and _MIDDLES & set(near) and not _is_placed(mention, words):
         is_away = bool(_AWAY_FROM & set(near))  # "150 to the right of the middle of the bowl"
         if is_away or _AT_MIDDLE & set(near[:-3]):

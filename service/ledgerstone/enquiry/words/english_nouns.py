@@ -69,7 +69,7 @@ NOUNS: Final = MappingProxyType(
         " monobloc, spout, water tap, taphole, tapholes, mixer taps",
         "open:waste": "waste, wastes, waste pipe, waste outlet, plug hole, plughole",
         "open:drain": "drain, drains, drainage",
-        "open:parasol": "parasol, brolly, parasols, umbrella, sunshade, parasol pole",
+        "open:parasol": "parasol, sun umbrella, brolly, parasols, umbrella, sunshade, parasol pole",
         "open:cable": "cable, cables, cable grommet, grommet, grommets, wires, cable outlet, cable"
         " tidy, cord, cords, flex, wiring",
         "open:grill": "grill, ceramic grill, barbecue, bbq, kamado, smoker, pizza oven, fire bowl,"
@@ -112,7 +112,8 @@ NOUNS: Final = MappingProxyType(
         " piano, trestles, trestle, supports, support, splash, sideboard, hallway, stone"
         " trough, socket, sockets, outlet, outlets, switch, pot filler, soil pipe, boiler, meter",
         "room:indoors": "hall bath, hall bathroom, half bath, guest bath, master bath,"
-        " primary bath, kids bath, main bath, kitchen, bathroom, living room, sitting room, lounge,"
+        " galley, galley kitchen, primary bath, kids bath, main bath, kitchen, bathroom, living"
+        " room, sitting room, lounge,"
         " hall, hallway, utility, utility room, study, office, studio, conservatory, bedroom,"
         " cloakroom, powder room, en suite, ensuite, dining room, laundry, laundry room, pantry,"
         " larder, wc, loo, toilet, landing, porch, playroom, snug, basement, wash room,"
