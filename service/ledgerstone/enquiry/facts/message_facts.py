@@ -125,10 +125,19 @@ def _gather_words(
     found.told = spans
     written = found.mail.written or _dated(found)
     month_first = workshop.place.is_month_first
-    found.needed = needed_by(text, spans, written, month_first=month_first)
+    standing = _without(text, found.mail.struck)
+    found.needed = needed_by(standing, spans, written, month_first=month_first)
     if written is None and today is not None and found.needed.day is None:
-        of_today = tuple(needed_by(text, spans, today, month_first=month_first).readings())
+        of_today = tuple(needed_by(standing, spans, today, month_first=month_first).readings())
         found.needed = replace(found.needed, if_today=of_today)
+
+
+def _without(text: str, struck: Sequence[TextSpan]) -> str:
+    """Return a text of the same length with blanks for what was struck out."""
+    chars = list(text)
+    for start, end in struck:
+        chars[start:end] = " " * (end - start)
+    return "".join(chars)
 
 
 def _is_signed(word: SaidWord, found: MessageFacts) -> bool:

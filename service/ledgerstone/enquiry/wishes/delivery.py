@@ -24,6 +24,7 @@ _KINDS: Final = (
             r"|set (?:it|them) down in place|einbauen|einbau\b|bauen [^.\n]{1,24} ein\b"
             r"|(?<!vater )(?<!wieder )eingebaut"
             r"|montage|montieren|(?:come|pass)(?: by)? (?:to|and|for) (?:mount|assembl\w+)\b"
+            r"|you (?:would |will )?(?:need )?to (?:\w+ )?(?:mount|lay|position) (?:it|them)\b"
             r"|mounting (?:is )?(?:included|please)|(?:with|and|incl\w*) (?:the )?mounting\b"
             r"(?! (?:brackets?|clips?|kit|holes?|hardware|screws?|plates?|rails?)\b)"
             r"|(?:liefern|bringen) und (?:aufstellen|verlegen)"
@@ -68,6 +69,8 @@ _KINDS: Final = (
             r"|(?:pass|come)(?: by)? to (?:take|search|get) (?:it|them)\b"
             r"|come (?:and |to |by )?(?:get|for) (?:it|them)\b|take (?:it |them )?by ourselves"
             r"|take it (?:away )?(?:with us|ourselves|in our)|call for it|\bcome to you\b"
+            r"|(?:we|i)(?:['’]ll| will)? send (?:a|our|my) (?:driver|man|men|lorry|truck|carrier)\b"
+            r"|\bcoming (?:over |round )?to (?:get|fetch|take) (?:it|them)\b"
             r"|selbstabhol\w*|self.?collect|hole (?:\w+ ){0,3}ab\b)",
             re.IGNORECASE,
         ),
