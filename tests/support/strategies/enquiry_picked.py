@@ -11,7 +11,7 @@ from typing import Any, Final
 from hypothesis import strategies as st
 
 from support.strategies.enquiry_changes import Several
-from support.strategies.enquiry_strangers import Lengths, Sizes, sizes
+from support.strategies.enquiry_strangers import Lengths, Sizes, hole, sizes
 from support.strategies.enquiry_wordings import sizes_of
 
 SAID: Final[dict[str, Any]] = tomllib.loads(Path(__file__).with_suffix(".toml").read_text("utf-8"))
@@ -38,6 +38,7 @@ TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
         "/slabs/0/thickness": float(s.t),
     },
     "keeps_both": lambda s: _first(s) | _second(s, 1),
+    "middle_or_not": lambda s: _first(s) | hole("0/0", diameter=s.d, y=s.w / 2),
     "one_differs": lambda s: _first(s) | _second(s, 1),
 }
 

@@ -29,6 +29,7 @@ _UNITS: Final = frozenset({"unit", "cabinet", "cupboard", "unterschrank", "schra
 _EACH: Final = frozenset({"each", "je", "jeweils"})
 _ALL: Final = frozenset(["both", "all", "each", "beide", "alle"])
 _MIDDLE: Final = word_set("center centre middle mitte central mittig")
+_ONES: Final = (["one"], ["piece"], ["top"], ["slab"])
 _MIDDLE_ONE: Final = frozenset(
     {("middle", "one"), ("centre", "one"), ("center", "one"), ("die", "mittlere")}
 )
@@ -85,7 +86,8 @@ def _read_centred(focus: Focus, parsed: ParsedSentence) -> None:
     _read_equal(focus, parsed)
     for i, count in (*sentence.marks("centred"), *_alone_in_clause(sentence)):
         end = i + count
-        if parsed.middles.keys() & set(range(i, end)):
+        is_which = sentence.words[end : end + 1] in _ONES  # "the sink is in the middle one"
+        if is_which or parsed.middles.keys() & set(range(i, end)):
             continue
         whose = _whose(focus, parsed, i)
         other = _named_after(focus, sentence, end, whose)

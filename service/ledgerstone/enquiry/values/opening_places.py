@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from typing import Final
 
 from ledgerstone.enquiry.scene.said import Claim, newest
 from ledgerstone.enquiry.scene.size_assigner import worked_out
+from ledgerstone.enquiry.text.tokens import TextSpan
 from ledgerstone.enquiry.values.pieces import Doubt, OpeningFound, PieceFound
 
+_APART: Final = 24  # characters between two tellings of a place that are not one
 _AXES: Final = {"x": ("left", "right"), "y": ("front", "back")}
 
 
@@ -55,8 +57,9 @@ def place_opening(found: PieceFound, made: OpeningFound, axis: str) -> None:
     middle = made.opening.centred.get(axis) or ()
     if places and _is_of_other_way(made, axis):
         middle = ()
-    if not places and not middle:
-        middle = made.opening.loosely_centred.get(axis) or ()
+    loosely = made.opening.loosely_centred
+    if not middle and (not places or _is_told_apart(loosely, axis, places)):
+        middle = loosely.get(axis) or ()
     if middle and extent is not None:
         rank = max((claim.rank for claim in places), default=(0, 0))
         spans = (*middle, *extent.spans)
@@ -67,6 +70,19 @@ def place_opening(found: PieceFound, made: OpeningFound, axis: str) -> None:
     if value is not None and extent is not None and not 0 < value.mm < extent.mm:
         del made.values[axis]
         made.doubts.append(Doubt(axis, [value]))
+
+
+def _is_told_apart(
+    loosely: Mapping[str, Sequence[TextSpan]], axis: str, places: Sequence[Claim]
+) -> bool:
+    """Whether the middle of the slab is told in one place, and a distance in another: both stand.
+
+    "It has to be in the middle of the table. … The hole please 60 cm from the left end."
+    """
+    middle = list(loosely.get(axis) or ())
+    is_of_slab = bool(middle) and middle == list(loosely.get({"x": "y", "y": "x"}[axis]) or ())
+    starts = [low for claim in places for low, _ in claim.spans[:1]]
+    return is_of_slab and bool(starts) and min(starts) - max(high for _, high in middle) > _APART
 
 
 def _is_of_other_way(made: OpeningFound, axis: str) -> bool:
