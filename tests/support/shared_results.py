@@ -76,8 +76,14 @@ def folder() -> Path:
     """Return the folder; who asks first makes it, for itself and those that it then starts."""
     if _FOLDER not in os.environ:
         os.environ[_FOLDER] = tempfile.mkdtemp(prefix="results")
-        atexit.register(shutil.rmtree, os.environ[_FOLDER])
+        atexit.register(_remove, os.environ[_FOLDER], os.getpid())
     return Path(os.environ[_FOLDER])
+
+
+def _remove(made: str, by: int) -> None:
+    """Remove the folder as the process ends that made it, not as one that it has forked does."""
+    if os.getpid() == by:
+        shutil.rmtree(made, ignore_errors=True)
 
 
 def _use_for(used: StageCache, workshop: Workshop) -> None:
