@@ -217,3 +217,13 @@ def test_what_tests_share_lies_in_one_place() -> None:
         if bad:
             wrong[str(file)] = bad
     assert wrong == {}
+
+
+def test_the_tests_data_lie_in_one_folder() -> None:
+    """Beside a tool's own settings and the advisories, no test's data lie among the code."""
+    kinds = {".toml", ".json", ".jsonl", ".csv", ".txt", ".eml", ".ics"}
+    own = {"tests/package.json", "tests/package-lock.json", "tests/tsconfig.json"}
+    own |= {"tests/design/advisories.toml"}
+    found = {str(f) for f in project_files() if f.parts[0] == "tests" and f.suffix in kinds}
+    assert len(found) > 10
+    assert sorted(name for name in found - own if not name.startswith("tests/data/")) == []

@@ -32,10 +32,8 @@ SEEDS = (1, 5, 7, 9, 12, 14, 15, 16, 19, 22)
 # Nine orders worked out once, from outside this project: Morley's plate of 12 000 to 22 000 nodes,
 # E and Poisson's ratio of C40, elastic push-only rests of 1e5 to 1e6 N/mm a place on rigid rails.
 # Of each, the stress (MPa) under a person, averaged over half the thickness, and his place (mm).
-GIVEN = [
-    json.loads(line)
-    for line in Path(__file__).with_name("second_solver.jsonl").read_text("utf-8").splitlines()
-]
+_FILE = Path(__file__).resolve().parents[1] / "data" / "second_solver.jsonl"
+GIVEN = [json.loads(line) for line in _FILE.read_text("utf-8").splitlines()]
 
 
 @pytest.mark.parametrize("given", GIVEN, ids=lambda given: given["name"])

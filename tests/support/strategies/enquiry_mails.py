@@ -7,15 +7,14 @@ read.
 
 from __future__ import annotations
 
-import tomllib
 from dataclasses import dataclass, field
-from pathlib import Path
 from random import Random
 from typing import Any, Final
 
+from support.phrases import phrases
 from support.strategies.enquiry_units import INCH, Unit
 
-SAID: Final[dict[str, Any]] = tomllib.loads(Path(__file__).with_suffix(".toml").read_text("utf-8"))
+SAID: Final[dict[str, Any]] = phrases("enquiry_mails")
 _USES: Final = {"island": "worktop", "bar": "worktop", "vanity": "worktop"}
 _SINKS: Final = {
     "en": {

@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-import tomllib
-from pathlib import Path
 from typing import Any, Final
 
 from hypothesis import strategies as st
 
+from support.phrases import phrases
 from support.strategies.enquiry_changes import LENGTH, THICKNESS, WIDTH, Several
 
-SAID: Final[dict[str, Any]] = tomllib.loads(Path(__file__).with_suffix(".toml").read_text("utf-8"))
+SAID: Final[dict[str, Any]] = phrases("enquiry_manners")
 _NOUNS: Final = ("window sills", "shelves", "worktops")
 WorktopSizes = tuple[int, int, int]
 

@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-import tomllib
 from dataclasses import dataclass
-from pathlib import Path
 from typing import Any, Final
 
 from hypothesis import strategies as st
 
+from support.phrases import phrases
 from support.strategies.enquiry_changes import Several
 from support.strategies.enquiry_wordings import a_slab, lengths_of
 
-SAID: Final[dict[str, Any]] = tomllib.loads(Path(__file__).with_suffix(".toml").read_text("utf-8"))
+SAID: Final[dict[str, Any]] = phrases("enquiry_outsiders")
 ASK: Final = "Please quote for a worktop {} x {} x {} mm."
 
 

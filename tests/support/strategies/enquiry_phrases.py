@@ -6,14 +6,14 @@ is made of stands beside it, so that those which are read worst can be counted.
 
 from __future__ import annotations
 
-import tomllib
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
-from pathlib import Path
 from random import Random
 from typing import Any, Final
 
-SAID: Final[dict[str, Any]] = tomllib.loads(Path(__file__).with_suffix(".toml").read_text("utf-8"))
+from support.phrases import phrases
+
+SAID: Final[dict[str, Any]] = phrases("enquiry_phrases")
 
 
 @dataclass

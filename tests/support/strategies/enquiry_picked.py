@@ -2,19 +2,18 @@
 
 from __future__ import annotations
 
-import tomllib
 from collections.abc import Callable
 from dataclasses import asdict
-from pathlib import Path
 from typing import Any, Final
 
 from hypothesis import strategies as st
 
+from support.phrases import phrases
 from support.strategies.enquiry_changes import Several
 from support.strategies.enquiry_strangers import Lengths, Sizes, hole, sizes
 from support.strategies.enquiry_wordings import sizes_of
 
-SAID: Final[dict[str, Any]] = tomllib.loads(Path(__file__).with_suffix(".toml").read_text("utf-8"))
+SAID: Final[dict[str, Any]] = phrases("enquiry_picked")
 
 
 def _first(s: Sizes) -> Lengths:

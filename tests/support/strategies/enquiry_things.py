@@ -2,18 +2,15 @@
 
 from __future__ import annotations
 
-import tomllib
-from pathlib import Path
 from typing import Final
 
 from hypothesis import strategies as st
 
+from support.phrases import phrases
 from support.strategies.enquiry_changes import Several
 from support.strategies.enquiry_wordings import a_slab, lengths_of
 
-SAID: Final[dict[str, list[str]]] = tomllib.loads(
-    Path(__file__).with_suffix(".toml").read_text("utf-8")
-)
+SAID: Final[dict[str, list[str]]] = phrases("enquiry_things")
 ASKS: Final = (
     "Please quote for a worktop {} x {} x {}.",
     "We need a worktop {} long and {} deep, {} thick.",

@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-import tomllib
-from pathlib import Path
 from typing import Any, Final
 
 from hypothesis import strategies as st
 
+from support.phrases import phrases
 from support.strategies.enquiry_changes import Several
 from support.strategies.enquiry_wordings import SLAB, a_slab, lengths_of, sizes_of
 
-SAID: Final[dict[str, Any]] = tomllib.loads(Path(__file__).with_suffix(".toml").read_text("utf-8"))
+SAID: Final[dict[str, Any]] = phrases("enquiry_turns")
 
 
 def _of(at: int, slab: tuple[float, float, float]) -> dict[str, float]:
