@@ -37,6 +37,7 @@ TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
         "/slabs/0/thickness": float(s.t),
     },
     "keeps_both": lambda s: _first(s) | _second(s, 1),
+    "from_below": lambda s: _first(s) | hole("0/0", diameter=300, x=s.l / 2, y=s.y),
     "middle_or_not": lambda s: _first(s) | hole("0/0", diameter=s.d, y=s.w / 2),
     "one_differs": lambda s: _first(s) | _second(s, 1),
 }

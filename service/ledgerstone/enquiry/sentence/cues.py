@@ -260,6 +260,7 @@ def _side_ahead(sentence: Sentence, first: int) -> tuple[str, int] | None:
             return None
         if words[j] and (side := SIDES.at(words, j)) is not None:
             is_way_in = words[j] == "unten" and words[j + 1 : j + 2] not in ([], [""], ["und"])
+            is_way_in = is_way_in or words[max(0, j - 2)].endswith(("becken", "spüle"))
             return None if is_way_in else (side[0], j + side[1])
     return None
 

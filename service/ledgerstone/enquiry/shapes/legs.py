@@ -228,8 +228,8 @@ def _depth(
     claim = assigner.claim(measure, "deep", parsed.rank)
     if claim is None:
         return
-    if claim.mm > _DEEPEST and leg in ("back", "side"):
-        _reach(piece, measure, leg, parsed, assigner)  # "the return comes forward to 1900"
+    if claim.mm > _DEEPEST and leg != "both":  # "the return comes to 1900", "1250 in all"
+        _reach(piece, measure, leg or "side", parsed, assigner)
         return
     if leg in ("back", "both", ""):
         say(piece.claims, "back_depth", claim)
