@@ -214,7 +214,17 @@ class ChildFailed(LedgerstoneError):
 
 
 class SettingsFault(LedgerstoneError):
-    """The environment has an invalid setting; the service does not start."""
+    """The environment has an invalid setting; the service does not start.
+
+    Parameters
+    ----------
+    message
+        What would put it right.
+    """
+
+    def __init__(self, message: Message) -> None:
+        super().__init__(message.name)
+        self.message = message
 
 
 class PlateError(LedgerstoneError):

@@ -14,6 +14,7 @@ from zoneinfo import ZoneInfo
 
 from ledgerstone.codec.tokens import SHORTEST_KEY
 from ledgerstone.errors import SettingsFault
+from ledgerstone.message import Message
 from ledgerstone.workshop import DEMONSTRATION
 
 SHORTEST_MAKER_KEY = 16
@@ -117,8 +118,8 @@ def _number(given: Mapping[str, str], name: str, usual: float, most: float) -> f
         return usual
     plain = text.isascii() and text.isdigit() and len(text) <= _MAX_FIGURES
     if not plain or int(text) > most:
-        fault = f"LEDGERSTONE_{name} is a whole number from 0 to {most:g}; “{text}” was given."
-        raise SettingsFault(fault)
+        values = {"name": f"LEDGERSTONE_{name}", "most": f"{most:g}", "given": text}
+        raise SettingsFault(Message("settings-number", **values))
     return float(text)
 
 
@@ -128,17 +129,11 @@ def _signing_keys(text: str) -> tuple[str, ...]:
     short = [n for n, key in enumerate(keys, start=1) if len(key.encode()) < SHORTEST_KEY]
     if not short:
         return keys
-    which = "The key" if len(keys) == 1 else f"Key {short[0]} of {len(keys)}"
-    raise SettingsFault(
-        f"{which} in LEDGERSTONE_SIGNING_KEYS is shorter than {SHORTEST_KEY} letters. A comma"
-        " stands between one key and the next, so no key can hold one."
-    )
+    counts = {"number": short[0], "of": len(keys), "least": SHORTEST_KEY}
+    raise SettingsFault(Message("settings-short-key", **counts))
 
 
 def _long_enough(maker_key: str) -> str:
     if maker_key and len(maker_key) < SHORTEST_MAKER_KEY:
-        raise SettingsFault(
-            f"LEDGERSTONE_MAKER_KEY has at least {SHORTEST_MAKER_KEY} characters, so that nobody"
-            " guesses it."
-        )
+        raise SettingsFault(Message("settings-maker-key", least=SHORTEST_MAKER_KEY))
     return maker_key

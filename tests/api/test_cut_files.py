@@ -15,6 +15,7 @@ from ezdxf.entities.lwpolyline import LWPolyline
 from ezdxf.math import bulge_to_arc
 from shapely import Polygon
 
+from ledgerstone.workshop import DEMONSTRATION
 from support.demonstration import EXAMPLE_ORDER
 from support.offered import MAKER, reworded, service
 
@@ -208,3 +209,25 @@ def test_the_same_order_gives_the_same_file() -> None:
     thin = {"order": {**ORDER, "slabs": [{**ORDER["slabs"][1], "thickness": "5 mm"}]}}
     stopped = service().post("/v1/job-sheets", json=thin, headers=MAKER | {"Accept": DXF})
     assert stopped.status_code == 422
+
+
+def test_a_workshop_that_works_in_inches_gets_its_files_in_inches() -> None:
+    """By the file's own header, the notes on it, and its sizes: 24 in by 24 in, 12 in across."""
+    shop = service(profile=DEMONSTRATION.with_name("united_states.toml"))
+    hole = {"kind": "circle", "diameter": "12 in", "centre": {"x": "12 in", "y": "12 in"}}
+    outline = {"kind": "rectangle", "length": "24 in", "width": "24 in"}
+    top = {"outline": outline, "cutouts": [hole], "thickness": "2 in", "rests": {"kind": "full"}}
+    ask = {"order": {"slabs": [top], "delivery": {"kind": "collect"}}}
+    asked = {form: MAKER | {"Accept": form} for form in (DXF, SVG)}
+    sent = [shop.post("/v1/job-sheets", json=ask, headers=asked[form]) for form in (DXF, SVG)]
+    dxf, svg = (answer.get_data(as_text=True) for answer in sent)
+    drawing = ezdxf.filemanagement.read(io.StringIO(dxf))
+    assert (drawing.header["$INSUNITS"], drawing.header["$MEASUREMENT"]) == (1, 0)
+    said = " ".join(text.dxf.text for text in drawing.modelspace().query("TEXT"))
+    assert "in inches" in said
+    assert " mm" not in said
+    assert area_mm2(lines(drawing, "1-INSIDE")[0]) == pytest.approx(24 * 24, rel=1e-4)
+    assert area_mm2(lines(drawing, "1-KNOCKOUTS")[0]) == pytest.approx(math.pi * 6**2, rel=1e-6)
+    wide, high = map(float, re.findall(r'(?:width|height)="([\d.]+)in"', svg)[:2])
+    box_of = [float(n) for n in re.search(r'viewBox="([^"]+)"', svg)[1].split()]  # type: ignore[index]
+    assert [mm / 25.4 for mm in box_of[2:]] == pytest.approx([wide, high], abs=1e-3)

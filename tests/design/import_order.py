@@ -7,6 +7,8 @@ ORDER = (
     "media_types",
     "message",
     "errors",
+    "file_faults",
+    "csv_table",
     "child_process",
     "_length_faults",
     "_length_grammar",

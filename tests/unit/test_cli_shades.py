@@ -1,12 +1,13 @@
 """The maker's command: readings of tiles become lines that a profile takes, the misses shown."""
 
 import io
+import re
 from pathlib import Path
 
 import pytest
 
 from ledgerstone.cli.shades import run
-from ledgerstone.wording import Message, english
+from ledgerstone.wording import Message, english, speech_in
 from ledgerstone.workshop import DEMONSTRATION, read_profile
 
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")
@@ -90,3 +91,26 @@ def test_fit_tells_a_file_that_cannot_be_read(tmp_path: Path) -> None:
         out, err = io.StringIO(), io.StringIO()
         assert run(["fit", str(path)], out, err) == 2
         assert err.getvalue().startswith(f"{path}: the file cannot")
+
+
+def test_tiles_of_a_german_spreadsheet_are_read_and_answered_in_german(tmp_path: Path) -> None:
+    """Semicolons and decimal commas; the misses have the profile's, the file's lines a point."""
+    file, out = tmp_path / "tiles.csv", io.StringIO()
+    file.write_text(GOOD.replace(",", ";").replace(".", ","), encoding="utf-8")
+    profile = str(DEMONSTRATION.with_name("germany.toml"))
+    assert run(["fit", str(file), "--workshop", profile], out, out, {}) == 0
+    assert "lightness = 66.2" in out.getvalue()
+    assert re.findall(r"#   grau (\d) %: \d+,\d", out.getvalue()) == ["1", "3", "6"]
+    assert "Kurve" in out.getvalue()
+
+
+@pytest.mark.parametrize(("name", "why"), [("none.csv", "not-there"), ("", "folder")])
+def test_a_file_that_cannot_be_read_is_told_without_the_machine_s_words(
+    name: str, why: str, tmp_path: Path
+) -> None:
+    """In the language of the place, with what is the matter."""
+    out, err = io.StringIO(), io.StringIO()
+    assert run(["fit", str(tmp_path / name)], out, err, {"LANG": "de_DE.UTF-8"}) == 2
+    reason = Message("file-fault", why=why)
+    unread = Message("cli-unreadable", file=str(tmp_path / name), reason=reason)
+    assert err.getvalue() == f"{speech_in('de').say(unread)}\n"

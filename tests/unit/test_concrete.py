@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import dataclasses
+import io
+import re
 import sys
 import tomllib
 from pathlib import Path
@@ -25,6 +27,7 @@ from ledgerstone.strength.concrete import (
 from ledgerstone.strength.strips import StripFault, profile_lines, strips_from
 from ledgerstone.strength.tested import MARGIN_UNKNOWN, StripSample
 from ledgerstone.wording import speech_in
+from ledgerstone.workshop import DEMONSTRATION
 from ledgerstone.workshop.form.bags import UNTESTED_PERCENT
 
 TABLE = [
@@ -202,3 +205,41 @@ def test_the_command_prints_the_report(tmp_path: Path, capsys: pytest.CaptureFix
     assert run([str(tmp_path / "none.csv")], sys.stdout, sys.stderr) == 2
     table.write_text(TABLE[0], encoding="utf-8")
     assert run([str(table)], sys.stdout, sys.stderr) == 2
+
+
+HOMES = [
+    ("demonstration", r"at [0-9]\.[0-9]{2} N/mm² on average"),
+    ("germany", r"im Mittel bei [0-9],[0-9]{2} N/mm²"),
+    ("united_states", r"at [0-9,]+ psi on average"),
+]
+
+
+@pytest.mark.parametrize(("name", "says"), HOMES)
+def test_the_command_answers_in_the_profile_s_language_and_units(
+    name: str, says: str, tmp_path: Path
+) -> None:
+    """So it does of strips that a spreadsheet of that country has saved."""
+    table, out = tmp_path / "strips.csv", io.StringIO()
+    file = str(DEMONSTRATION.with_name(f"{name}.toml"))
+    told = "\n".join(TABLE)
+    if name == "germany":
+        told = told.replace(",", ";").replace(".", ",")
+    table.write_text(told, encoding="utf-8")
+    assert run([str(table), "--workshop", file], out, out, {}) == 0
+    assert re.search(says, out.getvalue())
+    assert "load_n = 1079" in out.getvalue()
+    named = io.StringIO()
+    assert run([str(table)], named, named, {"LEDGERSTONE_WORKSHOP": file}) == 0
+    assert named.getvalue() == out.getvalue()
+
+
+def test_a_strip_may_be_told_in_inches_and_pounds() -> None:
+    """4 in by 1 1/2 in over 16 in, broken by 55 lb: 101.6, 38.1 and 406.4 mm, 24.948 kg.
+
+    Source: NIST SP 811 appendix B.8.
+    """
+    (strip,) = strips_from([TABLE[0].split(",length")[0], "7, 4 in, 1 1/2 in, 16 in, 55 lb"])
+    assert (strip.width_mm, strip.thickness_mm, strip.span_mm) == pytest.approx(
+        (101.6, 38.1, 406.4)
+    )
+    assert strip.load_n == pytest.approx(55 * 0.45359237 * 9.80665, rel=1e-5)

@@ -2,6 +2,7 @@
 
 import hmac
 import os
+import re
 import subprocess
 from pathlib import Path
 
@@ -9,6 +10,8 @@ import pytest
 
 from ledgerstone.errors import SettingsFault
 from ledgerstone.settings import Settings, settings_from
+from ledgerstone.wording import Message, english, speech_in
+from ledgerstone.workshop import DEMONSTRATION
 from support.programs import run_beside
 
 
@@ -31,17 +34,19 @@ def test_a_proxy_that_limits_spares_the_service() -> None:
 )  # fmt: skip
 def test_what_cannot_be_meant_is_reported(name: str, said: str) -> None:
     """A setting that can't be used is named, with what would put it right."""
-    with pytest.raises(SettingsFault, match=f"LEDGERSTONE_{name} (is|has) .*[0-9]"):
+    with pytest.raises(SettingsFault) as fault:
         settings_from({f"LEDGERSTONE_{name}": said})
+    assert re.match(f"LEDGERSTONE_{name} (is|has) .*[0-9]", english(fault.value.message))
 
 
 def test_a_comma_parts_two_signing_keys() -> None:
     """Two keys stand with a comma between; a key that holds one is told of, and not shown."""
     old, new = "o" * 32, "n" * 32
     assert settings_from({"LEDGERSTONE_SIGNING_KEYS": f"{old}, {new}"}).signing_keys == (old, new)
-    with pytest.raises(SettingsFault, match=r"Key 2 of 2 .* no key can hold one") as fault:
+    with pytest.raises(SettingsFault) as fault:
         settings_from({"LEDGERSTONE_SIGNING_KEYS": f"{old},{new[:20]}"})
-    assert new[:20] not in str(fault.value)
+    assert dict(fault.value.message.values) == {"number": 2, "of": 2, "least": 32}
+    assert new[:20] not in english(fault.value.message)
 
 
 def test_keys_are_not_shown() -> None:
@@ -51,27 +56,35 @@ def test_keys_are_not_shown() -> None:
     assert "s" * 8 not in repr(settings)
 
 
+RATE = {"name": "LEDGERSTONE_RATE", "most": "1000", "given": "viel"}
+
+
 @pytest.mark.parametrize(
     ("name", "value", "says"),
     [
-        (
-            "SIGNING_KEYS",
-            "short",
-            "The key in LEDGERSTONE_SIGNING_KEYS is shorter than 32 letters.",
-        ),
-        ("MAKER_KEY", "short", "LEDGERSTONE_MAKER_KEY has at least 16 characters"),
-        ("WORKSHOP", "no/such.toml", "no such file."),
+        ("SIGNING_KEYS", "short", Message("settings-short-key", number=1, of=1, least=32)),
+        ("MAKER_KEY", "short", Message("settings-maker-key", least=16)),
+        ("WORKSHOP", "no/such.toml", Message("fault-no-file")),
+        ("RATE", "viel", Message("settings-number", **RATE)),
     ],
 )
-def test_a_start_that_cannot_be_says_why(name: str, value: str, says: str, tmp_path: Path) -> None:
-    """The server ends at once with a plain sentence, and prints no traceback."""
+def test_a_start_that_cannot_be_says_why(
+    name: str, value: str, says: Message, tmp_path: Path
+) -> None:
+    """The server ends at once with a plain sentence, and prints no traceback.
+
+    In the language of the profile, if there is one.
+    """
     log = tmp_path / "log"
     with log.open("wb") as errors:
-        environment = {**os.environ, f"LEDGERSTONE_{name}": value}
+        is_german = name == "RATE"
+        mine = DEMONSTRATION.with_name("germany.toml") if is_german else DEMONSTRATION
+        named = {"LEDGERSTONE_WORKSHOP": str(mine), f"LEDGERSTONE_{name}": value}
         outputs = (subprocess.DEVNULL, errors)
+        environment = {**os.environ, **named}
         assert run_beside("ledgerstone.api.wsgi", [], environment, outputs).wait(60) == 3
     told = log.read_text(encoding="utf-8")
-    assert says in told
+    assert speech_in("de" if is_german else "en").say(says) in told
     assert "Traceback" not in told
     assert told.count("\n") <= 2
 

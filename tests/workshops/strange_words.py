@@ -26,11 +26,11 @@ _AMERICAN_UNITS: Final = (
 STRANGE: Final = {
     "demonstration": (
         r"[$€]|\b(?:[Cc]urbs?|[Cc]ountertops?|[Cc]ooktops?|[Ff]aucets?|[Mm]olds?|[Cc]olors?|[Gg]ray"
-        rf"|ZIP|GFCI|drywall)\b|{_AMERICAN_UNITS}|\b{_MONTHS} \d{{1,2}},"
+        rf"|ZIP|GFCI|drywall|MPa)\b|{_AMERICAN_UNITS}|\b{_MONTHS} \d{{1,2}},"
     ),
     "germany": (
         rf"{_ENGLISH}|\b\d+\.\d{{1,2}} (?:mm|cm|m|kg|%|€)|[$]|{_AMERICAN_UNITS}|\d%"
-        r"|\b(?:January|February|March|May|June|July|October|December)\b"
+        r"|\b(?:January|February|March|May|June|July|October|December)\b|\bMPa\b"
     ),
     "united_states": rf"{BRITISH}|{_METRIC}|{_DAY_FIRST}|\d €",
 }

@@ -15,6 +15,7 @@ from ledgerstone.api.languages import request_speech
 from ledgerstone.api.problems import problem
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.workshop_form import ProfileFile, try_workshop, write_workshop
+from ledgerstone.file_faults import file_fault
 from ledgerstone.media_types import JSON_TYPE
 from ledgerstone.message import Message
 from ledgerstone.settings import Settings
@@ -42,8 +43,7 @@ def workshop_routes(context: AppContext) -> Blueprint:
         try:
             written = try_workshop(sent, file, _without_maker_terms(context), request_speech())
         except OSError as fault:
-            reason = fault.strerror or type(fault).__name__
-            return problem(503, Message("profile-not-written", reason=reason))
+            return problem(503, Message("profile-not-written", reason=file_fault(fault)))
         return Response(json.dumps(written), mimetype=JSON_TYPE)
 
     return v1

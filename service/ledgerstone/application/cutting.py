@@ -1,4 +1,4 @@
-"""An order's moulds as a cut file: DXF, or SVG in millimetres."""
+"""An order's moulds as a cut file, DXF or SVG, in the unit that the workshop works in."""
 
 from __future__ import annotations
 
@@ -9,11 +9,12 @@ from ledgerstone.drawing.cut_dxf import cut_dxf
 from ledgerstone.drawing.cut_lines import CutPart, cut_layout
 from ledgerstone.drawing.cut_svg import cut_svg
 from ledgerstone.media_types import DXF
-from ledgerstone.message import Message
+from ledgerstone.message import Message, Ruled
 from ledgerstone.papers.job import Job
 from ledgerstone.papers.job_stock import board_named
+from ledgerstone.quantities import INCH_MM
 from ledgerstone.quote import Quote
-from ledgerstone.wording import workshop_speech
+from ledgerstone.wording import bench_speech
 
 
 def make_cut_file(document: object, form: str, context: QuoteContext) -> str | ResolvedRequest:
@@ -29,7 +30,7 @@ def make_cut_file(document: object, form: str, context: QuoteContext) -> str | R
         return resolved
     workshop = context.workshop
     name = resolved.offer.name if resolved.offer is not None else ""
-    speech = workshop_speech(workshop.workshop.language, workshop)
+    speech = bench_speech(workshop.workshop.language, workshop)
     job = Job(name, resolved.answer, workshop, speech, context.contain)
     parts = [
         CutPart(speech.value(called), slab, shape, mould)
@@ -38,5 +39,14 @@ def make_cut_file(document: object, form: str, context: QuoteContext) -> str | R
         )
     ]
     notes = [speech.say(Message("cut-mirrored", name=name)), speech.say(Message("cut-kerf"))]
-    layout = cut_layout(parts, workshop.boards, notes, lambda strip: speech.say(board_named(strip)))
-    return cut_dxf(layout) if form == DXF else cut_svg(layout, notes[0])
+    layout = cut_layout(
+        parts,
+        workshop.boards,
+        notes,
+        lambda strip: speech.say(board_named(strip)),
+        lambda name, mm: f"{name}, {speech.say(Message('job-ruled', length=Ruled(mm)))}",
+    )
+    in_inches = speech.place.lengths == "in"
+    if form == DXF:
+        return cut_dxf(layout, INCH_MM if in_inches else 1)
+    return cut_svg(layout, notes[0], "in" if in_inches else "mm")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import tomllib
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
@@ -78,7 +79,10 @@ def read_jobs(text: str, opened: Callable[[str], Any]) -> tuple[PastJob, ...]:
     try:
         read = tomllib.loads(text)
     except tomllib.TOMLDecodeError as reason:
-        raise NotUnderstood((Fault("", Message("jobs-not-toml", reason=str(reason))),)) from reason
+        line = re.search(r"at line (\d+)", str(reason))
+        last = text.count("\n") + 1
+        where = Message("jobs-not-toml", line=int(line[1]) if line is not None else last)
+        raise NotUnderstood((Fault("", where),)) from reason
     jobs = read.get("jobs")
     if not isinstance(jobs, list) or not jobs or not all(isinstance(job, dict) for job in jobs):
         raise NotUnderstood((Fault("/jobs", Message("jobs-without-table")),))

@@ -13,7 +13,7 @@ from ledgerstone.calendar_file import READ_S, calendar_file_of
 from ledgerstone.child_process import BY_THE_CLOCK
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.settings import Settings, settings_from
-from ledgerstone.wording import Speech, known_language, workshop_speech
+from ledgerstone.wording import Speech, bench_speech, known_language, speech_in, workshop_speech
 from ledgerstone.wording.own import load_workshop
 
 
@@ -35,6 +35,22 @@ class CliContext:
 def locale_language(environment: Mapping[str, str]) -> str:
     """Return the language of the environment's locale (POSIX), else the default one."""
     return known_language(*(environment.get(name) for name in ("LC_ALL", "LC_MESSAGES", "LANG")))
+
+
+def reports_in(path: Path | None, environment: Mapping[str, str]) -> Speech:
+    """Return the speech of a command that needs no profile: of the one that is named, if any.
+
+    Without one it is the locale's.
+
+    Raises
+    ------
+    ProfileError
+    """
+    named = str(path or environment.get("LEDGERSTONE_WORKSHOP", "")).strip()
+    if not named:
+        return speech_in(locale_language(environment))
+    workshop = load_workshop(Path(named))
+    return bench_speech(workshop.workshop.language, workshop)
 
 
 def context_for(

@@ -15,7 +15,8 @@ from zoneinfo import ZoneInfo
 from ledgerstone.cli.context import CliContext, context_for, locale_language
 from ledgerstone.cli.exit_status import DONE, NOT_DONE, NOT_READ
 from ledgerstone.cli.parsing import CommandParser
-from ledgerstone.errors import LedgerstoneError, MailboxFault, ProfileError
+from ledgerstone.errors import LedgerstoneError, MailboxFault, ProfileError, SettingsFault
+from ledgerstone.file_faults import file_fault
 from ledgerstone.mailbox.passes import MailboxRun, PassResult, run_pass
 from ledgerstone.mailbox.server import PASSWORD, Server, connected
 from ledgerstone.mailbox.state import MailboxState, state_in
@@ -75,16 +76,16 @@ def run(
             return (_watch if options.watch else _once)(command, state)
     except ProfileError as fault:
         err.writelines(fault_lines(fault, "profile"))
-    except MailboxFault as fault:
+    except (MailboxFault, SettingsFault) as fault:
         err.write(f"{speech.say(fault.message)}\n")
     except LedgerstoneError as fault:
         err.write(f"{fault}\n")
     except BrokenPipeError:
         raise
     except OSError as fault:
-        why = fault.strerror or type(fault).__name__
         file = str(fault.filename or options.state or "")
-        err.write(f"{speech.say(Message('cli-unreadable', file=file, reason=why))}\n")
+        unreadable = Message("cli-unreadable", file=file, reason=file_fault(fault))
+        err.write(f"{speech.say(unreadable)}\n")
     except KeyboardInterrupt:
         return DONE
     return NOT_READ

@@ -29,16 +29,19 @@ from ledgerstone.errors import (
     LedgerstoneError,
     NotUnderstood,
     ProfileError,
+    SettingsFault,
     TokenError,
     TooIntricate,
 )
+from ledgerstone.file_faults import file_fault
 from ledgerstone.json_types import JSON
+from ledgerstone.message import Message
 from ledgerstone.papers.kinds import JOB
 from ledgerstone.papers.paper import paper_print
 from ledgerstone.papers.plain import pages_text, quote_text, sent_back_text
 from ledgerstone.papers.templates import templates_in
 from ledgerstone.quote import Quote
-from ledgerstone.wording import Message, Speech, speech_in, speech_of
+from ledgerstone.wording import Speech, speech_in, speech_of
 from ledgerstone.wording.profile_faults import fault_lines
 
 _KEYS = "LEDGERSTONE_SIGNING_KEYS"
@@ -234,6 +237,8 @@ def _fault_text(fault: Exception, order: str, speech: Speech) -> str:
     if isinstance(fault, ProfileError):
         return "".join(fault_lines(fault, "profile"))
     if isinstance(fault, OSError):
-        return f"{fault.filename or order}: {fault.strerror or fault}.\n"
-    text = speech.say(fault.message) if isinstance(fault, TooIntricate | TokenError) else fault
-    return f"{text}\n"
+        file = str(fault.filename or order)
+        return f"{speech.say(Message('cli-unreadable', file=file, reason=file_fault(fault)))}\n"
+    if isinstance(fault, TooIntricate | TokenError | SettingsFault):
+        return f"{speech.say(fault.message)}\n"
+    return f"{fault}\n"

@@ -17,6 +17,7 @@ from ledgerstone.cli.parsing import CommandParser
 from ledgerstone.codec.strict_json import read_json
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.errors import NotUnderstood, ProfileError
+from ledgerstone.file_faults import file_fault
 from ledgerstone.json_types import JSON
 from ledgerstone.message import Message
 from ledgerstone.settings import Settings
@@ -58,8 +59,7 @@ def run(
         err.writelines(fault_lines(fault, str(options.workshop)))
         return NOT_DONE
     except (OSError, UnicodeDecodeError) as fault:
-        reason = str(getattr(fault, "strerror", None) or type(fault).__name__)
-        unreadable = Message("cli-unreadable", file=str(options.file), reason=reason)
+        unreadable = Message("cli-unreadable", file=str(options.file), reason=file_fault(fault))
         err.write(f"{speech.say(unreadable)}\n")
         return NOT_READ
     out.write(report(tried, workshop, speech))

@@ -29,6 +29,7 @@ from ledgerstone.cli.moving import in_country
 from ledgerstone.cli.parsing import CommandParser
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.errors import ProfileError, ProfileFault
+from ledgerstone.file_faults import file_fault
 from ledgerstone.message import Message
 from ledgerstone.settings import Settings
 from ledgerstone.wording import Speech, bench_speech, known_language, speech_in
@@ -194,7 +195,7 @@ def _init(
         err.write(f"{file}: {speech.say(Message('init-there'))}\n")
         return NOT_DONE
     except (OSError, ValueError) as reason:
-        err.write(f"{file}: {speech.say(Message('init-unwritable', reason=_reason(reason)))}\n")
+        err.write(f"{file}: {speech.say(Message('init-unwritable', reason=file_fault(reason)))}\n")
         return NOT_READ
     check = f"{_here(Path(sys.executable))} -m ledgerstone.workshop check {shlex.quote(str(file))}"
     out.write(f"{speech.say(Message('init-wrote', file=str(file), check=check))}\n")
@@ -252,10 +253,6 @@ def _here(program: Path) -> str:
     """A program as it is run from the current folder."""
     folder = Path.cwd()
     return shlex.quote(str(program.relative_to(folder) if folder in program.parents else program))
-
-
-def _reason(reason: Exception) -> str:
-    return getattr(reason, "strerror", None) or str(reason)
 
 
 def _printed(file: Path, error: ProfileError, speech: Speech) -> Iterator[str]:

@@ -14,16 +14,20 @@ import math
 import os
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from pathlib import Path
+from decimal import Decimal
 from typing import Literal, TextIO, cast
 
-from ledgerstone.cli.context import locale_language
+from ledgerstone.cli.context import locale_language, reports_in
 from ledgerstone.cli.exit_status import DONE, NOT_DONE, NOT_READ
 from ledgerstone.cli.parsing import CommandParser
-from ledgerstone.message import Figure, Message
+from ledgerstone.csv_table import table_rows
+from ledgerstone.errors import ProfileError
+from ledgerstone.file_faults import file_fault
+from ledgerstone.message import Figure, Message, Percent
 from ledgerstone.shade.colour import Lab
 from ledgerstone.shade.curve import DOSES_THAT_PROVE, PigmentCurve, fit_curve
 from ledgerstone.wording import Speech, speech_in
+from ledgerstone.wording.profile_faults import fault_lines
 from ledgerstone.workshop.records import PigmentSample
 
 READING_COLUMNS = ("pigment", "cement", "dose_percent", "lightness", "a", "b")
@@ -58,13 +62,19 @@ def run(
     0: the lines were printed. 1: the readings have faults. 2: the file cannot be read. Wrong
     arguments raise ``SystemExit`` with 2.
     """
-    speech = speech_in(locale_language(os.environ if environment is None else environment))
-    file = _parser(speech).parse_args(arguments).file
+    environment = os.environ if environment is None else environment
+    speech = speech_in(locale_language(environment))
+    options = _parser(speech).parse_args(arguments)
+    file = options.file
     try:
-        rows = _rows(file)
-    except (OSError, UnicodeDecodeError, ValueError, csv.Error) as reason:
-        why = str(getattr(reason, "strerror", "") or type(reason).__name__)
-        err.write(f"{speech.say(Message('cli-unreadable', file=str(file), reason=why))}\n")
+        speech = reports_in(options.workshop, environment)
+        rows = table_rows(file.read_text(encoding="utf-8-sig").splitlines())
+    except ProfileError as fault:
+        err.writelines(fault_lines(fault, "profile"))
+        return NOT_READ
+    except (OSError, UnicodeDecodeError, csv.Error) as reason:
+        unread = Message("cli-unreadable", file=str(file), reason=file_fault(reason))
+        err.write(f"{speech.say(unread)}\n")
         return NOT_READ
     readings, faults = _readings(rows)
     faults = faults or [("", lacking) for lacking in _lacking(readings)]
@@ -80,18 +90,11 @@ def _parser(speech: Speech) -> CommandParser:
     fit = parser.add_command(parser.add_commands("fit"), "fit")
     fit.epilog = ",".join(READING_COLUMNS)
     fit.add_path("file", metavar="FILE.csv", about="tiles-file")
+    fit.add_path("--workshop", metavar="FILE", about="workshop-file")
     return parser
 
 
 # --- reading the file -----------------------------------------------------------------------
-
-
-def _rows(file: Path) -> list[dict[str, str]]:
-    with file.open(encoding="utf-8-sig", newline="") as opened:
-        return [
-            {str(key).strip(): str(value or "").strip() for key, value in row.items()}
-            for row in csv.DictReader(opened)
-        ]
 
 
 def _readings(
@@ -186,6 +189,8 @@ def _comments(curve: PigmentCurve, speech: Speech) -> Iterator[str]:
     again = f"  <- {speech.say(Message('shades-again'))}"
     for sample, miss in zip(curve.samples, curve.misses, strict=True):
         look = again if miss > LARGE_MISS_DELTA_E else ""
-        yield f"#   {sample.cement} {sample.dose_percent:g} %: {miss:.1f}{look}"
+        dose = speech.value(Percent(Decimal(repr(sample.dose_percent))))
+        tile = Message("shades-tile", cement=sample.cement, dose=dose, miss=Figure(miss, 1))
+        yield f"#   {speech.say(tile)}{look}"
     if len({sample.dose_percent for sample in curve.samples}) < DOSES_THAT_PROVE:
         yield f"# {speech.say(Message('shades-few', count=DOSES_THAT_PROVE))}"

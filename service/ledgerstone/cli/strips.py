@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+import csv
 import os
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Final, TextIO
 
-from ledgerstone.cli.context import locale_language
+from ledgerstone.cli.context import locale_language, reports_in
 from ledgerstone.cli.parsing import CommandParser
-from ledgerstone.message import Figure, Message
+from ledgerstone.errors import ProfileError
+from ledgerstone.file_faults import file_fault
+from ledgerstone.message import Message, Strength
 from ledgerstone.strength.strips import StripFault, profile_lines, strips_from
 from ledgerstone.strength.tested import tested_strength_of
 from ledgerstone.wording import Speech, speech_in
+from ledgerstone.wording.profile_faults import fault_lines
 
 _ENOUGH: Final = 6
 
@@ -23,27 +27,27 @@ def run(
     environment: Mapping[str, str] | None = None,
 ) -> int:
     """Write the fitted strength and return the exit status: 2 if the table cannot be read."""
-    speech = speech_in(locale_language(os.environ if environment is None else environment))
+    environment = os.environ if environment is None else environment
+    speech = speech_in(locale_language(environment))
     parser = CommandParser(speech, "strips", prog="strips")
     parser.add_path("file", metavar="FILE.csv", about="strips-file")
-    file = parser.parse_args(arguments).file
+    parser.add_path("--workshop", metavar="FILE", about="workshop-file")
+    options = parser.parse_args(arguments)
     try:
-        out.write(report(file.read_text(encoding="utf-8-sig").splitlines(), speech))
+        speech = reports_in(options.workshop, environment)
+        out.write(report(options.file.read_text(encoding="utf-8-sig").splitlines(), speech))
+    except ProfileError as fault:
+        err.writelines(fault_lines(fault, "profile"))
     except StripFault as fault:
         err.write(f"{speech.say(fault.message)}\n")
-    except UnicodeDecodeError as fault:
-        err.write(_unreadable(str(file), fault.reason, speech))
     except BrokenPipeError:
         raise
-    except OSError as fault:
-        err.write(_unreadable(str(file), fault.strerror or type(fault).__name__, speech))
+    except (OSError, UnicodeDecodeError, csv.Error) as fault:
+        unread = Message("cli-unreadable", file=str(options.file), reason=file_fault(fault))
+        err.write(f"{speech.say(unread)}\n")
     else:
         return 0
     return 2
-
-
-def _unreadable(file: str, reason: str, speech: Speech) -> str:
-    return f"{speech.say(Message('cli-unreadable', file=file, reason=reason))}\n"
 
 
 def report(lines: Iterable[str], speech: Speech) -> str:
@@ -61,9 +65,9 @@ def report(lines: Iterable[str], speech: Speech) -> str:
     shown = Message(
         "strips-report",
         count=tested.strips,
-        mean=Figure(tested.mean_mpa, 2),
-        scatter=Figure(tested.scatter_mpa, 2),
-        counted=Figure(tested.characteristic_mpa, 2),
+        mean=Strength(tested.mean_mpa, places=2),
+        scatter=Strength(tested.scatter_mpa, places=2),
+        counted=Strength(tested.characteristic_mpa, places=2),
         few="no" if tested.strips >= _ENOUGH else "yes",
     )
     parts = (

@@ -16,13 +16,8 @@ from ledgerstone.message import Message
 from ledgerstone.price import PriceLine
 from ledgerstone.quote import Quote
 from ledgerstone.terms import OfferStanding
-from ledgerstone.wording import speech_of
+from ledgerstone.wording import speech_of, workshop_speech
 from ledgerstone.workshop.records import Workshop
-
-TOO_LONG = (
-    "This order is too long for a link. Save the order as a file and send that; this quote's token"
-    " opens it again."
-)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -249,5 +244,7 @@ def link_members(offer: LinkedOffer, workshop: Workshop, tokens: Tokens) -> dict
     link = link_of(token, workshop)
     members: dict[str, Any] = {"token": token, "link": link}
     if link is None:
-        members["no_link"] = {"reason": "too-long", "says": TOO_LONG}
+        own = workshop.workshop.language
+        speech = workshop_speech(offer.order.get("language", own), workshop)
+        members["no_link"] = {"reason": "too-long", "says": speech.say(Message("link-too-long"))}
     return {key: value for key, value in members.items() if value is not None}

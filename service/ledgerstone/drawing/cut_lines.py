@@ -78,6 +78,7 @@ def cut_layout(
     boards: Boards,
     notes: Sequence[str],
     strip_named: Callable[[str], str],
+    former_named: Callable[[str, float], str],
 ) -> CutLayout:
     """Lay out the moulds of an order from left to right, each one's strips under it.
 
@@ -85,6 +86,8 @@ def cut_layout(
     ----------
     strip_named
         What a strip is called on its label, by its name in the mould.
+    former_named
+        What a former's label says, by its name and its height in mm.
     """
     lines: list[CutLine] = []
     labels: list[CutLabel] = []
@@ -94,7 +97,7 @@ def cut_layout(
     for number, part in enumerate(parts, start=1):
         origins.append((x, 0.0))
         lines += _plan(part, number, x, boards)
-        labels += _names(part, number, x)
+        labels += _names(part, number, x, former_named)
         strips, named, wide, low_here = _strips(part, number, x - boards.margin_mm, boards)
         lines += strips
         labels += [replace(label, text=strip_named(label.text)) for label in named]
@@ -150,7 +153,9 @@ def _rectangle(corner: XY, size: XY) -> Curved:
     return (x, y), [(end, 0.0, False) for end in ends]
 
 
-def _names(part: CutPart, number: int, x: float) -> Iterator[CutLabel]:
+def _names(
+    part: CutPart, number: int, x: float, former_named: Callable[[str, float], str]
+) -> Iterator[CutLabel]:
     """Yield the slab's name, and each former's at its middle."""
     x0, y0, _, _ = part.shape.outline.bounds
     yield CutLabel((x, part.shape.width_mm + LETTERS_MM / 2), f"{number}: {part.name}")
@@ -158,9 +163,8 @@ def _names(part: CutPart, number: int, x: float) -> Iterator[CutLabel]:
     for former, polygon in zip(part.mould.formers, polygons, strict=True):
         if not polygon.is_empty:
             middle = polygon.centroid
-            high = f"{former.height_mm:g} mm"
             at = (x - x0 + middle.x, middle.y - y0)
-            yield CutLabel(at, f"{former.name}, {high}")
+            yield CutLabel(at, former_named(former.name, former.height_mm))
 
 
 def _strips(

@@ -2,16 +2,26 @@
 
 from __future__ import annotations
 
+from typing import Literal
+
 from ledgerstone.drawing.arcs import Curved
 from ledgerstone.drawing.cut_lines import LETTERS_MM, CutLayout
 from ledgerstone.drawing.svg import NAMESPACE, element, number, render
+from ledgerstone.quantities import INCH_MM
 
 _HAIR_MM = 0.1
 _PLACES = 4
 
 
-def cut_svg(layout: CutLayout, title: str) -> str:
-    """Write a layout as a picture whose units are millimetres; up is away from the front."""
+def cut_svg(layout: CutLayout, title: str, unit: Literal["mm", "in"]) -> str:
+    """Write a layout as a picture whose units are millimetres; up is away from the front.
+
+    Parameters
+    ----------
+    unit
+        What its size is told in.
+    """
+    mm_per_unit = INCH_MM if unit == "in" else 1
     (x0, y0), (x1, y1) = layout.low, layout.high
     wide, high = x1 - x0, y1 - y0
     groups = [
@@ -39,8 +49,8 @@ def cut_svg(layout: CutLayout, title: str) -> str:
             *groups,
             element("g", *words, id="NOTES", fill="#777777", font_family="sans-serif"),
             xmlns=NAMESPACE,
-            width=f"{number(wide)}mm",
-            height=f"{number(high)}mm",
+            width=f"{number(round(wide, 2) / mm_per_unit, _PLACES)}{unit}",
+            height=f"{number(round(high, 2) / mm_per_unit, _PLACES)}{unit}",
             viewBox=f"{number(x0)} 0 {number(wide)} {number(high)}",
         )
     )

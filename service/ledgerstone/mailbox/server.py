@@ -16,6 +16,7 @@ from imapclient.exceptions import IMAPClientError, LoginError
 from imapclient.imapclient import DRAFTS, SENT
 
 from ledgerstone.errors import MailboxFault
+from ledgerstone.file_faults import file_fault
 from ledgerstone.mailbox.structure import LeafPart, leaf_parts
 from ledgerstone.message import Message
 from ledgerstone.workshop.records import Mailbox
@@ -102,7 +103,7 @@ def _as_mailbox_fault() -> Iterator[None]:
         raise MailboxFault(Message("mailbox-refused", variable=PASSWORD)) from reason
     except (OSError, IMAPClientError) as reason:
         raise MailboxFault(
-            Message("mailbox-unreachable", reason=type(reason).__name__), is_unreachable=True
+            Message("mailbox-unreachable", reason=file_fault(reason)), is_unreachable=True
         ) from reason
 
 

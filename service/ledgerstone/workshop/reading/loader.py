@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import Any
 
 from ledgerstone.errors import ProfileError, ProfileFault
+from ledgerstone.file_faults import file_fault
 from ledgerstone.json_types import JSON, KeyPath, value_at
 from ledgerstone.message import Message
 from ledgerstone.workshop.consistency import inconsistencies
@@ -179,8 +180,7 @@ def _content(path: Path) -> bytes:
     except FileNotFoundError:
         raise _whole_file(Message("fault-no-file")) from None
     except (OSError, ValueError) as reason:
-        why = str(getattr(reason, "strerror", None) or reason)
-        raise _whole_file(Message("fault-unreadable", reason=why)) from reason
+        raise _whole_file(Message("fault-unreadable", reason=file_fault(reason))) from reason
     if len(content) > LARGEST_PROFILE_BYTES:
         raise _whole_file(Message("fault-too-large"))
     return content

@@ -41,8 +41,25 @@ cli-argument = { $argument ->
     [once] die neuen Nachrichten einmal bearbeiten
     [watch] weiterlaufen und neue Nachrichten beantworten
     [state] bearbeitete Nachrichten; sonst: neben dem Profil
+    [workshop-file] das Profil, in dessen Sprache und Einheiten geantwortet wird
     [tiles-file] eine Musterplatte je Zeile
    *[strips-file] CSV-Tabelle der Streifen
+}
+file-fault = { $why ->
+    [not-there] Datei oder Ordner gibt es nicht
+    [folder] das ist ein Ordner und keine Datei
+    [not-allowed] dieses Programm darf es nicht, nach den Rechten der Datei oder ihres Ordners
+    [read-only] auf diesem Datenträger lässt sich nichts schreiben
+    [full] der Datenträger ist voll
+    [there-already] eine Datei dieses Namens gibt es schon
+    [long-name] der Name ist zu lang
+    [not-text] es ist kein Text in UTF-8
+    [refused] er nimmt dort keine Verbindung an
+    [no-network] im Netz führt kein Weg zu ihm
+    [no-such-server] kein Server hat diesen Namen, oder das Netz fehlt
+    [not-secret] die Verbindung ließ sich nicht verschlüsseln
+    [too-late] er hat nicht rechtzeitig geantwortet
+   *[other] der Rechner meldet einen Fehler
 }
 cli-unreadable = { $file }: Die Datei lässt sich nicht lesen: { $reason }.
 jobs-form =
@@ -104,15 +121,28 @@ shades-no-bare = Keine Musterplatte aus { $cement ->
 shades-bases = Setzen Sie dies an die Stelle der [[shade.bases]] in Ihrem Profil.
 shades-pigment = Setzen Sie dies unter das [[pigments]] mit dem Namen „{ $name }“.
 shades-misses = Die Kurve verfehlt die Musterplatten im Mittel um ΔE00 { $miss }:
+shades-tile = { $cement ->
+    [white] weiß
+   *[grey] grau
+} { $dose }: { $miss }
 shades-again = diese Musterplatte noch einmal ansehen
 shades-few = Weniger als { $count } Dosen: Dazwischen und darüber hinaus ist dies geraten.
+
+settings-number = { $name } ist eine ganze Zahl von 0 bis { $most }; angegeben ist „{ $given }“.
+settings-short-key = { $of ->
+    [one] Der Schlüssel
+   *[other] Schlüssel { $number } von { $of }
+} in LEDGERSTONE_SIGNING_KEYS ist kürzer als { $least } Zeichen. Ein Komma trennt die Schlüssel; deshalb kann in keinem eines stehen.
+settings-maker-key = LEDGERSTONE_MAKER_KEY hat mindestens { $least } Zeichen, damit ihn niemand errät.
+not-started = Es wurde nichts gestartet.
+not-started-profile = Die Datei der Werkstatt hat Fehler; es wurde nichts gestartet.
 
 strips-none = Die Tabelle hat keine Streifen. Ihre erste Zeile ist: { $columns }.
 strips-number = Zeile { $row }: Geben Sie in der Spalte { $column } eine Zahl ein.
 strips-report = { $count ->
     [one] { $count } Streifen brach
    *[other] { $count } Streifen brachen
-} im Mittel bei { $mean } N/mm² (Streuung { $scatter } N/mm²). Gerechnet wird, vor dem Sicherheitsbeiwert, mit { $counted } N/mm².{ $few ->
+} im Mittel bei { $mean } (Streuung { $scatter }). Gerechnet wird, vor dem Sicherheitsbeiwert, mit { $counted }.{ $few ->
     [yes] { " " }Mit sechs Streifen oder mehr wird dieser Abschlag kleiner.
    *[no] { "" }
 }

@@ -41,8 +41,25 @@ cli-argument = { $argument ->
     [once] process the new messages once
     [watch] keep running, and answer new messages
     [state] processed messages; default: beside the profile
+    [workshop-file] the profile in whose language and units it answers
     [tiles-file] one tile a line
    *[strips-file] CSV table of strips
+}
+file-fault = { $why ->
+    [not-there] there is no such file or folder
+    [folder] this is a folder, and no file
+    [not-allowed] this program may not, by the rights of the file or its folder
+    [read-only] nothing can be written on this disk
+    [full] the disk is full
+    [there-already] a file of this name is there already
+    [long-name] its name is too long
+    [not-text] it is no text in UTF-8
+    [refused] it takes no calls there
+    [no-network] there is no way to it by the network
+    [no-such-server] no server has this name, or there is no network
+    [not-secret] the connection could not be made secret
+    [too-late] it did not answer in time
+   *[other] the computer gave a fault
 }
 cli-unreadable = { $file }: the file cannot be read: { $reason }.
 jobs-form =
@@ -104,15 +121,28 @@ shades-no-bare = no tile of { $cement ->
 shades-bases = Put these in place of the [[shade.bases]] of your profile.
 shades-pigment = Put this under the [[pigments]] whose name is "{ $name }".
 shades-misses = The curve misses the tiles by ΔE00 { $miss } in the mean:
+shades-tile = { $cement ->
+    [white] white
+   *[grey] grey
+} { $dose }: { $miss }
 shades-again = look at this tile again
 shades-few = Fewer than { $count } doses: between them, and beyond, this is a guess.
+
+settings-number = { $name } is a whole number from 0 to { $most }; “{ $given }” was given.
+settings-short-key = { $of ->
+    [one] The key
+   *[other] Key { $number } of { $of }
+} in LEDGERSTONE_SIGNING_KEYS is shorter than { $least } letters. A comma stands between one key and the next, so no key can hold one.
+settings-maker-key = LEDGERSTONE_MAKER_KEY has at least { $least } characters, so that nobody guesses it.
+not-started = Nothing was started.
+not-started-profile = The workshop’s file has faults; nothing was started.
 
 strips-none = The table has no strips. Its first row is: { $columns }.
 strips-number = Row { $row }: enter a number in the column { $column }.
 strips-report = { $count ->
     [one] { $count } strip broke
    *[other] { $count } strips broke
-} at { $mean } MPa on average (scatter { $scatter } MPa). Counted on, before the safety factor: { $counted } MPa.{ $few ->
+} at { $mean } on average (scatter { $scatter }). Counted on, before the safety factor: { $counted }.{ $few ->
     [yes] { " " }Six strips or more make that margin smaller.
    *[no] { "" }
 }

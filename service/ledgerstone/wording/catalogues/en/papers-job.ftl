@@ -11,7 +11,8 @@ job-mass-unit = { $masses ->
 }
 job-stress-unit = { $strengths ->
     [psi] psi
-   *[mpa] MPa
+    [MPa] MPa
+   *[newtons] N/mm²
 }
 job-ruled = { $length } { job-unit }
 
