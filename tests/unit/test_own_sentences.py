@@ -9,8 +9,19 @@ from ledgerstone.errors import ProfileError
 from ledgerstone.quantities import Length
 from ledgerstone.wording import Message, speech_in
 from ledgerstone.wording.own import sentences_in
-from ledgerstone.wording.page import page_differences
+from ledgerstone.wording.page import (
+    CUSTOMERS_TEXTS,
+    DESK_TEXTS,
+    WORKSHOP_TEXTS,
+    page_differences,
+    page_messages,
+)
+from ledgerstone.workshop import DEMONSTRATION
 from ledgerstone.workshop.countries import usual_in
+from support.profile_form import form
+
+PAGES = ("choices", "desk", "workshop")
+TEXTS = (CUSTOMERS_TEXTS, DESK_TEXTS, WORKSHOP_TEXTS)
 
 THIN = Message(
     "too-thin",
@@ -46,6 +57,35 @@ def test_a_maker_s_sentence_stands_on_the_page_too(tmp_path: Path) -> None:
     assert page_differences("de", britain, found.text) == {"page.title": "Was kostet Ihre Platte?"}
     assert speech_in("de", found.text).say(THIN) == "Zu dünn."
     assert page_differences("en", britain) == {}
+
+
+OWN = (
+    "page =\n    .title = Was kostet Ihre Platte?\n"
+    "desk =\n    .title = Mein Tisch\n"
+    "outcome =\n    .honest = Alles steht.\n"
+    "too-thin = { $lengths ->\n    [in] Zu dünn (Zoll).\n   *[mm] Zu dünn (mm).\n}\n"
+)
+
+
+def test_a_maker_s_sentence_stands_on_the_desk_and_in_the_form_too(tmp_path: Path) -> None:
+    """Each page has its own of the same file; a letter's may choose by what every one is given."""
+    profile = DEMONSTRATION.with_name("germany.toml").read_text(encoding="utf-8")
+    (tmp_path / "workshop.toml").write_text(profile, encoding="utf-8")
+    (tmp_path / "sentences.de.ftl").write_text(OWN, encoding="utf-8")
+    client = form(tmp_path / "workshop.toml", language="de")
+    asked = {path: client.get(f"/v1/{path}").get_json()["words"] for path in PAGES}
+    assert asked == {
+        "choices": {"page.title": "Was kostet Ihre Platte?"},
+        "desk": {"desk.title": "Mein Tisch"},
+        "workshop": {"outcome.honest": "Alles steht."},
+    }
+    assert speech_in("de", OWN).say(THIN) == "Zu dünn (mm)."
+
+
+def test_no_two_pages_have_a_sentence_of_one_name() -> None:
+    """So a name says whose it is."""
+    names = [name for page in TEXTS for name in page_messages("en", page)]
+    assert len(names) == len(set(names))
 
 
 def test_the_page_has_the_words_of_the_country() -> None:

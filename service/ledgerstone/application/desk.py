@@ -24,7 +24,7 @@ def write_desk(workshop: Workshop, speech: Speech, today: date, *, drafts: bool)
             "valid_days": offer.valid_days,
             "drafts": drafts,
             "no_links": None if no_links is None else speech.say(no_links),
-            "words": page_differences(speech.language, workshop.place, folder=WORDS),
+            "words": page_differences(speech.language, workshop.place, speech.own, WORDS),
         }
     )
     return written

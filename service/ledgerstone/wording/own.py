@@ -13,14 +13,25 @@ from fluent.syntax import FluentParser, FluentSerializer, ast
 from ledgerstone.errors import ProfileError, ProfileFault
 from ledgerstone.message import Message
 from ledgerstone.wording.catalogues import LANGUAGES, catalogue
-from ledgerstone.wording.page import COUNTED, PageText, page_messages, texts_of
+from ledgerstone.wording.page import (
+    COUNTED,
+    CUSTOMERS_TEXTS,
+    DESK_TEXTS,
+    WORKSHOP_TEXTS,
+    PageText,
+    page_messages,
+    texts_of,
+)
+from ledgerstone.wording.speech import ALWAYS_GIVEN
 from ledgerstone.workshop import load_profile
 from ledgerstone.workshop.records import OwnSentences, Workshop
 
 FILES: Final = {language: f"sentences.{language}.ftl" for language in LANGUAGES}
 LARGEST_FILE: Final = 200_000
 FUNCTIONS: Final = frozenset({"NAME", "START", "HOWMANY"})
-_GRAMMAR: Final = frozenset({"case", "country", "masses"})  # the speech gives them to every message
+# What the speech gives to every message.
+_GRAMMAR: Final = frozenset({"case", *ALWAYS_GIVEN})
+_PAGES: Final = (CUSTOMERS_TEXTS, DESK_TEXTS, WORKSHOP_TEXTS)
 
 
 def sentences_in(folder: Path) -> tuple[OwnSentences, ...]:
@@ -108,8 +119,11 @@ def _not_given(name: str, value: str, known: Iterable[str]) -> Message:
 
 
 def _page_faults(message: ast.Message, language: str) -> Iterator[Message]:
-    """Yield what is wrong in a maker's sentences of the page, such as ``slabs.added``."""
-    ours = page_messages(language)
+    """Yield what is wrong in a maker's sentences of a page, such as ``slabs.added``.
+
+    Of the customers' page, of the desk or of the profile's form: no two have a name in common.
+    """
+    ours = {key: said for page in _PAGES for key, said in page_messages(language, page).items()}
     try:
         texts = texts_of(FluentSerializer().serialize_entry(message))
     except ValueError as reason:

@@ -44,6 +44,10 @@ _JOINED: Final = {
 }
 
 
+# Values that every message has: what its country is, and the units of the place.
+ALWAYS_GIVEN: Final = ("country", "lengths", "masses", "volumes", "temperatures", "strengths")
+
+
 class Speech:
     """Says messages in one language.
 
@@ -67,14 +71,10 @@ class Speech:
         words = words_of(language, place, variant(place.words))
         self._bundle = MessageBundle(language, self.locale, functions, own, words)
         self._formatted: dict[str, str] = {}
-        self._always: Final = {
-            "country": place.country,
-            "lengths": "in" if place.lengths == "in" else "mm",
-            "masses": place.masses,
-            "volumes": place.volumes,
-            "temperatures": place.temperatures,
-            "strengths": place.strengths,
-        }
+        lengths = "in" if place.lengths == "in" else "mm"
+        units = (place.masses, place.volumes, place.temperatures, place.strengths)
+        every = (place.country, lengths, *units)
+        self._always: Final = dict(zip(ALWAYS_GIVEN, every, strict=True))
 
     def say(self, message: Message | str) -> str:
         """Format a message.
