@@ -158,15 +158,7 @@ class TemplateFault(LedgerstoneError):
 
 
 class WordingError(LedgerstoneError):
-    """A catalogue cannot format a message: it is missing, or needs a value that was not given.
-
-    Parameters
-    ----------
-    name
-        The message's.
-    says
-        What went wrong.
-    """
+    """A catalogue cannot format the message ``name``: it is missing, or has not all its values."""
 
     def __init__(self, name: str, says: str) -> None:
         super().__init__(f"The message {name} cannot be said: {says}")
@@ -214,13 +206,7 @@ class ChildFailed(LedgerstoneError):
 
 
 class SettingsFault(LedgerstoneError):
-    """The environment has an invalid setting; the service does not start.
-
-    Parameters
-    ----------
-    message
-        What would put it right.
-    """
+    """The environment has an invalid setting; ``message``: what would put it right."""
 
     def __init__(self, message: Message) -> None:
         super().__init__(message.name)

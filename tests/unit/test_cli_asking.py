@@ -1,6 +1,7 @@
 """`init --ask`: short questions become a profile that loads; what was asked is the maker's."""
 
 import io
+import re
 from decimal import Decimal
 from pathlib import Path
 
@@ -51,6 +52,24 @@ def test_a_bavarian_maker_answers_in_the_way_of_the_country(tmp_path: Path) -> N
     assert shop.areas[0].postcodes == ("96", "97")
     assert (shop.areas[0].own_van, shop.areas[0].fitted) == (None, Decimal(180))
     assert shop.shaping.thicknesses_mm == (30, 40, 50)
+
+
+def test_all_that_a_german_maker_is_asked_is_german(tmp_path: Path) -> None:
+    """No English word, and no decimal point; the locale tells the country that is offered first.
+
+    What is chosen goes by the words that are shown.
+    """
+    out, file = io.StringIO(), tmp_path / "mine.toml"
+    given = ("", *BAVARIA[1 : -len(LEFT) - len(JOBS)], "", "Betonstahl", *[""] * 5, *JOBS, *WRONG)
+    answers = io.StringIO("".join(f"{answer}\n" for answer in given))
+    run(["init", "--ask", str(file)], out, io.StringIO(), {"LANG": "de_DE.UTF-8"}, answers)
+    said = out.getvalue().partition(" ist geschrieben")[0]
+    assert "[DE]" in said
+    assert "Edelstahl, Betonstahl, Glasfaser" in said
+    assert 'material = "plain"' in file.read_text(encoding="utf-8")
+    assert re.findall(r"\d\.\d+", said) == []
+    english = r"\b(?:the|plain|stainless|glass-fibre|cube|none|honed|polished|\w+doors|\w+-cast)\b"
+    assert re.findall(english, said) == []
 
 
 def test_an_american_maker_answers_in_inches_and_psi(tmp_path: Path) -> None:

@@ -101,7 +101,7 @@ def _lifted(job: Job) -> Iterator[str]:
             yield f"{round(mass, 1):g} kg"
         yield f"{handled.cover_days:g} days after the pour"
         assert governing is not None
-        yield f"{governing.stress_mpa:.2f} of {governing.limit_mpa:.2f} MPa"
+        yield f"{governing.stress_mpa:.2f} of {governing.limit_mpa:.2f} N/mm²"
         yield f"({governing.utilisation:.2f})"
         _, shape = job.in_mould[i]
         grips, along_y = best_grips_mm(shape.outline)

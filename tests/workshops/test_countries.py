@@ -129,6 +129,7 @@ def test_bags_and_strengths_are_read_as_they_are_sold() -> None:
     assert measured("5000 psi", "fck_mpa") == pytest.approx(Decimal("34.474"), abs=Decimal("0.001"))
     assert measured("50 MPa cube", "fck_mpa") == Decimal(40)
     assert measured("45 N/mm² cube", "fck_mpa") == Decimal(35)
+    assert measured("45 N/mm² Würfel", "fck_mpa") == Decimal(35)
 
 
 @pytest.mark.parametrize("language", ["en", "de"])

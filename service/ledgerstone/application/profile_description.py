@@ -15,6 +15,7 @@ from ledgerstone.wording import Speech
 from ledgerstone.wording.profile import choice_in, label_in
 from ledgerstone.wording.variants import words_of
 from ledgerstone.workshop.entry.local_units import currency_of, local_unit, number_shown, unit_shown
+from ledgerstone.workshop.entry.typed import NUMBERS
 from ledgerstone.workshop.form.describing import (
     SUBJECT_OF,
     DescribedTable,
@@ -22,7 +23,7 @@ from ledgerstone.workshop.form.describing import (
     described,
 )
 from ledgerstone.workshop.form.first_quote import FirstStep, is_field
-from ledgerstone.workshop.records.members import Member
+from ledgerstone.workshop.records.members import Member, member_at
 from ledgerstone.workshop.standing import ValueStanding, is_demonstration
 
 
@@ -85,29 +86,41 @@ def named_values(
     for entry in described(text, raw, {}):
         if isinstance(entry, DescribedValue) and entry.path in paths:
             label = label_in(speech.language, entry.member, speech.place)
-            item = _item_named(raw, entry.path)
+            item = _item_named(raw, entry.path, speech)
             value = _as_shown(entry, speech)
             unit = unit_shown(entry.member, speech.place, currency_of(raw))
             yield f"{item}{label}: {value} {unit if value[-1:].isdigit() else ''}".rstrip()
 
 
-def _item_named(raw: JSON, path: KeyPath) -> str:
+def _item_named(raw: JSON, path: KeyPath, speech: Speech) -> str:
     """The first text of the innermost item around a value, and a colon."""
     name = ""
     for k, step in enumerate(path[:-1]):
-        raw = raw[step]
+        raw, member = raw[step], member_at(path[: k + 1])
         if isinstance(step, int):
-            name = next((value for value in raw.values() if isinstance(value, str)), "")
+            key, name = next((each for each in raw.items() if isinstance(each[1], str)), ("", ""))
+            named = member_at((*path[: k + 1], key)) if key else None
+            name = _word_of(name, named, speech)
         elif k and isinstance(raw, Mapping):
-            name = str(step)
+            name = label_in(speech.language, member, speech.place) if member else str(step)
     return f"{name}: " if name else ""
 
 
 def _as_shown(value: DescribedValue, speech: Speech) -> str:
-    if isinstance(value.value, list):
-        return ", ".join(_list_shown(value.value, value.member, speech))
-    shown = _shown(value.value, value.member, speech) or ""
-    return choice_in(speech.language, shown, speech.place) if value.member.choices else shown
+    """A value in words: a number with the language's mark, what is chosen by its name."""
+    member, listed = value.member, isinstance(value.value, list)
+    shown = value.value if isinstance(value.value, list) else [value.value]
+    texts = [_shown(each, member, speech) or "" for each in shown]
+    if member.kind in NUMBERS:
+        texts = [speech.formats.number(text) for text in texts]
+    between = "; " if listed and member.kind in NUMBERS else ", "
+    return between.join(_word_of(text, member, speech) for text in texts)
+
+
+def _word_of(text: str, member: Member | None, speech: Speech) -> str:
+    """A text, or what is said for it where it is one of a few words."""
+    is_word = member is not None and text in member.choices
+    return choice_in(speech.language, text, speech.place) if is_word else text
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from typing import Any, Final, TextIO
 
@@ -116,6 +117,8 @@ def answered(
         while changed is None:
             now = question.now(workshop)
             shown = asking.speech.say(Message("init-none")) if now == NONE else now
+            if question.is_number:
+                shown = _with_marks(shown, asking.speech)
             given = asking.answer(number, question.asks, shown)
             changed, why = _tried(question, workshop, given or now)
             if why is not None:
@@ -123,6 +126,12 @@ def answered(
         workshop = changed
         confirmed |= set(question.paths)
     return workshop, confirmed
+
+
+def _with_marks(shown: str, speech: Speech) -> str:
+    """Write numbers of a default answer as the language does, several with semicolons."""
+    text = speech.formats.number(shown)
+    return text if text == shown else re.sub(",(?= )", ";", text)
 
 
 def _tried(

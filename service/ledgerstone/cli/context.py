@@ -15,6 +15,7 @@ from ledgerstone.codec.tokens import Tokens
 from ledgerstone.settings import Settings, settings_from
 from ledgerstone.wording import Speech, bench_speech, known_language, speech_in, workshop_speech
 from ledgerstone.wording.own import load_workshop
+from ledgerstone.workshop.countries.public_holidays import COUNTRIES
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,6 +36,14 @@ class CliContext:
 def locale_language(environment: Mapping[str, str]) -> str:
     """Return the language of the environment's locale (POSIX), else the default one."""
     return known_language(*(environment.get(name) for name in ("LC_ALL", "LC_MESSAGES", "LANG")))
+
+
+def locale_country(environment: Mapping[str, str]) -> str:
+    """Return the country of the environment's locale (POSIX), if its holidays are known."""
+    named = (environment.get(name) or "" for name in ("LC_ALL", "LC_MESSAGES", "LANG"))
+    locale = next(filter(None, named), "")
+    country = locale.partition(".")[0].partition("@")[0].partition("_")[2]
+    return country if country in COUNTRIES else ""
 
 
 def reports_in(path: Path | None, environment: Mapping[str, str]) -> Speech:

@@ -17,6 +17,7 @@ from ledgerstone.errors import ProfileError, ProfileFault
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Message
 from ledgerstone.settings import Settings
+from ledgerstone.wording.profile import choice_in
 from ledgerstone.workshop.entry.local_units import currency_of, unit_shown, working_place
 from ledgerstone.workshop.entry.typed import EMPTY, is_none, toml_of
 from ledgerstone.workshop.form.confirming import confirm_all
@@ -25,7 +26,7 @@ from ledgerstone.workshop.form.first_quote import JOB, FirstStep, first_steps
 from ledgerstone.workshop.form.following import put_with_followers
 from ledgerstone.workshop.reading.loader import read_profile, starting_tables
 from ledgerstone.workshop.reading.syntax import tables
-from ledgerstone.workshop.records.members import member_at
+from ledgerstone.workshop.records.members import Member, member_at
 from ledgerstone.workshop.standing import standings
 
 _YES = frozenset({"y", "yes", "j", "ja"})
@@ -90,10 +91,10 @@ def _ask_value(
         unit = unit_shown(member, working_place(raw), currency_of(raw))
         label, now = f"{label} ({unit})", ""
     if member is not None and member.choices:
-        label, now = f"{label} ({', '.join(member.choices)})", draft.written(path).strip('"')
+        label = f"{label} ({', '.join(_choices_said(member, asking))})"
     mark = asking.speech.formats.point
     while True:
-        typed = asking.answer_to(number, label, now)
+        typed = _chosen(asking.answer_to(number, label, now), member, asking)
         tried = ProfileDraft(draft.text)
         _put(tried, path, typed, mark)
         faults = _faults(tried, asked)
@@ -101,6 +102,20 @@ def _ask_value(
             break
         asking.say(faults[0].message)
     _put(draft, path, typed, mark)
+
+
+def _choices_said(member: Member, asking: Prompter) -> dict[str, str]:
+    """What may be chosen, each by what is said for it."""
+    language, place = asking.speech.language, asking.speech.place
+    return {choice_in(language, word, place): word for word in member.choices}
+
+
+def _chosen(typed: str, member: Member | None, asking: Prompter) -> str:
+    """Return the profile's word for what was chosen, however it was said."""
+    if member is None or not member.choices:
+        return typed
+    said = {name.casefold(): word for name, word in _choices_said(member, asking).items()}
+    return said.get(typed.casefold(), typed)
 
 
 def _put(draft: ProfileDraft, path: KeyPath, typed: str, mark: str) -> None:

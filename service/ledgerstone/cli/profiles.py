@@ -22,7 +22,7 @@ from ledgerstone.cli.asking import (
     ask_country,
     confirmed_paths,
 )
-from ledgerstone.cli.context import locale_language
+from ledgerstone.cli.context import locale_country, locale_language
 from ledgerstone.cli.exit_status import DONE, NOT_DONE, NOT_READ
 from ledgerstone.cli.finishing import finish
 from ledgerstone.cli.moving import in_country
@@ -184,7 +184,8 @@ def _init(
         err.write(f"--country: {speech.say(country_fault(options.country))}\n")
         return NOT_READ
     try:
-        content, speech = _started(options, answers, out, speech)
+        usual = options.country or locale_country(environment) or _USUAL_COUNTRY
+        content, speech = _started(options, usual, answers, out, speech)
     except Unanswered:
         err.write(f"\n{speech.say(Message('init-unanswered'))}\n")
         return NOT_READ
@@ -212,7 +213,7 @@ def _init(
 
 
 def _started(
-    options: argparse.Namespace, answers: TextIO, out: TextIO, speech: Speech
+    options: argparse.Namespace, usual: str, answers: TextIO, out: TextIO, speech: Speech
 ) -> tuple[str, Speech]:
     """Return the text of a new profile with the answers set, and the maker's language.
 
@@ -227,7 +228,7 @@ def _started(
         if theirs.workshop.country != country:
             _nobody_s(draft, has_area=bool(example.areas))
         return draft.text, speech
-    country = ask_country(options.country or _USUAL_COUNTRY, answers, out, speech)
+    country = ask_country(usual, answers, out, speech)
     place = usual_in(country)
     speech = speech_in(known_language(*place.languages), "", place.at_work())
     example = as_started(load_profile(example_for(country)))

@@ -35,6 +35,8 @@ class Question:
         The default answer; if it is empty, the question must be answered.
     is_asked
         Whether it makes sense after the answers before it.
+    is_number
+        Whether its answer is one number or several, and no text.
     """
 
     asks: str
@@ -42,6 +44,7 @@ class Question:
     put: Callable[[Workshop, str], Workshop]
     now: Callable[[Workshop], str]
     is_asked: Callable[[Workshop], bool] = lambda _: True
+    is_number: bool = True
 
 
 # --- answers into records -------------------------------------------------------------------
@@ -90,4 +93,4 @@ def one_key(
         return shown_of(getattr(getattr(workshop, table), key), path, workshop) if default else ""
 
     path = (table, key)
-    return Question(asks or key, (path,), put, now)
+    return Question(asks or key, (path,), put, now, is_number=not text)

@@ -167,6 +167,7 @@ QUESTIONS: Final[tuple[Question, ...]] = (
         (("workshop", "region"),),
         _region,
         lambda w: w.workshop.region,
+        is_number=False,
     ),
     one_key("workshop", "timezone", text=True),
     one_key("workshop", "name", default=False, text=True),

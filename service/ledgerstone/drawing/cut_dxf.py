@@ -21,7 +21,7 @@ def cut_dxf(layout: CutLayout, mm_per_unit: float) -> str:
     Parameters
     ----------
     mm_per_unit
-        Its unit: 1, or an inch's 25.4.
+        Of its unit, in mm: 1, or an inch's 25.4.
     """
     # 20 MB that only the worker that writes one should hold
     from ezdxf import filemanagement  # noqa: PLC0415

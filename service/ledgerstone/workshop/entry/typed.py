@@ -20,9 +20,7 @@ from ledgerstone.workshop.keys.steel_sizes import size_named
 from ledgerstone.workshop.keys.warmth import WARMTH_KEY, months_of
 from ledgerstone.workshop.records.members import Member, MemberKind
 
-_NUMBERS: Final[frozenset[MemberKind]] = frozenset(
-    {"number", "numbers", "whole", "wholes", "money"}
-)
+NUMBERS: Final[frozenset[MemberKind]] = frozenset({"number", "numbers", "whole", "wholes", "money"})
 _LISTS: Final[frozenset[MemberKind]] = frozenset({"lines", "words", "numbers", "wholes", "choices"})
 EMPTY: Final = '""'
 _REGION: Final = "region"  # of a country, by its letters
@@ -34,7 +32,7 @@ _NONE: Final = frozenset({"none", "no", "-", "–", "—", "n/a", "nein", "keine
 
 def is_none(member: Member, value: str) -> bool:
     """Return whether an entry says that there is none, at a place that may be left out."""
-    return not member.needed and member.kind in _NUMBERS and value.strip(" .").casefold() in _NONE
+    return not member.needed and member.kind in NUMBERS and value.strip(" .").casefold() in _NONE
 
 
 def is_list(member: Member) -> bool:
@@ -58,7 +56,7 @@ def toml_of(member: Member, value: str, mark: str, place: RegionalSettings) -> s
         return value
     if member.name == _REGION:
         return _text(part_named(value, place.country) or value)
-    if member.kind not in _NUMBERS or is_factor(value, member.name, mark):
+    if member.kind not in NUMBERS or is_factor(value, member.name, mark):
         return _text(value)
     return _number_written(member, value, mark, place)
 
@@ -71,7 +69,7 @@ def taken_of(
     if member.name == WARMTH_KEY:
         months = months_of(typed, mark, place.country)
         return "" if list(months) == list(typed) else _in_unit("; ".join(months), unit)
-    if member.kind not in _NUMBERS or len(typed) != 1:
+    if member.kind not in NUMBERS or len(typed) != 1:
         return ""
     taken = middle_taken(typed[0], member, mark)
     return "" if taken is None else _in_unit(taken, unit)

@@ -94,6 +94,7 @@ _NAMES: Final[Mapping[str, str]] = MappingProxyType(
         r"[°º] *f\b": "°f",
     }
 )
+_CUBES: Final = ("cube", "würfel")
 # A thing that something is by, whose number has no unit of its own: ``water_l_per_bag``.
 _BY_THING: Final = re.compile(r"_per_(?!(?:kg|l|m|m2|m3)$)[a-z]+$")
 # What a key is by whose name has it, as people write it behind an amount.
@@ -146,9 +147,10 @@ def measured(text: str, key: str) -> Decimal | None:
     ending = max((e for e in _UNITS if name.endswith(e)), key=len, default=None)
     if ending is None or name.endswith(f"_per{ending}"):
         return None
-    by_cube = ending == "_mpa" and plain.endswith("cube")
+    by_cube = ending == "_mpa" and plain.endswith(_CUBES)
     units = {**_UNITS[ending], **(_MASS if ending == "_l" and "water" in name else {})}
-    amount = _in(plain.removesuffix("cube").removesuffix("by ").strip(), units)
+    bare = re.sub(r"(?:by |am )?(?:cube|würfel)$", "", plain).strip()
+    amount = _in(bare, units)
     return None if amount is None else _decimal(_of_cylinder(amount) if by_cube else amount)
 
 

@@ -190,7 +190,7 @@ init-asks = { $question ->
     }, mit Kommas dazwischen
     [fck_mpa] Festigkeit Ihres Betons nach 28 Tagen, am Zylinder, in { $strengths ->
         [psi] psi
-       *[MPa] N/mm² (oder: 45 MPa cube)
+       *[MPa] N/mm² (oder: 45 N/mm² Würfel)
     }
     [bag] Mischen Sie Sackware? Dann, mit Kommas dazwischen: was ein Sack wiegt, sein Wasser, was er ergibt und sein Preis, etwa 25 kg, 3,5 l, 13 l, 9,50; keine, wenn Sie Zement und Sand abwiegen
     [hands] So viele arbeiten bei Ihnen

@@ -59,7 +59,7 @@ fault-wanted = { $wanted ->
     [density] eine Dichte in{ $unit }
     [spread] eine Masse je Fläche in{ $unit }
     [mass] eine Masse in{ $unit } oder mit Einheit, etwa 500 g
-    [stress] eine Festigkeit in{ $unit } oder mit Einheit, etwa 50 MPa cube
+    [stress] eine Festigkeit in{ $unit } oder mit Einheit, etwa 50 N/mm² Würfel
     [warmth] eine Temperatur in{ $unit }
     [yield] eine Ergiebigkeit in{ $unit }
     [money] ein Geldbetrag, etwa 12.50{ $unit }
