@@ -1,4 +1,4 @@
-"""Every amount, day and weight that a customer reads is the wire's, as Babel reads it there.
+"""Every amount, day, weight, length and share that a customer reads is the wire's, by Babel.
 
 Babel's data are Unicode's (CLDR); nothing here is written by our own formats.
 """
@@ -7,20 +7,29 @@ import math
 import random
 import re
 from collections.abc import Iterator
+from contextlib import suppress
+from dataclasses import asdict
 from datetime import date, timedelta
 from decimal import Decimal
+from fractions import Fraction
 from typing import Any, Final
 
 import pytest
 from babel.dates import format_date
 from babel.numbers import parse_decimal
 
+from ledgerstone.errors import QuantityError
+from ledgerstone.quantities import Length
 from workshops.conftest import WorkshopCase
 from workshops.reading import LOCALES, plain, read
 
 SYMBOL: Final = {"demonstration": "£", "germany": "€", "united_states": "$"}
 NUMBER: Final = r"\d[\d.,]*\d|\d"
 KG_PER_LB: Final = 0.45359237
+MM_PER: Final = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "in": 25.4, "Zoll": 25.4}
+LENGTH: Final = (
+    rf"(about |etwa |rund )?(?<![\w/.,])((?:\d+ )?\d+/\d+|{NUMBER}) ?(mm|cm|m|in|Zoll)\b(?![²³/])"
+)
 LARGER: Final = {
     "demonstration": ("2100 mm", "62 cm"),
     "germany": ("2,1 m", "620 mm"),
@@ -170,3 +179,110 @@ def test_every_weight_is_the_wire_s(shop: WorkshopCase, told: tuple[dict[str, An
     for text in found:
         mass = float(parse_decimal(text, locale=LOCALES[shop.name], strict=True))
         assert any(abs(mass - one) <= within for one in known), text
+
+
+def test_every_length_is_the_wire_s(shop: WorkshopCase, told: tuple[dict[str, Any], str]) -> None:
+    """Each length reads, strictly, as one of the answer, of the order or of the profile.
+
+    To a unit of the last place that is said, a sixteenth of an inch; where it is said to be about
+    so, to half a centimetre. What is worked out of several lengths is worked out here by hand.
+    """
+    quote, said = told
+    known = {
+        *lengths_in(quote),
+        *(abs(there - here) for here, there in moves_in(quote)),
+        *lengths_in(asdict(shop.workshop)),
+        *worked_out(quote, shop),
+    }
+    found = re.findall(LENGTH, said)
+    assert found or "findings" in quote
+    for about, text, unit in found:
+        mm = read_number(text, shop) * MM_PER[unit]
+        last = 25.4 / 16 if "/" in text else MM_PER[unit] * last_place(text, shop)
+        within = 5.0 if about else last
+        assert any(abs(mm - one) <= within + 1e-6 for one in known), f"{text} {unit}"
+
+
+def worked_out(quote: dict[str, Any], shop: WorkshopCase) -> Iterator[float]:
+    """What is told of several lengths, in mm.
+
+    The clear floor of a van, to the next 50 mm or inch; a fall of 1 in 60 over the width; how wide
+    concrete is beside each round opening; and what an opening takes with the strips beside it.
+    """
+    for length in wire(quote, "length_mm"):
+        yield from (math.ceil(length / 50) * 50, math.ceil(length / 25.4) * 25.4)
+    yield from (width / 60 for width in wire(quote, "width_mm"))
+    strips = [strip.cautions_mm for strip in shop.workshop.shaping.strips]
+    strips += [strip.stops_mm for strip in shop.workshop.shaping.strips]
+    for slab in quote.get("order", {}).get("slabs", ()):
+        rounds = list(rounds_of(slab))
+        sides = [Length.parse(slab["outline"][side]).mm for side in ("length", "width")]
+        yield from (math.dist(a[:2], b[:2]) - (a[2] + b[2]) / 2 for a in rounds for b in rounds)
+        for *centre, wide in rounds:
+            yield from (at - wide / 2 for at in centre)
+            yield from (side - at - wide / 2 for side, at in zip(sides, centre, strict=True))
+            yield from (wide + 2 * strip for strip in strips)
+
+
+def rounds_of(slab: dict[str, Any]) -> Iterator[tuple[float, float, float]]:
+    """Where each round opening of a slab is, and how wide: mm."""
+    for one in slab.get("cutouts", ()):
+        across, back, wide = one["centre"]["x"], one["centre"]["y"], one["diameter"]
+        yield Length.parse(across).mm, Length.parse(back).mm, Length.parse(wide).mm
+
+
+def test_every_share_is_the_wire_s(shop: WorkshopCase, told: tuple[dict[str, Any], str]) -> None:
+    """Each percentage reads, strictly, as a rate of the answer or of the profile, or a use."""
+    quote, said = told
+    known = {float(value) for value in wire(quote, "percent") if value is not None}
+    known |= {round(100 * float(value)) for value in wire(quote, "utilisation")}
+    known |= {float(value) for value in wire(asdict(shop.workshop), "percent") if value is not None}
+    found = re.findall(rf"({NUMBER}) ?%", said)
+    assert {read_number(text, shop) for text in found} <= known
+    gaps = {text[-2] == " " for text in re.findall(r"\d ?%", said)}
+    assert gaps <= {shop.name == "germany"}  # CLDR: 19 % in German, 20% in English
+
+
+def read_number(text: str, shop: WorkshopCase) -> float:
+    """A number by its country's marks, or inches in fractions."""
+    if "/" in text:
+        return float(sum(map(Fraction, text.split())))
+    return float(parse_decimal(text, locale=LOCALES[shop.name], strict=True))
+
+
+def last_place(text: str, shop: WorkshopCase) -> float:
+    """How much one is in the last place of a number."""
+    mark = "," if shop.name == "germany" else "."
+    return 0.1 ** len(text.rpartition(mark)[2]) if mark in text else 1.0
+
+
+def lengths_in(document: object, key: str = "") -> Iterator[float]:
+    """Every length of a document, in mm: a text with its unit, a number where its key says so."""
+    if isinstance(document, dict):
+        for name, part in document.items():
+            of_a_place = key.endswith("_mm") and not str(name).endswith(("_mm", "_kg"))
+            yield from lengths_in(part, key if of_a_place else str(name))
+    elif isinstance(document, list | tuple):
+        for part in document:
+            yield from lengths_in(part, key)
+    elif isinstance(document, str):
+        with suppress(QuantityError):
+            yield abs(Length.parse(document).mm)
+    elif isinstance(document, int | float | Decimal) and key.endswith("_mm"):
+        yield abs(float(document))
+
+
+def moves_in(document: object) -> Iterator[tuple[float, float]]:
+    """What each change of a remedy finds at a place, and what it puts there, in mm."""
+    if isinstance(document, dict):
+        patch = document.get("patch") or []
+        tested = {step["path"]: step.get("value") for step in patch if step["op"] == "test"}
+        for step in patch:
+            if step["op"] == "replace" and step["path"] in tested:
+                pair = [list(lengths_in(one)) for one in (tested[step["path"]], step["value"])]
+                yield from zip(*pair, strict=False)
+        for part in document.values():
+            yield from moves_in(part)
+    elif isinstance(document, list):
+        for part in document:
+            yield from moves_in(part)

@@ -134,7 +134,7 @@ settings-short-key = { $of ->
    *[other] Schlüssel { $number } von { $of }
 } in LEDGERSTONE_SIGNING_KEYS ist kürzer als { $least } Zeichen. Ein Komma trennt die Schlüssel; deshalb kann in keinem eines stehen.
 settings-maker-key = LEDGERSTONE_MAKER_KEY hat mindestens { $least } Zeichen, damit ihn niemand errät.
-not-started = Es wurde nichts gestartet.
+not-started = Der Dienst wurde nicht gestartet.
 not-started-profile = Die Datei der Werkstatt hat Fehler; es wurde nichts gestartet.
 
 strips-none = Die Tabelle hat keine Streifen. Ihre erste Zeile ist: { $columns }.

@@ -134,7 +134,7 @@ settings-short-key = { $of ->
    *[other] Key { $number } of { $of }
 } in LEDGERSTONE_SIGNING_KEYS is shorter than { $least } letters. A comma stands between one key and the next, so no key can hold one.
 settings-maker-key = LEDGERSTONE_MAKER_KEY has at least { $least } characters, so that nobody guesses it.
-not-started = Nothing was started.
+not-started = The service was not started.
 not-started-profile = The workshop’s file has faults; nothing was started.
 
 strips-none = The table has no strips. Its first row is: { $columns }.
