@@ -131,7 +131,7 @@ export const messages = {
   "offers.asked": "Noch nicht beantwortet",
   "offers.asked-count": {"one": "eine Frage ist offen", "other": "{n} Fragen sind offen"},
   "offers.answered": "Das ist beantwortet",
-  "offers.asked-still": "Noch nicht beantwortet: {questions} Vor dem Zuschnitt ist das auf dem Arbeitsblatt abzuhaken.",
+  "offers.asked-still": "Noch nicht beantwortet: {questions} Vor dem Zuschnitt ist das auf dem Werkstattblatt abzuhaken.",
   "offers.change": "Auftrag ändern",
   "offers.note-copied": "Kopiert. Fügen Sie es in Ihre Mail ein.",
   "offers.mail": "Im Mailprogramm schreiben",

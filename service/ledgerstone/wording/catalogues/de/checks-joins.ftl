@@ -1,4 +1,4 @@
-# Prüfungen der Fugen und Wangen.
+# Prüfungen der Fugen und herabgezogenen Kanten.
 
 join-to-itself = Fuge { $join } nennt { NAME($slab, case: "accusative") } zweimal. Nennen Sie die beiden Platten, die aufeinandertreffen.
 join-suggested = Die Fuge zwischen { NAME($one, case: "dative") } und { NAME($other, case: "dative") } ist wie gewünscht berechnet. Wo sie liegt, stimmen wir mit Ihnen ab, bevor wir gießen.
@@ -11,11 +11,11 @@ join-of-unlike-looks = { $unlike ->
 }
 join-through-relief = { NAME($what, start: "yes") } { NAME($slab, case: "genitive") } reicht bis an Fuge { $join }. Berechnet ist nur der Teil in dieser Platte; wie es jenseits der Fuge weitergeht, ist nicht ausgearbeitet. Fragen Sie uns.
 drop = { $case ->
-    [genitive] der Wange
-    [dative] der Wange
-   *[nominative] die Wange
+    [genitive] der herabgezogenen Kante
+    [dative] der herabgezogenen Kante
+   *[nominative] die herabgezogene Kante
 }
 drop-not-checked = { $count ->
-    [1] Die Wange an { NAME($side, case: "dative") } { NAME($slab, case: "genitive") } ist berechnet und gewogen, aber die Festigkeitsprüfung nimmt die Platte ohne ihre Ecke. Stellen Sie sie auf, und tragen Sie sie mit ausgesteifter Ecke.
-   *[other] Die Wangen { NAME($slab, case: "genitive") } sind berechnet und gewogen, aber die Festigkeitsprüfung nimmt die Platte ohne ihre Ecken. Stellen Sie sie auf, und tragen Sie sie mit ausgesteiften Ecken.
+    [1] Die herabgezogene Kante an { NAME($side, case: "dative") } { NAME($slab, case: "genitive") } ist berechnet und gewogen, aber die Festigkeitsprüfung nimmt die Platte ohne ihre Ecke. Stellen Sie sie auf, und tragen Sie sie mit ausgesteifter Ecke.
+   *[other] Die herabgezogenen Kanten { NAME($slab, case: "genitive") } sind berechnet und gewogen, aber die Festigkeitsprüfung nimmt die Platte ohne ihre Ecken. Stellen Sie sie auf, und tragen Sie sie mit ausgesteiften Ecken.
 }

@@ -12,7 +12,7 @@ cli-does = { $command ->
     [check] Sagen, was in einem Profil nicht stimmt, oder was darin steht.
     [init] Ein Profil mit Kommentaren schreiben, zum Ausfüllen.
     [try] Preis, Masse und Stunden eines Profils mit denen früherer Aufträge vergleichen.
-    [order] Einen Auftrag ohne Server kalkulieren, oder seine Antwort oder sein Arbeitsblatt schreiben.
+    [order] Einen Auftrag ohne Server kalkulieren, oder seine Antwort oder sein Werkstattblatt schreiben.
     [quote] Sagen, was ein Auftrag kostet und wann er fertig ist, oder was zu ändern ist.
     [reply] Die Antwort an den Kunden schreiben.
     [job-sheet] Schreiben, wonach die Werkstatt arbeitet.
@@ -73,7 +73,7 @@ jobs-form =
     weighed_kg = 52.0 # alle Platten, auf der Waage
     hours = 14.5 # Arbeit
     days = 19 # vom Auftrag bis zur Fertigstellung
-    # je Schritt, den Sie gestoppt haben, wie ihn das Arbeitsblatt nennt, oder dessen Anfang:
+    # je Schritt, den Sie gestoppt haben, wie ihn das Werkstattblatt nennt, oder dessen Anfang:
     { "[jobs.hours_by_step]" }
     "Schalung bauen" = 1.3
 

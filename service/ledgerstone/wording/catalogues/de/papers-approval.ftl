@@ -67,7 +67,7 @@ approval-check-sizes = Die Maße und ihre Herkunft stimmen.
 approval-check-openings = Jeder Ausschnitt sitzt, wo er soll, und hat die Größe, die seine eigene Schablone verlangt.
 approval-check-round = Vorn und hinten, links und rechts stimmen, von oben gesehen.
 approval-check-look = { $tile ->
-    [yes] Farbton, Oberfläche und Versiegelung sind, wie Sie sie gewählt haben; zuvor gießen wir das Muster zu Ihrer Freigabe.
+    [yes] Farbton, Oberfläche und Versiegelung sind, wie Sie sie gewählt haben; zuvor gießen wir die Musterplatte zu Ihrer Freigabe.
    *[no] Farbton, Oberfläche und Versiegelung sind, wie Sie sie gewählt haben.
 }
 approval-check-place = Wir wissen, wohin die Platte kommt, worauf sie liegt und wie sie hineinkommt.

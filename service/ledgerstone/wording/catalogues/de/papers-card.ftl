@@ -28,7 +28,7 @@ card-pot = Etikett der Reparaturdose: { $name }
 card-pot-label = { $reference } · { $shade } · { $masses ->
     [lb] { $oz } oz
    *[kg] { $kg } kg
-} trockene Schlämme, Zement und Pigment, kein Sand. { $masses ->
+} trockener Spachtel, Zement und Pigment, kein Sand. { $masses ->
     [lb] Ganze Dose: { $water_oz } oz Wasser, oder ein Teelöffel auf { $powder_oz } oz; einreiben.
    *[kg] Ganze Dose: { $water_g } g Wasser, oder ein Teelöffel ({ $spoon_g } g) auf { $powder_g } g; einreiben.
 } Binnen { $minutes } Minuten verarbeiten; { $days } Tage feucht halten.

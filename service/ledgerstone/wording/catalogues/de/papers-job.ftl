@@ -62,7 +62,7 @@ job-slab = { $count } × { $name }
 job-slab-is = { $size }; { $look }
 job-note = Dem Kunden mitgeteilt: { $note }
 job-before = Bevor etwas zugeschnitten wird
-job-yes = Der Kunde hat dem Muster zugestimmt
+job-yes = Der Kunde hat der Musterplatte zugestimmt
 job-answered = Noch nicht beantwortet: { $question }
 job-signed = Zeichnung unterschrieben, datiert, mit diesem Stand
 job-templates = Becken, Kochfeld, Schablonen sind da und vermessen
@@ -277,7 +277,7 @@ job-turn-free = { $knockouts ->
     [yes] Seiten und Körper heraus, dann wenden; Kanten brechen, Sichtseite waschen
    *[no] Seiten ab, dann wenden; Kanten brechen, Sichtseite waschen
 }
-job-fill = Poren mit { $litres } Schlämme füllen: { $parts }. Ätzend: Handschuhe. { $hours } Stunden stehen lassen
+job-fill = Poren mit { $litres } Spachtel füllen: { $parts }. Ätzend: Handschuhe. { $hours } Stunden stehen lassen
 job-fill-again = Poren noch einmal mit ebenso viel füllen; { $hours } Stunden stehen lassen
 job-part = { $mass } { $name }
 job-face = Fläche fertigstellen ({ plan-surface }), { $area }: Kanten brechen, jede Pore ansehen

@@ -52,7 +52,7 @@ check-sealer = { $name }: { $kind ->
 }, { $places }
 check-place = { $place ->
     [indoors] innen
-    [wet-room] Feuchtraum
+    [wet-room] Nassraum
    *[outdoors] außen
 }
 check-edge = { $profile ->
@@ -83,7 +83,7 @@ check-area = { $name } ({ $count ->
 }): { $prices }
 check-delivery = { $way ->
     [pallet] Palette { $price }
-    [own_van] eigener Wagen { $price }
+    [own_van] eigener Transporter { $price }
    *[fitted] montiert { $price }
 }
 check-no-delivery = keine: Kunden holen ab
@@ -134,7 +134,7 @@ check-strong-shade = { $shade } nimmt { $total } Pigment; ASTM C979 Abschnitt 1.
 check-deep-shade = { $shade } nimmt { $total } Pigment; über { $most } wird ein Farbton kaum tiefer, und der Beton braucht mehr Wasser.
 check-place-unsealed = Für { $place ->
     [indoors] innen
-    [wet-room] Feuchträume
+    [wet-room] Nassräume
    *[outdoors] außen
 } gibt es keine Versiegelung; ein Auftrag dafür lässt sich nicht ausführen.
 check-signature = Antworten sind noch von { $name } unterschrieben; das ist erfunden: siehe [reply].
@@ -212,7 +212,7 @@ init-asks = { $question ->
     [deposit_percent] Anzahlung, in Prozent vom Ganzen
     [postcodes] Postleitzahlen, die Sie beliefern, mit ihrem Anfang, mit Kommas dazwischen
     [pallet] Eine Palette dorthin kostet; keine, wenn Sie keine verschicken
-    [own_van] Ihr eigener Wagen dorthin kostet; keiner, wenn Sie keinen haben
+    [own_van] Ihr eigener Transporter dorthin kostet; keiner, wenn Sie keinen haben
    *[fitted] Geliefert und montiert kostet; keine, wenn Sie nicht montieren
 }
 init-job = { $job }: { $hours } h nach der Datei

@@ -7,7 +7,7 @@ profile-no-such-place = Das Profil hat dafür keine Stelle { $pointer }.
 profile-taken = Angenommen wird { $value }.
 profile-also-removed = Mit herausgenommen: { $things }.
 profile-also-removed-part = { $thing ->
-    [tiles] gemessene Muster mit { $name }
+    [tiles] gemessene Musterplatten mit { $name }
    *[shade] Farbton { $name }
 }
 typical-job = { $job ->
@@ -81,7 +81,7 @@ first-ask = { $ask ->
     [offer-balance-due] Der Rest ist fällig
     [offer-smallest-order] Kleinster Auftrag
     [services-templating-visit] Ein Aufmaßtermin
-    [sample-price] Ein Muster
+    [sample-price] Eine Musterplatte
     [calendar-hands] Leute bei der Arbeit
     [calendar-hours-per-day] Stunden eines Arbeitstags
     [calendar-orders-ahead-days] Arbeitstage, die schon vergeben sind

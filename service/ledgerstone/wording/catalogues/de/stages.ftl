@@ -3,7 +3,7 @@
 stage = { $stage ->
     [queue] Frühere Aufträge
     [sample] Musterplatte
-    [yes] Ihre Freigabe des Musters
+    [yes] Ihre Freigabe der Musterplatte
     [mould] Schalungsbau
     [table] Warten auf den Gießtisch
     [cast] Guss

@@ -1,7 +1,7 @@
 # Die Arbeitsschritte, wie Werkstattblatt, Plan und frühere Aufträge sie nennen.
 
 step-tile = Musterplatte gießen: { $shade }, { plan-surface }
-step-yes = Freigabe des Musters
+step-yes = Freigabe der Musterplatte
 step-in-hand = Schablonen, Becken, Zeichnung da
 step-set-up = Einrichten
 step-tent = Heizzelt aufbauen

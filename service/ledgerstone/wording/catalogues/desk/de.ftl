@@ -169,7 +169,7 @@ offers =
            *[other] { $n } Fragen sind offen
         }
     .answered = Das ist beantwortet
-    .asked-still = Noch nicht beantwortet: { $questions } Vor dem Zuschnitt ist das auf dem Arbeitsblatt abzuhaken.
+    .asked-still = Noch nicht beantwortet: { $questions } Vor dem Zuschnitt ist das auf dem Werkstattblatt abzuhaken.
     .change = Auftrag ändern
     .note-copied = Kopiert. Fügen Sie es in Ihre Mail ein.
     .mail = Im Mailprogramm schreiben

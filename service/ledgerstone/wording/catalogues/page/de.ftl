@@ -277,7 +277,7 @@ arms =
 
 shade =
     .label = Farbton
-    .hint = Bildschirme weichen ab: erst ein Muster ansehen.
+    .hint = Bildschirme weichen ab: erst eine Musterplatte ansehen.
     .match = Eine andere Farbe
     .match-hint = Ihr Farbcode, etwa #5b5d5a
     .picker = Oder wählen Sie sie
@@ -610,7 +610,7 @@ what =
 
 extras =
     .title = Sonstiges
-    .services = Termin, Muster, Aufmaß
+    .services = Termin, Musterplatte, Aufmaß
 
 bar =
     .name = Auf einen Blick
