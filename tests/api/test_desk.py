@@ -12,10 +12,12 @@ from typing import Any
 import pytest
 
 from ledgerstone.api import Settings, create_app
+from ledgerstone.wording import Message, speech_in
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 from support.demonstration import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from support.in_english import value_in_english
 from support.offered import MAKER, OFFERED, reworded, service
+from support.profile_form import form, started
 
 WEB = Path(__file__).resolve().parents[2] / "web"
 ELSEWHERE = {"REMOTE_ADDR": "192.0.2.7"}
@@ -211,3 +213,17 @@ def test_without_a_mailbox_there_are_no_drafts() -> None:
     answer = client.post("/v1/drafts", json={"order": EXAMPLE_ORDER}, headers=MAKER)
     assert answer.status_code == 404
     assert client.post("/v1/drafts", json={"order": EXAMPLE_ORDER}).status_code == 401
+
+
+def test_the_desk_says_how_much_of_a_new_profile_is_invented(tmp_path: Path) -> None:
+    """As many as readiness counts; of the demonstration, which is one whole invention, nothing."""
+    new = form(started(tmp_path, "DE"), language="de")
+    counted = new.get("/v1/health/ready").get_json()["profile_values"]
+    every = counted["yours"] + counted["usual"] + counted["invented"]
+    said = speech_in("de").say(Message("desk-invented", invented=counted["invented"], every=every))
+    assert counted["invented"] > 100
+    assert new.get("/v1/desk").get_json()["invented"] == said
+    tables = new.get("/v1/workshop").get_json()["invented"]
+    assert sum(table["values"] for table in tables) == counted["invented"]
+    shown = create_app(Settings(maker_key=MAKER_KEY)).test_client()
+    assert shown.get("/v1/desk", headers=MAKER).get_json()["invented"] is None

@@ -15,7 +15,7 @@ declare namespace Contract {
   type Customer = {name: string | null, reply_to: string | null, reply_to_differs: boolean, phone: string | null, address: string | null, language: "en" | "de", subject: string | null, message_id: string | null, references: string | null, written: string | null};
   type Cutout = {kind: string, label?: string, turn_degrees?: number, rim?: string, open_to?: string, heat?: boolean, size_from?: string, diameter?: Length, centre?: Point, length?: Length, width?: Length, corner_radius?: Length, points?: Point[]};
   type Delivery = {kind: string, postcode?: string, doorway?: Length, turn?: Turn, ceiling?: Length, lift?: Lift, steps?: number, floor?: number, people?: number};
-  type Desk = {today: string, margin_percent: string, standing: string, valid_days: number, drafts: boolean, no_links: string | null, words: Record<string, string | Record<string, string>>};
+  type Desk = {today: string, margin_percent: string, standing: string, valid_days: number, drafts: boolean, no_links: string | null, invented: string | null, words: Record<string, string | Record<string, string>>};
   type Detail = {detail: string};
   type Doubtful = {at: string, says: string, asks?: string, readings: Reading[]};
   type Draft = {says: string};

@@ -189,6 +189,7 @@ setPlace({ ...choices, words: { ...choices.words, ...set.words } });
 fillWords(document);
 defineAnswer();
 showWorkshop(choices.workshop);
+one("#made-up").textContent = set.invented;
 for (const selector of [".skip", "#views"]) one(selector).hidden = false;
 /** @type {HTMLDetailsElement} */ (document.querySelector("#form-fold")).open = matchMedia("(min-width: 60rem)").matches;
 await new Desk(service, choices, set, keyForm).open();

@@ -21,6 +21,10 @@ class DeskSchema(AnswerSchema):
     no_links = Text(
         "Why letters have no link, and what to set, as a sentence; null if they have.", or_null=True
     )
+    invented = Text(
+        "How many values of the profile are still invented, in a few words; null if none are.",
+        or_null=True,
+    )
     words = AnyJson(
         "Texts that replace the desk's own, in the requested language, by message name: the"
         " country's words.",
