@@ -93,7 +93,7 @@ def test_a_workshops_own_limit_stops(workshop: Workshop) -> None:
     (finding,) = found(strict, {"name": "graphite"})
     assert finding.measured == {"dose_percent": 4.0}
     assert finding.limit == {"dose_percent": 3.0}
-    assert "graphite takes 4 % pigment" in in_english(finding)
+    assert "graphite takes 4% pigment" in in_english(finding)
 
 
 # --- answers, choices, price ----------------------------------------------------------------

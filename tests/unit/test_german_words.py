@@ -1,4 +1,4 @@
-"""German has one word for a thing, in every catalogue: each row is a thing, its word, and others.
+"""German has one word for a thing, in every catalogue; and each language its gap before a %.
 
 Words of the trade, from memory; what customers write is read by tables of their own.
 """
@@ -38,6 +38,7 @@ ONE_WORD: Final = [
     ("a test strip", "Probestreifen", r"Prüfstreifen|Teststreifen|Probebalken"),
     ("pigment", "Pigment", r"Farbstoff|Farbpulver"),
     ("an offer", "Angebot", r"\bOfferte"),
+    ("honed", "fein geschliffen", r"matt geschliffen|(?<![Ff]ein )(?<!\w)geschliffen\b"),
     ("an overhang", "Überstand", r"Überhang|Auskragung"),
 ]
 
@@ -69,3 +70,13 @@ def test_a_thing_has_one_german_word(thing: str, word: str, others: str) -> None
     """The word is in use, and no other of the thing is."""
     assert any(word in text for _, text in TEXTS), thing
     assert [found for found in TEXTS if re.search(others, found[1])] == []
+
+
+@pytest.mark.parametrize(("language", "gap"), [("en", ""), ("de", " ")])
+def test_a_share_has_its_language_s_gap(language: str, gap: str) -> None:
+    """CLDR's percentFormats: 20% in English, 20 % in German; a value or a figure before it."""
+    files = {*CATALOGUES.glob(f"{language}/*.ftl"), *CATALOGUES.glob(f"*/{language}.ftl")}
+    wrong = {"": r"(?:\}|\d) %", " ": r"(?:\}|\d)%"}[gap]
+    text = "\n".join(file.read_text(encoding="utf-8") for file in sorted(files))
+    text = text.replace('{ "\\u00A0" }', " ")
+    assert re.findall(rf".*{wrong}.*", text) == []

@@ -88,7 +88,7 @@ tried-figure = { $measure ->
 tried-figures = would { $expected }, really { $actual } { $unit }
 tried-days = days
 tried-all = In all
-tried-middle = { $off } % in the middle of { tried-jobs } ({ $least } to { $most } %): { $near ->
+tried-middle = { $off }% in the middle of { tried-jobs } ({ $least } to { $most }%): { $near ->
     [yes] near enough
    *[no] off: look at { $measure ->
         [charged] [rates], and the prices beside each material

@@ -300,8 +300,8 @@ job-rags = Oily rags catch fire by themselves: flat outdoors to dry, or under wa
 # To cut and to have.
 job-mirrored-boards = Left and right are the mould's own: mirrored.
 job-kerf = { $sheets ->
-    [one] { $sheets } sheet of { $length } × { $width } { job-unit }; saw's kerf { $kerf } { job-unit }; waste { $waste } %.
-   *[other] { $sheets } sheets of { $length } × { $width } { job-unit }; saw's kerf { $kerf } { job-unit }; waste { $waste } %.
+    [one] { $sheets } sheet of { $length } × { $width } { job-unit }; saw's kerf { $kerf } { job-unit }; waste { $waste }%.
+   *[other] { $sheets } sheets of { $length } × { $width } { job-unit }; saw's kerf { $kerf } { job-unit }; waste { $waste }%.
 }
 job-sheet-of = Sheet { $number } of { $sheets }
 job-sheet-words = Sheet { $number } of { $sheets }, pieces numbered as in the list

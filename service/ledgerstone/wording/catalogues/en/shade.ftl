@@ -2,7 +2,7 @@
 
 shade-not-matched = We do not mix a shade to match { $wished }; we cast the shades of our palette. The nearest is { $nearest }, { $difference }.
 shade-out-of-reach = { NAME($slab, start: "yes") } cannot be { $wished } in concrete: the nearest that we can mix is { $nearest }, { $difference }. Ask for a cast sample, or choose a shade from our palette.
-dose-over-limit = The shade { $shade } takes { $dose } % pigment, and we cast with { $limit } % at most, so that the concrete keeps its strength.
+dose-over-limit = The shade { $shade } takes { $dose }% pigment, and we cast with { $limit }% at most, so that the concrete keeps its strength.
 shade-the-same = the same to the eye as the colour you asked for
 shade-difference = { $amount ->
     [touch] a touch { $directions } than you asked for
