@@ -15,6 +15,7 @@ from ledgerstone.wording.page import (
     DESK_TEXTS,
     WORKSHOP_TEXTS,
     PageText,
+    PageTextError,
     page_messages,
     texts_of,
 )
@@ -139,18 +140,18 @@ def test_german_addresses_the_reader_politely(folder: str) -> None:
 @pytest.mark.parametrize(
     ("source", "fault"),
     [
-        ("page =\n    .title = { $a", "not read as Fluent"),
-        ("page =\n    .title = a\n    .title = b\n", "twice"),
-        ("page =\n    .one = { $m ->\n        [one] a\n       *[other] b\n    }\n", "other than"),
-        ("page =\n    .one = { $n ->\n        [1] a\n       *[other] b\n    }\n", "categories"),
-        ("page =\n    .one = { $n ->\n       *[one] a\n    }\n", "no .other"),
-        ("page =\n    .one = { NUMBER($n) }\n", "text and values"),
-        ("page = One\n", "is no attribute"),
+        ("page =\n    .title = { $a", ": unread$"),
+        ("page =\n    .title = a\n    .title = b\n", ": twice$"),
+        ("page =\n    .one = { $m ->\n        [one] a\n       *[other] b\n    }\n", ": chooses$"),
+        ("page =\n    .one = { $n ->\n        [1] a\n       *[other] b\n    }\n", ": number$"),
+        ("page =\n    .one = { $n ->\n       *[one] a\n    }\n", ": other$"),
+        ("page =\n    .one = { NUMBER($n) }\n", ": holds$"),
+        ("page = One\n", ": text$"),
     ],
 )
 def test_a_catalogue_that_the_page_cannot_say_is_refused(source: str, fault: str) -> None:
     """What the page's messages cannot hold fails when they are made, by the message's name."""
-    with pytest.raises(ValueError, match=fault):
+    with pytest.raises(PageTextError, match=fault):
         texts_of(source)
 
 

@@ -105,6 +105,11 @@ OF_TOO_THIN: Final = "$limit, $slab, $thickness"
     [
         ("slabs =\n    .aded = Neu.\n", 1, Message("fault-own-page-unsaid", name="slabs.aded")),
         (
+            "desk =\n    .title = { $n ->\n        [one] Eins\n       *[many] Viele\n    }\n",
+            1,
+            Message("fault-own-page", why="other", name="desk.title", counted="$n"),
+        ),
+        (
             "slabs =\n    .added = { $n } neu.\n",
             1,
             Message("fault-own-value", name="slabs.added", value="$n", given="$number"),

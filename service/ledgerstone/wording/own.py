@@ -19,6 +19,7 @@ from ledgerstone.wording.page import (
     DESK_TEXTS,
     WORKSHOP_TEXTS,
     PageText,
+    PageTextError,
     page_messages,
     texts_of,
 )
@@ -126,8 +127,8 @@ def _page_faults(message: ast.Message, language: str) -> Iterator[Message]:
     ours = {key: said for page in _PAGES for key, said in page_messages(language, page).items()}
     try:
         texts = texts_of(FluentSerializer().serialize_entry(message))
-    except ValueError as reason:
-        yield Message("fault-own-page", reason=f"{reason}.")
+    except PageTextError as fault:
+        yield Message("fault-own-page", why=fault.why, name=fault.name, counted=f"${COUNTED}")
         return
     for key, text in texts.items():
         if key not in ours:

@@ -24,6 +24,14 @@ DESK_TEXTS: Final = "desk"
 WORKSHOP_TEXTS: Final = "workshop"
 
 
+class PageTextError(ValueError):
+    """A text of a page is none that a page can say: ``why`` in a word, ``name`` which one."""
+
+    def __init__(self, why: str, name: str) -> None:
+        super().__init__(f"{name}: {why}")
+        self.why, self.name = why, name
+
+
 @lru_cache(maxsize=8)
 def page_messages(language: str, folder: str = CUSTOMERS_TEXTS) -> dict[str, PageText]:
     """Return the page's or the desk's messages in a language, by name."""
@@ -73,14 +81,14 @@ def texts_of(source: str, *, alone: bool = True) -> dict[str, PageText]:
 
     Raises
     ------
-    ValueError
+    PageTextError
         Where it does not read, names a message twice, or says one in a way that the page does
         not know: only ``n`` chooses, and only plural categories are told apart.
     """
     messages: dict[str, PageText] = {}
     for key, pattern in _patterns(source, alone=alone):
         if key in messages:
-            raise ValueError(f"{key} is there twice")
+            raise PageTextError("twice", key)
         messages[key] = _text(key, pattern)
     return messages
 
@@ -89,9 +97,9 @@ def _patterns(source: str, *, alone: bool) -> Iterator[tuple[str, ast.Pattern]]:
     for entry in FluentParser(with_spans=False).parse(source).body:
         match entry:
             case ast.Junk(content=content) if alone:
-                raise ValueError(f"This does not read as Fluent: {content}")
+                raise PageTextError("unread", str(content).strip().partition("\n")[0])
             case ast.Message(id=name, value=ast.Pattern()) if alone:
-                raise ValueError(f"{name.name} has a text that is no attribute of it")
+                raise PageTextError("text", name.name)
             case ast.Message(id=name, attributes=attributes):
                 for attribute in attributes:
                     yield f"{name.name}.{attribute.id.name}", attribute.value
@@ -102,16 +110,16 @@ def _text(key: str, pattern: ast.Pattern) -> PageText:
     if chosen is None:
         return "".join(_part(key, part) for part in pattern.elements)
     if not isinstance(chosen.selector, ast.VariableReference) or chosen.selector.id.name != COUNTED:
-        raise ValueError(f"{key} chooses by something other than ${COUNTED}")
+        raise PageTextError("chooses", key)
     texts = {}
     for branch in chosen.variants:
         match branch.key:
             case ast.Identifier(name=category):
                 texts[category] = "".join(_part(key, part) for part in branch.value.elements)
             case _:
-                raise ValueError(f"{key} tells a number apart, where plural categories are known")
+                raise PageTextError("number", key)
     if "other" not in texts:
-        raise ValueError(f"{key} has no [other]")
+        raise PageTextError("other", key)
     return texts
 
 
@@ -130,4 +138,4 @@ def _part(key: str, part: ast.TextElement | ast.Placeable) -> str:
             return str(literal.parse()["value"])
         case ast.Placeable(expression=ast.VariableReference(id=name)):
             return f"{{{name.name}}}"
-    raise ValueError(f"{key} holds something other than text and values")
+    raise PageTextError("holds", key)

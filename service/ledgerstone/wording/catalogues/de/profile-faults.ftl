@@ -236,7 +236,15 @@ fault-own-no-values = { $name } bekommt weder { $value } noch einen anderen Wert
 fault-own-function = { $name } verlangt { $function }; das gibt es nicht.
 fault-own-reference = { $name } verlangt den Satz { $other }; den gibt es nicht.
 fault-own-page-unsaid = Die Seite sagt nirgends { $name }.
-fault-own-page = Das liest sich nicht: { $reason }.
+fault-own-page = { $name } { $why ->
+    [twice] steht zweimal da.
+    [unread] ist kein Satz.
+    [text] hat einen eigenen Text. Schreiben Sie ihn als Attribut: .name = Der Satz.
+    [chooses] wählt nach etwas anderem als { $counted }.
+    [number] unterscheidet Zahlen. Schreiben Sie [one] und [other].
+    [other] hat kein [other].
+   *[holds] enthält etwas anderes als Text und Werte.
+}
 fault-template-unread = Die Vorlage liest sich nicht: { $reason }
 fault-template-deep = In der Vorlage stehen Dinge zu tief ineinander, um sie zu lesen.
 fault-template-may-not = Eine Vorlage darf hier „{ $what }“ nicht verwenden.

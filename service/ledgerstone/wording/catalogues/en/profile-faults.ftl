@@ -249,7 +249,15 @@ fault-own-no-values = { $name } is not given { $value }, nor any other value.
 fault-own-function = { $name } asks for { $function }, which there is not.
 fault-own-reference = { $name } asks for the sentence { $other }, which there is not.
 fault-own-page-unsaid = the page says no { $name }.
-fault-own-page = { $reason }.
+fault-own-page = { $name } { $why ->
+    [twice] stands twice.
+    [unread] is no sentence.
+    [text] has a text of its own. Write it as an attribute: .name = The sentence.
+    [chooses] chooses by something other than { $counted }.
+    [number] tells numbers apart. Write [one] and [other].
+    [other] has no [other].
+   *[holds] holds something other than text and values.
+}
 fault-template-unread = the template does not read: { $reason }
 fault-template-deep = the template holds things in one another too deep to be read.
 fault-template-may-not = a template here may not use “{ $what }”.
