@@ -2,7 +2,7 @@
 
 surface-name = { $surface ->
     [polished] poliert
-    [honed] geschliffen
+    [honed] fein geschliffen
    *[as-cast] schalungsglatt
 }
 surface-verb = { $surface ->
@@ -12,7 +12,7 @@ surface-verb = { $surface ->
 }
 taken-surface = { $surface ->
     [as-cast] Oberfläche schalungsglatt
-    [honed] Oberfläche geschliffen
+    [honed] Oberfläche fein geschliffen
     [polished] Oberfläche poliert
    *[other] Oberfläche { $surface }
 }
@@ -24,6 +24,6 @@ plan-surface = { $surface ->
 }
 taken-surface-name = { $value ->
     [as-cast] schalungsglatt
-    [honed] geschliffen
+    [honed] fein geschliffen
    *[polished] poliert
 }
