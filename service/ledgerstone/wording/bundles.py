@@ -7,6 +7,7 @@ takes a fifth of a second.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
+from threading import RLock
 from typing import Any
 
 from fluent.runtime import FluentBundle, FluentResource
@@ -44,7 +45,8 @@ class MessageBundle:
         self._words = words
         self._bundle = FluentBundle([locale], functions=functions, use_isolating=False)
         self._instead = {**_with_text(words.messages), **_with_text(own)}
-        self._parsed: set[str] = set()
+        self._parsed: set[str] = set()  # with all that they refer to
+        self._parsing = RLock()
 
     def pattern(self, name: str) -> Pattern:
         """Return a message's text, to be filled in.
@@ -68,17 +70,23 @@ class MessageBundle:
         return str(text), faults
 
     def _parse(self, name: str) -> None:
-        """Parse a message and all that it refers to, unless they are parsed already."""
+        """Parse a message and all that it refers to, unless they are parsed already.
+
+        Threads of one process may ask for it at once: one parses, the others wait.
+        """
         if name in self._parsed:
             return
-        self._parsed.add(name)
-        entry = self._instead.get(name)
-        if entry is None and name in sources(self._language):
-            entry = self._words.in_place(entry_of(self._language, name))
-        if entry is not None:
-            self._bundle.add_resource(ast.Resource([entry]))
-            for other in _References.in_entry(entry):
-                self._parse(other)
+        with self._parsing:
+            if self._bundle.has_message(name):  # one that refers to itself, or was waited for
+                return
+            entry = self._instead.get(name)
+            if entry is None and name in sources(self._language):
+                entry = self._words.in_place(entry_of(self._language, name))
+            if entry is not None:
+                self._bundle.add_resource(ast.Resource([entry]))
+                for other in _References.in_entry(entry):
+                    self._parse(other)
+            self._parsed.add(name)
 
 
 class _References(Visitor):
