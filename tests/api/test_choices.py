@@ -22,8 +22,8 @@ PUBLIC = {
     "limits", "length_mm", "width_mm", "thinnest_mm", "thickest_mm", "smallest_side_mm",
     "inside_radius_mm", "fitting_gap_mm", "slabs", "quantity", "cutouts", "rests", "points",
     "deliveries", "area", "postcodes", "kinds", "requests", "screens_say", "sample_tile", "price",
-    "language", "languages", "templating", "visit", "each", "heated_curing", "warmth_c", "formats", "locale",
-    "lengths", "masses", "words", "demonstration", "answering",
+    "language", "languages", "templating", "visit", "each", "heated_curing", "warmth_c", "formats",
+    "locale", "lengths", "masses", "words", "demonstration", "answering",
 }  # fmt: skip
 
 
