@@ -71,7 +71,9 @@ def test_bars_and_mesh_as_builders_merchants_sell_them_make_every_job(psi: int) 
     known, bench = jobs[1], bench_speech("en", context_of(draft.text).workshop)
     assert (known.remark is None) == (psi > 5000)
     if known.remark is not None:
-        assert "1 1/2 in" in bench.say(known.remark)
+        said = bench.say(known.remark)
+        assert "At your usual 1 1/2 in: " in said
+        assert "beside the sink" in said
 
 
 def test_every_place_that_is_blamed_is_a_field() -> None:

@@ -42,6 +42,8 @@ class TypicalJob:
         Of its first slab, as it is made; None if it is sent back.
     usual
         The workshop's usual thickness, where it is made at another one.
+    not_usual
+        What stands in the way of the usual thickness then.
     parts
         Labour hours by the pointer of a rate in the profile; only for the job with the
         most steps.
@@ -63,6 +65,7 @@ class TypicalJob:
     asked: Decimal | None = None
     thickness: Length | None = None
     usual: Length | None = None
+    not_usual: Message | str | None = None
 
     @property
     def message(self) -> Message:
@@ -76,9 +79,11 @@ class TypicalJob:
     @property
     def remark(self) -> Message | str | None:
         """Why it is sent back, or of another thickness than the usual one; None if neither."""
-        if self.usual is None or self.thickness is None:
+        if self.usual is None or self.thickness is None or self.not_usual is None:
             return self.stops
-        return Message("typical-job-thickness", taken=self.thickness, usual=self.usual)
+        return Message(
+            "typical-job-thickness", taken=self.thickness, usual=self.usual, why=self.not_usual
+        )
 
 
 def typical_jobs(context: QuoteContext) -> tuple[TypicalJob, ...]:
@@ -101,21 +106,14 @@ def _answered(name: str, order: Members, context: QuoteContext) -> TypicalJob:
     outline = order["slabs"][0]["outline"]
     surface = str(order["slabs"][0]["finish"]["surface"])
     size = (Length.of_mm(outline["length"]), Length.of_mm(outline["width"]))
-    try:
-        answer = answer_order(order, replace(context, budget=None), search=False, savings=False)
-    except NotUnderstood as fault:
-        return TypicalJob(name, size, surface, stops=fault.faults[0].message)
-    except TooIntricate as fault:
-        return TypicalJob(name, size, surface, stops=fault.message)
+    answer = _quote_or_why_not(order, context)
     if not isinstance(answer, Quote):
-        return TypicalJob(
-            name,
-            size,
-            surface,
-            stops=next(f.message for f in answer.findings if f.level == "stops"),
-        )
+        return TypicalJob(name, size, surface, stops=answer)
     slab = answer.order.slabs[0]
-    usual_mm = usual_thickness_mm(context.workshop, str(order["slabs"][0]["use"]))
+    usual = None
+    if "other-thickness" in slab.taken:
+        mm = usual_thickness_mm(context.workshop, str(order["slabs"][0]["use"]))
+        usual = slab.thickness.like(mm)
     job = TypicalJob(
         name,
         size,
@@ -125,9 +123,31 @@ def _answered(name: str, order: Members, context: QuoteContext) -> TypicalJob:
         answer.lead_time.ready_on,
         {},
         thickness=slab.thickness,
-        usual=slab.thickness.like(usual_mm) if "other-thickness" in slab.taken else None,
+        usual=usual,
+        not_usual=None if usual is None else _why_not(order, usual, context),
     )
     return _step_by_step(job, answer, context.workshop) if name == _STEP_BY_STEP else job
+
+
+def _quote_or_why_not(order: Members, context: QuoteContext) -> Quote | Message | str:
+    """Quote a job, or say the first thing that stands in its way."""
+    try:
+        answer = answer_order(order, replace(context, budget=None), search=False, savings=False)
+    except NotUnderstood as fault:
+        return fault.faults[0].message
+    except TooIntricate as fault:
+        return fault.message
+    if isinstance(answer, Quote):
+        return answer
+    return next(f.message for f in answer.findings if f.level == "stops")
+
+
+def _why_not(order: Members, thickness: Length, context: QuoteContext) -> Message | str | None:
+    """Say what stands in the way of a job's first slab at a thickness; None if nothing does."""
+    first, *others = order["slabs"]
+    slabs = [{**first, "thickness": thickness.text()}, *others]
+    answer = _quote_or_why_not({**order, "slabs": slabs}, context)
+    return None if isinstance(answer, Quote) else answer
 
 
 def _step_by_step(job: TypicalJob, answer: Quote, workshop: Workshop) -> TypicalJob:

@@ -15,7 +15,7 @@ typical-job = { $job ->
     [basin-top] Eine Waschtischplatte, { typical-size }, { job-surface }, geliefert
    *[kitchen] Eine Küche aus zwei Platten mit Kochfeld, { job-surface }, montiert
 }
-typical-job-thickness = Gerechnet mit { $taken }: In den üblichen { $usual } würde es mit diesen Angaben nicht halten oder wäre nicht zu machen.
+typical-job-thickness = Gerechnet mit { $taken }. In den üblichen { $usual }: { $why }
 typical-size = { $thick ->
     [yes] { $length } × { $width } × { $thickness }
    *[no] { $length } × { $width }

@@ -48,7 +48,7 @@ made-to-measure = { $country ->
     [CH] { made-to-measure-no-return }
     [AU] { made-to-measure-no-return }
     [NZ] { made-to-measure-no-return }
-    [US] { made-to-measure-no-return }
+    [US] Es wird nach Ihren Maßen gefertigt. Vereinbaren Sie vor der Bestellung mit uns, was gilt, wenn Sie es sich anders überlegen; Ihre Rechte bei Mängeln bleiben Ihnen.
    *[other] Es wird nach Ihren Maßen gefertigt. Ob eine Bestellung nach dem Guss widerrufen werden kann, richtet sich nach dem Recht bei Ihnen; Ihre Rechte bei Mängeln bleiben Ihnen.
 }
 no-tax-charged = { $country ->

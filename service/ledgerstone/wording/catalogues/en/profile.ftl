@@ -15,7 +15,7 @@ typical-job = { $job ->
     [basin-top] A basin top, { typical-size }, { job-surface }, delivered
    *[kitchen] A kitchen of two tops with a hob, { job-surface }, fitted
 }
-typical-job-thickness = It is taken { $taken } thick: at your usual { $usual } it would not hold, or could not be made, with what stands here.
+typical-job-thickness = It is taken { $taken } thick. At your usual { $usual }: { $why }
 typical-size = { $thick ->
     [yes] { $length } × { $width } × { $thickness }
    *[no] { $length } × { $width }
