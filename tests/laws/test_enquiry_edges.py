@@ -77,7 +77,7 @@ def test_what_stands_off_an_edge_shapes_none(said: str) -> None:
     assert "edges" not in read_enquiry(ENGLISH.format(said), WORKSHOP)["order"]["slabs"][0]
 
 
-@settings(max_examples=cases(8))
+@settings(max_examples=cases(13))
 @given(
     st.sampled_from(
         (
@@ -88,6 +88,10 @@ def test_what_stands_off_an_edge_shapes_none(said: str) -> None:
             ("Drip channel at the back and front.", ["front", "back"]),
             ("Mit Wassernase vorn.", ["front"]),
             ("No drip groove.", []),
+            ("We don't need a drip groove under it.", []),
+            ("Is a drip groove needed?", []),
+            ("Do you do a drip groove as standard?", []),
+            ("Eine Wassernase ist nicht nötig.", []),
             ("Without a drip edge, it is indoors.", []),
             ("It stands behind a drip tray.", []),
         )
@@ -147,3 +151,22 @@ def test_a_size_about_so_much_is_asked_as_that(about: str) -> None:
     doubts = read_enquiry(ENGLISH.format(said), WORKSHOP)["doubtful"]
     assert [one["at"] for one in doubts] == ["/slabs/0/cutouts/0/length"]
     assert "about" in doubts[0]["says"]
+
+
+@settings(max_examples=cases(6))
+@given(
+    st.sampled_from(
+        (
+            ("With a 35 mm hole for a brushed brass tap. Honed, please.", "honed"),
+            ("The sink is polished stainless steel; the top honed.", "honed"),
+            ("A hole for the tap (brushed nickel), the face polished.", "polished"),
+            ("Der Hahn ist Edelstahl gebürstet, eine geschliffene Platte bitte.", "honed"),
+            ("Eine polierte Platte bitte.", "polished"),
+        )
+    )
+)
+def test_the_finish_of_a_metal_is_not_the_slabs(told: tuple[str, str]) -> None:
+    """A tap's brass and a sink's steel are brushed or polished for themselves."""
+    said, surface = told
+    slab = read_enquiry(ENGLISH.format(said), WORKSHOP)["order"]["slabs"][0]
+    assert slab["finish"]["surface"] == surface, said

@@ -23,6 +23,11 @@ ELSEWHERE = (
     "It hangs on T-shaped brackets.",
     "In an L-shaped room.",
     "It stands in a pie shop.",
+    "It goes on U-shaped steel legs.",
+    "On U-shaped legs of black steel.",
+    "The frame has T-shaped feet.",
+    "Sie kommt auf ein U-förmiges Gestell.",
+    "Auf T-förmigen Beinen aus Stahl.",
 )
 
 
@@ -39,7 +44,7 @@ def test_a_shape_that_is_not_read_is_asked(said: str) -> None:
     assert asked(said), said
 
 
-@settings(max_examples=cases(5))
+@settings(max_examples=cases(10))
 @given(st.sampled_from(ELSEWHERE))
 def test_the_shape_of_another_thing_is_not_asked(said: str) -> None:
     """A kitchen, a bracket and a room have shapes of their own."""

@@ -17,11 +17,21 @@ TOLD = (
     " on a central column with a {mm} mm square plate.",
     ". It sits on a single leg, plate {cm} cm.",
     ". Er kommt auf eine Mittelsäule mit {cm} cm Platte.",
+    ". It goes on a pedestal with a base plate of 640 and a top plate of {mm}.",
+    ". It goes on a steel pedestal; 700 mm base plate, {mm} mm top plate.",
 )
 UNTOLD = (
     " on a steel pedestal.",
     ". It goes on the old pedestal base, 720 high.",
     ". It sits on a central column 80 mm thick.",
+    ". It goes on a pedestal, plate bolts 120 apart.",
+    ". It goes on a pedestal with a base plate of 600.",
+    ". It goes on a pedestal, its plate 300 mm, or a plate of 400 mm.",
+)
+OTHERS = (
+    " At the moment our basin is on a pedestal, which we take out.",
+    " It is to replace our basin on a pedestal.",
+    " The old table stands on a pedestal.",
 )
 
 
@@ -39,10 +49,19 @@ def test_a_pedestals_plate_is_what_the_slab_rests_on(said: str, cm: int) -> None
     assert not read["doubtful"]
 
 
-@settings(max_examples=cases(4))
+@settings(max_examples=cases(8))
 @given(st.sampled_from(UNTOLD))
 def test_a_plate_that_is_not_told_is_asked(said: str) -> None:
     """A height and a column's thickness are no plate's."""
     read = read_enquiry(ASK.format(said), WORKSHOP)
     assert "rests" not in read["order"]["slabs"][0], said
     assert [one["at"] for one in read["missing"]] == ["/slabs/0/rests"]
+
+
+@settings(max_examples=cases(3))
+@given(st.sampled_from(OTHERS))
+def test_the_pedestal_of_another_thing_is_not_asked_about(said: str) -> None:
+    """A basin has one of its own, and what stands there now is none of ours."""
+    read = read_enquiry(ASK.format("." + said), WORKSHOP)
+    assert "rests" not in read["order"]["slabs"][0]
+    assert not read["missing"], said

@@ -16,10 +16,11 @@ _DRIP: Final = re.compile(
     r"|\b(?:wasser|tropf)nasen?\b|\b(?:ab)?tropfkanten?\b|\btropfrillen?\b",
     re.IGNORECASE,
 )
-_NONE: Final = re.compile(
-    r"\b(?:no|not|without|ohne|keine?n?)\s(?:a |any |eine )?\Z", re.IGNORECASE
+_REFUSED: Final = re.compile(
+    r"\b(?:no|not|never|without|skip|ohne|kein\w*|nicht)\b|n['’]t\b", re.IGNORECASE
 )
 _CLAUSE: Final = re.compile(r"[^.!?;,\n]{1,200}")
+_ASKED: Final = re.compile(r"[^.!;\n]{0,200}\?")
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,12 +32,15 @@ class DripSaid:
 
 
 def drip_of(text: str, spans: Sequence[TextSpan]) -> DripSaid | None:
-    """Return the drip that is asked for; where no side is named, it is under the front."""
+    """Return the drip that is asked for; where no side is named, it is under the front.
+
+    One that is refused, or only asked about, is none.
+    """
     for start, end in spans:
         for found in _DRIP.finditer(text, start, end):
-            if not _NONE.search(text[max(start, found.start() - 20) : found.start()]):
-                clause = next(
-                    one for one in _CLAUSE.finditer(text, start, end) if one.end() >= found.end()
-                )
+            clause = next(
+                one for one in _CLAUSE.finditer(text, start, end) if one.end() >= found.end()
+            )
+            if not _REFUSED.search(clause[0]) and not _ASKED.match(text, found.end(), end):
                 return DripSaid(tuple(sides_named(clause[0])) or ("front",), found.span())
     return None

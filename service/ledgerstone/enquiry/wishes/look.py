@@ -23,7 +23,8 @@ FINISHES: Final = (
     "|polished|sealed|waxed|glossy|gloss"
     "|smooth|as cast|as-cast|brushed|low sheen|oiled|no sealer|unsealed|not shiny|not glossy"
     "|nothing glossy|not polished|nothing shiny"
-    "|geschliffen und versiegelt|matt versiegelt|geschliffen|versiegelt|poliert|gewachst|geölt"
+    "|geschliffen und versiegelt|matt versiegelt|geschliffene?[nrs]?|versiegelt|polierte?[nrs]?"
+    "|gewachst|geölt"
     "|schalungsglatt|glatt|unbehandelt|nicht poliert|seidenmatt"
 )
 _FINISH: Final = re.compile(
@@ -31,14 +32,19 @@ _FINISH: Final = re.compile(
 )
 SURFACE_WORDS: Final[Mapping[Surface, re.Pattern[str]]] = MappingProxyType(
     {
-        "honed": re.compile(r"\bhoned\b|\bgeschliffen\b|\bsmooth\b", re.IGNORECASE),
+        "honed": re.compile(r"\bhoned\b|\bgeschliffene?[nrs]?\b|\bsmooth\b", re.IGNORECASE),
         "polished": re.compile(
-            r"(?<!not )(?<!nicht )\bpolished\b|(?<!nicht )\bpoliert\b", re.IGNORECASE
+            r"(?<!not )(?<!nicht )\bpolished\b|(?<!nicht )\bpolierte?[nrs]?\b", re.IGNORECASE
         ),
         "as-cast": re.compile(
             r"\bas[ -]cast\b|\bstraight from the mould\b|\bschalungsglatt\b", re.IGNORECASE
         ),
     }
+)
+# A tap is of brushed brass, a sink of polished steel: no face of a slab.
+_METAL: Final = re.compile(
+    r"\s(?:stainless|steel|brass|chrome|nickel|copper|bronze|gold|metal|messing|chrom|edelstahl)\b",
+    re.IGNORECASE,
 )
 _SEALERS: Final = (
     ("matt", re.compile(r"\bmatte?\b|\bmat\b|\bmatt versiegelt\b", re.IGNORECASE)),
@@ -66,8 +72,14 @@ def _finishes(text: str, start: int, end: int) -> Iterator[SaidWord]:
     for found in _FINISH.finditer(text, start, end):
         before = text[max(start, found.start() - 24) : found.start()]
         named = found[0][:1].isupper() and re.match(r"\s[A-Z]", text[found.end() : found.end() + 2])
-        if not named and not re.search(
-            r"(?:door|place|welcome|bath)[ -]?\Z|if it(?:'s| is) \Z", before, re.IGNORECASE
+        if (
+            not named
+            and not _METAL.match(text, found.end())
+            and not re.search(
+                r"(?:door|place|welcome|bath)[ -]?\Z|if it(?:'s| is) \Z|\b(?:edelstahl|messing) \Z",
+                before,
+                re.IGNORECASE,
+            )
         ):
             yield SaidWord(" ".join(found[0].split()), (found.span(),))
 

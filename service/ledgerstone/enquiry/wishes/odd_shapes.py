@@ -18,7 +18,9 @@ _SHAPE: Final = re.compile(
 )
 # What else has such a shape, or that it is refused.
 _OTHERS: Final = re.compile(
-    r"\s(?:kitchen|room|layout|house|space|run|brackets?|rails?|nut|bolt|bar|küche|profil\w*|raum)\b",
+    r"\s(?:[\w-]+\s)?(?:kitchen|room|layout|house|space|run|brackets?|rails?|nuts?|bolts?|bars?"
+    r"|legs?|frames?|base|feet|plates?|trestles?|supports?|sections?|küche|raum|profil\w*"
+    r"|\w*gestell|beine?n?|füßen?)\b",
     re.IGNORECASE,
 )
 _REFUSED: Final = re.compile(r"\b(?:not|no|nicht|kein\w*)\s(?:a |an )?\Z", re.IGNORECASE)
