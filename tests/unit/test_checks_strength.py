@@ -212,3 +212,12 @@ def test_a_slab_that_sags_does_not_at_the_thickness_that_is_named(
         assert of(thickness.mm) == []
     else:
         assert finding.message.name == "sags-far"
+
+
+def test_the_most_that_is_turned_is_as_the_profile_has_it(workshop: Workshop) -> None:
+    """113.4 kg, that is 250 lb: not rounded down to 113 kg, which is 249 lb."""
+    ways = tuple(replace(way, most_kg=113.4) for way in workshop.handling.ways)
+    weak = replace(workshop, handling=replace(workshop.handling, ways=ways))
+    found = _one(_found(weak, slab_json(box(1600, 900))), "too-heavy-to-handle")
+    assert found.limit == {"slab_and_mould_kg": 113.4}
+    assert "113.4 kg" in in_english(found)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterable
 
 from ledgerstone.checks.finding import Finding, only
@@ -40,7 +39,7 @@ def survives_handling(assessed: Assessed) -> Iterable[Finding]:
 
 def _too_heavy(planned: Planned, i: int) -> Finding:
     order = planned.order
-    most = math.floor(max(way.most_kg for way in planned.workshop.ways))
+    most = max(way.most_kg for way in planned.workshop.ways)
     kg = planned.slab_kg[i]
     return Finding(
         "too-heavy-to-handle",
@@ -55,7 +54,7 @@ def _too_heavy(planned: Planned, i: int) -> Finding:
         slab=i,
         at=(f"/slabs/{i}/outline",),
         measured={"slab_kg": round(kg, 1)},
-        limit={"slab_and_mould_kg": float(most)},
+        limit={"slab_and_mould_kg": round(most, 1)},
     )
 
 
