@@ -22,7 +22,7 @@ _KEPT: Final = 256  # runs; trials of fixes, and a customer's next change, lay m
 _USUAL_MM: Final = 600.0
 _USUAL_COST: Final = 10.0
 _FILLER, _FILLER_PER_MM, _FILLER_BETWEEN = 12.0, 0.15, 20.0
-_OFF_CENTRE_PER_MM: Final = 0.3  # half an inch is dearer than a second filler
+_OFF_CENTRE_PER_MM: Final = 1.0  # half an inch is dearer than a second filler at an end
 _ODD: Final = 30.0
 _NEAR_MM: Final = 60.0
 
