@@ -3,6 +3,7 @@ import { Service, sent, Trouble } from "../service.js";
 /** @typedef {"application/pdf" | "text/calendar" | "message/rfc822" | "image/vnd.dxf" | "image/svg+xml"} FileKind */
 
 const LONGEST_MS = 30_000; // a worker has twenty seconds for a request
+const [IN_A_ROW, PAUSE_MS] = [8, 250]; // each worker looks at its file once a second
 
 export class DeskService extends Service {
   /** @param {string} [address] where the service stands, seen from the page */
@@ -43,6 +44,20 @@ export class DeskService extends Service {
   async inUse() {
     const { profile, profile_values: values } = await (await this.call("v1/health/ready", {})).json();
     return JSON.stringify([profile, values]);
+  }
+
+  /** Whether it is seen to answer by another file: so often in a row that few of its workers are left out. @param {string} was @param {number} [pauseMs] */
+  async tookUp(was, pauseMs = PAUSE_MS) {
+    for (let tries = 40, row = 0; tries; tries -= 1) {
+      const now = await this.inUse().catch((/** @type {unknown} */ amiss) => {
+        if (amiss instanceof Trouble) return was;
+        throw amiss;
+      });
+      row = now === was ? 0 : row + 1;
+      if (row === IN_A_ROW) return true;
+      await new Promise((done) => setTimeout(done, pauseMs));
+    }
+    return false;
   }
 
   /** @param {Blob} message @returns {Promise<Contract.Enquiry>} */

@@ -8,8 +8,6 @@ import { Form } from "./form.js";
 import { Outcome } from "./outcome.js";
 import { Trying } from "./trying.js";
 
-const PAUSE_MS = 250;
-
 export class Workshop {
   /** @param {DeskService} service @param {KeyForm} keyForm @param {Profile} profile */
   constructor(service, keyForm, profile) {
@@ -111,18 +109,19 @@ export class Workshop {
   async written() {
     await this.trying.rest();
     this.outcome.busy(say("outcome.working"));
+    let was = "";
     const done = await this.tried(async () => {
-      const was = await this.service.inUse();
+      was = await this.service.inUse();
       const profile = await this.ask(this.changes.list, { save: true, described: true });
       if (profile.saved) {
         this.changes.clear(profile);
         this.before = profile.jobs;
-        for (let tries = 20; tries && (await this.service.inUse()) === was; tries -= 1) await new Promise((done) => window.setTimeout(done, PAUSE_MS));
       }
       this.take(profile);
     });
+    const says = done && this.profile.saved ? say((await this.service.tookUp(was)) ? "outcome.saved" : "outcome.kept") : "";
     this.outcome.busy("");
-    this.outcome.announce(done && this.profile.saved ? say("outcome.saved") : "");
+    this.outcome.announce(says);
   }
 
   /** Read the file as it is now; what was entered goes in on top. */

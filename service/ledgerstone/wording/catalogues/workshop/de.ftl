@@ -54,7 +54,10 @@ table =
 whose =
     .right = Das stimmt
     .table = All das stimmt für mich
-    .opened = Zugeklappt bis eben: { $n }. Sehen Sie erst hin.
+    .opened = { $n ->
+        [one] Ein Eintrag war zugeklappt: Sehen Sie ihn erst an.
+       *[other] { $n } Einträge waren zugeklappt: Sehen Sie sie erst an.
+    }
 
 yesno =
     .true = ja
@@ -90,13 +93,20 @@ outcome =
         [one] Eine Änderung ist noch nicht gespeichert.
        *[other] { $n } Änderungen sind noch nicht gespeichert.
     }
-    .downloaded = In der geladenen Datei: { $n } Änderungen.
+    .downloaded = { $n ->
+        [one] Eine Änderung ist in der geladenen Datei.
+       *[other] { $n } Änderungen sind in der geladenen Datei.
+    }
     .unchanged = Es ist nichts geändert.
     .take-up = Legen Sie die geladene Datei an die Stelle der Ihren.
     .save = Speichern
-    .saved = Gespeichert. Der Schreibtisch rechnet damit.
+    .saved = Gespeichert. Ab jetzt wird mit der neuen Datei gerechnet.
+    .kept = Gespeichert. Einige Sekunden kann noch mit der alten Datei gerechnet werden.
     .download = { $file } herunterladen
     .undo = Letzte Änderung zurücknehmen
     .again = Noch einmal versuchen
-    .dropped = Was nicht mehr zur Datei passt, fiel weg ({ $n }). Machen Sie es noch einmal.
+    .dropped = { $n ->
+        [one] Eine Änderung passt nicht mehr zur Datei: Machen Sie sie noch einmal.
+       *[other] { $n } Änderungen passen nicht mehr zur Datei: Machen Sie sie noch einmal.
+    }
     .reload = Neu laden

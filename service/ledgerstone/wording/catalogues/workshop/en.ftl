@@ -54,7 +54,10 @@ table =
 whose =
     .right = This is right
     .table = All of this is right for me
-    .opened = Folded until now: { $n }. Look there, then tick.
+    .opened = { $n ->
+        [one] One entry was folded. Look at it, then tick.
+       *[other] { $n } entries were folded. Look at them, then tick.
+    }
 
 yesno =
     .true = yes
@@ -90,13 +93,20 @@ outcome =
         [one] One change is not saved yet.
        *[other] { $n } changes are not saved yet.
     }
-    .downloaded = In the file you downloaded: { $n } of your changes.
+    .downloaded = { $n ->
+        [one] One change is in the file you downloaded.
+       *[other] { $n } changes are in the file you downloaded.
+    }
     .unchanged = Nothing has been changed.
     .take-up = Put the downloaded file in the place of yours; the service takes it up.
     .save = Save
     .saved = Saved. The desk answers by it.
+    .kept = Saved. For some seconds the desk may still answer by the old file.
     .download = Download { $file }
     .undo = Take back the last change
     .again = Try again
-    .dropped = What no longer fits the file was left out ({ $n }). Make it again on the form.
+    .dropped = { $n ->
+        [one] One change no longer fits the file and was left out. Make it again on the form.
+       *[other] { $n } changes no longer fit the file and were left out. Make them again on the form.
+    }
     .reload = Load it again
