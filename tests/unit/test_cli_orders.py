@@ -13,6 +13,7 @@ from typing import Any
 import pytest
 
 from ledgerstone.codec.tokens import Tokens
+from ledgerstone.wording import Message, english
 from support.calendars import FORTNIGHT, calendar
 from support.commands import DAY, KEY, KEYS, ran
 from support.demonstration import EXAMPLE_ORDER
@@ -143,12 +144,14 @@ def test_a_file_that_is_no_order_is_reported(tmp_path: Path, content: bytes, say
 
 def test_a_file_that_is_not_there_is_reported(tmp_path: Path) -> None:
     """A missing order, or a missing profile, is named."""
-    status, _, told = ran("quote", tmp_path / "none.json")
+    file = tmp_path / "none.json"
+    status, _, told = ran("quote", file)
     assert status == 2
-    assert "none.json: " in told
+    not_there = Message("file-fault", why="not-there")
+    assert english(Message("cli-unreadable", file=str(file), reason=not_there)) in told
     status, _, told = ran("quote", tmp_path / "none.json", "--workshop", tmp_path / "mine.toml")
     assert status == 2
-    assert "no such file" in told
+    assert english(not_there) in told
 
 
 def test_without_keys_the_command_states_that_links_open_nowhere(order: OrderFile) -> None:
