@@ -199,7 +199,7 @@ def test_every_length_is_the_wire_s(shop: WorkshopCase, told: tuple[dict[str, An
     for about, text, unit in found:
         mm = read_number(text, shop) * MM_PER[unit]
         last = 25.4 / 16 if "/" in text else MM_PER[unit] * last_place(text, shop)
-        within = 5.0 if about else last
+        within = 5.0 if about else last / 2
         assert any(abs(mm - one) <= within + 1e-6 for one in known), f"{text} {unit}"
 
 

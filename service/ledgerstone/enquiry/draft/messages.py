@@ -66,7 +66,7 @@ MESSAGES: Final[Mapping[str, Callable[..., Message]]] = {
     "took_nearest": lambda *, value, said, **_: Message(
         "enquiry-took-nearest", value=value, said=said
     ),
-    "took_surface": lambda *, value, **_: Message("enquiry-took-surface", value=value),
+    "took_surface": lambda *, value, **_: Message("enquiry-took-surface", surface=value),
     "took_sealer": lambda *, value, **_: Message("enquiry-took-sealer", value=value),
     "took_place": lambda *, slab, **_: Message("enquiry-took-place", slab=slab),
     "took_collect": lambda **_: Message("enquiry-took-collect"),

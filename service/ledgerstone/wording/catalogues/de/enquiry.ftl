@@ -35,7 +35,7 @@ enquiry-what-y = Der Abstand des Ausschnitts ({ $opening }) von vorn
 enquiry-took-thickness = Wir gehen von { $value } Dicke aus ({ $slab }).
 enquiry-took-shade = Wir gehen von unserem Farbton { $value } aus.
 enquiry-took-nearest = Unser Farbton { $value } kommt „{ $said }“ am nächsten.
-enquiry-took-surface = Wir gehen von unserer üblichen Oberfläche aus: { taken-surface-name }.
+enquiry-took-surface = Wir gehen von unserer üblichen Oberfläche aus: { surface-name }.
 enquiry-took-sealer = Wir gehen von unserer üblichen Versiegelung aus ({ $value }).
 enquiry-took-place = Wir gehen davon aus, dass { $slab } innen liegt.
 enquiry-took-collect = Wir gehen davon aus, dass Sie abholen.
@@ -78,7 +78,7 @@ enquiry-name = { $key ->
     [sill] die Fensterbank
     [upstand] die Aufkantung
     [splashback] die Rückwand
-    [end-panel] die Wange
+    [end-panel] die Seitenwange
     [bench] die Sitzbank
     [sink] Spüle
     [basin] Becken

@@ -221,7 +221,7 @@ job-strip-is = { $width } × { $thickness } { job-unit }, mit der Platte gegosse
 
 # Mischungen.
 job-batch-order = Von oben nach unten, wie es in den Mischer kommt. Jedes abhaken, wenn es darin ist.
-job-tile = Musterplatte: { $shade }, { plan-surface }. Schicken und Freigabe abwarten
+job-tile = Musterplatte: { $shade }, { surface-name }. Schicken und Freigabe abwarten
 job-pour = { $times ->
     [1] Guss { $number }: { $names }
    *[other] Guss { $number }: { $names }, { $times }-mal
@@ -280,7 +280,7 @@ job-turn-free = { $knockouts ->
 job-fill = Poren mit { $litres } Spachtel füllen: { $parts }. Ätzend: Handschuhe. { $hours } Stunden stehen lassen
 job-fill-again = Poren noch einmal mit ebenso viel füllen; { $hours } Stunden stehen lassen
 job-part = { $mass } { $name }
-job-face = Fläche fertigstellen ({ plan-surface }), { $area }: Kanten brechen, jede Pore ansehen
+job-face = Fläche fertigstellen ({ surface-name }), { $area }: Kanten brechen, jede Pore ansehen
 job-grind = Nass schleifen mit Körnung { $grit }, { $area }; abspülen
 job-dry = { $days } Tage trocknen, und bis zu einem Alter von { $age } Tagen
 job-dry-strip = { $days } Tage trocknen, und bis zu einem Alter von { $age } Tagen; { $hours } Stunden vorher einen Streifen davon versiegeln: ________

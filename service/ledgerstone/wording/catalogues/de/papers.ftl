@@ -22,8 +22,8 @@ paper-use-word = { $use ->
 paper-size = { $length } × { $width }, { $thickness } dick
 paper-size-round = Durchmesser { $across }, { $thickness } dick
 paper-size-over-all = { $length } × { $width } über alles, { $thickness } dick
-paper-look = { $shade }, { plan-surface }, Versiegelung { $sealer }
-paper-look-matched = abgestimmt auf { $colour }, { plan-surface }, Versiegelung { $sealer }
+paper-look = { $shade }, { surface-name }, Versiegelung { $sealer }
+paper-look-matched = abgestimmt auf { $colour }, { surface-name }, Versiegelung { $sealer }
 paper-many = { $count } × { $name }
 paper-weight-size = { $weight }; { $size }; { $gear ->
     [yes] mit Wagen oder Hebezeug, nie von Hand allein

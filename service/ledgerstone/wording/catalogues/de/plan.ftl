@@ -120,8 +120,8 @@ plan-front = { $stands ->
 }
 plan-section = { START($sides) }: { $edge }
 plan-facts = { $quantity ->
-    [one] { $thickness } dick · { plan-surface }, Versiegelung { $sealer }
-   *[other] { $quantity } Stück · { $thickness } dick · { plan-surface }, Versiegelung { $sealer }
+    [one] { $thickness } dick · { surface-name }, Versiegelung { $sealer }
+   *[other] { $quantity } Stück · { $thickness } dick · { surface-name }, Versiegelung { $sealer }
 }
 plan-fact-rests = Auflage: { $rests }
 plan-opening-word = Ausschnitt

@@ -10,20 +10,4 @@ surface-verb = { $surface ->
     [honed] schleifen
    *[as-cast] gießen
 }
-taken-surface = { $surface ->
-    [as-cast] Oberfläche schalungsglatt
-    [honed] Oberfläche fein geschliffen
-    [polished] Oberfläche poliert
-   *[other] Oberfläche { $surface }
-}
-plan-surface = { $surface ->
-    [as-cast] schalungsglatt
-    [honed] fein geschliffen
-    [polished] poliert
-   *[other] { $surface }
-}
-taken-surface-name = { $value ->
-    [as-cast] schalungsglatt
-    [honed] fein geschliffen
-   *[polished] poliert
-}
+taken-surface = Oberfläche { surface-name }

@@ -1,6 +1,6 @@
 # Die Arbeitsschritte, wie Werkstattblatt, Plan und frühere Aufträge sie nennen.
 
-step-tile = Musterplatte gießen: { $shade }, { plan-surface }
+step-tile = Musterplatte gießen: { $shade }, { surface-name }
 step-yes = Freigabe der Musterplatte
 step-in-hand = Schablonen, Becken, Zeichnung da
 step-set-up = Einrichten
@@ -27,7 +27,7 @@ step-wash = Waschen
 step-grind = Schleifen: Körnung { $grit }
 step-fill = Poren füllen
 step-fill-again = Poren noch einmal füllen
-step-finish = Oberfläche: { plan-surface }
+step-finish = Oberfläche: { surface-name }
 step-seal = Versiegeln: { $sealer }
 step-seal-coat = Versiegeln: { $sealer }, Schicht { $coat }
 step-test = Wasserprobe, wiegen
