@@ -184,8 +184,8 @@ def test_every_weight_is_the_wire_s(shop: WorkshopCase, told: tuple[dict[str, An
 def test_every_length_is_the_wire_s(shop: WorkshopCase, told: tuple[dict[str, Any], str]) -> None:
     """Each length reads, strictly, as one of the answer, of the order or of the profile.
 
-    To a unit of the last place that is said, a sixteenth of an inch; where it is said to be about
-    so, to half a centimetre. What is worked out of several lengths is worked out here by hand.
+    To half of the last place that is said, half a sixteenth of an inch; where it is about so,
+    to half a centimetre. What is worked out of several lengths is worked out here by hand.
     """
     quote, said = told
     known = {
@@ -206,12 +206,13 @@ def test_every_length_is_the_wire_s(shop: WorkshopCase, told: tuple[dict[str, An
 def worked_out(quote: dict[str, Any], shop: WorkshopCase) -> Iterator[float]:
     """What is told of several lengths, in mm.
 
-    The clear floor of a van, to the next 50 mm or inch; a fall of 1 in 60 over the width; how wide
+    The clear floor of a van, to the next 50 mm or inch; a fall of 1 in 60, up; how wide
     concrete is beside each round opening; and what an opening takes with the strips beside it.
     """
     for length in wire(quote, "length_mm"):
         yield from (math.ceil(length / 50) * 50, math.ceil(length / 25.4) * 25.4)
-    yield from (width / 60 for width in wire(quote, "width_mm"))
+    for width in wire(quote, "width_mm"):
+        yield from (math.ceil(width / 60 / step) * step for step in (1.0, 25.4 / 16))
     strips = [strip.cautions_mm for strip in shop.workshop.shaping.strips]
     strips += [strip.stops_mm for strip in shop.workshop.shaping.strips]
     for slab in quote.get("order", {}).get("slabs", ()):
