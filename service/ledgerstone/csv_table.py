@@ -8,13 +8,19 @@ from collections.abc import Iterable
 from typing import Final
 
 _WITH_COMMA: Final = re.compile(r"(-?[0-9]*),([0-9]+)(.*)", re.DOTALL)
+_WITH_POINT: Final = re.compile(r"-?[0-9]*\.[0-9]+(?![0-9.,]).*", re.DOTALL)
+_IN_THOUSANDS: Final = re.compile(
+    r"(-?[1-9][0-9]{0,2}(?:\.[0-9]{3})+)(?![0-9.])((?:,[0-9]+)?(?![0-9,]).*)", re.DOTALL
+)
 
 
 def table_rows(lines: Iterable[str]) -> list[dict[str, str]]:
     """Return the rows of a table below its heading, each cell by its column.
 
     Where semicolons stand in the heading they part the cells, and a number with a comma in it has
-    a decimal comma: so a spreadsheet saves CSV where a comma separates decimals.
+    a decimal comma: so a spreadsheet saves CSV where a comma separates decimals. There a dot before
+    three figures separates thousands, unless a number of the table has a decimal point and none
+    has a comma.
 
     Raises
     ------
@@ -24,10 +30,28 @@ def table_rows(lines: Iterable[str]) -> list[dict[str, str]]:
     lines = list(lines)
     parted = ";" if lines and ";" in lines[0] else ","
     read = csv.DictReader(lines, delimiter=parted, skipinitialspace=True)
-    return [{str(name).strip(): _cell(cell, parted) for name, cell in row.items()} for row in read]
+    rows = [
+        {str(name).strip(): str(cell or "").strip() for name, cell in row.items()} for row in read
+    ]
+    if parted == "," or _has_points(rows):
+        return rows
+    return [{name: _with_point(cell) for name, cell in row.items()} for row in rows]
 
 
-def _cell(cell: str | None, parted: str) -> str:
-    text = str(cell or "").strip()
-    found = _WITH_COMMA.fullmatch(text) if parted == ";" else None
+def _has_points(rows: Iterable[dict[str, str]]) -> bool:
+    """Whether a number can only have a decimal point, and none has a decimal comma."""
+    cells = [cell for row in rows for cell in row.values()]
+    if any(_WITH_COMMA.fullmatch(_without_thousands(cell)) for cell in cells):
+        return False
+    return any(_WITH_POINT.fullmatch(_without_thousands(cell)) for cell in cells)
+
+
+def _without_thousands(cell: str) -> str:
+    found = _IN_THOUSANDS.fullmatch(cell)
+    return cell if found is None else f"{found[1].replace('.', '')}{found[2]}"
+
+
+def _with_point(cell: str) -> str:
+    text = _without_thousands(cell)
+    found = _WITH_COMMA.fullmatch(text)
     return text if found is None else f"{found[1] or 0}.{found[2]}{found[3]}"
