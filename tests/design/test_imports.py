@@ -25,7 +25,7 @@ USERS_OF = {
     "pint": ("_unit_factors",),
     "selectolax": ("enquiry.text.html_text",),
     "fluent": ("wording",),
-    "babel": ("wording",),
+    "babel": ("wording", "workshop.countries.places"),
     "imapclient": ("mailbox.server",),
     "ezdxf": ("drawing.cut_dxf",),
 }

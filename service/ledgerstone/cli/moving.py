@@ -5,8 +5,8 @@ from __future__ import annotations
 import dataclasses
 from decimal import Decimal
 
-from ledgerstone.wording.places import currency_of, usual_clock
 from ledgerstone.workshop.countries import TAX_PERCENT, usual_in
+from ledgerstone.workshop.countries.places import currency_of, usual_clock
 from ledgerstone.workshop.records import DeliveryArea, Workshop
 
 

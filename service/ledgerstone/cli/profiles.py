@@ -34,11 +34,11 @@ from ledgerstone.message import Message
 from ledgerstone.settings import Settings
 from ledgerstone.wording import Speech, bench_speech, known_language, speech_in
 from ledgerstone.wording.own import FILES, sentences_in
-from ledgerstone.wording.places import currencies_of
 from ledgerstone.wording.profile import about_in
 from ledgerstone.wording.profile_faults import maker_speech
 from ledgerstone.workshop import Workshop
 from ledgerstone.workshop.countries import TAX_PERCENT, usual_in
+from ledgerstone.workshop.countries.places import currencies_of
 from ledgerstone.workshop.countries.public_holidays import COUNTRIES, country_fault
 from ledgerstone.workshop.form.confirming import confirm_all
 from ledgerstone.workshop.form.editing import ProfileDraft

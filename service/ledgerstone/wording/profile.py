@@ -13,7 +13,6 @@ from typing import Final
 
 from ledgerstone.wording.catalogues import USUAL_LANGUAGE, page_catalogue, variant
 from ledgerstone.wording.page import PageText, texts_of
-from ledgerstone.wording.places import currency_of, usual_clock
 from ledgerstone.wording.variants import words_of
 from ledgerstone.workshop.countries import (
     COUNTRIES,
@@ -21,6 +20,7 @@ from ledgerstone.workshop.countries import (
     RegionalSettings,
     usual_in,
 )
+from ledgerstone.workshop.countries.places import currency_of, usual_clock
 from ledgerstone.workshop.countries.postcodes import beginnings_like
 from ledgerstone.workshop.countries.public_holidays import parts_of
 from ledgerstone.workshop.records.members import Member

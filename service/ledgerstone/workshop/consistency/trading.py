@@ -13,6 +13,7 @@ from typing import Final
 from ledgerstone.json_types import KeyPath
 from ledgerstone.message import Listed, Message
 from ledgerstone.workshop.consistency.shared import FoundFaults, each_once, named_once
+from ledgerstone.workshop.countries.places import zones_by_use
 from ledgerstone.workshop.countries.postcodes import beginnings_like
 from ledgerstone.workshop.countries.public_holidays import (
     COUNTRIES,
@@ -90,8 +91,9 @@ def _is_time_zone(name: str) -> bool:
 def _clock_known(workshop: Identity) -> FoundFaults:
     if not _is_time_zone(workshop.timezone):
         zones = tuple(sorted(_time_zones()))
-        meant = zone_meant(workshop.timezone, zones)
-        near = {"near": "guess", "guess": meant, "known": ""} if meant else nearest("", zones)
+        meant = zone_meant(workshop.timezone, workshop.country, zones)
+        known = zones_by_use(workshop.country)
+        near = {"near": "guess", "guess": meant, "known": ""} if meant else nearest("", known)
         yield ("workshop", "timezone"), Message("fault-clock", zone=workshop.timezone, **near)
 
 

@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import re
+import zoneinfo
+from collections.abc import Collection, Sequence
+from datetime import UTC, datetime
 from difflib import get_close_matches
+from functools import lru_cache
 from typing import Final
 
+from ledgerstone.workshop.countries.places import zones_by_use
 from ledgerstone.workshop.countries.public_holidays import plain_name
 
 # Towns and zones by what they are called, and capitals that the IANA's have no zone of; common
@@ -53,18 +58,65 @@ _CALLED: Final = {
     "ottawa": "America/Toronto",
     "calgary": "America/Edmonton",
 }
+# What clocks are called, by the letters that they show in the IANA's data; common knowledge.
+_CLOCKS_CALLED: Final = {
+    "eastern": ("EST", "AEST"),
+    "et": ("EST",),
+    "central": ("CST", "ACST"),
+    "ct": ("CST",),
+    "mountain": ("MST",),
+    "mt": ("MST",),
+    "pacific": ("PST",),
+    "pt": ("PST",),
+    "western": ("AWST",),
+    "mez": ("CET",),
+    "mesz": ("CEST",),
+    "centraleuropean": ("CET",),
+    "newzealand": ("NZST",),
+    "southafrica": ("SAST",),
+}
+_COMPASS: Final = frozenset({"north", "east", "south", "west"})
+_NO_PLACE: Final = re.compile("(standard|daylight|summer)?time$")
+_SEASONS: Final = (datetime(2026, 1, 1, tzinfo=UTC), datetime(2026, 7, 1, tzinfo=UTC))
+_SHORTEST_NAME: Final = 6  # of fewer letters nearly any zone is near
 _ALIKE: Final = 0.75
 
 
-def zone_meant(name: str, zones: Sequence[str]) -> str | None:
-    """Return the time zone that a name stands for: a place's, or nearly a zone's; else None."""
-    said = plain_name(name.rpartition("/")[2]).removesuffix("time").removesuffix("standard")
-    places = {plain_name(zone.rpartition("/")[2]): zone for zone in zones if "/" in zone}
-    whole = {plain_name(zone): zone for zone in zones}
-    called = _CALLED.get(said) or places.get(said) or whole.get(plain_name(name))
-    if called is not None:
+def zone_meant(name: str, country: str, zones: Sequence[str]) -> str | None:
+    """Return the time zone that a name stands for: a place's, or nearly a zone's; else None.
+
+    The country's own come before all others: CST is another clock in Australia. A continent that
+    is named is kept to.
+    """
+    area, _, place = name.rpartition("/")
+    within = [zone for zone in zones if zone.startswith(f"{area}/")] if area else []
+    own = [zone for zone in zones_by_use(country) if zone in (within or zones)]
+    said = _NO_PLACE.sub("", plain_name(place))
+    letters = {place.strip().upper(), *_CLOCKS_CALLED.get(said, ())}
+    by_clock = next((zone for zone in own if not letters.isdisjoint(_letters_shown(zone))), None)
+    named = _places(own).get(said) or _CALLED.get(said) or _places(zones).get(said)
+    called = by_clock or named or {plain_name(zone): zone for zone in zones}.get(plain_name(name))
+    if called is not None and (not within or called in within):
         return called
-    close = get_close_matches(plain_name(name), whole, n=1, cutoff=_ALIKE)
-    close_place = get_close_matches(said, places, n=1, cutoff=_ALIKE)
-    found = [*(whole[name] for name in close), *(places[name] for name in close_place)]
-    return found[0] if found else None
+    if len(said) < _SHORTEST_NAME and not within:
+        return None
+    return _nearly(said, own) or _nearly(said, within or zones)
+
+
+@lru_cache(maxsize=64)
+def _letters_shown(zone: str) -> frozenset[str]:
+    """The letters that a zone's clock goes by in either half of the year."""
+    clock = zoneinfo.ZoneInfo(zone)
+    return frozenset(day.astimezone(clock).strftime("%Z") for day in _SEASONS)
+
+
+def _nearly(said: str, zones: Collection[str]) -> str | None:
+    places = _places(zones)
+    close = get_close_matches(said, places, n=1, cutoff=_ALIKE)
+    return places[close[0]] if close else None
+
+
+def _places(zones: Collection[str]) -> dict[str, str]:
+    """Zones by their places, which a point of the compass is not."""
+    places = {plain_name(zone.rpartition("/")[2]): zone for zone in zones if "/" in zone}
+    return {place: zone for place, zone in places.items() if place not in _COMPASS}

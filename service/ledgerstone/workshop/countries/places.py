@@ -33,6 +33,12 @@ def time_zones_of(country: str) -> tuple[str, ...]:
     return tuple(get_global("territory_zones").get(country, ()))
 
 
+def zones_by_use(country: str) -> tuple[str, ...]:
+    """Return a country's time zones, that in which most people live first."""
+    usual = usual_clock(country)
+    return tuple(dict.fromkeys((*((usual,) if usual else ()), *time_zones_of(country))))
+
+
 def usual_clock(country: str) -> str | None:
     """Return the time zone in which most people of a country live, by its IANA name."""
     return _CLOCKS.get(country) or next(iter(time_zones_of(country)), None)
