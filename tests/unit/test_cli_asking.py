@@ -43,7 +43,7 @@ def test_a_bavarian_maker_answers_in_the_way_of_the_country(tmp_path: Path) -> N
     status, said = asked(tmp_path / "mine.toml", BAVARIA + RIGHT)
     assert status == 0
     assert said.count(f"2/{QUESTIONS} Landesteil") == 2
-    wrong, _, example = said.partition("963456, HR9. ")[2].partition(": ")
+    wrong, _, example = said.partition("963456 oder HR9; ")[2].partition(": ")
     assert (bool(wrong), example[:6]) == (True, "26133.")
     shop = load_profile(tmp_path / "mine.toml")
     assert (shop.workshop.currency, shop.workshop.timezone) == ("EUR", "Europe/Berlin")

@@ -202,7 +202,7 @@ def test_areas_of_another_countrys_postcodes_are_advised(tmp_path: Path) -> None
         'region = "ENG"', 'region = "BY"', 1
     )
     said = checked(text, tmp_path, {})
-    assert "No postcode of DE begins" in said
+    assert "No postcode in DE begins with " in said
     assert "in DE people pay in EUR" in said
     home = starting_profile(load_profile(DEMONSTRATION))
     said = checked(home, tmp_path, {})

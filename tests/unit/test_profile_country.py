@@ -1,15 +1,21 @@
 """What a profile says of its country and is not so: its part, clock, days and postcodes."""
 
 from datetime import date, timedelta
+from time import process_time
 
 import pytest
 
 from ledgerstone.errors import ProfileError
 from ledgerstone.schedule.days import WorkingCalendar
-from ledgerstone.wording import english
-from ledgerstone.workshop import DEMONSTRATION, read_profile
-from ledgerstone.workshop.countries.postcodes import POSTCODES
-from ledgerstone.workshop.countries.public_holidays import parts_of
+from ledgerstone.wording import english, speech_in
+from ledgerstone.workshop import DEMONSTRATION, load_profile, read_profile
+from ledgerstone.workshop.countries.postcodes import POSTCODES, falls_under
+from ledgerstone.workshop.countries.public_holidays import (
+    holiday_elsewhere,
+    month_and_day_of,
+    parts_of,
+)
+from ledgerstone.workshop.review.advice import no_postcodes
 
 TEXT = DEMONSTRATION.read_text(encoding="utf-8")
 
@@ -18,7 +24,7 @@ TEXT = DEMONSTRATION.read_text(encoding="utf-8")
 # patterns'; that none begins with these figures is from memory of each post's directory.
 BEGINNINGS = [
     ("GB", "HR HR9 FK1-16 EC1A M N1P JE", "H XX 83 HRX LD6-1"),
-    ("IE", "A65 D06 D6W D A", "A6 A655 B12 HR 650"),
+    ("IE", "A65 D06 D6W D A D2 D1-9 D4-24 D02-04", "A6 A655 B12 HR 650 D0 D25-99 A1-9"),
     ("DE", "8 83 83646 01067 83000-83739", "836461 00 05 43 62 HR D83 830000-837390"),
     ("AT", "1 10 1010 9992 1010-1239", "0 83646 10100 A10"),
     ("CH", "8 80 8001 1000-1299", "0 80331 CH8"),
@@ -49,6 +55,34 @@ def test_an_area_begins_as_a_postcode_of_the_country_does(
         assert whole is not None, beginning
         assert known.read(whole) is not None
     assert [each for each in do_not.split() if known.under(each) is not None] == []
+
+
+def test_what_serves_a_postcode_is_the_beginning_of_one() -> None:
+    """In Dublin a district of one figure is written with a nought in a postcode."""
+    read = POSTCODES["IE"].read("D02 X285")
+    assert read is not None
+    for beginning in ("D2", "D1-9", "D02"):
+        assert falls_under(read[1], beginning)
+        assert POSTCODES["IE"].under(beginning) is not None
+
+
+@pytest.mark.parametrize(
+    ("language", "said"),
+    [
+        ("en", "begins with 83 or XX"),
+        (
+            "de",
+            "beginnt mit 83 oder XX",
+        ),
+    ],
+)
+def test_beginnings_that_serve_nobody_are_named_where_they_are_denied(
+    language: str, said: str
+) -> None:
+    """Only those that begin no postcode, each in the first sentence."""
+    message = no_postcodes(("HR", "83", "XX"), load_profile(DEMONSTRATION))
+    assert message is not None
+    assert said in speech_in(language).say(message)
 
 
 @pytest.mark.parametrize("country", sorted(POSTCODES))
@@ -126,6 +160,24 @@ def test_a_time_zone_of_nowhere_is_not_guessed() -> None:
     said = faults_of(('timezone = "Europe/London"', 'timezone = "Cloudcuckooland"'))
     assert "is no time zone" in said
     assert "was meant" not in said
+    assert "Known here: Europe/London." in said
+
+
+def test_a_wrong_day_costs_no_more_than_a_look_through_the_names() -> None:
+    """A holiday that a country has not is looked for once in each of its parts."""
+    holiday_elsewhere("to read the days once", "US")
+    began = process_time()
+    assert holiday_elsewhere("15.8", "US") is None
+    looked = process_time()
+    assert month_and_day_of("15.8", "US") is None
+    assert process_time() - looked < 10 * (looked - began)
+
+
+def test_a_holiday_on_one_day_each_year_has_its_month_and_day() -> None:
+    """Christmas is on December 25; Easter Monday on another day each year."""
+    assert month_and_day_of("Christmas Day", "US") == "12-25"
+    assert month_and_day_of("Mariä Himmelfahrt", "DE") == "08-15"
+    assert month_and_day_of("Ostermontag", "DE") is None
 
 
 def faults_of(*changes: tuple[str, str]) -> str:

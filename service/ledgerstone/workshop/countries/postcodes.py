@@ -81,13 +81,21 @@ class Postcodes:
         whole = re.sub(r"[\s\-]", "", self.example)
         read = self.read(self.example)
         last = whole[len(read[1]) :] if read is not None else ""
-        for first in beginning.split("-"):
+        for first in (*beginning.split("-"), *_each_district(beginning)):
             yield f"{first}{whole[len(first) :]}"
             for end in dict.fromkeys(("", last)):
                 yield f"{first}{end}"
                 yield from (f"{first}{letter}{end}" for letter in ascii_uppercase)
                 for count in range(1, _LONGEST_END):
                     yield from (f"{first}{figure * count}{end}" for figure in digits)
+
+
+def _each_district(beginning: str) -> Iterator[str]:
+    """Yield the districts of a beginning, each with two figures as some countries write them."""
+    there = _DISTRICTS.fullmatch(beginning)
+    if there is not None:
+        last = int(there[3] or there[2])
+        yield from (f"{there[1]}{number:02}" for number in range(int(there[2]), last + 1))
 
 
 def falls_under(where: str, beginning: str) -> bool:
@@ -137,9 +145,12 @@ _CANADIAN: Final = Postcodes(
     "H3Z 2Y7",
     parts=1,
 )
-# A routing key is a letter and two figures, and D6W.
+# A routing key is a letter and two figures, the first a nought in Dublin alone, and D6W.
 _IRISH: Final = Postcodes(
-    r"([0-9A-Z]{3})([0-9A-Z]{4})", "A65 F4E2", parts=1, issued="[AC-FHKNPRTV-Y][0-9]{2}|D6W"
+    r"([0-9A-Z]{3})([0-9A-Z]{4})",
+    "A65 F4E2",
+    parts=1,
+    issued="D(0[1-9]|1[0-9]|2[0-4]|6W)|[ACEFHKNPRTV-Y][1-9][0-9]",
 )
 _DUTCH: Final = Postcodes(r"([1-9][0-9]{3})([A-Z]{2})", "1234 AB", parts=1)
 _ZIP: Final = Postcodes(

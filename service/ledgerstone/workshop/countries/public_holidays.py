@@ -137,8 +137,7 @@ def part_meant(name: str, country: str) -> str | None:
 
 def holiday_names(place: str, language: str = "en") -> tuple[str, ...]:
     """Return the names of a place's public holidays in a language; of two on one day both."""
-    names = {name for pair in _named_days(place) for name in (pair[language == "de"],)}
-    return tuple(sorted(names))
+    return tuple(sorted({pair[language == "de"] for pair in _named_days(place)}))
 
 
 @lru_cache(maxsize=64)
@@ -178,8 +177,9 @@ def month_and_day_of(name: str, country: str) -> str | None:
     days = {
         f"{day:%m-%d}"
         for place in places
+        if (named := holiday_named(name, place)) is not None
         for year in _YEARS
         for day, both in public_holidays(place, year).items()
-        if holiday_named(name, place) in [each.strip() for each in both.split(";")]
+        if named in [each.strip() for each in both.split(";")]
     }
     return days.pop() if len(days) == 1 else None

@@ -133,7 +133,7 @@ def no_postcodes(beginnings: tuple[str, ...], workshop: Workshop) -> Message | N
     known, land = workshop.place.postcodes, workshop.workshop.country
     if known is None or not known.example:
         return None
-    strange = Listed(tuple(b for b in beginnings if known.under(b) is None), joined="comma")
+    strange = Listed(tuple(b for b in beginnings if known.under(b) is None), joined="or")
     if not strange.things:
         return None
     return Message("check-postcodes", beginnings=strange, land=land, example=known.example)

@@ -155,7 +155,7 @@ check-region = Die Feiertage sind die des ganzen Landes, { $land }. Hat Ihr { $l
 } mehr, schreiben Sie seine Buchstaben in workshop.region: { $regions }.
 check-holidays = In calendar.holidays_worked steht, was in { $land } kein Feiertag ist, und ändert nichts: { $names }. Nehmen Sie es heraus.
 check-currency = Die Währung ist { $currency }; in { $land } zahlt man in { $usual }. Sind die Preise in { $usual }, schreiben Sie das in workshop.currency.
-check-postcodes = Keine Postleitzahl in { $land } beginnt mit dem, was hier steht, und niemand wird dort beliefert: { $beginnings }. Eine sieht so aus: { $example }.
+check-postcodes = Keine Postleitzahl in { $land } beginnt mit { $beginnings }; dort wird also niemand beliefert. So sieht eine aus: { $example }.
 check-area-postcodes = Das Gebiet „{ $area }“: { $says }
 
 check-before = Bevor damit Kunden bedient werden:

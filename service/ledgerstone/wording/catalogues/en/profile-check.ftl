@@ -150,7 +150,7 @@ check-law = For { $land } we know neither law nor custom. Before customers read 
 check-region = The holidays are those of the whole country, { $land }. If your part of it keeps more, write its letters in workshop.region: { $regions }.
 check-holidays = calendar.holidays_worked names what is no holiday in { $land }, which changes nothing: { $names }. Take it out.
 check-currency = The currency is { $currency }; in { $land } people pay in { $usual }. If prices are in { $usual }, write it in workshop.currency.
-check-postcodes = No postcode of { $land } begins with what stands here, and nobody is served there: { $beginnings }. One is written like { $example }.
+check-postcodes = No postcode in { $land } begins with { $beginnings }, so nobody there is served. One looks like { $example }.
 check-area-postcodes = The area "{ $area }": { $says }
 
 check-before = Before it serves customers:
