@@ -26,7 +26,7 @@ _BY_TYPE: Final[tuple[tuple[type[Exception], str], ...]] = (
     (ssl.SSLError, "not-secret"),
     (TimeoutError, "too-late"),
     (UnicodeError, "not-text"),
-    (csv.Error, "not-text"),
+    (csv.Error, "not-table"),
 )
 
 
@@ -36,7 +36,9 @@ def file_fault(reason: Exception) -> Message:
     The machine's own words are English whatever the maker speaks, so that none are passed on.
     """
     if type(reason).__name__ == "gaierror":  # of the socket module, which opens what is outside
-        return Message("file-fault", why="no-such-server")
+        return Message("file-fault", why="no-such-server", number="")
     kinds = (name for kind, name in _BY_TYPE if isinstance(reason, kind))
-    by_number = _BY_NUMBER.get(getattr(reason, "errno", None) or 0)
-    return Message("file-fault", why=next(kinds, None) or by_number or "other")
+    number = getattr(reason, "errno", None) or 0
+    why = next(kinds, None) or _BY_NUMBER.get(number)
+    otherwise = "numbered" if number else "other"
+    return Message("file-fault", why=why or otherwise, number=str(number or ""))

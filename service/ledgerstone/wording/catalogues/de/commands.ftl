@@ -47,18 +47,20 @@ cli-argument = { $argument ->
 }
 file-fault = { $why ->
     [not-there] Datei oder Ordner gibt es nicht
-    [folder] das ist ein Ordner und keine Datei
-    [not-allowed] dieses Programm darf es nicht, nach den Rechten der Datei oder ihres Ordners
+    [folder] es ist ein Ordner, keine Datei
+    [not-allowed] dieses Programm hat dazu keine Berechtigung
     [read-only] auf diesem Datenträger lässt sich nichts schreiben
     [full] der Datenträger ist voll
     [there-already] eine Datei dieses Namens gibt es schon
     [long-name] der Name ist zu lang
-    [not-text] es ist kein Text in UTF-8
-    [refused] er nimmt dort keine Verbindung an
+    [not-text] es ist kein UTF-8-Text
+    [not-table] es lässt sich nicht als CSV-Tabelle lesen
+    [refused] er lehnt Verbindungen ab
     [no-network] im Netz führt kein Weg zu ihm
     [no-such-server] kein Server hat diesen Namen, oder das Netz fehlt
     [not-secret] die Verbindung ließ sich nicht verschlüsseln
     [too-late] er hat nicht rechtzeitig geantwortet
+    [numbered] der Rechner meldet den Fehler { $number }
    *[other] der Rechner meldet einen Fehler
 }
 cli-unreadable = { $file }: Die Datei lässt sich nicht lesen: { $reason }.

@@ -47,19 +47,21 @@ cli-argument = { $argument ->
 }
 file-fault = { $why ->
     [not-there] there is no such file or folder
-    [folder] this is a folder, and no file
-    [not-allowed] this program may not, by the rights of the file or its folder
+    [folder] it is a folder, not a file
+    [not-allowed] this program has no permission to do so
     [read-only] nothing can be written on this disk
     [full] the disk is full
     [there-already] a file of this name is there already
     [long-name] its name is too long
-    [not-text] it is no text in UTF-8
-    [refused] it takes no calls there
+    [not-text] it is not UTF-8 text
+    [not-table] it does not read as a CSV table
+    [refused] it refuses connections
     [no-network] there is no way to it by the network
     [no-such-server] no server has this name, or there is no network
-    [not-secret] the connection could not be made secret
+    [not-secret] the connection could not be encrypted
     [too-late] it did not answer in time
-   *[other] the computer gave a fault
+    [numbered] the computer reports error { $number }
+   *[other] the computer reports an error
 }
 cli-unreadable = { $file }: the file cannot be read: { $reason }.
 jobs-form =
