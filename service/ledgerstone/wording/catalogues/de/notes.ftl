@@ -33,4 +33,4 @@ no-such-note = Diesen Brief gibt es nicht. Es gibt: { $kinds }.
 no-mailbox = Die Datei dieser Werkstatt nennt kein Postfach, oder sein Passwort ist nicht gesetzt.
 mailbox-fault = Der Entwurf ist nicht in Ihrem Postfach. { $reason }
 draft-filed = Der Entwurf liegt in Ihrem Postfach.
-desk-invented = { $invented } von { $every } erfunden
+desk-invented = noch { $invented } von { $every } Werten erfunden

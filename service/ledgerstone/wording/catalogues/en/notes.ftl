@@ -33,4 +33,4 @@ no-such-note = There is no such letter. There are: { $kinds }.
 no-mailbox = This workshop's file names no mailbox, or its password is not set.
 mailbox-fault = The draft is not in your mailbox. { $reason }
 draft-filed = The draft is in your mailbox.
-desk-invented = { $invented } of { $every } invented
+desk-invented = { $invented } of { $every } values still invented
