@@ -50,3 +50,19 @@ def test_a_day_of_something_else_is_none(aside: str) -> None:
     read = read_enquiry(f"{text}Please quote for a shelf 900 x 220 x 40. {aside}", WORKSHOP)
     assert "needed_by" not in read["order"]
     assert read["doubtful"] == []
+
+
+@settings(max_examples=cases(25))
+@given(days.for_things())
+def test_what_it_is_for_is_no_day(told: Wished) -> None:
+    """“For the baby's room” or “for a harvest table” tells what it is for; nothing is asked."""
+    read = read_enquiry(told.text, WORKSHOP)
+    assert [one for one in read["doubtful"] if one["at"] == "/needed_by"] == [], told.text
+
+
+@settings(max_examples=cases(15))
+@given(days.for_events())
+def test_an_event_without_a_day_is_asked_about(told: Wished) -> None:
+    """“For the wedding” or “before the game” is a time of which the day is to be told."""
+    read = read_enquiry(told.text, WORKSHOP)
+    assert [one["at"] for one in read["doubtful"]] == ["/needed_by"], told.text

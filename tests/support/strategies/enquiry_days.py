@@ -120,3 +120,40 @@ def easters(draw: st.DrawFn) -> Wished:
     )
     text = _message(written, said, draw(st.sampled_from(_FRAMES)), _ASKS)
     return Wished(text, day, readings)
+
+
+_EVENTS = ("baby", "game", "show", "move", "match", "party", "harvest", "wedding", "birthday")
+_NAMED_SO = ("room", "table", "area", "house", "corner", "kitchen", "tent", "bar", "stand", "field")
+_FOR = (
+    "It is for {a} {n}.",
+    "We need it for {a} {n}.",
+    "The shelf is for {a} {n}, in grey.",
+    "We'd like it for {a}'s {n}.",
+    "It is wanted for {a}’s {n} and nothing else.",
+)
+_BY_EVENT = (
+    "We need it for {a}.",
+    "Could you do it before {a} please?",
+    "We need it for {a}, if that can be done.",
+    "It must be here by {a}.",
+    "We would love it for {a} in the new house.",
+)
+
+
+def _about_event(draw: st.DrawFn, frames: tuple[str, ...], articles: tuple[str, ...]) -> Wished:
+    written, article = draw(_written()), draw(st.sampled_from(articles))
+    said = f"{article} {draw(st.sampled_from(_EVENTS))}"
+    told = draw(st.sampled_from(frames)).format(a=said, n=draw(st.sampled_from(_NAMED_SO)))
+    return Wished(_message(written, said, told, _ASKS), None, ())
+
+
+@st.composite
+def for_things(draw: st.DrawFn) -> Wished:
+    """What the slab is for, called after an event: no day is wished for."""
+    return _about_event(draw, _FOR, ("the", "our", "a"))
+
+
+@st.composite
+def for_events(draw: st.DrawFn) -> Wished:
+    """An event that the slab is needed by, of which no day is told."""
+    return _about_event(draw, _BY_EVENT, ("the", "our", "my"))

@@ -46,6 +46,17 @@ _FOR_EVENT: Final = re.compile(
     r"|hochzeit|geburtstag)\b",
     re.IGNORECASE,
 )
+_EVENT: Final = (
+    r"(?:the |our |my |his |her )?(?:(?!of\b)\w+ ){0,2}?(?:bank holiday|match|game|season|party"
+    r"|wedding|christening|baby|birthday|tupping|lambing|harvest|show|move)\b"
+)
+# Before another noun an event only names what a slab is for: "for the baby's room".
+_ALONE: Final = (
+    r"(?: (?:weekend|season|day|festival)s?\b)?(?=\s*(?:[^\w\s'’-]|\Z|(?-i:\n\s*[A-Z]))|\s+-\s"
+    r"|\s+(?:an|and|are|around|as|at|because|but|by|coming|early|end|for|from|here|i|if|in|is|it"
+    r"|late|later|mid|next|oder|of|on|or|please|so|soon|sometime|starting|thanks|that|then|there"
+    r"|this|though|to|und|we|when|where|which|while|will|with|would|you)\b)"
+)
 _VAGUE: Final = re.compile(
     rf"\b(?:in|during|early|late|mid|before|by|bis|anfang|mitte|im)[ -](?:early |late "
     rf"|mid[ -])?({MONTH}|(?:the )?(?:spring|summer|autumn|fall|winter)"
@@ -53,8 +64,7 @@ _VAGUE: Final = re.compile(
     rf"|christmas|weihnachten|new year|thanksgiving)\b(?!\s\d)"
     r"|\b(?:the )?end of (?:the|this|next) (?:month|week|year)\b|\bende (?:des|dieses) monats\b"
     r"|\bin time for (?:the |our |my |his |her )?(?:\w+ ){0,2}?\w+\b|\bhalloween\b"
-    r"|\b(?:by|before|for) (?:the |our |my |his |her )?(?:(?!of\b)\w+ ){0,2}?(?:bank holiday|match"
-    r"|game|season|party|wedding|christening|baby|birthday|tupping|lambing|harvest|show|move)\b"
+    rf"|\b(?:by|before) {_EVENT}|\bfor {_EVENT}{_ALONE}"
     rf"|\b(?:next|nächsten|kommenden) (?:month|monat)\b"
     rf"|\b(?:by|before|on|this|collect(?:ing)?|pick(?:ing)? (?:it |them )?up)(?: on)? (?:mon"
     rf"|tues?|weds?|wednes"
