@@ -35,6 +35,16 @@ def test_widths_of_units_are_no_lengths(told: Several) -> None:
 
 
 @MANY
+@given(rows.under_sink())
+def test_widths_of_units_are_no_opening_s(told: Several) -> None:
+    """They are no readings of the slab or of the opening that was told before, but its rests."""
+    read = read_as_told(told)
+    told_twice = [one["at"] for one in read["doubtful"] if one["at"].endswith(("length", "width"))]
+    assert not told_twice, told.text
+    assert len(read["order"]["slabs"][0]["rests"]["units"]) == 2, told.text
+
+
+@MANY
 @given(rows.made_round())
 def test_a_newer_shape_takes_the_place_of_the_older(told: Several) -> None:
     """The rectangle's sizes are gone, and its thickness stays."""

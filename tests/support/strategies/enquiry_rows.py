@@ -55,6 +55,16 @@ def on_units(draw: st.DrawFn) -> Several:
 
 
 @st.composite
+def under_sink(draw: st.DrawFn) -> Several:
+    """A slab with an opening on two cupboards, whose widths are sizes of neither."""
+    p, q = draw(st.integers(70, 95)) * 10, draw(st.integers(50, 65)) * 10
+    l, w, t = p + q + 20, draw(st.integers(56, 62)) * 10, draw(st.sampled_from((30, 40)))  # noqa: E741
+    a, b = draw(st.integers(42, 48)) * 10, draw(st.integers(30, 40)) * 10
+    text = _said(draw, "under_sink").format(l=l, w=w, t=t, a=a, b=b, p=p, q=q)
+    return Several(text, lengths_of((l, w, t), length=float(a), width=float(b)))
+
+
+@st.composite
 def made_round(draw: st.DrawFn) -> Several:
     """A rectangle that a newer message wants round instead."""
     across, thick = draw(st.integers(70, 120)) * 10, draw(st.sampled_from((30, 40)))

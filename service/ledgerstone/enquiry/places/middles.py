@@ -5,10 +5,17 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Final
 
-from ledgerstone.enquiry.scene.cupboards import cupboards_in, is_row, middles_of, middles_of_it
+from ledgerstone.enquiry.scene.cupboards import (
+    cupboards_in,
+    is_row,
+    listed_widths,
+    middles_of,
+    middles_of_it,
+)
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.scene.said import Claim
 from ledgerstone.enquiry.sentence.measures import Measure
+from ledgerstone.enquiry.sentence.scope import OF_ANOTHER
 
 _IN_THE: Final = (
     ["in", "the"],
@@ -25,6 +32,9 @@ def note_cupboards(focus: Focus, parsed: ParsedSentence) -> None:
     sentence = parsed.sentence
     if is_row(sentence, parsed.found) and not any(size.is_sum for size in parsed.sizes):
         parsed.sizes, parsed.found = [], []
+    widths = listed_widths(sentence, parsed.sizes)
+    focus.subjects.scene.set_aside([size.size for size in widths], OF_ANOTHER)
+    parsed.sizes = [size for size in parsed.sizes if not any(size is one for one in widths)]
     named, theirs = cupboards_in(sentence, parsed.found, parsed.sizes, focus.assigner, parsed.rank)
     focus.cupboard = named[-1][1] if named else focus.cupboard
     parsed.middles = middles_of(sentence, named) or middles_of_it(sentence, focus.cupboard)

@@ -10,14 +10,23 @@ from ledgerstone.enquiry.scene.said import Claim
 from ledgerstone.enquiry.scene.size_assigner import SizeAssigner
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
-from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.text.sentences import Atom, Sentence
 from ledgerstone.enquiry.words.word_sets import word_set
 
 _UNITS: Final = word_set(
     "unit units cabinet cabinets cupboard cupboards base carcass carcase unterschrank schrank"
     " korpus element spülenschrank"
 )
-_PLURALS: Final = word_set("units cabinets cupboards carcasses unterschränke schränke")
+_PLURALS: Final = word_set(
+    "units cabinets cupboards carcasses unterschränke schränke unterschränken schränken"
+)
+_UNDER: Final = frozenset({"on", "over", "across", "auf", "über"})
+# What stands between the sizes of a list of cupboards: "one 36 wide and the other 24 wide".
+_ONES: Final = word_set(
+    "one other first second third another einer ein eine andere anderer anderen erste zweite"
+)
+_LISTED: Final = _ONES | word_set("a the and plus is wide der die den und ist breit")
+_MARKS: Final = frozenset({",", ":", "(", ")", "-", "–", "—"})
 _STARTS: Final = word_set(
     "starts start starting begins begin beginning beginnt anfängt startet fängt is"
 )
@@ -26,6 +35,7 @@ _THAT: Final = word_set("it that this dem diesem")
 _TENS: Final = "er"  # a German 60er is 60 cm wide
 _FAR: Final = 7
 _LED: Final = 4
+_PAIR: Final = 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,6 +65,30 @@ def is_row(sentence: Sentence, found: Sequence[Mention]) -> bool:
     ours = [one for one in found if one.kind in ("slab", "open", "hole", "leg")]
     is_led = first is not None and first.kind == "thing" and first.start <= _LED
     return is_led and not ours and sentence.words[found[0].end - 1] in _PLURALS
+
+
+def listed_widths(sentence: Sentence, sizes: Sequence[Measure]) -> list[Measure]:
+    """Return the widths that are listed of cupboards: "on two units, one 900 and one 600 wide".
+
+    They are of neither the slab nor an opening, whichever was spoken of last.
+    """
+    words = sentence.words
+    named = (i for i, word in enumerate(words) if word in _PLURALS)
+    start = next((i for i in named if _UNDER & set(words[max(0, i - _FAR) : i])), len(words))
+    later = range(start + 1, len(words))
+    end = next((i for i in later if not _is_listed(sentence.atoms[i])), len(words))
+    listed = [size for size in sizes if start < size.at < end]
+    are_widths = all(size.of == 1 and not size.side and _is_one(words, size) for size in listed)
+    return listed if len(listed) >= _PAIR and are_widths else []
+
+
+def _is_one(words: Sequence[str], size: Measure) -> bool:
+    """Return whether a size is of one cupboard of a list: "one 900", "900 wide"."""
+    return size.role == "wide" or (not size.role and words[size.at - 1] in _ONES)
+
+
+def _is_listed(atom: Atom) -> bool:
+    return atom.kind in ("size", "other") or atom.word in _LISTED | _MARKS
 
 
 def cupboards_in(

@@ -49,6 +49,7 @@ _COUNTED: Final = re.compile(
     re.IGNORECASE,
 )
 _EACH: Final = re.compile(r"\b(?:each|je|jeweils|à|wide|breit|at|of|all)\b", re.IGNORECASE)
+_ONE: Final = re.compile(r"\b(?:first|second|one|einer?|erste|zweite)\b", re.IGNORECASE)
 _SIDES: Final = re.compile(
     r"[^,.;\d]{0,24}\b(?:either|each|both)\s(?:sides?|ends?)\b", re.IGNORECASE
 )
@@ -126,10 +127,11 @@ def _widths(text: str, low: int, high: int) -> Iterator[_Width]:
 
 
 def _count(before: str, after: str) -> int:
-    """Return how many cupboards are so wide: "two 800s", "3 base units, 600 each"."""
+    """Return how many cupboards are so wide: "two 800s", "3 units, 600 each"; one of "the first"."""
     near, counted = _COUNT.search(before[-12:]), _COUNTED.search(before)
     number = _number(near["n"]) if near is not None else 0
-    if not number and counted is not None and _EACH.search(counted["then"] + " " + after[:8]):
+    then = counted["then"] if counted is not None else ""
+    if not number and counted and _EACH.search(f"{then} {after[:8]}") and not _ONE.search(then):
         number = _number(counted["n"])
     return number or 1
 
