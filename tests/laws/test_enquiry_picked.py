@@ -28,9 +28,11 @@ def test_a_length_of_which_none_is_picked_is_doubtful(told: Several) -> None:
     assert len(doubtful["/slabs/0/outline/length"]) == 2, told.text
 
 
+@pytest.mark.parametrize("family", ["one_differs", "one_bored"])
 @SOME
-@given(picked.told("one_differs"))
-def test_one_of_four_that_differs_leaves_three(told: Several) -> None:
-    """The one is a slab of its own, and the others are one fewer."""
+@given(data=st.data())
+def test_one_of_four_that_differs_leaves_three(family: str, data: st.DataObject) -> None:
+    """The one is a slab of its own, by its size or by its hole, and the others are one fewer."""
+    told = data.draw(picked.told(family))
     slabs = read_as_told(told)["order"]["slabs"]
     assert [one.get("quantity", 1) for one in slabs] == [3, 1], told.text

@@ -40,6 +40,9 @@ TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
     "from_below": lambda s: _first(s) | hole("0/0", diameter=300, x=s.l / 2, y=s.y),
     "middle_or_not": lambda s: _first(s) | hole("0/0", diameter=s.d, y=s.w / 2),
     "one_differs": lambda s: _first(s) | _second(s, 1),
+    "one_bored": lambda s: (
+        _first(s) | sizes_of(s.l, s.w, s.t, "/slabs/1") | hole("1/0", diameter=s.d)
+    ),
 }
 
 

@@ -54,7 +54,7 @@ def aimed_at(
         What was named last before the size, and what the size is of by that.
     """
     active, target = aimed
-    apart = tell_sizes_apart(focus, parsed, measure)
+    apart = tell_sizes_apart(focus, parsed, measure, target)
     if apart is not None:
         return apart
     if other_outline(focus, parsed, measure, target, said):

@@ -1,12 +1,13 @@
-"""One of several alike that has a size of its own: "four shelves 900 long, but one is 1100"."""
+"""One of several alike that has a size or a hole of its own: "four shelves, but one is 1100"."""
 
 from __future__ import annotations
 
 from typing import Final
 
-from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence
+from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence, Target
 from ledgerstone.enquiry.scene.said import SaidPiece
 from ledgerstone.enquiry.sentence.measures import Measure
+from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.words.lexicon import NUMBERS
 from ledgerstone.enquiry.words.word_sets import word_set
 
@@ -27,10 +28,18 @@ _SEVERAL: Final = 2
 _SIZED: Final = frozenset({"", "long", "deep", "thick", "wide", "dia", "across"})
 
 
-def tell_sizes_apart(focus: Focus, parsed: ParsedSentence, measure: Measure) -> SaidPiece | None:
+def tell_sizes_apart(
+    focus: Focus, parsed: ParsedSentence, measure: Measure, target: Target
+) -> Target:
     """Return the slab of which a size is, where one of several alike is told to differ in it.
 
-    The slab is begun, like the others but for its own sizes, and those are one fewer.
+    The slab is begun, like the others but for its own sizes, and those are one fewer. A hole that
+    only the one has is moved to it, and the size stays the hole's.
+
+    Parameters
+    ----------
+    target
+        What the size is of by what was named last.
     """
     if measure.side or measure.replaced or measure.role not in _SIZED or parsed.sentence.is_quoted:
         return None
@@ -38,18 +47,46 @@ def tell_sizes_apart(focus: Focus, parsed: ParsedSentence, measure: Measure) -> 
         return None
     whole, made = _several(focus)
     found = _apart(parsed, measure.at, whole.quantity) if whole is not None else None
-    if whole is None or found is None or _names_thing(parsed, found[0], measure.at):
+    if whole is None or found is None:
+        return None
+    holes = _holes(parsed, found[0])
+    if holes:
+        return _bore(focus, whole, found[1], target) if made is None else None
+    if _names_thing(parsed, found[0], measure.at):
         return None
     if measure.of == 1 and not measure.role:
         is_thin = measure.size.unit is None and measure.size.amount < _THIN_MM
         measure.role = "thick" if is_thin else "long"
-    whole.quantity, whole.is_counted = whole.quantity - found[1], True
+    return _begin(focus, whole, made, found[1])
+
+
+def _begin(focus: Focus, whole: SaidPiece, made: SaidPiece | None, count: int) -> SaidPiece:
+    """Begin so many slabs that are like the others, of which there are so many fewer."""
+    whole.quantity, whole.is_counted = whole.quantity - count, True
     whole.quantity_spans = whole.quantity_spans if whole.quantity > 1 else ()
     made = made or focus.start_piece(whole.use)
-    made.use, made.shape, made.quantity = whole.use, whole.shape, found[1]
+    made.use, made.shape, made.quantity = whole.use, whole.shape, count
     made.like, made.like_in, made.is_further = whole, _KEYS, True
     focus.subjects.pending = True
     return made
+
+
+def _holes(parsed: ParsedSentence, since: int) -> list[Mention]:
+    """Return the holes that are named after some are told apart."""
+    return [one for one in parsed.found if one.kind in ("open", "hole") and one.start > since]
+
+
+def _bore(focus: Focus, whole: SaidPiece, count: int, target: Target) -> Target:
+    """Move the openings that a size is of to the slabs told apart; None if they are of no slab."""
+    if not target or isinstance(target, SaidPiece):
+        return None
+    if not all(any(one is two for two in whole.openings) for one in target):
+        return None
+    made = _begin(focus, whole, None, count)
+    whole.openings = [one for one in whole.openings if not any(one is two for two in target)]
+    made.openings += target
+    focus.take_up(0, [*target])
+    return target
 
 
 def _several(focus: Focus) -> tuple[SaidPiece | None, SaidPiece | None]:
@@ -62,10 +99,10 @@ def _several(focus: Focus) -> tuple[SaidPiece | None, SaidPiece | None]:
 
 
 def _names_thing(parsed: ParsedSentence, since: int, until: int) -> bool:
-    """Return whether anything but slabs is named between two words."""
+    """Return whether anything but slabs is named between two words, or right after them."""
     words = parsed.sentence.words
     return any(
-        since <= one.start and one.end <= until
+        since <= one.start <= until + 1
         for one in parsed.found
         if one.kind not in ("slab", "one")
         and not any(word in NUMBERS or word in _ONES for word in words[one.start : one.end])

@@ -19,7 +19,7 @@ def standing(scene: SaidOrder) -> list[SaidPiece]:
         if piece.use or piece.spans or piece.has_size() or piece.openings
     ]
     if any(piece.has_size() for piece in pieces):
-        pieces = [piece for piece in pieces if piece.has_size()]
+        pieces = [piece for piece in pieces if piece.has_size() or _is_like(piece)]
         outlined = [
             piece
             for piece in pieces
@@ -33,6 +33,11 @@ def standing(scene: SaidOrder) -> list[SaidPiece]:
     elif any(piece.spans for piece in pieces):  # what only the subject names is left out
         pieces = [piece for piece in pieces if piece.spans]
     return pieces
+
+
+def _is_like(piece: SaidPiece) -> bool:
+    """Return whether a slab is like another but for its holes: "one of them has a hole"."""
+    return piece.like is not None and any(map(_is_wanted, piece.openings))
 
 
 def _is_wanted(opening: SaidOpening) -> bool:

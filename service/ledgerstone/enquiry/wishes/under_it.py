@@ -127,7 +127,7 @@ def _widths(text: str, low: int, high: int) -> Iterator[_Width]:
 
 
 def _count(before: str, after: str) -> int:
-    """Return how many cupboards are so wide: "two 800s", "3 units, 600 each"; one of "the first"."""
+    """Return how many cupboards are so wide: "two 800s", "3 units, 600 each", "the first 600"."""
     near, counted = _COUNT.search(before[-12:]), _COUNTED.search(before)
     number = _number(near["n"]) if near is not None else 0
     then = counted["then"] if counted is not None else ""
