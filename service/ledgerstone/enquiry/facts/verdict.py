@@ -117,6 +117,13 @@ _OUT_OF_ORDER: Final = re.compile(
     r" (?:broken|damaged|kaputt|defekt)\b",
     re.IGNORECASE,
 )
+# A drive that the van comes by is none to be laid: "gravel drive, no steps", "park on the drive".
+_WAY_IN: Final = re.compile(
+    r"\b(?:gravel(?:led)?|tarmac|steep|long|narrow|short|shared|private|sloping|rough|farm|level"
+    r"|bumpy|(?:up|down|on|onto|along|at|off) (?:the|our|my|a)) drive(?:way)?\b"
+    r"|\bdrive(?:way)? (?:is|has|can|will|won['’]t|takes)\b",
+    re.IGNORECASE,
+)
 COMMERCIAL: Final = frozenset({"invoice", "news", "notice", "pitch"})
 
 
@@ -158,7 +165,7 @@ def verdict(
     whole
         These and the messages that they quote or pass on.
     """
-    newest = _OUT_OF_ORDER.sub(" ", _OF_OTHERS.sub(" ", newest))
+    newest = _WAY_IN.sub(" ", _OUT_OF_ORDER.sub(" ", _OF_OTHERS.sub(" ", newest)))
     against = [
         (weight, name)
         for name, weight, pattern in AGAINST

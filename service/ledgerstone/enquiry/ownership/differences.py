@@ -75,6 +75,7 @@ def difference(sentence: Sentence, measure: Measure) -> tuple[str, int] | None:
         sign = _sign(words[max(0, measure.at - _NEAR - 3) : measure.at])
         return (label, sign) if sign else None  # "reduce the length by 100"
     label, sign_before = _label_in(following), _sign(before[-2:])
+    sign_before = 0 if before[-2:] == ["cut", "out"] else sign_before  # "cut-out 490 left to right"
     if label and sign_before and {"to", "off", "from", "on"} & set(following[:2]):
         return label, sign_before  # "take 50 off the depth", "add 100 to the length"
     return None

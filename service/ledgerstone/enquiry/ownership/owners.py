@@ -20,6 +20,7 @@ from ledgerstone.enquiry.sentence.clauses import (
     has_verb,
     is_about_thing,
     subject_of,
+    without_maker,
 )
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
@@ -68,8 +69,7 @@ _PEOPLE: Final = word_set(
 )
 _SAYS: Final = word_set(
     "say says said think thinks reckon reckons told suggest suggests believe believes guess"
-    " measured"
-    " sagt meint denke glaube"
+    " measured sagt meint denke glaube"
 )
 _WANTS: Final = frozenset({"wants", "wanted", "will", "möchte"})
 _EXISTS: Final = frozenset(
@@ -241,7 +241,7 @@ class _Owners:
 
     def _by_verb(self, own: Sequence[NounPhrase], start: int, end: int) -> list[str]:
         """Give the hints of a clause by its verb: whose subject or object a foreign thing is."""
-        words = self.sentence.words
+        words, own = self.sentence.words, without_maker(own)
         exists = [i for i in range(start, end) if self._exists(i)]
         if exists:
             named = [one for one in own if one.start > exists[0] and not one.preposition]

@@ -21,7 +21,7 @@ from ledgerstone.enquiry.words.word_sets import word_set
 _SMALL: Final = frozenset({*ROUND_HOLES, "hole"})
 _BASINS: Final = frozenset({"sink", "basin"})
 _SLABS: Final = word_set(
-    "width depth side run slab top worktop length table shelf island counter edge back rear"
+    "width depth side run slab top worktop length table shelf island counter edge back rear piece"
 )
 _AND: Final = frozenset({"and", "und", ",", "/", "&"})
 _DENIED: Final = frozenset(["nothing", "no", "nichts", "without"])
@@ -41,6 +41,8 @@ _EITHER: Final = {
 _SIZES: Final = word_set("length depth width länge tiefe breite")
 _ENDS: Final = frozenset({",", ";", ":"})
 _SIDES: Final = {"x": ("left", "right"), "y": ("front", "back")}
+_IN_LINE: Final = 12  # atoms: "in line with the middle of the sink front to back"
+_IN_DEPTH: Final = ("front to back", "front and back", "vorn nach hinten", "in der tiefe")
 _ANOTHER: Final = word_set("and a an one two und ein eine einem einen zwei")
 
 
@@ -52,7 +54,7 @@ def read_places(focus: Focus, parsed: ParsedSentence) -> None:
         if mention.kind in ("open", "hole") and not mention.is_denied
     ]
     _read_over_cupboards(focus, parsed)
-    _read_centred(focus, parsed)
+    _read_centred(focus, parsed, named)
     if focus.subjects.piece is not None:
         _read_behind(focus, parsed, focus.subjects.piece, named)
         read_sideways(focus, parsed)
@@ -81,12 +83,15 @@ def _read_over_cupboards(focus: Focus, parsed: ParsedSentence) -> None:
 # --- in the middle ------------------------------------------------------------------------------
 
 
-def _read_centred(focus: Focus, parsed: ParsedSentence) -> None:
+def _read_centred(focus: Focus, parsed: ParsedSentence, named: list[Mention]) -> None:
     sentence = parsed.sentence
     _read_equal(focus, parsed)
     for i, count in (*sentence.marks("centred"), *_alone_in_clause(sentence)):
         end = i + count
         is_which = sentence.words[end : end + 1] in _ONES  # "the sink is in the middle one"
+        is_which = is_which and not any(
+            end < one.start <= end + 2 and all(sentence.words[end : one.start]) for one in named
+        )
         if is_which or parsed.middles.keys() & set(range(i, end)):
             continue
         whose = _whose(focus, parsed, i)
@@ -225,6 +230,8 @@ def _read_behind(
     """Put a tap on the centre line of the basin that it stands behind."""
     sentence = parsed.sentence
     for i, count in sentence.marks("behind"):
+        if _level_in_depth(focus, parsed, piece, i):
+            continue
         standing = [opening for opening in piece.openings if not opening.is_refused]
         big = [one for one in standing if one.what not in _SMALL or one.claims.get("length")]
         current = focus.subjects.openings
@@ -247,6 +254,22 @@ def _read_behind(
             focus.subjects.openings = [
                 opening for opening in piece.openings if opening.what == small[0].what
             ]
+
+
+def _level_in_depth(focus: Focus, parsed: ParsedSentence, piece: SaidPiece, at: int) -> bool:
+    """Note what is as far from the front as another: "in line with the sink front to back"."""
+    sentence = parsed.sentence
+    ahead = " ".join(sentence.words[at : at + _IN_LINE])
+    if not any(way in ahead for way in _IN_DEPTH):
+        return False
+    names = [one.name for one in parsed.found if at <= one.start < at + _IN_LINE]
+    others = [one for one in piece.openings if one.what in names]
+    placed = [one for one in focus.subjects.openings if one.what not in names]
+    if len(others) != 1 or not placed:
+        return False
+    for one in placed:
+        one.in_depth_with, one.level_spans = others[0], (span_of(sentence, at, at + _IN_LINE),)
+    return True
 
 
 def _repeat(piece: SaidPiece, small: list[SaidOpening], count: int) -> None:

@@ -9,6 +9,7 @@ from ledgerstone.enquiry.scene.focus import ParsedSentence, Target
 from ledgerstone.enquiry.scene.said import SaidOpening, SaidPiece
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
+from ledgerstone.enquiry.sentence.noun_phrases import VERBS
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.word_sets import word_set
 
@@ -22,6 +23,7 @@ _PAIR: Final = 2
 _MOST_OF_ROW: Final = 8
 _LISTS: Final = frozenset({"and", "und", ",", "&", "bzw", "beziehungsweise", ".", "resp"})
 _BOTH: Final = frozenset({"both", "each", "all", "beide", "jeweils", "je"})
+_ONE_AND_OTHER: Final = (["eine"], ["andere"])
 _MEMBERS: Final = word_set("one linke rechte erste zweite hole basin")
 _ORDINALS: Final = word_set("first second other")
 
@@ -37,9 +39,12 @@ def pair_member(openings: Sequence[SaidOpening], sentence: Sentence, at: int) ->
         and sentence.atoms[start - 1].word not in {",", ";", "and", "und"}
     ):
         start -= 1
+    first = start
     while start < at and sentence.words[start] in _DEFINITE:
         start += 1
     near = sentence.words[start:at]
+    if start > first and near[:1] in _ONE_AND_OTHER:  # "die eine 430 von links, die andere"
+        return openings[-_ONE_AND_OTHER.index(near[:1])]
     if not _MEMBERS & set(near[:4]) and not _ORDINALS & set(near[:1]):
         return None
     near = near[:4]
@@ -179,3 +184,15 @@ def led_by_place(
         if one.kind in ("open", "hole") and not one.preposition and one.determiner not in _DEFINITE
     ]
     return new[0] if is_led and len(new) == 1 and not new[0].is_denied else None
+
+
+def goes_on_placing(
+    parsed: ParsedSentence, measure: Measure, active: Mention | None, targets: Mapping[int, Target]
+) -> bool:
+    """Whether a thing stands only aside of a place: "560 in, so I see the lane, and 300 back"."""
+    before = [size for size in parsed.sizes if size.at < measure.at and size.side][-1:]
+    if not before or active is None or active.start < before[0].at:
+        return False
+    is_other_way = (before[0].side in _OTHER_SIDE) != (measure.side in _OTHER_SIDE)
+    is_verb = bool(VERBS & set(parsed.sentence.words[active.end : measure.at]))
+    return is_other_way and isinstance(targets.get(before[0].at), tuple) and not is_verb

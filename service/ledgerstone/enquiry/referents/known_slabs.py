@@ -10,6 +10,7 @@ from ledgerstone.enquiry.scene.identity import named_so, telling_words
 from ledgerstone.enquiry.scene.said import SaidPiece, newest
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.words.lexicon import AXES
 from ledgerstone.enquiry.words.word_sets import word_set
 from ledgerstone.quantities import Length
 
@@ -148,7 +149,8 @@ def _meant(
     if is_middle or (words[i] in _ORDINALS and is_alone):
         at = len(pieces) // 2 if is_middle else _ORDINALS[words[i]]
         return pieces[at] if at < len(pieces) else None
-    end = names[0].end if names else i + 2
+    is_way = following != [] and bool(following[0]) and AXES.at(words, i + 1) is not None
+    end = names[0].end if names else i + 2 - is_way  # "on the piece left to right"
     so = named_so(pieces, telling_words(words[i:end]))
     if so is not None:
         return so

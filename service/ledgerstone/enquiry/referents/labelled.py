@@ -13,6 +13,7 @@ from ledgerstone.enquiry.text.sentences import Sentence
 
 _LABEL: Final = re.compile(r"[\W_]*(\d{1,2}|[a-h])[\W_]*", re.IGNORECASE)
 _NO: Final = frozenset({"no", "nope", "none", "nein", "keine", "keins"})
+_OPTION: Final = frozenset({"option", "version", "variante"})
 _HOLES: Final = ("open", "hole")
 
 
@@ -28,12 +29,15 @@ class LabelledQuestions:
     def __init__(self) -> None:
         self._questions: dict[str, list[Sentence]] = {}
         self.offers: dict[str, tuple[Sentence, int]] = {}
+        self._lettered = set[str]()  # the letters of all offers, those passed over too
 
     def note(self, sentence: Sentence, sizes: Sequence[Measure], layer: int) -> bool:
         """Keep what the workshop asked or offered; return whether it is one of several offers."""
         label = label_of(sentence)
         if label.isdigit() and sentence.item:
             self._questions.setdefault(label, []).append(sentence)
+        if label.isalpha() and any(atom.kind == "size" for atom in sentence.atoms):
+            self._lettered.add(label)
         is_offer = label.isalpha() and any(size.of > 1 for size in sizes)
         if is_offer:
             self.offers[label] = sentence, layer
@@ -41,7 +45,9 @@ class LabelledQuestions:
 
     def chosen(self, sentence: Sentence) -> Sentence | None:
         """Return the offer whose letter a sentence names: "the bigger one please, B"."""
-        if len(self.offers) < 2 or any(atom.kind == "size" for atom in sentence.atoms):
+        is_sized = any(atom.kind == "size" for atom in sentence.atoms)
+        is_led = _first_letter(sentence) in self.offers  # "B please, but 40 thick"
+        if not self.offers or len(self._lettered) < 2 or (is_sized and not is_led):
             return None
         named = [label for label in self.offers if label in sentence.words and label != "a"]
         named = named or [
@@ -52,6 +58,12 @@ class LabelledQuestions:
     def question(self, sentence: Sentence) -> list[Sentence]:
         """Return the question that a sentence answers by its number."""
         return self._questions.get(label_of(sentence), []) if sentence.item else []
+
+
+def _first_letter(sentence: Sentence) -> str:
+    """Return the letter with which a sentence begins: "B please", "Option C but"."""
+    words = sentence.words[1:] if sentence.words[0] in _OPTION else sentence.words
+    return words[0] if words[:1] and words[0] != "a" else ""
 
 
 def _stands(sentence: Sentence, i: int) -> bool:

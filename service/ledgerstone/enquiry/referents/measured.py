@@ -30,6 +30,7 @@ _ROUNDED: Final = word_set(
 )
 _ITSELF: Final = frozenset({"itself", "themselves", "selbst"})
 _LED: Final = 8
+_EDGE_FAR: Final = 9  # atoms: "the edge may be round with a radius of 8"
 _OWN_KEYS: Final = {"long": "length", "deep": "width", "wide": "width"}
 
 
@@ -95,7 +96,7 @@ def _is_round_ones(
 ) -> bool:
     """Return whether a radius is of a round slab and not of its edge or of a hole."""
     piece = focus.subjects.piece
-    near = set(parsed.sentence.words[max(0, measure.at - _NEAR) : measure.at + _NEAR])
+    near = set(parsed.sentence.words[max(0, measure.at - _EDGE_FAR) : measure.at + _NEAR])
     on_hole = active is not None and active.kind in ("open", "hole", "feature")
     return piece is not None and piece.shape == "round" and not on_hole and not near & _ROUNDED
 
@@ -203,6 +204,7 @@ def _placed(
     """What is placed from a side is the current opening, or the window that it is under."""
     subjects = focus.subjects
     of_thing = active is not None and active.kind == "thing" and not active.preposition
+    of_thing = of_thing and not coordinates.goes_on_placing(parsed, measure, active, targets)
     if of_thing and "window" not in parsed.sentence.words:
         measure.aside = scope.OF_ANOTHER
         return None

@@ -179,8 +179,7 @@ def _slab(
         is_under = mention.preposition in _UNDER and active is not None
         return active if is_under or scope.is_compared(parsed.sentence, mention) else mention
     sentence, subjects = parsed.sentence, focus.subjects
-    on_upright = active is not None and active.name in UPRIGHT_USES
-    if hearsay.is_of_others(sentence) or (on_upright and mention.preposition in ("of", "behind")):
+    if hearsay.is_of_others(sentence) or other_slabs.is_bypassed(mention, active):
         return active  # "an upstand along the back of the top"
     other_slabs.note_named(focus, mention, sentence)
     if is_next_piece(focus, mention, parsed.sizes):

@@ -6,6 +6,7 @@ from typing import Final
 
 from ledgerstone.enquiry.ownership import enumerations
 from ledgerstone.enquiry.referents.slab_names import (
+    begins_round,
     heading_label,
     is_label_of_sizes,
     is_led_by_mark,
@@ -66,6 +67,7 @@ def begin(focus: Focus, parsed: ParsedSentence) -> None:
             focus.start_piece()
         item = subjects.current()
         _count_item(focus, parsed)
+        item.shape = "round" if begins_round(parsed) else item.shape
         item.label = sentence.item or row_label(sentence) or "line"
         first = min((size.at for size in parsed.sizes), default=len(sentence.atoms))
         item.names = {word for word in sentence.words[:first] if word}
@@ -144,7 +146,8 @@ def _await(focus: Focus, parsed: ParsedSentence) -> None:
 
 def _is_item(focus: Focus, parsed: ParsedSentence) -> bool:
     """Return whether a sentence is an item of those announced."""
-    if parsed.sentence.is_item and _begins_with_pair(parsed, is_l=focus.is_l()):
+    is_round = begins_round(parsed) and not focus.is_l()
+    if is_round or (parsed.sentence.is_item and _begins_with_pair(parsed, is_l=focus.is_l())):
         return True
     if _is_labelled_length(focus, parsed) or is_upright_item(focus.subjects.piece, parsed):
         return True

@@ -10,11 +10,13 @@ from ledgerstone.enquiry.scene.said import Claim, SaidOpening, SaidPiece, newest
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.order import UPRIGHT_USES
 
 _ANY_SLAB: Final = frozenset(
     {"top", "tops", "slab", "slabs", "plate", "platte", "betonplatte", "concrete", "piece"}
     | {"concrete slab", "concrete top", "concrete plate"}
 )
+_INDEFINITE: Final = frozenset({"a", "an", "one", ""})
 _KEYS: Final = ("length", "width", "thickness", "diameter")
 _ROLES: Final = frozenset({"long", "deep", "wide"})
 _LEADS: Final = frozenset({"", "for", "für", "of", "with", "mit", "um"})
@@ -148,3 +150,10 @@ def _differ(before: list[Claim], after: list[Claim]) -> bool:
     return bool(known) and not all(
         any(claim.agrees(one) for one in known) for claim in after[len(before) :]
     )
+
+
+def is_bypassed(mention: Mention, active: Mention | None) -> bool:
+    """Whether a slab only tells where something else is: "the gap between the two tops"."""
+    is_between = mention.preposition == "between" and mention.determiner not in _INDEFINITE
+    on_upright = active is not None and active.name in UPRIGHT_USES
+    return is_between or (on_upright and mention.preposition in ("of", "behind"))

@@ -12,7 +12,7 @@ from ledgerstone.enquiry.scene.said import SaidPiece
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.text.sentences import Atom, Sentence
-from ledgerstone.enquiry.words.lexicon import NOUNS
+from ledgerstone.enquiry.words.lexicon import NOUNS, NUMBERS
 from ledgerstone.enquiry.words.word_sets import word_set
 from ledgerstone.order import UPRIGHT_USES
 
@@ -20,6 +20,7 @@ _LABEL_WORDS: Final = re.compile(r"[^\W_]+")
 _HAS: Final = word_set("has have needs gets is takes carries with")
 _EARLY: Final = 4
 _LABEL: Final = 2
+_COUNTED: Final = 3  # atoms: "and two round"
 _ONES: Final = word_set("one piece top worktop slab run zeile platte")
 _INSIDE: Final = word_set("in on into im auf")
 _ARTICLES: Final = frozenset({"a", "i", "s", "t", "l", "d", "w"})
@@ -203,3 +204,21 @@ def is_label_of_sizes(sentence: Sentence, sizes: Sequence[Measure]) -> bool:
     """Whether a sentence is a name, a colon and a group of sizes: "Bedroom 1: 1350 x 260"."""
     grouped = [size.at for size in sizes if size.of > 1][:1]
     return bool(grouped) and grouped[0] <= 6 and sentence.atoms[grouped[0] - 1].word == ":"
+
+
+def begins_round(parsed: ParsedSentence) -> bool:
+    """Whether an item counts what is round, and tells how wide it is: "* one round, 1080 across".
+
+    What it counts is no hole: it names none before that.
+    """
+    sentence = parsed.sentence
+    across = next((size.at for size in parsed.sizes if size.role in ("dia", "across")), 0)
+    ahead = sentence.words[:across]
+    is_counted = any(word in NUMBERS for word in ahead[:_COUNTED])
+    is_round = any(i < across for i, _ in sentence.marks("round"))
+    others = any(
+        one.kind in ("open", "hole", "leg") or (one.kind == "thing" and one.start < across)
+        for one in parsed.found
+    )
+    is_item = sentence.is_item and not sentence.is_quoted
+    return is_item and is_counted and is_round and not others

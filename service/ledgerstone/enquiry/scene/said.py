@@ -95,6 +95,7 @@ class SaidOpening:
     is_beside: bool = False
     level_with: SaidOpening | None = None
     level_spans: tuple[TextSpan, ...] = ()
+    in_depth_with: SaidOpening | None = None
     offset: Size | None = None
     offset_sign: int = 0
     behind_by: Size | None = None

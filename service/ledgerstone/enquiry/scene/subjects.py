@@ -258,6 +258,9 @@ class Subjects:
         if mention.is_plural and not mention.count:
             return current if len(current) > 1 else []
         more = more or (
+            identity.is_labelled(mention, sentence) and any(one.has_size() for one in current)
+        )
+        more = more or (
             not mention.determiner and identity.is_sized_anew(mention, sentence, current)
         )
         is_sized = any(one.names_hole and one.has_size() for one in current)

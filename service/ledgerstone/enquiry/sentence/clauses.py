@@ -102,3 +102,11 @@ def is_about_thing(sentence: Sentence, phrases: Sequence[NounPhrase], until: int
     later = [one for one in phrases if one.kind == "ours" and one.start > subject.start]
     joined = [i for i in range(subject.end, until) if sentence.words[i] in JOINS]
     return all(one.preposition and not any(i < one.start for i in joined) for one in later)
+
+
+def without_maker(phrases: Sequence[NounPhrase]) -> Sequence[NounPhrase]:
+    """Return a clause's phrases without who made the thing it is about: "the stand I made"."""
+    is_made = len(phrases) > 1 and phrases[1].kind == "speaker" and bool(phrases[0].article)
+    is_made = is_made and is_foreign(phrases[0]) and not phrases[0].preposition
+    is_next = is_made and phrases[1].start == phrases[0].end
+    return [phrases[0], *phrases[2:]] if is_next else phrases

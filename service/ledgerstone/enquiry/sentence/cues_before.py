@@ -34,12 +34,14 @@ _UNITS: Final = word_set("mm cm m in inch inches ft")
 
 _FROM_FAR: Final = 16
 _SIDE_NEAR: Final = 7
+_UNIT_NAMED: Final = word_set("( ) : = mm cm m in inch inches")
 _BEING: Final = word_set("is was are would looks seems ist war sind wäre mm cm")
 
 
 _NOUN_ROLES: Final = frozenset({"long", "wide", "deep", "thick"})
 _NOUNS_OF_SIZE: Final = word_set("length depth width thickness länge tiefe breite stärke dicke")
 _BREADTHS: Final = word_set("width breadth breite")
+_HEAD_FAR: Final = 5  # atoms: "depth of the long window run"
 _ANSWERS: Final = 6  # atoms before the size that answers a question
 _OR: Final = word_set("maybe perhaps possibly or vielleicht eventuell oder")
 _PERHAPS: Final = _OR | {",", "/"}
@@ -164,7 +166,9 @@ def _label_before(
 ) -> bool:
     """Take a name of up to six words that ends at an atom: "overall length"."""
     words = sentence.words
-    if words[end] in SINGLE and measure.at - end > 2:
+    between = {atom.word for atom in sentence.atoms[end + 1 : measure.at]}
+    has_unit = "(" in between and between <= _UNIT_NAMED  # "L (cm): 162"
+    if words[end] in SINGLE and measure.at - end > 2 and not has_unit:
         return False
     if words[end] == "no" and sentence.atoms[end + 1].word in ",;-–—":
         return False  # "about a metre, no, 950"
@@ -174,12 +178,21 @@ def _label_before(
         counts = label is not None and label[0] == "quantity"
         counts = counts and (measure.of > 1 or measure.size.unit is not None)
         if label is not None and label[0] in NAMED and label[1] == count and not counts:
-            measure.role = label[0]
+            measure.role = _head_of(words, first) or label[0]
             measure.is_breadth = words[end] in _BREADTHS
             _label_unit(sentence, measure, end + 1)
             take_cue(measure, first, end + 1, used)
             return True
     return False
+
+
+def _head_of(words: list[str], at: int) -> str:
+    """Return the role of the noun whose "of" leads to a name: "depth of the window run"."""
+    led = words[max(0, at - _HEAD_FAR) : at]
+    of = max((i for i, word in enumerate(led) if word in ("of", "von")), default=0)
+    is_joined = of > 0 and led[of + 1 :] != [] and all(led[of + 1 :])
+    named = LABELS.at(led, of - 1) if is_joined and led[of - 1] in _NOUNS_OF_SIZE else None
+    return named[0] if named is not None else ""
 
 
 def _label_unit(sentence: Sentence, measure: Measure, start: int) -> None:

@@ -7,6 +7,7 @@ from typing import Final
 
 from ledgerstone.enquiry.sentence.measure import Measure
 from ledgerstone.enquiry.text.sentences import Sentence
+from ledgerstone.enquiry.words.lexicon import SIDES
 from ledgerstone.enquiry.words.word_sets import word_set
 
 _NO: Final = frozenset({"no", "nein", "nope"})
@@ -17,6 +18,11 @@ _IT_IS: Final = word_set("it it's its is 's es ist sind make sondern")
 _INSTEAD: Final = frozenset({"instead", "stattdessen", "dafür"})
 _NOW: Final = frozenset({"now", "jetzt", "nun"})
 _WAS: Final = word_set("was were previously formerly war waren vorher bisher")
+_NAMED: Final = frozenset({"long", "wide", "deep", "thick", "dia"})
+_DECIDES: Final = word_set("decided settled entschieden")
+_DECIDED_FAR: Final = 24
+_LEADS: Final = frozenset({",", "-", "–", "—", ":", "that", "sorry", "actually", "to"})
+_OPPOSITE: Final = {"left": "right", "right": "left", "front": "back", "back": "front"}
 _LED: Final = 3
 _FAR: Final = 12
 
@@ -26,9 +32,10 @@ def mark_denials(sentence: Sentence, found: list[Measure]) -> None:
     atoms = sentence.atoms
     _mark_dropped(sentence, found)
     _mark_past(sentence, found)
+    _mark_turned(sentence, found)
     for before, after in pairwise(found):
         led = [atom.word for atom in atoms[max(before.at + 1, after.at - _DENIED) : after.at]]
-        if _is_struck(sentence, before, after):
+        if _is_struck(sentence, before, after) or _is_corrected(sentence, before, after):
             before.replaced = True
             after.role = after.role or before.role
             continue
@@ -72,6 +79,36 @@ def _is_struck(sentence: Sentence, before: Measure, after: Measure) -> bool:
     is_led = bool(_STRIKES & set(words[max(0, before.at - _LED) : before.at]))
     between = set(words[before.at + 1 : after.at])
     return is_pair and is_led and bool(between & _IT_IS) and after.at - before.at <= _FAR
+
+
+def _is_corrected(sentence: Sentence, before: Measure, after: Measure) -> bool:
+    """Return whether the next size stands for one with a name: "2480 long, scratch that, 2455"."""
+    is_pair = before.of == after.of == 1 and not (after.side or before.side)
+    is_named = before.role in _NAMED and after.role in ("", before.role)
+    led = sentence.atoms[after.at - 1].word
+    if _DECIDES & set(sentence.words[before.at : after.at]) and after.role in _NAMED:
+        is_named = before.role in ("", after.role)  # "she says 150, but I decided: length 140"
+        return is_pair and is_named and after.at - before.at <= _DECIDED_FAR
+    corrects = any(before.at < i < after.at for i, _ in sentence.marks("correct"))
+    is_near = after.at - before.at <= _FAR and led in _LEADS | _IT_IS
+    return is_pair and is_named and corrects and is_near
+
+
+def _mark_turned(sentence: Sentence, found: list[Measure]) -> None:
+    """Turn a distance to the side that is said instead: "690 from the left, sorry, the right"."""
+    words = sentence.words
+    ends = [one.at for one in found[1:]] + [len(words)]
+    for measure, until in zip(found, ends, strict=False):
+        starts = [i for i, _ in sentence.marks("correct") if measure.at < i < until]
+        if measure.side not in _OPPOSITE or not starts:
+            continue
+        said = [
+            side[0]
+            for i in range(starts[0], min(until, starts[0] + _FAR))
+            if words[i] and (side := SIDES.at(words, i)) is not None
+        ]
+        if said[:1] == [_OPPOSITE[measure.side]]:
+            measure.side = said[0]
 
 
 def _at_no(words: list[str]) -> int:

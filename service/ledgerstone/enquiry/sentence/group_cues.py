@@ -17,6 +17,7 @@ _FILLERS: Final = word_set(": = of is von ist ca about")
 _METRIC: Final = frozenset({"mm", "cm"})
 _MAX_BETWEEN: Final = 5
 _AT_FAR: Final = 4
+_BESIDE: Final = 5  # atoms
 
 
 def share_sides(sentence: Sentence, found: list[Measure]) -> None:
@@ -81,3 +82,13 @@ def _read_unit_after(sentence: Sentence, measure: Measure) -> None:
         if atom.word == "in" and sentence.words[i + 1] in UNIT_NAMES:
             measure.unit_from_label = UNIT_NAMES[sentence.words[i + 1]]
             return
+
+
+def mark_breadths(found: list[Measure]) -> None:
+    """Take "460 across and 410 front to back" for two sides, and no diameter."""
+    for before, after in pairwise(found):
+        for one, other in ((before, after), (after, before)):
+            is_plain = one.of == other.of == 1 and not (one.side or other.side)
+            is_other = other.axis == "y" and other.role in ("deep", "")
+            if is_plain and is_other and one.role == "across" and after.at - before.at <= _BESIDE:
+                one.role, one.axis = "wide", "x"

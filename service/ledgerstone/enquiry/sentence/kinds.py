@@ -34,6 +34,8 @@ _STUFF: Final = word_set(
     "slate marble granite oak wood timber formica laminate steel quartz pine teak plywood tiles"
     " schiefer marmor granit holz eiche laminat stahl"
 )
+_WERE: Final = (["was"], ["were"], ["war"], ["waren"])
+_WHICH: Final = frozenset({"", "which", "that", "die"})
 _LET_IN: Final = word_set(
     "socket sockets outlet outlets switch switches steckdose steckdosen schalter"
 )
@@ -128,7 +130,7 @@ def labelled_count(sentence: Sentence, mention: Mention) -> int:
         return 0
     size = atoms[at + 1].size
     is_few = size is not None and size.unit is None and size.amount.denominator == 1
-    ends = at + 2 == len(atoms) or atoms[at + 2].word in _AFTER_COUNT
+    ends = at + 2 == len(atoms) or atoms[at + 2].word in _AFTER_COUNT | _RIMS
     return int(size.amount) if size is not None and is_few and ends and size.amount <= _MOST else 0
 
 
@@ -207,6 +209,9 @@ def is_of_other_stuff(sentence: Sentence, mention: Mention) -> bool:
         if mention.kind == "slab" and is_subject:
             return True  # "they replace two teak seats, 1500 long"
     after = words[mention.end : mention.end + _PAIR]
+    was = [word for word in words[mention.end : mention.end + _CLAUSE] if word not in _WHICH]
+    if mention.kind == "slab" and was[:1] in _WERE and _STUFF & {*was[1:2]}:
+        return True  # "my mother's top, which was slate and 1650 long"
     return mention.kind == "slab" and after[:1] in (["of"], ["aus"]) and bool(_STUFF & {*after[1:]})
 
 

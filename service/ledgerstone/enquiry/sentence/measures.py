@@ -9,6 +9,7 @@ from ledgerstone.enquiry.sentence.cues import FILLERS, read_after
 from ledgerstone.enquiry.sentence.cues_before import read_before, read_lone, read_marks
 from ledgerstone.enquiry.sentence.denials import mark_denials
 from ledgerstone.enquiry.sentence.group_cues import (
+    mark_breadths,
     read_spacings,
     read_units_after,
     read_units_before,
@@ -81,6 +82,7 @@ def measures_of(sentence: Sentence) -> list[Measure]:
     _share_alternatives(sentence, found)
     _mark_starts(sentence, found)
     _mark_changes(sentence, found)
+    mark_breadths(found)
     mark_denials(sentence, found)
     share_sides(sentence, found)
     read_spacings(sentence, found)

@@ -51,8 +51,11 @@ _NO_SUBJECT: Final = word_set(
     " shade dies das alles beide welche alle ganze kante seite one's something anything figure"
     " figures answer correct centreline centerline centrelines line lines axis achse new right"
     " thing things it's his her whatever where here how wish only now"
+    " davon daran dafür dazu darin"
 )
-_BREAKS: Final = frozenset({"so", "whose", "dessen", "deren"})  # "a stand whose frame is 890"
+_BREAKS: Final = frozenset(
+    {"so", "whose", "dessen", "deren", "it", "comes", "come", "kommt"}
+)  # "a stand whose frame is 890"
 _ROUND: Final = word_set("round circular rund runde runden runder rundes")
 _WHICH: Final = frozenset({"that", "which"})
 _PAIRS: Final = frozenset({"double", "twin", "pair", "doppel"})
@@ -244,6 +247,9 @@ def _is_adjective(atoms: Sequence[Atom], i: int) -> bool:
     before = atoms[i - 1].word if i else ""
     if atoms[i].word in ("in", "on"):
         return before in _LET
+    if atoms[i].word in ("outside", "inside"):  # "3 outside sills", "an outside bench"
+        is_counted = bool(i) and atoms[i - 1].kind == "size"
+        return is_counted or before in _DETERMINERS or before in NUMBERS
     return atoms[i].word == "matching" and before in _DETERMINERS
 
 

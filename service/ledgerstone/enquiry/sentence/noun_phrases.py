@@ -65,7 +65,7 @@ _NEUTRAL: Final = word_set(
     " half lefthand righthand hand price budget cost week weeks day days month months time project"
     " others other first second third fourth last next outer inner former latter two three four"
     " eine andere anderen erste zweite dritte"
-    " kitchen bathroom design version revision rev gap overlap overhang radius"
+    " kitchen bathroom design version revision rev gap overlap overhang radius arm arms wing wings"
 )
 _NO_NOUNS: Final = word_set(
     "and or but so because if when then than as not no only just also about approx approximately"
@@ -92,6 +92,8 @@ _LIKE_VERBS: Final = word_set(
 )
 
 
+_NOUNS_TOO: Final = word_set("stand rest")
+_OWN_ARTICLES: Final = word_set("the a my our his her its")
 _FOR_FAR: Final = 5  # atoms: "a hole, 70 mm, for the boiler pipe"
 _PLATES: Final = frozenset({"plate", "platte", "base", "lid"})
 
@@ -121,6 +123,8 @@ def is_noun(sentence: Sentence, i: int) -> bool:
     word = sentence.words[i] if 0 <= i < len(sentence.atoms) else ""
     if len(word) < 3 or word.endswith("ly") or "'" in word:
         return False
+    if word in _NOUNS_TOO and i and sentence.words[i - 1] in _OWN_ARTICLES:
+        return True  # "the stand I made"
     closed = (_NO_NOUNS, VERBS, PREPOSITIONS, ARTICLES, _PRONOUNS, _SPEAKERS)
     return not any(word in words for words in closed) and not _size_noun(sentence.words, i)
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from itertools import pairwise
-from types import MappingProxyType
 from typing import Final
 
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence
@@ -13,19 +12,12 @@ from ledgerstone.enquiry.scene.size_assigner import SizeAssigner
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.text.sentences import Sentence
-from ledgerstone.enquiry.words.lexicon import FROM, SIDES, mark
+from ledgerstone.enquiry.words.lexicon import mark
 
 _FAR: Final = 9
-_LED: Final = 3
 _WHICH: Final = frozenset({"which", "what", "welche", "welcher"})
 _SIDE_NOUNS: Final = frozenset({"side", "hand", "way", "end", "seite"})
 _SIDE_LED: Final = 6
-_LEG_FAR: Final = 5  # atoms between "one way" and "the other"
-_ONE_WAY: Final = (["one", "way"], ["one", "direction"], ["one", "side"], ["on", "one"])
-_LEG_OF: Final = MappingProxyType({"back": "back", "left": "side", "right": "side"})
-_ALONG: Final = frozenset({"along", "down", "on", "against", "an", "entlang"})
-_WALLS: Final = (["wall"], ["side"], ["end"], ["hand"], ["wand"], ["seite"])
-_MARKS: Final = frozenset({":", "=", "-", "–"})
 _DEEPEST: Final = 900.0
 _LEFT: Final = frozenset(["left", "left-hand", "links", "linken", "lh", "linke"])
 _RIGHT: Final = frozenset(["right", "right-hand", "rechts", "rechten", "rh", "rechte"])
@@ -61,55 +53,6 @@ def _leg_of(measure: Measure, legs: list[Mention], until: int, since: int, befor
         return after[0].name
     ahead = [leg for leg in legs if leg.end <= measure.at]
     return ahead[-1].name if ahead else before
-
-
-def legs_by_side(parsed: ParsedSentence) -> list[Mention]:
-    """Return the legs of an L that only a side or a wall names: "hinten 2800, rechts 1900".
-
-    A side names a leg where a size follows it at once and no distance is counted from it, and
-    where a wall or an end of it is run along: "along the left-hand wall".
-    """
-    words, atoms = parsed.sentence.words, parsed.sentence.atoms
-    taken = {
-        i
-        for mention in parsed.found
-        for i in range(mention.start, mention.end)
-        if mention.kind == "leg"
-    }
-    taken |= {i for size in parsed.sizes if size.cue for i in range(*size.cue)}
-    holes = [mention.start for mention in parsed.found if mention.kind in ("open", "hole")]
-    made: list[Mention] = []
-    for i in range(len(words)):
-        side = SIDES.at(words, i) if words[i] and i not in taken else None
-        if side is None or (holes and holes[0] < i) or side[0] not in _LEG_OF:
-            continue
-        end = i + side[1]
-        words_before = words[max(0, i - _LED) : i]
-        is_along = bool(_ALONG & set(words_before)) and words[end : end + 1] in _WALLS
-        follows = end + int(end < len(atoms) and atoms[end].word in _MARKS)
-        is_sized = follows < len(atoms) and atoms[follows].kind == "size"
-        is_from = any(word and FROM.at(words_before, k) for k, word in enumerate(words_before))
-        if is_along or (is_sized and not is_from):
-            made.append(Mention(i, end + int(is_along), "leg", _LEG_OF[side[0]]))
-    return made + _one_and_other(parsed)
-
-
-def _one_and_other(parsed: ParsedSentence) -> list[Mention]:
-    """Return the legs of an L told as "2200 one way, 1500 the other": the longer is the back."""
-    sizes = [size for size in parsed.sizes if size.of == 1 and not (size.role or size.side)]
-    words = parsed.sentence.words
-    for first, second in pairwise(sizes):
-        after = words[first.at + 1 : first.at + 3]
-        other = words[second.at + 1 : second.at + 3]
-        if after in _ONE_WAY and other == ["the", "other"] and second.at <= first.at + _LEG_FAR:
-            names = (
-                ("back", "side") if first.size.amount >= second.size.amount else ("side", "back")
-            )
-            return [
-                Mention(size.at + 1, size.at + 3, "leg", name)
-                for size, name in zip((first, second), names, strict=True)
-            ]
-    return []
 
 
 def legs_named(
@@ -171,10 +114,21 @@ def read_legs(
             *words[measure.at + 1 : measure.at + 3],
         }:
             _depth(piece, measure, "both", parsed, assigner)
-        elif measure.role in ("deep", "wide") or measure.axis == "y" or leg == "both":
+        elif _is_depth(piece, measure, leg, assigner):
             _depth(piece, measure, "" if throughout else leg, parsed, assigner)
         else:
             _reach(piece, measure, leg, parsed, assigner)
+
+
+def _is_depth(piece: SaidPiece, measure: Measure, leg: str, assigner: SizeAssigner) -> bool:
+    """Return whether a size is how deep a leg is: by its words, or as the leg's reach is known."""
+    if measure.role in ("deep", "wide") or measure.axis == "y" or leg == "both":
+        return True
+    known = piece.claims.get({"back": "length", "side": "width"}.get(leg, ""), [])
+    if measure.of > 1 or measure.role or not any(one.mm > _DEEPEST for one in known):
+        return False
+    claim = assigner.claim(measure, "deep", (0, 0))
+    return claim is not None and claim.mm <= _DEEPEST  # "the arm is only 460"
 
 
 def _outer(

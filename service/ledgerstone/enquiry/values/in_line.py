@@ -80,4 +80,15 @@ def level_openings(found: PieceFound) -> None:
             level = other.values.get("y") if other is not None and offset is not None else None
             if level is not None and not made.doubts:
                 made.values.setdefault("y", worked_out(level.length, level.mm, [level]))
+    _level_in_depth(found, by_opening)
     _part_stacked(found)
+
+
+def _level_in_depth(found: PieceFound, by_opening: dict[int, OpeningFound]) -> None:
+    """Put what is in line with another from front to back as far from the front as that."""
+    for made in found.openings:
+        other = by_opening.get(id(made.opening.in_depth_with))
+        level = other.values.get("y") if other is not None else None
+        if level is not None and not any(doubt.at == "y" for doubt in made.doubts):
+            spans = (*made.opening.level_spans, *level.spans)
+            made.values.setdefault("y", Claim(level.length, spans, how="worked-out"))

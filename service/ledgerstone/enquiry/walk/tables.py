@@ -288,7 +288,7 @@ def _number_cell(sentence: Sentence, label: str, unit: str, walker: Walker, laye
                 piece.quantity_spans = ((measure.size.start, measure.size.end),)
             return
         measure.unit_from_label = measure.unit_from_label or unit.lower()
-        key = _KEYS[label]
+        key = "diameter" if measure.role == "dia" else _KEYS[label]  # "750 dia" under "Length"
         if key in ("wide", "high"):
             key = "width"
         claim = walker.assigner.claim(measure, _ROLE[key], (layer, 0))

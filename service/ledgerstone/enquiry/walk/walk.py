@@ -43,6 +43,7 @@ from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.shapes import legs as l_shapes
 from ledgerstone.enquiry.shapes import relations, split_l
 from ledgerstone.enquiry.shapes.cut_ends import cut_corners
+from ledgerstone.enquiry.shapes.leg_names import legs_by_side
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.text.tokens import TextSpan
 from ledgerstone.enquiry.words.word_sets import word_set
@@ -197,9 +198,7 @@ class Walker:
         if not focus.is_split:
             relations.read_l(focus.subjects, sentence)
         if focus.is_l() and not focus.is_split:
-            parsed.found = sorted(
-                [*parsed.found, *l_shapes.legs_by_side(parsed)], key=lambda one: one.start
-            )
+            parsed.found = sorted([*parsed.found, *legs_by_side(parsed)], key=lambda one: one.start)
         relations.read_round(focus.subjects, parsed)
         tell_apart(focus, parsed)
         anchor(focus, parsed)
