@@ -209,7 +209,7 @@ def depth_of_the_run(draw: st.DrawFn) -> Several:
 def round_in_a_list(draw: st.DrawFn) -> Several:
     """A list of table tops whose last item is one that is round."""
     side, across = draw(st.integers(60, 80)) * 10, draw(st.integers(90, 120)) * 10
-    lead = draw(st.sampled_from(("one round", "one round one", "two round")))
+    lead = draw(st.sampled_from(("one round", "one round one", "two round", "and one round")))
     bullet = draw(st.sampled_from(("*", "-")))
     text = (
         f"Table tops please:\n{bullet} six square ones, {side} x {side}, 30 thick\n"

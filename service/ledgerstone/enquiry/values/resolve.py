@@ -29,16 +29,14 @@ _SIDES: Final = ("length", "width", "wide", "breadth")
 _BOWLS: Final = frozenset({"basin", "sink"})
 _PLACES: Final = frozenset({"left", "right", "front", "back"})
 _OUTLETS: Final = frozenset({"waste", "drain"})
+_SIDES_TAKEN: Final = frozenset({"length", "width"})
 
 
 def resolve(scene: SaidOrder) -> list[PieceFound]:
     """Return the pieces with their values; what has no size is left out beside what has."""
     pieces = without_cut_up(merge_restated(standing(scene)))
     for piece in pieces:
-        for key in sorted(piece.like_in):
-            known = piece.like.claims.get(key) if piece.like is not None else None
-            if known and not piece.claims.get(key):
-                piece.claims[key] = list(known)
+        _take_over(piece)
     for piece in pieces:
         for key, claims in scene.common.items():
             if not piece.claims.get(key):
@@ -53,6 +51,14 @@ def resolve(scene: SaidOrder) -> list[PieceFound]:
     give_back_outlines(pieces)
     move_openings(pieces)
     return [_piece(piece) for piece in pieces]
+
+
+def _take_over(piece: SaidPiece) -> None:
+    """Give a piece the sizes that it has in common with another; a round one takes no sides."""
+    for key in sorted(piece.like_in - (_SIDES_TAKEN if piece.claims.get("diameter") else set())):
+        known = piece.like.claims.get(key) if piece.like is not None else None
+        if known and not piece.claims.get(key):
+            piece.claims[key] = list(known)
 
 
 def _piece(piece: SaidPiece) -> PieceFound:
