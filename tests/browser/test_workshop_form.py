@@ -240,7 +240,10 @@ def test_what_is_typed_stays_while_the_service_is_busy(
 NARROW = """() => [...document.querySelectorAll("#subject .field")].flatMap((field) => {
   const letter = document.createElement("span");
   letter.textContent = "0";
-  const row = field.parentElement.getBoundingClientRect().width;
+  letter.style.position = "absolute"; // as wide as it is, in a grid too
+  const tick = field.querySelector(".whose")?.offsetWidth ?? 0;
+  const beside = field.closest(".first") ? tick + 8 : 0;
+  const row = field.parentElement.getBoundingClientRect().width - beside;
   return [...field.querySelectorAll("input:not([type=checkbox], [type=color]), select, textarea")]
     .filter((control) => control.offsetParent)
     .filter((control) => {
@@ -266,7 +269,7 @@ def _at_width(browser: Browser, width: int) -> tuple[BrowserContext, Page]:
 def test_every_value_can_be_read_in_its_field(
     chromium: Browser, own_service: Served, profile: Path
 ) -> None:
-    """Each control has eight figures' width; on a phone what is written out has the whole row."""
+    """Each control has eight figures' width; on a phone what is written out has all but a tick."""
     assert profile.exists()
     context, page = _at_width(chromium, WIDTHS[0])
     page.goto(f"{own_service.url}desk/workshop")
