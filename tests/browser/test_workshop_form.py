@@ -239,21 +239,18 @@ def test_what_is_typed_stays_while_the_service_is_busy(
 
 NARROW = """() => [...document.querySelectorAll("#subject .field")].flatMap((field) => {
   const letter = document.createElement("span");
-  letter.textContent = "0";
-  letter.style.position = "absolute"; // as wide as it is, in a grid too
-  const tick = field.querySelector(".whose")?.offsetWidth ?? 0;
-  const beside = field.closest(".first") ? tick + 8 : 0;
-  const row = field.parentElement.getBoundingClientRect().width - beside;
+  letter.textContent = "0", letter.style.position = "absolute";
+  const tick = field.closest(".first") ? (field.querySelector(".whose")?.offsetWidth ?? 0) + 8 : 0;
+  const row = field.parentElement.offsetWidth - tick;
   return [...field.querySelectorAll("input:not([type=checkbox], [type=color]), select, textarea")]
     .filter((control) => control.offsetParent)
     .filter((control) => {
       control.before(letter);
       const needed = 8 * letter.getBoundingClientRect().width;
       letter.remove();
-      const { paddingLeft, paddingRight } = getComputedStyle(control);
-      const inside = control.clientWidth - parseFloat(paddingLeft) - parseFloat(paddingRight);
-      const isWritten = ["text", "lines", "words"].includes(field.dataset.kind);
-      return inside < needed || (innerWidth < 400 && isWritten && control.offsetWidth < row - 1);
+      const inside = control.clientWidth - 2 * parseFloat(getComputedStyle(control).paddingLeft);
+      const isWhole = innerWidth > 400 || !/^(text|lines|words)$/.test(field.dataset.kind);
+      return inside < needed || !(isWhole || control.offsetWidth >= row - 1);
     })
     .map((control) => `${field.dataset.pointer}: ${control.clientWidth}`);
 })"""
