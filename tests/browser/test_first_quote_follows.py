@@ -10,7 +10,7 @@ from browser.conftest import Served, at_form
 from browser.first_quote_minutes import OREGON, box_of, counted, minutes
 
 pytestmark = pytest.mark.browser
-MOST_MINUTES_OF_BAGS = 25  # more words, and a looked-up price and batch
+MOST_MINUTES_OF_BAGS = 24
 
 
 def test_what_follows_stands_in_its_box_at_once(

@@ -276,7 +276,7 @@ _ASKED: Final[Mapping[StepName, Callable[[_Raw], Any]]] = MappingProxyType(
         "looks": _at(),
         "delivery": _delivery,
         "money": _money,
-        "time": _at(("calendar", "hands"), ("calendar", "orders_ahead_days"), WARMTH_PATH),
+        "time": _at(("calendar", "hands"), WARMTH_PATH),
         "job": _at(),
     }
 )
@@ -286,7 +286,7 @@ _STANDS: Final[Mapping[StepName, Callable[[_Raw], Any]]] = MappingProxyType(
         "concrete": _bag,
         "delivery": _pallet,
         "money": _charges,
-        "time": _at(("calendar", "hours_per_day")),
+        "time": _at(("calendar", "hours_per_day"), ("calendar", "orders_ahead_days")),
     }
 )
 STEPS: Final = tuple(_ASKED)

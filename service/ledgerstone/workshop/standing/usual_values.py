@@ -65,8 +65,8 @@ USUAL_IN_TRADE: Final = frozenset(
         ("lifting", "pallets", "price_percent"),
     }
 )
-# A file starts with these: a customer is told less by them, or charged nothing. Each stands on the
-# form to be read and changed.
+# A file starts with these: a customer is told less by them, or charged nothing, and no work was
+# taken on before theirs. Each stands on the form to be read and changed.
 _PROMISES_NOTHING: Final[Mapping[KeyPath, object]] = MappingProxyType(
     {
         ("sealers", "food_declared"): False,
@@ -74,6 +74,7 @@ _PROMISES_NOTHING: Final[Mapping[KeyPath, object]] = MappingProxyType(
         ("services", "templating_per_slab"): 0,
         ("offer", "smallest_order"): 0,
         ("reply", "terms"): [],
+        ("calendar", "orders_ahead_days"): 0,
         ("areas", "fitting_per_slab"): 0,
     }
 )
