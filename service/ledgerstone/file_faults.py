@@ -23,6 +23,7 @@ _BY_NUMBER: Final = MappingProxyType({
     errno.ETIMEDOUT: "too-late",
 })  # fmt: skip
 _BY_TYPE: Final[tuple[tuple[type[Exception], str], ...]] = (
+    (ssl.SSLCertVerificationError, "not-trusted"),
     (ssl.SSLError, "not-secret"),
     (TimeoutError, "too-late"),
     (UnicodeError, "not-text"),

@@ -1,5 +1,6 @@
 """Drafts in the maker's own mailbox, on a real IMAP server: what gets one, and what does not."""
 
+import ssl
 import tempfile
 from datetime import datetime, timedelta
 from email.utils import format_datetime
@@ -7,6 +8,7 @@ from pathlib import Path
 
 import pytest
 
+from ledgerstone.file_faults import file_fault
 from ledgerstone.wording import Message, english
 from support.imap_server import PASSWORD, USER, ImapServer, imap_server
 from support.mailboxes import ASKS, ENVIRONMENT, Draft, drafts, looked, post, profile_for
@@ -260,7 +262,7 @@ def test_the_server_is_held_to_its_certificate(
         profile = profile_for(server, tmp_path, server.tls_port, security="tls")
         status, _, errors = looked(profile)
         assert status == 2
-        assert "SSLCertVerificationError" in errors
+        assert english(file_fault(ssl.SSLCertVerificationError())) in errors
         assert PASSWORD not in errors
         monkeypatch.setenv("SSL_CERT_FILE", str(Path(folder) / "fullchain.pem"))
         assert looked(profile)[1] == ["1: a draft"]

@@ -3,6 +3,7 @@
 import csv
 import errno
 import socket
+import ssl
 
 import pytest
 
@@ -21,6 +22,8 @@ from ledgerstone.wording import speech_in
         (OSError(errno.EROFS, "Read-only file system"), "read-only"),
         (ConnectionRefusedError(errno.ECONNREFUSED, "Connection refused"), "refused"),
         (TimeoutError("timed out"), "too-late"),
+        (ssl.SSLCertVerificationError("self-signed certificate"), "not-trusted"),
+        (ssl.SSLError("wrong version number"), "not-secret"),
         (socket.gaierror(-2, "Name or service not known"), "no-such-server"),
         (UnicodeDecodeError("utf-8", b"\xff", 0, 1, "invalid start byte"), "not-text"),
         (csv.Error("field larger than field limit (131072)"), "not-table"),

@@ -58,6 +58,7 @@ file-fault = { $why ->
     [refused] er lehnt Verbindungen ab
     [no-network] im Netz führt kein Weg zu ihm
     [no-such-server] kein Server hat diesen Namen, oder das Netz fehlt
+    [not-trusted] seinem Zertifikat ist nicht zu trauen: Es ist abgelaufen, selbst ausgestellt oder das eines anderen Servers
     [not-secret] die Verbindung ließ sich nicht verschlüsseln
     [too-late] er hat nicht rechtzeitig geantwortet
     [numbered] der Rechner meldet den Fehler { $number }

@@ -58,6 +58,7 @@ file-fault = { $why ->
     [refused] it refuses connections
     [no-network] there is no way to it by the network
     [no-such-server] no server has this name, or there is no network
+    [not-trusted] its certificate is not trusted: it has expired, is self-signed, or is another server's
     [not-secret] the connection could not be encrypted
     [too-late] it did not answer in time
     [numbered] the computer reports error { $number }
