@@ -31,7 +31,7 @@ you-collect = You collect the order from the workshop.
 # at the buyer's home, UCC 2-314 is on faults; a change of mind is for the contract.
 made-to-measure-no-return = Made to measure: no change-of-mind returns; your rights over faults remain.
 made-to-measure = { $country ->
-    [US] It is made to your measurements. Agree with us before you order what holds if you change your mind; your legal rights over defects remain.
+    [US] It is made to your measurements. Agree with us before you order what holds for a change of mind; your legal rights over defects remain.
     [DE] It is made to your measure, so there is no right of withdrawal (section 312g (2) no. 1 of the German Civil Code). Your rights over faults remain.
     [GB] { made-to-measure-no-return }
     [IE] { made-to-measure-no-return }
