@@ -19,6 +19,7 @@ from support.strategies.enquiry_families import (
     slabs,
     with_openings,
 )
+from support.strategies.enquiry_jumbled import jumbled_messages
 from support.strategies.orders import cases
 
 WORKSHOP = load_profile(DEMONSTRATION)
@@ -71,7 +72,7 @@ def test_a_place_is_the_same_from_any_side(told: SlabMessage) -> None:
 
 
 @MANY
-@given(st.text(max_size=400))
+@given(st.one_of(st.text(max_size=400), jumbled_messages()))
 def test_any_text_is_answered(text: str) -> None:
     """Whatever is sent is read to an answer whose spans hold their words."""
     answer = read_enquiry(text, WORKSHOP)

@@ -8,7 +8,7 @@ from types import MappingProxyType
 from typing import Final
 
 from ledgerstone.enquiry.words.word_sets import word_set
-from ledgerstone.quantities import UnitName
+from ledgerstone.quantities import Length, UnitName
 
 UNITS: Final = MappingProxyType[str, UnitName](
     {
@@ -104,6 +104,23 @@ def number(written: str) -> tuple[Fraction, Fraction | None]:
         return Fraction(int(digits)), Fraction(int(digits))
     whole, _, decimals = written.rpartition(marks[-1])
     return Fraction(f"{re.sub(r'[.,]', '', whole) or 0}.{decimals}"), grouped
+
+
+def written_length(amount: str, unit: str | None, bare: UnitName = "mm") -> Length:
+    """Return a length from its number and unit as they are written, the number without thousands.
+
+    Parameters
+    ----------
+    bare
+        What a number without a unit is in.
+
+    Raises
+    ------
+    QuantityError
+        The length is none that is measured.
+    """
+    parts = VULGAR.get(amount) or Fraction(amount.replace(",", "."))
+    return Length.of(parts, UNITS[unit.lower()] if unit else bare)
 
 
 PARTS: Final = MappingProxyType(

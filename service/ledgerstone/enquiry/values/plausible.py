@@ -72,8 +72,10 @@ def give_back_outlines(pieces: Sequence[SaidPiece]) -> None:
         if piece.claims.get("length") or piece.claims.get("width") or piece.claims.get("diameter"):
             continue
         for opening in piece.openings:
-            length, width = _size(opening, "length"), _size(opening, "width")
-            if length is None or width is None or length < _LONGEST_HOLE_MM:
+            length = _size(opening, "length")
+            if length is None or length < _LONGEST_HOLE_MM:
+                continue
+            if not (opening.claims.get("length") and opening.claims.get("width")):
                 continue
             if opening.names_hole and not opening.claims.get("diameter"):
                 continue  # what is round besides has taken the slab's two sizes

@@ -5,13 +5,13 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from itertools import pairwise
 from typing import Final
 
+from ledgerstone.enquiry.text.size_words import written_length
 from ledgerstone.enquiry.text.tokens import TextSpan
 from ledgerstone.errors import QuantityError
-from ledgerstone.quantities import Length, UnitName
+from ledgerstone.quantities import Length
 
 _PROFILES: Final = (
     (
@@ -80,13 +80,12 @@ _NAMED_BEFORE: Final = re.compile(
     re.IGNORECASE,
 )
 _SIZE: Final = re.compile(
-    r"(?<![\d.,/])(?P<n>\d{1,2}(?:[.,]\d)?|½|¼|\d/\d)\s?(?P<u>mm|cm|mil|inch(?:es)?|in\b|\")?",
+    r"(?<![\d.,/])(?P<n>\d{1,2}(?:[.,]\d)?|½|¼|\d/[1-9])\s?(?P<u>mm|cm|mil|inch(?:es)?|in\b|\")?",
     re.IGNORECASE,
 )
 _SENTENCE: Final = re.compile(r"[^.!?;\n]{1,300}")
 _MORE: Final = ("front", "left", "right", "back")
 _LARGEST_MM: Final = 30.0
-_VULGAR: Final = {"½": Fraction(1, 2), "¼": Fraction(1, 4)}
 
 
 @dataclass(frozen=True, slots=True)
@@ -202,16 +201,8 @@ def _sides(words: str, known: dict[str, EdgeSaid]) -> tuple[list[str], str]:
 def _size(words: str, near: TextSpan) -> Length | None:
     sizes = sorted(_SIZE.finditer(words), key=lambda found: abs(found.start() - near[0]))
     for found in sizes:
-        unit: UnitName = (
-            "in"
-            if (found["u"] or "").lower().startswith(("in", '"'))
-            else "cm"
-            if (found["u"] or "").lower() == "cm"
-            else "mm"
-        )
-        amount = _VULGAR.get(found["n"]) or Fraction(found["n"].replace(",", "."))
         try:
-            length = Length.of(amount, unit)
+            length = written_length(found["n"], found["u"])
         except QuantityError:
             continue
         if 0 < length.mm <= _LARGEST_MM and (found["u"] or abs(found.start() - near[0]) < 12):

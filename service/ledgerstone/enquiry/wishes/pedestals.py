@@ -8,6 +8,7 @@ from contextlib import suppress
 from dataclasses import dataclass
 from typing import Final
 
+from ledgerstone.enquiry.text.size_words import written_length
 from ledgerstone.enquiry.text.tokens import TextSpan
 from ledgerstone.errors import QuantityError
 from ledgerstone.quantities import Length
@@ -41,7 +42,6 @@ _ON_TOP: Final = frozenset({"top", "kopf"})
 _BELOW: Final = frozenset({"base", "foot", "floor", "bottom", "fuß", "boden"})
 _LEAST_MM: Final = 80.0  # side of a plate that carries a top; common practice, no source
 _MOST_MM: Final = 1000.0
-_UNITS: Final = {'"': "in", "inch": "in", "inches": "in"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,9 +91,8 @@ def _plates(text: str, low: int, high: int) -> Iterator[_PlateSaid]:
 
 
 def _side(size: re.Match[str]) -> Length | None:
-    unit = (size["u"] or "mm").lower()
     with suppress(QuantityError):
-        side = Length.parse(f"{size['n'].replace(',', '.')} {_UNITS.get(unit, unit)}")
+        side = written_length(size["n"], size["u"])
         if _LEAST_MM <= side.mm <= _MOST_MM:
             return side
     return None

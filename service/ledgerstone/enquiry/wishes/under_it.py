@@ -9,6 +9,7 @@ from fractions import Fraction
 from itertools import islice
 from typing import Final
 
+from ledgerstone.enquiry.text.size_words import UNITS
 from ledgerstone.enquiry.text.tokens import TextSpan
 from ledgerstone.enquiry.words.lexicon import NUMBERS
 from ledgerstone.quantities import Length, UnitName
@@ -117,10 +118,7 @@ def _widths(text: str, low: int, high: int) -> Iterator[_Width]:
         after = text[found.end() : min(high, found.end() + _LOOK)]
         if _NO_WIDTH.match(after) or _TIMES_BEFORE.search(before[-6:]):
             continue
-        written = (found["u"] or "").lower()
-        unit: UnitName | None = "in" if written and written not in ("mm", "cm") else None
-        unit = "cm" if written == "cm" or (found["t"] or "").lower() == "er" else unit
-        unit = "mm" if written == "mm" else unit
+        unit = UNITS.get((found["u"] or found["t"] or "").lower())
         amount = Fraction(found["w"].replace(",", "."))
         sides = bool(_SIDES.match(after))
         yield _Width(amount, unit, 1 if sides else _count(before, after), sides, found.span())
