@@ -163,20 +163,23 @@ def holiday_named(name: str, place: str) -> str | None:
     return next((pair[0] for pair in _named_days(place) if said in map(plain_name, pair)), None)
 
 
+def _places_of(country: str) -> tuple[str, ...]:
+    """A country and each of its parts, as a profile has them."""
+    return country, *(f"{country}-{part}" for part in parts_of(country))
+
+
 @lru_cache(maxsize=64)
 def holiday_elsewhere(name: str, country: str) -> str | None:
     """Return the same of a holiday of the whole country or of some part of it."""
-    places = (country, *(f"{country}-{part}" for part in parts_of(country)))
-    return next(filter(None, (holiday_named(name, place) for place in places)), None)
+    return next(filter(None, (holiday_named(name, place) for place in _places_of(country))), None)
 
 
 @lru_cache(maxsize=64)
 def month_and_day_of(name: str, country: str) -> str | None:
     """Return the month and day of a holiday of a country that is on the same one each year."""
-    places = (country, *(f"{country}-{part}" for part in parts_of(country)))
     days = {
         f"{day:%m-%d}"
-        for place in places
+        for place in _places_of(country)
         if (named := holiday_named(name, place)) is not None
         for year in _YEARS
         for day, both in public_holidays(place, year).items()
