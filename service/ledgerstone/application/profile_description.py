@@ -14,7 +14,7 @@ from ledgerstone.message import Message
 from ledgerstone.wording import Speech
 from ledgerstone.wording.profile import choice_in, label_in
 from ledgerstone.wording.variants import words_of
-from ledgerstone.workshop.entry.local_units import currency_of, local_unit, number_shown, unit_shown
+from ledgerstone.workshop.entry.local_units import currency_of, number_shown, unit_named, unit_shown
 from ledgerstone.workshop.entry.typed import NUMBERS
 from ledgerstone.workshop.form.describing import (
     SUBJECT_OF,
@@ -158,7 +158,7 @@ class _Description:
             "kind": member.kind,
             "label": label_in(language, member, place),
             "help": self._help(value.help),
-            "unit": local_unit(member, place),
+            "unit": unit_named(member, place),
             "needed": member.needed,
             "value": None if listed else _shown(value.value, member, self.speech),
             "values": shown,

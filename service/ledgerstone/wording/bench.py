@@ -36,7 +36,7 @@ from ledgerstone.quantities import (
 )
 from ledgerstone.wording.formats import Formats
 from ledgerstone.wording.profile import about_in
-from ledgerstone.workshop.entry.local_units import local_unit, number_shown, rounded
+from ledgerstone.workshop.entry.local_units import number_shown, rounded, unit_named
 from ledgerstone.workshop.keys.value_keys import AboutKey, KeyNumber, KeyUnit
 from ledgerstone.workshop.records.members import member_named
 
@@ -181,7 +181,7 @@ def _key_number(formats: Formats, number: KeyNumber) -> str:
 
 def _key_unit(formats: Formats, unit: KeyUnit) -> str:
     """A unit as it follows a number; days are said by what they count."""
-    name = local_unit(member_named(unit.record, unit.key), formats.place)
+    name = unit_named(member_named(unit.record, unit.key), formats.place)
     if name == "%":
         return formats.percent(Percent(Decimal(1))).removeprefix("1")
     if name in ("", "d"):

@@ -65,9 +65,15 @@ def local_unit(member: Member, place: RegionalSettings) -> str:
     return f"{units.get(amount, amount)}{slash}{units.get(per, per)}"
 
 
+def unit_named(member: Member, place: RegionalSettings) -> str:
+    """Return the same as it is called there: N/mm² where nobody says MPa, which is as much."""
+    unit = local_unit(member, place)
+    return "N/mm²" if unit == "MPa" and place.strengths == "N/mm2" else unit
+
+
 def unit_shown(member: Member, place: RegionalSettings, currency: str) -> str:
     """Return the unit beside a value: of money with its currency, ``USD/lb``."""
-    unit = local_unit(member, place)
+    unit = unit_named(member, place)
     return f"{currency}{unit}" if member.kind == "money" and unit != "%" else unit
 
 

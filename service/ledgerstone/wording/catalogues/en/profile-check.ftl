@@ -189,7 +189,8 @@ init-asks = { $question ->
     }, with commas
     [fck_mpa] Your concrete's strength at 28 days, by cylinder, in { $strengths ->
         [psi] psi
-       *[MPa] MPa (or 45 MPa cube)
+        [MPa] MPa (or 45 MPa cube)
+       *[other] N/mm² (or 45 N/mm² cube)
     }
     [bag] Do you mix from bags? Then, with commas: what one weighs, its water, what it makes and its price, like { $masses ->
         [lb] 80 lb, 0.75 gal, 0.6 ft³, 14.75
