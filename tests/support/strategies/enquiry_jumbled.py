@@ -22,7 +22,24 @@ _NUMBERS: Final = (
     "31/02", "29.02.2027", "12:75", "40", "600", "1800", "2.4",
 )  # fmt: skip
 _BETWEEN: Final = (" ", " ", " ", "", " x ", " by ", " - ", ", ", ". ", "\n", ": ", " = ", "/", "(")
-_UNITS: Final = ("", "", "mm", "cm", "m", "in", '"', "'", "ft", "er", "kg", "lb", "€", "%", "°", "th")
+_UNITS: Final = (
+    "",
+    "",
+    "mm",
+    "cm",
+    "m",
+    "in",
+    '"',
+    "'",
+    "ft",
+    "er",
+    "kg",
+    "lb",
+    "€",
+    "%",
+    "°",
+    "th",
+)
 
 
 def _phrases(module: ModuleType) -> Iterator[str]:
