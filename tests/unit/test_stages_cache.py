@@ -5,13 +5,18 @@ from dataclasses import replace
 from datetime import date
 from typing import Any, TypeVar
 
+import numpy as np
 import pytest
 
 from ledgerstone.codec.order_in import read_order
 from ledgerstone.order import Edge, Shade
 from ledgerstone.quote import quote
-from ledgerstone.stages import StageCache, StageContext
-from ledgerstone.stages.cache import BoundedStore, SlabKey
+from ledgerstone.remedies.laid_out import placed
+from ledgerstone.remedies.placeable import Obstacle
+from ledgerstone.stages import StageCache, StageContext, plan
+from ledgerstone.stages.cache import BoundedStore
+from ledgerstone.stages.keys import SlabKey
+from ledgerstone.stages.placement import Freedom, LayoutKey, Placement
 from ledgerstone.workshop import Workshop
 from support.documents import Json
 from support.everyday import EVERYDAY
@@ -61,6 +66,27 @@ def test_an_order_with_one_slab_changed_works_out_that_slab_alone(workshop: Work
     assert computed_for(slabs[0], polished, slabs[2]) == [0, 0, 0, 1]
     bevelled = {**slabs[1], "edges": {"front": BEVEL}}
     assert computed_for(slabs[0], bevelled, slabs[2]) == [1, 1, 0, 1]
+
+
+def test_where_openings_find_room_is_worked_out_once(workshop: Workshop) -> None:
+    """For one slab and one joint that they keep off; another joint, or freedom, has its own."""
+    cache = StageCache()
+    cache.results.layouts = store = _CountingStore[LayoutKey, Placement | None](32)
+    context, both_ways = StageContext(workshop, (), TODAY, cache), ((1.0, 0.0), (-1.0, 0.0))
+    planned = plan(read_order(EVERYDAY["hob"], workshop), context)
+
+    def computed_for(freedom: Freedom, joint_mm: float | None = None) -> int:
+        before = store.computed
+        joint = None
+        if joint_mm is not None:
+            ring = np.array([(joint_mm + x, y) for x in (0.0, 2.0) for y in (-1e5, 1e5)])
+            joint = Obstacle(ring, both_ways)
+        list(placed("move", 0, planned, context, freedom, keeps_off=joint))
+        return store.computed - before
+
+    moves, shrinks = Freedom(frozenset((0,))), Freedom(frozenset((0,)), frozenset((0,)))
+    asked = ((moves,), (moves, 300.0), (moves, 300.0), (moves, 305.0), (shrinks, 300.0))
+    assert [computed_for(*each) for each in asked] == [1, 1, 0, 1, 1]
 
 
 @pytest.mark.parametrize("name", ["vanity", "hob"])

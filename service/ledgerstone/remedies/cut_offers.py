@@ -27,9 +27,9 @@ from ledgerstone.remedies.laid_out import placed
 from ledgerstone.remedies.option import Option
 from ledgerstone.remedies.placeable import Obstacle
 from ledgerstone.remedies.policy import NOTHING
-from ledgerstone.remedies.rooms import Freedom
 from ledgerstone.shape import Shape
 from ledgerstone.stages import Planned, StageContext
+from ledgerstone.stages.placement import Freedom
 
 IN_TWO = "two-pieces"
 CUT_CLEAR_MM = 100.0  # of a join from an opening and an end; common practice, no source

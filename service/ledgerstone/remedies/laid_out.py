@@ -3,19 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from ledgerstone.json_types import KeyPath
 from ledgerstone.order import Cutout, Order, Point, Slab, Unit
-from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change, Changes, changed
 from ledgerstone.remedies.costs import COST, PER_CHANGE, PER_MM_MOVED, PER_SHARE
 from ledgerstone.remedies.option import Option, resized_cutout
-from ledgerstone.remedies.placeable import MAX_PLACED_TOGETHER, Obstacle, Placement
-from ledgerstone.remedies.rooms import COARSE_MM, FINE_MM, Freedom, Layout
+from ledgerstone.remedies.placeable import MAX_PLACED_TOGETHER, Obstacle
+from ledgerstone.remedies.rooms import COARSE_MM, FINE_MM, Layout
 from ledgerstone.stages import Planned, StageContext
-from ledgerstone.stages.cache import SlabKey
+from ledgerstone.stages.keys import SlabKey
+from ledgerstone.stages.placement import Freedom, JointKey, LayoutKey, Placement
 
 _EXACT_PLACES = 4  # decimals of a millimetre: every sixteenth of an inch is exact
 
@@ -54,33 +54,24 @@ def placed(
             yield Option(effect, changes, cost + PER_CHANGE * len(changes))
 
 
-@dataclass(frozen=True, slots=True)
-class LayoutKey:
-    """What the places of openings depend on, beside the workshop."""
-
-    slab: SlabKey
-    freedom: Freedom
-    to_mm: float
-    keeps_off: tuple[bytes, tuple[XY, ...], bool, float | None] | None
-
-    @classmethod
-    def of(cls, layout: Layout) -> LayoutKey:
-        """Make the key of a layout."""
-        off, kept = layout.keeps_off, None
-        if off is not None:
-            kept = off.points.tobytes(), off.directions, off.is_edge, off.clear_mm
-        return cls(SlabKey.of(layout.slab), layout.freedom, layout.to_mm, kept)
-
-
 def _found(layout: Layout, context: StageContext) -> Placement | None:
     """Where the openings of a layout have room, in coarse steps, else in fine ones."""
     for to_mm in (COARSE_MM, FINE_MM):
         each = replace(layout, to_mm=to_mm)
-        key = LayoutKey.of(each)
-        found: Placement | None = context.cache.results.layouts.get_or_compute(key, each.placed)
+        found = context.cache.results.layouts.get_or_compute(_key_of(each), each.placed)
         if found is not None:
             return found
     return None
+
+
+def _key_of(layout: Layout) -> LayoutKey:
+    joint = None if layout.keeps_off is None else _joint_key_of(layout.keeps_off)
+    return LayoutKey(SlabKey.of(layout.slab), layout.freedom, layout.to_mm, joint)
+
+
+def _joint_key_of(joint: Obstacle) -> JointKey:
+    points = tuple((float(x), float(y)) for x, y in joint.points)
+    return JointKey(points, joint.directions, joint.is_edge, joint.clear_mm)
 
 
 def _with_units(order: Order, i: int, layout: Layout, context: StageContext) -> Option | None:

@@ -18,9 +18,9 @@ from ledgerstone.remedies.laid_out import placed
 from ledgerstone.remedies.option import Option, named
 from ledgerstone.remedies.placeable import MAX_PLACED_TOGETHER
 from ledgerstone.remedies.policy import NEAREST_WITHIN, SIZES_WITHIN, has_its_size, may_grow
-from ledgerstone.remedies.rooms import Freedom
 from ledgerstone.shape import Shape
 from ledgerstone.stages import Planned, StageContext, plan
+from ledgerstone.stages.placement import Freedom
 
 _ALIKE_MM = 5.0  # turned a quarter, it is as it was
 _QUARTER, _HALF = 90.0, 180.0

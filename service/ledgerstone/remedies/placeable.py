@@ -1,8 +1,8 @@
-"""Records of a placing: openings, the slab as their room, and the placement found."""
+"""Records of a placing: openings, and the slab as their room."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 import numpy as np
@@ -106,15 +106,6 @@ class Room:
     def size_mm(self) -> XY:
         """How long and how wide its box is."""
         return self.box_mm[2] - self.box_mm[0], self.box_mm[3] - self.box_mm[1]
-
-
-@dataclass(frozen=True, slots=True)
-class Placement:
-    """What was found: movements by item, shares by item, and growth along and across."""
-
-    moved_mm: Mapping[int, XY]
-    shrunk: Mapping[int, float]
-    grown_mm: XY
 
 
 def nearest_chosen(beside: list[list[Limited]], freed: int) -> list[list[Limited]]:

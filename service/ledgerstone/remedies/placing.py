@@ -32,12 +32,12 @@ from ledgerstone.remedies.placeable import (
     Item,
     Limited,
     Obstacle,
-    Placement,
     Plane,
     Room,
     directions,
     nearest_chosen,
 )
+from ledgerstone.stages.placement import Placement
 
 SLACK_MM = -0.04  # widths are rounded to 0.1 mm before they are compared with their rule
 MAX_SEARCH_NODES = 60  # of branch and bound, which bounds the work

@@ -11,9 +11,10 @@ from ledgerstone.remedies.cut_outlines import plan_of
 from ledgerstone.remedies.placeable import MAX_PLACED_TOGETHER
 from ledgerstone.remedies.placing import has_no_room
 from ledgerstone.remedies.policy import SIZES_WITHIN, has_its_size, may_grow
-from ledgerstone.remedies.rooms import FINE_MM, Freedom, Layout
+from ledgerstone.remedies.rooms import FINE_MM, Layout
 from ledgerstone.shape import Shape
 from ledgerstone.stages import Planned
+from ledgerstone.stages.placement import Freedom
 from ledgerstone.wording import Listed, Message, cutout_name, slab_name
 from ledgerstone.workshop.records import Workshop
 

@@ -20,9 +20,10 @@ from ledgerstone.order import Cutout, Slab
 from ledgerstone.outline import XY, unit_vector
 from ledgerstone.quantities import INCH_MM, Length
 from ledgerstone.remedies.belonging import companions
-from ledgerstone.remedies.placeable import Item, Obstacle, Placement, Plane, Room
+from ledgerstone.remedies.placeable import Item, Obstacle, Plane, Room
 from ledgerstone.remedies.placing import place
 from ledgerstone.shape import MIN_GRAINS_ACROSS, Opening, Shape
+from ledgerstone.stages.placement import Freedom, Placement
 from ledgerstone.workshop.records import Workshop
 
 COARSE_MM, FINE_MM = 5.0, 1.0
@@ -31,23 +32,6 @@ _ON_EDGE_MM = 0.8  # more than that roughness
 _MIN_POCKET_MM2 = 1.0  # rounding of an overlay
 # Normals of a box's sides.
 _AXES: tuple[XY, ...] = ((1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0))
-
-
-@dataclass(frozen=True, slots=True)
-class Freedom:
-    """What a layout may change: which openings move or shrink, and by what share sizes may.
-
-    Small openings keep ``times`` their rule's distance from everything else. With ``at_home``, an
-    opening with a unit of its own stays over it. ``grows`` is whether the slab may become longer,
-    and deeper.
-    """
-
-    moves: frozenset[int] = frozenset()
-    shrinks: frozenset[int] = frozenset()
-    grows: tuple[bool, bool] = (False, False)
-    most_share: float = 0.0
-    times: float = 1.0
-    at_home: bool = True
 
 
 @dataclass(frozen=True, slots=True)

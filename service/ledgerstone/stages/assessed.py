@@ -12,8 +12,9 @@ from ledgerstone.order import Slab
 from ledgerstone.reinforcement import SteelPlan, advise, after_a_crack
 from ledgerstone.schedule import NoWorkingDay, calendar_of, days_ahead
 from ledgerstone.shape import Shape
-from ledgerstone.stages.cache import HandlingKey, InPlaceKey, OnItsRests, SlabKey, SteelKey
+from ledgerstone.stages.cache import OnItsRests
 from ledgerstone.stages.context import StageContext
+from ledgerstone.stages.keys import HandlingKey, InPlaceKey, SlabKey, SteelKey
 from ledgerstone.stages.planned import Planned
 from ledgerstone.strength.handling import Curing
 from ledgerstone.strength.in_place import InPlace, in_place

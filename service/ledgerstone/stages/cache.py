@@ -6,18 +6,15 @@ It affects how soon an answer comes, never the answer.
 from __future__ import annotations
 
 from collections import OrderedDict
-from collections.abc import Callable, Hashable, Iterable, Mapping
+from collections.abc import Callable, Hashable
 from dataclasses import dataclass, fields
-from typing import Any, Final, Generic, TypeVar
+from typing import Final, Generic, TypeVar
 
-from ledgerstone.order import Slab
-from ledgerstone.outline import XY
-from ledgerstone.quantities import Length
 from ledgerstone.reinforcement import AfterCrack, SteelPlan
 from ledgerstone.shape import Shape
-from ledgerstone.strength.handling import Curing
+from ledgerstone.stages.keys import HandlingKey, InPlaceKey, SlabKey, SteelKey
+from ledgerstone.stages.placement import LayoutKey, Placement
 from ledgerstone.strength.in_place import InPlace
-from ledgerstone.strength.plate import OwnWeight
 from ledgerstone.strength.slabs import Plates, SlabStrength
 from ledgerstone.workshop.records import Workshop
 
@@ -51,101 +48,12 @@ class BoundedStore(Generic[K, V]):
         return self._kept[key]
 
 
-# What a record holds, by value: its numbers and texts, and of a record the name and the members.
-PlainValue = str | int | float | None | tuple["PlainValue", ...]
-
-
-@dataclass(frozen=True, slots=True)
-class SlabKey:
-    """A slab by value: two identical slabs have equal keys.
-
-    How a length came belongs to it, since what is worked out may be said as it was: an opening
-    that is laid elsewhere is said in the customer's own unit.
-    """
-
-    value: PlainValue
-
-    @classmethod
-    def of(cls, slab: Slab) -> SlabKey:
-        """Make the key of a slab."""
-        return cls(_members_of(slab, _EVERY))
-
-    @classmethod
-    def of_one_piece(cls, slab: Slab) -> SlabKey:
-        """Make the key of a slab whatever it is called, however many and what was left open."""
-        return cls(_members_of(slab, _OF_ONE_PIECE))
-
-    @classmethod
-    def without_appearance(cls, slab: Slab) -> SlabKey:
-        """Make the key of a slab's plan and strength, which appearance affects only by its mass."""
-        return cls(_members_of(slab, _WITHOUT_APPEARANCE))
-
-
-_EVERY: Final = tuple(member.name for member in fields(Slab))
-_OF_ONE_PIECE: Final = tuple(n for n in _EVERY if n not in {"label", "quantity", "taken"})
-_WITHOUT_APPEARANCE: Final = tuple(n for n in _OF_ONE_PIECE if n not in {"shade", "finish"})
-
-
-def _members_of(record: object, names: Iterable[str]) -> PlainValue:
-    """These members of a record by value, and what record it is."""
-    return type(record).__name__, *[_plain(getattr(record, name)) for name in names]
-
-
-def _plain(thing: Any) -> PlainValue:  # noqa: ANN401 - whatever a member of a record holds
-    """A member of a record by value; mappings in the order in which they were written."""
-    if thing is None or isinstance(thing, str | int | float):
-        return thing
-    if isinstance(thing, Length):
-        exact = thing.exact_mm
-        return exact.numerator, exact.denominator, thing.unit, thing.came
-    if isinstance(thing, tuple):
-        return tuple([_plain(one) for one in thing])
-    if isinstance(thing, Mapping):
-        return tuple([(str(name), _plain(member)) for name, member in thing.items()])
-    return _members_of(thing, thing.__dataclass_fields__)
-
-
-@dataclass(frozen=True, slots=True)
-class HandlingKey:
-    """What the handling of a slab depends on, beside the workshop.
-
-    Of its rests that is what they make of its size and of its mesh.
-    """
-
-    slab: SlabKey
-    slab_kg: float
-    size_mm: tuple[float, float]
-    workshop_temp_c: float
-    cover: Curing
-    turning: tuple[XY, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class InPlaceKey:
-    """What the stresses of a slab on its rests depend on, beside the workshop.
-
-    Its edges and its shade affect them by its weight alone, of which the edges' part is left out.
-    """
-
-    slab: SlabKey
-    weight: OwnWeight
-
-
 @dataclass(frozen=True, slots=True)
 class OnItsRests:
     """A slab's stresses on its rests, and what holds it once it has cracked."""
 
     in_place: InPlace
     after: AfterCrack | None
-
-
-@dataclass(frozen=True, slots=True)
-class SteelKey:
-    """What the steel of a slab depends on, beside the workshop."""
-
-    slab: SlabKey
-    workshop_temp_c: float
-    cover: Curing
 
 
 class Results:
@@ -156,7 +64,7 @@ class Results:
         self.handling: BoundedStore[HandlingKey, SlabStrength] = BoundedStore(MAX_RESULTS)
         self.in_place: BoundedStore[InPlaceKey, OnItsRests] = BoundedStore(MAX_RESULTS)
         self.steel: BoundedStore[SteelKey, SteelPlan] = BoundedStore(MAX_RESULTS)
-        self.layouts: BoundedStore[Hashable, Any] = BoundedStore(MAX_SHAPES)  # of openings
+        self.layouts: BoundedStore[LayoutKey, Placement | None] = BoundedStore(MAX_SHAPES)
 
 
 class StageCache:
@@ -184,7 +92,7 @@ class StageCache:
         self._workshop = workshop
 
 
-def _bearing(workshop: Workshop) -> list[Any]:
+def _bearing(workshop: Workshop) -> list[object]:
     """Return the tables of a profile that affect the results."""
     names = [f.name for f in fields(workshop) if f.name not in _SET_ASIDE]
     return [getattr(workshop, name) for name in names]

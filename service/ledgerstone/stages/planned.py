@@ -8,8 +8,8 @@ from functools import partial
 
 from ledgerstone.order import Order, Slab
 from ledgerstone.shape import Shape, shape_of
-from ledgerstone.stages.cache import SlabKey
 from ledgerstone.stages.context import StageContext
+from ledgerstone.stages.keys import SlabKey
 from ledgerstone.transport import area_of, packed_kg, slab_kg
 from ledgerstone.workshop.records import DeliveryArea, Workshop
 
