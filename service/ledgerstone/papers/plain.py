@@ -65,13 +65,13 @@ def _arrives(lead: LeadTime, kind: str) -> Message:
 
 
 def _size(slab: Slab, shape: Shape, weight: Weight) -> Message:
-    """Describe a slab's finished size in the customer's own units, and what it weighs."""
-    like, thickness = leading_length(slab), slab.thickness
+    """Describe a slab's finished size in the customer's own units, its surface and its mass."""
+    like = leading_length(slab)
     length, width = shown(like, shape.length_mm), shown(like, shape.width_mm)
+    each = {"thickness": slab.thickness, "surface": slab.finish.surface, "weight": weight}
     if isinstance(slab.outline, Round):
-        return Message("terminal-across", length=length, thickness=thickness, weight=weight)
-    sides = {"length": length, "width": width, "thickness": thickness}
-    return Message("terminal-size", **sides, weight=weight)
+        return Message("terminal-across", length=length, **each)
+    return Message("terminal-size", length=length, width=width, **each)
 
 
 def _items(sentences: Iterable[str]) -> str:

@@ -17,8 +17,8 @@ terminal-arrives = { $way ->
     [day] bei Ihnen am { $first }
    *[days] bei Ihnen zwischen { $first } und { $last }
 }
-terminal-size = { $length } × { $width }, { $thickness } dick; { $weight }
-terminal-across = { $length } im Durchmesser, { $thickness } dick; { $weight }
+terminal-size = { $length } × { $width }, { $thickness } dick, { surface-name }; { $weight }
+terminal-across = { $length } im Durchmesser, { $thickness } dick, { surface-name }; { $weight }
 terminal-rests = Darauf beruhen Preis und Termin:
 terminal-ways = So lässt sich sparen:
 terminal-lighter = { $weight } leichter

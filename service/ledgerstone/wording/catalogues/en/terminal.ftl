@@ -17,8 +17,8 @@ terminal-arrives = { $way ->
     [day] with you on { $first }
    *[days] with you between { $first } and { $last }
 }
-terminal-size = { $length } × { $width }, { $thickness } thick; { $weight }
-terminal-across = { $length } across, { $thickness } thick; { $weight }
+terminal-size = { $length } × { $width }, { $thickness } thick, { surface-name }; { $weight }
+terminal-across = { $length } across, { $thickness } thick, { surface-name }; { $weight }
 terminal-rests = The price and the day rest on this:
 terminal-ways = Ways to save:
 terminal-lighter = { $weight } lighter
