@@ -18,28 +18,32 @@ _FINISH_LABEL: Final = re.compile(
     r"|measurements?)\b)[^\n.;|:]{2,70})",
     re.IGNORECASE,
 )
-FINISHES: Final = (
-    "matt sealed|matte sealed|satin sealed|satin sealer|matt sealer|matt|matte|mat|satin|honed"
-    "|polished|sealed|waxed|glossy|gloss"
-    "|smooth|as cast|as-cast|brushed|low sheen|oiled|no sealer|unsealed|not shiny|not glossy"
-    "|nothing glossy|not polished|nothing shiny"
-    "|geschliffen und versiegelt|matt versiegelt|geschliffene?[nrs]?|versiegelt|polierte?[nrs]?"
-    "|gewachst|geölt"
-    "|schalungsglatt|glatt|unbehandelt|nicht poliert|seidenmatt"
+# What each surface is called, as an alternation of regular expressions in both languages. The
+# first surface that the words name is taken.
+_SURFACE_TERMS: Final[Mapping[Surface, str]] = MappingProxyType(
+    {
+        "honed": "honed|geschliffene?[nrs]?|smooth",
+        "polished": "polished|polierte?[nrs]?",
+        "as-cast": "as[ -]cast|straight from the mould|schalungsglatt",
+    }
+)
+# Of terms that begin alike the longer stands first.
+FINISHES: Final = "|".join(
+    (
+        "matt sealed|matte sealed|satin sealed|satin sealer|matt sealer|matt|matte|mat|satin",
+        "sealed|waxed|glossy|gloss|brushed|low sheen|oiled|no sealer|unsealed",
+        "not shiny|not glossy|nothing glossy|not polished|nothing shiny",
+        "geschliffen und versiegelt|matt versiegelt|versiegelt|gewachst|geölt",
+        "glatt|unbehandelt|nicht poliert|seidenmatt",
+        *_SURFACE_TERMS.values(),
+    )
 )
 _FINISH: Final = re.compile(
     rf"\b(?:{FINISHES})\b(?:(?:,? (?:and|und|&)|,) (?:{FINISHES})\b)?(?: finish)?", re.IGNORECASE
 )
-SURFACE_WORDS: Final[Mapping[Surface, re.Pattern[str]]] = MappingProxyType(
-    {
-        "honed": re.compile(r"\bhoned\b|\bgeschliffene?[nrs]?\b|\bsmooth\b", re.IGNORECASE),
-        "polished": re.compile(
-            r"(?<!not )(?<!nicht )\bpolished\b|(?<!nicht )\bpolierte?[nrs]?\b", re.IGNORECASE
-        ),
-        "as-cast": re.compile(
-            r"\bas[ -]cast\b|\bstraight from the mould\b|\bschalungsglatt\b", re.IGNORECASE
-        ),
-    }
+_SURFACES: Final = tuple(
+    (name, re.compile(rf"(?<!not )(?<!nicht )\b(?:{terms})\b", re.IGNORECASE))
+    for name, terms in _SURFACE_TERMS.items()
 )
 # A tap is of brushed brass, a sink of polished steel: no face of a slab.
 _METAL: Final = re.compile(
@@ -86,7 +90,7 @@ def _finishes(text: str, start: int, end: int) -> Iterator[SaidWord]:
 
 def surface_in(words: str) -> str:
     """Return the surface of the contract that words name, or nothing."""
-    return next((name for name, pattern in SURFACE_WORDS.items() if pattern.search(words)), "")
+    return next((name for name, pattern in _SURFACES if pattern.search(words)), "")
 
 
 def sealer_in(words: str) -> str:
