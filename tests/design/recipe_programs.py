@@ -76,6 +76,26 @@ def said(language):
 print(json.dumps([said(language) for language in ("en", "de")]))
 """
 
+# Of an order what its maker's terminal says, and its job sheet's lines.
+TERMINAL: Final = """
+import json, sys
+from datetime import date
+from ledgerstone.application.answering import answer_order
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.papers import make_paper
+from ledgerstone.codec.tokens import Tokens
+from ledgerstone.papers.kinds import JOB
+from ledgerstone.papers.plain import pages_text, quote_text
+from ledgerstone.wording import speech_in
+from ledgerstone.workshop import DEMONSTRATION, load_profile
+order, speech = json.load(sys.stdin), speech_in("en")
+context = QuoteContext(load_profile(DEMONSTRATION), date(2026, 11, 25), Tokens(["k" * 32]))
+told = quote_text(answer_order(order, context, search=False), "A", "-", "VAT", speech)
+job = make_paper(JOB, {"order": order}, context)
+print(json.dumps([told, pages_text(job.content["pages"], speech)]))
+"""
+
+
 PAPERS: Final = """
 import json, sys
 from datetime import date
@@ -95,14 +115,16 @@ print(json.dumps([one if isinstance(one, str) else one[:4].decode() for one in t
 """
 
 
+PLAIN: Final = {
+    "outline": {"kind": "rectangle", "length": 1200, "width": 600},
+    "thickness": 40,
+    "rests": {"kind": "full"},
+}
+
+
 def ask(package: Path, *slabs: Json) -> list[Json]:
     """Answer orders of one slab with the copy, and draw them."""
-    plain = {
-        "outline": {"kind": "rectangle", "length": 1200, "width": 600},
-        "thickness": 40,
-        "rests": {"kind": "full"},
-    }
-    told: list[Json] = run(package, DRAWS, [{"slabs": [{**plain, **slab}]} for slab in slabs])
+    told: list[Json] = run(package, DRAWS, [{"slabs": [{**PLAIN, **slab}]} for slab in slabs])
     return told
 
 

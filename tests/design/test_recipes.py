@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from design.recipe_programs import CONTRACT, PAPERS, READS, WORDS, ask, run
+from design.recipe_programs import CONTRACT, PAPERS, PLAIN, READS, TERMINAL, WORDS, ask, run
 from design.source import PACKAGE
 from ledgerstone.surfaces import SURFACES
 from ledgerstone.wording import LANGUAGES
@@ -67,18 +67,14 @@ def add_surface(package: Path) -> None:
     put(file, record, f'        "scoured": SurfaceKind(0.1, 200, 8.0, frees_dust=True),\n{record}')
     for catalogue in surface_catalogues(package):
         text = catalogue.read_text(encoding="utf-8")
-        text = re.sub(r"\n( +\*?\[polished\])", r"\n    [scoured] scour\n\1", text)
+        text = re.sub(r"\n( +\*?\[polished\])", r"\n    [scoured] scoured\n\1", text)
+        text = re.sub(r"(surface-verb = (?:.*\n)*?    \[scoured\] )scoured", r"\1scour", text)
         for record in ("surface", "Choices"):  # of the page, and of the form of a profile
             before = rf"(?m)(^{record} =\n(?:    .*\n)*?)(    \.honed = )"
             text = re.sub(before, r"\1    .scoured = scoured\n\2", text)
         catalogue.write_text(text, encoding="utf-8")
     look = package / "enquiry" / "wishes" / "look.py"
-    put(look, '"matt sealed|', '"scoured|matt sealed|')
-    put(
-        look,
-        '        "honed": re',
-        f'        "scoured": re.compile(r"\\bscoured\\b"),\n{" " * 8}"honed": re',
-    )
+    put(look, '        "honed": "', f'        "scoured": "scoured",\n{" " * 8}"honed": "')
     profile = package / "workshop" / "demonstration.toml"
     put(
         profile,
@@ -205,7 +201,10 @@ def add_sealer(package: Path) -> None:
 def test_a_surface_is_added_in_one_record_and_the_workshops_file(
     package: Path, as_it_is: Json
 ) -> None:
-    """It is offered, priced, drawn, read in an email, and has the upright edge that it needs."""
+    """It is offered, priced, drawn, read in an email, and has the upright edge that it needs.
+
+    The terminal names it, and the job sheet has a step to tick, which for want of grits is one.
+    """
     add_surface(package)
     finish = {"finish": {"surface": "scoured"}}
     thin = {"thickness": 20, "edges": {"front": {"profile": "bevel", "size": "13 mm"}}}
@@ -218,6 +217,9 @@ def test_a_surface_is_added_in_one_record_and_the_workshops_file(
     assert len(says) == 1
     assert says[0].startswith("To scour the slab we need 8 mm")
     assert run(package, READS, "A worktop 1500 x 600 mm, 40 mm thick, scoured.") == "scoured"
+    quoted, job = run(package, TERMINAL, {"slabs": [{**PLAIN, **finish}]})
+    assert "40 mm thick, scoured;" in quoted
+    assert "[ ] Finish the face (scoured)" in job
     assert run(package, WORDS, ["page", "surface.scoured"]) == ["scoured"] * 2
     assert run(package, WORDS, ["profile", "Choices.scoured"]) == ["scoured"] * 2
     assert answered_alike(plain, as_it_is)
