@@ -278,6 +278,7 @@ def _edge_volume_mm3(slab: Slab, sides: tuple[Side, ...], thickness_mm: float) -
         if edge.profile == "bevel":
             volume -= 0.5 * size**2 * side.length_mm
         if edge.profile == "round":
+            # A square less a quarter of a circle.
             volume -= (1 - math.pi / 4) * size**2 * side.length_mm
         if edge.drop is not None:
             volume += edge.drop.depth.mm * thickness_mm * side.length_mm

@@ -106,6 +106,12 @@ def lapped_parts(length_mm: float, most_mm: float, overlap_mm: float) -> tuple[i
 
 
 def _bond_length_mm(workshop: Workshop, bar_mm: float) -> float:
+    """Length in which a bar at its design strength is anchored by bond, mm.
+
+    Source
+    ------
+    EN 1992-1-1 (8.2) in good bond and (8.3); 3.1.2, table 3.1 for 0.7 of the mean strength.
+    """
     bond = 2.25 * 0.7 * _fctm_mpa(workshop.recipe.fck_mpa) / workshop.concrete.partial_factor
     return bar_mm / 4.0 * BarMaterial.of(workshop.steel).design_mpa / bond
 

@@ -12,6 +12,7 @@ from ledgerstone.wording import Message, Weight, slab_name
 
 _CARRIER = "the carrier's own rules, as the workshop gives them"
 _VAN = "the workshop's own van"
+_TO_MM = 50.0  # of a slab's length: what a vehicle must take is said roughly
 
 
 def fits_a_pallet(judged: Judged) -> Iterable[Finding]:
@@ -154,7 +155,7 @@ def vehicle_to_collect(judged: Judged) -> Iterable[Finding]:
         return
     pieces = [on_edge(s, shape) for s, shape in zip(order.slabs, planned.shapes, strict=True)]
     at = max(range(len(pieces)), key=lambda i: pieces[i].length_mm)
-    long = order.slabs[at].thickness.like(pieces[at].length_mm, "up", to_mm=50.0)
+    long = order.slabs[at].thickness.like(pieces[at].length_mm, "up", to_mm=_TO_MM)
     carries = math.ceil(planned.packed_kg / 10 - 1e-9) * 10
     yield Finding(
         "vehicle-to-collect",

@@ -12,6 +12,7 @@ from ledgerstone.wording import Message, relief_name, slab_name
 
 GRAINS = 3.0  # a depth of three grains lets them flow: ACI 318-19 26.4.2.1(a)(5)
 DRIP_MM = 8.0  # a drip is 6 to 10 mm wide and deep: from memory
+_SAME_MM = 0.05  # a relief so little over the slab's side is on it: rounding
 _DUST_MM2 = 1.0  # less than a square millimetre is rounding
 _ACI = "ACI 318-19 26.4.2.1(a)(5): three grains deep; that a drip is 8 mm deep is from memory"
 _LEFT = "the workshop's thinnest with care, half of it at least: common practice, no source"
@@ -62,7 +63,7 @@ def reliefs_on_the_slab(planned: Planned) -> Iterable[Finding]:
     order = planned.order
     for i, slab, shape in planned.slabs():
         for k, (relief, area) in enumerate(zip(slab.reliefs, shape.reliefs, strict=True)):
-            outside = plane.difference(area, plane.buffer(shape.outline, 0.05))
+            outside = plane.difference(area, plane.buffer(shape.outline, _SAME_MM))
             runs_out = (
                 relief.kind == "rebate" and plane.intersection(area, shape.net).area > _DUST_MM2
             )

@@ -16,6 +16,7 @@ from ledgerstone.stages import Judged, Planned
 from ledgerstone.strength.rests import PANEL_MM
 from ledgerstone.wording import MassPerLength, Message, cutout_name, slabs_name
 
+_LEVEL_MM = 3.0  # that units stand level within; common practice, no source
 _TOUCH_MM = 0.5  # rounding of what was measured
 _SOURCE = "a unit's side is 18 mm: common practice, no source"
 
@@ -143,7 +144,7 @@ def load_on_units(judged: Judged) -> Iterable[Finding]:
     if not per_m:
         return
     heaviest = max(per_m.values())
-    on_units, level = list(per_m), order.slabs[next(iter(per_m))].thickness.like(3.0)
+    on_units, level = list(per_m), order.slabs[next(iter(per_m))].thickness.like(_LEVEL_MM)
     yield Finding(
         "load-on-units",
         "note",

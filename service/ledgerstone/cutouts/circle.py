@@ -19,7 +19,7 @@ def _size_mm(cutout: Cutout) -> XY:
 
 def _placed(cutout: Cutout, _inside_radius_mm: float) -> tuple[Polygon, float]:
     diameter, _ = _size_mm(cutout)
-    return circle(centre_mm(cutout), diameter / 2), math.pi * diameter**2 / 4
+    return circle(centre_mm(cutout), diameter / 2), math.pi * (diameter / 2) ** 2
 
 
 def _corner_radius_mm(_cutout: Cutout, _inside_radius_mm: float) -> None:

@@ -30,6 +30,7 @@ _SPREAD: Final = 60  # layouts about places all over a run
 # Quasi-Monte Carlo Methods", 1992, 3.1.
 _ROOTS: Final = [(math.sqrt(p), math.sqrt(q)) for p, q in ((2, 3), (5, 7), (11, 13), (17, 19))]
 _BEHIND_MM: Final = 65.0  # a tap without a bowl, from the back; common practice, no source
+_FARTHEST_BEHIND_MM: Final = 80.0  # and one with a bowl at most; common practice, no source
 
 
 def layouts(ground: Ground) -> Iterator[Slab]:
@@ -265,7 +266,7 @@ def _tap(ground: Ground, k: int, sited: dict[int, PlacedOpening]) -> UnplacedOpe
         keep = clear_mm(rules, max(length, width), cutout.rim)
         y = behind.y_mm + behind.width_mm / 2 + keep + width / 2
         step = step_mm(ground.unit)
-        back = _to_step(ground, run.back_mm - _BEHIND_MM - 15.0)
+        back = _to_step(ground, run.back_mm - _FARTHEST_BEHIND_MM)
         wish = (behind.x_mm, max(math.ceil(y / step) * step, back))
     return UnplacedOpening(
         length, width, is_round=cutout.kind == "circle", rim=cutout.rim, wish_mm=wish

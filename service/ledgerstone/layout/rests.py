@@ -23,7 +23,8 @@ REST_KINDS: Final = ("units", "frame", "ends", "legs", "ledges", "pedestal", "fu
 
 # Common practice, no source.
 _FRAME_MM, _BEARING_MM, _PAD_MM = 50.0, 100.0, 50.0
-_LEG_IN_MM = 100.0
+_LEG_IN_MM, _LEG_IN = 100.0, 1 / 4  # from the sides; of a narrow top's width
+_LEG_TO_MM = 5  # places of legs are whole steps of it
 _TRESTLE_MM = 80.0
 _TRESTLE_IN = 1 / 5  # of the length: where two supports sag a beam about the least (0.207)
 _PLATE = 0.7  # of the narrower side: on it most tops of 40 mm stand with a person at the rim
@@ -103,10 +104,10 @@ def _ends(under: Under) -> Rests:
 def _legs(under: Under) -> Rests:
     """Four legs, in from the corners; under a round slab in from its rim."""
     length, width = under.shape.length_mm, under.shape.width_mm
-    inset = min(_LEG_IN_MM, min(length, width) / 4)
+    inset = min(_LEG_IN_MM, _LEG_IN * min(length, width))
     if under.slab.outline.kind == "round":
         inset += (length / 2 - inset) * (1 - math.sqrt(0.5))
-    inset = round(inset / 5) * 5
+    inset = round(inset / _LEG_TO_MM) * _LEG_TO_MM
     at = [(x, y) for x in (inset, length - inset) for y in (inset, width - inset)]
     points = tuple(Point(under.in_unit(x), under.in_unit(y)) for x, y in at)
     return Rests("legs", at=points, pad=under.in_unit(_PAD_MM))

@@ -153,6 +153,7 @@ def layout_units(slab: Slab) -> float:
     if rests is not None:
         panels = 2 * len(rests.units) if any(unit.use in _FITTED for unit in rests.units) else 0
         legs = len(rests.at)
+    # A panel is passed on either side, a leg or a pocket on any of four.
     past = min(MAX_CHOICES, openings * (2 * panels + 4 * (legs + pockets)))
     apart = 2 * openings * (openings - 1)
     return _LAYING_OUT + _A_CHOICE * (past + apart)

@@ -42,6 +42,7 @@ _ROUND_MM = (
     (100.0, 50.0, 10.0, 5.0, 1.0),
     tuple(float(Fraction(part, 16) * MM_PER["in"]) for part in (192, 96, 16, 8, 4, 1)),
 )
+_OFF_MM, _EVEN_MM = 2.6, 5.0  # an opening's middle, over half of what is round at a corner
 _ROUNDER_BY_MM = 30.0  # greatest distance from the best place for the sake of a rounder number
 
 
@@ -127,7 +128,7 @@ def _through(
                 continue
             middle = (bounds[k] + bounds[k + 2] - JOINT_GAP_MM) / 2
             if i is not None and low <= middle <= high:
-                at = _round_place(plan, axis, middle, (middle - 2.6, middle + 2.6))
+                at = _round_place(plan, axis, middle, (middle - _OFF_MM, middle + _OFF_MM))
                 cut = SlabCut(i, axis, middle if at is None else at, opening.index)
                 cost = COST["cut-through-an-opening"] + abs(middle - best) / plan.along(axis)
                 yield Option(f"{IN_TWO}-{count + opening.index}", (), cost, cut)
@@ -177,7 +178,7 @@ def _places(
             yield COST["cut-over-a-side"] + _away(at, best, low, whole), at
     for at in _inner_corners(plan, axis):
         if CUT_CLEAR_MM <= at <= whole - CUT_CLEAR_MM:
-            uneven = UNEVEN * (_round_place(plan, axis, at, (at, at), least_mm=5.0) is None)
+            uneven = UNEVEN * (_round_place(plan, axis, at, (at, at), least_mm=_EVEN_MM) is None)
             yield COST["cut-at-a-corner"] + uneven + abs(at - best) / whole, at
     cost = COST["cut-over-a-unit" if on_units else "cut-clear"]
     bays = on_units or [(least, high)]

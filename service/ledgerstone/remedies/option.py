@@ -52,9 +52,9 @@ class Option:
 def named(finding: Finding, part: str) -> Iterable[str]:
     """Which cut-outs, reliefs or edges a finding points at: indices, or sides."""
     for pointer in finding.at:
-        parts = pointer.split("/")
-        if len(parts) > 4 and parts[3] == part:
-            yield parts[4]
+        match pointer.split("/"):
+            case [_, _, _, name, which, *_] if name == part:
+                yield which
 
 
 def resized_cutout(

@@ -26,6 +26,7 @@ _ALIKE_MM = 5.0  # turned a quarter, it is as it was
 _QUARTER, _HALF = 90.0, 180.0
 MAX_AT_ONCE = 2  # openings made smaller together: more is another drawing
 _ROOMIER = (3.0, 2.0, 1.5)  # times the room that is needed, the roomiest first: our own choice
+_FEWER = (1, 2, 4, 8, 12, 16)  # openings left out, the fewest first, so that few are tried
 _BESIDE_MM = 100.0  # a tap so near belongs to the basin: common practice, no source
 
 
@@ -176,7 +177,7 @@ def fewer(
     if finding.slab is None or most <= SIZES_WITHIN:
         return
     i, count = finding.slab, len(order.slabs[finding.slab].cutouts)
-    for gone in sorted({1, 2, 4, 8, 12, 16, count - 1, count}):
+    for gone in sorted({*_FEWER, count - 1, count}):
         if not 0 < gone <= count:
             continue
         removed = tuple(

@@ -76,6 +76,7 @@ class _Programme:
     def __init__(self, items: Sequence[Item], room: Room) -> None:
         self.items, self.room = items, room
         self.are_met_unmoved = True
+        # Farther than anything on the slab has to go.
         self.far = 1.5 * max(room.size_mm) + max(
             (float(np.abs(item.centre).max()) for item in items), default=0.0
         )

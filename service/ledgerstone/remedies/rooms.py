@@ -27,6 +27,10 @@ from ledgerstone.stages.placement import Freedom, Placement
 from ledgerstone.workshop.records import Workshop
 
 COARSE_MM, FINE_MM = 5.0, 1.0
+COARSE_INCHES, FINE_INCHES = 1 / 4, 1 / 16  # the same where a length is in inches or feet
+_MOST_OUT = 1 / 4  # of an opening's longer side: how much farther out of its side it may go
+_MIDDLE = (0.49, 0.51)  # of a side: between these is its direction in the middle
+_ALONG_IT = 0.05  # of two unit vectors: so much apart they are one side's
 _TIDY_MM = 0.5  # the roughness of an outline's arcs, which may be evened
 _ON_EDGE_MM = 0.8  # more than that roughness
 _MIN_POCKET_MM2 = 1.0  # rounding of an overlay
@@ -99,7 +103,7 @@ class Layout:
             follows=follows.get(k),
             within_mm=home.inside_mm if home is not None else None,
             outward=n,
-            most_out_mm=opening.longer_mm / 4,
+            most_out_mm=_MOST_OUT * opening.longer_mm,
         )
 
     def kept_units(self) -> frozenset[int]:
@@ -165,7 +169,7 @@ class Layout:
 def step_mm(given: Length, to_mm: float) -> float:
     """Return the step that is round in a length's unit: 5 mm or a quarter of an inch; or fine."""
     if given.unit in ("in", "ft"):
-        return INCH_MM / 4 if to_mm >= COARSE_MM else INCH_MM / 16
+        return INCH_MM * (COARSE_INCHES if to_mm >= COARSE_MM else FINE_INCHES)
     return to_mm
 
 
@@ -210,11 +214,11 @@ def _convex_obstacles(pocket: BaseGeometry) -> Iterator[Obstacle]:
 def _outward(side: BaseGeometry, outline: Polygon) -> XY:
     """The direction out of a slab through the middle of a side."""
     middle = side.interpolate(0.5, normalized=True)
-    before, after = (side.interpolate(share, normalized=True) for share in (0.49, 0.51))
+    before, after = (side.interpolate(share, normalized=True) for share in _MIDDLE)
     along = unit_vector((before.x, before.y), (after.x, after.y))
     n = (along[1], -along[0])
     return n if not outline.contains(Point(middle.x + n[0], middle.y + n[1])) else (-n[0], -n[1])
 
 
 def _same(point: XY, other: XY) -> bool:
-    return abs(point[0] - other[0]) + abs(point[1] - other[1]) < 0.05
+    return abs(point[0] - other[0]) + abs(point[1] - other[1]) < _ALONG_IT

@@ -26,6 +26,7 @@ _WANTS_THICKER = frozenset(
         "steel-rusts",
     )
 )
+_ARMS_OVER = (1.0, 2.0, 3.0)  # thicknesses that an L's arms get wider than; our own choice
 _TOO = ("too-thin", "too-thick")
 _SHARES = (0.05, 0.1, 0.25, 0.4, 0.6)  # of the size, the least change first: our own choice
 
@@ -135,7 +136,7 @@ def slimmer_notch(
     if not isinstance(slab.outline, LShape):
         return
     base = ("slabs", finding.slab, "outline", "notch")
-    for times in (1.0, 2.0, 3.0):
+    for times in _ARMS_OVER:
         changes, shares = [], [0.0]
         for name in ("length", "width"):
             whole, notch = getattr(slab.outline, name), getattr(slab.outline.notch, name)

@@ -203,6 +203,7 @@ def _kept(state: State, change: Change) -> tuple[SlabOrigin, ...]:
     i, piece = path[1], state.pieces[path[1]]
     if len(path) == 2:
         piece = replace(piece, cutouts=(), reliefs=(), plain=True)
+    # one of a slab's parts is taken away: slabs, 1, cutouts, 2
     elif len(path) == 4 and path[2] in _PARTS and change.new is None:
         name, k = str(path[2]), int(path[3])
         held: tuple[int, ...] = getattr(piece, name)

@@ -12,7 +12,7 @@ from shapely.geometry import shape as geometry
 from ledgerstone import plane
 from ledgerstone.checks import Finding
 from ledgerstone.json_types import KeyPath
-from ledgerstone.order import LShape, Order, Point, Rectangle, Rests, Round, Slab, Unit
+from ledgerstone.order import CORNERS, LShape, Order, Point, Rectangle, Rests, Round, Slab, Unit
 from ledgerstone.outline import XY, finished_size_mm, side_names
 from ledgerstone.quantities import Length
 from ledgerstone.remedies.change import Change
@@ -40,10 +40,12 @@ _MUCH = 0.3  # of the slab's depth: an opening that takes so much weakens it
 _LEG_IN_MM = 80.0  # from the ends: common practice, no source
 _BEST_LEG_SHARE = 0.22  # near 0.207 of the length from each end, where the moments are least
 _LEG_SHARES = (_BEST_LEG_SHARE, 0.1)  # of the length between an end and the legs, the best first
+_LEG_IN = 0.25  # of a narrow top's depth: no farther in than that
 _RIM_SHARES = (0.7, 0.8)  # of the radius; near 0.7 of it, the moments of a round are least
 _MAX_LEGS = 18  # of one slab: more is a frame or a base
 _RAILS = ("cabinet", "hardwood", "steel")  # each stiffer than the one before
 _SIZES = ("length", "width")
+_PAD_MM, _ROOM_MM = 40.0, 5.0  # of a leg; and beside it: common practice, no source
 _HANGS_MM = 100.0  # what hangs over further is not bedded
 _BED_ON = {
     **dict.fromkeys(("units", "frame"), ("bed", COST["base"])),
@@ -51,6 +53,7 @@ _BED_ON = {
         ("legs", "ends", "ledges", "pedestal"), ("bed-for-legs", COST["base-for-legs"])
     ),
 }
+_LESS_OVER = (0.9, 0.75, 0.6, 0.5, 0.35, 0.2)  # of an overhang, the least change first: likewise
 _SHARES = (0.025, 0.05, 0.1, 0.25, 0.4, 0.6)  # of the size, the least change first: our own choice
 
 
@@ -146,7 +149,7 @@ def other_rests(
 def _shorter_overhangs(finding: Finding, slab: Slab, base: KeyPath) -> Iterator[Option]:
     """Overhangs that a slab of its own size may have less of: its units then come further out."""
     for side, overhang in slab.rests.overhang.items() if slab.rests is not None else ():
-        for share in (0.9, 0.75, 0.6, 0.5, 0.35, 0.2):
+        for share in _LESS_OVER:
             if slab.size_from == "over-units" or not helps(finding, share):
                 continue
             new = overhang.like(overhang.mm * share, "down", to_mm=10)
@@ -201,8 +204,8 @@ def _places(slab: Slab, rests: Rests, shape: Shape) -> Iterator[tuple[float, lis
                     for a in angles
                 ],
             )
-    elif count == 4:
-        deep = min(_LEG_IN_MM, 0.25 * (y1 - y0))
+    elif count == len(CORNERS):
+        deep = min(_LEG_IN_MM, _LEG_IN * (y1 - y0))
         for k, share in enumerate(_LEG_SHARES):
             xs = (x0 + share * (x1 - x0), x1 - share * (x1 - x0))
             corners = [(x, y) for y in (y0 + deep, y1 - deep) for x in xs]
@@ -241,8 +244,8 @@ def _moved_leg(finding: Finding, rests: Rests, shape: Shape, base: KeyPath) -> I
     if finding.check != "rest-under-nothing" or "/at/" not in finding.at[0]:
         return
     k = int(finding.at[0].rpartition("/")[2])
-    pad = rests.pad.mm if rests.pad is not None else 40.0
-    room = plane.buffer(shape.net, -pad / 2 - 5.0)
+    pad = rests.pad.mm if rests.pad is not None else _PAD_MM
+    room = plane.buffer(shape.net, -pad / 2 - _ROOM_MM)
     leg = rests.at[k]
     if not room.is_empty:
         near = room.boundary.interpolate(room.boundary.project(PlanePoint(leg.x.mm, leg.y.mm)))

@@ -104,11 +104,13 @@ def one(colour: Colours) -> Lab:
 
 
 def _root(t: Colours) -> Colours:
+    # CIE 15, ISO/CIE 11664-4
     return np.where(t > _EPSILON, np.cbrt(t), (_KAPPA * t + 16.0) / 116.0)
 
 
 def _cube(f: Colours) -> Colours:
     cubed = f**3
+    # The same, solved for t.
     return np.where(cubed > _EPSILON, cubed, (116.0 * f - 16.0) / _KAPPA)
 
 
@@ -184,6 +186,7 @@ def delta_e_2000_all(first: Colours, second: Colours) -> Colours:
 
 
 def _seventh(C: Colours) -> Colours:
+    # Sharma, Wu and Dalal (2005), equations 4 and 17
     return np.asarray(np.sqrt(C**7 / (C**7 + 25.0**7)), dtype=np.float64)
 
 
@@ -198,6 +201,12 @@ def _mean_hue(h1: Colours, h2: Colours) -> Colours:
 
 
 def _hue_weight(h: Colours) -> Colours:
+    """``T`` of CIEDE2000, of hues in degrees.
+
+    Source
+    ------
+    Sharma, Wu and Dalal (2005), equation 15.
+    """
     r = np.radians(h)
     return np.asarray(
         1.0

@@ -24,6 +24,7 @@ from ledgerstone.workshop.records import PigmentSample
 # saturates about 3-4 % fits what suppliers say ("little further change beyond 5-8 %").
 USUAL_SATURATION_PERCENT = 3.5
 USUAL_SCATTER_PER_PERCENT = 0.3
+_OVER_THE_DARKEST = 1.3  # of the K/S read: where a pigment's own is looked for first
 _LEANING = np.array([0.2, 0.2, 0.2, 1.0, 1.0])  # ΔE that a factor e away from the usual counts as
 _LOW = np.log([*[1e-3] * 3, *[1e-4] * 3, 1.0, 0.2])
 _HIGH = np.log([*[30.0] * 3, *[1e3] * 3, 12.0, 5.0])
@@ -144,7 +145,8 @@ def fit_curve(
 
 def _start(read: Colours) -> Colours:
     darkest = ratio_of_lab(read[int(np.argmin(read[:, 0]))])
-    usual = [*[USUAL_SCATTER_PER_PERCENT] * 3, *(1.3 * darkest), USUAL_SATURATION_PERCENT, 1.0]
+    own = _OVER_THE_DARKEST * darkest
+    usual = [*[USUAL_SCATTER_PER_PERCENT] * 3, *own, USUAL_SATURATION_PERCENT, 1.0]
     return np.clip(np.log(usual), _LOW + 1e-6, _HIGH - 1e-6)
 
 

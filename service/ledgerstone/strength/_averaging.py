@@ -112,6 +112,7 @@ def _disc() -> FloatArray:
     rings = [
         radius * np.column_stack([np.cos(turn), np.sin(turn)])
         for radius, count in RINGS
+        # Where no place falls on an axis by itself, half a step off it: it is mirrored about both.
         for turn in [(np.arange(count) + 0.5 * (count % 4 == 0)) * 2.0 * math.pi / count]
     ]
     return np.concatenate(rings)

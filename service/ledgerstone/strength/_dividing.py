@@ -12,6 +12,9 @@ from ledgerstone.arrays import FloatArray, IntArray
 from ledgerstone.strength._spacing import SHORTEST_STEP_MM, Spacing
 
 SMOOTH_TURN = 0.6  # radians; a vertex that turns more is a corner
+FEWEST_OF_A_RING = 8  # steps: a round hole stays round
+SAMPLES = 9  # of the size along a segment
+STRETCHED = 0.15  # of a step: so much more is shared out among the others
 
 
 def rounded_off(ring: FloatArray, spacing: Spacing) -> FloatArray:
@@ -37,7 +40,9 @@ def rounded_off(ring: FloatArray, spacing: Spacing) -> FloatArray:
     longer = np.maximum(length, np.roll(length, 1))
     corners = np.flatnonzero((turn > SMOOTH_TURN) | (longer > spacing.at(ring)))
     if len(corners) == 0:
-        return _same_area(_even(np.concatenate([ring, ring[:1]]), spacing, least=8)[:-1], ring)
+        return _same_area(
+            _even(np.concatenate([ring, ring[:1]]), spacing, least=FEWEST_OF_A_RING)[:-1], ring
+        )
     chains = [
         ring[np.arange(a, b + 1) % len(ring)]
         for a, b in pairwise([*corners.tolist(), int(corners[0]) + len(ring)])
@@ -86,19 +91,19 @@ def divided(
     """
     starts, ends = vertices[segments[:, 0]], vertices[segments[:, 1]]
     length = np.linalg.norm(ends - starts, axis=1)
-    samples = np.linspace(0.0, 1.0, 9)
+    samples = np.linspace(0.0, 1.0, SAMPLES)
     places = starts[:, None] + samples[None, :, None] * (ends - starts)[:, None]
     sizes = spacing.at(places.reshape(-1, 2)).reshape(len(segments), -1)
     rate = length[:, None] / np.maximum(sizes, SHORTEST_STEP_MM)
     done = np.concatenate(
         [
             np.zeros((len(segments), 1)),
-            np.cumsum(0.5 * (rate[:, 1:] + rate[:, :-1]) / 8.0, axis=1),
+            np.cumsum(0.5 * (rate[:, 1:] + rate[:, :-1]) / (SAMPLES - 1), axis=1),
         ],
         axis=1,
     )
     whole = done[:, -1]
-    count = np.maximum(np.ceil(whole - 0.15), 1.0).astype(np.intp)
+    count = np.maximum(np.ceil(whole - STRETCHED), 1.0).astype(np.intp)
     owner, nth = _counted(count - 1)
     wanted, reached = (nth + 1) / count[owner] * whole[owner], done[owner]
     last = np.minimum((reached[:, 1:] <= wanted[:, None]).sum(axis=1), len(samples) - 2)

@@ -77,7 +77,7 @@ def _slopes_at_mid_sides(side: FloatArray) -> FloatArray:
     s = side / length[..., None]
     along = s[..., :, None] * s[..., None, :]  # projection on the side, (m, 3, 2, 2)
     mixed = 0.5 * np.eye(2) - 0.75 * along  # half the mean across, minus a quarter along
-    rise = 1.5 * s / length[..., None]
+    rise = 1.5 * s / length[..., None]  # slope in the middle of a cubic that rises by 1
     slopes = np.zeros((count, 3, 2, 9))
     for k in range(3):
         i, j = 3 * k, 3 * ((k + 1) % 3)

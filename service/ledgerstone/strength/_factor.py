@@ -191,11 +191,12 @@ def _blocks(lower: FloatArray, reach: IntArray) -> Iterator[FactorBlock]:
     depth, count = lower.shape
     flat = np.concatenate([lower.T.ravel(), np.zeros(depth * depth)])
     rows = min(BLOCK, depth)
-    strides, under = (8, 8 * (depth - 1)), np.tri(rows)
+    step = flat.itemsize
+    strides, under = (step, step * (depth - 1)), np.tri(rows)
     for start in range(0, count, rows):
         end, first = min(start + rows, count), int(reach[start : start + rows].min())
         size, width = end - start, start - first
-        offset = 8 * (start + first * (depth - 1))
+        offset = step * (start + first * (depth - 1))
         whole = np.ndarray((size, end - first), float, flat, offset, strides)
         before = whole[:, :width]
         if end - first > depth:  # outside the band the storage holds other entries

@@ -11,9 +11,12 @@ from numpy.typing import NDArray
 from shapely.geometry import Polygon
 
 from ledgerstone.arrays import FloatArray, IntArray
-from ledgerstone.strength._spacing import Spacing
+from ledgerstone.strength._spacing import EQUILATERAL, Spacing
 
 LEVEL_RATIO: Final = 1.25  # each level's size over the next one's: our own choice
+_LEVEL_KEEPS: Final = 0.999  # of its size, below which a place is the next level's: rounding
+_UP_EARLIER: Final = 0.25  # of a pair of rows: so little more room makes one more
+_SAMPLES: Final = 150.0  # of the spacing along a side, at most: it changes little between them
 
 
 def lattice(polygon: Polygon, spacing: Spacing) -> FloatArray:
@@ -31,7 +34,7 @@ def lattice(polygon: Polygon, spacing: Spacing) -> FloatArray:
     points: list[FloatArray] = []
     size = spacing.coarse_mm
     while size > finest / LEVEL_RATIO:
-        points.append(_level(background, size * 0.999, size))
+        points.append(_level(background, size * _LEVEL_KEEPS, size))
         size /= LEVEL_RATIO
     every = np.concatenate(points)
     return every[shapely.contains_xy(polygon, every[:, 0], every[:, 1])]
@@ -44,9 +47,8 @@ def _level(background: _Background, least: float, size: float) -> FloatArray:
     """
     x0, y0, x1, y1 = background.bounds
     across = max(1, round((x1 - x0) / size))
-    up = 2 * max(
-        1, math.ceil(0.5 * (y1 - y0) / (size * 0.866) - 0.25)
-    )  # even: alike from front and back
+    pairs = math.ceil(0.5 * (y1 - y0) / (size * EQUILATERAL) - _UP_EARLIER)
+    up = 2 * max(1, pairs)  # even: alike from front and back
     dx, dy = (x1 - x0) / across, (y1 - y0) / up
     j = np.arange(1, up)
     x = x0 + dx * (np.arange(across + 1) + 0.5 * np.arange(2)[:, None])
@@ -64,7 +66,7 @@ class _Background:
 
     def __init__(self, spacing: Spacing, bounds: tuple[float, float, float, float]) -> None:
         self.bounds = x0, y0, x1, y1 = bounds
-        self._step = max(spacing.coarse_mm / 2.0, (x1 - x0) / 150.0, (y1 - y0) / 150.0)
+        self._step = max(spacing.coarse_mm / 2.0, (x1 - x0) / _SAMPLES, (y1 - y0) / _SAMPLES)
         self._corner = np.array([x0, y0])
         nx = int((x1 - x0) / self._step) + 2
         ny = int((y1 - y0) / self._step) + 2

@@ -22,6 +22,7 @@ SIXTEEN = (
     )
     / 4.0
 )
+PATCH_STEP = 0.7  # of the mesh's coarse size, in steps of which a patch is integrated
 # Two Gauss places a step: exact for the element's cubic.
 GAUSS_AT, GAUSS_WEIGHT = (np.array(a) for a in np.polynomial.legendre.leggauss(2))
 
@@ -270,7 +271,7 @@ def _steps(length: float, size: float) -> tuple[FloatArray, FloatArray]:
 
 
 def _patch_places(load: PatchLoad, mesh: Mesh) -> tuple[FloatArray, FloatArray]:
-    about, weights = _rectangle(load.length, load.width, 0.7 * mesh.coarse_mm)
+    about, weights = _rectangle(load.length, load.width, PATCH_STEP * mesh.coarse_mm)
     return about + np.array([load.x, load.y]), weights
 
 

@@ -1,9 +1,8 @@
-"""Boundary lines made fit to mesh: small round holes, rounded corners, slivers and noded zones."""
+"""Boundary lines made fit to mesh: small round holes, slivers and noded zones."""
 
 from __future__ import annotations
 
 import math
-from itertools import pairwise
 
 import numpy as np
 import shapely
@@ -13,14 +12,20 @@ from shapely.geometry import Polygon
 from ledgerstone import plane
 from ledgerstone.arrays import FloatArray, IntArray
 from ledgerstone.errors import OutlineUnusableError
+from ledgerstone.strength._sharpening import sharpened
 
 THINNEST_STRIP_MM = 10.0  # a narrower strip is taken to carry nothing; the shape checks stop it
 SMALLEST_HOLE_MM = 8.0  # equivalent diameter; the verdict is averaged over more than this
 TAP_HOLE_MM = 60.0  # round holes up to this become octagons
-SHARPENED_RADIUS_MM = 60.0  # corner radii up to this become sharp corners
+SIDES = 8  # of an octagon, and of what may be a circle
+ROUND_FROM = 0.9  # area over that of a circle as long: a square has 0.79, an octagon 0.95
 MAX_VERTICES = 600  # of an outline; beyond it curves are simplified, which bounds the work
 STRAIGHT_MM = 0.05  # vertices this near a line through their neighbours are left out
+COARSER, COARSEST_MM = 3.0, 50.0  # so much more is left out at a time, and so much at most
+SAME_AREA = 0.02  # of it: so little may go with a piece or with short sides
 SLIVER_ROUGHNESS_MM = 0.5  # what rounding leaves along a cut that was opened again
+SNAPPED_MM = 3.0  # a zone's corner this near to the outline is on it
+AT_SHARES = (0.02, 0.25, 0.5, 0.75, 0.98)  # of a segment, where a thin strip is looked for
 GRID_MM = 0.01  # the overlay's: far below what is cast, far above rounding
 MIN_SIDE_MM = 2.5  # shorter sides of any outline do not change its bending
 SHORTEST_SIDE_MM = 5.0  # shorter sides go too, where slivers go
@@ -46,8 +51,8 @@ def simplified(outline: Polygon) -> Polygon:
         raise OutlineUnusableError("The outline does not enclose one plain piece.")
     tolerance = STRAIGHT_MM
     tidy = _simplified(outline, tolerance)
-    while shapely.get_num_coordinates(tidy) > MAX_VERTICES and tolerance < 50.0:
-        tolerance *= 3.0
+    while shapely.get_num_coordinates(tidy) > MAX_VERTICES and tolerance < COARSEST_MM:
+        tolerance *= COARSER
         tidy = _simplified(outline, tolerance)
     return _without_slivers(_without_short_sides(tidy, MIN_SIDE_MM))
 
@@ -68,87 +73,28 @@ def _simplified(outline: Polygon, tolerance_mm: float) -> Polygon:
 
 def _hole(points: FloatArray, tolerance_mm: float) -> FloatArray | None:
     polygon = Polygon(points)
-    diameter = math.sqrt(4.0 * polygon.area / math.pi)
+    diameter = 2.0 * math.sqrt(polygon.area / math.pi)
     if diameter < SMALLEST_HOLE_MM:
         return None
-    roundness = 4.0 * math.pi * polygon.area / polygon.length**2
-    if diameter <= TAP_HOLE_MM and len(points) >= 8 and roundness > 0.9:
+    roundness = 4.0 * math.pi * polygon.area / polygon.length**2  # of a circle 1
+    if diameter <= TAP_HOLE_MM and len(points) >= SIDES and roundness > ROUND_FROM:
         return _octagon(polygon.centroid.x, polygon.centroid.y, diameter / 2.0)
     return _ring(points, tolerance_mm)
 
 
 def _octagon(x: float, y: float, radius: float) -> FloatArray:
     """Octagon around a circle, sides parallel to the axes, shape (8, 2)."""
-    turn = (np.arange(8) + 0.5) * math.pi / 4.0
-    reach = radius / math.cos(math.pi / 8.0)
+    turn = (np.arange(SIDES) + 0.5) * 2.0 * math.pi / SIDES
+    reach = radius / math.cos(math.pi / SIDES)
     return np.column_stack([x + reach * np.cos(turn), y + reach * np.sin(turn)])
 
 
 def _ring(points: FloatArray, tolerance_mm: float) -> FloatArray:
     straight = shapely.simplify(Polygon(points), STRAIGHT_MM)
-    sharp = Polygon(_sharpened(shapely.get_coordinates(straight)[:-1]))
+    sharp = Polygon(sharpened(shapely.get_coordinates(straight)[:-1]))
     simple = shapely.simplify(sharp, tolerance_mm)
     coords: FloatArray = shapely.get_coordinates(simple)[:-1]
     return coords if len(coords) >= 3 and simple.is_valid else points
-
-
-def _turns(ring: FloatArray) -> FloatArray:
-    """Signed turn at each vertex, radians, anticlockwise positive."""
-    forward = np.roll(ring, -1, axis=0) - ring
-    back = np.roll(forward, 1, axis=0)
-    cross = back[:, 0] * forward[:, 1] - back[:, 1] * forward[:, 0]
-    return np.asarray(np.arctan2(cross, np.einsum("ij,ij->i", back, forward)))
-
-
-def _sharpened(ring: FloatArray) -> FloatArray:
-    """Ring with every small arc of a rounded corner replaced by the corner it rounds."""
-    count = len(ring)
-    turns = _turns(ring)
-    lengths = np.linalg.norm(np.roll(ring, -1, axis=0) - ring, axis=1)
-    start = int(np.argmax(lengths))  # begin after the longest side, so that no arc is cut in two
-    order = [(start + 1 + k) % count for k in range(count)]
-    kept: list[FloatArray] = []
-    position = 0
-    while position < count:
-        run = _arc_length(order[position:], turns, lengths)
-        corner = _corner(ring, order[position : position + run]) if run >= 3 else None
-        if corner is None:
-            kept.extend(ring[i] for i in order[position : position + run])
-        else:
-            kept.append(corner)
-        position += run
-    return np.array(kept)
-
-
-def _arc_length(order: list[int], turns: FloatArray, lengths: FloatArray) -> int:
-    """Count of vertices that belong to one small arc beginning at the first of them."""
-    run, total, path = 1, float(turns[order[0]]), 0.0
-    for before, here in pairwise(order):
-        path += float(lengths[before])
-        total += float(turns[here])
-        same_way = turns[here] * turns[order[0]] > 0.0 and abs(turns[here]) < 0.9
-        if not same_way or path > SHARPENED_RADIUS_MM * abs(total):
-            break
-        run += 1
-    return run
-
-
-def _corner(ring: FloatArray, arc: list[int]) -> FloatArray | None:
-    """Corner that an arc rounds off; None if the arc turns too little or too much."""
-    count = len(ring)
-    before, first = ring[arc[0] - 1], ring[arc[0]]
-    last, after = ring[arc[-1]], ring[(arc[-1] + 1) % count]
-    u, v = first - before, after - last
-    cross = u[0] * v[1] - u[1] * v[0]
-    if abs(cross) < 0.5 * np.linalg.norm(u) * np.linalg.norm(v) or np.dot(u, v) < -0.87 * float(
-        np.linalg.norm(u) * np.linalg.norm(v)
-    ):
-        return None
-    step = last - first
-    along = (step[0] * v[1] - step[1] * v[0]) / cross
-    corner: FloatArray = first + along * u
-    reach = float(np.linalg.norm(step))
-    return corner if along >= 0.0 and np.linalg.norm(corner - first) <= 1.5 * reach else None
 
 
 def _without_slivers(polygon: Polygon) -> Polygon:
@@ -160,7 +106,7 @@ def _without_slivers(polygon: Polygon) -> Polygon:
     grown = plane.buffer(worn, half, join_style="mitre", mitre_limit=BEVELLED_LIMIT)
     opened = shapely.simplify(plane.intersection(grown, polygon), SLIVER_ROUGHNESS_MM)
     parts = [g for g in shapely.get_parts(opened) if isinstance(g, Polygon)]
-    pieces = sorted((p for p in parts if p.area > 0.02 * polygon.area), key=lambda p: -p.area)
+    pieces = sorted((p for p in parts if p.area > SAME_AREA * polygon.area), key=lambda p: -p.area)
     if len(pieces) != 1:
         raise OutlineUnusableError("The slab falls apart at a thin strip.", pieces=len(pieces))
     return _without_short_sides(pieces[0], SHORTEST_SIDE_MM)
@@ -169,7 +115,7 @@ def _without_slivers(polygon: Polygon) -> Polygon:
 def _without_short_sides(polygon: Polygon, shortest_mm: float) -> Polygon:
     """Polygon without corners nearer than ``shortest_mm`` to the last, if it stays valid."""
     plain = shapely.remove_repeated_points(polygon, tolerance=shortest_mm)
-    close = abs(plain.area - polygon.area) < 0.02 * polygon.area
+    close = abs(plain.area - polygon.area) < SAME_AREA * polygon.area
     return plain if plain.is_valid and close else polygon
 
 
@@ -233,8 +179,9 @@ def has_thin_strip(polygon: Polygon) -> bool:
     starts, ends = segments_of(polygon)
     side = ends - starts
     inward = np.column_stack([-side[:, 1], side[:, 0]]) / np.linalg.norm(side, axis=1)[:, None]
-    at = np.concatenate([starts + f * side for f in (0.02, 0.25, 0.5, 0.75, 0.98)])
-    widths = widths_mm(at, np.tile(inward, (5, 1)), starts, ends, within_mm=THINNEST_STRIP_MM)
+    at = np.concatenate([starts + f * side for f in AT_SHARES])
+    inward = np.tile(inward, (len(AT_SHARES), 1))
+    widths = widths_mm(at, inward, starts, ends, within_mm=THINNEST_STRIP_MM)
     return bool((widths < THINNEST_STRIP_MM).any())
 
 
@@ -255,7 +202,7 @@ def noded(polygon: Polygon, zones: list[Polygon]) -> tuple[FloatArray, IntArray,
     if not zones:
         starts, _ = segments_of(polygon)
         return starts, _ring_segments(polygon), polygon
-    snapped = [shapely.snap(_plain_zone(z), polygon, 3.0) for z in zones]
+    snapped = [shapely.snap(_plain_zone(z), polygon, SNAPPED_MM) for z in zones]
     edges = [plane.intersection(z.boundary, polygon) for z in snapped]
     whole = plane.union([polygon.boundary, *edges], grid_mm=GRID_MM)
     lines = list(shapely.get_parts(shapely.node(whole)))

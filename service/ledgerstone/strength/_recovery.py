@@ -19,6 +19,7 @@ from ledgerstone.strength._element import NEXT
 from ledgerstone.strength._model import Model
 
 FEWEST = 5  # triangles whose mid-sides a quadratic is fitted through
+MOST_RINGS = 4  # of triangles added until there are so many
 
 
 def moments_at(
@@ -52,7 +53,7 @@ def _patch(model: Model, node: int, triangle: int) -> IntArray:
     triangles = model.mesh.triangles
     same = np.abs(model.depth - model.depth[triangle]) < 1e-9
     inside = same & (triangles == node).any(axis=1)
-    for _ in range(4):
+    for _ in range(MOST_RINGS):
         if int(inside.sum()) >= FEWEST:
             break
         inside = same & np.isin(triangles, triangles[inside]).any(axis=1)

@@ -17,6 +17,7 @@ from ledgerstone.strength._spacing import Spacing
 
 MOVED_MM = 1e-6  # enough to break ties of points in line, too little to be seen
 PROTECTED = 0.27  # (p - a).(p - b) below this share of the step's square is too near the step
+LOOSELY_PROTECTED = 0.8 * PROTECTED  # enough for a point that is moved, or at a corner
 CROWDED = 0.62  # edges shorter than this share of the wanted size lose a point
 STRIDE = 0.8  # share of the way to the neighbours' mean that a point moves in one smoothing
 MAX_BORDER = 2000  # a boundary cut finer than this has two steps that cross
@@ -52,7 +53,7 @@ def clear_of(points: FloatArray, starts: FloatArray, ends: FloatArray, share: fl
 def _is_clear(points: FloatArray, starts: FloatArray, ends: FloatArray, share: float) -> BoolArray:
     middle = 0.5 * (starts + ends)
     square = np.einsum("ij,ij->i", ends - starts, ends - starts)
-    inside = cdist(points, middle, "sqeuclidean") < (0.25 + share) * square
+    inside = cdist(points, middle, "sqeuclidean") < (0.5**2 + share) * square
     return np.asarray(~inside.any(axis=1))
 
 
@@ -93,7 +94,7 @@ def covered(nodes: FloatArray, polygon: Polygon) -> Covered:
     a, b, c = (nodes[simplices[:, k]] for k in range(3))
     twice = (b[:, 0] - a[:, 0]) * (c[:, 1] - a[:, 1]) - (b[:, 1] - a[:, 1]) * (c[:, 0] - a[:, 0])
     simplices[twice < 0.0] = simplices[twice < 0.0][:, ::-1]
-    middle = (a + b + c) / 3.0
+    middle = (a + b + c) / 3
     inside = shapely.contains_xy(polygon, middle[:, 0], middle[:, 1])
     return Covered(nodes, simplices[inside & (np.abs(twice) > 1e-3)])
 
@@ -171,7 +172,7 @@ def _smallest_degrees(now: Covered, fixed: int, close: int) -> float:
     if close:
         on_close = ((free < fixed) & (free >= fixed - close)).any(axis=1)
         angles[on_close] *= WELL_SHAPED / WELL_SHAPED_CLOSE
-    return float(angles.min(initial=180.0))
+    return float(angles.min(initial=180.0))  # no angle is larger
 
 
 def edges_of(triangles: IntArray) -> IntArray:
@@ -213,10 +214,7 @@ def not_crowded(border: FloatArray, inner: FloatArray, spacing: Spacing) -> Floa
 
 
 def smoothed(
-    nodes: FloatArray,
-    edges: IntArray,
-    fixed: int,
-    guards: tuple[FloatArray, FloatArray],
+    nodes: FloatArray, edges: IntArray, fixed: int, guards: tuple[FloatArray, FloatArray]
 ) -> FloatArray:
     """Free points after a few rounds of Laplacian smoothing, mm, shape (k, 2).
 
@@ -247,7 +245,7 @@ def smoothed(
             total[:, k] += np.bincount(edges[:, 1], places[edges[:, 0], k], count)
         places[pulled] += STRIDE * (total / degree[:, None] - places)[pulled]
     moved = places[fixed:]
-    held = ~_is_clear(moved, *guards, 0.8 * PROTECTED)
+    held = ~_is_clear(moved, *guards, LOOSELY_PROTECTED)
     moved[held] = nodes[fixed:][held]
     return moved
 

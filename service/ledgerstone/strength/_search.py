@@ -35,6 +35,7 @@ MAX_NEAR = 10  # worst places so far whose neighbours are solved after the first
 NEAR_AT_THE_END = 3  # and after the second one
 MAX_BESIDE = 5  # neighbours solved of each
 MAX_BETWEEN = 3  # worst places at the end, about which a grid of half the step is solved
+NEXT_TO, HALF_WAY_TO = 1.2, 1.5  # steps: a grid's neighbours, and those over a corner too
 CLOSEST_MM = 15.0  # a place nearer than this to a solved one is skipped
 MAX_OTHERS = 5  # worst places of each kind at which a person's other cases are solved
 
@@ -205,7 +206,7 @@ class _Seats:
             if solution.tried.place is None or not len(self._xy):
                 continue
             away = np.hypot(*(self._xy - solution.tried.place.xy).T).round(3)
-            near = np.flatnonzero((away > CLOSEST_MM) & (away < 1.2 * SEAT_STEP_MM))
+            near = np.flatnonzero((away > CLOSEST_MM) & (away < NEXT_TO * SEAT_STEP_MM))
             yield from (
                 self._places.place(k)
                 for k in near[np.argsort(away[near], kind="stable")][:MAX_BESIDE].tolist()
@@ -223,7 +224,7 @@ class _Seats:
             if solution.tried.place is not None
         ]
         half = [
-            0.5 * (self._xy[away < 1.5 * SEAT_STEP_MM] + xy)
+            0.5 * (self._xy[away < HALF_WAY_TO * SEAT_STEP_MM] + xy)
             for xy in worst
             for away in [np.hypot(*(self._xy - xy).T)]
         ]

@@ -21,6 +21,11 @@ ELEMENTS_ROUND_HOLE = 32.0  # methods §1.2
 CHORD_ERROR_MM = 0.4  # greatest distance of a curve from its chord
 COVERED = 1.2  # a source that another one brings within this of its size is left out
 MAX_SOURCES = 500  # of fine sizes; beyond it they are thinned, which bounds the work
+EQUILATERAL = 0.866  # height of an equilateral triangle over its side; twice its area, squared
+STRIP_STEP, MOST_STEPS = 0.7, 80  # of the coarse size between places where strips are measured
+STRAIGHT_TURN = 0.02  # radians; an inward vertex that turns less is on a straight side
+THINNED_FROM, THINNED_MORE = 0.5, 1.5  # cells in which one source stays, of its size; each time
+SHORT_STEP = 0.85  # of the size asked for: a boundary step shorter than that asks for its own
 SHORTEST_STEP_MM = 2.5  # no boundary step is shorter than this
 
 
@@ -121,7 +126,7 @@ def _strip_sources(
     side = ends - starts
     length = np.linalg.norm(side, axis=1)
     inward = np.column_stack([-side[:, 1], side[:, 0]]) / length[:, None]
-    counts = np.clip(np.ceil(length / (0.7 * coarse)), 1, 80).astype(int)
+    counts = np.clip(np.ceil(length / (STRIP_STEP * coarse)), 1, MOST_STEPS).astype(int)
     owner = np.repeat(np.arange(len(starts)), counts)
     step = np.concatenate([(np.arange(c) + 0.5) / c for c in counts])
     places = starts[owner] + step[:, None] * side[owner]
@@ -149,12 +154,11 @@ def _corner_sources(
     turn = np.arctan2(cross, np.einsum("ij,ij->i", u, v))
     radius = 0.5 * (np.linalg.norm(u, axis=1) + np.linalg.norm(v, axis=1)) / np.maximum(-turn, 1e-3)
     half = max(thickness_mm / 2.0, FINEST_STRIP_MM)
-    curve = np.minimum(
-        2.0 * math.pi * radius / ELEMENTS_ROUND_HOLE, np.sqrt(8.0 * CHORD_ERROR_MM * radius)
-    )
-    curve = np.maximum(curve, FINEST_STRIP_MM)
+    by_count = 2.0 * math.pi * radius / ELEMENTS_ROUND_HOLE
+    by_rise = np.sqrt(8.0 * CHORD_ERROR_MM * radius)  # an arc rises c² / 8 r over its chord c
+    curve = np.maximum(np.minimum(by_count, by_rise), FINEST_STRIP_MM)
     sizes = np.where(turn < -SHARPLY, half, curve)
-    inward_turn = known & (turn < -0.02)
+    inward_turn = known & (turn < -STRAIGHT_TURN)
     return starts[inward_turn], sizes[inward_turn]
 
 
@@ -162,12 +166,12 @@ def _thinned(places: FloatArray, sizes: FloatArray) -> tuple[FloatArray, FloatAr
     """Sources without those that a finer or equal one nearby already covers."""
     order = np.lexsort((places[:, 1], places[:, 0], sizes))
     places, sizes = places[order], sizes[order]
-    share = 0.5
+    share = THINNED_FROM
     while len(sizes) > MAX_SOURCES:
         cell = np.floor(places / (share * sizes[:, None])).astype(np.int64)
         _, first = np.unique(cell, axis=0, return_index=True)
         places, sizes = places[np.sort(first)], sizes[np.sort(first)]
-        share *= 1.5
+        share *= THINNED_MORE
     reach = cdist(places, places) * GROWTH + sizes
     covered = np.tril(reach <= COVERED * sizes[:, None], -1).any(axis=1)
     return places[~covered], sizes[~covered]
@@ -184,7 +188,7 @@ def refined_at(spacing: Spacing, points: FloatArray, cut: IntArray) -> Spacing:
     ends = points[cut]
     length = np.linalg.norm(ends[:, 1] - ends[:, 0], axis=1)
     middle = ends.mean(axis=1)
-    short = length < 0.85 * spacing.at(middle)
+    short = length < SHORT_STEP * spacing.at(middle)
     places = np.concatenate([spacing.sources_mm, middle[short]])
     sizes = np.concatenate([spacing.sizes_mm, np.maximum(length[short], SHORTEST_STEP_MM)])
     return Spacing(spacing.coarse_mm, *_thinned(places, sizes))
@@ -200,5 +204,5 @@ def affordable(spacing: Spacing, area_mm2: float, places: FloatArray, most: int)
     places
         Places spread evenly over the slab, shape (k, 2), mm.
     """
-    wanted = area_mm2 * float(np.mean(spacing.at(places) ** -2.0)) / 0.866
+    wanted = area_mm2 * float(np.mean(spacing.at(places) ** -2.0)) / EQUILATERAL
     return spacing if wanted <= most else spacing.scaled(math.sqrt(wanted / most))

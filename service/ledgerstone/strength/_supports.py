@@ -31,6 +31,9 @@ FEWEST_ACROSS = 3  # a pad presses in its middle too
 # settled costs their cube, so a frame along 200 sides, or ledges all over, are taken more sparsely.
 MAX_STATIONS = 320
 SAME_MM = 1e-6  # rounding
+NEAREST_HELD = 0.02  # of the coarse size: two stations that hold may be as near
+CORNERS_MM = 5.0  # an area's outline is simplified by so much before its corners are stations
+APART = 0.45  # of the step of an area's grid: a corner nearer than that takes a place of it
 REACH_MM = 6.0  # a rest this little outside the meshed outline still meets it
 
 
@@ -229,7 +232,7 @@ def _line_places(support: LineSupport, mesh: Mesh, reach: BaseGeometry) -> Float
         return np.array(support.points[:1])
     bilateral = support.clamped or support.holds_down
     step = mesh.coarse_mm * (1.0 if bilateral else STATION_SHARE)
-    nearest = 0.02 if bilateral else CLOSEST_SHARE
+    nearest = NEAREST_HELD if bilateral else CLOSEST_SHARE
     return np.concatenate([_along(piece, mesh, step, nearest * step) for piece in pieces])
 
 
@@ -273,8 +276,8 @@ def _area_places(polygon: Polygon, mesh: Mesh) -> FloatArray:
     gx, gy = np.meshgrid(np.linspace(x0, x1, nx), np.linspace(y0, y1, ny))
     grid = np.column_stack([gx.ravel(), gy.ravel()])
     grid = grid[shapely.intersects_xy(plane.buffer(met, 1e-6), grid[:, 0], grid[:, 1])]
-    corners = shapely.get_coordinates(met.simplify(5.0))
-    return _apart(np.concatenate([corners, grid]), 0.45 * min(step, x1 - x0, y1 - y0))
+    corners = shapely.get_coordinates(met.simplify(CORNERS_MM))
+    return _apart(np.concatenate([corners, grid]), APART * min(step, x1 - x0, y1 - y0))
 
 
 def _apart(places: FloatArray, closest: float) -> FloatArray:

@@ -34,6 +34,7 @@ RINGS_AT_A_CORNER_MM = np.array([10.0, 20.0])
 ALONG_THE_RINGS_MM = np.array([9.5, 11.7])  # between the nodes of each
 # How far its two sides have to be straight: over both rings, our own choice.
 ROOM_AT_A_CORNER_MM = 45.0
+TWO_SIDES = (1.98, 2.02)  # times that: length of the outline within it, if no other side is near
 SQUARE_HALF, NEARLY = 0.75 * math.pi, 0.01  # half of the concrete's angle, radians
 SHARPLY = 0.87  # radians that a corner turns: 50 degrees
 APART_MM = 9.0  # places nearer to each other than that are one
@@ -141,7 +142,8 @@ def has_room(outline: Polygon, corner: InwardCorner) -> bool:
         return False
     disc = plane.buffer(shapely.Point(corner.at), ROOM_AT_A_CORNER_MM)
     near = plane.intersection(outline.boundary, disc).length
-    return 1.98 * ROOM_AT_A_CORNER_MM < near < 2.02 * ROOM_AT_A_CORNER_MM
+    low, high = TWO_SIDES
+    return low * ROOM_AT_A_CORNER_MM < near < high * ROOM_AT_A_CORNER_MM
 
 
 def round_corners(outline: Polygon, scale: float) -> FloatArray:

@@ -33,6 +33,8 @@ PULLS = 1e-10  # of the load: tension still counted as zero
 OPENS = 1e-8  # of the largest deflection: overlap still counted as zero
 BALANCE = 1e-8  # what rounding may leave
 MAX_BLOCKS = 12  # rounds in which blocks of rests change before least squares restart
+MOST_STEPS = (4, 20)  # of the active set: for each rest, and beside, which bounds the work
+MOST_OF_NNLS = 30  # steps for each column, likewise
 INWARD = 2e-9  # relative shift of a load towards the rests' middle, so that no two carry it alone
 
 
@@ -213,7 +215,9 @@ def _from_least_squares(rests: SupportFlexibility, free: FloatArray, pull: Float
         pull = pull + INWARD * (pull[0] * rests.rigid[rests.pushes_only].mean(axis=0) - pull)
     reactions = _starting_point(rests, free, pull)
     touching = (reactions > 0.0) | ~rests.pushes_only
-    for _ in range(4 * len(free) + 20):
+    each, beside = MOST_STEPS
+    most = each * len(free) + beside
+    for _ in range(most):
         balance = _solved(rests, free, pull, touching)
         falling = touching & rests.pushes_only & (balance.reactions < -pulls)
         if falling.any():
@@ -226,7 +230,7 @@ def _from_least_squares(rests: SupportFlexibility, free: FloatArray, pull: Float
             return balance
         touching = touching.copy()
         touching[worst] = True
-    raise ContactNotSettledError("iterations", 4.0 * len(free) + 20.0)
+    raise ContactNotSettledError("iterations", float(most))
 
 
 def _step(
@@ -267,7 +271,7 @@ def _pushed(rests: SupportFlexibility, rows: FloatArray, right: FloatArray) -> F
     """Least-squares reactions that do not pull where they may not, shape (k,)."""
     both = ~rests.pushes_only
     columns = np.column_stack([rows, -rows[:, both]])
-    found, _ = nnls(columns, right, maxiter=30 * columns.shape[1])
+    found, _ = nnls(columns, right, maxiter=MOST_OF_NNLS * columns.shape[1])
     reactions = found[: len(both)].copy()
     reactions[both] -= found[len(both) :]
     return np.asarray(reactions)

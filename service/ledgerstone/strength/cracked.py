@@ -117,6 +117,7 @@ def _neutral_axis_mm(
         ]
         less = sum(force for force, _ in strained) - full
         turned = sum(force * depth for force, depth in strained)
+        # b x² + l x - t = 0, whose larger root it is.
         root = math.sqrt(less**2 + 4.0 * block_n_per_mm2 * turned)
         x = (root - less) / (2.0 * block_n_per_mm2)
         if x <= up_to:

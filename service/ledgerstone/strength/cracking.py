@@ -26,8 +26,11 @@ GAMMA_G, GAMMA_Q = 1.35, 1.5  # EN 1990 table A1.2(B)
 HALF_WAY = 0.5 * (1.0 + GAMMA_G)  # between own weight once, where it relieves, and by its factor
 NEAR, FAR = 0.4, 1.5  # of a person's square: from a corner, and from the worst place so far
 ALONG = 5.0  # of it: between places along an edge, at most
+FEWEST_ALONG = 3  # both corners and the middle
 SEARCHED_FROM = 0.65  # of what plain concrete is trusted with: a smaller demand needs no bars
 NEXT = 0.95  # of the largest demand: from which the next largest one elsewhere is looked beside
+SLANTING = 0.75  # of a step along, for one across: finds an opening's corner, or a round one's side
+FILLETS = 0.2  # of a person's square: what is simplified to find an outline's corners
 CLOSEST_MM = 8.0  # a narrow strip is bent much more from its one edge than from its other
 ALIKE_MPA = 1e-8  # stresses no farther apart are rounded before they are compared
 
@@ -156,7 +159,7 @@ def places_for_bars(placed: PlacedSlab) -> Iterator[LoadPlace]:
 
 def _along(low: float, high: float, side_mm: float) -> Sequence[float]:
     """Places from near one corner to near the other: each unit under an edge has a worst one."""
-    many = max(3, math.ceil((high - low) / (ALONG * side_mm)) + 1)
+    many = max(FEWEST_ALONG, math.ceil((high - low) / (ALONG * side_mm)) + 1)
     places: list[float] = np.linspace(low + NEAR * side_mm, high - NEAR * side_mm, many).tolist()
     return places
 
@@ -175,7 +178,7 @@ def _beside_openings(
         low, high = ring.min(axis=0), ring.max(axis=0)
         if max(high - low) > side_mm:
             yield from ((0.5 * float(low[0] + high[0]), edge) for edge in edges)
-            for along, off in itertools.product((-0.75, 0.75), (-1.0, 1.0)):
+            for along, off in itertools.product((-SLANTING, SLANTING), (-1.0, 1.0)):
                 x, y = ring[np.argmax(ring @ (along, off))].tolist()
                 yield x, y + off * half
                 x, y = ring[np.argmax(ring @ (off, along))].tolist()
@@ -184,7 +187,7 @@ def _beside_openings(
 
 def _about_inward_corners(placed: PlacedSlab, side_mm: float) -> Iterator[XY]:
     """Places about each inward corner of an outline such as an L's, as far as its legs reach."""
-    without_fillets = orient(placed.plate.outline).exterior.simplify(0.2 * side_mm)
+    without_fillets = orient(placed.plate.outline).exterior.simplify(FILLETS * side_mm)
     ring = np.array(without_fillets.coords)[:-1]
     before, after = ring - np.roll(ring, 1, axis=0), np.roll(ring, -1, axis=0) - ring
     turns = before[:, 0] * after[:, 1] - before[:, 1] * after[:, 0]

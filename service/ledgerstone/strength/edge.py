@@ -19,6 +19,7 @@ from ledgerstone.arrays import FloatArray
 from ledgerstone.errors import OutlineUnusableError, SlabTipsError
 
 SECTIONS = 240  # places along a slab where its section is looked at: our own choice
+_CLOSEST_MM, _CLOSEST = 0.25, 0.4  # sections as near as that are one; of an even step
 _TINY = 1e-9  # least area, mm², and second moment, mm⁴, that is divided by
 CHORD_ERROR_MM = 0.25  # a circle keeps a chord for every few degrees
 RIM_FACTOR = (
@@ -115,7 +116,7 @@ def _sections(outline: Polygon, *, along_y: bool) -> _Sections:
     near = np.concatenate([corners - 0.5, corners + 0.5])
     even = np.linspace(x0 + 0.5, x1 - 0.5, SECTIONS)
     at = np.unique(np.concatenate([even, near[(near > x0) & (near < x1)]]))
-    closest = min(0.25, 0.4 * (x1 - x0) / SECTIONS)
+    closest = min(_CLOSEST_MM, _CLOSEST * (x1 - x0) / SECTIONS)
     at = at[np.concatenate([[True], np.diff(at) > closest])]
     rings = [shapely.get_coordinates(ring) for ring in shapely.get_rings(outline)]
     start = np.concatenate([ring[:-1] for ring in rings])
@@ -176,6 +177,7 @@ def _stresses(
     second = (depth**3 / 12.0 + depth * (middle - centre[:, None]) ** 2).sum(axis=1)
     inertia = thickness * np.maximum(second, _TINY)
     own = _chord_moments(sections, shear, load)
+    # A rectangle's section modulus is t d² / 6, its second moment t d³ / 12.
     bent = 6.0 * own / (thickness * np.maximum(depth, 1.0) ** 2)
     fibres, place = [], []
     for edge in (sections.low, sections.high):

@@ -12,7 +12,7 @@ from typing import Final
 
 from ledgerstone.order import LShape, Outline, Polygon, Rectangle, Round, Slab
 from ledgerstone.outline import XY
-from ledgerstone.strength._spacing import COARSEST_MM, ELEMENTS_ACROSS, FINEST_STRIP_MM
+from ledgerstone.strength._spacing import COARSEST_MM, ELEMENTS_ACROSS, EQUILATERAL, FINEST_STRIP_MM
 from ledgerstone.strength._supports import (
     MAX_STATIONS,
     MAX_STATIONS_AREA,
@@ -33,6 +33,11 @@ _A_CORNER: Final = 0.065  # fitted to our own timings (effort_benchmark.py)
 _A_STATION: Final = 0.0165  # fitted to our own timings
 _NODES_AT_AN_OPENING: Final = 120.0  # fitted to our own meshes
 _NODES_AT_A_CORNER: Final = 4.0  # fitted to our own meshes
+_ROUNDED: Final = 8  # corners of a rectangle with four rounded ones
+_AT_THE_EDGE: Final = 0.8  # nodes for each coarse size of half the edge, fitted to our own meshes
+_CORNERS_OF_AN_AREA: Final = 4.0  # stations beside those of its grid
+_LEFT: Final = 1.1  # thinned, so much more than an even share: fitted to our own supports
+_USUAL_MM: Final = 20.0  # depth of a rest that nobody told
 _SURELY_TOO_MANY: Final = 1.3  # the estimate is within so much of the count
 
 
@@ -84,8 +89,8 @@ def _size_mm(outline: Outline) -> XY:
 def _corners(slab: Slab) -> int:
     """Corners beyond those of a rectangle with four rounded corners."""
     outlines = [slab.outline, *(relief.outline for relief in slab.reliefs)]
-    around = sum(len(o.points) if isinstance(o, Polygon) else 8 for o in outlines)
-    return max(0, around - 8) + sum(len(cutout.points) for cutout in slab.cutouts)
+    around = sum(len(o.points) if isinstance(o, Polygon) else _ROUNDED for o in outlines)
+    return max(0, around - _ROUNDED) + sum(len(cutout.points) for cutout in slab.cutouts)
 
 
 def _coarse_mm(slab: Slab) -> float:
@@ -99,7 +104,7 @@ def _nodes(slab: Slab) -> float:
 
 def _wanted_nodes(slab: Slab) -> float:
     (length, width), coarse = _size_mm(slab.outline), _coarse_mm(slab)
-    even = length * width / (0.866 * coarse**2) + 0.8 * (length + width) / coarse
+    even = length * width / (EQUILATERAL * coarse**2) + _AT_THE_EDGE * (length + width) / coarse
     return even + _NODES_AT_AN_OPENING * len(slab.cutouts) + _NODES_AT_A_CORNER * _corners(slab)
 
 
@@ -113,7 +118,7 @@ def _stations(slab: Slab) -> float:
         return min(mm, math.hypot(length, width)) / step + 1.0
 
     def area(long_mm: float, wide_mm: float) -> float:
-        return min(MAX_STATIONS_AREA + 4.0, line(long_mm) * line(wide_mm))
+        return min(MAX_STATIONS_AREA + _CORNERS_OF_AN_AREA, line(long_mm) * line(wide_mm))
 
     def unit(mm: float) -> float:
         return 2.0 * line(width) + 2.0 * line(min(mm, length))
@@ -136,8 +141,8 @@ def _thinned(stations: float) -> float:
     """Stations left after thinning, a pure number; up to 1.3 times the most, the most there are."""
     if stations <= _SURELY_TOO_MANY * MAX_STATIONS:
         return min(MAX_STATIONS, stations)
-    return 1.1 * stations / math.ceil(stations / MAX_STATIONS)
+    return _LEFT * stations / math.ceil(stations / MAX_STATIONS)
 
 
 def _mm(length: object) -> float:
-    return float(getattr(length, "mm", 20.0))
+    return float(getattr(length, "mm", _USUAL_MM))

@@ -13,6 +13,7 @@ from ledgerstone.strength._holding import BEST_LIFT, Holding
 
 # Of concrete beyond the opening, each way: common practice, no source.
 _RAIL_HOLDS_MM: Final = 200.0
+_FROM_THE_EDGE_MM: Final = 20.0  # where a rail ends at the latest; common practice, no source
 
 
 def best_grips_mm(outline: Polygon) -> tuple[XY, bool]:
@@ -45,5 +46,13 @@ def rail_of(shape: Shape, *, along_y: bool) -> tuple[XY, XY]:
     a, b, c, d = shape.outline.bounds
     x, y = largest.centroid.x, largest.centroid.y
     if along_y:
-        return (x, max(b + 20.0, y0 - _RAIL_HOLDS_MM)), (x, min(d - 20.0, y1 + _RAIL_HOLDS_MM))
-    return (max(a + 20.0, x0 - _RAIL_HOLDS_MM), y), (min(c - 20.0, x1 + _RAIL_HOLDS_MM), y)
+        low, high = _beyond(y0, y1, (b, d))
+        return (x, low), (x, high)
+    low, high = _beyond(x0, x1, (a, c))
+    return (low, y), (high, y)
+
+
+def _beyond(low_mm: float, high_mm: float, slab_mm: XY) -> XY:
+    """Ends of a rail that holds beyond openings from low to high, as far as the slab goes."""
+    first, last = slab_mm[0] + _FROM_THE_EDGE_MM, slab_mm[1] - _FROM_THE_EDGE_MM
+    return max(first, low_mm - _RAIL_HOLDS_MM), min(last, high_mm + _RAIL_HOLDS_MM)

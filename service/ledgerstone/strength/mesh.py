@@ -34,6 +34,11 @@ from ledgerstone.strength._turning import (
 
 MAX_NODES = 2000  # three unknowns each: methods §1.2
 MAX_NODES_ASKED = 40_000  # where the caller names the element size
+MOST_TRIES = 4  # to come below that, each coarser by a power of how far the last was above it
+COARSER_BY, COARSER_AS = 1.1, 1.5  # the factor and the power: from trials
+LOOKED_AT = (61, 31)  # places along and across, at which the spacing's nodes are estimated
+SPARE_NODES = 100  # below the most, for what the estimate leaves out
+SAME_AREA = 0.02  # of it: a curve divided may change it so much
 
 
 def _cross(u: FloatArray, v: FloatArray) -> FloatArray:
@@ -188,10 +193,10 @@ def mesh_of(
     corners = _round_corners(seen, mesh_mm)
     corners = corners[are_clear_of(ends, corners)]
     mesh = _meshed(image, boundary, spacing, ends, corners)
-    for _ in range(4):
+    for _ in range(MOST_TRIES):
         if len(mesh.nodes) <= most:
             break
-        spacing = spacing.scaled(1.1 * (len(mesh.nodes) / most) ** 1.5)
+        spacing = spacing.scaled(COARSER_BY * (len(mesh.nodes) / most) ** COARSER_AS)
         mesh = _meshed(image, boundary, spacing, ends, corners)
     return mesh
 
@@ -214,12 +219,13 @@ def _spacing_of(
         mesh_mm=mesh_mm,
         turning=(turning, sizes_about(polygon, turning)),
     )
-    gx, gy = np.meshgrid(np.linspace(x0, x1, 61), np.linspace(y0, y1, 31))
+    many_x, many_y = LOOKED_AT
+    gx, gy = np.meshgrid(np.linspace(x0, x1, many_x), np.linspace(y0, y1, many_y))
     places = np.column_stack([gx.ravel(), gy.ravel()])
     places = places[shapely.contains_xy(polygon, places[:, 0], places[:, 1])]
     if len(places) == 0:
         return spacing
-    return affordable(spacing, polygon.area, places, most - 100)
+    return affordable(spacing, polygon.area, places, most - SPARE_NODES)
 
 
 def _rounded_off(polygon: Polygon, spacing: Spacing) -> Polygon:
@@ -229,7 +235,7 @@ def _rounded_off(polygon: Polygon, spacing: Spacing) -> Polygon:
         for ring in (polygon.exterior, *polygon.interiors)
     )
     smooth = Polygon(shell, holes)
-    close = abs(smooth.area - polygon.area) < 0.02 * polygon.area
+    close = abs(smooth.area - polygon.area) < SAME_AREA * polygon.area
     return smooth if smooth.is_valid and close else polygon
 
 
@@ -250,7 +256,7 @@ def _meshed(
     inner = _refine.clear_of(lattice(polygon, spacing), starts, ends, _refine.PROTECTED)
     inner = inner[are_clear_of(kept, inner)]
     corners = corners[shapely.contains_xy(polygon, corners[:, 0], corners[:, 1])]
-    corners = _refine.clear_of(corners, starts, ends, 0.8 * _refine.PROTECTED)
+    corners = _refine.clear_of(corners, starts, ends, _refine.LOOSELY_PROTECTED)
     kept = np.concatenate([kept, corners])
     border = np.concatenate([border, kept])
     covered = _refine.at_rest(polygon, border, inner, cut, spacing, close=len(kept))

@@ -32,6 +32,9 @@ AT_THE_HULL_MM = 40.0
 # Off a corner of the outline that turns inward, where a person makes most of the stress at it.
 ROUND_A_CORNER_MM = (120.0, 200.0, 280.0)
 ROUND_A_CORNER = np.radians([-60.0, -30.0, 0.0, 30.0, 60.0])  # from what halves it
+OFF_THE_MIDDLE = (0.0, -0.25, 0.25)  # of an opening's length, along the strip beside it
+# Places all over a slab, the middle first, in sixths of its length and quarters of its width.
+SIXTHS, QUARTERS = (3, 1, 5, 2, 4), (2, 1, 3)
 EDGE_STEP_MM = 40.0  # places along an edge that are compared by how far they lie from the rests
 
 
@@ -237,7 +240,7 @@ def _narrow_strips(shape: Shape, side_mm: float) -> Iterable[LoadPlace]:
             yield LoadPlace(xy, "strip")
         wide = (strip.width_mm / side_mm - NARROW) / (NEARLY - NARROW)
         if wide > 0.0:
-            for xy in _along_a_strip(shape, strip, (0.0, -0.25, 0.25)):
+            for xy in _along_a_strip(shape, strip, OFF_THE_MIDDLE):
                 yield LoadPlace(xy, "anywhere", wide)
 
 
@@ -267,6 +270,6 @@ def _along_a_strip(shape: Shape, strip: Strip, shares: Sequence[float]) -> Itera
 
 def _grid(shape: Shape) -> Iterable[XY]:
     x0, y0, x1, y1 = shape.outline.bounds
-    for i in (3, 1, 5, 2, 4):
-        for j in (2, 1, 3):
-            yield x0 + (x1 - x0) * i / 6, y0 + (y1 - y0) * j / 4
+    for i in SIXTHS:
+        for j in QUARTERS:
+            yield x0 + (x1 - x0) * i / 6, y0 + (y1 - y0) * j / 4  # sixths and quarters

@@ -28,6 +28,7 @@ from ledgerstone.strength._supports import (
     PointSupport,
     Support,
 )
+from ledgerstone.strength.concrete import POISSON
 
 __all__ = [
     "AreaSupport",
@@ -81,7 +82,7 @@ class Plate:
         *,
         thickness_mm: float,
         e_mpa: float,
-        nu: float = 0.2,
+        nu: float = POISSON,
         mesh_mm: float | None = None,
         zones: Sequence[tuple[Polygon, float]] = (),
         turning: Sequence[XY] = (),

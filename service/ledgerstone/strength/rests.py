@@ -260,7 +260,7 @@ def _legs(rests: Rests, _shape: Shape) -> Iterable[Bearing]:
     for i, leg in enumerate(rests.at):
         x, y = leg.x.mm, leg.y.mm
         pad = box(x - half, y - half, x + half, y + half)
-        inner = len(rests.at) > 4 and i == nearest
+        inner = len(rests.at) > 4 and i == nearest  # of four legs each is at a corner
         yield Bearing(_bedded(pad), f"/rests/at/{i}", pad, i if inner else None)
 
 

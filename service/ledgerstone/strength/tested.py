@@ -13,6 +13,7 @@ MARGIN_UNKNOWN = {3: 3.37, 4: 2.63, 5: 2.33, 6: 2.18, 8: 2.00, 10: 1.92, 20: 1.7
 # The same table, V_X known. One or two strips give no scatter: it is then declared.
 MARGIN_KNOWN = {1: 2.31, 2: 2.01}
 DECLARED_SCATTER = 0.15  # of the mean; common practice, no source
+ALIKE = 1.1  # times the least: ages and thicknesses of strips that are judged together
 MIN_SCATTER = 0.05  # of the mean; three alike strips are luck; common practice, no source
 
 
@@ -72,6 +73,7 @@ class StripSample:
         area_mm2 = self.width_mm * self.thickness_mm
         weight = self.density_kg_per_m3 * 1e-9 * GRAVITY * area_mm2
         over = max(self.length_mm - self.span_mm, 0.0) / 2.0
+        # w L² / 8 between the rests, less w c² / 2 of each end beyond them.
         return weight * (self.span_mm**2 / 8.0 - over**2 / 2.0)
 
 
@@ -153,5 +155,5 @@ def tested_strength_of(strips: Sequence[StripSample]) -> TestedStrength:
 
 
 def _alike(values: Sequence[float], name: str) -> None:
-    if max(values) > 1.1 * min(values):
+    if max(values) > ALIKE * min(values):
         raise ValueError(f"The strips differ in {name} by more than a tenth: fit them apart.")
