@@ -16,7 +16,7 @@ FAULTY: list[tuple[str, str, str, str]] = [
     ("length_mm = 2700", "length_mm = 900", "table.width_mm", "longer than length_mm"),
     ("hands = 2", "hands = 11", "calendar.hands", "this is 11; it can be 10 at most"),
     ("hands = 2", "hands = 1.5", "calendar.hands", "a whole number"),
-    ("fck_mpa = 40", "fck_mpa = 400", "recipe.fck_mpa", "400 MPa; it can be 90 MPa at most"),
+    ("fck_mpa = 40", "fck_mpa = 400", "recipe.fck_mpa", "400 N/mm²; it can be 90 N/mm² at most"),
     ("weighed_kg_per_m3 = 2350", "weighed_kg_per_m3 = 900", "recipe.weighed_kg_per_m3", "1500"),
     ('cement = "grey"', 'cement = "gray"', "recipe.cement", 'Perhaps "grey" was meant'),
     ("price_per_kg = 0.38", "price_per_kg = 1e-9", "recipe.constituents[3].price_per_kg",

@@ -21,8 +21,8 @@ _ON_UNITS: Final = re.compile(
     r"(?:sits?|sitting|rests?|resting|lies|lie|goes|go|going|stands?|standing) (?:\w+ )?"
     rf"(?:on top of|on|over|across)|supported (?:by|on)) {_WHOSE}{_UNITS}\b"
     # an aside of its own: "…, 50 mm thick, on base cabinets", "sitting on our kitchen units"
-    r"|(?:[,;:(] ?|[–-] |^\s*|\b(?:to go|to sit|thick|deep|sitting|resting|laid|lying|top|worktop"
-    r"|countertop|counter|island|slab) )"
+    r"|(?:[,;:(] ?|[–-] |^[ \t]*|\b(?:to go|to sit|thick|deep|sitting|resting|laid|lying|top"
+    r"|worktop|countertop|counter|island|slab) )"
     rf"(?:on top of|on) {_WHOSE}(?!drawers\b){_UNITS}\b"
     r"|\b(?:liegt|steht|kommt|ruht|liegen|stehen) auf (?:\w+ ){0,3}?(?:unter|küchen)?schränken\b",
     re.IGNORECASE | re.MULTILINE,
