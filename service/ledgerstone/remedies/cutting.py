@@ -209,6 +209,10 @@ def _edges(slab: Slab, sides: Sides, joint: str) -> Mapping[str, Edge]:
     own = {mine: slab.edges[side] for side, (mine, _) in sides.items() if side in slab.edges}
     if slab.size_from != "between-walls":
         return MappingProxyType({joint: Edge("wall"), **own})
-    walls = {sides[side][0] for side in wall_sides(slab) if side in sides}
-    met = {side: replace(own.get(side, Edge()), profile="wall", size=None) for side in walls}
+    walls = wall_sides(slab)
+    met = {
+        mine: replace(own.get(mine, Edge()), profile="wall", size=None)
+        for side, (mine, _) in sides.items()
+        if side in walls
+    }
     return MappingProxyType({**own, **met})

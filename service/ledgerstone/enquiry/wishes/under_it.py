@@ -150,8 +150,8 @@ def _row(widths: Sequence[_Width], length_mm: float) -> UnitRow | None:
         for low in range(len(widths) - count + 1)
     )
     for run in runs:
-        told = {one.unit for one in run} - {None}
-        for bare in tuple(told) or _BARE:
+        told = tuple(dict.fromkeys(one.unit for one in run if one.unit is not None))
+        for bare in told or _BARE:
             lengths = _in_order(run, bare) if bare is not None else []
             if _carries([one.mm for one in lengths], length_mm):
                 return UnitRow(tuple(lengths), (run[0].span[0], run[-1].span[1]))

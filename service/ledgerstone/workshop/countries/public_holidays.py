@@ -141,7 +141,7 @@ def holiday_names(place: str, language: str = "en") -> tuple[str, ...]:
 
 
 @lru_cache(maxsize=64)
-def _named_days(place: str) -> frozenset[tuple[str, str]]:
+def _named_days(place: str) -> tuple[tuple[str, str], ...]:
     """Each holiday of a place: its name there in English and, where it has one, in German."""
     nation, _, part = place.partition("-")
     has_german = "de" in holidays.country_holidays(nation).supported_languages
@@ -154,7 +154,7 @@ def _named_days(place: str) -> frozenset[tuple[str, str]]:
             names = [name.strip() for name in both.split(";")]
             own = [name.strip() for name in str(german[day]).split(";")] if has_german else names
             found.update(zip(names, own if len(own) == len(names) else names, strict=True))
-    return frozenset(found)
+    return tuple(sorted(found))
 
 
 def holiday_named(name: str, place: str) -> str | None:
