@@ -19,7 +19,7 @@ HERE = Path(__file__).resolve().parents[1]
 sys.path[:0] = [str(HERE), str(HERE.parent / "service")]
 
 from ledgerstone.drawing import (
-    Piece,
+    DrawnSlab,
     cutout_drawn,
     draw_plan,
     draw_view,
@@ -55,7 +55,7 @@ def drawn_as_svg(name: str, drawn: Drawn) -> tuple[str, str]:
         return draw_plan(slab, shape, title=TITLE, pins=drawn.pins)
 
     def view() -> str:
-        return draw_view([Piece(slab, shape, "#5b5d5a", 0.3, "x")], title="View")
+        return draw_view([DrawnSlab(slab, shape, "#5b5d5a", 0.3, "x")], title="View")
 
     plan_ms, view_ms = median_ms(plan, RUNS), median_ms(view, RUNS)
     both = plan_ms + view_ms

@@ -6,7 +6,7 @@ from itertools import combinations
 import pytest
 from playwright.sync_api import Browser, Page
 
-from ledgerstone.drawing import Piece, draw_plan, draw_view
+from ledgerstone.drawing import DrawnSlab, draw_plan, draw_view
 from ledgerstone.drawing.frame import PHONE_WIDTH, SHEET_WIDTH
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
@@ -84,7 +84,7 @@ def test_a_views_words_are_on_its_sheet(name: str, paper: Page, workshop: Worksh
     """The rule's length can be read whole."""
     slab = GALLERY[name].slab
     shape = shape_of(slab, workshop)
-    svg = draw_view([Piece(slab, shape, "#5b5d5a", 0.3, name)], title=name)
+    svg = draw_view([DrawnSlab(slab, shape, "#5b5d5a", 0.3, name)], title=name)
     sheet, labels = measured(svg, paper)
     assert len(labels) == 1
     (_, box) = labels[0]

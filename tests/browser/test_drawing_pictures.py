@@ -9,7 +9,7 @@ import pytest
 from PIL import Image
 from playwright.sync_api import Browser, Page
 
-from ledgerstone.drawing import Piece, draw_assembled, draw_plan, draw_view, rasterise
+from ledgerstone.drawing import DrawnSlab, draw_assembled, draw_plan, draw_view, rasterise
 from ledgerstone.drawing.raster import FONT_FOLDER
 from ledgerstone.order import Join, JoinEnd
 from ledgerstone.shape import shape_of
@@ -92,7 +92,7 @@ def test_a_views_png_is_the_browsers_picture(name: str, paper: Page, workshop: W
     """Shade, light, shadow and mottling agree: mean difference within 1."""
     slab = GALLERY[name].slab
     shape = shape_of(slab, workshop)
-    svg = draw_view([Piece(slab, shape, "#7d6a58", 0.5, name)], title=name)
+    svg = draw_view([DrawnSlab(slab, shape, "#7d6a58", 0.5, name)], title=name)
     mean, patch = difference(svg, paper)
     print(f"{name}: mean {mean:.2f}, worst patch {patch:.1f}")
     assert mean <= VIEW_MEAN

@@ -18,7 +18,7 @@ from ledgerstone.application.choices import write_choices
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.seen import gloss_of, seen_colour
 from ledgerstone.codec.tokens import Tokens
-from ledgerstone.drawing import Piece, TitleBlock, draw_plan, draw_view
+from ledgerstone.drawing import DrawnSlab, TitleBlock, draw_plan, draw_view
 from ledgerstone.wording import english, speech_in
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 workshop = load_profile(DEMONSTRATION)
@@ -28,7 +28,7 @@ def told(order):
     answer = answer_order(order, context, search=False)
     slab, shape = answer.order.slabs[0], answer.shapes[0]
     sealer = next(one for one in workshop.sealers if one.name == slab.finish.sealer)
-    piece = Piece(slab, shape, seen_colour(slab, sealer, workshop), gloss_of(slab, sealer), "a")
+    piece = DrawnSlab(slab, shape, seen_colour(slab, sealer, workshop), gloss_of(slab, sealer), "a")
     view = draw_view([piece], title="A slab")
     return {
         "answer": type(answer).__name__,

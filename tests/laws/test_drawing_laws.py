@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 
 from ledgerstone.codec.order_in import read_order
-from ledgerstone.drawing import Piece, Pin, TitleBlock, describe, draw_plan, draw_view
+from ledgerstone.drawing import DrawnSlab, Pin, TitleBlock, describe, draw_plan, draw_view
 from ledgerstone.order import Order
 from ledgerstone.shape import shape_of
 from ledgerstone.workshop import Workshop
@@ -23,7 +23,7 @@ def hold_drawn(order: Order, workshop: Workshop) -> None:
         shape = shape_of(slab, workshop)
         pins = [Pin(i + 1, "stops", strip.line_mm) for i, strip in enumerate(shape.strips[:12])]
         plan = draw_plan(slab, shape, title=TitleBlock(label=slab.label), pins=pins)
-        view = draw_view([Piece(slab, shape, "#5b5d5a", 0.3, "x")], title=slab.label)
+        view = draw_view([DrawnSlab(slab, shape, "#5b5d5a", 0.3, "x")], title=slab.label)
         for svg in (plan, view):
             root = read(svg)
             assert root.tag == f"{SVG}svg"

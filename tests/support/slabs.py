@@ -72,10 +72,12 @@ def shapes_of(order: Order, workshop: Workshop) -> tuple[Shape, ...]:
     return tuple(shape_of(slab, workshop) for slab in order.slabs)
 
 
-def steps_of(order: Order, workshop: Workshop, cover_days: float = 4.0) -> tuple[Operation, ...]:
+def steps_of(
+    order: Order, workshop: Workshop, under_cover_days: float = 4.0
+) -> tuple[Operation, ...]:
     """List an order's operations, moved in the plainest way."""
     shapes = shapes_of(order, workshop)
-    return operations(order, shapes, workshop, (cover_days,) * len(shapes))
+    return operations(order, shapes, workshop, (under_cover_days,) * len(shapes))
 
 
 def price_of(order: Order, workshop: Workshop) -> Price:

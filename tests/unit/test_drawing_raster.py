@@ -12,7 +12,7 @@ from PIL import Image
 from ledgerstone.drawing import (
     NARROWEST_PX,
     WIDEST_PX,
-    Piece,
+    DrawnSlab,
     draw_assembled,
     draw_plan,
     draw_view,
@@ -71,7 +71,7 @@ def test_no_picture_has_more_pixels_than_may_be(height_share: float) -> None:
 def test_the_same_drawing_gives_the_same_bytes(workshop: Workshop) -> None:
     """Nothing in the picture hangs on the moment or on the machine's own fonts."""
     slab = bench()
-    view = draw_view([Piece(slab, shape_of(slab, workshop), "#5b5d5a", 0.3, "x")], title="View")
+    view = draw_view([DrawnSlab(slab, shape_of(slab, workshop), "#5b5d5a", 0.3, "x")], title="View")
     for svg in (plan(workshop), view):
         assert rasterise(svg, 600, ENGLISH) == rasterise(svg, 600, ENGLISH)
 

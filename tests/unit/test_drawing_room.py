@@ -10,7 +10,7 @@ import pytest
 from PIL import Image
 
 from ledgerstone.codec.order_in import read_order
-from ledgerstone.drawing import Piece, draw_view, rasterise
+from ledgerstone.drawing import DrawnSlab, draw_view, rasterise
 from ledgerstone.drawing.fittings import fittings_of
 from ledgerstone.drawing.room import walls_of
 from ledgerstone.drawing.scene import camera_for
@@ -46,11 +46,11 @@ def corner(side: str, *, meets: str) -> dict[str, Any]:
     return order(COLLECT, long, SHORT, joins=[join])
 
 
-def pieces(asked: Order, workshop: Workshop, **more: Any) -> list[Piece]:
+def pieces(asked: Order, workshop: Workshop, **more: Any) -> list[DrawnSlab]:
     """Set a grey of its own on every slab of an order."""
     told = {"colour": GREY, "gloss": 0.2, **more}
     return [
-        Piece(slab, shape_of(slab, workshop), seed=str(i), **told)
+        DrawnSlab(slab, shape_of(slab, workshop), seed=str(i), **told)
         for i, slab in enumerate(asked.slabs)
     ]
 

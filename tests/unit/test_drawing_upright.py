@@ -13,7 +13,7 @@ import pytest
 from shapely.geometry import Polygon
 
 from ledgerstone.codec.order_in import read_order
-from ledgerstone.drawing import Piece, draw_view
+from ledgerstone.drawing import DrawnSlab, draw_view
 from ledgerstone.drawing.camera import LEVEL, Camera, Pose, on_end_pose, standing_pose
 from ledgerstone.drawing.room import walls_of
 from ledgerstone.drawing.setting import stand_together
@@ -38,10 +38,10 @@ def stood(workshop: Workshop, *slabs: dict[str, Any], **more: Any) -> list[Stand
     return stand_together(pieces(workshop, *slabs, **more), asked.joins)
 
 
-def pieces(workshop: Workshop, *slabs: dict[str, Any], **more: Any) -> list[Piece]:
+def pieces(workshop: Workshop, *slabs: dict[str, Any], **more: Any) -> list[DrawnSlab]:
     """Set a different grey on each of an order's slabs."""
     asked = read_order(order(COLLECT, *slabs, **more), workshop)
-    return [Piece(one, shape_of(one, workshop), "#5b5d5a", 0.2, "x") for one in asked.slabs]
+    return [DrawnSlab(one, shape_of(one, workshop), "#5b5d5a", 0.2, "x") for one in asked.slabs]
 
 
 def space(standing: Standing) -> tuple[float, ...]:

@@ -13,7 +13,7 @@ import pytest
 from shapely.affinity import affine_transform
 from shapely.geometry import Point, Polygon
 
-from ledgerstone.drawing import Piece, describe, draw_view, mottle
+from ledgerstone.drawing import DrawnSlab, describe, draw_view, mottle
 from ledgerstone.drawing.camera import LEVEL
 from ledgerstone.drawing.svg import EMBEDDED_PNG
 from ledgerstone.drawing.tint import hex_of, rgb_of
@@ -32,7 +32,7 @@ def svg_of(slab: Slab, workshop: Workshop, **more: object) -> str:
     """Draw a slab's view."""
     told = {"colour": GREY, "gloss": 0.3, "seed": "TC-4821-A", **more}
     title = str(told.pop("title", "View"))
-    piece = Piece(slab, shape_of(slab, workshop), **told)  # type: ignore[arg-type]  # as told
+    piece = DrawnSlab(slab, shape_of(slab, workshop), **told)  # type: ignore[arg-type]  # as told
     return draw_view([piece], title=title)
 
 

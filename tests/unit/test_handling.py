@@ -151,7 +151,7 @@ def test_colder_concrete_needs_longer(workshop: Workshop) -> None:
 def test_nothing_leaves_its_mould_before_a_day(workshop: Workshop) -> None:
     """However short the profile's cover, a slab lies there for 24 hours."""
     hasty = replace(workshop, days=replace(workshop.days, under_cover=0.2))
-    assert _handling(hasty, box(600, 300)).chosen().cover_days == 1.0
+    assert _handling(hasty, box(600, 300)).chosen().under_cover_days == 1.0
 
 
 def test_the_profiles_partial_factor_is_the_one_that_is_used(workshop: Workshop) -> None:

@@ -99,7 +99,7 @@ def _lifted(job: Job) -> Iterator[str]:
         handled, governing = strength.handled, strength.worst
         for mass in (job.wet_kg(i), job.turned_kg(i), job.cured_kg(i)):
             yield f"{round(mass, 1):g} kg"
-        yield f"{handled.cover_days:g} days after the pour"
+        yield f"{handled.under_cover_days:g} days after the pour"
         assert governing is not None
         yield f"{governing.stress_mpa:.2f} of {governing.limit_mpa:.2f} N/mm²"
         yield f"({governing.utilisation:.2f})"

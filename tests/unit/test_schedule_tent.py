@@ -67,7 +67,7 @@ def test_strength_at_demoulding_is_checked_at_the_tents_warmth(workshop: Worksho
     """Two days at 30 °C count 3.13 days (B.10); in the shed they would count 1.11."""
     order = order_of(workshop, slab_json(box(1400, 600)), heated_curing=True)
     (strength,) = stages_of(order, workshop, TODAY).strength
-    assert strength.handled.cover_days == 2.0
+    assert strength.handled.under_cover_days == 2.0
     assert strength.handled.age_days == pytest.approx(2 * 1.5662, rel=5e-4)
 
 

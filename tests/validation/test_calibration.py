@@ -71,7 +71,7 @@ def test_two_people_turn_an_outdoor_top_at_three_or_four_days(
     answer = answered(OUTDOOR, mild)
     assert isinstance(answer, Quote)
     handled = answer.strength[0].handled
-    assert (handled.way.people, handled.way.sides_on, handled.cover_days) == (2, True, days)
+    assert (handled.way.people, handled.way.sides_on, handled.under_cover_days) == (2, True, days)
     assert handled.way.rail is False
 
 

@@ -41,7 +41,7 @@ def test_slabs_stay_covered_and_damp_for_three_to_four_days(
     assert 3 <= workshop.days.under_cover <= 4
     order = order_of(workshop, slab_json(box(1450, 560), rests={"kind": "full"}))
     for month in range(1, 13):
-        (days,) = stages_of(order, workshop, today.replace(month=month)).known.cover_days
+        (days,) = stages_of(order, workshop, today.replace(month=month)).known.under_cover_days
         assert 3 <= days <= 4
 
 

@@ -19,7 +19,7 @@ from ledgerstone.codec.order_out import write_order
 from ledgerstone.codec.tokens import Tokens
 from ledgerstone.containment import Contain, uncontained
 from ledgerstone.drawing import (
-    Piece,
+    DrawnSlab,
     Pin,
     TitleBlock,
     TooManySheets,
@@ -281,12 +281,12 @@ class Drawings:
         title = title or self.speech.say(Message("drawing-view"))
         return draw_view(pieces, joins, title=title, speech=self.speech)
 
-    def _piece(self, number: int) -> Piece:
+    def _piece(self, number: int) -> DrawnSlab:
         slab = self.order.slabs[number]
         sealer = next(
             sealer for sealer in self.workshop.sealers if sealer.name == slab.finish.sealer
         )
-        return Piece(
+        return DrawnSlab(
             slab,
             shape_of(slab, self.workshop),
             colour=seen_colour(slab, sealer, self.workshop),

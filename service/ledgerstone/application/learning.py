@@ -152,7 +152,7 @@ def _work_listed(quote: Quote, workshop: Workshop) -> Sequence[Operation]:
         quote.order,
         quote.shapes,
         workshop,
-        tuple(handling.cover_days for handling in handled),
+        tuple(handling.under_cover_days for handling in handled),
         tuple(handling.way for handling in handled),
         min_age_days=tuple(handling.needs_age_days for handling in handled),
         moulds=mould_counts(quote.order, quote.work),

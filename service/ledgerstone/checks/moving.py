@@ -28,7 +28,7 @@ def survives_handling(assessed: Assessed) -> Iterable[Finding]:
         message = Message(
             "cracks-when-moved" if verdict.utilisation > 1.0 else "near-cracking-when-moved",
             moved=verdict.case,
-            days=strength.handled.cover_days,
+            days=strength.handled.under_cover_days,
             slab=name,
             where=spot(slab, shape, verdict.where_mm),
         )

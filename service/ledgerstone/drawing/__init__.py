@@ -12,7 +12,7 @@ from ledgerstone.drawing.plan import draw_plan
 from ledgerstone.drawing.raster import NARROWEST_PX, WIDEST_PX, million_pixels, rasterise
 from ledgerstone.drawing.records import Pin, TitleBlock, pin_at
 from ledgerstone.drawing.saying import describe
-from ledgerstone.drawing.standing import Piece
+from ledgerstone.drawing.standing import DrawnSlab
 from ledgerstone.drawing.true_size import (
     TooManySheets,
     corner_drawn,
@@ -24,7 +24,7 @@ from ledgerstone.drawing.view import draw_view
 __all__ = [
     "NARROWEST_PX",
     "WIDEST_PX",
-    "Piece",
+    "DrawnSlab",
     "Pin",
     "TitleBlock",
     "TooManySheets",

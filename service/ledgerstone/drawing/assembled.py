@@ -25,7 +25,7 @@ from ledgerstone.drawing.frame import (
     ring_points,
     unit_note,
 )
-from ledgerstone.drawing.handedness import hands
+from ledgerstone.drawing.handedness import handedness
 from ledgerstone.drawing.joining import Assembly, DrawnJoin, assemble
 from ledgerstone.drawing.lettering import (
     ACCENT,
@@ -80,7 +80,7 @@ def draw_assembled(
         overalls, foot = _overalls(frame, like, speech)
         drawn += overalls
     drawn += _front(frame, foot, speech)
-    says = [speech.say(hand) for hand in hands(slabs, shapes, assembly, joins)]
+    says = [speech.say(hand) for hand in handedness(slabs, shapes, assembly, joins)]
     rows = [(tag, speech.say(row)) for tag, row in rows_of(slabs, shapes, assembly)]
     words, end = _words(says, rows, foot + 46)
     height = float(math.ceil(end + MARGIN))

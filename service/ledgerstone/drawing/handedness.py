@@ -15,7 +15,7 @@ from ledgerstone.wording import Message
 _SQUARE_DEGREES: Final = 1.0
 
 
-def hands(
+def handedness(
     slabs: Sequence[Slab], shapes: Sequence[Shape], assembly: Assembly, joins: Sequence[Join]
 ) -> Iterator[Message]:
     """State how each join sets its pieces, and to which hand each L goes."""

@@ -13,7 +13,7 @@ from dataclasses import dataclass, field
 from typing import Final
 
 from ledgerstone.drawing.joining import straight
-from ledgerstone.drawing.standing import Piece, Standing
+from ledgerstone.drawing.standing import DrawnSlab, Standing
 from ledgerstone.order import Join, JoinEnd
 from ledgerstone.outline import XY
 
@@ -54,7 +54,7 @@ class TopSide:
 class UprightPlacement:
     """An upright piece at a run; ``gap_mm`` and ``side`` are its join's, where it has one."""
 
-    piece: Piece
+    piece: DrawnSlab
     gap_mm: float = 0.0
     side: str = ""
 
@@ -72,12 +72,15 @@ class UprightPlacement:
 
 
 def runs_of(
-    pieces: Sequence[Piece], joins: Sequence[Join], level: Sequence[int], hosts: Sequence[Standing]
+    pieces: Sequence[DrawnSlab],
+    joins: Sequence[Join],
+    level: Sequence[int],
+    hosts: Sequence[Standing],
 ) -> list[TopSide]:
     """Assign each upright piece to a side of a top."""
     runs = _sides(pieces, hosts)
     taken = {(at, end.side) for at, end, other in _ends(joins, level) if other in level}
-    loose: list[Piece] = []
+    loose: list[DrawnSlab] = []
     for number, piece in enumerate(pieces):
         if number in level:
             continue
@@ -94,7 +97,9 @@ def runs_of(
     return list(runs.values())
 
 
-def _sides(pieces: Sequence[Piece], hosts: Sequence[Standing]) -> dict[tuple[int, str], TopSide]:
+def _sides(
+    pieces: Sequence[DrawnSlab], hosts: Sequence[Standing]
+) -> dict[tuple[int, str], TopSide]:
     """Return every straight side of every top; the line behind, where there is none."""
     runs: dict[tuple[int, str], TopSide] = {}
     for i, host in enumerate(hosts):
@@ -145,7 +150,7 @@ def _run_behind(host: int, standing: Standing) -> TopSide:
     return _run(host, ((x1, y1), (x0, y1)))
 
 
-def _lone(pieces: Sequence[Piece]) -> TopSide:
+def _lone(pieces: Sequence[DrawnSlab]) -> TopSide:
     """Make a run along a wall for pieces that come with no top."""
     long = sum(piece.shape.length_mm for piece in pieces) + ALONE_APART_MM * (len(pieces) - 1)
     return _run(None, ((long, 0.0), (0.0, 0.0)))
@@ -173,7 +178,7 @@ def _joined(
 
 
 def _place(
-    piece: Piece,
+    piece: DrawnSlab,
     runs: Mapping[tuple[int, str], TopSide],
     hosts: Sequence[Standing],
     taken: Container[tuple[int, str]],

@@ -15,7 +15,7 @@ from ledgerstone.drawing import surroundings
 from ledgerstone.drawing.camera import LEVEL, Camera
 from ledgerstone.drawing.fittings import TAP_HIGH_MM, Fitting, fittings_of
 from ledgerstone.drawing.frame import leading_length
-from ledgerstone.drawing.standing import Piece, Standing
+from ledgerstone.drawing.standing import DrawnSlab, Standing
 from ledgerstone.drawing.tint import RGB
 from ledgerstone.order import Slab
 from ledgerstone.shape import Shape
@@ -119,7 +119,7 @@ def camera_for(standings: Sequence[Standing]) -> tuple[Camera, float]:
     return camera, float(math.ceil(tall))
 
 
-def taps_of(piece: Piece) -> list[Point]:
+def taps_of(piece: DrawnSlab) -> list[Point]:
     """Return where taps stand on a slab, plane mm."""
     found = fittings_of(piece.slab, piece.shape)
     return [o.polygon.centroid for o in piece.shape.openings if found.get(o.index) == "tap"]

@@ -12,7 +12,7 @@ from shapely.geometry.polygon import orient
 
 from ledgerstone.drawing.beneath import rest_polygons
 from ledgerstone.drawing.joining import PlanTransform, assemble
-from ledgerstone.drawing.standing import Coordinates, Piece, Standing, moved
+from ledgerstone.drawing.standing import Coordinates, DrawnSlab, Standing, moved
 from ledgerstone.drawing.uprights import panels_mm, stand_upright
 from ledgerstone.order import UPRIGHT_USES, Join, JoinEnd, Slab
 from ledgerstone.shape import Shape
@@ -27,7 +27,7 @@ _STEM_SHARE: Final = 0.66  # on one stem: less would hide it behind the top, see
 _PANEL_BED_MM: Final = 9.0  # how far a bed or a block is shown inside the slab's outline
 
 
-def stand_together(pieces: Sequence[Piece], joins: Sequence[Join]) -> list[Standing]:
+def stand_together(pieces: Sequence[DrawnSlab], joins: Sequence[Join]) -> list[Standing]:
     """Set an order's slabs together by their joins: the level ones first, then the upright.
 
     One level slab stays where its own plane has it. Where more of them turn their backs to the
@@ -47,18 +47,18 @@ def stand_together(pieces: Sequence[Piece], joins: Sequence[Join]) -> list[Stand
     return hosts + stand_upright(pieces, joins, level, hosts, mirrored=mirrored)
 
 
-def is_mirrored(pieces: Sequence[Piece], joins: Sequence[Join]) -> bool:
+def is_mirrored(pieces: Sequence[DrawnSlab], joins: Sequence[Join]) -> bool:
     """Return whether the room is shown from its other side."""
     backs = [stand.along((0.0, 1.0))[0] for stand in _stands(pieces, joins)]
     return sum(round(x) for x in backs) > 0
 
 
-def _level(pieces: Sequence[Piece]) -> list[int]:
+def _level(pieces: Sequence[DrawnSlab]) -> list[int]:
     """Number the slabs that lie level."""
     return [i for i, piece in enumerate(pieces) if piece.slab.use not in UPRIGHT_USES]
 
 
-def _stands(pieces: Sequence[Piece], joins: Sequence[Join]) -> tuple[PlanTransform, ...]:
+def _stands(pieces: Sequence[DrawnSlab], joins: Sequence[Join]) -> tuple[PlanTransform, ...]:
     """Where the level slabs stand to each other."""
     level = _level(pieces)
     if len(level) <= 1:
@@ -66,7 +66,7 @@ def _stands(pieces: Sequence[Piece], joins: Sequence[Join]) -> tuple[PlanTransfo
     return assemble([pieces[i].shape for i in level], level_joins(pieces, joins)).stands
 
 
-def level_joins(pieces: Sequence[Piece], joins: Sequence[Join]) -> list[Join]:
+def level_joins(pieces: Sequence[DrawnSlab], joins: Sequence[Join]) -> list[Join]:
     """Return the joins between level slabs, which are numbered among themselves."""
     at = {number: i for i, number in enumerate(_level(pieces))}
     return [
@@ -80,7 +80,9 @@ def level_joins(pieces: Sequence[Piece], joins: Sequence[Join]) -> list[Join]:
     ]
 
 
-def _standing(piece: Piece, stand: PlanTransform, longest_mm: float, *, mirrored: bool) -> Standing:
+def _standing(
+    piece: DrawnSlab, stand: PlanTransform, longest_mm: float, *, mirrored: bool
+) -> Standing:
     flip = -1.0 if mirrored else 1.0
     (ax, ay), (bx, by) = stand.along((1.0, 0.0)), stand.along((0.0, 1.0))
     turn = np.array([[flip * ax, ay], [flip * bx, by]])

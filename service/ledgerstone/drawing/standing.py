@@ -21,7 +21,7 @@ Coordinates = npt.NDArray[np.float64]
 
 
 @dataclass(frozen=True, slots=True)
-class Piece:
+class DrawnSlab:
     """One slab to be seen.
 
     Attributes
@@ -86,7 +86,7 @@ class Standing:
         How it stands, where it does not lie level.
     """
 
-    piece: Piece
+    piece: DrawnSlab
     rests: tuple[Polygon, ...]
     front: XY
     height_mm: float

@@ -81,7 +81,7 @@ def draw_steel(
     wide: float = _WIDE,
     tallest: float = _TALLEST,
 ) -> str:
-    """Draw where bars, mesh and hands go, seen as the shape lies: an SVG document.
+    """Draw where bars, mesh and grips go, seen as the shape lies: an SVG document.
 
     Parameters
     ----------

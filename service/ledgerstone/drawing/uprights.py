@@ -7,13 +7,16 @@ from dataclasses import replace
 
 from ledgerstone.drawing.camera import LEVEL, on_end_pose, standing_pose
 from ledgerstone.drawing.runs import ALONE_APART_MM, TopSide, UprightPlacement, runs_of
-from ledgerstone.drawing.standing import Piece, Standing, Upright, mirrored_across
+from ledgerstone.drawing.standing import DrawnSlab, Standing, Upright, mirrored_across
 from ledgerstone.order import Join
 from ledgerstone.outline import XY
 
 
 def panels_mm(
-    pieces: Sequence[Piece], joins: Sequence[Join], level: Sequence[int], hosts: Sequence[Standing]
+    pieces: Sequence[DrawnSlab],
+    joins: Sequence[Join],
+    level: Sequence[int],
+    hosts: Sequence[Standing],
 ) -> float:
     """How high the end panels at tops stand, mm; 0 if there are none."""
     heights = [0.0]
@@ -26,7 +29,7 @@ def panels_mm(
 
 
 def stand_upright(
-    pieces: Sequence[Piece],
+    pieces: Sequence[DrawnSlab],
     joins: Sequence[Join],
     level: Sequence[int],
     hosts: Sequence[Standing],
@@ -107,7 +110,7 @@ def _from(start: XY, *steps: tuple[XY, float]) -> XY:
     return x, y
 
 
-def _mirrored(piece: Piece, axis: int) -> Piece:
+def _mirrored(piece: DrawnSlab, axis: int) -> DrawnSlab:
     return replace(piece, shape=mirrored_across(piece.shape, axis))
 
 

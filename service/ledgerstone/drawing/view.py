@@ -17,7 +17,7 @@ from ledgerstone.drawing.scene import VIEW_WIDTH, Scene, bounds_of, camera_for, 
 from ledgerstone.drawing.seams import seams
 from ledgerstone.drawing.setting import is_mirrored, level_joins, stand_together
 from ledgerstone.drawing.shadow import shadow
-from ledgerstone.drawing.standing import Piece, Standing
+from ledgerstone.drawing.standing import DrawnSlab, Standing
 from ledgerstone.drawing.svg import SvgElement, document, element, number, render
 from ledgerstone.drawing.tint import depths, hex_of, mixed, rgb_of
 from ledgerstone.order import Join
@@ -30,7 +30,7 @@ _SAME_HEIGHT_MM = 1.0
 
 
 def draw_view(
-    pieces: Sequence[Piece],
+    pieces: Sequence[DrawnSlab],
     joins: Sequence[Join] = (),
     *,
     title: str,

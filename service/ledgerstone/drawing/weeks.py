@@ -21,12 +21,12 @@ _ONE = timedelta(days=1)
 
 @dataclass(frozen=True, slots=True)
 class _Bar:
-    """A phase's name and days, and whether hands are at it."""
+    """A phase's name and days, and whether it is worked on."""
 
     name: str
     starts: date
     ends: date
-    hands: bool
+    is_worked: bool
 
 
 def draw_weeks(lead: LeadTime, speech: Speech) -> str:
@@ -63,7 +63,7 @@ def _bars(lead: LeadTime, speech: Speech) -> list[_Bar]:
     bars = [_Bar(speech.say(s.name), s.starts, s.ends, s.phase in WORK) for s in lead.phases]
     if bars and lead.arrives_latest > lead.ready_on:
         road = speech.say(Message("weeks-road"))
-        bars.append(_Bar(road, lead.ready_on + _ONE, lead.arrives_latest, hands=False))
+        bars.append(_Bar(road, lead.ready_on + _ONE, lead.arrives_latest, is_worked=False))
     return sorted(bars, key=lambda bar: bar.starts)
 
 
@@ -104,17 +104,19 @@ def _drawn(bar: _Bar, at: int, strip: _DaySpan) -> Sequence[SvgElement]:
     x0, x1 = strip.x(bar.starts), strip.x(bar.ends + _ONE)
     text = fitted(bar.name, _NAMES - 10, _LETTERS)
     name = lettered(text, (_EDGE, top + 14), _LETTERS)
-    return element("g", name, font_family=FAMILY), _box(x0, top + 4, x1 - x0, hands=bar.hands)
+    return element("g", name, font_family=FAMILY), _box(
+        x0, top + 4, x1 - x0, is_worked=bar.is_worked
+    )
 
 
-def _box(x: float, y: float, wide: float, *, hands: bool) -> SvgElement:
+def _box(x: float, y: float, wide: float, *, is_worked: bool) -> SvgElement:
     return element(
         "rect",
         x=x,
         y=y,
         width=wide,
         height=_ROW - 7,
-        fill=PENCIL if hands else "none",
+        fill=PENCIL if is_worked else "none",
         stroke=PENCIL,
         stroke_width=1.2,
     )
@@ -123,9 +125,9 @@ def _box(x: float, y: float, wide: float, *, hands: bool) -> SvgElement:
 def _key(foot: float, speech: Speech) -> SvgElement:
     """State what a filled bar is, and an outline."""
     parts, x, y = list[SvgElement](), _EDGE + _NAMES, foot + 8
-    for hands in (True, False):
-        text = speech.say(Message("weeks-hands" if hands else "weeks-waits"))
-        parts += [_box(x, y, 24, hands=hands), lettered(text, (x + 32, y + 10), _SMALL)]
+    for is_worked in (True, False):
+        text = speech.say(Message("weeks-hands" if is_worked else "weeks-waits"))
+        parts += [_box(x, y, 24, is_worked=is_worked), lettered(text, (x + 32, y + 10), _SMALL)]
         x += 32 + text_width(text, _SMALL) + 28
     return element("g", *parts, font_family=FAMILY)
 

@@ -54,7 +54,7 @@ def lift_facts(job: Job, i: int) -> SheetBlock:
         (Message("job-turned"), turned_by),
         (Message("job-cured"), cured),
         (Message("job-how"), _how(job, i)),
-        (Message("job-when"), Message("job-when-days", days=plain(handled.cover_days))),
+        (Message("job-when"), Message("job-when-days", days=plain(handled.under_cover_days))),
         *_strength(job, i),
         (Message("job-grip"), _grips(job, i)),
         (Message("job-carry"), Message("job-carry-how", held=handled.way.held)),

@@ -91,7 +91,7 @@ def subtotal(lines: Iterable[PriceLine]) -> Decimal:
 
 
 def _services(order: Order, subtotal: Decimal, workshop: Workshop) -> Iterator[PriceLine]:
-    """Yield tiles and their credit, measuring, cover and delivery, where there are any."""
+    """Yield tiles and their credit, measuring, insurance and delivery, where there are any."""
     tiles = tiles_price(order, workshop)
     if tiles:
         yield PriceLine(Message("price-tile"), to_penny(tiles))
@@ -99,9 +99,9 @@ def _services(order: Order, subtotal: Decimal, workshop: Workshop) -> Iterator[P
     measuring = templating_price(order, workshop)
     if measuring:
         yield PriceLine(Message("price-measuring"), to_penny(measuring))
-    cover = cover_price(order, subtotal, workshop)
-    if cover:
-        yield PriceLine(Message("price-cover"), cover)
+    insurance = insurance_price(order, subtotal, workshop)
+    if insurance:
+        yield PriceLine(Message("price-cover"), insurance)
 
 
 def _delivery(order: Order, shapes: tuple[Shape, ...], workshop: Workshop) -> Iterator[PriceLine]:
@@ -165,7 +165,7 @@ def is_unmeasured(slab: Slab) -> bool:
     )
 
 
-def cover_price(order: Order, subtotal: Decimal, workshop: Workshop) -> Decimal:
+def insurance_price(order: Order, subtotal: Decimal, workshop: Workshop) -> Decimal:
     """Price before tax of insurance in transit, by the order's value before tax: on pallets alone.
 
     Source

@@ -36,7 +36,7 @@ class Assessed:
         Of each slab: how it is handled, at which age, and its stresses in every position.
     steel
         Where steel belongs in each slab.
-    cover
+    curing
         The least time in the mould, and the temperature there.
     workshop_temp_c
         Mean temperature of the workshop in the month of casting.
@@ -45,7 +45,7 @@ class Assessed:
     planned: Planned
     strength: tuple[SlabStrength, ...]
     steel: tuple[SteelPlan, ...]
-    cover: Curing
+    curing: Curing
     workshop_temp_c: float
 
     def slabs(self) -> Iterator[tuple[int, Slab, Shape, SlabStrength]]:
@@ -53,9 +53,9 @@ class Assessed:
         return ((i, slab, shape, self.strength[i]) for i, slab, shape in self.planned.slabs())
 
     @property
-    def cover_days(self) -> tuple[float, ...]:
+    def under_cover_days(self) -> tuple[float, ...]:
         """Days under cover of each slab, by the way it is handled."""
-        return tuple(strength.handled.cover_days for strength in self.strength)
+        return tuple(strength.handled.under_cover_days for strength in self.strength)
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,7 +73,7 @@ def assess(planned: Planned, context: StageContext) -> Assessed | Unassessed:
     if len(known) < len(each):
         return Unassessed(planned, tuple(i for i, strength in enumerate(each) if strength is None))
     steel = tuple(_steel_of(planned, i, strength, context) for i, strength in enumerate(known))
-    return Assessed(planned, known, steel, _cover(planned, context), _workshop_temp_c(context))
+    return Assessed(planned, known, steel, _curing(planned, context), _workshop_temp_c(context))
 
 
 def _strength_or_none(planned: Planned, i: int, context: StageContext) -> SlabStrength | None:
@@ -95,7 +95,7 @@ def assess_handling(planned: Planned, i: int, context: StageContext) -> SlabStre
         The plate has no answer for it.
     """
     slab, shape = planned.order.slabs[i], planned.shapes[i]
-    temp_c, cover = _workshop_temp_c(context), _cover(planned, context)
+    temp_c, curing = _workshop_temp_c(context), _curing(planned, context)
     without_rests, turning = replace(slab, rests=None), turning_places(slab, shape)
     compute = partial(
         slab_strength,
@@ -105,7 +105,7 @@ def assess_handling(planned: Planned, i: int, context: StageContext) -> SlabStre
         slab_kg=planned.slab_kg[i],
         workshop_temp_c=temp_c,
         plates=context.cache.plates,
-        cover=cover,
+        curing=curing,
         turning=turning,
     )
     size = (shape.length_mm, shape.width_mm)
@@ -114,7 +114,7 @@ def assess_handling(planned: Planned, i: int, context: StageContext) -> SlabStre
         round(planned.slab_kg[i], DIGITS_KG),
         size,
         temp_c,
-        cover,
+        curing,
         turning,
     )
     return context.cache.results.handling.get_or_compute(key, compute)
@@ -150,7 +150,7 @@ def _on_its_rests(planned: Planned, i: int, context: StageContext) -> OnItsRests
 
 def _steel_of(planned: Planned, i: int, strength: SlabStrength, context: StageContext) -> SteelPlan:
     slab = planned.order.slabs[i]
-    key = SteelKey(SlabKey.of_one_piece(slab), _workshop_temp_c(context), _cover(planned, context))
+    key = SteelKey(SlabKey.of_one_piece(slab), _workshop_temp_c(context), _curing(planned, context))
     after = _on_its_rests(planned, i, context).after
     compute = partial(advise, slab, planned.shapes[i], strength, after, context.workshop)
     return context.cache.results.steel.get_or_compute(key, compute)
@@ -170,7 +170,7 @@ def _workshop_temp_c(context: StageContext) -> float:
     return context.workshop.handling.workshop_c[_casting_day(context).month - 1]
 
 
-def _cover(planned: Planned, context: StageContext) -> Curing:
+def _curing(planned: Planned, context: StageContext) -> Curing:
     """Return the curing conditions in the mould: in the heated tent if it is ordered."""
     workshop, temp_c = context.workshop, _workshop_temp_c(context)
     tent = workshop.tent

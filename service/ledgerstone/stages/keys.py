@@ -77,7 +77,7 @@ class HandlingKey:
     slab_kg: float
     size_mm: tuple[float, float]
     workshop_temp_c: float
-    cover: Curing
+    curing: Curing
     turning: tuple[XY, ...]
 
 
@@ -98,4 +98,4 @@ class SteelKey:
 
     slab: SlabKey
     workshop_temp_c: float
-    cover: Curing
+    curing: Curing

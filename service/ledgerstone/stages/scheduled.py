@@ -122,7 +122,7 @@ def _list_of_work(
         planned.order,
         planned.shapes,
         planned.workshop,
-        assessed.cover_days,
+        assessed.under_cover_days,
         tuple(handling.way for handling in handled),
         min_age_days=tuple(handling.needs_age_days for handling in handled),
         moulds=moulds,

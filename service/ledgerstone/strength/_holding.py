@@ -1,4 +1,4 @@
-"""Where a slab is held while it is moved: lines across it, its long edge, hands at its far side."""
+"""Where a slab is held while it is moved: lines across it, its long edge, grips at its far side."""
 
 from __future__ import annotations
 
@@ -19,7 +19,7 @@ BEST_LIFT = 0.2071
 # Of the length, where it is carried by its ends: common practice, no source.
 HANDS_AT_THE_ENDS = 0.05
 OTHER_BEARERS = (0.12, 0.28)  # shares of its length where bearers may lie instead
-# The middle of a hand's hold, so that it bears on concrete: our own choice.
+# The middle of a grip, so that it bears on concrete: our own choice.
 IN_FROM_THE_EDGE_MM = 10.0
 BEARER_MM = 100.0  # how wide a pallet's bearer is; common practice, no source
 SHORT_BY_MM = 1.0  # nearer to the edge's own end is that end: over any rounding
@@ -132,7 +132,7 @@ class Holding:
 
     @cached_property
     def hinges(self) -> tuple[Supports, ...]:
-        """Its near long edge on the table and two hands at the far side; then the other edge."""
+        """Its near long edge on the table and two grips at the far side; then the other edge."""
         x0, y0, x1, y1 = self.outline.bounds
         places = self.places_mm(BEST_LIFT)
         near, far = (x0, x1) if self.along_y else (y0, y1)
@@ -140,13 +140,13 @@ class Holding:
         for edge, other, inward in ((near, far, 1.0), (far, near, -1.0)):
             at = edge + inward * IN_FROM_THE_EDGE_MM
             ends = [(at, y0), (at, y1)] if self.along_y else [(x0, at), (x1, at)]
-            hands = [self._hand(self._xy(p, edge), self._xy(p, other)) for p in places]
-            found.append([LineSupport(ends), *hands])
+            grips = [self._grip(self._xy(p, edge), self._xy(p, other)) for p in places]
+            found.append([LineSupport(ends), *grips])
         return tuple(found)
 
     @property
     def turned_at_mm(self) -> tuple[XY, ...]:
-        """Places about which it is turned over, mm: hands, and ends of the table's edge.
+        """Places about which it is turned over, mm: grips, and ends of the table's edge.
 
         Ends of that edge at a corner of the slab's box are left out: a straight side's corners
         carry next to nothing. At the other places the reaction is nearly a point load.
@@ -157,9 +157,9 @@ class Holding:
         is from our own trials.
         """
         held = [support for supports in self.hinges for support in supports]
-        hands = [(s.x, s.y) for s in held if isinstance(s, PointSupport)]
+        grips = [(s.x, s.y) for s in held if isinstance(s, PointSupport)]
         edges = [LineString(s.points) for s in held if isinstance(s, LineSupport)]
-        return (*hands, *(end for edge in edges for end in self._short_ends(edge)))
+        return (*grips, *(end for edge in edges for end in self._short_ends(edge)))
 
     def _short_ends(self, edge: LineString) -> list[XY]:
         met = shapely.get_parts(plane.intersection(edge, self.outline))
@@ -169,8 +169,8 @@ class Holding:
     def _xy(self, along: float, across: float) -> XY:
         return (across, along) if self.along_y else (along, across)
 
-    def _hand(self, near: XY, far: XY) -> Support:
-        """A hand on the last concrete of a line across the slab, a little in from its edge."""
+    def _grip(self, near: XY, far: XY) -> Support:
+        """A grip on the last concrete of a line across the slab, a little in from its edge."""
         met = shapely.get_parts(plane.intersection(LineString([near, far]), self.outline))
         back = LineString([far, near])
         pieces = [part for part in met if part.geom_type == "LineString" and part.length > 0.0]

@@ -1,4 +1,4 @@
-"""Where a slab turns about the end of a rest or a hand: the mesh has nodes there and close around.
+"""Where a slab turns about the end of a rest or a grip: the mesh has nodes there and close around.
 
 The reaction there is nearly a point's, and what it does to the stress falls within one element of
 the coarse mesh.

@@ -30,7 +30,7 @@ class Handled:
 
     Attributes
     ----------
-    cover_days
+    under_cover_days
         Days in the mould, by the calendar.
     age_days
         The concrete's age then, adjusted to 20 °C.
@@ -45,7 +45,7 @@ class Handled:
 
     way: Way
     verdicts: tuple[Verdict, ...]
-    cover_days: float
+    under_cover_days: float
     age_days: float
     needs_age_days: float | None
     turned_over: str | None
@@ -78,7 +78,7 @@ class Handling:
         Its mass.
     workshop_temp_c
         Temperature of the workshop in the month of casting.
-    cover
+    curing
         How it lies in its mould.
     weight
         Its concrete's weight.
@@ -91,7 +91,7 @@ class Handling:
     workshop: Workshop
     slab_kg: float
     workshop_temp_c: float
-    cover: Curing
+    curing: Curing
     weight: OwnWeight
 
     def chosen(self) -> Handled:
@@ -134,17 +134,17 @@ class Handling:
 
     def _possible(self, way: Way) -> bool:
         longest_days = self.workshop.handling.longest_cover_days
-        return way.most_kg >= self.turned_kg(way) and self._cover_days(way) <= longest_days
+        return way.most_kg >= self.turned_kg(way) and self._under_cover_days(way) <= longest_days
 
-    def _cover_days(self, way: Way) -> float:
-        return max(self.cover.least_days + way.later_days, YOUNGEST_DAYS)
+    def _under_cover_days(self, way: Way) -> float:
+        return max(self.curing.least_days + way.later_days, YOUNGEST_DAYS)
 
     def _handled(self, way: Way) -> Handled:
-        cover_days = self._cover_days(way)
-        age = adjusted_age_days([(cover_days, self.cover.celsius)])
+        under_cover_days = self._under_cover_days(way)
+        age = adjusted_age_days([(under_cover_days, self.curing.celsius)])
         young = tuple(self._verdict(case, stress, age) for case, stress in self._steps(way))
         verdicts = (*young, *self._on_bearers(way))
-        return Handled(way, verdicts, cover_days, age, self._needed_days(young), None)
+        return Handled(way, verdicts, under_cover_days, age, self._needed_days(young), None)
 
     def _on_bearers(self, way: Way) -> Iterable[Verdict]:
         """Judge a slab flat on its pallet, at its age then.
@@ -154,7 +154,7 @@ class Handling:
         if way.held == "on-edge":
             return
         rested = self.workshop.days.drying + self.workshop.days.after_sealing
-        covered = (self._cover_days(way), self.cover.celsius)
+        covered = (self._under_cover_days(way), self.curing.celsius)
         age = adjusted_age_days([covered, (rested, self.workshop_temp_c)])
         pallet = scaled(self._on_best_bearers[0], self.workshop.handling.pallet_factor)
         yield self._verdict("on-bearers", pallet, age)
@@ -247,7 +247,7 @@ class Handling:
         return sides[min(range(len(on_each)), key=lambda k: by_stress(on_each[k]))]
 
     def _turned_on_each(self, way: Way) -> list[Governing]:
-        """One long edge on the table, hands at two far points; the mould on it, or letting go.
+        """One long edge on the table, grips at two far points; the mould on it, or letting go.
 
         A plan that is alike on both sides of its length is turned on the one edge alone.
         """

@@ -173,7 +173,7 @@ def mesh_of(
     zones
         Areas whose edges must be edges of triangles.
     turning
-        Places about which a slab turns, on its rests or in hands, mm: the mesh is finer there.
+        Places about which a slab turns, on its rests or at grips, mm: the mesh is finer there.
 
     Raises
     ------

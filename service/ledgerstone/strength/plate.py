@@ -66,7 +66,7 @@ class Plate:
     zones
         Areas of another thickness (what is left under a relief), mm; the later one on top.
     turning
-        Places about which it turns, ends of rests and hands, mm: the mesh is finer there.
+        Places about which it turns, ends of rests and grips, mm: the mesh is finer there.
 
     Raises
     ------

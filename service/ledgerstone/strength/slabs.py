@@ -34,8 +34,8 @@ MAX_UNUSABLE = 96  # outlines known to have no mesh, a few bytes each
 MESHED_AS_MM = 24.0
 
 
-# Without its openings a slab only bends between hands and rests: on a mesh so much coarser, as fine
-# about its hands, the stress in it is as near to that of a fine mesh (tests/laws/
+# Without its openings a slab only bends between grips and rests: on a mesh so much coarser, as fine
+# about its grips, the stress in it is as near to that of a fine mesh (tests/laws/
 # test_handling_laws.py).
 BRACED_COARSER = 1.6
 
@@ -174,14 +174,14 @@ def slab_strength(
     slab_kg: float,
     workshop_temp_c: float,
     plates: Plates,
-    cover: Curing | None = None,
+    curing: Curing | None = None,
     turning: tuple[XY, ...] | None = None,
 ) -> SlabStrength:
     """Compute one slab's stresses in every position, from the mould to its rests.
 
     Parameters
     ----------
-    cover
+    curing
         Days and temperature in the mould; None takes the profile's days at workshop temperature.
     turning
         Places where it will turn on its rests, mm; None takes its own rests. With it a slab has
@@ -199,7 +199,7 @@ def slab_strength(
         slab_kg=slab_kg,
         workshop_temp_c=workshop_temp_c,
         plates=plates,
-        cover=cover,
+        curing=curing,
         turning=turning,
     )
     return SlabStrength(
@@ -218,7 +218,7 @@ def handling_of(
     slab_kg: float,
     workshop_temp_c: float,
     plates: Plates,
-    cover: Curing | None = None,
+    curing: Curing | None = None,
     turning: tuple[XY, ...] | None = None,
 ) -> Handling:
     """Return a slab's ways through the workshop; parameters (kg, °C, mm) as ``slab_strength``.
@@ -238,7 +238,7 @@ def handling_of(
         workshop,
         slab_kg,
         workshop_temp_c,
-        cover if cover is not None else Curing(workshop.days.under_cover, workshop_temp_c),
+        curing if curing is not None else Curing(workshop.days.under_cover, workshop_temp_c),
         weight_of(slab, workshop),
     )
 

@@ -19,7 +19,7 @@ def operations(
     order: Order,
     shapes: tuple[Shape, ...],
     workshop: Workshop,
-    cover_days: tuple[float, ...],
+    under_cover_days: tuple[float, ...],
     ways: tuple[Way, ...] = (),
     *,
     min_age_days: tuple[float | None, ...] = (),
@@ -31,7 +31,7 @@ def operations(
 
     Parameters
     ----------
-    cover_days
+    under_cover_days
         Days under cover of each slab before it leaves its mould.
     ways
         How each slab is moved; none is the plainest way, which adds nothing.
@@ -55,7 +55,7 @@ def operations(
         steps += moulding(i, slab, shape, workshop, made[i])
         age = min_age_days[i] if min_age_days else None
         own_bars, heated = bars[i] if bars else 0, order.heated_curing
-        plan = CastPlan(made[i], own_bars, mixing[i], cover_days[i], age, heated)
+        plan = CastPlan(made[i], own_bars, mixing[i], under_cover_days[i], age, heated)
         steps += casting(i, slab, shape, workshop, plan)
         steps += moving(i, slab, shape, workshop, ways[i] if ways else None)
         steps += surfacing(i, slab, shape, workshop)

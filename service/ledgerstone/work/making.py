@@ -76,7 +76,7 @@ class CastPlan:
         How many bars are cut for a piece, beside its mesh.
     mixing_minutes
         Each piece's minutes at the mixer.
-    cover_days, min_age_days
+    under_cover_days, min_age_days
         Days under cover, and the adjusted age that is reached there.
     heated
         Whether they lie in the heated tent.
@@ -85,7 +85,7 @@ class CastPlan:
     moulds: int
     bars: int
     mixing_minutes: tuple[int, ...]
-    cover_days: float
+    under_cover_days: float
     min_age_days: float | None
     heated: bool
 
@@ -135,7 +135,7 @@ def _pouring(
 
 def _covering(i: int, slab: Slab, shape: Shape, workshop: Workshop, plan: CastPlan) -> Operation:
     """Cover a piece, and leave it until it may leave its mould."""
-    n, days = slab.quantity, plan.cover_days
+    n, days = slab.quantity, plan.under_cover_days
     tent = workshop.tent if plan.heated else None
     return Operation(
         Message("step-cover"),

@@ -27,7 +27,7 @@ from support.oracles.plans import (
     SIDES,
     Extent,
     Hole,
-    Piece,
+    PlanPart,
     read_hole,
     read_outline,
     read_panels,
@@ -86,7 +86,7 @@ def _apart_mm(one: Hole, other: Hole) -> float:
 # --- placing --------------------------------------------------------------------------------
 
 
-def _placed(groups: Sequence[Group], pieces: Sequence[Piece], panels: Sequence[Extent]) -> bool:
+def _placed(groups: Sequence[Group], pieces: Sequence[PlanPart], panels: Sequence[Extent]) -> bool:
     """Return whether all groups can be placed on the pieces, each in a place of its own."""
     choices = [_choices(group, pieces, panels) for group in groups]
     trials = iter(range(MAX_TRIALS))
@@ -120,7 +120,7 @@ def _clear(
     return good
 
 
-def _choices(group: Group, pieces: Sequence[Piece], panels: Sequence[Extent]) -> PlacePoints:
+def _choices(group: Group, pieces: Sequence[PlanPart], panels: Sequence[Extent]) -> PlacePoints:
     """Every place of a group on a grid where the slab lets it be, shape ``(n, holes, 4)``."""
     found = np.empty((0, len(group), 4))
     for arranged in _arrangements(group):
@@ -137,7 +137,7 @@ def _choices(group: Group, pieces: Sequence[Piece], panels: Sequence[Extent]) ->
     return found
 
 
-def _moves(hole: Hole, piece: Piece) -> PlacePoints:
+def _moves(hole: Hole, piece: PlanPart) -> PlacePoints:
     steps = []
     for axis in (0, 1):
         own, low, high = hole.box[axis], piece.box[axis], piece.box[axis + 2]
@@ -148,14 +148,14 @@ def _moves(hole: Hole, piece: Piece) -> PlacePoints:
     return np.array(list(product(*steps)))
 
 
-def _clear_of_side(hole: Hole, piece: Piece, side: str) -> float:
+def _clear_of_side(hole: Hole, piece: PlanPart, side: str) -> float:
     if side == hole.open_to:
         return 0.0
     return JOINT_CLEAR_MM if side in piece.joints else hole.clear_mm
 
 
 def _allowed(
-    hole: Hole, places: PlacePoints, piece: Piece, panels: Sequence[Extent]
+    hole: Hole, places: PlacePoints, piece: PlanPart, panels: Sequence[Extent]
 ) -> NDArray[np.bool_]:
     """Where a hole keeps its strip from every side, notch and joint, and is clear of panels."""
     good = np.ones(len(places), bool)

@@ -22,7 +22,7 @@ _PANEL_MM: Final = 18.0
 
 
 @dataclass(frozen=True, slots=True)
-class Piece:
+class PlanPart:
     """A rectangle, a disc in its box, or an L: its box less a notch; and which sides are joints."""
 
     box: Extent
@@ -58,12 +58,12 @@ def _mm(value: object) -> float:
     return Length.parse(value).mm
 
 
-def read_outline(slab: Json, workshop: Workshop) -> Piece:
+def read_outline(slab: Json, workshop: Workshop) -> PlanPart:
     """The outline as cast: gaps off at walls, overhangs added over units."""
     told = slab["outline"]
     if told["kind"] == "round":
         across = _mm(told["diameter"])
-        return Piece((0.0, 0.0, across, across), disc=True)
+        return PlanPart((0.0, 0.0, across, across), disc=True)
     length, width = _mm(told["length"]), _mm(told["width"])
     if slab.get("size_from") == "between-walls":
         walls = {k for k, e in slab.get("edges", {}).items() if e.get("profile") == "wall"}
@@ -76,11 +76,11 @@ def read_outline(slab: Json, workshop: Workshop) -> Piece:
         width += over.get("front", 0.0) + over.get("back", 0.0)
     box = (0.0, 0.0, length, width)
     if told["kind"] == "rectangle":
-        return Piece(box)
+        return PlanPart(box)
     notch, corner = told["notch"], told["notch"]["corner"]
     x = 0.0 if "left" in corner else length - _mm(notch["length"])
     y = 0.0 if "front" in corner else width - _mm(notch["width"])
-    return Piece(box, (x, y, x + _mm(notch["length"]), y + _mm(notch["width"])))
+    return PlanPart(box, (x, y, x + _mm(notch["length"]), y + _mm(notch["width"])))
 
 
 def read_hole(cutout: Json, workshop: Workshop) -> Hole:
@@ -103,7 +103,7 @@ def read_hole(cutout: Json, workshop: Workshop) -> Hole:
     return Hole(box, next(fits, 0.0), cutout.get("open_to"))
 
 
-def read_panels(slab: Json, whole: Piece) -> list[Extent]:
+def read_panels(slab: Json, whole: PlanPart) -> list[Extent]:
     """Side panels of units, where the order says which is a basin's or a hob's."""
     rests = slab.get("rests", {})
     units = rests.get("units", [])
@@ -123,7 +123,7 @@ def read_panels(slab: Json, whole: Piece) -> list[Extent]:
 # --- cutting --------------------------------------------------------------------------------
 
 
-def ways_to_cut(whole: Piece, workshop: Workshop) -> Iterable[list[Piece]]:
+def ways_to_cut(whole: PlanPart, workshop: Workshop) -> Iterable[list[PlanPart]]:
     """Whole where the table takes it; else across in every way, an L from its inside corner too."""
     if whole.notch is None or _castable(whole, workshop):
         yield from _ways(whole, workshop)
@@ -138,14 +138,14 @@ def ways_to_cut(whole: Piece, workshop: Workshop) -> Iterable[list[Piece]]:
         (above, (beside[0], ny0, beside[2], ny1), along if front else along[::-1]),
     ):
         ends = (
-            Piece(arm, joints=frozenset({sides[0]})),
-            Piece(rest, joints=frozenset({sides[1]})),
+            PlanPart(arm, joints=frozenset({sides[0]})),
+            PlanPart(rest, joints=frozenset({sides[1]})),
         )
         ways = (list(_ways(one, workshop)) for one in ends)
         yield from ([*one, *other] for one, other in product(*ways))
 
 
-def _castable(piece: Piece, workshop: Workshop) -> bool:
+def _castable(piece: PlanPart, workshop: Workshop) -> bool:
     x0, y0, x1, y1 = piece.box
     sizes = sorted((x1 - x0, y1 - y0))
     table = sorted((workshop.table.width_mm, workshop.table.length_mm))
@@ -153,7 +153,7 @@ def _castable(piece: Piece, workshop: Workshop) -> bool:
     return fits and sizes[0] >= workshop.shaping.smallest_side_mm
 
 
-def _ways(piece: Piece, workshop: Workshop) -> Iterable[list[Piece]]:
+def _ways(piece: PlanPart, workshop: Workshop) -> Iterable[list[PlanPart]]:
     """A piece whole, or cut across its longer axis into as few as the table takes."""
     if _castable(piece, workshop):
         yield [piece]
@@ -172,7 +172,7 @@ def _ways(piece: Piece, workshop: Workshop) -> Iterable[list[Piece]]:
             yield pieces
 
 
-def _between(piece: Piece, a: float, b: float, axis: int) -> Piece:
+def _between(piece: PlanPart, a: float, b: float, axis: int) -> PlanPart:
     """The part of a piece between two joints across an axis, or an end of it and a joint."""
     low, high = SIDES[axis], SIDES[axis + 2]
     box = list(piece.box)
@@ -181,4 +181,4 @@ def _between(piece: Piece, a: float, b: float, axis: int) -> Piece:
         if at != piece.box[k]:
             box[k] = at
             joints.add(side)
-    return Piece((box[0], box[1], box[2], box[3]), joints=frozenset(joints))
+    return PlanPart((box[0], box[1], box[2], box[3]), joints=frozenset(joints))
