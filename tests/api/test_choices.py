@@ -24,6 +24,7 @@ PUBLIC = {
     "deliveries", "area", "postcodes", "kinds", "requests", "screens_say", "sample_tile", "price",
     "language", "languages", "templating", "visit", "each", "heated_curing", "warmth_c", "formats",
     "locale", "lengths", "masses", "words", "demonstration", "answering",
+    "start", "thickness_mm",
 }  # fmt: skip
 
 

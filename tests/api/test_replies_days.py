@@ -1,6 +1,7 @@
 """POST /v1/replies: what was asked for and the order no longer has, and the day asked for."""
 
 import html
+import re
 from datetime import date, timedelta
 from typing import TYPE_CHECKING, Any
 
@@ -81,6 +82,27 @@ def test_every_change_since_the_customer_asked_is_reported(
             Message("change-cutout-place", cutout=basin, steps=steps, x=x, y=y),
         ):
             assert speech.say(says) in html.unescape(told)
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_a_letter_says_why_it_could_not_be_as_asked(client: "FlaskClient", language: str) -> None:
+    """In the words of what stood in the way: too thin for the table's sides, too near the back."""
+    order = {**EXAMPLE_ORDER, "language": language}
+    thin = changed(("/slabs/0/thickness", "15 mm"), order=order)
+    near = changed(("/slabs/0/cutouts/0/centre/y", "340 mm"), order=order)
+    speech = speech_in(language)
+    why = speech.say(Message("letter-changed-why"))
+    for asked in (thin, near):
+        findings = client.post("/v1/quotes", json=asked).get_json()["findings"]
+        stops = " ".join(
+            found["says"]
+            for found in findings
+            if found["level"] == "stops" and not found.get("follows_from")
+        )
+        for told in _said(client, order=order, asked={**asked, "needed_by": "2026-11-26"}):
+            assert f"{why} {stops}" in " ".join(html.unescape(re.sub("<[^>]+>", " ", told)).split())
+    able = changed(("/slabs/0/thickness", "50 mm"), order=order)
+    assert not any(why in html.unescape(told) for told in _said(client, order=order, asked=able))
 
 
 def test_a_fault_in_what_was_asked_for_is_reported_at_its_place(client: "FlaskClient") -> None:

@@ -45,3 +45,23 @@ def test_what_follows_stands_in_its_box_at_once(
     box_of(page, "/rates/hour").focus()
     expect(page.locator("#subject .fault:visible")).to_have_count(1)
     context.close()
+
+
+def test_a_hoist_is_added_at_a_press(chromium: Browser, own_service: Served, profile: Path) -> None:
+    """A new file holds none: the press leads to the empty fields of one more way to lift."""
+    assert profile.exists()
+    context, page = at_form(chromium, own_service, **OREGON)
+    page.locator("#step-lifting button").click()
+    name = box_of(page, "/handling/ways/4/name")
+    expect(name).to_be_focused()
+    expect(name).to_have_value("")
+    expect(page.locator('#subjects a[href="#mould"]')).to_have_attribute("aria-current", "page")
+    way = {"name": "hoist", "most_kg": "1000", "people": "two", "hours": "0.2"}
+    for key, text in way.items():
+        box_of(page, f"/handling/ways/4/{key}").fill(text)
+    held = page.locator('.field[data-pointer="/handling/ways/4/held"] select')
+    held.select_option("flat")
+    expect(page.locator("#busy")).to_be_hidden()
+    expect(page.locator("#subject .fault:visible")).to_have_count(0)
+    expect(page.locator("#outcome .care")).to_have_count(0)
+    context.close()

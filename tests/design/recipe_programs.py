@@ -23,7 +23,7 @@ from ledgerstone.wording import english, speech_in
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 workshop = load_profile(DEMONSTRATION)
 context = QuoteContext(workshop, date(2026, 11, 25), Tokens(["k" * 32]))
-choices = write_choices(workshop, speech_in("en"))
+choices = write_choices(context, speech_in("en"))
 def told(order):
     answer = answer_order(order, context, search=False)
     slab, shape = answer.order.slabs[0], answer.shapes[0]

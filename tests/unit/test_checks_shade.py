@@ -1,6 +1,7 @@
 """Checks of the colour asked for, and what the answers, the choices and the price say of it."""
 
 from dataclasses import replace
+from datetime import date
 from decimal import Decimal
 from typing import Any
 
@@ -14,6 +15,7 @@ from ledgerstone.shade import palette_shade_seen, shade_recipe
 from ledgerstone.shade.words import SCREENS_DIFFER
 from ledgerstone.wording import Listed, Message, english, speech_in
 from ledgerstone.workshop import Dose, Workshop
+from support.contexts import context_of
 from support.in_english import in_english
 from support.slabs import box, order_of, plan_of, shapes_of, slab_json, steps_of
 from support.written import write_shade
@@ -134,16 +136,16 @@ def test_an_answer_to_a_match_says_how_far_it_stays(matching: Workshop) -> None:
 
 def test_choices_show_what_the_recipes_make(workshop: Workshop, matching: Workshop) -> None:
     """Each swatch is the model's colour, or marked as by eye; matching is the profile's."""
-    choices = write_choices(workshop, speech_in("en"))
+    choices, other = (
+        write_choices(context_of(shop, date(2026, 11, 25)), speech_in("en"))
+        for shop in (workshop, matching)
+    )
     for shade, offered in zip(workshop.palette, choices["shades"], strict=True):
         seen = palette_shade_seen(shade, workshop)
         assert (offered["hex"], offered["by_eye"]) == (seen.hex, seen.by_eye)
     assert [shade["by_eye"] for shade in choices["shades"]] == [False] * 4 + [True]
     assert "Screens" in choices["screens_say"]
-    assert (choices["matching"], write_choices(matching, speech_in("en"))["matching"]) == (
-        False,
-        True,
-    )
+    assert (choices["matching"], other["matching"]) == (False, True)
 
 
 def materials(workshop: Workshop, shade: dict[str, str]) -> dict[str, Decimal]:

@@ -2,6 +2,7 @@
 
 import pytest
 
+from ledgerstone.json_types import KeyPath
 from ledgerstone.workshop.countries import usual_in
 from ledgerstone.workshop.form.editing import ProfileDraft
 from ledgerstone.workshop.form.following import MATERIAL, YIELD, put_with_followers
@@ -80,3 +81,30 @@ def test_a_shade_that_was_read_and_is_changed_is_by_eye(key: str, toml: str) -> 
     assert put_with_followers(draft, path, toml, usual_in("GB")) == {by_eye: "true"}
     assert put_with_followers(again, path, toml, usual_in("GB"), {by_eye}) == {}
     assert again.written(by_eye) == "false"
+
+
+SEALER: KeyPath = ("sealers", 0)
+SAYS: KeyPath = (*SEALER, "says")
+
+
+@pytest.mark.parametrize(("key", "toml"), [("kind", '"film"'), ("name", '"clear coat"')])
+def test_of_a_sealer_that_is_another_one_customers_read_what_holds_of_its_kind(
+    key: str, toml: str
+) -> None:
+    """Where the line was said of the one that a file begins with, or of another kind."""
+    draft = ProfileDraft(begun("US"))
+    begins = draft.written(SAYS)
+    line_of = "Holds of a {}.".format
+    place = usual_in("US")
+    as_is = draft.written((*SEALER, key))
+    assert put_with_followers(draft, (*SEALER, key), as_is, place, line_of=line_of) == {}
+    put_with_followers(draft, (*SEALER, key), toml, place, line_of=line_of)
+    kind = draft.written((*SEALER, "kind")).strip('"')
+    assert draft.written(SAYS) == f'"Holds of a {kind}."' != begins
+    other = "penetrating" if kind == "film" else "film"
+    put_with_followers(draft, (*SEALER, "kind"), f'"{other}"', place, line_of=line_of)
+    assert draft.written(SAYS) == f'"Holds of a {other}."'
+    draft.put(SAYS, '"Ours, three coats."')
+    draft.settle()
+    assert put_with_followers(draft, (*SEALER, "kind"), f'"{kind}"', place, line_of=line_of) == {}
+    assert draft.written(SAYS) == '"Ours, three coats."'

@@ -9,7 +9,7 @@ declare namespace Contract {
   type CalendarState = {status: "read" | "not-read", says?: string, bookings?: string, age_hours?: number};
   type Change = {op: string, pointer: string, value?: string, values?: string[]};
   type Changes = {since: Since, revision: string, says: string[], price_change: Money, ready_later_days: number};
-  type Choices = {workshop: Workshop, language: string, languages: string[], formats: Formats, words: Record<string, string | Record<string, string>>, currency: string, tax: Tax | null, uses: ("worktop" | "upstand" | "splashback" | "end-panel" | "shelf" | "table" | "hearth" | "sill")[], places: ("indoors" | "wet-room" | "outdoors")[], corners: ("front-left" | "front-right" | "back-right" | "back-left")[], thicknesses_mm: number[], shades: ShadeChoice[], matching: boolean, screens_say: string, finishes: FinishChoice[], sealers: SealerChoice[], edges: EdgeChoice[], limits: Limits, deliveries: Area[], sample_tile: SampleTile | null, templating: Templating | null, heated_curing: HeatedCuring | null, answering: string, requests: boolean};
+  type Choices = {workshop: Workshop, language: string, languages: string[], formats: Formats, words: Record<string, string | Record<string, string>>, currency: string, tax: Tax | null, uses: ("worktop" | "upstand" | "splashback" | "end-panel" | "shelf" | "table" | "hearth" | "sill")[], places: ("indoors" | "wet-room" | "outdoors")[], corners: ("front-left" | "front-right" | "back-right" | "back-left")[], thicknesses_mm: number[], start: Start, shades: ShadeChoice[], matching: boolean, screens_say: string, finishes: FinishChoice[], sealers: SealerChoice[], edges: EdgeChoice[], limits: Limits, deliveries: Area[], sample_tile: SampleTile | null, templating: Templating | null, heated_curing: HeatedCuring | null, answering: string, requests: boolean};
   type CostLine = {label: string, group: string, amount: string};
   type Costs = {currency: string, margin_percent: string, lines: CostLine[], total: string};
   type Customer = {name: string | null, reply_to: string | null, reply_to_differs: boolean, phone: string | null, address: string | null, language: "en" | "de", subject: string | null, message_id: string | null, references: string | null, written: string | null};
@@ -112,6 +112,7 @@ declare namespace Contract {
   type SlabWeight = {label: string, slab_kg: number, people_to_lift: number, says: string};
   type Span = {start: number, end: number, text: string};
   type Stage = {name: string, starts: string, ends: string, why: string};
+  type Start = {length_mm: number, width_mm: number, thickness_mm: number};
   type Strength = {worst_case?: string, utilisation?: number, where_mm?: Place, says?: string, governing?: Governing};
   type Taken = {at?: string, value?: any, says: string};
   type Tax = {name: string, percent: string};

@@ -17,7 +17,7 @@ const reading = {
   missing: [{ at: "/slabs/0/outline/length", asks: "How long is it?" }],
 };
 /** @type {any} */
-const choices = { limits: {}, thicknesses_mm: [40], shades: [], finishes: [], sealers: [], formats: { lengths: "mm" } };
+const choices = { start: { length_mm: 1524, width_mm: 609.6, thickness_mm: 40 }, shades: [], finishes: [], sealers: [], formats: { lengths: "mm" } };
 
 test("what was said stands on a plain slab whose sizes are left empty, in the customer's language", () => {
   const order = orderOf(reading, choices);

@@ -89,6 +89,12 @@ def test_its_comments_show_its_own_examples(begun: Path, country: str) -> None:
     assert re.findall(r"<\w+>", comments) == []
 
 
+def test_it_is_spelled_as_there(begun: Path, country: str) -> None:
+    """No ß in Switzerland and Liechtenstein, nor German quotation marks (Duden, K 160)."""
+    found = re.findall(r"\S*[ß„“]\S*", begun.read_text(encoding="utf-8"))
+    assert found == [] or country in {"DE", "AT", "LU"}, found
+
+
 def letter_of(file: Path, workshop: Workshop) -> str:
     """The email that a customer of a new workshop gets, in its own language."""
     settings = Settings(

@@ -62,18 +62,17 @@ export function startingOrder(choices, unit) {
 
 /** @param {Choices} choices @param {Unit} unit */
 export function startingSlab(choices, unit) {
-  const { limits, thicknesses_mm: stocked } = choices;
+  const { start } = choices;
   const usual = unit === "in" ? INCHES : METRIC;
-  const length = Math.min(usual.length_mm, limits.length_mm ?? Infinity);
-  const width = Math.min(usual.width_mm, limits.width_mm ?? Infinity);
-  const middle = stocked[Math.floor(stocked.length / 2)] ?? limits.thinnest_mm ?? 40;
+  const length = Math.min(usual.length_mm, start.length_mm);
+  const width = Math.min(usual.width_mm, start.width_mm);
   return {
     label: "",
     quantity: 1,
     use: "worktop",
     size_from: "finished",
     outline: { kind: "rectangle", length: spoken(length, unit), width: spoken(width, unit) },
-    thickness: spoken(middle, unit, 16),
+    thickness: spoken(start.thickness_mm, unit, 16),
     cutouts: [],
     edges: {},
     shade: { name: choices.shades[0]?.name ?? "" },

@@ -35,7 +35,7 @@ def routes(context: AppContext) -> Blueprint:
     @v1.get("/choices")
     def choices() -> Response:
         guard.must_accept_json()
-        response = jsonify(write_choices(context.workshop, request_speech()))
+        response = jsonify(write_choices(context.quote_context(), request_speech()))
         return vary_by_language(response, {})
 
     @v1.post("/quotes")

@@ -26,8 +26,8 @@ _HOLE: Final = {"kind": "circle", "diameter": 200, "centre": {"x": 500, "y": 275
 
 def warm(context: AppContext) -> None:
     """Answer one plain order as a customer's, and draw it; discard the answer."""
-    write_choices(context.workshop, speech_in(context.workshop.workshop.language))
     quoting = replace(context.quote_context(), timed=nullcontext)
+    write_choices(quoting, speech_in(context.workshop.workshop.language))
     document = _plain_order(context.workshop)
     answer = answer_order(document, quoting, search=False)
     if isinstance(answer, Quote):

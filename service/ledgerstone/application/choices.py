@@ -5,6 +5,8 @@ from __future__ import annotations
 from decimal import Decimal
 from typing import Any
 
+from ledgerstone.application.context import QuoteContext
+from ledgerstone.application.starting_slab import starting_slab
 from ledgerstone.codec import order_schemas as bounds
 from ledgerstone.codec.choice_schemas import CHOICES
 from ledgerstone.order import CORNERS, PLACES, USES
@@ -15,8 +17,9 @@ from ledgerstone.wording.page import page_differences
 from ledgerstone.workshop.records import PaletteShade, Sealer, Workshop
 
 
-def write_choices(workshop: Workshop, speech: Speech) -> dict[str, Any]:
+def write_choices(context: QuoteContext, speech: Speech) -> dict[str, Any]:
     """Return the answer of ``GET /v1/choices``."""
+    workshop = context.workshop
     identity = workshop.workshop
     written: dict[str, Any] = CHOICES.dump(
         {
@@ -37,6 +40,7 @@ def write_choices(workshop: Workshop, speech: Speech) -> dict[str, Any]:
             "places": PLACES,
             "corners": CORNERS,
             "thicknesses_mm": workshop.shaping.thicknesses_mm,
+            "start": starting_slab(context),
             "shades": [_shade(shade, workshop, speech) for shade in workshop.palette],
             "matching": workshop.shade.matching,
             "screens_say": speech.say(SCREENS_DIFFER),

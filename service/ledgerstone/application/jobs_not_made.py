@@ -85,7 +85,7 @@ def jobs_not_made(
         path = next((p for p in suspects if _goes_without(job, p, context, usual)), None)
         if path is not None:
             untested = workshop.concrete.untested_percent if path == _UNTESTED else None
-            yield JobNotMade(job, FIELD_OF_SUSPECT[path], _blamed(job, untested))
+            yield JobNotMade(job, FIELD_OF_SUSPECT[path], _blamed(job, path, untested))
         if is_brief and job is stopped[0]:
             suspects = () if path is None else (path,)
 
@@ -95,7 +95,7 @@ def not_made(job: TypicalJob) -> Message:
     return Message("profile-not-made-at-all", job=job.message, why=job.stops or "")
 
 
-def _blamed(job: TypicalJob, untested: float | None) -> Message:
+def _blamed(job: TypicalJob, path: KeyPath, untested: float | None) -> Message:
     """Say beside a value that a job is sent back by it, and why.
 
     Parameters
@@ -105,7 +105,8 @@ def _blamed(job: TypicalJob, untested: float | None) -> Message:
     """
     named, why = job.message, job.stops or ""
     if untested is None:
-        return Message("profile-not-made", job=named, why=why)
+        lifts = "yes" if path[0] == "handling" else "no"
+        return Message("profile-not-made", job=named, why=why, lifts=lifts)
     percent = Percent(Decimal(f"{untested:g}"))
     return Message("profile-not-made-untested", job=named, why=why, percent=percent)
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass, field
 from typing import Any, Final
 
@@ -136,8 +136,7 @@ class _Making:
         elif operation == "fit-money":
             self.money = fit_money(self.draft, values, self.mark, self.context, self.entered)
         elif operation == "mix-from-bags":
-            served = self.context.workshop
-            name = workshop_speech(served.workshop.language, served).say(Message("init-bag"))
+            name = self._said(Message("init-bag"))
             self.removed += mix_from_bags(self.draft, self.place, name)
             self.taken.clear()  # it takes out parts and shades
             self.entered.clear()
@@ -152,7 +151,9 @@ class _Making:
         in_bags = path == BATCH and batch_in_bags(self.draft, change.get("value", ""), self.mark)
         if in_bags:
             change = {**change, "value": in_bags.strip('"').replace(".", self.mark)}
-        out, followed = _change(self.draft, path, change, written_as, self.entered)
+        out, followed = _change(
+            self.draft, path, change, written_as, self.entered, line_of=self._line
+        )
         self.removed += out.also
         if out.places:
             self.taken = after_taking_out(self.taken, out.places)
@@ -164,6 +165,15 @@ class _Making:
             if in_bags:
                 self.taken |= counted_at(self.draft, path, self.place)
             self.taken |= followed_at(self.draft, path, followed, self.place)
+
+    def _said(self, message: Message) -> str:
+        """A text of the file, in the workshop's language."""
+        served = self.context.workshop
+        return workshop_speech(served.workshop.language, served).say(message)
+
+    def _line(self, kind: str) -> str:
+        """What customers read of a sealer of a kind that nobody described."""
+        return self._said(Message("sealer-line", kind=kind))
 
     def made(self) -> ChangedProfile:
         """Return the profile as it is by then."""
@@ -202,6 +212,8 @@ def _change(
     change: Mapping[str, Any],
     written_as: tuple[str, RegionalSettings],
     entered: Collection[KeyPath],
+    *,
+    line_of: Callable[[str], str],
 ) -> tuple[TakenOut, dict[KeyPath, str]]:
     """Make one change; return what was taken out by it, and what else was written.
 
@@ -211,6 +223,8 @@ def _change(
         The mark between whole and tenth, and the units of numbers without one.
     entered
         What was typed before.
+    line_of
+        What customers read of a sealer of a kind.
 
     Raises
     ------
@@ -225,7 +239,9 @@ def _change(
         draft.put(path, toml_list_of(member, change.get("values", []), *written_as))
     elif operation == "set":
         toml = toml_of(member, change.get("value", ""), *written_as)
-        return TakenOut(()), put_with_followers(draft, path, toml, written_as[1], entered)
+        place = written_as[1]
+        followed = put_with_followers(draft, path, toml, place, entered, line_of=line_of)
+        return TakenOut(()), followed
     elif operation == "leave-out" and (member.inner is not None or draft.written(path)):
         return take_out(draft, path), {}
     elif operation == "add" and member.inner is not None and not isinstance(path[-1], int):

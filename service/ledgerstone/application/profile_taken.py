@@ -60,7 +60,7 @@ def followed_at(
 ) -> dict[KeyPath, TakenValue]:
     """Return what follows from what was typed at a place, said beside it."""
     values = {
-        in_local_unit(member, toml, place): str(at[-1]).replace("_", "-")
+        in_local_unit(member, toml, place) or toml.strip('"'): str(at[-1]).replace("_", "-")
         for at, toml in followed.items()
         if (member := member_at(at)) is not None and toml != EMPTY
     }

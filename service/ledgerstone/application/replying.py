@@ -8,6 +8,7 @@ from datetime import date
 from typing import Any, Final
 
 from ledgerstone.application.addressee import answered_in
+from ledgerstone.application.as_asked import changed_since, order_as_asked
 from ledgerstone.application.changed_orders import ChangeLinks, answer_changed, view_of
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.letter_pictures import (
@@ -18,14 +19,11 @@ from ledgerstone.application.letter_pictures import (
     pictures_of,
 )
 from ledgerstone.application.resolving import ResolvedRequest, Wanted, read_ask, resolve
-from ledgerstone.checks import for_customers, is_said_by
+from ledgerstone.checks import first_stops, for_customers, is_said_by
 from ledgerstone.codec.changes import say_differences
-from ledgerstone.codec.order_in import read_order
-from ledgerstone.codec.order_out import write_order
 from ledgerstone.codec.paper_schemas import REPLY
 from ledgerstone.codec.request_schemas import ReplyAskSchema
 from ledgerstone.drawing import drawing_effort
-from ledgerstone.errors import Fault, NotUnderstood
 from ledgerstone.order import Order
 from ledgerstone.papers import (
     ChangeView,
@@ -123,7 +121,7 @@ def _reply(
 ) -> Reply:
     is_full = ask.get("tone", "full") == "full"
     speech = speech_of(resolved.answer.order, context.workshop)
-    asked = _order_as_asked(ask, context)
+    asked = order_as_asked(ask, context)
     letter = Letter(
         workshop=context.workshop,
         speech=speech,
@@ -141,32 +139,13 @@ def _reply(
         return reply(view, letter, templates)
     drawn = quote_view(resolved, resolved.answer, pictures, speech)
     if asked is not None and not drawn.changes:
-        drawn = replace(drawn, changes=_changed_since(asked, resolved.answer.order, speech))
+        changes = changed_since(asked, resolved.answer.order, ask["asked"], context)
+        drawn = replace(drawn, changes=tuple(map(speech.say, changes)))
     if not ask.get("ways", False):
         return reply([drawn], letter, templates)
     ways, missing = _ways(resolved.document, resolved.answer, context)
     drawn = replace(drawn, title=speech.say(Message("letter-way", way="drawn")))
     return reply([drawn, *ways], letter, templates, missing)
-
-
-def _order_as_asked(ask: Mapping[str, Any], context: QuoteContext) -> Order | None:
-    """The order as the customer asked for it, where it is another."""
-    if "asked" not in ask:
-        return None
-    try:
-        return read_order(ask["asked"], context.workshop)
-    except NotUnderstood as fault:
-        faults = (Fault(f"/asked{found.pointer}", found.message) for found in fault.faults)
-        raise NotUnderstood(tuple(faults)) from None
-
-
-def _changed_since(asked: Order, now: Order, speech: Speech) -> tuple[str, ...]:
-    """State what the workshop changed of what was asked for; its day is in the days."""
-    was, made = (
-        write_order(replace(order, needed_by=None), compact=True) for order in (asked, now)
-    )
-    changes = tuple(map(speech.say, say_differences(was, made)))
-    return (speech.say(Message("letter-changed")), *changes) if changes else ()
 
 
 # --- a quote, and other ways to have it ---------------------------------------------------
@@ -252,8 +231,7 @@ def sent_back_view(
                 if other.follows_from == finding.id and not is_said_by(finding, other)
             ),
         )
-        for finding in sent.findings
-        if finding.level == "stops" and finding.follows_from is None
+        for finding in first_stops(sent.findings)
     )
     return SentBackView(
         sent=sent,

@@ -1,4 +1,4 @@
-"""Orders of the three typical jobs, in sizes that are usual where the workshop is."""
+"""Orders of the three typical jobs, and plain tops, in sizes usual where the workshop is."""
 
 from __future__ import annotations
 
@@ -39,6 +39,7 @@ _INCHES: Final = _Sizes(
     24 * INCH_MM, 14 * INCH_MM, 25 * INCH_MM,
     (28.5 * INCH_MM, 19.5 * INCH_MM, 36 * INCH_MM),
 )  # fmt: skip
+_PLAIN: Final = (60 * INCH_MM, 24 * INCH_MM)
 
 
 def _sizes(workshop: Workshop) -> _Sizes:
@@ -69,6 +70,18 @@ def shelf(workshop: Workshop) -> Members:
     slab = _slab(workshop, "shelf", *_sizes(workshop).shelf)
     slab["finish"]["surface"] = workshop.finishes[0].surface
     return {"slabs": [{**slab, "rests": {"kind": "full"}}], "delivery": {"kind": "collect"}}
+
+
+def plain_tops(workshop: Workshop) -> Iterator[Members]:
+    """Yield plain tops of the first shade and surface, the longest first.
+
+    The first is as long as a form starts with in inches, which is longer than in millimetres.
+    """
+    sizes = _sizes(workshop)
+    for length_mm, width_mm in (_PLAIN, sizes.top, sizes.shelf):
+        slab = _slab(workshop, "worktop", length_mm, width_mm)
+        slab["finish"]["surface"] = workshop.finishes[0].surface
+        yield slab
 
 
 def basin_top(workshop: Workshop) -> Members:

@@ -32,7 +32,7 @@ from ledgerstone.checks import (
     wear,
 )
 from ledgerstone.checks.audience import for_customers
-from ledgerstone.checks.causes import is_said_by
+from ledgerstone.checks.causes import first_stops, is_said_by
 from ledgerstone.checks.checked import Checked, StageRecords
 from ledgerstone.checks.failed import CHECK_FAILED, check_failed
 from ledgerstone.checks.finding import Finding, Level
@@ -59,6 +59,7 @@ __all__ = [
     "check_plan",
     "check_promise",
     "check_strength",
+    "first_stops",
     "for_customers",
     "group_of",
     "is_said_by",

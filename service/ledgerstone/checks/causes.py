@@ -5,7 +5,7 @@ A strip of 2 mm lets no grain in, has no cover for steel, and cracks: one fault 
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from types import MappingProxyType
 from typing import Any, Final
@@ -71,6 +71,11 @@ def _read_at(finding: Finding, open_cautions: Sequence[Finding]) -> int:
     if finding.level == "stops":
         return 0
     return 1 if finding in open_cautions else 2 + OCCASIONS.index(finding.when)
+
+
+def first_stops(findings: Sequence[Finding]) -> Iterator[Finding]:
+    """Yield what stops an order, without what follows from another finding."""
+    return (each for each in findings if each.level == "stops" and each.follows_from is None)
 
 
 def is_said_by(cause: Finding, finding: Finding) -> bool:

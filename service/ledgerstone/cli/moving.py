@@ -3,21 +3,29 @@
 from __future__ import annotations
 
 import dataclasses
+from collections.abc import Callable
 from decimal import Decimal
+from typing import Any, TypeVar
 
+from ledgerstone.wording.variants import words_of
 from ledgerstone.workshop.countries import TAX_PERCENT, usual_in
 from ledgerstone.workshop.countries.places import currency_of, usual_clock
 from ledgerstone.workshop.records import DeliveryArea, Workshop
+
+_Part = TypeVar("_Part")
 
 
 def in_country(workshop: Workshop, country: str) -> Workshop:
     """Return a workshop with a country's money, clock and tax, and one area of its postcodes.
 
+    Its texts are spelled as they are there.
     A tax that is not known here is none until the maker says so; where no postcodes are known
     there is no area.
     """
     if country == workshop.workshop.country:
         return workshop
+    words = words_of(workshop.workshop.language, usual_in(country))
+    workshop = _respelled(workshop, words.spelled)
     moved = dataclasses.replace(
         workshop.workshop,
         country=country,
@@ -36,6 +44,20 @@ def in_country(workshop: Workshop, country: str) -> Workshop:
     return dataclasses.replace(
         workshop, workshop=moved, tax=tax, calendar=calendar, areas=_areas(workshop, country)
     )
+
+
+def _respelled(part: _Part, spelled: Callable[[str], str]) -> _Part:
+    """Return a record, or what is in one, with each of its texts spelled another way."""
+    other: Any = part
+    if isinstance(part, str):
+        other = spelled(part)
+    elif isinstance(part, tuple):
+        other = tuple(_respelled(each, spelled) for each in part)
+    elif dataclasses.is_dataclass(part) and not isinstance(part, type):
+        held = {each.name: getattr(part, each.name) for each in dataclasses.fields(part)}
+        spelt = {name: _respelled(each, spelled) for name, each in held.items()}
+        other = dataclasses.replace(part, **spelt)
+    return other
 
 
 def _areas(workshop: Workshop, country: str) -> tuple[DeliveryArea, ...]:

@@ -110,6 +110,14 @@ class LimitsSchema(AnswerSchema):
     points = Number("The most points of a polygon.")
 
 
+class StartSchema(AnswerSchema):
+    """A plain slab that the workshop makes, for a form to start with."""
+
+    length_mm = Number("The most that it is long, in mm.")
+    width_mm = Number("The most that it is wide, in mm.")
+    thickness_mm = Number("Its thickness, in mm.")
+
+
 class AreaSchema(AnswerSchema):
     """One area that the workshop delivers to."""
 
@@ -164,6 +172,7 @@ class ChoicesSchema(AnswerSchema):
     thicknesses_mm = Many(
         "The thicknesses that are stocked, in mm.", fields.Raw(metadata={"type": "number"})
     )
+    start = NestedPart("A plain slab that the workshop makes.", StartSchema)
     shades = Many("The shades of the palette.", ShadeChoiceSchema)
     matching = YesNo("Whether a colour can be matched.")
     screens_say = Text("The caution to show beside every swatch.")

@@ -159,7 +159,10 @@ class Words:
 
     def exchanged(self, text: str) -> str:
         """Exchange the words of a text, each with its article; a capital stays one."""
-        text = _pattern(self.pairs).sub(self._other, text) if self.pairs else text
+        return self.spelled(_pattern(self.pairs).sub(self._other, text) if self.pairs else text)
+
+    def spelled(self, text: str) -> str:
+        """Exchange the letters and marks of a text alone."""
         for mark, other in self.marks:
             text = text.replace(mark, other)
         return text

@@ -21,7 +21,7 @@ function section(form, step) {
   /** @type {(Node | string)[]} */
   const all = [...(name === "concrete" ? fromBags(form) : []), fields(form, step.asks, step.labels)];
   if (stands.length) all.push(make("details", { class: "others", "data-pointer": `stands-${name}` }, make("summary", { class: "hint" }), fields(form, stands, step.stands_say)));
-  if (name === "lifting") all.push(make("p", {}, make("a", { class: "way", href: "#/handling/ways" }, say("first.way"))));
+  if (name === "lifting") all.push(make("p", {}, make("a", { class: "way", href: "#/handling/ways" }, say("first.way")), " ", form.button("first.hoist", { op: "add", pointer: "/handling/ways" }, "/handling/ways/-")));
   if (name === JOB) all.push(...job(form));
   const rest = [...others(form, step), make("div", { class: "rest" })];
   all.push(...(name === JOB ? [make("details", { class: "others", "data-pointer": JOB }, make("summary", {}, say("first.follows")), ...rest)] : rest));

@@ -143,7 +143,7 @@ export class Form {
       const tried = this.workshop.made(change);
       this.build();
       if ((change.op === "add" || this.place.inert) && !(await tried)) return;
-      this.focus((focus.endsWith("/-") ? this.itemsOf(change.pointer).pop()?.pointer : focus) ?? change.pointer);
+      this[change.op === "add" ? "seek" : "focus"]((focus.endsWith("/-") ? this.itemsOf(change.pointer).pop()?.pointer : focus) ?? change.pointer);
     };
     return make("button", { type: "button", class: "quiet", press: () => void press() }, say(name));
   }

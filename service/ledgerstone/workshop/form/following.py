@@ -2,24 +2,27 @@
 
 What other ways of moving a slab take follows from the first one's, in the proportion that they
 started in; what its steel yields at, from its material; what a bag makes and its water, from its
-weight. The colour of a shade that is changed is no longer one that was read.
+weight. The colour of a shade that is changed is no longer one that was read, and of a sealer that
+is another one customers read what holds of its kind.
 """
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Callable, Collection
 from decimal import Decimal
 from typing import Final
 
 from ledgerstone.errors import ProfileError
 from ledgerstone.json_types import KeyPath
 from ledgerstone.workshop.countries import RegionalSettings
+from ledgerstone.workshop.entry.as_toml import toml_text
 from ledgerstone.workshop.form.bags import MAKES, WATER, WEIGHT
 from ledgerstone.workshop.form.editing import ProfileDraft
 from ledgerstone.workshop.keys.measures import canonical
 from ledgerstone.workshop.keys.numerals import in_proportion
 from ledgerstone.workshop.reading.loader import starting_tables
 from ledgerstone.workshop.reading.syntax import tables
+from ledgerstone.workshop.records.members import member_at
 from ledgerstone.workshop.standing import FIRST_LIFT, LIFTS, standings_alone
 from ledgerstone.workshop.standing.usual_values import WAYS
 
@@ -29,6 +32,7 @@ YIELD: Final[KeyPath] = ("steel", "yield_mpa")
 # A955 grade 75. What glass fibre reaches its maker alone can say.
 _YIELDS: Final = {"plain": "500", "stainless": "500"}
 _AMERICAN_YIELDS: Final = {"plain": '"60 ksi"', "stainless": '"75 ksi"'}
+_ANOTHER_SEALER: Final = ("name", "kind")
 _STEP: Final = 5  # in the file's unit, kg or lb: as people say weights
 _LOOKED_AT: Final = ("colour", "cement", "pigment", "percent")  # what an instrument's reading is of
 
@@ -39,6 +43,8 @@ def put_with_followers(
     toml: str,
     place: RegionalSettings,
     given: Collection[KeyPath] = (),
+    *,
+    line_of: Callable[[str], str] | None = None,
 ) -> dict[KeyPath, str]:
     """Write a value, and those that follow from it; return each of these as it is written.
 
@@ -48,10 +54,12 @@ def put_with_followers(
         The units that the workshop works in.
     given
         What the maker gave before: none of it follows.
+    line_of
+        What customers read of a sealer of a kind that nobody described.
     """
-    is_lead = path in (FIRST_LIFT, MATERIAL, WEIGHT) or (
-        path[0] == "palette" and path[-1] in _LOOKED_AT
-    )
+    is_sealer = path[0] == "sealers" and path[-1] in _ANOTHER_SEALER
+    is_shade = path[0] == "palette" and path[-1] in _LOOKED_AT
+    is_lead = is_sealer or is_shade or path in (FIRST_LIFT, MATERIAL, WEIGHT)
     before = draft.written(path) if is_lead else ""
     draft.put(path, toml)
     following: dict[KeyPath, str] = {}
@@ -61,8 +69,10 @@ def put_with_followers(
         following = _of_a_bag(draft, before, toml)
     elif path == MATERIAL:
         following = _yield(draft, before, place)
-    elif is_lead and toml != before:
+    elif is_shade and toml != before:
         following = _by_eye(draft, path)
+    elif is_sealer and toml != before and line_of is not None:
+        following = _line(draft, path, line_of)
     following = {each: now for each, now in following.items() if each not in given}
     for each, now in following.items():
         draft.put(each, now)
@@ -107,6 +117,21 @@ def _by_eye(draft: ProfileDraft, path: KeyPath) -> dict[KeyPath, str]:
     """A shade that was read and is changed is one that is judged by eye, until it is read again."""
     by_eye: KeyPath = (*path[:2], "by_eye")
     return {by_eye: "true"} if draft.written(by_eye) == "false" else {}
+
+
+def _line(draft: ProfileDraft, path: KeyPath, line_of: Callable[[str], str]) -> dict[KeyPath, str]:
+    """What customers read of a sealer, where that was said of another one."""
+    draft.settle()
+    says, kind = ((*path[:2], key) for key in ("says", "kind"))
+    member, now = member_at(kind), draft.written(kind).strip('"')
+    kinds = member.choices if member is not None else ()
+    try:
+        found = standings_alone(tables(draft.text), *starting_tables())
+    except ProfileError:
+        return {}
+    ours = {toml_text(line_of(each)) for each in kinds}
+    is_ours = found.get(says) != "yours" or draft.written(says) in ours
+    return {says: toml_text(line_of(now))} if now in kinds and is_ours else {}
 
 
 def _is_lift(path: KeyPath) -> bool:

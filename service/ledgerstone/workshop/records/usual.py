@@ -13,10 +13,15 @@ _UPRIGHT: Final = frozenset({"upstand", "splashback"})
 
 def usual_thickness_mm(workshop: Workshop, use: str) -> float:
     """Return the thickness usual for a use, of those that the workshop stocks sides for."""
+    return thicknesses_by_use(workshop, use)[0]
+
+
+def thicknesses_by_use(workshop: Workshop, use: str) -> list[float]:
+    """List the thicknesses that the workshop stocks sides for, what is usual for a use first."""
     stocked = sorted(workshop.shaping.thicknesses_mm)
     if use in _UPRIGHT:
-        return stocked[0]
-    return min(stocked, key=lambda mm: abs(mm - _THICKNESS_MM))
+        return stocked
+    return sorted(stocked, key=lambda mm: abs(mm - _THICKNESS_MM))
 
 
 def usual_sealer(workshop: Workshop, place: Place) -> str:

@@ -267,6 +267,8 @@ def _alike(mine: object, theirs: object, key: str) -> bool:
     """Whether two values are the same, also where only one is written with its unit."""
     if isinstance(mine, list) and isinstance(theirs, list) and len(mine) == len(theirs):
         return all(_alike(a, b, key) for a, b in zip(mine, theirs, strict=True))
+    if isinstance(mine, str) and isinstance(theirs, str):
+        return mine.replace("ß", "ss") == theirs.replace("ß", "ss")  # as Swiss files begin
     if mine == theirs or not (isinstance(mine, str) ^ isinstance(theirs, str)):
         return mine == theirs
     a, b = (canonical(side, key) for side in (mine, theirs))

@@ -42,6 +42,7 @@ letter-in-time = { $asked ->
 }
 letter-day-not-met = Sie haben es bis { $wished } gewünscht. Diesen Tag können wir nicht einhalten.
 letter-changed = Gegenüber Ihrer Anfrage haben wir geändert:
+letter-changed-why = So, wie angefragt, lässt es sich nicht fertigen:
 letter-day-kept = Mit dieser Änderung können Sie es wie gewünscht bis { $wished } haben.
 letter-day-open = Gewünscht haben Sie es bis { $wished }. Ist das geklärt, können wir sagen, ob der Termin zu halten ist.
 letter-ready = Fertig am { $ready }.

@@ -91,14 +91,23 @@ profile-follows = { $what ->
     [yield-mpa] Streckgrenze daraus: { $value }.
     [by-eye] Die Farbe gilt wieder als nach Augenmaß. Wurde sie gemessen, sagen Sie es unten.
     [yield-l] Ein solcher Sack ergibt gewöhnlich, mit seinem Wasser: { $value }.
+    [says] Kunden lesen dazu jetzt: „{ $value }“ Ändern Sie es, wenn Sie es anders sagen.
    *[most-kg] Die anderen Arten zu heben sind im Verhältnis angesetzt: { $value }. Zu ändern unter „Andere Arten zu heben“.
+}
+# What customers read of a sealer that its maker did not describe, by how it seals.
+sealer-line = { $kind ->
+    [film] Ein dünner Film; er hält Öl und Wein ab, solange er unversehrt ist, und braucht Untersetzer unter heißen Töpfen.
+   *[penetrating] Zieht ein und bildet keinen Film; Wasser perlt ab, Öl und Wein gehören gleich abgewischt.
 }
 profile-below-cost = Nach Ihren Stunden und Preisen kostet es Sie { $cost }. Verlangen Sie mehr, oder sehen Sie beides an.
 profile-not-met = { $why ->
     [typed] Die Preise, die Sie eingetragen haben, machen davon schon { $typed } aus. Ändern Sie einen davon oder dies.
    *[far] Das können die anderen Preise nicht ausgleichen. Sehen Sie die Zahl noch einmal an.
 }
-profile-not-made = Damit geht das nicht: { $job }. { $why }
+profile-not-made = Damit geht das nicht: { $job }. { $why }{ $lifts ->
+    [yes] { " " }Fügen Sie einen Kran oder eine andere Art zu heben hinzu, wenn Sie eine haben.
+   *[no] { "" }
+}
 profile-not-made-at-all = Nicht zu machen: { $job }. { $why }
 profile-not-made-untested = Ungeprüft gelten { $percent } seiner Festigkeit. Damit geht das nicht: { $job }. { $why }
 # Ein Schlüssel der Datei, in einem Satz auf dem Formular.

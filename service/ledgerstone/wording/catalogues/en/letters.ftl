@@ -42,6 +42,7 @@ letter-in-time = { $asked ->
 }
 letter-day-not-met = You asked for it by { $wished }. We cannot meet that day.
 letter-changed = We changed this from what you asked for:
+letter-changed-why = As you asked for it, it can’t be made:
 letter-day-kept = With that change you can have it by { $wished }, as you asked.
 letter-day-open = You asked for it by { $wished }. Once this is settled we can say whether that day can be met.
 letter-ready = Ready { $ready }.

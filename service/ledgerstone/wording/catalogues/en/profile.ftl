@@ -94,14 +94,23 @@ profile-follows = { $what ->
     [yield-mpa] Yield strength from this: { $value }.
     [by-eye] Its colour is one by eye again. If it was read by an instrument, say so below.
     [yield-l] One such bag usually makes, with its water: { $value }.
+    [says] Customers now read of it: “{ $value }” Change it if you would say it another way.
    *[most-kg] Your other ways to lift were set in proportion: { $value }. “Other ways to lift” below changes them.
+}
+# What customers read of a sealer that its maker did not describe, by how it seals.
+sealer-line = { $kind ->
+    [film] A thin film; it keeps oil and wine out while it is whole, and needs a trivet under hot pans.
+   *[penetrating] Soaks in and leaves no film; water beads, and oil and wine need wiping up at once.
 }
 profile-below-cost = By your hours and prices it costs you { $cost } to make. Ask more, or look at both.
 profile-not-met = { $why ->
     [typed] The prices you typed come to { $typed } of it already. Change one of them, or this.
    *[far] The other prices can’t make up for that. Look at the number again.
 }
-profile-not-made = With this you can’t make: { $job }. { $why }
+profile-not-made = With this you can’t make: { $job }. { $why }{ $lifts ->
+    [yes] { " " }Add a hoist or another way to lift, if you have one.
+   *[no] { "" }
+}
 profile-not-made-at-all = This can’t be made: { $job }. { $why }
 profile-not-made-untested = Untested, { $percent } of its strength is trusted. With that you can’t make: { $job }. { $why }
 # A key of the file, in a sentence on the form.
