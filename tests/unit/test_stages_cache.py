@@ -1,9 +1,10 @@
 """What orders of one workshop share: each slab's results, by the slab alone."""
 
-from collections.abc import Callable, Hashable
-from dataclasses import replace
+from collections.abc import Callable, Hashable, Iterator
+from dataclasses import fields, is_dataclass, replace
 from datetime import date
-from typing import Any, TypeVar
+from decimal import Decimal
+from typing import Any, TypeVar, cast, get_type_hints
 
 import numpy as np
 import pytest
@@ -18,6 +19,7 @@ from ledgerstone.stages.cache import BoundedStore
 from ledgerstone.stages.keys import SlabKey
 from ledgerstone.stages.placement import Freedom, LayoutKey, Placement
 from ledgerstone.workshop import Workshop
+from ledgerstone.workshop.records.members import members_of
 from support.documents import Json
 from support.everyday import EVERYDAY
 
@@ -140,6 +142,65 @@ def test_a_maker_s_name_and_days_keep_what_was_worked_out(workshop: Workshop) ->
     assert answered(changed, cache) == answered(changed, StageCache())
     cache.use_for(changed)
     assert cache.results is known
+
+
+def dearer(part: V) -> V:
+    """The same part of a profile, its money and its hours half as much again."""
+    other: Any = part
+    if isinstance(part, tuple):
+        other = tuple(map(dearer, part))
+    elif isinstance(part, Decimal):
+        other = part * Decimal("1.5")
+    elif is_dataclass(part) and not isinstance(part, type):
+        held = {each.name: getattr(part, each.name) for each in fields(part)}
+        more = {
+            name: value * 1.5 if name.startswith("hours") else dearer(value)
+            for name, value in held.items()
+        }
+        other = replace(part, **more)
+    return cast("V", other)
+
+
+@pytest.mark.parametrize("name", ["vanity", "hob"])
+def test_prices_and_hours_keep_what_was_worked_out(workshop: Workshop, name: str) -> None:
+    """Every one of them: the answer has its own, what a way of lifting takes among them."""
+    slab = EVERYDAY[name]["slabs"][0]
+    tables = ("recipe", "boards", "pigments", "palette", "finishes", "sealers", "edges", "slurry")
+    more = (*tables, "handling", "steel", "packing", "lifting", "rails", "shade", "tent", "rates")
+    changed = replace(workshop, **{each: dearer(getattr(workshop, each)) for each in more})
+    cache = StageCache()
+
+    def answered(profile: Workshop, cache: StageCache) -> str:
+        order = read_order({"slabs": [slab]}, profile)
+        return repr(quote(order, StageContext(profile, (), TODAY, cache)))
+
+    was = answered(workshop, cache)
+    known = cache.results
+    assert answered(changed, cache) == answered(changed, StageCache()) != was
+    assert cache.results is known
+    thick = replace(workshop, loads=replace(workshop.loads, point_n=workshop.loads.point_n + 1))
+    cache.use_for(thick)
+    assert cache.results is not known
+
+
+def test_a_decimal_of_a_profile_is_money() -> None:
+    """Or a percentage of it: so no result of a stage depends on one."""
+    kinds = {
+        f"{record.__name__}.{member.name}": member.kind
+        for record in every_record(Workshop)
+        for member in members_of(record)
+        if get_type_hints(record)[member.name] in {Decimal, Decimal | None}
+    }
+    assert kinds
+    assert {name for name, kind in kinds.items() if kind != "money"} == set()
+
+
+def every_record(record: type) -> Iterator[type]:
+    """A record of the profile, and every one within it."""
+    yield record
+    for member in members_of(record):
+        if member.inner is not None:
+            yield from every_record(member.inner)
 
 
 def test_two_profiles_that_take_turns_are_each_worked_out_once(workshop: Workshop) -> None:

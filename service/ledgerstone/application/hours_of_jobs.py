@@ -9,7 +9,7 @@ from decimal import Decimal
 from typing import Final
 
 from ledgerstone.application.context import QuoteContext
-from ledgerstone.application.typical_jobs import typical_jobs
+from ledgerstone.application.typical_jobs import TYPICAL_JOB_NAMES, typical_job
 from ledgerstone.errors import ProfileError
 from ledgerstone.json_types import JSON, KeyPath
 from ledgerstone.workshop.entry.entries import entry_of
@@ -38,8 +38,8 @@ class FittedHours:
     given
         The hours of labour that each takes; None where not given, or unreadable.
     took
-        The hours that each took by the profile right after it was fitted; None where it is sent
-        back.
+        The hours that each of them took by the profile right after it was fitted; None where none
+        were given, or it is sent back.
     """
 
     given: tuple[float | None, ...] = ()
@@ -62,7 +62,7 @@ def fit_hours(
     ``f = Σ r / Σ r²`` with ``r = h / t``.
     """
     hours = tuple(hours_of(text, mark) for text in given)
-    takes = _takes(draft.text, context)
+    takes = _takes(draft.text, hours, context)
     for _ in range(_ROUNDS):
         factor = _factor(takes, hours)
         if factor is None:
@@ -70,7 +70,7 @@ def fit_hours(
         if abs(factor - 1) < _NEAR:
             break
         scale(draft, list(_rates(tables(draft.text))), factor)
-        takes = _takes(draft.text, context)
+        takes = _takes(draft.text, hours, context)
     _confirm_rates(draft)
     return FittedHours(hours, takes)
 
@@ -87,13 +87,19 @@ def hours_of(text: str, mark: str) -> float | None:
     return float(read) if read and read > 0 else None
 
 
-def _takes(text: str, context: QuoteContext) -> tuple[float | None, ...]:
-    """The hours of each typical job by a profile's text; none while it has faults."""
+def _takes(
+    text: str, given: Sequence[float | None], context: QuoteContext
+) -> tuple[float | None, ...]:
+    """The hours of each job that some were given for, by a profile; none while it has faults."""
     try:
-        workshop = read_profile(text)
+        by_it = replace(context, workshop=read_profile(text))
     except ProfileError:
         return ()
-    return tuple(job.hands_hours for job in typical_jobs(replace(context, workshop=workshop)))
+    jobs = zip(TYPICAL_JOB_NAMES, given, strict=False)
+    return tuple(
+        typical_job(name, by_it, says_why=False).hands_hours if hours else None
+        for name, hours in jobs
+    )
 
 
 def _factor(takes: Sequence[float | None], given: Sequence[float | None]) -> float | None:

@@ -31,11 +31,11 @@ def starting_slab(context: QuoteContext) -> StartingSlab:
     tried = [{**top, "thickness": mm} for top in plain_tops(context.workshop) for mm in thicknesses]
     slab = next((slab for slab in tried if _is_made(slab, context)), tried[0])
     outline = slab["outline"]
-    sides = (round(outline[side], 1) for side in ("length", "width"))
-    return StartingSlab(*sides, slab["thickness"])
+    length_mm, width_mm = (round(outline[side], 1) for side in ("length", "width"))
+    return StartingSlab(length_mm, width_mm, slab["thickness"])
 
 
 def _is_made(slab: Members, context: QuoteContext) -> bool:
-    order = read_order({"slabs": [slab]}, context.workshop)
-    groups = ("shape", "strength")
-    return not run_stages(order, context.of_stages, groups=groups, contain=context.contain).stops
+    order, stages = read_order({"slabs": [slab]}, context.workshop), context.of_stages
+    checked = run_stages(order, stages, groups=("shape", "strength"), contain=context.contain)
+    return not checked.stops

@@ -90,18 +90,24 @@ def typical_jobs(context: QuoteContext) -> tuple[TypicalJob, ...]:
     return tuple(typical_job(name, context) for name in TYPICAL_JOB_NAMES)
 
 
-def typical_job(name: str, context: QuoteContext) -> TypicalJob:
-    """Quote one of the three jobs."""
+def typical_job(name: str, context: QuoteContext, *, says_why: bool = True) -> TypicalJob:
+    """Quote one of the three jobs.
+
+    Parameters
+    ----------
+    says_why
+        Whether to find out what stands in the way of the usual thickness.
+    """
     orders = dict(zip(TYPICAL_JOB_NAMES, (shelf, basin_top, kitchen), strict=True))
-    return _answered(name, orders[name](context.workshop), context)
+    return _answered(name, orders[name](context.workshop), context, says_why=says_why)
 
 
 def job_step_by_step(context: QuoteContext) -> TypicalJob:
-    """Quote the one job whose materials and price a maker tells."""
-    return typical_job(_STEP_BY_STEP, context)
+    """Quote the one job whose materials and price a maker tells; its remark is left out."""
+    return typical_job(_STEP_BY_STEP, context, says_why=False)
 
 
-def _answered(name: str, order: Members, context: QuoteContext) -> TypicalJob:
+def _answered(name: str, order: Members, context: QuoteContext, *, says_why: bool) -> TypicalJob:
     outline = order["slabs"][0]["outline"]
     surface = str(order["slabs"][0]["finish"]["surface"])
     size = (Length.of_mm(outline["length"]), Length.of_mm(outline["width"]))
@@ -110,7 +116,7 @@ def _answered(name: str, order: Members, context: QuoteContext) -> TypicalJob:
         return TypicalJob(name, size, surface, stops=answer)
     slab = answer.order.slabs[0]
     usual = None
-    if "other-thickness" in slab.taken:
+    if says_why and "other-thickness" in slab.taken:
         mm = usual_thickness_mm(context.workshop, str(order["slabs"][0]["use"]))
         usual = slab.thickness.like(mm)
     job = TypicalJob(

@@ -5,14 +5,14 @@ from __future__ import annotations
 import dataclasses
 from collections.abc import Callable
 from decimal import Decimal
-from typing import Any, TypeVar
+from typing import Any, TypeVar, cast
 
 from ledgerstone.wording.variants import words_of
 from ledgerstone.workshop.countries import TAX_PERCENT, usual_in
 from ledgerstone.workshop.countries.places import currency_of, usual_clock
 from ledgerstone.workshop.records import DeliveryArea, Workshop
 
-_Part = TypeVar("_Part")
+_Held = TypeVar("_Held")
 
 
 def in_country(workshop: Workshop, country: str) -> Workshop:
@@ -46,7 +46,7 @@ def in_country(workshop: Workshop, country: str) -> Workshop:
     )
 
 
-def _respelled(part: _Part, spelled: Callable[[str], str]) -> _Part:
+def _respelled(part: _Held, spelled: Callable[[str], str]) -> _Held:
     """Return a record, or what is in one, with each of its texts spelled another way."""
     other: Any = part
     if isinstance(part, str):
@@ -57,7 +57,7 @@ def _respelled(part: _Part, spelled: Callable[[str], str]) -> _Part:
         held = {each.name: getattr(part, each.name) for each in dataclasses.fields(part)}
         spelt = {name: _respelled(each, spelled) for name, each in held.items()}
         other = dataclasses.replace(part, **spelt)
-    return other
+    return cast("_Held", other)
 
 
 def _areas(workshop: Workshop, country: str) -> tuple[DeliveryArea, ...]:

@@ -14,6 +14,7 @@ from ledgerstone.schedule import NoWorkingDay, calendar_of, days_ahead
 from ledgerstone.shape import Shape
 from ledgerstone.stages.cache import OnItsRests
 from ledgerstone.stages.context import StageContext
+from ledgerstone.stages.costs_aside import same_way
 from ledgerstone.stages.keys import HandlingKey, InPlaceKey, SlabKey, SteelKey
 from ledgerstone.stages.planned import Planned
 from ledgerstone.strength.handling import Curing
@@ -117,7 +118,9 @@ def assess_handling(planned: Planned, i: int, context: StageContext) -> SlabStre
         curing,
         turning,
     )
-    return context.cache.results.handling.get_or_compute(key, compute)
+    kept = context.cache.results.handling.get_or_compute(key, compute)
+    way = same_way(kept.handled.way, context.workshop.handling.ways)
+    return replace(kept, handled=replace(kept.handled, way=way))
 
 
 def assess_in_place(planned: Planned, i: int, context: StageContext) -> InPlace:

@@ -12,6 +12,7 @@ from typing import Final, Generic, TypeVar
 
 from ledgerstone.reinforcement import AfterCrack, SteelPlan
 from ledgerstone.shape import Shape
+from ledgerstone.stages.costs_aside import without_costs
 from ledgerstone.stages.keys import HandlingKey, InPlaceKey, SlabKey, SteelKey
 from ledgerstone.stages.placement import LayoutKey, Placement
 from ledgerstone.strength.in_place import InPlace
@@ -20,8 +21,9 @@ from ledgerstone.workshop.records import Workshop
 
 MAX_SHAPES = 48
 MAX_RESULTS = 32  # of each kind, a few kilobytes each
-# What none of the results depends on, so that a maker who tries another price keeps them; of days
-# they depend by the temperature of the month alone, which is in their keys.
+# What none of the results depends on, so that a maker who tries another price keeps them, as on no
+# price or hours of other tables; of days they depend by the temperature of the month alone, which
+# is in their keys.
 _SET_ASIDE: Final = frozenset(
     {"rates", "tax", "offer", "services", "sample", "areas", "hours", "web", "reply", "mail"}
     | {"mailbox", "standing", "fingerprint", "workshop", "calendar"}
@@ -79,20 +81,22 @@ class StageCache:
         self.plates = plates if plates is not None else Plates()
         self.results = Results()
         self._workshop: Workshop | None = None
-        self._before: tuple[Workshop, Results] | None = None
+        self._bearing: object = None
+        self._before: tuple[object, Results] | None = None
 
     def use_for(self, workshop: Workshop) -> None:
         """Take the results of a profile: those in use, those of the one before, or none yet."""
         if workshop is self._workshop:
             return
-        if self._workshop is not None and _bearing(workshop) != _bearing(self._workshop):
-            before, self._before = self._before, (self._workshop, self.results)
-            is_back = before is not None and _bearing(workshop) == _bearing(before[0])
+        bearing = _bearing(workshop)
+        if self._workshop is not None and bearing != self._bearing:
+            before, self._before = self._before, (self._bearing, self.results)
+            is_back = before is not None and bearing == before[0]
             self.results = before[1] if before is not None and is_back else Results()
-        self._workshop = workshop
+        self._workshop, self._bearing = workshop, bearing
 
 
 def _bearing(workshop: Workshop) -> list[object]:
-    """Return the tables of a profile that affect the results."""
+    """Return what of a profile affects the results: its other tables, without money and hours."""
     names = [f.name for f in fields(workshop) if f.name not in _SET_ASIDE]
-    return [getattr(workshop, name) for name in names]
+    return [without_costs(getattr(workshop, name)) for name in names]
