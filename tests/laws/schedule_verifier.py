@@ -122,10 +122,10 @@ def _gained(
     total = 0.0
     for ordinal in range(pour.ends // DAY, end // DAY + 1):
         low, high = max(pour.ends, ordinal * DAY), min(end, (ordinal + 1) * DAY)
-        shed = by_month[date.fromordinal(ordinal).month - 1]
+        workshop_temp_c = by_month[date.fromordinal(ordinal).month - 1]
         tent = max(0, min(high, tent_end) - low) if pour.job.step.warm_c is not None else 0
-        total += rate(max(shed, pour.job.step.warm_c or shed)) * tent / DAY
-        total += rate(shed) * max(0, high - low - tent) / DAY
+        total += rate(max(workshop_temp_c, pour.job.step.warm_c or workshop_temp_c)) * tent / DAY
+        total += rate(workshop_temp_c) * max(0, high - low - tent) / DAY
     return total
 
 
@@ -169,8 +169,8 @@ def _ages(pour: ScheduledJob, rest: Sequence[ScheduledJob], shop: Workshop) -> I
     for at, one in enumerate(rest):
         if one.starts - pour.ends < one.job.step.age_hours * 60 - 1e-3:
             yield f"{one.job.step.name} begins too young"
-        ripe = pour.job.step.min_age_days or 0.0
-        if _gained(pour, one.starts, by_month, ageing_rate, pour.wait_ends) < ripe - 1e-6:
+        min_age_days = pour.job.step.min_age_days or 0.0
+        if _gained(pour, one.starts, by_month, ageing_rate, pour.wait_ends) < min_age_days - 1e-6:
             yield f"{one.job.step.name} begins before the strength is there"
         tent_end = pour.ends + math.ceil(60 * pour.job.step.warm_hours)  # to the minute
         damp = _gained(pour, one.starts, by_month, damping, tent_end)

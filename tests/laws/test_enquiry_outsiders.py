@@ -1,4 +1,4 @@
-"""Laws of reading for what outsiders met: delivery asked, units each as wide, holes run on."""
+"""Laws of reading, of faults that strangers' enquiries showed: delivery, rows of units, holes."""
 
 import pytest
 from hypothesis import HealthCheck, given, settings

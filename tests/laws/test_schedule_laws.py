@@ -10,12 +10,12 @@ whole day's, if they are more) are worked on end: moments that only grow fewer a
 or more is booked. Working time maps later moments to later ones, and so does working time with
 minutes left out. A step takes the lesser of the hands it can share and the hands there are: what
 fitted fits with one pair more. So starts and ends only move later when hours, waits, bookings or
-the day of the order do, or the shed is colder; and only earlier with another pair of hands. The
+the day of the order do, or the workshop is colder; and only earlier with another pair of hands. The
 sooner of several such plans keeps order too.
 
-Under a heated tent that is warmer than the shed in every month a cover lasts as long whenever it
-begins, and a fixed part of it counts as damp cover at the tent's warmth; the rest is gained at the
-shed's, so what is damp still ends later when it is poured later or the shed is colder.
+Under a heated tent that is warmer than the workshop in every month a cover lasts as long whenever
+it begins, and a fixed part of it counts as damp cover at the tent's warmth; the rest is gained at
+the workshop's, so what is damp still ends later when it is poured later or the workshop is colder.
 
 Under greedy dispatch these would not hold; nor is *a shorter wait is ready sooner* true of the
 phases between, since it may end on a Saturday.
@@ -124,7 +124,7 @@ def test_another_pair_of_hands_is_never_ready_later(
 
 @thorough
 @given(operation_lists(), days_of_two_years, taken, st.data())
-def test_a_colder_shed_is_never_ready_earlier(
+def test_a_colder_workshop_is_never_ready_earlier(
     workshop: Workshop,
     steps: OperationSteps,
     today: date,
@@ -150,7 +150,7 @@ def test_a_heated_tent_is_never_ready_later(
     busy: tuple[Booking, ...],
     data: st.DataObject,
 ) -> None:
-    """With every cover in a tent that is warmer than the shed ever is, nothing is ready later."""
+    """With every cover in a tent warmer than the workshop ever is, nothing is ready later."""
     shop = data.draw(calendars_of(workshop))
     warm_c, hours = data.draw(st.floats(31, 50)), data.draw(st.floats(0, 96))
     bare = [replace(step, warm_c=None, warm_hours=0.0) for step in steps]

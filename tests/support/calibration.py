@@ -136,7 +136,7 @@ BREAKERS: Final[dict[str, tuple[Json, tuple[str, ...]]]] = {
 }
 
 
-def in_a_cold_shed(workshop: Workshop) -> Workshop:
+def in_a_cold_workshop(workshop: Workshop) -> Workshop:
     """The same workshop, which demoulds after a day at 5 °C and waits no longer."""
     return replace(
         workshop,

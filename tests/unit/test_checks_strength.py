@@ -14,7 +14,7 @@ from ledgerstone.shape import shape_of
 from ledgerstone.stages import StageContext
 from ledgerstone.wording import Message
 from ledgerstone.workshop import Workshop
-from support.calibration import BREAKERS, JOBS, in_a_cold_shed
+from support.calibration import BREAKERS, JOBS, in_a_cold_workshop
 from support.documents import Json
 from support.in_english import in_english
 from support.slabs import box, cut, hole, order_of, slab_json, slab_of
@@ -67,7 +67,7 @@ def test_one_day_is_a_day(workshop: Workshop) -> None:
     oven = cut("rectangle", (900, 480), (800, 400), label="oven", rim="covered")
     frame = {"kind": "frame", "sides": ["front", "back", "left", "right"], "width": 60}
     slab = slab_json(box(1600, 800), oven, rests=frame)
-    finding = _one(_found(in_a_cold_shed(workshop), slab), "cracks-when-moved")
+    finding = _one(_found(in_a_cold_workshop(workshop), slab), "cracks-when-moved")
     assert "edge 1 day after casting" in in_english(finding)
     assert finding.level == "stops"
 

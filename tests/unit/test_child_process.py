@@ -14,7 +14,7 @@ def _children() -> list[str]:
         return told.read().split()
 
 
-def test_what_is_done_apart_comes_back() -> None:
+def test_a_child_s_result_is_returned() -> None:
     """Another process does the work, and is gone once its result is here."""
     before = _children()
     said = run_apart("import os, sys\nprint(os.getpid(), sys.stdin.read())", b"asked", 1, 30.0)
@@ -24,19 +24,19 @@ def test_what_is_done_apart_comes_back() -> None:
     assert _children() == before
 
 
-def test_what_fails_apart_is_a_fault_of_ours() -> None:
+def test_a_child_that_fails_is_a_fault_of_ours() -> None:
     """A child that raises comes to nothing, and says so."""
     with pytest.raises(ChildFailed):
         run_apart("1 // 0", b"", 1, 30.0)
 
 
-def test_what_works_too_long_apart_is_ended() -> None:
+def test_a_child_that_works_too_long_is_ended() -> None:
     """A child that takes more processor time than it may is ended, however long there is."""
     with pytest.raises(ChildFailed):
         run_apart("while True: pass", b"", 1, 30.0)
 
 
-def test_what_takes_too_long_apart_is_ended() -> None:
+def test_a_child_that_is_late_is_ended() -> None:
     """A child that is not done in time is ended, and nobody waits on."""
     before, began_s = _children(), time.monotonic()
     with pytest.raises(ChildFailed):

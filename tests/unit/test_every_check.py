@@ -123,9 +123,9 @@ def test_many_alike_are_stated_once() -> None:
     """Twenty taps too near each other's edge are one finding that points at all of them."""
     taps = [hole(35, 100 + 60 * i, "582 mm", label=f"tap {i + 1}") for i in range(20)]
     findings = _found(of(plain(1400, 600, *taps)))
-    (crowd,) = [one for one in findings if one.check == "strip-too-narrow"]
-    assert values_of(crowd, "finding-repeated")["more"] == 19
-    assert {f"/slabs/0/cutouts/{i}" for i in range(20)} <= set(crowd.at)
+    (repeated,) = [one for one in findings if one.check == "strip-too-narrow"]
+    assert values_of(repeated, "finding-repeated")["more"] == 19
+    assert {f"/slabs/0/cutouts/{i}" for i in range(20)} <= set(repeated.at)
 
 
 @pytest.mark.parametrize(

@@ -1,4 +1,4 @@
-"""What a PDF is reported: stars for letters that our font lacks, and a word of it on every page."""
+"""Letters that the PDF's font lacks are printed as stars, and every page says so."""
 
 import json
 

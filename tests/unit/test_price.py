@@ -206,9 +206,9 @@ def test_cover_is_paid_while_a_carrier_has_it(workshop: Workshop) -> None:
     free = with_offer(workshop, round_to=Decimal("0.01"))
     near, own = priced(free, plain(), delivery=NEAR), priced(free, plain())
     assert "price-cover" not in amounts(own)
-    worth = sum(line.amount for line in near.lines[:3])
+    before_tax = sum(line.amount for line in near.lines[:3])
     assert Decimal(amounts(near)["price-cover"]) == max(
-        Decimal(6), to_penny(worth * Decimal("0.015"))
+        Decimal(6), to_penny(before_tax * Decimal("0.015"))
     )
 
 

@@ -16,7 +16,7 @@ from ledgerstone.wording import english
 from ledgerstone.workshop import Workshop
 from support.slabs import box, order_of, slab_json, stages_of
 
-TODAY = date(2027, 1, 11)  # the shed is at 8 °C
+TODAY = date(2027, 1, 11)  # the workshop is at 8 °C
 POURED = minute_at(TODAY)
 SHED = (8.0,) * 12
 

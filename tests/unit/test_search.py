@@ -1,4 +1,4 @@
-"""What spares the search of remedies its trials changes nothing about what it finds."""
+"""The shortcuts by which the search for remedies skips trials change nothing that it finds."""
 
 from dataclasses import replace
 from datetime import date
@@ -54,8 +54,8 @@ def test_handling_and_in_place_apart_are_the_whole(name: str, workshop: Workshop
 
 
 @pytest.mark.parametrize("name", CRACKING)
-def test_what_is_spared_would_have_failed(name: str, workshop: Workshop) -> None:
-    """Where a quick look says that a change is in vain, the whole trial finds the crack too."""
+def test_a_trial_that_is_skipped_would_have_failed(name: str, workshop: Workshop) -> None:
+    """Where a quick look says that a change cannot help, the whole trial finds the crack too."""
     document, check = BREAKERS[name][0], "cracks-in-place"
     context, stages = context_of(workshop, TODAY), stages_of(document, workshop)
     stop = next(

@@ -142,7 +142,7 @@ def test_a_rounded_slab_has_no_node_outside_it(workshop: Workshop) -> None:
 
 
 def test_reliefs_whose_edges_tangle_are_worked_out(workshop: Workshop) -> None:
-    """Two reliefs over each other, a hair apart at an edge: an answer, and soon.
+    """Two reliefs over each other, almost touching along an edge: an answer, and soon.
 
     Found by random orders: the edges could not all be kept, and halving them took half a minute.
     """

@@ -13,7 +13,7 @@ from ledgerstone.codec.order_in import read_order
 from ledgerstone.quote import Quote, SentBack, quote
 from ledgerstone.stages import StageContext
 from ledgerstone.workshop import Workshop
-from support.calibration import BREAKERS, JOBS, OUTDOOR, TODAY, in_a_cold_shed
+from support.calibration import BREAKERS, JOBS, OUTDOOR, TODAY, in_a_cold_workshop
 from support.documents import Json
 from support.everyday import EVERYDAY
 from support.in_english import in_english
@@ -48,9 +48,9 @@ def test_a_known_breaker_is_sent_back(name: str, workshop: Workshop) -> None:
     assert {f.check for f in answer.findings if f.level == "stops"} == set(checks)
 
 
-def test_a_slab_moved_after_a_day_in_a_cold_shed_is_sent_back(workshop: Workshop) -> None:
+def test_a_slab_moved_after_a_day_in_a_cold_workshop_is_sent_back(workshop: Workshop) -> None:
     """The outdoor top that is made with care cannot leave its mould at a day old and 5 °C."""
-    answer = answered(OUTDOOR, in_a_cold_shed(workshop))
+    answer = answered(OUTDOOR, in_a_cold_workshop(workshop))
     assert isinstance(answer, SentBack)
     assert {f.check for f in answer.findings if f.level == "stops"} == {"cracks-when-moved"}
 

@@ -23,11 +23,11 @@ def cut_dxf(layout: CutLayout, mm_per_unit: float) -> str:
     mm_per_unit
         Of its unit, in mm: 1, or an inch's 25.4.
     """
-    # 20 MB that only the worker that writes one should hold
+    # ezdxf takes 20 MB of memory: only a worker that writes a file loads it
     from ezdxf import filemanagement  # noqa: PLC0415
     from ezdxf._options import options  # noqa: PLC0415
 
-    options.write_fixed_meta_data_for_testing = True  # no day, no chance in the text
+    options.write_fixed_meta_data_for_testing = True  # no date and no random identifier in the text
     document = filemanagement.new("R2010", units=_MILLIMETRES if mm_per_unit == 1 else _INCHES)
     for i, layer in enumerate(layout.layers):
         document.layers.add(layer, color=_COLOURS[i % len(_COLOURS)])

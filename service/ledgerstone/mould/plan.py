@@ -46,7 +46,7 @@ class Mould:
 
     @property
     def boards(self) -> tuple[SheetPart, ...]:
-        """Everything of board."""
+        """All parts that are cut from board."""
         return self.base + self.sides
 
     @property
@@ -126,7 +126,7 @@ def mould_plan(
     *,
     moulds: Sequence[int] | None = None,
 ) -> MouldPlan:
-    """Plan the moulds of an order, ``moulds`` of each slab; left out, one cast again and again."""
+    """Plan the moulds of an order, ``moulds`` of each slab: by default one for all pieces."""
     boards = workshop.boards
     counts = tuple(moulds or [1] * len(order.slabs))
     each = tuple(

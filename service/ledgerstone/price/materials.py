@@ -53,7 +53,7 @@ def materials(
     steel
         Of each slab, where it has been advised; left out, mesh over each slab and no bars.
     moulds
-        How many moulds of each slab are made; left out, one, cast again and again.
+        How many moulds of each slab are made: by default one, used for every piece.
     loads
         Which pieces are cast at once, by slab index, where that is known.
     """

@@ -11,7 +11,7 @@ from ledgerstone.schedule.days import MinuteSpan
 
 
 class Tables:
-    """So many casting tables, each of which a booking may hold for a time.
+    """The casting tables, each of which a booking may hold for a time.
 
     Parameters
     ----------

@@ -1,4 +1,4 @@
-"""Hands to lift a slab with, and when a lift is to be assessed. Nothing here is a safe limit."""
+"""How many people lift a slab, and when a lift is to be assessed. Nothing here is a safe limit."""
 
 from __future__ import annotations
 
@@ -33,7 +33,7 @@ _TEAM_FACTORS: Mapping[int, float] = MappingProxyType({1: 1.0, 2: 2 / 3, 3: 1 / 
 
 
 def people_to_lift(kg: float, workshop: Workshop) -> int:
-    """Hands round one slab, by the workshop's own share for one person. Not a safe limit.
+    """People who lift one slab, by the workshop's own share for one person. Not a safe limit.
 
     Source
     ------

@@ -1,4 +1,4 @@
-"""A slab that must fit a wall or an alcove of another length than was told: a doubt."""
+"""A slab that must fit exactly between walls whose length differs from its own: both are read."""
 
 from __future__ import annotations
 
@@ -11,8 +11,8 @@ from ledgerstone.enquiry.scene.said import newest, say
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.words.word_sets import word_set
 
-# What a slab is less than its alcove by is room to fit it; what is far off is another wall. Common
-# practice, no source.
+# A slab is a little shorter than its alcove, so that it can be fitted; a length that differs by
+# more is another wall's. Common practice, no source.
 _ROOM_MM: Final = 25.0
 _FAR: Final = 1.1
 _WALLS: Final = word_set("wall walls alcove gap space recess nische wand wände")
@@ -23,7 +23,7 @@ _BETWEEN: Final = frozenset(
 
 
 def note_walls(focus: Focus, parsed: ParsedSentence) -> None:
-    """Take the length of a wall that a slab must fit exactly for another reading of its length."""
+    """Add the length of a wall that a slab must fit exactly as a second reading of its own."""
     piece, words = focus.subjects.piece, parsed.sentence.words
     is_exact = bool(_EXACTLY & set(words)) or bool(_BETWEEN & set(pairwise(words)))
     known = newest(piece.claims.get("length", [])) if piece is not None else []
@@ -44,6 +44,6 @@ def note_walls(focus: Focus, parsed: ParsedSentence) -> None:
 
 
 def _is_walls(parsed: ParsedSentence, mention: Mention, at: int) -> bool:
-    """Return whether a thing is a wall, and a size after it its own."""
+    """Return whether a mention is of a wall, and the size after it is the wall's."""
     near = mention.end <= at <= mention.end + 5
     return mention.kind == "thing" and near and parsed.sentence.words[mention.end - 1] in _WALLS

@@ -1,4 +1,4 @@
-"""Which slab known already a sentence means: "the second", "in the island", "the longer one"."""
+"""Which earlier slab a sentence refers to: "the second", "in the island", "the longer one"."""
 
 from __future__ import annotations
 

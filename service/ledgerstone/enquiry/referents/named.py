@@ -47,7 +47,7 @@ _FILLED: Final = 5
 def take(
     focus: Focus, parsed: ParsedSentence, mention: Mention, active: Mention | None
 ) -> Mention | None:
-    """Take up what is named; give what the sizes after it are of."""
+    """Note what a sentence names next; return what the sizes after it belong to."""
     takes = {
         "count": _counted,
         "part": split_l.take_part,

@@ -1,4 +1,4 @@
-"""What of an opening a size is, and which way it lies."""
+"""Which dimension of an opening a size gives, and which way the opening lies."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ _NO_SIZES: Final = frozenset({"behind", "radius", "thick", "apart", "quantity", 
 def opening_key(
     opening: SaidOpening, measure: Measure, roles: set[str], measures: Sequence[Measure]
 ) -> str:
-    """Return what of an opening a size is: a first bare one of two runs along the slab."""
+    """Return the dimension that a size gives; the first bare one of two runs along the slab."""
     role = measure.role
     if measure.place > 2 or role in _NO_SIZES:
         return ""

@@ -11,7 +11,7 @@ from ledgerstone.enquiry.scene.size_assigner import worked_out
 from ledgerstone.enquiry.text.tokens import TextSpan
 from ledgerstone.enquiry.values.pieces import Doubt, OpeningFound, PieceFound
 
-_APART: Final = 24  # characters between two tellings of a place that are not one
+_APART: Final = 24  # characters: places given farther apart in a message are two places
 _AXES: Final = {"x": ("left", "right"), "y": ("front", "back")}
 
 

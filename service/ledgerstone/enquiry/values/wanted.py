@@ -47,7 +47,7 @@ def _is_wanted(opening: SaidOpening) -> bool:
 
 
 def _is_partial(piece: SaidPiece, others: Sequence[SaidPiece]) -> bool:
-    """Return whether a slab has one size of its own use beside one that is whole: no other slab.
+    """Return whether a slab with one size is a whole one of its use mentioned again, and no other.
 
     "She had the 3 m island; ours is 1.4 m by 40 cm." An upstand may well have only a height.
     """

@@ -127,7 +127,7 @@ class Needed:
     if_today: tuple[date, ...] = ()
 
     def readings(self) -> list[date]:
-        """Return the days that may be meant: those that are told, else what today would make it."""
+        """Return the days that may be meant: those named, else those counted from today."""
         told = self.doubt.values.values() if self.doubt is not None else ()
         days = sorted({one for one in told if isinstance(one, date)})
         return days or ([self.day] if self.day is not None else list(self.if_today))
@@ -209,7 +209,7 @@ def _in_sentence(
 
 
 def _in_week(text: str, start: int, end: int, written: date | None) -> Needed | None:
-    """Return the doubt of a week that is named, where no day beside it is."""
+    """Return the doubt where a week is named and no day of it."""
     week = _WEEK.search(text, start, end)
     if week is None or _OTHERWISE.search(text[start : week.start()]):
         return None
@@ -221,7 +221,7 @@ def _in_week(text: str, start: int, end: int, written: date | None) -> Needed | 
 
 
 def _counted_from(text: str, end: int, dated: Dated) -> Needed | None:
-    """Return the day for something else that it is needed before, or by."""
+    """Return the day of an event that it is needed before, or by."""
     day, span, unsure = dated
     if day is None:
         return None

@@ -100,7 +100,7 @@ class EdgeSaid:
 
 
 def edges_of(text: str, spans: Sequence[TextSpan]) -> list[EdgeSaid]:
-    """Return what is said of edges, by side; what is said of all or of visible ones is spread."""
+    """Return what is said of edges, by side; of all or of visible ones, for each."""
     said: dict[str, EdgeSaid] = {}
     for start, end in spans:
         walls: dict[str, EdgeSaid] = {}
