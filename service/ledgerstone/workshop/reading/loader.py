@@ -8,7 +8,7 @@ import json
 import re
 from collections.abc import Iterable
 from decimal import Decimal
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 from typing import Any
 
@@ -41,6 +41,7 @@ EXAMPLES = {
     "US": DEMONSTRATION.with_name("united_states.toml"),
 }
 LARGEST_PROFILE_BYTES = 1_000_000
+_TEXTS_KEPT = 4  # a form reads its file as it is, as it is changed, and a price less or more
 
 
 def load_profile(path: Path) -> Workshop:
@@ -70,8 +71,11 @@ def profile_text(path: Path) -> str:
         raise ProfileError([ProfileFault(line, "", Message("fault-not-utf8"))]) from reason
 
 
+@lru_cache(maxsize=_TEXTS_KEPT)
 def read_profile(text: str) -> Workshop:
-    """Return the workshop that a profile's text describes.
+    """Return the workshop that a profile's text describes: its records are frozen.
+
+    Those of the last few texts are kept.
 
     Raises
     ------
