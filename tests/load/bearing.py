@@ -34,7 +34,7 @@ MAX_WAIT_S: Final = 600.0  # for a print, by the clock of a machine that may be 
 MAX_ADDRESSED: Final = 3 * 2**30  # bytes: what would take more ends the search
 FEW: Final = (0, 3, 6)  # of the beginnings: one slab with much of everything
 _CROWDED: Final = 28  # of the beginnings have much of everything
-_ASKED_OF_EACH: Final = 3  # calls that a crowded order begins with, or one fewer of few orders
+_ASKED_OF_EACH: Final = 3  # calls that a crowded order begins with, or one of few orders
 _GROUPS: Final = {"customers": CUSTOMERS, "makers": MAKERS, "messages": MESSAGES}
 
 
@@ -146,7 +146,7 @@ def beginnings(group: str, *, few: bool = False) -> list[Json]:
     picked = FEW if few else range(len(orders))
     made: list[Json] = []
     for k in picked:
-        each = _ASKED_OF_EACH - few if k < _CROWDED else 1
+        each = _ASKED_OF_EACH if k < _CROWDED and not few else 1
         first = len(made)
         made += [{"call": calls[(first + i) % len(calls)], "order": orders[k]} for i in range(each)]
     return made

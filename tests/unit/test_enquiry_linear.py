@@ -6,11 +6,12 @@ from collections.abc import Callable
 import pytest
 
 from ledgerstone.enquiry import read_enquiry
+from ledgerstone.enquiry.answer import MAX_READ
 from ledgerstone.json_types import JSON
 from ledgerstone.workshop import Workshop
 from support.reference import slowness
 
-# Each is said once with its repeats; the reader's time for twice as many is about twice.
+# Each is said once with its repeats; the reader's time for four times as many is about four times.
 HOSTILE = {
     "sizes": "1 x 1 x 1 ",
     "units": "1 mm ",
@@ -68,24 +69,48 @@ def _tries(holds: Callable[[], bool]) -> bool:
     return holds() or holds()
 
 
+def _is_linear(unit: str, shorter: int, longer: int, workshop: Workshop) -> bool:
+    """Return whether a text four times as long is read in about four times as long."""
+    few, many = ("Quote for a worktop please " + unit * (n // len(unit)) for n in (shorter, longer))
+    few_s, many_s = _seconds(few, workshop), _seconds(many, workshop)
+    share = longer / MAX_READ  # of the second that the longest text may take
+    return many_s < 8 * few_s + 0.15 * share and (
+        many_s < 1.0 * share or many_s < share * slowness()  # as quiet
+    )
+
+
 @pytest.mark.parametrize("name", HOSTILE)
 def test_hostile_repeats_are_read_in_linear_time(workshop: Workshop, name: str) -> None:
-    """The longest text that is read takes about as long as its length has it, and under a second.
+    """A text takes about as long as its length has it, and its share of a second.
 
-    A quarter of a megabyte is given, a hundred times a short text; 10 000 characters of it are
-    read, four times as many, and what is not is marked.
+    Those of 4 000 characters take at most eight times as long as those of 1 000, and 0.4 s.
     """
-    unit = HOSTILE[name]
-    few = "Quote for a worktop please " + unit * (2_500 // len(unit))
-    text = "Quote for a worktop please\n" + unit * (250_000 // len(unit))
+    assert _tries(lambda: _is_linear(HOSTILE[name], 1_000, 4_000, workshop))
+
+
+@pytest.mark.long
+@pytest.mark.parametrize("name", HOSTILE)
+def test_the_longest_hostile_repeats_are_read_in_linear_time(workshop: Workshop, name: str) -> None:
+    """So does the longest text that is read, 10 000 characters, which take under a second."""
+    assert _tries(lambda: _is_linear(HOSTILE[name], 2_500, MAX_READ, workshop))
+
+
+@pytest.mark.parametrize("first", range(4))
+def test_a_hostile_text_is_read_as_far_as_any(workshop: Workshop, first: int) -> None:
+    """Of a quarter of a megabyte 10 000 characters are read within a second; the rest is marked.
+
+    Every fourth of the repeats stands in them.
+    """
+    units = list(HOSTILE.values())[first::4]
+    one = "".join(unit * (MAX_READ // len(units) // len(unit)) for unit in units)
+    text = "Quote for a worktop please\n" + one * (250_000 // len(one))
     answers: list[JSON] = []
 
     def in_time() -> bool:
-        few_s = _seconds(few, workshop)
         began = time.process_time()
         answers.append(read_enquiry(text, workshop))
         took_s = time.process_time() - began
-        return took_s < 8 * few_s + 0.15 and (took_s < 1.0 or took_s < slowness())  # as quiet
+        return took_s < 1.0 or took_s < slowness()  # as quiet
 
     assert _tries(in_time)
     answer = answers[-1]
