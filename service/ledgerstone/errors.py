@@ -13,14 +13,14 @@ Errors carry data, so that a caller acts without reading their message::
     ├── CallerGone           the client has disconnected
     ├── TokenError           a link is not ours
     │   └── DatedInFuture       it is ours, of a day that our clock has not reached (``issued``)
-    ├── TemplateFault        a workshop's own template cannot be filled in (``name``, ``says``)
-    ├── WordingError         a catalogue cannot format a message (``name``, ``says``)
+    ├── TemplateFault        a workshop's own template cannot be filled in (``name``, ``reason``)
+    ├── WordingError         a catalogue cannot format a message (``name``, ``reason``)
     ├── MailFault            the workshop's mail server did not take a letter
     │   ├── RequestNotSent   a customer's request did not reach the workshop (``message``)
     │   └── MailboxFault     the maker's mailbox cannot be worked with (``is_unreachable``)
     ├── ChildFailed          work in a child process failed, or took too long
     ├── SettingsFault        the environment has an invalid setting
-    └── PlateError           a plate problem has no answer (``says``)
+    └── PlateError           a plate problem has no answer (``reason``)
         ├── OutlineUnusableError   the outline cannot be meshed (``pieces``)
         ├── OffTheSlabError        a rest, a load or a place is not on it (``what``, ``where_mm``)
         ├── SlabTipsError          the load lies outside the rests (``where_mm``, ``outside_mm``)
@@ -146,24 +146,24 @@ class TemplateFault(LedgerstoneError):
     ----------
     name
         The template's.
-    says
+    reason
         What went wrong.
     """
 
-    def __init__(self, name: str, says: str) -> None:
-        super().__init__(f"The template {name} cannot be filled in: {says}")
+    def __init__(self, name: str, reason: str) -> None:
+        super().__init__(f"The template {name} cannot be filled in: {reason}")
         self.name = name
-        self.says = says
-        self.message = Message("template-cannot-be-filled", template=name, why=says)
+        self.reason = reason
+        self.message = Message("template-cannot-be-filled", template=name, why=reason)
 
 
 class WordingError(LedgerstoneError):
     """A catalogue cannot format the message ``name``: it is missing, or has not all its values."""
 
-    def __init__(self, name: str, says: str) -> None:
-        super().__init__(f"The message {name} cannot be said: {says}")
+    def __init__(self, name: str, reason: str) -> None:
+        super().__init__(f"The message {name} cannot be said: {reason}")
         self.name = name
-        self.says = says
+        self.reason = reason
 
 
 class MailFault(LedgerstoneError):
@@ -218,13 +218,13 @@ class PlateError(LedgerstoneError):
 
     Parameters
     ----------
-    says
+    reason
         One plain sentence: why there is none.
     """
 
-    def __init__(self, says: str) -> None:
-        super().__init__(says)
-        self.says = says
+    def __init__(self, reason: str) -> None:
+        super().__init__(reason)
+        self.reason = reason
 
 
 class OutlineUnusableError(PlateError):
@@ -232,14 +232,14 @@ class OutlineUnusableError(PlateError):
 
     Parameters
     ----------
-    says
+    reason
         What is wrong, in plain words.
     pieces
         How many pieces are left when strips too thin to count are taken away.
     """
 
-    def __init__(self, says: str, *, pieces: int = 1) -> None:
-        super().__init__(says)
+    def __init__(self, reason: str, *, pieces: int = 1) -> None:
+        super().__init__(reason)
         self.pieces = pieces
 
 
@@ -273,8 +273,8 @@ class SlabTipsError(PlateError):
     """
 
     def __init__(self, where_mm: tuple[float, float], outside_mm: float) -> None:
-        says = f"The load lies {outside_mm:.0f} mm outside the rests, so the slab tips."
-        super().__init__(says)
+        reason = f"The load lies {outside_mm:.0f} mm outside the rests, so the slab tips."
+        super().__init__(reason)
         self.where_mm = where_mm
         self.outside_mm = outside_mm
 

@@ -74,7 +74,7 @@ class Length(Spoken):
         The length in millimetres, exact.
     unit
         The unit it is spoken in; ``ft`` speaks feet and inches.
-    came
+    origin
         ``text`` as someone typed it, ``number`` as millimetres in JSON, ``worked`` as a result.
     mm
         The length in millimetres, to the nearest float.
@@ -83,7 +83,7 @@ class Length(Spoken):
 
     exact_mm: Fraction
     unit: UnitName = field(default="mm", compare=False)
-    came: Origin = field(default="worked", compare=False)
+    origin: Origin = field(default="worked", compare=False)
     mm: float = field(init=False, compare=False, repr=False)
 
     def __post_init__(self) -> None:
@@ -134,11 +134,11 @@ class Length(Spoken):
         is rounded to 0.01 mm in metric units; in inches to a 64th where it is one, else to
         0.001 in. Feet and inches under a foot are said in inches.
         """
-        if self.came != "text" and not self._is_imperial:
+        if self.origin != "text" and not self._is_imperial:
             return _rounded(self.exact_mm, _TEXT_PLACES[self.unit], self.unit)
         per = MM_PER["in" if self.unit == "ft" else self.unit]
         amount = self.exact_mm / per
-        if self.came != "text" and not (self._is_imperial and _is_64th(amount)):
+        if self.origin != "text" and not (self._is_imperial and _is_64th(amount)):
             amount = round(amount, _TEXT_PLACES[self.unit])
         sign = "-" if amount < 0 else ""
         return sign + _written(abs(amount), self.unit)
@@ -149,7 +149,7 @@ class Length(Spoken):
         The text is read back as the same length whatever marks a language has: 1.125 mm goes as
         1.1250 mm, which nobody means as 1125.
         """
-        if self.came != "number":
+        if self.origin != "number":
             return (
                 _GROUPED_LIKE.sub(r"\g<0>0", self.text()) if self.unit in THOUSANDS else self.text()
             )
@@ -157,8 +157,8 @@ class Length(Spoken):
 
     def in_unit(self, mm: float) -> Self:
         """Speak another length the way this one came, with its value unrounded."""
-        came: Origin = "number" if self.came == "number" else "worked"
-        return type(self)(_exact(mm), self.unit, came)
+        origin: Origin = "number" if self.origin == "number" else "worked"
+        return type(self)(_exact(mm), self.unit, origin)
 
     def like(self, mm: float, step: Rounding = "near", *, to_mm: float = 1) -> Self:
         """Speak a worked-out length the way this one came, rounded as a person would write it.
@@ -184,7 +184,7 @@ class Length(Spoken):
             "down": math.floor(steps),
             "near": math.floor(steps + Fraction(1, 2)),
         }[step]
-        return type(self)(rounded * grid, self.unit, self.in_unit(mm).came)
+        return type(self)(rounded * grid, self.unit, self.in_unit(mm).origin)
 
     @property
     def _is_imperial(self) -> bool:

@@ -36,7 +36,7 @@ def test_a_file_is_packed_for_who_takes_it_packed(visitor: "FlaskClient", name: 
 
 
 @pytest.mark.parametrize("taken", ["", "identity", "gzip;q=0", "br"])
-def test_a_file_lies_open_for_everybody_else(visitor: "FlaskClient", taken: str) -> None:
+def test_a_file_comes_unpacked_where_gzip_is_not_taken(visitor: "FlaskClient", taken: str) -> None:
     """Without gzip among what is taken, the file comes as it lies there."""
     answer = visitor.get("/app.js", headers={"Accept-Encoding": taken}, buffered=True)
     assert "Content-Encoding" not in answer.headers

@@ -117,9 +117,9 @@ def test_another_pair_of_hands_is_never_ready_later(
     """With one more to help nothing is ready later."""
     shop = data.draw(calendars_of(workshop))
     hands = shop.calendar.hands + data.draw(st.integers(1, 3))
-    helped = replace(shop, calendar=replace(shop.calendar, hands=hands))
+    with_more_hands = replace(shop, calendar=replace(shop.calendar, hands=hands))
     alone = lead_time(steps, shop, busy, today, 2)
-    assert not_earlier(alone, lead_time(steps, helped, busy, today, 2))
+    assert not_earlier(alone, lead_time(steps, with_more_hands, busy, today, 2))
 
 
 @thorough

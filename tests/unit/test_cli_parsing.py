@@ -24,7 +24,7 @@ COMMANDS: Mapping[str, tuple[Callable[..., int], list[str]]] = {
 ENGLISH = ("usage", "options", "show this", "arguments", "the ", "print", "write", "message")
 
 
-def helped(name: str, language: str, capsys: pytest.CaptureFixture[str]) -> str:
+def help_shown(name: str, language: str, capsys: pytest.CaptureFixture[str]) -> str:
     """What a command's --help prints in a language."""
     run, arguments = COMMANDS[name]
     with pytest.raises(SystemExit) as left:
@@ -38,8 +38,8 @@ def test_each_command_s_help_is_in_the_maker_s_language(
     name: str, capsys: pytest.CaptureFixture[str]
 ) -> None:
     """Usage, options and what each is for; nothing of it is English in German."""
-    english = helped(name, "en_GB.UTF-8", capsys)
-    german = helped(name, "de_DE.UTF-8", capsys)
+    english = help_shown(name, "en_GB.UTF-8", capsys)
+    german = help_shown(name, "de_DE.UTF-8", capsys)
     assert english.startswith("usage: ")
     assert german.startswith("Aufruf: ")
     assert "diese Hilfe ausgeben" in german

@@ -31,7 +31,7 @@ def test_concrete_in_a_tent_is_as_old_as_its_warmth_makes_it() -> None:
         assert days == pytest.approx(3 / factor, rel=5e-4)
 
 
-def test_damp_cover_counts_the_tent_and_then_the_shed() -> None:
+def test_damp_cover_counts_the_tent_and_then_the_workshop() -> None:
     """Class 2 at 30 °C is 1 day, at 8 °C 2, from memory: after half a day in the tent 1 is left."""
     assert damp_until(POURED, None, "N", Warmth(SHED)) == POURED + 2 * 1440
     half = Warmth(SHED, 30.0, POURED + 720)

@@ -235,7 +235,7 @@ def test_a_slab_s_key_is_what_it_is(workshop: Workshop) -> None:
     (slab,), (again,) = (read_order(document, workshop).slabs for _ in range(2))
     assert SlabKey.of(slab) == SlabKey.of(again)
     assert hash(SlabKey.of(slab)) == hash(SlabKey.of(again))
-    said = replace(slab.thickness, came="text" if slab.thickness.came != "text" else "number")
+    said = replace(slab.thickness, origin="text" if slab.thickness.origin != "text" else "number")
     others = [
         replace(slab, thickness=slab.thickness.in_unit(slab.thickness.mm + 1)),
         replace(slab, thickness=said),

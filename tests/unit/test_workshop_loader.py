@@ -11,6 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from ledgerstone.errors import ProfileError, ProfileFault
+from ledgerstone.surfaces import SURFACES
 from ledgerstone.wording import english
 from ledgerstone.workshop import DEMONSTRATION, load_profile, read_profile
 from unit.profile_fault_table import ELSEWHERE, FAULTY, MISSING, SHAPES, SYNTAX, TIMING
@@ -36,13 +37,13 @@ def changed(old: str, new: str) -> tuple[str, int]:
 
 
 def test_demonstration_loads() -> None:
-    """The demonstration profile has what the contract's example order asks for."""
+    """The demonstration profile has what the contract's example order asks for; every surface."""
     workshop = load_profile(DEMONSTRATION)
     assert workshop.workshop.name == "Tarnside Casting"
     assert workshop.workshop.currency == "GBP"
     assert "graphite" in [shade.name for shade in workshop.palette]
     assert len(workshop.palette) == 5
-    assert {finish.surface for finish in workshop.finishes} == {"as-cast", "honed", "polished"}
+    assert {finish.surface for finish in workshop.finishes} == set(SURFACES)
     (matt,) = (sealer for sealer in workshop.sealers if sealer.name == "matt")
     assert set(matt.places) == {"indoors", "wet-room", "outdoors"}
     (bevel,) = (edge for edge in workshop.edges if edge.profile == "bevel")

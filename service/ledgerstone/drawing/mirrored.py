@@ -45,7 +45,7 @@ def in_unit(slab: Slab, unit: UnitName) -> Slab:
     """Return a slab whose outline, and so its whole plan, is in a unit."""
 
     def spoken(length: Length) -> Length:
-        return replace(length, unit=unit, came="worked")
+        return replace(length, unit=unit, origin="worked")
 
     outline = slab.outline
     if isinstance(outline, Round):

@@ -58,7 +58,7 @@ def _plain(thing: Any) -> PlainValue:  # noqa: ANN401 - whatever a member of a r
         return thing
     if isinstance(thing, Length):
         exact = thing.exact_mm
-        return exact.numerator, exact.denominator, thing.unit, thing.came
+        return exact.numerator, exact.denominator, thing.unit, thing.origin
     if isinstance(thing, tuple):
         return tuple([_plain(one) for one in thing])
     if isinstance(thing, Mapping):

@@ -102,8 +102,8 @@ class Plates:
         plan = ((outline.wkb, *(area.wkb for area, _ in ratios)), turning, mesh_mm)
         key = (plan, tuple(ratio for _, ratio in ratios))
         if key in self._unusable:
-            says, pieces = self._unusable[key]
-            raise OutlineUnusableError(says, pieces=pieces)
+            reason, pieces = self._unusable[key]
+            raise OutlineUnusableError(reason, pieces=pieces)
         if key in self._kept:
             self._kept.move_to_end(key)
         else:
@@ -111,7 +111,7 @@ class Plates:
             try:
                 self._kept[key] = self._made(plan, outline, e_mpa, zones)
             except OutlineUnusableError as fault:
-                self._unusable[key] = fault.says, fault.pieces
+                self._unusable[key] = fault.reason, fault.pieces
                 if len(self._unusable) > MAX_UNUSABLE:
                     self._unusable.popitem(last=False)
                 raise

@@ -199,9 +199,9 @@ class Formats:
         In inches it goes to a sixteenth, and what is hardly longer to a hundredth.
         """
         unit = self.place.lengths
-        if length.came == "text" or length.unit != "mm" or unit == "mm":
+        if length.origin == "text" or length.unit != "mm" or unit == "mm":
             return length
-        spoken = replace(length, unit=unit, came="worked")
+        spoken = replace(length, unit=unit, origin="worked")
         if unit != "in":
             return spoken
         if abs(length.mm) < _HARDLY_MM:

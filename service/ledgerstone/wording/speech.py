@@ -215,7 +215,7 @@ def _typed_unit(order: Order) -> UnitName | None:
         size = max(point.x for point in outline.points)
     else:
         size = outline.diameter if isinstance(outline, Round) else outline.length
-    return None if size.came == "number" else size.unit
+    return None if size.origin == "number" else size.unit
 
 
 def workshop_speech(language: str, workshop: Workshop, unit: UnitName | None = None) -> Speech:
