@@ -221,10 +221,10 @@ class Maker:
 
 
 @pytest.fixture
-def profile(own_service: Served, tmp_path: Path) -> Path:
-    """An American workshop's new file, and a service of it that may write it."""
+def profile(own_service: Served, tmp_path: Path, request: pytest.FixtureRequest) -> Path:
+    """An American workshop's new file, or another country's, and a service that may write it."""
     file = tmp_path / "workshop.toml"
-    file.write_text(begun("US"), encoding="utf-8")
+    file.write_text(begun(getattr(request, "param", "US")), encoding="utf-8")
     own_service.also = {"LEDGERSTONE_WORKSHOP": str(file), "LEDGERSTONE_WORKSHOP_WRITABLE": "1"}
     own_service.start()
     return file

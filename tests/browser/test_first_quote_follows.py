@@ -65,3 +65,19 @@ def test_a_hoist_is_added_at_a_press(chromium: Browser, own_service: Served, pro
     expect(page.locator("#subject .fault:visible")).to_have_count(0)
     expect(page.locator("#outcome .care")).to_have_count(0)
     context.close()
+
+
+@pytest.mark.parametrize("profile", ["CH"], indirect=True)
+def test_what_is_left_of_the_known_job_is_unfolded(
+    chromium: Browser, own_service: Served, profile: Path
+) -> None:
+    """Small prices in another money stay to be ticked once the job is told: they are seen."""
+    assert profile.exists()
+    context, page = at_form(chromium, own_service, **OREGON)
+    for name, text in {"job-1": "14", "job-materials": "160", "job-asked": "2100"}.items():
+        page.locator(f"#{name}").fill(text)
+    tick = page.locator("#rest-job")
+    expect(tick).to_be_visible()
+    tick.check()
+    expect(page.locator("#step-job .done")).not_to_be_empty()
+    context.close()

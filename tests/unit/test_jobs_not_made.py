@@ -76,6 +76,33 @@ def test_bars_and_mesh_as_builders_merchants_sell_them_make_every_job(psi: int) 
         assert "beside the sink" in said
 
 
+@pytest.mark.parametrize("path", [FIRST_LIFT, ("lifting", "most_people")])
+def test_where_a_job_is_too_heavy_another_way_to_lift_is_offered(path: KeyPath) -> None:
+    """A new file holds no hoist: who has one adds it; of what is not too heavy nothing is said."""
+    draft = ProfileDraft(begun("US"))
+    draft.put(FIRST_LIFT, '"200 lb"')
+    draft.put(("lifting", "most_people"), "2")
+    if path == FIRST_LIFT:
+        draft.put(("handling", "ways", 1, "most_kg"), '"30 lb"')
+        draft.put(FIRST_LIFT, '"30 lb"')
+    draft.settle()
+    context = context_of(draft.text)
+    told = [
+        (one.path, bench_speech("en", context.workshop).say(one.says))
+        for one in jobs_not_made(typical_jobs(context), context)
+    ]
+    assert told
+    assert all("Add a hoist" in says for _, says in told)
+    draft.put(("lifting", "most_people"), "4")
+    draft.put(FIRST_LIFT, '"240 lb"')
+    draft.put(PITCH, '"0.2 in"')
+    draft.settle()
+    context = context_of(draft.text)
+    says = [one.says for one in jobs_not_made(typical_jobs(context), context)]
+    assert says
+    assert not any("hoist" in bench_speech("en", context.workshop).say(one) for one in says)
+
+
 def test_every_place_that_is_blamed_is_a_field() -> None:
     """No table and no list: a sentence stands beside a value."""
     text = begun("GB")

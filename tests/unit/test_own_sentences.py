@@ -63,6 +63,8 @@ OWN = (
     "page =\n    .title = Was kostet Ihre Platte?\n"
     "desk =\n    .title = Mein Tisch\n"
     "outcome =\n    .honest = Alles steht.\n"
+    "Rates =\n    .hour = Was mich die Stunde kostet\n"
+    "Choices =\n    .film = Lack\n"
     "too-thin = { $lengths ->\n    [in] Zu dünn (Zoll).\n   *[mm] Zu dünn (mm).\n}\n"
 )
 
@@ -80,6 +82,10 @@ def test_a_maker_s_sentence_stands_on_the_desk_and_in_the_form_too(tmp_path: Pat
         "workshop": {"outcome.honest": "Alles steht."},
     }
     assert speech_in("de", OWN).say(THIN) == "Zu dünn (mm)."
+    values = {one["pointer"]: one for one in client.get("/v1/workshop").get_json()["values"]}
+    assert values["/rates/hour"]["label"] == "Was mich die Stunde kostet"
+    assert values["/sealers/0/kind"]["choices_say"][-1] == "Lack"
+    assert values["/rates/machine_hour"]["label"].startswith("eine Stunde")
 
 
 def test_no_two_pages_have_a_sentence_of_one_name() -> None:

@@ -82,8 +82,7 @@ export class Desk {
   }
 
   /**
-   * Begin an offer: nothing of the one before it is set. Of the same message, its words changed, what
-   * the maker set stays.
+   * Begin an offer; of the same message, its words changed, what the maker set stays.
    * @param {Contract.Enquiry | null} reading
    * @param {{anew: boolean}} how
    */
@@ -157,7 +156,7 @@ function wordsOf(amiss) {
   return say(`trouble.${amiss.kind}`);
 }
 
-/** Speak a language; returns the customers' own document in it. @param {DeskService} service */
+/** Speak a language; returns the customers' document. @param {DeskService} service */
 async function words(service) {
   const asked = new URLSearchParams(location.search).get("lang");
   const language = spokenOf([asked, ...navigator.languages]) ?? "en";
@@ -168,13 +167,13 @@ async function words(service) {
   return theirs;
 }
 
-/** The customers' own form, answer and templates, put into their places here. @param {Document} theirs */
+/** The customers' form, answer and templates, put in place. @param {Document} theirs */
 function borrow(theirs) {
   const places = { "#form-place": ["#order"], "#answer-place": ["#bar", "#answer"] };
   one("#picture", theirs).remove();
   for (const [place, selectors] of Object.entries(places))
     one(place).append(...selectors.map((selector) => document.adoptNode(one(selector, theirs))));
-  document.body.append(...elements(theirs, "template").map((template) => document.adoptNode(template)));
+  document.body.append(...elements(theirs, "template:not(#form-modules)").map((template) => document.adoptNode(template)));
 }
 
 keepInTab();

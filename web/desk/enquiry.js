@@ -69,13 +69,13 @@ export class Enquiry {
     [this.wished, this.original.order, this.reading] = ["", null, null];
     this.points = [];
     this.intake.edited = false;
-    this.turn++; // what is being read no longer matters
+    this.turn++; // of what is being read
     this.message.readOnly = false;
     this.desk.begin(null, { anew: true });
     this.keep();
   }
 
-  /** The text again, to change it; the order stays as it is until it is read again. */
+  /** The text again, to change it; the order stays until it is read. */
   edit() {
     this.reading = null;
     this.intake.edited = true;

@@ -35,6 +35,7 @@ export const messages = {
   "enquiry.from": "Von {name}.",
   "enquiry.attached": "Dateien werden nicht gelesen: Sehen Sie sie an.",
   "enquiry.reply-to": "Die Antwort soll an {address} gehen, nicht an den Absender.",
+  "points.quoted": "„{text}“",
   "points.title": {"one": "{n} Punkt ist offen", "other": "{n} Punkte sind offen"},
   "points.none": "Nichts ist offen",
   "points.units-taken": "Schrankbreiten hat niemand genannt: Sie sind angenommen",

@@ -35,6 +35,7 @@ export const messages = {
   "enquiry.from": "From {name}.",
   "enquiry.attached": "It speaks of files, which are not read: look at them.",
   "enquiry.reply-to": "They want the answer at {address}, not at the address it came from.",
+  "points.quoted": "“{text}”",
   "points.title": {"one": "{n} thing to look at", "other": "{n} things to look at"},
   "points.none": "Nothing is left open",
   "points.units-taken": "The units’ widths are assumed: nobody told them",

@@ -1,8 +1,9 @@
 import { read, same } from "../lib/json.js";
 import { startingSlab } from "../order/slabs.js";
+import { say } from "../show.js";
 
 /**
- * The order that the form begins with: the proposal, or the values read on a plain slab without sizes.
+ * What the form begins with: the proposal, or what was read, on a slab without sizes.
  * @param {Contract.Enquiry} reading
  * @param {Choices} choices
  * @returns {Order}
@@ -29,7 +30,7 @@ function sized(outline) {
 export function pointsOf({ unread, doubtful, missing, assumed, read: taken }, order) {
   const was = (/** @type {string} */ at) => read(order, at);
   return [
-    ...unread.map((span) => ({ kind: /** @type {const} */ ("unread"), at: `${span.start}`, says: `“${span.text}”`, readings: [], from: [span] })),
+    ...unread.map((span) => ({ kind: /** @type {const} */ ("unread"), at: `${span.start}`, says: say("points.quoted", { text: span.text }), readings: [], from: [span] })),
     ...doubtful.map(({ at, says, asks, readings }) => ({ kind: readings.some(({ value }) => value) ? /** @type {const} */ ("doubtful") : /** @type {const} */ ("missing"), at, says, asks, readings: readings.filter(({ value }) => value), from: readings.flatMap(({ from }) => from) })),
     ...missing.map(({ at, asks }) => ({ kind: /** @type {const} */ ("missing"), at, says: asks, asks, readings: [], from: [] })),
     ...assumed.map(({ at, says }) => ({ kind: /** @type {const} */ ("assumed"), at, says, readings: [], from: [] })),

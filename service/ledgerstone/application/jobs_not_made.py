@@ -15,6 +15,7 @@ from ledgerstone.workshop.reading.loader import example_for, load_profile
 from ledgerstone.workshop.records import Workshop
 from ledgerstone.workshop.starting.beginning import as_started
 
+_TOO_HEAVY: Final = "too-heavy-to-handle"  # what the job says that no way takes
 _UNTESTED: Final[KeyPath] = ("concrete", "untested_percent")
 # Single values first, then all of a table: what is typed of it together.
 _SUSPECTS: Final[tuple[KeyPath, ...]] = (
@@ -85,7 +86,7 @@ def jobs_not_made(
         path = next((p for p in suspects if _goes_without(job, p, context, usual)), None)
         if path is not None:
             untested = workshop.concrete.untested_percent if path == _UNTESTED else None
-            yield JobNotMade(job, FIELD_OF_SUSPECT[path], _blamed(job, path, untested))
+            yield JobNotMade(job, FIELD_OF_SUSPECT[path], _blamed(job, untested))
         if is_brief and job is stopped[0]:
             suspects = () if path is None else (path,)
 
@@ -95,7 +96,7 @@ def not_made(job: TypicalJob) -> Message:
     return Message("profile-not-made-at-all", job=job.message, why=job.stops or "")
 
 
-def _blamed(job: TypicalJob, path: KeyPath, untested: float | None) -> Message:
+def _blamed(job: TypicalJob, untested: float | None) -> Message:
     """Say beside a value that a job is sent back by it, and why.
 
     Parameters
@@ -105,7 +106,7 @@ def _blamed(job: TypicalJob, path: KeyPath, untested: float | None) -> Message:
     """
     named, why = job.message, job.stops or ""
     if untested is None:
-        lifts = "yes" if path[0] == "handling" else "no"
+        lifts = "yes" if isinstance(why, Message) and why.name == _TOO_HEAVY else "no"
         return Message("profile-not-made", job=named, why=why, lifts=lifts)
     percent = Percent(Decimal(f"{untested:g}"))
     return Message("profile-not-made-untested", job=named, why=why, percent=percent)

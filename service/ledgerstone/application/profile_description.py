@@ -85,7 +85,7 @@ def named_values(
     """Yield a line for each of some values: the item it is of, its label, value and unit."""
     for entry in described(text, raw, {}):
         if isinstance(entry, DescribedValue) and entry.path in paths:
-            label = label_in(speech.language, entry.member, speech.place)
+            label = label_in(speech.language, entry.member, speech.place, speech.own)
             item = _item_named(raw, entry.path, speech)
             value = _as_shown(entry, speech)
             unit = unit_shown(entry.member, speech.place, currency_of(raw))
@@ -102,7 +102,9 @@ def _item_named(raw: JSON, path: KeyPath, speech: Speech) -> str:
             named = member_at((*path[: k + 1], key)) if key else None
             name = _word_of(name, named, speech)
         elif k and isinstance(raw, Mapping):
-            name = label_in(speech.language, member, speech.place) if member else str(step)
+            name = (
+                label_in(speech.language, member, speech.place, speech.own) if member else str(step)
+            )
     return f"{name}: " if name else ""
 
 
@@ -120,7 +122,7 @@ def _as_shown(value: DescribedValue, speech: Speech) -> str:
 def _word_of(text: str, member: Member | None, speech: Speech) -> str:
     """A text, or what is said for it where it is one of a few words."""
     is_word = member is not None and text in member.choices
-    return choice_in(speech.language, text, speech.place) if is_word else text
+    return choice_in(speech.language, text, speech.place, speech.own) if is_word else text
 
 
 @dataclass(frozen=True, slots=True)
@@ -141,7 +143,7 @@ class _Description:
             "pointer": pointer_of(table.path),
             "subject": SUBJECT_OF[str(table.path[0])],
             "kind": "item" if isinstance(table.path[-1], int) else table.member.kind,
-            "label": label_in(self.speech.language, table.member, self.speech.place),
+            "label": self._label(table.member),
             "help": self._help(table.help),
             "there": table.there,
             "needed": table.member.needed,
@@ -156,16 +158,23 @@ class _Description:
         return {
             "pointer": pointer_of(value.path),
             "kind": member.kind,
-            "label": label_in(language, member, place),
+            "label": self._label(member),
             "help": self._help(value.help),
             "unit": unit_named(member, place),
             "needed": member.needed,
             "value": None if listed else _shown(value.value, member, self.speech),
             "values": shown,
             "choices": member.choices or None,
-            "choices_say": [choice_in(language, word, place) for word in member.choices] or None,
+            "choices_say": [
+                choice_in(language, word, place, self.speech.own) for word in member.choices
+            ]
+            or None,
             "standing": value.standing,
         }
+
+    def _label(self, member: Member) -> str:
+        speech = self.speech
+        return label_in(speech.language, member, speech.place, speech.own)
 
     def _help(self, text: str) -> str:
         words = words_of(self.speech.language, self.speech.place)

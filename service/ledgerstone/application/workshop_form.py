@@ -184,7 +184,10 @@ def _fault(fault: ProfileFault, speech: Speech) -> dict[str, str]:
 
 
 def _invented(share: ProfileStanding, table: str, count: int, speech: Speech) -> dict[str, Any]:
-    rests, holds = rests_on_in(speech.language, table, speech.place), table in share.priced
+    rests, holds = (
+        rests_on_in(speech.language, table, speech.place, speech.own),
+        table in share.priced,
+    )
     return {"pointer": f"/{table}", "values": count, "holds": holds, "says": rests}
 
 

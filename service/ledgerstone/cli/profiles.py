@@ -58,6 +58,7 @@ from ledgerstone.workshop.starting.profile_text import profile_text_of, starting
 
 _USUAL_COUNTRY = "GB"
 _SERVE: Final = Path(__file__).resolve().parents[2] / "serve"
+_ASKED_OF_AN_AREA: Final = ("postcodes", "pallet", "own_van", "fitted")
 _WRITABLE: Final = "LEDGERSTONE_WORKSHOP_WRITABLE"
 _FORM: Final = "http://127.0.0.1:8000/desk/workshop"  # where the command serves it
 
@@ -226,7 +227,7 @@ def _started(
         about = partial(about_in, example.workshop.language, place=example.place)
         draft = ProfileDraft(starting_profile(example, about))
         if theirs.workshop.country != country:
-            _nobody_s(draft, has_area=bool(example.areas))
+            _nobody_s(draft)
         return draft.text, speech
     country = ask_country(usual, answers, out, speech)
     place = usual_in(country)
@@ -241,13 +242,18 @@ def _started(
     return draft.text, speech
 
 
-def _nobody_s(draft: ProfileDraft, *, has_area: bool) -> None:
-    """Write whose the values of another country are: no example has them, and nobody gave them."""
+def _nobody_s(draft: ProfileDraft) -> None:
+    """Write whose the values of another country are: no example has them, and nobody gave them.
+
+    Of its area that is where it is, and what is asked there.
+    """
     usual = ", ".join(f'{key} = "usual"' for key in ("country", "timezone", "currency"))
     draft.put(("workshop", "standing"), f"{{ {usual} }}")
     draft.put(("tax", "standing"), '"invented"')
-    if has_area:
-        draft.put(("areas", 0, "standing"), '"invented"')
+    asked = [key for key in _ASKED_OF_AN_AREA if draft.written(("areas", 0, key))]
+    if asked:
+        words = ", ".join(f'{key} = "invented"' for key in asked)
+        draft.put(("areas", 0, "standing"), f"{{ {words} }}")
 
 
 def _here(program: Path) -> str:

@@ -37,12 +37,14 @@ def _on_form(fault: ProfileFault, speech: Speech) -> Message:
     member = member_at(path) or member_at(path[:-1])
     if message.name != "fault-choice" or member is None:
         chosen = {
-            name: choice_in(speech.language, word, speech.place)
+            name: choice_in(speech.language, word, speech.place, speech.own)
             for name, word in values.items()
             if name in _CHOSEN and isinstance(word, str)
         }
         return message.with_values({**values, **chosen}) if chosen else message
-    words = tuple(choice_in(speech.language, word, speech.place) for word in member.choices)
+    words = tuple(
+        choice_in(speech.language, word, speech.place, speech.own) for word in member.choices
+    )
     shown = {"options": Listed(words, "or"), "found": values["found"], "text": values["text"]}
     return Message("form-choice", **shown)
 
@@ -61,7 +63,7 @@ def in_form_words(text: str, path: KeyPath, speech: Speech) -> str:
         member = _member(name, path)
         if member is None:
             return found[0]
-        label = label_in(speech.language, member, speech.place)
+        label = label_in(speech.language, member, speech.place, speech.own)
         return speech.say(Message("form-key", label=label, word=found["word"] or "none"))
 
     return _KEY.sub(labelled, text)

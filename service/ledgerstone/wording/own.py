@@ -23,6 +23,7 @@ from ledgerstone.wording.page import (
     page_messages,
     texts_of,
 )
+from ledgerstone.wording.profile import label_names
 from ledgerstone.wording.speech import ALWAYS_GIVEN
 from ledgerstone.workshop import load_profile
 from ledgerstone.workshop.records import OwnSentences, Workshop
@@ -122,9 +123,12 @@ def _not_given(name: str, value: str, known: Iterable[str]) -> Message:
 def _page_faults(message: ast.Message, language: str) -> Iterator[Message]:
     """Yield what is wrong in a maker's sentences of a page, such as ``slabs.added``.
 
-    Of the customers' page, of the desk or of the profile's form: no two have a name in common.
+    Of the customers' page, of the desk or of the profile's form, whose labels are called as the
+    records' keys are: no two have a name in common.
     """
-    ours = {key: said for page in _PAGES for key, said in page_messages(language, page).items()}
+    ours = dict.fromkeys(label_names(), "") | {
+        key: said for page in _PAGES for key, said in page_messages(language, page).items()
+    }
     try:
         texts = texts_of(FluentSerializer().serialize_entry(message))
     except PageTextError as fault:

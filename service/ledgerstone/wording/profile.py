@@ -8,11 +8,11 @@ every language, in ``Choices``.
 from __future__ import annotations
 
 import re
-from functools import cache
+from functools import cache, lru_cache
 from typing import Final
 
-from ledgerstone.wording.catalogues import USUAL_LANGUAGE, page_catalogue, variant
-from ledgerstone.wording.page import PageText, texts_of
+from ledgerstone.wording.catalogues import LANGUAGES, USUAL_LANGUAGE, page_catalogue, variant
+from ledgerstone.wording.page import PageText, own_texts, texts_of
 from ledgerstone.wording.variants import words_of
 from ledgerstone.workshop.countries import (
     COUNTRIES,
@@ -38,19 +38,45 @@ def profile_texts(language: str) -> dict[str, PageText]:
     return texts_of(page_catalogue(language, PROFILE_TEXTS))
 
 
+def label_names() -> tuple[str, ...]:
+    """Return the names of every text about a profile; in English most stand in the records."""
+    return tuple(dict.fromkeys(name for language in LANGUAGES for name in profile_texts(language)))
+
+
 @cache
 def variant_texts(words: English) -> dict[str, PageText]:
     """Return the texts about a profile that one country's English says in its own way."""
     return texts_of(variant(words, PROFILE_TEXTS))
 
 
+@lru_cache(maxsize=4)
+def _own_texts(source: str) -> dict[str, PageText]:
+    return own_texts(source)
+
+
 def about_in(
-    language: str, record: str, key: str, english: str, place: RegionalSettings = _BRITAIN
+    language: str,
+    record: str,
+    key: str,
+    english: str,
+    place: RegionalSettings = _BRITAIN,
+    *,
+    own: str = "",
 ) -> str:
-    """Return what a key of a record is, in a language and its place's words."""
+    """Return what a key of a record is, in a language and its place's words.
+
+    Parameters
+    ----------
+    own
+        The maker's sentences of that language, in Fluent's format: what they say of it stands.
+    """
     name, words = f"{record}.{key}", words_of(language, place)
-    own = variant_texts(place.words).get(name) if language == USUAL_LANGUAGE else None
-    text = str(own) if own else words.exchanged(str(profile_texts(language).get(name, english)))
+    if own and name in _own_texts(own):
+        return str(_own_texts(own)[name])
+    theirs = variant_texts(place.words).get(name) if language == USUAL_LANGUAGE else None
+    text = (
+        str(theirs) if theirs else words.exchanged(str(profile_texts(language).get(name, english)))
+    )
     return _EXAMPLE.sub(lambda found: _examples_of(place.country)[found[1]], text)
 
 
@@ -67,16 +93,20 @@ def _examples_of(country: str) -> dict[str, str]:
     }
 
 
-def label_in(language: str, member: Member, place: RegionalSettings = _BRITAIN) -> str:
+def label_in(
+    language: str, member: Member, place: RegionalSettings = _BRITAIN, own: str = ""
+) -> str:
     """Return what a member of a profile is called in a language."""
-    return about_in(language, member.record.__name__, member.name, member.about, place)
+    return about_in(language, member.record.__name__, member.name, member.about, place, own=own)
 
 
-def choice_in(language: str, word: str, place: RegionalSettings = _BRITAIN) -> str:
+def choice_in(language: str, word: str, place: RegionalSettings = _BRITAIN, own: str = "") -> str:
     """Return the meaning of a choice's word, in a language."""
-    return about_in(language, CHOICE_RECORD, attribute_of(word), word, place)
+    return about_in(language, CHOICE_RECORD, attribute_of(word), word, place, own=own)
 
 
-def rests_on_in(language: str, table: str, place: RegionalSettings = _BRITAIN) -> str:
+def rests_on_in(
+    language: str, table: str, place: RegionalSettings = _BRITAIN, own: str = ""
+) -> str:
     """Return what of a customer's answer depends on a table, in a language."""
-    return about_in(language, "RestsOn", table, RESTS_ON[table], place)
+    return about_in(language, "RestsOn", table, RESTS_ON[table], place, own=own)

@@ -21,7 +21,7 @@ function section(form, step) {
   /** @type {(Node | string)[]} */
   const all = [...(name === "concrete" ? fromBags(form) : []), fields(form, step.asks, step.labels)];
   if (stands.length) all.push(make("details", { class: "others", "data-pointer": `stands-${name}` }, make("summary", { class: "hint" }), fields(form, stands, step.stands_say)));
-  if (name === "lifting") all.push(make("p", {}, make("a", { class: "way", href: "#/handling/ways" }, say("first.way")), " ", form.button("first.hoist", { op: "add", pointer: "/handling/ways" }, "/handling/ways/-")));
+  if (name === "lifting") all.push(make("a", { class: "way", href: "#/handling/ways" }, say("first.way")), " ", form.button("first.hoist", { op: "add", pointer: "/handling/ways" }, "/handling/ways/-"));
   if (name === JOB) all.push(...job(form));
   const rest = [...others(form, step), make("div", { class: "rest" })];
   all.push(...(name === JOB ? [make("details", { class: "others", "data-pointer": JOB }, make("summary", {}, say("first.follows")), ...rest)] : rest));
@@ -105,8 +105,7 @@ function untested(form) {
 
 /** @param {Form} form */
 export function markSteps(form) {
-  const values = new Map(form.values("").map((value) => [value.pointer, value]));
-  const { currency = "" } = form.profile;
+  const [values, { currency = "" }] = [new Map(form.values("").map((value) => [value.pointer, value])), form.profile];
   for (const place of elements(form.place, "[data-shows]")) {
     const value = values.get(place.dataset.shows ?? "");
     if (value && value.kind !== "colour") write(place, withUnit(value, currency));
@@ -122,6 +121,7 @@ export function markSteps(form) {
     const rest = one(".rest", place);
     if (rest.dataset.shown !== String(step.rest)) rest.replaceChildren(...remaining(form, step));
     rest.dataset.shown = String(step.rest);
+    if (step.rest.length && form.workshop.jobs[KNOWN]?.told_asked) rest.closest("details")?.setAttribute("open", "");
   }
   markJobs(form);
 }

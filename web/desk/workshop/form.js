@@ -137,7 +137,7 @@ export class Form {
     return first.map((title, i) => (first.indexOf(title) === first.lastIndexOf(title) || !own[i]?.[1] ? title : `${title}, ${named(/** @type {ProfileValue} */ (own[i]?.[1]))}`));
   }
 
-  /** A press that changes tables. @param {string} name @param {Change} change @param {string} focus the pointer that has the focus after it */
+  /** A press that changes tables. @param {string} name @param {Change} change @param {string} focus the pointer focused after it */
   button(name, change, focus) {
     const press = async () => {
       const tried = this.workshop.made(change);

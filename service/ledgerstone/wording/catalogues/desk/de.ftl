@@ -47,6 +47,7 @@ enquiry =
     .reply-to = Die Antwort soll an { $address } gehen, nicht an den Absender.
 
 points =
+    .quoted = „{ $text }“
     .title =
         { $n ->
             [one] { $n } Punkt ist offen

@@ -47,6 +47,7 @@ enquiry =
     .reply-to = They want the answer at { $address }, not at the address it came from.
 
 points =
+    .quoted = “{ $text }”
     .title =
         { $n ->
             [one] { $n } thing to look at
