@@ -38,8 +38,8 @@ class FittedHours:
     given
         The hours of labour that each takes; None where not given, or unreadable.
     took
-        The hours that each of them took by the profile right after it was fitted; None where none
-        were given, or it is sent back.
+        The hours that each of them took by the profile right after it was fitted; None where
+        nothing was given, or it is sent back.
     """
 
     given: tuple[float | None, ...] = ()
@@ -62,7 +62,7 @@ def fit_hours(
     ``f = Σ r / Σ r²`` with ``r = h / t``.
     """
     hours = tuple(hours_of(text, mark) for text in given)
-    takes = _takes(draft.text, hours, context)
+    takes = _takes(draft.text, given, context)
     for _ in range(_ROUNDS):
         factor = _factor(takes, hours)
         if factor is None:
@@ -70,7 +70,7 @@ def fit_hours(
         if abs(factor - 1) < _NEAR:
             break
         scale(draft, list(_rates(tables(draft.text))), factor)
-        takes = _takes(draft.text, hours, context)
+        takes = _takes(draft.text, given, context)
     _confirm_rates(draft)
     return FittedHours(hours, takes)
 
@@ -87,18 +87,16 @@ def hours_of(text: str, mark: str) -> float | None:
     return float(read) if read and read > 0 else None
 
 
-def _takes(
-    text: str, given: Sequence[float | None], context: QuoteContext
-) -> tuple[float | None, ...]:
-    """The hours of each job that some were given for, by a profile; none while it has faults."""
+def _takes(text: str, given: Sequence[str], context: QuoteContext) -> tuple[float | None, ...]:
+    """The hours of each job that something was given for; none while a profile has faults."""
     try:
         by_it = replace(context, workshop=read_profile(text))
     except ProfileError:
         return ()
     jobs = zip(TYPICAL_JOB_NAMES, given, strict=False)
     return tuple(
-        typical_job(name, by_it, says_why=False).hands_hours if hours else None
-        for name, hours in jobs
+        typical_job(name, by_it, says_why=False).hands_hours if told else None
+        for name, told in jobs
     )
 
 

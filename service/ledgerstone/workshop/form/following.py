@@ -121,17 +121,18 @@ def _by_eye(draft: ProfileDraft, path: KeyPath) -> dict[KeyPath, str]:
 
 def _line(draft: ProfileDraft, path: KeyPath, line_of: Callable[[str], str]) -> dict[KeyPath, str]:
     """What customers read of a sealer, where that was said of another one."""
-    draft.settle()
     says, kind = ((*path[:2], key) for key in ("says", "kind"))
     member, now = member_at(kind), draft.written(kind).strip('"')
     kinds = member.choices if member is not None else ()
-    try:
-        found = standings_alone(tables(draft.text), *starting_tables())
-    except ProfileError:
-        return {}
-    ours = {toml_text(line_of(each)) for each in kinds}
-    is_ours = found.get(says) != "yours" or draft.written(says) in ours
+    begun = [sealer["says"] for each in starting_tables() for sealer in each["sealers"]]
+    ours = {_spelled(toml_text(line)) for line in (*begun, *map(line_of, kinds))}
+    is_ours = _spelled(draft.written(says)) in ours
     return {says: toml_text(line_of(now))} if now in kinds and is_ours else {}
+
+
+def _spelled(toml: str) -> str:
+    """A text as it is spelled in Swiss files too."""
+    return toml.replace("ß", "ss")
 
 
 def _is_lift(path: KeyPath) -> bool:
