@@ -104,9 +104,19 @@ _OURS_TOO: Final = "trade"  # speaks against only where no slab of ours is named
 _OF_OTHERS: Final = re.compile(
     r"\b(?:whose|neighbou?r\w*|friends?|sister\w*|brother\w*|parents|mum\w*|colleague\w*)\b"
     r"[^.;(\n]{0,60}?\byou (?:\w+ )?(?:made|fitted|cast|installed|delivered|did)\b[^.;(\n]{0,60}"
+    r"|\b(?:a|our|my|the|some) (?:\w+ )?(?:neighbou?rs?|friends?|sister|brother|parents|mum"
+    r"|colleague|cousin|aunt|uncle|in-laws?)\b[^.;(\n]{0,20}? (?:had|has|got|bought|ordered)"
+    r" [^.;(\n]{0,40}? (?:from|off|by) (?:you|tom|pat)\b"
     r"|\byou (?:made|fitted|cast|installed|delivered|did) (?:\w+ ){0,2}?(?:for )?(?:our|my|the)"
     r" (?:\w+ )?(?:neighbou?r|friend|sister|brother|parent|mum|colleague|cousin|aunt|uncle|in-law)"
     r"[^.;(\n]{0,60}",
+    re.IGNORECASE,
+)
+# An opening that was thought of and dropped is no dropped order: "decided against a sink".
+_DROPPED_HOLE: Final = re.compile(
+    r"\b(?:sinks?|hobs?|basins?|bowls?|taps?|cooktops?|holes?|cut-?outs?|drip ?tray)\b[^.;]{0,60}?"
+    r"\bdecided\s+against\b|\bdecided against (?:having )?(?:an?|the|any) (?:\w+ ){0,2}?"
+    r"(?:sink|hob|basin|bowl|tap|cooktop|hole|cut-?out|drip ?tray)\b",
     re.IGNORECASE,
 )
 # What is out of order and none of ours is no complaint: "second floor, and the lift is broken".
@@ -153,6 +163,13 @@ class SlabEvidence:
     names_ours: bool
 
 
+def _without_asides(newest: str) -> str:
+    """Return a message without what only sounds like other mail."""
+    for aside in (_OF_OTHERS, _OUT_OF_ORDER, _WAY_IN, _DROPPED_HOLE):
+        newest = aside.sub(" ", newest)
+    return newest
+
+
 def verdict(
     newest: str, whole: str, slabs: SlabEvidence, *, is_automatic: bool
 ) -> tuple[bool, str]:
@@ -165,7 +182,7 @@ def verdict(
     whole
         These and the messages that they quote or pass on.
     """
-    newest = _WAY_IN.sub(" ", _OUT_OF_ORDER.sub(" ", _OF_OTHERS.sub(" ", newest)))
+    newest = _without_asides(newest)
     against = [
         (weight, name)
         for name, weight, pattern in AGAINST

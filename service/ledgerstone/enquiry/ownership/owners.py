@@ -68,8 +68,8 @@ _PEOPLE: Final = word_set(
     " aunt uncle parents pub café cafe restaurant"
 )
 _SAYS: Final = word_set(
-    "say says said think thinks reckon reckons told suggest suggests believe believes guess"
-    " measured sagt meint denke glaube"
+    "say says said think thinks reckon reckons told tells suggest suggests believe believes guess"
+    " advises recommends measured sagt meint denke glaube"
 )
 _WANTS: Final = frozenset({"wants", "wanted", "will", "möchte"})
 _EXISTS: Final = frozenset(
@@ -268,8 +268,8 @@ class _Owners:
         """Give the hints of what the writer has, or wants: "we're keeping the urn, 400 wide"."""
         said = set(self.sentence.words[start:end])
         objects = [one for one in own if one.kind not in ("speaker", "pronoun", "size-noun")]
-        if not said & _KEEPS or not objects or objects[0].preposition:
-            return []
+        if not said & _KEEPS or said & {"told", "tells"} or not objects or objects[0].preposition:
+            return []  # "the sweep told us it has to be 1050 wide"
         hints = self._told(objects[:1], "kept")
         return [*hints, "asked for"] if hints and (said - POLITE) & WISHES else hints
 

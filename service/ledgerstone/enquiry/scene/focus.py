@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 
 from ledgerstone.enquiry.scene.cupboards import Cupboard
 from ledgerstone.enquiry.scene.last_unknown import Leftovers
-from ledgerstone.enquiry.scene.said import SaidOpening, SaidPiece
+from ledgerstone.enquiry.scene.said import Claim, SaidOpening, SaidPiece
 from ledgerstone.enquiry.scene.size_assigner import SizeAssigner
 from ledgerstone.enquiry.scene.subjects import Subjects
 from ledgerstone.enquiry.scene.weighing import Witness, witnesses_of
@@ -104,6 +104,7 @@ class Focus:
     witnesses: dict[TextSpan, Witness] = field(default_factory=dict)
     announced: tuple[int, TextSpan] | None = None
     old: list[Measure] = field(default_factory=list)
+    row: Claim | None = None  # how long the units are that a slab lies on
     asks_side: bool = False  # whether the workshop asked at which side the leg of an L is
 
     def is_l(self) -> bool:

@@ -224,6 +224,8 @@ def _side_before(sentence: Sentence, measure: Measure, start: int, used: set[int
             return ""
         if not words[i] or FROM.at(words, i) is None or is_span(words, i):
             continue
+        if words[i : i + 2] == ["off", "to"]:
+            return ""  # "off to the right in a 32 mm hole"
         label = LABELS.at(words, i)
         is_deep = label is not None and label[0] == "deep"
         if label is not None and is_deep and words[i + label[1]] != "of":

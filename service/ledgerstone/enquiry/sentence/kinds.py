@@ -32,8 +32,10 @@ _PER: Final = frozenset({"per", "pro", "off", "no", "nr", "stück"})
 _THEY: Final = frozenset({"they", "it", "this", "these", "which"})
 _STUFF: Final = word_set(
     "slate marble granite oak wood timber formica laminate steel quartz pine teak plywood tiles"
-    " schiefer marmor granit holz eiche laminat stahl"
+    " plaster wooden schiefer marmor granit holz eiche laminat stahl gips"
 )
+_STUFF_LED: Final = ("schiefer", "marmor", "granit", "holz", "gips", "stahl")
+_WITH: Final = frozenset({"with", "mit"})
 _WERE: Final = (["was"], ["were"], ["war"], ["waren"])
 _WHICH: Final = frozenset({"", "which", "that", "die"})
 _LET_IN: Final = word_set(
@@ -55,6 +57,10 @@ _OF_WALLS: Final = word_set(
 _MARKS: Final = frozenset({":", "=", "-", "–"})
 _AFTER_COUNT: Final = word_set(", ; . per pro je no nr off pcs stück stk x × ( each round")
 _MOST: Final = 12
+_TRADES: Final = word_set(
+    "man men woman lady guy guys chap people fitter fitters installer sweep supplier merchant shop"
+    " firm company maker makers builder builders"
+)
 _TURNS: Final = word_set("to for on in with over under und and für auf mit zu")
 
 
@@ -149,6 +155,12 @@ def is_of_premises(sentence: Sentence, mention: Mention) -> bool:
     return False
 
 
+def tells_trade(words: Sequence[str], mention: Mention) -> bool:
+    """Return whether a thing only tells what someone deals in: "the window man says"."""
+    after = words[mention.end : mention.end + 1]
+    return mention.kind in ("thing", "slab") and bool(_TRADES & set(after))
+
+
 def tells_kind(atoms: Sequence[Atom], i: int, mention: Mention) -> bool:
     """Return whether a number is part of a name: "a two-ring hob", "a three-hole tap"."""
     return i + 1 < mention.start and atoms[i + 1].word in _KINDS_OF
@@ -212,6 +224,10 @@ def is_of_other_stuff(sentence: Sentence, mention: Mention) -> bool:
     was = [word for word in words[mention.end : mention.end + _CLAUSE] if word not in _WHICH]
     if mention.kind == "slab" and was[:1] in _WERE and _STUFF & {*was[1:2]}:
         return True  # "my mother's top, which was slate and 1650 long"
+    name = words[mention.start]
+    is_stuff = bool(_STUFF & set(led[-1:])) or (name.startswith(_STUFF_LED))
+    if mention.kind == "slab" and mention.preposition in _WITH and is_stuff:
+        return True  # "on a table with a marble slab on it"
     return mention.kind == "slab" and after[:1] in (["of"], ["aus"]) and bool(_STUFF & {*after[1:]})
 
 

@@ -96,6 +96,7 @@ def mentions_of(sentence: Sentence) -> list[Mention]:
     ordered = sorted(found, key=lambda one: one.start)
     starts = {one.start for one in ordered if one.kind == "slab"}
     ordered = [one for one in ordered if one.kind != "thing" or one.end not in starts]
+    ordered = [one for one in ordered if not kinds.tells_trade(words, one)]
     return joined_names(sentence, ordered)  # "an alcove shelf" is no alcove
 
 

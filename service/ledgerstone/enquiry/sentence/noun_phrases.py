@@ -80,7 +80,8 @@ _NO_NOUNS: Final = word_set(
     " new neu neue neuer neuen centred centered central centrally mittig zentriert"
     " note see keep keeping kept mind remember assume allow"
     " what how where why which who whose let like either neither such much many few more most less"
-    " reckons thinks suggests prefers fancies recommends meint glaubt findet"
+    " reckons thinks suggests prefers fancies recommends told tells advised advises recommended"
+    " meint glaubt findet"
     " beton grau weiß schwarz hell dunkel lang breit tief hoch stark dick rund quadratisch"
 )
 

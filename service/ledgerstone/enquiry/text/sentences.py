@@ -44,12 +44,8 @@ _WIDEST_WRAP: Final = 90
 _NARROWEST_WRAP: Final = 56
 _NARROWEST_FLOW: Final = 40
 _ENDS_LINE: Final = frozenset(".!?:;")
-_DANGLING: Final = frozenset(
-    {"and", "from", "the", "at", "x", "by", "of", "a", "und", "von", "vom", "der", "die", "mal"}
-)
-_FOLLOWING: Final = frozenset(
-    {"from", "mm", "cm", "thick", "deep", "wide", "x", "by", "von", "vom"}
-)
+_DANGLING: Final = word_set("and from the at x by of a und von vom der die mal")
+_FOLLOWING: Final = word_set("from mm cm thick deep wide x by von vom")
 
 
 @dataclass(slots=True)
@@ -269,9 +265,11 @@ def _atoms(tokens: list[Token], *, has_inches: bool) -> list[Atom]:
 def _begins(text: str, atoms: Sequence[Atom], i: int) -> bool:
     """Whether a capital begins a sentence that no full stop parts: "… x 20 The old one is".
 
-    "The 1480 I gave you" goes on.
+    So it does after a unit's full stop: "46 mm. From the left". "The 1480 I gave you" goes on.
     """
     before, atom = atoms[i - 1], atoms[i]
+    if before.kind == "size" and text[before.end - 1] == "." and text[atom.start].isupper():
+        return atom.kind == "word"
     if i > 1 and before.kind == "size" and atoms[i - 2].word in _WHICH:
         return False
     if atom.word not in _BEGINNINGS or not text[atom.start].isupper():
@@ -293,6 +291,8 @@ def _split(text: str, atoms: list[Atom]) -> list[Sentence]:
         apart = apart and not (following is not None and following.word == ")")
         before = atoms[i - 1].word if i else ""
         is_letter = len(before) == 1 and atoms[i - 1].kind == "word"
+        if before == "i" and following is not None and text[following.start].isupper():
+            is_letter = False  # "low, but so am I. The top is"
         short = atom.word == "." and (before in _ABBREVIATIONS or is_letter)
         if apart and not (short and following is not None):
             sentences[-1].ends = atom.word

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import Final
 
 from ledgerstone.enquiry.scene.said import Claim, SaidOpening, SaidPiece, newest
@@ -13,6 +14,7 @@ _NARROWEST_MM: Final = 100.0  # of a slab that something stands on: common pract
 _SHORTEST_MM: Final = 150.0
 _SHORTEST_L_MM: Final = 700.0  # an L's outside size is more than an arm's depth: no source
 _LONGEST_HOLE_MM: Final = 1000.0
+_NARROWEST_HOLE_MM: Final = 15.0
 _ALONG: Final = {"left": "length", "right": "length", "front": "width", "back": "width"}
 
 
@@ -99,6 +101,13 @@ def fit_within(found: PieceFound, made: OpeningFound) -> None:
     if width.mm < along.mm and length.mm < across.mm:
         values["length"], values["width"] = width, length
         return
+    smaller = [one.elsewhere for one in (length, width)]
+    if all(one is not None and one.mm >= _NARROWEST_HOLE_MM for one in smaller):
+        bare = zip(("length", "width"), (length, width), smaller, strict=True)
+        fits = {k: replace(one, length=mm, elsewhere=None) for k, one, mm in bare if mm is not None}
+        if fits["length"].mm < along.mm and fits["width"].mm < across.mm:
+            values |= fits  # "90 x 90" is no 90 cm on a slab 64 cm deep
+            return
     for key in ("length", "width"):
         made.doubts.append(Doubt(key, [values.pop(key)]))
 

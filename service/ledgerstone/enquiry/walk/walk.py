@@ -18,6 +18,7 @@ from ledgerstone.enquiry.ownership.inherited import (
     without_counts,
 )
 from ledgerstone.enquiry.ownership.old_sizes import alter_old
+from ledgerstone.enquiry.ownership.overhangs import read_overhangs
 from ledgerstone.enquiry.ownership.recency import rank_of
 from ledgerstone.enquiry.places import coordinates, extents
 from ledgerstone.enquiry.places.above import note_below, without_above
@@ -216,6 +217,7 @@ class Walker:
         focus.note_old(parsed)
         relations.read(focus, parsed)
         alter_old(focus, parsed)
+        read_overhangs(focus, parsed)
         sameness.read_same(focus, parsed)
         tells = sentence.is_item or bool(parsed.sizes)
         tells = tells or any(mention.kind == "slab" for mention in parsed.found)
@@ -262,8 +264,7 @@ class Walker:
             focus.subjects.pending = focus.subjects.pending or isinstance(target, SaidPiece)
             note_hole(measure, active, target, waiting)
             measure.opinion = hearsay.is_opinion(parsed.sentence, measure)
-            if target is None:
-                measure.beside = 0  # so far beside something that is none of ours
+            measure.beside = measure.beside if target is not None else 0  # beside none of ours
             if target is not None and measure.side:
                 place(focus, target, measure, parsed)
             elif target is not None:
