@@ -4,6 +4,7 @@ import json
 import os
 import subprocess
 import sys
+from functools import cache
 from pathlib import Path
 from typing import Final
 
@@ -115,6 +116,21 @@ print(json.dumps([one if isinstance(one, str) else one[:4].decode() for one in t
 """
 
 
+# Reads a program and what it is given from each line, and prints what it says as a line.
+_RUNS_EACH: Final = """
+import io, json, sys
+from contextlib import redirect_stdout
+for line in sys.stdin:
+    program, given = json.loads(line)
+    asking, said = sys.stdin, io.StringIO()
+    sys.stdin = io.StringIO(given)
+    with redirect_stdout(said):
+        exec(program, {})
+    sys.stdin = asking
+    print(said.getvalue().strip(), flush=True)
+"""
+
+
 PLAIN: Final = {
     "outline": {"kind": "rectangle", "length": 1200, "width": 600},
     "thickness": 40,
@@ -129,15 +145,34 @@ def ask(package: Path, *slabs: Json) -> list[Json]:
 
 
 def run(package: Path, program: str, given: JSON) -> JSON:
-    """What a program says with the copy as its package, both as JSON."""
-    done = subprocess.run(
-        [sys.executable, "-c", program],
-        input=json.dumps(given),
-        capture_output=True,
+    """What a program says with the copy as its package, both as JSON.
+
+    All programs of one copy run in one process, which has the copy loaded after the first.
+    """
+    process = _process(package)
+    assert process.stdin
+    assert process.stdout
+    process.stdin.write(json.dumps([program, json.dumps(given)]) + "\n")
+    process.stdin.flush()
+    said = process.stdout.readline()
+    assert said, "the program ended in a fault, which stands above"
+    return json.loads(said)
+
+
+def end(package: Path) -> None:
+    """End the process of a copy."""
+    process = _process(package)
+    process.communicate(timeout=120)
+    _process.cache_clear()
+
+
+@cache
+def _process(package: Path) -> subprocess.Popen[str]:
+    """The process that runs the programs of a copy."""
+    return subprocess.Popen(
+        [sys.executable, "-c", _RUNS_EACH],
+        stdin=subprocess.PIPE,
+        stdout=subprocess.PIPE,
         text=True,
-        check=False,
-        timeout=120,
         env={**os.environ, "PYTHONPATH": str(package.parent), "PYTHONDONTWRITEBYTECODE": "1"},
     )
-    assert done.returncode == 0, done.stderr
-    return json.loads(done.stdout)

@@ -3,11 +3,12 @@
 import json
 import re
 import shutil
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 
-from design.recipe_programs import CONTRACT, PAPERS, PLAIN, READS, TERMINAL, WORDS, ask, run
+from design.recipe_programs import CONTRACT, PAPERS, PLAIN, READS, TERMINAL, WORDS, ask, end, run
 from design.source import PACKAGE
 from ledgerstone.surfaces import SURFACES
 from ledgerstone.wording import LANGUAGES
@@ -17,13 +18,14 @@ PAGES = ("page", "profile")
 
 
 @pytest.fixture
-def package(tmp_path: Path) -> Path:
+def package(tmp_path: Path) -> Iterator[Path]:
     """A copy of the package, to be changed."""
     copy = tmp_path / "service" / "ledgerstone"
     shutil.copytree(
         PACKAGE, copy
     )  # what is compiled of it too: only what is changed is compiled again
-    return copy
+    yield copy
+    end(copy)
 
 
 def put(file: Path, before: str, after: str) -> None:
@@ -45,6 +47,7 @@ def test_the_words_of_a_surface_stand_in_one_file_of_each_language() -> None:
 def as_it_is() -> Json:
     """The answer of the package itself to an order that asks for nothing new."""
     (told,) = ask(PACKAGE, {})
+    end(PACKAGE)
     return told
 
 
