@@ -46,9 +46,9 @@ print(json.dumps([told(order) for order in json.load(sys.stdin)]))
 
 CONTRACT: Final = """
 import json, sys
-from ledgerstone.contract.document import document_text
+from ledgerstone.contract.document import document
 json.load(sys.stdin)
-print(json.dumps(document_text()))
+print(json.dumps(json.dumps(document())))
 """
 
 
@@ -103,7 +103,7 @@ from datetime import date
 from ledgerstone.application.context import QuoteContext
 from ledgerstone.application.papers import FORMS, make_paper, render
 from ledgerstone.codec.tokens import Tokens
-from ledgerstone.contract.document import document_text
+from ledgerstone.contract.document import document
 from ledgerstone.papers.templates import BUILT_IN, Templates
 from ledgerstone.workshop import DEMONSTRATION, load_profile
 context = QuoteContext(load_profile(DEMONSTRATION), date(2026, 11, 25), Tokens(["k" * 32]))
@@ -112,7 +112,7 @@ order = {"slabs": [{"outline": box, "thickness": 40}], "language": "de"}
 paper = make_paper("thanks", {"order": order}, context)
 told = [render(paper, form, Templates(BUILT_IN)) for form in FORMS]
 print(json.dumps([one if isinstance(one, str) else one[:4].decode() for one in told]
-                 + ["thanks" in document_text()]))
+                 + ["thanks" in json.dumps(document())]))
 """
 
 

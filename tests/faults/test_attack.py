@@ -158,7 +158,7 @@ def test_who_has_disconnected_is_worked_for_no_more(service: Served) -> None:
 def test_papers_are_printed_apart(service: Served) -> None:
     """A large order's job sheet as PDF leaves no worker larger than the heaviest order may."""
     as_pdf = {**TYPE, "Authorization": f"Bearer {MAKER_KEY}", "Accept": "application/pdf"}
-    for number in range(4):
+    for number in range(2):
         order = crowded(2, 6, "units", 6)
         order["slabs"][0]["outline"]["length"] -= number
         caller = http.client.HTTPConnection("127.0.0.1", service.port, timeout=LONGEST_S)
