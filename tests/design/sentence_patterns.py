@@ -4,13 +4,14 @@ import ast
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import cache
 from itertools import product
 from typing import Final
 
-from fluent.syntax import FluentParser
 from fluent.syntax import ast as ftl
 
-from design.source import PACKAGE
+from design.source import PACKAGE, strings_of
+from support.catalogue_reader import entries_in
 
 # A sentence is held from three words of its own on; what ends as none (a label, a part) from four.
 _SENTENCE_WORDS: Final = 3
@@ -34,12 +35,13 @@ class SentencePattern:
         return self.longest in text and self.pattern.search(text) is not None
 
 
+@cache
 def sentence_patterns() -> tuple[SentencePattern, ...]:
     """Every sentence of the catalogues that has words enough to be known by."""
     texts = {
         text
         for file in sorted((PACKAGE / "wording" / "catalogues").rglob("*.ftl"))
-        for entry in FluentParser().parse(file.read_text(encoding="utf-8")).body
+        for entry in entries_in(file)
         if isinstance(entry, ftl.Message | ftl.Term)
         for pattern in (entry.value, *(one.value for one in entry.attributes))
         if pattern is not None
@@ -60,13 +62,7 @@ def sentences_of(pattern: ftl.Pattern) -> Iterator[str]:
 
 def repeats(tree: ast.AST, patterns: tuple[SentencePattern, ...]) -> list[str]:
     """The strings of a module, but for its docstrings, that say a sentence again."""
-    aside = {id(node.value) for node in ast.walk(tree) if isinstance(node, ast.Expr)}
-    return [
-        node.value
-        for node in ast.walk(tree)
-        if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in aside
-        if says_one(node.value, patterns)
-    ]
+    return [text for text in strings_of(tree) if says_one(text, patterns)]
 
 
 def says_one(text: str, patterns: tuple[SentencePattern, ...]) -> bool:

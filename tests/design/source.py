@@ -87,6 +87,18 @@ def python_files(*folders: str) -> dict[Path, ast.Module]:
 
 
 @cache
+def strings_of(tree: ast.AST) -> tuple[str, ...]:
+    """The strings of a module, but for its docstrings."""
+    nodes = list(ast.walk(tree))
+    aside = {id(node.value) for node in nodes if isinstance(node, ast.Expr)}
+    return tuple(
+        node.value
+        for node in nodes
+        if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in aside
+    )
+
+
+@cache
 def modules() -> dict[str, ast.Module]:
     """The syntax tree of every module of the package, by its dotted name; "" is the package."""
     return {module_name(file): tree for file, tree in python_files("service").items()}

@@ -2,17 +2,14 @@
 
 import ast
 import re
-from collections.abc import Iterator
 from datetime import date
 from typing import Final
 
-from fluent.syntax import FluentParser
-
 from design.sentence_patterns import repeats, says_one, sentence_patterns
-from design.source import PACKAGE, python_files
+from design.source import PACKAGE, python_files, strings_of
 from ledgerstone.wording import LANGUAGES, Message, speech_in
 from ledgerstone.wording.page import CUSTOMERS_TEXTS, DESK_TEXTS, WORKSHOP_TEXTS, page_messages
-from support.catalogue_reader import texts_of
+from support.catalogue_reader import entries_in, texts_of
 
 # What refuses a length, or a value of a profile, is asserted here and nowhere else: the tables are
 # the catalogues' own tests.
@@ -38,7 +35,7 @@ def catalogue_runs() -> set[tuple[str, ...]]:
     """Every run of words that stands between two values of a sentence, cut to the least length."""
     runs: set[tuple[str, ...]] = set()
     for file in (PACKAGE / "wording" / "catalogues").rglob("*.ftl"):
-        for entry in FluentParser().parse(file.read_text(encoding="utf-8")).body:
+        for entry in entries_in(file):
             for text in texts_of(entry):
                 runs |= _runs(_words(text))
     return runs
@@ -48,17 +45,9 @@ def _runs(words: tuple[str, ...]) -> set[tuple[str, ...]]:
     return {words[i : i + _MIN_WORDS] for i in range(len(words) - _MIN_WORDS + 1)}
 
 
-def _literals(tree: ast.Module) -> Iterator[str]:
-    """The strings of a module, but for its docstrings."""
-    aside = {id(node.value) for node in ast.walk(tree) if isinstance(node, ast.Expr)}
-    for node in ast.walk(tree):
-        if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in aside:
-            yield node.value
-
-
 def repeated(tree: ast.Module, runs: set[tuple[str, ...]]) -> list[str]:
     """The strings of a module that hold a run of a catalogue's words."""
-    return [text for text in _literals(tree) if not runs.isdisjoint(_runs(_words(text)))]
+    return [text for text in strings_of(tree) if not runs.isdisjoint(_runs(_words(text)))]
 
 
 def test_sentences_are_written_again_in_no_other_test() -> None:
@@ -115,7 +104,7 @@ def test_a_page_s_text_is_looked_up_by_its_key() -> None:
         file.as_posix(): texts
         for file, tree in python_files("tests").items()
         if file.parts[1] in ("browser", "workshops")
-        and (texts := [text for text in _literals(tree) if text in known])
+        and (texts := [text for text in strings_of(tree) if text in known])
     }
     assert found == {}
 

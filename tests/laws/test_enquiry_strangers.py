@@ -10,7 +10,7 @@ from support.strategies import enquiry_strangers as strangers
 from support.strategies.enquiry_changes import Several
 from support.strategies.orders import cases
 
-SOME = settings(max_examples=cases(4), suppress_health_check=[HealthCheck.too_slow], deadline=None)
+SOME = settings(max_examples=cases(3), suppress_health_check=[HealthCheck.too_slow], deadline=None)
 
 
 @pytest.mark.parametrize("family", sorted(strangers.TAKEN))

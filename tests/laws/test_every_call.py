@@ -14,7 +14,7 @@ from ledgerstone.drawing import draw_plan
 from support.demonstration import EXAMPLE_ORDER
 from support.strategies.degenerate import degenerate_orders
 
-EVERY_RUN = 10
+EVERY_RUN = 8
 SEARCHED: Final = 8  # at every run changes are searched for in one of so many
 LONG: Final = 10_000
 

@@ -95,7 +95,7 @@ def test_on_hundreds_of_random_rests_reactions_push_and_balance(name: str) -> No
     outline = SLABS[name]
     plate = plate_of(outline)
     settled = 0
-    for _ in range(50):
+    for _ in range(30):
         try:
             rested = plate.on(some_rests(outline, rng))
         except OffTheSlabError:
@@ -109,7 +109,7 @@ def test_on_hundreds_of_random_rests_reactions_push_and_balance(name: str) -> No
         gaps = rng.choice([0.0, 2.0], rested.support_count).tolist()
         for found in (rested.cases(cases), rested.cases(cases, gaps_mm=gaps)):
             settled += balanced(rested, found, cases)
-    assert settled > 60
+    assert settled > 40
 
 
 def balanced(rested: Rested, found: Cases, cases: list[list[PlateLoad]]) -> int:

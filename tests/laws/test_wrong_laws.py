@@ -14,7 +14,7 @@ from support.contexts import context_of
 from support.strategies.orders import TODAY
 from support.strategies.wrong_orders import wrong_order
 
-EVERY_RUN = 6
+EVERY_RUN = 4
 WHOLE: Final = 5  # at every run all remedies are tried, and not the fix alone, of one in so many
 LONG: Final = 10_000
 SEED: Final = 31

@@ -8,7 +8,7 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
-from fluent.syntax import ast
+from fluent.syntax import FluentParser, ast
 
 import ledgerstone
 from ledgerstone.quantities import Length
@@ -52,6 +52,12 @@ class MessagePattern:
                 keys += [_key(variant.key) for variant in node.variants]
             case ast.TextElement():
                 self.text += str(node.value)
+
+
+@cache
+def entries_in(file: Path) -> list[ast.EntryType]:
+    """What stands in one file of the catalogues, not to be changed."""
+    return FluentParser().parse(file.read_text(encoding="utf-8")).body
 
 
 def texts_of(part: object) -> Iterator[str]:

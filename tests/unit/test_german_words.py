@@ -9,9 +9,10 @@ from pathlib import Path
 from typing import Final
 
 import pytest
-from fluent.syntax import FluentParser, ast
+from fluent.syntax import ast
 
 from ledgerstone import wording
+from support.catalogue_reader import entries_in
 
 CATALOGUES: Final = Path(wording.__file__).parent / "catalogues"
 FILES: Final = sorted({*CATALOGUES.glob("de/*.ftl"), *CATALOGUES.glob("*/de.ftl")})
@@ -46,7 +47,7 @@ ONE_WORD: Final = [
 def texts() -> Iterator[tuple[str, str]]:
     """Each text of the German catalogues, and the message that it stands in."""
     for file in FILES:
-        for entry in FluentParser().parse(file.read_text(encoding="utf-8")).body:
+        for entry in entries_in(file):
             if isinstance(entry, ast.Message):
                 yield from ((entry.id.name, text) for text in words_in(entry))
 

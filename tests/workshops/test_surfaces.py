@@ -9,7 +9,6 @@ from typing import Any, Final
 
 import pypdfium2
 import pytest
-from fluent.syntax import FluentParser
 
 import ledgerstone
 from ledgerstone.cli.orders import run as run_order
@@ -20,7 +19,7 @@ from ledgerstone.workshop import DEMONSTRATION, load_profile
 from ledgerstone.workshop.reading.loader import profile_text
 from ledgerstone.workshop.records import BookingRules
 from ledgerstone.workshop.starting.profile_text import starting_profile
-from support.catalogue_reader import texts_of
+from support.catalogue_reader import entries_in, texts_of
 from support.profile_form import ASKED, form
 from workshops.conftest import KEY, TYPED, WorkshopCase, workshop_case
 from workshops.reading import read
@@ -48,7 +47,7 @@ def english_runs() -> frozenset[tuple[str, ...]]:
     told: dict[str, set[tuple[str, ...]]] = {"en": set(), "de": set()}
     for file in CATALOGUES.rglob("*.ftl"):
         language = "de" if "de" in (file.stem, file.parent.name) else "en"
-        for entry in FluentParser().parse(file.read_text(encoding="utf-8")).body:
+        for entry in entries_in(file):
             for text in texts_of(entry):
                 told[language] |= _runs(text)
     return frozenset(told["en"] - told["de"])
