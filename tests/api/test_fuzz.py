@@ -60,7 +60,7 @@ def test_whatever_is_fetched_the_answer_is_documented(path: str) -> None:
 def test_whatever_is_posted_the_answer_is_documented(path: str) -> None:
     """No POST is answered by an internal fault, each answer matches, each refusal is a problem."""
     document = drawn_bodies() if path in MAKERS_ALONE else allowed_bodies()
-    hold_call_to_document(document, "POST", path, 10, MOST)
+    hold_call_to_document(document, "POST", path, 6, MOST)
 
 
 # Of these bodies schemathesis 4.32 cannot make broken ones ("Cannot generate an array with 1

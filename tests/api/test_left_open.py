@@ -169,7 +169,7 @@ def test_where_no_thickness_does_the_order_is_sent_back_at_the_usual(client: Fla
     assert said["measured"] == {"thickness_mm": 40.0}
 
 
-@pytest.mark.parametrize("x", range(330, 1480, 50))
+@pytest.mark.parametrize("x", range(330, 1480, 90))
 def test_assumed_units_follow_the_openings(client: FlaskClient, x: int) -> None:
     """Wherever a sink is moved, the units that nobody told stand clear of it, and are named."""
     sink = cut("rectangle", (500, 400), (x, 300), label="sink")

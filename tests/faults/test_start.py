@@ -88,10 +88,10 @@ def _asked_for(service: Served, order: dict[str, Any]) -> list[Answer]:
 def test_no_worker_holds_more_than_180_mb(service: Served) -> None:
     """After large orders, pictures and PDFs no worker holds more than 180 MB."""
     started = service.rss_mb()
-    # The largest twice, one for each worker; what is in them once more alone.
+    # The largest twice, one for each worker; what is in them once alone.
     orders = _orders()
     with ThreadPoolExecutor(4) as callers:
-        answers = list(callers.map(lambda order: _asked_for(service, order), orders[:2] + orders))
+        answers = list(callers.map(lambda order: _asked_for(service, order), orders + orders[:2]))
         list(callers.map(lambda _: ask(service.port, "/v1/choices", None), range(40)))
     statuses = {answer.status for all_of_one in answers for answer in all_of_one}
     held, most = service.rss_mb(), service.rss_mb("VmHWM")

@@ -2,7 +2,9 @@
 
 import io
 import re
+import tempfile
 from decimal import Decimal
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -34,8 +36,20 @@ OREGON = (
 
 def asked(file: Path, answers: tuple[str, ...]) -> tuple[int, str]:
     """Answer every question of a new profile."""
+    status, said, text = _begun(answers)
+    if text is not None:
+        file.write_text(text, encoding="utf-8")
+    return status, said
+
+
+@cache
+def _begun(answers: tuple[str, ...]) -> tuple[int, str, str | None]:
+    """Exit status, what was said, and the text of the file, if there is one: once for all tests."""
     out, given = io.StringIO(), io.StringIO("".join(f"{answer}\n" for answer in answers))
-    return run(["init", "--ask", str(file)], out, io.StringIO(), {}, given), out.getvalue()
+    with tempfile.TemporaryDirectory() as folder:
+        file = Path(folder) / "mine.toml"
+        status = run(["init", "--ask", str(file)], out, io.StringIO(), {}, given)
+        return status, out.getvalue(), file.read_text(encoding="utf-8") if file.exists() else None
 
 
 def test_a_bavarian_maker_answers_in_the_way_of_the_country(tmp_path: Path) -> None:
