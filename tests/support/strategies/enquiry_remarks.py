@@ -24,6 +24,16 @@ def _bore(s: Sizes) -> Lengths:
     return _slab(s) | hole("0/0", diameter=s.d, x=s.x, y=s.y)
 
 
+def _tops_by_name(s: Sizes) -> Lengths:
+    return (
+        _slab(s)
+        | sizes_of(s.m, s.v, s.t, "/slabs/1")
+        | hole("0/0", length=s.a, width=s.b, x=s.m, y=s.y)
+        | hole("1/0", diameter=s.d, x=s.x, y=s.y)
+        | sizes_of(1215, 585, s.t, "/slabs/2")
+    )
+
+
 TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
     "tradesman_says": _slab,
     "put_right_after_a_dash": _slab,
@@ -35,7 +45,29 @@ TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
     "about_others": _slab,
     "over_the_units": lambda s: sizes_of(s.l + 40, s.w, s.t),
     "old_one_beside": _slab,
+    "tops_by_name": _tops_by_name,
+    "named_by_word": lambda s: (
+        _slab(s) | sizes_of(s.m, s.v, 25, "/slabs/1") | sizes_of(s.m + 40, s.v, 25, "/slabs/2")
+    ),
+    "leg_by_leg_table": lambda s: (
+        sizes_of(s.l, 1650, s.t, "/slabs/0")
+        | {
+            "/slabs/0/outline/notch/length": s.l - s.w - 15.0,
+            "/slabs/0/outline/notch/width": 1650.0 - s.w,
+        }
+    ),
     "ends_in_i": _slab,
+    "said_why_not": _slab,
+    "thinks_in_units": _slab,
+    "none_of_a_list": _slab,
+    "german_letters": _slab,
+    "high_is_thick": lambda s: _slab(s) | sizes_of(s.m, s.v, s.t, "/slabs/1"),
+    "like_another": _slab,
+    "pardon": _slab,
+    "goes_to": _slab,
+    "list_at_the_end": lambda s: (
+        _slab(s) | hole("0/0", diameter=s.b, x=s.x, y=s.y) | hole("0/1", diameter=s.d, x=s.x, y=s.v)
+    ),
     "hole_of_its_own": lambda s: (
         _slab(s)
         | hole("0/0", length=s.a, width=s.b, x=s.x, y=s.y)
@@ -57,6 +89,11 @@ def _written(said: Sizes) -> dict[str, Any]:
     return asdict(said) | {
         "slab": f"{said.l} x {said.w} x {said.t} mm",
         "old": said.t - 5,
+        "wrong": said.l + 150,
+        "wrong_w": said.w + 40,
+        "near": said.m + 40,
+        "thin": 25,
+        "v2": said.w + 15,
         "small": said.z + 20,
         "r": said.l - said.x,
     }

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 from typing import Final
 
 from ledgerstone.enquiry.scene.said import SaidPiece
@@ -51,6 +52,8 @@ _SUMMING_UP: Final = word_set(
     "summary summarise summarize summarising summing recap sum conclusion zusammenfassung"
     " zusammengefasst again"
 )
+_LISTS_AGAIN: Final = word_set("list checklist overview liste übersicht kurzfassung")
+_BRIEFLY: Final = frozenset({("in", "brief"), ("in", "short"), ("kurz", "gesagt")})
 _SO_IT_IS: Final = frozenset(
     {("so", word) for word in ("that", "that's", "it's", "it", "one", "just", "we're", "i'm")}
     | {("also", word) for word in ("ein", "eine", "einen", "insgesamt", "noch")}
@@ -225,10 +228,18 @@ def _times_at_the_end(sentence: Sentence) -> tuple[int, TextSpan] | None:
     return int(size.amount), (atoms[end - 2].start, atoms[end - 1].end)
 
 
+def _is_list_for(sentence: Sentence) -> bool:
+    """Return whether a line announces what was said as a list: "List for the workshop:"."""
+    words = sentence.words
+    is_line = sentence.starts_paragraph and sentence.atoms[-1].word == ":"
+    is_brief = any(pair in _BRIEFLY for pair in pairwise(words))
+    return is_line and (is_brief or bool(_LISTS_AGAIN & set(words[:2])))
+
+
 def is_summing_up(sentence: Sentence) -> bool:
     """Return whether a sentence says again what was said before."""
     words = sentence.words
-    if _SUMMING_UP & set(words) or words[:2] == ["in", "short"]:
+    if _SUMMING_UP & set(words) or words[:2] == ["in", "short"] or _is_list_for(sentence):
         return True
     has_pair = any(atom.word in ("x", "×", "by", "mal") for atom in sentence.atoms)
     is_one = words[:2] == ["that", "'s"] and words[2:3] in (["one"], ["a"], ["an"])

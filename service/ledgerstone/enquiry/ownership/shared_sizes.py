@@ -16,6 +16,7 @@ _SEVERAL: Final = 2
 _SUM_MM: Final = 1.0  # people add lengths without an error
 _LENGTHS: Final = frozenset({"", "long", "quantity"})
 _MAX_OF_ONE: Final = 24
+_THICKEST: Final = 100  # mm, of shelves and tops: common practice, no source
 _ALIKE: Final = 2  # common practice, no source: a depth is a smaller part of a length
 _LISTS: Final = frozenset({",", "and", "und", "&", "", "one", "another"})
 _NEXT_ROLES: Final[tuple[list[str], ...]] = ([], ["deep"], ["thick"])
@@ -202,7 +203,9 @@ def _share_back(focus: Focus, piece: SaidPiece, thick: Measure) -> None:
 
 def is_of_group(focus: Focus, measure: Measure, parsed: ParsedSentence) -> bool:
     """Return a thickness to every piece of the kind that was named: "the tops 40 thick"."""
-    if not focus.group or measure.role != "thick":
+    is_bare = not (measure.role or measure.side) and measure.of == 1 and len(parsed.sizes) == 1
+    is_thick = measure.role == "thick" or (is_bare and measure.size.amount <= _THICKEST)
+    if not focus.group or not is_thick:
         return False
     claim = focus.assigner.claim(measure, "thickness", parsed.rank)
     for piece in focus.group:

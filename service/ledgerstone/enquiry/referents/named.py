@@ -6,11 +6,12 @@ from typing import Final
 
 from ledgerstone.enquiry.ownership import enumerations
 from ledgerstone.enquiry.referents import other_slabs, slab_of_opening
+from ledgerstone.enquiry.referents.appliances import is_appliances_line
 from ledgerstone.enquiry.referents.building import is_of_building
 from ledgerstone.enquiry.referents.each_end import count_at_ends
-from ledgerstone.enquiry.referents.new_slabs import is_appliances_line, is_next_piece
+from ledgerstone.enquiry.referents.new_slabs import is_next_piece
 from ledgerstone.enquiry.referents.refusals import refuse
-from ledgerstone.enquiry.referents.slab_names import inline_label
+from ledgerstone.enquiry.referents.slab_names import alike_named, inline_label
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.scene.identity import called
 from ledgerstone.enquiry.scene.said import SaidOpening, SaidPiece
@@ -195,11 +196,11 @@ def _slab(
     if subjects.drop(mention, sentence):
         focus.on_opening, focus.is_correcting = False, True
         return active
-    piece = subjects.piece_for(mention, sentence, sizes, free=not focus.has_sizes)
-    focus.group = []
+    free, alike = not focus.has_sizes, alike_named(subjects.scene.pieces, mention, sentence)
+    piece = None if alike else subjects.piece_for(mention, sentence, sizes, free=free)
+    focus.group = alike
     if piece is None:
-        if mention.is_plural and not mention.is_denied:
-            focus.group = _named_so(focus, mention)
+        focus.group = alike or (_named_so(focus, mention) if mention.is_plural else [])
         return mention if focus.group else active
     atoms = sentence.atoms
     piece.spans.append((atoms[mention.start].start, atoms[mention.end - 1].end))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from ledgerstone.enquiry.ownership import enumerations
+from ledgerstone.enquiry.referents.appliances import is_appliances_line
 from ledgerstone.enquiry.referents.slab_names import (
     begins_round,
     heading_label,
@@ -14,7 +15,9 @@ from ledgerstone.enquiry.referents.slab_names import (
     is_upright_item,
     named_in,
     row_label,
+    turn_at_heading,
 )
+from ledgerstone.enquiry.referents.told_before import told_before
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
@@ -32,15 +35,7 @@ _MAX_OF_ONE: Final = 24
 _TRIPLE: Final = 3
 _HEADING: Final = 7  # atoms
 _LED: Final = 3
-_ROW: Final = 4  # atoms: "Worktop 1: 2400 long"
-# What stands on a slab, under it or beside it, and is none itself.
-_APPLIANCES: Final = word_set(
-    "stove oven cooker range fridge freezer dishwasher dryer washer machine burner woodburner"
-    " mirror cupboard cupboards cabinet cabinets unit units pedestal trestles sofa bed bath"
-    " kaminofen ofen herd kühlschrank spülmaschine waschmaschine trockner backofen schrank"
-    " unterschrank spiegel"
-)
-_AFTER_QTY: Final = 4  # atoms: "qty: 2,"
+_AFTER_QTY: Final = 4  # atoms: "qty: 2,", "Worktop 1: 2400 long"
 _SIZE_ROLES: Final = frozenset({"long", "deep", "thick", "wide", "high"})
 
 
@@ -57,7 +52,9 @@ def begin(focus: Focus, parsed: ParsedSentence) -> None:
     if _labels_pair(parsed):
         subjects.keep_for_all()
     _take_heading(focus, sentence)
-    is_line, is_item = _is_another_line(focus, parsed), _is_item(focus, parsed)
+    told = told_before(focus, parsed)
+    is_line = told is None and _is_another_line(focus, parsed)
+    is_item = told is None and _is_item(focus, parsed)
     if is_line:
         focus.start_piece(label="line")
     if is_item:
@@ -75,9 +72,10 @@ def begin(focus: Focus, parsed: ParsedSentence) -> None:
         subjects.current().label = row_label(sentence)
     if _is_next_announced(focus, parsed):
         focus.start_piece(subjects.current().use)
-    called = named_in(subjects.scene.pieces, sentence)
+    called = told or named_in(subjects.scene.pieces, sentence)
     if called is not None:
         subjects.piece, subjects.openings, focus.on_opening = called, [], False
+        turn_at_heading(parsed, called)
 
 
 def _take_heading(focus: Focus, sentence: Sentence) -> None:
@@ -159,7 +157,7 @@ def _is_item(focus: Focus, parsed: ParsedSentence) -> bool:
 def _is_labelled_length(focus: Focus, parsed: ParsedSentence) -> bool:
     """Whether a row's label leads to a length: "Worktop 1: 2400 long. Worktop 2: 1800 long."."""
     first = next((size for size in parsed.sizes if size.at >= _LED), None)
-    is_led = first is not None and first.role == "long" and first.at <= _ROW
+    is_led = first is not None and first.role == "long" and first.at <= _AFTER_QTY
     piece = focus.subjects.piece
     is_begun = piece is not None and bool(piece.claims.get("length"))
     if piece is not None and is_begun and is_other_run(parsed, piece.names):
@@ -230,8 +228,12 @@ def _labels_pair(parsed: ParsedSentence) -> bool:
     if pair is not None and pair.at == 0 and pair.of == _TRIPLE:
         return True  # a line of its own under a heading
     first = parsed.sizes[0] if parsed.sizes else None
-    is_counted = first is not None and first.role == "quantity"
-    if pair is not None and is_counted and pair.at <= _AFTER_QTY:
+    if (
+        pair is not None
+        and first is not None
+        and first.role == "quantity"
+        and pair.at <= _AFTER_QTY
+    ):
         return True  # "qty 2   1200 x 900"
     colon = next((i for i, atom in enumerate(sentence.atoms[:10]) if atom.word == ":"), None)
     if pair is None or colon is None or pair.at != colon + 1:
@@ -250,19 +252,9 @@ def _begins_with_pair(parsed: ParsedSentence, *, is_l: bool) -> bool:
     pair = [size.at for size in parsed.sizes if size.of > 1 and size.place == 1][:1]
     kinds = ("open", "hole", "leg") if is_l else ("open", "hole")
     others = [mention for mention in parsed.found if mention.kind in kinds]
-    things = [
-        mention for mention in parsed.found if mention.kind == "thing" and not mention.preposition
-    ]
+    things = [one for one in parsed.found if one.kind == "thing" and not one.preposition]
     early = [other for other in (*others, *things) if pair and other.start < pair[0]]
     return bool(pair) and not early and not parsed.sentence.is_quoted
-
-
-def is_appliances_line(sentence: Sentence, mention: Mention) -> bool:
-    """Return whether a label tells the sizes of what is no slab: "Stove: 465 x 410 mm"."""
-    is_named = mention.kind == "thing" and sentence.words[mention.end - 1] in _APPLIANCES
-    led = sentence.atoms[mention.end : mention.end + 1]
-    is_led = bool(led) and led[0].word == ":"
-    return is_named and is_led and mention.start <= 1
 
 
 def _is_another_line(focus: Focus, parsed: ParsedSentence) -> bool:

@@ -88,9 +88,52 @@ def named_in(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | Non
                 said = following[:1] and _as_label(following[0])
                 if said and said == label[-1]:
                     return piece
-    return (
-        _by_letter(pieces, sentence) or _by_number(pieces, sentence) or _by_side(pieces, sentence)
-    )
+    named = _by_letter(pieces, sentence) or _by_number(pieces, sentence)
+    return named or _by_side(pieces, sentence) or _by_heading(pieces, sentence)
+
+
+def _by_heading(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | None:
+    """Return the one slab that a line names before its colon: "Basin tops: a hole in each"."""
+    label = [atom.word for atom in sentence.atoms[:_LONGEST]]
+    colon = label.index(":") if ":" in label else 0
+    if not sentence.starts_line or not colon or not all(sentence.words[:colon]):
+        return None
+    named = _so_named([one for one in pieces if one.has_size()], sentence.words[:colon])
+    return named[0] if len(named) == 1 else None
+
+
+def turn_at_heading(parsed: ParsedSentence, piece: SaidPiece) -> None:
+    """Take a slab's name right before a colon for the slab that the line goes on about."""
+    for mention in parsed.found[:1]:
+        led = [atom.word for atom in parsed.sentence.atoms[mention.end : mention.end + 1]]
+        if mention.kind == "slab" and mention.start <= 1 and led == [":"]:
+            mention.kind, parsed.turns[mention.start] = "turn", piece
+
+
+def alike_named(
+    pieces: Sequence[SaidPiece], mention: Mention, sentence: Sentence
+) -> list[SaidPiece]:
+    """Return the slabs that a plural means by their items' words: "the alcove shelves"."""
+    words = sentence.words
+    is_all = mention.is_plural and mention.determiner in ("the", "die") and not mention.preposition
+    led = words[max(0, mention.start - 1) : mention.end]
+    led = led if mention.end - mention.start > 1 or led[:1] not in (["the"], ["die"]) else led[1:]
+    named = _so_named(pieces, [word for word in led if word not in ("the", "die")])
+    return named if is_all and len(named) > 1 and named != list(pieces) else []
+
+
+def _so_named(pieces: Sequence[SaidPiece], words: Sequence[str]) -> list[SaidPiece]:
+    """Return the slabs whose rows or items have all of some words, a plural for a singular."""
+    return [
+        piece
+        for piece in pieces
+        if piece.names and all(any(_is_one(word, own) for own in piece.names) for word in words)
+    ]
+
+
+def _is_one(word: str, own: str) -> bool:
+    """Return whether two words are one, or its singular and its plural: "tops", "Platten"."""
+    return word == own or (word in (own + "s", own + "n") and len(own) > _LABEL)
 
 
 def _by_letter(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | None:

@@ -21,7 +21,7 @@ _BEFORE_FILLERS: Final = word_set(
     "ft 's it's total finished overall we i you they brauchen ich wir i'd we'd like changed"
     " change je jeweils each jetzt nun überall everywhere throughout durchgehend wise thought"
     " think increased"
-    " unchanged reduced now say maybe perhaps ideally then dann got"
+    " only nur unchanged reduced now say maybe perhaps ideally then dann got"
 )
 
 

@@ -28,7 +28,19 @@ _FAR: Final = 12
 
 
 def mark_denials(sentence: Sentence, found: list[Measure]) -> None:
-    """Take "said 4 cm, then said no, 5" for the second size instead of the first."""
+    """Take "said 4 cm, then said no, 5" for the second size instead of the first.
+
+    The first, said once more, is told only as a reason: "no, make that 40, since 30 bends".
+    """
+    _mark_denied(sentence, found)
+    gone = {(one.size.amount, one.size.unit): one for one in found if one.replaced and one.of == 1}
+    for measure in found:
+        first = gone.get((measure.size.amount, measure.size.unit))
+        if first is not None and measure.at > first.at and not (measure.role or measure.side):
+            measure.replaced = True
+
+
+def _mark_denied(sentence: Sentence, found: list[Measure]) -> None:
     atoms = sentence.atoms
     _mark_dropped(sentence, found)
     _mark_past(sentence, found)

@@ -18,6 +18,7 @@ _TAKEN_OUT: Final = frozenset(
     | {("come", "out"), ("can", "go"), ("no", "longer"), ("gets", "dropped"), ("fällt", "weg")}
 )
 _CLAUSE: Final = 8
+_LABEL: Final = 12  # atoms
 
 
 def is_denied_after(sentence: Sentence, mention: Mention) -> bool:
@@ -35,10 +36,20 @@ def is_denied_after(sentence: Sentence, mention: Mention) -> bool:
     return False
 
 
+def _is_listed_none(sentence: Sentence, mention: Mention) -> bool:
+    """Return whether a label lists what there is none of: "Sinks, hobs, taps: none"."""
+    label = [atom.word for atom in sentence.atoms[:_LABEL]]
+    colon = label.index(":") if ":" in label else 0
+    is_label = sentence.starts_line and mention.end <= colon and all(label[:colon])
+    return is_label and sentence.words[colon + 1 : colon + 2] != [] and label[colon + 1] in _NONE
+
+
 def is_taken_out(sentence: Sentence, mention: Mention) -> bool:
     """Return whether an opening is none: "Tap hole: none", "the tap hole can come out"."""
     if mention.kind not in ("open", "hole"):
         return False
+    if _is_listed_none(sentence, mention):
+        return True
     led = [atom.word for atom in sentence.atoms[mention.end : mention.end + _CLAUSE]]
     if led[:1] and led[0] in _COLONS:
         return bool(led[1:]) and led[1] in _NONE

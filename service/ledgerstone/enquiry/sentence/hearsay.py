@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Final
 
 from ledgerstone.enquiry.sentence.measures import Measure
@@ -25,6 +26,13 @@ _THINKS: Final = word_set(
 )
 _TELLS: Final = frozenset({"told", "advised", "recommended"})
 _ME: Final = frozenset({"me", "us"})
+_THINKS_IN: Final = word_set(
+    "think buy sell grew brought raised taught learned learnt reckon count dream denke rechne kaufe"
+)
+_ASKED: Final = word_set("so please want need make also bitte brauche")
+_UNIT_NAMES: Final = word_set(
+    "feet inches metres meters millimetres centimetres metric imperial zoll meter metern fuß"
+)
 _SOMEBODY: Final = word_set("somebody someone else people everybody everyone they he she")
 _SAYS: Final = word_set("says sagt recommends")
 _BETTER: Final = word_set("better enough safer ample plenty do fine stronger besser reicht")
@@ -90,6 +98,19 @@ def is_of_others(sentence: Sentence) -> bool:
     if any(atom.kind == "size" for atom in sentence.atoms):
         return False
     return bool(words & _OTHERS and words & _HAVE) and not words & _SPEAKERS_WANT
+
+
+def is_of_units(sentence: Sentence, sizes: Sequence[Measure]) -> bool:
+    """Whether a sentence is about units: "I think in feet, and a plank is two inches thick"."""
+    words = sentence.words
+    if len(sizes) != 1 or _ASKED & set(words[: sizes[0].at]) or "please" in words:
+        return False
+    thinks = [i for i, word in enumerate(words) if word in _THINKS_IN]
+    return bool(_SPEAKERS & set(words)) and any(
+        words[j] in ("in", "on") and words[j + 1] in _UNIT_NAMES
+        for i in thinks
+        for j in range(i + 1, min(i + _OPINION_FAR, len(words) - 1))
+    )
 
 
 def is_others_figure(sentence: Sentence, measure: Measure) -> bool:

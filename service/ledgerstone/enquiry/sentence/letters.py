@@ -78,6 +78,8 @@ def _names_from(sentence: Sentence, at: int, count: int) -> tuple[list[str], int
             if at >= len(atoms) or atoms[at].word not in _JOINS:
                 return [], at
             at += 1
+    if letters >= {"t", "h"} and "deep" not in roles:  # "L x T x H": Länge, Tiefe, Höhe
+        roles = [{"thick": "deep", "high": "thick"}.get(role, role) for role in roles]
     return roles, at
 
 

@@ -47,8 +47,8 @@ _THICK: Final = word_set("thick thickness thk dick dicke stark stärke")
 _MIN_ACROSS: Final = 150  # no thickness is as much, in any unit: common practice, no source
 _CHANGE_FAR: Final = 12
 _CHANGES: Final = word_set(
-    "up down goes go comes come changes change changed rises drops reduced increased grows raise"
-    " lower increase reduce erhöht verringert geändert ändert steigt sinkt"
+    "up down gehen gehe goes go comes come changes change changed rises drops reduced increased"
+    " grows raise lower increase reduce erhöht verringert geändert ändert steigt sinkt"
 )
 _TIMES: Final = frozenset({"x", "×", "*"})
 _BY: Final = (["by"], ["x"], ["×"], ["mal"])

@@ -137,7 +137,8 @@ def _unknown(sentence: Sentence, found: list[Mention]) -> list[Mention]:
     starts = {mention.start for mention in found}
     for i, count in sentence.marks("old"):
         after = range(i + count, min(i + count + 3, len(words)))
-        if not taken & {i} and not any(j in starts for j in after):
+        is_like = bool({"like", "wie"} & set(words[max(0, i - 2) : i]))  # "like my sister's"
+        if not is_like and not taken & {i} and not any(j in starts for j in after):
             made.append(Mention(i, i + count, "thing", "old"))
     return made
 

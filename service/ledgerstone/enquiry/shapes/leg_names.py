@@ -19,7 +19,16 @@ _LEG_OF: Final = MappingProxyType({"back": "back", "left": "side", "right": "sid
 _ALONG: Final = frozenset({"along", "down", "on", "against", "an", "entlang"})
 _WALLS: Final = (["wall"], ["side"], ["end"], ["hand"], ["wand"], ["seite"])
 _MARKS: Final = frozenset({":", "=", "-", "–"})
+_OVERALL: Final = word_set(", wall side overall total outside gesamt außen wand seite ( )")
 _ARMS: Final = word_set("arm leg run part wing bit section")
+
+
+def with_legs(parsed: ParsedSentence) -> list[Mention]:
+    """Return what a sentence names with an L's legs, of whose walls none is a thing besides."""
+    legs = legs_by_side(parsed)
+    walls = {i for leg in legs for i in range(leg.start, leg.end + 1)}
+    kept = [one for one in parsed.found if one.kind != "thing" or one.start not in walls]
+    return sorted([*kept, *legs], key=lambda one: one.start)
 
 
 def legs_by_side(parsed: ParsedSentence) -> list[Mention]:
@@ -45,7 +54,7 @@ def legs_by_side(parsed: ParsedSentence) -> list[Mention]:
         end = i + side[1]
         words_before = words[max(0, i - _LED) : i]
         is_along = bool(_ALONG & set(words_before)) and words[end : end + 1] in _WALLS
-        follows = end + int(end < len(atoms) and atoms[end].word in _MARKS)
+        follows = _past_label(parsed, i, end)
         is_sized = follows < len(atoms) and atoms[follows].kind == "size"
         is_from = any(word and FROM.at(words_before, k) for k, word in enumerate(words_before))
         if is_along or (is_sized and not is_from):
@@ -53,6 +62,17 @@ def legs_by_side(parsed: ParsedSentence) -> list[Mention]:
         elif words[max(0, i - 3) : i] and _is_arm(words, i):
             made.append(Mention(i - 1, end, "leg", _LEG_OF[side[0]]))  # "the arm on the right"
     return made + _one_and_other(parsed)
+
+
+def _past_label(parsed: ParsedSentence, start: int, end: int) -> int:
+    """Return where a side's own size may stand: past a mark, or "Left wall, overall:"."""
+    atoms = parsed.sentence.atoms
+    colon = next(
+        (j for j in range(end, min(end + _LEG_FAR, len(atoms))) if atoms[j].word == ":"), 0
+    )
+    if colon and start == 0 and all(atoms[j].word in _OVERALL for j in range(end, colon)):
+        return colon + 1
+    return end + int(end < len(atoms) and atoms[end].word in _MARKS)
 
 
 def _is_arm(words: Sequence[str], i: int) -> bool:

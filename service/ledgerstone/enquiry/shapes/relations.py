@@ -16,6 +16,7 @@ from ledgerstone.enquiry.shapes.ovals import OVALS, read_ovals
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.lexicon import AXES, mark
 
+_SHAPES: Final = frozenset({"shape", "form", "grundform"})
 _NO_RIM: Final = frozenset({*ROUND_HOLES, "hole"}) - {"waste"}
 _RIMMED: Final = frozenset({"sink", "basin", "hob"})
 _LONG: Final = frozenset(["long", "longer", "longest", "lange", "längere"])
@@ -65,7 +66,9 @@ def read_shape(piece: SaidPiece, mention: Mention, sentence: Sentence) -> None:
 
 def read_l(subjects: Subjects, sentence: Sentence) -> None:
     """Take the current piece for an L where a sentence calls it one."""
-    if has_mark(sentence, "lshape"):
+    words = sentence.words
+    is_field = words[0] in _SHAPES and words[1:3] == ["", "l"]  # "Shape: L"
+    if is_field or has_mark(sentence, "lshape"):
         subjects.current().shape = "l-shape"
 
 

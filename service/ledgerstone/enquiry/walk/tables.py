@@ -93,7 +93,9 @@ def _labels(heads: Sequence[str]) -> list[str]:
 
 
 def _without_openings(labels: list[str]) -> list[str]:
-    """Return labels without a width beside a length and a depth: of what the slab goes into."""
+    """Return labels without the width of what a slab goes into; its height is its thickness."""
+    if "thick" not in labels and "long" in labels and {"wide", "deep"} & set(labels):
+        labels = ["thick" if label == "high" else label for label in labels]
     is_whole = {"long", "deep"} <= set(labels)
     return ["" if label == "wide" and is_whole else label for label in labels]
 

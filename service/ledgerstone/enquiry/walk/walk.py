@@ -44,7 +44,7 @@ from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.shapes import legs as l_shapes
 from ledgerstone.enquiry.shapes import relations, split_l
 from ledgerstone.enquiry.shapes.cut_ends import cut_corners
-from ledgerstone.enquiry.shapes.leg_names import legs_by_side
+from ledgerstone.enquiry.shapes.leg_names import with_legs
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.text.tokens import TextSpan
 from ledgerstone.enquiry.words.word_sets import word_set
@@ -103,6 +103,7 @@ class Walker:
         sizes = self._aside(sizes, scope.without_premises(sentence, sizes), scope.SUM)
         sizes = self._aside(sizes, without_above(focus, sentence, sizes, rank), scope.OF_ANOTHER)
         ours = owners.without_other_things(sentence, found, sizes, self.wished)
+        ours = [] if hearsay.is_of_units(sentence, sizes) else ours
         sizes = self._aside(sizes, ours, scope.OF_ANOTHER)
         parsed = ParsedSentence(sentence, found, sizes, rank, self.last_role)
         parsed.told = told
@@ -119,8 +120,7 @@ class Walker:
         name_by_label(parsed, self.subjects.piece)
         note_below(focus, sentence)
         focus.note(parsed, is_told=not (is_own or focus.is_correcting))
-        roles = ["", *(size.role for size in parsed.sizes if size.role and not size.side)]
-        self.last_role = roles[-1]
+        self.last_role = ["", *(one.role for one in parsed.sizes if one.role and not one.side)][-1]
         self.replacing.note_question(sentence)
 
     def _is_on_old(self, sentence: Sentence, found: list[Mention]) -> bool:
@@ -199,7 +199,7 @@ class Walker:
         if not focus.is_split:
             relations.read_l(focus.subjects, sentence)
         if focus.is_l() and not focus.is_split:
-            parsed.found = sorted([*parsed.found, *legs_by_side(parsed)], key=lambda one: one.start)
+            parsed.found = with_legs(parsed)
         relations.read_round(focus.subjects, parsed)
         tell_apart(focus, parsed)
         anchor(focus, parsed)

@@ -115,7 +115,7 @@ MARKS: Final = MappingProxyType(
         "instead": "instead of, rather than, and not, in place of, as opposed to",
         "correct": "after all,"
         " won't take it, won’t take it, won't fit, won’t fit, sorry, correction,"
-        " actually, meant, i mean, should read,"
+        " actually, pardon, meant, i mean, should read,"
         " scratch that, strike that, hold on, change of plan, changed my mind, changed our minds,"
         " change of mind, bear with me, forget that, ignore that, cancel that, new measurements,"
         " new measurement, re-measure, measured it again, measured wrong, mismeasured,"

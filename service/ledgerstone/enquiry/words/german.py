@@ -137,7 +137,7 @@ MARKS: Final = MappingProxyType(
     {
         "not": "kein, keine, keinen, keiner, ohne, nicht, nichts, keines",
         "instead": "statt, anstatt, anstelle von, und nicht",
-        "correct": "korrektur, entschuldigung, verzeihung, vielmehr, doch, sorry, geändert,"
+        "correct": "korrektur, entschuldigung, pardon, verzeihung, vielmehr, doch, sorry, geändert,"
         " korrigiert, jetzt, nochmal gemessen, noch einmal gemessen, nachgemessen, richtig ist,"
         " anders überlegt, kommando zurück, planänderung, änderung, neue lage, zurückgezogen,"
         " stimmt nicht, nun, neu gemessen, verschrieben, vertan, tippfehler, muss heißen, gemeint",
