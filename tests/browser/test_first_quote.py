@@ -244,7 +244,7 @@ def test_hours_that_cannot_be_read_get_a_reason_beside_the_figures_before(
     hours.fill("about 19 to 21 h")
     expect(fault).to_be_hidden()
     outcome = page.locator("#outcome tr").nth(1)
-    expect(outcome.locator(".hint")).to_contain_text("20")
+    expect(outcome.locator(".hint")).to_contain_text("20 h")
     changed = outcome.locator("strong").inner_text()
     page.locator('.field[data-pointer="/rates/hour"] input').first.fill("a lot")
     expect(page.locator("#outcome-place")).to_contain_text(workshop_text("outcome.earlier"))

@@ -25,6 +25,7 @@ from ledgerstone.workshop.standing import KEYS, standings
 
 _ROUNDS: Final = 3  # what does not grow with the rates (minutes are whole) is met again
 _NEAR: Final = 0.01
+_MOST_HOURS: Final = 10_000  # five years of one person; more is a slip
 _HOURS: Final = re.compile(r"(?<=\d)\s*(?:h|hrs?\.?|hours?|std\.?|stunden?)$", re.IGNORECASE)
 _DIGITS: Final = 4
 
@@ -78,13 +79,13 @@ def fit_hours(
 def hours_of(text: str, mark: str) -> float | None:
     """Return the hours of an entry as people write them: ``9.5``, ``about 9 h``, ``9 to 10``.
 
-    None where it cannot be read, or is not above zero.
+    None where it cannot be read, is not above zero, or is more than any job takes.
     """
     member = member_at(("handling", "ways", 0, "hours"))
     entry = _HOURS.sub("", text if member is None else entry_of(text, member, mark))
     number = number_of(entry, mark) or decimal_of(entry, mark)
     read = measured(entry, "hours") if number is None else Decimal(number)
-    return float(read) if read and read > 0 else None
+    return float(read) if read and 0 < read <= _MOST_HOURS else None
 
 
 def _takes(text: str, given: Sequence[str], context: QuoteContext) -> tuple[float | None, ...]:

@@ -172,7 +172,7 @@ def _key_number(formats: Formats, number: KeyNumber) -> str:
     amount = number.amount
     exact = amount if isinstance(amount, Decimal) else Decimal(repr(amount))
     if exact == exact.to_integral_value():
-        exact = exact.quantize(Decimal(1))
+        exact = Decimal(int(exact))
     text = number_shown(exact, member, formats.place, _ROUNDING[number.rounding])
     if text is not None and len(text.partition(".")[2]) > _PLACES:
         text = rounded(Fraction(text), _ROUNDING[number.rounding])

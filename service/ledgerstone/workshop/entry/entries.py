@@ -19,7 +19,7 @@ import re
 from fractions import Fraction
 from typing import Final
 
-from ledgerstone.workshop.keys.numerals import exact_of, in_digits
+from ledgerstone.workshop.keys.numerals import exact_of, in_decimals, in_digits
 from ledgerstone.workshop.records.members import Member
 
 _HEDGE: Final = re.compile(
@@ -46,7 +46,6 @@ _THINGS: Final = {
 }
 _COUNTS: Final = ("hands", "people")
 _MONEY: Final = r"dollars?|bucks|euros?|quid|francs?|franken"
-_PLACES: Final = 4
 
 
 def entry_of(text: str, member: Member, mark: str) -> str:
@@ -127,8 +126,7 @@ def _is_days(member: Member) -> bool:
 
 
 def _written(number: Fraction, mark: str) -> str:
-    text = f"{float(number):.{_PLACES}f}".rstrip("0").rstrip(".")
-    return text.replace(".", mark)
+    return in_decimals(number).replace(".", mark)
 
 
 # --- postcodes ------------------------------------------------------------------------------

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from decimal import ROUND_HALF_EVEN, Decimal
+from decimal import Decimal
 from fractions import Fraction
 from functools import lru_cache
 from types import MappingProxyType
@@ -123,7 +123,7 @@ _RATE: Final = re.compile(
     r"(?:\b(?:per|for|an?|each|je|pro|für)\b|/)\s*(?:(?:an?|eine[nm]?|ein)\s+)?"
     rf"(?:{_PACK}\s*(?:of|à|zu|von|mit)\s+)?(\S.*?)(?:[\s-]+{_PACK})?"
 )
-_PLACES: Final = Decimal("0.000001")
+_PLACES: Final = 6  # decimals of what is worked out of a unit
 _AMOUNT: Final = re.compile(r"(?:(\d+)[ -])?(\d+)/(\d+)|(-?\d+(?:\.\d+)?|\.\d+)", re.ASCII)
 # By cubes of 150 mm: the cylinder's strength, MPa. EN 206 table 12 (from memory).
 _BY_CUBE: Final = (
@@ -258,8 +258,7 @@ def _in(text: str, units: _Units, *, usual: Fraction | None = None) -> Fraction 
 
 
 def _decimal(amount: Fraction) -> Decimal:
-    exact = Decimal(amount.numerator) / Decimal(amount.denominator)
-    return exact.quantize(_PLACES, ROUND_HALF_EVEN).normalize()
+    return Decimal(round(amount * 10**_PLACES)).scaleb(-_PLACES).normalize()
 
 
 def _exact(found: re.Match[str]) -> Fraction:

@@ -17,6 +17,7 @@ _GROUPS: Final = {
     ",": re.compile(r"([+-]?\d{1,3}(?:\.\d{3})+)(,\d+)?", re.ASCII),
     ".": re.compile(r"([+-]?\d{1,3}(?:,\d{3})+)(\.\d+)?", re.ASCII),
 }
+_PLACES: Final = 4  # decimals of what is worked out of an entry
 _NO_CENTS: Final = re.compile(r"(?<=\d)[.,][-–—]{1,2}$")  # 52,- is 52
 _SPACED: Final = re.compile(r"(?<=\d)['’ \u00a0\u202f](?=\d{3}(?!\d))")  # 1'200 and 1 200
 _BELOW_TWENTY: Final = (
@@ -90,7 +91,12 @@ def decimal_of(value: str, mark: str) -> str | None:
     """Return a fraction, alone or behind a whole number, with a point: 0.5 of ``1/2``."""
     if _FRACTION.fullmatch(value.strip()) is None:
         return None
-    return f"{float(exact_of(value, mark) or 0):.4f}".rstrip("0").rstrip(".")
+    return in_decimals(exact_of(value, mark) or Fraction(0))
+
+
+def in_decimals(number: Fraction) -> str:
+    """Return a number, however large, with a point and four decimals at most."""
+    return f"{Decimal(round(number * 10**_PLACES)).scaleb(-_PLACES).normalize():f}"
 
 
 def in_proportion(toml: str, factor: Decimal, rounded: Callable[[Decimal], Decimal]) -> str:
