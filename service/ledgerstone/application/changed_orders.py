@@ -19,6 +19,7 @@ from ledgerstone.json_types import Members
 from ledgerstone.papers import ChangeView, QuoteView
 from ledgerstone.quote import Quote, SentBack
 from ledgerstone.remedies import Fix, Remedy, State
+from ledgerstone.stages.keys import OrderKey
 from ledgerstone.wording import Money
 
 
@@ -58,7 +59,7 @@ class ChangeLinks:
 
     def __init__(self, document: Members, context: QuoteContext, most_quoted: int) -> None:
         self._document, self._context, self._left = document, context, most_quoted
-        self._made: dict[str, ChangeView] = {}
+        self._made: dict[OrderKey, ChangeView] = {}
 
     def view(self, message: str, change: Remedy | Fix) -> ChangeView:
         """Return one change with its link; it has a price only if nothing else stops the order."""

@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 
 from ledgerstone.checks import Finding
 from ledgerstone.remedies.found import Remedy
+from ledgerstone.stages.keys import OrderKey
 
 MAX_FOR_ONE_THING = 3  # more would hide the other things: our own choice
 _TO_AN_OPENING = 5  # parts of a pointer: "", "slabs", which, "cutouts", which
@@ -15,7 +16,7 @@ Remedies = Mapping[str, tuple[Remedy, ...]]
 def shown_once(remedies: Remedies, stops: Sequence[Finding]) -> dict[str, tuple[Remedy, ...]]:
     """Return the remedies to show: the best of every finding first, each change once."""
     things = _things([stop for stop in stops if stop.id in remedies])
-    seen: set[str] = set()
+    seen: set[OrderKey] = set()
     shown: dict[int, int] = {}
     kept: dict[str, list[Remedy]] = {name: [] for name in remedies}
     for rank in range(MAX_FOR_ONE_THING):

@@ -26,6 +26,7 @@ from ledgerstone.remedies.policy import (
 from ledgerstone.remedies.state import State
 from ledgerstone.remedies.trial import Outcome, Trial
 from ledgerstone.stages import Planned, StageContext, plan
+from ledgerstone.stages.keys import OrderKey
 
 MAX_STATES = 32  # of one search, which bounds the work
 MAX_STATES_TRIED = 100  # of all searches of one answer, which bounds the work
@@ -40,8 +41,8 @@ class TriedStates:
     def __init__(self, trial: Trial, context: StageContext, budget: Budget, by: str) -> None:
         self._trial = trial
         self.context = context
-        self._known: dict[str, Outcome | None] = {}
-        self._looks: dict[tuple[str, str], bool] = {}
+        self._known: dict[OrderKey, Outcome | None] = {}
+        self._looks: dict[tuple[OrderKey, str], bool] = {}
         self.budget = budget
         self.by = by
         self.full = 0
@@ -105,7 +106,7 @@ def cheapest(
     """
     ticket = count()
     queue: list[tuple[ChangeWeight, int, State, bool]] = [(NOTHING, next(ticket), start, False)]
-    seen: set[tuple[str, bool]] = set()
+    seen: set[tuple[OrderKey, bool]] = set()
     while queue and len(seen) < MAX_STATES:
         weighs, _, state, heavy = heapq.heappop(queue)
         known = (state.key, heavy)

@@ -15,6 +15,7 @@ from ledgerstone.outline import XY, side_names
 from ledgerstone.remedies.change import Change, Changes, changed, differences
 from ledgerstone.remedies.cut_outlines import Sides
 from ledgerstone.remedies.cutting import CutPiece, SlabCut, apart
+from ledgerstone.stages.keys import OrderKey
 
 _PARTS = ("cutouts", "reliefs")
 
@@ -66,9 +67,9 @@ class State:
     joins: tuple[int | None, ...]
 
     @property
-    def key(self) -> str:
-        """Name what the order now is: two ways to the same order are one state."""
-        return repr(self.order)
+    def key(self) -> OrderKey:
+        """The order as it now is, by value: two ways to the same order are one state."""
+        return OrderKey.of(self.order)
 
     def after(self, changes: Changes) -> State:
         """Return the state after changes, each applied to the result of the one before."""

@@ -1,19 +1,20 @@
-"""Keys by value of what a stage's result of one slab depends on, beside the workshop."""
+"""Keys by value of an order, and of what a stage's result of one slab depends on."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, fields
+from datetime import date
 from typing import Any, Final
 
-from ledgerstone.order import Slab
+from ledgerstone.order import Order, Slab
 from ledgerstone.outline import XY
 from ledgerstone.quantities import Length
 from ledgerstone.strength.handling import Curing
 from ledgerstone.strength.plate import OwnWeight
 
 # What a record holds, by value: its numbers and texts, and of a record the name and the members.
-PlainValue = str | int | float | None | tuple["PlainValue", ...]
+PlainValue = str | int | float | date | None | tuple["PlainValue", ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,7 +55,7 @@ def _members_of(record: object, names: Iterable[str]) -> PlainValue:
 
 def _plain(thing: Any) -> PlainValue:  # noqa: ANN401 - whatever a member of a record holds
     """A member of a record by value; mappings in the order in which they were written."""
-    if thing is None or isinstance(thing, str | int | float):
+    if thing is None or isinstance(thing, str | int | float | date):
         return thing
     if isinstance(thing, Length):
         exact = thing.exact_mm
@@ -64,6 +65,18 @@ def _plain(thing: Any) -> PlainValue:  # noqa: ANN401 - whatever a member of a r
     if isinstance(thing, Mapping):
         return tuple([(str(name), _plain(member)) for name, member in thing.items()])
     return _members_of(thing, thing.__dataclass_fields__)
+
+
+@dataclass(frozen=True, slots=True)
+class OrderKey:
+    """An order by value: two ways to the same order have equal keys."""
+
+    value: PlainValue
+
+    @classmethod
+    def of(cls, order: Order) -> OrderKey:
+        """Make the key of an order."""
+        return cls(_plain(order))
 
 
 @dataclass(frozen=True, slots=True)
