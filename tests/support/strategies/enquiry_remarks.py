@@ -57,6 +57,7 @@ TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
         }
     ),
     "ends_in_i": _slab,
+    "answers_below": _slab,
     "said_why_not": _slab,
     "thinks_in_units": _slab,
     "none_of_a_list": _slab,

@@ -9,7 +9,7 @@ from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
 from ledgerstone.enquiry.sentence.sums import without_workings
 from ledgerstone.enquiry.text.sentences import Sentence
-from ledgerstone.enquiry.words.lexicon import LABELS, mark
+from ledgerstone.enquiry.words.lexicon import mark
 from ledgerstone.enquiry.words.word_sets import word_set
 
 # Why a size is of no slab.
@@ -25,19 +25,11 @@ OWN: Final = "the workshop's own words"
 _OFFERS: Final = word_set("we we'd we'll we've we're i'd i'll our us wir unser unsere longest")
 _RESTATES: Final = word_set("have gave said asked mentioned wrote noted haben hatten schrieben")
 _OFFERED: Final = word_set("could can would suggest recommend usual können würden empfehlen up")
-_YES: Final = word_set("yes yep yeah yup correct right exactly ja genau stimmt richtig korrekt")
 _SUMS_UP: Final = frozenset(
     {("to", "be"), ("just", "to"), ("to", "confirm"), ("to", "recap"), ("to", "check")}
     | {("so", "that"), ("so", "that's"), ("zur", "sicherheit"), ("noch", "einmal")}
 )
 _WASTES: Final = word_set("waste drain outlet plug plughole ablauf abfluss")
-_ALL_OF: Final = word_set("all that that's everything looks sounds good fine perfect alles spot")
-_GOOD: Final = word_set("good fine ok okay perfect spot right correct gut richtig passt stimmt")
-_EXCEPT: Final = word_set("except but apart only außer bis aber nur")
-_STANDS: Final = word_set("passt stimmt bleibt stays fits right correct fine ok okay same good")
-_SIZED: Final = frozenset({"long", "deep", "wide", "thick"})
-_IT_IS: Final = frozenset({("it", "is"), ("they", "are"), ("that", "is"), ("das", "ist")})
-_NO: Final = word_set("no not nope nein nicht isn't")
 _APART: Final = (["away"], ["off"], ["apart"])  # "one each side of it 4 in away"
 _REFERENCE: Final = word_set("behind beside under above hinter neben between near past over vor")
 _EACH: Final = frozenset({"each", "every"})
@@ -84,22 +76,6 @@ def is_restated(sentence: Sentence, sizes: list[Measure]) -> bool:
     """Return whether a quoted sentence says again what was asked: "Length we have as 1550"."""
     said = _RESTATES & set(sentence.words) or tuple(sentence.words[:2]) in _SUMS_UP
     return bool(said and sizes) and sentence.is_quoted and not _OFFERED & set(sentence.words)
-
-
-def affirms(sentence: Sentence) -> bool:
-    """Return whether an answer begins with a yes, and with no size of its own."""
-    first_words = set(sentence.words[:3])
-    has_size = any(atom.kind == "size" for atom in sentence.atoms)
-    if sentence.words[0] in _ALL_OF and _GOOD & first_words and not first_words & _NO:
-        return not has_size or bool(_EXCEPT & set(sentence.words))  # "all good except the depth"
-    says_yes = bool(first_words & _YES) or tuple(sentence.words[:2]) in _IT_IS
-    return says_yes and not first_words & _NO and not has_size
-
-
-def affirms_in_part(sentence: Sentence) -> bool:
-    """Whether an answer changes one size and lets another stand: "depth now 52, length ok"."""
-    roles = {tag for _, _, tag in LABELS.all_in(sentence.words)} & _SIZED
-    return bool(_STANDS & set(sentence.words)) and len(roles) > 1
 
 
 def is_taken_up(sentence: Sentence, sizes: list[Measure], found: list[Mention]) -> bool:

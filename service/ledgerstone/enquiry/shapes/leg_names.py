@@ -19,7 +19,7 @@ _LEG_OF: Final = MappingProxyType({"back": "back", "left": "side", "right": "sid
 _ALONG: Final = frozenset({"along", "down", "on", "against", "an", "entlang"})
 _WALLS: Final = (["wall"], ["side"], ["end"], ["hand"], ["wand"], ["seite"])
 _MARKS: Final = frozenset({":", "=", "-", "–"})
-_OVERALL: Final = word_set(", wall side overall total outside gesamt außen wand seite ( )")
+_OVERALL: Final = word_set(", : wall side overall total outside gesamt außen wand seite ( )")
 _ARMS: Final = word_set("arm leg run part wing bit section")
 
 
@@ -67,11 +67,10 @@ def legs_by_side(parsed: ParsedSentence) -> list[Mention]:
 def _past_label(parsed: ParsedSentence, start: int, end: int) -> int:
     """Return where a side's own size may stand: past a mark, or "Left wall, overall:"."""
     atoms = parsed.sentence.atoms
-    colon = next(
-        (j for j in range(end, min(end + _LEG_FAR, len(atoms))) if atoms[j].word == ":"), 0
-    )
-    if colon and start == 0 and all(atoms[j].word in _OVERALL for j in range(end, colon)):
-        return colon + 1
+    ahead = range(end, min(end + _LEG_FAR, len(atoms)))
+    first = next((j for j in ahead if atoms[j].word not in _OVERALL), None)
+    if start == 0 and first is not None and atoms[first].kind == "size":
+        return first
     return end + int(end < len(atoms) and atoms[end].word in _MARKS)
 
 

@@ -67,7 +67,7 @@ def read_shape(piece: SaidPiece, mention: Mention, sentence: Sentence) -> None:
 def read_l(subjects: Subjects, sentence: Sentence) -> None:
     """Take the current piece for an L where a sentence calls it one."""
     words = sentence.words
-    is_field = words[0] in _SHAPES and words[1:3] == ["", "l"]  # "Shape: L"
+    is_field = words[0] in _SHAPES and "l" in words[1:3]  # "Shape: L"
     if is_field or has_mark(sentence, "lshape"):
         subjects.current().shape = "l-shape"
 

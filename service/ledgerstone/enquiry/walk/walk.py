@@ -37,7 +37,7 @@ from ledgerstone.enquiry.scene.said import SaidPiece
 from ledgerstone.enquiry.scene.size_assigner import SizeAssigner
 from ledgerstone.enquiry.scene.subjects import has_mark
 from ledgerstone.enquiry.scene.whereabouts import note_places
-from ledgerstone.enquiry.sentence import hearsay, scope
+from ledgerstone.enquiry.sentence import answers, hearsay, scope
 from ledgerstone.enquiry.sentence.cues_before import read_question
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
@@ -70,7 +70,7 @@ class Walker:
         passed: frozenset[TextSpan] = frozenset(),
     ) -> None:
         self.leans, self.wished, self.is_l, self.passed = leans, wished, is_l, passed
-        self.last_role, self.asked, self.is_old_told = "", "", False
+        self.last_role, self.asked, self.is_old_told, self.is_asked_on = "", "", False, False
         self.by_label = LabelledQuestions()
         self.restated: tuple[Sentence, int] | None = None
         self.focus = Focus(assigner, has_sizes, is_split=is_split)
@@ -145,8 +145,9 @@ class Walker:
         if self.leans and scope.is_taken_up(sentence, sizes, parsed.found):
             return False
         if scope.is_restated(sentence, sizes):
-            self.restated = (sentence, layer)
+            self.restated, self.is_asked_on = (sentence, layer), False
             return True
+        self.is_asked_on |= parsed.is_question
         if scope.is_offer(sentence, sizes):
             self.replacing.note_offer(sentence, sizes)
             return True
@@ -174,7 +175,8 @@ class Walker:
         if self.restated is None or sentence.is_quoted or sentence.words[0] in _GREETS:
             return
         (restated, layer), self.restated = self.restated, None
-        if scope.affirms(sentence) or scope.affirms_in_part(sentence):
+        stands = self.is_asked_on and not answers.denies(sentence)
+        if stands or answers.affirms(sentence) or answers.affirms_in_part(sentence):
             self.focus.on_opening, self.subjects.openings = False, []
             self.read(restated, layer)
 
@@ -241,9 +243,7 @@ class Walker:
         lead = coordinates.led_by_place(parsed.sentence, mentions, parsed.sizes)
         rows = coordinates.rows_of(parsed.sentence, parsed.sizes)
         cues = {i for size in parsed.sizes if size.cue for i in range(*size.cue)}
-        mentions = [
-            mention for mention in mentions if mention.kind != "thing" or mention.start not in cues
-        ]
+        mentions = [one for one in mentions if one.kind != "thing" or one.start not in cues]
         waiting = sorted(mentions, key=lambda mention: -1 if mention is lead else mention.start)
         for measure in parsed.sizes:
             while waiting and (waiting[0] is lead or comes_first(parsed, waiting[0], measure)):

@@ -12,6 +12,7 @@ from ledgerstone.enquiry.referents.options import passed_over
 from ledgerstone.enquiry.scene.said import NOWHERE, SaidOrder
 from ledgerstone.enquiry.scene.size_assigner import SizeAssigner
 from ledgerstone.enquiry.scene.weighing import weigh
+from ledgerstone.enquiry.sentence import answers
 from ledgerstone.enquiry.sentence.amounts import Amounts
 from ledgerstone.enquiry.sentence.measures import measures_of
 from ledgerstone.enquiry.sentence.mentions import mentions_of
@@ -273,14 +274,15 @@ def _read_part(
         table.sentences = []
     walker.focus.on_opening, walker.subjects.is_full = False, False
     waiting = sorted(tables, key=lambda table: table.lines[0].start)
+    quotes = answers.is_answered_between(layered.sentences)
     for sentence in layered.sentences:
         start = sentence.atoms[0].start
         while waiting and waiting[0].lines[0].start <= start:
             read_table(text, waiting.pop(0), masked, walker, layered.layer, has_inches=has_inches)
         if not _is_inside(start, layered.part.lines, taken):
-            walker.read(
-                sentence, layered.layer, is_own=layered.is_own or _is_own_quote(sentence, layered)
-            )
+            is_own = layered.is_own and (sentence.is_quoted or not quotes)
+            is_own = is_own or _is_own_quote(sentence, layered)
+            walker.read(sentence, layered.layer, is_own=is_own)
     for table in waiting:
         read_table(text, table, masked, walker, layered.layer, has_inches=has_inches)
 
