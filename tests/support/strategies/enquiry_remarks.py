@@ -57,6 +57,11 @@ TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
         }
     ),
     "ends_in_i": _slab,
+    "long_lines_of_a_note": lambda s: (
+        _slab(s)
+        | hole("0/0", length=560, width=490, x=s.m, y=s.w / 2)
+        | hole("0/1", length=s.a, width=s.b, x=s.x, y=s.y)
+    ),
     "answers_below": _slab,
     "said_why_not": _slab,
     "thinks_in_units": _slab,

@@ -96,7 +96,8 @@ def _by_heading(pieces: Sequence[SaidPiece], sentence: Sentence) -> SaidPiece | 
     """Return the one slab that a line names before its colon: "Basin tops: a hole in each"."""
     label = [atom.word for atom in sentence.atoms[:_LONGEST]]
     colon = label.index(":") if ":" in label else 0
-    if not sentence.starts_line or not colon or not all(sentence.words[:colon]):
+    is_slab = any(tag.startswith("slab:") for _, _, tag in NOUNS.all_in(sentence.words[:colon]))
+    if not (sentence.starts_line and is_slab and all(sentence.words[:colon])):
         return None
     named = _so_named([one for one in pieces if one.has_size()], sentence.words[:colon])
     return named[0] if len(named) == 1 else None

@@ -43,6 +43,7 @@ LONGEST: Final = 300  # atoms: what looks about in a sentence looks at no more
 _WIDEST_WRAP: Final = 90
 _NARROWEST_WRAP: Final = 56
 _NARROWEST_FLOW: Final = 40
+_WIDEST_FLOW: Final = 100  # no program wraps a line later: common practice, no source
 _ENDS_LINE: Final = frozenset(".!?:;")
 _DANGLING: Final = word_set("and from the at x by of a und von vom der die mal")
 _FOLLOWING: Final = word_set("from mm cm thick deep wide x by von vom")
@@ -180,9 +181,8 @@ def _flows(before: str, word: str) -> bool:
     if len(before) < _NARROWEST_FLOW:
         return False
     is_soft = before.endswith(" ") and not before.endswith("  ")
-    is_open = before.rstrip()[-1:] not in _ENDS_LINE
-    runs_on = word[:1].islower() and len(before) >= _NARROWEST_WRAP
-    return is_open and (is_soft or runs_on)
+    runs_on = word[:1].islower() and _NARROWEST_WRAP <= len(before) <= _WIDEST_FLOW
+    return before.rstrip()[-1:] not in _ENDS_LINE and (is_soft or runs_on)
 
 
 def _is_wrapped(block: list[TextLine], widest: int) -> bool:
