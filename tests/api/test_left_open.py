@@ -9,6 +9,7 @@ from flask.testing import FlaskClient
 
 from support.calibration import on_units, order
 from support.slabs import box, cut, hole
+from support.strategies.orders import cases
 
 COLLECT = {"kind": "collect"}
 TOLD = {
@@ -169,7 +170,7 @@ def test_where_no_thickness_does_the_order_is_sent_back_at_the_usual(client: Fla
     assert said["measured"] == {"thickness_mm": 40.0}
 
 
-@pytest.mark.parametrize("x", range(330, 1480, 90))
+@pytest.mark.parametrize("x", range(330, 1480, cases(90, long=10)))
 def test_assumed_units_follow_the_openings(client: FlaskClient, x: int) -> None:
     """Wherever a sink is moved, the units that nobody told stand clear of it, and are named."""
     sink = cut("rectangle", (500, 400), (x, 300), label="sink")

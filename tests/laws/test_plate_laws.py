@@ -33,6 +33,7 @@ from ledgerstone.strength._loads import nodal_forces
 from ledgerstone.strength._rested import Footing
 from ledgerstone.strength.mesh import mesh_of
 from support.one_piece import less, one_piece
+from support.strategies.orders import cases as how_many
 
 G = OwnWeight(25e-6)
 HOB = less(box(0, 0, 2000, 650), Point(1000, 325).buffer(220, quad_segs=16))
@@ -95,7 +96,7 @@ def test_on_hundreds_of_random_rests_reactions_push_and_balance(name: str) -> No
     outline = SLABS[name]
     plate = plate_of(outline)
     settled = 0
-    for _ in range(30):
+    for _ in range(how_many(30, long=300)):
         try:
             rested = plate.on(some_rests(outline, rng))
         except OffTheSlabError:

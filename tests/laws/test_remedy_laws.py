@@ -11,7 +11,7 @@ from laws.remedy_run import Tally, run_part, show
 from support.contexts import context_of
 from support.documents import Json
 from support.oracles.remedy_laws import hold_the_laws
-from support.strategies.orders import TODAY, aimed_orders, modest_orders, orders
+from support.strategies.orders import TODAY, aimed_orders, cases, modest_orders, orders
 from support.strategies.other_workshops import WORKSHOPS
 from support.strategies.tripping_orders import TRIPS
 
@@ -19,7 +19,9 @@ CONTEXTS: Final = {name: context_of(workshop, TODAY) for name, workshop in WORKS
 STOPPED: Final = sorted({name for name in TRIPS if name not in ("no-day-free", "young-concrete")})
 _quiet = (HealthCheck.too_slow, HealthCheck.data_too_large, HealthCheck.filter_too_much)
 # Without shrinking: a failing order says enough as it is, and every trial costs a plate.
-few = settings(max_examples=3, deadline=None, suppress_health_check=_quiet, phases=[Phase.generate])
+few = settings(
+    max_examples=cases(3), deadline=None, suppress_health_check=_quiet, phases=[Phase.generate]
+)
 
 
 @few
@@ -36,7 +38,7 @@ def test_remedies_of_any_order_are_proved(order: Json) -> None:
     hold_the_laws(order, CONTEXTS["usual"], twice=False)
 
 
-@settings(few, max_examples=16)
+@settings(few, max_examples=cases(16))
 @given(st.sampled_from(STOPPED).flatmap(lambda name: st.tuples(st.just(name), aimed_orders(name))))
 def test_remedies_of_orders_aimed_at_a_check_are_proved(aimed: tuple[str, Json]) -> None:
     """So they do on orders that go wrong in one way after another, at workshops of all kinds."""
