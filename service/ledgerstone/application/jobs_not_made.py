@@ -83,7 +83,8 @@ def jobs_not_made(
     usual = as_started(load_profile(example_for(workshop.workshop.country)))
     suspects = tuple(FIELD_OF_SUSPECT)
     for job in stopped:
-        path = next((p for p in suspects if _goes_without(job, p, context, usual)), None)
+        tried = sorted(suspects, key=lambda path: not _lifts(path)) if _is_heavy(job) else suspects
+        path = next((p for p in tried if _goes_without(job, p, context, usual)), None)
         if path is not None:
             untested = workshop.concrete.untested_percent if path == _UNTESTED else None
             yield JobNotMade(job, FIELD_OF_SUSPECT[path], _blamed(job, untested))
@@ -106,10 +107,19 @@ def _blamed(job: TypicalJob, untested: float | None) -> Message:
     """
     named, why = job.message, job.stops or ""
     if untested is None:
-        lifts = "yes" if isinstance(why, Message) and why.name == _TOO_HEAVY else "no"
+        lifts = "yes" if _is_heavy(job) else "no"
         return Message("profile-not-made", job=named, why=why, lifts=lifts)
     percent = Percent(Decimal(f"{untested:g}"))
     return Message("profile-not-made-untested", job=named, why=why, percent=percent)
+
+
+def _is_heavy(job: TypicalJob) -> bool:
+    return isinstance(job.stops, Message) and job.stops.name == _TOO_HEAVY
+
+
+def _lifts(path: KeyPath) -> bool:
+    """Whether a value tells who or what lifts a slab."""
+    return path[0] in ("lifting", "handling")
 
 
 def _goes_without(job: TypicalJob, path: KeyPath, context: QuoteContext, usual: Workshop) -> bool:
@@ -117,7 +127,8 @@ def _goes_without(job: TypicalJob, path: KeyPath, context: QuoteContext, usual: 
     if _at(context.workshop, path) == _at(usual, path):
         return False
     changed = _with(context.workshop, path, _at(usual, path))
-    return typical_job(job.name, replace(context, workshop=changed)).stops is None
+    made = typical_job(job.name, replace(context, workshop=changed), says_why=False)
+    return made.stops is None
 
 
 def _at(workshop: Workshop, path: KeyPath) -> object:
