@@ -91,7 +91,7 @@ def test_starting_profile_says_what_the_demonstration_says() -> None:
     assert {way.held for way in started.handling.ways} == {"on-edge"}
     area, services, offer = started.areas[0], started.services, started.offer
     assert area.fitting_per_slab == services.templating_per_slab == services.templating_visit == 0
-    assert (area.pallet, started.sample) == (None, None)
+    assert (area.pallet, started.sample, started.tent) == (None, None, None)
     assert offer.smallest_order == 0
     assert (offer.payment, offer.balance_due, started.reply.terms) == (None, None, ())
     assert started.calendar.orders_ahead_days == 0
@@ -111,6 +111,7 @@ def test_starting_profile_says_what_the_demonstration_says() -> None:
         ),
         offer=replace(offer, **{key: getattr(example.offer, key) for key in of_offer}),
         sample=example.sample,
+        tent=example.tent,
         workshop=example.workshop,
         reply=replace(
             started.reply,

@@ -30,10 +30,11 @@ _NEARBY = {"en": "Nearby", "de": "In der Nähe"}
 def as_started(example: Workshop) -> Workshop:
     """Return what a new file holds of an invented workshop.
 
-    It delivers to one area and sends no pallet there, fits no rails, has no gear to lift with, has
-    taken on no work and is closed on no day of its own, and no reading of a weighed slab is left.
-    Nothing is charged beside the making, no order is too small, no tile is sold, and no sealer is
-    said to be declared for food. Letters end with none of the invented workshop's sentences.
+    It delivers to one area and sends no pallet there, fits no rails, has no gear to lift with and
+    no heated tent, has taken on no work and is closed on no day of its own, and no reading of a
+    weighed slab is left. Nothing is charged beside the making, no order is too small, no tile is
+    sold, and no sealer is said to be declared for food. Letters end with none of the invented
+    workshop's sentences.
     """
     whole = without_maker(example)
     handling, services = whole.handling, whole.services
@@ -49,6 +50,7 @@ def as_started(example: Workshop) -> Workshop:
             services, templating_visit=Decimal(0), templating_per_slab=Decimal(0)
         ),
         sample=None,
+        tent=None,
         offer=dataclasses.replace(
             whole.offer, smallest_order=Decimal(0), payment=None, balance_due=None
         ),
