@@ -13,10 +13,17 @@ from support.strategies.enquiry_days import Wished
 from support.strategies.orders import cases
 
 WORKSHOP = load_profile(DEMONSTRATION)
+IN_WORDS = st.one_of(
+    days.next_weekdays(),
+    days.parts_of_months(),
+    days.easters(),
+    days.some_days(),
+    days.about_easter(),
+)
 
 
 @settings(max_examples=cases(25))
-@given(st.one_of(days.next_weekdays(), days.parts_of_months(), days.easters()))
+@given(IN_WORDS)
 def test_a_day_in_words_is_offered_and_not_taken(told: Wished) -> None:
     """“Next Friday”, “mid February”, “before Easter”: the days that may be meant are told."""
     read = read_enquiry(told.text, WORKSHOP)
@@ -27,7 +34,7 @@ def test_a_day_in_words_is_offered_and_not_taken(told: Wished) -> None:
 
 
 @settings(max_examples=cases(10))
-@given(st.one_of(days.next_weekdays(), days.parts_of_months(), days.easters()))
+@given(IN_WORDS)
 def test_of_a_text_without_a_day_they_are_those_of_today(told: Wished) -> None:
     """A pasted text offers the days that it means if it was written today, and takes none."""
     headers, text = told.text.split("\n\n", 1)
@@ -42,7 +49,13 @@ def test_of_a_text_without_a_day_they_are_those_of_today(told: Wished) -> None:
 
 @pytest.mark.parametrize(
     "aside",
-    ["My birthday is in May.", "We moved in before Easter.", "We are open at Easter, till June."],
+    [
+        "My birthday is in May.",
+        "My birthday is sometime in May.",
+        "We moved in some time in May.",
+        "We moved in before Easter.",
+        "We are open at Easter, till June.",
+    ],
 )
 def test_a_day_of_something_else_is_none(aside: str) -> None:
     """A day on which it is not needed is no wish."""

@@ -11,6 +11,7 @@ from dateutil.easter import easter
 from hypothesis import strategies as st
 
 _ASKS = "Please quote for a shelf 900 x 220 x 40."
+_ASKS_DE = "Was kostet ein Regal 900 x 220 x 40 mm?"
 _FRAMES = (
     "{Said} would be ideal.",
     "{Said}.",
@@ -92,11 +93,50 @@ def parts_of_months(draw: st.DrawFn) -> Wished:
     part, (low, high) = draw(st.sampled_from(list((_PARTS_DE if is_german else _PARTS).items())))
     names = _MONTHS_DE if is_german else _MONTHS
     frames = _FRAMES_DE if is_german else _FRAMES
-    asks = "Was kostet ein Regal 900 x 220 x 40 mm?" if is_german else _ASKS
+    asks = _ASKS_DE if is_german else _ASKS
     year = written.year + (month < written.month)
     days = (date(year, month, low), date(year, month, min(high, monthrange(year, month)[1])))
     said = f"{part} {names[month - 1]}"
     return Wished(_message(written, said, draw(st.sampled_from(frames)), asks), None, days)
+
+
+_ASKED = (
+    "Can you deliver it to us {said}?",
+    "Could you deliver {said}?",
+    "Delivery {said}, please.",
+    "We are after it {said}.",
+    "We'd like it {said}.",
+)
+_ASKED_DE = ("Können Sie {said} liefern?", "Lieferung {said} bitte.", "Wir brauchen sie {said}.")
+_SOME_DAY = ("sometime in {m}", "some time in {m}", "some time during {m}", "sometime around {m}")
+_OF_EASTER = ("around Easter", "sometime around Easter", "some time about Easter")
+
+
+@st.composite
+def some_days(draw: st.DrawFn) -> Wished:
+    """“Sometime in January” is any day of the next January, “irgendwann im Januar” too."""
+    written, month = draw(_written()), draw(st.integers(1, 12))
+    is_german = draw(st.booleans())
+    year = written.year + (month < written.month)
+    days = (date(year, month, 1), date(year, month, monthrange(year, month)[1]))
+    if is_german:
+        said, frame = f"irgendwann im {_MONTHS_DE[month - 1]}", draw(st.sampled_from(_ASKED_DE))
+        return Wished(_message(written, said, frame, _ASKS_DE), None, days)
+    said = draw(st.sampled_from((*_SOME_DAY, "in {m}"))).format(m=_MONTHS[month - 1])
+    return Wished(_message(written, said, draw(st.sampled_from(_ASKED)), _ASKS), None, days)
+
+
+@st.composite
+def about_easter(draw: st.DrawFn) -> Wished:
+    """“Around Easter”, wished in a question, is about the next Easter Sunday."""
+    written = draw(_written())
+    sunday = easter(written.year)
+    sunday = sunday if sunday > written else easter(written.year + 1)
+    is_german = draw(st.booleans())
+    said = "irgendwann um Ostern" if is_german else draw(st.sampled_from(_OF_EASTER))
+    frame = draw(st.sampled_from(_ASKED_DE if is_german else _ASKED))
+    asks = _ASKS_DE if is_german else _ASKS
+    return Wished(_message(written, said, frame, asks), None, (sunday,))
 
 
 @st.composite

@@ -25,7 +25,8 @@ _NEEDED: Final = re.compile(
     r"|wanted|within|in time|deadline|date"
     r"|wunschtermin|bis|brauchen?|benötig\w+|spätestens|vor|no later|on site|here|have (?:it"
     r"|them|the)|be here|like (?:it|them)"
-    r"|love it|fetch it|finish|could you|can i|come back|it could go in|next|fitted|delivered"
+    r"|love it|fetch it|finish|could you|can (?:i|you)|deliver(?:y|ies)?|some ?time|irgendwann"
+    r"|liefer(?:n|ung)|können sie|könnt ihr|come back|it could go in|next|fitted|delivered"
     r"|pick(?:ed|ing)? (?:it |them )?up|collect(?:ed|ing)?|abhol\w*|abgeholt|around|for (?:his"
     r"|her|our|my|the|their|a)"
     r"|installed|must be|serves me|termin|liefertermin|so say|fertig|bräuchten?|gern|soll"
@@ -58,8 +59,8 @@ _ALONE: Final = (
     r"|this|though|to|und|we|when|where|which|while|will|with|would|you)\b)"
 )
 _VAGUE: Final = re.compile(
-    rf"\b(?:in|during|early|late|mid|before|by|bis|anfang|mitte|im)[ -](?:early |late "
-    rf"|mid[ -])?({MONTH}|(?:the )?(?:spring|summer|autumn|fall|winter)"
+    rf"\b(?:in|during|early|late|mid|before|by|bis|anfang|mitte|im|around|about)[ -](?:early "
+    rf"|late |mid[ -])?({MONTH}|(?:the )?(?:spring|summer|autumn|fall|winter)"
     rf"|(?:zum )?(?:frühjahr|frühling|sommer|herbst|winter)"
     rf"|christmas|weihnachten|new year|thanksgiving)\b(?!\s\d)"
     r"|\b(?:the )?end of (?:the|this|next) (?:month|week|year)\b|\bende (?:des|dieses) monats\b"
