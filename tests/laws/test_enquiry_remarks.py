@@ -50,3 +50,37 @@ def test_an_opening_that_was_decided_against_does_not_end_an_enquiry(said: str, 
     assert read_enquiry(text, WORKSHOP)["is_enquiry"]
     declined = f"Thank you for the price of the counter, {sized}. We have decided against it."
     assert not read_enquiry(declined, WORKSHOP)["is_enquiry"]
+
+
+WRONG_GOODS = (
+    "It came, and it is the wrong one. We ordered {} with the basin on the left. When will ours?",
+    "The worktop your driver brought is the wrong size. We want the {} that we paid for.",
+    "We ordered a desk top {} and what came is 1200 x 500. I have not signed for it.",
+    "Please tell me when you are collecting it: I ordered {} and got somebody else's hearth.",
+    "Ihr Fahrer hat die falsche Platte gebracht. Bestellt hatten wir {}, gekommen sind 900 x 500.",
+)
+
+
+@pytest.mark.parametrize("text", WRONG_GOODS)
+@pytest.mark.parametrize("size", ["1800 x 600 x 40", "1250 x 500"])
+def test_who_was_brought_another_slab_asks_for_none(text: str, size: str) -> None:
+    """What was ordered and what came are both told with their sizes."""
+    quoted = f"\n\nOn Mon, 29 Nov 2027, Tarnside Casting wrote:\n\n> Your top, {size}, has left.\n"
+    for message in (text.format(size), text.format(size) + quoted):
+        read = read_enquiry(message, WORKSHOP)
+        assert not read["is_enquiry"], message
+        assert read["order"]["slabs"] == []
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "I gave you the wrong size this morning, please take these.",
+        "The old top came from a shop and was the wrong colour for the room.",
+        "A driver can park in the yard.",
+    ],
+)
+def test_a_size_that_was_told_wrong_is_no_complaint(said: str) -> None:
+    """Who was wrong, or what is there now, does not end an enquiry."""
+    text = f"We want a worktop in concrete, 1640 x 560 x 40, please price it. {said}"
+    assert read_enquiry(text, WORKSHOP)["is_enquiry"]

@@ -24,6 +24,14 @@ def _bore(s: Sizes) -> Lengths:
     return _slab(s) | hole("0/0", diameter=s.d, x=s.x, y=s.y)
 
 
+def _round_basin(s: Sizes) -> Lengths:
+    return _slab(s) | hole("0/0", diameter=s.b, x=s.x, y=s.y)
+
+
+def _cut_out(s: Sizes) -> Lengths:
+    return _slab(s) | hole("0/0", length=s.a, width=s.b, x=s.x, y=s.y)
+
+
 def _tops_by_name(s: Sizes) -> Lengths:
     return (
         _slab(s)
@@ -73,6 +81,17 @@ TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
     "goes_to": _slab,
     "list_at_the_end": lambda s: (
         _slab(s) | hole("0/0", diameter=s.b, x=s.x, y=s.y) | hole("0/1", diameter=s.d, x=s.x, y=s.v)
+    ),
+    "drains_away": _round_basin,
+    "service_comes_up": _round_basin,
+    "taken_away": _slab,
+    "by_the_metre": lambda s: {"/slabs/0/thickness": float(s.t)},
+    "maker_says_cut": _cut_out,
+    "agreed_then_changed": _cut_out,
+    "lettered_offers": _slab,
+    "comma_table": lambda s: _slab(s) | sizes_of(s.m, s.v, 20, "/slabs/1"),
+    "marks_in_a_table": lambda s: (
+        _cut_out(s) | hole("0/1", diameter=s.d, x=s.x, y=540) | sizes_of(s.m, s.v, 20, "/slabs/1")
     ),
     "hole_of_its_own": lambda s: (
         _slab(s)

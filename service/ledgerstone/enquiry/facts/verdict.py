@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from ledgerstone.enquiry.facts.other_mail import AGAINST
+from ledgerstone.enquiry.facts.wrong_goods import WRONG_GOODS
 
 _ASKS: Final = re.compile(
     r"\bquot(?:e|ation|ing)\b(?! (?:the|our|your) (?:invoice|reference|order|number))"
@@ -185,7 +186,7 @@ def verdict(
     newest = _without_asides(newest)
     against = [
         (weight, name)
-        for name, weight, pattern in AGAINST
+        for name, weight, pattern in (*AGAINST, WRONG_GOODS)
         if pattern.search(newest) and not (slabs.names_ours and name == _OURS_TOO)
     ]
     changes = slabs.is_sized_anew and bool(_CHANGES.search(newest))

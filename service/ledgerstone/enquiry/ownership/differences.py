@@ -37,6 +37,8 @@ _COMPARES: Final = word_set(
     "than als compared old existing trailer van room alcove wall unit units"
 )
 _ALONG: Final = word_set("left right links rechts end ends")
+_FROM_SIDES: Final = frozenset({"left", "right", "side", "front", "back", "end"})
+_TO: Final = (["to"],)
 _NEAR: Final = 4
 
 
@@ -76,6 +78,8 @@ def difference(sentence: Sentence, measure: Measure) -> tuple[str, int] | None:
         return (label, sign) if sign else None  # "reduce the length by 100"
     label, sign_before = _label_in(following), _sign(before[-2:])
     sign_before = 0 if before[-2:] == ["cut", "out"] else sign_before  # "cut-out 490 left to right"
+    if following[:1] and following[0] in _FROM_SIDES and following[1:2] in _TO:
+        return None  # "to cut 460 left to right" tells of a hole
     if label and sign_before and {"to", "off", "from", "on"} & set(following[:2]):
         return label, sign_before  # "take 50 off the depth", "add 100 to the length"
     return None

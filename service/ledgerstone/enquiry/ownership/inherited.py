@@ -33,6 +33,8 @@ _COMPARED: Final = {
     **dict.fromkeys(("wider", "narrower", "breiter", "schmaler"), "wide"),
     **dict.fromkeys(("thicker", "thinner", "dicker", "dünner"), "thick"),
 }
+_WHICH: Final = frozenset({"the", "that", "die", "diese"})
+_ITS_VERB: Final = word_set("is are was should must goes ist sind war soll")
 _DASHES: Final = frozenset({"-", "–", "—"})
 _ITS: Final = frozenset({("'s",), ("its",), ("is",)})
 _LABEL_LONG: Final = 2  # atoms: "The fridge - 600 wide" is of the fridge
@@ -205,6 +207,8 @@ def is_left(focus: Focus, parsed: ParsedSentence, active: Mention, measure: Meas
     if measure.is_sum or is_resumed(focus, parsed, active, measure):
         return True
     is_ours = active.kind not in ("thing", "room") and not active.is_old
+    if not is_ours and measure.side and _tells_which(sentence.words, measure.at):
+        return True  # "the waste is on the other side, so the 640 is from the right"
     since = [atom.word for atom in sentence.atoms[active.end : measure.at]]
     if not is_ours and ")" in since and "(" not in since:
         return True  # "1250 wide (there's a gap), 650 deep"
@@ -212,6 +216,12 @@ def is_left(focus: Focus, parsed: ParsedSentence, active: Mention, measure: Meas
     is_told = is_told or settles_on(sentence.words, measure)
     concludes = bool(_SO & set(sentence.words[active.end : measure.at])) and is_told
     return not is_ours and (concludes or scope.is_renewed(sentence, active.end, measure.at))
+
+
+def _tells_which(words: list[str], at: int) -> bool:
+    """Return whether a size told before is spoken of again: "that 640 is from the right"."""
+    led, after = words[max(0, at - 1) : at], words[at + 1 : at + 2]
+    return bool(led) and led[0] in _WHICH and bool(after) and after[0] in _ITS_VERB
 
 
 def is_resumed(focus: Focus, parsed: ParsedSentence, active: Mention, measure: Measure) -> bool:

@@ -118,7 +118,11 @@ def _apart(parsed: ParsedSentence, until: int, quantity: int) -> tuple[int, int]
         is_of = len(after) > 1 and after[0] in _OF and after[1] in _THEM
         is_of = is_of or after[:1] == ["davon"]
         led = words[max(0, i - 3) : i]
-        is_but = bool(_EXCEPT & set(led)) or (before in _BUT and words[i] in _ONES)
+        counts_hole = any(
+            one.kind in ("open", "hole") and one.start == i + 1 for one in parsed.found
+        )
+        is_but = before in _BUT and words[i] in _ONES and not counts_hole  # "and one tap hole"
+        is_but = is_but or bool(_EXCEPT & set(led))
         if words[i] in _ONES and before in _PLACED and quantity > _SEVERAL:
             return i - 1, 1
         if 0 < count < quantity and (is_of or is_but):

@@ -32,6 +32,8 @@ _STARTS: Final = word_set(
 )
 _MIDDLES: Final = word_set("middle centre center mitte mittig centred centered central")
 _THAT: Final = word_set("it that this dem diesem")
+_SO: Final = frozenset({"so", "hence", "daher", "also"})
+_MUST: Final = word_set("must should needs need has will ought soll muss sollte")
 _TENS: Final = "er"  # a German 60er is 60 cm wide
 _FAR: Final = 7
 _LED: Final = 4
@@ -64,7 +66,15 @@ def is_row(sentence: Sentence, found: Sequence[Mention]) -> bool:
     first = found[0] if found else None
     ours = [one for one in found if one.kind in ("slab", "open", "hole", "leg")]
     is_led = first is not None and first.kind == "thing" and first.start <= _LED
-    return is_led and not ours and sentence.words[found[0].end - 1] in _PLURALS
+    is_led = is_led and sentence.words[found[0].end - 1] in _PLURALS
+    return is_led and not ours and not _concludes(sentence)
+
+
+def _concludes(sentence: Sentence) -> bool:
+    """Return whether a sentence goes on to what the slab must be: "so it needs to be 640"."""
+    words = sentence.words
+    led = [i for i, word in enumerate(words) if word in _SO]
+    return any(_THAT & set(words[i + 1 : i + 3]) and _MUST & set(words[i : i + _LED]) for i in led)
 
 
 def listed_widths(sentence: Sentence, sizes: Sequence[Measure]) -> list[Measure]:

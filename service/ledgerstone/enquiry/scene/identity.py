@@ -47,6 +47,7 @@ _PLAIN: Final = word_set(
 _TIMES: Final = frozenset({"x", "×", "by", "mal"})
 _CUT_OUT: Final = frozenset({"sink", "basin", "hob", "grill"})
 _ITS_OWN: Final = word_set("with has needs wants takes in through into mit hat braucht")
+_IS: Final = frozenset({"is", "'s", "are", "ist"})
 _INDEFINITE: Final = frozenset({"a", "an", "another", "ein", "eine", "einen"})
 _LED: Final = 3
 _EARLY: Final = 2
@@ -148,4 +149,5 @@ def is_labelled(mention: Mention, sentence: Sentence) -> bool:
     """Return whether a hole is that of one more thing: "And a plate warmer: hole 300 x 150"."""
     led = sentence.atoms[max(0, mention.start - 1) : mention.start]
     is_led = bool(led) and led[0].word == ":"
-    return is_led and bool(_INDEFINITE & set(sentence.words[: mention.start]))
+    said = set(sentence.words[: mention.start])
+    return is_led and bool(_INDEFINITE & said) and not _IS & said  # "the hob is a bigger one: hole"

@@ -29,7 +29,11 @@ _KINDS_OF: Final = word_set(
 )
 _PAIR: Final = 2
 _PER: Final = frozenset({"per", "pro", "off", "no", "nr", "stück"})
-_THEY: Final = frozenset({"they", "it", "this", "these", "which"})
+_THEY: Final = frozenset({"they", "it", "this", "these", "which", "that"})
+_FLOWS: Final = frozenset({"drain", "drains", "wastes", "waste"})
+_OUTLETS: Final = frozenset({"waste", "drain"})
+_COMES: Final = word_set("come comes leave leaves exit exits emerge emerges kommt kommen")
+_AT: Final = frozenset({"at", "auf", "bei"})
 _STUFF: Final = word_set(
     "slate marble granite oak wood timber formica laminate steel quartz pine teak plywood tiles"
     " plaster wooden schiefer marmor granit holz eiche laminat stahl gips"
@@ -143,6 +147,8 @@ def labelled_count(sentence: Sentence, mention: Mention) -> int:
 def is_of_premises(sentence: Sentence, mention: Mention) -> bool:
     """Return whether a hole is one of the building: "the hole that it left in the wall"."""
     words = sentence.words
+    if _is_service(sentence, mention):
+        return True
     if mention.kind != "hole" or mention.determiner in ("", "its", "ihr"):
         return False
     if words[mention.end : mention.end + 2] in _LEFT_BY:
@@ -153,6 +159,23 @@ def is_of_premises(sentence: Sentence, mention: Mention) -> bool:
         if words[i] in _INTO:
             return bool(_PREMISES & set(words[i + 1 : i + 4]))
     return False
+
+
+def is_verb(words: Sequence[str], i: int) -> bool:
+    """Return whether a word is what something does: "it drains into a bucket"."""
+    return words[i] in _FLOWS and bool(_THEY & set(words[max(0, i - 1) : i]))
+
+
+def _is_service(sentence: Sentence, mention: Mention) -> bool:
+    """Return whether a pipe is told by where it comes out: "the waste comes up at 540"."""
+    if mention.name not in _OUTLETS or mention.names_hole:
+        return False
+    ahead = sentence.atoms[mention.end : mention.end + _CLAUSE]
+    at = next((i for i, atom in enumerate(ahead[:_PAIR]) if atom.word in _COMES), None)
+    if at is None:
+        return False
+    sized = next((i for i, atom in enumerate(ahead) if atom.kind == "size"), None)
+    return sized is not None and ahead[sized - 1].word in _AT
 
 
 def tells_trade(words: Sequence[str], mention: Mention) -> bool:

@@ -78,7 +78,7 @@ def mentions_of(sentence: Sentence) -> list[Mention]:
         tag, count = taken if taken is not None else (noun_ending(words[i]) or "", 1)
         if taken is None and tag:
             tag = kinds.whole_word(words[i], tag)
-        if not tag or tag == "idiom:":
+        if not tag or tag == "idiom:" or kinds.is_verb(words, i):
             i += count
             continue
         kind, _, name = tag.partition(":")

@@ -39,6 +39,9 @@ _ENDS_CLAUSE: Final = frozenset({",", ";", "(", ")", "-", "–", "—"})
 _MEASURES: Final = word_set("is was are measures measured ist war misst")
 _SPEAKERS: Final = frozenset({"i", "we", "ich", "wir"})
 _MATCHES: Final = frozenset({"match", "matches", "matching", "like", "suit"})
+_CHANGED: Final = word_set(
+    "bigger larger smaller wider narrower longer shorter deeper new newer different other"
+)
 _LIMITS: Final = frozenset({("up", "to"), ("bis", "zu"), ("as", "much")})
 _MIDDLES: Final = word_set("middle centre center")
 _AT_MIDDLE: Final = word_set("at in on to line from off")
@@ -97,7 +100,8 @@ def without_offers(sentence: Sentence, sizes: list[Measure]) -> list[Measure]:
 def _told(sentence: Sentence, kind: str) -> list[tuple[int, int]]:
     """Return marks of what is there now, but for what the new slab is only to match."""
     words = sentence.words
-    return [mark for mark in sentence.marks(kind) if not _MATCHES & set(words[: mark[0]][-2:])]
+    led = _MATCHES | _CHANGED  # "the hob is a bigger one now"
+    return [mark for mark in sentence.marks(kind) if not led & set(words[: mark[0]][-2:])]
 
 
 def is_old_scope(sentence: Sentence, measure: Measure) -> bool:

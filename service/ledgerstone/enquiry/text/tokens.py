@@ -125,6 +125,17 @@ _NOT_SIZES: Final = tuple(
             r"\s(?:be\s)?"
             r"\d{1,3}\b(?!\s?(?:mm|cm|m|x|by|from)\b)"
         ),
+        (  # an age in words: "my wife turns forty"
+            r"\b(?:turn(?:s|ed|ing)?|i['’]?m|i am|(?:s?he|they) (?:is|are|will be)|werden?|wird)"
+            r"\s(?:be\s)?(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|\w+zig|dreißig)\b"
+            r"(?!\s?(?:mm|cm|mil|x|by|from|long|deep|wide|thick|inch)\w*)"
+        ),
+        (  # a price by length: "£290 a metre", "280 pounds per foot run"
+            r"(?:[£€$]\s?\d{1,5}(?:[.,]\d{1,3})?"
+            r"|(?<![\d.,])\d{1,5}(?:[.,]\d{1,3})?\s?(?:pounds|quid|euros?|dollars|€|£))\s?"
+            r"(?:an?|per|the|each|der|je|pro|/)\s?(?:[a-z]{2,8}\s)?"
+            r"(?:m|met(?:re|er)|foot|ft|yard|inch|laufmeter)\b"
+        ),
         (
             r"\b(?:drawing|drg|dwg|sketch|plan|plot|flat|apartment|apt|suite|house|page|sheet"
             r"|zeichnung|skizze|haus|wohnung|blatt|seite)\.?\s(?:no\.?|nr\.?|number)?\s?\d{1,5}"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
-from ledgerstone.enquiry.scene.said import SaidOpening, SaidPiece, newest
+from ledgerstone.enquiry.scene.said import Claim, SaidOpening, SaidPiece, newest
 
 _KEYS: Final = ("length", "width", "thickness")
 # Two readings of one slab differ by no more: 700 and 750. Common practice, no source.
@@ -33,16 +33,27 @@ def _is_told_again(first: SaidPiece, again: SaidPiece) -> bool:
         return False
     ratios = []
     for key in _KEYS:
-        one, other = newest(first.claims.get(key, [])), newest(again.claims.get(key, []))
+        one, other = newest(_claims(first, key)), newest(_claims(again, key))
         if len(one) != 1 or len(other) != 1 or one[0].rank != other[0].rank:
             return False
         ratios.append(max(one[0].mm, other[0].mm) / min(one[0].mm, other[0].mm))
     differ = [ratio for ratio in ratios if ratio > 1.0 + 1e-6]
-    return len(differ) == 1 and differ[0] <= _NEAR
+    is_along = "breadth" in again.claims  # a list calls its length a width
+    return (len(differ) == 1 and differ[0] <= _NEAR) or (is_along and not differ)
+
+
+def _claims(piece: SaidPiece, key: str) -> list[Claim]:
+    """Return what a slab's size is said to be; "width" beside a depth runs along it."""
+    along = piece.claims.get("breadth", []) if piece.claims.get("width") else []
+    return piece.claims.get(key) or (along if key == "length" else [])
 
 
 def _merge(first: SaidPiece, again: SaidPiece) -> None:
     """Add what is told again to what was told first."""
+    for piece in (first, again):
+        along = _claims(piece, "length")
+        if piece.claims.pop("breadth", []) and along:
+            piece.claims["length"] = along
     for key, claims in again.claims.items():
         first.claims[key] = [*first.claims.get(key, []), *claims]
     first.spans += again.spans

@@ -14,17 +14,12 @@ from ledgerstone.enquiry.text.lines import TextLine
 from ledgerstone.enquiry.text.sentences import Sentence, sentences_of
 from ledgerstone.enquiry.text.size_words import UNITS
 from ledgerstone.enquiry.text.tokens import TextSpan
+from ledgerstone.enquiry.walk.cells import cells_of
 from ledgerstone.enquiry.walk.walk import Walker
 from ledgerstone.enquiry.words.lexicon import LABELS, NOUNS, mark
 from ledgerstone.quantities import UnitName
 
-_BARS: Final = re.compile(r"[ \t]*\|[ \t]*")
-_TABS: Final = re.compile(r"\t")
-_DASHES: Final = re.compile(r"(?<=\S)[ \t]{1,9}[-–—/;][ \t]{1,9}(?=\S)")
-_SEMICOLONS: Final = re.compile(r"[ \t]*;[ \t]*")
 _LONGEST_LABEL: Final = 6  # words
-_FEWEST_DASHES: Final = 2
-_BLANKS: Final = re.compile(r" {2,}")
 _WORDS: Final = re.compile(r"[^\W\d_]+")
 _UNIT: Final = re.compile(r"\b(mm|cm|in|inches|m)\b", re.IGNORECASE)
 _KEYS: Final = {
@@ -116,28 +111,6 @@ def _rows(
             break
         i += 1
     return rows, end
-
-
-def cells_of(line: TextLine) -> list[tuple[int, int]]:
-    """Return the spans of a line's cells."""
-    start = line.end - len(line.words)
-    cells: list[tuple[int, int]] = []
-    at = 0
-    pattern = _BARS if "|" in line.words else _TABS if "\t" in line.words else _BLANKS
-    if pattern is _BLANKS and len(_DASHES.findall(line.words)) >= _FEWEST_DASHES:
-        pattern = _DASHES
-    if pattern is _BLANKS and line.words.count(";") >= _FEWEST_DASHES:
-        pattern = _SEMICOLONS
-    for found in pattern.finditer(line.words):
-        is_blank = pattern is _BARS and not found.start() and found[0][:1].isspace()
-        if is_blank:
-            cells.append((start, start))  # the cell goes on from the row above
-        elif found.start() > at or (cells and pattern is not _BLANKS) or pattern is _TABS:
-            cells.append((start + at, start + found.start()))
-        at = found.end()
-    if at < len(line.words.rstrip()):
-        cells.append((start + at, start + len(line.words.rstrip())))
-    return cells
 
 
 def _label(cell: str) -> str:
