@@ -55,6 +55,7 @@ def site_all(taken: Taken, at: str, found: PieceFound, slab: Members) -> None:
         behind_mm = max((_box(cutouts[k])[0] for k in taps), default=0.0) if is_basin else 0.0
         side = found.openings[j].opening.at_side
         known = None if basin is None else placed[basin]
+        _level(found, cutouts, j, basin)
         beside = known if found.openings[j].opening.is_beside else None
         is_tap_alone = basin is None and j in parts and found.openings[j].opening.what in _SMALL
         side = side or ("back" if is_tap_alone else "")
@@ -162,6 +163,13 @@ def _basin_of(found: PieceFound, j: int, placed: dict[int, PlacedOpening]) -> in
         return None
     taps = [k for k, what in enumerate(whats) if what == whats[j]]
     return basins[taps.index(j)] if len(taps) == len(basins) else basins[-1]
+
+
+def _level(found: PieceFound, cutouts: Sequence[Members], j: int, basin: int | None) -> None:
+    """Set a tap on the centre line of the basin that it is told to stand behind, and no other."""
+    tap = found.openings[j].opening
+    if basin is not None and tap.level_with is found.openings[basin].opening and tap.offset is None:
+        cutouts[j].setdefault("centre", {}).setdefault("x", cutouts[basin]["centre"]["x"])
 
 
 def _wanted(

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from ledgerstone.enquiry.draft.entries import Entries
-from ledgerstone.enquiry.scene.said import SaidWord
+from ledgerstone.enquiry.scene.said import Claim, SaidWord
 from ledgerstone.enquiry.scene.whereabouts import place_of
 from ledgerstone.enquiry.values.pieces import PieceFound
 from ledgerstone.enquiry.wishes.look import sealer_in, surface_in
-from ledgerstone.enquiry.wishes.under_it import unit_row
+from ledgerstone.enquiry.wishes.under_it import one_under, unit_row
 from ledgerstone.enquiry.wishes.whose_look import said_of
 from ledgerstone.json_types import Members
 from ledgerstone.order import UPRIGHT_USES, USES
@@ -134,12 +134,31 @@ def _draft_units(entries: Entries, i: int, found: PieceFound) -> bool:
     """Write the cupboards that a slab lies on, where their widths are told."""
     length = found.values.get("length")
     slab = entries.draft.order["slabs"][i]
-    row = unit_row(entries.text, entries.found.told, length.mm) if length is not None else None
-    if row is None or found.kind != "rectangle":
+    if length is None or found.kind != "rectangle":
         return False
+    row = unit_row(entries.text, entries.found.told, length.mm)
+    if row is None:
+        return _draft_one_unit(entries, i, found, length)
     widths = [width.text() for width in row.widths]
     slab["rests"] = {"kind": "units", "units": [{"width": width} for width in widths]}
     entries.value(f"/slabs/{i}/rests", " + ".join(widths), [row.span])
+    return True
+
+
+def _draft_one_unit(entries: Entries, i: int, found: PieceFound, length: Claim) -> bool:
+    """Write the one unit that a slab is for; a slab that is longer lies in the middle of it."""
+    under = one_under(entries.text, entries.found.told, length.mm)
+    if under is None or found.piece.use in UPRIGHT_USES:
+        return False
+    at, width = f"/slabs/{i}/rests", under.width.text()
+    rests: Members = {"kind": "units", "units": [{"width": width}]}
+    entries.draft.order["slabs"][i]["rests"] = rests
+    entries.value(at, width, [under.span])
+    over_mm = (length.mm - under.width.mm) / 2
+    if over_mm > 0:
+        over = length.length.in_unit(over_mm).text()
+        rests["overhang"] = {"left": over, "right": over}
+        entries.value(f"{at}/overhang", over, [under.span, *length.spans], "worked-out")
     return True
 
 

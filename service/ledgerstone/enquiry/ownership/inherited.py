@@ -10,14 +10,18 @@ from ledgerstone.enquiry.ownership.chosen import as_chosen, settles_on
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence, Target
 from ledgerstone.enquiry.scene.subjects import has_mark
 from ledgerstone.enquiry.sentence import scope
+from ledgerstone.enquiry.sentence.clauses import JOINS
 from ledgerstone.enquiry.sentence.measure import Measure
 from ledgerstone.enquiry.sentence.mention import Mention
+from ledgerstone.enquiry.sentence.noun_phrases import ARTICLES, PREPOSITIONS, VERBS
 from ledgerstone.enquiry.text.sentences import Sentence
 from ledgerstone.enquiry.words.word_sets import word_set
 
 _LEAVES: Final = frozenset({"leaves", "leaving", "bleiben", "leave"})
 _MIN_BARE: Final = 100  # a bare number of a length: common practice, no source
 _ARTICLES: Final = frozenset({"a", "an", "the", "eine", "einen"})
+_ADJECTIVES: Final = 4  # atoms from "thick" to the slab: "thick natural gray concrete top"
+_NO_ADJECTIVES: Final = VERBS | PREPOSITIONS | ARTICLES | JOINS
 
 
 _IS_ONLY: Final = word_set(
@@ -186,7 +190,7 @@ def roles_said(parsed: ParsedSentence, at: int) -> set[str]:
 def comes_first(parsed: ParsedSentence, mention: Mention, measure: Measure) -> bool:
     """Whether a name is read before a size: it stands before, or is what the size is said of.
 
-    In "a 40 thick worktop, 1800 x 600" the worktop is named when its thickness is taken.
+    In "a 40 thick polished worktop, 1800 x 600" the worktop is named when its thickness is taken.
     """
     if mention.start <= measure.at:
         return True
@@ -197,8 +201,12 @@ def comes_first(parsed: ParsedSentence, mention: Mention, measure: Measure) -> b
     if not measure.role and is_own_size and mention.start == measure.at + 1:
         measure.is_attribute = True
         return True
-    named = measure.role == "thick" and measure.cue is not None
-    return named and measure.cue is not None and mention.start == measure.cue[1] > measure.at
+    if measure.role != "thick" or measure.cue is None or measure.cue[1] <= measure.at:
+        return False
+    between = parsed.sentence.atoms[measure.cue[1] : mention.start]
+    return 0 <= mention.start - measure.cue[1] <= _ADJECTIVES and all(
+        atom.kind == "word" and atom.word not in _NO_ADJECTIVES for atom in between
+    )
 
 
 def is_left(focus: Focus, parsed: ParsedSentence, active: Mention, measure: Measure) -> bool:

@@ -6,6 +6,7 @@ from typing import Final
 
 from ledgerstone.enquiry.places.above import is_under
 from ledgerstone.enquiry.places.beside import note_beside, read_beside, read_sideways
+from ledgerstone.enquiry.places.middles import is_on_one_unit
 from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence, openings_at
 from ledgerstone.enquiry.scene.said import SaidOpening, SaidPiece, say
 from ledgerstone.enquiry.scene.subjects import ROUND_HOLES
@@ -92,14 +93,17 @@ def _read_centred(focus: Focus, parsed: ParsedSentence, named: list[Mention]) ->
         is_which = is_which and not any(
             end < one.start <= end + 2 and all(sentence.words[end : one.start]) for one in named
         )
-        if is_which or parsed.middles.keys() & set(range(i, end)):
+        is_on_unit = not focus.has_row and is_on_one_unit(sentence.words, end)
+        over = [parsed.middles[k] for k in range(i, end) if k in parsed.middles]
+        if is_which or any(not is_on_unit or one.start is not None for one in over):
             continue
         whose = _whose(focus, parsed, i)
         other = _named_after(focus, sentence, end, whose)
-        is_about = other is not None or _is_on_slab(parsed, i, end)
+        is_about = other is not None or is_on_unit or _is_on_slab(parsed, i, end)
         if not whose or not is_about or any(begin == end for begin, _ in sentence.marks("behind")):
             continue
         axis = parsed.ways.get(end) or axis_after(sentence, end) or axis_before(sentence, i)
+        axis = "x" if is_on_unit and not axis else axis
         axis = "x" if "along" in sentence.words[i:end] else axis
         axis = "y" if {"front", "back"} <= set(sentence.words[i:end]) else axis
         axis = "x" if {"left", "right"} <= set(sentence.words[i:end]) else axis

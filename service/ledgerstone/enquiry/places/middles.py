@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from typing import Final
 
 from ledgerstone.enquiry.scene.cupboards import (
+    PLURALS,
     cupboards_in,
     is_row,
     listed_widths,
@@ -16,6 +17,7 @@ from ledgerstone.enquiry.scene.focus import Focus, ParsedSentence
 from ledgerstone.enquiry.scene.said import Claim
 from ledgerstone.enquiry.sentence.measures import Measure
 from ledgerstone.enquiry.sentence.scope import OF_ANOTHER
+from ledgerstone.enquiry.words.word_sets import word_set
 
 _IN_THE: Final = (
     ["in", "the"],
@@ -26,10 +28,17 @@ _IN_THE: Final = (
 )
 _EDGES: Final = frozenset({"edge", "rim", "side", "kante"})
 
+# The one cabinet that a vanity top lies on, whose middle is the top's: "centered on the cabinet".
+_ONE_UNIT: Final = frozenset({"unit", "cabinet", "cupboard", "vanity", "unterschrank", "schrank"})
+_ON_UNIT: Final = word_set("on over above to with auf über zum")
+_THE: Final = word_set("the our my dem den unserem meinem")
+_OF_UNIT: Final = word_set("vanity base bathroom")
+
 
 def note_cupboards(focus: Focus, parsed: ParsedSentence) -> None:
     """Set the sizes of cupboards apart, and note what stands in the middle of which."""
     sentence = parsed.sentence
+    focus.has_row = focus.has_row or bool(PLURALS & set(sentence.words))
     if is_row(sentence, parsed.found) and not any(size.is_sum for size in parsed.sizes):
         parsed.sizes, parsed.found = [], []
     widths = listed_widths(sentence, parsed.sizes)
@@ -47,6 +56,16 @@ def note_cupboards(focus: Focus, parsed: ParsedSentence) -> None:
     for size in parsed.sizes if theirs else ():  # it is the cupboard that starts there
         near = sentence.words[theirs[-1].at : size.at]
         size.to_edge = size.to_edge and bool(_EDGES & set(near))
+
+
+def is_on_one_unit(words: list[str], end: int) -> bool:
+    """Return whether "centred", which ends at a word, is on the one cabinet below the slab."""
+    led, after = words[end : end + 2], words[end + 2 : end + 5]
+    is_led = len(led) == 2 and led[0] in _ON_UNIT and led[1] in _THE
+    nouns = [i for i, word in enumerate(after) if word in _ONE_UNIT and word not in _OF_UNIT]
+    if is_led and nouns:
+        return set(after[: nouns[0]]) <= _OF_UNIT
+    return is_led and after[:1] == ["vanity"] and after[1:2] != ["top"]
 
 
 def note_ways(focus: Focus, parsed: ParsedSentence) -> None:

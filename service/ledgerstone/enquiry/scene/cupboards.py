@@ -17,7 +17,7 @@ _UNITS: Final = word_set(
     "unit units cabinet cabinets cupboard cupboards base carcass carcase unterschrank schrank"
     " korpus element spülenschrank"
 )
-_PLURALS: Final = word_set(
+PLURALS: Final = word_set(
     "units cabinets cupboards carcasses unterschränke schränke unterschränken schränken"
 )
 _UNDER: Final = frozenset({"on", "over", "across", "auf", "über"})
@@ -66,7 +66,7 @@ def is_row(sentence: Sentence, found: Sequence[Mention]) -> bool:
     first = found[0] if found else None
     ours = [one for one in found if one.kind in ("slab", "open", "hole", "leg")]
     is_led = first is not None and first.kind == "thing" and first.start <= _LED
-    is_led = is_led and sentence.words[found[0].end - 1] in _PLURALS
+    is_led = is_led and sentence.words[found[0].end - 1] in PLURALS
     return is_led and not ours and not _concludes(sentence)
 
 
@@ -83,7 +83,7 @@ def listed_widths(sentence: Sentence, sizes: Sequence[Measure]) -> list[Measure]
     They are of neither the slab nor an opening, whichever was spoken of last.
     """
     words = sentence.words
-    named = (i for i, word in enumerate(words) if word in _PLURALS)
+    named = (i for i, word in enumerate(words) if word in PLURALS)
     start = next((i for i in named if _UNDER & set(words[max(0, i - _FAR) : i])), len(words))
     later = range(start + 1, len(words))
     end = next((i for i in later if not _is_listed(sentence.atoms[i])), len(words))

@@ -69,6 +69,8 @@ class Focus:
         Whether an L is told as two slabs, and which is which leg.
     cupboard
         Which was named last by its width.
+    has_row
+        Whether several were named.
     above, below
         The window or the hood over the slab, by its width, and which openings are under its middle.
     named
@@ -97,6 +99,7 @@ class Focus:
     is_split: bool = False
     parts: dict[str, SaidPiece] = field(default_factory=dict)
     cupboard: Cupboard | None = None
+    has_row: bool = False
     above: Cupboard | None = None
     below: list[SaidOpening] = field(default_factory=list)
     named: NamedSlab | None = None

@@ -37,6 +37,8 @@ from ledgerstone.quantities import UnitName
 _BEGINS: Final = frozenset(
     {"in", "with", "that", "which", "please", "at", "to", "is", "has", "but"}
 )
+# Cabinets, named right after their width: "a 36 in. sink cabinet".
+_CABINETS: Final = frozenset({"cabinet", "cupboard", "vanity", "bathroom", "base"})
 _WIDEST_OPENING: Final = 48  # inches, before its name: common practice, no source
 _THICKNESS: Final = frozenset({"thickness", "dicke", "stärke"})
 _PAIR: Final = 2
@@ -178,6 +180,8 @@ class SizeReader:
         if self._word(j) not in ("in", "ft", "cm", "mm") or self._word(j + 1) != ".":
             return False
         following = self._word(j + 2) in AFTER_INCH or self._kind(j + 2) in ("mark", "number")
+        named = self._word(j + 3) if self._word(j + 2) == "sink" else self._word(j + 2)
+        following = following or named in _CABINETS
         is_metric = self._word(j) in ("cm", "mm")  # "it is 500 mm. Length stays 900 mm"
         if is_metric and self._word(j + 2) in _BEGINS:
             return False  # "… x 30 mm. In the worktop there is a sink"

@@ -1,4 +1,4 @@
-"""The cupboards under a slab by their widths: "on three 600 base units", "27 in, 30 (sink), 27"."""
+"""The cupboards under a slab by their widths: "on three 600 base units", "for a 36" cabinet"."""
 
 from __future__ import annotations
 
@@ -62,6 +62,18 @@ _WIDEST_MM: Final = 1300.0
 # A row that carries a slab is about as long as it: end panels and overhangs make the rest.
 _LEAST_SHARE: Final = 0.85
 _MOST_SHARE: Final = 1.02
+_LONGER_MM: Final = 51.0  # a slab than the one unit that it is for: an inch at each end
+_ONE_NOUN: Final = (
+    r"(?:(?:base|bathroom|bath|vanity|sink|single|kitchen|floor|existing|wide|breite[nmrs]?)[ -])*"
+    r"(?:cabinet|unit|cupboard|carcass|vanity(?! (?:tops?|units?|cabinets?)\b)"
+    r"|(?:wasch(?:tisch|becken)?)?(?:unter)?schrank)\b(?!s)"
+)
+_WIDE: Final = r"(?P<w>\d{2,4}(?:[.,]\d)?)[ -]?(?P<u>mm\b|cm\b|inch\b|in\b\.?|[\"”″]|er\b)"
+_ON_ONE: Final = re.compile(
+    r"\b(?:for|on|over|fits?|onto|auf|für|über) (?:top of )?(?:an? |our |my |the |his |her |one "
+    rf"|(?:m?ein|unser|de)(?:e[nm]?|m|n)? )?{_WIDE}[ -]?{_ONE_NOUN}",
+    re.IGNORECASE,
+)
 _BARE: Final[tuple[UnitName, ...]] = ("mm", "cm", "in")
 
 
@@ -70,6 +82,14 @@ class UnitRow:
     """Widths of cupboards as they are told, in that order, and where they are told."""
 
     widths: tuple[Length, ...]
+    span: TextSpan
+
+
+@dataclass(frozen=True, slots=True)
+class OneUnder:
+    """The width of the one unit that a slab is for, and where it is told."""
+
+    width: Length
     span: TextSpan
 
 
@@ -101,6 +121,24 @@ def unit_row(text: str, spans: Sequence[TextSpan], length_mm: float) -> UnitRow 
             if row is not None:
                 return row
     return None
+
+
+def one_under(text: str, spans: Sequence[TextSpan], length_mm: float) -> OneUnder | None:
+    """Return the one unit that a slab of a length is told to be for, an inch longer at each end.
+
+    None where two are told, or one that is much shorter or longer than the slab.
+    """
+    found = [one for start, end in spans for one in _ON_ONE.finditer(text, start, end)]
+    widths = {_one_width(one): one.span() for one in reversed(found)}
+    if len(widths) != 1:
+        return None
+    ((width, span),) = widths.items()
+    return OneUnder(width, span) if 0 <= length_mm - width.mm <= _LONGER_MM else None
+
+
+def _one_width(found: re.Match[str]) -> Length:
+    unit: UnitName = UNITS.get(found["u"].lower().rstrip("."), "cm")  # a German 90er is 90 cm
+    return Length.of(Fraction(found["w"].replace(",", ".")), unit)
 
 
 def _clauses(text: str, start: int, end: int) -> Iterator[TextSpan]:
