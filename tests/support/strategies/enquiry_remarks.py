@@ -93,6 +93,7 @@ TAKEN: Final[dict[str, Callable[[Sizes], Lengths]]] = {
     "marks_in_a_table": lambda s: (
         _cut_out(s) | hole("0/1", diameter=s.d, x=s.x, y=540) | sizes_of(s.m, s.v, 20, "/slabs/1")
     ),
+    "letters_by_size": lambda s: _slab(s) | sizes_of(s.m, s.v, s.t, "/slabs/1"),
     "hole_of_its_own": lambda s: (
         _slab(s)
         | hole("0/0", length=s.a, width=s.b, x=s.x, y=s.y)

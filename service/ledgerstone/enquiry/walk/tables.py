@@ -65,7 +65,7 @@ def tables_in(text: str, lines: Sequence[TextLine]) -> list[Table]:
         if len(heads) >= 3 and sum(map(bool, labels)) >= 2 and set(labels) & {*_KEYS, "size"}:
             rows, j = _rows(lines, i + 1, len(heads))
             if rows:
-                labels = _without_openings(labels)
+                labels = _without_openings(_by_values(text, labels, rows))
                 units = [(_UNIT.search(text[a:b]) or [""])[0] for a, b in heads]
                 tables.append(Table([lines[i], *lines[i + 1 : j]], labels, units, rows))
                 i = j
@@ -85,6 +85,27 @@ def _labels(heads: Sequence[str]) -> list[str]:
             for head, label in zip(heads, labels, strict=True)
         ]
     return labels
+
+
+def _by_values(text: str, labels: list[str], rows: Sequence[Row]) -> list[str]:
+    """Return labels with the thickness and the depth changed over, where all rows are so.
+
+    "D" and "T" beside one another are a depth and a thickness, or German for the two the other way.
+    """
+    if labels.count("thick") != 1 or labels.count("deep") != 1:
+        return labels
+    thick, deep = labels.index("thick"), labels.index("deep")
+    pairs = [(_first(text, row, thick), _first(text, row, deep)) for row in rows]
+    if not all(one is not None and two is not None and one > two for one, two in pairs):
+        return labels
+    turned = {"thick": "deep", "deep": "thick"}
+    return [turned.get(label, label) for label in labels]
+
+
+def _first(text: str, row: Row, column: int) -> float | None:
+    """Return the number that a cell is, None for any other cell."""
+    cell = text[slice(*row[column])].strip() if column < len(row) else ""
+    return float(cell) if cell.isdecimal() else None
 
 
 def _without_openings(labels: list[str]) -> list[str]:
