@@ -180,6 +180,10 @@ keepInTab();
 const service = new DeskService();
 const theirs = await words(service);
 fillWords(document);
+if (service.saved) {
+  for (const place of ["#maker", "#status"]) one(place).textContent = say("desk.taking");
+  await service.takenUp();
+}
 const keyForm = new KeyForm(service);
 const set = await keyForm.open();
 const choices = await service.choices();

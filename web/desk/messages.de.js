@@ -6,6 +6,7 @@ export const messages = {
   "desk.views": "Was zu tun ist",
   "desk.steps": "Auf dieser Seite",
   "desk.asking": "Der Dienst arbeitet daran …",
+  "desk.taking": "Gespeichert; die Datei wird übernommen …",
   "steps.enquiry": "Anfrage",
   "steps.order": "Auftrag",
   "steps.answer": "Antwort",

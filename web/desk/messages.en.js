@@ -6,6 +6,7 @@ export const messages = {
   "desk.views": "What to do",
   "desk.steps": "On this page",
   "desk.asking": "The service is at work on it …",
+  "desk.taking": "Saved; it is being taken up …",
   "steps.enquiry": "Enquiry",
   "steps.order": "Order",
   "steps.answer": "Answer",

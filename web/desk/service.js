@@ -3,6 +3,7 @@ import { Service, sent, Trouble } from "../service.js";
 /** @typedef {"application/pdf" | "text/calendar" | "message/rfc822" | "image/vnd.dxf" | "image/svg+xml"} FileKind */
 
 const LONGEST_MS = 30_000; // a worker has twenty seconds for a request
+const SAVED = "ledgerstone.saved"; // what answered before the file that was saved
 const [IN_A_ROW, PAUSE_MS] = [8, 250]; // each worker looks at its file once a second
 
 export class DeskService extends Service {
@@ -44,6 +45,22 @@ export class DeskService extends Service {
   async inUse() {
     const { profile, profile_values: values } = await (await this.call("v1/health/ready", {})).json();
     return JSON.stringify([profile, values]);
+  }
+
+  get saved() {
+    return sessionStorage.getItem(SAVED);
+  }
+
+  /** @param {string} was what the service answered by before a file was saved: the desk too waits for that */
+  noteSaved(was) {
+    sessionStorage.setItem(SAVED, was);
+  }
+
+  /** Whether the file that was saved is in use. */
+  async takenUp() {
+    const isInUse = await this.tookUp(this.saved ?? "");
+    sessionStorage.removeItem(SAVED);
+    return isInUse;
   }
 
   /** Whether it is seen to answer by another file: so often in a row that few of its workers are left out. @param {string} was @param {number} [pauseMs] */

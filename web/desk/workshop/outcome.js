@@ -9,6 +9,7 @@ export class Outcome {
   constructor(workshop) {
     this.workshop = workshop;
     this.place = one("#outcome-place");
+    this.done = ""; // what was said of what is saved
   }
 
   /** @param {string} words */
@@ -101,7 +102,7 @@ export class Outcome {
     const undo = make("button", { type: "button", class: "quiet", press: () => this.undo() }, say("outcome.undo"));
     undo.disabled = count === 0;
     const where = changes.areTaken ? "outcome.downloaded" : "outcome.changes";
-    const counted = make("p", { class: "hint" }, count ? say(where, { n: count }) : say("outcome.unchanged"), !writable && ` ${say("outcome.take-up")}`);
+    const counted = make("p", { class: count || !this.done ? "hint" : "done" }, count ? say(where, { n: count }) : this.done || say("outcome.unchanged"), !writable && ` ${say("outcome.take-up")}`);
     return make("div", {}, counted, make("div", { class: "keep" }, writable && save, download, undo));
   }
 
@@ -139,8 +140,8 @@ export class Outcome {
 
   /** @param {string} words */
   announce(words) {
-    one("#status").textContent = words;
-    if (words) this.place.prepend(make("p", { class: "done" }, words));
+    one("#status").textContent = this.done = words;
+    this.show(this.workshop.profile);
   }
 }
 

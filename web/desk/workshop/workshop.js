@@ -109,19 +109,20 @@ export class Workshop {
   async written() {
     await this.trying.rest();
     this.outcome.busy(say("outcome.working"));
-    let was = "";
     const done = await this.tried(async () => {
-      was = await this.service.inUse();
+      const was = await this.service.inUse();
       const profile = await this.ask(this.changes.list, { save: true, described: true });
       if (profile.saved) {
+        this.service.noteSaved(was);
         this.changes.clear(profile);
         this.before = profile.jobs;
       }
       this.take(profile);
     });
-    const says = done && this.profile.saved ? say((await this.service.tookUp(was)) ? "outcome.saved" : "outcome.kept") : "";
     this.outcome.busy("");
-    this.outcome.announce(says);
+    if (!done || !this.profile.saved) return;
+    this.outcome.announce(say("desk.taking"));
+    this.outcome.announce(say((await this.service.takenUp()) ? "outcome.saved" : "outcome.kept"));
   }
 
   /** Read the file as it is now; what was entered goes in on top. */

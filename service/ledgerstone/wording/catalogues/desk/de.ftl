@@ -6,6 +6,7 @@ desk =
     .views = Was zu tun ist
     .steps = Auf dieser Seite
     .asking = Der Dienst arbeitet daran …
+    .taking = Gespeichert; die Datei wird übernommen …
 
 steps =
     .enquiry = Anfrage

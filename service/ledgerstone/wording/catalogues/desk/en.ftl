@@ -6,6 +6,7 @@ desk =
     .views = What to do
     .steps = On this page
     .asking = The service is at work on it …
+    .taking = Saved; it is being taken up …
 
 steps =
     .enquiry = Enquiry
