@@ -3,6 +3,7 @@
 import email.policy
 import gzip
 import re
+from dataclasses import replace
 from datetime import date, timedelta
 from decimal import Decimal
 from email.parser import BytesParser
@@ -12,7 +13,11 @@ from typing import Any
 import pytest
 
 from ledgerstone.api import Settings, create_app
+from ledgerstone.application.desk import write_desk
+from ledgerstone.wording import speech_in
 from ledgerstone.workshop import DEMONSTRATION, load_profile
+from ledgerstone.workshop.standing import ProfileStanding
+from support.day import TODAY
 from support.demonstration import EXAMPLE_ORDER, MAKER_KEY, SIGNING_KEYS
 from support.in_english import value_in_english
 from support.offered import MAKER, OFFERED, reworded, service
@@ -226,3 +231,14 @@ def test_the_desk_says_how_much_of_a_new_profile_is_invented(tmp_path: Path) -> 
     assert sum(table["values"] for table in tables) == counted["invented"]
     shown = create_app(Settings(maker_key=MAKER_KEY)).test_client()
     assert shown.get("/v1/desk", headers=MAKER).get_json()["invented"] is None
+
+
+@pytest.mark.parametrize(("priced", "is_told"), [(("rates",), True), ((), False)])
+def test_the_desk_counts_what_is_invented_while_answers_are_trials(
+    priced: tuple[str, ...], *, is_told: bool
+) -> None:
+    """Once no price, day or area rests on an invented value, none is counted."""
+    standing = ProfileStanding(yours=30, usual=5, invented=7, priced=priced)
+    shop = replace(load_profile(DEMONSTRATION), standing=standing)
+    told = write_desk(shop, speech_in("en"), TODAY, drafts=False)["invented"]
+    assert (told is not None) == is_told

@@ -34,7 +34,7 @@ def write_desk(workshop: Workshop, speech: Speech, today: date, *, drafts: bool)
 
 
 def _invented(found: ProfileStanding, speech: Speech) -> str | None:
-    """How many values are still invented; the profile's own form has them by table."""
+    """How many values are still invented, while answers are trials; the form has them by table."""
     every = found.yours + found.usual + found.invented
     told = Message("desk-invented", invented=found.invented, every=every)
-    return speech.say(told) if found.invented else None
+    return speech.say(told) if found.trial else None

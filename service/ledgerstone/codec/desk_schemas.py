@@ -19,10 +19,12 @@ class DeskSchema(AnswerSchema):
     valid_days = Whole("For how many days an offer is valid.")
     drafts = YesNo("Whether `POST /v1/drafts` puts drafts into the maker's own mailbox.")
     no_links = Text(
-        "Why letters have no link, and what to set, as a sentence; null if they have.", or_null=True
+        "That letters have no link, why, and what to enter, in sentences; null if they have.",
+        or_null=True,
     )
     invented = Text(
-        "How many values of the profile are still invented, in a few words; null if none are.",
+        "How many values of the profile are still invented, in a few words; null once no answer is"
+        " a trial any more.",
         or_null=True,
     )
     words = AnyJson(
