@@ -85,7 +85,7 @@ letter-then = { $seals ->
     }
 }
 letter-link = Ansehen und ändern:
-links-left-out = Der Brief hat keinen Link: { $address } öffnet sich nur auf diesem Rechner. Er geht auch ohne; erreichen Kunden Sie im Netz, schreiben Sie diese Adresse in web.base_url und web.page_url.
+links-left-out = Der Brief kann so hinaus; ihm fehlt nur der Link, denn { $address } öffnet sich nur auf diesem Rechner. Sobald Kunden Sie im Netz erreichen, tragen Sie die Adresse unter „Ihre Werkstatt“ ein.
 letter-link-at = Ansehen und ändern bei { $host }
 letter-attached = Die Bestellung liegt bei; für einen Link ist sie zu lang.
 letter-net = { $taxed ->

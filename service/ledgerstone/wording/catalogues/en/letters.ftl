@@ -86,7 +86,7 @@ letter-then = { $seals ->
     }
 }
 letter-link = See and change it:
-links-left-out = The letter has no link: { $address } opens only on this machine. It may go without; where customers reach you on the web, write that address into web.base_url and web.page_url.
+links-left-out = You can send the letter as it is; it only has no link, as { $address } opens on this machine alone. Once customers reach you on the web, enter that address in “Your workshop”.
 letter-link-at = See it at { $host }
 letter-attached = The order is attached; it is too long for a link.
 letter-net = { $taxed ->
