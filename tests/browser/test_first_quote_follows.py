@@ -27,7 +27,7 @@ def test_what_follows_stands_in_its_box_at_once(
     assert minutes(found) <= MOST_MINUTES_OF_BAGS
     box_of(page, "/handling/ways/0/most_kg").fill("250")
     told = page.locator('.field[data-pointer="/handling/ways/0/most_kg"] .taken')
-    expect(told).to_contain_text("250 lb and ")
+    expect(told).to_contain_text("rail across the opening”: 250 lb; ")
     follows = re.findall(r"\d+(?= lb)", told.inner_text())[-1]
     page.locator("#step-lifting .way").click()
     expect(box_of(page, "/handling/ways/2/most_kg")).to_have_value(follows)

@@ -13,6 +13,7 @@ from ledgerstone.workshop.entry.typed import EMPTY, taken_of
 from ledgerstone.workshop.form.editing import ProfileDraft
 from ledgerstone.workshop.form.taking_out import place_after
 from ledgerstone.workshop.records.members import member_at
+from ledgerstone.workshop.standing import LIFTS
 
 TakenValue = tuple[Message, str]  # what is said of what was typed, and what was written for it
 
@@ -60,19 +61,26 @@ def followed_at(
 ) -> dict[KeyPath, TakenValue]:
     """Return what follows from what was typed at a place, said beside it."""
     values = {
-        in_local_unit(member, toml, place) or toml.strip('"'): str(at[-1]).replace("_", "-")
+        at: in_local_unit(member, toml, place) or toml.strip('"')
         for at, toml in followed.items()
         if (member := member_at(at)) is not None and toml != EMPTY
     }
     if not values:
         return {}
-    what = next(iter(values.values()))  # one word for all that follows from one value
-    return {
-        path: (
-            Message("profile-follows", what=what, value=Listed(tuple(values))),
-            draft.written(path),
-        )
-    }
+    what = str(next(iter(values))[-1])  # one word for all that follows from one value
+    listed = (
+        Listed(tuple(_way_lifts(draft, at, weight) for at, weight in values.items()), "semicolon")
+        if what in LIFTS
+        else Listed(tuple(dict.fromkeys(values.values())))
+    )
+    said = Message("profile-follows", what=what.replace("_", "-"), value=listed)
+    return {path: (said, draft.written(path))}
+
+
+def _way_lifts(draft: ProfileDraft, at: KeyPath, weight: str) -> Message:
+    """A way to lift by its name, and what it takes."""
+    way = draft.written((*at[:-1], "name")).strip('"')
+    return Message("profile-way-lifts", way=way, value=weight)
 
 
 def after_taking_out(

@@ -92,8 +92,9 @@ profile-follows = { $what ->
     [by-eye] Die Farbe gilt wieder als nach Augenmaß. Wurde sie gemessen, sagen Sie es unten.
     [yield-l] Ein solcher Sack ergibt gewöhnlich, mit seinem Wasser: { $value }.
     [says] Kunden lesen dazu jetzt: „{ $value }“ Ändern Sie es, wenn Sie es anders sagen.
-   *[most-kg] Die anderen Arten zu heben sind im Verhältnis angesetzt: { $value }. Zu ändern unter „Andere Arten zu heben“.
+   *[most-kg] Die anderen Arten zu heben sind im Verhältnis angesetzt. { $value }. Zu ändern unter „Andere Arten zu heben“.
 }
+profile-way-lifts = „{ $way }“: { $value }
 # What customers read of a sealer that its maker did not describe, by how it seals.
 sealer-line = { $kind ->
     [film] Ein dünner Film; er hält Öl und Wein ab, solange er unversehrt ist, und braucht Untersetzer unter heißen Töpfen.

@@ -95,8 +95,9 @@ profile-follows = { $what ->
     [by-eye] Its colour is one by eye again. If it was read by an instrument, say so below.
     [yield-l] One such bag usually makes, with its water: { $value }.
     [says] Customers now read of it: “{ $value }” Change it if you would say it another way.
-   *[most-kg] Your other ways to lift were set in proportion: { $value }. “Other ways to lift” below changes them.
+   *[most-kg] Your other ways to lift were set in proportion. { $value }. “Other ways to lift” below changes them.
 }
+profile-way-lifts = “{ $way }”: { $value }
 # What customers read of a sealer that its maker did not describe, by how it seals.
 sealer-line = { $kind ->
     [film] A thin film; it keeps oil and wine out while it is whole, and needs a trivet under hot pans.
