@@ -200,7 +200,7 @@ def test_a_sealer_is_called_as_people_call_it() -> None:
 
 
 def test_a_letter_has_no_link_that_opens_on_its_own_machine_alone() -> None:
-    """Neither an offer's nor a change's, nor a short letter's; the desk says so without a key of the file."""
+    """Neither an offer's nor a change's, nor a short letter's; the desk says so, naming no key."""
     public = maker((r'page_url = "[^"]*"', 'page_url = "https://tops.example/"'))
     for of, is_linked in ((maker(), False), (public, True)):
         for order in (top(), top(thickness="2 in")):
