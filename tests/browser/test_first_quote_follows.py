@@ -81,3 +81,26 @@ def test_what_is_left_of_the_known_job_is_unfolded(
     tick.check()
     expect(page.locator("#step-job .done")).not_to_be_empty()
     context.close()
+
+
+def test_a_complaint_goes_at_the_first_letter(
+    chromium: Browser, own_service: Served, profile: Path
+) -> None:
+    """Of a value that was left empty, and of hours without a number, though no answer comes."""
+    assert profile.exists()
+    context, page = at_form(chromium, own_service, **OREGON)
+    hour, name = box_of(page, "/rates/hour"), box_of(page, "/workshop/name")
+    hour.fill("")
+    name.focus()
+    fault = page.locator('.field[data-pointer="/rates/hour"] .fault')
+    expect(fault).to_have_count(1)
+    page.locator("#job-1").fill("a morning")
+    expect(page.locator("#job-1-fault")).not_to_be_empty()
+    page.route("**/v1/workshop", lambda _: None)  # what is asked from here on stays unanswered
+    hour.press_sequentially("7")
+    name.focus()
+    expect(fault).to_have_count(0)
+    expect(hour).not_to_have_attribute("aria-invalid", "true")
+    page.locator("#job-1").fill("1")
+    expect(page.locator("#job-1-fault")).to_be_empty()
+    context.close()

@@ -10,7 +10,7 @@ function profile(...names) {
   const items = names.map((_, i) => ({ pointer: `/areas/${i}`, kind: "item", there: true }));
   const values = names.map((price, i) => ({ pointer: `/areas/${i}/own_van`, value: String(price), standing: "invented" }));
   const steps = [{ name: "delivery", asks: names.length ? ["/areas/0/postcodes"] : [], stands: [], shown: values.map(({ pointer }) => pointer), open: [], rest: values.map(({ pointer }) => pointer) }];
-  return { steps, tables: [{ pointer: "/areas", kind: "items", there: true }, ...items, { pointer: "/bench", kind: "table", there: true }], values: [...values, { pointer: "/bench/price", value: "9", standing: "invented" }] };
+  return { steps, faults: [], tables: [{ pointer: "/areas", kind: "items", there: true }, ...items, { pointer: "/bench", kind: "table", there: true }], values: [...values, { pointer: "/bench/price", value: "9", standing: "invented" }] };
 }
 
 test("a value that was typed stands in the profile as it was typed", () => {

@@ -150,7 +150,7 @@ function kept(file) {
 export function entered(profile, pointer, now, isChange) {
   const typed = Array.isArray(now) ? { value: undefined, values: now } : { value: now ?? undefined, values: undefined };
   const taken = (/** @type {any} */ one) => ({ ...one, ...typed, isTyped: true, before: one.before ?? one.standing, standing: isChange ? "yours" : (one.before ?? one.standing) });
-  return { ...profile, values: profile.values?.map((one) => (one.pointer === pointer ? taken(one) : one)) };
+  return { ...profile, faults: profile.faults.filter((fault) => !isWithin(fault, pointer)), values: profile.values?.map((one) => (one.pointer === pointer ? taken(one) : one)) };
 }
 
 /** What is taken out or ticked; what a new table holds the service alone knows. @param {Profile} profile @param {Change} change @returns {Profile} */

@@ -147,10 +147,10 @@ function job(form) {
   const { currency = "" } = form.profile;
   const { jobs, changes: { told: { values: hours, money: paid = [] } } } = form.workshop;
   const entry = (/** @type {string} */ id, /** @type {string} */ label, now = "") => {
-    const input = make("input", { id, inputmode: "decimal", "aria-describedby": `${id}-fault` });
+    const [input, fault] = [make("input", { id, inputmode: "decimal", "aria-describedby": `${id}-fault` }), make("p", { class: "fault", id: `${id}-fault` })];
     input.value = now;
-    input.addEventListener("input", () => fit(form));
-    return make("div", { class: "field", "data-kind": "number" }, make("label", { for: id }, label), make("p", { class: "hint", id: `${id}-now` }), input, make("p", { class: "fault", id: `${id}-fault` }));
+    input.addEventListener("input", () => (write(fault, ""), fit(form)));
+    return make("div", { class: "field", "data-kind": "number" }, make("label", { for: id }, label), make("p", { class: "hint", id: `${id}-now` }), input, fault);
   };
   const known = jobs[KNOWN];
   if (!known) return [];

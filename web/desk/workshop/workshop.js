@@ -53,7 +53,9 @@ export class Workshop {
   entered(pointer, value) {
     this.lost = 0;
     this.changes.set(pointer, value);
+    const { faults } = this.profile;
     this.profile = entered(this.profile, pointer, value, this.changes.has(pointer));
+    if (this.profile.faults.length < faults.length) this.form.faults.show();
     this.outcome.show(this.profile);
     this.trying.later();
   }
