@@ -27,7 +27,7 @@ export const messages = {
   "first.bag-trust": "Bis Sie Streifen davon brechen (unter „Beton“), gelten {percent} % der Festigkeit.",
   "first.way": "Andere Arten zu heben",
   "first.hoist": "Kran oder Kipptisch hinzufügen",
-  "first.takes": "Arbeitsstunden, bis es verpackt ist",
+  "first.takes": "Stunden aller daran, zusammengezählt, bis es verpackt ist",
   "first.buys": "Was Sie dafür kaufen: Beton, Schalung, Stahl, Versiegelung",
   "first.asks": "Was Sie dafür verlangen, vor Steuer und Lieferung",
   "first.follows": "Was daraus folgt: Aufschlag und Einkaufspreise",

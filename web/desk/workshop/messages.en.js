@@ -27,7 +27,7 @@ export const messages = {
   "first.bag-trust": "Until you break strips of it (under Concrete) {percent}% of its strength is trusted.",
   "first.way": "Other ways to lift",
   "first.hoist": "Add a hoist or tilting table",
-  "first.takes": "Hours of work, until it is packed",
+  "first.takes": "Hours of all who work on it, added up, until it is packed",
   "first.buys": "What you buy for it: concrete, mould, steel, sealer",
   "first.asks": "What you ask for it, before tax and delivery",
   "first.follows": "What follows: markup and buying prices",

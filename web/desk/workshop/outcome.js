@@ -9,7 +9,7 @@ export class Outcome {
   constructor(workshop) {
     this.workshop = workshop;
     this.place = one("#outcome-place");
-    this.done = ""; // what was said of what is saved
+    this.done = ""; // said of what is saved
   }
 
   /** @param {string} words */
