@@ -181,8 +181,22 @@ def test_units_that_were_taken_are_told_until_they_are_confirmed(maker: Maker) -
     for _ in range(points.count()):
         points.first.get_by_role("button").last.click()
     title = page.locator("#points-title")
-    expect(title).to_have_text(desk_text("points.none"))
+    expect(title).to_have_text(desk_text("points.estimate"))
     page.locator("#rests-kind").select_option("frame")
     page.locator("#rests-kind").select_option("units")
     asked.get_by_role("button", name=desk_text("points.not-asked")).click()
     expect(title).to_have_text(desk_text("points.units-taken"))
+
+
+def test_what_goes_as_an_estimate_with_nothing_open_says_so(maker: Maker) -> None:
+    """Beside the points, with what to choose; once it is chosen no more."""
+    page = maker.page
+    maker.paste(TOO_NEAR)
+    maker.settle()
+    title = page.locator("#points-title")
+    page.locator("#points-list button").first.wait_for()
+    for _ in range(page.locator("#points-list li").count()):
+        page.locator("#points-list li").first.locator("button").last.click()
+    expect(title).to_have_text(desk_text("points.estimate"))
+    page.get_by_label("It is", exact=True).select_option("quotation")
+    expect(title).to_have_text(desk_text("points.none"))

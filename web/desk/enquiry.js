@@ -150,8 +150,10 @@ export class Enquiry {
 
   showPoints() {
     const open = ["unread", "doubtful", "missing", "assumed"].flatMap((kind) => this.open(/** @type {Point["kind"]} */ (kind)));
-    const none = this.desk.page.store.order.slabs.some(({ rests }) => rests?.assumed) ? "points.units-taken" : "points.none";
-    write(one("#points-title"), say(open.length ? "points.title" : none, { n: open.length }));
+    const { page, set } = this.desk;
+    const none = !set.invented && this.desk.terms().standing === "estimate" ? "points.estimate" : "points.none"; // a trial always is
+    const name = open.length ? "points.title" : page.store.order.slabs.some(({ rests }) => rests?.assumed) ? "points.units-taken" : none;
+    write(one("#points-title"), say(name, { n: open.length }));
     one("#points-list").replaceChildren(...open.map((point) => this.item(point)));
   }
 

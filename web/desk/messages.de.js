@@ -39,6 +39,7 @@ export const messages = {
   "points.quoted": "„{text}“",
   "points.title": {"one": "{n} Punkt ist offen", "other": "{n} Punkte sind offen"},
   "points.none": "Nichts ist offen",
+  "points.estimate": "Nichts ist offen; ohne „Es ist: ein festes Angebot“ ist es ein Kostenvoranschlag",
   "points.units-taken": "Schrankbreiten hat niemand genannt: Sie sind angenommen",
   "points.go": "Zum Feld",
   "points.there": "In der Nachricht zeigen",

@@ -39,6 +39,7 @@ export const messages = {
   "points.quoted": "“{text}”",
   "points.title": {"one": "{n} thing to look at", "other": "{n} things to look at"},
   "points.none": "Nothing is left open",
+  "points.estimate": "Nothing is left open; it goes as an estimate unless you choose “It is: a quotation”",
   "points.units-taken": "The units’ widths are assumed: nobody told them",
   "points.go": "Go to it",
   "points.there": "Show it in the message",

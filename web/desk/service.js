@@ -3,7 +3,7 @@ import { Service, sent, Trouble } from "../service.js";
 /** @typedef {"application/pdf" | "text/calendar" | "message/rfc822" | "image/vnd.dxf" | "image/svg+xml"} FileKind */
 
 const LONGEST_MS = 30_000; // a worker has twenty seconds for a request
-const SAVED = "ledgerstone.saved"; // what answered before the file that was saved
+const SAVED = "ledgerstone.saved";
 const [IN_A_ROW, PAUSE_MS] = [8, 250]; // each worker looks at its file once a second
 
 export class DeskService extends Service {
@@ -51,7 +51,7 @@ export class DeskService extends Service {
     return sessionStorage.getItem(SAVED);
   }
 
-  /** @param {string} was what the service answered by before a file was saved: the desk too waits for that */
+  /** The desk waits too until another answers. @param {string} was in use before the file was saved */
   noteSaved(was) {
     sessionStorage.setItem(SAVED, was);
   }

@@ -55,6 +55,7 @@ points =
            *[other] { $n } Punkte sind offen
         }
     .none = Nichts ist offen
+    .estimate = Nichts ist offen; ohne „Es ist: ein festes Angebot“ ist es ein Kostenvoranschlag
     .units-taken = Schrankbreiten hat niemand genannt: Sie sind angenommen
     .go = Zum Feld
     .there = In der Nachricht zeigen

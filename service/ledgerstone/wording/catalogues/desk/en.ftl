@@ -55,6 +55,7 @@ points =
            *[other] { $n } things to look at
         }
     .none = Nothing is left open
+    .estimate = Nothing is left open; it goes as an estimate unless you choose “It is: a quotation”
     .units-taken = The units’ widths are assumed: nobody told them
     .go = Go to it
     .there = Show it in the message
