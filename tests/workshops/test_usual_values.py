@@ -44,10 +44,19 @@ def usual_numbers(text: str) -> list[KeyPath]:
     return [path for path in places if (at := member_at(path)) and at.kind in ("number", "whole")]
 
 
-def with_pallets(text: str) -> str:
-    """A new file whose maker sends pallets too."""
+TENT: Final = (
+    "warmth_c = 30",
+    "under_cover_days = 2",
+    "hours_per_order = 1.5",
+    "price_per_day = 9",
+)
+
+
+def in_full(text: str) -> str:
+    """A new file whose maker sends pallets too, and has a heated tent."""
     draft = ProfileDraft(text)
     draft.put(("areas", 0, "pallet"), "90")
+    draft.add(("tent",), ["[tent]", *TENT])
     return draft.text
 
 
@@ -107,7 +116,7 @@ def net(order: Members, context: QuoteContext) -> Decimal:
 @pytest.mark.parametrize("country", SERVED)
 def test_small_prices_are_a_small_part_of_every_price(country: str) -> None:
     """All of them half as much again, no order rises by more than five hundredths."""
-    text = with_pallets(begun(country))
+    text = in_full(begun(country))
     as_begun, changed = read_profile(text), read_profile(dearer(text))
     assert len(small_prices(text)) > 12
     assert {keys_of(path) for path in usual_numbers(text)} >= MOVING
@@ -121,7 +130,7 @@ def test_small_prices_are_a_small_part_of_every_price(country: str) -> None:
 def test_small_prices_in_another_money_are_nobody_s(tmp_path: Path) -> None:
     """The file of a country whose money no example has starts with numbers of another one."""
     for country, word in (("GB", "usual"), ("FR", "usual"), ("SE", "invented"), ("CA", "invented")):
-        text = with_pallets(started(tmp_path, country).read_text(encoding="utf-8"))
+        text = in_full(started(tmp_path, country).read_text(encoding="utf-8"))
         found = standings(tables(text), *starting_tables())
         assert {found[path] for path in small_prices(text)} == {word}, country
 
